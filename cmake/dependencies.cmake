@@ -1,0 +1,62 @@
+# What Gusset builds on. Header-only libraries come from the machine; Dear ImGui, Catch2 and zlib
+# are compiled from source, the same source natively and for the web. site/setup unpacks those
+# sources under build/sources; on a machine where it did not, CMake fetches the pinned releases.
+include(FetchContent)
+
+# Links one folder of host headers into a folder of its own and makes an interface library of it.
+# Emscripten must never see /usr/include itself: it would take the host's C library for its own.
+function(gusset_header_library target folder probe)
+    find_path(${target}_ROOT ${probe} PATH_SUFFIXES eigen3 NO_CMAKE_FIND_ROOT_PATH
+        HINTS /usr/include /usr/local/include)
+    if(NOT ${target}_ROOT)
+        message(FATAL_ERROR "Header ${probe} was not found: run site/setup.")
+    endif()
+    set(own ${CMAKE_BINARY_DIR}/host-headers/${target})
+    file(MAKE_DIRECTORY ${own})
+    foreach(entry IN LISTS folder)
+        file(CREATE_LINK ${${target}_ROOT}/${entry} ${own}/${entry} SYMBOLIC)
+    endforeach()
+    add_library(${target} INTERFACE)
+    target_include_directories(${target} SYSTEM INTERFACE ${own})
+endfunction()
+
+gusset_header_library(gusset_eigen Eigen Eigen/Core)
+gusset_header_library(gusset_json nlohmann nlohmann/json.hpp)
+gusset_header_library(gusset_boost boost boost/multiprecision/cpp_int.hpp)
+
+foreach(name IN ITEMS imgui catch2 zlib)
+    string(TOUPPER ${name} upper)
+    if(EXISTS ${PROJECT_SOURCE_DIR}/build/sources/${name} AND NOT FETCHCONTENT_SOURCE_DIR_${upper})
+        set(FETCHCONTENT_SOURCE_DIR_${upper} ${PROJECT_SOURCE_DIR}/build/sources/${name})
+    endif()
+endforeach()
+
+# SOURCE_SUBDIR names no real folder: the sources alone are wanted, not their own build files.
+FetchContent_Declare(imgui SOURCE_SUBDIR none
+    URL https://github.com/ocornut/imgui/archive/refs/tags/v1.90.1.tar.gz
+    URL_HASH SHA256=21dcc985bb2ae8fe48047c86135dbc438d6980a8f2e08babbda5be820592f282)
+FetchContent_Declare(zlib SOURCE_SUBDIR none
+    URL https://github.com/madler/zlib/releases/download/v1.3.1/zlib-1.3.1.tar.gz
+    URL_HASH SHA256=9a93b2b7dfdac77ceba5a558a580e74667dd6fede4585b91eefb60f03b72df23)
+FetchContent_Declare(catch2 SYSTEM
+    URL https://github.com/catchorg/Catch2/archive/refs/tags/v3.7.1.tar.gz
+    URL_HASH SHA256=c991b247a1a0d7bb9c39aa35faf0fe9e19764213f28ffba3109388e62ee0269c)
+
+FetchContent_MakeAvailable(zlib)
+# Deflate and inflate of memory only: no files, no gzip.
+add_library(gusset_zlib STATIC
+    ${zlib_SOURCE_DIR}/adler32.c ${zlib_SOURCE_DIR}/crc32.c ${zlib_SOURCE_DIR}/deflate.c
+    ${zlib_SOURCE_DIR}/inffast.c ${zlib_SOURCE_DIR}/inflate.c ${zlib_SOURCE_DIR}/inftrees.c
+    ${zlib_SOURCE_DIR}/trees.c ${zlib_SOURCE_DIR}/zutil.c)
+target_include_directories(gusset_zlib SYSTEM PUBLIC ${zlib_SOURCE_DIR})
+
+if(EMSCRIPTEN)
+    FetchContent_MakeAvailable(imgui)
+    add_library(gusset_imgui STATIC
+        ${imgui_SOURCE_DIR}/imgui.cpp ${imgui_SOURCE_DIR}/imgui_draw.cpp
+        ${imgui_SOURCE_DIR}/imgui_tables.cpp ${imgui_SOURCE_DIR}/imgui_widgets.cpp)
+    target_include_directories(gusset_imgui SYSTEM PUBLIC ${imgui_SOURCE_DIR})
+    target_compile_definitions(gusset_imgui PUBLIC IMGUI_DISABLE_DEMO_WINDOWS
+        IMGUI_DISABLE_DEBUG_TOOLS IMGUI_DISABLE_FILE_FUNCTIONS IMGUI_DISABLE_OBSOLETE_FUNCTIONS)
+    target_compile_options(gusset_imgui PRIVATE -Os -fno-exceptions -fno-rtti)
+endif()
