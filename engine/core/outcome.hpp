@@ -1,0 +1,61 @@
+#pragma once
+// What a function gives back when a user's input may be wrong: the value, or what is wrong with it.
+
+#include <cassert>
+#include <optional>
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace gusset {
+
+enum class IssueCode {
+    Syntax,       // not readable at all: broken JSON, broken link
+    WrongType,    // a string where a number belongs, and the like
+    Missing,      // a key that must be there
+    NotFinite,    // NaN, infinity or a number out of the range that is computed with
+    OutOfRange,   // a finite number or a word that has no meaning here
+    UnknownName,  // a reference to something that is not there
+    Duplicate,    // two things of one name, two members between the same joints
+    ZeroLength,   // a member without length
+    TooLarge,     // more than is read from a stranger
+    NewerVersion, // written by a later version
+    Damaged,      // a link cut short or altered
+    UnknownKey,   // a key of no meaning here; it is kept
+    NotComputed,  // read and kept, but left out of account in the results
+    Suspicious,   // allowed, and perhaps not meant: joints on one spot, crossing members
+};
+
+struct Issue {
+    IssueCode code = IssueCode::Syntax;
+    std::string at;   // place, as a path in the model file: members[3].b
+    std::string says; // one sentence that names the thing and the cure
+
+    friend bool operator==(const Issue&, const Issue&) = default;
+};
+
+using Issues = std::vector<Issue>;
+
+// Holds a value, or at least one issue that says why there is none.
+template <class T>
+class [[nodiscard]] Outcome {
+public:
+    Outcome(T value) : value_(std::move(value)) {}
+    Outcome(Issue issue) : issues_{std::move(issue)} {}
+    Outcome(Issues issues) : issues_(std::move(issues)) { assert(!issues_.empty()); }
+
+    [[nodiscard]] bool ok() const { return value_.has_value(); }
+    explicit operator bool() const { return ok(); }
+
+    // Precondition for both: ok().
+    [[nodiscard]] const T& value() const& { return assert(ok()), *value_; }
+    [[nodiscard]] T&& value() && { return assert(ok()), std::move(*value_); }
+
+    [[nodiscard]] const Issues& issues() const { return issues_; }
+
+private:
+    std::optional<T> value_;
+    Issues issues_;
+};
+
+} // namespace gusset

@@ -1,0 +1,26 @@
+#pragma once
+// Every tolerance of the engine, each dimensionless and relative to a named scale.
+
+namespace gusset {
+
+// Against the largest load or reaction of the case: a smaller member force is written 0. Sixteen
+// digits less the few that a well-posed truss of thousands of members loses in elimination.
+inline constexpr double kZeroForce = 1e-9;
+
+// Against the largest entry of a row of the equilibrium matrix (whose columns are unit vectors): a
+// smaller pivot means that the row depends on the others. Wide of rounding (1e-16 times the size),
+// narrow of real geometry: a truss that is this close to a mechanism is one on any site.
+inline constexpr double kRankPivot = 1e-10;
+
+// Against the largest load: what the joints may lack to equilibrium in an accepted solution.
+inline constexpr double kResidual = 1e-9;
+
+// Against the extent of the truss: joints closer than this lie on one spot, and a member shorter
+// than this has no direction.
+inline constexpr double kSameSpot = 1e-9;
+
+// Sine of the angle between two directions that count as one line, when members are read by
+// inspection. Drawn coordinates carry some ten digits, hence not smaller.
+inline constexpr double kParallel = 1e-9;
+
+} // namespace gusset

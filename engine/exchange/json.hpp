@@ -1,0 +1,30 @@
+#pragma once
+// The model file (see site/help and the JSON Schema): reading, writing, and the results as JSON.
+
+#include "core/outcome.hpp"
+#include "model/truss.hpp"
+#include "statics/solution.hpp"
+
+#include <string>
+#include <string_view>
+
+namespace gusset {
+
+struct Reading {
+    Truss truss;
+    Issues notes; // unknown keys, which are kept
+};
+
+inline constexpr std::size_t kLargestFile = 8u << 20; // bytes
+
+// Syntax, types, references and everything that validate() calls an error. At most 20 issues, each
+// with its place.
+[[nodiscard]] Outcome<Reading> readModel(std::string_view json);
+
+enum class Layout { Compact, Indented };
+[[nodiscard]] std::string writeModel(const Truss&, Layout = Layout::Indented);
+
+// Results in the model's units, numbers to 12 significant digits.
+[[nodiscard]] std::string writeResults(const Truss&, const Solution&);
+
+} // namespace gusset

@@ -1,0 +1,159 @@
+#pragma once
+// The working of a truss as a person writes it on paper, as data: a list of steps whose equations
+// are lists of terms. Text, notebook and HTML are renderings of these (report/). Numbers are in the
+// model's own units, as they would be on paper. Every equation can be evaluated from its own terms.
+
+#include "core/ids.hpp"
+#include "model/truss.hpp"
+#include "statics/solution.hpp"
+
+#include <string>
+#include <vector>
+
+namespace gusset {
+
+// A quantity with a name in the working.
+enum class SymbolKind {
+    MemberForce, // F_AB; member
+    Reaction,    // of a restraint: A_x, A_y, or R_A along a roller; restraint (index), joint
+    Angle, // of a member with the horizontal: α, β … (acute); index numbers them in order of use
+};
+struct Symbol {
+    SymbolKind kind = SymbolKind::MemberForce;
+    MemberId member;    // MemberForce
+    int restraint = -1; // Reaction: index in Structure::restraints
+    JointId joint;      // Reaction: where
+    int index = -1;     // Angle: 0 is α
+
+    friend bool operator==(const Symbol&, const Symbol&) = default;
+};
+
+// One factor of a term.
+enum class FactorKind {
+    Number,     // a bare number (a count, a ratio's value)
+    Load,       // size of a given load, force units
+    Arm,        // lever arm, length units
+    Known,      // a symbol found before; value is its value
+    Unknown,    // a symbol yet to be found; value is what this working finds it to be
+    Sine,       // of Symbol Angle; value is the sine
+    Cosine,     // of Symbol Angle
+    AxisCosine, // cosine of the angle between a member (or roller direction) and an axis: value is
+                // that cosine, ≥ 0
+    Ratio,      // a slope ratio rise/length: numerator over denominator
+};
+struct Factor {
+    FactorKind kind = FactorKind::Number;
+    double value = 0;
+    Symbol symbol;        // Known, Unknown, Sine, Cosine
+    double numerator = 0; // Ratio and AxisCosine: value = numerator / denominator
+    double denominator = 1;
+    bool horizontal = true; // AxisCosine: with which axis
+};
+
+struct Term {
+    int sign = 1; // +1 or −1, as written before the term
+    std::vector<Factor> factors;
+};
+// sign × product of the factors' values.
+[[nodiscard]] double valueOf(const Term&);
+
+enum class EquationKind { SumMoments, SumX, SumY, SumAlong };
+struct Equation {
+    EquationKind kind = EquationKind::SumY;
+    JointId about;           // SumMoments: the centre is at this joint, if valid
+    Vec2 point;              // SumMoments: the centre, length units
+    Vec2 along;              // SumAlong: the unit vector
+    std::vector<Term> terms; // their sum is zero
+};
+[[nodiscard]] double valueOf(const Equation&); // 0 when it balances
+
+// An unknown that an equation (or two together) gave.
+enum class FoundAs { Tension, Compression, Zero, AsAssumed, Opposite };
+struct Found {
+    Symbol symbol;
+    double value = 0; // force units
+    FoundAs as = FoundAs::AsAssumed;
+};
+
+// tan α = rise / run, and what follows from it.
+struct AngleLine {
+    Symbol angle;
+    MemberId member;
+    double rise = 0; // ≥ 0, length units
+    double run = 0;
+    double length = 0;
+    double degrees = 0; // acute, with the horizontal
+};
+
+enum class StepKind {
+    Counting,       // m + r against 2j
+    WholeBody,      // what acts on the truss as a whole
+    Geometry,       // angles or direction cosines of the inclined members
+    ReactionMoment, // one reaction by moments
+    ReactionSum,    // one reaction by a sum of forces
+    ReactionPair,   // reactions by simultaneous equations
+    ZeroByRule,     // zero-force members by inspection
+    JointIntro,     // taking a joint, with its unknowns
+    JointEquation,  // one equation of a joint, one unknown
+    JointPair,      // two equations together, two unknowns
+    Simultaneous,   // the equations of several joints together
+    Check,          // left-over equations, which must come to zero
+    Summary,        // all forces and reactions
+};
+
+// The rule by which members are read to carry nothing.
+enum class ZeroRule {
+    None,
+    TwoMembersNoLoad, // two members not in line meet at a joint without load or support: both zero
+    ThreeMembersTwoInLine, // three members, two in line, no load: the third is zero
+    LoadAlongOne,          // two members, load (or reaction) in line with one: the other is zero
+    LoneMember,            // what is left is one member and no load
+};
+
+// A sentence of the phrase table (report/phrases) with its parts, in data.
+enum class RemarkKind {
+    CountDeterminate, // m + r = 2j
+    CountIndeterminate,
+    CountMechanism,
+    MomentCentreChosen, // joint: the centre leaves one unknown
+    NegativeReaction,   // symbol: acts the other way
+    NegativeForce,      // symbol: compression
+    JointChosen,        // joint: at most two unknowns
+    OneUnknownFirst,
+    NoEasyJoint, // every joint left has more than two unknowns
+    ClosesTo,    // number: what the check line comes to
+    LeftOut,     // something not taken into account: text
+};
+struct Remark {
+    RemarkKind kind = RemarkKind::JointChosen;
+    JointId joint;
+    Symbol symbol;
+    double number = 0;
+    std::string text;
+};
+
+struct Step {
+    StepKind kind = StepKind::Counting;
+    JointId joint;                 // the joint that it speaks of, if one
+    std::vector<MemberId> members; // to light on the board, unknowns first
+    std::vector<int> restraints;   // reactions to light
+    std::vector<AngleLine> angles;
+    std::vector<Equation> equations;
+    std::vector<Found> found;
+    ZeroRule rule = ZeroRule::None;
+    std::vector<Remark> remarks;
+};
+
+struct Working {
+    bool complete = false; // reaches every force and reaction
+    std::vector<Step> steps;
+    Structure structure; // for the restraints that symbols name
+    Counting counting;
+};
+
+// Precondition: the solution is solve(truss, choice)'s. For a truss that isn't determinate the
+// working holds the counting and a remark that says why it ends there. It finds its own values by
+// its own equations; the solution is only used to know whether there is a working at all.
+[[nodiscard]] Working workOut(const Truss&, const LoadChoice&, const Solution&);
+
+} // namespace gusset

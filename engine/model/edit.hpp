@@ -1,0 +1,89 @@
+#pragma once
+// Every change of a model, as data. One pure function applies it; the board, the tables and the
+// tests all go through it. An edit that can't be done leaves the model as it was and says why.
+
+#include "core/outcome.hpp"
+#include "model/truss.hpp"
+
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace gusset {
+
+// An end of a member being drawn: a joint that is there, or a new one at `at`.
+struct MemberEnd {
+    JointId joint;
+    Vec2 at;
+};
+
+struct AddJoint {
+    Vec2 at;
+};
+struct MoveJoint {
+    JointId joint;
+    Vec2 to;
+};
+struct RenameJoint {
+    JointId joint;
+    std::string label;
+};
+struct DrawMember { // joints appear at ends that have none
+    MemberEnd from;
+    MemberEnd to;
+};
+struct SetSupport { // replaces all supports of the joint; keeps settlements of a support of the
+                    // same kind
+    JointId joint;
+    SupportKind kind = SupportKind::Pin;
+    double reaction = 90;
+};
+struct RemoveSupports {
+    JointId joint;
+};
+struct AddLoad {
+    Load load;
+};
+struct SetLoad {
+    LoadId load;
+    Load to;
+};
+struct Things { // also what a selection is
+    std::vector<JointId> joints;
+    std::vector<MemberId> members;
+    std::vector<SupportId> supports;
+    std::vector<LoadId> loads;
+
+    [[nodiscard]] bool empty() const {
+        return joints.empty() && members.empty() && supports.empty() && loads.empty();
+    }
+    friend bool operator==(const Things&, const Things&) = default;
+};
+struct Remove { // with a joint go its members, supports and loads
+    Things things;
+};
+struct SetTitle {
+    std::string title;
+};
+struct SetUnits { // relabels when `convert` is false; converts the numbers when it is true
+    Units units;
+    bool convert = false;
+};
+struct SetClassSettings {
+    ClassSettings settings;
+};
+struct ReplaceTruss { // a link, a file, an example, a new board
+    Truss truss;
+    std::string label; // for undo: "Open example"
+};
+
+using Edit =
+    std::variant<AddJoint, MoveJoint, RenameJoint, DrawMember, SetSupport, RemoveSupports, AddLoad,
+                 SetLoad, Remove, SetTitle, SetUnits, SetClassSettings, ReplaceTruss>;
+
+[[nodiscard]] Outcome<Truss> apply(const Truss&, const Edit&);
+
+// What undo calls it, as "Move joint C": named with the model before the edit.
+[[nodiscard]] std::string describe(const Truss& before, const Edit&);
+
+} // namespace gusset

@@ -1,0 +1,20 @@
+#pragma once
+// The working in words and signs, from its steps, in the class settings of the model.
+
+#include "hand/working.hpp"
+#include "report/rich_text.hpp"
+
+#include <string>
+#include <vector>
+
+namespace gusset {
+
+[[nodiscard]] std::vector<WorkingLine> renderStep(const Truss&, const Working&, const Step&);
+[[nodiscard]] std::string stepTitle(const Truss&, const Working&,
+                                    const Step&); // for the list of steps
+[[nodiscard]] std::string workingText(const Truss&,
+                                      const Working&); // the whole, plain UTF-8, one line each
+[[nodiscard]] std::string workingHtml(const Truss&,
+                                      const Working&); // a fragment: headings, paragraphs, <math>
+
+} // namespace gusset

@@ -1,0 +1,65 @@
+#pragma once
+// What is known of a truss after solving. All SI: N, m. The default says that nothing was solved.
+
+#include "core/ids.hpp"
+#include "core/outcome.hpp"
+#include "core/vec2.hpp"
+#include "model/truss.hpp"
+#include "statics/structure.hpp"
+
+#include <string>
+#include <vector>
+
+namespace gusset {
+
+enum class Status {
+    Invalid,       // the model has errors: see them
+    Mechanism,     // it moves: see mechanisms
+    Determinate,   // equilibrium alone gives all forces
+    Indeterminate, // stable, with more members or supports than equilibrium can settle
+};
+
+struct Counting {
+    int joints = 0;
+    int members = 0;
+    int reactions = 0;
+    int rank = 0;       // of the equilibrium matrix, 2j rows by m + r columns
+    int mechanisms = 0; // 2j − rank
+    int redundants = 0; // m + r − rank
+    int external =
+        0; // of these, among the reactions: r less the rank of the reactions on a rigid body
+    int internal = 0; // the rest
+};
+
+// A way the truss can move without any member changing its length.
+struct Mechanism {
+    std::vector<Vec2> velocities; // one a joint, the largest has length 1
+    std::vector<JointId> moving;  // joints whose velocity is not zero
+    std::string says;             // what moves and what would cure it
+};
+
+struct Solution {
+    Status status = Status::Invalid;
+    Counting counting;
+    bool solved = false;              // forces and reactions below are valid only if true
+    std::vector<double> forces;       // N, tension positive, in the order of the members
+    std::vector<double> reactions;    // N, along each Restraint of the structure
+    std::vector<Vec2> jointReactions; // N, the force of all supports of a joint on it, a joint each
+    std::vector<Vec2> loads;          // N, what was taken to act on each joint
+    double largest = 0;               // N, largest load or reaction component: the scale of zero
+    double residual = 0;              // largest lack of equilibrium at a joint over `largest`
+    std::vector<Mechanism> mechanisms;
+    Issues errors;
+    Issues notes; // what was left out of account, what was assumed
+};
+
+// Validates, reads the structure and, where equilibrium is enough, finds the forces. Never fails:
+// what can't be solved is a result that says why.
+[[nodiscard]] Solution solve(const Truss&, const LoadChoice& = {});
+
+// Signs as printed: exactly zero or zero to working accuracy is Zero.
+enum class Sense { Tension, Compression, Zero };
+[[nodiscard]] Sense senseOf(const Solution&, MemberId);
+[[nodiscard]] bool isZero(const Solution&, double force);
+
+} // namespace gusset

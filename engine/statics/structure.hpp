@@ -1,0 +1,51 @@
+#pragma once
+// A truss made ready for computing: SI, indices, one scalar restraint a row. The only place where a
+// model's units turn into SI.
+
+#include "core/ids.hpp"
+#include "core/vec2.hpp"
+#include "model/truss.hpp"
+
+#include <string>
+#include <vector>
+
+namespace gusset {
+
+struct Bar {
+    int a = 0; // index of a joint
+    int b = 0;
+    double length = 0; // m
+    Vec2 along;        // unit vector from a to b
+};
+
+// One scalar reaction. A pin gives two (along +x, then +y), a roller one along its reaction's
+// direction.
+struct Restraint {
+    SupportId support;
+    JointId joint;
+    Vec2 along;        // unit vector; a positive reaction pushes the truss this way
+    double settle = 0; // m, along `along`
+};
+
+struct Structure {
+    std::vector<Vec2> joints; // m
+    std::vector<Bar> bars;    // in the order of Truss::members
+    std::vector<Restraint> restraints;
+    double extent = 0; // m, the larger side of the box around the joints
+};
+
+[[nodiscard]] Structure structureOf(const Truss&); // precondition: validate found no error
+
+// Which loads act: all cases with factor 1 when both are empty.
+struct LoadChoice {
+    std::string caseId;
+    std::string combinationId;
+};
+[[nodiscard]] std::vector<std::string> caseNames(const Truss&); // in order of first mention
+[[nodiscard]] double caseFactor(const Truss&, const LoadChoice&, const Load&);
+
+// Force on each joint, N; chord loads and the like are carried to the joints where this version
+// computes them, else left out (validate and the results' notes say so).
+[[nodiscard]] std::vector<Vec2> jointLoads(const Truss&, const LoadChoice&);
+
+} // namespace gusset

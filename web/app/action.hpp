@@ -1,0 +1,67 @@
+#pragma once
+// What a panel or a tool asks for. `update` carries a list of them out, in order, once a frame.
+
+#include "app/state.hpp"
+
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace gusset {
+
+struct Commit { // an edit that goes into the history
+    Edit edit;
+};
+struct ShowEdit { // during a gesture: committed + edit is shown, nothing recorded
+    Edit edit;
+};
+struct EndGesture { // keep: what was shown last is committed as one entry
+    bool keep = true;
+};
+struct SetGesture {
+    Gesture gesture;
+};
+struct Undo {};
+struct Redo {};
+struct SetTool {
+    Tool tool = Tool::Select;
+};
+struct SetSelection {
+    Things things;
+};
+struct SetHover {
+    Hit hit;
+};
+struct SetCamera {
+    Camera camera;
+};
+struct ZoomToFit {};
+struct SetView { // layers, grid, theme; keeps the camera
+    View view;
+};
+struct SetNotebook {
+    NotebookState notebook;
+};
+struct BeginField {
+    std::string key;
+    std::string text;
+};
+struct EndField {};
+struct SetChoice {
+    LoadChoice choice;
+};
+struct Say {
+    MessageKind kind = MessageKind::Info;
+    std::string text;
+};
+struct OpenText { // a link, or the text of a file
+    std::string text;
+    std::string label;
+};
+
+using Action = std::variant<Commit, ShowEdit, EndGesture, SetGesture, Undo, Redo, SetTool,
+                            SetSelection, SetHover, SetCamera, ZoomToFit, SetView, SetNotebook,
+                            BeginField, EndField, SetChoice, Say, OpenText>;
+using Actions = std::vector<Action>;
+
+} // namespace gusset

@@ -1,0 +1,34 @@
+#pragma once
+// What follows from the state: the solution, the working, the texts. Each is kept with the key it
+// was made from and made again only when the key has changed and somebody looks.
+
+#include "app/state.hpp"
+#include "hand/working.hpp"
+#include "report/results_text.hpp"
+#include "report/working_text.hpp"
+#include "statics/solution.hpp"
+
+#include <cstdint>
+#include <string>
+#include <vector>
+
+namespace gusset {
+
+struct Derived {
+    std::uint64_t revision = 0; // of the state that the solution belongs to
+    Solution solution;
+    std::vector<ForceRow> forces;
+    std::vector<ReactionRow> reactions;
+    std::vector<std::string> verdict;
+
+    std::uint64_t workingRevision = 0;
+    Working working;
+    std::vector<std::vector<WorkingLine>> lines; // a list a step
+};
+
+// Solution and rows; cheap when nothing changed. Call once a frame after update.
+void derive(const AppState&, Derived&);
+// The working too; call when it is on the screen.
+void deriveWorking(const AppState&, Derived&);
+
+} // namespace gusset

@@ -1,0 +1,42 @@
+#pragma once
+// Text being typed lives in the page's own input element, laid over the field (selection handles,
+// input methods, paste and screen readers come for free). These are its two ends.
+
+#include "app/layout.hpp"
+
+#include <optional>
+#include <string>
+
+namespace gusset {
+
+enum class FieldEnd { Kept, GivenUp, NextField, PreviousField };
+struct FieldDone { // the page gave the text back
+    std::string key;
+    std::string text;
+    FieldEnd how = FieldEnd::Kept;
+};
+
+struct FieldPlace { // a panel or the board says where the field being edited stands this frame
+    std::string key;
+    std::string text;
+    Rect rect;           // CSS px
+    bool numeric = true; // which on-screen keyboard
+};
+
+// Handed to the panels each frame; they take `done` when it is theirs and set `place` when they
+// draw the field with the key AppState::field.key.
+struct FieldHost {
+    std::optional<FieldDone> done;
+    std::optional<FieldPlace> place;
+};
+
+// What panels want of the page itself; main carries it out through the platform after the frame.
+struct PageRequests {
+    bool copyLink = false;
+    bool openFile = false;
+    bool saveFile = false;
+    bool readAsPage = false; // show the HTML tables
+    std::string openExample; // file name in examples/, empty: none
+};
+
+} // namespace gusset

@@ -1,0 +1,33 @@
+#pragma once
+// Undo and redo to the beginning: snapshots, since models are small and a snapshot is always right.
+
+#include "model/truss.hpp"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace gusset {
+
+class History {
+public:
+    // Keeps the model as it was before a change called `label`; forgets what was undone.
+    void record(std::string label, Truss before);
+
+    // The model to go back to, or on to; `now` is kept for the other way. Nothing at either end.
+    [[nodiscard]] std::optional<Truss> undo(Truss now);
+    [[nodiscard]] std::optional<Truss> redo(Truss now);
+
+    [[nodiscard]] std::string undoLabel() const; // empty: nothing to undo
+    [[nodiscard]] std::string redoLabel() const;
+
+private:
+    struct Entry {
+        std::string label;
+        Truss truss;
+    };
+    std::vector<Entry> past_;
+    std::vector<Entry> future_;
+};
+
+} // namespace gusset

@@ -1,0 +1,40 @@
+#pragma once
+// Where things stand on the page, in CSS pixels: the board everywhere, the notebook as a column at
+// the right or a sheet at the bottom, the tools in a strip within thumb reach at the bottom edge.
+
+#include "app/state.hpp"
+#include "core/vec2.hpp"
+
+namespace gusset {
+
+struct Rect {
+    Vec2 at;
+    Vec2 size;
+
+    friend bool operator==(const Rect&, const Rect&) = default;
+};
+
+struct Viewport {
+    Vec2 size{1366, 768};
+    double pixelRatio = 1;
+    double safeBottom = 0;
+    bool dark = false;
+    bool highContrast = false;
+    bool reducedMotion = false;
+};
+
+inline constexpr double kTouchTarget = 44;  // smallest side of anything to be touched
+inline constexpr double kNarrowBelow = 700; // page width under which the notebook is a sheet
+
+struct Layout {
+    bool narrow = false;
+    Rect notebook; // size 0 when closed
+    Rect tools;    // the strip, at the bottom of the free board
+    Rect header;   // title, undo, redo, share
+};
+
+[[nodiscard]] Layout layoutFor(const Viewport&, const NotebookState&);
+// The camera with its covers set so that "the free part of the board" is right.
+[[nodiscard]] Camera withLayout(const Camera&, const Viewport&, const Layout&);
+
+} // namespace gusset

@@ -1,0 +1,27 @@
+#pragma once
+// One function a panel, one file each. They read, draw with Dear ImGui and append actions; they
+// don't solve, don't format numbers of their own and never write the state.
+
+#include "app/action.hpp"
+#include "app/derived.hpp"
+#include "app/field.hpp"
+#include "app/layout.hpp"
+
+namespace gusset {
+
+struct PanelContext {
+    const AppState& state;
+    const Derived& derived;
+    const Layout& layout;
+    const Viewport& viewport;
+    FieldHost& field;
+    Actions& actions;
+    PageRequests& requests;
+};
+
+void headerPanel(PanelContext&);   // title, undo, redo, fit, share, notebook
+void toolsPanel(PanelContext&);    // the strip at the bottom
+void notebookPanel(PanelContext&); // tabs: model, forces, working, share
+void messagePanel(PanelContext&);  // what went wrong, what happened
+
+} // namespace gusset
