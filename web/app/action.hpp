@@ -21,6 +21,9 @@ struct EndGesture { // keep: what was shown last is committed as one entry
 struct SetGesture {
     Gesture gesture;
 };
+struct SetChain {
+    Chain chain;
+};
 struct Undo {};
 struct Redo {};
 struct SetTool {
@@ -59,7 +62,7 @@ struct OpenText { // a link, or the text of a file
     std::string label;
 };
 
-using Action = std::variant<Commit, ShowEdit, EndGesture, SetGesture, Undo, Redo, SetTool,
+using Action = std::variant<Commit, ShowEdit, EndGesture, SetGesture, SetChain, Undo, Redo, SetTool,
                             SetSelection, SetHover, SetCamera, ZoomToFit, SetView, SetNotebook,
                             BeginField, EndField, SetChoice, Say, OpenText>;
 using Actions = std::vector<Action>;

@@ -2,7 +2,7 @@
 // What follows from the state: the solution, the working, the texts. Each is kept with the key it
 // was made from and made again only when the key has changed and somebody looks.
 
-#include "app/state.hpp"
+#include "app/action.hpp"
 #include "hand/working.hpp"
 #include "report/results_text.hpp"
 #include "report/working_text.hpp"
@@ -16,12 +16,14 @@ namespace gusset {
 
 struct Derived {
     std::uint64_t revision = 0; // of the state that the solution belongs to
+    LoadChoice choice;          // and the loads it is for
     Solution solution;
     std::vector<ForceRow> forces;
     std::vector<ReactionRow> reactions;
     std::vector<std::string> verdict;
 
     std::uint64_t workingRevision = 0;
+    LoadChoice workingChoice;
     Working working;
     std::vector<std::vector<WorkingLine>> lines; // a list a step
 };
@@ -30,5 +32,11 @@ struct Derived {
 void derive(const AppState&, Derived&);
 // The working too; call when it is on the screen.
 void deriveWorking(const AppState&, Derived&);
+
+// The step of the working that is looked at, within its length; −1 when there is none or it belongs
+// to another revision.
+[[nodiscard]] int shownStep(const AppState&, const Derived&);
+// Keys that leaf through the working don't know its length: asks for the step back that there is.
+void keepStepInRange(const AppState&, const Derived&, Actions&);
 
 } // namespace gusset

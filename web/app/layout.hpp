@@ -26,15 +26,16 @@ struct Viewport {
 inline constexpr double kTouchTarget = 44;  // smallest side of anything to be touched
 inline constexpr double kNarrowBelow = 700; // page width under which the notebook is a sheet
 
-struct Layout {
+// Not `Layout`: that is how a model file is set out (exchange/json).
+struct PageLayout {
     bool narrow = false;
     Rect notebook; // size 0 when closed
     Rect tools;    // the strip, at the bottom of the free board
     Rect header;   // title, undo, redo, share
 };
 
-[[nodiscard]] Layout layoutFor(const Viewport&, const NotebookState&);
+[[nodiscard]] PageLayout layoutFor(const Viewport&, const NotebookState&);
 // The camera with its covers set so that "the free part of the board" is right.
-[[nodiscard]] Camera withLayout(const Camera&, const Viewport&, const Layout&);
+[[nodiscard]] Camera withLayout(const Camera&, const Viewport&, const PageLayout&);
 
 } // namespace gusset

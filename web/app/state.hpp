@@ -9,6 +9,7 @@
 #include "statics/structure.hpp"
 
 #include <cstdint>
+#include <optional>
 #include <string>
 
 namespace gusset {
@@ -28,21 +29,35 @@ struct Hit {
 
 // A stroke in hand: from pointer down to pointer up. Nothing of it is in the history until it ends
 // well.
-enum class GestureKind { None, DrawMember, MoveJoint, DragLoad, BoxSelect };
+enum class GestureKind { None, Tap, Pan, DrawMember, MoveJoint, DragLoad, BoxSelect, Erase };
 struct Gesture {
     GestureKind kind = GestureKind::None;
-    MemberEnd from;     // DrawMember: its beginning
-    MemberEnd to;       // where it would end now, snapped
-    JointId joint;      // MoveJoint, DragLoad
-    LoadId load;        // DragLoad of a load that is there
-    Vec2 grab;          // world: pointer less thing at pointer down, so that nothing jumps
-    Vec2 force;         // DragLoad: as drawn now, force units
-    Vec2 startPixel;    // where the pointer went down
-    bool moved = false; // beyond the slack of a tap
+    Hit under;           // what lay under the pointer when it went down
+    MemberEnd from;      // DrawMember: its beginning
+    MemberEnd to;        // where it would end now, snapped
+    JointId joint;       // MoveJoint, DragLoad
+    LoadId load;         // DragLoad of a load that is there
+    Vec2 grab;           // world: pointer less thing at pointer down, so that nothing jumps
+    Vec2 force;          // DragLoad: as drawn now, force units
+    double perPixel = 0; // DragLoad: force units a px of the arrow
+    bool byTail = false; // DragLoad: the pointer holds the arrow's tail, not its head
+    Things erased;       // Erase: of the committed model, so far
+    Vec2 startPixel;     // where the pointer went down
+    Vec2 lastPixel;      // where it was last
+    bool moved = false;  // beyond the slack of a tap
+};
+
+// Members drawn by taps: each tap goes on from where the last one ended. Places and not joints, so
+// that undo in mid-chain leaves it meaningful.
+struct Chain {
+    bool active = false;
+    Vec2 first; // length units: a tap there closes the chain
+    Vec2 last;
 };
 
 struct View {
     Camera camera;
+    bool fitted = true;  // nobody has panned or zoomed since: fit again when the page changes shape
     double gridStep = 1; // length units, follows the zoom
     bool snapToGrid = true;
     bool showForces = true;
@@ -77,14 +92,17 @@ struct Message {
 };
 
 struct AppState {
-    Truss truss;     // as shown: during a gesture with the gesture applied
-    Truss committed; // as in the history
+    Truss truss;                 // as shown: during a gesture with the gesture applied
+    Truss committed;             // as in the history
+    std::optional<Edit> pending; // of the gesture: `truss` is `committed` with this
+    std::string pendingFault;    // why the gesture's last edit is not shown; empty: it is
     History history;
     std::uint64_t revision = 1; // grows whenever `truss` changes
     Things selection;
     Hit hover;
     Tool tool = Tool::Select;
     Gesture gesture;
+    Chain chain;
     View view;
     NotebookState notebook;
     FieldEdit field;

@@ -7,7 +7,8 @@ namespace gusset {
 
 void update(AppState&, const Actions&);
 
-// A state with this model on the board, its history empty, the camera fitted when `size` is known.
+// A state with this model on the board, its history empty, the camera fitted; it is fitted again
+// whenever the page changes its shape, until somebody pans or zooms.
 [[nodiscard]] AppState startWith(Truss);
 
 } // namespace gusset

@@ -28,6 +28,9 @@ struct Camera {
 [[nodiscard]] Camera pinch(const Camera&, Vec2 fromA, Vec2 fromB, Vec2 toA, Vec2 toB);
 // The box in the middle of the free part with room for labels around it.
 [[nodiscard]] Camera fitTo(const Camera&, const Extent&);
+// What fitTo should show of a truss: the box around its joints, or a sheet to begin on when there
+// is none.
+[[nodiscard]] Extent boardExtent(const Truss&);
 // 1, 2 or 5 times a power of ten: grid lines come no closer than about 24 px.
 [[nodiscard]] double gridStepFor(const Camera&);
 

@@ -12,7 +12,7 @@ namespace gusset {
 struct PanelContext {
     const AppState& state;
     const Derived& derived;
-    const Layout& layout;
+    const PageLayout& layout;
     const Viewport& viewport;
     FieldHost& field;
     Actions& actions;

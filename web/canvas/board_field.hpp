@@ -1,0 +1,17 @@
+#pragma once
+// Values that are typed on the board itself. Their keys begin with "board.": no panel draws or
+// takes them. `board.load.<index>` a load's force; `board.joint.<index>` a joint's place, "x, y".
+
+#include "app/action.hpp"
+#include "app/field.hpp"
+
+namespace gusset {
+
+[[nodiscard]] bool isBoardField(const std::string& key);
+// Where the board's field being edited stands now, kept within the free part of the board; nothing
+// when the field in hand is none of the board's.
+[[nodiscard]] std::optional<FieldPlace> boardFieldPlace(const AppState&);
+// The text came back: the edit it asks for, or words on why it can't be read. Ends the field.
+void finishBoardField(const AppState&, const FieldDone&, Actions&);
+
+} // namespace gusset
