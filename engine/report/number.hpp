@@ -9,18 +9,23 @@
 namespace gusset {
 
 struct NumberStyle {
-    NumberForm form = NumberForm::Decimals;
-    int digits = 2;
+    NumberForm form = NumberForm::Decimals; // Exact has no digits of its own: written as Decimals
+    int digits = 2;                         // decimals, or significant figures
     char decimalSign = '.';
     bool keepZeros = true; // 2.50 rather than 2.5
 };
 
+// As read by people: "−24.75" with the true minus U+2212; never "−0". Numbers too long for a line
+// stand with a power of ten, "1.2e21"; what is no number is "?".
 [[nodiscard]] std::string formatNumber(double, const NumberStyle&);
-// The shortest text that reads back as the same double, ASCII, for files and fields: "-0.1",
-// "1e21".
+// A number that somebody gave, a load or a length: with the decimals that it has (20, 2.75), up to
+// six; one that has more (a third) to two figures more than `style` has digits.
+[[nodiscard]] std::string formatGiven(double, const NumberStyle&);
+// The shortest text that reads back as the same double, ASCII, for files and fields: "-0.1", "1e21".
 [[nodiscard]] std::string shortestNumber(double);
 // To so many significant digits, shortest: "17.5", for results in files.
 [[nodiscard]] std::string significantNumber(double, int digits);
-[[nodiscard]] double roundedTo(double, const NumberStyle&); // what formatNumber shows, as a number
+// What formatNumber shows, as a number.
+[[nodiscard]] double roundedTo(double, const NumberStyle&);
 
 } // namespace gusset
