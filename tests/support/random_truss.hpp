@@ -1,0 +1,33 @@
+#pragma once
+// Random trusses for properties that must hold for every truss. The same seed gives the same truss
+// on every platform. Coordinates are multiples of 0.1 m and loads of 0.5 kN, so that exact answers
+// exist. Each truss is proven determinate and well-conditioned here by a dense elimination of its
+// own, without the engine.
+
+#include "model/truss.hpp"
+
+#include <cstdint>
+
+namespace gusset::support {
+
+enum class Form {
+    Simple,      // from a triangle, each further joint by two members
+    Cantilever,  // from two pins of a wall that no member joins, each further joint by two members
+    Compound,    // two simple trusses joined by a joint and a member, or by three members
+    ThreeHinged, // two simple trusses on a pin each that share a joint
+    ManyPins,    // a joint or two for every pin of several
+    KBraced,     // panels of K bracing
+    Complex,     // Henneberg's second construction: members split until few joints have two members
+};
+
+[[nodiscard]] Truss randomDeterminateTruss(Form, std::uint64_t seed);
+[[nodiscard]] Truss randomDeterminateTruss(std::uint64_t seed); // of any form
+
+// A determinate truss from which `lost` members or scalar supports were taken (at least one
+// mechanism each).
+[[nodiscard]] Truss randomMechanism(std::uint64_t seed, int lost = 1);
+
+// Some joint forces (at least one), by components and by angle.
+void addRandomLoads(Truss&, std::uint64_t seed);
+
+} // namespace gusset::support

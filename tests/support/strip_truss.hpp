@@ -1,0 +1,21 @@
+#pragma once
+// Long parallel-chord trusses on a pin and a roller, for timing and for tests at size.
+
+#include "model/truss.hpp"
+
+namespace gusset::support {
+
+enum class Web {
+    Pratt,  // posts and one diagonal a panel: 4·panels + 1 members
+    Warren, // triangles without posts: 4·panels − 1 members
+    Double, // posts and both diagonals: 5·panels + 1 members, indeterminate to the degree `panels`
+};
+
+// Bottom joints B0 …, top joints T0 …; panels of 3 m, 3 m high; 10 kN down on every inner bottom
+// joint. Precondition: panels ≥ 1.
+[[nodiscard]] Truss stripTruss(Web, int panels);
+
+// The number of panels that gives at least so many members.
+[[nodiscard]] int panelsFor(Web, int members);
+
+} // namespace gusset::support
