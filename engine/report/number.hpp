@@ -21,7 +21,8 @@ struct NumberStyle {
 // A number that somebody gave, a load or a length: with the decimals that it has (20, 2.75), up to
 // six; one that has more (a third) to two figures more than `style` has digits.
 [[nodiscard]] std::string formatGiven(double, const NumberStyle&);
-// The shortest text that reads back as the same double, ASCII, for files and fields: "-0.1", "1e21".
+// The shortest text that reads back as the same double, ASCII, for files and fields: "-0.1",
+// "1e21".
 [[nodiscard]] std::string shortestNumber(double);
 // To so many significant digits, shortest: "17.5", for results in files.
 [[nodiscard]] std::string significantNumber(double, int digits);

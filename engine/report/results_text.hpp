@@ -7,11 +7,14 @@
 #include "statics/solution.hpp"
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace gusset {
 
 [[nodiscard]] NumberStyle numberStyleOf(const Truss&);
+// "24.75 kN" with a thin space; the number alone when the unit is plain. `force` in force units.
+[[nodiscard]] std::string forceText(const Truss&, double force, const NumberStyle&);
 
 struct ForceRow {
     MemberId member;
@@ -19,24 +22,29 @@ struct ForceRow {
     double force = 0;   // force units
     std::string value;  // "24.75", without sign
     std::string letter; // "T", "C", "0"
+    std::string word;   // "tension", "compression", "zero"
 };
 struct ReactionRow {
     JointId joint;
-    double fx = 0; // force units
+    std::string name; // the joint's label
+    double fx = 0;    // force units
     double fy = 0;
     std::string x; // with sign
     std::string y;
 };
 [[nodiscard]] std::vector<ForceRow> forceRows(const Truss&, const Solution&); // empty unless solved
-[[nodiscard]] std::vector<ReactionRow> reactionRows(const Truss&,
-                                                    const Solution&); // empty unless solved
+// A row a supported joint, the sum of its supports; empty unless solved.
+[[nodiscard]] std::vector<ReactionRow> reactionRows(const Truss&, const Solution&);
 // What the truss is and, if it can't be solved, why and what would cure it. One sentence a line,
 // the first stands alone.
 [[nodiscard]] std::vector<std::string> verdict(const Truss&, const Solution&);
 [[nodiscard]] std::string countingLine(const Solution&); // m + r = 7 + 3 = 10 = 2j
 [[nodiscard]] std::string resultsText(const Truss&, const Solution&);
+// One table: kind, name, force, sense, fx, fy. Numbers to 12 significant digits, ASCII, CRLF lines
+// (RFC 4180); text that a spreadsheet would run as a formula stands behind an apostrophe.
 [[nodiscard]] std::string resultsCsv(const Truss&, const Solution&);
 [[nodiscard]] std::string resultsHtml(const Truss&, const Solution&); // tables, everything escaped
-[[nodiscard]] std::string escapeHtml(const std::string&);             // the only escaper
+[[nodiscard]] std::string escapeHtml(std::string_view);               // the only escaper
+[[nodiscard]] std::string csvTextCell(std::string_view);              // for text, never for numbers
 
 } // namespace gusset

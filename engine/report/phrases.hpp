@@ -1,0 +1,83 @@
+#pragma once
+// Every English sentence of the working and the results, in one table, with its parts in braces:
+// "Joint {joint}: …". No sentence is glued together in code, so that a translation is one more
+// table.
+
+#include "report/rich_text.hpp"
+
+#include <array>
+#include <cstddef>
+#include <initializer_list>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace gusset {
+
+enum class Phrase {
+    // Lists: the last joint of "A, B and C".
+    ListTwo,  // {a} {b}
+    ListMore, // {a} {b}: before the last two
+    OneMember,
+    ManyMembers, // {n}
+    OneReaction,
+    ManyReactions, // {n}
+
+    // The verdict.
+    NothingDrawn,
+    NoMember,
+    NoSupport,
+    LooseJoint,     // {joint}
+    LooseJoints,    // {joints}
+    UnstableTooFew, // {m} {r} {sum} {j} {need} {missing}
+    UnstableEnough, // {m} {r} {j}
+    BalancedAnyway,
+    UnstableAndRedundant,  // {redundants}
+    Indeterminate,         // {degree} {members} {reactions} {j}
+    IndeterminateExternal, // {external}
+    IndeterminateInternal, // {internal}
+    IndeterminateBoth,     // {external} {internal}
+    NeedsStiffness,
+    Determinate,    // {members} {reactions} {j}
+    LargestTension, // {value} {member}
+    LargestCompression,
+    AllForcesZero,
+    NotAccurate,
+
+    // Tables.
+    MemberForcesCaption, // {unit}
+    MemberForcesCaptionPlain,
+    ReactionsCaption, // {unit}
+    ReactionsCaptionPlain,
+    ColumnMember,
+    ColumnForce,
+    ColumnSense,
+    ColumnJoint,
+    WordTension,
+    WordCompression,
+    WordZero,
+    NotesHeading,
+
+    Count_
+};
+
+// The table of one language.
+struct PhraseBook {
+    std::array<const char*, static_cast<std::size_t>(Phrase::Count_)> sentences{};
+    char decimalSign = '.';
+};
+[[nodiscard]] const PhraseBook& englishPhrases();
+
+struct Part {
+    const char* name; // as in the sentence, without braces
+    RichLine text;
+};
+[[nodiscard]] RichLine plainLine(std::string_view text); // one plain run
+
+// The sentence with its parts put in. Precondition: every {part} of the sentence is given.
+[[nodiscard]] RichLine say(const PhraseBook&, Phrase, std::initializer_list<Part> = {});
+[[nodiscard]] std::string sayPlain(const PhraseBook&, Phrase, std::initializer_list<Part> = {});
+// "A", "A and B", "A, B and C".
+[[nodiscard]] RichLine listOf(const PhraseBook&, const std::vector<RichLine>&);
+
+} // namespace gusset

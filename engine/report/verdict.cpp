@@ -1,0 +1,158 @@
+// What the truss is, in sentences; see results_text.hpp.
+#include "report/phrases.hpp"
+#include "report/results_text.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace gusset {
+namespace {
+
+using Lines = std::vector<std::string>;
+
+RichLine number(int value) { return plainLine(std::to_string(value)); }
+
+RichLine counted(int count, Phrase one, Phrase many) {
+    const PhraseBook& book = englishPhrases();
+    return count == 1 ? say(book, one) : say(book, many, {{"n", number(count)}});
+}
+
+void add(Lines& lines, Phrase phrase, std::initializer_list<Part> parts = {}) {
+    lines.push_back(sayPlain(englishPhrases(), phrase, parts));
+}
+
+void addCounted(Lines& lines, Phrase phrase, const Counting& count) {
+    add(lines, phrase,
+        {{"degree", number(count.redundants)},
+         {"members", counted(count.members, Phrase::OneMember, Phrase::ManyMembers)},
+         {"reactions", counted(count.reactions, Phrase::OneReaction, Phrase::ManyReactions)},
+         {"j", number(count.joints)}});
+}
+
+void addLooseJoints(Lines& lines, const Truss& truss) {
+    std::vector<bool> held(truss.joints.size());
+    for (const Member& member : truss.members) {
+        held[member.a.at()] = held[member.b.at()] = true;
+    }
+    std::vector<RichLine> loose;
+    for (std::size_t i = 0; i < truss.joints.size(); ++i) {
+        if (!held[i]) {
+            loose.push_back(plainLine(truss.joints[i].label));
+        }
+    }
+    if (loose.size() == 1) {
+        add(lines, Phrase::LooseJoint, {{"joint", loose.front()}});
+    } else if (!loose.empty()) {
+        add(lines, Phrase::LooseJoints, {{"joints", listOf(englishPhrases(), loose)}});
+    }
+}
+
+void addUnstable(Lines& lines, const Truss& truss, const Solution& solution) {
+    const Counting& count = solution.counting;
+    if (truss.members.empty()) {
+        add(lines, Phrase::NoMember);
+        return;
+    }
+    if (truss.supports.empty()) {
+        add(lines, Phrase::NoSupport);
+    }
+    addLooseJoints(lines, truss);
+    const int sum = count.members + count.reactions;
+    const int need = 2 * count.joints;
+    if (sum < need) {
+        add(lines, Phrase::UnstableTooFew,
+            {{"m", number(count.members)},
+             {"r", number(count.reactions)},
+             {"sum", number(sum)},
+             {"j", number(count.joints)},
+             {"need", number(need)},
+             {"missing", number(need - sum)}});
+    } else {
+        add(lines, Phrase::UnstableEnough,
+            {{"m", number(count.members)},
+             {"r", number(count.reactions)},
+             {"j", number(count.joints)}});
+    }
+    for (const Mechanism& mechanism : solution.mechanisms) {
+        lines.push_back(mechanism.says);
+    }
+    if (count.redundants > 0) {
+        add(lines, Phrase::UnstableAndRedundant, {{"redundants", number(count.redundants)}});
+    }
+    if (solution.solved) {
+        add(lines, Phrase::BalancedAnyway);
+    }
+}
+
+void addIndeterminate(Lines& lines, const Solution& solution) {
+    const Counting& count = solution.counting;
+    addCounted(lines, Phrase::Indeterminate, count);
+    if (count.external > 0 && count.internal > 0) {
+        add(lines, Phrase::IndeterminateBoth,
+            {{"external", number(count.external)}, {"internal", number(count.internal)}});
+    } else if (count.external > 0) {
+        add(lines, Phrase::IndeterminateExternal, {{"external", number(count.external)}});
+    } else {
+        add(lines, Phrase::IndeterminateInternal, {{"internal", number(count.internal)}});
+    }
+    if (!solution.solved) {
+        add(lines, Phrase::NeedsStiffness);
+    }
+}
+
+void addLargest(Lines& lines, const Truss& truss, const Solution& solution) {
+    const auto rows = forceRows(truss, solution);
+    const auto byForce = [](const ForceRow& a, const ForceRow& b) { return a.force < b.force; };
+    const auto [least, most] = std::minmax_element(rows.begin(), rows.end(), byForce);
+    const auto named = [&](const ForceRow& row, Phrase phrase) {
+        add(lines, phrase,
+            {{"value", plainLine(forceText(truss, std::fabs(row.force), numberStyleOf(truss)))},
+             {"member", plainLine(row.name)}});
+    };
+    const bool pulls = most != rows.end() && most->letter == "T";
+    const bool pushes = least != rows.end() && least->letter == "C";
+    if (pulls) {
+        named(*most, Phrase::LargestTension);
+    }
+    if (pushes) {
+        named(*least, Phrase::LargestCompression);
+    }
+    if (!pulls && !pushes) {
+        add(lines, Phrase::AllForcesZero);
+    }
+}
+
+} // namespace
+
+std::vector<std::string> verdict(const Truss& truss, const Solution& solution) {
+    Lines lines;
+    if (truss.joints.empty()) {
+        add(lines, Phrase::NothingDrawn);
+        return lines;
+    }
+    for (const Issue& error : solution.errors) {
+        lines.push_back(error.says);
+    }
+    switch (solution.status) {
+    case Status::Invalid:
+        break;
+    case Status::Mechanism:
+        addUnstable(lines, truss, solution);
+        break;
+    case Status::Indeterminate:
+        addIndeterminate(lines, solution);
+        break;
+    case Status::Determinate:
+        addCounted(lines, Phrase::Determinate, solution.counting);
+        if (!solution.solved) {
+            add(lines, Phrase::NotAccurate);
+        }
+        break;
+    }
+    if (solution.solved) {
+        addLargest(lines, truss, solution);
+    }
+    return lines;
+}
+
+} // namespace gusset
