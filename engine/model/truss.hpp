@@ -48,6 +48,7 @@ struct Support {
     double reaction = 90;   // roller: degrees, the line of its reaction; 90 rolls on a level floor
     Vec2 settle;            // pin: the support's own movement, displacement units
     double settleAlong = 0; // roller: the same, along the reaction's direction
+    UnknownKeys unknownSettle; // of a pin's "settle"
     UnknownKeys unknown;
 
     friend bool operator==(const Support&, const Support&) = default;
@@ -121,6 +122,7 @@ struct Combination {
 struct Axle {
     double at = 0;    // length units behind the first axle
     double force = 0; // force units, positive up
+    UnknownKeys unknown;
     friend bool operator==(const Axle&, const Axle&) = default;
 };
 
@@ -157,7 +159,9 @@ struct Truss {
 [[nodiscard]] std::string
 memberName(const Truss&, MemberId); // A–B by the labels: "AB", or "A1–B" when a label is longer
 [[nodiscard]] Vec2 memberVector(const Truss&, MemberId); // from a to b, length units
-// A, B, …, Z, A1, B1, …: the first that no joint has.
+// A, B, …, Z, A1, B1, …: what the joint of that number (from 0) is called unless its author says.
+[[nodiscard]] std::string defaultLabel(int number);
+// The first of these that no joint has.
 [[nodiscard]] std::string nextLabel(const Truss&);
 // Corners of the box around all joints; both at the origin for an empty truss.
 struct Extent {

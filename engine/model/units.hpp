@@ -31,6 +31,11 @@ struct Units {
 [[nodiscard]] double toMetre(LengthUnit);
 [[nodiscard]] double toPascal(StressUnit);
 
+// The same quantity in another unit: 1500 mm are exactly 1.5 m. Plain counts as the SI unit.
+[[nodiscard]] double converted(double value, ForceUnit from, ForceUnit to);
+[[nodiscard]] double converted(double value, LengthUnit from, LengthUnit to);
+[[nodiscard]] double converted(double value, StressUnit from, StressUnit to);
+
 // As in a file: "kN"; "" for Plain.
 [[nodiscard]] const char* symbolOf(ForceUnit);
 [[nodiscard]] const char* symbolOf(LengthUnit);

@@ -5,10 +5,20 @@
 #include "core/outcome.hpp"
 #include "model/truss.hpp"
 
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <string_view>
+
 namespace gusset {
 
 // Numbers outside ±kLargestNumber are refused: their squares must stay finite.
 inline constexpr double kLargestNumber = 1e100;
+
+inline constexpr std::size_t kLongestLabel = 40;  // characters of a label, an id, a case
+inline constexpr std::size_t kLongestTitle = 200; // characters
+inline constexpr std::size_t kMostIssues = 20;    // that are told at once, errors and notes apart
+inline constexpr int kMostDigits = 12;            // of a class's numbers
 
 struct Findings {
     Issues errors;
@@ -17,7 +27,14 @@ struct Findings {
 
 // Errors: labels empty, too long or twice; references to nothing; zero-length and double members;
 // numbers that are not finite; words without meaning. Notes: joints on one spot, members that
-// cross, joints without a member, and what is kept but left out of account.
+// cross or run through a joint, joints without a member, and what leftOut() says.
 [[nodiscard]] Findings validate(const Truss&);
+
+// What the model holds and this version reads, keeps and does not compute, one note a kind.
+[[nodiscard]] Issues leftOut(const Truss&);
+
+// What is wrong with a name (label, id, case, title) as such, as the end of a sentence: "is longer
+// than 40 characters". Nothing when it will do.
+[[nodiscard]] std::optional<std::string> faultOfName(std::string_view name, std::size_t longest);
 
 } // namespace gusset

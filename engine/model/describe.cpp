@@ -1,0 +1,77 @@
+// What undo calls an edit.
+
+#include "model/edit.hpp"
+
+namespace gusset {
+
+namespace {
+
+std::string labelOf(const Truss& truss, JointId joint) {
+    return joint.valid() && joint.at() < truss.joints.size() ? truss.joints[joint.at()].label : "";
+}
+
+std::string ofJoint(const char* what, const Truss& truss, JointId joint) {
+    return std::string(what) + " " + labelOf(truss, joint);
+}
+
+std::string name(const Truss&, const AddJoint&) { return "Add joint"; }
+std::string name(const Truss& truss, const MoveJoint& edit) {
+    return ofJoint("Move joint", truss, edit.joint);
+}
+std::string name(const Truss& truss, const RenameJoint& edit) {
+    return ofJoint("Rename joint", truss, edit.joint);
+}
+std::string name(const Truss& truss, const DrawMember& edit) {
+    const std::string from = labelOf(truss, edit.from.joint);
+    const std::string to = labelOf(truss, edit.to.joint);
+    if (from.empty() || to.empty()) {
+        return "Draw member";
+    }
+    return "Draw member " + from + (from.size() == 1 && to.size() == 1 ? "" : "–") + to;
+}
+std::string name(const Truss& truss, const SetSupport& edit) {
+    return ofJoint(edit.kind == SupportKind::Pin ? "Pin at" : "Roller at", truss, edit.joint);
+}
+std::string name(const Truss& truss, const RemoveSupports& edit) {
+    return ofJoint("Remove support at", truss, edit.joint);
+}
+
+std::string nameOfLoad(const char* what, const Truss& truss, const Load& load) {
+    const JointId joint = jointOf(load);
+    return joint.valid() ? ofJoint((std::string(what) + " at").c_str(), truss, joint) : what;
+}
+std::string name(const Truss& truss, const AddLoad& edit) {
+    return nameOfLoad("Add load", truss, edit.load);
+}
+std::string name(const Truss& truss, const SetLoad& edit) {
+    return nameOfLoad("Change load", truss, edit.to);
+}
+
+std::string name(const Truss& truss, const Remove& edit) {
+    const Things& things = edit.things;
+    const std::size_t count =
+        things.joints.size() + things.members.size() + things.supports.size() + things.loads.size();
+    if (count != 1) {
+        return "Remove " + std::to_string(count) + " things";
+    }
+    if (!things.joints.empty()) {
+        return ofJoint("Remove joint", truss, things.joints.front());
+    }
+    if (!things.members.empty() && things.members.front().at() < truss.members.size()) {
+        return "Remove member " + memberName(truss, things.members.front());
+    }
+    return things.supports.empty() ? "Remove load" : "Remove support";
+}
+
+std::string name(const Truss&, const SetTitle&) { return "Change title"; }
+std::string name(const Truss&, const SetUnits&) { return "Change units"; }
+std::string name(const Truss&, const SetClassSettings&) { return "Change class settings"; }
+std::string name(const Truss&, const ReplaceTruss& edit) { return edit.label; }
+
+} // namespace
+
+std::string describe(const Truss& before, const Edit& edit) {
+    return std::visit([&](const auto& it) { return name(before, it); }, edit);
+}
+
+} // namespace gusset

@@ -1,0 +1,171 @@
+#include "model/edit.hpp"
+
+#include "core/tolerance.hpp"
+#include "model/change_units.hpp"
+#include "model/findings.hpp"
+#include "model/removal.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace gusset {
+
+namespace {
+
+Issue gone(const char* what) {
+    return {IssueCode::UnknownName, what, std::string("that ") + what + " is no longer there"};
+}
+
+template <class Tag, class List>
+bool isIn(const List& list, Id<Tag> id) {
+    return id.valid() && id.at() < list.size();
+}
+
+// Each changes the truss in place, or says why it can't.
+using Refusal = std::optional<Issue>;
+
+Refusal change(Truss& truss, const AddJoint& edit) {
+    truss.joints.push_back({nextLabel(truss), edit.at, {}});
+    return std::nullopt;
+}
+
+Refusal change(Truss& truss, const MoveJoint& edit) {
+    if (!isIn(truss.joints, edit.joint)) {
+        return gone("joint");
+    }
+    truss.joints[edit.joint.at()].at = edit.to;
+    return std::nullopt;
+}
+
+Refusal change(Truss& truss, const RenameJoint& edit) {
+    if (!isIn(truss.joints, edit.joint)) {
+        return gone("joint");
+    }
+    const JointId other = findJoint(truss, edit.label);
+    if (other.valid() && other != edit.joint) {
+        return Issue{IssueCode::Duplicate, placeOf("joints", edit.joint.at()) + ".id",
+                     "there is a joint " + edit.label + " already: choose another label"};
+    }
+    truss.joints[edit.joint.at()].label = edit.label;
+    return std::nullopt;
+}
+
+// The joint that is meant by an end: the given one, one on the spot, or a new one.
+JointId jointAt(Truss& truss, const MemberEnd& end) {
+    if (end.joint.valid()) {
+        return end.joint;
+    }
+    const Extent box = extent(truss);
+    const double near = kSameSpot * std::max(box.high.x - box.low.x, box.high.y - box.low.y);
+    for (std::size_t i = 0; i < truss.joints.size(); ++i) {
+        if (length(truss.joints[i].at - end.at) <= near) {
+            return JointId{static_cast<int>(i)};
+        }
+    }
+    truss.joints.push_back({nextLabel(truss), end.at, {}});
+    return JointId{static_cast<int>(truss.joints.size()) - 1};
+}
+
+Refusal change(Truss& truss, const DrawMember& edit) {
+    for (const MemberEnd* end : {&edit.from, &edit.to}) {
+        if (end->joint.valid() && !isIn(truss.joints, end->joint)) {
+            return gone("joint");
+        }
+    }
+    Member member;
+    member.a = jointAt(truss, edit.from);
+    member.b = jointAt(truss, edit.to);
+    if (member.a == member.b) {
+        return Issue{IssueCode::ZeroLength, "members",
+                     "a member needs two different joints: end it somewhere else"};
+    }
+    if (const MemberId other = findMember(truss, member.a, member.b); other.valid()) {
+        return Issue{IssueCode::Duplicate, placeOf("members", other.at()),
+                     "member " + memberName(truss, other) + " is there already"};
+    }
+    truss.members.push_back(member);
+    return std::nullopt;
+}
+
+Refusal change(Truss& truss, const SetSupport& edit) {
+    if (!isIn(truss.joints, edit.joint)) {
+        return gone("joint");
+    }
+    const auto isHere = [&](const Support& it) { return it.joint == edit.joint; };
+    Support support;
+    const auto kept =
+        std::find_if(truss.supports.begin(), truss.supports.end(),
+                     [&](const Support& it) { return isHere(it) && it.kind == edit.kind; });
+    if (kept != truss.supports.end()) {
+        support = *kept;
+    }
+    support.joint = edit.joint;
+    support.kind = edit.kind;
+    support.reaction = edit.kind == SupportKind::Roller ? edit.reaction : Support{}.reaction;
+    const auto first = std::find_if(truss.supports.begin(), truss.supports.end(), isHere);
+    const auto place = first - truss.supports.begin();
+    std::erase_if(truss.supports, isHere);
+    truss.supports.insert(truss.supports.begin() + place, support);
+    return std::nullopt;
+}
+
+Refusal change(Truss& truss, const RemoveSupports& edit) {
+    std::erase_if(truss.supports, [&](const Support& it) { return it.joint == edit.joint; });
+    return std::nullopt;
+}
+
+Refusal change(Truss& truss, const AddLoad& edit) {
+    truss.loads.push_back(edit.load);
+    return std::nullopt;
+}
+
+Refusal change(Truss& truss, const SetLoad& edit) {
+    if (!isIn(truss.loads, edit.load)) {
+        return gone("load");
+    }
+    truss.loads[edit.load.at()] = edit.to;
+    return std::nullopt;
+}
+
+Refusal change(Truss& truss, const Remove& edit) {
+    removeThings(truss, edit.things);
+    return std::nullopt;
+}
+
+Refusal change(Truss& truss, const SetTitle& edit) {
+    truss.title = edit.title;
+    return std::nullopt;
+}
+
+Refusal change(Truss& truss, const SetUnits& edit) {
+    if (edit.convert) {
+        convertNumbers(truss, edit.units);
+    }
+    truss.units = edit.units;
+    return std::nullopt;
+}
+
+Refusal change(Truss& truss, const SetClassSettings& edit) {
+    truss.classSettings = edit.settings;
+    return std::nullopt;
+}
+
+Refusal change(Truss& truss, const ReplaceTruss& edit) {
+    truss = edit.truss;
+    return std::nullopt;
+}
+
+} // namespace
+
+Outcome<Truss> apply(const Truss& before, const Edit& edit) {
+    Truss after = before;
+    if (auto refusal = std::visit([&](const auto& it) { return change(after, it); }, edit)) {
+        return std::move(*refusal);
+    }
+    if (Issues errors = errorsOf(after); !errors.empty()) {
+        return errors;
+    }
+    return after;
+}
+
+} // namespace gusset
