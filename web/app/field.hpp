@@ -9,7 +9,8 @@
 
 namespace gusset {
 
-enum class FieldEnd { Kept, GivenUp, NextField, PreviousField };
+// Below is Enter: on to the cell under this one, as in any table.
+enum class FieldEnd { Kept, GivenUp, NextField, PreviousField, Below };
 struct FieldDone { // the page gave the text back
     std::string key;
     std::string text;

@@ -21,6 +21,7 @@ struct Viewport {
     bool dark = false;
     bool highContrast = false;
     bool reducedMotion = false;
+    bool coarse = false; // fingers rather than a mouse: pointer: coarse
 };
 
 inline constexpr double kTouchTarget = 44;  // smallest side of anything to be touched

@@ -8,6 +8,7 @@
 #include "core/vec2.hpp"
 
 #include <cstdint>
+#include <functional>
 #include <string>
 #include <vector>
 
@@ -69,9 +70,9 @@ struct Scene {
 };
 
 // Sizes of text, CSS px, as the drawing's labels are set; measured by the caller's font.
-using MeasureText = Vec2 (*)(const std::string& text, LabelKind kind);
+using MeasureText = std::function<Vec2(const std::string& text, LabelKind kind)>;
 
 // `lit`: the step of the working that is looked at lights its joint and members.
-[[nodiscard]] Scene buildScene(const AppState&, const Derived&, MeasureText);
+[[nodiscard]] Scene buildScene(const AppState&, const Derived&, const MeasureText&);
 
 } // namespace gusset

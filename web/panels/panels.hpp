@@ -6,6 +6,7 @@
 #include "app/derived.hpp"
 #include "app/field.hpp"
 #include "app/layout.hpp"
+#include "ui/theme.hpp"
 
 namespace gusset {
 
@@ -14,6 +15,7 @@ struct PanelContext {
     const Derived& derived;
     const PageLayout& layout;
     const Viewport& viewport;
+    const Ui& ui;
     FieldHost& field;
     Actions& actions;
     PageRequests& requests;
