@@ -1,0 +1,70 @@
+// The page as a whole: that it loads, from its own origin only, and under its policy.
+import assert from 'node:assert/strict';
+import { after, before, test } from 'node:test';
+import { firstFrame, launch, openPage, screenshot, serve, sizes } from './support.mjs';
+
+let site;
+let browser;
+
+before(async () => {
+    site = await serve();
+    browser = await launch();
+});
+
+after(async () => {
+    await browser?.close();
+    site?.stop();
+});
+
+for (const [name, size] of Object.entries(sizes)) {
+    test(`the page draws its first frame on a ${name} without an error`, async () => {
+        const { page, context, errors, strangers } = await openPage(browser, site.address, size);
+        await page.goto(site.address);
+        await firstFrame(page);
+        await screenshot(page, `start-${name}`);
+        assert.deepEqual(errors, []);
+        assert.deepEqual(strangers, [], 'nothing is asked of another origin');
+        await context.close();
+    });
+}
+
+test('every file comes with the type that browsers insist on', async () => {
+    const { page, context, responses } = await openPage(browser, site.address);
+    await page.goto(site.address);
+    await firstFrame(page);
+    const types = new Map(
+        responses.map((response) => [
+            new URL(response.url()).pathname,
+            response.headers()['content-type'],
+        ]),
+    );
+    assert.match(types.get('/'), /^text\/html/);
+    assert.match(types.get('/style.css'), /^text\/css/);
+    assert.match(types.get('/app.js'), /^text\/javascript/);
+    assert.match(types.get('/gusset.js'), /^text\/javascript/);
+    assert.equal(types.get('/gusset.wasm'), 'application/wasm');
+    await context.close();
+});
+
+test('the content security policy refuses an inline script', async () => {
+    const { page, context, errors } = await openPage(browser, site.address);
+    await page.goto(site.address);
+    await firstFrame(page);
+    const ran = await page.evaluate(() => {
+        const script = document.createElement('script');
+        script.textContent = 'window.inlineScriptRan = true;';
+        document.body.append(script);
+        return window.inlineScriptRan === true;
+    });
+    assert.equal(ran, false);
+    assert.ok(errors.some((text) => text.includes('Content Security Policy')), errors.join('\n'));
+    await context.close();
+});
+
+test('without script the page says what it is and what to do', async () => {
+    const { page, context } = await openPage(browser, site.address, { javaScriptEnabled: false });
+    await page.goto(site.address);
+    assert.equal(await page.locator('h1').innerText(), 'Gusset');
+    assert.match(await page.locator('noscript').innerText(), /Allow scripts/);
+    await context.close();
+});

@@ -1,0 +1,100 @@
+// What every browser test needs: the site on a free port, Chromium, a page that is watched.
+import { spawn } from 'node:child_process';
+import { existsSync, mkdirSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { createInterface } from 'node:readline';
+import path from 'node:path';
+import { chromium } from 'playwright-core';
+
+export const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), '../..');
+const screenshots = path.join(root, 'build/screenshots');
+
+// The sizes in CSS pixels that the page is built for.
+export const sizes = {
+    desktop: { viewport: { width: 1280, height: 800 }, deviceScaleFactor: 1 },
+    tablet: { viewport: { width: 820, height: 1180 }, deviceScaleFactor: 2, hasTouch: true },
+    phone: {
+        viewport: { width: 390, height: 844 },
+        deviceScaleFactor: 3,
+        hasTouch: true,
+        isMobile: true,
+    },
+};
+
+function chromiumPath() {
+    const candidates = [process.env.CHROMIUM, '/usr/bin/chromium', '/usr/bin/google-chrome'];
+    const found = candidates.find((candidate) => candidate && existsSync(candidate));
+    if (!found) {
+        throw new Error('No Chromium here: run site/setup --tests, or name one in CHROMIUM.');
+    }
+    return found;
+}
+
+// Serves a folder on a free port. Resolves to { address, stop }.
+export async function serve(folder = path.join(root, 'build/site')) {
+    const server = spawn(
+        'python3',
+        [path.join(root, 'site/static_server.py'), folder, '--port', '0'],
+        { stdio: ['ignore', 'pipe', 'inherit'] },
+    );
+    for await (const line of createInterface({ input: server.stdout })) {
+        const address = line.match(/http:\/\/\S+/)?.[0];
+        if (address) {
+            return { address, stop: () => server.kill() };
+        }
+    }
+    throw new Error('The static server ended before it was listening.');
+}
+
+// WebGL2 by SwiftShader, so that no graphics card is needed; and no calls home.
+export function launch() {
+    return chromium.launch({
+        executablePath: chromiumPath(),
+        args: [
+            '--headless',
+            '--no-sandbox',
+            '--disable-quic',
+            '--no-first-run',
+            '--disable-background-networking',
+            '--disable-component-update',
+            '--disable-sync',
+            '--use-angle=swiftshader',
+            '--enable-unsafe-swiftshader',
+        ],
+    });
+}
+
+// A page in a fresh profile, and what it did that it should not have:
+// `errors` from the console or uncaught, `strangers` asked for outside `address`.
+export async function openPage(browser, address, options = sizes.desktop) {
+    const context = await browser.newContext(options);
+    const page = await context.newPage();
+    const errors = [];
+    const strangers = [];
+    const responses = [];
+    page.on('console', (message) => {
+        if (message.type() === 'error') {
+            errors.push(message.text());
+        }
+    });
+    page.on('pageerror', (error) => errors.push(String(error)));
+    context.on('request', (request) => {
+        const url = new URL(request.url());
+        if (url.protocol.startsWith('http') && url.origin !== new URL(address).origin) {
+            strangers.push(request.url());
+        }
+    });
+    context.on('response', (response) => responses.push(response));
+    return { page, context, errors, strangers, responses };
+}
+
+// Waits until the page has drawn its first frame.
+export function firstFrame(page) {
+    return page.waitForFunction(() => performance.getEntriesByName('first-frame').length > 0);
+}
+
+// Saves a picture under build/screenshots for a person to look at.
+export async function screenshot(page, name) {
+    mkdirSync(screenshots, { recursive: true });
+    await page.screenshot({ path: path.join(screenshots, `${name}.png`) });
+}
