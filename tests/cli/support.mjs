@@ -1,0 +1,30 @@
+// Runs the command line as a person would, natively or as WebAssembly in node.
+import { spawnSync } from 'node:child_process';
+import { fileURLToPath } from 'node:url';
+import path from 'node:path';
+
+export const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), '../..');
+
+// Standard input is empty unless given. Returns { status, stdout, stderr }.
+export function gusset(words, input = '') {
+    return run(path.join(root, 'build/dev/engine/gusset'), words, input);
+}
+
+export function gussetInNode(words, input = '') {
+    const program = path.join(root, 'build/web/engine/gusset.js');
+    return run('node', ['--no-experimental-fetch', program, ...words], input);
+}
+
+function run(program, words, input) {
+    const { status, stdout, stderr, error } = spawnSync(program, words, {
+        input,
+        encoding: 'utf8',
+        cwd: root,
+        timeout: 60_000,
+        maxBuffer: 256 * 1024 * 1024,
+    });
+    if (error) {
+        throw error;
+    }
+    return { status, stdout, stderr };
+}

@@ -1,0 +1,57 @@
+// That check_layers finds what it is there to find: each case is a tree with one fault.
+import assert from 'node:assert/strict';
+import { spawnSync } from 'node:child_process';
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { test } from 'node:test';
+import { fileURLToPath } from 'node:url';
+
+const checker = fileURLToPath(new URL('check_layers', import.meta.url));
+const root = path.resolve(path.dirname(checker), '../..');
+
+function check(folder) {
+    const { status, stdout, stderr } = spawnSync('python3', [checker, folder], {
+        encoding: 'utf8',
+    });
+    return { status, said: stdout + stderr };
+}
+
+function checkOneFile(name, text) {
+    const folder = mkdtempSync(path.join(tmpdir(), 'layers-'));
+    mkdirSync(path.dirname(path.join(folder, name)), { recursive: true });
+    writeFileSync(path.join(folder, name), text);
+    const result = check(folder);
+    rmSync(folder, { recursive: true });
+    return result;
+}
+
+test('our own includes go downward only', () => {
+    assert.deepEqual(check(root), { status: 0, said: '' });
+});
+
+const faults = {
+    'the model reads the statics': ['engine/model/truss.cpp', '#include "statics/solution.hpp"\n'],
+    'a public header shows Eigen': ['engine/core/a.hpp', '#pragma once\n#include <Eigen/Core>\n'],
+    'the engine knows the page': ['engine/report/a.cpp', '#include "app/state.hpp"\n'],
+    'a panel draws by itself': ['web/panels/a.cpp', '#include "render/renderer.hpp"\n'],
+    'a panel talks to the browser': ['web/panels/a.cpp', '#include "platform/platform.hpp"\n'],
+    'the app knows Dear ImGui': ['web/app/a.cpp', '#include <imgui.h>\n'],
+    'a test includes json': ['tests/engine/a.cpp', '#include <nlohmann/json.hpp>\n'],
+    'the engine prints': ['engine/statics/a.cpp', 'void f() { std::printf("x"); }\n'],
+    'the engine uses streams': ['engine/report/a.cpp', '#include <sstream>\n'],
+    'a header can be read twice': ['engine/core/a.hpp', 'struct A {};\n'],
+};
+
+for (const [what, [name, text]] of Object.entries(faults)) {
+    test(`it objects when ${what}`, () => {
+        const { status, said } = checkOneFile(name, text);
+        assert.equal(status, 1, said);
+        assert.ok(said.startsWith(`${name}: `), said);
+    });
+}
+
+test('it has nothing against a layer that includes one below it', () => {
+    const text = '#include <Eigen/Core>\n#include "model/truss.hpp"\nint f(char* s, int n) { return std::snprintf(s, n, "x"); }\n';
+    assert.deepEqual(checkOneFile('engine/statics/a.cpp', text), { status: 0, said: '' });
+});
