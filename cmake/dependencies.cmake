@@ -59,4 +59,11 @@ if(EMSCRIPTEN)
     target_compile_definitions(gusset_imgui PUBLIC IMGUI_DISABLE_DEMO_WINDOWS
         IMGUI_DISABLE_DEBUG_TOOLS IMGUI_DISABLE_FILE_FUNCTIONS IMGUI_DISABLE_OBSOLETE_FUNCTIONS)
     target_compile_options(gusset_imgui PRIVATE -Os -fno-exceptions -fno-rtti)
+
+    # Dear ImGui's own renderer: draws its lists by WebGL2. Events are ours (web/platform).
+    add_library(gusset_imgui_gl STATIC ${imgui_SOURCE_DIR}/backends/imgui_impl_opengl3.cpp)
+    target_include_directories(gusset_imgui_gl SYSTEM PUBLIC ${imgui_SOURCE_DIR}/backends)
+    target_compile_definitions(gusset_imgui_gl PUBLIC IMGUI_IMPL_OPENGL_ES3)
+    target_compile_options(gusset_imgui_gl PRIVATE -Os -fno-exceptions -fno-rtti)
+    target_link_libraries(gusset_imgui_gl PUBLIC gusset_imgui)
 endif()

@@ -1,0 +1,70 @@
+// Our page against the bare one: bytes of a first visit, and how soon they are up.
+import path from 'node:path';
+import { gzipSync } from 'node:zlib';
+import { firstFrame, launch, openPage, root, serve } from '../browser/support.mjs';
+
+const visits = 11; // medians are printed; the pages take turns
+
+function median(values) {
+    const sorted = [...values].sort((a, b) => a - b);
+    return sorted[Math.floor(sorted.length / 2)];
+}
+
+function marks(page) {
+    return page.evaluate(() => {
+        const at = (name) => performance.getEntriesByName(name)[0].startTime;
+        return { ready: at('runtime-ready'), frame: at('first-frame') };
+    });
+}
+
+// What a browser fetches on a first visit, whole and as a host that compresses sends it.
+async function bytes(browser, address) {
+    const { page, context, responses } = await openPage(browser, address);
+    await page.goto(address);
+    await firstFrame(page);
+    const seen = responses.filter((response) => response.url().startsWith(address));
+    const bodies = await Promise.all(seen.map((response) => response.body()));
+    await context.close();
+    const sum = (measure) => bodies.reduce((total, body) => total + measure(body), 0);
+    return { raw: sum((body) => body.length), gzip: sum((body) => gzipSync(body, { level: 9 }).length) };
+}
+
+// One visit in a fresh profile and one reload of it, in ms from the start of the navigation.
+async function visit(browser, address) {
+    const { page, context } = await openPage(browser, address);
+    await page.goto(address);
+    await firstFrame(page);
+    const { ready } = await marks(page);
+    await page.reload();
+    await firstFrame(page);
+    const reload = (await marks(page)).frame;
+    await context.close();
+    return { ready, reload };
+}
+
+function row(what, ours, bare, unit) {
+    const cells = [ours, bare].map((value) => `${value.toFixed(0)} ${unit}`.padStart(12));
+    console.log(`${what.padEnd(36)}${cells.join('')}${(ours / bare).toFixed(2).padStart(8)}`);
+}
+
+const browser = await launch();
+const sites = [await serve(), await serve(path.join(root, 'build/bare'))];
+const [ours, bare] = sites.map(({ address }) => address);
+try {
+    const sizes = [await bytes(browser, ours), await bytes(browser, bare)];
+    const ourVisits = [];
+    const bareVisits = [];
+    for (let count = 0; count < visits; ++count) {
+        ourVisits.push(await visit(browser, ours));
+        bareVisits.push(await visit(browser, bare));
+    }
+    const medians = (key) => [ourVisits, bareVisits].map((all) => median(all.map((one) => one[key])));
+    console.log(`${''.padEnd(36)}${'our page'.padStart(12)}${'bare page'.padStart(12)}${'ratio'.padStart(8)}`);
+    row('bytes of a first visit, raw', sizes[0].raw, sizes[1].raw, 'B');
+    row('bytes of a first visit, gzip', sizes[0].gzip, sizes[1].gzip, 'B');
+    row('runtime ready, fresh profile', ...medians('ready'), 'ms');
+    row('first frame, reload', ...medians('reload'), 'ms');
+} finally {
+    await browser.close();
+    sites.forEach((site) => site.stop());
+}
