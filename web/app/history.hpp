@@ -21,11 +21,18 @@ public:
     [[nodiscard]] std::string undoLabel() const; // empty: nothing to undo
     [[nodiscard]] std::string redoLabel() const;
 
-private:
-    struct Entry {
+    struct Entry { // a change by its name and the model on the other side of it
         std::string label;
         Truss truss;
     };
+    // Oldest first; the last is the next to be undone, or redone. For saving.
+    [[nodiscard]] const std::vector<Entry>& past() const { return past_; }
+    [[nodiscard]] const std::vector<Entry>& future() const { return future_; }
+    [[nodiscard]] static History restored(std::vector<Entry> past, std::vector<Entry> future);
+
+private:
+    static std::optional<Truss> step(std::vector<Entry>& from, std::vector<Entry>& to, Truss now);
+
     std::vector<Entry> past_;
     std::vector<Entry> future_;
 };

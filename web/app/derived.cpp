@@ -1,0 +1,71 @@
+#include "app/derived.hpp"
+
+#include <algorithm>
+
+namespace gusset {
+
+namespace {
+
+bool sameChoice(const LoadChoice& one, const LoadChoice& other) {
+    return one.caseId == other.caseId && one.combinationId == other.combinationId;
+}
+
+bool hasSolution(const AppState& state, const Derived& derived) {
+    return derived.revision == state.revision && sameChoice(derived.choice, state.choice);
+}
+
+bool hasWorking(const AppState& state, const Derived& derived) {
+    return derived.workingRevision == state.revision &&
+           sameChoice(derived.workingChoice, state.choice);
+}
+
+} // namespace
+
+void derive(const AppState& state, Derived& derived) {
+    if (hasSolution(state, derived)) {
+        return;
+    }
+    derived.solution = solve(state.truss, state.choice);
+    derived.forces = forceRows(state.truss, derived.solution);
+    derived.reactions = reactionRows(state.truss, derived.solution);
+    derived.verdict = verdict(state.truss, derived.solution);
+    derived.revision = state.revision;
+    derived.choice = state.choice;
+}
+
+void deriveWorking(const AppState& state, Derived& derived) {
+    derive(state, derived);
+    if (hasWorking(state, derived)) {
+        return;
+    }
+    derived.working = {};
+    derived.lines.clear();
+    // A model with errors has no counting either; its errors stand in the verdict.
+    if (derived.solution.status != Status::Invalid) {
+        derived.working = workOut(state.truss, state.choice, derived.solution);
+    }
+    for (const Step& step : derived.working.steps) {
+        derived.lines.push_back(renderStep(state.truss, derived.working, step));
+    }
+    derived.workingRevision = state.revision;
+    derived.workingChoice = state.choice;
+}
+
+int shownStep(const AppState& state, const Derived& derived) {
+    const int count = static_cast<int>(derived.working.steps.size());
+    if (!hasWorking(state, derived) || count == 0) {
+        return -1;
+    }
+    return std::clamp(state.notebook.step, 0, count - 1);
+}
+
+void keepStepInRange(const AppState& state, const Derived& derived, Actions& actions) {
+    const int shown = shownStep(state, derived);
+    if (shown >= 0 && shown != state.notebook.step) {
+        NotebookState notebook = state.notebook;
+        notebook.step = shown;
+        actions.push_back(SetNotebook{notebook});
+    }
+}
+
+} // namespace gusset

@@ -1,0 +1,225 @@
+#include "app/update.hpp"
+
+#include "exchange/json.hpp"
+#include "exchange/link.hpp"
+
+#include <algorithm>
+#include <utility>
+
+namespace gusset {
+
+namespace {
+
+void say(AppState& state, MessageKind kind, std::string text) {
+    state.message = {kind, std::move(text), state.message.serial + 1};
+}
+
+void show(AppState& state, Truss truss) {
+    state.truss = std::move(truss);
+    ++state.revision;
+}
+
+bool sameCounts(const Truss& one, const Truss& other) {
+    return one.joints.size() == other.joints.size() && one.members.size() == other.members.size() &&
+           one.supports.size() == other.supports.size() && one.loads.size() == other.loads.size();
+}
+
+// Ids are good for one revision. Edits that only add or change in place leave them good.
+void keepSelectionAfter(AppState& state, const Edit& edit) {
+    if (std::holds_alternative<Remove>(edit) || std::holds_alternative<ReplaceTruss>(edit)) {
+        state.selection = {};
+    } else if (std::holds_alternative<SetSupport>(edit) ||
+               std::holds_alternative<RemoveSupports>(edit)) {
+        state.selection.supports.clear();
+    }
+    state.hover = {};
+}
+
+void fit(AppState& state) {
+    View& view = state.view;
+    view.camera = fitTo(view.camera, boardExtent(state.truss));
+    view.gridStep = gridStepFor(view.camera);
+    view.fitted = true;
+}
+
+// What was shown of a gesture is gone; the committed model stands on the board again.
+void dropGesture(AppState& state) {
+    if (state.pending) {
+        show(state, state.committed);
+    }
+    state.pending.reset();
+    state.pendingFault.clear();
+    state.gesture = {};
+}
+
+void enter(AppState& state, const Edit& edit, Truss after) {
+    state.history.record(describe(state.committed, edit), std::move(state.committed));
+    keepSelectionAfter(state, edit);
+    if (!std::holds_alternative<DrawMember>(edit)) {
+        state.chain = {};
+    }
+    if (state.message.kind == MessageKind::Problem) {
+        state.message.text.clear();
+    }
+    state.committed = after;
+    show(state, std::move(after));
+}
+
+// Back or on in the history; `other` is the model that stands there.
+void turnTo(AppState& state, std::optional<Truss> other) {
+    if (!other) {
+        return;
+    }
+    if (!sameCounts(*other, state.committed)) {
+        state.selection = {};
+    }
+    state.hover = {};
+    state.chain = {};
+    state.committed = *other;
+    show(state, std::move(*other));
+}
+
+void carryOut(AppState& state, const Commit& action) {
+    dropGesture(state);
+    Outcome<Truss> after = apply(state.committed, action.edit);
+    if (!after) {
+        say(state, MessageKind::Problem, after.issues().front().says);
+        return;
+    }
+    enter(state, action.edit, std::move(after).value());
+    if (std::holds_alternative<ReplaceTruss>(action.edit)) {
+        state.notebook.step = 0;
+        state.choice = {};
+        fit(state);
+    }
+}
+
+void carryOut(AppState& state, const ShowEdit& action) {
+    Outcome<Truss> after = apply(state.committed, action.edit);
+    if (!after) { // the last one that could be shown stays
+        state.pendingFault = after.issues().front().says;
+        return;
+    }
+    state.pending = action.edit;
+    state.pendingFault.clear();
+    show(state, std::move(after).value());
+}
+
+void carryOut(AppState& state, const EndGesture& action) {
+    if (!action.keep || !state.pending) {
+        const std::string fault = action.keep ? state.pendingFault : "";
+        dropGesture(state);
+        if (!fault.empty()) {
+            say(state, MessageKind::Problem, fault);
+        }
+        return;
+    }
+    const Edit edit = *std::exchange(state.pending, std::nullopt);
+    const std::string fault = std::exchange(state.pendingFault, {});
+    state.gesture = {};
+    if (state.truss != state.committed) {
+        enter(state, edit, state.truss);
+    }
+    if (!fault.empty()) {
+        say(state, MessageKind::Problem, fault);
+    }
+}
+
+void carryOut(AppState& state, const SetGesture& action) { state.gesture = action.gesture; }
+
+void carryOut(AppState& state, const SetChain& action) { state.chain = action.chain; }
+
+void carryOut(AppState& state, const Undo&) {
+    dropGesture(state);
+    turnTo(state, state.history.undo(state.committed));
+}
+
+void carryOut(AppState& state, const Redo&) {
+    dropGesture(state);
+    turnTo(state, state.history.redo(state.committed));
+}
+
+void carryOut(AppState& state, const SetTool& action) {
+    dropGesture(state);
+    state.chain = {};
+    state.hover = {};
+    state.tool = action.tool;
+}
+
+void carryOut(AppState& state, const SetSelection& action) { state.selection = action.things; }
+
+void carryOut(AppState& state, const SetHover& action) { state.hover = action.hit; }
+
+// The page changing its shape is not somebody panning or zooming: a fitted drawing is fitted again.
+void carryOut(AppState& state, const SetCamera& action) {
+    View& view = state.view;
+    const bool moved =
+        action.camera.centre != view.camera.centre || action.camera.scale != view.camera.scale;
+    view.camera = action.camera;
+    if (view.fitted && !moved) {
+        fit(state);
+        return;
+    }
+    view.fitted = view.fitted && !moved;
+    view.gridStep = gridStepFor(view.camera);
+}
+
+void carryOut(AppState& state, const ZoomToFit&) { fit(state); }
+
+void carryOut(AppState& state, const SetView& action) {
+    const View before = state.view;
+    state.view = action.view;
+    state.view.camera = before.camera;
+    state.view.gridStep = before.gridStep;
+    state.view.fitted = before.fitted;
+}
+
+void carryOut(AppState& state, const SetNotebook& action) {
+    state.notebook = action.notebook;
+    state.notebook.step = std::max(action.notebook.step, 0);
+}
+
+void carryOut(AppState& state, const BeginField& action) {
+    state.field = {action.key, action.text};
+}
+
+void carryOut(AppState& state, const EndField&) { state.field = {}; }
+
+void carryOut(AppState& state, const SetChoice& action) { state.choice = action.choice; }
+
+void carryOut(AppState& state, const Say& action) { say(state, action.kind, action.text); }
+
+void carryOut(AppState& state, const OpenText& action) {
+    Outcome<Reading> reading =
+        looksLikeLink(action.text) ? readLink(action.text) : readModel(action.text);
+    if (!reading) {
+        const Issue& first = reading.issues().front();
+        const std::string place = first.at.empty() ? "" : first.at + ": ";
+        say(state, MessageKind::Problem, place + first.says);
+        return;
+    }
+    const std::string label = action.label.empty() ? "Open" : action.label;
+    Issues notes = reading.value().notes;
+    carryOut(state, Commit{ReplaceTruss{std::move(reading).value().truss, label}});
+    if (!notes.empty()) {
+        say(state, MessageKind::Info, notes.front().says);
+    }
+}
+
+} // namespace
+
+void update(AppState& state, const Actions& actions) {
+    for (const Action& action : actions) {
+        std::visit([&state](const auto& which) { carryOut(state, which); }, action);
+    }
+}
+
+AppState startWith(Truss truss) {
+    AppState state;
+    state.committed = truss;
+    state.truss = std::move(truss);
+    fit(state);
+    return state;
+}
+
+} // namespace gusset

@@ -1,0 +1,175 @@
+#include "canvas/pick.hpp"
+
+#include "canvas/symbols.hpp"
+#include "core/tolerance.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace gusset {
+
+namespace {
+
+// However small the drawing, a joint answers within this many px.
+constexpr double kSureOfJoint = 4;
+
+double distanceToSegment(Vec2 point, Vec2 a, Vec2 b) {
+    const Vec2 along = b - a;
+    const double square = dot(along, along);
+    const double share = square > 0 ? std::clamp(dot(point - a, along) / square, 0.0, 1.0) : 0;
+    return length(point - a - share * along);
+}
+
+void keepNearer(Hit& best, HitKind kind, std::size_t index, double distance) {
+    if (best.kind == HitKind::None || distance < best.distance) {
+        best = {kind, static_cast<int>(index), distance};
+    }
+}
+
+Hit within(const Hit& hit, double slack) { return hit.distance <= slack ? hit : Hit{}; }
+
+Hit nearestJoint(const Truss& truss, const Camera& camera, Vec2 pixel) {
+    Hit best;
+    for (std::size_t i = 0; i < truss.joints.size(); ++i) {
+        keepNearer(best, HitKind::Joint, i, length(toPixel(camera, truss.joints[i].at) - pixel));
+    }
+    return best;
+}
+
+Hit nearestMember(const Truss& truss, const Camera& camera, Vec2 pixel) {
+    Hit best;
+    for (std::size_t i = 0; i < truss.members.size(); ++i) {
+        const Vec2 a = toPixel(camera, truss.joints[truss.members[i].a.at()].at);
+        const Vec2 b = toPixel(camera, truss.joints[truss.members[i].b.at()].at);
+        keepNearer(best, HitKind::Member, i, distanceToSegment(pixel, a, b));
+    }
+    return best;
+}
+
+Hit nearestSymbol(const Truss& truss, const Camera& camera, Vec2 pixel) {
+    const Symbols symbols = layOutSymbols(truss, camera);
+    Hit best;
+    for (const LoadSymbol& load : symbols.loads) {
+        keepNearer(best, HitKind::Load, load.load.at(),
+                   distanceToSegment(pixel, load.arrow.tail, load.arrow.head));
+    }
+    for (const SupportSymbol& support : symbols.supports) {
+        const Vec2 ground = support.joint + kSupportDepth * support.down;
+        keepNearer(best, HitKind::Support, support.support.at(),
+                   distanceToSegment(pixel, support.joint + kJointRadius * support.down, ground));
+    }
+    return best;
+}
+
+// Where members are short, joints must leave their middle thirds to be touched.
+double jointSlack(const Truss& truss, const Camera& camera, const Hit& member, double slack) {
+    if (member.kind == HitKind::None) {
+        return slack;
+    }
+    const Vec2 along = memberVector(truss, MemberId{member.index});
+    const double third = camera.scale * length(along) / 3;
+    return std::clamp(third, std::min(kSureOfJoint, slack), slack);
+}
+
+} // namespace
+
+Hit pickIn(const Truss& truss, const Camera& camera, Vec2 pixel, double slack) {
+    const Hit member = within(nearestMember(truss, camera, pixel), slack);
+    const Hit joint =
+        within(nearestJoint(truss, camera, pixel), jointSlack(truss, camera, member, slack));
+    if (joint.kind != HitKind::None) {
+        return joint;
+    }
+    const Hit symbol = within(nearestSymbol(truss, camera, pixel), slack);
+    return symbol.kind != HitKind::None ? symbol : member;
+}
+
+Hit pick(const AppState& state, Vec2 pixel, double slack) {
+    return pickIn(state.truss, state.view.camera, pixel, slack);
+}
+
+Hit pickJoint(const AppState& state, Vec2 pixel, double slack) {
+    return within(nearestJoint(state.truss, state.view.camera, pixel), slack);
+}
+
+Things thingsOf(const Hit& hit) {
+    Things things;
+    if (hit.kind == HitKind::Joint) {
+        things.joints.push_back(JointId{hit.index});
+    } else if (hit.kind == HitKind::Member) {
+        things.members.push_back(MemberId{hit.index});
+    } else if (hit.kind == HitKind::Support) {
+        things.supports.push_back(SupportId{hit.index});
+    } else if (hit.kind == HitKind::Load) {
+        things.loads.push_back(LoadId{hit.index});
+    }
+    return things;
+}
+
+Things thingsInBox(const AppState& state, Vec2 corner, Vec2 opposite) {
+    const Truss& truss = state.truss;
+    std::vector<bool> inside(truss.joints.size());
+    Things things;
+    for (std::size_t i = 0; i < truss.joints.size(); ++i) {
+        const Vec2 at = toPixel(state.view.camera, truss.joints[i].at);
+        inside[i] =
+            std::min(corner.x, opposite.x) <= at.x && at.x <= std::max(corner.x, opposite.x) &&
+            std::min(corner.y, opposite.y) <= at.y && at.y <= std::max(corner.y, opposite.y);
+        if (inside[i]) {
+            things.joints.push_back(JointId{static_cast<int>(i)});
+        }
+    }
+    for (std::size_t i = 0; i < truss.members.size(); ++i) {
+        if (inside[truss.members[i].a.at()] && inside[truss.members[i].b.at()]) {
+            things.members.push_back(MemberId{static_cast<int>(i)});
+        }
+    }
+    return things;
+}
+
+Vec2 roundToStep(Vec2 world, double step) {
+    // Through the whole number of steps to a unit: 3 tenths come out as 0.3 and not as 3 × 0.1.
+    const double perUnit = std::round(1 / step);
+    if (step < 1 && std::abs(perUnit * step - 1) < 1e-9) {
+        return {std::round(world.x * perUnit) / perUnit, std::round(world.y * perUnit) / perUnit};
+    }
+    return {std::round(world.x / step) * step, std::round(world.y / step) * step};
+}
+
+Vec2 snapToGrid(const View& view, Vec2 world) {
+    return roundToStep(world, view.snapToGrid ? view.gridStep : view.gridStep / 100);
+}
+
+MemberEnd snap(const AppState& state, Vec2 pixel, double slack, JointId notThis) {
+    const View& view = state.view;
+    // A finger must be able to reach the grid point beside a joint.
+    const double reach =
+        view.snapToGrid ? std::min(slack, 0.6 * view.gridStep * view.camera.scale) : slack;
+    Hit best;
+    for (std::size_t i = 0; i < state.truss.joints.size(); ++i) {
+        if (static_cast<int>(i) != notThis.index) {
+            keepNearer(best, HitKind::Joint, i,
+                       length(toPixel(view.camera, state.truss.joints[i].at) - pixel));
+        }
+    }
+    if (best.kind == HitKind::Joint && best.distance <= reach) {
+        const JointId joint{best.index};
+        return {joint, state.truss.joints[joint.at()].at};
+    }
+    const Vec2 at = snapToGrid(view, toWorld(view.camera, pixel));
+    return {jointAt(state.truss, at), at};
+}
+
+JointId jointAt(const Truss& truss, Vec2 at) {
+    const Extent box = extent(truss);
+    const double close =
+        kSameSpot * std::max({box.high.x - box.low.x, box.high.y - box.low.y, 0.0});
+    for (std::size_t i = 0; i < truss.joints.size(); ++i) {
+        if (length(truss.joints[i].at - at) <= close) {
+            return JointId{static_cast<int>(i)};
+        }
+    }
+    return {};
+}
+
+} // namespace gusset

@@ -1,0 +1,140 @@
+#include "canvas/symbols.hpp"
+
+#include <algorithm>
+#include <array>
+#include <optional>
+
+namespace gusset {
+
+namespace {
+
+// Cosine of the angle that a symbol wants clear of a member: about 35 degrees.
+constexpr double kCrowded = 0.82;
+
+// Two arrows along one line at one joint stand side by side, px apart.
+constexpr double kBeside = 10;
+
+Vec2 directionInWorld(double degrees) {
+    const Vec2 way = directionOf(degrees);
+    return {way.x, -way.y};
+}
+
+std::vector<std::vector<Vec2>> memberRays(const Truss& truss) {
+    std::vector<std::vector<Vec2>> rays(truss.joints.size());
+    for (const Member& member : truss.members) {
+        const Vec2 way =
+            directionOnBoard(truss.joints[member.b.at()].at - truss.joints[member.a.at()].at);
+        rays[member.a.at()].push_back(way);
+        rays[member.b.at()].push_back(-way);
+    }
+    return rays;
+}
+
+// The first of the ways, in order of preference, that is clear; else the clearest.
+template <std::size_t count>
+Vec2 clearest(const std::vector<Vec2>& taken, const std::array<Vec2, count>& ways) {
+    Vec2 best = ways.front();
+    double least = 2;
+    for (const Vec2 way : ways) {
+        const double blocked = blockage(taken, way);
+        if (blocked < kCrowded) {
+            return way;
+        }
+        if (blocked < least) {
+            least = blocked;
+            best = way;
+        }
+    }
+    return best;
+}
+
+Vec2 groundOf(const Support& support, const std::vector<Vec2>& taken) {
+    if (support.kind == SupportKind::Pin) {
+        return clearest(taken, std::array<Vec2, 4>{{{0, 1}, {-1, 0}, {1, 0}, {0, -1}}});
+    }
+    const Vec2 reaction = directionInWorld(support.reaction);
+    return clearest(taken, std::array<Vec2, 2>{-reaction, reaction});
+}
+
+void placeSupports(const Truss& truss, const Camera& camera, Symbols& symbols) {
+    for (std::size_t i = 0; i < truss.supports.size(); ++i) {
+        const Support& support = truss.supports[i];
+        std::vector<Vec2>& taken = symbols.taken[support.joint.at()];
+        const Vec2 down = groundOf(support, taken);
+        symbols.supports.push_back({SupportId{static_cast<int>(i)},
+                                    toPixel(camera, truss.joints[support.joint.at()].at), down});
+        taken.push_back(down);
+    }
+}
+
+// How many loads before this one point the same way at the same joint.
+int loadsBeside(const Symbols& symbols, JointId joint, Vec2 way) {
+    return static_cast<int>(
+        std::count_if(symbols.loads.begin(), symbols.loads.end(), [&](const LoadSymbol& other) {
+            const Vec2 otherWay = other.arrow.head - other.arrow.tail;
+            return other.at == joint && dot(otherWay, way) > 0.99 * length(otherWay);
+        }));
+}
+
+void placeLoads(const Truss& truss, const Camera& camera, Symbols& symbols) {
+    const double largest = largestLoad(truss);
+    const std::vector<std::vector<Vec2>> taken =
+        symbols.taken; // loads don't push one another about
+    for (std::size_t i = 0; i < truss.loads.size(); ++i) {
+        const std::optional<Vec2> force = forceOf(truss.loads[i]);
+        const JointId joint = jointOf(truss.loads[i]);
+        if (!force || !joint.valid() || length(*force) == 0) {
+            continue;
+        }
+        const double share = length(*force) / largest;
+        const double size = kShortestArrow + share * (kLongestArrow - kShortestArrow);
+        const Vec2 way = directionOnBoard(*force);
+        const Vec2 aside = kBeside * loadsBeside(symbols, joint, way) * Vec2{-way.y, way.x};
+        const Vec2 at = toPixel(camera, truss.joints[joint.at()].at) + aside;
+        const PlacedArrow placed = arrowAt(at, way, size, taken[joint.at()]);
+        symbols.loads.push_back({LoadId{static_cast<int>(i)}, joint, placed.arrow, placed.pushes});
+        symbols.taken[joint.at()].push_back(placed.pushes ? -way : way);
+    }
+}
+
+} // namespace
+
+double blockage(const std::vector<Vec2>& taken, Vec2 way) {
+    double most = -1;
+    for (const Vec2 other : taken) {
+        most = std::max(most, dot(other, way));
+    }
+    return most;
+}
+
+Vec2 directionOnBoard(Vec2 force) {
+    const double size = length(force);
+    return size > 0 ? Vec2{force.x / size, -force.y / size} : Vec2{};
+}
+
+PlacedArrow arrowAt(Vec2 joint, Vec2 way, double size, const std::vector<Vec2>& taken) {
+    // The hair keeps a tie a tie: heads at the joint, as in print.
+    const bool pushes =
+        blockage(taken, -way) < kCrowded || blockage(taken, -way) <= blockage(taken, way) + 1e-9;
+    const Vec2 near = joint + kArrowGap * (pushes ? -way : way);
+    const Vec2 far = joint + (kArrowGap + size) * (pushes ? -way : way);
+    return {pushes ? Arrow{far, near} : Arrow{near, far}, pushes};
+}
+
+double largestLoad(const Truss& truss) {
+    double largest = 0;
+    for (const Load& load : truss.loads) {
+        largest = std::max(largest, length(forceOf(load).value_or(Vec2{})));
+    }
+    return largest;
+}
+
+Symbols layOutSymbols(const Truss& truss, const Camera& camera) {
+    Symbols symbols;
+    symbols.taken = memberRays(truss);
+    placeSupports(truss, camera, symbols);
+    placeLoads(truss, camera, symbols);
+    return symbols;
+}
+
+} // namespace gusset
