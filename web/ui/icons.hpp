@@ -1,0 +1,37 @@
+#pragma once
+// Signs for tools and commands, drawn with a pen of one width on a square of 24 by 24.
+
+#include <imgui.h>
+
+namespace gusset {
+
+enum class Icon {
+    None,
+    Select,
+    Member,
+    Pin,
+    Roller,
+    Load,
+    Erase,
+    Undo,
+    Redo,
+    Fit,
+    Share,
+    Notebook,
+    View,
+    Plus,
+    Trash,
+    Next,
+    Previous,
+    Up,
+    Down,
+    Close,
+    Check,
+    Info,
+    Problem,
+};
+
+// Centred; `side` is the length of the square's side in device pixels.
+void drawIcon(ImDrawList&, Icon, ImVec2 centre, float side, ImU32 ink);
+
+} // namespace gusset

@@ -1,0 +1,92 @@
+// The still parts of ui/widgets.hpp: sheets, rules, paragraphs, scrolling.
+#include "ui/widgets.hpp"
+
+#include <imgui_internal.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace gusset {
+namespace {
+
+constexpr double kScrollSlack = 8; // CSS px a finger may move and still press
+
+// Dear ImGui scrolls by wheel and by bar alone. A finger that moves up or down takes the paper with
+// it, and what it had begun to press is let go.
+void scrollByFinger(const Ui& ui) {
+    const ImGuiIO& io = ImGui::GetIO();
+    const ImGuiWindow& window = *ImGui::GetCurrentWindow();
+    if (io.MouseSource != ImGuiMouseSource_TouchScreen || !ImGui::IsMouseDown(0) ||
+        !window.InnerRect.Contains(io.MouseClickedPos[0])) {
+        return;
+    }
+    const float moved = std::sqrt(io.MouseDragMaxDistanceSqr[0]);
+    if (moved > ui.px(kScrollSlack)) {
+        ImGui::ClearActiveID();
+        ImGui::SetScrollY(ImGui::GetScrollY() - io.MouseDelta.y);
+    }
+}
+
+void text(const ImFont& font, std::string_view words, Colour ink) {
+    ImGui::PushFont(const_cast<ImFont*>(&font));
+    ImGui::PushStyleColor(ImGuiCol_Text, packed(ink));
+    ImGui::PushTextWrapPos(0);
+    ImGui::TextUnformatted(words.data(), words.data() + words.size());
+    ImGui::PopTextWrapPos();
+    ImGui::PopStyleColor();
+    ImGui::PopFont();
+}
+
+} // namespace
+
+void rule(const Ui& ui) {
+    const ImVec2 at = ImGui::GetCursorScreenPos();
+    const float width = ImGui::GetContentRegionAvail().x;
+    const float y = std::round(at.y);
+    ImGui::GetWindowDrawList()->AddRectFilled(
+        {at.x, y}, {at.x + width, y + std::max(1.0f, ui.px(1))}, packed(ui.palette->rule));
+    ImGui::Dummy({width, ui.px(1)});
+}
+
+void gap(const Ui& ui, double css) { ImGui::Dummy({0, ui.px(css)}); }
+
+void sectionHeading(const Ui& ui, std::string_view words) {
+    gap(ui, 8);
+    text(*ui.fonts.strong, words, ui.palette->ink);
+}
+
+void paragraph(const Ui& ui, std::string_view words, Ink ink) {
+    text(*ui.fonts.body, words, textColour(*ui.palette, ink));
+}
+
+void smallPrint(const Ui& ui, std::string_view words) {
+    text(*ui.fonts.small, words, ui.palette->muted);
+}
+
+void beginSheet(const Ui& ui, const char* id, const Rect& place, const SheetLook& look) {
+    ImGui::SetNextWindowPos({ui.px(place.at.x), ui.px(place.at.y)});
+    ImGui::SetNextWindowSize({ui.px(place.size.x), ui.px(place.size.y)});
+    ImGui::PushStyleVar(ImGuiStyleVar_WindowPadding,
+                        {ui.px(look.padding.x), ui.px(look.padding.y)});
+    ImGuiWindowFlags flags = ImGuiWindowFlags_NoDecoration | ImGuiWindowFlags_NoMove |
+                             ImGuiWindowFlags_NoSavedSettings |
+                             ImGuiWindowFlags_NoBringToFrontOnFocus;
+    if (!look.filled) {
+        flags |= ImGuiWindowFlags_NoBackground;
+    }
+    ImGui::Begin(id, nullptr, flags);
+    ImGui::PopStyleVar();
+}
+
+void endSheet() { ImGui::End(); }
+
+void beginScroll(const Ui& ui, const char* id) {
+    ImGui::PushStyleVar(ImGuiStyleVar_WindowPadding, {0, 0});
+    ImGui::BeginChild(id, {0, 0}, ImGuiChildFlags_None, ImGuiWindowFlags_None);
+    ImGui::PopStyleVar();
+    scrollByFinger(ui);
+}
+
+void endScroll() { ImGui::EndChild(); }
+
+} // namespace gusset

@@ -1,0 +1,23 @@
+#pragma once
+// Lines of the working set as on paper: italic symbols, true subscripts, wrapped at spaces.
+
+#include "report/rich_text.hpp"
+#include "ui/theme.hpp"
+
+namespace gusset {
+
+struct RichLook {
+    float indent = 0;  // CSS px, of all lines
+    float hanging = 0; // CSS px more from the second line on
+    Colour ink;
+    bool strong = false; // the text face semi-bold: a heading or a result
+};
+struct RichSize {
+    float width = 0; // device px: of the widest line
+    float height = 0;
+};
+
+// At ImGui's cursor, within the width that is left; moves the cursor below.
+RichSize drawRich(const Ui&, const RichLine&, const RichLook&);
+
+} // namespace gusset

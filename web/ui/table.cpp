@@ -1,0 +1,98 @@
+#include "ui/table.hpp"
+
+#include "ui/widgets.hpp"
+
+#include <cmath>
+
+namespace gusset {
+
+Table::Table(const Ui& ui, const char* id, std::span<const Column> columns)
+    : ui_(ui), columns_(columns), height_(std::round(ui.rowHeight())) {
+    ImGui::PushID(id);
+    ImGui::PushStyleVar(ImGuiStyleVar_ItemSpacing, {0, 0});
+    float least = 0;
+    double shares = 0;
+    for (const Column& column : columns) {
+        least += ui.px(column.least);
+        shares += column.share;
+    }
+    const float spare = std::fmax(0.0f, ImGui::GetContentRegionAvail().x - least);
+    float edge = 0;
+    for (const Column& column : columns) {
+        edges_.push_back(edge);
+        edge += ui.px(column.least);
+        edge += shares > 0 ? spare * static_cast<float>(column.share / shares) : 0;
+    }
+    edges_.push_back(edge);
+}
+
+Table::~Table() {
+    ImGui::PopStyleVar();
+    ImGui::PopID();
+}
+
+void Table::header() {
+    low_ = ImGui::GetCursorScreenPos();
+    now_ = std::round(ui_.fonts.small->FontSize * 1.7f);
+    for (int i = 0; i < static_cast<int>(columns_.size()); ++i) {
+        put(i, columns_[static_cast<std::size_t>(i)].heading, *ui_.fonts.small, ui_.palette->muted);
+    }
+    ImGui::Dummy({edges_.back(), now_});
+    const float y = low_.y + now_;
+    ImGui::GetWindowDrawList()->AddRectFilled({low_.x, y - ui_.px(1)}, {low_.x + edges_.back(), y},
+                                              packed(ui_.palette->edge));
+}
+
+Table::RowState Table::row(const RowLook& look) {
+    low_ = ImGui::GetCursorScreenPos();
+    now_ = height_;
+    const ImVec2 high{low_.x + edges_.back(), low_.y + now_};
+    RowState state;
+    ImGui::PushID(look.id);
+    const ImVec2 size{edges_.back(), now_};
+    if (look.pressable) {
+        state.pressed = ImGui::InvisibleButton("row", size);
+        state.hovered = ImGui::IsItemHovered();
+    } else {
+        ImGui::Dummy(size);
+        state.hovered = ImGui::IsMouseHoveringRect(low_, high) && ImGui::IsWindowHovered();
+    }
+    ImGui::PopID();
+    ImDrawList& list = *ImGui::GetWindowDrawList();
+    if (look.selected) {
+        list.AddRectFilled(low_, high, packed(ui_.palette->accentWash));
+        list.AddRectFilled(low_, {low_.x + ui_.px(3), high.y}, packed(ui_.palette->accent));
+    } else if (look.lit || (state.hovered && look.pressable)) {
+        list.AddRectFilled(low_, high, packed(ui_.palette->wash));
+    }
+    const float hair = std::fmax(1.0f, std::floor(ui_.px(1)));
+    list.AddRectFilled({low_.x, high.y - hair}, high, packed(ui_.palette->rule));
+    if (look.pressable) {
+        drawFocus(ui_);
+    }
+    return state;
+}
+
+Table::Box Table::cell(int column) const {
+    const auto i = static_cast<std::size_t>(column);
+    return {{low_.x + edges_[i], low_.y}, {low_.x + edges_[i + 1], low_.y + now_}};
+}
+
+void Table::text(int column, std::string_view words, const TextLook& look) {
+    put(column, words, look.font ? *look.font : *ui_.fonts.body, look.ink);
+}
+
+void Table::put(int column, std::string_view words, const ImFont& font, Colour ink) {
+    const Box box = cell(column);
+    const float pad = ui_.px(8);
+    const char* end = words.data() + words.size();
+    const ImVec2 size = font.CalcTextSizeA(font.FontSize, FLT_MAX, 0, words.data(), end);
+    const bool right = columns_[static_cast<std::size_t>(column)].align == Align::Right;
+    const ImVec2 at{std::round(right ? box.high.x - pad - size.x : box.low.x + pad),
+                    std::round((box.low.y + box.high.y - size.y) / 2)};
+    const ImVec4 clip{box.low.x, box.low.y, box.high.x, box.high.y};
+    ImGui::GetWindowDrawList()->AddText(&font, font.FontSize, at, packed(ink), words.data(), end, 0,
+                                        &clip);
+}
+
+} // namespace gusset

@@ -1,0 +1,69 @@
+#pragma once
+// A table as on ruled paper: a heading line, hairlines, figures at the right in digits of one
+// width.
+
+#include "ui/theme.hpp"
+
+#include <span>
+#include <string_view>
+#include <vector>
+
+namespace gusset {
+
+enum class Align { Left, Right };
+struct Column {
+    std::string_view heading;
+    double least = 60; // CSS px
+    double share = 1;  // of what is left over
+    Align align = Align::Left;
+};
+
+// Lives while the table is drawn.
+class Table {
+public:
+    Table(const Ui&, const char* id, std::span<const Column>);
+    ~Table();
+    Table(const Table&) = delete;
+    Table& operator=(const Table&) = delete;
+
+    void header();
+
+    struct RowLook {
+        int id = 0;
+        bool selected = false;
+        bool lit = false;       // the pointer is on its thing on the board
+        bool pressable = false; // as a whole; rows of fields are not
+    };
+    struct RowState {
+        bool pressed = false;
+        bool hovered = false;
+    };
+    RowState row(const RowLook&);
+
+    // Of the row in hand.
+    struct Box {
+        ImVec2 low;
+        ImVec2 high;
+    };
+    [[nodiscard]] Box cell(int column) const;
+    struct TextLook {
+        Colour ink;
+        const ImFont* font = nullptr; // the text face
+    };
+    void text(int column, std::string_view, const TextLook&);
+
+    // For clipping long tables: the height of one row with its rule, device px.
+    [[nodiscard]] float rowStep() const { return height_; }
+
+private:
+    void put(int column, std::string_view, const ImFont&, Colour);
+
+    const Ui& ui_;
+    std::span<const Column> columns_;
+    std::vector<float> edges_; // left edges and the last right one, device px from the left
+    ImVec2 low_;
+    float height_ = 0;
+    float now_ = 0; // height of the row in hand
+};
+
+} // namespace gusset

@@ -1,0 +1,239 @@
+#include "ui/widgets.hpp"
+
+#include <imgui_internal.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace gusset {
+namespace {
+
+ImVec2 sizeOf(const ImFont& font, std::string_view text) {
+    return font.CalcTextSizeA(font.FontSize, FLT_MAX, 0, text.data(), text.data() + text.size());
+}
+
+void put(const ImFont& font, ImVec2 at, ImU32 ink, std::string_view text) {
+    ImGui::GetWindowDrawList()->AddText(&font, font.FontSize, {std::round(at.x), std::round(at.y)},
+                                        ink, text.data(), text.data() + text.size());
+}
+
+void putCentred(const ImFont& font, ImVec2 centre, ImU32 ink, std::string_view text) {
+    const ImVec2 size = sizeOf(font, text);
+    put(font, {centre.x - size.x / 2, centre.y - size.y / 2}, ink, text);
+}
+
+float targetHeight(const Ui& ui) {
+    return std::max(ui.px(ui.coarse ? kTouchTarget : 36), ui.fonts.body->FontSize * 1.7f);
+}
+
+void tip(const Ui& ui, std::string_view text) {
+    if (ui.coarse || !ImGui::IsItemHovered(ImGuiHoveredFlags_DelayNormal)) {
+        return;
+    }
+    ImGui::PushStyleVar(ImGuiStyleVar_WindowPadding, {ui.px(8), ui.px(5)});
+    if (ImGui::BeginTooltip()) {
+        ImGui::PushFont(ui.fonts.small);
+        ImGui::TextUnformatted(text.data(), text.data() + text.size());
+        ImGui::PopFont();
+        ImGui::EndTooltip();
+    }
+    ImGui::PopStyleVar();
+}
+
+struct Corners {
+    ImVec2 low;
+    ImVec2 high;
+    [[nodiscard]] ImVec2 centre() const { return {(low.x + high.x) / 2, (low.y + high.y) / 2}; }
+};
+
+Corners lastItem() { return {ImGui::GetItemRectMin(), ImGui::GetItemRectMax()}; }
+
+// The ground of something that can be pressed, by what is being done with it.
+void drawGround(const Ui& ui, const Corners& box, const ButtonLook& look) {
+    ImDrawList& list = *ImGui::GetWindowDrawList();
+    const float round = ui.px(3);
+    if (look.primary && look.enabled) {
+        list.AddRectFilled(box.low, box.high, packed(ui.palette->accent), round);
+        return;
+    }
+    if (look.selected) {
+        list.AddRectFilled(box.low, box.high, packed(ui.palette->accentWash), round);
+        list.AddRect(box.low, box.high, packed(ui.palette->accent), round, 0, ui.px(1.5));
+    } else if (look.enabled && ImGui::IsItemHovered()) {
+        list.AddRectFilled(box.low, box.high, packed(ui.palette->wash), round);
+    }
+}
+
+ImU32 inkOf(const Ui& ui, const ButtonLook& look) {
+    const Palette& palette = *ui.palette;
+    if (!look.enabled) {
+        return packed(palette.rule);
+    }
+    if (look.primary) {
+        return packed(palette.onAccent);
+    }
+    return packed(look.selected ? palette.accent : palette.ink);
+}
+
+constexpr double kIconSide = 22;
+
+bool pressable(const char* label, ImVec2 size, bool enabled) {
+    ImGui::BeginDisabled(!enabled);
+    const bool pressed = ImGui::InvisibleButton(label, size);
+    ImGui::EndDisabled();
+    return pressed;
+}
+
+} // namespace
+
+std::string_view visiblePart(const char* label) {
+    const std::string_view whole(label);
+    return whole.substr(0, whole.find("##"));
+}
+
+void drawFocus(const Ui& ui) {
+    const ImGuiContext& context = *ImGui::GetCurrentContext();
+    if (context.NavDisableHighlight || !ImGui::IsItemFocused()) {
+        return;
+    }
+    const Corners box = lastItem();
+    const float out = ui.px(1);
+    ImGui::GetWindowDrawList()->AddRect({box.low.x - out, box.low.y - out},
+                                        {box.high.x + out, box.high.y + out},
+                                        packed(ui.palette->accent), ui.px(3), 0, ui.px(2.5));
+}
+
+float buttonWidth(const Ui& ui, const char* label, const ButtonLook& look) {
+    float width = look.showText ? sizeOf(*ui.fonts.body, visiblePart(label)).x + ui.px(24) : 0;
+    if (look.icon != Icon::None) {
+        width += look.showText ? ui.px(kIconSide + 4) : targetHeight(ui);
+    }
+    return std::max(width, targetHeight(ui));
+}
+
+bool button(const Ui& ui, const char* label, const ButtonLook& look) {
+    const float width = look.full ? ImGui::GetContentRegionAvail().x : buttonWidth(ui, label, look);
+    const bool pressed = pressable(label, {width, targetHeight(ui)}, look.enabled);
+    const Corners box = lastItem();
+    drawGround(ui, box, look);
+    if (look.showText && !look.primary && !look.selected) {
+        ImGui::GetWindowDrawList()->AddRect(
+            box.low, box.high, packed(look.enabled ? ui.palette->edge : ui.palette->rule), ui.px(3),
+            0, ui.px(1));
+    }
+    const ImU32 ink = inkOf(ui, look);
+    const std::string_view text = look.showText ? visiblePart(label) : std::string_view();
+    const float textWidth = sizeOf(*ui.fonts.body, text).x;
+    const float iconWidth = look.icon == Icon::None ? 0 : ui.px(kIconSide);
+    const float between = textWidth > 0 && iconWidth > 0 ? ui.px(6) : 0;
+    const ImVec2 centre = box.centre();
+    const float left = centre.x - (textWidth + iconWidth + between) / 2;
+    drawIcon(*ImGui::GetWindowDrawList(), look.icon, {left + iconWidth / 2, centre.y},
+             ui.px(kIconSide), ink);
+    put(*ui.fonts.body, {left + iconWidth + between, centre.y - ui.fonts.body->FontSize / 2}, ink,
+        text);
+    drawFocus(ui);
+    if (!look.showText) {
+        tip(ui, visiblePart(label));
+    }
+    return pressed;
+}
+
+bool toolButton(const Ui& ui, const char* label, Icon icon, bool selected, ImVec2 size) {
+    const ButtonLook look{.selected = selected};
+    const bool pressed = pressable(label, size, true);
+    const Corners box = lastItem();
+    drawGround(ui, box, look);
+    const ImU32 ink = inkOf(ui, look);
+    ImDrawList& list = *ImGui::GetWindowDrawList();
+    const float x = box.centre().x;
+    drawIcon(list, icon, {x, box.low.y + ui.px(19)}, ui.px(26), ink);
+    const ImFont& font = *ui.fonts.small;
+    putCentred(font, {x, box.high.y - ui.px(7) - font.FontSize / 2}, ink, visiblePart(label));
+    if (selected) {
+        const float half = sizeOf(font, visiblePart(label)).x / 2;
+        const float y = box.high.y - ui.px(5);
+        list.AddLine({x - half, y}, {x + half, y}, ink, ui.px(2));
+    }
+    drawFocus(ui);
+    return pressed;
+}
+
+bool toggle(const Ui& ui, const char* label, bool on) {
+    const float height = targetHeight(ui);
+    const float width = sizeOf(*ui.fonts.body, visiblePart(label)).x + ui.px(32);
+    const bool pressed = pressable(label, {width, height}, true);
+    const Corners box = lastItem();
+    if (ImGui::IsItemHovered()) {
+        ImGui::GetWindowDrawList()->AddRectFilled(box.low, box.high, packed(ui.palette->wash),
+                                                  ui.px(3));
+    }
+    const float y = box.centre().y;
+    const float side = ui.px(18);
+    const ImVec2 low{box.low.x + ui.px(2), y - side / 2};
+    ImDrawList& list = *ImGui::GetWindowDrawList();
+    const ImU32 ink = packed(on ? ui.palette->accent : ui.palette->edge);
+    list.AddRect(low, {low.x + side, low.y + side}, ink, ui.px(2), 0, ui.px(1.5));
+    if (on) {
+        drawIcon(list, Icon::Check, {low.x + side / 2, y}, ui.px(18), ink);
+    }
+    put(*ui.fonts.body, {low.x + side + ui.px(8), y - ui.fonts.body->FontSize / 2},
+        packed(ui.palette->ink), visiblePart(label));
+    drawFocus(ui);
+    return pressed;
+}
+
+int wordChoice(const Ui& ui, const char* id, std::span<const char* const> words, int chosen,
+               bool spread) {
+    ImGui::PushID(id);
+    const float each = ImGui::GetContentRegionAvail().x / static_cast<float>(words.size());
+    for (int i = 0; i < static_cast<int>(words.size()); ++i) {
+        const bool now = i == chosen;
+        const ImFont& font = now ? *ui.fonts.strong : *ui.fonts.body;
+        const char* word = words[static_cast<std::size_t>(i)];
+        const float wide = sizeOf(*ui.fonts.strong, word).x;
+        if (i > 0) {
+            ImGui::SameLine(0, spread ? 0 : ui.px(4));
+        }
+        const float width = spread ? each : std::max(wide + ui.px(12), ui.px(kTouchTarget));
+        if (pressable(word, {width, targetHeight(ui)}, true)) {
+            chosen = i;
+        }
+        const Corners box = lastItem();
+        const ImVec2 centre = box.centre();
+        const bool lit = now || ImGui::IsItemHovered();
+        putCentred(font, centre, packed(lit ? ui.palette->ink : ui.palette->muted), word);
+        if (now) {
+            const float y = std::round(centre.y + ui.fonts.body->FontSize * 0.75f);
+            ImGui::GetWindowDrawList()->AddRectFilled({centre.x - wide / 2, y},
+                                                      {centre.x + wide / 2, y + ui.px(2.5)},
+                                                      packed(ui.palette->accent));
+        }
+        drawFocus(ui);
+    }
+    ImGui::PopID();
+    return chosen;
+}
+
+bool listRow(const Ui& ui, const char* label, std::string_view aside) {
+    const bool pressed = pressable(
+        label, {ImGui::GetContentRegionAvail().x, std::max(ui.rowHeight(), ui.px(40))}, true);
+    const Corners box = lastItem();
+    ImDrawList& list = *ImGui::GetWindowDrawList();
+    if (ImGui::IsItemHovered()) {
+        list.AddRectFilled(box.low, box.high, packed(ui.palette->wash));
+    }
+    const float y = box.centre().y;
+    put(*ui.fonts.body, {box.low.x + ui.px(4), y - ui.fonts.body->FontSize / 2},
+        packed(ui.palette->ink), visiblePart(label));
+    const float asideWidth = sizeOf(*ui.fonts.small, aside).x;
+    put(*ui.fonts.small, {box.high.x - ui.px(28) - asideWidth, y - ui.fonts.small->FontSize / 2},
+        packed(ui.palette->muted), aside);
+    drawIcon(list, Icon::Next, {box.high.x - ui.px(12), y}, ui.px(16), packed(ui.palette->muted));
+    list.AddLine({box.low.x, box.high.y}, {box.high.x, box.high.y}, packed(ui.palette->rule),
+                 ui.px(1));
+    drawFocus(ui);
+    return pressed;
+}
+
+} // namespace gusset
