@@ -81,7 +81,8 @@ void turnTo(AppState& state, std::optional<Truss> other) {
 
 void carryOut(AppState& state, const Commit& action) {
     dropGesture(state);
-    Outcome<Truss> after = apply(state.committed, action.edit);
+    // Qualified: std::apply is found by the arguments too, and libc++ 13 fails on looking at it.
+    Outcome<Truss> after = gusset::apply(state.committed, action.edit);
     if (!after) {
         say(state, MessageKind::Problem, after.issues().front().says);
         return;
@@ -95,7 +96,7 @@ void carryOut(AppState& state, const Commit& action) {
 }
 
 void carryOut(AppState& state, const ShowEdit& action) {
-    Outcome<Truss> after = apply(state.committed, action.edit);
+    Outcome<Truss> after = gusset::apply(state.committed, action.edit);
     if (!after) { // the last one that could be shown stays
         state.pendingFault = after.issues().front().says;
         return;
