@@ -12,6 +12,21 @@ inline constexpr double kZeroForce = 1e-9;
 // narrow of real geometry: a truss that is this close to a mechanism is one on any site.
 inline constexpr double kRankPivot = 1e-10;
 
+// Against the largest entry of its row: a smaller one is no pivot, for rounding grows by its
+// inverse. The classic compromise between growth and fill (Duff, Erisman & Reid 1986).
+inline constexpr double kPivotShare = 0.1;
+
+// Against the two numbers subtracted: a smaller difference is their rounding. Four units in the
+// last place.
+inline constexpr double kCancelled = 1e-15;
+
+// Three against the fastest joint of a mechanism. A slower joint is at rest:
+inline constexpr double kRests = 1e-9;
+// joints move as one rigid body when none departs further from it:
+inline constexpr double kRigid = 1e-7;
+// and what a mechanism stretches more slowly is no cure that anyone would build:
+inline constexpr double kHolds = 1e-3;
+
 // Against the largest load: what the joints may lack to equilibrium in an accepted solution.
 inline constexpr double kResidual = 1e-9;
 

@@ -33,9 +33,6 @@ Issues leftOut(const Truss& truss) {
     const auto note = [&](const char* at, const char* says) {
         notes.push_back({IssueCode::NotComputed, at, says});
     };
-    if (hasLoad<ChordLoad>(truss)) {
-        note("loads", "loads along a chord are kept, and left out of account");
-    }
     if (hasLoad<SelfWeight>(truss)) {
         note("loads", "self-weight is kept, and left out of account");
     }

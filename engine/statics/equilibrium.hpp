@@ -4,33 +4,40 @@
 // 1965, ch. 2; Pellegrino & Calladine, Int. J. Solids Structures 22 (1986) 409–428, for rank,
 // mechanisms and redundants.
 
+#include "statics/elimination.hpp"
 #include "statics/solution.hpp"
 
 #include <optional>
 
 namespace gusset {
 
+// The equilibrium matrix by rows: x and y of each joint; columns: bars, then restraints.
+[[nodiscard]] std::vector<SparseLine<double>> equilibriumRows(const Structure&);
+
+// The matrix of one structure, eliminated: for its rank and for any loads.
+struct Equilibrium {
+    Factors<double> factors;
+    Counting counting;
+};
+[[nodiscard]] Equilibrium factorEquilibrium(const Structure&);
+
 struct EquilibriumForces {
     std::vector<double> forces;    // N
     std::vector<double> reactions; // N
+    double largest = 0;            // N, as in Solution
     double residual = 0;           // as in Solution
 };
 
-// Rank, mechanisms and redundants of the equilibrium matrix. Mechanisms carry velocities, not yet
-// words.
-struct StructureReading {
-    Counting counting;
-    std::vector<Mechanism> mechanisms;
-};
-[[nodiscard]] StructureReading readStructure(const Structure&);
+// The forces that balance these loads; where there are redundants, the ones with all free unknowns
+// at zero. Nothing when the truss is a mechanism that the loads set in motion.
+[[nodiscard]] std::optional<EquilibriumForces> balance(const Structure&, const Equilibrium&,
+                                                       const std::vector<Vec2>& loads);
 
-// Sparse LU. Nothing when the matrix is not square and regular to kRankPivot.
-[[nodiscard]] std::optional<EquilibriumForces> solveEquilibrium(const Structure&,
-                                                                const std::vector<Vec2>& loads);
+// The largest size of any component: the scale against which a force is zero.
+[[nodiscard]] double largestOf(const std::vector<Vec2>& loads, const EquilibriumForces&);
 
-// Largest |Σ force| over the joints, N.
-[[nodiscard]] double lackOfEquilibrium(const Structure&, const std::vector<Vec2>& loads,
-                                       const std::vector<double>& forces,
-                                       const std::vector<double>& reactions);
+// Lack of equilibrium at each joint, N: loads plus all that members and supports exert.
+[[nodiscard]] std::vector<Vec2> lackOfEquilibrium(const Structure&, const std::vector<Vec2>& loads,
+                                                  const EquilibriumForces&);
 
 } // namespace gusset

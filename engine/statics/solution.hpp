@@ -26,17 +26,29 @@ struct Counting {
     int rank = 0;       // of the equilibrium matrix, 2j rows by m + r columns
     int mechanisms = 0; // 2j − rank
     int redundants = 0; // m + r − rank
-    int external =
-        0; // of these, among the reactions: r less the rank of the reactions on a rigid body
-    int internal = 0; // the rest
+    int internal = 0;   // of these, among the members alone: m less the rank of their columns
+    int external = 0;   // the rest: those that the supports bring in
+};
+
+// Something that, added, leaves a mechanism no freedom. All cures of a solution together leave
+// none.
+struct Cure {
+    JointId a; // a member between a and b, if they are valid
+    JointId b;
+    JointId support;      // else a support here
+    bool pin = false;     // a pin in place of the roller that is there
+    double reaction = 90; // else a roller whose reaction has this direction, degrees
 };
 
 // A way the truss can move without any member changing its length.
 struct Mechanism {
     std::vector<Vec2> velocities; // one a joint, the largest has length 1
     std::vector<JointId> moving;  // joints whose velocity is not zero
-    std::string says;             // what moves and what would cure it
+    Cure cure;
+    std::string says; // what moves and what would cure it
 };
+
+inline constexpr std::size_t kMechanismsShown = 12; // Counting tells how many there are
 
 struct Solution {
     Status status = Status::Invalid;
@@ -46,7 +58,8 @@ struct Solution {
     std::vector<double> reactions;    // N, along each Restraint of the structure
     std::vector<Vec2> jointReactions; // N, the force of all supports of a joint on it, a joint each
     std::vector<Vec2> loads;          // N, what was taken to act on each joint
-    double largest = 0;               // N, largest load or reaction component: the scale of zero
+    double largest = 0;               // N, largest component of any load, reaction or force: the
+                                      // scale of zero
     double residual = 0;              // largest lack of equilibrium at a joint over `largest`
     std::vector<Mechanism> mechanisms;
     Issues errors;

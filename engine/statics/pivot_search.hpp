@@ -1,0 +1,87 @@
+#pragma once
+// The search for the next pivot of a sparse elimination: rows and columns stand in lists by the
+// number of their entries, and the search looks at a few of the shortest.
+
+#include <algorithm>
+#include <cstddef>
+#include <cstdint>
+#include <limits>
+#include <vector>
+
+namespace gusset {
+
+// Items in doubly linked lists, one for each count.
+class CountLists {
+public:
+    explicit CountLists(std::size_t items)
+        : count_(items, -1), next_(items, -1), previous_(items, -1) {}
+
+    void insert(int item, std::size_t count);
+    void remove(int item);
+    // Of an item that was removed before: does nothing.
+    void change(int item, std::size_t count);
+
+    [[nodiscard]] int count(int item) const { return count_[static_cast<std::size_t>(item)]; }
+    [[nodiscard]] int first(std::size_t count) const {
+        return count < first_.size() ? first_[count] : -1;
+    }
+    [[nodiscard]] int next(int item) const { return next_[static_cast<std::size_t>(item)]; }
+    [[nodiscard]] std::size_t largestCount() const { return first_.size(); }
+
+private:
+    std::vector<int> count_; // −1: not in a list
+    std::vector<int> next_;
+    std::vector<int> previous_;
+    std::vector<int> first_;
+};
+
+struct Pivot {
+    int row = -1;
+    int column = -1;
+    std::int64_t cost = std::numeric_limits<std::int64_t>::max(); // entries that it may fill in
+};
+
+struct PivotSearch {
+    PivotSearch(std::size_t rowCount, std::size_t columnCount)
+        : rows(rowCount), columns(columnCount) {}
+
+    // The two visitors call offer(index, acceptable) for each entry of a column or a row. No pivot
+    // (row −1) when no rows are left: a row that is left has at least one acceptable entry.
+    template <class VisitColumn, class VisitRow>
+    [[nodiscard]] Pivot next(VisitColumn visitColumn, VisitRow visitRow) const {
+        Pivot best;
+        const std::size_t largest = std::max(rows.largestCount(), columns.largestCount());
+        for (std::size_t count = 1; count < largest; ++count) {
+            const auto others = static_cast<std::int64_t>(count) - 1;
+            int looks = kLooks;
+            for (int j = columns.first(count); j >= 0 && looks-- > 0; j = columns.next(j))
+                visitColumn(j, [&](int i, bool acceptable) {
+                    consider(best, {i, j, others * (rows.count(i) - 1)}, acceptable);
+                });
+            if (best.cost <= others * others)
+                return best;
+            looks = kLooks;
+            for (int i = rows.first(count); i >= 0 && looks-- > 0; i = rows.next(i))
+                visitRow(i, [&](int j, bool acceptable) {
+                    consider(best, {i, j, others * (columns.count(j) - 1)}, acceptable);
+                });
+            if (best.cost <= others * (others + 1))
+                return best;
+        }
+        return best;
+    }
+
+    CountLists rows;
+    CountLists columns;
+
+private:
+    static constexpr int kLooks =
+        4; // lines looked at for each count: more cost time and save little fill
+
+    static void consider(Pivot& best, Pivot candidate, bool acceptable) {
+        if (acceptable && candidate.cost < best.cost)
+            best = candidate;
+    }
+};
+
+} // namespace gusset
