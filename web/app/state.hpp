@@ -53,6 +53,8 @@ struct Chain {
     bool active = false;
     Vec2 first; // length units: a tap there closes the chain
     Vec2 last;
+    Vec2 to;              // where a mouse would draw to
+    bool showsTo = false; // fingers don't hover
 };
 
 struct View {

@@ -1,6 +1,7 @@
 #pragma once
 // Values that are typed on the board itself. Their keys begin with "board.": no panel draws or
-// takes them. `board.load.<index>` a load's force; `board.joint.<index>` a joint's place, "x, y".
+// takes them. `board.load.<index>` is a load's force: a bare number is its size and keeps its
+// direction, `3, -4` and `5 @ 30` set both.
 
 #include "app/action.hpp"
 #include "app/field.hpp"

@@ -1,5 +1,7 @@
 #pragma once
-// What the pointer does on the board: pure functions from an event and the state to actions.
+// What the pointer does on the board: pure functions from an event and the state to actions. Each
+// event must see the state after the actions of the one before: update between two events, also
+// within one frame.
 
 #include "app/action.hpp"
 

@@ -1,0 +1,95 @@
+#include "canvas/tool.hpp"
+
+namespace gusset {
+
+namespace {
+
+// One thing at a time, from the innermost outward.
+void escape(const AppState& state, Actions& actions) {
+    if (state.gesture.kind != GestureKind::None) {
+        actions.push_back(EndGesture{false});
+    } else if (state.chain.active) {
+        actions.push_back(SetChain{});
+    } else if (!state.selection.empty()) {
+        actions.push_back(SetSelection{});
+    } else {
+        actions.push_back(SetTool{Tool::Select});
+    }
+}
+
+Things allThings(const Truss& truss) {
+    Things things;
+    for (std::size_t i = 0; i < truss.joints.size(); ++i) {
+        things.joints.push_back(JointId{static_cast<int>(i)});
+    }
+    for (std::size_t i = 0; i < truss.members.size(); ++i) {
+        things.members.push_back(MemberId{static_cast<int>(i)});
+    }
+    return things;
+}
+
+void nudge(const AppState& state, Vec2 steps, Actions& actions) {
+    if (state.gesture.kind != GestureKind::None || state.selection.joints.size() != 1) {
+        return;
+    }
+    const JointId joint = state.selection.joints.front();
+    const Vec2 to = state.truss.joints[joint.at()].at + state.view.gridStep * steps;
+    actions.push_back(Commit{MoveJoint{joint, to}});
+}
+
+void turnStep(const AppState& state, int by, Actions& actions) {
+    NotebookState notebook = state.notebook;
+    const bool looking = notebook.open && notebook.tab == NotebookTab::Working;
+    notebook.open = true;
+    notebook.tab = NotebookTab::Working;
+    notebook.wholeWorking = false;
+    notebook.step += looking ? by : 0; // the first press only opens the page
+    actions.push_back(SetNotebook{notebook});
+}
+
+} // namespace
+
+void pressKey(const AppState& state, Key key, Actions& actions) {
+    switch (key) {
+    case Key::Delete:
+        if (!state.selection.empty() && state.gesture.kind == GestureKind::None) {
+            actions.push_back(Commit{Remove{state.selection}});
+        }
+        break;
+    case Key::Escape:
+        escape(state, actions);
+        break;
+    case Key::Undo:
+        actions.push_back(Undo{});
+        break;
+    case Key::Redo:
+        actions.push_back(Redo{});
+        break;
+    case Key::SelectAll:
+        actions.push_back(SetSelection{allThings(state.truss)});
+        break;
+    case Key::Fit:
+        actions.push_back(ZoomToFit{});
+        break;
+    case Key::Left:
+        nudge(state, {-1, 0}, actions);
+        break;
+    case Key::Right:
+        nudge(state, {1, 0}, actions);
+        break;
+    case Key::Up:
+        nudge(state, {0, 1}, actions);
+        break;
+    case Key::Down:
+        nudge(state, {0, -1}, actions);
+        break;
+    case Key::NextStep:
+        turnStep(state, 1, actions);
+        break;
+    case Key::PreviousStep:
+        turnStep(state, -1, actions);
+        break;
+    }
+}
+
+} // namespace gusset

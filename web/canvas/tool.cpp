@@ -1,0 +1,283 @@
+#include "canvas/tool.hpp"
+
+#include "canvas/pick.hpp"
+#include "canvas/strokes.hpp"
+
+#include <algorithm>
+
+namespace gusset {
+
+namespace {
+
+// CSS px that a pointer may wander and still have tapped.
+double tapSlack(PointerKind kind) {
+    switch (kind) {
+    case PointerKind::Mouse:
+        return 3;
+    case PointerKind::Pen:
+        return 6;
+    case PointerKind::Touch:
+        break;
+    }
+    return 10;
+}
+
+template <class List, class Item>
+void toggle(List& list, const Item& item) {
+    const auto found = std::find(list.begin(), list.end(), item);
+    if (found == list.end()) {
+        list.push_back(item);
+    } else {
+        list.erase(found);
+    }
+}
+
+Things toggled(Things things, const Things& change) {
+    for (const JointId joint : change.joints) {
+        toggle(things.joints, joint);
+    }
+    for (const MemberId member : change.members) {
+        toggle(things.members, member);
+    }
+    for (const SupportId support : change.supports) {
+        toggle(things.supports, support);
+    }
+    for (const LoadId load : change.loads) {
+        toggle(things.loads, load);
+    }
+    return things;
+}
+
+// Going over a thing again does not bring it back.
+void eraseUnder(const AppState& state, const PointerEvent& event, Gesture& gesture,
+                Actions& actions) {
+    const Hit hit =
+        pickIn(state.committed, state.view.camera, event.pixel, slackOf(event.kind) / 2);
+    const Things now = thingsOf(hit);
+    const Things both = toggled(gesture.erased, now);
+    const bool isNew =
+        both.joints.size() + both.members.size() + both.supports.size() + both.loads.size() >
+        gesture.erased.joints.size() + gesture.erased.members.size() +
+            gesture.erased.supports.size() + gesture.erased.loads.size();
+    if (!now.empty() && isNew) {
+        gesture.erased = both;
+        actions.push_back(ShowEdit{Remove{both}});
+    }
+}
+
+Gesture gestureOf(GestureKind kind) {
+    Gesture gesture;
+    gesture.kind = kind;
+    return gesture;
+}
+
+Gesture beginSelect(const AppState& state, const PointerEvent& event, const Hit& under) {
+    Gesture gesture;
+    gesture.kind = GestureKind::Tap;
+    if (under.kind == HitKind::Joint) {
+        gesture.kind = GestureKind::MoveJoint;
+        gesture.joint = JointId{under.index};
+        gesture.grab =
+            toWorld(state.view.camera, event.pixel) - state.truss.joints[gesture.joint.at()].at;
+    } else if (under.kind == HitKind::Load) {
+        gesture = beginLoadDrag(state, LoadId{under.index});
+    } else if (event.shift) {
+        gesture.kind = GestureKind::BoxSelect;
+    }
+    return gesture;
+}
+
+Gesture beginLoad(const AppState& state, const Hit& under) {
+    if (under.kind == HitKind::Joint) {
+        return beginNewLoad(state, JointId{under.index});
+    }
+    if (under.kind == HitKind::Load) {
+        return beginLoadDrag(state, LoadId{under.index});
+    }
+    return gestureOf(GestureKind::Tap);
+}
+
+Gesture begin(const AppState& state, const PointerEvent& event, const Hit& under) {
+    switch (state.tool) {
+    case Tool::Select:
+        return beginSelect(state, event, under);
+    case Tool::Member:
+        return beginMember(state, event);
+    case Tool::Load:
+        return beginLoad(state, under);
+    case Tool::Erase:
+        return gestureOf(GestureKind::Erase);
+    case Tool::Pin:
+    case Tool::Roller:
+        break;
+    }
+    return gestureOf(GestureKind::Tap);
+}
+
+void pointerDown(const AppState& state, const PointerEvent& event, Actions& actions) {
+    if (state.gesture.kind != GestureKind::None) {
+        return;
+    }
+    const Hit under = pick(state, event.pixel, slackOf(event.kind));
+    Gesture gesture = begin(state, event, under);
+    gesture.under = under;
+    gesture.startPixel = event.pixel;
+    gesture.lastPixel = event.pixel;
+    if (gesture.kind == GestureKind::Erase) {
+        eraseUnder(state, event, gesture, actions);
+    }
+    actions.push_back(SetGesture{gesture});
+}
+
+void dragJoint(const AppState& state, const PointerEvent& event, const Gesture& gesture,
+               Actions& actions) {
+    const Vec2 target = toWorld(state.view.camera, event.pixel) - gesture.grab;
+    View view = state.view;
+    view.snapToGrid = view.snapToGrid && !event.alt;
+    actions.push_back(ShowEdit{MoveJoint{gesture.joint, snapToGrid(view, target)}});
+}
+
+// Shows what the gesture does at the pointer's place.
+void drag(const AppState& state, const PointerEvent& event, Gesture& gesture, Actions& actions) {
+    gesture.moved =
+        gesture.moved || length(event.pixel - gesture.startPixel) > tapSlack(event.kind);
+    if (!gesture.moved) {
+        return;
+    }
+    if (gesture.kind == GestureKind::Tap) { // on nothing that could be dragged: the board is
+        gesture.kind = GestureKind::Pan;
+    }
+    switch (gesture.kind) {
+    case GestureKind::Pan:
+        actions.push_back(SetCamera{panBy(state.view.camera, event.pixel - gesture.lastPixel)});
+        break;
+    case GestureKind::MoveJoint:
+        dragJoint(state, event, gesture, actions);
+        break;
+    case GestureKind::DrawMember:
+        dragMember(state, event, gesture);
+        break;
+    case GestureKind::DragLoad:
+        dragLoad(state, event, gesture, actions);
+        break;
+    case GestureKind::Erase:
+        eraseUnder(state, event, gesture, actions);
+        break;
+    case GestureKind::None:
+    case GestureKind::Tap:
+    case GestureKind::BoxSelect:
+        break;
+    }
+    gesture.lastPixel = event.pixel;
+}
+
+void hover(const AppState& state, const PointerEvent& event, Actions& actions) {
+    if (event.kind == PointerKind::Touch) {
+        return;
+    }
+    const Hit hit = pick(state, event.pixel, slackOf(event.kind));
+    if (hit.kind != state.hover.kind || hit.index != state.hover.index) {
+        actions.push_back(SetHover{hit});
+    }
+    if (state.tool == Tool::Member) {
+        hoverMember(state, event, actions);
+    }
+}
+
+void pointerMove(const AppState& state, const PointerEvent& event, Actions& actions) {
+    if (state.gesture.kind == GestureKind::None) {
+        hover(state, event, actions);
+        return;
+    }
+    Gesture gesture = state.gesture;
+    drag(state, event, gesture, actions);
+    actions.push_back(SetGesture{gesture});
+}
+
+void tapSelect(const AppState& state, const PointerEvent& event, const Hit& under,
+               Actions& actions) {
+    const Things things = thingsOf(under);
+    if (under.kind == HitKind::Load && state.selection == things) {
+        editLoadValue(state, LoadId{under.index}, actions);
+        return;
+    }
+    actions.push_back(SetSelection{event.shift ? toggled(state.selection, things) : things});
+}
+
+void tap(const AppState& state, const PointerEvent& event, const Gesture& gesture,
+         Actions& actions) {
+    switch (state.tool) {
+    case Tool::Select:
+        tapSelect(state, event, gesture.under, actions);
+        break;
+    case Tool::Pin:
+        tapPin(state, gesture.under, actions);
+        break;
+    case Tool::Roller:
+        tapRoller(state, gesture.under, actions);
+        break;
+    case Tool::Load:
+        tapLoad(state, gesture.under, actions);
+        break;
+    case Tool::Member:
+    case Tool::Erase:
+        break;
+    }
+}
+
+void pointerUp(const AppState& state, const PointerEvent& event, Actions& actions) {
+    if (state.gesture.kind == GestureKind::None) {
+        return;
+    }
+    Gesture gesture = state.gesture;
+    drag(state, event, gesture, actions);
+    actions.push_back(EndGesture{true});
+    if (gesture.kind == GestureKind::DrawMember) {
+        endMember(state, gesture, actions);
+    } else if (!gesture.moved) {
+        tap(state, event, gesture, actions);
+    } else if (gesture.kind == GestureKind::BoxSelect) {
+        actions.push_back(SetSelection{thingsInBox(state, gesture.startPixel, event.pixel)});
+    } else if (gesture.kind == GestureKind::MoveJoint) {
+        actions.push_back(SetSelection{thingsOf(gesture.under)});
+    }
+}
+
+} // namespace
+
+double slackOf(PointerKind kind) {
+    switch (kind) {
+    case PointerKind::Mouse:
+        return 8;
+    case PointerKind::Pen:
+        return 12;
+    case PointerKind::Touch:
+        break;
+    }
+    return 22; // half a touch target
+}
+
+void stepTool(const AppState& state, const PointerEvent& event, Actions& actions) {
+    switch (event.phase) {
+    case PointerPhase::Down:
+        pointerDown(state, event, actions);
+        break;
+    case PointerPhase::Move:
+        pointerMove(state, event, actions);
+        break;
+    case PointerPhase::Up:
+        pointerUp(state, event, actions);
+        break;
+    case PointerPhase::Cancel:
+        abandonGesture(state, actions);
+        break;
+    }
+}
+
+void abandonGesture(const AppState& state, Actions& actions) {
+    if (state.gesture.kind != GestureKind::None || state.pending) {
+        actions.push_back(EndGesture{false});
+    }
+}
+
+} // namespace gusset
