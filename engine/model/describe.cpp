@@ -32,6 +32,13 @@ std::string name(const Truss& truss, const DrawMember& edit) {
 std::string name(const Truss& truss, const SetSupport& edit) {
     return ofJoint(edit.kind == SupportKind::Pin ? "Pin at" : "Roller at", truss, edit.joint);
 }
+std::string name(const Truss& truss, const SetMember& edit) {
+    const bool known = edit.member.valid() && edit.member.at() < truss.members.size();
+    return "Change member" + (known ? " " + memberName(truss, edit.member) : "");
+}
+std::string name(const Truss& truss, const ChangeSupport& edit) {
+    return ofJoint("Change support at", truss, edit.to.joint);
+}
 std::string name(const Truss& truss, const RemoveSupports& edit) {
     return ofJoint("Remove support at", truss, edit.joint);
 }

@@ -87,6 +87,14 @@ Refusal change(Truss& truss, const DrawMember& edit) {
     return std::nullopt;
 }
 
+Refusal change(Truss& truss, const SetMember& edit) {
+    if (!isIn(truss.members, edit.member)) {
+        return gone("member");
+    }
+    truss.members[edit.member.at()] = edit.to;
+    return std::nullopt;
+}
+
 Refusal change(Truss& truss, const SetSupport& edit) {
     if (!isIn(truss.joints, edit.joint)) {
         return gone("joint");
@@ -106,6 +114,14 @@ Refusal change(Truss& truss, const SetSupport& edit) {
     const auto place = first - truss.supports.begin();
     std::erase_if(truss.supports, isHere);
     truss.supports.insert(truss.supports.begin() + place, support);
+    return std::nullopt;
+}
+
+Refusal change(Truss& truss, const ChangeSupport& edit) {
+    if (!isIn(truss.supports, edit.support)) {
+        return gone("support");
+    }
+    truss.supports[edit.support.at()] = edit.to;
     return std::nullopt;
 }
 

@@ -32,11 +32,19 @@ struct DrawMember { // joints appear at ends that have none
     MemberEnd from;
     MemberEnd to;
 };
+struct SetMember {
+    MemberId member;
+    Member to;
+};
 struct SetSupport { // replaces all supports of the joint; keeps settlements of a support of the
                     // same kind
     JointId joint;
     SupportKind kind = SupportKind::Pin;
     double reaction = 90;
+};
+struct ChangeSupport { // one of them, as a row of a table
+    SupportId support;
+    Support to;
 };
 struct RemoveSupports {
     JointId joint;
@@ -77,9 +85,9 @@ struct ReplaceTruss { // a link, a file, an example, a new board
     std::string label; // for undo: "Open example"
 };
 
-using Edit =
-    std::variant<AddJoint, MoveJoint, RenameJoint, DrawMember, SetSupport, RemoveSupports, AddLoad,
-                 SetLoad, Remove, SetTitle, SetUnits, SetClassSettings, ReplaceTruss>;
+using Edit = std::variant<AddJoint, MoveJoint, RenameJoint, DrawMember, SetMember, SetSupport,
+                          ChangeSupport, RemoveSupports, AddLoad, SetLoad, Remove, SetTitle,
+                          SetUnits, SetClassSettings, ReplaceTruss>;
 
 [[nodiscard]] Outcome<Truss> apply(const Truss&, const Edit&);
 
