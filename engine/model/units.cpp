@@ -55,6 +55,17 @@ const auto& entryOf(const Table& table, Unit unit) {
     return table.front();
 }
 
+template <class Table>
+std::string listOf(const Table& table) {
+    std::string list;
+    for (const auto& entry : table) {
+        if (entry.symbol[0] != '\0') {
+            list += (list.empty() ? "" : ", ") + std::string(entry.symbol);
+        }
+    }
+    return list;
+}
+
 template <class Unit, std::size_t Size>
 std::optional<Unit> unitNamed(const std::array<UnitEntry<Unit>, Size>& table,
                               std::string_view name) {
@@ -99,6 +110,10 @@ double converted(double value, StressUnit from, StressUnit to) {
 const char* symbolOf(ForceUnit unit) { return entryOf(kForces, unit).symbol; }
 const char* symbolOf(LengthUnit unit) { return entryOf(kLengths, unit).symbol; }
 const char* symbolOf(StressUnit unit) { return entryOf(kStresses, unit).symbol; }
+
+std::string unitList(ForceUnit) { return listOf(kForces); }
+std::string unitList(LengthUnit) { return listOf(kLengths); }
+std::string unitList(StressUnit) { return listOf(kStresses); }
 
 std::optional<ForceUnit> forceUnitNamed(std::string_view name) { return unitNamed(kForces, name); }
 std::optional<LengthUnit> lengthUnitNamed(std::string_view name) {

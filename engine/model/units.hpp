@@ -40,6 +40,10 @@ struct Units {
 [[nodiscard]] const char* symbolOf(ForceUnit);
 [[nodiscard]] const char* symbolOf(LengthUnit);
 [[nodiscard]] const char* symbolOf(StressUnit);
+// Every symbol of a kind of unit, for messages: "N, kN, MN, lbf, kip". The argument tells the kind.
+[[nodiscard]] std::string unitList(ForceUnit);
+[[nodiscard]] std::string unitList(LengthUnit);
+[[nodiscard]] std::string unitList(StressUnit);
 [[nodiscard]] std::optional<ForceUnit> forceUnitNamed(std::string_view);
 [[nodiscard]] std::optional<LengthUnit> lengthUnitNamed(std::string_view);
 [[nodiscard]] std::optional<StressUnit> stressUnitNamed(std::string_view);

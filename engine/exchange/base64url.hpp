@@ -1,0 +1,21 @@
+#pragma once
+// RFC 4648 §5 without padding: bytes as letters that need no escape in an address.
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace gusset {
+
+using Bytes = std::vector<std::uint8_t>;
+
+[[nodiscard]] std::string toBase64Url(const Bytes&);
+[[nodiscard]] bool isBase64Url(char);
+// Nothing when a character has no place in it or the text is cut within a byte.
+[[nodiscard]] std::optional<Bytes> fromBase64Url(std::string_view);
+// How many characters so many bytes become.
+[[nodiscard]] std::size_t base64UrlLength(std::size_t bytes);
+
+} // namespace gusset

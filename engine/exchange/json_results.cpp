@@ -1,0 +1,166 @@
+// Results as JSON, in the model's units.
+
+#include "exchange/json_text.hpp"
+#include "report/number.hpp"
+
+namespace gusset {
+
+namespace {
+
+constexpr int kResultDigits = 12;
+
+std::string_view wordOf(Status status) {
+    switch (status) {
+    case Status::Invalid:
+        return "invalid";
+    case Status::Mechanism:
+        return "mechanism";
+    case Status::Determinate:
+        return "determinate";
+    case Status::Indeterminate:
+        return "indeterminate";
+    }
+    return "";
+}
+
+class ResultsWriter {
+public:
+    ResultsWriter(const Truss& truss, const Solution& solution)
+        : truss_(truss), solution_(solution), newton_(toNewton(truss.units.force)) {}
+
+    std::string write() {
+        out_.beginObject();
+        text("status", wordOf(solution_.status));
+        if (solution_.status != Status::Invalid) {
+            writeCounting();
+        }
+        if (solution_.solved) {
+            writeReactions();
+            writeMembers();
+        }
+        writeMechanisms();
+        if (solution_.solved) {
+            number("residual", solution_.residual);
+        }
+        writeIssues("notes", solution_.notes);
+        writeIssues("errors", solution_.errors);
+        out_.endObject();
+        return out_.take() + "\n";
+    }
+
+private:
+    void text(std::string_view key, std::string_view value) {
+        out_.key(key);
+        out_.text(value);
+    }
+    void number(std::string_view key, double value) {
+        out_.key(key);
+        digits(value);
+    }
+    void whole(std::string_view key, int value) {
+        out_.key(key);
+        out_.whole(value);
+    }
+    void digits(double value) {
+        out_.digits(value == 0 ? "0" : significantNumber(value, kResultDigits));
+    }
+    // Noise at the level of rounding is zero, as for the member forces.
+    void force(std::string_view key, double newtons) {
+        number(key, isZero(solution_, newtons) ? 0 : newtons / newton_);
+    }
+    [[nodiscard]] const std::string& label(JointId joint) const {
+        return truss_.joints[joint.at()].label;
+    }
+
+    void writeCounting() {
+        whole("degree", solution_.counting.redundants);
+        whole("external", solution_.counting.external);
+        whole("internal", solution_.counting.internal);
+    }
+
+    void writeReactions() {
+        out_.key("reactions");
+        out_.beginArray();
+        std::vector<bool> written(truss_.joints.size(), false);
+        for (const Support& support : truss_.supports) {
+            const std::size_t joint = support.joint.at();
+            if (written[joint]) {
+                continue;
+            }
+            written[joint] = true;
+            out_.beginObject();
+            text("joint", label(support.joint));
+            force("fx", solution_.jointReactions[joint].x);
+            force("fy", solution_.jointReactions[joint].y);
+            out_.endObject();
+        }
+        out_.endArray();
+    }
+
+    void writeMembers() {
+        out_.key("members");
+        out_.beginArray();
+        for (std::size_t i = 0; i < truss_.members.size(); ++i) {
+            const Sense sense = senseOf(solution_, MemberId{static_cast<int>(i)});
+            out_.beginObject();
+            text("a", label(truss_.members[i].a));
+            text("b", label(truss_.members[i].b));
+            force("force", solution_.forces[i]);
+            text("sense", sense == Sense::Tension ? "T" : sense == Sense::Compression ? "C" : "0");
+            out_.endObject();
+        }
+        out_.endArray();
+    }
+
+    void writeMechanisms() {
+        if (solution_.mechanisms.empty()) {
+            return;
+        }
+        out_.key("mechanisms");
+        out_.beginArray();
+        for (const Mechanism& mechanism : solution_.mechanisms) {
+            out_.beginObject();
+            out_.key("velocities");
+            out_.beginObject();
+            for (const JointId joint : mechanism.moving) {
+                out_.key(label(joint));
+                out_.beginArray();
+                digits(mechanism.velocities[joint.at()].x);
+                digits(mechanism.velocities[joint.at()].y);
+                out_.endArray();
+            }
+            out_.endObject();
+            text("says", mechanism.says);
+            out_.endObject();
+        }
+        out_.endArray();
+    }
+
+    void writeIssues(std::string_view key, const Issues& issues) {
+        if (issues.empty()) {
+            return;
+        }
+        out_.key(key);
+        out_.beginArray();
+        for (const Issue& issue : issues) {
+            out_.beginObject();
+            text("at", issue.at);
+            text("says", issue.says);
+            out_.endObject();
+        }
+        out_.endArray();
+    }
+
+    const Truss& truss_;
+    const Solution& solution_;
+    double newton_;
+    JsonText out_{Layout::Indented};
+};
+
+} // namespace
+
+std::string writeResults(const Truss& truss, const Solution& solution) {
+    return ResultsWriter(truss, solution).write();
+}
+
+} // namespace gusset

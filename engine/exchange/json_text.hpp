@@ -1,0 +1,52 @@
+#pragma once
+// Writes JSON text piece by piece.
+
+#include "exchange/json.hpp"
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace gusset {
+
+// Indented: a line for each key of the outermost object and for each element of its arrays.
+class JsonText {
+public:
+    explicit JsonText(Layout layout) : layout_(layout) {}
+
+    void beginObject() { begin('{'); }
+    void endObject() { end('}'); }
+    void beginArray() { begin('['); }
+    void endArray() { end(']'); }
+
+    void key(std::string_view);
+    void text(std::string_view); // UTF-8
+    void number(double);         // shortest that reads back the same; precondition: finite
+    void digits(std::string_view number);
+    void boolean(bool);
+    void null();
+    void whole(long value);
+    void json(std::string_view value);         // already JSON
+    void members(std::string_view objectText); // of "{…}", among the members written; "" has none
+
+    // Precondition: everything that was begun has ended.
+    [[nodiscard]] std::string take();
+
+private:
+    void begin(char bracket);
+    void end(char bracket);
+    void separate();
+    void quote(std::string_view);
+    [[nodiscard]] bool isOnLines() const; // of the innermost container
+
+    struct Container {
+        bool isArray = false;
+        bool isEmpty = true;
+    };
+    Layout layout_;
+    std::string out_;
+    std::vector<Container> open_;
+    bool afterKey_ = false;
+};
+
+} // namespace gusset

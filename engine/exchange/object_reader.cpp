@@ -1,0 +1,134 @@
+#include "exchange/object_reader.hpp"
+
+#include "model/validate.hpp"
+
+#include <algorithm>
+
+namespace gusset {
+
+void IssueList::error(IssueCode code, std::string at, std::string says) {
+    if (!isFull()) {
+        errors_.push_back({code, std::move(at), std::move(says)});
+    }
+}
+
+void IssueList::note(IssueCode code, std::string at, std::string says) {
+    if (notes_.size() < kMostIssues) {
+        notes_.push_back({code, std::move(at), std::move(says)});
+    }
+}
+
+bool IssueList::isFull() const { return errors_.size() >= kMostIssues; }
+
+namespace {
+
+const char* nameOf(JsonValue::Kind kind) {
+    switch (kind) {
+    case JsonValue::Kind::Null:
+        return "null";
+    case JsonValue::Kind::Boolean:
+        return "true or false";
+    case JsonValue::Kind::Number:
+        return "a number";
+    case JsonValue::Kind::Text:
+        return "text in quotes";
+    case JsonValue::Kind::Array:
+        return "a list in [ ]";
+    case JsonValue::Kind::Object:
+        return "an object in { }";
+    }
+    return "";
+}
+
+std::string wrongType(JsonValue::Kind wanted, JsonValue::Kind given) {
+    return std::string("must be ") + nameOf(wanted) + ", not " + nameOf(given);
+}
+
+const std::vector<JsonValue> kNoItems;
+
+} // namespace
+
+ObjectReader::ObjectReader(const JsonValue& value, std::string place, IssueList& issues)
+    : value_(value), place_(std::move(place)), issues_(issues) {
+    if (value.kind != JsonValue::Kind::Object) {
+        issues.error(IssueCode::WrongType, place_.empty() ? "the model" : place_,
+                     wrongType(JsonValue::Kind::Object, value.kind));
+    }
+}
+
+std::string ObjectReader::placeOf(std::string_view key) const {
+    return place_.empty() ? std::string(key) : place_ + "." + std::string(key);
+}
+
+const JsonValue* ObjectReader::any(std::string_view key) {
+    asked_.push_back(key);
+    return value_.find(key);
+}
+
+const JsonValue* ObjectReader::take(std::string_view key, JsonValue::Kind kind) {
+    const JsonValue* found = any(key);
+    if (found && found->kind != kind) {
+        issues_.error(IssueCode::WrongType, placeOf(key), wrongType(kind, found->kind));
+        return nullptr;
+    }
+    return found;
+}
+
+void ObjectReader::missing(std::string_view key, const char* what) {
+    if (value_.kind == JsonValue::Kind::Object && !has(key)) {
+        issues_.error(IssueCode::Missing, placeOf(key),
+                      std::string("is missing: it must be ") + what);
+    }
+}
+
+std::optional<double> ObjectReader::optionalNumber(std::string_view key) {
+    const JsonValue* found = take(key, JsonValue::Kind::Number);
+    return found ? std::optional(found->number + 0.0) : std::nullopt; // -0 is 0
+}
+
+double ObjectReader::number(std::string_view key, double fallback) {
+    return optionalNumber(key).value_or(fallback);
+}
+
+double ObjectReader::neededNumber(std::string_view key) {
+    missing(key, "a number");
+    return number(key);
+}
+
+std::string ObjectReader::text(std::string_view key) {
+    const JsonValue* found = take(key, JsonValue::Kind::Text);
+    return found ? found->text : std::string();
+}
+
+std::string ObjectReader::neededText(std::string_view key) {
+    missing(key, "text in quotes");
+    return text(key);
+}
+
+const JsonValue* ObjectReader::object(std::string_view key) {
+    return take(key, JsonValue::Kind::Object);
+}
+
+const std::vector<JsonValue>& ObjectReader::list(std::string_view key) {
+    const JsonValue* found = take(key, JsonValue::Kind::Array);
+    return found ? found->items : kNoItems;
+}
+
+const std::vector<JsonValue>& ObjectReader::neededList(std::string_view key) {
+    missing(key, "a list in [ ]");
+    return list(key);
+}
+
+std::string ObjectReader::rest() {
+    JsonValue left;
+    left.kind = JsonValue::Kind::Object;
+    for (const auto& [key, value] : value_.members) {
+        if (std::find(asked_.begin(), asked_.end(), key) == asked_.end()) {
+            issues_.note(IssueCode::UnknownKey, placeOf(key), "is unknown here; it is kept");
+            left.members.emplace_back(key, value);
+        }
+    }
+    return left.members.empty() ? std::string() : jsonText(left);
+}
+
+} // namespace gusset

@@ -1,0 +1,107 @@
+#pragma once
+// Reads the keys of one JSON object, each once and with its type checked; what is left over at the
+// end is unknown to this version and kept. The only way from JSON values to the model.
+
+#include "exchange/json_value.hpp"
+
+#include <array>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace gusset {
+
+// What a reading finds wrong (errors) or worth knowing (notes), as many as are told at once.
+class IssueList {
+public:
+    void error(IssueCode, std::string at, std::string says);
+    void note(IssueCode, std::string at, std::string says);
+
+    [[nodiscard]] bool isFull() const;
+    [[nodiscard]] const Issues& errors() const { return errors_; }
+    [[nodiscard]] const Issues& notes() const { return notes_; }
+
+private:
+    Issues errors_;
+    Issues notes_;
+};
+
+class ObjectReader {
+public:
+    // A value that is no object is an error at its place, and reads as an empty object.
+    ObjectReader(const JsonValue&, std::string place, IssueList&);
+
+    [[nodiscard]] bool has(std::string_view key) const { return value_.find(key) != nullptr; }
+    [[nodiscard]] std::string placeOf(std::string_view key) const;
+
+    // Of an absent key: the fallback, or nothing. Of a key with the wrong type: the same, and an
+    // error.
+    [[nodiscard]] double number(std::string_view key, double fallback = 0);
+    [[nodiscard]] std::optional<double> optionalNumber(std::string_view key);
+    [[nodiscard]] std::string text(std::string_view key);
+    [[nodiscard]] const JsonValue* object(std::string_view key);
+    [[nodiscard]] const std::vector<JsonValue>& list(std::string_view key);
+    // These must be there: absent is an error.
+    [[nodiscard]] double neededNumber(std::string_view key);
+    [[nodiscard]] std::string neededText(std::string_view key);
+    [[nodiscard]] const std::vector<JsonValue>& neededList(std::string_view key);
+    [[nodiscard]] const JsonValue* any(std::string_view key); // marks it as read
+
+    // The keys that nobody asked for, as JSON text, with a note for each; "" if there are none.
+    [[nodiscard]] std::string rest();
+
+    [[nodiscard]] IssueList& issues() { return issues_; }
+
+private:
+    const JsonValue* take(std::string_view key, JsonValue::Kind kind);
+    void missing(std::string_view key, const char* what);
+
+    const JsonValue& value_;
+    std::string place_;
+    IssueList& issues_;
+    std::vector<std::string_view> asked_;
+};
+
+// One of the words that a key may have.
+template <class Value>
+struct Word {
+    std::string_view word;
+    Value value;
+};
+
+// `fallback` when the key is absent; an error that lists the words when it is none of them.
+template <class Value, std::size_t Count>
+Value readWord(ObjectReader& object, std::string_view key,
+               const std::array<Word<Value>, Count>& words, Value fallback) {
+    if (!object.has(key)) {
+        return fallback;
+    }
+    const std::size_t before = object.issues().errors().size();
+    const std::string given = object.text(key);
+    if (object.issues().errors().size() != before) {
+        return fallback;
+    }
+    std::string known;
+    for (const auto& [word, value] : words) {
+        if (word == given) {
+            return value;
+        }
+        known += (known.empty() ? "\"" : ", \"") + std::string(word) + "\"";
+    }
+    object.issues().error(IssueCode::OutOfRange, object.placeOf(key),
+                          "\"" + given + "\" has no meaning here: there are " + known);
+    return fallback;
+}
+
+template <class Value, std::size_t Count>
+std::string_view wordOf(const std::array<Word<Value>, Count>& words, Value value) {
+    for (const auto& it : words) {
+        if (it.value == value) {
+            return it.word;
+        }
+    }
+    return {};
+}
+
+} // namespace gusset
