@@ -124,7 +124,8 @@ std::string ObjectReader::rest() {
     left.kind = JsonValue::Kind::Object;
     for (const auto& [key, value] : value_.members) {
         if (std::find(asked_.begin(), asked_.end(), key) == asked_.end()) {
-            issues_.note(IssueCode::UnknownKey, placeOf(key), "is unknown here; it is kept");
+            issues_.note(IssueCode::UnknownKey, placeOf(key),
+                         "the key \"" + key + "\" is unknown here; it is kept");
             left.members.emplace_back(key, value);
         }
     }

@@ -1,0 +1,106 @@
+#include "cli/commands.hpp"
+
+#include "exchange/link.hpp"
+#include "report/results_text.hpp"
+#include "statics/solution.hpp"
+
+#include <array>
+
+namespace gusset::cli {
+
+namespace {
+
+constexpr int kLoads = 1;
+constexpr int kForm = 2;
+constexpr Option kCase{"--case", "ID", kLoads};
+constexpr Option kCombination{"--combination", "ID", kLoads};
+constexpr Option kText{"--text", "", kForm};
+constexpr Option kJson{"--json", "", kForm};
+constexpr Option kCsv{"--csv", "", kForm};
+
+constexpr std::array kSolveOptions{kCase, kCombination, kText, kJson, kCsv};
+
+constexpr std::array<Command, 4> kCommands{{
+    {"solve", "FILE", kSolveOptions, "member forces and reactions, as text unless asked otherwise"},
+    {"check", "FILE", {}, "what is wrong with a model, and what it is"},
+    {"link", "FILE", {}, "the model as the fragment of a link"},
+    {"open", "LINK", {}, "the model of a link, as JSON"},
+}};
+
+LoadChoice choiceOf(const Arguments& arguments) {
+    return {arguments.valueOf("--case"), arguments.valueOf("--combination")};
+}
+
+// What reading noted belongs to the results: nothing that a file holds is passed over in silence.
+Solution solved(const Reading& reading, const LoadChoice& choice) {
+    Solution solution = solve(reading.truss, choice);
+    solution.notes.insert(solution.notes.begin(), reading.notes.begin(), reading.notes.end());
+    return solution;
+}
+
+Exit exitOf(const Solution& solution) {
+    if (solution.status == Status::Invalid) {
+        return Exit::BadInput;
+    }
+    return solution.status == Status::Mechanism && !solution.solved ? Exit::Mechanism
+                                                                    : Exit::Answered;
+}
+
+Answer answerSolve(const Arguments& arguments, const Reading& reading) {
+    const Solution solution = solved(reading, choiceOf(arguments));
+    Answer answer{exitOf(solution), {}, solution.errors};
+    if (arguments.has("--json")) {
+        answer.text = writeResults(reading.truss, solution);
+    } else if (answer.exit != Exit::BadInput) {
+        answer.text = arguments.has("--csv") ? resultsCsv(reading.truss, solution)
+                                             : resultsText(reading.truss, solution);
+    }
+    return answer;
+}
+
+Answer answerCheck(const Reading& reading) {
+    const Solution solution = solved(reading, {});
+    Answer answer{exitOf(solution), {}, solution.errors};
+    for (const std::string& line : verdict(reading.truss, solution)) {
+        answer.text += line + "\n";
+    }
+    for (const Issue& note : solution.notes) {
+        answer.text += note.at + ": " + note.says + "\n";
+    }
+    return answer;
+}
+
+Answer answerLink(const Reading& reading) {
+    const std::string link = writeLink(reading.truss);
+    if (const Outcome<Reading> back = readLink(link); !back) {
+        return {Exit::BadInput, {}, back.issues()}; // too large for a link: it would not open
+    }
+    return {Exit::Answered, "#" + link + "\n", {}};
+}
+
+} // namespace
+
+Answer refuse(const Arguments& arguments, const Issues& faults) {
+    Solution none;
+    none.errors = faults;
+    return {Exit::BadInput, arguments.has("--json") ? writeResults({}, none) : std::string(),
+            faults};
+}
+
+std::span<const Command> commands() { return kCommands; }
+
+Answer answer(const Arguments& arguments, const Reading& reading) {
+    const std::string_view name = arguments.command->name;
+    if (name == "solve") {
+        return answerSolve(arguments, reading);
+    }
+    if (name == "check") {
+        return answerCheck(reading);
+    }
+    if (name == "link") {
+        return answerLink(reading);
+    }
+    return {Exit::Answered, writeModel(reading.truss), {}};
+}
+
+} // namespace gusset::cli
