@@ -20,9 +20,9 @@ enum class SymbolKind {
 };
 struct Symbol {
     SymbolKind kind = SymbolKind::MemberForce;
-    MemberId member;    // MemberForce
+    MemberId member{};  // MemberForce
     int restraint = -1; // Reaction: index in Structure::restraints
-    JointId joint;      // Reaction: where
+    JointId joint{};    // Reaction: where
     int index = -1;     // Angle: 0 is α
 
     friend bool operator==(const Symbol&, const Symbol&) = default;
@@ -40,11 +40,13 @@ enum class FactorKind {
     AxisCosine, // cosine of the angle between a member (or roller direction) and an axis: value is
                 // that cosine, ≥ 0
     Ratio,      // a slope ratio rise/length: numerator over denominator
+    TurnCosine, // cosine of the angle between a force and the direction of a SumAlong; numerator
+                // holds that acute angle in degrees
 };
 struct Factor {
     FactorKind kind = FactorKind::Number;
     double value = 0;
-    Symbol symbol;        // Known, Unknown, Sine, Cosine
+    Symbol symbol{};      // Known, Unknown, Sine, Cosine
     double numerator = 0; // Ratio and AxisCosine: value = numerator / denominator
     double denominator = 1;
     bool horizontal = true; // AxisCosine: with which axis
@@ -60,9 +62,9 @@ struct Term {
 enum class EquationKind { SumMoments, SumX, SumY, SumAlong };
 struct Equation {
     EquationKind kind = EquationKind::SumY;
-    JointId about;           // SumMoments: the centre is at this joint, if valid
-    Vec2 point;              // SumMoments: the centre, length units
-    Vec2 along;              // SumAlong: the unit vector
+    JointId about{};         // SumMoments: the centre is at this joint, if valid
+    Vec2 point{};            // SumMoments: the centre, length units
+    Vec2 along{};            // SumAlong: the unit vector
     std::vector<Term> terms; // their sum is zero
 };
 [[nodiscard]] double valueOf(const Equation&); // 0 when it balances
@@ -70,16 +72,18 @@ struct Equation {
 // An unknown that an equation (or two together) gave.
 enum class FoundAs { Tension, Compression, Zero, AsAssumed, Opposite };
 struct Found {
-    Symbol symbol;
+    Symbol symbol{};
     double value = 0; // force units
     FoundAs as = FoundAs::AsAssumed;
 };
 
 // tan α = rise / run, and what follows from it.
 struct AngleLine {
-    Symbol angle;
-    MemberId member;
-    double rise = 0; // ≥ 0, length units
+    Symbol angle{};
+    MemberId member{};               // the first of them; none for a roller's direction alone
+    std::vector<MemberId> members{}; // all that are as steep
+    int restraint = -1;              // a roller whose reaction is as steep, if one
+    double rise = 0;                 // ≥ 0, length units; of a roller alone: the sine
     double run = 0;
     double length = 0;
     double degrees = 0; // acute, with the horizontal
@@ -115,28 +119,41 @@ enum class RemarkKind {
     CountDeterminate, // m + r = 2j
     CountIndeterminate,
     CountMechanism,
-    MomentCentreChosen, // joint: the centre leaves one unknown
+    CountBalanced,      // it can move, but these loads are in balance
+    MomentCentreChosen, // joint (or text, the name of a point): symbols' lines pass through it
+    CentreOffTruss,     // joint, at: text is the name of a point this far from the joint
+    SumLeavesOne,       // the sum holds one unknown only
+    ReactionsTogether,  // symbols: no equation of the whole holds only one of these
+    ReactionsNotEnough, // symbols: more than three, so the joints must help
     NegativeReaction,   // symbol: acts the other way
     NegativeForce,      // symbol: compression
-    JointChosen,        // joint: at most two unknowns
-    OneUnknownFirst,
-    NoEasyJoint, // every joint left has more than two unknowns
-    ClosesTo,    // number: what the check line comes to
-    LeftOut,     // something not taken into account: text
+    AssumedAway,        // unknown forces are drawn away from the joint
+    JointChosen,        // joint: symbols are its unknowns
+    BothInclined,       // symbols: neither equation holds only one of these two
+    NoEasyJoint,        // every joint left has more than two unknowns
+    SimultaneousChosen, // joints of the step's body; number of equations, symbols
+    NoInclined,         // every member is horizontal or vertical
+    NothingIdle,        // no member is idle by inspection
+    NoLoads,            // nothing acts: everything is zero
+    ClosesTo,           // number: what the check line comes to, as a part of the largest load
+    NotComplete,        // something was not found
 };
 struct Remark {
     RemarkKind kind = RemarkKind::JointChosen;
-    JointId joint;
-    Symbol symbol;
+    JointId joint{};
+    Symbol symbol{};
+    std::vector<Symbol> symbols{};
+    Vec2 at{}; // length units
     double number = 0;
-    std::string text;
+    std::string text{};
 };
 
 struct Step {
     StepKind kind = StepKind::Counting;
-    JointId joint;                 // the joint that it speaks of, if one
-    std::vector<MemberId> members; // to light on the board, unknowns first
-    std::vector<int> restraints;   // reactions to light
+    JointId joint{};                 // the joint that it speaks of, if one
+    std::vector<JointId> body;       // the free body: one joint, several, or all
+    std::vector<MemberId> members{}; // to light on the board, unknowns first
+    std::vector<int> restraints;     // reactions to light
     std::vector<AngleLine> angles;
     std::vector<Equation> equations;
     std::vector<Found> found;
@@ -147,7 +164,8 @@ struct Step {
 struct Working {
     bool complete = false; // reaches every force and reaction
     std::vector<Step> steps;
-    Structure structure; // for the restraints that symbols name
+    Structure structure;     // for the restraints that symbols name
+    std::vector<Vec2> loads; // on each joint, force units
     Counting counting;
 };
 

@@ -59,6 +59,106 @@ constexpr Sentence kEnglish[] = {
     {Phrase::WordCompression, "compression"},
     {Phrase::WordZero, "zero"},
     {Phrase::NotesHeading, "Notes"},
+
+    {Phrase::Up, "up"},
+    {Phrase::Down, "down"},
+    {Phrase::Left, "to the left"},
+    {Phrase::Right, "to the right"},
+    {Phrase::UpLeft, "up to the left"},
+    {Phrase::UpRight, "up to the right"},
+    {Phrase::DownLeft, "down to the left"},
+    {Phrase::DownRight, "down to the right"},
+
+    {Phrase::TitleCounting, "Count"},
+    {Phrase::TitleWholeBody, "The whole truss"},
+    {Phrase::TitleMoments, "Moments about {joint}"},
+    {Phrase::TitleSum, "{sum} of the whole truss"},
+    {Phrase::TitleReactionsTogether, "Reactions together"},
+    {Phrase::TitleSlopes, "Slopes"},
+    {Phrase::TitleIdle, "Zero force at {joint}"},
+    {Phrase::TitleIdleNone, "Zero-force members"},
+    {Phrase::TitleJoint, "Joint {joint}"},
+    {Phrase::TitleJointSum, "Joint {joint}, {sum}"},
+    {Phrase::TitleJointTogether, "Joint {joint}, both sums"},
+    {Phrase::TitleJointsTogether, "Joints {joints} together"},
+    {Phrase::TitleCheck, "Check"},
+    {Phrase::TitleSummary, "All forces"},
+
+    {Phrase::CountThings, "{members}, {reactions}, {j} joints."},
+    {Phrase::CountDeterminate, "Each joint gives two equations: as many as there are unknowns. "
+                               "The truss is statically determinate."},
+    {Phrase::CountIndeterminate, "More unknowns than equations of equilibrium, by {degree}: "
+                                 "the truss is statically indeterminate. The working by "
+                                 "equilibrium alone ends here."},
+    {Phrase::CountMechanism, "The truss can move without any member changing its length. "
+                             "It has to be made stable before its forces can be found."},
+    {Phrase::CountBalanced, "The truss can move, but these loads happen to be in balance on it: "
+                            "the working holds for exactly these loads."},
+
+    {Phrase::TakeOffSupports, "Take the whole truss off its supports and put their forces there "
+                              "instead."},
+    {Phrase::PinGives, "The pin at {joint} gives {x} and {y}."},
+    {Phrase::RollerGives, "The roller at {joint} gives {r}, drawn {direction}."},
+    {Phrase::LoadOneWay, "Load at {joint}: {size} {direction}."},
+    {Phrase::LoadTwoWays, "Load at {joint}: {size} {direction} and {size2} {direction2}."},
+    {Phrase::AngleToHorizontal, "{r} is inclined to the horizontal at"},
+    {Phrase::MomentsClockwise, "Moments count positive clockwise."},
+    {Phrase::MomentsAnticlockwise, "Moments count positive anticlockwise."},
+    {Phrase::MoreThanThree, "{reactions} are more than the three equations of the whole truss can "
+                            "give: the joints must help."},
+    {Phrase::NothingActs, "No load acts, so every reaction and every member force is zero."},
+
+    {Phrase::MomentCentre, "{through} pass through {joint} and drop out, which leaves {left}."},
+    {Phrase::MomentCentreThroughOne, "{through} passes through {joint} and drops out, "
+                                     "which leaves {left}."},
+    {Phrase::MomentCentreOne, "Only {left} turns about {joint} without being known."},
+    {Phrase::CentreOffTruss, "The lines of {through} meet at {centre}, {place}. "
+                             "Moments about {centre} leave {left}."},
+    {Phrase::PlaceOfCentre, "{dx} {right} and {dy} {up} of {joint}"},
+    {Phrase::SumLeavesOne, "This sum holds only {left}."},
+    {Phrase::SumAcross, "Across the parallel reactions, in the direction n, "
+                        "only {left} is left."},
+    {Phrase::ReactionsTogether, "No equation of the whole truss holds only one of {reactions}: "
+                                "solve them together."},
+    {Phrase::ActsOtherWay, "{symbol} is negative: it acts the other way, {direction}."},
+
+    {Phrase::AngleIsOf, "{angle} is the slope of {members}."},
+    {Phrase::SlopeIsOf, "The slope of {members}:"},
+    {Phrase::NoInclined, "Every member is horizontal or vertical: no angles are needed."},
+    {Phrase::RiseOverLength, "rise over length"},
+    {Phrase::RunOverLength, "run over length"},
+
+    {Phrase::IdleTwo, "At {joint} only {a} and {b} meet, not in line, and nothing else acts: "
+                      "both are zero."},
+    {Phrase::IdleThird, "At {joint} nothing else acts, and {a} and {b} are in line: "
+                        "nothing can balance {idle} across them, so it is zero."},
+    {Phrase::IdleBesideLoad, "At {joint} all that acts from outside is in line with {a}: "
+                             "nothing can balance {idle} across it, so it is zero."},
+    {Phrase::IdleLone, "At {joint} only {idle} is left, and nothing else acts: it is zero."},
+    {Phrase::IdleNone, "No member can be seen to be zero before calculating."},
+
+    {Phrase::JointOneUnknown, "One unknown: {unknown}."},
+    {Phrase::JointTwoUnknowns, "Two unknowns: {unknowns}."},
+    {Phrase::AssumedAway, "Draw unknown member forces pulling away from the joint. "
+                          "A positive answer is then tension, a negative one compression."},
+    {Phrase::NegativeForce, "{symbol} is negative: {member} pushes on the joint. "
+                            "It is in compression."},
+    {Phrase::BothInclined, "Both sums hold {unknowns}: solve the two together."},
+    {Phrase::NoEasyJoint, "Every joint that is left has more than two unknowns: "
+                          "one joint at a time goes no further."},
+    {Phrase::SimultaneousOne, "Joint {joint} gives {n} equations for {unknowns}: "
+                              "solve them together."},
+    {Phrase::Simultaneous, "Joints {joints} together give {n} equations for {unknowns}: "
+                           "solve them together."},
+    {Phrase::AtJoint, "At {joint}"},
+
+    {Phrase::CheckLeftOver, "Equations that were not needed must balance by themselves."},
+    {Phrase::CheckCloses, "They do: the working closes."},
+    {Phrase::CheckDoesNot, "They miss by {number}, which is the rounding carried along."},
+    {Phrase::SummaryReactions, "Reactions"},
+    {Phrase::SummaryForces, "Member forces"},
+    {Phrase::NotComplete, "The working could not be brought to an end: what is not listed was "
+                          "not found."},
 };
 
 constexpr bool complete() {

@@ -58,6 +58,95 @@ enum class Phrase {
     WordZero,
     NotesHeading,
 
+    // Directions.
+    Up,
+    Down,
+    Left,
+    Right,
+    UpLeft,
+    UpRight,
+    DownLeft,
+    DownRight,
+
+    // Titles of steps.
+    TitleCounting,
+    TitleWholeBody,
+    TitleMoments, // {joint}
+    TitleSum,     // {sum}
+    TitleReactionsTogether,
+    TitleSlopes,
+    TitleIdle, // {joint}
+    TitleIdleNone,
+    TitleJoint,          // {joint}
+    TitleJointSum,       // {joint} {sum}
+    TitleJointTogether,  // {joint}
+    TitleJointsTogether, // {joints}
+    TitleCheck,
+    TitleSummary,
+
+    // Counting.
+    CountThings, // {members} {reactions} {j}
+    CountDeterminate,
+    CountIndeterminate, // {degree}
+    CountMechanism,
+    CountBalanced,
+
+    // What acts on the whole.
+    TakeOffSupports,
+    PinGives,          // {joint} {x} {y}
+    RollerGives,       // {joint} {r} {direction}
+    LoadOneWay,        // {joint} {size} {direction}
+    LoadTwoWays,       // {joint} {size} {direction} {size2} {direction2}
+    AngleToHorizontal, // {r}
+    MomentsClockwise,
+    MomentsAnticlockwise,
+    MoreThanThree, // {reactions}
+    NothingActs,
+
+    // Reactions.
+    MomentCentre, // {joint} {through} {left}
+    MomentCentreThroughOne,
+    MomentCentreOne,   // {joint} {left}
+    CentreOffTruss,    // {centre} {through} {place} {left}
+    PlaceOfCentre,     // {dx} {right} {dy} {up} {joint}
+    SumLeavesOne,      // {left}
+    SumAcross,         // {left}
+    ReactionsTogether, // {reactions}
+    ActsOtherWay,      // {symbol} {direction}
+
+    // Geometry.
+    AngleIsOf, // {angle} {members}: the members have this slope
+    SlopeIsOf, // {members}
+    NoInclined,
+    RiseOverLength,
+    RunOverLength,
+
+    // Zero-force members.
+    IdleTwo,        // {joint} {a} {b}
+    IdleThird,      // {joint} {a} {b} {idle}
+    IdleBesideLoad, // {joint} {a} {idle}
+    IdleLone,       // {joint} {idle}
+    IdleNone,
+
+    // Joints.
+    JointOneUnknown,  // {unknown}
+    JointTwoUnknowns, // {unknowns}
+    AssumedAway,
+    NegativeForce, // {symbol} {member}
+    BothInclined,  // {unknowns}
+    NoEasyJoint,
+    SimultaneousOne, // {n} {joint} {unknowns}
+    Simultaneous,    // {n} {joints} {unknowns}
+    AtJoint,         // {joint}
+
+    // Check and summary.
+    CheckLeftOver,
+    CheckCloses,
+    CheckDoesNot, // {number}
+    SummaryReactions,
+    SummaryForces,
+    NotComplete,
+
     Count_
 };
 

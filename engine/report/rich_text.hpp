@@ -16,10 +16,30 @@ struct Run {
 };
 using RichLine = std::vector<Run>;
 
+// A piece of a formula, for renderings that set fractions and roots.
+enum class TokenKind {
+    Number,
+    Variable, // with its subscript
+    Operator, // + − = · ⇒ and the like, also brackets
+    Function, // sin, cos, tan
+    Fraction, // text over below
+    Root,     // of text
+    Word,     // a unit, or words in brackets
+};
+struct Token {
+    TokenKind kind = TokenKind::Word;
+    std::string text{};
+    std::string subscript{}; // of a variable
+    std::string below{};     // of a fraction
+    bool rootBelow = false;  // what stands below is the root of it
+};
+using Formula = std::vector<Token>;
+
 enum class LineRole { Heading, Sentence, Equation, Result, Caution };
 struct WorkingLine {
     LineRole role = LineRole::Sentence;
-    RichLine runs;
+    RichLine runs{};
+    Formula formula{}; // what `runs` hold as a line of text; empty for a sentence
 };
 
 [[nodiscard]] std::string plainText(const RichLine&); // subscripts as F_AB

@@ -10,8 +10,9 @@
 namespace gusset {
 
 [[nodiscard]] std::vector<WorkingLine> renderStep(const Truss&, const Working&, const Step&);
-[[nodiscard]] std::string stepTitle(const Truss&, const Working&,
-                                    const Step&); // for the list of steps
+// For the list of steps.
+[[nodiscard]] RichLine stepTitleLine(const Truss&, const Working&, const Step&);
+[[nodiscard]] std::string stepTitle(const Truss&, const Working&, const Step&);
 [[nodiscard]] std::string workingText(const Truss&,
                                       const Working&); // the whole, plain UTF-8, one line each
 [[nodiscard]] std::string workingHtml(const Truss&,

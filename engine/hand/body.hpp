@@ -1,0 +1,45 @@
+#pragma once
+// A free body and its equations of equilibrium: a joint, the whole truss, or a part cut off.
+// Private to hand/. Members that reach out of the body are cut; their forces are drawn away from
+// it.
+
+#include "hand/sheet.hpp"
+
+#include <vector>
+
+namespace gusset {
+
+struct Acting {
+    Symbol symbol;
+    JointId at; // a joint of the body
+    Vec2 along; // unit vector in which a positive value acts on the body
+};
+
+struct Body {
+    std::vector<JointId> joints;
+    std::vector<Acting> unknowns; // reactions, then members
+    std::vector<Acting> knowns;   // likewise, without what is known to be zero
+};
+
+[[nodiscard]] Body bodyOf(const Sheet&, std::vector<JointId> joints);
+[[nodiscard]] Body wholeBody(const Sheet&);
+[[nodiscard]] bool passesThrough(const Sheet&, const Acting&, Vec2 point); // its line of action
+
+[[nodiscard]] Equation sumOf(const Sheet&, const Body&, EquationKind); // SumX or SumY
+[[nodiscard]] Equation momentsAbout(const Sheet&, const Body&, Vec2 point, JointId);
+[[nodiscard]] Equation sumAlong(const Sheet&, const Body&, Vec2 direction);
+
+// Of an equation whose unknowns are still open.
+[[nodiscard]] std::vector<Symbol> unknownsOf(const Equation&);
+[[nodiscard]] double coefficientOf(const Equation&, const Symbol&);
+[[nodiscard]] double constantOf(const Equation&); // all terms without an unknown
+void putValue(Equation&, const Symbol&, double value);
+
+// Solves an equation with one unknown, records and returns it. Precondition: it has one.
+[[nodiscard]] Found solveFor(Sheet&, Equation&);
+// Solves n equations for n unknowns together (records in the order of `unknowns`); false, with
+// nothing recorded, when they don't settle them.
+[[nodiscard]] bool solveTogether(Sheet&, std::vector<Equation>&,
+                                 const std::vector<Symbol>& unknowns, std::vector<Found>& found);
+
+} // namespace gusset

@@ -1,0 +1,162 @@
+// The method of joints: the next joint is one with at most two unknowns, best one whose equations
+// hold one unknown each, near the joint before.
+
+#include "hand/stages.hpp"
+
+#include <algorithm>
+#include <cassert>
+#include <cmath>
+#include <tuple>
+
+namespace gusset {
+namespace {
+
+bool settles(const Body& body) {
+    return body.unknowns.size() == 1 ||
+           (body.unknowns.size() == 2 && !parallel(body.unknowns[0].along, body.unknowns[1].along));
+}
+
+// Whether one axis holds one of the two unknowns alone.
+bool hasEasyStart(const Sheet& sheet, const Body& body) {
+    return unknownsOf(sumOf(sheet, body, EquationKind::SumX)).size() == 1 ||
+           unknownsOf(sumOf(sheet, body, EquationKind::SumY)).size() == 1;
+}
+
+bool joined(const Sheet& sheet, JointId a, JointId b) {
+    return findMember(sheet.truss, a, b).valid();
+}
+
+// Smaller is taken first: without simultaneous equations, next to the last joint, fewer unknowns.
+auto score(const Sheet& sheet, const Body& body) {
+    const JointId joint = body.joints.front();
+    const bool hasLast = sheet.last.valid();
+    const double distance =
+        hasLast ? length(positionOf(sheet, joint) - positionOf(sheet, sheet.last)) : 0;
+    return std::tuple(!hasEasyStart(sheet, body), hasLast && !joined(sheet, joint, sheet.last),
+                      body.unknowns.size(), distance, joint.index);
+}
+
+std::optional<Body> chooseJoint(const Sheet& sheet) {
+    std::optional<Body> best;
+    for (std::size_t i = 0; i < sheet.truss.joints.size(); ++i) {
+        const Body body = bodyOf(sheet, {{static_cast<int>(i)}});
+        if (settles(body) && (!best || score(sheet, body) < score(sheet, *best))) {
+            best = body;
+        }
+    }
+    return best;
+}
+
+void light(Step& step, const Symbol& symbol) {
+    if (symbol.kind == SymbolKind::Reaction) {
+        step.restraints.push_back(symbol.restraint);
+    } else {
+        step.members.push_back(symbol.member);
+    }
+}
+
+Step stepAt(StepKind kind, const Body& body) {
+    Step step;
+    step.kind = kind;
+    step.joint = body.joints.front();
+    step.body = body.joints;
+    return step;
+}
+
+void writeIntro(Sheet& sheet, const Body& body) {
+    Step step = stepAt(StepKind::JointIntro, body);
+    Remark remark{.kind = RemarkKind::JointChosen, .joint = step.joint};
+    for (const Acting& force : body.unknowns) {
+        remark.symbols.push_back(force.symbol);
+        light(step, force.symbol);
+    }
+    step.remarks.push_back(remark);
+    if (!sheet.saidAway) {
+        sheet.saidAway = true;
+        step.remarks.push_back({.kind = RemarkKind::AssumedAway});
+    }
+    sheet.steps.push_back(step);
+}
+
+void remarkOn(Sheet& sheet, Step& step) {
+    for (const Found& found : step.found) {
+        light(step, found.symbol);
+        if (found.as == FoundAs::Opposite) {
+            step.remarks.push_back({.kind = RemarkKind::NegativeReaction, .symbol = found.symbol});
+        } else if (found.as == FoundAs::Compression && !sheet.saidNegative) {
+            sheet.saidNegative = true;
+            step.remarks.push_back({.kind = RemarkKind::NegativeForce, .symbol = found.symbol});
+        }
+    }
+}
+
+Vec2 directionOfSum(EquationKind kind) {
+    return kind == EquationKind::SumX ? Vec2{1, 0} : Vec2{0, 1};
+}
+
+void writeOne(Sheet& sheet, const Body& body, EquationKind kind) {
+    Step step = stepAt(StepKind::JointEquation, body);
+    Equation equation = sumOf(sheet, body, kind);
+    step.found.push_back(solveFor(sheet, equation));
+    step.equations.push_back(equation);
+    markUsed(sheet, step.joint, directionOfSum(kind));
+    remarkOn(sheet, step);
+    sheet.steps.push_back(step);
+}
+
+// The axis whose equation holds one unknown; of two such, the one in which it weighs more.
+std::optional<EquationKind> easyAxis(const Sheet& sheet, const Body& body) {
+    std::optional<EquationKind> best;
+    double bestCoefficient = 0;
+    for (const EquationKind kind : {EquationKind::SumY, EquationKind::SumX}) {
+        const Equation equation = sumOf(sheet, body, kind);
+        const auto unknowns = unknownsOf(equation);
+        if (unknowns.size() == 1) {
+            const double coefficient = std::fabs(coefficientOf(equation, unknowns.front()));
+            // A hair's breadth is no reason to prefer the horizontal sum at 45°.
+            if (coefficient > 1.001 * bestCoefficient) {
+                bestCoefficient = coefficient;
+                best = kind;
+            }
+        }
+    }
+    return best;
+}
+
+void writePair(Sheet& sheet, const Body& body) {
+    Step step = stepAt(StepKind::JointPair, body);
+    const std::vector<Symbol> unknowns{body.unknowns[0].symbol, body.unknowns[1].symbol};
+    step.remarks.push_back({.kind = RemarkKind::BothInclined, .symbols = unknowns});
+    step.equations = {sumOf(sheet, body, EquationKind::SumX),
+                      sumOf(sheet, body, EquationKind::SumY)};
+    const bool solved = solveTogether(sheet, step.equations, unknowns, step.found);
+    assert(solved && "two unknowns that are not parallel");
+    (void)solved;
+    markUsed(sheet, step.joint, {1, 0});
+    markUsed(sheet, step.joint, {0, 1});
+    remarkOn(sheet, step);
+    sheet.steps.push_back(step);
+}
+
+} // namespace
+
+bool writeNextJoint(Sheet& sheet) {
+    std::optional<Body> body = chooseJoint(sheet);
+    if (!body) {
+        return false;
+    }
+    writeIntro(sheet, *body);
+    while (!body->unknowns.empty()) {
+        const auto axis = easyAxis(sheet, *body);
+        if (axis) {
+            writeOne(sheet, *body, *axis);
+        } else {
+            writePair(sheet, *body);
+        }
+        body = bodyOf(sheet, body->joints);
+    }
+    sheet.last = body->joints.front();
+    return true;
+}
+
+} // namespace gusset

@@ -1,0 +1,171 @@
+#include "hand/sheet.hpp"
+
+#include "core/tolerance.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace gusset {
+namespace {
+
+// As steep as each other to all digits that a letter is printed with; the terms carry each
+// member's own sine and cosine.
+constexpr double kSameSlope = 1e-12;
+
+bool axisParallel(Vec2 unit) {
+    return std::fabs(unit.x) <= kParallel || std::fabs(unit.y) <= kParallel;
+}
+
+double acuteDegrees(double rise, double run) {
+    constexpr double kPi = 3.14159265358979323846;
+    return std::atan2(rise, run) * 180 / kPi;
+}
+
+int findAngle(const Sheet& sheet, double rise, double run, double length) {
+    for (std::size_t i = 0; i < sheet.angles.size(); ++i) {
+        const AngleLine& line = sheet.angles[i];
+        if (std::fabs(line.rise * run - line.run * rise) <= kSameSlope * line.length * length) {
+            return static_cast<int>(i);
+        }
+    }
+    return -1;
+}
+
+int addAngle(Sheet& sheet, double rise, double run, double size) {
+    AngleLine line;
+    line.angle = {.kind = SymbolKind::Angle, .index = static_cast<int>(sheet.angles.size())};
+    line.rise = rise;
+    line.run = run;
+    line.length = size;
+    line.degrees = acuteDegrees(rise, run);
+    sheet.angles.push_back(line);
+    return line.angle.index;
+}
+
+// Rollers first: their directions are spoken of before the members'.
+void nameAngles(Sheet& sheet) {
+    for (std::size_t i = 0; i < sheet.structure.restraints.size(); ++i) {
+        const Vec2 along = sheet.structure.restraints[i].along;
+        int index = -1;
+        if (!axisParallel(along)) {
+            const double rise = std::fabs(along.y);
+            const double run = std::fabs(along.x);
+            index = findAngle(sheet, rise, run, 1);
+            index = index < 0 ? addAngle(sheet, rise, run, 1) : index;
+            sheet.angles[static_cast<std::size_t>(index)].restraint = static_cast<int>(i);
+        }
+        sheet.angleOfRestraint.push_back(index);
+    }
+    for (std::size_t i = 0; i < sheet.truss.members.size(); ++i) {
+        const MemberId member{static_cast<int>(i)};
+        int index = -1;
+        if (!axisParallel(sheet.structure.bars[i].along)) {
+            const Vec2 vector = memberVector(sheet.truss, member);
+            const double rise = std::fabs(vector.y);
+            const double run = std::fabs(vector.x);
+            index = findAngle(sheet, rise, run, length(vector));
+            index = index < 0 ? addAngle(sheet, rise, run, length(vector)) : index;
+            AngleLine& line = sheet.angles[static_cast<std::size_t>(index)];
+            line.member = line.member.valid() ? line.member : member;
+            line.members.push_back(member);
+        }
+        sheet.angleOfMember.push_back(index);
+    }
+}
+
+} // namespace
+
+Sheet makeSheet(const Truss& truss, const LoadChoice& choice) {
+    Sheet sheet{.truss = truss, .structure = structureOf(truss)};
+    const double newton = toNewton(truss.units.force);
+    for (const Vec2 load : jointLoads(truss, choice)) {
+        sheet.loads.push_back({load.x / newton, load.y / newton});
+        sheet.scale = std::max(
+            {sheet.scale, std::fabs(sheet.loads.back().x), std::fabs(sheet.loads.back().y)});
+    }
+    sheet.forces.resize(truss.members.size());
+    sheet.reactions.resize(sheet.structure.restraints.size());
+    sheet.used.resize(truss.joints.size());
+    nameAngles(sheet);
+    return sheet;
+}
+
+Symbol forceSymbol(MemberId member) { return {.kind = SymbolKind::MemberForce, .member = member}; }
+
+Symbol reactionSymbol(const Sheet& sheet, int restraint) {
+    return {.kind = SymbolKind::Reaction,
+            .restraint = restraint,
+            .joint = sheet.structure.restraints[static_cast<std::size_t>(restraint)].joint};
+}
+
+std::optional<double> valueOf(const Sheet& sheet, const Symbol& symbol) {
+    return symbol.kind == SymbolKind::Reaction
+               ? sheet.reactions[static_cast<std::size_t>(symbol.restraint)]
+               : sheet.forces[symbol.member.at()];
+}
+
+Found record(Sheet& sheet, const Symbol& symbol, double value) {
+    Found found{symbol, isNothing(sheet, value) ? 0 : value, FoundAs::Zero};
+    if (symbol.kind == SymbolKind::Reaction) {
+        sheet.reactions[static_cast<std::size_t>(symbol.restraint)] = found.value;
+        sheet.scale = std::max(sheet.scale, std::fabs(found.value));
+        found.as = found.value < 0 ? FoundAs::Opposite : FoundAs::AsAssumed;
+    } else {
+        sheet.forces[symbol.member.at()] = found.value;
+        found.as = found.value < 0 ? FoundAs::Compression : FoundAs::Tension;
+    }
+    found.as = found.value == 0 ? FoundAs::Zero : found.as;
+    return found;
+}
+
+bool isNothing(const Sheet& sheet, double force) {
+    return std::fabs(force) <= kZeroForce * sheet.scale;
+}
+
+bool hasLoad(const Sheet& sheet, JointId joint) {
+    const Vec2 load = sheet.loads[joint.at()];
+    return !isNothing(sheet, load.x) || !isNothing(sheet, load.y);
+}
+
+Vec2 positionOf(const Sheet& sheet, JointId joint) { return sheet.truss.joints[joint.at()].at; }
+
+Vec2 awayFrom(const Sheet& sheet, JointId joint, MemberId member) {
+    const Vec2 along = sheet.structure.bars[member.at()].along;
+    return sheet.truss.members[member.at()].a == joint ? along : -along;
+}
+
+JointId otherEnd(const Sheet& sheet, JointId joint, MemberId member) {
+    const Member& ends = sheet.truss.members[member.at()];
+    return ends.a == joint ? ends.b : ends.a;
+}
+
+std::vector<MemberId> membersAt(const Sheet& sheet, JointId joint) {
+    std::vector<MemberId> found;
+    for (std::size_t i = 0; i < sheet.truss.members.size(); ++i) {
+        const Member& member = sheet.truss.members[i];
+        if (member.a == joint || member.b == joint) {
+            found.push_back({static_cast<int>(i)});
+        }
+    }
+    return found;
+}
+
+bool parallel(Vec2 unit, Vec2 otherUnit) { return std::fabs(cross(unit, otherUnit)) <= kParallel; }
+
+void markUsed(Sheet& sheet, JointId joint, Vec2 direction) {
+    sheet.used[joint.at()].push_back(direction);
+}
+
+std::vector<EquationKind> unusedAxes(const Sheet& sheet, JointId joint) {
+    const auto& used = sheet.used[joint.at()];
+    if (used.size() >= 2) {
+        return {};
+    }
+    if (used.empty()) {
+        return {EquationKind::SumX, EquationKind::SumY};
+    }
+    const bool nearX = std::fabs(used.front().x) > std::fabs(used.front().y);
+    return {nearX ? EquationKind::SumY : EquationKind::SumX};
+}
+
+} // namespace gusset

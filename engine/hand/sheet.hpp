@@ -1,0 +1,53 @@
+#pragma once
+// The sheet of paper on which a working is being written: what is given, what has been found so far
+// and the steps written. Private to hand/. All in the model's units; what is found here comes from
+// the equations on the sheet and from nowhere else.
+
+#include "hand/working.hpp"
+
+#include <optional>
+#include <vector>
+
+namespace gusset {
+
+struct Sheet {
+    const Truss& truss;
+    Structure structure{};
+    std::vector<Vec2> loads{};                      // on each joint, force units
+    double scale = 0;                               // largest load or reaction so far, force units
+    std::vector<std::optional<double>> forces{};    // of each member, once found
+    std::vector<std::optional<double>> reactions{}; // of each restraint, once found
+    std::vector<AngleLine> angles{};
+    std::vector<int> angleOfMember{};    // index in angles, −1 for level and plumb members
+    std::vector<int> angleOfRestraint{}; // likewise
+    // Directions in which a joint's equilibrium has been used, at most two each.
+    std::vector<std::vector<Vec2>> used{};
+    bool saidAway = false;     // that unknown forces are drawn away from the joint
+    bool saidNegative = false; // what a negative force means
+    JointId last{};            // the joint taken last
+    std::vector<Step> steps{};
+};
+
+[[nodiscard]] Sheet makeSheet(const Truss&, const LoadChoice&);
+
+[[nodiscard]] Symbol forceSymbol(MemberId);
+[[nodiscard]] Symbol reactionSymbol(const Sheet&, int restraint);
+[[nodiscard]] std::optional<double> valueOf(const Sheet&, const Symbol&);
+// Writes a found value down; what is zero to working accuracy becomes zero.
+[[nodiscard]] Found record(Sheet&, const Symbol&, double value);
+[[nodiscard]] bool isNothing(const Sheet&, double force); // zero to working accuracy
+[[nodiscard]] bool hasLoad(const Sheet&, JointId);
+[[nodiscard]] Vec2 positionOf(const Sheet&, JointId); // length units
+
+// From one end of a member towards the other, a unit vector.
+[[nodiscard]] Vec2 awayFrom(const Sheet&, JointId, MemberId);
+[[nodiscard]] JointId otherEnd(const Sheet&, JointId, MemberId);
+[[nodiscard]] std::vector<MemberId> membersAt(const Sheet&, JointId);
+[[nodiscard]] bool parallel(Vec2 unit, Vec2 otherUnit);
+
+void markUsed(Sheet&, JointId, Vec2 direction);
+// The axes whose equation at the joint has not been used; for one used in another direction, the
+// axis that differs most from it.
+[[nodiscard]] std::vector<EquationKind> unusedAxes(const Sheet&, JointId);
+
+} // namespace gusset

@@ -1,0 +1,389 @@
+#include "report/notation.hpp"
+
+#include "core/tolerance.hpp"
+#include "report/formula.hpp"
+#include "report/phrases.hpp"
+#include "report/results_text.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace gusset {
+namespace {
+
+constexpr const char* kMinus = "\u2212";
+constexpr const char* kDot = "\u00B7";
+constexpr const char* kDegree = "\u00B0";
+constexpr const char* kSigma = "\u03A3";
+constexpr const char* kPrime = "\u2032";
+
+// Without omicron, which looks like o, and with none that is a sum or a product to the eye.
+constexpr std::array kGreek{"α", "β", "γ", "δ", "ε", "ζ", "η", "θ", "κ", "λ",
+                            "μ", "ν", "ξ", "ρ", "σ", "τ", "φ", "χ", "ψ", "ω"};
+
+// Ratios and functions of angles: four decimals, as in tables.
+NumberStyle ratioStyle(const Notation& notation) {
+    return {.form = NumberForm::Decimals,
+            .digits = 4,
+            .decimalSign = notation.numbers.decimalSign,
+            .keepZeros = false};
+}
+
+NumberStyle degreeStyle(const Notation& notation) {
+    NumberStyle style = ratioStyle(notation);
+    style.digits = 2;
+    return style;
+}
+
+void append(Formula& formula, const Formula& more) {
+    formula.insert(formula.end(), more.begin(), more.end());
+}
+
+std::string axisName(const Notation& notation, bool horizontal) {
+    if (notation.truss.classSettings.axes == AxisNames::HV) {
+        return horizontal ? "H" : "V";
+    }
+    return horizontal ? "x" : "y";
+}
+
+// Rise, run and length of a slope as the smallest whole numbers, where they are such: 3 4 5 for
+// 1.5, 2, 2.5; the length may stay a root.
+struct SlopeTriangle {
+    double rise = 0;
+    double run = 0;
+    double squared = 0; // of the length
+    bool whole = false;
+};
+
+long long wholeNumber(double value) {
+    constexpr double kFinest = 10000; // a tenth of a millimetre in metres
+    const double scaled = value * kFinest;
+    const double rounded = std::round(scaled);
+    constexpr double kLargest = 1e8;
+    return std::fabs(scaled - rounded) <= 1e-7 && rounded > 0 && rounded < kLargest
+               ? static_cast<long long>(rounded)
+               : 0;
+}
+
+SlopeTriangle triangleOf(double rise, double run) {
+    long long a = wholeNumber(rise);
+    long long b = wholeNumber(run);
+    if (a == 0 || b == 0) {
+        return {rise, run, rise * rise + run * run, false};
+    }
+    long long common = a;
+    for (long long rest = b; rest != 0;) {
+        const long long left = common % rest;
+        common = rest;
+        rest = left;
+    }
+    const auto whole = [](long long n) { return static_cast<double>(n); };
+    a /= common;
+    b /= common;
+    return {whole(a), whole(b), whole(a * a + b * b), true};
+}
+
+// A side of the triangle over its length: 3/5, 2/√13.
+Token sideOverLength(const Notation& notation, const SlopeTriangle& triangle, double side) {
+    const double size = std::sqrt(triangle.squared);
+    const bool root = triangle.whole && size != std::round(size);
+    return {.kind = TokenKind::Fraction,
+            .text = formatGiven(side, notation.numbers),
+            .below = formatGiven(root ? triangle.squared : size, notation.numbers),
+            .rootBelow = root};
+}
+
+Token ratioValue(const Notation& notation, double value) {
+    return numberToken(formatNumber(value, ratioStyle(notation)));
+}
+
+void addValue(const Notation& notation, double value, bool leads, Formula& formula) {
+    const std::string text = formatNumber(value, notation.numbers);
+    if (value < 0 && !leads) {
+        append(formula, {operatorToken("("), numberToken(text), operatorToken(")")});
+    } else {
+        formula.push_back(numberToken(text));
+    }
+}
+
+void addFactor(const Notation& notation, const Factor& factor, bool leads, Formula& formula) {
+    switch (factor.kind) {
+    case FactorKind::Number:
+    case FactorKind::Load:
+        formula.push_back(numberToken(formatGiven(factor.value, notation.numbers)));
+        break;
+    case FactorKind::Arm:
+        append(formula,
+               {operatorToken(kDot), numberToken(formatGiven(factor.value, notation.numbers))});
+        break;
+    case FactorKind::Known:
+        addValue(notation, factor.value, leads, formula);
+        break;
+    case FactorKind::Unknown:
+        formula.push_back(symbolToken(notation, factor.symbol));
+        break;
+    case FactorKind::Sine:
+        append(formula, {functionToken("sin"), angleToken(factor.symbol)});
+        break;
+    case FactorKind::Cosine:
+        append(formula, {functionToken("cos"), angleToken(factor.symbol)});
+        break;
+    case FactorKind::AxisCosine: {
+        Token angle = angleToken(factor.symbol);
+        angle.subscript += axisName(notation, factor.horizontal);
+        append(formula, {functionToken("cos"), angle});
+        break;
+    }
+    case FactorKind::Ratio: {
+        if (factor.denominator == 1) { // a direction that was given in degrees
+            append(formula, {operatorToken(kDot), ratioValue(notation, factor.value)});
+            break;
+        }
+        const double rise = std::sqrt(std::max(0.0, factor.denominator * factor.denominator -
+                                                        factor.numerator * factor.numerator));
+        const SlopeTriangle triangle = triangleOf(rise, factor.numerator);
+        append(formula, {operatorToken(kDot), sideOverLength(notation, triangle, triangle.run)});
+        break;
+    }
+    case FactorKind::TurnCosine:
+        append(formula,
+               {functionToken("cos"),
+                numberToken(formatNumber(factor.numerator, degreeStyle(notation)) + kDegree)});
+        break;
+    }
+}
+
+void addTerm(const Notation& notation, const Term& term, bool first, Formula& formula) {
+    if (term.sign < 0) {
+        formula.push_back(operatorToken(kMinus));
+    } else if (!first) {
+        formula.push_back(operatorToken("+"));
+    }
+    for (const Factor& factor : term.factors) {
+        const bool leads = first && term.sign > 0 && &factor == &term.factors.front();
+        addFactor(notation, factor, leads, formula);
+    }
+}
+
+void addEquals(Formula& formula, Token angle, const char* function, Token value) {
+    if (!formula.empty()) {
+        formula.push_back(operatorToken(","));
+    }
+    if (function[0] != '\0') {
+        formula.push_back(functionToken(function));
+    }
+    append(formula, {std::move(angle), operatorToken("="), std::move(value)});
+}
+
+void addSineAndCosine(const Notation& notation, const AngleLine& line, Formula& formula) {
+    const Token angle = angleToken(line.angle);
+    addEquals(formula, angle, "sin", ratioValue(notation, line.rise / line.length));
+    addEquals(formula, angle, "cos", ratioValue(notation, line.run / line.length));
+}
+
+Token degrees(const Notation& notation, const AngleLine& line) {
+    return numberToken(formatNumber(line.degrees, degreeStyle(notation)) + kDegree);
+}
+
+Formula axisCosines(const Notation& notation, const AngleLine& line, bool asFractions) {
+    Formula formula;
+    const SlopeTriangle triangle = triangleOf(line.rise, line.run);
+    for (const bool horizontal : {true, false}) {
+        Token angle = angleToken(line.angle);
+        angle.subscript += axisName(notation, horizontal);
+        const double side = horizontal ? line.run : line.rise;
+        const Token value = ratioValue(notation, side / line.length);
+        if (asFractions) {
+            addEquals(
+                formula, angle, "cos",
+                sideOverLength(notation, triangle, horizontal ? triangle.run : triangle.rise));
+            append(formula, {operatorToken("="), value});
+        } else {
+            addEquals(formula, angle, "cos", value);
+        }
+    }
+    return formula;
+}
+
+Formula slopeFormula(const Notation& notation, const AngleLine& line) {
+    const SlopeTriangle triangle = triangleOf(line.rise, line.run);
+    Formula formula;
+    addEquals(formula, wordToken(sayPlain(englishPhrases(), Phrase::RiseOverLength)), "",
+              sideOverLength(notation, triangle, triangle.rise));
+    addEquals(formula, wordToken(sayPlain(englishPhrases(), Phrase::RunOverLength)), "",
+              sideOverLength(notation, triangle, triangle.run));
+    return formula;
+}
+
+} // namespace
+
+Notation notationOf(const Truss& truss, const Working& working) {
+    NumberStyle numbers = numberStyleOf(truss);
+    numbers.keepZeros = false;
+    return {truss, working, numbers};
+}
+
+Token angleToken(const Symbol& symbol) {
+    const auto index = static_cast<std::size_t>(symbol.index);
+    const std::size_t round = index / kGreek.size();
+    return variableToken(kGreek[index % kGreek.size()],
+                         round == 0 ? std::string{} : std::to_string(round));
+}
+
+Token symbolToken(const Notation& notation, const Symbol& symbol) {
+    switch (symbol.kind) {
+    case SymbolKind::Angle:
+        return angleToken(symbol);
+    case SymbolKind::MemberForce: {
+        const std::string name = memberName(notation.truss, symbol.member);
+        switch (notation.truss.classSettings.symbols) {
+        case SymbolStyle::FAB:
+            return variableToken("F", name);
+        case SymbolStyle::AB:
+            return variableToken(name);
+        case SymbolStyle::S1:
+            return variableToken("S", std::to_string(symbol.member.index + 1));
+        }
+        break;
+    }
+    case SymbolKind::Reaction:
+        break;
+    }
+    const auto& restraints = notation.working.structure.restraints;
+    const Restraint& restraint = restraints[static_cast<std::size_t>(symbol.restraint)];
+    const std::string& label = notation.truss.joints[symbol.joint.at()].label;
+    if (std::fabs(restraint.along.y) <= kParallel || std::fabs(restraint.along.x) <= kParallel) {
+        return variableToken(label, axisName(notation, std::fabs(restraint.along.y) <= kParallel));
+    }
+    int inclinedBefore = 0; // two inclined rollers may hold one joint
+    for (int i = 0; i < symbol.restraint; ++i) {
+        inclinedBefore += restraints[static_cast<std::size_t>(i)].joint == symbol.joint ? 1 : 0;
+    }
+    return variableToken("R", label + (inclinedBefore > 0 ? std::string(kPrime) : std::string{}));
+}
+
+RichLine symbolRuns(const Notation& notation, const Symbol& symbol) {
+    return runsOf({symbolToken(notation, symbol)});
+}
+
+Formula sumName(const Notation& notation, const Equation& equation, const std::string& centre) {
+    switch (equation.kind) {
+    case EquationKind::SumMoments: {
+        const bool clockwise = notation.truss.classSettings.moments == MomentSense::Clockwise;
+        const std::string about =
+            equation.about.valid() ? notation.truss.joints[equation.about.at()].label : centre;
+        return {operatorToken(clockwise ? "\u27F3" : "\u27F2"), operatorToken(kSigma),
+                variableToken("M", about)};
+    }
+    case EquationKind::SumAlong:
+        return {operatorToken(kSigma), variableToken("F", "n")};
+    case EquationKind::SumX:
+    case EquationKind::SumY:
+        break;
+    }
+    const std::string axis = axisName(notation, equation.kind == EquationKind::SumX);
+    const bool letters = notation.truss.classSettings.axes == AxisNames::HV;
+    return {operatorToken(kSigma), letters ? variableToken(axis) : variableToken("F", axis)};
+}
+
+Formula equationFormula(const Notation& notation, const Equation& equation,
+                        const std::string& centre) {
+    Formula formula = sumName(notation, equation, centre);
+    append(formula, {operatorToken("="), numberToken("0"), operatorToken(":")});
+    bool first = true;
+    for (const Term& term : equation.terms) {
+        addTerm(notation, term, first, formula);
+        first = false;
+    }
+    if (first) {
+        formula.push_back(numberToken("0"));
+    }
+    append(formula, {operatorToken("="), numberToken("0")});
+    return formula;
+}
+
+Formula resultFormula(const Notation& notation, const Found& found) {
+    Formula formula{symbolToken(notation, found.symbol), operatorToken("=")};
+    if (found.as == FoundAs::Zero) {
+        formula.push_back(numberToken("0"));
+        return formula;
+    }
+    formula.push_back(numberToken(formatNumber(found.value, notation.numbers)));
+    const std::string unit = symbolOf(notation.truss.units.force);
+    if (!unit.empty()) {
+        formula.push_back(wordToken(unit));
+    }
+    std::string word;
+    if (found.symbol.kind == SymbolKind::Reaction) {
+        const Vec2 along =
+            notation.working.structure.restraints[static_cast<std::size_t>(found.symbol.restraint)]
+                .along;
+        word = directionWord(found.value < 0 ? -along : along);
+    } else {
+        word = sayPlain(englishPhrases(),
+                        found.value < 0 ? Phrase::WordCompression : Phrase::WordTension);
+    }
+    formula.push_back(wordToken("(" + word + ")"));
+    return formula;
+}
+
+Formula angleFormula(const Notation& notation, const AngleLine& line) {
+    switch (notation.truss.classSettings.angles) {
+    case AngleStyle::Cosines:
+        return axisCosines(notation, line, true);
+    case AngleStyle::Slopes:
+        return slopeFormula(notation, line);
+    case AngleStyle::SinCos:
+        break;
+    }
+    Formula formula;
+    const Token angle = angleToken(line.angle);
+    addEquals(formula, angle, "tan",
+              {.kind = TokenKind::Fraction,
+               .text = formatGiven(line.rise, notation.numbers),
+               .below = formatGiven(line.run, notation.numbers)});
+    addEquals(formula, angle, "", degrees(notation, line));
+    addSineAndCosine(notation, line, formula);
+    return formula;
+}
+
+Formula givenAngleFormula(const Notation& notation, const AngleLine& line) {
+    Formula formula;
+    addEquals(formula, angleToken(line.angle), "", degrees(notation, line));
+    if (notation.truss.classSettings.angles == AngleStyle::SinCos) {
+        addSineAndCosine(notation, line, formula);
+    } else {
+        const Formula cosines = axisCosines(notation, line, false);
+        formula.push_back(operatorToken(","));
+        append(formula, cosines);
+    }
+    return formula;
+}
+
+std::string directionWord(Vec2 direction) {
+    const bool level = std::fabs(direction.y) <= kParallel * length(direction);
+    const bool plumb = std::fabs(direction.x) <= kParallel * length(direction);
+    const bool right = direction.x > 0;
+    const bool up = direction.y > 0;
+    Phrase phrase = up ? Phrase::Up : Phrase::Down;
+    if (level) {
+        phrase = right ? Phrase::Right : Phrase::Left;
+    } else if (!plumb) {
+        phrase = up ? (right ? Phrase::UpRight : Phrase::UpLeft)
+                    : (right ? Phrase::DownRight : Phrase::DownLeft);
+    }
+    return sayPlain(englishPhrases(), phrase);
+}
+
+std::string givenForce(const Notation& notation, double force) {
+    const std::string unit = symbolOf(notation.truss.units.force);
+    return formatGiven(force, notation.numbers) + (unit.empty() ? unit : "\u2009" + unit);
+}
+
+std::string givenLength(const Notation& notation, double length) {
+    const std::string unit = symbolOf(notation.truss.units.length);
+    return formatGiven(length, notation.numbers) + (unit.empty() ? unit : "\u2009" + unit);
+}
+
+} // namespace gusset

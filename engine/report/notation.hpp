@@ -1,0 +1,36 @@
+#pragma once
+// How the class writes things: symbols, axes, equations, results and angles, as formulas.
+
+#include "hand/working.hpp"
+#include "report/number.hpp"
+#include "report/rich_text.hpp"
+
+namespace gusset {
+
+struct Notation {
+    const Truss& truss;
+    const Working& working;
+    NumberStyle numbers; // of computed values, without trailing zeros
+};
+[[nodiscard]] Notation notationOf(const Truss&, const Working&);
+
+[[nodiscard]] Token symbolToken(const Notation&, const Symbol&);
+[[nodiscard]] RichLine symbolRuns(const Notation&, const Symbol&);
+[[nodiscard]] Token angleToken(const Symbol&); // α
+// ΣM_A, ΣF_x or ΣH.
+[[nodiscard]] Formula sumName(const Notation&, const Equation&, const std::string& centre);
+// ΣM_A = 0: E_y · 12 − 20 · 3 = 0. `centre` is the name of a centre that is no joint.
+[[nodiscard]] Formula equationFormula(const Notation&, const Equation&, const std::string& centre);
+// E_y = 15 kN (up)
+[[nodiscard]] Formula resultFormula(const Notation&, const Found&);
+// tan α = 3/4, α = 36.87°, sin α = 0.6, cos α = 0.8; or the cosines; or the slope triangle.
+[[nodiscard]] Formula angleFormula(const Notation&, const AngleLine&);
+// α = 30°, sin α = 0.5, cos α = 0.866, of a direction that is given.
+[[nodiscard]] Formula givenAngleFormula(const Notation&, const AngleLine&);
+// "up", "to the left", "up to the right" … of a direction.
+[[nodiscard]] std::string directionWord(Vec2 direction);
+// "20 kN" of a number that was given.
+[[nodiscard]] std::string givenForce(const Notation&, double force);
+[[nodiscard]] std::string givenLength(const Notation&, double length);
+
+} // namespace gusset

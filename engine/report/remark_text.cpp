@@ -1,0 +1,269 @@
+#include "report/remark_text.hpp"
+
+#include "core/tolerance.hpp"
+#include "report/phrases.hpp"
+
+#include <cassert>
+#include <cmath>
+
+namespace gusset {
+namespace {
+
+const PhraseBook& book() { return englishPhrases(); }
+
+RichLine plain(int number) { return plainLine(std::to_string(number)); }
+
+RichLine counted(int count, Phrase one, Phrase many) {
+    return count == 1 ? say(book(), one) : say(book(), many, {{"n", plain(count)}});
+}
+
+RichLine foundSymbol(const Notation& notation, const Step& step) {
+    return step.found.empty() ? RichLine{} : symbolRuns(notation, step.found.front().symbol);
+}
+
+// "2 m to the right and 3 m up": where a point off the truss lies.
+RichLine placeOf(const Notation& notation, const Remark& remark) {
+    const Vec2 from = remark.at - notation.truss.joints[remark.joint.at()].at;
+    return say(book(), Phrase::PlaceOfCentre,
+               {{"dx", plainLine(givenLength(notation, std::fabs(from.x)))},
+                {"right", plainLine(directionWord({from.x, 0}))},
+                {"dy", plainLine(givenLength(notation, std::fabs(from.y)))},
+                {"up", plainLine(directionWord({0, from.y}))},
+                {"joint", jointName(notation, remark.joint)}});
+}
+
+RichLine momentCentre(const Notation& notation, const Step& step, const Remark& remark) {
+    const RichLine joint = jointName(notation, remark.joint);
+    const RichLine left = foundSymbol(notation, step);
+    if (remark.kind == RemarkKind::CentreOffTruss) {
+        return say(book(), Phrase::CentreOffTruss,
+                   {{"centre", plainLine(remark.text)},
+                    {"through", symbolNames(notation, remark.symbols)},
+                    {"place", placeOf(notation, remark)},
+                    {"left", left}});
+    }
+    if (remark.symbols.empty()) {
+        return say(book(), Phrase::MomentCentreOne, {{"joint", joint}, {"left", left}});
+    }
+    return say(
+        book(), remark.symbols.size() == 1 ? Phrase::MomentCentreThroughOne : Phrase::MomentCentre,
+        {{"joint", joint}, {"through", symbolNames(notation, remark.symbols)}, {"left", left}});
+}
+
+RichLine otherWay(const Notation& notation, const Symbol& symbol) {
+    const auto& restraints = notation.working.structure.restraints;
+    const Vec2 along = restraints[static_cast<std::size_t>(symbol.restraint)].along;
+    return say(book(), Phrase::ActsOtherWay,
+               {{"symbol", symbolRuns(notation, symbol)},
+                {"direction", plainLine(directionWord(-along))}});
+}
+
+RichLine jointChosen(const Notation& notation, const Remark& remark) {
+    const RichLine unknowns = symbolNames(notation, remark.symbols);
+    return remark.symbols.size() == 1
+               ? say(book(), Phrase::JointOneUnknown, {{"unknown", unknowns}})
+               : say(book(), Phrase::JointTwoUnknowns, {{"unknowns", unknowns}});
+}
+
+RichLine simultaneous(const Notation& notation, const Step& step, const Remark& remark) {
+    const RichLine n = plain(static_cast<int>(remark.number));
+    const RichLine unknowns = symbolNames(notation, remark.symbols);
+    return step.body.size() == 1 ? say(book(), Phrase::SimultaneousOne,
+                                       {{"joint", jointName(notation, step.body.front())},
+                                        {"n", n},
+                                        {"unknowns", unknowns}})
+                                 : say(book(), Phrase::Simultaneous,
+                                       {{"joints", jointNames(notation, step.body)},
+                                        {"n", n},
+                                        {"unknowns", unknowns}});
+}
+
+RichLine check(const Notation& notation, const Remark& remark) {
+    // The check is a part of the largest load; below this it is rounding of the arithmetic itself.
+    if (remark.number <= kResidual) {
+        return say(book(), Phrase::CheckCloses);
+    }
+    return say(book(), Phrase::CheckDoesNot,
+               {{"number", plainLine(givenForce(notation, remark.number))}});
+}
+
+RichLine supportLine(const Notation& notation, SupportId id, int restraint) {
+    const Support& support = notation.truss.supports[id.at()];
+    const auto symbol = [&](int i) {
+        return symbolRuns(notation,
+                          {.kind = SymbolKind::Reaction, .restraint = i, .joint = support.joint});
+    };
+    const RichLine joint = jointName(notation, support.joint);
+    if (support.kind == SupportKind::Pin) {
+        return say(book(), Phrase::PinGives,
+                   {{"joint", joint}, {"x", symbol(restraint)}, {"y", symbol(restraint + 1)}});
+    }
+    const Vec2 along =
+        notation.working.structure.restraints[static_cast<std::size_t>(restraint)].along;
+    return say(book(), Phrase::RollerGives,
+               {{"joint", joint},
+                {"r", symbol(restraint)},
+                {"direction", plainLine(directionWord(along))}});
+}
+
+RichLine loadLine(const Notation& notation, JointId joint, Vec2 load) {
+    const auto size = [&](double part) { return plainLine(givenForce(notation, std::fabs(part))); };
+    const auto word = [](Vec2 direction) { return plainLine(directionWord(direction)); };
+    const RichLine name = jointName(notation, joint);
+    if (load.x != 0 && load.y != 0) {
+        return say(book(), Phrase::LoadTwoWays,
+                   {{"joint", name},
+                    {"size", size(load.x)},
+                    {"direction", word({load.x, 0})},
+                    {"size2", size(load.y)},
+                    {"direction2", word({0, load.y})}});
+    }
+    return say(book(), Phrase::LoadOneWay,
+               {{"joint", name}, {"size", size(length(load))}, {"direction", word(load)}});
+}
+
+} // namespace
+
+RichLine jointName(const Notation& notation, JointId joint) {
+    assert(joint.valid());
+    return plainLine(notation.truss.joints[joint.at()].label);
+}
+
+RichLine jointNames(const Notation& notation, const std::vector<JointId>& joints) {
+    std::vector<RichLine> names;
+    for (const JointId joint : joints) {
+        names.push_back(jointName(notation, joint));
+    }
+    return listOf(book(), names);
+}
+
+RichLine memberNames(const Notation& notation, const std::vector<MemberId>& members) {
+    std::vector<RichLine> names;
+    for (const MemberId member : members) {
+        names.push_back(plainLine(memberName(notation.truss, member)));
+    }
+    return listOf(book(), names);
+}
+
+RichLine symbolNames(const Notation& notation, const std::vector<Symbol>& symbols) {
+    std::vector<RichLine> names;
+    for (const Symbol& symbol : symbols) {
+        names.push_back(symbolRuns(notation, symbol));
+    }
+    return listOf(book(), names);
+}
+
+RichLine remarkLine(const Notation& notation, const Step& step, const Remark& remark) {
+    switch (remark.kind) {
+    case RemarkKind::CountDeterminate:
+        return say(book(), Phrase::CountDeterminate);
+    case RemarkKind::CountIndeterminate:
+        return say(book(), Phrase::CountIndeterminate,
+                   {{"degree", plain(notation.working.counting.redundants)}});
+    case RemarkKind::CountMechanism:
+        return say(book(), Phrase::CountMechanism);
+    case RemarkKind::CountBalanced:
+        return say(book(), Phrase::CountBalanced);
+    case RemarkKind::MomentCentreChosen:
+    case RemarkKind::CentreOffTruss:
+        return momentCentre(notation, step, remark);
+    case RemarkKind::SumLeavesOne:
+        return say(book(),
+                   step.equations.front().kind == EquationKind::SumAlong ? Phrase::SumAcross
+                                                                         : Phrase::SumLeavesOne,
+                   {{"left", foundSymbol(notation, step)}});
+    case RemarkKind::ReactionsTogether:
+        return say(book(), Phrase::ReactionsTogether,
+                   {{"reactions", symbolNames(notation, remark.symbols)}});
+    case RemarkKind::ReactionsNotEnough:
+        return say(book(), Phrase::MoreThanThree,
+                   {{"reactions", symbolNames(notation, remark.symbols)}});
+    case RemarkKind::NegativeReaction:
+        return otherWay(notation, remark.symbol);
+    case RemarkKind::NegativeForce:
+        return say(book(), Phrase::NegativeForce,
+                   {{"symbol", symbolRuns(notation, remark.symbol)},
+                    {"member", memberNames(notation, {remark.symbol.member})}});
+    case RemarkKind::AssumedAway:
+        return say(book(), Phrase::AssumedAway);
+    case RemarkKind::JointChosen:
+        return jointChosen(notation, remark);
+    case RemarkKind::BothInclined:
+        return say(book(), Phrase::BothInclined,
+                   {{"unknowns", symbolNames(notation, remark.symbols)}});
+    case RemarkKind::NoEasyJoint:
+        return say(book(), Phrase::NoEasyJoint);
+    case RemarkKind::SimultaneousChosen:
+        return simultaneous(notation, step, remark);
+    case RemarkKind::NoInclined:
+        return say(book(), Phrase::NoInclined);
+    case RemarkKind::NothingIdle:
+        return say(book(), Phrase::IdleNone);
+    case RemarkKind::NoLoads:
+        return say(book(), Phrase::NothingActs);
+    case RemarkKind::ClosesTo:
+        return check(notation, remark);
+    case RemarkKind::NotComplete:
+        return say(book(), Phrase::NotComplete);
+    }
+    return {};
+}
+
+RichLine zeroRuleLine(const Notation& notation, const Step& step) {
+    if (step.rule == ZeroRule::None) {
+        return {};
+    }
+    const RichLine joint = jointName(notation, step.joint);
+    const auto name = [&](std::size_t i) { return memberNames(notation, {step.members[i]}); };
+    switch (step.rule) {
+    case ZeroRule::TwoMembersNoLoad:
+        return say(book(), Phrase::IdleTwo, {{"joint", joint}, {"a", name(0)}, {"b", name(1)}});
+    case ZeroRule::ThreeMembersTwoInLine:
+        return say(book(), Phrase::IdleThird,
+                   {{"joint", joint}, {"idle", name(0)}, {"a", name(1)}, {"b", name(2)}});
+    case ZeroRule::LoadAlongOne:
+        return say(book(), Phrase::IdleBesideLoad,
+                   {{"joint", joint}, {"idle", name(0)}, {"a", name(1)}});
+    case ZeroRule::LoneMember:
+        return say(book(), Phrase::IdleLone, {{"joint", joint}, {"idle", name(0)}});
+    case ZeroRule::None:
+        break;
+    }
+    return {};
+}
+
+RichLine countLine(const Notation& notation) {
+    const Counting& count = notation.working.counting;
+    return say(book(), Phrase::CountThings,
+               {{"members", counted(count.members, Phrase::OneMember, Phrase::ManyMembers)},
+                {"reactions", counted(count.reactions, Phrase::OneReaction, Phrase::ManyReactions)},
+                {"j", plain(count.joints)}});
+}
+
+std::vector<RichLine> wholeBodyLines(const Notation& notation, const Step& step) {
+    if (step.restraints.empty()) {
+        return {};
+    }
+    std::vector<RichLine> lines{say(book(), Phrase::TakeOffSupports)};
+    SupportId last;
+    for (const int restraint : step.restraints) {
+        const SupportId support =
+            notation.working.structure.restraints[static_cast<std::size_t>(restraint)].support;
+        if (support != last) {
+            lines.push_back(supportLine(notation, support, restraint));
+        }
+        last = support;
+    }
+    for (std::size_t i = 0; i < notation.working.loads.size(); ++i) {
+        const Vec2 load = notation.working.loads[i];
+        if (load != Vec2{}) {
+            lines.push_back(loadLine(notation, {static_cast<int>(i)}, load));
+        }
+    }
+    const bool clockwise = notation.truss.classSettings.moments == MomentSense::Clockwise;
+    lines.push_back(
+        say(book(), clockwise ? Phrase::MomentsClockwise : Phrase::MomentsAnticlockwise));
+    return lines;
+}
+
+} // namespace gusset

@@ -1,0 +1,233 @@
+#include "report/working_text.hpp"
+
+#include "report/formula.hpp"
+#include "report/notation.hpp"
+#include "report/phrases.hpp"
+#include "report/remark_text.hpp"
+
+namespace gusset {
+namespace {
+
+using Lines = std::vector<WorkingLine>;
+
+void sentence(Lines& lines, RichLine runs) {
+    if (!runs.empty()) {
+        lines.push_back({LineRole::Sentence, std::move(runs)});
+    }
+}
+
+void formula(Lines& lines, LineRole role, Formula tokens) {
+    RichLine runs = runsOf(tokens);
+    lines.push_back({role, std::move(runs), std::move(tokens)});
+}
+
+std::string centreName(const Step& step) {
+    for (const Remark& remark : step.remarks) {
+        if (remark.kind == RemarkKind::CentreOffTruss) {
+            return remark.text;
+        }
+    }
+    return {};
+}
+
+// Remarks on what came out stand after it, all others before.
+bool comesAfter(RemarkKind kind) {
+    return kind == RemarkKind::NegativeReaction || kind == RemarkKind::NegativeForce ||
+           kind == RemarkKind::ClosesTo || kind == RemarkKind::NotComplete;
+}
+
+void remarks(Lines& lines, const Notation& notation, const Step& step, bool after) {
+    for (const Remark& remark : step.remarks) {
+        if (comesAfter(remark.kind) == after) {
+            sentence(lines, remarkLine(notation, step, remark));
+        }
+    }
+}
+
+Formula countingFormula(const Counting& count) {
+    const auto number = [](int n) { return numberToken(std::to_string(n)); };
+    const Token plus = operatorToken("+");
+    const Token equals = operatorToken("=");
+    return {variableToken("m"),
+            plus,
+            variableToken("r"),
+            equals,
+            number(count.members),
+            plus,
+            number(count.reactions),
+            equals,
+            number(count.members + count.reactions),
+            operatorToken(","),
+            numberToken("2"),
+            variableToken("j"),
+            equals,
+            numberToken("2"),
+            operatorToken("\u00B7"),
+            number(count.joints),
+            equals,
+            number(2 * count.joints)};
+}
+
+Symbol reactionOf(const Notation& notation, const AngleLine& line) {
+    const auto restraint = static_cast<std::size_t>(line.restraint);
+    return {.kind = SymbolKind::Reaction,
+            .restraint = line.restraint,
+            .joint = notation.working.structure.restraints[restraint].joint};
+}
+
+void angles(Lines& lines, const Notation& notation, const Step& step) {
+    const bool slopes = notation.truss.classSettings.angles == AngleStyle::Slopes;
+    for (const AngleLine& line : step.angles) {
+        const RichLine angle = runsOf({angleToken(line.angle)});
+        if (step.kind == StepKind::WholeBody) {
+            sentence(lines, say(englishPhrases(), Phrase::AngleToHorizontal,
+                                {{"r", symbolRuns(notation, reactionOf(notation, line))}}));
+            formula(lines, LineRole::Equation, givenAngleFormula(notation, line));
+            continue;
+        }
+        const RichLine members = memberNames(notation, line.members);
+        sentence(lines, slopes ? say(englishPhrases(), Phrase::SlopeIsOf, {{"members", members}})
+                               : say(englishPhrases(), Phrase::AngleIsOf,
+                                     {{"angle", angle}, {"members", members}}));
+        formula(lines, LineRole::Equation, angleFormula(notation, line));
+    }
+}
+
+bool namesJoints(StepKind kind) {
+    return kind == StepKind::Simultaneous || kind == StepKind::Check;
+}
+
+void equations(Lines& lines, const Notation& notation, const Step& step) {
+    JointId last;
+    for (const Equation& equation : step.equations) {
+        if (namesJoints(step.kind) && equation.about != last) {
+            last = equation.about;
+            sentence(lines, say(englishPhrases(), Phrase::AtJoint,
+                                {{"joint", jointName(notation, equation.about)}}));
+        }
+        formula(lines, LineRole::Equation, equationFormula(notation, equation, centreName(step)));
+    }
+}
+
+void results(Lines& lines, const Notation& notation, const Step& step) {
+    SymbolKind last = SymbolKind::Angle;
+    for (const Found& found : step.found) {
+        if (step.kind == StepKind::Summary && found.symbol.kind != last) {
+            last = found.symbol.kind;
+            sentence(lines,
+                     say(englishPhrases(), last == SymbolKind::Reaction ? Phrase::SummaryReactions
+                                                                        : Phrase::SummaryForces));
+        }
+        formula(lines, LineRole::Result, resultFormula(notation, found));
+    }
+}
+
+RichLine title(Phrase phrase, std::initializer_list<Part> parts = {}) {
+    return say(englishPhrases(), phrase, parts);
+}
+
+RichLine sumTitle(const Notation& notation, const Step& step) {
+    return runsOf(sumName(notation, step.equations.front(), centreName(step)));
+}
+
+std::string indent(LineRole role) {
+    return role == LineRole::Equation || role == LineRole::Result ? "    " : "  ";
+}
+
+} // namespace
+
+RichLine stepTitleLine(const Truss& truss, const Working& working, const Step& step) {
+    const Notation notation = notationOf(truss, working);
+    const RichLine joint =
+        step.joint.valid() ? jointName(notation, step.joint) : plainLine(centreName(step));
+    switch (step.kind) {
+    case StepKind::Counting:
+        return title(Phrase::TitleCounting);
+    case StepKind::WholeBody:
+        return title(Phrase::TitleWholeBody);
+    case StepKind::Geometry:
+        return title(Phrase::TitleSlopes);
+    case StepKind::ReactionMoment:
+        return title(Phrase::TitleMoments, {{"joint", joint}});
+    case StepKind::ReactionSum:
+        return title(Phrase::TitleSum, {{"sum", sumTitle(notation, step)}});
+    case StepKind::ReactionPair:
+        return title(Phrase::TitleReactionsTogether);
+    case StepKind::ZeroByRule:
+        return step.joint.valid() ? title(Phrase::TitleIdle, {{"joint", joint}})
+                                  : title(Phrase::TitleIdleNone);
+    case StepKind::JointIntro:
+        return title(Phrase::TitleJoint, {{"joint", joint}});
+    case StepKind::JointEquation:
+        return title(Phrase::TitleJointSum, {{"joint", joint}, {"sum", sumTitle(notation, step)}});
+    case StepKind::JointPair:
+        return title(Phrase::TitleJointTogether, {{"joint", joint}});
+    case StepKind::Simultaneous:
+        return step.body.size() == 1 ? title(Phrase::TitleJointTogether,
+                                             {{"joint", jointName(notation, step.body.front())}})
+                                     : title(Phrase::TitleJointsTogether,
+                                             {{"joints", jointNames(notation, step.body)}});
+    case StepKind::Check:
+        return title(Phrase::TitleCheck);
+    case StepKind::Summary:
+        return title(Phrase::TitleSummary);
+    }
+    return {};
+}
+
+std::string stepTitle(const Truss& truss, const Working& working, const Step& step) {
+    return plainText(stepTitleLine(truss, working, step));
+}
+
+std::vector<WorkingLine> renderStep(const Truss& truss, const Working& working, const Step& step) {
+    const Notation notation = notationOf(truss, working);
+    Lines lines;
+    if (step.kind == StepKind::Counting) {
+        sentence(lines, countLine(notation));
+        formula(lines, LineRole::Equation, countingFormula(working.counting));
+    }
+    if (step.kind == StepKind::WholeBody) {
+        for (RichLine& line : wholeBodyLines(notation, step)) {
+            sentence(lines, std::move(line));
+        }
+    }
+    if (step.kind == StepKind::Check) {
+        sentence(lines, say(englishPhrases(), Phrase::CheckLeftOver));
+    }
+    remarks(lines, notation, step, false);
+    sentence(lines, zeroRuleLine(notation, step));
+    angles(lines, notation, step);
+    equations(lines, notation, step);
+    if (step.kind != StepKind::WholeBody) { // where everything is zero, the sentence has said so
+        results(lines, notation, step);
+    }
+    remarks(lines, notation, step, true);
+    return lines;
+}
+
+std::string workingText(const Truss& truss, const Working& working) {
+    std::string text;
+    for (const Step& step : working.steps) {
+        text += stepTitle(truss, working, step) + '\n';
+        for (const WorkingLine& line : renderStep(truss, working, step)) {
+            text += indent(line.role) + plainText(line.runs) + '\n';
+        }
+        text += '\n';
+    }
+    return text.substr(0, text.find_last_not_of('\n') + 1) + '\n';
+}
+
+std::string workingHtml(const Truss& truss, const Working& working) {
+    std::string html;
+    for (const Step& step : working.steps) {
+        html += "<section>\n<h3>" + htmlOf(stepTitleLine(truss, working, step)) + "</h3>\n";
+        for (const WorkingLine& line : renderStep(truss, working, step)) {
+            html += line.formula.empty() ? "<p>" + htmlOf(line.runs) + "</p>\n"
+                                         : mathMl(line.formula) + "\n";
+        }
+        html += "</section>\n";
+    }
+    return html;
+}
+
+} // namespace gusset

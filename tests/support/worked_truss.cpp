@@ -1,0 +1,114 @@
+#include "support/worked_truss.hpp"
+
+#include "support/small_truss.hpp"
+
+namespace gusset::support {
+
+namespace {
+
+void members(Truss& truss, std::initializer_list<const char*> pairs) {
+    for (const std::string pair : pairs) {
+        member(truss, pair.substr(0, 1), pair.substr(1, 1));
+    }
+}
+
+//      C
+//     /|\      roof of a shed, 8 m wide; snow on the rafters' joints
+//    D | E
+//   / \|/ \    .
+//  A---F---B
+Truss shedRoof() {
+    Truss truss;
+    truss.title = "Shed roof, span 8 m";
+    joint(truss, "A", 0, 0);
+    joint(truss, "B", 8, 0);
+    joint(truss, "C", 4, 3);
+    joint(truss, "D", 2, 1.5);
+    joint(truss, "E", 6, 1.5);
+    joint(truss, "F", 4, 0);
+    members(truss, {"AD", "DC", "CE", "EB", "AF", "FB", "DF", "EF", "CF"});
+    pin(truss, "A");
+    roller(truss, "B");
+    force(truss, "D", 0, -6);
+    force(truss, "C", 0, -6);
+    force(truss, "E", 0, -6);
+    return truss;
+}
+
+//  A---B---C    bracket on a wall, both ends of it pinned; a hoist at its tip
+//      |  /
+//      | /
+//  D---E
+Truss hoistBracket() {
+    Truss truss;
+    truss.title = "Hoist bracket on two wall pins";
+    joint(truss, "A", 0, 1.5);
+    joint(truss, "B", 2, 1.5);
+    joint(truss, "C", 4, 1.5);
+    joint(truss, "D", 0, 0);
+    joint(truss, "E", 2, 0);
+    members(truss, {"AB", "BC", "BE", "CE", "BD", "DE"});
+    pin(truss, "A");
+    pin(truss, "D");
+    force(truss, "C", 3, -10);
+    truss.classSettings.axes = AxisNames::HV;
+    truss.classSettings.moments = MomentSense::Clockwise;
+    truss.classSettings.symbols = SymbolStyle::AB;
+    return truss;
+}
+
+//  D---E---F    ramp truss whose upper end bears on a slope; side load from a rail
+//  |\  |  /|
+//  | \ | / |
+//  A---B---C
+Truss rampOnSlope() {
+    Truss truss;
+    truss.title = "Ramp truss bearing on a slope";
+    joint(truss, "A", 0, 0);
+    joint(truss, "B", 4, 0);
+    joint(truss, "C", 8, 0);
+    joint(truss, "D", 0, 3);
+    joint(truss, "E", 4, 3);
+    joint(truss, "F", 8, 3);
+    members(truss, {"AB", "BC", "DE", "EF", "AD", "BE", "CF", "BD", "BF"});
+    pin(truss, "A");
+    roller(truss, "C", 120);
+    force(truss, "B", 0, -24);
+    force(truss, "F", -5, 0);
+    truss.classSettings.angles = AngleStyle::Cosines;
+    return truss;
+}
+
+//      C
+//    / | \       two stiff triangles leaning on each other at C
+//   D--+  +--E
+//  /  /    \  \    .
+// A           B
+Truss leaningFrames() {
+    Truss truss;
+    truss.title = "Two leaning frames, hinged at the top";
+    joint(truss, "A", 0, 0);
+    joint(truss, "B", 10, 0);
+    joint(truss, "C", 5, 5);
+    joint(truss, "D", 1, 4);
+    joint(truss, "E", 9, 4);
+    members(truss, {"AD", "DC", "AC", "BE", "EC", "BC"});
+    pin(truss, "A");
+    pin(truss, "B");
+    force(truss, "D", 4, 0);
+    force(truss, "C", 0, -12);
+    truss.classSettings.angles = AngleStyle::Slopes;
+    truss.classSettings.symbols = SymbolStyle::S1;
+    return truss;
+}
+
+} // namespace
+
+std::vector<WorkedTruss> workedTrusses() {
+    return {{"shed_roof", shedRoof()},
+            {"hoist_bracket", hoistBracket()},
+            {"ramp_on_slope", rampOnSlope()},
+            {"leaning_frames", leaningFrames()}};
+}
+
+} // namespace gusset::support

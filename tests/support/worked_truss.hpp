@@ -1,0 +1,17 @@
+#pragma once
+// The trusses whose working is kept as reviewed text in tests/data/working.
+
+#include "model/truss.hpp"
+
+#include <string>
+#include <vector>
+
+namespace gusset::support {
+
+struct WorkedTruss {
+    std::string file; // in tests/data/working, without its ending
+    Truss truss;
+};
+[[nodiscard]] std::vector<WorkedTruss> workedTrusses();
+
+} // namespace gusset::support
