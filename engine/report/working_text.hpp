@@ -13,9 +13,9 @@ namespace gusset {
 // For the list of steps.
 [[nodiscard]] RichLine stepTitleLine(const Truss&, const Working&, const Step&);
 [[nodiscard]] std::string stepTitle(const Truss&, const Working&, const Step&);
-[[nodiscard]] std::string workingText(const Truss&,
-                                      const Working&); // the whole, plain UTF-8, one line each
-[[nodiscard]] std::string workingHtml(const Truss&,
-                                      const Working&); // a fragment: headings, paragraphs, <math>
+// The whole, plain UTF-8, one line each.
+[[nodiscard]] std::string workingText(const Truss&, const Working&);
+// The whole as a fragment: headings, paragraphs, <math>.
+[[nodiscard]] std::string workingHtml(const Truss&, const Working&);
 
 } // namespace gusset
