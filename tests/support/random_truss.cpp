@@ -126,9 +126,11 @@ double anyRollerDirection(Random& random) {
 // A pin and a roller, or three rollers; whether they hold the body is checked later.
 void supportBody(Truss& truss, Random& random) {
     if (random.oneIn(4)) {
-        for (int i = 0; i < 3; ++i)
-            support(truss, anyJoint(truss, random), SupportKind::Roller,
-                    anyRollerDirection(random));
+        for (int i = 0; i < 3; ++i) {
+            // One after the other: compilers evaluate arguments in different orders.
+            const JointId joint = anyJoint(truss, random);
+            support(truss, joint, SupportKind::Roller, anyRollerDirection(random));
+        }
         return;
     }
     const JointId pin = anyJoint(truss, random);

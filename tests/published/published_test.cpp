@@ -1,0 +1,111 @@
+// Every case from the literature, read from its model file and solved, against what its source
+// prints.
+#include "published/published_case.hpp"
+
+#include "exchange/json.hpp"
+#include "statics/solution.hpp"
+
+#include <catch2/catch_test_macros.hpp>
+#include <catch2/matchers/catch_matchers_floating_point.hpp>
+
+#include <algorithm>
+#include <set>
+
+using namespace gusset;
+using namespace gusset::support;
+using Catch::Matchers::WithinAbs;
+
+namespace {
+
+MemberId memberNamed(const Truss& truss, const std::string& name) { // "A-B"
+    const std::size_t dash = name.find('-');
+    return findMember(truss, findJoint(truss, name.substr(0, dash)),
+                      findJoint(truss, name.substr(dash + 1)));
+}
+
+double component(Vec2 vector, const std::string& axis) { return axis == "x" ? vector.x : vector.y; }
+
+struct Checked {
+    const Truss& truss;
+    const Solution& solution;
+    double newton = toNewton(truss.units.force);
+};
+
+void checkForce(const Checked& it, const PublishedLine& line) {
+    const MemberId member = memberNamed(it.truss, line.of[0]);
+    REQUIRE(member.valid());
+    CHECK_THAT(it.solution.forces[member.at()] / it.newton, WithinAbs(line.value, line.within));
+    if (std::abs(line.value) <= line.within)
+        return;
+    CHECK(senseOf(it.solution, member) == (line.value > 0 ? Sense::Tension : Sense::Compression));
+}
+
+void checkReaction(const Checked& it, const PublishedLine& line) {
+    const Vec2 reaction = it.solution.jointReactions[findJoint(it.truss, line.of[0]).at()];
+    CHECK_THAT(component(reaction, line.of[1]) / it.newton, WithinAbs(line.value, line.within));
+}
+
+void checkStatus(const Checked& it, const PublishedLine& line) {
+    const std::string& word = line.of[0];
+    const Status status = word == "mechanism"       ? Status::Mechanism
+                          : word == "indeterminate" ? Status::Indeterminate
+                                                    : Status::Determinate;
+    CHECK(it.solution.status == status);
+}
+
+// The idle members that the source lists; the whole list when it says "zero only these".
+void checkZeros(const Checked& it, const std::vector<PublishedLine>& lines) {
+    std::set<int> listed;
+    bool complete = false;
+    for (const PublishedLine& line : lines) {
+        if (line.what != "zero")
+            continue;
+        if (line.of[0] == "only")
+            complete = true;
+        else
+            listed.insert(memberNamed(it.truss, line.of[0]).index);
+    }
+    for (int i = 0; i < static_cast<int>(it.truss.members.size()); ++i) {
+        const bool idle = senseOf(it.solution, MemberId{i}) == Sense::Zero;
+        INFO(memberName(it.truss, MemberId{i}));
+        if (listed.count(i) > 0)
+            CHECK(idle);
+        else if (complete)
+            CHECK_FALSE(idle);
+    }
+}
+
+void check(const Checked& it, const PublishedLine& line) {
+    if (line.what == "status")
+        checkStatus(it, line);
+    if (line.what == "mechanisms")
+        CHECK(it.solution.counting.mechanisms == std::stoi(line.of[0]));
+    if (line.what == "redundants")
+        CHECK(it.solution.counting.redundants == std::stoi(line.of[0]));
+    if (line.what == "force")
+        checkForce(it, line);
+    if (line.what == "reaction")
+        checkReaction(it, line);
+}
+
+} // namespace
+
+TEST_CASE("published cases have the answers that their sources print") {
+    const std::vector<PublishedCase> cases = publishedCases();
+    REQUIRE(cases.size() == 40);
+    for (const PublishedCase& published : cases) {
+        INFO(published.name);
+        const Outcome<Reading> reading = readModel(published.model);
+        REQUIRE(reading.ok());
+        const Truss& truss = reading.value().truss;
+        const Solution solution = solve(truss);
+        REQUIRE(solution.errors.empty());
+        const Checked it{truss, solution};
+        if (solution.status == Status::Indeterminate && !solution.solved)
+            continue;
+        for (const PublishedLine& line : published.lines)
+            check(it, line);
+        if (solution.solved)
+            checkZeros(it, published.lines);
+    }
+}
