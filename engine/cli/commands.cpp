@@ -2,6 +2,7 @@
 
 #include "exchange/link.hpp"
 #include "report/results_text.hpp"
+#include "report/working_text.hpp"
 #include "statics/solution.hpp"
 
 #include <array>
@@ -17,11 +18,14 @@ constexpr Option kCombination{"--combination", "ID", kLoads};
 constexpr Option kText{"--text", "", kForm};
 constexpr Option kJson{"--json", "", kForm};
 constexpr Option kCsv{"--csv", "", kForm};
+constexpr Option kHtml{"--html", "", kForm};
 
 constexpr std::array kSolveOptions{kCase, kCombination, kText, kJson, kCsv};
+constexpr std::array kWorkingOptions{kCase, kCombination, kText, kHtml};
 
-constexpr std::array<Command, 4> kCommands{{
+constexpr std::array<Command, 5> kCommands{{
     {"solve", "FILE", kSolveOptions, "member forces and reactions, as text unless asked otherwise"},
+    {"working", "FILE", kWorkingOptions, "how a person finds them on paper, step by step"},
     {"check", "FILE", {}, "what is wrong with a model, and what it is"},
     {"link", "FILE", {}, "the model as the fragment of a link"},
     {"open", "LINK", {}, "the model of a link, as JSON"},
@@ -54,6 +58,18 @@ Answer answerSolve(const Arguments& arguments, const Reading& reading) {
     } else if (answer.exit != Exit::BadInput) {
         answer.text = arguments.has("--csv") ? resultsCsv(reading.truss, solution)
                                              : resultsText(reading.truss, solution);
+    }
+    return answer;
+}
+
+Answer answerWorking(const Arguments& arguments, const Reading& reading) {
+    const LoadChoice choice = choiceOf(arguments);
+    const Solution solution = solved(reading, choice);
+    Answer answer{exitOf(solution), {}, solution.errors};
+    if (answer.exit != Exit::BadInput) {
+        const Working working = workOut(reading.truss, choice, solution);
+        answer.text = arguments.has("--html") ? workingHtml(reading.truss, working)
+                                              : workingText(reading.truss, working);
     }
     return answer;
 }
@@ -93,6 +109,9 @@ Answer answer(const Arguments& arguments, const Reading& reading) {
     const std::string_view name = arguments.command->name;
     if (name == "solve") {
         return answerSolve(arguments, reading);
+    }
+    if (name == "working") {
+        return answerWorking(arguments, reading);
     }
     if (name == "check") {
         return answerCheck(reading);

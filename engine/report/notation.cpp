@@ -253,8 +253,11 @@ Token symbolToken(const Notation& notation, const Symbol& symbol) {
     const auto& restraints = notation.working.structure.restraints;
     const Restraint& restraint = restraints[static_cast<std::size_t>(symbol.restraint)];
     const std::string& label = notation.truss.joints[symbol.joint.at()].label;
-    if (std::fabs(restraint.along.y) <= kParallel || std::fabs(restraint.along.x) <= kParallel) {
-        return variableToken(label, axisName(notation, std::fabs(restraint.along.y) <= kParallel));
+    const bool level = std::fabs(restraint.along.y) <= kParallel;
+    if (level || std::fabs(restraint.along.x) <= kParallel) {
+        const std::string axis = axisName(notation, level);
+        // F_y would look like the name of a sum.
+        return label == "F" ? variableToken("R", label + axis) : variableToken(label, axis);
     }
     int inclinedBefore = 0; // two inclined rollers may hold one joint
     for (int i = 0; i < symbol.restraint; ++i) {

@@ -1,0 +1,35 @@
+// The working on the command line.
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import { gusset, gussetInNode } from './support.mjs';
+
+const footbridge = 'site/examples/footbridge.json';
+
+test('the working begins with the count and ends with all forces', () => {
+    const { status, stdout, stderr } = gusset(['working', footbridge]);
+    assert.equal(status, 0);
+    assert.equal(stderr, '');
+    assert.match(stdout, /^Count\n {2}\d+ members, \d+ reactions, \d+ joints\.\n/);
+    assert.match(stdout, /\nCheck\n[^]*They do: the working closes\.\n\nAll forces\n/);
+});
+
+test('as HTML it is a fragment of headings, paragraphs and MathML', () => {
+    const { status, stdout } = gusset(['working', footbridge, '--html']);
+    assert.equal(status, 0);
+    assert.match(stdout, /^<section>\n<h3>Count<\/h3>\n<p>/);
+    assert.match(stdout, /<math display="block">/);
+    for (const tag of ['section', 'h3', 'p', 'math', 'mrow', 'msub', 'mi', 'mn', 'mo', 'mtext']) {
+        const opened = stdout.split(new RegExp(`<${tag}[ >]`)).length;
+        assert.equal(opened, stdout.split(`</${tag}>`).length, `every <${tag}> is closed`);
+    }
+});
+
+test('a mechanism has a working that says why it ends, and exit status 1', () => {
+    const { status, stdout } = gusset(['working', 'site/examples/missing_diagonal.json']);
+    assert.equal(status, 1);
+    assert.match(stdout, /It has to be made stable/);
+});
+
+test('in node the working is the same to the last digit', () => {
+    assert.deepEqual(gussetInNode(['working', footbridge]), gusset(['working', footbridge]));
+});
