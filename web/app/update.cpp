@@ -53,7 +53,8 @@ void dropGesture(AppState& state) {
 }
 
 void enter(AppState& state, const Edit& edit, Truss after) {
-    state.history.record(describe(state.committed, edit), std::move(state.committed));
+    std::string label = describe(state.committed, edit);
+    state.history.record(std::move(label), std::move(state.committed));
     keepSelectionAfter(state, edit);
     if (!std::holds_alternative<DrawMember>(edit)) {
         state.chain = {};

@@ -39,9 +39,9 @@ struct Margins {
     double left, right, top, bottom;
 };
 Margins marginsFor(Vec2 free) {
-    const double wide = std::clamp(free.x / 800, 0.4, 1.0);
+    const double wide = std::clamp(free.x / 700, 0.4, 1.0);
     const double high = std::clamp(free.y / 600, 0.4, 1.0);
-    return {110 * wide, 80 * wide, 90 * high, 140 * high};
+    return {130 * wide, 95 * wide, 90 * high, 150 * high};
 }
 
 // Twelve metres by six, in units of length.

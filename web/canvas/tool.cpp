@@ -124,6 +124,7 @@ void pointerDown(const AppState& state, const PointerEvent& event, Actions& acti
     gesture.startPixel = event.pixel;
     gesture.lastPixel = event.pixel;
     if (gesture.kind == GestureKind::Erase) {
+        actions.push_back(SetSelection{}); // its ids would be of another model than the one shown
         eraseUnder(state, event, gesture, actions);
     }
     actions.push_back(SetGesture{gesture});

@@ -1,0 +1,93 @@
+#pragma once
+// A board under test: the state with events fed to it as the page feeds them, places given in the
+// plane of the truss.
+
+#include "app/derived.hpp"
+#include "app/layout.hpp"
+#include "app/update.hpp"
+#include "canvas/camera.hpp"
+#include "canvas/scene.hpp"
+#include "canvas/tool.hpp"
+
+#include <string>
+
+namespace gusset::support {
+
+struct Board {
+    AppState state = startWith({});
+    Derived derived;
+    PointerKind kind = PointerKind::Mouse;
+    bool alt = false;
+    bool shift = false;
+
+    void act(const Action& action) { update(state, {action}); }
+
+    void feedPixel(PointerPhase phase, Vec2 pixel) {
+        PointerEvent event;
+        event.phase = phase;
+        event.kind = kind;
+        event.pixel = pixel;
+        event.alt = alt;
+        event.shift = shift;
+        Actions actions;
+        stepTool(state, event, actions);
+        update(state, actions);
+    }
+    void feed(PointerPhase phase, Vec2 world) {
+        feedPixel(phase, toPixel(state.view.camera, world));
+    }
+    void down(Vec2 world) { feed(PointerPhase::Down, world); }
+    void move(Vec2 world) { feed(PointerPhase::Move, world); }
+    void up(Vec2 world) { feed(PointerPhase::Up, world); }
+    void tap(Vec2 world) {
+        down(world);
+        up(world);
+    }
+    void drag(Vec2 from, Vec2 to) {
+        down(from);
+        move(0.5 * (from + to));
+        move(to);
+        up(to);
+    }
+    void press(Key key) {
+        Actions actions;
+        pressKey(state, key, actions);
+        update(state, actions);
+    }
+    void use(Tool tool) { act(SetTool{tool}); }
+    const Solution& solution() {
+        derive(state, derived);
+        return derived.solution;
+    }
+};
+
+// Labels as wide as a common face sets them: 7.8 px a character, 9.5 px the bold ones of joints.
+[[nodiscard]] inline Vec2 measure(const std::string& text, LabelKind kind) {
+    int characters = 0;
+    for (const char c : text) {
+        characters += (static_cast<unsigned char>(c) & 0xC0) != 0x80 ? 1 : 0;
+    }
+    return kind == LabelKind::Joint ? Vec2{9.5 * characters, 19} : Vec2{7.8 * characters, 17};
+}
+
+// A(0,0) and B(6,0) on pin and roller, C(3,4) above, 10 down at C.
+[[nodiscard]] inline Truss roof() {
+    Truss truss;
+    truss.joints = {{"A", {0, 0}, {}}, {"B", {6, 0}, {}}, {"C", {3, 4}, {}}};
+    for (const auto& [a, b] : {std::pair{0, 1}, std::pair{1, 2}, std::pair{2, 0}}) {
+        Member member;
+        member.a = JointId{a};
+        member.b = JointId{b};
+        truss.members.push_back(member);
+    }
+    Support pin;
+    pin.joint = JointId{0};
+    Support roller;
+    roller.joint = JointId{1};
+    roller.kind = SupportKind::Roller;
+    truss.supports = {pin, roller};
+    truss.loads = {{JointForce{JointId{2}, 0, -10}, {}, {}}};
+    return truss;
+}
+
+} // namespace gusset::support

@@ -1,0 +1,116 @@
+#include "canvas/pick.hpp"
+#include "canvas/scene_parts.hpp"
+
+#include <algorithm>
+
+namespace gusset {
+
+namespace {
+
+constexpr float kHaloWidth = 14; // px around what is selected or hovered
+constexpr float kLitWidth = 10;  // and around what the working speaks of
+
+struct Halo {
+    Ink ink = Ink::Halo;
+    float width = kHaloWidth;
+};
+
+// Ids may be of the committed model while a gesture shows another: what is not there gets no halo.
+void haloMember(Drawing& drawing, MemberId member, const Halo& halo) {
+    if (member.at() >= drawing.state.truss.members.size()) {
+        return;
+    }
+    const Member& marked = drawing.state.truss.members[member.at()];
+    addLine(drawing,
+            {drawing.at[marked.a.at()], drawing.at[marked.b.at()], halo.width, halo.ink, 0});
+}
+
+void haloJoint(Drawing& drawing, JointId joint, const Halo& halo) {
+    if (joint.at() >= drawing.at.size()) {
+        return;
+    }
+    const auto radius = static_cast<float>(kJointRadius) + 0.5F * halo.width;
+    drawing.scene.discs.push_back({drawing.at[joint.at()], radius, 0, halo.ink, halo.ink});
+}
+
+void haloThings(Drawing& drawing, const Things& things, const Halo& halo) {
+    for (const MemberId member : things.members) {
+        haloMember(drawing, member, halo);
+    }
+    for (const JointId joint : things.joints) {
+        haloJoint(drawing, joint, halo);
+    }
+    for (const SupportSymbol& symbol : drawing.symbols.supports) {
+        if (std::find(things.supports.begin(), things.supports.end(), symbol.support) !=
+            things.supports.end()) {
+            addLine(drawing, {symbol.joint, symbol.joint + kSupportDepth * symbol.down,
+                              2 * halo.width, halo.ink, 0});
+        }
+    }
+    for (const LoadSymbol& symbol : drawing.symbols.loads) {
+        if (std::find(things.loads.begin(), things.loads.end(), symbol.load) !=
+            things.loads.end()) {
+            addLine(drawing, {symbol.arrow.tail, symbol.arrow.head, halo.width, halo.ink, 0});
+        }
+    }
+}
+
+// What the step of the working that is on the screen speaks of.
+Things spokenOf(const Drawing& drawing) {
+    const NotebookState& notebook = drawing.state.notebook;
+    const int shown = shownStep(drawing.state, drawing.derived);
+    if (!notebook.open || notebook.tab != NotebookTab::Working || notebook.wholeWorking ||
+        shown < 0) {
+        return {};
+    }
+    const Step& step = drawing.derived.working.steps[static_cast<std::size_t>(shown)];
+    Things things;
+    things.members = step.members;
+    if (step.joint.valid()) {
+        things.joints.push_back(step.joint);
+    }
+    return things;
+}
+
+LineMark previewLine(Vec2 a, Vec2 b) { return {a, b, 3, Ink::Accent, 0}; }
+
+void drawPreview(Drawing& drawing, Vec2 from, Vec2 to) {
+    const Camera& camera = drawing.state.view.camera;
+    const Vec2 start = toPixel(camera, from);
+    const Vec2 end = toPixel(camera, to);
+    addLine(drawing, previewLine(start, end));
+    for (const Vec2 at : {start, end}) {
+        drawing.scene.discs.push_back({at, 7, 2.5F, Ink::Accent, Ink::Paper});
+    }
+}
+
+void drawBox(Drawing& drawing, Vec2 corner, Vec2 opposite) {
+    const Vec2 third{opposite.x, corner.y};
+    const Vec2 fourth{corner.x, opposite.y};
+    for (const auto& [a, b] : {std::pair{corner, third}, std::pair{third, opposite},
+                               std::pair{opposite, fourth}, std::pair{fourth, corner}}) {
+        addLine(drawing, {a, b, 1.5F, Ink::Accent, 4});
+    }
+}
+
+} // namespace
+
+void drawHalos(Drawing& drawing) {
+    haloThings(drawing, drawing.state.selection, {});
+    haloThings(drawing, thingsOf(drawing.state.hover), {});
+    haloThings(drawing, spokenOf(drawing), {Ink::Accent, kLitWidth});
+}
+
+void drawGesture(Drawing& drawing) {
+    const Gesture& gesture = drawing.state.gesture;
+    const Chain& chain = drawing.state.chain;
+    if (gesture.kind == GestureKind::DrawMember && gesture.moved) {
+        drawPreview(drawing, gesture.from.at, gesture.to.at);
+    } else if (gesture.kind == GestureKind::BoxSelect && gesture.moved) {
+        drawBox(drawing, gesture.startPixel, gesture.lastPixel);
+    } else if (chain.active) {
+        drawPreview(drawing, chain.last, chain.showsTo ? chain.to : chain.last);
+    }
+}
+
+} // namespace gusset

@@ -1,0 +1,50 @@
+#pragma once
+// The parts that a drawing is put together from; only scene.cpp and its neighbours include this.
+
+#include "canvas/labels.hpp"
+#include "canvas/scene.hpp"
+#include "canvas/symbols.hpp"
+
+#include <string>
+#include <vector>
+
+namespace gusset {
+
+struct Drawing {
+    const AppState& state;
+    const Derived& derived;
+    const MeasureText& measure;
+    Symbols symbols;
+    std::vector<Vec2> at;    // CSS px, a joint each
+    bool solved = false;     // the forces in `derived` belong to the truss on the board
+    double largestForce = 0; // N, of a member
+    Scene scene;
+    Obstacles obstacles;
+    std::vector<LabelWish> wishes;
+    Vec2 low; // box around joints, symbols and arrows: dimensions go outside
+    Vec2 high;
+};
+
+// Importance of labels: what is left out last when there is no room for all.
+inline constexpr double kJointWeight = 5;
+inline constexpr double kLoadWeight = 4;
+inline constexpr double kReactionWeight = 3;
+inline constexpr double kForceWeight = 1; // plus the member's share of the largest force
+
+void addLine(Drawing&, const LineMark&); // left out or cut where it lies outside the board
+void addArrow(Drawing&, const Arrow&, Ink, float width);
+void growBox(Drawing&, Vec2 point);
+void wish(Drawing&, LabelMark, std::vector<Vec2> places, double weight);
+// Middles of a label beside an arrow: beyond its far end, and along its sides.
+[[nodiscard]] std::vector<Vec2> placesBeside(const Arrow&, bool pushes, Vec2 labelSize);
+
+void drawSupports(Drawing&);
+void drawLoads(Drawing&);
+void drawReactions(Drawing&);
+void drawMechanism(Drawing&);
+void drawDimensions(Drawing&);
+
+void drawHalos(Drawing&);   // beneath everything: what is selected, hovered, or spoken of
+void drawGesture(Drawing&); // what the pointer is about to do
+
+} // namespace gusset
