@@ -1,0 +1,39 @@
+// Sources are listed by hand; one that was forgotten would simply not be built, or not be tested.
+import assert from 'node:assert/strict';
+import { execFileSync } from 'node:child_process';
+import { readFileSync } from 'node:fs';
+import path from 'node:path';
+import { test } from 'node:test';
+import { fileURLToPath } from 'node:url';
+
+const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), '../..');
+
+function ourFiles(...patterns) {
+    const list = ['ls-files', '--cached', '--others', '--exclude-standard', '--', ...patterns];
+    return execFileSync('git', list, { cwd: root, encoding: 'utf8' }).split('\n').filter(Boolean);
+}
+
+// What the CMake files name, as paths from the root.
+function listedFiles() {
+    return new Set(
+        ourFiles('*CMakeLists.txt').flatMap((list) => {
+            const text = readFileSync(path.join(root, list), 'utf8').replace(/#.*$/gm, '');
+            const names = text.match(/[\w./-]+\.cpp/g) ?? [];
+            return names.map((name) => path.join(path.dirname(list), name));
+        }),
+    );
+}
+
+test('every source file is listed in a build file', () => {
+    const listed = listedFiles();
+    assert.deepEqual(ourFiles('*.cpp').filter((file) => !listed.has(file)), []);
+});
+
+test('every page file is part of the site', () => {
+    const text = readFileSync(path.join(root, 'site/CMakeLists.txt'), 'utf8');
+    const pages = ourFiles('site/*.html', 'site/*.css', 'site/*.js', 'site/icons/*');
+    assert.deepEqual(
+        pages.map((file) => path.relative('site', file)).filter((file) => !text.includes(file)),
+        [],
+    );
+});
