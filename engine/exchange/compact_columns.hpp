@@ -45,7 +45,7 @@ inline constexpr std::array<CompactColumn, 4> kSupportColumns{{
     {"reaction", ColumnCoding::Number},
     {"settle", ColumnCoding::Plain},
 }};
-inline constexpr std::array<CompactColumn, 9> kLoadColumns{{
+inline constexpr std::array<CompactColumn, 11> kLoadColumns{{
     {"joint", ColumnCoding::Joint},
     {"fx", ColumnCoding::Number},
     {"fy", ColumnCoding::Number},
@@ -55,6 +55,8 @@ inline constexpr std::array<CompactColumn, 9> kLoadColumns{{
     {"chord", ColumnCoding::Path},
     {"perLength", ColumnCoding::Number},
     {"selfWeight", ColumnCoding::Plain},
+    {"member", ColumnCoding::Path}, // loads between the joints of a member
+    {"at", ColumnCoding::Number},
 }};
 
 inline constexpr std::array<CompactList, 4> kCompactLists{{

@@ -90,7 +90,7 @@ public:
             return fail(IssueCode::NotFinite,
                         "the number is too large to compute with: keep it within ±1e100");
         }
-        const std::string_view rest = text_.substr(std::min(position - 1, text_.size()));
+        const std::string_view rest = wordAround(position);
         for (const std::string_view word : {"NaN", "nan", "Infinity", "Inf", "inf"}) {
             if (rest.starts_with(word)) {
                 return fail(IssueCode::NotFinite,
@@ -113,6 +113,16 @@ private:
     bool fail(IssueCode code, std::string says) {
         issue_ = Issue{code, place(), std::move(says)};
         return false;
+    }
+
+    // The text from the start of the word in which the parser stopped.
+    [[nodiscard]] std::string_view wordAround(std::size_t position) const {
+        std::size_t start = std::min(position, text_.size());
+        const auto isLetter = [](char c) { return (c | 0x20) >= 'a' && (c | 0x20) <= 'z'; };
+        while (start > 0 && isLetter(text_[start - 1])) {
+            --start;
+        }
+        return text_.substr(start);
     }
 
     // Of the value that is being read: "members[3].b".

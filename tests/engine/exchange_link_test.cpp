@@ -1,0 +1,255 @@
+#include "exchange/link.hpp"
+
+#include "exchange/base64url.hpp"
+#include "exchange/compact_model.hpp"
+#include "exchange/deflated.hpp"
+#include "exchange/link_text.hpp"
+#include "support/files.hpp"
+#include "support/rich_model.hpp"
+#include "support/strip_truss.hpp"
+
+#include <catch2/catch_test_macros.hpp>
+#include <catch2/matchers/catch_matchers_string.hpp>
+
+#include <cctype>
+#include <string>
+
+using namespace gusset;
+using Catch::Matchers::ContainsSubstring;
+
+namespace {
+
+Truss footbridge() {
+    return readModel(support::repositoryFile("site/examples/footbridge.json")).value().truss;
+}
+
+std::string fault(const std::string& link) {
+    const Outcome<Reading> read = readLink(link);
+    REQUIRE_FALSE(read.ok());
+    return read.issues().front().says;
+}
+
+IssueCode code(const std::string& link) {
+    const Outcome<Reading> read = readLink(link);
+    REQUIRE_FALSE(read.ok());
+    return read.issues().front().code;
+}
+
+bool opens(const std::string& link, const Truss& truss) {
+    const Outcome<Reading> read = readLink(link);
+    INFO(link << ": " << (read ? "" : read.issues().front().says));
+    CHECK(read.ok());
+    return read.ok() && read.value().truss == truss;
+}
+
+// A link of right length and checksum around any text: what a forger can make.
+std::string forged(const std::string& content) { return sealedLink(deflated(content)); }
+
+} // namespace
+
+TEST_CASE("A link opens the model that it was made of") {
+    const Truss bridge = footbridge();
+    CHECK(opens(writeLink(bridge), bridge));
+    CHECK(opens("#" + writeLink(bridge), bridge));
+    CHECK(opens("https://example.org/gusset/#" + writeLink(bridge), bridge));
+    CHECK(opens(writeLink(Truss{}), Truss{}));
+}
+
+TEST_CASE("Links lose nothing of what a file can hold") {
+    const Truss full = readModel(support::everyKeyOfTheFormat()).value().truss;
+    CHECK(opens(writeLink(full), full));
+    for (std::uint64_t seed = 1; seed <= 300; ++seed) {
+        const Truss truss = support::randomRichTruss(seed);
+        INFO("seed " << seed);
+        CHECK(opens(writeLink(truss), truss));
+        CHECK(writeLink(readLink(writeLink(truss)).value().truss) == writeLink(truss));
+    }
+}
+
+TEST_CASE("A link ends with a letter or a digit, and needs no escape") {
+    for (std::uint64_t seed = 1; seed <= 300; ++seed) {
+        const std::string link = writeLink(support::randomRichTruss(seed));
+        CHECK(std::isalnum(static_cast<unsigned char>(link.back())) != 0);
+        CHECK(link.find_first_not_of("ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz"
+                                     "0123456789-_.=") == std::string::npos);
+    }
+}
+
+TEST_CASE("Links are short: 13 members in 150 characters, 100 in 300") {
+    CHECK(footbridge().members.size() == 13);
+    CHECK(writeLink(footbridge()).size() <= 150);
+    const Truss strip = support::stripTruss(support::Web::Pratt, 25);
+    CHECK(strip.members.size() == 101);
+    CHECK(writeLink(strip).size() <= 300);
+}
+
+TEST_CASE("Coordinates that no few decimals tell come back to the last bit") {
+    Truss truss = footbridge();
+    truss.joints[1].at = {1.0 / 3, 2e-9};
+    truss.joints[2].at = {4e6 + 0.123456789, -0.1};
+    CHECK(opens(writeLink(truss), truss));
+}
+
+TEST_CASE("What programs put around a link is forgiven") {
+    const Truss bridge = footbridge();
+    const std::string link = "https://example.org/#" + writeLink(bridge);
+    for (const char* behind :
+         {")", ".", ",", ">", "\"", "'", "*", ").", "%29", "%3E", "\n", " and so on"}) {
+        CHECK(opens(link + behind, bridge));
+    }
+    CHECK(opens("<" + link + ">", bridge));
+    CHECK(opens("  " + writeLink(bridge), bridge));
+    const std::string wrapped = std::string(link).insert(60, "\r\n ");
+    CHECK(opens(wrapped, bridge));
+}
+
+TEST_CASE("A link with plain JSON is read, percent-encoded or not") {
+    const char* const plain = R"(j={"gusset":1,"joints":[{"id":"A","x":0,"y":0}],"members":[]})";
+    REQUIRE(readLink(plain).ok());
+    CHECK(readLink(plain).value().truss.joints.size() == 1);
+    CHECK(readLink("https://example.org/#j=%7B%22gusset%22%3A1%2C%22title%22%3A%22a%20b%22%2C"
+                   "%22joints%22%3A%5B%5D%2C%22members%22%3A%5B%5D%7D).")
+              .value()
+              .truss.title == "a b");
+    CHECK(code("#j=%7B%22gusset%22%3A1") == IssueCode::Syntax);
+    CHECK(code("#j=") == IssueCode::Syntax);
+}
+
+TEST_CASE("A link cut short says how much of it arrived, wherever it was cut") {
+    const std::string link = writeLink(footbridge());
+    for (std::size_t length = 2; length < link.size(); ++length) {
+        const std::string cut = link.substr(0, length);
+        INFO(cut);
+        CHECK(code(cut) == IssueCode::Damaged);
+        CHECK_THAT(fault(cut), ContainsSubstring("incomplete"));
+        // The first four characters behind "m=1." hold the size; a full stop at the end may be
+        // anybody's.
+        if (length >= 8 && cut.back() != '.') {
+            CHECK_THAT(fault(cut), ContainsSubstring(std::to_string(length) + " of " +
+                                                     std::to_string(link.size())));
+        }
+    }
+}
+
+TEST_CASE("A link with any one character changed is refused") {
+    const std::string link = writeLink(footbridge());
+    for (std::size_t i = 0; i < link.size(); ++i) {
+        std::string altered = link;
+        altered[i] = altered[i] == 'x' ? 'y' : 'x';
+        INFO(altered);
+        CHECK_FALSE(readLink(altered).ok());
+    }
+}
+
+TEST_CASE("A link of a later version says so") {
+    CHECK(code("#m=2.abcdef.6.12345") == IssueCode::NewerVersion);
+    CHECK(code("m=12.x") == IssueCode::NewerVersion);
+    CHECK_THAT(fault("#m=2.abcdef.6.12345"), ContainsSubstring("later version"));
+    CHECK(code("#m=0.abcdef.6.12345") == IssueCode::Damaged);
+}
+
+TEST_CASE("What is no link says what one has") {
+    CHECK_THAT(fault("https://example.org/"), ContainsSubstring("#m="));
+    CHECK_THAT(fault(""), ContainsSubstring("#m="));
+    CHECK_FALSE(looksLikeLink("models/bridge.json"));
+    CHECK(looksLikeLink("https://example.org/#m=1.abc"));
+    CHECK(looksLikeLink("j={}"));
+}
+
+TEST_CASE("Broken base64 is told from what is missing") {
+    std::string link = writeLink(footbridge());
+    link[20] = '$';
+    CHECK_THAT(fault(link), ContainsSubstring("a character that no link has"));
+}
+
+TEST_CASE("Deflated content cut at any length is refused") {
+    const Bytes whole = deflated(compactModel(footbridge()));
+    for (std::size_t length = 0; length < whole.size(); ++length) {
+        const Bytes cut(whole.begin(), whole.begin() + static_cast<std::ptrdiff_t>(length));
+        INFO(length);
+        CHECK(code(sealedLink(cut)) == IssueCode::Damaged);
+    }
+    Bytes longer = whole;
+    longer.push_back(0);
+    CHECK(code(sealedLink(longer)) == IssueCode::Damaged);
+}
+
+TEST_CASE("A decompression bomb is refused without unpacking it") {
+    const std::string bomb = forged(std::string(50'000'000, '0')); // deflates to 49 kB
+    REQUIRE(bomb.size() > kLargestLink / 2);
+    CHECK(code(bomb) == IssueCode::TooLarge);
+    CHECK(code(forged(std::string(20'000'000, ' '))) == IssueCode::TooLarge);
+    CHECK_THAT(fault(forged(std::string(20'000'000, ' '))), ContainsSubstring("1 MB"));
+    CHECK(code(std::string(kLargestLink + 1, 'm')) == IssueCode::TooLarge);
+}
+
+TEST_CASE("A hundred thousand members in a link are refused in one line") {
+    const Truss strip = support::stripTruss(support::Web::Pratt, 25'000);
+    REQUIRE(strip.members.size() > 100'000);
+    CHECK(code(writeLink(strip)) == IssueCode::TooLarge);
+
+    std::string many = "[[[0,0],[0,0]],[[0";
+    for (int i = 1; i < 100'000; ++i) {
+        many += ",0";
+    }
+    CHECK(code(forged(many + "],[1]]]")) == IssueCode::TooLarge);
+    CHECK_THAT(fault(forged(many + "],[1]]]")), ContainsSubstring("holds 100000 members"));
+}
+
+TEST_CASE("Content that no Gusset wrote makes a message, whatever its shape") {
+    for (const char* content : {"",
+                                "{}",
+                                "7",
+                                "[1]",
+                                "[[1]]",
+                                "[[[]]]",
+                                "[[[0,0],[0,0],[1]]]",
+                                "[[[7,1]]]",
+                                "[[[0,0.5]]]",
+                                "[[[0,\"a\"]]]",
+                                "[[],[[0],[1]]]",
+                                "[[[0,0],[0,0]],[[0],[9]]]",
+                                "[[[0,0],[0,0]],[[-1],[0]]]",
+                                "[[[0,0],[0,0]],[0,[1]]]",
+                                "[[[0,0],[0,0]],[],[],[],7]",
+                                "[[[0,0],[0,0]],[],[],[],{\"gusset\":2}]",
+                                "[[[0,0],[0,0]],[],[],[],{},[[{\"x\":1}]]]",
+                                "[[[0,0],[0,0]],[],[],[],{},[[{},{}]]]",
+                                "[[],[],[],[],[],[],[]]",
+                                "[[[0,1e300,1e300]]]",
+                                "[[[0,0],[0,0]],[],[[0],[\"pin\"],0,0,0]]",
+                                "[[[0,0],[0,0]],[],[],[0,0,0,0,0,0,[[5]]]]",
+                                "[[[0,0],[0,0]],[],[],[0,0,0,0,0,0,[[[]]]]]"}) {
+        INFO(content);
+        CHECK_FALSE(readLink(forged(content)).ok());
+    }
+}
+
+TEST_CASE("Links of every earlier version open for ever") {
+    // Each line: the name of a model file beside the list, and a link that was once made of it.
+    const std::string corpus = support::repositoryFile("tests/data/links/links.txt");
+    int count = 0;
+    for (std::size_t start = 0; start < corpus.size();) {
+        const std::size_t end = corpus.find('\n', start);
+        const std::string line = corpus.substr(start, end - start);
+        const std::size_t space = line.find(' ');
+        const std::string file = "tests/data/links/" + line.substr(0, space) + ".json";
+        const Truss truss = readModel(support::repositoryFile(file)).value().truss;
+        CHECK(opens(line.substr(space + 1), truss));
+        start = end + 1;
+        ++count;
+    }
+    CHECK(count >= 5);
+}
+
+TEST_CASE("The compact form is what its header describes") {
+    // Two joints 1.25 apart, a member, a pin and a level roller, 5 down: see compact_model.hpp.
+    const Truss truss = readModel(R"({"gusset":1,"joints":[{"id":"A","x":0,"y":0},
+        {"id":"B","x":1.25,"y":0}],"members":[{"a":"A","b":"B"}],
+        "supports":[{"joint":"A","kind":"pin"},{"joint":"B","kind":"roller","reaction":90}],
+        "loads":[{"joint":"B","fy":-5}]})")
+                            .value()
+                            .truss;
+    CHECK(compactModel(truss) == R"([[[2,0,125],[0,0,0]],[[0],[1]],)"
+                                 R"([[0,1],["pin","roller"],[0,null,90]],[[1],0,[0,-5]]])");
+}

@@ -1,0 +1,17 @@
+#pragma once
+// Models that use everything the file format has.
+
+#include "model/truss.hpp"
+
+#include <cstdint>
+#include <string>
+
+namespace gusset::support {
+
+// A model file that holds every key of the format once at least, and unknown keys in every place.
+[[nodiscard]] std::string everyKeyOfTheFormat();
+
+// A random truss dressed with random labels, sections, cases, settlements and unknown keys. Valid.
+[[nodiscard]] Truss randomRichTruss(std::uint64_t seed);
+
+} // namespace gusset::support
