@@ -1,5 +1,7 @@
 #include "app/derived.hpp"
 
+#include "exchange/link.hpp"
+
 #include <algorithm>
 
 namespace gusset {
@@ -49,6 +51,13 @@ void deriveWorking(const AppState& state, Derived& derived) {
     }
     derived.workingRevision = state.revision;
     derived.workingChoice = state.choice;
+}
+
+void deriveLink(const AppState& state, Derived& derived) {
+    if (derived.linkRevision != state.revision) {
+        derived.link = writeLink(state.committed);
+        derived.linkRevision = state.revision;
+    }
 }
 
 int shownStep(const AppState& state, const Derived& derived) {

@@ -26,12 +26,18 @@ struct Derived {
     LoadChoice workingChoice;
     Working working;
     std::vector<std::vector<WorkingLine>> lines; // a list a step
+
+    std::uint64_t linkRevision = 0;
+    std::string link; // of the committed model, without '#'
 };
 
 // Solution and rows; cheap when nothing changed. Call once a frame after update.
 void derive(const AppState&, Derived&);
 // The working too; call when it is on the screen.
 void deriveWorking(const AppState&, Derived&);
+
+// The link; call when it, or its length, is on the screen.
+void deriveLink(const AppState&, Derived&);
 
 // The step of the working that is looked at, within its length; −1 when there is none or it belongs
 // to another revision.

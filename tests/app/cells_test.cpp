@@ -1,0 +1,173 @@
+#include "app/cells.hpp"
+
+#include "app/update.hpp"
+
+#include <catch2/catch_test_macros.hpp>
+
+using namespace gusset;
+
+namespace {
+
+//      C
+//     / \        A (0, 0) pin, B (8, 0) roller, C (4, 3), 12 down at C
+//   A --- B
+Truss triangle() {
+    Truss truss;
+    truss.joints = {{"A", {0, 0}, {}}, {"B", {8, 0}, {}}, {"C", {4, 3}, {}}};
+    for (const auto& [a, b] : {std::pair(0, 1), std::pair(1, 2), std::pair(0, 2)}) {
+        Member member;
+        member.a = JointId{a};
+        member.b = JointId{b};
+        truss.members.push_back(member);
+    }
+    Support pin;
+    pin.joint = JointId{0};
+    Support roller;
+    roller.joint = JointId{1};
+    roller.kind = SupportKind::Roller;
+    truss.supports = {pin, roller};
+    Load load;
+    load.what = JointForce{JointId{2}, 0, -12};
+    truss.loads = {load};
+    return truss;
+}
+
+// Types into a cell and leaves it as said; the state as it is then.
+AppState typed(AppState state, const std::string& key, const std::string& text,
+               FieldEnd how = FieldEnd::Kept) {
+    Actions actions;
+    CHECK(finishCell(state, {key, text, how}, actions));
+    update(state, actions);
+    return state;
+}
+
+} // namespace
+
+TEST_CASE("Every cell's key names that cell and no other") {
+    for (const CellTable table :
+         {CellTable::Joints, CellTable::Members, CellTable::Supports, CellTable::Loads}) {
+        for (int column = 0; column < columnsOf(table); ++column) {
+            const Cell cell{table, 12, column};
+            CHECK(cellOf(keyOf(cell)) == cell);
+        }
+    }
+    CHECK_FALSE(cellOf("title").has_value());
+    CHECK_FALSE(cellOf("joint.1.z").has_value());
+    CHECK_FALSE(cellOf("board.load.0").has_value());
+}
+
+TEST_CASE("A coordinate typed with a unit moves the joint") {
+    const AppState state = typed(startWith(triangle()), "joint.2.y", "350 cm");
+    CHECK(state.truss.joints[2].at == Vec2{4, 3.5});
+    CHECK(state.history.undoLabel() == "Move joint C");
+}
+
+TEST_CASE("A cell left as it was makes no step of the history") {
+    const AppState state = typed(startWith(triangle()), "joint.2.y", "3");
+    CHECK(state.history.undoLabel().empty());
+    CHECK(typed(state, "title", "").history.undoLabel().empty());
+}
+
+TEST_CASE("A text that is no number is refused in words, and the model stays") {
+    const AppState state = typed(startWith(triangle()), "joint.0.x", "three");
+    CHECK(state.truss == triangle());
+    CHECK(state.message.kind == MessageKind::Problem);
+    CHECK_FALSE(state.message.text.empty());
+    CHECK(state.field.key.empty());
+}
+
+TEST_CASE("Tab goes on to the next cell and Shift-Tab back, over cells that can't be typed in") {
+    const Truss truss = triangle();
+    const auto after = [&](const char* key, FieldEnd how) {
+        const std::optional<Cell> next = cellAfter(truss, *cellOf(key), how);
+        return next ? keyOf(*next) : "";
+    };
+    CHECK(after("joint.0.label", FieldEnd::NextField) == "joint.0.x");
+    CHECK(after("joint.0.y", FieldEnd::NextField) == "joint.1.label");
+    CHECK(after("joint.1.label", FieldEnd::PreviousField) == "joint.0.y");
+    CHECK(after("joint.0.label", FieldEnd::PreviousField).empty());
+    CHECK(after("support.0.joint", FieldEnd::NextField) ==
+          "support.1.joint"); // a pin: no direction
+    CHECK(after("joint.2.y", FieldEnd::NextField) ==
+          "joint.3.x"); // a new joint has its label already
+    CHECK(after("joint.3.y", FieldEnd::NextField).empty());
+}
+
+TEST_CASE("Enter goes to the cell below, down to the row for a new thing") {
+    const Truss truss = triangle();
+    CHECK(cellAfter(truss, *cellOf("joint.1.x"), FieldEnd::Below) == cellOf("joint.2.x"));
+    CHECK(cellAfter(truss, *cellOf("joint.2.x"), FieldEnd::Below) == cellOf("joint.3.x"));
+    CHECK_FALSE(cellAfter(truss, *cellOf("joint.3.x"), FieldEnd::Below).has_value());
+    CHECK_FALSE(cellAfter(truss, *cellOf("joint.1.x"), FieldEnd::Kept).has_value());
+}
+
+TEST_CASE("Joints are typed one after the other from the empty row") {
+    AppState state = typed(startWith(triangle()), "joint.3.x", "12", FieldEnd::NextField);
+    CHECK(state.field.key == "joint.3.y");
+    CHECK(state.field.text == "0");
+    state = typed(state, "joint.3.y", "-2", FieldEnd::NextField);
+    CHECK(state.truss.joints[3].at == Vec2{12, -2});
+    CHECK(state.truss.joints[3].label == "D");
+    CHECK(state.field.key == "joint.4.x");
+}
+
+TEST_CASE("A member's ends are typed as two labels, joined in any usual way") {
+    for (const char* text : {"A-C", "A–C", "A C", "AC", " A, C ", "C−A"}) {
+        CAPTURE(text);
+        const AppState state = typed(startWith(triangle()), "member.2.ends", text);
+        CHECK(state.truss.members.size() == 3);
+        CHECK(state.message.text.empty());
+        CHECK(findMember(state.truss, JointId{0}, JointId{2}).valid());
+    }
+    AppState state = startWith(triangle());
+    state = typed(state, "joint.3.x", "4");
+    state = typed(state, "member.3.ends", "CD");
+    CHECK(state.truss.members.size() == 4);
+    CHECK(state.history.undoLabel() == "Draw member CD");
+}
+
+TEST_CASE("Labels that are each other's beginnings are told apart by the sign between them") {
+    Truss truss = triangle();
+    truss.joints[0].label = "1";
+    truss.joints[1].label = "11";
+    truss.joints[2].label = "111";
+    // 1111 may be 1–111 or 111–1, which is one pair, or 11–11, which is none; it is not guessed at.
+    const AppState vague = typed(startWith(truss), "member.0.ends", "1111");
+    CHECK(vague.message.kind == MessageKind::Problem);
+    CHECK(vague.truss == truss);
+    const AppState clear = typed(startWith(truss), "member.3.ends", "1-111");
+    CHECK(clear.message.text.find("already") != std::string::npos);
+}
+
+TEST_CASE("A load can be typed by components, or by size and angle in one go") {
+    AppState state = typed(startWith(triangle()), "load.0.second", "-1500 N");
+    CHECK(state.truss.loads[0].what == decltype(Load::what)(JointForce{JointId{2}, 0, -1.5}));
+    state = typed(state, "load.0.first", "5 @ 30°");
+    CHECK(state.truss.loads[0].what == decltype(Load::what)(AngledForce{JointId{2}, 5, 30}));
+    state = typed(state, "load.0.second", "-90");
+    CHECK(state.truss.loads[0].what == decltype(Load::what)(AngledForce{JointId{2}, 5, -90}));
+}
+
+TEST_CASE("A new load on a joint is as large as the last one, downward") {
+    const AppState state = typed(startWith(triangle()), "load.1.joint", "B");
+    CHECK(state.truss.loads[1].what == decltype(Load::what)(JointForce{JointId{1}, 0, -12}));
+}
+
+TEST_CASE("Supports are put on joints by name and turned by their direction") {
+    AppState state = typed(startWith(triangle()), "support.1.direction", "60");
+    CHECK(state.truss.supports[1].reaction == 60);
+    state = typed(state, "support.1.joint", "C");
+    CHECK(state.truss.supports[1].joint == JointId{2});
+    CHECK(state.truss.supports[1].reaction == 60);
+    state = typed(state, "support.2.joint", "Q");
+    CHECK(state.message.text == "There is no joint “Q”.");
+}
+
+TEST_CASE("A field whose row has gone meanwhile changes nothing") {
+    AppState state = startWith(triangle());
+    state.truss.loads.clear();
+    state.committed = state.truss;
+    state = typed(state, "load.0.second", "4");
+    CHECK(state.truss.loads.empty());
+    CHECK(state.field.key.empty());
+}

@@ -1,0 +1,230 @@
+#include "app/cells.hpp"
+
+#include "app/cell_readers.hpp"
+#include "report/number.hpp"
+
+#include <array>
+#include <cstdlib>
+#include <string_view>
+
+namespace gusset {
+namespace {
+
+using ColumnNames = std::array<std::string_view, 3>;
+struct TableNames {
+    std::string_view table;
+    ColumnNames columns;
+    int count = 0;
+};
+constexpr std::array<TableNames, 4> kNames{{
+    {"joint", {"label", "x", "y"}, 3},
+    {"member", {"ends"}, 1},
+    {"support", {"joint", "direction"}, 2},
+    {"load", {"joint", "first", "second"}, 3},
+}};
+
+const TableNames& namesOf(CellTable table) { return kNames[static_cast<std::size_t>(table)]; }
+
+std::optional<double> loadNumber(const Load& load, int column) {
+    if (const auto* force = std::get_if<JointForce>(&load.what)) {
+        return column == column::kLoadFirst ? force->fx : force->fy;
+    }
+    if (const auto* force = std::get_if<AngledForce>(&load.what)) {
+        return column == column::kLoadFirst ? force->size : force->angle;
+    }
+    return std::nullopt;
+}
+
+// The number in a cell, if one stands there.
+std::optional<double> numberIn(const Truss& truss, const Cell& cell) {
+    const auto row = static_cast<std::size_t>(cell.row);
+    if (cell.row >= rowsOf(truss, cell.table) || cell.column == 0) {
+        return std::nullopt;
+    }
+    switch (cell.table) {
+    case CellTable::Joints:
+        return cell.column == column::kJointX ? truss.joints[row].at.x : truss.joints[row].at.y;
+    case CellTable::Supports:
+        return truss.supports[row].kind == SupportKind::Roller
+                   ? std::optional(truss.supports[row].reaction)
+                   : std::nullopt;
+    case CellTable::Loads:
+        return loadNumber(truss.loads[row], cell.column);
+    case CellTable::Members:
+        break;
+    }
+    return std::nullopt;
+}
+
+std::string labelOf(const Truss& truss, JointId joint) {
+    return joint.valid() ? truss.joints[joint.at()].label : "";
+}
+
+// The words of a row's first cell.
+std::string nameIn(const Truss& truss, const Cell& cell) {
+    const auto row = static_cast<std::size_t>(cell.row);
+    if (cell.row >= rowsOf(truss, cell.table) || cell.column != 0) {
+        return "";
+    }
+    switch (cell.table) {
+    case CellTable::Joints:
+        return truss.joints[row].label;
+    case CellTable::Members:
+        return labelOf(truss, truss.members[row].a) + "–" + labelOf(truss, truss.members[row].b);
+    case CellTable::Supports:
+        return labelOf(truss, truss.supports[row].joint);
+    case CellTable::Loads:
+        return labelOf(truss, jointOf(truss.loads[row]));
+    }
+    return "";
+}
+
+void begin(const Truss& truss, const Cell& cell, Actions& actions) {
+    actions.push_back(BeginField{keyOf(cell), cellText(truss, cell)});
+}
+
+// Carries out what was typed; gives back the model as it will be.
+Truss commitCell(const AppState& state, const Cell& cell, const FieldDone& done, Actions& actions) {
+    if (done.text.empty() || done.text == cellText(state.truss, cell)) {
+        return state.truss;
+    }
+    const Outcome<Edit> edit = cellEdit(state.truss, cell, done.text);
+    if (!edit) {
+        actions.push_back(Say{MessageKind::Problem, edit.issues().front().says});
+        return state.truss;
+    }
+    actions.push_back(Commit{edit.value()});
+    const Outcome<Truss> after = gusset::apply(state.truss, edit.value());
+    return after ? after.value() : state.truss;
+}
+
+} // namespace
+
+int rowsOf(const Truss& truss, CellTable table) {
+    switch (table) {
+    case CellTable::Joints:
+        return static_cast<int>(truss.joints.size());
+    case CellTable::Members:
+        return static_cast<int>(truss.members.size());
+    case CellTable::Supports:
+        return static_cast<int>(truss.supports.size());
+    case CellTable::Loads:
+        return static_cast<int>(truss.loads.size());
+    }
+    return 0;
+}
+
+int columnsOf(CellTable table) { return namesOf(table).count; }
+
+std::string keyOf(const Cell& cell) {
+    const TableNames& names = namesOf(cell.table);
+    return std::string(names.table) + "." + std::to_string(cell.row) + "." +
+           std::string(names.columns[static_cast<std::size_t>(cell.column)]);
+}
+
+std::optional<Cell> cellOf(const std::string& key) {
+    const std::string_view whole(key);
+    const std::size_t first = whole.find('.');
+    const std::size_t last = whole.rfind('.');
+    if (first == std::string_view::npos || last == first) {
+        return std::nullopt;
+    }
+    for (std::size_t table = 0; table < kNames.size(); ++table) {
+        for (int i = 0; i < kNames[table].count; ++i) {
+            if (whole.substr(0, first) == kNames[table].table &&
+                whole.substr(last + 1) == kNames[table].columns[static_cast<std::size_t>(i)]) {
+                return Cell{static_cast<CellTable>(table), std::atoi(key.c_str() + first + 1), i};
+            }
+        }
+    }
+    return std::nullopt;
+}
+
+bool canType(const Truss& truss, const Cell& cell) {
+    const int rows = rowsOf(truss, cell.table);
+    if (cell.row < 0 || cell.row > rows || cell.column >= columnsOf(cell.table)) {
+        return false;
+    }
+    if (cell.row == rows) {
+        return (cell.column == 0) != (cell.table == CellTable::Joints);
+    }
+    if (cell.table == CellTable::Loads) {
+        return jointOf(truss.loads[static_cast<std::size_t>(cell.row)]).valid();
+    }
+    return cell.column == 0 || numberIn(truss, cell).has_value();
+}
+
+std::string cellText(const Truss& truss, const Cell& cell) {
+    const std::optional<double> number = numberIn(truss, cell);
+    return number ? shortestNumber(*number) : nameIn(truss, cell);
+}
+
+std::string cellLook(const Truss& truss, const Cell& cell) {
+    const std::optional<double> number = numberIn(truss, cell);
+    if (!number) {
+        return nameIn(truss, cell);
+    }
+    return formatNumber(*number, {NumberForm::Significant, 6, '.', false});
+}
+
+Outcome<Edit> cellEdit(const Truss& truss, const Cell& cell, const std::string& text) {
+    switch (cell.table) {
+    case CellTable::Joints:
+        return readJointCell(truss, cell, text);
+    case CellTable::Members:
+        return readMemberCell(truss, cell, text);
+    case CellTable::Supports:
+        return readSupportCell(truss, cell, text);
+    case CellTable::Loads:
+        break;
+    }
+    return readLoadCell(truss, cell, text);
+}
+
+std::optional<Cell> cellAfter(const Truss& truss, const Cell& cell, FieldEnd how) {
+    Cell next = cell;
+    const int columns = columnsOf(cell.table);
+    const int step = how == FieldEnd::PreviousField ? -1 : how == FieldEnd::Below ? columns : 1;
+    if (how == FieldEnd::Kept || how == FieldEnd::GivenUp) {
+        return std::nullopt;
+    }
+    int place = cell.row * columns + cell.column + step;
+    const int end = (rowsOf(truss, cell.table) + 1) * columns;
+    for (; place >= 0 && place < end; place += step) {
+        next.row = place / columns;
+        next.column = place % columns;
+        if (canType(truss, next)) {
+            return next;
+        }
+    }
+    return std::nullopt;
+}
+
+bool finishCell(const AppState& state, const FieldDone& done, Actions& actions) {
+    const std::optional<Cell> cell = cellOf(done.key);
+    if (!cell && done.key != kTitleKey) {
+        return false;
+    }
+    if (state.field.key == done.key || state.field.key.empty()) { // not one that was begun since
+        actions.push_back(EndField{});
+    }
+    if (done.how == FieldEnd::GivenUp) {
+        return true;
+    }
+    if (!cell) {
+        if (done.text != state.truss.title) {
+            actions.push_back(Commit{SetTitle{done.text}});
+        }
+        return true;
+    }
+    if (!canType(state.truss, *cell)) { // the row went away while it was typed in
+        return true;
+    }
+    const Truss after = commitCell(state, *cell, done, actions);
+    if (const std::optional<Cell> next = cellAfter(after, *cell, done.how)) {
+        begin(after, *next, actions);
+    }
+    return true;
+}
+
+} // namespace gusset

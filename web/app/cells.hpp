@@ -1,0 +1,60 @@
+#pragma once
+// The model's tables as cells that can be typed into: what a cell holds, what edit a typed text
+// asks for, and where the keyboard goes next. The last row of each table is empty and makes a new
+// thing. A field's key names its cell: "joint.3.x"; the notebook, the page's own tables and paste
+// use the same.
+
+#include "app/action.hpp"
+#include "app/field.hpp"
+#include "core/outcome.hpp"
+
+#include <optional>
+#include <string>
+
+namespace gusset {
+
+enum class CellTable { Joints, Members, Supports, Loads };
+namespace column { // of the four tables
+inline constexpr int kJointLabel = 0;
+inline constexpr int kJointX = 1;
+inline constexpr int kJointY = 2;
+inline constexpr int kMemberEnds = 0;
+inline constexpr int kSupportJoint = 0;
+inline constexpr int kSupportDirection = 1; // of a roller; a pin has none
+inline constexpr int kLoadJoint = 0;
+inline constexpr int kLoadFirst = 1;  // F_x, or the size
+inline constexpr int kLoadSecond = 2; // F_y, or the angle
+} // namespace column
+
+struct Cell {
+    CellTable table = CellTable::Joints;
+    int row = 0; // of the vector in Truss; one past its end: the new row
+    int column = 0;
+
+    friend bool operator==(const Cell&, const Cell&) = default;
+};
+
+inline constexpr const char* kTitleKey = "title"; // the one field that stands in no table
+
+[[nodiscard]] int rowsOf(const Truss&, CellTable); // without the new row
+[[nodiscard]] int columnsOf(CellTable);
+[[nodiscard]] std::string keyOf(const Cell&);
+[[nodiscard]] std::optional<Cell> cellOf(const std::string& key);
+// A new joint begins with its place (its label comes by itself), any other new row with its first
+// cell. The direction of a pin and loads that are not on one joint can't be typed.
+[[nodiscard]] bool canType(const Truss&, const Cell&);
+
+// What stands in the field when typing begins: numbers that read back the same.
+[[nodiscard]] std::string cellText(const Truss&, const Cell&);
+// The same to look at: a true minus sign, six figures.
+[[nodiscard]] std::string cellLook(const Truss&, const Cell&);
+// Fails with a sentence when the text can't be read. Whether the edit can be done is for apply.
+[[nodiscard]] Outcome<Edit> cellEdit(const Truss&, const Cell&, const std::string& text);
+// By Tab, Shift-Tab and Enter; nothing at the ends of a table.
+[[nodiscard]] std::optional<Cell> cellAfter(const Truss&, const Cell&, FieldEnd);
+
+// The text of a cell or of the title came back: commits its edit or says why not, ends the field,
+// and begins the next one. False when the key is none of these.
+bool finishCell(const AppState&, const FieldDone&, Actions&);
+
+} // namespace gusset

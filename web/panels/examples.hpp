@@ -1,0 +1,14 @@
+#pragma once
+// The models of examples/ by name; the build writes the definition (cmake/example_list.cmake).
+
+#include <span>
+
+namespace gusset {
+
+struct Example {
+    const char* file = nullptr;  // in examples/
+    const char* title = nullptr; // of the model
+};
+[[nodiscard]] std::span<const Example> examples();
+
+} // namespace gusset

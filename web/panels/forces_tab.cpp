@@ -1,0 +1,199 @@
+#include "panels/parts.hpp"
+#include "panels/tabs.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <numeric>
+
+namespace gusset {
+namespace {
+
+Ink inkOf(const ForceRow& row) {
+    return row.letter == "T" ? Ink::Tension : row.letter == "C" ? Ink::Compression : Ink::Zero;
+}
+
+void verdictLines(PanelContext& context) {
+    const Ui& ui = context.ui;
+    const Derived& derived = context.derived;
+    gap(ui, 4);
+    bool first = true;
+    for (const std::string& line : derived.verdict) {
+        if (first) {
+            paragraph(ui, line, derived.solution.solved ? Ink::Plain : Ink::Warning);
+        } else if (derived.solution.solved) {
+            smallPrint(ui, line);
+        } else {
+            paragraph(ui, line);
+        }
+        first = false;
+    }
+}
+
+// Which loads act, where there is a choice.
+void loadChoice(PanelContext& context) {
+    const Truss& truss = context.state.truss;
+    const std::vector<std::string> cases = caseNames(truss);
+    if (cases.size() + truss.combinations.size() < 2) {
+        return;
+    }
+    const LoadChoice& now = context.state.choice;
+    std::vector<const char*> words{"all loads"};
+    std::vector<LoadChoice> choices{{}};
+    for (const std::string& name : cases) {
+        words.push_back(name.c_str());
+        choices.push_back({name, ""});
+    }
+    for (const Combination& combination : truss.combinations) {
+        words.push_back(combination.id.c_str());
+        choices.push_back({"", combination.id});
+    }
+    const auto isNow = [&now](const LoadChoice& choice) {
+        return choice.caseId == now.caseId && choice.combinationId == now.combinationId;
+    };
+    const auto found = std::find_if(choices.begin(), choices.end(), isNow);
+    const int before = static_cast<int>(found - choices.begin()) % static_cast<int>(choices.size());
+    smallPrint(context.ui, "For");
+    const int after = wordChoice(context.ui, "loads", words, before);
+    if (after != before) {
+        context.actions.push_back(SetChoice{choices[static_cast<std::size_t>(after)]});
+    }
+}
+
+void reactions(PanelContext& context) {
+    const Truss& truss = context.state.truss;
+    const char* unit = symbolOf(truss.units.force);
+    const std::string x = withUnit("→", unit);
+    const std::string y = withUnit("↑", unit);
+    const std::array columns{Column{"joint", 80, 1}, Column{x, 90, 1, Align::Right},
+                             Column{y, 90, 1, Align::Right}};
+    sectionHeading(context.ui, "Reactions");
+    Table table(context.ui, "reactions", columns);
+    table.header();
+    for (const ReactionRow& row : context.derived.reactions) {
+        const int joint = row.joint.index;
+        const auto state = table.row({.id = joint,
+                                      .selected = isSelected(context.state, HitKind::Joint, joint),
+                                      .lit = isHovered(context.state, HitKind::Joint, joint),
+                                      .pressable = true});
+        if (state.hovered) {
+            hoverRow(context, HitKind::Joint, joint);
+        }
+        if (state.pressed) {
+            context.actions.push_back(SetSelection{only(HitKind::Joint, joint)});
+        }
+        const Table::TextLook plain{context.ui.palette->ink};
+        table.text(0, truss.joints[row.joint.at()].label, plain);
+        table.text(1, row.x, plain);
+        table.text(2, row.y, plain);
+    }
+}
+
+// The sign that the board draws: tension one line, compression two, zero a thin dashed one.
+void drawSample(const Ui& ui, const ForceRow& row, const Table::Box& box) {
+    ImDrawList& list = *ImGui::GetWindowDrawList();
+    const ImU32 ink = packed(lineColour(*ui.palette, inkOf(row)));
+    const float y = std::round((box.low.y + box.high.y) / 2);
+    const float left = box.low.x + ui.px(34);
+    const float right = std::min(left + ui.px(44), box.high.x - ui.px(4));
+    if (row.letter == "T") {
+        list.AddLine({left, y}, {right, y}, ink, ui.px(3));
+    } else if (row.letter == "C") {
+        list.AddLine({left, y - ui.px(2.5)}, {right, y - ui.px(2.5)}, ink, ui.px(2));
+        list.AddLine({left, y + ui.px(2.5)}, {right, y + ui.px(2.5)}, ink, ui.px(2));
+    } else {
+        for (float x = left; x < right; x += ui.px(8)) {
+            list.AddLine({x, y}, {std::min(x + ui.px(4), right), y}, ink, ui.px(1.5));
+        }
+    }
+}
+
+std::vector<int> order(const std::vector<ForceRow>& rows, bool bySize) {
+    std::vector<int> places(rows.size());
+    std::iota(places.begin(), places.end(), 0);
+    if (bySize) {
+        std::stable_sort(places.begin(), places.end(), [&rows](int a, int b) {
+            return std::fabs(rows[static_cast<std::size_t>(a)].force) >
+                   std::fabs(rows[static_cast<std::size_t>(b)].force);
+        });
+    }
+    return places;
+}
+
+void memberRow(PanelContext& context, Table& table, const ForceRow& row) {
+    const int member = row.member.index;
+    const auto state = table.row({.id = member,
+                                  .selected = isSelected(context.state, HitKind::Member, member),
+                                  .lit = isHovered(context.state, HitKind::Member, member),
+                                  .pressable = true});
+    if (state.hovered) {
+        hoverRow(context, HitKind::Member, member);
+    }
+    if (state.pressed) {
+        context.actions.push_back(SetSelection{only(HitKind::Member, member)});
+    }
+    const Ui& ui = context.ui;
+    const Colour ink = textColour(*ui.palette, inkOf(row));
+    table.text(0, row.name, {ui.palette->ink});
+    table.text(1, row.value, {ink});
+    table.text(2, row.letter, {ink, ui.fonts.strong});
+    drawSample(ui, row, table.cell(2));
+}
+
+bool orderChoice(const Ui& ui) {
+    constexpr std::array kOrders{"as drawn", "largest first"};
+    ImGuiStorage& memory = *ImGui::GetStateStorage();
+    const ImGuiID slot = ImGui::GetID("order of members");
+    const int now = memory.GetInt(slot);
+    const int chosen = wordChoice(ui, "order", kOrders, now);
+    memory.SetInt(slot, chosen);
+    return chosen == 1;
+}
+
+void memberForces(PanelContext& context) {
+    const std::vector<ForceRow>& rows = context.derived.forces;
+    const std::string force = withUnit("force", symbolOf(context.state.truss.units.force));
+    const std::array columns{Column{"member", 80, 1}, Column{force, 90, 1, Align::Right},
+                             Column{"tension or compression", 100, 1}};
+    sectionHeading(context.ui, "Member forces");
+    const bool bySize = orderChoice(context.ui);
+    Table table(context.ui, "forces", columns);
+    table.header();
+    const std::vector<int> places = order(rows, bySize);
+    ImGuiListClipper clipper;
+    clipper.Begin(static_cast<int>(places.size()), table.rowStep());
+    while (clipper.Step()) {
+        for (int i = clipper.DisplayStart; i < clipper.DisplayEnd; ++i) {
+            const int place = places[static_cast<std::size_t>(i)];
+            memberRow(context, table, rows[static_cast<std::size_t>(place)]);
+        }
+    }
+}
+
+void notes(PanelContext& context) {
+    const Solution& solution = context.derived.solution;
+    if (solution.notes.empty()) {
+        return;
+    }
+    sectionHeading(context.ui, "Notes");
+    for (const Issue& note : solution.notes) {
+        smallPrint(context.ui, "– " + note.says);
+    }
+}
+
+} // namespace
+
+void forcesTab(PanelContext& context) {
+    beginScroll(context.ui, "forces");
+    verdictLines(context);
+    loadChoice(context);
+    if (context.derived.solution.solved) {
+        reactions(context);
+        memberForces(context);
+    }
+    notes(context);
+    gap(context.ui, 16);
+    endScroll();
+}
+
+} // namespace gusset

@@ -1,0 +1,79 @@
+#include "panels/parts.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace gusset {
+namespace {
+
+// The part of the board that no panel covers, CSS px.
+Rect freeBoard(const PanelContext& context) {
+    const double top = context.layout.header.size.y;
+    const bool column = !context.layout.narrow && context.layout.notebook.size.x > 0;
+    const double right = column ? context.layout.notebook.at.x : context.viewport.size.x;
+    return {{0, top}, {right, context.layout.tools.at.y - top}};
+}
+
+void strip(PanelContext& context, const Message& message) {
+    const Ui& ui = context.ui;
+    const Rect board = freeBoard(context);
+    const double width = std::min(board.size.x - 16, 560.0);
+    const double inner = width - 12 - 34 - kTouchTarget - 4;
+    const ImFont& font = *ui.fonts.body;
+    const ImVec2 size =
+        font.CalcTextSizeA(font.FontSize, FLT_MAX, ui.px(inner), message.text.c_str());
+    const double height = std::max<double>(size.y / ui.scale + 20, kTouchTarget + 4);
+    const Rect place{{board.at.x + (board.size.x - width) / 2, board.at.y + 8}, {width, height}};
+    const bool problem = message.kind == MessageKind::Problem;
+    beginSheet(ui, "message", place, {.padding = {12, 2}});
+    ImDrawList& list = *ImGui::GetWindowDrawList();
+    const ImVec2 low{ui.px(place.at.x), ui.px(place.at.y)};
+    const ImVec2 high{low.x + ui.px(width), low.y + ui.px(height)};
+    const Colour ink = problem ? ui.palette->warning : ui.palette->accent;
+    list.AddRect(low, high, packed(ink), ui.px(3), 0, ui.px(1.5));
+    const float y = (low.y + high.y) / 2;
+    drawIcon(list, problem ? Icon::Problem : Icon::Info, {low.x + ui.px(24), y}, ui.px(22),
+             packed(ink));
+    list.AddText(&font, font.FontSize, {low.x + ui.px(44), std::round(y - size.y / 2)},
+                 packed(ui.palette->ink), message.text.c_str(), nullptr, ui.px(inner));
+    ImGui::SetCursorScreenPos({high.x - ui.px(kTouchTarget + 2), y - ui.px(kTouchTarget / 2)});
+    if (button(ui, "Close the message##close", {.icon = Icon::Close, .showText = false})) {
+        context.actions.push_back(Say{MessageKind::Info, ""});
+    }
+    endSheet();
+}
+
+// Nothing is drawn yet: how to begin, on the paper itself.
+void beginning(PanelContext& context) {
+    const Ui& ui = context.ui;
+    const Rect board = freeBoard(context);
+    constexpr double kWidth = 300;
+    constexpr double kHeight = 116;
+    const Rect place{{board.at.x + (board.size.x - kWidth) / 2,
+                      board.at.y + std::max(8.0, (board.size.y - kHeight) / 2 - 30)},
+                     {kWidth, kHeight}};
+    beginSheet(ui, "beginning", place, {.filled = false, .padding = {8, 8}});
+    paragraph(ui, "Drag across the paper to draw the first member, or begin with an example.");
+    gap(ui, 4);
+    if (button(ui, "Choose an example", {.icon = Icon::Notebook})) {
+        NotebookState notebook = context.state.notebook;
+        notebook.open = true;
+        notebook.tab = NotebookTab::Share;
+        context.actions.push_back(SetNotebook{notebook});
+    }
+    endSheet();
+}
+
+} // namespace
+
+void messagePanel(PanelContext& context) {
+    const AppState& state = context.state;
+    if (!state.message.text.empty()) {
+        strip(context, state.message);
+    }
+    if (state.truss.joints.empty() && state.gesture.kind == GestureKind::None) {
+        beginning(context);
+    }
+}
+
+} // namespace gusset

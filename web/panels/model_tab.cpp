@@ -1,0 +1,229 @@
+#include "panels/parts.hpp"
+#include "panels/tabs.hpp"
+
+#include "report/results_text.hpp"
+
+#include <algorithm>
+#include <array>
+#include <string>
+
+namespace gusset {
+namespace {
+
+struct TableOf {
+    CellTable table;
+    HitKind kind;
+    const char* id;
+};
+
+std::string counted(const char* heading, int count) {
+    return std::string(heading) + "  " + std::to_string(count);
+}
+
+// The rows in sight, and the one that is typed in even when it isn't.
+ImGuiListClipper clipperFor(const PanelContext& context, const Table& table, const TableOf& of) {
+    ImGuiListClipper clipper;
+    const int rows = rowsOf(context.state.truss, of.table) + 1;
+    clipper.Begin(rows, table.rowStep());
+    if (const std::optional<Cell> typed = cellOf(context.state.field.key);
+        typed && typed->table == of.table) {
+        clipper.IncludeItemByIndex(std::min(typed->row, rows - 1));
+    }
+    return clipper;
+}
+
+void removeButton(PanelContext& context, const Table::Box& box, const TableOf& of, int row) {
+    const Ui& ui = context.ui;
+    const ImVec2 back = ImGui::GetCursorScreenPos();
+    ImGui::SetCursorScreenPos(box.low);
+    const std::string label = std::string("Remove##") + of.id + std::to_string(row);
+    if (ImGui::InvisibleButton(label.c_str(), {box.high.x - box.low.x, box.high.y - box.low.y})) {
+        context.actions.push_back(Commit{Remove{only(of.kind, row)}});
+    }
+    const bool lit = ImGui::IsItemHovered();
+    drawIcon(*ImGui::GetWindowDrawList(), Icon::Trash,
+             {(box.low.x + box.high.x) / 2, (box.low.y + box.high.y) / 2}, ui.px(18),
+             packed(lit ? ui.palette->warning : ui.palette->edge));
+    drawFocus(ui);
+    ImGui::SetCursorScreenPos(back);
+}
+
+// One row with its fields; `middle` draws what is not a field.
+template <class Middle>
+void rowOf(PanelContext& context, Table& table, const TableOf& of, int row, int columns,
+           const Middle& middle) {
+    const bool isNew = row == rowsOf(context.state.truss, of.table);
+    const Table::RowState state =
+        table.row({.id = row,
+                   .selected = !isNew && isSelected(context.state, of.kind, row),
+                   .lit = !isNew && isHovered(context.state, of.kind, row)});
+    if (state.hovered && !isNew) {
+        hoverRow(context, of.kind, row);
+    }
+    middle(row, isNew);
+    if (!isNew) {
+        removeButton(context, table.cell(columns - 1), of, row);
+    }
+}
+
+void select(PanelContext& context, HitKind kind, int row, bool pressed) {
+    if (pressed) {
+        context.actions.push_back(SetSelection{only(kind, row)});
+    }
+}
+
+void joints(PanelContext& context) {
+    const Truss& truss = context.state.truss;
+    const char* unit = symbolOf(truss.units.length);
+    const std::string x = withUnit("x", unit);
+    const std::string y = withUnit("y", unit);
+    const std::array columns{Column{"joint", 64, 1}, Column{x, 70, 1, Align::Right},
+                             Column{y, 70, 1, Align::Right}, Column{"", kTouchTarget, 0}};
+    sectionHeading(context.ui, counted("Joints", rowsOf(truss, CellTable::Joints)));
+    Table table(context.ui, "joints", columns);
+    table.header();
+    const TableOf of{CellTable::Joints, HitKind::Joint, "joint"};
+    ImGuiListClipper clipper = clipperFor(context, table, of);
+    while (clipper.Step()) {
+        for (int row = clipper.DisplayStart; row < clipper.DisplayEnd; ++row) {
+            rowOf(context, table, of, row, 4, [&](int at, bool isNew) {
+                for (int column = 0; column < 3; ++column) {
+                    const bool pressed = cellField(context, table, column, {of.table, at, column});
+                    select(context, of.kind, at, pressed && !isNew);
+                }
+                if (isNew) {
+                    table.text(0, nextLabel(truss), {context.ui.palette->muted});
+                }
+            });
+        }
+    }
+}
+
+void members(PanelContext& context) {
+    const Truss& truss = context.state.truss;
+    const std::string heading = withUnit("length", symbolOf(truss.units.length));
+    const std::array columns{Column{"member", 90, 1}, Column{heading, 110, 1, Align::Right},
+                             Column{"", kTouchTarget, 0}};
+    sectionHeading(context.ui, counted("Members", rowsOf(truss, CellTable::Members)));
+    Table table(context.ui, "members", columns);
+    table.header();
+    const TableOf of{CellTable::Members, HitKind::Member, "member"};
+    ImGuiListClipper clipper = clipperFor(context, table, of);
+    while (clipper.Step()) {
+        for (int row = clipper.DisplayStart; row < clipper.DisplayEnd; ++row) {
+            rowOf(context, table, of, row, 3, [&](int at, bool isNew) {
+                const bool pressed = cellField(context, table, 0, {of.table, at, 0});
+                select(context, of.kind, at, pressed && !isNew);
+                if (!isNew) {
+                    table.text(1,
+                               formatNumber(length(memberVector(truss, MemberId{at})),
+                                            numberStyleOf(truss)),
+                               {context.ui.palette->muted});
+                }
+            });
+        }
+    }
+}
+
+void supportKind(PanelContext& context, const Table::Box& box, int row) {
+    const Ui& ui = context.ui;
+    Support support = context.state.truss.supports[static_cast<std::size_t>(row)];
+    const bool pin = support.kind == SupportKind::Pin;
+    const ImVec2 back = ImGui::GetCursorScreenPos();
+    ImGui::SetCursorScreenPos(box.low);
+    const std::string label = "support." + std::to_string(row) + ".kind";
+    const ImVec2 size{box.high.x - box.low.x, box.high.y - box.low.y};
+    if (ImGui::InvisibleButton(label.c_str(), size)) {
+        support.kind = pin ? SupportKind::Roller : SupportKind::Pin;
+        context.actions.push_back(Commit{ChangeSupport{SupportId{row}, support}});
+    }
+    ImDrawList& list = *ImGui::GetWindowDrawList();
+    if (ImGui::IsItemHovered()) {
+        ImGui::SetMouseCursor(ImGuiMouseCursor_Hand);
+        list.AddRectFilled(box.low, box.high, packed(ui.palette->wash));
+    }
+    const float y = (box.low.y + box.high.y) / 2;
+    drawIcon(list, pin ? Icon::Pin : Icon::Roller, {box.low.x + ui.px(16), y}, ui.px(20),
+             packed(ui.palette->ink));
+    list.AddText(ui.fonts.body, ui.fonts.body->FontSize,
+                 {box.low.x + ui.px(32), std::round(y - ui.fonts.body->FontSize / 2)},
+                 packed(ui.palette->ink), pin ? "pin" : "roller");
+    drawFocus(ui);
+    ImGui::SetCursorScreenPos(back);
+}
+
+void supports(PanelContext& context) {
+    const Truss& truss = context.state.truss;
+    const std::array columns{Column{"support", 64, 1}, Column{"kind, tap to change", 96, 1},
+                             Column{"pushes at", 84, 1, Align::Right}, Column{"", kTouchTarget, 0}};
+    sectionHeading(context.ui, counted("Supports", rowsOf(truss, CellTable::Supports)));
+    Table table(context.ui, "supports", columns);
+    table.header();
+    const TableOf of{CellTable::Supports, HitKind::Support, "support"};
+    for (int row = 0; row <= rowsOf(truss, of.table); ++row) {
+        rowOf(context, table, of, row, 4, [&](int at, bool isNew) {
+            select(context, of.kind, at, cellField(context, table, 0, {of.table, at, 0}) && !isNew);
+            if (!isNew) {
+                supportKind(context, table.cell(1), at);
+                cellField(context, table, 2, {of.table, at, column::kSupportDirection});
+            }
+        });
+    }
+}
+
+// Loads that no single joint carries stand as words.
+std::string wordsOf(const Truss& truss, const Load& load) {
+    if (const auto* chord = std::get_if<ChordLoad>(&load.what)) {
+        std::string words = "along ";
+        for (const JointId joint : chord->chord) {
+            words += (joint == chord->chord.front() ? "" : "–") + truss.joints[joint.at()].label;
+        }
+        return words;
+    }
+    return "self-weight";
+}
+
+void loads(PanelContext& context) {
+    const Truss& truss = context.state.truss;
+    const char* unit = symbolOf(truss.units.force);
+    const std::string first = withUnit("→ or size", unit);
+    const std::string second = withUnit("↑ or angle", unit);
+    const std::array columns{Column{"load at", 64, 1}, Column{first, 84, 1, Align::Right},
+                             Column{second, 84, 1, Align::Right}, Column{"", kTouchTarget, 0}};
+    sectionHeading(context.ui, counted("Loads", rowsOf(truss, CellTable::Loads)));
+    Table table(context.ui, "loads", columns);
+    table.header();
+    const TableOf of{CellTable::Loads, HitKind::Load, "load"};
+    ImGuiListClipper clipper = clipperFor(context, table, of);
+    while (clipper.Step()) {
+        for (int row = clipper.DisplayStart; row < clipper.DisplayEnd; ++row) {
+            rowOf(context, table, of, row, 4, [&](int at, bool isNew) {
+                for (int column = 0; column < 3; ++column) {
+                    const bool pressed = cellField(context, table, column, {of.table, at, column});
+                    select(context, of.kind, at, pressed && !isNew);
+                }
+                if (!isNew && !canType(truss, {of.table, at, 0})) {
+                    table.text(0, wordsOf(truss, truss.loads[static_cast<std::size_t>(at)]),
+                               {context.ui.palette->ink});
+                }
+            });
+        }
+    }
+    smallPrint(context.ui, "Type 5 @ 30° for a size and an angle, or 3, −4 for two parts; "
+                           "sums and units are read as well: 2*1.5 kN.");
+}
+
+} // namespace
+
+void modelTab(PanelContext& context) {
+    beginScroll(context.ui, "model");
+    joints(context);
+    members(context);
+    supports(context);
+    loads(context);
+    modelSettings(context);
+    gap(context.ui, 16);
+    endScroll();
+}
+
+} // namespace gusset

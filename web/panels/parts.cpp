@@ -1,0 +1,195 @@
+#include "panels/parts.hpp"
+
+#include <imgui_internal.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace gusset {
+namespace {
+
+Rect toCss(const Ui& ui, const Table::Box& box) {
+    return {{box.low.x / ui.scale, box.low.y / ui.scale},
+            {(box.high.x - box.low.x) / ui.scale, (box.high.y - box.low.y) / ui.scale}};
+}
+
+// A field that the keyboard went to may be out of sight: the paper is moved once, when typing
+// begins.
+void bringIntoView(const std::string& key, const Table::Box& box) {
+    ImGuiStorage& memory = *ImGui::GetStateStorage();
+    const ImGuiID slot = ImGui::GetID("field brought into view");
+    const int mark = static_cast<int>(ImHashStr(key.c_str()));
+    if (memory.GetInt(slot) == mark) {
+        return;
+    }
+    memory.SetInt(slot, mark);
+    const ImRect inner = ImGui::GetCurrentWindow()->InnerClipRect;
+    if (box.low.y < inner.Min.y || box.high.y > inner.Max.y) {
+        ImGui::SetScrollFromPosY(box.low.y - ImGui::GetWindowPos().y, 0.4f);
+    }
+}
+
+void placeInput(PanelContext& context, const Table::Box& box, const FieldLook& look) {
+    bringIntoView(look.key, box);
+    if (ImGui::IsRectVisible(box.low, box.high)) {
+        context.field.place =
+            FieldPlace{look.key, context.state.field.text, toCss(context.ui, box), look.numeric};
+    }
+}
+
+void drawText(const Ui& ui, const Table::Box& box, const FieldLook& look) {
+    const bool empty = look.look.empty();
+    const std::string& words = empty ? look.hint : look.look;
+    const ImFont& font = look.font ? *look.font : *ui.fonts.body;
+    const char* end = words.data() + words.size();
+    const ImVec2 size = font.CalcTextSizeA(font.FontSize, FLT_MAX, 0, words.data(), end);
+    const float pad = ui.px(8);
+    const float room = box.high.x - box.low.x - 2 * pad;
+    // What does not fit is cut at its end, whatever the alignment.
+    const bool right = look.align == Align::Right && size.x <= room;
+    const ImVec2 at{std::round(right ? box.high.x - pad - size.x : box.low.x + pad),
+                    std::round((box.low.y + box.high.y - size.y) / 2)};
+    const ImVec4 clip{box.low.x, box.low.y, box.high.x - pad / 2, box.high.y};
+    const Colour ink = empty ? ui.palette->muted : ui.palette->ink;
+    ImGui::GetWindowDrawList()->AddText(&font, font.FontSize, at, packed(ink), words.data(), end, 0,
+                                        &clip);
+}
+
+} // namespace
+
+bool field(PanelContext& context, const Table::Box& box, const FieldLook& look) {
+    const Ui& ui = context.ui;
+    const ImVec2 back = ImGui::GetCursorScreenPos();
+    ImGui::SetCursorScreenPos(box.low);
+    const bool pressed =
+        ImGui::InvisibleButton(look.key.c_str(), {box.high.x - box.low.x, box.high.y - box.low.y});
+    ImDrawList& list = *ImGui::GetWindowDrawList();
+    const bool editing = context.state.field.key == look.key;
+    if (ImGui::IsItemHovered()) {
+        ImGui::SetMouseCursor(ImGuiMouseCursor_TextInput);
+        list.AddRectFilled(box.low, box.high, packed(ui.palette->wash));
+    }
+    drawFocus(ui);
+    if (pressed) {
+        context.actions.push_back(BeginField{look.key, look.text});
+    }
+    if (editing) {
+        list.AddRect(box.low, box.high, packed(ui.palette->accent), 0, 0, ui.px(2));
+        placeInput(context, box, look);
+    } else {
+        if (look.framed) {
+            list.AddRect(box.low, box.high, packed(ui.palette->edge), ui.px(3), 0, ui.px(1));
+        }
+        drawText(ui, box, look);
+    }
+    ImGui::SetCursorScreenPos(back);
+    return pressed;
+}
+
+bool fieldLine(PanelContext& context, const FieldLook& look) {
+    const ImVec2 low = ImGui::GetCursorScreenPos();
+    const ImVec2 size{ImGui::GetContentRegionAvail().x,
+                      std::max(context.ui.rowHeight(), context.ui.px(36))};
+    const bool pressed = field(context, {low, {low.x + size.x, low.y + size.y}}, look);
+    ImGui::Dummy(size);
+    return pressed;
+}
+
+bool cellField(PanelContext& context, const Table& table, int column, const Cell& cell) {
+    const Truss& truss = context.state.truss;
+    if (!canType(truss, cell)) {
+        return false;
+    }
+    const bool isNew = cell.row == rowsOf(truss, cell.table);
+    FieldLook look;
+    look.key = keyOf(cell);
+    look.text = cellText(truss, cell);
+    look.look = cellLook(truss, cell);
+    look.numeric = cell.column > 0;
+    look.align = look.numeric ? Align::Right : Align::Left;
+    if (isNew) {
+        const bool joints = cell.table == CellTable::Joints;
+        look.hint = joints ? (cell.column == column::kJointX ? "x" : "y")
+                    : cell.table == CellTable::Members ? "A–B"
+                                                       : "joint";
+    }
+    return field(context, table.cell(column), look);
+}
+
+void takeFieldDone(PanelContext& context) {
+    if (!context.field.done) {
+        return;
+    }
+    const FieldDone done = *context.field.done;
+    if (finishCell(context.state, done, context.actions)) {
+        context.field.done.reset();
+    } else if (done.key == kOpenKey) {
+        context.field.done.reset();
+        context.actions.push_back(EndField{});
+        if (done.how != FieldEnd::GivenUp && !done.text.empty()) {
+            context.actions.push_back(OpenText{done.text, "Open link"});
+        }
+    }
+}
+
+Things only(HitKind kind, int index) {
+    Things things;
+    switch (kind) {
+    case HitKind::Joint:
+        things.joints = {JointId{index}};
+        break;
+    case HitKind::Member:
+        things.members = {MemberId{index}};
+        break;
+    case HitKind::Support:
+        things.supports = {SupportId{index}};
+        break;
+    case HitKind::Load:
+        things.loads = {LoadId{index}};
+        break;
+    case HitKind::None:
+        break;
+    }
+    return things;
+}
+
+namespace {
+
+template <class List, class Id>
+bool has(const List& list, Id id) {
+    return std::find(list.begin(), list.end(), id) != list.end();
+}
+
+} // namespace
+
+bool isSelected(const AppState& state, HitKind kind, int index) {
+    switch (kind) {
+    case HitKind::Joint:
+        return has(state.selection.joints, JointId{index});
+    case HitKind::Member:
+        return has(state.selection.members, MemberId{index});
+    case HitKind::Support:
+        return has(state.selection.supports, SupportId{index});
+    case HitKind::Load:
+        return has(state.selection.loads, LoadId{index});
+    case HitKind::None:
+        break;
+    }
+    return false;
+}
+
+bool isHovered(const AppState& state, HitKind kind, int index) {
+    return state.hover.kind == kind && state.hover.index == index;
+}
+
+void hoverRow(PanelContext& context, HitKind kind, int index) {
+    if (!isHovered(context.state, kind, index)) {
+        context.actions.push_back(SetHover{{kind, index, 0}});
+    }
+}
+
+std::string withUnit(const char* heading, const char* unit) {
+    return *unit == '\0' ? heading : std::string(heading) + ", " + unit;
+}
+
+} // namespace gusset

@@ -1,0 +1,44 @@
+#pragma once
+// What several panels need: fields that are typed into, and the pointer's and the selection's way
+// between table rows and the board.
+
+#include "app/cells.hpp"
+#include "panels/panels.hpp"
+#include "ui/table.hpp"
+#include "ui/widgets.hpp"
+
+#include <string>
+
+namespace gusset {
+
+struct FieldLook {
+    std::string key;
+    std::string text; // what typing begins with
+    std::string look; // what stands there meanwhile
+    std::string hint; // in muted ink when nothing does
+    Align align = Align::Left;
+    bool numeric = true;
+    const ImFont* font = nullptr; // the text face
+    bool framed = false;          // drawn as a box even at rest
+};
+// In a box of the screen, device px. True in the frame in which it was pressed.
+bool field(PanelContext&, const Table::Box&, const FieldLook&);
+// At the cursor, as wide as the column.
+bool fieldLine(PanelContext&, const FieldLook&);
+// A cell of the model's tables.
+bool cellField(PanelContext&, const Table&, int column, const Cell&);
+
+// Texts that came back from the page: cells, the title, a pasted link.
+void takeFieldDone(PanelContext&);
+inline constexpr const char* kOpenKey = "open";
+
+// One thing selected, and lit under the pointer.
+[[nodiscard]] Things only(HitKind, int index);
+[[nodiscard]] bool isSelected(const AppState&, HitKind, int index);
+[[nodiscard]] bool isHovered(const AppState&, HitKind, int index);
+void hoverRow(PanelContext&, HitKind, int index);
+
+// "heading, kN", or the heading alone when the model is in plain numbers.
+[[nodiscard]] std::string withUnit(const char* heading, const char* unit);
+
+} // namespace gusset

@@ -1,0 +1,82 @@
+#include "panels/examples.hpp"
+#include "panels/parts.hpp"
+#include "panels/tabs.hpp"
+
+#include <string>
+
+namespace gusset {
+namespace {
+
+// Characters of the fragment: what chats and mail programs are known to carry whole.
+constexpr std::size_t kGoodLength = 2000;
+constexpr std::size_t kLongLength = 8000;
+
+std::string aboutLength(std::size_t length) {
+    const std::string size = "The link is " + std::to_string(length) + " characters long";
+    if (length <= kGoodLength) {
+        return size +
+               ": it fits in any message. The whole truss is in it; nothing is kept on a server.";
+    }
+    if (length <= kLongLength) {
+        return size + ". Some messengers cut links as long as this: a file is safer.";
+    }
+    return size + ", too long for most messengers: send a file.";
+}
+
+void link(PanelContext& context) {
+    const Ui& ui = context.ui;
+    sectionHeading(ui, "This truss as a link");
+    if (button(ui, "Copy link##share", {.icon = Icon::Share, .primary = true, .full = true})) {
+        context.requests.copyLink = true;
+    }
+    smallPrint(ui, aboutLength(context.derived.link.size()));
+    gap(ui, 4);
+    FieldLook look;
+    look.key = kOpenKey;
+    look.hint = "Paste a link here to open it";
+    look.numeric = false;
+    look.framed = true;
+    fieldLine(context, look);
+}
+
+void files(PanelContext& context) {
+    const Ui& ui = context.ui;
+    sectionHeading(ui, "Files and pages");
+    if (listRow(ui, "Save as a file")) {
+        context.requests.saveFile = true;
+    }
+    if (listRow(ui, "Open a file")) {
+        context.requests.openFile = true;
+    }
+    if (listRow(ui, "Read as a page", "tables and working")) {
+        context.requests.readAsPage = true;
+    }
+    if (listRow(ui, "New empty board", "undo brings this one back")) {
+        Truss empty;
+        empty.units = context.state.truss.units;
+        empty.classSettings = context.state.truss.classSettings;
+        context.actions.push_back(Commit{ReplaceTruss{empty, "New board"}});
+    }
+}
+
+void exampleList(PanelContext& context) {
+    sectionHeading(context.ui, "Examples");
+    for (const Example& example : examples()) {
+        if (listRow(context.ui, example.title)) {
+            context.requests.openExample = example.file;
+        }
+    }
+}
+
+} // namespace
+
+void shareTab(PanelContext& context) {
+    beginScroll(context.ui, "share");
+    link(context);
+    files(context);
+    exampleList(context);
+    gap(context.ui, 16);
+    endScroll();
+}
+
+} // namespace gusset

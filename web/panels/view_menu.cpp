@@ -1,0 +1,67 @@
+#include "panels/parts.hpp"
+#include "panels/tabs.hpp"
+
+#include <array>
+
+namespace gusset {
+namespace {
+
+struct Layer {
+    const char* label;
+    bool View::*shown;
+};
+constexpr std::array kLayers{
+    Layer{"Member forces", &View::showForces},    Layer{"Reactions", &View::showReactions},
+    Layer{"Dimensions", &View::showDimensions},   Layer{"Line width by force", &View::widthByForce},
+    Layer{"Snap to the grid", &View::snapToGrid},
+};
+constexpr std::array kThemes{"System", "Paper", "Dark", "Sun"};
+
+void menu(PanelContext& context) {
+    const Ui& ui = context.ui;
+    View view = context.state.view;
+    bool changed = false;
+    smallPrint(ui, "On the board");
+    for (const Layer& layer : kLayers) {
+        if (toggle(ui, layer.label, view.*layer.shown)) {
+            view.*layer.shown = !(view.*layer.shown);
+            changed = true;
+        }
+    }
+    rule(ui);
+    smallPrint(ui, "Theme");
+    const int theme = wordChoice(ui, "theme", kThemes, static_cast<int>(view.theme));
+    changed = changed || theme != static_cast<int>(view.theme);
+    view.theme = static_cast<ThemeChoice>(theme);
+    if (context.layout.narrow) { // the header has no room for it
+        rule(ui);
+        if (button(ui, "Fit the drawing", {.icon = Icon::Fit, .full = true})) {
+            context.actions.push_back(ZoomToFit{});
+            ImGui::CloseCurrentPopup();
+        }
+    }
+    if (changed) {
+        context.actions.push_back(SetView{view});
+    }
+}
+
+} // namespace
+
+void viewMenu(PanelContext& context) {
+    const Ui& ui = context.ui;
+    const bool open = ImGui::IsPopupOpen("view menu");
+    if (button(ui, "View##view", {.icon = Icon::View, .showText = false, .selected = open})) {
+        ImGui::OpenPopup("view menu");
+    }
+    const ImVec2 under{ImGui::GetItemRectMax().x, ImGui::GetItemRectMax().y + ui.px(6)};
+    ImGui::SetNextWindowPos(under, ImGuiCond_Always, {1, 0});
+    ImGui::PushStyleVar(ImGuiStyleVar_WindowPadding, {ui.px(14), ui.px(12)});
+    ImGui::PushStyleVar(ImGuiStyleVar_ItemSpacing, {ui.px(4), ui.px(2)});
+    if (ImGui::BeginPopup("view menu", ImGuiWindowFlags_NoMove)) {
+        menu(context);
+        ImGui::EndPopup();
+    }
+    ImGui::PopStyleVar(2);
+}
+
+} // namespace gusset
