@@ -1,6 +1,7 @@
 #include "cli/commands.hpp"
 
 #include "exchange/link.hpp"
+#include "hand/working.hpp"
 #include "report/results_text.hpp"
 #include "report/working_text.hpp"
 #include "statics/solution.hpp"
@@ -25,7 +26,7 @@ constexpr std::array kWorkingOptions{kCase, kCombination, kText, kHtml};
 
 constexpr std::array<Command, 5> kCommands{{
     {"solve", "FILE", kSolveOptions, "member forces and reactions, as text unless asked otherwise"},
-    {"working", "FILE", kWorkingOptions, "how a person finds them on paper, step by step"},
+    {"working", "FILE", kWorkingOptions, "how a person would find them on paper"},
     {"check", "FILE", {}, "what is wrong with a model, and what it is"},
     {"link", "FILE", {}, "the model as the fragment of a link"},
     {"open", "LINK", {}, "the model of a link, as JSON"},

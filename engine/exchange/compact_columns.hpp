@@ -1,6 +1,6 @@
 #pragma once
 // The columns of the compact form, for its writer and its reader. The order is part of link form 1:
-// new keys go to the end of a list.
+// a link with more columns than these is from a later version.
 
 #include <array>
 #include <span>
