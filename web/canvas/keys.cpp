@@ -47,48 +47,40 @@ void turnStep(const AppState& state, int by, Actions& actions) {
     actions.push_back(SetNotebook{notebook});
 }
 
+void removeSelected(const AppState& state, Actions& actions) {
+    if (!state.selection.empty() && state.gesture.kind == GestureKind::None) {
+        actions.push_back(Commit{Remove{state.selection}});
+    }
+}
+
 } // namespace
 
 void pressKey(const AppState& state, Key key, Actions& actions) {
     switch (key) {
     case Key::Delete:
-        if (!state.selection.empty() && state.gesture.kind == GestureKind::None) {
-            actions.push_back(Commit{Remove{state.selection}});
-        }
-        break;
+        return removeSelected(state, actions);
     case Key::Escape:
-        escape(state, actions);
-        break;
+        return escape(state, actions);
     case Key::Undo:
-        actions.push_back(Undo{});
-        break;
+        return actions.push_back(Undo{});
     case Key::Redo:
-        actions.push_back(Redo{});
-        break;
+        return actions.push_back(Redo{});
     case Key::SelectAll:
-        actions.push_back(SetSelection{allThings(state.truss)});
-        break;
+        return actions.push_back(SetSelection{allThings(state.truss)});
     case Key::Fit:
-        actions.push_back(ZoomToFit{});
-        break;
+        return actions.push_back(ZoomToFit{});
     case Key::Left:
-        nudge(state, {-1, 0}, actions);
-        break;
+        return nudge(state, {-1, 0}, actions);
     case Key::Right:
-        nudge(state, {1, 0}, actions);
-        break;
+        return nudge(state, {1, 0}, actions);
     case Key::Up:
-        nudge(state, {0, 1}, actions);
-        break;
+        return nudge(state, {0, 1}, actions);
     case Key::Down:
-        nudge(state, {0, -1}, actions);
-        break;
+        return nudge(state, {0, -1}, actions);
     case Key::NextStep:
-        turnStep(state, 1, actions);
-        break;
+        return turnStep(state, 1, actions);
     case Key::PreviousStep:
-        turnStep(state, -1, actions);
-        break;
+        return turnStep(state, -1, actions);
     }
 }
 

@@ -14,6 +14,12 @@ constexpr double kCell = 48; // CSS px: about the size of a label
 Vec2 lower(Vec2 a, Vec2 b) { return {std::min(a.x, b.x), std::min(a.y, b.y)}; }
 Vec2 upper(Vec2 a, Vec2 b) { return {std::max(a.x, b.x), std::max(a.y, b.y)}; }
 
+// Strokes through one cell: a cell holds a label or two, or some five panels' worth of lines.
+constexpr std::size_t kCrowd = 40;
+
+// Where more labels than this found no room the drawing is too small to be read anyway.
+constexpr std::size_t kMostPushing = 60;
+
 bool boxesMeet(Vec2 one, Vec2 halfOne, Vec2 other, Vec2 halfOther) {
     return std::abs(one.x - other.x) < halfOne.x + halfOther.x &&
            std::abs(one.y - other.y) < halfOne.y + halfOther.y;
@@ -99,20 +105,26 @@ bool Obstacles::isClear(Vec2 middle, Vec2 half) const {
     return true;
 }
 
+bool Obstacles::isCrowded(Vec2 place) const {
+    const Cells cell = cellsOf(place, place);
+    return cells_[static_cast<std::size_t>(cell.top * columns_ + cell.left)].size() > kCrowd;
+}
+
 namespace {
 
 // The labels as they stand while they are being placed.
 class Placing {
 public:
     Placing(const std::vector<LabelWish>& wishes, const Obstacles& obstacles)
-        : wishes_(wishes), obstacles_(obstacles), at_(wishes.size()) {}
+        : wishes_(wishes), obstacles_(obstacles), at_(wishes.size()),
+          standing_(obstacles.cellCount()) {}
 
     [[nodiscard]] const std::optional<Vec2>& at(std::size_t label) const { return at_[label]; }
 
     bool placeWhereFree(std::size_t label) {
         for (const Vec2 place : wishes_[label].places) {
-            if (obstacles_.isClear(place, halfOf(label)) && othersAt(label, place).empty()) {
-                at_[label] = place;
+            if (othersAt(label, place).empty() && obstacles_.isClear(place, halfOf(label))) {
+                put(label, place);
                 return true;
             }
         }
@@ -138,33 +150,48 @@ private:
         return 0.5 * wishes_[label].size + Vec2{kLabelAir, kLabelAir};
     }
 
+    void put(std::size_t label, Vec2 place) {
+        at_[label] = place;
+        obstacles_.forEachCell(place, halfOf(label),
+                               [&](std::size_t cell) { standing_[cell].push_back(label); });
+    }
+    void take(std::size_t label) {
+        obstacles_.forEachCell(*at_[label], halfOf(label),
+                               [&](std::size_t cell) { std::erase(standing_[cell], label); });
+        at_[label].reset();
+    }
+
+    // Half of the air of both together is enough between two labels.
     [[nodiscard]] std::vector<std::size_t> othersAt(std::size_t label, Vec2 place) const {
         std::vector<std::size_t> others;
-        for (std::size_t i = 0; i < at_.size(); ++i) {
-            // Half of the air of both together is enough between two labels.
-            if (i != label && at_[i] &&
-                boxesMeet(*at_[i], halfOf(i), place, 0.5 * wishes_[label].size)) {
-                others.push_back(i);
+        const Vec2 half = 0.5 * wishes_[label].size;
+        obstacles_.forEachCell(place, half, [&](std::size_t cell) {
+            for (const std::size_t other : standing_[cell]) {
+                if (other != label && boxesMeet(*at_[other], halfOf(other), place, half) &&
+                    std::find(others.begin(), others.end(), other) == others.end()) {
+                    others.push_back(other);
+                }
             }
-        }
+        });
         return others;
     }
 
     bool pushAway(std::size_t other, std::size_t label, Vec2 place) {
-        const std::optional<Vec2> before = at_[other];
-        at_[label] = place;
-        at_[other].reset();
+        const Vec2 before = *at_[other];
+        take(other);
+        put(label, place);
         if (placeWhereFree(other)) {
             return true;
         }
-        at_[other] = before;
-        at_[label].reset();
+        take(label);
+        put(other, before);
         return false;
     }
 
     const std::vector<LabelWish>& wishes_;
     const Obstacles& obstacles_;
     std::vector<std::optional<Vec2>> at_;
+    std::vector<std::vector<std::size_t>> standing_; // by cell: labels that stand there
 };
 
 } // namespace
@@ -172,10 +199,13 @@ private:
 std::vector<LabelMark> placeLabels(std::vector<LabelWish> wishes, const Obstacles& obstacles) {
     std::stable_sort(wishes.begin(), wishes.end(),
                      [](const LabelWish& a, const LabelWish& b) { return a.weight > b.weight; });
+    std::erase_if(wishes, [&](const LabelWish& wish) {
+        return wish.places.empty() || obstacles.isCrowded(wish.places.front());
+    });
     Placing placing(wishes, obstacles);
     std::vector<std::size_t> left;
     for (std::size_t i = 0; i < wishes.size(); ++i) {
-        if (!placing.placeWhereFree(i)) {
+        if (!placing.placeWhereFree(i) && left.size() < kMostPushing) {
             left.push_back(i);
         }
     }

@@ -30,6 +30,20 @@ public:
 
     [[nodiscard]] const Rect& free() const { return free_; }
     [[nodiscard]] bool isClear(Vec2 middle, Vec2 half) const; // of these, and within `free`
+    // So many lines about this place that looking for room among them is time wasted.
+    [[nodiscard]] bool isCrowded(Vec2) const;
+
+    // For those who keep lists of their own: the cells of a grid over `free` that a box touches.
+    template <class Visit>
+    void forEachCell(Vec2 middle, Vec2 half, const Visit& visit) const {
+        const Cells cells = cellsOf(middle - half, middle + half);
+        for (int row = cells.top; row <= cells.bottom; ++row) {
+            for (int column = cells.left; column <= cells.right; ++column) {
+                visit(static_cast<std::size_t>(row * columns_ + column));
+            }
+        }
+    }
+    [[nodiscard]] std::size_t cellCount() const { return cells_.size(); }
 
 private:
     struct Stroke { // a segment with round ends, or a box when its ends are one point
