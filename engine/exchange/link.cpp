@@ -72,7 +72,9 @@ Outcome<Reading> readContent(const Bytes& bytes) {
     }
     const Outcome<JsonValue> compact = parseJson(content.text);
     if (!compact) {
-        return compact.issues();
+        const Issue& fault = compact.issues().front();
+        return Issue{fault.code, "the link",
+                     "opens, and was not written by Gusset: " + fault.at + " " + fault.says};
     }
     const Outcome<JsonValue> model = expandModel(compact.value());
     if (!model) {

@@ -111,7 +111,8 @@ public:
 
 private:
     bool fail(IssueCode code, std::string says) {
-        issue_ = Issue{code, place(), std::move(says)};
+        const std::string where = place();
+        issue_ = Issue{code, where.empty() ? "the text" : where, std::move(says)};
         return false;
     }
 
