@@ -18,6 +18,22 @@ std::string name(const Truss&, const AddJoint&) { return "Add joint"; }
 std::string name(const Truss& truss, const MoveJoint& edit) {
     return ofJoint("Move joint", truss, edit.joint);
 }
+std::string name(const Truss& truss, const MoveJoints& edit) {
+    return edit.joints.size() == 1 ? ofJoint("Move joint", truss, edit.joints.front())
+                                   : "Move " + std::to_string(edit.joints.size()) + " joints";
+}
+std::string name(const Truss& truss, const MergeJoints& edit) {
+    return ofJoint("Merge joint", truss, edit.gone) + " into " + labelOf(truss, edit.into);
+}
+std::string name(const Truss& truss, const SplitMember& edit) {
+    const bool known = edit.member.valid() && edit.member.at() < truss.members.size();
+    return "Joint on member" + (known ? " " + memberName(truss, edit.member) : "");
+}
+std::string name(const Truss&, const CopyThings& edit) {
+    return edit.placements.size() == 1
+               ? "Copy"
+               : "Copy " + std::to_string(edit.placements.size()) + " times";
+}
 std::string name(const Truss& truss, const RenameJoint& edit) {
     return ofJoint("Rename joint", truss, edit.joint);
 }

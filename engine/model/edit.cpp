@@ -1,12 +1,12 @@
 #include "model/edit.hpp"
 
-#include "core/tolerance.hpp"
 #include "model/change_units.hpp"
 #include "model/findings.hpp"
+#include "model/rebuild.hpp"
 #include "model/removal.hpp"
 
 #include <algorithm>
-#include <cmath>
+#include <cassert>
 
 namespace gusset {
 
@@ -50,20 +50,45 @@ Refusal change(Truss& truss, const RenameJoint& edit) {
     return std::nullopt;
 }
 
-// The joint that is meant by an end: the given one, one on the spot, or a new one.
-JointId jointAt(Truss& truss, const MemberEnd& end) {
-    if (end.joint.valid()) {
-        return end.joint;
-    }
-    const Extent box = extent(truss);
-    const double near = kSameSpot * std::max(box.high.x - box.low.x, box.high.y - box.low.y);
-    for (std::size_t i = 0; i < truss.joints.size(); ++i) {
-        if (length(truss.joints[i].at - end.at) <= near) {
-            return JointId{static_cast<int>(i)};
+Refusal change(Truss& truss, const MoveJoints& edit) {
+    assert(edit.joints.size() == edit.to.size());
+    for (std::size_t i = 0; i < edit.joints.size(); ++i) {
+        if (auto refusal = change(truss, MoveJoint{edit.joints[i], edit.to[i]})) {
+            return refusal;
         }
     }
-    truss.joints.push_back({nextLabel(truss), end.at, {}});
-    return JointId{static_cast<int>(truss.joints.size()) - 1};
+    return std::nullopt;
+}
+
+Refusal change(Truss& truss, const MergeJoints& edit) {
+    if (!isIn(truss.joints, edit.gone) || !isIn(truss.joints, edit.into)) {
+        return gone("joint");
+    }
+    if (edit.gone != edit.into) {
+        mergeJoints(truss, edit.gone, edit.into);
+    }
+    return std::nullopt;
+}
+
+Refusal change(Truss& truss, const SplitMember& edit) {
+    if (!isIn(truss.members, edit.member)) {
+        return gone("member");
+    }
+    splitMember(truss, edit.member, addJoint(truss, edit.at));
+    return std::nullopt;
+}
+
+// The joint that is meant by an end: the given one, one on the spot, or a new one.
+JointId jointFor(Truss& truss, const MemberEnd& end) {
+    const JointId there = end.joint.valid() ? end.joint : jointAt(truss, end.at);
+    if (there.valid()) {
+        return there;
+    }
+    const JointId added = addJoint(truss, end.at);
+    if (end.splits.valid()) {
+        splitMember(truss, end.splits, added);
+    }
+    return added;
 }
 
 Refusal change(Truss& truss, const DrawMember& edit) {
@@ -71,10 +96,18 @@ Refusal change(Truss& truss, const DrawMember& edit) {
         if (end->joint.valid() && !isIn(truss.joints, end->joint)) {
             return gone("joint");
         }
+        if (end->splits.valid() && !isIn(truss.members, end->splits)) {
+            return gone("member");
+        }
+    }
+    if (edit.from.splits.valid() && edit.from.splits == edit.to.splits) {
+        return Issue{IssueCode::Duplicate, placeOf("members", edit.from.splits.at()),
+                     "a member can't lie along member " + memberName(truss, edit.from.splits) +
+                         ": end it somewhere else"};
     }
     Member member;
-    member.a = jointAt(truss, edit.from);
-    member.b = jointAt(truss, edit.to);
+    member.a = jointFor(truss, edit.from);
+    member.b = jointFor(truss, edit.to);
     if (member.a == member.b) {
         return Issue{IssueCode::ZeroLength, "members",
                      "a member needs two different joints: end it somewhere else"};
@@ -145,6 +178,18 @@ Refusal change(Truss& truss, const SetLoad& edit) {
 
 Refusal change(Truss& truss, const Remove& edit) {
     removeThings(truss, edit.things);
+    return std::nullopt;
+}
+
+Refusal change(Truss& truss, const CopyThings& edit) {
+    const auto all = [](const auto& list, const auto& ids) {
+        return std::all_of(ids.begin(), ids.end(), [&](auto id) { return isIn(list, id); });
+    };
+    if (!all(truss.joints, edit.things.joints) || !all(truss.members, edit.things.members) ||
+        !all(truss.loads, edit.things.loads)) {
+        return gone("thing to copy");
+    }
+    copyThings(truss, edit);
     return std::nullopt;
 }
 

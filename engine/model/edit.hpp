@@ -11,10 +11,12 @@
 
 namespace gusset {
 
-// An end of a member being drawn: a joint that is there, or a new one at `at`.
+// An end of a member being drawn: a joint that is there, or a new one at `at`, which may stand on a
+// member and split it.
 struct MemberEnd {
     JointId joint;
     Vec2 at;
+    MemberId splits{};
 };
 
 struct AddJoint {
@@ -24,6 +26,14 @@ struct MoveJoint {
     JointId joint;
     Vec2 to;
 };
+struct MoveJoints { // each to its own place
+    std::vector<JointId> joints;
+    std::vector<Vec2> to; // as many
+};
+struct MergeJoints { // `gone` gives its members, supports and loads to `into`
+    JointId gone;
+    JointId into;
+};
 struct RenameJoint {
     JointId joint;
     std::string label;
@@ -31,6 +41,10 @@ struct RenameJoint {
 struct DrawMember { // joints appear at ends that have none
     MemberEnd from;
     MemberEnd to;
+};
+struct SplitMember { // a new joint on it; both halves keep its section
+    MemberId member;
+    Vec2 at;
 };
 struct SetMember {
     MemberId member;
@@ -70,6 +84,17 @@ struct Things { // also what a selection is
 struct Remove { // with a joint go its members, supports and loads
     Things things;
 };
+// Where a copy stands: p goes to p.x · xAxis + p.y · yAxis + shift. A mirror image about the line x
+// = c has xAxis (−1, 0) and shift (2c, 0).
+struct Placement {
+    Vec2 xAxis{1, 0};
+    Vec2 yAxis{0, 1};
+    Vec2 shift;
+};
+struct CopyThings { // joints with the members and loads named; what lands on a joint joins it
+    Things things;
+    std::vector<Placement> placements; // a copy each
+};
 struct SetTitle {
     std::string title;
 };
@@ -85,9 +110,10 @@ struct ReplaceTruss { // a link, a file, an example, a new board
     std::string label; // for undo: "Open example"
 };
 
-using Edit = std::variant<AddJoint, MoveJoint, RenameJoint, DrawMember, SetMember, SetSupport,
-                          ChangeSupport, RemoveSupports, AddLoad, SetLoad, Remove, SetTitle,
-                          SetUnits, SetClassSettings, ReplaceTruss>;
+using Edit =
+    std::variant<AddJoint, MoveJoint, MoveJoints, MergeJoints, RenameJoint, DrawMember, SplitMember,
+                 SetMember, SetSupport, ChangeSupport, RemoveSupports, AddLoad, SetLoad, Remove,
+                 CopyThings, SetTitle, SetUnits, SetClassSettings, ReplaceTruss>;
 
 [[nodiscard]] Outcome<Truss> apply(const Truss&, const Edit&);
 

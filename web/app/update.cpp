@@ -26,7 +26,8 @@ bool sameCounts(const Truss& one, const Truss& other) {
 
 // Ids are good for one revision. Edits that only add or change in place leave them good.
 void keepSelectionAfter(AppState& state, const Edit& edit) {
-    if (std::holds_alternative<Remove>(edit) || std::holds_alternative<ReplaceTruss>(edit)) {
+    if (std::holds_alternative<Remove>(edit) || std::holds_alternative<MergeJoints>(edit) ||
+        std::holds_alternative<ReplaceTruss>(edit)) {
         state.selection = {};
     } else if (std::holds_alternative<SetSupport>(edit) ||
                std::holds_alternative<RemoveSupports>(edit)) {

@@ -1,5 +1,6 @@
 #include "canvas/pick.hpp"
 #include "canvas/strokes.hpp"
+#include "model/rebuild.hpp"
 
 namespace gusset {
 

@@ -1,7 +1,7 @@
 #include "canvas/pick.hpp"
 
 #include "canvas/symbols.hpp"
-#include "core/tolerance.hpp"
+#include "model/rebuild.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -158,18 +158,6 @@ MemberEnd snap(const AppState& state, Vec2 pixel, double slack, JointId notThis)
     }
     const Vec2 at = snapToGrid(view, toWorld(view.camera, pixel));
     return {jointAt(state.truss, at), at};
-}
-
-JointId jointAt(const Truss& truss, Vec2 at) {
-    const Extent box = extent(truss);
-    const double close =
-        kSameSpot * std::max({box.high.x - box.low.x, box.high.y - box.low.y, 0.0});
-    for (std::size_t i = 0; i < truss.joints.size(); ++i) {
-        if (length(truss.joints[i].at - at) <= close) {
-            return JointId{static_cast<int>(i)};
-        }
-    }
-    return {};
 }
 
 } // namespace gusset

@@ -20,7 +20,5 @@ namespace gusset {
 // figures stay short either way.
 [[nodiscard]] Vec2 snapToGrid(const View&, Vec2 world);
 [[nodiscard]] Vec2 roundToStep(Vec2 world, double step);
-// The joint at this place, to within rounding; none if there is none.
-[[nodiscard]] JointId jointAt(const Truss&, Vec2 at);
 
 } // namespace gusset
