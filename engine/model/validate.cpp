@@ -54,7 +54,8 @@ private:
 
     void checkNumber(double value, const std::string& at) {
         if (!(std::abs(value) <= kLargestNumber)) {
-            error(IssueCode::NotFinite, at, "the number is too large to compute with: keep it within ±1e100");
+            error(IssueCode::NotFinite, at,
+                  "the number is too large to compute with: keep it within ±1e100");
         }
     }
 
