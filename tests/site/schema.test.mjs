@@ -1,0 +1,81 @@
+// The published JSON Schema and the reader of the command line agree on what a model is.
+import assert from 'node:assert/strict';
+import { spawnSync } from 'node:child_process';
+import { readFileSync, readdirSync } from 'node:fs';
+import path from 'node:path';
+import { test } from 'node:test';
+import { gusset, root } from '../cli/support.mjs';
+
+function validity(models) {
+    const { status, stdout, stderr } = spawnSync('python3', [path.join(root, 'tests/site/validate_models.py')], {
+        input: models.map((model) => JSON.stringify(model) + '\n').join(''),
+        encoding: 'utf8',
+    });
+    assert.equal(status, 0, stderr);
+    return stdout.trimEnd().split('\n');
+}
+
+function modelsIn(folder) {
+    return readdirSync(path.join(root, folder))
+        .filter((name) => name.endsWith('.json') && name !== 'index.json')
+        .map((name) => JSON.parse(readFileSync(path.join(root, folder, name), 'utf8')));
+}
+
+const base = () => JSON.parse(readFileSync(path.join(root, 'site/examples/farm_bridge.json'), 'utf8'));
+
+// Each a change that the reader refuses, for a reason that a schema can state.
+const changes = {
+    'no version': (m) => delete m.gusset,
+    'a later version': (m) => (m.gusset = 2),
+    'no members': (m) => delete m.members,
+    'a joint without x': (m) => delete m.joints[0].x,
+    'a label that is a number': (m) => (m.joints[0].id = 1),
+    'an empty label': (m) => (m.joints[0].id = ''),
+    'a long label': (m) => (m.joints[0].id = 'x'.repeat(41)),
+    'a label with a line break': (m) => (m.joints[0].id = 'a\nb'),
+    'a number too large': (m) => (m.joints[0].x = 1e101),
+    'a member without end': (m) => delete m.members[0].b,
+    'a support of no kind': (m) => (m.supports[0].kind = 'glue'),
+    'a roller without direction': (m) => delete m.supports[1].reaction,
+    'a settlement of the wrong form': (m) => (m.supports[0].settle = 5),
+    'a unit that is none': (m) => (m.units.length = 'yd'),
+    'a load of no kind': (m) => (m.loads[0] = { case: 'deck' }),
+    'a load of two kinds': (m) => (m.loads[0].fy = -1),
+    'self-weight that is not': (m) => (m.loads[1].selfWeight = false),
+    'a chord of one joint': (m) => (m.loads[0].chord = ['A']),
+    'a path through a joint twice': (m) => (m.moving[0].path = ['A', 'B', 'A']),
+    'no stiffness': (m) => (m.materials[0].E = 0),
+    'a shape without its thickness': (m) => delete m.sections[1].t,
+    'a shape that is none': (m) => (m.sections[1].shape = 'girder'),
+    'a factor that is text': (m) => (m.combinations[0].factors.dead = '1.35'),
+    'an axle without place': (m) => delete m.moving[0].axles[0].at,
+    'half a digit': (m) => (m.class = { numbers: { digits: 2.5 } }),
+    'moments of no sense': (m) => (m.class = { moments: 'left' }),
+    'an exercise that is a list': (m) => (m.exercise = []),
+};
+
+test('every example and every model of the link corpus is valid by the schema', () => {
+    const models = [...modelsIn('site/examples'), ...modelsIn('tests/data/links')];
+    assert.ok(models.length >= 15);
+    assert.deepEqual(validity(models), models.map(() => 'valid'));
+});
+
+test('what the reader refuses by its form, the schema refuses', () => {
+    const models = Object.entries(changes).map(([name, change]) => {
+        const model = base();
+        change(model);
+        assert.equal(gusset(['check', '-'], JSON.stringify(model)).status, 2, name);
+        return model;
+    });
+    validity(models).forEach((line, i) => assert.match(line, /^invalid/, Object.keys(changes)[i]));
+});
+
+test('unknown keys are allowed everywhere', () => {
+    const model = base();
+    for (const thing of [model, model.units, model.joints[0], model.members[0], model.supports[0],
+        model.loads[0], model.materials[0], model.sections[0], model.moving[0].axles[0]]) {
+        thing.remark = 'kept';
+    }
+    assert.deepEqual(validity([model]), ['valid']);
+    assert.equal(gusset(['check', '-'], JSON.stringify(model)).status, 0);
+});
