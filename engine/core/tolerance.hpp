@@ -27,6 +27,10 @@ inline constexpr double kRigid = 1e-7;
 // and what a mechanism stretches more slowly is no cure that anyone would build:
 inline constexpr double kHolds = 1e-3;
 
+// Pivot of a joint's stiffness against the stiffness of its members: below this the truss is said
+// to be close to a mechanism there. Half the digits of a double are lost then.
+inline constexpr double kWeak = 1e-8;
+
 // Against the largest load: what the joints may lack to equilibrium in an accepted solution.
 inline constexpr double kResidual = 1e-9;
 

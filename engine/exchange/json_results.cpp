@@ -3,6 +3,8 @@
 #include "exchange/json_text.hpp"
 #include "report/number.hpp"
 
+#include <cmath>
+
 namespace gusset {
 
 namespace {
@@ -26,7 +28,8 @@ std::string_view wordOf(Status status) {
 class ResultsWriter {
 public:
     ResultsWriter(const Truss& truss, const Solution& solution)
-        : truss_(truss), solution_(solution), newton_(toNewton(truss.units.force)) {}
+        : truss_(truss), solution_(solution), newton_(toNewton(truss.units.force)),
+          move_(toMetre(truss.units.displacement)) {}
 
     std::string write() {
         out_.beginObject();
@@ -38,10 +41,15 @@ public:
             writeReactions();
             writeMembers();
         }
+        if (solution_.displaced) {
+            writeJoints();
+        }
         writeMechanisms();
+        writeRedundants();
         if (solution_.solved) {
             number("residual", solution_.residual);
         }
+        writeAssumed();
         writeIssues("notes", solution_.notes);
         writeIssues("errors", solution_.errors);
         out_.endObject();
@@ -107,7 +115,72 @@ private:
             text("b", label(truss_.members[i].b));
             force("force", solution_.forces[i]);
             text("sense", sense == Sense::Tension ? "T" : sense == Sense::Compression ? "C" : "0");
+            writeStrain(i, sense);
             out_.endObject();
+        }
+        out_.endArray();
+    }
+
+    // What is known of a member beside its force.
+    void writeStrain(std::size_t member, Sense sense) {
+        const double stress = solution_.stresses[member];
+        if (!std::isnan(stress)) {
+            number("stress", sense == Sense::Zero ? 0 : stress / toPascal(truss_.units.stress));
+        }
+        if (solution_.displaced) {
+            number("elongation", solution_.elongations[member] / move_);
+        }
+        if (!solution_.moments.empty()) {
+            number("moment", solution_.moments[member] / newton_ / toMetre(truss_.units.length));
+        }
+    }
+
+    void writeJoints() {
+        out_.key("joints");
+        out_.beginArray();
+        for (std::size_t i = 0; i < truss_.joints.size(); ++i) {
+            out_.beginObject();
+            text("id", truss_.joints[i].label);
+            number("ux", solution_.displacements[i].x / move_);
+            number("uy", solution_.displacements[i].y / move_);
+            out_.endObject();
+        }
+        out_.endArray();
+        number("strainEnergy", solution_.strainEnergy / newton_ / toMetre(truss_.units.length));
+    }
+
+    void writeRedundants() {
+        if (solution_.redundants.empty()) {
+            return;
+        }
+        const Structure structure = structureOf(truss_);
+        out_.key("redundants");
+        out_.beginArray();
+        for (const Redundant& redundant : solution_.redundants) {
+            out_.beginObject();
+            if (redundant.member.valid()) {
+                text("a", label(truss_.members[redundant.member.at()].a));
+                text("b", label(truss_.members[redundant.member.at()].b));
+            } else {
+                const Restraint& restraint =
+                    structure.restraints[static_cast<std::size_t>(redundant.restraint)];
+                text("joint", label(restraint.joint));
+                number("x", restraint.along.x);
+                number("y", restraint.along.y);
+            }
+            out_.endObject();
+        }
+        out_.endArray();
+    }
+
+    void writeAssumed() {
+        if (solution_.assumed.empty()) {
+            return;
+        }
+        out_.key("assumed");
+        out_.beginArray();
+        for (const std::string& sentence : solution_.assumed) {
+            out_.text(sentence);
         }
         out_.endArray();
     }
@@ -154,6 +227,7 @@ private:
     const Truss& truss_;
     const Solution& solution_;
     double newton_;
+    double move_; // metres in a displacement unit
     JsonText out_{Layout::Indented};
 };
 

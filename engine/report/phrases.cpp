@@ -40,6 +40,13 @@ constexpr Sentence kEnglish[] = {
                                 "more than is needed."},
     {Phrase::NeedsStiffness, "Equilibrium alone leaves the forces open: "
                              "how stiff each member is decides them."},
+    {Phrase::WithoutThese, "It would be determinate without {list}, for instance."},
+    {Phrase::WithoutTheseAndMore,
+     "It would be determinate without {list} and {n} more, for instance."},
+    {Phrase::ReactionAlong, "the roller at {joint}"},
+    {Phrase::ReactionX, "the horizontal reaction at {joint}"},
+    {Phrase::ReactionY, "the vertical reaction at {joint}"},
+    {Phrase::TheMember, "member {member}"},
     {Phrase::Determinate, "Statically determinate: {members} + {reactions} = 2 × {j} joints."},
     {Phrase::LargestTension, "Largest tension: {value} in {member}."},
     {Phrase::LargestCompression, "Largest compression: {value} in {member}."},

@@ -38,8 +38,14 @@ enum class Phrase {
     IndeterminateInternal, // {internal}
     IndeterminateBoth,     // {external} {internal}
     NeedsStiffness,
-    Determinate,    // {members} {reactions} {j}
-    LargestTension, // {value} {member}
+    WithoutThese,        // {list}
+    WithoutTheseAndMore, // {list} {n}
+    ReactionAlong,       // {joint}
+    ReactionX,           // {joint}
+    ReactionY,           // {joint}
+    TheMember,           // {member}
+    Determinate,         // {members} {reactions} {j}
+    LargestTension,      // {value} {member}
     LargestCompression,
     AllForcesZero,
     NotAccurate,

@@ -84,7 +84,36 @@ void addUnstable(Lines& lines, const Truss& truss, const Solution& solution) {
     }
 }
 
-void addIndeterminate(Lines& lines, const Solution& solution) {
+RichLine nameOf(const Truss& truss, const Redundant& redundant) {
+    const PhraseBook& book = englishPhrases();
+    if (redundant.member.valid()) {
+        return say(book, Phrase::TheMember,
+                   {{"member", plainLine(memberName(truss, redundant.member))}});
+    }
+    const Restraint restraint =
+        structureOf(truss).restraints[static_cast<std::size_t>(redundant.restraint)];
+    const bool roller = truss.supports[restraint.support.at()].kind == SupportKind::Roller;
+    const Phrase phrase = roller                  ? Phrase::ReactionAlong
+                          : restraint.along.x > 0 ? Phrase::ReactionX
+                                                  : Phrase::ReactionY;
+    return say(book, phrase, {{"joint", plainLine(truss.joints[restraint.joint.at()].label)}});
+}
+
+void addRedundants(Lines& lines, const Truss& truss, const Solution& solution) {
+    std::vector<RichLine> names;
+    for (const Redundant& redundant : solution.redundants) {
+        names.push_back(nameOf(truss, redundant));
+    }
+    const int more = solution.counting.redundants - static_cast<int>(names.size());
+    const RichLine list = listOf(englishPhrases(), names);
+    if (more > 0) {
+        add(lines, Phrase::WithoutTheseAndMore, {{"list", list}, {"n", number(more)}});
+    } else if (!names.empty()) {
+        add(lines, Phrase::WithoutThese, {{"list", list}});
+    }
+}
+
+void addIndeterminate(Lines& lines, const Truss& truss, const Solution& solution) {
     const Counting& count = solution.counting;
     addCounted(lines, Phrase::Indeterminate, count);
     if (count.external > 0 && count.internal > 0) {
@@ -95,6 +124,8 @@ void addIndeterminate(Lines& lines, const Solution& solution) {
     } else {
         add(lines, Phrase::IndeterminateInternal, {{"internal", number(count.internal)}});
     }
+    addRedundants(lines, truss, solution);
+    lines.insert(lines.end(), solution.assumed.begin(), solution.assumed.end());
     if (!solution.solved) {
         add(lines, Phrase::NeedsStiffness);
     }
@@ -140,7 +171,7 @@ std::vector<std::string> verdict(const Truss& truss, const Solution& solution) {
         addUnstable(lines, truss, solution);
         break;
     case Status::Indeterminate:
-        addIndeterminate(lines, solution);
+        addIndeterminate(lines, truss, solution);
         break;
     case Status::Determinate:
         addCounted(lines, Phrase::Determinate, solution.counting);

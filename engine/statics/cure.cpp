@@ -29,17 +29,21 @@ Neighbours neighboursOf(const Structure& structure) {
 std::vector<int> jointsNear(const Neighbours& neighbours, int start) {
     std::vector<int> found;
     if (neighbours.size() <= kSmall) {
-        for (std::size_t i = 0; i < neighbours.size(); ++i)
+        for (std::size_t i = 0; i < neighbours.size(); ++i) {
             found.push_back(static_cast<int>(i));
+        }
         return found;
     }
     found.push_back(start);
     std::size_t from = 0;
     for (int step = 0; step < kNear; ++step) {
-        for (const std::size_t end = found.size(); from < end; ++from)
-            for (int next : neighbours[static_cast<std::size_t>(found[from])])
-                if (std::find(found.begin(), found.end(), next) == found.end())
+        for (const std::size_t end = found.size(); from < end; ++from) {
+            for (int next : neighbours[static_cast<std::size_t>(found[from])]) {
+                if (std::find(found.begin(), found.end(), next) == found.end()) {
                     found.push_back(next);
+                }
+            }
+        }
     }
     return found;
 }
@@ -51,8 +55,9 @@ struct Candidate {
 
 double meanLength(const Structure& structure) {
     double sum = 0;
-    for (const Bar& bar : structure.bars)
+    for (const Bar& bar : structure.bars) {
         sum += bar.length;
+    }
     return structure.bars.empty() ? structure.extent
                                   : sum / static_cast<double>(structure.bars.size());
 }
@@ -61,8 +66,9 @@ double meanLength(const Structure& structure) {
 double worthOf(const Structure& structure, const Mechanism& mechanism, const Cure& cure,
                double usual) {
     const double span = length(structure.joints[cure.b.at()] - structure.joints[cure.a.at()]);
-    if (span <= kSameSpot * structure.extent)
+    if (span <= kSameSpot * structure.extent) {
         return 0;
+    }
     const double rate = std::abs(rateOf(structure, mechanism, cure));
     return rate < kHolds ? 0 : rate / (1 + (span / usual) * (span / usual));
 }
@@ -92,8 +98,9 @@ bool runsThroughJoint(const Structure& structure, Vec2 a, Vec2 b) {
 double drawback(const Structure& structure, const Cure& cure) {
     const Vec2 a = structure.joints[cure.a.at()];
     const Vec2 b = structure.joints[cure.b.at()];
-    if (runsThroughJoint(structure, a, b))
+    if (runsThroughJoint(structure, a, b)) {
         return 0.1;
+    }
     const bool crosses =
         std::any_of(structure.bars.begin(), structure.bars.end(), [&](const Bar& bar) {
             return strictlyCross(a, b, structure.joints[static_cast<std::size_t>(bar.a)],
@@ -105,8 +112,9 @@ double drawback(const Structure& structure, const Cure& cure) {
 void keepBest(std::vector<Candidate>& candidates) {
     const auto better = [](const Candidate& a, const Candidate& b) { return a.worth > b.worth; };
     std::stable_sort(candidates.begin(), candidates.end(), better);
-    if (candidates.size() > kShortList)
+    if (candidates.size() > kShortList) {
         candidates.resize(kShortList);
+    }
 }
 
 std::optional<Cure> bestMember(const Structure& structure, const Mechanism& mechanism) {
@@ -118,31 +126,37 @@ std::optional<Cure> bestMember(const Structure& structure, const Mechanism& mech
         const std::vector<int>& joined = neighbours[start.at()];
         for (int other : jointsNear(neighbours, start.index)) {
             if (other == start.index ||
-                std::find(joined.begin(), joined.end(), other) != joined.end())
+                std::find(joined.begin(), joined.end(), other) != joined.end()) {
                 continue;
+            }
             Cure cure;
             cure.a = JointId{std::min(start.index, other)};
             cure.b = JointId{std::max(start.index, other)};
             const double worth = worthOf(structure, mechanism, cure, usual);
-            if (worth > 0)
+            if (worth > 0) {
                 candidates.push_back({cure, worth});
+            }
         }
-        if (candidates.size() > 50 * kShortList)
+        if (candidates.size() > 50 * kShortList) {
             keepBest(candidates);
+        }
     }
     keepBest(candidates);
-    for (Candidate& candidate : candidates)
+    for (Candidate& candidate : candidates) {
         candidate.worth *= drawback(structure, candidate.cure);
+    }
     keepBest(candidates);
-    if (candidates.empty())
+    if (candidates.empty()) {
         return std::nullopt;
+    }
     return candidates.front().cure;
 }
 
 std::vector<int> restraintsOfJoints(const Structure& structure) {
     std::vector<int> count(structure.joints.size());
-    for (const Restraint& restraint : structure.restraints)
+    for (const Restraint& restraint : structure.restraints) {
         ++count[restraint.joint.at()];
+    }
     return count;
 }
 
@@ -151,8 +165,9 @@ std::vector<int> restraintsOfJoints(const Structure& structure) {
 std::optional<Cure> bestSupport(const Structure& structure, const Mechanism& mechanism) {
     const std::vector<int> held = restraintsOfJoints(structure);
     double lowest = structure.joints.front().y;
-    for (Vec2 joint : structure.joints)
+    for (Vec2 joint : structure.joints) {
         lowest = std::min(lowest, joint.y);
+    }
     Candidate best;
     best.worth = kHolds;
     for (JointId joint : mechanism.moving) {
@@ -164,19 +179,22 @@ std::optional<Cure> bestSupport(const Structure& structure, const Mechanism& mec
         candidate.cure.reaction = std::abs(v.y) >= std::abs(v.x) ? 90 : 0;
         candidate.worth = std::abs(rateOf(structure, mechanism, candidate.cure)) *
                           (candidate.cure.pin ? 1.5 : 1) * (atFoot ? 1.2 : 1);
-        if (candidate.worth > best.worth)
+        if (candidate.worth > best.worth) {
             best = candidate;
+        }
     }
-    if (!best.cure.support.valid())
+    if (!best.cure.support.valid()) {
         return std::nullopt;
+    }
     return best.cure;
 }
 
 } // namespace
 
 Cures curesOf(const Structure& structure, const Mechanism& mechanism) {
-    if (mechanism.moving.empty())
+    if (mechanism.moving.empty()) {
         return {};
+    }
     return {bestMember(structure, mechanism), bestSupport(structure, mechanism)};
 }
 

@@ -39,8 +39,9 @@ template <>
 struct PivotRule<double> {
     static double largest(const SparseLine<double>& line) {
         double result = 0;
-        for (const SparseEntry<double>& entry : line)
+        for (const SparseEntry<double>& entry : line) {
             result = std::max(result, std::abs(entry.value));
+        }
         return result;
     }
     static bool negligible(const SparseLine<double>& row) { return largest(row) <= kRankPivot; }
@@ -78,23 +79,27 @@ public:
     Elimination(std::vector<SparseLine<Scalar>> rows, std::size_t columns)
         : rows_(std::move(rows)), columns_(columns), place_(columns, -1),
           search_(rows_.size(), columns) {
-        for (std::size_t i = 0; i < rows_.size(); ++i)
-            for (const SparseEntry<Scalar>& entry : rows_[i])
+        for (std::size_t i = 0; i < rows_.size(); ++i) {
+            for (const SparseEntry<Scalar>& entry : rows_[i]) {
                 columns_[static_cast<std::size_t>(entry.index)].push_back(static_cast<int>(i));
+            }
+        }
     }
 
     // Consumes the matrix.
     [[nodiscard]] Factors<Scalar> run() {
         factors_.rows = rows_.size();
         factors_.columns = columns_.size();
-        for (std::size_t j = 0; j < columns_.size(); ++j)
+        for (std::size_t j = 0; j < columns_.size(); ++j) {
             search_.columns.insert(toInt(j), columns_[j].size());
+        }
         for (std::size_t i = 0; i < rows_.size(); ++i) {
             search_.rows.insert(toInt(i), rows_[i].size());
             retireIfNothing(toInt(i));
         }
-        for (Pivot pivot = next(); pivot.row >= 0; pivot = next())
+        for (Pivot pivot = next(); pivot.row >= 0; pivot = next()) {
             step(pivot);
+        }
         listFreeColumns();
         return std::move(factors_);
     }
@@ -108,21 +113,25 @@ private:
     Pivot next() {
         return search_.next(
             [this](int j, auto&& offer) {
-                for (int i : column(j))
+                for (int i : column(j)) {
                     offer(i, acceptable(i, j));
+                }
             },
             [this](int i, auto&& offer) {
                 const auto threshold = PivotRule<Scalar>::threshold(row(i));
-                for (const SparseEntry<Scalar>& entry : row(i))
+                for (const SparseEntry<Scalar>& entry : row(i)) {
                     offer(entry.index, PivotRule<Scalar>::acceptable(entry.value, threshold));
+                }
             });
     }
 
     bool acceptable(int i, int j) {
-        for (const SparseEntry<Scalar>& entry : row(i))
-            if (entry.index == j)
+        for (const SparseEntry<Scalar>& entry : row(i)) {
+            if (entry.index == j) {
                 return PivotRule<Scalar>::acceptable(entry.value,
                                                      PivotRule<Scalar>::threshold(row(i)));
+            }
+        }
         return false;
     }
 
@@ -132,26 +141,29 @@ private:
         step.column = pivot.column;
         for (SparseEntry<Scalar>& entry : row(pivot.row)) {
             forget(entry.index, pivot.row);
-            if (entry.index == pivot.column)
+            if (entry.index == pivot.column) {
                 step.pivot = std::move(entry.value);
-            else
+            } else {
                 step.beside.push_back(std::move(entry));
+            }
         }
         row(pivot.row).clear();
         search_.rows.remove(pivot.row);
         search_.columns.remove(pivot.column);
         const std::vector<int> below = std::move(column(pivot.column));
         column(pivot.column).clear();
-        for (int i : below)
+        for (int i : below) {
             reduce(i, step);
+        }
         factors_.steps.push_back(std::move(step));
     }
 
     // Takes the pivot row out of row i.
     void reduce(int i, PivotStep<Scalar>& step) {
         SparseLine<Scalar>& target = row(i);
-        for (std::size_t k = 0; k < target.size(); ++k)
+        for (std::size_t k = 0; k < target.size(); ++k) {
             place(target[k].index) = toInt(k);
+        }
         const Scalar factor =
             target[static_cast<std::size_t>(place(step.column))].value / step.pivot;
         for (const SparseEntry<Scalar>& entry : step.beside) {
@@ -165,13 +177,16 @@ private:
                 search_.columns.change(entry.index, column(entry.index).size());
             }
         }
-        for (const SparseEntry<Scalar>& entry : target)
+        for (const SparseEntry<Scalar>& entry : target) {
             place(entry.index) = -1;
+        }
         std::erase_if(target, [&](const SparseEntry<Scalar>& entry) {
-            if (entry.index == step.column)
+            if (entry.index == step.column) {
                 return true;
-            if (entry.value != Scalar(0))
+            }
+            if (entry.value != Scalar(0)) {
                 return false;
+            }
             forget(entry.index, i);
             return true;
         });
@@ -184,8 +199,9 @@ private:
     void forget(int j, int i) {
         std::vector<int>& rows = column(j);
         for (int& candidate : rows) {
-            if (candidate != i)
+            if (candidate != i) {
                 continue;
+            }
             candidate = rows.back();
             rows.pop_back();
             break;
@@ -194,10 +210,12 @@ private:
     }
 
     void retireIfNothing(int i) {
-        if (!PivotRule<Scalar>::negligible(row(i)))
+        if (!PivotRule<Scalar>::negligible(row(i))) {
             return;
-        for (const SparseEntry<Scalar>& entry : row(i))
+        }
+        for (const SparseEntry<Scalar>& entry : row(i)) {
             forget(entry.index, i);
+        }
         row(i).clear();
         search_.rows.remove(i);
         factors_.dependentRows.push_back(i);
@@ -205,11 +223,14 @@ private:
 
     void listFreeColumns() {
         std::vector<char> taken(columns_.size(), 0);
-        for (const PivotStep<Scalar>& step : factors_.steps)
+        for (const PivotStep<Scalar>& step : factors_.steps) {
             taken[static_cast<std::size_t>(step.column)] = 1;
-        for (std::size_t j = 0; j < taken.size(); ++j)
-            if (!taken[j])
+        }
+        for (std::size_t j = 0; j < taken.size(); ++j) {
+            if (!taken[j]) {
                 factors_.freeColumns.push_back(toInt(j));
+            }
+        }
     }
 
     std::vector<SparseLine<Scalar>> rows_;  // what is left of them
@@ -231,19 +252,43 @@ template <class Scalar>
                                                std::vector<Scalar>& right) {
     for (const PivotStep<Scalar>& step : factors.steps) {
         const Scalar known = right[static_cast<std::size_t>(step.row)];
-        if (known == Scalar(0))
+        if (known == Scalar(0)) {
             continue;
-        for (const SparseEntry<Scalar>& entry : step.below)
+        }
+        for (const SparseEntry<Scalar>& entry : step.below) {
             right[static_cast<std::size_t>(entry.index)] -= entry.value * known;
+        }
     }
     std::vector<Scalar> solution(factors.columns, Scalar(0));
     for (auto step = factors.steps.rbegin(); step != factors.steps.rend(); ++step) {
         Scalar sum = right[static_cast<std::size_t>(step->row)];
-        for (const SparseEntry<Scalar>& entry : step->beside)
+        for (const SparseEntry<Scalar>& entry : step->beside) {
             sum -= entry.value * solution[static_cast<std::size_t>(entry.index)];
+        }
         solution[static_cast<std::size_t>(step->column)] = sum / step->pivot;
     }
     return solution;
+}
+
+// v with vᵀ·A = right, of a matrix whose columns are all independent; 0 at the dependent rows.
+template <class Scalar>
+[[nodiscard]] std::vector<Scalar> solveTransposed(const Factors<Scalar>& factors,
+                                                  std::vector<Scalar> right) {
+    std::vector<Scalar> vector(factors.rows, Scalar(0));
+    for (const PivotStep<Scalar>& step : factors.steps) {
+        const Scalar value = right[static_cast<std::size_t>(step.column)] / step.pivot;
+        vector[static_cast<std::size_t>(step.row)] = value;
+        for (const SparseEntry<Scalar>& entry : step.beside) {
+            right[static_cast<std::size_t>(entry.index)] -= entry.value * value;
+        }
+    }
+    for (auto step = factors.steps.rbegin(); step != factors.steps.rend(); ++step) {
+        for (const SparseEntry<Scalar>& entry : step->below) {
+            vector[static_cast<std::size_t>(step->row)] -=
+                entry.value * vector[static_cast<std::size_t>(entry.index)];
+        }
+    }
+    return vector;
 }
 
 // v with vᵀ·A = 0, 1 at the given dependent row and 0 at the others.
@@ -253,8 +298,9 @@ template <class Scalar>
     vector[static_cast<std::size_t>(dependentRow)] = Scalar(1);
     for (auto step = factors.steps.rbegin(); step != factors.steps.rend(); ++step) {
         Scalar sum(0);
-        for (const SparseEntry<Scalar>& entry : step->below)
+        for (const SparseEntry<Scalar>& entry : step->below) {
             sum -= entry.value * vector[static_cast<std::size_t>(entry.index)];
+        }
         vector[static_cast<std::size_t>(step->row)] = sum;
     }
     return vector;
@@ -267,8 +313,9 @@ template <class Scalar>
     vector[static_cast<std::size_t>(freeColumn)] = Scalar(1);
     for (auto step = factors.steps.rbegin(); step != factors.steps.rend(); ++step) {
         Scalar sum(0);
-        for (const SparseEntry<Scalar>& entry : step->beside)
+        for (const SparseEntry<Scalar>& entry : step->beside) {
             sum -= entry.value * vector[static_cast<std::size_t>(entry.index)];
+        }
         vector[static_cast<std::size_t>(step->column)] = sum / step->pivot;
     }
     return vector;

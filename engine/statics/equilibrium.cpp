@@ -9,10 +9,12 @@ namespace {
 
 void put(std::vector<SparseLine<double>>& rows, int joint, int column, Vec2 value) {
     const std::size_t at = 2 * static_cast<std::size_t>(joint);
-    if (value.x != 0)
+    if (value.x != 0) {
         rows[at].push_back({column, value.x});
-    if (value.y != 0)
+    }
+    if (value.y != 0) {
         rows[at + 1].push_back({column, value.y});
+    }
 }
 
 int toInt(std::size_t count) { return static_cast<int>(count); }
@@ -31,16 +33,18 @@ Counting countingOf(const Structure& structure, std::size_t rank) {
     counting.rank = toInt(rank);
     counting.mechanisms = 2 * counting.joints - counting.rank;
     counting.redundants = counting.members + counting.reactions - counting.rank;
-    if (counting.redundants > 0)
+    if (counting.redundants > 0) {
         counting.internal = counting.members - rankOfMembers(structure);
+    }
     counting.external = counting.redundants - counting.internal;
     return counting;
 }
 
 double largestComponent(const std::vector<Vec2>& vectors) {
     double largest = 0;
-    for (Vec2 v : vectors)
+    for (Vec2 v : vectors) {
         largest = std::max({largest, std::abs(v.x), std::abs(v.y)});
+    }
     return largest;
 }
 
@@ -54,13 +58,16 @@ double addBalance(const Equilibrium& equilibrium, const std::vector<Vec2>& loads
     }
     const std::vector<double> found = solveReduced(equilibrium.factors, right);
     const std::size_t bars = sum.forces.size();
-    for (std::size_t i = 0; i < bars; ++i)
+    for (std::size_t i = 0; i < bars; ++i) {
         sum.forces[i] += found[i];
-    for (std::size_t i = bars; i < found.size(); ++i)
+    }
+    for (std::size_t i = bars; i < found.size(); ++i) {
         sum.reactions[i - bars] += found[i];
+    }
     double unbalanced = 0;
-    for (int row : equilibrium.factors.dependentRows)
+    for (int row : equilibrium.factors.dependentRows) {
         unbalanced = std::max(unbalanced, std::abs(right[static_cast<std::size_t>(row)]));
+    }
     return unbalanced;
 }
 
@@ -73,8 +80,9 @@ std::vector<SparseLine<double>> equilibriumRows(const Structure& structure) {
         put(rows, bar.a, column, bar.along);
         put(rows, bar.b, column++, -bar.along);
     }
-    for (const Restraint& restraint : structure.restraints)
+    for (const Restraint& restraint : structure.restraints) {
         put(rows, restraint.joint.index, column++, restraint.along);
+    }
     return rows;
 }
 
@@ -93,22 +101,29 @@ std::optional<EquilibriumForces> balance(const Structure& structure, const Equil
     result.reactions.resize(structure.restraints.size());
     const double unbalanced = addBalance(equilibrium, loads, result);
     result.largest = largestOf(loads, result);
-    if (unbalanced > kResidual * result.largest)
+    if (unbalanced > kResidual * result.largest) {
         return std::nullopt;
+    }
     // One step of refinement: what elimination lost of the last digits comes back.
     (void)addBalance(equilibrium, lackOfEquilibrium(structure, loads, result), result);
-    const std::vector<Vec2> lack = lackOfEquilibrium(structure, loads, result);
-    if (result.largest > 0)
-        result.residual = largestComponent(lack) / result.largest;
+    result.residual = residualOf(structure, loads, result);
     return result;
+}
+
+double residualOf(const Structure& structure, const std::vector<Vec2>& loads,
+                  const EquilibriumForces& found) {
+    const double lack = largestComponent(lackOfEquilibrium(structure, loads, found));
+    return found.largest > 0 ? lack / found.largest : 0;
 }
 
 double largestOf(const std::vector<Vec2>& loads, const EquilibriumForces& found) {
     double largest = largestComponent(loads);
-    for (double force : found.forces)
+    for (double force : found.forces) {
         largest = std::max(largest, std::abs(force));
-    for (double reaction : found.reactions)
+    }
+    for (double reaction : found.reactions) {
         largest = std::max(largest, std::abs(reaction));
+    }
     return largest;
 }
 
@@ -124,9 +139,10 @@ std::vector<Vec2> lackOfEquilibrium(const Structure& structure, const std::vecto
         add(bar.a, found.forces[i] * bar.along);
         add(bar.b, -(found.forces[i] * bar.along));
     }
-    for (std::size_t i = 0; i < structure.restraints.size(); ++i)
+    for (std::size_t i = 0; i < structure.restraints.size(); ++i) {
         add(structure.restraints[i].joint.index,
             found.reactions[i] * structure.restraints[i].along);
+    }
     return lack;
 }
 

@@ -36,6 +36,10 @@ struct EquilibriumForces {
 // The largest size of any component: the scale against which a force is zero.
 [[nodiscard]] double largestOf(const std::vector<Vec2>& loads, const EquilibriumForces&);
 
+// The largest component of the lack of equilibrium over `largest`.
+[[nodiscard]] double residualOf(const Structure&, const std::vector<Vec2>& loads,
+                                const EquilibriumForces&);
+
 // Lack of equilibrium at each joint, N: loads plus all that members and supports exert.
 [[nodiscard]] std::vector<Vec2> lackOfEquilibrium(const Structure&, const std::vector<Vec2>& loads,
                                                   const EquilibriumForces&);

@@ -9,39 +9,48 @@ namespace {
 
 Mechanism fromRows(const std::vector<double>& rows) {
     Mechanism mechanism;
-    for (std::size_t i = 0; i + 1 < rows.size(); i += 2)
+    for (std::size_t i = 0; i + 1 < rows.size(); i += 2) {
         mechanism.velocities.push_back({rows[i], rows[i + 1]});
+    }
     return mechanism;
 }
 
 // Scales the fastest joint to 1, sets what rests to rest and lists what moves.
 void tidy(Mechanism& mechanism) {
     double fastest = 0;
-    for (Vec2 v : mechanism.velocities)
+    for (Vec2 v : mechanism.velocities) {
         fastest = std::max(fastest, length(v));
+    }
     mechanism.moving.clear();
-    if (fastest == 0)
+    if (fastest == 0) {
         return;
+    }
     for (std::size_t i = 0; i < mechanism.velocities.size(); ++i) {
         Vec2& v = mechanism.velocities[i];
         v = {v.x / fastest, v.y / fastest};
-        if (std::abs(v.x) <= kRests)
+        if (std::abs(v.x) <= kRests) {
             v.x = 0;
-        if (std::abs(v.y) <= kRests)
+        }
+        if (std::abs(v.y) <= kRests) {
             v.y = 0;
-        if (v != Vec2{})
+        }
+        if (v != Vec2{}) {
             mechanism.moving.push_back(JointId{static_cast<int>(i)});
+        }
     }
 }
 
 void turnWith(Mechanism& mechanism, const std::vector<Vec2>& loads) {
     double work = 0;
-    for (std::size_t i = 0; i < loads.size(); ++i)
+    for (std::size_t i = 0; i < loads.size(); ++i) {
         work += dot(loads[i], mechanism.velocities[i]);
-    if (work >= 0)
+    }
+    if (work >= 0) {
         return;
-    for (Vec2& v : mechanism.velocities)
+    }
+    for (Vec2& v : mechanism.velocities) {
         v = Vec2{} - v;
+    }
 }
 
 // Takes so much of `other` out of the mechanism that `cure`, which holds `other`, leaves what is
@@ -49,8 +58,9 @@ void turnWith(Mechanism& mechanism, const std::vector<Vec2>& loads) {
 void release(const Structure& structure, const Cure& cure, const Mechanism& other,
              Mechanism& mechanism) {
     const double factor = rateOf(structure, mechanism, cure) / rateOf(structure, other, cure);
-    if (std::abs(factor) <= kRests)
+    if (std::abs(factor) <= kRests) {
         return;
+    }
     for (std::size_t i = 0; i < mechanism.velocities.size(); ++i) {
         Vec2& v = mechanism.velocities[i];
         v = v - factor * other.velocities[i];
@@ -61,8 +71,9 @@ void release(const Structure& structure, const Cure& cure, const Mechanism& othe
 std::vector<Mechanism> nullSpace(const Equilibrium& equilibrium) {
     std::vector<Mechanism> mechanisms;
     for (int row : equilibrium.factors.dependentRows) {
-        if (mechanisms.size() == kMechanismsShown)
+        if (mechanisms.size() == kMechanismsShown) {
             break;
+        }
         mechanisms.push_back(fromRows(leftNullVector(equilibrium.factors, row)));
         tidy(mechanisms.back());
     }
@@ -85,11 +96,14 @@ double rateOf(const Structure& structure, const Mechanism& mechanism, const Cure
                length(run);
     }
     const Vec2 v = velocityOf(mechanism, cure.support);
-    if (!cure.pin)
+    if (!cure.pin) {
         return dot(v, directionOf(cure.reaction));
-    for (const Restraint& restraint : structure.restraints)
-        if (restraint.joint == cure.support)
+    }
+    for (const Restraint& restraint : structure.restraints) {
+        if (restraint.joint == cure.support) {
             return cross(restraint.along, v);
+        }
+    }
     return 0;
 }
 
@@ -101,21 +115,24 @@ std::optional<RigidMotion> rigidMotionOf(const Structure& structure, const Mecha
         return length(place(a) - place(first)) < length(place(b) - place(first));
     });
     const Vec2 arm = place(last) - place(first);
-    if (dot(arm, arm) == 0)
+    if (dot(arm, arm) == 0) {
         return std::nullopt;
+    }
     const Vec2 start = velocityOf(mechanism, first);
     const double spin = cross(arm, velocityOf(mechanism, last) - start) / dot(arm, arm);
     for (JointId joint : joints) {
         const Vec2 offset = place(joint) - place(first);
         const Vec2 expected = start + spin * Vec2{-offset.y, offset.x};
-        if (length(velocityOf(mechanism, joint) - expected) > kRigid)
+        if (length(velocityOf(mechanism, joint) - expected) > kRigid) {
             return std::nullopt;
+        }
     }
     RigidMotion motion;
     motion.velocity = start;
     motion.turns = std::abs(spin) * structure.extent > kRigid;
-    if (motion.turns)
+    if (motion.turns) {
         motion.centre = place(first) + Vec2{-start.y / spin, start.x / spin};
+    }
     return motion;
 }
 
@@ -129,10 +146,12 @@ std::vector<Mechanism> mechanismsOf(const Truss& truss, const Structure& structu
         const Cures cures = curesOf(structure, mechanism);
         mechanism.cure = cures.member ? *cures.member : cures.support.value_or(Cure{});
         mechanism.says = inWords(truss, structure, mechanism, cures);
-        if (!cures.member && !cures.support)
+        if (!cures.member && !cures.support) {
             continue;
-        for (std::size_t k = i + 1; k < mechanisms.size(); ++k)
+        }
+        for (std::size_t k = i + 1; k < mechanisms.size(); ++k) {
             release(structure, mechanism.cure, mechanism, mechanisms[k]);
+        }
     }
     return mechanisms;
 }

@@ -54,19 +54,23 @@ struct PivotSearch {
         for (std::size_t count = 1; count < largest; ++count) {
             const auto others = static_cast<std::int64_t>(count) - 1;
             int looks = kLooks;
-            for (int j = columns.first(count); j >= 0 && looks-- > 0; j = columns.next(j))
+            for (int j = columns.first(count); j >= 0 && looks-- > 0; j = columns.next(j)) {
                 visitColumn(j, [&](int i, bool acceptable) {
                     consider(best, {i, j, others * (rows.count(i) - 1)}, acceptable);
                 });
-            if (best.cost <= others * others)
+            }
+            if (best.cost <= others * others) {
                 return best;
+            }
             looks = kLooks;
-            for (int i = rows.first(count); i >= 0 && looks-- > 0; i = rows.next(i))
+            for (int i = rows.first(count); i >= 0 && looks-- > 0; i = rows.next(i)) {
                 visitRow(i, [&](int j, bool acceptable) {
                     consider(best, {i, j, others * (columns.count(j) - 1)}, acceptable);
                 });
-            if (best.cost <= others * (others + 1))
+            }
+            if (best.cost <= others * (others + 1)) {
                 return best;
+            }
         }
         return best;
     }
@@ -79,8 +83,9 @@ private:
         4; // lines looked at for each count: more cost time and save little fill
 
     static void consider(Pivot& best, Pivot candidate, bool acceptable) {
-        if (acceptable && candidate.cost < best.cost)
+        if (acceptable && candidate.cost < best.cost) {
             best = candidate;
+        }
     }
 };
 

@@ -50,6 +50,15 @@ struct Mechanism {
 
 inline constexpr std::size_t kMechanismsShown = 12; // Counting tells how many there are
 
+// One of the members or reactions that equilibrium could do without. Others may stand in its place.
+struct Redundant {
+    MemberId member;               // if valid
+    int restraint = -1;            // else the index of a Restraint
+    std::vector<MemberId> sharing; // members that it puts under force when it is stressed
+};
+
+inline constexpr std::size_t kRedundantsShown = 12; // Counting tells how many there are
+
 struct Solution {
     Status status = Status::Invalid;
     Counting counting;
@@ -62,8 +71,23 @@ struct Solution {
                                       // scale of zero
     double residual = 0;              // largest lack of equilibrium at a joint over `largest`
     std::vector<Mechanism> mechanisms;
+    std::vector<Redundant> redundants; // at most kRedundantsShown
+
+    // Displacements are had when every member has E and A, and the truss is stable and solved.
+    bool displaced = false;          // these are valid only if true
+    std::vector<Vec2> displacements; // m, a joint each
+    std::vector<double> elongations; // m, a member each: by force, temperature and misfit
+    double strainEnergy = 0;         // J, Σ F²·L/(2·EA)
+
+    std::vector<double>
+        stresses; // Pa, a member each; NaN where no area is known; empty unless solved
+    std::vector<double>
+        moments; // N·m, a member each: the largest by which loads between its joints
+                 // bend it, as a simple beam; positive sagging; empty if there are none
+    std::vector<std::string>
+        assumed; // sentences: what the results rest on that the model doesn't say
     Issues errors;
-    Issues notes; // what was left out of account, what was assumed
+    Issues notes; // what was left out of account, what should be known
 };
 
 // Validates, reads the structure and, where equilibrium is enough, finds the forces. Never fails:

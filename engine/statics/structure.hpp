@@ -16,6 +16,11 @@ struct Bar {
     int b = 0;
     double length = 0; // m
     Vec2 along;        // unit vector from a to b
+    // From section and material, 0 where the model does not tell:
+    double area = 0;      // m²
+    double stiffness = 0; // N, EA
+    double weight = 0;    // N
+    double strain = 0;    // m, free elongation by temperature and misfit
 };
 
 // One scalar reaction. A pin gives two (along +x, then +y), a roller one along its reaction's
@@ -36,6 +41,9 @@ struct Structure {
 
 [[nodiscard]] Structure structureOf(const Truss&); // precondition: validate found no error
 
+[[nodiscard]] bool hasStrains(const Structure&); // settlement, temperature or misfit anywhere
+[[nodiscard]] Structure withoutStrains(Structure);
+
 // Which loads act: all cases with factor 1 when both are empty.
 struct LoadChoice {
     std::string caseId;
@@ -44,8 +52,12 @@ struct LoadChoice {
 [[nodiscard]] std::vector<std::string> caseNames(const Truss&); // in order of first mention
 [[nodiscard]] double caseFactor(const Truss&, const LoadChoice&, const Load&);
 
-// Force on each joint, N; chord loads and the like are carried to the joints where this version
-// computes them, else left out (validate and the results' notes say so).
+// Force on each joint, N. A load along a chord and self-weight are carried to the joints as by
+// simple beams between them.
 [[nodiscard]] std::vector<Vec2> jointLoads(const Truss&, const LoadChoice&);
+[[nodiscard]] std::vector<Vec2> jointLoads(const Truss&, const Structure&, const LoadChoice&);
+// N·m, a member each: by how much such loads bend the member that lies between the joints, at the
+// middle of a simple beam, positive sagging. Empty when no load does.
+[[nodiscard]] std::vector<double> bendingMoments(const Truss&, const Structure&, const LoadChoice&);
 
 } // namespace gusset

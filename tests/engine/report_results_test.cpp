@@ -82,14 +82,27 @@ TEST_CASE("a truss with too few members says how many are missing, and what move
     CHECK(lines[1] == solve(truss).mechanisms.front().says);
 }
 
-TEST_CASE("an indeterminate truss says by how many and that stiffness decides") {
+TEST_CASE(
+    "an indeterminate truss says by how many, what it could do without, and what is assumed") {
     Truss truss = gable();
     truss.supports.back().kind = SupportKind::Pin;
     const auto lines = verdictOf(truss);
     CHECK(lines.front() == "Statically indeterminate to degree 1: 3 members + 4 reactions against "
                            "2 × 3 joints.");
-    CHECK(lines.back() == "Equilibrium alone leaves the forces open: how stiff each member is "
-                          "decides them.");
+    CHECK(lines[2] ==
+          "It would be determinate without the horizontal reaction at B, for instance.");
+    CHECK(lines[3].find("E·A is taken to be the same for all members") == 0);
+}
+
+TEST_CASE("an indeterminate truss whose stiffness is half known says that it is needed") {
+    Truss truss = gable();
+    truss.supports.back().kind = SupportKind::Pin;
+    truss.materials.push_back({"steel", 210e3, {}, {}, {}, {}});
+    truss.sections.push_back({"bar", "steel", 500, {}, "", {}, {}});
+    truss.members.front().section = "bar";
+    CHECK(verdictOf(truss).back() == "Equilibrium alone leaves the forces open: how stiff each "
+                                     "member is decides them.");
+    CHECK(solve(truss).notes.back().at == "members[1].section");
 }
 
 TEST_CASE("a truss that nothing acts on says that no member carries a force") {

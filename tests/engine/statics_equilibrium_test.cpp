@@ -21,8 +21,9 @@ std::vector<double> denseAnswer(const Truss& truss, const std::vector<Vec2>& loa
     std::vector<double> answer;
     for (const std::vector<double>& row : inverse.value()) {
         double sum = 0;
-        for (std::size_t i = 0; i < loads.size(); ++i)
+        for (std::size_t i = 0; i < loads.size(); ++i) {
             sum -= row[2 * i] * loads[i].x + row[2 * i + 1] * loads[i].y;
+        }
         answer.push_back(sum);
     }
     return answer;
@@ -85,8 +86,9 @@ TEST_CASE("random determinate trusses of every form agree with a dense eliminati
         std::vector<double> found = solution.forces;
         found.insert(found.end(), solution.reactions.begin(), solution.reactions.end());
         const std::vector<double> expected = denseAnswer(truss, solution.loads);
-        for (std::size_t i = 0; i < found.size(); ++i)
+        for (std::size_t i = 0; i < found.size(); ++i) {
             REQUIRE_THAT(found[i], WithinAbs(expected[i], 1e-10 * solution.largest));
+        }
     }
 }
 

@@ -20,13 +20,16 @@ namespace {
 double fastestStrain(const Truss& truss, const Mechanism& mechanism) {
     const DenseMatrix matrix = denseEquilibrium(truss);
     std::vector<double> rates(matrix.front().size());
-    for (std::size_t i = 0; i < mechanism.velocities.size(); ++i)
-        for (std::size_t k = 0; k < rates.size(); ++k)
+    for (std::size_t i = 0; i < mechanism.velocities.size(); ++i) {
+        for (std::size_t k = 0; k < rates.size(); ++k) {
             rates[k] += matrix[2 * i][k] * mechanism.velocities[i].x +
                         matrix[2 * i + 1][k] * mechanism.velocities[i].y;
+        }
+    }
     double fastest = 0;
-    for (double rate : rates)
+    for (double rate : rates) {
         fastest = std::max(fastest, std::abs(rate));
+    }
     return fastest;
 }
 
@@ -42,9 +45,10 @@ void apply(Truss& truss, const Cure& cure) {
     support.joint = cure.support;
     support.kind = cure.pin ? SupportKind::Pin : SupportKind::Roller;
     support.reaction = cure.reaction;
-    if (cure.pin)
+    if (cure.pin) {
         std::erase_if(truss.supports,
                       [&](const Support& old) { return old.joint == cure.support; });
+    }
     truss.supports.push_back(support);
 }
 
@@ -59,8 +63,9 @@ Truss rectangle() {
     joint(truss, "B", 4, 0);
     joint(truss, "C", 4, 3);
     joint(truss, "D", 0, 3);
-    for (const char* ends : {"AB", "BC", "CD", "DA"})
+    for (const char* ends : {"AB", "BC", "CD", "DA"}) {
         member(truss, std::string(1, ends[0]), std::string(1, ends[1]));
+    }
     pin(truss, "A");
     roller(truss, "B");
     return truss;
@@ -120,8 +125,9 @@ TEST_CASE("a truss whose reactions meet in one point turns about it") {
     joint(truss, "A", 0, 0);
     joint(truss, "B", 4, 0);
     joint(truss, "C", 2, 3);
-    for (const char* ends : {"AB", "BC", "CA"})
+    for (const char* ends : {"AB", "BC", "CA"}) {
         member(truss, std::string(1, ends[0]), std::string(1, ends[1]));
+    }
     // Vertical at C, and at 45° from A and B: all three lines pass through (2, 2).
     roller(truss, "A", 45);
     roller(truss, "B", 135);
@@ -190,8 +196,9 @@ TEST_CASE("what a truss has lost in members and supports, it has gained in mecha
         for (const Mechanism& mechanism : solution.mechanisms) {
             REQUIRE(fastestStrain(truss, mechanism) < 1e-9);
             double fastest = 0;
-            for (Vec2 v : mechanism.velocities)
+            for (Vec2 v : mechanism.velocities) {
                 fastest = std::max(fastest, length(v));
+            }
             REQUIRE_THAT(fastest, WithinAbs(1, 1e-12));
         }
     }
@@ -201,8 +208,9 @@ TEST_CASE("all the cures that are named, taken together, make the truss stable")
     for (std::uint64_t seed = 0; seed < 700; ++seed) {
         Truss truss = randomMechanism(seed, static_cast<int>(seed % 4) + 1);
         const std::vector<Mechanism> mechanisms = solve(truss).mechanisms;
-        for (const Mechanism& mechanism : mechanisms)
+        for (const Mechanism& mechanism : mechanisms) {
             apply(truss, mechanism.cure);
+        }
         INFO("seed " << seed << ": " << mechanisms.front().says);
         const Solution cured = solve(truss);
         REQUIRE(cured.errors.empty());

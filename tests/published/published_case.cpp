@@ -23,8 +23,9 @@ std::string contentOf(const std::filesystem::path& path) {
 PublishedLine lineOf(const std::string& what, std::istringstream& rest) {
     PublishedLine line;
     line.what = what;
-    for (std::string word; rest >> word;)
+    for (std::string word; rest >> word;) {
         line.of.push_back(word);
+    }
     const std::size_t count = line.of.size();
     if (count >= 3 && line.of[count - 2] == "within") {
         line.value = std::strtod(line.of[count - 3].c_str(), nullptr);
@@ -43,10 +44,11 @@ PublishedCase caseOf(const std::filesystem::path& path) {
         std::istringstream rest(row);
         std::string what;
         rest >> what;
-        if (what == "kind")
+        if (what == "kind") {
             rest >> result.kind;
-        else if (what != "source" && what != "provenance" && what != "note")
+        } else if (what != "source" && what != "provenance" && what != "note") {
             result.lines.push_back(lineOf(what, rest));
+        }
     }
     return result;
 }
@@ -55,9 +57,11 @@ PublishedCase caseOf(const std::filesystem::path& path) {
 
 std::vector<PublishedCase> publishedCases() {
     std::vector<PublishedCase> cases;
-    for (const auto& entry : std::filesystem::directory_iterator(kCases))
-        if (entry.path().extension() == ".txt")
+    for (const auto& entry : std::filesystem::directory_iterator(kCases)) {
+        if (entry.path().extension() == ".txt") {
             cases.push_back(caseOf(entry.path()));
+        }
+    }
     std::sort(cases.begin(), cases.end(),
               [](const PublishedCase& a, const PublishedCase& b) { return a.name < b.name; });
     return cases;

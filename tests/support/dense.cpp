@@ -22,22 +22,25 @@ Vec2 unit(double degrees) {
 
 DenseMatrix identity(std::size_t size) {
     DenseMatrix matrix(size, std::vector<double>(size, 0.0));
-    for (std::size_t i = 0; i < size; ++i)
+    for (std::size_t i = 0; i < size; ++i) {
         matrix[i][i] = 1;
+    }
     return matrix;
 }
 
 void addRow(std::vector<double>& target, const std::vector<double>& row, double factor) {
-    for (std::size_t i = 0; i < row.size(); ++i)
+    for (std::size_t i = 0; i < row.size(); ++i) {
         target[i] += factor * row[i];
+    }
 }
 
 } // namespace
 
 DenseMatrix denseEquilibrium(const Truss& truss) {
     std::size_t columns = truss.members.size();
-    for (const Support& support : truss.supports)
+    for (const Support& support : truss.supports) {
         columns += support.kind == SupportKind::Pin ? 2 : 1;
+    }
     DenseMatrix matrix(2 * truss.joints.size(), std::vector<double>(columns, 0.0));
     std::size_t column = 0;
     for (const Member& member : truss.members) {
@@ -49,35 +52,43 @@ DenseMatrix denseEquilibrium(const Truss& truss) {
     for (const Support& support : truss.supports) {
         const bool pin = support.kind == SupportKind::Pin;
         put(matrix, column++, support.joint, pin ? Vec2{1, 0} : unit(support.reaction));
-        if (pin)
+        if (pin) {
             put(matrix, column++, support.joint, {0, 1});
+        }
     }
     return matrix;
 }
 
 std::optional<DenseMatrix> denseInverse(DenseMatrix matrix) {
     const std::size_t size = matrix.size();
-    if (size == 0 || matrix[0].size() != size)
+    if (size == 0 || matrix[0].size() != size) {
         return std::nullopt;
+    }
     DenseMatrix inverse = identity(size);
     for (std::size_t column = 0; column < size; ++column) {
         std::size_t best = column;
-        for (std::size_t row = column; row < size; ++row)
-            if (std::abs(matrix[row][column]) > std::abs(matrix[best][column]))
+        for (std::size_t row = column; row < size; ++row) {
+            if (std::abs(matrix[row][column]) > std::abs(matrix[best][column])) {
                 best = row;
-        if (std::abs(matrix[best][column]) < kSmallestPivot)
+            }
+        }
+        if (std::abs(matrix[best][column]) < kSmallestPivot) {
             return std::nullopt;
+        }
         std::swap(matrix[best], matrix[column]);
         std::swap(inverse[best], inverse[column]);
         const double pivot = matrix[column][column];
-        for (double& value : matrix[column])
+        for (double& value : matrix[column]) {
             value /= pivot;
-        for (double& value : inverse[column])
+        }
+        for (double& value : inverse[column]) {
             value /= pivot;
+        }
         for (std::size_t row = 0; row < size; ++row) {
             const double factor = matrix[row][column];
-            if (row == column || factor == 0)
+            if (row == column || factor == 0) {
                 continue;
+            }
             addRow(matrix[row], matrix[column], -factor);
             addRow(inverse[row], inverse[column], -factor);
         }
@@ -87,9 +98,11 @@ std::optional<DenseMatrix> denseInverse(DenseMatrix matrix) {
 
 double largestEntry(const DenseMatrix& matrix) {
     double largest = 0;
-    for (const std::vector<double>& row : matrix)
-        for (double value : row)
+    for (const std::vector<double>& row : matrix) {
+        for (double value : row) {
             largest = std::max(largest, std::abs(value));
+        }
+    }
     return largest;
 }
 

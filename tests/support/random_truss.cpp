@@ -25,8 +25,9 @@ using Pair = std::pair<JointId, JointId>;
 JointId addJoint(Truss& truss, Vec2 at) {
     const std::size_t number = truss.joints.size();
     std::string label(1, static_cast<char>('A' + number % 26));
-    if (number >= 26)
+    if (number >= 26) {
         label += std::to_string(number / 26);
+    }
     truss.joints.push_back({label, at, {}});
     return JointId{static_cast<int>(number)};
 }
@@ -64,13 +65,16 @@ Vec2 onGrid(Vec2 point) { return {std::round(point.x * 10) / 10, std::round(poin
 // Far enough from all joints, and joined to a and b by members of fair length that are not nearly
 // in one line.
 bool goodPlace(const Truss& truss, Vec2 place, Pair ends) {
-    for (const Joint& joint : truss.joints)
-        if (length(place - joint.at) < kClearance)
+    for (const Joint& joint : truss.joints) {
+        if (length(place - joint.at) < kClearance) {
             return false;
+        }
+    }
     const Vec2 a = place - at(truss, ends.first);
     const Vec2 b = place - at(truss, ends.second);
-    if (length(a) > kLongest || length(b) > kLongest)
+    if (length(a) > kLongest || length(b) > kLongest) {
         return false;
+    }
     return std::abs(cross(a, b)) >= kFlattest * length(a) * length(b);
 }
 
@@ -80,8 +84,9 @@ std::optional<JointId> grow(Truss& truss, Random& random, Pair ends) {
     for (int i = 0; i < kTries; ++i) {
         const Vec2 place =
             onGrid(middle + Vec2{random.decimal(-4, 4, 10), random.decimal(-4, 4, 10)});
-        if (!goodPlace(truss, place, ends))
+        if (!goodPlace(truss, place, ends)) {
             continue;
+        }
         const JointId joint = addJoint(truss, place);
         join(truss, joint, ends.first);
         join(truss, joint, ends.second);
@@ -98,14 +103,16 @@ Pair anyEnds(const Truss& truss, Random& random) {
     }
     const JointId a = anyJoint(truss, random);
     JointId b = a;
-    while (b == a)
+    while (b == a) {
         b = anyJoint(truss, random);
+    }
     return {a, b};
 }
 
 void growTo(Truss& truss, Random& random, std::size_t joints) {
-    for (int i = 0; i < kTries && truss.joints.size() < joints; ++i)
+    for (int i = 0; i < kTries && truss.joints.size() < joints; ++i) {
         (void)grow(truss, random, anyEnds(truss, random));
+    }
 }
 
 Truss simpleBody(Random& random, int joints) {
@@ -135,17 +142,20 @@ void supportBody(Truss& truss, Random& random) {
     }
     const JointId pin = anyJoint(truss, random);
     JointId roller = pin;
-    while (roller == pin)
+    while (roller == pin) {
         roller = anyJoint(truss, random);
+    }
     support(truss, pin, SupportKind::Pin);
     support(truss, roller, SupportKind::Roller, anyRollerDirection(random));
 }
 
 JointId outermost(const Truss& truss, double sign) {
     JointId best{0};
-    for (int i = 1; i < static_cast<int>(truss.joints.size()); ++i)
-        if (sign * at(truss, JointId{i}).x > sign * at(truss, best).x)
+    for (int i = 1; i < static_cast<int>(truss.joints.size()); ++i) {
+        if (sign * at(truss, JointId{i}).x > sign * at(truss, best).x) {
             best = JointId{i};
+        }
+    }
     return best;
 }
 
@@ -160,8 +170,9 @@ std::vector<JointId> append(Truss& first, const Truss& second, bool shared) {
         const bool same = shared && JointId{i} == left;
         places.push_back(same ? hinge : addJoint(first, onGrid(at(second, JointId{i}) + shift)));
     }
-    for (const Member& member : second.members)
+    for (const Member& member : second.members) {
         join(first, places[member.a.at()], places[member.b.at()]);
+    }
     return places;
 }
 
@@ -174,8 +185,9 @@ Truss compound(Random& random) {
     for (int links = shared ? 1 : 3, i = 0; links > 0 && i < kTries; ++i) {
         const JointId a{random.integer(0, firstJoints - 1)};
         const JointId b = random.pick(second);
-        if (a == b || joined(truss, a, b))
+        if (a == b || joined(truss, a, b)) {
             continue;
+        }
         join(truss, a, b);
         --links;
     }
@@ -190,8 +202,9 @@ Truss threeHinged(Random& random) {
     const std::vector<JointId> second =
         append(truss, simpleBody(random, random.integer(3, 6)), true);
     JointId right = hinge;
-    while (right == hinge)
+    while (right == hinge) {
         right = random.pick(second);
+    }
     support(truss, left, SupportKind::Pin);
     support(truss, right, SupportKind::Pin);
     return truss;
@@ -234,8 +247,9 @@ Truss kBraced(Random& random) {
                                  {nextLow, middle},
                                  {middle, nextHigh},
                                  {low, middle},
-                                 {high, middle}})
+                                 {high, middle}}) {
             join(truss, ends.first, ends.second);
+        }
         low = nextLow;
         high = nextHigh;
     }
@@ -249,19 +263,22 @@ void split(Truss& truss, Random& random) {
         static_cast<std::size_t>(random.integer(0, static_cast<int>(truss.members.size()) - 1));
     const Pair ends{truss.members[which].a, truss.members[which].b};
     JointId third = anyJoint(truss, random);
-    if (third == ends.first || third == ends.second)
+    if (third == ends.first || third == ends.second) {
         return;
+    }
     const std::optional<JointId> joint = grow(truss, random, ends);
-    if (!joint)
+    if (!joint) {
         return;
+    }
     join(truss, *joint, third);
     truss.members.erase(truss.members.begin() + static_cast<std::ptrdiff_t>(which));
 }
 
 Truss complex(Random& random) {
     Truss truss = simpleBody(random, random.integer(4, 6));
-    for (int i = random.integer(2, 6); i > 0; --i)
+    for (int i = random.integer(2, 6); i > 0; --i) {
         split(truss, random);
+    }
     supportBody(truss, random);
     return truss;
 }
@@ -297,18 +314,20 @@ bool wellPosed(const Truss& truss) {
 // Takes out a member, or one component of a support (a pin becomes a roller).
 void loosen(Truss& truss, Random& random) {
     if (truss.supports.empty() || random.oneIn(2)) {
-        if (truss.members.empty())
+        if (truss.members.empty()) {
             return;
+        }
         truss.members.erase(truss.members.begin() +
                             random.integer(0, static_cast<int>(truss.members.size()) - 1));
         return;
     }
     const int which = random.integer(0, static_cast<int>(truss.supports.size()) - 1);
     Support& chosen = truss.supports[static_cast<std::size_t>(which)];
-    if (chosen.kind == SupportKind::Pin)
+    if (chosen.kind == SupportKind::Pin) {
         chosen.kind = SupportKind::Roller;
-    else
+    } else {
         truss.supports.erase(truss.supports.begin() + which);
+    }
 }
 
 } // namespace
@@ -318,8 +337,9 @@ Truss randomDeterminateTruss(Form form, std::uint64_t seed) {
     for (;;) {
         Random random(seeds.bits());
         Truss truss = attempt(form, random);
-        if (!wellPosed(truss))
+        if (!wellPosed(truss)) {
             continue;
+        }
         addRandomLoads(truss, random.bits());
         return truss;
     }
@@ -332,24 +352,35 @@ Truss randomDeterminateTruss(std::uint64_t seed) {
 Truss randomMechanism(std::uint64_t seed, int lost) {
     Truss truss = randomDeterminateTruss(seed);
     Random random(~seed);
-    for (int i = 0; i < lost; ++i)
+    for (int i = 0; i < lost; ++i) {
         loosen(truss, random);
+    }
     return truss;
 }
 
-void addRandomLoads(Truss& truss, std::uint64_t seed) {
-    Random random(seed);
-    for (int i = random.integer(1, 4); i > 0; --i) {
-        const JointId joint = anyJoint(truss, random);
-        const double size = random.decimal(1, 20, 2);
-        const double sideways = random.oneIn(2) ? 0 : random.decimal(-10, 10, 2);
-        Load load;
-        if (random.oneIn(5))
-            load.what = AngledForce{joint, size, 5.0 * random.integer(0, 71)};
-        else
-            load.what = JointForce{joint, sideways, -size};
-        truss.loads.push_back(load);
+Truss randomIndeterminateTruss(std::uint64_t seed) {
+    Truss truss = randomDeterminateTruss(seed);
+    Random random(seed ^ 0x5eed);
+    const int wanted = random.integer(1, 4);
+    for (int i = 0, added = 0; i < kTries && added < wanted; ++i) {
+        const JointId a = anyJoint(truss, random);
+        const JointId b = anyJoint(truss, random);
+        if (a == b) {
+            continue;
+        }
+        const bool roller = random.oneIn(3);
+        if (!roller &&
+            (joined(truss, a, b) || length(at(truss, a) - at(truss, b)) > 2 * kLongest)) {
+            continue;
+        }
+        if (roller) {
+            support(truss, a, SupportKind::Roller, anyRollerDirection(random));
+        } else {
+            join(truss, a, b);
+        }
+        ++added;
     }
+    return withSections(std::move(truss), seed);
 }
 
 } // namespace gusset::support

@@ -27,6 +27,15 @@ enum class Form {
 // mechanism each).
 [[nodiscard]] Truss randomMechanism(std::uint64_t seed, int lost = 1);
 
+// A determinate truss with more members and scalar supports than it needs, and sections for all
+// members.
+[[nodiscard]] Truss randomIndeterminateTruss(std::uint64_t seed);
+
+// The truss with a material and one of a few sections for each member.
+[[nodiscard]] Truss withSections(Truss, std::uint64_t seed);
+// Settlements, temperature changes and misfits, some of each.
+void addRandomStrains(Truss&, std::uint64_t seed);
+
 // Some joint forces (at least one), by components and by angle.
 void addRandomLoads(Truss&, std::uint64_t seed);
 

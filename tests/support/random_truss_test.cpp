@@ -33,8 +33,9 @@ TEST_CASE("random trusses of every form are determinate, loaded, and not all ali
 
 TEST_CASE("a random mechanism has lost as many members and supports as asked for") {
     const auto unknowns = [](const Truss& truss) { return denseEquilibrium(truss)[0].size(); };
-    for (std::uint64_t seed = 0; seed < 50; ++seed)
+    for (std::uint64_t seed = 0; seed < 50; ++seed) {
         CHECK(unknowns(randomMechanism(seed, 2)) + 2 == unknowns(randomDeterminateTruss(seed)));
+    }
 }
 
 TEST_CASE("strips have the members that their webs call for") {

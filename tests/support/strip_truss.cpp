@@ -39,10 +39,12 @@ void addLoads(Truss& truss, const std::vector<JointId>& bottom) {
 // Joints of one chord, 3 m apart.
 std::vector<JointId> addChord(Truss& truss, const char* prefix, Vec2 start, int count) {
     std::vector<JointId> chord;
-    for (int i = 0; i < count; ++i)
+    for (int i = 0; i < count; ++i) {
         chord.push_back(addJoint(truss, prefix + std::to_string(i), {start.x + 3.0 * i, start.y}));
-    for (int i = 0; i + 1 < count; ++i)
+    }
+    for (int i = 0; i + 1 < count; ++i) {
         join(truss, chord[static_cast<std::size_t>(i)], chord[static_cast<std::size_t>(i) + 1]);
+    }
     return chord;
 }
 
@@ -55,14 +57,17 @@ Truss stripTruss(Web web, int panels) {
     const bool warren = web == Web::Warren;
     const std::vector<JointId> top =
         addChord(truss, "T", {warren ? 1.5 : 0, 3}, warren ? panels : panels + 1);
-    for (std::size_t i = 0; i < top.size(); ++i)
+    for (std::size_t i = 0; i < top.size(); ++i) {
         join(truss, bottom[i], top[i]);
+    }
     for (std::size_t i = 0; i + 1 < bottom.size(); ++i) {
         const bool towardsMiddle = 2 * i + 1 < bottom.size();
-        if (web != Web::Pratt || towardsMiddle)
+        if (web != Web::Pratt || towardsMiddle) {
             join(truss, top[i], bottom[i + 1]);
-        if (web == Web::Double || (web == Web::Pratt && !towardsMiddle))
+        }
+        if (web == Web::Double || (web == Web::Pratt && !towardsMiddle)) {
             join(truss, bottom[i], top[i + 1]);
+        }
     }
     addSupports(truss, bottom.front(), bottom.back());
     addLoads(truss, bottom);
@@ -70,10 +75,12 @@ Truss stripTruss(Web web, int panels) {
 }
 
 int panelsFor(Web web, int members) {
-    if (web == Web::Pratt)
+    if (web == Web::Pratt) {
         return (members - 1 + 3) / 4;
-    if (web == Web::Warren)
+    }
+    if (web == Web::Warren) {
         return (members + 1 + 3) / 4;
+    }
     return (members - 1 + 4) / 5;
 }
 

@@ -1,0 +1,65 @@
+// How the supports of each joint hold it; see stiffness.hpp.
+#include "statics/stiffness.hpp"
+
+#include "core/tolerance.hpp"
+
+#include <cmath>
+
+namespace gusset {
+
+namespace {
+
+// Where the supports of a joint leave no freedom: the displacement that two of them impose.
+Vec2 imposed(const Restraint& one, const Restraint& two) {
+    const double determinant = cross(one.along, two.along);
+    return {(one.settle * two.along.y - two.settle * one.along.y) / determinant,
+            (two.settle * one.along.x - one.settle * two.along.x) / determinant};
+}
+
+// Takes one more restraint into the hold of its joint.
+void add(const Restraint& restraint, const Restraint*& first, Hold& hold) {
+    if (!first) {
+        first = &restraint;
+        hold.first = restraint.along;
+        hold.firstHeld = true;
+        hold.settled = restraint.settle * restraint.along;
+        return;
+    }
+    if (hold.secondHeld || std::abs(cross(first->along, restraint.along)) <= kParallel) {
+        return;
+    }
+    hold.first = {1, 0};
+    hold.secondHeld = true;
+    hold.settled = imposed(*first, restraint);
+}
+
+bool agrees(const Restraint& restraint, const Hold& hold, double extent) {
+    return std::abs(dot(hold.settled, restraint.along) - restraint.settle) <= kSameSpot * extent;
+}
+
+} // namespace
+
+Outcome<std::vector<Hold>> holdsOf(const Truss& truss, const Structure& structure) {
+    std::vector<Hold> holds(structure.joints.size());
+    std::vector<const Restraint*> first(structure.joints.size(), nullptr);
+    for (const Restraint& restraint : structure.restraints) {
+        add(restraint, first[restraint.joint.at()], holds[restraint.joint.at()]);
+    }
+    Issues issues;
+    for (const Restraint& restraint : structure.restraints) {
+        if (agrees(restraint, holds[restraint.joint.at()], structure.extent)) {
+            continue;
+        }
+        issues.push_back({IssueCode::OutOfRange,
+                          "supports[" + std::to_string(restraint.support.index) + "].settle",
+                          "the settlements of the supports at joint " +
+                              truss.joints[restraint.joint.at()].label +
+                              " contradict each other; give them one movement"});
+    }
+    if (!issues.empty()) {
+        return issues;
+    }
+    return holds;
+}
+
+} // namespace gusset

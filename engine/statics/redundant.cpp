@@ -1,0 +1,84 @@
+#include "statics/redundant.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace gusset {
+
+namespace {
+
+using State = std::vector<double>; // of self-stress: a force for each bar, then each restraint
+
+double largestOf(const State& state) {
+    double largest = 0;
+    for (double force : state) {
+        largest = std::max(largest, std::abs(force));
+    }
+    return largest;
+}
+
+// The last column that the state stresses: supports stand behind members, and what was drawn later
+// behind what was drawn before.
+std::size_t lastStressed(const State& state) {
+    const double small = kZeroForce * largestOf(state);
+    std::size_t last = state.size() - 1;
+    while (last > 0 && std::abs(state[last]) <= small) {
+        --last;
+    }
+    return last;
+}
+
+void takeOut(std::size_t column, const State& from, State& state) {
+    const double factor = state[column] / from[column];
+    if (factor == 0) {
+        return;
+    }
+    for (std::size_t i = 0; i < state.size(); ++i) {
+        state[i] -= factor * from[i];
+    }
+    state[column] = 0;
+}
+
+Redundant redundantAt(std::size_t column, const State& state, std::size_t members) {
+    const double small = kZeroForce * largestOf(state);
+    Redundant redundant;
+    if (column < members) {
+        redundant.member = MemberId{static_cast<int>(column)};
+    } else {
+        redundant.restraint = static_cast<int>(column - members);
+    }
+    for (std::size_t i = 0; i < members; ++i) {
+        if (i != column && std::abs(state[i]) > small) {
+            redundant.sharing.push_back(MemberId{static_cast<int>(i)});
+        }
+    }
+    return redundant;
+}
+
+} // namespace
+
+std::vector<Redundant> redundantsOf(const Structure& structure, const Equilibrium& equilibrium) {
+    std::vector<State> states;
+    for (int column : equilibrium.factors.freeColumns) {
+        if (states.size() == kRedundantsShown) {
+            break;
+        }
+        states.push_back(rightNullVector(equilibrium.factors, column));
+    }
+    std::vector<std::size_t> columns;
+    for (std::size_t i = 0; i < states.size(); ++i) {
+        columns.push_back(lastStressed(states[i]));
+        for (std::size_t k = 0; k < states.size(); ++k) {
+            if (k != i) {
+                takeOut(columns[i], states[i], states[k]);
+            }
+        }
+    }
+    std::vector<Redundant> redundants;
+    for (std::size_t i = 0; i < states.size(); ++i) {
+        redundants.push_back(redundantAt(columns[i], states[i], structure.bars.size()));
+    }
+    return redundants;
+}
+
+} // namespace gusset
