@@ -47,7 +47,10 @@ void deriveWorking(const AppState& state, Derived& derived) {
         derived.working = workOut(state.truss, state.choice, derived.solution);
     }
     for (const Step& step : derived.working.steps) {
-        derived.lines.push_back(renderStep(state.truss, derived.working, step));
+        std::vector<WorkingLine> lines = renderStep(state.truss, derived.working, step);
+        WorkingLine title{LineRole::Heading, stepTitleLine(state.truss, derived.working, step), {}};
+        lines.insert(lines.begin(), std::move(title));
+        derived.lines.push_back(std::move(lines));
     }
     derived.workingRevision = state.revision;
     derived.workingChoice = state.choice;

@@ -25,7 +25,7 @@ struct Derived {
     std::uint64_t workingRevision = 0;
     LoadChoice workingChoice;
     Working working;
-    std::vector<std::vector<WorkingLine>> lines; // a list a step
+    std::vector<std::vector<WorkingLine>> lines; // a list a step, its title first
 
     std::uint64_t linkRevision = 0;
     std::string link; // of the committed model, without '#'

@@ -154,7 +154,7 @@ void memberForces(PanelContext& context) {
     const std::vector<ForceRow>& rows = context.derived.forces;
     const std::string force = withUnit("force", symbolOf(context.state.truss.units.force));
     const std::array columns{Column{"member", 80, 1}, Column{force, 90, 1, Align::Right},
-                             Column{"tension or compression", 100, 1}};
+                             Column{"T or C", 100, 1}};
     sectionHeading(context.ui, "Member forces");
     const bool bySize = orderChoice(context.ui);
     Table table(context.ui, "forces", columns);

@@ -17,7 +17,6 @@ struct Command {
 };
 
 void commandButton(PanelContext& context, const Command& command) {
-    ImGui::SameLine(0, context.ui.px(2));
     const ButtonLook look{.icon = command.icon,
                           .showText = command.showText,
                           .selected = command.selected,
@@ -25,11 +24,12 @@ void commandButton(PanelContext& context, const Command& command) {
     if (button(context.ui, command.label.c_str(), look)) {
         context.actions.push_back(command.action);
     }
+    ImGui::SameLine(0, context.ui.px(2));
 }
 
-// The label after ## stays the same while the words name the step.
+// What stands after ### stays the same while the words name the step.
 std::string naming(const char* verb, const std::string& step, const char* id) {
-    return (step.empty() ? std::string(verb) : std::string(verb) + ": " + step) + "##" + id;
+    return (step.empty() ? std::string(verb) : std::string(verb) + ": " + step) + "###" + id;
 }
 
 float shareWidth(const PanelContext& context) {
@@ -71,7 +71,6 @@ void commands(PanelContext& context) {
         commandButton(context,
                       {"Fit the drawing##fit", Icon::Fit, true, false, false, ZoomToFit{}});
     }
-    ImGui::SameLine(0, context.ui.px(2));
     viewMenu(context);
     ImGui::SameLine(0, context.ui.px(2));
     if (button(context.ui, "Copy link",
@@ -81,7 +80,7 @@ void commands(PanelContext& context) {
     NotebookState notebook = context.state.notebook;
     const bool open = notebook.open;
     notebook.open = !open;
-    commandButton(context, {open ? "Close the notebook##notebook" : "Open the notebook##notebook",
+    commandButton(context, {open ? "Close the notebook###notebook" : "Open the notebook###notebook",
                             Icon::Notebook, true, open, false, SetNotebook{notebook}});
 }
 
@@ -95,6 +94,8 @@ void headerPanel(PanelContext& context) {
     beginSheet(ui, "header", place, {.padding = {static_cast<float>(margin), 4}});
     const float height = ui.px(place.size.y - 8);
     titleField(context, height);
+    ImGui::SameLine(0, ui.px(8));
+    ImGui::SetCursorPosY(ImGui::GetCursorPosY() + (height - targetHeight(ui)) / 2);
     commands(context);
     const float bottom = std::round(ui.px(place.at.y + place.size.y));
     ImGui::GetWindowDrawList()->AddRectFilled({0, bottom - std::max(1.0f, ui.px(1))},

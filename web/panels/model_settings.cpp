@@ -54,9 +54,9 @@ void ask(const Ui& ui, const char* question, std::span<const char* const> words,
 }
 
 constexpr std::array kTurns{"clockwise", "anticlockwise"};
-constexpr std::array kAngles{"one angle", "cosines"};
+constexpr std::array kAngles{"one angle", "cosines", "slopes"};
 constexpr std::array kAxes{"H and V", "x and y"};
-constexpr std::array kSymbols{"F with AB below", "AB"};
+constexpr std::array kSymbols{"F with AB below", "AB", "S₁"};
 constexpr std::array kForms{"decimals", "significant figures"};
 constexpr int kMostFigures = 6;
 

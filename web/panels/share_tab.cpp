@@ -42,6 +42,7 @@ void link(PanelContext& context) {
 void files(PanelContext& context) {
     const Ui& ui = context.ui;
     sectionHeading(ui, "Files and pages");
+    ImGui::PushStyleVar(ImGuiStyleVar_ItemSpacing, {0, 0});
     if (listRow(ui, "Save as a file")) {
         context.requests.saveFile = true;
     }
@@ -57,15 +58,18 @@ void files(PanelContext& context) {
         empty.classSettings = context.state.truss.classSettings;
         context.actions.push_back(Commit{ReplaceTruss{empty, "New board"}});
     }
+    ImGui::PopStyleVar();
 }
 
 void exampleList(PanelContext& context) {
     sectionHeading(context.ui, "Examples");
+    ImGui::PushStyleVar(ImGuiStyleVar_ItemSpacing, {0, 0});
     for (const Example& example : examples()) {
         if (listRow(context.ui, example.title)) {
             context.requests.openExample = example.file;
         }
     }
+    ImGui::PopStyleVar();
 }
 
 } // namespace

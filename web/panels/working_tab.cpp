@@ -48,17 +48,17 @@ RichLook lookOf(const Ui& ui, LineRole role) {
     const Palette& palette = *ui.palette;
     switch (role) {
     case LineRole::Heading:
-        return {0, 0, palette.ink, true};
+        return {0, 0, palette.ink, ui.fonts.strong};
     case LineRole::Equation:
-        return {16, 24, palette.ink, false};
+        return {16, 24, palette.ink};
     case LineRole::Result:
-        return {16, 24, palette.accent, true};
+        return {16, 24, palette.accent, ui.fonts.strong};
     case LineRole::Caution:
-        return {0, 0, palette.warning, false};
+        return {0, 0, palette.warning};
     case LineRole::Sentence:
         break;
     }
-    return {0, 0, palette.ink, false};
+    return {0, 0, palette.ink};
 }
 
 // One step; the one that is looked at has a mark in the margin. Pressing it makes it that one.

@@ -1,4 +1,5 @@
 // The still parts of ui/widgets.hpp: sheets, rules, paragraphs, scrolling.
+#include "ui/rich_layout.hpp"
 #include "ui/widgets.hpp"
 
 #include <imgui_internal.h>
@@ -9,6 +10,7 @@
 namespace gusset {
 namespace {
 
+constexpr double kBarRoom = 8;     // CSS px, of the scroll bar
 constexpr double kScrollSlack = 8; // CSS px a finger may move and still press
 
 // Dear ImGui scrolls by wheel and by bar alone. A finger that moves up or down takes the paper with
@@ -27,14 +29,8 @@ void scrollByFinger(const Ui& ui) {
     }
 }
 
-void text(const ImFont& font, std::string_view words, Colour ink) {
-    ImGui::PushFont(const_cast<ImFont*>(&font));
-    ImGui::PushStyleColor(ImGuiCol_Text, packed(ink));
-    ImGui::PushTextWrapPos(0);
-    ImGui::TextUnformatted(words.data(), words.data() + words.size());
-    ImGui::PopTextWrapPos();
-    ImGui::PopStyleColor();
-    ImGui::PopFont();
+void text(const Ui& ui, const ImFont& face, std::string_view words, Colour ink) {
+    drawRich(ui, {{std::string(words), RunStyle::Plain}}, {.ink = ink, .face = &face});
 }
 
 } // namespace
@@ -52,15 +48,15 @@ void gap(const Ui& ui, double css) { ImGui::Dummy({0, ui.px(css)}); }
 
 void sectionHeading(const Ui& ui, std::string_view words) {
     gap(ui, 8);
-    text(*ui.fonts.strong, words, ui.palette->ink);
+    text(ui, *ui.fonts.strong, words, ui.palette->ink);
 }
 
 void paragraph(const Ui& ui, std::string_view words, Ink ink) {
-    text(*ui.fonts.body, words, textColour(*ui.palette, ink));
+    text(ui, *ui.fonts.body, words, textColour(*ui.palette, ink));
 }
 
 void smallPrint(const Ui& ui, std::string_view words) {
-    text(*ui.fonts.small, words, ui.palette->muted);
+    text(ui, *ui.fonts.small, words, ui.palette->muted);
 }
 
 void beginSheet(const Ui& ui, const char* id, const Rect& place, const SheetLook& look) {
@@ -76,13 +72,22 @@ void beginSheet(const Ui& ui, const char* id, const Rect& place, const SheetLook
     }
     ImGui::Begin(id, nullptr, flags);
     ImGui::PopStyleVar();
+    ImGui::PushClipRect(ImGui::GetWindowPos(),
+                        {ImGui::GetWindowPos().x + ImGui::GetWindowSize().x,
+                         ImGui::GetWindowPos().y + ImGui::GetWindowSize().y},
+                        false); // rules and frames go to the edge of the paper
 }
 
-void endSheet() { ImGui::End(); }
+void endSheet() {
+    ImGui::PopClipRect();
+    ImGui::End();
+}
 
 void beginScroll(const Ui& ui, const char* id) {
     ImGui::PushStyleVar(ImGuiStyleVar_WindowPadding, {0, 0});
-    ImGui::BeginChild(id, {0, 0}, ImGuiChildFlags_None, ImGuiWindowFlags_None);
+    // The bar stands in the margin, so that what is scrolled is as wide as what is not.
+    ImGui::BeginChild(id, {ImGui::GetContentRegionAvail().x + ui.px(kBarRoom), 0},
+                      ImGuiChildFlags_None, ImGuiWindowFlags_AlwaysVerticalScrollbar);
     ImGui::PopStyleVar();
     scrollByFinger(ui);
 }

@@ -20,7 +20,7 @@ struct Word { // is not broken
     bool spaceBefore = false;
 };
 
-const ImFont& faceOf(const Ui& ui, RunStyle style, bool strong) {
+const ImFont& faceOf(const Ui& ui, RunStyle style, const ImFont* face) {
     switch (style) {
     case RunStyle::Variable:
         return *ui.fonts.variable;
@@ -31,11 +31,11 @@ const ImFont& faceOf(const Ui& ui, RunStyle style, bool strong) {
     case RunStyle::Plain:
         break;
     }
-    return strong ? *ui.fonts.strong : *ui.fonts.body;
+    return face ? *face : *ui.fonts.body;
 }
 
-Piece pieceOf(const Ui& ui, std::string_view text, RunStyle style, bool strong) {
-    const ImFont& font = faceOf(ui, style, strong);
+Piece pieceOf(const Ui& ui, std::string_view text, RunStyle style, const ImFont* face) {
+    const ImFont& font = faceOf(ui, style, face);
     Piece piece{text, &font, 0, 0};
     piece.width =
         font.CalcTextSizeA(font.FontSize, FLT_MAX, 0, text.data(), text.data() + text.size()).x;
@@ -47,7 +47,7 @@ Piece pieceOf(const Ui& ui, std::string_view text, RunStyle style, bool strong) 
 }
 
 // Words end at spaces; a word may go through several runs.
-std::vector<Word> wordsOf(const Ui& ui, const RichLine& line, bool strong) {
+std::vector<Word> wordsOf(const Ui& ui, const RichLine& line, const ImFont* face) {
     std::vector<Word> words(1);
     for (const Run& run : line) {
         std::string_view rest = run.text;
@@ -55,7 +55,7 @@ std::vector<Word> wordsOf(const Ui& ui, const RichLine& line, bool strong) {
             const std::size_t space = rest.find(' ');
             const std::string_view head = rest.substr(0, space);
             if (!head.empty()) {
-                const Piece piece = pieceOf(ui, head, run.style, strong);
+                const Piece piece = pieceOf(ui, head, run.style, face);
                 words.back().width += piece.width;
                 words.back().pieces.push_back(piece);
             }
@@ -83,14 +83,15 @@ void drawWord(ImDrawList& list, const Word& word, ImVec2 at, ImU32 ink) {
 RichSize drawRich(const Ui& ui, const RichLine& line, const RichLook& look) {
     const ImVec2 origin = ImGui::GetCursorScreenPos();
     const float right = ImGui::GetContentRegionAvail().x;
-    const float space = ui.fonts.body->FontSize * 0.28f;
-    const float lineHeight = std::round(ui.fonts.body->FontSize * 1.45f);
-    const float lead = (lineHeight - ui.fonts.body->FontSize) / 2;
+    const float height = look.face ? look.face->FontSize : ui.fonts.body->FontSize;
+    const float space = height * 0.28f;
+    const float lineHeight = std::round(height * 1.45f);
+    const float lead = (lineHeight - height) / 2;
     const float first = ui.px(look.indent);
     const float later = ui.px(look.indent + look.hanging);
     ImVec2 pen{first, 0};
     RichSize size;
-    for (const Word& word : wordsOf(ui, line, look.strong)) {
+    for (const Word& word : wordsOf(ui, line, look.face)) {
         const float before = word.spaceBefore ? space : 0;
         if (pen.x + before + word.width > right && pen.x > later) {
             pen = {later, pen.y + lineHeight};

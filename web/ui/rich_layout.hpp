@@ -10,7 +10,7 @@ struct RichLook {
     float indent = 0;  // CSS px, of all lines
     float hanging = 0; // CSS px more from the second line on
     Colour ink;
-    bool strong = false; // the text face semi-bold: a heading or a result
+    const ImFont* face = nullptr; // of plain runs: the text face, unless said
 };
 struct RichSize {
     float width = 0; // device px: of the widest line

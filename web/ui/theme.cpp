@@ -31,7 +31,7 @@ void setMeasures(ImGuiStyle& style, const Ui& ui) {
     style.ItemSpacing = {ui.px(8), ui.px(8)};
     style.ItemInnerSpacing = {ui.px(8), ui.px(4)};
     style.FramePadding = {ui.px(8), ui.px(8)};
-    style.ScrollbarSize = ui.px(8);
+    style.ScrollbarSize = ui.px(8); // kBarRoom of ui/paper
     style.ScrollbarRounding = ui.px(4);
     style.WindowMinSize = {1, 1};
     style.TouchExtraPadding = {0, 0};

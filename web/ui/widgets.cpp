@@ -22,10 +22,6 @@ void putCentred(const ImFont& font, ImVec2 centre, ImU32 ink, std::string_view t
     put(font, {centre.x - size.x / 2, centre.y - size.y / 2}, ink, text);
 }
 
-float targetHeight(const Ui& ui) {
-    return std::max(ui.px(ui.coarse ? kTouchTarget : 36), ui.fonts.body->FontSize * 1.7f);
-}
-
 void tip(const Ui& ui, std::string_view text) {
     if (ui.coarse || !ImGui::IsItemHovered(ImGuiHoveredFlags_DelayNormal)) {
         return;
@@ -89,6 +85,10 @@ bool pressable(const char* label, ImVec2 size, bool enabled) {
 std::string_view visiblePart(const char* label) {
     const std::string_view whole(label);
     return whole.substr(0, whole.find("##"));
+}
+
+float targetHeight(const Ui& ui) {
+    return std::max(ui.px(ui.coarse ? kTouchTarget : 36), ui.fonts.body->FontSize * 1.7f);
 }
 
 void drawFocus(const Ui& ui) {

@@ -21,6 +21,7 @@ struct ButtonLook {
     bool full = false;    // as wide as the column
 };
 [[nodiscard]] bool button(const Ui&, const char* label, const ButtonLook& look = {});
+[[nodiscard]] float targetHeight(const Ui&); // of a button or a tick, device px
 [[nodiscard]] float buttonWidth(const Ui&, const char* label, const ButtonLook& look = {});
 // A large sign with its word under it; chosen: on a patch, framed, and underlined.
 [[nodiscard]] bool toolButton(const Ui&, const char* label, Icon icon, bool selected, ImVec2 size);
