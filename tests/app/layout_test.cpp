@@ -92,6 +92,6 @@ TEST_CASE("the camera's middle is the middle of what is free of header, notebook
         const double right = layout.narrow ? page.x : layout.notebook.at.x;
         CAPTURE(page.x, page.y);
         CHECK(middle.x == right / 2);
-        CHECK(middle.y == (layout.header.size.y + layout.tools.at.y) / 2);
+        CHECK(middle.y == (layout.header.size.y + layout.tools.at.y - kHintHeight) / 2);
     }
 }

@@ -62,7 +62,7 @@ Camera withLayout(const Camera& camera, const Viewport& viewport, const PageLayo
     covered.size = viewport.size;
     covered.coverTop = layout.header.size.y;
     covered.coverRight = layout.narrow ? 0 : layout.notebook.size.x;
-    covered.coverBottom = viewport.size.y - layout.tools.at.y;
+    covered.coverBottom = viewport.size.y - layout.tools.at.y + kHintHeight;
     return covered;
 }
 

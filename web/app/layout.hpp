@@ -25,6 +25,7 @@ struct Viewport {
 };
 
 inline constexpr double kTouchTarget = 44;  // smallest side of anything to be touched
+inline constexpr double kHintHeight = 28;   // the line over the tools that says what one does
 inline constexpr double kNarrowBelow = 700; // page width under which the notebook is a sheet
 
 // Not `Layout`: that is how a model file is set out (exchange/json).

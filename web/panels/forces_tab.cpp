@@ -18,6 +18,7 @@ void verdictLines(PanelContext& context) {
     const Derived& derived = context.derived;
     gap(ui, 4);
     bool first = true;
+    ImGui::PushStyleVar(ImGuiStyleVar_ItemSpacing, {0, ui.px(2)});
     for (const std::string& line : derived.verdict) {
         if (first) {
             paragraph(ui, line, derived.solution.solved ? Ink::Plain : Ink::Warning);
@@ -28,6 +29,7 @@ void verdictLines(PanelContext& context) {
         }
         first = false;
     }
+    ImGui::PopStyleVar();
 }
 
 // Which loads act, where there is a choice.

@@ -77,6 +77,7 @@ void commands(PanelContext& context) {
                {.icon = Icon::Share, .showText = !context.layout.narrow})) {
         context.requests.copyLink = true;
     }
+    ImGui::SameLine(0, context.ui.px(2));
     NotebookState notebook = context.state.notebook;
     const bool open = notebook.open;
     notebook.open = !open;

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <array>
 #include <span>
+#include <string>
 
 namespace gusset {
 namespace {
@@ -69,8 +70,7 @@ void figures(const Ui& ui, ClassSettings& settings) {
         --settings.digits;
     }
     ImGui::SameLine();
-    ImGui::AlignTextToFramePadding();
-    ImGui::Text("%d", settings.digits);
+    besideButtons(ui, std::to_string(settings.digits));
     ImGui::SameLine();
     if (button(ui, "+##more", {.enabled = settings.digits < kMostFigures})) {
         ++settings.digits;

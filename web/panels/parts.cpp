@@ -37,6 +37,18 @@ void placeInput(PanelContext& context, const Table::Box& box, const FieldLook& l
     }
 }
 
+// What does not fit ends in dots.
+void drawCut(const ImFont& font, ImVec2 at, float room, ImU32 ink, std::string words) {
+    const std::string dots = "…";
+    const float dotsWidth = font.CalcTextSizeA(font.FontSize, FLT_MAX, 0, dots.c_str()).x;
+    const char* cut = nullptr;
+    (void)font.CalcTextSizeA(font.FontSize, std::max(room - dotsWidth, 0.0f), 0, words.c_str(),
+                             nullptr, &cut);
+    words.resize(static_cast<std::size_t>(cut - words.c_str()));
+    words += dots;
+    ImGui::GetWindowDrawList()->AddText(&font, font.FontSize, at, ink, words.c_str());
+}
+
 void drawText(const Ui& ui, const Table::Box& box, const FieldLook& look) {
     const bool empty = look.look.empty();
     const std::string& words = empty ? look.hint : look.look;
@@ -45,14 +57,16 @@ void drawText(const Ui& ui, const Table::Box& box, const FieldLook& look) {
     const ImVec2 size = font.CalcTextSizeA(font.FontSize, FLT_MAX, 0, words.data(), end);
     const float pad = ui.px(8);
     const float room = box.high.x - box.low.x - 2 * pad;
-    // What does not fit is cut at its end, whatever the alignment.
-    const bool right = look.align == Align::Right && size.x <= room;
+    if (size.x > room) {
+        drawCut(font, {box.low.x + pad, std::round((box.low.y + box.high.y - size.y) / 2)}, room,
+                packed(empty ? ui.palette->muted : ui.palette->ink), words);
+        return;
+    }
+    const bool right = look.align == Align::Right;
     const ImVec2 at{std::round(right ? box.high.x - pad - size.x : box.low.x + pad),
                     std::round((box.low.y + box.high.y - size.y) / 2)};
-    const ImVec4 clip{box.low.x, box.low.y, box.high.x - pad / 2, box.high.y};
     const Colour ink = empty ? ui.palette->muted : ui.palette->ink;
-    ImGui::GetWindowDrawList()->AddText(&font, font.FontSize, at, packed(ink), words.data(), end, 0,
-                                        &clip);
+    ImGui::GetWindowDrawList()->AddText(&font, font.FontSize, at, packed(ink), words.data(), end);
 }
 
 } // namespace

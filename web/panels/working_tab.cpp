@@ -16,7 +16,6 @@ void setStep(PanelContext& context, int step) {
 
 void bar(PanelContext& context, int step, int count) {
     const Ui& ui = context.ui;
-    const bool words = !context.layout.narrow;
     if (button(ui, "Previous step",
                {.icon = Icon::Previous, .showText = false, .enabled = step > 0})) {
         setStep(context, step - 1);
@@ -24,20 +23,17 @@ void bar(PanelContext& context, int step, int count) {
     ImGui::SameLine();
     if (button(ui, "Next step",
                {.icon = Icon::Next,
-                .showText = words,
+
                 .enabled = step + 1 < count,
                 .primary = true})) {
         setStep(context, step + 1);
     }
     ImGui::SameLine();
     const std::string place = std::to_string(step + 1) + " of " + std::to_string(count);
-    ImGui::AlignTextToFramePadding();
-    ImGui::PushFont(ui.fonts.small);
-    ImGui::TextColored(vector(ui.palette->muted), "%s", place.c_str());
-    ImGui::PopFont();
+    besideButtons(ui, place);
     ImGui::SameLine();
     NotebookState notebook = context.state.notebook;
-    if (toggle(ui, "Whole", notebook.wholeWorking)) {
+    if (toggle(ui, "All steps", notebook.wholeWorking)) {
         notebook.wholeWorking = !notebook.wholeWorking;
         context.actions.push_back(SetNotebook{notebook});
     }

@@ -55,6 +55,18 @@ void paragraph(const Ui& ui, std::string_view words, Ink ink) {
     text(ui, *ui.fonts.body, words, textColour(*ui.palette, ink));
 }
 
+void besideButtons(const Ui& ui, std::string_view words) {
+    const ImFont& font = *ui.fonts.small;
+    const char* end = words.data() + words.size();
+    const ImVec2 size = font.CalcTextSizeA(font.FontSize, FLT_MAX, 0, words.data(), end);
+    const ImVec2 at = ImGui::GetCursorScreenPos();
+    const float height = targetHeight(ui);
+    ImGui::GetWindowDrawList()->AddText(&font, font.FontSize,
+                                        {at.x, std::round(at.y + (height - size.y) / 2)},
+                                        packed(ui.palette->muted), words.data(), end);
+    ImGui::Dummy({size.x, height});
+}
+
 void smallPrint(const Ui& ui, std::string_view words) {
     text(ui, *ui.fonts.small, words, ui.palette->muted);
 }
@@ -85,10 +97,18 @@ void endSheet() {
 
 void beginScroll(const Ui& ui, const char* id) {
     ImGui::PushStyleVar(ImGuiStyleVar_WindowPadding, {0, 0});
-    // The bar stands in the margin, so that what is scrolled is as wide as what is not.
+    // The bar stands in the margin, so that what is scrolled is as wide as what is not; it is
+    // always there, for the width's sake, and seen when there is something to scroll.
+    ImGuiStorage& memory = *ImGui::GetStateStorage();
+    const ImGuiID slot = ImGui::GetID(id);
+    const bool shown = memory.GetBool(slot);
+    const ImU32 grab = ImGui::GetColorU32(shown ? ImGuiCol_ScrollbarGrab : ImGuiCol_ScrollbarBg);
+    ImGui::PushStyleColor(ImGuiCol_ScrollbarGrab, grab);
     ImGui::BeginChild(id, {ImGui::GetContentRegionAvail().x + ui.px(kBarRoom), 0},
                       ImGuiChildFlags_None, ImGuiWindowFlags_AlwaysVerticalScrollbar);
+    ImGui::PopStyleColor();
     ImGui::PopStyleVar();
+    memory.SetBool(slot, ImGui::GetScrollMaxY() > 0);
     scrollByFinger(ui);
 }
 

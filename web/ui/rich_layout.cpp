@@ -83,10 +83,10 @@ void drawWord(ImDrawList& list, const Word& word, ImVec2 at, ImU32 ink) {
 RichSize drawRich(const Ui& ui, const RichLine& line, const RichLook& look) {
     const ImVec2 origin = ImGui::GetCursorScreenPos();
     const float right = ImGui::GetContentRegionAvail().x;
-    const float height = look.face ? look.face->FontSize : ui.fonts.body->FontSize;
-    const float space = height * 0.28f;
-    const float lineHeight = std::round(height * 1.45f);
-    const float lead = (lineHeight - height) / 2;
+    const ImFont& face = look.face ? *look.face : *ui.fonts.body;
+    const float space = face.GetCharAdvance(' ');
+    const float lineHeight = std::round(face.FontSize * 1.45f);
+    const float lead = (lineHeight - face.FontSize) / 2;
     const float first = ui.px(look.indent);
     const float later = ui.px(look.indent + look.hanging);
     ImVec2 pen{first, 0};

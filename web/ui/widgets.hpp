@@ -39,6 +39,7 @@ void rule(const Ui&);
 void gap(const Ui&, double css);
 void sectionHeading(const Ui&, std::string_view text);
 void paragraph(const Ui&, std::string_view text, Ink ink = Ink::Plain);
+void besideButtons(const Ui&, std::string_view text); // small, in the middle of their height
 void smallPrint(const Ui&, std::string_view text);
 
 // A window of the page at a place in CSS px, without any of ImGui's own frames. Pair with endSheet.
