@@ -54,10 +54,15 @@ if(EMSCRIPTEN)
     FetchContent_MakeAvailable(imgui)
     add_library(gusset_imgui STATIC
         ${imgui_SOURCE_DIR}/imgui.cpp ${imgui_SOURCE_DIR}/imgui_draw.cpp
-        ${imgui_SOURCE_DIR}/imgui_tables.cpp ${imgui_SOURCE_DIR}/imgui_widgets.cpp)
+        ${imgui_SOURCE_DIR}/imgui_tables.cpp ${imgui_SOURCE_DIR}/imgui_widgets.cpp
+        # What ImGui's hooks for test tools call; here, so that everything that links ImGui has them.
+        ${PROJECT_SOURCE_DIR}/web/platform/item_log.cpp)
     target_include_directories(gusset_imgui SYSTEM PUBLIC ${imgui_SOURCE_DIR})
+    target_include_directories(gusset_imgui PRIVATE ${PROJECT_SOURCE_DIR}/web)
     target_compile_definitions(gusset_imgui PUBLIC IMGUI_DISABLE_DEMO_WINDOWS
-        IMGUI_DISABLE_DEBUG_TOOLS IMGUI_DISABLE_FILE_FUNCTIONS IMGUI_DISABLE_OBSOLETE_FUNCTIONS)
+        IMGUI_DISABLE_DEBUG_TOOLS IMGUI_DISABLE_FILE_FUNCTIONS IMGUI_DISABLE_OBSOLETE_FUNCTIONS
+        IMGUI_ENABLE_TEST_ENGINE
+        ImDrawIdx=unsigned) # labels of thousands of members: more corners than 16 bits count
     target_compile_options(gusset_imgui PRIVATE -Os -fno-exceptions -fno-rtti)
 
     # Dear ImGui's own renderer: draws its lists by WebGL2. Events are ours (web/platform).

@@ -1,20 +1,84 @@
-#include <emscripten/html5.h>
-#include <GLES3/gl3.h>
-#include <imgui.h>
+// The program as the page's scripts see it: start, frame, leave. Everything else comes in through
+// platform/platform_web.cpp and goes on in page.cpp.
 
-// Called once by the page when its canvas is in place. Returns false when there is no WebGL2.
-extern "C" EMSCRIPTEN_KEEPALIVE bool gussetStart() {
+#include "page.hpp"
+#include "test_hook.hpp"
+
+#include <emscripten/emscripten.h>
+#include <emscripten/html5.h>
+#include <imgui.h>
+#include <imgui_impl_opengl3.h>
+
+#include <memory>
+
+namespace {
+
+bool makeContextCurrent() {
     EmscriptenWebGLContextAttributes attributes;
     emscripten_webgl_init_context_attributes(&attributes);
     attributes.majorVersion = 2;
+    attributes.alpha = false; // the paper is opaque
+    attributes.depth = false;
+    attributes.antialias = false; // our edges are soft by themselves
     const auto context = emscripten_webgl_create_context("#board", &attributes);
-    if (context <= 0) {
-        return false;
-    }
-    emscripten_webgl_make_context_current(context);
-    ImGui::CreateContext();
-    ImGui::GetIO().IniFilename = nullptr;
-    glClearColor(0.97f, 0.96f, 0.93f, 1);
-    glClear(GL_COLOR_BUFFER_BIT);
-    return true;
+    return context > 0 &&
+           emscripten_webgl_make_context_current(context) == EMSCRIPTEN_RESULT_SUCCESS;
 }
+
+void startImGui() {
+    ImGui::CreateContext();
+    ImGuiIO& io = ImGui::GetIO();
+    io.IniFilename = nullptr; // there are no files
+    io.LogFilename = nullptr;
+    io.ConfigInputTextCursorBlink = false; // nothing is drawn while nothing changes
+    io.ConfigWindowsMoveFromTitleBarOnly = true;
+    ImGui_ImplOpenGL3_Init("#version 300 es");
+}
+
+} // namespace
+
+extern "C" {
+
+// `newer` and `older`: the two copies of the work in local storage, or empty. The page is the
+// scripts' to hand back with every frame, and lives as long as they do.
+EMSCRIPTEN_KEEPALIVE gusset::Page* gussetStart(const char* address, const char* newer,
+                                               const char* older) {
+    auto page = std::make_unique<gusset::Page>();
+    page->address = address;
+    gusset::putFirstBoard(*page, newer, older);
+    if (makeContextCurrent()) {
+        startImGui();
+        page->renderer.emplace();
+    }
+    return page.release();
+}
+
+EMSCRIPTEN_KEEPALIVE int gussetDraws(const gusset::Page* page) { return page->renderer ? 1 : 0; }
+
+// How many frames more the page wants.
+EMSCRIPTEN_KEEPALIVE int gussetFrame(gusset::Page* page, int width, int height) {
+    gusset::runFrame(*page, {width, height, page->viewport.pixelRatio},
+                     emscripten_get_now() / 1000);
+    return page->framesWanted;
+}
+
+EMSCRIPTEN_KEEPALIVE void gussetContextRestored(gusset::Page* page) {
+    if (page->renderer) {
+        page->renderer.emplace();
+        ImGui_ImplOpenGL3_DestroyDeviceObjects();
+        ImGui_ImplOpenGL3_CreateDeviceObjects();
+    }
+}
+
+EMSCRIPTEN_KEEPALIVE void gussetWorkingInTwin(gusset::Page* page, int wanted) {
+    page->workingInTwin = wanted != 0;
+}
+
+EMSCRIPTEN_KEEPALIVE void gussetLeave(gusset::Page* page) { gusset::storeBeforeLeaving(*page); }
+
+// What a test may know, as JSON; good until the next call. Watches from the first call on.
+EMSCRIPTEN_KEEPALIVE const char* gussetObserve(gusset::Page* page) {
+    return gusset::observe(*page);
+}
+
+} // extern "C"

@@ -65,6 +65,6 @@ test('without script the page says what it is and what to do', async () => {
     const { page, context } = await openPage(browser, site.address, { javaScriptEnabled: false });
     await page.goto(site.address);
     assert.equal(await page.locator('h1').innerText(), 'Gusset');
-    assert.match(await page.locator('noscript').innerText(), /Allow scripts/);
+    assert.match(await page.locator('main noscript').innerText(), /Allow scripts/);
     await context.close();
 });

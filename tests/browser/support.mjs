@@ -9,10 +9,10 @@ import { chromium } from 'playwright-core';
 export const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), '../..');
 const screenshots = path.join(root, 'build/screenshots');
 
-// The sizes in CSS pixels that the page is built for.
+// The sizes in CSS pixels that the page is looked at in.
 export const sizes = {
-    desktop: { viewport: { width: 1280, height: 800 }, deviceScaleFactor: 1 },
-    tablet: { viewport: { width: 820, height: 1180 }, deviceScaleFactor: 2, hasTouch: true },
+    desktop: { viewport: { width: 1366, height: 768 }, deviceScaleFactor: 1 },
+    tablet: { viewport: { width: 1024, height: 768 }, deviceScaleFactor: 2, hasTouch: true },
     phone: {
         viewport: { width: 390, height: 844 },
         deviceScaleFactor: 3,

@@ -83,6 +83,7 @@ void turnTo(AppState& state, std::optional<Truss> other) {
 
 void carryOut(AppState& state, const Commit& action) {
     dropGesture(state);
+    // Qualified: std::apply is found by the arguments too, and libc++ 13 fails on looking at it.
     Outcome<Truss> after = gusset::apply(state.committed, action.edit);
     if (!after) {
         say(state, MessageKind::Problem, after.issues().front().says);

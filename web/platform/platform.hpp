@@ -1,6 +1,6 @@
 #pragma once
-// The seam to the browser. platform_web.cpp implements it with site/app.js; nothing else knows the
-// browser.
+// The seam to the browser. platform_web.cpp implements it together with the scripts in site/;
+// nothing else knows the browser. All lengths are CSS pixels from the board's top left.
 
 #include "app/field.hpp"
 #include "app/layout.hpp"
@@ -15,11 +15,11 @@ namespace gusset {
 
 struct WheelEvent {
     Vec2 pixel;
-    double dx = 0; // CSS px to scroll
+    double dx = 0; // to scroll
     double dy = 0;
     bool zooms = false; // ctrl held: a pinch on a trackpad
 };
-struct PinchEvent { // two fingers moved
+struct PinchEvent { // two fingers moved; with one hand on a mouse, its middle button dragged
     Vec2 fromA, fromB, toA, toB;
     bool begins = false;
 };
@@ -30,20 +30,31 @@ struct OpenedText { // a link in the address, a file, a paste
     std::string text;
     std::string label;
 };
-using PlatformEvent =
-    std::variant<PointerEvent, WheelEvent, PinchEvent, KeyEvent, FieldDone, OpenedText, Viewport>;
+struct Said { // by the browser, to be shown: "Link copied"
+    MessageKind kind = MessageKind::Info;
+    std::string text;
+};
+using PlatformEvent = std::variant<PointerEvent, WheelEvent, PinchEvent, KeyEvent, FieldDone,
+                                   OpenedText, Said, Viewport>;
 
-// Events since the last frame, in order.
+// Events since the last call, in order.
 [[nodiscard]] std::vector<PlatformEvent> takeEvents();
 
-void requestFrames(int count);     // keep drawing so many frames more
 void showField(const FieldPlace&); // again each time it moves
 void hideField();
+enum class Cursor { Arrow, Hand, Cross, Move, Text, ResizeAcross, ResizeDown };
+void showCursor(Cursor);
+
 void copyText(std::string_view text, std::string_view saidWhenDone);
 void saveFile(std::string_view name, std::string_view text);
 void openFile();
-void storeWork(std::string_view text); // local, at once; tells of failure by an event
-void setTwin(std::string_view html, std::string_view announcement); // the page's own tables
-void setAddress(std::string_view fragment); // without a new entry in the browser's history
+void openExample(std::string_view fileName);         // of examples/, beside the page
+void setAddress(std::string_view fragment);          // without a new entry in the browser's history
+[[nodiscard]] bool storeWork(std::string_view text); // local, at once; false: refused or full
+
+// The page's own tables, and what the drawing is to those who do not see it.
+void setTwin(std::string_view html, std::string_view summary);
+void showTwin();
+void announce(std::string_view text); // to those who listen instead of looking
 
 } // namespace gusset

@@ -1,0 +1,18 @@
+# cmake -D FOLDER=build/site -D TEMPLATE=sw.js.in -D OUTPUT=sw.js -P precache.cmake
+# Lists the files of a finished site for its service worker, under a hash of all of them.
+file(GLOB_RECURSE paths RELATIVE ${FOLDER} ${FOLDER}/*)
+list(REMOVE_ITEM paths sw.js test_hook.js)
+list(SORT paths)
+set(sums)
+set(FILES "    './',")
+foreach(path IN LISTS paths)
+    file(SHA256 ${FOLDER}/${path} sum)
+    string(APPEND sums "${path} ${sum}\n")
+    if(NOT path STREQUAL "index.html")
+        string(APPEND FILES "\n    '${path}',")
+    endif()
+endforeach()
+file(SHA256 ${TEMPLATE} sum)
+string(SHA256 VERSION "${sums}${sum}")
+string(SUBSTRING ${VERSION} 0 16 VERSION)
+configure_file(${TEMPLATE} ${OUTPUT} @ONLY)

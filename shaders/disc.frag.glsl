@@ -1,0 +1,17 @@
+#version 300 es
+precision highp float;
+
+in vec2 place;
+flat in float radius;
+flat in float ring;
+flat in vec4 ringColour;
+flat in vec4 fillColour;
+
+out vec4 pixel;
+
+void main() {
+    float outside = length(place) - radius;
+    float inRing = ring > 0.0 ? clamp(outside + ring + 0.5, 0.0, 1.0) : 0.0;
+    vec4 colour = mix(fillColour, ringColour, inRing);
+    pixel = vec4(colour.rgb, colour.a * clamp(0.5 - outside, 0.0, 1.0));
+}

@@ -1,0 +1,88 @@
+// The text being typed: a real input element, laid over the field that the program draws, so that selection
+// handles, input methods, paste and screen readers work as everywhere.
+const ends = { kept: 0, givenUp: 1, next: 2, previous: 3, below: 4 };
+
+export function createField(done) {
+    const frame = document.getElementById('field');
+    const input = document.getElementById('field-input');
+    const sign = document.getElementById('field-sign');
+    const stage = document.getElementById('stage');
+    let key = ''; // of the field shown; empty: none
+    let place = null;
+
+    function finish(how) {
+        if (key === '') {
+            return;
+        }
+        const finished = key;
+        key = ''; // first: hiding blurs, which must not end it again
+        frame.hidden = true;
+        stage.style.transform = '';
+        document.getElementById('board').focus({ preventScroll: true });
+        done(finished, input.value, ends[how]);
+    }
+
+    // The keyboard of a phone covers the lower half: the whole board rises so far that the field is seen.
+    function stayAboveKeyboard() {
+        const view = window.visualViewport;
+        if (key === '' || !view) {
+            return;
+        }
+        const lift = Math.max(0, place.y + place.height + 12 - (view.offsetTop + view.height));
+        stage.style.transform = lift > 0 ? `translateY(${-lift}px)` : '';
+    }
+
+    function moveTo(x, y, width, height) {
+        place = { x, y, width, height };
+        frame.style.left = `${x}px`;
+        frame.style.top = `${y}px`;
+        frame.style.width = `${width}px`;
+        frame.style.height = `${height}px`;
+        stayAboveKeyboard();
+    }
+
+    function begin(newKey, text, numeric) {
+        key = newKey;
+        input.value = text;
+        input.inputMode = numeric ? 'decimal' : 'text';
+        input.setAttribute('aria-label', newKey.replace(/\./g, ' '));
+        sign.hidden = !numeric || !matchMedia('(pointer: coarse)').matches;
+        frame.hidden = false;
+        input.focus({ preventScroll: true });
+        input.select();
+    }
+
+    input.addEventListener('keydown', (event) => {
+        const how = { Enter: 'below', Escape: 'givenUp', Tab: event.shiftKey ? 'previous' : 'next' };
+        if (event.isComposing || !how[event.key]) {
+            return;
+        }
+        event.preventDefault();
+        finish(how[event.key]);
+    });
+    input.addEventListener('blur', () => finish('kept'));
+    // The decimal keypads of phones have no minus. Not a click: that would blur the input first.
+    sign.addEventListener('pointerdown', (event) => {
+        event.preventDefault();
+        input.value = /^\s*[-−]/.test(input.value)
+            ? input.value.replace(/^\s*[-−]\s*/, '')
+            : `-${input.value.trim()}`;
+    });
+    window.visualViewport?.addEventListener('resize', stayAboveKeyboard);
+    window.visualViewport?.addEventListener('scroll', stayAboveKeyboard);
+
+    return {
+        show(newKey, text, x, y, width, height, numeric) {
+            if (newKey !== key) {
+                begin(newKey, text, numeric);
+            }
+            moveTo(x, y, width, height);
+        },
+        hide() {
+            key = '';
+            frame.hidden = true;
+            stage.style.transform = '';
+        },
+        keep: () => finish('kept'), // the board was pressed: canvases do not take the focus by themselves
+    };
+}

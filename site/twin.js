@@ -1,0 +1,48 @@
+// The same results as real HTML: hidden from the eye while the board is used, always there for a screen
+// reader, and a page of its own to read, search and print.
+export function createTwin({ wantWorking, drawNow }) {
+    const canvas = document.getElementById('board');
+    const section = document.getElementById('tables');
+    const content = document.getElementById('tables-content');
+    const announcer = document.getElementById('announcer');
+
+    function show() {
+        wantWorking(true);
+        document.body.classList.add('reading');
+        drawNow();
+        section.focus();
+        scrollTo(0, 0);
+    }
+
+    function close() {
+        document.body.classList.remove('reading');
+        wantWorking(false);
+        canvas.focus();
+    }
+
+    document.getElementById('skip').addEventListener('click', (event) => {
+        event.preventDefault(); // the fragment is the model's
+        show();
+    });
+    document.getElementById('close-tables').addEventListener('click', close);
+    document.getElementById('print-tables').addEventListener('click', () => print());
+    section.addEventListener('keydown', (event) => {
+        if (event.key === 'Escape') {
+            close();
+        }
+    });
+    addEventListener('beforeprint', () => {
+        wantWorking(true);
+        drawNow();
+    });
+    addEventListener('afterprint', () => wantWorking(document.body.classList.contains('reading')));
+
+    return {
+        show,
+        set(html, summary) {
+            content.innerHTML = html; // all that a user typed was escaped by the program
+            canvas.setAttribute('aria-label', summary);
+        },
+        announce: (text) => { announcer.textContent = text; },
+    };
+}

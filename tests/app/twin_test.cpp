@@ -1,0 +1,80 @@
+#include "app/twin.hpp"
+#include "app/update.hpp"
+#include "support/small_truss.hpp"
+
+#include <catch2/catch_test_macros.hpp>
+
+#include <string>
+
+namespace gusset {
+namespace {
+
+// A 3-4-5 triangle, 6 m wide and 4 m high, with 10 kN down at the top:
+//        C
+//       / \.
+//   A ∆-----B ○
+Truss triangle() {
+    Truss truss;
+    truss.title = "Tripod <leg>";
+    support::joint(truss, "A", 0, 0);
+    support::joint(truss, "B", 6, 0);
+    support::joint(truss, "C", 3, 4);
+    support::member(truss, "A", "B");
+    support::member(truss, "A", "C");
+    support::member(truss, "B", "C");
+    support::pin(truss, "A");
+    support::roller(truss, "B");
+    support::force(truss, "C", 0, -10);
+    return truss;
+}
+
+std::string twinOf(const Truss& truss) {
+    const AppState state = startWith(truss);
+    Derived derived;
+    derive(state, derived);
+    return twinHtml(state, derived);
+}
+
+bool has(const std::string& html, const std::string& part) {
+    return html.find(part) != std::string::npos;
+}
+
+TEST_CASE("The page's tables hold the model beside the results") {
+    const std::string html = twinOf(triangle());
+    CHECK(has(html, "<caption>Joints</caption>"));
+    CHECK(has(html, "<tr><th scope=\"row\">C</th><td>3</td><td>4</td></tr>"));
+    CHECK(has(html, "<tr><th scope=\"row\">AB</th><td>A</td><td>B</td></tr>"));
+    CHECK(has(html, "<tr><th scope=\"row\">A</th><td>pin</td><td>any</td></tr>"));
+    CHECK(has(html, "<tr><th scope=\"row\">B</th><td>roller</td><td>90°</td></tr>"));
+    CHECK(has(html, "<tr><th scope=\"row\">C</th><td>0</td><td>-10</td><td>loads</td></tr>"));
+    // Half of 10 kN to each support; 5 kN rise over 4 of 5 m in the legs: 6.25 kN.
+    CHECK(has(html, "6.25"));
+}
+
+TEST_CASE("What a user typed never becomes markup in the page's tables") {
+    Truss truss = triangle();
+    truss.joints[2].label = "<img src=x onerror=alert(1)>";
+    const std::string html = twinOf(truss);
+    CHECK(has(html, "<h2>Tripod &lt;leg&gt;</h2>"));
+    CHECK_FALSE(has(html, "<img"));
+    CHECK(has(html, "&lt;img src=x onerror=alert(1)&gt;"));
+}
+
+TEST_CASE("An empty board has its tables too") {
+    const std::string html = twinOf({});
+    CHECK(has(html, "<h2>Untitled truss</h2>"));
+    CHECK(has(html, "<caption>Joints</caption>"));
+    CHECK_FALSE(has(html, "<caption>Loads</caption>"));
+}
+
+TEST_CASE("The drawing is summed up in words for those who do not see it") {
+    const AppState state = startWith(triangle());
+    Derived derived;
+    derive(state, derived);
+    const std::string summary = boardSummary(state, derived);
+    CHECK(summary.starts_with("The board: 3 joints, 3 members, 2 supports, 1 load. "));
+    CHECK(has(summary, derived.verdict.front()));
+}
+
+} // namespace
+} // namespace gusset

@@ -1,0 +1,103 @@
+// Drives the page as a person does: real mouse and touch events at the places where things are drawn.
+// What stands where comes from the page's test hook (site/test_hook.js).
+import assert from 'node:assert/strict';
+import { firstFrame, openPage } from './support.mjs';
+
+export async function openBoard(browser, address, size, fragment = '') {
+    const opened = await openPage(browser, address, size);
+    await opened.page.goto(`${address}?test${fragment}`);
+    return { ...opened, board: await boardOf(opened.page, size) };
+}
+
+// The hands: a mouse, or a finger by the browser's own debugging protocol, as Playwright's touchscreen
+// only taps.
+async function handsOf(page, size) {
+    if (!size.hasTouch) {
+        return {
+            down: async (at) => {
+                await page.mouse.move(at.x, at.y);
+                await page.mouse.down();
+            },
+            move: (at) => page.mouse.move(at.x, at.y),
+            up: () => page.mouse.up(),
+        };
+    }
+    const session = await page.context().newCDPSession(page);
+    const touch = (type, points) =>
+        session.send('Input.dispatchTouchEvent', {
+            type,
+            touchPoints: points.map((point, id) => ({ x: point.x, y: point.y, id })),
+        });
+    return {
+        down: (...at) => touch('touchStart', at),
+        move: (...at) => touch('touchMove', at),
+        up: () => touch('touchEnd', []),
+        cancel: () => touch('touchCancel', []),
+    };
+}
+
+export async function boardOf(page, size) {
+    await firstFrame(page);
+    await page.waitForFunction(() => window.gussetTest);
+    const hands = await handsOf(page, size);
+    const idle = () => page.evaluate(() => window.gussetTest.idle());
+    const observe = () => page.evaluate(() => window.gussetTest.observe());
+    await idle();
+
+    async function tap(at) {
+        await hands.down(at);
+        await hands.up();
+        await idle();
+    }
+
+    async function drag(from, to, { release = true } = {}) {
+        await hands.down(from);
+        for (let step = 1; step <= 4; ++step) {
+            await hands.move({
+                x: from.x + ((to.x - from.x) * step) / 4,
+                y: from.y + ((to.y - from.y) * step) / 4,
+            });
+        }
+        if (release) {
+            await hands.up();
+            await idle();
+        }
+    }
+
+    // Labels are what the program calls its items, with or without what follows ##.
+    async function find(label) {
+        const { items } = await observe();
+        const named = (item) =>
+            [item.label, ...item.label.split('##')].some((part) => part === label);
+        const item = items.find(named);
+        assert.ok(item, `no item "${label}" among ${items.map(({ label: l }) => l).join(' | ')}`);
+        return { x: item.x + item.width / 2, y: item.y + item.height / 2, ...{ item } };
+    }
+
+    return {
+        page,
+        hands,
+        idle,
+        observe,
+        tap,
+        drag,
+        find,
+        has: async (label) =>
+            (await observe()).items.some((item) => item.label.split('##').includes(label)),
+        press: async (label) => tap(await find(label)),
+        joint: async (label) => {
+            const joint = (await observe()).joints.find((one) => one.label === label);
+            assert.ok(joint, `no joint ${label}`);
+            return { x: joint.x, y: joint.y };
+        },
+        // The rows of one of the page's own tables, by its caption: texts, heading left out.
+        table: (caption) =>
+            page.evaluate((wanted) => {
+                const table = [...document.querySelectorAll('#tables-content table')].find((one) =>
+                    one.caption.textContent.startsWith(wanted));
+                return table && [...table.tBodies[0].rows].map((row) =>
+                    [...row.cells].map((cell) => cell.textContent));
+            }, caption),
+        verdict: () => page.locator('#tables-content p').first().textContent(),
+    };
+}

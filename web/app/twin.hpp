@@ -1,0 +1,18 @@
+#pragma once
+// The board in words and tables, for the page around it: what a screen reader, a search, a printer
+// and a browser without WebGL2 get. Everything a user typed is escaped.
+
+#include "app/derived.hpp"
+#include "app/state.hpp"
+
+#include <string>
+
+namespace gusset {
+
+// Title, verdict, results, then the model. No script and no style in it.
+[[nodiscard]] std::string twinHtml(const AppState&, const Derived&);
+
+// One sentence for the canvas itself: "A truss of 7 joints and 11 members. …"
+[[nodiscard]] std::string boardSummary(const AppState&, const Derived&);
+
+} // namespace gusset

@@ -1,0 +1,283 @@
+#include "page.hpp"
+
+#include "app/session.hpp"
+#include "app/twin.hpp"
+#include "app/update.hpp"
+#include "canvas/board_field.hpp"
+#include "demo.hpp"
+#include "exchange/json.hpp"
+#include "exchange/link.hpp"
+#include "page_input.hpp"
+#include "panels/panels.hpp"
+#include "ui/labels.hpp"
+
+#include <imgui.h>
+#include <imgui_impl_opengl3.h>
+
+#include <algorithm>
+
+namespace gusset {
+
+namespace {
+
+constexpr int kFramesAfterChange = 3; // ImGui settles its layout within two
+constexpr double kLongestStep = 0.1;  // s: after an idle minute nothing should jump
+
+void fitBoardToPage(Page& page, const PageLayout& layout) {
+    const Camera camera = withLayout(page.state.view.camera, page.viewport, layout);
+    if (camera != page.state.view.camera) {
+        update(page.state, {SetCamera{camera}});
+    }
+}
+
+bool workingIsOnScreen(const AppState& state) {
+    return state.notebook.open && state.notebook.tab == NotebookTab::Working;
+}
+
+void deriveAll(Page& page) {
+    derive(page.state, page.derived);
+    if (!workingIsOnScreen(page.state)) {
+        return;
+    }
+    deriveWorking(page.state, page.derived);
+    Actions actions;
+    keepStepInRange(page.state, page.derived, actions);
+    update(page.state, actions);
+}
+
+void beginPanels(Page& page, const Canvas& canvas, double now) {
+    if (refreshUi(page.ui, {.viewport = page.viewport, .theme = page.state.view.theme})) {
+        ImGui_ImplOpenGL3_DestroyFontsTexture();
+        ImGui_ImplOpenGL3_CreateFontsTexture();
+    }
+    ImGuiIO& io = ImGui::GetIO();
+    io.DisplaySize = {static_cast<float>(canvas.width), static_cast<float>(canvas.height)};
+    io.DeltaTime = static_cast<float>(std::clamp(now - page.lastFrame, 0.001, kLongestStep));
+    page.lastFrame = now;
+    if (page.panelPointer.beginFrame()) {
+        page.framesWanted = std::max(page.framesWanted, 2);
+    }
+    ImGui_ImplOpenGL3_NewFrame();
+    ImGui::NewFrame();
+}
+
+PageRequests runPanels(Page& page, const PageLayout& layout) {
+    Actions actions;
+    PageRequests requests;
+    PanelContext context{.state = page.state,
+                         .derived = page.derived,
+                         .layout = layout,
+                         .viewport = page.viewport,
+                         .ui = page.ui,
+                         .field = page.field,
+                         .actions = actions,
+                         .requests = requests};
+    headerPanel(context);
+    toolsPanel(context);
+    notebookPanel(context);
+    messagePanel(context);
+    if (!actions.empty()) {
+        page.framesWanted = std::max(page.framesWanted, kFramesAfterChange);
+    }
+    update(page.state, actions);
+    return requests;
+}
+
+void drawBoard(Page& page, const Canvas& canvas) {
+    const Ui& ui = page.ui;
+    const Scene scene =
+        buildScene(page.state, page.derived, [&ui](const std::string& text, LabelKind kind) {
+            return measureLabel(ui, text, kind);
+        });
+    page.renderer->draw(scene, *ui.palette, canvas);
+    drawLabels(*ImGui::GetBackgroundDrawList(), ui, scene.labels);
+}
+
+// The page's input element stands over the field that is being edited, wherever that is now.
+void placeField(Page& page) {
+    const std::optional<FieldPlace> place =
+        isBoardField(page.state.field.key) ? boardFieldPlace(page.state) : page.field.place;
+    if (place && place->key == page.state.field.key) {
+        showField(*place);
+        page.fieldShown = true;
+    } else if (page.fieldShown) {
+        hideField();
+        page.fieldShown = false;
+    }
+}
+
+std::string fileNameFor(const Truss& truss) {
+    std::string name;
+    for (const char c : truss.title) {
+        const bool plain =
+            (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9');
+        if (plain) {
+            name += c;
+        } else if (!name.empty() && name.back() != '-') {
+            name += '-';
+        }
+    }
+    return (name.empty() ? "truss" : name.substr(0, 60)) + ".json";
+}
+
+void carryOut(Page& page, const PageRequests& requests) {
+    if (requests.copyLink) {
+        const std::string link = writeLink(page.state.committed);
+        setAddress(link);
+        copyText(page.address + "#" + link, "Link copied.");
+    }
+    if (requests.saveFile) {
+        saveFile(fileNameFor(page.state.committed), writeModel(page.state.committed));
+    }
+    if (requests.openFile) {
+        openFile();
+    }
+    if (!requests.openExample.empty()) {
+        openExample(requests.openExample);
+    }
+    if (requests.readAsPage) {
+        showTwin();
+    }
+}
+
+// As soon as a change is more than a gesture in hand, and before the frame that shows it is on the
+// screen.
+void store(Page& page) {
+    if (storeWork(writeSession(page.state))) {
+        setAddress({}); // a link in it is not what is on the board any more
+    } else if (!page.state.unsavedNote) {
+        page.state.unsavedNote = true;
+        update(page.state, {Say{MessageKind::Problem,
+                                "This browser keeps nothing for this page (its storage is full or "
+                                "switched off). Save the board as a file to keep it."}});
+    }
+    page.storedRevision = page.state.revision;
+    page.boardIsStored = true;
+}
+
+bool inGesture(const AppState& state) { return state.gesture.kind != GestureKind::None; }
+
+void refreshTwin(Page& page) {
+    if (inGesture(page.state)) {
+        return; // read out when it is done, not at every pixel
+    }
+    if (page.twinRevision != page.state.revision || page.twinHasWorking != page.workingInTwin) {
+        page.twinRevision = page.state.revision;
+        page.twinHasWorking = page.workingInTwin;
+        std::string html = twinHtml(page.state, page.derived);
+        if (page.workingInTwin) {
+            deriveWorking(page.state, page.derived);
+            html += "<h3>The working</h3>\n" + workingHtml(page.state.truss, page.derived.working);
+        }
+        setTwin(html, boardSummary(page.state, page.derived));
+    }
+    const Message& message = page.state.message;
+    if (message.serial != page.saidSerial) {
+        page.saidSerial = message.serial;
+        announce(message.text);
+    } else if (!page.derived.verdict.empty() && page.derived.verdict.front() != page.saidVerdict) {
+        page.saidVerdict = page.derived.verdict.front();
+        announce(page.saidVerdict);
+    }
+}
+
+Cursor cursorOfPanels() {
+    switch (ImGui::GetMouseCursor()) {
+    case ImGuiMouseCursor_Hand:
+        return Cursor::Hand;
+    case ImGuiMouseCursor_TextInput:
+        return Cursor::Text;
+    case ImGuiMouseCursor_ResizeEW:
+        return Cursor::ResizeAcross;
+    case ImGuiMouseCursor_ResizeNS:
+        return Cursor::ResizeDown;
+    default:
+        return Cursor::Arrow;
+    }
+}
+
+Cursor cursorOfBoard(const AppState& state) {
+    if (state.gesture.kind == GestureKind::Pan || state.gesture.kind == GestureKind::MoveJoint) {
+        return Cursor::Move;
+    }
+    if (state.tool == Tool::Select) {
+        return state.hover.kind == HitKind::None ? Cursor::Arrow : Cursor::Hand;
+    }
+    return Cursor::Cross;
+}
+
+void refreshCursor(Page& page) {
+    const bool overPanels = ImGui::GetIO().WantCaptureMouse && page.owner != PointerOwner::Board;
+    const Cursor cursor = overPanels ? cursorOfPanels() : cursorOfBoard(page.state);
+    if (cursor != page.cursor) {
+        page.cursor = cursor;
+        showCursor(cursor);
+    }
+}
+
+// Panels first, so that what they change is on the board in the same frame.
+PageRequests drawFrame(Page& page, const PageLayout& layout, const Canvas& canvas, double now) {
+    beginPanels(page, canvas, now);
+    const PageRequests requests = runPanels(page, layout);
+    page.field.done.reset();
+    placeField(page);
+    fitBoardToPage(page, layoutFor(page.viewport, page.state.notebook));
+    deriveAll(page);
+    drawBoard(page, canvas);
+    ImGui::Render();
+    ImGui_ImplOpenGL3_RenderDrawData(ImGui::GetDrawData());
+    refreshCursor(page);
+    return requests;
+}
+
+} // namespace
+
+void putFirstBoard(Page& page, std::string_view newer, std::string_view older) {
+    for (const std::string_view text : {newer, older}) {
+        if (text.empty()) {
+            continue;
+        }
+        if (Outcome<AppState> saved = readSession(text)) {
+            page.state = std::move(saved).value();
+            page.boardIsStored = true;
+            break;
+        }
+    }
+    if (!page.boardIsStored) {
+        const auto bytes = demoModel();
+        Outcome<Reading> demo =
+            readModel({reinterpret_cast<const char*>(bytes.data()), bytes.size()});
+        page.state = startWith(demo ? std::move(demo).value().truss : Truss{});
+    }
+    page.storedRevision = page.state.revision;
+}
+
+void runFrame(Page& page, const Canvas& canvas, double now) {
+    const std::vector<PlatformEvent> events = takeEvents();
+    page.framesWanted = events.empty() ? page.framesWanted - 1
+                                       : std::max(page.framesWanted - 1, kFramesAfterChange);
+    page.field.place.reset();
+    for (const PlatformEvent& event : events) {
+        takeEvent(page, event);
+    }
+    const PageLayout layout = layoutFor(page.viewport, page.state.notebook);
+    fitBoardToPage(page, layout);
+    deriveAll(page);
+    if (page.renderer) {
+        const PageRequests requests = drawFrame(page, layout, canvas, now);
+        carryOut(page, requests);
+    }
+    if (page.state.revision != page.storedRevision && !inGesture(page.state)) {
+        store(page);
+    }
+    refreshTwin(page);
+    ++page.framesDrawn;
+}
+
+void storeBeforeLeaving(Page& page) {
+    if (page.boardIsStored || page.storedRevision != page.state.revision) {
+        store(page);
+    }
+}
+
+} // namespace gusset

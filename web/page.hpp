@@ -1,0 +1,67 @@
+#pragma once
+// The page as one value, and one frame of it: what the browser brought → state → solution → panels
+// → drawing → what the panels want of the browser. Without WebGL2 the same frame runs without
+// panels and drawing, so that links still open and the page's own tables still answer.
+
+#include "app/derived.hpp"
+#include "app/field.hpp"
+#include "app/layout.hpp"
+#include "app/state.hpp"
+#include "platform/item_log.hpp"
+#include "platform/panel_pointer.hpp"
+#include "platform/platform.hpp"
+#include "render/renderer.hpp"
+#include "ui/theme.hpp"
+
+#include <cstdint>
+#include <memory>
+#include <optional>
+#include <string>
+
+namespace gusset {
+
+// Who has the pointer, from its going down to its coming up.
+enum class PointerOwner { Nobody, Board, Panels };
+
+struct Page {
+    std::string address; // of this page, without a fragment
+    AppState state;
+    Derived derived;
+    Viewport viewport;
+    FieldHost field;
+
+    std::optional<Renderer> renderer; // none: no WebGL2
+    Ui ui;
+    PanelPointer panelPointer;
+    PointerOwner owner = PointerOwner::Nobody;
+    bool pinching = false; // of the board
+    bool fieldShown = false;
+    Cursor cursor = Cursor::Arrow;
+
+    int framesWanted = 3; // until nothing moves any more
+    int framesDrawn = 0;
+    double lastFrame = 0; // s
+
+    bool workingInTwin = false;
+    bool twinHasWorking = false;
+    std::uint64_t twinRevision = 0;   // what the page's tables show
+    std::uint64_t storedRevision = 0; // what local storage holds, or need not hold
+    bool boardIsStored = false;       // and is this board: the view of it is worth keeping too
+    std::uint64_t saidSerial = 0;     // of the last message announced
+    std::string saidVerdict;
+
+    std::unique_ptr<ItemLog> items; // only in a test
+    std::string observed;
+};
+
+// A board that nobody asked for by a link: what was saved last (the newer of two copies that can be
+// read), else the example that the page opens with.
+void putFirstBoard(Page&, std::string_view newer, std::string_view older);
+
+// `now` in seconds. Ends with framesWanted saying how many frames are still to be drawn.
+void runFrame(Page&, const Canvas&, double now);
+
+// In the middle of anything, when the page may be closed next.
+void storeBeforeLeaving(Page&);
+
+} // namespace gusset

@@ -1,0 +1,137 @@
+#include "page_input.hpp"
+
+#include "app/update.hpp"
+#include "canvas/board_field.hpp"
+#include "canvas/camera.hpp"
+
+#include <cmath>
+
+namespace gusset {
+
+namespace {
+
+// Zoom by a wheel turned so many CSS pixels: a notch of a mouse (about 100) is a sixth nearer; a
+// pinch on a trackpad sends small steps.
+constexpr double kZoomPerWheelPixel = 0.0015;
+constexpr double kZoomPerPinchPixel = 0.01;
+
+bool panelsCover(const Page& page, Vec2 pixel) {
+    return page.renderer && PanelPointer::covers(pixel, page.viewport.pixelRatio);
+}
+
+void toBoard(Page& page, const PointerEvent& event) {
+    Actions actions;
+    stepTool(page.state, event, actions);
+    update(page.state, actions);
+}
+
+void hoverNothing(Page& page) {
+    if (page.state.hover.kind != HitKind::None) {
+        update(page.state, {SetHover{}});
+    }
+}
+
+void toPanels(Page& page, const PointerEvent& event) {
+    if (page.renderer) {
+        page.panelPointer.take(event, page.viewport.pixelRatio);
+    }
+}
+
+// A pointer that nobody holds: a mouse on its way.
+void hover(Page& page, const PointerEvent& event) {
+    if (panelsCover(page, event.pixel)) {
+        hoverNothing(page);
+        toPanels(page, event);
+    } else {
+        page.panelPointer.leave();
+        toBoard(page, event);
+    }
+}
+
+void take(Page& page, const PointerEvent& event) {
+    if (event.phase == PointerPhase::Down) {
+        page.owner = panelsCover(page, event.pixel) ? PointerOwner::Panels : PointerOwner::Board;
+        if (page.owner == PointerOwner::Board && page.renderer) {
+            page.panelPointer.leave();
+        }
+    }
+    if (page.owner == PointerOwner::Panels) {
+        toPanels(page, event);
+    } else if (page.owner == PointerOwner::Board) {
+        toBoard(page, event);
+    } else if (event.phase == PointerPhase::Move && page.renderer) {
+        hover(page, event);
+    }
+    if (event.phase == PointerPhase::Up || event.phase == PointerPhase::Cancel) {
+        page.owner = PointerOwner::Nobody;
+    }
+}
+
+void take(Page& page, const WheelEvent& event) {
+    if (panelsCover(page, event.pixel)) {
+        PanelPointer::scroll(event, page.viewport.pixelRatio);
+        return;
+    }
+    const double perPixel = event.zooms ? kZoomPerPinchPixel : kZoomPerWheelPixel;
+    update(page.state, {SetCamera{zoomAbout(page.state.view.camera, event.pixel,
+                                            std::exp(-perPixel * event.dy))}});
+}
+
+void take(Page& page, const PinchEvent& event) {
+    if (event.begins) {
+        page.pinching = page.owner != PointerOwner::Panels && !panelsCover(page, event.fromA);
+        if (page.owner == PointerOwner::Panels) {
+            page.panelPointer.release();
+        }
+        if (page.owner == PointerOwner::Board) {
+            Actions actions;
+            abandonGesture(page.state, actions);
+            update(page.state, actions);
+        }
+        page.owner = PointerOwner::Nobody;
+    }
+    if (page.pinching) {
+        update(page.state, {SetCamera{pinch(page.state.view.camera, event.fromA, event.fromB,
+                                            event.toA, event.toB)}});
+    }
+}
+
+void take(Page& page, const KeyEvent& event) {
+    Actions actions;
+    pressKey(page.state, event.key, actions);
+    update(page.state, actions);
+}
+
+void take(Page& page, const FieldDone& event) {
+    page.fieldShown = false;
+    if (!isBoardField(event.key)) {
+        page.field.done = event;
+        return;
+    }
+    Actions actions;
+    finishBoardField(page.state, event, actions);
+    update(page.state, actions);
+}
+
+// What a link or a file brought is not written over the saved work until it is changed here:
+// whoever only looks at a colleague's link loses nothing of their own.
+void take(Page& page, const OpenedText& event) {
+    const bool nothingUnsaved = page.storedRevision == page.state.revision;
+    update(page.state, {OpenText{event.text, event.label}});
+    if (nothingUnsaved && page.storedRevision != page.state.revision) {
+        page.storedRevision = page.state.revision;
+        page.boardIsStored = false;
+    }
+}
+
+void take(Page& page, const Said& event) { update(page.state, {Say{event.kind, event.text}}); }
+
+void take(Page& page, const Viewport& event) { page.viewport = event; }
+
+} // namespace
+
+void takeEvent(Page& page, const PlatformEvent& event) {
+    std::visit([&page](const auto& which) { take(page, which); }, event);
+}
+
+} // namespace gusset

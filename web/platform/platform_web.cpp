@@ -1,0 +1,143 @@
+#include "platform/platform.hpp"
+
+#include <emscripten.h>
+
+#include <utility>
+
+namespace gusset {
+
+namespace {
+
+// The browser calls plain C functions from outside of any frame; this is where what they bring
+// waits for the next one. One page, one inbox.
+std::vector<PlatformEvent>& inbox() {
+    static std::vector<PlatformEvent> events;
+    return events;
+}
+
+template <class Event>
+void receive(Event event) {
+    inbox().emplace_back(std::move(event));
+}
+
+} // namespace
+
+std::vector<PlatformEvent> takeEvents() { return std::exchange(inbox(), {}); }
+
+} // namespace gusset
+
+// In: site/pointer.js, field.js, files.js and app.js call these.
+extern "C" {
+
+EMSCRIPTEN_KEEPALIVE void gussetPointer(int phase, int kind, double x, double y, int modifiers) {
+    gusset::receive(gusset::PointerEvent{static_cast<gusset::PointerPhase>(phase),
+                                         static_cast<gusset::PointerKind>(kind),
+                                         {x, y},
+                                         (modifiers & 1) != 0,
+                                         (modifiers & 2) != 0});
+}
+
+EMSCRIPTEN_KEEPALIVE void gussetWheel(double x, double y, double dx, double dy, int zooms) {
+    gusset::receive(gusset::WheelEvent{{x, y}, dx, dy, zooms != 0});
+}
+
+EMSCRIPTEN_KEEPALIVE void gussetPinch(double fromAx, double fromAy, double fromBx, double fromBy,
+                                      double toAx, double toAy, double toBx, double toBy,
+                                      int begins) {
+    gusset::receive(gusset::PinchEvent{
+        {fromAx, fromAy}, {fromBx, fromBy}, {toAx, toAy}, {toBx, toBy}, begins != 0});
+}
+
+EMSCRIPTEN_KEEPALIVE void gussetKey(int key) {
+    gusset::receive(gusset::KeyEvent{static_cast<gusset::Key>(key)});
+}
+
+EMSCRIPTEN_KEEPALIVE void gussetFieldDone(const char* key, const char* text, int how) {
+    gusset::receive(gusset::FieldDone{key, text, static_cast<gusset::FieldEnd>(how)});
+}
+
+EMSCRIPTEN_KEEPALIVE void gussetOpened(const char* text, const char* label) {
+    gusset::receive(gusset::OpenedText{text, label});
+}
+
+EMSCRIPTEN_KEEPALIVE void gussetSaid(const char* text, int problem) {
+    gusset::receive(gusset::Said{
+        problem != 0 ? gusset::MessageKind::Problem : gusset::MessageKind::Info, text});
+}
+
+EMSCRIPTEN_KEEPALIVE void gussetViewport(double width, double height, double pixelRatio,
+                                         double safeBottom, int preferences) {
+    gusset::receive(gusset::Viewport{{width, height},
+                                     pixelRatio,
+                                     safeBottom,
+                                     (preferences & 1) != 0,
+                                     (preferences & 2) != 0,
+                                     (preferences & 4) != 0,
+                                     (preferences & 8) != 0});
+}
+
+} // extern "C"
+
+// Out: methods of the object that app.js hands over as `page`. Texts go as address and length,
+// since a string_view need not end in a zero.
+// clang-format off
+EM_JS(void, pageShowField, (const char* key, const char* text, double x, double y, double width, double height, int numeric), {
+    Module['page'].showField(UTF8ToString(key), UTF8ToString(text), x, y, width, height, !!numeric);
+});
+EM_JS(void, pageHideField, (), { Module['page'].hideField(); });
+EM_JS(void, pageShowCursor, (int cursor), { Module['page'].showCursor(cursor); });
+EM_JS(void, pageCopyText, (const char* text, int length, const char* said, int saidLength), {
+    Module['page'].copyText(UTF8ToString(text, length), UTF8ToString(said, saidLength));
+});
+EM_JS(void, pageSaveFile, (const char* name, int nameLength, const char* text, int length), {
+    Module['page'].saveFile(UTF8ToString(name, nameLength), UTF8ToString(text, length));
+});
+EM_JS(void, pageOpenFile, (), { Module['page'].openFile(); });
+EM_JS(void, pageOpenExample, (const char* name, int length), { Module['page'].openExample(UTF8ToString(name, length)); });
+EM_JS(void, pageSetAddress, (const char* fragment, int length), { Module['page'].setAddress(UTF8ToString(fragment, length)); });
+EM_JS(int, pageStoreWork, (const char* text, int length), { return Module['page'].storeWork(UTF8ToString(text, length)) ? 1 : 0; });
+EM_JS(void, pageSetTwin, (const char* html, int length, const char* summary, int summaryLength), {
+    Module['page'].setTwin(UTF8ToString(html, length), UTF8ToString(summary, summaryLength));
+});
+EM_JS(void, pageShowTwin, (), { Module['page'].showTwin(); });
+EM_JS(void, pageAnnounce, (const char* text, int length), { Module['page'].announce(UTF8ToString(text, length)); });
+// clang-format on
+
+namespace gusset {
+
+namespace {
+
+int sizeOf(std::string_view text) { return static_cast<int>(text.size()); }
+
+} // namespace
+
+void showField(const FieldPlace& field) {
+    pageShowField(field.key.c_str(), field.text.c_str(), field.rect.at.x, field.rect.at.y,
+                  field.rect.size.x, field.rect.size.y, field.numeric ? 1 : 0);
+}
+
+void hideField() { pageHideField(); }
+void showCursor(Cursor cursor) { pageShowCursor(static_cast<int>(cursor)); }
+
+void copyText(std::string_view text, std::string_view saidWhenDone) {
+    pageCopyText(text.data(), sizeOf(text), saidWhenDone.data(), sizeOf(saidWhenDone));
+}
+
+void saveFile(std::string_view name, std::string_view text) {
+    pageSaveFile(name.data(), sizeOf(name), text.data(), sizeOf(text));
+}
+
+void openFile() { pageOpenFile(); }
+void openExample(std::string_view fileName) { pageOpenExample(fileName.data(), sizeOf(fileName)); }
+void setAddress(std::string_view fragment) { pageSetAddress(fragment.data(), sizeOf(fragment)); }
+
+bool storeWork(std::string_view text) { return pageStoreWork(text.data(), sizeOf(text)) != 0; }
+
+void setTwin(std::string_view html, std::string_view summary) {
+    pageSetTwin(html.data(), sizeOf(html), summary.data(), sizeOf(summary));
+}
+
+void showTwin() { pageShowTwin(); }
+void announce(std::string_view text) { pageAnnounce(text.data(), sizeOf(text)); }
+
+} // namespace gusset

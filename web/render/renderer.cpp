@@ -1,0 +1,173 @@
+#include "render/renderer.hpp"
+
+#include "render/shaders.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <cstddef>
+
+namespace gusset {
+
+namespace {
+
+constexpr std::array kLineFields{
+    InstanceField{2, GL_FLOAT, offsetof(LineInstance, from)},
+    InstanceField{2, GL_FLOAT, offsetof(LineInstance, to)},
+    InstanceField{2, GL_FLOAT, offsetof(LineInstance, width)},
+    InstanceField{4, GL_UNSIGNED_BYTE, offsetof(LineInstance, ink)},
+};
+constexpr std::array kTriangleFields{
+    InstanceField{2, GL_FLOAT, offsetof(TriangleInstance, first)},
+    InstanceField{2, GL_FLOAT, offsetof(TriangleInstance, second)},
+    InstanceField{2, GL_FLOAT, offsetof(TriangleInstance, third)},
+    InstanceField{1, GL_FLOAT, offsetof(TriangleInstance, outline)},
+    InstanceField{4, GL_UNSIGNED_BYTE, offsetof(TriangleInstance, ink)},
+    InstanceField{4, GL_UNSIGNED_BYTE, offsetof(TriangleInstance, fill)},
+};
+constexpr std::array kDiscFields{
+    InstanceField{2, GL_FLOAT, offsetof(DiscInstance, centre)},
+    InstanceField{2, GL_FLOAT, offsetof(DiscInstance, radius)},
+    InstanceField{4, GL_UNSIGNED_BYTE, offsetof(DiscInstance, ink)},
+    InstanceField{4, GL_UNSIGNED_BYTE, offsetof(DiscInstance, fill)},
+};
+
+constexpr float kTriangleOutline = 2; // CSS px
+
+// Fine grid lines are invisible where they would stand as close as kFaded and full at kPlain, CSS
+// px.
+constexpr double kFaded = 18;
+constexpr double kPlain = 44;
+
+struct Float2 {
+    float x = 0;
+    float y = 0;
+};
+
+Float2 toFloats(Vec2 v) { return {static_cast<float>(v.x), static_cast<float>(v.y)}; }
+
+void setPoint(float (&to)[2], Vec2 v) {
+    to[0] = static_cast<float>(v.x);
+    to[1] = static_cast<float>(v.y);
+}
+
+void setColour(const Program& program, const char* name, Colour colour) {
+    glUniform4f(program.uniform(name), static_cast<float>(colour.red) / 255,
+                static_cast<float>(colour.green) / 255, static_cast<float>(colour.blue) / 255,
+                static_cast<float>(colour.alpha) / 255);
+}
+
+void useMarkProgram(const Program& program, const Canvas& canvas) {
+    glUseProgram(program.name);
+    glUniform2f(program.uniform("boardSize"), static_cast<float>(canvas.width),
+                static_cast<float>(canvas.height));
+    glUniform1f(program.uniform("pixelRatio"), static_cast<float>(canvas.pixelRatio));
+}
+
+// Where a grid line stands, reduced to one spacing from the board's corner; device pixels.
+Vec2 gridPhase(const Camera& camera, double step, double pixelRatio) {
+    const double spacing = step * camera.scale * pixelRatio;
+    const Vec2 origin = pixelRatio * toPixel(camera, {0, 0});
+    return {std::fmod(origin.x, spacing), std::fmod(origin.y, spacing)};
+}
+
+// Every fifth fine line, or every second where the step is 5: major lines stand at powers of ten or
+// their halves.
+double majorStep(double step) {
+    const double mantissa = step / std::pow(10.0, std::floor(std::log10(step) + 1e-9));
+    return mantissa > 4 ? 2 * step : 5 * step;
+}
+
+} // namespace
+
+Renderer::Renderer()
+    : grid_(makeProgram(gridVert(), gridFrag())), line_(makeProgram(lineVert(), lineFrag())),
+      triangle_(makeProgram(triangleVert(), triangleFrag())),
+      disc_(makeProgram(discVert(), discFrag())),
+      lineStream_(makeInstanceStream(sizeof(LineInstance), kLineFields)),
+      triangleStream_(makeInstanceStream(sizeof(TriangleInstance), kTriangleFields)),
+      discStream_(makeInstanceStream(sizeof(DiscInstance), kDiscFields)) {
+    glGenVertexArrays(1, &empty_);
+}
+
+void Renderer::draw(const Scene& scene, const Palette& palette, const Canvas& canvas) {
+    glViewport(0, 0, canvas.width, canvas.height);
+    glDisable(GL_SCISSOR_TEST);
+    glDisable(GL_DEPTH_TEST);
+    glDisable(GL_CULL_FACE);
+    glEnable(GL_BLEND);
+    glBlendFuncSeparate(GL_SRC_ALPHA, GL_ONE_MINUS_SRC_ALPHA, GL_ONE, GL_ONE_MINUS_SRC_ALPHA);
+    drawGrid(scene, palette, canvas);
+    drawLines(scene, palette, canvas);
+    drawTriangles(scene, palette, canvas);
+    drawDiscs(scene, palette, canvas);
+}
+
+void Renderer::drawGrid(const Scene& scene, const Palette& palette, const Canvas& canvas) const {
+    const double major = majorStep(scene.gridStep);
+    const double fineOnBoard = scene.gridStep * scene.camera.scale;
+    const Float2 finePhase = toFloats(gridPhase(scene.camera, scene.gridStep, canvas.pixelRatio));
+    const Float2 majorPhase = toFloats(gridPhase(scene.camera, major, canvas.pixelRatio));
+    const double strength = std::clamp((fineOnBoard - kFaded) / (kPlain - kFaded), 0.0, 1.0);
+    glUseProgram(grid_.name);
+    glUniform1f(grid_.uniform("boardHeight"), static_cast<float>(canvas.height));
+    glUniform2f(grid_.uniform("finePhase"), finePhase.x, finePhase.y);
+    glUniform2f(grid_.uniform("majorPhase"), majorPhase.x, majorPhase.y);
+    glUniform1f(grid_.uniform("fineSpacing"), static_cast<float>(fineOnBoard * canvas.pixelRatio));
+    glUniform1f(grid_.uniform("majorSpacing"),
+                static_cast<float>(major * scene.camera.scale * canvas.pixelRatio));
+    glUniform1f(grid_.uniform("lineWidth"),
+                static_cast<float>(std::max(1.0, std::round(canvas.pixelRatio))));
+    glUniform1f(grid_.uniform("fineStrength"), static_cast<float>(strength));
+    setColour(grid_, "paper", palette.board);
+    setColour(grid_, "fineInk", palette.grid);
+    setColour(grid_, "majorInk", palette.gridStrong);
+    glBindVertexArray(empty_);
+    glDrawArrays(GL_TRIANGLES, 0, 3);
+    glBindVertexArray(0);
+}
+
+void Renderer::drawLines(const Scene& scene, const Palette& palette, const Canvas& canvas) {
+    lines_.clear();
+    for (const LineMark& mark : scene.lines) {
+        LineInstance& line = lines_.emplace_back();
+        setPoint(line.from, mark.a);
+        setPoint(line.to, mark.b);
+        line.width = mark.width;
+        line.dash = mark.dash;
+        line.ink = lineColour(palette, mark.ink);
+    }
+    useMarkProgram(line_, canvas);
+    drawInstances(lineStream_, lines_.data(), lines_.size());
+}
+
+void Renderer::drawTriangles(const Scene& scene, const Palette& palette, const Canvas& canvas) {
+    triangles_.clear();
+    for (const TriangleMark& mark : scene.triangles) {
+        TriangleInstance& triangle = triangles_.emplace_back();
+        setPoint(triangle.first, mark.a);
+        setPoint(triangle.second, mark.b);
+        setPoint(triangle.third, mark.c);
+        triangle.ink = lineColour(palette, mark.ink);
+        triangle.outline = mark.filled ? 0 : kTriangleOutline;
+        triangle.fill = mark.filled ? triangle.ink : lineColour(palette, Ink::Paper);
+    }
+    useMarkProgram(triangle_, canvas);
+    drawInstances(triangleStream_, triangles_.data(), triangles_.size());
+}
+
+void Renderer::drawDiscs(const Scene& scene, const Palette& palette, const Canvas& canvas) {
+    discs_.clear();
+    for (const DiscMark& mark : scene.discs) {
+        DiscInstance& disc = discs_.emplace_back();
+        setPoint(disc.centre, mark.at);
+        disc.radius = mark.radius;
+        disc.ring = mark.ring;
+        disc.ink = lineColour(palette, mark.ink);
+        disc.fill = lineColour(palette, mark.fill);
+    }
+    useMarkProgram(disc_, canvas);
+    drawInstances(discStream_, discs_.data(), discs_.size());
+}
+
+} // namespace gusset

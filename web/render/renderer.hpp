@@ -1,0 +1,72 @@
+#pragma once
+// Scene → WebGL2, with the shaders of shaders/: the paper with its grid, strokes, triangles and
+// discs, a draw call each, whatever the size of the truss. Labels are type and go into Dear ImGui's
+// background list (render/labels), on top of these and under the panels.
+
+#include "canvas/scene.hpp"
+#include "render/program.hpp"
+#include "ui/palette.hpp"
+
+#include <vector>
+
+namespace gusset {
+
+// The canvas, in device pixels, and how many of them one CSS pixel has.
+struct Canvas {
+    int width = 1;
+    int height = 1;
+    double pixelRatio = 1;
+};
+
+// As the shaders read them.
+struct LineInstance {
+    float from[2];
+    float to[2];
+    float width;
+    float dash;
+    Colour ink;
+};
+struct TriangleInstance {
+    float first[2];
+    float second[2];
+    float third[2];
+    float outline;
+    Colour ink;
+    Colour fill;
+};
+struct DiscInstance {
+    float centre[2];
+    float radius;
+    float ring;
+    Colour ink;
+    Colour fill;
+};
+
+// Owns its GL objects. After a lost context was restored, make a new one: the old handles are gone
+// with it, so nothing is freed here; the page has one renderer for as long as it lives.
+class Renderer {
+public:
+    Renderer(); // precondition: a WebGL2 context is current
+
+    void draw(const Scene&, const Palette&, const Canvas&);
+
+private:
+    void drawGrid(const Scene&, const Palette&, const Canvas&) const;
+    void drawLines(const Scene&, const Palette&, const Canvas&);
+    void drawTriangles(const Scene&, const Palette&, const Canvas&);
+    void drawDiscs(const Scene&, const Palette&, const Canvas&);
+
+    Program grid_;
+    Program line_;
+    Program triangle_;
+    Program disc_;
+    GLuint empty_ = 0; // vertex array without attributes, for the grid
+    InstanceStream lineStream_;
+    InstanceStream triangleStream_;
+    InstanceStream discStream_;
+    std::vector<LineInstance> lines_; // kept between frames, so that drawing allocates nothing
+    std::vector<TriangleInstance> triangles_;
+    std::vector<DiscInstance> discs_;
+};
+
+} // namespace gusset

@@ -1,0 +1,20 @@
+#pragma once
+// The files of shaders/, built into the page (web/CMakeLists.txt), so that nothing is fetched for
+// them.
+
+#include <span>
+
+namespace gusset {
+
+using ShaderSource = std::span<const unsigned char>;
+
+[[nodiscard]] ShaderSource gridVert();
+[[nodiscard]] ShaderSource gridFrag();
+[[nodiscard]] ShaderSource lineVert();
+[[nodiscard]] ShaderSource lineFrag();
+[[nodiscard]] ShaderSource triangleVert();
+[[nodiscard]] ShaderSource triangleFrag();
+[[nodiscard]] ShaderSource discVert();
+[[nodiscard]] ShaderSource discFrag();
+
+} // namespace gusset
