@@ -44,7 +44,7 @@ Solution solved(const Reading& reading, const LoadChoice& choice) {
 }
 
 Exit exitOf(const Solution& solution) {
-    if (solution.status == Status::Invalid) {
+    if (!solution.errors.empty()) {
         return Exit::BadInput;
     }
     return solution.status == Status::Mechanism && !solution.solved ? Exit::Mechanism

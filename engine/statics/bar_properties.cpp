@@ -86,30 +86,32 @@ void addBarProperties(const Truss& truss, Structure& structure) {
     }
 }
 
-Issues missingProperties(const Truss& truss) {
+Issues missingProperties(const Truss& truss, const LoadChoice& choice) {
     const std::vector<Grade> grades = gradesOf(truss);
-    const bool weighed = std::any_of(truss.loads.begin(), truss.loads.end(), [](const Load& load) {
-        return std::holds_alternative<SelfWeight>(load.what);
+    const bool weighed = std::any_of(truss.loads.begin(), truss.loads.end(), [&](const Load& load) {
+        return std::holds_alternative<SelfWeight>(load.what) &&
+               caseFactor(truss, choice, load) != 0;
     });
     Issues issues;
-    for (std::size_t i = 0; i < truss.members.size(); ++i) {
+    for (std::size_t i = 0; i < truss.members.size() && issues.size() < kMostIssues; ++i) {
+        const bool warmed = truss.members[i].warming != 0 && choice.caseId.empty();
+        if (!warmed && !weighed) {
+            continue;
+        }
         const Grade* grade = gradeOf(truss, grades, truss.members[i]);
         const Material* material = grade ? grade->material : nullptr;
         const std::string name = memberName(truss, MemberId{static_cast<int>(i)});
-        if (truss.members[i].warming != 0 && (!material || !material->alpha)) {
+        if (warmed && (!material || !material->alpha)) {
             issues.push_back({IssueCode::Missing, placeOf(i, ".dT"),
                               "member " + name +
                                   " has a temperature change, but no alpha: give it a section "
                                   "whose material has alpha"});
         }
         if (weighed && (!material || !material->density || !grade->area)) {
-            issues.push_back({IssueCode::Missing, placeOf(i, ""),
+            issues.push_back({IssueCode::Missing, placeOf(i, ".section"),
                               "the weight of member " + name +
                                   " is asked for, but not known: give it a section "
                                   "with A, or a shape, and a material with density"});
-        }
-        if (issues.size() >= kMostIssues) {
-            break;
         }
     }
     return issues;

@@ -12,8 +12,8 @@ inline constexpr double kGravity = 9.80665; // m/s²
 // Area, stiffness, weight and free elongation, where the model tells them.
 void addBarProperties(const Truss&, Structure&);
 
-// What the model asks for and cannot be computed, with its place and cure: a temperature change
-// without α, a self-weight without area or density.
-[[nodiscard]] Issues missingProperties(const Truss&);
+// What the chosen loads ask for and the model does not give, with its place and cure: α for a
+// temperature change, area and density for self-weight. At most kMostIssues.
+[[nodiscard]] Issues missingProperties(const Truss&, const LoadChoice&);
 
 } // namespace gusset

@@ -2,12 +2,10 @@
 
 #include "core/tolerance.hpp"
 #include "model/validate.hpp"
+#include "statics/analysis.hpp"
 #include "statics/bar_properties.hpp"
-#include "statics/displacement.hpp"
-#include "statics/equilibrium.hpp"
 #include "statics/mechanism.hpp"
 #include "statics/redundant.hpp"
-#include "statics/stiffness.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -32,37 +30,29 @@ std::vector<Vec2> reactionsByJoint(const Structure& structure,
     return sums;
 }
 
-void take(const Structure& structure, EquilibriumForces found, Solution& solution) {
+void take(const Structure& structure, Response response, Solution& solution) {
     solution.solved = true;
-    solution.largest = found.largest;
-    solution.residual = found.residual;
-    solution.jointReactions = reactionsByJoint(structure, found.reactions);
-    solution.forces = std::move(found.forces);
-    solution.reactions = std::move(found.reactions);
+    solution.largest = response.found.largest;
+    solution.residual = response.found.residual;
+    solution.forces = std::move(response.found.forces);
+    solution.reactions = std::move(response.found.reactions);
+    solution.jointReactions = reactionsByJoint(structure, solution.reactions);
     for (std::size_t i = 0; i < structure.bars.size(); ++i) {
         const double area = structure.bars[i].area;
         solution.stresses.push_back(area > 0 ? solution.forces[i] / area
                                              : std::numeric_limits<double>::quiet_NaN());
     }
-}
-
-void takeDisplacements(const Structure& structure, std::vector<Vec2> displacements,
-                       Solution& solution) {
+    if (response.displacements.empty()) {
+        return;
+    }
     solution.displaced = true;
-    solution.displacements = std::move(displacements);
+    solution.displacements = std::move(response.displacements);
     solution.elongations = elongationsOf(structure, solution.forces);
     solution.strainEnergy = strainEnergyOf(structure, solution.forces);
 }
 
-Status statusOf(const Counting& counting) {
-    if (counting.mechanisms > 0) {
-        return Status::Mechanism;
-    }
-    return counting.redundants > 0 ? Status::Indeterminate : Status::Determinate;
-}
-
-Issues faultsOf(const Truss& truss, const LoadChoice& choice) {
-    Issues faults = missingProperties(truss);
+Issues unknownChoice(const Truss& truss, const LoadChoice& choice) {
+    Issues faults;
     const std::vector<std::string> cases = caseNames(truss);
     if (!choice.caseId.empty() &&
         std::find(cases.begin(), cases.end(), choice.caseId) == cases.end()) {
@@ -80,87 +70,17 @@ Issues faultsOf(const Truss& truss, const LoadChoice& choice) {
     return faults;
 }
 
-std::size_t unknownStiffnesses(const Structure& structure) {
-    return static_cast<std::size_t>(
-        std::count_if(structure.bars.begin(), structure.bars.end(),
-                      [](const Bar& bar) { return bar.stiffness <= 0; }));
-}
-
-void solveDeterminate(const Structure& structure, const Equilibrium& equilibrium,
-                      Solution& solution) {
-    std::optional<EquilibriumForces> found = balance(structure, equilibrium, solution.loads);
-    if (!found) {
-        return;
+void readStructure(const Truss& truss, const Analysis& analysis, Solution& solution) {
+    solution.counting = analysis.equilibrium.counting;
+    solution.status = analysis.status;
+    solution.redundants = redundantsOf(analysis.structure, analysis.equilibrium);
+    if (analysis.status == Status::Mechanism) {
+        solution.mechanisms =
+            mechanismsOf(truss, analysis.structure, analysis.equilibrium, solution.loads);
     }
-    take(structure, std::move(*found), solution);
-    if (solution.status != Status::Determinate || unknownStiffnesses(structure) > 0) {
-        return;
-    }
-    const std::vector<double> elongations = elongationsOf(structure, solution.forces);
-    takeDisplacements(structure, displacementsOf(structure, equilibrium, elongations), solution);
-}
-
-// Whether the members' stiffnesses are known, or may be taken as equal; says which.
-bool mayAssumeStiffness(const Truss& truss, Structure& structure, Solution& solution) {
-    const std::size_t unknown = unknownStiffnesses(structure);
-    if (unknown == 0) {
-        return true;
-    }
-    const auto first = std::find_if(structure.bars.begin(), structure.bars.end(),
-                                    [](const Bar& bar) { return bar.stiffness <= 0; });
-    const MemberId member{static_cast<int>(first - structure.bars.begin())};
-    const std::string at = "members[" + std::to_string(member.index) + "].section";
-    if (unknown < structure.bars.size()) {
-        solution.notes.push_back({IssueCode::Missing, at,
-                                  "the forces depend on E and A of every member, and member " +
-                                      memberName(truss, member) +
-                                      " has none: give it a section with A and a material with E"});
-        return false;
-    }
-    if (hasStrains(structure)) {
-        solution.notes.push_back(
-            {IssueCode::Missing, at,
-             "settlement, temperature and misfit cause forces that depend on E and A: give "
-             "every member a section with A and a material with E"});
-        return false;
-    }
-    for (Bar& bar : structure.bars) {
-        bar.stiffness = 1;
-    }
-    solution.assumed.push_back(
-        "E·A is taken to be the same for all members, as the model gives none: the forces "
-        "are right only if that is so.");
-    return true;
-}
-
-void noteConditioning(const Truss& truss, const Stiffness& stiffness, Solution& solution) {
-    if (stiffness.weakest >= kWeak) {
-        return;
-    }
-    solution.notes.push_back({IssueCode::Suspicious,
-                              "joints[" + std::to_string(stiffness.weakestJoint.index) + "]",
-                              "the truss is close to a mechanism at joint " +
-                                  truss.joints[stiffness.weakestJoint.at()].label +
-                                  ": small changes of its shape change the results much"});
-}
-
-void solveIndeterminate(const Truss& truss, Structure structure, std::vector<Hold> holds,
-                        Solution& solution) {
-    const bool known = unknownStiffnesses(structure) == 0;
-    if (!mayAssumeStiffness(truss, structure, solution)) {
-        return;
-    }
-    const JointPattern pattern = analysePattern(structure.joints.size(), structure.bars);
-    const Stiffness stiffness = factorStiffness(structure, pattern, std::move(holds));
-    noteConditioning(truss, stiffness, solution);
-    if (stiffness.weakest <= 0) {
-        return;
-    }
-    Response response = respond(structure, pattern, stiffness, solution.loads);
-    take(structure, std::move(response.found), solution);
-    if (known) {
-        takeDisplacements(structure, std::move(response.displacements), solution);
-    }
+    solution.assumed = analysis.assumed;
+    solution.errors.insert(solution.errors.end(), analysis.faults.begin(), analysis.faults.end());
+    solution.notes.insert(solution.notes.end(), analysis.notes.begin(), analysis.notes.end());
 }
 
 } // namespace
@@ -170,40 +90,31 @@ Solution solve(const Truss& truss, const LoadChoice& choice) {
     Findings findings = validate(truss);
     solution.notes = std::move(findings.notes);
     solution.errors =
-        findings.errors.empty() ? faultsOf(truss, choice) : std::move(findings.errors);
+        findings.errors.empty() ? unknownChoice(truss, choice) : std::move(findings.errors);
     if (!solution.errors.empty()) {
         return solution;
     }
 
-    Structure structure = structureOf(truss);
-    // A case alone is its loads alone: the truss's own strains come in only where everything acts
+    // A case alone is its loads alone: the truss's own strains come in only where all acts
     // together.
+    Structure structure = structureOf(truss);
     if (!choice.caseId.empty()) {
         structure = withoutStrains(std::move(structure));
     }
-    Outcome<std::vector<Hold>> holds = holdsOf(truss, structure);
-    if (!holds) {
-        solution.errors = holds.issues();
-        return solution;
-    }
-    const Equilibrium equilibrium = factorEquilibrium(structure);
-    solution.counting = equilibrium.counting;
-    solution.status = statusOf(solution.counting);
+    solution.errors = missingProperties(truss, choice);
     solution.loads = jointLoads(truss, structure, choice);
     solution.moments = bendingMoments(truss, structure, choice);
-    solution.redundants = redundantsOf(structure, equilibrium);
-    if (solution.status == Status::Indeterminate) {
-        solveIndeterminate(truss, std::move(structure), std::move(holds).value(), solution);
+    const Analysis analysis = analyse(truss, std::move(structure));
+    readStructure(truss, analysis, solution);
+    // A mechanism may happen to be in equilibrium under its loads; without any, that says nothing.
+    const bool worthwhile = analysis.solvable || hasLoad(solution.loads);
+    if (!solution.errors.empty() || !worthwhile) {
         return solution;
     }
-    // A mechanism may happen to be in equilibrium under its loads; without any, that says nothing.
-    if (solution.status == Status::Mechanism) {
-        solution.mechanisms = mechanismsOf(truss, structure, equilibrium, solution.loads);
-        if (solution.counting.redundants > 0 || !hasLoad(solution.loads)) {
-            return solution;
-        }
+    std::optional<Response> response = respond(analysis, solution.loads);
+    if (response) {
+        take(analysis.structure, std::move(*response), solution);
     }
-    solveDeterminate(structure, equilibrium, solution);
     return solution;
 }
 

@@ -86,6 +86,8 @@ struct Solution {
                  // bend it, as a simple beam; positive sagging; empty if there are none
     std::vector<std::string>
         assumed; // sentences: what the results rest on that the model doesn't say
+    // Faults of the model. With some, such as a temperature change without α, the structure is
+    // still read, and only its forces stay open.
     Issues errors;
     Issues notes; // what was left out of account, what should be known
 };

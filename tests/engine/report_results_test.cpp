@@ -102,7 +102,7 @@ TEST_CASE("an indeterminate truss whose stiffness is half known says that it is 
     truss.members.front().section = "bar";
     CHECK(verdictOf(truss).back() == "Equilibrium alone leaves the forces open: how stiff each "
                                      "member is decides them.");
-    CHECK(solve(truss).notes.back().at == "members[1].section");
+    CHECK(solve(truss).errors.back().at == "members[1].section");
 }
 
 TEST_CASE("a truss that nothing acts on says that no member carries a force") {

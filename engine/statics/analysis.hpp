@@ -1,0 +1,36 @@
+#pragma once
+// A truss made ready for any loads: read and factored once, answered as often as needed. Solutions,
+// envelopes over cases and influence lines are built on it.
+
+#include "statics/displacement.hpp"
+#include "statics/stiffness.hpp"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace gusset {
+
+struct Analysis {
+    Structure structure;
+    Status status = Status::Mechanism;
+    Equilibrium equilibrium;
+    JointPattern pattern; // these two only for an indeterminate truss that can be solved
+    Stiffness stiffness;
+    bool solvable = false;  // there are forces for any loads
+    bool displaces = false; // and displacements
+    std::vector<std::string> assumed;
+    Issues faults; // why it can't be solved though it is stable
+    Issues notes;
+};
+
+// Precondition: validate found no error in the truss, and the structure is its own, with or without
+// strains.
+[[nodiscard]] Analysis analyse(const Truss&, Structure);
+
+// Forces, and displacements if the analysis displaces, under loads (N, a joint each) and the
+// structure's strains. Nothing when the truss moves or can't be solved; a mechanism that the loads
+// happen to leave at rest has forces.
+[[nodiscard]] std::optional<Response> respond(const Analysis&, const std::vector<Vec2>& loads);
+
+} // namespace gusset
