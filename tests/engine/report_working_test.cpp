@@ -1,30 +1,16 @@
 #include "hand/working.hpp"
 #include "report/working_text.hpp"
 
+#include "support/files.hpp"
 #include "support/worked_truss.hpp"
 
 #include <catch2/catch_test_macros.hpp>
 
-#include <cstdio>
 #include <string>
 
 using namespace gusset;
 
 namespace {
-
-// GUSSET_TEST_DATA comes from the build: the folder tests/data.
-std::string reviewed(const std::string& name) {
-    const std::string path = std::string(GUSSET_TEST_DATA) + "/working/" + name + ".txt";
-    std::FILE* file = std::fopen(path.c_str(), "rb");
-    std::string text;
-    if (file) {
-        for (int c = std::fgetc(file); c != EOF; c = std::fgetc(file)) {
-            text += static_cast<char>(c);
-        }
-        std::fclose(file);
-    }
-    return text;
-}
 
 std::string workedText(const Truss& truss) {
     const Solution solution = solve(truss);
@@ -37,6 +23,6 @@ std::string workedText(const Truss& truss) {
 TEST_CASE("the working of each reviewed truss reads as it was reviewed") {
     for (const auto& [file, truss] : support::workedTrusses()) {
         INFO("tests/data/working/" << file << ".txt");
-        CHECK(workedText(truss) == reviewed(file));
+        CHECK(workedText(truss) == support::repositoryFile("tests/data/working/" + file + ".txt"));
     }
 }
