@@ -47,14 +47,6 @@ std::optional<Body> chooseJoint(const Sheet& sheet) {
     return best;
 }
 
-void light(Step& step, const Symbol& symbol) {
-    if (symbol.kind == SymbolKind::Reaction) {
-        step.restraints.push_back(symbol.restraint);
-    } else {
-        step.members.push_back(symbol.member);
-    }
-}
-
 Step stepAt(StepKind kind, const Body& body) {
     Step step;
     step.kind = kind;
@@ -68,26 +60,15 @@ void writeIntro(Sheet& sheet, const Body& body) {
     Remark remark{.kind = RemarkKind::JointChosen, .joint = step.joint};
     for (const Acting& force : body.unknowns) {
         remark.symbols.push_back(force.symbol);
-        light(step, force.symbol);
-    }
-    step.remarks.push_back(remark);
-    if (!sheet.saidAway) {
-        sheet.saidAway = true;
-        step.remarks.push_back({.kind = RemarkKind::AssumedAway});
-    }
-    sheet.steps.push_back(step);
-}
-
-void remarkOn(Sheet& sheet, Step& step) {
-    for (const Found& found : step.found) {
-        light(step, found.symbol);
-        if (found.as == FoundAs::Opposite) {
-            step.remarks.push_back({.kind = RemarkKind::NegativeReaction, .symbol = found.symbol});
-        } else if (found.as == FoundAs::Compression && !sheet.saidNegative) {
-            sheet.saidNegative = true;
-            step.remarks.push_back({.kind = RemarkKind::NegativeForce, .symbol = found.symbol});
+        if (force.symbol.kind == SymbolKind::Reaction) {
+            step.restraints.push_back(force.symbol.restraint);
+        } else {
+            step.members.push_back(force.symbol.member);
         }
     }
+    step.remarks.push_back(remark);
+    noteAssumed(sheet, step);
+    sheet.steps.push_back(step);
 }
 
 Vec2 directionOfSum(EquationKind kind) {
@@ -100,7 +81,7 @@ void writeOne(Sheet& sheet, const Body& body, EquationKind kind) {
     step.found.push_back(solveFor(sheet, equation));
     step.equations.push_back(equation);
     markUsed(sheet, step.joint, directionOfSum(kind));
-    remarkOn(sheet, step);
+    noteFound(sheet, step);
     sheet.steps.push_back(step);
 }
 
@@ -134,7 +115,7 @@ void writePair(Sheet& sheet, const Body& body) {
     (void)solved;
     markUsed(sheet, step.joint, {1, 0});
     markUsed(sheet, step.joint, {0, 1});
-    remarkOn(sheet, step);
+    noteFound(sheet, step);
     sheet.steps.push_back(step);
 }
 

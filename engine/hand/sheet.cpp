@@ -152,6 +152,29 @@ std::vector<MemberId> membersAt(const Sheet& sheet, JointId joint) {
 
 bool parallel(Vec2 unit, Vec2 otherUnit) { return std::fabs(cross(unit, otherUnit)) <= kParallel; }
 
+void noteFound(Sheet& sheet, Step& step) {
+    for (const Found& found : step.found) {
+        if (found.symbol.kind == SymbolKind::Reaction) {
+            step.restraints.push_back(found.symbol.restraint);
+        } else {
+            step.members.push_back(found.symbol.member);
+        }
+        if (found.as == FoundAs::Opposite) {
+            step.remarks.push_back({.kind = RemarkKind::NegativeReaction, .symbol = found.symbol});
+        } else if (found.as == FoundAs::Compression && !sheet.saidNegative) {
+            sheet.saidNegative = true;
+            step.remarks.push_back({.kind = RemarkKind::NegativeForce, .symbol = found.symbol});
+        }
+    }
+}
+
+void noteAssumed(Sheet& sheet, Step& step) {
+    if (!sheet.saidAway) {
+        sheet.saidAway = true;
+        step.remarks.push_back({.kind = RemarkKind::AssumedAway});
+    }
+}
+
 void markUsed(Sheet& sheet, JointId joint, Vec2 direction) {
     sheet.used[joint.at()].push_back(direction);
 }

@@ -22,9 +22,10 @@ struct Sheet {
     std::vector<int> angleOfRestraint{}; // likewise
     // Directions in which a joint's equilibrium has been used, at most two each.
     std::vector<std::vector<Vec2>> used{};
-    bool saidAway = false;     // that unknown forces are drawn away from the joint
-    bool saidNegative = false; // what a negative force means
-    JointId last{};            // the joint taken last
+    bool saidAway = false;          // that unknown forces are drawn away from the joint
+    bool saidNegative = false;      // what a negative force means
+    JointId last{};                 // the joint taken last
+    std::vector<JointId> lastCut{}; // the part looked at, if the last step was about a section
     std::vector<Step> steps{};
 };
 
@@ -44,6 +45,12 @@ struct Sheet {
 [[nodiscard]] JointId otherEnd(const Sheet&, JointId, MemberId);
 [[nodiscard]] std::vector<MemberId> membersAt(const Sheet&, JointId);
 [[nodiscard]] bool parallel(Vec2 unit, Vec2 otherUnit);
+
+// Lights what a step found on the board and says what a negative answer means.
+void noteFound(Sheet&, Step&);
+
+// Says once, at the first step with unknown member forces, how they are drawn.
+void noteAssumed(Sheet&, Step&);
 
 void markUsed(Sheet&, JointId, Vec2 direction);
 // The axes whose equation at the joint has not been used; for one used in another direction, the

@@ -88,8 +88,7 @@ void join(Group& group, JointId joint, const OpenJoint& open) {
 
 // The joint that brings the fewest unknowns for its equations, among those that share a member
 // with the group if there are any.
-std::optional<JointId> bestNext(const Sheet& sheet, const Group& group,
-                                const std::vector<OpenJoint>& open) {
+std::optional<JointId> bestNext(const Group& group, const std::vector<OpenJoint>& open) {
     std::optional<JointId> best;
     std::pair<bool, int> bestScore;
     for (std::size_t i = 0; i < open.size(); ++i) {
@@ -106,7 +105,6 @@ std::optional<JointId> bestNext(const Sheet& sheet, const Group& group,
             bestScore = score;
         }
     }
-    (void)sheet;
     return best;
 }
 
@@ -137,7 +135,7 @@ std::optional<Group> growFrom(const Sheet& sheet, JointId start, const std::vect
         if (group.balanced() && settled(sheet, group)) {
             return group;
         }
-        const auto next = bestNext(sheet, group, open);
+        const auto next = bestNext(group, open);
         if (!next) {
             break;
         }
@@ -217,19 +215,15 @@ bool writeSimultaneous(Sheet& sheet) {
     step.body = group->joints;
     step.equations = independent(equationsOf(sheet, group->joints), group->unknowns);
     step.remarks.push_back({.kind = RemarkKind::NoEasyJoint});
+    step.remarks.push_back({.kind = RemarkKind::NoEasySection});
     step.remarks.push_back({.kind = RemarkKind::SimultaneousChosen,
                             .symbols = group->unknowns,
                             .number = static_cast<double>(step.equations.size())});
+    noteAssumed(sheet, step);
     if (!solveTogether(sheet, step.equations, group->unknowns, step.found)) {
         return false;
     }
-    for (const Symbol& symbol : group->unknowns) {
-        if (symbol.kind == SymbolKind::Reaction) {
-            step.restraints.push_back(symbol.restraint);
-        } else {
-            step.members.push_back(symbol.member);
-        }
-    }
+    noteFound(sheet, step);
     for (const Equation& equation : step.equations) {
         markUsed(sheet, equation.about,
                  equation.kind == EquationKind::SumX ? Vec2{1, 0} : Vec2{0, 1});

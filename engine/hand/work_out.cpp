@@ -28,10 +28,13 @@ void writeNothingActs(Sheet& sheet) {
 void writeForces(Sheet& sheet) {
     writeWholeBody(sheet);
     writeReactions(sheet);
+    while (!allKnown(sheet.reactions) && writeHingedReaction(sheet)) {
+        writeReactions(sheet);
+    }
     writeGeometry(sheet);
     writeIdleMembers(sheet);
     while (!allFound(sheet)) {
-        if (!writeNextJoint(sheet) && !writeSimultaneous(sheet)) {
+        if (!writeNextJoint(sheet) && !writeSection(sheet) && !writeSimultaneous(sheet)) {
             return;
         }
         writeReactions(sheet); // a reaction found at a joint may free another one
@@ -69,6 +72,9 @@ void writeCheck(Sheet& sheet) {
         const Body body = bodyOf(sheet, {joint});
         for (const EquationKind kind : unusedAxes(sheet, joint)) {
             Equation equation = sumOf(sheet, body, kind);
+            if (equation.terms.empty()) {
+                continue;
+            }
             equation.about = joint;
             worst = std::max(worst, std::fabs(valueOf(equation)));
             step.equations.push_back(equation);

@@ -62,10 +62,11 @@ struct Term {
 enum class EquationKind { SumMoments, SumX, SumY, SumAlong };
 struct Equation {
     EquationKind kind = EquationKind::SumY;
-    JointId about{};         // SumMoments: the centre is at this joint, if valid
-    Vec2 point{};            // SumMoments: the centre, length units
-    Vec2 along{};            // SumAlong: the unit vector
-    std::vector<Term> terms; // their sum is zero
+    JointId about{};             // SumMoments: the centre is at this joint, if valid
+    Vec2 point{};                // SumMoments: the centre, length units
+    Vec2 along{};                // SumAlong: the unit vector
+    std::vector<JointId> body{}; // the free body, where it is not that of the step
+    std::vector<Term> terms;     // their sum is zero
 };
 [[nodiscard]] double valueOf(const Equation&); // 0 when it balances
 
@@ -90,19 +91,21 @@ struct AngleLine {
 };
 
 enum class StepKind {
-    Counting,       // m + r against 2j
-    WholeBody,      // what acts on the truss as a whole
-    Geometry,       // angles or direction cosines of the inclined members
-    ReactionMoment, // one reaction by moments
-    ReactionSum,    // one reaction by a sum of forces
-    ReactionPair,   // reactions by simultaneous equations
-    ZeroByRule,     // zero-force members by inspection
-    JointIntro,     // taking a joint, with its unknowns
-    JointEquation,  // one equation of a joint, one unknown
-    JointPair,      // two equations together, two unknowns
-    Simultaneous,   // the equations of several joints together
-    Check,          // left-over equations, which must come to zero
-    Summary,        // all forces and reactions
+    Counting,        // m + r against 2j
+    WholeBody,       // what acts on the truss as a whole
+    Geometry,        // angles or direction cosines of the inclined members
+    ReactionMoment,  // one reaction by moments
+    ReactionSum,     // one reaction by a sum of forces
+    ReactionPair,    // reactions by simultaneous equations
+    ZeroByRule,      // zero-force members by inspection
+    JointIntro,      // taking a joint, with its unknowns
+    JointEquation,   // one equation of a joint, one unknown
+    JointPair,       // two equations together, two unknowns
+    SectionIntro,    // cutting the truss in two: members are the cut ones, body is the part kept
+    SectionEquation, // one equation of the part, one unknown
+    Simultaneous,    // the equations of several joints together
+    Check,           // left-over equations, which must come to zero
+    Summary,         // all forces and reactions
 };
 
 // The rule by which members are read to carry nothing.
@@ -123,14 +126,19 @@ enum class RemarkKind {
     MomentCentreChosen, // joint (or text, the name of a point): symbols' lines pass through it
     CentreOffTruss,     // joint, at: text is the name of a point this far from the joint
     SumLeavesOne,       // the sum holds one unknown only
+    SumAcross,          // symbols are parallel: across them one unknown is left
     ReactionsTogether,  // symbols: no equation of the whole holds only one of these
     ReactionsNotEnough, // symbols: more than three, so the joints must help
+    TakenApart,         // joint: a hinge; the step's body is the part looked at
+    PartAndWhole,       // symbols: the same two in an equation of the whole and in one of the part
     NegativeReaction,   // symbol: acts the other way
     NegativeForce,      // symbol: compression
     AssumedAway,        // unknown forces are drawn away from the joint
     JointChosen,        // joint: symbols are its unknowns
     BothInclined,       // symbols: neither equation holds only one of these two
     NoEasyJoint,        // every joint left has more than two unknowns
+    NoEasySection,      // nor has any section an equation with one unknown
+    CutChosen,          // the step's members are cut, its body is looked at
     SimultaneousChosen, // joints of the step's body; number of equations, symbols
     NoInclined,         // every member is horizontal or vertical
     NothingIdle,        // no member is idle by inspection

@@ -87,6 +87,10 @@ constexpr Sentence kEnglish[] = {
     {Phrase::TitleJoint, "Joint {joint}"},
     {Phrase::TitleJointSum, "Joint {joint}, {sum}"},
     {Phrase::TitleJointTogether, "Joint {joint}, both sums"},
+    {Phrase::TitleApart, "Apart at {joint}"},
+    {Phrase::TitleCut, "Section through {members}"},
+    {Phrase::TitleCutSum, "Section, {sum}"},
+    {Phrase::TitleCutMoments, "Section, moments about {joint}"},
     {Phrase::TitleJointsTogether, "Joints {joints} together"},
     {Phrase::TitleCheck, "Check"},
     {Phrase::TitleSummary, "All forces"},
@@ -112,7 +116,7 @@ constexpr Sentence kEnglish[] = {
     {Phrase::MomentsClockwise, "Moments count positive clockwise."},
     {Phrase::MomentsAnticlockwise, "Moments count positive anticlockwise."},
     {Phrase::MoreThanThree, "{reactions} are more than the three equations of the whole truss can "
-                            "give: the joints must help."},
+                            "give: parts of it must be looked at."},
     {Phrase::NothingActs, "No load acts, so every reaction and every member force is zero."},
 
     {Phrase::MomentCentre, "{through} pass through {joint} and drop out, which leaves {left}."},
@@ -123,10 +127,18 @@ constexpr Sentence kEnglish[] = {
                              "Moments about {centre} leave {left}."},
     {Phrase::PlaceOfCentre, "{dx} {right} and {dy} {up} of {joint}"},
     {Phrase::SumLeavesOne, "This sum holds only {left}."},
-    {Phrase::SumAcross, "Across the parallel reactions, in the direction n, "
-                        "only {left} is left."},
+    {Phrase::SumAcrossOne, "Across {others}, in the direction n, only {left} is left."},
+    {Phrase::SumAcrossSeveral, "{others} are parallel. Across them, in the direction n, "
+                               "only {left} is left."},
     {Phrase::ReactionsTogether, "No equation of the whole truss holds only one of {reactions}: "
                                 "solve them together."},
+    {Phrase::TakenApart, "Joint {joint} holds the parts together like a hinge: no moment passes "
+                         "through it. Take the truss apart there and look at {joints}."},
+    {Phrase::PartAndWhole, "Moments of this part about the hinge, and of the whole truss about "
+                           "the far support, hold the same two unknowns, {unknowns}: "
+                           "solve them together."},
+    {Phrase::WholeMoments, "The whole truss about {joint}:"},
+    {Phrase::PartMoments, "The part {joints} about {joint}:"},
     {Phrase::ActsOtherWay, "{symbol} is negative: it acts the other way, {direction}."},
 
     {Phrase::AngleIsOf, "{angle} is the slope of {members}."},
@@ -146,13 +158,19 @@ constexpr Sentence kEnglish[] = {
 
     {Phrase::JointOneUnknown, "One unknown: {unknown}."},
     {Phrase::JointTwoUnknowns, "Two unknowns: {unknowns}."},
-    {Phrase::AssumedAway, "Draw unknown member forces pulling away from the joint. "
-                          "A positive answer is then tension, a negative one compression."},
-    {Phrase::NegativeForce, "{symbol} is negative: {member} pushes on the joint. "
-                            "It is in compression."},
+    {Phrase::AssumedAway, "Draw unknown member forces pulling. A positive answer is then tension, "
+                          "a negative one compression."},
+    {Phrase::NegativeForce, "{symbol} is negative: drawn pulling, it pushes. "
+                            "{member} is in compression."},
     {Phrase::BothInclined, "Both sums hold {unknowns}: solve the two together."},
     {Phrase::NoEasyJoint, "Every joint that is left has more than two unknowns: "
                           "one joint at a time goes no further."},
+    {Phrase::NoEasySection, "Nor has any section an equation with only one unknown."},
+    {Phrase::CutLeft, "Cut {members} and look at the part on the left: {joints}."},
+    {Phrase::CutRight, "Cut {members} and look at the part on the right: {joints}."},
+    {Phrase::CutUpper, "Cut {members} and look at the upper part: {joints}."},
+    {Phrase::CutLower, "Cut {members} and look at the lower part: {joints}."},
+    {Phrase::CutPart, "Cut {members} and look at the part with {joints}."},
     {Phrase::SimultaneousOne, "Joint {joint} gives {n} equations for {unknowns}: "
                               "solve them together."},
     {Phrase::Simultaneous, "Joints {joints} together give {n} equations for {unknowns}: "

@@ -86,6 +86,10 @@ enum class Phrase {
     TitleJoint,          // {joint}
     TitleJointSum,       // {joint} {sum}
     TitleJointTogether,  // {joint}
+    TitleApart,          // {joint}
+    TitleCut,            // {members}
+    TitleCutSum,         // {sum}
+    TitleCutMoments,     // {joint}
     TitleJointsTogether, // {joints}
     TitleCheck,
     TitleSummary,
@@ -116,8 +120,13 @@ enum class Phrase {
     CentreOffTruss,    // {centre} {through} {place} {left}
     PlaceOfCentre,     // {dx} {right} {dy} {up} {joint}
     SumLeavesOne,      // {left}
-    SumAcross,         // {left}
+    SumAcrossOne,      // {others} {left}
+    SumAcrossSeveral,  // {others} {left}
     ReactionsTogether, // {reactions}
+    TakenApart,        // {joint} {joints}
+    PartAndWhole,      // {unknowns}
+    WholeMoments,      // {joint}
+    PartMoments,       // {joints} {joint}
     ActsOtherWay,      // {symbol} {direction}
 
     // Geometry.
@@ -141,6 +150,12 @@ enum class Phrase {
     NegativeForce, // {symbol} {member}
     BothInclined,  // {unknowns}
     NoEasyJoint,
+    NoEasySection,
+    CutLeft, // {members} {joints}
+    CutRight,
+    CutUpper,
+    CutLower,
+    CutPart,
     SimultaneousOne, // {n} {joint} {unknowns}
     Simultaneous,    // {n} {joints} {unknowns}
     AtJoint,         // {joint}

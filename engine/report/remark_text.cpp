@@ -3,6 +3,7 @@
 #include "core/tolerance.hpp"
 #include "report/phrases.hpp"
 
+#include <algorithm>
 #include <cassert>
 #include <cmath>
 
@@ -50,6 +51,14 @@ RichLine momentCentre(const Notation& notation, const Step& step, const Remark& 
         {{"joint", joint}, {"through", symbolNames(notation, remark.symbols)}, {"left", left}});
 }
 
+RichLine sumAcross(const Notation& notation, const Step& step, const Remark& remark) {
+    const Phrase phrase =
+        remark.symbols.size() == 1 ? Phrase::SumAcrossOne : Phrase::SumAcrossSeveral;
+    return say(
+        book(), phrase,
+        {{"others", symbolNames(notation, remark.symbols)}, {"left", foundSymbol(notation, step)}});
+}
+
 RichLine otherWay(const Notation& notation, const Symbol& symbol) {
     const auto& restraints = notation.working.structure.restraints;
     const Vec2 along = restraints[static_cast<std::size_t>(symbol.restraint)].along;
@@ -63,6 +72,37 @@ RichLine jointChosen(const Notation& notation, const Remark& remark) {
     return remark.symbols.size() == 1
                ? say(book(), Phrase::JointOneUnknown, {{"unknown", unknowns}})
                : say(book(), Phrase::JointTwoUnknowns, {{"unknowns", unknowns}});
+}
+
+// Where the part lies, if all of it lies to one side of all the rest.
+Phrase sideOf(const Notation& notation, const std::vector<JointId>& part) {
+    constexpr double kFar = 1e300;
+    Extent inside{{kFar, kFar}, {-kFar, -kFar}};
+    Extent outside = inside;
+    for (std::size_t i = 0; i < notation.truss.joints.size(); ++i) {
+        const JointId joint{static_cast<int>(i)};
+        const Vec2 at = notation.truss.joints[i].at;
+        const bool isInside = std::find(part.begin(), part.end(), joint) != part.end();
+        Extent& box = isInside ? inside : outside;
+        box.low = {std::min(box.low.x, at.x), std::min(box.low.y, at.y)};
+        box.high = {std::max(box.high.x, at.x), std::max(box.high.y, at.y)};
+    }
+    if (inside.high.x <= outside.low.x) {
+        return Phrase::CutLeft;
+    }
+    if (inside.low.x >= outside.high.x) {
+        return Phrase::CutRight;
+    }
+    if (inside.low.y >= outside.high.y) {
+        return Phrase::CutUpper;
+    }
+    return inside.high.y <= outside.low.y ? Phrase::CutLower : Phrase::CutPart;
+}
+
+RichLine cutChosen(const Notation& notation, const Step& step) {
+    return say(book(), sideOf(notation, step.body),
+               {{"members", memberNames(notation, step.members)},
+                {"joints", jointNames(notation, step.body)}});
 }
 
 RichLine simultaneous(const Notation& notation, const Step& step, const Remark& remark) {
@@ -168,16 +208,22 @@ RichLine remarkLine(const Notation& notation, const Step& step, const Remark& re
     case RemarkKind::CentreOffTruss:
         return momentCentre(notation, step, remark);
     case RemarkKind::SumLeavesOne:
-        return say(book(),
-                   step.equations.front().kind == EquationKind::SumAlong ? Phrase::SumAcross
-                                                                         : Phrase::SumLeavesOne,
-                   {{"left", foundSymbol(notation, step)}});
+        return say(book(), Phrase::SumLeavesOne, {{"left", foundSymbol(notation, step)}});
+    case RemarkKind::SumAcross:
+        return sumAcross(notation, step, remark);
     case RemarkKind::ReactionsTogether:
         return say(book(), Phrase::ReactionsTogether,
                    {{"reactions", symbolNames(notation, remark.symbols)}});
     case RemarkKind::ReactionsNotEnough:
         return say(book(), Phrase::MoreThanThree,
                    {{"reactions", symbolNames(notation, remark.symbols)}});
+    case RemarkKind::TakenApart:
+        return say(book(), Phrase::TakenApart,
+                   {{"joint", jointName(notation, remark.joint)},
+                    {"joints", jointNames(notation, step.body)}});
+    case RemarkKind::PartAndWhole:
+        return say(book(), Phrase::PartAndWhole,
+                   {{"unknowns", symbolNames(notation, remark.symbols)}});
     case RemarkKind::NegativeReaction:
         return otherWay(notation, remark.symbol);
     case RemarkKind::NegativeForce:
@@ -191,8 +237,12 @@ RichLine remarkLine(const Notation& notation, const Step& step, const Remark& re
     case RemarkKind::BothInclined:
         return say(book(), Phrase::BothInclined,
                    {{"unknowns", symbolNames(notation, remark.symbols)}});
+    case RemarkKind::NoEasySection:
+        return say(book(), Phrase::NoEasySection);
     case RemarkKind::NoEasyJoint:
         return say(book(), Phrase::NoEasyJoint);
+    case RemarkKind::CutChosen:
+        return cutChosen(notation, step);
     case RemarkKind::SimultaneousChosen:
         return simultaneous(notation, step, remark);
     case RemarkKind::NoInclined:

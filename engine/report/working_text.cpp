@@ -97,6 +97,16 @@ bool namesJoints(StepKind kind) {
     return kind == StepKind::Simultaneous || kind == StepKind::Check;
 }
 
+// Which free body an equation is of, where two bodies stand side by side.
+RichLine bodyLine(const Notation& notation, const Equation& equation) {
+    const RichLine joint = jointName(notation, equation.about);
+    if (equation.body.size() == notation.truss.joints.size()) {
+        return say(englishPhrases(), Phrase::WholeMoments, {{"joint", joint}});
+    }
+    return say(englishPhrases(), Phrase::PartMoments,
+               {{"joints", jointNames(notation, equation.body)}, {"joint", joint}});
+}
+
 void equations(Lines& lines, const Notation& notation, const Step& step) {
     JointId last;
     for (const Equation& equation : step.equations) {
@@ -104,6 +114,9 @@ void equations(Lines& lines, const Notation& notation, const Step& step) {
             last = equation.about;
             sentence(lines, say(englishPhrases(), Phrase::AtJoint,
                                 {{"joint", jointName(notation, equation.about)}}));
+        }
+        if (!equation.body.empty() && step.kind == StepKind::ReactionPair) {
+            sentence(lines, bodyLine(notation, equation));
         }
         formula(lines, LineRole::Equation, equationFormula(notation, equation, centreName(step)));
     }
@@ -162,6 +175,15 @@ RichLine stepTitleLine(const Truss& truss, const Working& working, const Step& s
         return title(Phrase::TitleJointSum, {{"joint", joint}, {"sum", sumTitle(notation, step)}});
     case StepKind::JointPair:
         return title(Phrase::TitleJointTogether, {{"joint", joint}});
+    case StepKind::SectionIntro:
+        if (step.joint.valid()) {
+            return title(Phrase::TitleApart, {{"joint", joint}});
+        }
+        return title(Phrase::TitleCut, {{"members", memberNames(notation, step.members)}});
+    case StepKind::SectionEquation:
+        return step.equations.front().kind == EquationKind::SumMoments
+                   ? title(Phrase::TitleCutMoments, {{"joint", joint}})
+                   : title(Phrase::TitleCutSum, {{"sum", sumTitle(notation, step)}});
     case StepKind::Simultaneous:
         return step.body.size() == 1 ? title(Phrase::TitleJointTogether,
                                              {{"joint", jointName(notation, step.body.front())}})

@@ -102,13 +102,58 @@ Truss leaningFrames() {
     return truss;
 }
 
+//        C          barn frame: two stiff halves, a hinge at the ridge and a tie between the feet;
+//    D  / \  F       every joint but the ridge has three members
+//     E     G
+//  A-----------B
+Truss barnFrame() {
+    Truss truss;
+    truss.title = "Barn frame with a tie";
+    joint(truss, "A", 0, 0);
+    joint(truss, "B", 12, 0);
+    joint(truss, "C", 6, 6);
+    joint(truss, "D", 2, 4);
+    joint(truss, "E", 4, 2);
+    joint(truss, "F", 10, 4);
+    joint(truss, "G", 8, 2);
+    members(truss, {"AD", "AE", "DE", "DC", "EC", "BF", "BG", "FG", "FC", "GC", "AB"});
+    pin(truss, "A");
+    roller(truss, "B");
+    force(truss, "D", 0, -10);
+    force(truss, "C", 0, -10);
+    force(truss, "F", 3, -10);
+    return truss;
+}
+
+//    D---C      six-sided frame with its three long diagonals: no joint has fewer than three
+//   / \ / \     members, and no section frees one
+//  E---X---B    (the diagonals cross without a joint)
+//   \ / \ /
+//    F---A
+Truss sixSidedFrame() {
+    Truss truss;
+    truss.title = "Six-sided frame braced corner to corner";
+    joint(truss, "A", 4, 0);
+    joint(truss, "B", 6, 3);
+    joint(truss, "C", 4, 5);
+    joint(truss, "D", 1, 6);
+    joint(truss, "E", -1, 3);
+    joint(truss, "F", 0, 0);
+    members(truss, {"AB", "BC", "CD", "DE", "EF", "FA", "AD", "BE", "CF"});
+    pin(truss, "F");
+    roller(truss, "A");
+    force(truss, "D", 0, -12);
+    truss.classSettings.form = NumberForm::Significant;
+    truss.classSettings.digits = 4;
+    return truss;
+}
+
 } // namespace
 
 std::vector<WorkedTruss> workedTrusses() {
-    return {{"shed_roof", shedRoof()},
-            {"hoist_bracket", hoistBracket()},
-            {"ramp_on_slope", rampOnSlope()},
-            {"leaning_frames", leaningFrames()}};
+    return {{"shed_roof", shedRoof()},        {"hoist_bracket", hoistBracket()},
+            {"ramp_on_slope", rampOnSlope()}, {"leaning_frames", leaningFrames()},
+            {"barn_frame", barnFrame()},      {"six_sided_frame", sixSidedFrame()}};
 }
 
 } // namespace gusset::support

@@ -1,0 +1,124 @@
+#include "support/working_reader.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <utility>
+
+namespace gusset::support {
+
+namespace {
+
+constexpr double kClose = 1e-9; // of the largest load or reaction
+
+// What a reader of the working knows at a step, and what he would object to.
+struct Reader {
+    double scale = 1;
+    std::map<std::pair<int, int>, double> found; // by kind and index
+
+    static std::pair<int, int> keyOf(const Symbol& symbol) {
+        return {static_cast<int>(symbol.kind),
+                symbol.kind == SymbolKind::Reaction ? symbol.restraint : symbol.member.index};
+    }
+
+    [[nodiscard]] std::string objectionTo(const Factor& factor, const Step& step) const {
+        const bool here = std::any_of(step.found.begin(), step.found.end(), [&](const Found& f) {
+            return f.symbol == factor.symbol && f.value == factor.value;
+        });
+        const auto known = found.find(keyOf(factor.symbol));
+        if (factor.kind == FactorKind::Known &&
+            (known == found.end() || known->second != factor.value)) {
+            return "uses a value before it was found";
+        }
+        if (factor.kind == FactorKind::Unknown && (known != found.end() || !here)) {
+            return "an unknown is not what this step finds";
+        }
+        return {};
+    }
+
+    [[nodiscard]] double sizeOf(const Equation& equation) const {
+        double size = scale;
+        for (const Term& term : equation.terms) {
+            size = std::max(size, std::fabs(valueOf(term)));
+        }
+        return size;
+    }
+
+    [[nodiscard]] std::string objectionTo(const Step& step) const {
+        for (const Equation& equation : step.equations) {
+            if (std::fabs(valueOf(equation)) > kClose * sizeOf(equation)) {
+                return "an equation does not balance";
+            }
+            for (const Term& term : equation.terms) {
+                for (const Factor& factor : term.factors) {
+                    const std::string objection = objectionTo(factor, step);
+                    if (!objection.empty()) {
+                        return objection;
+                    }
+                }
+            }
+        }
+        return {};
+    }
+
+    void take(const Step& step) {
+        for (const Found& one : step.found) {
+            found[keyOf(one.symbol)] = one.value;
+        }
+    }
+};
+
+double scaleOf(const Truss& truss, const Solution& solution) {
+    return std::max(solution.largest / toNewton(truss.units.force), 1e-300);
+}
+
+} // namespace
+
+std::string objectionTo(const Truss& truss, const Working& working, const Solution& solution) {
+    Reader reader{scaleOf(truss, solution), {}};
+    for (const Step& step : working.steps) {
+        const std::string text = reader.objectionTo(step);
+        if (!text.empty()) {
+            return text;
+        }
+        const bool atJoint = step.kind == StepKind::JointIntro || step.kind == StepKind::JointPair;
+        if (atJoint && step.remarks.front().symbols.size() > 2) {
+            return "a joint with more than two unknowns";
+        }
+        if (step.kind == StepKind::JointEquation && step.found.size() != 1) {
+            return "one equation of a joint finds one unknown";
+        }
+        reader.take(step);
+    }
+    const double newton = toNewton(truss.units.force);
+    for (std::size_t i = 0; i < solution.forces.size(); ++i) {
+        const auto key = std::pair(static_cast<int>(SymbolKind::MemberForce), static_cast<int>(i));
+        if (!reader.found.count(key) ||
+            std::fabs(reader.found[key] - solution.forces[i] / newton) > kClose * reader.scale) {
+            return "a member force is missing or not the solver's";
+        }
+    }
+    for (std::size_t i = 0; i < solution.reactions.size(); ++i) {
+        const auto key = std::pair(static_cast<int>(SymbolKind::Reaction), static_cast<int>(i));
+        if (!reader.found.count(key) ||
+            std::fabs(reader.found[key] - solution.reactions[i] / newton) > kClose * reader.scale) {
+            return "a reaction is missing or not the solver's";
+        }
+    }
+    return working.complete ? "" : "the working is not complete";
+}
+
+std::string objectionToWorkingOf(const Truss& truss) {
+    const Solution solution = solve(truss);
+    if (!solution.solved) {
+        return "the truss is not solved";
+    }
+    return objectionTo(truss, workOut(truss, {}, solution), solution);
+}
+
+int countSteps(const Working& working, StepKind kind) {
+    return static_cast<int>(std::count_if(working.steps.begin(), working.steps.end(),
+                                          [&](const Step& step) { return step.kind == kind; }));
+}
+
+} // namespace gusset::support

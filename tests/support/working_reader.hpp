@@ -1,0 +1,19 @@
+#pragma once
+// Reads a working as a sceptic would: every equation evaluated from its own terms, no value used
+// before it was found, the end compared with the solver's.
+
+#include "hand/working.hpp"
+
+#include <string>
+
+namespace gusset::support {
+
+// The first thing that a reader would object to, or empty.
+[[nodiscard]] std::string objectionTo(const Truss&, const Working&, const Solution&);
+
+// Works the truss out and reads that; also that it is solved at all.
+[[nodiscard]] std::string objectionToWorkingOf(const Truss&);
+
+[[nodiscard]] int countSteps(const Working&, StepKind);
+
+} // namespace gusset::support
