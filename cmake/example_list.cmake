@@ -1,13 +1,15 @@
-# cmake -D EXAMPLES=a.json;b.json -D OUTPUT=file.cpp -P example_list.cmake
-# Writes the files' names and the titles of the models in them as C++.
+# cmake -D INDEX=index.json -D OUTPUT=file.cpp -P example_list.cmake
+# Writes the examples' files and titles as C++, in the order of the index.
+file(READ ${INDEX} text)
+string(JSON count LENGTH "${text}" examples)
+math(EXPR last "${count} - 1")
 set(rows "")
-foreach(file IN LISTS EXAMPLES)
-    get_filename_component(name ${file} NAME)
-    file(READ ${file} text)
-    string(JSON title GET "${text}" title)
+foreach(i RANGE ${last})
+    string(JSON file GET "${text}" examples ${i} file)
+    string(JSON title GET "${text}" examples ${i} title)
     string(REPLACE "\\" "\\\\" title "${title}")
     string(REPLACE "\"" "\\\"" title "${title}")
-    string(APPEND rows "    {\"${name}\", \"${title}\"},\n")
+    string(APPEND rows "    {\"${file}\", \"${title}\"},\n")
 endforeach()
 file(WRITE ${OUTPUT} "#include \"panels/examples.hpp\"\n\n#include <vector>\n\nnamespace gusset {\n\n"
     "std::span<const Example> examples() {\n"

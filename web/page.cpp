@@ -30,13 +30,16 @@ void fitBoardToPage(Page& page, const PageLayout& layout) {
     }
 }
 
-bool workingIsOnScreen(const AppState& state) {
-    return state.notebook.open && state.notebook.tab == NotebookTab::Working;
+bool tabIsOnScreen(const AppState& state, NotebookTab tab) {
+    return state.notebook.open && state.notebook.tab == tab;
 }
 
 void deriveAll(Page& page) {
     derive(page.state, page.derived);
-    if (!workingIsOnScreen(page.state)) {
+    if (tabIsOnScreen(page.state, NotebookTab::Share)) {
+        deriveLink(page.state, page.derived);
+    }
+    if (!tabIsOnScreen(page.state, NotebookTab::Working)) {
         return;
     }
     deriveWorking(page.state, page.derived);

@@ -144,6 +144,12 @@ NumberStyle numberStyleOf(const Truss& truss) {
     return {.form = truss.classSettings.form, .digits = truss.classSettings.digits};
 }
 
+NumberStyle drawingStyleOf(const Truss& truss) {
+    NumberStyle style = numberStyleOf(truss);
+    style.keepZeros = false;
+    return style;
+}
+
 std::string forceText(const Truss& truss, double force, const NumberStyle& style) {
     const std::string unit = symbolOf(truss.units.force);
     return formatNumber(force, style) + (unit.empty() ? unit : kThinSpace + unit);

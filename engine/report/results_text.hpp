@@ -13,6 +13,8 @@
 namespace gusset {
 
 [[nodiscard]] NumberStyle numberStyleOf(const Truss&);
+// Without zeros that say nothing: a drawing has less room than a column, and nothing to line up.
+[[nodiscard]] NumberStyle drawingStyleOf(const Truss&);
 // "24.75 kN" with a thin space; the number alone when the unit is plain. `force` in force units.
 [[nodiscard]] std::string forceText(const Truss&, double force, const NumberStyle&);
 

@@ -86,7 +86,10 @@ void wishForceLabel(Drawing& drawing, std::size_t member, Vec2 a, Vec2 b) {
     const ForceRow& row = drawing.derived.forces[member];
     const MemberStyle style = styleOf(drawing, member);
     LabelMark mark;
-    mark.text = style.ink == Ink::Zero ? "0" : row.value + " " + row.letter;
+    const NumberStyle numbers = drawingStyleOf(drawing.state.truss);
+    mark.text = style.ink == Ink::Zero
+                    ? row.letter
+                    : formatNumber(std::abs(row.force), numbers) + " " + row.letter;
     mark.ink = style.ink;
     mark.kind = LabelKind::Force;
     if (length(b - a) < kLeastLabelled) {

@@ -79,9 +79,7 @@ void drawLoad(Drawing& drawing, const LoadSymbol& symbol) {
     const Ink ink = acts ? Ink::Load : Ink::Muted;
     addArrow(drawing, symbol.arrow, ink, 2.4F);
     const double size = length(forceOf(load).value_or(Vec2{}));
-    NumberStyle style = numberStyleOf(truss);
-    style.keepZeros = false; // a given load stands as it was given
-    LabelMark mark = labelOf(forceText(truss, size, style), ink, LabelKind::Load);
+    LabelMark mark = labelOf(forceText(truss, size, drawingStyleOf(truss)), ink, LabelKind::Load);
     const Vec2 extent = drawing.measure(mark.text, mark.kind);
     wish(drawing, std::move(mark), placesBeside(symbol.arrow, symbol.pushes, extent), kLoadWeight);
 }
@@ -187,7 +185,7 @@ void drawReactions(Drawing& drawing) {
         addArrow(drawing, placed.arrow, Ink::Reaction, 2.4F);
         drawing.symbols.taken[component.joint.at()].push_back(placed.pushes ? -way : way);
         const std::string text =
-            forceText(truss, size / toNewton(truss.units.force), numberStyleOf(truss));
+            forceText(truss, size / toNewton(truss.units.force), drawingStyleOf(truss));
         LabelMark mark = labelOf(text, Ink::Reaction, LabelKind::Reaction);
         const Vec2 extent = drawing.measure(mark.text, mark.kind);
         wish(drawing, std::move(mark), placesBeside(placed.arrow, placed.pushes, extent),
