@@ -30,14 +30,14 @@ Truss triangle() {
 }
 
 Truss done(const Truss& truss, const Edit& edit) {
-    Outcome<Truss> after = apply(truss, edit);
+    Outcome<Truss> after = gusset::apply(truss, edit);
     INFO((after ? "" : after.issues().front().at + ": " + after.issues().front().says));
     REQUIRE(after.ok());
     return std::move(after).value();
 }
 
 std::string refusal(const Truss& truss, const Edit& edit) {
-    const Outcome<Truss> after = apply(truss, edit);
+    const Outcome<Truss> after = gusset::apply(truss, edit);
     REQUIRE_FALSE(after.ok());
     return after.issues().front().says;
 }
@@ -213,7 +213,7 @@ TEST_CASE("Whatever edits do, the model stays one that can be saved and opened")
     for (std::uint64_t seed = 1; seed <= 40; ++seed) {
         Truss truss = support::randomRichTruss(seed);
         for (int step = 0; step < 60; ++step) {
-            const Outcome<Truss> after = apply(truss, randomEdit(truss, random));
+            const Outcome<Truss> after = gusset::apply(truss, randomEdit(truss, random));
             if (after.ok()) {
                 truss = after.value();
             } else {

@@ -27,7 +27,7 @@ Truss roof() {
 }
 
 Truss done(const Truss& truss, const Edit& edit) {
-    Outcome<Truss> after = apply(truss, edit);
+    Outcome<Truss> after = gusset::apply(truss, edit);
     INFO((after ? "" : after.issues().front().says));
     REQUIRE(after.ok());
     return std::move(after).value();
