@@ -33,7 +33,13 @@ Refusal change(Truss& truss, const MoveJoint& edit) {
     if (!isIn(truss.joints, edit.joint)) {
         return gone("joint");
     }
+    if (edit.splits.valid() && !isIn(truss.members, edit.splits)) {
+        return gone("member");
+    }
     truss.joints[edit.joint.at()].at = edit.to;
+    if (edit.splits.valid()) {
+        splitMember(truss, edit.splits, edit.joint);
+    }
     return std::nullopt;
 }
 

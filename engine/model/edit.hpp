@@ -25,6 +25,7 @@ struct AddJoint {
 struct MoveJoint {
     JointId joint;
     Vec2 to;
+    MemberId splits{}; // a member that it is put on, which becomes two
 };
 struct MoveJoints { // each to its own place
     std::vector<JointId> joints;

@@ -57,6 +57,14 @@ void dropRepeated(List& list, const Same& same) {
     list = std::move(kept);
 }
 
+// Without length, or between joints that are joined already.
+void dropUselessMembers(Truss& truss) {
+    std::erase_if(truss.members, [](const Member& member) { return member.a == member.b; });
+    dropRepeated(truss.members, [](const Member& one, const Member& other) {
+        return (one.a == other.a && one.b == other.b) || (one.a == other.b && one.b == other.a);
+    });
+}
+
 void moveLoads(Truss& truss, JointId gone, JointId into) {
     for (Load& load : truss.loads) {
         if (auto* force = std::get_if<JointForce>(&load.what)) {
@@ -142,6 +150,7 @@ void splitMember(Truss& truss, MemberId split, JointId joint) {
     second.misfit = 0; // the whole misfit is in the first half
     second.unknown.clear();
     truss.members.push_back(std::move(second));
+    dropUselessMembers(truss);
 }
 
 void mergeJoints(Truss& truss, JointId gone, JointId into) {
@@ -149,10 +158,7 @@ void mergeJoints(Truss& truss, JointId gone, JointId into) {
         member.a = member.a == gone ? into : member.a;
         member.b = member.b == gone ? into : member.b;
     }
-    std::erase_if(truss.members, [](const Member& member) { return member.a == member.b; });
-    dropRepeated(truss.members, [](const Member& one, const Member& other) {
-        return (one.a == other.a && one.b == other.b) || (one.a == other.b && one.b == other.a);
-    });
+    dropUselessMembers(truss);
     for (Support& support : truss.supports) {
         support.joint = support.joint == gone ? into : support.joint;
     }

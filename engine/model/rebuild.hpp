@@ -11,7 +11,8 @@ namespace gusset {
 [[nodiscard]] JointId addJoint(Truss&, Vec2);
 
 // Puts the joint into the member: the half from `a` keeps the member's id, misfit and unknown keys,
-// the other half comes last. Chords and paths that ran along the member run through the joint.
+// the other half comes last. Chords and paths that ran along the member run through the joint. A
+// half that would double another member goes.
 void splitMember(Truss&, MemberId, JointId);
 
 // Members between the two joints and members that would be double go; so does a support of the same

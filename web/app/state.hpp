@@ -11,6 +11,8 @@
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <utility>
+#include <vector>
 
 namespace gusset {
 
@@ -27,6 +29,14 @@ struct Hit {
     friend bool operator==(const Hit&, const Hit&) = default;
 };
 
+// What a place on the board was drawn to, and the lines that show it.
+enum class SnapKind { Free, Grid, Joint, Member, Aligned, Angle, EqualLength };
+struct Snap {
+    SnapKind kind = SnapKind::Free;
+    std::vector<std::pair<Vec2, Vec2>> guides{}; // length units
+    MemberId like{};                             // EqualLength: as which member
+};
+
 // A stroke in hand: from pointer down to pointer up. Nothing of it is in the history until it ends
 // well.
 enum class GestureKind { None, Tap, Pan, DrawMember, MoveJoint, DragLoad, BoxSelect, Erase };
@@ -41,7 +51,8 @@ struct Gesture {
     Vec2 force;          // DragLoad: as drawn now, force units
     double perPixel = 0; // DragLoad: force units a px of the arrow
     bool byTail = false; // DragLoad: the pointer holds the arrow's tail, not its head
-    Things erased;       // Erase: of the committed model, so far
+    Things things;       // MoveJoint: what moves; Erase: what goes; ids of the committed model
+    Snap snap;           // DrawMember, MoveJoint
     Vec2 startPixel;     // where the pointer went down
     Vec2 lastPixel;      // where it was last
     bool moved = false;  // beyond the slack of a tap
@@ -53,7 +64,9 @@ struct Chain {
     bool active = false;
     Vec2 first; // length units: a tap there closes the chain
     Vec2 last;
-    Vec2 to;              // where a mouse would draw to
+    MemberId splits; // the member that `last` stands on, while nothing is drawn yet
+    Vec2 to;         // where a mouse would draw to
+    Snap snap;
     bool showsTo = false; // fingers don't hover
 };
 

@@ -25,12 +25,15 @@ bool sameCounts(const Truss& one, const Truss& other) {
 }
 
 // Ids are good for one revision. Edits that only add or change in place leave them good.
-void keepSelectionAfter(AppState& state, const Edit& edit) {
-    if (std::holds_alternative<Remove>(edit) || std::holds_alternative<MergeJoints>(edit) ||
+void keepSelectionAfter(AppState& state, const Edit& edit, const Truss& after) {
+    const Truss& before = state.committed;
+    const bool shrinks = after.joints.size() < before.joints.size() ||
+                         after.members.size() < before.members.size() ||
+                         after.loads.size() < before.loads.size();
+    if (shrinks || std::holds_alternative<Remove>(edit) ||
         std::holds_alternative<ReplaceTruss>(edit)) {
         state.selection = {};
-    } else if (std::holds_alternative<SetSupport>(edit) ||
-               std::holds_alternative<RemoveSupports>(edit)) {
+    } else if (after.supports != before.supports) {
         state.selection.supports.clear();
     }
     state.hover = {};
@@ -54,9 +57,9 @@ void dropGesture(AppState& state) {
 }
 
 void enter(AppState& state, const Edit& edit, Truss after) {
+    keepSelectionAfter(state, edit, after);
     std::string label = describe(state.committed, edit);
     state.history.record(std::move(label), std::move(state.committed));
-    keepSelectionAfter(state, edit);
     if (!std::holds_alternative<DrawMember>(edit)) {
         state.chain = {};
     }

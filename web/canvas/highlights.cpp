@@ -74,10 +74,22 @@ Things spokenOf(const Drawing& drawing) {
 
 LineMark previewLine(Vec2 a, Vec2 b) { return {a, b, 3, Ink::Accent, 0}; }
 
-void drawPreview(Drawing& drawing, Vec2 from, Vec2 to) {
+// Dashed lines to what was snapped to, and a ring where it is a joint or a member.
+void drawSnap(Drawing& drawing, const Snap& snap, Vec2 at) {
+    const Camera& camera = drawing.state.view.camera;
+    for (const auto& [a, b] : snap.guides) {
+        addLine(drawing, {toPixel(camera, a), toPixel(camera, b), 1.5F, Ink::Accent, 5});
+    }
+    if (snap.kind == SnapKind::Joint || snap.kind == SnapKind::Member) {
+        drawing.scene.discs.push_back({toPixel(camera, at), 13, 2, Ink::Accent, Ink::Halo});
+    }
+}
+
+void drawPreview(Drawing& drawing, Vec2 from, Vec2 to, const Snap& snap) {
     const Camera& camera = drawing.state.view.camera;
     const Vec2 start = toPixel(camera, from);
     const Vec2 end = toPixel(camera, to);
+    drawSnap(drawing, snap, to);
     addLine(drawing, previewLine(start, end));
     for (const Vec2 at : {start, end}) {
         drawing.scene.discs.push_back({at, 7, 2.5F, Ink::Accent, Ink::Paper});
@@ -105,11 +117,17 @@ void drawGesture(Drawing& drawing) {
     const Gesture& gesture = drawing.state.gesture;
     const Chain& chain = drawing.state.chain;
     if (gesture.kind == GestureKind::DrawMember && gesture.moved) {
-        drawPreview(drawing, gesture.from.at, gesture.to.at);
+        drawPreview(drawing, gesture.from.at, gesture.to.at, gesture.snap);
+    } else if (gesture.kind == GestureKind::MoveJoint && gesture.moved) {
+        drawSnap(drawing, gesture.snap, gesture.to.at);
+        drawing.scene.discs.push_back(
+            {toPixel(drawing.state.view.camera, gesture.to.at), 7, 2.5F, Ink::Accent, Ink::Paper});
     } else if (gesture.kind == GestureKind::BoxSelect && gesture.moved) {
         drawBox(drawing, gesture.startPixel, gesture.lastPixel);
+    } else if (chain.active && chain.showsTo) {
+        drawPreview(drawing, chain.last, chain.to, chain.snap);
     } else if (chain.active) {
-        drawPreview(drawing, chain.last, chain.showsTo ? chain.to : chain.last);
+        drawPreview(drawing, chain.last, chain.last, {});
     }
 }
 

@@ -1,3 +1,4 @@
+#include "canvas/snap.hpp"
 #include "canvas/tool.hpp"
 
 namespace gusset {
@@ -29,12 +30,11 @@ Things allThings(const Truss& truss) {
 }
 
 void nudge(const AppState& state, Vec2 steps, Actions& actions) {
-    if (state.gesture.kind != GestureKind::None || state.selection.joints.size() != 1) {
+    if (state.gesture.kind != GestureKind::None || state.selection.joints.empty()) {
         return;
     }
-    const JointId joint = state.selection.joints.front();
-    const Vec2 to = state.truss.joints[joint.at()].at + state.view.gridStep * steps;
-    actions.push_back(Commit{MoveJoint{joint, to}});
+    const Vec2 by = state.view.gridStep * steps;
+    actions.push_back(Commit{shifted(state.truss, state.view, state.selection.joints, by)});
 }
 
 void turnStep(const AppState& state, int by, Actions& actions) {

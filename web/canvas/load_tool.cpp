@@ -1,4 +1,5 @@
 #include "canvas/pick.hpp"
+#include "canvas/snap.hpp"
 #include "canvas/strokes.hpp"
 #include "canvas/symbols.hpp"
 #include "report/number.hpp"

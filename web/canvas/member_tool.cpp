@@ -1,4 +1,4 @@
-#include "canvas/pick.hpp"
+#include "canvas/snap.hpp"
 #include "canvas/strokes.hpp"
 #include "model/rebuild.hpp"
 
@@ -6,14 +6,17 @@ namespace gusset {
 
 namespace {
 
-MemberEnd endAt(const AppState& state, const PointerEvent& event) {
-    if (!event.alt) {
-        return snap(state, event.pixel, slackOf(event.kind));
-    }
-    View view = state.view;
-    view.snapToGrid = false;
-    const Vec2 at = snapToGrid(view, toWorld(view.camera, event.pixel));
-    return {jointAt(state.truss, at), at};
+Snapped endAt(const AppState& state, const PointerEvent& event, std::optional<Vec2> from) {
+    SnapRequest request;
+    request.pixel = event.pixel;
+    request.slack = slackOf(event.kind);
+    request.from = from;
+    request.freely = event.alt;
+    return snapTo(state.truss, state.view, request);
+}
+
+std::optional<Vec2> chainEnd(const AppState& state) {
+    return state.chain.active ? std::optional<Vec2>(state.chain.last) : std::nullopt;
 }
 
 // Draws unless there is nothing to draw: along a member that is there a chain just goes on.
@@ -25,39 +28,56 @@ void draw(const AppState& state, const MemberEnd& from, const MemberEnd& to, Act
     }
 }
 
-void tapMember(const AppState& state, const MemberEnd& to, Actions& actions) {
+// The beginning of a chain may be a place on a member that is still whole.
+MemberEnd chainBeginning(const AppState& state) {
+    const Chain& chain = state.chain;
+    const JointId joint = jointAt(state.committed, chain.last);
+    return {joint, chain.last, joint.valid() ? MemberId{} : chain.splits};
+}
+
+void tapMember(const AppState& state, const Gesture& gesture, Actions& actions) {
+    const MemberEnd& to = gesture.from;
     Chain chain = state.chain;
     if (!chain.active) {
-        chain = {.active = true, .first = to.at, .last = to.at, .to = to.at};
+        chain = {};
+        chain.active = true;
+        chain.first = to.at;
+        chain.last = to.at;
+        chain.splits = to.splits;
     } else if (to.at == chain.last) {
         chain = {};
     } else {
-        draw(state, {jointAt(state.committed, chain.last), chain.last}, to, actions);
-        const bool closed = to.at == chain.first;
+        draw(state, chainBeginning(state), to, actions);
+        chain.active = to.at != chain.first;
         chain.last = to.at;
-        chain.to = to.at;
-        chain.active = !closed;
+        chain.splits = {};
     }
+    chain.to = to.at;
+    chain.showsTo = false;
     actions.push_back(SetChain{chain});
 }
 
 } // namespace
 
 Gesture beginMember(const AppState& state, const PointerEvent& event) {
+    const Snapped snapped = endAt(state, event, chainEnd(state));
     Gesture gesture;
     gesture.kind = GestureKind::DrawMember;
-    gesture.from = endAt(state, event);
-    gesture.to = gesture.from;
+    gesture.from = snapped.end;
+    gesture.to = snapped.end;
+    gesture.snap = snapped.snap;
     return gesture;
 }
 
 void dragMember(const AppState& state, const PointerEvent& event, Gesture& gesture) {
-    gesture.to = endAt(state, event);
+    const Snapped snapped = endAt(state, event, gesture.from.at);
+    gesture.to = snapped.end;
+    gesture.snap = snapped.snap;
 }
 
 void endMember(const AppState& state, const Gesture& gesture, Actions& actions) {
     if (!gesture.moved) {
-        tapMember(state, gesture.from, actions);
+        tapMember(state, gesture, actions);
         return;
     }
     actions.push_back(SetChain{});
@@ -70,8 +90,10 @@ void hoverMember(const AppState& state, const PointerEvent& event, Actions& acti
     if (!state.chain.active) {
         return;
     }
+    const Snapped snapped = endAt(state, event, chainEnd(state));
     Chain chain = state.chain;
-    chain.to = endAt(state, event).at;
+    chain.to = snapped.end.at;
+    chain.snap = snapped.snap;
     chain.showsTo = true;
     if (chain.to != state.chain.to || !state.chain.showsTo) {
         actions.push_back(SetChain{chain});

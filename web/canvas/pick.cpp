@@ -1,7 +1,6 @@
 #include "canvas/pick.hpp"
 
 #include "canvas/symbols.hpp"
-#include "model/rebuild.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -12,13 +11,6 @@ namespace {
 
 // However small the drawing, a joint answers within this many px.
 constexpr double kSureOfJoint = 4;
-
-double distanceToSegment(Vec2 point, Vec2 a, Vec2 b) {
-    const Vec2 along = b - a;
-    const double square = dot(along, along);
-    const double share = square > 0 ? std::clamp(dot(point - a, along) / square, 0.0, 1.0) : 0;
-    return length(point - a - share * along);
-}
 
 void keepNearer(Hit& best, HitKind kind, std::size_t index, double distance) {
     if (best.kind == HitKind::None || distance < best.distance) {
@@ -73,6 +65,16 @@ double jointSlack(const Truss& truss, const Camera& camera, const Hit& member, d
 
 } // namespace
 
+double shareAlong(Vec2 point, Vec2 a, Vec2 b) {
+    const Vec2 along = b - a;
+    const double square = dot(along, along);
+    return square > 0 ? std::clamp(dot(point - a, along) / square, 0.0, 1.0) : 0;
+}
+
+double distanceToSegment(Vec2 point, Vec2 a, Vec2 b) {
+    return length(point - a - shareAlong(point, a, b) * (b - a));
+}
+
 Hit pickIn(const Truss& truss, const Camera& camera, Vec2 pixel, double slack) {
     const Hit member = within(nearestMember(truss, camera, pixel), slack);
     const Hit joint =
@@ -125,39 +127,6 @@ Things thingsInBox(const AppState& state, Vec2 corner, Vec2 opposite) {
         }
     }
     return things;
-}
-
-Vec2 roundToStep(Vec2 world, double step) {
-    // Through the whole number of steps to a unit: 3 tenths come out as 0.3 and not as 3 × 0.1.
-    const double perUnit = std::round(1 / step);
-    if (step < 1 && std::abs(perUnit * step - 1) < 1e-9) {
-        return {std::round(world.x * perUnit) / perUnit, std::round(world.y * perUnit) / perUnit};
-    }
-    return {std::round(world.x / step) * step, std::round(world.y / step) * step};
-}
-
-Vec2 snapToGrid(const View& view, Vec2 world) {
-    return roundToStep(world, view.snapToGrid ? view.gridStep : view.gridStep / 100);
-}
-
-MemberEnd snap(const AppState& state, Vec2 pixel, double slack, JointId notThis) {
-    const View& view = state.view;
-    // A finger must be able to reach the grid point beside a joint.
-    const double reach =
-        view.snapToGrid ? std::min(slack, 0.6 * view.gridStep * view.camera.scale) : slack;
-    Hit best;
-    for (std::size_t i = 0; i < state.truss.joints.size(); ++i) {
-        if (static_cast<int>(i) != notThis.index) {
-            keepNearer(best, HitKind::Joint, i,
-                       length(toPixel(view.camera, state.truss.joints[i].at) - pixel));
-        }
-    }
-    if (best.kind == HitKind::Joint && best.distance <= reach) {
-        const JointId joint{best.index};
-        return {joint, state.truss.joints[joint.at()].at};
-    }
-    const Vec2 at = snapToGrid(view, toWorld(view.camera, pixel));
-    return {jointAt(state.truss, at), at};
 }
 
 } // namespace gusset

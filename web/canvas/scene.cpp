@@ -218,14 +218,15 @@ Scene buildScene(const AppState& state, const Derived& derived, const MeasureTex
     drawReactions(drawing);
     drawMechanism(drawing);
     drawJoints(drawing);
-    drawing.scene.labels = placeLabels(std::move(drawing.wishes), drawing.obstacles);
-    for (const LabelMark& mark : drawing.scene.labels) {
+    drawGesture(drawing);
+    drawHint(drawing);
+    for (LabelMark& mark : placeLabels(std::move(drawing.wishes), drawing.obstacles)) {
         const Vec2 half = 0.5 * measure(mark.text, mark.kind);
         growBox(drawing, mark.at - half);
         growBox(drawing, mark.at + half);
+        drawing.scene.labels.push_back(std::move(mark));
     }
     drawDimensions(drawing);
-    drawGesture(drawing);
     return std::move(drawing.scene);
 }
 

@@ -46,5 +46,6 @@ void drawDimensions(Drawing&);
 
 void drawHalos(Drawing&);   // beneath everything: what is selected, hovered, or spoken of
 void drawGesture(Drawing&); // what the pointer is about to do
+void drawHint(Drawing&);    // and its figures: length, inclination, place, size
 
 } // namespace gusset

@@ -1,6 +1,7 @@
 #include "canvas/tool.hpp"
 
 #include "canvas/pick.hpp"
+#include "canvas/snap.hpp"
 #include "canvas/strokes.hpp"
 
 #include <algorithm>
@@ -54,13 +55,13 @@ void eraseUnder(const AppState& state, const PointerEvent& event, Gesture& gestu
     const Hit hit =
         pickIn(state.committed, state.view.camera, event.pixel, slackOf(event.kind) / 2);
     const Things now = thingsOf(hit);
-    const Things both = toggled(gesture.erased, now);
+    const Things both = toggled(gesture.things, now);
     const bool isNew =
         both.joints.size() + both.members.size() + both.supports.size() + both.loads.size() >
-        gesture.erased.joints.size() + gesture.erased.members.size() +
-            gesture.erased.supports.size() + gesture.erased.loads.size();
+        gesture.things.joints.size() + gesture.things.members.size() +
+            gesture.things.supports.size() + gesture.things.loads.size();
     if (!now.empty() && isNew) {
-        gesture.erased = both;
+        gesture.things = both;
         actions.push_back(ShowEdit{Remove{both}});
     }
 }
@@ -71,20 +72,30 @@ Gesture gestureOf(GestureKind kind) {
     return gesture;
 }
 
-Gesture beginSelect(const AppState& state, const PointerEvent& event, const Hit& under) {
-    Gesture gesture;
-    gesture.kind = GestureKind::Tap;
-    if (under.kind == HitKind::Joint) {
-        gesture.kind = GestureKind::MoveJoint;
-        gesture.joint = JointId{under.index};
-        gesture.grab =
-            toWorld(state.view.camera, event.pixel) - state.truss.joints[gesture.joint.at()].at;
-    } else if (under.kind == HitKind::Load) {
-        gesture = beginLoadDrag(state, LoadId{under.index});
-    } else if (event.shift) {
-        gesture.kind = GestureKind::BoxSelect;
-    }
+bool isSelected(const AppState& state, JointId joint) {
+    const std::vector<JointId>& joints = state.selection.joints;
+    return std::find(joints.begin(), joints.end(), joint) != joints.end();
+}
+
+// A joint of several that are selected takes the others along.
+Gesture beginMove(const AppState& state, const PointerEvent& event, JointId joint) {
+    Gesture gesture = gestureOf(GestureKind::MoveJoint);
+    gesture.joint = joint;
+    gesture.grab =
+        toWorld(state.view.camera, event.pixel) - state.truss.joints[gesture.joint.at()].at;
+    gesture.things.joints =
+        isSelected(state, joint) ? state.selection.joints : std::vector<JointId>{joint};
     return gesture;
+}
+
+Gesture beginSelect(const AppState& state, const PointerEvent& event, const Hit& under) {
+    if (under.kind == HitKind::Joint) {
+        return beginMove(state, event, JointId{under.index});
+    }
+    if (under.kind == HitKind::Load) {
+        return beginLoadDrag(state, LoadId{under.index});
+    }
+    return gestureOf(event.shift ? GestureKind::BoxSelect : GestureKind::Tap);
 }
 
 Gesture beginLoad(const AppState& state, const Hit& under) {
@@ -130,12 +141,32 @@ void pointerDown(const AppState& state, const PointerEvent& event, Actions& acti
     actions.push_back(SetGesture{gesture});
 }
 
-void dragJoint(const AppState& state, const PointerEvent& event, const Gesture& gesture,
+// Dropped on a joint that it is not joined to, a joint becomes one with it.
+void dragJoint(const AppState& state, const PointerEvent& event, Gesture& gesture,
                Actions& actions) {
-    const Vec2 target = toWorld(state.view.camera, event.pixel) - gesture.grab;
-    View view = state.view;
-    view.snapToGrid = view.snapToGrid && !event.alt;
-    actions.push_back(ShowEdit{MoveJoint{gesture.joint, snapToGrid(view, target)}});
+    const Truss& truss = state.committed; // what it can land on is the model without the gesture
+    SnapRequest request;
+    request.pixel =
+        toPixel(state.view.camera, toWorld(state.view.camera, event.pixel) - gesture.grab);
+    request.slack = slackOf(event.kind) / 2;
+    request.moving = gesture.joint;
+    request.freely = event.alt;
+    const Snapped snapped = snapTo(truss, state.view, request);
+    gesture.snap = snapped.snap;
+    gesture.to = snapped.end;
+    const JointId other = snapped.end.joint;
+    const bool alone = gesture.things.joints.size() == 1;
+    if (alone && other.valid() && other != gesture.joint &&
+        !findMember(truss, gesture.joint, other).valid()) {
+        actions.push_back(ShowEdit{MergeJoints{gesture.joint, other}});
+        return;
+    }
+    if (alone) {
+        actions.push_back(ShowEdit{MoveJoint{gesture.joint, snapped.end.at, snapped.end.splits}});
+        return;
+    }
+    const Vec2 by = snapped.end.at - truss.joints[gesture.joint.at()].at;
+    actions.push_back(ShowEdit{shifted(truss, state.view, gesture.things.joints, by)});
 }
 
 // Shows what the gesture does at the pointer's place.
@@ -226,6 +257,12 @@ void tap(const AppState& state, const PointerEvent& event, const Gesture& gestur
     }
 }
 
+// After a merge the ids are others.
+void keepMovedSelected(const Gesture& gesture, Actions& actions) {
+    const bool merged = gesture.snap.kind == SnapKind::Joint && gesture.things.joints.size() == 1;
+    actions.push_back(SetSelection{merged ? Things{} : gesture.things});
+}
+
 void pointerUp(const AppState& state, const PointerEvent& event, Actions& actions) {
     if (state.gesture.kind == GestureKind::None) {
         return;
@@ -240,7 +277,7 @@ void pointerUp(const AppState& state, const PointerEvent& event, Actions& action
     } else if (gesture.kind == GestureKind::BoxSelect) {
         actions.push_back(SetSelection{thingsInBox(state, gesture.startPixel, event.pixel)});
     } else if (gesture.kind == GestureKind::MoveJoint) {
-        actions.push_back(SetSelection{thingsOf(gesture.under)});
+        keepMovedSelected(gesture, actions);
     }
 }
 

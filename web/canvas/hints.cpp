@@ -1,0 +1,123 @@
+#include "canvas/scene_parts.hpp"
+
+#include "report/number.hpp"
+#include "report/results_text.hpp"
+
+#include <array>
+#include <cmath>
+
+namespace gusset {
+
+namespace {
+
+constexpr const char* kThin = "\u2009";
+constexpr const char* kGap = "   ";
+constexpr double kAboveFinger = 52; // px: a fingertip covers less
+
+std::string lengthText(const Truss& truss, double value) {
+    const NumberStyle style{NumberForm::Decimals, 3, '.', false};
+    const std::string unit = symbolOf(truss.units.length);
+    return formatNumber(value, style) + (unit.empty() ? "" : kThin + unit);
+}
+
+std::string degreeText(Vec2 way) {
+    constexpr double kDegree = 3.14159265358979323846 / 180;
+    const NumberStyle style{NumberForm::Decimals, 1, '.', false};
+    return formatNumber(std::atan2(way.y, way.x) / kDegree, style) + "°";
+}
+
+// Rise to run in small whole numbers, where the slope has some: "3 : 4".
+std::string slopeText(Vec2 way) {
+    constexpr int kLargest = 12;
+    const double rise = std::abs(way.y);
+    const double run = std::abs(way.x);
+    for (int whole = 1; whole <= kLargest && rise > 0 && run > 0; ++whole) {
+        const double other = rise / run * whole;
+        const double nearest = std::round(other);
+        if (nearest >= 1 && nearest <= kLargest && std::abs(other - nearest) < 1e-6) {
+            return std::to_string(static_cast<int>(nearest)) + kThin + ":" + kThin +
+                   std::to_string(whole);
+        }
+    }
+    return "";
+}
+
+// A member has no beginning: its inclination is the acute one.
+std::string memberHint(const Truss& truss, Vec2 from, Vec2 to, const Snap& snap) {
+    const Vec2 way = to - from;
+    std::string text = lengthText(truss, length(way));
+    if (snap.like.valid() && snap.like.at() < truss.members.size()) {
+        text += " = " + memberName(truss, snap.like);
+    }
+    text += kGap + degreeText({std::abs(way.x), std::abs(way.y)});
+    const std::string slope = slopeText(way);
+    return slope.empty() ? text : text + kGap + slope;
+}
+
+struct Hint {
+    std::string text;
+    Vec2 at; // CSS px of what it speaks of
+};
+
+Hint hintOf(const AppState& state) {
+    const Gesture& gesture = state.gesture;
+    const Chain& chain = state.chain;
+    const Camera& camera = state.view.camera;
+    if (gesture.kind == GestureKind::DrawMember && gesture.moved &&
+        gesture.from.at != gesture.to.at) {
+        return {memberHint(state.truss, gesture.from.at, gesture.to.at, gesture.snap),
+                toPixel(camera, gesture.to.at)};
+    }
+    if (gesture.kind == GestureKind::MoveJoint && gesture.moved) {
+        return {"x " + lengthText(state.truss, gesture.to.at.x) + kGap + "y " +
+                    lengthText(state.truss, gesture.to.at.y),
+                toPixel(camera, gesture.to.at)};
+    }
+    if (gesture.kind == GestureKind::DragLoad && state.pending) {
+        NumberStyle style = numberStyleOf(state.truss);
+        style.keepZeros = false;
+        return {forceText(state.truss, length(gesture.force), style) + kGap +
+                    degreeText(gesture.force),
+                gesture.lastPixel};
+    }
+    if (gesture.kind == GestureKind::None && chain.active && chain.showsTo &&
+        chain.to != chain.last) {
+        return {memberHint(state.truss, chain.last, chain.to, chain.snap),
+                toPixel(camera, chain.to)};
+    }
+    return {};
+}
+
+bool isWithin(const Rect& free, Vec2 middle, Vec2 half) {
+    return middle.x - half.x >= free.at.x && middle.x + half.x <= free.at.x + free.size.x &&
+           middle.y - half.y >= free.at.y && middle.y + half.y <= free.at.y + free.size.y;
+}
+
+} // namespace
+
+// Beside the finger, not under it; everything else makes room.
+void drawHint(Drawing& drawing) {
+    const Hint hint = hintOf(drawing.state);
+    if (hint.text.empty()) {
+        return;
+    }
+    LabelMark mark;
+    mark.text = hint.text;
+    mark.ink = Ink::Accent;
+    mark.kind = LabelKind::Hint;
+    const Vec2 half = 0.5 * drawing.measure(mark.text, mark.kind);
+    const double aside = kAboveFinger + half.x;
+    const std::array<Vec2, 4> offsets{
+        {{0, -kAboveFinger - half.y}, {-aside, 0}, {aside, 0}, {0, kAboveFinger + half.y}}};
+    mark.at = hint.at + offsets.front();
+    for (const Vec2 offset : offsets) {
+        if (isWithin(drawing.obstacles.free(), hint.at + offset, half)) {
+            mark.at = hint.at + offset;
+            break;
+        }
+    }
+    drawing.obstacles.addBox(mark.at, half);
+    drawing.scene.labels.push_back(std::move(mark));
+}
+
+} // namespace gusset
