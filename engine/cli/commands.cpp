@@ -1,7 +1,9 @@
 #include "cli/commands.hpp"
 
+#include "cli/names.hpp"
 #include "exchange/link.hpp"
-#include "hand/working.hpp"
+#include "hand/explain.hpp"
+#include "hand/sections.hpp"
 #include "report/results_text.hpp"
 #include "report/working_text.hpp"
 #include "statics/solution.hpp"
@@ -14,15 +16,18 @@ namespace {
 
 constexpr int kLoads = 1;
 constexpr int kForm = 2;
+constexpr int kPart = 3;
 constexpr Option kCase{"--case", "ID", kLoads};
 constexpr Option kCombination{"--combination", "ID", kLoads};
+constexpr Option kMember{"--member", "A-B", kPart};
+constexpr Option kSection{"--section", "A-B,C-D", kPart};
 constexpr Option kText{"--text", "", kForm};
 constexpr Option kJson{"--json", "", kForm};
 constexpr Option kCsv{"--csv", "", kForm};
 constexpr Option kHtml{"--html", "", kForm};
 
 constexpr std::array kSolveOptions{kCase, kCombination, kText, kJson, kCsv};
-constexpr std::array kWorkingOptions{kCase, kCombination, kText, kHtml};
+constexpr std::array kWorkingOptions{kCase, kCombination, kMember, kSection, kText, kHtml};
 
 constexpr std::array<Command, 5> kCommands{{
     {"solve", "FILE", kSolveOptions, "member forces and reactions, as text unless asked otherwise"},
@@ -63,15 +68,40 @@ Answer answerSolve(const Arguments& arguments, const Reading& reading) {
     return answer;
 }
 
-Answer answerWorking(const Arguments& arguments, const Reading& reading) {
+// The whole working, or what was asked for of it.
+Outcome<Working> askedWorking(const Arguments& arguments, const Truss& truss,
+                              const Solution& solution) {
     const LoadChoice choice = choiceOf(arguments);
-    const Solution solution = solved(reading, choice);
-    Answer answer{exitOf(solution), {}, solution.errors};
-    if (answer.exit != Exit::BadInput) {
-        const Working working = workOut(reading.truss, choice, solution);
-        answer.text = arguments.has("--html") ? workingHtml(reading.truss, working)
-                                              : workingText(reading.truss, working);
+    if (arguments.has("--member")) {
+        const Outcome<MemberId> member = memberNamed(truss, arguments.valueOf("--member"));
+        if (!member) {
+            return member.issues();
+        }
+        return explain(truss, choice, solution,
+                       {.kind = SymbolKind::MemberForce, .member = member.value()});
     }
+    if (arguments.has("--section")) {
+        const auto cut = membersNamed(truss, arguments.valueOf("--section"));
+        if (!cut) {
+            return cut.issues();
+        }
+        return workCut(truss, choice, solution, cut.value());
+    }
+    return workOut(truss, choice, solution);
+}
+
+Answer answerWorking(const Arguments& arguments, const Reading& reading) {
+    const Solution solution = solved(reading, choiceOf(arguments));
+    Answer answer{exitOf(solution), {}, solution.errors};
+    if (answer.exit == Exit::BadInput) {
+        return answer;
+    }
+    const Outcome<Working> working = askedWorking(arguments, reading.truss, solution);
+    if (!working) {
+        return {Exit::BadInput, {}, working.issues()};
+    }
+    answer.text = arguments.has("--html") ? workingHtml(reading.truss, working.value())
+                                          : workingText(reading.truss, working.value());
     return answer;
 }
 

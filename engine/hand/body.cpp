@@ -164,7 +164,7 @@ double valueOf(const Equation& equation) {
 }
 
 Body bodyOf(const Sheet& sheet, std::vector<JointId> joints) {
-    Body body{std::move(joints), {}, {}};
+    Body body{std::move(joints), {}, {}, {}};
     std::vector<bool> inside(sheet.truss.joints.size());
     for (const JointId joint : body.joints) {
         inside[joint.at()] = true;
@@ -175,6 +175,8 @@ Body bodyOf(const Sheet& sheet, std::vector<JointId> joints) {
             body.unknowns.push_back({symbol, at, along});
         } else if (*value != 0) {
             body.knowns.push_back({symbol, at, along});
+        } else {
+            body.zeros.push_back({symbol, at, along});
         }
     };
     for (std::size_t i = 0; i < sheet.structure.restraints.size(); ++i) {
@@ -280,6 +282,24 @@ Equation momentsAbout(const Sheet& sheet, const Body& body, Vec2 point, JointId 
     return equation;
 }
 
+namespace {
+
+// The equation of the same kind, of another reading of the body.
+Equation sameEquation(const Sheet& sheet, const Body& body, const Equation& equation) {
+    switch (equation.kind) {
+    case EquationKind::SumMoments:
+        return momentsAbout(sheet, body, equation.point, equation.about);
+    case EquationKind::SumAlong:
+        return sumAlong(sheet, body, equation.along);
+    case EquationKind::SumX:
+    case EquationKind::SumY:
+        break;
+    }
+    return sumOf(sheet, body, equation.kind);
+}
+
+} // namespace
+
 std::vector<Symbol> unknownsOf(const Equation& equation) {
     std::vector<Symbol> symbols;
     for (const Term& term : equation.terms) {
@@ -315,6 +335,20 @@ void putValue(Equation& equation, const Symbol& symbol, double value) {
         for (Factor& factor : term.factors) {
             if (factor.kind == FactorKind::Unknown && factor.symbol == symbol) {
                 factor.value = value;
+            }
+        }
+    }
+}
+
+void noteUses(const Sheet& sheet, const Body& body, const Equation& equation, Step& step) {
+    Body all = body;
+    all.knowns.insert(all.knowns.end(), body.zeros.begin(), body.zeros.end());
+    for (const Term& term : sameEquation(sheet, all, equation).terms) {
+        for (const Factor& factor : term.factors) {
+            const bool known = factor.kind == FactorKind::Known;
+            if (known &&
+                std::find(step.uses.begin(), step.uses.end(), factor.symbol) == step.uses.end()) {
+                step.uses.push_back(factor.symbol);
             }
         }
     }

@@ -19,6 +19,7 @@ struct Body {
     std::vector<JointId> joints;
     std::vector<Acting> unknowns; // reactions, then members
     std::vector<Acting> knowns;   // likewise, without what is known to be zero
+    std::vector<Acting> zeros;    // known to be zero
 };
 
 [[nodiscard]] Body bodyOf(const Sheet&, std::vector<JointId> joints);
@@ -34,6 +35,9 @@ struct Body {
 [[nodiscard]] double coefficientOf(const Equation&, const Symbol&);
 [[nodiscard]] double constantOf(const Equation&); // all terms without an unknown
 void putValue(Equation&, const Symbol&, double value);
+
+// Adds to a step's uses what an equation of the body rests on, also by being zero.
+void noteUses(const Sheet&, const Body&, const Equation&, Step&);
 
 // Solves an equation with one unknown, records and returns it. Precondition: it has one.
 [[nodiscard]] Found solveFor(Sheet&, Equation&);

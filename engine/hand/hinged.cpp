@@ -54,6 +54,7 @@ void writeOne(Sheet& sheet, const HingedPart& hinged, Equation equation) {
     step.kind = StepKind::SectionEquation;
     step.joint = hinged.hinge;
     step.body = hinged.part;
+    noteUses(sheet, bodyOf(sheet, hinged.part), equation, step);
     step.found.push_back(solveFor(sheet, equation));
     step.equations.push_back(equation);
     noteFound(sheet, step);
@@ -68,6 +69,9 @@ bool writePair(Sheet& sheet, const HingedPart& hinged, const std::vector<Equatio
     step.body = hinged.part;
     step.equations = equations;
     step.remarks.push_back({.kind = RemarkKind::PartAndWhole, .symbols = unknowns});
+    for (const Equation& equation : equations) {
+        noteUses(sheet, bodyOf(sheet, equation.body), equation, step);
+    }
     std::vector<Found> found;
     if (!solveTogether(sheet, step.equations, unknowns, found)) {
         return false;

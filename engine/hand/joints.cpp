@@ -78,6 +78,7 @@ Vec2 directionOfSum(EquationKind kind) {
 void writeOne(Sheet& sheet, const Body& body, EquationKind kind) {
     Step step = stepAt(StepKind::JointEquation, body);
     Equation equation = sumOf(sheet, body, kind);
+    noteUses(sheet, body, equation, step);
     step.found.push_back(solveFor(sheet, equation));
     step.equations.push_back(equation);
     markUsed(sheet, step.joint, directionOfSum(kind));
@@ -110,6 +111,9 @@ void writePair(Sheet& sheet, const Body& body) {
     step.remarks.push_back({.kind = RemarkKind::BothInclined, .symbols = unknowns});
     step.equations = {sumOf(sheet, body, EquationKind::SumX),
                       sumOf(sheet, body, EquationKind::SumY)};
+    for (const Equation& equation : step.equations) {
+        noteUses(sheet, body, equation, step);
+    }
     const bool solved = solveTogether(sheet, step.equations, unknowns, step.found);
     assert(solved && "two unknowns that are not parallel");
     (void)solved;

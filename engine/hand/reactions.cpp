@@ -24,6 +24,7 @@ void write(Sheet& sheet, const Body& body, Isolation choice) {
     step.joint = choice.equation.about;
     step.body = body.joints;
     step.remarks.push_back(choice.remark);
+    noteUses(sheet, body, choice.equation, step);
     step.found.push_back(solveFor(sheet, choice.equation));
     step.equations.push_back(choice.equation);
     noteFound(sheet, step);
@@ -42,6 +43,9 @@ void writeTogether(Sheet& sheet, const Body& body) {
     if (unknowns.size() > 2) {
         const JointId centre = body.unknowns.front().at;
         step.equations.push_back(momentsAbout(sheet, body, positionOf(sheet, centre), centre));
+    }
+    for (const Equation& equation : step.equations) {
+        noteUses(sheet, body, equation, step);
     }
     if (!solveTogether(sheet, step.equations, unknowns, step.found)) {
         return;

@@ -1,157 +1,233 @@
-// The method of sections, where joints alone go no further: of all cuts the one whose equation
-// holds one unknown, frees a joint, and is short to write.
+#include "hand/sections.hpp"
 
 #include "hand/cuts.hpp"
-#include "hand/isolate.hpp"
+#include "hand/explain.hpp"
+#include "hand/section_step.hpp"
 #include "hand/stages.hpp"
 
 #include <algorithm>
+#include <cassert>
 #include <tuple>
 
 namespace gusset {
 namespace {
 
-// A cut with more unknowns than this is not one that a person would look at.
-constexpr std::size_t kMostUnknowns = 6;
+// A working of one step that says why there is no more.
+Working refusal(const Solution& solution, const std::vector<Remark>& why) {
+    Working working;
+    working.counting = solution.counting;
+    Step step;
+    step.kind = StepKind::SectionIntro;
+    step.remarks = why;
+    working.steps.push_back(step);
+    return working;
+}
 
-struct Section {
+bool hasWorking(const Solution& solution) {
+    return solution.solved && solution.counting.redundants == 0;
+}
+
+// Up to the point where a section can begin: reactions, slopes, idle members.
+Sheet beginSection(const Truss& truss, const LoadChoice& choice) {
+    Sheet sheet = makeSheet(truss, choice);
+    writeWholeBody(sheet);
+    writeReactions(sheet);
+    while (writeHingedReaction(sheet)) {
+        writeReactions(sheet);
+    }
+    writeGeometry(sheet);
+    writeIdleMembers(sheet);
+    return sheet;
+}
+
+Working finish(Sheet& sheet, const Solution& solution, const std::vector<Symbol>& wanted) {
+    Working whole;
+    whole.counting = solution.counting;
+    whole.structure = sheet.structure;
+    whole.loads = sheet.loads;
+    whole.steps = std::move(sheet.steps);
+    Working working = stepsFor(whole, wanted);
+    working.complete = !working.steps.empty();
+    return working;
+}
+
+struct Candidate {
     Body body;
     Isolation isolation;
-    bool frees = false; // a joint can be taken once the unknown is known
 };
 
-bool settlesWithout(const Body& joint, const Symbol& known) {
-    std::vector<Vec2> left;
-    for (const Acting& force : joint.unknowns) {
-        if (!(force.symbol == known)) {
-            left.push_back(force.along);
-        }
-    }
-    return left.size() == 1 || (left.size() == 2 && !parallel(left[0], left[1]));
+// Smaller is better: what is written less and looked for less.
+auto score(const Candidate& candidate) {
+    return std::tuple(difficulty(candidate.isolation), candidate.body.unknowns.size() > 3,
+                      candidate.isolation.equation.terms.size(), candidate.body.unknowns.size(),
+                      candidate.body.joints.size(), candidate.body.joints);
 }
 
-// The unknowns that free a joint once they are known.
-std::vector<Symbol> freeingUnknowns(const Sheet& sheet) {
-    std::vector<Symbol> freeing;
-    for (std::size_t i = 0; i < sheet.truss.joints.size(); ++i) {
-        const Body joint = bodyOf(sheet, {{static_cast<int>(i)}});
-        for (const Acting& force : joint.unknowns) {
-            if (joint.unknowns.size() <= 3 && settlesWithout(joint, force.symbol)) {
-                freeing.push_back(force.symbol);
-            }
-        }
-    }
-    return freeing;
-}
-
-int difficulty(const Isolation& isolation) {
-    switch (isolation.remark.kind) {
-    case RemarkKind::CentreOffTruss:
-        return 2;
-    case RemarkKind::SumAcross:
-        return 1;
-    default:
-        return 0;
-    }
-}
-
-// Smaller is better.
-auto score(const Section& section) {
-    return std::tuple(!section.frees, difficulty(section.isolation),
-                      section.body.unknowns.size() > 3, section.isolation.equation.terms.size(),
-                      section.body.unknowns.size(), section.body.joints.size(),
-                      section.body.joints);
-}
-
-void considerPart(const Sheet& sheet, const Part& part, const std::vector<Symbol>& freeing,
-                  std::optional<Section>& best) {
-    const Body body = bodyOf(sheet, part);
-    if (part.size() < 2 || body.unknowns.empty() || body.unknowns.size() > kMostUnknowns) {
-        return;
-    }
-    for (const Acting& force : body.unknowns) {
-        const bool frees = std::find(freeing.begin(), freeing.end(), force.symbol) != freeing.end();
-        if (best && best->frees && !frees) {
-            continue;
-        }
-        auto isolation = isolate(sheet, body, force.symbol);
+void consider(const Sheet& sheet, const std::vector<Part>& parts, const Symbol& symbol,
+              std::optional<Candidate>& best) {
+    for (const Part& part : parts) {
+        const Body body = bodyOf(sheet, part);
+        const bool cuts = std::any_of(body.unknowns.begin(), body.unknowns.end(),
+                                      [&](const Acting& f) { return f.symbol == symbol; });
+        auto isolation = cuts ? isolate(sheet, body, symbol) : std::nullopt;
         if (!isolation) {
             continue;
         }
-        Section section{body, std::move(*isolation), frees};
-        if (!best || score(section) < score(*best)) {
-            best = std::move(section);
+        Candidate candidate{body, std::move(*isolation)};
+        if (!best || score(candidate) < score(*best)) {
+            best = std::move(candidate);
         }
     }
 }
 
-std::optional<Section> chooseSection(const Sheet& sheet) {
-    const auto freeing = freeingUnknowns(sheet);
-    std::optional<Section> best;
-    for (const Part& part : straightParts(sheet)) {
-        considerPart(sheet, part, freeing, best);
-    }
-    if (!best || !best->frees) {
-        for (const Part& part : bentParts(sheet)) {
-            considerPart(sheet, part, freeing, best);
-        }
+std::optional<Candidate> bestSection(const Sheet& sheet, const Symbol& symbol) {
+    std::optional<Candidate> best;
+    consider(sheet, straightParts(sheet), symbol, best);
+    if (!best || best->body.unknowns.size() > 3) {
+        consider(sheet, bentParts(sheet), symbol, best);
     }
     return best;
 }
 
-std::vector<MemberId> cutMembers(const Sheet& sheet, const Body& body) {
-    std::vector<bool> inside(sheet.truss.joints.size());
-    for (const JointId joint : body.joints) {
-        inside[joint.at()] = true;
+// The joints on the first member's side of the cut, if the cut leaves two sides.
+std::optional<Part> sideOfCut(const Truss& truss, const std::vector<MemberId>& cut) {
+    std::vector<int> side(truss.joints.size(), -1);
+    const auto isCut = [&](std::size_t i) {
+        return std::find(cut.begin(), cut.end(), MemberId{static_cast<int>(i)}) != cut.end();
+    };
+    int sides = 0;
+    for (std::size_t start = 0; start < side.size(); ++start) {
+        if (side[start] >= 0) {
+            continue;
+        }
+        side[start] = sides;
+        for (bool grown = true; grown;) {
+            grown = false;
+            for (std::size_t i = 0; i < truss.members.size(); ++i) {
+                const std::size_t a = truss.members[i].a.at();
+                const std::size_t b = truss.members[i].b.at();
+                if (!isCut(i) && (side[a] == sides) != (side[b] == sides)) {
+                    side[a] = side[b] = sides;
+                    grown = true;
+                }
+            }
+        }
+        ++sides;
     }
-    std::vector<MemberId> cut;
-    for (std::size_t i = 0; i < sheet.truss.members.size(); ++i) {
-        const Member& member = sheet.truss.members[i];
-        if (inside[member.a.at()] != inside[member.b.at()]) {
-            cut.push_back({static_cast<int>(i)});
+    if (sides != 2) {
+        return std::nullopt;
+    }
+    Part part;
+    for (std::size_t i = 0; i < side.size(); ++i) {
+        if (side[i] == 0) {
+            part.push_back({static_cast<int>(i)});
         }
     }
-    return cut;
+    return part;
 }
 
-void writeCut(Sheet& sheet, const Body& body, RemarkKind why) {
-    Step step;
-    step.kind = StepKind::SectionIntro;
-    step.body = body.joints;
-    step.members = cutMembers(sheet, body);
-    step.remarks.push_back({.kind = why});
-    step.remarks.push_back({.kind = RemarkKind::CutChosen});
-    noteAssumed(sheet, step);
-    sheet.steps.push_back(step);
+Part otherSide(const Truss& truss, const Part& part) {
+    Part other;
+    for (std::size_t i = 0; i < truss.joints.size(); ++i) {
+        const JointId joint{static_cast<int>(i)};
+        if (std::find(part.begin(), part.end(), joint) == part.end()) {
+            other.push_back(joint);
+        }
+    }
+    return other;
 }
 
-void writeEquation(Sheet& sheet, Section section) {
-    Step step;
-    step.kind = StepKind::SectionEquation;
-    step.joint = section.isolation.equation.about;
-    step.body = section.body.joints;
-    step.remarks.push_back(section.isolation.remark);
-    step.found.push_back(solveFor(sheet, section.isolation.equation));
-    step.equations.push_back(section.isolation.equation);
-    noteFound(sheet, step);
-    sheet.steps.push_back(step);
+std::size_t forcesOn(const Sheet& sheet, const Body& body) {
+    const auto loads = static_cast<std::size_t>(
+        std::count_if(body.joints.begin(), body.joints.end(),
+                      [&](JointId joint) { return hasLoad(sheet, joint); }));
+    return body.knowns.size() + body.unknowns.size() + loads;
+}
+
+// The side with fewer forces on it.
+Body lighterSide(const Sheet& sheet, const Part& part) {
+    const Body one = bodyOf(sheet, part);
+    const Body other = bodyOf(sheet, otherSide(sheet.truss, part));
+    return forcesOn(sheet, other) < forcesOn(sheet, one) ? other : one;
+}
+
+// Another cut that would give one of these members, if there is one.
+void addSuggestion(const Sheet& sheet, const std::vector<MemberId>& cut, std::vector<Remark>& why) {
+    for (const MemberId member : cut) {
+        const auto section = bestSection(sheet, forceSymbol(member));
+        if (section) {
+            why.push_back({.kind = RemarkKind::TryCut,
+                           .symbol = forceSymbol(member),
+                           .members = cutMembers(sheet, section->body.joints)});
+            return;
+        }
+    }
+}
+
+// Writes every equation of the body that holds one unknown, one after the other; what is known of
+// the cut members in the end.
+std::vector<Symbol> writeWholeCut(Sheet& sheet, Body body, const std::vector<MemberId>& cut) {
+    writeCut(sheet, body, {});
+    while (!body.unknowns.empty()) {
+        const auto isolation = isolateAny(sheet, body, Preference::Moments);
+        if (!isolation) {
+            break;
+        }
+        writeSectionEquation(sheet, body, *isolation);
+        body = bodyOf(sheet, body.joints);
+    }
+    std::vector<Symbol> known;
+    for (const MemberId member : cut) {
+        if (sheet.forces[member.at()]) {
+            known.push_back(forceSymbol(member));
+        }
+    }
+    return known;
 }
 
 } // namespace
 
-bool writeSection(Sheet& sheet) {
-    auto section = chooseSection(sheet);
-    if (!section) {
-        return false;
+Working workSection(const Truss& truss, const LoadChoice& choice, const Solution& solution,
+                    MemberId member) {
+    assert(member.valid() && member.at() < truss.members.size());
+    if (!hasWorking(solution)) {
+        return refusal(solution, {{.kind = RemarkKind::NoWorking}});
     }
-    const bool sameCut = section->body.joints == sheet.lastCut &&
-                         sheet.steps.back().kind == StepKind::SectionEquation;
-    if (!sameCut) {
-        writeCut(sheet, section->body, RemarkKind::NoEasyJoint);
+    const Symbol symbol = forceSymbol(member);
+    Sheet sheet = beginSection(truss, choice);
+    if (!sheet.forces[member.at()]) { // else it is idle by inspection
+        const auto section = bestSection(sheet, symbol);
+        if (!section) {
+            return refusal(solution, {{.kind = RemarkKind::NoSectionFor, .members = {member}}});
+        }
+        writeCut(sheet, section->body, {});
+        writeSectionEquation(sheet, section->body, section->isolation);
     }
-    sheet.lastCut = section->body.joints;
-    writeEquation(sheet, *section);
-    return true;
+    return finish(sheet, solution, {symbol});
+}
+
+Working workCut(const Truss& truss, const LoadChoice& choice, const Solution& solution,
+                const std::vector<MemberId>& cut) {
+    if (!hasWorking(solution)) {
+        return refusal(solution, {{.kind = RemarkKind::NoWorking}});
+    }
+    Sheet sheet = beginSection(truss, choice);
+    const auto part = sideOfCut(truss, cut);
+    if (!part) {
+        std::vector<Remark> why{{.kind = RemarkKind::NotTwoParts, .members = cut}};
+        addSuggestion(sheet, cut, why);
+        return refusal(solution, why);
+    }
+    const Body body = lighterSide(sheet, *part);
+    const std::vector<Symbol> wanted = writeWholeCut(sheet, body, cut);
+    if (wanted.empty()) {
+        std::vector<Remark> why{{.kind = RemarkKind::TooManyCut,
+                                 .number = static_cast<double>(body.unknowns.size()),
+                                 .members = cut}};
+        addSuggestion(sheet, cut, why);
+        return refusal(solution, why);
+    }
+    return finish(sheet, solution, wanted);
 }
 
 } // namespace gusset

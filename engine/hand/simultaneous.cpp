@@ -220,6 +220,9 @@ bool writeSimultaneous(Sheet& sheet) {
                             .symbols = group->unknowns,
                             .number = static_cast<double>(step.equations.size())});
     noteAssumed(sheet, step);
+    for (const Equation& equation : step.equations) {
+        noteUses(sheet, bodyOf(sheet, {equation.about}), equation, step);
+    }
     if (!solveTogether(sheet, step.equations, group->unknowns, step.found)) {
         return false;
     }

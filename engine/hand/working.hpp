@@ -139,6 +139,11 @@ enum class RemarkKind {
     NoEasyJoint,        // every joint left has more than two unknowns
     NoEasySection,      // nor has any section an equation with one unknown
     CutChosen,          // the step's members are cut, its body is looked at
+    NoWorking,          // equilibrium alone does not give the forces
+    NoSectionFor,       // members: no section holds this one alone
+    NotTwoParts,        // members: taken out, they don't leave two parts
+    TooManyCut,         // members: cut, they leave that number of unknowns, none alone
+    TryCut,             // members: a cut that gives the symbol
     SimultaneousChosen, // joints of the step's body; number of equations, symbols
     NoInclined,         // every member is horizontal or vertical
     NothingIdle,        // no member is idle by inspection
@@ -153,6 +158,7 @@ struct Remark {
     std::vector<Symbol> symbols{};
     Vec2 at{}; // length units
     double number = 0;
+    std::vector<MemberId> members{};
     std::string text{};
 };
 
@@ -165,6 +171,7 @@ struct Step {
     std::vector<AngleLine> angles;
     std::vector<Equation> equations;
     std::vector<Found> found;
+    std::vector<Symbol> uses{}; // found before and relied on, also those that are zero
     ZeroRule rule = ZeroRule::None;
     std::vector<Remark> remarks;
 };

@@ -4,6 +4,8 @@
 
 #include "hand/stages.hpp"
 
+#include <algorithm>
+
 namespace gusset {
 namespace {
 
@@ -119,6 +121,13 @@ bool writeIdle(Sheet& sheet, JointId joint) {
     for (std::size_t i = 0; i < idleCount(reading.rule); ++i) {
         if (!sheet.forces[reading.idle[i].at()]) {
             step.found.push_back(record(sheet, forceSymbol(reading.idle[i]), 0));
+        }
+    }
+    for (const Acting& zero : bodyOf(sheet, {joint}).zeros) {
+        const bool here = std::any_of(step.found.begin(), step.found.end(),
+                                      [&](const Found& f) { return f.symbol == zero.symbol; });
+        if (!here) {
+            step.uses.push_back(zero.symbol);
         }
     }
     for (const Vec2 direction : reading.used) {

@@ -88,6 +88,7 @@ constexpr Sentence kEnglish[] = {
     {Phrase::TitleJointSum, "Joint {joint}, {sum}"},
     {Phrase::TitleJointTogether, "Joint {joint}, both sums"},
     {Phrase::TitleApart, "Apart at {joint}"},
+    {Phrase::TitleSection, "Section"},
     {Phrase::TitleCut, "Section through {members}"},
     {Phrase::TitleCutSum, "Section, {sum}"},
     {Phrase::TitleCutMoments, "Section, moments about {joint}"},
@@ -171,6 +172,14 @@ constexpr Sentence kEnglish[] = {
     {Phrase::CutUpper, "Cut {members} and look at the upper part: {joints}."},
     {Phrase::CutLower, "Cut {members} and look at the lower part: {joints}."},
     {Phrase::CutPart, "Cut {members} and look at the part with {joints}."},
+    {Phrase::NoWorking, "Equilibrium alone does not give the forces of this truss, "
+                        "so no section can."},
+    {Phrase::NoSectionFor, "No section has an equation that holds {member} alone: "
+                           "find it by joints."},
+    {Phrase::NotTwoParts, "Taking out {members} does not leave the truss in two parts."},
+    {Phrase::TooManyCut, "The cut through {members} leaves {n} unknowns, and no equation of either "
+                         "part holds one of them alone."},
+    {Phrase::TryCut, "A cut through {members} would give {symbol}."},
     {Phrase::SimultaneousOne, "Joint {joint} gives {n} equations for {unknowns}: "
                               "solve them together."},
     {Phrase::Simultaneous, "Joints {joints} together give {n} equations for {unknowns}: "

@@ -83,10 +83,11 @@ enum class Phrase {
     TitleSlopes,
     TitleIdle, // {joint}
     TitleIdleNone,
-    TitleJoint,          // {joint}
-    TitleJointSum,       // {joint} {sum}
-    TitleJointTogether,  // {joint}
-    TitleApart,          // {joint}
+    TitleJoint,         // {joint}
+    TitleJointSum,      // {joint} {sum}
+    TitleJointTogether, // {joint}
+    TitleApart,         // {joint}
+    TitleSection,
     TitleCut,            // {members}
     TitleCutSum,         // {sum}
     TitleCutMoments,     // {joint}
@@ -156,6 +157,11 @@ enum class Phrase {
     CutUpper,
     CutLower,
     CutPart,
+    NoWorking,
+    NoSectionFor,    // {member}
+    NotTwoParts,     // {members}
+    TooManyCut,      // {members} {n}
+    TryCut,          // {members} {symbol}
     SimultaneousOne, // {n} {joint} {unknowns}
     Simultaneous,    // {n} {joints} {unknowns}
     AtJoint,         // {joint}

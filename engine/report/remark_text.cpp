@@ -241,6 +241,22 @@ RichLine remarkLine(const Notation& notation, const Step& step, const Remark& re
         return say(book(), Phrase::NoEasySection);
     case RemarkKind::NoEasyJoint:
         return say(book(), Phrase::NoEasyJoint);
+    case RemarkKind::NoWorking:
+        return say(book(), Phrase::NoWorking);
+    case RemarkKind::NoSectionFor:
+        return say(book(), Phrase::NoSectionFor,
+                   {{"member", memberNames(notation, remark.members)}});
+    case RemarkKind::NotTwoParts:
+        return say(book(), Phrase::NotTwoParts,
+                   {{"members", memberNames(notation, remark.members)}});
+    case RemarkKind::TooManyCut:
+        return say(book(), Phrase::TooManyCut,
+                   {{"members", memberNames(notation, remark.members)},
+                    {"n", plain(static_cast<int>(remark.number))}});
+    case RemarkKind::TryCut:
+        return say(book(), Phrase::TryCut,
+                   {{"members", memberNames(notation, remark.members)},
+                    {"symbol", symbolRuns(notation, remark.symbol)}});
     case RemarkKind::CutChosen:
         return cutChosen(notation, step);
     case RemarkKind::SimultaneousChosen:

@@ -179,6 +179,9 @@ RichLine stepTitleLine(const Truss& truss, const Working& working, const Step& s
         if (step.joint.valid()) {
             return title(Phrase::TitleApart, {{"joint", joint}});
         }
+        if (step.members.empty()) {
+            return title(Phrase::TitleSection);
+        }
         return title(Phrase::TitleCut, {{"members", memberNames(notation, step.members)}});
     case StepKind::SectionEquation:
         return step.equations.front().kind == EquationKind::SumMoments

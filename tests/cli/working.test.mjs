@@ -30,6 +30,26 @@ test('a mechanism has a working that says why it ends, and exit status 1', () =>
     assert.match(stdout, /It has to be made stable/);
 });
 
+test('a member that is named is explained, by nothing beside the point', () => {
+    const { status, stdout } = gusset(['working', footbridge, '--member', 'D-F']);
+    assert.equal(status, 0);
+    assert.match(stdout, /F_DF = [−\d.]+\u2009kN \((tension|compression)\)\n$/);
+    assert.doesNotMatch(stdout, /^Check$/m);
+});
+
+test('a cut that is named is worked out, or refused with the reason', () => {
+    const refused = gusset(['working', footbridge, '--section', 'A-B']);
+    assert.equal(refused.status, 0);
+    assert.match(refused.stdout, /does not leave the truss in two parts\./);
+});
+
+test('a member that is not there is bad input', () => {
+    const { status, stdout, stderr } = gusset(['working', footbridge, '--member', 'A-Z']);
+    assert.equal(status, 2);
+    assert.equal(stdout, '');
+    assert.match(stderr, /A-Z.*is no member/);
+});
+
 test('in node the working is the same to the last digit', () => {
     assert.deepEqual(gussetInNode(['working', footbridge]), gusset(['working', footbridge]));
 });

@@ -72,40 +72,63 @@ double scaleOf(const Truss& truss, const Solution& solution) {
     return std::max(solution.largest / toNewton(truss.units.force), 1e-300);
 }
 
+double solverValue(const Solution& solution, const Symbol& symbol) {
+    return symbol.kind == SymbolKind::Reaction
+               ? solution.reactions[static_cast<std::size_t>(symbol.restraint)]
+               : solution.forces[symbol.member.at()];
+}
+
+std::string objectionToStep(Reader& reader, const Step& step) {
+    const bool atJoint = step.kind == StepKind::JointIntro || step.kind == StepKind::JointPair;
+    if (atJoint && step.remarks.front().symbols.size() > 2) {
+        return "a joint with more than two unknowns";
+    }
+    const bool single =
+        step.kind == StepKind::JointEquation || step.kind == StepKind::SectionEquation;
+    if (single && step.found.size() != 1) {
+        return "one equation finds one unknown";
+    }
+    const std::string text = reader.objectionTo(step);
+    reader.take(step);
+    return text;
+}
+
+std::vector<Symbol> allSymbols(const Solution& solution) {
+    std::vector<Symbol> symbols;
+    for (std::size_t i = 0; i < solution.forces.size(); ++i) {
+        symbols.push_back({.kind = SymbolKind::MemberForce, .member = {static_cast<int>(i)}});
+    }
+    for (std::size_t i = 0; i < solution.reactions.size(); ++i) {
+        symbols.push_back({.kind = SymbolKind::Reaction, .restraint = static_cast<int>(i)});
+    }
+    return symbols;
+}
+
 } // namespace
 
-std::string objectionTo(const Truss& truss, const Working& working, const Solution& solution) {
+std::string objectionToChain(const Truss& truss, const Working& working, const Solution& solution,
+                             const std::vector<Symbol>& symbols) {
     Reader reader{scaleOf(truss, solution), {}};
     for (const Step& step : working.steps) {
-        const std::string text = reader.objectionTo(step);
+        const std::string text = objectionToStep(reader, step);
         if (!text.empty()) {
             return text;
         }
-        const bool atJoint = step.kind == StepKind::JointIntro || step.kind == StepKind::JointPair;
-        if (atJoint && step.remarks.front().symbols.size() > 2) {
-            return "a joint with more than two unknowns";
-        }
-        if (step.kind == StepKind::JointEquation && step.found.size() != 1) {
-            return "one equation of a joint finds one unknown";
-        }
-        reader.take(step);
     }
-    const double newton = toNewton(truss.units.force);
-    for (std::size_t i = 0; i < solution.forces.size(); ++i) {
-        const auto key = std::pair(static_cast<int>(SymbolKind::MemberForce), static_cast<int>(i));
-        if (!reader.found.count(key) ||
-            std::fabs(reader.found[key] - solution.forces[i] / newton) > kClose * reader.scale) {
-            return "a member force is missing or not the solver's";
+    for (const Symbol& symbol : symbols) {
+        const auto found = reader.found.find(Reader::keyOf(symbol));
+        const double value = solverValue(solution, symbol) / toNewton(truss.units.force);
+        if (found == reader.found.end() ||
+            std::fabs(found->second - value) > kClose * reader.scale) {
+            return "a force or reaction is missing or not the solver's";
         }
     }
-    for (std::size_t i = 0; i < solution.reactions.size(); ++i) {
-        const auto key = std::pair(static_cast<int>(SymbolKind::Reaction), static_cast<int>(i));
-        if (!reader.found.count(key) ||
-            std::fabs(reader.found[key] - solution.reactions[i] / newton) > kClose * reader.scale) {
-            return "a reaction is missing or not the solver's";
-        }
-    }
-    return working.complete ? "" : "the working is not complete";
+    return {};
+}
+
+std::string objectionTo(const Truss& truss, const Working& working, const Solution& solution) {
+    const std::string text = objectionToChain(truss, working, solution, allSymbols(solution));
+    return !text.empty() || working.complete ? text : "the working is not complete";
 }
 
 std::string objectionToWorkingOf(const Truss& truss) {

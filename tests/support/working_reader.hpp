@@ -5,11 +5,16 @@
 #include "hand/working.hpp"
 
 #include <string>
+#include <vector>
 
 namespace gusset::support {
 
 // The first thing that a reader would object to, or empty.
 [[nodiscard]] std::string objectionTo(const Truss&, const Working&, const Solution&);
+
+// The same of a chain of steps that is to give these symbols and need not give others.
+[[nodiscard]] std::string objectionToChain(const Truss&, const Working&, const Solution&,
+                                           const std::vector<Symbol>&);
 
 // Works the truss out and reads that; also that it is solved at all.
 [[nodiscard]] std::string objectionToWorkingOf(const Truss&);

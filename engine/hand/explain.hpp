@@ -1,0 +1,18 @@
+#pragma once
+// Why a force or a reaction has its value: only those steps on which it rests.
+
+#include "hand/working.hpp"
+
+#include <vector>
+
+namespace gusset {
+
+// Of a working, the steps on which these symbols rest, in their order, without check and summary.
+[[nodiscard]] Working stepsFor(const Working&, const std::vector<Symbol>&);
+
+// The shorter of two chains: by joints (as in the whole working), or by one section. Where the
+// working does not reach the symbol, the whole of it, which says why. Precondition: the solution is
+// solve(truss, choice)'s.
+[[nodiscard]] Working explain(const Truss&, const LoadChoice&, const Solution&, const Symbol&);
+
+} // namespace gusset
