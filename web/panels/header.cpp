@@ -91,12 +91,12 @@ void headerPanel(PanelContext& context) {
     takeFieldDone(context);
     const Ui& ui = context.ui;
     const Rect& place = context.layout.header;
-    const double margin = context.layout.narrow ? 2 : 12;
-    beginSheet(ui, "header", place, {.padding = {static_cast<float>(margin), 4}});
-    const float height = ui.px(place.size.y - 8);
+    const float side = context.layout.narrow ? 2 : 12;
+    const float height = targetHeight(ui);
+    const float above = static_cast<float>(place.size.y - height / ui.scale) / 2;
+    beginSheet(ui, "header", place, {.padding = {side, above}});
     titleField(context, height);
     ImGui::SameLine(0, ui.px(8));
-    ImGui::SetCursorPosY(ImGui::GetCursorPosY() + (height - targetHeight(ui)) / 2);
     commands(context);
     const float bottom = std::round(ui.px(place.at.y + place.size.y));
     ImGui::GetWindowDrawList()->AddRectFilled({0, bottom - std::max(1.0f, ui.px(1))},

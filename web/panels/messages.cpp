@@ -43,18 +43,33 @@ void strip(PanelContext& context, const Message& message) {
     endSheet();
 }
 
-// Nothing is drawn yet: how to begin, on the paper itself.
+// Nothing is drawn yet: how to begin. The words lie on the paper and let strokes through.
 void beginning(PanelContext& context) {
     const Ui& ui = context.ui;
+    const bool drawing = context.state.tool == Tool::Member;
+    const char* words = drawing ? "Drag across the paper to draw the first member."
+                                : "An empty board. Draw a truss, or begin with an example.";
+    const float draw = drawing ? 0 : buttonWidth(ui, "Draw members", {.icon = Icon::Member});
+    const float choose = buttonWidth(ui, "Choose an example", {.icon = Icon::Notebook});
+    const double width = (draw + choose) / ui.scale + 8;
+    const double height = targetHeight(ui) / ui.scale;
     const Rect board = freeBoard(context);
-    constexpr double kWidth = 300;
-    constexpr double kHeight = 116;
-    const Rect place{{board.at.x + (board.size.x - kWidth) / 2,
-                      board.at.y + std::max(8.0, (board.size.y - kHeight) / 2 - 30)},
-                     {kWidth, kHeight}};
-    beginSheet(ui, "beginning", place, {.filled = false, .padding = {8, 8}});
-    paragraph(ui, "Drag across the paper to draw the first member, or begin with an example.");
-    gap(ui, 4);
+    const Vec2 middle = board.at + 0.5 * board.size;
+    const ImFont& font = *ui.fonts.body;
+    const float wrap = ui.px(board.size.x - 32);
+    const ImVec2 size = font.CalcTextSizeA(font.FontSize, FLT_MAX, wrap, words);
+    ImGui::GetBackgroundDrawList()->AddText(
+        &font, font.FontSize,
+        {std::round(ui.px(middle.x) - size.x / 2), std::round(ui.px(middle.y - 12) - size.y)},
+        packed(ui.palette->ink), words, nullptr, wrap);
+    beginSheet(ui, "beginning", {{middle.x - width / 2, middle.y}, {width, height}},
+               {.padding = {0, 0}});
+    if (!drawing) {
+        if (button(ui, "Draw members", {.icon = Icon::Member, .primary = true})) {
+            context.actions.push_back(SetTool{Tool::Member});
+        }
+        ImGui::SameLine(0, ui.px(8));
+    }
     if (button(ui, "Choose an example", {.icon = Icon::Notebook})) {
         NotebookState notebook = context.state.notebook;
         notebook.open = true;

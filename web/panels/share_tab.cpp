@@ -57,6 +57,7 @@ void files(PanelContext& context) {
         empty.units = context.state.truss.units;
         empty.classSettings = context.state.truss.classSettings;
         context.actions.push_back(Commit{ReplaceTruss{empty, "New board"}});
+        context.actions.push_back(SetTool{Tool::Member});
     }
     ImGui::PopStyleVar();
 }

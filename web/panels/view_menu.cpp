@@ -53,7 +53,7 @@ void viewMenu(PanelContext& context) {
     if (button(ui, "View##view", {.icon = Icon::View, .showText = false, .selected = open})) {
         ImGui::OpenPopup("view menu");
     }
-    const ImVec2 under{ImGui::GetItemRectMax().x, ImGui::GetItemRectMax().y + ui.px(6)};
+    const ImVec2 under{ImGui::GetItemRectMax().x, ui.px(context.layout.header.size.y + 2)};
     ImGui::SetNextWindowPos(under, ImGuiCond_Always, {1, 0});
     ImGui::PushStyleVar(ImGuiStyleVar_WindowPadding, {ui.px(14), ui.px(12)});
     ImGui::PushStyleVar(ImGuiStyleVar_ItemSpacing, {ui.px(4), ui.px(2)});

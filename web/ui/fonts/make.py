@@ -27,7 +27,8 @@ SUPERSCRIPTS = [0x2070, *range(0x2074, 0x207F), *range(0x2080, 0x208F)]
 SIGNS = [ord(c) for c in "−×÷±√≤≥≈≠°·∙∞∑∆Δ→←↑↓↔↕⇒∴⟲⟳✓△▲▼◯"]
 
 TEXT = {*ASCII, *LATIN_1, *LATIN_EXTENDED_A, *GREEK, *CYRILLIC, *PUNCTUATION, *SUPERSCRIPTS, *SIGNS}
-HEADINGS = {*ASCII, *LATIN_1, *GREEK, *PUNCTUATION}  # anything else is merged in from the text face
+HEADINGS = {*ASCII, *LATIN_1, *GREEK, *PUNCTUATION, *(ord(c) for c in "−√≈≤≥≠∞∑")}
+# Whatever else a heading needs is merged in from the text face.
 VARIABLES = {*ASCII, *GREEK, 0xB7}
 
 
@@ -37,7 +38,7 @@ def covered(font):
 
 def cut(source, letters, target):
     """Writes the letters of `source` that it has; returns those it lacks."""
-    font = TTFont(source)
+    font = TTFont(source, recalcTimestamp=False)
     wanted = letters & covered(font)
     digits = tabular_digits(font)
     options = subset.Options()
