@@ -158,6 +158,7 @@ void memberForces(PanelContext& context) {
     const std::array columns{Column{"member", 80, 1}, Column{force, 90, 1, Align::Right},
                              Column{"T or C", 100, 1}};
     sectionHeading(context.ui, "Member forces");
+    smallPrint(context.ui, "T: tension, the member is pulled. C: compression, it is pushed.");
     const bool bySize = orderChoice(context.ui);
     Table table(context.ui, "forces", columns);
     table.header();

@@ -130,12 +130,41 @@ bool cellField(PanelContext& context, const Table& table, int column, const Cell
     return field(context, table.cell(column), look);
 }
 
+namespace {
+
+// The inspector's cells go on to each other like those of a table.
+void finishPicked(PanelContext& context, FieldDone done) {
+    done.key.erase(0, std::string_view(kPickedPrefix).size());
+    if (done.how == FieldEnd::Below) {
+        done.how = FieldEnd::Kept;
+    }
+    context.field.done.reset();
+    context.actions.push_back(EndField{});
+    Actions actions;
+    finishCell(context.state, done, actions);
+    const std::optional<Cell> cell = cellOf(done.key);
+    for (Action& action : actions) {
+        if (auto* begin = std::get_if<BeginField>(&action)) {
+            const std::optional<Cell> next = cellOf(begin->key);
+            if (!cell || !next || next->row != cell->row || next->column == 0) {
+                continue; // there is no such field in the inspector
+            }
+            begin->key = kPickedPrefix + begin->key;
+        }
+        context.actions.push_back(std::move(action));
+    }
+}
+
+} // namespace
+
 void takeFieldDone(PanelContext& context) {
     if (!context.field.done) {
         return;
     }
-    const FieldDone done = *context.field.done;
-    if (finishCell(context.state, done, context.actions)) {
+    FieldDone done = *context.field.done;
+    if (done.key.starts_with(kPickedPrefix)) {
+        finishPicked(context, done);
+    } else if (finishCell(context.state, done, context.actions)) {
         context.field.done.reset();
     } else if (done.key == kOpenKey) {
         context.field.done.reset();
@@ -200,6 +229,10 @@ void hoverRow(PanelContext& context, HitKind kind, int index) {
     if (!isHovered(context.state, kind, index)) {
         context.actions.push_back(SetHover{{kind, index, 0}});
     }
+}
+
+std::string quantity(const std::string& number, const char* unit) {
+    return *unit == '\0' ? number : number + "\u2009" + unit;
 }
 
 std::string withUnit(const char* heading, const char* unit) {

@@ -31,6 +31,8 @@ bool cellField(PanelContext&, const Table&, int column, const Cell&);
 // Texts that came back from the page: cells, the title, a pasted link.
 void takeFieldDone(PanelContext&);
 inline constexpr const char* kOpenKey = "open";
+// Fields of the inspector: the same cells in another place.
+inline constexpr const char* kPickedPrefix = "picked:";
 
 // One thing selected, and lit under the pointer.
 [[nodiscard]] Things only(HitKind, int index);
@@ -38,6 +40,8 @@ inline constexpr const char* kOpenKey = "open";
 [[nodiscard]] bool isHovered(const AppState&, HitKind, int index);
 void hoverRow(PanelContext&, HitKind, int index);
 
+// "4.00 m" with the thin space of print; the number alone when the model is in plain numbers.
+[[nodiscard]] std::string quantity(const std::string& number, const char* unit);
 // "heading, kN", or the heading alone when the model is in plain numbers.
 [[nodiscard]] std::string withUnit(const char* heading, const char* unit);
 

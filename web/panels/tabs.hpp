@@ -1,5 +1,5 @@
 #pragma once
-// The pages of the notebook, each within its scrolled part.
+// Parts of the panels that have a file of their own.
 
 #include "panels/panels.hpp"
 
@@ -10,6 +10,9 @@ void modelSettings(PanelContext&); // units and class settings, at the end of th
 void forcesTab(PanelContext&);     // the verdict, reactions, member forces
 void workingTab(PanelContext&);    // steps; its bar stays while the steps scroll
 void shareTab(PanelContext&);      // link, files, examples
+
+// What is picked, over the tools. False: nothing is, and nothing was drawn.
+[[nodiscard]] bool inspector(PanelContext&);
 
 void viewMenu(PanelContext&); // layers and theme: the button in the header and what it opens
 

@@ -1,6 +1,9 @@
 #include "panels/parts.hpp"
+#include "panels/tabs.hpp"
 
+#include <algorithm>
 #include <array>
+#include <cmath>
 
 namespace gusset {
 namespace {
@@ -24,6 +27,12 @@ constexpr std::array kTools{
               "Drag from a joint to pull on it. Tap a load to type its size."},
     ToolEntry{Tool::Erase, Icon::Erase, "Erase", "Tap or stroke over what should go."},
 };
+
+const char* hintOf(Tool tool) {
+    const auto* entry = std::find_if(kTools.begin(), kTools.end(),
+                                     [tool](const ToolEntry& it) { return it.tool == tool; });
+    return entry->hint;
+}
 
 void hint(PanelContext& context, const char* words) {
     const Ui& ui = context.ui;
@@ -66,11 +75,11 @@ void toolsPanel(PanelContext& context) {
         if (toolButton(ui, entry.label, entry.icon, selected, each)) {
             context.actions.push_back(SetTool{entry.tool});
         }
-        if (selected) {
-            hint(context, entry.hint);
-        }
     }
     endSheet();
+    if (!inspector(context)) {
+        hint(context, hintOf(context.state.tool));
+    }
 }
 
 } // namespace gusset
