@@ -44,7 +44,7 @@ Factor projectionFactor(const Sheet& sheet, const Acting& force, Axis axis) {
 Factor valueFactor(const Sheet& sheet, const Symbol& symbol) {
     const auto value = valueOf(sheet, symbol);
     return {.kind = value ? FactorKind::Known : FactorKind::Unknown,
-            .value = value.value_or(0),
+            .value = value ? drawnSense(sheet, symbol) * *value : 0,
             .symbol = symbol};
 }
 
@@ -54,7 +54,8 @@ void addProjection(const Sheet& sheet, const Acting& force, Axis axis, std::vect
     if (std::fabs(part) <= kParallel) {
         return;
     }
-    Term term{part < 0 ? -1 : 1, {valueFactor(sheet, force.symbol)}};
+    Term term{(part < 0 ? -1 : 1) * drawnSense(sheet, force.symbol),
+              {valueFactor(sheet, force.symbol)}};
     if (angleOf(sheet, force.symbol) >= 0) {
         term.factors.push_back(projectionFactor(sheet, force, axis));
     }
@@ -242,7 +243,8 @@ Equation sumAlong(const Sheet& sheet, const Body& body, Vec2 direction) {
     equation.kind = EquationKind::SumAlong;
     equation.along = direction;
     const auto addForce = [&](const Acting& force) {
-        addTurned({1, {valueFactor(sheet, force.symbol)}}, force.along, direction, equation.terms);
+        addTurned({drawnSense(sheet, force.symbol), {valueFactor(sheet, force.symbol)}},
+                  force.along, direction, equation.terms);
     };
     std::for_each(body.knowns.begin(), body.knowns.end(), addForce);
     for (const JointId joint : body.joints) {
@@ -354,11 +356,26 @@ void noteUses(const Sheet& sheet, const Body& body, const Equation& equation, St
     }
 }
 
+Equation withGuess(Sheet& sheet, const Body& body, const Equation& equation) {
+    const auto unknowns = unknownsOf(equation);
+    if (!guesses(sheet) || unknowns.size() != 1 ||
+        unknowns.front().kind != SymbolKind::MemberForce) {
+        return equation;
+    }
+    const Symbol& symbol = unknowns.front();
+    const double value = -constantOf(equation) / coefficientOf(equation, symbol);
+    if (value < 0 && !isNothing(sheet, value)) {
+        sheet.drawn[symbol.member.at()] *= -1;
+    }
+    return sameEquation(sheet, body, equation);
+}
+
 Found solveFor(Sheet& sheet, Equation& equation) {
     const Symbol symbol = unknownsOf(equation).front();
+    const int drawn = drawnSense(sheet, symbol);
     const Found found =
-        record(sheet, symbol, -constantOf(equation) / coefficientOf(equation, symbol));
-    putValue(equation, symbol, found.value);
+        record(sheet, symbol, -drawn * constantOf(equation) / coefficientOf(equation, symbol));
+    putValue(equation, symbol, drawn * found.value);
     return found;
 }
 

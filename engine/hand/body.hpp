@@ -39,6 +39,10 @@ void putValue(Equation&, const Symbol&, double value);
 // Adds to a step's uses what an equation of the body rests on, also by being zero.
 void noteUses(const Sheet&, const Body&, const Equation&, Step&);
 
+// With guessed senses: the one unknown of an equation is drawn as it will come out, for a person
+// sees what is needed to balance. Gives the equation anew.
+[[nodiscard]] Equation withGuess(Sheet&, const Body&, const Equation&);
+
 // Solves an equation with one unknown, records and returns it. Precondition: it has one.
 [[nodiscard]] Found solveFor(Sheet&, Equation&);
 // Solves n equations for n unknowns together (records in the order of `unknowns`); false, with

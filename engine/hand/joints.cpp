@@ -32,8 +32,9 @@ auto score(const Sheet& sheet, const Body& body) {
     const bool hasLast = sheet.last.valid();
     const double distance =
         hasLast ? length(positionOf(sheet, joint) - positionOf(sheet, sheet.last)) : 0;
-    return std::tuple(!hasEasyStart(sheet, body), hasLast && !joined(sheet, joint, sheet.last),
-                      body.unknowns.size(), distance, joint.index);
+    return std::tuple(onFarSide(sheet, joint), !hasEasyStart(sheet, body),
+                      hasLast && !joined(sheet, joint, sheet.last), body.unknowns.size(), distance,
+                      joint.index);
 }
 
 std::optional<Body> chooseJoint(const Sheet& sheet) {
@@ -77,7 +78,7 @@ Vec2 directionOfSum(EquationKind kind) {
 
 void writeOne(Sheet& sheet, const Body& body, EquationKind kind) {
     Step step = stepAt(StepKind::JointEquation, body);
-    Equation equation = sumOf(sheet, body, kind);
+    Equation equation = withGuess(sheet, body, sumOf(sheet, body, kind));
     noteUses(sheet, body, equation, step);
     step.found.push_back(solveFor(sheet, equation));
     step.equations.push_back(equation);

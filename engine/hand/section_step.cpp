@@ -45,6 +45,7 @@ void writeSectionEquation(Sheet& sheet, const Body& body, Isolation isolation) {
     step.joint = isolation.equation.about;
     step.body = body.joints;
     step.remarks.push_back(isolation.remark);
+    isolation.equation = withGuess(sheet, body, isolation.equation);
     noteUses(sheet, body, isolation.equation, step);
     step.found.push_back(solveFor(sheet, isolation.equation));
     step.equations.push_back(isolation.equation);

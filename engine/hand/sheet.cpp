@@ -84,11 +84,51 @@ Sheet makeSheet(const Truss& truss, const LoadChoice& choice) {
             {sheet.scale, std::fabs(sheet.loads.back().x), std::fabs(sheet.loads.back().y)});
     }
     sheet.forces.resize(truss.members.size());
+    sheet.drawn.resize(truss.members.size(), 1);
     sheet.reactions.resize(sheet.structure.restraints.size());
     sheet.used.resize(truss.joints.size());
     nameAngles(sheet);
     return sheet;
 }
+
+namespace {
+
+// By multiplication, which gives the same bits everywhere.
+double powerOfTen(int exponent) {
+    double power = 1;
+    for (int i = 0; i < exponent; ++i) {
+        power *= 10;
+    }
+    return power;
+}
+
+int decimalExponent(double value) {
+    int exponent = 0;
+    double size = std::fabs(value);
+    for (; size >= 10; size /= 10) {
+        ++exponent;
+    }
+    for (; size < 1; size *= 10) {
+        --exponent;
+    }
+    return exponent;
+}
+
+// The value that goes on to the next step, as it is written.
+double asCarried(const Sheet& sheet, double value) {
+    const ClassSettings& settings = sheet.truss.classSettings;
+    if (settings.carry == CarriedValues::Full || value == 0) {
+        return value;
+    }
+    int decimals = settings.digits;
+    if (settings.form == NumberForm::Significant) {
+        decimals -= 1 + decimalExponent(value);
+    }
+    const double scale = powerOfTen(std::abs(decimals));
+    return decimals < 0 ? std::round(value / scale) * scale : std::round(value * scale) / scale;
+}
+
+} // namespace
 
 Symbol forceSymbol(MemberId member) { return {.kind = SymbolKind::MemberForce, .member = member}; }
 
@@ -105,17 +145,30 @@ std::optional<double> valueOf(const Sheet& sheet, const Symbol& symbol) {
 }
 
 Found record(Sheet& sheet, const Symbol& symbol, double value) {
-    Found found{symbol, isNothing(sheet, value) ? 0 : value, FoundAs::Zero};
+    Found found{symbol, isNothing(sheet, value) ? 0 : asCarried(sheet, value), FoundAs::Zero};
     if (symbol.kind == SymbolKind::Reaction) {
         sheet.reactions[static_cast<std::size_t>(symbol.restraint)] = found.value;
         sheet.scale = std::max(sheet.scale, std::fabs(found.value));
         found.as = found.value < 0 ? FoundAs::Opposite : FoundAs::AsAssumed;
     } else {
+        found.drawn = sheet.drawn[symbol.member.at()];
         sheet.forces[symbol.member.at()] = found.value;
         found.as = found.value < 0 ? FoundAs::Compression : FoundAs::Tension;
     }
     found.as = found.value == 0 ? FoundAs::Zero : found.as;
     return found;
+}
+
+bool guesses(const Sheet& sheet) {
+    return sheet.truss.classSettings.senses == AssumedSense::Guessed;
+}
+
+int drawnSense(const Sheet& sheet, const Symbol& symbol) {
+    if (symbol.kind != SymbolKind::MemberForce || !guesses(sheet)) {
+        return 1;
+    }
+    const auto& force = sheet.forces[symbol.member.at()];
+    return force ? (*force < 0 ? -1 : 1) : sheet.drawn[symbol.member.at()];
 }
 
 bool isNothing(const Sheet& sheet, double force) {
@@ -161,7 +214,8 @@ void noteFound(Sheet& sheet, Step& step) {
         }
         if (found.as == FoundAs::Opposite) {
             step.remarks.push_back({.kind = RemarkKind::NegativeReaction, .symbol = found.symbol});
-        } else if (found.as == FoundAs::Compression && !sheet.saidNegative) {
+        } else if (found.symbol.kind == SymbolKind::MemberForce && found.value * found.drawn < 0 &&
+                   (guesses(sheet) || !sheet.saidNegative)) {
             sheet.saidNegative = true;
             step.remarks.push_back({.kind = RemarkKind::NegativeForce, .symbol = found.symbol});
         }
@@ -171,7 +225,8 @@ void noteFound(Sheet& sheet, Step& step) {
 void noteAssumed(Sheet& sheet, Step& step) {
     if (!sheet.saidAway) {
         sheet.saidAway = true;
-        step.remarks.push_back({.kind = RemarkKind::AssumedAway});
+        step.remarks.push_back(
+            {.kind = guesses(sheet) ? RemarkKind::AssumedGuessed : RemarkKind::AssumedAway});
     }
 }
 

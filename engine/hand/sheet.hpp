@@ -10,6 +10,13 @@
 
 namespace gusset {
 
+// Mirror images about an upright line, when structure and forces have them; else empty.
+struct Mirror {
+    std::vector<JointId> joints;   // of each joint its image
+    std::vector<MemberId> members; // of each member its image
+    double middle = 0;             // length units
+};
+
 struct Sheet {
     const Truss& truss;
     Structure structure{};
@@ -17,13 +24,15 @@ struct Sheet {
     double scale = 0;                               // largest load or reaction so far, force units
     std::vector<std::optional<double>> forces{};    // of each member, once found
     std::vector<std::optional<double>> reactions{}; // of each restraint, once found
+    std::vector<int> drawn{}; // of each member force: −1 if it is drawn pushing while unknown
     std::vector<AngleLine> angles{};
     std::vector<int> angleOfMember{};    // index in angles, −1 for level and plumb members
     std::vector<int> angleOfRestraint{}; // likewise
     // Directions in which a joint's equilibrium has been used, at most two each.
     std::vector<std::vector<Vec2>> used{};
-    bool saidAway = false;          // that unknown forces are drawn away from the joint
-    bool saidNegative = false;      // what a negative force means
+    bool saidAway = false;     // that unknown forces are drawn away from the joint
+    bool saidNegative = false; // what a negative force means
+    Mirror mirror{};
     JointId last{};                 // the joint taken last
     std::vector<JointId> lastCut{}; // the part looked at, if the last step was about a section
     std::vector<Step> steps{};
@@ -34,8 +43,13 @@ struct Sheet {
 [[nodiscard]] Symbol forceSymbol(MemberId);
 [[nodiscard]] Symbol reactionSymbol(const Sheet&, int restraint);
 [[nodiscard]] std::optional<double> valueOf(const Sheet&, const Symbol&);
-// Writes a found value down; what is zero to working accuracy becomes zero.
+// Writes a found value down: rounded if the class carries rounded values; what is zero to working
+// accuracy becomes zero.
 [[nodiscard]] Found record(Sheet&, const Symbol&, double value);
+// How a force stands in an equation: −1 if it is drawn against its positive sense. Members pull
+// when positive; with guessed senses, known ones are drawn as they act, unknown ones as is guessed.
+[[nodiscard]] int drawnSense(const Sheet&, const Symbol&);
+[[nodiscard]] bool guesses(const Sheet&);
 [[nodiscard]] bool isNothing(const Sheet&, double force); // zero to working accuracy
 [[nodiscard]] bool hasLoad(const Sheet&, JointId);
 [[nodiscard]] Vec2 positionOf(const Sheet&, JointId); // length units

@@ -197,9 +197,10 @@ bool solveTogether(Sheet& sheet, std::vector<Equation>& equations,
     }
     const Vector values = elimination.solve(right);
     for (std::size_t i = 0; i < unknowns.size(); ++i) {
-        found.push_back(record(sheet, unknowns[i], values(static_cast<Eigen::Index>(i))));
+        const int drawn = drawnSense(sheet, unknowns[i]);
+        found.push_back(record(sheet, unknowns[i], drawn * values(static_cast<Eigen::Index>(i))));
         for (Equation& equation : equations) {
-            putValue(equation, unknowns[i], found.back().value);
+            putValue(equation, unknowns[i], drawn * found.back().value);
         }
     }
     return true;

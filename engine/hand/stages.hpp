@@ -11,6 +11,9 @@ void writeReactions(Sheet&);      // those that the equations of the whole give 
 bool writeHingedReaction(Sheet&); // takes the truss apart at a hinge; false if that gives none
 void writeGeometry(Sheet&);       // angles of the inclined members
 void writeIdleMembers(Sheet&);    // zero-force members by inspection
+void writeSymmetry(Sheet&);       // finds it, once all reactions are known, and says so
+void writeMirrorImages(Sheet&);   // of what is known by now; nothing without symmetry
+[[nodiscard]] bool onFarSide(const Sheet&, JointId); // of the half that is worked
 bool writeNextJoint(Sheet&); // takes one joint with at most two unknowns; false if there is none
 bool writeSection(Sheet&); // one equation of a cut part that frees a joint; false if there is none
 bool writeSimultaneous(Sheet&); // several joints together; false if nothing is left to find

@@ -1,3 +1,4 @@
+#include "core/tolerance.hpp"
 #include "hand/stages.hpp"
 
 #include <algorithm>
@@ -32,11 +33,14 @@ void writeForces(Sheet& sheet) {
         writeReactions(sheet);
     }
     writeGeometry(sheet);
+    writeSymmetry(sheet);
     writeIdleMembers(sheet);
+    writeMirrorImages(sheet);
     while (!allFound(sheet)) {
         if (!writeNextJoint(sheet) && !writeSection(sheet) && !writeSimultaneous(sheet)) {
             return;
         }
+        writeMirrorImages(sheet);
         writeReactions(sheet); // a reaction found at a joint may free another one
     }
     writeCheck(sheet);
@@ -85,7 +89,11 @@ void writeCheck(Sheet& sheet) {
         return;
     }
     step.body.erase(std::unique(step.body.begin(), step.body.end()), step.body.end());
-    step.remarks.push_back({.kind = RemarkKind::ClosesTo, .number = worst / sheet.scale});
+    if (worst <= kResidual * sheet.scale) {
+        step.remarks.push_back({.kind = RemarkKind::Closes});
+    } else {
+        step.remarks.push_back({.kind = RemarkKind::ClosesTo, .number = worst});
+    }
     sheet.steps.push_back(step);
 }
 
@@ -102,6 +110,7 @@ void writeSummary(Sheet& sheet) {
         if (sheet.forces[i]) {
             const Symbol symbol = forceSymbol({static_cast<int>(i)});
             step.found.push_back(record(sheet, symbol, *sheet.forces[i]));
+            step.found.back().drawn = drawnSense(sheet, symbol);
             step.members.push_back(symbol.member);
         }
     }

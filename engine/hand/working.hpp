@@ -76,6 +76,7 @@ struct Found {
     Symbol symbol{};
     double value = 0; // force units
     FoundAs as = FoundAs::AsAssumed;
+    int drawn = 1; // −1: a member force drawn pushing, so that its equations hold −value
 };
 
 // tan α = rise / run, and what follows from it.
@@ -98,6 +99,7 @@ enum class StepKind {
     ReactionSum,     // one reaction by a sum of forces
     ReactionPair,    // reactions by simultaneous equations
     ZeroByRule,      // zero-force members by inspection
+    Symmetry,        // that it is there, or what follows from it
     JointIntro,      // taking a joint, with its unknowns
     JointEquation,   // one equation of a joint, one unknown
     JointPair,       // two equations together, two unknowns
@@ -134,6 +136,7 @@ enum class RemarkKind {
     NegativeReaction,   // symbol: acts the other way
     NegativeForce,      // symbol: compression
     AssumedAway,        // unknown forces are drawn away from the joint
+    AssumedGuessed,     // unknown forces are drawn in the sense that is expected
     JointChosen,        // joint: symbols are its unknowns
     BothInclined,       // symbols: neither equation holds only one of these two
     NoEasyJoint,        // every joint left has more than two unknowns
@@ -146,9 +149,12 @@ enum class RemarkKind {
     TryCut,             // members: a cut that gives the symbol
     SimultaneousChosen, // joints of the step's body; number of equations, symbols
     NoInclined,         // every member is horizontal or vertical
+    Symmetric,          // truss, loads and reactions are mirror images about the middle
+    BySymmetry,         // symbols: the same values stand on the other side
     NothingIdle,        // no member is idle by inspection
     NoLoads,            // nothing acts: everything is zero
-    ClosesTo,           // number: what the check line comes to, as a part of the largest load
+    Closes,             // the check equations balance
+    ClosesTo,           // number: the most by which they miss, force units, by carried rounding
     NotComplete,        // something was not found
 };
 struct Remark {

@@ -166,6 +166,26 @@ void addTerm(const Notation& notation, const Term& term, bool first, Formula& fo
     }
 }
 
+// To the accuracy of the arithmetic.
+bool balances(const Equation& equation) {
+    double largest = 0;
+    for (const Term& term : equation.terms) {
+        largest = std::max(largest, std::fabs(valueOf(term)));
+    }
+    return std::fabs(valueOf(equation)) <= kResidual * largest;
+}
+
+bool hasUnknown(const Equation& equation) {
+    for (const Term& term : equation.terms) {
+        for (const Factor& factor : term.factors) {
+            if (factor.kind == FactorKind::Unknown) {
+                return true;
+            }
+        }
+    }
+    return false;
+}
+
 void addEquals(Formula& formula, Token angle, const char* function, Token value) {
     if (!formula.empty()) {
         formula.push_back(operatorToken(","));
@@ -292,8 +312,14 @@ Formula sumName(const Notation& notation, const Equation& equation, const std::s
 
 Formula equationFormula(const Notation& notation, const Equation& equation,
                         const std::string& centre) {
+    // A check with rounded values may miss by a little, and says so.
+    const bool misses = !hasUnknown(equation) && !balances(equation);
+    const std::string sum = misses ? formatNumber(valueOf(equation), notation.numbers) : "0";
     Formula formula = sumName(notation, equation, centre);
-    append(formula, {operatorToken("="), numberToken("0"), operatorToken(":")});
+    if (!misses) {
+        append(formula, {operatorToken("="), numberToken("0")});
+    }
+    formula.push_back(operatorToken(":"));
     bool first = true;
     for (const Term& term : equation.terms) {
         addTerm(notation, term, first, formula);
@@ -302,7 +328,7 @@ Formula equationFormula(const Notation& notation, const Equation& equation,
     if (first) {
         formula.push_back(numberToken("0"));
     }
-    append(formula, {operatorToken("="), numberToken("0")});
+    append(formula, {operatorToken("="), numberToken(sum)});
     return formula;
 }
 
@@ -312,7 +338,7 @@ Formula resultFormula(const Notation& notation, const Found& found) {
         formula.push_back(numberToken("0"));
         return formula;
     }
-    formula.push_back(numberToken(formatNumber(found.value, notation.numbers)));
+    formula.push_back(numberToken(formatNumber(found.drawn * found.value, notation.numbers)));
     const std::string unit = symbolOf(notation.truss.units.force);
     if (!unit.empty()) {
         formula.push_back(wordToken(unit));

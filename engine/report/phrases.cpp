@@ -84,6 +84,7 @@ constexpr Sentence kEnglish[] = {
     {Phrase::TitleSlopes, "Slopes"},
     {Phrase::TitleIdle, "Zero force at {joint}"},
     {Phrase::TitleIdleNone, "Zero-force members"},
+    {Phrase::TitleSymmetry, "Symmetry"},
     {Phrase::TitleJoint, "Joint {joint}"},
     {Phrase::TitleJointSum, "Joint {joint}, {sum}"},
     {Phrase::TitleJointTogether, "Joint {joint}, both sums"},
@@ -157,10 +158,17 @@ constexpr Sentence kEnglish[] = {
     {Phrase::IdleLone, "At {joint} only {idle} is left, and nothing else acts: it is zero."},
     {Phrase::IdleNone, "No member can be seen to be zero before calculating."},
 
+    {Phrase::Symmetric, "The truss, its loads and its reactions are the same on both sides of the "
+                        "middle. Members that mirror each other carry the same force, so one "
+                        "half is enough."},
+    {Phrase::BySymmetry, "The other side mirrors {symbols}."},
+
     {Phrase::JointOneUnknown, "One unknown: {unknown}."},
     {Phrase::JointTwoUnknowns, "Two unknowns: {unknowns}."},
     {Phrase::AssumedAway, "Draw unknown member forces pulling. A positive answer is then tension, "
                           "a negative one compression."},
+    {Phrase::AssumedGuessed, "Draw each unknown force in the sense that you expect. "
+                             "A negative answer says that it acts the other way."},
     {Phrase::NegativeForce, "{symbol} is negative: drawn pulling, it pushes. "
                             "{member} is in compression."},
     {Phrase::BothInclined, "Both sums hold {unknowns}: solve the two together."},
@@ -188,7 +196,7 @@ constexpr Sentence kEnglish[] = {
 
     {Phrase::CheckLeftOver, "Equations that were not needed must balance by themselves."},
     {Phrase::CheckCloses, "They do: the working closes."},
-    {Phrase::CheckDoesNot, "They miss by {number}, which is the rounding carried along."},
+    {Phrase::CheckDoesNot, "They miss by {number} at most: that is the rounding carried along."},
     {Phrase::SummaryReactions, "Reactions"},
     {Phrase::SummaryForces, "Member forces"},
     {Phrase::NotComplete, "The working could not be brought to an end: what is not listed was "

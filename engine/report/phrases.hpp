@@ -83,6 +83,7 @@ enum class Phrase {
     TitleSlopes,
     TitleIdle, // {joint}
     TitleIdleNone,
+    TitleSymmetry,
     TitleJoint,         // {joint}
     TitleJointSum,      // {joint} {sum}
     TitleJointTogether, // {joint}
@@ -144,10 +145,15 @@ enum class Phrase {
     IdleLone,       // {joint} {idle}
     IdleNone,
 
+    // Symmetry.
+    Symmetric,
+    BySymmetry, // {symbols}
+
     // Joints.
     JointOneUnknown,  // {unknown}
     JointTwoUnknowns, // {unknowns}
     AssumedAway,
+    AssumedGuessed,
     NegativeForce, // {symbol} {member}
     BothInclined,  // {unknowns}
     NoEasyJoint,

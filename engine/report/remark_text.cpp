@@ -1,7 +1,7 @@
 #include "report/remark_text.hpp"
 
-#include "core/tolerance.hpp"
 #include "report/phrases.hpp"
+#include "report/results_text.hpp"
 
 #include <algorithm>
 #include <cassert>
@@ -118,15 +118,6 @@ RichLine simultaneous(const Notation& notation, const Step& step, const Remark& 
                                         {"unknowns", unknowns}});
 }
 
-RichLine check(const Notation& notation, const Remark& remark) {
-    // The check is a part of the largest load; below this it is rounding of the arithmetic itself.
-    if (remark.number <= kResidual) {
-        return say(book(), Phrase::CheckCloses);
-    }
-    return say(book(), Phrase::CheckDoesNot,
-               {{"number", plainLine(givenForce(notation, remark.number))}});
-}
-
 RichLine supportLine(const Notation& notation, SupportId id, int restraint) {
     const Support& support = notation.truss.supports[id.at()];
     const auto symbol = [&](int i) {
@@ -230,6 +221,8 @@ RichLine remarkLine(const Notation& notation, const Step& step, const Remark& re
         return say(book(), Phrase::NegativeForce,
                    {{"symbol", symbolRuns(notation, remark.symbol)},
                     {"member", memberNames(notation, {remark.symbol.member})}});
+    case RemarkKind::AssumedGuessed:
+        return say(book(), Phrase::AssumedGuessed);
     case RemarkKind::AssumedAway:
         return say(book(), Phrase::AssumedAway);
     case RemarkKind::JointChosen:
@@ -263,12 +256,22 @@ RichLine remarkLine(const Notation& notation, const Step& step, const Remark& re
         return simultaneous(notation, step, remark);
     case RemarkKind::NoInclined:
         return say(book(), Phrase::NoInclined);
+    case RemarkKind::Symmetric:
+        return say(book(), Phrase::Symmetric);
+    case RemarkKind::BySymmetry:
+        return say(book(), Phrase::BySymmetry,
+                   {{"symbols", symbolNames(notation, remark.symbols)}});
     case RemarkKind::NothingIdle:
         return say(book(), Phrase::IdleNone);
     case RemarkKind::NoLoads:
         return say(book(), Phrase::NothingActs);
+    case RemarkKind::Closes:
+        return say(book(), Phrase::CheckCloses);
     case RemarkKind::ClosesTo:
-        return check(notation, remark);
+        return say(
+            book(), Phrase::CheckDoesNot,
+            {{"number", plainLine(forceText(notation.truss, remark.number,
+                                            {.form = NumberForm::Significant, .digits = 2}))}});
     case RemarkKind::NotComplete:
         return say(book(), Phrase::NotComplete);
     }

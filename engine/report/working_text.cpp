@@ -33,7 +33,8 @@ std::string centreName(const Step& step) {
 // Remarks on what came out stand after it, all others before.
 bool comesAfter(RemarkKind kind) {
     return kind == RemarkKind::NegativeReaction || kind == RemarkKind::NegativeForce ||
-           kind == RemarkKind::ClosesTo || kind == RemarkKind::NotComplete;
+           kind == RemarkKind::Closes || kind == RemarkKind::ClosesTo ||
+           kind == RemarkKind::NotComplete;
 }
 
 void remarks(Lines& lines, const Notation& notation, const Step& step, bool after) {
@@ -169,6 +170,8 @@ RichLine stepTitleLine(const Truss& truss, const Working& working, const Step& s
     case StepKind::ZeroByRule:
         return step.joint.valid() ? title(Phrase::TitleIdle, {{"joint", joint}})
                                   : title(Phrase::TitleIdleNone);
+    case StepKind::Symmetry:
+        return title(Phrase::TitleSymmetry);
     case StepKind::JointIntro:
         return title(Phrase::TitleJoint, {{"joint", joint}});
     case StepKind::JointEquation:

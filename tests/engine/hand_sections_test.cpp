@@ -201,3 +201,25 @@ TEST_CASE("a member far from the supports is explained by a section, not by all 
     CHECK(countSteps(chain, StepKind::SectionEquation) == 1);
     CHECK(countSteps(chain, StepKind::JointEquation) == 0);
 }
+
+TEST_CASE("a symmetric truss is worked by one half, and the other half mirrors it") {
+    Truss truss = pratt();
+    const Solution solution = solve(truss);
+    Working working = workOut(truss, {}, solution);
+    CHECK(objectionTo(truss, working, solution) == "");
+    CHECK(hasRemark(working, RemarkKind::Symmetric));
+    // A, B, F of the left half and the middle; never E, D or H.
+    for (const Step& step : working.steps) {
+        if (step.kind == StepKind::JointIntro) {
+            CHECK(truss.joints[step.joint.at()].at.x <= 8);
+        }
+    }
+    // A load that leans, or one that stands on one side only, ends the symmetry.
+    force(truss, "C", 1, 0);
+    working = workOut(truss, {}, solve(truss));
+    CHECK_FALSE(hasRemark(working, RemarkKind::Symmetric));
+    CHECK(objectionToWorkingOf(truss) == "");
+    truss = pratt();
+    force(truss, "B", 0, -1);
+    CHECK_FALSE(hasRemark(workOut(truss, {}, solve(truss)), RemarkKind::Symmetric));
+}

@@ -6,6 +6,9 @@
 
 #include <catch2/catch_test_macros.hpp>
 
+#include <algorithm>
+#include <cmath>
+
 using namespace gusset;
 using namespace gusset::support;
 
@@ -75,6 +78,55 @@ TEST_CASE("a simple truss is worked by joints alone") {
         INFO("seed " << seed);
         REQUIRE(countSteps(working, StepKind::SectionIntro) == 0);
     }
+}
+
+TEST_CASE(
+    "with guessed senses a known force is drawn as it acts, and every equation still balances") {
+    for (int seed = 0; seed < kTrusses / 4; ++seed) {
+        Truss truss = randomDeterminateTruss(static_cast<std::uint64_t>(seed));
+        truss.classSettings.senses = AssumedSense::Guessed;
+        INFO("seed " << seed);
+        REQUIRE(objectionToWorkingOf(truss) == "");
+    }
+}
+
+TEST_CASE("a guess from an equation with one unknown is always right") {
+    Truss truss = gable();
+    truss.classSettings.senses = AssumedSense::Guessed;
+    const Working working = workingOf(truss);
+    // Joint A, vertical: 12 − F_AC sin α = 0, drawn pushing: 20 kN, in compression.
+    const Step& step = firstStep(working, StepKind::JointEquation);
+    CHECK(step.equations[0].terms.back().sign == -1);
+    CHECK(step.equations[0].terms.back().factors.front().value == 20);
+    CHECK(step.found[0].value == -20);
+    CHECK(step.found[0].drawn == -1);
+}
+
+TEST_CASE(
+    "rounded values are carried on as they are written, and the check reports what that costs") {
+    int missed = 0;
+    for (int seed = 0; seed < kTrusses / 4; ++seed) {
+        Truss truss = randomDeterminateTruss(static_cast<std::uint64_t>(seed));
+        truss.classSettings.carry = CarriedValues::Rounded;
+        truss.classSettings.digits = 2;
+        INFO("seed " << seed);
+        REQUIRE(objectionToWorkingOf(truss) == "");
+        const Working working = workingOf(truss);
+        for (const Found& found : working.steps.back().found) {
+            REQUIRE(std::abs(found.value * 100 - std::round(found.value * 100)) < 1e-6);
+        }
+        for (const Step& step : working.steps) {
+            double worst = 0;
+            for (const Equation& equation : step.equations) {
+                worst = std::max(worst, std::abs(valueOf(equation)));
+            }
+            if (step.kind == StepKind::Check && step.remarks.front().kind == RemarkKind::ClosesTo) {
+                REQUIRE(step.remarks.front().number == worst);
+                ++missed;
+            }
+        }
+    }
+    CHECK(missed > 0);
 }
 
 TEST_CASE("moments are taken about the pin, where two unknowns drop out") {

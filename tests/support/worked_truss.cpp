@@ -148,12 +148,37 @@ Truss sixSidedFrame() {
     return truss;
 }
 
+//  B---D_      sign arm on two wall pins; guessed senses, rounded values carried
+//  |  /| `E    (A–C, A–D, C–E, D–E)
+//  A---C'
+Truss signArm() {
+    Truss truss;
+    truss.title = "Sign arm, one decimal carried";
+    joint(truss, "A", 0, 0);
+    joint(truss, "B", 0, 1.2);
+    joint(truss, "C", 1.7, 0);
+    joint(truss, "D", 1.7, 1.2);
+    joint(truss, "E", 3.4, 0.4);
+    members(truss, {"BD", "AC", "AD", "CD", "CE", "DE"});
+    pin(truss, "A");
+    pin(truss, "B");
+    force(truss, "E", 1, -7);
+    force(truss, "C", 0, -3);
+    truss.units.force = ForceUnit::kip;
+    truss.units.length = LengthUnit::ft;
+    truss.classSettings.senses = AssumedSense::Guessed;
+    truss.classSettings.carry = CarriedValues::Rounded;
+    truss.classSettings.digits = 1;
+    return truss;
+}
+
 } // namespace
 
 std::vector<WorkedTruss> workedTrusses() {
     return {{"shed_roof", shedRoof()},        {"hoist_bracket", hoistBracket()},
             {"ramp_on_slope", rampOnSlope()}, {"leaning_frames", leaningFrames()},
-            {"barn_frame", barnFrame()},      {"six_sided_frame", sixSidedFrame()}};
+            {"barn_frame", barnFrame()},      {"six_sided_frame", sixSidedFrame()},
+            {"sign_arm", signArm()}};
 }
 
 } // namespace gusset::support

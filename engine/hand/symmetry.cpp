@@ -1,0 +1,140 @@
+// Truss, loads and reactions that are mirror images about an upright line: one half is worked, the
+// other half is written down by symmetry.
+
+#include "core/tolerance.hpp"
+#include "hand/stages.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace gusset {
+namespace {
+
+Vec2 mirrored(Vec2 direction) { return {-direction.x, direction.y}; }
+
+// What acts on a joint from outside: its load and its reactions, as far as they are known.
+std::optional<Vec2> outsideForce(const Sheet& sheet, JointId joint) {
+    Vec2 sum = sheet.loads[joint.at()];
+    for (std::size_t i = 0; i < sheet.structure.restraints.size(); ++i) {
+        const Restraint& restraint = sheet.structure.restraints[i];
+        if (restraint.joint == joint) {
+            if (!sheet.reactions[i]) {
+                return std::nullopt;
+            }
+            sum = sum + *sheet.reactions[i] * restraint.along;
+        }
+    }
+    return sum;
+}
+
+bool mirrorsForce(const Sheet& sheet, JointId joint, JointId other) {
+    const auto here = outsideForce(sheet, joint);
+    const auto there = outsideForce(sheet, other);
+    if (!here || !there) {
+        return false;
+    }
+    const Vec2 gap = *there - mirrored(*here);
+    return isNothing(sheet, gap.x) && isNothing(sheet, gap.y);
+}
+
+double middleOf(const Truss& truss) {
+    const Extent box = extent(truss);
+    return (box.low.x + box.high.x) / 2;
+}
+
+JointId mirrorJoint(const Sheet& sheet, JointId joint) {
+    const double small = kSameSpot * sheet.structure.extent / toMetre(sheet.truss.units.length);
+    const Vec2 at = positionOf(sheet, joint);
+    const Vec2 wanted{2 * middleOf(sheet.truss) - at.x, at.y};
+    for (std::size_t i = 0; i < sheet.truss.joints.size(); ++i) {
+        if (length(sheet.truss.joints[i].at - wanted) <= small) {
+            return {static_cast<int>(i)};
+        }
+    }
+    return {};
+}
+
+std::optional<std::vector<JointId>> mirrorJoints(const Sheet& sheet) {
+    std::vector<JointId> mirror;
+    for (std::size_t i = 0; i < sheet.truss.joints.size(); ++i) {
+        const JointId joint{static_cast<int>(i)};
+        const JointId other = mirrorJoint(sheet, joint);
+        if (!other.valid() || !mirrorsForce(sheet, joint, other)) {
+            return std::nullopt;
+        }
+        mirror.push_back(other);
+    }
+    return mirror;
+}
+
+std::optional<std::vector<MemberId>> mirrorMembers(const Sheet& sheet,
+                                                   const std::vector<JointId>& joints) {
+    std::vector<MemberId> mirror;
+    for (const Member& member : sheet.truss.members) {
+        const MemberId other =
+            findMember(sheet.truss, joints[member.a.at()], joints[member.b.at()]);
+        if (!other.valid()) {
+            return std::nullopt;
+        }
+        mirror.push_back(other);
+    }
+    return mirror;
+}
+
+// What was used of a joint's equilibrium has been used of its mirror image too.
+void mirrorUse(Sheet& sheet) {
+    for (std::size_t i = 0; i < sheet.mirror.joints.size(); ++i) {
+        auto& there = sheet.used[sheet.mirror.joints[i].at()];
+        for (std::size_t k = there.size(); k < sheet.used[i].size(); ++k) {
+            there.push_back(mirrored(sheet.used[i][k]));
+        }
+    }
+}
+
+} // namespace
+
+void writeSymmetry(Sheet& sheet) {
+    const auto joints = mirrorJoints(sheet);
+    const auto members = joints ? mirrorMembers(sheet, *joints) : std::nullopt;
+    if (!members) {
+        return;
+    }
+    int pairs = 0;
+    for (std::size_t i = 0; i < members->size(); ++i) {
+        pairs += (*members)[i].at() != i && !sheet.forces[i] ? 1 : 0;
+    }
+    if (pairs < 4) { // a pair or none: not worth saying
+        return;
+    }
+    sheet.mirror = {*joints, *members, middleOf(sheet.truss)};
+    Step step;
+    step.kind = StepKind::Symmetry;
+    step.remarks.push_back({.kind = RemarkKind::Symmetric});
+    sheet.steps.push_back(step);
+}
+
+void writeMirrorImages(Sheet& sheet) {
+    Step step;
+    step.kind = StepKind::Symmetry;
+    for (std::size_t i = 0; i < sheet.mirror.members.size(); ++i) {
+        const Symbol other = forceSymbol(sheet.mirror.members[i]);
+        if (sheet.forces[i] && !valueOf(sheet, other)) {
+            step.uses.push_back(forceSymbol({static_cast<int>(i)}));
+            step.found.push_back(record(sheet, other, *sheet.forces[i]));
+            step.found.back().drawn = drawnSense(sheet, other);
+            step.members.push_back(other.member);
+        }
+    }
+    mirrorUse(sheet);
+    if (!step.found.empty()) {
+        step.remarks.push_back({.kind = RemarkKind::BySymmetry, .symbols = step.uses});
+        sheet.steps.push_back(step);
+    }
+}
+
+bool onFarSide(const Sheet& sheet, JointId joint) {
+    const double small = kSameSpot * sheet.structure.extent / toMetre(sheet.truss.units.length);
+    return !sheet.mirror.joints.empty() && positionOf(sheet, joint).x > sheet.mirror.middle + small;
+}
+
+} // namespace gusset
