@@ -58,8 +58,8 @@ TEST_CASE("labels overlap neither members nor joints nor one another, at any zoo
 TEST_CASE("where there is room every joint, force, load and reaction has its label") {
     Board board = boardOn(roof(), {1366, 768});
     const Scene scene = sceneOf(board);
-    for (const char* text : {"A", "B", "C", "3.75 T", "6.25 C", "10\u2009kN", "5\u2009kN",
-                             "6\u2009m", "4\u2009m"}) {
+    for (const char* text :
+         {"A", "B", "C", "3.75 T", "6.25 C", "10\u2009kN", "5\u2009kN", "6\u2009m", "4\u2009m"}) {
         CAPTURE(text);
         CHECK(shows(scene, text));
     }
