@@ -16,10 +16,14 @@ function ourFiles(...patterns) {
 // What the CMake files name, as paths from the root.
 function listedFiles() {
     return new Set(
-        ourFiles('*CMakeLists.txt').flatMap((list) => {
+        ourFiles('*CMakeLists.txt', '*.cmake').flatMap((list) => {
             const text = readFileSync(path.join(root, list), 'utf8').replace(/#.*$/gm, '');
             const names = text.match(/[\w./-]+\.cpp/g) ?? [];
-            return names.map((name) => path.join(path.dirname(list), name));
+            const folder = path.dirname(list);
+            // What follows ${PROJECT_SOURCE_DIR} starts with a slash, and at the root.
+            return names.map((name) =>
+                name.startsWith('/') ? name.slice(1) : path.join(folder, name),
+            );
         }),
     );
 }
