@@ -1,5 +1,7 @@
 #include "app/board.hpp"
 #include "app/scene_checks.hpp"
+#include "exchange/json.hpp"
+#include "support/files.hpp"
 #include "support/random_truss.hpp"
 
 #include <catch2/catch_test_macros.hpp>
@@ -51,6 +53,32 @@ TEST_CASE("labels overlap neither members nor joints nor one another, at any zoo
                 CAPTURE(seed, page.x, zoom);
                 CHECK(overlapsIn(sceneOf(board), truss) == std::vector<std::string>{});
             }
+        }
+    }
+}
+
+TEST_CASE("no label of an example overlaps anything, and on a wide page each joint has its name") {
+    for (const char* name :
+         {"braced_tower", "chapel_roof", "conveyor_gallery", "cottage_roof", "farm_bridge",
+          "footbridge", "garage_roof", "hillside_shed", "hoist_frame", "missing_diagonal",
+          "pavilion_roof", "pipe_bridge", "porch_roof", "siding_bridge", "sign_gantry"}) {
+        const Outcome<Reading> reading =
+            readModel(repositoryFile("site/examples/" + std::string(name) + ".json"));
+        REQUIRE(reading.ok());
+        const Truss& truss = reading.value().truss;
+        for (const Vec2 page : kPages) {
+            for (const double zoom : {0.4, 1.0, 1.7, 4.0}) {
+                Board board = boardOn(truss, page);
+                board.act(SetCamera{zoomAbout(board.state.view.camera, 0.4 * page, zoom)});
+                CAPTURE(name, page.x, zoom);
+                CHECK(overlapsIn(sceneOf(board), truss) == std::vector<std::string>{});
+            }
+        }
+        Board board = boardOn(truss, {1366, 768});
+        const Scene scene = sceneOf(board);
+        for (const Joint& joint : truss.joints) {
+            CAPTURE(name, joint.label);
+            CHECK(shows(scene, joint.label));
         }
     }
 }
