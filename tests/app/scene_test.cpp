@@ -182,3 +182,40 @@ TEST_CASE("a reaction points the way it acts") {
     CHECK(left == 1);
     CHECK(up == 1);
 }
+
+TEST_CASE("a chord's load is a row of arrows on it, with its size a length") {
+    Truss truss = roof();
+    truss.loads = {{ChordLoad{{JointId{0}, JointId{2}, JointId{1}}, -4}, {}, {}}};
+    Board board = boardOn(truss, {1366, 768});
+    const Scene scene = sceneOf(board);
+    CHECK(shows(scene, "4\u2009kN/m"));
+    CHECK(shows(scene, "C")); // above the row
+    int heads = 0;
+    for (const TriangleMark& head : scene.triangles) {
+        if (head.ink == Ink::Load) {
+            ++heads;
+            const Vec2 way = head.a - 0.5 * (head.b + head.c);
+            CHECK(way.y > 0); // down on the board
+        }
+    }
+    CHECK(heads >= 4);
+    CHECK(overlapsIn(scene, truss) == std::vector<std::string>{});
+}
+
+TEST_CASE("a chord's load can be picked and erased, and is not dragged") {
+    Truss truss = roof();
+    truss.loads = {{ChordLoad{{JointId{0}, JointId{2}, JointId{1}}, -4}, {}, {}}};
+    Board board = boardOn(truss, {1366, 768});
+    const Vec2 above = toPixel(board.state.view.camera, {1.5, 2}) - Vec2{0, 33};
+    for (const Tool tool : {Tool::Select, Tool::Load}) {
+        board.use(tool);
+        board.feedPixel(PointerPhase::Down, above);
+        board.feedPixel(PointerPhase::Up, above);
+        CHECK(board.state.selection.loads == std::vector{LoadId{0}});
+        CHECK(board.state.truss == truss);
+    }
+    board.use(Tool::Erase);
+    board.feedPixel(PointerPhase::Down, above);
+    board.feedPixel(PointerPhase::Up, above);
+    CHECK(board.state.truss.loads.empty());
+}

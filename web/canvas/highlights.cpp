@@ -47,6 +47,15 @@ void haloThings(Drawing& drawing, const Things& things, const Halo& halo) {
                               2 * halo.width, halo.ink, 0});
         }
     }
+    for (const ChordSymbol& symbol : drawing.symbols.chords) {
+        if (std::find(things.loads.begin(), things.loads.end(), symbol.load) ==
+            things.loads.end()) {
+            continue;
+        }
+        for (const Arrow& edge : symbol.edges) {
+            addLine(drawing, {edge.tail, edge.head, halo.width, halo.ink, 0});
+        }
+    }
     for (const LoadSymbol& symbol : drawing.symbols.loads) {
         if (std::find(things.loads.begin(), things.loads.end(), symbol.load) !=
             things.loads.end()) {

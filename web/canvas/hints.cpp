@@ -74,8 +74,7 @@ Hint hintOf(const AppState& state) {
                 toPixel(camera, gesture.to.at)};
     }
     if (gesture.kind == GestureKind::DragLoad && state.pending) {
-        NumberStyle style = numberStyleOf(state.truss);
-        style.keepZeros = false;
+        const NumberStyle style = drawingStyleOf(state.truss);
         return {forceText(state.truss, length(gesture.force), style) + kGap +
                     degreeText(gesture.force),
                 gesture.lastPixel};

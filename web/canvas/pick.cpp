@@ -45,6 +45,12 @@ Hit nearestSymbol(const Truss& truss, const Camera& camera, Vec2 pixel) {
         keepNearer(best, HitKind::Load, load.load.at(),
                    distanceToSegment(pixel, load.arrow.tail, load.arrow.head));
     }
+    for (const ChordSymbol& chord : symbols.chords) {
+        for (const Arrow& edge : chord.edges) {
+            keepNearer(best, HitKind::Load, chord.load.at(),
+                       distanceToSegment(pixel, edge.tail, edge.head));
+        }
+    }
     for (const SupportSymbol& support : symbols.supports) {
         const Vec2 ground = support.joint + kSupportDepth * support.down;
         keepNearer(best, HitKind::Support, support.support.at(),

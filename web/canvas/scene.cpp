@@ -137,10 +137,11 @@ std::vector<Vec2> placesAround(Vec2 joint, const std::vector<Vec2>& taken, Vec2 
         return a.blocked < b.blocked - 1e-9; // ties keep their order: above first
     });
     std::vector<Vec2> places;
-    for (const double away : {kJointRadius + 4, kJointRadius + 12}) {
+    for (const double away : {4.0, 12.0, 22.0, 34.0}) { // px from the ring
         for (const Way& way : ways) {
             const double reach =
-                away + 0.5 * (std::abs(way.way.x) * size.x + std::abs(way.way.y) * size.y);
+                kJointRadius + away +
+                0.5 * (std::abs(way.way.x) * size.x + std::abs(way.way.y) * size.y);
             places.push_back(joint + reach * way.way);
         }
     }

@@ -72,11 +72,54 @@ LabelMark labelOf(std::string text, Ink ink, LabelKind kind) {
     return mark;
 }
 
+// Pale when it is none of the loads that the results are for.
+Ink inkOf(const Drawing& drawing, const Load& load) {
+    const bool acts = caseFactor(drawing.state.truss, drawing.state.choice, load) != 0;
+    return acts ? Ink::Load : Ink::Muted;
+}
+
+// Beyond each piece of the line, the one in the middle first.
+std::vector<Vec2> placesOver(const ChordSymbol& symbol, Vec2 size) {
+    constexpr double kAway = 6;
+    std::vector<Vec2> places;
+    const std::size_t count = symbol.edges.size();
+    for (std::size_t i = 0; i < count; ++i) {
+        const Arrow& edge = symbol.edges[(count / 2 + i) % count];
+        const Vec2 along = edge.head - edge.tail;
+        const double slope = std::abs(along.y) / std::max(std::abs(along.x), 1.0);
+        const double away = kAway * std::sqrt(1 + slope * slope);
+        places.push_back(0.5 * (edge.tail + edge.head) +
+                         (away + 0.5 * (size.y + slope * size.x)) * symbol.out);
+    }
+    return places;
+}
+
+void drawChordLoad(Drawing& drawing, const ChordSymbol& symbol) {
+    const Truss& truss = drawing.state.truss;
+    const Load& load = truss.loads[symbol.load.at()];
+    const Ink ink = inkOf(drawing, load);
+    for (const Arrow& edge : symbol.edges) {
+        addLine(drawing, {edge.tail, edge.head, 1.8F, ink, 0});
+        drawing.obstacles.addSegment(edge.tail, edge.head, 2);
+        growBox(drawing, edge.tail);
+        growBox(drawing, edge.head);
+    }
+    for (const Arrow& arrow : symbol.arrows) {
+        addArrow(drawing, arrow, ink, 1.4F);
+    }
+    const double size = std::abs(std::get<ChordLoad>(load.what).perLength);
+    const std::string unit = symbolOf(truss.units.length);
+    const std::string text =
+        forceText(truss, size, drawingStyleOf(truss)) + (unit.empty() ? "" : "/" + unit);
+    LabelMark mark = labelOf(text, ink, LabelKind::Load);
+    const Vec2 extent = drawing.measure(mark.text, mark.kind);
+    wish(drawing, std::move(mark), placesOver(symbol, extent), kLoadWeight);
+}
+
 void drawLoad(Drawing& drawing, const LoadSymbol& symbol) {
     const Truss& truss = drawing.state.truss;
     const Load& load = truss.loads[symbol.load.at()];
-    const bool acts = caseFactor(truss, drawing.state.choice, load) != 0;
-    const Ink ink = acts ? Ink::Load : Ink::Muted;
+    const Ink ink = inkOf(drawing, load);
     addArrow(drawing, symbol.arrow, ink, 2.4F);
     const double size = length(forceOf(load).value_or(Vec2{}));
     LabelMark mark = labelOf(forceText(truss, size, drawingStyleOf(truss)), ink, LabelKind::Load);
@@ -162,6 +205,9 @@ void drawSupports(Drawing& drawing) {
 }
 
 void drawLoads(Drawing& drawing) {
+    for (const ChordSymbol& symbol : drawing.symbols.chords) {
+        drawChordLoad(drawing, symbol);
+    }
     for (const LoadSymbol& symbol : drawing.symbols.loads) {
         drawLoad(drawing, symbol);
     }

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <optional>
 
 namespace gusset {
@@ -13,6 +14,11 @@ constexpr double kCrowded = 0.82;
 
 // Two arrows along one line at one joint stand side by side, px apart.
 constexpr double kBeside = 10;
+
+constexpr double kChordGap = 9;         // px between a chord and the heads on it
+constexpr double kChordArrow = 24;      // px of an arrow's length
+constexpr double kChordApart = 26;      // px between arrows
+constexpr double kMostChordArrows = 60; // on one member, however near one looks
 
 Vec2 directionInWorld(double degrees) {
     const Vec2 way = directionOf(degrees);
@@ -97,6 +103,41 @@ void placeLoads(const Truss& truss, const Camera& camera, Symbols& symbols) {
     }
 }
 
+ChordSymbol chordSymbol(const std::vector<Vec2>& places, LoadId load, Vec2 out) {
+    ChordSymbol symbol{load, {}, {}, out};
+    const Vec2 near = kChordGap * out;
+    const Vec2 far = (kChordGap + kChordArrow) * out;
+    for (std::size_t k = 1; k < places.size(); ++k) {
+        const Vec2 a = places[k - 1];
+        const Vec2 b = places[k];
+        symbol.edges.push_back({a + far, b + far});
+        const double wanted = std::round(std::abs(b.x - a.x) / kChordApart);
+        const int count = static_cast<int>(std::clamp(wanted, 1.0, kMostChordArrows));
+        for (int arrow = 0; arrow < count; ++arrow) {
+            const Vec2 foot = a + (arrow + 0.5) / count * (b - a);
+            symbol.arrows.push_back({foot + far, foot + near});
+        }
+    }
+    return symbol;
+}
+
+// Loads that act down stand on the chord, those that act up under it.
+void placeChordLoads(const Truss& truss, const Camera& camera, Symbols& symbols) {
+    for (std::size_t i = 0; i < truss.loads.size(); ++i) {
+        const auto* load = std::get_if<ChordLoad>(&truss.loads[i].what);
+        if (load == nullptr || load->perLength == 0) {
+            continue;
+        }
+        const Vec2 out{0, load->perLength < 0 ? -1.0 : 1.0};
+        std::vector<Vec2> places;
+        for (const JointId joint : load->chord) {
+            places.push_back(toPixel(camera, truss.joints[joint.at()].at));
+            symbols.taken[joint.at()].push_back(out);
+        }
+        symbols.chords.push_back(chordSymbol(places, LoadId{static_cast<int>(i)}, out));
+    }
+}
+
 } // namespace
 
 double blockage(const std::vector<Vec2>& taken, Vec2 way) {
@@ -134,6 +175,7 @@ Symbols layOutSymbols(const Truss& truss, const Camera& camera) {
     symbols.taken = memberRays(truss);
     placeSupports(truss, camera, symbols);
     placeLoads(truss, camera, symbols);
+    placeChordLoads(truss, camera, symbols);
     return symbols;
 }
 

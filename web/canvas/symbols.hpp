@@ -35,9 +35,17 @@ struct LoadSymbol {
     bool pushes = true; // its head is at the joint; else its tail
 };
 
+struct ChordSymbol { // a row of arrows along a chord, under a line
+    LoadId load;
+    std::vector<Arrow> arrows;
+    std::vector<Arrow> edges; // the line, one piece a member of the chord
+    Vec2 out;                 // unit vector, CSS px, from the chord to the line
+};
+
 struct Symbols {
     std::vector<SupportSymbol> supports;
-    std::vector<LoadSymbol> loads; // joint loads that are not zero
+    std::vector<LoadSymbol> loads;   // joint loads that are not zero
+    std::vector<ChordSymbol> chords; // that are not zero
     std::vector<std::vector<Vec2>>
         taken; // a joint each: unit vectors, CSS px, of what stands around it
 };

@@ -88,11 +88,17 @@ Gesture beginMove(const AppState& state, const PointerEvent& event, JointId join
     return gesture;
 }
 
+// Loads of joints are drawn by hand; those of chords are typed.
+bool isJointLoad(const AppState& state, const Hit& under) {
+    return under.kind == HitKind::Load &&
+           jointOf(state.truss.loads[static_cast<std::size_t>(under.index)]).valid();
+}
+
 Gesture beginSelect(const AppState& state, const PointerEvent& event, const Hit& under) {
     if (under.kind == HitKind::Joint) {
         return beginMove(state, event, JointId{under.index});
     }
-    if (under.kind == HitKind::Load) {
+    if (isJointLoad(state, under)) {
         return beginLoadDrag(state, LoadId{under.index});
     }
     return gestureOf(event.shift ? GestureKind::BoxSelect : GestureKind::Tap);
@@ -102,7 +108,7 @@ Gesture beginLoad(const AppState& state, const Hit& under) {
     if (under.kind == HitKind::Joint) {
         return beginNewLoad(state, JointId{under.index});
     }
-    if (under.kind == HitKind::Load) {
+    if (isJointLoad(state, under)) {
         return beginLoadDrag(state, LoadId{under.index});
     }
     return gestureOf(GestureKind::Tap);
