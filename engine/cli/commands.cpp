@@ -5,6 +5,7 @@
 #include "hand/explain.hpp"
 #include "hand/sections.hpp"
 #include "report/results_text.hpp"
+#include "report/unit_load_text.hpp"
 #include "report/working_text.hpp"
 #include "statics/solution.hpp"
 
@@ -20,6 +21,7 @@ constexpr int kPart = 3;
 constexpr Option kCase{"--case", "ID", kLoads};
 constexpr Option kCombination{"--combination", "ID", kLoads};
 constexpr Option kMember{"--member", "A-B", kPart};
+constexpr Option kDisplacement{"--displacement", "C:y", kPart};
 constexpr Option kSection{"--section", "A-B,C-D", kPart};
 constexpr Option kText{"--text", "", kForm};
 constexpr Option kJson{"--json", "", kForm};
@@ -27,7 +29,8 @@ constexpr Option kCsv{"--csv", "", kForm};
 constexpr Option kHtml{"--html", "", kForm};
 
 constexpr std::array kSolveOptions{kCase, kCombination, kText, kJson, kCsv};
-constexpr std::array kWorkingOptions{kCase, kCombination, kMember, kSection, kText, kHtml};
+constexpr std::array kWorkingOptions{kCase,    kCombination, kMember, kDisplacement,
+                                     kSection, kText,        kHtml};
 
 constexpr std::array<Command, 5> kCommands{{
     {"solve", "FILE", kSolveOptions, "member forces and reactions, as text unless asked otherwise"},
@@ -90,11 +93,27 @@ Outcome<Working> askedWorking(const Arguments& arguments, const Truss& truss,
     return workOut(truss, choice, solution);
 }
 
+Answer answerDisplacement(const Arguments& arguments, const Truss& truss,
+                          const Solution& solution) {
+    const Outcome<JointAxis> asked = jointAxisNamed(truss, arguments.valueOf("--displacement"));
+    if (!asked) {
+        return {Exit::BadInput, {}, asked.issues()};
+    }
+    const UnitLoadTable table = unitLoadTable(truss, choiceOf(arguments), solution,
+                                              asked.value().joint, asked.value().axis);
+    return {exitOf(solution),
+            arguments.has("--html") ? unitLoadHtml(truss, table) : unitLoadText(truss, table),
+            {}};
+}
+
 Answer answerWorking(const Arguments& arguments, const Reading& reading) {
     const Solution solution = solved(reading, choiceOf(arguments));
     Answer answer{exitOf(solution), {}, solution.errors};
     if (answer.exit == Exit::BadInput) {
         return answer;
+    }
+    if (arguments.has("--displacement")) {
+        return answerDisplacement(arguments, reading.truss, solution);
     }
     const Outcome<Working> working = askedWorking(arguments, reading.truss, solution);
     if (!working) {

@@ -30,4 +30,15 @@ Outcome<std::vector<MemberId>> membersNamed(const Truss& truss, std::string_view
     return members;
 }
 
+Outcome<JointAxis> jointAxisNamed(const Truss& truss, std::string_view name) {
+    const auto colon = name.rfind(':');
+    const std::string_view axis = colon == name.npos ? "" : name.substr(colon + 1);
+    const JointId joint = findJoint(truss, std::string(name.substr(0, colon)));
+    if (!joint.valid() || (axis != "x" && axis != "y")) {
+        return Issue{IssueCode::UnknownName, std::string(name),
+                     "is no displacement: name a joint and a direction, as in C:y"};
+    }
+    return JointAxis{joint, axis == "x" ? DisplacementAxis::X : DisplacementAxis::Y};
+}
+
 } // namespace gusset::cli

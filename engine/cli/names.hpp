@@ -1,7 +1,8 @@
 #pragma once
-// Members as they are named on the command line: A-B by the labels of their joints.
+// Things as they are named on the command line, by the labels of joints.
 
 #include "core/outcome.hpp"
+#include "hand/unit_load.hpp"
 #include "model/truss.hpp"
 
 #include <string_view>
@@ -13,5 +14,12 @@ namespace gusset::cli {
 [[nodiscard]] Outcome<MemberId> memberNamed(const Truss&, std::string_view name);
 // "A-B,C-D"
 [[nodiscard]] Outcome<std::vector<MemberId>> membersNamed(const Truss&, std::string_view names);
+
+// "C:y"
+struct JointAxis {
+    JointId joint;
+    DisplacementAxis axis = DisplacementAxis::Y;
+};
+[[nodiscard]] Outcome<JointAxis> jointAxisNamed(const Truss&, std::string_view name);
 
 } // namespace gusset::cli

@@ -201,6 +201,25 @@ constexpr Sentence kEnglish[] = {
     {Phrase::SummaryForces, "Member forces"},
     {Phrase::NotComplete, "The working could not be brought to an end: what is not listed was "
                           "not found."},
+
+    {Phrase::UnitLoadOpening,
+     "Put a unit load {direction} at {joint}, and nothing else: it gives the "
+     "forces n. The given loads give the forces N."},
+    {Phrase::UnitLoadTheorem, "The unit load does as much work on the displacement sought as the "
+                              "forces n do on what each member grows, less what the reactions r "
+                              "do on the settlements: 1\u00B7\u0394 = \u03A3 n\u00B7e "
+                              "\u2212 \u03A3 r\u00B7\u03B4."},
+    {Phrase::UnitLoadCaption, "What each member adds to the displacement"},
+    {Phrase::SettlementCaption, "What the settlements add"},
+    {Phrase::ColumnReaction, "Reaction"},
+    {Phrase::Total, "Total"},
+    {Phrase::MovesBy, "{joint} moves {size} {direction}."},
+    {Phrase::DoesNotMove, "{joint} does not move in this direction."},
+    {Phrase::UnitLoadNoWorking, "Equilibrium alone does not give the forces of this truss, "
+                                "so the table can't be made."},
+    {Phrase::UnitLoadNoStiffness,
+     "E and A are needed of {members}: give each a section with an area "
+     "and a material with E."},
 };
 
 constexpr bool complete() {

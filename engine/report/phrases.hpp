@@ -180,6 +180,18 @@ enum class Phrase {
     SummaryForces,
     NotComplete,
 
+    // Displacement by unit load.
+    UnitLoadOpening, // {joint} {direction}
+    UnitLoadTheorem,
+    UnitLoadCaption,
+    SettlementCaption,
+    ColumnReaction,
+    Total,
+    MovesBy,     // {joint} {size} {direction}
+    DoesNotMove, // {joint}
+    UnitLoadNoWorking,
+    UnitLoadNoStiffness, // {members}
+
     Count_
 };
 

@@ -1,6 +1,7 @@
 #include "report/results_text.hpp"
 
 #include "report/phrases.hpp"
+#include "report/table.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -39,25 +40,6 @@ double inForceUnits(const Truss& truss, const Solution& solution, double newton)
     return isZero(solution, newton) ? 0 : newton / toNewton(truss.units.force);
 }
 
-// How many characters a text takes in a column of a fixed-width table.
-std::size_t width(std::string_view text) {
-    return static_cast<std::size_t>(std::count_if(text.begin(), text.end(), [](char c) {
-        return (static_cast<unsigned char>(c) & 0xC0) != 0x80;
-    }));
-}
-
-std::string padded(const std::string& text, std::size_t columns, bool right) {
-    const std::string space(columns - std::min(columns, width(text)), ' ');
-    return right ? space + text : text + space;
-}
-
-struct Table {
-    std::string caption;
-    std::vector<std::string> head;
-    std::vector<std::vector<std::string>> rows; // the first cell names the row
-    std::vector<bool> numeric;                  // by column: set to the right
-};
-
 std::string captionOf(const Truss& truss, Phrase withUnit, Phrase plain) {
     const std::string unit = symbolOf(truss.units.force);
     return unit.empty() ? sayPlain(englishPhrases(), plain)
@@ -95,45 +77,6 @@ std::vector<Table> tablesOf(const Truss& truss, const Solution& solution) {
         return {};
     }
     return {forceTable(truss, solution), reactionTable(truss, solution)};
-}
-
-std::string tableText(const Table& table) {
-    std::vector<std::size_t> columns;
-    for (std::size_t c = 0; c < table.head.size(); ++c) {
-        std::size_t widest = width(table.head[c]);
-        for (const auto& row : table.rows) {
-            widest = std::max(widest, width(row[c]));
-        }
-        columns.push_back(widest);
-    }
-    const auto line = [&](const std::vector<std::string>& cells) {
-        std::string text;
-        for (std::size_t c = 0; c < cells.size(); ++c) {
-            text += (c == 0 ? "  " : "   ") + padded(cells[c], columns[c], table.numeric[c]);
-        }
-        return text.substr(0, text.find_last_not_of(' ') + 1) + '\n';
-    };
-    std::string text = table.caption + '\n' + line(table.head);
-    for (const auto& row : table.rows) {
-        text += line(row);
-    }
-    return text;
-}
-
-std::string tableHtml(const Table& table) {
-    std::string html = "<table>\n<caption>" + escapeHtml(table.caption) + "</caption>\n<thead><tr>";
-    for (const std::string& cell : table.head) {
-        html += "<th scope=\"col\">" + escapeHtml(cell) + "</th>";
-    }
-    html += "</tr></thead>\n<tbody>\n";
-    for (const auto& row : table.rows) {
-        html += "<tr><th scope=\"row\">" + escapeHtml(row.front()) + "</th>";
-        for (std::size_t c = 1; c < row.size(); ++c) {
-            html += "<td>" + escapeHtml(row[c]) + "</td>";
-        }
-        html += "</tr>\n";
-    }
-    return html + "</tbody>\n</table>\n";
 }
 
 std::string csvNumber(double value) { return significantNumber(value, kFileDigits); }

@@ -43,6 +43,15 @@ test('a cut that is named is worked out, or refused with the reason', () => {
     assert.match(refused.stdout, /does not leave the truss in two parts\./);
 });
 
+test('a displacement is written as the table of the unit load method', () => {
+    // R. C. Hibbeler, Structural Analysis, 8th ed., Example 9.1 (from memory): 0.204 in down.
+    const file = 'tests/published/cases/DF-01.json';
+    const { status, stdout } = gusset(['working', file, '--displacement', 'C:y']);
+    assert.equal(status, 0);
+    assert.match(stdout, /\nC moves 0\.2040\u2009in down\.\n$/);
+    assert.equal(gusset(['working', file, '--displacement', 'C']).status, 2);
+});
+
 test('a member that is not there is bad input', () => {
     const { status, stdout, stderr } = gusset(['working', footbridge, '--member', 'A-Z']);
     assert.equal(status, 2);

@@ -3,11 +3,44 @@
 #include "support/working_reader.hpp"
 
 #include "exchange/json.hpp"
+#include "hand/unit_load.hpp"
 
 #include <catch2/catch_test_macros.hpp>
+#include <catch2/matchers/catch_matchers_floating_point.hpp>
 
 using namespace gusset;
 using namespace gusset::support;
+
+namespace {
+
+double unitLoadTotal(const Truss& truss, const Solution& solution, const PublishedLine& line) {
+    const DisplacementAxis axis = line.of[1] == "x" ? DisplacementAxis::X : DisplacementAxis::Y;
+    const UnitLoadTable table =
+        unitLoadTable(truss, {}, solution, findJoint(truss, line.of[0]), axis);
+    REQUIRE(table.complete);
+    return table.total;
+}
+
+} // namespace
+
+TEST_CASE("the unit load tables of published cases come to the displacements that are printed") {
+    int compared = 0;
+    for (const PublishedCase& published : publishedCases()) {
+        const Outcome<Reading> reading = readModel(published.model);
+        REQUIRE(reading.ok());
+        const Truss& truss = reading.value().truss;
+        const Solution solution = solve(truss);
+        for (const PublishedLine& line : published.lines) {
+            if (line.what != "displacement" || solution.status != Status::Determinate)
+                continue;
+            INFO(published.name << ", joint " << line.of[0]);
+            CHECK_THAT(unitLoadTotal(truss, solution, line),
+                       Catch::Matchers::WithinAbs(line.value, line.within));
+            ++compared;
+        }
+    }
+    CHECK(compared >= 5);
+}
 
 TEST_CASE("the working of published cases balances and ends at the solver's forces") {
     int worked = 0;

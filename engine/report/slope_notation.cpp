@@ -1,0 +1,184 @@
+#include "report/slope_notation.hpp"
+
+#include "report/formula.hpp"
+#include "report/phrases.hpp"
+
+#include <array>
+#include <cmath>
+
+namespace gusset {
+namespace {
+
+constexpr const char* kDegree = "\u00B0";
+
+// Without omicron, which looks like o, and with none that is a sum or a product to the eye.
+constexpr std::array kGreek{"α", "β", "γ", "δ", "ε", "ζ", "η", "θ", "κ", "λ",
+                            "μ", "ν", "ξ", "ρ", "σ", "τ", "φ", "χ", "ψ", "ω"};
+
+// Ratios and functions of angles: four decimals, as in tables.
+NumberStyle ratioStyle(const Notation& notation) {
+    return {.form = NumberForm::Decimals,
+            .digits = 4,
+            .decimalSign = notation.numbers.decimalSign,
+            .keepZeros = false};
+}
+
+NumberStyle degreeStyle(const Notation& notation) {
+    NumberStyle style = ratioStyle(notation);
+    style.digits = 2;
+    return style;
+}
+
+// Rise, run and length of a slope as the smallest whole numbers, where they are such: 3 4 5 for
+// 1.5, 2, 2.5; the length may stay a root.
+struct SlopeTriangle {
+    double rise = 0;
+    double run = 0;
+    double squared = 0; // of the length
+    bool whole = false;
+};
+
+long long wholeNumber(double value) {
+    constexpr double kFinest = 10000; // a tenth of a millimetre in metres
+    const double scaled = value * kFinest;
+    const double rounded = std::round(scaled);
+    constexpr double kLargest = 1e8;
+    return std::fabs(scaled - rounded) <= 1e-7 && rounded > 0 && rounded < kLargest
+               ? static_cast<long long>(rounded)
+               : 0;
+}
+
+SlopeTriangle triangleOf(double rise, double run) {
+    long long a = wholeNumber(rise);
+    long long b = wholeNumber(run);
+    if (a == 0 || b == 0) {
+        return {rise, run, rise * rise + run * run, false};
+    }
+    long long common = a;
+    for (long long rest = b; rest != 0;) {
+        const long long left = common % rest;
+        common = rest;
+        rest = left;
+    }
+    const auto whole = [](long long n) { return static_cast<double>(n); };
+    a /= common;
+    b /= common;
+    return {whole(a), whole(b), whole(a * a + b * b), true};
+}
+
+void append(Formula& formula, const Formula& more) {
+    formula.insert(formula.end(), more.begin(), more.end());
+}
+
+void addEquals(Formula& formula, Token angle, const char* function, Token value) {
+    if (!formula.empty()) {
+        formula.push_back(operatorToken(","));
+    }
+    if (function[0] != '\0') {
+        formula.push_back(functionToken(function));
+    }
+    append(formula, {std::move(angle), operatorToken("="), std::move(value)});
+}
+
+void addSineAndCosine(const Notation& notation, const AngleLine& line, Formula& formula) {
+    const Token angle = angleToken(line.angle);
+    addEquals(formula, angle, "sin", ratioValue(notation, line.rise / line.length));
+    addEquals(formula, angle, "cos", ratioValue(notation, line.run / line.length));
+}
+
+Formula axisCosines(const Notation& notation, const AngleLine& line, bool asFractions) {
+    Formula formula;
+    for (const bool horizontal : {true, false}) {
+        Token angle = angleToken(line.angle);
+        angle.subscript += axisName(notation, horizontal);
+        const double side = horizontal ? line.run : line.rise;
+        const Token value = ratioValue(notation, side / line.length);
+        if (asFractions) {
+            addEquals(formula, angle, "cos",
+                      horizontal ? sideOverLength(notation, line.run, line.rise)
+                                 : sideOverLength(notation, line.rise, line.run));
+            append(formula, {operatorToken("="), value});
+        } else {
+            addEquals(formula, angle, "cos", value);
+        }
+    }
+    return formula;
+}
+
+Formula slopeFormula(const Notation& notation, const AngleLine& line) {
+    Formula formula;
+    addEquals(formula, wordToken(sayPlain(englishPhrases(), Phrase::RiseOverLength)), "",
+              sideOverLength(notation, line.rise, line.run));
+    addEquals(formula, wordToken(sayPlain(englishPhrases(), Phrase::RunOverLength)), "",
+              sideOverLength(notation, line.run, line.rise));
+    return formula;
+}
+
+} // namespace
+
+std::string axisName(const Notation& notation, bool horizontal) {
+    if (notation.truss.classSettings.axes == AxisNames::HV) {
+        return horizontal ? "H" : "V";
+    }
+    return horizontal ? "x" : "y";
+}
+
+Token angleToken(const Symbol& symbol) {
+    const auto index = static_cast<std::size_t>(symbol.index);
+    const std::size_t round = index / kGreek.size();
+    return variableToken(kGreek[index % kGreek.size()],
+                         round == 0 ? std::string{} : std::to_string(round));
+}
+
+Token ratioValue(const Notation& notation, double value) {
+    return numberToken(formatNumber(value, ratioStyle(notation)));
+}
+
+Token degreesToken(const Notation& notation, double degrees) {
+    return numberToken(formatNumber(degrees, degreeStyle(notation)) + kDegree);
+}
+
+Token sideOverLength(const Notation& notation, double side, double other) {
+    const SlopeTriangle triangle = triangleOf(side, other);
+    const double size = std::sqrt(triangle.squared);
+    const bool root = triangle.whole && size != std::round(size);
+    return {.kind = TokenKind::Fraction,
+            .text = formatGiven(triangle.rise, notation.numbers),
+            .below = formatGiven(root ? triangle.squared : size, notation.numbers),
+            .rootBelow = root};
+}
+
+Formula angleFormula(const Notation& notation, const AngleLine& line) {
+    switch (notation.truss.classSettings.angles) {
+    case AngleStyle::Cosines:
+        return axisCosines(notation, line, true);
+    case AngleStyle::Slopes:
+        return slopeFormula(notation, line);
+    case AngleStyle::SinCos:
+        break;
+    }
+    Formula formula;
+    const Token angle = angleToken(line.angle);
+    addEquals(formula, angle, "tan",
+              {.kind = TokenKind::Fraction,
+               .text = formatGiven(line.rise, notation.numbers),
+               .below = formatGiven(line.run, notation.numbers)});
+    addEquals(formula, angle, "", degreesToken(notation, line.degrees));
+    addSineAndCosine(notation, line, formula);
+    return formula;
+}
+
+Formula givenAngleFormula(const Notation& notation, const AngleLine& line) {
+    Formula formula;
+    addEquals(formula, angleToken(line.angle), "", degreesToken(notation, line.degrees));
+    if (notation.truss.classSettings.angles == AngleStyle::SinCos) {
+        addSineAndCosine(notation, line, formula);
+    } else {
+        const Formula cosines = axisCosines(notation, line, false);
+        formula.push_back(operatorToken(","));
+        append(formula, cosines);
+    }
+    return formula;
+}
+
+} // namespace gusset

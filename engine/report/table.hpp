@@ -1,0 +1,20 @@
+#pragma once
+// A table of text, and its renderings.
+
+#include <string>
+#include <vector>
+
+namespace gusset {
+
+struct Table {
+    std::string caption;
+    std::vector<std::string> head;
+    std::vector<std::vector<std::string>> rows; // the first cell names the row
+    std::vector<bool> numeric;                  // by column: set to the right
+};
+
+[[nodiscard]] std::string tableText(const Table&); // columns lined up by spaces
+[[nodiscard]] std::string
+tableHtml(const Table&); // caption and scoped headings, everything escaped
+
+} // namespace gusset

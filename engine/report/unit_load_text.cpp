@@ -1,0 +1,174 @@
+#include "report/unit_load_text.hpp"
+
+#include "report/formula.hpp"
+#include "report/notation.hpp"
+#include "report/phrases.hpp"
+#include "report/results_text.hpp"
+#include "report/table.hpp"
+
+namespace gusset {
+namespace {
+
+constexpr const char* kThinSpace = "\u2009";
+constexpr int kFigures = 4; // significant, of contributions to a displacement
+
+std::string phrase(Phrase phrase, std::initializer_list<Part> parts = {}) {
+    return sayPlain(englishPhrases(), phrase, parts);
+}
+
+std::string headed(const char* name, const std::string& unit) {
+    return unit.empty() ? std::string(name) : name + (", " + unit);
+}
+
+std::string contribution(double value) {
+    return formatNumber(value, {.form = NumberForm::Significant, .digits = kFigures});
+}
+
+std::string unitForce(double value) {
+    return formatNumber(value, {.form = NumberForm::Decimals, .digits = 4, .keepZeros = false});
+}
+
+bool anyThermal(const UnitLoadTable& table) {
+    for (const UnitLoadRow& row : table.rows) {
+        if (row.thermal != 0 || row.misfit != 0) {
+            return true;
+        }
+    }
+    return false;
+}
+
+std::vector<std::string> headOf(const Truss& truss, bool thermal) {
+    const std::string force = symbolOf(truss.units.force);
+    const std::string moved = symbolOf(truss.units.displacement);
+    std::vector<std::string> head{phrase(Phrase::ColumnMember),
+                                  headed("N", force),
+                                  "n",
+                                  headed("L", symbolOf(truss.units.length)),
+                                  headed("EA", force),
+                                  headed("n\u00B7N\u00B7L/EA", moved)};
+    if (thermal) {
+        head.push_back(headed("n\u00B7\u03B1\u00B7\u0394T\u00B7L", moved));
+        head.push_back(headed("n\u00B7\u0394L", moved));
+    }
+    return head;
+}
+
+Table memberTable(const Truss& truss, const UnitLoadTable& unit) {
+    const bool thermal = anyThermal(unit);
+    const NumberStyle numbers = numberStyleOf(truss);
+    Table table;
+    table.caption = phrase(Phrase::UnitLoadCaption);
+    table.head = headOf(truss, thermal);
+    table.numeric.assign(table.head.size(), true);
+    table.numeric[0] = false;
+    for (const UnitLoadRow& row : unit.rows) {
+        table.rows.push_back({memberName(truss, row.member), formatNumber(row.force, numbers),
+                              unitForce(row.unit), formatGiven(row.length, numbers),
+                              row.stiffness > 0 ? formatGiven(row.stiffness, numbers) : "",
+                              contribution(row.elastic)});
+        if (thermal) {
+            table.rows.back().push_back(contribution(row.thermal));
+            table.rows.back().push_back(contribution(row.misfit));
+        }
+    }
+    table.rows.push_back({phrase(Phrase::Total), "", "", "", "", contribution(unit.elastic)});
+    if (thermal) {
+        table.rows.back().push_back(contribution(unit.thermal));
+        table.rows.back().push_back(contribution(unit.misfit));
+    }
+    return table;
+}
+
+Table settlementTable(const Truss& truss, const UnitLoadTable& unit) {
+    const std::string moved = symbolOf(truss.units.displacement);
+    const Notation notation = notationOf(unit.unitTruss, unit.unitWorking);
+    Table table;
+    table.caption = phrase(Phrase::SettlementCaption);
+    table.head = {phrase(Phrase::ColumnReaction), "r", headed("\u03B4", moved),
+                  headed("\u2212r\u00B7\u03B4", moved)};
+    table.numeric = {false, true, true, true};
+    for (const SettlementRow& row : unit.settlements) {
+        const auto& restraint =
+            unit.unitWorking.structure.restraints[static_cast<std::size_t>(row.restraint)];
+        const Symbol symbol{
+            .kind = SymbolKind::Reaction, .restraint = row.restraint, .joint = restraint.joint};
+        table.rows.push_back({plainText(symbolRuns(notation, symbol)), unitForce(row.unit),
+                              formatGiven(row.settle, notation.numbers),
+                              contribution(row.contribution)});
+    }
+    table.rows.push_back({phrase(Phrase::Total), "", "", contribution(unit.settlement)});
+    return table;
+}
+
+Vec2 directionOfAxis(DisplacementAxis axis) {
+    return axis == DisplacementAxis::X ? Vec2{1, 0} : Vec2{0, 1};
+}
+
+std::vector<std::string> openingLines(const Truss& truss, const UnitLoadTable& unit) {
+    const RichLine joint = plainLine(truss.joints[unit.joint.at()].label);
+    const RichLine direction = plainLine(directionWord(directionOfAxis(unit.axis)));
+    return {phrase(Phrase::UnitLoadOpening, {{"joint", joint}, {"direction", direction}}),
+            phrase(Phrase::UnitLoadTheorem)};
+}
+
+std::string closingLine(const Truss& truss, const UnitLoadTable& unit) {
+    const RichLine joint = plainLine(truss.joints[unit.joint.at()].label);
+    const Vec2 axis = directionOfAxis(unit.axis);
+    const std::string moved = symbolOf(truss.units.displacement);
+    const std::string size = contribution(unit.total < 0 ? -unit.total : unit.total);
+    if (unit.total == 0) {
+        return phrase(Phrase::DoesNotMove, {{"joint", joint}});
+    }
+    return phrase(Phrase::MovesBy,
+                  {{"joint", joint},
+                   {"size", plainLine(moved.empty() ? size : size + kThinSpace + moved)},
+                   {"direction", plainLine(directionWord(unit.total < 0 ? -axis : axis))}});
+}
+
+std::string refusalLine(const Truss& truss, const UnitLoadTable& unit) {
+    if (unit.missing.empty()) {
+        return phrase(Phrase::UnitLoadNoWorking);
+    }
+    std::vector<RichLine> names;
+    for (const MemberId member : unit.missing) {
+        names.push_back(plainLine(memberName(truss, member)));
+    }
+    return phrase(Phrase::UnitLoadNoStiffness, {{"members", listOf(englishPhrases(), names)}});
+}
+
+} // namespace
+
+std::string unitLoadText(const Truss& truss, const UnitLoadTable& unit) {
+    if (!unit.complete) {
+        return refusalLine(truss, unit) + '\n';
+    }
+    std::string text;
+    for (const std::string& line : openingLines(truss, unit)) {
+        text += line + '\n';
+    }
+    text += '\n' + tableText(memberTable(truss, unit));
+    if (!unit.settlements.empty()) {
+        text += '\n' + tableText(settlementTable(truss, unit));
+    }
+    return text + '\n' + closingLine(truss, unit) + '\n';
+}
+
+std::string unitLoadHtml(const Truss& truss, const UnitLoadTable& unit) {
+    const auto paragraph = [](const std::string& line) {
+        return "<p>" + escapeHtml(line) + "</p>\n";
+    };
+    if (!unit.complete) {
+        return paragraph(refusalLine(truss, unit));
+    }
+    std::string html;
+    for (const std::string& line : openingLines(truss, unit)) {
+        html += paragraph(line);
+    }
+    html += tableHtml(memberTable(truss, unit));
+    if (!unit.settlements.empty()) {
+        html += tableHtml(settlementTable(truss, unit));
+    }
+    return html + paragraph(closingLine(truss, unit));
+}
+
+} // namespace gusset

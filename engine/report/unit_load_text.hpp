@@ -1,0 +1,15 @@
+#pragma once
+// The table of a displacement by the unit load method, in words and as HTML.
+
+#include "hand/unit_load.hpp"
+
+#include <string>
+
+namespace gusset {
+
+// The sentences before the table, the table with its totals, and what it comes to; or why there is
+// none. The truss is the one that the table was made of.
+[[nodiscard]] std::string unitLoadText(const Truss&, const UnitLoadTable&);
+[[nodiscard]] std::string unitLoadHtml(const Truss&, const UnitLoadTable&);
+
+} // namespace gusset
