@@ -59,6 +59,12 @@ private:
             number(key, *value);
         }
     }
+    void components(double fx, double fy) {
+        numberUnlessZero("fx", fx);
+        if (fy != 0 || fx == 0) { // one of the two says what kind of load this is
+            number("fy", fy);
+        }
+    }
     void joint(std::string_view key, JointId id) { text(key, truss_.joints[id.at()].label); }
     void path(std::string_view key, const std::vector<JointId>& joints) {
         out_.key(key);
@@ -131,10 +137,7 @@ private:
     }
     void writeLoad(const JointForce& it) {
         joint("joint", it.joint);
-        numberUnlessZero("fx", it.fx);
-        if (it.fy != 0 || it.fx == 0) { // one of the two says what kind of load this is
-            number("fy", it.fy);
-        }
+        components(it.fx, it.fy);
     }
     void writeLoad(const AngledForce& it) {
         joint("joint", it.joint);
@@ -144,6 +147,11 @@ private:
     void writeLoad(const ChordLoad& it) {
         path("chord", it.chord);
         number("perLength", it.perLength);
+    }
+    void writeLoad(const MemberForce& it) {
+        path("member", {it.from, it.to});
+        number("at", it.at);
+        components(it.fx, it.fy);
     }
     void writeLoad(const SelfWeight&) {
         out_.key("selfWeight");
@@ -178,7 +186,15 @@ private:
     void writeKeys(const MovingLoad& it) {
         text("id", it.id);
         path("path", it.path);
-        writeAll("axles", it.axles, true);
+        writeAll("axles", it.axles);
+        if (it.uniform) {
+            out_.key("uniform");
+            out_.beginObject();
+            number("perLength", it.uniform->perLength);
+            numberIfThere("length", it.uniform->length);
+            out_.members(it.uniform->unknown);
+            out_.endObject();
+        }
     }
     void writeKeys(const Axle& it) {
         number("at", it.at);

@@ -152,16 +152,18 @@ private:
         const bool bySize = object.has("size") || object.has("angle");
         const bool alongChord = object.has("chord") || object.has("perLength");
         const bool ofSelf = object.has("selfWeight");
-        if (byParts + bySize + alongChord + ofSelf != 1) {
-            issues_.error(byParts + bySize + alongChord + ofSelf == 0 ? IssueCode::Missing
-                                                                      : IssueCode::OutOfRange,
-                          place,
+        const int kinds = byParts + bySize + alongChord + ofSelf;
+        if (kinds != 1) {
+            issues_.error(kinds == 0 ? IssueCode::Missing : IssueCode::OutOfRange, place,
                           "a load is one of: \"joint\" with \"fx\" and \"fy\"; \"joint\" with "
-                          "\"size\" and \"angle\"; \"chord\" with \"perLength\"; \"selfWeight\"");
+                          "\"size\" and \"angle\"; \"member\" with \"at\", \"fx\" and \"fy\"; "
+                          "\"chord\" with \"perLength\"; \"selfWeight\"");
             return;
         }
         Load load;
-        if (byParts) {
+        if (byParts && object.has("member")) {
+            load.what = readMemberForce(object);
+        } else if (byParts) {
             load.what = readJointForce(object);
         } else if (bySize) {
             load.what = readAngledForce(object);
@@ -178,6 +180,21 @@ private:
     JointForce readJointForce(ObjectReader& object) {
         JointForce force;
         force.joint = readJointName(object, "joint");
+        force.fx = object.number("fx");
+        force.fy = object.number("fy");
+        return force;
+    }
+    MemberForce readMemberForce(ObjectReader& object) {
+        MemberForce force;
+        const std::vector<JointId> ends = readPath(object, "member");
+        if (ends.size() == 2) {
+            force.from = ends[0];
+            force.to = ends[1];
+        } else {
+            issues_.error(IssueCode::OutOfRange, object.placeOf("member"),
+                          "must be the two joints of the member, as [\"A\", \"B\"]");
+        }
+        force.at = object.neededNumber("at");
         force.fx = object.number("fx");
         force.fy = object.number("fy");
         return force;
@@ -256,7 +273,7 @@ private:
         MovingLoad moving;
         moving.id = object.neededText("id");
         moving.path = readPath(object, "path");
-        const std::vector<JsonValue>& axles = object.neededList("axles");
+        const std::vector<JsonValue>& axles = object.list("axles");
         for (std::size_t i = 0; i < axles.size(); ++i) {
             ObjectReader reader(axles[i], placeOf(place + ".axles", i), issues_);
             Axle axle;
@@ -264,6 +281,11 @@ private:
             axle.force = reader.neededNumber("force");
             axle.unknown = reader.rest();
             moving.axles.push_back(std::move(axle));
+        }
+        if (const JsonValue* uniform = object.object("uniform")) {
+            ObjectReader reader(*uniform, place + ".uniform", issues_);
+            moving.uniform = MovingUniform{reader.neededNumber("perLength"),
+                                           reader.optionalNumber("length"), reader.rest()};
         }
         moving.unknown = object.rest();
         truss_.moving.push_back(std::move(moving));

@@ -35,16 +35,35 @@ struct Conversions {
     Conversion<LengthUnit> displacement;
 };
 
+void convertPerLength(double& value, const Conversions& convert) {
+    convert.force(value);
+    const Conversion<LengthUnit> perLength{convert.length.to, convert.length.from};
+    perLength(value);
+}
+
+void convertMoving(MovingLoad& moving, const Conversions& convert) {
+    for (Axle& axle : moving.axles) {
+        convert.length(axle.at);
+        convert.force(axle.force);
+    }
+    if (moving.uniform) {
+        convertPerLength(moving.uniform->perLength, convert);
+        convert.length(moving.uniform->length);
+    }
+}
+
 void convertLoad(Load& load, const Conversions& convert) {
     if (auto* force = std::get_if<JointForce>(&load.what)) {
         convert.force(force->fx);
         convert.force(force->fy);
     } else if (auto* angled = std::get_if<AngledForce>(&load.what)) {
         convert.force(angled->size);
+    } else if (auto* between = std::get_if<MemberForce>(&load.what)) {
+        convert.length(between->at);
+        convert.force(between->fx);
+        convert.force(between->fy);
     } else if (auto* chord = std::get_if<ChordLoad>(&load.what)) {
-        convert.force(chord->perLength);
-        const Conversion<LengthUnit> perLength{convert.length.to, convert.length.from};
-        perLength(chord->perLength);
+        convertPerLength(chord->perLength, convert);
     }
 }
 
@@ -86,10 +105,7 @@ void convertNumbers(Truss& truss, const Units& to) {
         convertLoad(load, convert);
     }
     for (MovingLoad& moving : truss.moving) {
-        for (Axle& axle : moving.axles) {
-            convert.length(axle.at);
-            convert.force(axle.force);
-        }
+        convertMoving(moving, convert);
     }
     convertProperties(truss, convert);
 }

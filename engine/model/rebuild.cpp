@@ -65,12 +65,36 @@ void dropUselessMembers(Truss& truss) {
     });
 }
 
+// A load on the member goes to the half that it stands on, or to the joint.
+void moveLoadsToHalves(Truss& truss, const Member& member, JointId joint) {
+    for (Load& load : truss.loads) {
+        auto* force = std::get_if<MemberForce>(&load.what);
+        const bool isHere = force && ((force->from == member.a && force->to == member.b) ||
+                                      (force->from == member.b && force->to == member.a));
+        if (!isHere) {
+            continue;
+        }
+        const double half = length(truss.joints[joint.at()].at - truss.joints[force->from.at()].at);
+        if (force->at < half) {
+            force->to = joint;
+        } else if (force->at > half) {
+            force->from = joint;
+            force->at -= half;
+        } else {
+            load.what = JointForce{joint, force->fx, force->fy};
+        }
+    }
+}
+
 void moveLoads(Truss& truss, JointId gone, JointId into) {
     for (Load& load : truss.loads) {
         if (auto* force = std::get_if<JointForce>(&load.what)) {
             force->joint = force->joint == gone ? into : force->joint;
         } else if (auto* angled = std::get_if<AngledForce>(&load.what)) {
             angled->joint = angled->joint == gone ? into : angled->joint;
+        } else if (auto* between = std::get_if<MemberForce>(&load.what)) {
+            between->from = between->from == gone ? into : between->from;
+            between->to = between->to == gone ? into : between->to;
         }
     }
 }
@@ -143,6 +167,7 @@ JointId addJoint(Truss& truss, Vec2 at) {
 
 void splitMember(Truss& truss, MemberId split, JointId joint) {
     Member& first = truss.members[split.at()];
+    moveLoadsToHalves(truss, first, joint);
     forEachPath(truss, [&](std::vector<JointId>& path) { runThrough(path, first, joint); });
     Member second = first;
     first.b = joint;
@@ -164,6 +189,7 @@ void mergeJoints(Truss& truss, JointId gone, JointId into) {
     }
     dropRepeated(truss.supports, sameSupport);
     moveLoads(truss, gone, into);
+    dropLoadsOffMembers(truss);
     forEachPath(truss, [&](std::vector<JointId>& path) { renameIn(path, gone, into); });
     Things things;
     things.joints = {gone};

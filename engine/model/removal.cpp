@@ -60,6 +60,12 @@ bool losesJoints(Load& load, const Renumbering& joints) {
         joints.apply(chord->chord);
         return chord->chord.size() < 2;
     }
+    if (auto* between = std::get_if<MemberForce>(&load.what)) {
+        const bool gone = joints.goes(between->from) || joints.goes(between->to);
+        joints.apply(between->from);
+        joints.apply(between->to);
+        return gone;
+    }
     const auto follow = [&](auto& force) {
         const bool gone = joints.goes(force.joint);
         joints.apply(force.joint);
@@ -96,6 +102,13 @@ void removeJoints(Truss& truss, const std::vector<bool>& goes) {
 
 } // namespace
 
+void dropLoadsOffMembers(Truss& truss) {
+    std::erase_if(truss.loads, [&](const Load& load) {
+        const auto* between = std::get_if<MemberForce>(&load.what);
+        return between && !findMember(truss, between->from, between->to).valid();
+    });
+}
+
 void removeThings(Truss& truss, const Things& things) {
     const auto members = marked(things.members, truss.members.size());
     const auto supports = marked(things.supports, truss.supports.size());
@@ -103,6 +116,9 @@ void removeThings(Truss& truss, const Things& things) {
     eraseAt(truss.members, [&](std::size_t i) { return members[i]; });
     eraseAt(truss.supports, [&](std::size_t i) { return supports[i]; });
     eraseAt(truss.loads, [&](std::size_t i) { return loads[i]; });
+    if (!things.members.empty()) {
+        dropLoadsOffMembers(truss);
+    }
     if (!things.joints.empty()) {
         removeJoints(truss, marked(things.joints, truss.joints.size()));
     }

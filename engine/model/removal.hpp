@@ -9,4 +9,7 @@ namespace gusset {
 // when fewer than two joints are left of them. Ids without a thing behind them are passed over.
 void removeThings(Truss&, const Things&);
 
+// Loads on members that are no longer there.
+void dropLoadsOffMembers(Truss&);
+
 } // namespace gusset

@@ -74,12 +74,23 @@ struct ChordLoad {              // carried to the joints of a chord by tributary
     friend bool operator==(const ChordLoad&, const ChordLoad&) = default;
 };
 
+// On a member between its joints: carried to the two as by a simple beam, the nearer one taking
+// more.
+struct MemberForce {
+    JointId from; // the two joints of the member, either way round
+    JointId to;
+    double at = 0; // length units from `from`, along the member
+    double fx = 0; // force units, positive along +x
+    double fy = 0; // positive up
+    friend bool operator==(const MemberForce&, const MemberForce&) = default;
+};
+
 struct SelfWeight { // of all members, from area and density
     friend bool operator==(const SelfWeight&, const SelfWeight&) = default;
 };
 
 struct Load {
-    std::variant<JointForce, AngledForce, ChordLoad, SelfWeight> what;
+    std::variant<JointForce, AngledForce, ChordLoad, SelfWeight, MemberForce> what;
     std::string caseId; // empty: the case "loads"
     UnknownKeys unknown;
 
@@ -126,10 +137,18 @@ struct Axle {
     friend bool operator==(const Axle&, const Axle&) = default;
 };
 
+struct MovingUniform {
+    double perLength = 0;         // force units per length unit of path, positive up
+    std::optional<double> length; // length units; none: as long as is worst
+    UnknownKeys unknown;
+    friend bool operator==(const MovingUniform&, const MovingUniform&) = default;
+};
+
 struct MovingLoad {
     std::string id;
     std::vector<JointId> path;
     std::vector<Axle> axles;
+    std::optional<MovingUniform> uniform; // besides the axles, or instead
     UnknownKeys unknown;
 
     friend bool operator==(const MovingLoad&, const MovingLoad&) = default;
@@ -169,9 +188,10 @@ struct Extent {
     Vec2 high;
 };
 [[nodiscard]] Extent extent(const Truss&);
-// The force of a joint load by components, force units; nothing for chord loads and self-weight.
+// The force of a joint load by components, force units; nothing for loads on more than
+// a joint.
 [[nodiscard]] std::optional<Vec2> forceOf(const Load&);
-[[nodiscard]] JointId jointOf(const Load&); // none for chord loads and self-weight
+[[nodiscard]] JointId jointOf(const Load&); // none for loads on more than a joint
 // Sine and cosine of an angle in degrees, exact at multiples of 30, 45 and 90.
 [[nodiscard]] Vec2 directionOf(double degrees);
 

@@ -2,12 +2,12 @@
 
 #include "core/tolerance.hpp"
 #include "model/findings.hpp"
+#include "model/member_index.hpp"
+#include "model/path_faults.hpp"
 #include "model/section_shapes.hpp"
 
 #include <algorithm>
 #include <cmath>
-#include <cstdint>
-#include <unordered_map>
 #include <unordered_set>
 
 namespace gusset {
@@ -15,13 +15,6 @@ namespace gusset {
 namespace {
 
 std::string quoted(const std::string& name) { return "\"" + name + "\""; }
-
-// Joints by the pair of their indices, either way round.
-std::uint64_t keyOfPair(JointId a, JointId b) {
-    const auto low = static_cast<std::uint64_t>(std::min(a, b).index);
-    const auto high = static_cast<std::uint64_t>(std::max(a, b).index);
-    return (high << 32) | low;
-}
 
 class Examiner {
 public:
@@ -114,7 +107,6 @@ private:
     }
 
     void checkMembers() {
-        std::unordered_map<std::uint64_t, std::size_t> pairs;
         for (std::size_t i = 0; i < truss_.members.size(); ++i) {
             const Member& member = truss_.members[i];
             const std::string at = placeOf("members", i);
@@ -125,12 +117,12 @@ private:
                       "no section " + quoted(member.section) + ": add it under \"sections\"");
             }
             if (checkJoint(member.a, at + ".a") && checkJoint(member.b, at + ".b")) {
-                checkEnds(i, pairs);
+                checkEnds(i);
             }
         }
     }
 
-    void checkEnds(std::size_t i, std::unordered_map<std::uint64_t, std::size_t>& pairs) {
+    void checkEnds(std::size_t i) {
         const Member& member = truss_.members[i];
         const std::string at = placeOf("members", i);
         const MemberId id{static_cast<int>(i)};
@@ -145,11 +137,11 @@ private:
                   "member " + memberName(truss_, id) +
                       " has no length: move one of its joints apart from the other");
         }
-        const auto [other, isNew] = pairs.emplace(keyOfPair(member.a, member.b), i);
-        if (!isNew) {
+        if (!index_.add(member, id)) {
             error(IssueCode::Duplicate, at,
                   "member " + memberName(truss_, id) + " is there already as " +
-                      placeOf("members", other->second) + ": remove one of the two");
+                      placeOf("members", index_.find(member.a, member.b).at()) +
+                      ": remove one of the two");
         }
     }
 
@@ -186,6 +178,24 @@ private:
     void checkLoad(const ChordLoad& load, const std::string& at) {
         checkPath(load.chord, at + ".chord");
         checkNumber(load.perLength, at + ".perLength");
+    }
+    void checkLoad(const MemberForce& load, const std::string& at) {
+        checkNumber(load.at, at + ".at");
+        checkNumber(load.fx, at + ".fx");
+        checkNumber(load.fy, at + ".fy");
+        if (!checkJoint(load.from, at + ".member[0]") || !checkJoint(load.to, at + ".member[1]")) {
+            return;
+        }
+        const MemberId member = index_.find(load.from, load.to);
+        if (!member.valid()) {
+            error(IssueCode::UnknownName, at + ".member",
+                  "no member joins " + quoted(truss_.joints[load.from.at()].label) + " and " +
+                      quoted(truss_.joints[load.to.at()].label) + ": name one that is there");
+        } else if (load.at < 0 || load.at > length(memberVector(truss_, member)) + shortest_) {
+            error(IssueCode::OutOfRange, at + ".at",
+                  "lies beyond the end of member " + memberName(truss_, member) +
+                      ": it counts from joint " + quoted(truss_.joints[load.from.at()].label));
+        }
     }
     void checkLoad(const SelfWeight&, const std::string&) {}
 
@@ -272,10 +282,25 @@ private:
             const std::string at = placeOf("moving", i);
             checkName(moving.id, at + ".id", ids);
             checkPath(moving.path, at + ".path");
-            for (std::size_t k = 0; k < moving.axles.size(); ++k) {
-                const std::string axle = placeOf(at + ".axles", k);
-                checkNumber(moving.axles[k].at, axle + ".at");
-                checkNumber(moving.axles[k].force, axle + ".force");
+            checkAxles(moving.axles, at + ".axles");
+            if (moving.uniform) {
+                checkNumber(moving.uniform->perLength, at + ".uniform.perLength");
+                checkPositive(moving.uniform->length, at + ".uniform.length");
+            } else if (moving.axles.empty()) {
+                error(IssueCode::Missing, at, "has no load: give it \"axles\" or \"uniform\"");
+            }
+        }
+    }
+
+    void checkAxles(const std::vector<Axle>& axles, const std::string& at) {
+        std::unordered_set<double> places;
+        for (std::size_t i = 0; i < axles.size(); ++i) {
+            const std::string place = placeOf(at, i);
+            checkNumber(axles[i].at, place + ".at");
+            checkNumber(axles[i].force, place + ".force");
+            if (!places.insert(axles[i].at).second) {
+                error(IssueCode::Duplicate, place + ".at",
+                      "another axle stands at the same place: make them one with both forces");
             }
         }
     }
@@ -290,10 +315,29 @@ private:
 
     const Truss& truss_;
     double shortest_ = 0;
+    MemberIndex index_;
     std::unordered_set<std::string> materials_;
     std::unordered_set<std::string> sections_;
     Issues errors_;
 };
+
+} // namespace
+
+namespace {
+
+// Not errors: a member may be redrawn under a path that is to stay.
+void addPathNotes(const Truss& truss, Issues& notes) {
+    if (truss.moving.empty()) {
+        return;
+    }
+    const MemberIndex members(truss);
+    for (std::size_t i = 0; i < truss.moving.size() && notes.size() < kMostIssues; ++i) {
+        const std::string at = placeOf("moving", i) + ".path";
+        if (const auto fault = faultOfPath(truss, members, truss.moving[i].path, at)) {
+            notes.push_back(*fault);
+        }
+    }
+}
 
 } // namespace
 
@@ -308,6 +352,7 @@ Findings validate(const Truss& truss) {
     findings.errors = errorsOf(truss);
     if (findings.errors.empty()) {
         findings.notes = suspicious(truss);
+        addPathNotes(truss, findings.notes);
         for (Issue& note : leftOut(truss)) {
             findings.notes.push_back(std::move(note));
         }

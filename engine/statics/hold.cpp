@@ -3,6 +3,7 @@
 
 #include "core/tolerance.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 namespace gusset {
@@ -34,7 +35,8 @@ void add(const Restraint& restraint, const Restraint*& first, Hold& hold) {
 }
 
 bool agrees(const Restraint& restraint, const Hold& hold, double extent) {
-    return std::abs(dot(hold.settled, restraint.along) - restraint.settle) <= kSameSpot * extent;
+    const double scale = std::max(extent, std::abs(restraint.settle));
+    return std::abs(dot(hold.settled, restraint.along) - restraint.settle) <= kSameSpot * scale;
 }
 
 } // namespace

@@ -1,8 +1,10 @@
 // Loads of the chosen cases, carried to the joints; see structure.hpp.
+#include "model/member_index.hpp"
 #include "statics/structure.hpp"
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 
 namespace gusset {
 
@@ -21,10 +23,16 @@ struct Span {
     MemberId member;    // that lies between the joints, if one does
 };
 
+struct FactoredLoad {
+    const Load& load;
+    double factor = 1;
+};
+
 // Calls take(span) for every span of the load, times its factor.
 template <class Take>
-void forEachSpan(const Truss& truss, const Structure& structure, const Load& load, double factor,
-                 Take take) {
+void forEachSpan(const Truss& truss, const Structure& structure, const MemberIndex& members,
+                 const FactoredLoad& factored, Take take) {
+    const auto& [load, factor] = factored;
     const double metre = toMetre(truss.units.length);
     const auto breadth = [&](JointId a, JointId b) {
         return std::abs(truss.joints[b.at()].at.x - truss.joints[a.at()].at.x);
@@ -35,7 +43,7 @@ void forEachSpan(const Truss& truss, const Structure& structure, const Load& loa
             const JointId b = chord->chord[i + 1];
             const double up =
                 chord->perLength * breadth(a, b) * factor * toNewton(truss.units.force);
-            take(Span{a, b, -up, metre * breadth(a, b), findMember(truss, a, b)});
+            take(Span{a, b, -up, metre * breadth(a, b), members.find(a, b)});
         }
     }
     if (!isSelfWeight(load)) {
@@ -48,6 +56,16 @@ void forEachSpan(const Truss& truss, const Structure& structure, const Load& loa
         const MemberId member{static_cast<int>(i)};
         take(Span{a, b, factor * bar.weight, metre * breadth(a, b), member});
     }
+}
+
+// By the law of the lever: the nearer joint takes more.
+void carryToEnds(const Truss& truss, const MemberForce& load, double factor,
+                 std::vector<Vec2>& loads) {
+    const double whole = length(truss.joints[load.to.at()].at - truss.joints[load.from.at()].at);
+    const Vec2 force = factor * toNewton(truss.units.force) * Vec2{load.fx, load.fy};
+    const double share = load.at / whole;
+    loads[load.from.at()] = loads[load.from.at()] + (1 - share) * force;
+    loads[load.to.at()] = loads[load.to.at()] + share * force;
 }
 
 } // namespace
@@ -82,15 +100,19 @@ double caseFactor(const Truss& truss, const LoadChoice& choice, const Load& load
 std::vector<Vec2> jointLoads(const Truss& truss, const Structure& structure,
                              const LoadChoice& choice) {
     std::vector<Vec2> loads(truss.joints.size());
+    const MemberIndex members(truss);
     for (const Load& load : truss.loads) {
         const double factor = caseFactor(truss, choice, load);
         if (factor == 0) {
             continue;
         }
-        forEachSpan(truss, structure, load, factor, [&](const Span& span) {
+        forEachSpan(truss, structure, members, {load, factor}, [&](const Span& span) {
             loads[span.a.at()].y -= span.down / 2;
             loads[span.b.at()].y -= span.down / 2;
         });
+        if (const auto* between = std::get_if<MemberForce>(&load.what)) {
+            carryToEnds(truss, *between, factor, loads);
+        }
         const std::optional<Vec2> force = forceOf(load);
         if (!force) {
             continue;
@@ -106,21 +128,96 @@ std::vector<Vec2> jointLoads(const Truss& truss, const LoadChoice& choice) {
     return jointLoads(truss, weighed ? structureOf(truss) : Structure{}, choice);
 }
 
+namespace {
+
+// A force across a member, `at` the fraction of the member's length from its left end.
+struct CrossForce {
+    double at = 0;
+    double size = 0; // N, positive when it makes the member sag
+};
+
+// What bends one member as a simple beam.
+struct Bending {
+    double uniform = 0; // N·m, load times horizontal breadth
+    double length = 0;  // m
+    std::vector<CrossForce> forces;
+
+    [[nodiscard]] double momentAt(double t) const {
+        double moment = uniform * t * (1 - t) / 2;
+        for (const CrossForce& force : forces) {
+            moment += force.size * length * std::min(t, force.at) * (1 - std::max(t, force.at));
+        }
+        return moment;
+    }
+
+    // Where the shear of the uniform load and of the forces is zero, were `t` in this stretch.
+    [[nodiscard]] double turningPoint(double t) const {
+        double slope = uniform / 2;
+        for (const CrossForce& force : forces) {
+            slope += force.size * length * (t < force.at ? 1 - force.at : -force.at);
+        }
+        return uniform == 0 ? t : slope / uniform;
+    }
+
+    // The moment of the largest size: under a force, or between two where the shear is zero.
+    [[nodiscard]] double largest() const {
+        std::vector<double> ends{0, 1};
+        for (const CrossForce& force : forces) {
+            ends.push_back(force.at);
+        }
+        std::sort(ends.begin(), ends.end());
+        double largest = 0;
+        const auto consider = [&](double t) {
+            const double moment = momentAt(t);
+            largest = std::abs(moment) > std::abs(largest) ? moment : largest;
+        };
+        for (std::size_t i = 1; i < ends.size(); ++i) {
+            consider(ends[i]);
+            const double turn = turningPoint((ends[i - 1] + ends[i]) / 2);
+            if (turn > ends[i - 1] && turn < ends[i]) {
+                consider(turn);
+            }
+        }
+        return largest;
+    }
+};
+
+CrossForce crossForceOf(const Truss& truss, const Bar& bar, const MemberForce& load,
+                        double factor) {
+    const bool leftIsA = bar.along.x >= 0;
+    const Vec2 rightwards = leftIsA ? bar.along : -bar.along;
+    const bool fromLeft = (load.from.index == bar.a) == leftIsA;
+    const double fraction = load.at * toMetre(truss.units.length) / bar.length;
+    const double newtons = factor * toNewton(truss.units.force);
+    return {fromLeft ? fraction : 1 - fraction, -newtons * cross(rightwards, {load.fx, load.fy})};
+}
+
+} // namespace
+
 std::vector<double> bendingMoments(const Truss& truss, const Structure& structure,
                                    const LoadChoice& choice) {
-    std::vector<double> moments;
+    const MemberIndex members(truss);
+    std::map<MemberId, Bending> bent;
     for (const Load& load : truss.loads) {
         const double factor = caseFactor(truss, choice, load);
         if (factor == 0) {
             continue;
         }
-        forEachSpan(truss, structure, load, factor, [&](const Span& span) {
-            if (!span.member.valid() || span.down * span.breadth == 0) {
-                return;
+        forEachSpan(truss, structure, members, {load, factor}, [&](const Span& span) {
+            if (span.member.valid() && span.down * span.breadth != 0) {
+                bent[span.member].uniform += span.down * span.breadth;
             }
-            moments.resize(truss.members.size());
-            moments[span.member.at()] += span.down * span.breadth / 8;
         });
+        if (const auto* between = std::get_if<MemberForce>(&load.what)) {
+            const MemberId member = members.find(between->from, between->to);
+            const Bar& bar = structure.bars[member.at()];
+            bent[member].length = bar.length;
+            bent[member].forces.push_back(crossForceOf(truss, bar, *between, factor));
+        }
+    }
+    std::vector<double> moments(bent.empty() ? 0 : truss.members.size());
+    for (const auto& [member, bending] : bent) {
+        moments[member.at()] = bending.largest();
     }
     return moments;
 }

@@ -52,12 +52,12 @@ struct LoadChoice {
 [[nodiscard]] std::vector<std::string> caseNames(const Truss&); // in order of first mention
 [[nodiscard]] double caseFactor(const Truss&, const LoadChoice&, const Load&);
 
-// Force on each joint, N. A load along a chord and self-weight are carried to the joints as by
-// simple beams between them.
+// Force on each joint, N. A load along a chord, self-weight and a load on a member are carried
+// to the joints as by simple beams between them.
 [[nodiscard]] std::vector<Vec2> jointLoads(const Truss&, const LoadChoice&);
 [[nodiscard]] std::vector<Vec2> jointLoads(const Truss&, const Structure&, const LoadChoice&);
-// N·m, a member each: by how much such loads bend the member that lies between the joints, at the
-// middle of a simple beam, positive sagging. Empty when no load does.
+// N·m, a member each: the largest moment by which such loads bend the member that lies between
+// the joints, as a simple beam, positive sagging. Empty when no load does.
 [[nodiscard]] std::vector<double> bendingMoments(const Truss&, const Structure&, const LoadChoice&);
 
 } // namespace gusset

@@ -77,7 +77,12 @@ TEST_CASE("Every key of the format is read into the model") {
     CHECK(read.supports[1].settleAlong == -0.25);
     CHECK(std::get<AngledForce>(read.loads[1].what) == AngledForce{JointId{3}, 12, -90});
     CHECK(std::get<ChordLoad>(read.loads[4].what).chord.size() == 3);
-    CHECK(std::holds_alternative<SelfWeight>(read.loads[5].what));
+    CHECK(std::get<MemberForce>(read.loads[5].what) ==
+          MemberForce{JointId{2}, JointId{0}, 2.5, 0, -3});
+    CHECK(read.moving[1].uniform->perLength == -5);
+    CHECK(read.moving[1].uniform->length == 4);
+    CHECK(read.moving[1].uniform->unknown == R"({"of":"us"})");
+    CHECK(std::holds_alternative<SelfWeight>(read.loads[6].what));
     CHECK(read.loads[0].unknown == R"({"from":[1,2.50,"x",null,true]})");
     CHECK(read.materials[0].alpha == 1.17e-5);
     CHECK_FALSE(read.materials[1].E.has_value());

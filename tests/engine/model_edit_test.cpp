@@ -112,7 +112,7 @@ TEST_CASE("With a joint go its members, supports and loads, and the others keep 
 TEST_CASE("Chords and paths close over a joint that goes, and go when one joint is left") {
     Truss truss = triangle();
     truss.loads.push_back({ChordLoad{{JointId{0}, JointId{1}, JointId{2}}, -1}, {}, {}});
-    truss.moving.push_back({"cart", {JointId{0}, JointId{1}}, {{0, -1, {}}}, {}});
+    truss.moving.push_back({"cart", {JointId{0}, JointId{1}}, {{0, -1, {}}}, {}, {}});
     Things things;
     things.joints = {JointId{1}};
     const Truss left = done(truss, Remove{things});

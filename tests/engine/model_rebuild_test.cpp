@@ -73,7 +73,7 @@ TEST_CASE(
     "chords and paths along a member run through the joint that splits it, either way round") {
     Truss truss = roof();
     truss.loads.push_back({ChordLoad{{JointId{1}, JointId{0}}, -2}, {}, {}});
-    truss.moving = {{"cart", {JointId{0}, JointId{1}}, {}, {}}};
+    truss.moving = {{"cart", {JointId{0}, JointId{1}}, {{0, -1, {}}}, {}, {}}};
     const Truss after = done(truss, SplitMember{MemberId{0}, {2, 0}});
     CHECK(std::get<ChordLoad>(after.loads[1].what).chord ==
           std::vector{JointId{1}, JointId{3}, JointId{0}});

@@ -121,8 +121,34 @@ TEST_CASE("Paths and chords need two joints, each named once") {
     truss.loads.push_back({ChordLoad{{JointId{0}}, -1}, {}, {}});
     CHECK(firstError(truss) == "loads[0].chord: needs at least two joints");
     truss = triangle();
-    truss.moving.push_back({"cart", {JointId{0}, JointId{1}, JointId{0}}, {}, {}});
+    truss.moving.push_back({"cart", {JointId{0}, JointId{1}, JointId{0}}, {{0, -1, {}}}, {}, {}});
     CHECK(firstError(truss).starts_with("moving[0].path[2]: joint \"A\" stands twice"));
+}
+
+TEST_CASE("Two axles at one place, and a moving load without a load, are refused") {
+    Truss truss = triangle();
+    truss.moving.push_back({"cart", {JointId{0}, JointId{1}}, {{0, -1, {}}, {0, -2, {}}}, {}, {}});
+    CHECK(firstError(truss) == "moving[0].axles[1].at: another axle stands at the same place: "
+                               "make them one with both forces");
+    truss.moving[0].axles.clear();
+    CHECK(firstError(truss) == "moving[0]: has no load: give it \"axles\" or \"uniform\"");
+    truss.moving[0].uniform = MovingUniform{-4, 0.0, {}};
+    CHECK(firstError(truss) == "moving[0].uniform.length: must be greater than 0");
+}
+
+TEST_CASE("A path on which no load can move is noted with the place where it stops") {
+    Truss truss = triangle();
+    joint(truss, "D", 6, 0);
+    member(truss, "C", "D");
+    truss.moving.push_back({"cart", {}, {{0, -1, {}}}, {}, {}});
+    truss.moving[0].path = {JointId{0}, JointId{1}, JointId{3}};
+    CHECK(firstNote(truss) == "moving[0].path[2]: no member joins B and D: name the joints that "
+                              "the load passes, one after the other");
+    truss.moving[0].path = {JointId{0}, JointId{1}, JointId{2}};
+    CHECK(firstNote(truss) == "moving[0].path[2]: the path turns back or upright between B and C: "
+                              "let it lead on to one side");
+    truss.moving[0].path = {JointId{0}, JointId{2}, JointId{3}};
+    CHECK(firstNote(truss).find("path") == std::string::npos);
 }
 
 TEST_CASE("Loose joints, joints on one spot and members through joints are noted") {
@@ -160,7 +186,7 @@ TEST_CASE("The search for crossings agrees with trying every pair") {
 
 TEST_CASE("What is kept and not computed is noted") {
     Truss truss = triangle();
-    truss.moving.push_back({"cart", {JointId{0}, JointId{1}}, {{0, -8, {}}}, {}});
+    truss.moving.push_back({"cart", {JointId{0}, JointId{1}}, {{0, -8, {}}}, {}, {}});
     CHECK(firstNote(truss).starts_with("moving: "));
     CHECK(validate(truss).notes.front().code == IssueCode::NotComputed);
 }

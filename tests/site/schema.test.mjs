@@ -49,6 +49,12 @@ const changes = {
     'a shape that is none': (m) => (m.sections[1].shape = 'girder'),
     'a factor that is text': (m) => (m.combinations[0].factors.dead = '1.35'),
     'an axle without place': (m) => delete m.moving[0].axles[0].at,
+    'a moving load without a load': (m) => (m.moving[0].axles = []),
+    'a load on a member without place': (m) => (m.loads[0] = { member: ['A', 'B'], fy: -1 }),
+    'a load on three joints': (m) => (m.loads[0] = { member: ['A', 'B', 'D'], at: 1, fy: -1 }),
+    'a load on a joint and a member': (m) =>
+        (m.loads[0] = { joint: 'A', member: ['A', 'B'], at: 1, fy: -1, size: 1 }),
+    'a uniform load of no length': (m) => (m.moving[0].uniform = { perLength: -4, length: 0 }),
     'half a digit': (m) => (m.class = { numbers: { digits: 2.5 } }),
     'moments of no sense': (m) => (m.class = { moments: 'left' }),
     'an exercise that is a list': (m) => (m.exercise = []),

@@ -4,6 +4,7 @@
 #include "exchange/deflated.hpp"
 #include "exchange/link.hpp"
 #include "exchange/link_text.hpp"
+#include "model/findings.hpp"
 #include "statics/solution.hpp"
 #include "support/files.hpp"
 #include "support/rich_model.hpp"
@@ -87,9 +88,9 @@ std::vector<Seed> seeds() {
 }
 
 // A broken thing is told once, with what made it.
-void demand(bool holds, const char* what, const std::string& text, FuzzTally& tally) {
+void demand(bool holds, const std::string& what, const std::string& text, FuzzTally& tally) {
     if (!holds && tally.broken.size() < 10) {
-        tally.broken.push_back(std::string(what) + ": " + text);
+        tally.broken.push_back(what + ": " + text);
     }
 }
 
@@ -108,7 +109,9 @@ void judge(const Outcome<Reading>& read, const std::string& text, FuzzTally& tal
     const Outcome<Reading> fromLink = readLink(writeLink(truss));
     demand(fromLink.ok() && fromLink.value().truss == truss, "link changes", text, tally);
     const Solution solution = solve(truss);
-    demand(solution.status != Status::Invalid, "opens and is invalid", text, tally);
+    demand(errorsOf(truss).empty(), "opens and is invalid", text, tally);
+    demand(solution.status != Status::Invalid || !solution.errors.empty(),
+           "is not solved, without a reason", text, tally);
     demand(!writeResults(truss, solution).empty(), "no results", text, tally);
 }
 

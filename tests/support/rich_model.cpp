@@ -32,6 +32,7 @@ std::string everyKeyOfTheFormat() {
     { "joint": "B", "fx": 0, "fy": 0 },
     { "joint": "B", "fx": 3.5, "case": "loads" },
     { "chord": ["A", "Ü2", "B"], "perLength": -4, "case": "deck" },
+    { "member": ["Ü2", "A"], "at": 2.5, "fy": -3, "case": "wind", "hook": "left" },
     { "selfWeight": true, "case": "dead" }
   ],
   "materials": [
@@ -48,7 +49,8 @@ std::string everyKeyOfTheFormat() {
   ],
   "moving": [
     { "id": "cart", "path": ["A", "Ü2", "B"], "speed": 5,
-      "axles": [ { "at": 0, "force": -8, "wheels": 2 }, { "at": 1.8, "force": -8 } ] }
+      "axles": [ { "at": 0, "force": -8, "wheels": 2 }, { "at": 1.8, "force": -8 } ] },
+    { "id": "crowd", "path": ["A", "Ü2"], "uniform": { "perLength": -5, "length": 4, "of": "us" } }
   ],
   "class": { "moments": "clockwise", "angles": "slopes", "axes": "H-V", "symbols": "S1",
              "senses": "guessed", "ink": "blue",
@@ -98,8 +100,11 @@ void dressLoads(Truss& truss, Random& random) {
     const JointId last{static_cast<int>(truss.joints.size()) - 1};
     truss.loads.push_back({ChordLoad{{first, last}, random.decimal(-9, 9, 3)}, "deck", {}});
     truss.loads.push_back({SelfWeight{}, {}, {}});
+    const Member& member = truss.members.front();
+    truss.loads.push_back({MemberForce{member.b, member.a, 0.01, 0, -3}, "wind", {}});
     truss.combinations.push_back({"all", {{"dead", 1.35}, {"wind", 1.0 / 3}}, {}});
-    truss.moving.push_back({"cart", {first, last}, {{0, -8, {}}, {1.8, -4, {}}}, {}});
+    truss.moving.push_back({"cart", {first, last}, {{0, -8, {}}, {1.8, -4, {}}}, {}, {}});
+    truss.moving.push_back({"crowd", {last, first}, {}, MovingUniform{-4, {}, {}}, {}});
 }
 
 } // namespace
