@@ -1,5 +1,5 @@
 # cmake -D INDEX=index.json -D OUTPUT=file.cpp -P example_list.cmake
-# Writes the examples' files and titles as C++, in the order of the index.
+# Writes the examples' files, titles and sentences as C++, in the order of the index.
 file(READ ${INDEX} text)
 string(JSON count LENGTH "${text}" examples)
 math(EXPR last "${count} - 1")
@@ -7,9 +7,12 @@ set(rows "")
 foreach(i RANGE ${last})
     string(JSON file GET "${text}" examples ${i} file)
     string(JSON title GET "${text}" examples ${i} title)
-    string(REPLACE "\\" "\\\\" title "${title}")
-    string(REPLACE "\"" "\\\"" title "${title}")
-    string(APPEND rows "    {\"${file}\", \"${title}\"},\n")
+    string(JSON says GET "${text}" examples ${i} says)
+    foreach(words IN ITEMS title says)
+        string(REPLACE "\\" "\\\\" ${words} "${${words}}")
+        string(REPLACE "\"" "\\\"" ${words} "${${words}}")
+    endforeach()
+    string(APPEND rows "    {\"${file}\", \"${title}\", \"${says}\"},\n")
 endforeach()
 file(WRITE ${OUTPUT} "#include \"panels/examples.hpp\"\n\n#include <vector>\n\nnamespace gusset {\n\n"
     "std::span<const Example> examples() {\n"

@@ -10,7 +10,7 @@ export function createField(done) {
     let key = ''; // of the field shown; empty: none
     let place = null;
 
-    function finish(how) {
+    function finish(how, text = input.value) {
         if (key === '') {
             return;
         }
@@ -19,7 +19,7 @@ export function createField(done) {
         frame.hidden = true;
         stage.style.transform = '';
         document.getElementById('board').focus({ preventScroll: true });
-        done(finished, input.value, ends[how]);
+        done(finished, text, ends[how]);
     }
 
     // The keyboard of a phone covers the lower half: the whole board rises so far that the field is seen.
@@ -61,6 +61,15 @@ export function createField(done) {
         finish(how[event.key]);
     });
     input.addEventListener('blur', () => finish('kept'));
+    // Rows from a spreadsheet: an input element would run the lines together.
+    input.addEventListener('paste', (event) => {
+        const text = event.clipboardData?.getData('text/plain') ?? '';
+        if (key !== '' && /[\t\n]/.test(text.trim())) {
+            event.preventDefault();
+            input.value = '';
+            finish('kept', text);
+        }
+    });
     // The decimal keypads of phones have no minus. Not a click: that would blur the input first.
     sign.addEventListener('pointerdown', (event) => {
         event.preventDefault();

@@ -163,6 +163,24 @@ TEST_CASE("Supports are put on joints by name and turned by their direction") {
     CHECK(state.message.text == "There is no joint “Q”.");
 }
 
+TEST_CASE("Rows copied from a spreadsheet are laid over a table and go on past its end") {
+    const std::string rows = "joint\tx\ty\r\nA\t0\t0\r\nB\t9\t0\r\nTop\t4,5\t3\r\nQ\t2\t1\r\n";
+    const AppState state = typed(startWith(triangle()), "joint.0.label", rows);
+    REQUIRE(state.truss.joints.size() == 4);
+    CHECK(state.truss.joints[1].at == Vec2{9, 0});
+    CHECK(state.truss.joints[2].label == "Top");
+    CHECK(state.truss.joints[2].at == Vec2{4.5, 3});
+    CHECK(state.truss.joints[3].label == "Q");
+    CHECK(state.truss.joints[3].at == Vec2{2, 1});
+    CHECK(state.history.undoLabel() == "Paste rows");
+}
+
+TEST_CASE("Pasted rows are taken as a whole or not at all, and the message names the row") {
+    const AppState state = typed(startWith(triangle()), "load.1.joint", "B\t1\t-2\nX\t3\t4");
+    CHECK(state.truss == triangle());
+    CHECK(state.message.text == "Row 2 of what was pasted: There is no joint “X”.");
+}
+
 TEST_CASE("A field whose row has gone meanwhile changes nothing") {
     AppState state = startWith(triangle());
     state.truss.loads.clear();

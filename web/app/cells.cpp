@@ -1,6 +1,7 @@
 #include "app/cells.hpp"
 
 #include "app/cell_readers.hpp"
+#include "app/paste.hpp"
 #include "report/number.hpp"
 
 #include <array>
@@ -83,10 +84,24 @@ void begin(const Truss& truss, const Cell& cell, Actions& actions) {
     actions.push_back(BeginField{keyOf(cell), cellText(truss, cell)});
 }
 
+Truss commitRows(const AppState& state, const Cell& cell, const std::string& text,
+                 Actions& actions) {
+    const Outcome<Truss> after = pasteRows(state.truss, cell, text);
+    if (!after) {
+        actions.push_back(Say{MessageKind::Problem, after.issues().front().says});
+        return state.truss;
+    }
+    actions.push_back(Commit{ReplaceTruss{after.value(), "Paste rows"}});
+    return after.value();
+}
+
 // Carries out what was typed; gives back the model as it will be.
 Truss commitCell(const AppState& state, const Cell& cell, const FieldDone& done, Actions& actions) {
     if (done.text.empty() || done.text == cellText(state.truss, cell)) {
         return state.truss;
+    }
+    if (looksLikeRows(done.text)) {
+        return commitRows(state, cell, done.text, actions);
     }
     const Outcome<Edit> edit = cellEdit(state.truss, cell, done.text);
     if (!edit) {
