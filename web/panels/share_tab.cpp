@@ -66,7 +66,7 @@ void exampleList(PanelContext& context) {
     sectionHeading(context.ui, "Examples");
     ImGui::PushStyleVar(ImGuiStyleVar_ItemSpacing, {0, 0});
     for (const Example& example : examples()) {
-        if (listRow(context.ui, example.title)) {
+        if (listEntry(context.ui, example.title, example.says)) {
             context.requests.openExample = example.file;
         }
     }
@@ -79,6 +79,7 @@ void shareTab(PanelContext& context) {
     beginScroll(context.ui, "share");
     link(context);
     files(context);
+    starters(context);
     exampleList(context);
     gap(context.ui, 16);
     endScroll();

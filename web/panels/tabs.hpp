@@ -11,6 +11,8 @@ void forcesTab(PanelContext&);     // the verdict, reactions, member forces
 void workingTab(PanelContext&);    // steps; its bar stays while the steps scroll
 void shareTab(PanelContext&);      // link, files, examples
 
+void starters(PanelContext&); // trusses of the usual forms, in the share tab
+
 // What is picked, over the tools. False: nothing is, and nothing was drawn.
 [[nodiscard]] bool inspector(PanelContext&);
 

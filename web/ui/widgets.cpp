@@ -183,33 +183,46 @@ bool toggle(const Ui& ui, const char* label, bool on) {
     return pressed;
 }
 
+namespace {
+
+bool choiceWord(const Ui& ui, const char* word, bool chosen, float width) {
+    const bool pressed = pressable(word, {width, targetHeight(ui)}, true);
+    const ImVec2 centre = lastItem().centre();
+    const bool lit = chosen || ImGui::IsItemHovered();
+    putCentred(chosen ? *ui.fonts.strong : *ui.fonts.body, centre,
+               packed(lit ? ui.palette->ink : ui.palette->muted), word);
+    if (chosen) {
+        const float half = sizeOf(*ui.fonts.strong, word).x / 2;
+        const float y = std::round(centre.y + ui.fonts.body->FontSize * 0.75f);
+        ImGui::GetWindowDrawList()->AddRectFilled(
+            {centre.x - half, y}, {centre.x + half, y + ui.px(2.5)}, packed(ui.palette->accent));
+    }
+    drawFocus(ui);
+    return pressed;
+}
+
+} // namespace
+
 int wordChoice(const Ui& ui, const char* id, std::span<const char* const> words, int chosen,
                bool spread) {
     ImGui::PushID(id);
-    const float each = ImGui::GetContentRegionAvail().x / static_cast<float>(words.size());
+    const float room = ImGui::GetContentRegionAvail().x;
+    const float between = spread ? 0 : ui.px(4);
+    float used = 0;
     for (int i = 0; i < static_cast<int>(words.size()); ++i) {
-        const bool now = i == chosen;
-        const ImFont& font = now ? *ui.fonts.strong : *ui.fonts.body;
         const char* word = words[static_cast<std::size_t>(i)];
-        const float wide = sizeOf(*ui.fonts.strong, word).x;
-        if (i > 0) {
-            ImGui::SameLine(0, spread ? 0 : ui.px(4));
+        const float wide = sizeOf(*ui.fonts.strong, word).x + ui.px(12);
+        const float width =
+            spread ? room / static_cast<float>(words.size()) : std::max(wide, ui.px(kTouchTarget));
+        if (i > 0 && used + between + width <= room + 1) {
+            ImGui::SameLine(0, between);
+            used += between + width;
+        } else {
+            used = width;
         }
-        const float width = spread ? each : std::max(wide + ui.px(12), ui.px(kTouchTarget));
-        if (pressable(word, {width, targetHeight(ui)}, true)) {
+        if (choiceWord(ui, word, i == chosen, width)) {
             chosen = i;
         }
-        const Corners box = lastItem();
-        const ImVec2 centre = box.centre();
-        const bool lit = now || ImGui::IsItemHovered();
-        putCentred(font, centre, packed(lit ? ui.palette->ink : ui.palette->muted), word);
-        if (now) {
-            const float y = std::round(centre.y + ui.fonts.body->FontSize * 0.75f);
-            ImGui::GetWindowDrawList()->AddRectFilled({centre.x - wide / 2, y},
-                                                      {centre.x + wide / 2, y + ui.px(2.5)},
-                                                      packed(ui.palette->accent));
-        }
-        drawFocus(ui);
     }
     ImGui::PopID();
     return chosen;
@@ -232,6 +245,30 @@ bool listRow(const Ui& ui, const char* label, std::string_view aside) {
     drawIcon(list, Icon::Next, {box.high.x - ui.px(12), y}, ui.px(16), packed(ui.palette->muted));
     list.AddLine({box.low.x, box.high.y}, {box.high.x, box.high.y}, packed(ui.palette->rule),
                  ui.px(1));
+    drawFocus(ui);
+    return pressed;
+}
+
+bool listEntry(const Ui& ui, const char* label, const char* under) {
+    const float room = ImGui::GetContentRegionAvail().x;
+    const float wrap = room - ui.px(32);
+    const ImFont& small = *ui.fonts.small;
+    const ImVec2 size = small.CalcTextSizeA(small.FontSize, FLT_MAX, wrap, under);
+    const float head = ui.fonts.body->FontSize;
+    const bool pressed = pressable(label, {room, head + size.y + ui.px(22)}, true);
+    const Corners box = lastItem();
+    ImDrawList& list = *ImGui::GetWindowDrawList();
+    if (ImGui::IsItemHovered()) {
+        list.AddRectFilled(box.low, box.high, packed(ui.palette->wash));
+    }
+    const float left = box.low.x + ui.px(4);
+    put(*ui.fonts.body, {left, box.low.y + ui.px(8)}, packed(ui.palette->ink), visiblePart(label));
+    list.AddText(&small, small.FontSize,
+                 {std::round(left), std::round(box.low.y + ui.px(12) + head)},
+                 packed(ui.palette->muted), under, nullptr, wrap);
+    drawIcon(list, Icon::Next, {box.high.x - ui.px(12), box.centre().y}, ui.px(16),
+             packed(ui.palette->muted));
+    list.AddLine({box.low.x, box.high.y}, box.high, packed(ui.palette->rule), ui.px(1));
     drawFocus(ui);
     return pressed;
 }

@@ -28,12 +28,15 @@ struct ButtonLook {
 
 // A box that is ticked or not, and its words. True when pressed.
 [[nodiscard]] bool toggle(const Ui&, const char* label, bool on);
-// Words in a row, the chosen one bold and underlined; gives back the choice. Spread over the width
+// Words in rows, the chosen one bold and underlined; gives back the choice. Spread over the width
 // of the column when `spread`.
 [[nodiscard]] int wordChoice(const Ui&, const char* id, std::span<const char* const> words,
                              int chosen, bool spread = false);
 // A line of a list that leads somewhere.
 [[nodiscard]] bool listRow(const Ui&, const char* label, std::string_view aside = {});
+
+// The same with a sentence under its words.
+[[nodiscard]] bool listEntry(const Ui&, const char* label, const char* under);
 
 void rule(const Ui&);
 void gap(const Ui&, double css);
