@@ -219,3 +219,20 @@ TEST_CASE("a chord's load can be picked and erased, and is not dragged") {
     board.feedPixel(PointerPhase::Up, above);
     CHECK(board.state.truss.loads.empty());
 }
+
+TEST_CASE("a load on a member between its joints stands where it acts, can be picked, and is not "
+          "dragged") {
+    Truss truss = roof();
+    truss.loads = {{MemberForce{JointId{0}, JointId{1}, 2, 0, -6}, {}, {}}};
+    Board board = boardOn(truss, {1366, 768});
+    CHECK(shows(sceneOf(board), "6\u2009kN"));
+    const Vec2 place = toPixel(board.state.view.camera, {2, 0});
+    const Vec2 above = place - Vec2{0, 40};
+    board.feedPixel(PointerPhase::Down, above);
+    board.feedPixel(PointerPhase::Up, above);
+    CHECK(board.state.selection.loads == std::vector{LoadId{0}});
+    board.feedPixel(PointerPhase::Down, above);
+    board.feedPixel(PointerPhase::Move, above - Vec2{0, 60});
+    board.feedPixel(PointerPhase::Up, above - Vec2{0, 60});
+    CHECK(board.state.truss == truss);
+}

@@ -24,9 +24,9 @@ double roundStep(double value) {
     return (times >= 5 ? 5 : times >= 2 ? 2 : 1) * decade;
 }
 
-double perPixelOf(const Truss& truss) {
+double perPixelOf(const Truss& truss, const Camera& camera) {
     const double largest = largestLoad(truss);
-    return largest > 0 ? largest / kLongestArrow : kFirstLoad / kFirstLoadLength;
+    return largest > 0 ? largest / longestArrow(camera) : kFirstLoad / kFirstLoadLength;
 }
 
 // Along an axis by components, which are then exact; else by size and angle, as it was drawn.
@@ -73,7 +73,7 @@ Gesture beginNewLoad(const AppState& state, JointId joint) {
     Gesture gesture;
     gesture.kind = GestureKind::DragLoad;
     gesture.joint = joint;
-    gesture.perPixel = perPixelOf(state.truss);
+    gesture.perPixel = perPixelOf(state.truss, state.view.camera);
     return gesture;
 }
 

@@ -121,7 +121,7 @@ void drawLoad(Drawing& drawing, const LoadSymbol& symbol) {
     const Load& load = truss.loads[symbol.load.at()];
     const Ink ink = inkOf(drawing, load);
     addArrow(drawing, symbol.arrow, ink, 2.4F);
-    const double size = length(forceOf(load).value_or(Vec2{}));
+    const double size = length(arrowForce(load).value_or(Vec2{}));
     LabelMark mark = labelOf(forceText(truss, size, drawingStyleOf(truss)), ink, LabelKind::Load);
     const Vec2 extent = drawing.measure(mark.text, mark.kind);
     wish(drawing, std::move(mark), placesBeside(symbol.arrow, symbol.pushes, extent), kLoadWeight);

@@ -15,6 +15,9 @@ constexpr double kCrowded = 0.82;
 // Two arrows along one line at one joint stand side by side, px apart.
 constexpr double kBeside = 10;
 
+// A load of next to nothing still has an arrow, of this share of the longest.
+constexpr double kLeastShare = 0.39;
+
 constexpr double kChordGap = 9;         // px between a chord and the heads on it
 constexpr double kChordArrow = 24;      // px of an arrow's length
 constexpr double kChordApart = 26;      // px between arrows
@@ -82,24 +85,46 @@ int loadsBeside(const Symbols& symbols, JointId joint, Vec2 way) {
         }));
 }
 
+// Where a load's arrow points to, and what stands around there.
+struct Foot {
+    Vec2 at; // CSS px
+    std::vector<Vec2> taken;
+};
+
+Foot footOf(const Truss& truss, const Camera& camera, const Load& load,
+            const std::vector<std::vector<Vec2>>& taken) {
+    if (const auto* force = std::get_if<MemberForce>(&load.what)) {
+        const Vec2 from = truss.joints[force->from.at()].at;
+        const Vec2 along = truss.joints[force->to.at()].at - from;
+        const Vec2 way = directionOnBoard(along);
+        return {toPixel(camera, from + force->at / length(along) * along), {way, -way}};
+    }
+    const JointId joint = jointOf(load);
+    return {toPixel(camera, truss.joints[joint.at()].at), taken[joint.at()]};
+}
+
 void placeLoads(const Truss& truss, const Camera& camera, Symbols& symbols) {
     const double largest = largestLoad(truss);
+    const double longest = longestArrow(camera);
     const std::vector<std::vector<Vec2>> taken =
         symbols.taken; // loads don't push one another about
     for (std::size_t i = 0; i < truss.loads.size(); ++i) {
-        const std::optional<Vec2> force = forceOf(truss.loads[i]);
-        const JointId joint = jointOf(truss.loads[i]);
-        if (!force || !joint.valid() || length(*force) == 0) {
+        const Load& load = truss.loads[i];
+        const std::optional<Vec2> force = arrowForce(load);
+        if (!force || length(*force) == 0) {
             continue;
         }
-        const double share = length(*force) / largest;
-        const double size = kShortestArrow + share * (kLongestArrow - kShortestArrow);
+        const JointId joint = jointOf(load);
+        const double share = kLeastShare + (1 - kLeastShare) * length(*force) / largest;
         const Vec2 way = directionOnBoard(*force);
-        const Vec2 aside = kBeside * loadsBeside(symbols, joint, way) * Vec2{-way.y, way.x};
-        const Vec2 at = toPixel(camera, truss.joints[joint.at()].at) + aside;
-        const PlacedArrow placed = arrowAt(at, way, size, taken[joint.at()]);
+        const int beside = joint.valid() ? loadsBeside(symbols, joint, way) : 0;
+        const Foot foot = footOf(truss, camera, load, taken);
+        const PlacedArrow placed = arrowAt(foot.at + kBeside * beside * Vec2{-way.y, way.x}, way,
+                                           share * longest, foot.taken);
         symbols.loads.push_back({LoadId{static_cast<int>(i)}, joint, placed.arrow, placed.pushes});
-        symbols.taken[joint.at()].push_back(placed.pushes ? -way : way);
+        if (joint.valid()) {
+            symbols.taken[joint.at()].push_back(placed.pushes ? -way : way);
+        }
     }
 }
 
@@ -165,9 +190,21 @@ PlacedArrow arrowAt(Vec2 joint, Vec2 way, double size, const std::vector<Vec2>& 
 double largestLoad(const Truss& truss) {
     double largest = 0;
     for (const Load& load : truss.loads) {
-        largest = std::max(largest, length(forceOf(load).value_or(Vec2{})));
+        largest = std::max(largest, length(arrowForce(load).value_or(Vec2{})));
     }
     return largest;
+}
+
+std::optional<Vec2> arrowForce(const Load& load) {
+    if (const auto* force = std::get_if<MemberForce>(&load.what)) {
+        return Vec2{force->fx, force->fy};
+    }
+    return forceOf(load);
+}
+
+double longestArrow(const Camera& camera) {
+    const double high = camera.size.y - camera.coverTop - camera.coverBottom;
+    return std::clamp(0.115 * high, 40.0, 72.0);
 }
 
 Symbols layOutSymbols(const Truss& truss, const Camera& camera) {

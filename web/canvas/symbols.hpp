@@ -6,16 +6,15 @@
 #include "canvas/camera.hpp"
 #include "model/truss.hpp"
 
+#include <optional>
 #include <vector>
 
 namespace gusset {
 
-inline constexpr double kJointRadius = 5;    // px of a joint's ring
-inline constexpr double kSupportDepth = 25;  // from the joint to the far edge of the hatching
-inline constexpr double kSupportHalf = 16;   // half the length of the ground line
-inline constexpr double kShortestArrow = 28; // a load of next to nothing
-inline constexpr double kLongestArrow = 72;  // the largest load on the board
-inline constexpr double kArrowGap = 8;       // between a joint's middle and the arrow's near end
+inline constexpr double kJointRadius = 5;   // px of a joint's ring
+inline constexpr double kSupportDepth = 25; // from the joint to the far edge of the hatching
+inline constexpr double kSupportHalf = 16;  // half the length of the ground line
+inline constexpr double kArrowGap = 8;      // between a joint's middle and the arrow's near end
 
 struct Arrow { // CSS px
     Vec2 tail;
@@ -30,7 +29,7 @@ struct SupportSymbol {
 
 struct LoadSymbol {
     LoadId load;
-    JointId at;
+    JointId at; // none for a load on a member between its joints
     Arrow arrow;
     bool pushes = true; // its head is at the joint; else its tail
 };
@@ -64,7 +63,12 @@ struct PlacedArrow {
 };
 [[nodiscard]] PlacedArrow arrowAt(Vec2 joint, Vec2 way, double length,
                                   const std::vector<Vec2>& taken);
-// The largest joint load, force units; 0 without any.
+// The force of a load that is drawn as one arrow, on a joint or on a member between its joints;
+// nothing for the others. Force units.
+[[nodiscard]] std::optional<Vec2> arrowForce(const Load&);
+// The largest of these; 0 without any.
 [[nodiscard]] double largestLoad(const Truss&);
+// Px of the arrow of the largest load; shorter on a board that is not high.
+[[nodiscard]] double longestArrow(const Camera&);
 
 } // namespace gusset
