@@ -220,6 +220,25 @@ constexpr Sentence kEnglish[] = {
     {Phrase::UnitLoadNoStiffness,
      "E and A are needed of {members}: give each a section with an area "
      "and a material with E."},
+
+    {Phrase::PolygonOpening,
+     "Letters name the spaces around the truss, clockwise, and figures those "
+     "between its members. Each space is a point of the polygon; the line "
+     "between two points is the force that divides the two spaces."},
+    {Phrase::PolygonCaption, "Lines of the force polygon, as they are drawn"},
+    {Phrase::ColumnLine, "Line"},
+    {Phrase::ColumnStandsFor, "Stands for"},
+    {Phrase::LoadAt, "load at {joint}"},
+    {Phrase::ReactionAt, "reaction at {joint}"},
+    {Phrase::PolygonNoWorking, "Equilibrium alone does not give the forces of this truss, "
+                               "so its polygon can't be drawn."},
+    {Phrase::PolygonCrossing, "{a} and {b} cross without a joint, so they do not divide the plane "
+                              "into spaces: this truss has no force polygon."},
+    {Phrase::PolygonNotConnected, "No member ties {joint} to the rest of the truss, so the spaces "
+                                  "around it can't be told apart."},
+    {Phrase::PolygonForceInside,
+     "At {joint} a force acts inside the truss, where it lies in no space "
+     "of the outside: the polygon would not close around it."},
 };
 
 constexpr bool complete() {

@@ -192,6 +192,18 @@ enum class Phrase {
     UnitLoadNoWorking,
     UnitLoadNoStiffness, // {members}
 
+    // Force polygon.
+    PolygonOpening,
+    PolygonCaption,
+    ColumnLine,
+    ColumnStandsFor,
+    LoadAt,     // {joint}
+    ReactionAt, // {joint}
+    PolygonNoWorking,
+    PolygonCrossing,     // {a} {b}
+    PolygonNotConnected, // {joint}
+    PolygonForceInside,  // {joint}
+
     Count_
 };
 

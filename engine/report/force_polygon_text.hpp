@@ -1,0 +1,15 @@
+#pragma once
+// The force polygon in words: its lines by Bow's notation as a table, or why there is none.
+
+#include "hand/force_polygon.hpp"
+
+#include <string>
+
+namespace gusset {
+
+// "AC is the line b–1": lower-case letters and figures name points of the polygon.
+[[nodiscard]] std::string polygonLineName(const ForcePolygon&, const PolygonLine&);
+[[nodiscard]] std::string forcePolygonText(const Truss&, const ForcePolygon&);
+[[nodiscard]] std::string forcePolygonHtml(const Truss&, const ForcePolygon&);
+
+} // namespace gusset
