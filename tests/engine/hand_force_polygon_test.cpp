@@ -15,24 +15,8 @@ using namespace gusset::support;
 
 namespace {
 
-//      C        24 kN down at C, 8 m wide, 3 m high: reactions 12 kN, rafters −20 kN, tie 16 kN.
-//  B  / \  C    Clockwise from the left: space A below, B on the left, C on the right; 1 inside.
-//    / 1 \      .
-//   A-----B
-//      A
-Truss gable() {
-    Truss truss;
-    joint(truss, "A", 0, 0);
-    joint(truss, "B", 8, 0);
-    joint(truss, "C", 4, 3);
-    member(truss, "A", "C");
-    member(truss, "C", "B");
-    member(truss, "A", "B");
-    pin(truss, "A");
-    roller(truss, "B");
-    force(truss, "C", 0, -24);
-    return truss;
-}
+// The gable of small_truss.hpp. Clockwise from the left: space A below, B on the left, C on the
+// right; 1 inside.
 
 ForcePolygon polygonOf(const Truss& truss) { return forcePolygon(truss, {}, solve(truss)); }
 

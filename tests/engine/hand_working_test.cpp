@@ -35,21 +35,6 @@ const Step& firstStep(const Working& working, StepKind kind) {
     return working.steps.front();
 }
 
-//  A triangle on a pin and a roller: 3-4-5 rafters, 24 kN at the ridge.
-Truss gable() {
-    Truss truss;
-    joint(truss, "A", 0, 0);
-    joint(truss, "B", 8, 0);
-    joint(truss, "C", 4, 3);
-    member(truss, "A", "C");
-    member(truss, "C", "B");
-    member(truss, "A", "B");
-    pin(truss, "A");
-    roller(truss, "B");
-    force(truss, "C", 0, -24);
-    return truss;
-}
-
 } // namespace
 
 TEST_CASE("the working of every determinate truss balances and ends at the solver's forces") {

@@ -12,23 +12,6 @@ using namespace gusset::support;
 
 namespace {
 
-//    C        3-4-5 triangles: 24 kN at C gives 12 kN at each support, rafters 12·5/3 = 20 kN in
-//   / \       compression, tie 20·4/5 = 16 kN in tension
-//  A---B
-Truss gable() {
-    Truss truss;
-    joint(truss, "A", 0, 0);
-    joint(truss, "B", 8, 0);
-    joint(truss, "C", 4, 3);
-    member(truss, "A", "C");
-    member(truss, "C", "B");
-    member(truss, "A", "B");
-    pin(truss, "A");
-    roller(truss, "B");
-    force(truss, "C", 0, -24);
-    return truss;
-}
-
 std::vector<std::string> verdictOf(const Truss& truss) { return verdict(truss, solve(truss)); }
 
 bool contains(const std::string& text, const std::string& part) {

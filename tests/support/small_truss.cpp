@@ -57,4 +57,18 @@ std::size_t jointAt(const Truss& truss, const std::string& label) {
     return known(truss, label).at();
 }
 
+Truss gable() {
+    Truss truss;
+    joint(truss, "A", 0, 0);
+    joint(truss, "B", 8, 0);
+    joint(truss, "C", 4, 3);
+    member(truss, "A", "C");
+    member(truss, "C", "B");
+    member(truss, "A", "B");
+    pin(truss, "A");
+    roller(truss, "B");
+    force(truss, "C", 0, -24);
+    return truss;
+}
+
 } // namespace gusset::support

@@ -13,6 +13,11 @@ void pin(Truss&, const std::string& joint);
 void roller(Truss&, const std::string& joint, double reaction = 90); // degrees
 void force(Truss&, const std::string& joint, double fx, double fy, const std::string& caseId = {});
 
+//      C        a triangle 8 m wide and 3 m high on a pin at A and a roller at B, 24 kN down at C:
+//     / \       reactions 12 kN each, rafters AC and CB 12·5/3 = 20 kN in compression, tie AB
+//    A---B      20·4/5 = 16 kN in tension
+[[nodiscard]] Truss gable();
+
 // Index of a member or a joint that is there.
 [[nodiscard]] std::size_t memberAt(const Truss&, const std::string& a, const std::string& b);
 [[nodiscard]] std::size_t jointAt(const Truss&, const std::string& label);
