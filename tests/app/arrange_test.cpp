@@ -1,0 +1,78 @@
+#include "canvas/arrange.hpp"
+
+#include "app/board.hpp"
+
+#include <catch2/catch_test_macros.hpp>
+
+using namespace gusset;
+using support::Board;
+
+namespace {
+
+Board roofBoard(const Things& selected) {
+    Board board;
+    board.state = startWith(support::roof());
+    board.act(SetSelection{selected});
+    return board;
+}
+
+Things joints(std::vector<JointId> ids) { return {std::move(ids), {}, {}, {}}; }
+
+void commit(Board& board, const std::optional<Edit>& edit) {
+    REQUIRE(edit);
+    board.act(Commit{*edit});
+}
+
+} // namespace
+
+TEST_CASE("a mirror image about the right edge shares the joints on it") {
+    Board board = roofBoard(joints({JointId{0}, JointId{2}})); // rafter CA, C its right end
+    commit(board, mirrorSelection(board.state, Side::Right));
+    // A's image falls on B and rafter CA's on BC, which are there: nothing is doubled.
+    CHECK(board.state.truss.joints.size() == 3);
+    CHECK(board.state.truss.members.size() == 3);
+    CHECK(board.state.truss.loads.size() == 1); // the load at C is its own image
+    board.act(SetSelection{joints({JointId{0}, JointId{1}, JointId{2}})});
+    commit(board, mirrorSelection(board.state, Side::Right));
+    CHECK(board.state.truss.joints.size() == 5);
+    CHECK(board.state.truss.members.size() == 6);
+    REQUIRE(board.state.truss.loads.size() == 2);
+    CHECK(jointOf(board.state.truss.loads[1]) == JointId{4}); // C's image, after A's
+    CHECK(board.state.truss.joints[4].at == Vec2{9, 4});
+    board.press(Key::Undo);
+    board.press(Key::Undo);
+    CHECK(board.state.truss == support::roof());
+}
+
+TEST_CASE("mirrored below, up loads come of down loads") {
+    Board board = roofBoard(joints({JointId{0}, JointId{1}, JointId{2}}));
+    commit(board, mirrorSelection(board.state, Side::Below));
+    CHECK(board.state.truss.joints.size() == 4);
+    CHECK(board.state.truss.joints[3].at == Vec2{3, -4});
+    CHECK(forceOf(board.state.truss.loads[1]) == Vec2{0, 10});
+}
+
+TEST_CASE("repetitions stand side by side and share what meets") {
+    Board board = roofBoard(joints({JointId{0}, JointId{1}, JointId{2}}));
+    commit(board, repeatSelection(board.state, Side::Right, 3));
+    CHECK(board.state.truss.joints.size() == 9); // two more each
+    CHECK(board.state.truss.members.size() == 12);
+    CHECK(board.state.truss.loads.size() == 4);
+    CHECK(board.state.history.undoLabel() == "Copy 3 times");
+}
+
+TEST_CASE("a turn by 90 degrees takes the joints round the middle of their box") {
+    Board board = roofBoard(joints({JointId{0}, JointId{1}})); // the tie, middle at (3, 0)
+    commit(board, turnSelection(board.state, 90));
+    CHECK(board.state.truss.joints[0].at == Vec2{3, -3});
+    CHECK(board.state.truss.joints[1].at == Vec2{3, 3});
+}
+
+TEST_CASE("nothing can be made of nothing, nor a row of what has no width") {
+    Board board = roofBoard({});
+    CHECK_FALSE(mirrorSelection(board.state, Side::Left));
+    CHECK_FALSE(repeatSelection(board.state, Side::Left, 1));
+    CHECK_FALSE(turnSelection(board.state, 45));
+    board.act(SetSelection{joints({JointId{2}})});
+    CHECK_FALSE(repeatSelection(board.state, Side::Right, 2));
+}

@@ -1,0 +1,121 @@
+#include "canvas/arrange.hpp"
+
+#include <algorithm>
+#include <cassert>
+
+namespace gusset {
+
+namespace {
+
+// Selected joints and ends of selected members, marked by their place in the truss.
+std::vector<bool> selectedJoints(const AppState& state) {
+    std::vector<bool> selected(state.truss.joints.size());
+    for (const JointId joint : state.selection.joints) {
+        selected[joint.at()] = true;
+    }
+    for (const MemberId member : state.selection.members) {
+        selected[state.truss.members[member.at()].a.at()] = true;
+        selected[state.truss.members[member.at()].b.at()] = true;
+    }
+    return selected;
+}
+
+Things wholeSelection(const AppState& state) {
+    const Truss& truss = state.truss;
+    const std::vector<bool> selected = selectedJoints(state);
+    Things things;
+    for (std::size_t i = 0; i < selected.size(); ++i) {
+        if (selected[i]) {
+            things.joints.push_back(JointId{static_cast<int>(i)});
+        }
+    }
+    for (std::size_t i = 0; i < truss.members.size(); ++i) {
+        if (selected[truss.members[i].a.at()] && selected[truss.members[i].b.at()]) {
+            things.members.push_back(MemberId{static_cast<int>(i)});
+        }
+    }
+    for (std::size_t i = 0; i < truss.loads.size(); ++i) {
+        const JointId joint = jointOf(truss.loads[i]);
+        if (joint.valid() && selected[joint.at()]) {
+            things.loads.push_back(LoadId{static_cast<int>(i)});
+        }
+    }
+    return things;
+}
+
+Extent boxOf(const Truss& truss, const std::vector<JointId>& joints) {
+    Extent box{truss.joints[joints.front().at()].at, truss.joints[joints.front().at()].at};
+    for (const JointId joint : joints) {
+        const Vec2 at = truss.joints[joint.at()].at;
+        box.low = {std::min(box.low.x, at.x), std::min(box.low.y, at.y)};
+        box.high = {std::max(box.high.x, at.x), std::max(box.high.y, at.y)};
+    }
+    return box;
+}
+
+// Loads on the mirror line are their own images: copying them would double them.
+void dropLoadsOnLine(const Truss& truss, bool upright, double line, Things& things) {
+    std::erase_if(things.loads, [&](LoadId load) {
+        const Vec2 at = truss.joints[jointOf(truss.loads[load.at()]).at()].at;
+        return (upright ? at.x : at.y) == line;
+    });
+}
+
+} // namespace
+
+std::optional<Edit> mirrorSelection(const AppState& state, Side side) {
+    Things things = wholeSelection(state);
+    if (things.joints.empty()) {
+        return std::nullopt;
+    }
+    const Extent box = boxOf(state.truss, things.joints);
+    const bool upright = side == Side::Left || side == Side::Right;
+    const double line = side == Side::Left    ? box.low.x
+                        : side == Side::Right ? box.high.x
+                        : side == Side::Below ? box.low.y
+                                              : box.high.y;
+    dropLoadsOnLine(state.truss, upright, line, things);
+    const Placement image = upright ? Placement{{-1, 0}, {0, 1}, {2 * line, 0}}
+                                    : Placement{{1, 0}, {0, -1}, {0, 2 * line}};
+    return CopyThings{things, {image}};
+}
+
+std::optional<Edit> repeatSelection(const AppState& state, Side side, int times) {
+    assert(times >= 1);
+    const Things things = wholeSelection(state);
+    if (things.joints.empty()) {
+        return std::nullopt;
+    }
+    const Extent box = boxOf(state.truss, things.joints);
+    const Vec2 size = box.high - box.low;
+    const bool across = side == Side::Left || side == Side::Right;
+    const double sign = side == Side::Left || side == Side::Below ? -1 : 1;
+    const Vec2 step = across ? Vec2{sign * size.x, 0} : Vec2{0, sign * size.y};
+    if (step == Vec2{}) { // a selection without that extent would fall on itself
+        return std::nullopt;
+    }
+    CopyThings copy{things, {}};
+    for (int i = 1; i <= times; ++i) {
+        copy.placements.push_back({{1, 0}, {0, 1}, static_cast<double>(i) * step});
+    }
+    return copy;
+}
+
+std::optional<Edit> turnSelection(const AppState& state, double degrees) {
+    const Things things = wholeSelection(state);
+    if (things.joints.empty()) {
+        return std::nullopt;
+    }
+    const Extent box = boxOf(state.truss, things.joints);
+    const Vec2 middle = 0.5 * (box.low + box.high);
+    const Vec2 way = directionOf(degrees);
+    MoveJoints turn;
+    turn.joints = things.joints;
+    for (const JointId joint : things.joints) {
+        const Vec2 from = state.truss.joints[joint.at()].at - middle;
+        turn.to.push_back(middle + from.x * way + from.y * Vec2{-way.y, way.x});
+    }
+    return turn;
+}
+
+} // namespace gusset
