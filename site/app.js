@@ -181,6 +181,7 @@ function pageFor(field, twin, files) {
         showField: field.show,
         hideField: field.hide,
         showCursor: (index) => { canvas.style.cursor = cursors[index]; },
+        setTheme: (name) => { document.documentElement.dataset.theme = name; },
         copyText: (text, said) => copyText(text).then((copied) => {
             if (copied) {
                 tell(said, false);

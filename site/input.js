@@ -61,9 +61,13 @@ export function listenToPointers(canvas, to) {
             const at = place(event);
             slide(panFrom, at, false);
             panFrom = at;
-        } else if (pinching && fingers.has(event.pointerId)) {
-            const before = [...fingers.values()].slice(0, 2).flat();
+            return;
+        }
+        const before = [...fingers.values()].slice(0, 2).flat();
+        if (fingers.has(event.pointerId)) {
             fingers.set(event.pointerId, place(event));
+        }
+        if (pinching) {
             if (fingers.size >= 2) {
                 pinch(before, false);
             }

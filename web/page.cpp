@@ -15,6 +15,7 @@
 #include <imgui_impl_opengl3.h>
 
 #include <algorithm>
+#include <array>
 
 namespace gusset {
 
@@ -46,6 +47,15 @@ void deriveAll(Page& page) {
     Actions actions;
     keepStepInRange(page.state, page.derived, actions);
     update(page.state, actions);
+}
+
+void refreshPageTheme(Page& page) {
+    constexpr std::array kNames{"paper", "dark", "sun"}; // in the order of PaletteName
+    const PaletteName theme = paletteFor(page.state.view.theme, page.viewport);
+    if (page.pageTheme != theme) {
+        page.pageTheme = theme;
+        setPageTheme(kNames[static_cast<std::size_t>(theme)]);
+    }
 }
 
 void beginPanels(Page& page, const Canvas& canvas, double now) {
@@ -273,6 +283,7 @@ void runFrame(Page& page, const Canvas& canvas, double now) {
     if (page.state.revision != page.storedRevision && !inGesture(page.state)) {
         store(page);
     }
+    refreshPageTheme(page);
     refreshTwin(page);
     ++page.framesDrawn;
 }

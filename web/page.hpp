@@ -37,6 +37,7 @@ struct Page {
     bool pinching = false; // of the board
     bool fieldShown = false;
     Cursor cursor = Cursor::Arrow;
+    std::optional<PaletteName> pageTheme; // that the page around the board has
 
     int framesWanted = 3; // until nothing moves any more
     int framesDrawn = 0;

@@ -74,16 +74,35 @@ export async function boardOf(page, size) {
         return { x: item.x + item.width / 2, y: item.y + item.height / 2, ...{ item } };
     }
 
+    const has = async (label) =>
+        (await observe()).items.some((item) => item.label.split('##').includes(label));
+
+    // Scrolls the notebook until the item can be seen, as its user would: by a finger or by the wheel.
+    async function reveal(label) {
+        const { item } = await find('notebook');
+        const low = { x: item.x + item.width / 2, y: item.y + item.height - 30 };
+        const high = { x: low.x, y: low.y - Math.min(200, item.height / 2) };
+        for (let tries = 0; tries < 12 && !(await has(label)); ++tries) {
+            if (size.hasTouch) {
+                await drag(low, high);
+            } else {
+                await page.mouse.move(low.x, low.y);
+                await page.mouse.wheel(0, 150);
+                await idle();
+            }
+        }
+    }
+
     return {
         page,
         hands,
+        reveal,
         idle,
         observe,
         tap,
         drag,
         find,
-        has: async (label) =>
-            (await observe()).items.some((item) => item.label.split('##').includes(label)),
+        has,
         press: async (label) => tap(await find(label)),
         joint: async (label) => {
             const joint = (await observe()).joints.find((one) => one.label === label);

@@ -68,6 +68,7 @@ export function launch() {
 // `errors` from the console or uncaught, `strangers` asked for outside `address`.
 export async function openPage(browser, address, options = sizes.desktop) {
     const context = await browser.newContext(options);
+    context.setDefaultTimeout(10000);
     const page = await context.newPage();
     const errors = [];
     const strangers = [];

@@ -1,0 +1,88 @@
+// A truss is drawn by hand, on each of the sizes, and its forces are read from the page's own tables.
+import assert from 'node:assert/strict';
+import { after, before, test } from 'node:test';
+import { openBoard } from './board.mjs';
+import { launch, screenshot, serve, sizes } from './support.mjs';
+
+let site;
+let browser;
+
+before(async () => {
+    site = await serve();
+    browser = await launch();
+});
+
+after(async () => {
+    await browser?.close();
+    site?.stop();
+});
+
+async function emptyBoard(board) {
+    await board.press('Share');
+    await board.reveal('New empty board');
+    await board.press('New empty board');
+    assert.deepEqual(await board.table('Joints'), []);
+}
+
+// Places on the board, in metres; in pairs of metres where the grid is too fine for single ones. The ground
+// is one unit below the origin, so that on a phone there is room for the load above the top.
+async function placing(board) {
+    const { origin, scale } = await board.observe();
+    const unit = (scale < 24 ? 2 : 1) * scale;
+    return (x, y) => ({ x: origin.x + x * unit, y: origin.y - (y - 1) * unit });
+}
+
+//        C         A triangle 6 wide and 4 high, a pin at A, a roller at B, 10 kN down at C:
+//       / \        half the load on each support; the legs rise 4 over 3 and are 5 long, so that
+//   A ∆-----B ○    AC = BC = 5·5/4 = 6.25 kN in compression, AB = 6.25·3/5 = 3.75 kN in tension.
+const forces = [
+    ['AB', '3.75', 'T'],
+    ['BC', '−6.25', 'C'],
+    ['CA', '−6.25', 'C'], // as it was drawn, from C to A
+];
+
+async function drawTriangle(board) {
+    await emptyBoard(board);
+    const at = await placing(board);
+    await board.press('Member');
+    await board.drag(at(0, 0), at(6, 0));
+    await board.drag(at(6, 0), at(3, 4));
+    await board.drag(at(3, 4), at(0, 0));
+    await board.press('Pin');
+    await board.tap(at(0, 0));
+    await board.press('Roller');
+    await board.tap(at(6, 0));
+}
+
+// Dragged roughly, then typed exactly into the field that a tap on the arrow opens.
+async function loadTheTop(board) {
+    const top = await board.joint('C');
+    await board.press('Load');
+    await board.drag(top, { x: top.x, y: top.y + 60 });
+    const { model } = await board.observe();
+    assert.equal(model.loads.length, 1, 'a drag from a joint makes a load');
+    await board.tap({ x: top.x, y: top.y - 45 }); // a load that pushes stands above its joint
+    await board.page.locator('#field-input').waitFor({ state: 'visible' });
+    await board.page.keyboard.type('0, -10');
+    await board.page.keyboard.press('Enter');
+    await board.idle();
+}
+
+async function forceTable(board) {
+    const rows = await board.table('Member forces');
+    return rows?.map(([name, value, sense]) => [name, value, sense[0].toUpperCase()]);
+}
+
+for (const [name, size] of Object.entries(sizes)) {
+    test(`on a ${name} a truss is drawn, held, loaded and solved by hand`, async () => {
+        const { board, context, errors, strangers } = await openBoard(browser, site.address, size);
+        await drawTriangle(board);
+        assert.match(await board.verdict(), /determinate/i);
+        await loadTheTop(board);
+        await screenshot(board.page, `drawn-${name}`);
+        assert.deepEqual(await forceTable(board), forces);
+        assert.deepEqual(errors, []);
+        assert.deepEqual(strangers, []);
+        await context.close();
+    }, { timeout: 60000 });
+}

@@ -1,0 +1,135 @@
+// Fingers in every order, and nothing drawn while nothing changes.
+import assert from 'node:assert/strict';
+import { after, before, test } from 'node:test';
+import { openBoard } from './board.mjs';
+import { firstFrame, launch, openPage, serve, sizes } from './support.mjs';
+
+let site;
+let browser;
+
+before(async () => {
+    site = await serve();
+    browser = await launch();
+});
+
+after(async () => {
+    await browser?.close();
+    site?.stop();
+});
+
+const open = (size = sizes.desktop) => openBoard(browser, site.address, size);
+const below = (at, dy) => ({ x: at.x, y: at.y + dy });
+
+test('forces follow a joint while it is dragged', async () => {
+    const { board, context } = await open();
+    const still = await board.table('Member forces');
+    const start = await board.joint('E');
+    await board.drag(start, below(start, -70), { release: false });
+    await board.idle();
+    const during = await board.observe();
+    assert.equal(during.solved, true);
+    assert.ok(during.model.joints.find(({ id }) => id === 'E').y > 3);
+    await board.hands.up();
+    await board.idle();
+    assert.notDeepEqual(await board.table('Member forces'), still);
+    await context.close();
+});
+
+test('a second finger takes the first one’s edit back, and the two move and zoom the board', async () => {
+    const { board, context } = await open(sizes.tablet);
+    const { model, scale } = await board.observe();
+    const start = await board.joint('C');
+    await board.drag(start, below(start, -60), { release: false });
+    assert.notDeepEqual((await board.observe()).model, model);
+    const a = below(start, -60);
+    const b = { x: a.x + 100, y: a.y };
+    await board.hands.down(a, b);
+    await board.idle();
+    assert.deepEqual((await board.observe()).model, model, 'taken back');
+    // The fingers go from 100 to 200 px apart about the same middle.
+    for (let step = 1; step <= 5; ++step) {
+        await board.hands.move({ x: a.x - 10 * step, y: a.y }, { x: b.x + 10 * step, y: b.y });
+    }
+    await board.hands.up();
+    await board.idle();
+    const after = await board.observe();
+    assert.deepEqual(after.model, model);
+    assert.ok(Math.abs(after.scale / scale - 2) < 0.01, `zoomed by ${after.scale / scale}`);
+    await context.close();
+});
+
+test('a cancelled touch leaves everything as it was', async () => {
+    const { board, context } = await open(sizes.tablet);
+    const { model, undo } = await board.observe();
+    const start = await board.joint('C');
+    await board.drag(start, below(start, -60), { release: false });
+    await board.hands.cancel();
+    await board.idle();
+    const after = await board.observe();
+    assert.deepEqual(after.model, model);
+    assert.equal(after.undo, undo);
+    await context.close();
+});
+
+test('the wheel zooms the board about the cursor and scrolls the notebook', async () => {
+    const { board, context, page } = await open();
+    const still = await board.joint('D');
+    await page.mouse.move(still.x, still.y);
+    const { scale } = await board.observe();
+    await page.mouse.wheel(0, -200);
+    await board.idle();
+    const near = await board.observe();
+    assert.ok(near.scale > scale * 1.2);
+    const moved = await board.joint('D');
+    // A wheel event gives its place in whole pixels: half a pixel off, times how much nearer it came.
+    assert.ok(Math.hypot(moved.x - still.x, moved.y - still.y) < 1);
+
+    await page.mouse.move(1200, 600);
+    await page.mouse.wheel(0, 200);
+    await board.idle();
+    assert.equal((await board.observe()).scale, near.scale);
+    await context.close();
+});
+
+test('no frame is drawn and no timer runs while nothing changes', async () => {
+    const { board, context, page } = await open();
+    const before = (await board.observe()).frames;
+    await page.waitForTimeout(3000);
+    assert.equal((await board.observe()).frames, before);
+    await context.close();
+});
+
+test('a lost graphics context comes back with the same picture', async () => {
+    const { board, context, page } = await open();
+    const picture = await page.screenshot();
+    await page.evaluate(async () => {
+        const canvas = document.getElementById('board');
+        const extension = canvas.getContext('webgl2').getExtension('WEBGL_lose_context');
+        const happened = (event) => new Promise((resolve) =>
+            canvas.addEventListener(event, resolve, { once: true }));
+        const lost = happened('webglcontextlost');
+        extension.loseContext();
+        await lost;
+        const restored = happened('webglcontextrestored');
+        setTimeout(() => extension.restoreContext(), 50);
+        await restored;
+    });
+    await board.idle();
+    assert.ok(picture.equals(await page.screenshot()));
+    await context.close();
+});
+
+test('without WebGL2 the page says so, and its tables answer all the same', async () => {
+    const { page, context, errors } = await openPage(browser, site.address);
+    await context.addInitScript(() => {
+        HTMLCanvasElement.prototype.getContext = () => null;
+    });
+    await page.goto(site.address);
+    await firstFrame(page);
+    assert.match(await page.locator('#status').textContent(), /no WebGL2/);
+    const table = page.locator('#tables-content table', { hasText: 'Member forces' });
+    await table.waitFor({ state: 'visible' });
+    assert.equal(await table.locator('tbody tr').count(), 13);
+    assert.deepEqual(errors, []);
+    await context.close();
+});

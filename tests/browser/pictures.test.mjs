@@ -1,0 +1,60 @@
+// Pictures of every state at every size, for people to look at: build/screenshots.
+import assert from 'node:assert/strict';
+import { readFileSync } from 'node:fs';
+import { after, before, test } from 'node:test';
+import path from 'node:path';
+import { openBoard } from './board.mjs';
+import { launch, root, screenshot, serve, sizes } from './support.mjs';
+
+let site;
+let browser;
+
+before(async () => {
+    site = await serve();
+    browser = await launch();
+});
+
+after(async () => {
+    await browser?.close();
+    site?.stop();
+});
+
+function linkTo(example) {
+    const text = readFileSync(path.join(root, 'site/examples', example), 'utf8');
+    return `#j=${encodeURIComponent(JSON.stringify(JSON.parse(text)))}`;
+}
+
+async function picture(size, fragment, name, prepare = async () => {}, options = {}) {
+    const { board, context, page, errors } =
+        await openBoard(browser, site.address, { ...size, ...options }, fragment);
+    await prepare(board);
+    await board.idle();
+    await screenshot(page, name);
+    assert.deepEqual(errors, []);
+    await context.close();
+}
+
+for (const [name, size] of Object.entries(sizes)) {
+    test(`pictures on a ${name}`, async () => {
+        await picture(size, '', `demo-${name}`);
+        await picture(size, linkTo('missing_diagonal.json'), `mechanism-${name}`);
+        await picture(size, linkTo('cottage_roof.json'), `working-${name}`, async (board) => {
+            await board.press('Working');
+            for (let step = 0; step < 5; ++step) {
+                await board.press('Next step');
+            }
+        });
+        await picture(size, '#m=1.abc.9.xyz', `bad-link-${name}`);
+    });
+}
+
+test('pictures of the dark theme and the one for sunlight, the model’s tables, the page to read', async () => {
+    await picture(sizes.desktop, '', 'dark', undefined, { colorScheme: 'dark' });
+    await picture(sizes.desktop, '', 'sun', undefined, { contrast: 'more' });
+    await picture(sizes.desktop, '', 'model', (board) => board.press('Model'));
+    await picture(sizes.desktop, '', 'page', async (board) => {
+        await board.press('Share');
+        await board.reveal('Read as a page');
+        await board.press('Read as a page');
+    });
+});
