@@ -23,7 +23,9 @@ bool hasEasyStart(const Sheet& sheet, const Body& body) {
 }
 
 bool joined(const Sheet& sheet, JointId a, JointId b) {
-    return findMember(sheet.truss, a, b).valid();
+    const auto& members = membersAt(sheet, a);
+    return std::any_of(members.begin(), members.end(),
+                       [&](MemberId member) { return otherEnd(sheet, a, member) == b; });
 }
 
 // Smaller is taken first: without simultaneous equations, next to the last joint, fewer unknowns.

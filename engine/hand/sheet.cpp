@@ -83,6 +83,12 @@ Sheet makeSheet(const Truss& truss, const LoadChoice& choice) {
         sheet.scale = std::max(
             {sheet.scale, std::fabs(sheet.loads.back().x), std::fabs(sheet.loads.back().y)});
     }
+    sheet.membersOf.resize(truss.joints.size());
+    for (std::size_t i = 0; i < truss.members.size(); ++i) {
+        const MemberId member{static_cast<int>(i)};
+        sheet.membersOf[truss.members[i].a.at()].push_back(member);
+        sheet.membersOf[truss.members[i].b.at()].push_back(member);
+    }
     sheet.forces.resize(truss.members.size());
     sheet.drawn.resize(truss.members.size(), 1);
     sheet.reactions.resize(sheet.structure.restraints.size());
@@ -192,15 +198,8 @@ JointId otherEnd(const Sheet& sheet, JointId joint, MemberId member) {
     return ends.a == joint ? ends.b : ends.a;
 }
 
-std::vector<MemberId> membersAt(const Sheet& sheet, JointId joint) {
-    std::vector<MemberId> found;
-    for (std::size_t i = 0; i < sheet.truss.members.size(); ++i) {
-        const Member& member = sheet.truss.members[i];
-        if (member.a == joint || member.b == joint) {
-            found.push_back({static_cast<int>(i)});
-        }
-    }
-    return found;
+const std::vector<MemberId>& membersAt(const Sheet& sheet, JointId joint) {
+    return sheet.membersOf[joint.at()];
 }
 
 bool parallel(Vec2 unit, Vec2 otherUnit) { return std::fabs(cross(unit, otherUnit)) <= kParallel; }

@@ -20,6 +20,7 @@ struct Mirror {
 struct Sheet {
     const Truss& truss;
     Structure structure{};
+    std::vector<std::vector<MemberId>> membersOf{}; // of each joint, in their order
     std::vector<Vec2> loads{};                      // on each joint, force units
     double scale = 0;                               // largest load or reaction so far, force units
     std::vector<std::optional<double>> forces{};    // of each member, once found
@@ -57,7 +58,7 @@ struct Sheet {
 // From one end of a member towards the other, a unit vector.
 [[nodiscard]] Vec2 awayFrom(const Sheet&, JointId, MemberId);
 [[nodiscard]] JointId otherEnd(const Sheet&, JointId, MemberId);
-[[nodiscard]] std::vector<MemberId> membersAt(const Sheet&, JointId);
+[[nodiscard]] const std::vector<MemberId>& membersAt(const Sheet&, JointId);
 [[nodiscard]] bool parallel(Vec2 unit, Vec2 otherUnit);
 
 // Lights what a step found on the board and says what a negative answer means.
