@@ -195,13 +195,19 @@ void carryOut(AppState& state, const SetChoice& action) { state.choice = action.
 
 void carryOut(AppState& state, const Say& action) { say(state, action.kind, action.text); }
 
+// "members[3].b: no joint K", and of a link as a whole: "The link is incomplete".
+std::string sentenceOf(const Issue& issue) {
+    if (issue.at == "the link") {
+        return "The link " + issue.says;
+    }
+    return (issue.at.empty() ? "" : issue.at + ": ") + issue.says;
+}
+
 void carryOut(AppState& state, const OpenText& action) {
     Outcome<Reading> reading =
         looksLikeLink(action.text) ? readLink(action.text) : readModel(action.text);
     if (!reading) {
-        const Issue& first = reading.issues().front();
-        const std::string place = first.at.empty() ? "" : first.at + ": ";
-        say(state, MessageKind::Problem, place + first.says);
+        say(state, MessageKind::Problem, sentenceOf(reading.issues().front()));
         return;
     }
     const std::string label = action.label.empty() ? "Open" : action.label;

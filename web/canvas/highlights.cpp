@@ -8,7 +8,8 @@ namespace gusset {
 namespace {
 
 constexpr float kHaloWidth = 14; // px around what is selected or hovered
-constexpr float kLitWidth = 10;  // and around what the working speaks of
+constexpr float kLitWidth = 11;  // and around what the working speaks of,
+constexpr float kLitEdge = 1.5F; // with an edge to it
 
 struct Halo {
     Ink ink = Ink::Halo;
@@ -119,7 +120,10 @@ void drawBox(Drawing& drawing, Vec2 corner, Vec2 opposite) {
 void drawHalos(Drawing& drawing) {
     haloThings(drawing, drawing.state.selection, {});
     haloThings(drawing, thingsOf(drawing.state.hover), {});
-    haloThings(drawing, spokenOf(drawing), {Ink::Accent, kLitWidth});
+    // A pale band with an edge: on a full one tension and compression would not be told apart.
+    const Things spoken = spokenOf(drawing);
+    haloThings(drawing, spoken, {Ink::Accent, kLitWidth + 2 * kLitEdge});
+    haloThings(drawing, spoken, {Ink::Halo, kLitWidth});
 }
 
 void drawGesture(Drawing& drawing) {
