@@ -17,6 +17,7 @@
 #include <cmath>
 #include <cstddef>
 #include <cstdint>
+#include <limits>
 #include <utility>
 #include <vector>
 
@@ -84,10 +85,6 @@ public:
                 columns_[static_cast<std::size_t>(entry.index)].push_back(static_cast<int>(i));
             }
         }
-    }
-
-    // Consumes the matrix.
-    [[nodiscard]] Factors<Scalar> run() {
         factors_.rows = rows_.size();
         factors_.columns = columns_.size();
         for (std::size_t j = 0; j < columns_.size(); ++j) {
@@ -97,9 +94,22 @@ public:
             search_.rows.insert(toInt(i), rows_[i].size());
             retireIfNothing(toInt(i));
         }
-        for (Pivot pivot = next(); pivot.row >= 0; pivot = next()) {
+    }
+
+    // Takes at most so many pivots; false when there are no more.
+    bool advance(int pivots) {
+        for (; pivots > 0; --pivots) {
+            const Pivot pivot = next();
+            if (pivot.row < 0) {
+                return false;
+            }
             step(pivot);
         }
+        return true;
+    }
+
+    // Consumes the matrix. Precondition: advance() gave false.
+    [[nodiscard]] Factors<Scalar> finish() {
         listFreeColumns();
         return std::move(factors_);
     }
@@ -242,7 +252,10 @@ private:
 
 template <class Scalar>
 [[nodiscard]] Factors<Scalar> eliminate(std::vector<SparseLine<Scalar>> rows, std::size_t columns) {
-    return Elimination<Scalar>(std::move(rows), columns).run();
+    Elimination<Scalar> elimination(std::move(rows), columns);
+    while (elimination.advance(std::numeric_limits<int>::max())) {
+    }
+    return elimination.finish();
 }
 
 // The solution of A·x = right with free unknowns at zero. `right` keeps, at the dependent rows,

@@ -1,0 +1,79 @@
+#include "statics/envelope.hpp"
+
+#include "model/validate.hpp"
+#include "statics/analysis.hpp"
+#include "statics/bar_properties.hpp"
+
+namespace gusset {
+
+namespace {
+
+Issues faultsOf(const Truss& truss, const std::vector<LoadChoice>& choices) {
+    Issues faults = validate(truss).errors;
+    for (const LoadChoice& choice : choices) {
+        if (!faults.empty()) {
+            break;
+        }
+        faults = missingProperties(truss, choice);
+    }
+    return faults;
+}
+
+Issues whyNot(const Analysis& analysis) {
+    if (!analysis.faults.empty()) {
+        return analysis.faults;
+    }
+    return {{IssueCode::OutOfRange, "members",
+             "the truss is a mechanism: it has no envelope before it is stable"}};
+}
+
+void widen(const std::vector<double>& forces, const LoadChoice& choice,
+           std::vector<MemberEnvelope>& envelope) {
+    for (std::size_t i = 0; i < forces.size(); ++i) {
+        if (forces[i] > envelope[i].tension.force) {
+            envelope[i].tension = {forces[i], choice};
+        }
+        if (forces[i] < envelope[i].compression.force) {
+            envelope[i].compression = {forces[i], choice};
+        }
+    }
+}
+
+} // namespace
+
+std::vector<LoadChoice> envelopeChoices(const Truss& truss) {
+    std::vector<LoadChoice> choices;
+    for (const Combination& combination : truss.combinations) {
+        choices.push_back({"", combination.id});
+    }
+    if (!choices.empty()) {
+        return choices;
+    }
+    for (const std::string& name : caseNames(truss)) {
+        choices.push_back({name, ""});
+    }
+    return choices;
+}
+
+Outcome<std::vector<MemberEnvelope>> envelopeOf(const Truss& truss,
+                                                const std::vector<LoadChoice>& choices) {
+    if (const Issues faults = faultsOf(truss, choices); !faults.empty()) {
+        return faults;
+    }
+    const Structure structure = structureOf(truss);
+    const Analysis all = analyse(truss, structure);
+    const Analysis loadsAlone =
+        hasStrains(structure) ? analyse(truss, withoutStrains(structure)) : all;
+    std::vector<MemberEnvelope> envelope(truss.members.size());
+    for (const LoadChoice& choice : choices) {
+        const Analysis& analysis = choice.caseId.empty() ? all : loadsAlone;
+        if (!analysis.solvable) {
+            return whyNot(analysis);
+        }
+        const std::vector<Vec2> loads = jointLoads(truss, structure, choice);
+        widen(respond(analysis, loads)->found.forces, choice, envelope);
+    }
+    return envelope;
+}
+
+} // namespace gusset

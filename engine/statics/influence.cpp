@@ -1,0 +1,171 @@
+#include "statics/influence.hpp"
+
+#include "core/tolerance.hpp"
+#include "model/validate.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace gusset {
+
+namespace {
+
+Vec2 placeOf(const Truss& truss, JointId joint) { return truss.joints[joint.at()].at; }
+
+Issue pathFault(std::size_t at, std::string says) {
+    return {IssueCode::OutOfRange, "path[" + std::to_string(at) + "]", std::move(says)};
+}
+
+Issues whyNot(const Truss& truss, const Analysis& analysis) {
+    if (!analysis.faults.empty()) {
+        return analysis.faults;
+    }
+    const char* says =
+        analysis.status == Status::Mechanism
+            ? "the truss is a mechanism: it has no influence lines before it is stable"
+            : "the truss is too close to a mechanism to be solved";
+    return {{IssueCode::OutOfRange, truss.members.empty() ? "joints" : "members", says}};
+}
+
+double effectOf(const Structure& structure, const Response& response, const Effect& effect) {
+    const auto component = [&](Vec2 v) { return effect.horizontal ? v.x : v.y; };
+    switch (effect.kind) {
+    case EffectKind::MemberForce:
+        return response.found.forces[effect.member.at()];
+    case EffectKind::Displacement:
+        return component(response.displacements[effect.joint.at()]);
+    case EffectKind::Reaction:
+        break;
+    }
+    double sum = 0;
+    for (std::size_t i = 0; i < structure.restraints.size(); ++i) {
+        const Restraint& restraint = structure.restraints[i];
+        if (restraint.joint == effect.joint) {
+            sum += response.found.reactions[i] * component(restraint.along);
+        }
+    }
+    return sum;
+}
+
+// Rounding where nothing should be is written as nothing.
+void tidy(std::vector<double>& ordinates) {
+    double largest = 0;
+    for (double ordinate : ordinates) {
+        largest = std::max(largest, std::abs(ordinate));
+    }
+    for (double& ordinate : ordinates) {
+        if (std::abs(ordinate) <= kZeroForce * largest) {
+            ordinate = 0;
+        }
+    }
+}
+
+} // namespace
+
+double ordinateAt(const InfluenceLine& line, double at) {
+    const std::vector<double>& x = line.at;
+    // A load on the last joint is on the truss, though rounding may have put it a little beyond.
+    const double slack = kSameSpot * x.back();
+    if (at < -slack || at > x.back() + slack) {
+        return 0;
+    }
+    const auto after = std::upper_bound(x.begin(), x.end(), at);
+    if (after == x.begin()) {
+        return line.ordinates.front();
+    }
+    if (after == x.end()) {
+        return line.ordinates.back();
+    }
+    const auto k = static_cast<std::size_t>(after - x.begin());
+    const double share = (at - x[k - 1]) / (x[k] - x[k - 1]);
+    return line.ordinates[k - 1] + share * (line.ordinates[k] - line.ordinates[k - 1]);
+}
+
+Areas areasOf(const InfluenceLine& line) {
+    Areas areas;
+    const auto add = [&](double width, double from, double to) {
+        const double area = width * (from + to) / 2;
+        (area > 0 ? areas.positive : areas.negative) += area;
+    };
+    for (std::size_t i = 0; i + 1 < line.at.size(); ++i) {
+        const double width = line.at[i + 1] - line.at[i];
+        const double from = line.ordinates[i];
+        const double to = line.ordinates[i + 1];
+        if ((from < 0) == (to < 0) || from == 0 || to == 0) {
+            add(width, from, to);
+            continue;
+        }
+        const double zero = width * from / (from - to); // where the line crosses the path
+        add(zero, from, 0);
+        add(width - zero, 0, to);
+    }
+    return areas;
+}
+
+Issues faultsOfPath(const Truss& truss, const std::vector<JointId>& path) {
+    if (path.size() < 2) {
+        return {pathFault(0, "a path needs at least two joints")};
+    }
+    const Vec2 start = placeOf(truss, path.front());
+    const Vec2 run = placeOf(truss, path.back()) - start;
+    const auto name = [&](std::size_t i) { return truss.joints[path[i].at()].label; };
+    Issues issues;
+    for (std::size_t i = 0; i + 1 < path.size(); ++i) {
+        const Vec2 step = placeOf(truss, path[i + 1]) - placeOf(truss, path[i]);
+        const Vec2 offset = placeOf(truss, path[i + 1]) - start;
+        if (!findMember(truss, path[i], path[i + 1]).valid()) {
+            issues.push_back(
+                pathFault(i + 1, "no member joins " + name(i) + " and " + name(i + 1) +
+                                     ": name joints that follow each other along a chord"));
+        } else if (std::abs(cross(run, offset)) > kParallel * dot(run, run)) {
+            issues.push_back(pathFault(i + 1, "joint " + name(i + 1) + " is not in line with " +
+                                                  name(0) + " and " + name(path.size() - 1) +
+                                                  ": name joints of one straight chord"));
+        } else if (dot(step, run) <= 0) {
+            issues.push_back(pathFault(i + 1, "the path turns back at " + name(i) +
+                                                  ": name each joint once, in "
+                                                  "order"));
+        }
+    }
+    return issues;
+}
+
+Outcome<PathAnalysis> analysePath(const Truss& truss, const std::vector<JointId>& path) {
+    Issues faults = validate(truss).errors;
+    if (faults.empty()) {
+        faults = faultsOfPath(truss, path);
+    }
+    if (faults.empty() && path.size() * truss.members.size() > kLargestPath) {
+        faults.push_back(
+            {IssueCode::TooLarge, "path", "path and truss are too large for influence lines"});
+    }
+    if (!faults.empty()) {
+        return faults;
+    }
+    const Analysis analysis = analyse(truss, withoutStrains(structureOf(truss)));
+    if (!analysis.solvable) {
+        return whyNot(truss, analysis);
+    }
+    PathAnalysis result{analysis.structure, path, {}};
+    std::vector<Vec2> loads(truss.joints.size());
+    for (JointId joint : path) {
+        loads[joint.at()] = {0, -1};
+        result.responses.push_back(*respond(analysis, loads));
+        loads[joint.at()] = {};
+    }
+    return result;
+}
+
+InfluenceLine influenceLine(const PathAnalysis& analysis, const Effect& effect) {
+    const std::vector<Vec2>& joints = analysis.structure.joints;
+    InfluenceLine line;
+    for (std::size_t i = 0; i < analysis.path.size(); ++i) {
+        line.at.push_back(
+            length(joints[analysis.path[i].at()] - joints[analysis.path.front().at()]));
+        line.ordinates.push_back(effectOf(analysis.structure, analysis.responses[i], effect));
+    }
+    tidy(line.ordinates);
+    return line;
+}
+
+} // namespace gusset

@@ -1,0 +1,55 @@
+#pragma once
+// Influence lines: what a downward unit load that moves along a path of joints does to one force,
+// reaction or displacement. Between the joints the load goes to them through stringers, as simple
+// beams, so that the line is straight between its ordinates. Method: e.g. Timoshenko & Young,
+// Theory of Structures, 2nd ed., 1965, ch. 3. All ordinates come from one factorisation.
+
+#include "core/outcome.hpp"
+#include "statics/analysis.hpp"
+
+#include <vector>
+
+namespace gusset {
+
+enum class EffectKind { MemberForce, Reaction, Displacement };
+struct Effect {
+    EffectKind kind = EffectKind::MemberForce;
+    MemberId member; // MemberForce: tension positive
+    JointId joint;   // the others: positive along +x or +y; of a reaction the force on the truss
+    bool horizontal = false; // along x
+};
+
+struct InfluenceLine {
+    std::vector<double> at;        // m, of each joint of the path from the first
+    std::vector<double> ordinates; // N per N, m per N for a displacement
+};
+
+// Where a line is evaluated: linear between ordinates, zero beyond the ends.
+[[nodiscard]] double ordinateAt(const InfluenceLine&, double at);
+
+struct Areas { // m times the ordinates' unit
+    double positive = 0;
+    double negative = 0; // ≤ 0
+};
+[[nodiscard]] Areas areasOf(const InfluenceLine&);
+
+// What hinders a path: joints that are not joined, not on one line, or turn back.
+[[nodiscard]] Issues faultsOfPath(const Truss&, const std::vector<JointId>& path);
+
+// A unit load (1 N down) on each joint of a path in turn, and what it does.
+struct PathAnalysis {
+    Structure structure;
+    std::vector<JointId> path;
+    std::vector<Response> responses; // a joint of the path each
+};
+// More of path joints times members than this is refused.
+inline constexpr std::size_t kLargestPath = 20'000'000;
+
+// Issues when the path has a fault or the truss can't be solved. The structure's strains are left
+// out: an influence line is of the load alone.
+[[nodiscard]] Outcome<PathAnalysis> analysePath(const Truss&, const std::vector<JointId>& path);
+
+// Precondition: the responses have displacements if the effect is one.
+[[nodiscard]] InfluenceLine influenceLine(const PathAnalysis&, const Effect&);
+
+} // namespace gusset

@@ -1,0 +1,126 @@
+#include "statics/moving.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace gusset {
+
+namespace {
+
+// The line's ordinates are for a unit load down, forces count up.
+double effectOf(const InfluenceLine& line, const std::vector<Wheel>& wheels, double first,
+                bool reversed) {
+    double sum = 0;
+    for (const Wheel& wheel : wheels) {
+        sum -= wheel.force * ordinateAt(line, first + (reversed ? wheel.behind : -wheel.behind));
+    }
+    return sum;
+}
+
+void consider(const TrainPlace& place, TrainExtremes& extremes) {
+    if (place.value > extremes.largest.value) {
+        extremes.largest = place;
+    }
+    if (place.value < extremes.smallest.value) {
+        extremes.smallest = place;
+    }
+}
+
+// ∫ of the line from its start to `at`, which lies on it.
+double integralTo(const InfluenceLine& line, double at) {
+    double sum = 0;
+    for (std::size_t i = 0; i + 1 < line.at.size() && line.at[i] < at; ++i) {
+        const double end = std::min(at, line.at[i + 1]);
+        sum += (end - line.at[i]) * (line.ordinates[i] + ordinateAt(line, end)) / 2;
+    }
+    return sum;
+}
+
+void consider(const InfluenceLine& line, double perLength, double from, double to,
+              UniformExtremes& extremes) {
+    const double start = std::clamp(from, 0.0, line.at.back());
+    const double end = std::clamp(to, 0.0, line.at.back());
+    const UniformPlace place{perLength * (integralTo(line, end) - integralTo(line, start)), from,
+                             to};
+    if (place.value > extremes.largest.value) {
+        extremes.largest = place;
+    }
+    if (place.value < extremes.smallest.value) {
+        extremes.smallest = place;
+    }
+}
+
+} // namespace
+
+std::vector<Wheel> wheelsOf(const Truss& truss, const MovingLoad& load) {
+    std::vector<Wheel> wheels;
+    for (const Axle& axle : load.axles) {
+        wheels.push_back(
+            {axle.at * toMetre(truss.units.length), axle.force * toNewton(truss.units.force)});
+    }
+    return wheels;
+}
+
+TrainExtremes extremesOf(const InfluenceLine& line, const std::vector<Wheel>& wheels) {
+    TrainExtremes extremes;
+    for (std::size_t axle = 0; axle < wheels.size(); ++axle) {
+        for (std::size_t joint = 0; joint < line.at.size(); ++joint) {
+            for (const bool reversed : {false, true}) {
+                TrainPlace place;
+                place.first =
+                    line.at[joint] + (reversed ? -wheels[axle].behind : wheels[axle].behind);
+                place.reversed = reversed;
+                place.axle = axle;
+                place.joint = joint;
+                place.value = effectOf(line, wheels, place.first, reversed);
+                consider(place, extremes);
+            }
+        }
+    }
+    return extremes;
+}
+
+UniformExtremes extremesOfUniform(const InfluenceLine& line, double perLength, double length) {
+    // Positions of the load's start at which the effect bends.
+    std::vector<double> starts;
+    for (double joint : line.at) {
+        starts.push_back(joint);
+        starts.push_back(joint - length);
+    }
+    std::sort(starts.begin(), starts.end());
+    UniformExtremes extremes;
+    const auto slope = [&](double from) {
+        return ordinateAt(line, from + length) - ordinateAt(line, from);
+    };
+    for (std::size_t i = 0; i < starts.size(); ++i) {
+        consider(line, perLength, starts[i], starts[i] + length, extremes);
+        if (i + 1 == starts.size() || starts[i + 1] <= starts[i]) {
+            continue;
+        }
+        // Inside, the slope is linear: where it is zero, both ends stand over equal ordinates.
+        // Taken a little within, since the line jumps to zero at its ends.
+        const double width = starts[i + 1] - starts[i];
+        const double inset = kSameSpot * width;
+        const double left = slope(starts[i] + inset);
+        const double right = slope(starts[i + 1] - inset);
+        if ((left < 0) == (right < 0) || left == right) {
+            continue;
+        }
+        const double from = starts[i] + inset + (width - 2 * inset) * left / (left - right);
+        consider(line, perLength, from, from + length, extremes);
+    }
+    return extremes;
+}
+
+std::vector<TrainExtremes> movingEnvelope(const PathAnalysis& analysis,
+                                          const std::vector<Wheel>& wheels) {
+    std::vector<TrainExtremes> envelope;
+    for (std::size_t i = 0; i < analysis.structure.bars.size(); ++i) {
+        Effect effect;
+        effect.member = MemberId{static_cast<int>(i)};
+        envelope.push_back(extremesOf(influenceLine(analysis, effect), wheels));
+    }
+    return envelope;
+}
+
+} // namespace gusset
