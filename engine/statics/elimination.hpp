@@ -31,24 +31,15 @@ struct SparseEntry {
 template <class Scalar>
 using SparseLine = std::vector<SparseEntry<Scalar>>;
 
-// How a scalar type decides what counts as zero and what may be a pivot; specialised for each type.
+// What the elimination must know of a scalar type; specialised for each.
 template <class Scalar>
 struct PivotRule;
 
 // Precondition: the entries of the matrix are of the order of 1, as those of unit vectors are.
 template <>
 struct PivotRule<double> {
-    static double largest(const SparseLine<double>& line) {
-        double result = 0;
-        for (const SparseEntry<double>& entry : line) {
-            result = std::max(result, std::abs(entry.value));
-        }
-        return result;
-    }
-    static bool negligible(const SparseLine<double>& row) { return largest(row) <= kRankPivot; }
-    // The smallest size that a pivot of this row may have.
-    static double threshold(const SparseLine<double>& row) { return kPivotShare * largest(row); }
-    static bool acceptable(double value, double threshold) { return std::abs(value) >= threshold; }
+    static double sizeOf(double value) { return std::abs(value); }
+    static constexpr double kNothing = kRankPivot; // a row without a larger entry depends on others
     // What is left of a cancellation is rounding, and would only fill the matrix.
     static double difference(double a, double b) {
         const double result = a - b;
@@ -77,12 +68,14 @@ struct Factors {
 template <class Scalar>
 class Elimination {
 public:
+    using Rule = PivotRule<Scalar>;
+
     Elimination(std::vector<SparseLine<Scalar>> rows, std::size_t columns)
-        : rows_(std::move(rows)), columns_(columns), place_(columns, -1),
+        : rows_(std::move(rows)), largest_(rows_.size(), 0), columns_(columns),
           search_(rows_.size(), columns) {
         for (std::size_t i = 0; i < rows_.size(); ++i) {
-            for (const SparseEntry<Scalar>& entry : rows_[i]) {
-                columns_[static_cast<std::size_t>(entry.index)].push_back(static_cast<int>(i));
+            for (std::size_t k = 0; k < rows_[i].size(); ++k) {
+                column(rows_[i][k].index).push_back({toInt(i), toInt(k)});
             }
         }
         factors_.rows = rows_.size();
@@ -91,6 +84,7 @@ public:
             search_.columns.insert(toInt(j), columns_[j].size());
         }
         for (std::size_t i = 0; i < rows_.size(); ++i) {
+            measure(toInt(i));
             search_.rows.insert(toInt(i), rows_[i].size());
             retireIfNothing(toInt(i));
         }
@@ -115,34 +109,41 @@ public:
     }
 
 private:
+    struct Place { // of an entry of a column
+        int row = 0;
+        int at = 0; // in the row
+    };
+
     static int toInt(std::size_t i) { return static_cast<int>(i); }
     SparseLine<Scalar>& row(int i) { return rows_[static_cast<std::size_t>(i)]; }
-    std::vector<int>& column(int j) { return columns_[static_cast<std::size_t>(j)]; }
-    int& place(int j) { return place_[static_cast<std::size_t>(j)]; }
+    Scalar& value(Place place) { return row(place.row)[static_cast<std::size_t>(place.at)].value; }
+    std::vector<Place>& column(int j) { return columns_[static_cast<std::size_t>(j)]; }
+    double& largest(int i) { return largest_[static_cast<std::size_t>(i)]; }
+
+    void measure(int i) {
+        largest(i) = 0;
+        for (const SparseEntry<Scalar>& entry : row(i)) {
+            largest(i) = std::max(largest(i), Rule::sizeOf(entry.value));
+        }
+    }
+
+    bool acceptable(const Scalar& value, int i) {
+        return Rule::sizeOf(value) >= kPivotShare * largest(i);
+    }
 
     Pivot next() {
         return search_.next(
             [this](int j, auto&& offer) {
-                for (int i : column(j)) {
-                    offer(i, acceptable(i, j));
+                for (const Place place : column(j)) {
+                    offer(place.row, acceptable(value(place), place.row));
                 }
             },
             [this](int i, auto&& offer) {
-                const auto threshold = PivotRule<Scalar>::threshold(row(i));
+                measure(i); // what was largest may have shrunk, and one entry must be acceptable
                 for (const SparseEntry<Scalar>& entry : row(i)) {
-                    offer(entry.index, PivotRule<Scalar>::acceptable(entry.value, threshold));
+                    offer(entry.index, acceptable(entry.value, i));
                 }
             });
-    }
-
-    bool acceptable(int i, int j) {
-        for (const SparseEntry<Scalar>& entry : row(i)) {
-            if (entry.index == j) {
-                return PivotRule<Scalar>::acceptable(entry.value,
-                                                     PivotRule<Scalar>::threshold(row(i)));
-            }
-        }
-        return false;
     }
 
     void step(Pivot pivot) {
@@ -160,68 +161,80 @@ private:
         row(pivot.row).clear();
         search_.rows.remove(pivot.row);
         search_.columns.remove(pivot.column);
-        const std::vector<int> below = std::move(column(pivot.column));
+        const std::vector<Place> below = std::move(column(pivot.column));
         column(pivot.column).clear();
-        for (int i : below) {
-            reduce(i, step);
+        for (const Place place : below) {
+            reduce(place, step);
         }
         factors_.steps.push_back(std::move(step));
     }
 
-    // Takes the pivot row out of row i.
-    void reduce(int i, PivotStep<Scalar>& step) {
-        SparseLine<Scalar>& target = row(i);
-        for (std::size_t k = 0; k < target.size(); ++k) {
-            place(target[k].index) = toInt(k);
-        }
-        const Scalar factor =
-            target[static_cast<std::size_t>(place(step.column))].value / step.pivot;
+    // Takes the pivot row out of the row that has an entry of the pivot column at `place`. Costs as
+    // much as the pivot row is long, however long the other is.
+    void reduce(Place place, PivotStep<Scalar>& step) {
+        const int i = place.row;
+        const Scalar factor = value(place) / step.pivot;
+        drop(place);
         for (const SparseEntry<Scalar>& entry : step.beside) {
-            const int at = place(entry.index);
-            if (at >= 0) {
-                Scalar& value = target[static_cast<std::size_t>(at)].value;
-                value = PivotRule<Scalar>::difference(value, factor * entry.value);
-            } else {
-                target.push_back({entry.index, -(factor * entry.value)});
-                column(entry.index).push_back(i);
-                search_.columns.change(entry.index, column(entry.index).size());
-            }
+            subtract(i, entry.index, factor * entry.value);
         }
-        for (const SparseEntry<Scalar>& entry : target) {
-            place(entry.index) = -1;
-        }
-        std::erase_if(target, [&](const SparseEntry<Scalar>& entry) {
-            if (entry.index == step.column) {
-                return true;
-            }
-            if (entry.value != Scalar(0)) {
-                return false;
-            }
-            forget(entry.index, i);
-            return true;
-        });
         step.below.push_back({i, factor});
-        search_.rows.change(i, target.size());
+        search_.rows.change(i, row(i).size());
         retireIfNothing(i);
+    }
+
+    void subtract(int i, int j, const Scalar& change) {
+        Place* place = find(j, i);
+        if (!place) {
+            column(j).push_back({i, toInt(row(i).size())});
+            row(i).push_back({j, -change});
+            largest(i) = std::max(largest(i), Rule::sizeOf(change));
+            search_.columns.change(j, column(j).size());
+            return;
+        }
+        Scalar& old = value(*place);
+        old = Rule::difference(old, change);
+        largest(i) = std::max(largest(i), Rule::sizeOf(old));
+        if (old == Scalar(0)) {
+            drop(*place);
+            forget(j, i);
+        }
+    }
+
+    Place* find(int j, int i) {
+        for (Place& place : column(j)) {
+            if (place.row == i) {
+                return &place;
+            }
+        }
+        return nullptr;
+    }
+
+    // Takes an entry out of its row; its column is left to the caller.
+    void drop(Place place) {
+        SparseLine<Scalar>& line = row(place.row);
+        if (place.at + 1 < toInt(line.size())) {
+            find(line.back().index, place.row)->at = place.at;
+            line[static_cast<std::size_t>(place.at)] = std::move(line.back());
+        }
+        line.pop_back();
     }
 
     // Row i no longer has an entry in column j.
     void forget(int j, int i) {
-        std::vector<int>& rows = column(j);
-        for (int& candidate : rows) {
-            if (candidate != i) {
-                continue;
-            }
-            candidate = rows.back();
-            rows.pop_back();
-            break;
+        std::vector<Place>& places = column(j);
+        if (Place* place = find(j, i)) {
+            *place = places.back();
+            places.pop_back();
+            search_.columns.change(j, places.size());
         }
-        search_.columns.change(j, rows.size());
     }
 
     void retireIfNothing(int i) {
-        if (!PivotRule<Scalar>::negligible(row(i))) {
-            return;
+        for (const SparseEntry<Scalar>& entry : row(i)) {
+            if (Rule::sizeOf(entry.value) > Rule::kNothing) {
+                return;
+            }
         }
         for (const SparseEntry<Scalar>& entry : row(i)) {
             forget(entry.index, i);
@@ -243,9 +256,9 @@ private:
         }
     }
 
-    std::vector<SparseLine<Scalar>> rows_;  // what is left of them
-    std::vector<std::vector<int>> columns_; // the rows that have an entry there
-    std::vector<int> place_;                // of a column's entry in the row being reduced, or −1
+    std::vector<SparseLine<Scalar>> rows_;    // what is left of them
+    std::vector<double> largest_;             // of each row; may be too large, never too small
+    std::vector<std::vector<Place>> columns_; // where they have entries
     PivotSearch search_;
     Factors<Scalar> factors_;
 };

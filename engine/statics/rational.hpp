@@ -21,9 +21,8 @@ using Rational = boost::multiprecision::number<
 // Nothing needs to be large: every entry that is there is not zero.
 template <>
 struct PivotRule<Rational> {
-    static bool negligible(const SparseLine<Rational>& row) { return row.empty(); }
-    static int threshold(const SparseLine<Rational>&) { return 0; }
-    static bool acceptable(const Rational&, int) { return true; }
+    static double sizeOf(const Rational& value) { return value == 0 ? 0 : 1; }
+    static constexpr double kNothing = 0;
     static Rational difference(const Rational& a, const Rational& b) { return a - b; }
 };
 
