@@ -1,6 +1,7 @@
 #include "cli/commands.hpp"
 
 #include "cli/names.hpp"
+#include "cli/statics_commands.hpp"
 #include "exchange/link.hpp"
 #include "hand/explain.hpp"
 #include "hand/sections.hpp"
@@ -28,13 +29,22 @@ constexpr Option kJson{"--json", "", kForm};
 constexpr Option kCsv{"--csv", "", kForm};
 constexpr Option kHtml{"--html", "", kForm};
 
-constexpr std::array kSolveOptions{kCase, kCombination, kText, kJson, kCsv};
+constexpr Option kExact{"--exact", "", 0};
+constexpr Option kPath{"--path", "A,B,C", 0};
+constexpr Option kOf{"--of", "member:A-B", 0};
+
+constexpr std::array kSolveOptions{kCase, kCombination, kExact, kText, kJson, kCsv};
+constexpr std::array kInfluenceOptions{kPath, kOf, kJson, kCsv};
+constexpr std::array kEnvelopeOptions{kJson, kCsv};
 constexpr std::array kWorkingOptions{kCase,    kCombination, kMember, kDisplacement,
                                      kSection, kText,        kHtml};
 
-constexpr std::array<Command, 5> kCommands{{
+constexpr std::array<Command, 7> kCommands{{
     {"solve", "FILE", kSolveOptions, "member forces and reactions, as text unless asked otherwise"},
     {"working", "FILE", kWorkingOptions, "how a person would find them on paper"},
+    {"influence", "FILE", kInfluenceOptions, "what a load does that moves along a path of joints"},
+    {"envelope", "FILE", kEnvelopeOptions,
+     "the extremes of every member over combinations or cases"},
     {"check", "FILE", {}, "what is wrong with a model, and what it is"},
     {"link", "FILE", {}, "the model as the fragment of a link"},
     {"open", "LINK", {}, "the model of a link, as JSON"},
@@ -62,11 +72,15 @@ Exit exitOf(const Solution& solution) {
 Answer answerSolve(const Arguments& arguments, const Reading& reading) {
     const Solution solution = solved(reading, choiceOf(arguments));
     Answer answer{exitOf(solution), {}, solution.errors};
+    const ExactSolution exact = arguments.has("--exact") && solution.solved
+                                    ? solveExactly(reading.truss, choiceOf(arguments))
+                                    : ExactSolution{};
     if (arguments.has("--json")) {
-        answer.text = writeResults(reading.truss, solution);
+        answer.text = writeResults(reading.truss, solution, exact);
     } else if (answer.exit != Exit::BadInput) {
         answer.text = arguments.has("--csv") ? resultsCsv(reading.truss, solution)
                                              : resultsText(reading.truss, solution);
+        answer.text += exactText(reading.truss, exact);
     }
     return answer;
 }
@@ -162,6 +176,12 @@ Answer answer(const Arguments& arguments, const Reading& reading) {
     }
     if (name == "working") {
         return answerWorking(arguments, reading);
+    }
+    if (name == "influence") {
+        return answerInfluence(arguments, reading);
+    }
+    if (name == "envelope") {
+        return answerEnvelope(arguments, reading);
     }
     if (name == "check") {
         return answerCheck(reading);

@@ -3,6 +3,7 @@
 
 #include "core/outcome.hpp"
 #include "model/truss.hpp"
+#include "statics/exact.hpp"
 #include "statics/solution.hpp"
 
 #include <string>
@@ -25,6 +26,6 @@ enum class Layout { Compact, Indented };
 [[nodiscard]] std::string writeModel(const Truss&, Layout = Layout::Indented);
 
 // Results in the model's units, numbers to 12 significant digits.
-[[nodiscard]] std::string writeResults(const Truss&, const Solution&);
+[[nodiscard]] std::string writeResults(const Truss&, const Solution&, const ExactSolution& = {});
 
 } // namespace gusset

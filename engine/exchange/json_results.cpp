@@ -27,8 +27,8 @@ std::string_view wordOf(Status status) {
 
 class ResultsWriter {
 public:
-    ResultsWriter(const Truss& truss, const Solution& solution)
-        : truss_(truss), solution_(solution), newton_(toNewton(truss.units.force)),
+    ResultsWriter(const Truss& truss, const Solution& solution, const ExactSolution& exact)
+        : truss_(truss), solution_(solution), exact_(exact), newton_(toNewton(truss.units.force)),
           move_(toMetre(truss.units.displacement)) {}
 
     std::string write() {
@@ -50,6 +50,9 @@ public:
             number("residual", solution_.residual);
         }
         writeAssumed();
+        if (!exact_.whyNot.empty()) {
+            text("inexact", exact_.whyNot);
+        }
         writeIssues("notes", solution_.notes);
         writeIssues("errors", solution_.errors);
         out_.endObject();
@@ -100,6 +103,10 @@ private:
             text("joint", label(support.joint));
             force("fx", solution_.jointReactions[joint].x);
             force("fy", solution_.jointReactions[joint].y);
+            if (exact_.solved) {
+                text("exactFx", textOf(exact_.jointReactions[joint].x));
+                text("exactFy", textOf(exact_.jointReactions[joint].y));
+            }
             out_.endObject();
         }
         out_.endArray();
@@ -115,6 +122,9 @@ private:
             text("b", label(truss_.members[i].b));
             force("force", solution_.forces[i]);
             text("sense", sense == Sense::Tension ? "T" : sense == Sense::Compression ? "C" : "0");
+            if (exact_.solved) {
+                text("exact", textOf(exact_.forces[i]));
+            }
             writeStrain(i, sense);
             out_.endObject();
         }
@@ -226,6 +236,7 @@ private:
 
     const Truss& truss_;
     const Solution& solution_;
+    const ExactSolution& exact_;
     double newton_;
     double move_; // metres in a displacement unit
     JsonText out_{Layout::Indented};
@@ -233,8 +244,9 @@ private:
 
 } // namespace
 
-std::string writeResults(const Truss& truss, const Solution& solution) {
-    return ResultsWriter(truss, solution).write();
+std::string writeResults(const Truss& truss, const Solution& solution,
+                         const ExactSolution& exact) {
+    return ResultsWriter(truss, solution, exact).write();
 }
 
 } // namespace gusset

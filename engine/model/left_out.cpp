@@ -8,8 +8,9 @@ namespace gusset {
 Issues leftOut(const Truss& truss) {
     Issues notes;
     if (!truss.moving.empty()) {
-        notes.push_back(
-            {IssueCode::NotComputed, "moving", "moving loads are kept, and left out of account"});
+        notes.push_back({IssueCode::NotComputed, "moving",
+                         "moving loads have no part in these results: ask for influence lines "
+                         "along their path"});
     }
     return notes;
 }

@@ -93,6 +93,30 @@ void addChord(const ChordLoad& load, const Rational& perLength, ExactEquations& 
     }
 }
 
+// To the ends of a member by the law of the lever. False when the load, or its member's length, is
+// not rational.
+bool addBetween(const MemberForce& load, const Rational& factor, ExactEquations& equations) {
+    const RationalVec& from = equations.joints[load.from.at()];
+    const RationalVec& to = equations.joints[load.to.at()];
+    const Rational dx = to.x - from.x;
+    const Rational dy = to.y - from.y;
+    const std::optional<Rational> length = exactRoot(dx * dx + dy * dy);
+    const std::optional<Rational> at = decimalOf(load.at);
+    const std::optional<Rational> fx = decimalOf(load.fx);
+    const std::optional<Rational> fy = decimalOf(load.fy);
+    if (!length || !at || !fx || !fy) {
+        return false;
+    }
+    const auto add = [&](JointId joint, const Rational& share) {
+        RationalVec& sum = equations.loads[joint.at()];
+        sum = {sum.x + share * *fx, sum.y + share * *fy};
+    };
+    const Rational share = *at / *length * factor;
+    add(load.from, factor - share);
+    add(load.to, share);
+    return true;
+}
+
 // False when the load is not rational.
 bool addLoad(const Load& load, const Rational& factor, ExactEquations& equations) {
     if (std::holds_alternative<SelfWeight>(load.what)) {
@@ -104,6 +128,9 @@ bool addLoad(const Load& load, const Rational& factor, ExactEquations& equations
             addChord(*chord, *perLength * factor, equations);
         }
         return perLength.has_value();
+    }
+    if (const auto* between = std::get_if<MemberForce>(&load.what)) {
+        return addBetween(*between, factor, equations);
     }
     const std::optional<RationalVec> force = exactForce(load);
     if (!force) {

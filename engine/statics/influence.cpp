@@ -1,6 +1,8 @@
 #include "statics/influence.hpp"
 
 #include "core/tolerance.hpp"
+#include "model/member_index.hpp"
+#include "model/path_faults.hpp"
 #include "model/validate.hpp"
 
 #include <algorithm>
@@ -9,12 +11,6 @@
 namespace gusset {
 
 namespace {
-
-Vec2 placeOf(const Truss& truss, JointId joint) { return truss.joints[joint.at()].at; }
-
-Issue pathFault(std::size_t at, std::string says) {
-    return {IssueCode::OutOfRange, "path[" + std::to_string(at) + "]", std::move(says)};
-}
 
 Issues whyNot(const Truss& truss, const Analysis& analysis) {
     if (!analysis.faults.empty()) {
@@ -102,38 +98,15 @@ Areas areasOf(const InfluenceLine& line) {
     return areas;
 }
 
-Issues faultsOfPath(const Truss& truss, const std::vector<JointId>& path) {
-    if (path.size() < 2) {
-        return {pathFault(0, "a path needs at least two joints")};
-    }
-    const Vec2 start = placeOf(truss, path.front());
-    const Vec2 run = placeOf(truss, path.back()) - start;
-    const auto name = [&](std::size_t i) { return truss.joints[path[i].at()].label; };
-    Issues issues;
-    for (std::size_t i = 0; i + 1 < path.size(); ++i) {
-        const Vec2 step = placeOf(truss, path[i + 1]) - placeOf(truss, path[i]);
-        const Vec2 offset = placeOf(truss, path[i + 1]) - start;
-        if (!findMember(truss, path[i], path[i + 1]).valid()) {
-            issues.push_back(
-                pathFault(i + 1, "no member joins " + name(i) + " and " + name(i + 1) +
-                                     ": name joints that follow each other along a chord"));
-        } else if (std::abs(cross(run, offset)) > kParallel * dot(run, run)) {
-            issues.push_back(pathFault(i + 1, "joint " + name(i + 1) + " is not in line with " +
-                                                  name(0) + " and " + name(path.size() - 1) +
-                                                  ": name joints of one straight chord"));
-        } else if (dot(step, run) <= 0) {
-            issues.push_back(pathFault(i + 1, "the path turns back at " + name(i) +
-                                                  ": name each joint once, in "
-                                                  "order"));
-        }
-    }
-    return issues;
-}
-
 Outcome<PathAnalysis> analysePath(const Truss& truss, const std::vector<JointId>& path) {
     Issues faults = validate(truss).errors;
+    if (faults.empty() && path.size() < 2) {
+        faults.push_back({IssueCode::OutOfRange, "path", "a path needs at least two joints"});
+    }
     if (faults.empty()) {
-        faults = faultsOfPath(truss, path);
+        if (const auto fault = faultOfPath(truss, MemberIndex(truss), path, "path")) {
+            faults.push_back(*fault);
+        }
     }
     if (faults.empty() && path.size() * truss.members.size() > kLargestPath) {
         faults.push_back(
@@ -146,7 +119,7 @@ Outcome<PathAnalysis> analysePath(const Truss& truss, const std::vector<JointId>
     if (!analysis.solvable) {
         return whyNot(truss, analysis);
     }
-    PathAnalysis result{analysis.structure, path, {}};
+    PathAnalysis result{analysis.structure, path, {}, analysis.assumed};
     std::vector<Vec2> loads(truss.joints.size());
     for (JointId joint : path) {
         loads[joint.at()] = {0, -1};
@@ -160,12 +133,37 @@ InfluenceLine influenceLine(const PathAnalysis& analysis, const Effect& effect) 
     const std::vector<Vec2>& joints = analysis.structure.joints;
     InfluenceLine line;
     for (std::size_t i = 0; i < analysis.path.size(); ++i) {
-        line.at.push_back(
-            length(joints[analysis.path[i].at()] - joints[analysis.path.front().at()]));
+        const Vec2 way = joints[analysis.path[i].at()] - joints[analysis.path.front().at()];
+        line.at.push_back(std::abs(way.x));
         line.ordinates.push_back(effectOf(analysis.structure, analysis.responses[i], effect));
     }
     tidy(line.ordinates);
     return line;
+}
+
+std::vector<Surd> exactOrdinates(const Truss& truss, const std::vector<JointId>& path,
+                                 const Effect& effect) {
+    if (effect.kind == EffectKind::Displacement) {
+        return {};
+    }
+    std::vector<Surd> ordinates;
+    for (JointId joint : path) {
+        Truss loaded = truss;
+        loaded.loads.resize(1);
+        loaded.loads[0] = {};
+        loaded.loads[0].what = JointForce{joint, 0, -1};
+        const ExactSolution exact = solveExactly(loaded);
+        if (!exact.solved) {
+            return {};
+        }
+        if (effect.kind == EffectKind::MemberForce) {
+            ordinates.push_back(exact.forces[effect.member.at()]);
+            continue;
+        }
+        const ExactSolution::Reaction& reaction = exact.jointReactions[effect.joint.at()];
+        ordinates.push_back(effect.horizontal ? reaction.x : reaction.y);
+    }
+    return ordinates;
 }
 
 } // namespace gusset

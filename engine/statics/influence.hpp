@@ -6,6 +6,7 @@
 
 #include "core/outcome.hpp"
 #include "statics/analysis.hpp"
+#include "statics/exact.hpp"
 
 #include <vector>
 
@@ -20,7 +21,7 @@ struct Effect {
 };
 
 struct InfluenceLine {
-    std::vector<double> at;        // m, of each joint of the path from the first
+    std::vector<double> at;        // m, horizontal, of each joint of the path from the first
     std::vector<double> ordinates; // N per N, m per N for a displacement
 };
 
@@ -33,14 +34,12 @@ struct Areas { // m times the ordinates' unit
 };
 [[nodiscard]] Areas areasOf(const InfluenceLine&);
 
-// What hinders a path: joints that are not joined, not on one line, or turn back.
-[[nodiscard]] Issues faultsOfPath(const Truss&, const std::vector<JointId>& path);
-
 // A unit load (1 N down) on each joint of a path in turn, and what it does.
 struct PathAnalysis {
     Structure structure;
     std::vector<JointId> path;
-    std::vector<Response> responses; // a joint of the path each
+    std::vector<Response> responses;  // a joint of the path each
+    std::vector<std::string> assumed; // as in Solution
 };
 // More of path joints times members than this is refused.
 inline constexpr std::size_t kLargestPath = 20'000'000;
@@ -51,5 +50,10 @@ inline constexpr std::size_t kLargestPath = 20'000'000;
 
 // Precondition: the responses have displacements if the effect is one.
 [[nodiscard]] InfluenceLine influenceLine(const PathAnalysis&, const Effect&);
+
+// The ordinates as exact numbers; empty where exact forces are not to be had, and for
+// displacements.
+[[nodiscard]] std::vector<Surd> exactOrdinates(const Truss&, const std::vector<JointId>& path,
+                                               const Effect&);
 
 } // namespace gusset

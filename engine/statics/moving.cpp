@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace gusset {
 
@@ -108,6 +109,26 @@ UniformExtremes extremesOfUniform(const InfluenceLine& line, double perLength, d
         }
         const double from = starts[i] + inset + (width - 2 * inset) * left / (left - right);
         consider(line, perLength, from, from + length, extremes);
+    }
+    return extremes;
+}
+
+UniformExtremes extremesOf(const Truss& truss, const InfluenceLine& line,
+                           const MovingUniform& load) {
+    const double metre = toMetre(truss.units.length);
+    const double down = -load.perLength * toNewton(truss.units.force) / metre;
+    UniformExtremes extremes;
+    if (load.length) {
+        extremes = extremesOfUniform(line, std::abs(down), *load.length * metre);
+    } else {
+        const Areas areas = areasOf(line);
+        extremes.largest.value = std::abs(down) * areas.positive;
+        extremes.smallest.value = std::abs(down) * areas.negative;
+    }
+    if (down < 0) { // it lifts
+        std::swap(extremes.largest, extremes.smallest);
+        extremes.largest.value = -extremes.largest.value;
+        extremes.smallest.value = -extremes.smallest.value;
     }
     return extremes;
 }

@@ -43,6 +43,10 @@ struct UniformExtremes {
 [[nodiscard]] UniformExtremes extremesOfUniform(const InfluenceLine&, double perLength,
                                                 double length);
 
+// As the model has it: of a given length, or as long as is worst (then `from` and `to` are not
+// told).
+[[nodiscard]] UniformExtremes extremesOf(const Truss&, const InfluenceLine&, const MovingUniform&);
+
 // The extremes of every member's force under a train, from the responses of one factorisation.
 [[nodiscard]] std::vector<TrainExtremes> movingEnvelope(const PathAnalysis&,
                                                         const std::vector<Wheel>&);

@@ -71,6 +71,26 @@ const checks = {
     },
 };
 
+function influence(file, lines, of) {
+    const along = lines.find((it) => it.what === 'path').of.join(',');
+    const { status, stdout } = gusset(['influence', file, '--path', along, '--of', of, '--json']);
+    assert.equal(status, 0);
+    return JSON.parse(stdout);
+}
+
+function checkMoving(file, lines) {
+    for (const line of lines) {
+        if (line.what === 'influence') {
+            const [of, joint] = line.of;
+            const found = influence(file, lines, of).ordinates.find((it) => it.joint === joint);
+            near(found.value, line, `${of} for a load at ${joint}`);
+        }
+        if (line.what === 'moving-max') {
+            near(influence(file, lines, line.of[0]).moving[0].largest.value, line, line.of[0]);
+        }
+    }
+}
+
 for (const file of readdirSync(folder).filter((name) => name.endsWith('.txt'))) {
     const name = path.basename(file, '.txt');
     const rows = readFileSync(path.join(folder, file), 'utf8').trimEnd().split('\n');
@@ -84,5 +104,6 @@ for (const file of readdirSync(folder).filter((name) => name.endsWith('.txt'))) 
         for (const line of lines) {
             checks[line.what]?.(results, line, lines);
         }
+        checkMoving(path.join(folder, `${name}.json`), lines);
     });
 }

@@ -3,6 +3,7 @@
 #include "published/published_case.hpp"
 
 #include "exchange/json.hpp"
+#include "statics/moving.hpp"
 #include "statics/solution.hpp"
 
 #include <catch2/catch_test_macros.hpp>
@@ -80,6 +81,50 @@ void checkLargestDisplacement(const Checked& it, const PublishedLine& line) {
         largest = std::max({largest, std::abs(moved.x), std::abs(moved.y)});
     }
     CHECK_THAT(largest / toMetre(it.truss.units.displacement), WithinAbs(line.value, line.within));
+}
+
+std::vector<JointId> pathOf(const Truss& truss, const std::vector<PublishedLine>& lines) {
+    std::vector<JointId> path;
+    for (const PublishedLine& line : lines) {
+        if (line.what != "path") {
+            continue;
+        }
+        for (const std::string& label : line.of) {
+            path.push_back(findJoint(truss, label));
+        }
+    }
+    return path;
+}
+
+// "member:B-C" or "reaction:A:y"
+InfluenceLine lineOf(const Checked& it, const std::vector<JointId>& path, const std::string& of) {
+    Effect effect;
+    const std::string rest = of.substr(of.find(':') + 1);
+    if (of.rfind("member", 0) == 0) {
+        effect.member = memberNamed(it.truss, rest);
+    } else {
+        effect.kind = EffectKind::Reaction;
+        effect.joint = findJoint(it.truss, rest.substr(0, rest.find(':')));
+    }
+    return influenceLine(analysePath(it.truss, path).value(), effect);
+}
+
+void checkMoving(const Checked& it, const std::vector<PublishedLine>& lines) {
+    const std::vector<JointId> path = pathOf(it.truss, lines);
+    for (const PublishedLine& line : lines) {
+        if (line.what == "influence") {
+            const auto joint = std::find(path.begin(), path.end(), findJoint(it.truss, line.of[1]));
+            REQUIRE(joint != path.end());
+            const InfluenceLine found = lineOf(it, path, line.of[0]);
+            CHECK_THAT(found.ordinates[static_cast<std::size_t>(joint - path.begin())],
+                       WithinAbs(line.value, line.within));
+        }
+        if (line.what == "moving-max") {
+            const std::vector<Wheel> wheels = wheelsOf(it.truss, it.truss.moving.front());
+            const TrainExtremes extremes = extremesOf(lineOf(it, path, line.of[0]), wheels);
+            CHECK_THAT(extremes.largest.value / it.newton, WithinAbs(line.value, line.within));
+        }
+    }
 }
 
 void checkStatus(const Checked& it, const PublishedLine& line) {
@@ -162,6 +207,7 @@ TEST_CASE("published cases have the answers that their sources print") {
         for (const PublishedLine& line : published.lines) {
             check(it, line);
         }
+        checkMoving(it, published.lines);
         if (solution.solved) {
             checkZeros(it, published.lines);
         }

@@ -31,8 +31,9 @@ TEST_CASE("the unit load tables of published cases come to the displacements tha
         const Truss& truss = reading.value().truss;
         const Solution solution = solve(truss);
         for (const PublishedLine& line : published.lines) {
-            if (line.what != "displacement" || solution.status != Status::Determinate)
+            if (line.what != "displacement" || solution.status != Status::Determinate) {
                 continue;
+            }
             INFO(published.name << ", joint " << line.of[0]);
             CHECK_THAT(unitLoadTotal(truss, solution, line),
                        Catch::Matchers::WithinAbs(line.value, line.within));
@@ -50,8 +51,9 @@ TEST_CASE("the working of published cases balances and ends at the solver's forc
         REQUIRE(reading.ok());
         Truss truss = reading.value().truss;
         const Solution solution = solve(truss);
-        if (!solution.solved || solution.counting.redundants > 0)
+        if (!solution.solved || solution.counting.redundants > 0) {
             continue;
+        }
         ++worked;
         for (const AngleStyle style :
              {AngleStyle::SinCos, AngleStyle::Cosines, AngleStyle::Slopes}) {

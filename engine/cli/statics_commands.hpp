@@ -1,0 +1,15 @@
+#pragma once
+// The commands of influence lines and envelopes.
+
+#include "cli/commands.hpp"
+#include "statics/exact.hpp"
+
+namespace gusset::cli {
+
+[[nodiscard]] Answer answerInfluence(const Arguments&, const Reading&);
+[[nodiscard]] Answer answerEnvelope(const Arguments&, const Reading&);
+
+// Exact forces as lines of text, or why there are none; empty when none were asked for.
+[[nodiscard]] std::string exactText(const Truss&, const ExactSolution&);
+
+} // namespace gusset::cli
