@@ -148,7 +148,7 @@ TEST_CASE("A path on which no load can move is noted with the place where it sto
     CHECK(firstNote(truss) == "moving[0].path[2]: the path turns back or upright between B and C: "
                               "let it lead on to one side");
     truss.moving[0].path = {JointId{0}, JointId{2}, JointId{3}};
-    CHECK(firstNote(truss).find("path") == std::string::npos);
+    CHECK(firstNote(truss).find("moving[0].path") == std::string::npos);
 }
 
 TEST_CASE("Loose joints, joints on one spot and members through joints are noted") {
