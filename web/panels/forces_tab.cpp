@@ -55,7 +55,7 @@ void loadChoice(PanelContext& context) {
     };
     const auto found = std::find_if(choices.begin(), choices.end(), isNow);
     const int before = static_cast<int>(found - choices.begin()) % static_cast<int>(choices.size());
-    smallPrint(context.ui, "For");
+    smallPrint(context.ui, "Under");
     const int after = wordChoice(context.ui, "loads", words, before);
     if (after != before) {
         context.actions.push_back(SetChoice{choices[static_cast<std::size_t>(after)]});

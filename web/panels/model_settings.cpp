@@ -50,6 +50,7 @@ void units(PanelContext& context) {
 // A question of the class settings: its words stand for the values 0, 1, … of an enumeration.
 template <class Value>
 void ask(const Ui& ui, const char* question, std::span<const char* const> words, Value& value) {
+    gap(ui, 4);
     smallPrint(ui, question);
     value = static_cast<Value>(wordChoice(ui, question, words, static_cast<int>(value)));
 }
@@ -81,6 +82,7 @@ void figures(const Ui& ui, ClassSettings& settings) {
 void classSettings(PanelContext& context) {
     const Ui& ui = context.ui;
     sectionHeading(ui, "Class settings");
+    ImGui::PushStyleVar(ImGuiStyleVar_ItemSpacing, {ui.px(8), 0});
     smallPrint(ui, "How the working is written. The results stay the same.");
     ClassSettings settings = context.state.truss.classSettings;
     ask(ui, "Moments are positive", kTurns, settings.moments);
@@ -88,6 +90,7 @@ void classSettings(PanelContext& context) {
     ask(ui, "Directions are called", kAxes, settings.axes);
     ask(ui, "A member force is written", kSymbols, settings.symbols);
     figures(ui, settings);
+    ImGui::PopStyleVar();
     if (settings != context.state.truss.classSettings) {
         context.actions.push_back(Commit{SetClassSettings{settings}});
     }

@@ -226,7 +226,8 @@ bool isHovered(const AppState& state, HitKind kind, int index) {
 }
 
 void hoverRow(PanelContext& context, HitKind kind, int index) {
-    if (!isHovered(context.state, kind, index)) {
+    const bool finger = ImGui::GetIO().MouseSource == ImGuiMouseSource_TouchScreen;
+    if (!finger && !isHovered(context.state, kind, index)) {
         context.actions.push_back(SetHover{{kind, index, 0}});
     }
 }

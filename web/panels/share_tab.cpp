@@ -81,6 +81,7 @@ void shareTab(PanelContext& context) {
     files(context);
     starters(context);
     exampleList(context);
+    keyOverview(context);
     gap(context.ui, 16);
     endScroll();
 }

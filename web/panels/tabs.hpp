@@ -13,6 +13,8 @@ void shareTab(PanelContext&);      // link, files, examples
 
 void starters(PanelContext&); // trusses of the usual forms, in the share tab
 
+void keyOverview(PanelContext&); // at the end of the share tab; nothing where fingers are used
+
 // What is picked, over the tools. False: nothing is, and nothing was drawn.
 [[nodiscard]] bool inspector(PanelContext&);
 
