@@ -1,5 +1,5 @@
 #pragma once
-// The models of examples/ by name; the build writes the definition (cmake/example_list.cmake).
+// The models of examples/ by name; the build writes the definition (site/cmake/example_list.cmake).
 
 #include <span>
 

@@ -1,5 +1,5 @@
 #pragma once
-// The files of web/ui/fonts as bytes; the build writes the definitions (cmake/embed.cmake).
+// The files of web/ui/fonts as bytes; the build writes the definitions (site/cmake/embed.cmake).
 
 #include <span>
 
