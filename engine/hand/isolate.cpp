@@ -215,6 +215,10 @@ std::optional<Isolation> isolate(const Sheet& sheet, const Body& body, const Sym
     return std::nullopt;
 }
 
+std::optional<Isolation> isolateAcross(const Sheet& sheet, const Body& body, const Symbol& symbol) {
+    return across(sheet, body, symbol);
+}
+
 std::optional<Isolation> isolateAny(const Sheet& sheet, const Body& body, Preference preference) {
     const bool momentsFirst = preference == Preference::Moments;
     auto one = momentsFirst ? anyAboutJoint(sheet, body) : anyByAxis(sheet, body);

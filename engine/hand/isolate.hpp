@@ -16,6 +16,9 @@ struct Isolation {
 // about the point off the truss where the other lines meet, a sum across parallel lines.
 [[nodiscard]] std::optional<Isolation> isolate(const Sheet&, const Body&, const Symbol&);
 
+// For one unknown, by a sum across all others, which are parallel.
+[[nodiscard]] std::optional<Isolation> isolateAcross(const Sheet&, const Body&, const Symbol&);
+
 // For whichever unknown comes out best: by moments about the joint where most unknowns meet, or
 // first by the sum of an axis; then by other means.
 enum class Preference { Moments, Sums };

@@ -1,6 +1,7 @@
 // The method of joints: the next joint is one with at most two unknowns, best one whose equations
 // hold one unknown each, near the joint before.
 
+#include "hand/isolate.hpp"
 #include "hand/stages.hpp"
 
 #include <algorithm>
@@ -108,6 +109,39 @@ std::optional<EquationKind> easyAxis(const Sheet& sheet, const Body& body) {
     return best;
 }
 
+// An unknown in line with a known force of the joint: the sum across the two holds only the other
+// unknown. Gives that other one.
+std::optional<Symbol> aloneAcross(const Body& body) {
+    for (std::size_t i = 0; i < 2; ++i) {
+        const Vec2 line = body.unknowns[i].along;
+        const bool inLine =
+            std::any_of(body.knowns.begin(), body.knowns.end(),
+                        [&](const Acting& force) { return parallel(force.along, line); });
+        if (inLine) {
+            return body.unknowns[1 - i].symbol;
+        }
+    }
+    return std::nullopt;
+}
+
+bool writeAcross(Sheet& sheet, const Body& body) {
+    const auto alone = body.unknowns.size() == 2 ? aloneAcross(body) : std::nullopt;
+    auto isolation = alone ? isolateAcross(sheet, body, *alone) : std::nullopt;
+    if (!isolation) {
+        return false;
+    }
+    Step step = stepAt(StepKind::JointEquation, body);
+    step.remarks.push_back(isolation->remark);
+    isolation->equation = withGuess(sheet, body, isolation->equation);
+    noteUses(sheet, body, isolation->equation, step);
+    step.found.push_back(solveFor(sheet, isolation->equation));
+    step.equations.push_back(isolation->equation);
+    markUsed(sheet, step.joint, isolation->equation.along);
+    noteFound(sheet, step);
+    sheet.steps.push_back(step);
+    return true;
+}
+
 void writePair(Sheet& sheet, const Body& body) {
     Step step = stepAt(StepKind::JointPair, body);
     const std::vector<Symbol> unknowns{body.unknowns[0].symbol, body.unknowns[1].symbol};
@@ -138,7 +172,7 @@ bool writeNextJoint(Sheet& sheet) {
         const auto axis = easyAxis(sheet, *body);
         if (axis) {
             writeOne(sheet, *body, *axis);
-        } else {
+        } else if (!writeAcross(sheet, *body)) {
             writePair(sheet, *body);
         }
         body = bodyOf(sheet, body->joints);

@@ -197,3 +197,40 @@ TEST_CASE("three rollers at odd angles: moments about the point where two lines 
     CHECK(step.remarks.front().kind == RemarkKind::CentreOffTruss);
     CHECK(step.found.size() == 1);
 }
+
+TEST_CASE("across a straight rafter only the strut is left, without simultaneous equations") {
+    //      C         Rafters A–D–C and C–E–B in line, struts D–F and E–F; unlike loads at D and E,
+    //      so that
+    //    D   E       nothing is symmetric. E is taken from B; across the rafter there, with tan α =
+    //    3/4:
+    //  A---F---B     F_EF = −4·cos α/sin 2α = −4·0.8/0.96 = −10/3.
+    Truss truss;
+    joint(truss, "A", 0, 0);
+    joint(truss, "B", 8, 0);
+    joint(truss, "C", 4, 3);
+    joint(truss, "D", 2, 1.5);
+    joint(truss, "E", 6, 1.5);
+    joint(truss, "F", 4, 0);
+    for (const char* pair : {"AD", "DC", "CE", "EB", "AF", "FB", "DF", "EF", "CF"}) {
+        member(truss, std::string(1, pair[0]), std::string(1, pair[1]));
+    }
+    pin(truss, "A");
+    roller(truss, "B");
+    force(truss, "D", 0, -10);
+    force(truss, "E", 0, -4);
+    CHECK(objectionToWorkingOf(truss) == "");
+    const Working working = workingOf(truss);
+    CHECK(countSteps(working, StepKind::JointPair) == 0);
+    int across = 0;
+    for (const Step& step : working.steps) {
+        const bool turned = step.kind == StepKind::JointEquation &&
+                            step.equations[0].kind == EquationKind::SumAlong;
+        if (turned && step.joint == findJoint(truss, "E")) {
+            ++across;
+            CHECK(step.found[0].symbol.member ==
+                  findMember(truss, findJoint(truss, "E"), findJoint(truss, "F")));
+            CHECK(std::abs(step.found[0].value + 10.0 / 3) < 1e-12);
+        }
+    }
+    CHECK(across == 1);
+}
