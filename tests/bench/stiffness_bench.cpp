@@ -2,7 +2,6 @@
 // general sparse Cholesky library take to assemble, order, factor and solve its stiffness
 // equations; and what a solve costs again when the pattern is kept.
 
-#include "statics/influence.hpp"
 #include "statics/stiffness.hpp"
 #include "support/random_truss.hpp"
 #include "support/strip_truss.hpp"
@@ -37,14 +36,18 @@ Truss lattice(int side) {
     }
     for (int i = 0; i <= side; ++i) {
         for (int k = 0; k <= side; ++k) {
-            if (i < side)
+            if (i < side) {
                 join(at(i, k), at(i + 1, k));
-            if (k < side)
+            }
+            if (k < side) {
                 join(at(i, k), at(i, k + 1));
-            if (i < side && k < side)
+            }
+            if (i < side && k < side) {
                 join(at(i, k), at(i + 1, k + 1));
-            if (i < side && k < side && (i + k) % 2)
+            }
+            if (i < side && k < side && (i + k) % 2) {
                 join(at(i + 1, k), at(i, k + 1));
+            }
         }
     }
     for (const JointId corner : {at(0, 0), at(side, 0)}) {
@@ -105,8 +108,9 @@ cholmod_sparse* assemble(const Structure& structure, const std::vector<int>& fre
                           freedom[2 * static_cast<std::size_t>(bar.b) + 1]};
         for (int p = 0; p < 4; ++p) {
             for (int q = 0; q < 4; ++q) {
-                if (f[p] < 0 || f[q] < 0 || f[p] > f[q])
+                if (f[p] < 0 || f[q] < 0 || f[p] > f[q]) {
                     continue;
+                }
                 rows[used] = f[p];
                 columns[used] = f[q];
                 values[used++] = k * e[p] * e[q];
@@ -128,15 +132,18 @@ double byCholmod(const Structure& structure, const std::vector<Hold>& holds,
     cholmod_factorize(matrix, factor, common);
     cholmod_dense* right = cholmod_zeros(static_cast<std::size_t>(count), 1, CHOLMOD_REAL, common);
     for (std::size_t i = 0; i < loads.size(); ++i) {
-        if (freedom[2 * i] >= 0)
+        if (freedom[2 * i] >= 0) {
             static_cast<double*>(right->x)[freedom[2 * i]] = loads[i].x;
-        if (freedom[2 * i + 1] >= 0)
+        }
+        if (freedom[2 * i + 1] >= 0) {
             static_cast<double*>(right->x)[freedom[2 * i + 1]] = loads[i].y;
+        }
     }
     cholmod_dense* found = cholmod_solve(CHOLMOD_A, factor, right, common);
     double largest = 0;
-    for (int i = 0; i < count; ++i)
+    for (int i = 0; i < count; ++i) {
         largest = std::max(largest, std::abs(static_cast<double*>(found->x)[i]));
+    }
     cholmod_free_dense(&found, common);
     cholmod_free_dense(&right, common);
     cholmod_free_factor(&factor, common);
@@ -146,8 +153,9 @@ double byCholmod(const Structure& structure, const std::vector<Hold>& holds,
 
 double largestComponent(const std::vector<Vec2>& moves) {
     double largest = 0;
-    for (Vec2 move : moves)
+    for (Vec2 move : moves) {
         largest = std::max({largest, std::abs(move.x), std::abs(move.y)});
+    }
     return largest;
 }
 
@@ -172,7 +180,9 @@ bool compare(const char* name, const Truss& truss, cholmod_common* common) {
     std::printf("%-8s %7zu %10.1f %10.1f %6.2f %6.2f  %.0e\n", name, truss.members.size(), first,
                 library, first / library, again / first, difference);
     std::fflush(stdout);
-    return difference < 1e-2;
+    // A strip of thousands of panels bends like a thread: its matrix leaves both programs few
+    // digits.
+    return difference < (truss.members.size() > 5'000 ? 0.1 : 1e-6);
 }
 
 } // namespace
