@@ -33,6 +33,11 @@ test('our own includes go downward only', () => {
 const faults = {
     'the model reads the statics': ['engine/model/truss.cpp', '#include "statics/solution.hpp"\n'],
     'a public header shows Eigen': ['engine/core/a.hpp', '#pragma once\n#include <Eigen/Core>\n'],
+    'a header passes on an inner one': [
+        'engine/statics/a.hpp',
+        '#pragma once\n#include "statics/rational.hpp"\n',
+    ],
+    'another layer reads an inner header': ['engine/hand/a.cpp', '#include "statics/rational.hpp"\n'],
     'the engine knows the page': ['engine/report/a.cpp', '#include "app/state.hpp"\n'],
     'a panel draws by itself': ['web/panels/a.cpp', '#include "render/renderer.hpp"\n'],
     'a panel talks to the browser': ['web/panels/a.cpp', '#include "platform/platform.hpp"\n'],
