@@ -58,10 +58,10 @@ std::string senseWord(const Truss& truss, const PolygonLine& line) {
     return phrase(line.force < 0 ? Phrase::WordCompression : Phrase::WordTension);
 }
 
-Table tableOf(const Truss& truss, const ForcePolygon& polygon) {
+TextTable tableOf(const Truss& truss, const ForcePolygon& polygon) {
     const std::string unit = symbolOf(truss.units.force);
     const std::string force = phrase(Phrase::ColumnForce);
-    Table table;
+    TextTable table;
     table.caption = phrase(Phrase::PolygonCaption);
     table.head = {phrase(Phrase::ColumnLine), phrase(Phrase::ColumnStandsFor),
                   unit.empty() ? force : force + ", " + unit, phrase(Phrase::ColumnSense)};

@@ -46,22 +46,22 @@ std::string captionOf(const Truss& truss, Phrase withUnit, Phrase plain) {
                         : sayPlain(englishPhrases(), withUnit, {{"unit", plainLine(unit)}});
 }
 
-Table forceTable(const Truss& truss, const Solution& solution) {
+TextTable forceTable(const Truss& truss, const Solution& solution) {
     const PhraseBook& book = englishPhrases();
-    Table table{captionOf(truss, Phrase::MemberForcesCaption, Phrase::MemberForcesCaptionPlain),
-                {sayPlain(book, Phrase::ColumnMember), sayPlain(book, Phrase::ColumnForce),
-                 sayPlain(book, Phrase::ColumnSense)},
-                {},
-                {false, true, false}};
+    TextTable table{captionOf(truss, Phrase::MemberForcesCaption, Phrase::MemberForcesCaptionPlain),
+                    {sayPlain(book, Phrase::ColumnMember), sayPlain(book, Phrase::ColumnForce),
+                     sayPlain(book, Phrase::ColumnSense)},
+                    {},
+                    {false, true, false}};
     for (const ForceRow& row : forceRows(truss, solution)) {
         table.rows.push_back({row.name, formatNumber(row.force, numberStyleOf(truss)), row.word});
     }
     return table;
 }
 
-Table reactionTable(const Truss& truss, const Solution& solution) {
+TextTable reactionTable(const Truss& truss, const Solution& solution) {
     const bool letters = truss.classSettings.axes == AxisNames::HV;
-    Table table{
+    TextTable table{
         captionOf(truss, Phrase::ReactionsCaption, Phrase::ReactionsCaptionPlain),
         {sayPlain(englishPhrases(), Phrase::ColumnJoint), letters ? "H" : "x", letters ? "V" : "y"},
         {},
@@ -72,7 +72,7 @@ Table reactionTable(const Truss& truss, const Solution& solution) {
     return table;
 }
 
-std::vector<Table> tablesOf(const Truss& truss, const Solution& solution) {
+std::vector<TextTable> tablesOf(const Truss& truss, const Solution& solution) {
     if (!solution.solved) {
         return {};
     }
@@ -152,7 +152,7 @@ std::string resultsText(const Truss& truss, const Solution& solution) {
     for (const std::string& line : verdict(truss, solution)) {
         text += line + '\n';
     }
-    for (const Table& table : tablesOf(truss, solution)) {
+    for (const TextTable& table : tablesOf(truss, solution)) {
         text += '\n' + tableText(table);
     }
     if (!solution.notes.empty()) {
@@ -183,7 +183,7 @@ std::string resultsHtml(const Truss& truss, const Solution& solution) {
     for (const std::string& line : verdict(truss, solution)) {
         html += "<p>" + escapeHtml(line) + "</p>\n";
     }
-    for (const Table& table : tablesOf(truss, solution)) {
+    for (const TextTable& table : tablesOf(truss, solution)) {
         html += tableHtml(table);
     }
     if (!solution.notes.empty()) {

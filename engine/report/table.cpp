@@ -22,7 +22,7 @@ std::string padded(const std::string& text, std::size_t columns, bool right) {
 
 } // namespace
 
-std::string tableText(const Table& table) {
+std::string tableText(const TextTable& table) {
     std::vector<std::size_t> columns;
     for (std::size_t c = 0; c < table.head.size(); ++c) {
         std::size_t widest = width(table.head[c]);
@@ -45,7 +45,7 @@ std::string tableText(const Table& table) {
     return text;
 }
 
-std::string tableHtml(const Table& table) {
+std::string tableHtml(const TextTable& table) {
     std::string html = "<table>\n<caption>" + escapeHtml(table.caption) + "</caption>\n<thead><tr>";
     for (const std::string& cell : table.head) {
         html += "<th scope=\"col\">" + escapeHtml(cell) + "</th>";

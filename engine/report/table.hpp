@@ -6,15 +6,15 @@
 
 namespace gusset {
 
-struct Table {
+struct TextTable {
     std::string caption;
     std::vector<std::string> head;
     std::vector<std::vector<std::string>> rows; // the first cell names the row
     std::vector<bool> numeric;                  // by column: set to the right
 };
 
-[[nodiscard]] std::string tableText(const Table&); // columns lined up by spaces
+[[nodiscard]] std::string tableText(const TextTable&); // columns lined up by spaces
 [[nodiscard]] std::string
-tableHtml(const Table&); // caption and scoped headings, everything escaped
+tableHtml(const TextTable&); // caption and scoped headings, everything escaped
 
 } // namespace gusset

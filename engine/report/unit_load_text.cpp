@@ -53,10 +53,10 @@ std::vector<std::string> headOf(const Truss& truss, bool thermal) {
     return head;
 }
 
-Table memberTable(const Truss& truss, const UnitLoadTable& unit) {
+TextTable memberTable(const Truss& truss, const UnitLoadTable& unit) {
     const bool thermal = anyThermal(unit);
     const NumberStyle numbers = numberStyleOf(truss);
-    Table table;
+    TextTable table;
     table.caption = phrase(Phrase::UnitLoadCaption);
     table.head = headOf(truss, thermal);
     table.numeric.assign(table.head.size(), true);
@@ -79,10 +79,10 @@ Table memberTable(const Truss& truss, const UnitLoadTable& unit) {
     return table;
 }
 
-Table settlementTable(const Truss& truss, const UnitLoadTable& unit) {
+TextTable settlementTable(const Truss& truss, const UnitLoadTable& unit) {
     const std::string moved = symbolOf(truss.units.displacement);
     const Notation notation = notationOf(unit.unitTruss, unit.unitWorking);
-    Table table;
+    TextTable table;
     table.caption = phrase(Phrase::SettlementCaption);
     table.head = {phrase(Phrase::ColumnReaction), "r", headed("\u03B4", moved),
                   headed("\u2212r\u00B7\u03B4", moved)};

@@ -17,14 +17,18 @@ function check(folder) {
     return { status, said: stdout + stderr };
 }
 
-function checkOneFile(name, text) {
+function checkFiles(files) {
     const folder = mkdtempSync(path.join(tmpdir(), 'layers-'));
-    mkdirSync(path.dirname(path.join(folder, name)), { recursive: true });
-    writeFileSync(path.join(folder, name), text);
+    for (const [name, text] of Object.entries(files)) {
+        mkdirSync(path.dirname(path.join(folder, name)), { recursive: true });
+        writeFileSync(path.join(folder, name), text);
+    }
     const result = check(folder);
     rmSync(folder, { recursive: true });
     return result;
 }
+
+const checkOneFile = (name, text) => checkFiles({ [name]: text });
 
 test('our own includes go downward only', () => {
     assert.deepEqual(check(root), { status: 0, said: '' });
@@ -55,6 +59,13 @@ for (const [what, [name, text]] of Object.entries(faults)) {
         assert.ok(said.startsWith(`${name}: `), said);
     });
 }
+
+test('it objects when two headers define a type of one name', () => {
+    const text = '#pragma once\nstruct Table {\n};\n';
+    const { status, said } = checkFiles({ 'engine/report/table.hpp': text, 'web/ui/table.hpp': text });
+    assert.equal(status, 1);
+    assert.equal(said, 'web/ui/table.hpp: Table is defined in engine/report/table.hpp too\n');
+});
 
 test('it has nothing against a layer that includes one below it', () => {
     const text = '#include <Eigen/Core>\n#include "model/truss.hpp"\nint f(char* s, int n) { return std::snprintf(s, n, "x"); }\n';
