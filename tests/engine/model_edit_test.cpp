@@ -16,15 +16,7 @@ using support::member;
 namespace {
 
 Truss triangle() {
-    Truss truss;
-    joint(truss, "A", 0, 0);
-    joint(truss, "B", 4, 0);
-    joint(truss, "C", 2, 3);
-    member(truss, "A", "B");
-    member(truss, "B", "C");
-    member(truss, "A", "C");
-    support::pin(truss, "A");
-    support::roller(truss, "B");
+    Truss truss = support::triangle(2);
     support::force(truss, "C", 0, -10);
     return truss;
 }

@@ -14,21 +14,8 @@ using support::member;
 
 namespace {
 
-//   C
-//  / \       4 m wide, 3 m high; kN and m
-// A---B
-Truss triangle() {
-    Truss truss;
-    joint(truss, "A", 0, 0);
-    joint(truss, "B", 4, 0);
-    joint(truss, "C", 0, 3);
-    member(truss, "A", "B");
-    member(truss, "B", "C");
-    member(truss, "A", "C");
-    support::pin(truss, "A");
-    support::roller(truss, "B");
-    return truss;
-}
+// In kN and m.
+Truss triangle() { return support::triangle(0); }
 
 constexpr JointId A{0};
 constexpr JointId B{1};

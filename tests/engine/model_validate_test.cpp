@@ -15,21 +15,7 @@ using support::member;
 
 namespace {
 
-//   C
-//  / \       A pin, B roller, 4 wide, 3 high
-// A---B
-Truss triangle() {
-    Truss truss;
-    joint(truss, "A", 0, 0);
-    joint(truss, "B", 4, 0);
-    joint(truss, "C", 2, 3);
-    member(truss, "A", "B");
-    member(truss, "B", "C");
-    member(truss, "A", "C");
-    support::pin(truss, "A");
-    support::roller(truss, "B");
-    return truss;
-}
+Truss triangle() { return support::triangle(2); }
 
 std::string firstError(const Truss& truss) {
     const Findings findings = validate(truss);

@@ -47,6 +47,19 @@ void force(Truss& truss, const std::string& joint, double fx, double fy,
     truss.loads.push_back(load);
 }
 
+Truss triangle(double apex) {
+    Truss truss;
+    joint(truss, "A", 0, 0);
+    joint(truss, "B", 4, 0);
+    joint(truss, "C", apex, 3);
+    member(truss, "A", "B");
+    member(truss, "B", "C");
+    member(truss, "A", "C");
+    pin(truss, "A");
+    roller(truss, "B");
+    return truss;
+}
+
 std::size_t memberAt(const Truss& truss, const std::string& a, const std::string& b) {
     const MemberId member = findMember(truss, known(truss, a), known(truss, b));
     assert(member.valid());

@@ -18,6 +18,11 @@ void force(Truss&, const std::string& joint, double fx, double fy, const std::st
 //    A---B      20·4/5 = 16 kN in tension
 [[nodiscard]] Truss gable();
 
+//   C
+//  / \       pin at A, roller at B, 4 wide, C 3 high and `apex` from A; no load
+// A---B
+[[nodiscard]] Truss triangle(double apex);
+
 // Index of a member or a joint that is there.
 [[nodiscard]] std::size_t memberAt(const Truss&, const std::string& a, const std::string& b);
 [[nodiscard]] std::size_t jointAt(const Truss&, const std::string& label);

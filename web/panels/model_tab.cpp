@@ -72,6 +72,23 @@ void select(PanelContext& context, HitKind kind, int row, bool pressed) {
     }
 }
 
+// Rows of three typed cells; `extra` writes what stands in a row besides.
+template <class Extra>
+void typedRows(PanelContext& context, Table& table, const TableOf& of, Extra extra) {
+    ImGuiListClipper clipper = clipperFor(context, table, of);
+    while (clipper.Step()) {
+        for (int row = clipper.DisplayStart; row < clipper.DisplayEnd; ++row) {
+            rowOf(context, table, of, row, 4, [&](int at, bool isNew) {
+                for (int column = 0; column < 3; ++column) {
+                    const bool pressed = cellField(context, table, column, {of.table, at, column});
+                    select(context, of.kind, at, pressed && !isNew);
+                }
+                extra(at, isNew);
+            });
+        }
+    }
+}
+
 void joints(PanelContext& context) {
     const Truss& truss = context.state.truss;
     const char* unit = symbolOf(truss.units.length);
@@ -83,20 +100,11 @@ void joints(PanelContext& context) {
     Table table(context.ui, "joints", columns);
     table.header();
     const TableOf of{CellTable::Joints, HitKind::Joint, "joint"};
-    ImGuiListClipper clipper = clipperFor(context, table, of);
-    while (clipper.Step()) {
-        for (int row = clipper.DisplayStart; row < clipper.DisplayEnd; ++row) {
-            rowOf(context, table, of, row, 4, [&](int at, bool isNew) {
-                for (int column = 0; column < 3; ++column) {
-                    const bool pressed = cellField(context, table, column, {of.table, at, column});
-                    select(context, of.kind, at, pressed && !isNew);
-                }
-                if (isNew) {
-                    table.text(0, nextLabel(truss), {context.ui.palette->muted});
-                }
-            });
+    typedRows(context, table, of, [&](int, bool isNew) {
+        if (isNew) {
+            table.text(0, nextLabel(truss), {context.ui.palette->muted});
         }
-    }
+    });
 }
 
 void members(PanelContext& context) {
@@ -194,21 +202,12 @@ void loads(PanelContext& context) {
     Table table(context.ui, "loads", columns);
     table.header();
     const TableOf of{CellTable::Loads, HitKind::Load, "load"};
-    ImGuiListClipper clipper = clipperFor(context, table, of);
-    while (clipper.Step()) {
-        for (int row = clipper.DisplayStart; row < clipper.DisplayEnd; ++row) {
-            rowOf(context, table, of, row, 4, [&](int at, bool isNew) {
-                for (int column = 0; column < 3; ++column) {
-                    const bool pressed = cellField(context, table, column, {of.table, at, column});
-                    select(context, of.kind, at, pressed && !isNew);
-                }
-                if (!isNew && !canType(truss, {of.table, at, 0})) {
-                    table.text(0, wordsOf(truss, truss.loads[static_cast<std::size_t>(at)]),
-                               {context.ui.palette->ink});
-                }
-            });
+    typedRows(context, table, of, [&](int at, bool isNew) {
+        if (!isNew && !canType(truss, {of.table, at, 0})) {
+            table.text(0, wordsOf(truss, truss.loads[static_cast<std::size_t>(at)]),
+                       {context.ui.palette->ink});
         }
-    }
+    });
     smallPrint(context.ui, "Type 5 @ 30° for a size and an angle, or 3, −4 for two parts; "
                            "sums and units are read as well: 2*1.5 kN.");
 }
