@@ -27,8 +27,8 @@ inline constexpr double kRigid = 1e-7;
 // and what a mechanism stretches more slowly is no cure that anyone would build:
 inline constexpr double kHolds = 1e-3;
 
-// Between a direction given in degrees and the slope of small whole numbers that it is taken for: degrees
-// typed with fourteen digits come this close, and nothing else does by chance.
+// Between a direction given in degrees and the slope of small whole numbers that it is taken for:
+// degrees typed with fourteen digits come this close, and nothing else does by chance.
 inline constexpr double kSlope = 1e-12;
 
 // Pivot of a joint's stiffness against the stiffness of its members: below this the truss is said

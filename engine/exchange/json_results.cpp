@@ -244,8 +244,7 @@ private:
 
 } // namespace
 
-std::string writeResults(const Truss& truss, const Solution& solution,
-                         const ExactSolution& exact) {
+std::string writeResults(const Truss& truss, const Solution& solution, const ExactSolution& exact) {
     return ResultsWriter(truss, solution, exact).write();
 }
 
