@@ -4,6 +4,7 @@
 #include "core/outcome.hpp"
 #include "hand/unit_load.hpp"
 #include "model/truss.hpp"
+#include "statics/influence.hpp"
 
 #include <string_view>
 #include <vector>
@@ -21,5 +22,11 @@ struct JointAxis {
     DisplacementAxis axis = DisplacementAxis::Y;
 };
 [[nodiscard]] Outcome<JointAxis> jointAxisNamed(const Truss&, std::string_view name);
+
+// "A,B,C"
+[[nodiscard]] Outcome<std::vector<JointId>> pathNamed(const Truss&, std::string_view names);
+
+// "member:B-C", "reaction:A:y", "displacement:C:x"
+[[nodiscard]] Outcome<Effect> effectNamed(const Truss&, std::string_view name);
 
 } // namespace gusset::cli

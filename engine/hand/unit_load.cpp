@@ -1,75 +1,31 @@
 #include "hand/unit_load.hpp"
 
-#include "core/tolerance.hpp"
+#include "hand/virtual_work.hpp"
 
 #include <cassert>
-#include <cmath>
 
 namespace gusset {
 namespace {
 
-// Nothing but the unit load: settlement, warming and misfit of a determinate truss make no force.
 Truss underUnitLoad(const Truss& truss, JointId joint, DisplacementAxis axis) {
-    Truss unit = truss;
-    const bool level = axis == DisplacementAxis::X;
-    Load load;
-    load.what = JointForce{joint, level ? 1.0 : 0.0, level ? 0.0 : 1.0};
-    unit.loads = {load};
-    unit.combinations.clear();
+    std::vector<Vec2> forces(truss.joints.size());
+    forces[joint.at()] = axis == DisplacementAxis::X ? Vec2{1, 0} : Vec2{0, 1};
+    Truss unit = underForces(truss, forces);
     unit.units.force = ForceUnit::Plain;
-    for (Member& member : unit.members) {
-        member.warming = 0;
-        member.misfit = 0;
-    }
     return unit;
 }
 
-struct FoundForces {
-    std::vector<double> members;
-    std::vector<double> restraints;
-};
-
-// What a complete working ends with.
-FoundForces forcesOf(const Working& working) {
-    assert(working.complete);
-    FoundForces forces;
-    for (const Found& found : working.steps.back().found) {
-        (found.symbol.kind == SymbolKind::Reaction ? forces.restraints : forces.members)
-            .push_back(found.value);
-    }
-    return forces;
-}
-
-UnitLoadRow rowOf(const Truss& truss, const Structure& structure, MemberId member) {
-    const Bar& bar = structure.bars[member.at()];
+UnitLoadRow rowOf(MemberId member, const MemberGrowth& growth, double force, double unit) {
     UnitLoadRow row;
     row.member = member;
-    row.length = length(memberVector(truss, member));
-    row.stiffness = bar.stiffness / toNewton(truss.units.force);
+    row.force = force;
+    row.unit = unit;
+    row.length = growth.length;
+    row.stiffness = growth.stiffness;
+    row.elastic = unit * force * growth.flexibility;
+    row.thermal = unit * growth.thermal;
+    row.misfit = unit * growth.misfit;
     return row;
-}
-
-void fillRow(const Truss& truss, const Structure& structure, UnitLoadRow& row) {
-    const Bar& bar = structure.bars[row.member.at()];
-    const double displacementUnit = toMetre(truss.units.displacement);
-    const double misfit = truss.members[row.member.at()].misfit; // displacement units
-    if (row.stiffness > 0) {
-        row.elastic = row.unit * row.force * bar.length / row.stiffness / displacementUnit;
-    }
-    row.thermal = row.unit * (bar.strain / displacementUnit - misfit);
-    row.misfit = row.unit * misfit;
-}
-
-// Adds up a column; terms that cancel to working accuracy come to zero.
-template <class Row, class Column>
-double totalOf(const std::vector<Row>& rows, Column column) {
-    double sum = 0;
-    double size = 0;
-    for (const Row& row : rows) {
-        sum += column(row);
-        size += std::fabs(column(row));
-    }
-    return std::fabs(sum) <= kZeroForce * size ? 0 : sum;
 }
 
 void addTotals(UnitLoadTable& table) {
@@ -86,10 +42,9 @@ void addRows(const Truss& truss, const Structure& structure, const FoundForces& 
              UnitLoadTable& table) {
     const FoundForces unit = forcesOf(table.unitWorking);
     for (std::size_t i = 0; i < truss.members.size(); ++i) {
-        UnitLoadRow row = rowOf(truss, structure, {static_cast<int>(i)});
-        row.force = real.members[i];
-        row.unit = unit.members[i];
-        fillRow(truss, structure, row);
+        const MemberId member{static_cast<int>(i)};
+        const UnitLoadRow row =
+            rowOf(member, growthOf(truss, structure, member), real.members[i], unit.members[i]);
         if (row.stiffness <= 0 && row.unit != 0 && row.force != 0) {
             table.missing.push_back(row.member);
         }
