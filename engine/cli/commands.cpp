@@ -28,14 +28,15 @@ constexpr Option kText{"--text", "", kForm};
 constexpr Option kJson{"--json", "", kForm};
 constexpr Option kCsv{"--csv", "", kForm};
 constexpr Option kHtml{"--html", "", kForm};
+constexpr Option kSvg{"--svg", "", kForm};
 
 constexpr Option kExact{"--exact", "", 0};
 constexpr Option kPath{"--path", "A,B,C", 0};
 constexpr Option kOf{"--of", "member:A-B", 0};
 
 constexpr std::array kSolveOptions{kCase, kCombination, kExact, kText, kJson, kCsv};
-constexpr std::array kInfluenceOptions{kPath, kOf, kJson, kCsv};
-constexpr std::array kEnvelopeOptions{kJson, kCsv};
+constexpr std::array kInfluenceOptions{kPath, kOf, kText, kJson, kCsv, kSvg};
+constexpr std::array kEnvelopeOptions{kText, kJson, kCsv};
 constexpr std::array kWorkingOptions{kCase,    kCombination, kMember, kDisplacement,
                                      kSection, kText,        kHtml};
 

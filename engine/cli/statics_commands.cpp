@@ -2,8 +2,11 @@
 
 #include "cli/names.hpp"
 #include "exchange/json_statics.hpp"
+#include "report/influence_sketch.hpp"
+#include "report/influence_text.hpp"
 #include "report/number.hpp"
 #include "report/results_text.hpp"
+#include "report/sketch_svg.hpp"
 
 namespace gusset::cli {
 
@@ -15,32 +18,8 @@ Issue unknown(std::string_view what, std::string says) {
     return {IssueCode::UnknownName, std::string(what), std::move(says)};
 }
 
-bool hasSupport(const Truss& truss, JointId joint) {
-    for (const Support& support : truss.supports) {
-        if (support.joint == joint) {
-            return true;
-        }
-    }
-    return false;
-}
-
-// What hinders this effect although the truss is solved.
-Issues faultsOfEffect(const Truss& truss, const PathAnalysis& analysis, const Effect& effect) {
-    if (effect.kind == EffectKind::Reaction && !hasSupport(truss, effect.joint)) {
-        return {unknown("reaction", "joint " + truss.joints[effect.joint.at()].label +
-                                        " has no support: name one that has")};
-    }
-    if (effect.kind == EffectKind::Displacement &&
-        analysis.responses.front().displacements.empty()) {
-        return {{IssueCode::Missing, "members",
-                 "displacements need E and A of every member: give each a section with A and a "
-                 "material with E"}};
-    }
-    return {};
-}
-
 std::string csvOf(const Truss& truss, const InfluenceReport& report) {
-    const double scale = ordinateScale(truss, report.kind);
+    const double scale = ordinateScale(truss, report.effect.kind);
     const double metre = toMetre(truss.units.length);
     std::string text = "joint,at,ordinate\n";
     for (std::size_t i = 0; i < report.path.size(); ++i) {
@@ -60,31 +39,13 @@ Outcome<InfluenceReport> reportOf(const Arguments& arguments, const Truss& truss
     if (!effect) {
         return effect.issues();
     }
-    const Outcome<PathAnalysis> analysis = analysePath(truss, path.value());
-    if (!analysis) {
-        return analysis.issues();
+    Outcome<InfluenceReport> report = influenceReport(truss, path.value(), effect.value());
+    if (!report) {
+        return report.issues();
     }
-    if (const Issues faults = faultsOfEffect(truss, analysis.value(), effect.value());
-        !faults.empty()) {
-        return faults;
-    }
-    InfluenceReport report;
-    report.of = arguments.valueOf("--of");
-    report.kind = effect.value().kind;
-    report.path = path.value();
-    report.line = influenceLine(analysis.value(), effect.value());
-    report.exact = exactOrdinates(truss, report.path, effect.value());
-    report.assumed = analysis.value().assumed;
-    for (const MovingLoad& load : truss.moving) {
-        if (load.path == report.path) {
-            MovingResult result{load.id, extremesOf(report.line, wheelsOf(truss, load)), {}};
-            if (load.uniform) {
-                result.uniform = extremesOf(truss, report.line, *load.uniform);
-            }
-            report.moving.push_back(std::move(result));
-        }
-    }
-    return report;
+    InfluenceReport named = std::move(report).value();
+    named.of = arguments.valueOf("--of");
+    return named;
 }
 
 } // namespace
@@ -111,8 +72,14 @@ Answer answerInfluence(const Arguments& arguments, const Reading& reading) {
     if (!report) {
         return {Exit::BadInput, {}, report.issues()};
     }
+    if (arguments.has("--json")) {
+        return {Exit::Answered, writeInfluence(reading.truss, report.value()), {}};
+    }
+    if (arguments.has("--svg")) {
+        return {Exit::Answered, svgOf(influenceSketch(reading.truss, report.value(), {})), {}};
+    }
     return {Exit::Answered,
-            arguments.has("--json") ? writeInfluence(reading.truss, report.value())
+            arguments.has("--text") ? influenceText(reading.truss, report.value())
                                     : csvOf(reading.truss, report.value()),
             {}};
 }
@@ -125,6 +92,9 @@ Answer answerEnvelope(const Arguments& arguments, const Reading& reading) {
     }
     if (arguments.has("--json")) {
         return {Exit::Answered, writeEnvelope(truss, envelope.value()), {}};
+    }
+    if (arguments.has("--text")) {
+        return {Exit::Answered, envelopeText(truss, envelope.value()), {}};
     }
     const double newton = toNewton(truss.units.force);
     std::string text = "member,tension,by,compression,by\n";

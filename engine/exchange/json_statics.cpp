@@ -4,6 +4,7 @@
 #include "report/number.hpp"
 
 #include <algorithm>
+#include <string_view>
 
 namespace gusset {
 
@@ -16,7 +17,7 @@ public:
     explicit StaticsWriter(const Truss& truss) : truss_(truss) {}
 
     std::string write(const InfluenceReport& report) {
-        scale_ = ordinateScale(truss_, report.kind);
+        scale_ = ordinateScale(truss_, report.effect.kind);
         out_.beginObject();
         text("of", report.of);
         writeOrdinates(report);
@@ -163,13 +164,6 @@ private:
 };
 
 } // namespace
-
-double ordinateScale(const Truss& truss, EffectKind kind) {
-    if (kind != EffectKind::Displacement) {
-        return 1;
-    }
-    return toNewton(truss.units.force) / toMetre(truss.units.displacement);
-}
 
 std::string writeInfluence(const Truss& truss, const InfluenceReport& report) {
     return StaticsWriter(truss).write(report);

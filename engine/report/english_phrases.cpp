@@ -239,6 +239,30 @@ constexpr Sentence kEnglish[] = {
     {Phrase::PolygonForceInside,
      "At {joint} a force acts inside the truss, where it lies in no space "
      "of the outside: the polygon would not close around it."},
+
+    {Phrase::EffectForce, "the force in {member}"},
+    {Phrase::EffectMoveX, "the displacement of {joint} to the right"},
+    {Phrase::EffectMoveY, "the displacement of {joint} upwards"},
+    {Phrase::InfluenceBoth,
+     "Influence line of {effect}, for a load of one that acts downwards: it reaches "
+     "{high} at {highJoint} and {low} at {lowJoint}."},
+    {Phrase::InfluenceOne, "Influence line of {effect}, for a load of one that acts downwards: "
+                           "it reaches {value} at {joint}."},
+    {Phrase::InfluenceNone, "Influence line of {effect}: it is zero wherever the load stands."},
+    {Phrase::ColumnFromStart, "from the start"},
+    {Phrase::ColumnOrdinate, "ordinate"},
+    {Phrase::ColumnExactly, "exactly"},
+    {Phrase::InfluenceAreas,
+     "The area above the axis is {positive}, the area below it {negative}."},
+    {Phrase::MovingHeading, "Loads that move along this path"},
+    {Phrase::TrainOnwards, "{load}: {value}, with axle {axle} over {joint}"},
+    {Phrase::TrainReversed, "{load}: {value}, turned about, with axle {axle} over {joint}"},
+    {Phrase::UniformFromTo, "{load}, spread load: {value}, standing from {from} to {to}"},
+    {Phrase::UniformWorst, "{load}, spread load: {value}, standing where it is worst"},
+    {Phrase::EnvelopeCaption, "Greatest tension and compression of each member"},
+    {Phrase::ColumnTension, "tension"},
+    {Phrase::ColumnCompression, "compression"},
+    {Phrase::ColumnGivenBy, "by"},
 };
 
 constexpr bool complete() {

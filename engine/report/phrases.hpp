@@ -204,6 +204,27 @@ enum class Phrase {
     PolygonNotConnected, // {joint}
     PolygonForceInside,  // {joint}
 
+    // Influence lines and envelopes.
+    EffectForce,   // {member}
+    EffectMoveX,   // {joint}
+    EffectMoveY,   // {joint}
+    InfluenceBoth, // {effect} {high} {highJoint} {low} {lowJoint}
+    InfluenceOne,  // {effect} {value} {joint}
+    InfluenceNone, // {effect}
+    ColumnFromStart,
+    ColumnOrdinate,
+    ColumnExactly,
+    InfluenceAreas, // {positive} {negative}
+    MovingHeading,
+    TrainOnwards,  // {load} {value} {axle} {joint}
+    TrainReversed, // likewise
+    UniformFromTo, // {load} {value} {from} {to}
+    UniformWorst,  // {load} {value}
+    EnvelopeCaption,
+    ColumnTension,
+    ColumnCompression,
+    ColumnGivenBy,
+
     Count_
 };
 

@@ -18,14 +18,6 @@ using Catch::Matchers::WithinRel;
 
 namespace {
 
-std::vector<JointId> bottomChord(const Truss& truss, int panels) {
-    std::vector<JointId> path;
-    for (int i = 0; i <= panels; ++i) {
-        path.push_back(findJoint(truss, "B" + std::to_string(i)));
-    }
-    return path;
-}
-
 Effect reactionAt(JointId joint) {
     Effect effect;
     effect.kind = EffectKind::Reaction;

@@ -84,4 +84,12 @@ int panelsFor(Web web, int members) {
     return (members - 1 + 4) / 5;
 }
 
+std::vector<JointId> bottomChord(const Truss& truss, int panels) {
+    std::vector<JointId> path;
+    for (int i = 0; i <= panels; ++i) {
+        path.push_back(findJoint(truss, "B" + std::to_string(i)));
+    }
+    return path;
+}
+
 } // namespace gusset::support

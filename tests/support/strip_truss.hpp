@@ -3,6 +3,8 @@
 
 #include "model/truss.hpp"
 
+#include <vector>
+
 namespace gusset::support {
 
 enum class Web {
@@ -17,5 +19,8 @@ enum class Web {
 
 // The number of panels that gives at least so many members.
 [[nodiscard]] int panelsFor(Web, int members);
+
+// Its lower joints in order.
+[[nodiscard]] std::vector<JointId> bottomChord(const Truss&, int panels);
 
 } // namespace gusset::support

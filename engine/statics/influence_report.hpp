@@ -1,0 +1,38 @@
+#pragma once
+// All that is told of one influence line: its ordinates, also exact where they can be, and what the
+// model's moving loads make of it.
+
+#include "statics/moving.hpp"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace gusset {
+
+// What a moving load of the model makes of one line.
+struct MovingResult {
+    std::string id;
+    TrainExtremes train;
+    std::optional<UniformExtremes> uniform;
+};
+struct InfluenceReport {
+    std::string of; // as it was asked for: "member:B-C"
+    Effect effect;
+    std::vector<JointId> path;
+    InfluenceLine line;
+    std::vector<Surd> exact; // of the ordinates, or empty
+    std::vector<MovingResult> moving;
+    std::vector<std::string> assumed;
+};
+
+// How many of the model's units of the effect, per unit of force, one SI unit of an ordinate is.
+[[nodiscard]] double ordinateScale(const Truss&, EffectKind);
+
+// With the moving loads that have this very path. Issues when the path has a fault, the truss can't
+// be solved, or the effect is not to be had: no support there, or a displacement without E and A.
+// The effect's joint or member is of the truss. `of` is left to the caller.
+[[nodiscard]] Outcome<InfluenceReport>
+influenceReport(const Truss&, const std::vector<JointId>& path, const Effect&);
+
+} // namespace gusset

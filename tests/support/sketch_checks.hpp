@@ -1,0 +1,14 @@
+#pragma once
+// What must be true of every sketch: words clear of each other and of what is drawn, and all of it
+// inside its size.
+
+#include "report/sketch.hpp"
+
+#include <string>
+
+namespace gusset::support {
+
+// The first fault in words, or nothing.
+[[nodiscard]] std::string faultOfSketch(const Sketch&);
+
+} // namespace gusset::support
