@@ -4,6 +4,7 @@
 #include "app/twin.hpp"
 #include "app/update.hpp"
 #include "canvas/board_field.hpp"
+#include "canvas/movement.hpp"
 #include "demo.hpp"
 #include "exchange/json.hpp"
 #include "exchange/link.hpp"
@@ -16,6 +17,7 @@
 
 #include <algorithm>
 #include <array>
+#include <chrono>
 
 namespace gusset {
 
@@ -23,6 +25,7 @@ namespace {
 
 constexpr int kFramesAfterChange = 3; // ImGui settles its layout within two
 constexpr double kLongestStep = 0.1;  // s: after an idle minute nothing should jump
+constexpr std::chrono::microseconds kExactSlice{3000}; // of a frame
 
 void fitBoardToPage(Page& page, const PageLayout& layout) {
     const Camera camera = withLayout(page.state.view.camera, page.viewport, layout);
@@ -35,10 +38,29 @@ bool tabIsOnScreen(const AppState& state, NotebookTab tab) {
     return state.notebook.open && state.notebook.tab == tab;
 }
 
+bool inGesture(const AppState& state) { return state.gesture.kind != GestureKind::None; }
+
+// What swings on the board goes on, and asks for the next frame.
+void moveOn(Page& page, double seconds) {
+    const bool played = page.state.motion.plays;
+    const Motion later =
+        laterMotion(page.state, page.derived, seconds, page.viewport.reducedMotion);
+    update(page.state, {SetMotion{later}});
+    if (played) {
+        page.framesWanted = std::max(page.framesWanted, 2);
+    }
+}
+
 void deriveAll(Page& page) {
     derive(page.state, page.derived);
     if (tabIsOnScreen(page.state, NotebookTab::Share)) {
         deriveLink(page.state, page.derived);
+    }
+    const bool wantsExact =
+        tabIsOnScreen(page.state, NotebookTab::Forces) && page.state.notebook.exact;
+    if (wantsExact && !inGesture(page.state) &&
+        deriveExact(page.state, page.derived, kExactSlice)) {
+        page.framesWanted = std::max(page.framesWanted, 2);
     }
     if (!tabIsOnScreen(page.state, NotebookTab::Working)) {
         return;
@@ -168,8 +190,6 @@ void store(Page& page) {
     page.boardIsStored = true;
 }
 
-bool inGesture(const AppState& state) { return state.gesture.kind != GestureKind::None; }
-
 void refreshTwin(Page& page) {
     if (inGesture(page.state)) {
         return; // read out when it is done, not at every pixel
@@ -236,6 +256,7 @@ PageRequests drawFrame(Page& page, const PageLayout& layout, const Canvas& canva
     placeField(page);
     fitBoardToPage(page, layoutFor(page.viewport, page.state.notebook));
     deriveAll(page);
+    moveOn(page, ImGui::GetIO().DeltaTime);
     drawBoard(page, canvas);
     ImGui::Render();
     ImGui_ImplOpenGL3_RenderDrawData(ImGui::GetDrawData());

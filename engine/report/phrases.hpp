@@ -63,6 +63,17 @@ enum class Phrase {
     WordCompression,
     WordZero,
     NotesHeading,
+    MovementCaption, // {unit}
+    MovementCaptionPlain,
+    StretchCaption,
+    ColumnTotal,
+    ColumnStretch,
+    ColumnStress,
+    LargestDisplacement, // {value} {joint}
+    StrainEnergy,        // {value}
+    NoDisplacements,
+    DrawnEnlarged, // {times}
+    NothingMoves,
 
     // Directions.
     Up,

@@ -1,5 +1,6 @@
 #include "report/results_text.hpp"
 
+#include "report/movement_text.hpp"
 #include "report/phrases.hpp"
 #include "report/table.hpp"
 
@@ -76,7 +77,11 @@ std::vector<TextTable> tablesOf(const Truss& truss, const Solution& solution) {
     if (!solution.solved) {
         return {};
     }
-    return {forceTable(truss, solution), reactionTable(truss, solution)};
+    std::vector<TextTable> tables{forceTable(truss, solution), reactionTable(truss, solution)};
+    for (TextTable& table : movementTables(truss, solution)) {
+        tables.push_back(std::move(table));
+    }
+    return tables;
 }
 
 std::string csvNumber(double value) { return significantNumber(value, kFileDigits); }

@@ -1,4 +1,5 @@
 // What the truss is, in sentences; see results_text.hpp.
+#include "report/movement_text.hpp"
 #include "report/phrases.hpp"
 #include "report/results_text.hpp"
 
@@ -182,6 +183,9 @@ std::vector<std::string> verdict(const Truss& truss, const Solution& solution) {
     }
     if (solution.solved) {
         addLargest(lines, truss, solution);
+    }
+    if (solution.displaced) {
+        lines.push_back(movementLines(truss, solution).front());
     }
     return lines;
 }

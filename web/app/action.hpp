@@ -45,6 +45,9 @@ struct SetView { // layers, grid, theme; keeps the camera
 struct SetNotebook {
     NotebookState notebook;
 };
+struct SetMotion {
+    Motion motion;
+};
 struct BeginField {
     std::string key;
     std::string text;
@@ -64,7 +67,7 @@ struct OpenText { // a link, or the text of a file
 
 using Action = std::variant<Commit, ShowEdit, EndGesture, SetGesture, SetChain, Undo, Redo, SetTool,
                             SetSelection, SetHover, SetCamera, ZoomToFit, SetView, SetNotebook,
-                            BeginField, EndField, SetChoice, Say, OpenText>;
+                            SetMotion, BeginField, EndField, SetChoice, Say, OpenText>;
 using Actions = std::vector<Action>;
 
 } // namespace gusset

@@ -31,8 +31,41 @@ void derive(const AppState& state, Derived& derived) {
     derived.forces = forceRows(state.truss, derived.solution);
     derived.reactions = reactionRows(state.truss, derived.solution);
     derived.verdict = verdict(state.truss, derived.solution);
+    derived.movements = movementRows(state.truss, derived.solution);
+    derived.stretches = stretchRows(state.truss, derived.solution);
+    derived.movementLines = movementLines(state.truss, derived.solution);
+    derived.exactTask.reset();
+    derived.exactDone = false;
+    derived.exactForces.clear();
+    derived.exactWhyNot.clear();
     derived.revision = state.revision;
     derived.choice = state.choice;
+}
+
+bool deriveExact(const AppState& state, Derived& derived, std::chrono::microseconds budget) {
+    constexpr int kSlice = 8; // steps of elimination: a clock is looked at in between
+    derive(state, derived);
+    if (derived.exactDone || derived.solution.status == Status::Invalid) {
+        return false;
+    }
+    if (!derived.exactTask) {
+        derived.exactTask.emplace(state.truss, state.choice);
+    }
+    const auto end = std::chrono::steady_clock::now() + budget;
+    while (!derived.exactTask->advance(kSlice)) {
+        if (std::chrono::steady_clock::now() >= end) {
+            return true;
+        }
+    }
+    const ExactSolution& exact = derived.exactTask->result();
+    for (const Surd& force : exact.forces) {
+        const std::string text = textOf(force); // ASCII; read by people it has a true minus
+        derived.exactForces.push_back(text[0] == '-' ? "\u2212" + text.substr(1) : text);
+    }
+    derived.exactWhyNot = exact.whyNot;
+    derived.exactTask.reset();
+    derived.exactDone = true;
+    return false;
 }
 
 void deriveWorking(const AppState& state, Derived& derived) {

@@ -4,11 +4,15 @@
 
 #include "app/action.hpp"
 #include "hand/working.hpp"
+#include "report/movement_text.hpp"
 #include "report/results_text.hpp"
 #include "report/working_text.hpp"
+#include "statics/exact.hpp"
 #include "statics/solution.hpp"
 
+#include <chrono>
 #include <cstdint>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -21,6 +25,14 @@ struct Derived {
     std::vector<ForceRow> forces;
     std::vector<ReactionRow> reactions;
     std::vector<std::string> verdict;
+    std::vector<MovementRow> movements; // these three only where the solution is displaced
+    std::vector<StretchRow> stretches;
+    std::vector<std::string> movementLines; // or a sentence on why it is not
+
+    std::optional<ExactTask> exactTask; // at work while it has no result
+    bool exactDone = false;
+    std::vector<std::string> exactForces; // "25√5/2", a member each; empty where there are none
+    std::string exactWhyNot;              // then a sentence
 
     std::uint64_t workingRevision = 0;
     LoadChoice workingChoice;
@@ -33,6 +45,9 @@ struct Derived {
 
 // Solution and rows; cheap when nothing changed. Call once a frame after update.
 void derive(const AppState&, Derived&);
+// Exact forces, in slices: works for about `budget`. True while there is more to do. The next
+// edit abandons it.
+bool deriveExact(const AppState&, Derived&, std::chrono::microseconds budget);
 // The working too; call when it is on the screen.
 void deriveWorking(const AppState&, Derived&);
 

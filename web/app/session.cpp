@@ -107,6 +107,7 @@ void eachField(Fields& fields, State& state) {
     fields.flag("reactions", view.showReactions);
     fields.flag("dimensions", view.showDimensions);
     fields.flag("widths", view.widthByForce);
+    fields.flag("movement", view.showMovement);
     fields.choice("theme", view.theme, ThemeChoice::Sun);
     fields.choice("tool", state.tool, Tool::Erase);
     auto& notebook = state.notebook;

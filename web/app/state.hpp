@@ -79,15 +79,21 @@ struct View {
     bool showReactions = true;
     bool showDimensions = true;
     bool widthByForce = false;
+    bool showMovement = false; // the deflected shape, also when the notebook is elsewhere
+    int enlarge = 0;           // steps of 1, 2, 5 that it is drawn larger or smaller than fits well
     ThemeChoice theme = ThemeChoice::System;
 };
 
 enum class NotebookTab { Model, Forces, Working, Share };
+enum class ResultPage { Forces, Movement };
 struct NotebookState {
     bool open = true;
     NotebookTab tab = NotebookTab::Forces;
     double width = 400;  // CSS px, wide screens
     double sheet = 0.45; // share of the height, narrow screens
+    ResultPage results = ResultPage::Forces;
+    bool exact = false; // exact forces beside the decimals
+    int mechanism = 0;  // which of several is looked at
     bool wholeWorking = false;
     int step = 0; // in the working, when shown step by step
 };
@@ -97,6 +103,12 @@ struct NotebookState {
 struct FieldEdit {
     std::string key;  // which field: "joint.3.x"; empty: none
     std::string text; // what it held when editing began
+};
+
+// The deflected shape or a mechanism swings out and back on the board, and comes to rest.
+struct Motion {
+    bool plays = false;
+    double elapsed = 0; // s
 };
 
 enum class MessageKind { Info, Problem };
@@ -120,6 +132,7 @@ struct AppState {
     Chain chain;
     View view;
     NotebookState notebook;
+    Motion motion;
     FieldEdit field;
     LoadChoice choice;
     Message message;

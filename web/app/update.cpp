@@ -95,6 +95,8 @@ void carryOut(AppState& state, const Commit& action) {
     enter(state, action.edit, std::move(after).value());
     if (std::holds_alternative<ReplaceTruss>(action.edit)) {
         state.notebook.step = 0;
+        state.notebook.mechanism = 0;
+        state.motion = {.plays = true};
         state.choice = {};
         fit(state);
     }
@@ -184,6 +186,8 @@ void carryOut(AppState& state, const SetNotebook& action) {
     state.notebook = action.notebook;
     state.notebook.step = std::max(action.notebook.step, 0);
 }
+
+void carryOut(AppState& state, const SetMotion& action) { state.motion = action.motion; }
 
 void carryOut(AppState& state, const BeginField& action) {
     state.field = {action.key, action.text};

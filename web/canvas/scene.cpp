@@ -46,8 +46,15 @@ struct MemberStyle {
     [[nodiscard]] double half() const { return 0.5 * (width + apart); }
 };
 
+bool showsForces(const Drawing& drawing) {
+    return drawing.solved && drawing.state.view.showForces && !drawing.movement;
+}
+
 MemberStyle styleOf(const Drawing& drawing, std::size_t member) {
-    if (!drawing.solved || !drawing.state.view.showForces) {
+    if (drawing.movement) {
+        return {Ink::Muted, kZeroWidth, 0, 0};
+    }
+    if (!showsForces(drawing)) {
         return {};
     }
     const double more =
@@ -114,7 +121,7 @@ void drawMembers(Drawing& drawing) {
             addLine(drawing, {a - aside, b - aside, width, style.ink, style.dash});
         }
         drawing.obstacles.addSegment(a, b, style.half());
-        if (drawing.solved && drawing.state.view.showForces) {
+        if (showsForces(drawing)) {
             wishForceLabel(drawing, i, a, b);
         }
     }
@@ -200,6 +207,7 @@ Scene buildScene(const AppState& state, const Derived& derived, const MeasureTex
                     .symbols = layOutSymbols(state.truss, camera),
                     .at = {},
                     .solved = derived.revision == state.revision && derived.solution.solved,
+                    .movement = movementShown(state, derived),
                     .largestForce = largestForce(derived.solution),
                     .scene = {},
                     .obstacles = Obstacles(freeBoard(camera)),
@@ -218,6 +226,7 @@ Scene buildScene(const AppState& state, const Derived& derived, const MeasureTex
     drawLoads(drawing);
     drawReactions(drawing);
     drawMechanism(drawing);
+    drawMovement(drawing);
     drawJoints(drawing);
     drawGesture(drawing);
     drawHint(drawing);

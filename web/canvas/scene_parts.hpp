@@ -2,9 +2,11 @@
 // The parts that a drawing is put together from; only scene.cpp and its neighbours include this.
 
 #include "canvas/labels.hpp"
+#include "canvas/movement.hpp"
 #include "canvas/scene.hpp"
 #include "canvas/symbols.hpp"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -15,9 +17,10 @@ struct Drawing {
     const Derived& derived;
     const MeasureText& measure;
     Symbols symbols;
-    std::vector<Vec2> at;    // CSS px, a joint each
-    bool solved = false;     // the forces in `derived` belong to the truss on the board
-    double largestForce = 0; // N, of a member
+    std::vector<Vec2> at;             // CSS px, a joint each
+    bool solved = false;              // the forces in `derived` belong to the truss on the board
+    std::optional<Movement> movement; // drawn over the truss, which steps back for it
+    double largestForce = 0;          // N, of a member
     Scene scene;
     Obstacles obstacles;
     std::vector<LabelWish> wishes;
@@ -41,7 +44,8 @@ void wish(Drawing&, LabelMark, std::vector<Vec2> places, double weight);
 void drawSupports(Drawing&);
 void drawLoads(Drawing&);
 void drawReactions(Drawing&);
-void drawMechanism(Drawing&);
+void drawMechanism(Drawing&); // by arrows, while it rests
+void drawMovement(Drawing&);
 void drawDimensions(Drawing&);
 
 void drawHalos(Drawing&);   // beneath everything: what is selected, hovered, or spoken of

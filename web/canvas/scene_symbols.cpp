@@ -215,7 +215,7 @@ void drawLoads(Drawing& drawing) {
 
 void drawReactions(Drawing& drawing) {
     const Truss& truss = drawing.state.truss;
-    if (!drawing.solved || !drawing.state.view.showReactions) {
+    if (!drawing.solved || !drawing.state.view.showReactions || drawing.movement) {
         return;
     }
     const std::vector<Component> components = reactionComponents(drawing);
@@ -241,13 +241,12 @@ void drawReactions(Drawing& drawing) {
 
 void drawMechanism(Drawing& drawing) {
     constexpr double kFastest = 46; // px for the joint that moves most
-    const Solution& solution = drawing.derived.solution;
-    if (drawing.derived.revision != drawing.state.revision || solution.mechanisms.empty()) {
+    const Mechanism* mechanism = mechanismShown(drawing.state, drawing.derived);
+    if (!mechanism || drawing.movement) {
         return;
     }
-    const Mechanism& mechanism = solution.mechanisms.front();
-    for (const JointId joint : mechanism.moving) {
-        const Vec2 velocity = mechanism.velocities[joint.at()];
+    for (const JointId joint : mechanism->moving) {
+        const Vec2 velocity = mechanism->velocities[joint.at()];
         const Vec2 way = directionOnBoard(velocity);
         const double reach = kFastest * length(velocity);
         if (reach > kHeadLength) {

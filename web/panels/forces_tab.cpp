@@ -32,36 +32,6 @@ void verdictLines(PanelContext& context) {
     ImGui::PopStyleVar();
 }
 
-// Which loads act, where there is a choice.
-void loadChoice(PanelContext& context) {
-    const Truss& truss = context.state.truss;
-    const std::vector<std::string> cases = caseNames(truss);
-    if (cases.size() + truss.combinations.size() < 2) {
-        return;
-    }
-    const LoadChoice& now = context.state.choice;
-    std::vector<const char*> words{"all loads"};
-    std::vector<LoadChoice> choices{{}};
-    for (const std::string& name : cases) {
-        words.push_back(name.c_str());
-        choices.push_back({name, ""});
-    }
-    for (const Combination& combination : truss.combinations) {
-        words.push_back(combination.id.c_str());
-        choices.push_back({"", combination.id});
-    }
-    const auto isNow = [&now](const LoadChoice& choice) {
-        return choice.caseId == now.caseId && choice.combinationId == now.combinationId;
-    };
-    const auto found = std::find_if(choices.begin(), choices.end(), isNow);
-    const int before = static_cast<int>(found - choices.begin()) % static_cast<int>(choices.size());
-    smallPrint(context.ui, "Under");
-    const int after = wordChoice(context.ui, "loads", words, before);
-    if (after != before) {
-        context.actions.push_back(SetChoice{choices[static_cast<std::size_t>(after)]});
-    }
-}
-
 void reactions(PanelContext& context) {
     const Truss& truss = context.state.truss;
     const char* unit = symbolOf(truss.units.force);
@@ -73,17 +43,7 @@ void reactions(PanelContext& context) {
     Table table(context.ui, "reactions", columns);
     table.header();
     for (const ReactionRow& row : context.derived.reactions) {
-        const int joint = row.joint.index;
-        const auto state = table.row({.id = joint,
-                                      .selected = isSelected(context.state, HitKind::Joint, joint),
-                                      .lit = isHovered(context.state, HitKind::Joint, joint),
-                                      .pressable = true});
-        if (state.hovered) {
-            hoverRow(context, HitKind::Joint, joint);
-        }
-        if (state.pressed) {
-            context.actions.push_back(SetSelection{only(HitKind::Joint, joint)});
-        }
+        pressableRow(context, table, HitKind::Joint, row.joint.index);
         const Table::TextLook plain{context.ui.palette->ink};
         table.text(0, truss.joints[row.joint.at()].label, plain);
         table.text(1, row.x, plain);
@@ -122,24 +82,45 @@ std::vector<int> order(const std::vector<ForceRow>& rows, bool bySize) {
     return places;
 }
 
+// A fraction too long for a column is of no use to a reader: its decimals stand beside it.
+void exactCell(PanelContext& context, Table& table, const ForceRow& row) {
+    constexpr std::size_t kLongest = 22; // bytes
+    const std::vector<std::string>& exact = context.derived.exactForces;
+    if (row.member.at() < exact.size()) {
+        const std::string& text = exact[row.member.at()];
+        table.text(3, text.size() > kLongest ? "long fraction" : text, {context.ui.palette->ink});
+    }
+}
+
 void memberRow(PanelContext& context, Table& table, const ForceRow& row) {
-    const int member = row.member.index;
-    const auto state = table.row({.id = member,
-                                  .selected = isSelected(context.state, HitKind::Member, member),
-                                  .lit = isHovered(context.state, HitKind::Member, member),
-                                  .pressable = true});
-    if (state.hovered) {
-        hoverRow(context, HitKind::Member, member);
-    }
-    if (state.pressed) {
-        context.actions.push_back(SetSelection{only(HitKind::Member, member)});
-    }
+    pressableRow(context, table, HitKind::Member, row.member.index);
     const Ui& ui = context.ui;
     const Colour ink = textColour(*ui.palette, inkOf(row));
     table.text(0, row.name, {ui.palette->ink});
     table.text(1, row.value, {ink});
     table.text(2, row.letter, {ink, ui.fonts.strong});
-    drawSample(ui, row, table.cell(2));
+    if (context.state.notebook.exact) {
+        exactCell(context, table, row);
+    } else {
+        drawSample(ui, row, table.cell(2));
+    }
+}
+
+// Exact forces beside the decimals; they come in a little later on a large truss.
+void exactChoice(PanelContext& context) {
+    NotebookState notebook = context.state.notebook;
+    if (toggle(context.ui, "Exact values", notebook.exact)) {
+        notebook.exact = !notebook.exact;
+        context.actions.push_back(SetNotebook{notebook});
+    }
+    if (!notebook.exact) {
+        return;
+    }
+    if (!context.derived.exactDone) {
+        smallPrint(context.ui, "Working out the exact values…");
+    } else if (!context.derived.exactWhyNot.empty()) {
+        smallPrint(context.ui, context.derived.exactWhyNot);
+    }
 }
 
 bool orderChoice(const Ui& ui) {
@@ -155,11 +136,16 @@ bool orderChoice(const Ui& ui) {
 void memberForces(PanelContext& context) {
     const std::vector<ForceRow>& rows = context.derived.forces;
     const std::string force = withUnit("force", symbolOf(context.state.truss.units.force));
-    const std::array columns{Column{"member", 80, 1}, Column{force, 90, 1, Align::Right},
-                             Column{"T or C", 100, 1}};
+    const bool exact = context.state.notebook.exact;
+    std::vector<Column> columns{Column{"member", 80, 1}, Column{force, 90, 1, Align::Right},
+                                Column{"T or C", exact ? 60.0 : 100.0, 1}};
+    if (exact) {
+        columns.push_back(Column{"exact", 100, 1.5, Align::Right});
+    }
     sectionHeading(context.ui, "Member forces");
     smallPrint(context.ui, "T: tension, the member is pulled. C: compression, it is pushed.");
     const bool bySize = orderChoice(context.ui);
+    exactChoice(context);
     Table table(context.ui, "forces", columns);
     table.header();
     const std::vector<int> places = order(rows, bySize);
@@ -184,11 +170,10 @@ void notes(PanelContext& context) {
     }
 }
 
-} // namespace
-
-void forcesTab(PanelContext& context) {
+void forcesPage(PanelContext& context) {
     beginScroll(context.ui, "forces");
     verdictLines(context);
+    mechanismButtons(context);
     loadChoice(context);
     if (context.derived.solution.solved) {
         reactions(context);
@@ -197,6 +182,61 @@ void forcesTab(PanelContext& context) {
     notes(context);
     gap(context.ui, 16);
     endScroll();
+}
+
+ResultPage pageChoice(PanelContext& context) {
+    constexpr std::array kPages{"Forces", "Displacements"};
+    NotebookState notebook = context.state.notebook;
+    const int now = static_cast<int>(notebook.results);
+    const int chosen = wordChoice(context.ui, "results", kPages, now);
+    if (chosen != now) {
+        notebook.results = static_cast<ResultPage>(chosen);
+        context.actions.push_back(SetNotebook{notebook});
+        context.actions.push_back(SetMotion{{.plays = true}});
+    }
+    return context.state.notebook.results;
+}
+
+} // namespace
+
+void loadChoice(PanelContext& context) {
+    const Truss& truss = context.state.truss;
+    const std::vector<std::string> cases = caseNames(truss);
+    if (cases.size() + truss.combinations.size() < 2) {
+        return;
+    }
+    const LoadChoice& now = context.state.choice;
+    std::vector<const char*> words{"all loads"};
+    std::vector<LoadChoice> choices{{}};
+    for (const std::string& name : cases) {
+        words.push_back(name.c_str());
+        choices.push_back({name, ""});
+    }
+    for (const Combination& combination : truss.combinations) {
+        words.push_back(combination.id.c_str());
+        choices.push_back({"", combination.id});
+    }
+    const auto isNow = [&now](const LoadChoice& choice) {
+        return choice.caseId == now.caseId && choice.combinationId == now.combinationId;
+    };
+    const auto found = std::find_if(choices.begin(), choices.end(), isNow);
+    const int before = static_cast<int>(found - choices.begin()) % static_cast<int>(choices.size());
+    smallPrint(context.ui, "Under");
+    const int after = wordChoice(context.ui, "loads", words, before);
+    if (after != before) {
+        context.actions.push_back(SetChoice{choices[static_cast<std::size_t>(after)]});
+    }
+}
+
+void forcesTab(PanelContext& context) {
+    switch (pageChoice(context)) {
+    case ResultPage::Forces:
+        forcesPage(context);
+        break;
+    case ResultPage::Movement:
+        movementPage(context);
+        break;
+    }
 }
 
 } // namespace gusset

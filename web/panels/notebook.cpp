@@ -8,7 +8,7 @@
 namespace gusset {
 namespace {
 
-constexpr std::array kTabs{"Model", "Forces", "Working", "Share"};
+constexpr std::array kTabs{"Model", "Results", "Working", "Share"};
 // Where the sheet of a narrow page stops: a peep, half, nearly all.
 constexpr std::array kStops{0.18, 0.45, 0.85};
 

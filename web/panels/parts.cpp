@@ -232,6 +232,19 @@ void hoverRow(PanelContext& context, HitKind kind, int index) {
     }
 }
 
+void pressableRow(PanelContext& context, Table& table, HitKind kind, int index) {
+    const auto state = table.row({.id = index,
+                                  .selected = isSelected(context.state, kind, index),
+                                  .lit = isHovered(context.state, kind, index),
+                                  .pressable = true});
+    if (state.hovered) {
+        hoverRow(context, kind, index);
+    }
+    if (state.pressed) {
+        context.actions.push_back(SetSelection{only(kind, index)});
+    }
+}
+
 std::string quantity(const std::string& number, const char* unit) {
     return *unit == '\0' ? number : number + "\u2009" + unit;
 }

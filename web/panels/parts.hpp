@@ -39,6 +39,8 @@ inline constexpr const char* kPickedPrefix = "picked:";
 [[nodiscard]] bool isSelected(const AppState&, HitKind, int index);
 [[nodiscard]] bool isHovered(const AppState&, HitKind, int index);
 void hoverRow(PanelContext&, HitKind, int index);
+// A row that stands for a thing of the board: each lights the other, pressing picks it.
+void pressableRow(PanelContext&, Table&, HitKind, int index);
 
 // "4.00 m" with the thin space of print; the number alone when the model is in plain numbers.
 [[nodiscard]] std::string quantity(const std::string& number, const char* unit);

@@ -7,9 +7,15 @@ namespace gusset {
 
 void modelTab(PanelContext&);      // tables that can be typed into
 void modelSettings(PanelContext&); // units and class settings, at the end of the model tab
-void forcesTab(PanelContext&);     // the verdict, reactions, member forces
+void forcesTab(PanelContext&);     // results: forces, and what else loads do
 void workingTab(PanelContext&);    // steps; its bar stays while the steps scroll
 void shareTab(PanelContext&);      // link, files, examples
+
+// Pages of the results.
+void movementPage(PanelContext&); // displacements
+// What they share.
+void loadChoice(PanelContext&);       // which loads act, where there is a choice
+void mechanismButtons(PanelContext&); // shows it move; nothing where nothing can
 
 void starters(PanelContext&); // trusses of the usual forms, in the share tab
 

@@ -11,9 +11,9 @@ struct Layer {
     bool View::*shown;
 };
 constexpr std::array kLayers{
-    Layer{"Member forces", &View::showForces},    Layer{"Reactions", &View::showReactions},
-    Layer{"Dimensions", &View::showDimensions},   Layer{"Line width by force", &View::widthByForce},
-    Layer{"Snap to the grid", &View::snapToGrid},
+    Layer{"Member forces", &View::showForces},         Layer{"Reactions", &View::showReactions},
+    Layer{"Deflected shape", &View::showMovement},     Layer{"Dimensions", &View::showDimensions},
+    Layer{"Line width by force", &View::widthByForce}, Layer{"Snap to the grid", &View::snapToGrid},
 };
 constexpr std::array kThemes{"System", "Paper", "Dark", "Sun"};
 

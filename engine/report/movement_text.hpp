@@ -1,0 +1,40 @@
+#pragma once
+// Displacements as rows, tables and sentences, in the model's displacement unit; the one source of
+// the notebook's, the page's and the command line's.
+
+#include "report/table.hpp"
+#include "statics/solution.hpp"
+
+#include <string>
+#include <vector>
+
+namespace gusset {
+
+struct MovementRow {
+    JointId joint;
+    std::string name; // the joint's label
+    double size = 0;  // displacement units
+    std::string x;    // with sign
+    std::string y;
+    std::string total;
+};
+struct StretchRow {
+    MemberId member;
+    std::string name;
+    std::string stretch; // change of length, positive: longer; displacement units
+    std::string stress;  // stress units, tension positive; empty where no area is known
+};
+[[nodiscard]] std::vector<MovementRow> movementRows(const Truss&, const Solution&);
+[[nodiscard]] std::vector<StretchRow> stretchRows(const Truss&, const Solution&);
+// Both empty unless the solution is displaced; then two tables.
+[[nodiscard]] std::vector<TextTable> movementTables(const Truss&, const Solution&);
+// The joint that moves furthest; none when nothing moves.
+[[nodiscard]] JointId furthestJoint(const Solution&);
+// The largest displacement and the strain energy, or why there are no displacements. One sentence
+// a line.
+[[nodiscard]] std::vector<std::string> movementLines(const Truss&, const Solution&);
+// "3.42 mm": of a joint, for the drawing.
+[[nodiscard]] std::string movementOf(const Truss&, const Solution&, JointId);
+[[nodiscard]] std::string timesText(double factor); // "× 200"
+
+} // namespace gusset

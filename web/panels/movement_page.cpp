@@ -1,0 +1,132 @@
+#include "canvas/movement.hpp"
+#include "panels/parts.hpp"
+#include "panels/tabs.hpp"
+
+#include <array>
+#include <string>
+
+namespace gusset {
+namespace {
+
+// Larger, smaller, and a look at how the shape comes about.
+void shapeButtons(PanelContext& context) {
+    const Ui& ui = context.ui;
+    View view = context.state.view;
+    gap(ui, 4);
+    if (!context.viewport.reducedMotion) {
+        if (button(ui, "Play", {.primary = true})) {
+            context.actions.push_back(SetMotion{{.plays = true}});
+        }
+        ImGui::SameLine();
+    }
+    const bool smaller = button(ui, "Smaller", {});
+    ImGui::SameLine();
+    const bool larger = button(ui, "Larger", {});
+    if (smaller || larger) {
+        view.enlarge += larger ? 1 : -1;
+        context.actions.push_back(SetView{view});
+    }
+    gap(ui, 4);
+}
+
+void jointTable(PanelContext& context) {
+    const std::string unit = symbolOf(context.state.truss.units.displacement);
+    const std::string x = withUnit("→", unit.c_str());
+    const std::string y = withUnit("↑", unit.c_str());
+    const std::string total = withUnit("total", unit.c_str());
+    const std::array columns{Column{"joint", 56, 1}, Column{x, 80, 1, Align::Right},
+                             Column{y, 80, 1, Align::Right}, Column{total, 84, 1, Align::Right}};
+    sectionHeading(context.ui, "Displacements");
+    Table table(context.ui, "displacements", columns);
+    table.header();
+    const Table::TextLook plain{context.ui.palette->ink};
+    ImGuiListClipper clipper;
+    clipper.Begin(static_cast<int>(context.derived.movements.size()), table.rowStep());
+    while (clipper.Step()) {
+        for (int i = clipper.DisplayStart; i < clipper.DisplayEnd; ++i) {
+            const MovementRow& row = context.derived.movements[static_cast<std::size_t>(i)];
+            pressableRow(context, table, HitKind::Joint, row.joint.index);
+            table.text(0, row.name, plain);
+            table.text(1, row.x, plain);
+            table.text(2, row.y, plain);
+            table.text(3, row.total, plain);
+        }
+    }
+}
+
+void memberTable(PanelContext& context) {
+    const Units& units = context.state.truss.units;
+    const std::string stretch = withUnit("longer by", symbolOf(units.displacement));
+    const std::string stress = withUnit("stress", symbolOf(units.stress));
+    const std::array columns{Column{"member", 80, 1}, Column{stretch, 110, 1, Align::Right},
+                             Column{stress, 100, 1, Align::Right}};
+    sectionHeading(context.ui, "Members");
+    Table table(context.ui, "stretches", columns);
+    table.header();
+    const Table::TextLook plain{context.ui.palette->ink};
+    ImGuiListClipper clipper;
+    clipper.Begin(static_cast<int>(context.derived.stretches.size()), table.rowStep());
+    while (clipper.Step()) {
+        for (int i = clipper.DisplayStart; i < clipper.DisplayEnd; ++i) {
+            const StretchRow& row = context.derived.stretches[static_cast<std::size_t>(i)];
+            pressableRow(context, table, HitKind::Member, row.member.index);
+            table.text(0, row.name, plain);
+            table.text(1, row.stretch, plain);
+            table.text(2, row.stress, plain);
+        }
+    }
+}
+
+} // namespace
+
+void mechanismButtons(PanelContext& context) {
+    const Ui& ui = context.ui;
+    const int count = static_cast<int>(context.derived.solution.mechanisms.size());
+    if (count == 0) {
+        return;
+    }
+    gap(ui, 4);
+    NotebookState notebook = context.state.notebook;
+    bool play = false;
+    if (!context.viewport.reducedMotion) {
+        play = button(ui, "Show how it moves", {.primary = true});
+    }
+    if (count > 1) {
+        ImGui::SameLine();
+        if (button(ui, "Another way", {})) {
+            notebook.mechanism = (notebook.mechanism + 1) % count;
+            context.actions.push_back(SetNotebook{notebook});
+            play = true;
+        }
+        ImGui::SameLine();
+        besideButtons(ui, std::to_string(notebook.mechanism % count + 1) + " of " +
+                              std::to_string(count));
+    }
+    if (play) {
+        context.actions.push_back(SetMotion{{.plays = true}});
+    }
+    gap(ui, 4);
+}
+
+void movementPage(PanelContext& context) {
+    beginScroll(context.ui, "movement");
+    gap(context.ui, 4);
+    const bool moves = !context.derived.solution.mechanisms.empty();
+    const std::vector<std::string>& lines = moves || !context.derived.solution.solved
+                                                ? context.derived.verdict
+                                                : context.derived.movementLines;
+    for (const std::string& line : lines) {
+        paragraph(context.ui, line, moves && &line == &lines.front() ? Ink::Warning : Ink::Plain);
+    }
+    mechanismButtons(context);
+    loadChoice(context);
+    if (context.derived.solution.displaced) {
+        shapeButtons(context);
+        jointTable(context);
+        memberTable(context);
+    }
+    gap(context.ui, 16);
+    endScroll();
+}
+
+} // namespace gusset
