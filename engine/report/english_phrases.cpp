@@ -276,6 +276,13 @@ constexpr Sentence kEnglish[] = {
     {Phrase::ColumnTension, "tension"},
     {Phrase::ColumnCompression, "compression"},
     {Phrase::ColumnGivenBy, "by"},
+
+    {Phrase::BodyWhole, "Free body of the whole truss: {forces}."},
+    {Phrase::BodyOfJoint, "Free body of joint {joint}: {forces}."},
+    {Phrase::BodyOfPart, "Free body of the part with {joints}: {forces}."},
+    {Phrase::BodyForce, "{force}, drawn {direction}"},
+    {Phrase::BodyLoad, "a load of {force} {direction}"},
+    {Phrase::BodyNothing, "nothing acts on it"},
 };
 
 constexpr bool complete() {

@@ -236,6 +236,14 @@ enum class Phrase {
     ColumnCompression,
     ColumnGivenBy,
 
+    // Free bodies, for who can't see them.
+    BodyWhole,   // {forces}
+    BodyOfJoint, // {joint} {forces}
+    BodyOfPart,  // {joints} {forces}
+    BodyForce,   // {force} {direction}
+    BodyLoad,    // {force} {direction}
+    BodyNothing,
+
     Count_
 };
 

@@ -6,7 +6,7 @@
 namespace gusset {
 namespace {
 
-constexpr double kLineHeight = 1.2;       // of the typeface's size, ascender to descender
+constexpr double kLineHeight = 1.36;      // of the size: twice what a subscript reaches down
 constexpr double kStrongerIsWider = 1.08; // semibold against regular
 constexpr double kHeadLength = 9;         // px, of a shaft 1.5 px wide
 constexpr double kHeadHalfWidth = 3.4;

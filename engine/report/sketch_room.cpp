@@ -53,7 +53,7 @@ void take(Sketch& sketch, SketchRoom& room, SketchWords words) {
 // A leader may cross lines, but no words.
 bool isClear(const SketchRoom& room, const SketchStroke& leader) {
     return std::none_of(room.boxes.begin(), room.boxes.end(),
-                        [&](const SketchBox& box) { return crosses(box, leader); });
+                        [&](const SketchBox& box) { return crosses(grown(box, -kAir), leader); });
 }
 
 } // namespace
@@ -84,8 +84,9 @@ bool isFree(const SketchRoom& room, const SketchBox& box) {
     return onPaper &&
            std::none_of(room.boxes.begin(), room.boxes.end(),
                         [&](const SketchBox& other) { return overlap(box, other); }) &&
-           std::none_of(room.strokes.begin(), room.strokes.end(),
-                        [&](const SketchStroke& stroke) { return crosses(box, stroke); });
+           std::none_of(room.strokes.begin(), room.strokes.end(), [&](const SketchStroke& stroke) {
+               return crosses(grown(box, kAir), stroke);
+           });
 }
 
 SketchRoom roomOf(const Sketch& sketch) {
@@ -135,7 +136,7 @@ bool placeNear(Sketch& sketch, SketchRoom& room, SketchWords words, Vec2 towards
         for (const Vec2 turn : kTurns) {
             const Vec2 way = turned(towards, turn);
             words.at = to + (off + reachOf(boxOf(words), way)) * way;
-            const SketchStroke leader{to, to + (off - kAir) * way};
+            const SketchStroke leader{to + (gap - kAir) * way, to + (off - kAir) * way};
             const bool far = off > gap + kFar;
             if (isFree(room, boxOf(words)) && (!far || isClear(room, leader))) {
                 if (far) {

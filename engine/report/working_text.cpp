@@ -1,9 +1,11 @@
 #include "report/working_text.hpp"
 
+#include "report/body_sketch.hpp"
 #include "report/formula.hpp"
 #include "report/notation.hpp"
 #include "report/phrases.hpp"
 #include "report/remark_text.hpp"
+#include "report/sketch_svg.hpp"
 
 namespace gusset {
 namespace {
@@ -247,8 +249,12 @@ std::string workingText(const Truss& truss, const Working& working) {
 
 std::string workingHtml(const Truss& truss, const Working& working) {
     std::string html;
-    for (const Step& step : working.steps) {
+    for (std::size_t i = 0; i < working.steps.size(); ++i) {
+        const Step& step = working.steps[i];
         html += "<section>\n<h3>" + htmlOf(stepTitleLine(truss, working, step)) + "</h3>\n";
+        for (const Sketch& sketch : bodySketches(truss, working, i)) {
+            html += "<figure>\n" + svgOf(sketch) + "</figure>\n";
+        }
         for (const WorkingLine& line : renderStep(truss, working, step)) {
             html += line.formula.empty() ? "<p>" + htmlOf(line.runs) + "</p>\n"
                                          : mathMl(line.formula) + "\n";

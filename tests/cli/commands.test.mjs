@@ -3,19 +3,12 @@ import assert from 'node:assert/strict';
 import { readFileSync, readdirSync } from 'node:fs';
 import path from 'node:path';
 import { test } from 'node:test';
-import { gusset, gussetInNode, root } from './support.mjs';
+import { answered, gusset, gussetInNode, root } from './support.mjs';
 
 const footbridge = 'site/examples/footbridge.json';
 const examples = readdirSync(path.join(root, 'site/examples'))
     .filter((name) => name !== 'index.json')
     .map((name) => `site/examples/${name}`);
-
-function answered(words, input) {
-    const { status, stdout, stderr } = gusset(words, input);
-    assert.equal(stderr, '');
-    assert.equal(status, 0);
-    return stdout;
-}
 
 test('solve answers in text unless asked otherwise', () => {
     assert.match(answered(['solve', footbridge]), /AC\s+−60\.00\s+compression/);

@@ -3,16 +3,9 @@ import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { test } from 'node:test';
-import { gusset, root } from './support.mjs';
+import { answered, root } from './support.mjs';
 
 const cases = 'tests/published/cases';
-
-function answered(words, input) {
-    const { status, stdout, stderr } = gusset(words, input);
-    assert.equal(stderr, '');
-    assert.equal(status, 0);
-    return stdout;
-}
 
 // What the source of a published case prints: the path, and an ordinate a joint.
 function published(name) {

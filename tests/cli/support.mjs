@@ -1,4 +1,5 @@
 // Runs the command line as a person would, natively or as WebAssembly in node.
+import assert from 'node:assert/strict';
 import { spawnSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
 import path from 'node:path';
@@ -8,6 +9,14 @@ export const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), '
 // Standard input is empty unless given. Returns { status, stdout, stderr }.
 export function gusset(words, input = '') {
     return run(path.join(root, 'build/dev/engine/gusset'), words, input);
+}
+
+// What is printed where nothing is to be complained of.
+export function answered(words, input) {
+    const { status, stdout, stderr } = gusset(words, input);
+    assert.equal(stderr, '');
+    assert.equal(status, 0);
+    return stdout;
 }
 
 export function gussetInNode(words, input = '') {
