@@ -5,6 +5,7 @@
 #include "exchange/link.hpp"
 #include "hand/explain.hpp"
 #include "hand/sections.hpp"
+#include "report/force_method_text.hpp"
 #include "report/results_text.hpp"
 #include "report/unit_load_text.hpp"
 #include "report/working_text.hpp"
@@ -24,6 +25,8 @@ constexpr Option kCombination{"--combination", "ID", kLoads};
 constexpr Option kMember{"--member", "A-B", kPart};
 constexpr Option kDisplacement{"--displacement", "C:y", kPart};
 constexpr Option kSection{"--section", "A-B,C-D", kPart};
+constexpr Option kForceMethod{"--force-method", "", kPart};
+constexpr Option kReleased{"--released", "N0", kPart};
 constexpr Option kText{"--text", "", kForm};
 constexpr Option kJson{"--json", "", kForm};
 constexpr Option kCsv{"--csv", "", kForm};
@@ -37,8 +40,8 @@ constexpr Option kOf{"--of", "member:A-B", 0};
 constexpr std::array kSolveOptions{kCase, kCombination, kExact, kText, kJson, kCsv};
 constexpr std::array kInfluenceOptions{kPath, kOf, kText, kJson, kCsv, kSvg};
 constexpr std::array kEnvelopeOptions{kText, kJson, kCsv};
-constexpr std::array kWorkingOptions{kCase,    kCombination, kMember, kDisplacement,
-                                     kSection, kText,        kHtml};
+constexpr std::array kWorkingOptions{kCase,        kCombination, kMember, kDisplacement, kSection,
+                                     kForceMethod, kReleased,    kText,   kHtml};
 
 constexpr std::array<Command, 7> kCommands{{
     {"solve", "FILE", kSolveOptions, "member forces and reactions, as text unless asked otherwise"},
@@ -121,6 +124,42 @@ Answer answerDisplacement(const Arguments& arguments, const Truss& truss,
             {}};
 }
 
+std::string rendered(const Arguments& arguments, const std::vector<Passage>& passages) {
+    return arguments.has("--html") ? passagesHtml(passages) : passagesText(passages);
+}
+
+// The whole method, or how one column of its table was found: N0, n1 or n2.
+Answer answerForceMethod(const Arguments& arguments, const Truss& truss, const Solution& solution) {
+    const ForceMethod method = forceMethod(truss, choiceOf(arguments), solution);
+    const Exit exit = exitOf(solution);
+    if (!arguments.has("--released") || method.end != ForceMethodEnd::Complete) {
+        return {exit, rendered(arguments, forceMethodPassages(truss, method)), {}};
+    }
+    const std::string column = arguments.valueOf("--released");
+    if (column == "N0") {
+        return {
+            exit, rendered(arguments, workingPassages(method.givenTruss, method.givenWorking)), {}};
+    }
+    for (std::size_t i = 0; i < method.releases.size(); ++i) {
+        if (column == "n" + std::to_string(i + 1)) {
+            return {
+                exit,
+                rendered(arguments, workingPassages(method.unitTrusses[i], method.unitWorkings[i])),
+                {}};
+        }
+    }
+    return {Exit::BadInput,
+            {},
+            {{IssueCode::UnknownName, column,
+              "is no column of the force method here: ask for N0, or n1 of the first redundant"}}};
+}
+
+bool wantsForceMethod(const Arguments& arguments, const Solution& solution) {
+    const bool part = arguments.has("--member") || arguments.has("--section");
+    return arguments.has("--force-method") || arguments.has("--released") ||
+           (solution.status == Status::Indeterminate && !part);
+}
+
 Answer answerWorking(const Arguments& arguments, const Reading& reading) {
     const Solution solution = solved(reading, choiceOf(arguments));
     Answer answer{exitOf(solution), {}, solution.errors};
@@ -130,12 +169,14 @@ Answer answerWorking(const Arguments& arguments, const Reading& reading) {
     if (arguments.has("--displacement")) {
         return answerDisplacement(arguments, reading.truss, solution);
     }
+    if (wantsForceMethod(arguments, solution)) {
+        return answerForceMethod(arguments, reading.truss, solution);
+    }
     const Outcome<Working> working = askedWorking(arguments, reading.truss, solution);
     if (!working) {
         return {Exit::BadInput, {}, working.issues()};
     }
-    answer.text = arguments.has("--html") ? workingHtml(reading.truss, working.value())
-                                          : workingText(reading.truss, working.value());
+    answer.text = rendered(arguments, workingPassages(reading.truss, working.value()));
     return answer;
 }
 

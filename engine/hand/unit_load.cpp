@@ -75,7 +75,8 @@ UnitLoadTable unitLoadTable(const Truss& truss, const LoadChoice& choice, const 
     if (!real.complete || !table.unitWorking.complete) {
         return table;
     }
-    addRows(truss, structureOf(truss), forcesOf(real), table);
+    const Truss strained = strainedAs(truss, choice);
+    addRows(strained, structureOf(strained), forcesOf(real), table);
     table.complete = table.missing.empty();
     return table;
 }

@@ -32,7 +32,7 @@ FoundForces forcesOf(const Working& working) {
 }
 
 Truss underForces(const Truss& truss, const std::vector<Vec2>& forces) {
-    Truss loaded = truss;
+    Truss loaded = withoutStrains(truss);
     loaded.loads.clear();
     loaded.combinations.clear();
     loaded.moving.clear();
@@ -43,15 +43,23 @@ Truss underForces(const Truss& truss, const std::vector<Vec2>& forces) {
             loaded.loads.push_back(load);
         }
     }
-    for (Member& member : loaded.members) {
+    return loaded;
+}
+
+Truss withoutStrains(Truss truss) {
+    for (Member& member : truss.members) {
         member.warming = 0;
         member.misfit = 0;
     }
-    for (Support& support : loaded.supports) {
+    for (Support& support : truss.supports) {
         support.settle = {};
         support.settleAlong = 0;
     }
-    return loaded;
+    return truss;
+}
+
+Truss strainedAs(const Truss& truss, const LoadChoice& choice) {
+    return choice.caseId.empty() ? truss : withoutStrains(truss);
 }
 
 } // namespace gusset

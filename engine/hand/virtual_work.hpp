@@ -31,6 +31,9 @@ struct FoundForces {
 // The truss with only these forces on its joints, a joint each, and nothing else that could strain
 // it: settlement, warming and misfit of a determinate truss make no force.
 [[nodiscard]] Truss underForces(const Truss&, const std::vector<Vec2>& forces);
+[[nodiscard]] Truss withoutStrains(Truss);
+// A case alone is its loads alone; settlement, warming and misfit act where all acts together.
+[[nodiscard]] Truss strainedAs(const Truss&, const LoadChoice&);
 
 // Adds up a column; terms that cancel to working accuracy come to zero.
 template <class Row, class Column>

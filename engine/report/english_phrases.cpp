@@ -283,6 +283,75 @@ constexpr Sentence kEnglish[] = {
     {Phrase::BodyForce, "{force}, drawn {direction}"},
     {Phrase::BodyLoad, "a load of {force} {direction}"},
     {Phrase::BodyNothing, "nothing acts on it"},
+
+    {Phrase::TitleReleased, "The released truss"},
+    {Phrase::TitleReleasedForces, "Forces of the released truss"},
+    {Phrase::TitleDisplacements, "Displacements of the released truss"},
+    {Phrase::TitleFits, "Fitting it together"},
+    {Phrase::TitleSuperposition, "Superposition"},
+    {Phrase::OneTooMany,
+     "There is one more unknown than there are equations of equilibrium. One force must "
+     "come from how the truss deforms: the redundant."},
+    {Phrase::TwoTooMany,
+     "There are two more unknowns than there are equations of equilibrium. Two forces "
+     "must come from how the truss deforms: the redundants."},
+    {Phrase::ReleaseRoller, "The truss would stand without the roller at {joint}. Take it away, "
+                            "and put the redundant {x} = {reaction} in its place."},
+    {Phrase::ReleasePin, "A roller would do in place of the pin at {joint}. Let it slide, and put "
+                         "the redundant {x} = {reaction} there."},
+    {Phrase::ReleaseCrossing, "{member} and {other} cross, and one of them would do. Cut "
+                              "{member}, and call its force the redundant {x}."},
+    {Phrase::ReleaseMember, "The truss would stand without {member}. Cut it, and call its force "
+                            "the redundant {x}."},
+    {Phrase::ReleasedByJoints, "What is left is statically determinate: one joint after the other "
+                               "gives its forces."},
+    {Phrase::ReleasedBySections, "What is left is statically determinate: joints and sections "
+                                 "give its forces."},
+    {Phrase::ReleasedTogether, "What is left is statically determinate, but some of its joints "
+                               "have to be solved together."},
+    {Phrase::GivenForces, "{n0} are the forces of the released truss under the given loads."},
+    {Phrase::GivenNothing, "No load acts, so the forces {n0} of the released truss are zero."},
+    {Phrase::UnitCut, "{n} are its forces when only {x} = 1 acts, pulling at both ends of the cut "
+                      "in {member}."},
+    {Phrase::UnitReaction, "{n} are its forces when only {x} = 1 acts, {direction} at {joint}."},
+    {Phrase::FoundAsUsual, "They are found as in any statically determinate truss."},
+    {Phrase::ReleasedForcesCaption, "Member forces of the released truss"},
+    {Phrase::EqualStiffness, "EA is the same for all members and cancels in the end: the sums are "
+                             "written EA times as large."},
+    {Phrase::AssumedStiffness,
+     "EA is not given. It is taken to be the same for all members; then it cancels in the end, "
+     "and the sums are written EA times as large."},
+    {Phrase::IndicesOne, "The first index of {d} says where it is measured, the second what causes "
+                         "it: 0 what is given, 1 the redundant {x} = 1 alone."},
+    {Phrase::IndicesTwo, "The first index of {d} says where it is measured, the second what causes "
+                         "it: 0 what is given, 1 the redundant {x} = 1 alone, 2 the redundant "
+                         "{y} = 1 alone."},
+    {Phrase::PlaceCut, "At {i}: how far the ends at the cut in {member} overlap."},
+    {Phrase::PlaceReaction, "At {i}: how far {joint} moves {direction}."},
+    {Phrase::SumsCaption, "What each member adds to the displacements"},
+    {Phrase::StrainsCaption, "What warming and misfit add"},
+    {Phrase::EndsMeet, "In the whole truss {member} is not cut, and nothing overlaps there:"},
+    {Phrase::HoldsStill, "In the whole truss the support holds {joint}, which does not move "
+                         "{direction}:"},
+    {Phrase::GivesWay, "In the whole truss {joint} moves with its support, {size} {direction}:"},
+    {Phrase::SolveBoth, "Two equations for two redundants: solve them together."},
+    {Phrase::EffectsAdd, "What is given and the redundants act together, so their forces "
+                         "add up:"},
+    {Phrase::SuperposedForces, "Member forces"},
+    {Phrase::SuperposedReactions, "Reactions"},
+    {Phrase::StiffnessAgrees, "Check: the same forces come out when the movements of all joints "
+                              "are solved for instead."},
+    {Phrase::StiffnessDiffers, "Check: solving for the movements of all joints instead gives "
+                               "forces that differ by up to {number}."},
+    {Phrase::NoRedundant, "The truss is statically determinate: there is no redundant, and "
+                          "equilibrium alone gives its forces."},
+    {Phrase::TooManyRedundants,
+     "The truss has {degree} redundants. With more than two the equations are no longer written "
+     "down by hand: let the table of results give the forces, or take something away first."},
+    {Phrase::HeldTwice, "Supports hold {joint} twice in the same direction. How they share the "
+                        "reaction does not depend on any member: take one of them away first."},
+    {Phrase::NoRelease, "No member or reaction could be found whose release leaves a truss that "
+                        "can be worked out by hand."},
 };
 
 constexpr bool complete() {

@@ -59,12 +59,12 @@ std::string senseWord(const Truss& truss, const PolygonLine& line) {
 }
 
 TextTable tableOf(const Truss& truss, const ForcePolygon& polygon) {
-    const std::string unit = symbolOf(truss.units.force);
-    const std::string force = phrase(Phrase::ColumnForce);
+    const PhraseBook& book = englishPhrases();
     TextTable table;
     table.caption = phrase(Phrase::PolygonCaption);
-    table.head = {phrase(Phrase::ColumnLine), phrase(Phrase::ColumnStandsFor),
-                  unit.empty() ? force : force + ", " + unit, phrase(Phrase::ColumnSense)};
+    table.head = {say(book, Phrase::ColumnLine), say(book, Phrase::ColumnStandsFor),
+                  headed(say(book, Phrase::ColumnForce), symbolOf(truss.units.force)),
+                  say(book, Phrase::ColumnSense)};
     table.numeric = {false, false, true, false};
     for (const PolygonLine& line : polygon.lines) {
         table.rows.push_back({polygonLineName(polygon, line), whatOf(truss, line),

@@ -2,6 +2,8 @@
 
 #include "report/results_text.hpp"
 
+#include <cctype>
+
 namespace gusset {
 namespace {
 
@@ -72,6 +74,8 @@ void addOperator(RichLine& line, const Token& token, const Token* before) {
         add(line, token.text == ":" ? "  " : " ");
     } else if (isOneOf(token.text, {"\u27F2", "\u27F3"})) {
         add(line, " ");
+    } else if (token.text == "\u03A3" && before && isOneOf(before->text, {"=", "+", kMinus})) {
+        add(line, kThinSpace); // the sum of what follows, not the name of a sum
     }
 }
 
@@ -110,6 +114,12 @@ std::string mathIdentifier(const std::string& text) {
     return tag("mi", escapeHtml(text));
 }
 
+// Of a fraction: a number, or a name such as L and EA.
+std::string mathPart(const std::string& text) {
+    const bool letter = !text.empty() && std::isalpha(static_cast<unsigned char>(text.front()));
+    return letter ? mathIdentifier(text) : mathNumber(text);
+}
+
 std::string mathToken(const Token& token) {
     switch (token.kind) {
     case TokenKind::Number:
@@ -123,9 +133,8 @@ std::string mathToken(const Token& token) {
     case TokenKind::Function:
         return mathIdentifier(token.text);
     case TokenKind::Fraction: {
-        const std::string below = mathNumber(token.below);
-        return tag("mfrac",
-                   mathNumber(token.text) + (token.rootBelow ? tag("msqrt", below) : below));
+        const std::string below = mathPart(token.below);
+        return tag("mfrac", mathPart(token.text) + (token.rootBelow ? tag("msqrt", below) : below));
     }
     case TokenKind::Root:
         return tag("msqrt", mathNumber(token.text));

@@ -22,9 +22,8 @@ RichLine labelOf(const Truss& truss, JointId joint) {
     return plainLine(truss.joints[joint.at()].label);
 }
 
-std::string headed(Phrase phrase, const std::string& unit) {
-    const std::string name = english(phrase);
-    return unit.empty() ? name : name + ", " + unit;
+RichLine column(Phrase phrase, const std::string& unit = {}) {
+    return headed(say(englishPhrases(), phrase), unit);
 }
 
 // Of an ordinate: none of a force per force; "mm/kN" of a displacement.
@@ -83,12 +82,12 @@ TextTable tableOf(const Truss& truss, const InfluenceReport& report) {
     const NumberStyle style = ordinateStyle(report.effect.kind);
     TextTable table;
     table.caption = influenceSentence(truss, report);
-    table.head = {english(Phrase::ColumnJoint),
-                  headed(Phrase::ColumnFromStart, symbolOf(truss.units.length)),
-                  headed(Phrase::ColumnOrdinate, ordinateUnit(truss, report.effect.kind))};
+    table.head = {column(Phrase::ColumnJoint),
+                  column(Phrase::ColumnFromStart, symbolOf(truss.units.length)),
+                  column(Phrase::ColumnOrdinate, ordinateUnit(truss, report.effect.kind))};
     table.numeric = {false, true, true};
     if (!report.exact.empty()) {
-        table.head.push_back(english(Phrase::ColumnExactly));
+        table.head.push_back(column(Phrase::ColumnExactly));
         table.numeric.push_back(true);
     }
     const double scale = ordinateScale(truss, report.effect.kind);
@@ -223,9 +222,9 @@ std::string envelopeText(const Truss& truss, const std::vector<MemberEnvelope>& 
     const double newton = toNewton(truss.units.force);
     TextTable table;
     table.caption = english(Phrase::EnvelopeCaption);
-    table.head = {english(Phrase::ColumnMember), headed(Phrase::ColumnTension, unit),
-                  english(Phrase::ColumnGivenBy), headed(Phrase::ColumnCompression, unit),
-                  english(Phrase::ColumnGivenBy)};
+    table.head = {column(Phrase::ColumnMember), column(Phrase::ColumnTension, unit),
+                  column(Phrase::ColumnGivenBy), column(Phrase::ColumnCompression, unit),
+                  column(Phrase::ColumnGivenBy)};
     table.numeric = {false, true, false, true, false};
     for (std::size_t i = 0; i < envelope.size(); ++i) {
         const MemberEnvelope& each = envelope[i];

@@ -33,19 +33,14 @@ std::string captionOf(const std::string& unit, Phrase withUnit, Phrase plain) {
                         : sayPlain(englishPhrases(), withUnit, {{"unit", plainLine(unit)}});
 }
 
-std::string headOf(Phrase what, const std::string& unit) {
-    const std::string word = sayPlain(englishPhrases(), what);
-    return unit.empty() ? word : word + ", " + unit;
-}
-
 TextTable jointTable(const Truss& truss, const Solution& solution) {
     const PhraseBook& book = englishPhrases();
-    TextTable table{
-        captionOf(symbolOf(truss.units.displacement), Phrase::MovementCaption,
-                  Phrase::MovementCaptionPlain),
-        {sayPlain(book, Phrase::ColumnJoint), "x", "y", sayPlain(book, Phrase::ColumnTotal)},
-        {},
-        {false, true, true, true}};
+    TextTable table{captionOf(symbolOf(truss.units.displacement), Phrase::MovementCaption,
+                              Phrase::MovementCaptionPlain),
+                    {say(book, Phrase::ColumnJoint), plainLine("x"), plainLine("y"),
+                     say(book, Phrase::ColumnTotal)},
+                    {},
+                    {false, true, true, true}};
     for (const MovementRow& row : movementRows(truss, solution)) {
         table.rows.push_back({row.name, row.x, row.y, row.total});
     }
@@ -55,9 +50,9 @@ TextTable jointTable(const Truss& truss, const Solution& solution) {
 TextTable memberTable(const Truss& truss, const Solution& solution) {
     const PhraseBook& book = englishPhrases();
     TextTable table{sayPlain(book, Phrase::StretchCaption),
-                    {sayPlain(book, Phrase::ColumnMember),
-                     headOf(Phrase::ColumnStretch, symbolOf(truss.units.displacement)),
-                     headOf(Phrase::ColumnStress, symbolOf(truss.units.stress))},
+                    {say(book, Phrase::ColumnMember),
+                     headed(say(book, Phrase::ColumnStretch), symbolOf(truss.units.displacement)),
+                     headed(say(book, Phrase::ColumnStress), symbolOf(truss.units.stress))},
                     {},
                     {false, true, true}};
     for (const StretchRow& row : stretchRows(truss, solution)) {

@@ -244,6 +244,49 @@ enum class Phrase {
     BodyLoad,    // {force} {direction}
     BodyNothing,
 
+    // Force method.
+    TitleReleased,
+    TitleReleasedForces,
+    TitleDisplacements,
+    TitleFits,
+    TitleSuperposition,
+    OneTooMany,
+    TwoTooMany,
+    ReleaseRoller,   // {joint} {reaction} {x}
+    ReleasePin,      // {joint} {reaction} {x}
+    ReleaseCrossing, // {member} {other} {x}
+    ReleaseMember,   // {member} {x}
+    ReleasedByJoints,
+    ReleasedBySections,
+    ReleasedTogether,
+    GivenForces,  // {n0}
+    GivenNothing, // {n0}
+    UnitCut,      // {n} {member} {x}
+    UnitReaction, // {n} {joint} {direction} {x}
+    FoundAsUsual,
+    ReleasedForcesCaption,
+    EqualStiffness,
+    AssumedStiffness,
+    IndicesOne,    // {d} {x}
+    IndicesTwo,    // {d} {x} {y}
+    PlaceCut,      // {i} {member}
+    PlaceReaction, // {i} {joint} {direction}
+    SumsCaption,
+    StrainsCaption,
+    EndsMeet,   // {member}
+    HoldsStill, // {joint} {direction}
+    GivesWay,   // {joint} {size} {direction}
+    SolveBoth,
+    EffectsAdd,
+    SuperposedForces,
+    SuperposedReactions,
+    StiffnessAgrees,
+    StiffnessDiffers, // {number}
+    NoRedundant,
+    TooManyRedundants, // {degree}
+    HeldTwice,         // {joint}
+    NoRelease,
+
     Count_
 };
 

@@ -50,8 +50,8 @@ std::string captionOf(const Truss& truss, Phrase withUnit, Phrase plain) {
 TextTable forceTable(const Truss& truss, const Solution& solution) {
     const PhraseBook& book = englishPhrases();
     TextTable table{captionOf(truss, Phrase::MemberForcesCaption, Phrase::MemberForcesCaptionPlain),
-                    {sayPlain(book, Phrase::ColumnMember), sayPlain(book, Phrase::ColumnForce),
-                     sayPlain(book, Phrase::ColumnSense)},
+                    {say(book, Phrase::ColumnMember), say(book, Phrase::ColumnForce),
+                     say(book, Phrase::ColumnSense)},
                     {},
                     {false, true, false}};
     for (const ForceRow& row : forceRows(truss, solution)) {
@@ -62,11 +62,11 @@ TextTable forceTable(const Truss& truss, const Solution& solution) {
 
 TextTable reactionTable(const Truss& truss, const Solution& solution) {
     const bool letters = truss.classSettings.axes == AxisNames::HV;
-    TextTable table{
-        captionOf(truss, Phrase::ReactionsCaption, Phrase::ReactionsCaptionPlain),
-        {sayPlain(englishPhrases(), Phrase::ColumnJoint), letters ? "H" : "x", letters ? "V" : "y"},
-        {},
-        {false, true, true}};
+    TextTable table{captionOf(truss, Phrase::ReactionsCaption, Phrase::ReactionsCaptionPlain),
+                    {say(englishPhrases(), Phrase::ColumnJoint), plainLine(letters ? "H" : "x"),
+                     plainLine(letters ? "V" : "y")},
+                    {},
+                    {false, true, true}};
     for (const ReactionRow& row : reactionRows(truss, solution)) {
         table.rows.push_back({row.name, row.x, row.y});
     }

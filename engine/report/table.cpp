@@ -1,5 +1,6 @@
 #include "report/table.hpp"
 
+#include "report/formula.hpp"
 #include "report/results_text.hpp"
 
 #include <algorithm>
@@ -22,10 +23,21 @@ std::string padded(const std::string& text, std::size_t columns, bool right) {
 
 } // namespace
 
+RichLine headed(RichLine name, const std::string& unit) {
+    if (!unit.empty()) {
+        name.push_back({", " + unit});
+    }
+    return name;
+}
+
 std::string tableText(const TextTable& table) {
+    std::vector<std::string> head;
+    for (const RichLine& cell : table.head) {
+        head.push_back(plainText(cell));
+    }
     std::vector<std::size_t> columns;
-    for (std::size_t c = 0; c < table.head.size(); ++c) {
-        std::size_t widest = width(table.head[c]);
+    for (std::size_t c = 0; c < head.size(); ++c) {
+        std::size_t widest = width(head[c]);
         for (const auto& row : table.rows) {
             widest = std::max(widest, width(row[c]));
         }
@@ -38,7 +50,7 @@ std::string tableText(const TextTable& table) {
         }
         return text.substr(0, text.find_last_not_of(' ') + 1) + '\n';
     };
-    std::string text = table.caption + '\n' + line(table.head);
+    std::string text = table.caption + '\n' + line(head);
     for (const auto& row : table.rows) {
         text += line(row);
     }
@@ -47,8 +59,8 @@ std::string tableText(const TextTable& table) {
 
 std::string tableHtml(const TextTable& table) {
     std::string html = "<table>\n<caption>" + escapeHtml(table.caption) + "</caption>\n<thead><tr>";
-    for (const std::string& cell : table.head) {
-        html += "<th scope=\"col\">" + escapeHtml(cell) + "</th>";
+    for (const RichLine& cell : table.head) {
+        html += "<th scope=\"col\">" + htmlOf(cell) + "</th>";
     }
     html += "</tr></thead>\n<tbody>\n";
     for (const auto& row : table.rows) {

@@ -1,6 +1,8 @@
 #pragma once
 // A table of text, and its renderings.
 
+#include "report/rich_text.hpp"
+
 #include <string>
 #include <vector>
 
@@ -8,10 +10,13 @@ namespace gusset {
 
 struct TextTable {
     std::string caption;
-    std::vector<std::string> head;
+    std::vector<RichLine> head;
     std::vector<std::vector<std::string>> rows; // the first cell names the row
     std::vector<bool> numeric;                  // by column: set to the right
 };
+
+// The head of a column whose numbers have a unit; the name alone where there is none.
+[[nodiscard]] RichLine headed(RichLine name, const std::string& unit);
 
 [[nodiscard]] std::string tableText(const TextTable&); // columns lined up by spaces
 [[nodiscard]] std::string

@@ -1,31 +1,15 @@
 #include "report/unit_load_text.hpp"
 
 #include "report/formula.hpp"
-#include "report/notation.hpp"
-#include "report/phrases.hpp"
 #include "report/results_text.hpp"
-#include "report/table.hpp"
+#include "report/virtual_work_table.hpp"
 
 namespace gusset {
 namespace {
 
 constexpr const char* kThinSpace = "\u2009";
-constexpr int kFigures = 4; // significant, of contributions to a displacement
-
 std::string phrase(Phrase phrase, std::initializer_list<Part> parts = {}) {
     return sayPlain(englishPhrases(), phrase, parts);
-}
-
-std::string headed(const char* name, const std::string& unit) {
-    return unit.empty() ? std::string(name) : name + (", " + unit);
-}
-
-std::string contribution(double value) {
-    return formatNumber(value, {.form = NumberForm::Significant, .digits = kFigures});
-}
-
-std::string unitForce(double value) {
-    return formatNumber(value, {.form = NumberForm::Decimals, .digits = 4, .keepZeros = false});
 }
 
 bool anyThermal(const UnitLoadTable& table) {
@@ -37,18 +21,24 @@ bool anyThermal(const UnitLoadTable& table) {
     return false;
 }
 
-std::vector<std::string> headOf(const Truss& truss, bool thermal) {
+std::vector<RichLine> headOf(const Truss& truss, bool thermal) {
     const std::string force = symbolOf(truss.units.force);
     const std::string moved = symbolOf(truss.units.displacement);
-    std::vector<std::string> head{phrase(Phrase::ColumnMember),
-                                  headed("N", force),
-                                  "n",
-                                  headed("L", symbolOf(truss.units.length)),
-                                  headed("EA", force),
-                                  headed("n\u00B7N\u00B7L/EA", moved)};
+    const Token n = variableToken("n");
+    const Token length = variableToken("L");
+    const auto column = [](const Formula& name, const std::string& unit) {
+        return headed(runsOf(name), unit);
+    };
+    std::vector<RichLine> head{say(englishPhrases(), Phrase::ColumnMember),
+                               column({variableToken("N")}, force),
+                               column({n}, {}),
+                               column({length}, symbolOf(truss.units.length)),
+                               column({variableToken("EA")}, force),
+                               column(product({n, variableToken("N"), overStiffness()}), moved)};
     if (thermal) {
-        head.push_back(headed("n\u00B7\u03B1\u00B7\u0394T\u00B7L", moved));
-        head.push_back(headed("n\u00B7\u0394L", moved));
+        head.push_back(
+            column(product({n, variableToken("\u03B1"), variableToken("\u0394T"), length}), moved));
+        head.push_back(column(product({n, variableToken("\u0394L")}), moved));
     }
     return head;
 }
@@ -56,6 +46,7 @@ std::vector<std::string> headOf(const Truss& truss, bool thermal) {
 TextTable memberTable(const Truss& truss, const UnitLoadTable& unit) {
     const bool thermal = anyThermal(unit);
     const NumberStyle numbers = numberStyleOf(truss);
+    const auto contribution = [&](double value) { return gusset::contribution(value, numbers); };
     TextTable table;
     table.caption = phrase(Phrase::UnitLoadCaption);
     table.head = headOf(truss, thermal);
@@ -63,7 +54,7 @@ TextTable memberTable(const Truss& truss, const UnitLoadTable& unit) {
     table.numeric[0] = false;
     for (const UnitLoadRow& row : unit.rows) {
         table.rows.push_back({memberName(truss, row.member), formatNumber(row.force, numbers),
-                              unitForce(row.unit), formatGiven(row.length, numbers),
+                              unitForce(row.unit, numbers), formatGiven(row.length, numbers),
                               row.stiffness > 0 ? formatGiven(row.stiffness, numbers) : "",
                               contribution(row.elastic)});
         if (thermal) {
@@ -79,25 +70,9 @@ TextTable memberTable(const Truss& truss, const UnitLoadTable& unit) {
     return table;
 }
 
-TextTable settlementTable(const Truss& truss, const UnitLoadTable& unit) {
-    const std::string moved = symbolOf(truss.units.displacement);
-    const Notation notation = notationOf(unit.unitTruss, unit.unitWorking);
-    TextTable table;
-    table.caption = phrase(Phrase::SettlementCaption);
-    table.head = {phrase(Phrase::ColumnReaction), "r", headed("\u03B4", moved),
-                  headed("\u2212r\u00B7\u03B4", moved)};
-    table.numeric = {false, true, true, true};
-    for (const SettlementRow& row : unit.settlements) {
-        const auto& restraint =
-            unit.unitWorking.structure.restraints[static_cast<std::size_t>(row.restraint)];
-        const Symbol symbol{
-            .kind = SymbolKind::Reaction, .restraint = row.restraint, .joint = restraint.joint};
-        table.rows.push_back({plainText(symbolRuns(notation, symbol)), unitForce(row.unit),
-                              formatGiven(row.settle, notation.numbers),
-                              contribution(row.contribution)});
-    }
-    table.rows.push_back({phrase(Phrase::Total), "", "", contribution(unit.settlement)});
-    return table;
+TextTable settlements(const UnitLoadTable& unit) {
+    return settlementTable(notationOf(unit.unitTruss, unit.unitWorking), unit.settlements,
+                           variableToken("r"), variableToken("\u03B4"));
 }
 
 Vec2 directionOfAxis(DisplacementAxis axis) {
@@ -115,7 +90,8 @@ std::string closingLine(const Truss& truss, const UnitLoadTable& unit) {
     const RichLine joint = plainLine(truss.joints[unit.joint.at()].label);
     const Vec2 axis = directionOfAxis(unit.axis);
     const std::string moved = symbolOf(truss.units.displacement);
-    const std::string size = contribution(unit.total < 0 ? -unit.total : unit.total);
+    const std::string size =
+        contribution(unit.total < 0 ? -unit.total : unit.total, numberStyleOf(truss));
     if (unit.total == 0) {
         return phrase(Phrase::DoesNotMove, {{"joint", joint}});
     }
@@ -148,7 +124,7 @@ std::string unitLoadText(const Truss& truss, const UnitLoadTable& unit) {
     }
     text += '\n' + tableText(memberTable(truss, unit));
     if (!unit.settlements.empty()) {
-        text += '\n' + tableText(settlementTable(truss, unit));
+        text += '\n' + tableText(settlements(unit));
     }
     return text + '\n' + closingLine(truss, unit) + '\n';
 }
@@ -166,7 +142,7 @@ std::string unitLoadHtml(const Truss& truss, const UnitLoadTable& unit) {
     }
     html += tableHtml(memberTable(truss, unit));
     if (!unit.settlements.empty()) {
-        html += tableHtml(settlementTable(truss, unit));
+        html += tableHtml(settlements(unit));
     }
     return html + paragraph(closingLine(truss, unit));
 }

@@ -5,7 +5,6 @@
 #include "report/notation.hpp"
 #include "report/phrases.hpp"
 #include "report/remark_text.hpp"
-#include "report/sketch_svg.hpp"
 
 namespace gusset {
 namespace {
@@ -146,10 +145,6 @@ RichLine sumTitle(const Notation& notation, const Step& step) {
     return runsOf(sumName(notation, step.equations.front(), centreName(step)));
 }
 
-std::string indent(LineRole role) {
-    return role == LineRole::Equation || role == LineRole::Result ? "    " : "  ";
-}
-
 } // namespace
 
 RichLine stepTitleLine(const Truss& truss, const Working& working, const Step& step) {
@@ -235,33 +230,28 @@ std::vector<WorkingLine> renderStep(const Truss& truss, const Working& working, 
     return lines;
 }
 
-std::string workingText(const Truss& truss, const Working& working) {
-    std::string text;
-    for (const Step& step : working.steps) {
-        text += stepTitle(truss, working, step) + '\n';
-        for (const WorkingLine& line : renderStep(truss, working, step)) {
-            text += indent(line.role) + plainText(line.runs) + '\n';
+std::vector<Passage> workingPassages(const Truss& truss, const Working& working) {
+    std::vector<Passage> passages;
+    for (std::size_t i = 0; i < working.steps.size(); ++i) {
+        const Step& step = working.steps[i];
+        Passage passage{stepTitleLine(truss, working, step)};
+        for (Sketch& sketch : bodySketches(truss, working, i)) {
+            passage.parts.push_back(std::move(sketch));
         }
-        text += '\n';
+        for (WorkingLine& line : renderStep(truss, working, step)) {
+            passage.parts.push_back(std::move(line));
+        }
+        passages.push_back(std::move(passage));
     }
-    return text.substr(0, text.find_last_not_of('\n') + 1) + '\n';
+    return passages;
+}
+
+std::string workingText(const Truss& truss, const Working& working) {
+    return passagesText(workingPassages(truss, working));
 }
 
 std::string workingHtml(const Truss& truss, const Working& working) {
-    std::string html;
-    for (std::size_t i = 0; i < working.steps.size(); ++i) {
-        const Step& step = working.steps[i];
-        html += "<section>\n<h3>" + htmlOf(stepTitleLine(truss, working, step)) + "</h3>\n";
-        for (const Sketch& sketch : bodySketches(truss, working, i)) {
-            html += "<figure>\n" + svgOf(sketch) + "</figure>\n";
-        }
-        for (const WorkingLine& line : renderStep(truss, working, step)) {
-            html += line.formula.empty() ? "<p>" + htmlOf(line.runs) + "</p>\n"
-                                         : mathMl(line.formula) + "\n";
-        }
-        html += "</section>\n";
-    }
-    return html;
+    return passagesHtml(workingPassages(truss, working));
 }
 
 } // namespace gusset

@@ -2,7 +2,7 @@
 // The working in words and signs, from its steps, in the class settings of the model.
 
 #include "hand/working.hpp"
-#include "report/rich_text.hpp"
+#include "report/passage.hpp"
 
 #include <string>
 #include <vector>
@@ -13,6 +13,8 @@ namespace gusset {
 // For the list of steps.
 [[nodiscard]] RichLine stepTitleLine(const Truss&, const Working&, const Step&);
 [[nodiscard]] std::string stepTitle(const Truss&, const Working&, const Step&);
+// The whole, a step each.
+[[nodiscard]] std::vector<Passage> workingPassages(const Truss&, const Working&);
 // The whole, plain UTF-8, one line each.
 [[nodiscard]] std::string workingText(const Truss&, const Working&);
 // The whole as a fragment: headings, paragraphs, <math>.

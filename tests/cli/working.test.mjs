@@ -52,6 +52,39 @@ test('a displacement is written as the table of the unit load method', () => {
     assert.equal(gusset(['working', file, '--displacement', 'C']).status, 2);
 });
 
+test('an indeterminate truss is worked by the force method, asked for or not', () => {
+    // R. C. Hibbeler, Structural Analysis, 8th ed., Example 14.6 (from memory): 9.26 kN in RP.
+    const file = 'tests/published/cases/IN-05.json';
+    const asked = gusset(['working', file, '--force-method']);
+    assert.equal(asked.status, 0);
+    assert.match(asked.stdout, /\n {4}X_1 = F_RP = 9\.26\u2009kN \(tension\)\n/);
+    assert.deepEqual(gusset(['working', file]), asked);
+    const html = gusset(['working', file, '--html']).stdout;
+    for (const tag of ['section', 'h3', 'p', 'math', 'mfrac', 'table', 'caption', 'th', 'td']) {
+        const opened = html.split(new RegExp(`<${tag}[ >]`)).length;
+        assert.ok(opened === html.split(`</${tag}>`).length, `every <${tag}> is closed`);
+    }
+    assert.match(html, /<th scope="col"><var>N<\/var><sub>0<\/sub>, kN<\/th>/);
+    assert.deepEqual(gussetInNode(['working', file]), asked);
+});
+
+test('how a column of the force method was found is a working like any other', () => {
+    const file = 'tests/published/cases/IN-07.json';
+    const unit = gusset(['working', file, '--released', 'n1']);
+    assert.equal(unit.status, 0);
+    assert.match(unit.stdout, /^Count\n {2}5 members, 3 reactions, 4 joints\.\n/);
+    assert.match(gusset(['working', file, '--released', 'N0']).stdout, /Load at n2: 2\u2009kip/);
+    const none = gusset(['working', file, '--released', 'n2']);
+    assert.equal(none.status, 2);
+    assert.match(none.stderr, /n2.*is no column of the force method here/);
+});
+
+test('the force method of a determinate truss is refused with the reason', () => {
+    const { status, stdout } = gusset(['working', footbridge, '--force-method']);
+    assert.equal(status, 0);
+    assert.match(stdout, /there is no redundant/);
+});
+
 test('a member that is not there is bad input', () => {
     const { status, stdout, stderr } = gusset(['working', footbridge, '--member', 'A-Z']);
     assert.equal(status, 2);

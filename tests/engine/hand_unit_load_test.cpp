@@ -123,7 +123,7 @@ TEST_CASE("the table is written with its totals and what it comes to") {
     const UnitLoadTable table = tableOf(truss, "C", DisplacementAxis::Y);
     const std::string text = unitLoadText(truss, table);
     CHECK(contains(text, "Put a unit load up at C, and nothing else"));
-    CHECK(contains(text, "  Total                                             \u22124.200\n"));
+    CHECK(contains(text, "  Total                                                 \u22124.200\n"));
     CHECK(contains(text, "\nC moves 4.200\u2009mm down.\n"));
     const std::string html = unitLoadHtml(truss, table);
     CHECK(contains(html, "<th scope=\"row\">Total</th>"));

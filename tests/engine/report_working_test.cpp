@@ -1,4 +1,5 @@
-#include "hand/working.hpp"
+#include "hand/force_method.hpp"
+#include "report/force_method_text.hpp"
 #include "report/working_text.hpp"
 
 #include "support/files.hpp"
@@ -24,5 +25,14 @@ TEST_CASE("the working of each reviewed truss reads as it was reviewed") {
     for (const auto& [file, truss] : support::workedTrusses()) {
         INFO("tests/data/working/" << file << ".txt");
         CHECK(workedText(truss) == support::repositoryFile("tests/data/working/" + file + ".txt"));
+    }
+}
+
+TEST_CASE("the force method of each reviewed truss reads as it was reviewed") {
+    for (const auto& [file, truss] : support::redundantTrusses()) {
+        INFO("tests/data/working/" << file << ".txt");
+        const ForceMethod method = forceMethod(truss, {}, solve(truss));
+        CHECK(truss.title + "\n\n" + passagesText(forceMethodPassages(truss, method)) ==
+              support::repositoryFile("tests/data/working/" + file + ".txt"));
     }
 }

@@ -3,6 +3,7 @@
 #include "support/working_reader.hpp"
 
 #include "exchange/json.hpp"
+#include "hand/force_method.hpp"
 #include "hand/unit_load.hpp"
 
 #include <catch2/catch_test_macros.hpp>
@@ -19,6 +20,27 @@ double unitLoadTotal(const Truss& truss, const Solution& solution, const Publish
         unitLoadTable(truss, {}, solution, findJoint(truss, line.of[0]), axis);
     REQUIRE(table.complete);
     return table.total;
+}
+
+// Of a "force A-B" or "reaction A x" line, as the method's last column has it.
+double forceMethodValue(const Truss& truss, const ForceMethod& method, const PublishedLine& line) {
+    if (line.what == "force") {
+        const std::string& name = line.of[0];
+        const std::size_t dash = name.find('-');
+        const MemberId member = findMember(truss, findJoint(truss, name.substr(0, dash)),
+                                           findJoint(truss, name.substr(dash + 1)));
+        REQUIRE(member.valid());
+        return method.rows[member.at()].force;
+    }
+    const Structure structure = structureOf(truss);
+    double sum = 0;
+    for (const ForceMethodReaction& row : method.reactions) {
+        const Restraint& restraint = structure.restraints[static_cast<std::size_t>(row.restraint)];
+        if (restraint.joint == findJoint(truss, line.of[0])) {
+            sum += row.force * (line.of[1] == "x" ? restraint.along.x : restraint.along.y);
+        }
+    }
+    return sum;
 }
 
 } // namespace
@@ -62,4 +84,34 @@ TEST_CASE("the working of published cases balances and ends at the solver's forc
         }
     }
     CHECK(worked >= 20);
+}
+
+TEST_CASE(
+    "the force method on published cases comes to the forces and reactions that are printed") {
+    int worked = 0;
+    int compared = 0;
+    for (const PublishedCase& published : publishedCases()) {
+        INFO(published.name);
+        const Outcome<Reading> reading = readModel(published.model);
+        REQUIRE(reading.ok());
+        const Truss& truss = reading.value().truss;
+        const Solution solution = solve(truss);
+        if (!solution.solved || solution.counting.redundants == 0) {
+            continue;
+        }
+        const ForceMethod method = forceMethod(truss, {}, solution);
+        REQUIRE(method.end == ForceMethodEnd::Complete);
+        CHECK(method.missed <= 1e-9);
+        ++worked;
+        for (const PublishedLine& line : published.lines) {
+            if (line.what != "force" && line.what != "reaction") {
+                continue;
+            }
+            CHECK_THAT(forceMethodValue(truss, method, line),
+                       Catch::Matchers::WithinAbs(line.value, line.within));
+            ++compared;
+        }
+    }
+    CHECK(worked == 10);
+    CHECK(compared >= 20);
 }

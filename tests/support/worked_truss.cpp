@@ -172,7 +172,75 @@ Truss signArm() {
     return truss;
 }
 
+void oneSection(Truss& truss, double modulus, double area) {
+    Material steel;
+    steel.id = "steel";
+    steel.E = modulus;
+    steel.alpha = 1.2e-5;
+    Section bar;
+    bar.id = "bar";
+    bar.material = "steel";
+    bar.area = area;
+    truss.materials = {steel};
+    truss.sections = {bar};
+    for (Member& member : truss.members) {
+        member.section = "bar";
+    }
+}
+
+//      F---G---H       walkway over three supports, the middle one 4 mm low; the top chord in the
+//      sun
+//    / | / | \ | \      .
+//  A---B---C---D---E
+Truss twoSpanWalkway() {
+    Truss truss;
+    truss.title = "Walkway over three supports, the middle one 4 mm low";
+    joint(truss, "A", 0, 0);
+    joint(truss, "B", 4, 0);
+    joint(truss, "C", 8, 0);
+    joint(truss, "D", 12, 0);
+    joint(truss, "E", 16, 0);
+    joint(truss, "F", 4, 3);
+    joint(truss, "G", 8, 3);
+    joint(truss, "H", 12, 3);
+    members(truss, {"AB", "BC", "CD", "DE", "FG", "GH", "AF", "BF", "FC", "CG", "CH", "DH", "HE"});
+    pin(truss, "A");
+    roller(truss, "C");
+    roller(truss, "E");
+    truss.supports[1].settleAlong = -4;
+    force(truss, "B", 0, -40);
+    force(truss, "D", 0, -40);
+    oneSection(truss, 200000, 1000);
+    truss.members[memberAt(truss, "F", "G")].warming = 20;
+    truss.members[memberAt(truss, "G", "H")].warming = 20;
+    return truss;
+}
+
+//  A---B---C     wall bracket of two panels, each braced both ways; EA the same throughout
+//  | X | X |
+//  D---E---F
+Truss crossBracedBracket() {
+    Truss truss;
+    truss.title = "Wall bracket with crossed diagonals";
+    joint(truss, "A", 0, 3);
+    joint(truss, "B", 4, 3);
+    joint(truss, "C", 8, 3);
+    joint(truss, "D", 0, 0);
+    joint(truss, "E", 4, 0);
+    joint(truss, "F", 8, 0);
+    members(truss, {"AB", "BC", "DE", "EF", "BE", "CF", "AE", "DB", "BF", "EC"});
+    pin(truss, "A");
+    pin(truss, "D");
+    force(truss, "C", 0, -12);
+    truss.classSettings.axes = AxisNames::HV;
+    return truss;
+}
+
 } // namespace
+
+std::vector<WorkedTruss> redundantTrusses() {
+    return {{"two_span_walkway", twoSpanWalkway()}, {"cross_braced_bracket", crossBracedBracket()}};
+}
 
 std::vector<WorkedTruss> workedTrusses() {
     return {{"shed_roof", shedRoof()},        {"hoist_bracket", hoistBracket()},

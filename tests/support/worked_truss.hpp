@@ -13,5 +13,7 @@ struct WorkedTruss {
     Truss truss;
 };
 [[nodiscard]] std::vector<WorkedTruss> workedTrusses();
+// Statically indeterminate, for the force method.
+[[nodiscard]] std::vector<WorkedTruss> redundantTrusses();
 
 } // namespace gusset::support

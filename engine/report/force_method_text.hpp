@@ -1,0 +1,16 @@
+#pragma once
+// The force method in words, formulas and tables.
+
+#include "hand/force_method.hpp"
+#include "report/passage.hpp"
+
+#include <string>
+#include <vector>
+
+namespace gusset {
+
+// From the count to the check; or why there is none, in one passage. The truss and the choice of
+// loads are those that the method was made of.
+[[nodiscard]] std::vector<Passage> forceMethodPassages(const Truss&, const ForceMethod&);
+
+} // namespace gusset
