@@ -9,6 +9,9 @@ namespace gusset::support {
 
 namespace {
 
+constexpr int kFigures = 4;           // of sums, which keep their zeros
+constexpr double kDecimalStep = 0.01; // of forces, which may drop them
+
 // A printed number, and how far off its rounding may be.
 struct Rounded {
     double value = 0;
@@ -32,9 +35,10 @@ std::optional<Rounded> numberOf(std::string text) {
     double step = std::pow(10.0, -static_cast<double>(digits));
     if (power != std::string::npos) {
         step *= std::pow(10.0, std::atoi(text.c_str() + power + 1));
-    } else if (point == std::string::npos) {
-        // "12350" was 12345.6 to four figures: what stands behind the fourth figure is open.
-        step = std::max(step, size == 0 ? 0 : std::pow(10.0, std::floor(std::log10(size)) - 3));
+    } else if (size < std::pow(10.0, kFigures - 1 - static_cast<double>(digits))) {
+        step = std::min(step, kDecimalStep); // fewer figures than a sum has: zeros were dropped
+    } else if (digits == 0) {
+        step = std::pow(10.0, std::floor(std::log10(size)) - kFigures + 1); // "12350" for 12345.6
     }
     return Rounded{negative ? -size : size, 0.5001 * step};
 }
@@ -95,19 +99,23 @@ std::optional<Rounded> evaluate(const Formula& formula, const Names& names) {
     return sum;
 }
 
-// The parts between the equals signs, behind a colon if there is one.
-std::vector<Formula> partsOf(const Formula& formula) {
-    std::vector<Formula> parts(1);
+using Equation = std::vector<Formula>; // the parts between the equals signs
+
+// A colon begins anew, a comma begins another equation.
+std::vector<Equation> equationsOf(const Formula& formula) {
+    std::vector<Equation> equations(1, Equation(1));
     for (const Token& token : formula) {
         if (is(token, ":")) {
-            parts.assign(1, {});
+            equations.back().assign(1, {});
+        } else if (is(token, ",")) {
+            equations.emplace_back(1);
         } else if (is(token, "=")) {
-            parts.emplace_back();
+            equations.back().emplace_back();
         } else {
-            parts.back().push_back(token);
+            equations.back().back().push_back(token);
         }
     }
-    return parts;
+    return equations;
 }
 
 std::vector<WorkingLine> formulasOf(const std::vector<Passage>& passages) {
@@ -123,13 +131,29 @@ std::vector<WorkingLine> formulasOf(const std::vector<Passage>& passages) {
     return lines;
 }
 
+// Whether all its parts that have a value have the same; counts those compared.
+bool holds(const Equation& equation, const Names& names, int& compared) {
+    std::optional<Rounded> first;
+    for (const Formula& part : equation) {
+        const auto value = evaluate(part, names);
+        if (value && first) {
+            ++compared;
+            if (std::fabs(value->value - first->value) > value->slack + first->slack) {
+                return false;
+            }
+        }
+        first = value ? value : first;
+    }
+    return true;
+}
+
 } // namespace
 
 FormulaReading readFormulas(const std::vector<Passage>& passages) {
     const std::vector<WorkingLine> lines = formulasOf(passages);
     Names names;
     for (const WorkingLine& line : lines) {
-        const std::vector<Formula> parts = partsOf(line.formula);
+        const Equation parts = equationsOf(line.formula).front();
         const auto value = evaluate(parts.back(), {});
         for (const Formula& part : parts) {
             if (line.role == LineRole::Result && value && part.size() == 1 &&
@@ -140,17 +164,14 @@ FormulaReading readFormulas(const std::vector<Passage>& passages) {
     }
     FormulaReading reading;
     for (const WorkingLine& line : lines) {
-        std::optional<Rounded> first;
-        for (const Formula& part : partsOf(line.formula)) {
-            const auto value = evaluate(part, names);
-            if (value && first) {
-                ++reading.equations;
-                if (std::fabs(value->value - first->value) > value->slack + first->slack) {
-                    reading.objection = plainText(line.runs);
-                    return reading;
-                }
+        if (line.role == LineRole::Result) {
+            continue; // where the names' values come from
+        }
+        for (const Equation& equation : equationsOf(line.formula)) {
+            if (!holds(equation, names, reading.equations)) {
+                reading.objection = plainText(line.runs);
+                return reading;
             }
-            first = value ? value : first;
         }
     }
     return reading;
