@@ -86,6 +86,17 @@ std::string name(const Truss& truss, const Remove& edit) {
     return things.supports.empty() ? "Remove load" : "Remove support";
 }
 
+std::string name(const Truss& truss, const SetMaterial& edit) {
+    const bool adds = edit.index >= static_cast<int>(truss.materials.size());
+    return (adds ? "Add material " : "Change material ") + edit.to.id;
+}
+std::string name(const Truss&, const RemoveMaterial&) { return "Remove material"; }
+std::string name(const Truss& truss, const SetSection& edit) {
+    const bool adds = edit.index >= static_cast<int>(truss.sections.size());
+    return (adds ? "Add section " : "Change section ") + edit.to.id;
+}
+std::string name(const Truss&, const RemoveSection&) { return "Remove section"; }
+std::string name(const Truss&, const UseSection& edit) { return "Use section " + edit.section; }
 std::string name(const Truss&, const SetTitle&) { return "Change title"; }
 std::string name(const Truss&, const SetUnits&) { return "Change units"; }
 std::string name(const Truss&, const SetClassSettings&) { return "Change class settings"; }

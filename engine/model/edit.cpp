@@ -199,6 +199,91 @@ Refusal change(Truss& truss, const CopyThings& edit) {
     return std::nullopt;
 }
 
+// One of a list, or a new one at its end. Gives back the id that stood there.
+template <class Thing>
+std::optional<std::string> putIn(std::vector<Thing>& list, int index, const Thing& to) {
+    const auto at = static_cast<std::size_t>(index);
+    if (index < 0 || at > list.size()) {
+        return std::nullopt;
+    }
+    if (at == list.size()) {
+        list.push_back(to);
+        return to.id;
+    }
+    std::string before = std::move(list[at].id);
+    list[at] = to;
+    return before;
+}
+
+template <class Thing>
+std::optional<std::string> takeFrom(std::vector<Thing>& list, int index) {
+    if (index < 0 || static_cast<std::size_t>(index) >= list.size()) {
+        return std::nullopt;
+    }
+    const auto at = list.begin() + index;
+    std::string id = std::move(at->id);
+    list.erase(at);
+    return id;
+}
+
+void renameMaterial(Truss& truss, const std::string& before, const std::string& after) {
+    for (Section& section : truss.sections) {
+        section.material = section.material == before ? after : section.material;
+    }
+}
+
+void renameSection(Truss& truss, const std::string& before, const std::string& after) {
+    for (Member& member : truss.members) {
+        member.section = member.section == before ? after : member.section;
+    }
+}
+
+Refusal change(Truss& truss, const SetMaterial& edit) {
+    const std::optional<std::string> before = putIn(truss.materials, edit.index, edit.to);
+    if (!before) {
+        return gone("material");
+    }
+    renameMaterial(truss, *before, edit.to.id);
+    return std::nullopt;
+}
+
+Refusal change(Truss& truss, const RemoveMaterial& edit) {
+    const std::optional<std::string> id = takeFrom(truss.materials, edit.index);
+    if (!id) {
+        return gone("material");
+    }
+    renameMaterial(truss, *id, "");
+    return std::nullopt;
+}
+
+Refusal change(Truss& truss, const SetSection& edit) {
+    const std::optional<std::string> before = putIn(truss.sections, edit.index, edit.to);
+    if (!before) {
+        return gone("section");
+    }
+    renameSection(truss, *before, edit.to.id);
+    return std::nullopt;
+}
+
+Refusal change(Truss& truss, const RemoveSection& edit) {
+    const std::optional<std::string> id = takeFrom(truss.sections, edit.index);
+    if (!id) {
+        return gone("section");
+    }
+    renameSection(truss, *id, "");
+    return std::nullopt;
+}
+
+Refusal change(Truss& truss, const UseSection& edit) {
+    for (const MemberId member : edit.members) {
+        if (!isIn(truss.members, member)) {
+            return gone("member");
+        }
+        truss.members[member.at()].section = edit.section;
+    }
+    return std::nullopt;
+}
+
 Refusal change(Truss& truss, const SetTitle& edit) {
     truss.title = edit.title;
     return std::nullopt;

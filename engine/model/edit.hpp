@@ -96,6 +96,24 @@ struct CopyThings { // joints with the members and loads named; what lands on a 
     Things things;
     std::vector<Placement> placements; // a copy each
 };
+struct SetMaterial { // an index at the end adds one; sections follow a change of its id
+    int index = 0;
+    Material to;
+};
+struct RemoveMaterial { // its sections go without
+    int index = 0;
+};
+struct SetSection { // an index at the end adds one; members follow a change of its id
+    int index = 0;
+    Section to;
+};
+struct RemoveSection { // its members go without
+    int index = 0;
+};
+struct UseSection { // for these members
+    std::vector<MemberId> members;
+    std::string section;
+};
 struct SetTitle {
     std::string title;
 };
@@ -114,7 +132,8 @@ struct ReplaceTruss { // a link, a file, an example, a new board
 using Edit =
     std::variant<AddJoint, MoveJoint, MoveJoints, MergeJoints, RenameJoint, DrawMember, SplitMember,
                  SetMember, SetSupport, ChangeSupport, RemoveSupports, AddLoad, SetLoad, Remove,
-                 CopyThings, SetTitle, SetUnits, SetClassSettings, ReplaceTruss>;
+                 CopyThings, SetMaterial, RemoveMaterial, SetSection, RemoveSection, UseSection,
+                 SetTitle, SetUnits, SetClassSettings, ReplaceTruss>;
 
 [[nodiscard]] Outcome<Truss> apply(const Truss&, const Edit&);
 

@@ -44,8 +44,8 @@ AppState typed(AppState state, const std::string& key, const std::string& text,
 } // namespace
 
 TEST_CASE("Every cell's key names that cell and no other") {
-    for (const CellTable table :
-         {CellTable::Joints, CellTable::Members, CellTable::Supports, CellTable::Loads}) {
+    for (const CellTable table : {CellTable::Joints, CellTable::Members, CellTable::Supports,
+                                  CellTable::Loads, CellTable::Materials, CellTable::Sections}) {
         for (int column = 0; column < columnsOf(table); ++column) {
             const Cell cell{table, 12, column};
             CHECK(cellOf(keyOf(cell)) == cell);
@@ -87,7 +87,8 @@ TEST_CASE("Tab goes on to the next cell and Shift-Tab back, over cells that can'
     CHECK(after("joint.1.label", FieldEnd::PreviousField) == "joint.0.y");
     CHECK(after("joint.0.label", FieldEnd::PreviousField).empty());
     CHECK(after("support.0.joint", FieldEnd::NextField) ==
-          "support.1.joint"); // a pin: no direction
+          "support.0.settle"); // a pin: no direction
+    CHECK(after("support.0.settle", FieldEnd::NextField) == "support.1.joint");
     CHECK(after("joint.2.y", FieldEnd::NextField) ==
           "joint.3.x"); // a new joint has its label already
     CHECK(after("joint.3.y", FieldEnd::NextField).empty());

@@ -1,5 +1,6 @@
 #include "app/cell_readers.hpp"
 
+#include "app/property_cells.hpp"
 #include "model/quantity_input.hpp"
 
 #include <string_view>
@@ -99,6 +100,8 @@ Load withNumber(Load load, int column, double number) {
         (first ? force->fx : force->fy) = number;
     } else if (auto* angled = std::get_if<AngledForce>(&load.what)) {
         (first ? angled->size : angled->angle) = number;
+    } else if (auto* chord = std::get_if<ChordLoad>(&load.what)) {
+        chord->perLength = number;
     }
     return load;
 }
@@ -134,6 +137,9 @@ Outcome<Edit> readJointCell(const Truss& truss, const Cell& cell, const std::str
 }
 
 Outcome<Edit> readMemberCell(const Truss& truss, const Cell& cell, const std::string& text) {
+    if (cell.column != column::kMemberEnds) {
+        return readMemberProperty(truss, cell, text);
+    }
     const Outcome<Pair> ends = readEnds(truss, text);
     if (!ends) {
         return ends.issues();
@@ -149,6 +155,9 @@ Outcome<Edit> readMemberCell(const Truss& truss, const Cell& cell, const std::st
 }
 
 Outcome<Edit> readSupportCell(const Truss& truss, const Cell& cell, const std::string& text) {
+    if (cell.column == column::kSupportSettle) {
+        return readSettlement(truss, cell, text);
+    }
     if (cell.column == column::kSupportDirection) {
         const Outcome<double> angle = readAngle(text);
         if (!angle) {
@@ -192,7 +201,7 @@ Outcome<Edit> readLoadCell(const Truss& truss, const Cell& cell, const std::stri
     }
     // "5 @ 30°" or "3, -4" in either cell gives the whole force.
     const Outcome<TypedForce> whole = readForceVector(text, truss.units.force);
-    if (!whole) {
+    if (!whole || !jointOf(old).valid()) {
         return number.issues();
     }
     return Edit(SetLoad{LoadId{cell.row}, withForce(old, jointOf(old), whole.value())});

@@ -2,6 +2,7 @@
 
 #include "app/cell_readers.hpp"
 #include "app/paste.hpp"
+#include "app/property_cells.hpp"
 #include "report/number.hpp"
 
 #include <array>
@@ -11,17 +12,19 @@
 namespace gusset {
 namespace {
 
-using ColumnNames = std::array<std::string_view, 3>;
+using ColumnNames = std::array<std::string_view, 5>;
 struct TableNames {
     std::string_view table;
     ColumnNames columns;
     int count = 0;
 };
-constexpr std::array<TableNames, 4> kNames{{
+constexpr std::array<TableNames, 6> kNames{{
     {"joint", {"label", "x", "y"}, 3},
-    {"member", {"ends"}, 1},
-    {"support", {"joint", "direction"}, 2},
+    {"member", {"ends", "section", "warming", "misfit"}, 4},
+    {"support", {"joint", "direction", "settle"}, 3},
     {"load", {"joint", "first", "second"}, 3},
+    {"material", {"id", "E", "strength", "density", "alpha"}, 5},
+    {"section", {"id", "material", "make"}, 3},
 }};
 
 const TableNames& namesOf(CellTable table) { return kNames[static_cast<std::size_t>(table)]; }
@@ -33,13 +36,16 @@ std::optional<double> loadNumber(const Load& load, int column) {
     if (const auto* force = std::get_if<AngledForce>(&load.what)) {
         return column == column::kLoadFirst ? force->size : force->angle;
     }
+    if (const auto* chord = std::get_if<ChordLoad>(&load.what)) {
+        return column == column::kLoadSecond ? std::optional(chord->perLength) : std::nullopt;
+    }
     return std::nullopt;
 }
 
 // The number in a cell, if one stands there.
 std::optional<double> numberIn(const Truss& truss, const Cell& cell) {
     const auto row = static_cast<std::size_t>(cell.row);
-    if (cell.row >= rowsOf(truss, cell.table) || cell.column == 0) {
+    if (cell.row >= rowsOf(truss, cell.table) || !isNumber(cell)) {
         return std::nullopt;
     }
     switch (cell.table) {
@@ -52,6 +58,10 @@ std::optional<double> numberIn(const Truss& truss, const Cell& cell) {
     case CellTable::Loads:
         return loadNumber(truss.loads[row], cell.column);
     case CellTable::Members:
+        return memberNumber(truss.members[row], cell.column);
+    case CellTable::Materials:
+        return materialNumber(truss.materials[row], cell.column);
+    case CellTable::Sections:
         break;
     }
     return std::nullopt;
@@ -61,23 +71,52 @@ std::string labelOf(const Truss& truss, JointId joint) {
     return joint.valid() ? truss.joints[joint.at()].label : "";
 }
 
-// The words of a row's first cell.
-std::string nameIn(const Truss& truss, const Cell& cell) {
+// The words of a cell that holds no number.
+std::string wordsIn(const Truss& truss, const Cell& cell) {
     const auto row = static_cast<std::size_t>(cell.row);
-    if (cell.row >= rowsOf(truss, cell.table) || cell.column != 0) {
+    if (cell.row >= rowsOf(truss, cell.table) || isNumber(cell)) {
         return "";
     }
     switch (cell.table) {
     case CellTable::Joints:
         return truss.joints[row].label;
     case CellTable::Members:
-        return labelOf(truss, truss.members[row].a) + "–" + labelOf(truss, truss.members[row].b);
+        return cell.column == column::kMemberSection ? truss.members[row].section
+                                                     : labelOf(truss, truss.members[row].a) + "–" +
+                                                           labelOf(truss, truss.members[row].b);
     case CellTable::Supports:
-        return labelOf(truss, truss.supports[row].joint);
+        return cell.column == column::kSupportSettle ? settleText(truss.supports[row])
+                                                     : labelOf(truss, truss.supports[row].joint);
     case CellTable::Loads:
         return labelOf(truss, jointOf(truss.loads[row]));
+    case CellTable::Materials:
+        return truss.materials[row].id;
+    case CellTable::Sections:
+        return cell.column == column::kSectionId         ? truss.sections[row].id
+               : cell.column == column::kSectionMaterial ? truss.sections[row].material
+                                                         : makeText(truss.sections[row]);
     }
     return "";
+}
+
+// What may be left out of the model is cleared by an empty text.
+bool mayBeEmpty(const Truss& truss, const Cell& cell) {
+    if (cell.row >= rowsOf(truss, cell.table)) {
+        return false;
+    }
+    switch (cell.table) {
+    case CellTable::Members:
+    case CellTable::Materials:
+        return cell.column > 0;
+    case CellTable::Supports:
+        return cell.column == column::kSupportSettle;
+    case CellTable::Sections:
+        return cell.column == column::kSectionMaterial;
+    case CellTable::Joints:
+    case CellTable::Loads:
+        break;
+    }
+    return false;
 }
 
 void begin(const Truss& truss, const Cell& cell, Actions& actions) {
@@ -97,7 +136,8 @@ Truss commitRows(const AppState& state, const Cell& cell, const std::string& tex
 
 // Carries out what was typed; gives back the model as it will be.
 Truss commitCell(const AppState& state, const Cell& cell, const FieldDone& done, Actions& actions) {
-    if (done.text.empty() || done.text == cellText(state.truss, cell)) {
+    if ((done.text.empty() && !mayBeEmpty(state.truss, cell)) ||
+        done.text == cellText(state.truss, cell)) {
         return state.truss;
     }
     if (looksLikeRows(done.text)) {
@@ -125,6 +165,10 @@ int rowsOf(const Truss& truss, CellTable table) {
         return static_cast<int>(truss.supports.size());
     case CellTable::Loads:
         return static_cast<int>(truss.loads.size());
+    case CellTable::Materials:
+        return static_cast<int>(truss.materials.size());
+    case CellTable::Sections:
+        return static_cast<int>(truss.sections.size());
     }
     return 0;
 }
@@ -163,21 +207,40 @@ bool canType(const Truss& truss, const Cell& cell) {
     if (cell.row == rows) {
         return (cell.column == 0) != (cell.table == CellTable::Joints);
     }
+    const auto row = static_cast<std::size_t>(cell.row);
     if (cell.table == CellTable::Loads) {
-        return jointOf(truss.loads[static_cast<std::size_t>(cell.row)]).valid();
+        return jointOf(truss.loads[row]).valid() || numberIn(truss, cell).has_value();
     }
-    return cell.column == 0 || numberIn(truss, cell).has_value();
+    const bool ofRoller =
+        cell.table == CellTable::Supports && cell.column == column::kSupportDirection;
+    return !ofRoller || truss.supports[row].kind == SupportKind::Roller;
+}
+
+bool isNumber(const Cell& cell) {
+    switch (cell.table) {
+    case CellTable::Joints:
+    case CellTable::Loads:
+    case CellTable::Materials:
+        return cell.column > 0;
+    case CellTable::Members:
+        return cell.column >= column::kMemberWarming;
+    case CellTable::Supports:
+        return cell.column == column::kSupportDirection;
+    case CellTable::Sections:
+        break;
+    }
+    return false;
 }
 
 std::string cellText(const Truss& truss, const Cell& cell) {
     const std::optional<double> number = numberIn(truss, cell);
-    return number ? shortestNumber(*number) : nameIn(truss, cell);
+    return number ? shortestNumber(*number) : wordsIn(truss, cell);
 }
 
 std::string cellLook(const Truss& truss, const Cell& cell) {
     const std::optional<double> number = numberIn(truss, cell);
     if (!number) {
-        return nameIn(truss, cell);
+        return wordsIn(truss, cell);
     }
     return formatNumber(*number, {NumberForm::Significant, 6, '.', false});
 }
@@ -190,6 +253,10 @@ Outcome<Edit> cellEdit(const Truss& truss, const Cell& cell, const std::string& 
         return readMemberCell(truss, cell, text);
     case CellTable::Supports:
         return readSupportCell(truss, cell, text);
+    case CellTable::Materials:
+        return readMaterialCell(truss, cell, text);
+    case CellTable::Sections:
+        return readSectionCell(truss, cell, text);
     case CellTable::Loads:
         break;
     }

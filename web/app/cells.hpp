@@ -13,17 +13,29 @@
 
 namespace gusset {
 
-enum class CellTable { Joints, Members, Supports, Loads };
-namespace column { // of the four tables
+enum class CellTable { Joints, Members, Supports, Loads, Materials, Sections };
+namespace column { // of the tables
 inline constexpr int kJointLabel = 0;
 inline constexpr int kJointX = 1;
 inline constexpr int kJointY = 2;
 inline constexpr int kMemberEnds = 0;
+inline constexpr int kMemberSection = 1; // the section's id
+inline constexpr int kMemberWarming = 2;
+inline constexpr int kMemberMisfit = 3;
 inline constexpr int kSupportJoint = 0;
 inline constexpr int kSupportDirection = 1; // of a roller; a pin has none
+inline constexpr int kSupportSettle = 2;    // "0, -5" of a pin, "-5" along a roller's reaction
 inline constexpr int kLoadJoint = 0;
 inline constexpr int kLoadFirst = 1;  // F_x, or the size
-inline constexpr int kLoadSecond = 2; // F_y, or the angle
+inline constexpr int kLoadSecond = 2; // F_y, or the angle; of a chord load, per length
+inline constexpr int kMaterialId = 0;
+inline constexpr int kMaterialE = 1;
+inline constexpr int kMaterialStrength = 2;
+inline constexpr int kMaterialDensity = 3;
+inline constexpr int kMaterialAlpha = 4; // millionths per K
+inline constexpr int kSectionId = 0;
+inline constexpr int kSectionMaterial = 1;
+inline constexpr int kSectionMake = 2; // "rhs 100×60×4", or "A 1200, r 25"
 } // namespace column
 
 struct Cell {
@@ -43,6 +55,7 @@ inline constexpr const char* kTitleKey = "title"; // the one field that stands i
 // A new joint begins with its place (its label comes by itself), any other new row with its first
 // cell. The direction of a pin and loads that are not on one joint can't be typed.
 [[nodiscard]] bool canType(const Truss&, const Cell&);
+[[nodiscard]] bool isNumber(const Cell&); // words otherwise
 
 // What stands in the field when typing begins: numbers that read back the same.
 [[nodiscard]] std::string cellText(const Truss&, const Cell&);

@@ -109,9 +109,10 @@ void joints(PanelContext& context) {
 
 void members(PanelContext& context) {
     const Truss& truss = context.state.truss;
-    const std::string heading = withUnit("length", symbolOf(truss.units.length));
-    const std::array columns{Column{"member", 90, 1}, Column{heading, 110, 1, Align::Right},
-                             Column{"", kTouchTarget, 0}};
+    const std::string misfit = withUnit("misfit", symbolOf(truss.units.displacement));
+    const std::array columns{Column{"member", 70, 1.2}, Column{"section", 74, 1.2},
+                             Column{"ΔT, K", 52, 0.8, Align::Right},
+                             Column{misfit, 74, 0.8, Align::Right}, Column{"", kTouchTarget, 0}};
     sectionHeading(context.ui, counted("Members", rowsOf(truss, CellTable::Members)));
     Table table(context.ui, "members", columns);
     table.header();
@@ -119,14 +120,10 @@ void members(PanelContext& context) {
     ImGuiListClipper clipper = clipperFor(context, table, of);
     while (clipper.Step()) {
         for (int row = clipper.DisplayStart; row < clipper.DisplayEnd; ++row) {
-            rowOf(context, table, of, row, 3, [&](int at, bool isNew) {
-                const bool pressed = cellField(context, table, 0, {of.table, at, 0});
-                select(context, of.kind, at, pressed && !isNew);
-                if (!isNew) {
-                    table.text(1,
-                               formatNumber(length(memberVector(truss, MemberId{at})),
-                                            numberStyleOf(truss)),
-                               {context.ui.palette->muted});
+            rowOf(context, table, of, row, 5, [&](int at, bool isNew) {
+                for (int column = 0; column < columnsOf(of.table); ++column) {
+                    const bool pressed = cellField(context, table, column, {of.table, at, column});
+                    select(context, of.kind, at, pressed && !isNew);
                 }
             });
         }
@@ -162,18 +159,21 @@ void supportKind(PanelContext& context, const Table::Box& box, int row) {
 
 void supports(PanelContext& context) {
     const Truss& truss = context.state.truss;
-    const std::array columns{Column{"support", 64, 1}, Column{"kind, tap to change", 96, 1},
-                             Column{"pushes at", 84, 1, Align::Right}, Column{"", kTouchTarget, 0}};
+    const std::string settles = withUnit("settles", symbolOf(truss.units.displacement));
+    const std::array columns{Column{"support", 58, 1}, Column{"kind", 88, 1},
+                             Column{"pushes at", 70, 1, Align::Right},
+                             Column{settles, 76, 1, Align::Right}, Column{"", kTouchTarget, 0}};
     sectionHeading(context.ui, counted("Supports", rowsOf(truss, CellTable::Supports)));
     Table table(context.ui, "supports", columns);
     table.header();
     const TableOf of{CellTable::Supports, HitKind::Support, "support"};
     for (int row = 0; row <= rowsOf(truss, of.table); ++row) {
-        rowOf(context, table, of, row, 4, [&](int at, bool isNew) {
+        rowOf(context, table, of, row, 5, [&](int at, bool isNew) {
             select(context, of.kind, at, cellField(context, table, 0, {of.table, at, 0}) && !isNew);
             if (!isNew) {
                 supportKind(context, table.cell(1), at);
                 cellField(context, table, 2, {of.table, at, column::kSupportDirection});
+                cellField(context, table, 3, {of.table, at, column::kSupportSettle});
             }
         });
     }
@@ -189,6 +189,33 @@ std::string wordsOf(const Truss& truss, const Load& load) {
         return words;
     }
     return "self-weight";
+}
+
+constexpr double kFirstPerLength = -1; // downward, to be typed over
+
+// From left to right; whether they are joined is for the edit to say.
+std::vector<JointId> fromLeft(const Truss& truss, std::vector<JointId> joints) {
+    std::sort(joints.begin(), joints.end(), [&](JointId a, JointId b) {
+        const Vec2 one = truss.joints[a.at()].at;
+        const Vec2 other = truss.joints[b.at()].at;
+        return one.x != other.x ? one.x < other.x : one.y < other.y;
+    });
+    return joints;
+}
+
+// What the load tool doesn't draw.
+void furtherLoads(PanelContext& context) {
+    const Truss& truss = context.state.truss;
+    const bool weighs = std::any_of(truss.loads.begin(), truss.loads.end(), [](const Load& load) {
+        return std::holds_alternative<SelfWeight>(load.what);
+    });
+    if (!weighs && button(context.ui, "Add self-weight", {})) {
+        context.actions.push_back(Commit{AddLoad{{SelfWeight{}, {}, {}}}});
+    }
+    const std::vector<JointId> chord = fromLeft(truss, context.state.selection.joints);
+    if (chord.size() > 1 && button(context.ui, "Load along the picked joints", {})) {
+        context.actions.push_back(Commit{AddLoad{{ChordLoad{chord, kFirstPerLength}, {}, {}}}});
+    }
 }
 
 void loads(PanelContext& context) {
@@ -210,6 +237,7 @@ void loads(PanelContext& context) {
     });
     smallPrint(context.ui, "Type 5 @ 30° for a size and an angle, or 3, −4 for two parts; "
                            "sums and units are read as well: 2*1.5 kN.");
+    furtherLoads(context);
 }
 
 } // namespace
@@ -220,6 +248,7 @@ void modelTab(PanelContext& context) {
     members(context);
     supports(context);
     loads(context);
+    propertyTables(context);
     modelSettings(context);
     gap(context.ui, 16);
     endScroll();

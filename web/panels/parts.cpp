@@ -119,13 +119,15 @@ bool cellField(PanelContext& context, const Table& table, int column, const Cell
     look.key = keyOf(cell);
     look.text = cellText(truss, cell);
     look.look = cellLook(truss, cell);
-    look.numeric = cell.column > 0;
+    look.numeric = isNumber(cell);
     look.align = look.numeric ? Align::Right : Align::Left;
     if (isNew) {
         const bool joints = cell.table == CellTable::Joints;
         look.hint = joints ? (cell.column == column::kJointX ? "x" : "y")
                     : cell.table == CellTable::Members ? "A–B"
-                                                       : "joint";
+                    : cell.table == CellTable::Materials || cell.table == CellTable::Sections
+                        ? "name"
+                        : "joint";
     }
     return field(context, table.cell(column), look);
 }

@@ -5,11 +5,12 @@
 
 namespace gusset {
 
-void modelTab(PanelContext&);      // tables that can be typed into
-void modelSettings(PanelContext&); // units and class settings, at the end of the model tab
-void forcesTab(PanelContext&);     // results: forces, and what else loads do
-void workingTab(PanelContext&);    // steps; its bar stays while the steps scroll
-void shareTab(PanelContext&);      // link, files, examples
+void modelTab(PanelContext&);       // tables that can be typed into
+void propertyTables(PanelContext&); // sections and materials
+void modelSettings(PanelContext&);  // units and class settings, at the end of the model tab
+void forcesTab(PanelContext&);      // results: forces, and what else loads do
+void workingTab(PanelContext&);     // steps; its bar stays while the steps scroll
+void shareTab(PanelContext&);       // link, files, examples
 
 // Pages of the results.
 void movementPage(PanelContext&); // displacements

@@ -1,0 +1,163 @@
+// Sections and materials, as tables to type in.
+#include "model/section_properties.hpp"
+#include "model/usual_materials.hpp"
+#include "panels/parts.hpp"
+#include "panels/tabs.hpp"
+#include "report/number.hpp"
+
+#include <array>
+#include <string>
+
+namespace gusset {
+namespace {
+
+// A trash sign in a cell; true when it was pressed.
+bool removal(PanelContext& context, const Table::Box& box, const std::string& what) {
+    const Ui& ui = context.ui;
+    const ImVec2 back = ImGui::GetCursorScreenPos();
+    ImGui::SetCursorScreenPos(box.low);
+    const std::string label = "Remove##" + what;
+    const bool pressed =
+        ImGui::InvisibleButton(label.c_str(), {box.high.x - box.low.x, box.high.y - box.low.y});
+    const bool lit = ImGui::IsItemHovered();
+    drawIcon(*ImGui::GetWindowDrawList(), Icon::Trash,
+             {(box.low.x + box.high.x) / 2, (box.low.y + box.high.y) / 2}, ui.px(18),
+             packed(lit ? ui.palette->warning : ui.palette->edge));
+    drawFocus(ui);
+    ImGui::SetCursorScreenPos(back);
+    return pressed;
+}
+
+// A row that stands for no thing of the board.
+void typedRow(PanelContext& context, Table& table, CellTable of, int row) {
+    table.row({.id = row});
+    for (int column = 0; column < columnsOf(of); ++column) {
+        cellField(context, table, column, {of, row, column});
+    }
+}
+
+std::string areaText(const Truss& truss, const Section& section) {
+    const std::optional<double> area = propertiesOf(section).area;
+    return area ? formatNumber(*area, {NumberForm::Significant, 4, '.', false}) : "";
+}
+
+// Members that have no section yet, or those that are picked.
+std::vector<MemberId> membersToDress(const AppState& state) {
+    if (!state.selection.members.empty()) {
+        return state.selection.members;
+    }
+    std::vector<MemberId> bare;
+    for (std::size_t i = 0; i < state.truss.members.size(); ++i) {
+        if (state.truss.members[i].section.empty()) {
+            bare.push_back(MemberId{static_cast<int>(i)});
+        }
+    }
+    return bare;
+}
+
+void useButtons(PanelContext& context) {
+    const Truss& truss = context.state.truss;
+    const std::vector<MemberId> members = membersToDress(context.state);
+    if (members.empty() || truss.sections.empty()) {
+        return;
+    }
+    const bool picked = !context.state.selection.members.empty();
+    smallPrint(context.ui, picked ? "Give the picked members the section"
+                                  : "Give all members that have none the section");
+    for (const Section& section : truss.sections) {
+        if (button(context.ui, (section.id + "##use").c_str(), {})) {
+            context.actions.push_back(Commit{UseSection{members, section.id}});
+        }
+        ImGui::SameLine();
+    }
+    ImGui::NewLine();
+}
+
+void sections(PanelContext& context) {
+    const Truss& truss = context.state.truss;
+    const std::string unit = symbolOf(truss.units.section);
+    const std::string area = unit.empty() ? "A" : "A, " + unit + "²";
+    const std::array columns{Column{"section", 58, 1}, Column{"material", 60, 1},
+                             Column{"made as", 118, 3}, Column{area, 62, 0.6, Align::Right},
+                             Column{"", kTouchTarget, 0}};
+    sectionHeading(context.ui, "Sections");
+    Table table(context.ui, "sections", columns);
+    table.header();
+    const int rows = rowsOf(truss, CellTable::Sections);
+    for (int row = 0; row <= rows; ++row) {
+        typedRow(context, table, CellTable::Sections, row);
+        if (row < rows) {
+            table.text(3, areaText(truss, truss.sections[static_cast<std::size_t>(row)]),
+                       {context.ui.palette->muted});
+            if (removal(context, table.cell(4), "section" + std::to_string(row))) {
+                context.actions.push_back(Commit{RemoveSection{row}});
+            }
+        }
+    }
+    smallPrint(context.ui,
+               "Made as: A 1200, r 25, or round D, chs D × t, shs B × t, rhs H × B × t, "
+               "angle H × B × t, flat B × t, timber B × H.");
+    useButtons(context);
+}
+
+bool hasMaterial(const Truss& truss, const Material& material) {
+    for (const Material& other : truss.materials) {
+        if (other.id == material.id) {
+            return true;
+        }
+    }
+    return false;
+}
+
+void usualMaterials(PanelContext& context) {
+    const Truss& truss = context.state.truss;
+    const int end = rowsOf(truss, CellTable::Materials);
+    const std::array usual{usualSteel(truss.units), usualTimber(truss.units)};
+    constexpr std::array kWords{"Add steel", "Add timber"};
+    bool any = false;
+    for (std::size_t i = 0; i < usual.size(); ++i) {
+        if (hasMaterial(truss, usual[i])) {
+            continue;
+        }
+        if (any) {
+            ImGui::SameLine();
+        }
+        any = true;
+        if (button(context.ui, kWords[i], {})) {
+            context.actions.push_back(Commit{SetMaterial{end, usual[i]}});
+        }
+    }
+}
+
+void materials(PanelContext& context) {
+    const Truss& truss = context.state.truss;
+    const std::string modulus = withUnit("E", symbolOf(truss.units.stress));
+    const std::array columns{Column{"material", 58, 1},
+                             Column{modulus, 72, 1, Align::Right},
+                             Column{"strength", 60, 1, Align::Right},
+                             Column{"kg/m³", 50, 1, Align::Right},
+                             Column{"α, 10⁻⁶/K", 70, 1, Align::Right},
+                             Column{"", kTouchTarget, 0}};
+    sectionHeading(context.ui, "Materials");
+    Table table(context.ui, "materials", columns);
+    table.header();
+    const int rows = rowsOf(truss, CellTable::Materials);
+    for (int row = 0; row <= rows; ++row) {
+        typedRow(context, table, CellTable::Materials, row);
+        if (row < rows && removal(context, table.cell(5), "material" + std::to_string(row))) {
+            context.actions.push_back(Commit{RemoveMaterial{row}});
+        }
+    }
+    usualMaterials(context);
+    smallPrint(context.ui, "Steel: nominal values of EN 1993-1-1; timber: C24 of EN 338. What is "
+                           "built with has its own certificate.");
+}
+
+} // namespace
+
+void propertyTables(PanelContext& context) {
+    sections(context);
+    materials(context);
+}
+
+} // namespace gusset
