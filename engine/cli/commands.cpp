@@ -6,7 +6,10 @@
 #include "hand/explain.hpp"
 #include "hand/sections.hpp"
 #include "report/force_method_text.hpp"
+#include "report/force_polygon_sketch.hpp"
+#include "report/force_polygon_text.hpp"
 #include "report/results_text.hpp"
+#include "report/sketch_svg.hpp"
 #include "report/unit_load_text.hpp"
 #include "report/working_text.hpp"
 #include "statics/solution.hpp"
@@ -17,6 +20,8 @@ namespace gusset::cli {
 
 namespace {
 
+constexpr double kBetweenSketches = 24; // px
+
 constexpr int kLoads = 1;
 constexpr int kForm = 2;
 constexpr int kPart = 3;
@@ -24,6 +29,7 @@ constexpr Option kCase{"--case", "ID", kLoads};
 constexpr Option kCombination{"--combination", "ID", kLoads};
 constexpr Option kMember{"--member", "A-B", kPart};
 constexpr Option kDisplacement{"--displacement", "C:y", kPart};
+constexpr Option kPolygon{"--polygon", "", kPart};
 constexpr Option kSection{"--section", "A-B,C-D", kPart};
 constexpr Option kForceMethod{"--force-method", "", kPart};
 constexpr Option kReleased{"--released", "N0", kPart};
@@ -40,8 +46,9 @@ constexpr Option kOf{"--of", "member:A-B", 0};
 constexpr std::array kSolveOptions{kCase, kCombination, kExact, kText, kJson, kCsv};
 constexpr std::array kInfluenceOptions{kPath, kOf, kText, kJson, kCsv, kSvg};
 constexpr std::array kEnvelopeOptions{kText, kJson, kCsv};
-constexpr std::array kWorkingOptions{kCase,        kCombination, kMember, kDisplacement, kSection,
-                                     kForceMethod, kReleased,    kText,   kHtml};
+constexpr std::array kWorkingOptions{kCase,    kCombination, kMember,   kDisplacement,
+                                     kSection, kForceMethod, kReleased, kPolygon,
+                                     kText,    kHtml,        kSvg};
 
 constexpr std::array<Command, 7> kCommands{{
     {"solve", "FILE", kSolveOptions, "member forces and reactions, as text unless asked otherwise"},
@@ -160,6 +167,27 @@ bool wantsForceMethod(const Arguments& arguments, const Solution& solution) {
            (solution.status == Status::Indeterminate && !part);
 }
 
+// The force polygon, and the truss with its spaces lettered beside it.
+Answer answerPolygon(const Arguments& arguments, const Truss& truss, const Solution& solution) {
+    const LoadChoice choice = choiceOf(arguments);
+    const ForcePolygon polygon = forcePolygon(truss, choice, solution);
+    const bool drawn = arguments.has("--svg") || arguments.has("--html");
+    if (polygon.refusal != PolygonRefusal::None || !drawn) {
+        return {exitOf(solution),
+                arguments.has("--html") ? forcePolygonHtml(truss, polygon)
+                                        : forcePolygonText(truss, polygon),
+                {}};
+    }
+    const Sketch spaces = spacesSketch(truss, workOut(truss, choice, solution), polygon);
+    const Sketch lines = polygonDrawing(truss, polygon, {}).sketch;
+    if (arguments.has("--svg")) {
+        return {exitOf(solution), svgOf(sideBySide(spaces, lines, kBetweenSketches)), {}};
+    }
+    return {exitOf(solution),
+            figureHtml(spaces) + figureHtml(lines) + forcePolygonHtml(truss, polygon),
+            {}};
+}
+
 Answer answerWorking(const Arguments& arguments, const Reading& reading) {
     const Solution solution = solved(reading, choiceOf(arguments));
     Answer answer{exitOf(solution), {}, solution.errors};
@@ -168,6 +196,15 @@ Answer answerWorking(const Arguments& arguments, const Reading& reading) {
     }
     if (arguments.has("--displacement")) {
         return answerDisplacement(arguments, reading.truss, solution);
+    }
+    if (arguments.has("--polygon")) {
+        return answerPolygon(arguments, reading.truss, solution);
+    }
+    if (arguments.has("--svg")) {
+        return {Exit::WrongUse,
+                {},
+                {{IssueCode::Missing, "working",
+                  "draws as SVG with --polygon only: its steps come as --html"}}};
     }
     if (wantsForceMethod(arguments, solution)) {
         return answerForceMethod(arguments, reading.truss, solution);

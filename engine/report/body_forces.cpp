@@ -126,15 +126,20 @@ FreeBody bodyOf(const Notation& notation, const Known& known, std::vector<JointI
     return body;
 }
 
+std::vector<JointId> allJoints(const Truss& truss) {
+    std::vector<JointId> joints;
+    for (std::size_t i = 0; i < truss.joints.size(); ++i) {
+        joints.push_back(JointId{static_cast<int>(i)});
+    }
+    return joints;
+}
+
 // Which joints each body of a step has.
 std::vector<std::vector<JointId>> jointsOfBodies(const Notation& notation, const Step& step) {
     std::vector<std::vector<JointId>> bodies;
     switch (step.kind) {
     case StepKind::WholeBody:
-        bodies.emplace_back();
-        for (std::size_t i = 0; i < notation.truss.joints.size(); ++i) {
-            bodies.back().push_back(JointId{static_cast<int>(i)});
-        }
+        bodies.push_back(allJoints(notation.truss));
         break;
     case StepKind::JointIntro:
     case StepKind::SectionIntro:
@@ -153,7 +158,7 @@ std::vector<std::vector<JointId>> jointsOfBodies(const Notation& notation, const
     return bodies;
 }
 
-RichLine forceWords(const Notation&, const BodyForce& force) {
+RichLine forceWords(const BodyForce& force) {
     const RichLine direction = plainLine(directionWord(force.along));
     const bool isLoad = !force.member.valid() && force.restraint < 0;
     return say(englishPhrases(), isLoad ? Phrase::BodyLoad : Phrase::BodyForce,
@@ -175,10 +180,15 @@ std::vector<FreeBody> freeBodiesOf(const Notation& notation, std::size_t step) {
     return list;
 }
 
+FreeBody wholeFreeBody(const Notation& notation) {
+    const Known known = knownBefore(notation, notation.working.steps.size());
+    return bodyOf(notation, known, allJoints(notation.truss));
+}
+
 std::string sentenceOf(const Notation& notation, const FreeBody& body) {
     std::vector<RichLine> words;
     for (const BodyForce& force : body.forces) {
-        words.push_back(forceWords(notation, force));
+        words.push_back(forceWords(force));
     }
     const RichLine forces = words.empty() ? say(englishPhrases(), Phrase::BodyNothing)
                                           : listOf(englishPhrases(), words);

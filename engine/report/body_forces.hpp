@@ -26,6 +26,8 @@ struct FreeBody {
 // The bodies that a step of the working looks at for the first time: one, several where joints are
 // taken together, none where the step goes on with an earlier one. `step` indexes working.steps.
 [[nodiscard]] std::vector<FreeBody> freeBodiesOf(const Notation&, std::size_t step);
+// The whole with all that the working finds.
+[[nodiscard]] FreeBody wholeFreeBody(const Notation&);
 // "Free body of joint A: F_AB, drawn to the right, and …"
 [[nodiscard]] std::string sentenceOf(const Notation&, const FreeBody&);
 

@@ -3,6 +3,8 @@
 #include "core/tolerance.hpp"
 #include "report/angle_marks.hpp"
 #include "report/body_forces.hpp"
+#include "report/force_polygon_sketch.hpp"
+#include "report/phrases.hpp"
 #include "report/sketch_room.hpp"
 
 #include <algorithm>
@@ -37,6 +39,7 @@ struct Waiting { // words that look for room when everything is drawn
     SketchWords words;
     Vec2 towards;
     double gap = 4;
+    bool centred = false; // on its place, if that is free
 };
 
 struct Draft {
@@ -140,6 +143,9 @@ Sketch finished(Draft& draft) {
     nameJoints(draft);
     SketchRoom room = roomOf(draft.sketch);
     for (Waiting& each : draft.waiting) {
+        if (each.centred && placeWords(draft.sketch, room, each.words, {each.words.at})) {
+            continue;
+        }
         placeNear(draft.sketch, room, std::move(each.words), each.towards, each.gap);
     }
     draft.sketch.says = sentenceOf(draft.notation, draft.body);
@@ -209,8 +215,10 @@ double scaleOf(const Notation& notation, const FreeBody& body,
     return std::min(std::max(fits, kShortest / shortest), std::max(fits, kWidest / large));
 }
 
-Sketch partSketch(const Notation& notation, const FreeBody& body) {
-    Draft draft{notation, body, kPartArm};
+// The part as it stands, with what acts on it; its scale, px per length unit.
+double drawPart(Draft& draft) {
+    const Notation& notation = draft.notation;
+    const FreeBody& body = draft.body;
     const std::vector<MemberId> members = insideMembers(notation, body);
     const double scale = scaleOf(notation, body, members);
     for (const JointId joint : body.joints) {
@@ -229,11 +237,42 @@ Sketch partSketch(const Notation& notation, const FreeBody& body) {
         draft.rays[b].push_back({-way, reach});
     }
     drawForces(draft);
+    return scale;
+}
+
+Sketch partSketch(const Notation& notation, const FreeBody& body) {
+    Draft draft{notation, body, kPartArm};
+    drawPart(draft);
     markAngles(draft, 24);
     return finished(draft);
 }
 
+// The letter of a space stands in its middle.
+void waitAt(Draft& draft, const std::string& name, Vec2 place) {
+    draft.waiting.push_back(
+        {{.words = {{name, RunStyle::Variable}}, .at = place, .ink = SketchInk::Muted, .size = 17},
+         {0, -1},
+         0,
+         true});
+}
+
 } // namespace
+
+Sketch spacesSketch(const Truss& truss, const Working& working, const ForcePolygon& polygon) {
+    const Notation notation = notationOf(truss, working);
+    const FreeBody body = wholeFreeBody(notation);
+    Draft draft{notation, body, kPartArm};
+    const double scale = drawPart(draft);
+    std::vector<RichLine> names;
+    for (const PolygonSpace& space : polygon.spaces) {
+        waitAt(draft, space.name, scale * onPaper(space.seat));
+        names.push_back(plainLine(space.name));
+    }
+    Sketch sketch = finished(draft);
+    sketch.says = sayPlain(englishPhrases(), Phrase::SpacesSays,
+                           {{"spaces", listOf(englishPhrases(), names)}});
+    return sketch;
+}
 
 std::vector<Sketch> bodySketches(const Truss& truss, const Working& working, std::size_t step) {
     const Notation notation = notationOf(truss, working);

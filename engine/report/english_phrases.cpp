@@ -277,6 +277,10 @@ constexpr Sentence kEnglish[] = {
     {Phrase::ColumnCompression, "compression"},
     {Phrase::ColumnGivenBy, "by"},
 
+    {Phrase::PolygonScale, "1 cm = {force}"},
+    {Phrase::PolygonSays, "Force polygon of {n} lines, drawn to the scale {scale}."},
+    {Phrase::SpacesSays, "The truss with its forces, and its spaces lettered: {spaces}."},
+
     {Phrase::BodyWhole, "Free body of the whole truss: {forces}."},
     {Phrase::BodyOfJoint, "Free body of joint {joint}: {forces}."},
     {Phrase::BodyOfPart, "Free body of the part with {joints}: {forces}."},

@@ -13,14 +13,6 @@ std::string phrase(Phrase phrase, std::initializer_list<Part> parts = {}) {
     return sayPlain(englishPhrases(), phrase, parts);
 }
 
-std::string pointName(const PolygonSpace& space) {
-    std::string name = space.name;
-    if (name[0] >= 'A' && name[0] <= 'Z') {
-        name[0] = static_cast<char>(name[0] - 'A' + 'a');
-    }
-    return name;
-}
-
 std::string refusalText(const Truss& truss, const ForcePolygon& polygon) {
     const auto joint = [&] { return plainLine(truss.joints[polygon.joint.at()].label); };
     switch (polygon.refusal) {
@@ -76,9 +68,17 @@ TextTable tableOf(const Truss& truss, const ForcePolygon& polygon) {
 
 } // namespace
 
+std::string polygonPointName(const PolygonSpace& space) {
+    std::string name = space.name;
+    if (name[0] >= 'A' && name[0] <= 'Z') {
+        name[0] = static_cast<char>(name[0] - 'A' + 'a');
+    }
+    return name;
+}
+
 std::string polygonLineName(const ForcePolygon& polygon, const PolygonLine& line) {
-    return pointName(polygon.spaces[static_cast<std::size_t>(line.from)]) + "\u2013" +
-           pointName(polygon.spaces[static_cast<std::size_t>(line.to)]);
+    return polygonPointName(polygon.spaces[static_cast<std::size_t>(line.from)]) + "\u2013" +
+           polygonPointName(polygon.spaces[static_cast<std::size_t>(line.to)]);
 }
 
 std::string forcePolygonText(const Truss& truss, const ForcePolygon& polygon) {

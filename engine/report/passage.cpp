@@ -30,7 +30,7 @@ std::string htmlOf(const WorkingLine& line) {
                                 : mathMl(line.formula) + "\n";
 }
 
-std::string htmlOf(const Sketch& sketch) { return "<figure>\n" + svgOf(sketch) + "</figure>\n"; }
+std::string htmlOf(const Sketch& sketch) { return figureHtml(sketch); }
 
 std::string htmlOf(const TextTable& table) { return tableHtml(table); }
 

@@ -236,6 +236,11 @@ enum class Phrase {
     ColumnCompression,
     ColumnGivenBy,
 
+    // Force polygon, drawn.
+    PolygonScale, // {force}
+    PolygonSays,  // {n} {scale}
+    SpacesSays,   // {spaces}
+
     // Free bodies, for who can't see them.
     BodyWhole,   // {forces}
     BodyOfJoint, // {joint} {forces}

@@ -179,11 +179,30 @@ Vec2 shaftEnd(const SketchArrow& arrow) {
     return arrow.tip - headLength(arrow) * unitAlong(arrow.tail, arrow.tip);
 }
 
-void fitSketch(Sketch& sketch, double margin) {
+Vec2 fitSketch(Sketch& sketch, double margin) {
     const SketchBox all = grown(boxOfAll(sketch), margin);
     shift(sketch, -all.low);
     sketch.width = all.high.x - all.low.x;
     sketch.height = all.high.y - all.low.y;
+    return -all.low;
+}
+
+Sketch sideBySide(Sketch left, const Sketch& right, double gap) {
+    Sketch moved = right;
+    shift(moved, {left.width + gap, 0});
+    const auto add = [](auto& to, const auto& from) {
+        to.insert(to.end(), from.begin(), from.end());
+    };
+    add(left.areas, moved.areas);
+    add(left.lines, moved.lines);
+    add(left.arrows, moved.arrows);
+    add(left.arcs, moved.arcs);
+    add(left.discs, moved.discs);
+    add(left.words, moved.words);
+    left.width += gap + right.width;
+    left.height = std::max(left.height, right.height);
+    left.says += " " + right.says;
+    return left;
 }
 
 } // namespace gusset

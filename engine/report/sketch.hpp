@@ -97,7 +97,10 @@ struct SketchBox { // upright; low is the upper left corner, as y is down
 [[nodiscard]] std::array<Vec2, 3> headOf(const SketchArrow&);
 [[nodiscard]] Vec2 shaftEnd(const SketchArrow&); // where the head begins
 
-// Moves all of it by as much as puts its outermost parts `margin` px inside, and sizes it so.
-void fitSketch(Sketch&, double margin);
+// Moves all of it by as much as puts its outermost parts `margin` px inside, and sizes it so. Gives
+// back how far it was moved.
+Vec2 fitSketch(Sketch&, double margin);
+// The second to the right of the first, `gap` px between them.
+[[nodiscard]] Sketch sideBySide(Sketch, const Sketch&, double gap);
 
 } // namespace gusset

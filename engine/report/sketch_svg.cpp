@@ -170,4 +170,8 @@ std::string svgOf(const Sketch& sketch) {
     return text + "</svg>\n";
 }
 
+std::string figureHtml(const Sketch& sketch) {
+    return "<figure>\n" + svgOf(sketch) + "</figure>\n";
+}
+
 } // namespace gusset

@@ -11,6 +11,7 @@
 
 namespace gusset {
 
-[[nodiscard]] std::string svgOf(const Sketch&); // ends with a line break
+[[nodiscard]] std::string svgOf(const Sketch&);      // ends with a line break
+[[nodiscard]] std::string figureHtml(const Sketch&); // a <figure> of it
 
 } // namespace gusset

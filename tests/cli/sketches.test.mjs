@@ -1,7 +1,7 @@
 // Drawings on the command line: in the HTML of a working, and as SVG.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { answered } from './support.mjs';
+import { answered, gusset } from './support.mjs';
 
 const footbridge = 'site/examples/footbridge.json';
 
@@ -42,4 +42,36 @@ test('labels of a stranger do no harm in a drawing', () => {
     assertWellFormed(html.match(/<svg [^]*?\n<\/svg>/g).join(''));
     const path = ['influence', '-', '--path', '<b>"&\',</svg>', '--of', 'member:<b>"&\'-C', '--svg'];
     assertWellFormed(answered(path, JSON.stringify(model)));
+});
+
+test('working --polygon draws the truss with its spaces and the polygon to a stated scale', () => {
+    const svg = answered(['working', footbridge, '--polygon', '--svg']);
+    assertWellFormed(svg);
+    assert.equal(svg.match(/<svg /g).length, 1);
+    // The load line is 72 kN long: 7.2 cm at 10 kN, and 14.4 cm at 5 kN would not fit on 400 px.
+    assert.match(svg, /<title>[^<]*spaces lettered: [^<]*scale 1 cm = 10\skN\.<\/title>/);
+    const html = answered(['working', footbridge, '--polygon', '--html']);
+    assert.equal(html.match(/<figure>/g).length, 2);
+    assert.match(html, /<table>/);
+    assertWellFormed(html);
+    assert.match(answered(['working', footbridge, '--polygon']), /a–b +reaction at A +36\.00/);
+});
+
+test('where there is no polygon, the reason is said and nothing is drawn', () => {
+    const model = {
+        gusset: 1,
+        joints: [{ id: 'A', x: 0, y: 0 }, { id: 'B', x: 4, y: 0 }, { id: 'C', x: 4, y: 3 }, { id: 'D', x: 0, y: 3 }],
+        members: [{ a: 'A', b: 'B' }, { a: 'B', b: 'C' }, { a: 'A', b: 'C' }, { a: 'B', b: 'D' }],
+        supports: [{ joint: 'A', kind: 'pin' }, { joint: 'D', kind: 'pin' }],
+        loads: [{ joint: 'C', fy: -5 }],
+    };
+    const text = answered(['working', '-', '--polygon', '--svg'], JSON.stringify(model));
+    assert.match(text, /AC and BD/);
+    assert.doesNotMatch(text, /<svg/);
+});
+
+test('the steps of a working come as HTML, not as one SVG', () => {
+    const { status, stderr } = gusset(['working', footbridge, '--svg']);
+    assert.equal(status, 3);
+    assert.match(stderr, /--polygon/);
 });
