@@ -16,6 +16,10 @@ inline constexpr double kRankPivot = 1e-10;
 // inverse. The classic compromise between growth and fill (Duff, Erisman & Reid 1986).
 inline constexpr double kPivotShare = 0.1;
 
+// A pivot taken again from an elimination of other numbers must be larger than this, in a matrix of
+// unit vectors: nearer to a mechanism, rank is for a full elimination to tell.
+inline constexpr double kKeptPivot = 1e-6;
+
 // Against the two numbers subtracted: a smaller difference is their rounding. Four units in the
 // last place.
 inline constexpr double kCancelled = 1e-15;

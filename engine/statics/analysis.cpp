@@ -1,5 +1,7 @@
 #include "statics/analysis.hpp"
 
+#include "core/tolerance.hpp"
+
 #include <algorithm>
 
 namespace gusset {

@@ -1,6 +1,8 @@
 // The search for what would hold a mechanism; see mechanism.hpp.
 #include "statics/mechanism.hpp"
 
+#include "core/tolerance.hpp"
+
 #include <algorithm>
 #include <cmath>
 

@@ -22,7 +22,7 @@ std::vector<Vec2> displacementsOf(const Structure& structure, const Equilibrium&
     for (const Restraint& restraint : structure.restraints) {
         right.push_back(restraint.settle);
     }
-    const std::vector<double> rows = solveTransposed(equilibrium.factors, std::move(right));
+    const std::vector<double> rows = solveTransposed(equilibrium.factors, right);
     std::vector<Vec2> displacements;
     for (std::size_t i = 0; i + 1 < rows.size(); i += 2) {
         displacements.push_back({rows[i], rows[i + 1]});

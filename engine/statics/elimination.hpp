@@ -11,6 +11,8 @@
 // of the right null space (a state of self-stress).
 
 #include "core/tolerance.hpp"
+#include "statics/factors.hpp"
+#include "statics/line_pool.hpp"
 #include "statics/pivot_search.hpp"
 
 #include <algorithm>
@@ -22,14 +24,6 @@
 #include <vector>
 
 namespace gusset {
-
-template <class Scalar>
-struct SparseEntry {
-    int index = 0; // of the column in a row, of the row in a column
-    Scalar value{};
-};
-template <class Scalar>
-using SparseLine = std::vector<SparseEntry<Scalar>>;
 
 // What the elimination must know of a scalar type; specialised for each.
 template <class Scalar>
@@ -48,45 +42,32 @@ struct PivotRule<double> {
 };
 
 template <class Scalar>
-struct PivotStep {
-    int row = 0;
-    int column = 0;
-    Scalar pivot{};
-    SparseLine<Scalar> below;  // multiples of the pivot row that other rows lost
-    SparseLine<Scalar> beside; // the rest of the pivot row
-};
-
-template <class Scalar>
-struct Factors {
-    std::size_t rows = 0;
-    std::size_t columns = 0;
-    std::vector<PivotStep<Scalar>> steps; // as many as the rank
-    std::vector<int> dependentRows;
-    std::vector<int> freeColumns;
-};
-
-template <class Scalar>
 class Elimination {
 public:
     using Rule = PivotRule<Scalar>;
 
-    Elimination(std::vector<SparseLine<Scalar>> rows, std::size_t columns)
-        : rows_(std::move(rows)), largest_(rows_.size(), 0), columns_(columns),
-          search_(rows_.size(), columns) {
-        for (std::size_t i = 0; i < rows_.size(); ++i) {
-            for (std::size_t k = 0; k < rows_[i].size(); ++k) {
-                column(rows_[i][k].index).push_back({toInt(i), toInt(k)});
+    explicit Elimination(SparseMatrix<Scalar> matrix)
+        : rows_(sizesOf(matrix, matrix.rows, &MatrixEntry<Scalar>::row)), largest_(matrix.rows, 0),
+          columns_(sizesOf(matrix, matrix.columns, &MatrixEntry<Scalar>::column)),
+          search_(matrix.rows, matrix.columns) {
+        factors_.rows = matrix.rows;
+        factors_.columns = matrix.columns;
+        factors_.steps.reserve(std::min(matrix.rows, matrix.columns));
+        factors_.below.reserve(matrix.entries.size() / 2);
+        factors_.beside.reserve(matrix.entries.size());
+        for (MatrixEntry<Scalar>& entry : matrix.entries) {
+            if (entry.value != Scalar(0)) {
+                columns_.push(entry.column, {entry.row, rows_.size(entry.row)});
+                rows_.push(entry.row, {entry.column, std::move(entry.value)});
             }
         }
-        factors_.rows = rows_.size();
-        factors_.columns = columns_.size();
-        for (std::size_t j = 0; j < columns_.size(); ++j) {
-            search_.columns.insert(toInt(j), columns_[j].size());
+        for (int j = 0; j < columns_.count(); ++j) {
+            search_.columns.insert(j, columns_.size(j));
         }
-        for (std::size_t i = 0; i < rows_.size(); ++i) {
-            measure(toInt(i));
-            search_.rows.insert(toInt(i), rows_[i].size());
-            retireIfNothing(toInt(i));
+        for (int i = 0; i < rows_.count(); ++i) {
+            measure(i);
+            search_.rows.insert(i, rows_.size(i));
+            retireIfNothing(i);
         }
     }
 
@@ -114,10 +95,18 @@ private:
         int at = 0; // in the row
     };
 
-    static int toInt(std::size_t i) { return static_cast<int>(i); }
-    SparseLine<Scalar>& row(int i) { return rows_[static_cast<std::size_t>(i)]; }
-    Scalar& value(Place place) { return row(place.row)[static_cast<std::size_t>(place.at)].value; }
-    std::vector<Place>& column(int j) { return columns_[static_cast<std::size_t>(j)]; }
+    static std::vector<int> sizesOf(const SparseMatrix<Scalar>& matrix, std::size_t lines,
+                                    int MatrixEntry<Scalar>::*line) {
+        std::vector<int> sizes(lines, 0);
+        for (const MatrixEntry<Scalar>& entry : matrix.entries) {
+            sizes[static_cast<std::size_t>(entry.*line)] += entry.value != Scalar(0) ? 1 : 0;
+        }
+        return sizes;
+    }
+
+    LineView<SparseEntry<Scalar>> row(int i) { return {rows_.begin(i), rows_.end(i)}; }
+    LineView<Place> column(int j) { return {columns_.begin(j), columns_.end(j)}; }
+    Scalar& value(Place place) { return rows_.begin(place.row)[place.at].value; }
     double& largest(int i) { return largest_[static_cast<std::size_t>(i)]; }
 
     void measure(int i) {
@@ -150,46 +139,51 @@ private:
         PivotStep<Scalar> step;
         step.row = pivot.row;
         step.column = pivot.column;
+        step.beside.begin = static_cast<int>(factors_.beside.size());
         for (SparseEntry<Scalar>& entry : row(pivot.row)) {
             forget(entry.index, pivot.row);
             if (entry.index == pivot.column) {
                 step.pivot = std::move(entry.value);
             } else {
-                step.beside.push_back(std::move(entry));
+                factors_.beside.push_back(std::move(entry));
             }
         }
-        row(pivot.row).clear();
+        step.beside.end = static_cast<int>(factors_.beside.size());
+        rows_.clear(pivot.row);
         search_.rows.remove(pivot.row);
         search_.columns.remove(pivot.column);
-        const std::vector<Place> below = std::move(column(pivot.column));
-        column(pivot.column).clear();
-        for (const Place place : below) {
-            reduce(place, step);
+        step.below.begin = static_cast<int>(factors_.below.size());
+        // What is pushed meanwhile goes to other columns, and may move this one.
+        for (int k = 0; k < columns_.size(pivot.column); ++k) {
+            reduce(columns_.begin(pivot.column)[k], step);
         }
+        step.below.end = static_cast<int>(factors_.below.size());
+        columns_.clear(pivot.column);
         factors_.steps.push_back(std::move(step));
     }
 
     // Takes the pivot row out of the row that has an entry of the pivot column at `place`. Costs as
     // much as the pivot row is long, however long the other is.
-    void reduce(Place place, PivotStep<Scalar>& step) {
+    void reduce(Place place, const PivotStep<Scalar>& step) {
         const int i = place.row;
         const Scalar factor = value(place) / step.pivot;
         drop(place);
-        for (const SparseEntry<Scalar>& entry : step.beside) {
+        for (int e = step.beside.begin; e < step.beside.end; ++e) {
+            const SparseEntry<Scalar>& entry = factors_.beside[static_cast<std::size_t>(e)];
             subtract(i, entry.index, factor * entry.value);
         }
-        step.below.push_back({i, factor});
-        search_.rows.change(i, row(i).size());
+        factors_.below.push_back({i, factor});
+        search_.rows.change(i, rows_.size(i));
         retireIfNothing(i);
     }
 
     void subtract(int i, int j, const Scalar& change) {
         Place* place = find(j, i);
         if (!place) {
-            column(j).push_back({i, toInt(row(i).size())});
-            row(i).push_back({j, -change});
+            columns_.push(j, {i, rows_.size(i)});
+            rows_.push(i, {j, -change});
             largest(i) = std::max(largest(i), Rule::sizeOf(change));
-            search_.columns.change(j, column(j).size());
+            search_.columns.change(j, columns_.size(j));
             return;
         }
         Scalar& old = value(*place);
@@ -212,21 +206,21 @@ private:
 
     // Takes an entry out of its row; its column is left to the caller.
     void drop(Place place) {
-        SparseLine<Scalar>& line = row(place.row);
-        if (place.at + 1 < toInt(line.size())) {
-            find(line.back().index, place.row)->at = place.at;
-            line[static_cast<std::size_t>(place.at)] = std::move(line.back());
+        SparseEntry<Scalar>* line = rows_.begin(place.row);
+        const int last = rows_.size(place.row) - 1;
+        if (place.at < last) {
+            find(line[last].index, place.row)->at = place.at;
+            line[place.at] = std::move(line[last]);
         }
-        line.pop_back();
+        rows_.pop(place.row);
     }
 
     // Row i no longer has an entry in column j.
     void forget(int j, int i) {
-        std::vector<Place>& places = column(j);
         if (Place* place = find(j, i)) {
-            *place = places.back();
-            places.pop_back();
-            search_.columns.change(j, places.size());
+            *place = *(columns_.end(j) - 1);
+            columns_.pop(j);
+            search_.columns.change(j, columns_.size(j));
         }
     }
 
@@ -239,112 +233,36 @@ private:
         for (const SparseEntry<Scalar>& entry : row(i)) {
             forget(entry.index, i);
         }
-        row(i).clear();
+        rows_.clear(i);
         search_.rows.remove(i);
         factors_.dependentRows.push_back(i);
     }
 
     void listFreeColumns() {
-        std::vector<char> taken(columns_.size(), 0);
+        std::vector<char> taken(factors_.columns, 0);
         for (const PivotStep<Scalar>& step : factors_.steps) {
             taken[static_cast<std::size_t>(step.column)] = 1;
         }
         for (std::size_t j = 0; j < taken.size(); ++j) {
             if (!taken[j]) {
-                factors_.freeColumns.push_back(toInt(j));
+                factors_.freeColumns.push_back(static_cast<int>(j));
             }
         }
     }
 
-    std::vector<SparseLine<Scalar>> rows_;    // what is left of them
-    std::vector<double> largest_;             // of each row; may be too large, never too small
-    std::vector<std::vector<Place>> columns_; // where they have entries
+    LinePool<SparseEntry<Scalar>> rows_; // what is left of them
+    std::vector<double> largest_;        // of each row; may be too large, never too small
+    LinePool<Place> columns_;            // where they have entries
     PivotSearch search_;
     Factors<Scalar> factors_;
 };
 
 template <class Scalar>
-[[nodiscard]] Factors<Scalar> eliminate(std::vector<SparseLine<Scalar>> rows, std::size_t columns) {
-    Elimination<Scalar> elimination(std::move(rows), columns);
+[[nodiscard]] Factors<Scalar> eliminate(SparseMatrix<Scalar> matrix) {
+    Elimination<Scalar> elimination(std::move(matrix));
     while (elimination.advance(std::numeric_limits<int>::max())) {
     }
     return elimination.finish();
-}
-
-// The solution of A·x = right with free unknowns at zero. `right` keeps, at the dependent rows,
-// what no x can balance: zero when there is a solution.
-template <class Scalar>
-[[nodiscard]] std::vector<Scalar> solveReduced(const Factors<Scalar>& factors,
-                                               std::vector<Scalar>& right) {
-    for (const PivotStep<Scalar>& step : factors.steps) {
-        const Scalar known = right[static_cast<std::size_t>(step.row)];
-        if (known == Scalar(0)) {
-            continue;
-        }
-        for (const SparseEntry<Scalar>& entry : step.below) {
-            right[static_cast<std::size_t>(entry.index)] -= entry.value * known;
-        }
-    }
-    std::vector<Scalar> solution(factors.columns, Scalar(0));
-    for (auto step = factors.steps.rbegin(); step != factors.steps.rend(); ++step) {
-        Scalar sum = right[static_cast<std::size_t>(step->row)];
-        for (const SparseEntry<Scalar>& entry : step->beside) {
-            sum -= entry.value * solution[static_cast<std::size_t>(entry.index)];
-        }
-        solution[static_cast<std::size_t>(step->column)] = sum / step->pivot;
-    }
-    return solution;
-}
-
-// v with vᵀ·A = right, of a matrix whose columns are all independent; 0 at the dependent rows.
-template <class Scalar>
-[[nodiscard]] std::vector<Scalar> solveTransposed(const Factors<Scalar>& factors,
-                                                  std::vector<Scalar> right) {
-    std::vector<Scalar> vector(factors.rows, Scalar(0));
-    for (const PivotStep<Scalar>& step : factors.steps) {
-        const Scalar value = right[static_cast<std::size_t>(step.column)] / step.pivot;
-        vector[static_cast<std::size_t>(step.row)] = value;
-        for (const SparseEntry<Scalar>& entry : step.beside) {
-            right[static_cast<std::size_t>(entry.index)] -= entry.value * value;
-        }
-    }
-    for (auto step = factors.steps.rbegin(); step != factors.steps.rend(); ++step) {
-        for (const SparseEntry<Scalar>& entry : step->below) {
-            vector[static_cast<std::size_t>(step->row)] -=
-                entry.value * vector[static_cast<std::size_t>(entry.index)];
-        }
-    }
-    return vector;
-}
-
-// v with vᵀ·A = 0, 1 at the given dependent row and 0 at the others.
-template <class Scalar>
-[[nodiscard]] std::vector<Scalar> leftNullVector(const Factors<Scalar>& factors, int dependentRow) {
-    std::vector<Scalar> vector(factors.rows, Scalar(0));
-    vector[static_cast<std::size_t>(dependentRow)] = Scalar(1);
-    for (auto step = factors.steps.rbegin(); step != factors.steps.rend(); ++step) {
-        Scalar sum(0);
-        for (const SparseEntry<Scalar>& entry : step->below) {
-            sum -= entry.value * vector[static_cast<std::size_t>(entry.index)];
-        }
-        vector[static_cast<std::size_t>(step->row)] = sum;
-    }
-    return vector;
-}
-
-// x with A·x = 0, 1 at the given free column and 0 at the others.
-template <class Scalar>
-[[nodiscard]] std::vector<Scalar> rightNullVector(const Factors<Scalar>& factors, int freeColumn) {
-    std::vector<Scalar> vector(factors.columns, Scalar(0));
-    vector[static_cast<std::size_t>(freeColumn)] = Scalar(1);
-    for (auto step = factors.steps.rbegin(); step != factors.steps.rend(); ++step) {
-        Scalar sum(0);
-        for (const SparseEntry<Scalar>& entry : step->beside) {
-            sum -= entry.value * vector[static_cast<std::size_t>(entry.index)];
-        }
-        vector[static_cast<std::size_t>(step->column)] = sum / step->pivot;
-    }
-    return vector;
 }
 
 } // namespace gusset

@@ -1,5 +1,10 @@
 #include "statics/equilibrium.hpp"
 
+#include "core/tolerance.hpp"
+#include "statics/elimination.hpp"
+#include "statics/free_body.hpp"
+#include "statics/lanes.hpp"
+
 #include <algorithm>
 #include <cmath>
 
@@ -7,34 +12,24 @@ namespace gusset {
 
 namespace {
 
-void put(std::vector<SparseLine<double>>& rows, int joint, int column, Vec2 value) {
-    const std::size_t at = 2 * static_cast<std::size_t>(joint);
-    if (value.x != 0) {
-        rows[at].push_back({column, value.x});
-    }
-    if (value.y != 0) {
-        rows[at + 1].push_back({column, value.y});
-    }
+void put(std::vector<MatrixEntry<double>>& entries, int joint, int column, Vec2 value) {
+    entries.push_back({2 * joint, column, value.x});
+    entries.push_back({2 * joint + 1, column, value.y});
 }
 
 int toInt(std::size_t count) { return static_cast<int>(count); }
 
-int rankOfMembers(const Structure& structure) {
-    Structure members = structure;
-    members.restraints.clear();
-    return toInt(eliminate(equilibriumRows(members), members.bars.size()).steps.size());
-}
-
-Counting countingOf(const Structure& structure, std::size_t rank) {
+Counting countingOf(const Structure& structure, const Factors<double>& factors) {
     Counting counting;
     counting.joints = toInt(structure.joints.size());
     counting.members = toInt(structure.bars.size());
     counting.reactions = toInt(structure.restraints.size());
-    counting.rank = toInt(rank);
+    counting.rank = toInt(factors.steps.size());
     counting.mechanisms = 2 * counting.joints - counting.rank;
     counting.redundants = counting.members + counting.reactions - counting.rank;
     if (counting.redundants > 0) {
-        counting.internal = counting.members - rankOfMembers(structure);
+        const int rankOfMembers = 2 * counting.joints - motionsWithoutSupports(structure, factors);
+        counting.internal = counting.members - rankOfMembers;
     }
     counting.external = counting.redundants - counting.internal;
     return counting;
@@ -71,27 +66,67 @@ double addBalance(const Equilibrium& equilibrium, const std::vector<Vec2>& loads
     return unbalanced;
 }
 
+// One step of refinement, if the last digits are lost: what elimination lost of them comes back.
+void refine(const Structure& structure, const Equilibrium& equilibrium,
+            const std::vector<Vec2>& loads, EquilibriumForces& result) {
+    const std::vector<Vec2> lack = lackOfEquilibrium(structure, loads, result);
+    const double largest = largestComponent(lack);
+    result.residual = result.largest > 0 ? largest / result.largest : 0;
+    if (result.residual > kCancelled) {
+        (void)addBalance(equilibrium, lack, result);
+        result.residual = residualOf(structure, loads, result);
+    }
+}
+
+EquilibriumForces forcesOf(const Structure& structure, const std::vector<Lanes>& found,
+                           std::size_t lane) {
+    EquilibriumForces forces;
+    forces.forces.reserve(structure.bars.size());
+    forces.reactions.reserve(structure.restraints.size());
+    for (std::size_t i = 0; i < found.size(); ++i) {
+        (i < structure.bars.size() ? forces.forces : forces.reactions).push_back(found[i].at[lane]);
+    }
+    return forces;
+}
+
 } // namespace
 
-std::vector<SparseLine<double>> equilibriumRows(const Structure& structure) {
-    std::vector<SparseLine<double>> rows(2 * structure.joints.size());
+SparseMatrix<double> equilibriumMatrix(const Structure& structure) {
+    SparseMatrix<double> matrix;
+    matrix.rows = 2 * structure.joints.size();
+    matrix.columns = structure.bars.size() + structure.restraints.size();
+    matrix.entries.reserve(4 * structure.bars.size() + 2 * structure.restraints.size());
     int column = 0;
     for (const Bar& bar : structure.bars) {
-        put(rows, bar.a, column, bar.along);
-        put(rows, bar.b, column++, -bar.along);
+        put(matrix.entries, bar.a, column, bar.along);
+        put(matrix.entries, bar.b, column++, -bar.along);
     }
     for (const Restraint& restraint : structure.restraints) {
-        put(rows, restraint.joint.index, column++, restraint.along);
+        put(matrix.entries, restraint.joint.index, column++, restraint.along);
     }
-    return rows;
+    return matrix;
 }
 
 Equilibrium factorEquilibrium(const Structure& structure) {
     Equilibrium result;
-    const std::size_t columns = structure.bars.size() + structure.restraints.size();
-    result.factors = eliminate(equilibriumRows(structure), columns);
-    result.counting = countingOf(structure, result.factors.steps.size());
+    result.factors = eliminate(equilibriumMatrix(structure));
+    result.counting = countingOf(structure, result.factors);
     return result;
+}
+
+void factorAgain(const Structure& structure, Refactoring& plan, Equilibrium& equilibrium) {
+    const SparseMatrix<double> matrix = equilibriumMatrix(structure);
+    Factors<double>& factors = equilibrium.factors;
+    bool kept = factors.steps.size() == factors.rows;
+    if (kept && plan.multiplesOf.empty()) {
+        plan = planRefactoring(matrix, factors);
+    }
+    kept = kept && refactor(plan, matrix, factors);
+    if (!kept) {
+        plan = {};
+        factors = eliminate(matrix);
+    }
+    equilibrium.counting = countingOf(structure, factors);
 }
 
 std::optional<EquilibriumForces> balance(const Structure& structure, const Equilibrium& equilibrium,
@@ -104,10 +139,33 @@ std::optional<EquilibriumForces> balance(const Structure& structure, const Equil
     if (unbalanced > kResidual * result.largest) {
         return std::nullopt;
     }
-    // One step of refinement: what elimination lost of the last digits comes back.
-    (void)addBalance(equilibrium, lackOfEquilibrium(structure, loads, result), result);
-    result.residual = residualOf(structure, loads, result);
+    refine(structure, equilibrium, loads, result);
     return result;
+}
+
+std::vector<EquilibriumForces> balanceUnitLoads(const Structure& structure,
+                                                const Equilibrium& equilibrium,
+                                                const std::vector<JointId>& joints) {
+    std::vector<EquilibriumForces> results;
+    results.reserve(joints.size());
+    std::vector<Vec2> loads(structure.joints.size());
+    for (std::size_t first = 0; first < joints.size(); first += kLanes) {
+        const std::size_t count = std::min(kLanes, joints.size() - first);
+        std::vector<Lanes> right(equilibrium.factors.rows);
+        for (std::size_t lane = 0; lane < count; ++lane) {
+            right[2 * joints[first + lane].at() + 1].at[lane] = 1;
+        }
+        const std::vector<Lanes> found = solveReduced(equilibrium.factors, right);
+        for (std::size_t lane = 0; lane < count; ++lane) {
+            Vec2& load = loads[joints[first + lane].at()];
+            load = {0, -1};
+            results.push_back(forcesOf(structure, found, lane));
+            results.back().largest = largestOf(loads, results.back());
+            refine(structure, equilibrium, loads, results.back());
+            load = {};
+        }
+    }
+    return results;
 }
 
 double residualOf(const Structure& structure, const std::vector<Vec2>& loads,

@@ -4,15 +4,17 @@
 // 1965, ch. 2; Pellegrino & Calladine, Int. J. Solids Structures 22 (1986) 409–428, for rank,
 // mechanisms and redundants.
 
-#include "statics/elimination.hpp"
+#include "statics/factors.hpp"
+#include "statics/refactoring.hpp"
 #include "statics/solution.hpp"
 
 #include <optional>
 
 namespace gusset {
 
-// The equilibrium matrix by rows: x and y of each joint; columns: bars, then restraints.
-[[nodiscard]] std::vector<SparseLine<double>> equilibriumRows(const Structure&);
+// The equilibrium matrix. Rows: x and y of each joint; columns: bars, then restraints. Four entries
+// a bar and two a restraint, zeros among them.
+[[nodiscard]] SparseMatrix<double> equilibriumMatrix(const Structure&);
 
 // The matrix of one structure, eliminated: for its rank and for any loads.
 struct Equilibrium {
@@ -20,6 +22,11 @@ struct Equilibrium {
     Counting counting;
 };
 [[nodiscard]] Equilibrium factorEquilibrium(const Structure&);
+
+// The same for other numbers in place of those that it was factored from, by the pivots that the
+// plan keeps; a full elimination, and no plan any more, where they won't do. Precondition: the same
+// joints are joined and held as before.
+void factorAgain(const Structure&, Refactoring& plan, Equilibrium&);
 
 struct EquilibriumForces {
     std::vector<double> forces;    // N
@@ -32,6 +39,11 @@ struct EquilibriumForces {
 // at zero. Nothing when the truss is a mechanism that the loads set in motion.
 [[nodiscard]] std::optional<EquilibriumForces> balance(const Structure&, const Equilibrium&,
                                                        const std::vector<Vec2>& loads);
+
+// The forces under 1 N down on each of these joints in turn. Precondition: the structure is
+// determinate.
+[[nodiscard]] std::vector<EquilibriumForces> balanceUnitLoads(const Structure&, const Equilibrium&,
+                                                              const std::vector<JointId>& joints);
 
 // The largest size of any component: the scale against which a force is zero.
 [[nodiscard]] double largestOf(const std::vector<Vec2>& loads, const EquilibriumForces&);

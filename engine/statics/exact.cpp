@@ -176,15 +176,14 @@ ExactEquations equationsOf(const Truss& truss, const LoadChoice& choice) {
     return equations;
 }
 
-std::vector<SparseLine<Rational>> rowsOf(const Truss& truss, const ExactEquations& equations) {
-    std::vector<SparseLine<Rational>> rows(2 * truss.joints.size());
+SparseMatrix<Rational> matrixOf(const Truss& truss, const ExactEquations& equations) {
+    SparseMatrix<Rational> matrix;
+    matrix.rows = 2 * truss.joints.size();
+    matrix.columns = equations.directions.size();
     const auto put = [&](JointId joint, std::size_t column, const Rational& x, const Rational& y) {
-        if (x != 0) {
-            rows[2 * joint.at()].push_back({static_cast<int>(column), x});
-        }
-        if (y != 0) {
-            rows[2 * joint.at() + 1].push_back({static_cast<int>(column), y});
-        }
+        const int row = 2 * joint.index;
+        matrix.entries.push_back({row, static_cast<int>(column), x});
+        matrix.entries.push_back({row + 1, static_cast<int>(column), y});
     };
     for (std::size_t i = 0; i < equations.directions.size(); ++i) {
         const RationalVec& d = equations.directions[i];
@@ -195,7 +194,7 @@ std::vector<SparseLine<Rational>> rowsOf(const Truss& truss, const ExactEquation
         put(truss.members[i].a, i, d.x, d.y);
         put(truss.members[i].b, i, -d.x, -d.y);
     }
-    return rows;
+    return matrix;
 }
 
 Counting countingOf(const Truss& truss, std::size_t columns, std::size_t rank) {
@@ -275,8 +274,7 @@ ExactTask::ExactTask(const Truss& truss, const LoadChoice& choice)
     if (state_->done) {
         return;
     }
-    state_->elimination.emplace(rowsOf(truss, state_->equations),
-                                state_->equations.directions.size());
+    state_->elimination.emplace(matrixOf(truss, state_->equations));
 }
 
 ExactTask::~ExactTask() = default;

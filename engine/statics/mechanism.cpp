@@ -1,5 +1,7 @@
 #include "statics/mechanism.hpp"
 
+#include "core/tolerance.hpp"
+
 #include <algorithm>
 #include <cmath>
 

@@ -1,6 +1,8 @@
 // A mechanism and its cure in words; see mechanism.hpp.
 #include "statics/mechanism.hpp"
 
+#include "core/tolerance.hpp"
+
 #include <algorithm>
 #include <cmath>
 

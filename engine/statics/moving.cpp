@@ -1,5 +1,7 @@
 #include "statics/moving.hpp"
 
+#include "core/tolerance.hpp"
+
 #include <algorithm>
 #include <cmath>
 #include <utility>

@@ -2,41 +2,38 @@
 
 namespace gusset {
 
-void CountLists::insert(int item, std::size_t count) {
-    const auto at = static_cast<std::size_t>(item);
-    if (count >= first_.size()) {
-        first_.resize(count + 1, -1);
+void CountLists::insert(int item, int count) {
+    const auto list = static_cast<std::size_t>(count);
+    if (list >= first_.size()) {
+        first_.resize(list + 1, -1);
     }
-    const int head = first_[count];
-    count_[at] = static_cast<int>(count);
-    next_[at] = head;
-    previous_[at] = -1;
+    const int head = first_[list];
+    at(item) = {count, head, -1};
     if (head >= 0) {
-        previous_[static_cast<std::size_t>(head)] = item;
+        at(head).previous = item;
     }
-    first_[count] = item;
+    first_[list] = item;
 }
 
 void CountLists::remove(int item) {
-    const auto at = static_cast<std::size_t>(item);
-    if (count_[at] < 0) {
+    const Link link = at(item);
+    if (link.count < 0) {
         return;
     }
-    const int before = previous_[at];
-    const int after = next_[at];
-    if (before >= 0) {
-        next_[static_cast<std::size_t>(before)] = after;
+    if (link.previous >= 0) {
+        at(link.previous).next = link.next;
     } else {
-        first_[static_cast<std::size_t>(count_[at])] = after;
+        first_[static_cast<std::size_t>(link.count)] = link.next;
     }
-    if (after >= 0) {
-        previous_[static_cast<std::size_t>(after)] = before;
+    if (link.next >= 0) {
+        at(link.next).previous = link.previous;
     }
-    count_[at] = -1;
+    at(item).count = -1;
 }
 
-void CountLists::change(int item, std::size_t count) {
-    if (count_[static_cast<std::size_t>(item)] < 0) {
+void CountLists::change(int item, int count) {
+    const int old = at(item).count;
+    if (old < 0 || old == count) {
         return;
     }
     remove(item);

@@ -13,26 +13,30 @@ namespace gusset {
 // Items in doubly linked lists, one for each count.
 class CountLists {
 public:
-    explicit CountLists(std::size_t items)
-        : count_(items, -1), next_(items, -1), previous_(items, -1) {}
+    explicit CountLists(std::size_t items) : links_(items), first_(8, -1) {}
 
-    void insert(int item, std::size_t count);
+    void insert(int item, int count);
     void remove(int item);
     // Of an item that was removed before: does nothing.
-    void change(int item, std::size_t count);
+    void change(int item, int count);
 
-    [[nodiscard]] int count(int item) const { return count_[static_cast<std::size_t>(item)]; }
-    [[nodiscard]] int first(std::size_t count) const {
-        return count < first_.size() ? first_[count] : -1;
+    [[nodiscard]] int count(int item) const { return links_[static_cast<std::size_t>(item)].count; }
+    [[nodiscard]] int first(int count) const {
+        return count < largestCount() ? first_[static_cast<std::size_t>(count)] : -1;
     }
-    [[nodiscard]] int next(int item) const { return next_[static_cast<std::size_t>(item)]; }
-    [[nodiscard]] std::size_t largestCount() const { return first_.size(); }
+    [[nodiscard]] int next(int item) const { return links_[static_cast<std::size_t>(item)].next; }
+    [[nodiscard]] int largestCount() const { return static_cast<int>(first_.size()); }
 
 private:
-    std::vector<int> count_; // −1: not in a list
-    std::vector<int> next_;
-    std::vector<int> previous_;
-    std::vector<int> first_;
+    struct Link {
+        int count = -1; // −1: not in a list
+        int next = -1;
+        int previous = -1;
+    };
+    Link& at(int item) { return links_[static_cast<std::size_t>(item)]; }
+
+    std::vector<Link> links_;
+    std::vector<int> first_; // of each list
 };
 
 struct Pivot {
@@ -50,9 +54,9 @@ struct PivotSearch {
     template <class VisitColumn, class VisitRow>
     [[nodiscard]] Pivot next(VisitColumn visitColumn, VisitRow visitRow) const {
         Pivot best;
-        const std::size_t largest = std::max(rows.largestCount(), columns.largestCount());
-        for (std::size_t count = 1; count < largest; ++count) {
-            const auto others = static_cast<std::int64_t>(count) - 1;
+        const int largest = std::max(rows.largestCount(), columns.largestCount());
+        for (int count = 1; count < largest; ++count) {
+            const std::int64_t others = count - 1;
             int looks = kLooks;
             for (int j = columns.first(count); j >= 0 && looks-- > 0; j = columns.next(j)) {
                 visitColumn(j, [&](int i, bool acceptable) {

@@ -1,5 +1,8 @@
 #include "statics/redundant.hpp"
 
+#include "core/tolerance.hpp"
+#include "statics/lanes.hpp"
+
 #include <algorithm>
 #include <cmath>
 
@@ -15,6 +18,26 @@ double largestOf(const State& state) {
         largest = std::max(largest, std::abs(force));
     }
     return largest;
+}
+
+// Of self-stress, each with 1 in a free column of its own.
+std::vector<State> statesOf(const Factors<double>& factors) {
+    const std::vector<int>& free = factors.freeColumns;
+    std::vector<State> states(std::min(free.size(), kRedundantsShown), State(factors.columns));
+    for (std::size_t first = 0; first < states.size(); first += kLanes) {
+        const std::size_t count = std::min(kLanes, states.size() - first);
+        std::vector<Lanes> bundle(factors.columns);
+        for (std::size_t lane = 0; lane < count; ++lane) {
+            bundle[static_cast<std::size_t>(free[first + lane])].at[lane] = 1;
+        }
+        completeNullVector(factors, bundle);
+        for (std::size_t i = 0; i < bundle.size(); ++i) {
+            for (std::size_t lane = 0; lane < count; ++lane) {
+                states[first + lane][i] = bundle[i].at[lane];
+            }
+        }
+    }
+    return states;
 }
 
 // The last column that the state stresses: supports stand behind members, and what was drawn later
@@ -58,13 +81,7 @@ Redundant redundantAt(std::size_t column, const State& state, std::size_t member
 } // namespace
 
 std::vector<Redundant> redundantsOf(const Structure& structure, const Equilibrium& equilibrium) {
-    std::vector<State> states;
-    for (int column : equilibrium.factors.freeColumns) {
-        if (states.size() == kRedundantsShown) {
-            break;
-        }
-        states.push_back(rightNullVector(equilibrium.factors, column));
-    }
+    std::vector<State> states = statesOf(equilibrium.factors);
     std::vector<std::size_t> columns;
     for (std::size_t i = 0; i < states.size(); ++i) {
         columns.push_back(lastStressed(states[i]));
