@@ -12,13 +12,20 @@ namespace gusset {
 
 namespace {
 
-constexpr int kMostPairs = 200'000; // some milliseconds
+constexpr std::size_t kMostPairs = 200'000; // some milliseconds
 
+// A member, or a joint as a member without length, and the box around it.
 struct Span {
-    double low = 0;
-    double high = 0;
-    int index = 0;
+    Vec2 low;
+    Vec2 high;
+    int index = 0; // joints are numbered after the members
+    int a = 0;     // joints at the ends, twice the same for a joint
+    int b = 0;
 };
+
+bool meetAtAJoint(const Span& one, const Span& other) {
+    return one.a == other.a || one.a == other.b || one.b == other.a || one.b == other.b;
+}
 
 struct Line {
     Vec2 from;
@@ -38,6 +45,26 @@ public:
         return std::move(notes_);
     }
 
+    [[nodiscard]] bool noneAt(const std::vector<JointId>& moved) const {
+        const std::vector<Span> spans = spansOf();
+        const auto hasMoved = [&](const Span& span) {
+            return std::any_of(moved.begin(), moved.end(), [&](JointId joint) {
+                return span.a == joint.index || span.b == joint.index;
+            });
+        };
+        for (const Span& span : spans) {
+            if (!hasMoved(span)) {
+                continue;
+            }
+            for (const Span& other : spans) {
+                if (mayTouch(span, other) && isSuspicious(span, other)) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
 private:
     void note(std::string at, std::string says) {
         if (notes_.size() < kMostIssues) {
@@ -48,10 +75,10 @@ private:
     [[nodiscard]] const std::string& label(int joint) const {
         return truss_.joints[static_cast<std::size_t>(joint)].label;
     }
-    [[nodiscard]] Line lineOf(int member) const {
-        const Member& it = truss_.members[static_cast<std::size_t>(member)];
-        return {truss_.joints[it.a.at()].at, truss_.joints[it.b.at()].at};
+    [[nodiscard]] Vec2 at(int joint) const {
+        return truss_.joints[static_cast<std::size_t>(joint)].at;
     }
+    [[nodiscard]] Line lineOf(const Span& span) const { return {at(span.a), at(span.b)}; }
     [[nodiscard]] std::string nameOf(int member) const {
         return memberName(truss_, MemberId{member});
     }
@@ -70,87 +97,97 @@ private:
         }
     }
 
-    // Joints are spans without width, numbered after the members.
-    [[nodiscard]] std::vector<Span> spansFromLeft() const {
+    [[nodiscard]] std::vector<Span> spansOf() const {
         std::vector<Span> spans;
-        const int members = static_cast<int>(truss_.members.size());
-        for (int i = 0; i < members; ++i) {
-            const Line line = lineOf(i);
-            spans.push_back(
-                {std::min(line.from.x, line.to.x), std::max(line.from.x, line.to.x), i});
+        spans.reserve(truss_.members.size() + truss_.joints.size());
+        const auto add = [&](int a, int b) {
+            const Vec2 from = at(a);
+            const Vec2 to = at(b);
+            spans.push_back({{std::min(from.x, to.x), std::min(from.y, to.y)},
+                             {std::max(from.x, to.x), std::max(from.y, to.y)},
+                             static_cast<int>(spans.size()),
+                             a,
+                             b});
+        };
+        for (const Member& member : truss_.members) {
+            add(member.a.index, member.b.index);
         }
-        for (std::size_t i = 0; i < truss_.joints.size(); ++i) {
-            const double x = truss_.joints[i].at.x;
-            spans.push_back({x, x, members + static_cast<int>(i)});
+        for (int i = 0; i < static_cast<int>(truss_.joints.size()); ++i) {
+            add(i, i);
         }
-        std::sort(spans.begin(), spans.end(), [](const Span& a, const Span& b) {
-            return a.low != b.low ? a.low < b.low : a.index < b.index;
-        });
         return spans;
     }
 
     void sweep() {
-        const std::vector<Span> spans = spansFromLeft();
-        std::vector<Span> open;
-        int pairs = 0;
+        std::vector<Span> spans = spansOf();
+        std::sort(spans.begin(), spans.end(), [](const Span& a, const Span& b) {
+            return a.low.x != b.low.x ? a.low.x < b.low.x : a.index < b.index;
+        });
+        std::vector<const Span*> open;
+        std::size_t pairs = 0;
         for (const Span& span : spans) {
-            std::erase_if(open, [&](const Span& it) { return it.high < span.low - near_; });
-            pairs += static_cast<int>(open.size());
+            std::erase_if(open, [&](const Span* it) { return it->high.x < span.low.x - near_; });
+            pairs += open.size();
             if (pairs > kMostPairs || notes_.size() >= kMostIssues) {
                 return;
             }
-            for (const Span& other : open) {
-                compare(std::min(span.index, other.index), std::max(span.index, other.index));
+            for (const Span* other : open) {
+                if (mayTouch(span, *other) && isSuspicious(span, *other)) {
+                    tell(span, *other);
+                }
             }
-            open.push_back(span);
+            open.push_back(&span);
         }
     }
 
-    void compare(int first, int second) {
-        const int members = static_cast<int>(truss_.members.size());
-        if (second < members) {
-            compareMembers(first, second);
-        } else if (first < members) {
-            compareMemberAndJoint(first, second - members);
+    [[nodiscard]] bool mayTouch(const Span& one, const Span& other) const {
+        return !meetAtAJoint(one, other) && one.low.y <= other.high.y + near_ &&
+               other.low.y <= one.high.y + near_ && one.low.x <= other.high.x + near_ &&
+               other.low.x <= one.high.x + near_;
+    }
+
+    // Precondition: they share no joint.
+    [[nodiscard]] bool isSuspicious(const Span& one, const Span& other) const {
+        const Span& first = one.index < other.index ? one : other;
+        const Span& second = one.index < other.index ? other : one;
+        if (!isJoint(second)) {
+            return straddles(lineOf(first), lineOf(second)) &&
+                   straddles(lineOf(second), lineOf(first));
+        }
+        return isJoint(first) ? length(at(second.a) - at(first.a)) <= near_
+                              : passes(lineOf(first), at(second.a));
+    }
+
+    [[nodiscard]] bool isJoint(const Span& span) const {
+        return span.index >= static_cast<int>(truss_.members.size());
+    }
+
+    void tell(const Span& one, const Span& other) {
+        const Span& first = one.index < other.index ? one : other;
+        const Span& second = one.index < other.index ? other : one;
+        if (!isJoint(second)) {
+            note(placeOf("members", static_cast<std::size_t>(second.index)),
+                 "members " + nameOf(first.index) + " and " + nameOf(second.index) +
+                     " cross: they are taken to pass without touching");
+        } else if (!isJoint(first)) {
+            note(placeOf("members", static_cast<std::size_t>(first.index)),
+                 "member " + nameOf(first.index) + " runs through joint " + label(second.a) +
+                     " without being joined to it: split it there if they meet");
         } else {
-            compareJoints(first - members, second - members);
-        }
-    }
-
-    void compareJoints(int first, int second) {
-        const Vec2 apart = truss_.joints[static_cast<std::size_t>(second)].at -
-                           truss_.joints[static_cast<std::size_t>(first)].at;
-        if (length(apart) <= near_) {
-            note(placeOf("joints", static_cast<std::size_t>(second)),
-                 "joints " + label(first) + " and " + label(second) +
+            note(placeOf("joints", static_cast<std::size_t>(second.a)),
+                 "joints " + label(first.a) + " and " + label(second.a) +
                      " lie on one spot and are not connected there: make them one joint");
         }
     }
 
-    void compareMemberAndJoint(int member, int joint) {
-        const Member& it = truss_.members[static_cast<std::size_t>(member)];
-        const Line line = lineOf(member);
+    // Whether the joint lies on the line, clearly between its ends.
+    [[nodiscard]] bool passes(const Line& line, Vec2 joint) const {
         const Vec2 along = line.to - line.from;
-        const Vec2 toJoint = truss_.joints[static_cast<std::size_t>(joint)].at - line.from;
+        const Vec2 toJoint = joint - line.from;
         const double size = length(along);
         const double reach = dot(along, toJoint) / size;
-        const bool between = reach > near_ && reach < size - near_;
-        if (it.a.index != joint && it.b.index != joint && between &&
-            std::abs(cross(along, toJoint)) <= near_ * size) {
-            note(placeOf("members", static_cast<std::size_t>(member)),
-                 "member " + nameOf(member) + " runs through joint " + label(joint) +
-                     " without being joined to it: split it there if they meet");
-        }
-    }
-
-    void compareMembers(int first, int second) {
-        const Line one = lineOf(first);
-        const Line two = lineOf(second);
-        if (straddles(one, two) && straddles(two, one)) {
-            note(placeOf("members", static_cast<std::size_t>(second)),
-                 "members " + nameOf(first) + " and " + nameOf(second) +
-                     " cross: they are taken to pass without touching");
-        }
+        return reach > near_ && reach < size - near_ &&
+               std::abs(cross(along, toJoint)) <= near_ * size;
     }
 
     // Whether the ends of `line` lie clearly on the two sides of `of`.
@@ -170,5 +207,9 @@ private:
 } // namespace
 
 Issues suspicious(const Truss& truss) { return Suspicions(truss).find(); }
+
+bool staysUnsuspicious(const Truss& truss, const std::vector<JointId>& moved) {
+    return Suspicions(truss).noneAt(moved);
+}
 
 } // namespace gusset

@@ -3,10 +3,12 @@
 #include "core/tolerance.hpp"
 #include "model/findings.hpp"
 #include "model/member_index.hpp"
+#include "model/name_table.hpp"
 #include "model/path_faults.hpp"
 #include "model/section_shapes.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <unordered_set>
 
@@ -18,7 +20,8 @@ std::string quoted(const std::string& name) { return "\"" + name + "\""; }
 
 class Examiner {
 public:
-    explicit Examiner(const Truss& truss) : truss_(truss) {
+    Examiner(const Truss& truss, Names names)
+        : truss_(truss), known_(names == Names::Sound), index_(indexOfMembers(truss)) {
         const Extent box = extent(truss);
         shortest_ = kSameSpot * std::max(box.high.x - box.low.x, box.high.y - box.low.y);
     }
@@ -39,20 +42,20 @@ public:
     [[nodiscard]] Issues take() { return std::move(errors_); }
 
 private:
-    void error(IssueCode code, std::string at, std::string says) {
+    void error(IssueCode code, const Place& at, std::string says) {
         if (errors_.size() < kMostIssues) {
-            errors_.push_back({code, std::move(at), std::move(says)});
+            errors_.push_back({code, at.text(), std::move(says)});
         }
     }
 
-    void checkNumber(double value, const std::string& at) {
+    void checkNumber(double value, const Place& at) {
         if (!(std::abs(value) <= kLargestNumber)) {
             error(IssueCode::NotFinite, at,
                   "the number is too large to compute with: keep it within ±1e100");
         }
     }
 
-    void checkPositive(std::optional<double> value, const std::string& at) {
+    void checkPositive(std::optional<double> value, const Place& at) {
         if (!value) {
             return;
         }
@@ -62,25 +65,30 @@ private:
         }
     }
 
-    void checkText(const std::string& text, const std::string& at) {
-        if (const auto fault = faultOfName(text, kLongestLabel); fault && !text.empty()) {
+    void checkText(const std::string& text, const Place& at) {
+        if (known_ || text.empty()) {
+            return;
+        }
+        if (const auto fault = faultOfName(text, kLongestLabel)) {
             error(IssueCode::OutOfRange, at, "this name " + *fault);
         }
     }
 
     // A name that other things refer to: there, sound, and the only one of its list.
-    void checkName(const std::string& name, const std::string& at,
-                   std::unordered_set<std::string>& taken) {
+    void checkName(const std::string& name, const Place& at, NameTable& taken) {
+        if (known_) {
+            return;
+        }
         if (const auto fault = faultOfName(name, kLongestLabel)) {
             error(name.empty() ? IssueCode::Missing : IssueCode::OutOfRange, at,
                   "this name " + *fault);
-        } else if (!taken.insert(name).second) {
+        } else if (!taken.add(name)) {
             error(IssueCode::Duplicate, at,
                   quoted(name) + " is there already: give each a name of its own");
         }
     }
 
-    bool checkJoint(JointId joint, const std::string& at) {
+    bool checkJoint(JointId joint, const Place& at) {
         if (!joint.valid() || joint.at() >= truss_.joints.size()) {
             error(IssueCode::UnknownName, at, "there is no such joint");
             return false;
@@ -91,40 +99,39 @@ private:
     void checkTitle() {
         if (const auto fault = faultOfName(truss_.title, kLongestTitle);
             fault && !truss_.title.empty()) {
-            error(IssueCode::OutOfRange, "title", "the title " + *fault);
+            error(IssueCode::OutOfRange, {nullptr, "title"}, "the title " + *fault);
         }
     }
 
     void checkJoints() {
-        std::unordered_set<std::string> labels;
+        NameTable labels(known_ ? 0 : truss_.joints.size());
         for (std::size_t i = 0; i < truss_.joints.size(); ++i) {
             const Joint& joint = truss_.joints[i];
-            const std::string at = placeOf("joints", i);
-            checkName(joint.label, at + ".id", labels);
-            checkNumber(joint.at.x, at + ".x");
-            checkNumber(joint.at.y, at + ".y");
+            const Place at = Place{nullptr, "joints"}.item(i);
+            checkName(joint.label, at.key("id"), labels);
+            checkNumber(joint.at.x, at.key("x"));
+            checkNumber(joint.at.y, at.key("y"));
         }
     }
 
     void checkMembers() {
         for (std::size_t i = 0; i < truss_.members.size(); ++i) {
             const Member& member = truss_.members[i];
-            const std::string at = placeOf("members", i);
-            checkNumber(member.warming, at + ".dT");
-            checkNumber(member.misfit, at + ".misfit");
-            if (!member.section.empty() && !sections_.contains(member.section)) {
-                error(IssueCode::UnknownName, at + ".section",
+            const Place at = Place{nullptr, "members"}.item(i);
+            checkNumber(member.warming, at.key("dT"));
+            checkNumber(member.misfit, at.key("misfit"));
+            if (!known_ && !member.section.empty() && !sections_.contains(member.section)) {
+                error(IssueCode::UnknownName, at.key("section"),
                       "no section " + quoted(member.section) + ": add it under \"sections\"");
             }
-            if (checkJoint(member.a, at + ".a") && checkJoint(member.b, at + ".b")) {
-                checkEnds(i);
+            if (checkJoint(member.a, at.key("a")) && checkJoint(member.b, at.key("b"))) {
+                checkEnds(i, at);
             }
         }
     }
 
-    void checkEnds(std::size_t i) {
+    void checkEnds(std::size_t i, const Place& at) {
         const Member& member = truss_.members[i];
-        const std::string at = placeOf("members", i);
         const MemberId id{static_cast<int>(i)};
         if (member.a == member.b) {
             error(IssueCode::ZeroLength, at,
@@ -137,7 +144,7 @@ private:
                   "member " + memberName(truss_, id) +
                       " has no length: move one of its joints apart from the other");
         }
-        if (!index_.add(member, id)) {
+        if (!known_ && !index_.add(member, id)) {
             error(IssueCode::Duplicate, at,
                   "member " + memberName(truss_, id) + " is there already as " +
                       placeOf("members", index_.find(member.a, member.b).at()) +
@@ -148,64 +155,73 @@ private:
     void checkSupports() {
         for (std::size_t i = 0; i < truss_.supports.size(); ++i) {
             const Support& support = truss_.supports[i];
-            const std::string at = placeOf("supports", i);
-            checkJoint(support.joint, at + ".joint");
-            checkNumber(support.reaction, at + ".reaction");
-            checkNumber(support.settleAlong, at + ".settle");
-            checkNumber(support.settle.x, at + ".settle.x");
-            checkNumber(support.settle.y, at + ".settle.y");
+            const Place at = Place{nullptr, "supports"}.item(i);
+            checkJoint(support.joint, at.key("joint"));
+            checkNumber(support.reaction, at.key("reaction"));
+            const Place settle = at.key("settle");
+            checkNumber(support.settleAlong, settle);
+            checkNumber(support.settle.x, settle.key("x"));
+            checkNumber(support.settle.y, settle.key("y"));
         }
     }
 
     void checkLoads() {
         for (std::size_t i = 0; i < truss_.loads.size(); ++i) {
-            const std::string at = placeOf("loads", i);
-            checkText(truss_.loads[i].caseId, at + ".case");
+            const Place at = Place{nullptr, "loads"}.item(i);
+            checkText(truss_.loads[i].caseId, at.key("case"));
             std::visit([&](const auto& load) { checkLoad(load, at); }, truss_.loads[i].what);
         }
     }
 
-    void checkLoad(const JointForce& load, const std::string& at) {
-        checkJoint(load.joint, at + ".joint");
-        checkNumber(load.fx, at + ".fx");
-        checkNumber(load.fy, at + ".fy");
+    struct Numbered {
+        std::string_view key;
+        double value;
+    };
+    void checkJointLoad(JointId joint, const Place& at, std::array<Numbered, 2> numbers) {
+        checkJoint(joint, at.key("joint"));
+        for (const Numbered& number : numbers) {
+            checkNumber(number.value, at.key(number.key));
+        }
     }
-    void checkLoad(const AngledForce& load, const std::string& at) {
-        checkJoint(load.joint, at + ".joint");
-        checkNumber(load.size, at + ".size");
-        checkNumber(load.angle, at + ".angle");
+
+    void checkLoad(const JointForce& load, const Place& at) {
+        checkJointLoad(load.joint, at, {{{"fx", load.fx}, {"fy", load.fy}}});
     }
-    void checkLoad(const ChordLoad& load, const std::string& at) {
-        checkPath(load.chord, at + ".chord");
-        checkNumber(load.perLength, at + ".perLength");
+    void checkLoad(const AngledForce& load, const Place& at) {
+        checkJointLoad(load.joint, at, {{{"size", load.size}, {"angle", load.angle}}});
     }
-    void checkLoad(const MemberForce& load, const std::string& at) {
-        checkNumber(load.at, at + ".at");
-        checkNumber(load.fx, at + ".fx");
-        checkNumber(load.fy, at + ".fy");
-        if (!checkJoint(load.from, at + ".member[0]") || !checkJoint(load.to, at + ".member[1]")) {
+    void checkLoad(const ChordLoad& load, const Place& at) {
+        checkPath(load.chord, at.key("chord"));
+        checkNumber(load.perLength, at.key("perLength"));
+    }
+    void checkLoad(const MemberForce& load, const Place& at) {
+        checkNumber(load.at, at.key("at"));
+        checkNumber(load.fx, at.key("fx"));
+        checkNumber(load.fy, at.key("fy"));
+        const Place ends = at.key("member");
+        if (!checkJoint(load.from, ends.item(0)) || !checkJoint(load.to, ends.item(1))) {
             return;
         }
         const MemberId member = index_.find(load.from, load.to);
         if (!member.valid()) {
-            error(IssueCode::UnknownName, at + ".member",
+            error(IssueCode::UnknownName, at.key("member"),
                   "no member joins " + quoted(truss_.joints[load.from.at()].label) + " and " +
                       quoted(truss_.joints[load.to.at()].label) + ": name one that is there");
         } else if (load.at < 0 || load.at > length(memberVector(truss_, member)) + shortest_) {
-            error(IssueCode::OutOfRange, at + ".at",
+            error(IssueCode::OutOfRange, at.key("at"),
                   "lies beyond the end of member " + memberName(truss_, member) +
                       ": it counts from joint " + quoted(truss_.joints[load.from.at()].label));
         }
     }
-    void checkLoad(const SelfWeight&, const std::string&) {}
+    void checkLoad(const SelfWeight&, const Place&) {}
 
-    void checkPath(const std::vector<JointId>& path, const std::string& at) {
+    void checkPath(const std::vector<JointId>& path, const Place& at) {
         if (path.size() < 2) {
             error(IssueCode::Missing, at, "needs at least two joints");
         }
         std::unordered_set<int> seen;
         for (std::size_t i = 0; i < path.size(); ++i) {
-            const std::string place = placeOf(at, i);
+            const Place place = at.item(i);
             if (checkJoint(path[i], place) && !seen.insert(path[i].index).second) {
                 error(IssueCode::Duplicate, place,
                       "joint " + quoted(truss_.joints[path[i].at()].label) +
@@ -217,31 +233,31 @@ private:
     void checkMaterials() {
         for (std::size_t i = 0; i < truss_.materials.size(); ++i) {
             const Material& material = truss_.materials[i];
-            const std::string at = placeOf("materials", i);
-            checkName(material.id, at + ".id", materials_);
-            checkPositive(material.E, at + ".E");
-            checkPositive(material.strength, at + ".strength");
-            checkPositive(material.density, at + ".density");
-            checkNumber(material.alpha.value_or(0), at + ".alpha");
+            const Place at = Place{nullptr, "materials"}.item(i);
+            checkName(material.id, at.key("id"), materials_);
+            checkPositive(material.E, at.key("E"));
+            checkPositive(material.strength, at.key("strength"));
+            checkPositive(material.density, at.key("density"));
+            checkNumber(material.alpha.value_or(0), at.key("alpha"));
         }
     }
 
     void checkSections() {
         for (std::size_t i = 0; i < truss_.sections.size(); ++i) {
             const Section& section = truss_.sections[i];
-            const std::string at = placeOf("sections", i);
-            checkName(section.id, at + ".id", sections_);
-            if (!section.material.empty() && !materials_.contains(section.material)) {
-                error(IssueCode::UnknownName, at + ".material",
+            const Place at = Place{nullptr, "sections"}.item(i);
+            checkName(section.id, at.key("id"), sections_);
+            if (!known_ && !section.material.empty() && !materials_.contains(section.material)) {
+                error(IssueCode::UnknownName, at.key("material"),
                       "no material " + quoted(section.material) + ": add it under \"materials\"");
             }
-            checkPositive(section.area, at + ".A");
-            checkPositive(section.radius, at + ".r");
+            checkPositive(section.area, at.key("A"));
+            checkPositive(section.radius, at.key("r"));
             checkShape(section, at);
         }
     }
 
-    void checkShape(const Section& section, const std::string& at) {
+    void checkShape(const Section& section, const Place& at) {
         if (section.shape.empty()) {
             return;
         }
@@ -250,12 +266,12 @@ private:
             for (const SectionShape& shape : sectionShapes()) {
                 known += (known.empty() ? "" : ", ") + std::string(shape.name);
             }
-            error(IssueCode::OutOfRange, at + ".shape",
+            error(IssueCode::OutOfRange, at.key("shape"),
                   "no shape " + quoted(section.shape) + ": there are " + known);
             return;
         }
         for (const auto& [key, value] : section.dimensions) {
-            checkNumber(value, at + "." + key);
+            checkNumber(value, at.key(key));
         }
         if (const auto fault = faultOfDimensions(section)) {
             error(IssueCode::OutOfRange, at, *fault);
@@ -263,43 +279,45 @@ private:
     }
 
     void checkCombinations() {
-        std::unordered_set<std::string> ids;
+        NameTable ids;
         for (std::size_t i = 0; i < truss_.combinations.size(); ++i) {
             const Combination& combination = truss_.combinations[i];
-            const std::string at = placeOf("combinations", i);
-            checkName(combination.id, at + ".id", ids);
+            const Place at = Place{nullptr, "combinations"}.item(i);
+            checkName(combination.id, at.key("id"), ids);
+            const Place factors = at.key("factors");
             for (const auto& [caseId, factor] : combination.factors) {
-                checkText(caseId, at + ".factors");
-                checkNumber(factor, at + ".factors." + caseId);
+                checkText(caseId, factors);
+                checkNumber(factor, factors.key(caseId));
             }
         }
     }
 
     void checkMoving() {
-        std::unordered_set<std::string> ids;
+        NameTable ids;
         for (std::size_t i = 0; i < truss_.moving.size(); ++i) {
             const MovingLoad& moving = truss_.moving[i];
-            const std::string at = placeOf("moving", i);
-            checkName(moving.id, at + ".id", ids);
-            checkPath(moving.path, at + ".path");
-            checkAxles(moving.axles, at + ".axles");
+            const Place at = Place{nullptr, "moving"}.item(i);
+            checkName(moving.id, at.key("id"), ids);
+            checkPath(moving.path, at.key("path"));
+            checkAxles(moving.axles, at.key("axles"));
             if (moving.uniform) {
-                checkNumber(moving.uniform->perLength, at + ".uniform.perLength");
-                checkPositive(moving.uniform->length, at + ".uniform.length");
+                const Place uniform = at.key("uniform");
+                checkNumber(moving.uniform->perLength, uniform.key("perLength"));
+                checkPositive(moving.uniform->length, uniform.key("length"));
             } else if (moving.axles.empty()) {
                 error(IssueCode::Missing, at, "has no load: give it \"axles\" or \"uniform\"");
             }
         }
     }
 
-    void checkAxles(const std::vector<Axle>& axles, const std::string& at) {
+    void checkAxles(const std::vector<Axle>& axles, const Place& at) {
         std::unordered_set<double> places;
         for (std::size_t i = 0; i < axles.size(); ++i) {
-            const std::string place = placeOf(at, i);
-            checkNumber(axles[i].at, place + ".at");
-            checkNumber(axles[i].force, place + ".force");
+            const Place place = at.item(i);
+            checkNumber(axles[i].at, place.key("at"));
+            checkNumber(axles[i].force, place.key("force"));
             if (!places.insert(axles[i].at).second) {
-                error(IssueCode::Duplicate, place + ".at",
+                error(IssueCode::Duplicate, place.key("at"),
                       "another axle stands at the same place: make them one with both forces");
             }
         }
@@ -308,27 +326,37 @@ private:
     void checkClass() {
         const int digits = truss_.classSettings.digits;
         if (digits < 0 || digits > kMostDigits) {
-            error(IssueCode::OutOfRange, "class.numbers.digits",
+            error(IssueCode::OutOfRange, {nullptr, "class.numbers.digits"},
                   "must be from 0 to " + std::to_string(kMostDigits));
         }
     }
 
+    // Filled as the members are examined; whole at once where they are known to be sound.
+    [[nodiscard]] MemberIndex indexOfMembers(const Truss& truss) const {
+        const auto isBetween = [](const Load& load) {
+            return std::holds_alternative<MemberForce>(load.what);
+        };
+        if (!known_) {
+            return MemberIndex(truss.members.size());
+        }
+        const bool used = std::any_of(truss.loads.begin(), truss.loads.end(), isBetween);
+        return used ? MemberIndex(truss) : MemberIndex();
+    }
+
     const Truss& truss_;
+    const bool known_; // names and what refers to them
     double shortest_ = 0;
     MemberIndex index_;
-    std::unordered_set<std::string> materials_;
-    std::unordered_set<std::string> sections_;
+    NameTable materials_;
+    NameTable sections_;
     Issues errors_;
 };
 
-} // namespace
-
-namespace {
-
 // Not errors: a member may be redrawn under a path that is to stay.
-void addPathNotes(const Truss& truss, Issues& notes) {
+Issues pathNotes(const Truss& truss) {
+    Issues notes;
     if (truss.moving.empty()) {
-        return;
+        return notes;
     }
     const MemberIndex members(truss);
     for (std::size_t i = 0; i < truss.moving.size() && notes.size() < kMostIssues; ++i) {
@@ -337,12 +365,13 @@ void addPathNotes(const Truss& truss, Issues& notes) {
             notes.push_back(*fault);
         }
     }
+    return notes;
 }
 
 } // namespace
 
-Issues errorsOf(const Truss& truss) {
-    Examiner examiner(truss);
+Issues errorsOf(const Truss& truss, Names names) {
+    Examiner examiner(truss, names);
     examiner.examineAll();
     return examiner.take();
 }
@@ -351,13 +380,16 @@ Findings validate(const Truss& truss) {
     Findings findings;
     findings.errors = errorsOf(truss);
     if (findings.errors.empty()) {
-        findings.notes = suspicious(truss);
-        addPathNotes(truss, findings.notes);
-        for (Issue& note : leftOut(truss)) {
-            findings.notes.push_back(std::move(note));
-        }
+        findings.notes = notesOf(truss, suspicious(truss));
     }
     return findings;
+}
+
+Issues notesOf(const Truss& truss, Issues suspicions) {
+    for (Issues more : {pathNotes(truss), leftOut(truss)}) {
+        suspicions.insert(suspicions.end(), more.begin(), more.end());
+    }
+    return suspicions;
 }
 
 } // namespace gusset

@@ -76,7 +76,10 @@ void prepareStiffness(const Truss& truss, Analysis& analysis) {
     if (!mayAssumeStiffness(truss, analysis)) {
         return;
     }
-    analysis.pattern = analysePattern(analysis.structure.joints.size(), analysis.structure.bars);
+    if (analysis.pattern.order.empty()) {
+        analysis.pattern =
+            analysePattern(analysis.structure.joints.size(), analysis.structure.bars);
+    }
     analysis.stiffness =
         factorStiffness(analysis.structure, analysis.pattern, std::move(holds).value());
     noteConditioning(truss, analysis);
@@ -84,12 +87,37 @@ void prepareStiffness(const Truss& truss, Analysis& analysis) {
     analysis.displaces = analysis.solvable && known;
 }
 
+// Whether the same joints are joined and held.
+bool sameForm(const Structure& one, const Structure& other) {
+    const auto joined = [](const Bar& a, const Bar& b) { return a.a == b.a && a.b == b.b; };
+    const auto held = [](const Restraint& a, const Restraint& b) { return a.joint == b.joint; };
+    return one.joints.size() == other.joints.size() &&
+           std::equal(one.bars.begin(), one.bars.end(), other.bars.begin(), other.bars.end(),
+                      joined) &&
+           std::equal(one.restraints.begin(), one.restraints.end(), other.restraints.begin(),
+                      other.restraints.end(), held);
+}
+
 } // namespace
 
 Analysis analyse(const Truss& truss, Structure structure) {
     Analysis analysis;
+    analyseAgain(truss, std::move(structure), analysis);
+    return analysis;
+}
+
+void analyseAgain(const Truss& truss, Structure structure, Analysis& analysis) {
+    Analysis fresh;
+    if (sameForm(analysis.structure, structure)) {
+        fresh.equilibrium = std::move(analysis.equilibrium);
+        fresh.plan = std::move(analysis.plan);
+        fresh.pattern = std::move(analysis.pattern);
+        factorAgain(structure, fresh.plan, fresh.equilibrium);
+    } else {
+        fresh.equilibrium = factorEquilibrium(structure);
+    }
+    analysis = std::move(fresh);
     analysis.structure = std::move(structure);
-    analysis.equilibrium = factorEquilibrium(analysis.structure);
     analysis.status = statusOf(analysis.equilibrium.counting);
     if (analysis.status == Status::Indeterminate) {
         prepareStiffness(truss, analysis);
@@ -98,7 +126,6 @@ Analysis analyse(const Truss& truss, Structure structure) {
         analysis.displaces =
             std::none_of(analysis.structure.bars.begin(), analysis.structure.bars.end(), isUnknown);
     }
-    return analysis;
 }
 
 std::optional<Response> respond(const Analysis& analysis, const std::vector<Vec2>& loads) {

@@ -17,6 +17,7 @@ struct Analysis {
     Equilibrium equilibrium;
     JointPattern pattern; // these two only for an indeterminate truss that can be solved
     Stiffness stiffness;
+    Refactoring plan;       // empty until the equilibrium is factored again
     bool solvable = false;  // there are forces for any loads
     bool displaces = false; // and displacements
     std::vector<std::string> assumed;
@@ -27,6 +28,10 @@ struct Analysis {
 // Precondition: validate found no error in the truss, and the structure is its own, with or without
 // strains.
 [[nodiscard]] Analysis analyse(const Truss&, Structure);
+
+// The same in place of what was analysed before, which is used where the same joints are joined and
+// held: then pivots, orders and patterns are kept, as long as the new numbers allow it.
+void analyseAgain(const Truss&, Structure, Analysis&);
 
 // Forces, and displacements if the analysis displaces, under loads (N, a joint each) and the
 // structure's strains. Nothing when the truss moves or can't be solved; a mechanism that the loads

@@ -4,6 +4,7 @@ namespace gusset {
 
 std::vector<double> elongationsOf(const Structure& structure, const std::vector<double>& forces) {
     std::vector<double> elongations;
+    elongations.reserve(structure.bars.size());
     for (std::size_t i = 0; i < structure.bars.size(); ++i) {
         const Bar& bar = structure.bars[i];
         const double elastic = bar.stiffness > 0 ? forces[i] * bar.length / bar.stiffness : 0;
@@ -16,6 +17,7 @@ std::vector<Vec2> displacementsOf(const Structure& structure, const Equilibrium&
                                   const std::vector<double>& elongations) {
     // A bar's column pulls its joints together, so that vᵀ·A is its shortening.
     std::vector<double> right;
+    right.reserve(equilibrium.factors.columns);
     for (double elongation : elongations) {
         right.push_back(-elongation);
     }
@@ -24,6 +26,7 @@ std::vector<Vec2> displacementsOf(const Structure& structure, const Equilibrium&
     }
     const std::vector<double> rows = solveTransposed(equilibrium.factors, right);
     std::vector<Vec2> displacements;
+    displacements.reserve(structure.joints.size());
     for (std::size_t i = 0; i + 1 < rows.size(); i += 2) {
         displacements.push_back({rows[i], rows[i + 1]});
     }

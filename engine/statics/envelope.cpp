@@ -1,6 +1,6 @@
 #include "statics/envelope.hpp"
 
-#include "model/validate.hpp"
+#include "model/findings.hpp"
 #include "statics/analysis.hpp"
 #include "statics/bar_properties.hpp"
 
@@ -9,7 +9,7 @@ namespace gusset {
 namespace {
 
 Issues faultsOf(const Truss& truss, const std::vector<LoadChoice>& choices) {
-    Issues faults = validate(truss).errors;
+    Issues faults = errorsOf(truss);
     for (const LoadChoice& choice : choices) {
         if (!faults.empty()) {
             break;

@@ -134,4 +134,13 @@ void completeNullVector(const Factors<Scalar>& factors, std::vector<Right>& x) {
     }
 }
 
+// x with A·x = 0, 1 at the given free column and 0 at the others.
+template <class Scalar>
+[[nodiscard]] std::vector<Scalar> rightNullVector(const Factors<Scalar>& factors, int freeColumn) {
+    std::vector<Scalar> x(factors.columns, Scalar(0));
+    x[static_cast<std::size_t>(freeColumn)] = Scalar(1);
+    completeNullVector(factors, x);
+    return x;
+}
+
 } // namespace gusset

@@ -1,9 +1,9 @@
 #include "statics/influence.hpp"
 
 #include "core/tolerance.hpp"
+#include "model/findings.hpp"
 #include "model/member_index.hpp"
 #include "model/path_faults.hpp"
-#include "model/validate.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -99,7 +99,7 @@ Areas areasOf(const InfluenceLine& line) {
 }
 
 Outcome<PathAnalysis> analysePath(const Truss& truss, const std::vector<JointId>& path) {
-    Issues faults = validate(truss).errors;
+    Issues faults = errorsOf(truss);
     if (faults.empty() && path.size() < 2) {
         faults.push_back({IssueCode::OutOfRange, "path", "a path needs at least two joints"});
     }

@@ -5,12 +5,15 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
+#include <string_view>
 
 namespace gusset {
 
 namespace {
 
-std::string caseOf(const Load& load) { return load.caseId.empty() ? kDefaultCase : load.caseId; }
+std::string_view caseOf(const Load& load) {
+    return load.caseId.empty() ? kDefaultCase : std::string_view(load.caseId);
+}
 
 bool isSelfWeight(const Load& load) { return std::holds_alternative<SelfWeight>(load.what); }
 
@@ -22,6 +25,16 @@ struct Span {
     double breadth = 0; // m, horizontal
     MemberId member;    // that lies between the joints, if one does
 };
+
+// The members by their joints; empty where no load asks for one.
+MemberIndex membersUnderLoads(const Truss& truss) {
+    const auto asks = [](const Load& load) {
+        return std::holds_alternative<ChordLoad>(load.what) ||
+               std::holds_alternative<MemberForce>(load.what);
+    };
+    return std::any_of(truss.loads.begin(), truss.loads.end(), asks) ? MemberIndex(truss)
+                                                                     : MemberIndex();
+}
 
 struct FactoredLoad {
     const Load& load;
@@ -74,7 +87,7 @@ std::vector<std::string> caseNames(const Truss& truss) {
     std::vector<std::string> names;
     for (const Load& load : truss.loads) {
         if (std::find(names.begin(), names.end(), caseOf(load)) == names.end()) {
-            names.push_back(caseOf(load));
+            names.emplace_back(caseOf(load));
         }
     }
     return names;
@@ -100,7 +113,7 @@ double caseFactor(const Truss& truss, const LoadChoice& choice, const Load& load
 std::vector<Vec2> jointLoads(const Truss& truss, const Structure& structure,
                              const LoadChoice& choice) {
     std::vector<Vec2> loads(truss.joints.size());
-    const MemberIndex members(truss);
+    const MemberIndex members = membersUnderLoads(truss);
     for (const Load& load : truss.loads) {
         const double factor = caseFactor(truss, choice, load);
         if (factor == 0) {
@@ -196,7 +209,7 @@ CrossForce crossForceOf(const Truss& truss, const Bar& bar, const MemberForce& l
 
 std::vector<double> bendingMoments(const Truss& truss, const Structure& structure,
                                    const LoadChoice& choice) {
-    const MemberIndex members(truss);
+    const MemberIndex members = membersUnderLoads(truss);
     std::map<MemberId, Bending> bent;
     for (const Load& load : truss.loads) {
         const double factor = caseFactor(truss, choice, load);

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numeric>
 
 namespace gusset {
 
@@ -91,8 +92,14 @@ std::vector<Redundant> redundantsOf(const Structure& structure, const Equilibriu
             }
         }
     }
+    // By their columns, whatever the order in which the elimination left them.
+    std::vector<std::size_t> order(states.size());
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    std::sort(order.begin(), order.end(),
+              [&](std::size_t a, std::size_t b) { return columns[a] < columns[b]; });
     std::vector<Redundant> redundants;
-    for (std::size_t i = 0; i < states.size(); ++i) {
+    redundants.reserve(states.size());
+    for (std::size_t i : order) {
         redundants.push_back(redundantAt(columns[i], states[i], structure.bars.size()));
     }
     return redundants;

@@ -6,6 +6,7 @@
 #include "statics/bar_properties.hpp"
 #include "statics/mechanism.hpp"
 #include "statics/redundant.hpp"
+#include "statics/solver.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -37,6 +38,7 @@ void take(const Structure& structure, Response response, Solution& solution) {
     solution.forces = std::move(response.found.forces);
     solution.reactions = std::move(response.found.reactions);
     solution.jointReactions = reactionsByJoint(structure, solution.reactions);
+    solution.stresses.reserve(structure.bars.size());
     for (std::size_t i = 0; i < structure.bars.size(); ++i) {
         const double area = structure.bars[i].area;
         solution.stresses.push_back(area > 0 ? solution.forces[i] / area
@@ -53,6 +55,9 @@ void take(const Structure& structure, Response response, Solution& solution) {
 
 Issues unknownChoice(const Truss& truss, const LoadChoice& choice) {
     Issues faults;
+    if (choice.caseId.empty() && choice.combinationId.empty()) {
+        return faults;
+    }
     const std::vector<std::string> cases = caseNames(truss);
     if (!choice.caseId.empty() &&
         std::find(cases.begin(), cases.end(), choice.caseId) == cases.end()) {
@@ -83,11 +88,10 @@ void readStructure(const Truss& truss, const Analysis& analysis, Solution& solut
     solution.notes.insert(solution.notes.end(), analysis.notes.begin(), analysis.notes.end());
 }
 
-} // namespace
-
-Solution solve(const Truss& truss, const LoadChoice& choice) {
+// The analysis may be one from before, to be used again.
+Solution solveBy(Analysis& analysis, const Truss& truss, const LoadChoice& choice,
+                 Findings findings) {
     Solution solution;
-    Findings findings = validate(truss);
     solution.notes = std::move(findings.notes);
     solution.errors =
         findings.errors.empty() ? unknownChoice(truss, choice) : std::move(findings.errors);
@@ -104,7 +108,7 @@ Solution solve(const Truss& truss, const LoadChoice& choice) {
     solution.errors = missingProperties(truss, choice);
     solution.loads = jointLoads(truss, structure, choice);
     solution.moments = bendingMoments(truss, structure, choice);
-    const Analysis analysis = analyse(truss, std::move(structure));
+    analyseAgain(truss, std::move(structure), analysis);
     readStructure(truss, analysis, solution);
     // A mechanism may happen to be in equilibrium under its loads; without any, that says nothing.
     const bool worthwhile = analysis.solvable || hasLoad(solution.loads);
@@ -116,6 +120,17 @@ Solution solve(const Truss& truss, const LoadChoice& choice) {
         take(analysis.structure, std::move(*response), solution);
     }
     return solution;
+}
+
+} // namespace
+
+Solution solve(const Truss& truss, const LoadChoice& choice) {
+    Analysis analysis;
+    return solveBy(analysis, truss, choice, validate(truss));
+}
+
+Solution Solver::solve(const Truss& truss, const LoadChoice& choice) {
+    return solveBy(analysis_, truss, choice, recheck(truss, checked_));
 }
 
 bool isZero(const Solution& solution, double force) {

@@ -134,6 +134,7 @@ private:
 // Force in each bar when all free displacements are zero.
 std::vector<double> initialForces(const Structure& structure, const Stiffness& stiffness) {
     std::vector<double> forces;
+    forces.reserve(structure.bars.size());
     for (const Bar& bar : structure.bars) {
         const Vec2 move = stiffness.holds[at(bar.b)].settled - stiffness.holds[at(bar.a)].settled;
         forces.push_back(rigidity(bar) * (dot(move, bar.along) - bar.strain));

@@ -44,6 +44,8 @@ void addRestraints(const Truss& truss, int index, Structure& structure) {
 Structure structureOf(const Truss& truss) {
     Structure structure;
     const double toSi = toMetre(truss.units.length);
+    structure.joints.reserve(truss.joints.size());
+    structure.bars.reserve(truss.members.size());
     for (const Joint& joint : truss.joints) {
         structure.joints.push_back(toSi * joint.at);
     }

@@ -27,7 +27,7 @@ void derive(const AppState& state, Derived& derived) {
     if (hasSolution(state, derived)) {
         return;
     }
-    derived.solution = solve(state.truss, state.choice);
+    derived.solution = derived.solver.solve(state.truss, state.choice);
     derived.forces = forceRows(state.truss, derived.solution);
     derived.reactions = reactionRows(state.truss, derived.solution);
     derived.verdict = verdict(state.truss, derived.solution);

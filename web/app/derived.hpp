@@ -8,7 +8,7 @@
 #include "report/results_text.hpp"
 #include "report/working_text.hpp"
 #include "statics/exact.hpp"
-#include "statics/solution.hpp"
+#include "statics/solver.hpp"
 
 #include <chrono>
 #include <cstdint>
@@ -21,6 +21,7 @@ namespace gusset {
 struct Derived {
     std::uint64_t revision = 0; // of the state that the solution belongs to
     LoadChoice choice;          // and the loads it is for
+    Solver solver; // keeps from one frame of a drag to the next what numbers do not change
     Solution solution;
     std::vector<ForceRow> forces;
     std::vector<ReactionRow> reactions;
