@@ -2,6 +2,7 @@
 
 #include "cli/names.hpp"
 #include "exchange/json_statics.hpp"
+#include "model/validate.hpp"
 #include "report/influence_sketch.hpp"
 #include "report/influence_text.hpp"
 #include "report/number.hpp"
@@ -91,10 +92,10 @@ Answer answerEnvelope(const Arguments& arguments, const Reading& reading) {
         return {Exit::BadInput, {}, envelope.issues()};
     }
     if (arguments.has("--json")) {
-        return {Exit::Answered, writeEnvelope(truss, envelope.value()), {}};
+        return {Exit::Answered, writeEnvelope(truss, envelope.value()), absentCases(truss)};
     }
     if (arguments.has("--text")) {
-        return {Exit::Answered, envelopeText(truss, envelope.value()), {}};
+        return {Exit::Answered, envelopeText(truss, envelope.value()), absentCases(truss)};
     }
     const double newton = toNewton(truss.units.force);
     std::string text = "member,tension,by,compression,by\n";
@@ -108,7 +109,7 @@ Answer answerEnvelope(const Arguments& arguments, const Reading& reading) {
         text += csvTextCell(memberName(truss, MemberId{static_cast<int>(i)})) +
                 column(each.tension) + column(each.compression) + "\n";
     }
-    return {Exit::Answered, text, {}};
+    return {Exit::Answered, text, absentCases(truss)};
 }
 
 } // namespace gusset::cli

@@ -30,8 +30,11 @@ struct Findings {
 // cross or run through a joint, joints without a member, and what leftOut() says.
 [[nodiscard]] Findings validate(const Truss&);
 
-// What the model holds and this version reads, keeps and does not compute, one note a kind.
+// What the model holds that has no part in results: absentCases(), and what this version reads,
+// keeps and does not compute, one note a kind.
 [[nodiscard]] Issues leftOut(const Truss&);
+// Factors of combinations for cases in which there is no load.
+[[nodiscard]] Issues absentCases(const Truss&);
 
 // What is wrong with a name (label, id, case, title) as such, as the end of a sentence: "is longer
 // than 40 characters". Nothing when it will do.

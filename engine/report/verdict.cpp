@@ -176,7 +176,7 @@ std::vector<std::string> verdict(const Truss& truss, const Solution& solution) {
         break;
     case Status::Determinate:
         addCounted(lines, Phrase::Determinate, solution.counting);
-        if (!solution.solved) {
+        if (!solution.solved && solution.errors.empty()) {
             add(lines, Phrase::NotAccurate);
         }
         break;
