@@ -156,4 +156,30 @@ std::optional<Response> respond(const Analysis& analysis, const std::vector<Vec2
     return response;
 }
 
+std::vector<Response> respondToUnitLoads(const Analysis& analysis,
+                                         const std::vector<JointId>& joints) {
+    const Structure& structure = analysis.structure;
+    std::vector<Response> responses(joints.size());
+    if (analysis.status == Status::Indeterminate) {
+        std::vector<Vec2> loads(structure.joints.size());
+        for (std::size_t i = 0; i < joints.size(); ++i) {
+            loads[joints[i].at()] = {0, -1};
+            responses[i] = *respond(analysis, loads);
+            loads[joints[i].at()] = {};
+        }
+        return responses;
+    }
+    std::vector<EquilibriumForces> found =
+        balanceUnitLoads(structure, analysis.equilibrium, joints);
+    for (std::size_t i = 0; i < joints.size(); ++i) {
+        responses[i].found = std::move(found[i]);
+        if (analysis.displaces) {
+            responses[i].displacements =
+                displacementsOf(structure, analysis.equilibrium,
+                                elongationsOf(structure, responses[i].found.forces));
+        }
+    }
+    return responses;
+}
+
 } // namespace gusset

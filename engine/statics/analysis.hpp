@@ -38,4 +38,9 @@ void analyseAgain(const Truss&, Structure, Analysis&);
 // happen to leave at rest has forces.
 [[nodiscard]] std::optional<Response> respond(const Analysis&, const std::vector<Vec2>& loads);
 
+// To 1 N down on each of these joints in turn. Precondition: the analysis is solvable and of a
+// structure without strains.
+[[nodiscard]] std::vector<Response> respondToUnitLoads(const Analysis&,
+                                                       const std::vector<JointId>& joints);
+
 } // namespace gusset

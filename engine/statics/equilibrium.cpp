@@ -38,7 +38,7 @@ Counting countingOf(const Structure& structure, const Factors<double>& factors) 
 double largestComponent(const std::vector<Vec2>& vectors) {
     double largest = 0;
     for (Vec2 v : vectors) {
-        largest = std::max({largest, std::abs(v.x), std::abs(v.y)});
+        largest = std::max(largest, std::max(std::abs(v.x), std::abs(v.y)));
     }
     return largest;
 }

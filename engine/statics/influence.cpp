@@ -119,19 +119,15 @@ Outcome<PathAnalysis> analysePath(const Truss& truss, const std::vector<JointId>
     if (!analysis.solvable) {
         return whyNot(truss, analysis);
     }
-    PathAnalysis result{analysis.structure, path, {}, analysis.assumed};
-    std::vector<Vec2> loads(truss.joints.size());
-    for (JointId joint : path) {
-        loads[joint.at()] = {0, -1};
-        result.responses.push_back(*respond(analysis, loads));
-        loads[joint.at()] = {};
-    }
-    return result;
+    return PathAnalysis{analysis.structure, path, respondToUnitLoads(analysis, path),
+                        analysis.assumed};
 }
 
 InfluenceLine influenceLine(const PathAnalysis& analysis, const Effect& effect) {
     const std::vector<Vec2>& joints = analysis.structure.joints;
     InfluenceLine line;
+    line.at.reserve(analysis.path.size());
+    line.ordinates.reserve(analysis.path.size());
     for (std::size_t i = 0; i < analysis.path.size(); ++i) {
         const Vec2 way = joints[analysis.path[i].at()] - joints[analysis.path.front().at()];
         line.at.push_back(std::abs(way.x));

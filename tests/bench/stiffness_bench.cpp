@@ -2,6 +2,7 @@
 // general sparse Cholesky library take to assemble, order, factor and solve its stiffness
 // equations; and what a solve costs again when the pattern is kept.
 
+#include "bench/shortest.hpp"
 #include "statics/stiffness.hpp"
 #include "support/random_truss.hpp"
 #include "support/strip_truss.hpp"
@@ -9,12 +10,11 @@
 #include <suitesparse/cholmod.h>
 
 #include <algorithm>
-#include <chrono>
 #include <cmath>
 #include <cstdio>
 
 using namespace gusset;
-using Clock = std::chrono::steady_clock;
+using bench::shortest;
 
 namespace {
 
@@ -59,21 +59,6 @@ Truss lattice(int side) {
     load.what = JointForce{at(side / 2, side), 3, -10};
     truss.loads.push_back(load);
     return truss;
-}
-
-template <class Run>
-double shortest(Run run) {
-    constexpr int kLeastRuns = 5;
-    constexpr auto kLeastTime = std::chrono::milliseconds(300);
-    double best = 1e300;
-    const auto start = Clock::now();
-    for (int i = 0; i < kLeastRuns || Clock::now() - start < kLeastTime; ++i) {
-        const auto begin = Clock::now();
-        run();
-        best =
-            std::min(best, std::chrono::duration<double, std::micro>(Clock::now() - begin).count());
-    }
-    return best;
 }
 
 // The freedoms left by the supports, numbered; −1 where held. All supports here are along the axes.
