@@ -200,7 +200,7 @@ void refreshTwin(Page& page) {
         std::string html = twinHtml(page.state, page.derived);
         if (page.workingInTwin) {
             deriveWorking(page.state, page.derived);
-            html += "<h3>The working</h3>\n" + workingHtml(page.state.truss, page.derived.working);
+            html += "<h3>The working</h3>\n" + passagesHtml(page.derived.working.passages);
         }
         setTwin(html, boardSummary(page.state, page.derived));
     }

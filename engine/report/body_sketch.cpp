@@ -20,10 +20,14 @@ constexpr double kPartArm = 60;   // the same at a part of the truss
 constexpr double kLoadArm = 58;   // of a load or reaction
 constexpr double kSeries = 16;    // px between two arrows on one ray
 constexpr double kOneRay = 0.97;  // cosine of the angle within which two arrows share a ray
-constexpr double kWide = 440;     // px that a part is drawn in, if its members are long enough
-constexpr double kHigh = 280;
-constexpr double kShortest = 62; // px of its shortest member, if that fits
-constexpr double kWidest = 1100; // px at most
+constexpr double kShortest = 62;  // px of a part's shortest member, if that fits
+struct PartRoom {                 // px
+    double wide;                  // that a part is drawn in, if its members are long enough
+    double high;
+    double widest; // at most
+};
+constexpr PartRoom kOnPage{440, 280, 1100};
+constexpr PartRoom kInColumn{240, 240, 250};
 constexpr double kLabelSize = 14;
 constexpr double kMargin = 8;
 
@@ -46,6 +50,7 @@ struct Draft {
     const Notation& notation;
     const FreeBody& body;
     double arm = kMemberArm; // px from a joint to the far end of an inclined arrow
+    PartRoom room = kOnPage;
     Sketch sketch{};
     std::vector<Vec2> places{};           // px, of each joint of the body
     std::vector<std::vector<Ray>> rays{}; // from each joint of the body
@@ -192,8 +197,10 @@ std::vector<MemberId> insideMembers(const Notation& notation, const FreeBody& bo
 }
 
 // Px per length unit: small enough to be seen at once, large enough that members can be.
-double scaleOf(const Notation& notation, const FreeBody& body,
-               const std::vector<MemberId>& members) {
+double scaleOf(const Draft& draft, const std::vector<MemberId>& members) {
+    const Notation& notation = draft.notation;
+    const FreeBody& body = draft.body;
+    const PartRoom& room = draft.room;
     Extent box{notation.truss.joints[body.joints.front().at()].at,
                notation.truss.joints[body.joints.front().at()].at};
     for (const JointId joint : body.joints) {
@@ -210,9 +217,9 @@ double scaleOf(const Notation& notation, const FreeBody& body,
     if (!(large > 0) || !(shortest > 0)) {
         return 1;
     }
-    const double fits =
-        std::min(size.x > 0 ? kWide / size.x : HUGE_VAL, size.y > 0 ? kHigh / size.y : HUGE_VAL);
-    return std::min(std::max(fits, kShortest / shortest), std::max(fits, kWidest / large));
+    const double fits = std::min(size.x > 0 ? room.wide / size.x : HUGE_VAL,
+                                 size.y > 0 ? room.high / size.y : HUGE_VAL);
+    return std::min(std::max(fits, kShortest / shortest), std::max(fits, room.widest / large));
 }
 
 // The part as it stands, with what acts on it; its scale, px per length unit.
@@ -220,7 +227,7 @@ double drawPart(Draft& draft) {
     const Notation& notation = draft.notation;
     const FreeBody& body = draft.body;
     const std::vector<MemberId> members = insideMembers(notation, body);
-    const double scale = scaleOf(notation, body, members);
+    const double scale = scaleOf(draft, members);
     for (const JointId joint : body.joints) {
         draft.places.push_back(scale * onPaper(notation.truss.joints[joint.at()].at));
     }
@@ -240,8 +247,10 @@ double drawPart(Draft& draft) {
     return scale;
 }
 
-Sketch partSketch(const Notation& notation, const FreeBody& body) {
-    Draft draft{notation, body, kPartArm};
+PartRoom roomIn(SketchPaper paper) { return paper == SketchPaper::Page ? kOnPage : kInColumn; }
+
+Sketch partSketch(const Notation& notation, const FreeBody& body, SketchPaper paper) {
+    Draft draft{notation, body, kPartArm, roomIn(paper)};
     drawPart(draft);
     markAngles(draft, 24);
     return finished(draft);
@@ -258,10 +267,11 @@ void waitAt(Draft& draft, const std::string& name, Vec2 place) {
 
 } // namespace
 
-Sketch spacesSketch(const Truss& truss, const Working& working, const ForcePolygon& polygon) {
+Sketch spacesSketch(const Truss& truss, const Working& working, const ForcePolygon& polygon,
+                    SketchPaper paper) {
     const Notation notation = notationOf(truss, working);
     const FreeBody body = wholeFreeBody(notation);
-    Draft draft{notation, body, kPartArm};
+    Draft draft{notation, body, kPartArm, roomIn(paper)};
     const double scale = drawPart(draft);
     std::vector<RichLine> names;
     for (const PolygonSpace& space : polygon.spaces) {
@@ -274,13 +284,14 @@ Sketch spacesSketch(const Truss& truss, const Working& working, const ForcePolyg
     return sketch;
 }
 
-std::vector<Sketch> bodySketches(const Truss& truss, const Working& working, std::size_t step) {
+std::vector<Sketch> bodySketches(const Truss& truss, const Working& working, std::size_t step,
+                                 SketchPaper paper) {
     const Notation notation = notationOf(truss, working);
     std::vector<Sketch> sketches;
     for (const FreeBody& body : freeBodiesOf(notation, step)) {
         if (body.joints.size() <= kLargestBody) {
             sketches.push_back(body.joints.size() == 1 ? jointSketch(notation, body)
-                                                       : partSketch(notation, body));
+                                                       : partSketch(notation, body, paper));
         }
     }
     return sketches;

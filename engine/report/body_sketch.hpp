@@ -15,6 +15,7 @@ inline constexpr std::size_t kLargestBody = 120;
 
 // The bodies that a step looks at for the first time, empty where it goes on with an earlier one.
 // `step` indexes working.steps.
-[[nodiscard]] std::vector<Sketch> bodySketches(const Truss&, const Working&, std::size_t step);
+[[nodiscard]] std::vector<Sketch> bodySketches(const Truss&, const Working&, std::size_t step,
+                                               SketchPaper = SketchPaper::Page);
 
 } // namespace gusset

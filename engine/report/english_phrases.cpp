@@ -78,6 +78,10 @@ constexpr Sentence kEnglish[] = {
     {Phrase::NoDisplacements, "For displacements every member needs a section with its area and "
                               "a material with its E."},
     {Phrase::DrawnEnlarged, "Displacements drawn {times}"},
+    {Phrase::PickForce,
+     "Touch a member or a support on the board: the shortest way to its force is shown here. "
+     "With two or more members picked, a section is taken through them."},
+    {Phrase::PickJoint, "Touch a joint on the board: its displacement is worked out here."},
     {Phrase::NothingMoves, "No joint moves under these loads."},
 
     {Phrase::Up, "up"},
@@ -215,6 +219,7 @@ constexpr Sentence kEnglish[] = {
     {Phrase::NotComplete, "The working could not be brought to an end: what is not listed was "
                           "not found."},
 
+    {Phrase::UnitLoadTitle, "Displacement of joint {joint} by a unit load"},
     {Phrase::UnitLoadOpening,
      "Put a unit load {direction} at {joint}, and nothing else: it gives the "
      "forces n. The given loads give the forces N."},
@@ -234,6 +239,7 @@ constexpr Sentence kEnglish[] = {
      "E and A are needed of {members}: give each a section with an area "
      "and a material with E."},
 
+    {Phrase::PolygonTitle, "Force polygon"},
     {Phrase::PolygonOpening,
      "Letters name the spaces around the truss, clockwise, and figures those "
      "between its members. Each space is a point of the polygon; the line "

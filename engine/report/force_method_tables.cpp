@@ -188,7 +188,7 @@ TextTable releasedForcesTable(const ForceMethodSheet& sheet) {
         }
         cells.push_back(formatGiven(row.length, sheet.notation.numbers));
         if (stiffness) {
-            cells.push_back(formatGiven(row.stiffness, sheet.notation.numbers));
+            cells.push_back(stiffnessText(row.stiffness));
             cells.push_back(formatGiven(row.weight, sheet.notation.numbers));
         }
         columns.table.rows.push_back(std::move(cells));

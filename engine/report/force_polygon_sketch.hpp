@@ -30,6 +30,7 @@ struct PolygonDrawing {
 
 // The truss with all forces on it, and the letters in its spaces. Precondition: the working is that
 // of the same loads.
-[[nodiscard]] Sketch spacesSketch(const Truss&, const Working&, const ForcePolygon&);
+[[nodiscard]] Sketch spacesSketch(const Truss&, const Working&, const ForcePolygon&,
+                                  SketchPaper = SketchPaper::Page);
 
 } // namespace gusset

@@ -81,6 +81,17 @@ std::string polygonLineName(const ForcePolygon& polygon, const PolygonLine& line
            polygonPointName(polygon.spaces[static_cast<std::size_t>(line.to)]);
 }
 
+Passage forcePolygonPassage(const Truss& truss, const ForcePolygon& polygon) {
+    Passage passage{say(englishPhrases(), Phrase::PolygonTitle)};
+    if (polygon.refusal != PolygonRefusal::None) {
+        addSentence(passage, plainLine(refusalText(truss, polygon)));
+        return passage;
+    }
+    addSentence(passage, say(englishPhrases(), Phrase::PolygonOpening));
+    passage.parts.push_back(tableOf(truss, polygon));
+    return passage;
+}
+
 std::string forcePolygonText(const Truss& truss, const ForcePolygon& polygon) {
     if (polygon.refusal != PolygonRefusal::None) {
         return refusalText(truss, polygon) + '\n';

@@ -2,6 +2,7 @@
 // The force polygon in words: its lines by Bow's notation as a table, or why there is none.
 
 #include "hand/force_polygon.hpp"
+#include "report/passage.hpp"
 
 #include <string>
 
@@ -11,6 +12,7 @@ namespace gusset {
 [[nodiscard]] std::string polygonPointName(const PolygonSpace&);
 // "AC is the line b–1": lower-case letters and figures name points of the polygon.
 [[nodiscard]] std::string polygonLineName(const ForcePolygon&, const PolygonLine&);
+[[nodiscard]] Passage forcePolygonPassage(const Truss&, const ForcePolygon&);
 [[nodiscard]] std::string forcePolygonText(const Truss&, const ForcePolygon&);
 [[nodiscard]] std::string forcePolygonHtml(const Truss&, const ForcePolygon&);
 

@@ -86,10 +86,11 @@ void addOperand(RichLine& line, const Token& token) {
         add(line, token.subscript, RunStyle::Subscript);
         break;
     case TokenKind::Fraction:
-        add(line, token.text + (token.rootBelow ? "/\u221A" : "/") + token.below);
+        add(line, token.text + (token.rootBelow ? "/\u221A" : "/") + token.below,
+            RunStyle::Fraction);
         break;
     case TokenKind::Root:
-        add(line, "\u221A" + token.text);
+        add(line, "\u221A" + token.text, RunStyle::Root);
         break;
     default:
         add(line, token.text);

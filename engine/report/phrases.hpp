@@ -73,6 +73,8 @@ enum class Phrase {
     StrainEnergy,        // {value}
     NoDisplacements,
     DrawnEnlarged, // {times}
+    PickForce,
+    PickJoint,
     NothingMoves,
 
     // Directions.
@@ -192,6 +194,7 @@ enum class Phrase {
     NotComplete,
 
     // Displacement by unit load.
+    UnitLoadTitle,   // {joint}
     UnitLoadOpening, // {joint} {direction}
     UnitLoadTheorem,
     UnitLoadCaption,
@@ -204,6 +207,7 @@ enum class Phrase {
     UnitLoadNoStiffness, // {members}
 
     // Force polygon.
+    PolygonTitle,
     PolygonOpening,
     PolygonCaption,
     ColumnLine,

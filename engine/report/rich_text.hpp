@@ -9,7 +9,14 @@
 
 namespace gusset {
 
-enum class RunStyle { Plain, Variable, Subscript, Strong };
+enum class RunStyle {
+    Plain,
+    Variable,
+    Subscript,
+    Strong,
+    Fraction, // "4/√41", "L/EA": what stands above / what stands below; √ covers all behind it
+    Root,     // "√41"
+};
 struct Run {
     std::string text; // UTF-8
     RunStyle style = RunStyle::Plain;

@@ -26,6 +26,10 @@ enum class SketchInk : std::uint8_t {
     Reaction
 };
 
+// Where a drawing will stand, which decides how much room it takes: a sheet of paper, or the narrow
+// column beside the board.
+enum class SketchPaper : std::uint8_t { Page, Column };
+
 struct SketchLine {
     Vec2 a;
     Vec2 b;

@@ -55,7 +55,7 @@ TextTable memberTable(const Truss& truss, const UnitLoadTable& unit) {
     for (const UnitLoadRow& row : unit.rows) {
         table.rows.push_back({memberName(truss, row.member), formatNumber(row.force, numbers),
                               unitForce(row.unit, numbers), formatGiven(row.length, numbers),
-                              row.stiffness > 0 ? formatGiven(row.stiffness, numbers) : "",
+                              row.stiffness > 0 ? stiffnessText(row.stiffness) : "",
                               contribution(row.elastic)});
         if (thermal) {
             table.rows.back().push_back(contribution(row.thermal));
@@ -114,37 +114,30 @@ std::string refusalLine(const Truss& truss, const UnitLoadTable& unit) {
 
 } // namespace
 
-std::string unitLoadText(const Truss& truss, const UnitLoadTable& unit) {
+Passage unitLoadPassage(const Truss& truss, const UnitLoadTable& unit) {
+    Passage passage{say(englishPhrases(), Phrase::UnitLoadTitle,
+                        {{"joint", plainLine(truss.joints[unit.joint.at()].label)}})};
     if (!unit.complete) {
-        return refusalLine(truss, unit) + '\n';
+        addSentence(passage, plainLine(refusalLine(truss, unit)));
+        return passage;
     }
-    std::string text;
     for (const std::string& line : openingLines(truss, unit)) {
-        text += line + '\n';
+        addSentence(passage, plainLine(line));
     }
-    text += '\n' + tableText(memberTable(truss, unit));
+    passage.parts.push_back(memberTable(truss, unit));
     if (!unit.settlements.empty()) {
-        text += '\n' + tableText(settlements(unit));
+        passage.parts.push_back(settlements(unit));
     }
-    return text + '\n' + closingLine(truss, unit) + '\n';
+    passage.parts.push_back(WorkingLine{LineRole::Result, plainLine(closingLine(truss, unit))});
+    return passage;
+}
+
+std::string unitLoadText(const Truss& truss, const UnitLoadTable& unit) {
+    return passagesText({unitLoadPassage(truss, unit)});
 }
 
 std::string unitLoadHtml(const Truss& truss, const UnitLoadTable& unit) {
-    const auto paragraph = [](const std::string& line) {
-        return "<p>" + escapeHtml(line) + "</p>\n";
-    };
-    if (!unit.complete) {
-        return paragraph(refusalLine(truss, unit));
-    }
-    std::string html;
-    for (const std::string& line : openingLines(truss, unit)) {
-        html += paragraph(line);
-    }
-    html += tableHtml(memberTable(truss, unit));
-    if (!unit.settlements.empty()) {
-        html += tableHtml(settlements(unit));
-    }
-    return html + paragraph(closingLine(truss, unit));
+    return passagesHtml({unitLoadPassage(truss, unit)});
 }
 
 } // namespace gusset

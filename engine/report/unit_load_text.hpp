@@ -2,6 +2,7 @@
 // The table of a displacement by the unit load method, in words and as HTML.
 
 #include "hand/unit_load.hpp"
+#include "report/passage.hpp"
 
 #include <string>
 
@@ -9,6 +10,7 @@ namespace gusset {
 
 // The sentences before the table, the table with its totals, and what it comes to; or why there is
 // none. The truss is the one that the table was made of.
+[[nodiscard]] Passage unitLoadPassage(const Truss&, const UnitLoadTable&);
 [[nodiscard]] std::string unitLoadText(const Truss&, const UnitLoadTable&);
 [[nodiscard]] std::string unitLoadHtml(const Truss&, const UnitLoadTable&);
 

@@ -14,6 +14,10 @@ std::string contribution(double value, const NumberStyle& style) {
         {.form = NumberForm::Significant, .digits = kFigures, .decimalSign = style.decimalSign});
 }
 
+std::string stiffnessText(double stiffness) {
+    return formatNumber(stiffness, {NumberForm::Significant, 6, '.', false});
+}
+
 std::string unitForce(double value, const NumberStyle& style) {
     return formatNumber(value, {.form = NumberForm::Decimals,
                                 .digits = 4,

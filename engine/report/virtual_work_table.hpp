@@ -14,6 +14,8 @@ namespace gusset {
 [[nodiscard]] std::string contribution(double, const NumberStyle&);
 // A force under a unit load or a unit redundant: four decimals.
 [[nodiscard]] std::string unitForce(double, const NumberStyle&);
+// EA: six significant figures at most; what it is computed from is known no better.
+[[nodiscard]] std::string stiffnessText(double);
 // n·N·L: the names with dots between.
 [[nodiscard]] Formula product(std::initializer_list<Token>);
 [[nodiscard]] Token overStiffness(); // L/EA

@@ -230,12 +230,13 @@ std::vector<WorkingLine> renderStep(const Truss& truss, const Working& working, 
     return lines;
 }
 
-std::vector<Passage> workingPassages(const Truss& truss, const Working& working) {
+std::vector<Passage> workingPassages(const Truss& truss, const Working& working,
+                                     SketchPaper paper) {
     std::vector<Passage> passages;
     for (std::size_t i = 0; i < working.steps.size(); ++i) {
         const Step& step = working.steps[i];
         Passage passage{stepTitleLine(truss, working, step)};
-        for (Sketch& sketch : bodySketches(truss, working, i)) {
+        for (Sketch& sketch : bodySketches(truss, working, i, paper)) {
             passage.parts.push_back(std::move(sketch));
         }
         for (WorkingLine& line : renderStep(truss, working, step)) {

@@ -14,7 +14,8 @@ namespace gusset {
 [[nodiscard]] RichLine stepTitleLine(const Truss&, const Working&, const Step&);
 [[nodiscard]] std::string stepTitle(const Truss&, const Working&, const Step&);
 // The whole, a step each.
-[[nodiscard]] std::vector<Passage> workingPassages(const Truss&, const Working&);
+[[nodiscard]] std::vector<Passage> workingPassages(const Truss&, const Working&,
+                                                   SketchPaper = SketchPaper::Page);
 // The whole, plain UTF-8, one line each.
 [[nodiscard]] std::string workingText(const Truss&, const Working&);
 // The whole as a fragment: headings, paragraphs, <math>.

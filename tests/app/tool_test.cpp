@@ -387,6 +387,24 @@ TEST_CASE("joints come before loads and supports, these before members") {
     CHECK(kindAt(toPixel(camera, {3, 1.5})) == HitKind::None);
 }
 
+TEST_CASE("with the working of one force open, a line drawn across the truss picks what it cuts") {
+    Board board;
+    board.state = startWith(support::roof());
+    board.use(Tool::Select);
+    NotebookState notebook = board.state.notebook;
+    notebook.tab = NotebookTab::Working;
+    notebook.working = WorkingPage::OneForce;
+    board.act(SetNotebook{notebook});
+    const Camera before = board.state.view.camera;
+    board.drag({4.5, 4}, {4.5, -1}); // across BC and AB
+    CHECK(board.state.selection.members == std::vector{MemberId{0}, MemberId{1}});
+    CHECK(board.state.view.camera == before);
+    notebook.tab = NotebookTab::Model;
+    board.act(SetNotebook{notebook});
+    board.drag({4.5, 4}, {4.5, -1}); // now it pans
+    CHECK(board.state.view.camera != before);
+}
+
 TEST_CASE("where members are a few pixels long, a finger still reaches their middles") {
     Board board = roofBoard();
     board.act(SetCamera{zoomAbout(board.state.view.camera, {683, 384}, 0.1)});

@@ -16,11 +16,6 @@ bool hasSolution(const AppState& state, const Derived& derived) {
     return derived.revision == state.revision && sameChoice(derived.choice, state.choice);
 }
 
-bool hasWorking(const AppState& state, const Derived& derived) {
-    return derived.workingRevision == state.revision &&
-           sameChoice(derived.workingChoice, state.choice);
-}
-
 } // namespace
 
 void derive(const AppState& state, Derived& derived) {
@@ -70,23 +65,7 @@ bool deriveExact(const AppState& state, Derived& derived, std::chrono::microseco
 
 void deriveWorking(const AppState& state, Derived& derived) {
     derive(state, derived);
-    if (hasWorking(state, derived)) {
-        return;
-    }
-    derived.working = {};
-    derived.lines.clear();
-    // A model with errors has no counting either; its errors stand in the verdict.
-    if (derived.solution.status != Status::Invalid) {
-        derived.working = workOut(state.truss, state.choice, derived.solution);
-    }
-    for (const Step& step : derived.working.steps) {
-        std::vector<WorkingLine> lines = renderStep(state.truss, derived.working, step);
-        WorkingLine title{LineRole::Heading, stepTitleLine(state.truss, derived.working, step), {}};
-        lines.insert(lines.begin(), std::move(title));
-        derived.lines.push_back(std::move(lines));
-    }
-    derived.workingRevision = state.revision;
-    derived.workingChoice = state.choice;
+    showWorking(state, derived.solution, derived.working);
 }
 
 void deriveLink(const AppState& state, Derived& derived) {
@@ -97,8 +76,8 @@ void deriveLink(const AppState& state, Derived& derived) {
 }
 
 int shownStep(const AppState& state, const Derived& derived) {
-    const int count = static_cast<int>(derived.working.steps.size());
-    if (!hasWorking(state, derived) || count == 0) {
+    const int count = stepsOf(derived.working);
+    if (!isShown(state, derived.working) || count == 0) {
         return -1;
     }
     return std::clamp(state.notebook.step, 0, count - 1);

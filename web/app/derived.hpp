@@ -3,10 +3,9 @@
 // was made from and made again only when the key has changed and somebody looks.
 
 #include "app/action.hpp"
-#include "hand/working.hpp"
+#include "app/shown_working.hpp"
 #include "report/movement_text.hpp"
 #include "report/results_text.hpp"
-#include "report/working_text.hpp"
 #include "statics/exact.hpp"
 #include "statics/solver.hpp"
 
@@ -35,10 +34,7 @@ struct Derived {
     std::vector<std::string> exactForces; // "25√5/2", a member each; empty where there are none
     std::string exactWhyNot;              // then a sentence
 
-    std::uint64_t workingRevision = 0;
-    LoadChoice workingChoice;
-    Working working;
-    std::vector<std::vector<WorkingLine>> lines; // a list a step, its title first
+    ShownWorking working;
 
     std::uint64_t linkRevision = 0;
     std::string link; // of the committed model, without '#'

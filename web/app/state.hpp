@@ -39,7 +39,7 @@ struct Snap {
 
 // A stroke in hand: from pointer down to pointer up. Nothing of it is in the history until it ends
 // well.
-enum class GestureKind { None, Tap, Pan, DrawMember, MoveJoint, DragLoad, BoxSelect, Erase };
+enum class GestureKind { None, Tap, Pan, DrawMember, MoveJoint, DragLoad, BoxSelect, Cut, Erase };
 struct Gesture {
     GestureKind kind = GestureKind::None;
     Hit under;           // what lay under the pointer when it went down
@@ -86,6 +86,7 @@ struct View {
 
 enum class NotebookTab { Model, Forces, Working, Share };
 enum class ResultPage { Forces, Movement };
+enum class WorkingPage { Truss, OneForce, Displacement, Polygon, Settings };
 struct NotebookState {
     bool open = true;
     NotebookTab tab = NotebookTab::Forces;
@@ -94,6 +95,9 @@ struct NotebookState {
     ResultPage results = ResultPage::Forces;
     bool exact = false; // exact forces beside the decimals
     int mechanism = 0;  // which of several is looked at
+    WorkingPage working = WorkingPage::Truss;
+    bool bySection = false;  // OneForce: by a section rather than by the shortest chain
+    bool horizontal = false; // Displacement: along x
     bool wholeWorking = false;
     int step = 0; // in the working, when shown step by step
 };

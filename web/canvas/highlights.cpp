@@ -73,7 +73,11 @@ Things spokenOf(const Drawing& drawing) {
         shown < 0) {
         return {};
     }
-    const Step& step = drawing.derived.working.steps[static_cast<std::size_t>(shown)];
+    const std::vector<Step>& steps = drawing.derived.working.working.steps;
+    if (static_cast<std::size_t>(shown) >= steps.size()) {
+        return {}; // a passage that no step stands behind
+    }
+    const Step& step = steps[static_cast<std::size_t>(shown)];
     Things things;
     things.members = step.members;
     if (step.joint.valid()) {
@@ -137,6 +141,8 @@ void drawGesture(Drawing& drawing) {
             {toPixel(drawing.state.view.camera, gesture.to.at), 7, 2.5F, Ink::Accent, Ink::Paper});
     } else if (gesture.kind == GestureKind::BoxSelect && gesture.moved) {
         drawBox(drawing, gesture.startPixel, gesture.lastPixel);
+    } else if (gesture.kind == GestureKind::Cut && gesture.moved) {
+        addLine(drawing, {gesture.startPixel, gesture.lastPixel, 2.5F, Ink::Accent, 7});
     } else if (chain.active && chain.showsTo) {
         drawPreview(drawing, chain.last, chain.to, chain.snap);
     } else if (chain.active) {

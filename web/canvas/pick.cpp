@@ -135,4 +135,21 @@ Things thingsInBox(const AppState& state, Vec2 corner, Vec2 opposite) {
     return things;
 }
 
+Things membersAcross(const AppState& state, Vec2 from, Vec2 to) {
+    // Twice the signed area of the triangle: which side of a line a point lies on.
+    const auto side = [](Vec2 a, Vec2 b, Vec2 point) {
+        return (b.x - a.x) * (point.y - a.y) - (b.y - a.y) * (point.x - a.x);
+    };
+    const Truss& truss = state.truss;
+    Things things;
+    for (std::size_t i = 0; i < truss.members.size(); ++i) {
+        const Vec2 a = toPixel(state.view.camera, truss.joints[truss.members[i].a.at()].at);
+        const Vec2 b = toPixel(state.view.camera, truss.joints[truss.members[i].b.at()].at);
+        if (side(from, to, a) * side(from, to, b) < 0 && side(a, b, from) * side(a, b, to) < 0) {
+            things.members.push_back(MemberId{static_cast<int>(i)});
+        }
+    }
+    return things;
+}
+
 } // namespace gusset

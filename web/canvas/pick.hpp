@@ -16,5 +16,7 @@ namespace gusset {
 [[nodiscard]] Things thingsOf(const Hit&);
 // Everything whose joints lie within the box of two opposite corners, CSS px.
 [[nodiscard]] Things thingsInBox(const AppState&, Vec2 corner, Vec2 opposite);
+// The members that a line on the board crosses, CSS px.
+[[nodiscard]] Things membersAcross(const AppState&, Vec2 from, Vec2 to);
 
 } // namespace gusset

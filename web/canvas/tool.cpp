@@ -101,6 +101,9 @@ Gesture beginSelect(const AppState& state, const PointerEvent& event, const Hit&
     if (isJointLoad(state, under)) {
         return beginLoadDrag(state, LoadId{under.index});
     }
+    if (cutsByDrag(state)) {
+        return gestureOf(GestureKind::Cut);
+    }
     return gestureOf(event.shift ? GestureKind::BoxSelect : GestureKind::Tap);
 }
 
@@ -204,6 +207,7 @@ void drag(const AppState& state, const PointerEvent& event, Gesture& gesture, Ac
     case GestureKind::None:
     case GestureKind::Tap:
     case GestureKind::BoxSelect:
+    case GestureKind::Cut:
         break;
     }
     gesture.lastPixel = event.pixel;
@@ -282,6 +286,8 @@ void pointerUp(const AppState& state, const PointerEvent& event, Actions& action
         tap(state, event, gesture, actions);
     } else if (gesture.kind == GestureKind::BoxSelect) {
         actions.push_back(SetSelection{thingsInBox(state, gesture.startPixel, event.pixel)});
+    } else if (gesture.kind == GestureKind::Cut) {
+        actions.push_back(SetSelection{membersAcross(state, gesture.startPixel, event.pixel)});
     } else if (gesture.kind == GestureKind::MoveJoint) {
         keepMovedSelected(gesture, actions);
     }
@@ -299,6 +305,12 @@ double slackOf(PointerKind kind) {
         break;
     }
     return 22; // half a touch target
+}
+
+bool cutsByDrag(const AppState& state) {
+    const NotebookState& notebook = state.notebook;
+    return state.tool == Tool::Select && notebook.open && notebook.tab == NotebookTab::Working &&
+           notebook.working == WorkingPage::OneForce;
 }
 
 void stepTool(const AppState& state, const PointerEvent& event, Actions& actions) {

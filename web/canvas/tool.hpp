@@ -17,6 +17,8 @@ struct PointerEvent {
     bool alt = false;   // no snapping
 };
 
+// With the working of one force open, a line drawn across the truss cuts it.
+[[nodiscard]] bool cutsByDrag(const AppState&);
 // One finger or the mouse. Cancel takes the gesture back; Up ends it.
 void stepTool(const AppState&, const PointerEvent&, Actions&);
 // A second finger came: the first one's stroke is taken back before the board moves.

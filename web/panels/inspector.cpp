@@ -143,6 +143,23 @@ void figures(PanelContext& context, const Picked& picked, const Table::Box& room
     }
 }
 
+// To the shortest way to a member's force or a support's reaction.
+void why(PanelContext& context) {
+    if (button(context.ui, "Why?", {})) {
+        NotebookState notebook = context.state.notebook;
+        notebook.open = true;
+        notebook.tab = NotebookTab::Working;
+        notebook.working = WorkingPage::OneForce;
+        notebook.step = 0;
+        context.actions.push_back(SetNotebook{notebook});
+    }
+}
+
+bool hasWhy(const PanelContext& context, const Picked& picked) {
+    return context.derived.solution.solved &&
+           (picked.kind == HitKind::Member || picked.kind == HitKind::Support);
+}
+
 void removeIt(PanelContext& context, const Picked& picked) {
     const std::string label = "Remove " + titleOf(context.state.truss, picked) + "###remove picked";
     if (button(context.ui, label.c_str(), {.icon = Icon::Trash, .showText = false})) {
@@ -170,13 +187,19 @@ bool inspector(PanelContext& context) {
     const float middle = (low.y + high.y) / 2;
     const float x = words(ui, *ui.fonts.strong, {low.x + ui.px(12), middle}, titleOf(truss, picked),
                           ui.palette->ink);
-    const float right = high.x - ui.px(kRemoveWidth + 4);
+    const bool asks = hasWhy(context, picked);
+    const float right =
+        high.x - ui.px(kRemoveWidth + 4) - (asks ? buttonWidth(ui, "Why?") + ui.px(6) : 0);
     if (picked.kind == HitKind::Member) {
         words(ui, *ui.fonts.body, {x, middle}, memberFacts(context, picked.index), ui.palette->ink);
     } else {
         figures(context, picked, {{x, low.y}, {right, high.y}});
     }
     ImGui::SetCursorScreenPos({right, middle - targetHeight(ui) / 2});
+    if (asks) {
+        why(context);
+        ImGui::SameLine(0, ui.px(6));
+    }
     removeIt(context, picked);
     endSheet();
     return true;

@@ -3,7 +3,6 @@
 
 #include <algorithm>
 #include <array>
-#include <span>
 #include <string>
 
 namespace gusset {
@@ -47,60 +46,8 @@ void units(PanelContext& context) {
     }
 }
 
-// A question of the class settings: its words stand for the values 0, 1, … of an enumeration.
-template <class Value>
-void ask(const Ui& ui, const char* question, std::span<const char* const> words, Value& value) {
-    gap(ui, 4);
-    smallPrint(ui, question);
-    value = static_cast<Value>(wordChoice(ui, question, words, static_cast<int>(value)));
-}
-
-constexpr std::array kTurns{"clockwise", "anticlockwise"};
-constexpr std::array kAngles{"one angle", "cosines", "slopes"};
-constexpr std::array kAxes{"H and V", "x and y"};
-constexpr std::array kSymbols{"F with AB below", "AB", "S₁"};
-constexpr std::array kForms{"decimals", "significant figures"};
-constexpr int kMostFigures = 6;
-
-void figures(const Ui& ui, ClassSettings& settings) {
-    const bool decimals = settings.form != NumberForm::Significant;
-    int form = decimals ? 0 : 1;
-    ask(ui, "Numbers are given to", kForms, form);
-    settings.form = form == 0 ? NumberForm::Decimals : NumberForm::Significant;
-    if (button(ui, "−##fewer", {.enabled = settings.digits > (form == 0 ? 0 : 1)})) {
-        --settings.digits;
-    }
-    ImGui::SameLine();
-    besideButtons(ui, std::to_string(settings.digits));
-    ImGui::SameLine();
-    if (button(ui, "+##more", {.enabled = settings.digits < kMostFigures})) {
-        ++settings.digits;
-    }
-    settings.digits = std::clamp(settings.digits, form == 0 ? 0 : 1, kMostFigures);
-}
-
-void classSettings(PanelContext& context) {
-    const Ui& ui = context.ui;
-    sectionHeading(ui, "Class settings");
-    ImGui::PushStyleVar(ImGuiStyleVar_ItemSpacing, {ui.px(8), 0});
-    smallPrint(ui, "How the working is written. The results stay the same.");
-    ClassSettings settings = context.state.truss.classSettings;
-    ask(ui, "Moments are positive", kTurns, settings.moments);
-    ask(ui, "Inclined forces are resolved by", kAngles, settings.angles);
-    ask(ui, "Directions are called", kAxes, settings.axes);
-    ask(ui, "A member force is written", kSymbols, settings.symbols);
-    figures(ui, settings);
-    ImGui::PopStyleVar();
-    if (settings != context.state.truss.classSettings) {
-        context.actions.push_back(Commit{SetClassSettings{settings}});
-    }
-}
-
 } // namespace
 
-void modelSettings(PanelContext& context) {
-    units(context);
-    classSettings(context);
-}
+void modelSettings(PanelContext& context) { units(context); }
 
 } // namespace gusset

@@ -7,8 +7,9 @@ namespace gusset {
 
 void modelTab(PanelContext&);       // tables that can be typed into
 void propertyTables(PanelContext&); // sections and materials
-void modelSettings(PanelContext&);  // units and class settings, at the end of the model tab
+void modelSettings(PanelContext&);  // units, at the end of the model tab
 void forcesTab(PanelContext&);      // results: forces, and what else loads do
+void classSettings(PanelContext&);  // a page of the working tab
 void workingTab(PanelContext&);     // steps; its bar stays while the steps scroll
 void shareTab(PanelContext&);       // link, files, examples
 

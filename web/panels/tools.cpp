@@ -1,3 +1,4 @@
+#include "canvas/tool.hpp"
 #include "panels/parts.hpp"
 #include "panels/tabs.hpp"
 
@@ -28,7 +29,11 @@ constexpr std::array kTools{
     ToolEntry{Tool::Erase, Icon::Erase, "Erase", "Tap or stroke over what should go."},
 };
 
-const char* hintOf(Tool tool) {
+const char* hintOf(const AppState& state) {
+    if (cutsByDrag(state)) {
+        return "Tap a member or a support, or draw a line across the truss to cut it.";
+    }
+    const Tool tool = state.tool;
     const auto* entry = std::find_if(kTools.begin(), kTools.end(),
                                      [tool](const ToolEntry& it) { return it.tool == tool; });
     return entry->hint;
@@ -78,7 +83,7 @@ void toolsPanel(PanelContext& context) {
     }
     endSheet();
     if (!inspector(context)) {
-        hint(context, hintOf(context.state.tool));
+        hint(context, hintOf(context.state));
     }
 }
 

@@ -1,8 +1,10 @@
 #include "panels/parts.hpp"
+#include "panels/passages.hpp"
 #include "panels/tabs.hpp"
-#include "ui/rich_layout.hpp"
+#include "ui/sketch_view.hpp"
 
 #include <algorithm>
+#include <array>
 #include <string>
 
 namespace gusset {
@@ -40,23 +42,6 @@ void bar(PanelContext& context, int step, int count) {
     rule(ui);
 }
 
-RichLook lookOf(const Ui& ui, LineRole role) {
-    const Palette& palette = *ui.palette;
-    switch (role) {
-    case LineRole::Heading:
-        return {0, 0, palette.ink, ui.fonts.strong};
-    case LineRole::Equation:
-        return {16, 24, palette.ink};
-    case LineRole::Result:
-        return {16, 24, palette.accent, ui.fonts.strong};
-    case LineRole::Caution:
-        return {0, 0, palette.warning};
-    case LineRole::Sentence:
-        break;
-    }
-    return {0, 0, palette.ink};
-}
-
 // One step; the one that is looked at has a mark in the margin. Pressing it makes it that one.
 void stepLines(PanelContext& context, int index, bool current) {
     const Ui& ui = context.ui;
@@ -68,9 +53,7 @@ void stepLines(PanelContext& context, int index, bool current) {
     list.ChannelsSetCurrent(1);
     ImGui::Indent(ui.px(14));
     gap(ui, 4);
-    for (const WorkingLine& line : context.derived.lines[static_cast<std::size_t>(index)]) {
-        drawRich(ui, line.runs, lookOf(ui, line.role));
-    }
+    drawPassage(ui, index, context.derived.working.passages[static_cast<std::size_t>(index)]);
     gap(ui, 8);
     ImGui::Unindent(ui.px(14));
     const ImVec2 end = ImGui::GetCursorScreenPos();
@@ -109,22 +92,77 @@ void follow(const Ui& ui, int step, float top) {
     }
 }
 
-} // namespace
+WorkingPage pageChoice(PanelContext& context) {
+    constexpr std::array kPages{"Truss", "Force", "Displacement", "Polygon", "Settings"};
+    NotebookState notebook = context.state.notebook;
+    const int now = static_cast<int>(notebook.working);
+    const int chosen = wordChoice(context.ui, "workings", kPages, now);
+    if (chosen != now) {
+        notebook.working = static_cast<WorkingPage>(chosen);
+        notebook.step = 0;
+        context.actions.push_back(SetNotebook{notebook});
+    }
+    return context.state.notebook.working;
+}
 
-void workingTab(PanelContext& context) {
-    const int step = shownStep(context.state, context.derived);
-    if (step < 0) {
-        gap(context.ui, 4);
-        for (const std::string& line : context.derived.verdict) {
-            paragraph(context.ui, line);
+// What there is to choose on a page.
+void pageOptions(PanelContext& context, WorkingPage page) {
+    NotebookState notebook = context.state.notebook;
+    if (page == WorkingPage::OneForce && context.state.selection.members.size() == 1) {
+        constexpr std::array kWays{"shortest way", "by a section"};
+        notebook.bySection = wordChoice(context.ui, "way", kWays, notebook.bySection ? 1 : 0) == 1;
+    }
+    if (page == WorkingPage::Displacement) {
+        constexpr std::array kAxes{"vertical", "horizontal"};
+        notebook.horizontal = wordChoice(context.ui, "axis", kAxes, notebook.horizontal) == 1;
+    }
+    if (notebook.bySection != context.state.notebook.bySection ||
+        notebook.horizontal != context.state.notebook.horizontal) {
+        notebook.step = 0;
+        context.actions.push_back(SetNotebook{notebook});
+    }
+}
+
+// A table is read as a whole, a derivation or a drawing step by step.
+bool goesByStep(WorkingPage page) { return page != WorkingPage::Displacement; }
+
+// The polygon as far as it is drawn; a touch on a line of it picks its member.
+void polygon(PanelContext& context) {
+    const Ui& ui = context.ui;
+    const ShownWorking& shown = context.derived.working;
+    beginScroll(ui, "working");
+    (void)drawSketch(ui, "spaces", shown.spaces);
+    gap(ui, 8);
+    const std::optional<Vec2> at =
+        drawSketch(ui, "polygon", shown.drawing.sketch, {.readable = true});
+    if (at) {
+        const int line = polygonLineAt(shown.drawing, *at, kTouchTarget / 2);
+        const MemberId member =
+            line < 0 ? MemberId{} : shown.polygon.lines[static_cast<std::size_t>(line)].member;
+        if (member.valid() && !isSelected(context.state, HitKind::Member, member.index)) {
+            context.actions.push_back(SetSelection{only(HitKind::Member, member.index)});
         }
+    }
+    gap(ui, 8);
+    drawPassage(ui, 0, shown.passages.front());
+    gap(ui, 16);
+    endScroll();
+}
+
+void nothingToShow(PanelContext& context) {
+    gap(context.ui, 4);
+    if (!context.derived.working.asks.empty()) {
+        paragraph(context.ui, context.derived.working.asks);
         return;
     }
-    const int count = static_cast<int>(context.derived.lines.size());
-    bar(context, step, count);
+    for (const std::string& line : context.derived.verdict) {
+        paragraph(context.ui, line);
+    }
+}
+
+void passages(PanelContext& context, int shown, int step) {
     beginScroll(context.ui, "working");
     ImGui::PushStyleVar(ImGuiStyleVar_ItemSpacing, {0, 0});
-    const int shown = context.state.notebook.wholeWorking ? count : step + 1;
     for (int i = 0; i < shown; ++i) {
         const float top = ImGui::GetCursorScreenPos().y;
         stepLines(context, i, i == step);
@@ -135,6 +173,33 @@ void workingTab(PanelContext& context) {
     ImGui::PopStyleVar();
     gap(context.ui, 16);
     endScroll();
+}
+
+} // namespace
+
+void workingTab(PanelContext& context) {
+    const WorkingPage page = pageChoice(context);
+    if (page == WorkingPage::Settings) {
+        classSettings(context);
+        return;
+    }
+    pageOptions(context, page);
+    const int step = shownStep(context.state, context.derived);
+    if (step < 0) {
+        nothingToShow(context);
+        return;
+    }
+    const int count = stepsOf(context.derived.working);
+    const bool byStep = goesByStep(page) && count > 1;
+    if (byStep) {
+        bar(context, step, count);
+    }
+    if (!context.derived.working.polygon.lines.empty()) {
+        polygon(context);
+        return;
+    }
+    passages(context, byStep && !context.state.notebook.wholeWorking ? step + 1 : count,
+             byStep ? step : -1);
 }
 
 } // namespace gusset

@@ -8,9 +8,17 @@
 namespace gusset {
 namespace {
 
-struct Piece { // a stretch in one face
+constexpr std::string_view kRoot = "\u221A";
+constexpr double kRadicalWidth = 9; // CSS px of the radical's sign
+constexpr double kBarOver = 2;      // a fraction's bar beyond its parts, on either side
+constexpr float kBetweenLines = 1.45F;
+
+// A stretch in one face. Of a fraction `below` stands under its bar.
+struct Piece {
     std::string_view text;
+    std::string_view below;
     const ImFont* font = nullptr;
+    RunStyle style = RunStyle::Plain;
     float drop = 0; // device px below the line of the text
     float width = 0;
 };
@@ -18,6 +26,12 @@ struct Word { // is not broken
     std::vector<Piece> pieces;
     float width = 0;
     bool spaceBefore = false;
+    bool tall = false; // holds a fraction
+};
+struct Line {
+    std::vector<Word> words;
+    std::vector<float> at; // device px from the left
+    bool tall = false;
 };
 
 const ImFont& faceOf(const Ui& ui, RunStyle style, const ImFont* face) {
@@ -28,17 +42,41 @@ const ImFont& faceOf(const Ui& ui, RunStyle style, const ImFont* face) {
         return *ui.fonts.subscript;
     case RunStyle::Strong:
         return *ui.fonts.strong;
+    case RunStyle::Fraction:
+        return *ui.fonts.small;
     case RunStyle::Plain:
+    case RunStyle::Root:
         break;
     }
     return face ? *face : *ui.fonts.body;
 }
 
+float widthOf(const ImFont& font, std::string_view text) {
+    return font.CalcTextSizeA(font.FontSize, FLT_MAX, 0, text.data(), text.data() + text.size()).x;
+}
+
+// Text in which √ stands for a radical over all that follows it.
+float widthOfRooted(const Ui& ui, const ImFont& font, std::string_view text) {
+    const std::size_t root = text.find(kRoot);
+    return root == std::string_view::npos
+               ? widthOf(font, text)
+               : widthOf(font, text.substr(0, root)) + ui.px(kRadicalWidth) +
+                     widthOf(font, text.substr(root + kRoot.size())) + ui.px(1);
+}
+
 Piece pieceOf(const Ui& ui, std::string_view text, RunStyle style, const ImFont* face) {
     const ImFont& font = faceOf(ui, style, face);
-    Piece piece{text, &font, 0, 0};
-    piece.width =
-        font.CalcTextSizeA(font.FontSize, FLT_MAX, 0, text.data(), text.data() + text.size()).x;
+    Piece piece{.text = text, .below = {}, .font = &font, .style = style};
+    if (style == RunStyle::Fraction) {
+        const std::size_t bar = text.find('/');
+        piece.text = text.substr(0, bar);
+        piece.below = bar == std::string_view::npos ? "" : text.substr(bar + 1);
+        piece.width =
+            std::max(widthOfRooted(ui, font, piece.text), widthOfRooted(ui, font, piece.below)) +
+            ui.px(4 * kBarOver);
+        return piece;
+    }
+    piece.width = style == RunStyle::Root ? widthOfRooted(ui, font, text) : widthOf(font, text);
     if (style == RunStyle::Subscript) {
         piece.drop = ui.fonts.body->FontSize * 0.48f;
         piece.width += ui.px(1);
@@ -57,23 +95,102 @@ std::vector<Word> wordsOf(const Ui& ui, const RichLine& line, const ImFont* face
             if (!head.empty()) {
                 const Piece piece = pieceOf(ui, head, run.style, face);
                 words.back().width += piece.width;
+                words.back().tall = words.back().tall || run.style == RunStyle::Fraction;
                 words.back().pieces.push_back(piece);
             }
             if (space == std::string_view::npos) {
                 break;
             }
-            words.push_back({{}, 0, true});
+            words.push_back({{}, 0, true, false});
             rest.remove_prefix(space + 1);
         }
     }
     return words;
 }
 
-void drawWord(ImDrawList& list, const Word& word, ImVec2 at, ImU32 ink) {
+// Broken at spaces to the width that there is.
+std::vector<Line> linesOf(const Ui& ui, std::vector<Word> words, const RichLook& look,
+                          float right) {
+    const ImFont& face = look.face ? *look.face : *ui.fonts.body;
+    const float space = face.GetCharAdvance(' ');
+    const float later = ui.px(look.indent + look.hanging);
+    std::vector<Line> lines(1);
+    float pen = ui.px(look.indent);
+    for (Word& word : words) {
+        const float before = word.spaceBefore ? space : 0;
+        if (pen + before + word.width > right && pen > later) {
+            lines.emplace_back();
+            pen = later;
+        } else {
+            pen += before;
+        }
+        Line& line = lines.back();
+        line.tall = line.tall || word.tall;
+        line.at.push_back(pen);
+        pen += word.width;
+        line.words.push_back(std::move(word));
+    }
+    return lines;
+}
+
+void put(ImDrawList& list, const ImFont& font, ImVec2 at, ImU32 ink, std::string_view text) {
+    list.AddText(&font, font.FontSize, {std::round(at.x), std::round(at.y)}, ink, text.data(),
+                 text.data() + text.size());
+}
+
+struct Pen {
+    const Ui& ui;
+    ImDrawList& list;
+    ImU32 ink;
+};
+
+void putRooted(const Pen& pen, const ImFont& font, ImVec2 at, std::string_view text) {
+    const std::size_t root = text.find(kRoot);
+    if (root == std::string_view::npos) {
+        put(pen.list, font, at, pen.ink, text);
+        return;
+    }
+    const std::string_view before = text.substr(0, root);
+    const std::string_view under = text.substr(root + kRoot.size());
+    put(pen.list, font, at, pen.ink, before);
+    const float size = font.FontSize;
+    const float x = std::round(at.x + widthOf(font, before));
+    const float sign = pen.ui.px(kRadicalWidth);
+    const float end = x + sign + widthOf(font, under);
+    const float thick = std::max(1.0f, pen.ui.px(1.1));
+    const float top = std::round(at.y + 0.08f * size);
+    pen.list.PathLineTo({x + 0.08f * sign, at.y + 0.62f * size});
+    pen.list.PathLineTo({x + 0.28f * sign, at.y + 0.54f * size});
+    pen.list.PathLineTo({x + 0.55f * sign, at.y + 0.92f * size});
+    pen.list.PathLineTo({x + 0.92f * sign, top});
+    pen.list.PathLineTo({end, top});
+    pen.list.PathStroke(pen.ink, 0, thick);
+    put(pen.list, font, {x + sign, at.y}, pen.ink, under);
+}
+
+// The bar in the middle of the line, its parts above and below.
+void putFraction(const Pen& pen, const Piece& piece, ImVec2 at, float lineSize) {
+    const ImFont& font = *piece.font;
+    const float inner = piece.width - pen.ui.px(2 * kBarOver);
+    const float left = at.x + pen.ui.px(kBarOver);
+    const float bar = std::round(at.y + 0.55f * lineSize);
+    const auto centred = [&](std::string_view text, float y) {
+        const float width = widthOfRooted(pen.ui, font, text);
+        putRooted(pen, font, {left + (inner - width) / 2, y}, text);
+    };
+    centred(piece.text, bar - font.FontSize - pen.ui.px(1.5));
+    centred(piece.below, bar + pen.ui.px(2));
+    pen.list.AddRectFilled({left, bar}, {left + inner, bar + std::max(1.0f, pen.ui.px(1.1))},
+                           pen.ink);
+}
+
+void drawWord(const Pen& pen, const Word& word, ImVec2 at, float lineSize) {
     for (const Piece& piece : word.pieces) {
-        list.AddText(piece.font, piece.font->FontSize,
-                     {std::round(at.x), std::round(at.y + piece.drop)}, ink, piece.text.data(),
-                     piece.text.data() + piece.text.size());
+        if (piece.style == RunStyle::Fraction) {
+            putFraction(pen, piece, at, lineSize);
+        } else {
+            putRooted(pen, *piece.font, {at.x, at.y + piece.drop}, piece.text);
+        }
         at.x += piece.width;
     }
 }
@@ -84,26 +201,20 @@ RichSize drawRich(const Ui& ui, const RichLine& line, const RichLook& look) {
     const ImVec2 origin = ImGui::GetCursorScreenPos();
     const float right = ImGui::GetContentRegionAvail().x;
     const ImFont& face = look.face ? *look.face : *ui.fonts.body;
-    const float space = face.GetCharAdvance(' ');
-    const float lineHeight = std::round(face.FontSize * 1.45f);
-    const float lead = (lineHeight - face.FontSize) / 2;
-    const float first = ui.px(look.indent);
-    const float later = ui.px(look.indent + look.hanging);
-    ImVec2 pen{first, 0};
+    const float plain = std::round(face.FontSize * kBetweenLines);
+    const float tall = std::round(2 * ui.fonts.small->FontSize + ui.px(12));
+    const Pen pen{ui, *ImGui::GetWindowDrawList(), packed(look.ink)};
     RichSize size;
-    for (const Word& word : wordsOf(ui, line, look.face)) {
-        const float before = word.spaceBefore ? space : 0;
-        if (pen.x + before + word.width > right && pen.x > later) {
-            pen = {later, pen.y + lineHeight};
-        } else {
-            pen.x += before;
+    for (const Line& row : linesOf(ui, wordsOf(ui, line, look.face), look, right)) {
+        const float height = row.tall ? std::max(tall, plain) : plain;
+        const float lead = (height - face.FontSize) / 2;
+        for (std::size_t i = 0; i < row.words.size(); ++i) {
+            drawWord(pen, row.words[i], {origin.x + row.at[i], origin.y + size.height + lead},
+                     face.FontSize);
+            size.width = std::max(size.width, row.at[i] + row.words[i].width);
         }
-        drawWord(*ImGui::GetWindowDrawList(), word, {origin.x + pen.x, origin.y + pen.y + lead},
-                 packed(look.ink));
-        pen.x += word.width;
-        size.width = std::max(size.width, pen.x);
+        size.height += height;
     }
-    size.height = pen.y + lineHeight;
     ImGui::Dummy({std::min(size.width, right), size.height});
     return size;
 }
