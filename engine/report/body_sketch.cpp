@@ -3,6 +3,7 @@
 #include "core/tolerance.hpp"
 #include "report/angle_marks.hpp"
 #include "report/body_forces.hpp"
+#include "report/dimension_marks.hpp"
 #include "report/force_polygon_sketch.hpp"
 #include "report/phrases.hpp"
 #include "report/sketch_room.hpp"
@@ -51,6 +52,7 @@ struct Draft {
     const FreeBody& body;
     double arm = kMemberArm; // px from a joint to the far end of an inclined arrow
     PartRoom room = kOnPage;
+    bool measured = false; // with dimensions
     Sketch sketch{};
     std::vector<Vec2> places{};           // px, of each joint of the body
     std::vector<std::vector<Ray>> rays{}; // from each joint of the body
@@ -154,6 +156,13 @@ Sketch finished(Draft& draft) {
         placeNear(draft.sketch, room, std::move(each.words), each.towards, each.gap);
     }
     draft.sketch.says = sentenceOf(draft.notation, draft.body);
+    if (draft.measured) {
+        const Vec2 moved = fitSketch(draft.sketch, 0);
+        for (Vec2& place : draft.places) {
+            place = place + moved;
+        }
+        addDimensions(draft.notation, draft.body, draft.places, draft.sketch);
+    }
     fitSketch(draft.sketch, kMargin);
     return std::move(draft.sketch);
 }
@@ -250,7 +259,8 @@ double drawPart(Draft& draft) {
 PartRoom roomIn(SketchPaper paper) { return paper == SketchPaper::Page ? kOnPage : kInColumn; }
 
 Sketch partSketch(const Notation& notation, const FreeBody& body, SketchPaper paper) {
-    Draft draft{notation, body, kPartArm, roomIn(paper)};
+    // In a column the width is for the truss.
+    Draft draft{notation, body, kPartArm, roomIn(paper), paper == SketchPaper::Page};
     drawPart(draft);
     markAngles(draft, 24);
     return finished(draft);

@@ -1,10 +1,10 @@
 #include "report/sketch_svg.hpp"
 
-#include "report/number.hpp"
 #include "report/results_text.hpp"
 
 #include <array>
 #include <cmath>
+#include <cstdlib>
 
 namespace gusset {
 namespace {
@@ -28,9 +28,16 @@ constexpr std::array<InkLook, 8> kLooks{{
 
 const InkLook& lookOf(SketchInk ink) { return kLooks[static_cast<std::size_t>(ink)]; }
 
+// To a hundredth, without zeros that say nothing. By whole numbers, as a working has thousands.
 std::string px(double value) {
-    const double rounded = std::round(value * 100) / 100;
-    return shortestNumber(rounded == 0 ? 0 : rounded); // no −0
+    const long hundredths = std::lround(value * 100);
+    const long size = std::labs(hundredths);
+    std::string text = (hundredths < 0 ? "-" : "") + std::to_string(size / 100);
+    if (size % 100 != 0) {
+        text += size % 100 < 10 ? ".0" : ".";
+        text += std::to_string(size % 10 == 0 ? size % 100 / 10 : size % 100);
+    }
+    return text;
 }
 
 std::string attribute(const char* name, const std::string& value) {

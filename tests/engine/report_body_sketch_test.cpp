@@ -8,6 +8,7 @@
 #include "support/files.hpp"
 #include "support/random_truss.hpp"
 #include "support/sketch_checks.hpp"
+#include "support/small_truss.hpp"
 
 #include <catch2/catch_test_macros.hpp>
 #include <catch2/matchers/catch_matchers_floating_point.hpp>
@@ -15,6 +16,8 @@
 #include <cmath>
 #include <cstdlib>
 #include <functional>
+#include <set>
+#include <string>
 
 using namespace gusset;
 using namespace gusset::support;
@@ -157,6 +160,24 @@ TEST_CASE("the forces of every free body balance by the values that the working 
     for (std::uint64_t seed = 1000; seed < 1300; ++seed) {
         INFO("seed " << seed);
         forEveryStep(randomDeterminateTruss(seed), checkBalanced);
+    }
+}
+
+TEST_CASE("the whole is dimensioned between the lines of its forces") {
+    // The gable of small_truss.hpp: reactions at 0 and 8, the load at 4; 3 high.
+    const Truss truss = gable();
+    const Working working = workingOf(truss);
+    for (std::size_t step = 0; step < working.steps.size(); ++step) {
+        if (working.steps[step].kind != StepKind::WholeBody) {
+            continue;
+        }
+        std::multiset<std::string> shown;
+        const std::vector<Sketch> sketches = bodySketches(truss, working, step);
+        for (const SketchWords& words : sketches.front().words) {
+            shown.insert(plainText(words.words));
+        }
+        CHECK(shown.count("4\u2009m") == 2);
+        CHECK(shown.count("3\u2009m") == 1);
     }
 }
 
