@@ -18,6 +18,7 @@
 #include <algorithm>
 #include <array>
 #include <chrono>
+#include <utility>
 
 namespace gusset {
 
@@ -51,8 +52,26 @@ void moveOn(Page& page, double seconds) {
     }
 }
 
+// What its page shows, if it is on the screen; exact ordinates come in slices.
+void deriveMoving(Page& page) {
+    if (showsEnvelope(page.state)) {
+        deriveEnvelope(page.state, page.derived.envelope);
+    }
+    if (!showsInfluence(page.state)) {
+        return;
+    }
+    InfluenceShown& shown = page.derived.influence;
+    const double width = columnWidth(layoutFor(page.viewport, page.state.notebook));
+    deriveInfluence(page.state, shown, width);
+    if (!inGesture(page.state) && deriveExactOrdinates(page.state, shown, kExactSlice)) {
+        deriveInfluence(page.state, shown, width);
+        page.framesWanted = std::max(page.framesWanted, 2);
+    }
+}
+
 void deriveAll(Page& page) {
     derive(page.state, page.derived);
+    deriveMoving(page);
     if (tabIsOnScreen(page.state, NotebookTab::Share)) {
         deriveLink(page.state, page.derived);
     }
@@ -191,13 +210,16 @@ void store(Page& page) {
 }
 
 void refreshTwin(Page& page) {
-    if (inGesture(page.state)) {
+    if (inGesture(page.state) || page.owner == PointerOwner::Panels) {
         return; // read out when it is done, not at every pixel
     }
-    if (page.twinRevision != page.state.revision || page.twinHasWorking != page.workingInTwin) {
+    std::string moving = movingHtml(page.state, page.derived);
+    if (page.twinRevision != page.state.revision || page.twinHasWorking != page.workingInTwin ||
+        page.movingInTwin != moving) {
+        page.movingInTwin = std::move(moving);
         page.twinRevision = page.state.revision;
         page.twinHasWorking = page.workingInTwin;
-        std::string html = twinHtml(page.state, page.derived);
+        std::string html = twinHtml(page.state, page.derived) + page.movingInTwin;
         if (page.workingInTwin) {
             deriveWorking(page.state, page.derived);
             html += "<h3>The working</h3>\n" + passagesHtml(page.derived.working.passages);
@@ -211,6 +233,10 @@ void refreshTwin(Page& page) {
     } else if (!page.derived.verdict.empty() && page.derived.verdict.front() != page.saidVerdict) {
         page.saidVerdict = page.derived.verdict.front();
         announce(page.saidVerdict);
+    } else if (showsInfluence(page.state) && page.derived.influence.report &&
+               page.derived.influence.reading != page.saidReading) {
+        page.saidReading = page.derived.influence.reading;
+        announce(page.saidReading);
     }
 }
 

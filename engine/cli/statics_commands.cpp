@@ -3,6 +3,7 @@
 #include "cli/names.hpp"
 #include "exchange/json_statics.hpp"
 #include "model/validate.hpp"
+#include "report/envelope_text.hpp"
 #include "report/influence_sketch.hpp"
 #include "report/influence_text.hpp"
 #include "report/number.hpp"

@@ -100,6 +100,26 @@ std::string name(const Truss&, const UseSection& edit) { return "Use section " +
 std::string name(const Truss&, const SetTitle&) { return "Change title"; }
 std::string name(const Truss&, const SetUnits&) { return "Change units"; }
 std::string name(const Truss&, const SetClassSettings&) { return "Change class settings"; }
+
+// By what differs first: lists of this kind are edited one entry at a time.
+template <class Named>
+std::string nameOfList(const std::string& what, const std::vector<Named>& before,
+                       const std::vector<Named>& after) {
+    std::size_t i = 0;
+    while (i < before.size() && i < after.size() && before[i] == after[i]) {
+        ++i;
+    }
+    if (i < after.size() && before.size() <= after.size()) {
+        return (before.size() < after.size() ? "Add " : "Change ") + what + " " + after[i].id;
+    }
+    return i < before.size() ? "Remove " + what + " " + before[i].id : "Change " + what;
+}
+std::string name(const Truss& truss, const SetCombinations& edit) {
+    return nameOfList("combination", truss.combinations, edit.to);
+}
+std::string name(const Truss& truss, const SetMovingLoads& edit) {
+    return nameOfList("moving load", truss.moving, edit.to);
+}
 std::string name(const Truss&, const ReplaceTruss& edit) { return edit.label; }
 
 } // namespace

@@ -302,6 +302,16 @@ Refusal change(Truss& truss, const SetClassSettings& edit) {
     return std::nullopt;
 }
 
+Refusal change(Truss& truss, const SetCombinations& edit) {
+    truss.combinations = edit.to;
+    return std::nullopt;
+}
+
+Refusal change(Truss& truss, const SetMovingLoads& edit) {
+    truss.moving = edit.to;
+    return std::nullopt;
+}
+
 Refusal change(Truss& truss, const ReplaceTruss& edit) {
     truss = edit.truss;
     return std::nullopt;

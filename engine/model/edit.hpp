@@ -124,16 +124,22 @@ struct SetUnits { // relabels when `convert` is false; converts the numbers when
 struct SetClassSettings {
     ClassSettings settings;
 };
+struct SetCombinations { // all of them, as they are to be
+    std::vector<Combination> to;
+};
+struct SetMovingLoads { // likewise
+    std::vector<MovingLoad> to;
+};
 struct ReplaceTruss { // a link, a file, an example, a new board
     Truss truss;
     std::string label; // for undo: "Open example"
 };
 
-using Edit =
-    std::variant<AddJoint, MoveJoint, MoveJoints, MergeJoints, RenameJoint, DrawMember, SplitMember,
-                 SetMember, SetSupport, ChangeSupport, RemoveSupports, AddLoad, SetLoad, Remove,
-                 CopyThings, SetMaterial, RemoveMaterial, SetSection, RemoveSection, UseSection,
-                 SetTitle, SetUnits, SetClassSettings, ReplaceTruss>;
+using Edit = std::variant<AddJoint, MoveJoint, MoveJoints, MergeJoints, RenameJoint, DrawMember,
+                          SplitMember, SetMember, SetSupport, ChangeSupport, RemoveSupports,
+                          AddLoad, SetLoad, Remove, CopyThings, SetMaterial, RemoveMaterial,
+                          SetSection, RemoveSection, UseSection, SetCombinations, SetMovingLoads,
+                          SetTitle, SetUnits, SetClassSettings, ReplaceTruss>;
 
 [[nodiscard]] Outcome<Truss> apply(const Truss&, const Edit&);
 

@@ -224,10 +224,10 @@ Sketch influenceSketch(const Truss& truss, const InfluenceReport& given,
     addLine(sketch, plot, report.line);
     SketchRoom room = roomOf(sketch);
     room.paper = {{0, 0}, {sketch.width, sketch.height}};
+    addLabels(sketch, room, truss, report, plot); // first: they have one place each
     if (look.mark) {
         addMark(sketch, room, truss, report, plot, *look.mark);
     }
-    addLabels(sketch, room, truss, report, plot);
     addValues(sketch, room, truss, report, plot);
     addSigns(sketch, room, report.line, plot);
     return sketch;

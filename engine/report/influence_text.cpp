@@ -1,11 +1,12 @@
 #include "report/influence_text.hpp"
 
+#include "core/tolerance.hpp"
 #include "report/phrases.hpp"
 #include "report/results_text.hpp"
-#include "report/table.hpp"
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 
 namespace gusset {
 namespace {
@@ -39,6 +40,10 @@ NumberStyle ordinateStyle(EffectKind kind) {
                : NumberStyle{.form = NumberForm::Decimals, .digits = kDecimals, .keepZeros = false};
 }
 
+std::string withUnit(const std::string& number, const std::string& unit) {
+    return unit.empty() ? number : number + "\u2009" + unit;
+}
+
 std::string withTrueMinus(std::string text) {
     if (!text.empty() && text[0] == '-') {
         text.replace(0, 1, "\u2212");
@@ -55,17 +60,8 @@ std::string effectValue(const Truss& truss, EffectKind kind, double value) {
     if (kind != EffectKind::Displacement) {
         return forceText(truss, value / toNewton(truss.units.force), numberStyleOf(truss));
     }
-    const std::string unit = symbolOf(truss.units.displacement);
-    const std::string number =
-        formatNumber(value / toMetre(truss.units.displacement), ordinateStyle(kind));
-    return unit.empty() ? number : number + "\u2009" + unit;
-}
-
-std::string lengthOf(const Truss& truss, double metres) {
-    const std::string unit = symbolOf(truss.units.length);
-    const std::string number =
-        formatGiven(metres / toMetre(truss.units.length), numberStyleOf(truss));
-    return unit.empty() ? number : number + "\u2009" + unit;
+    return withUnit(formatNumber(value / toMetre(truss.units.displacement), ordinateStyle(kind)),
+                    symbolOf(truss.units.displacement));
 }
 
 std::string areaText(const Truss& truss, const InfluenceReport& report, double area) {
@@ -73,81 +69,81 @@ std::string areaText(const Truss& truss, const InfluenceReport& report, double a
     std::string unit = ordinateUnit(truss, report.effect.kind);
     const std::string run = symbolOf(truss.units.length);
     unit += unit.empty() || run.empty() ? run : "\u00B7" + run;
-    const std::string number =
-        withPlus(area, formatNumber(area * scale, ordinateStyle(report.effect.kind)));
-    return unit.empty() ? number : number + "\u2009" + unit;
+    return withUnit(withPlus(area, formatNumber(area * scale, ordinateStyle(report.effect.kind))),
+                    unit);
 }
 
-TextTable tableOf(const Truss& truss, const InfluenceReport& report) {
-    const NumberStyle style = ordinateStyle(report.effect.kind);
-    TextTable table;
-    table.caption = influenceSentence(truss, report);
-    table.head = {column(Phrase::ColumnJoint),
-                  column(Phrase::ColumnFromStart, symbolOf(truss.units.length)),
-                  column(Phrase::ColumnOrdinate, ordinateUnit(truss, report.effect.kind))};
-    table.numeric = {false, true, true};
-    if (!report.exact.empty()) {
-        table.head.push_back(column(Phrase::ColumnExactly));
-        table.numeric.push_back(true);
-    }
-    const double scale = ordinateScale(truss, report.effect.kind);
-    const double metre = toMetre(truss.units.length);
-    for (std::size_t i = 0; i < report.path.size(); ++i) {
-        table.rows.push_back({truss.joints[report.path[i].at()].label,
-                              formatGiven(report.line.at[i] / metre, numberStyleOf(truss)),
-                              formatNumber(report.line.ordinates[i] * scale, style)});
-        if (!report.exact.empty()) {
-            table.rows.back().push_back(withTrueMinus(textOf(report.exact[i])));
-        }
-    }
-    return table;
-}
-
-std::string trainText(const Truss& truss, const InfluenceReport& report, const MovingResult& moving,
+std::string trainLine(const Truss& truss, const InfluenceReport& report, const MovingResult& moving,
                       const TrainPlace& place) {
-    const Phrase phrase = place.reversed ? Phrase::TrainReversed : Phrase::TrainOnwards;
-    return "  " +
-           english(phrase,
+    const bool right = leadsRight(truss, report.path) != place.reversed;
+    return english(Phrase::TrainAt,
                    {{"load", plainLine(moving.id)},
                     {"value", plainLine(effectValue(truss, report.effect.kind, place.value))},
                     {"axle", plainLine(std::to_string(place.axle + 1))},
-                    {"joint", labelOf(truss, report.path[place.joint])}}) +
-           "\n";
+                    {"joint", labelOf(truss, report.path[place.joint])},
+                    {"way", plainLine(english(right ? Phrase::FacingRight : Phrase::FacingLeft))}});
 }
 
-std::string uniformText(const Truss& truss, const InfluenceReport& report,
+std::string uniformLine(const Truss& truss, const InfluenceReport& report,
                         const MovingResult& moving, const UniformPlace& place) {
     const RichLine value = plainLine(effectValue(truss, report.effect.kind, place.value));
     const RichLine load = plainLine(moving.id);
     if (place.to <= place.from) {
-        return "  " + english(Phrase::UniformWorst, {{"load", load}, {"value", value}}) + "\n";
+        return english(Phrase::UniformWorst, {{"load", load}, {"value", value}});
     }
-    return "  " +
-           english(Phrase::UniformFromTo, {{"load", load},
+    return english(Phrase::UniformFromTo, {{"load", load},
                                            {"value", value},
-                                           {"from", plainLine(lengthOf(truss, place.from))},
-                                           {"to", plainLine(lengthOf(truss, place.to))}}) +
-           "\n";
+                                           {"from", plainLine(pathLength(truss, place.from))},
+                                           {"to", plainLine(pathLength(truss, place.to))}});
 }
 
-std::string movingText(const Truss& truss, const InfluenceReport& report) {
-    std::string text;
-    for (const MovingResult& moving : report.moving) {
-        for (const TrainPlace* place : {&moving.train.largest, &moving.train.smallest}) {
-            text += place->value != 0 ? trainText(truss, report, moving, *place) : "";
+// What is this small beside the axles' weight is rounding.
+bool counts(double value, double scale) { return std::fabs(value) > kZeroForce * scale; }
+
+void addMoving(const Truss& truss, const InfluenceReport& report, const MovingResult& moving,
+               std::vector<std::string>& lines) {
+    const std::size_t before = lines.size();
+    const double scale = std::max(moving.train.largest.value, -moving.train.smallest.value);
+    for (const TrainPlace* place : {&moving.train.largest, &moving.train.smallest}) {
+        if (counts(place->value, scale)) {
+            lines.push_back(trainLine(truss, report, moving, *place));
         }
-        if (moving.uniform) {
-            for (const UniformPlace* place :
-                 {&moving.uniform->largest, &moving.uniform->smallest}) {
-                text += place->value != 0 ? uniformText(truss, report, moving, *place) : "";
+    }
+    if (moving.uniform) {
+        for (const UniformPlace* place : {&moving.uniform->largest, &moving.uniform->smallest}) {
+            if (place->value != 0) {
+                lines.push_back(uniformLine(truss, report, moving, *place));
             }
         }
     }
-    return text.empty() ? text : "\n" + english(Phrase::MovingHeading) + "\n" + text;
+    if (lines.size() == before) {
+        lines.push_back(english(Phrase::NothingFrom, {{"load", plainLine(moving.id)}}));
+    }
 }
 
-std::string choiceName(const LoadChoice& choice) {
-    return choice.combinationId.empty() ? choice.caseId : choice.combinationId;
+// The joint of the path that stands at a place of it.
+std::optional<std::size_t> jointOn(const InfluenceReport& report, double at) {
+    const std::vector<double>& places = report.line.at;
+    for (std::size_t i = 0; i < places.size(); ++i) {
+        if (std::fabs(places[i] - at) <= kSameSpot * places.back()) {
+            return i;
+        }
+    }
+    return std::nullopt;
+}
+
+std::string exactText(const InfluenceReport& report, std::size_t joint) {
+    const double value = report.line.ordinates[joint];
+    return withPlus(value, withTrueMinus(textOf(report.exact[joint])));
+}
+
+// "−2/3 = −0.6667" of a joint whose ordinate is known exactly and is no decimal; with its unit.
+std::string readingOnJoint(const Truss& truss, const InfluenceReport& report, std::size_t joint) {
+    const std::string decimals = signedOrdinate(truss, report, report.line.ordinates[joint]);
+    const std::string exact = report.exact.empty() ? "" : exactText(report, joint);
+    const bool adds = !exact.empty() && exact != decimals;
+    return (adds ? exact + " = " : "") +
+           withUnit(decimals, ordinateUnit(truss, report.effect.kind));
 }
 
 } // namespace
@@ -175,9 +171,8 @@ std::string signedOrdinate(const Truss& truss, const InfluenceReport& report, do
 
 std::string ordinateText(const Truss& truss, const InfluenceReport& report, std::size_t joint) {
     const bool exactly = truss.classSettings.form == NumberForm::Exact && !report.exact.empty();
-    const double value = report.line.ordinates[joint];
-    return exactly ? withPlus(value, withTrueMinus(textOf(report.exact[joint])))
-                   : signedOrdinate(truss, report, value);
+    return exactly ? exactText(report, joint)
+                   : signedOrdinate(truss, report, report.line.ordinates[joint]);
 }
 
 std::string influenceSentence(const Truss& truss, const InfluenceReport& report) {
@@ -204,37 +199,122 @@ std::string influenceSentence(const Truss& truss, const InfluenceReport& report)
                                            {"lowJoint", labelOf(truss, report.path[low])}});
 }
 
-std::string influenceText(const Truss& truss, const InfluenceReport& report) {
+std::string readingSentence(const Truss& truss, const InfluenceReport& report, double place) {
+    const double at = std::clamp(place, 0.0, report.line.at.back());
+    const Part start{"start", labelOf(truss, report.path.front())};
+    const Part distance{"distance", plainLine(pathLength(truss, at))};
+    const std::optional<std::size_t> joint = jointOn(report, at);
+    if (!joint) {
+        const std::string value =
+            withUnit(signedOrdinate(truss, report, ordinateAt(report.line, at)),
+                     ordinateUnit(truss, report.effect.kind));
+        return english(Phrase::ReadBetween, {{"value", plainLine(value)}, distance, start});
+    }
+    const Part value{"value", plainLine(readingOnJoint(truss, report, *joint))};
+    if (*joint == 0) {
+        return english(Phrase::ReadAtStart, {value, start});
+    }
+    return english(Phrase::ReadOnJoint,
+                   {{"joint", labelOf(truss, report.path[*joint])}, value, distance, start});
+}
+
+double nearJoint(const InfluenceReport& report, double at, double slack) {
+    double nearest = at;
+    for (const double joint : report.line.at) {
+        if (std::fabs(joint - at) <= slack) {
+            nearest = joint;
+            slack = std::fabs(joint - at);
+        }
+    }
+    return nearest;
+}
+
+std::vector<OrdinateRow> ordinateRows(const Truss& truss, const InfluenceReport& report) {
+    std::vector<OrdinateRow> rows;
+    for (std::size_t i = 0; i < report.path.size(); ++i) {
+        const double at = report.line.at[i];
+        rows.push_back({.joint = report.path[i],
+                        .at = at,
+                        .name = truss.joints[report.path[i].at()].label,
+                        .from = formatGiven(at / toMetre(truss.units.length), numberStyleOf(truss)),
+                        .ordinate = signedOrdinate(truss, report, report.line.ordinates[i]),
+                        .exact = report.exact.empty() ? "" : exactText(report, i)});
+    }
+    return rows;
+}
+
+std::string headOfDistance(const Truss& truss) {
+    return plainText(column(Phrase::ColumnFromStart, symbolOf(truss.units.length)));
+}
+
+std::string headOfOrdinate(const Truss& truss, const InfluenceReport& report) {
+    return plainText(column(Phrase::ColumnOrdinate, ordinateUnit(truss, report.effect.kind)));
+}
+
+TextTable ordinateTable(const Truss& truss, const InfluenceReport& report) {
+    TextTable table{influenceSentence(truss, report),
+                    {column(Phrase::ColumnJoint), plainLine(headOfDistance(truss)),
+                     plainLine(headOfOrdinate(truss, report))},
+                    {},
+                    {false, true, true}};
+    if (!report.exact.empty()) {
+        table.head.push_back(column(Phrase::ColumnExactly));
+        table.numeric.push_back(true);
+    }
+    for (const OrdinateRow& row : ordinateRows(truss, report)) {
+        table.rows.push_back({row.name, row.from, row.ordinate});
+        if (!report.exact.empty()) {
+            table.rows.back().push_back(row.exact);
+        }
+    }
+    return table;
+}
+
+std::string areaSentence(const Truss& truss, const InfluenceReport& report) {
     const Areas areas = areasOf(report.line);
-    std::string text = tableText(tableOf(truss, report));
-    text += english(Phrase::InfluenceAreas,
-                    {{"positive", plainLine(areaText(truss, report, areas.positive))},
-                     {"negative", plainLine(areaText(truss, report, areas.negative))}}) +
-            "\n";
+    return english(Phrase::InfluenceAreas,
+                   {{"positive", plainLine(areaText(truss, report, areas.positive))},
+                    {"negative", plainLine(areaText(truss, report, areas.negative))}});
+}
+
+std::vector<std::string> movingLines(const Truss& truss, const InfluenceReport& report) {
+    std::vector<std::string> lines;
+    for (const MovingResult& moving : report.moving) {
+        addMoving(truss, report, moving, lines);
+    }
+    return lines;
+}
+
+std::string influenceText(const Truss& truss, const InfluenceReport& report) {
+    std::string text = tableText(ordinateTable(truss, report)) + areaSentence(truss, report) + "\n";
     for (const std::string& assumed : report.assumed) {
         text += assumed + "\n";
     }
-    return text + movingText(truss, report);
+    const std::vector<std::string> moving = movingLines(truss, report);
+    if (!moving.empty()) {
+        text += "\n" + english(Phrase::MovingHeading) + "\n";
+    }
+    for (const std::string& line : moving) {
+        text += "  " + line + "\n";
+    }
+    return text;
 }
 
-std::string envelopeText(const Truss& truss, const std::vector<MemberEnvelope>& envelope) {
-    const std::string unit = symbolOf(truss.units.force);
-    const double newton = toNewton(truss.units.force);
-    TextTable table;
-    table.caption = english(Phrase::EnvelopeCaption);
-    table.head = {column(Phrase::ColumnMember), column(Phrase::ColumnTension, unit),
-                  column(Phrase::ColumnGivenBy), column(Phrase::ColumnCompression, unit),
-                  column(Phrase::ColumnGivenBy)};
-    table.numeric = {false, true, false, true, false};
-    for (std::size_t i = 0; i < envelope.size(); ++i) {
-        const MemberEnvelope& each = envelope[i];
-        table.rows.push_back({memberName(truss, MemberId{static_cast<int>(i)}),
-                              formatNumber(each.tension.force / newton, numberStyleOf(truss)),
-                              choiceName(each.tension.choice),
-                              formatNumber(-each.compression.force / newton, numberStyleOf(truss)),
-                              choiceName(each.compression.choice)});
+std::string pathName(const Truss& truss, const std::vector<JointId>& path) {
+    std::string name;
+    for (const JointId joint : path) {
+        name += (name.empty() ? "" : "–") + truss.joints[joint.at()].label;
     }
-    return tableText(table);
+    return name;
+}
+
+std::string pathLength(const Truss& truss, double metres) {
+    return withUnit(formatGiven(metres / toMetre(truss.units.length), numberStyleOf(truss)),
+                    symbolOf(truss.units.length));
+}
+
+bool leadsRight(const Truss& truss, const std::vector<JointId>& path) {
+    return truss.joints[path.back().at()].at.x > truss.joints[path.front().at()].at.x;
 }
 
 } // namespace gusset

@@ -1,8 +1,9 @@
 #pragma once
-// Influence lines and envelopes in words and tables, in the model's units and number form.
+// Influence lines in words and tables, in the model's units and number form: the one source of the
+// notebook's, the page's and the command line's.
 
 #include "report/rich_text.hpp"
-#include "statics/envelope.hpp"
+#include "report/table.hpp"
 #include "statics/influence_report.hpp"
 
 #include <string>
@@ -19,9 +20,38 @@ namespace gusset {
 [[nodiscard]] std::string signedOrdinate(const Truss&, const InfluenceReport&, double value);
 // What the line is, and its greatest and least ordinates: for a caption, and for who can't see it.
 [[nodiscard]] std::string influenceSentence(const Truss&, const InfluenceReport&);
-// Joints, ordinates, areas, and what the moving loads make of it.
+// The value at a place, m from the start of the path, held to its ends: "Load on D, 6 m from A:
+// −2/3 = −0.6667" where the exact ordinate is known, "Load 4.2 m from A: −0.35" between joints.
+[[nodiscard]] std::string readingSentence(const Truss&, const InfluenceReport&, double at);
+// The joint of the path that is read within `slack` (m) of a place, so that a finger can hit it;
+// else the place.
+[[nodiscard]] double nearJoint(const InfluenceReport&, double at, double slack);
+
+struct OrdinateRow {
+    JointId joint;
+    double at = 0;        // m from the start of the path
+    std::string name;     // the joint's label
+    std::string from;     // length units from the start
+    std::string ordinate; // with sign
+    std::string exact;    // "−√2/2"; empty where it is not known
+};
+[[nodiscard]] std::vector<OrdinateRow> ordinateRows(const Truss&, const InfluenceReport&);
+// Headings of these rows, with units.
+[[nodiscard]] std::string headOfDistance(const Truss&);
+[[nodiscard]] std::string headOfOrdinate(const Truss&, const InfluenceReport&);
+[[nodiscard]] TextTable ordinateTable(const Truss&, const InfluenceReport&);
+[[nodiscard]] std::string areaSentence(const Truss&, const InfluenceReport&);
+// What each moving load on this path makes of the effect, and where it stands then: a line an
+// extreme that is not zero.
+[[nodiscard]] std::vector<std::string> movingLines(const Truss&, const InfluenceReport&);
+// All of this.
 [[nodiscard]] std::string influenceText(const Truss&, const InfluenceReport&);
-// A row a member: greatest tension and compression, and what gives them.
-[[nodiscard]] std::string envelopeText(const Truss&, const std::vector<MemberEnvelope>&);
+
+// "A–B–D" of a path.
+[[nodiscard]] std::string pathName(const Truss&, const std::vector<JointId>& path);
+// "1.5 m" of a length in m.
+[[nodiscard]] std::string pathLength(const Truss&, double metres);
+// Whether a train that is not reversed faces the right of the board.
+[[nodiscard]] bool leadsRight(const Truss&, const std::vector<JointId>& path);
 
 } // namespace gusset

@@ -231,11 +231,22 @@ enum class Phrase {
     ColumnExactly,
     InfluenceAreas, // {positive} {negative}
     MovingHeading,
-    TrainOnwards,  // {load} {value} {axle} {joint}
-    TrainReversed, // likewise
+    TrainAt,       // {load} {value} {axle} {joint} {way}
     UniformFromTo, // {load} {value} {from} {to}
     UniformWorst,  // {load} {value}
+    NothingFrom,   // {load}
+    FacingLeft,
+    FacingRight,
+    ReadOnJoint, // {joint} {value} {distance} {start}
+    ReadBetween, // {value} {distance} {start}
+    ReadAtStart, // {start} {value}
     EnvelopeCaption,
+    EnvelopeUnder, // {load}
+    EnvelopeOver,  // {choices}
+    EnvelopeOfOne,
+    AxleOn,       // {axle} {joint} {way}
+    PlacedFromTo, // {from} {to}
+    PlacedWorst,
     ColumnTension,
     ColumnCompression,
     ColumnGivenBy,

@@ -41,18 +41,24 @@ void widen(const std::vector<double>& forces, const LoadChoice& choice,
 
 } // namespace
 
-std::vector<LoadChoice> envelopeChoices(const Truss& truss) {
+std::vector<LoadChoice> combinationChoices(const Truss& truss) {
     std::vector<LoadChoice> choices;
     for (const Combination& combination : truss.combinations) {
         choices.push_back({"", combination.id});
     }
-    if (!choices.empty()) {
-        return choices;
-    }
+    return choices;
+}
+
+std::vector<LoadChoice> caseChoices(const Truss& truss) {
+    std::vector<LoadChoice> choices;
     for (const std::string& name : caseNames(truss)) {
         choices.push_back({name, ""});
     }
     return choices;
+}
+
+std::vector<LoadChoice> envelopeChoices(const Truss& truss) {
+    return truss.combinations.empty() ? caseChoices(truss) : combinationChoices(truss);
 }
 
 Outcome<std::vector<MemberEnvelope>> envelopeOf(const Truss& truss,

@@ -16,6 +16,8 @@ struct MemberEnvelope {
     ForceExtreme compression; // force ≤ 0
 };
 
+[[nodiscard]] std::vector<LoadChoice> combinationChoices(const Truss&); // each of them alone
+[[nodiscard]] std::vector<LoadChoice> caseChoices(const Truss&);        // likewise
 // The choices that an envelope runs over: every combination, or every case when the model has none.
 [[nodiscard]] std::vector<LoadChoice> envelopeChoices(const Truss&);
 

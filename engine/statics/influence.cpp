@@ -6,6 +6,7 @@
 #include "model/path_faults.hpp"
 
 #include <algorithm>
+#include <cassert>
 #include <cmath>
 
 namespace gusset {
@@ -137,6 +138,21 @@ InfluenceLine influenceLine(const PathAnalysis& analysis, const Effect& effect) 
     return line;
 }
 
+Truss withUnitLoad(Truss truss, JointId joint) {
+    truss.loads.assign(1, {});
+    truss.loads.front().what = JointForce{joint, 0, -1};
+    return truss;
+}
+
+Surd exactEffect(const ExactSolution& exact, const Effect& effect) {
+    assert(exact.solved && effect.kind != EffectKind::Displacement);
+    if (effect.kind == EffectKind::MemberForce) {
+        return exact.forces[effect.member.at()];
+    }
+    const ExactSolution::Reaction& reaction = exact.jointReactions[effect.joint.at()];
+    return effect.horizontal ? reaction.x : reaction.y;
+}
+
 std::vector<Surd> exactOrdinates(const Truss& truss, const std::vector<JointId>& path,
                                  const Effect& effect) {
     if (effect.kind == EffectKind::Displacement) {
@@ -144,20 +160,11 @@ std::vector<Surd> exactOrdinates(const Truss& truss, const std::vector<JointId>&
     }
     std::vector<Surd> ordinates;
     for (JointId joint : path) {
-        Truss loaded = truss;
-        loaded.loads.resize(1);
-        loaded.loads[0] = {};
-        loaded.loads[0].what = JointForce{joint, 0, -1};
-        const ExactSolution exact = solveExactly(loaded);
+        const ExactSolution exact = solveExactly(withUnitLoad(truss, joint));
         if (!exact.solved) {
             return {};
         }
-        if (effect.kind == EffectKind::MemberForce) {
-            ordinates.push_back(exact.forces[effect.member.at()]);
-            continue;
-        }
-        const ExactSolution::Reaction& reaction = exact.jointReactions[effect.joint.at()];
-        ordinates.push_back(effect.horizontal ? reaction.x : reaction.y);
+        ordinates.push_back(exactEffect(exact, effect));
     }
     return ordinates;
 }

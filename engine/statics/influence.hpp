@@ -51,6 +51,10 @@ inline constexpr std::size_t kLargestPath = 20'000'000;
 // Precondition: the responses have displacements if the effect is one.
 [[nodiscard]] InfluenceLine influenceLine(const PathAnalysis&, const Effect&);
 
+// The truss under a unit load that stands on one joint, in its own unit of force, and nothing else.
+[[nodiscard]] Truss withUnitLoad(Truss, JointId);
+// What the solved truss says of an effect. Precondition: solved, and no displacement.
+[[nodiscard]] Surd exactEffect(const ExactSolution&, const Effect&);
 // The ordinates as exact numbers; empty where exact forces are not to be had, and for
 // displacements.
 [[nodiscard]] std::vector<Surd> exactOrdinates(const Truss&, const std::vector<JointId>& path,

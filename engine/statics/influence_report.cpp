@@ -1,6 +1,7 @@
 #include "statics/influence_report.hpp"
 
 #include <algorithm>
+#include <utility>
 
 namespace gusset {
 namespace {
@@ -48,21 +49,42 @@ Outcome<InfluenceReport> influenceReport(const Truss& truss, const std::vector<J
     if (!analysis) {
         return analysis.issues();
     }
-    if (const Issues faults = faultsOfEffect(truss, analysis.value(), effect); !faults.empty()) {
+    Outcome<InfluenceReport> found = influenceReport(truss, analysis.value(), effect);
+    if (!found) {
+        return found;
+    }
+    InfluenceReport report = std::move(found).value();
+    report.exact = exactOrdinates(truss, path, effect);
+    return report;
+}
+
+Outcome<InfluenceReport> influenceReport(const Truss& truss, const PathAnalysis& analysis,
+                                         const Effect& effect) {
+    if (const Issues faults = faultsOfEffect(truss, analysis, effect); !faults.empty()) {
         return faults;
     }
     InfluenceReport report;
     report.effect = effect;
-    report.path = path;
-    report.line = influenceLine(analysis.value(), effect);
-    report.exact = exactOrdinates(truss, path, effect);
-    report.assumed = analysis.value().assumed;
+    report.path = analysis.path;
+    report.line = influenceLine(analysis, effect);
+    report.assumed = analysis.assumed;
     for (const MovingLoad& load : truss.moving) {
-        if (load.path == path) {
+        if (load.path == analysis.path) {
             report.moving.push_back(resultOf(truss, report.line, load));
         }
     }
     return report;
+}
+
+std::vector<MovingResult> membersUnder(const Truss& truss, const PathAnalysis& analysis,
+                                       const MovingLoad& load) {
+    std::vector<MovingResult> results;
+    for (std::size_t i = 0; i < truss.members.size(); ++i) {
+        Effect effect;
+        effect.member = MemberId{static_cast<int>(i)};
+        results.push_back(resultOf(truss, influenceLine(analysis, effect), load));
+    }
+    return results;
 }
 
 } // namespace gusset

@@ -34,5 +34,13 @@ struct InfluenceReport {
 // The effect's joint or member is of the truss. `of` is left to the caller.
 [[nodiscard]] Outcome<InfluenceReport>
 influenceReport(const Truss&, const std::vector<JointId>& path, const Effect&);
+// The same from an analysis of the path that is there, without the exact ordinates, which take far
+// longer than all the rest.
+[[nodiscard]] Outcome<InfluenceReport> influenceReport(const Truss&, const PathAnalysis&,
+                                                       const Effect&);
+
+// What one moving load makes of every member's force, a member each.
+[[nodiscard]] std::vector<MovingResult> membersUnder(const Truss&, const PathAnalysis&,
+                                                     const MovingLoad&);
 
 } // namespace gusset

@@ -9,15 +9,6 @@
 namespace gusset {
 namespace {
 
-std::string trimmed(const std::string& text) {
-    const char* blanks = " \t\r\n";
-    const std::size_t from = text.find_first_not_of(blanks);
-    if (from == std::string::npos) {
-        return "";
-    }
-    return text.substr(from, text.find_last_not_of(blanks) - from + 1);
-}
-
 Issue noJoint(const std::string& label) {
     return {IssueCode::UnknownName, "", "There is no joint “" + label + "”."};
 }
@@ -108,6 +99,15 @@ Load withNumber(Load load, int column, double number) {
 
 } // namespace
 
+std::string trimmed(const std::string& text) {
+    const char* blanks = " \t\r\n";
+    const std::size_t from = text.find_first_not_of(blanks);
+    if (from == std::string::npos) {
+        return "";
+    }
+    return text.substr(from, text.find_last_not_of(blanks) - from + 1);
+}
+
 Outcome<Pair> readEnds(const Truss& truss, const std::string& typed) {
     const std::string text = trimmed(typed);
     if (const std::optional<Pair> pair = splitAtSign(truss, text)) {
@@ -195,6 +195,12 @@ Outcome<Edit> readLoadCell(const Truss& truss, const Cell& cell, const std::stri
         return Edit(SetLoad{LoadId{cell.row}, atJoint(old, joint.value())});
     }
     const Load& old = truss.loads[static_cast<std::size_t>(cell.row)];
+    if (cell.column == column::kLoadCase) {
+        Load load = old;
+        const std::string name = trimmed(text);
+        load.caseId = name == kDefaultCase ? "" : name;
+        return Edit(SetLoad{LoadId{cell.row}, load});
+    }
     const Outcome<double> number = readLoadNumber(truss, old, cell, text);
     if (number) {
         return Edit(SetLoad{LoadId{cell.row}, withNumber(old, cell.column, number.value())});

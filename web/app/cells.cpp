@@ -22,12 +22,16 @@ constexpr std::array<TableNames, 6> kNames{{
     {"joint", {"label", "x", "y"}, 3},
     {"member", {"ends", "section", "warming", "misfit"}, 4},
     {"support", {"joint", "direction", "settle"}, 3},
-    {"load", {"joint", "first", "second"}, 3},
+    {"load", {"joint", "first", "second", "case"}, 4},
     {"material", {"id", "E", "strength", "density", "alpha"}, 5},
     {"section", {"id", "material", "make"}, 3},
 }};
 
 const TableNames& namesOf(CellTable table) { return kNames[static_cast<std::size_t>(table)]; }
+
+bool isCase(const Cell& cell) {
+    return cell.table == CellTable::Loads && cell.column == column::kLoadCase;
+}
 
 std::optional<double> loadNumber(const Load& load, int column) {
     if (const auto* force = std::get_if<JointForce>(&load.what)) {
@@ -71,6 +75,8 @@ std::string labelOf(const Truss& truss, JointId joint) {
     return joint.valid() ? truss.joints[joint.at()].label : "";
 }
 
+std::string caseOf(const Load& load) { return load.caseId.empty() ? kDefaultCase : load.caseId; }
+
 // The words of a cell that holds no number.
 std::string wordsIn(const Truss& truss, const Cell& cell) {
     const auto row = static_cast<std::size_t>(cell.row);
@@ -88,7 +94,7 @@ std::string wordsIn(const Truss& truss, const Cell& cell) {
         return cell.column == column::kSupportSettle ? settleText(truss.supports[row])
                                                      : labelOf(truss, truss.supports[row].joint);
     case CellTable::Loads:
-        return labelOf(truss, jointOf(truss.loads[row]));
+        return isCase(cell) ? caseOf(truss.loads[row]) : labelOf(truss, jointOf(truss.loads[row]));
     case CellTable::Materials:
         return truss.materials[row].id;
     case CellTable::Sections:
@@ -209,7 +215,8 @@ bool canType(const Truss& truss, const Cell& cell) {
     }
     const auto row = static_cast<std::size_t>(cell.row);
     if (cell.table == CellTable::Loads) {
-        return jointOf(truss.loads[row]).valid() || numberIn(truss, cell).has_value();
+        return isCase(cell) || jointOf(truss.loads[row]).valid() ||
+               numberIn(truss, cell).has_value();
     }
     const bool ofRoller =
         cell.table == CellTable::Supports && cell.column == column::kSupportDirection;
@@ -218,8 +225,9 @@ bool canType(const Truss& truss, const Cell& cell) {
 
 bool isNumber(const Cell& cell) {
     switch (cell.table) {
-    case CellTable::Joints:
     case CellTable::Loads:
+        return cell.column > 0 && !isCase(cell);
+    case CellTable::Joints:
     case CellTable::Materials:
         return cell.column > 0;
     case CellTable::Members:

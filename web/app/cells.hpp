@@ -28,6 +28,7 @@ inline constexpr int kSupportSettle = 2;    // "0, -5" of a pin, "-5" along a ro
 inline constexpr int kLoadJoint = 0;
 inline constexpr int kLoadFirst = 1;  // F_x, or the size
 inline constexpr int kLoadSecond = 2; // F_y, or the angle; of a chord load, per length
+inline constexpr int kLoadCase = 3;
 inline constexpr int kMaterialId = 0;
 inline constexpr int kMaterialE = 1;
 inline constexpr int kMaterialStrength = 2;
@@ -53,7 +54,7 @@ inline constexpr const char* kTitleKey = "title"; // the one field that stands i
 [[nodiscard]] std::string keyOf(const Cell&);
 [[nodiscard]] std::optional<Cell> cellOf(const std::string& key);
 // A new joint begins with its place (its label comes by itself), any other new row with its first
-// cell. The direction of a pin and loads that are not on one joint can't be typed.
+// cell. The direction of a pin can't be typed; of loads that are not on one joint only the case.
 [[nodiscard]] bool canType(const Truss&, const Cell&);
 [[nodiscard]] bool isNumber(const Cell&); // words otherwise
 

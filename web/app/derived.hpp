@@ -3,6 +3,7 @@
 // was made from and made again only when the key has changed and somebody looks.
 
 #include "app/action.hpp"
+#include "app/derived_moving.hpp"
 #include "app/shown_working.hpp"
 #include "report/movement_text.hpp"
 #include "report/results_text.hpp"
@@ -33,6 +34,9 @@ struct Derived {
     bool exactDone = false;
     std::vector<std::string> exactForces; // "25√5/2", a member each; empty where there are none
     std::string exactWhyNot;              // then a sentence
+
+    EnvelopeShown envelope; // each while its page is looked at
+    InfluenceShown influence;
 
     ShownWorking working;
 

@@ -37,6 +37,12 @@ Rect notebookSheet(const Viewport& viewport, double share) {
 
 } // namespace
 
+double notebookMargin(const PageLayout& layout) { return layout.narrow ? 12 : 20; }
+
+double columnWidth(const PageLayout& layout) {
+    return layout.notebook.size.x - 2 * notebookMargin(layout);
+}
+
 PageLayout layoutFor(const Viewport& viewport, const NotebookState& notebook) {
     PageLayout layout;
     const Vec2 page = viewport.size;

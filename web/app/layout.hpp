@@ -36,6 +36,10 @@ struct PageLayout {
     Rect header;   // title, undo, redo, share
 };
 
+// CSS px between the notebook's edges and what stands in it, left and right.
+[[nodiscard]] double notebookMargin(const PageLayout&);
+// And what is left between them for a drawing.
+[[nodiscard]] double columnWidth(const PageLayout&);
 [[nodiscard]] PageLayout layoutFor(const Viewport&, const NotebookState&);
 // The camera with its covers set so that "the free part of the board" is right.
 [[nodiscard]] Camera withLayout(const Camera&, const Viewport&, const PageLayout&);

@@ -85,16 +85,33 @@ struct View {
 };
 
 enum class NotebookTab { Model, Forces, Working, Share };
-enum class ResultPage { Forces, Movement };
+enum class ResultPage { Forces, Movement, Envelope, Influence };
 enum class WorkingPage { Truss, OneForce, Displacement, Polygon, Settings };
+
+// Which path a load takes on the page of influence lines. What can't be found any more gives way
+// to the first path that there is.
+enum class PathKind { Moving, Bottom, Top, Picked };
+struct InfluenceView {
+    PathKind path = PathKind::Moving;
+    std::string load;                // Moving: its id
+    std::vector<std::string> picked; // Picked: labels, since ids change with edits
+    bool picking = false;            // taps on joints go into `picked`
+    bool horizontal = false;         // of a reaction or a displacement
+    std::optional<double> at;        // m from the start: read there; none: at the largest ordinate
+    bool members = false;            // all members under the moving loads too
+
+    friend bool operator==(const InfluenceView&, const InfluenceView&) = default;
+};
 struct NotebookState {
     bool open = true;
     NotebookTab tab = NotebookTab::Forces;
     double width = 400;  // CSS px, wide screens
     double sheet = 0.45; // share of the height, narrow screens
     ResultPage results = ResultPage::Forces;
-    bool exact = false; // exact forces beside the decimals
-    int mechanism = 0;  // which of several is looked at
+    bool exact = false;           // exact forces beside the decimals
+    int mechanism = 0;            // which of several is looked at
+    bool envelopeOfCases = false; // rather than of the combinations
+    InfluenceView influence;
     WorkingPage working = WorkingPage::Truss;
     bool bySection = false;  // OneForce: by a section rather than by the shortest chain
     bool horizontal = false; // Displacement: along x

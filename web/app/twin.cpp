@@ -126,6 +126,34 @@ std::string twinHtml(const AppState& state, const Derived& derived) {
     return html;
 }
 
+std::string movingHtml(const AppState& state, const Derived& derived) {
+    const Truss& truss = state.truss;
+    const auto line = [](const std::string& text) { return "<p>" + escapeHtml(text) + "</p>\n"; };
+    if (showsEnvelope(state)) {
+        const EnvelopeShown& shown = derived.envelope;
+        return "<h3>Envelope</h3>\n" +
+               (shown.rows.empty() ? line(shown.says)
+                                   : tableHtml(envelopeTable(truss, shown.says, shown.rows)));
+    }
+    if (!showsInfluence(state)) {
+        return {};
+    }
+    const InfluenceShown& shown = derived.influence;
+    std::string html = "<h3>Influence line</h3>\n";
+    if (!shown.report) {
+        return html + line(shown.says);
+    }
+    html +=
+        line(shown.reading) + tableHtml(ordinateTable(truss, *shown.report)) + line(shown.areas);
+    for (const std::string& moving : shown.moving) {
+        html += line(moving);
+    }
+    for (const MembersUnder& under : shown.members) {
+        html += tableHtml(envelopeTable(truss, under.caption, under.rows));
+    }
+    return html;
+}
+
 std::string boardSummary(const AppState& state, const Derived& derived) {
     const Truss& truss = state.truss;
     std::string text = "The board: " + counted(truss.joints.size(), "joint") + ", " +

@@ -1,5 +1,6 @@
 #include "app/update.hpp"
 
+#include "app/derived_moving.hpp"
 #include "exchange/json.hpp"
 #include "exchange/link.hpp"
 
@@ -96,6 +97,8 @@ void carryOut(AppState& state, const Commit& action) {
     if (std::holds_alternative<ReplaceTruss>(action.edit)) {
         state.notebook.step = 0;
         state.notebook.mechanism = 0;
+        state.notebook.envelopeOfCases = false;
+        state.notebook.influence = {};
         state.motion = {.plays = true};
         state.choice = {};
         fit(state);
@@ -154,7 +157,29 @@ void carryOut(AppState& state, const SetTool& action) {
     state.tool = action.tool;
 }
 
-void carryOut(AppState& state, const SetSelection& action) { state.selection = action.things; }
+// While a path is picked, a tap on a joint adds it or takes it back.
+void pick(AppState& state, JointId joint) {
+    if (joint.at() >= state.truss.joints.size()) {
+        return;
+    }
+    InfluenceView& view = state.notebook.influence;
+    const std::string& label = state.truss.joints[joint.at()].label;
+    if (std::erase(view.picked, label) == 0) {
+        view.picked.push_back(label);
+    }
+    view.path = PathKind::Picked;
+    view.at.reset();
+}
+
+void carryOut(AppState& state, const SetSelection& action) {
+    if (state.notebook.influence.picking && showsInfluence(state)) {
+        for (const JointId joint : action.things.joints) {
+            pick(state, joint);
+        }
+        return;
+    }
+    state.selection = action.things;
+}
 
 void carryOut(AppState& state, const SetHover& action) { state.hover = action.hit; }
 

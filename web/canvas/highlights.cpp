@@ -65,6 +65,18 @@ void haloThings(Drawing& drawing, const Things& things, const Halo& halo) {
     }
 }
 
+// What the influence line is of.
+Things askedFor(const InfluenceShown& shown) {
+    const Effect& effect = shown.effect;
+    Things things;
+    if (effect.kind == EffectKind::MemberForce) {
+        things.members.push_back(effect.member);
+    } else {
+        things.joints.push_back(effect.joint);
+    }
+    return things;
+}
+
 // What the step of the working that is on the screen speaks of.
 Things spokenOf(const Drawing& drawing) {
     const NotebookState& notebook = drawing.state.notebook;
@@ -122,10 +134,11 @@ void drawBox(Drawing& drawing, Vec2 corner, Vec2 opposite) {
 } // namespace
 
 void drawHalos(Drawing& drawing) {
+    drawPath(drawing);
     haloThings(drawing, drawing.state.selection, {});
     haloThings(drawing, thingsOf(drawing.state.hover), {});
     // A pale band with an edge: on a full one tension and compression would not be told apart.
-    const Things spoken = spokenOf(drawing);
+    const Things spoken = drawing.influence ? askedFor(*drawing.influence) : spokenOf(drawing);
     haloThings(drawing, spoken, {Ink::Accent, kLitWidth + 2 * kLitEdge});
     haloThings(drawing, spoken, {Ink::Halo, kLitWidth});
 }

@@ -47,7 +47,8 @@ struct MemberStyle {
 };
 
 bool showsForces(const Drawing& drawing) {
-    return drawing.solved && drawing.state.view.showForces && !drawing.movement;
+    return drawing.solved && drawing.state.view.showForces && !drawing.movement &&
+           !drawing.influence;
 }
 
 MemberStyle styleOf(const Drawing& drawing, std::size_t member) {
@@ -208,6 +209,7 @@ Scene buildScene(const AppState& state, const Derived& derived, const MeasureTex
                     .at = {},
                     .solved = derived.revision == state.revision && derived.solution.solved,
                     .movement = movementShown(state, derived),
+                    .influence = influenceLit(state, derived),
                     .largestForce = largestForce(derived.solution),
                     .scene = {},
                     .obstacles = Obstacles(freeBoard(camera)),
@@ -227,6 +229,7 @@ Scene buildScene(const AppState& state, const Derived& derived, const MeasureTex
     drawReactions(drawing);
     drawMechanism(drawing);
     drawMovement(drawing);
+    drawInfluence(drawing);
     drawJoints(drawing);
     drawGesture(drawing);
     drawHint(drawing);

@@ -20,6 +20,7 @@ struct Drawing {
     std::vector<Vec2> at;             // CSS px, a joint each
     bool solved = false;              // the forces in `derived` belong to the truss on the board
     std::optional<Movement> movement; // drawn over the truss, which steps back for it
+    const InfluenceShown* influence;  // likewise, and the model's own loads; or none
     double largestForce = 0;          // N, of a member
     Scene scene;
     Obstacles obstacles;
@@ -34,6 +35,9 @@ inline constexpr double kLoadWeight = 4;
 inline constexpr double kReactionWeight = 3;
 inline constexpr double kForceWeight = 1; // plus the member's share of the largest force
 
+// The line that its page shows of the truss as it is now; none.
+[[nodiscard]] const InfluenceShown* influenceLit(const AppState&, const Derived&);
+
 void addLine(Drawing&, const LineMark&); // left out or cut where it lies outside the board
 void addArrow(Drawing&, const Arrow&, Ink, float width);
 void growBox(Drawing&, Vec2 point);
@@ -46,6 +50,8 @@ void drawLoads(Drawing&);
 void drawReactions(Drawing&);
 void drawMechanism(Drawing&); // by arrows, while it rests
 void drawMovement(Drawing&);
+void drawPath(Drawing&);      // beneath everything: where the unit load travels, and its effect
+void drawInfluence(Drawing&); // the unit load, and its effect in figures
 void drawDimensions(Drawing&);
 
 void drawHalos(Drawing&);   // beneath everything: what is selected, hovered, or spoken of

@@ -205,6 +205,9 @@ void drawSupports(Drawing& drawing) {
 }
 
 void drawLoads(Drawing& drawing) {
+    if (drawing.influence) {
+        return;
+    }
     for (const ChordSymbol& symbol : drawing.symbols.chords) {
         drawChordLoad(drawing, symbol);
     }
@@ -215,7 +218,8 @@ void drawLoads(Drawing& drawing) {
 
 void drawReactions(Drawing& drawing) {
     const Truss& truss = drawing.state.truss;
-    if (!drawing.solved || !drawing.state.view.showReactions || drawing.movement) {
+    if (!drawing.solved || !drawing.state.view.showReactions || drawing.movement ||
+        drawing.influence) {
         return;
     }
     const std::vector<Component> components = reactionComponents(drawing);

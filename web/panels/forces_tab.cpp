@@ -185,7 +185,7 @@ void forcesPage(PanelContext& context) {
 }
 
 ResultPage pageChoice(PanelContext& context) {
-    constexpr std::array kPages{"Forces", "Displacements"};
+    constexpr std::array kPages{"Forces", "Displacements", "Envelope", "Influence"};
     NotebookState notebook = context.state.notebook;
     const int now = static_cast<int>(notebook.results);
     const int chosen = wordChoice(context.ui, "results", kPages, now);
@@ -235,6 +235,12 @@ void forcesTab(PanelContext& context) {
         break;
     case ResultPage::Movement:
         movementPage(context);
+        break;
+    case ResultPage::Envelope:
+        envelopePage(context);
+        break;
+    case ResultPage::Influence:
+        influencePage(context);
         break;
     }
 }

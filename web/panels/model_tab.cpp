@@ -32,22 +32,6 @@ ImGuiListClipper clipperFor(const PanelContext& context, const Table& table, con
     return clipper;
 }
 
-void removeButton(PanelContext& context, const Table::Box& box, const TableOf& of, int row) {
-    const Ui& ui = context.ui;
-    const ImVec2 back = ImGui::GetCursorScreenPos();
-    ImGui::SetCursorScreenPos(box.low);
-    const std::string label = std::string("Remove##") + of.id + std::to_string(row);
-    if (ImGui::InvisibleButton(label.c_str(), {box.high.x - box.low.x, box.high.y - box.low.y})) {
-        context.actions.push_back(Commit{Remove{only(of.kind, row)}});
-    }
-    const bool lit = ImGui::IsItemHovered();
-    drawIcon(*ImGui::GetWindowDrawList(), Icon::Trash,
-             {(box.low.x + box.high.x) / 2, (box.low.y + box.high.y) / 2}, ui.px(18),
-             packed(lit ? ui.palette->warning : ui.palette->edge));
-    drawFocus(ui);
-    ImGui::SetCursorScreenPos(back);
-}
-
 // One row with its fields; `middle` draws what is not a field.
 template <class Middle>
 void rowOf(PanelContext& context, Table& table, const TableOf& of, int row, int columns,
@@ -61,8 +45,9 @@ void rowOf(PanelContext& context, Table& table, const TableOf& of, int row, int 
         hoverRow(context, of.kind, row);
     }
     middle(row, isNew);
-    if (!isNew) {
-        removeButton(context, table.cell(columns - 1), of, row);
+    const std::string remove = std::string("Remove##") + of.id + std::to_string(row);
+    if (!isNew && trashButton(context.ui, table.cell(columns - 1), remove)) {
+        context.actions.push_back(Commit{Remove{only(of.kind, row)}});
     }
 }
 
@@ -72,14 +57,15 @@ void select(PanelContext& context, HitKind kind, int row, bool pressed) {
     }
 }
 
-// Rows of three typed cells; `extra` writes what stands in a row besides.
+// Rows of typed cells; `extra` writes what stands in a row besides.
 template <class Extra>
 void typedRows(PanelContext& context, Table& table, const TableOf& of, Extra extra) {
+    const int columns = columnsOf(of.table);
     ImGuiListClipper clipper = clipperFor(context, table, of);
     while (clipper.Step()) {
         for (int row = clipper.DisplayStart; row < clipper.DisplayEnd; ++row) {
-            rowOf(context, table, of, row, 4, [&](int at, bool isNew) {
-                for (int column = 0; column < 3; ++column) {
+            rowOf(context, table, of, row, columns + 1, [&](int at, bool isNew) {
+                for (int column = 0; column < columns; ++column) {
                     const bool pressed = cellField(context, table, column, {of.table, at, column});
                     select(context, of.kind, at, pressed && !isNew);
                 }
@@ -223,8 +209,9 @@ void loads(PanelContext& context) {
     const char* unit = symbolOf(truss.units.force);
     const std::string first = withUnit("→ or size", unit);
     const std::string second = withUnit("↑ or angle", unit);
-    const std::array columns{Column{"load at", 64, 1}, Column{first, 84, 1, Align::Right},
-                             Column{second, 84, 1, Align::Right}, Column{"", kTouchTarget, 0}};
+    const std::array columns{Column{"load at", 64, 1}, Column{first, 80, 1, Align::Right},
+                             Column{second, 80, 1, Align::Right}, Column{"case", 60, 1},
+                             Column{"", kTouchTarget, 0}};
     sectionHeading(context.ui, counted("Loads", rowsOf(truss, CellTable::Loads)));
     Table table(context.ui, "loads", columns);
     table.header();
@@ -249,6 +236,8 @@ void modelTab(PanelContext& context) {
     supports(context);
     loads(context);
     propertyTables(context);
+    combinationsTable(context);
+    movingTables(context);
     modelSettings(context);
     gap(context.ui, 16);
     endScroll();

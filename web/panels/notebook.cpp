@@ -112,8 +112,9 @@ void notebookPanel(PanelContext& context) {
         return;
     }
     const bool narrow = context.layout.narrow;
-    beginSheet(context.ui, "notebook", context.layout.notebook,
-               {.padding = {narrow ? 12.0f : 20.0f, narrow ? 2.0f : 6.0f}});
+    beginSheet(
+        context.ui, "notebook", context.layout.notebook,
+        {.padding = {static_cast<float>(notebookMargin(context.layout)), narrow ? 2.0f : 6.0f}});
     const ImVec2 start = ImGui::GetCursorScreenPos();
     if (narrow) {
         const float y = context.ui.px(context.layout.notebook.at.y);

@@ -1,5 +1,7 @@
 #include "panels/parts.hpp"
 
+#include "app/load_cells.hpp"
+
 #include <imgui_internal.h>
 
 #include <algorithm>
@@ -148,7 +150,8 @@ void finishPicked(PanelContext& context, FieldDone done) {
     for (Action& action : actions) {
         if (auto* begin = std::get_if<BeginField>(&action)) {
             const std::optional<Cell> next = cellOf(begin->key);
-            if (!cell || !next || next->row != cell->row || next->column == 0) {
+            if (!cell || !next || next->row != cell->row || next->column == 0 ||
+                (next->table == CellTable::Loads && next->column == column::kLoadCase)) {
                 continue; // there is no such field in the inspector
             }
             begin->key = kPickedPrefix + begin->key;
@@ -166,7 +169,8 @@ void takeFieldDone(PanelContext& context) {
     FieldDone done = *context.field.done;
     if (done.key.starts_with(kPickedPrefix)) {
         finishPicked(context, done);
-    } else if (finishCell(context.state, done, context.actions)) {
+    } else if (finishCell(context.state, done, context.actions) ||
+               finishListField(context.state, done, context.actions)) {
         context.field.done.reset();
     } else if (done.key == kOpenKey) {
         context.field.done.reset();
@@ -245,6 +249,20 @@ void pressableRow(PanelContext& context, Table& table, HitKind kind, int index) 
     if (state.pressed) {
         context.actions.push_back(SetSelection{only(kind, index)});
     }
+}
+
+bool trashButton(const Ui& ui, const Table::Box& box, const std::string& label) {
+    const ImVec2 back = ImGui::GetCursorScreenPos();
+    ImGui::SetCursorScreenPos(box.low);
+    const bool pressed =
+        ImGui::InvisibleButton(label.c_str(), {box.high.x - box.low.x, box.high.y - box.low.y});
+    const bool lit = ImGui::IsItemHovered();
+    drawIcon(*ImGui::GetWindowDrawList(), Icon::Trash,
+             {(box.low.x + box.high.x) / 2, (box.low.y + box.high.y) / 2}, ui.px(18),
+             packed(lit ? ui.palette->warning : ui.palette->edge));
+    drawFocus(ui);
+    ImGui::SetCursorScreenPos(back);
+    return pressed;
 }
 
 std::string quantity(const std::string& number, const char* unit) {

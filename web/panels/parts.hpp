@@ -42,6 +42,10 @@ void hoverRow(PanelContext&, HitKind, int index);
 // A row that stands for a thing of the board: each lights the other, pressing picks it.
 void pressableRow(PanelContext&, Table&, HitKind, int index);
 
+// Removes the row of a table, in its last cell. `label` is its name, with ## and what tells it from
+// others.
+[[nodiscard]] bool trashButton(const Ui&, const Table::Box&, const std::string& label);
+
 // "4.00 m" with the thin space of print; the number alone when the model is in plain numbers.
 [[nodiscard]] std::string quantity(const std::string& number, const char* unit);
 // "heading, kN", or the heading alone when the model is in plain numbers.

@@ -11,23 +11,6 @@
 namespace gusset {
 namespace {
 
-// A trash sign in a cell; true when it was pressed.
-bool removal(PanelContext& context, const Table::Box& box, const std::string& what) {
-    const Ui& ui = context.ui;
-    const ImVec2 back = ImGui::GetCursorScreenPos();
-    ImGui::SetCursorScreenPos(box.low);
-    const std::string label = "Remove##" + what;
-    const bool pressed =
-        ImGui::InvisibleButton(label.c_str(), {box.high.x - box.low.x, box.high.y - box.low.y});
-    const bool lit = ImGui::IsItemHovered();
-    drawIcon(*ImGui::GetWindowDrawList(), Icon::Trash,
-             {(box.low.x + box.high.x) / 2, (box.low.y + box.high.y) / 2}, ui.px(18),
-             packed(lit ? ui.palette->warning : ui.palette->edge));
-    drawFocus(ui);
-    ImGui::SetCursorScreenPos(back);
-    return pressed;
-}
-
 // A row that stands for no thing of the board.
 void typedRow(PanelContext& context, Table& table, CellTable of, int row) {
     table.row({.id = row});
@@ -89,7 +72,7 @@ void sections(PanelContext& context) {
         if (row < rows) {
             table.text(3, areaText(truss, truss.sections[static_cast<std::size_t>(row)]),
                        {context.ui.palette->muted});
-            if (removal(context, table.cell(4), "section" + std::to_string(row))) {
+            if (trashButton(context.ui, table.cell(4), "Remove##section" + std::to_string(row))) {
                 context.actions.push_back(Commit{RemoveSection{row}});
             }
         }
@@ -144,7 +127,8 @@ void materials(PanelContext& context) {
     const int rows = rowsOf(truss, CellTable::Materials);
     for (int row = 0; row <= rows; ++row) {
         typedRow(context, table, CellTable::Materials, row);
-        if (row < rows && removal(context, table.cell(5), "material" + std::to_string(row))) {
+        if (row < rows &&
+            trashButton(context.ui, table.cell(5), "Remove##material" + std::to_string(row))) {
             context.actions.push_back(Commit{RemoveMaterial{row}});
         }
     }

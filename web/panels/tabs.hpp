@@ -3,21 +3,30 @@
 
 #include "panels/panels.hpp"
 
+#include <vector>
+
 namespace gusset {
 
-void modelTab(PanelContext&);       // tables that can be typed into
-void propertyTables(PanelContext&); // sections and materials
-void modelSettings(PanelContext&);  // units, at the end of the model tab
-void forcesTab(PanelContext&);      // results: forces, and what else loads do
-void classSettings(PanelContext&);  // a page of the working tab
-void workingTab(PanelContext&);     // steps; its bar stays while the steps scroll
-void shareTab(PanelContext&);       // link, files, examples
+void modelTab(PanelContext&);          // tables that can be typed into
+void propertyTables(PanelContext&);    // sections and materials
+void combinationsTable(PanelContext&); // of load cases, with factors; in the model tab
+void movingTables(PanelContext&);      // all loads that move; likewise
+void modelSettings(PanelContext&);     // units, at the end of the model tab
+void forcesTab(PanelContext&);         // results: forces, and what else loads do
+void classSettings(PanelContext&);     // a page of the working tab
+void workingTab(PanelContext&);        // steps; its bar stays while the steps scroll
+void shareTab(PanelContext&);          // link, files, examples
 
 // Pages of the results.
-void movementPage(PanelContext&); // displacements
+void movementPage(PanelContext&);  // displacements
+void envelopePage(PanelContext&);  // which loads are worst for each member
+void influencePage(PanelContext&); // what a load does that moves
 // What they share.
 void loadChoice(PanelContext&);       // which loads act, where there is a choice
 void mechanismButtons(PanelContext&); // shows it move; nothing where nothing can
+
+// Loads that move along one path, to be typed into, and a button for one more.
+void movingLoadsOn(PanelContext&, const std::vector<JointId>& path);
 
 void starters(PanelContext&); // trusses of the usual forms, in the share tab
 

@@ -34,7 +34,8 @@ ImGuiWindow* windowAt(ImVec2 at) {
 ImGuiWindow* scrollableAt(ImVec2 at, Vec2 moved) {
     const bool across = std::abs(moved.x) > std::abs(moved.y);
     for (ImGuiWindow* window = windowAt(at); window != nullptr; window = window->ParentWindow) {
-        if ((across ? window->ScrollMax.x : window->ScrollMax.y) > 0) {
+        const bool still = (window->Flags & ImGuiWindowFlags_NoScrollbar) != 0; // a sheet itself
+        if (!still && (across ? window->ScrollMax.x : window->ScrollMax.y) > 0) {
             return window;
         }
         if ((window->Flags & ImGuiWindowFlags_ChildWindow) == 0) {

@@ -10,16 +10,25 @@
 namespace gusset {
 namespace {
 
-constexpr double kBarRoom = 8;     // CSS px, of the scroll bar
-constexpr double kScrollSlack = 8; // CSS px a finger may move and still press
+constexpr double kBarRoom = 8;                       // CSS px, of the scroll bar
+constexpr double kScrollSlack = 8;                   // CSS px a finger may move and still press
+constexpr const char* kFingerReads = "finger reads"; // in a window's storage
 
 // Dear ImGui scrolls by wheel and by bar alone. A finger that moves up or down takes the paper with
 // it, and what it had begun to press is let go.
+// The drawing that a finger was last put on to read it off: what it drags there is no paper.
+ImGuiID fingerReads() {
+    return static_cast<ImGuiID>(ImGui::GetStateStorage()->GetInt(ImHashStr(kFingerReads)));
+}
+
 void scrollByFinger(const Ui& ui) {
     const ImGuiIO& io = ImGui::GetIO();
     const ImGuiWindow& window = *ImGui::GetCurrentWindow();
     if (io.MouseSource != ImGuiMouseSource_TouchScreen || !ImGui::IsMouseDown(0) ||
         !window.InnerRect.Contains(io.MouseClickedPos[0])) {
+        return;
+    }
+    if (ImGui::GetActiveID() != 0 && ImGui::GetActiveID() == fingerReads()) {
         return;
     }
     const float moved = std::sqrt(io.MouseDragMaxDistanceSqr[0]);
@@ -113,5 +122,9 @@ void beginScroll(const Ui& ui, const char* id) {
 }
 
 void endScroll() { ImGui::EndChild(); }
+
+void keepFinger() {
+    ImGui::GetStateStorage()->SetInt(ImHashStr(kFingerReads), static_cast<int>(ImGui::GetItemID()));
+}
 
 } // namespace gusset

@@ -195,6 +195,7 @@ std::optional<Vec2> drawSketch(const Ui& ui, const char* id, const Sketch& sketc
     if (look.readable) {
         ImGui::InvisibleButton(id, size);
         if (ImGui::IsItemActivated()) {
+            keepFinger();
         }
     } else {
         ImGui::Dummy(size);

@@ -55,6 +55,8 @@ void endSheet();
 // The rest of the window, scrolled by wheel and by a dragging finger. Pair with endScroll.
 void beginScroll(const Ui&, const char* id);
 void endScroll();
+// A finger that drags across the last item, within a scroll, goes on reading it and doesn't scroll.
+void keepFinger();
 
 // What the pointer is on and what the keyboard is on, for items that draw themselves.
 void drawFocus(const Ui&);

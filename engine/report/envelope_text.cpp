@@ -1,0 +1,157 @@
+#include "report/envelope_text.hpp"
+
+#include "core/tolerance.hpp"
+#include "report/influence_text.hpp"
+#include "report/phrases.hpp"
+#include "report/results_text.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace gusset {
+namespace {
+
+struct Side {         // of a member's envelope: pulled, or pressed
+    double force = 0; // N, without sign
+    std::string by;
+};
+
+double newtonsOf(const Truss& truss) { return toNewton(truss.units.force); }
+
+// `largest` (N) is the scale of zero.
+void put(const Truss& truss, const Side& side, double largest, std::string& value,
+         std::string& by) {
+    if (side.force <= kZeroForce * largest) {
+        value = "0";
+        return;
+    }
+    value = formatNumber(side.force / newtonsOf(truss), numberStyleOf(truss));
+    by = side.by;
+}
+
+std::vector<EnvelopeRow> rowsOf(const Truss& truss, const std::vector<Side>& tension,
+                                const std::vector<Side>& compression) {
+    double largest = 0;
+    for (std::size_t i = 0; i < tension.size(); ++i) {
+        largest = std::max({largest, tension[i].force, compression[i].force});
+    }
+    std::vector<EnvelopeRow> rows(tension.size());
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+        EnvelopeRow& row = rows[i];
+        row.member = MemberId{static_cast<int>(i)};
+        row.name = memberName(truss, row.member);
+        put(truss, tension[i], largest, row.tension, row.tensionBy);
+        put(truss, compression[i], largest, row.compression, row.compressionBy);
+    }
+    return rows;
+}
+
+std::string choiceName(const LoadChoice& choice) {
+    return choice.combinationId.empty() ? choice.caseId : choice.combinationId;
+}
+
+std::string placeOfTrain(const Truss& truss, const std::vector<JointId>& path,
+                         const TrainPlace& place) {
+    const bool right = leadsRight(truss, path) != place.reversed;
+    return sayPlain(englishPhrases(), Phrase::AxleOn,
+                    {{"axle", plainLine(std::to_string(place.axle + 1))},
+                     {"joint", plainLine(truss.joints[path[place.joint].at()].label)},
+                     {"way", plainLine(right ? "→" : "←")}});
+}
+
+std::string placeOfUniform(const Truss& truss, const UniformPlace& place) {
+    if (place.to <= place.from) {
+        return sayPlain(englishPhrases(), Phrase::PlacedWorst);
+    }
+    return sayPlain(englishPhrases(), Phrase::PlacedFromTo,
+                    {{"from", plainLine(pathLength(truss, place.from))},
+                     {"to", plainLine(pathLength(truss, place.to))}});
+}
+
+// Axles and spread load together; the axles tell where.
+Side sideOf(const Truss& truss, const std::vector<JointId>& path, const TrainPlace& train,
+            const UniformPlace* uniform) {
+    Side side{std::fabs(train.value), {}};
+    if (train.value != 0) {
+        side.by = placeOfTrain(truss, path, train);
+    } else if (uniform) {
+        side.by = placeOfUniform(truss, *uniform);
+    }
+    side.force += uniform ? std::fabs(uniform->value) : 0;
+    return side;
+}
+
+} // namespace
+
+std::vector<EnvelopeRow> envelopeRows(const Truss& truss,
+                                      const std::vector<MemberEnvelope>& envelope) {
+    std::vector<Side> tension;
+    std::vector<Side> compression;
+    for (const MemberEnvelope& each : envelope) {
+        tension.push_back({each.tension.force, choiceName(each.tension.choice)});
+        compression.push_back({-each.compression.force, choiceName(each.compression.choice)});
+    }
+    return rowsOf(truss, tension, compression);
+}
+
+std::vector<EnvelopeRow> movingRows(const Truss& truss, const std::vector<JointId>& path,
+                                    const std::vector<MovingResult>& results) {
+    std::vector<Side> tension;
+    std::vector<Side> compression;
+    for (const MovingResult& each : results) {
+        const bool spread = each.uniform.has_value();
+        tension.push_back(
+            sideOf(truss, path, each.train.largest, spread ? &each.uniform->largest : nullptr));
+        compression.push_back(
+            sideOf(truss, path, each.train.smallest, spread ? &each.uniform->smallest : nullptr));
+    }
+    return rowsOf(truss, tension, compression);
+}
+
+std::string headOfTension(const Truss& truss) {
+    return plainText(
+        headed(say(englishPhrases(), Phrase::ColumnTension), symbolOf(truss.units.force)));
+}
+
+std::string headOfCompression(const Truss& truss) {
+    return plainText(
+        headed(say(englishPhrases(), Phrase::ColumnCompression), symbolOf(truss.units.force)));
+}
+
+TextTable envelopeTable(const Truss& truss, const std::string& caption,
+                        const std::vector<EnvelopeRow>& rows) {
+    const RichLine by = say(englishPhrases(), Phrase::ColumnGivenBy);
+    TextTable table{caption,
+                    {say(englishPhrases(), Phrase::ColumnMember), plainLine(headOfTension(truss)),
+                     by, plainLine(headOfCompression(truss)), by},
+                    {},
+                    {false, true, false, true, false}};
+    for (const EnvelopeRow& row : rows) {
+        table.rows.push_back(
+            {row.name, row.tension, row.tensionBy, row.compression, row.compressionBy});
+    }
+    return table;
+}
+
+std::string captionUnder(const std::string& load) {
+    return sayPlain(englishPhrases(), Phrase::EnvelopeUnder, {{"load", plainLine(load)}});
+}
+
+std::string envelopeSentence(const std::vector<LoadChoice>& choices) {
+    if (choices.size() < 2) {
+        return sayPlain(englishPhrases(), Phrase::EnvelopeOfOne);
+    }
+    std::vector<RichLine> names;
+    for (const LoadChoice& choice : choices) {
+        names.push_back(plainLine(choiceName(choice)));
+    }
+    return sayPlain(englishPhrases(), Phrase::EnvelopeOver,
+                    {{"choices", listOf(englishPhrases(), names)}});
+}
+
+std::string envelopeText(const Truss& truss, const std::vector<MemberEnvelope>& envelope) {
+    return tableText(envelopeTable(truss, sayPlain(englishPhrases(), Phrase::EnvelopeCaption),
+                                   envelopeRows(truss, envelope)));
+}
+
+} // namespace gusset

@@ -1,0 +1,39 @@
+#pragma once
+// Envelopes as rows, tables and text, in the model's units and number form: greatest tension and
+// compression of each member, over combinations or cases, or under a load that moves.
+
+#include "report/table.hpp"
+#include "statics/envelope.hpp"
+#include "statics/influence_report.hpp"
+
+#include <string>
+#include <vector>
+
+namespace gusset {
+
+struct EnvelopeRow {
+    MemberId member;
+    std::string name;        // "AB"
+    std::string tension;     // "24.75"; "0" when nothing pulls it
+    std::string tensionBy;   // "strength"; "2 on D →": axle 2 on joint D, facing right
+    std::string compression; // likewise, without sign
+    std::string compressionBy;
+};
+
+[[nodiscard]] std::vector<EnvelopeRow> envelopeRows(const Truss&,
+                                                    const std::vector<MemberEnvelope>&);
+// Under one moving load, by statics' membersUnder: axles and a spread load each where they are
+// worst, their forces added.
+[[nodiscard]] std::vector<EnvelopeRow> movingRows(const Truss&, const std::vector<JointId>& path,
+                                                  const std::vector<MovingResult>&);
+
+[[nodiscard]] std::string headOfTension(const Truss&); // "tension, kN"
+[[nodiscard]] std::string headOfCompression(const Truss&);
+[[nodiscard]] TextTable envelopeTable(const Truss&, const std::string& caption,
+                                      const std::vector<EnvelopeRow>&);
+[[nodiscard]] std::string captionUnder(const std::string& load); // of a moving load's table
+// What the envelope runs over; or, with fewer than two to choose from, how to make more.
+[[nodiscard]] std::string envelopeSentence(const std::vector<LoadChoice>&);
+[[nodiscard]] std::string envelopeText(const Truss&, const std::vector<MemberEnvelope>&);
+
+} // namespace gusset

@@ -1,0 +1,338 @@
+// The pages of influence lines and envelopes: what they show of the truss on the board.
+#include "app/derived_moving.hpp"
+
+#include "app/board.hpp"
+#include "app/cells.hpp"
+#include "app/load_cells.hpp"
+#include "support/small_truss.hpp"
+#include "support/strip_truss.hpp"
+
+#include <catch2/catch_test_macros.hpp>
+#include <catch2/matchers/catch_matchers_floating_point.hpp>
+
+#include <algorithm>
+
+using namespace gusset;
+using namespace gusset::support;
+using Catch::Matchers::WithinAbs;
+using Catch::Matchers::WithinRel;
+
+namespace {
+
+constexpr double kWidth = 360; // px of the plot
+
+Board pageOf(Truss truss, ResultPage page) {
+    Board board;
+    board.state = startWith(std::move(truss));
+    NotebookState notebook = board.state.notebook;
+    notebook.tab = NotebookTab::Forces;
+    notebook.results = page;
+    board.act(SetNotebook{notebook});
+    board.solution();
+    return board;
+}
+
+InfluenceShown& lineOf(Board& board) {
+    deriveInfluence(board.state, board.derived.influence, kWidth);
+    return board.derived.influence;
+}
+
+// All slices at once, and what shows them.
+InfluenceShown& exactLineOf(Board& board) {
+    InfluenceShown& shown = lineOf(board);
+    while (deriveExactOrdinates(board.state, shown, std::chrono::microseconds(50))) {
+        deriveInfluence(board.state, shown, kWidth);
+    }
+    return lineOf(board);
+}
+
+void set(Board& board, const InfluenceView& view) {
+    NotebookState notebook = board.state.notebook;
+    notebook.influence = view;
+    board.act(SetNotebook{notebook});
+}
+
+void select(Board& board, const Things& things) { board.act(SetSelection{things}); }
+
+// Six panels of 3 m, 3 m high, with a cart of two axles of 10 kN, 3 m apart, on its bottom chord.
+Truss stripWithCart() {
+    Truss truss = stripTruss(Web::Pratt, 6);
+    MovingLoad cart;
+    cart.id = "cart";
+    cart.path = bottomChord(truss, 6);
+    cart.axles.resize(2);
+    cart.axles[0].force = -10;
+    cart.axles[1] = {.at = 3, .force = -10, .unknown = {}};
+    truss.moving = {cart};
+    return truss;
+}
+
+AppState typed(AppState state, const std::string& key, const std::string& text) {
+    Actions actions;
+    CHECK(finishListField(state, {key, text, FieldEnd::Kept}, actions));
+    update(state, actions);
+    return state;
+}
+
+AppState undone(AppState state) {
+    update(state, {Undo{}});
+    return state;
+}
+
+} // namespace
+
+TEST_CASE("the page of influence lines begins with the first reaction, along the first path") {
+    Board board = pageOf(stripTruss(Web::Pratt, 6), ResultPage::Influence);
+    const InfluenceShown& shown = lineOf(board);
+    REQUIRE(shown.paths.size() == 2);
+    CHECK(shown.paths[0].name == "bottom chord");
+    CHECK(shown.paths[1].name == "top chord");
+    REQUIRE(shown.report);
+    CHECK(shown.title.find("the vertical reaction at B0") != std::string::npos);
+    CHECK(shown.at == 0); // read where it is largest
+    CHECK(shown.reading == "Load on B0: +1");
+    CHECK_FALSE(shown.sketch.areas.empty());
+}
+
+TEST_CASE("a selected member is asked for its force, a joint for its displacement") {
+    Board board = pageOf(stripTruss(Web::Pratt, 6), ResultPage::Influence);
+    const std::size_t member = memberAt(board.state.truss, "B2", "B3");
+    select(board, {.joints = {}, .members = {MemberId{int(member)}}, .supports = {}, .loads = {}});
+    CHECK(lineOf(board).title.find("the force in B2–B3") != std::string::npos);
+    CHECK_FALSE(lineOf(board).canTurn);
+    select(board, {.joints = {findJoint(board.state.truss, "B6")},
+                   .members = {},
+                   .supports = {},
+                   .loads = {}});
+    CHECK(lineOf(board).title.find("the vertical reaction at B6") != std::string::npos);
+    select(board, {.joints = {findJoint(board.state.truss, "B3")},
+                   .members = {},
+                   .supports = {},
+                   .loads = {}});
+    // Its members have no stiffness: what is missing is said, with the cure.
+    CHECK_FALSE(lineOf(board).report);
+    CHECK(lineOf(board).says.find("E and A of every member") != std::string::npos);
+}
+
+TEST_CASE("a line is read off where the pointer lies, exactly on a joint") {
+    Board board = pageOf(stripTruss(Web::Pratt, 6), ResultPage::Influence);
+    // The reaction at B0 is 1 − x/18 for a load at x.
+    InfluenceShown* shown = &exactLineOf(board);
+    const auto placeFor = [&](double metres) {
+        return 30 + metres / 18 * (kWidth - 60); // the sketch's margins are 30 px
+    };
+    CHECK_THAT(placeUnder(board.state.truss, *shown, placeFor(4.5)), WithinAbs(4.5, 1e-9));
+    CHECK(placeUnder(board.state.truss, *shown, placeFor(6) + 5) == 6);
+    CHECK(placeUnder(board.state.truss, *shown, -50) == 0);
+    CHECK(placeUnder(board.state.truss, *shown, 1000) == 18);
+    InfluenceView view;
+    view.at = 4.5;
+    set(board, view);
+    CHECK(lineOf(board).reading == "Load 4.5\u2009m from B0: +0.75");
+    view.at = 3;
+    set(board, view);
+    CHECK(lineOf(board).reading == "Load on B1, 3\u2009m from B0: +5/6 = +0.8333");
+    CHECK(lineOf(board).ordinates[1].exact == "+5/6");
+}
+
+TEST_CASE("exact ordinates are abandoned by the next edit and found again for the new truss") {
+    Board board = pageOf(stripTruss(Web::Pratt, 6), ResultPage::Influence);
+    CHECK(exactLineOf(board).ordinates[2].exact == "+2/3");
+    board.act(Commit{MoveJoint{findJoint(board.state.truss, "B2"), {8, 0}}});
+    CHECK(lineOf(board).ordinates[2].exact.empty());
+    CHECK(exactLineOf(board).ordinates[2].exact == "+5/9"); // 1 − 8/18
+}
+
+TEST_CASE("taps pick a path while one is being picked, and nothing else is selected by them") {
+    Board board = pageOf(stripTruss(Web::Pratt, 6), ResultPage::Influence);
+    InfluenceView view;
+    view.picking = true;
+    set(board, view);
+    const Truss& truss = board.state.truss;
+    for (const char* label : {"T4", "T1", "T2"}) {
+        board.tap(truss.joints[jointAt(truss, label)].at);
+    }
+    CHECK(board.state.selection.empty());
+    const InfluenceShown& shown = lineOf(board);
+    REQUIRE(shown.paths.back().kind == PathKind::Picked);
+    CHECK(pathName(truss, shown.paths[shown.chosen].path) == "T1–T2–T3–T4");
+    board.tap(truss.joints[jointAt(truss, "T4")].at); // a second tap takes it back
+    CHECK(pathName(truss, lineOf(board).paths[lineOf(board).chosen].path) == "T1–T2");
+    view = board.state.notebook.influence;
+    view.picking = false;
+    set(board, view);
+    board.tap(truss.joints[jointAt(truss, "B6")].at);
+    CHECK(board.state.selection.joints.size() == 1);
+}
+
+TEST_CASE(
+    "moving loads are placed for the extreme, and every member under them stands in a table") {
+    Board board = pageOf(stripWithCart(), ResultPage::Influence);
+    InfluenceView view;
+    view.members = true;
+    set(board, view);
+    const InfluenceShown& shown = lineOf(board);
+    CHECK(shown.paths[shown.chosen].name == "cart");
+    REQUIRE(shown.moving.size() == 1);
+    // Axles on B0 and B1: 10·(1 + 5/6) = 18.33 kN. The first axle leads, so that with it on B1 the
+    // second stands on B0.
+    CHECK(shown.moving[0].find("cart: 18.33\u2009kN, with axle ") == 0);
+    REQUIRE(shown.members.size() == 1);
+    const std::vector<EnvelopeRow>& rows = shown.members[0].rows;
+    REQUIRE(rows.size() == board.state.truss.members.size());
+    // The tie B2–B3 of a Pratt truss about the panel point above: the moment of a cart that stands
+    // on B2 and B3, over the height of 3 m; or of one on B1 and B2. With 1 kN at x the moment at 6
+    // m from the left is 12·x/18 up to there and 6·(18 − x)/18 beyond: at 3, 6 and 9 m it is 2, 4
+    // and 3 kN·m. The worse is 10·(4 + 3)/3 = 23.33 kN.
+    const EnvelopeRow& tie = rows[memberAt(board.state.truss, "B2", "B3")];
+    const EnvelopeRow& other = rows[memberAt(board.state.truss, "B3", "B4")];
+    CHECK(tie.tension == "23.33");
+    CHECK(tie.tension == other.tension); // by symmetry
+    CHECK(tie.compression == "0");
+    CHECK(tie.compressionBy.empty());
+    CHECK((tie.tensionBy == "1 on B3 →" || tie.tensionBy == "1 on B2 ←" ||
+           tie.tensionBy == "2 on B2 →" || tie.tensionBy == "2 on B3 ←"));
+}
+
+TEST_CASE("an envelope says for each member which case is worst, or how to get cases") {
+    Truss truss = gable();
+    Board one = pageOf(truss, ResultPage::Envelope);
+    deriveEnvelope(one.state, one.derived.envelope);
+    CHECK(one.derived.envelope.rows.empty());
+    CHECK(one.derived.envelope.says.find("give loads a case") != std::string::npos);
+
+    // The same load pulls up in another case, half as large: 16 kN of tension in the tie become 8
+    // of compression.
+    force(truss, "C", 0, 12, "uplift");
+    Board board = pageOf(truss, ResultPage::Envelope);
+    deriveEnvelope(board.state, board.derived.envelope);
+    const EnvelopeShown& shown = board.derived.envelope;
+    CHECK(shown.says.find("loads and uplift") != std::string::npos);
+    const EnvelopeRow& tie = shown.rows[memberAt(truss, "A", "B")];
+    CHECK(tie.tension == "16.00");
+    CHECK(tie.tensionBy == "loads");
+    CHECK(tie.compression == "8.00");
+    CHECK(tie.compressionBy == "uplift");
+}
+
+TEST_CASE("a load gets a case in its cell, and the word for none takes it away") {
+    AppState state = startWith(gable());
+    const auto typeCase = [&](const char* text) {
+        Actions actions;
+        CHECK(finishCell(state, {"load.0.case", text, FieldEnd::Kept}, actions));
+        update(state, actions);
+    };
+    CHECK(cellText(state.truss, {CellTable::Loads, 0, column::kLoadCase}) == "loads");
+    typeCase(" wind ");
+    CHECK(state.truss.loads[0].caseId == "wind");
+    typeCase("loads");
+    CHECK(state.truss.loads[0].caseId.empty());
+}
+
+TEST_CASE("a combination begins with every case, and its factors can be typed and emptied") {
+    Truss truss = gable();
+    force(truss, "C", 0, 12, "uplift");
+    const AppState begun = typed(startWith(truss), "combination.0.name", "worst");
+    REQUIRE(begun.truss.combinations.size() == 1);
+    CHECK(begun.history.undoLabel() == "Add combination worst");
+    CHECK(begun.truss.combinations[0].factors ==
+          std::vector<std::pair<std::string, double>>{{"loads", 1}, {"uplift", 1}});
+    const AppState factored = typed(begun, "combination.0.0.factor", "1,35");
+    CHECK(factored.truss.combinations[0].factors[0].second == 1.35);
+    CHECK(factored.history.undoLabel() == "Change combination worst");
+    const AppState without = typed(factored, "combination.0.1.factor", "");
+    CHECK(without.truss.combinations[0].factors.size() == 1);
+    CHECK(listText(without.truss, {ListFieldKind::Factor, 0, 1}).empty());
+    AppState none = without;
+    update(none, {Commit{removeCombination(none.truss, 0)}});
+    CHECK(none.truss.combinations.empty());
+    CHECK(none.history.undoLabel() == "Remove combination worst");
+    CHECK(undone(undone(undone(undone(none)))).truss == truss);
+}
+
+TEST_CASE("a moving load is added to a path, typed into, and taken away again") {
+    const Truss truss = stripTruss(Web::Pratt, 6);
+    AppState state = startWith(truss);
+    update(state, {Commit{addMovingLoad(truss, bottomChord(truss, 6))}});
+    REQUIRE(state.truss.moving.size() == 1);
+    CHECK(state.history.undoLabel() == "Add moving load vehicle 1");
+    CHECK(state.truss.moving[0].axles.front().force == -10); // as the truss's own loads
+    state = typed(state, "moving.0.name", "crane");
+    state = typed(state, "moving.0.0.force", "12"); // down, as axle loads are given
+    CHECK(state.truss.moving[0].axles[0].force == -12);
+    state = typed(state, "moving.0.1.at", "250 cm"); // the row past the end makes a new axle
+    REQUIRE(state.truss.moving[0].axles.size() == 2);
+    CHECK(state.truss.moving[0].axles[1].at == 2.5);
+    CHECK(state.truss.moving[0].axles[1].force == -12);
+    state = typed(state, "moving.0.spread", "4");
+    state = typed(state, "moving.0.length", "6");
+    REQUIRE(state.truss.moving[0].uniform);
+    CHECK(state.truss.moving[0].uniform->perLength == -4);
+    CHECK(state.truss.moving[0].uniform->length == 6);
+    state = typed(state, "moving.0.length", "");
+    CHECK_FALSE(state.truss.moving[0].uniform->length);
+    update(state, {Commit{removeAxle(state.truss, 0, 0)}});
+    CHECK(state.truss.moving[0].axles.size() == 1);
+    update(state, {Commit{removeMovingLoad(state.truss, 0)}});
+    CHECK(state.history.undoLabel() == "Remove moving load crane");
+    while (!state.history.undoLabel().empty()) {
+        state = undone(state);
+    }
+    CHECK(state.truss == truss);
+}
+
+TEST_CASE("what can't be a moving load is refused with a sentence, and nothing changes") {
+    const Truss truss = stripWithCart();
+    const auto refusal = [&](const char* key, const char* text) {
+        const AppState after = typed(startWith(truss), key, text);
+        CHECK(after.truss == truss);
+        return after.message.text;
+    };
+    CHECK(refusal("moving.0.1.at", "0").find("same place") != std::string::npos);
+    CHECK(refusal("moving.0.0.force", "heavy").find("heavy") != std::string::npos);
+    CHECK_FALSE(refusal("moving.0.name", "").empty());
+    MovingLoad one;
+    one.axles.resize(1);
+    CHECK_FALSE(canRemoveAxle(one));
+}
+
+TEST_CASE("every key of these fields names its field and no other") {
+    for (int kind = 0; kind <= static_cast<int>(ListFieldKind::SpreadLength); ++kind) {
+        const bool part = kind == 1 || kind == 3 || kind == 4;
+        const ListField field{static_cast<ListFieldKind>(kind), 3, part ? 2 : 0};
+        CHECK(listFieldOf(keyOf(field)) == field);
+        CHECK_FALSE(cellOf(keyOf(field)));
+    }
+    CHECK_FALSE(listFieldOf("moving.0"));
+    CHECK_FALSE(listFieldOf("joint.0.x"));
+}
+
+TEST_CASE("the board shows the path, the unit load where it is read, and its effect in figures") {
+    Board board = pageOf(stripTruss(Web::Pratt, 6), ResultPage::Influence);
+    InfluenceView view;
+    view.at = 4.5;
+    set(board, view);
+    (void)lineOf(board);
+    const Scene scene = buildScene(board.state, board.derived, [](const std::string&, LabelKind) {
+        return Vec2{20, 16};
+    });
+    const auto says = [&](const char* text) {
+        return std::any_of(scene.labels.begin(), scene.labels.end(),
+                           [&](const LabelMark& label) { return label.text == text; });
+    };
+    CHECK(says("1"));
+    CHECK(says("+0.75"));
+    const Vec2 place = toPixel(board.state.view.camera, {4.5, 0});
+    CHECK(std::any_of(scene.triangles.begin(), scene.triangles.end(), [&](const auto& head) {
+        return head.ink == Ink::Load && std::abs(head.a.x - place.x) < 0.01 && head.a.y < place.y &&
+               head.a.y > place.y - 20;
+    }));
+    CHECK_FALSE(says("10 kN")); // the truss's own loads step back
+    NotebookState notebook = board.state.notebook;
+    notebook.results = ResultPage::Forces;
+    board.act(SetNotebook{notebook});
+    const Scene plain = buildScene(board.state, board.derived, [](const std::string&, LabelKind) {
+        return Vec2{20, 16};
+    });
+    CHECK(plain.labels.size() > scene.labels.size());
+}

@@ -1,0 +1,77 @@
+#include "panels/envelope_rows.hpp"
+#include "panels/parts.hpp"
+#include "panels/tabs.hpp"
+
+#include <array>
+
+namespace gusset {
+namespace {
+
+void sourceChoice(PanelContext& context) {
+    constexpr std::array kSources{"combinations", "cases"};
+    NotebookState notebook = context.state.notebook;
+    smallPrint(context.ui, "Over");
+    const int now = notebook.envelopeOfCases ? 1 : 0;
+    const int chosen = wordChoice(context.ui, "envelope of", kSources, now);
+    if (chosen != now) {
+        notebook.envelopeOfCases = chosen == 1;
+        context.actions.push_back(SetNotebook{notebook});
+    }
+}
+
+void openModel(PanelContext& context) {
+    if (button(context.ui, "Open the model", {})) {
+        NotebookState notebook = context.state.notebook;
+        notebook.tab = NotebookTab::Model;
+        context.actions.push_back(SetNotebook{notebook});
+    }
+}
+
+} // namespace
+
+void envelopeTable(PanelContext& context, const char* id, const std::vector<EnvelopeRow>& rows) {
+    const Palette& palette = *context.ui.palette;
+    const char* unit = symbolOf(context.state.truss.units.force);
+    const std::string tension = withUnit("T", unit);
+    const std::string compression = withUnit("C", unit);
+    const std::array columns{Column{"member", 56, 0.4}, Column{tension, 62, 0.6, Align::Right},
+                             Column{"by", 88, 1}, Column{compression, 62, 0.6, Align::Right},
+                             Column{"by", 88, 1}};
+    smallPrint(context.ui, "T: tension, the member is pulled. C: compression, it is pushed.");
+    Table table(context.ui, id, columns);
+    table.header();
+    ImGuiListClipper clipper;
+    clipper.Begin(static_cast<int>(rows.size()), table.rowStep());
+    while (clipper.Step()) {
+        for (int i = clipper.DisplayStart; i < clipper.DisplayEnd; ++i) {
+            const EnvelopeRow& row = rows[static_cast<std::size_t>(i)];
+            pressableRow(context, table, HitKind::Member, row.member.index);
+            table.text(0, row.name, {palette.ink});
+            table.text(1, row.tension, {palette.tensionText});
+            table.text(2, row.tensionBy, {palette.muted, context.ui.fonts.small});
+            table.text(3, row.compression, {palette.compressionText});
+            table.text(4, row.compressionBy, {palette.muted, context.ui.fonts.small});
+        }
+    }
+}
+
+void envelopePage(PanelContext& context) {
+    const EnvelopeShown& shown = context.derived.envelope;
+    beginScroll(context.ui, "envelope");
+    gap(context.ui, 4);
+    if (shown.hasChoice) {
+        sourceChoice(context);
+    }
+    paragraph(context.ui, shown.says);
+    if (shown.rows.empty()) {
+        gap(context.ui, 4);
+        openModel(context);
+    } else {
+        gap(context.ui, 4);
+        envelopeTable(context, "envelope", shown.rows);
+    }
+    gap(context.ui, 16);
+    endScroll();
+}
+
+} // namespace gusset

@@ -1,0 +1,193 @@
+#include "panels/envelope_rows.hpp"
+#include "panels/parts.hpp"
+#include "panels/tabs.hpp"
+#include "ui/sketch_view.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <string>
+
+namespace gusset {
+namespace {
+
+void set(PanelContext& context, const InfluenceView& view) {
+    NotebookState notebook = context.state.notebook;
+    notebook.influence = view;
+    context.actions.push_back(SetNotebook{notebook});
+}
+
+void pathChoice(PanelContext& context) {
+    const InfluenceShown& shown = context.derived.influence;
+    if (shown.paths.empty()) {
+        return;
+    }
+    std::vector<const char*> words;
+    for (const PathOption& option : shown.paths) {
+        words.push_back(option.name.c_str());
+    }
+    smallPrint(context.ui, "A load of one travels along");
+    const int now = static_cast<int>(shown.chosen);
+    const int chosen = wordChoice(context.ui, "path", words, now);
+    if (chosen != now) {
+        const PathOption& option = shown.paths[static_cast<std::size_t>(chosen)];
+        InfluenceView view = context.state.notebook.influence;
+        view.path = option.kind;
+        view.load = option.name;
+        view.at.reset();
+        set(context, view);
+    }
+    smallPrint(context.ui, pathName(context.state.truss, shown.paths[shown.chosen].path));
+}
+
+// Joints are tapped on the board one after the other; what was selected there begins the path.
+void pickButtons(PanelContext& context) {
+    InfluenceView view = context.state.notebook.influence;
+    if (!view.picking) {
+        if (button(context.ui, "Pick another path", {})) {
+            view.picking = true;
+            view.picked.clear();
+            for (const JointId joint : context.state.selection.joints) {
+                if (context.state.selection.joints.size() > 1) {
+                    view.picked.push_back(context.state.truss.joints[joint.at()].label);
+                }
+            }
+            view.path = view.picked.empty() ? view.path : PathKind::Picked;
+            set(context, view);
+        }
+        return;
+    }
+    paragraph(context.ui, "Tap the joints of the path on the board: its two ends will do where "
+                          "members join them in one line.");
+    if (button(context.ui, "Done", {.primary = true})) {
+        view.picking = false;
+        set(context, view);
+    }
+    ImGui::SameLine();
+    std::string picked;
+    for (const std::string& label : view.picked) {
+        picked += (picked.empty() ? "" : ", ") + label;
+    }
+    besideButtons(context.ui, picked.empty() ? "none yet" : picked);
+}
+
+void directionChoice(PanelContext& context) {
+    constexpr std::array kWays{"upwards ↑", "to the right →"};
+    if (!context.derived.influence.canTurn) {
+        return;
+    }
+    InfluenceView view = context.state.notebook.influence;
+    const int now = view.horizontal ? 1 : 0;
+    const int chosen = wordChoice(context.ui, "way", kWays, now);
+    if (chosen != now) {
+        view.horizontal = chosen == 1;
+        view.at.reset();
+        set(context, view);
+    }
+}
+
+void plot(PanelContext& context) {
+    const InfluenceShown& shown = context.derived.influence;
+    const auto read = drawSketch(context.ui, "influence line", shown.sketch, {.readable = true});
+    if (read) {
+        InfluenceView view = context.state.notebook.influence;
+        view.at = placeUnder(context.state.truss, shown, read->x);
+        if (view.at != context.state.notebook.influence.at) {
+            set(context, view);
+        }
+    }
+    paragraph(context.ui, shown.reading, Ink::Accent);
+}
+
+void ordinates(PanelContext& context) {
+    const InfluenceShown& shown = context.derived.influence;
+    const Truss& truss = context.state.truss;
+    const bool exact = !shown.report->exact.empty();
+    const std::string from = headOfDistance(truss);
+    const std::string ordinate = headOfOrdinate(truss, *shown.report);
+    std::vector<Column> columns{Column{"joint", 56, 1}, Column{from, 110, 1, Align::Right},
+                                Column{ordinate, 84, 1, Align::Right}};
+    if (exact) {
+        columns.push_back(Column{"exactly", 84, 1, Align::Right});
+    }
+    sectionHeading(context.ui, "Ordinates");
+    Table table(context.ui, "ordinates", columns);
+    table.header();
+    const Table::TextLook plain{context.ui.palette->ink};
+    ImGuiListClipper clipper;
+    clipper.Begin(static_cast<int>(shown.ordinates.size()), table.rowStep());
+    while (clipper.Step()) {
+        for (int i = clipper.DisplayStart; i < clipper.DisplayEnd; ++i) {
+            const OrdinateRow& row = shown.ordinates[static_cast<std::size_t>(i)];
+            const bool here = row.at == shown.at;
+            const auto state = table.row({.id = i, .selected = here, .pressable = true});
+            if (state.pressed) {
+                InfluenceView view = context.state.notebook.influence;
+                view.at = row.at;
+                set(context, view);
+            }
+            table.text(0, row.name, plain);
+            table.text(1, row.from, plain);
+            table.text(2, row.ordinate, plain);
+            if (exact) {
+                table.text(3, row.exact, plain);
+            }
+        }
+    }
+    gap(context.ui, 4);
+    paragraph(context.ui, shown.areas);
+    for (const std::string& assumed : shown.report->assumed) {
+        smallPrint(context.ui, assumed);
+    }
+}
+
+void movingResults(PanelContext& context) {
+    const InfluenceShown& shown = context.derived.influence;
+    sectionHeading(context.ui, "Loads that move along this path");
+    for (const std::string& line : shown.moving) {
+        paragraph(context.ui, line);
+    }
+    gap(context.ui, 4);
+    movingLoadsOn(context, shown.report->path);
+    if (shown.moving.empty()) {
+        return;
+    }
+    InfluenceView view = context.state.notebook.influence;
+    if (toggle(context.ui, "All members under these loads", view.members)) {
+        view.members = !view.members;
+        set(context, view);
+    }
+    for (std::size_t i = 0; i < shown.members.size(); ++i) {
+        const MembersUnder& under = shown.members[i];
+        paragraph(context.ui, under.caption);
+        envelopeTable(context, ("under" + std::to_string(i)).c_str(), under.rows);
+        smallPrint(context.ui, "2 on D →: axle 2 stands on joint D, the load facing right.");
+    }
+}
+
+} // namespace
+
+void influencePage(PanelContext& context) {
+    const InfluenceShown& shown = context.derived.influence;
+    beginScroll(context.ui, "influence");
+    gap(context.ui, 4);
+    pathChoice(context);
+    pickButtons(context);
+    gap(context.ui, 4);
+    if (!shown.report) {
+        paragraph(context.ui, shown.says, Ink::Warning);
+        directionChoice(context);
+    } else {
+        paragraph(context.ui, shown.title);
+        directionChoice(context);
+        plot(context);
+        smallPrint(context.ui, "Tap a member or a joint on the board for its own line; drag across "
+                               "the plot to read it off.");
+        ordinates(context);
+        movingResults(context);
+    }
+    gap(context.ui, 16);
+    endScroll();
+}
+
+} // namespace gusset
