@@ -194,6 +194,7 @@ function pageFor(field, twin, files) {
         storeWork,
         setTwin: twin.set,
         showTwin: twin.show,
+        showHelp: () => window.open(new URL('help/', location.href), '_blank', 'noopener'),
         announce: twin.announce,
     };
 }

@@ -192,6 +192,9 @@ void carryOut(Page& page, const PageRequests& requests) {
     if (requests.readAsPage) {
         showTwin();
     }
+    if (requests.showHelp) {
+        showHelp();
+    }
 }
 
 // As soon as a change is more than a gesture in hand, and before the frame that shows it is on the

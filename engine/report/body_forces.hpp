@@ -11,7 +11,7 @@ namespace gusset {
 
 struct BodyForce {
     JointId at;         // a joint of the body
-    Vec2 along;         // unit vector in the plane of the truss: the way the arrow points
+    Vec2 along{};       // unit vector in the plane of the truss: the way the arrow points
     MemberId member{};  // of a cut member: which
     int restraint = -1; // of a reaction: index in Structure::restraints
     Vec2 out{};         // of a cut member: unit vector out of the body

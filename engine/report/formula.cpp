@@ -206,6 +206,8 @@ std::string htmlOf(const RichLine& line) {
         const std::string text = escapeHtml(run.text);
         switch (run.style) {
         case RunStyle::Plain:
+        case RunStyle::Fraction: // in a sentence; formulas go to MathML
+        case RunStyle::Root:
             html += text;
             break;
         case RunStyle::Variable:

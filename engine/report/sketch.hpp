@@ -63,7 +63,7 @@ struct SketchArea {            // a wash of ink without an edge
 enum class SketchAnchor : std::uint8_t { Start, Middle, End };
 struct SketchWords {
     RichLine words;
-    Vec2 at; // half up the line of text; horizontally where `anchor` says
+    Vec2 at{}; // half up the line of text; horizontally where `anchor` says
     SketchAnchor anchor = SketchAnchor::Middle;
     SketchInk ink = SketchInk::Plain;
     double size = 14; // px, of the typeface; subscripts are kSubscriptSize of it

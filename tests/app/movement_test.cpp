@@ -16,8 +16,15 @@ namespace {
 // The roof with bars of 200 GPa and 1000 mm².
 Truss stiffRoof() {
     Truss truss = roof();
-    truss.materials = {{.id = "steel", .E = 200000.0}};
-    truss.sections = {{.id = "bar", .material = "steel", .area = 1000.0}};
+    Material steel;
+    steel.id = "steel";
+    steel.E = 200000;
+    truss.materials = {steel};
+    Section bar;
+    bar.id = "bar";
+    bar.material = "steel";
+    bar.area = 1000;
+    truss.sections = {bar};
     for (Member& member : truss.members) {
         member.section = "bar";
     }

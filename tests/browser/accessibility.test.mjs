@@ -5,7 +5,7 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { after, before, test } from 'node:test';
 import { openBoard } from './board.mjs';
-import { launch, serve, sizes } from './support.mjs';
+import { launch, openPage, serve, sizes } from './support.mjs';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const rules = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
@@ -67,5 +67,25 @@ test('what changed is announced, and the canvas says what it shows', async () =>
     await board.tap({ x: joint.x, y: joint.y + 18 }); // the support under it
     assert.match(await page.locator('#announcer').textContent(), /^Unstable: /);
     assert.match(await page.locator('#board').getAttribute('aria-label'), /1 support/);
+    await context.close();
+});
+
+test('the manual is without fault by axe at a phone’s width, and none of its links or pictures is missing', async () => {
+    const { page, context } = await openPage(browser, site.address, sizes.phone);
+    const missing = [];
+    page.on('response', (response) => response.ok() || missing.push(response.url()));
+    await page.goto(`${site.address}help/`);
+    assert.deepEqual(await violations(page), []);
+    assert.deepEqual(missing, []);
+    const wide = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+    assert.ok(wide <= 0, `${wide} px scroll sideways`);
+    const links = await page.locator('a').evaluateAll((all) => all.map((one) => one.href));
+    for (const link of links) {
+        const [address, fragment] = link.split('#');
+        assert.equal((await page.request.get(address)).status(), 200, link);
+        if (fragment) {
+            assert.equal(await page.locator(`[id="${fragment}"]`).count(), 1, link);
+        }
+    }
     await context.close();
 });

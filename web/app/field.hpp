@@ -37,6 +37,7 @@ struct PageRequests {
     bool openFile = false;
     bool saveFile = false;
     bool readAsPage = false; // show the HTML tables
+    bool showHelp = false;
     std::string openExample; // file name in examples/, empty: none
 };
 

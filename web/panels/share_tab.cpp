@@ -52,6 +52,9 @@ void files(PanelContext& context) {
     if (listRow(ui, "Read as a page", "tables and working")) {
         context.requests.readAsPage = true;
     }
+    if (listRow(ui, "Help", "how to use Gusset")) {
+        context.requests.showHelp = true;
+    }
     if (listRow(ui, "New empty board", "undo brings this one back")) {
         Truss empty;
         empty.units = context.state.truss.units;

@@ -57,6 +57,8 @@ void setAddress(std::string_view fragment);          // without a new entry in t
 // The page's own tables, and what the drawing is to those who do not see it.
 void setTwin(std::string_view html, std::string_view summary);
 void showTwin();
+// The manual, beside the board.
+void showHelp();
 void announce(std::string_view text); // to those who listen instead of looking
 
 } // namespace gusset

@@ -101,6 +101,7 @@ EM_JS(void, pageSetTwin, (const char* html, int length, const char* summary, int
     Module['page'].setTwin(UTF8ToString(html, length), UTF8ToString(summary, summaryLength));
 });
 EM_JS(void, pageShowTwin, (), { Module['page'].showTwin(); });
+EM_JS(void, pageShowHelp, (), { Module['page'].showHelp(); });
 EM_JS(void, pageAnnounce, (const char* text, int length), { Module['page'].announce(UTF8ToString(text, length)); });
 // clang-format on
 
@@ -141,6 +142,7 @@ void setTwin(std::string_view html, std::string_view summary) {
 }
 
 void showTwin() { pageShowTwin(); }
+void showHelp() { pageShowHelp(); }
 void announce(std::string_view text) { pageAnnounce(text.data(), sizeOf(text)); }
 
 } // namespace gusset

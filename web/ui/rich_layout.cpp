@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 #include <string_view>
 #include <vector>
 
@@ -55,13 +56,35 @@ float widthOf(const ImFont& font, std::string_view text) {
     return font.CalcTextSizeA(font.FontSize, FLT_MAX, 0, text.data(), text.data() + text.size()).x;
 }
 
-// Text in which √ stands for a radical over all that follows it.
-float widthOfRooted(const Ui& ui, const ImFont& font, std::string_view text) {
+// Text around a radical: √ covers the figures, or the name, that follow it.
+struct Rooted {
+    std::string_view before;
+    std::string_view under;
+    std::string_view after;
+};
+
+std::optional<Rooted> rootedIn(std::string_view text) {
     const std::size_t root = text.find(kRoot);
-    return root == std::string_view::npos
-               ? widthOf(font, text)
-               : widthOf(font, text.substr(0, root)) + ui.px(kRadicalWidth) +
-                     widthOf(font, text.substr(root + kRoot.size())) + ui.px(1);
+    if (root == std::string_view::npos) {
+        return std::nullopt;
+    }
+    const std::string_view rest = text.substr(root + kRoot.size());
+    const auto covered = [](char c) {
+        return (c >= '0' && c <= '9') || (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z') ||
+               c == '.';
+    };
+    std::size_t end = 0;
+    while (end < rest.size() && covered(rest[end])) {
+        ++end;
+    }
+    return Rooted{text.substr(0, root), rest.substr(0, end), rest.substr(end)};
+}
+
+float widthOfRooted(const Ui& ui, const ImFont& font, std::string_view text) {
+    const std::optional<Rooted> rooted = rootedIn(text);
+    return rooted ? widthOf(font, rooted->before) + ui.px(kRadicalWidth) +
+                        widthOf(font, rooted->under) + ui.px(1) + widthOf(font, rooted->after)
+                  : widthOf(font, text);
 }
 
 Piece pieceOf(const Ui& ui, std::string_view text, RunStyle style, const ImFont* face) {
@@ -76,7 +99,7 @@ Piece pieceOf(const Ui& ui, std::string_view text, RunStyle style, const ImFont*
             ui.px(4 * kBarOver);
         return piece;
     }
-    piece.width = style == RunStyle::Root ? widthOfRooted(ui, font, text) : widthOf(font, text);
+    piece.width = widthOfRooted(ui, font, text);
     if (style == RunStyle::Subscript) {
         piece.drop = ui.fonts.body->FontSize * 0.48f;
         piece.width += ui.px(1);
@@ -145,13 +168,12 @@ struct Pen {
 };
 
 void putRooted(const Pen& pen, const ImFont& font, ImVec2 at, std::string_view text) {
-    const std::size_t root = text.find(kRoot);
-    if (root == std::string_view::npos) {
+    const std::optional<Rooted> rooted = rootedIn(text);
+    if (!rooted) {
         put(pen.list, font, at, pen.ink, text);
         return;
     }
-    const std::string_view before = text.substr(0, root);
-    const std::string_view under = text.substr(root + kRoot.size());
+    const auto [before, under, after] = *rooted;
     put(pen.list, font, at, pen.ink, before);
     const float size = font.FontSize;
     const float x = std::round(at.x + widthOf(font, before));
@@ -166,6 +188,7 @@ void putRooted(const Pen& pen, const ImFont& font, ImVec2 at, std::string_view t
     pen.list.PathLineTo({end, top});
     pen.list.PathStroke(pen.ink, 0, thick);
     put(pen.list, font, {x + sign, at.y}, pen.ink, under);
+    put(pen.list, font, {end + pen.ui.px(1), at.y}, pen.ink, after);
 }
 
 // The bar in the middle of the line, its parts above and below.
