@@ -8,6 +8,7 @@
 #include "report/force_method_text.hpp"
 #include "report/force_polygon_sketch.hpp"
 #include "report/force_polygon_text.hpp"
+#include "report/influence_by_hand_text.hpp"
 #include "report/results_text.hpp"
 #include "report/sketch_svg.hpp"
 #include "report/unit_load_text.hpp"
@@ -32,6 +33,7 @@ constexpr Option kDisplacement{"--displacement", "C:y", kPart};
 constexpr Option kPolygon{"--polygon", "", kPart};
 constexpr Option kSection{"--section", "A-B,C-D", kPart};
 constexpr Option kForceMethod{"--force-method", "", kPart};
+constexpr Option kInfluence{"--influence", "member:A-B", kPart};
 constexpr Option kReleased{"--released", "N0", kPart};
 constexpr Option kText{"--text", "", kForm};
 constexpr Option kJson{"--json", "", kForm};
@@ -46,9 +48,9 @@ constexpr Option kOf{"--of", "member:A-B", 0};
 constexpr std::array kSolveOptions{kCase, kCombination, kExact, kText, kJson, kCsv};
 constexpr std::array kInfluenceOptions{kPath, kOf, kText, kJson, kCsv, kSvg};
 constexpr std::array kEnvelopeOptions{kText, kJson, kCsv};
-constexpr std::array kWorkingOptions{kCase,    kCombination, kMember,   kDisplacement,
-                                     kSection, kForceMethod, kReleased, kPolygon,
-                                     kText,    kHtml,        kSvg};
+constexpr std::array kWorkingOptions{
+    kCase,      kCombination, kMember,  kDisplacement, kSection, kForceMethod, kReleased,
+    kInfluence, kPath,        kPolygon, kText,         kHtml,    kSvg};
 
 constexpr std::array<Command, 7> kCommands{{
     {"solve", "FILE", kSolveOptions, "member forces and reactions, as text unless asked otherwise"},
@@ -161,6 +163,28 @@ Answer answerForceMethod(const Arguments& arguments, const Truss& truss, const S
               "is no column of the force method here: ask for N0, or n1 of the first redundant"}}};
 }
 
+Answer answerInfluenceByHand(const Arguments& arguments, const Truss& truss) {
+    if (!arguments.has("--path")) {
+        return {Exit::WrongUse,
+                {},
+                {{IssueCode::Missing, "--influence", "needs the path of the load: --path A,B,C"}}};
+    }
+    const Outcome<std::vector<JointId>> path = pathNamed(truss, arguments.valueOf("--path"));
+    if (!path) {
+        return {Exit::BadInput, {}, path.issues()};
+    }
+    const Outcome<Effect> effect = effectNamed(truss, arguments.valueOf("--influence"));
+    if (!effect) {
+        return {Exit::BadInput, {}, effect.issues()};
+    }
+    if (const auto analysis = analysePath(truss, path.value()); !analysis) {
+        return {Exit::BadInput, {}, analysis.issues()};
+    }
+    const InfluenceByHand line = influenceByHand(truss, path.value(), effect.value());
+    return {
+        Exit::Answered, rendered(arguments, influencePassages(truss, line, effect.value())), {}};
+}
+
 bool wantsForceMethod(const Arguments& arguments, const Solution& solution) {
     const bool part = arguments.has("--member") || arguments.has("--section");
     return arguments.has("--force-method") || arguments.has("--released") ||
@@ -205,6 +229,9 @@ Answer answerWorking(const Arguments& arguments, const Reading& reading) {
                 {},
                 {{IssueCode::Missing, "working",
                   "draws as SVG with --polygon only: its steps come as --html"}}};
+    }
+    if (arguments.has("--influence")) {
+        return answerInfluenceByHand(arguments, reading.truss);
     }
     if (wantsForceMethod(arguments, solution)) {
         return answerForceMethod(arguments, reading.truss, solution);

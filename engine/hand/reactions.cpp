@@ -4,7 +4,10 @@
 // all else fails.
 
 #include "hand/isolate.hpp"
+#include "hand/section_step.hpp"
 #include "hand/stages.hpp"
+
+#include <algorithm>
 
 namespace gusset {
 namespace {
@@ -15,20 +18,6 @@ std::vector<Symbol> symbolsOf(const std::vector<Acting>& forces) {
         symbols.push_back(force.symbol);
     }
     return symbols;
-}
-
-void write(Sheet& sheet, const Body& body, Isolation choice) {
-    Step step;
-    step.kind = choice.equation.kind == EquationKind::SumMoments ? StepKind::ReactionMoment
-                                                                 : StepKind::ReactionSum;
-    step.joint = choice.equation.about;
-    step.body = body.joints;
-    step.remarks.push_back(choice.remark);
-    noteUses(sheet, body, choice.equation, step);
-    step.found.push_back(solveFor(sheet, choice.equation));
-    step.equations.push_back(choice.equation);
-    noteFound(sheet, step);
-    sheet.steps.push_back(step);
 }
 
 // Two or three reactions left, none of which an equation of the whole holds alone.
@@ -55,6 +44,20 @@ void writeTogether(Sheet& sheet, const Body& body) {
 }
 
 } // namespace
+
+void writeReactionEquation(Sheet& sheet, const Body& body, Isolation choice) {
+    Step step;
+    step.kind = choice.equation.kind == EquationKind::SumMoments ? StepKind::ReactionMoment
+                                                                 : StepKind::ReactionSum;
+    step.joint = choice.equation.about;
+    step.body = body.joints;
+    step.remarks.push_back(choice.remark);
+    noteUses(sheet, body, choice.equation, step);
+    step.found.push_back(solveFor(sheet, choice.equation));
+    step.equations.push_back(choice.equation);
+    noteFound(sheet, step);
+    sheet.steps.push_back(step);
+}
 
 void writeWholeBody(Sheet& sheet) {
     Step step;
@@ -85,13 +88,24 @@ void writeReactions(Sheet& sheet) {
         const bool first = body.unknowns.size() == sheet.structure.restraints.size();
         const auto choice = isolateAny(sheet, body, first ? Preference::Moments : Preference::Sums);
         if (choice) {
-            write(sheet, body, *choice);
+            writeReactionEquation(sheet, body, *choice);
         } else {
             if (sheet.structure.restraints.size() <= 3) {
                 writeTogether(sheet, body);
             }
             return;
         }
+    }
+}
+
+void writeAllReactions(Sheet& sheet) {
+    const auto isOpen = [&] {
+        return std::any_of(sheet.reactions.begin(), sheet.reactions.end(),
+                           [](const auto& reaction) { return !reaction.has_value(); });
+    };
+    writeReactions(sheet);
+    while (isOpen() && writeHingedReaction(sheet)) {
+        writeReactions(sheet);
     }
 }
 

@@ -13,5 +13,14 @@ namespace gusset {
 // Cuts the truss and looks at the body; `why` stands before that.
 void writeCut(Sheet&, const Body&, const std::vector<Remark>& why);
 void writeSectionEquation(Sheet&, const Body&, Isolation);
+void writeReactionEquation(Sheet&, const Body&, Isolation); // of the whole truss
+
+// For one member's force: the part to look at, and its equation.
+struct SectionChoice {
+    Body body;
+    Isolation isolation;
+};
+// The section with least to write, if any gives it. Precondition: the reactions are known.
+[[nodiscard]] std::optional<SectionChoice> bestSection(const Sheet&, const Symbol&);
 
 } // namespace gusset

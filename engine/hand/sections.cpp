@@ -31,40 +31,34 @@ bool hasWorking(const Solution& solution) {
 Sheet beginSection(const Truss& truss, const LoadChoice& choice) {
     Sheet sheet = makeSheet(truss, choice);
     writeWholeBody(sheet);
-    writeReactions(sheet);
-    while (writeHingedReaction(sheet)) {
-        writeReactions(sheet);
-    }
+    writeAllReactions(sheet);
     writeGeometry(sheet);
     writeIdleMembers(sheet);
     return sheet;
 }
 
-Working finish(Sheet& sheet, const Solution& solution, const std::vector<Symbol>& wanted) {
+Working finish(Sheet& sheet, const LoadChoice& choice, const Solution& solution,
+               const std::vector<Symbol>& wanted) {
     Working whole;
     whole.counting = solution.counting;
     whole.structure = sheet.structure;
     whole.loads = sheet.loads;
+    whole.exact = exactValuesOf(sheet.truss, choice);
     whole.steps = std::move(sheet.steps);
     Working working = stepsFor(whole, wanted);
     working.complete = !working.steps.empty();
     return working;
 }
 
-struct Candidate {
-    Body body;
-    Isolation isolation;
-};
-
 // Smaller is better: what is written less and looked for less.
-auto score(const Candidate& candidate) {
+auto score(const SectionChoice& candidate) {
     return std::tuple(difficulty(candidate.isolation), candidate.body.unknowns.size() > 3,
                       candidate.isolation.equation.terms.size(), candidate.body.unknowns.size(),
                       candidate.body.joints.size(), candidate.body.joints);
 }
 
 void consider(const Sheet& sheet, const std::vector<Part>& parts, const Symbol& symbol,
-              std::optional<Candidate>& best) {
+              std::optional<SectionChoice>& best) {
     for (const Part& part : parts) {
         const Body body = bodyOf(sheet, part);
         const bool cuts = std::any_of(body.unknowns.begin(), body.unknowns.end(),
@@ -73,21 +67,25 @@ void consider(const Sheet& sheet, const std::vector<Part>& parts, const Symbol& 
         if (!isolation) {
             continue;
         }
-        Candidate candidate{body, std::move(*isolation)};
+        SectionChoice candidate{body, std::move(*isolation)};
         if (!best || score(candidate) < score(*best)) {
             best = std::move(candidate);
         }
     }
 }
 
-std::optional<Candidate> bestSection(const Sheet& sheet, const Symbol& symbol) {
-    std::optional<Candidate> best;
+} // namespace
+
+std::optional<SectionChoice> bestSection(const Sheet& sheet, const Symbol& symbol) {
+    std::optional<SectionChoice> best;
     consider(sheet, straightParts(sheet), symbol, best);
     if (!best || best->body.unknowns.size() > 3) {
         consider(sheet, bentParts(sheet), symbol, best);
     }
     return best;
 }
+
+namespace {
 
 // The joints on the first member's side of the cut, if the cut leaves two sides.
 std::optional<Part> sideOfCut(const Truss& truss, const std::vector<MemberId>& cut) {
@@ -203,7 +201,7 @@ Working workSection(const Truss& truss, const LoadChoice& choice, const Solution
         writeCut(sheet, section->body, {});
         writeSectionEquation(sheet, section->body, section->isolation);
     }
-    return finish(sheet, solution, {symbol});
+    return finish(sheet, choice, solution, {symbol});
 }
 
 Working workCut(const Truss& truss, const LoadChoice& choice, const Solution& solution,
@@ -227,7 +225,7 @@ Working workCut(const Truss& truss, const LoadChoice& choice, const Solution& so
         addSuggestion(sheet, cut, why);
         return refusal(solution, why);
     }
-    return finish(sheet, solution, wanted);
+    return finish(sheet, choice, solution, wanted);
 }
 
 } // namespace gusset

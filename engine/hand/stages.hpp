@@ -8,6 +8,7 @@ namespace gusset {
 void writeCounting(Sheet&, const Solution&);
 void writeWholeBody(Sheet&);      // what acts on the truss as a whole
 void writeReactions(Sheet&);      // those that the equations of the whole give by now
+void writeAllReactions(Sheet&);   // likewise, taking the truss apart at hinges where that helps
 bool writeHingedReaction(Sheet&); // takes the truss apart at a hinge; false if that gives none
 void writeGeometry(Sheet&);       // angles of the inclined members
 void writeIdleMembers(Sheet&);    // zero-force members by inspection

@@ -28,10 +28,7 @@ void writeNothingActs(Sheet& sheet) {
 
 void writeForces(Sheet& sheet) {
     writeWholeBody(sheet);
-    writeReactions(sheet);
-    while (!allKnown(sheet.reactions) && writeHingedReaction(sheet)) {
-        writeReactions(sheet);
-    }
+    writeAllReactions(sheet);
     writeGeometry(sheet);
     writeSymmetry(sheet);
     writeIdleMembers(sheet);
@@ -136,6 +133,7 @@ Working workOut(const Truss& truss, const LoadChoice& choice, const Solution& so
         }
         writeSummary(sheet);
         working.complete = allFound(sheet);
+        working.exact = exactValuesOf(truss, choice);
     }
     working.steps = std::move(sheet.steps);
     working.structure = std::move(sheet.structure);

@@ -4,6 +4,7 @@
 // model's own units, as they would be on paper. Every equation can be evaluated from its own terms.
 
 #include "core/ids.hpp"
+#include "hand/exact_values.hpp"
 #include "model/truss.hpp"
 #include "statics/solution.hpp"
 
@@ -142,6 +143,8 @@ enum class RemarkKind {
     NoEasyJoint,        // every joint left has more than two unknowns
     NoEasySection,      // nor has any section an equation with one unknown
     CutChosen,          // the step's members are cut, its body is looked at
+    CutForAll,          // the step's members are cut; the load stands on one part, the other is
+                        // looked at
     NoWorking,          // equilibrium alone does not give the forces
     NoSectionFor,       // members: no section holds this one alone
     NotTwoParts,        // members: taken out, they don't leave two parts
@@ -188,6 +191,7 @@ struct Working {
     Structure structure;     // for the restraints that symbols name
     std::vector<Vec2> loads; // on each joint, force units
     Counting counting;
+    ExactValues exact; // where the class wants exact numbers and they can be had
 };
 
 // Precondition: the solution is solve(truss, choice)'s. For a truss that isn't determinate the

@@ -86,7 +86,9 @@ void addOperand(RichLine& line, const Token& token) {
         add(line, token.subscript, RunStyle::Subscript);
         break;
     case TokenKind::Fraction:
-        add(line, token.text + (token.rootBelow ? "/\u221A" : "/") + token.below,
+        add(line,
+            token.text + (token.rootAbove.empty() ? "" : "\u221A" + token.rootAbove) +
+                (token.rootBelow ? "/\u221A" : "/") + token.below,
             RunStyle::Fraction);
         break;
     case TokenKind::Root:
@@ -121,6 +123,18 @@ std::string mathPart(const std::string& text) {
     return letter ? mathIdentifier(text) : mathNumber(text);
 }
 
+// One element, whatever stands above the line: 3, L, 35√2, −√2.
+std::string mathAbove(const Token& token) {
+    if (token.rootAbove.empty()) {
+        return mathPart(token.text);
+    }
+    const bool negativeRoot = token.text == kMinus;
+    const std::string factor = token.text.empty() ? ""
+                               : negativeRoot     ? tag("mo", token.text)
+                                                  : mathPart(token.text);
+    return tag("mrow", factor + tag("msqrt", tag("mn", escapeHtml(token.rootAbove))));
+}
+
 std::string mathToken(const Token& token) {
     switch (token.kind) {
     case TokenKind::Number:
@@ -135,7 +149,7 @@ std::string mathToken(const Token& token) {
         return mathIdentifier(token.text);
     case TokenKind::Fraction: {
         const std::string below = mathPart(token.below);
-        return tag("mfrac", mathPart(token.text) + (token.rootBelow ? tag("msqrt", below) : below));
+        return tag("mfrac", mathAbove(token) + (token.rootBelow ? tag("msqrt", below) : below));
     }
     case TokenKind::Root:
         return tag("msqrt", mathNumber(token.text));

@@ -1,6 +1,7 @@
 #include "report/notation.hpp"
 
 #include "core/tolerance.hpp"
+#include "report/exact_notation.hpp"
 #include "report/formula.hpp"
 #include "report/phrases.hpp"
 #include "report/results_text.hpp"
@@ -21,16 +22,30 @@ void append(Formula& formula, const Formula& more) {
     formula.insert(formula.end(), more.begin(), more.end());
 }
 
-void addValue(const Notation& notation, double value, bool leads, Formula& formula) {
-    const std::string text = formatNumber(value, notation.numbers);
-    if (value < 0 && !leads) {
-        append(formula, {operatorToken("("), numberToken(text), operatorToken(")")});
+struct Place {          // of a factor
+    bool leads = false; // begins the equation, without a sign before it
+    bool alone = false; // is all of its term
+};
+
+// A known value as a factor. A minus inside a term, and a fraction before other factors, stand in
+// brackets.
+void addValue(const Notation& notation, const Factor& factor, const Place& place,
+              Formula& formula) {
+    const auto exact = exactTokens(notation, factor.symbol, factor.value);
+    const Formula number =
+        exact ? *exact : Formula{numberToken(formatNumber(factor.value, notation.numbers))};
+    const bool fraction = number.front().kind == TokenKind::Fraction;
+    if ((factor.value < 0 && !place.leads) || (fraction && !place.alone)) {
+        append(formula, {operatorToken("(")});
+        append(formula, number);
+        append(formula, {operatorToken(")")});
     } else {
-        formula.push_back(numberToken(text));
+        append(formula, number);
     }
 }
 
-void addFactor(const Notation& notation, const Factor& factor, bool leads, Formula& formula) {
+void addFactor(const Notation& notation, const Factor& factor, const Place& place,
+               Formula& formula) {
     switch (factor.kind) {
     case FactorKind::Number:
     case FactorKind::Load:
@@ -41,7 +56,7 @@ void addFactor(const Notation& notation, const Factor& factor, bool leads, Formu
                {operatorToken(kDot), numberToken(formatGiven(factor.value, notation.numbers))});
         break;
     case FactorKind::Known:
-        addValue(notation, factor.value, leads, formula);
+        addValue(notation, factor, place, formula);
         break;
     case FactorKind::Unknown:
         formula.push_back(symbolToken(notation, factor.symbol));
@@ -81,8 +96,9 @@ void addTerm(const Notation& notation, const Term& term, bool first, Formula& fo
         formula.push_back(operatorToken("+"));
     }
     for (const Factor& factor : term.factors) {
-        const bool leads = first && term.sign > 0 && &factor == &term.factors.front();
-        addFactor(notation, factor, leads, formula);
+        const Place place{.leads = first && term.sign > 0 && &factor == &term.factors.front(),
+                          .alone = term.factors.size() == 1};
+        addFactor(notation, factor, place, formula);
     }
 }
 
@@ -195,17 +211,39 @@ Formula equationFormula(const Notation& notation, const Equation& equation,
     return formula;
 }
 
+namespace {
+
+// 16.67 kN, or 50/3 kN ≈ 16.67 kN.
+Formula foundNumber(const Notation& notation, const Found& found) {
+    const double value = found.drawn * found.value;
+    Formula unit;
+    if (const std::string symbol = symbolOf(notation.truss.units.force); !symbol.empty()) {
+        unit = {wordToken(symbol)};
+    }
+    const auto exact = exactTokens(notation, found.symbol, value);
+    Formula formula;
+    if (exact) {
+        append(formula, *exact);
+        append(formula, unit);
+        if (exact->size() == 1 && exact->front().kind == TokenKind::Number) {
+            return formula;
+        }
+        formula.push_back(operatorToken("\u2248"));
+    }
+    formula.push_back(numberToken(formatNumber(value, notation.numbers)));
+    append(formula, unit);
+    return formula;
+}
+
+} // namespace
+
 Formula resultFormula(const Notation& notation, const Found& found) {
     Formula formula{symbolToken(notation, found.symbol), operatorToken("=")};
     if (found.as == FoundAs::Zero) {
         formula.push_back(numberToken("0"));
         return formula;
     }
-    formula.push_back(numberToken(formatNumber(found.drawn * found.value, notation.numbers)));
-    const std::string unit = symbolOf(notation.truss.units.force);
-    if (!unit.empty()) {
-        formula.push_back(wordToken(unit));
-    }
+    append(formula, foundNumber(notation, found));
     std::string word;
     if (found.symbol.kind == SymbolKind::Reaction) {
         const Vec2 along =

@@ -307,6 +307,35 @@ enum class Phrase {
     HeldTwice,         // {joint}
     NoRelease,
 
+    // Influence lines by hand.
+    TitleInfluence,   // {effect}
+    LoadMoves,        // {effect} {joints}
+    ReactionPositive, // {direction}
+    JointForAll,      // {joint} {effect}
+    CutForAll,        // {members}
+    TitleLoadAt,      // {joint}
+    LookLeft,         // {joints}
+    LookRight,
+    LookUpper,
+    LookLower,
+    LookPart,
+    TitleOrdinates,
+    OrdinatesCaption, // {effect}
+    TitleShape,
+    ShapeZero,
+    ShapeStraight,
+    ShapeCorners,   // {joints}
+    ReasonReaction, // {effect}
+    ReasonJoint,    // {joint}
+    ReasonSection,
+    VirtualCut,     // {member}
+    VirtualSupport, // {joint} {direction} {effect}
+    InfluenceNeedsEquilibrium,
+    InfluenceOfDisplacement, // {joint}
+    InfluenceNoSupport,      // {joint}
+    InfluenceManySupports,   // {joint}
+    InfluenceNotFound,
+
     Count_
 };
 

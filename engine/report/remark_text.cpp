@@ -74,8 +74,10 @@ RichLine jointChosen(const Notation& notation, const Remark& remark) {
                : say(book(), Phrase::JointTwoUnknowns, {{"unknowns", unknowns}});
 }
 
+enum class Side { Left, Right, Upper, Lower, None };
+
 // Where the part lies, if all of it lies to one side of all the rest.
-Phrase sideOf(const Notation& notation, const std::vector<JointId>& part) {
+Side sideOf(const Notation& notation, const std::vector<JointId>& part) {
     constexpr double kFar = 1e300;
     Extent inside{{kFar, kFar}, {-kFar, -kFar}};
     Extent outside = inside;
@@ -88,19 +90,21 @@ Phrase sideOf(const Notation& notation, const std::vector<JointId>& part) {
         box.high = {std::max(box.high.x, at.x), std::max(box.high.y, at.y)};
     }
     if (inside.high.x <= outside.low.x) {
-        return Phrase::CutLeft;
+        return Side::Left;
     }
     if (inside.low.x >= outside.high.x) {
-        return Phrase::CutRight;
+        return Side::Right;
     }
     if (inside.low.y >= outside.high.y) {
-        return Phrase::CutUpper;
+        return Side::Upper;
     }
-    return inside.high.y <= outside.low.y ? Phrase::CutLower : Phrase::CutPart;
+    return inside.high.y <= outside.low.y ? Side::Lower : Side::None;
 }
 
 RichLine cutChosen(const Notation& notation, const Step& step) {
-    return say(book(), sideOf(notation, step.body),
+    constexpr Phrase kCut[] = {Phrase::CutLeft, Phrase::CutRight, Phrase::CutUpper,
+                               Phrase::CutLower, Phrase::CutPart};
+    return say(book(), kCut[static_cast<std::size_t>(sideOf(notation, step.body))],
                {{"members", memberNames(notation, step.members)},
                 {"joints", jointNames(notation, step.body)}});
 }
@@ -250,6 +254,8 @@ RichLine remarkLine(const Notation& notation, const Step& step, const Remark& re
         return say(book(), Phrase::TryCut,
                    {{"members", memberNames(notation, remark.members)},
                     {"symbol", symbolRuns(notation, remark.symbol)}});
+    case RemarkKind::CutForAll:
+        return say(book(), Phrase::CutForAll, {{"members", memberNames(notation, step.members)}});
     case RemarkKind::CutChosen:
         return cutChosen(notation, step);
     case RemarkKind::SimultaneousChosen:
@@ -333,6 +339,13 @@ std::vector<RichLine> wholeBodyLines(const Notation& notation, const Step& step)
     lines.push_back(
         say(book(), clockwise ? Phrase::MomentsClockwise : Phrase::MomentsAnticlockwise));
     return lines;
+}
+
+RichLine lookAtLine(const Notation& notation, const std::vector<JointId>& part) {
+    constexpr Phrase kLook[] = {Phrase::LookLeft, Phrase::LookRight, Phrase::LookUpper,
+                                Phrase::LookLower, Phrase::LookPart};
+    return say(book(), kLook[static_cast<std::size_t>(sideOf(notation, part))],
+               {{"joints", jointNames(notation, part)}});
 }
 
 } // namespace gusset

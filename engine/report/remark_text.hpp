@@ -15,6 +15,8 @@ namespace gusset {
 [[nodiscard]] RichLine remarkLine(const Notation&, const Step&, const Remark&);
 [[nodiscard]] RichLine zeroRuleLine(const Notation&, const Step&);
 [[nodiscard]] std::vector<RichLine> wholeBodyLines(const Notation&, const Step&);
+// "Look at the part on the left: A, B and C."
+[[nodiscard]] RichLine lookAtLine(const Notation&, const std::vector<JointId>& part);
 [[nodiscard]] RichLine countLine(const Notation&);
 
 } // namespace gusset

@@ -39,6 +39,7 @@ struct Token {
     std::string subscript{}; // of a variable
     std::string below{};     // of a fraction
     bool rootBelow = false;  // what stands below is the root of it
+    std::string rootAbove{}; // of a fraction: what stands under a root behind `text`, if anything
 };
 using Formula = std::vector<Token>;
 

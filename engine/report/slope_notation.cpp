@@ -80,10 +80,19 @@ void addEquals(Formula& formula, Token angle, const char* function, Token value)
     append(formula, {std::move(angle), operatorToken("="), std::move(value)});
 }
 
+// Of a triangle with these two sides, the first over the length: a fraction where the class writes
+// exact numbers and there is one.
+Token sideValue(const Notation& notation, double side, double other) {
+    const bool exact = notation.truss.classSettings.form == NumberForm::Exact;
+    return exact && triangleOf(side, other).whole
+               ? sideOverLength(notation, side, other)
+               : ratioValue(notation, side / std::sqrt(side * side + other * other));
+}
+
 void addSineAndCosine(const Notation& notation, const AngleLine& line, Formula& formula) {
     const Token angle = angleToken(line.angle);
-    addEquals(formula, angle, "sin", ratioValue(notation, line.rise / line.length));
-    addEquals(formula, angle, "cos", ratioValue(notation, line.run / line.length));
+    addEquals(formula, angle, "sin", sideValue(notation, line.rise, line.run));
+    addEquals(formula, angle, "cos", sideValue(notation, line.run, line.rise));
 }
 
 Formula axisCosines(const Notation& notation, const AngleLine& line, bool asFractions) {

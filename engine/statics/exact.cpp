@@ -220,6 +220,7 @@ void readForces(const Truss& truss, const ExactEquations& equations,
         const RationalVec& d = equations.directions[i];
         RationalVec& sum = sums[equations.reactionJoints[i - members].at()];
         sum = {sum.x + found[i] * d.x, sum.y + found[i] * d.y};
+        result.reactions.push_back(surdOf(found[i], d.x * d.x + d.y * d.y));
     }
     for (const RationalVec& sum : sums) {
         result.jointReactions.push_back({surdOf(sum.x, 1), surdOf(sum.y, 1)});

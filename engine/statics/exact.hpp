@@ -23,12 +23,13 @@ struct Surd {
 [[nodiscard]] std::string textOf(const Surd&); // "-35√2/2"
 
 struct ExactSolution {
-    bool read = false;        // the counting below is exact; else see whyNot
-    bool solved = false;      // and so are forces and reactions; else see whyNot
-    std::string whyNot;       // a sentence
-    Counting counting;        // without the split into external and internal
-    bool critical = false;    // m + r = 2j, and yet a mechanism
-    std::vector<Surd> forces; // in the model's force unit, a member each, tension positive
+    bool read = false;           // the counting below is exact; else see whyNot
+    bool solved = false;         // and so are forces and reactions; else see whyNot
+    std::string whyNot;          // a sentence
+    Counting counting;           // without the split into external and internal
+    bool critical = false;       // m + r = 2j, and yet a mechanism
+    std::vector<Surd> forces;    // in the model's force unit, a member each, tension positive
+    std::vector<Surd> reactions; // likewise along each restraint (statics/structure)
     struct Reaction {
         Surd x;
         Surd y;

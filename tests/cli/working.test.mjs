@@ -85,6 +85,19 @@ test('the force method of a determinate truss is refused with the reason', () =>
     assert.match(stdout, /there is no redundant/);
 });
 
+test('an influence line by hand takes a unit load from joint to joint', () => {
+    // R. C. Hibbeler, Structural Analysis, 8th ed., Example 6.16 (from memory): 1 at C, else 0.
+    const file = 'tests/published/cases/IL-02.json';
+    const words = ['working', file, '--influence', 'member:C-G', '--path', 'A,B,C,D,E'];
+    const { status, stdout } = gusset(words);
+    assert.equal(status, 0);
+    assert.match(stdout, /^Influence line of F_CG\n/);
+    assert.match(stdout, /\n {4}C +12 +1 +1\n {4}D +18 +0 +0\n/);
+    assert.match(gusset([...words, '--html']).stdout, /<h3>Load at C<\/h3>/);
+    assert.equal(gusset(words.slice(0, 4)).status, 3);
+    assert.equal(gusset([...words.slice(0, 5), 'A,Z']).status, 2);
+});
+
 test('a member that is not there is bad input', () => {
     const { status, stdout, stderr } = gusset(['working', footbridge, '--member', 'A-Z']);
     assert.equal(status, 2);

@@ -1,5 +1,6 @@
 #include "hand/force_method.hpp"
 #include "report/force_method_text.hpp"
+#include "report/influence_by_hand_text.hpp"
 #include "report/working_text.hpp"
 
 #include "support/files.hpp"
@@ -33,6 +34,15 @@ TEST_CASE("the force method of each reviewed truss reads as it was reviewed") {
         INFO("tests/data/working/" << file << ".txt");
         const ForceMethod method = forceMethod(truss, {}, solve(truss));
         CHECK(truss.title + "\n\n" + passagesText(forceMethodPassages(truss, method)) ==
+              support::repositoryFile("tests/data/working/" + file + ".txt"));
+    }
+}
+
+TEST_CASE("the influence line of a reviewed truss reads as it was reviewed") {
+    for (const auto& [file, truss, path, effect] : support::influenceTrusses()) {
+        INFO("tests/data/working/" << file << ".txt");
+        const InfluenceByHand line = influenceByHand(truss, path, effect);
+        CHECK(truss.title + "\n\n" + passagesText(influencePassages(truss, line, effect)) ==
               support::repositoryFile("tests/data/working/" + file + ".txt"));
     }
 }

@@ -4,10 +4,13 @@
 
 #include "exchange/json.hpp"
 #include "hand/force_method.hpp"
+#include "hand/influence_by_hand.hpp"
 #include "hand/unit_load.hpp"
 
 #include <catch2/catch_test_macros.hpp>
 #include <catch2/matchers/catch_matchers_floating_point.hpp>
+
+#include <algorithm>
 
 using namespace gusset;
 using namespace gusset::support;
@@ -22,15 +25,31 @@ double unitLoadTotal(const Truss& truss, const Solution& solution, const Publish
     return table.total;
 }
 
+MemberId memberNamed(const Truss& truss, const std::string& name) { // "A-B"
+    const std::size_t dash = name.find('-');
+    const MemberId member = findMember(truss, findJoint(truss, name.substr(0, dash)),
+                                       findJoint(truss, name.substr(dash + 1)));
+    REQUIRE(member.valid());
+    return member;
+}
+
+// Of an "influence member:B-C D" or "influence reaction:A:y D" line.
+Effect effectOf(const Truss& truss, const PublishedLine& line) {
+    const std::string rest = line.of[0].substr(line.of[0].find(':') + 1);
+    Effect effect;
+    if (line.of[0].rfind("member", 0) == 0) {
+        effect.member = memberNamed(truss, rest);
+    } else {
+        effect.kind = EffectKind::Reaction;
+        effect.joint = findJoint(truss, rest.substr(0, rest.find(':')));
+    }
+    return effect;
+}
+
 // Of a "force A-B" or "reaction A x" line, as the method's last column has it.
 double forceMethodValue(const Truss& truss, const ForceMethod& method, const PublishedLine& line) {
     if (line.what == "force") {
-        const std::string& name = line.of[0];
-        const std::size_t dash = name.find('-');
-        const MemberId member = findMember(truss, findJoint(truss, name.substr(0, dash)),
-                                           findJoint(truss, name.substr(dash + 1)));
-        REQUIRE(member.valid());
-        return method.rows[member.at()].force;
+        return method.rows[memberNamed(truss, line.of[0]).at()].force;
     }
     const Structure structure = structureOf(truss);
     double sum = 0;
@@ -114,4 +133,37 @@ TEST_CASE(
     }
     CHECK(worked == 10);
     CHECK(compared >= 20);
+}
+
+TEST_CASE("the influence lines by hand of published cases have the ordinates that are printed") {
+    int compared = 0;
+    for (const PublishedCase& published : publishedCases()) {
+        INFO(published.name);
+        const Outcome<Reading> reading = readModel(published.model);
+        REQUIRE(reading.ok());
+        const Truss& truss = reading.value().truss;
+        std::vector<JointId> path;
+        for (const PublishedLine& line : published.lines) {
+            if (line.what == "path") {
+                for (const std::string& label : line.of) {
+                    path.push_back(findJoint(truss, label));
+                }
+            }
+        }
+        for (const PublishedLine& line : published.lines) {
+            if (line.what != "influence") {
+                continue;
+            }
+            const InfluenceByHand influence = influenceByHand(truss, path, effectOf(truss, line));
+            REQUIRE(influence.end == InfluenceEnd::Complete);
+            const JointId joint = findJoint(truss, line.of[1]);
+            const auto ordinate =
+                std::find_if(influence.ordinates.begin(), influence.ordinates.end(),
+                             [&](const InfluenceOrdinate& one) { return one.at == joint; });
+            REQUIRE(ordinate != influence.ordinates.end());
+            CHECK_THAT(ordinate->value, Catch::Matchers::WithinAbs(line.value, line.within));
+            ++compared;
+        }
+    }
+    CHECK(compared >= 12);
 }

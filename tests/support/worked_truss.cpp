@@ -236,7 +236,48 @@ Truss crossBracedBracket() {
     return truss;
 }
 
+//      F---G---H       the same walkway over its outer supports alone
+//    / | / | \ | \      .
+//  A---B---C---D---E
+Truss oneSpanWalkway() {
+    Truss truss = twoSpanWalkway();
+    truss.title = "Walkway over two supports, a load moving along its bottom chord";
+    truss.supports.erase(truss.supports.begin() + 1);
+    truss.loads.clear();
+    return truss;
+}
+
+//  B
+//  | \ \       lifting arm on two wall pins, exact numbers
+//  A---C---D
+Truss liftingArm() {
+    Truss truss;
+    truss.title = "Lifting arm, in fractions and roots";
+    joint(truss, "A", 0, 0);
+    joint(truss, "B", 0, 2);
+    joint(truss, "C", 2, 0);
+    joint(truss, "D", 3, 0);
+    members(truss, {"AC", "CD", "BC", "BD"});
+    pin(truss, "A");
+    pin(truss, "B");
+    force(truss, "C", 0, -5);
+    force(truss, "D", 0, -10);
+    truss.classSettings.form = NumberForm::Exact;
+    return truss;
+}
+
 } // namespace
+
+std::vector<InfluenceTruss> influenceTrusses() {
+    Truss truss = oneSpanWalkway();
+    std::vector<JointId> path;
+    for (const char* label : {"A", "B", "C", "D", "E"}) {
+        path.push_back(findJoint(truss, label));
+    }
+    Effect diagonal;
+    diagonal.member = {static_cast<int>(memberAt(truss, "F", "C"))};
+    return {{"influence_of_diagonal", truss, path, diagonal}};
+}
 
 std::vector<WorkedTruss> redundantTrusses() {
     return {{"two_span_walkway", twoSpanWalkway()}, {"cross_braced_bracket", crossBracedBracket()}};
@@ -246,7 +287,7 @@ std::vector<WorkedTruss> workedTrusses() {
     return {{"shed_roof", shedRoof()},        {"hoist_bracket", hoistBracket()},
             {"ramp_on_slope", rampOnSlope()}, {"leaning_frames", leaningFrames()},
             {"barn_frame", barnFrame()},      {"six_sided_frame", sixSidedFrame()},
-            {"sign_arm", signArm()}};
+            {"sign_arm", signArm()},          {"lifting_arm", liftingArm()}};
 }
 
 } // namespace gusset::support

@@ -2,6 +2,7 @@
 // The trusses whose working is kept as reviewed text in tests/data/working.
 
 #include "model/truss.hpp"
+#include "statics/influence.hpp"
 
 #include <string>
 #include <vector>
@@ -15,5 +16,13 @@ struct WorkedTruss {
 [[nodiscard]] std::vector<WorkedTruss> workedTrusses();
 // Statically indeterminate, for the force method.
 [[nodiscard]] std::vector<WorkedTruss> redundantTrusses();
+
+struct InfluenceTruss {
+    std::string file;
+    Truss truss;
+    std::vector<JointId> path;
+    Effect effect;
+};
+[[nodiscard]] std::vector<InfluenceTruss> influenceTrusses();
 
 } // namespace gusset::support
