@@ -64,7 +64,7 @@ TEST_CASE("a fraction stands in brackets before what it is multiplied with") {
     force(truss, "C", 0, -10); // rafters 5·5/3 = 25/3, tie 20/3
     const std::string text = textOf(truss);
     CHECK(contains(text, "F_AC = \u221225/3\u2009kN \u2248 \u22128.33\u2009kN (compression)\n"));
-    CHECK(contains(text, "(\u221225/3) cos \u03B1"));
+    CHECK(contains(text, "(\u221225/3)\u2009cos\u2009\u03B1"));
     CHECK(contains(text, "F_AB = 20/3\u2009kN \u2248 6.67\u2009kN (tension)\n"));
 }
 
