@@ -4,6 +4,8 @@
 #include "app/board.hpp"
 #include "app/cells.hpp"
 #include "app/load_cells.hpp"
+#include "exchange/json.hpp"
+#include "support/files.hpp"
 #include "support/small_truss.hpp"
 #include "support/strip_truss.hpp"
 
@@ -335,4 +337,24 @@ TEST_CASE("the board shows the path, the unit load where it is read, and its eff
         return Vec2{20, 16};
     });
     CHECK(plain.labels.size() > scene.labels.size());
+}
+
+TEST_CASE(
+    "how a line is found by hand is worked out when it is asked for, and once for all places") {
+    Board board = pageOf(readModel(repositoryFile("site/examples/farm_bridge.json")).value().truss,
+                         ResultPage::Influence);
+    NotebookState notebook = board.state.notebook;
+    deriveInfluence(board.state, board.derived.influence, 300);
+    CHECK(board.derived.influence.byHand.empty());
+    notebook.influence.byHand = true;
+    board.act(SetNotebook{notebook});
+    deriveInfluence(board.state, board.derived.influence, 300);
+    const std::vector<Passage>& passages = board.derived.influence.byHand;
+    REQUIRE(passages.size() > 3);
+    const Passage* first = passages.data();
+    notebook.influence.at = 4.5;
+    board.act(SetNotebook{notebook});
+    deriveInfluence(board.state, board.derived.influence, 300);
+    CHECK(board.derived.influence.byHand.data() == first);
+    CHECK(passagesText(passages).find("ordinate") != std::string::npos);
 }

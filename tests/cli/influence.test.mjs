@@ -100,6 +100,6 @@ test('an envelope over combinations has the greatest of every member, in each fo
     assert.match(csv[1], /^AB,36,winter,0,/);
     const text = answered([...words, '--text']);
     assert.match(text, /^Greatest tension and compression of each member\n/);
-    assert.match(text, /\n {2}AB +36\.00 +winter +0\.00/);
+    assert.match(text, /\n {2}AB +36\.00 +winter +0\n/);
     assert.equal(text.trimEnd().split('\n').length, 2 + json.members.length);
 });

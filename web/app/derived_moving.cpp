@@ -1,5 +1,7 @@
 #include "app/derived_moving.hpp"
 
+#include "report/influence_by_hand_text.hpp"
+
 #include "model/validate.hpp"
 #include "statics/load_paths.hpp"
 
@@ -167,6 +169,26 @@ void deriveMembers(const Truss& truss, InfluenceShown& shown) {
     }
 }
 
+bool sameEffect(const Effect& one, const Effect& other) {
+    return one.kind == other.kind && one.member == other.member && one.joint == other.joint &&
+           one.horizontal == other.horizontal;
+}
+
+// Not again for every place that is read off.
+void deriveByHand(const AppState& state, InfluenceShown& shown) {
+    const std::vector<JointId>& path = shown.analysis->path;
+    const bool current = !shown.byHand.empty() && shown.byHandRevision == state.revision &&
+                         sameEffect(shown.byHandEffect, shown.effect) && shown.byHandPath == path;
+    if (!shown.view.byHand || current) {
+        return;
+    }
+    shown.byHand = influencePassages(state.truss, influenceByHand(state.truss, path, shown.effect),
+                                     shown.effect);
+    shown.byHandRevision = state.revision;
+    shown.byHandEffect = shown.effect;
+    shown.byHandPath = path;
+}
+
 bool isCurrent(const AppState& state, const InfluenceShown& shown, double width) {
     return shown.revision == state.revision && shown.view == state.notebook.influence &&
            shown.selection == state.selection && shown.width == width &&
@@ -209,6 +231,7 @@ void makeInfluence(const AppState& state, InfluenceShown& shown) {
     shown.report->exact = exactOf(shown);
     describe(truss, shown);
     deriveMembers(truss, shown);
+    deriveByHand(state, shown);
 }
 
 } // namespace

@@ -6,6 +6,7 @@
 #include "report/envelope_text.hpp"
 #include "report/influence_sketch.hpp"
 #include "report/influence_text.hpp"
+#include "report/passage.hpp"
 
 #include <chrono>
 #include <cstdint>
@@ -69,6 +70,10 @@ struct InfluenceShown {
     InfluenceLook look;
     Sketch sketch;
     std::vector<MembersUnder> members;
+    std::vector<Passage> byHand; // empty unless it is looked at
+    std::uint64_t byHandRevision = 0;
+    Effect byHandEffect;
+    std::vector<JointId> byHandPath;
     ExactPath exact;
 };
 

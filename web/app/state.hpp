@@ -99,6 +99,7 @@ struct InfluenceView {
     bool horizontal = false;         // of a reaction or a displacement
     std::optional<double> at;        // m from the start: read there; none: at the largest ordinate
     bool members = false;            // all members under the moving loads too
+    bool byHand = false;             // and how the line is found
 
     friend bool operator==(const InfluenceView&, const InfluenceView&) = default;
 };

@@ -1,5 +1,6 @@
 #include "panels/envelope_rows.hpp"
 #include "panels/parts.hpp"
+#include "panels/passages.hpp"
 #include "panels/tabs.hpp"
 #include "ui/sketch_view.hpp"
 
@@ -165,6 +166,23 @@ void movingResults(PanelContext& context) {
     }
 }
 
+// How a person finds the line: a unit load at each joint in turn.
+void byHand(PanelContext& context) {
+    InfluenceView view = context.state.notebook.influence;
+    if (toggle(context.ui, "The working by hand", view.byHand)) {
+        view.byHand = !view.byHand;
+        set(context, view);
+    }
+    if (!context.state.notebook.influence.byHand) {
+        return;
+    }
+    int id = 0;
+    for (const Passage& passage : context.derived.influence.byHand) {
+        drawPassage(context.ui, id++, passage);
+        gap(context.ui, 8);
+    }
+}
+
 } // namespace
 
 void influencePage(PanelContext& context) {
@@ -184,6 +202,7 @@ void influencePage(PanelContext& context) {
         smallPrint(context.ui, "Tap a member or a joint on the board for its own line; drag across "
                                "the plot to read it off.");
         ordinates(context);
+        byHand(context);
         movingResults(context);
     }
     gap(context.ui, 16);
