@@ -150,7 +150,7 @@ RichLine refusalLine(const Truss& truss, const InfluenceByHand& line, const Effe
 } // namespace
 
 std::vector<Passage> influencePassages(const Truss& truss, const InfluenceByHand& line,
-                                       const Effect& effect) {
+                                       const Effect& effect, SketchPaper paper) {
     if (line.end != InfluenceEnd::Complete) {
         Passage passage{say(book(), Phrase::TitleShape)};
         addSentence(passage, refusalLine(truss, line, effect));
@@ -159,7 +159,7 @@ std::vector<Passage> influencePassages(const Truss& truss, const InfluenceByHand
     const Notation notation = notationOf(line.unloaded, line.opening);
     const Writer writer{line, notation, symbolRuns(notation, line.symbol)};
     std::vector<Passage> passages{beginning(writer)};
-    for (Passage& passage : workingPassages(line.unloaded, line.opening)) {
+    for (Passage& passage : workingPassages(line.unloaded, line.opening, paper)) {
         passages.push_back(std::move(passage));
     }
     for (const InfluenceOrdinate& ordinate : line.ordinates) {

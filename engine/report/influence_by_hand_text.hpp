@@ -11,6 +11,7 @@ namespace gusset {
 // What moves, what holds for every place, each place, the ordinates, the shape; or why there is no
 // such line, in one passage. The effect is that which the line was made of.
 [[nodiscard]] std::vector<Passage> influencePassages(const Truss&, const InfluenceByHand&,
-                                                     const Effect&);
+                                                     const Effect&,
+                                                     SketchPaper = SketchPaper::Page);
 
 } // namespace gusset
