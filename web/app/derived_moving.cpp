@@ -183,7 +183,7 @@ void deriveByHand(const AppState& state, InfluenceShown& shown) {
         return;
     }
     shown.byHand = influencePassages(state.truss, influenceByHand(state.truss, path, shown.effect),
-                                     shown.effect);
+                                     shown.effect, SketchPaper::Column);
     shown.byHandRevision = state.revision;
     shown.byHandEffect = shown.effect;
     shown.byHandPath = path;
