@@ -58,3 +58,25 @@ test('pictures of the dark theme and the one for sunlight, the model’s tables,
         await board.press('Read as a page');
     });
 });
+
+test('pictures for the manual', async () => {
+    const once = { deviceScaleFactor: 1 };
+    const farm = linkTo('farm_bridge.json');
+    await picture(sizes.desktop, linkTo('cottage_roof.json'), 'help-board', undefined, once);
+    await picture(sizes.desktop, farm, 'help-displacements', async (board) => {
+        await board.press('Results');
+        await board.press('Displacements');
+    }, once);
+    await picture(sizes.desktop, farm, 'help-influence', async (board) => {
+        const [e, f] = [await board.joint('E'), await board.joint('F')];
+        await board.tap({ x: (e.x + f.x) / 2, y: (e.y + f.y) / 2 });
+        await board.press('Results');
+        await board.press('Influence');
+    }, once);
+    await picture(sizes.desktop, linkTo('cottage_roof.json'), 'help-working', async (board) => {
+        await board.press('Working');
+        for (let step = 0; step < 10; ++step) {
+            await board.press('Next step');
+        }
+    }, once);
+});
