@@ -8,6 +8,7 @@
 #include "canvas/camera.hpp"
 #include "canvas/scene.hpp"
 #include "canvas/tool.hpp"
+#include "support/small_truss.hpp"
 
 #include <string>
 
@@ -68,26 +69,6 @@ struct Board {
         characters += (static_cast<unsigned char>(c) & 0xC0) != 0x80 ? 1 : 0;
     }
     return kind == LabelKind::Joint ? Vec2{9.5 * characters, 19} : Vec2{7.8 * characters, 17};
-}
-
-// A(0,0) and B(6,0) on pin and roller, C(3,4) above, 10 down at C.
-[[nodiscard]] inline Truss roof() {
-    Truss truss;
-    truss.joints = {{"A", {0, 0}, {}}, {"B", {6, 0}, {}}, {"C", {3, 4}, {}}};
-    for (const auto& [a, b] : {std::pair{0, 1}, std::pair{1, 2}, std::pair{2, 0}}) {
-        Member member;
-        member.a = JointId{a};
-        member.b = JointId{b};
-        truss.members.push_back(member);
-    }
-    Support pin;
-    pin.joint = JointId{0};
-    Support roller;
-    roller.joint = JointId{1};
-    roller.kind = SupportKind::Roller;
-    truss.supports = {pin, roller};
-    truss.loads = {{JointForce{JointId{2}, 0, -10}, {}, {}}};
-    return truss;
 }
 
 } // namespace gusset::support

@@ -1,6 +1,7 @@
 #include "app/cells.hpp"
 
 #include "app/update.hpp"
+#include "support/small_truss.hpp"
 
 #include <catch2/catch_test_macros.hpp>
 
@@ -13,22 +14,15 @@ namespace {
 //   A --- B
 Truss triangle() {
     Truss truss;
-    truss.joints = {{"A", {0, 0}, {}}, {"B", {8, 0}, {}}, {"C", {4, 3}, {}}};
-    for (const auto& [a, b] : {std::pair(0, 1), std::pair(1, 2), std::pair(0, 2)}) {
-        Member member;
-        member.a = JointId{a};
-        member.b = JointId{b};
-        truss.members.push_back(member);
-    }
-    Support pin;
-    pin.joint = JointId{0};
-    Support roller;
-    roller.joint = JointId{1};
-    roller.kind = SupportKind::Roller;
-    truss.supports = {pin, roller};
-    Load load;
-    load.what = JointForce{JointId{2}, 0, -12};
-    truss.loads = {load};
+    support::joint(truss, "A", 0, 0);
+    support::joint(truss, "B", 8, 0);
+    support::joint(truss, "C", 4, 3);
+    support::member(truss, "A", "B");
+    support::member(truss, "B", "C");
+    support::member(truss, "A", "C");
+    support::pin(truss, "A");
+    support::roller(truss, "B");
+    support::force(truss, "C", 0, -12);
     return truss;
 }
 

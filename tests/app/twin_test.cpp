@@ -9,22 +9,9 @@
 namespace gusset {
 namespace {
 
-// A 3-4-5 triangle, 6 m wide and 4 m high, with 10 kN down at the top:
-//        C
-//       / \.
-//   A ∆-----B ○
 Truss triangle() {
-    Truss truss;
+    Truss truss = support::roof();
     truss.title = "Tripod <leg>";
-    support::joint(truss, "A", 0, 0);
-    support::joint(truss, "B", 6, 0);
-    support::joint(truss, "C", 3, 4);
-    support::member(truss, "A", "B");
-    support::member(truss, "A", "C");
-    support::member(truss, "B", "C");
-    support::pin(truss, "A");
-    support::roller(truss, "B");
-    support::force(truss, "C", 0, -10);
     return truss;
 }
 

@@ -8,23 +8,9 @@
 using namespace gusset;
 using Catch::Matchers::WithinRel;
 using support::memberAt;
+using support::roof;
 
 namespace {
-
-// A(0,0) pin, B(6,0) roller, C(3,4) with 10 down: the tie AB carries 3.75, the rafters −6.25.
-Truss roof() {
-    Truss truss;
-    support::joint(truss, "A", 0, 0);
-    support::joint(truss, "B", 6, 0);
-    support::joint(truss, "C", 3, 4);
-    support::member(truss, "A", "B");
-    support::member(truss, "B", "C");
-    support::member(truss, "C", "A");
-    support::pin(truss, "A");
-    support::roller(truss, "B");
-    support::force(truss, "C", 0, -10);
-    return truss;
-}
 
 Truss done(const Truss& truss, const Edit& edit) {
     Outcome<Truss> after = gusset::apply(truss, edit);

@@ -47,6 +47,20 @@ void force(Truss& truss, const std::string& joint, double fx, double fy,
     truss.loads.push_back(load);
 }
 
+Truss roof() {
+    Truss truss;
+    joint(truss, "A", 0, 0);
+    joint(truss, "B", 6, 0);
+    joint(truss, "C", 3, 4);
+    member(truss, "A", "B");
+    member(truss, "B", "C");
+    member(truss, "C", "A");
+    pin(truss, "A");
+    roller(truss, "B");
+    force(truss, "C", 0, -10);
+    return truss;
+}
+
 Truss triangle(double apex) {
     Truss truss;
     joint(truss, "A", 0, 0);

@@ -18,6 +18,11 @@ void force(Truss&, const std::string& joint, double fx, double fy, const std::st
 //    A---B      20·4/5 = 16 kN in tension
 [[nodiscard]] Truss gable();
 
+//     C        a triangle 6 m wide and 4 m high on a pin at A and a roller at B, 10 kN down at C:
+//    / \       reactions 5 kN each, rafters 5·5/4 = 6.25 kN in compression, tie AB
+//   A---B      6.25·3/5 = 3.75 kN in tension
+[[nodiscard]] Truss roof();
+
 //   C
 //  / \       pin at A, roller at B, 4 wide, C 3 high and `apex` from A; no load
 // A---B

@@ -234,6 +234,16 @@ void makeInfluence(const AppState& state, InfluenceShown& shown) {
     deriveByHand(state, shown);
 }
 
+// No more digits than a pixel is worth: 6.0 m, not 5.987.
+double toPixelWorth(const Truss& truss, double at, double perPixel) {
+    if (!(perPixel > 0)) {
+        return at;
+    }
+    const double unit = toMetre(truss.units.length);
+    const double step = unit * std::pow(10.0, std::ceil(std::log10(perPixel / unit)));
+    return step * std::round(at / step);
+}
+
 } // namespace
 
 bool showsInfluence(const AppState& state) { return pageIsOnScreen(state, ResultPage::Influence); }
@@ -334,7 +344,8 @@ double placeUnder(const Truss& truss, const InfluenceShown& shown, double x) {
     const double at = readOffAt(truss, report, shown.look, x);
     const double slack = std::fabs(readOffAt(truss, report, shown.look, x + kFinger) - at);
     const double other = std::fabs(readOffAt(truss, report, shown.look, x - kFinger) - at);
-    return nearJoint(report, at, std::max(slack, other)); // one of them is held to the end
+    const double reach = std::max(slack, other); // one of them is held to the end
+    return nearJoint(report, toPixelWorth(truss, at, reach / kFinger), reach);
 }
 
 } // namespace gusset
