@@ -194,6 +194,12 @@ function pageFor(field, twin, files) {
         storeWork,
         setTwin: twin.set,
         showTwin: twin.show,
+        setFullScreen: (on) => {
+            // Refused where there is none, as on some phones: large type is what matters.
+            const change = on ? document.documentElement.requestFullscreen?.()
+                : document.fullscreenElement && document.exitFullscreen();
+            Promise.resolve(change).catch(() => {});
+        },
         showHelp: () => window.open(new URL('help/', location.href), '_blank', 'noopener'),
         announce: twin.announce,
     };

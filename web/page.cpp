@@ -25,7 +25,8 @@ namespace gusset {
 namespace {
 
 constexpr int kFramesAfterChange = 3; // ImGui settles its layout within two
-constexpr double kLongestStep = 0.1;  // s: after an idle minute nothing should jump
+constexpr float kPresentingText = 1.45F;
+constexpr double kLongestStep = 0.1; // s: after an idle minute nothing should jump
 constexpr std::chrono::microseconds kExactSlice{3000}; // of a frame
 
 void fitBoardToPage(Page& page, const PageLayout& layout) {
@@ -100,7 +101,9 @@ void refreshPageTheme(Page& page) {
 }
 
 void beginPanels(Page& page, const Canvas& canvas, double now) {
-    if (refreshUi(page.ui, {.viewport = page.viewport, .theme = page.state.view.theme})) {
+    if (refreshUi(page.ui, {.viewport = page.viewport,
+                            .theme = page.state.view.theme,
+                            .textScale = page.state.view.presenting ? kPresentingText : 1.0F})) {
         ImGui_ImplOpenGL3_DestroyFontsTexture();
         ImGui_ImplOpenGL3_CreateFontsTexture();
     }
@@ -191,6 +194,9 @@ void carryOut(Page& page, const PageRequests& requests) {
     }
     if (requests.readAsPage) {
         showTwin();
+    }
+    if (requests.fullScreen) {
+        setFullScreen(*requests.fullScreen);
     }
     if (requests.showHelp) {
         showHelp();

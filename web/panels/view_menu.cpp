@@ -28,6 +28,11 @@ void menu(PanelContext& context) {
             changed = true;
         }
     }
+    if (toggle(ui, "Present: large type, full screen", view.presenting)) {
+        view.presenting = !view.presenting;
+        changed = true;
+        context.requests.fullScreen = view.presenting;
+    }
     rule(ui);
     smallPrint(ui, "Theme");
     const int theme = wordChoice(ui, "theme", kThemes, static_cast<int>(view.theme));

@@ -59,6 +59,7 @@ void setTwin(std::string_view html, std::string_view summary);
 void showTwin();
 // The manual, beside the board.
 void showHelp();
+void setFullScreen(bool);
 void announce(std::string_view text); // to those who listen instead of looking
 
 } // namespace gusset

@@ -102,6 +102,7 @@ EM_JS(void, pageSetTwin, (const char* html, int length, const char* summary, int
 });
 EM_JS(void, pageShowTwin, (), { Module['page'].showTwin(); });
 EM_JS(void, pageShowHelp, (), { Module['page'].showHelp(); });
+EM_JS(void, pageSetFullScreen, (int on), { Module['page'].setFullScreen(on !== 0); });
 EM_JS(void, pageAnnounce, (const char* text, int length), { Module['page'].announce(UTF8ToString(text, length)); });
 // clang-format on
 
@@ -143,6 +144,7 @@ void setTwin(std::string_view html, std::string_view summary) {
 
 void showTwin() { pageShowTwin(); }
 void showHelp() { pageShowHelp(); }
+void setFullScreen(bool on) { pageSetFullScreen(on ? 1 : 0); }
 void announce(std::string_view text) { pageAnnounce(text.data(), sizeOf(text)); }
 
 } // namespace gusset
