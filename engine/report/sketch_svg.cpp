@@ -1,10 +1,8 @@
 #include "report/sketch_svg.hpp"
 
-#include "report/results_text.hpp"
+#include "report/svg_text.hpp"
 
 #include <array>
-#include <cmath>
-#include <cstdlib>
 
 namespace gusset {
 namespace {
@@ -28,58 +26,30 @@ constexpr std::array<InkLook, 8> kLooks{{
 
 const InkLook& lookOf(SketchInk ink) { return kLooks[static_cast<std::size_t>(ink)]; }
 
-// To a hundredth, without zeros that say nothing. By whole numbers, as a working has thousands.
-std::string px(double value) {
-    const long hundredths = std::lround(value * 100);
-    const long size = std::labs(hundredths);
-    std::string text = (hundredths < 0 ? "-" : "") + std::to_string(size / 100);
-    if (size % 100 != 0) {
-        text += size % 100 < 10 ? ".0" : ".";
-        text += std::to_string(size % 10 == 0 ? size % 100 / 10 : size % 100);
-    }
-    return text;
-}
-
-std::string attribute(const char* name, const std::string& value) {
-    return std::string(" ") + name + "=\"" + value + "\"";
-}
-
-std::string pointText(Vec2 at) { return px(at.x) + " " + px(at.y); }
+std::string pointText(Vec2 at) { return svgLength(at.x) + " " + svgLength(at.y); }
 
 std::string filled(SketchInk ink) {
-    return attribute("class", std::string("ink-") + lookOf(ink).name) +
-           attribute("fill", lookOf(ink).colour);
+    return svgAttribute("class", std::string("ink-") + lookOf(ink).name) +
+           svgAttribute("fill", lookOf(ink).colour);
 }
 
 // A class of its own: a style sheet that restyles lines would else fill them.
 std::string stroked(SketchInk ink, double width) {
-    return attribute("class", std::string("line-") + lookOf(ink).name) + attribute("fill", "none") +
-           attribute("stroke", lookOf(ink).colour) + attribute("stroke-width", px(width)) +
-           attribute("stroke-linecap", "round");
-}
-
-std::string polygon(const Vec2* corners, std::size_t count, const std::string& look) {
-    std::string points;
-    for (std::size_t i = 0; i < count; ++i) {
-        points += (i == 0 ? "" : " ") + px(corners[i].x) + "," + px(corners[i].y);
-    }
-    return "<polygon" + attribute("points", points) + look + "/>\n";
-}
-
-std::string segment(Vec2 a, Vec2 b, const std::string& look) {
-    return "<path" + attribute("d", "M" + pointText(a) + "L" + pointText(b)) + look + "/>\n";
+    return svgAttribute("class", std::string("line-") + lookOf(ink).name) +
+           svgAttribute("fill", "none") + svgAttribute("stroke", lookOf(ink).colour) +
+           svgAttribute("stroke-width", svgLength(width)) + svgAttribute("stroke-linecap", "round");
 }
 
 std::string lineText(const SketchLine& line) {
-    return segment(line.a, line.b,
-                   stroked(line.ink, line.width) +
-                       (line.dashed ? attribute("stroke-dasharray", "5 4") : ""));
+    return svgSegment(line.a, line.b,
+                      stroked(line.ink, line.width) +
+                          (line.dashed ? svgAttribute("stroke-dasharray", "5 4") : ""));
 }
 
 std::string arrowText(const SketchArrow& arrow) {
     const auto head = headOf(arrow);
-    return segment(arrow.tail, shaftEnd(arrow), stroked(arrow.ink, arrow.width)) +
-           polygon(head.data(), head.size(), filled(arrow.ink));
+    return svgSegment(arrow.tail, shaftEnd(arrow), stroked(arrow.ink, arrow.width)) +
+           svgPolygon({head.begin(), head.end()}, filled(arrow.ink));
 }
 
 std::string arcText(const SketchArc& arc) {
@@ -87,29 +57,21 @@ std::string arcText(const SketchArc& arc) {
     const Vec2 end = arc.centre + arc.radius * arc.to;
     // With y down a positive cross product is a turn to the right: less than half of one.
     const char* large = cross(arc.from, arc.to) < 0 ? "1" : "0";
-    const std::string path = "M" + pointText(start) + "A" + px(arc.radius) + " " + px(arc.radius) +
-                             " 0 " + large + " 1 " + pointText(end);
-    return "<path" + attribute("d", path) + stroked(arc.ink, 1) + "/>\n";
+    const std::string path = "M" + pointText(start) + "A" + svgLength(arc.radius) + " " +
+                             svgLength(arc.radius) + " 0 " + large + " 1 " + pointText(end);
+    return "<path" + svgAttribute("d", path) + stroked(arc.ink, 1) + "/>\n";
 }
 
 std::string discText(const SketchDisc& disc) {
     std::string look = filled(disc.ink);
     if (!disc.filled) {
-        look = attribute("class", std::string("ring-") + lookOf(disc.ink).name) +
-               attribute("fill", "#ffffff") + attribute("stroke", lookOf(disc.ink).colour) +
-               attribute("stroke-width", "1.5");
+        look = svgAttribute("class", std::string("ring-") + lookOf(disc.ink).name) +
+               svgAttribute("fill", "#ffffff") + svgAttribute("stroke", lookOf(disc.ink).colour) +
+               svgAttribute("stroke-width", "1.5");
     }
-    return "<circle" + attribute("cx", px(disc.at.x)) + attribute("cy", px(disc.at.y)) +
-           attribute("r", px(disc.radius)) + look + "/>\n";
-}
-
-// XML 1.0 has no way to write a control character, not even by number.
-std::string xmlText(const std::string& text) {
-    std::string printable;
-    for (const char c : text) {
-        printable += static_cast<unsigned char>(c) < 0x20 || c == 0x7F ? ' ' : c;
-    }
-    return escapeHtml(printable);
+    return "<circle" + svgAttribute("cx", svgLength(disc.at.x)) +
+           svgAttribute("cy", svgLength(disc.at.y)) + svgAttribute("r", svgLength(disc.radius)) +
+           look + "/>\n";
 }
 
 std::string anchorName(SketchAnchor anchor) {
@@ -120,25 +82,25 @@ std::string runText(const Run& run, double size, double& lowered) {
     const double drop = run.style == RunStyle::Subscript ? size * kSubscriptDrop : 0;
     std::string look;
     if (drop != lowered) {
-        look += attribute("dy", px(drop - lowered));
+        look += svgAttribute("dy", svgLength(drop - lowered));
     }
     lowered = drop;
     if (run.style == RunStyle::Subscript) {
-        look += attribute("font-size", px(size * kSubscriptSize));
+        look += svgAttribute("font-size", svgLength(size * kSubscriptSize));
     } else if (run.style == RunStyle::Variable) {
-        look += attribute("font-style", "italic");
+        look += svgAttribute("font-style", "italic");
     } else if (run.style == RunStyle::Strong) {
-        look += attribute("font-weight", "600");
+        look += svgAttribute("font-weight", "600");
     }
-    return "<tspan" + look + ">" + xmlText(run.text) + "</tspan>";
+    return "<tspan" + look + ">" + svgWords(run.text) + "</tspan>";
 }
 
 std::string wordsText(const SketchWords& words) {
     constexpr double kBaseline = 0.35; // below the middle of the line, of the size
-    std::string text = "<text" + attribute("x", px(words.at.x)) +
-                       attribute("y", px(words.at.y + kBaseline * words.size)) +
-                       attribute("text-anchor", anchorName(words.anchor)) +
-                       attribute("font-size", px(words.size)) + filled(words.ink) + ">";
+    std::string text = "<text" + svgAttribute("x", svgLength(words.at.x)) +
+                       svgAttribute("y", svgLength(words.at.y + kBaseline * words.size)) +
+                       svgAttribute("text-anchor", anchorName(words.anchor)) +
+                       svgAttribute("font-size", svgLength(words.size)) + filled(words.ink) + ">";
     double lowered = 0;
     for (const Run& run : words.words) {
         text += runText(run, words.size, lowered);
@@ -149,15 +111,16 @@ std::string wordsText(const SketchWords& words) {
 } // namespace
 
 std::string svgOf(const Sketch& sketch) {
-    const std::string size = px(sketch.width) + " " + px(sketch.height);
+    const std::string size = svgLength(sketch.width) + " " + svgLength(sketch.height);
     std::string text = "<svg xmlns=\"http://www.w3.org/2000/svg\"" +
-                       attribute("viewBox", "0 0 " + size) + attribute("width", px(sketch.width)) +
-                       attribute("height", px(sketch.height)) + attribute("role", "img") +
-                       attribute("font-family", "sans-serif") + ">\n<title>" +
-                       xmlText(sketch.says) + "</title>\n";
+                       svgAttribute("viewBox", "0 0 " + size) +
+                       svgAttribute("width", svgLength(sketch.width)) +
+                       svgAttribute("height", svgLength(sketch.height)) +
+                       svgAttribute("role", "img") + svgAttribute("font-family", "sans-serif") +
+                       ">\n<title>" + svgWords(sketch.says) + "</title>\n";
     for (const SketchArea& area : sketch.areas) {
-        text += polygon(area.corners.data(), area.corners.size(),
-                        filled(area.ink) + attribute("fill-opacity", px(kSketchWash)));
+        text += svgPolygon({area.corners.begin(), area.corners.end()},
+                           filled(area.ink) + svgAttribute("fill-opacity", svgLength(kSketchWash)));
     }
     for (const SketchLine& line : sketch.lines) {
         text += lineText(line);

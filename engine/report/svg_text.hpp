@@ -1,0 +1,21 @@
+#pragma once
+// The pieces that SVG is written from, for every drawing that is saved or printed.
+
+#include "core/vec2.hpp"
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace gusset {
+
+// A length in px to a hundredth, without zeros that say nothing. |value| < 1e7.
+[[nodiscard]] std::string svgLength(double value);
+[[nodiscard]] std::string svgAttribute(const char* name, const std::string& value);
+// Escaped, and without the control characters that XML 1.0 has no way to write.
+[[nodiscard]] std::string svgWords(std::string_view);
+// `look`: attributes, each with a space before it.
+[[nodiscard]] std::string svgPolygon(const std::vector<Vec2>& corners, const std::string& look);
+[[nodiscard]] std::string svgSegment(Vec2 a, Vec2 b, const std::string& look);
+
+} // namespace gusset
