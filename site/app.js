@@ -1,10 +1,11 @@
 // Starts the program, hands it the browser's events and draws a frame when one is wanted, and only then.
 import createGusset from './gusset.js';
 import { createField } from './field.js';
-import { copyText, createFiles } from './files.js';
+import { canShareLinks, copyText, createFiles } from './files.js';
 import { listenToKeys, listenToPointers } from './input.js';
 import { workOffline } from './offline.js';
-import { readWork, storeWork } from './storage.js';
+import { createRecent } from './recent.js';
+import { openWork, storeWork, useNewPlaceForChanges, watchOtherTabs } from './storage.js';
 import { createTwin } from './twin.js';
 
 const canvas = document.getElementById('board');
@@ -138,6 +139,7 @@ function watchContext() {
 }
 
 function open(text, label) {
+    useNewPlaceForChanges();
     withTexts([text, label], (...addresses) => program._gussetOpened(...addresses));
     wake();
 }
@@ -176,7 +178,7 @@ function watchLeaving() {
 }
 
 // What the program may ask of the page (web/platform/platform_web.cpp).
-function pageFor(field, twin, files) {
+function pageFor({ field, twin, files, recent }) {
     return {
         showField: field.show,
         hideField: field.hide,
@@ -188,7 +190,11 @@ function pageFor(field, twin, files) {
             }
         }),
         saveFile: files.save,
+        savePicture: files.savePicture,
+        canShareLinks,
+        shareLink: files.shareLink,
         openFile: files.choose,
+        showRecent: recent.show,
         openExample: (name) => files.fetchExample(name),
         setAddress,
         storeWork,
@@ -240,16 +246,28 @@ async function start() {
         drawNow: () => program && drawNow(),
     });
     const files = createFiles({ open, tell });
-    program = await load(pageFor(field, twin, files));
+    const recent = createRecent({
+        tell,
+        goTo: (show) => {
+            program._gussetLeave(page); // what is on the board is in the list from then on
+            return show();
+        },
+    });
+    const [loaded, work] = await Promise.all([load(pageFor({ field, twin, files, recent })), openWork()]);
+    program = loaded;
     if (!program) {
         return;
     }
     performance.mark('runtime-ready');
-    const [newer, older] = readWork();
     const address = location.href.split('#')[0];
-    page = withTexts([address, newer, older], (...addresses) => program._gussetStart(...addresses));
+    page = withTexts([address, work.newer, work.older], (...addresses) => program._gussetStart(...addresses));
     setPixels();
     sendViewport();
+    if (work.isCopy && !holdsModel(location.hash)) {
+        tell('This board is open in another tab. Here you have a copy: neither changes the other.', false);
+    }
+    watchOtherTabs(() => tell('Another tab works on this board too. What you do here is kept as a copy.',
+        false));
     openFragment();
     drawFrame();
     performance.mark('first-frame');

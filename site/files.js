@@ -16,12 +16,47 @@ export async function copyText(text) {
     }
 }
 
-function save(name, text) {
+const types = { json: 'application/json', svg: 'image/svg+xml', csv: 'text/csv' };
+
+function download(name, blob) {
     const link = document.createElement('a');
-    link.href = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
+    link.href = URL.createObjectURL(blob);
     link.download = name;
     link.click();
     setTimeout(() => URL.revokeObjectURL(link.href), 1000);
+}
+
+function save(name, text) {
+    download(name, new Blob([text], { type: types[name.split('.').at(-1)] }));
+}
+
+const pixelsOfPicture = 2; // a CSS pixel: sharp in print and on a fine screen
+
+function drawn(svg) {
+    const address = URL.createObjectURL(new Blob([svg], { type: types.svg }));
+    const image = new Image();
+    return new Promise((resolve, reject) => {
+        image.onload = () => resolve(image);
+        image.onerror = () => reject(new Error('the drawing was refused'));
+        image.src = address;
+    }).finally(() => URL.revokeObjectURL(address));
+}
+
+async function pixelsOf(svg) {
+    const image = await drawn(svg);
+    const sheet = document.createElement('canvas');
+    sheet.width = Math.round(image.width * pixelsOfPicture);
+    sheet.height = Math.round(image.height * pixelsOfPicture);
+    sheet.getContext('2d').drawImage(image, 0, 0, sheet.width, sheet.height);
+    const blob = await new Promise((resolve) => sheet.toBlob(resolve, 'image/png'));
+    if (!blob) {
+        throw new Error('it is too large');
+    }
+    return blob;
+}
+
+export function canShareLinks() {
+    return typeof navigator.share === 'function';
 }
 
 export function createFiles({ open, tell }) {
@@ -51,6 +86,24 @@ export function createFiles({ open, tell }) {
         }
     }
 
+    async function savePicture(name, svg) {
+        try {
+            download(name, await pixelsOf(svg));
+        } catch (error) {
+            tell(`The picture could not be made (${error.message}). Save it as SVG.`, true);
+        }
+    }
+
+    async function shareLink(title, link) {
+        try {
+            await navigator.share({ title: title || 'Gusset', url: link });
+        } catch (error) {
+            if (error.name !== 'AbortError') { // closing the sheet is no fault
+                tell('The system did not share the link. Copy it instead.', true);
+            }
+        }
+    }
+
     chooser.addEventListener('change', () => {
         if (chooser.files.length > 0) {
             read(chooser.files[0]);
@@ -65,5 +118,5 @@ export function createFiles({ open, tell }) {
             read(file);
         }
     });
-    return { save, choose: () => chooser.click(), fetchExample };
+    return { save, savePicture, shareLink, choose: () => chooser.click(), fetchExample };
 }

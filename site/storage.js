@@ -1,34 +1,205 @@
-// The work in local storage: two copies written in turn, so that one is whole whatever happens during a
-// write. Each begins with a number that grows; the program finds out itself whether a copy is damaged.
-const slots = ['gusset.work.0', 'gusset.work.1'];
+// The work in local storage. It stands in places: a place is one board with its undo, and belongs to the
+// tab that has it open; no other tab writes there. The rule, when a tab opens:
+//   1. the place it had before (a reload), if no other tab has it;
+//   2. else the place written last, if no other tab has it;
+//   3. else a new place, beginning as a copy of the one written last: the later tab says so, and from the
+//      first change there on they are two boards.
+// A board that came by a link gets a new place as soon as it is changed, so that what was there before stays
+// in the list of recent boards. The eight places written last are kept, and all that are open.
+//
+// Who has a place open is known by a lock of the browser (Web Locks), which ends with the tab however the
+// tab ends. Where there are no locks (a page without https), a tab that sees another one write to its place
+// leaves it to that one and goes on in a new place.
+//
+// Each place is two copies written in turn, so that one is whole whatever happens during a write. Each
+// begins with a number that grows, the time of writing; the program finds out itself whether one is damaged.
+const prefix = 'gusset.work.';
+const keptPlaces = 8;
+const patience = 500; // ms for a lock that a page being reloaded still has
+const ownKey = 'gusset.place'; // in the tab's own storage
+
+let place = ''; // '': the keys of the time when there was one place only
+let release = () => {};
+let wantsNewPlace = false;
+let copiedModel = null; // of another place, while nothing in the copy has been changed
+let hasLeft = false; // for another place, which a reload will show
+
+const slotsOf = (name) => ['0', '1'].map((slot) => prefix + (name === '' ? '' : `${name}.`) + slot);
+const lockOf = (name) => `${prefix}${name}`;
+const newName = () => Math.random().toString(36).slice(2, 10);
 
 function numberOf(text) {
     const number = Number.parseInt(text ?? '', 10);
     return Number.isFinite(number) ? number : -1;
 }
 
-function copies() {
+const bodyOf = (text) => (text ?? '').replace(/^\d+ /, '');
+
+// The newer first.
+function copiesOf(name) {
+    return slotsOf(name)
+        .map((slot) => ({ slot, text: localStorage.getItem(slot) }))
+        .sort((one, other) => numberOf(other.text) - numberOf(one.text));
+}
+
+// Names, the one written last first.
+function places() {
+    const names = new Set();
+    for (let i = 0; i < localStorage.length; ++i) {
+        const match = localStorage.key(i).match(/^gusset\.work\.(?:(\w+)\.)?[01]$/);
+        if (match) {
+            names.add(match[1] ?? '');
+        }
+    }
+    const written = (name) => numberOf(copiesOf(name)[0].text);
+    return [...names].sort((one, other) => written(other) - written(one));
+}
+
+// Resolves to whether this tab has the place now; then until it leaves it or ends.
+function take(name, wait) {
+    if (!navigator.locks) {
+        return Promise.resolve(true);
+    }
+    return new Promise((resolve) => {
+        const giveUp = new AbortController();
+        const options = wait ? { signal: giveUp.signal } : { ifAvailable: true };
+        const timer = wait && setTimeout(() => giveUp.abort(), patience);
+        navigator.locks.request(lockOf(name), options, (lock) => {
+            clearTimeout(timer);
+            resolve(lock !== null);
+            return lock && new Promise((done) => { release = done; });
+        }).catch(() => resolve(false));
+    });
+}
+
+function remember() {
     try {
-        return slots
-            .map((slot) => ({ slot, text: localStorage.getItem(slot) }))
-            .sort((one, other) => numberOf(other.text) - numberOf(one.text));
+        sessionStorage.setItem(ownKey, place);
+    } catch {
+        // then a reload finds the place as a new tab would
+    }
+}
+
+function settleIn(name) {
+    place = name;
+    wantsNewPlace = false;
+    remember();
+}
+
+// A tab's own storage is copied when the tab is duplicated, so the lock has the last word.
+async function findPlace() {
+    const own = sessionStorage.getItem(ownKey);
+    const all = places();
+    if (all.includes(own) && await take(own, true)) {
+        return { name: own, from: own };
+    }
+    const last = all[0] ?? newName();
+    if (last !== own && await take(last, false)) {
+        return { name: last, from: last };
+    }
+    const name = newName();
+    await take(name, false);
+    return { name, from: last };
+}
+
+// A saved work's model stands as one line of JSON under the line that names it (web/app/session.cpp).
+function modelOf(text) {
+    const lines = text.split('\n', 60);
+    return lines[lines.findIndex((line) => line.startsWith('model ')) + 1];
+}
+
+// The newer copy of the work and the older one, empty texts for none, and whether they are a copy of a board
+// that another tab has open.
+export async function openWork() {
+    try {
+        const { name, from } = await findPlace();
+        settleIn(name);
+        const [newer, older] = copiesOf(from).map(({ text }) => bodyOf(text));
+        copiedModel = name === from ? null : modelOf(newer);
+        return { newer, older, isCopy: name !== from };
+    } catch { // storage is switched off
+        return { newer: '', older: '', isCopy: false };
+    }
+}
+
+function moveToNewPlace() {
+    release();
+    settleIn(newName());
+    take(place, false);
+}
+
+// What another board in this tab is from now on; the place it came to is left as it is.
+export function useNewPlaceForChanges() {
+    wantsNewPlace = true;
+}
+
+async function forgetOldPlaces() {
+    const open = new Set((await navigator.locks?.query())?.held.map(({ name }) => name));
+    const shut = places().filter((name) => name !== place && !open.has(lockOf(name)));
+    shut.slice(keptPlaces).flatMap(slotsOf).forEach((slot) => localStorage.removeItem(slot));
+}
+
+export function storeWork(text) {
+    if (hasLeft) {
+        return true; // was stored before
+    }
+    if (copiedModel !== null && copiedModel === modelOf(text)) {
+        return true; // stands in the other tab's place
+    }
+    copiedModel = null;
+    try {
+        if (wantsNewPlace) {
+            moveToNewPlace();
+            forgetOldPlaces().catch(() => {}); // then there are more of them
+        }
+        const [newer, older] = copiesOf(place);
+        const number = Math.max(Date.now(), numberOf(newer.text) + 1);
+        localStorage.setItem(older.slot, `${number} ${text}`);
+        return true;
+    } catch {
+        return false;
+    }
+}
+
+// Without locks: another tab wrote where this one does.
+export function watchOtherTabs(tell) {
+    addEventListener('storage', ({ key }) => {
+        if (!navigator.locks && slotsOf(place).includes(key)) {
+            settleIn(newName());
+            tell();
+        }
+    });
+}
+
+function titleOf(text) {
+    try {
+        return JSON.parse(modelOf(text)).title || 'Without a title';
+    } catch {
+        return 'A board that can not be read';
+    }
+}
+
+// Boards of other places, the latest first: { name, title, time }.
+export function recentBoards() {
+    try {
+        return places().filter((name) => name !== place).slice(0, keptPlaces).map((name) => {
+            const { text } = copiesOf(name)[0];
+            return { name, title: titleOf(bodyOf(text)), time: new Date(numberOf(text)) };
+        });
     } catch {
         return [];
     }
 }
 
-// The newer copy and the older one, without their numbers; empty texts for none.
-export function readWork() {
-    const texts = copies().map(({ text }) => (text ?? '').replace(/^\d+ /, ''));
-    return [texts[0] ?? '', texts[1] ?? ''];
-}
-
-export function storeWork(text) {
-    try {
-        const [newer, older] = copies();
-        localStorage.setItem(older.slot, `${numberOf(newer.text) + 1} ${text}`);
-        return true;
-    } catch {
+// False when another tab has it open. Store the board first: nothing is stored any more until the page is
+// loaded again, and shows that place.
+export async function goToPlace(name) {
+    const leave = release;
+    if (!await take(name, false)) {
         return false;
     }
+    leave();
+    settleIn(name);
+    hasLeft = true;
+    return true;
 }

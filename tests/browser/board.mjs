@@ -120,3 +120,8 @@ export async function boardOf(page, size) {
         verdict: () => page.locator('#tables-content p').first().textContent(),
     };
 }
+
+export async function dragJoint(board, label, dx, dy) {
+    const from = await board.joint(label);
+    await board.drag(from, { x: from.x + dx, y: from.y + dy });
+}

@@ -1,7 +1,7 @@
 // What is kept and what travels: links, reloads, undo, a bad link, a browser that stores nothing.
 import assert from 'node:assert/strict';
 import { after, before, test } from 'node:test';
-import { boardOf, openBoard } from './board.mjs';
+import { boardOf, dragJoint, openBoard } from './board.mjs';
 import { launch, serve, sizes } from './support.mjs';
 
 let site;
@@ -18,11 +18,6 @@ after(async () => {
 });
 
 const open = (fragment = '') => openBoard(browser, site.address, sizes.desktop, fragment);
-
-async function dragJoint(board, label, dx, dy) {
-    const from = await board.joint(label);
-    await board.drag(from, { x: from.x + dx, y: from.y + dy });
-}
 
 test('a copied link opens the same board, solved, in a fresh profile', async () => {
     const { board, context, page } = await open();
