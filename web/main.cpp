@@ -45,6 +45,7 @@ EMSCRIPTEN_KEEPALIVE gusset::Page* gussetStart(const char* address, const char* 
                                                const char* older) {
     auto page = std::make_unique<gusset::Page>();
     page->address = address;
+    page->canShareLinks = gusset::canShareLinks();
     gusset::putFirstBoard(*page, newer, older);
     if (makeContextCurrent()) {
         startImGui();

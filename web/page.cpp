@@ -10,7 +10,9 @@
 #include "exchange/link.hpp"
 #include "page_input.hpp"
 #include "panels/panels.hpp"
+#include "report/results_text.hpp"
 #include "ui/labels.hpp"
+#include "ui/scene_svg.hpp"
 
 #include <imgui.h>
 #include <imgui_impl_opengl3.h>
@@ -70,11 +72,19 @@ void deriveMoving(Page& page) {
     }
 }
 
+void refreshLinkCode(Page& page) {
+    if (page.linkCodeRevision != page.derived.linkRevision) {
+        page.linkCodeRevision = page.derived.linkRevision;
+        page.linkCode = qrCodeOf(page.address + "#" + page.derived.link);
+    }
+}
+
 void deriveAll(Page& page) {
     derive(page.state, page.derived);
     deriveMoving(page);
     if (tabIsOnScreen(page.state, NotebookTab::Share)) {
         deriveLink(page.state, page.derived);
+        refreshLinkCode(page);
     }
     const bool wantsExact =
         tabIsOnScreen(page.state, NotebookTab::Forces) && page.state.notebook.exact;
@@ -128,7 +138,9 @@ PageRequests runPanels(Page& page, const PageLayout& layout) {
                          .ui = page.ui,
                          .field = page.field,
                          .actions = actions,
-                         .requests = requests};
+                         .requests = requests,
+                         .linkCode = page.linkCode,
+                         .canShareLinks = page.canShareLinks};
     headerPanel(context);
     toolsPanel(context);
     notebookPanel(context);
@@ -140,14 +152,23 @@ PageRequests runPanels(Page& page, const PageLayout& layout) {
     return requests;
 }
 
+MeasureText measuring(const Ui& ui) {
+    return [&ui](const std::string& text, LabelKind kind) { return measureLabel(ui, text, kind); };
+}
+
 void drawBoard(Page& page, const Canvas& canvas) {
     const Ui& ui = page.ui;
-    const Scene scene =
-        buildScene(page.state, page.derived, [&ui](const std::string& text, LabelKind kind) {
-            return measureLabel(ui, text, kind);
-        });
+    const Scene scene = buildScene(page.state, page.derived, measuring(ui));
     page.renderer->draw(scene, *ui.palette, canvas);
     drawLabels(*ImGui::GetBackgroundDrawList(), ui, scene.labels);
+}
+
+std::string pictureOf(const Page& page) {
+    const MeasureText measure = measuring(page.ui);
+    return sceneSvg(pictureScene(page.state, page.derived, measure),
+                    {.palette = *page.ui.palette,
+                     .measure = measure,
+                     .title = boardSummary(page.state, page.derived)});
 }
 
 // The page's input element stands over the field that is being edited, wherever that is now.
@@ -163,7 +184,7 @@ void placeField(Page& page) {
     }
 }
 
-std::string fileNameFor(const Truss& truss) {
+std::string fileNameFor(const Truss& truss, std::string_view ending) {
     std::string name;
     for (const char c : truss.title) {
         const bool plain =
@@ -174,20 +195,49 @@ std::string fileNameFor(const Truss& truss) {
             name += '-';
         }
     }
-    return (name.empty() ? "truss" : name.substr(0, 60)) + ".json";
+    return (name.empty() ? "truss" : name.substr(0, 60)).append(ending);
+}
+
+void sendLink(const Page& page, const PageRequests& requests) {
+    const std::string link = writeLink(page.state.committed);
+    const std::string address = page.address + "#" + link;
+    setAddress(link);
+    if (requests.copyLink) {
+        copyText(address, "Link copied.");
+    } else {
+        shareLink(page.state.committed.title, address);
+    }
+}
+
+void saveFiles(const Page& page, const PageRequests& requests) {
+    const Truss& truss = page.state.committed;
+    if (requests.saveFile) {
+        saveFile(fileNameFor(truss, ".json"), writeModel(truss));
+    }
+    if (requests.saveCode && page.linkCode) {
+        saveFile(fileNameFor(truss, "-code.svg"), qrCodeSvg(*page.linkCode));
+    }
+    if (requests.savePicture) {
+        saveFile(fileNameFor(truss, ".svg"), pictureOf(page));
+    }
+    if (requests.savePixels) {
+        savePicture(fileNameFor(truss, ".png"), pictureOf(page));
+    }
+    if (requests.saveResults) {
+        saveFile(fileNameFor(truss, ".csv"), resultsCsv(page.state.truss, page.derived.solution));
+    }
 }
 
 void carryOut(Page& page, const PageRequests& requests) {
-    if (requests.copyLink) {
-        const std::string link = writeLink(page.state.committed);
-        setAddress(link);
-        copyText(page.address + "#" + link, "Link copied.");
+    if (requests.copyLink || requests.shareLink) {
+        sendLink(page, requests);
     }
-    if (requests.saveFile) {
-        saveFile(fileNameFor(page.state.committed), writeModel(page.state.committed));
-    }
+    saveFiles(page, requests);
     if (requests.openFile) {
         openFile();
+    }
+    if (requests.showRecent) {
+        showRecent();
     }
     if (!requests.openExample.empty()) {
         openExample(requests.openExample);

@@ -6,6 +6,7 @@
 #include "app/derived.hpp"
 #include "app/field.hpp"
 #include "app/layout.hpp"
+#include "app/qr_code.hpp"
 #include "app/state.hpp"
 #include "platform/item_log.hpp"
 #include "platform/panel_pointer.hpp"
@@ -33,6 +34,9 @@ struct Page {
     std::optional<Renderer> renderer; // none: no WebGL2
     Ui ui;
     PanelPointer panelPointer;
+    std::optional<QrCode> linkCode;     // while the share tab is open
+    std::uint64_t linkCodeRevision = 0; // that it was made of
+    bool canShareLinks = false;         // the system has a sheet for it
     PointerOwner owner = PointerOwner::Nobody;
     bool pinching = false; // of the board
     bool fieldShown = false;

@@ -24,7 +24,7 @@ gusset_header_library(gusset_eigen Eigen Eigen/Core)
 gusset_header_library(gusset_json nlohmann nlohmann/json.hpp)
 gusset_header_library(gusset_boost boost boost/multiprecision/cpp_int.hpp)
 
-foreach(name IN ITEMS imgui catch2 zlib)
+foreach(name IN ITEMS imgui catch2 zlib qr-code-generator)
     string(TOUPPER ${name} upper)
     if(EXISTS ${PROJECT_SOURCE_DIR}/build/sources/${name} AND NOT FETCHCONTENT_SOURCE_DIR_${upper})
         set(FETCHCONTENT_SOURCE_DIR_${upper} ${PROJECT_SOURCE_DIR}/build/sources/${name})
@@ -38,6 +38,9 @@ FetchContent_Declare(imgui SOURCE_SUBDIR none
 FetchContent_Declare(zlib SOURCE_SUBDIR none
     URL https://github.com/madler/zlib/releases/download/v1.3.1/zlib-1.3.1.tar.gz
     URL_HASH SHA256=9a93b2b7dfdac77ceba5a558a580e74667dd6fede4585b91eefb60f03b72df23)
+FetchContent_Declare(qr-code-generator SOURCE_SUBDIR none
+    URL https://deb.debian.org/debian/pool/main/q/qr-code-generator/qr-code-generator_1.8.0.orig.tar.gz
+    URL_HASH SHA256=2ec0a4d33d6f521c942eeaf473d42d5fe139abcfa57d2beffe10c5cf7d34ae60)
 FetchContent_Declare(catch2 SYSTEM
     URL https://github.com/catchorg/Catch2/archive/refs/tags/v3.7.1.tar.gz
     URL_HASH SHA256=c991b247a1a0d7bb9c39aa35faf0fe9e19764213f28ffba3109388e62ee0269c)
@@ -49,6 +52,12 @@ add_library(gusset_zlib STATIC
     ${zlib_SOURCE_DIR}/inffast.c ${zlib_SOURCE_DIR}/inflate.c ${zlib_SOURCE_DIR}/inftrees.c
     ${zlib_SOURCE_DIR}/trees.c ${zlib_SOURCE_DIR}/zutil.c)
 target_include_directories(gusset_zlib SYSTEM PUBLIC ${zlib_SOURCE_DIR})
+
+# The C version: its bytes are the caller's, it neither allocates nor throws.
+FetchContent_MakeAvailable(qr-code-generator)
+add_library(gusset_qrcodegen STATIC ${qr-code-generator_SOURCE_DIR}/c/qrcodegen.c)
+target_include_directories(gusset_qrcodegen SYSTEM PUBLIC ${qr-code-generator_SOURCE_DIR}/c)
+target_compile_options(gusset_qrcodegen PRIVATE -Os)
 
 if(EMSCRIPTEN)
     FetchContent_MakeAvailable(imgui)

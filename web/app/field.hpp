@@ -36,7 +36,13 @@ struct PageRequests {
     bool copyLink = false;
     bool openFile = false;
     bool saveFile = false;
-    bool readAsPage = false; // show the HTML tables
+    bool saveCode = false;    // the link as a QR code
+    bool savePicture = false; // as SVG
+    bool savePixels = false;  // as PNG
+    bool saveResults = false; // as CSV
+    bool shareLink = false;   // by the system's own sheet
+    bool showRecent = false;  // boards that the browser keeps
+    bool readAsPage = false;  // show the HTML tables
     bool showHelp = false;
     std::optional<bool> fullScreen; // into it or out of it
     std::string openExample; // file name in examples/, empty: none

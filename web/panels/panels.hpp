@@ -6,6 +6,7 @@
 #include "app/derived.hpp"
 #include "app/field.hpp"
 #include "app/layout.hpp"
+#include "app/qr_code.hpp"
 #include "ui/theme.hpp"
 
 namespace gusset {
@@ -19,6 +20,8 @@ struct PanelContext {
     FieldHost& field;
     Actions& actions;
     PageRequests& requests;
+    const std::optional<QrCode>& linkCode; // of the whole address; none: too long for one
+    bool canShareLinks = false;            // the system has a sheet for it
 };
 
 void headerPanel(PanelContext&);   // title, undo, redo, fit, share, notebook

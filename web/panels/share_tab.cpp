@@ -29,7 +29,12 @@ void link(PanelContext& context) {
     if (button(ui, "Copy link##share", {.icon = Icon::Share, .primary = true, .full = true})) {
         context.requests.copyLink = true;
     }
+    if (context.canShareLinks &&
+        button(ui, "Share by …##system", {.icon = Icon::Share, .full = true})) {
+        context.requests.shareLink = true;
+    }
     smallPrint(ui, aboutLength(context.derived.link.size()));
+    linkCode(context);
     gap(ui, 4);
     FieldLook look;
     look.key = kOpenKey;
@@ -48,6 +53,18 @@ void files(PanelContext& context) {
     }
     if (listRow(ui, "Open a file")) {
         context.requests.openFile = true;
+    }
+    if (listRow(ui, "Recent boards", "kept in this browser")) {
+        context.requests.showRecent = true;
+    }
+    if (listRow(ui, "Save the board as SVG", "a drawing")) {
+        context.requests.savePicture = true;
+    }
+    if (listRow(ui, "Save the board as PNG", "a picture")) {
+        context.requests.savePixels = true;
+    }
+    if (listRow(ui, "Save the results as CSV", "for a spreadsheet")) {
+        context.requests.saveResults = true;
     }
     if (listRow(ui, "Read as a page", "tables and working")) {
         context.requests.readAsPage = true;

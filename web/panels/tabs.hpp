@@ -15,6 +15,7 @@ void modelSettings(PanelContext&);     // units, at the end of the model tab
 void forcesTab(PanelContext&);         // results: forces, and what else loads do
 void classSettings(PanelContext&);     // a page of the working tab
 void workingTab(PanelContext&);        // steps; its bar stays while the steps scroll
+void linkCode(PanelContext&);          // the link's QR code, in the share tab
 void shareTab(PanelContext&);          // link, files, examples
 
 // Pages of the results.

@@ -49,9 +49,13 @@ void setPageTheme(
 
 void copyText(std::string_view text, std::string_view saidWhenDone);
 void saveFile(std::string_view name, std::string_view text);
+void savePicture(std::string_view name, std::string_view svg); // as PNG, two pixels a CSS px
+[[nodiscard]] bool canShareLinks();                            // the system has a sheet for it
+void shareLink(std::string_view title, std::string_view link);
 void openFile();
-void openExample(std::string_view fileName);         // of examples/, beside the page
-void setAddress(std::string_view fragment);          // without a new entry in the browser's history
+void showRecent();                           // the boards kept in this browser, to choose from
+void openExample(std::string_view fileName); // of examples/, beside the page
+void setAddress(std::string_view fragment);  // without a new entry in the browser's history
 [[nodiscard]] bool storeWork(std::string_view text); // local, at once; false: refused or full
 
 // The page's own tables, and what the drawing is to those who do not see it.

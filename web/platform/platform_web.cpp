@@ -93,7 +93,15 @@ EM_JS(void, pageCopyText, (const char* text, int length, const char* said, int s
 EM_JS(void, pageSaveFile, (const char* name, int nameLength, const char* text, int length), {
     Module['page'].saveFile(UTF8ToString(name, nameLength), UTF8ToString(text, length));
 });
+EM_JS(void, pageSavePicture, (const char* name, int nameLength, const char* svg, int length), {
+    Module['page'].savePicture(UTF8ToString(name, nameLength), UTF8ToString(svg, length));
+});
+EM_JS(int, pageCanShareLinks, (), { return Module['page'].canShareLinks() ? 1 : 0; });
+EM_JS(void, pageShareLink, (const char* title, int titleLength, const char* link, int length), {
+    Module['page'].shareLink(UTF8ToString(title, titleLength), UTF8ToString(link, length));
+});
 EM_JS(void, pageOpenFile, (), { Module['page'].openFile(); });
+EM_JS(void, pageShowRecent, (), { Module['page'].showRecent(); });
 EM_JS(void, pageOpenExample, (const char* name, int length), { Module['page'].openExample(UTF8ToString(name, length)); });
 EM_JS(void, pageSetAddress, (const char* fragment, int length), { Module['page'].setAddress(UTF8ToString(fragment, length)); });
 EM_JS(int, pageStoreWork, (const char* text, int length), { return Module['page'].storeWork(UTF8ToString(text, length)) ? 1 : 0; });
@@ -132,7 +140,18 @@ void saveFile(std::string_view name, std::string_view text) {
     pageSaveFile(name.data(), sizeOf(name), text.data(), sizeOf(text));
 }
 
+void savePicture(std::string_view name, std::string_view svg) {
+    pageSavePicture(name.data(), sizeOf(name), svg.data(), sizeOf(svg));
+}
+
+bool canShareLinks() { return pageCanShareLinks() != 0; }
+
+void shareLink(std::string_view title, std::string_view link) {
+    pageShareLink(title.data(), sizeOf(title), link.data(), sizeOf(link));
+}
+
 void openFile() { pageOpenFile(); }
+void showRecent() { pageShowRecent(); }
 void openExample(std::string_view fileName) { pageOpenExample(fileName.data(), sizeOf(fileName)); }
 void setAddress(std::string_view fragment) { pageSetAddress(fragment.data(), sizeOf(fragment)); }
 
