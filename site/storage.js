@@ -122,10 +122,13 @@ export async function openWork() {
     }
 }
 
+// Gives back the name of the place that was left.
 function moveToNewPlace() {
+    const left = place;
     release();
     settleIn(newName());
     take(place, false);
+    return left;
 }
 
 // What another board in this tab is from now on; the place it came to is left as it is.
@@ -133,8 +136,10 @@ export function useNewPlaceForChanges() {
     wantsNewPlace = true;
 }
 
-async function forgetOldPlaces() {
+// The lock of the place that was just left may still be on its way out.
+async function forgetOldPlaces(left) {
     const open = new Set((await navigator.locks?.query())?.held.map(({ name }) => name));
+    open.delete(lockOf(left));
     const shut = places().filter((name) => name !== place && !open.has(lockOf(name)));
     shut.slice(keptPlaces).flatMap(slotsOf).forEach((slot) => localStorage.removeItem(slot));
 }
@@ -149,8 +154,7 @@ export function storeWork(text) {
     copiedModel = null;
     try {
         if (wantsNewPlace) {
-            moveToNewPlace();
-            forgetOldPlaces().catch(() => {}); // then there are more of them
+            forgetOldPlaces(moveToNewPlace()).catch(() => {}); // then there are more of them
         }
         const [newer, older] = copiesOf(place);
         const number = Math.max(Date.now(), numberOf(newer.text) + 1);
