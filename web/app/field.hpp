@@ -45,7 +45,7 @@ struct PageRequests {
     bool readAsPage = false;  // show the HTML tables
     bool showHelp = false;
     std::optional<bool> fullScreen; // into it or out of it
-    std::string openExample; // file name in examples/, empty: none
+    std::string openExample;        // file name in examples/, empty: none
 };
 
 } // namespace gusset

@@ -79,7 +79,7 @@ struct View {
     bool showReactions = true;
     bool showDimensions = true;
     bool widthByForce = false;
-    bool presenting = false; // large type, for the last row of a room
+    bool presenting = false;   // large type, for the last row of a room
     bool showMovement = false; // the deflected shape, also when the notebook is elsewhere
     int enlarge = 0;           // steps of 1, 2, 5 that it is drawn larger or smaller than fits well
     ThemeChoice theme = ThemeChoice::System;
