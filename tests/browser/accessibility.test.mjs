@@ -3,25 +3,14 @@
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import { after, before, test } from 'node:test';
+import { test } from 'node:test';
 import { openBoard } from './board.mjs';
-import { launch, openPage, serve, sizes } from './support.mjs';
+import { openPage, siteAndBrowser, sizes } from './support.mjs';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const rules = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
 
-let site;
-let browser;
-
-before(async () => {
-    site = await serve();
-    browser = await launch();
-});
-
-after(async () => {
-    await browser?.close();
-    site?.stop();
-});
+const shared = siteAndBrowser();
 
 async function violations(page) {
     await page.evaluate(axe);
@@ -34,7 +23,7 @@ async function violations(page) {
 for (const colorScheme of ['light', 'dark']) {
     test(`axe finds no fault with the board or the page to read, ${colorScheme}`, async () => {
         const { page, board, context } =
-            await openBoard(browser, site.address, { ...sizes.desktop, colorScheme });
+            await openBoard(shared.browser, shared.site.address, { ...sizes.desktop, colorScheme });
         assert.deepEqual(await violations(page), []);
         await page.locator('#skip').focus();
         await page.keyboard.press('Enter');
@@ -45,7 +34,7 @@ for (const colorScheme of ['light', 'dark']) {
 }
 
 test('the keyboard goes from the skip link to the tables with the working, and back', async () => {
-    const { page, board, context } = await openBoard(browser, site.address, sizes.desktop);
+    const { page, board, context } = await openBoard(shared.browser, shared.site.address, sizes.desktop);
     await page.evaluate(() => document.activeElement.blur());
     await page.keyboard.press('Tab');
     assert.equal(await page.evaluate(() => document.activeElement.id), 'skip');
@@ -60,7 +49,7 @@ test('the keyboard goes from the skip link to the tables with the working, and b
 });
 
 test('what changed is announced, and the canvas says what it shows', async () => {
-    const { page, board, context } = await openBoard(browser, site.address, sizes.desktop);
+    const { page, board, context } = await openBoard(shared.browser, shared.site.address, sizes.desktop);
     assert.match(await page.locator('#board').getAttribute('aria-label'), /8 joints, 13 members/);
     const joint = await board.joint('A');
     await board.press('Erase');
@@ -71,10 +60,10 @@ test('what changed is announced, and the canvas says what it shows', async () =>
 });
 
 test('the manual is without fault by axe at a phone’s width, and none of its links or pictures is missing', async () => {
-    const { page, context } = await openPage(browser, site.address, sizes.phone);
+    const { page, context } = await openPage(shared.browser, shared.site.address, sizes.phone);
     const missing = [];
     page.on('response', (response) => response.ok() || missing.push(response.url()));
-    await page.goto(`${site.address}help/`);
+    await page.goto(`${shared.site.address}help/`);
     assert.deepEqual(await violations(page), []);
     assert.deepEqual(missing, []);
     const wide = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);

@@ -1,21 +1,10 @@
 // A truss is drawn by hand, on each of the sizes, and its forces are read from the page's own tables.
 import assert from 'node:assert/strict';
-import { after, before, test } from 'node:test';
+import { test } from 'node:test';
 import { openBoard } from './board.mjs';
-import { launch, screenshot, serve, sizes } from './support.mjs';
+import { screenshot, siteAndBrowser, sizes } from './support.mjs';
 
-let site;
-let browser;
-
-before(async () => {
-    site = await serve();
-    browser = await launch();
-});
-
-after(async () => {
-    await browser?.close();
-    site?.stop();
-});
+const shared = siteAndBrowser();
 
 async function emptyBoard(board) {
     await board.press('Share');
@@ -75,7 +64,7 @@ async function forceTable(board) {
 
 for (const [name, size] of Object.entries(sizes)) {
     test(`on a ${name} a truss is drawn, held, loaded and solved by hand`, async () => {
-        const { board, context, errors, strangers } = await openBoard(browser, site.address, size);
+        const { board, context, errors, strangers } = await openBoard(shared.browser, shared.site.address, size);
         await drawTriangle(board);
         assert.match(await board.verdict(), /determinate/i);
         await loadTheTop(board);

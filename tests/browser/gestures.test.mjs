@@ -1,23 +1,12 @@
 // Fingers in every order, and nothing drawn while nothing changes.
 import assert from 'node:assert/strict';
-import { after, before, test } from 'node:test';
+import { test } from 'node:test';
 import { openBoard } from './board.mjs';
-import { firstFrame, launch, openPage, serve, sizes } from './support.mjs';
+import { firstFrame, openPage, siteAndBrowser, sizes } from './support.mjs';
 
-let site;
-let browser;
+const shared = siteAndBrowser();
 
-before(async () => {
-    site = await serve();
-    browser = await launch();
-});
-
-after(async () => {
-    await browser?.close();
-    site?.stop();
-});
-
-const open = (size = sizes.desktop) => openBoard(browser, site.address, size);
+const open = (size = sizes.desktop) => openBoard(shared.browser, shared.site.address, size);
 const below = (at, dy) => ({ x: at.x, y: at.y + dy });
 
 test('forces follow a joint while it is dragged', async () => {
@@ -120,11 +109,11 @@ test('a lost graphics context comes back with the same picture', async () => {
 });
 
 test('without WebGL2 the page says so, and its tables answer all the same', async () => {
-    const { page, context, errors } = await openPage(browser, site.address);
+    const { page, context, errors } = await openPage(shared.browser, shared.site.address);
     await context.addInitScript(() => {
         HTMLCanvasElement.prototype.getContext = () => null;
     });
-    await page.goto(site.address);
+    await page.goto(shared.site.address);
     await firstFrame(page);
     assert.match(await page.locator('#status').textContent(), /no WebGL2/);
     const table = page.locator('#tables-content table', { hasText: 'Member forces' });

@@ -1,23 +1,12 @@
 // What is kept and what travels: links, reloads, undo, a bad link, a browser that stores nothing.
 import assert from 'node:assert/strict';
-import { after, before, test } from 'node:test';
+import { test } from 'node:test';
 import { boardOf, dragJoint, openBoard } from './board.mjs';
-import { launch, serve, sizes } from './support.mjs';
+import { siteAndBrowser, sizes } from './support.mjs';
 
-let site;
-let browser;
+const shared = siteAndBrowser();
 
-before(async () => {
-    site = await serve();
-    browser = await launch();
-});
-
-after(async () => {
-    await browser?.close();
-    site?.stop();
-});
-
-const open = (fragment = '') => openBoard(browser, site.address, sizes.desktop, fragment);
+const open = (fragment = '') => openBoard(shared.browser, shared.site.address, sizes.desktop, fragment);
 
 test('a copied link opens the same board, solved, in a fresh profile', async () => {
     const { board, context, page } = await open();
@@ -27,7 +16,7 @@ test('a copied link opens the same board, solved, in a fresh profile', async () 
     const link = await page.evaluate(() => navigator.clipboard.readText());
     assert.match(link, /^http.*#m=1\.[\w-]+\.\d+\.\w+$/);
     assert.match(link.at(-1), /[A-Za-z0-9]/, 'chat programs drop trailing signs');
-    const there = await openBoard(browser, site.address, sizes.desktop, link.slice(link.indexOf('#')));
+    const there = await openBoard(shared.browser, shared.site.address, sizes.desktop, link.slice(link.indexOf('#')));
     assert.deepEqual((await there.board.observe()).model, (await board.observe()).model);
     assert.deepEqual(await there.board.table('Member forces'), await board.table('Member forces'));
     await context.close();
@@ -62,14 +51,14 @@ test('looking at a link leaves the saved work alone; changing it there takes its
         joints: [{ id: 'A', x: 0, y: 0 }, { id: 'B', x: 3, y: 0 }],
         members: [{ a: 'A', b: 'B' }],
     }));
-    await page.goto(`${site.address}?test&again#j=${stranger}`);
+    await page.goto(`${shared.site.address}?test&again#j=${stranger}`);
     let there = await boardOf(page, sizes.desktop);
     assert.equal((await there.observe()).model.title, 'Stranger');
-    await page.goto(`${site.address}?test`);
+    await page.goto(`${shared.site.address}?test`);
     there = await boardOf(page, sizes.desktop);
     assert.deepEqual((await there.observe()).model, own);
 
-    await page.goto(`${site.address}?test&again#j=${stranger}`);
+    await page.goto(`${shared.site.address}?test&again#j=${stranger}`);
     there = await boardOf(page, sizes.desktop);
     await dragJoint(there, 'B', 0, -60);
     assert.equal(new URL(page.url()).hash, '', 'the address no longer names another board');
@@ -100,7 +89,7 @@ test('a bad link at the start leaves the saved work on the board', async () => {
     const { board, context, page } = await open();
     await dragJoint(board, 'C', 60, 0);
     const own = (await board.observe()).model;
-    await page.goto(`${site.address}?test&again#m=1.QUJD.4.zzzzz1`);
+    await page.goto(`${shared.site.address}?test&again#m=1.QUJD.4.zzzzz1`);
     const there = await boardOf(page, sizes.desktop);
     assert.deepEqual((await there.observe()).model, own);
     assert.match((await there.observe()).message, /link/i);

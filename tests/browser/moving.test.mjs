@@ -1,29 +1,18 @@
 // Influence lines and envelopes: opened from an example, read off by a drag, loads typed and taken back.
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
-import { after, before, test } from 'node:test';
+import { test } from 'node:test';
 import path from 'node:path';
 import { openBoard } from './board.mjs';
-import { launch, root, screenshot, serve, sizes } from './support.mjs';
+import { root, screenshot, siteAndBrowser, sizes } from './support.mjs';
 
-let site;
-let browser;
-
-before(async () => {
-    site = await serve();
-    browser = await launch();
-});
-
-after(async () => {
-    await browser?.close();
-    site?.stop();
-});
+const shared = siteAndBrowser();
 
 const linkTo = (example) =>
     '#j=' + encodeURIComponent(readFileSync(path.join(root, 'site/examples', example), 'utf8').trim());
 
 async function openPage(size, example, page) {
-    const opened = await openBoard(browser, site.address, size, linkTo(example));
+    const opened = await openBoard(shared.browser, shared.site.address, size, linkTo(example));
     await opened.board.press(page);
     return opened;
 }

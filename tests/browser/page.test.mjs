@@ -1,25 +1,14 @@
 // The page as a whole: that it loads, from its own origin only, and under its policy.
 import assert from 'node:assert/strict';
-import { after, before, test } from 'node:test';
-import { firstFrame, launch, openPage, screenshot, serve, sizes } from './support.mjs';
+import { test } from 'node:test';
+import { firstFrame, openPage, screenshot, siteAndBrowser, sizes } from './support.mjs';
 
-let site;
-let browser;
-
-before(async () => {
-    site = await serve();
-    browser = await launch();
-});
-
-after(async () => {
-    await browser?.close();
-    site?.stop();
-});
+const shared = siteAndBrowser();
 
 for (const [name, size] of Object.entries(sizes)) {
     test(`the page draws its first frame on a ${name} without an error`, async () => {
-        const { page, context, errors, strangers } = await openPage(browser, site.address, size);
-        await page.goto(site.address);
+        const { page, context, errors, strangers } = await openPage(shared.browser, shared.site.address, size);
+        await page.goto(shared.site.address);
         await firstFrame(page);
         await screenshot(page, `start-${name}`);
         assert.deepEqual(errors, []);
@@ -29,8 +18,8 @@ for (const [name, size] of Object.entries(sizes)) {
 }
 
 test('every file comes with the type that browsers insist on', async () => {
-    const { page, context, responses } = await openPage(browser, site.address);
-    await page.goto(site.address);
+    const { page, context, responses } = await openPage(shared.browser, shared.site.address);
+    await page.goto(shared.site.address);
     await firstFrame(page);
     const types = new Map(
         responses.map((response) => [
@@ -47,8 +36,8 @@ test('every file comes with the type that browsers insist on', async () => {
 });
 
 test('the content security policy refuses an inline script', async () => {
-    const { page, context, errors } = await openPage(browser, site.address);
-    await page.goto(site.address);
+    const { page, context, errors } = await openPage(shared.browser, shared.site.address);
+    await page.goto(shared.site.address);
     await firstFrame(page);
     const ran = await page.evaluate(() => {
         const script = document.createElement('script');
@@ -62,8 +51,8 @@ test('the content security policy refuses an inline script', async () => {
 });
 
 test('without script the page says what it is and what to do', async () => {
-    const { page, context } = await openPage(browser, site.address, { javaScriptEnabled: false });
-    await page.goto(site.address);
+    const { page, context } = await openPage(shared.browser, shared.site.address, { javaScriptEnabled: false });
+    await page.goto(shared.site.address);
     assert.equal(await page.locator('h1').innerText(), 'Gusset');
     assert.match(await page.locator('main noscript').innerText(), /Allow scripts/);
     await context.close();

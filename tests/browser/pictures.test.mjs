@@ -1,23 +1,12 @@
 // Pictures of every state at every size, for people to look at: build/screenshots.
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
-import { after, before, test } from 'node:test';
+import { test } from 'node:test';
 import path from 'node:path';
 import { openBoard } from './board.mjs';
-import { launch, root, screenshot, serve, sizes } from './support.mjs';
+import { root, screenshot, siteAndBrowser, sizes } from './support.mjs';
 
-let site;
-let browser;
-
-before(async () => {
-    site = await serve();
-    browser = await launch();
-});
-
-after(async () => {
-    await browser?.close();
-    site?.stop();
-});
+const shared = siteAndBrowser();
 
 function linkTo(example) {
     const text = readFileSync(path.join(root, 'site/examples', example), 'utf8');
@@ -26,7 +15,7 @@ function linkTo(example) {
 
 async function picture(size, fragment, name, prepare = async () => {}, options = {}) {
     const { board, context, page, errors } =
-        await openBoard(browser, site.address, { ...size, ...options }, fragment);
+        await openBoard(shared.browser, shared.site.address, { ...size, ...options }, fragment);
     await prepare(board);
     await board.idle();
     await screenshot(page, name);

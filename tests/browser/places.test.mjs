@@ -1,27 +1,16 @@
 // Work is not lost: two tabs, recent boards, and a page that ends in the middle of a gesture.
 import assert from 'node:assert/strict';
-import { after, before, test } from 'node:test';
+import { test } from 'node:test';
 import { boardOf, dragJoint, openBoard } from './board.mjs';
-import { firstFrame, launch, serve, sizes } from './support.mjs';
+import { firstFrame, siteAndBrowser, sizes } from './support.mjs';
 
-let site;
-let browser;
+const shared = siteAndBrowser();
 
-before(async () => {
-    site = await serve();
-    browser = await launch();
-});
-
-after(async () => {
-    await browser?.close();
-    site?.stop();
-});
-
-const open = (fragment = '') => openBoard(browser, site.address, sizes.desktop, fragment);
+const open = (fragment = '') => openBoard(shared.browser, shared.site.address, sizes.desktop, fragment);
 
 async function openIn(context, fragment = '') {
     const page = await context.newPage();
-    await page.goto(`${site.address}?test${fragment}`);
+    await page.goto(`${shared.site.address}?test${fragment}`);
     return { page, board: await boardOf(page, sizes.desktop) };
 }
 
@@ -105,7 +94,7 @@ test('of many boards the eight written last are kept besides the open one', asyn
     });
     const link = encodeURIComponent('{"gusset":1,"joints":[{"id":"A","x":0,"y":0},{"id":"B","x":3,"y":0}],' +
         '"members":[{"a":"A","b":"B"}]}');
-    await page.goto(`${site.address}?test&again#j=${link}`);
+    await page.goto(`${shared.site.address}?test&again#j=${link}`);
     const board = await boardOf(page, sizes.desktop);
     await dragJoint(board, 'B', 0, -60);
     await page.waitForFunction(() =>
@@ -136,7 +125,7 @@ test('a page that is ended in mid-drag, again and again, loses at most the gestu
         const closed = current.waitForEvent('close');
         session.send('Page.close').catch(() => {}); // no answer comes from a page that is gone
         await closed;
-        await next.goto(`${site.address}?test`);
+        await next.goto(`${shared.site.address}?test`);
         await firstFrame(next);
         await next.waitForFunction(() => window.gussetTest);
         const { model, undo } = await next.evaluate(() => window.gussetTest.observe());

@@ -2,25 +2,14 @@
 import assert from 'node:assert/strict';
 import { execFileSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
-import { after, before, test } from 'node:test';
+import { test } from 'node:test';
 import { boardOf, openBoard } from './board.mjs';
-import { launch, serve, sizes } from './support.mjs';
+import { siteAndBrowser, sizes } from './support.mjs';
 
-let site;
-let browser;
-
-before(async () => {
-    site = await serve();
-    browser = await launch();
-});
-
-after(async () => {
-    await browser?.close();
-    site?.stop();
-});
+const shared = siteAndBrowser();
 
 async function openShareTab(size = sizes.desktop) {
-    const opened = await openBoard(browser, site.address, size);
+    const opened = await openBoard(shared.browser, shared.site.address, size);
     await opened.board.press('Share');
     return opened;
 }
@@ -101,7 +90,7 @@ test('the sheet of the system gets the whole address, and no button stands where
     }
     await without.context.close();
 
-    const { page, context } = await openBoard(browser, site.address, sizes.phone);
+    const { page, context } = await openBoard(shared.browser, shared.site.address, sizes.phone);
     await context.addInitScript(() => {
         navigator.share = (what) => { window.sharedByTest = what; return Promise.resolve(); };
     });
@@ -122,7 +111,7 @@ const readCode = (png) =>
 
 async function opensTheSame(link, board) {
     assert.match(link, /^http.*#m=1\.[\w-]+\.\d+\.\w+$/);
-    const there = await openBoard(browser, site.address, sizes.desktop, link.slice(link.indexOf('#')));
+    const there = await openBoard(shared.browser, shared.site.address, sizes.desktop, link.slice(link.indexOf('#')));
     assert.deepEqual((await there.board.observe()).model, (await board.observe()).model);
     await there.context.close();
 }
@@ -149,7 +138,7 @@ test('a truss too large for a code says so, and its code is neither drawn nor sa
     const joints = Array.from({ length: 200 }, (_, i) => ({ id: `N${i}`, x: i * 1.37, y: (i * i) % 17.3 }));
     const members = joints.slice(1).map(({ id }, i) => ({ a: joints[i].id, b: id }));
     const large = encodeURIComponent(JSON.stringify({ gusset: 1, joints, members }));
-    const { board, context } = await openBoard(browser, site.address, sizes.desktop, `#j=${large}`);
+    const { board, context } = await openBoard(shared.browser, shared.site.address, sizes.desktop, `#j=${large}`);
     await board.press('Share');
     assert.equal(await board.has('Save the QR code as SVG'), false);
     assert.equal(await board.has('Save as a file'), true);

@@ -4,6 +4,7 @@ import { existsSync, mkdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { createInterface } from 'node:readline';
 import path from 'node:path';
+import { after, before } from 'node:test';
 import { chromium } from 'playwright-core';
 
 export const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), '../..');
@@ -62,6 +63,21 @@ export function launch() {
             '--enable-unsafe-swiftshader',
         ],
     });
+}
+
+// The site and Chromium for all tests of a file: call it once, at the file's top level; both are there as
+// soon as the first test runs.
+export function siteAndBrowser() {
+    const shared = { site: null, browser: null };
+    before(async () => {
+        shared.site = await serve();
+        shared.browser = await launch();
+    });
+    after(async () => {
+        await shared.browser?.close();
+        shared.site?.stop();
+    });
+    return shared;
 }
 
 // A page in a fresh profile, and what it did that it should not have:
