@@ -229,21 +229,33 @@ function listen(field) {
         released: drawNow,
         pressed: field.keep,
     });
-    listenToKeys((key) => { program._gussetKey(key); wake(); });
+    listenToKeys({
+        press: (key) => { program._gussetKey(key); wake(); },
+        // Drawn at once: a press may ask for the keyboard or the clipboard.
+        pressInPanel: (key) => { program._gussetPanelKey(key); drawNow(); },
+        inPanel: () => program._gussetKeysInPanel(page) === 1,
+    });
     addEventListener('hashchange', openFragment);
     watchSize();
     watchContext();
     watchLeaving();
 }
 
+function reads(saved) {
+    return withTexts([saved], (address) => program._gussetReads(address)) === 1;
+}
+
 async function start() {
-    const field = createField((key, text, how) => {
+    const fieldDone = (key, text, how) =>
         withTexts([key, text], (...addresses) => program._gussetFieldDone(...addresses, how));
+    const field = createField((key, text, how) => {
+        fieldDone(key, text, how);
         drawNow();
     });
     const twin = createTwin({
         wantWorking: (wanted) => { program?._gussetWorkingInTwin(page, wanted ? 1 : 0); wake(); },
         drawNow: () => program && drawNow(),
+        fieldDone: (key, text) => fieldDone(key, text, 0),
     });
     const files = createFiles({ open, tell });
     const recent = createRecent({
@@ -252,13 +264,16 @@ async function start() {
             program._gussetLeave(page); // what is on the board is in the list from then on
             return show();
         },
+        reads,
+        drawing: (text) => withTexts([text], (saved) =>
+            program.UTF8ToString(program._gussetSmallPicture(page, saved))),
     });
-    const [loaded, work] = await Promise.all([load(pageFor({ field, twin, files, recent })), openWork()]);
-    program = loaded;
+    program = await load(pageFor({ field, twin, files, recent }));
     if (!program) {
         return;
     }
     performance.mark('runtime-ready');
+    const work = await openWork(reads);
     const address = location.href.split('#')[0];
     page = withTexts([address, work.newer, work.older], (...addresses) => program._gussetStart(...addresses));
     setPixels();

@@ -130,14 +130,36 @@ function keyOf(event) {
     return event.key === ' ' ? 10 : keys[event.key];
 }
 
+const panelKeys = {
+    F6: 0, Tab: 1, ArrowLeft: 3, ArrowRight: 4, ArrowUp: 5, ArrowDown: 6, Enter: 7, ' ': 7,
+    PageUp: 8, PageDown: 9, Home: 10, End: 11, Escape: 12,
+};
+
+// In a panel (F6 leads there) its keys are all its own; on the board Tab stays the browser's, so that nobody
+// is caught in here.
+function panelKeyOf(event, inPanel) {
+    if (event.ctrlKey || event.metaKey || event.altKey || (!inPanel && event.key !== 'F6')) {
+        return undefined;
+    }
+    return event.key === 'Tab' && event.shiftKey ? 2 : panelKeys[event.key];
+}
+
 // Only while nothing of the page's own is being typed in or pressed; what is not ours stays the browser's.
-export function listenToKeys(press) {
+export function listenToKeys({ press, pressInPanel, inPanel }) {
     addEventListener('keydown', (event) => {
         const onBoard = event.target === document.body || event.target.id === 'board';
-        const key = onBoard && !document.body.classList.contains('reading') ? keyOf(event) : undefined;
-        if (key !== undefined) {
-            event.preventDefault();
-            press(key);
+        if (!onBoard || document.body.classList.contains('reading')) {
+            return;
         }
+        const panelKey = panelKeyOf(event, inPanel());
+        const key = panelKey === undefined ? keyOf(event) : undefined;
+        if (panelKey !== undefined) {
+            pressInPanel(panelKey);
+        } else if (key !== undefined) {
+            press(key);
+        } else {
+            return;
+        }
+        event.preventDefault();
     });
 }

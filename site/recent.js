@@ -8,21 +8,36 @@ function timeText(time) {
     return time.toLocaleString(undefined, { dateStyle: 'medium', timeStyle: 'short' });
 }
 
-function entry(board, press) {
+function spanOf(text) {
+    const span = document.createElement('span');
+    span.textContent = text;
+    return span;
+}
+
+// The title says what it is, so the picture itself says nothing.
+function pictureOf(svg) {
+    const image = document.createElement('img');
+    image.alt = '';
+    if (svg !== '') {
+        image.src = URL.createObjectURL(new Blob([svg], { type: 'image/svg+xml' }));
+        image.addEventListener('load', () => URL.revokeObjectURL(image.src));
+    }
+    return image;
+}
+
+function entry(board, svg, press) {
     const item = document.createElement('li');
     const button = document.createElement('button');
     button.type = 'button';
-    button.textContent = board.title;
-    const time = document.createElement('span');
-    time.textContent = timeText(board.time);
-    button.append(time);
+    button.append(pictureOf(svg), spanOf(board.title), spanOf(timeText(board.time)));
     button.addEventListener('click', press);
     item.append(button);
     return item;
 }
 
-// `goTo` stores the board that is shown, and calls what it is given.
-export function createRecent({ tell, goTo }) {
+// `goTo` stores the board that is shown, and calls what it is given; `reads` and `drawing` are the program's
+// word on a stored text.
+export function createRecent({ tell, goTo, reads, drawing }) {
     async function open(name) {
         dialog.close();
         if (await goTo(() => goToPlace(name))) {
@@ -33,8 +48,9 @@ export function createRecent({ tell, goTo }) {
     }
 
     function show() {
-        const boards = recentBoards();
-        list.replaceChildren(...boards.map((board) => entry(board, () => open(board.name))));
+        const boards = recentBoards(reads);
+        list.replaceChildren(...boards.map((board) =>
+            entry(board, board.text === '' ? '' : drawing(board.text), () => open(board.name))));
         document.getElementById('recent-none').hidden = boards.length > 0;
         dialog.showModal();
     }

@@ -1,7 +1,7 @@
 // The work in local storage. It stands in places: a place is one board with its undo, and belongs to the
 // tab that has it open; no other tab writes there. The rule, when a tab opens:
 //   1. the place it had before (a reload), if no other tab has it;
-//   2. else the place written last, if no other tab has it;
+//   2. else the place written last that is whole, if no other tab has it;
 //   3. else a new place, beginning as a copy of the one written last: the later tab says so, and from the
 //      first change there on they are two boards.
 // A board that came by a link gets a new place as soon as it is changed, so that what was there before stays
@@ -86,10 +86,16 @@ function settleIn(name) {
     remember();
 }
 
-// A tab's own storage is copied when the tab is duplicated, so the lock has the last word.
-async function findPlace() {
+// The texts of a place that the program can read, the newer first.
+function wholeCopies(name, reads) {
+    return copiesOf(name).map(({ text }) => bodyOf(text)).filter(reads);
+}
+
+// A tab's own storage is copied when the tab is duplicated, so the lock has the last word. What can not be
+// read is left where it is: it may be for a later version to read.
+async function findPlace(reads) {
     const own = sessionStorage.getItem(ownKey);
-    const all = places();
+    const all = places().filter((name) => wholeCopies(name, reads).length > 0);
     if (all.includes(own) && await take(own, true)) {
         return { name: own, from: own };
     }
@@ -109,12 +115,12 @@ function modelOf(text) {
 }
 
 // The newer copy of the work and the older one, empty texts for none, and whether they are a copy of a board
-// that another tab has open.
-export async function openWork() {
+// that another tab has open. `reads` tells whether the program can read a text.
+export async function openWork(reads) {
     try {
-        const { name, from } = await findPlace();
+        const { name, from } = await findPlace(reads);
         settleIn(name);
-        const [newer, older] = copiesOf(from).map(({ text }) => bodyOf(text));
+        const [newer = '', older = ''] = wholeCopies(from, reads);
         copiedModel = name === from ? null : modelOf(newer);
         return { newer, older, isCopy: name !== from };
     } catch { // storage is switched off
@@ -183,12 +189,12 @@ function titleOf(text) {
     }
 }
 
-// Boards of other places, the latest first: { name, title, time }.
-export function recentBoards() {
+// Boards of other places, the latest first: { name, title, time, text }; no text where it can not be read.
+export function recentBoards(reads) {
     try {
         return places().filter((name) => name !== place).slice(0, keptPlaces).map((name) => {
-            const { text } = copiesOf(name)[0];
-            return { name, title: titleOf(bodyOf(text)), time: new Date(numberOf(text)) };
+            const [text = ''] = wholeCopies(name, reads);
+            return { name, title: titleOf(text), time: new Date(numberOf(copiesOf(name)[0].text)), text };
         });
     } catch {
         return [];

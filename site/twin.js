@@ -1,6 +1,8 @@
 // The same results as real HTML: hidden from the eye while the board is used, always there for a screen
 // reader, and a page of its own to read, search and print.
-export function createTwin({ wantWorking, drawNow }) {
+import { editTables } from './page_tables.js';
+
+export function createTwin({ wantWorking, drawNow, fieldDone }) {
     const canvas = document.getElementById('board');
     const section = document.getElementById('tables');
     const content = document.getElementById('tables-content');
@@ -31,6 +33,10 @@ export function createTwin({ wantWorking, drawNow }) {
             close();
         }
     });
+    const tables = editTables(content, (key, text) => {
+        fieldDone(`page.${key}`, text);
+        drawNow();
+    });
     addEventListener('beforeprint', () => {
         wantWorking(true);
         drawNow();
@@ -40,7 +46,7 @@ export function createTwin({ wantWorking, drawNow }) {
     return {
         show,
         set(html, summary) {
-            content.innerHTML = html; // all that a user typed was escaped by the program
+            tables.replace(html); // all that a user typed was escaped by the program
             canvas.setAttribute('aria-label', summary);
         },
         announce: (text) => { announcer.textContent = text; },

@@ -1,6 +1,8 @@
 // The program as the page's scripts see it: start, frame, leave. Everything else comes in through
 // platform/platform_web.cpp and goes on in page.cpp.
 
+#include "app/session.hpp"
+#include "board_picture.hpp"
 #include "page.hpp"
 #include "test_hook.hpp"
 
@@ -30,6 +32,7 @@ void startImGui() {
     ImGuiIO& io = ImGui::GetIO();
     io.IniFilename = nullptr; // there are no files
     io.LogFilename = nullptr;
+    io.ConfigFlags |= ImGuiConfigFlags_NavEnableKeyboard;
     io.ConfigInputTextCursorBlink = false; // nothing is drawn while nothing changes
     io.ConfigWindowsMoveFromTitleBarOnly = true;
     ImGui_ImplOpenGL3_Init("#version 300 es");
@@ -76,6 +79,21 @@ EMSCRIPTEN_KEEPALIVE void gussetWorkingInTwin(gusset::Page* page, int wanted) {
 }
 
 EMSCRIPTEN_KEEPALIVE void gussetLeave(gusset::Page* page) { gusset::storeBeforeLeaving(*page); }
+
+EMSCRIPTEN_KEEPALIVE int gussetKeysInPanel(const gusset::Page* page) {
+    return page->panelKeys.inPanel() ? 1 : 0;
+}
+
+// Whether this copy of the work is whole.
+EMSCRIPTEN_KEEPALIVE int gussetReads(const char* saved) {
+    return gusset::readSession(saved) ? 1 : 0;
+}
+
+// A saved work as a small SVG, or empty; good until the next call.
+EMSCRIPTEN_KEEPALIVE const char* gussetSmallPicture(gusset::Page* page, const char* saved) {
+    page->picture = gusset::smallPicture(*page, saved);
+    return page->picture.c_str();
+}
 
 // What a test may know, as JSON; good until the next call. Watches from the first call on.
 EMSCRIPTEN_KEEPALIVE const char* gussetObserve(gusset::Page* page) {

@@ -3,6 +3,7 @@
 #include "app/session.hpp"
 #include "app/twin.hpp"
 #include "app/update.hpp"
+#include "board_picture.hpp"
 #include "canvas/board_field.hpp"
 #include "canvas/movement.hpp"
 #include "demo.hpp"
@@ -12,7 +13,6 @@
 #include "panels/panels.hpp"
 #include "report/results_text.hpp"
 #include "ui/labels.hpp"
-#include "ui/scene_svg.hpp"
 
 #include <imgui.h>
 #include <imgui_impl_opengl3.h>
@@ -126,6 +126,7 @@ void beginPanels(Page& page, const Canvas& canvas, double now) {
     }
     ImGui_ImplOpenGL3_NewFrame();
     ImGui::NewFrame();
+    page.panelKeys.beginFrame();
 }
 
 PageRequests runPanels(Page& page, const PageLayout& layout) {
@@ -152,23 +153,11 @@ PageRequests runPanels(Page& page, const PageLayout& layout) {
     return requests;
 }
 
-MeasureText measuring(const Ui& ui) {
-    return [&ui](const std::string& text, LabelKind kind) { return measureLabel(ui, text, kind); };
-}
-
 void drawBoard(Page& page, const Canvas& canvas) {
     const Ui& ui = page.ui;
     const Scene scene = buildScene(page.state, page.derived, measuring(ui));
     page.renderer->draw(scene, *ui.palette, canvas);
     drawLabels(*ImGui::GetBackgroundDrawList(), ui, scene.labels);
-}
-
-std::string pictureOf(const Page& page) {
-    const MeasureText measure = measuring(page.ui);
-    return sceneSvg(pictureScene(page.state, page.derived, measure),
-                    {.palette = *page.ui.palette,
-                     .measure = measure,
-                     .title = boardSummary(page.state, page.derived)});
 }
 
 // The page's input element stands over the field that is being edited, wherever that is now.

@@ -9,6 +9,7 @@
 #include "app/qr_code.hpp"
 #include "app/state.hpp"
 #include "platform/item_log.hpp"
+#include "platform/panel_keys.hpp"
 #include "platform/panel_pointer.hpp"
 #include "platform/platform.hpp"
 #include "render/renderer.hpp"
@@ -34,6 +35,7 @@ struct Page {
     std::optional<Renderer> renderer; // none: no WebGL2
     Ui ui;
     PanelPointer panelPointer;
+    PanelKeys panelKeys;
     std::optional<QrCode> linkCode;     // while the share tab is open
     std::uint64_t linkCodeRevision = 0; // that it was made of
     bool canShareLinks = false;         // the system has a sheet for it
@@ -56,6 +58,8 @@ struct Page {
     bool boardIsStored = false;       // and is this board: the view of it is worth keeping too
     std::uint64_t saidSerial = 0;     // of the last message announced
     std::string saidVerdict;
+
+    std::string picture; // the last small one that the scripts asked for
 
     std::unique_ptr<ItemLog> items; // only in a test
     std::string observed;

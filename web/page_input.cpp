@@ -1,5 +1,6 @@
 #include "page_input.hpp"
 
+#include "app/page_tables.hpp"
 #include "app/update.hpp"
 #include "canvas/board_field.hpp"
 #include "canvas/camera.hpp"
@@ -50,6 +51,7 @@ void hover(Page& page, const PointerEvent& event) {
 
 void take(Page& page, const PointerEvent& event) {
     if (event.phase == PointerPhase::Down) {
+        page.panelKeys.leave();
         page.owner = panelsCover(page, event.pixel) ? PointerOwner::Panels : PointerOwner::Board;
         if (page.owner == PointerOwner::Board && page.renderer) {
             page.panelPointer.leave();
@@ -102,13 +104,24 @@ void take(Page& page, const KeyEvent& event) {
     update(page.state, actions);
 }
 
+void take(Page& page, const PanelKeyEvent& event) {
+    if (page.renderer) {
+        page.panelKeys.take(event.key);
+    }
+}
+
 void take(Page& page, const FieldDone& event) {
+    Actions actions;
+    if (isPageField(event.key)) {
+        finishPageField(page.state, event, actions);
+        update(page.state, actions);
+        return;
+    }
     page.fieldShown = false;
     if (!isBoardField(event.key)) {
         page.field.done = event;
         return;
     }
-    Actions actions;
     finishBoardField(page.state, event, actions);
     update(page.state, actions);
 }

@@ -73,6 +73,7 @@ const char* observe(Page& page) {
                     field("solved", page.derived.solution.solved ? "true" : "false") + "," +
                     field("tool", std::to_string(static_cast<int>(state.tool))) + "," +
                     field("field", quoted(state.field.key)) + "," +
+                    field("focus", quoted(focusedLabel(*page.items))) + "," +
                     field("message", quoted(state.message.text)) + "," +
                     field("origin", "{" + box(toPixel(state.view.camera, {0, 0}), {0, 0}) + "}") +
                     "," + field("scale", shortestNumber(state.view.camera.scale)) + "," +

@@ -114,8 +114,10 @@ export async function boardOf(page, size) {
             page.evaluate((wanted) => {
                 const table = [...document.querySelectorAll('#tables-content table')].find((one) =>
                     one.caption.textContent.startsWith(wanted));
-                return table && [...table.tBodies[0].rows].map((row) =>
-                    [...row.cells].map((cell) => cell.textContent));
+                const isCell = (cell) => !cell.querySelector('[data-press$=".remove"]');
+                return table && [...table.tBodies[0].rows]
+                    .filter((row) => !row.classList.contains('new'))
+                    .map((row) => [...row.cells].filter(isCell).map((cell) => cell.textContent));
             }, caption),
         verdict: () => page.locator('#tables-content p').first().textContent(),
     };

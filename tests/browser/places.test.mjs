@@ -103,6 +103,90 @@ test('of many boards the eight written last are kept besides the open one', asyn
     await context.close();
 });
 
+async function boardWithLink(context, title) {
+    const model = { gusset: 1, title, joints: [{ id: 'A', x: 0, y: 0 }, { id: 'B', x: 3, y: 0 }],
+        members: [{ a: 'A', b: 'B' }] };
+    const opened = await openIn(context, `&${title}#j=${encodeURIComponent(JSON.stringify(model))}`);
+    await dragJoint(opened.board, 'B', 0, -60);
+    return opened;
+}
+
+test('recent boards stand in the list with their pictures', async () => {
+    const { board, page, context, errors } = await open();
+    await dragJoint(board, 'C', 60, 0);
+    const other = await boardWithLink(context, 'Other');
+    await other.page.close();
+    await board.press('Share');
+    await board.reveal('Recent boards');
+    await board.press('Recent boards');
+    const picture = page.locator('#recent-list img').first();
+    await page.waitForFunction(() => document.querySelector('#recent-list img').naturalWidth > 20);
+    const inked = await picture.evaluate(async (image) => {
+        const sheet = new OffscreenCanvas(image.naturalWidth, image.naturalHeight);
+        const pen = sheet.getContext('2d');
+        pen.drawImage(image, 0, 0);
+        const { data } = pen.getImageData(0, 0, sheet.width, sheet.height);
+        const colours = new Set();
+        for (let i = 0; i < data.length; i += 4) {
+            colours.add((data[i] << 16) | (data[i + 1] << 8) | data[i + 2]);
+        }
+        return colours.size;
+    });
+    assert.ok(inked > 3, `${inked} colours: paper, ink and their edges`);
+    assert.deepEqual(errors, []);
+    await context.close();
+});
+
+test('when what was saved last is damaged, the next older board is shown and the damaged one left alone', async () => {
+    const { board, page, context } = await open();
+    await dragJoint(board, 'C', 60, 0);
+    const older = await modelOf(board);
+    await page.close();
+    const newer = await boardWithLink(context, 'Newer');
+    await newer.page.close(); // and stores once more
+    const aside = await context.newPage();
+    await aside.goto(`${shared.site.address}help/`);
+    const damaged = await aside.evaluate(() => {
+        const copies = Object.entries(localStorage).filter(([, text]) => text.includes('Newer'));
+        copies.forEach(([key, text]) => localStorage.setItem(key, text.replace('Newer', 'Never')));
+        return copies.length;
+    });
+    assert.ok(damaged > 0);
+    const next = await openIn(context);
+    assert.deepEqual(await modelOf(next.board), older);
+    const kept = await next.page.evaluate(() =>
+        Object.values(localStorage).filter((text) => text.includes('Never')).length);
+    assert.ok(kept > 0, 'it may be for a later version to read');
+    await context.close();
+});
+
+// A browser allows an origin about five million characters: these are really used up, not said to be.
+test('a storage that is really full is said, and what was saved before stays whole', async () => {
+    const { board, page, context } = await open();
+    await dragJoint(board, 'C', 60, 0);
+    const kept = await modelOf(board);
+    await page.evaluate(() => {
+        for (let size = 1 << 22; size > 0; size >>= 1) {
+            try {
+                localStorage.setItem(`ballast.${size}`, 'x'.repeat(size));
+            } catch {
+                // then half of it
+            }
+        }
+    });
+    let said = '';
+    for (let i = 0; i < 6 && said === ''; ++i) { // each longer by its undo step
+        await dragJoint(board, 'C', i % 2 === 0 ? 25 : -25, 0);
+        said = (await board.observe()).message;
+    }
+    assert.match(said, /file/i);
+    await page.reload();
+    const after = await boardOf(page, sizes.desktop);
+    const { model } = await after.observe();
+    assert.equal(model.joints.length, kept.joints.length, 'a whole board');
+    await context.close();
+});
+
 // Each end and beginning takes about as long as a start of the page; KILLS=100 for a longer trial.
 const kills = Number(process.env.KILLS ?? 20);
 

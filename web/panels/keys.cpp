@@ -21,6 +21,9 @@ constexpr std::array kKeys{
     KeyEntry{"Ctrl A", "pick everything"},
     KeyEntry{"Home, Ctrl 0", "fit the drawing"},
     KeyEntry{"Tab, Enter in a table", "next cell, cell below"},
+    KeyEntry{"F6", "into the panels, and on"},
+    KeyEntry{"Tab, arrows, Enter there", "go about, press"},
+    KeyEntry{"Escape there", "back to the board"},
 };
 
 } // namespace

@@ -10,6 +10,19 @@ void watchItems(ItemLog& log) {
     context.TestEngineHookItems = true;
 }
 
+std::string focusedLabel(const ItemLog& log) {
+    const ImGuiContext* context = ImGui::GetCurrentContext();
+    if (context == nullptr || context->NavDisableHighlight) {
+        return "";
+    }
+    for (const LoggedItem& item : log.items) {
+        if (item.id == context->NavId) {
+            return item.label;
+        }
+    }
+    return "";
+}
+
 } // namespace gusset
 
 namespace {
@@ -43,7 +56,7 @@ void ImGuiTestEngineHook_ItemInfo(ImGuiContext* context, ImGuiID id, const char*
     gusset::ItemLog& log = logOf(context);
     const bool seen = log.low.x < log.high.x && log.low.y < log.high.y;
     if (id == log.id && seen && context->CurrentWindow != nullptr) {
-        log.items.push_back({label, context->CurrentWindow->Name, log.low, log.high});
+        log.items.push_back({label, context->CurrentWindow->Name, log.low, log.high, id});
     }
 }
 

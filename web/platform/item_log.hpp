@@ -14,6 +14,7 @@ struct LoggedItem {
     std::string window; // its window's name
     ImVec2 low;         // the part that can be seen, device pixels
     ImVec2 high;
+    ImGuiID id = 0;
 };
 
 struct ItemLog {
@@ -25,5 +26,7 @@ struct ItemLog {
 };
 
 void watchItems(ItemLog&); // which must live as long as the ImGui context
+// Of the item that keys go to; empty while none is shown to have the focus.
+[[nodiscard]] std::string focusedLabel(const ItemLog&);
 
 } // namespace gusset

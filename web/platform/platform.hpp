@@ -26,6 +26,24 @@ struct PinchEvent { // two fingers moved; with one hand on a mouse, its middle b
 struct KeyEvent {
     Key key = Key::Escape;
 };
+enum class PanelKey { // as the scripts number them (site/input.js)
+    NextPanel,
+    Next,
+    Previous,
+    Left,
+    Right,
+    Up,
+    Down,
+    Press,
+    PageUp,
+    PageDown,
+    First,
+    Last,
+    Leave
+};
+struct PanelKeyEvent {
+    PanelKey key = PanelKey::Leave;
+};
 struct OpenedText { // a link in the address, a file, a paste
     std::string text;
     std::string label;
@@ -34,8 +52,8 @@ struct Said { // by the browser, to be shown: "Link copied"
     MessageKind kind = MessageKind::Info;
     std::string text;
 };
-using PlatformEvent = std::variant<PointerEvent, WheelEvent, PinchEvent, KeyEvent, FieldDone,
-                                   OpenedText, Said, Viewport>;
+using PlatformEvent = std::variant<PointerEvent, WheelEvent, PinchEvent, KeyEvent, PanelKeyEvent,
+                                   FieldDone, OpenedText, Said, Viewport>;
 
 // Events since the last call, in order.
 [[nodiscard]] std::vector<PlatformEvent> takeEvents();

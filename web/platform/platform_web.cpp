@@ -52,6 +52,10 @@ EMSCRIPTEN_KEEPALIVE void gussetKey(int key) {
     gusset::receive(gusset::KeyEvent{static_cast<gusset::Key>(key)});
 }
 
+EMSCRIPTEN_KEEPALIVE void gussetPanelKey(int key) {
+    gusset::receive(gusset::PanelKeyEvent{static_cast<gusset::PanelKey>(key)});
+}
+
 EMSCRIPTEN_KEEPALIVE void gussetFieldDone(const char* key, const char* text, int how) {
     gusset::receive(gusset::FieldDone{key, text, static_cast<gusset::FieldEnd>(how)});
 }

@@ -114,7 +114,9 @@ void beginScroll(const Ui& ui, const char* id) {
     const ImU32 grab = ImGui::GetColorU32(shown ? ImGuiCol_ScrollbarGrab : ImGuiCol_ScrollbarBg);
     ImGui::PushStyleColor(ImGuiCol_ScrollbarGrab, grab);
     ImGui::BeginChild(id, {ImGui::GetContentRegionAvail().x + ui.px(kBarRoom), 0},
-                      ImGuiChildFlags_None, ImGuiWindowFlags_AlwaysVerticalScrollbar);
+                      ImGuiChildFlags_None,
+                      ImGuiWindowFlags_AlwaysVerticalScrollbar |
+                          ImGuiWindowFlags_NavFlattened); // Tab goes through it too
     ImGui::PopStyleColor();
     ImGui::PopStyleVar();
     memory.SetBool(slot, ImGui::GetScrollMaxY() > 0);

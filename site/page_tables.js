@@ -1,0 +1,124 @@
+// The model's tables of the page as tables to type in. The program writes each cell as a button
+// (web/app/page_tables): pressed, it gives way to an input; Enter goes on to the cell below, Tab to the next
+// one, Escape leaves it as it was.
+
+// `send` hands a text to the program, which may answer by new tables (replace) before it returns.
+export function editTables(content, send) {
+    let wasReplaced = false;
+
+    const cells = () => [...content.querySelectorAll('[data-cell]')];
+    const cellNamed = (key) => cells().find((button) => button.dataset.cell === key);
+
+    // The button that the keyboard was on, or its like, keeps the focus when the tables are written anew.
+    function focusOn(key) {
+        const buttons = [...content.querySelectorAll('[data-cell], [data-press]')];
+        buttons.find(({ dataset }) => key === (dataset.cell ?? dataset.press))?.focus();
+    }
+
+    function replace(html) {
+        const { dataset } = content.contains(document.activeElement) ? document.activeElement : {};
+        content.querySelectorAll('input').forEach((input) => { input.dataset.ended = 'true'; });
+        content.innerHTML = html;
+        wasReplaced = true;
+        if (dataset) {
+            focusOn(dataset.cell ?? dataset.press);
+        }
+    }
+
+    function commit(key, text) {
+        wasReplaced = false;
+        send(key, text);
+        return wasReplaced;
+    }
+
+    function keyBelow(key) {
+        const [table, row, column] = key.split('.');
+        return [table, Number(row) + 1, column].join('.');
+    }
+
+    function keyBeside(key, step) {
+        const all = cells().map(({ dataset }) => dataset.cell);
+        return all[all.indexOf(key) + step];
+    }
+
+    // A text that is refused stays, to be mended; the program has said why. True when typing is over.
+    function finish(input, button, typed) {
+        const { cell: key, text } = button.dataset;
+        if (input.dataset.ended || (typed !== text && commit(key, typed))) {
+            return true;
+        }
+        if (typed !== text && typed !== '') {
+            input.setAttribute('aria-invalid', 'true');
+            return false;
+        }
+        giveUp(input, button);
+        return true;
+    }
+
+    // To take an input away can blur it, which must not end it again.
+    function giveUp(input, button) {
+        input.dataset.ended = 'true';
+        input.replaceWith(button);
+    }
+
+    function goOn(input, button, next) {
+        if (finish(input, button, input.value)) {
+            const there = cellNamed(next);
+            if (there) {
+                edit(there);
+            } else {
+                focusOn(button.dataset.cell);
+            }
+        }
+    }
+
+    function pressed(event, input, button) {
+        const { cell: key } = button.dataset;
+        const beside = keyBeside(key, event.shiftKey ? -1 : 1);
+        event.stopPropagation(); // Escape closes the page too
+        if (event.isComposing) {
+            return;
+        }
+        if (event.key === 'Enter') {
+            goOn(input, button, keyBelow(key));
+        } else if (event.key === 'Escape') {
+            giveUp(input, button);
+            button.focus();
+        } else if (event.key === 'Tab' && beside) {
+            event.preventDefault();
+            goOn(input, button, beside);
+        }
+    }
+
+    function edit(button) {
+        const input = document.createElement('input');
+        input.dataset.cell = button.dataset.cell;
+        input.value = button.dataset.text;
+        input.autocomplete = 'off';
+        input.spellcheck = false;
+        input.setAttribute('aria-label', button.getAttribute('aria-label'));
+        button.replaceWith(input);
+        input.focus();
+        input.select();
+        input.addEventListener('keydown', (event) => pressed(event, input, button));
+        input.addEventListener('blur', () => finish(input, button, input.value));
+        // Rows from a spreadsheet: an input would run the lines together.
+        input.addEventListener('paste', (event) => {
+            const rows = event.clipboardData?.getData('text/plain') ?? '';
+            if (/[\t\n]/.test(rows.trim())) {
+                event.preventDefault();
+                finish(input, button, rows);
+            }
+        });
+    }
+
+    content.addEventListener('click', ({ target }) => {
+        const button = target.closest('button');
+        if (button?.dataset.cell) {
+            edit(button);
+        } else if (button?.dataset.press) {
+            commit(button.dataset.press, button.dataset.text);
+        }
+    });
+    return { replace };
+}

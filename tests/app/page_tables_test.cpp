@@ -1,0 +1,79 @@
+#include "app/page_tables.hpp"
+#include "app/update.hpp"
+#include "support/small_truss.hpp"
+
+#include <catch2/catch_test_macros.hpp>
+
+#include <string>
+
+namespace gusset {
+namespace {
+
+// What the page sends when a cell was typed in or a button pressed.
+void send(AppState& state, const std::string& key, const std::string& text) {
+    Actions actions;
+    finishPageField(state, {"page." + key, text, FieldEnd::Kept}, actions);
+    update(state, actions);
+}
+
+TEST_CASE("A truss is made in the page's tables alone, from an empty board, and taken back step by "
+          "step") {
+    AppState state = startWith({});
+    send(state, "joint.0.x", "0");
+    send(state, "joint.1.x", "3 m");
+    send(state, "joint.1.y", "4");
+    send(state, "member.0.ends", "AB");
+    send(state, "support.0.joint", "A");
+    send(state, "support.0.kind", "roller");
+    send(state, "load.0.joint", "B");
+    send(state, "load.0.second", "-5");
+    send(state, "title", "Strut");
+    const Truss& truss = state.truss;
+    REQUIRE(truss.joints.size() == 2);
+    CHECK(truss.joints[1].at == Vec2{3, 4});
+    CHECK(truss.members.size() == 1);
+    REQUIRE(truss.supports.size() == 1);
+    CHECK(truss.supports[0].kind == SupportKind::Roller);
+    REQUIRE(truss.loads.size() == 1);
+    CHECK(forceOf(truss.loads[0])->y == -5);
+    CHECK(truss.title == "Strut");
+    for (int step = 0; step < 9; ++step) {
+        update(state, {Undo{}});
+    }
+    CHECK(state.truss.joints.empty());
+}
+
+TEST_CASE("Each thing is removed by its button in the page's tables") {
+    AppState state = startWith(support::roof());
+    send(state, "load.0.remove", "");
+    send(state, "support.1.remove", "");
+    send(state, "member.2.remove", "");
+    CHECK(state.truss.loads.empty());
+    CHECK(state.truss.supports.size() == 1);
+    CHECK(state.truss.members.size() == 2);
+    send(state, "joint.0.remove", "");
+    CHECK(state.truss.joints.size() == 2);
+    CHECK(state.truss.members.size() == 1); // BC: the other left with joint A
+}
+
+TEST_CASE("A text that can't be read leaves the model as it was and is explained") {
+    AppState state = startWith(support::roof());
+    const Truss before = state.truss;
+    send(state, "joint.0.x", "three");
+    CHECK(state.truss == before);
+    CHECK(state.message.kind == MessageKind::Problem);
+    CHECK_FALSE(state.message.text.empty());
+}
+
+TEST_CASE("Keys of rows that are gone, or of no table, do nothing") {
+    AppState state = startWith(support::roof());
+    const Truss before = state.truss;
+    for (const char* key : {"joint.99.remove", "joint.-1.remove", "member.0.kind", "support.7.kind",
+                            "joint.9.x", "chair.0.x", ""}) {
+        send(state, key, "1");
+    }
+    CHECK(state.truss == before);
+}
+
+} // namespace
+} // namespace gusset

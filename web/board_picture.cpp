@@ -1,0 +1,56 @@
+#include "board_picture.hpp"
+
+#include "app/session.hpp"
+#include "app/twin.hpp"
+#include "app/update.hpp"
+#include "canvas/camera.hpp"
+#include "ui/labels.hpp"
+#include "ui/scene_svg.hpp"
+
+namespace gusset {
+namespace {
+
+constexpr Vec2 kSmall{240, 150}; // CSS px
+
+// As it opens, on a small sheet, with nothing on it but the truss itself.
+AppState onSmallSheet(const Truss& truss) {
+    AppState state = startWith(truss);
+    View& view = state.view;
+    view.showForces = false;
+    view.showReactions = false;
+    view.showDimensions = false;
+    view.camera = fitTo(Camera{.size = kSmall}, boardExtent(truss));
+    return state;
+}
+
+} // namespace
+
+MeasureText measuring(const Ui& ui) {
+    return [&ui](const std::string& text, LabelKind kind) { return measureLabel(ui, text, kind); };
+}
+
+std::string pictureOf(const Page& page) {
+    const MeasureText measure = measuring(page.ui);
+    return sceneSvg(pictureScene(page.state, page.derived, measure),
+                    {.palette = *page.ui.palette,
+                     .measure = measure,
+                     .title = boardSummary(page.state, page.derived)});
+}
+
+std::string smallPicture(const Page& page, std::string_view saved) {
+    const Outcome<AppState> read = readSession(saved);
+    if (!read || !page.renderer) {
+        return "";
+    }
+    const AppState state = onSmallSheet(read.value().committed);
+    Derived derived;
+    derive(state, derived);
+    const MeasureText measure = measuring(page.ui);
+    Scene scene = pictureScene(state, derived, measure);
+    scene.labels.clear();
+    return sceneSvg(
+        scene,
+        {.palette = *page.ui.palette, .measure = measure, .title = boardSummary(state, derived)});
+}
+
+} // namespace gusset

@@ -1,0 +1,18 @@
+#pragma once
+// The board as a drawing that stands alone, for files and for the list of recent boards.
+
+#include "page.hpp"
+
+#include <string>
+#include <string_view>
+
+namespace gusset {
+
+[[nodiscard]] MeasureText measuring(const Ui&); // labels in the page's own typeface
+// What the board shows, as SVG. Precondition: the page draws.
+[[nodiscard]] std::string pictureOf(const Page&);
+// A saved work (app/session) as a small SVG without words; empty when it can't be read or nothing
+// is drawn by this page.
+[[nodiscard]] std::string smallPicture(const Page&, std::string_view saved);
+
+} // namespace gusset

@@ -1,0 +1,107 @@
+#include "platform/panel_keys.hpp"
+
+#include <imgui.h>
+#include <imgui_internal.h>
+
+#include <array>
+
+namespace gusset {
+namespace {
+
+// In the order in which F6 visits them: what is not on the screen is passed over.
+constexpr std::array kPanels{"header", "beginning", "tools", "picked", "notebook", "message"};
+
+void strike(ImGuiKey key, bool shift = false) {
+    ImGuiIO& io = ImGui::GetIO();
+    if (shift) {
+        io.AddKeyEvent(ImGuiMod_Shift, true);
+    }
+    io.AddKeyEvent(key, true);
+    io.AddKeyEvent(key, false);
+    if (shift) {
+        io.AddKeyEvent(ImGuiMod_Shift, false);
+    }
+}
+
+ImGuiKey keyOf(PanelKey key) {
+    switch (key) {
+    case PanelKey::Left:
+        return ImGuiKey_LeftArrow;
+    case PanelKey::Right:
+        return ImGuiKey_RightArrow;
+    case PanelKey::Up:
+        return ImGuiKey_UpArrow;
+    case PanelKey::Down:
+        return ImGuiKey_DownArrow;
+    case PanelKey::Press:
+        return ImGuiKey_Space;
+    case PanelKey::PageUp:
+        return ImGuiKey_PageUp;
+    case PanelKey::PageDown:
+        return ImGuiKey_PageDown;
+    case PanelKey::First:
+        return ImGuiKey_Home;
+    case PanelKey::Last:
+        return ImGuiKey_End;
+    case PanelKey::Next:
+    case PanelKey::Previous:
+    case PanelKey::NextPanel:
+    case PanelKey::Leave:
+        break;
+    }
+    return ImGuiKey_Tab;
+}
+
+bool focusOn(const char* panel) {
+    ImGuiWindow* window = ImGui::FindWindowByName(panel);
+    if (window == nullptr || !window->WasActive) {
+        return false;
+    }
+    ImGui::FocusWindow(window);
+    ImGui::NavInitWindow(window, true);
+    ImGui::GetCurrentContext()->NavDisableHighlight = false;
+    return true;
+}
+
+} // namespace
+
+void PanelKeys::toNextPanel() {
+    for (auto i = static_cast<std::size_t>(panel_ + 1); i < kPanels.size(); ++i) {
+        if (focusOn(kPanels[i])) {
+            panel_ = static_cast<int>(i);
+            return;
+        }
+    }
+    leave();
+}
+
+void PanelKeys::beginFrame() {
+    if (goesOn_) {
+        toNextPanel();
+    }
+    goesOn_ = false;
+}
+
+void PanelKeys::leave() {
+    panel_ = -1;
+    if (ImGui::GetCurrentContext() != nullptr) {
+        ImGui::FocusWindow(nullptr);
+        ImGui::GetCurrentContext()->NavDisableHighlight = true;
+    }
+}
+
+void PanelKeys::take(PanelKey key) {
+    const bool menuIsOpen =
+        ImGui::IsPopupOpen("", ImGuiPopupFlags_AnyPopupId | ImGuiPopupFlags_AnyPopupLevel);
+    if (key == PanelKey::Leave && menuIsOpen) {
+        strike(ImGuiKey_Escape);
+    } else if (key == PanelKey::Leave) {
+        leave();
+    } else if (key == PanelKey::NextPanel) {
+        goesOn_ = true;
+    } else {
+        strike(keyOf(key), key == PanelKey::Previous);
+    }
+}
+
+} // namespace gusset

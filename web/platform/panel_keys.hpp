@@ -1,0 +1,25 @@
+#pragma once
+// The keyboard in the panels: F6 goes from the board into them and on from one to the next, Tab and
+// the arrows from item to item, Escape back to the board. Dear ImGui moves the focus; drawFocus
+// (ui/widgets) shows it.
+
+#include "platform/platform.hpp"
+
+namespace gusset {
+
+class PanelKeys {
+public:
+    [[nodiscard]] bool inPanel() const { return panel_ >= 0; } // keys go there, not to the board
+    void take(PanelKey);
+    void leave(); // the board has the keys
+    // Just after ImGui has begun a frame: it forgets a wish for the focus that came before.
+    void beginFrame();
+
+private:
+    void toNextPanel();
+
+    bool goesOn_ = false;
+    int panel_ = -1; // of the panels in their order; -1: the board
+};
+
+} // namespace gusset
