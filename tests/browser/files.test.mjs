@@ -1,0 +1,110 @@
+// Files in and out, the clipboard where it is refused, and paper.
+import assert from 'node:assert/strict';
+import { readFileSync } from 'node:fs';
+import { test } from 'node:test';
+import path from 'node:path';
+import { openBoard } from './board.mjs';
+import { root, siteAndBrowser, sizes } from './support.mjs';
+
+const shared = siteAndBrowser();
+
+const open = (size = sizes.desktop) => openBoard(shared.browser, shared.site.address, size);
+const example = path.join(root, 'site/examples/farm_bridge.json');
+const titleOf = (file) => JSON.parse(readFileSync(file, 'utf8')).title;
+
+async function pressInShare(board, label) {
+    await board.press('Share');
+    await board.reveal(label);
+    await board.press(label);
+}
+
+test('a file is chosen and opened, saved, and opened again the same', async () => {
+    const { page, board, context } = await open();
+    const [chooser] = await Promise.all([page.waitForEvent('filechooser'), pressInShare(board, 'Open a file')]);
+    await chooser.setFiles(example);
+    await page.waitForFunction((title) => window.gussetTest.observe().model.title === title, titleOf(example));
+    const { model } = await board.observe();
+    await board.reveal('Save as a file');
+    const [download] = await Promise.all([page.waitForEvent('download'), board.press('Save as a file')]);
+    assert.match(download.suggestedFilename(), /^[\w-]+\.json$/);
+    const saved = await download.path();
+    await board.reveal('New empty board');
+    await board.press('New empty board');
+    await page.keyboard.press('Escape');
+    await board.press('Model');
+    const [again] = await Promise.all([page.waitForEvent('filechooser'), pressInShare(board, 'Open a file')]);
+    await again.setFiles({ name: 'again.json', mimeType: 'application/json', buffer: readFileSync(saved) });
+    await page.waitForFunction(() => window.gussetTest.observe().model.joints.length > 0);
+    assert.deepEqual((await board.observe()).model, model);
+    await context.close();
+});
+
+// The browser's own drop, with a file in it as a file manager would put it there.
+async function drop(page, name, text) {
+    const transfer = await page.evaluateHandle(([fileName, content]) => {
+        const data = new DataTransfer();
+        data.items.add(new File([content], fileName, { type: 'application/json' }));
+        return data;
+    }, [name, text]);
+    await page.dispatchEvent('#board', 'dragover', { dataTransfer: transfer });
+    await page.dispatchEvent('#board', 'drop', { dataTransfer: transfer });
+}
+
+test('a file that is dropped on the board is opened; one that is no model is refused in words', async () => {
+    const { page, board, context, errors } = await open();
+    await drop(page, 'bridge.json', readFileSync(example, 'utf8'));
+    await page.waitForFunction((title) => window.gussetTest.observe().model.title === title, titleOf(example));
+    const { model } = await board.observe();
+    await drop(page, 'holiday.json', '{"photos": 12}');
+    await page.waitForFunction(() => window.gussetTest.observe().message !== '');
+    await board.idle();
+    const after = await board.observe();
+    assert.deepEqual(after.model, model);
+    assert.match(after.message, /\w+ \w+/);
+    await page.keyboard.press('Control+z');
+    await board.idle();
+    assert.notDeepEqual((await board.observe()).model, model, 'and can be undone');
+    assert.deepEqual(errors, []);
+    await context.close();
+});
+
+test('where the clipboard is refused the link stands selected, to be copied by hand', async () => {
+    const { page, board, context } = await open();
+    await page.evaluate(() => {
+        Object.defineProperty(navigator, 'clipboard', {
+            value: { writeText: () => Promise.reject(new DOMException('no', 'NotAllowedError')) },
+        });
+    });
+    await board.press('Copy link');
+    await page.locator('#copy-dialog').waitFor({ state: 'visible' });
+    const selected = await page.evaluate(() => {
+        const box = document.getElementById('copy-text');
+        return { text: box.value, picked: box.value.slice(box.selectionStart, box.selectionEnd) };
+    });
+    assert.match(selected.text, /#m=1\./);
+    assert.equal(selected.picked, selected.text);
+    await page.locator('#copy-dialog button').click();
+    assert.equal(await page.locator('#copy-dialog').isVisible(), false);
+    await context.close();
+});
+
+test('on paper stand the results, the model and the working, and no button', async () => {
+    const { page, board, context } = await open();
+    await page.emulateMedia({ media: 'print' });
+    await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
+    await board.idle();
+    const paper = await page.evaluate(() => ({
+        board: getComputedStyle(document.getElementById('stage')).display,
+        working: document.querySelectorAll('#tables-content math').length,
+        tables: [...document.querySelectorAll('#tables-content caption')].map((one) => one.textContent),
+        removes: [...document.querySelectorAll('[data-press$=".remove"], .buttons, tr.new')]
+            .filter((one) => one.getClientRects().length > 0).length,
+    }));
+    assert.equal(paper.board, 'none');
+    assert.ok(paper.working > 10, `${paper.working} formulas`);
+    assert.ok(paper.tables.some((caption) => caption.startsWith('Member forces')), paper.tables.join());
+    assert.equal(paper.removes, 0);
+    const pdf = await page.pdf();
+    assert.ok(pdf.length > 20000, `${pdf.length} bytes of PDF`);
+    await context.close();
+});
