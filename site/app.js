@@ -2,6 +2,7 @@
 import createGusset from './gusset.js';
 import { createField } from './field.js';
 import { canShareLinks, copyText, createFiles } from './files.js';
+import { createHalo } from './halo.js';
 import { listenToKeys, listenToPointers } from './input.js';
 import { workOffline } from './offline.js';
 import { createRecent } from './recent.js';
@@ -179,11 +180,15 @@ function watchLeaving() {
 
 // What the program may ask of the page (web/platform/platform_web.cpp).
 function pageFor({ field, twin, files, recent }) {
+    const halo = createHalo();
     return {
         showField: field.show,
         hideField: field.hide,
         showCursor: (index) => { canvas.style.cursor = cursors[index]; },
-        setTheme: (name) => { document.documentElement.dataset.theme = name; },
+        setLook: (theme, presenting) => {
+            document.documentElement.dataset.theme = theme;
+            halo.show(presenting);
+        },
         copyText: (text, said) => copyText(text).then((copied) => {
             if (copied) {
                 tell(said, false);

@@ -118,5 +118,11 @@ export function createFiles({ open, tell }) {
             read(file);
         }
     });
+    // Installed, the page is also what the system opens a file with.
+    window.launchQueue?.setConsumer(async ({ files: [handle] }) => {
+        if (handle) {
+            read(await handle.getFile());
+        }
+    });
     return { save, savePicture, shareLink, choose: () => chooser.click(), fetchExample };
 }

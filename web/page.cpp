@@ -101,12 +101,13 @@ void deriveAll(Page& page) {
     update(page.state, actions);
 }
 
-void refreshPageTheme(Page& page) {
+void refreshPageLook(Page& page) {
     constexpr std::array kNames{"paper", "dark", "sun"}; // in the order of PaletteName
     const PaletteName theme = paletteFor(page.state.view.theme, page.viewport);
-    if (page.pageTheme != theme) {
-        page.pageTheme = theme;
-        setPageTheme(kNames[static_cast<std::size_t>(theme)]);
+    const PageLook look{theme, page.state.view.presenting};
+    if (page.pageLook != look) {
+        page.pageLook = look;
+        setPageLook(kNames[static_cast<std::size_t>(theme)], look.presenting);
     }
 }
 
@@ -146,6 +147,7 @@ PageRequests runPanels(Page& page, const PageLayout& layout) {
     toolsPanel(context);
     notebookPanel(context);
     messagePanel(context);
+    legendPanel(context);
     if (!actions.empty()) {
         page.framesWanted = std::max(page.framesWanted, kFramesAfterChange);
     }
@@ -378,7 +380,7 @@ void runFrame(Page& page, const Canvas& canvas, double now) {
     if (page.state.revision != page.storedRevision && !inGesture(page.state)) {
         store(page);
     }
-    refreshPageTheme(page);
+    refreshPageLook(page);
     refreshTwin(page);
     ++page.framesDrawn;
 }

@@ -25,6 +25,13 @@ namespace gusset {
 // Who has the pointer, from its going down to its coming up.
 enum class PointerOwner { Nobody, Board, Panels };
 
+struct PageLook {
+    PaletteName theme = PaletteName::Paper;
+    bool presenting = false;
+
+    friend bool operator==(const PageLook&, const PageLook&) = default;
+};
+
 struct Page {
     std::string address; // of this page, without a fragment
     AppState state;
@@ -43,7 +50,7 @@ struct Page {
     bool pinching = false; // of the board
     bool fieldShown = false;
     Cursor cursor = Cursor::Arrow;
-    std::optional<PaletteName> pageTheme; // that the page around the board has
+    std::optional<PageLook> pageLook; // that the page around the board has
 
     int framesWanted = 3; // until nothing moves any more
     int framesDrawn = 0;

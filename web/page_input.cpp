@@ -51,7 +51,7 @@ void hover(Page& page, const PointerEvent& event) {
 
 void take(Page& page, const PointerEvent& event) {
     if (event.phase == PointerPhase::Down) {
-        page.panelKeys.leave();
+        page.panelKeys.pointerCame();
         page.owner = panelsCover(page, event.pixel) ? PointerOwner::Panels : PointerOwner::Board;
         if (page.owner == PointerOwner::Board && page.renderer) {
             page.panelPointer.leave();

@@ -4,7 +4,7 @@ import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
 import path from 'node:path';
 import { openBoard } from './board.mjs';
-import { root, siteAndBrowser, sizes } from './support.mjs';
+import { openPage, root, siteAndBrowser, sizes } from './support.mjs';
 
 const shared = siteAndBrowser();
 
@@ -65,6 +65,21 @@ test('a file that is dropped on the board is opened; one that is no model is ref
     await board.idle();
     assert.notDeepEqual((await board.observe()).model, model, 'and can be undone');
     assert.deepEqual(errors, []);
+    await context.close();
+});
+
+test('a file that the system opens the page with is on the board', async () => {
+    const { page, context } = await openPage(shared.browser, shared.site.address);
+    await page.addInitScript((text) => {
+        const handle = { getFile: async () => new File([text], 'bridge.json') };
+        Object.defineProperty(window, 'launchQueue', {
+            value: { setConsumer: (consume) => { window.launchWith = () => consume({ files: [handle] }); } },
+        });
+    }, readFileSync(example, 'utf8'));
+    await page.goto(`${shared.site.address}?test`);
+    await page.waitForFunction(() => window.gussetTest);
+    await page.evaluate(() => window.launchWith());
+    await page.waitForFunction((title) => window.gussetTest.observe().model.title === title, titleOf(example));
     await context.close();
 });
 

@@ -48,6 +48,21 @@ test('pictures of the dark theme and the one for sunlight, the model’s tables,
     });
 });
 
+// For systems that take no SVG; the maskable one keeps off the edge that they cut away.
+test('icons of every size are made of the one drawing', async () => {
+    const svg = readFileSync(path.join(root, 'site/icons/gusset.svg'), 'utf8');
+    const icons = { 'gusset-180': [180, 1], 'gusset-192': [192, 1], 'gusset-512': [512, 1], 'gusset-maskable-512': [512, 0.8] };
+    for (const [name, [size, share]] of Object.entries(icons)) {
+        const page = await shared.browser.newPage({ viewport: { width: size, height: size } });
+        await page.setContent(`<style>body { margin: 0; background: #f6f1e4; display: grid; place-items: center;
+            height: ${size}px } svg { width: ${Math.round(size * share)}px }</style>${svg}`);
+        await screenshot(page, name);
+        await page.close();
+        const kept = readFileSync(path.join(root, `site/icons/${name}.png`));
+        assert.equal(kept.readUInt32BE(16), size, `${name}.png is ${size} wide (PNG, W3C, §11.2.2)`);
+    }
+});
+
 test('pictures for the manual', async () => {
     const once = { deviceScaleFactor: 1 };
     const farm = linkTo('farm_bridge.json');

@@ -107,6 +107,7 @@ void eachField(Fields& fields, State& state) {
     fields.flag("reactions", view.showReactions);
     fields.flag("dimensions", view.showDimensions);
     fields.flag("widths", view.widthByForce);
+    fields.flag("largest", view.showLargest);
     fields.flag("movement", view.showMovement);
     fields.choice("theme", view.theme, ThemeChoice::Sun);
     fields.choice("tool", state.tool, Tool::Erase);
@@ -115,6 +116,8 @@ void eachField(Fields& fields, State& state) {
     fields.choice("tab", notebook.tab, NotebookTab::Share);
     fields.real("width", notebook.width);
     fields.real("sheet", notebook.sheet);
+    fields.choice("forces.order", notebook.forceOrder, ForceOrder::TensionFirst);
+    fields.choice("forces.filter", notebook.forceFilter, ForceFilter::Picked);
     fields.flag("whole", notebook.wholeWorking);
     fields.integer("step", notebook.step);
 }

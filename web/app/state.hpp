@@ -79,6 +79,7 @@ struct View {
     bool showReactions = true;
     bool showDimensions = true;
     bool widthByForce = false;
+    bool showLargest = false;  // the members with the largest tension and compression stand out
     bool presenting = false;   // large type, for the last row of a room
     bool showMovement = false; // the deflected shape, also when the notebook is elsewhere
     int enlarge = 0;           // steps of 1, 2, 5 that it is drawn larger or smaller than fits well
@@ -88,6 +89,9 @@ struct View {
 enum class NotebookTab { Model, Forces, Working, Share };
 enum class ResultPage { Forces, Movement, Envelope, Influence };
 enum class WorkingPage { Truss, OneForce, Displacement, Polygon, Settings };
+
+enum class ForceOrder { AsDrawn, ByName, BySize, TensionFirst };
+enum class ForceFilter { All, Tension, Compression, Zero, Picked }; // picked on the board
 
 // Which path a load takes on the page of influence lines. What can't be found any more gives way
 // to the first path that there is.
@@ -110,6 +114,8 @@ struct NotebookState {
     double width = 400;  // CSS px, wide screens
     double sheet = 0.45; // share of the height, narrow screens
     ResultPage results = ResultPage::Forces;
+    ForceOrder forceOrder = ForceOrder::AsDrawn;
+    ForceFilter forceFilter = ForceFilter::All;
     bool exact = false;           // exact forces beside the decimals
     int mechanism = 0;            // which of several is looked at
     bool envelopeOfCases = false; // rather than of the combinations

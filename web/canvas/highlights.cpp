@@ -1,3 +1,4 @@
+#include "app/force_list.hpp"
 #include "canvas/pick.hpp"
 #include "canvas/scene_parts.hpp"
 
@@ -135,6 +136,12 @@ void drawBox(Drawing& drawing, Vec2 corner, Vec2 opposite) {
 
 void drawHalos(Drawing& drawing) {
     drawPath(drawing);
+    if (drawing.state.view.showLargest && drawing.solved) {
+        for (const MemberId member : largestForces(drawing.derived.solution)) {
+            haloMember(drawing, member, {Ink::Muted, kHaloWidth});
+            haloMember(drawing, member, {Ink::Paper, kHaloWidth - 2 * kLitEdge});
+        }
+    }
     haloThings(drawing, drawing.state.selection, {});
     haloThings(drawing, thingsOf(drawing.state.hover), {});
     // A pale band with an edge: on a full one tension and compression would not be told apart.

@@ -1,10 +1,10 @@
+#include "app/force_list.hpp"
 #include "panels/parts.hpp"
 #include "panels/tabs.hpp"
 
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <numeric>
 
 namespace gusset {
 namespace {
@@ -51,37 +51,6 @@ void reactions(PanelContext& context) {
     }
 }
 
-// The sign that the board draws: tension one line, compression two, zero a thin dashed one.
-void drawSample(const Ui& ui, const ForceRow& row, const Table::Box& box) {
-    ImDrawList& list = *ImGui::GetWindowDrawList();
-    const ImU32 ink = packed(lineColour(*ui.palette, inkOf(row)));
-    const float y = std::round((box.low.y + box.high.y) / 2);
-    const float left = box.low.x + ui.px(34);
-    const float right = std::min(left + ui.px(44), box.high.x - ui.px(4));
-    if (row.letter == "T") {
-        list.AddLine({left, y}, {right, y}, ink, ui.px(3));
-    } else if (row.letter == "C") {
-        list.AddLine({left, y - ui.px(2.5)}, {right, y - ui.px(2.5)}, ink, ui.px(2));
-        list.AddLine({left, y + ui.px(2.5)}, {right, y + ui.px(2.5)}, ink, ui.px(2));
-    } else {
-        for (float x = left; x < right; x += ui.px(8)) {
-            list.AddLine({x, y}, {std::min(x + ui.px(4), right), y}, ink, ui.px(1.5));
-        }
-    }
-}
-
-std::vector<int> order(const std::vector<ForceRow>& rows, bool bySize) {
-    std::vector<int> places(rows.size());
-    std::iota(places.begin(), places.end(), 0);
-    if (bySize) {
-        std::stable_sort(places.begin(), places.end(), [&rows](int a, int b) {
-            return std::fabs(rows[static_cast<std::size_t>(a)].force) >
-                   std::fabs(rows[static_cast<std::size_t>(b)].force);
-        });
-    }
-    return places;
-}
-
 // A fraction too long for a column is of no use to a reader: its decimals stand beside it.
 void exactCell(PanelContext& context, Table& table, const ForceRow& row) {
     constexpr std::size_t kLongest = 22; // bytes
@@ -102,7 +71,11 @@ void memberRow(PanelContext& context, Table& table, const ForceRow& row) {
     if (context.state.notebook.exact) {
         exactCell(context, table, row);
     } else {
-        drawSample(ui, row, table.cell(2));
+        const Table::Box box = table.cell(2);
+        const float left = box.low.x + ui.px(34);
+        drawForceSign(*ImGui::GetWindowDrawList(), ui, inkOf(row),
+                      {left, std::round((box.low.y + box.high.y) / 2)},
+                      std::min(ui.px(44), box.high.x - ui.px(4) - left));
     }
 }
 
@@ -123,15 +96,21 @@ void exactChoice(PanelContext& context) {
     }
 }
 
-bool orderChoice(const Ui& ui) {
-    constexpr std::array kOrders{"as drawn", "largest first"};
-    ImGuiStorage& memory = *ImGui::GetStateStorage();
-    const ImGuiID slot = ImGui::GetID("order of members");
-    const int now = memory.GetInt(slot);
-    const int chosen = wordChoice(ui, "order", kOrders, now);
-    memory.SetInt(slot, chosen);
-    return chosen == 1;
+template <class Choice, std::size_t Count>
+void listChoice(PanelContext& context, Choice NotebookState::*which,
+                const std::array<const char*, Count>& words, const char* id) {
+    NotebookState notebook = context.state.notebook;
+    const int now = static_cast<int>(notebook.*which);
+    const int chosen = wordChoice(context.ui, id, words, now);
+    if (chosen != now) {
+        notebook.*which = static_cast<Choice>(chosen);
+        context.actions.push_back(SetNotebook{notebook});
+    }
 }
+
+// In the order of ForceOrder and ForceFilter.
+constexpr std::array kOrders{"as drawn", "by name", "largest first", "T to C"};
+constexpr std::array kFilters{"all", "T", "C", "0", "picked"};
 
 void memberForces(PanelContext& context) {
     const std::vector<ForceRow>& rows = context.derived.forces;
@@ -144,11 +123,12 @@ void memberForces(PanelContext& context) {
     }
     sectionHeading(context.ui, "Member forces");
     smallPrint(context.ui, "T: tension, the member is pulled. C: compression, it is pushed.");
-    const bool bySize = orderChoice(context.ui);
+    listChoice(context, &NotebookState::forceOrder, kOrders, "order");
+    listChoice(context, &NotebookState::forceFilter, kFilters, "filter");
     exactChoice(context);
     Table table(context.ui, "forces", columns);
     table.header();
-    const std::vector<int> places = order(rows, bySize);
+    const std::vector<int> places = listedForces(context.state, context.derived);
     ImGuiListClipper clipper;
     clipper.Begin(static_cast<int>(places.size()), table.rowStep());
     while (clipper.Step()) {
@@ -156,6 +136,9 @@ void memberForces(PanelContext& context) {
             const int place = places[static_cast<std::size_t>(i)];
             memberRow(context, table, rows[static_cast<std::size_t>(place)]);
         }
+    }
+    if (places.empty()) {
+        smallPrint(context.ui, "None of them.");
     }
 }
 

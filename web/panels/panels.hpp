@@ -28,5 +28,6 @@ void headerPanel(PanelContext&);   // title, undo, redo, fit, share, notebook
 void toolsPanel(PanelContext&);    // the strip at the bottom
 void notebookPanel(PanelContext&); // tabs: model, forces, working, share
 void messagePanel(PanelContext&);  // what went wrong, what happened
+void legendPanel(PanelContext&);   // how tension and compression are drawn, where there is room
 
 } // namespace gusset

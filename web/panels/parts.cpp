@@ -181,6 +181,21 @@ void takeFieldDone(PanelContext& context) {
     }
 }
 
+void drawForceSign(ImDrawList& list, const Ui& ui, Ink sense, ImVec2 at, float length) {
+    const ImU32 ink = packed(lineColour(*ui.palette, sense));
+    const float end = at.x + length;
+    if (sense == Ink::Tension) {
+        list.AddLine(at, {end, at.y}, ink, ui.px(3));
+    } else if (sense == Ink::Compression) {
+        list.AddLine({at.x, at.y - ui.px(2.5)}, {end, at.y - ui.px(2.5)}, ink, ui.px(2));
+        list.AddLine({at.x, at.y + ui.px(2.5)}, {end, at.y + ui.px(2.5)}, ink, ui.px(2));
+    } else {
+        for (float x = at.x; x < end; x += ui.px(8)) {
+            list.AddLine({x, at.y}, {std::min(x + ui.px(4), end), at.y}, ink, ui.px(1.5));
+        }
+    }
+}
+
 Things only(HitKind kind, int index) {
     Things things;
     switch (kind) {

@@ -42,6 +42,10 @@ void hoverRow(PanelContext&, HitKind, int index);
 // A row that stands for a thing of the board: each lights the other, pressing picks it.
 void pressableRow(PanelContext&, Table&, HitKind, int index);
 
+// The sign by which the board draws a force, from its left end: tension one line, compression two,
+// zero a thin dashed one.
+void drawForceSign(ImDrawList&, const Ui&, Ink, ImVec2 at, float length);
+
 // Removes the row of a table, in its last cell. `label` is its name, with ## and what tells it from
 // others.
 [[nodiscard]] bool trashButton(const Ui&, const Table::Box&, const std::string& label);

@@ -13,7 +13,8 @@ struct Layer {
 constexpr std::array kLayers{
     Layer{"Member forces", &View::showForces},         Layer{"Reactions", &View::showReactions},
     Layer{"Deflected shape", &View::showMovement},     Layer{"Dimensions", &View::showDimensions},
-    Layer{"Line width by force", &View::widthByForce}, Layer{"Snap to the grid", &View::snapToGrid},
+    Layer{"Line width by force", &View::widthByForce}, Layer{"Largest forces", &View::showLargest},
+    Layer{"Snap to the grid", &View::snapToGrid},
 };
 constexpr std::array kThemes{"System", "Paper", "Dark", "Sun"};
 

@@ -84,10 +84,8 @@ void PanelKeys::beginFrame() {
 
 void PanelKeys::leave() {
     panel_ = -1;
-    if (ImGui::GetCurrentContext() != nullptr) {
-        ImGui::FocusWindow(nullptr);
-        ImGui::GetCurrentContext()->NavDisableHighlight = true;
-    }
+    ImGui::FocusWindow(nullptr);
+    ImGui::GetCurrentContext()->NavDisableHighlight = true;
 }
 
 void PanelKeys::take(PanelKey key) {

@@ -11,12 +11,13 @@ class PanelKeys {
 public:
     [[nodiscard]] bool inPanel() const { return panel_ >= 0; } // keys go there, not to the board
     void take(PanelKey);
-    void leave(); // the board has the keys
+    void pointerCame() { panel_ = -1; } // it says itself what it is over
     // Just after ImGui has begun a frame: it forgets a wish for the focus that came before.
     void beginFrame();
 
 private:
     void toNextPanel();
+    void leave(); // the board has the keys
 
     bool goesOn_ = false;
     int panel_ = -1; // of the panels in their order; -1: the board

@@ -62,8 +62,8 @@ void showField(const FieldPlace&); // again each time it moves
 void hideField();
 enum class Cursor { Arrow, Hand, Cross, Move, Text, ResizeAcross, ResizeDown };
 void showCursor(Cursor);
-void setPageTheme(
-    std::string_view name); // paper, dark, sun: what stands around the board follows it
+// What stands around the board follows it: theme is paper, dark or sun.
+void setPageLook(std::string_view theme, bool presenting);
 
 void copyText(std::string_view text, std::string_view saidWhenDone);
 void saveFile(std::string_view name, std::string_view text);

@@ -90,7 +90,9 @@ EM_JS(void, pageShowField, (const char* key, const char* text, double x, double 
 });
 EM_JS(void, pageHideField, (), { Module['page'].hideField(); });
 EM_JS(void, pageShowCursor, (int cursor), { Module['page'].showCursor(cursor); });
-EM_JS(void, pageSetTheme, (const char* name, int length), { Module['page'].setTheme(UTF8ToString(name, length)); });
+EM_JS(void, pageSetLook, (const char* theme, int length, int presenting), {
+    Module['page'].setLook(UTF8ToString(theme, length), presenting !== 0);
+});
 EM_JS(void, pageCopyText, (const char* text, int length, const char* said, int saidLength), {
     Module['page'].copyText(UTF8ToString(text, length), UTF8ToString(said, saidLength));
 });
@@ -134,7 +136,9 @@ void showField(const FieldPlace& field) {
 void hideField() { pageHideField(); }
 void showCursor(Cursor cursor) { pageShowCursor(static_cast<int>(cursor)); }
 
-void setPageTheme(std::string_view name) { pageSetTheme(name.data(), sizeOf(name)); }
+void setPageLook(std::string_view theme, bool presenting) {
+    pageSetLook(theme.data(), sizeOf(theme), presenting ? 1 : 0);
+}
 
 void copyText(std::string_view text, std::string_view saidWhenDone) {
     pageCopyText(text.data(), sizeOf(text), saidWhenDone.data(), sizeOf(saidWhenDone));

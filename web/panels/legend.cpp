@@ -1,0 +1,48 @@
+// How tension, compression and zero are drawn, in the corner of the board beside the tools.
+#include "panels/parts.hpp"
+
+#include <array>
+#include <cmath>
+
+namespace gusset {
+namespace {
+
+struct Sign {
+    Ink ink;
+    const char* letter;
+    const char* word;
+};
+constexpr std::array kSigns{Sign{Ink::Tension, "T", "tension"},
+                            Sign{Ink::Compression, "C", "compression"},
+                            Sign{Ink::Zero, "0", "no force"}};
+constexpr float kSignLength = 34; // CSS px
+constexpr float kWordLeft = 60;
+constexpr float kRoom = 150; // that the corner must have
+
+} // namespace
+
+void legendPanel(PanelContext& context) {
+    const Ui& ui = context.ui;
+    const Rect& tools = context.layout.tools;
+    const bool shown = context.derived.solution.solved && context.state.view.showForces;
+    if (!shown || tools.at.x < kRoom * ui.textScale) {
+        return;
+    }
+    ImDrawList& list = *ImGui::GetBackgroundDrawList();
+    const ImFont& font = *ui.fonts.small;
+    const float step = std::round(font.FontSize * 1.35F);
+    float y = ui.px(tools.at.y + tools.size.y) - step * static_cast<float>(kSigns.size());
+    const float left = ui.px(16);
+    for (const Sign& sign : kSigns) {
+        const float middle = std::round(y + step / 2);
+        const float top = std::round(middle - font.FontSize / 2);
+        const ImU32 ink = packed(textColour(*ui.palette, sign.ink));
+        drawForceSign(list, ui, sign.ink, {left, middle}, ui.px(kSignLength));
+        list.AddText(&font, font.FontSize, {left + ui.px(kSignLength + 10), top}, ink, sign.letter);
+        list.AddText(&font, font.FontSize, {left + ui.px(kWordLeft * ui.textScale), top},
+                     packed(ui.palette->muted), sign.word);
+        y += step;
+    }
+}
+
+} // namespace gusset
