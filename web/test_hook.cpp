@@ -4,6 +4,9 @@
 #include "exchange/json.hpp"
 #include "report/number.hpp"
 
+#include <emscripten/emmalloc.h>
+#include <malloc.h> // struct mallinfo
+
 #include <cstdio>
 #include <string_view>
 
@@ -70,6 +73,7 @@ const char* observe(Page& page) {
     const AppState& state = page.state;
     page.observed = "{" + field("frames", std::to_string(page.framesDrawn)) + "," +
                     field("revision", std::to_string(state.revision)) + "," +
+                    field("bytes", std::to_string(emmalloc_mallinfo().uordblks)) + "," +
                     field("solved", page.derived.solution.solved ? "true" : "false") + "," +
                     field("tool", std::to_string(static_cast<int>(state.tool))) + "," +
                     field("field", quoted(state.field.key)) + "," +
