@@ -6,6 +6,8 @@
 #include "support/printed_truth.hpp"
 #include "support/text_formula.hpp"
 
+#include "report/number.hpp"
+
 #include <algorithm>
 #include <cmath>
 #include <set>
@@ -28,6 +30,7 @@ struct PrintedLine {
 struct Reader {
     const Truss& truss;
     const Solution& solution;
+    PrintedExtent extent = PrintedExtent::Whole;
     std::map<std::string, Truth> truths{};
     double scale = 1; // class units
     Names angles{};   // "sin α"
@@ -292,10 +295,21 @@ PrintedReading read(Reader reader, const std::vector<PrintedLine>& lines,
         }
     }
     closePassage(reader);
-    if (reader.found.size() != reader.truths.size()) {
+    if (reader.extent == PrintedExtent::Whole && reader.found.size() != reader.truths.size()) {
         reader.object("a force is not found", reader.title);
     }
     return reader.reading;
+}
+
+void takeLoads(Reader& reader) {
+    const double newton = toNewton(reader.truss.units.force);
+    const NumberStyle style{.form = reader.truss.classSettings.form,
+                            .digits = reader.truss.classSettings.digits};
+    for (const Vec2 load : jointLoads(reader.truss, {})) {
+        for (const double part : {load.x, load.y, length(load)}) {
+            reader.numbers.loads.insert(formatGiven(std::fabs(part / newton), style));
+        }
+    }
 }
 
 PrintedWords wordsOf(const Reader& reader) {
@@ -309,8 +323,12 @@ PrintedWords wordsOf(const Reader& reader) {
 } // namespace
 
 PrintedReading readPrintedText(const std::string& text, const Truss& truss,
-                               const Solution& solution) {
-    const Reader reader = readerOf(truss, solution);
+                               const Solution& solution, PrintedExtent extent) {
+    Reader reader = readerOf(truss, solution);
+    reader.extent = extent;
+    if (extent == PrintedExtent::Chain) {
+        takeLoads(reader);
+    }
     const PrintedWords words = wordsOf(reader);
     std::vector<PrintedLine> lines;
     for (std::size_t at = 0; at < text.size();) {

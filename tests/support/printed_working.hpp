@@ -17,10 +17,12 @@ struct PrintedReading {
     int results = 0;       // those that were compared with the solver's
     int slopes = 0;        // lines of slopes that were compared with the members'
 };
+// The whole gives every force. A chain gives some, and takes the loads as given on the board.
+enum class PrintedExtent { Whole, Chain };
 // What is compared with the solver's is left out where rounded values are carried: there the end
 // differs by what was carried.
-[[nodiscard]] PrintedReading readPrintedText(const std::string& text, const Truss&,
-                                             const Solution&);
+[[nodiscard]] PrintedReading readPrintedText(const std::string& text, const Truss&, const Solution&,
+                                             PrintedExtent = PrintedExtent::Whole);
 // The same of the formulas that are set in HTML and in the notebook.
 [[nodiscard]] PrintedReading readPrintedPassages(const std::vector<Passage>&, const Truss&,
                                                  const Solution&);
