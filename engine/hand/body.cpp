@@ -170,10 +170,10 @@ void putValue(Equation& equation, const Symbol& symbol, double value) {
     }
 }
 
-void noteUses(const Sheet& sheet, const Body& body, const Equation& equation, Step& step) {
-    Body all = body;
-    all.knowns.insert(all.knowns.end(), body.zeros.begin(), body.zeros.end());
-    for (const Term& term : sameEquation(sheet, all, equation).terms) {
+namespace {
+
+void addUses(const Equation& equation, Step& step) {
+    for (const Term& term : equation.terms) {
         for (const Factor& factor : term.factors) {
             const bool known = factor.kind == FactorKind::Known;
             if (known &&
@@ -182,6 +182,18 @@ void noteUses(const Sheet& sheet, const Body& body, const Equation& equation, St
             }
         }
     }
+}
+
+} // namespace
+
+void noteUses(const Sheet& sheet, const Body& body, const Equation& equation, Step& step) {
+    if (body.zeros.empty()) {
+        addUses(equation, step);
+        return;
+    }
+    Body all = body;
+    all.knowns.insert(all.knowns.end(), body.zeros.begin(), body.zeros.end());
+    addUses(sameEquation(sheet, all, equation), step);
 }
 
 Equation withGuess(Sheet& sheet, const Body& body, const Equation& equation) {

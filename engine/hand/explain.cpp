@@ -50,6 +50,67 @@ void keepIntros(const Working& working, std::vector<bool>& keep) {
     }
 }
 
+// That the truss is symmetric stays if a step that relies on it stays.
+void keepSymmetry(const Working& working, std::vector<bool>& keep) {
+    std::size_t said = keep.size();
+    for (std::size_t i = 0; i < keep.size(); ++i) {
+        if (working.steps[i].kind == StepKind::Symmetry) {
+            said = std::min(said, i);
+            keep[said] = keep[said] || keep[i];
+        }
+    }
+}
+
+const Remark* assumedIn(const Working& working) {
+    for (const Step& step : working.steps) {
+        for (const Remark& remark : step.remarks) {
+            if (remark.kind == RemarkKind::AssumedAway ||
+                remark.kind == RemarkKind::AssumedGuessed) {
+                return &remark;
+            }
+        }
+    }
+    return nullptr;
+}
+
+// Whether it draws forces of members that are unknown: a part between hinges has only reactions.
+bool drawsUnknowns(const Step& step) {
+    const bool apart = step.kind == StepKind::SectionIntro && step.joint.valid();
+    return (isIntro(step.kind) && !apart) || step.kind == StepKind::Simultaneous;
+}
+
+// The whole says once how unknown forces are drawn, and the chain may be without that step.
+void sayHowDrawn(const Working& working, Working& chain) {
+    const Remark* assumed = assumedIn(working);
+    const auto first = std::find_if(chain.steps.begin(), chain.steps.end(), drawsUnknowns);
+    if (assumed && !assumedIn(chain) && first != chain.steps.end()) {
+        first->remarks.push_back(*assumed);
+    }
+}
+
+bool saysNegative(const Step& step) {
+    return std::any_of(step.remarks.begin(), step.remarks.end(), [](const Remark& remark) {
+        return remark.kind == RemarkKind::NegativeForce;
+    });
+}
+
+// So also what a negative force means.
+void sayWhatNegativeMeans(Working& chain) {
+    for (Step& step : chain.steps) {
+        const auto negative =
+            std::find_if(step.found.begin(), step.found.end(), [](const Found& found) {
+                return found.symbol.kind == SymbolKind::MemberForce &&
+                       found.value * found.drawn < 0;
+            });
+        if (negative != step.found.end() && !saysNegative(step)) {
+            step.remarks.push_back({.kind = RemarkKind::NegativeForce, .symbol = negative->symbol});
+        }
+        if (negative != step.found.end()) {
+            return;
+        }
+    }
+}
+
 bool usesAngle(const Working& working, const std::vector<bool>& keep, const Symbol& angle) {
     for (std::size_t i = 0; i < keep.size(); ++i) {
         for (const Equation& equation : working.steps[i].equations) {
@@ -90,6 +151,7 @@ Working stepsFor(const Working& working, const std::vector<Symbol>& symbols) {
     chain.steps.clear();
     std::vector<bool> keep = stepsThatFind(working, symbols);
     keepIntros(working, keep);
+    keepSymmetry(working, keep);
     bool reactions = false;
     for (std::size_t i = 0; i < keep.size(); ++i) {
         reactions = reactions || (keep[i] && givesReaction(working.steps[i]));
@@ -104,6 +166,8 @@ Working stepsFor(const Working& working, const std::vector<Symbol>& symbols) {
             chain.steps.push_back(std::move(step));
         }
     }
+    sayHowDrawn(working, chain);
+    sayWhatNegativeMeans(chain);
     return chain;
 }
 

@@ -8,6 +8,8 @@
 namespace gusset {
 
 // Of a working, the steps on which these symbols rest, in their order, without check and summary.
+// They read complete by themselves: how unknown forces are drawn and what a negative one means is
+// said at the first of them, wherever the whole says it.
 [[nodiscard]] Working stepsFor(const Working&, const std::vector<Symbol>&);
 
 // The shorter of two chains: by joints (as in the whole working), or by one section. Where the

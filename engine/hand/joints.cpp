@@ -1,6 +1,7 @@
 // The method of joints: the next joint is one with at most two unknowns, best one whose equations
 // hold one unknown each, near the joint before.
 
+#include "core/tolerance.hpp"
 #include "hand/isolate.hpp"
 #include "hand/stages.hpp"
 
@@ -17,10 +18,40 @@ bool settles(const Body& body) {
            (body.unknowns.size() == 2 && !parallel(body.unknowns[0].along, body.unknowns[1].along));
 }
 
+// Counted without writing the body down: every joint is asked at every step.
+std::size_t unknownsAt(const Sheet& sheet, JointId joint) {
+    const auto& members = membersAt(sheet, joint);
+    auto count = std::count_if(members.begin(), members.end(), [&](MemberId member) {
+        return !sheet.forces[member.at()].has_value();
+    });
+    for (std::size_t i = 0; i < sheet.reactions.size(); ++i) {
+        count += sheet.structure.restraints[i].joint == joint && !sheet.reactions[i] ? 1 : 0;
+    }
+    return static_cast<std::size_t>(count);
+}
+
+// How much of a force an axis holds; nothing if the force does not enter its sum.
+double weightIn(const Acting& force, EquationKind axis) {
+    const double part = std::fabs(axis == EquationKind::SumX ? force.along.x : force.along.y);
+    return part <= kParallel ? 0 : part;
+}
+
+// Of the one unknown that an axis holds; nothing if it holds none or several.
+double weightAlone(const Body& body, EquationKind axis) {
+    double weight = 0;
+    for (const Acting& force : body.unknowns) {
+        const double part = weightIn(force, axis);
+        if (part > 0 && weight > 0) {
+            return 0;
+        }
+        weight += part;
+    }
+    return weight;
+}
+
 // Whether one axis holds one of the two unknowns alone.
-bool hasEasyStart(const Sheet& sheet, const Body& body) {
-    return unknownsOf(sumOf(sheet, body, EquationKind::SumX)).size() == 1 ||
-           unknownsOf(sumOf(sheet, body, EquationKind::SumY)).size() == 1;
+bool hasEasyStart(const Body& body) {
+    return weightAlone(body, EquationKind::SumX) > 0 || weightAlone(body, EquationKind::SumY) > 0;
 }
 
 bool joined(const Sheet& sheet, JointId a, JointId b) {
@@ -35,17 +66,28 @@ auto score(const Sheet& sheet, const Body& body) {
     const bool hasLast = sheet.last.valid();
     const double distance =
         hasLast ? length(positionOf(sheet, joint) - positionOf(sheet, sheet.last)) : 0;
-    return std::tuple(onFarSide(sheet, joint), !hasEasyStart(sheet, body),
+    return std::tuple(onFarSide(sheet, joint), !hasEasyStart(body),
                       hasLast && !joined(sheet, joint, sheet.last), body.unknowns.size(), distance,
                       joint.index);
 }
 
 std::optional<Body> chooseJoint(const Sheet& sheet) {
     std::optional<Body> best;
+    decltype(score(sheet, *best)) bestScore;
     for (std::size_t i = 0; i < sheet.truss.joints.size(); ++i) {
-        const Body body = bodyOf(sheet, {{static_cast<int>(i)}});
-        if (settles(body) && (!best || score(sheet, body) < score(sheet, *best))) {
-            best = body;
+        const JointId joint{static_cast<int>(i)};
+        const std::size_t unknowns = unknownsAt(sheet, joint);
+        if (unknowns == 0 || unknowns > 2) {
+            continue;
+        }
+        Body body = bodyOf(sheet, {joint});
+        if (!settles(body)) {
+            continue;
+        }
+        const auto one = score(sheet, body);
+        if (!best || one < bestScore) {
+            bestScore = one;
+            best = std::move(body);
         }
     }
     return best;
@@ -72,7 +114,7 @@ void writeIntro(Sheet& sheet, const Body& body) {
     }
     step.remarks.push_back(remark);
     noteAssumed(sheet, step);
-    sheet.steps.push_back(step);
+    sheet.steps.push_back(std::move(step));
 }
 
 Vec2 directionOfSum(EquationKind kind) {
@@ -84,29 +126,21 @@ void writeOne(Sheet& sheet, const Body& body, EquationKind kind) {
     Equation equation = withGuess(sheet, body, sumOf(sheet, body, kind));
     noteUses(sheet, body, equation, step);
     step.found.push_back(solveFor(sheet, equation));
-    step.equations.push_back(equation);
+    step.equations.push_back(std::move(equation));
     markUsed(sheet, step.joint, directionOfSum(kind));
     noteFound(sheet, step);
-    sheet.steps.push_back(step);
+    sheet.steps.push_back(std::move(step));
 }
 
 // The axis whose equation holds one unknown; of two such, the one in which it weighs more.
-std::optional<EquationKind> easyAxis(const Sheet& sheet, const Body& body) {
-    std::optional<EquationKind> best;
-    double bestCoefficient = 0;
-    for (const EquationKind kind : {EquationKind::SumY, EquationKind::SumX}) {
-        const Equation equation = sumOf(sheet, body, kind);
-        const auto unknowns = unknownsOf(equation);
-        if (unknowns.size() == 1) {
-            const double coefficient = std::fabs(coefficientOf(equation, unknowns.front()));
-            // A hair's breadth is no reason to prefer the horizontal sum at 45°.
-            if (coefficient > 1.001 * bestCoefficient) {
-                bestCoefficient = coefficient;
-                best = kind;
-            }
-        }
+std::optional<EquationKind> easyAxis(const Body& body) {
+    const double upright = weightAlone(body, EquationKind::SumY);
+    const double level = weightAlone(body, EquationKind::SumX);
+    // A hair's breadth is no reason to prefer the horizontal sum at 45°.
+    if (level > 1.001 * upright) {
+        return EquationKind::SumX;
     }
-    return best;
+    return upright > 0 ? std::optional(EquationKind::SumY) : std::nullopt;
 }
 
 // An unknown in line with a known force of the joint: the sum across the two holds only the other
@@ -138,7 +172,7 @@ bool writeAcross(Sheet& sheet, const Body& body) {
     step.equations.push_back(isolation->equation);
     markUsed(sheet, step.joint, isolation->equation.along);
     noteFound(sheet, step);
-    sheet.steps.push_back(step);
+    sheet.steps.push_back(std::move(step));
     return true;
 }
 
@@ -157,7 +191,7 @@ void writePair(Sheet& sheet, const Body& body) {
     markUsed(sheet, step.joint, {1, 0});
     markUsed(sheet, step.joint, {0, 1});
     noteFound(sheet, step);
-    sheet.steps.push_back(step);
+    sheet.steps.push_back(std::move(step));
 }
 
 } // namespace
@@ -169,7 +203,7 @@ bool writeNextJoint(Sheet& sheet) {
     }
     writeIntro(sheet, *body);
     while (!body->unknowns.empty()) {
-        const auto axis = easyAxis(sheet, *body);
+        const auto axis = easyAxis(*body);
         if (axis) {
             writeOne(sheet, *body, *axis);
         } else if (!writeAcross(sheet, *body)) {

@@ -79,12 +79,18 @@ void writeWholeBody(Sheet& sheet) {
     sheet.steps.push_back(step);
 }
 
+namespace {
+
+bool isOpen(const Sheet& sheet) {
+    return std::any_of(sheet.reactions.begin(), sheet.reactions.end(),
+                       [](const auto& reaction) { return !reaction.has_value(); });
+}
+
+} // namespace
+
 void writeReactions(Sheet& sheet) {
-    for (;;) {
+    while (isOpen(sheet)) {
         const Body body = wholeBody(sheet);
-        if (body.unknowns.empty()) {
-            return;
-        }
         const bool first = body.unknowns.size() == sheet.structure.restraints.size();
         const auto choice = isolateAny(sheet, body, first ? Preference::Moments : Preference::Sums);
         if (choice) {
@@ -99,12 +105,8 @@ void writeReactions(Sheet& sheet) {
 }
 
 void writeAllReactions(Sheet& sheet) {
-    const auto isOpen = [&] {
-        return std::any_of(sheet.reactions.begin(), sheet.reactions.end(),
-                           [](const auto& reaction) { return !reaction.has_value(); });
-    };
     writeReactions(sheet);
-    while (isOpen() && writeHingedReaction(sheet)) {
+    while (isOpen(sheet) && writeHingedReaction(sheet)) {
         writeReactions(sheet);
     }
 }

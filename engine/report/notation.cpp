@@ -111,6 +111,10 @@ bool balances(const Equation& equation) {
     return std::fabs(valueOf(equation)) <= kResidual * largest;
 }
 
+bool isInclined(Vec2 unit) {
+    return std::fabs(unit.x) > kParallel && std::fabs(unit.y) > kParallel;
+}
+
 bool hasUnknown(const Equation& equation) {
     for (const Term& term : equation.terms) {
         for (const Factor& factor : term.factors) {
@@ -152,15 +156,15 @@ Token symbolToken(const Notation& notation, const Symbol& symbol) {
     const auto& restraints = notation.working.structure.restraints;
     const Restraint& restraint = restraints[static_cast<std::size_t>(symbol.restraint)];
     const std::string& label = notation.truss.joints[symbol.joint.at()].label;
-    const bool level = std::fabs(restraint.along.y) <= kParallel;
-    if (level || std::fabs(restraint.along.x) <= kParallel) {
-        const std::string axis = axisName(notation, level);
+    if (!isInclined(restraint.along)) {
+        const std::string axis = axisName(notation, std::fabs(restraint.along.y) <= kParallel);
         // F_y would look like the name of a sum.
         return label == "F" ? variableToken("R", label + axis) : variableToken(label, axis);
     }
     int inclinedBefore = 0; // two inclined rollers may hold one joint
     for (int i = 0; i < symbol.restraint; ++i) {
-        inclinedBefore += restraints[static_cast<std::size_t>(i)].joint == symbol.joint ? 1 : 0;
+        const Restraint& other = restraints[static_cast<std::size_t>(i)];
+        inclinedBefore += other.joint == symbol.joint && isInclined(other.along) ? 1 : 0;
     }
     return variableToken("R", label + (inclinedBefore > 0 ? std::string(kPrime) : std::string{}));
 }

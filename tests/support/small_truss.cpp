@@ -1,6 +1,8 @@
 #include "support/small_truss.hpp"
 
 #include <cassert>
+#include <initializer_list>
+#include <utility>
 
 namespace gusset::support {
 
@@ -10,6 +12,22 @@ JointId known(const Truss& truss, const std::string& label) {
     const JointId joint = findJoint(truss, label);
     assert(joint.valid());
     return joint;
+}
+
+using Ends = std::pair<const char*, const char*>;
+
+// A triangle from a pin at A to a roller at B, level with it, and C; its members in their order.
+Truss triangleOf(double span, Vec2 apex, std::initializer_list<Ends> members) {
+    Truss truss;
+    joint(truss, "A", 0, 0);
+    joint(truss, "B", span, 0);
+    joint(truss, "C", apex.x, apex.y);
+    for (const auto& [a, b] : members) {
+        member(truss, a, b);
+    }
+    pin(truss, "A");
+    roller(truss, "B");
+    return truss;
 }
 
 } // namespace
@@ -48,29 +66,18 @@ void force(Truss& truss, const std::string& joint, double fx, double fy,
 }
 
 Truss roof() {
-    Truss truss;
-    joint(truss, "A", 0, 0);
-    joint(truss, "B", 6, 0);
-    joint(truss, "C", 3, 4);
-    member(truss, "A", "B");
-    member(truss, "B", "C");
-    member(truss, "C", "A");
-    pin(truss, "A");
-    roller(truss, "B");
+    Truss truss = triangleOf(6, {3, 4}, {{"A", "B"}, {"B", "C"}, {"C", "A"}});
     force(truss, "C", 0, -10);
     return truss;
 }
 
 Truss triangle(double apex) {
-    Truss truss;
-    joint(truss, "A", 0, 0);
-    joint(truss, "B", 4, 0);
-    joint(truss, "C", apex, 3);
-    member(truss, "A", "B");
-    member(truss, "B", "C");
-    member(truss, "A", "C");
-    pin(truss, "A");
-    roller(truss, "B");
+    return triangleOf(4, {apex, 3}, {{"A", "B"}, {"B", "C"}, {"A", "C"}});
+}
+
+Truss gable() {
+    Truss truss = triangleOf(8, {4, 3}, {{"A", "C"}, {"C", "B"}, {"A", "B"}});
+    force(truss, "C", 0, -24);
     return truss;
 }
 
@@ -82,20 +89,6 @@ std::size_t memberAt(const Truss& truss, const std::string& a, const std::string
 
 std::size_t jointAt(const Truss& truss, const std::string& label) {
     return known(truss, label).at();
-}
-
-Truss gable() {
-    Truss truss;
-    joint(truss, "A", 0, 0);
-    joint(truss, "B", 8, 0);
-    joint(truss, "C", 4, 3);
-    member(truss, "A", "C");
-    member(truss, "C", "B");
-    member(truss, "A", "B");
-    pin(truss, "A");
-    roller(truss, "B");
-    force(truss, "C", 0, -24);
-    return truss;
 }
 
 } // namespace gusset::support
