@@ -10,7 +10,9 @@ namespace gusset {
 namespace {
 
 Ink inkOf(const ForceRow& row) {
-    return row.letter == "T" ? Ink::Tension : row.letter == "C" ? Ink::Compression : Ink::Zero;
+    return row.sense == Sense::Tension       ? Ink::Tension
+           : row.sense == Sense::Compression ? Ink::Compression
+                                             : Ink::Zero;
 }
 
 void verdictLines(PanelContext& context) {
@@ -37,9 +39,10 @@ void reactions(PanelContext& context) {
     const char* unit = symbolOf(truss.units.force);
     const std::string x = withUnit("→", unit);
     const std::string y = withUnit("↑", unit);
-    const std::array columns{Column{"joint", 80, 1}, Column{x, 90, 1, Align::Right},
+    const std::string joint = words(context, Phrase::CellJoint);
+    const std::array columns{Column{joint, 80, 1}, Column{x, 90, 1, Align::Right},
                              Column{y, 90, 1, Align::Right}};
-    sectionHeading(context.ui, "Reactions");
+    sectionHeading(context.ui, words(context, Phrase::HeadReactions));
     Table table(context.ui, "reactions", columns);
     table.header();
     for (const ReactionRow& row : context.derived.reactions) {
@@ -58,9 +61,9 @@ void drawSample(const Ui& ui, const ForceRow& row, const Table::Box& box) {
     const float y = std::round((box.low.y + box.high.y) / 2);
     const float left = box.low.x + ui.px(34);
     const float right = std::min(left + ui.px(44), box.high.x - ui.px(4));
-    if (row.letter == "T") {
+    if (row.sense == Sense::Tension) {
         list.AddLine({left, y}, {right, y}, ink, ui.px(3));
-    } else if (row.letter == "C") {
+    } else if (row.sense == Sense::Compression) {
         list.AddLine({left, y - ui.px(2.5)}, {right, y - ui.px(2.5)}, ink, ui.px(2));
         list.AddLine({left, y + ui.px(2.5)}, {right, y + ui.px(2.5)}, ink, ui.px(2));
     } else {
@@ -88,7 +91,8 @@ void exactCell(PanelContext& context, Table& table, const ForceRow& row) {
     const std::vector<std::string>& exact = context.derived.exactForces;
     if (row.member.at() < exact.size()) {
         const std::string& text = exact[row.member.at()];
-        table.text(3, text.size() > kLongest ? "long fraction" : text, {context.ui.palette->ink});
+        table.text(3, text.size() > kLongest ? words(context, Phrase::LongFraction) : text,
+                   {context.ui.palette->ink});
     }
 }
 
@@ -117,7 +121,7 @@ void exactChoice(PanelContext& context) {
         return;
     }
     if (!context.derived.exactDone) {
-        smallPrint(context.ui, "Working out the exact values…");
+        smallPrint(context.ui, words(context, Phrase::WorkingOutExact));
     } else if (!context.derived.exactWhyNot.empty()) {
         smallPrint(context.ui, context.derived.exactWhyNot);
     }
@@ -135,15 +139,19 @@ bool orderChoice(const Ui& ui) {
 
 void memberForces(PanelContext& context) {
     const std::vector<ForceRow>& rows = context.derived.forces;
-    const std::string force = withUnit("force", symbolOf(context.state.truss.units.force));
+    const std::string force =
+        headOf(context, Phrase::CellForce, symbolOf(context.state.truss.units.force));
+    const std::string member = words(context, Phrase::CellMember);
+    const std::string letter = words(context, Phrase::CellLetter);
+    const std::string exactly = words(context, Phrase::CellExact);
     const bool exact = context.state.notebook.exact;
-    std::vector<Column> columns{Column{"member", 80, 1}, Column{force, 90, 1, Align::Right},
-                                Column{"T or C", exact ? 60.0 : 100.0, 1}};
+    std::vector<Column> columns{Column{member, 80, 1}, Column{force, 90, 1, Align::Right},
+                                Column{letter, exact ? 60.0 : 100.0, 1}};
     if (exact) {
-        columns.push_back(Column{"exact", 100, 1.5, Align::Right});
+        columns.push_back(Column{exactly, 100, 1.5, Align::Right});
     }
-    sectionHeading(context.ui, "Member forces");
-    smallPrint(context.ui, "T: tension, the member is pulled. C: compression, it is pushed.");
+    sectionHeading(context.ui, words(context, Phrase::HeadForces));
+    smallPrint(context.ui, words(context, Phrase::LettersExplained));
     const bool bySize = orderChoice(context.ui);
     exactChoice(context);
     Table table(context.ui, "forces", columns);
@@ -164,7 +172,7 @@ void notes(PanelContext& context) {
     if (solution.notes.empty()) {
         return;
     }
-    sectionHeading(context.ui, "Notes");
+    sectionHeading(context.ui, words(context, Phrase::NotesHeading));
     for (const Issue& note : solution.notes) {
         smallPrint(context.ui, "– " + note.says);
     }
