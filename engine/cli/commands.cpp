@@ -11,6 +11,7 @@
 #include "report/influence_by_hand_text.hpp"
 #include "report/results_text.hpp"
 #include "report/sketch_svg.hpp"
+#include "report/solution_text.hpp"
 #include "report/unit_load_text.hpp"
 #include "report/working_text.hpp"
 #include "statics/solution.hpp"
@@ -82,18 +83,29 @@ Exit exitOf(const Solution& solution) {
                                                                     : Exit::Answered;
 }
 
-Answer answerSolve(const Arguments& arguments, const Reading& reading) {
+ResultSentences sentencesOf(const PhraseBook& book, const Truss& truss, const Solution& solution,
+                            const ExactSolution& exact) {
+    ResultSentences sentences{.assumed = assumptionSentences(book, solution.assumed),
+                              .inexact = inexactSentence(book, truss, exact.whyNot)};
+    for (const Mechanism& mechanism : solution.mechanisms) {
+        sentences.mechanisms.push_back(mechanismSentence(book, truss, mechanism));
+    }
+    return sentences;
+}
+
+Answer answerSolve(const PhraseBook& book, const Arguments& arguments, const Reading& reading) {
     const Solution solution = solved(reading, choiceOf(arguments));
     Answer answer{exitOf(solution), {}, solution.errors};
     const ExactSolution exact = arguments.has("--exact") && solution.solved
                                     ? solveExactly(reading.truss, choiceOf(arguments))
                                     : ExactSolution{};
     if (arguments.has("--json")) {
-        answer.text = writeResults(reading.truss, solution, exact);
+        answer.text = writeResults(reading.truss, solution,
+                                   sentencesOf(book, reading.truss, solution, exact), exact);
     } else if (answer.exit != Exit::BadInput) {
         answer.text = arguments.has("--csv") ? resultsCsv(reading.truss, solution)
-                                             : resultsText(reading.truss, solution);
-        answer.text += exactText(reading.truss, exact);
+                                             : resultsText(book, reading.truss, solution);
+        answer.text += exactText(book, reading.truss, exact);
     }
     return answer;
 }
@@ -120,7 +132,7 @@ Outcome<Working> askedWorking(const Arguments& arguments, const Truss& truss,
     return workOut(truss, choice, solution);
 }
 
-Answer answerDisplacement(const Arguments& arguments, const Truss& truss,
+Answer answerDisplacement(const PhraseBook& book, const Arguments& arguments, const Truss& truss,
                           const Solution& solution) {
     const Outcome<JointAxis> asked = jointAxisNamed(truss, arguments.valueOf("--displacement"));
     if (!asked) {
@@ -129,7 +141,8 @@ Answer answerDisplacement(const Arguments& arguments, const Truss& truss,
     const UnitLoadTable table = unitLoadTable(truss, choiceOf(arguments), solution,
                                               asked.value().joint, asked.value().axis);
     return {exitOf(solution),
-            arguments.has("--html") ? unitLoadHtml(truss, table) : unitLoadText(truss, table),
+            arguments.has("--html") ? unitLoadHtml(book, truss, table)
+                                    : unitLoadText(book, truss, table),
             {}};
 }
 
@@ -138,23 +151,25 @@ std::string rendered(const Arguments& arguments, const std::vector<Passage>& pas
 }
 
 // The whole method, or how one column of its table was found: N0, n1 or n2.
-Answer answerForceMethod(const Arguments& arguments, const Truss& truss, const Solution& solution) {
+Answer answerForceMethod(const PhraseBook& book, const Arguments& arguments, const Truss& truss,
+                         const Solution& solution) {
     const ForceMethod method = forceMethod(truss, choiceOf(arguments), solution);
     const Exit exit = exitOf(solution);
     if (!arguments.has("--released") || method.end != ForceMethodEnd::Complete) {
-        return {exit, rendered(arguments, forceMethodPassages(truss, method)), {}};
+        return {exit, rendered(arguments, forceMethodPassages(book, truss, method)), {}};
     }
     const std::string column = arguments.valueOf("--released");
     if (column == "N0") {
-        return {
-            exit, rendered(arguments, workingPassages(method.givenTruss, method.givenWorking)), {}};
+        return {exit,
+                rendered(arguments, workingPassages(book, method.givenTruss, method.givenWorking)),
+                {}};
     }
     for (std::size_t i = 0; i < method.releases.size(); ++i) {
         if (column == "n" + std::to_string(i + 1)) {
-            return {
-                exit,
-                rendered(arguments, workingPassages(method.unitTrusses[i], method.unitWorkings[i])),
-                {}};
+            return {exit,
+                    rendered(arguments,
+                             workingPassages(book, method.unitTrusses[i], method.unitWorkings[i])),
+                    {}};
         }
     }
     return {Exit::BadInput,
@@ -163,7 +178,8 @@ Answer answerForceMethod(const Arguments& arguments, const Truss& truss, const S
               "is no column of the force method here: ask for N0, or n1 of the first redundant"}}};
 }
 
-Answer answerInfluenceByHand(const Arguments& arguments, const Truss& truss) {
+Answer answerInfluenceByHand(const PhraseBook& book, const Arguments& arguments,
+                             const Truss& truss) {
     if (!arguments.has("--path")) {
         return {Exit::WrongUse,
                 {},
@@ -181,8 +197,7 @@ Answer answerInfluenceByHand(const Arguments& arguments, const Truss& truss) {
         return {Exit::BadInput, {}, analysis.issues()};
     }
     const InfluenceByHand line = influenceByHand(truss, path.value(), effect.value());
-    return {
-        Exit::Answered, rendered(arguments, influencePassages(truss, line, effect.value())), {}};
+    return {Exit::Answered, rendered(arguments, influencePassages(book, truss, line)), {}};
 }
 
 bool wantsForceMethod(const Arguments& arguments, const Solution& solution) {
@@ -192,37 +207,39 @@ bool wantsForceMethod(const Arguments& arguments, const Solution& solution) {
 }
 
 // The force polygon, and the truss with its spaces lettered beside it.
-Answer answerPolygon(const Arguments& arguments, const Truss& truss, const Solution& solution) {
+Answer answerPolygon(const PhraseBook& book, const Arguments& arguments, const Truss& truss,
+                     const Solution& solution) {
     const LoadChoice choice = choiceOf(arguments);
     const ForcePolygon polygon = forcePolygon(truss, choice, solution);
     const bool drawn = arguments.has("--svg") || arguments.has("--html");
     if (polygon.refusal != PolygonRefusal::None || !drawn) {
         return {exitOf(solution),
-                arguments.has("--html") ? forcePolygonHtml(truss, polygon)
-                                        : forcePolygonText(truss, polygon),
+                arguments.has("--html") ? forcePolygonHtml(book, truss, polygon)
+                                        : forcePolygonText(book, truss, polygon),
                 {}};
     }
-    const Sketch spaces = spacesSketch(truss, workOut(truss, choice, solution), polygon);
-    const Sketch lines = polygonDrawing(truss, polygon, {}).sketch;
+    const Working working = workOut(truss, choice, solution);
+    const Sketch spaces = spacesSketch(notationOf(book, truss, working), polygon);
+    const Sketch lines = polygonDrawing(book, truss, polygon, {}).sketch;
     if (arguments.has("--svg")) {
         return {exitOf(solution), svgOf(sideBySide(spaces, lines, kBetweenSketches)), {}};
     }
     return {exitOf(solution),
-            figureHtml(spaces) + figureHtml(lines) + forcePolygonHtml(truss, polygon),
+            figureHtml(spaces) + figureHtml(lines) + forcePolygonHtml(book, truss, polygon),
             {}};
 }
 
-Answer answerWorking(const Arguments& arguments, const Reading& reading) {
+Answer answerWorking(const PhraseBook& book, const Arguments& arguments, const Reading& reading) {
     const Solution solution = solved(reading, choiceOf(arguments));
     Answer answer{exitOf(solution), {}, solution.errors};
     if (answer.exit == Exit::BadInput) {
         return answer;
     }
     if (arguments.has("--displacement")) {
-        return answerDisplacement(arguments, reading.truss, solution);
+        return answerDisplacement(book, arguments, reading.truss, solution);
     }
     if (arguments.has("--polygon")) {
-        return answerPolygon(arguments, reading.truss, solution);
+        return answerPolygon(book, arguments, reading.truss, solution);
     }
     if (arguments.has("--svg")) {
         return {Exit::WrongUse,
@@ -231,23 +248,23 @@ Answer answerWorking(const Arguments& arguments, const Reading& reading) {
                   "draws as SVG with --polygon only: its steps come as --html"}}};
     }
     if (arguments.has("--influence")) {
-        return answerInfluenceByHand(arguments, reading.truss);
+        return answerInfluenceByHand(book, arguments, reading.truss);
     }
     if (wantsForceMethod(arguments, solution)) {
-        return answerForceMethod(arguments, reading.truss, solution);
+        return answerForceMethod(book, arguments, reading.truss, solution);
     }
     const Outcome<Working> working = askedWorking(arguments, reading.truss, solution);
     if (!working) {
         return {Exit::BadInput, {}, working.issues()};
     }
-    answer.text = rendered(arguments, workingPassages(reading.truss, working.value()));
+    answer.text = rendered(arguments, workingPassages(book, reading.truss, working.value()));
     return answer;
 }
 
-Answer answerCheck(const Reading& reading) {
+Answer answerCheck(const PhraseBook& book, const Reading& reading) {
     const Solution solution = solved(reading, {});
     Answer answer{exitOf(solution), {}, solution.errors};
-    for (const std::string& line : verdict(reading.truss, solution)) {
+    for (const std::string& line : verdict(book, reading.truss, solution)) {
         answer.text += line + "\n";
     }
     for (const Issue& note : solution.notes) {
@@ -275,22 +292,22 @@ Answer refuse(const Arguments& arguments, const Issues& faults) {
 
 std::span<const Command> commands() { return kCommands; }
 
-Answer answer(const Arguments& arguments, const Reading& reading) {
+Answer answer(const PhraseBook& book, const Arguments& arguments, const Reading& reading) {
     const std::string_view name = arguments.command->name;
     if (name == "solve") {
-        return answerSolve(arguments, reading);
+        return answerSolve(book, arguments, reading);
     }
     if (name == "working") {
-        return answerWorking(arguments, reading);
+        return answerWorking(book, arguments, reading);
     }
     if (name == "influence") {
-        return answerInfluence(arguments, reading);
+        return answerInfluence(book, arguments, reading);
     }
     if (name == "envelope") {
-        return answerEnvelope(arguments, reading);
+        return answerEnvelope(book, arguments, reading);
     }
     if (name == "check") {
-        return answerCheck(reading);
+        return answerCheck(book, reading);
     }
     if (name == "link") {
         return answerLink(reading);

@@ -3,6 +3,7 @@
 
 #include "cli/arguments.hpp"
 #include "exchange/json.hpp"
+#include "report/phrases.hpp"
 
 #include <string>
 
@@ -19,6 +20,7 @@ struct Answer {
 [[nodiscard]] std::span<const Command> commands();
 // To an input that can't be read.
 [[nodiscard]] Answer refuse(const Arguments&, const Issues& faults);
-[[nodiscard]] Answer answer(const Arguments&, const Reading&); // precondition: one of commands()
+[[nodiscard]] Answer answer(const PhraseBook&, const Arguments&,
+                            const Reading&); // precondition: one of commands()
 
 } // namespace gusset::cli

@@ -42,7 +42,7 @@ int run(const std::vector<std::string>& words) {
     if (!reading) {
         return report(refuse(parsed.arguments, reading.issues()));
     }
-    return report(answer(parsed.arguments, reading.value()));
+    return report(answer(englishPhrases(), parsed.arguments, reading.value()));
 }
 
 } // namespace

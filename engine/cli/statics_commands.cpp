@@ -9,6 +9,7 @@
 #include "report/number.hpp"
 #include "report/results_text.hpp"
 #include "report/sketch_svg.hpp"
+#include "report/solution_text.hpp"
 
 namespace gusset::cli {
 
@@ -52,9 +53,10 @@ Outcome<InfluenceReport> reportOf(const Arguments& arguments, const Truss& truss
 
 } // namespace
 
-std::string exactText(const Truss& truss, const ExactSolution& exact) {
+std::string exactText(const PhraseBook& book, const Truss& truss, const ExactSolution& exact) {
     if (!exact.solved) {
-        return exact.whyNot.empty() ? "" : exact.whyNot + "\n";
+        const std::string whyNot = inexactSentence(book, truss, exact.whyNot);
+        return whyNot.empty() ? whyNot : whyNot + "\n";
     }
     const std::string unit = symbolOf(truss.units.force);
     std::string text;
@@ -65,7 +67,7 @@ std::string exactText(const Truss& truss, const ExactSolution& exact) {
     return text;
 }
 
-Answer answerInfluence(const Arguments& arguments, const Reading& reading) {
+Answer answerInfluence(const PhraseBook& book, const Arguments& arguments, const Reading& reading) {
     if (!arguments.has("--path") || !arguments.has("--of")) {
         return {
             Exit::WrongUse, {}, {unknown("influence", "needs --path A,B,C and --of member:A-B")}};
@@ -75,18 +77,22 @@ Answer answerInfluence(const Arguments& arguments, const Reading& reading) {
         return {Exit::BadInput, {}, report.issues()};
     }
     if (arguments.has("--json")) {
-        return {Exit::Answered, writeInfluence(reading.truss, report.value()), {}};
+        return {Exit::Answered,
+                writeInfluence(reading.truss, report.value(),
+                               assumptionSentences(book, report.value().assumed)),
+                {}};
     }
     if (arguments.has("--svg")) {
-        return {Exit::Answered, svgOf(influenceSketch(reading.truss, report.value(), {})), {}};
+        return {
+            Exit::Answered, svgOf(influenceSketch(book, reading.truss, report.value(), {})), {}};
     }
     return {Exit::Answered,
-            arguments.has("--text") ? influenceText(reading.truss, report.value())
+            arguments.has("--text") ? influenceText(book, reading.truss, report.value())
                                     : csvOf(reading.truss, report.value()),
             {}};
 }
 
-Answer answerEnvelope(const Arguments& arguments, const Reading& reading) {
+Answer answerEnvelope(const PhraseBook& book, const Arguments& arguments, const Reading& reading) {
     const Truss& truss = reading.truss;
     const Outcome<std::vector<MemberEnvelope>> envelope = envelopeOf(truss, envelopeChoices(truss));
     if (!envelope) {
@@ -96,7 +102,7 @@ Answer answerEnvelope(const Arguments& arguments, const Reading& reading) {
         return {Exit::Answered, writeEnvelope(truss, envelope.value()), absentCases(truss)};
     }
     if (arguments.has("--text")) {
-        return {Exit::Answered, envelopeText(truss, envelope.value()), absentCases(truss)};
+        return {Exit::Answered, envelopeText(book, truss, envelope.value()), absentCases(truss)};
     }
     const double newton = toNewton(truss.units.force);
     std::string text = "member,tension,by,compression,by\n";

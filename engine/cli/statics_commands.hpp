@@ -6,10 +6,10 @@
 
 namespace gusset::cli {
 
-[[nodiscard]] Answer answerInfluence(const Arguments&, const Reading&);
-[[nodiscard]] Answer answerEnvelope(const Arguments&, const Reading&);
+[[nodiscard]] Answer answerInfluence(const PhraseBook&, const Arguments&, const Reading&);
+[[nodiscard]] Answer answerEnvelope(const PhraseBook&, const Arguments&, const Reading&);
 
 // Exact forces as lines of text, or why there are none; empty when none were asked for.
-[[nodiscard]] std::string exactText(const Truss&, const ExactSolution&);
+[[nodiscard]] std::string exactText(const PhraseBook&, const Truss&, const ExactSolution&);
 
 } // namespace gusset::cli

@@ -26,6 +26,7 @@ inline constexpr std::array<Word<NumberForm>, 3> kFormWords{
     {{"exact", NumberForm::Exact},
      {"decimals", NumberForm::Decimals},
      {"significant", NumberForm::Significant}}};
+inline constexpr std::array<Word<char>, 2> kSignWords{{{".", '.'}, {",", ','}}};
 inline constexpr std::array<Word<CarriedValues>, 2> kCarryWords{
     {{"full", CarriedValues::Full}, {"rounded", CarriedValues::Rounded}}};
 

@@ -8,6 +8,7 @@
 
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace gusset {
 
@@ -25,7 +26,15 @@ inline constexpr std::size_t kLargestFile = 8u << 20; // bytes
 enum class Layout { Compact, Indented };
 [[nodiscard]] std::string writeModel(const Truss&, Layout = Layout::Indented);
 
+// What the results say to people, in the language of the caller's choice; what is empty is left
+// out.
+struct ResultSentences {
+    std::vector<std::string> mechanisms{}; // one each of the solution's
+    std::vector<std::string> assumed{};
+    std::string inexact{}; // why there are no exact forces
+};
 // Results in the model's units, numbers to 12 significant digits.
-[[nodiscard]] std::string writeResults(const Truss&, const Solution&, const ExactSolution& = {});
+[[nodiscard]] std::string writeResults(const Truss&, const Solution&, const ResultSentences& = {},
+                                       const ExactSolution& = {});
 
 } // namespace gusset

@@ -27,9 +27,10 @@ std::string_view wordOf(Status status) {
 
 class ResultsWriter {
 public:
-    ResultsWriter(const Truss& truss, const Solution& solution, const ExactSolution& exact)
-        : truss_(truss), solution_(solution), exact_(exact), newton_(toNewton(truss.units.force)),
-          move_(toMetre(truss.units.displacement)) {}
+    ResultsWriter(const Truss& truss, const Solution& solution, const ResultSentences& sentences,
+                  const ExactSolution& exact)
+        : truss_(truss), solution_(solution), sentences_(sentences), exact_(exact),
+          newton_(toNewton(truss.units.force)), move_(toMetre(truss.units.displacement)) {}
 
     std::string write() {
         out_.beginObject();
@@ -50,8 +51,8 @@ public:
             number("residual", solution_.residual);
         }
         writeAssumed();
-        if (!exact_.whyNot.empty()) {
-            text("inexact", exact_.whyNot);
+        if (!sentences_.inexact.empty()) {
+            text("inexact", sentences_.inexact);
         }
         writeIssues("notes", solution_.notes);
         writeIssues("errors", solution_.errors);
@@ -184,12 +185,12 @@ private:
     }
 
     void writeAssumed() {
-        if (solution_.assumed.empty()) {
+        if (sentences_.assumed.empty()) {
             return;
         }
         out_.key("assumed");
         out_.beginArray();
-        for (const std::string& sentence : solution_.assumed) {
+        for (const std::string& sentence : sentences_.assumed) {
             out_.text(sentence);
         }
         out_.endArray();
@@ -201,7 +202,8 @@ private:
         }
         out_.key("mechanisms");
         out_.beginArray();
-        for (const Mechanism& mechanism : solution_.mechanisms) {
+        for (std::size_t i = 0; i < solution_.mechanisms.size(); ++i) {
+            const Mechanism& mechanism = solution_.mechanisms[i];
             out_.beginObject();
             out_.key("velocities");
             out_.beginObject();
@@ -213,7 +215,9 @@ private:
                 out_.endArray();
             }
             out_.endObject();
-            text("says", mechanism.says);
+            if (i < sentences_.mechanisms.size()) {
+                text("says", sentences_.mechanisms[i]);
+            }
             out_.endObject();
         }
         out_.endArray();
@@ -236,6 +240,7 @@ private:
 
     const Truss& truss_;
     const Solution& solution_;
+    const ResultSentences& sentences_;
     const ExactSolution& exact_;
     double newton_;
     double move_; // metres in a displacement unit
@@ -244,8 +249,9 @@ private:
 
 } // namespace
 
-std::string writeResults(const Truss& truss, const Solution& solution, const ExactSolution& exact) {
-    return ResultsWriter(truss, solution, exact).write();
+std::string writeResults(const Truss& truss, const Solution& solution,
+                         const ResultSentences& sentences, const ExactSolution& exact) {
+    return ResultsWriter(truss, solution, sentences, exact).write();
 }
 
 } // namespace gusset

@@ -16,7 +16,7 @@ class StaticsWriter {
 public:
     explicit StaticsWriter(const Truss& truss) : truss_(truss) {}
 
-    std::string write(const InfluenceReport& report) {
+    std::string write(const InfluenceReport& report, const std::vector<std::string>& assumed) {
         scale_ = ordinateScale(truss_, report.effect.kind);
         out_.beginObject();
         text("of", report.of);
@@ -28,8 +28,8 @@ public:
         writePeak("largest", report, std::max_element(ordinates.begin(), ordinates.end()));
         writePeak("smallest", report, std::min_element(ordinates.begin(), ordinates.end()));
         writeMoving(report);
-        if (!report.assumed.empty()) {
-            writeSentences("assumed", report.assumed);
+        if (!assumed.empty()) {
+            writeSentences("assumed", assumed);
         }
         out_.endObject();
         return out_.take() + "\n";
@@ -165,8 +165,9 @@ private:
 
 } // namespace
 
-std::string writeInfluence(const Truss& truss, const InfluenceReport& report) {
-    return StaticsWriter(truss).write(report);
+std::string writeInfluence(const Truss& truss, const InfluenceReport& report,
+                           const std::vector<std::string>& assumed) {
+    return StaticsWriter(truss).write(report, assumed);
 }
 
 std::string writeEnvelope(const Truss& truss, const std::vector<MemberEnvelope>& envelope) {

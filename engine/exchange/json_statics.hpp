@@ -9,7 +9,9 @@
 
 namespace gusset {
 
-[[nodiscard]] std::string writeInfluence(const Truss&, const InfluenceReport&);
+// `assumed`: sentences for people, in the language of the caller's choice.
+[[nodiscard]] std::string writeInfluence(const Truss&, const InfluenceReport&,
+                                         const std::vector<std::string>& assumed);
 [[nodiscard]] std::string writeEnvelope(const Truss&, const std::vector<MemberEnvelope>&);
 
 } // namespace gusset

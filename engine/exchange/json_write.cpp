@@ -223,7 +223,8 @@ private:
         word("axes", kAxisWords, it.axes, usual.axes);
         word("symbols", kSymbolWords, it.symbols, usual.symbols);
         word("senses", kSenseWords, it.senses, usual.senses);
-        if (it.form != usual.form || it.digits != usual.digits || it.carry != usual.carry ||
+        if (it.form != usual.form || it.digits != usual.digits ||
+            it.decimalSign != usual.decimalSign || it.carry != usual.carry ||
             !it.unknownNumbers.empty()) {
             out_.key("numbers");
             out_.beginObject();
@@ -231,6 +232,7 @@ private:
             if (it.digits != usual.digits) {
                 number("digits", it.digits);
             }
+            word("sign", kSignWords, it.decimalSign, usual.decimalSign);
             word("carry", kCarryWords, it.carry, usual.carry);
             out_.members(it.unknownNumbers);
             out_.endObject();

@@ -40,6 +40,7 @@ void readNumbers(ObjectReader& settings, ClassSettings& into) {
         ObjectReader numbers(*value, settings.placeOf("numbers"), settings.issues());
         into.form = readWord(numbers, "form", kFormWords, into.form);
         into.digits = readDigits(numbers, into.digits);
+        into.decimalSign = readWord(numbers, "sign", kSignWords, into.decimalSign);
         into.carry = readWord(numbers, "carry", kCarryWords, into.carry);
         into.unknownNumbers = numbers.rest();
     }

@@ -327,6 +327,7 @@ InfluenceEnd beginningOf(const Truss& truss, const Effect& effect, Symbol& symbo
 InfluenceByHand influenceByHand(const Truss& truss, const std::vector<JointId>& path,
                                 const Effect& effect) {
     InfluenceByHand line;
+    line.effect = effect;
     line.path = path;
     line.unloaded = underForces(truss, {});
     line.unloaded.units.force = ForceUnit::Plain;

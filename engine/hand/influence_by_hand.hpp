@@ -37,7 +37,8 @@ struct InfluenceOrdinate {
 struct InfluenceByHand {
     InfluenceEnd end = InfluenceEnd::NotWorkedOut; // what follows is there when Complete
     InfluenceWay way = InfluenceWay::Joints;
-    Symbol symbol{}; // what the line is of
+    Effect effect{}; // what was asked for
+    Symbol symbol{}; // the same as the working writes it
     std::vector<JointId> path;
     JointId joint{}; // Joint: which
     Truss unloaded;  // plain force units, full values; the steps' truss

@@ -23,7 +23,8 @@ struct ClassSettings {
     SymbolStyle symbols = SymbolStyle::FAB;
     AssumedSense senses = AssumedSense::Tension;
     NumberForm form = NumberForm::Decimals;
-    int digits = 2; // decimals, or significant figures
+    int digits = 2;         // decimals, or significant figures
+    char decimalSign = '.'; // or ','
     CarriedValues carry = CarriedValues::Full;
     std::string unknown;        // unknown keys of "class", as JSON text
     std::string unknownNumbers; // and of "class.numbers"

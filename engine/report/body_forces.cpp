@@ -1,7 +1,6 @@
 #include "report/body_forces.hpp"
 
 #include "core/tolerance.hpp"
-#include "report/phrases.hpp"
 #include "report/remark_text.hpp"
 
 #include <algorithm>
@@ -158,10 +157,10 @@ std::vector<std::vector<JointId>> jointsOfBodies(const Notation& notation, const
     return bodies;
 }
 
-RichLine forceWords(const BodyForce& force) {
-    const RichLine direction = plainLine(directionWord(force.along));
+RichLine forceWords(const PhraseBook& book, const BodyForce& force) {
+    const RichLine direction = plainLine(directionWord(book, force.along));
     const bool isLoad = !force.member.valid() && force.restraint < 0;
-    return say(englishPhrases(), isLoad ? Phrase::BodyLoad : Phrase::BodyForce,
+    return say(book, isLoad ? Phrase::BodyLoad : Phrase::BodyForce,
                {{"force", force.label}, {"direction", direction}});
 }
 
@@ -188,18 +187,18 @@ FreeBody wholeFreeBody(const Notation& notation) {
 std::string sentenceOf(const Notation& notation, const FreeBody& body) {
     std::vector<RichLine> words;
     for (const BodyForce& force : body.forces) {
-        words.push_back(forceWords(force));
+        words.push_back(forceWords(notation.book, force));
     }
-    const RichLine forces = words.empty() ? say(englishPhrases(), Phrase::BodyNothing)
-                                          : listOf(englishPhrases(), words);
+    const RichLine forces =
+        words.empty() ? say(notation.book, Phrase::BodyNothing) : listOf(notation.book, words);
     if (body.joints.size() == notation.truss.joints.size()) {
-        return sayPlain(englishPhrases(), Phrase::BodyWhole, {{"forces", forces}});
+        return sayPlain(notation.book, Phrase::BodyWhole, {{"forces", forces}});
     }
     if (body.joints.size() == 1) {
-        return sayPlain(englishPhrases(), Phrase::BodyOfJoint,
+        return sayPlain(notation.book, Phrase::BodyOfJoint,
                         {{"joint", jointName(notation, body.joints.front())}, {"forces", forces}});
     }
-    return sayPlain(englishPhrases(), Phrase::BodyOfPart,
+    return sayPlain(notation.book, Phrase::BodyOfPart,
                     {{"joints", jointNames(notation, body.joints)}, {"forces", forces}});
 }
 

@@ -5,7 +5,6 @@
 #include "report/body_forces.hpp"
 #include "report/dimension_marks.hpp"
 #include "report/force_polygon_sketch.hpp"
-#include "report/phrases.hpp"
 #include "report/sketch_room.hpp"
 
 #include <algorithm>
@@ -277,9 +276,7 @@ void waitAt(Draft& draft, const std::string& name, Vec2 place) {
 
 } // namespace
 
-Sketch spacesSketch(const Truss& truss, const Working& working, const ForcePolygon& polygon,
-                    SketchPaper paper) {
-    const Notation notation = notationOf(truss, working);
+Sketch spacesSketch(const Notation& notation, const ForcePolygon& polygon, SketchPaper paper) {
     const FreeBody body = wholeFreeBody(notation);
     Draft draft{notation, body, kPartArm, roomIn(paper)};
     const double scale = drawPart(draft);
@@ -289,14 +286,12 @@ Sketch spacesSketch(const Truss& truss, const Working& working, const ForcePolyg
         names.push_back(plainLine(space.name));
     }
     Sketch sketch = finished(draft);
-    sketch.says = sayPlain(englishPhrases(), Phrase::SpacesSays,
-                           {{"spaces", listOf(englishPhrases(), names)}});
+    sketch.says =
+        sayPlain(notation.book, Phrase::SpacesSays, {{"spaces", listOf(notation.book, names)}});
     return sketch;
 }
 
-std::vector<Sketch> bodySketches(const Truss& truss, const Working& working, std::size_t step,
-                                 SketchPaper paper) {
-    const Notation notation = notationOf(truss, working);
+std::vector<Sketch> bodySketches(const Notation& notation, std::size_t step, SketchPaper paper) {
     std::vector<Sketch> sketches;
     for (const FreeBody& body : freeBodiesOf(notation, step)) {
         if (body.joints.size() <= kLargestBody) {

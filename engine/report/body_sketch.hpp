@@ -3,7 +3,7 @@
 // inclined forces the angle or slope triangle in the class's style. Words never lie on one another
 // or on an arrow.
 
-#include "hand/working.hpp"
+#include "report/notation.hpp"
 #include "report/sketch.hpp"
 
 #include <vector>
@@ -15,7 +15,7 @@ inline constexpr std::size_t kLargestBody = 120;
 
 // The bodies that a step looks at for the first time, empty where it goes on with an earlier one.
 // `step` indexes working.steps.
-[[nodiscard]] std::vector<Sketch> bodySketches(const Truss&, const Working&, std::size_t step,
+[[nodiscard]] std::vector<Sketch> bodySketches(const Notation&, std::size_t step,
                                                SketchPaper = SketchPaper::Page);
 
 } // namespace gusset

@@ -2,14 +2,9 @@
 // The English sentences of the methods that go beyond one working: displacements, force polygon,
 // influence lines, force method. The rest stands in english_phrases.cpp, which alone includes this.
 
-#include "report/phrases.hpp"
+#include "report/phrase_table.hpp"
 
 namespace gusset {
-
-struct Sentence {
-    Phrase phrase;
-    const char* text;
-};
 
 inline constexpr Sentence kEnglishMethods[] = {
     {Phrase::UnitLoadTitle, "Displacement of joint {joint} by a unit load"},

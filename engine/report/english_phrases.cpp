@@ -1,6 +1,7 @@
 // Every sentence in English. Another language is one more file like this one.
 
 #include "report/english_methods.hpp"
+#include "report/english_results.hpp"
 
 namespace gusset {
 namespace {
@@ -215,38 +216,13 @@ constexpr Sentence kEnglish[] = {
                           "not found."},
 };
 
-template <std::size_t Size>
-constexpr bool follow(const Sentence (&sentences)[Size], std::size_t& next) {
-    for (const Sentence& sentence : sentences) {
-        if (static_cast<std::size_t>(sentence.phrase) != next++) {
-            return false;
-        }
-    }
-    return true;
-}
-
-constexpr bool complete() {
-    std::size_t next = 0;
-    return follow(kEnglish, next) && follow(kEnglishMethods, next) &&
-           next == static_cast<std::size_t>(Phrase::Count_);
-}
-static_assert(complete(), "a sentence for every phrase, in the order of the phrases");
-
-constexpr PhraseBook makeEnglish() {
-    PhraseBook book;
-    for (const Sentence& sentence : kEnglish) {
-        book.sentences[static_cast<std::size_t>(sentence.phrase)] = sentence.text;
-    }
-    for (const Sentence& sentence : kEnglishMethods) {
-        book.sentences[static_cast<std::size_t>(sentence.phrase)] = sentence.text;
-    }
-    return book;
-}
+static_assert(isComplete(kEnglish, kEnglishMethods, kEnglishResults),
+              "a sentence for every phrase, in the order of the phrases");
 
 } // namespace
 
 const PhraseBook& englishPhrases() {
-    static constexpr PhraseBook book = makeEnglish();
+    static constexpr PhraseBook book = bookOf(kEnglish, kEnglishMethods, kEnglishResults);
     return book;
 }
 

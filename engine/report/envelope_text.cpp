@@ -2,7 +2,6 @@
 
 #include "core/tolerance.hpp"
 #include "report/influence_text.hpp"
-#include "report/phrases.hpp"
 #include "report/results_text.hpp"
 
 #include <algorithm>
@@ -50,35 +49,27 @@ std::string choiceName(const LoadChoice& choice) {
     return choice.combinationId.empty() ? choice.caseId : choice.combinationId;
 }
 
-std::string placeOfTrain(const Truss& truss, const std::vector<JointId>& path,
-                         const TrainPlace& place) {
+std::string placeOfTrain(const PhraseBook& book, const Truss& truss,
+                         const std::vector<JointId>& path, const TrainPlace& place) {
     const bool right = leadsRight(truss, path) != place.reversed;
-    return sayPlain(englishPhrases(), Phrase::AxleOn,
+    return sayPlain(book, Phrase::AxleOn,
                     {{"axle", plainLine(std::to_string(place.axle + 1))},
                      {"joint", plainLine(truss.joints[path[place.joint].at()].label)},
                      {"way", plainLine(right ? "→" : "←")}});
 }
 
-std::string placeOfUniform(const Truss& truss, const UniformPlace& place) {
+std::string placeOfUniform(const PhraseBook& book, const Truss& truss, const UniformPlace& place) {
     if (place.to <= place.from) {
-        return sayPlain(englishPhrases(), Phrase::PlacedWorst);
+        return sayPlain(book, Phrase::PlacedWorst);
     }
-    return sayPlain(englishPhrases(), Phrase::PlacedFromTo,
+    return sayPlain(book, Phrase::PlacedFromTo,
                     {{"from", plainLine(pathLength(truss, place.from))},
                      {"to", plainLine(pathLength(truss, place.to))}});
 }
 
 // Axles and spread load together; the axles tell where.
-Side sideOf(const Truss& truss, const std::vector<JointId>& path, const TrainPlace& train,
-            const UniformPlace* uniform) {
-    Side side{std::fabs(train.value), {}};
-    if (train.value != 0) {
-        side.by = placeOfTrain(truss, path, train);
-    } else if (uniform) {
-        side.by = placeOfUniform(truss, *uniform);
-    }
-    side.force += uniform ? std::fabs(uniform->value) : 0;
-    return side;
+double forceOf(const TrainPlace& train, const UniformPlace* uniform) {
+    return std::fabs(train.value) + (uniform ? std::fabs(uniform->value) : 0);
 }
 
 } // namespace
@@ -94,36 +85,44 @@ std::vector<EnvelopeRow> envelopeRows(const Truss& truss,
     return rowsOf(truss, tension, compression);
 }
 
-std::vector<EnvelopeRow> movingRows(const Truss& truss, const std::vector<JointId>& path,
+std::vector<EnvelopeRow> movingRows(const PhraseBook& book, const Truss& truss,
+                                    const std::vector<JointId>& path,
                                     const std::vector<MovingResult>& results) {
     std::vector<Side> tension;
     std::vector<Side> compression;
+    const auto placeOf = [&](const TrainPlace& train, const UniformPlace* uniform) {
+        if (train.value != 0) {
+            return placeOfTrain(book, truss, path, train);
+        }
+        return uniform ? placeOfUniform(book, truss, *uniform) : std::string{};
+    };
+    const auto sideOf = [&](const TrainPlace& train, const UniformPlace* uniform) {
+        return Side{forceOf(train, uniform), placeOf(train, uniform)};
+    };
     for (const MovingResult& each : results) {
         const bool spread = each.uniform.has_value();
-        tension.push_back(
-            sideOf(truss, path, each.train.largest, spread ? &each.uniform->largest : nullptr));
+        tension.push_back(sideOf(each.train.largest, spread ? &each.uniform->largest : nullptr));
         compression.push_back(
-            sideOf(truss, path, each.train.smallest, spread ? &each.uniform->smallest : nullptr));
+            sideOf(each.train.smallest, spread ? &each.uniform->smallest : nullptr));
     }
     return rowsOf(truss, tension, compression);
 }
 
-std::string headOfTension(const Truss& truss) {
-    return plainText(
-        headed(say(englishPhrases(), Phrase::ColumnTension), symbolOf(truss.units.force)));
+std::string headOfTension(const PhraseBook& book, const Truss& truss) {
+    return plainText(headed(book, say(book, Phrase::ColumnTension), symbolOf(truss.units.force)));
 }
 
-std::string headOfCompression(const Truss& truss) {
+std::string headOfCompression(const PhraseBook& book, const Truss& truss) {
     return plainText(
-        headed(say(englishPhrases(), Phrase::ColumnCompression), symbolOf(truss.units.force)));
+        headed(book, say(book, Phrase::ColumnCompression), symbolOf(truss.units.force)));
 }
 
-TextTable envelopeTable(const Truss& truss, const std::string& caption,
+TextTable envelopeTable(const PhraseBook& book, const Truss& truss, const std::string& caption,
                         const std::vector<EnvelopeRow>& rows) {
-    const RichLine by = say(englishPhrases(), Phrase::ColumnGivenBy);
+    const RichLine by = say(book, Phrase::ColumnGivenBy);
     TextTable table{caption,
-                    {say(englishPhrases(), Phrase::ColumnMember), plainLine(headOfTension(truss)),
-                     by, plainLine(headOfCompression(truss)), by},
+                    {say(book, Phrase::ColumnMember), plainLine(headOfTension(book, truss)), by,
+                     plainLine(headOfCompression(book, truss)), by},
                     {},
                     {false, true, false, true, false}};
     for (const EnvelopeRow& row : rows) {
@@ -133,24 +132,24 @@ TextTable envelopeTable(const Truss& truss, const std::string& caption,
     return table;
 }
 
-std::string captionUnder(const std::string& load) {
-    return sayPlain(englishPhrases(), Phrase::EnvelopeUnder, {{"load", plainLine(load)}});
+std::string captionUnder(const PhraseBook& book, const std::string& load) {
+    return sayPlain(book, Phrase::EnvelopeUnder, {{"load", plainLine(load)}});
 }
 
-std::string envelopeSentence(const std::vector<LoadChoice>& choices) {
+std::string envelopeSentence(const PhraseBook& book, const std::vector<LoadChoice>& choices) {
     if (choices.size() < 2) {
-        return sayPlain(englishPhrases(), Phrase::EnvelopeOfOne);
+        return sayPlain(book, Phrase::EnvelopeOfOne);
     }
     std::vector<RichLine> names;
     for (const LoadChoice& choice : choices) {
         names.push_back(plainLine(choiceName(choice)));
     }
-    return sayPlain(englishPhrases(), Phrase::EnvelopeOver,
-                    {{"choices", listOf(englishPhrases(), names)}});
+    return sayPlain(book, Phrase::EnvelopeOver, {{"choices", listOf(book, names)}});
 }
 
-std::string envelopeText(const Truss& truss, const std::vector<MemberEnvelope>& envelope) {
-    return tableText(envelopeTable(truss, sayPlain(englishPhrases(), Phrase::EnvelopeCaption),
+std::string envelopeText(const PhraseBook& book, const Truss& truss,
+                         const std::vector<MemberEnvelope>& envelope) {
+    return tableText(envelopeTable(book, truss, sayPlain(book, Phrase::EnvelopeCaption),
                                    envelopeRows(truss, envelope)));
 }
 

@@ -24,16 +24,19 @@ struct EnvelopeRow {
                                                     const std::vector<MemberEnvelope>&);
 // Under one moving load, by statics' membersUnder: axles and a spread load each where they are
 // worst, their forces added.
-[[nodiscard]] std::vector<EnvelopeRow> movingRows(const Truss&, const std::vector<JointId>& path,
+[[nodiscard]] std::vector<EnvelopeRow> movingRows(const PhraseBook&, const Truss&,
+                                                  const std::vector<JointId>& path,
                                                   const std::vector<MovingResult>&);
 
-[[nodiscard]] std::string headOfTension(const Truss&); // "tension, kN"
-[[nodiscard]] std::string headOfCompression(const Truss&);
-[[nodiscard]] TextTable envelopeTable(const Truss&, const std::string& caption,
+[[nodiscard]] std::string headOfTension(const PhraseBook&, const Truss&); // "tension, kN"
+[[nodiscard]] std::string headOfCompression(const PhraseBook&, const Truss&);
+[[nodiscard]] TextTable envelopeTable(const PhraseBook&, const Truss&, const std::string& caption,
                                       const std::vector<EnvelopeRow>&);
-[[nodiscard]] std::string captionUnder(const std::string& load); // of a moving load's table
+[[nodiscard]] std::string captionUnder(const PhraseBook&,
+                                       const std::string& load); // of a moving load's table
 // What the envelope runs over; or, with fewer than two to choose from, how to make more.
-[[nodiscard]] std::string envelopeSentence(const std::vector<LoadChoice>&);
-[[nodiscard]] std::string envelopeText(const Truss&, const std::vector<MemberEnvelope>&);
+[[nodiscard]] std::string envelopeSentence(const PhraseBook&, const std::vector<LoadChoice>&);
+[[nodiscard]] std::string envelopeText(const PhraseBook&, const Truss&,
+                                       const std::vector<MemberEnvelope>&);
 
 } // namespace gusset

@@ -8,8 +8,6 @@
 namespace gusset {
 namespace {
 
-const PhraseBook& book() { return englishPhrases(); }
-
 std::string index(std::size_t i) { return std::to_string(i); }
 
 // "kN·m"; either alone where the other is plain.
@@ -19,15 +17,16 @@ std::string productUnit(const std::string& one, const std::string& other) {
 
 // A table whose first column names the row and whose others are numbers.
 struct Columns {
+    const PhraseBook& book;
     TextTable table;
 
-    Columns(Phrase caption, Phrase rows) {
-        table.caption = sayPlain(book(), caption);
-        table.head = {say(book(), rows)};
+    Columns(const PhraseBook& language, Phrase caption, Phrase rows) : book(language) {
+        table.caption = sayPlain(book, caption);
+        table.head = {say(book, rows)};
         table.numeric = {false};
     }
     void add(const Formula& name, const std::string& unit = {}) {
-        table.head.push_back(headed(runsOf(name), unit));
+        table.head.push_back(headed(book, runsOf(name), unit));
         table.numeric.push_back(true);
     }
 };
@@ -171,7 +170,7 @@ std::string perRedundantUnit(const ForceMethodSheet& sheet) {
 TextTable releasedForcesTable(const ForceMethodSheet& sheet) {
     const Units& units = sheet.notation.truss.units;
     const bool stiffness = !sheet.method.timesStiffness;
-    Columns columns(Phrase::ReleasedForcesCaption, Phrase::ColumnMember);
+    Columns columns(sheet.notation.book, Phrase::ReleasedForcesCaption, Phrase::ColumnMember);
     columns.add({givenToken()}, symbolOf(units.force));
     for (std::size_t k = 0; k < sheet.method.releases.size(); ++k) {
         columns.add({unitToken(k)});
@@ -188,7 +187,7 @@ TextTable releasedForcesTable(const ForceMethodSheet& sheet) {
         }
         cells.push_back(formatGiven(row.length, sheet.notation.numbers));
         if (stiffness) {
-            cells.push_back(stiffnessText(row.stiffness));
+            cells.push_back(stiffnessText(row.stiffness, sheet.notation.numbers));
             cells.push_back(formatGiven(row.weight, sheet.notation.numbers));
         }
         columns.table.rows.push_back(std::move(cells));
@@ -199,8 +198,8 @@ TextTable releasedForcesTable(const ForceMethodSheet& sheet) {
 TextTable sumsTable(const ForceMethodSheet& sheet) {
     const ForceMethod& method = sheet.method;
     const std::vector<SumColumn> sums = sumColumns(method);
-    Columns columns(Phrase::SumsCaption, Phrase::ColumnMember);
-    std::vector<std::string> totals{sayPlain(book(), Phrase::Total)};
+    Columns columns(sheet.notation.book, Phrase::SumsCaption, Phrase::ColumnMember);
+    std::vector<std::string> totals{sayPlain(sheet.notation.book, Phrase::Total)};
     for (const SumColumn& sum : sums) {
         const bool given = sum.cause == 0;
         columns.add(elasticProduct(sheet, unitToken(sum.i),
@@ -224,8 +223,8 @@ TextTable sumsTable(const ForceMethodSheet& sheet) {
 TextTable strainsTable(const ForceMethodSheet& sheet) {
     const ForceMethod& method = sheet.method;
     const std::string moved = symbolOf(sheet.notation.truss.units.displacement);
-    Columns columns(Phrase::StrainsCaption, Phrase::ColumnMember);
-    std::vector<std::string> totals{sayPlain(book(), Phrase::Total)};
+    Columns columns(sheet.notation.book, Phrase::StrainsCaption, Phrase::ColumnMember);
+    std::vector<std::string> totals{sayPlain(sheet.notation.book, Phrase::Total)};
     std::vector<std::vector<std::string>> cells(method.rows.size());
     const auto addColumn = [&](const Formula& name, auto valueOf, auto written) {
         columns.add(name, moved);
@@ -277,12 +276,14 @@ TextTable settlementsTable(const ForceMethodSheet& sheet, std::size_t i) {
 
 TextTable superposedForcesTable(const ForceMethodSheet& sheet) {
     return superposed(sheet, sheet.method.rows,
-                      Columns(Phrase::SuperposedForces, Phrase::ColumnMember), "Nn");
+                      Columns(sheet.notation.book, Phrase::SuperposedForces, Phrase::ColumnMember),
+                      "Nn");
 }
 
 TextTable superposedReactionsTable(const ForceMethodSheet& sheet) {
-    return superposed(sheet, sheet.method.reactions,
-                      Columns(Phrase::SuperposedReactions, Phrase::ColumnReaction), "Rr");
+    return superposed(
+        sheet, sheet.method.reactions,
+        Columns(sheet.notation.book, Phrase::SuperposedReactions, Phrase::ColumnReaction), "Rr");
 }
 
 } // namespace gusset

@@ -2,7 +2,6 @@
 
 #include "report/force_method_tables.hpp"
 #include "report/formula.hpp"
-#include "report/phrases.hpp"
 #include "report/remark_text.hpp"
 #include "report/results_text.hpp"
 #include "report/working_text.hpp"
@@ -14,8 +13,6 @@
 namespace gusset {
 namespace {
 
-const PhraseBook& book() { return englishPhrases(); }
-
 void append(Formula& formula, const Formula& more) {
     formula.insert(formula.end(), more.begin(), more.end());
 }
@@ -24,7 +21,8 @@ RichLine name(const Token& token) { return runsOf({token}); }
 
 RichLine directionOf(const ForceMethodSheet& sheet, std::size_t i) {
     const auto restraint = static_cast<std::size_t>(sheet.method.releases[i].restraint);
-    return plainLine(directionWord(sheet.notation.working.structure.restraints[restraint].along));
+    return plainLine(directionWord(sheet.notation.book,
+                                   sheet.notation.working.structure.restraints[restraint].along));
 }
 
 RichLine jointOf(const ForceMethodSheet& sheet, std::size_t i) {
@@ -41,12 +39,13 @@ RichLine releaseLine(const ForceMethodSheet& sheet, std::size_t i) {
     if (release.member.valid()) {
         const RichLine member = memberOf(sheet, release.member);
         return release.reason == ReleaseReason::Crossing
-                   ? say(book(), Phrase::ReleaseCrossing,
+                   ? say(sheet.notation.book, Phrase::ReleaseCrossing,
                          {{"member", member}, {"other", memberOf(sheet, release.other)}, {"x", x}})
-                   : say(book(), Phrase::ReleaseMember, {{"member", member}, {"x", x}});
+                   : say(sheet.notation.book, Phrase::ReleaseMember,
+                         {{"member", member}, {"x", x}});
     }
     const bool roller = release.reason == ReleaseReason::SparesRoller;
-    return say(book(), roller ? Phrase::ReleaseRoller : Phrase::ReleasePin,
+    return say(sheet.notation.book, roller ? Phrase::ReleaseRoller : Phrase::ReleasePin,
                {{"joint", jointOf(sheet, i)},
                 {"reaction", symbolRuns(sheet.notation, redundantSymbol(sheet, i))},
                 {"x", x}});
@@ -67,21 +66,22 @@ Phrase difficultyPhrase(Difficulty difficulty) {
 // The count as in any working; it ends on another note.
 Passage countPassage(const ForceMethodSheet& sheet) {
     const Step counting{};
-    Passage passage{stepTitleLine(sheet.notation.truss, sheet.notation.working, counting)};
-    for (WorkingLine& line : renderStep(sheet.notation.truss, sheet.notation.working, counting)) {
+    Passage passage{stepTitleLine(sheet.notation, counting)};
+    for (WorkingLine& line : renderStep(sheet.notation, counting)) {
         passage.parts.push_back(std::move(line));
     }
-    addSentence(passage, say(book(), sheet.method.counting.redundants == 1 ? Phrase::OneTooMany
-                                                                           : Phrase::TwoTooMany));
+    addSentence(passage, say(sheet.notation.book, sheet.method.counting.redundants == 1
+                                                      ? Phrase::OneTooMany
+                                                      : Phrase::TwoTooMany));
     return passage;
 }
 
 Passage releasePassage(const ForceMethodSheet& sheet) {
-    Passage passage{say(book(), Phrase::TitleReleased)};
+    Passage passage{say(sheet.notation.book, Phrase::TitleReleased)};
     for (std::size_t i = 0; i < sheet.method.releases.size(); ++i) {
         addSentence(passage, releaseLine(sheet, i));
     }
-    addSentence(passage, say(book(), difficultyPhrase(sheet.method.difficulty)));
+    addSentence(passage, say(sheet.notation.book, difficultyPhrase(sheet.method.difficulty)));
     return passage;
 }
 
@@ -90,24 +90,24 @@ RichLine unitLine(const ForceMethodSheet& sheet, std::size_t i) {
     const RichLine n = name(unitToken(i));
     const RichLine x = name(redundantToken(i));
     if (release.member.valid()) {
-        return say(book(), Phrase::UnitCut,
+        return say(sheet.notation.book, Phrase::UnitCut,
                    {{"n", n}, {"x", x}, {"member", memberOf(sheet, release.member)}});
     }
     return say(
-        book(), Phrase::UnitReaction,
+        sheet.notation.book, Phrase::UnitReaction,
         {{"n", n}, {"x", x}, {"joint", jointOf(sheet, i)}, {"direction", directionOf(sheet, i)}});
 }
 
 Passage forcesPassage(const ForceMethodSheet& sheet) {
-    Passage passage{say(book(), Phrase::TitleReleasedForces)};
+    Passage passage{say(sheet.notation.book, Phrase::TitleReleasedForces)};
     const RichLine n0 = name(givenToken());
     const bool loaded = !sheet.method.givenTruss.loads.empty();
-    addSentence(passage,
-                say(book(), loaded ? Phrase::GivenForces : Phrase::GivenNothing, {{"n0", n0}}));
+    addSentence(passage, say(sheet.notation.book,
+                             loaded ? Phrase::GivenForces : Phrase::GivenNothing, {{"n0", n0}}));
     for (std::size_t i = 0; i < sheet.method.releases.size(); ++i) {
         addSentence(passage, unitLine(sheet, i));
     }
-    addSentence(passage, say(book(), Phrase::FoundAsUsual));
+    addSentence(passage, say(sheet.notation.book, Phrase::FoundAsUsual));
     passage.parts.push_back(releasedForcesTable(sheet));
     return passage;
 }
@@ -116,10 +116,10 @@ RichLine placeLine(const ForceMethodSheet& sheet, std::size_t i) {
     const Release& release = sheet.method.releases[i];
     const RichLine number = plainLine(std::to_string(i + 1));
     if (release.member.valid()) {
-        return say(book(), Phrase::PlaceCut,
+        return say(sheet.notation.book, Phrase::PlaceCut,
                    {{"i", number}, {"member", memberOf(sheet, release.member)}});
     }
-    return say(book(), Phrase::PlaceReaction,
+    return say(sheet.notation.book, Phrase::PlaceReaction,
                {{"i", number}, {"joint", jointOf(sheet, i)}, {"direction", directionOf(sheet, i)}});
 }
 
@@ -200,24 +200,24 @@ Formula unitDisplacementFormula(const ForceMethodSheet& sheet, std::size_t i, st
     return formula;
 }
 
-RichLine indicesLine(const ForceMethod& method) {
+RichLine indicesLine(const PhraseBook& book, const ForceMethod& method) {
     const RichLine d = name(variableToken("\u03B4"));
     const RichLine x = name(redundantToken(0));
-    return method.releases.size() == 1 ? say(book(), Phrase::IndicesOne, {{"d", d}, {"x", x}})
-                                       : say(book(), Phrase::IndicesTwo,
+    return method.releases.size() == 1 ? say(book, Phrase::IndicesOne, {{"d", d}, {"x", x}})
+                                       : say(book, Phrase::IndicesTwo,
                                              {{"d", d}, {"x", x}, {"y", name(redundantToken(1))}});
 }
 
 Passage displacementsPassage(const ForceMethodSheet& sheet) {
     const ForceMethod& method = sheet.method;
-    Passage passage{say(book(), Phrase::TitleDisplacements)};
-    addSentence(passage, indicesLine(method));
+    Passage passage{say(sheet.notation.book, Phrase::TitleDisplacements)};
+    addSentence(passage, indicesLine(sheet.notation.book, method));
     for (std::size_t i = 0; i < method.releases.size(); ++i) {
         addSentence(passage, placeLine(sheet, i));
     }
     if (method.timesStiffness) {
-        addSentence(passage, say(book(), method.assumed ? Phrase::AssumedStiffness
-                                                        : Phrase::EqualStiffness));
+        addSentence(passage, say(sheet.notation.book, method.assumed ? Phrase::AssumedStiffness
+                                                                     : Phrase::EqualStiffness));
     }
     passage.parts.push_back(sumsTable(sheet));
     if (anyThermal(method) || anyMisfit(method)) {
@@ -240,21 +240,23 @@ Passage displacementsPassage(const ForceMethodSheet& sheet) {
 RichLine conditionLine(const ForceMethodSheet& sheet, std::size_t i) {
     const Release& release = sheet.method.releases[i];
     if (release.member.valid()) {
-        return say(book(), Phrase::EndsMeet, {{"member", memberOf(sheet, release.member)}});
+        return say(sheet.notation.book, Phrase::EndsMeet,
+                   {{"member", memberOf(sheet, release.member)}});
     }
     const double allowed = sheet.method.allowed[i];
     if (allowed == 0) {
-        return say(book(), Phrase::HoldsStill,
+        return say(sheet.notation.book, Phrase::HoldsStill,
                    {{"joint", jointOf(sheet, i)}, {"direction", directionOf(sheet, i)}});
     }
     const std::string unit = symbolOf(sheet.notation.truss.units.displacement);
     const std::string size = formatGiven(std::fabs(allowed), sheet.notation.numbers);
     const auto restraint = static_cast<std::size_t>(release.restraint);
     const Vec2 along = sheet.notation.working.structure.restraints[restraint].along;
-    return say(book(), Phrase::GivesWay,
+    return say(sheet.notation.book, Phrase::GivesWay,
                {{"joint", jointOf(sheet, i)},
                 {"size", plainLine(unit.empty() ? size : size + "\u2009" + unit)},
-                {"direction", plainLine(directionWord(allowed < 0 ? -along : along))}});
+                {"direction",
+                 plainLine(directionWord(sheet.notation.book, allowed < 0 ? -along : along))}});
 }
 
 // δ_10 + X_1·δ_11 + X_2·δ_12 = 0:  −2.964 + X_1·0.1234 + X_2·0.02 = 0
@@ -291,14 +293,14 @@ Formula redundantFormula(const ForceMethodSheet& sheet, std::size_t i) {
 }
 
 Passage fitPassage(const ForceMethodSheet& sheet) {
-    Passage passage{say(book(), Phrase::TitleFits)};
+    Passage passage{say(sheet.notation.book, Phrase::TitleFits)};
     const std::size_t count = sheet.method.releases.size();
     for (std::size_t i = 0; i < count; ++i) {
         addSentence(passage, conditionLine(sheet, i));
         addFormula(passage, LineRole::Equation, conditionFormula(sheet, i));
     }
     if (count == 2 && sheet.method.unit[0][1] != 0) {
-        addSentence(passage, say(book(), Phrase::SolveBoth));
+        addSentence(passage, say(sheet.notation.book, Phrase::SolveBoth));
     }
     for (std::size_t i = 0; i < count; ++i) {
         addFormula(passage, LineRole::Result, redundantFormula(sheet, i));
@@ -308,20 +310,20 @@ Passage fitPassage(const ForceMethodSheet& sheet) {
 
 RichLine checkLine(const ForceMethodSheet& sheet) {
     if (sheet.method.missed <= kResidual) {
-        return say(book(), Phrase::StiffnessAgrees);
+        return say(sheet.notation.book, Phrase::StiffnessAgrees);
     }
     double largest = 0;
     for (const ForceMethodRow& row : sheet.method.rows) {
         largest = std::max(largest, std::fabs(row.force));
     }
-    return say(book(), Phrase::StiffnessDiffers,
+    return say(sheet.notation.book, Phrase::StiffnessDiffers,
                {{"number", plainLine(forceText(sheet.notation.truss, sheet.method.missed * largest,
-                                               {.form = NumberForm::Significant, .digits = 2}))}});
+                                               roughStyleOf(sheet.notation.truss)))}});
 }
 
 Passage superpositionPassage(const ForceMethodSheet& sheet) {
-    Passage passage{say(book(), Phrase::TitleSuperposition)};
-    addSentence(passage, say(book(), Phrase::EffectsAdd));
+    Passage passage{say(sheet.notation.book, Phrase::TitleSuperposition)};
+    addSentence(passage, say(sheet.notation.book, Phrase::EffectsAdd));
     Formula sum{variableToken("N"), operatorToken("="), givenToken()};
     for (std::size_t k = 0; k < sheet.method.releases.size(); ++k) {
         append(sum, {operatorToken("+"), redundantToken(k), operatorToken("\u00B7"), unitToken(k)});
@@ -333,44 +335,45 @@ Passage superpositionPassage(const ForceMethodSheet& sheet) {
     return passage;
 }
 
-RichLine refusalLine(const Truss& truss, const ForceMethod& method) {
+RichLine refusalLine(const PhraseBook& book, const Truss& truss, const ForceMethod& method) {
     switch (method.end) {
     case ForceMethodEnd::Determinate:
-        return say(book(), Phrase::NoRedundant);
+        return say(book, Phrase::NoRedundant);
     case ForceMethodEnd::TooMany:
-        return say(book(), Phrase::TooManyRedundants,
+        return say(book, Phrase::TooManyRedundants,
                    {{"degree", plainLine(std::to_string(method.counting.redundants))}});
     case ForceMethodEnd::Moves:
-        return say(book(), Phrase::CountMechanism);
+        return say(book, Phrase::CountMechanism);
     case ForceMethodEnd::NoStiffness: {
         std::vector<RichLine> names;
         for (const MemberId member : method.missing) {
             names.push_back(plainLine(memberName(truss, member)));
         }
-        return say(book(), Phrase::UnitLoadNoStiffness, {{"members", listOf(book(), names)}});
+        return say(book, Phrase::UnitLoadNoStiffness, {{"members", listOf(book, names)}});
     }
     case ForceMethodEnd::Unstrained:
-        return say(book(), Phrase::HeldTwice,
+        return say(book, Phrase::HeldTwice,
                    {{"joint", plainLine(truss.joints[method.shared.at()].label)}});
     case ForceMethodEnd::NotWorkedOut:
     case ForceMethodEnd::Complete:
         break;
     }
-    return say(book(), Phrase::NoRelease);
+    return say(book, Phrase::NoRelease);
 }
 
 } // namespace
 
-std::vector<Passage> forceMethodPassages(const Truss& truss, const ForceMethod& method) {
+std::vector<Passage> forceMethodPassages(const PhraseBook& book, const Truss& truss,
+                                         const ForceMethod& method) {
     if (method.end != ForceMethodEnd::Complete) {
-        Passage passage{say(book(), Phrase::TitleReleased)};
-        addSentence(passage, refusalLine(truss, method));
+        Passage passage{say(book, Phrase::TitleReleased)};
+        addSentence(passage, refusalLine(book, truss, method));
         return {passage};
     }
     Working whole; // for the names of reactions, and the count
     whole.structure = structureOf(truss);
     whole.counting = method.counting;
-    const ForceMethodSheet sheet{method, notationOf(truss, whole)};
+    const ForceMethodSheet sheet{method, notationOf(book, truss, whole)};
     return {countPassage(sheet),         releasePassage(sheet), forcesPassage(sheet),
             displacementsPassage(sheet), fitPassage(sheet),     superpositionPassage(sheet)};
 }

@@ -3,6 +3,7 @@
 
 #include "hand/force_method.hpp"
 #include "report/passage.hpp"
+#include "report/phrases.hpp"
 
 #include <string>
 #include <vector>
@@ -11,6 +12,7 @@ namespace gusset {
 
 // From the count to the check; or why there is none, in one passage. The truss and the choice of
 // loads are those that the method was made of.
-[[nodiscard]] std::vector<Passage> forceMethodPassages(const Truss&, const ForceMethod&);
+[[nodiscard]] std::vector<Passage> forceMethodPassages(const PhraseBook&, const Truss&,
+                                                       const ForceMethod&);
 
 } // namespace gusset

@@ -2,7 +2,6 @@
 
 #include "core/tolerance.hpp"
 #include "report/force_polygon_text.hpp"
-#include "report/phrases.hpp"
 #include "report/results_text.hpp"
 
 #include <algorithm>
@@ -82,8 +81,8 @@ struct Vertex {
     std::string names;
 };
 
-std::vector<Vertex> verticesOf(const ForcePolygon& polygon, const PolygonDrawing& drawing,
-                               const std::vector<Vec2>& points) {
+std::vector<Vertex> verticesOf(const PhraseBook& book, const ForcePolygon& polygon,
+                               const PolygonDrawing& drawing, const std::vector<Vec2>& points) {
     std::vector<bool> touched(polygon.spaces.size());
     for (std::size_t i = 0; i < drawing.lines.size(); ++i) {
         touched[at(polygon.lines[i].from)] = true;
@@ -99,7 +98,8 @@ std::vector<Vertex> verticesOf(const ForcePolygon& polygon, const PolygonDrawing
             return length(vertex.point - points[i]) < 0.5;
         });
         if (same != vertices.end()) {
-            same->names += ", " + name;
+            same->names = sayPlain(book, Phrase::PointAndMore,
+                                   {{"a", plainLine(same->names)}, {"b", plainLine(name)}});
         } else {
             vertices.push_back({points[i], name});
         }
@@ -123,15 +123,18 @@ void nameVertices(Sketch& sketch, const std::vector<Vertex>& vertices) {
     }
 }
 
-std::string scaleWords(const Truss& truss, double perCentimetre) {
-    const NumberStyle style{.form = NumberForm::Significant, .digits = 2, .keepZeros = false};
-    return sayPlain(englishPhrases(), Phrase::PolygonScale,
+std::string scaleWords(const PhraseBook& book, const Truss& truss, double perCentimetre) {
+    const NumberStyle style{.form = NumberForm::Significant,
+                            .digits = 2,
+                            .decimalSign = truss.classSettings.decimalSign,
+                            .keepZeros = false};
+    return sayPlain(book, Phrase::PolygonScale,
                     {{"force", plainLine(forceText(truss, perCentimetre, style))}});
 }
 
 // A bar of two centimetres under all the rest: it stays true when the drawing is enlarged. Gives
 // back how far the rest was moved.
-Vec2 addScale(Sketch& sketch, const Truss& truss, double perCentimetre) {
+Vec2 addScale(Sketch& sketch, const std::string& scale) {
     const Vec2 moved = fitSketch(sketch, 0);
     const double y = sketch.height + 18;
     const double right = 2 * kCentimetre;
@@ -139,7 +142,7 @@ Vec2 addScale(Sketch& sketch, const Truss& truss, double perCentimetre) {
     for (const double x : {0.0, kCentimetre, right}) {
         sketch.lines.push_back({{x, y - 4}, {x, y + 4}, SketchInk::Muted, 1.25, false});
     }
-    sketch.words.push_back({.words = plainLine(scaleWords(truss, perCentimetre)),
+    sketch.words.push_back({.words = plainLine(scale),
                             .at = {right + 10, y},
                             .anchor = SketchAnchor::Start,
                             .ink = SketchInk::Muted,
@@ -147,10 +150,11 @@ Vec2 addScale(Sketch& sketch, const Truss& truss, double perCentimetre) {
     return moved;
 }
 
-std::string sentence(const Truss& truss, const PolygonDrawing& drawing) {
-    return sayPlain(englishPhrases(), Phrase::PolygonSays,
-                    {{"n", plainLine(std::to_string(drawing.lines.size()))},
-                     {"scale", plainLine(scaleWords(truss, drawing.perCentimetre))}});
+std::string sentence(const PhraseBook& book, const PolygonDrawing& drawing,
+                     const std::string& scale) {
+    return sayPlain(
+        book, Phrase::PolygonSays,
+        {{"n", plainLine(std::to_string(drawing.lines.size()))}, {"scale", plainLine(scale)}});
 }
 
 double distanceTo(const SketchStroke& stroke, Vec2 point) {
@@ -161,14 +165,14 @@ double distanceTo(const SketchStroke& stroke, Vec2 point) {
 
 } // namespace
 
-PolygonDrawing polygonDrawing(const Truss& truss, const ForcePolygon& polygon,
-                              const PolygonLook& look) {
+PolygonDrawing polygonDrawing(const PhraseBook& book, const Truss& truss,
+                              const ForcePolygon& polygon, const PolygonLook& look) {
     PolygonDrawing drawing;
     drawing.perCentimetre = forcePerCentimetre(polygon, look);
     std::vector<Vec2> points;
     for (const PolygonSpace& space : polygon.spaces) {
-        const double scale = kCentimetre / drawing.perCentimetre;
-        points.push_back({scale * space.point.x, -scale * space.point.y});
+        const double pixels = kCentimetre / drawing.perCentimetre;
+        points.push_back({pixels * space.point.x, -pixels * space.point.y});
     }
     const std::size_t count = look.drawn < 0 ? polygon.lines.size() : at(look.drawn);
     for (std::size_t i = 0; i < count; ++i) {
@@ -176,13 +180,14 @@ PolygonDrawing polygonDrawing(const Truss& truss, const ForcePolygon& polygon,
         drawing.lines.push_back({points[at(line.from)], points[at(line.to)]});
         drawLine(drawing.sketch, line, drawing.lines.back(), look.lit == static_cast<int>(i));
     }
-    nameVertices(drawing.sketch, verticesOf(polygon, drawing, points));
-    Vec2 moved = addScale(drawing.sketch, truss, drawing.perCentimetre);
+    nameVertices(drawing.sketch, verticesOf(book, polygon, drawing, points));
+    const std::string scale = scaleWords(book, truss, drawing.perCentimetre);
+    Vec2 moved = addScale(drawing.sketch, scale);
     moved = moved + fitSketch(drawing.sketch, kMargin);
     for (SketchStroke& line : drawing.lines) {
         line = {line.a + moved, line.b + moved};
     }
-    drawing.sketch.says = sentence(truss, drawing);
+    drawing.sketch.says = sentence(book, drawing, scale);
     return drawing;
 }
 

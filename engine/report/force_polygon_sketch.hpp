@@ -3,6 +3,7 @@
 // Bow's notation, so that each can be read from the other.
 
 #include "hand/force_polygon.hpp"
+#include "report/notation.hpp"
 #include "report/sketch.hpp"
 #include "report/sketch_room.hpp"
 
@@ -23,14 +24,15 @@ struct PolygonDrawing {
 };
 
 // Preconditions: the polygon is not refused, `drawn` ≤ its number of lines, `lit` < it.
-[[nodiscard]] PolygonDrawing polygonDrawing(const Truss&, const ForcePolygon&, const PolygonLook&);
+[[nodiscard]] PolygonDrawing polygonDrawing(const PhraseBook&, const Truss&, const ForcePolygon&,
+                                            const PolygonLook&);
 // The line next to a point of the drawing, within `reach` px; −1 when there is none. A line of no
 // length can't be touched.
 [[nodiscard]] int polygonLineAt(const PolygonDrawing&, Vec2 at, double reach);
 
 // The truss with all forces on it, and the letters in its spaces. Precondition: the working is that
 // of the same loads.
-[[nodiscard]] Sketch spacesSketch(const Truss&, const Working&, const ForcePolygon&,
+[[nodiscard]] Sketch spacesSketch(const Notation&, const ForcePolygon&,
                                   SketchPaper = SketchPaper::Page);
 
 } // namespace gusset

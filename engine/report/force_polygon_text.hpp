@@ -3,6 +3,7 @@
 
 #include "hand/force_polygon.hpp"
 #include "report/passage.hpp"
+#include "report/phrases.hpp"
 
 #include <string>
 
@@ -12,8 +13,8 @@ namespace gusset {
 [[nodiscard]] std::string polygonPointName(const PolygonSpace&);
 // "AC is the line b–1": lower-case letters and figures name points of the polygon.
 [[nodiscard]] std::string polygonLineName(const ForcePolygon&, const PolygonLine&);
-[[nodiscard]] Passage forcePolygonPassage(const Truss&, const ForcePolygon&);
-[[nodiscard]] std::string forcePolygonText(const Truss&, const ForcePolygon&);
-[[nodiscard]] std::string forcePolygonHtml(const Truss&, const ForcePolygon&);
+[[nodiscard]] Passage forcePolygonPassage(const PhraseBook&, const Truss&, const ForcePolygon&);
+[[nodiscard]] std::string forcePolygonText(const PhraseBook&, const Truss&, const ForcePolygon&);
+[[nodiscard]] std::string forcePolygonHtml(const PhraseBook&, const Truss&, const ForcePolygon&);
 
 } // namespace gusset

@@ -31,7 +31,7 @@ bool opens(const Token* before) {
 }
 
 std::string_view spaceAround(const Token& token, const Token* before) {
-    if (isOneOf(token.text, {"(", ")", ":", ",", "\u03A3", "\u27F2", "\u27F3"})) {
+    if (isOneOf(token.text, {"(", ")", ":", ",", ";", "\u03A3", "\u27F2", "\u27F3"})) {
         return {};
     }
     if (token.text == "\u00B7") {
@@ -70,7 +70,7 @@ void addOperator(RichLine& line, const Token& token, const Token* before) {
     }
     add(line, token.text);
     add(line, space);
-    if (isOneOf(token.text, {":", ","})) {
+    if (isOneOf(token.text, {":", ",", ";"})) {
         add(line, token.text == ":" ? "  " : " ");
     } else if (isOneOf(token.text, {"\u27F2", "\u27F3"})) {
         add(line, " ");
@@ -166,7 +166,7 @@ std::string mathJoint(const Token& before, const Token& token) {
     if (token.kind == TokenKind::Function && isOperand(before)) {
         return tag("mo", std::string(kTimes));
     }
-    if (token.kind == TokenKind::Word || before.text == ":" || before.text == ",") {
+    if (token.kind == TokenKind::Word || isOneOf(before.text, {":", ",", ";"})) {
         return "<mspace width=\"0.3em\"></mspace>";
     }
     return {};

@@ -3,6 +3,7 @@
 
 #include "hand/influence_by_hand.hpp"
 #include "report/passage.hpp"
+#include "report/phrases.hpp"
 
 #include <vector>
 
@@ -10,8 +11,8 @@ namespace gusset {
 
 // What moves, what holds for every place, each place, the ordinates, the shape; or why there is no
 // such line, in one passage. The effect is that which the line was made of.
-[[nodiscard]] std::vector<Passage> influencePassages(const Truss&, const InfluenceByHand&,
-                                                     const Effect&,
+[[nodiscard]] std::vector<Passage> influencePassages(const PhraseBook&, const Truss&,
+                                                     const InfluenceByHand&,
                                                      SketchPaper = SketchPaper::Page);
 
 } // namespace gusset

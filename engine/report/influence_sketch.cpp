@@ -210,7 +210,7 @@ double readOffAt(const Truss& truss, const InfluenceReport& report, const Influe
     return std::clamp(plot.mirrored ? plot.whole - at : at, 0.0, plot.whole);
 }
 
-Sketch influenceSketch(const Truss& truss, const InfluenceReport& given,
+Sketch influenceSketch(const PhraseBook& book, const Truss& truss, const InfluenceReport& given,
                        const InfluenceLook& look) {
     InfluenceReport report = given;
     report.line = cleaned(given.line, given.effect.kind);
@@ -218,7 +218,7 @@ Sketch influenceSketch(const Truss& truss, const InfluenceReport& given,
     const std::vector<double>& values = report.line.ordinates;
     const double low = std::min(0.0, *std::min_element(values.begin(), values.end()));
     Sketch sketch;
-    sketch.says = influenceSentence(truss, report);
+    sketch.says = influenceSentence(book, truss, report);
     sketch.width = std::max(look.width, kNarrowestPlot);
     sketch.height = plot.axis - plot.tall * low + kFoot + kLabelRow;
     addLine(sketch, plot, report.line);

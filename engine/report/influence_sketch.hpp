@@ -3,6 +3,7 @@
 // when positive, areas washed by their sign. Signs stand in figures too, so that nothing hangs on
 // colour.
 
+#include "report/phrases.hpp"
 #include "report/sketch.hpp"
 #include "statics/influence_report.hpp"
 
@@ -20,6 +21,7 @@ inline constexpr double kNarrowestPlot = 240;
 // to its ends. `x`: px of the sketch.
 [[nodiscard]] double readOffAt(const Truss&, const InfluenceReport&, const InfluenceLook&,
                                double x);
-[[nodiscard]] Sketch influenceSketch(const Truss&, const InfluenceReport&, const InfluenceLook&);
+[[nodiscard]] Sketch influenceSketch(const PhraseBook&, const Truss&, const InfluenceReport&,
+                                     const InfluenceLook&);
 
 } // namespace gusset

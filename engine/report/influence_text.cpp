@@ -1,8 +1,8 @@
 #include "report/influence_text.hpp"
 
 #include "core/tolerance.hpp"
-#include "report/phrases.hpp"
 #include "report/results_text.hpp"
+#include "report/solution_text.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -14,17 +14,19 @@ namespace {
 constexpr int kFigures = 4;  // significant, of displacements per unit of force
 constexpr int kDecimals = 4; // of forces per unit of force, which are of the order of one
 
-using PhraseParts = std::initializer_list<Part>;
-std::string english(Phrase phrase, PhraseParts parts = {}) {
-    return sayPlain(englishPhrases(), phrase, parts);
-}
+// An influence line, and in which words.
+struct Sheet {
+    const PhraseBook& book;
+    const Truss& truss;
+    const InfluenceReport& report;
+};
 
 RichLine labelOf(const Truss& truss, JointId joint) {
     return plainLine(truss.joints[joint.at()].label);
 }
 
-RichLine column(Phrase phrase, const std::string& unit = {}) {
-    return headed(say(englishPhrases(), phrase), unit);
+RichLine column(const PhraseBook& book, Phrase phrase, const std::string& unit = {}) {
+    return headed(book, say(book, phrase), unit);
 }
 
 // Of an ordinate: none of a force per force; "mm/kN" of a displacement.
@@ -34,10 +36,16 @@ std::string ordinateUnit(const Truss& truss, EffectKind kind) {
     return kind != EffectKind::Displacement ? "" : force.empty() ? moved : moved + "/" + force;
 }
 
-NumberStyle ordinateStyle(EffectKind kind) {
-    return kind == EffectKind::Displacement
-               ? NumberStyle{.form = NumberForm::Significant, .digits = kFigures}
-               : NumberStyle{.form = NumberForm::Decimals, .digits = kDecimals, .keepZeros = false};
+NumberStyle ordinateStyle(const Truss& truss, EffectKind kind) {
+    NumberStyle style{.form = NumberForm::Significant,
+                      .digits = kFigures,
+                      .decimalSign = truss.classSettings.decimalSign};
+    if (kind != EffectKind::Displacement) {
+        style.form = NumberForm::Decimals;
+        style.digits = kDecimals;
+        style.keepZeros = false;
+    }
+    return style;
 }
 
 std::string withUnit(const std::string& number, const std::string& unit) {
@@ -60,8 +68,9 @@ std::string effectValue(const Truss& truss, EffectKind kind, double value) {
     if (kind != EffectKind::Displacement) {
         return forceText(truss, value / toNewton(truss.units.force), numberStyleOf(truss));
     }
-    return withUnit(formatNumber(value / toMetre(truss.units.displacement), ordinateStyle(kind)),
-                    symbolOf(truss.units.displacement));
+    return withUnit(
+        formatNumber(value / toMetre(truss.units.displacement), ordinateStyle(truss, kind)),
+        symbolOf(truss.units.displacement));
 }
 
 std::string areaText(const Truss& truss, const InfluenceReport& report, double area) {
@@ -69,55 +78,57 @@ std::string areaText(const Truss& truss, const InfluenceReport& report, double a
     std::string unit = ordinateUnit(truss, report.effect.kind);
     const std::string run = symbolOf(truss.units.length);
     unit += unit.empty() || run.empty() ? run : "\u00B7" + run;
-    return withUnit(withPlus(area, formatNumber(area * scale, ordinateStyle(report.effect.kind))),
-                    unit);
+    return withUnit(
+        withPlus(area, formatNumber(area * scale, ordinateStyle(truss, report.effect.kind))), unit);
 }
 
-std::string trainLine(const Truss& truss, const InfluenceReport& report, const MovingResult& moving,
-                      const TrainPlace& place) {
+std::string trainLine(const Sheet& sheet, const MovingResult& moving, const TrainPlace& place) {
+    const auto& [book, truss, report] = sheet;
     const bool right = leadsRight(truss, report.path) != place.reversed;
-    return english(Phrase::TrainAt,
-                   {{"load", plainLine(moving.id)},
-                    {"value", plainLine(effectValue(truss, report.effect.kind, place.value))},
-                    {"axle", plainLine(std::to_string(place.axle + 1))},
-                    {"joint", labelOf(truss, report.path[place.joint])},
-                    {"way", plainLine(english(right ? Phrase::FacingRight : Phrase::FacingLeft))}});
+    return sayPlain(
+        book, Phrase::TrainAt,
+        {{"load", plainLine(moving.id)},
+         {"value", plainLine(effectValue(truss, report.effect.kind, place.value))},
+         {"axle", plainLine(std::to_string(place.axle + 1))},
+         {"joint", labelOf(truss, report.path[place.joint])},
+         {"way", plainLine(sayPlain(book, right ? Phrase::FacingRight : Phrase::FacingLeft))}});
 }
 
-std::string uniformLine(const Truss& truss, const InfluenceReport& report,
-                        const MovingResult& moving, const UniformPlace& place) {
+std::string uniformLine(const Sheet& sheet, const MovingResult& moving, const UniformPlace& place) {
+    const auto& [book, truss, report] = sheet;
     const RichLine value = plainLine(effectValue(truss, report.effect.kind, place.value));
     const RichLine load = plainLine(moving.id);
     if (place.to <= place.from) {
-        return english(Phrase::UniformWorst, {{"load", load}, {"value", value}});
+        return sayPlain(book, Phrase::UniformWorst, {{"load", load}, {"value", value}});
     }
-    return english(Phrase::UniformFromTo, {{"load", load},
-                                           {"value", value},
-                                           {"from", plainLine(pathLength(truss, place.from))},
-                                           {"to", plainLine(pathLength(truss, place.to))}});
+    return sayPlain(book, Phrase::UniformFromTo,
+                    {{"load", load},
+                     {"value", value},
+                     {"from", plainLine(pathLength(truss, place.from))},
+                     {"to", plainLine(pathLength(truss, place.to))}});
 }
 
 // What is this small beside the axles' weight is rounding.
 bool counts(double value, double scale) { return std::fabs(value) > kZeroForce * scale; }
 
-void addMoving(const Truss& truss, const InfluenceReport& report, const MovingResult& moving,
-               std::vector<std::string>& lines) {
+void addMoving(const Sheet& sheet, const MovingResult& moving, std::vector<std::string>& lines) {
     const std::size_t before = lines.size();
     const double scale = std::max(moving.train.largest.value, -moving.train.smallest.value);
     for (const TrainPlace* place : {&moving.train.largest, &moving.train.smallest}) {
         if (counts(place->value, scale)) {
-            lines.push_back(trainLine(truss, report, moving, *place));
+            lines.push_back(trainLine(sheet, moving, *place));
         }
     }
     if (moving.uniform) {
         for (const UniformPlace* place : {&moving.uniform->largest, &moving.uniform->smallest}) {
             if (place->value != 0) {
-                lines.push_back(uniformLine(truss, report, moving, *place));
+                lines.push_back(uniformLine(sheet, moving, *place));
             }
         }
     }
     if (lines.size() == before) {
-        lines.push_back(english(Phrase::NothingFrom, {{"load", plainLine(moving.id)}}));
+        lines.push_back(
+            sayPlain(sheet.book, Phrase::NothingFrom, {{"load", plainLine(moving.id)}}));
     }
 }
 
@@ -148,25 +159,25 @@ std::string readingOnJoint(const Truss& truss, const InfluenceReport& report, st
 
 } // namespace
 
-std::string effectName(const Truss& truss, const Effect& effect) {
+std::string effectName(const PhraseBook& book, const Truss& truss, const Effect& effect) {
     switch (effect.kind) {
     case EffectKind::MemberForce:
-        return english(Phrase::EffectForce,
-                       {{"member", plainLine(memberName(truss, effect.member))}});
+        return sayPlain(book, Phrase::EffectForce,
+                        {{"member", plainLine(memberName(truss, effect.member))}});
     case EffectKind::Reaction:
-        return english(effect.horizontal ? Phrase::ReactionX : Phrase::ReactionY,
-                       {{"joint", labelOf(truss, effect.joint)}});
+        return sayPlain(book, effect.horizontal ? Phrase::ReactionX : Phrase::ReactionY,
+                        {{"joint", labelOf(truss, effect.joint)}});
     case EffectKind::Displacement:
         break;
     }
-    return english(effect.horizontal ? Phrase::EffectMoveX : Phrase::EffectMoveY,
-                   {{"joint", labelOf(truss, effect.joint)}});
+    return sayPlain(book, effect.horizontal ? Phrase::EffectMoveX : Phrase::EffectMoveY,
+                    {{"joint", labelOf(truss, effect.joint)}});
 }
 
 std::string signedOrdinate(const Truss& truss, const InfluenceReport& report, double value) {
     const EffectKind kind = report.effect.kind;
     const double scaled = value * ordinateScale(truss, kind);
-    return withPlus(scaled, formatNumber(scaled, ordinateStyle(kind)));
+    return withPlus(scaled, formatNumber(scaled, ordinateStyle(truss, kind)));
 }
 
 std::string ordinateText(const Truss& truss, const InfluenceReport& report, std::size_t joint) {
@@ -175,31 +186,35 @@ std::string ordinateText(const Truss& truss, const InfluenceReport& report, std:
                    : signedOrdinate(truss, report, report.line.ordinates[joint]);
 }
 
-std::string influenceSentence(const Truss& truss, const InfluenceReport& report) {
+std::string influenceSentence(const PhraseBook& book, const Truss& truss,
+                              const InfluenceReport& report) {
     const std::vector<double>& values = report.line.ordinates;
     const auto high =
         static_cast<std::size_t>(std::max_element(values.begin(), values.end()) - values.begin());
     const auto low =
         static_cast<std::size_t>(std::min_element(values.begin(), values.end()) - values.begin());
-    const Part effect{"effect", plainLine(effectName(truss, report.effect))};
+    const Part effect{"effect", plainLine(effectName(book, truss, report.effect))};
     const auto isZero = [&](std::size_t i) { return ordinateText(truss, report, i) == "0"; };
     if (isZero(high) && isZero(low)) {
-        return english(Phrase::InfluenceNone, {effect});
+        return sayPlain(book, Phrase::InfluenceNone, {effect});
     }
     if (isZero(high) || isZero(low)) {
         const std::size_t at = isZero(high) ? low : high;
-        return english(Phrase::InfluenceOne, {effect,
-                                              {"value", plainLine(ordinateText(truss, report, at))},
-                                              {"joint", labelOf(truss, report.path[at])}});
+        return sayPlain(book, Phrase::InfluenceOne,
+                        {effect,
+                         {"value", plainLine(ordinateText(truss, report, at))},
+                         {"joint", labelOf(truss, report.path[at])}});
     }
-    return english(Phrase::InfluenceBoth, {effect,
-                                           {"high", plainLine(ordinateText(truss, report, high))},
-                                           {"highJoint", labelOf(truss, report.path[high])},
-                                           {"low", plainLine(ordinateText(truss, report, low))},
-                                           {"lowJoint", labelOf(truss, report.path[low])}});
+    return sayPlain(book, Phrase::InfluenceBoth,
+                    {effect,
+                     {"high", plainLine(ordinateText(truss, report, high))},
+                     {"highJoint", labelOf(truss, report.path[high])},
+                     {"low", plainLine(ordinateText(truss, report, low))},
+                     {"lowJoint", labelOf(truss, report.path[low])}});
 }
 
-std::string readingSentence(const Truss& truss, const InfluenceReport& report, double place) {
+std::string readingSentence(const PhraseBook& book, const Truss& truss,
+                            const InfluenceReport& report, double place) {
     const double at = std::clamp(place, 0.0, report.line.at.back());
     const Part start{"start", labelOf(truss, report.path.front())};
     const Part distance{"distance", plainLine(pathLength(truss, at))};
@@ -208,14 +223,14 @@ std::string readingSentence(const Truss& truss, const InfluenceReport& report, d
         const std::string value =
             withUnit(signedOrdinate(truss, report, ordinateAt(report.line, at)),
                      ordinateUnit(truss, report.effect.kind));
-        return english(Phrase::ReadBetween, {{"value", plainLine(value)}, distance, start});
+        return sayPlain(book, Phrase::ReadBetween, {{"value", plainLine(value)}, distance, start});
     }
     const Part value{"value", plainLine(readingOnJoint(truss, report, *joint))};
     if (*joint == 0) {
-        return english(Phrase::ReadAtStart, {value, start});
+        return sayPlain(book, Phrase::ReadAtStart, {value, start});
     }
-    return english(Phrase::ReadOnJoint,
-                   {{"joint", labelOf(truss, report.path[*joint])}, value, distance, start});
+    return sayPlain(book, Phrase::ReadOnJoint,
+                    {{"joint", labelOf(truss, report.path[*joint])}, value, distance, start});
 }
 
 double nearJoint(const InfluenceReport& report, double at, double slack) {
@@ -243,22 +258,23 @@ std::vector<OrdinateRow> ordinateRows(const Truss& truss, const InfluenceReport&
     return rows;
 }
 
-std::string headOfDistance(const Truss& truss) {
-    return plainText(column(Phrase::ColumnFromStart, symbolOf(truss.units.length)));
+std::string headOfDistance(const PhraseBook& book, const Truss& truss) {
+    return plainText(column(book, Phrase::ColumnFromStart, symbolOf(truss.units.length)));
 }
 
-std::string headOfOrdinate(const Truss& truss, const InfluenceReport& report) {
-    return plainText(column(Phrase::ColumnOrdinate, ordinateUnit(truss, report.effect.kind)));
+std::string headOfOrdinate(const PhraseBook& book, const Truss& truss,
+                           const InfluenceReport& report) {
+    return plainText(column(book, Phrase::ColumnOrdinate, ordinateUnit(truss, report.effect.kind)));
 }
 
-TextTable ordinateTable(const Truss& truss, const InfluenceReport& report) {
-    TextTable table{influenceSentence(truss, report),
-                    {column(Phrase::ColumnJoint), plainLine(headOfDistance(truss)),
-                     plainLine(headOfOrdinate(truss, report))},
+TextTable ordinateTable(const PhraseBook& book, const Truss& truss, const InfluenceReport& report) {
+    TextTable table{influenceSentence(book, truss, report),
+                    {column(book, Phrase::ColumnJoint), plainLine(headOfDistance(book, truss)),
+                     plainLine(headOfOrdinate(book, truss, report))},
                     {},
                     {false, true, true}};
     if (!report.exact.empty()) {
-        table.head.push_back(column(Phrase::ColumnExactly));
+        table.head.push_back(column(book, Phrase::ColumnExactly));
         table.numeric.push_back(true);
     }
     for (const OrdinateRow& row : ordinateRows(truss, report)) {
@@ -270,29 +286,33 @@ TextTable ordinateTable(const Truss& truss, const InfluenceReport& report) {
     return table;
 }
 
-std::string areaSentence(const Truss& truss, const InfluenceReport& report) {
+std::string areaSentence(const PhraseBook& book, const Truss& truss,
+                         const InfluenceReport& report) {
     const Areas areas = areasOf(report.line);
-    return english(Phrase::InfluenceAreas,
-                   {{"positive", plainLine(areaText(truss, report, areas.positive))},
-                    {"negative", plainLine(areaText(truss, report, areas.negative))}});
+    return sayPlain(book, Phrase::InfluenceAreas,
+                    {{"positive", plainLine(areaText(truss, report, areas.positive))},
+                     {"negative", plainLine(areaText(truss, report, areas.negative))}});
 }
 
-std::vector<std::string> movingLines(const Truss& truss, const InfluenceReport& report) {
+std::vector<std::string> movingLines(const PhraseBook& book, const Truss& truss,
+                                     const InfluenceReport& report) {
     std::vector<std::string> lines;
     for (const MovingResult& moving : report.moving) {
-        addMoving(truss, report, moving, lines);
+        addMoving({book, truss, report}, moving, lines);
     }
     return lines;
 }
 
-std::string influenceText(const Truss& truss, const InfluenceReport& report) {
-    std::string text = tableText(ordinateTable(truss, report)) + areaSentence(truss, report) + "\n";
-    for (const std::string& assumed : report.assumed) {
+std::string influenceText(const PhraseBook& book, const Truss& truss,
+                          const InfluenceReport& report) {
+    std::string text =
+        tableText(ordinateTable(book, truss, report)) + areaSentence(book, truss, report) + "\n";
+    for (const std::string& assumed : assumptionSentences(book, report.assumed)) {
         text += assumed + "\n";
     }
-    const std::vector<std::string> moving = movingLines(truss, report);
+    const std::vector<std::string> moving = movingLines(book, truss, report);
     if (!moving.empty()) {
-        text += "\n" + english(Phrase::MovingHeading) + "\n";
+        text += "\n" + sayPlain(book, Phrase::MovingHeading) + "\n";
     }
     for (const std::string& line : moving) {
         text += "  " + line + "\n";

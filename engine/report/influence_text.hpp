@@ -2,7 +2,7 @@
 // Influence lines in words and tables, in the model's units and number form: the one source of the
 // notebook's, the page's and the command line's.
 
-#include "report/rich_text.hpp"
+#include "report/phrases.hpp"
 #include "report/table.hpp"
 #include "statics/influence_report.hpp"
 
@@ -12,17 +12,19 @@
 namespace gusset {
 
 // "the force in member BC", "the vertical reaction at A", "the vertical displacement of C"
-[[nodiscard]] std::string effectName(const Truss&, const Effect&);
+[[nodiscard]] std::string effectName(const PhraseBook&, const Truss&, const Effect&);
 // An ordinate as it is read, with its sign: "+0.89", "−1.2", "0". Exact if the class writes so and
 // it is known: "−√2/2".
 [[nodiscard]] std::string ordinateText(const Truss&, const InfluenceReport&, std::size_t joint);
 // The same of any value of the line.
 [[nodiscard]] std::string signedOrdinate(const Truss&, const InfluenceReport&, double value);
 // What the line is, and its greatest and least ordinates: for a caption, and for who can't see it.
-[[nodiscard]] std::string influenceSentence(const Truss&, const InfluenceReport&);
+[[nodiscard]] std::string influenceSentence(const PhraseBook&, const Truss&,
+                                            const InfluenceReport&);
 // The value at a place, m from the start of the path, held to its ends: "Load on D, 6 m from A:
 // −2/3 = −0.6667" where the exact ordinate is known, "Load 4.2 m from A: −0.35" between joints.
-[[nodiscard]] std::string readingSentence(const Truss&, const InfluenceReport&, double at);
+[[nodiscard]] std::string readingSentence(const PhraseBook&, const Truss&, const InfluenceReport&,
+                                          double at);
 // The joint of the path that is read within `slack` (m) of a place, so that a finger can hit it;
 // else the place.
 [[nodiscard]] double nearJoint(const InfluenceReport&, double at, double slack);
@@ -37,15 +39,16 @@ struct OrdinateRow {
 };
 [[nodiscard]] std::vector<OrdinateRow> ordinateRows(const Truss&, const InfluenceReport&);
 // Headings of these rows, with units.
-[[nodiscard]] std::string headOfDistance(const Truss&);
-[[nodiscard]] std::string headOfOrdinate(const Truss&, const InfluenceReport&);
-[[nodiscard]] TextTable ordinateTable(const Truss&, const InfluenceReport&);
-[[nodiscard]] std::string areaSentence(const Truss&, const InfluenceReport&);
+[[nodiscard]] std::string headOfDistance(const PhraseBook&, const Truss&);
+[[nodiscard]] std::string headOfOrdinate(const PhraseBook&, const Truss&, const InfluenceReport&);
+[[nodiscard]] TextTable ordinateTable(const PhraseBook&, const Truss&, const InfluenceReport&);
+[[nodiscard]] std::string areaSentence(const PhraseBook&, const Truss&, const InfluenceReport&);
 // What each moving load on this path makes of the effect, and where it stands then: a line an
 // extreme that is not zero.
-[[nodiscard]] std::vector<std::string> movingLines(const Truss&, const InfluenceReport&);
+[[nodiscard]] std::vector<std::string> movingLines(const PhraseBook&, const Truss&,
+                                                   const InfluenceReport&);
 // All of this.
-[[nodiscard]] std::string influenceText(const Truss&, const InfluenceReport&);
+[[nodiscard]] std::string influenceText(const PhraseBook&, const Truss&, const InfluenceReport&);
 
 // "A–B–D" of a path.
 [[nodiscard]] std::string pathName(const Truss&, const std::vector<JointId>& path);

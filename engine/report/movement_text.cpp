@@ -1,8 +1,6 @@
 #include "report/movement_text.hpp"
 
 #include "core/tolerance.hpp"
-#include "report/number.hpp"
-#include "report/phrases.hpp"
 #include "report/results_text.hpp"
 
 #include <algorithm>
@@ -12,7 +10,9 @@ namespace gusset {
 namespace {
 
 // A displacement is worth three figures: stiffnesses are known no better.
-constexpr NumberStyle kStyle{NumberForm::Significant, 3, '.', true};
+NumberStyle styleOf(const Truss& truss) {
+    return {NumberForm::Significant, 3, truss.classSettings.decimalSign, true};
+}
 constexpr const char* kThinSpace = "\u2009";
 
 double largestOf(const Solution& solution) {
@@ -24,18 +24,19 @@ double largestOf(const Solution& solution) {
 }
 
 // Zero to working accuracy is written 0.
-std::string numberText(double value, double largest, double unit) {
-    return std::abs(value) <= kZeroForce * largest ? "0" : formatNumber(value / unit, kStyle);
+std::string numberText(const Truss& truss, double value, double largest, double unit) {
+    return std::abs(value) <= kZeroForce * largest ? "0"
+                                                   : formatNumber(value / unit, styleOf(truss));
 }
 
-std::string captionOf(const std::string& unit, Phrase withUnit, Phrase plain) {
-    return unit.empty() ? sayPlain(englishPhrases(), plain)
-                        : sayPlain(englishPhrases(), withUnit, {{"unit", plainLine(unit)}});
+std::string captionOf(const PhraseBook& book, const std::string& unit, Phrase withUnit,
+                      Phrase plain) {
+    return unit.empty() ? sayPlain(book, plain)
+                        : sayPlain(book, withUnit, {{"unit", plainLine(unit)}});
 }
 
-TextTable jointTable(const Truss& truss, const Solution& solution) {
-    const PhraseBook& book = englishPhrases();
-    TextTable table{captionOf(symbolOf(truss.units.displacement), Phrase::MovementCaption,
+TextTable jointTable(const PhraseBook& book, const Truss& truss, const Solution& solution) {
+    TextTable table{captionOf(book, symbolOf(truss.units.displacement), Phrase::MovementCaption,
                               Phrase::MovementCaptionPlain),
                     {say(book, Phrase::ColumnJoint), plainLine("x"), plainLine("y"),
                      say(book, Phrase::ColumnTotal)},
@@ -47,29 +48,29 @@ TextTable jointTable(const Truss& truss, const Solution& solution) {
     return table;
 }
 
-TextTable memberTable(const Truss& truss, const Solution& solution) {
-    const PhraseBook& book = englishPhrases();
-    TextTable table{sayPlain(book, Phrase::StretchCaption),
-                    {say(book, Phrase::ColumnMember),
-                     headed(say(book, Phrase::ColumnStretch), symbolOf(truss.units.displacement)),
-                     headed(say(book, Phrase::ColumnStress), symbolOf(truss.units.stress))},
-                    {},
-                    {false, true, true}};
+TextTable memberTable(const PhraseBook& book, const Truss& truss, const Solution& solution) {
+    TextTable table{
+        sayPlain(book, Phrase::StretchCaption),
+        {say(book, Phrase::ColumnMember),
+         headed(book, say(book, Phrase::ColumnStretch), symbolOf(truss.units.displacement)),
+         headed(book, say(book, Phrase::ColumnStress), symbolOf(truss.units.stress))},
+        {},
+        {false, true, true}};
     for (const StretchRow& row : stretchRows(truss, solution)) {
         table.rows.push_back({row.name, row.stretch, row.stress});
     }
     return table;
 }
 
-std::string energyLine(const Truss& truss, const Solution& solution) {
+std::string energyLine(const PhraseBook& book, const Truss& truss, const Solution& solution) {
     const std::string force = symbolOf(truss.units.force);
     const std::string length = symbolOf(truss.units.length);
     const double unit = toNewton(truss.units.force) * toMetre(truss.units.length);
-    std::string value = formatNumber(solution.strainEnergy / unit, kStyle);
+    std::string value = formatNumber(solution.strainEnergy / unit, styleOf(truss));
     if (!force.empty() && !length.empty()) {
         value += kThinSpace + force + "·" + length;
     }
-    return sayPlain(englishPhrases(), Phrase::StrainEnergy, {{"value", plainLine(value)}});
+    return sayPlain(book, Phrase::StrainEnergy, {{"value", plainLine(value)}});
 }
 
 } // namespace
@@ -81,8 +82,9 @@ std::vector<MovementRow> movementRows(const Truss& truss, const Solution& soluti
     for (std::size_t i = 0; solution.displaced && i < truss.joints.size(); ++i) {
         const Vec2 by = solution.displacements[i];
         rows.push_back({JointId{static_cast<int>(i)}, truss.joints[i].label, length(by) / unit,
-                        numberText(by.x, largest, unit), numberText(by.y, largest, unit),
-                        numberText(length(by), largest, unit)});
+                        numberText(truss, by.x, largest, unit),
+                        numberText(truss, by.y, largest, unit),
+                        numberText(truss, length(by), largest, unit)});
     }
     return rows;
 }
@@ -102,17 +104,20 @@ std::vector<StretchRow> stretchRows(const Truss& truss, const Solution& solution
         const double stress = solution.stresses[i];
         rows.push_back(
             {member, memberName(truss, member),
-             numberText(solution.elongations[i], longest, toMetre(truss.units.displacement)),
-             std::isnan(stress) ? "" : numberText(stress, stressed, toPascal(truss.units.stress))});
+             numberText(truss, solution.elongations[i], longest, toMetre(truss.units.displacement)),
+             std::isnan(stress)
+                 ? ""
+                 : numberText(truss, stress, stressed, toPascal(truss.units.stress))});
     }
     return rows;
 }
 
-std::vector<TextTable> movementTables(const Truss& truss, const Solution& solution) {
+std::vector<TextTable> movementTables(const PhraseBook& book, const Truss& truss,
+                                      const Solution& solution) {
     if (!solution.displaced) {
         return {};
     }
-    return {jointTable(truss, solution), memberTable(truss, solution)};
+    return {jointTable(book, truss, solution), memberTable(book, truss, solution)};
 }
 
 JointId furthestJoint(const Solution& solution) {
@@ -127,8 +132,8 @@ JointId furthestJoint(const Solution& solution) {
     return furthest;
 }
 
-std::vector<std::string> movementLines(const Truss& truss, const Solution& solution) {
-    const PhraseBook& book = englishPhrases();
+std::vector<std::string> movementLines(const PhraseBook& book, const Truss& truss,
+                                       const Solution& solution) {
     if (!solution.displaced) {
         return solution.solved && solution.status != Status::Mechanism
                    ? std::vector{sayPlain(book, Phrase::NoDisplacements)}
@@ -141,18 +146,21 @@ std::vector<std::string> movementLines(const Truss& truss, const Solution& solut
     return {sayPlain(book, Phrase::LargestDisplacement,
                      {{"value", plainLine(movementOf(truss, solution, joint))},
                       {"joint", plainLine(truss.joints[joint.at()].label)}}),
-            energyLine(truss, solution)};
+            energyLine(book, truss, solution)};
 }
 
 std::string movementOf(const Truss& truss, const Solution& solution, JointId joint) {
     const double unit = toMetre(truss.units.displacement);
     const std::string symbol = symbolOf(truss.units.displacement);
-    return numberText(length(solution.displacements[joint.at()]), largestOf(solution), unit) +
+    return numberText(truss, length(solution.displacements[joint.at()]), largestOf(solution),
+                      unit) +
            (symbol.empty() ? symbol : kThinSpace + symbol);
 }
 
-std::string timesText(double factor) {
-    return "×" + std::string(kThinSpace) + significantNumber(factor, 3);
+std::string timesText(const Truss& truss, double factor) {
+    NumberStyle style = styleOf(truss);
+    style.keepZeros = false;
+    return "×" + std::string(kThinSpace) + formatNumber(factor, style);
 }
 
 } // namespace gusset

@@ -2,6 +2,8 @@
 // Displacements as rows, tables and sentences, in the model's displacement unit; the one source of
 // the notebook's, the page's and the command line's.
 
+#include "report/number.hpp"
+#include "report/phrases.hpp"
 #include "report/table.hpp"
 #include "statics/solution.hpp"
 
@@ -27,14 +29,16 @@ struct StretchRow {
 [[nodiscard]] std::vector<MovementRow> movementRows(const Truss&, const Solution&);
 [[nodiscard]] std::vector<StretchRow> stretchRows(const Truss&, const Solution&);
 // Both empty unless the solution is displaced; then two tables.
-[[nodiscard]] std::vector<TextTable> movementTables(const Truss&, const Solution&);
+[[nodiscard]] std::vector<TextTable> movementTables(const PhraseBook&, const Truss&,
+                                                    const Solution&);
 // The joint that moves furthest; none when nothing moves.
 [[nodiscard]] JointId furthestJoint(const Solution&);
 // The largest displacement and the strain energy, or why there are no displacements. One sentence
 // a line.
-[[nodiscard]] std::vector<std::string> movementLines(const Truss&, const Solution&);
+[[nodiscard]] std::vector<std::string> movementLines(const PhraseBook&, const Truss&,
+                                                     const Solution&);
 // "3.42 mm": of a joint, for the drawing.
 [[nodiscard]] std::string movementOf(const Truss&, const Solution&, JointId);
-[[nodiscard]] std::string timesText(double factor); // "× 200"
+[[nodiscard]] std::string timesText(const Truss&, double factor); // "× 200"
 
 } // namespace gusset

@@ -3,7 +3,6 @@
 #include "core/tolerance.hpp"
 #include "report/exact_notation.hpp"
 #include "report/formula.hpp"
-#include "report/phrases.hpp"
 #include "report/results_text.hpp"
 #include "report/slope_notation.hpp"
 
@@ -128,10 +127,10 @@ bool hasUnknown(const Equation& equation) {
 
 } // namespace
 
-Notation notationOf(const Truss& truss, const Working& working) {
+Notation notationOf(const PhraseBook& book, const Truss& truss, const Working& working) {
     NumberStyle numbers = numberStyleOf(truss);
     numbers.keepZeros = false;
-    return {truss, working, numbers};
+    return {book, truss, working, numbers};
 }
 
 Token symbolToken(const Notation& notation, const Symbol& symbol) {
@@ -253,16 +252,17 @@ Formula resultFormula(const Notation& notation, const Found& found) {
         const Vec2 along =
             notation.working.structure.restraints[static_cast<std::size_t>(found.symbol.restraint)]
                 .along;
-        word = directionWord(found.value < 0 ? -along : along);
+        word = directionWord(notation.book, found.value < 0 ? -along : along);
     } else {
-        word = sayPlain(englishPhrases(),
+        word = sayPlain(notation.book,
                         found.value < 0 ? Phrase::WordCompression : Phrase::WordTension);
     }
-    formula.push_back(wordToken("(" + word + ")"));
+    formula.push_back(
+        wordToken(sayPlain(notation.book, Phrase::InBrackets, {{"word", plainLine(word)}})));
     return formula;
 }
 
-std::string directionWord(Vec2 direction) {
+std::string directionWord(const PhraseBook& book, Vec2 direction) {
     const bool level = std::fabs(direction.y) <= kParallel * length(direction);
     const bool plumb = std::fabs(direction.x) <= kParallel * length(direction);
     const bool right = direction.x > 0;
@@ -274,7 +274,7 @@ std::string directionWord(Vec2 direction) {
         phrase = up ? (right ? Phrase::UpRight : Phrase::UpLeft)
                     : (right ? Phrase::DownRight : Phrase::DownLeft);
     }
-    return sayPlain(englishPhrases(), phrase);
+    return sayPlain(book, phrase);
 }
 
 std::string givenForce(const Notation& notation, double force) {

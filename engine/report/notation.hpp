@@ -3,16 +3,18 @@
 
 #include "hand/working.hpp"
 #include "report/number.hpp"
+#include "report/phrases.hpp"
 #include "report/rich_text.hpp"
 
 namespace gusset {
 
 struct Notation {
+    const PhraseBook& book; // the language of the words
     const Truss& truss;
     const Working& working;
     NumberStyle numbers; // of computed values, without trailing zeros
 };
-[[nodiscard]] Notation notationOf(const Truss&, const Working&);
+[[nodiscard]] Notation notationOf(const PhraseBook&, const Truss&, const Working&);
 
 [[nodiscard]] Token symbolToken(const Notation&, const Symbol&);
 [[nodiscard]] RichLine symbolRuns(const Notation&, const Symbol&);
@@ -28,7 +30,7 @@ struct Notation {
 // α = 30°, sin α = 0.5, cos α = 0.866, of a direction that is given.
 [[nodiscard]] Formula givenAngleFormula(const Notation&, const AngleLine&);
 // "up", "to the left", "up to the right" … of a direction.
-[[nodiscard]] std::string directionWord(Vec2 direction);
+[[nodiscard]] std::string directionWord(const PhraseBook&, Vec2 direction);
 // "20 kN" of a number that was given.
 [[nodiscard]] std::string givenForce(const Notation&, double force);
 [[nodiscard]] std::string givenLength(const Notation&, double length);

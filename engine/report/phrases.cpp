@@ -65,6 +65,10 @@ std::string sayPlain(const PhraseBook& book, Phrase phrase, std::initializer_lis
     return plainText(say(book, phrase, parts));
 }
 
+RichLine countedWords(const PhraseBook& book, int count, Phrase one, Phrase many) {
+    return count == 1 ? say(book, one) : say(book, many, {{"n", plainLine(std::to_string(count))}});
+}
+
 RichLine listOf(const PhraseBook& book, const std::vector<RichLine>& items) {
     RichLine line;
     for (std::size_t i = 0; i < items.size(); ++i) {

@@ -1,6 +1,5 @@
 #include "report/remark_text.hpp"
 
-#include "report/phrases.hpp"
 #include "report/results_text.hpp"
 
 #include <algorithm>
@@ -10,13 +9,7 @@
 namespace gusset {
 namespace {
 
-const PhraseBook& book() { return englishPhrases(); }
-
 RichLine plain(int number) { return plainLine(std::to_string(number)); }
-
-RichLine counted(int count, Phrase one, Phrase many) {
-    return count == 1 ? say(book(), one) : say(book(), many, {{"n", plain(count)}});
-}
 
 RichLine foundSymbol(const Notation& notation, const Step& step) {
     return step.found.empty() ? RichLine{} : symbolRuns(notation, step.found.front().symbol);
@@ -25,11 +18,11 @@ RichLine foundSymbol(const Notation& notation, const Step& step) {
 // "2 m to the right and 3 m up": where a point off the truss lies.
 RichLine placeOf(const Notation& notation, const Remark& remark) {
     const Vec2 from = remark.at - notation.truss.joints[remark.joint.at()].at;
-    return say(book(), Phrase::PlaceOfCentre,
+    return say(notation.book, Phrase::PlaceOfCentre,
                {{"dx", plainLine(givenLength(notation, std::fabs(from.x)))},
-                {"right", plainLine(directionWord({from.x, 0}))},
+                {"right", plainLine(directionWord(notation.book, {from.x, 0}))},
                 {"dy", plainLine(givenLength(notation, std::fabs(from.y)))},
-                {"up", plainLine(directionWord({0, from.y}))},
+                {"up", plainLine(directionWord(notation.book, {0, from.y}))},
                 {"joint", jointName(notation, remark.joint)}});
 }
 
@@ -37,17 +30,18 @@ RichLine momentCentre(const Notation& notation, const Step& step, const Remark& 
     const RichLine joint = jointName(notation, remark.joint);
     const RichLine left = foundSymbol(notation, step);
     if (remark.kind == RemarkKind::CentreOffTruss) {
-        return say(book(), Phrase::CentreOffTruss,
+        return say(notation.book, Phrase::CentreOffTruss,
                    {{"centre", plainLine(remark.text)},
                     {"through", symbolNames(notation, remark.symbols)},
                     {"place", placeOf(notation, remark)},
                     {"left", left}});
     }
     if (remark.symbols.empty()) {
-        return say(book(), Phrase::MomentCentreOne, {{"joint", joint}, {"left", left}});
+        return say(notation.book, Phrase::MomentCentreOne, {{"joint", joint}, {"left", left}});
     }
     return say(
-        book(), remark.symbols.size() == 1 ? Phrase::MomentCentreThroughOne : Phrase::MomentCentre,
+        notation.book,
+        remark.symbols.size() == 1 ? Phrase::MomentCentreThroughOne : Phrase::MomentCentre,
         {{"joint", joint}, {"through", symbolNames(notation, remark.symbols)}, {"left", left}});
 }
 
@@ -55,23 +49,23 @@ RichLine sumAcross(const Notation& notation, const Step& step, const Remark& rem
     const Phrase phrase =
         remark.symbols.size() == 1 ? Phrase::SumAcrossOne : Phrase::SumAcrossSeveral;
     return say(
-        book(), phrase,
+        notation.book, phrase,
         {{"others", symbolNames(notation, remark.symbols)}, {"left", foundSymbol(notation, step)}});
 }
 
 RichLine otherWay(const Notation& notation, const Symbol& symbol) {
     const auto& restraints = notation.working.structure.restraints;
     const Vec2 along = restraints[static_cast<std::size_t>(symbol.restraint)].along;
-    return say(book(), Phrase::ActsOtherWay,
+    return say(notation.book, Phrase::ActsOtherWay,
                {{"symbol", symbolRuns(notation, symbol)},
-                {"direction", plainLine(directionWord(-along))}});
+                {"direction", plainLine(directionWord(notation.book, -along))}});
 }
 
 RichLine jointChosen(const Notation& notation, const Remark& remark) {
     const RichLine unknowns = symbolNames(notation, remark.symbols);
     return remark.symbols.size() == 1
-               ? say(book(), Phrase::JointOneUnknown, {{"unknown", unknowns}})
-               : say(book(), Phrase::JointTwoUnknowns, {{"unknowns", unknowns}});
+               ? say(notation.book, Phrase::JointOneUnknown, {{"unknown", unknowns}})
+               : say(notation.book, Phrase::JointTwoUnknowns, {{"unknowns", unknowns}});
 }
 
 enum class Side { Left, Right, Upper, Lower, None };
@@ -104,7 +98,7 @@ Side sideOf(const Notation& notation, const std::vector<JointId>& part) {
 RichLine cutChosen(const Notation& notation, const Step& step) {
     constexpr Phrase kCut[] = {Phrase::CutLeft, Phrase::CutRight, Phrase::CutUpper,
                                Phrase::CutLower, Phrase::CutPart};
-    return say(book(), kCut[static_cast<std::size_t>(sideOf(notation, step.body))],
+    return say(notation.book, kCut[static_cast<std::size_t>(sideOf(notation, step.body))],
                {{"members", memberNames(notation, step.members)},
                 {"joints", jointNames(notation, step.body)}});
 }
@@ -112,11 +106,11 @@ RichLine cutChosen(const Notation& notation, const Step& step) {
 RichLine simultaneous(const Notation& notation, const Step& step, const Remark& remark) {
     const RichLine n = plain(static_cast<int>(remark.number));
     const RichLine unknowns = symbolNames(notation, remark.symbols);
-    return step.body.size() == 1 ? say(book(), Phrase::SimultaneousOne,
+    return step.body.size() == 1 ? say(notation.book, Phrase::SimultaneousOne,
                                        {{"joint", jointName(notation, step.body.front())},
                                         {"n", n},
                                         {"unknowns", unknowns}})
-                                 : say(book(), Phrase::Simultaneous,
+                                 : say(notation.book, Phrase::Simultaneous,
                                        {{"joints", jointNames(notation, step.body)},
                                         {"n", n},
                                         {"unknowns", unknowns}});
@@ -130,30 +124,32 @@ RichLine supportLine(const Notation& notation, SupportId id, int restraint) {
     };
     const RichLine joint = jointName(notation, support.joint);
     if (support.kind == SupportKind::Pin) {
-        return say(book(), Phrase::PinGives,
+        return say(notation.book, Phrase::PinGives,
                    {{"joint", joint}, {"x", symbol(restraint)}, {"y", symbol(restraint + 1)}});
     }
     const Vec2 along =
         notation.working.structure.restraints[static_cast<std::size_t>(restraint)].along;
-    return say(book(), Phrase::RollerGives,
+    return say(notation.book, Phrase::RollerGives,
                {{"joint", joint},
                 {"r", symbol(restraint)},
-                {"direction", plainLine(directionWord(along))}});
+                {"direction", plainLine(directionWord(notation.book, along))}});
 }
 
 RichLine loadLine(const Notation& notation, JointId joint, Vec2 load) {
     const auto size = [&](double part) { return plainLine(givenForce(notation, std::fabs(part))); };
-    const auto word = [](Vec2 direction) { return plainLine(directionWord(direction)); };
+    const auto word = [&](Vec2 direction) {
+        return plainLine(directionWord(notation.book, direction));
+    };
     const RichLine name = jointName(notation, joint);
     if (load.x != 0 && load.y != 0) {
-        return say(book(), Phrase::LoadTwoWays,
+        return say(notation.book, Phrase::LoadTwoWays,
                    {{"joint", name},
                     {"size", size(load.x)},
                     {"direction", word({load.x, 0})},
                     {"size2", size(load.y)},
                     {"direction2", word({0, load.y})}});
     }
-    return say(book(), Phrase::LoadOneWay,
+    return say(notation.book, Phrase::LoadOneWay,
                {{"joint", name}, {"size", size(length(load))}, {"direction", word(load)}});
 }
 
@@ -169,7 +165,7 @@ RichLine jointNames(const Notation& notation, const std::vector<JointId>& joints
     for (const JointId joint : joints) {
         names.push_back(jointName(notation, joint));
     }
-    return listOf(book(), names);
+    return listOf(notation.book, names);
 }
 
 RichLine memberNames(const Notation& notation, const std::vector<MemberId>& members) {
@@ -177,7 +173,7 @@ RichLine memberNames(const Notation& notation, const std::vector<MemberId>& memb
     for (const MemberId member : members) {
         names.push_back(plainLine(memberName(notation.truss, member)));
     }
-    return listOf(book(), names);
+    return listOf(notation.book, names);
 }
 
 RichLine symbolNames(const Notation& notation, const std::vector<Symbol>& symbols) {
@@ -185,101 +181,101 @@ RichLine symbolNames(const Notation& notation, const std::vector<Symbol>& symbol
     for (const Symbol& symbol : symbols) {
         names.push_back(symbolRuns(notation, symbol));
     }
-    return listOf(book(), names);
+    return listOf(notation.book, names);
 }
 
 RichLine remarkLine(const Notation& notation, const Step& step, const Remark& remark) {
     switch (remark.kind) {
     case RemarkKind::CountDeterminate:
-        return say(book(), Phrase::CountDeterminate);
+        return say(notation.book, Phrase::CountDeterminate);
     case RemarkKind::CountIndeterminate:
-        return say(book(), Phrase::CountIndeterminate,
+        return say(notation.book, Phrase::CountIndeterminate,
                    {{"degree", plain(notation.working.counting.redundants)}});
     case RemarkKind::CountMechanism:
-        return say(book(), Phrase::CountMechanism);
+        return say(notation.book, Phrase::CountMechanism);
     case RemarkKind::CountBalanced:
-        return say(book(), Phrase::CountBalanced);
+        return say(notation.book, Phrase::CountBalanced);
     case RemarkKind::MomentCentreChosen:
     case RemarkKind::CentreOffTruss:
         return momentCentre(notation, step, remark);
     case RemarkKind::SumLeavesOne:
-        return say(book(), Phrase::SumLeavesOne, {{"left", foundSymbol(notation, step)}});
+        return say(notation.book, Phrase::SumLeavesOne, {{"left", foundSymbol(notation, step)}});
     case RemarkKind::SumAcross:
         return sumAcross(notation, step, remark);
     case RemarkKind::ReactionsTogether:
-        return say(book(), Phrase::ReactionsTogether,
+        return say(notation.book, Phrase::ReactionsTogether,
                    {{"reactions", symbolNames(notation, remark.symbols)}});
     case RemarkKind::ReactionsNotEnough:
-        return say(book(), Phrase::MoreThanThree,
+        return say(notation.book, Phrase::MoreThanThree,
                    {{"reactions", symbolNames(notation, remark.symbols)}});
     case RemarkKind::TakenApart:
-        return say(book(), Phrase::TakenApart,
+        return say(notation.book, Phrase::TakenApart,
                    {{"joint", jointName(notation, remark.joint)},
                     {"joints", jointNames(notation, step.body)}});
     case RemarkKind::PartAndWhole:
-        return say(book(), Phrase::PartAndWhole,
+        return say(notation.book, Phrase::PartAndWhole,
                    {{"unknowns", symbolNames(notation, remark.symbols)}});
     case RemarkKind::NegativeReaction:
         return otherWay(notation, remark.symbol);
     case RemarkKind::NegativeForce:
-        return say(book(), Phrase::NegativeForce,
+        return say(notation.book, Phrase::NegativeForce,
                    {{"symbol", symbolRuns(notation, remark.symbol)},
                     {"member", memberNames(notation, {remark.symbol.member})}});
     case RemarkKind::AssumedGuessed:
-        return say(book(), Phrase::AssumedGuessed);
+        return say(notation.book, Phrase::AssumedGuessed);
     case RemarkKind::AssumedAway:
-        return say(book(), Phrase::AssumedAway);
+        return say(notation.book, Phrase::AssumedAway);
     case RemarkKind::JointChosen:
         return jointChosen(notation, remark);
     case RemarkKind::BothInclined:
-        return say(book(), Phrase::BothInclined,
+        return say(notation.book, Phrase::BothInclined,
                    {{"unknowns", symbolNames(notation, remark.symbols)}});
     case RemarkKind::NoEasySection:
-        return say(book(), Phrase::NoEasySection);
+        return say(notation.book, Phrase::NoEasySection);
     case RemarkKind::NoEasyJoint:
-        return say(book(), Phrase::NoEasyJoint);
+        return say(notation.book, Phrase::NoEasyJoint);
     case RemarkKind::NoWorking:
-        return say(book(), Phrase::NoWorking);
+        return say(notation.book, Phrase::NoWorking);
     case RemarkKind::NoSectionFor:
-        return say(book(), Phrase::NoSectionFor,
+        return say(notation.book, Phrase::NoSectionFor,
                    {{"member", memberNames(notation, remark.members)}});
     case RemarkKind::NotTwoParts:
-        return say(book(), Phrase::NotTwoParts,
+        return say(notation.book, Phrase::NotTwoParts,
                    {{"members", memberNames(notation, remark.members)}});
     case RemarkKind::TooManyCut:
-        return say(book(), Phrase::TooManyCut,
+        return say(notation.book, Phrase::TooManyCut,
                    {{"members", memberNames(notation, remark.members)},
                     {"n", plain(static_cast<int>(remark.number))}});
     case RemarkKind::TryCut:
-        return say(book(), Phrase::TryCut,
+        return say(notation.book, Phrase::TryCut,
                    {{"members", memberNames(notation, remark.members)},
                     {"symbol", symbolRuns(notation, remark.symbol)}});
     case RemarkKind::CutForAll:
-        return say(book(), Phrase::CutForAll, {{"members", memberNames(notation, step.members)}});
+        return say(notation.book, Phrase::CutForAll,
+                   {{"members", memberNames(notation, step.members)}});
     case RemarkKind::CutChosen:
         return cutChosen(notation, step);
     case RemarkKind::SimultaneousChosen:
         return simultaneous(notation, step, remark);
     case RemarkKind::NoInclined:
-        return say(book(), Phrase::NoInclined);
+        return say(notation.book, Phrase::NoInclined);
     case RemarkKind::Symmetric:
-        return say(book(), Phrase::Symmetric);
+        return say(notation.book, Phrase::Symmetric);
     case RemarkKind::BySymmetry:
-        return say(book(), Phrase::BySymmetry,
+        return say(notation.book, Phrase::BySymmetry,
                    {{"symbols", symbolNames(notation, remark.symbols)}});
     case RemarkKind::NothingIdle:
-        return say(book(), Phrase::IdleNone);
+        return say(notation.book, Phrase::IdleNone);
     case RemarkKind::NoLoads:
-        return say(book(), Phrase::NothingActs);
+        return say(notation.book, Phrase::NothingActs);
     case RemarkKind::Closes:
-        return say(book(), Phrase::CheckCloses);
+        return say(notation.book, Phrase::CheckCloses);
     case RemarkKind::ClosesTo:
-        return say(
-            book(), Phrase::CheckDoesNot,
-            {{"number", plainLine(forceText(notation.truss, remark.number,
-                                            {.form = NumberForm::Significant, .digits = 2}))}});
+        return say(notation.book, Phrase::CheckDoesNot,
+                   {{"number", plainLine(forceText(notation.truss, remark.number,
+                                                   roughStyleOf(notation.truss)))}});
     case RemarkKind::NotComplete:
-        return say(book(), Phrase::NotComplete);
+        return say(notation.book, Phrase::NotComplete);
     }
     return {};
 }
@@ -292,15 +288,16 @@ RichLine zeroRuleLine(const Notation& notation, const Step& step) {
     const auto name = [&](std::size_t i) { return memberNames(notation, {step.members[i]}); };
     switch (step.rule) {
     case ZeroRule::TwoMembersNoLoad:
-        return say(book(), Phrase::IdleTwo, {{"joint", joint}, {"a", name(0)}, {"b", name(1)}});
+        return say(notation.book, Phrase::IdleTwo,
+                   {{"joint", joint}, {"a", name(0)}, {"b", name(1)}});
     case ZeroRule::ThreeMembersTwoInLine:
-        return say(book(), Phrase::IdleThird,
+        return say(notation.book, Phrase::IdleThird,
                    {{"joint", joint}, {"idle", name(0)}, {"a", name(1)}, {"b", name(2)}});
     case ZeroRule::LoadAlongOne:
-        return say(book(), Phrase::IdleBesideLoad,
+        return say(notation.book, Phrase::IdleBesideLoad,
                    {{"joint", joint}, {"idle", name(0)}, {"a", name(1)}});
     case ZeroRule::LoneMember:
-        return say(book(), Phrase::IdleLone, {{"joint", joint}, {"idle", name(0)}});
+        return say(notation.book, Phrase::IdleLone, {{"joint", joint}, {"idle", name(0)}});
     case ZeroRule::None:
         break;
     }
@@ -309,9 +306,11 @@ RichLine zeroRuleLine(const Notation& notation, const Step& step) {
 
 RichLine countLine(const Notation& notation) {
     const Counting& count = notation.working.counting;
-    return say(book(), Phrase::CountThings,
-               {{"members", counted(count.members, Phrase::OneMember, Phrase::ManyMembers)},
-                {"reactions", counted(count.reactions, Phrase::OneReaction, Phrase::ManyReactions)},
+    return say(notation.book, Phrase::CountThings,
+               {{"members", countedWords(notation.book, count.members, Phrase::OneMember,
+                                         Phrase::ManyMembers)},
+                {"reactions", countedWords(notation.book, count.reactions, Phrase::OneReaction,
+                                           Phrase::ManyReactions)},
                 {"j", plain(count.joints)}});
 }
 
@@ -319,7 +318,7 @@ std::vector<RichLine> wholeBodyLines(const Notation& notation, const Step& step)
     if (step.restraints.empty()) {
         return {};
     }
-    std::vector<RichLine> lines{say(book(), Phrase::TakeOffSupports)};
+    std::vector<RichLine> lines{say(notation.book, Phrase::TakeOffSupports)};
     SupportId last;
     for (const int restraint : step.restraints) {
         const SupportId support =
@@ -337,14 +336,14 @@ std::vector<RichLine> wholeBodyLines(const Notation& notation, const Step& step)
     }
     const bool clockwise = notation.truss.classSettings.moments == MomentSense::Clockwise;
     lines.push_back(
-        say(book(), clockwise ? Phrase::MomentsClockwise : Phrase::MomentsAnticlockwise));
+        say(notation.book, clockwise ? Phrase::MomentsClockwise : Phrase::MomentsAnticlockwise));
     return lines;
 }
 
 RichLine lookAtLine(const Notation& notation, const std::vector<JointId>& part) {
     constexpr Phrase kLook[] = {Phrase::LookLeft, Phrase::LookRight, Phrase::LookUpper,
                                 Phrase::LookLower, Phrase::LookPart};
-    return say(book(), kLook[static_cast<std::size_t>(sideOf(notation, part))],
+    return say(notation.book, kLook[static_cast<std::size_t>(sideOf(notation, part))],
                {{"joints", jointNames(notation, part)}});
 }
 

@@ -1,7 +1,6 @@
 #include "report/results_text.hpp"
 
 #include "report/movement_text.hpp"
-#include "report/phrases.hpp"
 #include "report/table.hpp"
 
 #include <algorithm>
@@ -13,57 +12,50 @@ namespace {
 constexpr const char* kThinSpace = "\u2009";
 constexpr int kFileDigits = 12; // significant, in files
 
-std::string letterOf(Sense sense) {
+struct SenseNames {
+    Phrase letter;
+    Phrase word;
+    const char* inFiles; // the same in every language
+};
+SenseNames namesOf(Sense sense) {
     switch (sense) {
     case Sense::Tension:
-        return "T";
+        return {Phrase::LetterTension, Phrase::WordTension, "T"};
     case Sense::Compression:
-        return "C";
+        return {Phrase::LetterCompression, Phrase::WordCompression, "C"};
     case Sense::Zero:
         break;
     }
-    return "0";
-}
-
-Phrase wordOf(Sense sense) {
-    switch (sense) {
-    case Sense::Tension:
-        return Phrase::WordTension;
-    case Sense::Compression:
-        return Phrase::WordCompression;
-    case Sense::Zero:
-        break;
-    }
-    return Phrase::WordZero;
+    return {Phrase::LetterZero, Phrase::WordZero, "0"};
 }
 
 double inForceUnits(const Truss& truss, const Solution& solution, double newton) {
     return isZero(solution, newton) ? 0 : newton / toNewton(truss.units.force);
 }
 
-std::string captionOf(const Truss& truss, Phrase withUnit, Phrase plain) {
+std::string captionOf(const PhraseBook& book, const Truss& truss, Phrase withUnit, Phrase plain) {
     const std::string unit = symbolOf(truss.units.force);
-    return unit.empty() ? sayPlain(englishPhrases(), plain)
-                        : sayPlain(englishPhrases(), withUnit, {{"unit", plainLine(unit)}});
+    return unit.empty() ? sayPlain(book, plain)
+                        : sayPlain(book, withUnit, {{"unit", plainLine(unit)}});
 }
 
-TextTable forceTable(const Truss& truss, const Solution& solution) {
-    const PhraseBook& book = englishPhrases();
-    TextTable table{captionOf(truss, Phrase::MemberForcesCaption, Phrase::MemberForcesCaptionPlain),
-                    {say(book, Phrase::ColumnMember), say(book, Phrase::ColumnForce),
-                     say(book, Phrase::ColumnSense)},
-                    {},
-                    {false, true, false}};
-    for (const ForceRow& row : forceRows(truss, solution)) {
+TextTable forceTable(const PhraseBook& book, const Truss& truss, const Solution& solution) {
+    TextTable table{
+        captionOf(book, truss, Phrase::MemberForcesCaption, Phrase::MemberForcesCaptionPlain),
+        {say(book, Phrase::ColumnMember), say(book, Phrase::ColumnForce),
+         say(book, Phrase::ColumnSense)},
+        {},
+        {false, true, false}};
+    for (const ForceRow& row : forceRows(book, truss, solution)) {
         table.rows.push_back({row.name, formatNumber(row.force, numberStyleOf(truss)), row.word});
     }
     return table;
 }
 
-TextTable reactionTable(const Truss& truss, const Solution& solution) {
+TextTable reactionTable(const PhraseBook& book, const Truss& truss, const Solution& solution) {
     const bool letters = truss.classSettings.axes == AxisNames::HV;
-    TextTable table{captionOf(truss, Phrase::ReactionsCaption, Phrase::ReactionsCaptionPlain),
-                    {say(englishPhrases(), Phrase::ColumnJoint), plainLine(letters ? "H" : "x"),
+    TextTable table{captionOf(book, truss, Phrase::ReactionsCaption, Phrase::ReactionsCaptionPlain),
+                    {say(book, Phrase::ColumnJoint), plainLine(letters ? "H" : "x"),
                      plainLine(letters ? "V" : "y")},
                     {},
                     {false, true, true}};
@@ -73,12 +65,14 @@ TextTable reactionTable(const Truss& truss, const Solution& solution) {
     return table;
 }
 
-std::vector<TextTable> tablesOf(const Truss& truss, const Solution& solution) {
+std::vector<TextTable> tablesOf(const PhraseBook& book, const Truss& truss,
+                                const Solution& solution) {
     if (!solution.solved) {
         return {};
     }
-    std::vector<TextTable> tables{forceTable(truss, solution), reactionTable(truss, solution)};
-    for (TextTable& table : movementTables(truss, solution)) {
+    std::vector<TextTable> tables{forceTable(book, truss, solution),
+                                  reactionTable(book, truss, solution)};
+    for (TextTable& table : movementTables(book, truss, solution)) {
         tables.push_back(std::move(table));
     }
     return tables;
@@ -89,7 +83,9 @@ std::string csvNumber(double value) { return significantNumber(value, kFileDigit
 } // namespace
 
 NumberStyle numberStyleOf(const Truss& truss) {
-    return {.form = truss.classSettings.form, .digits = truss.classSettings.digits};
+    return {.form = truss.classSettings.form,
+            .digits = truss.classSettings.digits,
+            .decimalSign = truss.classSettings.decimalSign};
 }
 
 NumberStyle drawingStyleOf(const Truss& truss) {
@@ -98,12 +94,23 @@ NumberStyle drawingStyleOf(const Truss& truss) {
     return style;
 }
 
+NumberStyle typedStyleOf(const Truss& truss) {
+    return {NumberForm::Significant, 6, truss.classSettings.decimalSign, false};
+}
+
+NumberStyle roughStyleOf(const Truss& truss) {
+    return {.form = NumberForm::Significant,
+            .digits = 2,
+            .decimalSign = truss.classSettings.decimalSign};
+}
+
 std::string forceText(const Truss& truss, double force, const NumberStyle& style) {
     const std::string unit = symbolOf(truss.units.force);
     return formatNumber(force, style) + (unit.empty() ? unit : kThinSpace + unit);
 }
 
-std::vector<ForceRow> forceRows(const Truss& truss, const Solution& solution) {
+std::vector<ForceRow> forceRows(const PhraseBook& book, const Truss& truss,
+                                const Solution& solution) {
     std::vector<ForceRow> rows;
     if (!solution.solved) {
         return rows;
@@ -113,9 +120,10 @@ std::vector<ForceRow> forceRows(const Truss& truss, const Solution& solution) {
         const MemberId member{static_cast<int>(i)};
         const double force = inForceUnits(truss, solution, solution.forces[i]);
         const Sense sense = senseOf(solution, member);
+        const SenseNames names = namesOf(sense);
         rows.push_back({member, memberName(truss, member), force,
-                        formatNumber(std::fabs(force), style), letterOf(sense),
-                        sayPlain(englishPhrases(), wordOf(sense))});
+                        formatNumber(std::fabs(force), style), sense, sayPlain(book, names.letter),
+                        sayPlain(book, names.word)});
     }
     return rows;
 }
@@ -152,16 +160,16 @@ std::string countingLine(const Solution& solution) {
     return start + (sum < need ? " < " : " > ") + std::to_string(need) + " = 2j";
 }
 
-std::string resultsText(const Truss& truss, const Solution& solution) {
+std::string resultsText(const PhraseBook& book, const Truss& truss, const Solution& solution) {
     std::string text;
-    for (const std::string& line : verdict(truss, solution)) {
+    for (const std::string& line : verdict(book, truss, solution)) {
         text += line + '\n';
     }
-    for (const TextTable& table : tablesOf(truss, solution)) {
+    for (const TextTable& table : tablesOf(book, truss, solution)) {
         text += '\n' + tableText(table);
     }
     if (!solution.notes.empty()) {
-        text += '\n' + sayPlain(englishPhrases(), Phrase::NotesHeading) + '\n';
+        text += '\n' + sayPlain(book, Phrase::NotesHeading) + '\n';
         for (const Issue& note : solution.notes) {
             text += "  " + note.says + '\n';
         }
@@ -172,9 +180,11 @@ std::string resultsText(const Truss& truss, const Solution& solution) {
 std::string resultsCsv(const Truss& truss, const Solution& solution) {
     const std::string unit = symbolOf(truss.units.force);
     std::string text = "kind,name,force,sense,fx,fy,unit\r\n";
-    for (const ForceRow& row : forceRows(truss, solution)) {
-        text += "member," + csvTextCell(row.name) + ',' + csvNumber(row.force) + ',' + row.letter +
-                ",,," + unit + "\r\n";
+    for (std::size_t i = 0; solution.solved && i < truss.members.size(); ++i) {
+        const MemberId member{static_cast<int>(i)};
+        text += "member," + csvTextCell(memberName(truss, member)) + ',' +
+                csvNumber(inForceUnits(truss, solution, solution.forces[i])) + ',' +
+                namesOf(senseOf(solution, member)).inFiles + ",,," + unit + "\r\n";
     }
     for (const ReactionRow& row : reactionRows(truss, solution)) {
         text += "reaction," + csvTextCell(row.name) + ",,," + csvNumber(row.fx) + ',' +
@@ -183,12 +193,12 @@ std::string resultsCsv(const Truss& truss, const Solution& solution) {
     return text;
 }
 
-std::string resultsHtml(const Truss& truss, const Solution& solution) {
+std::string resultsHtml(const PhraseBook& book, const Truss& truss, const Solution& solution) {
     std::string html;
-    for (const std::string& line : verdict(truss, solution)) {
+    for (const std::string& line : verdict(book, truss, solution)) {
         html += "<p>" + escapeHtml(line) + "</p>\n";
     }
-    for (const TextTable& table : tablesOf(truss, solution)) {
+    for (const TextTable& table : tablesOf(book, truss, solution)) {
         html += tableHtml(table);
     }
     if (!solution.notes.empty()) {

@@ -3,7 +3,7 @@
 // the notebook's tables, the HTML tables, the command line's text and CSV.
 
 #include "report/number.hpp"
-#include "report/rich_text.hpp"
+#include "report/phrases.hpp"
 #include "statics/solution.hpp"
 
 #include <string>
@@ -15,14 +15,19 @@ namespace gusset {
 [[nodiscard]] NumberStyle numberStyleOf(const Truss&);
 // Without zeros that say nothing: a drawing has less room than a column, and nothing to line up.
 [[nodiscard]] NumberStyle drawingStyleOf(const Truss&);
+// Of what was typed in: six significant figures.
+[[nodiscard]] NumberStyle typedStyleOf(const Truss&);
+// Two significant figures: of what should be nothing.
+[[nodiscard]] NumberStyle roughStyleOf(const Truss&);
 // "24.75 kN" with a thin space; the number alone when the unit is plain. `force` in force units.
 [[nodiscard]] std::string forceText(const Truss&, double force, const NumberStyle&);
 
 struct ForceRow {
     MemberId member;
-    std::string name;   // "AB"
-    double force = 0;   // force units
-    std::string value;  // "24.75", without sign
+    std::string name;  // "AB"
+    double force = 0;  // force units
+    std::string value; // "24.75", without sign
+    Sense sense = Sense::Zero;
     std::string letter; // "T", "C", "0"
     std::string word;   // "tension", "compression", "zero"
 };
@@ -34,19 +39,21 @@ struct ReactionRow {
     std::string x; // with sign
     std::string y;
 };
-[[nodiscard]] std::vector<ForceRow> forceRows(const Truss&, const Solution&); // empty unless solved
+[[nodiscard]] std::vector<ForceRow> forceRows(const PhraseBook&, const Truss&,
+                                              const Solution&); // empty unless solved
 // A row a supported joint, the sum of its supports; empty unless solved.
 [[nodiscard]] std::vector<ReactionRow> reactionRows(const Truss&, const Solution&);
 // What the truss is and, if it can't be solved, why and what would cure it. One sentence a line,
 // the first stands alone.
-[[nodiscard]] std::vector<std::string> verdict(const Truss&, const Solution&);
+[[nodiscard]] std::vector<std::string> verdict(const PhraseBook&, const Truss&, const Solution&);
 [[nodiscard]] std::string countingLine(const Solution&); // m + r = 7 + 3 = 10 = 2j
-[[nodiscard]] std::string resultsText(const Truss&, const Solution&);
+[[nodiscard]] std::string resultsText(const PhraseBook&, const Truss&, const Solution&);
 // One table: kind, name, force, sense, fx, fy. Numbers to 12 significant digits, ASCII, CRLF lines
 // (RFC 4180); text that a spreadsheet would run as a formula stands behind an apostrophe.
 [[nodiscard]] std::string resultsCsv(const Truss&, const Solution&);
-[[nodiscard]] std::string resultsHtml(const Truss&, const Solution&); // tables, everything escaped
-[[nodiscard]] std::string escapeHtml(std::string_view);               // the only escaper
-[[nodiscard]] std::string csvTextCell(std::string_view);              // for text, never for numbers
+[[nodiscard]] std::string resultsHtml(const PhraseBook&, const Truss&,
+                                      const Solution&);  // tables, everything escaped
+[[nodiscard]] std::string escapeHtml(std::string_view);  // the only escaper
+[[nodiscard]] std::string csvTextCell(std::string_view); // for text, never for numbers
 
 } // namespace gusset

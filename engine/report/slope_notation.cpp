@@ -1,7 +1,6 @@
 #include "report/slope_notation.hpp"
 
 #include "report/formula.hpp"
-#include "report/phrases.hpp"
 
 #include <array>
 #include <cmath>
@@ -70,14 +69,20 @@ void append(Formula& formula, const Formula& more) {
     formula.insert(formula.end(), more.begin(), more.end());
 }
 
-void addEquals(Formula& formula, Token angle, const char* function, Token value) {
-    if (!formula.empty()) {
-        formula.push_back(operatorToken(","));
+// Equations on one line.
+struct EquationRow {
+    const Notation& notation;
+    Formula formula{};
+};
+
+void addEquals(EquationRow& row, Token angle, const char* function, Token value) {
+    if (!row.formula.empty()) {
+        row.formula.push_back(separatorToken(row.notation));
     }
     if (function[0] != '\0') {
-        formula.push_back(functionToken(function));
+        row.formula.push_back(functionToken(function));
     }
-    append(formula, {std::move(angle), operatorToken("="), std::move(value)});
+    append(row.formula, {std::move(angle), operatorToken("="), std::move(value)});
 }
 
 // Of a triangle with these two sides, the first over the length: a fraction where the class writes
@@ -89,38 +94,36 @@ Token sideValue(const Notation& notation, double side, double other) {
                : ratioValue(notation, side / std::sqrt(side * side + other * other));
 }
 
-void addSineAndCosine(const Notation& notation, const AngleLine& line, Formula& formula) {
+void addSineAndCosine(EquationRow& row, const AngleLine& line) {
     const Token angle = angleToken(line.angle);
-    addEquals(formula, angle, "sin", sideValue(notation, line.rise, line.run));
-    addEquals(formula, angle, "cos", sideValue(notation, line.run, line.rise));
+    addEquals(row, angle, "sin", sideValue(row.notation, line.rise, line.run));
+    addEquals(row, angle, "cos", sideValue(row.notation, line.run, line.rise));
 }
 
-Formula axisCosines(const Notation& notation, const AngleLine& line, bool asFractions) {
-    Formula formula;
+void addAxisCosines(EquationRow& row, const AngleLine& line, bool asFractions) {
+    const Notation& notation = row.notation;
     for (const bool horizontal : {true, false}) {
         Token angle = angleToken(line.angle);
         angle.subscript += axisName(notation, horizontal);
         const double side = horizontal ? line.run : line.rise;
         const Token value = ratioValue(notation, side / line.length);
         if (asFractions) {
-            addEquals(formula, angle, "cos",
+            addEquals(row, angle, "cos",
                       horizontal ? sideOverLength(notation, line.run, line.rise)
                                  : sideOverLength(notation, line.rise, line.run));
-            append(formula, {operatorToken("="), value});
+            append(row.formula, {operatorToken("="), value});
         } else {
-            addEquals(formula, angle, "cos", value);
+            addEquals(row, angle, "cos", value);
         }
     }
-    return formula;
 }
 
-Formula slopeFormula(const Notation& notation, const AngleLine& line) {
-    Formula formula;
-    addEquals(formula, wordToken(sayPlain(englishPhrases(), Phrase::RiseOverLength)), "",
+void addSlope(EquationRow& row, const AngleLine& line) {
+    const Notation& notation = row.notation;
+    addEquals(row, wordToken(sayPlain(notation.book, Phrase::RiseOverLength)), "",
               sideOverLength(notation, line.rise, line.run));
-    addEquals(formula, wordToken(sayPlain(englishPhrases(), Phrase::RunOverLength)), "",
+    addEquals(row, wordToken(sayPlain(notation.book, Phrase::RunOverLength)), "",
               sideOverLength(notation, line.run, line.rise));
-    return formula;
 }
 
 } // namespace
@@ -137,6 +140,10 @@ Token angleToken(const Symbol& symbol) {
     const std::size_t round = index / kGreek.size();
     return variableToken(kGreek[index % kGreek.size()],
                          round == 0 ? std::string{} : std::to_string(round));
+}
+
+Token separatorToken(const Notation& notation) {
+    return operatorToken(notation.numbers.decimalSign == ',' ? ";" : ",");
 }
 
 Token ratioValue(const Notation& notation, double value) {
@@ -158,36 +165,36 @@ Token sideOverLength(const Notation& notation, double side, double other) {
 }
 
 Formula angleFormula(const Notation& notation, const AngleLine& line) {
+    EquationRow row{notation};
     switch (notation.truss.classSettings.angles) {
     case AngleStyle::Cosines:
-        return axisCosines(notation, line, true);
+        addAxisCosines(row, line, true);
+        return row.formula;
     case AngleStyle::Slopes:
-        return slopeFormula(notation, line);
+        addSlope(row, line);
+        return row.formula;
     case AngleStyle::SinCos:
         break;
     }
-    Formula formula;
     const Token angle = angleToken(line.angle);
-    addEquals(formula, angle, "tan",
+    addEquals(row, angle, "tan",
               {.kind = TokenKind::Fraction,
                .text = formatGiven(line.rise, notation.numbers),
                .below = formatGiven(line.run, notation.numbers)});
-    addEquals(formula, angle, "", degreesToken(notation, line.degrees));
-    addSineAndCosine(notation, line, formula);
-    return formula;
+    addEquals(row, angle, "", degreesToken(notation, line.degrees));
+    addSineAndCosine(row, line);
+    return row.formula;
 }
 
 Formula givenAngleFormula(const Notation& notation, const AngleLine& line) {
-    Formula formula;
-    addEquals(formula, angleToken(line.angle), "", degreesToken(notation, line.degrees));
+    EquationRow row{notation};
+    addEquals(row, angleToken(line.angle), "", degreesToken(notation, line.degrees));
     if (notation.truss.classSettings.angles == AngleStyle::SinCos) {
-        addSineAndCosine(notation, line, formula);
+        addSineAndCosine(row, line);
     } else {
-        const Formula cosines = axisCosines(notation, line, false);
-        formula.push_back(operatorToken(","));
-        append(formula, cosines);
+        addAxisCosines(row, line, false);
     }
-    return formula;
+    return row.formula;
 }
 
 } // namespace gusset

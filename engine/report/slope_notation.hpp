@@ -6,8 +6,10 @@
 namespace gusset {
 
 [[nodiscard]] std::string axisName(const Notation&, bool horizontal); // x and y, or H and V
-[[nodiscard]] Token ratioValue(const Notation&, double value);        // 0.6, to four decimals
-[[nodiscard]] Token degreesToken(const Notation&, double degrees);    // 36.87°
+// Between two equations on one line: a comma, unless that stands in their numbers.
+[[nodiscard]] Token separatorToken(const Notation&);
+[[nodiscard]] Token ratioValue(const Notation&, double value);     // 0.6, to four decimals
+[[nodiscard]] Token degreesToken(const Notation&, double degrees); // 36.87°
 // Of a triangle with these two sides, the first over the length: 3/5, 2/√13, in the smallest whole
 // numbers where there are such.
 [[nodiscard]] Token sideOverLength(const Notation&, double side, double other);

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <string_view>
+#include <utility>
 
 namespace gusset {
 namespace {
@@ -23,11 +24,10 @@ std::string padded(const std::string& text, std::size_t columns, bool right) {
 
 } // namespace
 
-RichLine headed(RichLine name, const std::string& unit) {
-    if (!unit.empty()) {
-        name.push_back({", " + unit});
-    }
-    return name;
+RichLine headed(const PhraseBook& book, RichLine name, const std::string& unit) {
+    return unit.empty()
+               ? std::move(name)
+               : say(book, Phrase::ColumnWithUnit, {{"name", name}, {"unit", plainLine(unit)}});
 }
 
 std::string tableText(const TextTable& table) {

@@ -1,7 +1,7 @@
 #pragma once
 // A table of text, and its renderings.
 
-#include "report/rich_text.hpp"
+#include "report/phrases.hpp"
 
 #include <string>
 #include <vector>
@@ -16,7 +16,7 @@ struct TextTable {
 };
 
 // The head of a column whose numbers have a unit; the name alone where there is none.
-[[nodiscard]] RichLine headed(RichLine name, const std::string& unit);
+[[nodiscard]] RichLine headed(const PhraseBook&, RichLine name, const std::string& unit);
 
 [[nodiscard]] std::string tableText(const TextTable&); // columns lined up by spaces
 [[nodiscard]] std::string

@@ -8,9 +8,6 @@ namespace gusset {
 namespace {
 
 constexpr const char* kThinSpace = "\u2009";
-std::string phrase(Phrase phrase, std::initializer_list<Part> parts = {}) {
-    return sayPlain(englishPhrases(), phrase, parts);
-}
 
 bool anyThermal(const UnitLoadTable& table) {
     for (const UnitLoadRow& row : table.rows) {
@@ -21,15 +18,15 @@ bool anyThermal(const UnitLoadTable& table) {
     return false;
 }
 
-std::vector<RichLine> headOf(const Truss& truss, bool thermal) {
+std::vector<RichLine> headOf(const PhraseBook& book, const Truss& truss, bool thermal) {
     const std::string force = symbolOf(truss.units.force);
     const std::string moved = symbolOf(truss.units.displacement);
     const Token n = variableToken("n");
     const Token length = variableToken("L");
-    const auto column = [](const Formula& name, const std::string& unit) {
-        return headed(runsOf(name), unit);
+    const auto column = [&](const Formula& name, const std::string& unit) {
+        return headed(book, runsOf(name), unit);
     };
-    std::vector<RichLine> head{say(englishPhrases(), Phrase::ColumnMember),
+    std::vector<RichLine> head{say(book, Phrase::ColumnMember),
                                column({variableToken("N")}, force),
                                column({n}, {}),
                                column({length}, symbolOf(truss.units.length)),
@@ -43,26 +40,27 @@ std::vector<RichLine> headOf(const Truss& truss, bool thermal) {
     return head;
 }
 
-TextTable memberTable(const Truss& truss, const UnitLoadTable& unit) {
+TextTable memberTable(const PhraseBook& book, const Truss& truss, const UnitLoadTable& unit) {
     const bool thermal = anyThermal(unit);
     const NumberStyle numbers = numberStyleOf(truss);
     const auto contribution = [&](double value) { return gusset::contribution(value, numbers); };
     TextTable table;
-    table.caption = phrase(Phrase::UnitLoadCaption);
-    table.head = headOf(truss, thermal);
+    table.caption = sayPlain(book, Phrase::UnitLoadCaption);
+    table.head = headOf(book, truss, thermal);
     table.numeric.assign(table.head.size(), true);
     table.numeric[0] = false;
     for (const UnitLoadRow& row : unit.rows) {
         table.rows.push_back({memberName(truss, row.member), formatNumber(row.force, numbers),
                               unitForce(row.unit, numbers), formatGiven(row.length, numbers),
-                              row.stiffness > 0 ? stiffnessText(row.stiffness) : "",
+                              row.stiffness > 0 ? stiffnessText(row.stiffness, numbers) : "",
                               contribution(row.elastic)});
         if (thermal) {
             table.rows.back().push_back(contribution(row.thermal));
             table.rows.back().push_back(contribution(row.misfit));
         }
     }
-    table.rows.push_back({phrase(Phrase::Total), "", "", "", "", contribution(unit.elastic)});
+    table.rows.push_back(
+        {sayPlain(book, Phrase::Total), "", "", "", "", contribution(unit.elastic)});
     if (thermal) {
         table.rows.back().push_back(contribution(unit.thermal));
         table.rows.back().push_back(contribution(unit.misfit));
@@ -70,8 +68,8 @@ TextTable memberTable(const Truss& truss, const UnitLoadTable& unit) {
     return table;
 }
 
-TextTable settlements(const UnitLoadTable& unit) {
-    return settlementTable(notationOf(unit.unitTruss, unit.unitWorking), unit.settlements,
+TextTable settlements(const PhraseBook& book, const UnitLoadTable& unit) {
+    return settlementTable(notationOf(book, unit.unitTruss, unit.unitWorking), unit.settlements,
                            variableToken("r"), variableToken("\u03B4"));
 }
 
@@ -79,65 +77,67 @@ Vec2 directionOfAxis(DisplacementAxis axis) {
     return axis == DisplacementAxis::X ? Vec2{1, 0} : Vec2{0, 1};
 }
 
-std::vector<std::string> openingLines(const Truss& truss, const UnitLoadTable& unit) {
+std::vector<std::string> openingLines(const PhraseBook& book, const Truss& truss,
+                                      const UnitLoadTable& unit) {
     const RichLine joint = plainLine(truss.joints[unit.joint.at()].label);
-    const RichLine direction = plainLine(directionWord(directionOfAxis(unit.axis)));
-    return {phrase(Phrase::UnitLoadOpening, {{"joint", joint}, {"direction", direction}}),
-            phrase(Phrase::UnitLoadTheorem)};
+    const RichLine direction = plainLine(directionWord(book, directionOfAxis(unit.axis)));
+    return {sayPlain(book, Phrase::UnitLoadOpening, {{"joint", joint}, {"direction", direction}}),
+            sayPlain(book, Phrase::UnitLoadTheorem)};
 }
 
-std::string closingLine(const Truss& truss, const UnitLoadTable& unit) {
+std::string closingLine(const PhraseBook& book, const Truss& truss, const UnitLoadTable& unit) {
     const RichLine joint = plainLine(truss.joints[unit.joint.at()].label);
     const Vec2 axis = directionOfAxis(unit.axis);
     const std::string moved = symbolOf(truss.units.displacement);
     const std::string size =
         contribution(unit.total < 0 ? -unit.total : unit.total, numberStyleOf(truss));
     if (unit.total == 0) {
-        return phrase(Phrase::DoesNotMove, {{"joint", joint}});
+        return sayPlain(book, Phrase::DoesNotMove, {{"joint", joint}});
     }
-    return phrase(Phrase::MovesBy,
-                  {{"joint", joint},
-                   {"size", plainLine(moved.empty() ? size : size + kThinSpace + moved)},
-                   {"direction", plainLine(directionWord(unit.total < 0 ? -axis : axis))}});
+    return sayPlain(book, Phrase::MovesBy,
+                    {{"joint", joint},
+                     {"size", plainLine(moved.empty() ? size : size + kThinSpace + moved)},
+                     {"direction", plainLine(directionWord(book, unit.total < 0 ? -axis : axis))}});
 }
 
-std::string refusalLine(const Truss& truss, const UnitLoadTable& unit) {
+std::string refusalLine(const PhraseBook& book, const Truss& truss, const UnitLoadTable& unit) {
     if (unit.missing.empty()) {
-        return phrase(Phrase::UnitLoadNoWorking);
+        return sayPlain(book, Phrase::UnitLoadNoWorking);
     }
     std::vector<RichLine> names;
     for (const MemberId member : unit.missing) {
         names.push_back(plainLine(memberName(truss, member)));
     }
-    return phrase(Phrase::UnitLoadNoStiffness, {{"members", listOf(englishPhrases(), names)}});
+    return sayPlain(book, Phrase::UnitLoadNoStiffness, {{"members", listOf(book, names)}});
 }
 
 } // namespace
 
-Passage unitLoadPassage(const Truss& truss, const UnitLoadTable& unit) {
-    Passage passage{say(englishPhrases(), Phrase::UnitLoadTitle,
+Passage unitLoadPassage(const PhraseBook& book, const Truss& truss, const UnitLoadTable& unit) {
+    Passage passage{say(book, Phrase::UnitLoadTitle,
                         {{"joint", plainLine(truss.joints[unit.joint.at()].label)}})};
     if (!unit.complete) {
-        addSentence(passage, plainLine(refusalLine(truss, unit)));
+        addSentence(passage, plainLine(refusalLine(book, truss, unit)));
         return passage;
     }
-    for (const std::string& line : openingLines(truss, unit)) {
+    for (const std::string& line : openingLines(book, truss, unit)) {
         addSentence(passage, plainLine(line));
     }
-    passage.parts.push_back(memberTable(truss, unit));
+    passage.parts.push_back(memberTable(book, truss, unit));
     if (!unit.settlements.empty()) {
-        passage.parts.push_back(settlements(unit));
+        passage.parts.push_back(settlements(book, unit));
     }
-    passage.parts.push_back(WorkingLine{LineRole::Result, plainLine(closingLine(truss, unit))});
+    passage.parts.push_back(
+        WorkingLine{LineRole::Result, plainLine(closingLine(book, truss, unit))});
     return passage;
 }
 
-std::string unitLoadText(const Truss& truss, const UnitLoadTable& unit) {
-    return passagesText({unitLoadPassage(truss, unit)});
+std::string unitLoadText(const PhraseBook& book, const Truss& truss, const UnitLoadTable& unit) {
+    return passagesText({unitLoadPassage(book, truss, unit)});
 }
 
-std::string unitLoadHtml(const Truss& truss, const UnitLoadTable& unit) {
-    return passagesHtml({unitLoadPassage(truss, unit)});
+std::string unitLoadHtml(const PhraseBook& book, const Truss& truss, const UnitLoadTable& unit) {
+    return passagesHtml({unitLoadPassage(book, truss, unit)});
 }
 
 } // namespace gusset

@@ -3,6 +3,7 @@
 
 #include "hand/unit_load.hpp"
 #include "report/passage.hpp"
+#include "report/phrases.hpp"
 
 #include <string>
 
@@ -10,8 +11,8 @@ namespace gusset {
 
 // The sentences before the table, the table with its totals, and what it comes to; or why there is
 // none. The truss is the one that the table was made of.
-[[nodiscard]] Passage unitLoadPassage(const Truss&, const UnitLoadTable&);
-[[nodiscard]] std::string unitLoadText(const Truss&, const UnitLoadTable&);
-[[nodiscard]] std::string unitLoadHtml(const Truss&, const UnitLoadTable&);
+[[nodiscard]] Passage unitLoadPassage(const PhraseBook&, const Truss&, const UnitLoadTable&);
+[[nodiscard]] std::string unitLoadText(const PhraseBook&, const Truss&, const UnitLoadTable&);
+[[nodiscard]] std::string unitLoadHtml(const PhraseBook&, const Truss&, const UnitLoadTable&);
 
 } // namespace gusset

@@ -1,7 +1,7 @@
 // What the truss is, in sentences; see results_text.hpp.
 #include "report/movement_text.hpp"
-#include "report/phrases.hpp"
 #include "report/results_text.hpp"
+#include "report/solution_text.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -9,24 +9,24 @@
 namespace gusset {
 namespace {
 
-using Lines = std::vector<std::string>;
+struct Lines {
+    const PhraseBook& book;
+    std::vector<std::string> list{};
+};
 
 RichLine number(int value) { return plainLine(std::to_string(value)); }
 
-RichLine counted(int count, Phrase one, Phrase many) {
-    const PhraseBook& book = englishPhrases();
-    return count == 1 ? say(book, one) : say(book, many, {{"n", number(count)}});
-}
-
 void add(Lines& lines, Phrase phrase, std::initializer_list<Part> parts = {}) {
-    lines.push_back(sayPlain(englishPhrases(), phrase, parts));
+    lines.list.push_back(sayPlain(lines.book, phrase, parts));
 }
 
 void addCounted(Lines& lines, Phrase phrase, const Counting& count) {
     add(lines, phrase,
         {{"degree", number(count.redundants)},
-         {"members", counted(count.members, Phrase::OneMember, Phrase::ManyMembers)},
-         {"reactions", counted(count.reactions, Phrase::OneReaction, Phrase::ManyReactions)},
+         {"members",
+          countedWords(lines.book, count.members, Phrase::OneMember, Phrase::ManyMembers)},
+         {"reactions",
+          countedWords(lines.book, count.reactions, Phrase::OneReaction, Phrase::ManyReactions)},
          {"j", number(count.joints)}});
 }
 
@@ -44,7 +44,7 @@ void addLooseJoints(Lines& lines, const Truss& truss) {
     if (loose.size() == 1) {
         add(lines, Phrase::LooseJoint, {{"joint", loose.front()}});
     } else if (!loose.empty()) {
-        add(lines, Phrase::LooseJoints, {{"joints", listOf(englishPhrases(), loose)}});
+        add(lines, Phrase::LooseJoints, {{"joints", listOf(lines.book, loose)}});
     }
 }
 
@@ -75,7 +75,7 @@ void addUnstable(Lines& lines, const Truss& truss, const Solution& solution) {
              {"j", number(count.joints)}});
     }
     for (const Mechanism& mechanism : solution.mechanisms) {
-        lines.push_back(mechanism.says);
+        lines.list.push_back(mechanismSentence(lines.book, truss, mechanism));
     }
     if (count.redundants > 0) {
         add(lines, Phrase::UnstableAndRedundant, {{"redundants", number(count.redundants)}});
@@ -85,8 +85,7 @@ void addUnstable(Lines& lines, const Truss& truss, const Solution& solution) {
     }
 }
 
-RichLine nameOf(const Truss& truss, const Redundant& redundant) {
-    const PhraseBook& book = englishPhrases();
+RichLine nameOf(const PhraseBook& book, const Truss& truss, const Redundant& redundant) {
     if (redundant.member.valid()) {
         return say(book, Phrase::TheMember,
                    {{"member", plainLine(memberName(truss, redundant.member))}});
@@ -103,10 +102,10 @@ RichLine nameOf(const Truss& truss, const Redundant& redundant) {
 void addRedundants(Lines& lines, const Truss& truss, const Solution& solution) {
     std::vector<RichLine> names;
     for (const Redundant& redundant : solution.redundants) {
-        names.push_back(nameOf(truss, redundant));
+        names.push_back(nameOf(lines.book, truss, redundant));
     }
     const int more = solution.counting.redundants - static_cast<int>(names.size());
-    const RichLine list = listOf(englishPhrases(), names);
+    const RichLine list = listOf(lines.book, names);
     if (more > 0) {
         add(lines, Phrase::WithoutTheseAndMore, {{"list", list}, {"n", number(more)}});
     } else if (!names.empty()) {
@@ -126,14 +125,16 @@ void addIndeterminate(Lines& lines, const Truss& truss, const Solution& solution
         add(lines, Phrase::IndeterminateInternal, {{"internal", number(count.internal)}});
     }
     addRedundants(lines, truss, solution);
-    lines.insert(lines.end(), solution.assumed.begin(), solution.assumed.end());
+    for (std::string& sentence : assumptionSentences(lines.book, solution.assumed)) {
+        lines.list.push_back(std::move(sentence));
+    }
     if (!solution.solved) {
         add(lines, Phrase::NeedsStiffness);
     }
 }
 
 void addLargest(Lines& lines, const Truss& truss, const Solution& solution) {
-    const auto rows = forceRows(truss, solution);
+    const auto rows = forceRows(lines.book, truss, solution);
     const auto byForce = [](const ForceRow& a, const ForceRow& b) { return a.force < b.force; };
     const auto [least, most] = std::minmax_element(rows.begin(), rows.end(), byForce);
     const auto named = [&](const ForceRow& row, Phrase phrase) {
@@ -141,8 +142,8 @@ void addLargest(Lines& lines, const Truss& truss, const Solution& solution) {
             {{"value", plainLine(forceText(truss, std::fabs(row.force), numberStyleOf(truss)))},
              {"member", plainLine(row.name)}});
     };
-    const bool pulls = most != rows.end() && most->letter == "T";
-    const bool pushes = least != rows.end() && least->letter == "C";
+    const bool pulls = most != rows.end() && most->sense == Sense::Tension;
+    const bool pushes = least != rows.end() && least->sense == Sense::Compression;
     if (pulls) {
         named(*most, Phrase::LargestTension);
     }
@@ -156,14 +157,15 @@ void addLargest(Lines& lines, const Truss& truss, const Solution& solution) {
 
 } // namespace
 
-std::vector<std::string> verdict(const Truss& truss, const Solution& solution) {
-    Lines lines;
+std::vector<std::string> verdict(const PhraseBook& book, const Truss& truss,
+                                 const Solution& solution) {
+    Lines lines{book};
     if (truss.joints.empty()) {
         add(lines, Phrase::NothingDrawn);
-        return lines;
+        return lines.list;
     }
     for (const Issue& error : solution.errors) {
-        lines.push_back(error.says);
+        lines.list.push_back(error.says);
     }
     switch (solution.status) {
     case Status::Invalid:
@@ -185,9 +187,9 @@ std::vector<std::string> verdict(const Truss& truss, const Solution& solution) {
         addLargest(lines, truss, solution);
     }
     if (solution.displaced) {
-        lines.push_back(movementLines(truss, solution).front());
+        lines.list.push_back(movementLines(book, truss, solution).front());
     }
-    return lines;
+    return lines.list;
 }
 
 } // namespace gusset

@@ -14,8 +14,8 @@ std::string contribution(double value, const NumberStyle& style) {
         {.form = NumberForm::Significant, .digits = kFigures, .decimalSign = style.decimalSign});
 }
 
-std::string stiffnessText(double stiffness) {
-    return formatNumber(stiffness, {NumberForm::Significant, 6, '.', false});
+std::string stiffnessText(double stiffness, const NumberStyle& style) {
+    return formatNumber(stiffness, {NumberForm::Significant, 6, style.decimalSign, false});
 }
 
 std::string unitForce(double value, const NumberStyle& style) {
@@ -40,14 +40,14 @@ Token overStiffness() { return {.kind = TokenKind::Fraction, .text = "L", .below
 
 TextTable settlementTable(const Notation& notation, const std::vector<SettlementRow>& rows,
                           const Token& r, const Token& settle) {
-    const PhraseBook& book = englishPhrases();
+    const PhraseBook& book = notation.book;
     const std::string moved = symbolOf(notation.truss.units.displacement);
     Formula work = product({r, settle});
     work.insert(work.begin(), operatorToken("\u2212"));
     TextTable table;
     table.caption = sayPlain(book, Phrase::SettlementCaption);
-    table.head = {say(book, Phrase::ColumnReaction), runsOf({r}), headed(runsOf({settle}), moved),
-                  headed(runsOf(work), moved)};
+    table.head = {say(book, Phrase::ColumnReaction), runsOf({r}),
+                  headed(book, runsOf({settle}), moved), headed(book, runsOf(work), moved)};
     table.numeric = {false, true, true, true};
     double total = 0;
     for (const SettlementRow& row : rows) {

@@ -3,7 +3,6 @@
 
 #include "hand/unit_load.hpp"
 #include "report/notation.hpp"
-#include "report/phrases.hpp"
 #include "report/table.hpp"
 
 #include <initializer_list>
@@ -15,7 +14,7 @@ namespace gusset {
 // A force under a unit load or a unit redundant: four decimals.
 [[nodiscard]] std::string unitForce(double, const NumberStyle&);
 // EA: six significant figures at most; what it is computed from is known no better.
-[[nodiscard]] std::string stiffnessText(double);
+[[nodiscard]] std::string stiffnessText(double, const NumberStyle&);
 // n·N·L: the names with dots between.
 [[nodiscard]] Formula product(std::initializer_list<Token>);
 [[nodiscard]] Token overStiffness(); // L/EA

@@ -3,8 +3,8 @@
 #include "report/body_sketch.hpp"
 #include "report/formula.hpp"
 #include "report/notation.hpp"
-#include "report/phrases.hpp"
 #include "report/remark_text.hpp"
+#include "report/slope_notation.hpp"
 
 namespace gusset {
 namespace {
@@ -46,7 +46,8 @@ void remarks(Lines& lines, const Notation& notation, const Step& step, bool afte
     }
 }
 
-Formula countingFormula(const Counting& count) {
+Formula countingFormula(const Notation& notation) {
+    const Counting& count = notation.working.counting;
     const auto number = [](int n) { return numberToken(std::to_string(n)); };
     const Token plus = operatorToken("+");
     const Token equals = operatorToken("=");
@@ -59,7 +60,7 @@ Formula countingFormula(const Counting& count) {
             number(count.reactions),
             equals,
             number(count.members + count.reactions),
-            operatorToken(","),
+            separatorToken(notation),
             numberToken("2"),
             variableToken("j"),
             equals,
@@ -82,14 +83,14 @@ void angles(Lines& lines, const Notation& notation, const Step& step) {
     for (const AngleLine& line : step.angles) {
         const RichLine angle = runsOf({angleToken(line.angle)});
         if (step.kind == StepKind::WholeBody) {
-            sentence(lines, say(englishPhrases(), Phrase::AngleToHorizontal,
+            sentence(lines, say(notation.book, Phrase::AngleToHorizontal,
                                 {{"r", symbolRuns(notation, reactionOf(notation, line))}}));
             formula(lines, LineRole::Equation, givenAngleFormula(notation, line));
             continue;
         }
         const RichLine members = memberNames(notation, line.members);
-        sentence(lines, slopes ? say(englishPhrases(), Phrase::SlopeIsOf, {{"members", members}})
-                               : say(englishPhrases(), Phrase::AngleIsOf,
+        sentence(lines, slopes ? say(notation.book, Phrase::SlopeIsOf, {{"members", members}})
+                               : say(notation.book, Phrase::AngleIsOf,
                                      {{"angle", angle}, {"members", members}}));
         formula(lines, LineRole::Equation, angleFormula(notation, line));
     }
@@ -103,9 +104,9 @@ bool namesJoints(StepKind kind) {
 RichLine bodyLine(const Notation& notation, const Equation& equation) {
     const RichLine joint = jointName(notation, equation.about);
     if (equation.body.size() == notation.truss.joints.size()) {
-        return say(englishPhrases(), Phrase::WholeMoments, {{"joint", joint}});
+        return say(notation.book, Phrase::WholeMoments, {{"joint", joint}});
     }
-    return say(englishPhrases(), Phrase::PartMoments,
+    return say(notation.book, Phrase::PartMoments,
                {{"joints", jointNames(notation, equation.body)}, {"joint", joint}});
 }
 
@@ -114,7 +115,7 @@ void equations(Lines& lines, const Notation& notation, const Step& step) {
     for (const Equation& equation : step.equations) {
         if (namesJoints(step.kind) && equation.about != last) {
             last = equation.about;
-            sentence(lines, say(englishPhrases(), Phrase::AtJoint,
+            sentence(lines, say(notation.book, Phrase::AtJoint,
                                 {{"joint", jointName(notation, equation.about)}}));
         }
         if (!equation.body.empty() && step.kind == StepKind::ReactionPair) {
@@ -130,15 +131,11 @@ void results(Lines& lines, const Notation& notation, const Step& step) {
         if (step.kind == StepKind::Summary && found.symbol.kind != last) {
             last = found.symbol.kind;
             sentence(lines,
-                     say(englishPhrases(), last == SymbolKind::Reaction ? Phrase::SummaryReactions
-                                                                        : Phrase::SummaryForces));
+                     say(notation.book, last == SymbolKind::Reaction ? Phrase::SummaryReactions
+                                                                     : Phrase::SummaryForces));
         }
         formula(lines, LineRole::Result, resultFormula(notation, found));
     }
-}
-
-RichLine title(Phrase phrase, std::initializer_list<Part> parts = {}) {
-    return say(englishPhrases(), phrase, parts);
 }
 
 RichLine sumTitle(const Notation& notation, const Step& step) {
@@ -147,8 +144,10 @@ RichLine sumTitle(const Notation& notation, const Step& step) {
 
 } // namespace
 
-RichLine stepTitleLine(const Truss& truss, const Working& working, const Step& step) {
-    const Notation notation = notationOf(truss, working);
+RichLine stepTitleLine(const Notation& notation, const Step& step) {
+    const auto title = [&](Phrase phrase, std::initializer_list<Part> parts = {}) {
+        return say(notation.book, phrase, parts);
+    };
     const RichLine joint =
         step.joint.valid() ? jointName(notation, step.joint) : plainLine(centreName(step));
     switch (step.kind) {
@@ -200,16 +199,15 @@ RichLine stepTitleLine(const Truss& truss, const Working& working, const Step& s
     return {};
 }
 
-std::string stepTitle(const Truss& truss, const Working& working, const Step& step) {
-    return plainText(stepTitleLine(truss, working, step));
+std::string stepTitle(const Notation& notation, const Step& step) {
+    return plainText(stepTitleLine(notation, step));
 }
 
-std::vector<WorkingLine> renderStep(const Truss& truss, const Working& working, const Step& step) {
-    const Notation notation = notationOf(truss, working);
+std::vector<WorkingLine> renderStep(const Notation& notation, const Step& step) {
     Lines lines;
     if (step.kind == StepKind::Counting) {
         sentence(lines, countLine(notation));
-        formula(lines, LineRole::Equation, countingFormula(working.counting));
+        formula(lines, LineRole::Equation, countingFormula(notation));
     }
     if (step.kind == StepKind::WholeBody) {
         for (RichLine& line : wholeBodyLines(notation, step)) {
@@ -217,7 +215,7 @@ std::vector<WorkingLine> renderStep(const Truss& truss, const Working& working, 
         }
     }
     if (step.kind == StepKind::Check) {
-        sentence(lines, say(englishPhrases(), Phrase::CheckLeftOver));
+        sentence(lines, say(notation.book, Phrase::CheckLeftOver));
     }
     remarks(lines, notation, step, false);
     sentence(lines, zeroRuleLine(notation, step));
@@ -230,16 +228,17 @@ std::vector<WorkingLine> renderStep(const Truss& truss, const Working& working, 
     return lines;
 }
 
-std::vector<Passage> workingPassages(const Truss& truss, const Working& working,
-                                     SketchPaper paper) {
+std::vector<Passage> workingPassages(const PhraseBook& book, const Truss& truss,
+                                     const Working& working, SketchPaper paper) {
+    const Notation notation = notationOf(book, truss, working);
     std::vector<Passage> passages;
     for (std::size_t i = 0; i < working.steps.size(); ++i) {
         const Step& step = working.steps[i];
-        Passage passage{stepTitleLine(truss, working, step)};
-        for (Sketch& sketch : bodySketches(truss, working, i, paper)) {
+        Passage passage{stepTitleLine(notation, step)};
+        for (Sketch& sketch : bodySketches(notation, i, paper)) {
             passage.parts.push_back(std::move(sketch));
         }
-        for (WorkingLine& line : renderStep(truss, working, step)) {
+        for (WorkingLine& line : renderStep(notation, step)) {
             passage.parts.push_back(std::move(line));
         }
         passages.push_back(std::move(passage));
@@ -247,12 +246,12 @@ std::vector<Passage> workingPassages(const Truss& truss, const Working& working,
     return passages;
 }
 
-std::string workingText(const Truss& truss, const Working& working) {
-    return passagesText(workingPassages(truss, working));
+std::string workingText(const PhraseBook& book, const Truss& truss, const Working& working) {
+    return passagesText(workingPassages(book, truss, working));
 }
 
-std::string workingHtml(const Truss& truss, const Working& working) {
-    return passagesHtml(workingPassages(truss, working));
+std::string workingHtml(const PhraseBook& book, const Truss& truss, const Working& working) {
+    return passagesHtml(workingPassages(book, truss, working));
 }
 
 } // namespace gusset

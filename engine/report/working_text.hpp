@@ -1,7 +1,7 @@
 #pragma once
 // The working in words and signs, from its steps, in the class settings of the model.
 
-#include "hand/working.hpp"
+#include "report/notation.hpp"
 #include "report/passage.hpp"
 
 #include <string>
@@ -9,16 +9,16 @@
 
 namespace gusset {
 
-[[nodiscard]] std::vector<WorkingLine> renderStep(const Truss&, const Working&, const Step&);
+[[nodiscard]] std::vector<WorkingLine> renderStep(const Notation&, const Step&);
 // For the list of steps.
-[[nodiscard]] RichLine stepTitleLine(const Truss&, const Working&, const Step&);
-[[nodiscard]] std::string stepTitle(const Truss&, const Working&, const Step&);
+[[nodiscard]] RichLine stepTitleLine(const Notation&, const Step&);
+[[nodiscard]] std::string stepTitle(const Notation&, const Step&);
 // The whole, a step each.
-[[nodiscard]] std::vector<Passage> workingPassages(const Truss&, const Working&,
+[[nodiscard]] std::vector<Passage> workingPassages(const PhraseBook&, const Truss&, const Working&,
                                                    SketchPaper = SketchPaper::Page);
 // The whole, plain UTF-8, one line each.
-[[nodiscard]] std::string workingText(const Truss&, const Working&);
+[[nodiscard]] std::string workingText(const PhraseBook&, const Truss&, const Working&);
 // The whole as a fragment: headings, paragraphs, <math>.
-[[nodiscard]] std::string workingHtml(const Truss&, const Working&);
+[[nodiscard]] std::string workingHtml(const PhraseBook&, const Truss&, const Working&);
 
 } // namespace gusset

@@ -47,9 +47,7 @@ bool mayAssumeStiffness(const Truss& truss, Analysis& analysis) {
     for (Bar& bar : bars) {
         bar.stiffness = 1;
     }
-    analysis.assumed.push_back(
-        "E·A is taken to be the same for all members, as the model gives none: the forces "
-        "are right only if that is so.");
+    analysis.assumed.push_back(Assumption::EqualStiffness);
     return true;
 }
 

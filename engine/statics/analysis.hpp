@@ -6,7 +6,6 @@
 #include "statics/stiffness.hpp"
 
 #include <optional>
-#include <string>
 #include <vector>
 
 namespace gusset {
@@ -20,7 +19,7 @@ struct Analysis {
     Refactoring plan;       // empty until the equilibrium is factored again
     bool solvable = false;  // there are forces for any loads
     bool displaces = false; // and displacements
-    std::vector<std::string> assumed;
+    std::vector<Assumption> assumed;
     Issues faults; // why it can't be solved though it is stable
     Issues notes;
 };

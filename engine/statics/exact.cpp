@@ -16,19 +16,16 @@ struct ExactEquations {
     std::vector<RationalVec> directions; // of each column
     std::vector<RationalVec> loads;
     std::vector<JointId> reactionJoints; // of the columns behind the members
-    std::string whyNot;
+    WhyInexact whyNot;
 };
 
-std::string labelOf(const Truss& truss, JointId joint) { return truss.joints[joint.at()].label; }
-
 void readJoints(const Truss& truss, ExactEquations& equations) {
-    for (const Joint& joint : truss.joints) {
-        const std::optional<Rational> x = decimalOf(joint.at.x);
-        const std::optional<Rational> y = decimalOf(joint.at.y);
+    for (std::size_t i = 0; i < truss.joints.size(); ++i) {
+        const std::optional<Rational> x = decimalOf(truss.joints[i].at.x);
+        const std::optional<Rational> y = decimalOf(truss.joints[i].at.y);
         if (!x || !y) {
-            equations.whyNot =
-                "The coordinates of joint " + joint.label +
-                " are no decimals of at most fifteen digits: exact answers need these.";
+            equations.whyNot = {.reason = InexactReason::Coordinates,
+                                .joint = JointId{static_cast<int>(i)}};
             return;
         }
         equations.joints.push_back({*x, *y});
@@ -50,8 +47,7 @@ void readColumns(const Truss& truss, ExactEquations& equations) {
         }
         const std::optional<RationalVec> slope = slopeOf(support.reaction);
         if (!slope) {
-            equations.whyNot = "The roller at " + labelOf(truss, support.joint) +
-                               " has no slope of whole numbers: exact answers need one, as 3 : 4.";
+            equations.whyNot = {.reason = InexactReason::Slope, .joint = support.joint};
             return;
         }
         equations.directions.push_back(*slope);
@@ -152,25 +148,27 @@ void readLoads(const Truss& truss, const LoadChoice& choice, ExactEquations& equ
         if (exact && addLoad(truss.loads[i], *exact, equations)) {
             continue;
         }
-        equations.whyNot = "Load " + std::to_string(i + 1) +
-                           " has components that are no decimals: exact answers need decimals, or "
-                           "slopes as 3 : 4.";
+        equations.whyNot = {.reason = InexactReason::Components,
+                            .load = LoadId{static_cast<int>(i)}};
         return;
     }
+}
+
+bool isClear(const ExactEquations& equations) {
+    return equations.whyNot.reason == InexactReason::None;
 }
 
 ExactEquations equationsOf(const Truss& truss, const LoadChoice& choice) {
     ExactEquations equations;
     if (truss.members.size() > kLargestExact) {
-        equations.whyNot = "Exact answers are given up to " + std::to_string(kLargestExact) +
-                           " members: above, the answer is in floating point.";
+        equations.whyNot = {.reason = InexactReason::TooLarge};
         return equations;
     }
     readJoints(truss, equations);
-    if (equations.whyNot.empty()) {
+    if (isClear(equations)) {
         readColumns(truss, equations);
     }
-    if (equations.whyNot.empty()) {
+    if (isClear(equations)) {
         readLoads(truss, choice, equations);
     }
     return equations;
@@ -245,7 +243,7 @@ struct ExactTask::State {
         result.critical =
             counting.mechanisms > 0 && counting.members + counting.reactions == 2 * counting.joints;
         if (counting.redundants > 0) {
-            result.whyNot = "Exact forces are given where equilibrium alone settles them.";
+            result.whyNot = {.reason = InexactReason::Redundant};
             return;
         }
         std::vector<Rational> right;
@@ -261,7 +259,7 @@ struct ExactTask::State {
         if (balanced) {
             readForces(truss, equations, found, result);
         } else {
-            result.whyNot = "The truss is a mechanism that these loads set in motion.";
+            result.whyNot = {.reason = InexactReason::SetInMotion};
         }
     }
 };
@@ -271,7 +269,7 @@ ExactTask::ExactTask(const Truss& truss, const LoadChoice& choice)
     state_->truss = truss;
     state_->equations = equationsOf(truss, choice);
     state_->result.whyNot = state_->equations.whyNot;
-    state_->done = !state_->equations.whyNot.empty();
+    state_->done = !isClear(state_->equations);
     if (state_->done) {
         return;
     }

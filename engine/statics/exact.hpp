@@ -22,10 +22,25 @@ struct Surd {
 };
 [[nodiscard]] std::string textOf(const Surd&); // "-35√2/2"
 
+enum class InexactReason {
+    None,
+    Coordinates, // of a joint that are no decimals
+    Slope,       // of a roller at a joint, which is none of whole numbers
+    Components,  // of a load, which are no decimals
+    TooLarge,    // more members than kLargestExact
+    Redundant,   // equilibrium alone does not settle the forces
+    SetInMotion, // a mechanism, and the loads drive it
+};
+struct WhyInexact {
+    InexactReason reason = InexactReason::None;
+    JointId joint{};
+    LoadId load{};
+};
+
 struct ExactSolution {
-    bool read = false;           // the counting below is exact; else see whyNot
-    bool solved = false;         // and so are forces and reactions; else see whyNot
-    std::string whyNot;          // a sentence
+    bool read = false;   // the counting below is exact; else see whyNot
+    bool solved = false; // and so are forces and reactions; else see whyNot
+    WhyInexact whyNot;
     Counting counting;           // without the split into external and internal
     bool critical = false;       // m + r = 2j, and yet a mechanism
     std::vector<Surd> forces;    // in the model's force unit, a member each, tension positive

@@ -38,8 +38,8 @@ struct Areas { // m times the ordinates' unit
 struct PathAnalysis {
     Structure structure;
     std::vector<JointId> path;
-    std::vector<Response> responses;  // a joint of the path each
-    std::vector<std::string> assumed; // as in Solution
+    std::vector<Response> responses; // a joint of the path each
+    std::vector<Assumption> assumed; // as in Solution
 };
 // More of path joints times members than this is refused.
 inline constexpr std::size_t kLargestPath = 20'000'000;

@@ -23,7 +23,7 @@ struct InfluenceReport {
     InfluenceLine line;
     std::vector<Surd> exact; // of the ordinates, or empty
     std::vector<MovingResult> moving;
-    std::vector<std::string> assumed;
+    std::vector<Assumption> assumed;
 };
 
 // How many of the model's units of the effect, per unit of force, one SI unit of an ordinate is.

@@ -138,16 +138,15 @@ std::optional<RigidMotion> rigidMotionOf(const Structure& structure, const Mecha
     return motion;
 }
 
-std::vector<Mechanism> mechanismsOf(const Truss& truss, const Structure& structure,
-                                    const Equilibrium& equilibrium,
+std::vector<Mechanism> mechanismsOf(const Structure& structure, const Equilibrium& equilibrium,
                                     const std::vector<Vec2>& loads) {
     std::vector<Mechanism> mechanisms = nullSpace(equilibrium);
     for (std::size_t i = 0; i < mechanisms.size(); ++i) {
         Mechanism& mechanism = mechanisms[i];
         turnWith(mechanism, loads);
-        const Cures cures = curesOf(structure, mechanism);
+        mechanism.cures = curesOf(structure, mechanism);
+        const Cures& cures = mechanism.cures;
         mechanism.cure = cures.member ? *cures.member : cures.support.value_or(Cure{});
-        mechanism.says = inWords(truss, structure, mechanism, cures);
         if (!cures.member && !cures.support) {
             continue;
         }

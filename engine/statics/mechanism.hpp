@@ -1,5 +1,5 @@
 #pragma once
-// The ways in which a truss can move, what would hold it, and both in words. The velocities are the
+// The ways in which a truss can move, and what would hold it. The velocities are the
 // left null space of the equilibrium matrix (Pellegrino & Calladine 1986).
 
 #include "statics/equilibrium.hpp"
@@ -8,8 +8,8 @@ namespace gusset {
 
 // The first kMechanismsShown mechanisms, those that move few joints before those that move many;
 // each in the sense in which the loads drive it, if they do.
-[[nodiscard]] std::vector<Mechanism>
-mechanismsOf(const Truss&, const Structure&, const Equilibrium&, const std::vector<Vec2>& loads);
+[[nodiscard]] std::vector<Mechanism> mechanismsOf(const Structure&, const Equilibrium&,
+                                                  const std::vector<Vec2>& loads);
 
 // A motion of some joints as one rigid body.
 struct RigidMotion {
@@ -21,17 +21,8 @@ struct RigidMotion {
 [[nodiscard]] std::optional<RigidMotion> rigidMotionOf(const Structure&, const Mechanism&,
                                                        const std::vector<JointId>&);
 
-// A cure, found by looking for a member between joints that are near each other and a support at
-// joints that move far. One of the two may be missing.
-struct Cures {
-    std::optional<Cure> member;
-    std::optional<Cure> support;
-};
 [[nodiscard]] Cures curesOf(const Structure&, const Mechanism&);
 // How fast the mechanism would stretch the cure; it holds the mechanism unless this is zero.
 [[nodiscard]] double rateOf(const Structure&, const Mechanism&, const Cure&);
-
-// What moves and what would cure it, in one sentence.
-[[nodiscard]] std::string inWords(const Truss&, const Structure&, const Mechanism&, const Cures&);
 
 } // namespace gusset

@@ -75,13 +75,13 @@ Issues unknownChoice(const Truss& truss, const LoadChoice& choice) {
     return faults;
 }
 
-void readStructure(const Truss& truss, const Analysis& analysis, Solution& solution) {
+void readStructure(const Analysis& analysis, Solution& solution) {
     solution.counting = analysis.equilibrium.counting;
     solution.status = analysis.status;
     solution.redundants = redundantsOf(analysis.structure, analysis.equilibrium);
     if (analysis.status == Status::Mechanism) {
         solution.mechanisms =
-            mechanismsOf(truss, analysis.structure, analysis.equilibrium, solution.loads);
+            mechanismsOf(analysis.structure, analysis.equilibrium, solution.loads);
     }
     solution.assumed = analysis.assumed;
     solution.errors.insert(solution.errors.end(), analysis.faults.begin(), analysis.faults.end());
@@ -109,7 +109,7 @@ Solution solveBy(Analysis& analysis, const Truss& truss, const LoadChoice& choic
     solution.loads = jointLoads(truss, structure, choice);
     solution.moments = bendingMoments(truss, structure, choice);
     analyseAgain(truss, std::move(structure), analysis);
-    readStructure(truss, analysis, solution);
+    readStructure(analysis, solution);
     // A mechanism may happen to be in equilibrium under its loads; without any, that says nothing.
     const bool worthwhile = analysis.solvable || hasLoad(solution.loads);
     if (!solution.errors.empty() || !worthwhile) {

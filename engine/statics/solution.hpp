@@ -7,7 +7,7 @@
 #include "model/truss.hpp"
 #include "statics/structure.hpp"
 
-#include <string>
+#include <optional>
 #include <vector>
 
 namespace gusset {
@@ -40,12 +40,19 @@ struct Cure {
     double reaction = 90; // else a roller whose reaction has this direction, degrees
 };
 
+// A member between joints that are near each other, and a support at a joint that moves far. One of
+// the two may be missing.
+struct Cures {
+    std::optional<Cure> member;
+    std::optional<Cure> support;
+};
+
 // A way the truss can move without any member changing its length.
 struct Mechanism {
     std::vector<Vec2> velocities; // one a joint, the largest has length 1
     std::vector<JointId> moving;  // joints whose velocity is not zero
-    Cure cure;
-    std::string says; // what moves and what would cure it
+    Cure cure;                    // one of the cures
+    Cures cures;
 };
 
 inline constexpr std::size_t kMechanismsShown = 12; // Counting tells how many there are
@@ -58,6 +65,9 @@ struct Redundant {
 };
 
 inline constexpr std::size_t kRedundantsShown = 12; // Counting tells how many there are
+
+// What results rest on that the model doesn't say.
+enum class Assumption { EqualStiffness }; // E·A is the same for all members
 
 struct Solution {
     Status status = Status::Invalid;
@@ -84,8 +94,7 @@ struct Solution {
     std::vector<double>
         moments; // N·m, a member each: the largest by which loads between its joints
                  // bend it, as a simple beam; positive sagging; empty if there are none
-    std::vector<std::string>
-        assumed; // sentences: what the results rest on that the model doesn't say
+    std::vector<Assumption> assumed;
     // Faults of the model. With some, such as a temperature change without α, the structure is
     // still read, and only its forces stay open.
     Issues errors;

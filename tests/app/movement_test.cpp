@@ -99,7 +99,7 @@ TEST_CASE("the caption of the board states the scale, and the joint that moves m
         return std::any_of(scene.labels.begin(), scene.labels.end(),
                            [&](const LabelMark& label) { return label.text == text; });
     };
-    CHECK(shows("Displacements drawn " + timesText(times)));
+    CHECK(shows("Displacements drawn " + timesText(board.state.truss, times)));
     // √(0.2375² + 0.05625²) mm: C moves along with half of what AB grows by.
     CHECK(shows("0.244\u2009mm"));
 }

@@ -272,6 +272,20 @@ TEST_CASE("Twenty issues are told at once, no more") {
     CHECK(read.issues().size() == kMostIssues);
 }
 
+TEST_CASE("The sign of decimals is kept with the class, and the usual point goes unsaid") {
+    const std::string text =
+        with(R"("gusset":1,)", R"("gusset":1,"class":{"numbers":{"sign":","}},)");
+    const Truss commas = truss(text);
+    CHECK(commas.classSettings.decimalSign == ',');
+    CHECK_THAT(writeModel(commas), ContainsSubstring(R"("sign": ",")"));
+    CHECK(truss(writeModel(commas)).classSettings == commas.classSettings);
+    CHECK(writeModel(truss(kTriangle)).find("sign") == std::string::npos);
+    // What machines read keeps the point.
+    CHECK_THAT(writeResults(commas, solve(commas)), ContainsSubstring("6.66666666667"));
+    CHECK_FALSE(
+        readModel(with(R"("gusset":1,)", R"("gusset":1,"class":{"numbers":{"sign":"'"}},)")).ok());
+}
+
 TEST_CASE("Results name status, counting, reactions and forces in the order of the model") {
     const Truss it = truss(kTriangle);
     const std::string results = writeResults(it, solve(it));
@@ -289,9 +303,10 @@ TEST_CASE("Results name status, counting, reactions and forces in the order of t
 TEST_CASE("Results of a mechanism hold its velocities and a sentence, and no forces") {
     Truss it = truss(kTriangle);
     it.supports.pop_back();
-    const std::string results = writeResults(it, solve(it));
+    const std::string results = writeResults(it, solve(it), {.mechanisms = {"It slides."}});
     CHECK_THAT(results, ContainsSubstring(R"("status": "mechanism")"));
     CHECK_THAT(results, ContainsSubstring(R"("velocities")"));
+    CHECK_THAT(results, ContainsSubstring(R"("says": "It slides.")"));
     CHECK(results.find("\"force\"") == std::string::npos);
 }
 

@@ -23,7 +23,9 @@ Truss exactly(Truss truss) {
 
 Working workingOf(const Truss& truss) { return workOut(truss, {}, solve(truss)); }
 
-std::string textOf(const Truss& truss) { return workingText(truss, workingOf(truss)); }
+std::string textOf(const Truss& truss) {
+    return workingText(englishPhrases(), truss, workingOf(truss));
+}
 
 bool contains(const std::string& text, const std::string& part) {
     return text.find(part) != std::string::npos;
@@ -53,7 +55,7 @@ TEST_CASE(
     CHECK(contains(text, "F_AC = 10\u221A5\u2009kN \u2248 22.36\u2009kN (tension)\n"));
     CHECK(contains(text, "F_BC = \u221220\u2009kN (compression)\n"));
     CHECK(contains(text, "sin\u2009\u03B1 = 1/\u221A5, cos\u2009\u03B1 = 2/\u221A5\n"));
-    const std::string html = workingHtml(bracket(), workingOf(bracket()));
+    const std::string html = workingHtml(englishPhrases(), bracket(), workingOf(bracket()));
     CHECK(contains(html, "<mn>10</mn><msqrt><mn>5</mn></msqrt>"));
     CHECK(contains(html, "<mfrac><mn>1</mn><msqrt><mn>5</mn></msqrt></mfrac>"));
 }
@@ -71,7 +73,7 @@ TEST_CASE("a fraction stands in brackets before what it is multiplied with") {
 TEST_CASE("a root over a fraction stays one number, in text and in MathML") {
     const Truss truss;
     const Working working;
-    const Notation notation = notationOf(truss, working);
+    const Notation notation = notationOf(englishPhrases(), truss, working);
     const auto written = [&](const char* above, const char* root, const char* below) {
         return plainText(runsOf(surdTokens(notation, {above, root, below, 0.0})));
     };

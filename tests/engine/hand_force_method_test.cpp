@@ -24,7 +24,7 @@ bool contains(const std::string& text, const std::string& part) {
 }
 
 std::string textOf(const Truss& truss) {
-    return passagesText(forceMethodPassages(truss, methodOf(truss)));
+    return passagesText(forceMethodPassages(englishPhrases(), truss, methodOf(truss)));
 }
 
 //  D---C
@@ -134,7 +134,8 @@ TEST_CASE("the printed sums and equations of the force method hold to the digits
         }
         const ForceMethod method = methodOf(truss);
         INFO("seed " << seed);
-        const FormulaReading reading = readFormulas(forceMethodPassages(truss, method));
+        const FormulaReading reading =
+            readFormulas(forceMethodPassages(englishPhrases(), truss, method));
         REQUIRE(reading.objection == "");
         equations += reading.equations;
         if (method.end == ForceMethodEnd::Complete) {

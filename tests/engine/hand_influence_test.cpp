@@ -35,7 +35,8 @@ bool contains(const std::string& text, const std::string& part) {
 }
 
 std::string textOf(const Truss& truss, const std::vector<JointId>& path, const Effect& effect) {
-    return passagesText(influencePassages(truss, influenceByHand(truss, path, effect), effect));
+    return passagesText(
+        influencePassages(englishPhrases(), truss, influenceByHand(truss, path, effect)));
 }
 
 // Up to `most` joints in a row, each joined to the next, going to the right all the way.

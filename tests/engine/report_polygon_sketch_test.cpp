@@ -45,12 +45,17 @@ bool shows(const Sketch& sketch, const std::string& text) {
                        [&](const auto& words) { return plainText(words.words) == text; });
 }
 
+Sketch spacesOf(const Truss& truss, const Solution& solution, const ForcePolygon& polygon) {
+    const Working working = workOut(truss, {}, solution);
+    return spacesSketch(notationOf(englishPhrases(), truss, working), polygon);
+}
+
 } // namespace
 
 TEST_CASE("every line of a drawn polygon has its force to scale, parallel to it on paper") {
     const int count = forEveryPolygon([](const Truss& truss, const Solution& solution,
                                          const ForcePolygon& polygon) {
-        const PolygonDrawing drawing = polygonDrawing(truss, polygon, {});
+        const PolygonDrawing drawing = polygonDrawing(englishPhrases(), truss, polygon, {});
         REQUIRE(drawing.lines.size() == polygon.lines.size());
         for (std::size_t i = 0; i < polygon.lines.size(); ++i) {
             const PolygonLine& line = polygon.lines[i];
@@ -70,7 +75,7 @@ TEST_CASE("every line of a drawn polygon has its force to scale, parallel to it 
 TEST_CASE("the scale is the largest round one at which the polygon fits") {
     forEveryPolygon([](const Truss& truss, const Solution&, const ForcePolygon& polygon) {
         const PolygonLook look;
-        const PolygonDrawing drawing = polygonDrawing(truss, polygon, look);
+        const PolygonDrawing drawing = polygonDrawing(englishPhrases(), truss, polygon, look);
         double wide = 0;
         double high = 0;
         for (const PolygonSpace& a : polygon.spaces) {
@@ -100,7 +105,8 @@ TEST_CASE("polygons can be read at every stage of their drawing, and letters onl
                 PolygonLook look;
                 look.drawn = drawn;
                 look.lit = drawn - 1;
-                const PolygonDrawing drawing = polygonDrawing(truss, polygon, look);
+                const PolygonDrawing drawing =
+                    polygonDrawing(englishPhrases(), truss, polygon, look);
                 INFO(drawn << " lines");
                 REQUIRE(static_cast<int>(drawing.lines.size()) == drawn);
                 REQUIRE(faultOfSketch(drawing.sketch) == "");
@@ -112,7 +118,7 @@ TEST_CASE("polygons can be read at every stage of their drawing, and letters onl
 
 TEST_CASE("the truss beside its polygon has the letter of every space") {
     forEveryPolygon([](const Truss& truss, const Solution& solution, const ForcePolygon& polygon) {
-        const Sketch sketch = spacesSketch(truss, workOut(truss, {}, solution), polygon);
+        const Sketch sketch = spacesOf(truss, solution, polygon);
         REQUIRE(faultOfSketch(sketch) == "");
         for (const PolygonSpace& space : polygon.spaces) {
             REQUIRE(shows(sketch, space.name));
@@ -123,7 +129,8 @@ TEST_CASE("the truss beside its polygon has the letter of every space") {
 TEST_CASE("the polygon of a gable is drawn 1 cm to 2.5 kN, with a bar of two centimetres") {
     // 24 kN high: 9.6 cm = 363 px of 400 at 2.5 kN, 454 px at 2 kN
     const Truss truss = gable();
-    const PolygonDrawing drawing = polygonDrawing(truss, forcePolygon(truss, {}, solve(truss)), {});
+    const PolygonDrawing drawing =
+        polygonDrawing(englishPhrases(), truss, forcePolygon(truss, {}, solve(truss)), {});
     CHECK_THAT(drawing.perCentimetre, WithinRel(2.5, 1e-12));
     CHECK(shows(drawing.sketch, "1 cm = 2.5\u2009kN"));
     CHECK(std::any_of(drawing.sketch.lines.begin(), drawing.sketch.lines.end(), [](const auto& it) {
@@ -147,13 +154,14 @@ TEST_CASE("spaces whose points fall together share one place for their letters")
     pin(truss, "A");
     roller(truss, "B");
     force(truss, "D", 0, -24);
-    const PolygonDrawing drawing = polygonDrawing(truss, forcePolygon(truss, {}, solve(truss)), {});
+    const PolygonDrawing drawing =
+        polygonDrawing(englishPhrases(), truss, forcePolygon(truss, {}, solve(truss)), {});
     CHECK(shows(drawing.sketch, "1, 2"));
 }
 
 TEST_CASE("a touch finds the nearest line within reach, and none farther off") {
     forEveryPolygon([](const Truss& truss, const Solution&, const ForcePolygon& polygon) {
-        const PolygonDrawing drawing = polygonDrawing(truss, polygon, {});
+        const PolygonDrawing drawing = polygonDrawing(englishPhrases(), truss, polygon, {});
         for (const SketchStroke& line : drawing.lines) {
             const Vec2 middle = 0.5 * (line.a + line.b);
             if (length(line.b - line.a) < 1) {
@@ -172,8 +180,8 @@ TEST_CASE("a touch finds the nearest line within reach, and none farther off") {
 TEST_CASE("two sketches side by side keep their marks apart") {
     const Truss truss = gable();
     const ForcePolygon polygon = forcePolygon(truss, {}, solve(truss));
-    const Sketch left = spacesSketch(truss, workOut(truss, {}, solve(truss)), polygon);
-    const Sketch right = polygonDrawing(truss, polygon, {}).sketch;
+    const Sketch left = spacesOf(truss, solve(truss), polygon);
+    const Sketch right = polygonDrawing(englishPhrases(), truss, polygon, {}).sketch;
     const Sketch both = sideBySide(left, right, 24);
     CHECK(faultOfSketch(both) == "");
     CHECK(both.words.size() == left.words.size() + right.words.size());

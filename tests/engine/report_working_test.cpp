@@ -16,7 +16,8 @@ namespace {
 
 std::string workedText(const Truss& truss) {
     const Solution solution = solve(truss);
-    return truss.title + "\n\n" + workingText(truss, workOut(truss, {}, solution));
+    return truss.title + "\n\n" +
+           workingText(englishPhrases(), truss, workOut(truss, {}, solution));
 }
 
 } // namespace
@@ -33,7 +34,8 @@ TEST_CASE("the force method of each reviewed truss reads as it was reviewed") {
     for (const auto& [file, truss] : support::redundantTrusses()) {
         INFO("tests/data/working/" << file << ".txt");
         const ForceMethod method = forceMethod(truss, {}, solve(truss));
-        CHECK(truss.title + "\n\n" + passagesText(forceMethodPassages(truss, method)) ==
+        CHECK(truss.title + "\n\n" +
+                  passagesText(forceMethodPassages(englishPhrases(), truss, method)) ==
               support::repositoryFile("tests/data/working/" + file + ".txt"));
     }
 }
@@ -42,7 +44,8 @@ TEST_CASE("the influence line of a reviewed truss reads as it was reviewed") {
     for (const auto& [file, truss, path, effect] : support::influenceTrusses()) {
         INFO("tests/data/working/" << file << ".txt");
         const InfluenceByHand line = influenceByHand(truss, path, effect);
-        CHECK(truss.title + "\n\n" + passagesText(influencePassages(truss, line, effect)) ==
+        CHECK(truss.title + "\n\n" +
+                  passagesText(influencePassages(englishPhrases(), truss, line)) ==
               support::repositoryFile("tests/data/working/" + file + ".txt"));
     }
 }

@@ -50,7 +50,9 @@ void checkReading(const Solution& kept, const Solution& fresh) {
     CHECK(kept.assumed == fresh.assumed);
     REQUIRE(kept.mechanisms.size() == fresh.mechanisms.size());
     for (std::size_t i = 0; i < kept.mechanisms.size(); ++i) {
-        CHECK(kept.mechanisms[i].says == fresh.mechanisms[i].says);
+        CHECK(kept.mechanisms[i].cure.a == fresh.mechanisms[i].cure.a);
+        CHECK(kept.mechanisms[i].cure.b == fresh.mechanisms[i].cure.b);
+        CHECK(kept.mechanisms[i].cure.support == fresh.mechanisms[i].cure.support);
         CHECK(apart(components(kept.mechanisms[i].velocities),
                     components(fresh.mechanisms[i].velocities)) <= kSame);
     }

@@ -48,6 +48,10 @@ const faults = {
     'the app knows Dear ImGui': ['web/app/a.cpp', '#include <imgui.h>\n'],
     'a test includes json': ['tests/engine/a.cpp', '#include <nlohmann/json.hpp>\n'],
     'the engine prints': ['engine/statics/a.cpp', 'void f() { std::printf("x"); }\n'],
+    'a sentence chooses its language': [
+        'engine/report/a.cpp',
+        'std::string f() { return sayPlain(englishPhrases(), Phrase::Up); }\n',
+    ],
     'the engine uses streams': ['engine/report/a.cpp', '#include <sstream>\n'],
     'a header can be read twice': ['engine/core/a.hpp', 'struct A {};\n'],
 };

@@ -123,6 +123,7 @@ Truss randomRichTruss(std::uint64_t seed) {
     }
     truss.units.force = random.oneIn(2) ? ForceUnit::kN : ForceUnit::kip;
     truss.classSettings.digits = random.integer(0, 6);
+    truss.classSettings.decimalSign = random.integer(0, 1) == 1 ? ',' : '.';
     truss.exercise = random.oneIn(2) ? "" : R"({"ask":["forces"]})";
     truss.unknown = random.oneIn(2) ? "" : R"({"made":{"by":"a test"}})";
     return truss;

@@ -3,8 +3,9 @@
 #include "app/cell_readers.hpp"
 #include "app/paste.hpp"
 #include "app/property_cells.hpp"
-#include "report/number.hpp"
+#include "report/results_text.hpp"
 
+#include <algorithm>
 #include <array>
 #include <cstdlib>
 #include <string_view>
@@ -245,12 +246,32 @@ std::string cellText(const Truss& truss, const Cell& cell) {
     return number ? shortestNumber(*number) : wordsIn(truss, cell);
 }
 
+namespace {
+
+// Several numbers in one cell: "0, -5" or "A 1200, r 25".
+bool holdsFigures(const Cell& cell) {
+    return (cell.table == CellTable::Supports && cell.column == column::kSupportSettle) ||
+           (cell.table == CellTable::Sections && cell.column == column::kSectionMake);
+}
+
+// Where a comma is the sign of decimals, a semicolon parts the numbers.
+std::string withClassSign(const Truss& truss, std::string text) {
+    if (truss.classSettings.decimalSign == ',') {
+        std::replace(text.begin(), text.end(), ',', ';');
+        std::replace(text.begin(), text.end(), '.', ',');
+    }
+    return text;
+}
+
+} // namespace
+
 std::string cellLook(const Truss& truss, const Cell& cell) {
     const std::optional<double> number = numberIn(truss, cell);
     if (!number) {
-        return wordsIn(truss, cell);
+        const std::string words = wordsIn(truss, cell);
+        return holdsFigures(cell) ? withClassSign(truss, words) : words;
     }
-    return formatNumber(*number, {NumberForm::Significant, 6, '.', false});
+    return formatNumber(*number, typedStyleOf(truss));
 }
 
 Outcome<Edit> cellEdit(const Truss& truss, const Cell& cell, const std::string& text) {

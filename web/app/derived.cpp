@@ -1,6 +1,7 @@
 #include "app/derived.hpp"
 
 #include "exchange/link.hpp"
+#include "report/solution_text.hpp"
 
 #include <algorithm>
 
@@ -23,12 +24,12 @@ void derive(const AppState& state, Derived& derived) {
         return;
     }
     derived.solution = derived.solver.solve(state.truss, state.choice);
-    derived.forces = forceRows(state.truss, derived.solution);
+    derived.forces = forceRows(*state.book, state.truss, derived.solution);
     derived.reactions = reactionRows(state.truss, derived.solution);
-    derived.verdict = verdict(state.truss, derived.solution);
+    derived.verdict = verdict(*state.book, state.truss, derived.solution);
     derived.movements = movementRows(state.truss, derived.solution);
     derived.stretches = stretchRows(state.truss, derived.solution);
-    derived.movementLines = movementLines(state.truss, derived.solution);
+    derived.movementLines = movementLines(*state.book, state.truss, derived.solution);
     derived.exactTask.reset();
     derived.exactDone = false;
     derived.exactForces.clear();
@@ -57,7 +58,7 @@ bool deriveExact(const AppState& state, Derived& derived, std::chrono::microseco
         const std::string text = textOf(force); // ASCII; read by people it has a true minus
         derived.exactForces.push_back(text[0] == '-' ? "\u2212" + text.substr(1) : text);
     }
-    derived.exactWhyNot = exact.whyNot;
+    derived.exactWhyNot = inexactSentence(*state.book, state.truss, exact.whyNot);
     derived.exactTask.reset();
     derived.exactDone = true;
     return false;

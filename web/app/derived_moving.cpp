@@ -1,6 +1,7 @@
 #include "app/derived_moving.hpp"
 
 #include "report/influence_by_hand_text.hpp"
+#include "report/solution_text.hpp"
 
 #include "model/validate.hpp"
 #include "statics/load_paths.hpp"
@@ -141,30 +142,34 @@ std::vector<Surd> exactOf(const InfluenceShown& shown) {
     return ordinates;
 }
 
-void describe(const Truss& truss, InfluenceShown& shown) {
+void describe(const AppState& state, InfluenceShown& shown) {
+    const Truss& truss = state.truss;
+    const PhraseBook& book = *state.book;
     const InfluenceReport& report = *shown.report;
     shown.at =
         std::clamp(shown.view.at.value_or(largestAt(report.line)), 0.0, report.line.at.back());
     shown.ordinate = ordinateAt(report.line, shown.at);
     shown.value = signedOrdinate(truss, report, shown.ordinate);
-    shown.title = influenceSentence(truss, report);
-    shown.reading = readingSentence(truss, report, shown.at);
-    shown.areas = areaSentence(truss, report);
+    shown.title = influenceSentence(book, truss, report);
+    shown.reading = readingSentence(book, truss, report, shown.at);
+    shown.areas = areaSentence(book, truss, report);
     shown.ordinates = ordinateRows(truss, report);
-    shown.moving = movingLines(truss, report);
+    shown.assumed = assumptionSentences(book, report.assumed);
+    shown.moving = movingLines(book, truss, report);
     shown.look = {.width = shown.width, .mark = shown.at};
-    shown.sketch = influenceSketch(truss, report, shown.look);
+    shown.sketch = influenceSketch(book, truss, report, shown.look);
 }
 
-void deriveMembers(const Truss& truss, InfluenceShown& shown) {
+void deriveMembers(const AppState& state, InfluenceShown& shown) {
+    const Truss& truss = state.truss;
     if (!shown.view.members || !shown.members.empty()) {
         return;
     }
     for (const MovingLoad& load : truss.moving) {
         if (load.path == shown.analysis->path) {
-            shown.members.push_back(
-                {captionUnder(load.id),
-                 movingRows(truss, load.path, membersUnder(truss, *shown.analysis, load))});
+            shown.members.push_back({captionUnder(*state.book, load.id),
+                                     movingRows(*state.book, truss, load.path,
+                                                membersUnder(truss, *shown.analysis, load))});
         }
     }
 }
@@ -182,8 +187,9 @@ void deriveByHand(const AppState& state, InfluenceShown& shown) {
     if (!shown.view.byHand || current) {
         return;
     }
-    shown.byHand = influencePassages(state.truss, influenceByHand(state.truss, path, shown.effect),
-                                     shown.effect, SketchPaper::Column);
+    shown.byHand =
+        influencePassages(*state.book, state.truss,
+                          influenceByHand(state.truss, path, shown.effect), SketchPaper::Column);
     shown.byHandRevision = state.revision;
     shown.byHandEffect = shown.effect;
     shown.byHandPath = path;
@@ -211,10 +217,8 @@ void makeInfluence(const AppState& state, InfluenceShown& shown) {
     const std::optional<Effect> effect = effectFor(truss, shown.selection, shown.view.horizontal);
     if (shown.paths.empty() || !effect) {
         shown.analysis.reset();
-        shown.says = shown.paths.empty()
-                         ? "No chain of members leads across the truss: draw one, or pick the "
-                           "joints of a path."
-                         : "The truss has no support yet: put one where it rests.";
+        shown.says =
+            sayPlain(*state.book, shown.paths.empty() ? Phrase::NoPath : Phrase::NoSupportForLine);
         return;
     }
     shown.effect = *effect;
@@ -229,8 +233,8 @@ void makeInfluence(const AppState& state, InfluenceShown& shown) {
     }
     shown.report = std::move(report).value();
     shown.report->exact = exactOf(shown);
-    describe(truss, shown);
-    deriveMembers(truss, shown);
+    describe(state, shown);
+    deriveMembers(state, shown);
     deriveByHand(state, shown);
 }
 
@@ -327,7 +331,7 @@ void deriveEnvelope(const AppState& state, EnvelopeShown& shown) {
     shown.hasChoice = cases.size() > 1 && combinations.size() > 1;
     const bool takesCases = cases.size() > 1 && (wantsCases || combinations.size() < 2);
     const std::vector<LoadChoice>& choices = takesCases ? cases : combinations;
-    shown.says = envelopeSentence(choices);
+    shown.says = envelopeSentence(*state.book, choices);
     if (choices.size() < 2) {
         return;
     }

@@ -58,6 +58,7 @@ struct InfluenceShown {
     Effect effect;
     bool canTurn = false; // the effect has a horizontal twin
     std::optional<InfluenceReport> report;
+    std::vector<std::string> assumed; // what it rests on, in sentences
 
     double at = 0;       // m from the start: where it is read
     double ordinate = 0; // there, N per N or m per N

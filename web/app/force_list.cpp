@@ -12,11 +12,11 @@ bool isWanted(const AppState& state, const ForceRow& row) {
     case ForceFilter::All:
         return true;
     case ForceFilter::Tension:
-        return row.letter == "T";
+        return row.sense == Sense::Tension;
     case ForceFilter::Compression:
-        return row.letter == "C";
+        return row.sense == Sense::Compression;
     case ForceFilter::Zero:
-        return row.letter != "T" && row.letter != "C";
+        return row.sense == Sense::Zero;
     case ForceFilter::Picked:
         return std::find(picked.begin(), picked.end(), row.member) != picked.end();
     }

@@ -2,7 +2,7 @@
 
 #include "app/cell_readers.hpp"
 #include "model/quantity_input.hpp"
-#include "report/number.hpp"
+#include "report/results_text.hpp"
 
 #include <algorithm>
 #include <array>
@@ -294,8 +294,7 @@ std::string listText(const Truss& truss, const ListField& field) {
 
 std::string listLook(const Truss& truss, const ListField& field) {
     const std::optional<double> number = numberIn(truss, field);
-    return number ? formatNumber(*number, {NumberForm::Significant, 6, '.', false})
-                  : nameIn(truss, field);
+    return number ? formatNumber(*number, typedStyleOf(truss)) : nameIn(truss, field);
 }
 
 Outcome<Edit> listEdit(const Truss& truss, const ListField& field, const std::string& typed) {

@@ -8,7 +8,6 @@
 #include "report/force_method_text.hpp"
 #include "report/force_polygon_text.hpp"
 #include "report/movement_text.hpp"
-#include "report/phrases.hpp"
 #include "report/unit_load_text.hpp"
 #include "report/working_text.hpp"
 
@@ -34,18 +33,20 @@ struct Maker {
     ShownWorking& shown;
 
     [[nodiscard]] const Truss& truss() const { return state.truss; }
+    [[nodiscard]] const PhraseBook& book() const { return *state.book; }
 
     void steps(Working working) {
-        shown.passages = workingPassages(truss(), working, SketchPaper::Column);
+        shown.passages = workingPassages(book(), truss(), working, SketchPaper::Column);
         shown.working = std::move(working);
     }
-    void ask(Phrase phrase) { shown.asks = sayPlain(englishPhrases(), phrase); }
+    void ask(Phrase phrase) { shown.asks = sayPlain(book(), phrase); }
 };
 
 void makeTruss(Maker& maker) {
     if (maker.solution.status == Status::Indeterminate) {
-        maker.shown.passages = forceMethodPassages(
-            maker.truss(), forceMethod(maker.truss(), maker.state.choice, maker.solution));
+        maker.shown.passages =
+            forceMethodPassages(maker.book(), maker.truss(),
+                                forceMethod(maker.truss(), maker.state.choice, maker.solution));
         return;
     }
     maker.steps(workOut(maker.truss(), maker.state.choice, maker.solution));
@@ -116,16 +117,18 @@ void makeDisplacement(Maker& maker) {
     }
     const DisplacementAxis axis =
         state.notebook.horizontal ? DisplacementAxis::X : DisplacementAxis::Y;
-    maker.shown.passages = {unitLoadPassage(
-        maker.truss(), unitLoadTable(maker.truss(), state.choice, maker.solution, joint, axis))};
+    maker.shown.passages = {
+        unitLoadPassage(maker.book(), maker.truss(),
+                        unitLoadTable(maker.truss(), state.choice, maker.solution, joint, axis))};
 }
 
 void makePolygon(Maker& maker) {
     ForcePolygon polygon = forcePolygon(maker.truss(), maker.state.choice, maker.solution);
-    maker.shown.passages = {forcePolygonPassage(maker.truss(), polygon)};
+    maker.shown.passages = {forcePolygonPassage(maker.book(), maker.truss(), polygon)};
     if (polygon.refusal == PolygonRefusal::None) {
         const Working working = workOut(maker.truss(), maker.state.choice, maker.solution);
-        maker.shown.spaces = spacesSketch(maker.truss(), working, polygon, SketchPaper::Column);
+        maker.shown.spaces = spacesSketch(notationOf(maker.book(), maker.truss(), working), polygon,
+                                          SketchPaper::Column);
     }
     maker.shown.polygon = std::move(polygon);
 }
@@ -153,7 +156,7 @@ void drawPolygon(const AppState& state, ShownWorking& shown) {
         return;
     }
     shown.drawing =
-        polygonDrawing(state.truss, shown.polygon,
+        polygonDrawing(*state.book, state.truss, shown.polygon,
                        {.drawn = drawn, .lit = lit, .width = kPolygonSide, .height = kPolygonSide});
     shown.drawn = drawn;
     shown.lit = lit;

@@ -6,6 +6,7 @@
 #include "canvas/camera.hpp"
 #include "model/edit.hpp"
 #include "model/truss.hpp"
+#include "report/phrases.hpp"
 #include "statics/structure.hpp"
 
 #include <cstdint>
@@ -148,6 +149,8 @@ struct Message {
 };
 
 struct AppState {
+    // The language of the working and the results: the page chooses it here, and nowhere else.
+    const PhraseBook* book = &englishPhrases();
     Truss truss;                 // as shown: during a gesture with the gesture applied
     Truss committed;             // as in the history
     std::optional<Edit> pending; // of the gesture: `truss` is `committed` with this

@@ -8,17 +8,19 @@ namespace gusset {
 
 namespace {
 
-std::string counted(std::size_t count, std::string_view one) {
-    return std::to_string(count) + " " + std::string(one) + (count == 1 ? "" : "s");
+std::string heading(const PhraseBook& book, Phrase phrase) {
+    return "<h3>" + escapeHtml(sayPlain(book, phrase)) + "</h3>\n";
 }
 
 } // namespace
 
 std::string twinHtml(const AppState& state, const Derived& derived) {
     const Truss& truss = state.truss;
-    std::string html =
-        "<h2>" + escapeHtml(truss.title.empty() ? "Untitled truss" : truss.title) + "</h2>\n";
-    html += resultsHtml(truss, derived.solution);
+    const PhraseBook& book = *state.book;
+    const std::string title =
+        truss.title.empty() ? sayPlain(book, Phrase::UntitledTruss) : truss.title;
+    std::string html = "<h2>" + escapeHtml(title) + "</h2>\n";
+    html += resultsHtml(book, truss, derived.solution);
     html += "<h3>The model</h3>\n";
     html += "<p>A value that is pressed can be typed over.</p>\n";
     html += modelTablesHtml(truss);
@@ -27,38 +29,45 @@ std::string twinHtml(const AppState& state, const Derived& derived) {
 
 std::string movingHtml(const AppState& state, const Derived& derived) {
     const Truss& truss = state.truss;
+    const PhraseBook& book = *state.book;
     const auto line = [](const std::string& text) { return "<p>" + escapeHtml(text) + "</p>\n"; };
     if (showsEnvelope(state)) {
         const EnvelopeShown& shown = derived.envelope;
-        return "<h3>Envelope</h3>\n" +
+        return heading(book, Phrase::EnvelopeHeading) +
                (shown.rows.empty() ? line(shown.says)
-                                   : tableHtml(envelopeTable(truss, shown.says, shown.rows)));
+                                   : tableHtml(envelopeTable(book, truss, shown.says, shown.rows)));
     }
     if (!showsInfluence(state)) {
         return {};
     }
     const InfluenceShown& shown = derived.influence;
-    std::string html = "<h3>Influence line</h3>\n";
+    std::string html = heading(book, Phrase::InfluenceHeading);
     if (!shown.report) {
         return html + line(shown.says);
     }
-    html +=
-        line(shown.reading) + tableHtml(ordinateTable(truss, *shown.report)) + line(shown.areas);
+    html += line(shown.reading) + tableHtml(ordinateTable(book, truss, *shown.report)) +
+            line(shown.areas);
     for (const std::string& moving : shown.moving) {
         html += line(moving);
     }
     for (const MembersUnder& under : shown.members) {
-        html += tableHtml(envelopeTable(truss, under.caption, under.rows));
+        html += tableHtml(envelopeTable(book, truss, under.caption, under.rows));
     }
     return html;
 }
 
 std::string boardSummary(const AppState& state, const Derived& derived) {
     const Truss& truss = state.truss;
-    std::string text = "The board: " + counted(truss.joints.size(), "joint") + ", " +
-                       counted(truss.members.size(), "member") + ", " +
-                       counted(truss.supports.size(), "support") + ", " +
-                       counted(truss.loads.size(), "load") + ".";
+    const PhraseBook& book = *state.book;
+    const auto counted = [&](std::size_t count, Phrase one, Phrase many) {
+        return countedWords(book, static_cast<int>(count), one, many);
+    };
+    std::string text = sayPlain(
+        book, Phrase::BoardSummary,
+        {{"joints", counted(truss.joints.size(), Phrase::OneJoint, Phrase::ManyJoints)},
+         {"members", counted(truss.members.size(), Phrase::OneMember, Phrase::ManyMembers)},
+         {"supports", counted(truss.supports.size(), Phrase::OneSupport, Phrase::ManySupports)},
+         {"loads", counted(truss.loads.size(), Phrase::OneLoad, Phrase::ManyLoads)}});
     if (!derived.verdict.empty()) {
         text += " " + derived.verdict.front();
     }

@@ -15,14 +15,14 @@ constexpr const char* kGap = "   ";
 constexpr double kAboveFinger = 52; // px: a fingertip covers less
 
 std::string lengthText(const Truss& truss, double value) {
-    const NumberStyle style{NumberForm::Decimals, 3, '.', false};
+    const NumberStyle style{NumberForm::Decimals, 3, truss.classSettings.decimalSign, false};
     const std::string unit = symbolOf(truss.units.length);
     return formatNumber(value, style) + (unit.empty() ? "" : kThin + unit);
 }
 
-std::string degreeText(Vec2 way) {
+std::string degreeText(const Truss& truss, Vec2 way) {
     constexpr double kDegree = 3.14159265358979323846 / 180;
-    const NumberStyle style{NumberForm::Decimals, 1, '.', false};
+    const NumberStyle style{NumberForm::Decimals, 1, truss.classSettings.decimalSign, false};
     return formatNumber(std::atan2(way.y, way.x) / kDegree, style) + "°";
 }
 
@@ -49,7 +49,7 @@ std::string memberHint(const Truss& truss, Vec2 from, Vec2 to, const Snap& snap)
     if (snap.like.valid() && snap.like.at() < truss.members.size()) {
         text += " = " + memberName(truss, snap.like);
     }
-    text += kGap + degreeText({std::abs(way.x), std::abs(way.y)});
+    text += kGap + degreeText(truss, {std::abs(way.x), std::abs(way.y)});
     const std::string slope = slopeText(way);
     return slope.empty() ? text : text + kGap + slope;
 }
@@ -76,7 +76,7 @@ Hint hintOf(const AppState& state) {
     if (gesture.kind == GestureKind::DragLoad && state.pending) {
         const NumberStyle style = drawingStyleOf(state.truss);
         return {forceText(state.truss, length(gesture.force), style) + kGap +
-                    degreeText(gesture.force),
+                    degreeText(state.truss, gesture.force),
                 gesture.lastPixel};
     }
     if (gesture.kind == GestureKind::None && chain.active && chain.showsTo &&

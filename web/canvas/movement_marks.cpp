@@ -1,7 +1,6 @@
 #include "canvas/scene_parts.hpp"
 
 #include "report/movement_text.hpp"
-#include "report/phrases.hpp"
 
 namespace gusset {
 
@@ -15,8 +14,8 @@ constexpr double kValueAway = 10;   // and of a value from its joint
 // In the corner of the board, where it is not looked for under the finger.
 void drawCaption(Drawing& drawing, double times) {
     LabelMark mark;
-    mark.text =
-        sayPlain(englishPhrases(), Phrase::DrawnEnlarged, {{"times", plainLine(timesText(times))}});
+    mark.text = sayPlain(*drawing.state.book, Phrase::DrawnEnlarged,
+                         {{"times", plainLine(timesText(drawing.state.truss, times))}});
     mark.ink = Ink::Accent;
     mark.kind = LabelKind::Hint;
     const Vec2 half = 0.5 * drawing.measure(mark.text, mark.kind);

@@ -97,7 +97,9 @@ void wishForceLabel(Drawing& drawing, std::size_t member, Vec2 a, Vec2 b) {
     const NumberStyle numbers = drawingStyleOf(drawing.state.truss);
     mark.text = style.ink == Ink::Zero
                     ? row.letter
-                    : formatNumber(std::abs(row.force), numbers) + " " + row.letter;
+                    : sayPlain(*drawing.state.book, Phrase::ForceWithLetter,
+                               {{"value", plainLine(formatNumber(std::abs(row.force), numbers))},
+                                {"letter", plainLine(row.letter)}});
     mark.ink = style.ink;
     mark.kind = LabelKind::Force;
     if (length(b - a) < kLeastLabelled) {

@@ -25,6 +25,7 @@ constexpr std::array kAxes{"H and V", "x and y"};
 constexpr std::array kSymbols{"F with AB below", "AB", "S₁"};
 constexpr std::array kSenses{"away from the joint", "in the expected sense"};
 constexpr std::array kForms{"exact numbers", "decimals", "significant figures"};
+constexpr std::array kSigns{"point: 2.5", "comma: 2,5"};
 constexpr std::array kCarried{"in full", "rounded, as on paper"};
 constexpr int kMostFigures = 6;
 
@@ -58,6 +59,9 @@ void classSettings(PanelContext& context) {
     ask(ui, "A member force is written", kSymbols, settings.symbols);
     ask(ui, "Unknown forces are drawn", kSenses, settings.senses);
     figures(ui, settings);
+    int sign = settings.decimalSign == ',' ? 1 : 0;
+    ask(ui, "Decimals follow a", kSigns, sign);
+    settings.decimalSign = sign == 1 ? ',' : '.';
     ask(ui, "From one step to the next values go", kCarried, settings.carry);
     ImGui::PopStyleVar();
     if (settings != context.state.truss.classSettings) {

@@ -32,12 +32,14 @@ void openModel(PanelContext& context) {
 void envelopeTable(PanelContext& context, const char* id, const std::vector<EnvelopeRow>& rows) {
     const Palette& palette = *context.ui.palette;
     const char* unit = symbolOf(context.state.truss.units.force);
-    const std::string tension = withUnit("T", unit);
-    const std::string compression = withUnit("C", unit);
-    const std::array columns{Column{"member", 56, 0.4}, Column{tension, 62, 0.6, Align::Right},
-                             Column{"by", 88, 1}, Column{compression, 62, 0.6, Align::Right},
-                             Column{"by", 88, 1}};
-    smallPrint(context.ui, "T: tension, the member is pulled. C: compression, it is pushed.");
+    const std::string tension = headOf(context, Phrase::CellTension, unit);
+    const std::string compression = headOf(context, Phrase::CellCompression, unit);
+    const std::string member = words(context, Phrase::CellMember);
+    const std::string by = words(context, Phrase::CellBy);
+    const std::array columns{Column{member, 56, 0.4}, Column{tension, 62, 0.6, Align::Right},
+                             Column{by, 88, 1}, Column{compression, 62, 0.6, Align::Right},
+                             Column{by, 88, 1}};
+    smallPrint(context.ui, words(context, Phrase::LettersExplained));
     Table table(context.ui, id, columns);
     table.header();
     ImGuiListClipper clipper;

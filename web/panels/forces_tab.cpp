@@ -10,7 +10,9 @@ namespace gusset {
 namespace {
 
 Ink inkOf(const ForceRow& row) {
-    return row.letter == "T" ? Ink::Tension : row.letter == "C" ? Ink::Compression : Ink::Zero;
+    return row.sense == Sense::Tension       ? Ink::Tension
+           : row.sense == Sense::Compression ? Ink::Compression
+                                             : Ink::Zero;
 }
 
 void verdictLines(PanelContext& context) {
@@ -37,9 +39,10 @@ void reactions(PanelContext& context) {
     const char* unit = symbolOf(truss.units.force);
     const std::string x = withUnit("→", unit);
     const std::string y = withUnit("↑", unit);
-    const std::array columns{Column{"joint", 80, 1}, Column{x, 90, 1, Align::Right},
+    const std::string joint = words(context, Phrase::CellJoint);
+    const std::array columns{Column{joint, 80, 1}, Column{x, 90, 1, Align::Right},
                              Column{y, 90, 1, Align::Right}};
-    sectionHeading(context.ui, "Reactions");
+    sectionHeading(context.ui, words(context, Phrase::HeadReactions));
     Table table(context.ui, "reactions", columns);
     table.header();
     for (const ReactionRow& row : context.derived.reactions) {
@@ -57,7 +60,8 @@ void exactCell(PanelContext& context, Table& table, const ForceRow& row) {
     const std::vector<std::string>& exact = context.derived.exactForces;
     if (row.member.at() < exact.size()) {
         const std::string& text = exact[row.member.at()];
-        table.text(3, text.size() > kLongest ? "long fraction" : text, {context.ui.palette->ink});
+        table.text(3, text.size() > kLongest ? words(context, Phrase::LongFraction) : text,
+                   {context.ui.palette->ink});
     }
 }
 
@@ -90,7 +94,7 @@ void exactChoice(PanelContext& context) {
         return;
     }
     if (!context.derived.exactDone) {
-        smallPrint(context.ui, "Working out the exact values…");
+        smallPrint(context.ui, words(context, Phrase::WorkingOutExact));
     } else if (!context.derived.exactWhyNot.empty()) {
         smallPrint(context.ui, context.derived.exactWhyNot);
     }
@@ -114,15 +118,19 @@ constexpr std::array kFilters{"all", "T", "C", "0", "picked"};
 
 void memberForces(PanelContext& context) {
     const std::vector<ForceRow>& rows = context.derived.forces;
-    const std::string force = withUnit("force", symbolOf(context.state.truss.units.force));
+    const std::string force =
+        headOf(context, Phrase::CellForce, symbolOf(context.state.truss.units.force));
+    const std::string member = words(context, Phrase::CellMember);
+    const std::string letter = words(context, Phrase::CellLetter);
+    const std::string exactly = words(context, Phrase::CellExact);
     const bool exact = context.state.notebook.exact;
-    std::vector<Column> columns{Column{"member", 80, 1}, Column{force, 90, 1, Align::Right},
-                                Column{"T or C", exact ? 60.0 : 100.0, 1}};
+    std::vector<Column> columns{Column{member, 80, 1}, Column{force, 90, 1, Align::Right},
+                                Column{letter, exact ? 60.0 : 100.0, 1}};
     if (exact) {
-        columns.push_back(Column{"exact", 100, 1.5, Align::Right});
+        columns.push_back(Column{exactly, 100, 1.5, Align::Right});
     }
-    sectionHeading(context.ui, "Member forces");
-    smallPrint(context.ui, "T: tension, the member is pulled. C: compression, it is pushed.");
+    sectionHeading(context.ui, words(context, Phrase::HeadForces));
+    smallPrint(context.ui, words(context, Phrase::LettersExplained));
     listChoice(context, &NotebookState::forceOrder, kOrders, "order");
     listChoice(context, &NotebookState::forceFilter, kFilters, "filter");
     exactChoice(context);
@@ -147,7 +155,7 @@ void notes(PanelContext& context) {
     if (solution.notes.empty()) {
         return;
     }
-    sectionHeading(context.ui, "Notes");
+    sectionHeading(context.ui, words(context, Phrase::NotesHeading));
     for (const Issue& note : solution.notes) {
         smallPrint(context.ui, "– " + note.says);
     }

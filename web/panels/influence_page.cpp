@@ -104,14 +104,16 @@ void ordinates(PanelContext& context) {
     const InfluenceShown& shown = context.derived.influence;
     const Truss& truss = context.state.truss;
     const bool exact = !shown.report->exact.empty();
-    const std::string from = headOfDistance(truss);
-    const std::string ordinate = headOfOrdinate(truss, *shown.report);
-    std::vector<Column> columns{Column{"joint", 56, 1}, Column{from, 110, 1, Align::Right},
+    const std::string from = headOfDistance(*context.state.book, truss);
+    const std::string ordinate = headOfOrdinate(*context.state.book, truss, *shown.report);
+    const std::string joint = words(context, Phrase::CellJoint);
+    const std::string exactly = words(context, Phrase::ColumnExactly);
+    std::vector<Column> columns{Column{joint, 56, 1}, Column{from, 110, 1, Align::Right},
                                 Column{ordinate, 84, 1, Align::Right}};
     if (exact) {
-        columns.push_back(Column{"exactly", 84, 1, Align::Right});
+        columns.push_back(Column{exactly, 84, 1, Align::Right});
     }
-    sectionHeading(context.ui, "Ordinates");
+    sectionHeading(context.ui, words(context, Phrase::HeadOrdinates));
     Table table(context.ui, "ordinates", columns);
     table.header();
     const Table::TextLook plain{context.ui.palette->ink};
@@ -137,14 +139,14 @@ void ordinates(PanelContext& context) {
     }
     gap(context.ui, 4);
     paragraph(context.ui, shown.areas);
-    for (const std::string& assumed : shown.report->assumed) {
+    for (const std::string& assumed : shown.assumed) {
         smallPrint(context.ui, assumed);
     }
 }
 
 void movingResults(PanelContext& context) {
     const InfluenceShown& shown = context.derived.influence;
-    sectionHeading(context.ui, "Loads that move along this path");
+    sectionHeading(context.ui, words(context, Phrase::MovingHeading));
     for (const std::string& line : shown.moving) {
         paragraph(context.ui, line);
     }
@@ -162,7 +164,7 @@ void movingResults(PanelContext& context) {
         const MembersUnder& under = shown.members[i];
         paragraph(context.ui, under.caption);
         envelopeTable(context, ("under" + std::to_string(i)).c_str(), under.rows);
-        smallPrint(context.ui, "2 on D →: axle 2 stands on joint D, the load facing right.");
+        smallPrint(context.ui, words(context, Phrase::AxleExplained));
     }
 }
 

@@ -66,12 +66,11 @@ std::string memberFacts(const PanelContext& context, int member) {
                  symbolOf(truss.units.length));
     for (const ForceRow& row : context.derived.forces) {
         if (row.member.index == member) {
-            const char* word = row.letter == "T"   ? " tension"
-                               : row.letter == "C" ? " compression"
-                                                   : ", no force";
-            facts += " · " + (row.letter == "0"
-                                  ? std::string("no force")
-                                  : quantity(row.value, symbolOf(truss.units.force)) + word);
+            const Phrase phrase = row.sense == Sense::Tension       ? Phrase::FactTension
+                                  : row.sense == Sense::Compression ? Phrase::FactCompression
+                                                                    : Phrase::FactNoForce;
+            const std::string value = quantity(row.value, symbolOf(truss.units.force));
+            facts += " · " + sayPlain(*context.state.book, phrase, {{"value", plainLine(value)}});
         }
     }
     return facts;

@@ -33,10 +33,11 @@ void jointTable(PanelContext& context) {
     const std::string unit = symbolOf(context.state.truss.units.displacement);
     const std::string x = withUnit("→", unit.c_str());
     const std::string y = withUnit("↑", unit.c_str());
-    const std::string total = withUnit("total", unit.c_str());
-    const std::array columns{Column{"joint", 56, 1}, Column{x, 80, 1, Align::Right},
+    const std::string total = headOf(context, Phrase::CellTotal, unit.c_str());
+    const std::string joint = words(context, Phrase::CellJoint);
+    const std::array columns{Column{joint, 56, 1}, Column{x, 80, 1, Align::Right},
                              Column{y, 80, 1, Align::Right}, Column{total, 84, 1, Align::Right}};
-    sectionHeading(context.ui, "Displacements");
+    sectionHeading(context.ui, words(context, Phrase::HeadDisplacements));
     Table table(context.ui, "displacements", columns);
     table.header();
     const Table::TextLook plain{context.ui.palette->ink};
@@ -56,11 +57,12 @@ void jointTable(PanelContext& context) {
 
 void memberTable(PanelContext& context) {
     const Units& units = context.state.truss.units;
-    const std::string stretch = withUnit("longer by", symbolOf(units.displacement));
-    const std::string stress = withUnit("stress", symbolOf(units.stress));
-    const std::array columns{Column{"member", 80, 1}, Column{stretch, 110, 1, Align::Right},
+    const std::string stretch = headOf(context, Phrase::CellStretch, symbolOf(units.displacement));
+    const std::string member = words(context, Phrase::CellMember);
+    const std::string stress = headOf(context, Phrase::CellStress, symbolOf(units.stress));
+    const std::array columns{Column{member, 80, 1}, Column{stretch, 110, 1, Align::Right},
                              Column{stress, 100, 1, Align::Right}};
-    sectionHeading(context.ui, "Members");
+    sectionHeading(context.ui, words(context, Phrase::HeadMembers));
     Table table(context.ui, "stretches", columns);
     table.header();
     const Table::TextLook plain{context.ui.palette->ink};

@@ -1,5 +1,7 @@
 #include "panels/parts.hpp"
 
+#include "report/table.hpp"
+
 #include "app/load_cells.hpp"
 
 #include <imgui_internal.h>
@@ -282,6 +284,15 @@ bool trashButton(const Ui& ui, const Table::Box& box, const std::string& label) 
 
 std::string quantity(const std::string& number, const char* unit) {
     return *unit == '\0' ? number : number + "\u2009" + unit;
+}
+
+std::string words(const PanelContext& context, Phrase phrase) {
+    return sayPlain(*context.state.book, phrase);
+}
+
+std::string headOf(const PanelContext& context, Phrase phrase, const char* unit) {
+    const PhraseBook& book = *context.state.book;
+    return plainText(headed(book, say(book, phrase), unit));
 }
 
 std::string withUnit(const char* heading, const char* unit) {

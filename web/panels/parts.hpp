@@ -52,6 +52,9 @@ void drawForceSign(ImDrawList&, const Ui&, Ink, ImVec2 at, float length);
 
 // "4.00 m" with the thin space of print; the number alone when the model is in plain numbers.
 [[nodiscard]] std::string quantity(const std::string& number, const char* unit);
+// A heading or a sentence of the results, in the language of the page.
+[[nodiscard]] std::string words(const PanelContext&, Phrase);
+[[nodiscard]] std::string headOf(const PanelContext&, Phrase, const char* unit); // "force, kN"
 // "heading, kN", or the heading alone when the model is in plain numbers.
 [[nodiscard]] std::string withUnit(const char* heading, const char* unit);
 

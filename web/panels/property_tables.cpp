@@ -19,9 +19,11 @@ void typedRow(PanelContext& context, Table& table, CellTable of, int row) {
     }
 }
 
-std::string areaText(const Section& section) {
+std::string areaText(const Truss& truss, const Section& section) {
     const std::optional<double> area = propertiesOf(section).area;
-    return area ? formatNumber(*area, {NumberForm::Significant, 4, '.', false}) : "";
+    return area ? formatNumber(*area,
+                               {NumberForm::Significant, 4, truss.classSettings.decimalSign, false})
+                : "";
 }
 
 // Members that have no section yet, or those that are picked.
@@ -70,7 +72,7 @@ void sections(PanelContext& context) {
     for (int row = 0; row <= rows; ++row) {
         typedRow(context, table, CellTable::Sections, row);
         if (row < rows) {
-            table.text(3, areaText(truss.sections[static_cast<std::size_t>(row)]),
+            table.text(3, areaText(truss, truss.sections[static_cast<std::size_t>(row)]),
                        {context.ui.palette->muted});
             if (trashButton(context.ui, table.cell(4), "Remove##section" + std::to_string(row))) {
                 context.actions.push_back(Commit{RemoveSection{row}});

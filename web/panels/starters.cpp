@@ -120,7 +120,7 @@ void sizeFields(PanelContext& context, const SampleSpec& spec) {
         FieldLook look;
         look.key = size.key;
         look.text = shortestNumber(spec.*size.value);
-        look.look = formatNumber(spec.*size.value, {NumberForm::Significant, 6, '.', false});
+        look.look = formatNumber(spec.*size.value, typedStyleOf(context.state.truss));
         look.align = Align::Right;
         look.framed = true;
         field(context, {{x, low.y + label}, {x + each - ui.px(8), low.y + label + height}}, look);

@@ -1,0 +1,130 @@
+// The page speaks one language, which its state names, and writes decimals as the class does.
+
+#include "app/board.hpp"
+#include "app/cells.hpp"
+#include "app/shown_working.hpp"
+#include "app/twin.hpp"
+#include "exchange/json.hpp"
+#include "exchange/json_value.hpp"
+#include "support/files.hpp"
+#include "support/mock_language.hpp"
+
+#include <catch2/catch_test_macros.hpp>
+
+#include <string>
+#include <vector>
+
+using namespace gusset;
+using namespace gusset::support;
+
+namespace {
+
+Board mockBoard(Truss truss) {
+    truss.classSettings.decimalSign = ',';
+    Board board;
+    board.state = startWith(truss);
+    board.state.book = &mockPhrases();
+    return board;
+}
+
+std::vector<Truss> examples() {
+    std::vector<Truss> trusses;
+    const JsonValue index = parseJson(repositoryFile("site/examples/index.json")).value();
+    for (const JsonValue& item : index.find("examples")->items) {
+        const std::string file = "site/examples/" + item.find("file")->text;
+        trusses.push_back(readModel(repositoryFile(file)).value().truss);
+    }
+    return trusses;
+}
+
+void check(const Board& board, const char* what, const std::string& text) {
+    INFO(board.state.truss.title << ", " << what << ":\n" << text);
+    CHECK(foreignWords(text, board.state.truss) == std::vector<std::string>{});
+    CHECK_FALSE(hasDecimalPoint(text));
+}
+
+void showResults(Board& board, ResultPage page) {
+    NotebookState notebook = board.state.notebook;
+    notebook.tab = NotebookTab::Forces;
+    notebook.results = page;
+    notebook.influence.byHand = true;
+    notebook.influence.members = true;
+    board.act(SetNotebook{notebook});
+    derive(board.state, board.derived);
+    // What is wrong with a model is said by those who validate it, in English alone.
+    board.derived.solution.notes.clear();
+    board.derived.solution.errors.clear();
+}
+
+void checkScene(Board& board) {
+    for (const ResultPage page : {ResultPage::Forces, ResultPage::Movement}) {
+        showResults(board, page);
+        for (const LabelMark& label : buildScene(board.state, board.derived, measure).labels) {
+            check(board, "on the board", label.text);
+        }
+    }
+}
+
+void checkWorkings(Board& board) {
+    for (const WorkingPage page : {WorkingPage::Truss, WorkingPage::OneForce,
+                                   WorkingPage::Displacement, WorkingPage::Polygon}) {
+        NotebookState notebook = board.state.notebook;
+        notebook.tab = NotebookTab::Working;
+        notebook.working = page;
+        board.act(SetNotebook{notebook});
+        deriveWorking(board.state, board.derived);
+        const ShownWorking& shown = board.derived.working;
+        check(board, "working", passagesText(shown.passages) + shown.asks);
+        check(board, "spaces", shown.spaces.says + shown.drawing.sketch.says);
+    }
+}
+
+} // namespace
+
+TEST_CASE("in a language made up for it, what the page shows of a truss keeps no English word") {
+    for (const Truss& truss : examples()) {
+        Board board = mockBoard(truss);
+        showResults(board, ResultPage::Forces);
+        // Below its heading the tables of the model are a place to work in, as the notebook's are.
+        const std::string twin = twinHtml(board.state, board.derived);
+        check(board, "twin", textOfHtml(twin.substr(0, twin.find("<h3>The model"))));
+        check(board, "summary", boardSummary(board.state, board.derived));
+        showResults(board, ResultPage::Envelope);
+        deriveEnvelope(board.state, board.derived.envelope);
+        check(board, "envelope", textOfHtml(movingHtml(board.state, board.derived)));
+        if (board.derived.solution.status != Status::Mechanism) {
+            showResults(board, ResultPage::Influence);
+            deriveInfluence(board.state, board.derived.influence, 400);
+            check(board, "influence", textOfHtml(movingHtml(board.state, board.derived)));
+            check(board, "by hand", passagesText(board.derived.influence.byHand));
+        }
+        checkScene(board);
+        checkWorkings(board);
+    }
+}
+
+TEST_CASE("a class with a decimal comma sees it in the cells of the model, and types either sign") {
+    Truss truss = roof();
+    truss.classSettings.decimalSign = ',';
+    truss.joints[0].at.x = 0.25;
+    truss.supports.front().settle = {0.5, -1.25};
+    const Cell x{CellTable::Joints, 0, column::kJointX};
+    CHECK(cellLook(truss, x) == "0,25");
+    CHECK(cellText(truss, x) == "0.25"); // what typing begins with can't be misread
+    CHECK(cellEdit(truss, x, "0,75").ok());
+    CHECK(cellLook(truss, {CellTable::Supports, 0, column::kSupportSettle}) == "0,5; -1,25");
+}
+
+TEST_CASE("an empty board and one without supports say so in the page's language") {
+    Board board = mockBoard({});
+    showResults(board, ResultPage::Influence);
+    deriveInfluence(board.state, board.derived.influence, 400);
+    check(board, "empty board", board.derived.influence.says);
+    check(board, "summary", boardSummary(board.state, board.derived));
+    Truss loose = roof();
+    loose.supports.clear();
+    board = mockBoard(loose);
+    showResults(board, ResultPage::Influence);
+    deriveInfluence(board.state, board.derived.influence, 400);
+    check(board, "no support", board.derived.influence.says);
+}
