@@ -7,9 +7,14 @@ flat in float ring;
 flat in vec4 ringColour;
 flat in vec4 fillColour;
 
+uniform vec3 lens; // middle and radius of the round that is drawn on, device pixels; no radius: all
+
 out vec4 pixel;
 
 void main() {
+    if (lens.z > 0.0 && distance(gl_FragCoord.xy, lens.xy) > lens.z) {
+        discard;
+    }
     float outside = length(place) - radius;
     float inRing = ring > 0.0 ? clamp(outside + ring + 0.5, 0.0, 1.0) : 0.0;
     vec4 colour = mix(fillColour, ringColour, inRing);

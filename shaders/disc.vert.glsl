@@ -9,6 +9,7 @@ layout(location = 3) in vec4 fill;
 
 uniform vec2 boardSize; // device pixels
 uniform float pixelRatio;
+uniform vec2 shift; // device pixels, of a loupe
 
 out vec2 place; // from the centre, device pixels
 flat out float radius;
@@ -23,6 +24,6 @@ void main() {
     fillColour = fill;
     vec2 corner = vec2(float(gl_VertexID & 1), float(gl_VertexID >> 1)) * 2.0 - 1.0;
     place = corner * (radius + 1.0);
-    vec2 clip = (centre * pixelRatio + place) / boardSize * 2.0 - 1.0;
+    vec2 clip = (centre * pixelRatio + shift + place) / boardSize * 2.0 - 1.0;
     gl_Position = vec4(clip.x, -clip.y, 0.0, 1.0);
 }

@@ -14,6 +14,8 @@ uniform vec4 paper;
 uniform vec4 fineInk;
 uniform vec4 majorInk;
 
+uniform vec3 lens; // middle and radius of the round that is drawn on, device pixels; no radius: all
+
 out vec4 pixel;
 
 float onLine(float at, float phase, float spacing) {
@@ -27,6 +29,9 @@ float onGrid(vec2 at, vec2 phase, float spacing) {
 }
 
 void main() {
+    if (lens.z > 0.0 && distance(gl_FragCoord.xy, lens.xy) > lens.z) {
+        discard;
+    }
     vec2 at = vec2(gl_FragCoord.x, boardHeight - gl_FragCoord.y);
     vec3 colour = paper.rgb;
     colour = mix(colour, fineInk.rgb, fineInk.a * fineStrength * onGrid(at, finePhase, fineSpacing));

@@ -9,6 +9,8 @@ flat in float halfWidth;
 flat in float dash;
 flat in vec4 colour;
 
+uniform vec3 lens; // middle and radius of the round that is drawn on, device pixels; no radius: all
+
 out vec4 pixel;
 
 float nearestOnDashes(float along) {
@@ -19,6 +21,9 @@ float nearestOnDashes(float along) {
 }
 
 void main() {
+    if (lens.z > 0.0 && distance(gl_FragCoord.xy, lens.xy) > lens.z) {
+        discard;
+    }
     float nearest = clamp(dash > 0.0 ? nearestOnDashes(place.x) : place.x, 0.0, strokeLength);
     float outside = length(place - vec2(nearest, 0.0)) - halfWidth;
     pixel = vec4(colour.rgb, colour.a * clamp(0.5 - outside, 0.0, 1.0));

@@ -10,6 +10,7 @@ layout(location = 3) in vec4 ink;
 
 uniform vec2 boardSize; // device pixels
 uniform float pixelRatio;
+uniform vec2 shift; // device pixels, of a loupe
 
 out vec2 place; // along the stroke from `from`, and across it
 flat out float strokeLength;
@@ -18,8 +19,8 @@ flat out float dash;
 flat out vec4 colour;
 
 void main() {
-    vec2 a = from * pixelRatio;
-    vec2 b = to * pixelRatio;
+    vec2 a = from * pixelRatio + shift;
+    vec2 b = to * pixelRatio + shift;
     strokeLength = distance(a, b);
     vec2 along = strokeLength > 0.0 ? (b - a) / strokeLength : vec2(1.0, 0.0);
     vec2 across = vec2(-along.y, along.x);

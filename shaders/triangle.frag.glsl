@@ -7,6 +7,8 @@ flat in float halfOutline;
 flat in vec4 outlineColour;
 flat in vec4 fillColour;
 
+uniform vec3 lens; // middle and radius of the round that is drawn on, device pixels; no radius: all
+
 out vec4 pixel;
 
 float distanceToEdge(vec2 from, vec2 to) {
@@ -23,6 +25,9 @@ float sideOf(vec2 from, vec2 to) {
 }
 
 void main() {
+    if (lens.z > 0.0 && distance(gl_FragCoord.xy, lens.xy) > lens.z) {
+        discard;
+    }
     float edge = min(min(distanceToEdge(corners[0], corners[1]), distanceToEdge(corners[1], corners[2])),
                      distanceToEdge(corners[2], corners[0]));
     float s0 = sideOf(corners[0], corners[1]);

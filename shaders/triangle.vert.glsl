@@ -12,6 +12,7 @@ layout(location = 5) in vec4 fill;
 
 uniform vec2 boardSize; // device pixels
 uniform float pixelRatio;
+uniform vec2 shift; // device pixels, of a loupe
 
 out vec2 place;
 flat out vec2 corners[3];
@@ -20,9 +21,9 @@ flat out vec4 outlineColour;
 flat out vec4 fillColour;
 
 void main() {
-    corners[0] = first * pixelRatio;
-    corners[1] = second * pixelRatio;
-    corners[2] = third * pixelRatio;
+    corners[0] = first * pixelRatio + shift;
+    corners[1] = second * pixelRatio + shift;
+    corners[2] = third * pixelRatio + shift;
     halfOutline = 0.5 * outline * pixelRatio;
     outlineColour = ink;
     fillColour = fill;

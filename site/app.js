@@ -239,6 +239,10 @@ function listen(field) {
         // Drawn at once: a press may ask for the keyboard or the clipboard.
         pressInPanel: (key) => { program._gussetPanelKey(key); drawNow(); },
         inPanel: () => program._gussetKeysInPanel(page) === 1,
+        type: (text) => {
+            withTexts([text], (address) => program._gussetTyped(address));
+            drawNow(); // the next key is for the field that this one opens
+        },
     });
     addEventListener('hashchange', openFragment);
     watchSize();
@@ -256,6 +260,9 @@ async function start() {
     const field = createField((key, text, how) => {
         fieldDone(key, text, how);
         drawNow();
+    }, (key, text) => {
+        withTexts([key, text], (...addresses) => program._gussetFieldTyped(...addresses));
+        wake();
     });
     const twin = createTwin({
         wantWorking: (wanted) => { program?._gussetWorkingInTwin(page, wanted ? 1 : 0); wake(); },

@@ -2,7 +2,7 @@
 // handles, input methods, paste and screen readers work as everywhere.
 const ends = { kept: 0, givenUp: 1, next: 2, previous: 3, below: 4 };
 
-export function createField(done) {
+export function createField(done, typed) {
     const frame = document.getElementById('field');
     const input = document.getElementById('field-input');
     const sign = document.getElementById('field-sign');
@@ -41,7 +41,7 @@ export function createField(done) {
         stayAboveKeyboard();
     }
 
-    function begin(newKey, text, numeric) {
+    function begin(newKey, text, { numeric, goesOn }) {
         key = newKey;
         input.value = text;
         input.inputMode = numeric ? 'decimal' : 'text';
@@ -49,7 +49,12 @@ export function createField(done) {
         sign.hidden = !numeric || !matchMedia('(pointer: coarse)').matches;
         frame.hidden = false;
         input.focus({ preventScroll: true });
-        input.select();
+        if (goesOn) {
+            input.setSelectionRange(text.length, text.length);
+            typed(key, text);
+        } else {
+            input.select();
+        }
     }
 
     input.addEventListener('keydown', (event) => {
@@ -60,6 +65,7 @@ export function createField(done) {
         event.preventDefault();
         finish(how[event.key]);
     });
+    input.addEventListener('input', () => key !== '' && typed(key, input.value));
     input.addEventListener('blur', () => finish('kept'));
     // Rows from a spreadsheet: an input element would run the lines together.
     input.addEventListener('paste', (event) => {
@@ -76,14 +82,15 @@ export function createField(done) {
         input.value = /^\s*[-−]/.test(input.value)
             ? input.value.replace(/^\s*[-−]\s*/, '')
             : `-${input.value.trim()}`;
+        typed(key, input.value);
     });
     window.visualViewport?.addEventListener('resize', stayAboveKeyboard);
     window.visualViewport?.addEventListener('scroll', stayAboveKeyboard);
 
     return {
-        show(newKey, text, x, y, width, height, numeric) {
+        show(newKey, text, x, y, width, height, how) {
             if (newKey !== key) {
-                begin(newKey, text, numeric);
+                begin(newKey, text, how);
             }
             moveTo(x, y, width, height);
         },
@@ -92,6 +99,12 @@ export function createField(done) {
             frame.hidden = true;
             stage.style.transform = '';
         },
-        keep: () => finish('kept'), // the board was pressed: canvases do not take the focus by themselves
+        // The board was pressed: canvases do not take the focus by themselves. True when the end of a member
+        // was being typed: the press meant that, and draws nothing where it fell.
+        keep: () => {
+            const ofMember = key === 'board.member' || key === 'board.drawn';
+            finish('kept');
+            return ofMember;
+        },
     };
 }

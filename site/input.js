@@ -1,13 +1,19 @@
 // Pointers and keys, from the browser's events to the program's. One finger, a pen or the mouse's main
 // button is a pointer; a second finger makes it a pinch until all have left; so does the middle button.
-const phases = { down: 0, move: 1, up: 2, cancel: 3 };
+const phases = { down: 0, move: 1, up: 2, cancel: 3, hold: 4 };
 const kinds = { mouse: 0, touch: 1, pen: 2 };
+const longPress = 500; // ms
+const restsWithin = 8; // CSS px
 
 export function listenToPointers(canvas, to) {
     const fingers = new Map(); // touches on the board, by pointerId, in order of arrival
     let held = null; // pointerId of the one pointer in hand
     let pinching = false;
-    let panFrom = null; // the middle button's last place
+    let panFrom = null; // the place where the middle or the right button was last
+    let rightFrom = null; // where the right button went down, until it has moved the board
+    let penDown = false;
+    let pressTimer = 0;
+    let pressedAt = null;
 
     const place = (event) => {
         const box = canvas.getBoundingClientRect();
@@ -15,8 +21,30 @@ export function listenToPointers(canvas, to) {
     };
     const modifiers = (event) =>
         (event.shiftKey ? 1 : 0) | (event.altKey || event.ctrlKey || event.metaKey ? 2 : 0);
-    const send = (phase, event) =>
-        to.pointer(phases[phase], kinds[event.pointerType] ?? 0, ...place(event), modifiers(event));
+    const send = (phase, event, more = 0) =>
+        to.pointer(phases[phase], kinds[event.pointerType] ?? 0, ...place(event),
+            modifiers(event) | more);
+    const away = (event, from) => {
+        const [x, y] = place(event);
+        return Math.hypot(x - from[0], y - from[1]);
+    };
+
+    // Of our own: some browsers send no contextmenu for a finger, others in the middle of a stroke.
+    function awaitLongPress(event) {
+        pressedAt = place(event);
+        pressTimer = setTimeout(() => {
+            if (held === event.pointerId) {
+                send('hold', event);
+                to.released(); // the menu stands there at once
+            }
+        }, longPress);
+    }
+
+    function noLongPress() {
+        clearTimeout(pressTimer);
+        pressedAt = null;
+    }
+
     const pinch = (before, begins) => {
         const [a, b] = [...fingers.values()];
         to.pinch(...before, ...a, ...b, begins ? 1 : 0);
@@ -25,14 +53,21 @@ export function listenToPointers(canvas, to) {
     function beginPinch() {
         pinching = true;
         held = null;
+        noLongPress();
         pinch([...fingers.values()].flat(), true);
     }
 
     function down(event) {
         event.preventDefault();
-        to.pressed();
+        if (penDown && event.pointerType === 'touch') {
+            return; // the palm
+        }
+        const endsTyping = to.pressed();
         canvas.focus({ preventScroll: true });
         canvas.setPointerCapture(event.pointerId);
+        if (event.pointerType === 'pen' && event.button === 0) {
+            letGoOfFingers(event);
+        }
         if (event.pointerType === 'touch') {
             fingers.set(event.pointerId, place(event));
             if (fingers.size === 2) {
@@ -43,11 +78,27 @@ export function listenToPointers(canvas, to) {
             }
         } else if (event.button !== 0) {
             panFrom = place(event);
+            rightFrom = event.button === 2 ? panFrom : null;
             slide(panFrom, panFrom, true);
             return;
         }
         held = event.pointerId;
-        send('down', event);
+        send('down', event, endsTyping ? 4 : 0);
+        if (event.pointerType !== 'mouse') {
+            awaitLongPress(event);
+        }
+    }
+
+    // The palm came before the pen: what it began is taken back.
+    function letGoOfFingers(event) {
+        penDown = true;
+        if (held !== null && fingers.has(held)) {
+            noLongPress();
+            to.pointer(phases.cancel, kinds.touch, ...place(event), 0);
+            held = null;
+        }
+        fingers.clear();
+        pinching = false;
     }
 
     // Two points side by side that move alike: a pan and no zoom.
@@ -57,7 +108,14 @@ export function listenToPointers(canvas, to) {
     }
 
     function move(event) {
-        if (panFrom && event.pointerType === 'mouse') {
+        if (pressedAt && held === event.pointerId && away(event, pressedAt) > restsWithin) {
+            noLongPress();
+        }
+        if (rightFrom && away(event, rightFrom) <= restsWithin) {
+            return;
+        }
+        rightFrom = null;
+        if (panFrom && event.pointerType !== 'touch') {
             const at = place(event);
             slide(panFrom, at, false);
             panFrom = at;
@@ -81,7 +139,20 @@ export function listenToPointers(canvas, to) {
         if (fingers.size === 0) {
             pinching = false;
         }
-        if (panFrom && event.pointerType === 'mouse') {
+        if (event.pointerType === 'pen') {
+            penDown = false;
+        }
+        if (held === event.pointerId) {
+            noLongPress();
+        }
+        if (rightFrom && event.pointerType !== 'touch' && phase === 'up') {
+            rightFrom = null;
+            panFrom = null;
+            send('hold', event);
+            to.released();
+            return;
+        }
+        if (panFrom && event.pointerType !== 'touch') {
             panFrom = null;
         } else if (held === event.pointerId) {
             held = null;
@@ -107,8 +178,11 @@ export function listenToPointers(canvas, to) {
         }
         held = null;
         panFrom = null;
+        rightFrom = null;
         pinching = false;
+        penDown = false;
         fingers.clear();
+        noLongPress();
     });
 }
 
@@ -116,6 +190,7 @@ const keys = {
     Delete: 0, Backspace: 0, Escape: 1, Home: 5,
     ArrowLeft: 6, ArrowRight: 7, ArrowUp: 8, ArrowDown: 9,
     PageDown: 10, PageUp: 11, // what a presenter's clicker sends
+    ContextMenu: 12, Enter: 13,
 };
 const keysWithControl = { z: 2, y: 3, a: 4, 0: 5 };
 
@@ -126,6 +201,9 @@ function keyOf(event) {
     }
     if (event.altKey) {
         return undefined;
+    }
+    if (event.key === 'F10' && event.shiftKey) {
+        return keys.ContextMenu;
     }
     return event.key === ' ' ? 10 : keys[event.key];
 }
@@ -144,8 +222,13 @@ function panelKeyOf(event, inPanel) {
     return event.key === 'Tab' && event.shiftKey ? 2 : panelKeys[event.key];
 }
 
+// Figures typed on the board: of what is being drawn.
+function startsFigure(event) {
+    return !event.ctrlKey && !event.metaKey && !event.altKey && /^[0-9.,=(−-]$/.test(event.key);
+}
+
 // Only while nothing of the page's own is being typed in or pressed; what is not ours stays the browser's.
-export function listenToKeys({ press, pressInPanel, inPanel }) {
+export function listenToKeys({ press, pressInPanel, inPanel, type }) {
     addEventListener('keydown', (event) => {
         const onBoard = event.target === document.body || event.target.id === 'board';
         if (!onBoard || document.body.classList.contains('reading')) {
@@ -157,6 +240,8 @@ export function listenToKeys({ press, pressInPanel, inPanel }) {
             pressInPanel(panelKey);
         } else if (key !== undefined) {
             press(key);
+        } else if (startsFigure(event)) {
+            type(event.key); // it comes back as the text of a field
         } else {
             return;
         }

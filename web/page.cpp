@@ -8,10 +8,9 @@
 #include "canvas/movement.hpp"
 #include "demo.hpp"
 #include "exchange/json.hpp"
-#include "exchange/link.hpp"
 #include "page_input.hpp"
+#include "page_output.hpp"
 #include "panels/panels.hpp"
-#include "report/results_text.hpp"
 #include "ui/labels.hpp"
 
 #include <imgui.h>
@@ -148,6 +147,7 @@ PageRequests runPanels(Page& page, const PageLayout& layout) {
     notebookPanel(context);
     messagePanel(context);
     legendPanel(context);
+    boardMenu(context);
     if (!actions.empty()) {
         page.framesWanted = std::max(page.framesWanted, kFramesAfterChange);
     }
@@ -160,6 +160,11 @@ void drawBoard(Page& page, const Canvas& canvas) {
     const Scene scene = buildScene(page.state, page.derived, measuring(ui));
     page.renderer->draw(scene, *ui.palette, canvas);
     drawLabels(*ImGui::GetBackgroundDrawList(), ui, scene.labels);
+    page.loupeShown = scene.loupe.shown;
+    drawLoupeRim(*ImGui::GetBackgroundDrawList(), ui, scene);
+    if (scene.figures != page.state.figures) {
+        update(page.state, {SetFigures{scene.figures}});
+    }
 }
 
 // The page's input element stands over the field that is being edited, wherever that is now.
@@ -172,75 +177,6 @@ void placeField(Page& page) {
     } else if (page.fieldShown) {
         hideField();
         page.fieldShown = false;
-    }
-}
-
-std::string fileNameFor(const Truss& truss, std::string_view ending) {
-    std::string name;
-    for (const char c : truss.title) {
-        const bool plain =
-            (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9');
-        if (plain) {
-            name += c;
-        } else if (!name.empty() && name.back() != '-') {
-            name += '-';
-        }
-    }
-    return (name.empty() ? "truss" : name.substr(0, 60)).append(ending);
-}
-
-void sendLink(const Page& page, const PageRequests& requests) {
-    const std::string link = writeLink(page.state.committed);
-    const std::string address = page.address + "#" + link;
-    setAddress(link);
-    if (requests.copyLink) {
-        copyText(address, "Link copied.");
-    } else {
-        shareLink(page.state.committed.title, address);
-    }
-}
-
-void saveFiles(const Page& page, const PageRequests& requests) {
-    const Truss& truss = page.state.committed;
-    if (requests.saveFile) {
-        saveFile(fileNameFor(truss, ".json"), writeModel(truss));
-    }
-    if (requests.saveCode && page.linkCode) {
-        saveFile(fileNameFor(truss, "-code.svg"), qrCodeSvg(*page.linkCode));
-    }
-    if (requests.savePicture) {
-        saveFile(fileNameFor(truss, ".svg"), pictureOf(page));
-    }
-    if (requests.savePixels) {
-        savePicture(fileNameFor(truss, ".png"), pictureOf(page));
-    }
-    if (requests.saveResults) {
-        saveFile(fileNameFor(truss, ".csv"), resultsCsv(page.state.truss, page.derived.solution));
-    }
-}
-
-void carryOut(Page& page, const PageRequests& requests) {
-    if (requests.copyLink || requests.shareLink) {
-        sendLink(page, requests);
-    }
-    saveFiles(page, requests);
-    if (requests.openFile) {
-        openFile();
-    }
-    if (requests.showRecent) {
-        showRecent();
-    }
-    if (!requests.openExample.empty()) {
-        openExample(requests.openExample);
-    }
-    if (requests.readAsPage) {
-        showTwin();
-    }
-    if (requests.fullScreen) {
-        setFullScreen(*requests.fullScreen);
-    }
-    if (requests.showHelp) {
-        showHelp();
     }
 }
 

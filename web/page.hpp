@@ -49,6 +49,7 @@ struct Page {
     PointerOwner owner = PointerOwner::Nobody;
     bool pinching = false; // of the board
     bool fieldShown = false;
+    bool loupeShown = false; // in the last frame
     Cursor cursor = Cursor::Arrow;
     std::optional<PageLook> pageLook; // that the page around the board has
 

@@ -3,6 +3,7 @@
 #include "app/page_tables.hpp"
 #include "app/update.hpp"
 #include "canvas/board_field.hpp"
+#include "canvas/board_menu.hpp"
 #include "canvas/camera.hpp"
 
 #include <cmath>
@@ -49,7 +50,38 @@ void hover(Page& page, const PointerEvent& event) {
     }
 }
 
+// Pressed anywhere else, the menu closes and the press does nothing more.
+bool onlyClosesMenu(Page& page, const PointerEvent& event) {
+    if (!page.state.menu.open || event.phase != PointerPhase::Down) {
+        return false;
+    }
+    const Rect menu = boardMenuRect(page.state, boardMenuLines(page.state).size());
+    const Vec2 in = event.pixel - menu.at;
+    if (in.x >= 0 && in.y >= 0 && in.x <= menu.size.x && in.y <= menu.size.y) {
+        return false;
+    }
+    update(page.state, {SetMenu{}});
+    page.owner = PointerOwner::Nobody;
+    return true;
+}
+
+// Long on the board, or by the right button, which nobody holds.
+void hold(Page& page, const PointerEvent& event) {
+    const bool onBoard = page.owner == PointerOwner::Board ||
+                         (page.owner == PointerOwner::Nobody && !panelsCover(page, event.pixel));
+    if (onBoard && page.renderer) {
+        toBoard(page, event);
+    }
+}
+
 void take(Page& page, const PointerEvent& event) {
+    if (event.phase == PointerPhase::Hold) {
+        hold(page, event);
+        return;
+    }
+    if (onlyClosesMenu(page, event)) {
+        return;
+    }
     if (event.phase == PointerPhase::Down) {
         page.panelKeys.pointerCame();
         page.owner = panelsCover(page, event.pixel) ? PointerOwner::Panels : PointerOwner::Board;
@@ -108,6 +140,18 @@ void take(Page& page, const PanelKeyEvent& event) {
     if (page.renderer) {
         page.panelKeys.take(event.key);
     }
+}
+
+void take(Page& page, const TypedText& event) {
+    Actions actions;
+    beginTyping(page.state, event.text, actions);
+    update(page.state, actions);
+}
+
+void take(Page& page, const FieldTyped& event) {
+    Actions actions;
+    followTyping(page.state, event, actions);
+    update(page.state, actions);
 }
 
 void take(Page& page, const FieldDone& event) {

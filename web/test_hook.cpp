@@ -61,6 +61,20 @@ std::string jointsJson(const AppState& state) {
     return "[" + json + "]";
 }
 
+std::string figuresJson(const AppState& state) {
+    std::string json;
+    for (const Figure& figure : state.figures) {
+        json += (json.empty() ? "" : ",") + ("{" + field("key", quoted(figure.key))) + "," +
+                field("text", quoted(figure.text)) + "," + box(figure.at, {0, 0}) + "}";
+    }
+    return "[" + json + "]";
+}
+
+std::string selectionJson(const Things& things) {
+    return "{" + field("joints", std::to_string(things.joints.size())) + "," +
+           field("members", std::to_string(things.members.size())) + "}";
+}
+
 } // namespace
 
 const char* observe(Page& page) {
@@ -81,6 +95,10 @@ const char* observe(Page& page) {
                     field("message", quoted(state.message.text)) + "," +
                     field("origin", "{" + box(toPixel(state.view.camera, {0, 0}), {0, 0}) + "}") +
                     "," + field("scale", shortestNumber(state.view.camera.scale)) + "," +
+                    field("figures", figuresJson(state)) + "," +
+                    field("selected", selectionJson(state.selection)) + "," +
+                    field("menu", state.menu.open ? "true" : "false") + "," +
+                    field("loupe", page.loupeShown ? "true" : "false") + "," +
                     field("undo", quoted(state.history.undoLabel())) + "," +
                     field("items", itemsJson(page)) + "," + field("joints", jointsJson(state)) +
                     "," + field("model", writeModel(state.truss, Layout::Compact)) + "}";

@@ -19,6 +19,9 @@ std::string name(const Truss& truss, const MoveJoint& edit) {
     return ofJoint("Move joint", truss, edit.joint);
 }
 std::string name(const Truss& truss, const MoveJoints& edit) {
+    if (!edit.label.empty()) {
+        return edit.label;
+    }
     return edit.joints.size() == 1 ? ofJoint("Move joint", truss, edit.joints.front())
                                    : "Move " + std::to_string(edit.joints.size()) + " joints";
 }
@@ -30,6 +33,9 @@ std::string name(const Truss& truss, const SplitMember& edit) {
     return "Joint on member" + (known ? " " + memberName(truss, edit.member) : "");
 }
 std::string name(const Truss&, const CopyThings& edit) {
+    if (!edit.label.empty()) {
+        return edit.label;
+    }
     return edit.placements.size() == 1
                ? "Copy"
                : "Copy " + std::to_string(edit.placements.size()) + " times";
@@ -97,6 +103,12 @@ std::string name(const Truss& truss, const SetSection& edit) {
 }
 std::string name(const Truss&, const RemoveSection&) { return "Remove section"; }
 std::string name(const Truss&, const UseSection& edit) { return "Use section " + edit.section; }
+std::string name(const Truss& truss, const WarmMembers& edit) {
+    const std::size_t count = edit.members.size();
+    const bool one = count == 1 && edit.members.front().at() < truss.members.size();
+    return "Warm " + (one ? "member " + memberName(truss, edit.members.front())
+                          : std::to_string(count) + " members");
+}
 std::string name(const Truss&, const SetTitle&) { return "Change title"; }
 std::string name(const Truss&, const SetUnits&) { return "Change units"; }
 std::string name(const Truss&, const SetClassSettings&) { return "Change class settings"; }

@@ -284,6 +284,16 @@ Refusal change(Truss& truss, const UseSection& edit) {
     return std::nullopt;
 }
 
+Refusal change(Truss& truss, const WarmMembers& edit) {
+    for (const MemberId member : edit.members) {
+        if (!isIn(truss.members, member)) {
+            return gone("member");
+        }
+        truss.members[member.at()].warming = edit.warming;
+    }
+    return std::nullopt;
+}
+
 Refusal change(Truss& truss, const SetTitle& edit) {
     truss.title = edit.title;
     return std::nullopt;

@@ -30,6 +30,7 @@ struct MoveJoint {
 struct MoveJoints { // each to its own place
     std::vector<JointId> joints;
     std::vector<Vec2> to; // as many
+    std::string label{};  // for undo: "Turn 5 joints"; empty: that they move
 };
 struct MergeJoints { // `gone` gives its members, supports and loads to `into`
     JointId gone;
@@ -95,6 +96,7 @@ struct Placement {
 struct CopyThings { // joints with the members and loads named; what lands on a joint joins it
     Things things;
     std::vector<Placement> placements; // a copy each
+    std::string label{};               // for undo: "Mirror 5 joints"; empty: that it copies
 };
 struct SetMaterial { // an index at the end adds one; sections follow a change of its id
     int index = 0;
@@ -113,6 +115,10 @@ struct RemoveSection { // its members go without
 struct UseSection { // for these members
     std::vector<MemberId> members;
     std::string section;
+};
+struct WarmMembers { // these, all alike
+    std::vector<MemberId> members;
+    double warming = 0; // K
 };
 struct SetTitle {
     std::string title;
@@ -138,8 +144,8 @@ struct ReplaceTruss { // a link, a file, an example, a new board
 using Edit = std::variant<AddJoint, MoveJoint, MoveJoints, MergeJoints, RenameJoint, DrawMember,
                           SplitMember, SetMember, SetSupport, ChangeSupport, RemoveSupports,
                           AddLoad, SetLoad, Remove, CopyThings, SetMaterial, RemoveMaterial,
-                          SetSection, RemoveSection, UseSection, SetCombinations, SetMovingLoads,
-                          SetTitle, SetUnits, SetClassSettings, ReplaceTruss>;
+                          SetSection, RemoveSection, UseSection, WarmMembers, SetCombinations,
+                          SetMovingLoads, SetTitle, SetUnits, SetClassSettings, ReplaceTruss>;
 
 [[nodiscard]] Outcome<Truss> apply(const Truss&, const Edit&);
 

@@ -119,9 +119,9 @@ std::size_t separatorIn(std::string_view text) {
     return std::string_view::npos;
 }
 
-} // namespace
-
-Outcome<TypedForce> readForceVector(std::string_view typed, ForceUnit unit) {
+template <class Unit>
+Outcome<TypedVector> readVector(std::string_view typed, Unit unit,
+                                Outcome<double> (*readPart)(std::string_view, Unit)) {
     const std::string plain = withPlainSigns(typed);
     const std::string_view text = plain;
     const std::size_t separator = separatorIn(text);
@@ -129,20 +129,34 @@ Outcome<TypedForce> readForceVector(std::string_view typed, ForceUnit unit) {
         return Issue{IssueCode::Syntax, "input",
                      "needs two numbers: size @ angle, as 5 @ 30°, or both components, as 3; -4"};
     }
-    TypedForce force;
-    force.angled = text[separator] == '@';
+    TypedVector vector;
+    vector.angled = text[separator] == '@';
     const std::string_view behind = text.substr(separator + 1);
-    const Outcome<double> first = readForce(text.substr(0, separator), unit);
-    const Outcome<double> second = force.angled ? readAngle(behind) : readForce(behind, unit);
+    const Outcome<double> first = readPart(text.substr(0, separator), unit);
+    const Outcome<double> second = vector.angled ? readAngle(behind) : readPart(behind, unit);
     if (!first) {
         return first.issues();
     }
     if (!second) {
         return second.issues();
     }
-    force.first = first.value();
-    force.second = second.value();
-    return force;
+    vector.first = first.value();
+    vector.second = second.value();
+    return vector;
+}
+
+} // namespace
+
+Outcome<TypedVector> readForceVector(std::string_view text, ForceUnit field) {
+    return readVector(text, field, readForce);
+}
+
+Outcome<TypedVector> readLengthVector(std::string_view text, LengthUnit field) {
+    return readVector(text, field, readLength);
+}
+
+bool isVector(std::string_view text) {
+    return separatorIn(withPlainSigns(text)) != std::string_view::npos;
 }
 
 } // namespace gusset

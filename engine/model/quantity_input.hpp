@@ -18,11 +18,13 @@ namespace gusset {
 [[nodiscard]] Outcome<double> readAngle(std::string_view text); // degrees; "30°", "atan(3/4)"
 
 // `5 @ 30°` by size and angle, or `3, -4` by components (semicolon with decimal commas).
-struct TypedForce {
+struct TypedVector {
     bool angled = false;
-    double first = 0;  // fx, or the size
-    double second = 0; // fy, or the angle in degrees
+    double first = 0;  // along x, or the size
+    double second = 0; // along y, or the angle in degrees
 };
-[[nodiscard]] Outcome<TypedForce> readForceVector(std::string_view text, ForceUnit field);
+[[nodiscard]] Outcome<TypedVector> readForceVector(std::string_view text, ForceUnit field);
+[[nodiscard]] Outcome<TypedVector> readLengthVector(std::string_view text, LengthUnit field);
+[[nodiscard]] bool isVector(std::string_view text); // two numbers, whatever they are
 
 } // namespace gusset

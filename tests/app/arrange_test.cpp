@@ -54,11 +54,11 @@ TEST_CASE("mirrored below, up loads come of down loads") {
 
 TEST_CASE("repetitions stand side by side and share what meets") {
     Board board = roofBoard(joints({JointId{0}, JointId{1}, JointId{2}}));
-    commit(board, repeatSelection(board.state, Side::Right, 3));
+    commit(board, repeatSelection(board.state, ownStep(board.state), 3));
     CHECK(board.state.truss.joints.size() == 9); // two more each
     CHECK(board.state.truss.members.size() == 12);
     CHECK(board.state.truss.loads.size() == 4);
-    CHECK(board.state.history.undoLabel() == "Copy 3 times");
+    CHECK(board.state.history.undoLabel() == "Repeat 3 joints");
 }
 
 TEST_CASE("a turn by 90 degrees takes the joints round the middle of their box") {
@@ -71,8 +71,8 @@ TEST_CASE("a turn by 90 degrees takes the joints round the middle of their box")
 TEST_CASE("nothing can be made of nothing, nor a row of what has no width") {
     Board board = roofBoard({});
     CHECK_FALSE(mirrorSelection(board.state, Side::Left));
-    CHECK_FALSE(repeatSelection(board.state, Side::Left, 1));
+    CHECK_FALSE(repeatSelection(board.state, {2, 0}, 1));
     CHECK_FALSE(turnSelection(board.state, 45));
     board.act(SetSelection{joints({JointId{2}})});
-    CHECK_FALSE(repeatSelection(board.state, Side::Right, 2));
+    CHECK_FALSE(repeatSelection(board.state, ownStep(board.state), 2));
 }

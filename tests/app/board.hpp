@@ -50,6 +50,13 @@ struct Board {
         move(to);
         up(to);
     }
+    // Down and resting there, until the page says that it was long.
+    void hold(Vec2 world) {
+        down(world);
+        feed(PointerPhase::Hold, world);
+    }
+    // As the page does after each frame: what can be tapped where it is drawn.
+    void draw();
     void press(Key key) {
         Actions actions;
         pressKey(state, key, actions);
@@ -69,6 +76,11 @@ struct Board {
         characters += (static_cast<unsigned char>(c) & 0xC0) != 0x80 ? 1 : 0;
     }
     return kind == LabelKind::Joint ? Vec2{9.5 * characters, 19} : Vec2{7.8 * characters, 17};
+}
+
+inline void Board::draw() {
+    derive(state, derived);
+    act(SetFigures{buildScene(state, derived, measure).figures});
 }
 
 } // namespace gusset::support

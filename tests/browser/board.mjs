@@ -44,13 +44,46 @@ export async function boardOf(page, size) {
     const observe = () => page.evaluate(() => window.gussetTest.observe());
     await idle();
 
+    const strokes = { taps: 0, drags: 0 }; // so far, keys not counted
+
     async function tap(at) {
+        ++strokes.taps;
         await hands.down(at);
         await hands.up();
         await idle();
     }
 
+    // Resting there until the page calls it long; a mouse has its right button for that.
+    async function hold(at, { release = true } = {}) {
+        if (size.hasTouch) {
+            await hands.down(at);
+            await page.waitForTimeout(700);
+        } else {
+            await page.mouse.click(at.x, at.y, { button: 'right' });
+        }
+        if (release && size.hasTouch) {
+            await hands.up();
+        }
+        await idle();
+    }
+
+    // A line through these places, and the finger or the button lifted at the last.
+    async function stroke(places) {
+        await hands.down(places[0]);
+        for (let i = 1; i < places.length; ++i) {
+            for (let part = 1; part <= 4; ++part) {
+                await hands.move({
+                    x: places[i - 1].x + ((places[i].x - places[i - 1].x) * part) / 4,
+                    y: places[i - 1].y + ((places[i].y - places[i - 1].y) * part) / 4,
+                });
+            }
+        }
+        await hands.up();
+        await idle();
+    }
+
     async function drag(from, to, { release = true } = {}) {
+        ++strokes.drags;
         await hands.down(from);
         for (let step = 1; step <= 4; ++step) {
             await hands.move({
@@ -101,6 +134,9 @@ export async function boardOf(page, size) {
         observe,
         tap,
         drag,
+        hold,
+        stroke,
+        strokes,
         find,
         has,
         press: async (label) => tap(await find(label)),
@@ -126,4 +162,19 @@ export async function boardOf(page, size) {
 export async function dragJoint(board, label, dx, dy) {
     const from = await board.joint(label);
     await board.drag(from, { x: from.x + dx, y: from.y + dy });
+}
+
+export async function emptyBoard(board) {
+    await board.press('Share');
+    await board.reveal('New empty board');
+    await board.press('New empty board');
+    assert.deepEqual(await board.table('Joints'), []);
+}
+
+// Places on the board, in metres; in pairs of metres where the grid is too fine for single ones. The ground
+// is one unit below the origin, so that on a phone there is room for the load above the top.
+export async function placing(board) {
+    const { origin, scale } = await board.observe();
+    const unit = (scale < 24 ? 2 : 1) * scale;
+    return (x, y) => ({ x: origin.x + x * unit, y: origin.y - (y - 1) * unit });
 }

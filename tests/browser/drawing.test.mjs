@@ -1,25 +1,10 @@
 // A truss is drawn by hand, on each of the sizes, and its forces are read from the page's own tables.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { openBoard } from './board.mjs';
+import { emptyBoard, openBoard, placing } from './board.mjs';
 import { screenshot, siteAndBrowser, sizes } from './support.mjs';
 
 const shared = siteAndBrowser();
-
-async function emptyBoard(board) {
-    await board.press('Share');
-    await board.reveal('New empty board');
-    await board.press('New empty board');
-    assert.deepEqual(await board.table('Joints'), []);
-}
-
-// Places on the board, in metres; in pairs of metres where the grid is too fine for single ones. The ground
-// is one unit below the origin, so that on a phone there is room for the load above the top.
-async function placing(board) {
-    const { origin, scale } = await board.observe();
-    const unit = (scale < 24 ? 2 : 1) * scale;
-    return (x, y) => ({ x: origin.x + x * unit, y: origin.y - (y - 1) * unit });
-}
 
 //        C         A triangle 6 wide and 4 high, a pin at A, a roller at B, 10 kN down at C:
 //       / \        half the load on each support; the legs rise 4 over 3 and are 5 long, so that

@@ -104,12 +104,12 @@ TEST_CASE("Angles are in degrees unless they say rad") {
 }
 
 TEST_CASE("A force is typed by size and angle or by its components") {
-    const TypedForce angled = readForceVector("5 @ 30\u00B0", ForceUnit::kN).value();
+    const TypedVector angled = readForceVector("5 @ 30\u00B0", ForceUnit::kN).value();
     CHECK(angled.angled);
     CHECK(angled.first == 5);
     CHECK(angled.second == 30);
 
-    const TypedForce parts = readForceVector("3, -4", ForceUnit::kN).value();
+    const TypedVector parts = readForceVector("3, -4", ForceUnit::kN).value();
     CHECK_FALSE(parts.angled);
     CHECK(parts.first == 3);
     CHECK(parts.second == -4);
@@ -117,6 +117,18 @@ TEST_CASE("A force is typed by size and angle or by its components") {
     CHECK(readForceVector("2,5; -1,5", ForceUnit::kN).value().first == 2.5);
     CHECK(readForceVector("2,5; -1,5", ForceUnit::kN).value().second == -1.5);
     CHECK(readForceVector("500 N, 2 kN", ForceUnit::kN).value().first == 0.5);
+}
+
+TEST_CASE("A way is typed by length and angle or by its parts, in any length unit") {
+    const TypedVector angled = readLengthVector("4 ft 6 in @ 90", LengthUnit::ft).value();
+    CHECK(angled.angled);
+    CHECK(angled.first == 4.5);
+    CHECK(angled.second == 90);
+    CHECK(readLengthVector("2 m, -50 cm", LengthUnit::m).value().second == -0.5);
+    CHECK_FALSE(readLengthVector("2 kN, 1", LengthUnit::m).ok());
+    CHECK(isVector("3, 4"));
+    CHECK(isVector("3 @ 4"));
+    CHECK_FALSE(isVector("3,4")); // a decimal comma
 }
 
 TEST_CASE("What can't be read is named, with what would do") {

@@ -24,6 +24,19 @@ struct SetGesture {
 struct SetChain {
     Chain chain;
 };
+struct SetDrawn {
+    Drawn drawn;
+};
+struct SetMenu {
+    BoardMenu menu;
+};
+struct PickSeveral {
+    bool on = false;
+};
+struct SetFigures { // where the drawing has them now
+    std::vector<Figure> figures;
+};
+struct SeePen {}; // from now on fingers don't draw, unless the view says so
 struct Undo {};
 struct Redo {};
 struct SetTool {
@@ -51,6 +64,8 @@ struct SetMotion {
 struct BeginField {
     std::string key;
     std::string text;
+    Measured measured{};
+    bool goesOn = false;
 };
 struct EndField {};
 struct SetChoice {
@@ -65,9 +80,10 @@ struct OpenText { // a link, or the text of a file
     std::string label;
 };
 
-using Action = std::variant<Commit, ShowEdit, EndGesture, SetGesture, SetChain, Undo, Redo, SetTool,
-                            SetSelection, SetHover, SetCamera, ZoomToFit, SetView, SetNotebook,
-                            SetMotion, BeginField, EndField, SetChoice, Say, OpenText>;
+using Action = std::variant<Commit, ShowEdit, EndGesture, SetGesture, SetChain, SetDrawn, SetMenu,
+                            PickSeveral, SetFigures, SeePen, Undo, Redo, SetTool, SetSelection,
+                            SetHover, SetCamera, ZoomToFit, SetView, SetNotebook, SetMotion,
+                            BeginField, EndField, SetChoice, Say, OpenText>;
 using Actions = std::vector<Action>;
 
 } // namespace gusset

@@ -60,7 +60,7 @@ double sizeToBeginWith(const Truss& truss) {
     return 10;
 }
 
-Load withForce(Load load, JointId joint, const TypedForce& typed) {
+Load withForce(Load load, JointId joint, const TypedVector& typed) {
     if (typed.angled) {
         load.what = AngledForce{joint, typed.first, typed.second};
     } else {
@@ -206,7 +206,7 @@ Outcome<Edit> readLoadCell(const Truss& truss, const Cell& cell, const std::stri
         return Edit(SetLoad{LoadId{cell.row}, withNumber(old, cell.column, number.value())});
     }
     // "5 @ 30°" or "3, -4" in either cell gives the whole force.
-    const Outcome<TypedForce> whole = readForceVector(text, truss.units.force);
+    const Outcome<TypedVector> whole = readForceVector(text, truss.units.force);
     if (!whole || !jointOf(old).valid()) {
         return number.issues();
     }

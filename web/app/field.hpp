@@ -17,11 +17,17 @@ struct FieldDone { // the page gave the text back
     FieldEnd how = FieldEnd::Kept;
 };
 
+struct FieldTyped { // so far, in a field that is still open
+    std::string key;
+    std::string text;
+};
+
 struct FieldPlace { // a panel or the board says where the field being edited stands this frame
     std::string key;
     std::string text;
     Rect rect;           // CSS px
     bool numeric = true; // which on-screen keyboard
+    bool goesOn = false; // its text was begun elsewhere: typing goes on behind it
 };
 
 // Handed to the panels each frame; they take `done` when it is theirs and set `place` when they

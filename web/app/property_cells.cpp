@@ -221,7 +221,7 @@ Outcome<Edit> readSettlement(const Truss& truss, const Cell& cell, const std::st
             support.settleAlong = along.value();
         } else {
             // Two numbers as those of a force: the same signs part them.
-            const Outcome<TypedForce> both = readForceVector(text, ForceUnit::Plain);
+            const Outcome<TypedVector> both = readForceVector(text, ForceUnit::Plain);
             if (!both || both.value().angled) {
                 return unreadable("Write how far the pin moves to the right and up: 0, −5.");
             }

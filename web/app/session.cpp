@@ -109,6 +109,8 @@ void eachField(Fields& fields, State& state) {
     fields.flag("widths", view.widthByForce);
     fields.flag("largest", view.showLargest);
     fields.flag("movement", view.showMovement);
+    fields.flag("finger", view.fingerDraws);
+    fields.flag("pen", state.penSeen);
     fields.choice("theme", view.theme, ThemeChoice::Sun);
     fields.choice("tool", state.tool, Tool::Erase);
     auto& notebook = state.notebook;

@@ -40,7 +40,20 @@ struct Snap {
 
 // A stroke in hand: from pointer down to pointer up. Nothing of it is in the history until it ends
 // well.
-enum class GestureKind { None, Tap, Pan, DrawMember, MoveJoint, DragLoad, BoxSelect, Cut, Erase };
+// Held: a long press on empty paper, whose menu is open; drawn on from there it becomes Enclose, a
+// line around what is to be selected.
+enum class GestureKind {
+    None,
+    Tap,
+    Pan,
+    DrawMember,
+    MoveJoint,
+    DragLoad,
+    Held,
+    Enclose,
+    Cut,
+    Erase
+};
 struct Gesture {
     GestureKind kind = GestureKind::None;
     Hit under;           // what lay under the pointer when it went down
@@ -57,6 +70,8 @@ struct Gesture {
     Vec2 startPixel;     // where the pointer went down
     Vec2 lastPixel;      // where it was last
     bool moved = false;  // beyond the slack of a tap
+    bool byFinger = false;
+    std::vector<Vec2> line{}; // Enclose: CSS px, as drawn so far
 };
 
 // Members drawn by taps: each tap goes on from where the last one ended. Places and not joints, so
@@ -69,6 +84,46 @@ struct Chain {
     Vec2 to;         // where a mouse would draw to
     Snap snap;
     bool showsTo = false; // fingers don't hover
+    bool byFinger = false;
+};
+
+// The member that a finger drew last, while nothing else was done: its figure stays to be typed.
+struct Drawn {
+    bool shown = false;
+    Vec2 from; // length units
+    Vec2 to;
+};
+
+// The distance between two levels of joints that a dimension line gives.
+struct Measured {
+    bool upright = false; // along y, else along x
+    double from = 0;      // length units, from < to
+    double to = 0;
+
+    friend bool operator==(const Measured&, const Measured&) = default;
+};
+
+// Figures of the drawing that are typed when they are tapped, where they stand this frame.
+struct Figure {
+    std::string key;  // of the field that opens
+    std::string text; // what typing begins with
+    Vec2 at;          // CSS px, its middle
+    Vec2 half;
+    Measured measured;
+
+    friend bool operator==(const Figure&, const Figure&) = default;
+};
+
+// What can be done at a place of the board, open over it.
+enum class MenuPage { Things, Sections };
+struct BoardMenu {
+    bool open = false;
+    MenuPage page = MenuPage::Things;
+    Hit under;    // what the place has
+    Vec2 pixel;   // the place, CSS px
+    int lit = -1; // the line that the keyboard is on
+
+    friend bool operator==(const BoardMenu&, const BoardMenu&) = default;
 };
 
 struct View {
@@ -82,6 +137,7 @@ struct View {
     bool widthByForce = false;
     bool showLargest = false;  // the members with the largest tension and compression stand out
     bool presenting = false;   // large type, for the last row of a room
+    bool fingerDraws = true;   // false: fingers only pan and zoom, a pen draws
     bool showMovement = false; // the deflected shape, also when the notebook is elsewhere
     int enlarge = 0;           // steps of 1, 2, 5 that it is drawn larger or smaller than fits well
     ThemeChoice theme = ThemeChoice::System;
@@ -131,8 +187,10 @@ struct NotebookState {
 // A table cell or a value on the board that is being typed. The text itself lives in the page's own
 // input element; it comes back in one piece when done.
 struct FieldEdit {
-    std::string key;  // which field: "joint.3.x"; empty: none
-    std::string text; // what it held when editing began
+    std::string key;     // which field: "joint.3.x"; empty: none
+    std::string text;    // what it held when editing began
+    Measured measured{}; // of a dimension
+    bool goesOn = false; // begun by its first characters, which stay
 };
 
 // The deflected shape or a mechanism swings out and back on the board, and comes to rest.
@@ -162,6 +220,11 @@ struct AppState {
     Tool tool = Tool::Select;
     Gesture gesture;
     Chain chain;
+    Drawn drawn;
+    BoardMenu menu;
+    bool picksSeveral = false; // taps add to the selection, drags enclose
+    std::vector<Figure> figures;
+    bool penSeen = false;
     View view;
     NotebookState notebook;
     Motion motion;

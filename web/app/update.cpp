@@ -38,6 +38,7 @@ void keepSelectionAfter(AppState& state, const Edit& edit, const Truss& after) {
         state.selection.supports.clear();
     }
     state.hover = {};
+    state.menu = {};
 }
 
 void fit(AppState& state) {
@@ -61,6 +62,7 @@ void enter(AppState& state, const Edit& edit, Truss after) {
     keepSelectionAfter(state, edit, after);
     std::string label = describe(state.committed, edit);
     state.history.record(std::move(label), std::move(state.committed));
+    state.drawn = {};
     if (!std::holds_alternative<DrawMember>(edit)) {
         state.chain = {};
     }
@@ -81,6 +83,8 @@ void turnTo(AppState& state, std::optional<Truss> other) {
     }
     state.hover = {};
     state.chain = {};
+    state.drawn = {};
+    state.menu = {};
     state.committed = *other;
     show(state, std::move(*other));
 }
@@ -136,9 +140,32 @@ void carryOut(AppState& state, const EndGesture& action) {
     }
 }
 
-void carryOut(AppState& state, const SetGesture& action) { state.gesture = action.gesture; }
+void carryOut(AppState& state, const SetGesture& action) {
+    state.gesture = action.gesture;
+    if (action.gesture.kind != GestureKind::None && action.gesture.kind != GestureKind::Tap) {
+        state.drawn = {};
+    }
+}
 
 void carryOut(AppState& state, const SetChain& action) { state.chain = action.chain; }
+
+void carryOut(AppState& state, const SetDrawn& action) { state.drawn = action.drawn; }
+
+void carryOut(AppState& state, const SetMenu& action) { state.menu = action.menu; }
+
+void carryOut(AppState& state, const PickSeveral& action) { state.picksSeveral = action.on; }
+
+void carryOut(AppState& state, const SetFigures& action) { state.figures = action.figures; }
+
+void carryOut(AppState& state, const SeePen&) {
+    if (!state.penSeen) {
+        state.penSeen = true;
+        state.view.fingerDraws = false;
+        say(state, MessageKind::Info,
+            "A pen draws, so fingers only move the board now. View, \u201cFinger draws\u201d "
+            "changes that.");
+    }
+}
 
 void carryOut(AppState& state, const Undo&) {
     dropGesture(state);
@@ -153,6 +180,9 @@ void carryOut(AppState& state, const Redo&) {
 void carryOut(AppState& state, const SetTool& action) {
     dropGesture(state);
     state.chain = {};
+    state.drawn = {};
+    state.menu = {};
+    state.picksSeveral = false;
     state.hover = {};
     state.tool = action.tool;
 }
@@ -189,6 +219,9 @@ void carryOut(AppState& state, const SetCamera& action) {
     const bool moved =
         action.camera.centre != view.camera.centre || action.camera.scale != view.camera.scale;
     view.camera = action.camera;
+    if (moved) { // away under the menu
+        state.menu = {};
+    }
     if (view.fitted && !moved) {
         fit(state);
         return;
@@ -215,7 +248,7 @@ void carryOut(AppState& state, const SetNotebook& action) {
 void carryOut(AppState& state, const SetMotion& action) { state.motion = action.motion; }
 
 void carryOut(AppState& state, const BeginField& action) {
-    state.field = {action.key, action.text};
+    state.field = {action.key, action.text, action.measured, action.goesOn};
 }
 
 void carryOut(AppState& state, const EndField&) { state.field = {}; }

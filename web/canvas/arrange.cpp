@@ -1,5 +1,7 @@
 #include "canvas/arrange.hpp"
 
+#include "canvas/snap.hpp"
+
 #include <algorithm>
 #include <cassert>
 
@@ -61,6 +63,15 @@ void dropLoadsOnLine(const Truss& truss, bool upright, double line, Things& thin
     });
 }
 
+std::string counted(std::size_t count, const char* one) {
+    return std::to_string(count) + " " + one + (count == 1 ? "" : "s");
+}
+
+// What undo calls it.
+std::string labelOf(const char* what, const Things& things) {
+    return std::string(what) + " " + counted(things.joints.size(), "joint");
+}
+
 } // namespace
 
 std::optional<Edit> mirrorSelection(const AppState& state, Side side) {
@@ -77,28 +88,54 @@ std::optional<Edit> mirrorSelection(const AppState& state, Side side) {
     dropLoadsOnLine(state.truss, upright, line, things);
     const Placement image = upright ? Placement{{-1, 0}, {0, 1}, {2 * line, 0}}
                                     : Placement{{1, 0}, {0, -1}, {0, 2 * line}};
-    return CopyThings{things, {image}};
+    return CopyThings{things, {image}, labelOf("Mirror", things)};
 }
 
-std::optional<Edit> repeatSelection(const AppState& state, Side side, int times) {
+std::optional<Edit> repeatSelection(const AppState& state, Vec2 step, int times) {
     assert(times >= 1);
     const Things things = wholeSelection(state);
-    if (things.joints.empty()) {
+    if (things.joints.empty() || step == Vec2{}) {
         return std::nullopt;
     }
-    const Extent box = boxOf(state.truss, things.joints);
-    const Vec2 size = box.high - box.low;
-    const bool across = side == Side::Left || side == Side::Right;
-    const double sign = side == Side::Left || side == Side::Below ? -1 : 1;
-    const Vec2 step = across ? Vec2{sign * size.x, 0} : Vec2{0, sign * size.y};
-    if (step == Vec2{}) { // a selection without that extent would fall on itself
-        return std::nullopt;
-    }
-    CopyThings copy{things, {}};
+    CopyThings copy{things, {}, labelOf("Repeat", things)};
     for (int i = 1; i <= times; ++i) {
         copy.placements.push_back({{1, 0}, {0, 1}, static_cast<double>(i) * step});
     }
     return copy;
+}
+
+Vec2 ownStep(const AppState& state) {
+    const Things things = wholeSelection(state);
+    if (things.joints.empty()) {
+        return {};
+    }
+    const Extent box = boxOf(state.truss, things.joints);
+    const Vec2 size = box.high - box.low;
+    return size.x > 0 ? Vec2{size.x, 0} : Vec2{0, size.y};
+}
+
+std::optional<Edit> shiftSelection(const AppState& state, Vec2 by) {
+    const Things things = wholeSelection(state);
+    if (things.joints.empty()) {
+        return std::nullopt;
+    }
+    return shifted(state.truss, state.view, things.joints, by);
+}
+
+std::optional<Edit> copySelection(const AppState& state, Vec2 by) {
+    const Things things = wholeSelection(state);
+    if (things.joints.empty() || by == Vec2{}) {
+        return std::nullopt;
+    }
+    return CopyThings{things, {{{1, 0}, {0, 1}, by}}, labelOf("Copy", things)};
+}
+
+std::optional<Edit> copySelectionTo(const AppState& state, Vec2 place) {
+    const Things things = wholeSelection(state);
+    if (things.joints.empty()) {
+        return std::nullopt;
+    }
+    return copySelection(state, place - boxOf(state.truss, things.joints).low);
 }
 
 std::optional<Edit> turnSelection(const AppState& state, double degrees) {
@@ -109,13 +146,27 @@ std::optional<Edit> turnSelection(const AppState& state, double degrees) {
     const Extent box = boxOf(state.truss, things.joints);
     const Vec2 middle = 0.5 * (box.low + box.high);
     const Vec2 way = directionOf(degrees);
-    MoveJoints turn;
-    turn.joints = things.joints;
+    MoveJoints turn{things.joints, {}, labelOf("Turn", things)};
     for (const JointId joint : things.joints) {
         const Vec2 from = state.truss.joints[joint.at()].at - middle;
         turn.to.push_back(middle + from.x * way + from.y * Vec2{-way.y, way.x});
     }
     return turn;
+}
+
+std::string selectionText(const AppState& state) {
+    const Things& things = state.selection;
+    std::string text;
+    const auto add = [&text](std::size_t count, const char* one) {
+        if (count > 0) {
+            text += (text.empty() ? "" : ", ") + counted(count, one);
+        }
+    };
+    add(things.joints.size(), "joint");
+    add(things.members.size(), "member");
+    add(things.supports.size(), "support");
+    add(things.loads.size(), "load");
+    return text;
 }
 
 } // namespace gusset

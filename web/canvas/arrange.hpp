@@ -13,10 +13,19 @@ enum class Side { Left, Right, Above, Below };
 
 // A copy, mirrored about the selection's edge at that side: half a truss becomes a whole one.
 [[nodiscard]] std::optional<Edit> mirrorSelection(const AppState&, Side);
-// So many copies, each as far on as the selection is wide or high: panels that share their posts.
-// Precondition: times ≥ 1.
-[[nodiscard]] std::optional<Edit> repeatSelection(const AppState&, Side, int times);
+// So many copies, each a step further on than the one before. Precondition: times ≥ 1. Nothing
+// without a step, since they would fall on themselves.
+[[nodiscard]] std::optional<Edit> repeatSelection(const AppState&, Vec2 step, int times);
+// As far as the selection is wide, so that panels share their posts; as high when it is a post.
+[[nodiscard]] Vec2 ownStep(const AppState&);
 // The selected joints turned about the middle of their box, degrees anticlockwise.
 [[nodiscard]] std::optional<Edit> turnSelection(const AppState&, double degrees);
+[[nodiscard]] std::optional<Edit> shiftSelection(const AppState&, Vec2 by);
+[[nodiscard]] std::optional<Edit> copySelection(const AppState&, Vec2 by);
+// So that the lower left corner of its box comes to stand there.
+[[nodiscard]] std::optional<Edit> copySelectionTo(const AppState&, Vec2 place);
+
+// "5 joints, 7 members": what is selected, as it is counted on the board.
+[[nodiscard]] std::string selectionText(const AppState&);
 
 } // namespace gusset

@@ -1,7 +1,10 @@
 #include "canvas/board_field.hpp"
 
+#include "canvas/figures.hpp"
+#include "canvas/strokes.hpp"
 #include "canvas/symbols.hpp"
 #include "model/quantity_input.hpp"
+#include "model/rebuild.hpp"
 
 #include <algorithm>
 #include <charconv>
@@ -66,6 +69,11 @@ Load withSize(const Load& load, double size) {
         const double before = std::sqrt(force->fx * force->fx + force->fy * force->fy);
         force->fx = before > 0 ? size * (force->fx / before) : 0;
         force->fy = before > 0 ? size * (force->fy / before) : -size;
+    } else if (auto* onMember = std::get_if<MemberForce>(&typed.what)) {
+        const Vec2 force{onMember->fx, onMember->fy};
+        const double before = length(force);
+        onMember->fx = before > 0 ? size * (force.x / before) : 0;
+        onMember->fy = before > 0 ? size * (force.y / before) : -size;
     }
     return typed;
 }
@@ -74,13 +82,18 @@ Outcome<Load> typedLoad(const Load& load, const std::string& text, ForceUnit uni
     if (const Outcome<double> size = readForce(text, unit)) {
         return withSize(load, size.value());
     }
-    const Outcome<TypedForce> force = readForceVector(text, unit);
+    const Outcome<TypedVector> force = readForceVector(text, unit);
     if (!force) {
         return force.issues();
     }
     Load typed = load;
-    const TypedForce& read = force.value();
-    if (read.angled) {
+    const TypedVector& read = force.value();
+    if (auto* onMember = std::get_if<MemberForce>(&typed.what)) {
+        const Vec2 parts =
+            read.angled ? read.first * directionOf(read.second) : Vec2{read.first, read.second};
+        onMember->fx = parts.x;
+        onMember->fy = parts.y;
+    } else if (read.angled) {
         typed.what = AngledForce{jointOf(load), read.first, read.second};
     } else {
         typed.what = JointForce{jointOf(load), read.first, read.second};
@@ -88,38 +101,149 @@ Outcome<Load> typedLoad(const Load& load, const std::string& text, ForceUnit uni
     return typed;
 }
 
+void refuse(const Issues& issues, Actions& actions) {
+    actions.push_back(Say{MessageKind::Problem, issues.front().says});
+}
+
+void finishLoad(const AppState& state, int index, const std::string& text, Actions& actions) {
+    const Load& load = state.committed.loads[static_cast<std::size_t>(index)];
+    const Outcome<Load> typed = typedLoad(load, text, state.committed.units.force);
+    if (typed) {
+        actions.push_back(Commit{SetLoad{LoadId{index}, typed.value()}});
+    } else {
+        refuse(typed.issues(), actions);
+    }
+}
+
+void finishDimension(const AppState& state, const std::string& text, Actions& actions) {
+    const Outcome<double> value = readLength(text, state.committed.units.length);
+    if (!value) {
+        return refuse(value.issues(), actions);
+    }
+    const Outcome<Stretch> stretch =
+        stretched(state.committed, state.field.measured, value.value());
+    if (!stretch) {
+        return refuse(stretch.issues(), actions);
+    }
+    actions.push_back(Say{MessageKind::Info, stretch.value().says});
+    actions.push_back(Commit{stretch.value().edit}); // last: what it has to say comes over that
+}
+
+void finishMember(const AppState& state, const std::string& text, Actions& actions) {
+    if (!state.chain.active || text.empty()) {
+        return;
+    }
+    const Outcome<Vec2> to = typedEnd(state, state.chain.last, text);
+    if (to) {
+        drawTo(state, to.value(), actions);
+    } else {
+        refuse(to.issues(), actions);
+    }
+}
+
+// The joint at the end of what was drawn last goes where the text says.
+void finishDrawn(const AppState& state, const std::string& text, Actions& actions) {
+    const Drawn& drawn = state.drawn;
+    const JointId joint = jointAt(state.committed, drawn.to);
+    if (!drawn.shown || !joint.valid() || text.empty()) {
+        return;
+    }
+    const Outcome<Vec2> to = typedEnd(state, drawn.from, text);
+    if (!to) {
+        return refuse(to.issues(), actions);
+    }
+    actions.push_back(Commit{MoveJoint{joint, to.value()}});
+    actions.push_back(SetDrawn{{true, drawn.from, to.value()}});
+}
+
+std::optional<Rect> rectOf(const AppState& state) {
+    const std::string& key = state.field.key;
+    const Camera& camera = state.view.camera;
+    if (const auto load = indexOf(key, kLoad, state.truss.loads.size())) {
+        return loadFieldRect(state, *load);
+    }
+    if (key == kMemberKey && state.chain.active) { // beside its beginning, which stays
+        return fieldBeside(toPixel(camera, state.chain.last), {0, 1}, camera);
+    }
+    for (const Figure& figure : state.figures) {
+        const bool same =
+            figure.key == key && (key != kDimensionKey || figure.measured == state.field.measured);
+        if (same) {
+            return keptOnBoard({figure.at - 0.5 * kFieldSize, kFieldSize}, camera);
+        }
+    }
+    return std::nullopt;
+}
+
+// Feet and inches need letters, and so do directions.
+bool isNumeric(const AppState& state) {
+    const LengthUnit unit = state.truss.units.length;
+    const std::string& key = state.field.key;
+    return key == kDimensionKey ? unit != LengthUnit::ft && unit != LengthUnit::in
+                                : key != kMemberKey && key != kDrawnKey;
+}
+
 } // namespace
 
 bool isBoardField(const std::string& key) { return key.compare(0, kBoard.size(), kBoard) == 0; }
 
 std::optional<FieldPlace> boardFieldPlace(const AppState& state) {
-    const std::string& key = state.field.key;
-    std::optional<Rect> rect;
-    if (const auto load = indexOf(key, kLoad, state.truss.loads.size())) {
-        rect = loadFieldRect(state, *load);
-    }
+    const std::optional<Rect> rect = rectOf(state);
     if (!rect) {
         return std::nullopt;
     }
     FieldPlace place;
-    place.key = key;
+    place.key = state.field.key;
     place.text = state.field.text;
     place.rect = *rect;
+    place.numeric = isNumeric(state);
+    place.goesOn = state.field.goesOn;
     return place;
+}
+
+void beginTyping(const AppState& state, const std::string& text, Actions& actions) {
+    const Gesture& gesture = state.gesture;
+    const bool drags = gesture.kind == GestureKind::DrawMember && gesture.moved;
+    if (!state.field.key.empty() || (!drags && !state.chain.active)) {
+        return;
+    }
+    if (drags) { // the pointer may let go: typing has the member now
+        Chain chain = chainFrom(gesture.from);
+        chain.to = gesture.to.at;
+        chain.showsTo = true;
+        actions.push_back(EndGesture{false});
+        actions.push_back(SetChain{chain});
+    }
+    actions.push_back(BeginField{kMemberKey, text, {}, true});
+}
+
+void followTyping(const AppState& state, const FieldTyped& typed, Actions& actions) {
+    if (typed.key != kMemberKey || !state.chain.active) {
+        return;
+    }
+    if (const Outcome<Vec2> to = typedEnd(state, state.chain.last, typed.text)) {
+        Chain chain = state.chain;
+        chain.to = to.value();
+        chain.snap = {};
+        chain.showsTo = true;
+        actions.push_back(SetChain{chain});
+    }
 }
 
 void finishBoardField(const AppState& state, const FieldDone& done, Actions& actions) {
     actions.push_back(EndField{});
-    const auto index = indexOf(done.key, kLoad, state.committed.loads.size());
-    if (done.how == FieldEnd::GivenUp || !index || done.text == state.field.text) {
+    const bool asItWas = done.text == state.field.text && !state.field.goesOn;
+    if (done.how == FieldEnd::GivenUp || asItWas) {
         return;
     }
-    const Load& load = state.committed.loads[static_cast<std::size_t>(*index)];
-    const Outcome<Load> typed = typedLoad(load, done.text, state.committed.units.force);
-    if (typed) {
-        actions.push_back(Commit{SetLoad{LoadId{*index}, typed.value()}});
-    } else {
-        actions.push_back(Say{MessageKind::Problem, typed.issues().front().says});
+    if (const auto load = indexOf(done.key, kLoad, state.committed.loads.size())) {
+        finishLoad(state, *load, done.text, actions);
+    } else if (done.key == kDimensionKey) {
+        finishDimension(state, done.text, actions);
+    } else if (done.key == kMemberKey) {
+        finishMember(state, done.text, actions);
+    } else if (done.key == kDrawnKey) {
+        finishDrawn(state, done.text, actions);
     }
 }
 

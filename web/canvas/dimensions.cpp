@@ -1,3 +1,4 @@
+#include "canvas/figures.hpp"
 #include "canvas/scene_parts.hpp"
 
 #include "model/units.hpp"
@@ -94,7 +95,12 @@ void drawSpan(Drawing& drawing, const Row& row, std::size_t to, bool withUnit) {
     const double middle = 0.5 * (from + until);
     addThin(drawing, onRow(row, from), onRow(row, middle - half), 1);
     addThin(drawing, onRow(row, middle + half), onRow(row, until), 1);
-    drawing.obstacles.addBox(mark.at, 0.5 * drawing.measure(mark.text, mark.kind));
+    const Vec2 halfText = 0.5 * drawing.measure(mark.text, mark.kind);
+    drawing.obstacles.addBox(mark.at, halfText);
+    const Measured measured{row.direction == Direction::Upright, row.figures[to - 1],
+                            row.figures[to]};
+    drawing.scene.figures.push_back(
+        {kDimensionKey, shortestNumber(measured.to - measured.from), mark.at, halfText, measured});
     drawing.scene.labels.push_back(std::move(mark));
 }
 

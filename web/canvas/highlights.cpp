@@ -1,4 +1,5 @@
 #include "app/force_list.hpp"
+#include "canvas/enclosing.hpp"
 #include "canvas/pick.hpp"
 #include "canvas/scene_parts.hpp"
 
@@ -132,6 +133,22 @@ void drawBox(Drawing& drawing, Vec2 corner, Vec2 opposite) {
     }
 }
 
+// The line as drawn, and the straight one that closes it.
+void drawAround(Drawing& drawing, const std::vector<Vec2>& line) {
+    if (isDiagonal(line)) {
+        drawBox(drawing, line.front(), line.back());
+        return;
+    }
+    for (std::size_t i = 1; i < line.size(); ++i) {
+        addLine(drawing, {line[i - 1], line[i], 1.5F, Ink::Accent, 0});
+    }
+    addLine(drawing, {line.back(), line.front(), 1.5F, Ink::Accent, 4});
+}
+
+bool encloses(const Gesture& gesture) {
+    return gesture.kind == GestureKind::Enclose && gesture.moved && gesture.line.size() > 1;
+}
+
 } // namespace
 
 void drawHalos(Drawing& drawing) {
@@ -144,6 +161,12 @@ void drawHalos(Drawing& drawing) {
     }
     haloThings(drawing, drawing.state.selection, {});
     haloThings(drawing, thingsOf(drawing.state.hover), {});
+    if (drawing.state.menu.open) {
+        haloThings(drawing, thingsOf(drawing.state.menu.under), {});
+    }
+    if (encloses(drawing.state.gesture)) {
+        haloThings(drawing, thingsEnclosed(drawing.state, drawing.state.gesture.line), {});
+    }
     // A pale band with an edge: on a full one tension and compression would not be told apart.
     const Things spoken = drawing.influence ? askedFor(*drawing.influence) : spokenOf(drawing);
     haloThings(drawing, spoken, {Ink::Accent, kLitWidth + 2 * kLitEdge});
@@ -159,8 +182,8 @@ void drawGesture(Drawing& drawing) {
         drawSnap(drawing, gesture.snap, gesture.to.at);
         drawing.scene.discs.push_back(
             {toPixel(drawing.state.view.camera, gesture.to.at), 7, 2.5F, Ink::Accent, Ink::Paper});
-    } else if (gesture.kind == GestureKind::BoxSelect && gesture.moved) {
-        drawBox(drawing, gesture.startPixel, gesture.lastPixel);
+    } else if (encloses(gesture)) {
+        drawAround(drawing, gesture.line);
     } else if (gesture.kind == GestureKind::Cut && gesture.moved) {
         addLine(drawing, {gesture.startPixel, gesture.lastPixel, 2.5F, Ink::Accent, 7});
     } else if (chain.active && chain.showsTo) {

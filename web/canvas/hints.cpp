@@ -1,3 +1,4 @@
+#include "canvas/figures.hpp"
 #include "canvas/scene_parts.hpp"
 
 #include "report/number.hpp"
@@ -92,31 +93,76 @@ bool isWithin(const Rect& free, Vec2 middle, Vec2 half) {
            middle.y - half.y >= free.at.y && middle.y + half.y <= free.at.y + free.size.y;
 }
 
-} // namespace
-
-// Beside the finger, not under it; everything else makes room.
-void drawHint(Drawing& drawing) {
-    const Hint hint = hintOf(drawing.state);
-    if (hint.text.empty()) {
-        return;
+// Beside `at`, not under a finger there; everything else makes room.
+Vec2 placeHint(Drawing& drawing, Vec2 at, Vec2 half) {
+    const double aside = kAboveFinger + half.x;
+    const std::array<Vec2, 4> offsets{
+        {{0, -kAboveFinger - half.y}, {-aside, 0}, {aside, 0}, {0, kAboveFinger + half.y}}};
+    const Loupe& loupe = drawing.scene.loupe;
+    const auto meetsLoupe = [&](Vec2 middle) {
+        return loupe.shown && std::abs(middle.x - loupe.at.x) < half.x + kLoupeRadius &&
+               std::abs(middle.y - loupe.at.y) < half.y + kLoupeRadius;
+    };
+    for (const Vec2 offset : offsets) {
+        if (isWithin(drawing.obstacles.free(), at + offset, half) && !meetsLoupe(at + offset)) {
+            return at + offset;
+        }
     }
+    return at + offsets.front();
+}
+
+Vec2 addHint(Drawing& drawing, const Hint& hint) {
     LabelMark mark;
     mark.text = hint.text;
     mark.ink = Ink::Accent;
     mark.kind = LabelKind::Hint;
     const Vec2 half = 0.5 * drawing.measure(mark.text, mark.kind);
-    const double aside = kAboveFinger + half.x;
-    const std::array<Vec2, 4> offsets{
-        {{0, -kAboveFinger - half.y}, {-aside, 0}, {aside, 0}, {0, kAboveFinger + half.y}}};
-    mark.at = hint.at + offsets.front();
-    for (const Vec2 offset : offsets) {
-        if (isWithin(drawing.obstacles.free(), hint.at + offset, half)) {
-            mark.at = hint.at + offset;
-            break;
-        }
-    }
+    mark.at = placeHint(drawing, hint.at, half);
     drawing.obstacles.addBox(mark.at, half);
-    drawing.scene.labels.push_back(std::move(mark));
+    drawing.scene.labels.push_back(mark);
+    return mark.at;
+}
+
+// A hint in a frame: a tap on it types its figure.
+void addTypable(Drawing& drawing, const Hint& hint, const char* key, std::string begins) {
+    constexpr Vec2 kAir{8, 5};
+    const Vec2 at = addHint(drawing, hint);
+    const Vec2 half = 0.5 * drawing.measure(hint.text, LabelKind::Hint) + kAir;
+    const std::array<Vec2, 4> corners{
+        {at - half, at + Vec2{half.x, -half.y}, at + half, at + Vec2{-half.x, half.y}}};
+    for (std::size_t i = 0; i < corners.size(); ++i) {
+        addLine(drawing, {corners[i], corners[(i + 1) % corners.size()], 1.5F, Ink::Accent, 0});
+    }
+    drawing.scene.figures.push_back({key, std::move(begins), at, half, {}});
+}
+
+// Fingers don't hover: what was drawn last, or where a chain stands, offers its figure.
+void drawTypable(Drawing& drawing) {
+    const AppState& state = drawing.state;
+    const Camera& camera = state.view.camera;
+    const bool rests =
+        state.gesture.kind == GestureKind::None || state.gesture.kind == GestureKind::Tap;
+    if (state.tool != Tool::Member || !rests) {
+        return;
+    }
+    const Drawn& drawn = state.drawn;
+    if (drawn.shown) {
+        addTypable(drawing,
+                   {memberHint(state.truss, drawn.from, drawn.to, {}), toPixel(camera, drawn.to)},
+                   kDrawnKey, shortestNumber(length(drawn.to - drawn.from)));
+    } else if (state.chain.active && state.chain.byFinger && state.field.key.empty()) {
+        addTypable(drawing, {"Type the length", toPixel(camera, state.chain.last)}, kMemberKey, "");
+    }
+}
+
+} // namespace
+
+void drawHint(Drawing& drawing) {
+    const Hint hint = hintOf(drawing.state);
+    if (!hint.text.empty()) {
+        addHint(drawing, hint);
+    }
+    drawTypable(drawing);
 }
 
 } // namespace gusset

@@ -1,3 +1,4 @@
+#include "canvas/board_menu.hpp"
 #include "canvas/snap.hpp"
 #include "canvas/tool.hpp"
 
@@ -7,10 +8,15 @@ namespace {
 
 // One thing at a time, from the innermost outward.
 void escape(const AppState& state, Actions& actions) {
-    if (state.gesture.kind != GestureKind::None) {
+    if (state.menu.open) {
+        actions.push_back(EndGesture{false});
+        actions.push_back(SetMenu{});
+    } else if (state.gesture.kind != GestureKind::None) {
         actions.push_back(EndGesture{false});
     } else if (state.chain.active) {
         actions.push_back(SetChain{});
+    } else if (state.picksSeveral) {
+        actions.push_back(PickSeveral{false});
     } else if (!state.selection.empty()) {
         actions.push_back(SetSelection{});
     } else {
@@ -53,9 +59,51 @@ void removeSelected(const AppState& state, Actions& actions) {
     }
 }
 
+// On what is picked, or in the middle of the board.
+void openMenu(const AppState& state, Actions& actions) {
+    const Camera& camera = state.view.camera;
+    const Truss& truss = state.truss;
+    const Things& things = state.selection;
+    const Vec2 free = camera.size - Vec2{camera.coverRight, camera.coverBottom - camera.coverTop};
+    BoardMenu menu;
+    menu.open = true;
+    menu.lit = 0;
+    menu.pixel = 0.5 * free;
+    if (!things.joints.empty()) {
+        menu.under = {HitKind::Joint, things.joints.front().index, 0};
+        menu.pixel = toPixel(camera, truss.joints[things.joints.front().at()].at);
+    } else if (!things.members.empty()) {
+        const Member& member = truss.members[things.members.front().at()];
+        menu.under = {HitKind::Member, things.members.front().index, 0};
+        menu.pixel = toPixel(
+            camera, 0.5 * (truss.joints[member.a.at()].at + truss.joints[member.b.at()].at));
+    }
+    actions.push_back(SetMenu{menu});
+}
+
+// True when the key was the menu's.
+bool turnsMenu(const AppState& state, Key key, Actions& actions) {
+    const int lines = static_cast<int>(boardMenuLines(state).size());
+    BoardMenu menu = state.menu;
+    if (lines > 0 && (key == Key::Up || key == Key::Down)) {
+        const int by = key == Key::Down ? 1 : lines - 1;
+        menu.lit = menu.lit < 0 ? (key == Key::Down ? 0 : lines - 1) : (menu.lit + by) % lines;
+        actions.push_back(SetMenu{menu});
+        return true;
+    }
+    if (key == Key::Enter) {
+        chooseMenuLine(state, menu.lit, actions);
+        return true;
+    }
+    return false;
+}
+
 } // namespace
 
 void pressKey(const AppState& state, Key key, Actions& actions) {
+    if (state.menu.open && turnsMenu(state, key, actions)) {
+        return;
+    }
     switch (key) {
     case Key::Delete:
         return removeSelected(state, actions);
@@ -81,6 +129,10 @@ void pressKey(const AppState& state, Key key, Actions& actions) {
         return turnStep(state, 1, actions);
     case Key::PreviousStep:
         return turnStep(state, -1, actions);
+    case Key::Menu:
+        return openMenu(state, actions);
+    case Key::Enter:
+        return;
     }
 }
 

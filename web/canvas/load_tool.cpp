@@ -64,7 +64,7 @@ LoadId loadOn(const Truss& truss, JointId joint) {
 }
 
 std::string typedSize(const Load& load) {
-    return shortestNumber(length(forceOf(load).value_or(Vec2{})));
+    return shortestNumber(length(arrowForce(load).value_or(Vec2{})));
 }
 
 } // namespace
@@ -111,10 +111,43 @@ void dragLoad(const AppState& state, const PointerEvent& event, Gesture& gesture
 
 void editLoadValue(const AppState& state, LoadId load, Actions& actions) {
     const Load& edited = state.truss.loads[load.at()];
-    if (jointOf(edited).valid()) {
+    if (jointOf(edited).valid() || std::holds_alternative<MemberForce>(edited.what)) {
         actions.push_back(
             BeginField{"board.load." + std::to_string(load.index), typedSize(edited)});
     }
+}
+
+void addMemberLoad(const AppState& state, MemberId member, Actions& actions) {
+    const Member& loaded = state.truss.members[member.at()];
+    const double largest = largestLoad(state.truss);
+    MemberForce force;
+    force.from = loaded.a;
+    force.to = loaded.b;
+    force.at = 0.5 * length(memberVector(state.truss, member));
+    force.fy = largest > 0 ? -largest : -kFirstLoad;
+    Load added;
+    added.what = force;
+    added.caseId = state.choice.caseId;
+    const int load = static_cast<int>(state.committed.loads.size());
+    actions.push_back(Commit{AddLoad{added}});
+    actions.push_back(SetSelection{thingsOf({HitKind::Load, load, 0})});
+    actions.push_back(BeginField{"board.load." + std::to_string(load), typedSize(added)});
+}
+
+std::optional<Load> turnedRound(const Load& load) {
+    Load turned = load;
+    if (auto* angled = std::get_if<AngledForce>(&turned.what)) {
+        angled->size = -angled->size;
+    } else if (auto* force = std::get_if<JointForce>(&turned.what)) {
+        force->fx = -force->fx;
+        force->fy = -force->fy;
+    } else if (auto* onMember = std::get_if<MemberForce>(&turned.what)) {
+        onMember->fx = -onMember->fx;
+        onMember->fy = -onMember->fy;
+    } else {
+        return std::nullopt;
+    }
+    return turned;
 }
 
 void tapLoad(const AppState& state, const Hit& under, Actions& actions) {

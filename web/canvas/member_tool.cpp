@@ -1,6 +1,10 @@
+#include "canvas/pick.hpp"
 #include "canvas/snap.hpp"
 #include "canvas/strokes.hpp"
+#include "model/quantity_input.hpp"
 #include "model/rebuild.hpp"
+
+#include <cmath>
 
 namespace gusset {
 
@@ -35,26 +39,65 @@ MemberEnd chainBeginning(const AppState& state) {
     return {joint, chain.last, joint.valid() ? MemberId{} : chain.splits};
 }
 
+// The member that a typed place stands on, which a joint there splits.
+MemberId memberThrough(const Truss& truss, Vec2 at) {
+    constexpr double kOnLine = 1e-9; // of its length
+    for (std::size_t i = 0; i < truss.members.size(); ++i) {
+        const Vec2 a = truss.joints[truss.members[i].a.at()].at;
+        const Vec2 b = truss.joints[truss.members[i].b.at()].at;
+        if (distanceToSegment(at, a, b) <= kOnLine * length(b - a)) {
+            return MemberId{static_cast<int>(i)};
+        }
+    }
+    return {};
+}
+
+// The way that a bare length goes: as it is drawn on the board, or along the paper.
+Vec2 wayDrawn(const AppState& state, Vec2 from) {
+    const Vec2 to = state.drawn.shown ? state.drawn.to : state.chain.to;
+    const double size = length(to - from);
+    return size > 0 ? (1 / size) * (to - from) : Vec2{1, 0};
+}
+
+Outcome<Vec2> typedWay(const AppState& state, Vec2 from, const std::string& text) {
+    const LengthUnit unit = state.truss.units.length;
+    if (!isVector(text)) {
+        const Outcome<double> size = readLength(text, unit);
+        return size ? Outcome<Vec2>(size.value() * wayDrawn(state, from))
+                    : Outcome<Vec2>(size.issues());
+    }
+    const Outcome<TypedVector> read = readLengthVector(text, unit);
+    if (!read) {
+        return read.issues();
+    }
+    const TypedVector& way = read.value();
+    return way.angled ? way.first * directionOf(way.second) : Vec2{way.first, way.second};
+}
+
+// One member on from the end of the chain.
+void goOn(const AppState& state, const MemberEnd& to, bool byFinger, Actions& actions) {
+    draw(state, chainBeginning(state), to, actions);
+    Chain chain = state.chain;
+    chain.active = to.at != chain.first;
+    chain.last = to.at;
+    chain.to = to.at;
+    chain.splits = {};
+    chain.showsTo = false;
+    chain.byFinger = byFinger;
+    actions.push_back(SetChain{chain});
+}
+
 void tapMember(const AppState& state, const Gesture& gesture, Actions& actions) {
     const MemberEnd& to = gesture.from;
-    Chain chain = state.chain;
-    if (!chain.active) {
-        chain = {};
-        chain.active = true;
-        chain.first = to.at;
-        chain.last = to.at;
-        chain.splits = to.splits;
-    } else if (to.at == chain.last) {
-        chain = {};
+    if (!state.chain.active) {
+        Chain chain = chainFrom(to);
+        chain.byFinger = gesture.byFinger;
+        actions.push_back(SetChain{chain});
+    } else if (to.at == state.chain.last) {
+        actions.push_back(SetChain{});
     } else {
-        draw(state, chainBeginning(state), to, actions);
-        chain.active = to.at != chain.first;
-        chain.last = to.at;
-        chain.splits = {};
+        goOn(state, to, gesture.byFinger, actions);
     }
-    chain.to = to.at;
-    chain.showsTo = false;
-    actions.push_back(SetChain{chain});
 }
 
 } // namespace
@@ -83,11 +126,46 @@ void endMember(const AppState& state, const Gesture& gesture, Actions& actions) 
     actions.push_back(SetChain{});
     if (gesture.from.at != gesture.to.at) {
         draw(state, gesture.from, gesture.to, actions);
+        actions.push_back(SetDrawn{{gesture.byFinger, gesture.from.at, gesture.to.at}});
     }
 }
 
+Outcome<Vec2> typedEnd(const AppState& state, Vec2 from, const std::string& text) {
+    const std::size_t first = text.find_first_not_of(' ');
+    const bool isPlace = first != std::string::npos && text[first] == '=';
+    Outcome<Vec2> way = typedWay(state, from, isPlace ? text.substr(first + 1) : text);
+    if (!way) {
+        return way;
+    }
+    if (isPlace && !isVector(text)) {
+        return Issue{IssueCode::Syntax, "input", "A place needs both its figures, as = 6, 4."};
+    }
+    const Vec2 to = isPlace ? way.value() : from + way.value();
+    if (length(to - from) == 0) {
+        return Issue{IssueCode::ZeroLength, "input",
+                     "A member needs a length: type one that is not zero, as 3 @ 30°."};
+    }
+    return roundToStep(to, 1e-9 * state.view.gridStep);
+}
+
+void drawTo(const AppState& state, Vec2 to, Actions& actions) {
+    const JointId joint = jointAt(state.committed, to);
+    goOn(state, {joint, to, joint.valid() ? MemberId{} : memberThrough(state.committed, to)},
+         state.chain.byFinger, actions);
+}
+
+Chain chainFrom(const MemberEnd& end) {
+    Chain chain;
+    chain.active = true;
+    chain.first = end.at;
+    chain.last = end.at;
+    chain.to = end.at;
+    chain.splits = end.splits;
+    return chain;
+}
+
 void hoverMember(const AppState& state, const PointerEvent& event, Actions& actions) {
-    if (!state.chain.active) {
+    if (!state.chain.active || !state.field.key.empty()) { // typed now, not pointed at
         return;
     }
     const Snapped snapped = endAt(state, event, chainEnd(state));

@@ -114,15 +114,12 @@ Things thingsOf(const Hit& hit) {
     return things;
 }
 
-Things thingsInBox(const AppState& state, Vec2 corner, Vec2 opposite) {
+Things thingsWhere(const AppState& state, const std::function<bool(Vec2 pixel)>& holds) {
     const Truss& truss = state.truss;
     std::vector<bool> inside(truss.joints.size());
     Things things;
     for (std::size_t i = 0; i < truss.joints.size(); ++i) {
-        const Vec2 at = toPixel(state.view.camera, truss.joints[i].at);
-        inside[i] =
-            std::min(corner.x, opposite.x) <= at.x && at.x <= std::max(corner.x, opposite.x) &&
-            std::min(corner.y, opposite.y) <= at.y && at.y <= std::max(corner.y, opposite.y);
+        inside[i] = holds(toPixel(state.view.camera, truss.joints[i].at));
         if (inside[i]) {
             things.joints.push_back(JointId{static_cast<int>(i)});
         }
@@ -133,6 +130,13 @@ Things thingsInBox(const AppState& state, Vec2 corner, Vec2 opposite) {
         }
     }
     return things;
+}
+
+Things thingsInBox(const AppState& state, Vec2 corner, Vec2 opposite) {
+    return thingsWhere(state, [&](Vec2 at) {
+        return std::min(corner.x, opposite.x) <= at.x && at.x <= std::max(corner.x, opposite.x) &&
+               std::min(corner.y, opposite.y) <= at.y && at.y <= std::max(corner.y, opposite.y);
+    });
 }
 
 Things membersAcross(const AppState& state, Vec2 from, Vec2 to) {

@@ -4,6 +4,8 @@
 
 #include "app/state.hpp"
 
+#include <functional>
+
 namespace gusset {
 
 [[nodiscard]] Hit pick(const AppState&, Vec2 pixel, double slack);
@@ -14,6 +16,8 @@ namespace gusset {
 [[nodiscard]] double shareAlong(Vec2 point, Vec2 a, Vec2 b);
 [[nodiscard]] double distanceToSegment(Vec2 point, Vec2 a, Vec2 b);
 [[nodiscard]] Things thingsOf(const Hit&);
+// The joints for whose place, CSS px, this holds, and the members between them.
+[[nodiscard]] Things thingsWhere(const AppState&, const std::function<bool(Vec2 pixel)>&);
 // Everything whose joints lie within the box of two opposite corners, CSS px.
 [[nodiscard]] Things thingsInBox(const AppState&, Vec2 corner, Vec2 opposite);
 // The members that a line on the board crosses, CSS px.

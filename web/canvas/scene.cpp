@@ -234,6 +234,7 @@ Scene buildScene(const AppState& state, const Derived& derived, const MeasureTex
     drawInfluence(drawing);
     drawJoints(drawing);
     drawGesture(drawing);
+    placeLoupe(drawing);
     drawHint(drawing);
     for (LabelMark& mark : placeLabels(std::move(drawing.wishes), drawing.obstacles)) {
         const Vec2 half = 0.5 * measure(mark.text, mark.kind);
@@ -242,6 +243,7 @@ Scene buildScene(const AppState& state, const Derived& derived, const MeasureTex
         drawing.scene.labels.push_back(std::move(mark));
     }
     drawDimensions(drawing);
+    hideUnderLoupe(measure, drawing.scene);
     return std::move(drawing.scene);
 }
 

@@ -60,12 +60,23 @@ struct LabelMark {
     bool backed = true; // on a patch of paper, to be read over lines
 };
 
+// What a finger covers, shown above it.
+struct Loupe {
+    bool shown = false;
+    Vec2 of; // CSS px: what stands in its middle
+    Vec2 at; // its own middle
+};
+inline constexpr double kLoupeRadius = 52; // px
+inline constexpr double kLoupeNearer = 2;  // times as large
+
 struct Scene {
     std::vector<LineMark> lines;         // drawn in order
     std::vector<TriangleMark> triangles; // over the lines
     std::vector<DiscMark> discs;         // over the triangles
     std::vector<LabelMark> labels;       // on top
-    Camera camera;                       // for the grid
+    std::vector<Figure> figures;         // labels that open a field when tapped
+    Loupe loupe;
+    Camera camera; // for the grid
     double gridStep = 1;
 };
 

@@ -57,5 +57,7 @@ void drawDimensions(Drawing&);
 void drawHalos(Drawing&);   // beneath everything: what is selected, hovered, or spoken of
 void drawGesture(Drawing&); // what the pointer is about to do
 void drawHint(Drawing&);    // and its figures: length, inclination, place, size
+void placeLoupe(Drawing&);  // before the hint, which makes room for it
+void hideUnderLoupe(const MeasureText&, Scene&); // at the end
 
 } // namespace gusset

@@ -1,5 +1,7 @@
 #include "canvas/tool.hpp"
 
+#include "canvas/enclosing.hpp"
+#include "canvas/figures.hpp"
 #include "canvas/pick.hpp"
 #include "canvas/snap.hpp"
 #include "canvas/strokes.hpp"
@@ -104,7 +106,8 @@ Gesture beginSelect(const AppState& state, const PointerEvent& event, const Hit&
     if (cutsByDrag(state)) {
         return gestureOf(GestureKind::Cut);
     }
-    return gestureOf(event.shift ? GestureKind::BoxSelect : GestureKind::Tap);
+    const bool encloses = event.shift || state.picksSeveral;
+    return gestureOf(encloses ? GestureKind::Enclose : GestureKind::Tap);
 }
 
 Gesture beginLoad(const AppState& state, const Hit& under) {
@@ -117,7 +120,18 @@ Gesture beginLoad(const AppState& state, const Hit& under) {
     return gestureOf(GestureKind::Tap);
 }
 
+// Where a pen draws, fingers move the paper.
+bool onlyMovesBoard(const AppState& state, PointerKind kind) {
+    return kind == PointerKind::Touch && !state.view.fingerDraws;
+}
+
 Gesture begin(const AppState& state, const PointerEvent& event, const Hit& under) {
+    if (onlyMovesBoard(state, event.kind)) {
+        return gestureOf(GestureKind::Pan);
+    }
+    if (figureAt(state, event.pixel) != nullptr) {
+        return gestureOf(GestureKind::Tap);
+    }
     switch (state.tool) {
     case Tool::Select:
         return beginSelect(state, event, under);
@@ -135,11 +149,22 @@ Gesture begin(const AppState& state, const PointerEvent& event, const Hit& under
 }
 
 void pointerDown(const AppState& state, const PointerEvent& event, Actions& actions) {
-    if (state.gesture.kind != GestureKind::None) {
+    if (state.gesture.kind != GestureKind::None || event.endsTyping) {
         return;
+    }
+    if (state.menu.open) { // a press beside it
+        actions.push_back(SetMenu{});
+        return;
+    }
+    if (event.kind == PointerKind::Pen && !state.penSeen) {
+        actions.push_back(SeePen{});
     }
     const Hit under = pick(state, event.pixel, slackOf(event.kind));
     Gesture gesture = begin(state, event, under);
+    gesture.byFinger = event.kind == PointerKind::Touch;
+    if (gesture.kind == GestureKind::Enclose) {
+        gesture.line = {event.pixel};
+    }
     gesture.under = under;
     gesture.startPixel = event.pixel;
     gesture.lastPixel = event.pixel;
@@ -187,6 +212,10 @@ void drag(const AppState& state, const PointerEvent& event, Gesture& gesture, Ac
     }
     if (gesture.kind == GestureKind::Tap) { // on nothing that could be dragged: the board is
         gesture.kind = GestureKind::Pan;
+    } else if (gesture.kind == GestureKind::Held) {
+        gesture.kind = GestureKind::Enclose;
+        gesture.line = {gesture.startPixel};
+        actions.push_back(SetMenu{});
     }
     switch (gesture.kind) {
     case GestureKind::Pan:
@@ -204,9 +233,12 @@ void drag(const AppState& state, const PointerEvent& event, Gesture& gesture, Ac
     case GestureKind::Erase:
         eraseUnder(state, event, gesture, actions);
         break;
+    case GestureKind::Enclose:
+        goOnAround(gesture.line, event.pixel);
+        break;
     case GestureKind::None:
     case GestureKind::Tap:
-    case GestureKind::BoxSelect:
+    case GestureKind::Held:
     case GestureKind::Cut:
         break;
     }
@@ -214,7 +246,7 @@ void drag(const AppState& state, const PointerEvent& event, Gesture& gesture, Ac
 }
 
 void hover(const AppState& state, const PointerEvent& event, Actions& actions) {
-    if (event.kind == PointerKind::Touch) {
+    if (event.kind == PointerKind::Touch || state.menu.open) {
         return;
     }
     const Hit hit = pick(state, event.pixel, slackOf(event.kind));
@@ -243,11 +275,19 @@ void tapSelect(const AppState& state, const PointerEvent& event, const Hit& unde
         editLoadValue(state, LoadId{under.index}, actions);
         return;
     }
-    actions.push_back(SetSelection{event.shift ? toggled(state.selection, things) : things});
+    if (state.picksSeveral && things.empty()) { // a miss loses nothing
+        return;
+    }
+    const bool adds = event.shift || state.picksSeveral;
+    actions.push_back(SetSelection{adds ? toggled(state.selection, things) : things});
 }
 
 void tap(const AppState& state, const PointerEvent& event, const Gesture& gesture,
          Actions& actions) {
+    if (const Figure* figure = figureAt(state, gesture.startPixel)) {
+        actions.push_back(BeginField{figure->key, figure->text, figure->measured});
+        return;
+    }
     switch (state.tool) {
     case Tool::Select:
         tapSelect(state, event, gesture.under, actions);
@@ -273,6 +313,14 @@ void keepMovedSelected(const Gesture& gesture, Actions& actions) {
     actions.push_back(SetSelection{merged ? Things{} : gesture.things});
 }
 
+// What was drawn around; added to what is selected where one adds by tapping, too.
+void endAround(const AppState& state, const PointerEvent& event, const Gesture& gesture,
+               Actions& actions) {
+    const Things things = thingsEnclosed(state, gesture.line);
+    const bool adds = event.shift || state.picksSeveral;
+    actions.push_back(SetSelection{adds ? united(state.selection, things) : things});
+}
+
 void pointerUp(const AppState& state, const PointerEvent& event, Actions& actions) {
     if (state.gesture.kind == GestureKind::None) {
         return;
@@ -280,16 +328,41 @@ void pointerUp(const AppState& state, const PointerEvent& event, Actions& action
     Gesture gesture = state.gesture;
     drag(state, event, gesture, actions);
     actions.push_back(EndGesture{true});
+    if (gesture.kind == GestureKind::Held || (gesture.kind == GestureKind::Pan && !gesture.moved)) {
+        return;
+    }
     if (gesture.kind == GestureKind::DrawMember) {
         endMember(state, gesture, actions);
     } else if (!gesture.moved) {
         tap(state, event, gesture, actions);
-    } else if (gesture.kind == GestureKind::BoxSelect) {
-        actions.push_back(SetSelection{thingsInBox(state, gesture.startPixel, event.pixel)});
+    } else if (gesture.kind == GestureKind::Enclose) {
+        endAround(state, event, gesture, actions);
     } else if (gesture.kind == GestureKind::Cut) {
         actions.push_back(SetSelection{membersAcross(state, gesture.startPixel, event.pixel)});
     } else if (gesture.kind == GestureKind::MoveJoint) {
         keepMovedSelected(gesture, actions);
+    }
+}
+
+// The stroke that it interrupts does nothing; one that is under way goes on.
+void hold(const AppState& state, const PointerEvent& event, Actions& actions) {
+    const Gesture& gesture = state.gesture;
+    if (gesture.moved || onlyMovesBoard(state, event.kind)) {
+        return;
+    }
+    BoardMenu menu;
+    menu.open = true;
+    menu.under = pick(state, event.pixel, slackOf(event.kind));
+    menu.pixel = event.pixel;
+    actions.push_back(EndGesture{false});
+    actions.push_back(SetHover{});
+    actions.push_back(SetMenu{menu});
+    if (gesture.kind != GestureKind::None && menu.under.kind == HitKind::None) {
+        Gesture held = gestureOf(GestureKind::Held);
+        held.startPixel = gesture.startPixel;
+        held.lastPixel = gesture.startPixel;
+        held.byFinger = gesture.byFinger;
+        actions.push_back(SetGesture{held});
     }
 }
 
@@ -326,6 +399,9 @@ void stepTool(const AppState& state, const PointerEvent& event, Actions& actions
         break;
     case PointerPhase::Cancel:
         abandonGesture(state, actions);
+        break;
+    case PointerPhase::Hold:
+        hold(state, event, actions);
         break;
     }
 }

@@ -8,13 +8,14 @@
 namespace gusset {
 
 enum class PointerKind { Mouse, Touch, Pen };
-enum class PointerPhase { Down, Move, Up, Cancel };
+enum class PointerPhase { Down, Move, Up, Cancel, Hold }; // Hold: long, or by the right button
 struct PointerEvent {
     PointerPhase phase = PointerPhase::Move;
     PointerKind kind = PointerKind::Mouse;
-    Vec2 pixel;         // CSS px on the board
-    bool shift = false; // adds to the selection
-    bool alt = false;   // no snapping
+    Vec2 pixel;              // CSS px on the board
+    bool shift = false;      // adds to the selection
+    bool alt = false;        // no snapping
+    bool endsTyping = false; // Down: it took the board's field away and means nothing else
 };
 
 // With the working of one force open, a line drawn across the truss cuts it.
@@ -36,7 +37,9 @@ enum class Key {
     Up,
     Down,
     NextStep,
-    PreviousStep
+    PreviousStep,
+    Menu,
+    Enter
 };
 void pressKey(const AppState&, Key, Actions&);
 

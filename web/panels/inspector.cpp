@@ -107,13 +107,17 @@ CellTable tableOf(HitKind kind) {
                                       : CellTable::Members;
 }
 
-float words(const Ui& ui, const ImFont& font, ImVec2 at, std::string_view text, Colour ink) {
+} // namespace
+
+float stripWords(const Ui& ui, const ImFont& font, ImVec2 at, std::string_view text, Colour ink) {
     const char* end = text.data() + text.size();
     const ImVec2 size = font.CalcTextSizeA(font.FontSize, FLT_MAX, 0, text.data(), end);
     ImGui::GetWindowDrawList()->AddText(&font, font.FontSize, {at.x, std::round(at.y - size.y / 2)},
                                         packed(ink), text.data(), end);
     return at.x + size.x + ui.px(8);
 }
+
+namespace {
 
 void figures(PanelContext& context, const Picked& picked, const Table::Box& room) {
     const Truss& truss = context.state.truss;
@@ -128,7 +132,7 @@ void figures(PanelContext& context, const Picked& picked, const Table::Box& room
     float x = room.low.x;
     for (const Figure& figure : list) {
         const float y = (room.low.y + room.high.y) / 2;
-        const float left = words(ui, *ui.fonts.small, {x, y}, figure.name, ui.palette->muted);
+        const float left = stripWords(ui, *ui.fonts.small, {x, y}, figure.name, ui.palette->muted);
         const Cell cell{table, picked.index, figure.column};
         FieldLook look;
         look.key = kPickedPrefix + keyOf(cell);
@@ -184,13 +188,14 @@ bool inspector(PanelContext& context) {
     const ImVec2 high{low.x + ui.px(place.size.x), low.y + ui.px(kHeight)};
     ImGui::GetWindowDrawList()->AddRect(low, high, packed(ui.palette->rule), 0, 0, ui.px(1));
     const float middle = (low.y + high.y) / 2;
-    const float x = words(ui, *ui.fonts.strong, {low.x + ui.px(12), middle}, titleOf(truss, picked),
-                          ui.palette->ink);
+    const float x = stripWords(ui, *ui.fonts.strong, {low.x + ui.px(12), middle},
+                               titleOf(truss, picked), ui.palette->ink);
     const bool asks = hasWhy(context, picked);
     const float right =
         high.x - ui.px(kRemoveWidth + 4) - (asks ? buttonWidth(ui, "Why?") + ui.px(6) : 0);
     if (picked.kind == HitKind::Member) {
-        words(ui, *ui.fonts.body, {x, middle}, memberFacts(context, picked.index), ui.palette->ink);
+        stripWords(ui, *ui.fonts.body, {x, middle}, memberFacts(context, picked.index),
+                   ui.palette->ink);
     } else {
         figures(context, picked, {{x, low.y}, {right, high.y}});
     }

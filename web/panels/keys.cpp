@@ -14,6 +14,9 @@ struct KeyEntry {
 constexpr std::array kKeys{
     KeyEntry{"Space, Page Down", "next step of the working"},
     KeyEntry{"Page Up", "step back"},
+    KeyEntry{"Digits while drawing", "length, length @ angle, dx, dy"},
+    KeyEntry{"Shift and a drag", "pick in a box or a loop"},
+    KeyEntry{"Right button, Menu key", "what can be done there"},
     KeyEntry{"Arrows", "move what is picked"},
     KeyEntry{"Delete", "remove what is picked"},
     KeyEntry{"Escape", "let go"},

@@ -29,5 +29,6 @@ void toolsPanel(PanelContext&);    // the strip at the bottom
 void notebookPanel(PanelContext&); // tabs: model, forces, working, share
 void messagePanel(PanelContext&);  // what went wrong, what happened
 void legendPanel(PanelContext&);   // how tension and compression are drawn, where there is room
+void boardMenu(PanelContext&);     // what can be done at a place, over everything
 
 } // namespace gusset

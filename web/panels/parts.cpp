@@ -3,6 +3,7 @@
 #include "report/table.hpp"
 
 #include "app/load_cells.hpp"
+#include "canvas/several_field.hpp"
 
 #include <imgui_internal.h>
 
@@ -171,7 +172,8 @@ void takeFieldDone(PanelContext& context) {
     FieldDone done = *context.field.done;
     if (done.key.starts_with(kPickedPrefix)) {
         finishPicked(context, done);
-    } else if (finishCell(context.state, done, context.actions) ||
+    } else if (finishSeveral(context.state, done, context.actions) ||
+               finishCell(context.state, done, context.actions) ||
                finishListField(context.state, done, context.actions)) {
         context.field.done.reset();
     } else if (done.key == kOpenKey) {

@@ -33,8 +33,13 @@ void starters(PanelContext&); // trusses of the usual forms, in the share tab
 
 void keyOverview(PanelContext&); // at the end of the share tab; nothing where fingers are used
 
+// Several things, or while several are being picked; likewise over the tools.
+[[nodiscard]] bool severalPanel(PanelContext&);
 // What is picked, over the tools. False: nothing is, and nothing was drawn.
 [[nodiscard]] bool inspector(PanelContext&);
+// Words in these strips, their middle at `at.y`; gives back where they end, and some air. Device
+// px.
+float stripWords(const Ui&, const ImFont&, ImVec2 at, std::string_view text, Colour);
 
 void viewMenu(PanelContext&); // layers and theme: the button in the header and what it opens
 

@@ -17,7 +17,7 @@ struct ToolEntry {
 };
 constexpr std::array kTools{
     ToolEntry{Tool::Select, Icon::Select, "Select",
-              "Drag a joint to move it. Tap anything to pick it."},
+              "Drag joints, tap to pick, press long for more."},
     ToolEntry{
         Tool::Member, Icon::Member, "Member",
         "Drag from joint to joint, or tap one after the other; a joint appears where you let go."},
@@ -29,7 +29,12 @@ constexpr std::array kTools{
     ToolEntry{Tool::Erase, Icon::Erase, "Erase", "Tap or stroke over what should go."},
 };
 
-const char* hintOf(const AppState& state) {
+// Words for the keyboard only where there is one to be seen.
+const char* hintOf(const AppState& state, bool coarse) {
+    if (state.chain.active) {
+        return coarse ? "Tap the next place, or the last one again to end."
+                      : "Click the next place, or type: 3, 3 @ 30°, or 2, 1. Escape ends.";
+    }
     if (cutsByDrag(state)) {
         return "Tap a member or a support, or draw a line across the truss to cut it.";
     }
@@ -82,8 +87,8 @@ void toolsPanel(PanelContext& context) {
         }
     }
     endSheet();
-    if (!inspector(context)) {
-        hint(context, hintOf(context.state));
+    if (!severalPanel(context) && !inspector(context)) {
+        hint(context, hintOf(context.state, context.ui.coarse));
     }
 }
 

@@ -29,6 +29,12 @@ void menu(PanelContext& context) {
             changed = true;
         }
     }
+    if (ui.coarse || context.state.penSeen) {
+        if (toggle(ui, "Finger draws", view.fingerDraws)) {
+            view.fingerDraws = !view.fingerDraws;
+            changed = true;
+        }
+    }
     if (toggle(ui, "Present: large type, full screen", view.presenting)) {
         view.presenting = !view.presenting;
         changed = true;

@@ -9,7 +9,8 @@ namespace gusset {
 namespace {
 
 // In the order in which F6 visits them: what is not on the screen is passed over.
-constexpr std::array kPanels{"header", "beginning", "tools", "picked", "notebook", "message"};
+constexpr std::array kPanels{"header",  "beginning", "tools",  "picked",
+                             "several", "notebook",  "message"};
 
 void strike(ImGuiKey key, bool shift = false) {
     ImGuiIO& io = ImGui::GetIO();

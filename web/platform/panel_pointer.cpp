@@ -106,6 +106,7 @@ void PanelPointer::takeTouch(const PointerEvent& event, double pixelRatio) {
         framesToLeave_ = 3; // pressed, released, seen
         return;
     case PointerPhase::Cancel:
+    case PointerPhase::Hold: // of the board's alone
         return;
     }
 }

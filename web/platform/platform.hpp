@@ -44,6 +44,9 @@ enum class PanelKey { // as the scripts number them (site/input.js)
 struct PanelKeyEvent {
     PanelKey key = PanelKey::Leave;
 };
+struct TypedText { // a digit or the like, typed while nothing is open to type in
+    std::string text;
+};
 struct OpenedText { // a link in the address, a file, a paste
     std::string text;
     std::string label;
@@ -53,7 +56,7 @@ struct Said { // by the browser, to be shown: "Link copied"
     std::string text;
 };
 using PlatformEvent = std::variant<PointerEvent, WheelEvent, PinchEvent, KeyEvent, PanelKeyEvent,
-                                   FieldDone, OpenedText, Said, Viewport>;
+                                   TypedText, FieldTyped, FieldDone, OpenedText, Said, Viewport>;
 
 // Events since the last call, in order.
 [[nodiscard]] std::vector<PlatformEvent> takeEvents();

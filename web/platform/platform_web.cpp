@@ -34,7 +34,8 @@ EMSCRIPTEN_KEEPALIVE void gussetPointer(int phase, int kind, double x, double y,
                                          static_cast<gusset::PointerKind>(kind),
                                          {x, y},
                                          (modifiers & 1) != 0,
-                                         (modifiers & 2) != 0});
+                                         (modifiers & 2) != 0,
+                                         (modifiers & 4) != 0});
 }
 
 EMSCRIPTEN_KEEPALIVE void gussetWheel(double x, double y, double dx, double dy, int zooms) {
@@ -54,6 +55,14 @@ EMSCRIPTEN_KEEPALIVE void gussetKey(int key) {
 
 EMSCRIPTEN_KEEPALIVE void gussetPanelKey(int key) {
     gusset::receive(gusset::PanelKeyEvent{static_cast<gusset::PanelKey>(key)});
+}
+
+EMSCRIPTEN_KEEPALIVE void gussetTyped(const char* text) {
+    gusset::receive(gusset::TypedText{text});
+}
+
+EMSCRIPTEN_KEEPALIVE void gussetFieldTyped(const char* key, const char* text) {
+    gusset::receive(gusset::FieldTyped{key, text});
 }
 
 EMSCRIPTEN_KEEPALIVE void gussetFieldDone(const char* key, const char* text, int how) {
@@ -85,8 +94,8 @@ EMSCRIPTEN_KEEPALIVE void gussetViewport(double width, double height, double pix
 // Out: methods of the object that app.js hands over as `page`. Texts go as address and length,
 // since a string_view need not end in a zero.
 // clang-format off
-EM_JS(void, pageShowField, (const char* key, const char* text, double x, double y, double width, double height, int numeric), {
-    Module['page'].showField(UTF8ToString(key), UTF8ToString(text), x, y, width, height, !!numeric);
+EM_JS(void, pageShowField, (const char* key, const char* text, double x, double y, double width, double height, int how), {
+    Module['page'].showField(UTF8ToString(key), UTF8ToString(text), x, y, width, height, { numeric: !!(how & 1), goesOn: !!(how & 2) });
 });
 EM_JS(void, pageHideField, (), { Module['page'].hideField(); });
 EM_JS(void, pageShowCursor, (int cursor), { Module['page'].showCursor(cursor); });
@@ -130,7 +139,8 @@ int sizeOf(std::string_view text) { return static_cast<int>(text.size()); }
 
 void showField(const FieldPlace& field) {
     pageShowField(field.key.c_str(), field.text.c_str(), field.rect.at.x, field.rect.at.y,
-                  field.rect.size.x, field.rect.size.y, field.numeric ? 1 : 0);
+                  field.rect.size.x, field.rect.size.y,
+                  (field.numeric ? 1 : 0) | (field.goesOn ? 2 : 0));
 }
 
 void hideField() { pageHideField(); }

@@ -57,11 +57,39 @@ void setColour(const Program& program, const char* name, Colour colour) {
                 static_cast<float>(colour.alpha) / 255);
 }
 
-void useMarkProgram(const Program& program, const Canvas& canvas) {
+void setLens(const Program& program, const Sheet& sheet) {
+    glUniform3f(program.uniform("lens"), static_cast<float>(sheet.lens.x),
+                static_cast<float>(sheet.lens.y), static_cast<float>(sheet.radius));
+}
+
+void useMarkProgram(const Program& program, const Sheet& sheet) {
     glUseProgram(program.name);
-    glUniform2f(program.uniform("boardSize"), static_cast<float>(canvas.width),
-                static_cast<float>(canvas.height));
-    glUniform1f(program.uniform("pixelRatio"), static_cast<float>(canvas.pixelRatio));
+    glUniform2f(program.uniform("boardSize"), static_cast<float>(sheet.canvas.width),
+                static_cast<float>(sheet.canvas.height));
+    glUniform1f(program.uniform("pixelRatio"),
+                static_cast<float>(sheet.nearer * sheet.canvas.pixelRatio));
+    glUniform2f(program.uniform("shift"), static_cast<float>(sheet.shift.x),
+                static_cast<float>(sheet.shift.y));
+    setLens(program, sheet);
+}
+
+// The place that the finger covers comes to stand in the middle of the lens.
+Sheet loupeOn(const Canvas& canvas, const Loupe& loupe) {
+    const double ratio = canvas.pixelRatio;
+    return {.canvas = canvas,
+            .shift = ratio * (loupe.at - kLoupeNearer * loupe.of),
+            .nearer = kLoupeNearer,
+            .lens = {ratio * loupe.at.x, canvas.height - ratio * loupe.at.y},
+            .radius = ratio * kLoupeRadius};
+}
+
+// The same grid, seen by the loupe.
+Camera cameraOf(const Scene& scene, const Sheet& sheet) {
+    if (sheet.nearer == 1) {
+        return scene.camera;
+    }
+    const Loupe& loupe = scene.loupe;
+    return panBy(zoomAbout(scene.camera, loupe.of, sheet.nearer), loupe.at - loupe.of);
 }
 
 // Where a grid line stands, reduced to one spacing from the board's corner; device pixels.
@@ -97,25 +125,35 @@ void Renderer::draw(const Scene& scene, const Palette& palette, const Canvas& ca
     glDisable(GL_CULL_FACE);
     glEnable(GL_BLEND);
     glBlendFuncSeparate(GL_SRC_ALPHA, GL_ONE_MINUS_SRC_ALPHA, GL_ONE, GL_ONE_MINUS_SRC_ALPHA);
-    drawGrid(scene, palette, canvas);
-    drawLines(scene, palette, canvas);
-    drawTriangles(scene, palette, canvas);
-    drawDiscs(scene, palette, canvas);
+    drawAll(scene, palette, {.canvas = canvas, .shift = {}, .lens = {}});
+    if (scene.loupe.shown) {
+        drawAll(scene, palette, loupeOn(canvas, scene.loupe));
+    }
 }
 
-void Renderer::drawGrid(const Scene& scene, const Palette& palette, const Canvas& canvas) const {
+void Renderer::drawAll(const Scene& scene, const Palette& palette, const Sheet& sheet) {
+    drawGrid(scene, palette, sheet);
+    drawLines(scene, palette, sheet);
+    drawTriangles(scene, palette, sheet);
+    drawDiscs(scene, palette, sheet);
+}
+
+void Renderer::drawGrid(const Scene& scene, const Palette& palette, const Sheet& sheet) const {
+    const Canvas& canvas = sheet.canvas;
+    const Camera camera = cameraOf(scene, sheet);
     const double major = majorStep(scene.gridStep);
-    const double fineOnBoard = scene.gridStep * scene.camera.scale;
-    const Float2 finePhase = toFloats(gridPhase(scene.camera, scene.gridStep, canvas.pixelRatio));
-    const Float2 majorPhase = toFloats(gridPhase(scene.camera, major, canvas.pixelRatio));
+    const double fineOnBoard = scene.gridStep * camera.scale;
+    const Float2 finePhase = toFloats(gridPhase(camera, scene.gridStep, canvas.pixelRatio));
+    const Float2 majorPhase = toFloats(gridPhase(camera, major, canvas.pixelRatio));
     const double strength = std::clamp((fineOnBoard - kFaded) / (kPlain - kFaded), 0.0, 1.0);
     glUseProgram(grid_.name);
+    setLens(grid_, sheet);
     glUniform1f(grid_.uniform("boardHeight"), static_cast<float>(canvas.height));
     glUniform2f(grid_.uniform("finePhase"), finePhase.x, finePhase.y);
     glUniform2f(grid_.uniform("majorPhase"), majorPhase.x, majorPhase.y);
     glUniform1f(grid_.uniform("fineSpacing"), static_cast<float>(fineOnBoard * canvas.pixelRatio));
     glUniform1f(grid_.uniform("majorSpacing"),
-                static_cast<float>(major * scene.camera.scale * canvas.pixelRatio));
+                static_cast<float>(major * camera.scale * canvas.pixelRatio));
     glUniform1f(grid_.uniform("lineWidth"),
                 static_cast<float>(std::max(1.0, std::round(canvas.pixelRatio))));
     glUniform1f(grid_.uniform("fineStrength"), static_cast<float>(strength));
@@ -127,7 +165,7 @@ void Renderer::drawGrid(const Scene& scene, const Palette& palette, const Canvas
     glBindVertexArray(0);
 }
 
-void Renderer::drawLines(const Scene& scene, const Palette& palette, const Canvas& canvas) {
+void Renderer::drawLines(const Scene& scene, const Palette& palette, const Sheet& sheet) {
     lines_.clear();
     for (const LineMark& mark : scene.lines) {
         LineInstance& line = lines_.emplace_back();
@@ -137,11 +175,11 @@ void Renderer::drawLines(const Scene& scene, const Palette& palette, const Canva
         line.dash = mark.dash;
         line.ink = lineColour(palette, mark.ink);
     }
-    useMarkProgram(line_, canvas);
+    useMarkProgram(line_, sheet);
     drawInstances(lineStream_, lines_.data(), lines_.size());
 }
 
-void Renderer::drawTriangles(const Scene& scene, const Palette& palette, const Canvas& canvas) {
+void Renderer::drawTriangles(const Scene& scene, const Palette& palette, const Sheet& sheet) {
     triangles_.clear();
     for (const TriangleMark& mark : scene.triangles) {
         TriangleInstance& triangle = triangles_.emplace_back();
@@ -152,11 +190,11 @@ void Renderer::drawTriangles(const Scene& scene, const Palette& palette, const C
         triangle.outline = mark.filled ? 0 : kTriangleOutline;
         triangle.fill = mark.filled ? triangle.ink : lineColour(palette, Ink::Paper);
     }
-    useMarkProgram(triangle_, canvas);
+    useMarkProgram(triangle_, sheet);
     drawInstances(triangleStream_, triangles_.data(), triangles_.size());
 }
 
-void Renderer::drawDiscs(const Scene& scene, const Palette& palette, const Canvas& canvas) {
+void Renderer::drawDiscs(const Scene& scene, const Palette& palette, const Sheet& sheet) {
     discs_.clear();
     for (const DiscMark& mark : scene.discs) {
         DiscInstance& disc = discs_.emplace_back();
@@ -166,7 +204,7 @@ void Renderer::drawDiscs(const Scene& scene, const Palette& palette, const Canva
         disc.ink = lineColour(palette, mark.ink);
         disc.fill = lineColour(palette, mark.fill);
     }
-    useMarkProgram(disc_, canvas);
+    useMarkProgram(disc_, sheet);
     drawInstances(discStream_, discs_.data(), discs_.size());
 }
 

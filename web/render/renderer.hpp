@@ -1,7 +1,8 @@
 #pragma once
 // Scene → WebGL2, with the shaders of shaders/: the paper with its grid, strokes, triangles and
-// discs, a draw call each, whatever the size of the truss. Labels are type and go into Dear ImGui's
-// background list (render/labels), on top of these and under the panels.
+// discs, a draw call each, whatever the size of the truss, and as many again under a finger's
+// loupe. Labels are type and go into Dear ImGui's background list (render/labels), on top of these
+// and under the panels.
 
 #include "canvas/scene.hpp"
 #include "render/program.hpp"
@@ -16,6 +17,15 @@ struct Canvas {
     int width = 1;
     int height = 1;
     double pixelRatio = 1;
+};
+
+// What is drawn on: the canvas, or the loupe over it, which shows the same marks nearer.
+struct Sheet {
+    Canvas canvas;
+    Vec2 shift;        // device pixels, after `nearer`
+    double nearer = 1; // times as large
+    Vec2 lens;         // middle of the round that is drawn on, device pixels from the bottom left
+    double radius = 0; // of it; 0: everywhere
 };
 
 // As the shaders read them.
@@ -51,10 +61,11 @@ public:
     void draw(const Scene&, const Palette&, const Canvas&);
 
 private:
-    void drawGrid(const Scene&, const Palette&, const Canvas&) const;
-    void drawLines(const Scene&, const Palette&, const Canvas&);
-    void drawTriangles(const Scene&, const Palette&, const Canvas&);
-    void drawDiscs(const Scene&, const Palette&, const Canvas&);
+    void drawAll(const Scene&, const Palette&, const Sheet&);
+    void drawGrid(const Scene&, const Palette&, const Sheet&) const;
+    void drawLines(const Scene&, const Palette&, const Sheet&);
+    void drawTriangles(const Scene&, const Palette&, const Sheet&);
+    void drawDiscs(const Scene&, const Palette&, const Sheet&);
 
     Program grid_;
     Program line_;

@@ -37,4 +37,11 @@ void drawLabels(ImDrawList& list, const Ui& ui, std::span<const LabelMark> label
     }
 }
 
+void drawLoupeRim(ImDrawList& list, const Ui& ui, const Scene& scene) {
+    if (scene.loupe.shown) {
+        list.AddCircle({ui.px(scene.loupe.at.x), ui.px(scene.loupe.at.y)}, ui.px(kLoupeRadius),
+                       packed(ui.palette->edge), 0, ui.px(2));
+    }
+}
+
 } // namespace gusset

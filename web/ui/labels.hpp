@@ -14,4 +14,7 @@ namespace gusset {
 // Onto the board's draw list, in device pixels; backed labels get a patch of the board's paper.
 void drawLabels(ImDrawList&, const Ui&, std::span<const LabelMark>);
 
+// The edge of the loupe over a finger, if there is one.
+void drawLoupeRim(ImDrawList&, const Ui&, const Scene&);
+
 } // namespace gusset

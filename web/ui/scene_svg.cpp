@@ -203,6 +203,8 @@ Scene pictureScene(const AppState& state, const Derived& derived, const MeasureT
     still.hover = {};
     still.gesture = {};
     still.chain = {};
+    still.drawn = {};
+    still.menu = {};
     return buildScene(still, derived, measure);
 }
 

@@ -159,6 +159,34 @@ bool toolButton(const Ui& ui, const char* label, Icon icon, bool selected, ImVec
     return pressed;
 }
 
+bool cellButton(const Ui& ui, const char* label, ImVec2 size) {
+    const bool pressed = pressable(label, size, true);
+    const Corners box = lastItem();
+    drawGround(ui, box, {});
+    ImGui::GetWindowDrawList()->AddRect(box.low, box.high, packed(ui.palette->edge), ui.px(3), 0,
+                                        ui.px(1));
+    putCentred(*ui.fonts.small, box.centre(), packed(ui.palette->ink), visiblePart(label));
+    drawFocus(ui);
+    return pressed;
+}
+
+bool menuRow(const Ui& ui, const char* label, ImVec2 size, bool lit) {
+    const bool pressed = pressable(label, size, true);
+    const Corners box = lastItem();
+    ImDrawList& list = *ImGui::GetWindowDrawList();
+    if (lit || ImGui::IsItemHovered()) {
+        list.AddRectFilled(box.low, box.high, packed(ui.palette->wash));
+    }
+    if (lit) {
+        list.AddRect(box.low, box.high, packed(ui.palette->accent), ui.px(3), 0, ui.px(2));
+    }
+    list.AddLine(box.low, {box.high.x, box.low.y}, packed(ui.palette->rule), ui.px(1));
+    put(*ui.fonts.body, {box.low.x + ui.px(8), box.centre().y - ui.fonts.body->FontSize / 2},
+        packed(ui.palette->ink), visiblePart(label));
+    drawFocus(ui);
+    return pressed;
+}
+
 bool toggle(const Ui& ui, const char* label, bool on) {
     const float height = targetHeight(ui);
     const float width = sizeOf(*ui.fonts.body, visiblePart(label)).x + ui.px(32);

@@ -26,6 +26,11 @@ struct ButtonLook {
 // A large sign with its word under it; chosen: on a patch, framed, and underlined.
 [[nodiscard]] bool toolButton(const Ui&, const char* label, Icon icon, bool selected, ImVec2 size);
 
+// A word in small type on a patch as large as it is told, for rows of such.
+[[nodiscard]] bool cellButton(const Ui&, const char* label, ImVec2 size);
+// A line of a menu; `lit` when the keyboard is on it.
+[[nodiscard]] bool menuRow(const Ui&, const char* label, ImVec2 size, bool lit);
+
 // A box that is ticked or not, and its words. True when pressed.
 [[nodiscard]] bool toggle(const Ui&, const char* label, bool on);
 // Words in rows, the chosen one bold and underlined; gives back the choice. Spread over the width

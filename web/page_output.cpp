@@ -1,0 +1,85 @@
+#include "page_output.hpp"
+
+#include "board_picture.hpp"
+#include "exchange/json.hpp"
+#include "exchange/link.hpp"
+#include "report/results_text.hpp"
+
+#include <string>
+
+namespace gusset {
+
+namespace {
+
+std::string fileNameFor(const Truss& truss, std::string_view ending) {
+    std::string name;
+    for (const char c : truss.title) {
+        const bool plain =
+            (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9');
+        if (plain) {
+            name += c;
+        } else if (!name.empty() && name.back() != '-') {
+            name += '-';
+        }
+    }
+    return (name.empty() ? "truss" : name.substr(0, 60)).append(ending);
+}
+
+void sendLink(const Page& page, const PageRequests& requests) {
+    const std::string link = writeLink(page.state.committed);
+    const std::string address = page.address + "#" + link;
+    setAddress(link);
+    if (requests.copyLink) {
+        copyText(address, "Link copied.");
+    } else {
+        shareLink(page.state.committed.title, address);
+    }
+}
+
+void saveFiles(const Page& page, const PageRequests& requests) {
+    const Truss& truss = page.state.committed;
+    if (requests.saveFile) {
+        saveFile(fileNameFor(truss, ".json"), writeModel(truss));
+    }
+    if (requests.saveCode && page.linkCode) {
+        saveFile(fileNameFor(truss, "-code.svg"), qrCodeSvg(*page.linkCode));
+    }
+    if (requests.savePicture) {
+        saveFile(fileNameFor(truss, ".svg"), pictureOf(page));
+    }
+    if (requests.savePixels) {
+        savePicture(fileNameFor(truss, ".png"), pictureOf(page));
+    }
+    if (requests.saveResults) {
+        saveFile(fileNameFor(truss, ".csv"), resultsCsv(page.state.truss, page.derived.solution));
+    }
+}
+
+} // namespace
+
+void carryOut(const Page& page, const PageRequests& requests) {
+    if (requests.copyLink || requests.shareLink) {
+        sendLink(page, requests);
+    }
+    saveFiles(page, requests);
+    if (requests.openFile) {
+        openFile();
+    }
+    if (requests.showRecent) {
+        showRecent();
+    }
+    if (!requests.openExample.empty()) {
+        openExample(requests.openExample);
+    }
+    if (requests.readAsPage) {
+        showTwin();
+    }
+    if (requests.fullScreen) {
+        setFullScreen(*requests.fullScreen);
+    }
+    if (requests.showHelp) {
+        showHelp();
+    }
+}
+
+} // namespace gusset

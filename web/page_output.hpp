@@ -1,0 +1,10 @@
+#pragma once
+// What the panels want of the browser: files, links, pictures, other pages.
+
+#include "page.hpp"
+
+namespace gusset {
+
+void carryOut(const Page&, const PageRequests&);
+
+} // namespace gusset
