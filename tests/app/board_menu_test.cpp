@@ -41,6 +41,7 @@ TEST_CASE("a long press opens the menu of what lies there and does nothing of th
     for (const Tool tool : {Tool::Select, Tool::Member, Tool::Pin, Tool::Load, Tool::Erase}) {
         Board board = roofBoard();
         board.use(tool);
+        INFO(static_cast<int>(tool));
         board.hold({3, 4});
         CHECK(board.state.menu.open);
         CHECK(boardMenuTitle(board.state) == "Joint C");

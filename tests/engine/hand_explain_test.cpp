@@ -53,7 +53,7 @@ std::string openQuestion(const Working& chain, RemarkKind assumed) {
 }
 
 std::string printed(const Truss& truss, const Working& working) {
-    return workingText(truss, working);
+    return workingText(englishPhrases(), truss, working);
 }
 
 } // namespace

@@ -25,6 +25,8 @@ std::string spoken(std::string_view english) {
     for (const char c : english) {
         if (isLatin(c)) {
             addCyrillic(text, c);
+        } else if (c == '.') {
+            text += "。"; // turned round, a full stop may come to stand between two figures
         } else {
             text += c;
         }
@@ -86,6 +88,7 @@ std::set<std::string> namesIn(const Truss& truss) {
     std::string names = truss.title + ' ' + std::string(kDefaultCase);
     for (const Joint& joint : truss.joints) {
         names += ' ' + joint.label;
+        names += ' ' + joint.label + "x " + joint.label + "y"; // its reactions: F_x, or R_Fx
     }
     for (std::size_t i = 0; i < truss.members.size(); ++i) {
         names += ' ' + memberName(truss, MemberId{static_cast<int>(i)});

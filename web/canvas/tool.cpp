@@ -352,7 +352,9 @@ void hold(const AppState& state, const PointerEvent& event, Actions& actions) {
     }
     BoardMenu menu;
     menu.open = true;
-    menu.under = pick(state, event.pixel, slackOf(event.kind));
+    menu.under = gesture.kind != GestureKind::None // whose edit may have taken it off the board
+                     ? gesture.under
+                     : pick(state, event.pixel, slackOf(event.kind));
     menu.pixel = event.pixel;
     actions.push_back(EndGesture{false});
     actions.push_back(SetHover{});
