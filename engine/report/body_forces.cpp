@@ -1,6 +1,8 @@
 #include "report/body_forces.hpp"
 
 #include "core/tolerance.hpp"
+#include "report/exact_notation.hpp"
+#include "report/formula.hpp"
 #include "report/remark_text.hpp"
 
 #include <algorithm>
@@ -37,12 +39,19 @@ Known knownBefore(const Notation& notation, std::size_t step) {
     return known;
 }
 
-RichLine valued(const Notation& notation, RichLine symbol, double value) {
+// Exact where the class wants that and the number is short, as in the equations.
+std::string valueText(const Notation& notation, const Symbol& symbol, double value) {
+    const auto exact = exactTokens(notation, symbol, value);
+    return exact ? plainText(runsOf(*exact)) : formatNumber(value, notation.numbers);
+}
+
+RichLine valued(const Notation& notation, const Symbol& symbol, double value) {
     const std::string unit = symbolOf(notation.truss.units.force);
-    symbol.push_back(
-        {" = " + formatNumber(value, notation.numbers) + (unit.empty() ? unit : "\u2009" + unit),
+    RichLine label = symbolRuns(notation, symbol);
+    label.push_back(
+        {" = " + valueText(notation, symbol, value) + (unit.empty() ? unit : "\u2009" + unit),
          RunStyle::Plain});
-    return symbol;
+    return label;
 }
 
 void addMember(const Notation& notation, const Known& known, JointId at, MemberId member,
@@ -54,13 +63,14 @@ void addMember(const Notation& notation, const Known& known, JointId at, MemberI
     const Vec2 along = notation.working.structure.bars[member.at()].along;
     BodyForce force{.at = at, .member = member};
     force.out = notation.truss.members[member.at()].a == at ? along : -along;
-    force.label = symbolRuns(notation, {.kind = SymbolKind::MemberForce, .member = member});
+    const Symbol symbol{.kind = SymbolKind::MemberForce, .member = member};
+    force.label = symbolRuns(notation, symbol);
     int drawn = known.drawn[member.at()] < 0 ? -1 : 1;
     force.ink = SketchInk::Accent;
     if (value) { // with guessed senses a known force is drawn as it acts
         const bool guesses = notation.truss.classSettings.senses == AssumedSense::Guessed;
         drawn = guesses && *value < 0 ? -1 : 1;
-        force.label = valued(notation, std::move(force.label), drawn * *value);
+        force.label = valued(notation, symbol, drawn * *value);
         force.ink = *value > 0 ? SketchInk::Tension : SketchInk::Compression;
     }
     force.along = drawn > 0 ? force.out : -force.out;
@@ -76,11 +86,8 @@ void addReaction(const Notation& notation, const Known& known, int index, FreeBo
         notation.working.structure.restraints[static_cast<std::size_t>(index)];
     BodyForce force{.at = restraint.joint, .along = restraint.along, .restraint = index};
     force.ink = SketchInk::Reaction;
-    force.label = symbolRuns(
-        notation, {.kind = SymbolKind::Reaction, .restraint = index, .joint = restraint.joint});
-    if (value) {
-        force.label = valued(notation, std::move(force.label), *value);
-    }
+    const Symbol symbol{.kind = SymbolKind::Reaction, .restraint = index, .joint = restraint.joint};
+    force.label = value ? valued(notation, symbol, *value) : symbolRuns(notation, symbol);
     body.forces.push_back(std::move(force));
 }
 

@@ -2,6 +2,7 @@
 #include "report/movement_text.hpp"
 #include "report/results_text.hpp"
 #include "report/solution_text.hpp"
+#include "statics/largest.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -135,22 +136,20 @@ void addIndeterminate(Lines& lines, const Truss& truss, const Solution& solution
 
 void addLargest(Lines& lines, const Truss& truss, const Solution& solution) {
     const auto rows = forceRows(lines.book, truss, solution);
-    const auto byForce = [](const ForceRow& a, const ForceRow& b) { return a.force < b.force; };
-    const auto [least, most] = std::minmax_element(rows.begin(), rows.end(), byForce);
-    const auto named = [&](const ForceRow& row, Phrase phrase) {
+    const auto named = [&](MemberId member, Phrase phrase) {
+        const ForceRow& row = rows[member.at()];
         add(lines, phrase,
             {{"value", plainLine(forceText(truss, std::fabs(row.force), numberStyleOf(truss)))},
              {"member", plainLine(row.name)}});
     };
-    const bool pulls = most != rows.end() && most->sense == Sense::Tension;
-    const bool pushes = least != rows.end() && least->sense == Sense::Compression;
-    if (pulls) {
-        named(*most, Phrase::LargestTension);
+    const LargestForces largest = largestForces(solution);
+    if (largest.tension.valid()) {
+        named(largest.tension, Phrase::LargestTension);
     }
-    if (pushes) {
-        named(*least, Phrase::LargestCompression);
+    if (largest.compression.valid()) {
+        named(largest.compression, Phrase::LargestCompression);
     }
-    if (!pulls && !pushes) {
+    if (!largest.tension.valid() && !largest.compression.valid()) {
         add(lines, Phrase::AllForcesZero);
     }
 }

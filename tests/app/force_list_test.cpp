@@ -1,5 +1,6 @@
 #include "app/force_list.hpp"
 #include "app/update.hpp"
+#include "statics/largest.hpp"
 #include "support/small_truss.hpp"
 
 #include <catch2/catch_test_macros.hpp>
@@ -53,19 +54,19 @@ TEST_CASE(
     CHECK(listed.names() == "CA ");
 }
 
-TEST_CASE(
-    "The largest tension and the largest compression are found; without loads there is none") {
+TEST_CASE("The largest tension and compression are of the first of equal members; unloaded there "
+          "is none") {
     Listed listed;
     (void)listed.names();
-    const std::vector<MemberId> largest = largestForces(listed.derived.solution);
-    REQUIRE(largest.size() == 2);
-    CHECK(largest[0] == MemberId{0});
-    CHECK(largest[1] != MemberId{0});
+    const LargestForces largest = largestForces(listed.derived.solution);
+    CHECK(largest.tension == MemberId{0});
+    CHECK(largest.compression == MemberId{1}); // BC before CA, which carries as much
     Truss bare = support::roof();
     bare.loads.clear();
     Listed unloaded{startWith(bare), {}};
     (void)unloaded.names();
-    CHECK(largestForces(unloaded.derived.solution).empty());
+    CHECK_FALSE(largestForces(unloaded.derived.solution).tension.valid());
+    CHECK_FALSE(largestForces(unloaded.derived.solution).compression.valid());
 }
 
 } // namespace

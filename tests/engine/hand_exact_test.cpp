@@ -1,4 +1,5 @@
 #include "hand/working.hpp"
+#include "report/body_forces.hpp"
 #include "report/exact_notation.hpp"
 #include "report/formula.hpp"
 #include "report/working_text.hpp"
@@ -58,6 +59,29 @@ TEST_CASE(
     const std::string html = workingHtml(englishPhrases(), bracket(), workingOf(bracket()));
     CHECK(contains(html, "<mn>10</mn><msqrt><mn>5</mn></msqrt>"));
     CHECK(contains(html, "<mfrac><mn>1</mn><msqrt><mn>5</mn></msqrt></mfrac>"));
+}
+
+TEST_CASE("free bodies carry exact values where the equations do") {
+    Truss truss = exactly(gable());
+    truss.loads.clear();
+    force(truss, "C", 0, -10); // rafters 25/3, as below
+    const Working working = workingOf(truss);
+    const Notation notation = notationOf(englishPhrases(), truss, working);
+    std::string labels;
+    for (std::size_t step = 0; step < working.steps.size(); ++step) {
+        for (const FreeBody& body : freeBodiesOf(notation, step)) {
+            for (const BodyForce& force : body.forces) {
+                labels += plainText(force.label) + "\n";
+            }
+        }
+    }
+    // Each rafter is found at its support, and is known at the ridge: as in its own result.
+    const std::string text = textOf(truss);
+    const std::size_t found = text.find("F_AC = ");
+    REQUIRE(found != std::string::npos);
+    const std::string value = text.substr(found, text.find("\u2009kN", found) - found);
+    INFO(value << "\n" << labels);
+    CHECK(contains(labels, value + "\u2009kN"));
 }
 
 TEST_CASE("a fraction stands in brackets before what it is multiplied with") {

@@ -54,21 +54,4 @@ std::vector<int> listedForces(const AppState& state, const Derived& derived) {
     return places;
 }
 
-std::vector<MemberId> largestForces(const Solution& solution) {
-    std::vector<MemberId> largest;
-    const std::vector<double>& forces = solution.forces;
-    if (!solution.solved || forces.empty()) {
-        return largest;
-    }
-    const auto tension = std::max_element(forces.begin(), forces.end());
-    const auto compression = std::min_element(forces.begin(), forces.end());
-    if (*tension > 0) {
-        largest.push_back(MemberId{static_cast<int>(tension - forces.begin())});
-    }
-    if (*compression < 0) {
-        largest.push_back(MemberId{static_cast<int>(compression - forces.begin())});
-    }
-    return largest;
-}
-
 } // namespace gusset

@@ -10,8 +10,5 @@ namespace gusset {
 
 // Places in Derived::forces.
 [[nodiscard]] std::vector<int> listedForces(const AppState&, const Derived&);
-// The member with the largest tension and the one with the largest compression, where there are
-// such; of equal ones the first.
-[[nodiscard]] std::vector<MemberId> largestForces(const Solution&);
 
 } // namespace gusset

@@ -1,7 +1,7 @@
-#include "app/force_list.hpp"
 #include "canvas/enclosing.hpp"
 #include "canvas/pick.hpp"
 #include "canvas/scene_parts.hpp"
+#include "statics/largest.hpp"
 
 #include <algorithm>
 
@@ -154,9 +154,12 @@ bool encloses(const Gesture& gesture) {
 void drawHalos(Drawing& drawing) {
     drawPath(drawing);
     if (drawing.state.view.showLargest && drawing.solved) {
-        for (const MemberId member : largestForces(drawing.derived.solution)) {
-            haloMember(drawing, member, {Ink::Muted, kHaloWidth});
-            haloMember(drawing, member, {Ink::Paper, kHaloWidth - 2 * kLitEdge});
+        const LargestForces largest = largestForces(drawing.derived.solution);
+        for (const MemberId member : {largest.tension, largest.compression}) {
+            if (member.valid()) {
+                haloMember(drawing, member, {Ink::Muted, kHaloWidth});
+                haloMember(drawing, member, {Ink::Paper, kHaloWidth - 2 * kLitEdge});
+            }
         }
     }
     haloThings(drawing, drawing.state.selection, {});
