@@ -57,24 +57,24 @@ void setColour(const Program& program, const char* name, Colour colour) {
                 static_cast<float>(colour.alpha) / 255);
 }
 
-void setLens(const Program& program, const Sheet& sheet) {
-    glUniform3f(program.uniform("lens"), static_cast<float>(sheet.lens.x),
-                static_cast<float>(sheet.lens.y), static_cast<float>(sheet.radius));
+void setLens(const Program& program, const Pane& pane) {
+    glUniform3f(program.uniform("lens"), static_cast<float>(pane.lens.x),
+                static_cast<float>(pane.lens.y), static_cast<float>(pane.radius));
 }
 
-void useMarkProgram(const Program& program, const Sheet& sheet) {
+void useMarkProgram(const Program& program, const Pane& pane) {
     glUseProgram(program.name);
-    glUniform2f(program.uniform("boardSize"), static_cast<float>(sheet.canvas.width),
-                static_cast<float>(sheet.canvas.height));
+    glUniform2f(program.uniform("boardSize"), static_cast<float>(pane.canvas.width),
+                static_cast<float>(pane.canvas.height));
     glUniform1f(program.uniform("pixelRatio"),
-                static_cast<float>(sheet.nearer * sheet.canvas.pixelRatio));
-    glUniform2f(program.uniform("shift"), static_cast<float>(sheet.shift.x),
-                static_cast<float>(sheet.shift.y));
-    setLens(program, sheet);
+                static_cast<float>(pane.nearer * pane.canvas.pixelRatio));
+    glUniform2f(program.uniform("shift"), static_cast<float>(pane.shift.x),
+                static_cast<float>(pane.shift.y));
+    setLens(program, pane);
 }
 
 // The place that the finger covers comes to stand in the middle of the lens.
-Sheet loupeOn(const Canvas& canvas, const Loupe& loupe) {
+Pane loupeOn(const Canvas& canvas, const Loupe& loupe) {
     const double ratio = canvas.pixelRatio;
     return {.canvas = canvas,
             .shift = ratio * (loupe.at - kLoupeNearer * loupe.of),
@@ -84,12 +84,12 @@ Sheet loupeOn(const Canvas& canvas, const Loupe& loupe) {
 }
 
 // The same grid, seen by the loupe.
-Camera cameraOf(const Scene& scene, const Sheet& sheet) {
-    if (sheet.nearer == 1) {
+Camera cameraOf(const Scene& scene, const Pane& pane) {
+    if (pane.nearer == 1) {
         return scene.camera;
     }
     const Loupe& loupe = scene.loupe;
-    return panBy(zoomAbout(scene.camera, loupe.of, sheet.nearer), loupe.at - loupe.of);
+    return panBy(zoomAbout(scene.camera, loupe.of, pane.nearer), loupe.at - loupe.of);
 }
 
 // Where a grid line stands, reduced to one spacing from the board's corner; device pixels.
@@ -131,23 +131,23 @@ void Renderer::draw(const Scene& scene, const Palette& palette, const Canvas& ca
     }
 }
 
-void Renderer::drawAll(const Scene& scene, const Palette& palette, const Sheet& sheet) {
-    drawGrid(scene, palette, sheet);
-    drawLines(scene, palette, sheet);
-    drawTriangles(scene, palette, sheet);
-    drawDiscs(scene, palette, sheet);
+void Renderer::drawAll(const Scene& scene, const Palette& palette, const Pane& pane) {
+    drawGrid(scene, palette, pane);
+    drawLines(scene, palette, pane);
+    drawTriangles(scene, palette, pane);
+    drawDiscs(scene, palette, pane);
 }
 
-void Renderer::drawGrid(const Scene& scene, const Palette& palette, const Sheet& sheet) const {
-    const Canvas& canvas = sheet.canvas;
-    const Camera camera = cameraOf(scene, sheet);
+void Renderer::drawGrid(const Scene& scene, const Palette& palette, const Pane& pane) const {
+    const Canvas& canvas = pane.canvas;
+    const Camera camera = cameraOf(scene, pane);
     const double major = majorStep(scene.gridStep);
     const double fineOnBoard = scene.gridStep * camera.scale;
     const Float2 finePhase = toFloats(gridPhase(camera, scene.gridStep, canvas.pixelRatio));
     const Float2 majorPhase = toFloats(gridPhase(camera, major, canvas.pixelRatio));
     const double strength = std::clamp((fineOnBoard - kFaded) / (kPlain - kFaded), 0.0, 1.0);
     glUseProgram(grid_.name);
-    setLens(grid_, sheet);
+    setLens(grid_, pane);
     glUniform1f(grid_.uniform("boardHeight"), static_cast<float>(canvas.height));
     glUniform2f(grid_.uniform("finePhase"), finePhase.x, finePhase.y);
     glUniform2f(grid_.uniform("majorPhase"), majorPhase.x, majorPhase.y);
@@ -165,7 +165,7 @@ void Renderer::drawGrid(const Scene& scene, const Palette& palette, const Sheet&
     glBindVertexArray(0);
 }
 
-void Renderer::drawLines(const Scene& scene, const Palette& palette, const Sheet& sheet) {
+void Renderer::drawLines(const Scene& scene, const Palette& palette, const Pane& pane) {
     lines_.clear();
     for (const LineMark& mark : scene.lines) {
         LineInstance& line = lines_.emplace_back();
@@ -175,11 +175,11 @@ void Renderer::drawLines(const Scene& scene, const Palette& palette, const Sheet
         line.dash = mark.dash;
         line.ink = lineColour(palette, mark.ink);
     }
-    useMarkProgram(line_, sheet);
+    useMarkProgram(line_, pane);
     drawInstances(lineStream_, lines_.data(), lines_.size());
 }
 
-void Renderer::drawTriangles(const Scene& scene, const Palette& palette, const Sheet& sheet) {
+void Renderer::drawTriangles(const Scene& scene, const Palette& palette, const Pane& pane) {
     triangles_.clear();
     for (const TriangleMark& mark : scene.triangles) {
         TriangleInstance& triangle = triangles_.emplace_back();
@@ -190,11 +190,11 @@ void Renderer::drawTriangles(const Scene& scene, const Palette& palette, const S
         triangle.outline = mark.filled ? 0 : kTriangleOutline;
         triangle.fill = mark.filled ? triangle.ink : lineColour(palette, Ink::Paper);
     }
-    useMarkProgram(triangle_, sheet);
+    useMarkProgram(triangle_, pane);
     drawInstances(triangleStream_, triangles_.data(), triangles_.size());
 }
 
-void Renderer::drawDiscs(const Scene& scene, const Palette& palette, const Sheet& sheet) {
+void Renderer::drawDiscs(const Scene& scene, const Palette& palette, const Pane& pane) {
     discs_.clear();
     for (const DiscMark& mark : scene.discs) {
         DiscInstance& disc = discs_.emplace_back();
@@ -204,7 +204,7 @@ void Renderer::drawDiscs(const Scene& scene, const Palette& palette, const Sheet
         disc.ink = lineColour(palette, mark.ink);
         disc.fill = lineColour(palette, mark.fill);
     }
-    useMarkProgram(disc_, sheet);
+    useMarkProgram(disc_, pane);
     drawInstances(discStream_, discs_.data(), discs_.size());
 }
 

@@ -20,7 +20,7 @@ struct Canvas {
 };
 
 // What is drawn on: the canvas, or the loupe over it, which shows the same marks nearer.
-struct Sheet {
+struct Pane {
     Canvas canvas;
     Vec2 shift;        // device pixels, after `nearer`
     double nearer = 1; // times as large
@@ -61,11 +61,11 @@ public:
     void draw(const Scene&, const Palette&, const Canvas&);
 
 private:
-    void drawAll(const Scene&, const Palette&, const Sheet&);
-    void drawGrid(const Scene&, const Palette&, const Sheet&) const;
-    void drawLines(const Scene&, const Palette&, const Sheet&);
-    void drawTriangles(const Scene&, const Palette&, const Sheet&);
-    void drawDiscs(const Scene&, const Palette&, const Sheet&);
+    void drawAll(const Scene&, const Palette&, const Pane&);
+    void drawGrid(const Scene&, const Palette&, const Pane&) const;
+    void drawLines(const Scene&, const Palette&, const Pane&);
+    void drawTriangles(const Scene&, const Palette&, const Pane&);
+    void drawDiscs(const Scene&, const Palette&, const Pane&);
 
     Program grid_;
     Program line_;
