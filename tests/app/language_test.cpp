@@ -6,6 +6,7 @@
 #include "app/twin.hpp"
 #include "exchange/json.hpp"
 #include "exchange/json_value.hpp"
+#include "report/working_text.hpp"
 #include "support/files.hpp"
 #include "support/mock_language.hpp"
 
@@ -113,6 +114,15 @@ TEST_CASE("a class with a decimal comma sees it in the cells of the model, and t
     CHECK(cellText(truss, x) == "0.25"); // what typing begins with can't be misread
     CHECK(cellEdit(truss, x, "0,75").ok());
     CHECK(cellLook(truss, {CellTable::Supports, 0, column::kSupportSettle}) == "0,5; -1,25");
+}
+
+TEST_CASE("with a decimal comma, equations on one line are parted by semicolons") {
+    Truss truss = roof(); // its legs rise 4 in 5
+    CHECK(workingText(englishPhrases(), truss, workOut(truss, {}, solve(truss)))
+              .find("sin\u2009\u03B1 = 0.8, cos\u2009\u03B1 = 0.6") != std::string::npos);
+    truss.classSettings.decimalSign = ',';
+    CHECK(workingText(englishPhrases(), truss, workOut(truss, {}, solve(truss)))
+              .find("sin\u2009\u03B1 = 0,8; cos\u2009\u03B1 = 0,6") != std::string::npos);
 }
 
 TEST_CASE("an empty board and one without supports say so in the page's language") {
