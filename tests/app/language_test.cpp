@@ -4,10 +4,8 @@
 #include "app/cells.hpp"
 #include "app/shown_working.hpp"
 #include "app/twin.hpp"
-#include "exchange/json.hpp"
-#include "exchange/json_value.hpp"
 #include "report/working_text.hpp"
-#include "support/files.hpp"
+#include "support/example_trusses.hpp"
 #include "support/mock_language.hpp"
 
 #include <catch2/catch_test_macros.hpp>
@@ -26,16 +24,6 @@ Board mockBoard(Truss truss) {
     board.state = startWith(truss);
     board.state.book = &mockPhrases();
     return board;
-}
-
-std::vector<Truss> examples() {
-    std::vector<Truss> trusses;
-    const JsonValue index = parseJson(repositoryFile("site/examples/index.json")).value();
-    for (const JsonValue& item : index.find("examples")->items) {
-        const std::string file = "site/examples/" + item.find("file")->text;
-        trusses.push_back(readModel(repositoryFile(file)).value().truss);
-    }
-    return trusses;
 }
 
 void check(const Board& board, const char* what, const std::string& text) {
@@ -83,7 +71,7 @@ void checkWorkings(Board& board) {
 } // namespace
 
 TEST_CASE("in a language made up for it, what the page shows of a truss keeps no English word") {
-    for (const Truss& truss : examples()) {
+    for (const Truss& truss : exampleTrusses()) {
         Board board = mockBoard(truss);
         showResults(board, ResultPage::Forces);
         // Below its heading the tables of the model are a place to work in, as the notebook's are.

@@ -1,8 +1,6 @@
 // Everything that the engine says about a truss is said by the table of phrases: in a language made
 // up for the purpose no English word is left, and no decimal point where the class has a comma.
 
-#include "exchange/json.hpp"
-#include "exchange/json_value.hpp"
 #include "hand/explain.hpp"
 #include "hand/sections.hpp"
 #include "report/body_sketch.hpp"
@@ -20,7 +18,7 @@
 #include "report/unit_load_text.hpp"
 #include "report/working_text.hpp"
 #include "statics/load_paths.hpp"
-#include "support/files.hpp"
+#include "support/example_trusses.hpp"
 #include "support/mock_language.hpp"
 #include "support/random_truss.hpp"
 #include "support/small_truss.hpp"
@@ -35,16 +33,6 @@ using namespace gusset;
 using namespace gusset::support;
 
 namespace {
-
-std::vector<Truss> exampleTrusses() {
-    std::vector<Truss> trusses;
-    const JsonValue index = parseJson(repositoryFile("site/examples/index.json")).value();
-    for (const JsonValue& item : index.find("examples")->items) {
-        const std::string file = "site/examples/" + item.find("file")->text;
-        trusses.push_back(readModel(repositoryFile(file)).value().truss);
-    }
-    return trusses;
-}
 
 // Examples, what is reviewed, and trusses with something wrong with them.
 std::vector<Truss> allKinds() {

@@ -1,6 +1,7 @@
 #include "app/page_tables.hpp"
 
 #include "app/cells.hpp"
+#include "canvas/pick.hpp"
 #include "report/results_text.hpp"
 
 #include <array>
@@ -147,26 +148,21 @@ std::string tableOf(const Truss& truss, CellTable table) {
 }
 
 Edit removal(CellTable table, int row) {
-    Things things;
     switch (table) {
     case CellTable::Joints:
-        things.joints = {JointId{row}};
-        break;
+        return Remove{thingsOf({HitKind::Joint, row, 0})};
     case CellTable::Members:
-        things.members = {MemberId{row}};
-        break;
+        return Remove{thingsOf({HitKind::Member, row, 0})};
     case CellTable::Supports:
-        things.supports = {SupportId{row}};
-        break;
+        return Remove{thingsOf({HitKind::Support, row, 0})};
     case CellTable::Loads:
-        things.loads = {LoadId{row}};
-        break;
+        return Remove{thingsOf({HitKind::Load, row, 0})};
     case CellTable::Materials:
         return RemoveMaterial{row};
     case CellTable::Sections:
-        return RemoveSection{row};
+        break;
     }
-    return Remove{things};
+    return RemoveSection{row};
 }
 
 struct Press {

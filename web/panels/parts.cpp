@@ -3,6 +3,7 @@
 #include "report/table.hpp"
 
 #include "app/load_cells.hpp"
+#include "canvas/pick.hpp"
 #include "canvas/several_field.hpp"
 
 #include <imgui_internal.h>
@@ -200,26 +201,7 @@ void drawForceSign(ImDrawList& list, const Ui& ui, Ink sense, ImVec2 at, float l
     }
 }
 
-Things only(HitKind kind, int index) {
-    Things things;
-    switch (kind) {
-    case HitKind::Joint:
-        things.joints = {JointId{index}};
-        break;
-    case HitKind::Member:
-        things.members = {MemberId{index}};
-        break;
-    case HitKind::Support:
-        things.supports = {SupportId{index}};
-        break;
-    case HitKind::Load:
-        things.loads = {LoadId{index}};
-        break;
-    case HitKind::None:
-        break;
-    }
-    return things;
-}
+Things only(HitKind kind, int index) { return thingsOf({kind, index, 0}); }
 
 namespace {
 
