@@ -32,12 +32,14 @@ export function listenToPointers(canvas, to) {
     // Of our own: some browsers send no contextmenu for a finger, others in the middle of a stroke.
     function awaitLongPress(event) {
         pressedAt = place(event);
-        pressTimer = setTimeout(() => {
-            if (held === event.pointerId) {
+        const hold = () => {
+            if (pressedAt && held === event.pointerId) {
                 send('hold', event);
                 to.released(); // the menu stands there at once
             }
-        }, longPress);
+        };
+        // A frame later: on a busy page a finger's lifting may still wait to be heard.
+        pressTimer = setTimeout(() => requestAnimationFrame(hold), longPress);
     }
 
     function noLongPress() {

@@ -53,11 +53,12 @@ export async function boardOf(page, size) {
         await idle();
     }
 
-    // Resting there until the page calls it long; a mouse has its right button for that.
+    // Resting there until the page calls it long; a mouse has its right button for that. On a busy machine
+    // that takes longer than the page's own half second.
     async function hold(at, { release = true } = {}) {
         if (size.hasTouch) {
             await hands.down(at);
-            await page.waitForTimeout(700);
+            await page.waitForFunction(() => window.gussetTest.observe().menu);
         } else {
             await page.mouse.click(at.x, at.y, { button: 'right' });
         }

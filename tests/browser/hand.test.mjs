@@ -52,8 +52,7 @@ async function selectAll(board, size) {
         await board.page.keyboard.up('Shift');
         return;
     }
-    await board.hands.down(corners[0]);
-    await board.page.waitForTimeout(700);
+    await board.hold(corners[0], { release: false });
     for (let part = 1; part <= 4; ++part) {
         await board.hands.move({
             x: left + ((right - left) * part) / 4,

@@ -11,7 +11,7 @@
 namespace gusset {
 namespace {
 
-constexpr double kTitleRow = 44;
+constexpr double kTitleRow = 48;
 constexpr double kButtonRow = 46;
 constexpr int kColumnsOfPhone = 4;
 
