@@ -29,6 +29,7 @@ test('a second finger takes the first one’s edit back, and the two move and zo
     const { model, scale } = await board.observe();
     const start = await board.joint('C');
     await board.drag(start, below(start, -60), { release: false });
+    await board.idle();
     assert.notDeepEqual((await board.observe()).model, model);
     const a = below(start, -60);
     const b = { x: a.x + 100, y: a.y };
