@@ -44,6 +44,16 @@ void unite(std::vector<Id>& list, const std::vector<Id>& more) {
     }
 }
 
+template <class List, class Item>
+void toggle(List& list, const Item& item) {
+    const auto found = std::find(list.begin(), list.end(), item);
+    if (found == list.end()) {
+        list.push_back(item);
+    } else {
+        list.erase(found);
+    }
+}
+
 } // namespace
 
 void goOnAround(std::vector<Vec2>& line, Vec2 pixel) {
@@ -71,6 +81,22 @@ Things united(Things things, const Things& more) {
     unite(things.members, more.members);
     unite(things.supports, more.supports);
     unite(things.loads, more.loads);
+    return things;
+}
+
+Things toggled(Things things, const Things& change) {
+    for (const JointId joint : change.joints) {
+        toggle(things.joints, joint);
+    }
+    for (const MemberId member : change.members) {
+        toggle(things.members, member);
+    }
+    for (const SupportId support : change.supports) {
+        toggle(things.supports, support);
+    }
+    for (const LoadId load : change.loads) {
+        toggle(things.loads, load);
+    }
     return things;
 }
 

@@ -13,5 +13,7 @@ void goOnAround(std::vector<Vec2>& line, Vec2 pixel);
 // The joints inside, and the members with both ends inside.
 [[nodiscard]] Things thingsEnclosed(const AppState&, const std::vector<Vec2>& line);
 [[nodiscard]] Things united(Things, const Things& more); // nothing twice
+// What is in both is out, what is in one is in.
+[[nodiscard]] Things toggled(Things, const Things& change);
 
 } // namespace gusset

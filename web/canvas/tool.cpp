@@ -25,32 +25,6 @@ double tapSlack(PointerKind kind) {
     return 10;
 }
 
-template <class List, class Item>
-void toggle(List& list, const Item& item) {
-    const auto found = std::find(list.begin(), list.end(), item);
-    if (found == list.end()) {
-        list.push_back(item);
-    } else {
-        list.erase(found);
-    }
-}
-
-Things toggled(Things things, const Things& change) {
-    for (const JointId joint : change.joints) {
-        toggle(things.joints, joint);
-    }
-    for (const MemberId member : change.members) {
-        toggle(things.members, member);
-    }
-    for (const SupportId support : change.supports) {
-        toggle(things.supports, support);
-    }
-    for (const LoadId load : change.loads) {
-        toggle(things.loads, load);
-    }
-    return things;
-}
-
 // Going over a thing again does not bring it back.
 void eraseUnder(const AppState& state, const PointerEvent& event, Gesture& gesture,
                 Actions& actions) {
