@@ -20,6 +20,11 @@ async function handsOf(page, size) {
             },
             move: (at) => page.mouse.move(at.x, at.y),
             up: () => page.mouse.up(),
+            tap: async (at) => {
+                await page.mouse.move(at.x, at.y);
+                await page.mouse.down();
+                await page.mouse.up();
+            },
         };
     }
     const session = await page.context().newCDPSession(page);
@@ -32,6 +37,8 @@ async function handsOf(page, size) {
         down: (...at) => touch('touchStart', at),
         move: (...at) => touch('touchMove', at),
         up: () => touch('touchEnd', []),
+        // Sent together: on a busy machine the answer to the first may take as long as a long press.
+        tap: (at) => Promise.all([touch('touchStart', [at]), touch('touchEnd', [])]),
         cancel: () => touch('touchCancel', []),
     };
 }
@@ -48,8 +55,7 @@ export async function boardOf(page, size) {
 
     async function tap(at) {
         ++strokes.taps;
-        await hands.down(at);
-        await hands.up();
+        await hands.tap(at);
         await idle();
     }
 
