@@ -185,3 +185,14 @@ export async function placing(board) {
     const unit = (scale < 24 ? 2 : 1) * scale;
     return (x, y) => ({ x: origin.x + x * unit, y: origin.y - (y - 1) * unit });
 }
+
+// A file dropped on the board, as a file manager would put it there.
+export async function dropFile(page, name, text) {
+    const transfer = await page.evaluateHandle(([fileName, content]) => {
+        const data = new DataTransfer();
+        data.items.add(new File([content], fileName, { type: 'application/json' }));
+        return data;
+    }, [name, text]);
+    await page.dispatchEvent('#board', 'dragover', { dataTransfer: transfer });
+    await page.dispatchEvent('#board', 'drop', { dataTransfer: transfer });
+}

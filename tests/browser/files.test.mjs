@@ -3,7 +3,7 @@ import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
 import path from 'node:path';
-import { openBoard } from './board.mjs';
+import { dropFile, openBoard } from './board.mjs';
 import { openPage, root, siteAndBrowser, sizes } from './support.mjs';
 
 const shared = siteAndBrowser();
@@ -39,23 +39,12 @@ test('a file is chosen and opened, saved, and opened again the same', async () =
     await context.close();
 });
 
-// The browser's own drop, with a file in it as a file manager would put it there.
-async function drop(page, name, text) {
-    const transfer = await page.evaluateHandle(([fileName, content]) => {
-        const data = new DataTransfer();
-        data.items.add(new File([content], fileName, { type: 'application/json' }));
-        return data;
-    }, [name, text]);
-    await page.dispatchEvent('#board', 'dragover', { dataTransfer: transfer });
-    await page.dispatchEvent('#board', 'drop', { dataTransfer: transfer });
-}
-
 test('a file that is dropped on the board is opened; one that is no model is refused in words', async () => {
     const { page, board, context, errors } = await open();
-    await drop(page, 'bridge.json', readFileSync(example, 'utf8'));
+    await dropFile(page, 'bridge.json', readFileSync(example, 'utf8'));
     await page.waitForFunction((title) => window.gussetTest.observe().model.title === title, titleOf(example));
     const { model } = await board.observe();
-    await drop(page, 'holiday.json', '{"photos": 12}');
+    await dropFile(page, 'holiday.json', '{"photos": 12}');
     await page.waitForFunction(() => window.gussetTest.observe().message !== '');
     await board.idle();
     const after = await board.observe();

@@ -2,7 +2,7 @@
 // piles up.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { boardOf, dragJoint, openBoard } from './board.mjs';
+import { boardOf, dragJoint, dropFile, openBoard } from './board.mjs';
 import { siteAndBrowser, sizes } from './support.mjs';
 
 const shared = siteAndBrowser();
@@ -27,12 +27,7 @@ function strip(panels) {
 }
 
 async function drop(page, model) {
-    const transfer = await page.evaluateHandle((text) => {
-        const data = new DataTransfer();
-        data.items.add(new File([text], 'strip.json', { type: 'application/json' }));
-        return data;
-    }, JSON.stringify(model));
-    await page.dispatchEvent('#board', 'drop', { dataTransfer: transfer });
+    await dropFile(page, 'strip.json', JSON.stringify(model));
     await page.waitForFunction((title) => window.gussetTest.observe().model.title === title, model.title);
 }
 
