@@ -136,7 +136,9 @@ function pageOf(session) {
         evaluate,
         waitForFunction: async (holds) => {
             const end = Date.now() + 20000;
-            while (!(await evaluate(`async () => Boolean(await (${holds})())`))) {
+            // While a page gives way to the next the driver has no answer: that is a no.
+            const answer = () => evaluate(`async () => Boolean(await (${holds})())`).catch(() => false);
+            while (!(await answer())) {
                 if (Date.now() > end) {
                     throw new Error(`Waited in vain for ${holds}`);
                 }

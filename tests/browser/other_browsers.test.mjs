@@ -6,14 +6,9 @@ import { test } from 'node:test';
 import path from 'node:path';
 import { boardOf } from './board.mjs';
 import { openFirefox, openWebKit } from './other_browsers.mjs';
-import { firstFrame, root, serve } from './support.mjs';
+import { firstFrame, linkTo, root, serve } from './support.mjs';
 
 const engines = { Firefox: openFirefox, WebKitGTK: openWebKit };
-
-function linkTo(example) {
-    const text = readFileSync(path.join(root, 'site/examples', example), 'utf8');
-    return `#j=${encodeURIComponent(JSON.stringify(JSON.parse(text)))}`;
-}
 
 async function picture(page, name) {
     const folder = path.join(root, 'build/screenshots');

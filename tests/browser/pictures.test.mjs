@@ -4,14 +4,9 @@ import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
 import path from 'node:path';
 import { openBoard } from './board.mjs';
-import { root, screenshot, siteAndBrowser, sizes } from './support.mjs';
+import { linkTo, root, screenshot, siteAndBrowser, sizes } from './support.mjs';
 
 const shared = siteAndBrowser();
-
-function linkTo(example) {
-    const text = readFileSync(path.join(root, 'site/examples', example), 'utf8');
-    return `#j=${encodeURIComponent(JSON.stringify(JSON.parse(text)))}`;
-}
 
 async function picture(size, fragment, name, prepare = async () => {}, options = {}) {
     const { board, context, page, errors } =

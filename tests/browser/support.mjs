@@ -1,6 +1,6 @@
 // What every browser test needs: the site on a free port, Chromium, a page that is watched.
 import { spawn } from 'node:child_process';
-import { existsSync, mkdirSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { createInterface } from 'node:readline';
 import path from 'node:path';
@@ -9,6 +9,12 @@ import { chromium } from 'playwright-core';
 
 export const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), '../..');
 const screenshots = path.join(root, 'build/screenshots');
+
+// The fragment that opens an example, as somebody would write it by hand.
+export function linkTo(example) {
+    const text = readFileSync(path.join(root, 'site/examples', example), 'utf8');
+    return `#j=${encodeURIComponent(JSON.stringify(JSON.parse(text)))}`;
+}
 
 // The sizes in CSS pixels that the page is looked at in.
 export const sizes = {
