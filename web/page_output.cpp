@@ -77,6 +77,9 @@ void carryOut(const Page& page, const PageRequests& requests) {
     if (requests.fullScreen) {
         setFullScreen(*requests.fullScreen);
     }
+    if (!requests.announce.empty()) {
+        announce(requests.announce);
+    }
     if (requests.showHelp) {
         showHelp();
     }

@@ -18,14 +18,12 @@ struct Side {         // of a member's envelope: pulled, or pressed
 double newtonsOf(const Truss& truss) { return toNewton(truss.units.force); }
 
 // `largest` (N) is the scale of zero.
-void put(const Truss& truss, const Side& side, double largest, std::string& value,
+void put(const Truss& truss, const Side& side, double largest, double& value, std::string& text,
          std::string& by) {
-    if (side.force <= kZeroForce * largest) {
-        value = "0";
-        return;
-    }
-    value = formatNumber(side.force / newtonsOf(truss), numberStyleOf(truss));
-    by = side.by;
+    const bool isZero = side.force <= kZeroForce * largest;
+    value = isZero ? 0 : side.force / newtonsOf(truss);
+    text = isZero ? std::string("0") : formatNumber(value, numberStyleOf(truss));
+    by = isZero ? std::string() : side.by;
 }
 
 std::vector<EnvelopeRow> rowsOf(const Truss& truss, const std::vector<Side>& tension,
@@ -39,8 +37,8 @@ std::vector<EnvelopeRow> rowsOf(const Truss& truss, const std::vector<Side>& ten
         EnvelopeRow& row = rows[i];
         row.member = MemberId{static_cast<int>(i)};
         row.name = memberName(truss, row.member);
-        put(truss, tension[i], largest, row.tension, row.tensionBy);
-        put(truss, compression[i], largest, row.compression, row.compressionBy);
+        put(truss, tension[i], largest, row.pull, row.tension, row.tensionBy);
+        put(truss, compression[i], largest, row.push, row.compression, row.compressionBy);
     }
     return rows;
 }

@@ -13,7 +13,9 @@ namespace gusset {
 
 struct EnvelopeRow {
     MemberId member;
-    std::string name;        // "AB"
+    std::string name; // "AB"
+    double pull = 0;  // force units; tension and compression without sign
+    double push = 0;
     std::string tension;     // "24.75"; "0" when nothing pulls it
     std::string tensionBy;   // "strength"; "2 on D →": axle 2 on joint D, facing right
     std::string compression; // likewise, without sign

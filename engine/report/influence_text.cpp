@@ -250,6 +250,7 @@ std::vector<OrdinateRow> ordinateRows(const Truss& truss, const InfluenceReport&
         const double at = report.line.at[i];
         rows.push_back({.joint = report.path[i],
                         .at = at,
+                        .value = report.line.ordinates[i],
                         .name = truss.joints[report.path[i].at()].label,
                         .from = formatGiven(at / toMetre(truss.units.length), numberStyleOf(truss)),
                         .ordinate = signedOrdinate(truss, report, report.line.ordinates[i]),

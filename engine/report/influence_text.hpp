@@ -32,6 +32,7 @@ namespace gusset {
 struct OrdinateRow {
     JointId joint;
     double at = 0;        // m from the start of the path
+    double value = 0;     // the ordinate, in SI
     std::string name;     // the joint's label
     std::string from;     // length units from the start
     std::string ordinate; // with sign

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace gusset {
 namespace {
@@ -23,10 +24,13 @@ double largestOf(const Solution& solution) {
     return largest;
 }
 
-// Zero to working accuracy is written 0.
-std::string numberText(const Truss& truss, double value, double largest, double unit) {
-    return std::abs(value) <= kZeroForce * largest ? "0"
-                                                   : formatNumber(value / unit, styleOf(truss));
+// Zero to working accuracy is 0.
+double inUnits(double value, double largest, double unit) {
+    return std::abs(value) <= kZeroForce * largest ? 0 : value / unit;
+}
+
+std::string numberText(const Truss& truss, double value) {
+    return value == 0 ? "0" : formatNumber(value, styleOf(truss));
 }
 
 std::string captionOf(const PhraseBook& book, const std::string& unit, Phrase withUnit,
@@ -81,10 +85,11 @@ std::vector<MovementRow> movementRows(const Truss& truss, const Solution& soluti
     const double unit = toMetre(truss.units.displacement);
     for (std::size_t i = 0; solution.displaced && i < truss.joints.size(); ++i) {
         const Vec2 by = solution.displacements[i];
-        rows.push_back({JointId{static_cast<int>(i)}, truss.joints[i].label, length(by) / unit,
-                        numberText(truss, by.x, largest, unit),
-                        numberText(truss, by.y, largest, unit),
-                        numberText(truss, length(by), largest, unit)});
+        const double dx = inUnits(by.x, largest, unit);
+        const double dy = inUnits(by.y, largest, unit);
+        const double size = inUnits(length(by), largest, unit);
+        rows.push_back({JointId{static_cast<int>(i)}, truss.joints[i].label, size, dx, dy,
+                        numberText(truss, dx), numberText(truss, dy), numberText(truss, size)});
     }
     return rows;
 }
@@ -101,13 +106,15 @@ std::vector<StretchRow> stretchRows(const Truss& truss, const Solution& solution
     }
     for (std::size_t i = 0; solution.displaced && i < truss.members.size(); ++i) {
         const MemberId member{static_cast<int>(i)};
-        const double stress = solution.stresses[i];
-        rows.push_back(
-            {member, memberName(truss, member),
-             numberText(truss, solution.elongations[i], longest, toMetre(truss.units.displacement)),
-             std::isnan(stress)
-                 ? ""
-                 : numberText(truss, stress, stressed, toPascal(truss.units.stress))});
+        StretchRow row{
+            .member = member, .name = memberName(truss, member), .stretch = {}, .stress = {}};
+        row.change = inUnits(solution.elongations[i], longest, toMetre(truss.units.displacement));
+        row.stretch = numberText(truss, row.change);
+        if (!std::isnan(solution.stresses[i])) {
+            row.stressValue = inUnits(solution.stresses[i], stressed, toPascal(truss.units.stress));
+            row.stress = numberText(truss, *row.stressValue);
+        }
+        rows.push_back(std::move(row));
     }
     return rows;
 }
@@ -152,8 +159,8 @@ std::vector<std::string> movementLines(const PhraseBook& book, const Truss& trus
 std::string movementOf(const Truss& truss, const Solution& solution, JointId joint) {
     const double unit = toMetre(truss.units.displacement);
     const std::string symbol = symbolOf(truss.units.displacement);
-    return numberText(truss, length(solution.displacements[joint.at()]), largestOf(solution),
-                      unit) +
+    const double size = length(solution.displacements[joint.at()]);
+    return numberText(truss, inUnits(size, largestOf(solution), unit)) +
            (symbol.empty() ? symbol : kThinSpace + symbol);
 }
 

@@ -7,6 +7,7 @@
 #include "report/table.hpp"
 #include "statics/solution.hpp"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -16,15 +17,19 @@ struct MovementRow {
     JointId joint;
     std::string name; // the joint's label
     double size = 0;  // displacement units
-    std::string x;    // with sign
+    double dx = 0;
+    double dy = 0;
+    std::string x; // with sign
     std::string y;
     std::string total;
 };
 struct StretchRow {
     MemberId member;
     std::string name;
-    std::string stretch; // change of length, positive: longer; displacement units
-    std::string stress;  // stress units, tension positive; empty where no area is known
+    double change = 0;                   // of length, positive: longer; displacement units
+    std::optional<double> stressValue{}; // stress units, tension positive; none: no area is known
+    std::string stretch;
+    std::string stress;
 };
 [[nodiscard]] std::vector<MovementRow> movementRows(const Truss&, const Solution&);
 [[nodiscard]] std::vector<StretchRow> stretchRows(const Truss&, const Solution&);

@@ -73,7 +73,8 @@ TEST_CASE("A text that is no number is refused in words, and the model stays") {
 TEST_CASE("Tab goes on to the next cell and Shift-Tab back, over cells that can't be typed in") {
     const Truss truss = triangle();
     const auto after = [&](const char* key, FieldEnd how) {
-        const std::optional<Cell> next = cellAfter(truss, *cellOf(key), how);
+        const Cell cell = *cellOf(key);
+        const std::optional<Cell> next = cellAfter(truss, cell, how, asDrawn(truss, cell.table));
         return next ? keyOf(*next) : "";
     };
     CHECK(after("joint.0.label", FieldEnd::NextField) == "joint.0.x");
@@ -90,10 +91,11 @@ TEST_CASE("Tab goes on to the next cell and Shift-Tab back, over cells that can'
 
 TEST_CASE("Enter goes to the cell below, down to the row for a new thing") {
     const Truss truss = triangle();
-    CHECK(cellAfter(truss, *cellOf("joint.1.x"), FieldEnd::Below) == cellOf("joint.2.x"));
-    CHECK(cellAfter(truss, *cellOf("joint.2.x"), FieldEnd::Below) == cellOf("joint.3.x"));
-    CHECK_FALSE(cellAfter(truss, *cellOf("joint.3.x"), FieldEnd::Below).has_value());
-    CHECK_FALSE(cellAfter(truss, *cellOf("joint.1.x"), FieldEnd::Kept).has_value());
+    const RowOrder order = asDrawn(truss, CellTable::Joints);
+    CHECK(cellAfter(truss, *cellOf("joint.1.x"), FieldEnd::Below, order) == cellOf("joint.2.x"));
+    CHECK(cellAfter(truss, *cellOf("joint.2.x"), FieldEnd::Below, order) == cellOf("joint.3.x"));
+    CHECK_FALSE(cellAfter(truss, *cellOf("joint.3.x"), FieldEnd::Below, order).has_value());
+    CHECK_FALSE(cellAfter(truss, *cellOf("joint.1.x"), FieldEnd::Kept, order).has_value());
 }
 
 TEST_CASE("Joints are typed one after the other from the empty row") {

@@ -2,8 +2,11 @@
 
 #include "app/board.hpp"
 #include "app/cells.hpp"
+#include "app/page_tables.hpp"
 #include "app/shown_working.hpp"
 #include "app/twin.hpp"
+#include "app/typed_text.hpp"
+#include "canvas/several_field.hpp"
 #include "report/working_text.hpp"
 #include "support/example_trusses.hpp"
 #include "support/mock_language.hpp"
@@ -99,9 +102,65 @@ TEST_CASE("a class with a decimal comma sees it in the cells of the model, and t
     truss.supports.front().settle = {0.5, -1.25};
     const Cell x{CellTable::Joints, 0, column::kJointX};
     CHECK(cellLook(truss, x) == "0,25");
-    CHECK(cellText(truss, x) == "0.25"); // what typing begins with can't be misread
+    CHECK(cellText(truss, x) == "0,25"); // what typing begins with
     CHECK(cellEdit(truss, x, "0,75").ok());
+    CHECK(cellEdit(truss, x, "0.75").ok());
     CHECK(cellLook(truss, {CellTable::Supports, 0, column::kSupportSettle}) == "0,5; -1,25");
+}
+
+// What typing begins with, in every kind of field that holds figures, of a class that writes a
+// comma; typed back as it is, nothing changes.
+TEST_CASE("with a decimal comma, fields begin with a comma and read back the same") {
+    Truss truss = roof();
+    truss.classSettings.decimalSign = ',';
+    truss.joints[0].at = {0.25, -1.5e-7};
+    truss.supports.front().settle = {0.5, -1.25};
+    Section section;
+    section.id = "S";
+    section.area = 1200.5;
+    section.radius = 25.25;
+    truss.sections.push_back(section);
+    truss.members[0].warming = 12.5;
+    for (const CellTable table : {CellTable::Joints, CellTable::Members, CellTable::Supports,
+                                  CellTable::Loads, CellTable::Sections}) {
+        for (int row = 0; row < rowsOf(truss, table); ++row) {
+            for (int column = 0; column < columnsOf(table); ++column) {
+                const Cell cell{table, row, column};
+                const std::string text = cellText(truss, cell);
+                CAPTURE(keyOf(cell), text);
+                CHECK(text.find('.') == std::string::npos);
+                if (text.empty() || !canType(truss, cell)) {
+                    continue;
+                }
+                const Outcome<Edit> edit = cellEdit(truss, cell, text);
+                REQUIRE(edit.ok());
+                const Outcome<Truss> after = gusset::apply(truss, edit.value());
+                if (after.ok()) { // two labels as they were: there is such a member already
+                    CHECK(after.value() == truss);
+                } else {
+                    CHECK(cell == Cell{CellTable::Members, row, column::kMemberEnds});
+                }
+            }
+        }
+    }
+    CHECK(cellText(truss, {CellTable::Sections, 0, column::kSectionMake}) == "A 1200,5; r 25,25");
+    CHECK(typedNumber(truss, 2.5) == "2,5");
+    CHECK(typedNumbers(truss, "0, -5.5") == "0; -5,5");
+    truss.classSettings.decimalSign = '.';
+    CHECK(typedNumber(truss, 2.5) == "2.5");
+}
+
+TEST_CASE("with a decimal comma, page's tables, dimensions and steps are typed with one too") {
+    Truss truss = roof(); // A (0, 0), B (6, 0), C (3, 4)
+    truss.classSettings.decimalSign = ',';
+    truss.joints[2].at.x = 3.5;
+    CHECK(modelTablesHtml(truss).find("data-text=\"3,5\"") != std::string::npos);
+    AppState state = startWith(truss);
+    state.selection.joints = {JointId{0}, JointId{1}, JointId{2}};
+    state.selection.members = {MemberId{0}, MemberId{1}, MemberId{2}};
+    CHECK(severalText(state, SeveralKind::Repeat).find('.') == std::string::npos);
+    state.truss.members[0].warming = -7.5;
+    CHECK(severalText(state, SeveralKind::Warm) == "-7,5");
 }
 
 TEST_CASE("with a decimal comma, equations on one line are parted by semicolons") {

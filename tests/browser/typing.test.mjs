@@ -83,3 +83,33 @@ test('the device turned while typing keeps the text, and the field where its cel
     assert.equal((await board.observe()).model.joints[0].x, 1.25);
     await context.close();
 });
+
+// A roof with a comma as its sign of decimals, and a place that needs one.
+function withComma() {
+    const model = {
+        gusset: 1,
+        joints: [['A', 0, 0], ['B', 6.5, 0], ['C', 3.25, 4]].map(([id, x, y]) => ({ id, x, y })),
+        members: [['A', 'B'], ['B', 'C'], ['C', 'A']].map(([a, b]) => ({ a, b })),
+        supports: [{ joint: 'A', kind: 'pin' }, { joint: 'B', kind: 'roller' }],
+        loads: [{ joint: 'C', fx: 0, fy: -10.5 }],
+        class: { numbers: { sign: ',' } },
+    };
+    return `#j=${encodeURIComponent(JSON.stringify(model))}`;
+}
+
+test('a class that writes a decimal comma types one too, in the notebook and in the page’s tables', async () => {
+    const { page, board, context } = await openBoard(
+        shared.browser, shared.site.address, sizes.desktop, withComma());
+    await board.press('Model');
+    await board.press('joint.2.x');
+    const input = page.locator('#field-input');
+    await input.waitFor({ state: 'visible' });
+    assert.equal(await input.inputValue(), '3,25');
+    await input.fill('2,75');
+    await page.keyboard.press('Tab');
+    await board.idle();
+    assert.equal((await board.observe()).model.joints[2].x, 2.75);
+    await page.keyboard.press('Escape');
+    assert.equal(await page.locator('[data-cell="joint.1.x"]').getAttribute('data-text'), '6,5');
+    await context.close();
+});

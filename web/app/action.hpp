@@ -58,6 +58,10 @@ struct SetView { // layers, grid, theme; keeps the camera
 struct SetNotebook {
     NotebookState notebook;
 };
+struct SetListing { // of one table of the notebook
+    ListedTable table = ListedTable::Forces;
+    Listing listing;
+};
 struct SetMotion {
     Motion motion;
 };
@@ -82,8 +86,8 @@ struct OpenText { // a link, or the text of a file
 
 using Action = std::variant<Commit, ShowEdit, EndGesture, SetGesture, SetChain, SetDrawn, SetMenu,
                             PickSeveral, SetFigures, SeePen, Undo, Redo, SetTool, SetSelection,
-                            SetHover, SetCamera, ZoomToFit, SetView, SetNotebook, SetMotion,
-                            BeginField, EndField, SetChoice, Say, OpenText>;
+                            SetHover, SetCamera, ZoomToFit, SetView, SetNotebook, SetListing,
+                            SetMotion, BeginField, EndField, SetChoice, Say, OpenText>;
 using Actions = std::vector<Action>;
 
 } // namespace gusset

@@ -1,13 +1,16 @@
 #include "app/cells.hpp"
 
+#include "app/cell_list.hpp"
 #include "app/cell_readers.hpp"
 #include "app/paste.hpp"
 #include "app/property_cells.hpp"
+#include "app/typed_text.hpp"
 #include "report/results_text.hpp"
 
 #include <algorithm>
 #include <array>
 #include <cstdlib>
+#include <numeric>
 #include <string_view>
 
 namespace gusset {
@@ -47,8 +50,9 @@ std::optional<double> loadNumber(const Load& load, int column) {
     return std::nullopt;
 }
 
-// The number in a cell, if one stands there.
-std::optional<double> numberIn(const Truss& truss, const Cell& cell) {
+} // namespace
+
+std::optional<double> cellNumber(const Truss& truss, const Cell& cell) {
     const auto row = static_cast<std::size_t>(cell.row);
     if (cell.row >= rowsOf(truss, cell.table) || !isNumber(cell)) {
         return std::nullopt;
@@ -71,6 +75,8 @@ std::optional<double> numberIn(const Truss& truss, const Cell& cell) {
     }
     return std::nullopt;
 }
+
+namespace {
 
 std::string labelOf(const Truss& truss, JointId joint) {
     return joint.valid() ? truss.joints[joint.at()].label : "";
@@ -131,8 +137,8 @@ void begin(const Truss& truss, const Cell& cell, Actions& actions) {
 }
 
 Truss commitRows(const AppState& state, const Cell& cell, const std::string& text,
-                 Actions& actions) {
-    const Outcome<Truss> after = pasteRows(state.truss, cell, text);
+                 const RowOrder& order, Actions& actions) {
+    const Outcome<Truss> after = pasteRows(state.truss, cell, text, order);
     if (!after) {
         actions.push_back(Say{MessageKind::Problem, after.issues().front().says});
         return state.truss;
@@ -142,13 +148,14 @@ Truss commitRows(const AppState& state, const Cell& cell, const std::string& tex
 }
 
 // Carries out what was typed; gives back the model as it will be.
-Truss commitCell(const AppState& state, const Cell& cell, const FieldDone& done, Actions& actions) {
+Truss commitCell(const AppState& state, const Cell& cell, const FieldDone& done,
+                 const RowOrder& order, Actions& actions) {
     if ((done.text.empty() && !mayBeEmpty(state.truss, cell)) ||
         done.text == cellText(state.truss, cell)) {
         return state.truss;
     }
     if (looksLikeRows(done.text)) {
-        return commitRows(state, cell, done.text, actions);
+        return commitRows(state, cell, done.text, order, actions);
     }
     const Outcome<Edit> edit = cellEdit(state.truss, cell, done.text);
     if (!edit) {
@@ -217,7 +224,7 @@ bool canType(const Truss& truss, const Cell& cell) {
     const auto row = static_cast<std::size_t>(cell.row);
     if (cell.table == CellTable::Loads) {
         return isCase(cell) || jointOf(truss.loads[row]).valid() ||
-               numberIn(truss, cell).has_value();
+               cellNumber(truss, cell).has_value();
     }
     const bool ofRoller =
         cell.table == CellTable::Supports && cell.column == column::kSupportDirection;
@@ -241,11 +248,6 @@ bool isNumber(const Cell& cell) {
     return false;
 }
 
-std::string cellText(const Truss& truss, const Cell& cell) {
-    const std::optional<double> number = numberIn(truss, cell);
-    return number ? shortestNumber(*number) : wordsIn(truss, cell);
-}
-
 namespace {
 
 // Several numbers in one cell: "0, -5" or "A 1200, r 25".
@@ -254,24 +256,19 @@ bool holdsFigures(const Cell& cell) {
            (cell.table == CellTable::Sections && cell.column == column::kSectionMake);
 }
 
-// Where a comma is the sign of decimals, a semicolon parts the numbers.
-std::string withClassSign(const Truss& truss, std::string text) {
-    if (truss.classSettings.decimalSign == ',') {
-        std::replace(text.begin(), text.end(), ',', ';');
-        std::replace(text.begin(), text.end(), '.', ',');
-    }
-    return text;
-}
-
 } // namespace
 
-std::string cellLook(const Truss& truss, const Cell& cell) {
-    const std::optional<double> number = numberIn(truss, cell);
-    if (!number) {
-        const std::string words = wordsIn(truss, cell);
-        return holdsFigures(cell) ? withClassSign(truss, words) : words;
+std::string cellText(const Truss& truss, const Cell& cell) {
+    if (const std::optional<double> number = cellNumber(truss, cell)) {
+        return typedNumber(truss, *number);
     }
-    return formatNumber(*number, typedStyleOf(truss));
+    const std::string words = wordsIn(truss, cell);
+    return holdsFigures(cell) ? typedNumbers(truss, words) : words;
+}
+
+std::string cellLook(const Truss& truss, const Cell& cell) {
+    const std::optional<double> number = cellNumber(truss, cell);
+    return number ? formatNumber(*number, typedStyleOf(truss)) : cellText(truss, cell);
 }
 
 Outcome<Edit> cellEdit(const Truss& truss, const Cell& cell, const std::string& text) {
@@ -292,17 +289,29 @@ Outcome<Edit> cellEdit(const Truss& truss, const Cell& cell, const std::string& 
     return readLoadCell(truss, cell, text);
 }
 
-std::optional<Cell> cellAfter(const Truss& truss, const Cell& cell, FieldEnd how) {
+RowOrder asDrawn(const Truss& truss, CellTable table) {
+    RowOrder order(static_cast<std::size_t>(rowsOf(truss, table)) + 1);
+    std::iota(order.begin(), order.end(), 0);
+    return order;
+}
+
+std::optional<Cell> cellAfter(const Truss& truss, const Cell& cell, FieldEnd how, RowOrder order) {
     Cell next = cell;
     const int columns = columnsOf(cell.table);
     const int step = how == FieldEnd::PreviousField ? -1 : how == FieldEnd::Below ? columns : 1;
     if (how == FieldEnd::Kept || how == FieldEnd::GivenUp) {
         return std::nullopt;
     }
-    int place = cell.row * columns + cell.column + step;
-    const int end = (rowsOf(truss, cell.table) + 1) * columns;
+    for (int row = order.back() + 1; row <= rowsOf(truss, cell.table); ++row) {
+        order.push_back(row);
+    }
+    const auto found = std::find(order.begin(), order.end(), cell.row);
+    const int end = static_cast<int>(order.size()) * columns;
+    int place = found == order.end()
+                    ? end
+                    : static_cast<int>(found - order.begin()) * columns + cell.column + step;
     for (; place >= 0 && place < end; place += step) {
-        next.row = place / columns;
+        next.row = order[static_cast<std::size_t>(place / columns)];
         next.column = place % columns;
         if (canType(truss, next)) {
             return next;
@@ -311,7 +320,7 @@ std::optional<Cell> cellAfter(const Truss& truss, const Cell& cell, FieldEnd how
     return std::nullopt;
 }
 
-bool finishCell(const AppState& state, const FieldDone& done, Actions& actions) {
+bool finishCell(const AppState& state, const FieldDone& done, Actions& actions, TypedIn where) {
     const std::optional<Cell> cell = cellOf(done.key);
     if (!cell && done.key != kTitleKey) {
         return false;
@@ -331,8 +340,10 @@ bool finishCell(const AppState& state, const FieldDone& done, Actions& actions) 
     if (!canType(state.truss, *cell)) { // the row went away while it was typed in
         return true;
     }
-    const Truss after = commitCell(state, *cell, done, actions);
-    if (const std::optional<Cell> next = cellAfter(after, *cell, done.how)) {
+    const RowOrder order = where == TypedIn::Page ? asDrawn(state.truss, cell->table)
+                                                  : shownRows(state, cell->table, cell->row);
+    const Truss after = commitCell(state, *cell, done, order, actions);
+    if (const std::optional<Cell> next = cellAfter(after, *cell, done.how, order)) {
         begin(after, *next, actions);
     }
     return true;

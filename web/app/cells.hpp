@@ -10,6 +10,7 @@
 
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace gusset {
 
@@ -47,6 +48,10 @@ struct Cell {
     friend bool operator==(const Cell&, const Cell&) = default;
 };
 
+// The rows of a table as they are shown, the new one last.
+using RowOrder = std::vector<int>;
+[[nodiscard]] RowOrder asDrawn(const Truss&, CellTable);
+
 inline constexpr const char* kTitleKey = "title"; // the one field that stands in no table
 
 [[nodiscard]] int rowsOf(const Truss&, CellTable); // without the new row
@@ -56,7 +61,8 @@ inline constexpr const char* kTitleKey = "title"; // the one field that stands i
 // A new joint begins with its place (its label comes by itself), any other new row with its first
 // cell. The direction of a pin can't be typed; of loads that are not on one joint only the case.
 [[nodiscard]] bool canType(const Truss&, const Cell&);
-[[nodiscard]] bool isNumber(const Cell&); // words otherwise
+[[nodiscard]] bool isNumber(const Cell&);                                  // words otherwise
+[[nodiscard]] std::optional<double> cellNumber(const Truss&, const Cell&); // if one stands there
 
 // What stands in the field when typing begins: numbers that read back the same.
 [[nodiscard]] std::string cellText(const Truss&, const Cell&);
@@ -64,11 +70,13 @@ inline constexpr const char* kTitleKey = "title"; // the one field that stands i
 [[nodiscard]] std::string cellLook(const Truss&, const Cell&);
 // Fails with a sentence when the text can't be read. Whether the edit can be done is for apply.
 [[nodiscard]] Outcome<Edit> cellEdit(const Truss&, const Cell&, const std::string& text);
-// By Tab, Shift-Tab and Enter; nothing at the ends of a table.
-[[nodiscard]] std::optional<Cell> cellAfter(const Truss&, const Cell&, FieldEnd);
+// By Tab, Shift-Tab and Enter, along the rows as they are shown; nothing at the ends of a table.
+// Rows made since the order was taken stand behind it.
+[[nodiscard]] std::optional<Cell> cellAfter(const Truss&, const Cell&, FieldEnd, RowOrder);
 
 // The text of a cell or of the title came back: commits its edit or says why not, ends the field,
 // and begins the next one. False when the key is none of these.
-bool finishCell(const AppState&, const FieldDone&, Actions&);
+enum class TypedIn { Notebook, Page }; // the page's own tables have all rows, as drawn
+bool finishCell(const AppState&, const FieldDone&, Actions&, TypedIn where = TypedIn::Notebook);
 
 } // namespace gusset

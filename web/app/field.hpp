@@ -52,6 +52,7 @@ struct PageRequests {
     bool showHelp = false;
     std::optional<bool> fullScreen; // into it or out of it
     std::string openExample;        // file name in examples/, empty: none
+    std::string announce;           // to those who hear the page
 };
 
 } // namespace gusset

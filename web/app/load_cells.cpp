@@ -1,6 +1,7 @@
 #include "app/load_cells.hpp"
 
 #include "app/cell_readers.hpp"
+#include "app/typed_text.hpp"
 #include "model/quantity_input.hpp"
 #include "report/results_text.hpp"
 
@@ -289,7 +290,7 @@ bool canType(const Truss& truss, const ListField& field) {
 
 std::string listText(const Truss& truss, const ListField& field) {
     const std::optional<double> number = numberIn(truss, field);
-    return number ? shortestNumber(*number) : nameIn(truss, field);
+    return number ? typedNumber(truss, *number) : nameIn(truss, field);
 }
 
 std::string listLook(const Truss& truss, const ListField& field) {

@@ -221,7 +221,8 @@ void finishPageField(const AppState& state, const FieldDone& done, Actions& acti
         actions.push_back(Commit{editOf(state.truss, *press, done.text)});
         return;
     }
-    finishCell(state, {key, done.text, FieldEnd::Kept}, actions); // the page finds the next cell
+    // The page itself finds the next cell.
+    finishCell(state, {key, done.text, FieldEnd::Kept}, actions, TypedIn::Page);
 }
 
 } // namespace gusset

@@ -47,17 +47,39 @@ Outcome<Truss> pasteRow(Truss truss, const Cell& from, const std::string& line) 
     return truss;
 }
 
+// The rows that are shown from there on.
+std::vector<int> rowsFrom(const RowOrder& order, int row) {
+    return {std::find(order.begin(), order.end(), row), order.end()};
+}
+
+Issue moreThanShown() {
+    return {IssueCode::OutOfRange, "",
+            "More rows were pasted than are shown here: show all rows first, or paste into the "
+            "empty row at the end."};
+}
+
 } // namespace
 
 bool looksLikeRows(const std::string& text) {
     return text.find_first_of("\t\n") != std::string::npos;
 }
 
-Outcome<Truss> pasteRows(Truss truss, const Cell& from, const std::string& text) {
+Outcome<Truss> pasteRows(Truss truss, const Cell& from, const std::string& text,
+                         const RowOrder& order) {
     std::vector<std::string> lines = parted(text, '\n');
     std::erase(lines, std::string());
+    std::vector<int> rows = rowsFrom(order, from.row);
+    const bool hidesSome = order.size() < asDrawn(truss, from.table).size();
     Cell at = from;
+    std::size_t laid = 0;
     for (std::size_t i = 0; i < lines.size(); ++i) {
+        if (laid == rows.size()) {
+            rows.push_back(rowsOf(truss, from.table));
+        }
+        at.row = rows[laid];
+        if (hidesSome && from.row != order.back() && at.row >= order.back()) {
+            return moreThanShown();
+        }
         Outcome<Truss> after = pasteRow(truss, at, lines[i]);
         if (!after && i == 0 && lines.size() > 1) {
             continue; // headings
@@ -68,7 +90,7 @@ Outcome<Truss> pasteRows(Truss truss, const Cell& from, const std::string& text)
             return issue;
         }
         truss = std::move(after).value();
-        ++at.row;
+        ++laid;
     }
     return truss;
 }

@@ -95,6 +95,16 @@ struct FieldReader { // of one line; leaves alone what it can't read
     }
 };
 
+// How tables are ordered; what was looked for in them is for the moment.
+template <class Fields, class Listings>
+void eachOrder(Fields& fields, Listings& listings) {
+    for (std::size_t i = 0; i < listings.size(); ++i) {
+        const std::string table = "order." + integerText(i);
+        fields.integer(table, listings[i].column);
+        fields.flag(table + ".falls", listings[i].falling);
+    }
+}
+
 template <class Fields, class State>
 void eachField(Fields& fields, State& state) {
     auto& view = state.view;
@@ -118,8 +128,8 @@ void eachField(Fields& fields, State& state) {
     fields.choice("tab", notebook.tab, NotebookTab::Share);
     fields.real("width", notebook.width);
     fields.real("sheet", notebook.sheet);
-    fields.choice("forces.order", notebook.forceOrder, ForceOrder::TensionFirst);
     fields.choice("forces.filter", notebook.forceFilter, ForceFilter::Picked);
+    eachOrder(fields, notebook.listings);
     fields.flag("whole", notebook.wholeWorking);
     fields.integer("step", notebook.step);
 }

@@ -3,12 +3,14 @@
 // alone writes it. No ImGui and no GL here: the tests drive it natively.
 
 #include "app/history.hpp"
+#include "app/listing.hpp"
 #include "canvas/camera.hpp"
 #include "model/edit.hpp"
 #include "model/truss.hpp"
 #include "report/phrases.hpp"
 #include "statics/structure.hpp"
 
+#include <array>
 #include <cstdint>
 #include <optional>
 #include <string>
@@ -147,7 +149,6 @@ enum class NotebookTab { Model, Forces, Working, Share };
 enum class ResultPage { Forces, Movement, Envelope, Influence };
 enum class WorkingPage { Truss, OneForce, Displacement, Polygon, Settings };
 
-enum class ForceOrder { AsDrawn, ByName, BySize, TensionFirst };
 enum class ForceFilter { All, Tension, Compression, Zero, Picked }; // picked on the board
 
 // Which path a load takes on the page of influence lines. What can't be found any more gives way
@@ -171,11 +172,11 @@ struct NotebookState {
     double width = 400;  // CSS px, wide screens
     double sheet = 0.45; // share of the height, narrow screens
     ResultPage results = ResultPage::Forces;
-    ForceOrder forceOrder = ForceOrder::AsDrawn;
     ForceFilter forceFilter = ForceFilter::All;
-    bool exact = false;           // exact forces beside the decimals
-    int mechanism = 0;            // which of several is looked at
-    bool envelopeOfCases = false; // rather than of the combinations
+    std::array<Listing, kListedTables> listings{}; // in the order of ListedTable
+    bool exact = false;                            // exact forces beside the decimals
+    int mechanism = 0;                             // which of several is looked at
+    bool envelopeOfCases = false;                  // rather than of the combinations
     InfluenceView influence;
     WorkingPage working = WorkingPage::Truss;
     bool bySection = false;  // OneForce: by a section rather than by the shortest chain
@@ -183,6 +184,13 @@ struct NotebookState {
     bool wholeWorking = false;
     int step = 0; // in the working, when shown step by step
 };
+
+[[nodiscard]] inline const Listing& listingOf(const NotebookState& notebook, ListedTable table) {
+    return notebook.listings[static_cast<std::size_t>(table)];
+}
+[[nodiscard]] inline Listing& listingOf(NotebookState& notebook, ListedTable table) {
+    return notebook.listings[static_cast<std::size_t>(table)];
+}
 
 // A table cell or a value on the board that is being typed. The text itself lives in the page's own
 // input element; it comes back in one piece when done.

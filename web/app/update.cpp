@@ -103,6 +103,9 @@ void carryOut(AppState& state, const Commit& action) {
         state.notebook.mechanism = 0;
         state.notebook.envelopeOfCases = false;
         state.notebook.influence = {};
+        for (Listing& listing : state.notebook.listings) {
+            listing.words.clear(); // it was looked for in another truss
+        }
         state.motion = {.plays = true};
         state.choice = {};
         fit(state);
@@ -243,6 +246,10 @@ void carryOut(AppState& state, const SetView& action) {
 void carryOut(AppState& state, const SetNotebook& action) {
     state.notebook = action.notebook;
     state.notebook.step = std::max(action.notebook.step, 0);
+}
+
+void carryOut(AppState& state, const SetListing& action) {
+    listingOf(state.notebook, action.table) = action.listing;
 }
 
 void carryOut(AppState& state, const SetMotion& action) { state.motion = action.motion; }

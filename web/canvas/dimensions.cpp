@@ -1,3 +1,4 @@
+#include "app/typed_text.hpp"
 #include "canvas/figures.hpp"
 #include "canvas/scene_parts.hpp"
 
@@ -99,8 +100,9 @@ void drawSpan(Drawing& drawing, const Row& row, std::size_t to, bool withUnit) {
     drawing.obstacles.addBox(mark.at, halfText);
     const Measured measured{row.direction == Direction::Upright, row.figures[to - 1],
                             row.figures[to]};
-    drawing.scene.figures.push_back(
-        {kDimensionKey, shortestNumber(measured.to - measured.from), mark.at, halfText, measured});
+    drawing.scene.figures.push_back({kDimensionKey,
+                                     typedNumber(drawing.state.truss, measured.to - measured.from),
+                                     mark.at, halfText, measured});
     drawing.scene.labels.push_back(std::move(mark));
 }
 

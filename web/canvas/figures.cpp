@@ -32,7 +32,8 @@ double reachOf(const Figure& figure) {
 
 std::string lengthText(const Truss& truss, double value) {
     const std::string unit = symbolOf(truss.units.length);
-    const std::string number = formatNumber(value, {NumberForm::Decimals, 3, '.', false});
+    const char sign = truss.classSettings.decimalSign;
+    const std::string number = formatNumber(value, {NumberForm::Decimals, 3, sign, false});
     return unit.empty() ? number : number + "\u2009" + unit;
 }
 

@@ -1,3 +1,4 @@
+#include "app/typed_text.hpp"
 #include "canvas/figures.hpp"
 #include "canvas/scene_parts.hpp"
 
@@ -149,7 +150,7 @@ void drawTypable(Drawing& drawing) {
     if (drawn.shown) {
         addTypable(drawing,
                    {memberHint(state.truss, drawn.from, drawn.to, {}), toPixel(camera, drawn.to)},
-                   kDrawnKey, shortestNumber(length(drawn.to - drawn.from)));
+                   kDrawnKey, typedNumber(state.truss, length(drawn.to - drawn.from)));
     } else if (state.chain.active && state.chain.byFinger && state.field.key.empty()) {
         addTypable(drawing, {"Type the length", toPixel(camera, state.chain.last)}, kMemberKey, "");
     }

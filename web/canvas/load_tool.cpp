@@ -1,8 +1,8 @@
+#include "app/typed_text.hpp"
 #include "canvas/pick.hpp"
 #include "canvas/snap.hpp"
 #include "canvas/strokes.hpp"
 #include "canvas/symbols.hpp"
-#include "report/number.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -63,8 +63,8 @@ LoadId loadOn(const Truss& truss, JointId joint) {
     return {};
 }
 
-std::string typedSize(const Load& load) {
-    return shortestNumber(length(arrowForce(load).value_or(Vec2{})));
+std::string typedSize(const Truss& truss, const Load& load) {
+    return typedNumber(truss, length(arrowForce(load).value_or(Vec2{})));
 }
 
 } // namespace
@@ -113,7 +113,7 @@ void editLoadValue(const AppState& state, LoadId load, Actions& actions) {
     const Load& edited = state.truss.loads[load.at()];
     if (jointOf(edited).valid() || std::holds_alternative<MemberForce>(edited.what)) {
         actions.push_back(
-            BeginField{"board.load." + std::to_string(load.index), typedSize(edited)});
+            BeginField{"board.load." + std::to_string(load.index), typedSize(state.truss, edited)});
     }
 }
 
@@ -131,7 +131,8 @@ void addMemberLoad(const AppState& state, MemberId member, Actions& actions) {
     const int load = static_cast<int>(state.committed.loads.size());
     actions.push_back(Commit{AddLoad{added}});
     actions.push_back(SetSelection{thingsOf({HitKind::Load, load, 0})});
-    actions.push_back(BeginField{"board.load." + std::to_string(load), typedSize(added)});
+    actions.push_back(
+        BeginField{"board.load." + std::to_string(load), typedSize(state.truss, added)});
 }
 
 std::optional<Load> turnedRound(const Load& load) {
@@ -168,7 +169,8 @@ void tapLoad(const AppState& state, const Hit& under, Actions& actions) {
     load = LoadId{static_cast<int>(state.committed.loads.size())};
     actions.push_back(Commit{AddLoad{added}});
     actions.push_back(SetSelection{thingsOf({HitKind::Load, load.index, 0})});
-    actions.push_back(BeginField{"board.load." + std::to_string(load.index), typedSize(added)});
+    actions.push_back(
+        BeginField{"board.load." + std::to_string(load.index), typedSize(state.truss, added)});
 }
 
 } // namespace gusset

@@ -1,5 +1,6 @@
 #include "canvas/several_field.hpp"
 
+#include "app/typed_text.hpp"
 #include "canvas/arrange.hpp"
 #include "model/quantity_input.hpp"
 #include "report/number.hpp"
@@ -132,11 +133,11 @@ std::string severalText(const AppState& state, SeveralKind kind) {
         const Vec2 step = ownStep(state);
         const std::string along =
             step.x != 0 ? shortestNumber(step.x) : "0, " + shortestNumber(step.y);
-        return "1 × " + along;
+        return "1 × " + typedNumbers(state.truss, along);
     }
     if (kind == SeveralKind::Warm && !state.selection.members.empty()) {
         const MemberId first = state.selection.members.front();
-        return shortestNumber(state.truss.members[first.at()].warming);
+        return typedNumber(state.truss, state.truss.members[first.at()].warming);
     }
     return "";
 }

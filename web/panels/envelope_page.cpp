@@ -1,4 +1,6 @@
+#include "app/result_lists.hpp"
 #include "panels/envelope_rows.hpp"
+#include "panels/listed.hpp"
 #include "panels/parts.hpp"
 #include "panels/tabs.hpp"
 
@@ -29,24 +31,30 @@ void openModel(PanelContext& context) {
 
 } // namespace
 
-void envelopeTable(PanelContext& context, const char* id, const std::vector<EnvelopeRow>& rows) {
+void envelopeTable(PanelContext& context, const char* id, ListedTable of,
+                   const std::vector<EnvelopeRow>& rows) {
     const Palette& palette = *context.ui.palette;
     const char* unit = symbolOf(context.state.truss.units.force);
     const std::string tension = headOf(context, Phrase::CellTension, unit);
     const std::string compression = headOf(context, Phrase::CellCompression, unit);
     const std::string member = words(context, Phrase::CellMember);
     const std::string by = words(context, Phrase::CellBy);
-    const std::array columns{Column{member, 56, 0.4}, Column{tension, 62, 0.6, Align::Right},
-                             Column{by, 88, 1}, Column{compression, 62, 0.6, Align::Right},
-                             Column{by, 88, 1}};
+    const std::array columns{
+        Column{member, 56, 0.4, Align::Left, 0}, Column{tension, 62, 0.6, Align::Right, 1, true},
+        Column{by, 88, 1, Align::Left, 2}, Column{compression, 62, 0.6, Align::Right, 3, true},
+        Column{by, 88, 1, Align::Left, 4}};
     smallPrint(context.ui, words(context, Phrase::LettersExplained));
+    const std::vector<int> places = listedExtremes(context.state, of, rows);
+    listSearch(context, of, static_cast<int>(rows.size()), static_cast<int>(places.size()),
+               "find a member");
     Table table(context.ui, id, columns);
-    table.header();
+    listHeader(context, table, of, "Extremes");
     ImGuiListClipper clipper;
-    clipper.Begin(static_cast<int>(rows.size()), table.rowStep());
+    clipper.Begin(static_cast<int>(places.size()), table.rowStep());
     while (clipper.Step()) {
         for (int i = clipper.DisplayStart; i < clipper.DisplayEnd; ++i) {
-            const EnvelopeRow& row = rows[static_cast<std::size_t>(i)];
+            const int place = places[static_cast<std::size_t>(i)];
+            const EnvelopeRow& row = rows[static_cast<std::size_t>(place)];
             pressableRow(context, table, HitKind::Member, row.member.index);
             table.text(0, row.name, {palette.ink});
             table.text(1, row.tension, {palette.tensionText});
@@ -70,7 +78,7 @@ void envelopePage(PanelContext& context) {
         openModel(context);
     } else {
         gap(context.ui, 4);
-        envelopeTable(context, "envelope", shown.rows);
+        envelopeTable(context, "envelope", ListedTable::Envelope, shown.rows);
     }
     gap(context.ui, 16);
     endScroll();

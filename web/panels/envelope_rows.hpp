@@ -8,6 +8,6 @@
 namespace gusset {
 
 // Rows light their members on the board, and back.
-void envelopeTable(PanelContext&, const char* id, const std::vector<EnvelopeRow>&);
+void envelopeTable(PanelContext&, const char* id, ListedTable, const std::vector<EnvelopeRow>&);
 
 } // namespace gusset

@@ -1,4 +1,5 @@
-#include "app/force_list.hpp"
+#include "app/result_lists.hpp"
+#include "panels/listed.hpp"
 #include "panels/parts.hpp"
 #include "panels/tabs.hpp"
 
@@ -40,12 +41,18 @@ void reactions(PanelContext& context) {
     const std::string x = withUnit("→", unit);
     const std::string y = withUnit("↑", unit);
     const std::string joint = words(context, Phrase::CellJoint);
-    const std::array columns{Column{joint, 80, 1}, Column{x, 90, 1, Align::Right},
-                             Column{y, 90, 1, Align::Right}};
+    const std::array columns{Column{joint, 80, 1, Align::Left, 0},
+                             Column{x, 90, 1, Align::Right, 1, true},
+                             Column{y, 90, 1, Align::Right, 2, true}};
     sectionHeading(context.ui, words(context, Phrase::HeadReactions));
+    const std::vector<ReactionRow>& rows = context.derived.reactions;
+    const std::vector<int> places = listedReactions(context.state, context.derived);
+    listSearch(context, ListedTable::Reactions, static_cast<int>(rows.size()),
+               static_cast<int>(places.size()), "find a joint");
     Table table(context.ui, "reactions", columns);
-    table.header();
-    for (const ReactionRow& row : context.derived.reactions) {
+    listHeader(context, table, ListedTable::Reactions, "Reactions");
+    for (const int place : places) {
+        const ReactionRow& row = rows[static_cast<std::size_t>(place)];
         pressableRow(context, table, HitKind::Joint, row.joint.index);
         const Table::TextLook plain{context.ui.palette->ink};
         table.text(0, truss.joints[row.joint.at()].label, plain);
@@ -100,51 +107,51 @@ void exactChoice(PanelContext& context) {
     }
 }
 
-template <class Choice, std::size_t Count>
-void listChoice(PanelContext& context, Choice NotebookState::*which,
-                const std::array<const char*, Count>& words, const char* id) {
+void filterChoice(PanelContext& context) {
+    constexpr std::array kFilters{"all", "T", "C", "0", "picked"}; // in the order of ForceFilter
     NotebookState notebook = context.state.notebook;
-    const int now = static_cast<int>(notebook.*which);
-    const int chosen = wordChoice(context.ui, id, words, now);
+    const int now = static_cast<int>(notebook.forceFilter);
+    const int chosen = wordChoice(context.ui, "filter", kFilters, now);
     if (chosen != now) {
-        notebook.*which = static_cast<Choice>(chosen);
+        notebook.forceFilter = static_cast<ForceFilter>(chosen);
         context.actions.push_back(SetNotebook{notebook});
     }
 }
 
-// In the order of ForceOrder and ForceFilter.
-constexpr std::array kOrders{"as drawn", "by name", "largest first", "T to C"};
-constexpr std::array kFilters{"all", "T", "C", "0", "picked"};
-
-void memberForces(PanelContext& context) {
-    const std::vector<ForceRow>& rows = context.derived.forces;
+void forceTable(PanelContext& context, const std::vector<int>& places) {
     const std::string force =
         headOf(context, Phrase::CellForce, symbolOf(context.state.truss.units.force));
     const std::string member = words(context, Phrase::CellMember);
     const std::string letter = words(context, Phrase::CellLetter);
     const std::string exactly = words(context, Phrase::CellExact);
     const bool exact = context.state.notebook.exact;
-    std::vector<Column> columns{Column{member, 80, 1}, Column{force, 90, 1, Align::Right},
-                                Column{letter, exact ? 60.0 : 100.0, 1}};
+    std::vector<Column> columns{Column{member, 80, 1, Align::Left, 0},
+                                Column{force, 90, 1, Align::Right, 1, true},
+                                Column{letter, exact ? 60.0 : 100.0, 1, Align::Left, 2, true}};
     if (exact) {
         columns.push_back(Column{exactly, 100, 1.5, Align::Right});
     }
-    sectionHeading(context.ui, words(context, Phrase::HeadForces));
-    smallPrint(context.ui, words(context, Phrase::LettersExplained));
-    listChoice(context, &NotebookState::forceOrder, kOrders, "order");
-    listChoice(context, &NotebookState::forceFilter, kFilters, "filter");
-    exactChoice(context);
     Table table(context.ui, "forces", columns);
-    table.header();
-    const std::vector<int> places = listedForces(context.state, context.derived);
+    listHeader(context, table, ListedTable::Forces, "Member forces");
     ImGuiListClipper clipper;
     clipper.Begin(static_cast<int>(places.size()), table.rowStep());
     while (clipper.Step()) {
         for (int i = clipper.DisplayStart; i < clipper.DisplayEnd; ++i) {
             const int place = places[static_cast<std::size_t>(i)];
-            memberRow(context, table, rows[static_cast<std::size_t>(place)]);
+            memberRow(context, table, context.derived.forces[static_cast<std::size_t>(place)]);
         }
     }
+}
+
+void memberForces(PanelContext& context) {
+    sectionHeading(context.ui, words(context, Phrase::HeadForces));
+    smallPrint(context.ui, words(context, Phrase::LettersExplained));
+    filterChoice(context);
+    exactChoice(context);
+    const std::vector<int> places = listedForces(context.state, context.derived);
+    listSearch(context, ListedTable::Forces, static_cast<int>(context.derived.forces.size()),
+               static_cast<int>(places.size()), "find a member");
+    forceTable(context, places);
     if (places.empty()) {
         smallPrint(context.ui, "None of them.");
     }

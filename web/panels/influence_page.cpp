@@ -1,4 +1,6 @@
+#include "app/result_lists.hpp"
 #include "panels/envelope_rows.hpp"
+#include "panels/listed.hpp"
 #include "panels/parts.hpp"
 #include "panels/passages.hpp"
 #include "panels/tabs.hpp"
@@ -108,22 +110,27 @@ void ordinates(PanelContext& context) {
     const std::string ordinate = headOfOrdinate(*context.state.book, truss, *shown.report);
     const std::string joint = words(context, Phrase::CellJoint);
     const std::string exactly = words(context, Phrase::ColumnExactly);
-    std::vector<Column> columns{Column{joint, 56, 1}, Column{from, 110, 1, Align::Right},
-                                Column{ordinate, 84, 1, Align::Right}};
+    std::vector<Column> columns{Column{joint, 56, 1, Align::Left, 0},
+                                Column{from, 110, 1, Align::Right, 1},
+                                Column{ordinate, 84, 1, Align::Right, 2, true}};
     if (exact) {
         columns.push_back(Column{exactly, 84, 1, Align::Right});
     }
     sectionHeading(context.ui, words(context, Phrase::HeadOrdinates));
+    const std::vector<int> places = listedOrdinates(context.state, context.derived);
+    listSearch(context, ListedTable::Ordinates, static_cast<int>(shown.ordinates.size()),
+               static_cast<int>(places.size()), "find a joint");
     Table table(context.ui, "ordinates", columns);
-    table.header();
+    listHeader(context, table, ListedTable::Ordinates, "Ordinates");
     const Table::TextLook plain{context.ui.palette->ink};
     ImGuiListClipper clipper;
-    clipper.Begin(static_cast<int>(shown.ordinates.size()), table.rowStep());
+    clipper.Begin(static_cast<int>(places.size()), table.rowStep());
     while (clipper.Step()) {
         for (int i = clipper.DisplayStart; i < clipper.DisplayEnd; ++i) {
-            const OrdinateRow& row = shown.ordinates[static_cast<std::size_t>(i)];
+            const int place = places[static_cast<std::size_t>(i)];
+            const OrdinateRow& row = shown.ordinates[static_cast<std::size_t>(place)];
             const bool here = row.at == shown.at;
-            const auto state = table.row({.id = i, .selected = here, .pressable = true});
+            const auto state = table.row({.id = place, .selected = here, .pressable = true});
             if (state.pressed) {
                 InfluenceView view = context.state.notebook.influence;
                 view.at = row.at;
@@ -163,7 +170,8 @@ void movingResults(PanelContext& context) {
     for (std::size_t i = 0; i < shown.members.size(); ++i) {
         const MembersUnder& under = shown.members[i];
         paragraph(context.ui, under.caption);
-        envelopeTable(context, ("under" + std::to_string(i)).c_str(), under.rows);
+        envelopeTable(context, ("under" + std::to_string(i)).c_str(), ListedTable::UnderMoving,
+                      under.rows);
         smallPrint(context.ui, words(context, Phrase::AxleExplained));
     }
 }

@@ -1,3 +1,5 @@
+#include "app/cell_list.hpp"
+#include "panels/listed.hpp"
 #include "panels/parts.hpp"
 #include "panels/tabs.hpp"
 
@@ -14,7 +16,17 @@ struct TableOf {
     CellTable table;
     HitKind kind;
     const char* id;
+    RowOrder rows; // as they are shown
 };
+
+// With the field above the table by which its rows are found.
+TableOf tableOf(PanelContext& context, CellTable table, HitKind kind, const char* id,
+                const char* hint) {
+    TableOf of{table, kind, id, shownRows(context.state, table)};
+    listSearch(context, listedAs(table), rowsOf(context.state.truss, table),
+               static_cast<int>(of.rows.size()) - 1, hint);
+    return of;
+}
 
 std::string counted(const char* heading, int count) {
     return std::string(heading) + "  " + std::to_string(count);
@@ -23,11 +35,11 @@ std::string counted(const char* heading, int count) {
 // The rows in sight, and the one that is typed in even when it isn't.
 ImGuiListClipper clipperFor(const PanelContext& context, const Table& table, const TableOf& of) {
     ImGuiListClipper clipper;
-    const int rows = rowsOf(context.state.truss, of.table) + 1;
-    clipper.Begin(rows, table.rowStep());
+    clipper.Begin(static_cast<int>(of.rows.size()), table.rowStep());
     if (const std::optional<Cell> typed = cellOf(context.state.field.key);
         typed && typed->table == of.table) {
-        clipper.IncludeItemByIndex(std::min(typed->row, rows - 1));
+        const auto found = std::find(of.rows.begin(), of.rows.end() - 1, typed->row);
+        clipper.IncludeItemByIndex(static_cast<int>(found - of.rows.begin()));
     }
     return clipper;
 }
@@ -63,7 +75,8 @@ void typedRows(PanelContext& context, Table& table, const TableOf& of, Extra ext
     const int columns = columnsOf(of.table);
     ImGuiListClipper clipper = clipperFor(context, table, of);
     while (clipper.Step()) {
-        for (int row = clipper.DisplayStart; row < clipper.DisplayEnd; ++row) {
+        for (int place = clipper.DisplayStart; place < clipper.DisplayEnd; ++place) {
+            const int row = of.rows[static_cast<std::size_t>(place)];
             rowOf(context, table, of, row, columns + 1, [&](int at, bool isNew) {
                 for (int column = 0; column < columns; ++column) {
                     const bool pressed = cellField(context, table, column, {of.table, at, column});
@@ -80,12 +93,14 @@ void joints(PanelContext& context) {
     const char* unit = symbolOf(truss.units.length);
     const std::string x = withUnit("x", unit);
     const std::string y = withUnit("y", unit);
-    const std::array columns{Column{"joint", 64, 1}, Column{x, 70, 1, Align::Right},
-                             Column{y, 70, 1, Align::Right}, Column{"", kTouchTarget, 0}};
+    const std::array columns{Column{"joint", 64, 1, Align::Left, column::kJointLabel},
+                             Column{x, 70, 1, Align::Right, column::kJointX},
+                             Column{y, 70, 1, Align::Right, column::kJointY},
+                             Column{"", kTouchTarget, 0}};
     sectionHeading(context.ui, counted("Joints", rowsOf(truss, CellTable::Joints)));
+    const TableOf of = tableOf(context, CellTable::Joints, HitKind::Joint, "joint", "find a joint");
     Table table(context.ui, "joints", columns);
-    table.header();
-    const TableOf of{CellTable::Joints, HitKind::Joint, "joint"};
+    listHeader(context, table, ListedTable::Joints, "Joints");
     typedRows(context, table, of, [&](int, bool isNew) {
         if (isNew) {
             table.text(0, nextLabel(truss), {context.ui.palette->muted});
@@ -96,24 +111,17 @@ void joints(PanelContext& context) {
 void members(PanelContext& context) {
     const Truss& truss = context.state.truss;
     const std::string misfit = withUnit("misfit", symbolOf(truss.units.displacement));
-    const std::array columns{Column{"member", 70, 1.2}, Column{"section", 74, 1.2},
-                             Column{"ΔT, K", 52, 0.8, Align::Right},
-                             Column{misfit, 74, 0.8, Align::Right}, Column{"", kTouchTarget, 0}};
+    const std::array columns{Column{"member", 70, 1.2, Align::Left, column::kMemberEnds},
+                             Column{"section", 74, 1.2, Align::Left, column::kMemberSection},
+                             Column{"ΔT, K", 52, 0.8, Align::Right, column::kMemberWarming},
+                             Column{misfit, 74, 0.8, Align::Right, column::kMemberMisfit},
+                             Column{"", kTouchTarget, 0}};
     sectionHeading(context.ui, counted("Members", rowsOf(truss, CellTable::Members)));
+    const TableOf of = tableOf(context, CellTable::Members, HitKind::Member, "member",
+                               "find a member or a section");
     Table table(context.ui, "members", columns);
-    table.header();
-    const TableOf of{CellTable::Members, HitKind::Member, "member"};
-    ImGuiListClipper clipper = clipperFor(context, table, of);
-    while (clipper.Step()) {
-        for (int row = clipper.DisplayStart; row < clipper.DisplayEnd; ++row) {
-            rowOf(context, table, of, row, 5, [&](int at, bool isNew) {
-                for (int column = 0; column < columnsOf(of.table); ++column) {
-                    const bool pressed = cellField(context, table, column, {of.table, at, column});
-                    select(context, of.kind, at, pressed && !isNew);
-                }
-            });
-        }
-    }
+    listHeader(context, table, ListedTable::Members, "Members");
+    typedRows(context, table, of, [](int, bool) {});
 }
 
 void supportKind(PanelContext& context, const Table::Box& box, int row) {
@@ -146,14 +154,16 @@ void supportKind(PanelContext& context, const Table::Box& box, int row) {
 void supports(PanelContext& context) {
     const Truss& truss = context.state.truss;
     const std::string settles = withUnit("settles", symbolOf(truss.units.displacement));
-    const std::array columns{Column{"support", 58, 1}, Column{"kind", 88, 1},
-                             Column{"pushes at", 70, 1, Align::Right},
+    const std::array columns{Column{"support", 58, 1, Align::Left, column::kSupportJoint},
+                             Column{"kind", 88, 1, Align::Left, kOrderBySupportKind},
+                             Column{"pushes at", 70, 1, Align::Right, column::kSupportDirection},
                              Column{settles, 76, 1, Align::Right}, Column{"", kTouchTarget, 0}};
     sectionHeading(context.ui, counted("Supports", rowsOf(truss, CellTable::Supports)));
+    const TableOf of =
+        tableOf(context, CellTable::Supports, HitKind::Support, "support", "find a joint");
     Table table(context.ui, "supports", columns);
-    table.header();
-    const TableOf of{CellTable::Supports, HitKind::Support, "support"};
-    for (int row = 0; row <= rowsOf(truss, of.table); ++row) {
+    listHeader(context, table, ListedTable::Supports, "Supports");
+    for (const int row : of.rows) {
         rowOf(context, table, of, row, 5, [&](int at, bool isNew) {
             select(context, of.kind, at, cellField(context, table, 0, {of.table, at, 0}) && !isNew);
             if (!isNew) {
@@ -209,13 +219,16 @@ void loads(PanelContext& context) {
     const char* unit = symbolOf(truss.units.force);
     const std::string first = withUnit("→ or size", unit);
     const std::string second = withUnit("↑ or angle", unit);
-    const std::array columns{Column{"load at", 64, 1}, Column{first, 80, 1, Align::Right},
-                             Column{second, 80, 1, Align::Right}, Column{"case", 60, 1},
+    const std::array columns{Column{"load at", 64, 1, Align::Left, column::kLoadJoint},
+                             Column{first, 80, 1, Align::Right, column::kLoadFirst},
+                             Column{second, 80, 1, Align::Right, column::kLoadSecond},
+                             Column{"case", 60, 1, Align::Left, column::kLoadCase},
                              Column{"", kTouchTarget, 0}};
     sectionHeading(context.ui, counted("Loads", rowsOf(truss, CellTable::Loads)));
+    const TableOf of =
+        tableOf(context, CellTable::Loads, HitKind::Load, "load", "find a joint or a case");
     Table table(context.ui, "loads", columns);
-    table.header();
-    const TableOf of{CellTable::Loads, HitKind::Load, "load"};
+    listHeader(context, table, ListedTable::Loads, "Loads");
     typedRows(context, table, of, [&](int at, bool isNew) {
         if (!isNew && !canType(truss, {of.table, at, 0})) {
             table.text(0, wordsOf(truss, truss.loads[static_cast<std::size_t>(at)]),

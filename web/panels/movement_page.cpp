@@ -1,4 +1,6 @@
+#include "app/result_lists.hpp"
 #include "canvas/movement.hpp"
+#include "panels/listed.hpp"
 #include "panels/parts.hpp"
 #include "panels/tabs.hpp"
 
@@ -35,17 +37,23 @@ void jointTable(PanelContext& context) {
     const std::string y = withUnit("↑", unit.c_str());
     const std::string total = headOf(context, Phrase::CellTotal, unit.c_str());
     const std::string joint = words(context, Phrase::CellJoint);
-    const std::array columns{Column{joint, 56, 1}, Column{x, 80, 1, Align::Right},
-                             Column{y, 80, 1, Align::Right}, Column{total, 84, 1, Align::Right}};
+    const std::array columns{
+        Column{joint, 56, 1, Align::Left, 0}, Column{x, 80, 1, Align::Right, 1, true},
+        Column{y, 80, 1, Align::Right, 2, true}, Column{total, 84, 1, Align::Right, 3, true}};
     sectionHeading(context.ui, words(context, Phrase::HeadDisplacements));
+    const std::vector<MovementRow>& rows = context.derived.movements;
+    const std::vector<int> places = listedMovements(context.state, context.derived);
+    listSearch(context, ListedTable::Displacements, static_cast<int>(rows.size()),
+               static_cast<int>(places.size()), "find a joint");
     Table table(context.ui, "displacements", columns);
-    table.header();
+    listHeader(context, table, ListedTable::Displacements, "Displacements");
     const Table::TextLook plain{context.ui.palette->ink};
     ImGuiListClipper clipper;
-    clipper.Begin(static_cast<int>(context.derived.movements.size()), table.rowStep());
+    clipper.Begin(static_cast<int>(places.size()), table.rowStep());
     while (clipper.Step()) {
         for (int i = clipper.DisplayStart; i < clipper.DisplayEnd; ++i) {
-            const MovementRow& row = context.derived.movements[static_cast<std::size_t>(i)];
+            const int place = places[static_cast<std::size_t>(i)];
+            const MovementRow& row = rows[static_cast<std::size_t>(place)];
             pressableRow(context, table, HitKind::Joint, row.joint.index);
             table.text(0, row.name, plain);
             table.text(1, row.x, plain);
@@ -60,17 +68,23 @@ void memberTable(PanelContext& context) {
     const std::string stretch = headOf(context, Phrase::CellStretch, symbolOf(units.displacement));
     const std::string member = words(context, Phrase::CellMember);
     const std::string stress = headOf(context, Phrase::CellStress, symbolOf(units.stress));
-    const std::array columns{Column{member, 80, 1}, Column{stretch, 110, 1, Align::Right},
-                             Column{stress, 100, 1, Align::Right}};
+    const std::array columns{Column{member, 80, 1, Align::Left, 0},
+                             Column{stretch, 110, 1, Align::Right, 1, true},
+                             Column{stress, 100, 1, Align::Right, 2, true}};
     sectionHeading(context.ui, words(context, Phrase::HeadMembers));
+    const std::vector<StretchRow>& rows = context.derived.stretches;
+    const std::vector<int> places = listedStretches(context.state, context.derived);
+    listSearch(context, ListedTable::Stretches, static_cast<int>(rows.size()),
+               static_cast<int>(places.size()), "find a member");
     Table table(context.ui, "stretches", columns);
-    table.header();
+    listHeader(context, table, ListedTable::Stretches, "Members");
     const Table::TextLook plain{context.ui.palette->ink};
     ImGuiListClipper clipper;
-    clipper.Begin(static_cast<int>(context.derived.stretches.size()), table.rowStep());
+    clipper.Begin(static_cast<int>(places.size()), table.rowStep());
     while (clipper.Step()) {
         for (int i = clipper.DisplayStart; i < clipper.DisplayEnd; ++i) {
-            const StretchRow& row = context.derived.stretches[static_cast<std::size_t>(i)];
+            const int place = places[static_cast<std::size_t>(i)];
+            const StretchRow& row = rows[static_cast<std::size_t>(place)];
             pressableRow(context, table, HitKind::Member, row.member.index);
             table.text(0, row.name, plain);
             table.text(1, row.stretch, plain);

@@ -1,6 +1,8 @@
 // Sections and materials, as tables to type in.
+#include "app/cell_list.hpp"
 #include "model/section_properties.hpp"
 #include "model/usual_materials.hpp"
+#include "panels/listed.hpp"
 #include "panels/parts.hpp"
 #include "panels/tabs.hpp"
 #include "report/number.hpp"
@@ -62,14 +64,19 @@ void sections(PanelContext& context) {
     const Truss& truss = context.state.truss;
     const std::string unit = symbolOf(truss.units.section);
     const std::string area = unit.empty() ? "A" : "A, " + unit + "²";
-    const std::array columns{Column{"section", 58, 1}, Column{"material", 60, 1},
-                             Column{"made as", 118, 3}, Column{area, 62, 0.6, Align::Right},
+    const std::array columns{Column{"section", 58, 1, Align::Left, column::kSectionId},
+                             Column{"material", 60, 1, Align::Left, column::kSectionMaterial},
+                             Column{"made as", 118, 3, Align::Left, column::kSectionMake},
+                             Column{area, 62, 0.6, Align::Right, kOrderByArea},
                              Column{"", kTouchTarget, 0}};
     sectionHeading(context.ui, "Sections");
-    Table table(context.ui, "sections", columns);
-    table.header();
     const int rows = rowsOf(truss, CellTable::Sections);
-    for (int row = 0; row <= rows; ++row) {
+    const RowOrder order = shownRows(context.state, CellTable::Sections);
+    listSearch(context, ListedTable::Sections, rows, static_cast<int>(order.size()) - 1,
+               "find a section");
+    Table table(context.ui, "sections", columns);
+    listHeader(context, table, ListedTable::Sections, "Sections");
+    for (const int row : order) {
         typedRow(context, table, CellTable::Sections, row);
         if (row < rows) {
             table.text(3, areaText(truss, truss.sections[static_cast<std::size_t>(row)]),
@@ -117,17 +124,20 @@ void usualMaterials(PanelContext& context) {
 void materials(PanelContext& context) {
     const Truss& truss = context.state.truss;
     const std::string modulus = withUnit("E", symbolOf(truss.units.stress));
-    const std::array columns{Column{"material", 58, 1},
-                             Column{modulus, 72, 1, Align::Right},
-                             Column{"strength", 60, 1, Align::Right},
-                             Column{"kg/m³", 50, 1, Align::Right},
-                             Column{"α, 10⁻⁶/K", 70, 1, Align::Right},
+    const std::array columns{Column{"material", 58, 1, Align::Left, column::kMaterialId},
+                             Column{modulus, 72, 1, Align::Right, column::kMaterialE},
+                             Column{"strength", 60, 1, Align::Right, column::kMaterialStrength},
+                             Column{"kg/m³", 50, 1, Align::Right, column::kMaterialDensity},
+                             Column{"α, 10⁻⁶/K", 70, 1, Align::Right, column::kMaterialAlpha},
                              Column{"", kTouchTarget, 0}};
     sectionHeading(context.ui, "Materials");
-    Table table(context.ui, "materials", columns);
-    table.header();
     const int rows = rowsOf(truss, CellTable::Materials);
-    for (int row = 0; row <= rows; ++row) {
+    const RowOrder order = shownRows(context.state, CellTable::Materials);
+    listSearch(context, ListedTable::Materials, rows, static_cast<int>(order.size()) - 1,
+               "find a material");
+    Table table(context.ui, "materials", columns);
+    listHeader(context, table, ListedTable::Materials, "Materials");
+    for (const int row : order) {
         typedRow(context, table, CellTable::Materials, row);
         if (row < rows &&
             trashButton(context.ui, table.cell(5), "Remove##material" + std::to_string(row))) {

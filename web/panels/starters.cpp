@@ -1,5 +1,6 @@
 // Trusses of the usual forms to begin with, chosen by form and size, with a picture before they are
 // put on the board.
+#include "app/typed_text.hpp"
 #include "model/quantity_input.hpp"
 #include "model/samples.hpp"
 #include "panels/parts.hpp"
@@ -119,7 +120,7 @@ void sizeFields(PanelContext& context, const SampleSpec& spec) {
                                             packed(ui.palette->muted), name.c_str());
         FieldLook look;
         look.key = size.key;
-        look.text = shortestNumber(spec.*size.value);
+        look.text = typedNumber(context.state.truss, spec.*size.value);
         look.look = formatNumber(spec.*size.value, typedStyleOf(context.state.truss));
         look.align = Align::Right;
         look.framed = true;

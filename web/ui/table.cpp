@@ -3,6 +3,7 @@
 #include "ui/widgets.hpp"
 
 #include <cmath>
+#include <string>
 
 namespace gusset {
 
@@ -31,16 +32,78 @@ Table::~Table() {
     ImGui::PopID();
 }
 
-void Table::header() {
+void Table::beginHeader(float height) {
     low_ = ImGui::GetCursorScreenPos();
-    now_ = std::round(ui_.fonts.small->FontSize * 1.7f);
-    for (int i = 0; i < static_cast<int>(columns_.size()); ++i) {
-        put(i, columns_[static_cast<std::size_t>(i)].heading, *ui_.fonts.small, ui_.palette->muted);
-    }
+    now_ = std::round(height);
+}
+
+void Table::endHeader() {
+    ImGui::SetCursorScreenPos(low_);
     ImGui::Dummy({edges_.back(), now_});
     const float y = low_.y + now_;
     ImGui::GetWindowDrawList()->AddRectFilled({low_.x, y - ui_.px(1)}, {low_.x + edges_.back(), y},
                                               packed(ui_.palette->edge));
+}
+
+void Table::header() {
+    beginHeader(ui_.fonts.small->FontSize * 1.7f);
+    for (int i = 0; i < static_cast<int>(columns_.size()); ++i) {
+        put(i, columns_[static_cast<std::size_t>(i)].heading, *ui_.fonts.small, ui_.palette->muted);
+    }
+    endHeader();
+}
+
+// Beside the heading, where it covers no words: before figures, behind words.
+void Table::orderMark(int column, const OrderLook& look) {
+    const Column& of = columns_[static_cast<std::size_t>(column)];
+    const Box box = cell(column);
+    const ImFont& font = *ui_.fonts.small;
+    const char* end = of.heading.data() + of.heading.size();
+    const float width = font.CalcTextSizeA(font.FontSize, FLT_MAX, 0, of.heading.data(), end).x;
+    const float half = ui_.px(4);
+    const float away = ui_.px(8) + width + ui_.px(4) + half;
+    const ImVec2 at{of.align == Align::Right ? box.high.x - away : box.low.x + away,
+                    (box.low.y + box.high.y) / 2};
+    ImDrawList& list = *ImGui::GetWindowDrawList();
+    const float point = look.falling ? half : -half;
+    if (look.orders == of.orders) {
+        list.AddTriangleFilled({at.x - half, at.y - point}, {at.x + half, at.y - point},
+                               {at.x, at.y + point}, packed(ui_.palette->accent));
+    } else if (width + ui_.px(24) < box.high.x - box.low.x) {
+        list.AddTriangleFilled({at.x - half / 2, at.y - half / 2},
+                               {at.x + half / 2, at.y - half / 2}, {at.x, at.y + half / 2},
+                               packed(ui_.palette->edge));
+    }
+}
+
+const Column* Table::orderingHeader(const OrderLook& look) {
+    const Column* pressed = nullptr;
+    beginHeader(
+        std::fmax(ui_.fonts.small->FontSize * 1.7f, ui_.px(ui_.coarse ? kTouchTarget : 28)));
+    for (int i = 0; i < static_cast<int>(columns_.size()); ++i) {
+        const Column& column = columns_[static_cast<std::size_t>(i)];
+        if (column.orders < 0) {
+            put(i, column.heading, *ui_.fonts.small, ui_.palette->muted);
+            continue;
+        }
+        const Box box = cell(i);
+        ImGui::SetCursorScreenPos(box.low);
+        const std::string name =
+            "Order by " + std::string(column.heading) + "##" + std::to_string(i);
+        if (ImGui::InvisibleButton(name.c_str(), {box.high.x - box.low.x, now_})) {
+            pressed = &column;
+        }
+        const bool lit = ImGui::IsItemHovered();
+        if (lit) {
+            ImGui::SetMouseCursor(ImGuiMouseCursor_Hand);
+        }
+        put(i, column.heading, *ui_.fonts.small,
+            lit || column.orders == look.orders ? ui_.palette->ink : ui_.palette->muted);
+        orderMark(i, look);
+        drawFocus(ui_);
+    }
+    endHeader();
+    return pressed;
 }
 
 Table::RowState Table::row(const RowLook& look) {

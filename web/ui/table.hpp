@@ -16,6 +16,8 @@ struct Column {
     double least = 60; // CSS px
     double share = 1;  // of what is left over
     Align align = Align::Left;
+    int orders = -1;         // what its heading orders the rows by, when it is pressed; -1: nothing
+    bool fallsFirst = false; // largest first
 };
 
 // Lives while the table is drawn.
@@ -27,6 +29,13 @@ public:
     Table& operator=(const Table&) = delete;
 
     void header();
+    // A heading whose column orders the rows can be pressed; gives back which one was, or none. The
+    // one that orders them now has an arrow.
+    struct OrderLook {
+        int orders = -1; // Column::orders
+        bool falling = false;
+    };
+    [[nodiscard]] const Column* orderingHeader(const OrderLook&);
 
     struct RowLook {
         int id = 0;
@@ -57,6 +66,9 @@ public:
 
 private:
     void put(int column, std::string_view, const ImFont&, Colour);
+    void beginHeader(float height);
+    void endHeader();
+    void orderMark(int column, const OrderLook&);
 
     const Ui& ui_;
     std::span<const Column> columns_;
