@@ -1,5 +1,12 @@
 // The text being typed: a real input element, laid over the field that the program draws, so that selection
 // handles, input methods, paste and screen readers work as everywhere.
+
+// Rows from a spreadsheet, which an input element would run together; nothing for any other text.
+export function pastedRows(event) {
+    const text = event.clipboardData?.getData('text/plain') ?? '';
+    return /[\t\n]/.test(text.trim()) ? text : null;
+}
+
 const ends = { kept: 0, givenUp: 1, next: 2, previous: 3, below: 4 };
 
 export function createField(done, typed) {
@@ -67,13 +74,12 @@ export function createField(done, typed) {
     });
     input.addEventListener('input', () => key !== '' && typed(key, input.value));
     input.addEventListener('blur', () => finish('kept'));
-    // Rows from a spreadsheet: an input element would run the lines together.
     input.addEventListener('paste', (event) => {
-        const text = event.clipboardData?.getData('text/plain') ?? '';
-        if (key !== '' && /[\t\n]/.test(text.trim())) {
+        const rows = pastedRows(event);
+        if (key !== '' && rows !== null) {
             event.preventDefault();
             input.value = '';
-            finish('kept', text);
+            finish('kept', rows);
         }
     });
     // The decimal keypads of phones have no minus. Not a click: that would blur the input first.

@@ -1,6 +1,7 @@
 // The model's tables of the page as tables to type in. The program writes each cell as a button
 // (web/app/page_tables): pressed, it gives way to an input; Enter goes on to the cell below, Tab to the next
 // one, Escape leaves it as it was.
+import { pastedRows } from './field.js';
 
 // `send` hands a text to the program, which may answer by new tables (replace) before it returns.
 export function editTables(content, send) {
@@ -102,10 +103,9 @@ export function editTables(content, send) {
         input.select();
         input.addEventListener('keydown', (event) => pressed(event, input, button));
         input.addEventListener('blur', () => finish(input, button, input.value));
-        // Rows from a spreadsheet: an input would run the lines together.
         input.addEventListener('paste', (event) => {
-            const rows = event.clipboardData?.getData('text/plain') ?? '';
-            if (/[\t\n]/.test(rows.trim())) {
+            const rows = pastedRows(event);
+            if (rows !== null) {
                 event.preventDefault();
                 finish(input, button, rows);
             }

@@ -91,21 +91,33 @@ function wholeCopies(name, reads) {
     return copiesOf(name).map(({ text }) => bodyOf(text)).filter(reads);
 }
 
-// A tab's own storage is copied when the tab is duplicated, so the lock has the last word. What can not be
-// read is left where it is: it may be for a later version to read.
-async function findPlace(reads) {
-    const own = sessionStorage.getItem(ownKey);
-    const all = places().filter((name) => wholeCopies(name, reads).length > 0);
-    if (all.includes(own) && await take(own, true)) {
-        return { name: own, from: own };
-    }
-    const last = all[0] ?? newName();
-    if (last !== own && await take(last, false)) {
-        return { name: last, from: last };
-    }
+async function takeNew() {
     const name = newName();
     await take(name, false);
-    return { name, from: last };
+    return name;
+}
+
+// A tab's own storage is copied when the tab is duplicated, so the lock has the last word; and a page being
+// reloaded writes as long as it has the lock, so its place is read behind it. What can not be read is left
+// where it is: it may be for a later version to read.
+async function findPlace(reads) {
+    const own = sessionStorage.getItem(ownKey);
+    const names = places();
+    if (names.includes(own) && await take(own, true)) {
+        const texts = wholeCopies(own, reads);
+        if (texts.length > 0) {
+            return { name: own, texts, isCopy: false };
+        }
+        release();
+    }
+    for (const name of names) {
+        const texts = wholeCopies(name, reads);
+        if (texts.length > 0) {
+            const isFree = name !== own && await take(name, false);
+            return { name: isFree ? name : await takeNew(), texts, isCopy: !isFree };
+        }
+    }
+    return { name: await takeNew(), texts: [], isCopy: false };
 }
 
 // A saved work's model stands as one line of JSON under the line that names it (web/app/session.cpp).
@@ -118,11 +130,11 @@ function modelOf(text) {
 // that another tab has open. `reads` tells whether the program can read a text.
 export async function openWork(reads) {
     try {
-        const { name, from } = await findPlace(reads);
+        const { name, texts, isCopy } = await findPlace(reads);
         settleIn(name);
-        const [newer = '', older = ''] = wholeCopies(from, reads);
-        copiedModel = name === from ? null : modelOf(newer);
-        return { newer, older, isCopy: name !== from };
+        const [newer = '', older = ''] = texts;
+        copiedModel = isCopy ? modelOf(newer) : null;
+        return { newer, older, isCopy };
     } catch { // storage is switched off
         return { newer: '', older: '', isCopy: false };
     }
