@@ -114,6 +114,7 @@ TEST_CASE("with a decimal comma, fields begin with a comma and read back the sam
     Truss truss = roof();
     truss.classSettings.decimalSign = ',';
     truss.joints[0].at = {0.25, -1.5e-7};
+    truss.joints[1].at.x = 1.234; // 1,234 is no thousand here
     truss.supports.front().settle = {0.5, -1.25};
     Section section;
     section.id = "S";
@@ -145,9 +146,16 @@ TEST_CASE("with a decimal comma, fields begin with a comma and read back the sam
     }
     CHECK(cellText(truss, {CellTable::Sections, 0, column::kSectionMake}) == "A 1200,5; r 25,25");
     CHECK(typedNumber(truss, 2.5) == "2,5");
+    CHECK(withPoints(truss, "1,234 @ 30,5°") == "1.234 @ 30.5°");
+    CHECK(withPoints(truss, "3, -4") == "3, -4"); // parts
+    CHECK(withPoints(truss, "3,5; -4,25") == "3.5; -4.25");
+    CHECK_FALSE(cellEdit(truss, {CellTable::Joints, 1, column::kJointX}, "1.234,5").ok());
     CHECK(typedNumbers(truss, "0, -5.5") == "0; -5,5");
     truss.classSettings.decimalSign = '.';
     CHECK(typedNumber(truss, 2.5) == "2.5");
+    CHECK(withPoints(truss, "1,234") == "1,234"); // asked about
+    CHECK_FALSE(cellEdit(truss, {CellTable::Joints, 1, column::kJointX}, "1,234").ok());
+    CHECK(cellEdit(truss, {CellTable::Joints, 1, column::kJointX}, "1,5").ok());
 }
 
 TEST_CASE("with a decimal comma, page's tables, dimensions and steps are typed with one too") {

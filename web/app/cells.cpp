@@ -271,7 +271,9 @@ std::string cellLook(const Truss& truss, const Cell& cell) {
     return number ? formatNumber(*number, typedStyleOf(truss)) : cellText(truss, cell);
 }
 
-Outcome<Edit> cellEdit(const Truss& truss, const Cell& cell, const std::string& text) {
+Outcome<Edit> cellEdit(const Truss& truss, const Cell& cell, const std::string& typed) {
+    const bool figures = isNumber(cell) || holdsFigures(cell);
+    const std::string text = figures ? withPoints(truss, typed) : typed;
     switch (cell.table) {
     case CellTable::Joints:
         return readJointCell(truss, cell, text);

@@ -299,7 +299,9 @@ std::string listLook(const Truss& truss, const ListField& field) {
 }
 
 Outcome<Edit> listEdit(const Truss& truss, const ListField& field, const std::string& typed) {
-    const std::string text = trimmed(typed);
+    const bool name =
+        field.kind == ListFieldKind::CombinationName || field.kind == ListFieldKind::MovingName;
+    const std::string text = name ? trimmed(typed) : withPoints(truss, trimmed(typed));
     if (ofCombinations(field)) {
         return editCombination(truss, field, text);
     }

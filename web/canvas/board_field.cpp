@@ -1,5 +1,6 @@
 #include "canvas/board_field.hpp"
 
+#include "app/typed_text.hpp"
 #include "canvas/figures.hpp"
 #include "canvas/strokes.hpp"
 #include "canvas/symbols.hpp"
@@ -221,7 +222,8 @@ void followTyping(const AppState& state, const FieldTyped& typed, Actions& actio
     if (typed.key != kMemberKey || !state.chain.active) {
         return;
     }
-    if (const Outcome<Vec2> to = typedEnd(state, state.chain.last, typed.text)) {
+    if (const Outcome<Vec2> to =
+            typedEnd(state, state.chain.last, withPoints(state.truss, typed.text))) {
         Chain chain = state.chain;
         chain.to = to.value();
         chain.snap = {};
@@ -236,14 +238,15 @@ void finishBoardField(const AppState& state, const FieldDone& done, Actions& act
     if (done.how == FieldEnd::GivenUp || asItWas) {
         return;
     }
+    const std::string text = withPoints(state.committed, done.text);
     if (const auto load = indexOf(done.key, kLoad, state.committed.loads.size())) {
-        finishLoad(state, *load, done.text, actions);
+        finishLoad(state, *load, text, actions);
     } else if (done.key == kDimensionKey) {
-        finishDimension(state, done.text, actions);
+        finishDimension(state, text, actions);
     } else if (done.key == kMemberKey) {
-        finishMember(state, done.text, actions);
+        finishMember(state, text, actions);
     } else if (done.key == kDrawnKey) {
-        finishDrawn(state, done.text, actions);
+        finishDrawn(state, text, actions);
     }
 }
 

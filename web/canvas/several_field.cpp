@@ -153,7 +153,7 @@ bool finishSeveral(const AppState& state, const FieldDone& done, Actions& action
     if (done.how == FieldEnd::GivenUp || done.text.empty() || asItWas) {
         return true;
     }
-    const Outcome<Edit> edit = severalEdit(state, *kind, done.text);
+    const Outcome<Edit> edit = severalEdit(state, *kind, withPoints(state.truss, done.text));
     if (edit) {
         actions.push_back(Commit{edit.value()});
     } else {

@@ -61,8 +61,9 @@ void takeSizes(PanelContext& context) {
         return;
     }
     const Units& units = context.state.truss.units;
+    const std::string text = withPoints(context.state.truss, done.text);
     const Outcome<double> value =
-        size->isForce ? readForce(done.text, units.force) : readLength(done.text, units.length);
+        size->isForce ? readForce(text, units.force) : readLength(text, units.length);
     context.actions.push_back(EndField{});
     if (done.how != FieldEnd::GivenUp && !value) {
         context.actions.push_back(Say{MessageKind::Problem, value.issues().front().says});
