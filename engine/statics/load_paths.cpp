@@ -8,6 +8,7 @@
 #include <cmath>
 #include <limits>
 #include <optional>
+#include <utility>
 
 namespace gusset {
 
@@ -117,13 +118,20 @@ std::vector<JointId> lowestPath(const Truss& truss) { return extremePath(truss, 
 
 std::vector<JointId> highestPath(const Truss& truss) { return extremePath(truss, -1); }
 
+std::vector<JointId> fromLeft(const Truss& truss, std::vector<JointId> joints) {
+    std::stable_sort(joints.begin(), joints.end(), [&](JointId a, JointId b) {
+        const Vec2 one = truss.joints[a.at()].at;
+        const Vec2 other = truss.joints[b.at()].at;
+        return one.x != other.x ? one.x < other.x : one.y < other.y;
+    });
+    return joints;
+}
+
 Outcome<std::vector<JointId>> pathThrough(const Truss& truss, std::vector<JointId> picked) {
     if (picked.size() < 2) {
         return Issue{IssueCode::Missing, "path", "a path needs at least two joints: pick them"};
     }
-    std::stable_sort(picked.begin(), picked.end(), [&](JointId a, JointId b) {
-        return truss.joints[a.at()].at.x < truss.joints[b.at()].at.x;
-    });
+    picked = fromLeft(truss, std::move(picked));
     const MemberIndex members(truss);
     const std::vector<std::vector<JointId>> next = onwards(truss);
     std::vector<JointId> path{picked.front()};

@@ -15,6 +15,9 @@ namespace gusset {
 [[nodiscard]] std::vector<JointId> lowestPath(const Truss&);
 [[nodiscard]] std::vector<JointId> highestPath(const Truss&);
 
+// From left to right, the lower first where two stand on one upright.
+[[nodiscard]] std::vector<JointId> fromLeft(const Truss&, std::vector<JointId>);
+
 // The picked joints from left to right, with the joints between two of them that members join in
 // one straight line. Issues when there are fewer than two, when one stands over another, or when no
 // such members are there.

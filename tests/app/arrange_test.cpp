@@ -1,6 +1,6 @@
 #include "canvas/arrange.hpp"
 
-#include "app/board.hpp"
+#include "app/roof_board.hpp"
 
 #include <catch2/catch_test_macros.hpp>
 
@@ -9,9 +9,8 @@ using support::Board;
 
 namespace {
 
-Board roofBoard(const Things& selected) {
-    Board board;
-    board.state = startWith(support::roof());
+Board roofWith(const Things& selected) {
+    Board board = support::roofBoard();
     board.act(SetSelection{selected});
     return board;
 }
@@ -26,7 +25,7 @@ void commit(Board& board, const std::optional<Edit>& edit) {
 } // namespace
 
 TEST_CASE("a mirror image about the right edge shares the joints on it") {
-    Board board = roofBoard(joints({JointId{0}, JointId{2}})); // rafter CA, C its right end
+    Board board = roofWith(joints({JointId{0}, JointId{2}})); // rafter CA, C its right end
     commit(board, mirrorSelection(board.state, Side::Right));
     // A's image falls on B and rafter CA's on BC, which are there: nothing is doubled.
     CHECK(board.state.truss.joints.size() == 3);
@@ -45,7 +44,7 @@ TEST_CASE("a mirror image about the right edge shares the joints on it") {
 }
 
 TEST_CASE("mirrored below, up loads come of down loads") {
-    Board board = roofBoard(joints({JointId{0}, JointId{1}, JointId{2}}));
+    Board board = roofWith(joints({JointId{0}, JointId{1}, JointId{2}}));
     commit(board, mirrorSelection(board.state, Side::Below));
     CHECK(board.state.truss.joints.size() == 4);
     CHECK(board.state.truss.joints[3].at == Vec2{3, -4});
@@ -53,7 +52,7 @@ TEST_CASE("mirrored below, up loads come of down loads") {
 }
 
 TEST_CASE("repetitions stand side by side and share what meets") {
-    Board board = roofBoard(joints({JointId{0}, JointId{1}, JointId{2}}));
+    Board board = roofWith(joints({JointId{0}, JointId{1}, JointId{2}}));
     commit(board, repeatSelection(board.state, ownStep(board.state), 3));
     CHECK(board.state.truss.joints.size() == 9); // two more each
     CHECK(board.state.truss.members.size() == 12);
@@ -62,14 +61,14 @@ TEST_CASE("repetitions stand side by side and share what meets") {
 }
 
 TEST_CASE("a turn by 90 degrees takes the joints round the middle of their box") {
-    Board board = roofBoard(joints({JointId{0}, JointId{1}})); // the tie, middle at (3, 0)
+    Board board = roofWith(joints({JointId{0}, JointId{1}})); // the tie, middle at (3, 0)
     commit(board, turnSelection(board.state, 90));
     CHECK(board.state.truss.joints[0].at == Vec2{3, -3});
     CHECK(board.state.truss.joints[1].at == Vec2{3, 3});
 }
 
 TEST_CASE("nothing can be made of nothing, nor a row of what has no width") {
-    Board board = roofBoard({});
+    Board board = roofWith({});
     CHECK_FALSE(mirrorSelection(board.state, Side::Left));
     CHECK_FALSE(repeatSelection(board.state, {2, 0}, 1));
     CHECK_FALSE(turnSelection(board.state, 45));

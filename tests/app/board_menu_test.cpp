@@ -1,6 +1,6 @@
 #include "canvas/board_menu.hpp"
 
-#include "app/board.hpp"
+#include "app/roof_board.hpp"
 
 #include <catch2/catch_test_macros.hpp>
 
@@ -8,15 +8,11 @@
 
 using namespace gusset;
 using support::Board;
+using support::roofBoard;
 
 namespace {
 
-Board roofBoard(PointerKind kind = PointerKind::Touch) {
-    Board board;
-    board.state = startWith(support::roof());
-    board.kind = kind;
-    return board;
-}
+Board touchedRoof() { return support::roofBoard(PointerKind::Touch); }
 
 int lineNamed(const Board& board, const std::string& label) {
     const std::vector<MenuLine> lines = boardMenuLines(board.state);
@@ -39,7 +35,7 @@ void choose(Board& board, const std::string& label) {
 
 TEST_CASE("a long press opens the menu of what lies there and does nothing of the tool's") {
     for (const Tool tool : {Tool::Select, Tool::Member, Tool::Pin, Tool::Load, Tool::Erase}) {
-        Board board = roofBoard();
+        Board board = touchedRoof();
         board.use(tool);
         INFO(static_cast<int>(tool));
         board.hold({3, 4});
@@ -55,7 +51,7 @@ TEST_CASE("a long press opens the menu of what lies there and does nothing of th
 }
 
 TEST_CASE("a stroke under way is not a long press") {
-    Board board = roofBoard();
+    Board board = touchedRoof();
     board.down({3, 4});
     board.move({3, 2});
     board.feed(PointerPhase::Hold, {3, 2});
@@ -73,7 +69,7 @@ TEST_CASE("the right button opens the same menu without a stroke") {
 
 TEST_CASE("a press beside the menu, Escape, and a moved board close it and do nothing else") {
     for (const int how : {0, 1, 2}) {
-        Board board = roofBoard();
+        Board board = touchedRoof();
         board.use(Tool::Member);
         board.hold({3, 1.6});
         board.up({3, 1.6});
@@ -92,7 +88,7 @@ TEST_CASE("a press beside the menu, Escape, and a moved board close it and do no
 }
 
 TEST_CASE("a joint is held, loaded, drawn from and removed by its menu") {
-    Board board = roofBoard();
+    Board board = touchedRoof();
     board.hold({3, 4});
     choose(board, "Let it roll");
     CHECK(board.state.truss.supports.back().kind == SupportKind::Roller);
@@ -117,7 +113,7 @@ TEST_CASE("a joint is held, loaded, drawn from and removed by its menu") {
 }
 
 TEST_CASE("a member is split, loaded and asked about by its menu") {
-    Board board = roofBoard();
+    Board board = touchedRoof();
     board.hold({3, 0});
     choose(board, "Joint in the middle");
     REQUIRE(board.state.truss.joints.size() == 4);
@@ -153,7 +149,7 @@ TEST_CASE("a section is chosen from a second page of the member's menu") {
 }
 
 TEST_CASE("on empty paper the menu puts a joint there and copies what is picked") {
-    Board board = roofBoard();
+    Board board = touchedRoof();
     board.hold({8, 2});
     choose(board, "Joint here");
     CHECK(board.state.truss.joints.back().at == Vec2{8, 2});
@@ -169,7 +165,7 @@ TEST_CASE("on empty paper the menu puts a joint there and copies what is picked"
 TEST_CASE("the menu stands wholly on the page, its lines as high as a fingertip") {
     for (const Vec2 page : {Vec2{1366, 768}, Vec2{390, 844}, Vec2{844, 390}}) {
         for (const bool presenting : {false, true}) {
-            Board board = roofBoard();
+            Board board = touchedRoof();
             board.state.view.camera.size = page;
             board.state.view.presenting = presenting;
             board.state.menu.open = true;

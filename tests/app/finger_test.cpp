@@ -1,19 +1,13 @@
-#include "app/board.hpp"
+#include "app/roof_board.hpp"
 #include "app/session.hpp"
 
 #include <catch2/catch_test_macros.hpp>
 
 using namespace gusset;
 using support::Board;
+using support::roofBoard;
 
 namespace {
-
-Board roofBoard(PointerKind kind) {
-    Board board;
-    board.state = startWith(support::roof());
-    board.kind = kind;
-    return board;
-}
 
 Loupe loupeOf(Board& board) {
     derive(board.state, board.derived);

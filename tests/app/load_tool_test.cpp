@@ -1,4 +1,4 @@
-#include "app/board.hpp"
+#include "app/roof_board.hpp"
 #include "canvas/board_field.hpp"
 #include "canvas/symbols.hpp"
 
@@ -6,14 +6,9 @@
 
 using namespace gusset;
 using support::Board;
+using support::roofBoard;
 
 namespace {
-
-Board roofBoard() {
-    Board board;
-    board.state = startWith(support::roof());
-    return board;
-}
 
 Vec2 loadForce(const Board& board) {
     return forceOf(board.state.truss.loads.back()).value_or(Vec2{});

@@ -1,6 +1,6 @@
 #include "ui/scene_svg.hpp"
 
-#include "app/board.hpp"
+#include "app/roof_board.hpp"
 
 #include <catch2/catch_test_macros.hpp>
 
@@ -39,12 +39,6 @@ std::size_t count(const std::string& text, const std::string& part) {
 double attributeOf(const std::string& svg, const std::string& name) {
     const std::string head = " " + name + "=\"";
     return std::strtod(svg.c_str() + svg.find(head) + head.size(), nullptr);
-}
-
-Board roofBoard() {
-    Board board;
-    board.state = startWith(roof());
-    return board;
 }
 
 } // namespace

@@ -1,6 +1,6 @@
 #include "canvas/several_field.hpp"
 
-#include "app/board.hpp"
+#include "app/roof_board.hpp"
 #include "canvas/arrange.hpp"
 #include "canvas/enclosing.hpp"
 
@@ -10,14 +10,9 @@
 using namespace gusset;
 using Catch::Matchers::WithinAbs;
 using support::Board;
+using support::roofBoard;
 
 namespace {
-
-Board roofBoard() {
-    Board board;
-    board.state = startWith(support::roof());
-    return board;
-}
 
 // A free line through these places of the plane, and the pointer lifted at the last.
 void drawAround(Board& board, const std::vector<Vec2>& places) {

@@ -1,4 +1,4 @@
-#include "app/board.hpp"
+#include "app/roof_board.hpp"
 #include "canvas/snap.hpp"
 
 #include <catch2/catch_test_macros.hpp>
@@ -12,9 +12,8 @@ using support::Board;
 
 namespace {
 
-Board roofBoard(bool grid = true) {
-    Board board;
-    board.state = startWith(support::roof());
+Board gridRoof(bool grid = true) {
+    Board board = support::roofBoard();
     board.state.view.snapToGrid = grid;
     return board;
 }
@@ -40,7 +39,7 @@ std::vector<std::string> hints(Board& board) {
 } // namespace
 
 TEST_CASE("a member drawn onto the middle of another splits it there") {
-    Board board = roofBoard();
+    Board board = gridRoof();
     board.use(Tool::Member);
     board.drag({3, 4}, Vec2{3, 0} + pixels(board, 2, -2));
     REQUIRE(board.state.truss.joints.size() == 4);
@@ -52,7 +51,7 @@ TEST_CASE("a member drawn onto the middle of another splits it there") {
 }
 
 TEST_CASE("a chain by taps begins on a member by splitting it") {
-    Board board = roofBoard();
+    Board board = gridRoof();
     board.kind = PointerKind::Touch;
     board.use(Tool::Member);
     board.tap(Vec2{3, 0} + pixels(board, 2, 4));
@@ -63,7 +62,7 @@ TEST_CASE("a chain by taps begins on a member by splitting it") {
 }
 
 TEST_CASE("the middle, thirds and quarters of a sloping member are places to join it") {
-    Board board = roofBoard(false);
+    Board board = gridRoof(false);
     for (const double share : {0.5, 1.0 / 3, 0.75}) {
         SnapRequest request;
         request.pixel = toPixel(board.state.view.camera, share * Vec2{3, 4}) + Vec2{3, 1};
@@ -76,7 +75,7 @@ TEST_CASE("the middle, thirds and quarters of a sloping member are places to joi
 }
 
 TEST_CASE("a joint dropped on one that it is not joined to becomes one with it") {
-    Board board = roofBoard();
+    Board board = gridRoof();
     board.use(Tool::Member);
     board.drag({6, 0}, {10, 0});
     board.drag({10, 0}, {9, 3});
@@ -92,7 +91,7 @@ TEST_CASE("a joint dropped on one that it is not joined to becomes one with it")
 }
 
 TEST_CASE("a joint dropped on a member stands in it") {
-    Board board = roofBoard();
+    Board board = gridRoof();
     board.use(Tool::Member);
     board.drag({6, 0}, {10, 0});
     board.use(Tool::Select);
@@ -106,7 +105,7 @@ TEST_CASE("a joint dropped on a member stands in it") {
 }
 
 TEST_CASE("a joint of several that are selected takes the others along") {
-    Board board = roofBoard();
+    Board board = gridRoof();
     board.shift = true;
     board.drag({-1, 1}, {7, -1});
     board.shift = false;
@@ -122,7 +121,7 @@ TEST_CASE("a joint of several that are selected takes the others along") {
 }
 
 TEST_CASE("without the grid joints stand in line with others, and dashed lines say so") {
-    Board board = roofBoard(false);
+    Board board = gridRoof(false);
     board.use(Tool::Member);
     board.down({3, 4});
     board.move(Vec2{6, 4} + pixels(board, 3, -4));
@@ -132,7 +131,7 @@ TEST_CASE("without the grid joints stand in line with others, and dashed lines s
 }
 
 TEST_CASE("without the grid members are drawn at multiples of 15 degrees") {
-    Board board = roofBoard(false);
+    Board board = gridRoof(false);
     board.use(Tool::Member);
     board.down({6, 0});
     const Vec2 way = directionOf(30);
@@ -143,7 +142,7 @@ TEST_CASE("without the grid members are drawn at multiples of 15 degrees") {
 }
 
 TEST_CASE("without the grid a member is drawn as long as another") {
-    Board board = roofBoard(false);
+    Board board = gridRoof(false);
     board.use(Tool::Member);
     board.down({6, 0});
     board.move(Vec2{6, 0} + 4.97 * directionOf(23)); // the rafters are 5 long
@@ -154,7 +153,7 @@ TEST_CASE("without the grid a member is drawn as long as another") {
 }
 
 TEST_CASE("while a member is drawn its length, inclination and slope stand by the finger") {
-    Board board = roofBoard();
+    Board board = gridRoof();
     CHECK(hints(board).empty());
     board.use(Tool::Member);
     board.down({6, 0});
@@ -170,7 +169,7 @@ TEST_CASE("while a member is drawn its length, inclination and slope stand by th
 }
 
 TEST_CASE("a dragged joint tells its place, a drawn load its size and direction") {
-    Board board = roofBoard();
+    Board board = gridRoof();
     board.down({3, 4});
     board.move({3, 3});
     REQUIRE(hints(board).size() == 1);
@@ -185,7 +184,7 @@ TEST_CASE("a dragged joint tells its place, a drawn load its size and direction"
 }
 
 TEST_CASE("figures of a gesture keep within the board and clear of the finger") {
-    Board board = roofBoard();
+    Board board = gridRoof();
     board.use(Tool::Member);
     for (const Vec2 pixel : {Vec2{20, 60}, Vec2{1350, 70}, Vec2{700, 760}, Vec2{10, 740}}) {
         board.down({6, 0});

@@ -1,4 +1,4 @@
-#include "app/board.hpp"
+#include "app/roof_board.hpp"
 
 #include <catch2/catch_test_macros.hpp>
 #include <catch2/matchers/catch_matchers_floating_point.hpp>
@@ -6,18 +6,13 @@
 using namespace gusset;
 using Catch::Matchers::WithinAbs;
 using support::Board;
+using support::roofBoard;
 
 namespace {
 
 Board emptyBoard(PointerKind kind = PointerKind::Mouse) {
     Board board;
     board.kind = kind;
-    return board;
-}
-
-Board roofBoard() {
-    Board board;
-    board.state = startWith(support::roof());
     return board;
 }
 

@@ -1,4 +1,4 @@
-#include "app/board.hpp"
+#include "app/roof_board.hpp"
 #include "canvas/board_field.hpp"
 #include "canvas/figures.hpp"
 
@@ -11,9 +11,8 @@ using support::Board;
 
 namespace {
 
-Board roofBoard() {
-    Board board;
-    board.state = startWith(support::roof());
+Board drawnRoof() {
+    Board board = support::roofBoard();
     board.draw();
     return board;
 }
@@ -104,7 +103,7 @@ TEST_CASE("a bare length goes the way the mouse points, also in mid-drag") {
 }
 
 TEST_CASE("a typed end on a joint or a member joins it") {
-    Board board = roofBoard();
+    Board board = drawnRoof();
     board.use(Tool::Member);
     board.tap({3, 4});
     begin(board, "0");
@@ -131,7 +130,7 @@ TEST_CASE("a member without length and what can't be read are refused, and the c
 }
 
 TEST_CASE("digits typed while nothing is drawn open nothing") {
-    Board board = roofBoard();
+    Board board = drawnRoof();
     begin(board, "3");
     CHECK(board.state.field.key.empty());
 }
@@ -203,7 +202,7 @@ TEST_CASE("a press that only ends typing draws nothing") {
 }
 
 TEST_CASE("a tapped dimension opens its value, and a new one moves what lies beyond it") {
-    Board board = roofBoard();
+    Board board = drawnRoof();
     const Figure* whole = figureOf(board, false, 0, 6);
     const Figure* panel = figureOf(board, false, 0, 3);
     const Figure* height = figureOf(board, true, 0, 4);
@@ -222,7 +221,7 @@ TEST_CASE("a tapped dimension opens its value, and a new one moves what lies bey
 }
 
 TEST_CASE("a dimension of a panel moves the joints to its right by as much") {
-    Board board = roofBoard();
+    Board board = drawnRoof();
     const Outcome<Stretch> stretch = stretched(board.state.truss, {false, 0, 3}, 3.5);
     REQUIRE(stretch);
     board.act(Commit{stretch.value().edit});
@@ -236,7 +235,7 @@ TEST_CASE("a dimension of a panel moves the joints to its right by as much") {
 TEST_CASE("a dimension that is nothing or can't be read is refused in words") {
     for (const char* text : {"0", "-2", "wide", ""}) {
         INFO(text);
-        Board board = roofBoard();
+        Board board = drawnRoof();
         tapFigure(board, *figureOf(board, false, 0, 6));
         finish(board, text);
         CHECK(board.state.truss == support::roof());
@@ -245,7 +244,7 @@ TEST_CASE("a dimension that is nothing or can't be read is refused in words") {
 }
 
 TEST_CASE("a joint beside a dimension is taken before it, and other tools leave it alone") {
-    Board board = roofBoard();
+    Board board = drawnRoof();
     Figure covering = *figureOf(board, false, 0, 6);
     covering.at = toPixel(board.state.view.camera, {3, 4}) + Vec2{0, 30};
     board.act(SetFigures{{covering}});

@@ -1,5 +1,6 @@
 #include "app/derived.hpp"
 
+#include "app/slices.hpp"
 #include "exchange/link.hpp"
 #include "report/solution_text.hpp"
 
@@ -39,7 +40,6 @@ void derive(const AppState& state, Derived& derived) {
 }
 
 bool deriveExact(const AppState& state, Derived& derived, std::chrono::microseconds budget) {
-    constexpr int kSlice = 8; // steps of elimination: a clock is looked at in between
     derive(state, derived);
     if (derived.exactDone || derived.solution.status == Status::Invalid) {
         return false;
@@ -47,11 +47,8 @@ bool deriveExact(const AppState& state, Derived& derived, std::chrono::microseco
     if (!derived.exactTask) {
         derived.exactTask.emplace(state.truss, state.choice);
     }
-    const auto end = std::chrono::steady_clock::now() + budget;
-    while (!derived.exactTask->advance(kSlice)) {
-        if (std::chrono::steady_clock::now() >= end) {
-            return true;
-        }
+    if (!advanceUntil(after(budget), *derived.exactTask)) {
+        return true;
     }
     const ExactSolution& exact = derived.exactTask->result();
     for (const Surd& force : exact.forces) {

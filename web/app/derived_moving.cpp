@@ -1,5 +1,6 @@
 #include "app/derived_moving.hpp"
 
+#include "app/slices.hpp"
 #include "report/influence_by_hand_text.hpp"
 #include "report/solution_text.hpp"
 
@@ -286,7 +287,6 @@ void deriveInfluence(const AppState& state, InfluenceShown& shown, double width)
 
 bool deriveExactOrdinates(const AppState& state, InfluenceShown& shown,
                           std::chrono::microseconds budget) {
-    constexpr int kSlice = 8; // steps of elimination: a clock is looked at in between
     ExactPath& exact = shown.exact;
     if (exact.done || !shown.report || shown.revision != state.revision) {
         return false;
@@ -296,16 +296,14 @@ bool deriveExactOrdinates(const AppState& state, InfluenceShown& shown,
         exact.done = true;
         return false;
     }
-    const auto end = std::chrono::steady_clock::now() + budget;
+    const Deadline end = after(budget);
     while (exact.found.size() < path.size()) {
         if (!exact.task) {
             const Truss loaded = withUnitLoad(state.truss, path[exact.found.size()]);
             exact.task.emplace(loaded, LoadChoice{});
         }
-        while (!exact.task->advance(kSlice)) {
-            if (std::chrono::steady_clock::now() >= end) {
-                return true;
-            }
+        if (!advanceUntil(end, *exact.task)) {
+            return true;
         }
         if (!exact.task->result().solved) { // nor will the next be: it is the truss
             exact.found.clear();

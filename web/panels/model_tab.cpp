@@ -4,6 +4,7 @@
 #include "panels/tabs.hpp"
 
 #include "report/results_text.hpp"
+#include "statics/load_paths.hpp"
 
 #include <algorithm>
 #include <array>
@@ -188,16 +189,6 @@ std::string wordsOf(const Truss& truss, const Load& load) {
 }
 
 constexpr double kFirstPerLength = -1; // downward, to be typed over
-
-// From left to right; whether they are joined is for the edit to say.
-std::vector<JointId> fromLeft(const Truss& truss, std::vector<JointId> joints) {
-    std::sort(joints.begin(), joints.end(), [&](JointId a, JointId b) {
-        const Vec2 one = truss.joints[a.at()].at;
-        const Vec2 other = truss.joints[b.at()].at;
-        return one.x != other.x ? one.x < other.x : one.y < other.y;
-    });
-    return joints;
-}
 
 // What the load tool doesn't draw.
 void furtherLoads(PanelContext& context) {

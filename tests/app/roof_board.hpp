@@ -1,0 +1,15 @@
+#pragma once
+// The roof of small_truss on a board: where most tests of tools begin.
+
+#include "app/board.hpp"
+
+namespace gusset::support {
+
+[[nodiscard]] inline Board roofBoard(PointerKind kind = PointerKind::Mouse) {
+    Board board;
+    board.state = startWith(roof());
+    board.kind = kind;
+    return board;
+}
+
+} // namespace gusset::support
