@@ -4,6 +4,7 @@ import { createField } from './field.js';
 import { canShareLinks, copyText, createFiles } from './files.js';
 import { createHalo } from './halo.js';
 import { listenToKeys, listenToPointers } from './input.js';
+import { createLetters } from './letters.js';
 import { workOffline } from './offline.js';
 import { createRecent } from './recent.js';
 import { openWork, storeWork, useNewPlaceForChanges, watchOtherTabs } from './storage.js';
@@ -213,6 +214,7 @@ function pageFor({ field, twin, files, recent }) {
         },
         showHelp: () => window.open(new URL('help/', location.href), '_blank', 'noopener'),
         announce: twin.announce,
+        ...createLetters(),
     };
 }
 

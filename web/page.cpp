@@ -113,7 +113,8 @@ void refreshPageLook(Page& page) {
 void beginPanels(Page& page, const Canvas& canvas, double now) {
     if (refreshUi(page.ui, {.viewport = page.viewport,
                             .theme = page.state.view.theme,
-                            .textScale = page.state.view.presenting ? kPresentingText : 1.0F})) {
+                            .textScale = page.state.view.presenting ? kPresentingText : 1.0F,
+                            .drawRun = drawRun})) {
         ImGui_ImplOpenGL3_DestroyFontsTexture();
         ImGui_ImplOpenGL3_CreateFontsTexture();
     }
@@ -270,6 +271,9 @@ PageRequests drawFrame(Page& page, const PageLayout& layout, const Canvas& canva
     deriveAll(page);
     moveOn(page, ImGui::GetIO().DeltaTime);
     drawBoard(page, canvas);
+    if (wantsFonts(page.ui)) {
+        page.framesWanted = std::max(page.framesWanted, kFramesAfterChange);
+    }
     ImGui::Render();
     ImGui_ImplOpenGL3_RenderDrawData(ImGui::GetDrawData());
     refreshCursor(page);

@@ -90,7 +90,7 @@ function withComma() {
         gusset: 1,
         joints: [['A', 0, 0], ['B', 6.5, 0], ['C', 3.25, 4]].map(([id, x, y]) => ({ id, x, y })),
         members: [['A', 'B'], ['B', 'C'], ['C', 'A']].map(([a, b]) => ({ a, b })),
-        supports: [{ joint: 'A', kind: 'pin' }, { joint: 'B', kind: 'roller' }],
+        supports: [{ joint: 'A', kind: 'pin' }, { joint: 'B', kind: 'roller', reaction: 90 }],
         loads: [{ joint: 'C', fx: 0, fy: -10.5 }],
         class: { numbers: { sign: ',' } },
     };

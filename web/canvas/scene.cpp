@@ -1,6 +1,7 @@
 #include "canvas/scene.hpp"
 
 #include "canvas/scene_parts.hpp"
+#include "canvas/short_name.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -171,7 +172,7 @@ void drawJoints(Drawing& drawing) {
         drawing.obstacles.addDisc(drawing.at[i], kJointRadius + 1);
         growBox(drawing, drawing.at[i]);
         LabelMark mark;
-        mark.text = drawing.state.truss.joints[i].label;
+        mark.text = shortName(drawing.state.truss.joints[i].label);
         mark.kind = LabelKind::Joint;
         const Vec2 size = drawing.measure(mark.text, mark.kind);
         wish(drawing, mark, placesAround(drawing.at[i], drawing.symbols.taken[i], size),

@@ -28,10 +28,9 @@ void boardMenu(PanelContext& context) {
     ImGui::PushStyleVar(ImGuiStyleVar_ItemSpacing, {0, 0});
     const float height = ui.px(boardMenuLineHeight(state));
     const ImFont& font = *ui.fonts.strong;
-    ImGui::GetWindowDrawList()->AddText(
-        &font, font.FontSize,
-        {low.x + ui.px(12), std::round(low.y + ui.px(4) + (height - font.FontSize) / 2)},
-        packed(ui.palette->ink), boardMenuTitle(state).c_str());
+    putText(*ImGui::GetWindowDrawList(), font,
+            {low.x + ui.px(12), std::round(low.y + ui.px(4) + (height - font.FontSize) / 2)},
+            packed(ui.palette->ink), boardMenuTitle(state));
     ImGui::Dummy({1, height});
     for (std::size_t i = 0; i < lines.size(); ++i) {
         const int index = static_cast<int>(i);

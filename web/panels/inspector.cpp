@@ -110,10 +110,9 @@ CellTable tableOf(HitKind kind) {
 } // namespace
 
 float stripWords(const Ui& ui, const ImFont& font, ImVec2 at, std::string_view text, Colour ink) {
-    const char* end = text.data() + text.size();
-    const ImVec2 size = font.CalcTextSizeA(font.FontSize, FLT_MAX, 0, text.data(), end);
-    ImGui::GetWindowDrawList()->AddText(&font, font.FontSize, {at.x, std::round(at.y - size.y / 2)},
-                                        packed(ink), text.data(), end);
+    const ImVec2 size = textSize(font, text);
+    putText(*ImGui::GetWindowDrawList(), font, {at.x, std::round(at.y - size.y / 2)}, packed(ink),
+            text);
     return at.x + size.x + ui.px(8);
 }
 

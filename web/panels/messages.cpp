@@ -20,8 +20,8 @@ void strip(PanelContext& context, const Message& message) {
     const double width = std::min(board.size.x - 16, 560.0);
     const double inner = width - 12 - 34 - kTouchTarget - 4;
     const ImFont& font = *ui.fonts.body;
-    const ImVec2 size =
-        font.CalcTextSizeA(font.FontSize, FLT_MAX, ui.px(inner), message.text.c_str());
+    const TextFit fit{.wrap = ui.px(inner)};
+    const ImVec2 size = textSize(font, message.text, fit);
     const double height = std::max<double>(size.y / ui.scale + 20, kTouchTarget + 4);
     const Rect place{{board.at.x + (board.size.x - width) / 2, board.at.y + 8}, {width, height}};
     const bool problem = message.kind == MessageKind::Problem;
@@ -34,8 +34,8 @@ void strip(PanelContext& context, const Message& message) {
     const float y = (low.y + high.y) / 2;
     drawIcon(list, problem ? Icon::Problem : Icon::Info, {low.x + ui.px(24), y}, ui.px(22),
              packed(ink));
-    list.AddText(&font, font.FontSize, {low.x + ui.px(44), std::round(y - size.y / 2)},
-                 packed(ui.palette->ink), message.text.c_str(), nullptr, ui.px(inner));
+    putText(list, font, {low.x + ui.px(44), std::round(y - size.y / 2)}, packed(ui.palette->ink),
+            message.text, fit);
     ImGui::SetCursorScreenPos({high.x - ui.px(kTouchTarget + 2), y - ui.px(kTouchTarget / 2)});
     if (button(ui, "Close the message##close", {.icon = Icon::Close, .showText = false})) {
         context.actions.push_back(Say{MessageKind::Info, ""});

@@ -45,9 +45,10 @@ void placeInput(PanelContext& context, const Table::Box& box, const FieldLook& l
 }
 
 // What does not fit ends in dots.
-void drawCut(const ImFont& font, ImVec2 at, float room, ImU32 ink, std::string words) {
+void drawCut(const ImFont& font, ImVec2 at, float room, ImU32 ink, std::string_view text) {
     const std::string dots = "…";
-    const float dotsWidth = font.CalcTextSizeA(font.FontSize, FLT_MAX, 0, dots.c_str()).x;
+    const float dotsWidth = textSize(font, dots).x;
+    std::string words = settable(font, text);
     const char* cut = nullptr;
     (void)font.CalcTextSizeA(font.FontSize, std::max(room - dotsWidth, 0.0f), 0, words.c_str(),
                              nullptr, &cut);
@@ -60,8 +61,7 @@ void drawText(const Ui& ui, const Table::Box& box, const FieldLook& look) {
     const bool empty = look.look.empty();
     const std::string& words = empty ? look.hint : look.look;
     const ImFont& font = look.font ? *look.font : *ui.fonts.body;
-    const char* end = words.data() + words.size();
-    const ImVec2 size = font.CalcTextSizeA(font.FontSize, FLT_MAX, 0, words.data(), end);
+    const ImVec2 size = textSize(font, words);
     const float pad = ui.px(8);
     const float room = box.high.x - box.low.x - 2 * pad;
     if (size.x > room) {
@@ -73,7 +73,7 @@ void drawText(const Ui& ui, const Table::Box& box, const FieldLook& look) {
     const ImVec2 at{std::round(right ? box.high.x - pad - size.x : box.low.x + pad),
                     std::round((box.low.y + box.high.y - size.y) / 2)};
     const Colour ink = empty ? ui.palette->muted : ui.palette->ink;
-    ImGui::GetWindowDrawList()->AddText(&font, font.FontSize, at, packed(ink), words.data(), end);
+    putText(*ImGui::GetWindowDrawList(), font, at, packed(ink), words);
 }
 
 } // namespace

@@ -3,6 +3,7 @@
 // nothing else knows the browser. All lengths are CSS pixels from the board's top left.
 
 #include "app/field.hpp"
+#include "app/foreign_run.hpp"
 #include "app/layout.hpp"
 #include "canvas/tool.hpp"
 
@@ -78,6 +79,9 @@ void showRecent();                           // the boards kept in this browser,
 void openExample(std::string_view fileName); // of examples/, beside the page
 void setAddress(std::string_view fragment);  // without a new entry in the browser's history
 [[nodiscard]] bool storeWork(std::string_view text); // local, at once; false: refused or full
+
+// Words in the system's typefaces, for letters that ours lack.
+[[nodiscard]] RunPicture drawRun(std::string_view run, const RunLook&, const RunPaper&);
 
 // The page's own tables, and what the drawing is to those who do not see it.
 void setTwin(std::string_view html, std::string_view summary);

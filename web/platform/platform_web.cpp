@@ -127,6 +127,13 @@ EM_JS(void, pageShowTwin, (), { Module['page'].showTwin(); });
 EM_JS(void, pageShowHelp, (), { Module['page'].showHelp(); });
 EM_JS(void, pageSetFullScreen, (int on), { Module['page'].setFullScreen(on !== 0); });
 EM_JS(void, pageAnnounce, (const char* text, int length), { Module['page'].announce(UTF8ToString(text, length)); });
+EM_JS(int, pageRunWidth, (const char* run, int length, double size, int look), {
+    return Module['page'].runWidth(UTF8ToString(run, length), { size, strong: !!(look & 1), italic: !!(look & 2) });
+});
+EM_JS(void, pageDrawRun, (const char* run, int length, double size, int look, int width, int height, int baseline, unsigned char* ink), {
+    const into = HEAPU8.subarray(ink, ink + width * height);
+    Module['page'].drawRun(UTF8ToString(run, length), { size, strong: !!(look & 1), italic: !!(look & 2) }, { width, height, baseline }, into);
+});
 // clang-format on
 
 namespace gusset {
@@ -174,6 +181,18 @@ void openExample(std::string_view fileName) { pageOpenExample(fileName.data(), s
 void setAddress(std::string_view fragment) { pageSetAddress(fragment.data(), sizeOf(fragment)); }
 
 bool storeWork(std::string_view text) { return pageStoreWork(text.data(), sizeOf(text)) != 0; }
+
+RunPicture drawRun(std::string_view run, const RunLook& look, const RunPaper& paper) {
+    const int face = (look.strong ? 1 : 0) | (look.italic ? 2 : 0);
+    RunPicture picture;
+    picture.width = pageRunWidth(run.data(), sizeOf(run), look.size, face);
+    picture.height = paper.height;
+    picture.ink.resize(static_cast<std::size_t>(picture.width) *
+                       static_cast<std::size_t>(picture.height));
+    pageDrawRun(run.data(), sizeOf(run), look.size, face, picture.width, picture.height,
+                paper.baseline, picture.ink.data());
+    return picture;
+}
 
 void setTwin(std::string_view html, std::string_view summary) {
     pageSetTwin(html.data(), sizeOf(html), summary.data(), sizeOf(summary));

@@ -61,8 +61,10 @@ private:
 
 } // namespace
 
-Fonts buildFonts(ImFontAtlas& atlas, float scale, float textScale) {
+Fonts buildFonts(ImFontAtlas& atlas, float scale, float textScale, ForeignRuns& runs,
+                 DrawRun draw) {
     atlas.Clear();
+    atlas.UserData = &runs;
     atlas.TexDesiredWidth = scale >= 1.5f ? 2048 : 1024;
     atlas.Flags |= ImFontAtlasFlags_NoMouseCursors;
     Builder builder(atlas, scale, textScale);
@@ -75,7 +77,9 @@ Fonts buildFonts(ImFontAtlas& atlas, float scale, float textScale) {
     fonts.subscript = builder.add({interRegular(), 12, kSubscripts});
     fonts.label = builder.add({interRegular(), 15});
     fonts.joint = builder.add({interSemibold(), 15});
+    const std::vector<RunGlyph> glyphs = addRuns(atlas, runs, draw);
     atlas.Build();
+    copyRuns(atlas, glyphs);
     return fonts;
 }
 

@@ -9,21 +9,17 @@ const ImFont& fontOf(const Ui& ui, LabelKind kind) {
     return kind == LabelKind::Joint ? *ui.fonts.joint : *ui.fonts.label;
 }
 
-ImVec2 measured(const ImFont& font, const std::string& text) {
-    return font.CalcTextSizeA(font.FontSize, FLT_MAX, 0, text.data(), text.data() + text.size());
-}
-
 } // namespace
 
 Vec2 measureLabel(const Ui& ui, const std::string& text, LabelKind kind) {
-    const ImVec2 size = measured(fontOf(ui, kind), text);
+    const ImVec2 size = textSize(fontOf(ui, kind), text);
     return {size.x / ui.scale, size.y / ui.scale};
 }
 
 void drawLabels(ImDrawList& list, const Ui& ui, std::span<const LabelMark> labels) {
     for (const LabelMark& label : labels) {
         const ImFont& font = fontOf(ui, label.kind);
-        const ImVec2 size = measured(font, label.text);
+        const ImVec2 size = textSize(font, label.text);
         const ImVec2 corner{std::round(ui.px(label.at.x) - size.x / 2),
                             std::round(ui.px(label.at.y) - size.y / 2)};
         if (label.backed) {
@@ -32,8 +28,7 @@ void drawLabels(ImDrawList& list, const Ui& ui, std::span<const LabelMark> label
                                {corner.x + size.x + pad, corner.y + size.y},
                                packed(ui.palette->board), ui.px(3));
         }
-        list.AddText(&font, font.FontSize, corner, packed(textColour(*ui.palette, label.ink)),
-                     label.text.data(), label.text.data() + label.text.size());
+        putText(list, font, corner, packed(textColour(*ui.palette, label.ink)), label.text);
     }
 }
 

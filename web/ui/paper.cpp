@@ -66,13 +66,11 @@ void paragraph(const Ui& ui, std::string_view words, Ink ink) {
 
 void besideButtons(const Ui& ui, std::string_view words) {
     const ImFont& font = *ui.fonts.small;
-    const char* end = words.data() + words.size();
-    const ImVec2 size = font.CalcTextSizeA(font.FontSize, FLT_MAX, 0, words.data(), end);
+    const ImVec2 size = textSize(font, words);
     const ImVec2 at = ImGui::GetCursorScreenPos();
     const float height = targetHeight(ui);
-    ImGui::GetWindowDrawList()->AddText(&font, font.FontSize,
-                                        {at.x, std::round(at.y + (height - size.y) / 2)},
-                                        packed(ui.palette->muted), words.data(), end);
+    putText(*ImGui::GetWindowDrawList(), font, {at.x, std::round(at.y + (height - size.y) / 2)},
+            packed(ui.palette->muted), words);
     ImGui::Dummy({size.x, height});
 }
 

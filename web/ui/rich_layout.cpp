@@ -52,9 +52,7 @@ const ImFont& faceOf(const Ui& ui, RunStyle style, const ImFont* face) {
     return face ? *face : *ui.fonts.body;
 }
 
-float widthOf(const ImFont& font, std::string_view text) {
-    return font.CalcTextSizeA(font.FontSize, FLT_MAX, 0, text.data(), text.data() + text.size()).x;
-}
+float widthOf(const ImFont& font, std::string_view text) { return textSize(font, text).x; }
 
 // Text around a radical: √ covers the figures, or the name, that follow it.
 struct Rooted {
@@ -157,8 +155,7 @@ std::vector<Line> linesOf(const Ui& ui, std::vector<Word> words, const RichLook&
 }
 
 void put(ImDrawList& list, const ImFont& font, ImVec2 at, ImU32 ink, std::string_view text) {
-    list.AddText(&font, font.FontSize, {std::round(at.x), std::round(at.y)}, ink, text.data(),
-                 text.data() + text.size());
+    putText(list, font, {std::round(at.x), std::round(at.y)}, ink, text);
 }
 
 struct Pen {

@@ -137,9 +137,7 @@ void drawWords(const Pen& pen, const SketchWords& words) {
         return faceFor(pen.ui.fonts, style, low ? size * float(kSubscriptSize) : size);
     };
     const auto widthIn = [](const Face& face, const std::string& text) {
-        return face.font
-            ->CalcTextSizeA(face.size, FLT_MAX, 0, text.data(), text.data() + text.size())
-            .x;
+        return textSize(*face.font, text, {.size = face.size}).x;
     };
     float width = 0;
     for (const Run& run : words.words) {
@@ -154,9 +152,8 @@ void drawWords(const Pen& pen, const SketchWords& words) {
     for (const Run& run : words.words) {
         const Face face = faceOf(run.style);
         const float drop = run.style == RunStyle::Subscript ? size * float(kSubscriptDrop) : 0;
-        pen.list.AddText(face.font, face.size,
-                         {std::round(at.x), std::round(at.y - face.size / 2 + drop)}, ink,
-                         run.text.data(), run.text.data() + run.text.size());
+        putText(pen.list, *face.font, {std::round(at.x), std::round(at.y - face.size / 2 + drop)},
+                ink, run.text, {.size = face.size});
         at.x += widthIn(face, run.text);
     }
 }

@@ -58,8 +58,7 @@ void Table::orderMark(int column, const OrderLook& look) {
     const Column& of = columns_[static_cast<std::size_t>(column)];
     const Box box = cell(column);
     const ImFont& font = *ui_.fonts.small;
-    const char* end = of.heading.data() + of.heading.size();
-    const float width = font.CalcTextSizeA(font.FontSize, FLT_MAX, 0, of.heading.data(), end).x;
+    const float width = textSize(font, of.heading).x;
     const float half = ui_.px(4);
     const float away = ui_.px(8) + width + ui_.px(4) + half;
     const ImVec2 at{of.align == Align::Right ? box.high.x - away : box.low.x + away,
@@ -148,14 +147,12 @@ void Table::text(int column, std::string_view words, const TextLook& look) {
 void Table::put(int column, std::string_view words, const ImFont& font, Colour ink) {
     const Box box = cell(column);
     const float pad = ui_.px(8);
-    const char* end = words.data() + words.size();
-    const ImVec2 size = font.CalcTextSizeA(font.FontSize, FLT_MAX, 0, words.data(), end);
+    const ImVec2 size = textSize(font, words);
     const bool right = columns_[static_cast<std::size_t>(column)].align == Align::Right;
     const ImVec2 at{std::round(right ? box.high.x - pad - size.x : box.low.x + pad),
                     std::round((box.low.y + box.high.y - size.y) / 2)};
     const ImVec4 clip{box.low.x, box.low.y, box.high.x, box.high.y};
-    ImGui::GetWindowDrawList()->AddText(&font, font.FontSize, at, packed(ink), words.data(), end, 0,
-                                        &clip);
+    putText(*ImGui::GetWindowDrawList(), font, at, packed(ink), words, {.clip = &clip});
 }
 
 } // namespace gusset

@@ -12,9 +12,7 @@ namespace {
 
 constexpr double kBetweenColumns = 8; // CSS px, least
 
-float widthOf(const ImFont& font, const std::string& text) {
-    return font.CalcTextSizeA(font.FontSize, FLT_MAX, 0, text.c_str()).x;
-}
+float widthOf(const ImFont& font, const std::string& text) { return textSize(font, text).x; }
 
 std::string headText(const RichLine& line) {
     std::string text;
@@ -77,8 +75,8 @@ void putCell(const Place& place, std::size_t column, bool right, const std::stri
     const float left = place.low.x + place.columns.edges[column];
     const float end = place.low.x + place.columns.edges[column + 1];
     const float x = right ? end - place.ui.px(2) - widthOf(font, text) : left + place.ui.px(2);
-    ImGui::GetWindowDrawList()->AddText(
-        &font, font.FontSize, {std::round(x), std::round(place.low.y)}, packed(ink), text.c_str());
+    putText(*ImGui::GetWindowDrawList(), font, {std::round(x), std::round(place.low.y)},
+            packed(ink), text);
 }
 
 void ruleUnder(const Place& place, float height, Colour ink) {

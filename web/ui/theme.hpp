@@ -5,6 +5,7 @@
 // the other.
 
 #include "app/layout.hpp"
+#include "ui/foreign.hpp"
 #include "ui/palette.hpp"
 
 #include <imgui.h>
@@ -26,9 +27,10 @@ struct Fonts {
 struct Ui {
     const Palette* palette = nullptr;
     Fonts fonts;
-    float scale = 0;     // device pixels a CSS pixel
-    float textScale = 1; // > 1 when presenting; already in the sizes of the fonts
-    bool coarse = false; // fingers rather than a mouse
+    float scale = 0;       // device pixels a CSS pixel
+    float textScale = 1;   // > 1 when presenting; already in the sizes of the fonts
+    bool coarse = false;   // fingers rather than a mouse
+    ForeignRuns foreign{}; // what is drawn in letters that the fonts lack
 
     [[nodiscard]] float px(double css) const { return static_cast<float>(css) * scale; }
     // Height of a row of a table or a list: something to be touched, or to be pointed at.
@@ -39,11 +41,14 @@ struct UiWish {
     Viewport viewport;
     ThemeChoice theme = ThemeChoice::System;
     float textScale = 1;
+    DrawRun drawRun = nullptr; // by the browser
 };
 
 // Brings `ui` and ImGui's style into line with the wish; call each frame before ImGui::NewFrame.
 // True when the font atlas was built anew, so that its texture must be uploaded.
 [[nodiscard]] bool refreshUi(Ui& ui, const UiWish& wish);
+// Words were drawn that have no picture yet: the next frame has them.
+[[nodiscard]] bool wantsFonts(const Ui&);
 
 [[nodiscard]] ImU32 packed(Colour);
 [[nodiscard]] ImVec4 vector(Colour);

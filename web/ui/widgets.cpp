@@ -8,17 +8,12 @@
 namespace gusset {
 namespace {
 
-ImVec2 sizeOf(const ImFont& font, std::string_view text) {
-    return font.CalcTextSizeA(font.FontSize, FLT_MAX, 0, text.data(), text.data() + text.size());
-}
-
 void put(const ImFont& font, ImVec2 at, ImU32 ink, std::string_view text) {
-    ImGui::GetWindowDrawList()->AddText(&font, font.FontSize, {std::round(at.x), std::round(at.y)},
-                                        ink, text.data(), text.data() + text.size());
+    putText(*ImGui::GetWindowDrawList(), font, {std::round(at.x), std::round(at.y)}, ink, text);
 }
 
 void putCentred(const ImFont& font, ImVec2 centre, ImU32 ink, std::string_view text) {
-    const ImVec2 size = sizeOf(font, text);
+    const ImVec2 size = textSize(font, text);
     put(font, {centre.x - size.x / 2, centre.y - size.y / 2}, ink, text);
 }
 
@@ -104,7 +99,7 @@ void drawFocus(const Ui& ui) {
 }
 
 float buttonWidth(const Ui& ui, const char* label, const ButtonLook& look) {
-    float width = look.showText ? sizeOf(*ui.fonts.body, visiblePart(label)).x + ui.px(24) : 0;
+    float width = look.showText ? textSize(*ui.fonts.body, visiblePart(label)).x + ui.px(24) : 0;
     if (look.icon != Icon::None) {
         width += look.showText ? ui.px(kIconSide + 4) : targetHeight(ui);
     }
@@ -123,7 +118,7 @@ bool button(const Ui& ui, const char* label, const ButtonLook& look) {
     }
     const ImU32 ink = inkOf(ui, look);
     const std::string_view text = look.showText ? visiblePart(label) : std::string_view();
-    const float textWidth = sizeOf(*ui.fonts.body, text).x;
+    const float textWidth = textSize(*ui.fonts.body, text).x;
     const float iconWidth = look.icon == Icon::None ? 0 : ui.px(kIconSide);
     const float between = textWidth > 0 && iconWidth > 0 ? ui.px(6) : 0;
     const ImVec2 centre = box.centre();
@@ -151,7 +146,7 @@ bool toolButton(const Ui& ui, const char* label, Icon icon, bool selected, ImVec
     const ImFont& font = *ui.fonts.small;
     putCentred(font, {x, box.high.y - ui.px(7) - font.FontSize / 2}, ink, visiblePart(label));
     if (selected) {
-        const float half = sizeOf(font, visiblePart(label)).x / 2;
+        const float half = textSize(font, visiblePart(label)).x / 2;
         const float y = box.high.y - ui.px(5);
         list.AddLine({x - half, y}, {x + half, y}, ink, ui.px(2));
     }
@@ -189,7 +184,7 @@ bool menuRow(const Ui& ui, const char* label, ImVec2 size, bool lit) {
 
 bool toggle(const Ui& ui, const char* label, bool on) {
     const float height = targetHeight(ui);
-    const float width = sizeOf(*ui.fonts.body, visiblePart(label)).x + ui.px(32);
+    const float width = textSize(*ui.fonts.body, visiblePart(label)).x + ui.px(32);
     const bool pressed = pressable(label, {width, height}, true);
     const Corners box = lastItem();
     if (ImGui::IsItemHovered()) {
@@ -220,7 +215,7 @@ bool choiceWord(const Ui& ui, const char* word, bool chosen, float width) {
     putCentred(chosen ? *ui.fonts.strong : *ui.fonts.body, centre,
                packed(lit ? ui.palette->ink : ui.palette->muted), word);
     if (chosen) {
-        const float half = sizeOf(*ui.fonts.strong, word).x / 2;
+        const float half = textSize(*ui.fonts.strong, word).x / 2;
         const float y = std::round(centre.y + ui.fonts.body->FontSize * 0.75f);
         ImGui::GetWindowDrawList()->AddRectFilled(
             {centre.x - half, y}, {centre.x + half, y + ui.px(2.5)}, packed(ui.palette->accent));
@@ -239,7 +234,7 @@ int wordChoice(const Ui& ui, const char* id, std::span<const char* const> words,
     float used = 0;
     for (int i = 0; i < static_cast<int>(words.size()); ++i) {
         const char* word = words[static_cast<std::size_t>(i)];
-        const float wide = sizeOf(*ui.fonts.strong, word).x + ui.px(12);
+        const float wide = textSize(*ui.fonts.strong, word).x + ui.px(12);
         const float width =
             spread ? room / static_cast<float>(words.size()) : std::max(wide, ui.px(kTouchTarget));
         if (i > 0 && used + between + width <= room + 1) {
@@ -267,7 +262,7 @@ bool listRow(const Ui& ui, const char* label, std::string_view aside) {
     const float y = box.centre().y;
     put(*ui.fonts.body, {box.low.x + ui.px(4), y - ui.fonts.body->FontSize / 2},
         packed(ui.palette->ink), visiblePart(label));
-    const float asideWidth = sizeOf(*ui.fonts.small, aside).x;
+    const float asideWidth = textSize(*ui.fonts.small, aside).x;
     put(*ui.fonts.small, {box.high.x - ui.px(28) - asideWidth, y - ui.fonts.small->FontSize / 2},
         packed(ui.palette->muted), aside);
     drawIcon(list, Icon::Next, {box.high.x - ui.px(12), y}, ui.px(16), packed(ui.palette->muted));
