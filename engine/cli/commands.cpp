@@ -1,5 +1,6 @@
 #include "cli/commands.hpp"
 
+#include "cli/check_command.hpp"
 #include "cli/names.hpp"
 #include "cli/statics_commands.hpp"
 #include "exchange/link.hpp"
@@ -36,6 +37,8 @@ constexpr Option kSection{"--section", "A-B,C-D", kPart};
 constexpr Option kForceMethod{"--force-method", "", kPart};
 constexpr Option kInfluence{"--influence", "member:A-B", kPart};
 constexpr Option kReleased{"--released", "N0", kPart};
+constexpr Option kWorst{"--worst", "", kLoads};
+constexpr Option kMembers{"--members", "", kPart};
 constexpr Option kText{"--text", "", kForm};
 constexpr Option kJson{"--json", "", kForm};
 constexpr Option kCsv{"--csv", "", kForm};
@@ -53,13 +56,17 @@ constexpr std::array kWorkingOptions{
     kCase,      kCombination, kMember,  kDisplacement, kSection, kForceMethod, kReleased,
     kInfluence, kPath,        kPolygon, kText,         kHtml,    kSvg};
 
+constexpr std::array kCheckOptions{kMembers, kMember, kCase, kCombination, kWorst,
+                                   kText,    kJson,   kCsv,  kHtml};
+
 constexpr std::array<Command, 7> kCommands{{
     {"solve", "FILE", kSolveOptions, "member forces and reactions, as text unless asked otherwise"},
     {"working", "FILE", kWorkingOptions, "how a person would find them on paper"},
     {"influence", "FILE", kInfluenceOptions, "what a load does that moves along a path of joints"},
     {"envelope", "FILE", kEnvelopeOptions,
      "the extremes of every member over combinations or cases"},
-    {"check", "FILE", {}, "what is wrong with a model, and what it is"},
+    {"check", "FILE", kCheckOptions,
+     "what is wrong with a model, and what it is; or how far each member is used"},
     {"link", "FILE", {}, "the model as the fragment of a link"},
     {"open", "LINK", {}, "the model of a link, as JSON"},
 }};
@@ -261,7 +268,16 @@ Answer answerWorking(const PhraseBook& book, const Arguments& arguments, const R
     return answer;
 }
 
-Answer answerCheck(const PhraseBook& book, const Reading& reading) {
+Answer answerCheck(const PhraseBook& book, const Arguments& arguments, const Reading& reading) {
+    if (asksForMembers(arguments)) {
+        return answerMembers(book, arguments, reading);
+    }
+    if (!arguments.options.empty()) {
+        return {Exit::WrongUse,
+                {},
+                {{IssueCode::Missing, arguments.options.front().first,
+                  "goes with checks of members: ask for --members, or --member A-B"}}};
+    }
     const Solution solution = solved(reading, {});
     Answer answer{exitOf(solution), {}, solution.errors};
     for (const std::string& line : verdict(book, reading.truss, solution)) {
@@ -307,7 +323,7 @@ Answer answer(const PhraseBook& book, const Arguments& arguments, const Reading&
         return answerEnvelope(book, arguments, reading);
     }
     if (name == "check") {
-        return answerCheck(book, reading);
+        return answerCheck(book, arguments, reading);
     }
     if (name == "link") {
         return answerLink(reading);

@@ -2,6 +2,7 @@
 // The words of the model file, for its reader and its writer alike.
 
 #include "exchange/object_reader.hpp"
+#include "model/check_settings.hpp"
 #include "model/class_settings.hpp"
 #include "model/truss.hpp"
 
@@ -29,5 +30,17 @@ inline constexpr std::array<Word<NumberForm>, 3> kFormWords{
 inline constexpr std::array<Word<char>, 2> kSignWords{{{".", '.'}, {",", ','}}};
 inline constexpr std::array<Word<CarriedValues>, 2> kCarryWords{
     {{"full", CarriedValues::Full}, {"rounded", CarriedValues::Rounded}}};
+
+inline constexpr std::array<Word<ColumnFormula>, 3> kFormulaWords{
+    {{"Euler", ColumnFormula::Euler},
+     {"EN 1993-1-1", ColumnFormula::En1993},
+     {"AISC 360-16", ColumnFormula::Aisc360}}};
+inline constexpr std::array<Word<BucklingCurve>, 5> kCurveWords{{{"a0", BucklingCurve::A0},
+                                                                 {"a", BucklingCurve::A},
+                                                                 {"b", BucklingCurve::B},
+                                                                 {"c", BucklingCurve::C},
+                                                                 {"d", BucklingCurve::D}}};
+inline constexpr std::array<Word<AiscSafety>, 2> kSafetyWords{
+    {{"phi", AiscSafety::Resistance}, {"omega", AiscSafety::Allowable}}};
 
 } // namespace gusset

@@ -25,6 +25,7 @@ public:
         writeAll("sections", truss_.sections);
         writeAll("combinations", truss_.combinations);
         writeAll("moving", truss_.moving);
+        writeChecks();
         writeClass();
         if (!truss_.exercise.empty()) {
             out_.key("exercise");
@@ -208,6 +209,26 @@ private:
         if (value != fallback) {
             text(key, wordOf(words, value));
         }
+    }
+
+    void writeChecks() {
+        const CheckSettings& it = truss_.checks;
+        const CheckSettings usual;
+        if (it == usual) {
+            return;
+        }
+        out_.key("checks");
+        out_.beginObject();
+        word("formula", kFormulaWords, it.formula, usual.formula);
+        word("curve", kCurveWords, it.curve, usual.curve);
+        word("safety", kSafetyWords, it.safety, usual.safety);
+        for (const CheckNumber& each : kCheckNumbers) {
+            if (it.*each.value != usual.*each.value) {
+                number(each.key, it.*each.value);
+            }
+        }
+        out_.members(it.unknown);
+        out_.endObject();
     }
 
     void writeClass() {

@@ -34,6 +34,7 @@ public:
         readAll(model.list("sections"), "sections", &ModelReader::readSection);
         readAll(model.list("combinations"), "combinations", &ModelReader::readCombination);
         readAll(model.list("moving"), "moving", &ModelReader::readMoving);
+        truss_.checks = readCheckSettings(model);
         truss_.classSettings = readClassSettings(model);
         if (const JsonValue* exercise = model.object("exercise")) {
             truss_.exercise = jsonText(*exercise);

@@ -77,4 +77,19 @@ ClassSettings readClassSettings(ObjectReader& model) {
     return settings;
 }
 
+CheckSettings readCheckSettings(ObjectReader& model) {
+    CheckSettings settings;
+    if (const JsonValue* value = model.object("checks")) {
+        ObjectReader object(*value, "checks", model.issues());
+        settings.formula = readWord(object, "formula", kFormulaWords, settings.formula);
+        settings.curve = readWord(object, "curve", kCurveWords, settings.curve);
+        settings.safety = readWord(object, "safety", kSafetyWords, settings.safety);
+        for (const CheckNumber& number : kCheckNumbers) {
+            settings.*number.value = object.number(number.key, settings.*number.value);
+        }
+        settings.unknown = object.rest();
+    }
+    return settings;
+}
+
 } // namespace gusset

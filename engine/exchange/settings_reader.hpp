@@ -1,7 +1,8 @@
 #pragma once
-// "units" and "class" of the model file.
+// "units", "class" and "checks" of the model file.
 
 #include "exchange/object_reader.hpp"
+#include "model/check_settings.hpp"
 #include "model/class_settings.hpp"
 #include "model/units.hpp"
 
@@ -9,5 +10,6 @@ namespace gusset {
 
 [[nodiscard]] Units readUnits(ObjectReader& model);
 [[nodiscard]] ClassSettings readClassSettings(ObjectReader& model);
+[[nodiscard]] CheckSettings readCheckSettings(ObjectReader& model);
 
 } // namespace gusset

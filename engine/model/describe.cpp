@@ -112,6 +112,7 @@ std::string name(const Truss& truss, const WarmMembers& edit) {
 std::string name(const Truss&, const SetTitle&) { return "Change title"; }
 std::string name(const Truss&, const SetUnits&) { return "Change units"; }
 std::string name(const Truss&, const SetClassSettings&) { return "Change class settings"; }
+std::string name(const Truss&, const SetChecks&) { return "Change how members are checked"; }
 
 // By what differs first: lists of this kind are edited one entry at a time.
 template <class Named>

@@ -312,6 +312,11 @@ Refusal change(Truss& truss, const SetClassSettings& edit) {
     return std::nullopt;
 }
 
+Refusal change(Truss& truss, const SetChecks& edit) {
+    truss.checks = edit.to;
+    return std::nullopt;
+}
+
 Refusal change(Truss& truss, const SetCombinations& edit) {
     truss.combinations = edit.to;
     return std::nullopt;

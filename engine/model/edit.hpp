@@ -130,6 +130,9 @@ struct SetUnits { // relabels when `convert` is false; converts the numbers when
 struct SetClassSettings {
     ClassSettings settings;
 };
+struct SetChecks { // how members are checked
+    CheckSettings to;
+};
 struct SetCombinations { // all of them, as they are to be
     std::vector<Combination> to;
 };
@@ -141,11 +144,12 @@ struct ReplaceTruss { // a link, a file, an example, a new board
     std::string label; // for undo: "Open example"
 };
 
-using Edit = std::variant<AddJoint, MoveJoint, MoveJoints, MergeJoints, RenameJoint, DrawMember,
-                          SplitMember, SetMember, SetSupport, ChangeSupport, RemoveSupports,
-                          AddLoad, SetLoad, Remove, CopyThings, SetMaterial, RemoveMaterial,
-                          SetSection, RemoveSection, UseSection, WarmMembers, SetCombinations,
-                          SetMovingLoads, SetTitle, SetUnits, SetClassSettings, ReplaceTruss>;
+using Edit =
+    std::variant<AddJoint, MoveJoint, MoveJoints, MergeJoints, RenameJoint, DrawMember, SplitMember,
+                 SetMember, SetSupport, ChangeSupport, RemoveSupports, AddLoad, SetLoad, Remove,
+                 CopyThings, SetMaterial, RemoveMaterial, SetSection, RemoveSection, UseSection,
+                 WarmMembers, SetCombinations, SetMovingLoads, SetTitle, SetUnits, SetClassSettings,
+                 SetChecks, ReplaceTruss>;
 
 [[nodiscard]] Outcome<Truss> apply(const Truss&, const Edit&);
 

@@ -3,6 +3,7 @@
 #include "core/tolerance.hpp"
 #include "model/findings.hpp"
 #include "model/member_index.hpp"
+#include "model/validate.hpp"
 
 #include <algorithm>
 
@@ -28,6 +29,21 @@ std::optional<Issue> faultOfPath(const Truss& truss, const MemberIndex& members,
         }
     }
     return std::nullopt;
+}
+
+Issues pathNotes(const Truss& truss) {
+    Issues notes;
+    if (truss.moving.empty()) {
+        return notes;
+    }
+    const MemberIndex members(truss);
+    for (std::size_t i = 0; i < truss.moving.size() && notes.size() < kMostIssues; ++i) {
+        const std::string at = placeOf("moving", i) + ".path";
+        if (const auto fault = faultOfPath(truss, members, truss.moving[i].path, at)) {
+            notes.push_back(*fault);
+        }
+    }
+    return notes;
 }
 
 } // namespace gusset

@@ -18,4 +18,8 @@ class MemberIndex;
                                                const std::vector<JointId>& path,
                                                const std::string& at);
 
+// The faults of the paths of moving loads. Not errors: a member may be redrawn under a path that is
+// to stay.
+[[nodiscard]] Issues pathNotes(const Truss&);
+
 } // namespace gusset

@@ -6,6 +6,7 @@
 
 #include "core/ids.hpp"
 #include "core/vec2.hpp"
+#include "model/check_settings.hpp"
 #include "model/class_settings.hpp"
 #include "model/units.hpp"
 
@@ -165,6 +166,7 @@ struct Truss {
     std::vector<Section> sections;
     std::vector<Combination> combinations;
     std::vector<MovingLoad> moving;
+    CheckSettings checks;
     ClassSettings classSettings;
     std::string exercise; // JSON text, kept as it is, or empty
     UnknownKeys unknown;

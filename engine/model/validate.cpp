@@ -37,6 +37,11 @@ public:
         checkCombinations();
         checkMoving();
         checkClass();
+        for (const Issue& fault : faultsOf(truss_.checks)) {
+            if (errors_.size() < kMostIssues) {
+                errors_.push_back(fault);
+            }
+        }
     }
 
     [[nodiscard]] Issues take() { return std::move(errors_); }
@@ -351,22 +356,6 @@ private:
     NameTable sections_;
     Issues errors_;
 };
-
-// Not errors: a member may be redrawn under a path that is to stay.
-Issues pathNotes(const Truss& truss) {
-    Issues notes;
-    if (truss.moving.empty()) {
-        return notes;
-    }
-    const MemberIndex members(truss);
-    for (std::size_t i = 0; i < truss.moving.size() && notes.size() < kMostIssues; ++i) {
-        const std::string at = placeOf("moving", i) + ".path";
-        if (const auto fault = faultOfPath(truss, members, truss.moving[i].path, at)) {
-            notes.push_back(*fault);
-        }
-    }
-    return notes;
-}
 
 } // namespace
 

@@ -1,5 +1,6 @@
 // Every sentence in English. Another language is one more file like this one.
 
+#include "report/english_checks.hpp"
 #include "report/english_methods.hpp"
 #include "report/english_results.hpp"
 
@@ -216,13 +217,14 @@ constexpr Sentence kEnglish[] = {
                           "not found."},
 };
 
-static_assert(isComplete(kEnglish, kEnglishMethods, kEnglishResults),
+static_assert(isComplete(kEnglish, kEnglishMethods, kEnglishResults, kEnglishChecks),
               "a sentence for every phrase, in the order of the phrases");
 
 } // namespace
 
 const PhraseBook& englishPhrases() {
-    static constexpr PhraseBook book = bookOf(kEnglish, kEnglishMethods, kEnglishResults);
+    static constexpr PhraseBook book =
+        bookOf(kEnglish, kEnglishMethods, kEnglishResults, kEnglishChecks);
     return book;
 }
 

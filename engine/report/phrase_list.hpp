@@ -407,6 +407,69 @@ enum class Phrase {
     OneLoad,
     ManyLoads, // {n}
 
+    // Checks of members: the sheet.
+    CheckCaption,
+    ColumnCheck,
+    ColumnAllowed,
+    ColumnUse,
+    ColumnSlenderness,
+    ColumnRemark,
+    WordStrength,
+    WordBuckling,
+    CheckUnderAll,
+    CheckUnder,       // {loads}
+    CheckOverChoices, // {choices}
+    CheckByEuler,     // {strength} {euler} {k}
+    CheckByEn1993,    // {curve} {m0} {m1} {k}
+    CheckByPhi,       // {phi} {k}
+    CheckByOmega,     // {omega} {k}
+    CheckNotSteel,    // {strength} {euler} {members}
+    CheckWorst,       // {member} {use} {check}
+    CheckOver,        // {members}
+    CheckSlender,     // {members}
+    CheckHolds,
+    CheckLacks, // {what} {members}
+    CheckBends, // {members}
+    CheckNothing,
+    CheckPickOne,
+    LackArea,
+    LackStrength,
+    LackModulus,
+    LackRadius,
+    RemarkOver,
+    RemarkSlender, // {limit}
+    RemarkLacks,   // {what}
+    RemarksBoth,   // {a} {b}
+    CautionPreliminary,
+    CautionLeftOut,
+    CautionDecide,
+
+    BoardUseOver,    // {use}: on the board
+    BoardUseSlender, // {use} {limit}: likewise
+    BoardUnknown,    // likewise
+
+    // Checks of members: one of them as on paper.
+    CheckTitle,   // {member}
+    CheckPulled,  // {force}
+    CheckPressed, // {force}
+    CheckIdle,
+    CheckGiven,
+    CheckStrengthLine,
+    CheckSlendernessLine,
+    CheckSlenderEnough, // {limit}
+    CheckTooSlender,    // {limit}
+    CheckNoLimit,
+    CheckEulerLine,
+    CheckElasticLine,
+    CheckReductionLine, // {curve} {alpha}
+    CheckPlateau,
+    CheckInelastic,
+    CheckElastic,
+    CheckBucklingLine,
+    CheckGoverns, // {check}
+    CheckUseHolds,
+    CheckUseOver,
+
     Count_
 };
 

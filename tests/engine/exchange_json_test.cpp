@@ -98,6 +98,9 @@ TEST_CASE("Every key of the format is read into the model") {
     CHECK(read.classSettings.senses == AssumedSense::Guessed);
     CHECK(read.classSettings.digits == 4);
     CHECK(read.classSettings.carry == CarriedValues::Rounded);
+    CHECK(read.checks == CheckSettings{ColumnFormula::Aisc360, 0.9, 1.6, 2.5, BucklingCurve::A0,
+                                       1.05, 1.1, AiscSafety::Allowable, 0.85, 1.75, 0, 180,
+                                       R"({"checkedBy":"us"})"});
     CHECK(read.exercise == R"({"ask":["forces"],"hidden":3.0})");
     CHECK(read.unknown == R"({"made":{"by":"hand","at":1.50,"deep":[[[]],{}]}})");
 }

@@ -4,6 +4,8 @@
 #include "hand/explain.hpp"
 #include "hand/sections.hpp"
 #include "report/body_sketch.hpp"
+#include "report/check_text.hpp"
+#include "report/check_working.hpp"
 #include "report/envelope_text.hpp"
 #include "report/force_method_text.hpp"
 #include "report/force_polygon_sketch.hpp"
@@ -26,6 +28,7 @@
 
 #include <catch2/catch_test_macros.hpp>
 
+#include <algorithm>
 #include <string>
 #include <vector>
 
@@ -198,6 +201,41 @@ void checkEnvelope(const Reader& reader) {
     }
 }
 
+// By every formula, and of members that hold, fail, are idle, or lack something.
+void checkMemberChecks(Reader reader) {
+    auto& [truss, solution, book] = reader;
+    for (int i = 0; i < 4; ++i) {
+        truss.checks.formula = static_cast<ColumnFormula>(std::min(i, 2));
+        truss.checks.safety = static_cast<AiscSafety>(i % 2);
+        truss.checks.tensionLimit = i == 0 ? 0 : 20;
+        const MemberChecks checks = checkMembers(truss, solution, {});
+        for (const CheckedLoads& loads :
+             {CheckedLoads{}, CheckedLoads{{{"loads", ""}}}, CheckedLoads{{{}, {}}, true}}) {
+            reader.check("checks", checksText(book, truss, checks, loads));
+            reader.check("checks as HTML", textOfHtml(checksHtml(book, truss, checks, loads)));
+        }
+        for (const MemberCheck& check : checks.members) {
+            reader.check("one check", checkPassages(book, truss, check));
+            reader.check("on the board", useLabel(book, truss, check));
+            reader.check("stress on the board", stressOf(truss, solution, check.member));
+        }
+    }
+}
+
+// The truss in two halves, steel and timber.
+Truss withStrength(Truss truss) {
+    truss.materials = {{"steel", 210e3, 235, 7850, 1.2e-5, {}}, {"oak", 11e3, 18, 600, 5e-6, {}}};
+    truss.sections = {{"bar", "steel", 1000, 25, "", {}, {}},
+                      {"post", "oak", {}, {}, "timber", {{"B", 60}, {"H", 80}}, {}},
+                      {"rod", "steel", 100, {}, "", {}, {}}};
+    truss.units.stress = StressUnit::MPa;
+    truss.units.section = LengthUnit::mm;
+    for (std::size_t i = 0; i < truss.members.size(); ++i) {
+        truss.members[i].section = truss.sections[i % 3].id;
+    }
+    return truss;
+}
+
 void checkWorking(const Reader& reader) {
     const auto& [truss, solution, book] = reader;
     reader.check("working", workOut(truss, {}, solution));
@@ -231,6 +269,14 @@ TEST_CASE("in a language made up for it, results, working and drawings keep no E
             checkEnvelope(reader);
         }
     }
+}
+
+TEST_CASE("nor do checks of members, by any formula") {
+    for (const Truss& truss : exampleTrusses()) {
+        checkMemberChecks(readerOf(truss));
+        checkMemberChecks(readerOf(withStrength(truss)));
+    }
+    checkMemberChecks(readerOf(Truss{}));
 }
 
 TEST_CASE("nor do they under other class settings") {

@@ -57,6 +57,10 @@ const changes = {
     'a uniform load of no length': (m) => (m.moving[0].uniform = { perLength: -4, length: 0 }),
     'half a digit': (m) => (m.class = { numbers: { digits: 2.5 } }),
     'moments of no sense': (m) => (m.class = { moments: 'left' }),
+    'a formula that is none': (m) => (m.checks = { formula: 'Rankine' }),
+    'a buckling length of nothing': (m) => (m.checks = { K: 0 }),
+    'a factor that adds strength': (m) => (m.checks = { gammaM1: 0.9 }),
+    'a slenderness below nothing': (m) => (m.checks = { tensionLimit: -1 }),
     'an exercise that is a list': (m) => (m.exercise = []),
 };
 
@@ -76,9 +80,17 @@ test('what the reader refuses by its form, the schema refuses', () => {
     validity(models).forEach((line, i) => assert.match(line, /^invalid/, Object.keys(changes)[i]));
 });
 
+test('checks of members are allowed, and 0 is no limit', () => {
+    const model = base();
+    model.checks = { formula: 'AISC 360-16', safety: 'omega', K: 0.85, tensionLimit: 0, compressionLimit: 180 };
+    assert.deepEqual(validity([model]), ['valid']);
+    assert.equal(gusset(['check', '-'], JSON.stringify(model)).status, 0);
+});
+
 test('unknown keys are allowed everywhere', () => {
     const model = base();
-    for (const thing of [model, model.units, model.joints[0], model.members[0], model.supports[0],
+    model.checks = {};
+    for (const thing of [model, model.units, model.checks, model.joints[0], model.members[0], model.supports[0],
         model.loads[0], model.materials[0], model.sections[0], model.moving[0].axles[0]]) {
         thing.remark = 'kept';
     }

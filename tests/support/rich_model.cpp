@@ -52,6 +52,10 @@ std::string everyKeyOfTheFormat() {
       "axles": [ { "at": 0, "force": -8, "wheels": 2 }, { "at": 1.8, "force": -8 } ] },
     { "id": "crowd", "path": ["A", "Ü2"], "uniform": { "perLength": -5, "length": 4, "of": "us" } }
   ],
+  "checks": { "formula": "AISC 360-16", "curve": "a0", "safety": "omega", "K": 0.9,
+              "strengthFactor": 1.6, "eulerFactor": 2.5, "gammaM0": 1.05, "gammaM1": 1.1,
+              "phi": 0.85, "omega": 1.75, "tensionLimit": 0, "compressionLimit": 180,
+              "checkedBy": "us" },
   "class": { "moments": "clockwise", "angles": "slopes", "axes": "H-V", "symbols": "S1",
              "senses": "guessed", "ink": "blue",
              "numbers": { "form": "significant", "digits": 4, "carry": "rounded", "zeros": false } },
@@ -124,6 +128,11 @@ Truss randomRichTruss(std::uint64_t seed) {
     truss.units.force = random.oneIn(2) ? ForceUnit::kN : ForceUnit::kip;
     truss.classSettings.digits = random.integer(0, 6);
     truss.classSettings.decimalSign = random.integer(0, 1) == 1 ? ',' : '.';
+    if (random.oneIn(2)) {
+        truss.checks.formula = ColumnFormula::En1993;
+        truss.checks.curve = static_cast<BucklingCurve>(random.integer(0, 4));
+        truss.checks.effectiveLength = random.decimal(0.5, 2, 20);
+    }
     truss.exercise = random.oneIn(2) ? "" : R"({"ask":["forces"]})";
     truss.unknown = random.oneIn(2) ? "" : R"({"made":{"by":"a test"}})";
     return truss;

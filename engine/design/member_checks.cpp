@@ -1,0 +1,198 @@
+#include "design/member_checks.hpp"
+
+#include "core/tolerance.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace gusset {
+
+namespace {
+
+double strengthDivisor(const CheckSettings& settings, ColumnFormula formula) {
+    switch (formula) {
+    case ColumnFormula::En1993:
+        return settings.gammaM0; // 6.2.3, 6.2.4
+    case ColumnFormula::Aisc360: // D2(a)
+        return settings.safety == AiscSafety::Resistance ? 1 / settings.phi : settings.omega;
+    case ColumnFormula::Euler:
+        break;
+    }
+    return settings.strengthFactor;
+}
+
+void addLack(MemberCheck& check, const std::optional<double>& property, Lack lack) {
+    if (!property) {
+        check.lacks.push_back(lack);
+    }
+}
+
+void govern(MemberCheck& check, CheckKind kind, double capacity) {
+    if (check.governing == CheckKind::None || capacity < check.capacity) {
+        check.governing = kind;
+        check.capacity = capacity;
+        check.use = std::abs(check.force) / capacity;
+    }
+}
+
+void buckle(const CheckSettings& settings, MemberCheck& check) {
+    const double strength = *check.make.strength;
+    const double area = *check.make.area;
+    check.elastic = elasticStress(*check.make.modulus, check.slenderness);
+    switch (check.formula) {
+    case ColumnFormula::Euler:
+        check.buckling = check.elastic * area / settings.eulerFactor;
+        break;
+    case ColumnFormula::En1993:
+        check.reduction = bucklingReduction(settings.curve, std::sqrt(strength / check.elastic));
+        check.buckling = check.reduction.chi * area * strength / settings.gammaM1;
+        break;
+    case ColumnFormula::Aisc360:
+        check.critical = criticalStress(strength, check.elastic);
+        check.buckling =
+            check.critical.stress * area / strengthDivisor(settings, ColumnFormula::Aisc360);
+        break;
+    }
+}
+
+void checkSlenderness(const CheckSettings& settings, MemberCheck& check) {
+    const bool pulled = check.force > 0;
+    check.limit = pulled ? settings.tensionLimit : settings.compressionLimit;
+    if (check.make.radius) {
+        const double factor = pulled ? 1 : settings.effectiveLength;
+        check.slenderness = factor * check.length / *check.make.radius;
+        check.tooSlender = check.limit > 0 && check.slenderness > check.limit * (1 + kZeroForce);
+    }
+}
+
+// What is known of a member that is pulled under one choice and pressed under another.
+MemberCheck worseOf(const MemberCheck& pulled, const MemberCheck& pressed) {
+    const bool isPulled = pulled.force != 0;
+    const bool isPressed = pressed.force != 0;
+    if (!isPulled || (isPressed && !pressed.lacks.empty())) {
+        return pressed;
+    }
+    if (!isPressed) {
+        return pulled;
+    }
+    MemberCheck worse = pulled.use > pressed.use ? pulled : pressed;
+    const MemberCheck& other = pulled.use > pressed.use ? pressed : pulled;
+    if (other.tooSlender && !worse.tooSlender) {
+        worse.slenderness = other.slenderness;
+        worse.limit = other.limit;
+        worse.tooSlender = true;
+    }
+    return worse;
+}
+
+MemberChecks counted(std::vector<MemberCheck> members) {
+    MemberChecks checks;
+    double largest = 0;
+    for (const MemberCheck& check : members) {
+        checks.over += isOver(check) ? 1 : 0;
+        checks.slender += check.tooSlender ? 1 : 0;
+        checks.unchecked += isChecked(check) ? 0 : 1;
+        if (check.use >
+            largest * (1 + kZeroForce)) { // the first of those that symmetry makes equal
+            largest = check.use;
+            checks.worst = check.member;
+        }
+    }
+    checks.members = std::move(members);
+    return checks;
+}
+
+bool bendsAt(const std::vector<double>& moments, std::size_t member) {
+    return !moments.empty() && moments[member] != 0;
+}
+
+} // namespace
+
+bool isChecked(const MemberCheck& check) { return check.lacks.empty(); }
+
+bool isOver(const MemberCheck& check) { return check.use > 1 + kZeroForce; }
+
+bool isSteelFormula(ColumnFormula formula) { return formula != ColumnFormula::Euler; }
+
+MemberCheck checkOf(const CheckSettings& settings, const MemberMake& make, double length,
+                    double force) {
+    MemberCheck check;
+    check.force = force;
+    check.length = length;
+    check.make = make;
+    check.formula = make.steel ? settings.formula : ColumnFormula::Euler;
+    checkSlenderness(settings, check);
+    if (force == 0) {
+        return check;
+    }
+    addLack(check, make.area, Lack::Area);
+    addLack(check, make.strength, Lack::Strength);
+    if (force < 0) {
+        addLack(check, make.modulus, Lack::Modulus);
+        addLack(check, make.radius, Lack::Radius);
+    }
+    if (!check.lacks.empty()) {
+        return check;
+    }
+    check.onArea = *make.strength * *make.area / strengthDivisor(settings, check.formula);
+    if (force > 0) {
+        govern(check, CheckKind::Tension, check.onArea);
+        return check;
+    }
+    buckle(settings, check);
+    govern(check, CheckKind::Buckling, check.buckling);
+    govern(check, CheckKind::Crushing, check.onArea);
+    return check;
+}
+
+MemberChecks checkMembers(const Truss& truss, const Solution& solution, const LoadChoice& choice) {
+    if (!solution.solved) {
+        return {};
+    }
+    const std::vector<MemberMake> makes = makesOf(truss);
+    const Structure structure = structureOf(truss);
+    std::vector<MemberCheck> members;
+    for (std::size_t i = 0; i < makes.size(); ++i) {
+        const double force = isZero(solution, solution.forces[i]) ? 0 : solution.forces[i];
+        MemberCheck check = checkOf(truss.checks, makes[i], structure.bars[i].length, force);
+        check.member = MemberId{static_cast<int>(i)};
+        check.choice = choice;
+        check.bends = bendsAt(solution.moments, i);
+        members.push_back(std::move(check));
+    }
+    return counted(std::move(members));
+}
+
+MemberChecks checkMembers(const Truss& truss, const std::vector<MemberEnvelope>& envelope,
+                          const std::vector<LoadChoice>& choices) {
+    const std::vector<MemberMake> makes = makesOf(truss);
+    const Structure structure = structureOf(truss);
+    std::vector<bool> bends(makes.size(), false);
+    for (const LoadChoice& choice : choices) {
+        const std::vector<double> moments = bendingMoments(truss, structure, choice);
+        for (std::size_t i = 0; i < bends.size(); ++i) {
+            bends[i] = bends[i] || bendsAt(moments, i);
+        }
+    }
+    double largest = 0;
+    for (const MemberEnvelope& each : envelope) {
+        largest = std::max({largest, each.tension.force, -each.compression.force});
+    }
+    std::vector<MemberCheck> members;
+    for (std::size_t i = 0; i < makes.size(); ++i) {
+        const auto side = [&](const ForceExtreme& extreme) {
+            const bool none = std::abs(extreme.force) <= kZeroForce * largest;
+            MemberCheck check =
+                checkOf(truss.checks, makes[i], structure.bars[i].length, none ? 0 : extreme.force);
+            check.choice = extreme.choice;
+            return check;
+        };
+        MemberCheck check = worseOf(side(envelope[i].tension), side(envelope[i].compression));
+        check.member = MemberId{static_cast<int>(i)};
+        check.bends = bends[i];
+        members.push_back(std::move(check));
+    }
+    return counted(std::move(members));
+}
+
+} // namespace gusset

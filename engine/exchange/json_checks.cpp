@@ -1,0 +1,141 @@
+#include "exchange/json_checks.hpp"
+
+#include "exchange/format_words.hpp"
+#include "exchange/json_text.hpp"
+#include "report/number.hpp"
+
+#include <array>
+
+namespace gusset {
+
+namespace {
+
+constexpr int kResultDigits = 12;
+
+constexpr std::array<Word<CheckKind>, 3> kCheckWords{{{"tension", CheckKind::Tension},
+                                                      {"crushing", CheckKind::Crushing},
+                                                      {"buckling", CheckKind::Buckling}}};
+constexpr std::array<Word<Lack>, 4> kLackWords{{{"area", Lack::Area},
+                                                {"strength", Lack::Strength},
+                                                {"E", Lack::Modulus},
+                                                {"radius", Lack::Radius}}};
+
+class ChecksWriter {
+public:
+    explicit ChecksWriter(const Truss& truss)
+        : truss_(truss), newton_(toNewton(truss.units.force)) {}
+
+    std::string write(const MemberChecks& checks, const std::vector<std::string>& caution) {
+        out_.beginObject();
+        text("formula", wordOf(kFormulaWords, truss_.checks.formula));
+        whole("over", checks.over);
+        whole("tooSlender", checks.slender);
+        whole("unchecked", checks.unchecked);
+        if (checks.worst.valid()) {
+            writeWorst(checks.members[checks.worst.at()]);
+        }
+        out_.key("members");
+        out_.beginArray();
+        for (const MemberCheck& check : checks.members) {
+            write(check);
+        }
+        out_.endArray();
+        writeTexts("caution", caution);
+        out_.endObject();
+        return out_.take() + "\n";
+    }
+
+private:
+    void text(std::string_view key, std::string_view value) {
+        out_.key(key);
+        out_.text(value);
+    }
+    void whole(std::string_view key, int value) {
+        out_.key(key);
+        out_.whole(value);
+    }
+    void number(std::string_view key, double value) {
+        out_.key(key);
+        out_.digits(value == 0 ? "0" : significantNumber(value, kResultDigits));
+    }
+    void flagIf(std::string_view key, bool value) {
+        if (value) {
+            out_.key(key);
+            out_.boolean(true);
+        }
+    }
+    void writeTexts(std::string_view key, const std::vector<std::string>& texts) {
+        out_.key(key);
+        out_.beginArray();
+        for (const std::string& each : texts) {
+            out_.text(each);
+        }
+        out_.endArray();
+    }
+    void ends(const MemberCheck& check) {
+        const Member& member = truss_.members[check.member.at()];
+        text("a", truss_.joints[member.a.at()].label);
+        text("b", truss_.joints[member.b.at()].label);
+    }
+
+    void writeWorst(const MemberCheck& check) {
+        out_.key("worst");
+        out_.beginObject();
+        ends(check);
+        number("use", check.use);
+        out_.endObject();
+    }
+
+    void write(const MemberCheck& check) {
+        out_.beginObject();
+        ends(check);
+        number("force", check.force / newton_);
+        writeChoice(check.choice);
+        if (!isChecked(check)) {
+            writeLacks(check.lacks);
+        } else {
+            if (check.governing != CheckKind::None) {
+                text("formula", wordOf(kFormulaWords, check.formula));
+                text("check", wordOf(kCheckWords, check.governing));
+                number("allowed", check.capacity / newton_);
+            }
+            number("use", check.use);
+            flagIf("over", isOver(check));
+        }
+        if (check.slenderness > 0) {
+            number("slenderness", check.slenderness);
+        }
+        flagIf("tooSlender", check.tooSlender);
+        flagIf("bends", check.bends);
+        out_.endObject();
+    }
+
+    void writeChoice(const LoadChoice& choice) {
+        if (!choice.combinationId.empty()) {
+            text("combination", choice.combinationId);
+        } else if (!choice.caseId.empty()) {
+            text("case", choice.caseId);
+        }
+    }
+
+    void writeLacks(const std::vector<Lack>& lacks) {
+        std::vector<std::string> words;
+        for (const Lack lack : lacks) {
+            words.emplace_back(wordOf(kLackWords, lack));
+        }
+        writeTexts("lacks", words);
+    }
+
+    const Truss& truss_;
+    const double newton_;
+    JsonText out_{Layout::Indented};
+};
+
+} // namespace
+
+std::string writeChecks(const Truss& truss, const MemberChecks& checks,
+                        const std::vector<std::string>& caution) {
+    return ChecksWriter(truss).write(checks, caution);
+}
+
+} // namespace gusset

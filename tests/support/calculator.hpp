@@ -1,0 +1,13 @@
+#pragma once
+// Sums, products and powers of printed numbers, as a calculator works them out.
+
+#include <optional>
+#include <string>
+
+namespace gusset::support {
+
+// "(1 + 3.2²) / √5.9", "0.658 ^ 1.2 · 355": true minus, middle dot and thin spaces as in print.
+// Nothing when the text holds anything else, such as names.
+[[nodiscard]] std::optional<double> calculated(const std::string& text);
+
+} // namespace gusset::support
