@@ -31,10 +31,12 @@ MeasureText measuring(const Ui& ui) {
 
 std::string pictureOf(const Page& page) {
     const MeasureText measure = measuring(page.ui);
+    const std::string note = pictureNote(page.state, page.derived);
     return sceneSvg(pictureScene(page.state, page.derived, measure),
                     {.palette = *page.ui.palette,
                      .measure = measure,
-                     .title = boardSummary(page.state, page.derived)});
+                     .title = boardSummary(page.state, page.derived),
+                     .note = note});
 }
 
 std::string smallPicture(const Page& page, std::string_view saved) {
@@ -48,9 +50,10 @@ std::string smallPicture(const Page& page, std::string_view saved) {
     const MeasureText measure = measuring(page.ui);
     Scene scene = pictureScene(state, derived, measure);
     scene.labels.clear();
-    return sceneSvg(
-        scene,
-        {.palette = *page.ui.palette, .measure = measure, .title = boardSummary(state, derived)});
+    return sceneSvg(scene, {.palette = *page.ui.palette,
+                            .measure = measure,
+                            .title = boardSummary(state, derived),
+                            .note = {}});
 }
 
 } // namespace gusset

@@ -56,6 +56,9 @@ void moveOn(Page& page, double seconds) {
 
 // What its page shows, if it is on the screen; exact ordinates come in slices.
 void deriveMoving(Page& page) {
+    if (showsChecks(page.state) || showsUse(page.state)) {
+        deriveChecks(page.state, page.derived.solution, page.derived.checks);
+    }
     if (showsEnvelope(page.state)) {
         deriveEnvelope(page.state, page.derived.envelope);
     }

@@ -3,6 +3,7 @@
 // was made from and made again only when the key has changed and somebody looks.
 
 #include "app/action.hpp"
+#include "app/derived_checks.hpp"
 #include "app/derived_moving.hpp"
 #include "app/shown_working.hpp"
 #include "report/movement_text.hpp"
@@ -37,6 +38,7 @@ struct Derived {
 
     EnvelopeShown envelope; // each while its page is looked at
     InfluenceShown influence;
+    ChecksShown checks; // likewise, or while members are labelled by their use
 
     ShownWorking working;
 

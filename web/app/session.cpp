@@ -114,6 +114,7 @@ void eachField(Fields& fields, State& state) {
     fields.flag("fitted", view.fitted);
     fields.flag("snap", view.snapToGrid);
     fields.flag("forces", view.showForces);
+    fields.choice("figure", view.memberFigure, MemberFigure::Use);
     fields.flag("reactions", view.showReactions);
     fields.flag("dimensions", view.showDimensions);
     fields.flag("widths", view.widthByForce);

@@ -128,12 +128,15 @@ struct BoardMenu {
     friend bool operator==(const BoardMenu&, const BoardMenu&) = default;
 };
 
+enum class MemberFigure { Force, Stress, Use }; // what members are labelled by
+
 struct View {
     Camera camera;
     bool fitted = true;  // nobody has panned or zoomed since: fit again when the page changes shape
     double gridStep = 1; // length units, follows the zoom
     bool snapToGrid = true;
     bool showForces = true;
+    MemberFigure memberFigure = MemberFigure::Force; // where forces are shown
     bool showReactions = true;
     bool showDimensions = true;
     bool widthByForce = false;
@@ -146,7 +149,7 @@ struct View {
 };
 
 enum class NotebookTab { Model, Forces, Working, Share };
-enum class ResultPage { Forces, Movement, Envelope, Influence };
+enum class ResultPage { Forces, Movement, Envelope, Influence, Checks };
 enum class WorkingPage { Truss, OneForce, Displacement, Polygon, Settings };
 
 enum class ForceFilter { All, Tension, Compression, Zero, Picked }; // picked on the board
@@ -178,6 +181,7 @@ struct NotebookState {
     int mechanism = 0;                             // which of several is looked at
     bool envelopeOfCases = false;                  // rather than of the combinations
     InfluenceView influence;
+    bool checksOfAll = false; // the worst over all loads rather than under those shown
     WorkingPage working = WorkingPage::Truss;
     bool bySection = false;  // OneForce: by a section rather than by the shortest chain
     bool horizontal = false; // Displacement: along x

@@ -12,22 +12,18 @@ std::string heading(const PhraseBook& book, Phrase phrase) {
     return "<h3>" + escapeHtml(sayPlain(book, phrase)) + "</h3>\n";
 }
 
-} // namespace
-
-std::string twinHtml(const AppState& state, const Derived& derived) {
-    const Truss& truss = state.truss;
+std::string checksPart(const AppState& state, const Derived& derived) {
+    const ChecksShown& shown = derived.checks;
+    if (!(showsChecks(state) || showsUse(state)) || !isOf(shown, state)) {
+        return {};
+    }
     const PhraseBook& book = *state.book;
-    const std::string title =
-        truss.title.empty() ? sayPlain(book, Phrase::UntitledTruss) : truss.title;
-    std::string html = "<h2>" + escapeHtml(title) + "</h2>\n";
-    html += resultsHtml(book, truss, derived.solution);
-    html += "<h3>The model</h3>\n";
-    html += "<p>A value that is pressed can be typed over.</p>\n";
-    html += modelTablesHtml(truss);
-    return html;
+    return heading(book, Phrase::CheckCaption) +
+           checksHtml(book, state.truss, shown.checks, shown.loads) +
+           (showsChecks(state) ? passagesHtml(shown.working) : std::string{});
 }
 
-std::string movingHtml(const AppState& state, const Derived& derived) {
+std::string movingPart(const AppState& state, const Derived& derived) {
     const Truss& truss = state.truss;
     const PhraseBook& book = *state.book;
     const auto line = [](const std::string& text) { return "<p>" + escapeHtml(text) + "</p>\n"; };
@@ -54,6 +50,25 @@ std::string movingHtml(const AppState& state, const Derived& derived) {
         html += tableHtml(envelopeTable(book, truss, under.caption, under.rows));
     }
     return html;
+}
+
+} // namespace
+
+std::string twinHtml(const AppState& state, const Derived& derived) {
+    const Truss& truss = state.truss;
+    const PhraseBook& book = *state.book;
+    const std::string title =
+        truss.title.empty() ? sayPlain(book, Phrase::UntitledTruss) : truss.title;
+    std::string html = "<h2>" + escapeHtml(title) + "</h2>\n";
+    html += resultsHtml(book, truss, derived.solution);
+    html += "<h3>The model</h3>\n";
+    html += "<p>A value that is pressed can be typed over.</p>\n";
+    html += modelTablesHtml(truss);
+    return html;
+}
+
+std::string movingHtml(const AppState& state, const Derived& derived) {
+    return checksPart(state, derived) + movingPart(state, derived);
 }
 
 std::string boardSummary(const AppState& state, const Derived& derived) {

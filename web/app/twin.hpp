@@ -12,7 +12,8 @@ namespace gusset {
 // Title, verdict, results, then the model. No script and no style in it.
 [[nodiscard]] std::string twinHtml(const AppState&, const Derived&);
 
-// What the page of envelopes or of influence lines shows, while it is on the screen; else empty.
+// What the page of envelopes, of influence lines or of checks shows, while it is on the screen, and
+// checks while the board shows use; else empty.
 [[nodiscard]] std::string movingHtml(const AppState&, const Derived&);
 
 // One sentence for the canvas itself: "A truss of 7 joints and 11 members. …"

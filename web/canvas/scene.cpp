@@ -52,6 +52,13 @@ bool showsForces(const Drawing& drawing) {
            !drawing.influence;
 }
 
+const ChecksShown* checksLit(const Drawing& drawing) {
+    const ChecksShown& shown = drawing.derived.checks;
+    const bool lit = showsForces(drawing) && showsUse(drawing.state) &&
+                     isOf(shown, drawing.state) && !shown.checks.members.empty();
+    return lit ? &shown : nullptr;
+}
+
 MemberStyle styleOf(const Drawing& drawing, std::size_t member) {
     if (drawing.movement) {
         return {Ink::Muted, kZeroWidth, 0, 0};
@@ -92,16 +99,10 @@ std::vector<Vec2> placesAlong(Vec2 a, Vec2 b, Vec2 size, double half) {
 }
 
 void wishForceLabel(Drawing& drawing, std::size_t member, Vec2 a, Vec2 b) {
-    const ForceRow& row = drawing.derived.forces[member];
     const MemberStyle style = styleOf(drawing, member);
     LabelMark mark;
-    const NumberStyle numbers = drawingStyleOf(drawing.state.truss);
-    mark.text = style.ink == Ink::Zero
-                    ? row.letter
-                    : sayPlain(*drawing.state.book, Phrase::ForceWithLetter,
-                               {{"value", plainLine(formatNumber(std::abs(row.force), numbers))},
-                                {"letter", plainLine(row.letter)}});
-    mark.ink = style.ink;
+    mark.text = memberFigure(drawing, member);
+    mark.ink = failsCheck(drawing, member) ? Ink::Warning : style.ink;
     mark.kind = LabelKind::Force;
     if (length(b - a) < kLeastLabelled) {
         return;
@@ -213,19 +214,23 @@ Scene buildScene(const AppState& state, const Derived& derived, const MeasureTex
                     .solved = derived.revision == state.revision && derived.solution.solved,
                     .movement = movementShown(state, derived),
                     .influence = influenceLit(state, derived),
+                    .checks = nullptr,
                     .largestForce = largestForce(derived.solution),
                     .scene = {},
                     .obstacles = Obstacles(freeBoard(camera)),
                     .wishes = {},
                     .low = {1e9, 1e9},
                     .high = {-1e9, -1e9}};
+    drawing.checks = checksLit(drawing);
     followPointer(state, drawing.symbols);
     drawing.scene.camera = camera;
     drawing.scene.gridStep = state.view.gridStep;
     for (const Joint& joint : state.truss.joints) {
         drawing.at.push_back(toPixel(camera, joint.at));
     }
+    drawUseBands(drawing);
     drawHalos(drawing);
+    drawCheckCaution(drawing);
     drawMembers(drawing);
     drawSupports(drawing);
     drawLoads(drawing);

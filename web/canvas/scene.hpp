@@ -10,6 +10,7 @@
 #include <cstdint>
 #include <functional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace gusset {
@@ -82,6 +83,11 @@ struct Scene {
 
 // Sizes of text, CSS px, as the drawing's labels are set; measured by the caller's font.
 using MeasureText = std::function<Vec2(const std::string& text, LabelKind kind)>;
+
+// A text broken between its words into lines of a hint's type, none wider than that unless a word
+// is.
+[[nodiscard]] std::vector<std::string> linesWithin(std::string_view text, double width,
+                                                   const MeasureText&);
 
 // `lit`: the step of the working that is looked at lights its joint and members.
 [[nodiscard]] Scene buildScene(const AppState&, const Derived&, const MeasureText&);

@@ -21,6 +21,7 @@ struct Drawing {
     bool solved = false;              // the forces in `derived` belong to the truss on the board
     std::optional<Movement> movement; // drawn over the truss, which steps back for it
     const InfluenceShown* influence;  // likewise, and the model's own loads; or none
+    const ChecksShown* checks;        // where members are labelled by their use; else none
     double largestForce = 0;          // N, of a member
     Scene scene;
     Obstacles obstacles;
@@ -53,6 +54,12 @@ void drawMovement(Drawing&);
 void drawPath(Drawing&);      // beneath everything: where the unit load travels, and its effect
 void drawInfluence(Drawing&); // the unit load, and its effect in figures
 void drawDimensions(Drawing&);
+
+// What a member is labelled by: its force, its stress, or its use.
+[[nodiscard]] std::string memberFigure(const Drawing&, std::size_t member);
+[[nodiscard]] bool failsCheck(const Drawing&, std::size_t member); // its figure is a warning
+void drawUseBands(Drawing&);     // beneath everything: the member used most, those that fail
+void drawCheckCaution(Drawing&); // in the corner of the board, where use is shown
 
 void drawHalos(Drawing&);   // beneath everything: what is selected, hovered, or spoken of
 void drawGesture(Drawing&); // what the pointer is about to do

@@ -183,7 +183,7 @@ void forcesPage(PanelContext& context) {
 }
 
 ResultPage pageChoice(PanelContext& context) {
-    constexpr std::array kPages{"Forces", "Displacements", "Envelope", "Influence"};
+    constexpr std::array kPages{"Forces", "Displacements", "Envelope", "Influence", "Checks"};
     NotebookState notebook = context.state.notebook;
     const int now = static_cast<int>(notebook.results);
     const int chosen = wordChoice(context.ui, "results", kPages, now);
@@ -239,6 +239,9 @@ void forcesTab(PanelContext& context) {
         break;
     case ResultPage::Influence:
         influencePage(context);
+        break;
+    case ResultPage::Checks:
+        checksPage(context);
         break;
     }
 }

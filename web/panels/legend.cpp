@@ -15,6 +15,8 @@ struct Sign {
 constexpr std::array kSigns{Sign{Ink::Tension, "T", "tension"},
                             Sign{Ink::Compression, "C", "compression"},
                             Sign{Ink::Zero, "0", "no force"}};
+// In the order of MemberFigure.
+constexpr std::array kFigures{"", "figures: stress", "figures: use, force / allowed"};
 constexpr float kSignLength = 34; // CSS px
 constexpr float kWordLeft = 60;
 constexpr float kRoom = 150; // that the corner must have
@@ -31,7 +33,9 @@ void legendPanel(PanelContext& context) {
     ImDrawList& list = *ImGui::GetBackgroundDrawList();
     const ImFont& font = *ui.fonts.small;
     const float step = std::round(font.FontSize * 1.35F);
-    float y = ui.px(tools.at.y + tools.size.y) - step * static_cast<float>(kSigns.size());
+    const char* figures = kFigures[static_cast<std::size_t>(context.state.view.memberFigure)];
+    const std::size_t lines = kSigns.size() + (*figures != '\0' ? 1 : 0);
+    float y = ui.px(tools.at.y + tools.size.y) - step * static_cast<float>(lines);
     const float left = ui.px(16);
     for (const Sign& sign : kSigns) {
         const float middle = std::round(y + step / 2);
@@ -43,6 +47,8 @@ void legendPanel(PanelContext& context) {
                      packed(ui.palette->muted), sign.word);
         y += step;
     }
+    const float top = std::round(y + step / 2 - font.FontSize / 2);
+    list.AddText(&font, font.FontSize, {left, top}, packed(ui.palette->muted), figures);
 }
 
 } // namespace gusset

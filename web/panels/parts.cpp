@@ -2,6 +2,7 @@
 
 #include "report/table.hpp"
 
+#include "app/check_cells.hpp"
 #include "app/listing_field.hpp"
 #include "app/load_cells.hpp"
 #include "canvas/pick.hpp"
@@ -177,7 +178,8 @@ void takeFieldDone(PanelContext& context) {
     } else if (finishSeveral(context.state, done, context.actions) ||
                finishCell(context.state, done, context.actions) ||
                finishListField(context.state, done, context.actions) ||
-               finishListing(context.state, done, context.actions)) {
+               finishListing(context.state, done, context.actions) ||
+               finishCheckField(context.state, done, context.actions)) {
         context.field.done.reset();
     } else if (done.key == kOpenKey) {
         context.field.done.reset();

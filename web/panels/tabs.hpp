@@ -22,6 +22,7 @@ void shareTab(PanelContext&);          // link, files, examples
 void movementPage(PanelContext&);  // displacements
 void envelopePage(PanelContext&);  // which loads are worst for each member
 void influencePage(PanelContext&); // what a load does that moves
+void checksPage(PanelContext&);    // how far each member is used
 // What they share.
 void loadChoice(PanelContext&);       // which loads act, where there is a choice
 void mechanismButtons(PanelContext&); // shows it move; nothing where nothing can

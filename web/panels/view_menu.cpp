@@ -16,6 +16,7 @@ constexpr std::array kLayers{
     Layer{"Line width by force", &View::widthByForce}, Layer{"Largest forces", &View::showLargest},
     Layer{"Snap to the grid", &View::snapToGrid},
 };
+constexpr std::array kFigures{"force", "stress", "use"}; // in the order of MemberFigure
 constexpr std::array kThemes{"System", "Paper", "Dark", "Sun"};
 
 void menu(PanelContext& context) {
@@ -28,6 +29,12 @@ void menu(PanelContext& context) {
             view.*layer.shown = !(view.*layer.shown);
             changed = true;
         }
+    }
+    if (view.showForces) {
+        smallPrint(ui, "Members are labelled by their");
+        const int figure = wordChoice(ui, "figure", kFigures, static_cast<int>(view.memberFigure));
+        changed = changed || figure != static_cast<int>(view.memberFigure);
+        view.memberFigure = static_cast<MemberFigure>(figure);
     }
     if (ui.coarse || context.state.penSeen) {
         if (toggle(ui, "Finger draws", view.fingerDraws)) {

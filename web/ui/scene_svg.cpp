@@ -174,10 +174,26 @@ std::string openingOf(const Box& frame, const PictureLook& look) {
            svgAttribute("fill", colourText(look.palette.board)) + "/>\n";
 }
 
+// The note as labels on a strip of paper by which the frame grows.
+std::vector<LabelMark> noteUnder(Box& frame, const PictureLook& look) {
+    std::vector<LabelMark> labels;
+    const double middle = 0.5 * (frame.low.x + frame.high.x);
+    const double width = frame.high.x - frame.low.x - 2 * kAir;
+    for (const std::string& line : linesWithin(look.note, width, look.measure)) {
+        const double height = look.measure(line, LabelKind::Hint).y;
+        labels.push_back(
+            {line, {middle, frame.high.y + 0.5 * height}, Ink::Warning, LabelKind::Hint, false});
+        frame.high.y += height;
+    }
+    frame.high.y += labels.empty() ? 0 : kAir;
+    return labels;
+}
+
 } // namespace
 
 std::string sceneSvg(const Scene& scene, const PictureLook& look) {
-    const Box frame = frameOf(scene, look.measure);
+    Box frame = frameOf(scene, look.measure);
+    const std::vector<LabelMark> note = noteUnder(frame, look);
     std::string text = openingOf(frame, look);
     const auto drawAll = [&](const auto& marks) {
         for (const auto& mark : marks) {
@@ -194,7 +210,20 @@ std::string sceneSvg(const Scene& scene, const PictureLook& look) {
             text += textOf(label, look);
         }
     }
+    for (const LabelMark& label : note) {
+        text += textOf(label, look);
+    }
     return text + "</svg>\n";
+}
+
+std::string pictureNote(const AppState& state, const Derived& derived) {
+    const std::vector<std::string>& caution = derived.checks.caution;
+    std::string note;
+    for (std::size_t i = 1;
+         showsUse(state) && isOf(derived.checks, state) && i + 1 < caution.size(); ++i) {
+        note += caution[i];
+    }
+    return note;
 }
 
 Scene pictureScene(const AppState& state, const Derived& derived, const MeasureText& measure) {

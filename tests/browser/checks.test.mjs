@@ -1,0 +1,69 @@
+// Checks of members: the page of results, settings typed there, use on the board, and the caution
+// that goes with it.
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import { openBoard } from './board.mjs';
+import { linkTo, screenshot, siteAndBrowser, sizes } from './support.mjs';
+
+const shared = siteAndBrowser();
+const caption = 'Use of the members';
+
+async function openChecks(size, example = 'farm_bridge.json') {
+    const opened = await openBoard(shared.browser, shared.site.address, size, linkTo(example));
+    await opened.board.reveal('Checks');
+    await opened.board.press('Checks');
+    return opened;
+}
+
+const caution = (page) =>
+    page.locator('#tables-content', { hasText: 'Local codes and a licensed engineer decide.' }).count();
+
+for (const [name, size] of Object.entries(sizes)) {
+    test(`members are checked on a ${name}, and the caution stands beside`, async () => {
+        const { board, page, context, errors } = await openChecks(size);
+        const rows = await board.table(caption);
+        assert.equal(rows.length, 21);
+        assert.deepEqual(rows[0].slice(0, 3).map((cell) => cell.length > 0), [true, true, true]);
+        assert.equal(await caution(page), 1);
+        await screenshot(page, `checks-${name}`);
+        assert.deepEqual(errors, []);
+        await context.close();
+    });
+}
+
+test('another formula is chosen, undone, and travels with the model', async () => {
+    const { board, context } = await openChecks(sizes.desktop);
+    const before = await board.table(caption);
+    await board.reveal('EN 1993-1-1');
+    await board.press('EN 1993-1-1');
+    assert.deepEqual((await board.observe()).model.checks, { formula: 'EN 1993-1-1' });
+    assert.equal((await board.observe()).undo, 'Change how members are checked');
+    assert.notDeepEqual(await board.table(caption), before);
+    await board.press('#undo');
+    assert.equal((await board.observe()).model.checks, undefined);
+    assert.deepEqual(await board.table(caption), before);
+    await context.close();
+});
+
+test('use is put on the board from the page, and the caution stays when the page is left', async () => {
+    const { board, page, context } = await openChecks(sizes.desktop);
+    await board.reveal('Use on the board');
+    await board.press('Use on the board');
+    await board.press('Forces');
+    assert.equal(await caution(page), 1);
+    await screenshot(page, 'use-desktop');
+    await board.press('View');
+    await board.press('force');
+    await page.keyboard.press('Escape');
+    await board.idle();
+    assert.equal(await caution(page), 0);
+    await context.close();
+});
+
+test('the picked member has its check worked out', async () => {
+    const { board, page, context } = await openChecks(sizes.desktop);
+    const [a, b] = [await board.joint('A'), await board.joint('C')];
+    await board.tap({ x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 });
+    await page.locator('#tables-content h3', { hasText: 'Check of member AC' }).waitFor({ state: 'attached' });
+    await context.close();
+});
