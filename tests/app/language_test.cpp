@@ -57,6 +57,22 @@ void checkScene(Board& board) {
     }
 }
 
+void checkUse(Board& board) {
+    View view = board.state.view;
+    for (const MemberFigure figure : {MemberFigure::Stress, MemberFigure::Use}) {
+        view.memberFigure = figure;
+        board.act(SetView{view});
+        showResults(board, ResultPage::Checks);
+        deriveChecks(board.state, board.derived.solution, board.derived.checks);
+        for (const LabelMark& label : buildScene(board.state, board.derived, measure).labels) {
+            check(board, "stress or use", label.text);
+        }
+        check(board, "page of checks", textOfHtml(movingHtml(board.state, board.derived)));
+    }
+    view.memberFigure = MemberFigure::Force;
+    board.act(SetView{view});
+}
+
 void checkWorkings(Board& board) {
     for (const WorkingPage page : {WorkingPage::Truss, WorkingPage::OneForce,
                                    WorkingPage::Displacement, WorkingPage::Polygon}) {
@@ -91,6 +107,7 @@ TEST_CASE("in a language made up for it, what the page shows of a truss keeps no
             check(board, "by hand", passagesText(board.derived.influence.byHand));
         }
         checkScene(board);
+        checkUse(board);
         checkWorkings(board);
     }
 }

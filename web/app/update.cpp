@@ -102,6 +102,7 @@ void carryOut(AppState& state, const Commit& action) {
         state.notebook.step = 0;
         state.notebook.mechanism = 0;
         state.notebook.envelopeOfCases = false;
+        state.notebook.checksOfAll = false;
         state.notebook.influence = {};
         for (Listing& listing : state.notebook.listings) {
             listing.words.clear(); // it was looked for in another truss
