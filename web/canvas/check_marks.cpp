@@ -25,6 +25,19 @@ void addBand(Drawing& drawing, MemberId member, Ink ink, float width, float dash
     addLine(drawing, {a, b, width - 2 * kEdge, Ink::Paper, 0});
 }
 
+// Above or below the drawing, where a strip of this height covers fewer joints.
+Vec2 cautionCorner(const Drawing& drawing, double height) {
+    const Rect& free = drawing.obstacles.free();
+    const double top = free.at.y + kCautionAway;
+    const double bottom = free.at.y + free.size.y - kCautionAway - height;
+    const auto covered = [&](double from) {
+        return std::count_if(drawing.at.begin(), drawing.at.end(), [&](Vec2 at) {
+            return at.y > from - kJointRadius && at.y < from + height + kJointRadius;
+        });
+    };
+    return {free.at.x + kCautionAway, covered(bottom) < covered(top) ? bottom : top};
+}
+
 } // namespace
 
 std::vector<std::string> linesWithin(std::string_view text, double width,
@@ -90,19 +103,21 @@ void drawCheckCaution(Drawing& drawing) {
     if (!drawing.checks) {
         return;
     }
-    const Rect& free = drawing.obstacles.free();
-    Vec2 corner = free.at + Vec2{kCautionAway, kCautionAway};
     const std::vector<std::string>& caution = drawing.checks->caution;
-    for (const std::string* sentence : {&caution.front(), &caution.back()}) {
-        for (const std::string& line :
-             linesWithin(*sentence, free.size.x - 2 * kCautionAway, drawing.measure)) {
-            LabelMark mark{line, {}, Ink::Warning, LabelKind::Hint};
-            const Vec2 half = 0.5 * drawing.measure(line, mark.kind);
-            mark.at = corner + half;
-            corner.y += 2 * half.y;
-            drawing.obstacles.addBox(mark.at, half);
-            drawing.scene.labels.push_back(std::move(mark));
-        }
+    const double width = drawing.obstacles.free().size.x - 2 * kCautionAway;
+    std::vector<std::string> lines = linesWithin(caution.front(), width, drawing.measure);
+    for (std::string& line : linesWithin(caution.back(), width, drawing.measure)) {
+        lines.push_back(std::move(line));
+    }
+    const double height = drawing.measure(lines.front(), LabelKind::Hint).y;
+    Vec2 corner = cautionCorner(drawing, height * static_cast<double>(lines.size()));
+    for (std::string& line : lines) {
+        LabelMark mark{std::move(line), {}, Ink::Warning, LabelKind::Hint};
+        const Vec2 half = 0.5 * drawing.measure(mark.text, mark.kind);
+        mark.at = corner + half;
+        corner.y += height;
+        drawing.obstacles.addBox(mark.at, half);
+        drawing.scene.labels.push_back(std::move(mark));
     }
 }
 

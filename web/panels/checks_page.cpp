@@ -85,7 +85,7 @@ void factorRow(PanelContext& context, Table& table, int row, const Factor& facto
 void settingsOfChecks(PanelContext& context) {
     const Ui& ui = context.ui;
     CheckSettings settings = context.state.truss.checks;
-    sectionHeading(ui, "By");
+    sectionHeading(ui, "Checked by");
     settings.formula = static_cast<ColumnFormula>(
         wordChoice(ui, "formula", kFormulas, static_cast<int>(settings.formula)));
     if (settings.formula == ColumnFormula::En1993) {
@@ -119,7 +119,7 @@ void useRow(PanelContext& context, Table& table, const CheckRow& row) {
 }
 
 void useTable(PanelContext& context) {
-    const std::string member = words(context, Phrase::ColumnMember);
+    const std::string member = words(context, Phrase::CellMember);
     const std::string use = words(context, Phrase::ColumnUse);
     const std::string check = words(context, Phrase::ColumnCheck);
     const std::string remark = words(context, Phrase::ColumnRemark);
