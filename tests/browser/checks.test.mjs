@@ -10,8 +10,8 @@ const caption = 'Use of the members';
 
 async function openChecks(size, example = 'farm_bridge.json') {
     const opened = await openBoard(shared.browser, shared.site.address, size, linkTo(example));
-    await opened.board.reveal('Checks');
-    await opened.board.press('Checks');
+    await opened.board.reveal('Use');
+    await opened.board.press('Use');
     return opened;
 }
 

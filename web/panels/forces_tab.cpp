@@ -183,7 +183,7 @@ void forcesPage(PanelContext& context) {
 }
 
 ResultPage pageChoice(PanelContext& context) {
-    constexpr std::array kPages{"Forces", "Displacements", "Envelope", "Influence", "Checks"};
+    constexpr std::array kPages{"Forces", "Displacements", "Envelope", "Influence", "Use"};
     NotebookState notebook = context.state.notebook;
     const int now = static_cast<int>(notebook.results);
     const int chosen = wordChoice(context.ui, "results", kPages, now);
