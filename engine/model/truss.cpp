@@ -7,6 +7,14 @@
 
 namespace gusset {
 
+Truss::Truss() = default;
+Truss::Truss(const Truss&) = default;
+Truss::Truss(Truss&&) noexcept = default;
+Truss& Truss::operator=(const Truss&) = default;
+Truss& Truss::operator=(Truss&&) noexcept = default;
+Truss::~Truss() = default;
+bool operator==(const Truss&, const Truss&) = default;
+
 JointId findJoint(const Truss& truss, const std::string& label) {
     for (std::size_t i = 0; i < truss.joints.size(); ++i) {
         if (truss.joints[i].label == label) {

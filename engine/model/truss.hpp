@@ -156,6 +156,15 @@ struct MovingLoad {
 };
 
 struct Truss {
+    // Copied, moved and ended in truss.cpp, once: as inline code they would be most of each object
+    // file.
+    Truss();
+    Truss(const Truss&);
+    Truss(Truss&&) noexcept;
+    Truss& operator=(const Truss&);
+    Truss& operator=(Truss&&) noexcept;
+    ~Truss();
+
     std::string title;
     Units units;
     std::vector<Joint> joints;
@@ -171,7 +180,7 @@ struct Truss {
     std::string exercise; // JSON text, kept as it is, or empty
     UnknownKeys unknown;
 
-    friend bool operator==(const Truss&, const Truss&) = default;
+    friend bool operator==(const Truss&, const Truss&);
 };
 
 [[nodiscard]] JointId findJoint(const Truss&, const std::string& label);

@@ -6,6 +6,13 @@
 
 namespace gusset {
 
+Analysis::Analysis() = default;
+Analysis::Analysis(const Analysis&) = default;
+Analysis::Analysis(Analysis&&) noexcept = default;
+Analysis& Analysis::operator=(const Analysis&) = default;
+Analysis& Analysis::operator=(Analysis&&) noexcept = default;
+Analysis::~Analysis() = default;
+
 namespace {
 
 Status statusOf(const Counting& counting) {

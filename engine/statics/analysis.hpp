@@ -11,6 +11,15 @@
 namespace gusset {
 
 struct Analysis {
+    // Copied, moved and ended in analysis.cpp, once: as inline code they would be most of each
+    // object file.
+    Analysis();
+    Analysis(const Analysis&);
+    Analysis(Analysis&&) noexcept;
+    Analysis& operator=(const Analysis&);
+    Analysis& operator=(Analysis&&) noexcept;
+    ~Analysis();
+
     Structure structure;
     Status status = Status::Mechanism;
     Equilibrium equilibrium;

@@ -10,9 +10,24 @@
 namespace gusset {
 
 struct Commit { // an edit that goes into the history
+    // In update.cpp, once: an edit may hold a whole truss.
+    Commit(Edit);
+    Commit(const Commit&);
+    Commit(Commit&&) noexcept;
+    Commit& operator=(const Commit&);
+    Commit& operator=(Commit&&) noexcept;
+    ~Commit();
+
     Edit edit;
 };
 struct ShowEdit { // during a gesture: committed + edit is shown, nothing recorded
+    ShowEdit(Edit);
+    ShowEdit(const ShowEdit&);
+    ShowEdit(ShowEdit&&) noexcept;
+    ShowEdit& operator=(const ShowEdit&);
+    ShowEdit& operator=(ShowEdit&&) noexcept;
+    ~ShowEdit();
+
     Edit edit;
 };
 struct EndGesture { // keep: what was shown last is committed as one entry

@@ -8,6 +8,11 @@
 
 namespace gusset {
 
+Derived::Derived() = default;
+Derived::Derived(Derived&&) noexcept = default;
+Derived& Derived::operator=(Derived&&) noexcept = default;
+Derived::~Derived() = default;
+
 namespace {
 
 bool sameChoice(const LoadChoice& one, const LoadChoice& other) {

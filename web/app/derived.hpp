@@ -20,6 +20,13 @@
 namespace gusset {
 
 struct Derived {
+    // Moved and ended in derived.cpp, once: as inline code they would be most of each
+    // object file.
+    Derived();
+    Derived(Derived&&) noexcept;
+    Derived& operator=(Derived&&) noexcept;
+    ~Derived();
+
     std::uint64_t revision = 0; // of the state that the solution belongs to
     LoadChoice choice;          // and the loads it is for
     Solver solver; // keeps from one frame of a drag to the next what numbers do not change

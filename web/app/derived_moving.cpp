@@ -12,6 +12,11 @@
 
 namespace gusset {
 
+InfluenceShown::InfluenceShown() = default;
+InfluenceShown::InfluenceShown(InfluenceShown&&) noexcept = default;
+InfluenceShown& InfluenceShown::operator=(InfluenceShown&&) noexcept = default;
+InfluenceShown::~InfluenceShown() = default;
+
 namespace {
 
 // Digits of a large truss would fill memory: beyond this the decimals do.

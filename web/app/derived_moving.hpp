@@ -44,6 +44,13 @@ struct ExactPath {
 };
 
 struct InfluenceShown {
+    // Moved and ended in derived_moving.cpp, once: as inline code they would be most of
+    // each object file.
+    InfluenceShown();
+    InfluenceShown(InfluenceShown&&) noexcept;
+    InfluenceShown& operator=(InfluenceShown&&) noexcept;
+    ~InfluenceShown();
+
     // What it was made from.
     std::uint64_t revision = 0;
     InfluenceView view;

@@ -170,6 +170,15 @@ struct InfluenceView {
     friend bool operator==(const InfluenceView&, const InfluenceView&) = default;
 };
 struct NotebookState {
+    // Copied, moved and ended in session.cpp, once: as inline code they would be most of each
+    // object file.
+    NotebookState();
+    NotebookState(const NotebookState&);
+    NotebookState(NotebookState&&) noexcept;
+    NotebookState& operator=(const NotebookState&);
+    NotebookState& operator=(NotebookState&&) noexcept;
+    ~NotebookState();
+
     bool open = true;
     NotebookTab tab = NotebookTab::Forces;
     double width = 400;  // CSS px, wide screens
@@ -219,6 +228,15 @@ struct Message {
 };
 
 struct AppState {
+    // Copied, moved and ended in session.cpp, once: as inline code they would be most of each
+    // object file.
+    AppState();
+    AppState(const AppState&);
+    AppState(AppState&&) noexcept;
+    AppState& operator=(const AppState&);
+    AppState& operator=(AppState&&) noexcept;
+    ~AppState();
+
     // The language of the working and the results: the page chooses it here, and nowhere else.
     const PhraseBook* book = &englishPhrases();
     Truss truss;                 // as shown: during a gesture with the gesture applied

@@ -9,6 +9,20 @@
 
 namespace gusset {
 
+Commit::Commit(Edit wanted) : edit(std::move(wanted)) {}
+Commit::Commit(const Commit&) = default;
+Commit::Commit(Commit&&) noexcept = default;
+Commit& Commit::operator=(const Commit&) = default;
+Commit& Commit::operator=(Commit&&) noexcept = default;
+Commit::~Commit() = default;
+
+ShowEdit::ShowEdit(Edit wanted) : edit(std::move(wanted)) {}
+ShowEdit::ShowEdit(const ShowEdit&) = default;
+ShowEdit::ShowEdit(ShowEdit&&) noexcept = default;
+ShowEdit& ShowEdit::operator=(const ShowEdit&) = default;
+ShowEdit& ShowEdit::operator=(ShowEdit&&) noexcept = default;
+ShowEdit::~ShowEdit() = default;
+
 namespace {
 
 void say(AppState& state, MessageKind kind, std::string text) {
