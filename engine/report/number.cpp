@@ -120,6 +120,15 @@ std::string formatGiven(double value, const NumberStyle& style) {
     return formatNumber(value, given);
 }
 
+std::string formatMeasured(double value, char decimalSign) {
+    constexpr int kMostDecimals = 8; // what is smaller is the noise of a sum
+    int decimals = 3;
+    for (double least = 0.1; decimals < kMostDecimals && std::fabs(value) < least; least /= 10) {
+        ++decimals;
+    }
+    return formatNumber(value, {NumberForm::Decimals, decimals, decimalSign, false});
+}
+
 std::string shortestNumber(double value) {
     if (!std::isfinite(value)) {
         return std::isnan(value) ? "nan" : (value < 0 ? "-inf" : "inf");

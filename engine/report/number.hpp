@@ -21,6 +21,9 @@ struct NumberStyle {
 // A number that somebody gave, a load or a length: with the decimals that it has (20, 2.75), up to
 // six; one that has more (a third) to two figures more than `style` has digits.
 [[nodiscard]] std::string formatGiven(double, const NumberStyle&);
+// A length as a drawing has it: three decimals, more where that would leave fewer than three
+// figures of it (0.0006), no zeros at the end.
+[[nodiscard]] std::string formatMeasured(double, char decimalSign);
 // The shortest text that reads back as the same double, ASCII, for files and fields: "-0.1",
 // "1e21".
 [[nodiscard]] std::string shortestNumber(double);

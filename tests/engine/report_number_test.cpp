@@ -74,6 +74,15 @@ TEST_CASE("a given number is written with the decimals that it has") {
     CHECK(formatGiven(10.0 / 3, decimals(2)) == "3.333");
 }
 
+TEST_CASE("a length on a drawing has three decimals, and three figures if it is small") {
+    CHECK(formatMeasured(10.0 / 3, '.') == "3.333");
+    CHECK(formatMeasured(4, '.') == "4");
+    CHECK(formatMeasured(0.05, ',') == "0,05");
+    CHECK(formatMeasured(0.0006, '.') == "0.0006");
+    CHECK(formatMeasured(-0.00012345, '.') == "\u22120.000123");
+    CHECK(formatMeasured(1e-16, '.') == "0");
+}
+
 TEST_CASE("the shortest text of a number is short and positional where that can be read") {
     CHECK(shortestNumber(0.1) == "0.1");
     CHECK(shortestNumber(-0.0) == "0");

@@ -35,11 +35,10 @@ Vec2 onRow(const Row& row, double along, double aside = 0) {
 }
 
 std::string figureText(const Drawing& drawing, double value, bool withUnit) {
-    const NumberStyle style{NumberForm::Decimals, 3, drawing.state.truss.classSettings.decimalSign,
-                            false};
+    const char sign = drawing.state.truss.classSettings.decimalSign;
     const std::string unit = symbolOf(drawing.state.truss.units.length);
     const bool named = withUnit && !unit.empty();
-    return formatNumber(value, style) + (named ? "\u2009" + unit : "");
+    return formatMeasured(value, sign) + (named ? "\u2009" + unit : "");
 }
 
 // Px along the row that its figure takes; figures are never turned.

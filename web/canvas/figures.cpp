@@ -30,14 +30,13 @@ double reachOf(const Figure& figure) {
     return std::max(0.5 * kTouchTarget - std::min(figure.half.x, figure.half.y), kBesideFigure);
 }
 
+} // namespace
+
 std::string lengthText(const Truss& truss, double value) {
     const std::string unit = symbolOf(truss.units.length);
-    const char sign = truss.classSettings.decimalSign;
-    const std::string number = formatNumber(value, {NumberForm::Decimals, 3, sign, false});
+    const std::string number = formatMeasured(value, truss.classSettings.decimalSign);
     return unit.empty() ? number : number + "\u2009" + unit;
 }
-
-} // namespace
 
 const Figure* figureAt(const AppState& state, Vec2 pixel) {
     const Figure* nearest = nullptr;

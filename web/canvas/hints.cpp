@@ -16,12 +16,6 @@ constexpr const char* kThin = "\u2009";
 constexpr const char* kGap = "   ";
 constexpr double kAboveFinger = 52; // px: a fingertip covers less
 
-std::string lengthText(const Truss& truss, double value) {
-    const NumberStyle style{NumberForm::Decimals, 3, truss.classSettings.decimalSign, false};
-    const std::string unit = symbolOf(truss.units.length);
-    return formatNumber(value, style) + (unit.empty() ? "" : kThin + unit);
-}
-
 std::string degreeText(const Truss& truss, Vec2 way) {
     constexpr double kDegree = 3.14159265358979323846 / 180;
     const NumberStyle style{NumberForm::Decimals, 1, truss.classSettings.decimalSign, false};
