@@ -30,6 +30,10 @@ constexpr float kPresentingText = 1.45F;
 constexpr double kLongestStep = 0.1; // s: after an idle minute nothing should jump
 constexpr std::chrono::microseconds kExactSlice{3000}; // of a frame
 
+PageLayout layoutOf(const Page& page) {
+    return layoutFor(page.viewport, page.state.notebook, page.state.view.presenting);
+}
+
 void fitBoardToPage(Page& page, const PageLayout& layout) {
     const Camera camera = withLayout(page.state.view.camera, page.viewport, layout);
     if (camera != page.state.view.camera) {
@@ -66,7 +70,7 @@ void deriveMoving(Page& page) {
         return;
     }
     InfluenceShown& shown = page.derived.influence;
-    const double width = columnWidth(layoutFor(page.viewport, page.state.notebook));
+    const double width = columnWidth(layoutOf(page));
     deriveInfluence(page.state, shown, width);
     if (!inGesture(page.state) && deriveExactOrdinates(page.state, shown, kExactSlice)) {
         deriveInfluence(page.state, shown, width);
@@ -270,7 +274,7 @@ PageRequests drawFrame(Page& page, const PageLayout& layout, const Canvas& canva
     const PageRequests requests = runPanels(page, layout);
     page.field.done.reset();
     placeField(page);
-    fitBoardToPage(page, layoutFor(page.viewport, page.state.notebook));
+    fitBoardToPage(page, layoutOf(page));
     deriveAll(page);
     moveOn(page, ImGui::GetIO().DeltaTime);
     drawBoard(page, canvas);
@@ -313,7 +317,7 @@ void runFrame(Page& page, const Canvas& canvas, double now) {
     for (const PlatformEvent& event : events) {
         takeEvent(page, event);
     }
-    const PageLayout layout = layoutFor(page.viewport, page.state.notebook);
+    const PageLayout layout = layoutOf(page);
     fitBoardToPage(page, layout);
     deriveAll(page);
     if (page.renderer) {

@@ -183,7 +183,16 @@ void take(Page& page, const OpenedText& event) {
 
 void take(Page& page, const Said& event) { update(page.state, {Say{event.kind, event.text}}); }
 
-void take(Page& page, const Viewport& event) { page.viewport = event; }
+// Where there is room for one only, the board comes first; the header's button brings the notebook.
+void take(Page& page, const Viewport& event) {
+    const bool shrunk = hasRoomForOneOnly(event) && !hasRoomForOneOnly(page.viewport);
+    page.viewport = event;
+    if (shrunk && page.state.notebook.open) {
+        NotebookState notebook = page.state.notebook;
+        notebook.open = false;
+        update(page.state, {SetNotebook{notebook}});
+    }
+}
 
 } // namespace
 

@@ -83,6 +83,24 @@ TEST_CASE("however wide a notebook is wanted, it leaves the board more than half
     }
 }
 
+TEST_CASE("presenting, the notebook has nearly half of a wide page") {
+    const PageLayout layout = layoutFor(viewportOf({1366, 768}), notebook(true), true);
+    CHECK(layout.notebook.size.x == 0.45 * 1366);
+    CHECK(layoutFor(viewportOf({390, 844}), notebook(true), true) ==
+          layoutFor(viewportOf({390, 844}), notebook(true)));
+}
+
+TEST_CASE("a page enlarged four times has the board or the notebook, each as large as it can be") {
+    const Viewport tiny = viewportOf({342, 192}); // 1366 × 768 at 400 %
+    const PageLayout closed = layoutFor(tiny, notebook(false));
+    CHECK(closed.tools.size.x > 0);
+    CHECK(closed.tools.at.y - closed.header.size.y >= 60); // of board
+    const PageLayout open = layoutFor(tiny, notebook(true));
+    CHECK(open.tools.size.x == 0);
+    CHECK(open.notebook == Rect{{0, open.header.size.y}, {342, 192 - open.header.size.y}});
+    CHECK(withLayout({}, tiny, open) == withLayout({}, tiny, closed)); // the drawing stays put
+}
+
 TEST_CASE("the camera's middle is the middle of what is free of header, notebook and tools") {
     for (const Vec2 page : kPages) {
         const Viewport viewport = viewportOf(page);

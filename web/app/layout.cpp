@@ -11,9 +11,10 @@ constexpr double kStripHeight = 60;     // a row of touch targets and the air ar
 constexpr double kStripWidth = 440;     // of the tools, where there is room
 constexpr double kStripMargin = 8;      // between the strip and the edge
 constexpr double kLeastColumn = 260;    // a notebook narrower than this can't hold a table
-constexpr double kLargestColumn = 0.45; // share of the page's width
+constexpr double kLargestColumn = 0.45; // share of the page's width; all of it when presenting
 constexpr double kLeastSheet = 0.18;    // share of the page's height
 constexpr double kLargestSheet = 0.85;
+constexpr double kLowPage = 340; // with a sheet, header and tools it has no board left
 constexpr double kLeastLyingPhone = 560; // a phone on its side has room beside, not below
 
 bool isNarrow(Vec2 page) {
@@ -37,29 +38,36 @@ Rect notebookSheet(const Viewport& viewport, double share) {
 
 } // namespace
 
+bool hasRoomForOneOnly(const Viewport& viewport) {
+    return isNarrow(viewport.size) && viewport.size.y < kLowPage;
+}
+
 double notebookMargin(const PageLayout& layout) { return layout.narrow ? 12 : 20; }
 
 double columnWidth(const PageLayout& layout) {
     return layout.notebook.size.x - 2 * notebookMargin(layout);
 }
 
-PageLayout layoutFor(const Viewport& viewport, const NotebookState& notebook) {
+PageLayout layoutFor(const Viewport& viewport, const NotebookState& notebook, bool presenting) {
     PageLayout layout;
     const Vec2 page = viewport.size;
     layout.narrow = isNarrow(page);
     layout.header = {{0, 0}, {page.x, kHeaderHeight}};
     double boardWidth = page.x;
     double boardBottom = page.y - viewport.safeBottom;
-    if (notebook.open && layout.narrow) {
+    const bool alone = notebook.open && hasRoomForOneOnly(viewport);
+    if (alone) {
+        layout.notebook = {{0, kHeaderHeight}, {page.x, std::max(page.y - kHeaderHeight, 0.0)}};
+    } else if (notebook.open && layout.narrow) {
         layout.notebook = notebookSheet(viewport, notebook.sheet);
         boardBottom = layout.notebook.at.y;
     } else if (notebook.open) {
-        layout.notebook = notebookColumn(page, notebook.width);
+        layout.notebook = notebookColumn(page, presenting ? page.x : notebook.width);
         boardWidth = layout.notebook.at.x;
     }
     const double width = std::min(boardWidth - 2 * kStripMargin, kStripWidth);
     const double top = std::max(boardBottom - kStripHeight - kStripMargin, kHeaderHeight);
-    layout.tools = {{0.5 * (boardWidth - width), top}, {width, kStripHeight}};
+    layout.tools = {{0.5 * (boardWidth - width), top}, {alone ? 0 : width, kStripHeight}};
     return layout;
 }
 

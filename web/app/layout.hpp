@@ -32,15 +32,20 @@ inline constexpr double kNarrowBelow = 700; // page width under which the notebo
 struct PageLayout {
     bool narrow = false;
     Rect notebook; // size 0 when closed
-    Rect tools;    // the strip, at the bottom of the free board
+    Rect tools;    // the strip, at the bottom of the free board; width 0 under a notebook alone
     Rect header;   // title, undo, redo, share
+
+    friend bool operator==(const PageLayout&, const PageLayout&) = default;
 };
 
+// A page that is low and narrow, as one enlarged four times is: either the board or the notebook,
+// which then takes all that the header leaves.
+[[nodiscard]] bool hasRoomForOneOnly(const Viewport&);
 // CSS px between the notebook's edges and what stands in it, left and right.
 [[nodiscard]] double notebookMargin(const PageLayout&);
 // And what is left between them for a drawing.
 [[nodiscard]] double columnWidth(const PageLayout&);
-[[nodiscard]] PageLayout layoutFor(const Viewport&, const NotebookState&);
+[[nodiscard]] PageLayout layoutFor(const Viewport&, const NotebookState&, bool presenting = false);
 // The camera with its covers set so that "the free part of the board" is right.
 [[nodiscard]] Camera withLayout(const Camera&, const Viewport&, const PageLayout&);
 

@@ -70,6 +70,9 @@ void hint(PanelContext& context, const char* words) {
 void toolsPanel(PanelContext& context) {
     const Ui& ui = context.ui;
     const Rect& place = context.layout.tools;
+    if (place.size.x <= 0) {
+        return;
+    }
     beginSheet(ui, "tools", place, {.padding = {2, 2}});
     ImDrawList& list = *ImGui::GetWindowDrawList();
     list.AddRect({ui.px(place.at.x), ui.px(place.at.y)},
