@@ -98,6 +98,7 @@ const char* observe(Page& page) {
                     field("figures", figuresJson(state)) + "," +
                     field("selected", selectionJson(state.selection)) + "," +
                     field("menu", state.menu.open ? "true" : "false") + "," +
+                    field("step", std::to_string(state.notebook.step)) + "," +
                     field("loupe", page.loupeShown ? "true" : "false") + "," +
                     field("undo", quoted(state.history.undoLabel())) + "," +
                     field("items", itemsJson(page)) + "," + field("joints", jointsJson(state)) +

@@ -274,6 +274,25 @@ TEST_CASE("next and previous leaf through the working, which the first press ope
     CHECK(board.state.notebook.step == 0);
 }
 
+TEST_CASE("with nothing selected, left and right leaf through the working that is looked at") {
+    Board board = roofBoard();
+    const Truss before = board.state.truss;
+    board.press(Key::Right);
+    CHECK(board.state.notebook.step == 0);
+    board.press(Key::NextStep); // opens it
+    board.press(Key::Right);
+    board.press(Key::Right);
+    board.press(Key::Left);
+    CHECK(board.state.notebook.step == 1);
+    board.press(Key::Up);
+    CHECK(board.state.notebook.step == 1);
+    CHECK(board.state.truss == before);
+    board.tap({3, 4}); // a joint: now the arrows are its own
+    board.press(Key::Right);
+    CHECK(board.state.notebook.step == 1);
+    CHECK(board.state.truss.joints[2].at.x > before.joints[2].at.x);
+}
+
 TEST_CASE("joints come before loads and supports, these before members") {
     Board board = roofBoard();
     const Camera& camera = board.state.view.camera;

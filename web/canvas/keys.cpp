@@ -35,14 +35,6 @@ Things allThings(const Truss& truss) {
     return things;
 }
 
-void nudge(const AppState& state, Vec2 steps, Actions& actions) {
-    if (state.gesture.kind != GestureKind::None || state.selection.joints.empty()) {
-        return;
-    }
-    const Vec2 by = state.view.gridStep * steps;
-    actions.push_back(Commit{shifted(state.truss, state.view, state.selection.joints, by)});
-}
-
 void turnStep(const AppState& state, int by, Actions& actions) {
     NotebookState notebook = state.notebook;
     const bool looking = notebook.open && notebook.tab == NotebookTab::Working;
@@ -51,6 +43,19 @@ void turnStep(const AppState& state, int by, Actions& actions) {
     notebook.wholeWorking = false;
     notebook.step += looking ? by : 0; // the first press only opens the page
     actions.push_back(SetNotebook{notebook});
+}
+
+// Selected joints move; with none, left and right leaf through the working that is looked at.
+void arrow(const AppState& state, Vec2 steps, Actions& actions) {
+    if (state.gesture.kind != GestureKind::None) {
+        return;
+    }
+    if (!state.selection.joints.empty()) {
+        const Vec2 by = state.view.gridStep * steps;
+        actions.push_back(Commit{shifted(state.truss, state.view, state.selection.joints, by)});
+    } else if (steps.x != 0 && state.notebook.open && state.notebook.tab == NotebookTab::Working) {
+        turnStep(state, steps.x > 0 ? 1 : -1, actions);
+    }
 }
 
 void removeSelected(const AppState& state, Actions& actions) {
@@ -118,13 +123,13 @@ void pressKey(const AppState& state, Key key, Actions& actions) {
     case Key::Fit:
         return actions.push_back(ZoomToFit{});
     case Key::Left:
-        return nudge(state, {-1, 0}, actions);
+        return arrow(state, {-1, 0}, actions);
     case Key::Right:
-        return nudge(state, {1, 0}, actions);
+        return arrow(state, {1, 0}, actions);
     case Key::Up:
-        return nudge(state, {0, 1}, actions);
+        return arrow(state, {0, 1}, actions);
     case Key::Down:
-        return nudge(state, {0, -1}, actions);
+        return arrow(state, {0, -1}, actions);
     case Key::NextStep:
         return turnStep(state, 1, actions);
     case Key::PreviousStep:

@@ -17,7 +17,7 @@ constexpr std::array kKeys{
     KeyEntry{"Digits while drawing", "length, length @ angle, dx, dy"},
     KeyEntry{"Shift and a drag", "pick in a box or a loop"},
     KeyEntry{"Right button, Menu key", "what can be done there"},
-    KeyEntry{"Arrows", "move what is picked"},
+    KeyEntry{"Arrows", "move what is picked, or leaf"},
     KeyEntry{"Delete", "remove what is picked"},
     KeyEntry{"Escape", "let go"},
     KeyEntry{"Ctrl Z, Ctrl Y", "undo, redo"},

@@ -1,7 +1,6 @@
 #include "panels/passages.hpp"
 
 #include "ui/rich_layout.hpp"
-#include "ui/sketch_view.hpp"
 #include "ui/text_table.hpp"
 #include "ui/widgets.hpp"
 
@@ -29,6 +28,7 @@ RichLook lookOf(const Ui& ui, LineRole role) {
 
 struct Draw {
     const Ui& ui;
+    const SketchLook& look;
     int part = 0;
 
     void operator()(const WorkingLine& line) const {
@@ -40,19 +40,19 @@ struct Draw {
     }
     void operator()(const Sketch& sketch) const {
         gap(ui, 4);
-        (void)drawSketch(ui, ("sketch " + std::to_string(part)).c_str(), sketch);
+        (void)drawSketch(ui, ("sketch " + std::to_string(part)).c_str(), sketch, look);
         gap(ui, 4);
     }
 };
 
 } // namespace
 
-void drawPassage(const Ui& ui, int id, const Passage& passage) {
+void drawPassage(const Ui& ui, int id, const Passage& passage, const SketchLook& look) {
     ImGui::PushID(id);
     drawRich(ui, passage.title, lookOf(ui, LineRole::Heading));
     int part = 0;
     for (const auto& it : passage.parts) {
-        std::visit(Draw{ui, part++}, it);
+        std::visit(Draw{ui, look, part++}, it);
     }
     ImGui::PopID();
 }

@@ -10,6 +10,9 @@
 namespace gusset {
 namespace {
 
+constexpr double kProjected = 3;         // times the size of a drawing in the column, at most
+constexpr double kProjectedHeight = 0.5; // of the notebook's
+
 void setStep(PanelContext& context, int step) {
     NotebookState notebook = context.state.notebook;
     notebook.step = step;
@@ -42,6 +45,14 @@ void bar(PanelContext& context, int step, int count) {
     rule(ui);
 }
 
+// On a projector the drawings of the one step in hand take all the room that its equations leave.
+SketchLook sketchLook(const PanelContext& context) {
+    if (!context.state.view.presenting) {
+        return {};
+    }
+    return {.largest = kProjected, .tallest = kProjectedHeight * context.layout.notebook.size.y};
+}
+
 // One step; the one that is looked at has a mark in the margin. Pressing it makes it that one.
 void stepLines(PanelContext& context, int index, bool current) {
     const Ui& ui = context.ui;
@@ -53,7 +64,8 @@ void stepLines(PanelContext& context, int index, bool current) {
     list.ChannelsSetCurrent(1);
     ImGui::Indent(ui.px(14));
     gap(ui, 4);
-    drawPassage(ui, index, context.derived.working.passages[static_cast<std::size_t>(index)]);
+    drawPassage(ui, index, context.derived.working.passages[static_cast<std::size_t>(index)],
+                sketchLook(context));
     gap(ui, 8);
     ImGui::Unindent(ui.px(14));
     const ImVec2 end = ImGui::GetCursorScreenPos();
@@ -160,10 +172,35 @@ void nothingToShow(PanelContext& context) {
     }
 }
 
-void passages(PanelContext& context, int shown, int step) {
+struct Span { // passages, without the one at `end`
+    int begin = 0;
+    int end = 0;
+};
+
+// Step by step the ones before stay in sight, but on a projector the one in hand has all the room.
+Span shownSpan(const AppState& state, int step, int count) {
+    if (step < 0 || state.notebook.wholeWorking) {
+        return {0, count};
+    }
+    return {state.view.presenting ? step : 0, step + 1};
+}
+
+// A finger drawn across the paper leafs on, or back.
+void leafByFinger(PanelContext& context, int step, int count) {
+    const int to = step + leafedByFinger(context.ui);
+    if (to != step && to >= 0 && to < count) {
+        setStep(context, to);
+    }
+}
+
+void passages(PanelContext& context, int step, int count) {
     beginScroll(context.ui, "working");
+    if (step >= 0) {
+        leafByFinger(context, step, count);
+    }
+    const Span span = shownSpan(context.state, step, count);
     ImGui::PushStyleVar(ImGuiStyleVar_ItemSpacing, {0, 0});
-    for (int i = 0; i < shown; ++i) {
+    for (int i = span.begin; i < span.end; ++i) {
         const float top = ImGui::GetCursorScreenPos().y;
         stepLines(context, i, i == step);
         if (i == step) {
@@ -198,8 +235,7 @@ void workingTab(PanelContext& context) {
         polygon(context);
         return;
     }
-    passages(context, byStep && !context.state.notebook.wholeWorking ? step + 1 : count,
-             byStep ? step : -1);
+    passages(context, byStep ? step : -1, count);
 }
 
 } // namespace gusset

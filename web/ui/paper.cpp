@@ -12,6 +12,7 @@ namespace {
 
 constexpr double kBarRoom = 8;                       // CSS px, of the scroll bar
 constexpr double kScrollSlack = 8;                   // CSS px a finger may move and still press
+constexpr double kLeaf = 48;                         // CSS px a finger is drawn to turn a leaf
 constexpr const char* kFingerReads = "finger reads"; // in a window's storage
 
 // Dear ImGui scrolls by wheel and by bar alone. A finger that moves up or down takes the paper with
@@ -122,6 +123,17 @@ void beginScroll(const Ui& ui, const char* id) {
 }
 
 void endScroll() { ImGui::EndChild(); }
+
+int leafedByFinger(const Ui& ui) {
+    const ImGuiIO& io = ImGui::GetIO();
+    if (io.MouseSource != ImGuiMouseSource_TouchScreen || !ImGui::IsMouseReleased(0) ||
+        !ImGui::GetCurrentWindow()->InnerRect.Contains(io.MouseClickedPos[0])) {
+        return 0;
+    }
+    const ImVec2 way = io.MousePos - io.MouseClickedPos[0];
+    const bool across = std::fabs(way.x) > ui.px(kLeaf) && std::fabs(way.x) > 2 * std::fabs(way.y);
+    return !across ? 0 : way.x < 0 ? 1 : -1;
+}
 
 void keepFinger() {
     ImGui::GetStateStorage()->SetInt(ImHashStr(kFingerReads), static_cast<int>(ImGui::GetItemID()));

@@ -179,6 +179,12 @@ void drawAll(const Pen& pen, const Sketch& sketch) {
     }
 }
 
+float largestScale(const Ui& ui, const Sketch& sketch, const SketchLook& look) {
+    const double low =
+        look.tallest > 0 ? look.tallest / std::max(sketch.height, 1.0) : look.largest;
+    return ui.px(std::min(look.largest, low));
+}
+
 } // namespace
 
 std::optional<Vec2> drawSketch(const Ui& ui, const char* id, const Sketch& sketch,
@@ -187,7 +193,7 @@ std::optional<Vec2> drawSketch(const Ui& ui, const char* id, const Sketch& sketc
     const ImVec2 origin = ImGui::GetCursorScreenPos();
     const auto width = static_cast<float>(std::max(sketch.width, 1.0));
     const Pen pen{ui, *ImGui::GetWindowDrawList(), origin,
-                  std::min(room / width, ui.px(look.largest))};
+                  std::min(room / width, largestScale(ui, sketch, look))};
     const ImVec2 size{pen.px(sketch.width), std::max(pen.px(sketch.height), 1.0f)};
     if (look.readable) {
         ImGui::InvisibleButton(id, size);

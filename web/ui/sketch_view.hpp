@@ -11,7 +11,8 @@ namespace gusset {
 
 struct SketchLook {
     bool readable = false; // answers a pointer that lies on it; a finger may drag across it
-    double largest = 1;    // it is not drawn larger than this many times its own size
+    double largest = 1;    // it is not drawn larger than this many times its own size,
+    double tallest = 0;    // nor higher than so many CSS px; 0: as high as it comes
 };
 
 // At ImGui's cursor, which moves below it. Gives back where a pointer reads it, px of the sketch;

@@ -62,6 +62,9 @@ void beginScroll(const Ui&, const char* id);
 void endScroll();
 // A finger that drags across the last item, within a scroll, goes on reading it and doesn't scroll.
 void keepFinger();
+// Within beginScroll: 1 when a finger has just been drawn across it to the left, which is one leaf
+// on, −1 to the right, 0 otherwise.
+[[nodiscard]] int leafedByFinger(const Ui&);
 
 // What the pointer is on and what the keyboard is on, for items that draw themselves.
 void drawFocus(const Ui&);
