@@ -14,7 +14,7 @@ constexpr double kLeastColumn = 260;    // a notebook narrower than this can't h
 constexpr double kLargestColumn = 0.45; // share of the page's width; all of it when presenting
 constexpr double kLeastSheet = 0.18;    // share of the page's height
 constexpr double kLargestSheet = 0.85;
-constexpr double kLowPage = 340; // with a sheet, header and tools it has no board left
+constexpr double kLowPage = 340;         // with a sheet, header and tools it has no board left
 constexpr double kLeastLyingPhone = 560; // a phone on its side has room beside, not below
 
 bool isNarrow(Vec2 page) {
