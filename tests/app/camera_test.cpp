@@ -57,6 +57,15 @@ TEST_CASE("two fingers on one spot move the board and don't tear it") {
     CHECK_THAT(under.y, WithinAbs(90, 1e-9));
 }
 
+TEST_CASE("on a board as low as a thumb's breadth the drawing still has two fifths of it") {
+    const Camera camera{.size = {342, 192}, .coverTop = 52, .coverBottom = 68};
+    const Camera fitted = fitTo(camera, {{0, 0}, {3, 3}});
+    const double high = toPixel(fitted, {0, 0}).y - toPixel(fitted, {0, 3}).y;
+    CHECK_THAT(high, WithinAbs(0.4 * (192 - 52 - 68), 1e-9));
+    CHECK(toPixel(fitted, {0, 3}).y > 52);
+    CHECK(toPixel(fitted, {0, 0}).y < 192 - 68);
+}
+
 TEST_CASE("panning moves the drawing with the hand") {
     const Camera camera{.centre = {2, 1}, .scale = 50, .size = {800, 600}};
     const Vec2 before = toPixel(camera, {3, 3});

@@ -8,7 +8,8 @@ namespace {
 
 constexpr double kHeaderHeight = 52;
 constexpr double kStripHeight = 60;     // a row of touch targets and the air around it
-constexpr double kStripWidth = 440;     // of the tools, where there is room
+constexpr double kStripWidth = 440;     // of the tools, where there is room,
+constexpr double kLargeStrip = 600;     // and in large type
 constexpr double kStripMargin = 8;      // between the strip and the edge
 constexpr double kLeastColumn = 260;    // a notebook narrower than this can't hold a table
 constexpr double kLargestColumn = 0.45; // share of the page's width; all of it when presenting
@@ -65,7 +66,8 @@ PageLayout layoutFor(const Viewport& viewport, const NotebookState& notebook, bo
         layout.notebook = notebookColumn(page, presenting ? page.x : notebook.width);
         boardWidth = layout.notebook.at.x;
     }
-    const double width = std::min(boardWidth - 2 * kStripMargin, kStripWidth);
+    const double width =
+        std::min(boardWidth - 2 * kStripMargin, presenting ? kLargeStrip : kStripWidth);
     const double top = std::max(boardBottom - kStripHeight - kStripMargin, kHeaderHeight);
     layout.tools = {{0.5 * (boardWidth - width), top}, {alone ? 0 : width, kStripHeight}};
     return layout;
@@ -76,7 +78,8 @@ Camera withLayout(const Camera& camera, const Viewport& viewport, const PageLayo
     covered.size = viewport.size;
     covered.coverTop = layout.header.size.y;
     covered.coverRight = layout.narrow ? 0 : layout.notebook.size.x;
-    covered.coverBottom = viewport.size.y - layout.tools.at.y + kHintHeight;
+    covered.coverBottom =
+        viewport.size.y - layout.tools.at.y + (hasRoomForOneOnly(viewport) ? 0 : kHintHeight);
     return covered;
 }
 

@@ -39,9 +39,13 @@ struct Margins {
     double left, right, top, bottom;
 };
 Margins marginsFor(Vec2 free) {
-    const double wide = std::clamp(free.x / 700, 0.4, 1.0);
-    const double high = std::clamp(free.y / 600, 0.4, 1.0);
-    return {130 * wide, 95 * wide, 90 * high, 150 * high};
+    constexpr Margins kFull{130, 95, 90, 150};
+    constexpr double kMost = 0.6; // of the board; the drawing has the rest
+    const double wide =
+        std::min(std::clamp(free.x / 700, 0.4, 1.0), kMost * free.x / (kFull.left + kFull.right));
+    const double high =
+        std::min(std::clamp(free.y / 600, 0.4, 1.0), kMost * free.y / (kFull.top + kFull.bottom));
+    return {wide * kFull.left, wide * kFull.right, high * kFull.top, high * kFull.bottom};
 }
 
 // Twelve metres by six, in units of length.

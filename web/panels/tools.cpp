@@ -90,7 +90,7 @@ void toolsPanel(PanelContext& context) {
         }
     }
     endSheet();
-    if (!severalPanel(context) && !inspector(context)) {
+    if (!severalPanel(context) && !inspector(context) && !hasRoomForOneOnly(context.viewport)) {
         hint(context, hintOf(context.state, context.ui.coarse));
     }
 }
