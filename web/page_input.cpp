@@ -131,6 +131,9 @@ void take(Page& page, const PinchEvent& event) {
 }
 
 void take(Page& page, const KeyEvent& event) {
+    if (event.key == Key::Escape && page.renderer && PanelKeys::closeMenu()) {
+        return;
+    }
     Actions actions;
     pressKey(page.state, event.key, actions);
     update(page.state, actions);

@@ -10,7 +10,7 @@ async function present(size) {
     const opened = await openBoard(shared.browser, shared.site.address, sizes[size]);
     const { board } = opened;
     await board.press('View');
-    await board.press('Present: large type, full screen');
+    await board.press('Present in large type');
     await board.page.keyboard.press('Escape'); // closes the menu
     await board.idle();
     await board.press('Working');

@@ -42,7 +42,7 @@ void menu(PanelContext& context) {
             changed = true;
         }
     }
-    if (toggle(ui, "Present: large type, full screen", view.presenting)) {
+    if (toggle(ui, "Present in large type", view.presenting)) {
         view.presenting = !view.presenting;
         changed = true;
         context.requests.fullScreen = view.presenting;
@@ -72,7 +72,10 @@ void viewMenu(PanelContext& context) {
     if (button(ui, "View##view", {.icon = Icon::View, .showText = false, .selected = open})) {
         ImGui::OpenPopup("view menu");
     }
-    const ImVec2 under{ImGui::GetItemRectMax().x, ui.px(context.layout.header.size.y + 2)};
+    // On a phone the menu is as wide as the page allows, else under its button.
+    const float right =
+        context.layout.narrow ? ui.px(context.viewport.size.x - 4) : ImGui::GetItemRectMax().x;
+    const ImVec2 under{right, ui.px(context.layout.header.size.y + 2)};
     ImGui::SetNextWindowPos(under, ImGuiCond_Always, {1, 0});
     ImGui::PushStyleVar(ImGuiStyleVar_WindowPadding, {ui.px(14), ui.px(12)});
     ImGui::PushStyleVar(ImGuiStyleVar_ItemSpacing, {ui.px(4), ui.px(2)});

@@ -89,13 +89,20 @@ void PanelKeys::leave() {
     ImGui::GetCurrentContext()->NavDisableHighlight = true;
 }
 
-void PanelKeys::take(PanelKey key) {
-    const bool menuIsOpen =
+bool PanelKeys::closeMenu() {
+    const bool isOpen =
         ImGui::IsPopupOpen("", ImGuiPopupFlags_AnyPopupId | ImGuiPopupFlags_AnyPopupLevel);
-    if (key == PanelKey::Leave && menuIsOpen) {
-        strike(ImGuiKey_Escape);
-    } else if (key == PanelKey::Leave) {
-        leave();
+    if (isOpen) {
+        ImGui::ClosePopupToLevel(0, true);
+    }
+    return isOpen;
+}
+
+void PanelKeys::take(PanelKey key) {
+    if (key == PanelKey::Leave) {
+        if (!closeMenu()) {
+            leave();
+        }
     } else if (key == PanelKey::NextPanel) {
         goesOn_ = true;
     } else {

@@ -11,6 +11,8 @@ class PanelKeys {
 public:
     [[nodiscard]] bool inPanel() const { return panel_ >= 0; } // keys go there, not to the board
     void take(PanelKey);
+    // Whichever is open, however it was opened. False: there was none.
+    static bool closeMenu();
     void pointerCame() { panel_ = -1; } // it says itself what it is over
     // Just after ImGui has begun a frame: it forgets a wish for the focus that came before.
     void beginFrame();

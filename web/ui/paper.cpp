@@ -130,7 +130,8 @@ int leafedByFinger(const Ui& ui) {
         !ImGui::GetCurrentWindow()->InnerRect.Contains(io.MouseClickedPos[0])) {
         return 0;
     }
-    const ImVec2 way = io.MousePos - io.MouseClickedPos[0];
+    const ImVec2 from = io.MouseClickedPos[0];
+    const ImVec2 way{io.MousePos.x - from.x, io.MousePos.y - from.y};
     const bool across = std::fabs(way.x) > ui.px(kLeaf) && std::fabs(way.x) > 2 * std::fabs(way.y);
     return !across ? 0 : way.x < 0 ? 1 : -1;
 }
