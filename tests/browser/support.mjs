@@ -90,7 +90,7 @@ export function siteAndBrowser() {
 // `errors` from the console or uncaught, `strangers` asked for outside `address`.
 export async function openPage(browser, address, options = sizes.desktop) {
     const context = await browser.newContext(options);
-    context.setDefaultTimeout(10000);
+    context.setDefaultTimeout(Number(process.env.PATIENCE ?? 10000));
     const page = await context.newPage();
     const errors = [];
     const strangers = [];
