@@ -58,7 +58,10 @@ TEST_CASE("two fingers on one spot move the board and don't tear it") {
 }
 
 TEST_CASE("on a board as low as a thumb's breadth the drawing still has two fifths of it") {
-    const Camera camera{.size = {342, 192}, .coverTop = 52, .coverBottom = 68};
+    Camera camera;
+    camera.size = {342, 192};
+    camera.coverTop = 52;
+    camera.coverBottom = 68;
     const Camera fitted = fitTo(camera, {{0, 0}, {3, 3}});
     const double high = toPixel(fitted, {0, 0}).y - toPixel(fitted, {0, 3}).y;
     CHECK_THAT(high, WithinAbs(0.4 * (192 - 52 - 68), 1e-9));
