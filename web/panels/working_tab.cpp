@@ -6,12 +6,13 @@
 #include <algorithm>
 #include <array>
 #include <string>
+#include <variant>
 
 namespace gusset {
 namespace {
 
-constexpr double kProjected = 3;         // times the size of a drawing in the column, at most
-constexpr double kProjectedHeight = 0.5; // of the notebook's
+constexpr double kProjected = 3;          // times the size of a drawing in the column, at most
+constexpr double kProjectedHeight = 0.32; // of the notebook's: its equations stay in sight
 
 void setStep(PanelContext& context, int step) {
     NotebookState notebook = context.state.notebook;
@@ -177,12 +178,33 @@ struct Span { // passages, without the one at `end`
     int end = 0;
 };
 
-// Step by step the ones before stay in sight, but on a projector the one in hand has all the room.
-Span shownSpan(const AppState& state, int step, int count) {
-    if (step < 0 || state.notebook.wholeWorking) {
+bool hasSketch(const Passage& passage) {
+    return std::any_of(passage.parts.begin(), passage.parts.end(),
+                       [](const auto& part) { return std::holds_alternative<Sketch>(part); });
+}
+
+// From where the body that a step speaks of was drawn: it stays in sight with what follows of it.
+int drawnFrom(const ShownWorking& shown, int step) {
+    const std::vector<Step>& steps = shown.working.steps;
+    const auto at = [](int index) { return static_cast<std::size_t>(index); };
+    if (at(step) >= steps.size() || at(step) >= shown.passages.size()) {
+        return step;
+    }
+    int from = step;
+    while (from > 0 && !hasSketch(shown.passages[at(from)]) &&
+           steps[at(from - 1)].body == steps[at(step)].body) {
+        --from;
+    }
+    return hasSketch(shown.passages[at(from)]) ? from : step;
+}
+
+// Step by step the ones before stay in sight, but on a projector the body in hand has all the room.
+Span shownSpan(const PanelContext& context, int step, int count) {
+    if (step < 0 || context.state.notebook.wholeWorking) {
         return {0, count};
     }
-    return {state.view.presenting ? step : 0, step + 1};
+    const bool alone = context.state.view.presenting;
+    return {alone ? drawnFrom(context.derived.working, step) : 0, step + 1};
 }
 
 // A finger drawn across the paper leafs on, or back.
@@ -198,7 +220,7 @@ void passages(PanelContext& context, int step, int count) {
     if (step >= 0) {
         leafByFinger(context, step, count);
     }
-    const Span span = shownSpan(context.state, step, count);
+    const Span span = shownSpan(context, step, count);
     ImGui::PushStyleVar(ImGuiStyleVar_ItemSpacing, {0, 0});
     for (int i = span.begin; i < span.end; ++i) {
         const float top = ImGui::GetCursorScreenPos().y;

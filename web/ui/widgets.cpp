@@ -226,17 +226,44 @@ bool choiceWord(const Ui& ui, const char* word, bool chosen, float width) {
 
 } // namespace
 
+namespace {
+
+struct WordAir { // device px
+    float within = 0;
+    float between = 0;
+};
+
+float widthOf(const Ui& ui, const char* word, const WordAir& air) {
+    return std::max(textSize(*ui.fonts.strong, word).x + air.within, ui.px(kTouchTarget));
+}
+
+// A row that would break for want of a little room stands closer.
+WordAir airOf(const Ui& ui, std::span<const char* const> words, float room) {
+    const WordAir loose{ui.px(12), ui.px(4)};
+    const WordAir tight{ui.px(8), 0};
+    const auto whole = [&](const WordAir& air) {
+        float width = -air.between;
+        for (const char* word : words) {
+            width += widthOf(ui, word, air) + air.between;
+        }
+        return width;
+    };
+    return whole(loose) > room && whole(tight) <= room ? tight : loose;
+}
+
+} // namespace
+
 int wordChoice(const Ui& ui, const char* id, std::span<const char* const> words, int chosen,
                bool spread) {
     ImGui::PushID(id);
     const float room = ImGui::GetContentRegionAvail().x;
-    const float between = spread ? 0 : ui.px(4);
+    const WordAir air = airOf(ui, words, room);
+    const float between = spread ? 0 : air.between;
     float used = 0;
     for (int i = 0; i < static_cast<int>(words.size()); ++i) {
         const char* word = words[static_cast<std::size_t>(i)];
-        const float wide = textSize(*ui.fonts.strong, word).x + ui.px(12);
         const float width =
-            spread ? room / static_cast<float>(words.size()) : std::max(wide, ui.px(kTouchTarget));
+            spread ? room / static_cast<float>(words.size()) : widthOf(ui, word, air);
         if (i > 0 && used + between + width <= room + 1) {
             ImGui::SameLine(0, between);
             used += between + width;
