@@ -105,7 +105,7 @@ TEST_CASE("A stocky member by EN 1993-1-1 crushes rather than buckles") {
     truss.sections[0].radius = 1000; // relative slenderness far below 0.2
     truss.checks.formula = ColumnFormula::En1993;
     truss.checks.gammaM0 = 1.1;
-    const MemberCheck& rafter = between(checked(truss), truss, "A", "C");
+    const MemberCheck rafter = between(checked(truss), truss, "A", "C");
     CHECK(rafter.governing == CheckKind::Crushing);
     CHECK(rafter.reduction.chi == 1);
     CHECK_THAT(rafter.capacity, WithinRel(235e3 / 1.1, 1e-12));

@@ -11,8 +11,11 @@
 namespace gusset {
 namespace {
 
-constexpr double kProjected = 3;          // times the size of a drawing in the column, at most
-constexpr double kProjectedHeight = 0.32; // of the notebook's: its equations stay in sight
+constexpr double kProjected = 3;        // times the size of a drawing in the column, at most
+constexpr double kProjectedLeast = 0.3; // of the height there is
+constexpr double kProjectedMost = 0.65;
+constexpr double kStepIndent = 14; // CSS px
+constexpr const char* kWordsHeight = "height of the words";
 
 void setStep(PanelContext& context, int step) {
     NotebookState notebook = context.state.notebook;
@@ -46,16 +49,30 @@ void bar(PanelContext& context, int step, int count) {
     rule(ui);
 }
 
-// On a projector the drawings of the one step in hand take all the room that its equations leave.
+// On a projector the drawings have all the height that the words around them leave, which is known
+// from the frame before.
 SketchLook sketchLook(const PanelContext& context) {
     if (!context.state.view.presenting) {
         return {};
     }
-    return {.largest = kProjected, .tallest = kProjectedHeight * context.layout.notebook.size.y};
+    const float words = ImGui::GetStateStorage()->GetFloat(ImGui::GetID(kWordsHeight), 0);
+    const double high = ImGui::GetWindowHeight();
+    const double left = std::clamp(high - words, kProjectedLeast * high, kProjectedMost * high);
+    return {.largest = kProjected, .tallest = left / context.ui.px(1)};
+}
+
+float drawingsHeight(const Ui& ui, const Passage& passage, const SketchLook& look, float room) {
+    float height = 0;
+    for (const auto& part : passage.parts) {
+        if (const auto* sketch = std::get_if<Sketch>(&part)) {
+            height += sketchHeight(ui, *sketch, look, room);
+        }
+    }
+    return height;
 }
 
 // One step; the one that is looked at has a mark in the margin. Pressing it makes it that one.
-void stepLines(PanelContext& context, int index, bool current) {
+void stepLines(PanelContext& context, int index, bool current, const SketchLook& look) {
     const Ui& ui = context.ui;
     ImGui::PushID(index);
     const ImVec2 low = ImGui::GetCursorScreenPos();
@@ -63,12 +80,11 @@ void stepLines(PanelContext& context, int index, bool current) {
     ImDrawList& list = *ImGui::GetWindowDrawList();
     list.ChannelsSplit(2);
     list.ChannelsSetCurrent(1);
-    ImGui::Indent(ui.px(14));
+    ImGui::Indent(ui.px(kStepIndent));
     gap(ui, 4);
-    drawPassage(ui, index, context.derived.working.passages[static_cast<std::size_t>(index)],
-                sketchLook(context));
+    drawPassage(ui, index, context.derived.working.passages[static_cast<std::size_t>(index)], look);
     gap(ui, 8);
-    ImGui::Unindent(ui.px(14));
+    ImGui::Unindent(ui.px(kStepIndent));
     const ImVec2 end = ImGui::GetCursorScreenPos();
     ImGui::SetCursorScreenPos(low);
     const bool pressed = ImGui::InvisibleButton("step", {width, std::max(end.y - low.y, 1.0f)});
@@ -220,17 +236,26 @@ void passages(PanelContext& context, int step, int count) {
     if (step >= 0) {
         leafByFinger(context, step, count);
     }
+    const Ui& ui = context.ui;
     const Span span = shownSpan(context, step, count);
+    const SketchLook look = sketchLook(context);
+    const float begin = ImGui::GetCursorPosY();
+    const float room = ImGui::GetContentRegionAvail().x - ui.px(kStepIndent);
+    float drawings = 0;
     ImGui::PushStyleVar(ImGuiStyleVar_ItemSpacing, {0, 0});
     for (int i = span.begin; i < span.end; ++i) {
         const float top = ImGui::GetCursorScreenPos().y;
-        stepLines(context, i, i == step);
+        stepLines(context, i, i == step, look);
         if (i == step) {
-            follow(context.ui, step, top);
+            follow(ui, step, top);
         }
+        drawings += drawingsHeight(
+            ui, context.derived.working.passages[static_cast<std::size_t>(i)], look, room);
     }
     ImGui::PopStyleVar();
-    gap(context.ui, 16);
+    gap(ui, 16);
+    ImGui::GetStateStorage()->SetFloat(ImGui::GetID(kWordsHeight),
+                                       ImGui::GetCursorPosY() - begin - drawings);
     endScroll();
 }
 

@@ -179,21 +179,24 @@ void drawAll(const Pen& pen, const Sketch& sketch) {
     }
 }
 
-float largestScale(const Ui& ui, const Sketch& sketch, const SketchLook& look) {
+float scaleOf(const Ui& ui, const Sketch& sketch, const SketchLook& look, float room) {
     const double low =
         look.tallest > 0 ? look.tallest / std::max(sketch.height, 1.0) : look.largest;
-    return ui.px(std::min(look.largest, low));
+    const auto width = static_cast<float>(std::max(sketch.width, 1.0));
+    return std::min(room / width, ui.px(std::min(look.largest, low)));
 }
 
 } // namespace
 
+float sketchHeight(const Ui& ui, const Sketch& sketch, const SketchLook& look, float room) {
+    return scaleOf(ui, sketch, look, room) * static_cast<float>(sketch.height);
+}
+
 std::optional<Vec2> drawSketch(const Ui& ui, const char* id, const Sketch& sketch,
                                const SketchLook& look) {
-    const float room = ImGui::GetContentRegionAvail().x;
     const ImVec2 origin = ImGui::GetCursorScreenPos();
-    const auto width = static_cast<float>(std::max(sketch.width, 1.0));
     const Pen pen{ui, *ImGui::GetWindowDrawList(), origin,
-                  std::min(room / width, largestScale(ui, sketch, look))};
+                  scaleOf(ui, sketch, look, ImGui::GetContentRegionAvail().x)};
     const ImVec2 size{pen.px(sketch.width), std::max(pen.px(sketch.height), 1.0f)};
     if (look.readable) {
         ImGui::InvisibleButton(id, size);

@@ -15,6 +15,8 @@ struct SketchLook {
     double tallest = 0;    // nor higher than so many CSS px; 0: as high as it comes
 };
 
+// Device px that it takes in a column so wide.
+[[nodiscard]] float sketchHeight(const Ui&, const Sketch&, const SketchLook&, float room);
 // At ImGui's cursor, which moves below it. Gives back where a pointer reads it, px of the sketch;
 // nothing when none is pressed on it.
 [[nodiscard]] std::optional<Vec2> drawSketch(const Ui&, const char* id, const Sketch&,
