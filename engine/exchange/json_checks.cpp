@@ -2,15 +2,12 @@
 
 #include "exchange/format_words.hpp"
 #include "exchange/json_text.hpp"
-#include "report/number.hpp"
 
 #include <array>
 
 namespace gusset {
 
 namespace {
-
-constexpr int kResultDigits = 12;
 
 constexpr std::array<Word<CheckKind>, 3> kCheckWords{{{"tension", CheckKind::Tension},
                                                       {"crushing", CheckKind::Crushing},
@@ -27,10 +24,10 @@ public:
 
     std::string write(const MemberChecks& checks, const std::vector<std::string>& caution) {
         out_.beginObject();
-        text("formula", wordOf(kFormulaWords, truss_.checks.formula));
-        whole("over", checks.over);
-        whole("tooSlender", checks.slender);
-        whole("unchecked", checks.unchecked);
+        out_.text("formula", wordOf(kFormulaWords, truss_.checks.formula));
+        out_.whole("over", checks.over);
+        out_.whole("tooSlender", checks.slender);
+        out_.whole("unchecked", checks.unchecked);
         if (checks.worst.valid()) {
             writeWorst(checks.members[checks.worst.at()]);
         }
@@ -46,18 +43,6 @@ public:
     }
 
 private:
-    void text(std::string_view key, std::string_view value) {
-        out_.key(key);
-        out_.text(value);
-    }
-    void whole(std::string_view key, int value) {
-        out_.key(key);
-        out_.whole(value);
-    }
-    void number(std::string_view key, double value) {
-        out_.key(key);
-        out_.digits(value == 0 ? "0" : significantNumber(value, kResultDigits));
-    }
     void flagIf(std::string_view key, bool value) {
         if (value) {
             out_.key(key);
@@ -74,36 +59,36 @@ private:
     }
     void ends(const MemberCheck& check) {
         const Member& member = truss_.members[check.member.at()];
-        text("a", truss_.joints[member.a.at()].label);
-        text("b", truss_.joints[member.b.at()].label);
+        out_.text("a", truss_.joints[member.a.at()].label);
+        out_.text("b", truss_.joints[member.b.at()].label);
     }
 
     void writeWorst(const MemberCheck& check) {
         out_.key("worst");
         out_.beginObject();
         ends(check);
-        number("use", check.use);
+        out_.result("use", check.use);
         out_.endObject();
     }
 
     void write(const MemberCheck& check) {
         out_.beginObject();
         ends(check);
-        number("force", check.force / newton_);
+        out_.result("force", check.force / newton_);
         writeChoice(check.choice);
         if (!isChecked(check)) {
             writeLacks(check.lacks);
         } else {
             if (check.governing != CheckKind::None) {
-                text("formula", wordOf(kFormulaWords, check.formula));
-                text("check", wordOf(kCheckWords, check.governing));
-                number("allowed", check.capacity / newton_);
+                out_.text("formula", wordOf(kFormulaWords, check.formula));
+                out_.text("check", wordOf(kCheckWords, check.governing));
+                out_.result("allowed", check.capacity / newton_);
             }
-            number("use", check.use);
+            out_.result("use", check.use);
             flagIf("over", isOver(check));
         }
         if (check.slenderness > 0) {
-            number("slenderness", check.slenderness);
+            out_.result("slenderness", check.slenderness);
         }
         flagIf("tooSlender", check.tooSlender);
         flagIf("bends", check.bends);
@@ -112,9 +97,9 @@ private:
 
     void writeChoice(const LoadChoice& choice) {
         if (!choice.combinationId.empty()) {
-            text("combination", choice.combinationId);
+            out_.text("combination", choice.combinationId);
         } else if (!choice.caseId.empty()) {
-            text("case", choice.caseId);
+            out_.text("case", choice.caseId);
         }
     }
 

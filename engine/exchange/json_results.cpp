@@ -1,15 +1,12 @@
 // Results as JSON, in the model's units.
 
 #include "exchange/json_text.hpp"
-#include "report/number.hpp"
 
 #include <cmath>
 
 namespace gusset {
 
 namespace {
-
-constexpr int kResultDigits = 12;
 
 std::string_view wordOf(Status status) {
     switch (status) {
@@ -34,7 +31,7 @@ public:
 
     std::string write() {
         out_.beginObject();
-        text("status", wordOf(solution_.status));
+        out_.text("status", wordOf(solution_.status));
         if (solution_.status != Status::Invalid) {
             writeCounting();
         }
@@ -48,11 +45,11 @@ public:
         writeMechanisms();
         writeRedundants();
         if (solution_.solved) {
-            number("residual", solution_.residual);
+            out_.result("residual", solution_.residual);
         }
         writeAssumed();
         if (!sentences_.inexact.empty()) {
-            text("inexact", sentences_.inexact);
+            out_.text("inexact", sentences_.inexact);
         }
         writeIssues("notes", solution_.notes);
         writeIssues("errors", solution_.errors);
@@ -61,33 +58,18 @@ public:
     }
 
 private:
-    void text(std::string_view key, std::string_view value) {
-        out_.key(key);
-        out_.text(value);
-    }
-    void number(std::string_view key, double value) {
-        out_.key(key);
-        digits(value);
-    }
-    void whole(std::string_view key, int value) {
-        out_.key(key);
-        out_.whole(value);
-    }
-    void digits(double value) {
-        out_.digits(value == 0 ? "0" : significantNumber(value, kResultDigits));
-    }
     // Noise at the level of rounding is zero, as for the member forces.
     void force(std::string_view key, double newtons) {
-        number(key, isZero(solution_, newtons) ? 0 : newtons / newton_);
+        out_.result(key, isZero(solution_, newtons) ? 0 : newtons / newton_);
     }
     [[nodiscard]] const std::string& label(JointId joint) const {
         return truss_.joints[joint.at()].label;
     }
 
     void writeCounting() {
-        whole("degree", solution_.counting.redundants);
-        whole("external", solution_.counting.external);
-        whole("internal", solution_.counting.internal);
+        out_.whole("degree", solution_.counting.redundants);
+        out_.whole("external", solution_.counting.external);
+        out_.whole("internal", solution_.counting.internal);
     }
 
     void writeReactions() {
@@ -101,12 +83,12 @@ private:
             }
             written[joint] = true;
             out_.beginObject();
-            text("joint", label(support.joint));
+            out_.text("joint", label(support.joint));
             force("fx", solution_.jointReactions[joint].x);
             force("fy", solution_.jointReactions[joint].y);
             if (exact_.solved) {
-                text("exactFx", textOf(exact_.jointReactions[joint].x));
-                text("exactFy", textOf(exact_.jointReactions[joint].y));
+                out_.text("exactFx", textOf(exact_.jointReactions[joint].x));
+                out_.text("exactFy", textOf(exact_.jointReactions[joint].y));
             }
             out_.endObject();
         }
@@ -119,12 +101,14 @@ private:
         for (std::size_t i = 0; i < truss_.members.size(); ++i) {
             const Sense sense = senseOf(solution_, MemberId{static_cast<int>(i)});
             out_.beginObject();
-            text("a", label(truss_.members[i].a));
-            text("b", label(truss_.members[i].b));
+            out_.text("a", label(truss_.members[i].a));
+            out_.text("b", label(truss_.members[i].b));
             force("force", solution_.forces[i]);
-            text("sense", sense == Sense::Tension ? "T" : sense == Sense::Compression ? "C" : "0");
+            out_.text("sense", sense == Sense::Tension       ? "T"
+                               : sense == Sense::Compression ? "C"
+                                                             : "0");
             if (exact_.solved) {
-                text("exact", textOf(exact_.forces[i]));
+                out_.text("exact", textOf(exact_.forces[i]));
             }
             writeStrain(i, sense);
             out_.endObject();
@@ -136,13 +120,15 @@ private:
     void writeStrain(std::size_t member, Sense sense) {
         const double stress = solution_.stresses[member];
         if (!std::isnan(stress)) {
-            number("stress", sense == Sense::Zero ? 0 : stress / toPascal(truss_.units.stress));
+            out_.result("stress",
+                        sense == Sense::Zero ? 0 : stress / toPascal(truss_.units.stress));
         }
         if (solution_.displaced) {
-            number("elongation", solution_.elongations[member] / move_);
+            out_.result("elongation", solution_.elongations[member] / move_);
         }
         if (!solution_.moments.empty()) {
-            number("moment", solution_.moments[member] / newton_ / toMetre(truss_.units.length));
+            out_.result("moment",
+                        solution_.moments[member] / newton_ / toMetre(truss_.units.length));
         }
     }
 
@@ -151,13 +137,14 @@ private:
         out_.beginArray();
         for (std::size_t i = 0; i < truss_.joints.size(); ++i) {
             out_.beginObject();
-            text("id", truss_.joints[i].label);
-            number("ux", solution_.displacements[i].x / move_);
-            number("uy", solution_.displacements[i].y / move_);
+            out_.text("id", truss_.joints[i].label);
+            out_.result("ux", solution_.displacements[i].x / move_);
+            out_.result("uy", solution_.displacements[i].y / move_);
             out_.endObject();
         }
         out_.endArray();
-        number("strainEnergy", solution_.strainEnergy / newton_ / toMetre(truss_.units.length));
+        out_.result("strainEnergy",
+                    solution_.strainEnergy / newton_ / toMetre(truss_.units.length));
     }
 
     void writeRedundants() {
@@ -170,14 +157,14 @@ private:
         for (const Redundant& redundant : solution_.redundants) {
             out_.beginObject();
             if (redundant.member.valid()) {
-                text("a", label(truss_.members[redundant.member.at()].a));
-                text("b", label(truss_.members[redundant.member.at()].b));
+                out_.text("a", label(truss_.members[redundant.member.at()].a));
+                out_.text("b", label(truss_.members[redundant.member.at()].b));
             } else {
                 const Restraint& restraint =
                     structure.restraints[static_cast<std::size_t>(redundant.restraint)];
-                text("joint", label(restraint.joint));
-                number("x", restraint.along.x);
-                number("y", restraint.along.y);
+                out_.text("joint", label(restraint.joint));
+                out_.result("x", restraint.along.x);
+                out_.result("y", restraint.along.y);
             }
             out_.endObject();
         }
@@ -210,13 +197,13 @@ private:
             for (const JointId joint : mechanism.moving) {
                 out_.key(label(joint));
                 out_.beginArray();
-                digits(mechanism.velocities[joint.at()].x);
-                digits(mechanism.velocities[joint.at()].y);
+                out_.result(mechanism.velocities[joint.at()].x);
+                out_.result(mechanism.velocities[joint.at()].y);
                 out_.endArray();
             }
             out_.endObject();
             if (i < sentences_.mechanisms.size()) {
-                text("says", sentences_.mechanisms[i]);
+                out_.text("says", sentences_.mechanisms[i]);
             }
             out_.endObject();
         }
@@ -231,8 +218,8 @@ private:
         out_.beginArray();
         for (const Issue& issue : issues) {
             out_.beginObject();
-            text("at", issue.at);
-            text("says", issue.says);
+            out_.text("at", issue.at);
+            out_.text("says", issue.says);
             out_.endObject();
         }
         out_.endArray();

@@ -1,7 +1,6 @@
 #include "exchange/json_statics.hpp"
 
 #include "exchange/json_text.hpp"
-#include "report/number.hpp"
 
 #include <algorithm>
 #include <string_view>
@@ -10,8 +9,6 @@ namespace gusset {
 
 namespace {
 
-constexpr int kResultDigits = 12;
-
 class StaticsWriter {
 public:
     explicit StaticsWriter(const Truss& truss) : truss_(truss) {}
@@ -19,11 +16,11 @@ public:
     std::string write(const InfluenceReport& report, const std::vector<std::string>& assumed) {
         scale_ = ordinateScale(truss_, report.effect.kind);
         out_.beginObject();
-        text("of", report.of);
+        out_.text("of", report.of);
         writeOrdinates(report);
         const Areas areas = areasOf(report.line);
-        number("positiveArea", areas.positive * scale_ / metre_);
-        number("negativeArea", areas.negative * scale_ / metre_);
+        out_.result("positiveArea", areas.positive * scale_ / metre_);
+        out_.result("negativeArea", areas.negative * scale_ / metre_);
         const std::vector<double>& ordinates = report.line.ordinates;
         writePeak("largest", report, std::max_element(ordinates.begin(), ordinates.end()));
         writePeak("smallest", report, std::min_element(ordinates.begin(), ordinates.end()));
@@ -41,8 +38,8 @@ public:
         out_.beginArray();
         for (std::size_t i = 0; i < envelope.size(); ++i) {
             out_.beginObject();
-            text("a", label(truss_.members[i].a));
-            text("b", label(truss_.members[i].b));
+            out_.text("a", label(truss_.members[i].a));
+            out_.text("b", label(truss_.members[i].b));
             writeExtreme("tension", envelope[i].tension);
             writeExtreme("compression", envelope[i].compression);
             out_.endObject();
@@ -53,14 +50,6 @@ public:
     }
 
 private:
-    void text(std::string_view key, std::string_view value) {
-        out_.key(key);
-        out_.text(value);
-    }
-    void number(std::string_view key, double value) {
-        out_.key(key);
-        out_.digits(value == 0 ? "0" : significantNumber(value, kResultDigits));
-    }
     [[nodiscard]] const std::string& label(JointId joint) const {
         return truss_.joints[joint.at()].label;
     }
@@ -70,11 +59,11 @@ private:
         out_.beginArray();
         for (std::size_t i = 0; i < report.path.size(); ++i) {
             out_.beginObject();
-            text("joint", label(report.path[i]));
-            number("at", report.line.at[i] / metre_);
-            number("value", report.line.ordinates[i] * scale_);
+            out_.text("joint", label(report.path[i]));
+            out_.result("at", report.line.at[i] / metre_);
+            out_.result("value", report.line.ordinates[i] * scale_);
             if (!report.exact.empty()) {
-                text("exact", textOf(report.exact[i]));
+                out_.text("exact", textOf(report.exact[i]));
             }
             out_.endObject();
         }
@@ -86,8 +75,8 @@ private:
         out_.key(key);
         out_.beginObject();
         const auto at = static_cast<std::size_t>(peak - report.line.ordinates.begin());
-        text("joint", label(report.path[at]));
-        number("value", *peak * scale_);
+        out_.text("joint", label(report.path[at]));
+        out_.result("value", *peak * scale_);
         out_.endObject();
     }
 
@@ -99,7 +88,7 @@ private:
         out_.beginArray();
         for (const MovingResult& result : report.moving) {
             out_.beginObject();
-            text("id", result.id);
+            out_.text("id", result.id);
             writePlace("largest", report, result.train.largest);
             writePlace("smallest", report, result.train.smallest);
             if (result.uniform) {
@@ -115,14 +104,14 @@ private:
     void writePlace(std::string_view key, const InfluenceReport& report, const TrainPlace& place) {
         out_.key(key);
         out_.beginObject();
-        number("value", place.value * scale_ / newton_);
+        out_.result("value", place.value * scale_ / newton_);
         if (place.value != 0) {
-            number("first", place.first / metre_);
+            out_.result("first", place.first / metre_);
             out_.key("reversed");
             out_.boolean(place.reversed);
             out_.key("axle");
             out_.whole(static_cast<long>(place.axle) + 1);
-            text("over", label(report.path[place.joint]));
+            out_.text("over", label(report.path[place.joint]));
         }
         out_.endObject();
     }
@@ -130,20 +119,20 @@ private:
     void writeUniform(std::string_view key, const UniformPlace& place) {
         out_.key(key);
         out_.beginObject();
-        number("value", place.value * scale_ / newton_);
+        out_.result("value", place.value * scale_ / newton_);
         if (place.to > place.from) {
-            number("from", place.from / metre_);
-            number("to", place.to / metre_);
+            out_.result("from", place.from / metre_);
+            out_.result("to", place.to / metre_);
         }
         out_.endObject();
     }
 
     void writeExtreme(const std::string& key, const ForceExtreme& extreme) {
-        number(key, extreme.force / newton_);
+        out_.result(key, extreme.force / newton_);
         if (extreme.force != 0) {
             const bool combined = !extreme.choice.combinationId.empty();
-            text(key + (combined ? "Combination" : "Case"),
-                 combined ? extreme.choice.combinationId : extreme.choice.caseId);
+            out_.text(key + (combined ? "Combination" : "Case"),
+                      combined ? extreme.choice.combinationId : extreme.choice.caseId);
         }
     }
 

@@ -54,6 +54,26 @@ void JsonText::end(char bracket) {
     out_ += bracket;
 }
 
+void JsonText::text(std::string_view name, std::string_view value) {
+    key(name);
+    text(value);
+}
+
+void JsonText::whole(std::string_view name, long value) {
+    key(name);
+    whole(value);
+}
+
+void JsonText::result(double value) {
+    constexpr int kDigits = 12;
+    digits(value == 0 ? "0" : significantNumber(value, kDigits));
+}
+
+void JsonText::result(std::string_view name, double value) {
+    key(name);
+    result(value);
+}
+
 void JsonText::key(std::string_view name) {
     separate();
     quote(name);

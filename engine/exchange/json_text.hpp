@@ -26,7 +26,11 @@ public:
     void boolean(bool);
     void null();
     void whole(long value);
-    void json(std::string_view value);         // already JSON
+    void json(std::string_view value); // already JSON
+    void text(std::string_view key, std::string_view value);
+    void whole(std::string_view key, long value);
+    void result(double); // to twelve digits, 0 without a sign
+    void result(std::string_view key, double value);
     void members(std::string_view objectText); // of "{…}", among the members written; "" has none
 
     // Precondition: everything that was begun has ended.
