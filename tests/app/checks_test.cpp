@@ -188,18 +188,15 @@ TEST_CASE("where use is shown the board says that it is preliminary, on every pa
     }
 }
 
-TEST_CASE("labels of use overlap neither members nor one another") {
+TEST_CASE("labels of stress and of use overlap neither members nor one another") {
     for (const Truss& truss : exampleTrusses()) {
         for (const Vec2 page : {Vec2{1366, 768}, Vec2{390, 844}}) {
-            Board board;
-            board.state = startWith(truss);
-            Viewport viewport;
-            viewport.size = page;
-            const PageLayout layout = layoutFor(viewport, board.state.notebook);
-            board.act(SetCamera{withLayout(board.state.view.camera, viewport, layout)});
-            label(board, MemberFigure::Stress);
-            CAPTURE(truss.title, page.x);
-            CHECK(overlapsIn(sceneOf(board), truss) == std::vector<std::string>{});
+            for (const MemberFigure figure : {MemberFigure::Stress, MemberFigure::Use}) {
+                Board board = boardOn(truss, page);
+                label(board, figure);
+                CAPTURE(truss.title, page.x, static_cast<int>(figure));
+                CHECK(overlapsIn(sceneOf(board), truss) == std::vector<std::string>{});
+            }
         }
     }
 }

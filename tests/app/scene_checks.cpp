@@ -76,4 +76,14 @@ std::vector<std::string> overlapsIn(const Scene& scene, const Truss& truss) {
     return found;
 }
 
+Board boardOn(const Truss& truss, Vec2 page) {
+    Board board;
+    board.state = startWith(truss);
+    Viewport viewport;
+    viewport.size = page;
+    const PageLayout layout = layoutFor(viewport, board.state.notebook);
+    board.act(SetCamera{withLayout(board.state.view.camera, viewport, layout)});
+    return board;
+}
+
 } // namespace gusset::support

@@ -1,6 +1,7 @@
 #pragma once
 // What must hold for every drawing, tested by geometry of its own.
 
+#include "app/board.hpp"
 #include "canvas/camera.hpp"
 #include "canvas/scene.hpp"
 #include "model/truss.hpp"
@@ -9,6 +10,9 @@
 #include <vector>
 
 namespace gusset::support {
+
+// The truss on a board of a page so large, CSS px.
+[[nodiscard]] Board boardOn(const Truss&, Vec2 page);
 
 // Names of the pairs that overlap: label and label, label and member, label and joint.
 [[nodiscard]] std::vector<std::string> overlapsIn(const Scene&, const Truss&);

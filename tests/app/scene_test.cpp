@@ -15,16 +15,6 @@ namespace {
 
 const std::vector<Vec2> kPages{{1366, 768}, {1024, 768}, {768, 1024}, {390, 844}};
 
-Board boardOn(const Truss& truss, Vec2 page) {
-    Board board;
-    board.state = startWith(truss);
-    Viewport viewport;
-    viewport.size = page;
-    const PageLayout layout = layoutFor(viewport, board.state.notebook);
-    board.act(SetCamera{withLayout(board.state.view.camera, viewport, layout)});
-    return board;
-}
-
 Scene sceneOf(Board& board) {
     derive(board.state, board.derived);
     return buildScene(board.state, board.derived, measure);
