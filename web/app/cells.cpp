@@ -2,6 +2,7 @@
 
 #include "app/cell_list.hpp"
 #include "app/cell_readers.hpp"
+#include "app/commit.hpp"
 #include "app/paste.hpp"
 #include "app/property_cells.hpp"
 #include "app/typed_text.hpp"
@@ -158,11 +159,9 @@ Truss commitCell(const AppState& state, const Cell& cell, const FieldDone& done,
         return commitRows(state, cell, done.text, order, actions);
     }
     const Outcome<Edit> edit = cellEdit(state.truss, cell, done.text);
-    if (!edit) {
-        actions.push_back(Say{MessageKind::Problem, edit.issues().front().says});
+    if (!commitOrSay(edit, actions)) {
         return state.truss;
     }
-    actions.push_back(Commit{edit.value()});
     const Outcome<Truss> after = gusset::apply(state.truss, edit.value());
     return after ? after.value() : state.truss;
 }

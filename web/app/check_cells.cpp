@@ -1,6 +1,7 @@
 #include "app/check_cells.hpp"
 
 #include "app/cell_readers.hpp"
+#include "app/commit.hpp"
 #include "model/quantity_input.hpp"
 #include "report/results_text.hpp"
 
@@ -64,12 +65,7 @@ bool finishCheckField(const AppState& state, const FieldDone& done, Actions& act
     if (done.how == FieldEnd::GivenUp || done.text == checkText(state.truss, *number)) {
         return true;
     }
-    const Outcome<Edit> edit = checkEdit(state.truss, *number, done.text);
-    if (edit) {
-        actions.push_back(Commit{edit.value()});
-    } else {
-        actions.push_back(Say{MessageKind::Problem, edit.issues().front().says});
-    }
+    commitOrSay(checkEdit(state.truss, *number, done.text), actions);
     return true;
 }
 

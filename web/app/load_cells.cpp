@@ -1,6 +1,7 @@
 #include "app/load_cells.hpp"
 
 #include "app/cell_readers.hpp"
+#include "app/commit.hpp"
 #include "app/typed_text.hpp"
 #include "model/quantity_input.hpp"
 #include "report/results_text.hpp"
@@ -334,11 +335,9 @@ bool finishListField(const AppState& state, const FieldDone& done, Actions& acti
     Truss after = state.truss;
     if (done.text != listText(state.truss, *field)) {
         const Outcome<Edit> edit = listEdit(state.truss, *field, done.text);
-        if (!edit) {
-            actions.push_back(Say{MessageKind::Problem, edit.issues().front().says});
+        if (!commitOrSay(edit, actions)) {
             return true;
         }
-        actions.push_back(Commit{edit.value()});
         Outcome<Truss> applied = gusset::apply(after, edit.value());
         after = applied ? std::move(applied).value() : after;
     }

@@ -1,5 +1,6 @@
 #include "canvas/several_field.hpp"
 
+#include "app/commit.hpp"
 #include "app/typed_text.hpp"
 #include "canvas/arrange.hpp"
 #include "model/quantity_input.hpp"
@@ -153,12 +154,7 @@ bool finishSeveral(const AppState& state, const FieldDone& done, Actions& action
     if (done.how == FieldEnd::GivenUp || done.text.empty() || asItWas) {
         return true;
     }
-    const Outcome<Edit> edit = severalEdit(state, *kind, withPoints(state.truss, done.text));
-    if (edit) {
-        actions.push_back(Commit{edit.value()});
-    } else {
-        actions.push_back(Say{MessageKind::Problem, edit.issues().front().says});
-    }
+    commitOrSay(severalEdit(state, *kind, withPoints(state.truss, done.text)), actions);
     return true;
 }
 
