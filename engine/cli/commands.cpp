@@ -13,6 +13,7 @@
 #include "report/results_text.hpp"
 #include "report/sketch_svg.hpp"
 #include "report/solution_text.hpp"
+#include "report/trust_text.hpp"
 #include "report/unit_load_text.hpp"
 #include "report/working_text.hpp"
 #include "statics/solution.hpp"
@@ -93,7 +94,8 @@ Exit exitOf(const Solution& solution) {
 ResultSentences sentencesOf(const PhraseBook& book, const Truss& truss, const Solution& solution,
                             const ExactSolution& exact) {
     ResultSentences sentences{.assumed = assumptionSentences(book, solution.assumed),
-                              .inexact = inexactSentence(book, truss, exact.whyNot)};
+                              .inexact = inexactSentence(book, truss, exact.whyNot),
+                              .warnings = trustSentences(book, truss, solution)};
     for (const Mechanism& mechanism : solution.mechanisms) {
         sentences.mechanisms.push_back(mechanismSentence(book, truss, mechanism));
     }

@@ -65,8 +65,7 @@ void JsonText::whole(std::string_view name, long value) {
 }
 
 void JsonText::result(double value) {
-    constexpr int kDigits = 12;
-    digits(value == 0 ? "0" : significantNumber(value, kDigits));
+    digits(value == 0 ? "0" : significantNumber(value, kResultDigits));
 }
 
 void JsonText::result(std::string_view name, double value) {

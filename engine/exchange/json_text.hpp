@@ -9,6 +9,8 @@
 
 namespace gusset {
 
+inline constexpr int kResultDigits = 12;
+
 // Indented: a line for each key of the outermost object and for each element of its arrays.
 class JsonText {
 public:
@@ -29,7 +31,7 @@ public:
     void json(std::string_view value); // already JSON
     void text(std::string_view key, std::string_view value);
     void whole(std::string_view key, long value);
-    void result(double); // to twelve digits, 0 without a sign
+    void result(double); // to kResultDigits, 0 without a sign
     void result(std::string_view key, double value);
     void members(std::string_view objectText); // of "{…}", among the members written; "" has none
 

@@ -23,8 +23,12 @@ Issues whyNot(const Analysis& analysis) {
     if (!analysis.faults.empty()) {
         return analysis.faults;
     }
-    return {{IssueCode::OutOfRange, "members",
-             "the truss is a mechanism: it has no envelope before it is stable"}};
+    const char* says =
+        analysis.status == Status::Mechanism
+            ? "the truss is a mechanism: it has no envelope before it is stable"
+            : "the truss is too close to a mechanism, or its stiffnesses differ too much, for its "
+              "forces to be computed";
+    return {{IssueCode::OutOfRange, "members", says}};
 }
 
 void widen(const std::vector<double>& forces, const LoadChoice& choice,
@@ -73,11 +77,13 @@ Outcome<std::vector<MemberEnvelope>> envelopeOf(const Truss& truss,
     std::vector<MemberEnvelope> envelope(truss.members.size());
     for (const LoadChoice& choice : choices) {
         const Analysis& analysis = choice.caseId.empty() ? all : loadsAlone;
-        if (!analysis.solvable) {
+        const std::vector<Vec2> loads = jointLoads(truss, structure, choice);
+        const std::optional<Response> response =
+            analysis.solvable ? respond(analysis, loads) : std::nullopt;
+        if (!response) {
             return whyNot(analysis);
         }
-        const std::vector<Vec2> loads = jointLoads(truss, structure, choice);
-        widen(respond(analysis, loads)->found.forces, choice, envelope);
+        widen(response->found.forces, choice, envelope);
     }
     return envelope;
 }
