@@ -3,7 +3,6 @@
 #include "exchange/link.hpp"
 
 #include <cstdio>
-#include <string_view>
 
 namespace gusset::cli {
 
@@ -21,14 +20,14 @@ std::string readAll(std::FILE* file) {
     return text;
 }
 
+} // namespace
+
 Outcome<Reading> readText(std::string_view text) {
     const std::size_t start = text.find_first_not_of(" \t\r\n\xEF\xBB\xBF");
     const bool isJson =
         start != std::string_view::npos && (text[start] == '{' || text[start] == '[');
     return !isJson && looksLikeLink(text) ? readLink(text) : readModel(text);
 }
-
-} // namespace
 
 Outcome<Reading> readInput(const std::string& input) {
     if (input == "-") {

@@ -4,9 +4,12 @@
 #include "exchange/json.hpp"
 
 #include <string>
+#include <string_view>
 
 namespace gusset::cli {
 
 [[nodiscard]] Outcome<Reading> readInput(const std::string& input);
+// What stands in a file: a model, or a link.
+[[nodiscard]] Outcome<Reading> readText(std::string_view text);
 
 } // namespace gusset::cli
