@@ -25,30 +25,26 @@ std::string spelled(const CommandLine& words) {
     return line;
 }
 
-bool has(const CommandLine& words, const char* word) {
-    return std::find(words.begin(), words.end(), word) != words.end();
-}
-
 // A refusal comes as text whatever was asked for.
 bool isDrawn(const std::string& text) { return text.rfind("<svg", 0) == 0; }
 
-std::string faultOfForm(const CommandLine& words, const Answer& answer) {
+std::string faultOfForm(const cli::Arguments& arguments, const Answer& answer) {
     const std::string& text = answer.text;
     if (text.empty()) {
         return {};
     }
-    if (has(words, "--json") || words.front() == "open") {
+    if (arguments.has("--json") || arguments.command->name == "open") {
         return faultOfJson(text);
     }
     std::string fault = faultOfUtf8(text);
-    if (fault.empty() && (has(words, "--html") || (has(words, "--svg") && isDrawn(text)))) {
+    if (fault.empty() && (arguments.has("--html") || (arguments.has("--svg") && isDrawn(text)))) {
         fault = faultOfMarkup(text);
     }
     // Exact forces stand as lines of text under the table.
-    if (fault.empty() && has(words, "--csv") && !has(words, "--exact")) {
+    if (fault.empty() && arguments.has("--csv") && !arguments.has("--exact")) {
         fault = faultOfCsv(text);
     }
-    return fault.empty() && words.front() != "link" ? faultOfNumbers(text) : fault;
+    return fault.empty() && arguments.command->name != "link" ? faultOfNumbers(text) : fault;
 }
 
 std::string faultOfWords(const Answer& answer) {
@@ -100,7 +96,7 @@ private:
             const cli::Parsed parsed = cli::parseArguments(cli::commands(), words);
             const Answer answer = cli::refuse(parsed.arguments, issues);
             ++judged_.runs;
-            demand(faultOfForm(words, answer), spelled(words));
+            demand(faultOfForm(parsed.arguments, answer), spelled(words));
             demand(faultOfWords(answer), spelled(words));
         }
     }
@@ -124,7 +120,7 @@ private:
         const Answer answer = cli::answer(englishPhrases(), parsed.arguments, reading);
         const double seconds = static_cast<double>(std::clock() - start) / CLOCKS_PER_SEC;
         demand(seconds > kHangs ? "takes " + std::to_string(seconds) + " s" : "", spelled(words));
-        demand(faultOfForm(words, answer), spelled(words));
+        demand(faultOfForm(parsed.arguments, answer), spelled(words));
         demand(faultOfWords(answer), spelled(words));
         agrees(words, answer);
     }
