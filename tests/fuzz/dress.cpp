@@ -145,12 +145,13 @@ std::vector<JointId> anyWalk(const Truss& truss, Random& random) {
         std::vector<JointId> next;
         for (const Member& member : truss.members) {
             const JointId other = member.a == walk.back() ? member.b : member.a;
-            const bool leads = member.a == walk.back() || member.b == walk.back();
-            if (leads && std::find(walk.begin(), walk.end(), other) == walk.end()) {
+            const bool ends = member.a == walk.back() || member.b == walk.back();
+            if (ends && std::find(walk.begin(), walk.end(), other) == walk.end()) {
                 next.push_back(other);
             }
         }
-        if (random.oneIn(60)) {
+        const bool leads = walk.size() > 1 || !next.empty();
+        if (random.oneIn(60) || !leads) {
             walk.push_back(anyJoint(truss, random)); // perhaps one that is there already
         } else if (!next.empty()) {
             walk.push_back(random.pick(next));
@@ -182,8 +183,10 @@ void dressLoads(Truss& truss, Random& random) {
     }
     if (!truss.members.empty() && random.oneIn(4)) {
         const Member& member = random.pick(truss.members);
-        truss.loads.push_back({MemberForce{member.b, member.a, random.decimal(0, 3, 4),
-                                           random.decimal(-4, 4, 2), random.decimal(-9, 9, 2)},
+        const double span = length(truss.joints[member.b.at()].at - truss.joints[member.a.at()].at);
+        const double at = random.oneIn(20) ? 3 : random.integer(0, 8) * (span / 8);
+        truss.loads.push_back({MemberForce{member.b, member.a, at, random.decimal(-4, 4, 2),
+                                           random.decimal(-9, 9, 2)},
                                random.pick(cases()),
                                {}});
     }

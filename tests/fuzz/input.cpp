@@ -14,7 +14,7 @@ namespace gusset::support {
 std::string inputOf(std::uint64_t seed) {
     Random random(seed);
     const Truss truss = grownModel(random);
-    switch (random.integer(0, 11)) {
+    switch (random.integer(0, 19)) {
     case 0:
         return "#" + writeLink(truss);
     case 1:

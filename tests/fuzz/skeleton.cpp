@@ -109,7 +109,7 @@ void setBeside(Truss& truss, Random& random) {
     Joint& moved = truss.joints[anyJoint(truss, random).at()];
     const Vec2 a = truss.joints[anyJoint(truss, random).at()].at;
     const Vec2 b = truss.joints[anyJoint(truss, random).at()].at;
-    const double share = random.oneIn(8) ? 0 : random.decimal(-1, 2, 4);
+    const double share = random.oneIn(9) ? 0 : random.decimal(-1, 2, 4) + 0.1;
     const double off =
         random.oneIn(5) ? 0 : random.decimal(-5, 5, 2) * powerOfTen(-random.integer(0, 14));
     const Vec2 along = b - a;
@@ -227,7 +227,7 @@ void loseParts(Truss& truss, Random& random) {
     case 6:
         return truss.loads.clear();
     case 7:
-        return twice(truss.members);
+        return random.oneIn(4) ? twice(truss.members) : drop(truss.members);
     default:
         joint(truss, nextLabel(truss), random.integer(-9, 9), random.integer(-9, 9)); // a stray one
     }

@@ -92,7 +92,7 @@ std::string withOtherTokens(std::string json, Random& random) {
         } else if (!tokens.lists.empty()) {
             const Piece list = random.pick(tokens.lists);
             const std::string text = json.substr(list.start, list.size);
-            replace(json, list, random.oneIn(2) ? text + "," + text : std::string("0"));
+            replace(json, list, random.oneIn(4) ? std::string("0") : text + "," + text);
         }
     }
     return json;
