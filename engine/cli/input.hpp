@@ -7,6 +7,8 @@
 
 namespace gusset::cli {
 
+[[nodiscard]] bool isPath(const std::string& input);
+// Faults of a path as such stand at it; those of what it holds at their place within.
 [[nodiscard]] Outcome<Reading> readInput(const std::string& input);
 
 } // namespace gusset::cli
