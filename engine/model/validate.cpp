@@ -1,6 +1,7 @@
 #include "model/validate.hpp"
 
 #include "core/tolerance.hpp"
+#include "model/characters.hpp"
 #include "model/findings.hpp"
 #include "model/member_index.hpp"
 #include "model/name_table.hpp"
@@ -16,7 +17,7 @@ namespace gusset {
 
 namespace {
 
-std::string quoted(const std::string& name) { return "\"" + name + "\""; }
+std::string quoted(std::string_view name) { return "\"" + std::string(name) + "\""; }
 
 class Examiner {
 public:
@@ -47,9 +48,9 @@ public:
     [[nodiscard]] Issues take() { return std::move(errors_); }
 
 private:
-    void error(IssueCode code, const Place& at, std::string says) {
+    void error(IssueCode code, const Place& at, std::string_view says) {
         if (errors_.size() < kMostIssues) {
-            errors_.push_back({code, at.text(), std::move(says)});
+            errors_.push_back({code, spelled(at.text()), spelled(says)});
         }
     }
 
@@ -70,13 +71,24 @@ private:
         }
     }
 
-    void checkText(const std::string& text, const Place& at) {
-        if (known_ || text.empty()) {
+    // The same case may be named again, but by the same characters.
+    void checkCase(const std::string& name, const Place& at) {
+        if (known_) {
             return;
         }
-        if (const auto fault = faultOfName(text, kLongestLabel)) {
+        if (name.empty()) {
+            cases_.add(kDefaultCase);
+        } else if (const auto fault = faultOfName(name, kLongestLabel)) {
             error(IssueCode::OutOfRange, at, "this name " + *fault);
+        } else if (const auto other = cases_.add(name); other && *other != name) {
+            lookAlike(name, *other, at);
         }
+    }
+
+    void lookAlike(std::string_view name, std::string_view other, const Place& at) {
+        error(IssueCode::Duplicate, at,
+              quoted(name) + " looks the same as " + quoted(other) +
+                  ", which is written in other characters: give each a name of its own");
     }
 
     // A name that other things refer to: there, sound, and the only one of its list.
@@ -87,7 +99,9 @@ private:
         if (const auto fault = faultOfName(name, kLongestLabel)) {
             error(name.empty() ? IssueCode::Missing : IssueCode::OutOfRange, at,
                   "this name " + *fault);
-        } else if (!taken.add(name)) {
+        } else if (const auto other = taken.add(name); other && *other != name) {
+            lookAlike(name, *other, at);
+        } else if (other) {
             error(IssueCode::Duplicate, at,
                   quoted(name) + " is there already: give each a name of its own");
         }
@@ -182,7 +196,7 @@ private:
     void checkLoads() {
         for (std::size_t i = 0; i < truss_.loads.size(); ++i) {
             const Place at = Place{nullptr, "loads"}.item(i);
-            checkText(truss_.loads[i].caseId, at.key("case"));
+            checkCase(truss_.loads[i].caseId, at.key("case"));
             std::visit([&](const auto& load) { checkLoad(load, at); }, truss_.loads[i].what);
         }
     }
@@ -300,7 +314,7 @@ private:
             checkName(combination.id, at.key("id"), ids);
             const Place factors = at.key("factors");
             for (const auto& [caseId, factor] : combination.factors) {
-                checkText(caseId, factors);
+                checkCase(caseId, factors.key(caseId));
                 checkNumber(factor, factors.key(caseId));
             }
         }
@@ -363,6 +377,7 @@ private:
     MemberIndex index_;
     NameTable materials_;
     NameTable sections_;
+    NameTable cases_;
     Issues errors_;
 };
 

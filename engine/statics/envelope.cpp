@@ -4,6 +4,8 @@
 #include "statics/analysis.hpp"
 #include "statics/bar_properties.hpp"
 
+#include <algorithm>
+
 namespace gusset {
 
 namespace {
@@ -23,8 +25,15 @@ Issues whyNot(const Analysis& analysis) {
     if (!analysis.faults.empty()) {
         return analysis.faults;
     }
-    return {{IssueCode::OutOfRange, "members",
+    return {{IssueCode::Unstable, "members",
              "the truss is a mechanism: it has no envelope before it is stable"}};
+}
+
+// As of a solution: a mechanism may be at rest under its loads, which says nothing without any.
+std::optional<Response> respondTo(const Analysis& analysis, const std::vector<Vec2>& loads) {
+    const bool isLoaded =
+        std::any_of(loads.begin(), loads.end(), [](Vec2 load) { return load != Vec2{}; });
+    return analysis.solvable || isLoaded ? respond(analysis, loads) : std::nullopt;
 }
 
 void widen(const std::vector<double>& forces, const LoadChoice& choice,
@@ -73,11 +82,15 @@ Outcome<std::vector<MemberEnvelope>> envelopeOf(const Truss& truss,
     std::vector<MemberEnvelope> envelope(truss.members.size());
     for (const LoadChoice& choice : choices) {
         const Analysis& analysis = choice.caseId.empty() ? all : loadsAlone;
-        if (!analysis.solvable) {
+        const std::optional<Response> response =
+            respondTo(analysis, jointLoads(truss, structure, choice));
+        if (!response) {
             return whyNot(analysis);
         }
-        const std::vector<Vec2> loads = jointLoads(truss, structure, choice);
-        widen(respond(analysis, loads)->found.forces, choice, envelope);
+        widen(response->found.forces, choice, envelope);
+    }
+    if (choices.empty() && !all.solvable) {
+        return whyNot(all);
     }
     return envelope;
 }

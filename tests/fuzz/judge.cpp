@@ -1,5 +1,6 @@
 #include "fuzz/judge.hpp"
 
+#include "cli/command_list.hpp"
 #include "cli/commands.hpp"
 #include "cli/input.hpp"
 #include "exchange/link.hpp"
