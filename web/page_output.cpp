@@ -1,5 +1,6 @@
 #include "page_output.hpp"
 
+#include "app/file_name.hpp"
 #include "board_picture.hpp"
 #include "exchange/json.hpp"
 #include "exchange/link.hpp"
@@ -10,20 +11,6 @@
 namespace gusset {
 
 namespace {
-
-std::string fileNameFor(const Truss& truss, std::string_view ending) {
-    std::string name;
-    for (const char c : truss.title) {
-        const bool plain =
-            (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9');
-        if (plain) {
-            name += c;
-        } else if (!name.empty() && name.back() != '-') {
-            name += '-';
-        }
-    }
-    return (name.empty() ? "truss" : name.substr(0, 60)).append(ending);
-}
 
 void sendLink(const Page& page, const PageRequests& requests) {
     const std::string link = writeLink(page.state.committed);
@@ -39,19 +26,19 @@ void sendLink(const Page& page, const PageRequests& requests) {
 void saveFiles(const Page& page, const PageRequests& requests) {
     const Truss& truss = page.state.committed;
     if (requests.saveFile) {
-        saveFile(fileNameFor(truss, ".json"), writeModel(truss));
+        saveFile(fileNameFor(truss.title, ".json"), writeModel(truss));
     }
     if (requests.saveCode && page.linkCode) {
-        saveFile(fileNameFor(truss, "-code.svg"), qrCodeSvg(*page.linkCode));
+        saveFile(fileNameFor(truss.title, "-code.svg"), qrCodeSvg(*page.linkCode));
     }
     if (requests.savePicture) {
-        saveFile(fileNameFor(truss, ".svg"), pictureOf(page));
+        saveFile(fileNameFor(truss.title, ".svg"), pictureOf(page));
     }
     if (requests.savePixels) {
-        savePicture(fileNameFor(truss, ".png"), pictureOf(page));
+        savePicture(fileNameFor(truss.title, ".png"), pictureOf(page));
     }
     if (requests.saveResults) {
-        saveFile(fileNameFor(truss, ".csv"), resultsCsv(page.state.truss, page.derived.solution));
+        saveFile(fileNameFor(truss.title, ".csv"), resultsCsv(page.state.truss, page.derived.solution));
     }
 }
 

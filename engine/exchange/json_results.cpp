@@ -56,8 +56,8 @@ public:
         if (!sentences_.inexact.empty()) {
             out_.text("inexact", sentences_.inexact);
         }
-        writeIssues("notes", solution_.notes);
-        writeIssues("errors", solution_.errors);
+        out_.issues("notes", solution_.notes);
+        out_.issues("errors", solution_.errors);
         out_.endObject();
         return out_.take() + "\n";
     }
@@ -223,21 +223,6 @@ private:
             if (i < sentences_.mechanisms.size()) {
                 out_.text("says", sentences_.mechanisms[i]);
             }
-            out_.endObject();
-        }
-        out_.endArray();
-    }
-
-    void writeIssues(std::string_view key, const Issues& issues) {
-        if (issues.empty()) {
-            return;
-        }
-        out_.key(key);
-        out_.beginArray();
-        for (const Issue& issue : issues) {
-            out_.beginObject();
-            out_.text("at", issue.at);
-            out_.text("says", issue.says);
             out_.endObject();
         }
         out_.endArray();

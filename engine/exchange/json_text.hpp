@@ -1,6 +1,7 @@
 #pragma once
 // Writes JSON text piece by piece.
 
+#include "core/outcome.hpp"
 #include "exchange/json.hpp"
 
 #include <string>
@@ -22,7 +23,7 @@ public:
     void endArray() { end(']'); }
 
     void key(std::string_view);
-    void text(std::string_view); // UTF-8
+    void text(std::string_view); // what is not UTF-8 in it becomes U+FFFD
     void number(double);         // shortest that reads back the same; precondition: finite
     void digits(std::string_view number);
     void boolean(bool);
@@ -33,6 +34,7 @@ public:
     void whole(std::string_view key, long value);
     void result(double); // to kResultDigits, 0 without a sign
     void result(std::string_view key, double value);
+    void issues(std::string_view key, const Issues&); // as a list; nothing when there are none
     void members(std::string_view objectText); // of "{…}", among the members written; "" has none
 
     // Precondition: everything that was begun has ended.

@@ -1,5 +1,7 @@
 #include "report/results_text.hpp"
 
+#include "core/utf8.hpp"
+#include "report/csv.hpp"
 #include "report/movement_text.hpp"
 #include "report/table.hpp"
 #include "report/trust_text.hpp"
@@ -189,7 +191,7 @@ std::string resultsText(const PhraseBook& book, const Truss& truss, const Soluti
 
 std::string resultsCsv(const Truss& truss, const Solution& solution) {
     const std::string unit = symbolOf(truss.units.force);
-    std::string text = "kind,name,force,sense,fx,fy,unit\r\n";
+    std::string text = csvHead("kind,name,force,sense,fx,fy,unit");
     for (std::size_t i = 0; solution.solved && i < truss.members.size(); ++i) {
         const MemberId member{static_cast<int>(i)};
         text += "member," + csvTextCell(memberName(truss, member)) + ',' +
@@ -227,11 +229,27 @@ std::string resultsHtml(const PhraseBook& book, const Truss& truss, const Soluti
     return html;
 }
 
+namespace {
+
+// Neither XML (1.0, production 2: Char) nor HTML takes controls, surrogates and noncharacters.
+bool isForMarkup(const Character& character) {
+    const char32_t code = character.code;
+    const bool control = (code < 0x20 && code != '\t' && code != '\n' && code != '\r') ||
+                         (code >= 0x7F && code < 0xA0);
+    const bool noncharacter = (code & 0xFFFEU) == 0xFFFEU || (code >= 0xFDD0 && code <= 0xFDEF);
+    return character.sound && !control && !noncharacter;
+}
+
+} // namespace
+
 std::string escapeHtml(std::string_view text) {
     std::string out;
     out.reserve(text.size());
-    for (const char c : text) {
-        switch (c) {
+    while (!text.empty()) {
+        const Character character = firstCharacter(text);
+        const std::string_view bytes = text.substr(0, character.bytes);
+        text.remove_prefix(character.bytes);
+        switch (character.code) {
         case '&':
             out += "&amp;";
             break;
@@ -248,25 +266,10 @@ std::string escapeHtml(std::string_view text) {
             out += "&#39;";
             break;
         default:
-            out += c;
+            out += isForMarkup(character) ? bytes : "\uFFFD";
         }
     }
     return out;
-}
-
-std::string csvTextCell(std::string_view text) {
-    // OWASP ASVS 4.0.3, 5.3.10: a spreadsheet runs a cell that starts with one of these.
-    const bool runs = !text.empty() && std::string_view("=+-@\t\r").find(text[0]) != text.npos;
-    std::string cell = runs ? "'" : "";
-    cell += text;
-    if (cell.find_first_of(",\"\r\n") == std::string::npos) {
-        return cell;
-    }
-    std::string quoted = "\"";
-    for (const char c : cell) {
-        quoted += c == '"' ? "\"\"" : std::string(1, c);
-    }
-    return quoted + '"';
 }
 
 } // namespace gusset

@@ -48,13 +48,11 @@ struct ReactionRow {
 [[nodiscard]] std::vector<std::string> verdict(const PhraseBook&, const Truss&, const Solution&);
 [[nodiscard]] std::string countingLine(const Solution&); // m + r = 7 + 3 = 10 = 2j
 [[nodiscard]] std::string resultsText(const PhraseBook&, const Truss&, const Solution&);
-// One table: kind, name, force, sense, fx, fy. Numbers to 12 significant digits, fewer where
-// rounding leaves fewer: a last row of the kind "figures" then says how many. ASCII, CRLF lines
-// (RFC 4180); text that a spreadsheet would run as a formula stands behind an apostrophe.
+// One table (report/csv): kind, name, force, sense, fx, fy. Numbers to 12 significant digits, fewer
+// where rounding leaves fewer: a last row of the kind "figures" then says how many. ASCII.
 [[nodiscard]] std::string resultsCsv(const Truss&, const Solution&);
 [[nodiscard]] std::string resultsHtml(const PhraseBook&, const Truss&,
-                                      const Solution&);  // tables, everything escaped
-[[nodiscard]] std::string escapeHtml(std::string_view);  // the only escaper
-[[nodiscard]] std::string csvTextCell(std::string_view); // for text, never for numbers
+                                      const Solution&); // tables, everything escaped
+[[nodiscard]] std::string escapeHtml(std::string_view); // the only escaper, for HTML and SVG alike
 
 } // namespace gusset

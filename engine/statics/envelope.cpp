@@ -4,6 +4,8 @@
 #include "statics/analysis.hpp"
 #include "statics/bar_properties.hpp"
 
+#include <algorithm>
+
 namespace gusset {
 
 namespace {
@@ -28,7 +30,14 @@ Issues whyNot(const Analysis& analysis) {
             ? "the truss is a mechanism: it has no envelope before it is stable"
             : "the truss is too close to a mechanism, or its stiffnesses differ too much, for its "
               "forces to be computed";
-    return {{IssueCode::OutOfRange, "members", says}};
+    return {{IssueCode::Unstable, "members", says}};
+}
+
+// As of a solution: a mechanism may be at rest under its loads, which says nothing without any.
+std::optional<Response> respondTo(const Analysis& analysis, const std::vector<Vec2>& loads) {
+    const bool isLoaded =
+        std::any_of(loads.begin(), loads.end(), [](Vec2 load) { return load != Vec2{}; });
+    return analysis.solvable || isLoaded ? respond(analysis, loads) : std::nullopt;
 }
 
 void widen(const std::vector<double>& forces, const LoadChoice& choice,
@@ -77,13 +86,15 @@ Outcome<std::vector<MemberEnvelope>> envelopeOf(const Truss& truss,
     std::vector<MemberEnvelope> envelope(truss.members.size());
     for (const LoadChoice& choice : choices) {
         const Analysis& analysis = choice.caseId.empty() ? all : loadsAlone;
-        const std::vector<Vec2> loads = jointLoads(truss, structure, choice);
         const std::optional<Response> response =
-            analysis.solvable ? respond(analysis, loads) : std::nullopt;
+            respondTo(analysis, jointLoads(truss, structure, choice));
         if (!response) {
             return whyNot(analysis);
         }
         widen(response->found.forces, choice, envelope);
+    }
+    if (choices.empty() && !all.solvable) {
+        return whyNot(all);
     }
     return envelope;
 }

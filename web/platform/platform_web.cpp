@@ -105,8 +105,9 @@ EM_JS(void, pageSetLook, (const char* theme, int length, int presenting), {
 EM_JS(void, pageCopyText, (const char* text, int length, const char* said, int saidLength), {
     Module['page'].copyText(UTF8ToString(text, length), UTF8ToString(said, saidLength));
 });
+// Byte for byte: as a string of JavaScript it would lose a byte order mark.
 EM_JS(void, pageSaveFile, (const char* name, int nameLength, const char* text, int length), {
-    Module['page'].saveFile(UTF8ToString(name, nameLength), UTF8ToString(text, length));
+    Module['page'].saveFile(UTF8ToString(name, nameLength), HEAPU8.slice(text, text + length));
 });
 EM_JS(void, pageSavePicture, (const char* name, int nameLength, const char* svg, int length), {
     Module['page'].savePicture(UTF8ToString(name, nameLength), UTF8ToString(svg, length));
