@@ -189,21 +189,27 @@ std::string resultsText(const PhraseBook& book, const Truss& truss, const Soluti
     return text;
 }
 
-std::string resultsCsv(const Truss& truss, const Solution& solution) {
+std::string resultsCsv(const Truss& truss, const Solution& solution, const ExactSolution& exact) {
     const std::string unit = symbolOf(truss.units.force);
-    std::string text = csvHead("kind,name,force,sense,fx,fy,unit");
+    std::string text = csvHead(exact.solved ? "kind,name,force,sense,fx,fy,unit,exact"
+                                            : "kind,name,force,sense,fx,fy,unit");
+    const auto end = [&](const std::string& surd) {
+        return unit + (exact.solved ? "," + csvTextCell(surd) : "") + "\r\n";
+    };
     for (std::size_t i = 0; solution.solved && i < truss.members.size(); ++i) {
         const MemberId member{static_cast<int>(i)};
         text += "member," + csvTextCell(memberName(truss, member)) + ',' +
                 csvNumber(truss, solution, inForceUnits(truss, solution, solution.forces[i])) +
-                ',' + namesOf(senseOf(solution, member)).inFiles + ",,," + unit + "\r\n";
+                ',' + namesOf(senseOf(solution, member)).inFiles + ",,," +
+                end(exact.solved ? textOf(exact.forces[i]) : "");
     }
     for (const ReactionRow& row : reactionRows(truss, solution)) {
         text += "reaction," + csvTextCell(row.name) + ",,," + csvNumber(truss, solution, row.fx) +
-                ',' + csvNumber(truss, solution, row.fy) + ',' + unit + "\r\n";
+                ',' + csvNumber(truss, solution, row.fy) + ',' + end("");
     }
     if (solution.solved && figuresLeft(solution) < kFileDigits) {
-        text += "figures," + std::to_string(figuresLeft(solution)) + ",,,,,\r\n";
+        text += "figures," + std::to_string(figuresLeft(solution)) + ",,,,," +
+                (exact.solved ? "," : "") + "\r\n";
     }
     return text;
 }

@@ -8,7 +8,6 @@
 #include <algorithm>
 #include <cassert>
 #include <cmath>
-#include <numeric>
 
 namespace gusset {
 
@@ -24,38 +23,6 @@ Issues whyNot(const Truss& truss, const Analysis& analysis) {
             : "the truss is too close to a mechanism, or its stiffnesses differ too much, for its "
               "forces to be computed";
     return {{IssueCode::Unstable, truss.members.empty() ? "joints" : "members", says}};
-}
-
-// Whether nothing can move but joints that no member meets: 2 ways each, less one a reaction. Two
-// reactions along one line count as two here, so that the answer may only err to "no".
-bool isStableButForLooseJoints(const Analysis& analysis) {
-    const Structure& structure = analysis.structure;
-    std::vector<int> freedoms(structure.joints.size(), 2);
-    for (const Restraint& restraint : structure.restraints) {
-        int& left = freedoms[restraint.joint.at()];
-        left = std::max(0, left - 1);
-    }
-    for (const Bar& bar : structure.bars) {
-        freedoms[static_cast<std::size_t>(bar.a)] = freedoms[static_cast<std::size_t>(bar.b)] = 0;
-    }
-    return std::accumulate(freedoms.begin(), freedoms.end(), 0) ==
-           analysis.equilibrium.counting.mechanisms;
-}
-
-// To a load on each of these joints in turn; nothing where one of them moves the truss.
-std::optional<std::vector<Response>> respondAtRest(const Analysis& analysis,
-                                                   const std::vector<JointId>& path) {
-    std::vector<Response> responses;
-    for (const JointId joint : path) {
-        std::vector<Vec2> loads(analysis.structure.joints.size());
-        loads[joint.at()] = {0, -1};
-        std::optional<Response> response = respond(analysis, loads);
-        if (!response) {
-            return std::nullopt;
-        }
-        responses.push_back(std::move(*response));
-    }
-    return responses;
 }
 
 double effectOf(const Structure& structure, const Response& response, const Effect& effect) {
@@ -151,21 +118,14 @@ Outcome<PathAnalysis> analysePath(const Truss& truss, const std::vector<JointId>
         return faults;
     }
     const Analysis analysis = analyse(truss, withoutStrains(structureOf(truss)));
-    PathAnalysis found{analysis.structure, path, {}, analysis.assumed, analysis.status};
+    std::vector<Response> responses;
     if (analysis.solvable) {
-        found.responses = respondToUnitLoads(analysis, path);
-        if (found.responses.empty()) {
-            return whyNot(truss, analysis);
-        }
-    } else {
-        auto atRest =
-            isStableButForLooseJoints(analysis) ? respondAtRest(analysis, path) : std::nullopt;
-        if (!atRest) {
-            return whyNot(truss, analysis);
-        }
-        found.responses = std::move(*atRest);
+        responses = respondToUnitLoads(analysis, path);
     }
-    return found;
+    if (responses.empty()) {
+        return whyNot(truss, analysis);
+    }
+    return PathAnalysis{analysis.structure, path, std::move(responses), analysis.assumed};
 }
 
 InfluenceLine influenceLine(const PathAnalysis& analysis, const Effect& effect) {

@@ -40,14 +40,12 @@ struct PathAnalysis {
     std::vector<JointId> path;
     std::vector<Response> responses; // a joint of the path each
     std::vector<Assumption> assumed; // as in Solution
-    Status status = Status::Invalid; // a mechanism: by joints alone that no member meets
 };
 // More of path joints times members than this is refused.
 inline constexpr std::size_t kLargestPath = 20'000'000;
 
-// Issues when the path has a fault or the truss can't be solved; joints that no member meets do not
-// hinder, as they have no part in it. The structure's strains are left out: an influence line is of
-// the load alone.
+// Issues when the path has a fault or the truss can't be solved. The structure's strains are left
+// out: an influence line is of the load alone.
 [[nodiscard]] Outcome<PathAnalysis> analysePath(const Truss&, const std::vector<JointId>& path);
 
 // Precondition: the responses have displacements if the effect is one.

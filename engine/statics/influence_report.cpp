@@ -68,7 +68,6 @@ Outcome<InfluenceReport> influenceReport(const Truss& truss, const PathAnalysis&
     report.path = analysis.path;
     report.line = influenceLine(analysis, effect);
     report.assumed = analysis.assumed;
-    report.status = analysis.status;
     for (const MovingLoad& load : truss.moving) {
         if (load.path == analysis.path) {
             report.moving.push_back(resultOf(truss, report.line, load));

@@ -24,7 +24,6 @@ struct InfluenceReport {
     std::vector<Surd> exact; // of the ordinates, or empty
     std::vector<MovingResult> moving;
     std::vector<Assumption> assumed;
-    Status status = Status::Invalid; // as in PathAnalysis
 };
 
 // How many of the model's units of the effect, per unit of force, one SI unit of an ordinate is.
