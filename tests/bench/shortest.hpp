@@ -6,14 +6,18 @@
 
 namespace gusset::bench {
 
+struct Patience {
+    int leastRuns = 5;
+    int leastMilliseconds = 300;
+};
+
 template <class Run>
-[[nodiscard]] double shortest(Run run) {
+[[nodiscard]] double shortest(Run run, Patience patience = {}) {
     using Clock = std::chrono::steady_clock;
-    constexpr int kLeastRuns = 5;
-    constexpr auto kLeastTime = std::chrono::milliseconds(300);
+    const auto least = std::chrono::milliseconds(patience.leastMilliseconds);
     double best = 1e300;
     const auto start = Clock::now();
-    for (int i = 0; i < kLeastRuns || Clock::now() - start < kLeastTime; ++i) {
+    for (int i = 0; i < patience.leastRuns || Clock::now() - start < least; ++i) {
         const auto begin = Clock::now();
         run();
         best =
