@@ -1,7 +1,7 @@
 // One cell of the table of growth: growth_bench FAMILY COMMAND MEMBERS prints the number of members
-// and the shortest time in milliseconds that the command takes on the family's truss of about that
-// size; without arguments it prints the names of all families, then of all commands. The table is
-// put together by growth_bench.mjs, which ends what takes too long.
+// and the shortest processor time in milliseconds that the command takes on the family's truss of
+// about that size; without arguments it prints the names of all families, then of all commands. The
+// table is put together by growth_bench.mjs, which ends what takes too long.
 
 #include "bench/shortest.hpp"
 #include "design/member_checks.hpp"
@@ -207,8 +207,8 @@ int main(int count, char** arguments) {
         given.working = workOut(given.truss, {}, given.solution);
     }
     bool answered = true;
-    const double micro = bench::shortest([&] { answered &= measured->run(given); },
-                                         {.leastRuns = 1, .leastMilliseconds = 20});
+    const double micro = bench::shortest<bench::ProcessorClock>(
+        [&] { answered &= measured->run(given); }, {.leastRuns = 1, .leastMilliseconds = 20});
     if (!answered) {
         std::fprintf(stderr, "%s %s: no answer\n", arguments[1], arguments[2]);
         return 1;
