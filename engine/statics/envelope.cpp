@@ -27,14 +27,38 @@ Issues whyNot(const Analysis& analysis) {
              "the truss is a mechanism: it has no envelope before it is stable"}};
 }
 
-void widen(const std::vector<double>& forces, const LoadChoice& choice,
+constexpr std::size_t kNone = static_cast<std::size_t>(-1);
+
+// Which choice gives each extreme, by its place: their names are copied in the end.
+struct Extremes {
+    std::vector<std::size_t> tension;
+    std::vector<std::size_t> compression;
+
+    explicit Extremes(std::size_t members) : tension(members, kNone), compression(members, kNone) {}
+};
+
+void widen(const std::vector<double>& forces, std::size_t choice, Extremes& by,
            std::vector<MemberEnvelope>& envelope) {
     for (std::size_t i = 0; i < forces.size(); ++i) {
         if (forces[i] > envelope[i].tension.force) {
-            envelope[i].tension = {forces[i], choice};
+            envelope[i].tension.force = forces[i];
+            by.tension[i] = choice;
         }
         if (forces[i] < envelope[i].compression.force) {
-            envelope[i].compression = {forces[i], choice};
+            envelope[i].compression.force = forces[i];
+            by.compression[i] = choice;
+        }
+    }
+}
+
+void nameChoices(const std::vector<LoadChoice>& choices, const Extremes& by,
+                 std::vector<MemberEnvelope>& envelope) {
+    for (std::size_t i = 0; i < envelope.size(); ++i) {
+        if (by.tension[i] != kNone) {
+            envelope[i].tension.choice = choices[by.tension[i]];
+        }
+        if (by.compression[i] != kNone) {
+            envelope[i].compression.choice = choices[by.compression[i]];
         }
     }
 }
@@ -70,15 +94,18 @@ Outcome<std::vector<MemberEnvelope>> envelopeOf(const Truss& truss,
     const Analysis all = analyse(truss, structure);
     const Analysis loadsAlone =
         hasStrains(structure) ? analyse(truss, withoutStrains(structure)) : all;
+    const LoadFactors factors(truss);
     std::vector<MemberEnvelope> envelope(truss.members.size());
-    for (const LoadChoice& choice : choices) {
-        const Analysis& analysis = choice.caseId.empty() ? all : loadsAlone;
+    Extremes by(envelope.size());
+    for (std::size_t i = 0; i < choices.size(); ++i) {
+        const Analysis& analysis = choices[i].caseId.empty() ? all : loadsAlone;
         if (!analysis.solvable) {
             return whyNot(analysis);
         }
-        const std::vector<Vec2> loads = jointLoads(truss, structure, choice);
-        widen(respond(analysis, loads)->found.forces, choice, envelope);
+        const std::vector<Vec2> loads = jointLoads(truss, structure, factors.under(choices[i]));
+        widen(respond(analysis, loads)->found.forces, i, by, envelope);
     }
+    nameChoices(choices, by, envelope);
     return envelope;
 }
 
