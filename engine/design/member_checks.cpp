@@ -168,8 +168,9 @@ MemberChecks checkMembers(const Truss& truss, const std::vector<MemberEnvelope>&
     const std::vector<MemberMake> makes = makesOf(truss);
     const Structure structure = structureOf(truss);
     std::vector<bool> bends(makes.size(), false);
+    const LoadFactors factors(truss);
     for (const LoadChoice& choice : choices) {
-        const std::vector<double> moments = bendingMoments(truss, structure, choice);
+        const std::vector<double> moments = bendingMoments(truss, structure, factors.under(choice));
         for (std::size_t i = 0; i < bends.size(); ++i) {
             bends[i] = bends[i] || bendsAt(moments, i);
         }

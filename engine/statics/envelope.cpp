@@ -40,14 +40,38 @@ std::optional<Response> respondTo(const Analysis& analysis, const std::vector<Ve
     return analysis.solvable || isLoaded ? respond(analysis, loads) : std::nullopt;
 }
 
-void widen(const std::vector<double>& forces, const LoadChoice& choice,
+constexpr std::size_t kNone = static_cast<std::size_t>(-1);
+
+// Which choice gives each extreme, by its place: their names are copied in the end.
+struct Extremes {
+    std::vector<std::size_t> tension;
+    std::vector<std::size_t> compression;
+
+    explicit Extremes(std::size_t members) : tension(members, kNone), compression(members, kNone) {}
+};
+
+void widen(const std::vector<double>& forces, std::size_t choice, Extremes& by,
            std::vector<MemberEnvelope>& envelope) {
     for (std::size_t i = 0; i < forces.size(); ++i) {
         if (forces[i] > envelope[i].tension.force) {
-            envelope[i].tension = {forces[i], choice};
+            envelope[i].tension.force = forces[i];
+            by.tension[i] = choice;
         }
         if (forces[i] < envelope[i].compression.force) {
-            envelope[i].compression = {forces[i], choice};
+            envelope[i].compression.force = forces[i];
+            by.compression[i] = choice;
+        }
+    }
+}
+
+void nameChoices(const std::vector<LoadChoice>& choices, const Extremes& by,
+                 std::vector<MemberEnvelope>& envelope) {
+    for (std::size_t i = 0; i < envelope.size(); ++i) {
+        if (by.tension[i] != kNone) {
+            envelope[i].tension.choice = choices[by.tension[i]];
+        }
+        if (by.compression[i] != kNone) {
+            envelope[i].compression.choice = choices[by.compression[i]];
         }
     }
 }
@@ -83,19 +107,22 @@ Outcome<std::vector<MemberEnvelope>> envelopeOf(const Truss& truss,
     const Analysis all = analyse(truss, structure);
     const Analysis loadsAlone =
         hasStrains(structure) ? analyse(truss, withoutStrains(structure)) : all;
+    const LoadFactors factors(truss);
     std::vector<MemberEnvelope> envelope(truss.members.size());
-    for (const LoadChoice& choice : choices) {
-        const Analysis& analysis = choice.caseId.empty() ? all : loadsAlone;
+    Extremes by(envelope.size());
+    for (std::size_t i = 0; i < choices.size(); ++i) {
+        const Analysis& analysis = choices[i].caseId.empty() ? all : loadsAlone;
         const std::optional<Response> response =
-            respondTo(analysis, jointLoads(truss, structure, choice));
+            respondTo(analysis, jointLoads(truss, structure, factors.under(choices[i])));
         if (!response) {
             return whyNot(analysis);
         }
-        widen(response->found.forces, choice, envelope);
+        widen(response->found.forces, i, by, envelope);
     }
     if (choices.empty() && !all.solvable) {
         return whyNot(all);
     }
+    nameChoices(choices, by, envelope);
     return envelope;
 }
 
