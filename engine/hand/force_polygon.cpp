@@ -265,7 +265,10 @@ ForcePolygon refused(PolygonRefusal refusal, std::vector<MemberId> members, Join
 } // namespace
 
 ForcePolygon forcePolygon(const Truss& truss, const LoadChoice& choice, const Solution& solution) {
-    const Working working = workOut(truss, choice, solution);
+    return forcePolygon(truss, workOut(truss, choice, solution));
+}
+
+ForcePolygon forcePolygon(const Truss& truss, const Working& working) {
     if (!working.complete) {
         return refused(PolygonRefusal::NoWorking, {}, {});
     }

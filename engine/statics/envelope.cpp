@@ -4,20 +4,12 @@
 #include "statics/analysis.hpp"
 #include "statics/bar_properties.hpp"
 
+#include <optional>
+#include <utility>
+
 namespace gusset {
 
 namespace {
-
-Issues faultsOf(const Truss& truss, const std::vector<LoadChoice>& choices) {
-    Issues faults = errorsOf(truss);
-    for (const LoadChoice& choice : choices) {
-        if (!faults.empty()) {
-            break;
-        }
-        faults = missingProperties(truss, choice);
-    }
-    return faults;
-}
 
 Issues whyNot(const Analysis& analysis) {
     if (!analysis.faults.empty()) {
@@ -61,25 +53,68 @@ std::vector<LoadChoice> envelopeChoices(const Truss& truss) {
     return truss.combinations.empty() ? caseChoices(truss) : combinationChoices(truss);
 }
 
-Outcome<std::vector<MemberEnvelope>> envelopeOf(const Truss& truss,
-                                                const std::vector<LoadChoice>& choices) {
-    if (const Issues faults = faultsOf(truss, choices); !faults.empty()) {
-        return faults;
-    }
-    const Structure structure = structureOf(truss);
-    const Analysis all = analyse(truss, structure);
-    const Analysis loadsAlone =
-        hasStrains(structure) ? analyse(truss, withoutStrains(structure)) : all;
-    std::vector<MemberEnvelope> envelope(truss.members.size());
-    for (const LoadChoice& choice : choices) {
-        const Analysis& analysis = choice.caseId.empty() ? all : loadsAlone;
-        if (!analysis.solvable) {
-            return whyNot(analysis);
+struct EnvelopeTask::State {
+    const Truss& truss;
+    std::vector<LoadChoice> choices;
+    Issues faults{};
+    std::size_t checked = 0; // choices
+    std::optional<Structure> structure{};
+    std::optional<Analysis> all{};
+    std::optional<Analysis> alone{}; // of the loads without strains, where there are some
+    std::vector<MemberEnvelope> envelope{};
+    std::size_t added = 0; // choices
+
+    void analyseOnce() {
+        structure = structureOf(truss);
+        all = analyse(truss, *structure);
+        if (hasStrains(*structure)) {
+            alone = analyse(truss, withoutStrains(*structure));
         }
-        const std::vector<Vec2> loads = jointLoads(truss, structure, choice);
+        envelope.resize(truss.members.size());
+    }
+    void add(const LoadChoice& choice) {
+        const Analysis& analysis = !choice.caseId.empty() && alone ? *alone : *all;
+        if (!analysis.solvable) {
+            faults = whyNot(analysis);
+            return;
+        }
+        const std::vector<Vec2> loads = jointLoads(truss, *structure, choice);
         widen(respond(analysis, loads)->found.forces, choice, envelope);
     }
-    return envelope;
+    bool advance() {
+        if (checked < choices.size()) {
+            faults = missingProperties(truss, choices[checked++]);
+        } else if (!all) {
+            analyseOnce();
+        } else if (added < choices.size()) {
+            add(choices[added++]);
+        }
+        return !faults.empty() || (all && added == choices.size());
+    }
+};
+
+EnvelopeTask::EnvelopeTask(const Truss& truss, std::vector<LoadChoice> choices)
+    : state_(new State{truss, std::move(choices), errorsOf(truss)}) {}
+
+EnvelopeTask::~EnvelopeTask() = default;
+EnvelopeTask::EnvelopeTask(EnvelopeTask&&) noexcept = default;
+EnvelopeTask& EnvelopeTask::operator=(EnvelopeTask&&) noexcept = default;
+
+bool EnvelopeTask::advance() { return !state_->faults.empty() || state_->advance(); }
+
+Progress EnvelopeTask::progress() const { return {state_->added, state_->choices.size()}; }
+
+Outcome<std::vector<MemberEnvelope>> EnvelopeTask::take() {
+    if (!state_->faults.empty()) {
+        return std::move(state_->faults);
+    }
+    return std::move(state_->envelope);
+}
+
+Outcome<std::vector<MemberEnvelope>> envelopeOf(const Truss& truss,
+                                                const std::vector<LoadChoice>& choices) {
+    EnvelopeTask task(truss, choices);
+    return runToEnd(task).take();
 }
 
 } // namespace gusset

@@ -268,6 +268,10 @@ void workingTab(PanelContext& context) {
         return;
     }
     pageOptions(context, page);
+    if (!isShown(context.state, context.derived.working)) {
+        progressOf(context, context.derived.jobs.working);
+        return;
+    }
     const int step = shownStep(context.state, context.derived);
     if (step < 0) {
         nothingToShow(context);
