@@ -107,7 +107,7 @@ JointId jointThatGives(const Sheet& sheet, const Symbol& symbol) {
     const Member& member = sheet.truss.members[symbol.member.at()];
     for (const JointId end : {member.a, member.b}) {
         const auto isolation = isolate(sheet, bodyOf(sheet, {end}), symbol);
-        if (isolation && difficulty(*isolation) <= 1 &&
+        if (isolation && difficulty(isolation->remark.kind) <= 1 &&
             isolation->equation.kind != EquationKind::SumMoments) {
             return end;
         }
