@@ -161,6 +161,7 @@ PageRequests runPanels(Page& page, const PageLayout& layout) {
                          .viewport = page.viewport,
                          .ui = page.ui,
                          .field = page.field,
+                         .heights = page.workingHeights,
                          .actions = actions,
                          .requests = requests,
                          .linkCode = page.linkCode,
@@ -173,6 +174,9 @@ PageRequests runPanels(Page& page, const PageLayout& layout) {
     boardMenu(context);
     if (!actions.empty()) {
         page.framesWanted = std::max(page.framesWanted, kFramesAfterChange);
+    }
+    if (requests.drawAgain) {
+        page.framesWanted = std::max(page.framesWanted, 2);
     }
     update(page.state, actions);
     return requests;

@@ -97,6 +97,7 @@ bool deriveWorking(const AppState& state, Derived& derived, Slice& slice) {
     derive(state, derived);
     const auto isNow = [&](const ShownWorking& shown) { return isShown(state, shown); };
     const auto begin = [&](const auto& shown) {
+        shown->serial = ++derived.jobs.workings;
         return workingJob(state, derived.solution, shown);
     };
     if (bringUpToDate(slice, derived.jobs.working, derived.working, isNow, begin)) {

@@ -33,6 +33,7 @@ struct Jobs {
     Making<EnvelopeShown> envelope;
     Making<ChecksShown> checks;
     Making<ShownWorking> working;
+    std::uint64_t workings = 0; // begun so far
 };
 
 struct Derived {

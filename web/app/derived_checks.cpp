@@ -33,7 +33,7 @@ bool isOf(const ChecksShown& shown, const AppState& state) {
 
 Job checksJob(const AppState& state, const Solution& solution,
               const std::shared_ptr<ChecksShown>& shown) {
-    const auto of = std::make_shared<const Checked>(state.truss, *state.book);
+    const auto of = std::make_shared<const Checked>(Checked{state.truss, *state.book});
     std::vector<LoadChoice> choices =
         solution.solved ? envelopeChoices(of->truss) : std::vector<LoadChoice>{};
     shown->revision = state.revision;

@@ -179,13 +179,16 @@ void makePolygon(Maker& maker) {
         shown.polygon = forcePolygon(given.truss, shown.working);
         shown.passages = {forcePolygonPassage(given.book, given.truss, shown.polygon)};
     });
-    maker.once(Phrase::JobPolygon, [](const Given& given, ShownWorking& shown) {
-        if (shown.polygon.refusal == PolygonRefusal::None) {
-            shown.spaces = spacesSketch(notationOf(given.book, given.truss, shown.working),
-                                        shown.polygon, SketchPaper::Column);
-        }
-        shown.working = {}; // the page has no steps but lines
-    });
+    maker.job.add(stageOf(
+        Phrase::JobPolygon,
+        [given = maker.given, shown = maker.shown] {
+            return SpacesSketchTask(notationOf(given->book, given->truss, shown->working),
+                                    shown->polygon, SketchPaper::Column);
+        },
+        [shown = maker.shown](SpacesSketchTask& task) {
+            shown->spaces = task.take();
+            shown->working = {}; // the page has no steps but lines
+        }));
 }
 
 int litLine(const AppState& state, const ForcePolygon& polygon) {
@@ -239,9 +242,10 @@ Job workingJob(const AppState& state, const Solution& solution,
     if (solution.status == Status::Invalid) {
         return {};
     }
-    Maker maker{state,
-                std::make_shared<const Given>(state.truss, state.choice, solution, *state.book),
-                shown};
+    Maker maker{
+        state,
+        std::make_shared<const Given>(Given{state.truss, state.choice, solution, *state.book}),
+        shown};
     make(maker);
     return std::move(maker.job);
 }

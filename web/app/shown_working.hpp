@@ -16,6 +16,7 @@
 namespace gusset {
 
 struct ShownWorking {
+    std::uint64_t serial = 0;   // tells it from all that were shown before
     std::uint64_t revision = 0; // of the state that it belongs to; 0: of none
     LoadChoice choice;
     WorkingPage page = WorkingPage::Truss;

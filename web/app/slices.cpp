@@ -6,8 +6,8 @@
 namespace gusset {
 
 Slice wholeSlice() {
-    constexpr std::chrono::microseconds kTimeStandsStill{0};
-    return {.left = std::chrono::microseconds::max(), .clock = [] { return kTimeStandsStill; }};
+    const auto timeStandsStill = [] { return std::chrono::microseconds{0}; };
+    return {.left = std::chrono::microseconds::max(), .clock = timeStandsStill};
 }
 
 bool Job::advance() {
