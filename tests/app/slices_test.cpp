@@ -210,9 +210,12 @@ TEST_CASE("in a drag with the working open each frame has the forces of the join
     const int joint = 4;
     const Vec2 from = placeOf(board, joint);
     board.act(SetSelection{});
+    board.alt = true; // does not snap: each step is another place
     board.down(from);
     for (int step = 1; step <= 12; ++step) {
+        const std::uint64_t before = board.state.revision;
         board.move(from + Vec2{0, 0.05 * step});
+        REQUIRE(board.state.revision > before);
         CHECK(frames.next(few()));
         REQUIRE(board.state.gesture.kind == GestureKind::MoveJoint);
         CHECK(board.derived.revision == board.state.revision);
