@@ -165,9 +165,9 @@ MemberChecks checkMembers(const Truss& truss, const Solution& solution, const Lo
 
 namespace {
 
-void addBends(const Truss& truss, const Structure& structure, const LoadChoice& choice,
+void addBends(const Truss& truss, const Structure& structure, const std::vector<double>& factors,
               std::vector<bool>& bends) {
-    const std::vector<double> moments = bendingMoments(truss, structure, choice);
+    const std::vector<double> moments = bendingMoments(truss, structure, factors);
     for (std::size_t i = 0; i < bends.size(); ++i) {
         bends[i] = bends[i] || bendsAt(moments, i);
     }
@@ -203,14 +203,15 @@ MemberChecks checkMembers(const Truss& truss, const std::vector<MemberEnvelope>&
                           const std::vector<LoadChoice>& choices) {
     const Structure structure = structureOf(truss);
     std::vector<bool> bends(truss.members.size(), false);
+    const LoadFactors factors(truss);
     for (const LoadChoice& choice : choices) {
-        addBends(truss, structure, choice, bends);
+        addBends(truss, structure, factors.under(choice), bends);
     }
     return checksOf(truss, structure, envelope, bends);
 }
 
 WorstChecksTask::WorstChecksTask(const Truss& truss, std::vector<LoadChoice> choices)
-    : truss_(truss), choices_(std::move(choices)), envelope_(truss, choices_) {}
+    : truss_(truss), choices_(std::move(choices)), factors_(truss), envelope_(truss, choices_) {}
 
 bool WorstChecksTask::advance() {
     if (!extremes_) {
@@ -225,7 +226,7 @@ bool WorstChecksTask::advance() {
         structure_ = structureOf(truss_);
         bends_.resize(truss_.members.size());
     } else if (bent_ < choices_.size()) {
-        addBends(truss_, structure_, choices_[bent_++], bends_);
+        addBends(truss_, structure_, factors_.under(choices_[bent_++]), bends_);
     } else {
         checks_ = checksOf(truss_, structure_, *extremes_, bends_);
         return true;

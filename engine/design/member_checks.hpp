@@ -83,6 +83,7 @@ public:
 private:
     const Truss& truss_;
     std::vector<LoadChoice> choices_;
+    LoadFactors factors_;
     EnvelopeTask envelope_;
     std::optional<std::vector<MemberEnvelope>> extremes_{}; // once the envelope is there
     Structure structure_{};

@@ -19,14 +19,38 @@ Issues whyNot(const Analysis& analysis) {
              "the truss is a mechanism: it has no envelope before it is stable"}};
 }
 
-void widen(const std::vector<double>& forces, const LoadChoice& choice,
+constexpr std::size_t kNone = static_cast<std::size_t>(-1);
+
+// Which choice gives each extreme, by its place: their names are copied in the end.
+struct Extremes {
+    std::vector<std::size_t> tension;
+    std::vector<std::size_t> compression;
+
+    explicit Extremes(std::size_t members) : tension(members, kNone), compression(members, kNone) {}
+};
+
+void widen(const std::vector<double>& forces, std::size_t choice, Extremes& by,
            std::vector<MemberEnvelope>& envelope) {
     for (std::size_t i = 0; i < forces.size(); ++i) {
         if (forces[i] > envelope[i].tension.force) {
-            envelope[i].tension = {forces[i], choice};
+            envelope[i].tension.force = forces[i];
+            by.tension[i] = choice;
         }
         if (forces[i] < envelope[i].compression.force) {
-            envelope[i].compression = {forces[i], choice};
+            envelope[i].compression.force = forces[i];
+            by.compression[i] = choice;
+        }
+    }
+}
+
+void nameChoices(const std::vector<LoadChoice>& choices, const Extremes& by,
+                 std::vector<MemberEnvelope>& envelope) {
+    for (std::size_t i = 0; i < envelope.size(); ++i) {
+        if (by.tension[i] != kNone) {
+            envelope[i].tension.choice = choices[by.tension[i]];
+        }
+        if (by.compression[i] != kNone) {
+            envelope[i].compression.choice = choices[by.compression[i]];
         }
     }
 }
@@ -58,10 +82,12 @@ struct EnvelopeTask::State {
     std::vector<LoadChoice> choices;
     Issues faults{};
     std::size_t checked = 0; // choices
+    LoadFactors factors;
     std::optional<Structure> structure{};
     std::optional<Analysis> all{};
     std::optional<Analysis> alone{}; // of the loads without strains, where there are some
     std::vector<MemberEnvelope> envelope{};
+    Extremes by;
     std::size_t added = 0; // choices
 
     void analyseOnce() {
@@ -72,14 +98,16 @@ struct EnvelopeTask::State {
         }
         envelope.resize(truss.members.size());
     }
-    void add(const LoadChoice& choice) {
-        const Analysis& analysis = !choice.caseId.empty() && alone ? *alone : *all;
+    void add(std::size_t choice) {
+        const bool onlyLoads = !choices[choice].caseId.empty();
+        const Analysis& analysis = onlyLoads && alone ? *alone : *all;
         if (!analysis.solvable) {
             faults = whyNot(analysis);
             return;
         }
-        const std::vector<Vec2> loads = jointLoads(truss, *structure, choice);
-        widen(respond(analysis, loads)->found.forces, choice, envelope);
+        const std::vector<Vec2> loads =
+            jointLoads(truss, *structure, factors.under(choices[choice]));
+        widen(respond(analysis, loads)->found.forces, choice, by, envelope);
     }
     bool advance() {
         if (checked < choices.size()) {
@@ -87,14 +115,18 @@ struct EnvelopeTask::State {
         } else if (!all) {
             analyseOnce();
         } else if (added < choices.size()) {
-            add(choices[added++]);
+            add(added++);
         }
         return !faults.empty() || (all && added == choices.size());
     }
 };
 
 EnvelopeTask::EnvelopeTask(const Truss& truss, std::vector<LoadChoice> choices)
-    : state_(new State{truss, std::move(choices), errorsOf(truss)}) {}
+    : state_(new State{.truss = truss,
+                       .choices = std::move(choices),
+                       .faults = errorsOf(truss),
+                       .factors = LoadFactors(truss),
+                       .by = Extremes(truss.members.size())}) {}
 
 EnvelopeTask::~EnvelopeTask() = default;
 EnvelopeTask::EnvelopeTask(EnvelopeTask&&) noexcept = default;
@@ -108,6 +140,7 @@ Outcome<std::vector<MemberEnvelope>> EnvelopeTask::take() {
     if (!state_->faults.empty()) {
         return std::move(state_->faults);
     }
+    nameChoices(state_->choices, state_->by, state_->envelope);
     return std::move(state_->envelope);
 }
 

@@ -76,7 +76,7 @@ Given givenFor(const Truss& truss) {
     for (int i = 0; i < 4; ++i) {
         given.train.axles.push_back({1.5 * i, -50, {}});
     }
-    given.train.uniform = MovingUniform{-5, {}, {}};
+    given.train.uniform = MovingUniform{-5, 10, {}};
     given.json = writeModel(truss);
     return given;
 }
