@@ -267,7 +267,10 @@ async function start() {
         wake();
     });
     const twin = createTwin({
-        wantWorking: (wanted) => { program?._gussetWorkingInTwin(page, wanted ? 1 : 0); wake(); },
+        wantWorking: (wanted, { atOnce = false } = {}) => {
+            program?._gussetWorkingInTwin(page, wanted ? (atOnce ? 2 : 1) : 0);
+            wake();
+        },
         drawNow: () => program && drawNow(),
         fieldDone: (key, text) => fieldDone(key, text, 0),
     });

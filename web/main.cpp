@@ -74,8 +74,10 @@ EMSCRIPTEN_KEEPALIVE void gussetContextRestored(gusset::Page* page) {
     }
 }
 
+// 0: not wanted; 1: when it is ready; 2: whole in the next frame.
 EMSCRIPTEN_KEEPALIVE void gussetWorkingInTwin(gusset::Page* page, int wanted) {
     page->workingInTwin = wanted != 0;
+    page->workingAtOnce = wanted == 2;
 }
 
 EMSCRIPTEN_KEEPALIVE void gussetLeave(gusset::Page* page) { gusset::storeBeforeLeaving(*page); }

@@ -13,6 +13,7 @@
 #include "platform/panel_pointer.hpp"
 #include "platform/platform.hpp"
 #include "render/renderer.hpp"
+#include "ui/heights.hpp"
 #include "ui/theme.hpp"
 
 #include <cstdint>
@@ -38,6 +39,7 @@ struct Page {
     Derived derived;
     Viewport viewport;
     FieldHost field;
+    Heights workingHeights;
 
     std::optional<Renderer> renderer; // none: no WebGL2
     Ui ui;
@@ -58,7 +60,10 @@ struct Page {
     double lastFrame = 0; // s
 
     bool workingInTwin = false;
-    bool twinHasWorking = false;
+    bool workingAtOnce = false; // in the next frame, whole: it is about to be printed
+    bool twinWantsWorking = false;
+    bool twinHasWorking = false;      // which may come later
+    std::uint64_t frameRevision = 0;  // of the state at the end of the last frame
     std::string movingInTwin;         // envelope or influence line, as the page's tables have it
     std::string saidReading;          // of the influence line
     std::uint64_t twinRevision = 0;   // what the page's tables show

@@ -33,9 +33,9 @@ bool allThrough(const Sheet& sheet, const std::vector<Acting>& forces, Vec2 poin
                        [&](const Acting& force) { return passesThrough(sheet, force, point); });
 }
 
-// Whether the moments about the point, as they are written, give the unknown. Far from the truss, or
-// beside a joint that is very far, a line that misses the centre may still turn about it with no arm
-// worth writing.
+// Whether the moments about the point, as they are written, give the unknown. Far from the truss,
+// or beside a joint that is very far, a line that misses the centre may still turn about it with no
+// arm worth writing.
 bool givesAlone(const Sheet& sheet, const Body& body, Vec2 point, const Symbol& symbol) {
     const Equation equation =
         momentsAbout(sheet, {.unknowns = body.unknowns}, point, {}); // loads leave it as it is

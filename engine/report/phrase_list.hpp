@@ -379,7 +379,20 @@ enum class Phrase {
     // Around the results in the notebook.
     LettersExplained,
     AxleExplained,
-    WorkingOutExact,
+    // What long calculations are doing.
+    JobCounted, // {what} {done} {all}
+    JobAtWork,  // {what}
+    JobWaits,
+    JobWorking,
+    JobShortest,
+    JobSteps,
+    JobPolygon,
+    JobReleases,
+    JobLoads,
+    JobMembers,
+    JobPlaces,
+    JobTable,
+    JobExact,
     LongFraction,
     HeadReactions,
     HeadForces,
