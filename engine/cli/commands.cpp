@@ -290,11 +290,11 @@ Answer answerCheck(const PhraseBook& book, const Arguments& arguments, const Rea
 }
 
 Answer answerLink(const Reading& reading) {
-    const std::string link = writeLink(reading.truss);
-    if (const Outcome<Reading> back = readLink(link); !back) {
-        return {Exit::BadInput, {}, back.issues()}; // too large for a link: it would not open
+    const Outcome<std::string> link = openableLink(reading.truss);
+    if (!link) {
+        return {Exit::BadInput, {}, link.issues()};
     }
-    return {Exit::Answered, "#" + link + "\n", {}};
+    return {Exit::Answered, "#" + link.value() + "\n", {}};
 }
 
 } // namespace
