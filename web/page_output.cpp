@@ -1,10 +1,11 @@
 #include "page_output.hpp"
 
+#include "app/update.hpp"
 #include "board_picture.hpp"
 #include "exchange/json.hpp"
-#include "exchange/link.hpp"
 #include "report/results_text.hpp"
 
+#include <algorithm>
 #include <string>
 
 namespace gusset {
@@ -25,10 +26,15 @@ std::string fileNameFor(const Truss& truss, std::string_view ending) {
     return (name.empty() ? "truss" : name.substr(0, 60)).append(ending);
 }
 
-void sendLink(const Page& page, const PageRequests& requests) {
-    const std::string link = writeLink(page.state.committed);
-    const std::string address = page.address + "#" + link;
-    setAddress(link);
+void sendLink(Page& page, const PageRequests& requests) {
+    deriveLink(page.state, page.derived);
+    if (page.derived.link.empty()) {
+        update(page.state, {Say{MessageKind::Problem, page.derived.linkFault}});
+        page.framesWanted = std::max(page.framesWanted, 2);
+        return;
+    }
+    const std::string address = page.address + "#" + page.derived.link;
+    setAddress(page.derived.link);
     if (requests.copyLink) {
         copyText(address, "Link copied.");
     } else {
@@ -57,7 +63,7 @@ void saveFiles(const Page& page, const PageRequests& requests) {
 
 } // namespace
 
-void carryOut(const Page& page, const PageRequests& requests) {
+void carryOut(Page& page, const PageRequests& requests) {
     if (requests.copyLink || requests.shareLink) {
         sendLink(page, requests);
     }
