@@ -8,6 +8,7 @@
 #include "canvas/movement.hpp"
 #include "demo.hpp"
 #include "exchange/json.hpp"
+#include "exchange/link.hpp"
 #include "page_input.hpp"
 #include "page_output.hpp"
 #include "panels/panels.hpp"
@@ -19,6 +20,7 @@
 #include <algorithm>
 #include <array>
 #include <chrono>
+#include <cstdlib>
 #include <utility>
 
 namespace gusset {
@@ -95,13 +97,24 @@ bool deriveResults(Page& page, Slice& slice) {
 }
 
 void refreshLinkCode(Page& page) {
-    if (page.linkCodeRevision != page.derived.linkRevision) {
-        page.linkCodeRevision = page.derived.linkRevision;
-        page.linkCode = qrCodeOf(page.address + "#" + page.derived.link);
+    if (page.codedLink != page.derived.link) {
+        page.codedLink = page.derived.link;
+        page.linkCode = page.derived.link.empty()
+                            ? std::nullopt
+                            : qrCodeOf(page.address + "#" + page.derived.link);
+    }
+}
+
+// As a fault in a calculation does.
+void failInTest(const Page& page) {
+    if (!page.fatal.empty() &&
+        writeModel(page.state.truss, Layout::Compact).find(page.fatal) != std::string::npos) {
+        std::abort();
     }
 }
 
 void deriveAll(Page& page, Slice& slice) {
+    failInTest(page);
     derive(page.state, page.derived);
     bool more = deriveResults(page, slice);
     if (tabIsOnScreen(page.state, NotebookTab::Share)) {
@@ -210,9 +223,7 @@ void placeField(Page& page) {
 // As soon as a change is more than a gesture in hand, and before the frame that shows it is on the
 // screen.
 void store(Page& page) {
-    if (storeWork(writeSession(page.state))) {
-        setAddress({}); // a link in it is not what is on the board any more
-    } else if (!page.state.unsavedNote) {
+    if (!storeWork(writeSession(page.state)) && !page.state.unsavedNote) {
         page.state.unsavedNote = true;
         update(page.state, {Say{MessageKind::Problem,
                                 "This browser keeps nothing for this page (its storage is full or "
@@ -220,6 +231,20 @@ void store(Page& page) {
     }
     page.storedRevision = page.state.revision;
     page.boardIsStored = true;
+}
+
+bool sameLoads(const LoadChoice& one, const LoadChoice& other) {
+    return one.caseId == other.caseId && one.combinationId == other.combinationId;
+}
+
+// The scripts wait until the board rests before they ask for the link (addressFor).
+void followWithAddress(Page& page) {
+    if (page.addressRevision != page.state.revision ||
+        !sameLoads(page.addressLoads, page.state.choice)) {
+        page.addressRevision = page.state.revision;
+        page.addressLoads = page.state.choice;
+        addressIsBehind();
+    }
 }
 
 void refreshTwin(Page& page) {
@@ -326,8 +351,46 @@ void putFirstBoard(Page& page, std::string_view newer, std::string_view older) {
         Outcome<Reading> demo =
             readModel({reinterpret_cast<const char*>(bytes.data()), bytes.size()});
         page.state = startWith(demo ? std::move(demo).value().truss : Truss{});
+        page.addressRevision = page.state.revision; // whoever only looks keeps the plain address
     }
     page.storedRevision = page.state.revision;
+}
+
+void putBoardBack(Page& page, std::string_view newer, std::string_view older, Return how) {
+    if (how == Return::Empty) {
+        page.state = startWith({});
+    } else {
+        putFirstBoard(page, newer, older);
+    }
+    if (how == Return::BeforeLastStep) {
+        update(page.state, {Undo{}});
+    }
+    page.state.notebook.tab = NotebookTab::Model;
+    page.state.view.memberFigure = MemberFigure::Force;
+    page.state.view.showMovement = false;
+    page.storedRevision = page.state.revision; // until it is changed here
+    page.addressRevision = 0;
+}
+
+bool takeAddress(Page& page, std::string_view link) {
+    if (!isOnBoard(page.state, link)) {
+        return false;
+    }
+    if (const Outcome<LoadChoice> loads = linkedLoads(link, page.state.committed)) {
+        update(page.state, {SetChoice{loads.value()}});
+    }
+    return true;
+}
+
+std::string addressFor(Page& page, std::string_view current) {
+    if (isOnBoard(page.state, current)) {
+        const Outcome<LoadChoice> loads = linkedLoads(current, page.state.committed);
+        if (loads && sameLoads(loads.value(), page.state.choice)) {
+            return std::string(current);
+        }
+    }
+    deriveLink(page.state, page.derived);
+    return page.derived.link;
 }
 
 void runFrame(Page& page, const Canvas& canvas, double now) {
@@ -348,6 +411,9 @@ void runFrame(Page& page, const Canvas& canvas, double now) {
     }
     if (page.state.revision != page.storedRevision && !inGesture(page.state)) {
         store(page);
+    }
+    if (!inGesture(page.state)) {
+        followWithAddress(page);
     }
     refreshPageLook(page);
     refreshTwin(page);

@@ -254,11 +254,11 @@ Answer withNotes(Answer answer, const Reading& reading) {
 }
 
 Answer answerLink(const Reading& reading) {
-    const std::string link = writeLink(reading.truss);
-    if (const Outcome<Reading> back = readLink(link); !back) {
-        return {Exit::BadInput, {}, back.issues()}; // too large for a link: it would not open
+    const Outcome<std::string> link = openableLink(reading.truss);
+    if (!link) {
+        return {Exit::BadInput, {}, link.issues()};
     }
-    return {Exit::Answered, "#" + link + "\n", {}};
+    return {Exit::Answered, "#" + link.value() + "\n", {}};
 }
 
 Answer answerOf(const PhraseBook& book, const Arguments& arguments, const Reading& reading) {

@@ -108,10 +108,14 @@ bool deriveWorking(const AppState& state, Derived& derived, Slice& slice) {
 }
 
 void deriveLink(const AppState& state, Derived& derived) {
-    if (derived.linkRevision != state.revision) {
-        derived.link = writeLink(state.committed);
-        derived.linkRevision = state.revision;
+    if (derived.linkRevision == state.revision && sameChoice(derived.linkLoads, state.choice)) {
+        return;
     }
+    const Outcome<std::string> link = openableLink(state.committed, state.choice);
+    derived.link = link ? link.value() : "";
+    derived.linkFault = link ? "" : "The link " + link.issues().front().says + ".";
+    derived.linkRevision = state.revision;
+    derived.linkLoads = state.choice;
 }
 
 int shownStep(const AppState& state, const Derived& derived) {

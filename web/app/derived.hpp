@@ -63,7 +63,9 @@ struct Derived {
     Jobs jobs; // at work on these
 
     std::uint64_t linkRevision = 0;
-    std::string link; // of the committed model, without '#'
+    LoadChoice linkLoads;
+    std::string link;      // of the committed model and the loads looked at, without '#'; or empty,
+    std::string linkFault; // and a sentence on why there is none
 };
 
 // Solution and rows; cheap when nothing changed. Call once a frame after update.
