@@ -226,8 +226,9 @@ TEST_CASE("What can be written as a link can be read, at the limit of both") {
     Truss large;
     support::Random random(7);
     const auto grow = [&] {
-        large.joints.push_back(
-            {"", {random.decimal(-1e3, 1e3, 1000000), random.decimal(-1e3, 1e3, 1000000)}});
+        large.joints.emplace_back();
+        large.joints.back().at = {random.decimal(-1e3, 1e3, 1000000),
+                                  random.decimal(-1e3, 1e3, 1000000)};
         large.joints.back().label = "J" + std::to_string(large.joints.size());
     };
     while (writeLink(large).size() <= kLargestLink) {
