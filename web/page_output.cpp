@@ -38,7 +38,8 @@ void saveFiles(const Page& page, const PageRequests& requests) {
         savePicture(fileNameFor(truss.title, ".png"), pictureOf(page));
     }
     if (requests.saveResults) {
-        saveFile(fileNameFor(truss.title, ".csv"), resultsCsv(page.state.truss, page.derived.solution));
+        saveFile(fileNameFor(truss.title, ".csv"),
+                 resultsCsv(page.state.truss, page.derived.solution));
     }
 }
 
