@@ -14,6 +14,7 @@
 #include "report/results_text.hpp"
 #include "report/sketch_svg.hpp"
 #include "report/solution_text.hpp"
+#include "report/trust_text.hpp"
 #include "report/unit_load_text.hpp"
 #include "report/working_text.hpp"
 #include "statics/solution.hpp"

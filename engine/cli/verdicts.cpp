@@ -4,6 +4,7 @@
 #include "report/movement_text.hpp"
 #include "report/results_text.hpp"
 #include "report/solution_text.hpp"
+#include "report/trust_text.hpp"
 
 #include <algorithm>
 
@@ -55,7 +56,8 @@ Exit exitOf(const Issues& issues) {
 std::string solutionJson(const PhraseBook& book, const Truss& truss, const Solution& solution,
                          const ExactSolution& exact) {
     ResultSentences sentences{.assumed = assumptionSentences(book, solution.assumed),
-                              .inexact = inexactSentence(book, truss, exact.whyNot)};
+                              .inexact = inexactSentence(book, truss, exact.whyNot),
+                              .warnings = trustSentences(book, truss, solution)};
     for (const Mechanism& mechanism : solution.mechanisms) {
         sentences.mechanisms.push_back(mechanismSentence(book, truss, mechanism));
     }

@@ -66,8 +66,9 @@ void JsonText::whole(std::string_view name, long value) {
 }
 
 void JsonText::result(double value) {
-    constexpr int kDigits = 12;
-    digits(value == 0 ? "0" : significantNumber(value, kDigits));
+    digits(value == 0             ? "0"
+           : std::isfinite(value) ? significantNumber(value, kResultDigits)
+                                  : "null"); // JSON has no word for it
 }
 
 void JsonText::result(std::string_view name, double value) {

@@ -310,6 +310,11 @@ ForceMethod forceMethod(const Truss& truss, const LoadChoice& choice, const Solu
     if (method.end != ForceMethodEnd::Complete) {
         return method;
     }
+    if (truss.members.empty()) { // joints on supports alone
+        method.end = ForceMethodEnd::Unstrained;
+        method.shared = truss.supports.front().joint;
+        return method;
+    }
     const Truss strained = strainedAs(truss, choice);
     Given given{strained, structureOf(strained), jointLoads(truss, choice)};
     for (Vec2& load : given.loads) {

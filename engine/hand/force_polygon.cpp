@@ -265,6 +265,9 @@ ForcePolygon refused(PolygonRefusal refusal, std::vector<MemberId> members, Join
 } // namespace
 
 ForcePolygon forcePolygon(const Truss& truss, const LoadChoice& choice, const Solution& solution) {
+    if (truss.members.empty()) {
+        return refused(PolygonRefusal::NoMember, {}, {});
+    }
     const Working working = workOut(truss, choice, solution);
     if (!working.complete) {
         return refused(PolygonRefusal::NoWorking, {}, {});

@@ -32,6 +32,7 @@ struct PolygonLine {
 
 enum class PolygonRefusal {
     None,
+    NoMember,        // there is nothing to draw
     NoWorking,       // equilibrium alone does not give the forces
     CrossingMembers, // members: these two cross without a joint
     NotConnected,    // joint: no member ties it to the rest

@@ -32,6 +32,21 @@ bool allThrough(const Sheet& sheet, const std::vector<Acting>& forces, Vec2 poin
                        [&](const Acting& force) { return passesThrough(sheet, force, point); });
 }
 
+// Whether the equation, as it is written, gives the unknown. Far from the truss, or beside a joint
+// that is very far, a line that misses the centre may still turn about it with no arm worth
+// writing.
+bool givesAlone(const Equation& equation, const Symbol& symbol) {
+    const auto unknowns = unknownsOf(equation);
+    if (unknowns.size() != 1 || !(unknowns.front() == symbol)) {
+        return false;
+    }
+    double largest = 0; // of the parts that make up its coefficient
+    for (const Term& term : equation.terms) {
+        largest = std::max(largest, std::fabs(coefficientOf({.terms = {term}}, symbol)));
+    }
+    return std::fabs(coefficientOf(equation, symbol)) > kCancelled * largest;
+}
+
 std::vector<Symbol> symbolsOf(const std::vector<Acting>& forces) {
     std::vector<Symbol> symbols;
     for (const Acting& force : forces) {
@@ -76,6 +91,9 @@ std::optional<Isolation> aboutJoint(const Sheet& sheet, const Body& body, const 
             continue;
         }
         Equation equation = momentsAbout(sheet, body, point, joint);
+        if (!givesAlone(equation, symbol)) {
+            continue;
+        }
         if (!best || equation.terms.size() < best->equation.terms.size()) {
             best = Isolation{symbol,
                              equation,
@@ -130,8 +148,12 @@ std::optional<Isolation> aboutPointOffTruss(const Sheet& sheet, const Body& body
         passesThrough(sheet, actingOf(body, symbol), *point)) {
         return std::nullopt;
     }
+    Equation equation = momentsAbout(sheet, body, *point, {});
+    if (!givesAlone(equation, symbol)) {
+        return std::nullopt;
+    }
     return Isolation{symbol,
-                     momentsAbout(sheet, body, *point, {}),
+                     std::move(equation),
                      {.kind = RemarkKind::CentreOffTruss,
                       .joint = nearestJoint(sheet, *point),
                       .symbols = symbolsOf(others),

@@ -60,7 +60,8 @@ RemarkKind countRemark(const Solution& solution) {
 void writeCounting(Sheet& sheet, const Solution& solution) {
     Step step;
     step.kind = StepKind::Counting;
-    step.remarks.push_back({.kind = countRemark(solution)});
+    step.remarks.push_back(
+        {.kind = sheet.truss.joints.empty() ? RemarkKind::NothingDrawn : countRemark(solution)});
     sheet.steps.push_back(step);
 }
 
@@ -125,7 +126,7 @@ Working workOut(const Truss& truss, const LoadChoice& choice, const Solution& so
     }
     Sheet sheet = makeSheet(truss, choice);
     writeCounting(sheet, solution);
-    if (solution.solved && solution.counting.redundants == 0) {
+    if (solution.solved && solution.counting.redundants == 0 && !truss.joints.empty()) {
         if (sheet.scale == 0) {
             writeNothingActs(sheet);
         } else {

@@ -107,6 +107,15 @@ private:
         }
     }
 
+    void checkSize(std::optional<double> value, const Place& at) {
+        if (!value) {
+            return;
+        }
+        if (const auto fault = faultOfSize(*value)) {
+            error(IssueCode::OutOfRange, at, *fault);
+        }
+    }
+
     bool checkJoint(JointId joint, const Place& at) {
         if (!joint.valid() || joint.at() >= truss_.joints.size()) {
             error(IssueCode::UnknownName, at, "there is no such joint");
@@ -254,9 +263,9 @@ private:
             const Material& material = truss_.materials[i];
             const Place at = Place{nullptr, "materials"}.item(i);
             checkName(material.id, at.key("id"), materials_);
-            checkPositive(material.E, at.key("E"));
-            checkPositive(material.strength, at.key("strength"));
-            checkPositive(material.density, at.key("density"));
+            checkSize(material.E, at.key("E"));
+            checkSize(material.strength, at.key("strength"));
+            checkSize(material.density, at.key("density"));
             checkNumber(material.alpha.value_or(0), at.key("alpha"));
         }
     }
@@ -270,8 +279,8 @@ private:
                 error(IssueCode::UnknownName, at.key("material"),
                       "no material " + quoted(section.material) + ": add it under \"materials\"");
             }
-            checkPositive(section.area, at.key("A"));
-            checkPositive(section.radius, at.key("r"));
+            checkSize(section.area, at.key("A"));
+            checkSize(section.radius, at.key("r"));
             checkShape(section, at);
         }
     }

@@ -38,6 +38,14 @@ enum class Phrase {
     LargestCompression,
     AllForcesZero,
     NotAccurate,
+    StiffnessesDiffer,        // {member} {times}
+    StandsOut,                // {member} {times}
+    CloseToMechanism,         // {joint} {times} {member}
+    CloseToMechanismReaction, // {joint} {times}
+    BarelyHeld,               // {joint} {times}
+    FiguresLeft,              // {n}
+    Residual,                 // {residual} {error}
+    ResidualNone,             // {error}
 
     // Tables.
     MemberForcesCaption, // {unit}

@@ -205,7 +205,7 @@ std::string stepTitle(const Notation& notation, const Step& step) {
 
 std::vector<WorkingLine> renderStep(const Notation& notation, const Step& step) {
     Lines lines;
-    if (step.kind == StepKind::Counting) {
+    if (step.kind == StepKind::Counting && !notation.truss.joints.empty()) {
         sentence(lines, countLine(notation));
         formula(lines, LineRole::Equation, countingFormula(notation));
     }

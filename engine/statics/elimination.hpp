@@ -232,6 +232,10 @@ private:
         }
         for (const SparseEntry<Scalar>& entry : row(i)) {
             forget(entry.index, i);
+            if (Rule::sizeOf(entry.value) > factors_.rest) {
+                factors_.rest = Rule::sizeOf(entry.value);
+                factors_.restRow = i;
+            }
         }
         rows_.clear(i);
         search_.rows.remove(i);

@@ -25,8 +25,12 @@ Issues whyNot(const Analysis& analysis) {
     if (!analysis.faults.empty()) {
         return analysis.faults;
     }
-    return {{IssueCode::Unstable, "members",
-             "the truss is a mechanism: it has no envelope before it is stable"}};
+    const char* says =
+        analysis.status == Status::Mechanism
+            ? "the truss is a mechanism: it has no envelope before it is stable"
+            : "the truss is too close to a mechanism, or its stiffnesses differ too much, for its "
+              "forces to be computed";
+    return {{IssueCode::Unstable, "members", says}};
 }
 
 // As of a solution: a mechanism may be at rest under its loads, which says nothing without any.

@@ -20,7 +20,8 @@ Issues whyNot(const Truss& truss, const Analysis& analysis) {
     const char* says =
         analysis.status == Status::Mechanism
             ? "the truss is a mechanism: it has no influence lines before it is stable"
-            : "the truss is too close to a mechanism to be solved";
+            : "the truss is too close to a mechanism, or its stiffnesses differ too much, for its "
+              "forces to be computed";
     return {{IssueCode::Unstable, truss.members.empty() ? "joints" : "members", says}};
 }
 
@@ -117,11 +118,14 @@ Outcome<PathAnalysis> analysePath(const Truss& truss, const std::vector<JointId>
         return faults;
     }
     const Analysis analysis = analyse(truss, withoutStrains(structureOf(truss)));
-    if (!analysis.solvable) {
+    std::vector<Response> responses;
+    if (analysis.solvable) {
+        responses = respondToUnitLoads(analysis, path);
+    }
+    if (responses.empty()) {
         return whyNot(truss, analysis);
     }
-    return PathAnalysis{analysis.structure, path, respondToUnitLoads(analysis, path),
-                        analysis.assumed};
+    return PathAnalysis{analysis.structure, path, std::move(responses), analysis.assumed};
 }
 
 InfluenceLine influenceLine(const PathAnalysis& analysis, const Effect& effect) {

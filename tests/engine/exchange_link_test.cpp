@@ -55,6 +55,29 @@ TEST_CASE("A link opens the model that it was made of") {
     CHECK(opens(writeLink(Truss{}), Truss{}));
 }
 
+// 18750000000000 is told by whole numbers; 11.25 beside it needs two decimals, which the large one
+// has no room for below 10¹⁵.
+TEST_CASE("A large and a small number in one column of a link both come back") {
+    for (const auto& [large, small] :
+         {std::pair{18750000000000.0, 11.25}, {1e14, -2e-6}, {-9e15, 0.5}}) {
+        Truss truss;
+        truss.joints = {{"A", {large, small}, {}}, {"B", {small, large}, {}}};
+        truss.loads = {{JointForce{JointId{0}, large, small}, {}, {}},
+                       {JointForce{JointId{1}, small, large}, {}, {}}};
+        CHECK(opens(writeLink(truss), truss));
+    }
+}
+
+TEST_CASE("An unknown key comes back from a link, also one that is empty and has a column") {
+    const Truss truss =
+        readModel(R"({"gusset":1,"joints":[{"id":"A","x":0,"y":0}],"members":[],"loads":[
+            {"selfWeight":true,"member":[]}]})")
+            .value()
+            .truss;
+    REQUIRE(truss.loads.front().unknown == R"({"member":[]})");
+    CHECK(opens(writeLink(truss), truss));
+}
+
 TEST_CASE("Links lose nothing of what a file can hold") {
     const Truss full = readModel(support::everyKeyOfTheFormat()).value().truss;
     CHECK(opens(writeLink(full), full));
