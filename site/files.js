@@ -26,8 +26,8 @@ function download(name, blob) {
     setTimeout(() => URL.revokeObjectURL(link.href), 1000);
 }
 
-function save(name, text) {
-    download(name, new Blob([text], { type: types[name.split('.').at(-1)] }));
+export function saveContent(name, content) { // bytes or text
+    download(name, new Blob([content], { type: types[name.split('.').at(-1)] }));
 }
 
 const pixelsOfPicture = 2; // a CSS pixel: sharp in print and on a fine screen
@@ -124,5 +124,5 @@ export function createFiles({ open, tell }) {
             read(await handle.getFile());
         }
     });
-    return { save, savePicture, shareLink, choose: () => chooser.click(), fetchExample };
+    return { save: saveContent, savePicture, shareLink, choose: () => chooser.click(), fetchExample };
 }

@@ -1,34 +1,27 @@
 #include "page_output.hpp"
 
+#include "app/file_name.hpp"
+#include "app/update.hpp"
 #include "board_picture.hpp"
 #include "exchange/json.hpp"
-#include "exchange/link.hpp"
 #include "report/results_text.hpp"
 
+#include <algorithm>
 #include <string>
 
 namespace gusset {
 
 namespace {
 
-std::string fileNameFor(const Truss& truss, std::string_view ending) {
-    std::string name;
-    for (const char c : truss.title) {
-        const bool plain =
-            (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9');
-        if (plain) {
-            name += c;
-        } else if (!name.empty() && name.back() != '-') {
-            name += '-';
-        }
+void sendLink(Page& page, const PageRequests& requests) {
+    deriveLink(page.state, page.derived);
+    if (page.derived.link.empty()) {
+        update(page.state, {Say{MessageKind::Problem, page.derived.linkFault}});
+        page.framesWanted = std::max(page.framesWanted, 2);
+        return;
     }
-    return (name.empty() ? "truss" : name.substr(0, 60)).append(ending);
-}
-
-void sendLink(const Page& page, const PageRequests& requests) {
-    const std::string link = writeLink(page.state.committed);
-    const std::string address = page.address + "#" + link;
-    setAddress(link);
+    const std::string address = page.address + "#" + page.derived.link;
+    setAddress(page.derived.link);
     if (requests.copyLink) {
         copyText(address, "Link copied.");
     } else {
@@ -39,25 +32,26 @@ void sendLink(const Page& page, const PageRequests& requests) {
 void saveFiles(const Page& page, const PageRequests& requests) {
     const Truss& truss = page.state.committed;
     if (requests.saveFile) {
-        saveFile(fileNameFor(truss, ".json"), writeModel(truss));
+        saveFile(fileNameFor(truss.title, ".json"), writeModel(truss));
     }
     if (requests.saveCode && page.linkCode) {
-        saveFile(fileNameFor(truss, "-code.svg"), qrCodeSvg(*page.linkCode));
+        saveFile(fileNameFor(truss.title, "-code.svg"), qrCodeSvg(*page.linkCode));
     }
     if (requests.savePicture) {
-        saveFile(fileNameFor(truss, ".svg"), pictureOf(page));
+        saveFile(fileNameFor(truss.title, ".svg"), pictureOf(page));
     }
     if (requests.savePixels) {
-        savePicture(fileNameFor(truss, ".png"), pictureOf(page));
+        savePicture(fileNameFor(truss.title, ".png"), pictureOf(page));
     }
     if (requests.saveResults) {
-        saveFile(fileNameFor(truss, ".csv"), resultsCsv(page.state.truss, page.derived.solution));
+        saveFile(fileNameFor(truss.title, ".csv"),
+                 resultsCsv(page.state.truss, page.derived.solution));
     }
 }
 
 } // namespace
 
-void carryOut(const Page& page, const PageRequests& requests) {
+void carryOut(Page& page, const PageRequests& requests) {
     if (requests.copyLink || requests.shareLink) {
         sendLink(page, requests);
     }

@@ -27,27 +27,30 @@ const Named* find(std::span<const Named> list, std::string_view name) {
     return found == list.end() ? nullptr : &*found;
 }
 
+bool isOption(const std::string& word) { return word.size() > 1 && word[0] == '-'; }
+bool isHelp(const std::string& word) { return word == "--help" || word == "-h"; }
+
 class Parser {
 public:
     Parser(std::span<const Command> commands, const std::vector<std::string>& words)
         : commands_(commands), words_(words) {}
 
     Parsed parse() {
-        parsed_.arguments.command = words_.empty() ? nullptr : find(commands_, words_[0]);
-        if (words_.empty()) {
-            fail("what to do? Name a command");
-        } else if (!parsed_.arguments.command) {
-            fail("there is no command \"" + words_[0] + "\"");
-        }
-        for (at_ = 1; at_ < words_.size() && !parsed_.misuse; ++at_) {
-            const std::string& word = words_[at_];
-            if (word.size() > 1 && word[0] == '-') {
+        takeFirst();
+        bool optionsEnd = false;
+        while (parsed_.asks == Asks::Answer && !parsed_.misuse && at_ < words_.size()) {
+            const std::string& word = words_[at_++];
+            if (!optionsEnd && word == "--") {
+                optionsEnd = true;
+            } else if (!optionsEnd && isHelp(word)) {
+                parsed_.asks = Asks::Help;
+            } else if (!optionsEnd && isOption(word)) {
                 takeOption(word);
             } else {
                 takeInput(word);
             }
         }
-        if (!parsed_.misuse && parsed_.arguments.input.empty()) {
+        if (parsed_.asks == Asks::Answer && !parsed_.misuse && parsed_.arguments.input.empty()) {
             failOfCommand("needs a " + std::string(parsed_.arguments.command->input));
         }
         return std::move(parsed_);
@@ -59,10 +62,37 @@ private:
         fail(std::string(parsed_.arguments.command->name) + " " + says);
     }
 
+    // The command; or what is asked for of the program itself.
+    void takeFirst() {
+        if (words_.empty()) {
+            return fail("what to do? Name a command");
+        }
+        const std::string& word = words_[at_++];
+        const bool isVersion = word == "--version";
+        if (isVersion || isHelp(word) || word == "help") {
+            parsed_.asks = isVersion ? Asks::Version : Asks::Help;
+            return isVersion || at_ == words_.size() ? void() : takeCommand(words_[at_]);
+        }
+        if (isOption(word)) {
+            return fail("options stand behind the command, and " + word + " stands before it");
+        }
+        takeCommand(word);
+    }
+
+    void takeCommand(const std::string& name) {
+        parsed_.arguments.command = find(commands_, name);
+        if (!parsed_.arguments.command) {
+            fail("there is no command \"" + name + "\"");
+        }
+    }
+
     void takeInput(const std::string& word) {
+        const std::string what(parsed_.arguments.command->input);
+        if (word.empty()) {
+            return failOfCommand("needs a " + what + ", and the one given is empty");
+        }
         if (!parsed_.arguments.input.empty()) {
-            return failOfCommand("takes one " + std::string(parsed_.arguments.command->input) +
-                                 ", and \"" + word + "\" is one more");
+            return failOfCommand("takes one " + what + ", and \"" + word + "\" is one more");
         }
         parsed_.arguments.input = word;
     }
@@ -74,65 +104,50 @@ private:
         if (!option) {
             return failOfCommand("has no option " + name);
         }
-        for (const auto& [given, value] : parsed_.arguments.options) {
-            const Option* other = find(parsed_.arguments.command->options, given);
-            if (other == option || (option->group != 0 && other->group == option->group)) {
-                return failOfCommand(other == option
-                                         ? "takes " + name + " once"
-                                         : "takes " + given + " or " + name + ", not both");
-            }
+        if (isHindered(*option)) {
+            return;
         }
-        if (!option->value.empty() && equals == std::string::npos && at_ + 1 >= words_.size()) {
+        if (option->value.empty()) {
+            parsed_.arguments.options.emplace_back(name, "");
+            return equals == std::string::npos ? void()
+                                               : failOfCommand("takes no value for " + name);
+        }
+        const bool isNext = equals == std::string::npos;
+        if (isNext && (at_ >= words_.size() || words_[at_].starts_with("--"))) {
             return failOfCommand("needs " + std::string(option->value) + " after " + name);
         }
-        if (option->value.empty() && equals != std::string::npos) {
-            return failOfCommand("takes no value for " + name);
+        const std::string value = isNext ? words_[at_++] : word.substr(equals + 1);
+        if (value.empty()) {
+            return failOfCommand("needs " + std::string(option->value) + " after " + name +
+                                 ", and what is given is empty");
         }
-        std::string value;
-        if (!option->value.empty()) {
-            value = equals == std::string::npos ? words_[++at_] : word.substr(equals + 1);
+        parsed_.arguments.options.emplace_back(name, value);
+    }
+
+    // By itself, or by another of its group.
+    bool isHindered(const Option& option) {
+        for (const auto& [given, value] : parsed_.arguments.options) {
+            const Option* other = find(parsed_.arguments.command->options, given);
+            const std::string name(option.name);
+            if (other == &option) {
+                failOfCommand("takes " + name + " once");
+            } else if (option.group != 0 && other->group == option.group) {
+                failOfCommand("takes " + given + " or " + name + ", not both");
+            }
         }
-        parsed_.arguments.options.emplace_back(name, std::move(value));
+        return parsed_.misuse.has_value();
     }
 
     std::span<const Command> commands_;
     const std::vector<std::string>& words_;
-    std::size_t at_ = 0;
+    std::size_t at_ = 0; // of the word that comes next
     Parsed parsed_;
 };
-
-// "[--case ID | --combination ID] [--exact]": options of one group stand together.
-std::string optionsOf(const Command& command) {
-    std::string text;
-    int group = 0;
-    for (const Option& option : command.options) {
-        const bool isAlternative = option.group != 0 && option.group == group;
-        if (isAlternative) {
-            text.pop_back();
-        }
-        text += isAlternative ? " | " : " [";
-        text += option.name;
-        text += (option.value.empty() ? "" : " ") + std::string(option.value) + "]";
-        group = option.group;
-    }
-    return text;
-}
 
 } // namespace
 
 Parsed parseArguments(std::span<const Command> commands, const std::vector<std::string>& words) {
     return Parser(commands, words).parse();
-}
-
-std::string usage(std::span<const Command> commands) {
-    std::string text = "Usage:\n";
-    for (const Command& command : commands) {
-        text += "  gusset " + std::string(command.name) + " " + std::string(command.input) +
-                optionsOf(command) + "\n      " + std::string(command.says) + "\n";
-    }
-    return text + "FILE is a path, a link, or - for standard input.\n"
-                  "Exit status: 0 answered; 1 the truss is a mechanism under these loads; "
-                  "2 the input is bad; 3 wrong use.\n";
 }
 
 } // namespace gusset::cli

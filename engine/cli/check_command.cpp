@@ -1,6 +1,7 @@
 #include "cli/check_command.hpp"
 
 #include "cli/names.hpp"
+#include "cli/verdicts.hpp"
 #include "exchange/json_checks.hpp"
 #include "model/validate.hpp"
 #include "report/check_text.hpp"
@@ -22,11 +23,12 @@ Found underChoice(const Truss& truss, const LoadChoice& choice) {
     Found found;
     found.loads.choices = {choice};
     found.faults = solution.errors;
-    found.exit = !solution.errors.empty() ? Exit::BadInput
-                 : !solution.solved       ? Exit::Mechanism
-                                          : Exit::Answered;
+    found.exit = exitOf(solution);
     found.checks = checkMembers(truss, solution, choice);
-    found.faults.insert(found.faults.end(), solution.notes.begin(), solution.notes.end());
+    for (const Issues& notes :
+         {notesOfMechanism(solution.status, solution.solved), solution.notes}) {
+        found.faults.insert(found.faults.end(), notes.begin(), notes.end());
+    }
     return found;
 }
 
@@ -35,19 +37,22 @@ Found overAll(const Truss& truss) {
     found.loads = {envelopeChoices(truss), true};
     const Outcome<std::vector<MemberEnvelope>> envelope = envelopeOf(truss, found.loads.choices);
     if (!envelope) {
-        found.exit = Exit::BadInput;
+        found.exit = exitOf(envelope.issues());
         found.faults = envelope.issues();
         return found;
     }
     found.checks = checkMembers(truss, envelope.value(), found.loads.choices);
-    found.faults = leftOut(truss);
+    found.faults = notesOfMechanism(truss, found.loads.choices);
+    for (Issue& note : leftOut(truss)) {
+        found.faults.push_back(std::move(note));
+    }
     return found;
 }
 
 std::string sheet(const PhraseBook& book, const Arguments& arguments, const Truss& truss,
                   const Found& found) {
     if (arguments.has("--json")) {
-        return writeChecks(truss, found.checks, cautionLines(book));
+        return writeChecks(truss, found.checks, cautionLines(book), found.faults);
     }
     if (arguments.has("--csv")) {
         return checksCsv(book, truss, found.checks);

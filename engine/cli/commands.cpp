@@ -3,6 +3,7 @@
 #include "cli/check_command.hpp"
 #include "cli/names.hpp"
 #include "cli/statics_commands.hpp"
+#include "cli/verdicts.hpp"
 #include "exchange/link.hpp"
 #include "hand/explain.hpp"
 #include "hand/sections.hpp"
@@ -13,63 +14,16 @@
 #include "report/results_text.hpp"
 #include "report/sketch_svg.hpp"
 #include "report/solution_text.hpp"
+#include "report/trust_text.hpp"
 #include "report/unit_load_text.hpp"
 #include "report/working_text.hpp"
 #include "statics/solution.hpp"
-
-#include <array>
 
 namespace gusset::cli {
 
 namespace {
 
 constexpr double kBetweenSketches = 24; // px
-
-constexpr int kLoads = 1;
-constexpr int kForm = 2;
-constexpr int kPart = 3;
-constexpr Option kCase{"--case", "ID", kLoads};
-constexpr Option kCombination{"--combination", "ID", kLoads};
-constexpr Option kMember{"--member", "A-B", kPart};
-constexpr Option kDisplacement{"--displacement", "C:y", kPart};
-constexpr Option kPolygon{"--polygon", "", kPart};
-constexpr Option kSection{"--section", "A-B,C-D", kPart};
-constexpr Option kForceMethod{"--force-method", "", kPart};
-constexpr Option kInfluence{"--influence", "member:A-B", kPart};
-constexpr Option kReleased{"--released", "N0", kPart};
-constexpr Option kWorst{"--worst", "", kLoads};
-constexpr Option kMembers{"--members", "", kPart};
-constexpr Option kText{"--text", "", kForm};
-constexpr Option kJson{"--json", "", kForm};
-constexpr Option kCsv{"--csv", "", kForm};
-constexpr Option kHtml{"--html", "", kForm};
-constexpr Option kSvg{"--svg", "", kForm};
-
-constexpr Option kExact{"--exact", "", 0};
-constexpr Option kPath{"--path", "A,B,C", 0};
-constexpr Option kOf{"--of", "member:A-B", 0};
-
-constexpr std::array kSolveOptions{kCase, kCombination, kExact, kText, kJson, kCsv};
-constexpr std::array kInfluenceOptions{kPath, kOf, kText, kJson, kCsv, kSvg};
-constexpr std::array kEnvelopeOptions{kText, kJson, kCsv};
-constexpr std::array kWorkingOptions{
-    kCase,      kCombination, kMember,  kDisplacement, kSection, kForceMethod, kReleased,
-    kInfluence, kPath,        kPolygon, kText,         kHtml,    kSvg};
-
-constexpr std::array kCheckOptions{kMembers, kMember, kCase, kCombination, kWorst,
-                                   kText,    kJson,   kCsv,  kHtml};
-
-constexpr std::array<Command, 7> kCommands{{
-    {"solve", "FILE", kSolveOptions, "member forces and reactions, as text unless asked otherwise"},
-    {"working", "FILE", kWorkingOptions, "how a person would find them on paper"},
-    {"influence", "FILE", kInfluenceOptions, "what a load does that moves along a path of joints"},
-    {"envelope", "FILE", kEnvelopeOptions,
-     "the extremes of every member over combinations or cases"},
-    {"check", "FILE", kCheckOptions,
-     "what is wrong with a model, and what it is; or how far each member is used"},
-    {"link", "FILE", {}, "the model as the fragment of a link"},
-    {"open", "LINK", {}, "the model of a link, as JSON"},
-}};
 
 LoadChoice choiceOf(const Arguments& arguments) {
     return {arguments.valueOf("--case"), arguments.valueOf("--combination")};
@@ -82,22 +36,15 @@ Solution solved(const Reading& reading, const LoadChoice& choice) {
     return solution;
 }
 
-Exit exitOf(const Solution& solution) {
-    if (!solution.errors.empty()) {
-        return Exit::BadInput;
+// What text and JSON say themselves, and a table has no place for.
+Issues notesOfTable(const PhraseBook& book, const Truss& truss, const Solution& solution,
+                    const ExactSolution& exact) {
+    Issues notes = notesOfMechanism(solution.status, solution.solved);
+    if (std::string whyNot = inexactSentence(book, truss, exact.whyNot); !whyNot.empty()) {
+        notes.push_back({IssueCode::NotComputed, "--exact", std::move(whyNot)});
     }
-    return solution.status == Status::Mechanism && !solution.solved ? Exit::Mechanism
-                                                                    : Exit::Answered;
-}
-
-ResultSentences sentencesOf(const PhraseBook& book, const Truss& truss, const Solution& solution,
-                            const ExactSolution& exact) {
-    ResultSentences sentences{.assumed = assumptionSentences(book, solution.assumed),
-                              .inexact = inexactSentence(book, truss, exact.whyNot)};
-    for (const Mechanism& mechanism : solution.mechanisms) {
-        sentences.mechanisms.push_back(mechanismSentence(book, truss, mechanism));
-    }
-    return sentences;
+    notes.insert(notes.end(), solution.notes.begin(), solution.notes.end());
+    return notes;
 }
 
 Answer answerSolve(const PhraseBook& book, const Arguments& arguments, const Reading& reading) {
@@ -107,12 +54,13 @@ Answer answerSolve(const PhraseBook& book, const Arguments& arguments, const Rea
                                     ? solveExactly(reading.truss, choiceOf(arguments))
                                     : ExactSolution{};
     if (arguments.has("--json")) {
-        answer.text = writeResults(reading.truss, solution,
-                                   sentencesOf(book, reading.truss, solution, exact), exact);
+        answer.text = solutionJson(book, reading.truss, solution, exact);
+    } else if (answer.exit != Exit::BadInput && arguments.has("--csv")) {
+        answer.text = resultsCsv(reading.truss, solution, exact);
+        answer.faults = notesOfTable(book, reading.truss, solution, exact);
     } else if (answer.exit != Exit::BadInput) {
-        answer.text = arguments.has("--csv") ? resultsCsv(reading.truss, solution)
-                                             : resultsText(book, reading.truss, solution);
-        answer.text += exactText(book, reading.truss, exact);
+        answer.text =
+            resultsText(book, reading.truss, solution) + exactText(book, reading.truss, exact);
     }
     return answer;
 }
@@ -186,12 +134,14 @@ Answer answerForceMethod(const PhraseBook& book, const Arguments& arguments, con
 }
 
 Answer answerInfluenceByHand(const PhraseBook& book, const Arguments& arguments,
-                             const Truss& truss) {
+                             const Reading& given) {
     if (!arguments.has("--path")) {
         return {Exit::WrongUse,
                 {},
                 {{IssueCode::Missing, "--influence", "needs the path of the load: --path A,B,C"}}};
     }
+    const Reading reading = withoutLooseJoints(given);
+    const Truss& truss = reading.truss;
     const Outcome<std::vector<JointId>> path = pathNamed(truss, arguments.valueOf("--path"));
     if (!path) {
         return {Exit::BadInput, {}, path.issues()};
@@ -201,10 +151,13 @@ Answer answerInfluenceByHand(const PhraseBook& book, const Arguments& arguments,
         return {Exit::BadInput, {}, effect.issues()};
     }
     if (const auto analysis = analysePath(truss, path.value()); !analysis) {
-        return {Exit::BadInput, {}, analysis.issues()};
+        return noAnswer(book, arguments, truss, analysis.issues());
     }
     const InfluenceByHand line = influenceByHand(truss, path.value(), effect.value());
-    return {Exit::Answered, rendered(arguments, influencePassages(book, truss, line)), {}};
+    const auto own = reading.notes.begin() + static_cast<std::ptrdiff_t>(given.notes.size());
+    return {Exit::Answered,
+            rendered(arguments, influencePassages(book, truss, line)),
+            {own, reading.notes.end()}};
 }
 
 bool wantsForceMethod(const Arguments& arguments, const Solution& solution) {
@@ -223,7 +176,7 @@ Answer answerPolygon(const PhraseBook& book, const Arguments& arguments, const T
         return {exitOf(solution),
                 arguments.has("--html") ? forcePolygonHtml(book, truss, polygon)
                                         : forcePolygonText(book, truss, polygon),
-                {}};
+                notesOfMechanism(solution.status, solution.solved)};
     }
     const Working working = workOut(truss, choice, solution);
     const Sketch spaces = spacesSketch(notationOf(book, truss, working), polygon);
@@ -255,7 +208,7 @@ Answer answerWorking(const PhraseBook& book, const Arguments& arguments, const R
                   "draws as SVG with --polygon only: its steps come as --html"}}};
     }
     if (arguments.has("--influence")) {
-        return answerInfluenceByHand(book, arguments, reading.truss);
+        return answerInfluenceByHand(book, arguments, reading);
     }
     if (wantsForceMethod(arguments, solution)) {
         return answerForceMethod(book, arguments, reading.truss, solution);
@@ -289,32 +242,32 @@ Answer answerCheck(const PhraseBook& book, const Arguments& arguments, const Rea
     return answer;
 }
 
-Answer answerLink(const Reading& reading) {
-    const std::string link = writeLink(reading.truss);
-    if (const Outcome<Reading> back = readLink(link); !back) {
-        return {Exit::BadInput, {}, back.issues()}; // too large for a link: it would not open
+// Of commands whose answer has no place for notes: how names were read that are not as in the file.
+// Unknown keys are kept, and have no part in a working.
+Answer withNotes(Answer answer, const Reading& reading) {
+    for (const Issue& note : reading.notes) {
+        if (note.code != IssueCode::UnknownKey && answer.exit <= Exit::Mechanism) {
+            answer.faults.push_back(note);
+        }
     }
-    return {Exit::Answered, "#" + link + "\n", {}};
+    return answer;
 }
 
-} // namespace
-
-Answer refuse(const Arguments& arguments, const Issues& faults) {
-    Solution none;
-    none.errors = faults;
-    return {Exit::BadInput, arguments.has("--json") ? writeResults({}, none) : std::string(),
-            faults};
+Answer answerLink(const Reading& reading) {
+    const Outcome<std::string> link = openableLink(reading.truss);
+    if (!link) {
+        return {Exit::BadInput, {}, link.issues()};
+    }
+    return {Exit::Answered, "#" + link.value() + "\n", {}};
 }
 
-std::span<const Command> commands() { return kCommands; }
-
-Answer answer(const PhraseBook& book, const Arguments& arguments, const Reading& reading) {
+Answer answerOf(const PhraseBook& book, const Arguments& arguments, const Reading& reading) {
     const std::string_view name = arguments.command->name;
     if (name == "solve") {
         return answerSolve(book, arguments, reading);
     }
     if (name == "working") {
-        return answerWorking(book, arguments, reading);
+        return withNotes(answerWorking(book, arguments, reading), reading);
     }
     if (name == "influence") {
         return answerInfluence(book, arguments, reading);
@@ -326,9 +279,24 @@ Answer answer(const PhraseBook& book, const Arguments& arguments, const Reading&
         return answerCheck(book, arguments, reading);
     }
     if (name == "link") {
-        return answerLink(reading);
+        return withNotes(answerLink(reading), reading);
     }
-    return {Exit::Answered, writeModel(reading.truss), {}};
+    return withNotes({Exit::Answered, writeModel(reading.truss), {}}, reading);
+}
+
+} // namespace
+
+Answer refuse(const Arguments& arguments, const Issues& faults) {
+    Solution none;
+    none.errors = faults;
+    return {Exit::BadInput, arguments.has("--json") ? writeResults({}, none) : std::string(),
+            faults};
+}
+
+Answer answer(const PhraseBook& book, const Arguments& arguments, const Reading& reading) {
+    Answer given = answerOf(book, arguments, reading);
+    const bool isRefused = given.exit == Exit::BadInput && given.text.empty();
+    return isRefused ? refuse(arguments, given.faults) : given;
 }
 
 } // namespace gusset::cli

@@ -1,7 +1,7 @@
 #pragma once
 // The commands, from a model to what they print. Nothing here prints.
 
-#include "cli/arguments.hpp"
+#include "cli/command_list.hpp"
 #include "exchange/json.hpp"
 #include "report/phrases.hpp"
 
@@ -9,7 +9,8 @@
 
 namespace gusset::cli {
 
-enum class Exit { Answered = 0, Mechanism = 1, BadInput = 2, WrongUse = 3 };
+// Mechanism: there are no forces, as the truss moves under its loads, or is too close to moving.
+enum class Exit { Answered = 0, Mechanism = 1, BadInput = 2, WrongUse = 3, LostOutput = 4 };
 
 struct Answer {
     Exit exit = Exit::Answered;
@@ -17,7 +18,6 @@ struct Answer {
     Issues faults;    // for standard error, one line each
 };
 
-[[nodiscard]] std::span<const Command> commands();
 // To an input that can't be read.
 [[nodiscard]] Answer refuse(const Arguments&, const Issues& faults);
 [[nodiscard]] Answer answer(const PhraseBook&, const Arguments&,

@@ -2,24 +2,59 @@
 
 #include "exchange/link.hpp"
 
+#include <cerrno>
 #include <cstdio>
-#include <string_view>
+#include <cstring>
 
 namespace gusset::cli {
 
 namespace {
 
+// Why a file could not be opened or read, and the cure.
+Issue unreadable(const std::string& name, int error) {
+    const auto because = [&](std::string says) {
+        return Issue{IssueCode::Missing, name, std::move(says)};
+    };
+    switch (error) {
+    case ENOENT:
+    case ENOTDIR:
+        return because("there is no such file: name one that is there");
+    case EISDIR:
+        return because("is a folder: name a file in it");
+    case EACCES:
+    case EPERM:
+        return because("may not be read: ask for the right to, or name another");
+    default:
+        return because(std::string("can't be read (") + std::strerror(error) +
+                       "): name another file");
+    }
+}
+
 // One byte more than is read as a model, so that the reader sees that it is too large.
-std::string readAll(std::FILE* file) {
+Outcome<std::string> readAll(std::FILE* file, const std::string& name) {
     std::string text;
     char piece[1 << 16];
     std::size_t count = sizeof piece;
     while (count == sizeof piece && text.size() <= kLargestFile) {
+        errno = 0;
         count = std::fread(piece, 1, sizeof piece, file);
         text.append(piece, count);
     }
+    if (std::ferror(file) != 0) {
+        return unreadable(name, errno);
+    }
     return text;
 }
+
+Outcome<Reading> readFile(std::FILE* file, const std::string& name) {
+    const Outcome<std::string> text = readAll(file, name);
+    if (!text) {
+        return text.issues();
+    }
+    return readText(text.value());
+}
+
+} // namespace
 
 Outcome<Reading> readText(std::string_view text) {
     const std::size_t start = text.find_first_not_of(" \t\r\n\xEF\xBB\xBF");
@@ -28,23 +63,23 @@ Outcome<Reading> readText(std::string_view text) {
     return !isJson && looksLikeLink(text) ? readLink(text) : readModel(text);
 }
 
-} // namespace
+bool isPath(const std::string& input) { return input != "-" && !looksLikeLink(input); }
 
 Outcome<Reading> readInput(const std::string& input) {
     if (input == "-") {
-        return readText(readAll(stdin));
+        return readFile(stdin, "standard input");
     }
-    if (looksLikeLink(input)) {
+    if (!isPath(input)) {
         return readLink(input);
     }
+    errno = 0;
     std::FILE* file = std::fopen(input.c_str(), "rb");
     if (!file) {
-        return Issue{IssueCode::Missing, input,
-                     "this file can't be opened: name one that is there"};
+        return unreadable(input, errno);
     }
-    const std::string text = readAll(file);
+    Outcome<Reading> reading = readFile(file, input);
     std::fclose(file);
-    return readText(text);
+    return reading;
 }
 
 } // namespace gusset::cli

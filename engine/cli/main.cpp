@@ -1,52 +1,65 @@
-// The command line: the one place that prints and opens files.
+// The command line. See usage() for what it answers, Exit for how it ends.
 
+#include "cli/command_list.hpp"
 #include "cli/commands.hpp"
 #include "cli/input.hpp"
-
-#include <cstdio>
+#include "cli/output.hpp"
 
 namespace {
 
 using namespace gusset;
 using namespace gusset::cli;
 
-// Labels are a stranger's: no control character of theirs reaches a terminal or breaks a line in
-// two.
-std::string onOneLine(std::string text) {
-    for (char& c : text) {
-        const auto code = static_cast<unsigned char>(c);
-        c = code < 0x20 || code == 0x7F ? '?' : c;
-    }
-    return text;
+// Each line names the file, so that it says enough also where many are read one after the other.
+std::string lineOf(const Issue& fault, const std::string& file) {
+    const std::string line = fault.at + ": " + fault.says;
+    return file.empty() || fault.at == file ? line : file + ": " + line;
 }
 
-int report(const Answer& answer) {
-    std::fwrite(answer.text.data(), 1, answer.text.size(), stdout);
+int report(const Answer& answer, const std::string& file = {}) {
+    const std::optional<std::string> lost = writeAnswer(answer.text);
     for (const Issue& fault : answer.faults) {
-        std::fprintf(stderr, "%s\n", onOneLine(fault.at + ": " + fault.says).c_str());
+        complain(lineOf(fault, file));
+    }
+    if (lost) {
+        complain("gusset: the answer could not be written (" + *lost +
+                 "): make room, or write it somewhere else");
+        return static_cast<int>(Exit::LostOutput);
     }
     return static_cast<int>(answer.exit);
 }
 
+int reportMisuse(const Parsed& parsed) {
+    const Command* command = parsed.arguments.command;
+    complain("gusset: " + *parsed.misuse + ".");
+    complainInLines(command ? usageOf(*command) : usage(commands()));
+    return static_cast<int>(Exit::WrongUse);
+}
+
 int run(const std::vector<std::string>& words) {
-    if (words.size() == 1 && (words[0] == "--help" || words[0] == "help")) {
-        return report({Exit::Answered, usage(commands()), {}});
-    }
     const Parsed parsed = parseArguments(commands(), words);
     if (parsed.misuse) {
-        std::fprintf(stderr, "gusset: %s.\n%s", onOneLine(*parsed.misuse).c_str(),
-                     usage(commands()).c_str());
-        return static_cast<int>(Exit::WrongUse);
+        return reportMisuse(parsed);
     }
-    const Outcome<Reading> reading = readInput(parsed.arguments.input);
-    if (!reading) {
-        return report(refuse(parsed.arguments, reading.issues()));
+    if (parsed.asks == Asks::Version) {
+        return report({Exit::Answered, versionText(), {}});
     }
-    return report(answer(englishPhrases(), parsed.arguments, reading.value()));
+    if (parsed.asks == Asks::Help) {
+        return report(
+            {Exit::Answered,
+             parsed.arguments.command ? helpOf(*parsed.arguments.command) : usage(commands()),
+             {}});
+    }
+    const std::string& input = parsed.arguments.input;
+    const Outcome<Reading> reading = readInput(input);
+    const Answer given = reading ? answer(englishPhrases(), parsed.arguments, reading.value())
+                                 : refuse(parsed.arguments, reading.issues());
+    return report(given, given.exit != Exit::WrongUse && isPath(input) ? input : "");
 }
 
 } // namespace
 
 int main(int count, char** words) {
+    prepareOutput();
     return run(std::vector<std::string>(words + 1, words + count));
 }

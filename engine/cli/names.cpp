@@ -5,7 +5,7 @@ namespace gusset::cli {
 namespace {
 
 Issue unknownName(std::string_view what, std::string says) {
-    return {IssueCode::UnknownName, std::string(what), std::move(says)};
+    return {IssueCode::UnknownName, what.empty() ? "\"\"" : std::string(what), std::move(says)};
 }
 
 Outcome<JointId> jointNamed(const Truss& truss, std::string_view name) {

@@ -1,8 +1,10 @@
 #include "cli/statics_commands.hpp"
 
 #include "cli/names.hpp"
+#include "cli/verdicts.hpp"
 #include "exchange/json_statics.hpp"
 #include "model/validate.hpp"
+#include "report/csv.hpp"
 #include "report/envelope_text.hpp"
 #include "report/influence_sketch.hpp"
 #include "report/influence_text.hpp"
@@ -24,11 +26,11 @@ Issue unknown(std::string_view what, std::string says) {
 std::string csvOf(const Truss& truss, const InfluenceReport& report) {
     const double scale = ordinateScale(truss, report.effect.kind);
     const double metre = toMetre(truss.units.length);
-    std::string text = "joint,at,ordinate\n";
+    std::string text = csvHead("joint,at,ordinate");
     for (std::size_t i = 0; i < report.path.size(); ++i) {
         text += csvTextCell(truss.joints[report.path[i].at()].label) + "," +
                 significantNumber(report.line.at[i] / metre, kDigits) + "," +
-                significantNumber(report.line.ordinates[i] * scale, kDigits) + "\n";
+                significantNumber(report.line.ordinates[i] * scale, kDigits) + "\r\n";
     }
     return text;
 }
@@ -67,56 +69,78 @@ std::string exactText(const PhraseBook& book, const Truss& truss, const ExactSol
     return text;
 }
 
-Answer answerInfluence(const PhraseBook& book, const Arguments& arguments, const Reading& reading) {
+Answer answerInfluence(const PhraseBook& book, const Arguments& arguments, const Reading& given) {
     if (!arguments.has("--path") || !arguments.has("--of")) {
         return {
             Exit::WrongUse, {}, {unknown("influence", "needs --path A,B,C and --of member:A-B")}};
     }
+    const Reading reading = withoutLooseJoints(given);
+    const Issues& notes = reading.notes;
     const Outcome<InfluenceReport> report = reportOf(arguments, reading.truss);
     if (!report) {
-        return {Exit::BadInput, {}, report.issues()};
+        return noAnswer(book, arguments, reading.truss, report.issues());
     }
     if (arguments.has("--json")) {
         return {Exit::Answered,
                 writeInfluence(reading.truss, report.value(),
-                               assumptionSentences(book, report.value().assumed)),
-                {}};
+                               assumptionSentences(book, report.value().assumed), notes),
+                notes};
     }
     if (arguments.has("--svg")) {
-        return {
-            Exit::Answered, svgOf(influenceSketch(book, reading.truss, report.value(), {})), {}};
+        return {Exit::Answered, svgOf(influenceSketch(book, reading.truss, report.value(), {})),
+                notes};
     }
     return {Exit::Answered,
             arguments.has("--text") ? influenceText(book, reading.truss, report.value())
                                     : csvOf(reading.truss, report.value()),
-            {}};
+            notes};
 }
 
-Answer answerEnvelope(const PhraseBook& book, const Arguments& arguments, const Reading& reading) {
-    const Truss& truss = reading.truss;
-    const Outcome<std::vector<MemberEnvelope>> envelope = envelopeOf(truss, envelopeChoices(truss));
-    if (!envelope) {
-        return {Exit::BadInput, {}, envelope.issues()};
-    }
-    if (arguments.has("--json")) {
-        return {Exit::Answered, writeEnvelope(truss, envelope.value()), absentCases(truss)};
-    }
-    if (arguments.has("--text")) {
-        return {Exit::Answered, envelopeText(book, truss, envelope.value()), absentCases(truss)};
-    }
+namespace {
+
+std::string csvOf(const Truss& truss, const std::vector<MemberEnvelope>& envelope) {
     const double newton = toNewton(truss.units.force);
-    std::string text = "member,tension,by,compression,by\n";
+    std::string text = csvHead("member,tension,by,compression,by");
     const auto column = [&](const ForceExtreme& extreme) {
         const LoadChoice& by = extreme.choice;
         return "," + significantNumber(extreme.force / newton, kDigits) + "," +
                csvTextCell(by.combinationId.empty() ? by.caseId : by.combinationId);
     };
-    for (std::size_t i = 0; i < envelope.value().size(); ++i) {
-        const MemberEnvelope& each = envelope.value()[i];
+    for (std::size_t i = 0; i < envelope.size(); ++i) {
+        const MemberEnvelope& each = envelope[i];
         text += csvTextCell(memberName(truss, MemberId{static_cast<int>(i)})) +
-                column(each.tension) + column(each.compression) + "\n";
+                column(each.tension) + column(each.compression) + "\r\n";
     }
-    return {Exit::Answered, text, absentCases(truss)};
+    return text;
+}
+
+// What the file holds that has no part in an envelope, and whether it holds for these loads alone.
+Issues notesOfEnvelope(const Reading& reading, const std::vector<LoadChoice>& choices) {
+    Issues notes = reading.notes;
+    for (const Issues& more :
+         {notesOfMechanism(reading.truss, choices), absentCases(reading.truss)}) {
+        notes.insert(notes.end(), more.begin(), more.end());
+    }
+    return notes;
+}
+
+} // namespace
+
+Answer answerEnvelope(const PhraseBook& book, const Arguments& arguments, const Reading& reading) {
+    const Truss& truss = reading.truss;
+    const std::vector<LoadChoice> choices = envelopeChoices(truss);
+    const Outcome<std::vector<MemberEnvelope>> envelope = envelopeOf(truss, choices);
+    if (!envelope) {
+        return noAnswer(book, arguments, truss, envelope.issues());
+    }
+    const Issues notes = notesOfEnvelope(reading, choices);
+    if (arguments.has("--json")) {
+        return {Exit::Answered, writeEnvelope(truss, envelope.value(), notes), notes};
+    }
+    return {Exit::Answered,
+            arguments.has("--text") ? envelopeText(book, truss, envelope.value())
+                                    : csvOf(truss, envelope.value()),
+            notes};
 }
 
 } // namespace gusset::cli

@@ -23,6 +23,7 @@ enum class IssueCode {
     Damaged,      // a link cut short or altered
     UnknownKey,   // a key of no meaning here; it is kept
     NotComputed,  // read and kept, but left out of account in the results
+    Unstable,     // the truss can move: no fault of the input, but there is no answer
     Suspicious,   // allowed, and perhaps not meant: joints on one spot, crossing members
 };
 

@@ -4,6 +4,7 @@
 #include "exchange/json_text.hpp"
 #include "report/number.hpp"
 
+#include <algorithm>
 #include <cmath>
 #include <optional>
 #include <unordered_map>
@@ -57,12 +58,13 @@ public:
     }
 
 private:
+    static bool saysNothing(const JsonValue& value) {
+        return value.kind == Kind::Null || (value.kind == Kind::Array && value.items.empty()) ||
+               (value.kind == Kind::Object && value.members.empty());
+    }
+
     // Drops what says nothing at the end of a list.
     static void trim(JsonValue& value) {
-        const auto saysNothing = [](const JsonValue& it) {
-            return it.kind == Kind::Null || (it.kind == Kind::Array && it.items.empty()) ||
-                   (it.kind == Kind::Object && it.members.empty());
-        };
         while (!value.items.empty() && saysNothing(value.items.back())) {
             value.items.pop_back();
         }
@@ -81,6 +83,9 @@ private:
 
     // Whether the column gives back exactly this value; else it goes to the extras.
     [[nodiscard]] bool holds(const CompactColumn& column, const JsonValue& value) const {
+        if (saysNothing(value)) {
+            return false; // a column's end would be trimmed with it
+        }
         switch (column.coding) {
         case ColumnCoding::Number:
             return value.kind == Kind::Number && shortestNumber(value.number) == value.text;
@@ -100,7 +105,7 @@ private:
         case ColumnCoding::Label:
             return value.kind == Kind::Text;
         case ColumnCoding::Plain:
-            return value.kind != Kind::Null;
+            return true;
         }
         return false;
     }
@@ -142,7 +147,8 @@ private:
         return columns;
     }
 
-    // The fewest decimals that tell every number exactly.
+    // The fewest decimals that tell every number exactly; none if those that a small number needs
+    // are more than a large one beside it leaves room for.
     [[nodiscard]] int decimalsOf(const Rows& rows, const CompactColumn& column) const {
         int decimals = 0;
         for (const JsonValue& row : rows) {
@@ -153,7 +159,11 @@ private:
                 }
             }
         }
-        return decimals;
+        const bool all = std::all_of(rows.begin(), rows.end(), [&](const JsonValue& row) {
+            const JsonValue* value = held(row, column);
+            return !value || asWhole(value->number, decimals);
+        });
+        return all ? decimals : kNotDecimal;
     }
 
     JsonValue numberColumn(const Rows& rows, const CompactColumn& column) const {
@@ -167,9 +177,10 @@ private:
                 cells.items.emplace_back();
             } else if (decimals == kNotDecimal) {
                 cells.items.push_back(*value);
-            } else if (const std::optional<double> whole = asWhole(value->number, decimals)) {
-                cells.items.push_back(numeral(*whole - before));
-                before = *whole;
+            } else {
+                const double whole = asWhole(value->number, decimals).value();
+                cells.items.push_back(numeral(whole - before));
+                before = whole;
             }
             isEmpty = isEmpty && !value;
         }

@@ -22,7 +22,8 @@ public:
     explicit ChecksWriter(const Truss& truss)
         : truss_(truss), newton_(toNewton(truss.units.force)) {}
 
-    std::string write(const MemberChecks& checks, const std::vector<std::string>& caution) {
+    std::string write(const MemberChecks& checks, const std::vector<std::string>& caution,
+                      const Issues& notes) {
         out_.beginObject();
         out_.text("formula", wordOf(kFormulaWords, truss_.checks.formula));
         out_.whole("over", checks.over);
@@ -38,6 +39,7 @@ public:
         }
         out_.endArray();
         writeTexts("caution", caution);
+        out_.issues("notes", notes);
         out_.endObject();
         return out_.take() + "\n";
     }
@@ -119,8 +121,8 @@ private:
 } // namespace
 
 std::string writeChecks(const Truss& truss, const MemberChecks& checks,
-                        const std::vector<std::string>& caution) {
-    return ChecksWriter(truss).write(checks, caution);
+                        const std::vector<std::string>& caution, const Issues& notes) {
+    return ChecksWriter(truss).write(checks, caution, notes);
 }
 
 } // namespace gusset

@@ -1,6 +1,7 @@
 #pragma once
 // Checks of members as JSON, in the model's units, numbers to 12 significant digits.
 
+#include "core/outcome.hpp"
 #include "design/member_checks.hpp"
 
 #include <string>
@@ -8,8 +9,10 @@
 
 namespace gusset {
 
-// `caution`: sentences for people, in the language of the caller's choice. Never left out.
+// `caution`: sentences for people, in the language of the caller's choice. Never left out. Notes
+// are, where there are none.
 [[nodiscard]] std::string writeChecks(const Truss&, const MemberChecks&,
-                                      const std::vector<std::string>& caution);
+                                      const std::vector<std::string>& caution,
+                                      const Issues& notes = {});
 
 } // namespace gusset

@@ -13,7 +13,8 @@ class StaticsWriter {
 public:
     explicit StaticsWriter(const Truss& truss) : truss_(truss) {}
 
-    std::string write(const InfluenceReport& report, const std::vector<std::string>& assumed) {
+    std::string write(const InfluenceReport& report, const std::vector<std::string>& assumed,
+                      const Issues& notes) {
         scale_ = ordinateScale(truss_, report.effect.kind);
         out_.beginObject();
         out_.text("of", report.of);
@@ -28,11 +29,12 @@ public:
         if (!assumed.empty()) {
             writeSentences("assumed", assumed);
         }
+        out_.issues("notes", notes);
         out_.endObject();
         return out_.take() + "\n";
     }
 
-    std::string write(const std::vector<MemberEnvelope>& envelope) {
+    std::string write(const std::vector<MemberEnvelope>& envelope, const Issues& notes) {
         out_.beginObject();
         out_.key("members");
         out_.beginArray();
@@ -45,6 +47,7 @@ public:
             out_.endObject();
         }
         out_.endArray();
+        out_.issues("notes", notes);
         out_.endObject();
         return out_.take() + "\n";
     }
@@ -155,12 +158,13 @@ private:
 } // namespace
 
 std::string writeInfluence(const Truss& truss, const InfluenceReport& report,
-                           const std::vector<std::string>& assumed) {
-    return StaticsWriter(truss).write(report, assumed);
+                           const std::vector<std::string>& assumed, const Issues& notes) {
+    return StaticsWriter(truss).write(report, assumed, notes);
 }
 
-std::string writeEnvelope(const Truss& truss, const std::vector<MemberEnvelope>& envelope) {
-    return StaticsWriter(truss).write(envelope);
+std::string writeEnvelope(const Truss& truss, const std::vector<MemberEnvelope>& envelope,
+                          const Issues& notes) {
+    return StaticsWriter(truss).write(envelope, notes);
 }
 
 } // namespace gusset

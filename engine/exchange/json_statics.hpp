@@ -9,9 +9,12 @@
 
 namespace gusset {
 
-// `assumed`: sentences for people, in the language of the caller's choice.
+// `assumed`: sentences for people, in the language of the caller's choice. Notes, as of results,
+// are left out where there are none.
 [[nodiscard]] std::string writeInfluence(const Truss&, const InfluenceReport&,
-                                         const std::vector<std::string>& assumed);
-[[nodiscard]] std::string writeEnvelope(const Truss&, const std::vector<MemberEnvelope>&);
+                                         const std::vector<std::string>& assumed,
+                                         const Issues& notes = {});
+[[nodiscard]] std::string writeEnvelope(const Truss&, const std::vector<MemberEnvelope>&,
+                                        const Issues& notes = {});
 
 } // namespace gusset

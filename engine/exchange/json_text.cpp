@@ -1,5 +1,6 @@
 #include "exchange/json_text.hpp"
 
+#include "core/utf8.hpp"
 #include "report/number.hpp"
 
 #include <cassert>
@@ -65,8 +66,9 @@ void JsonText::whole(std::string_view name, long value) {
 }
 
 void JsonText::result(double value) {
-    constexpr int kDigits = 12;
-    digits(value == 0 ? "0" : significantNumber(value, kDigits));
+    digits(value == 0             ? "0"
+           : std::isfinite(value) ? significantNumber(value, kResultDigits)
+                                  : "null"); // JSON has no word for it
 }
 
 void JsonText::result(std::string_view name, double value) {
@@ -101,6 +103,21 @@ void JsonText::null() { digits("null"); }
 void JsonText::whole(long value) { digits(std::to_string(value)); }
 void JsonText::json(std::string_view value) { digits(value); }
 
+void JsonText::issues(std::string_view name, const Issues& issues) {
+    if (issues.empty()) {
+        return;
+    }
+    key(name);
+    beginArray();
+    for (const Issue& issue : issues) {
+        beginObject();
+        text("at", issue.at);
+        text("says", issue.says);
+        endObject();
+    }
+    endArray();
+}
+
 void JsonText::members(std::string_view objectText) {
     if (objectText.size() > 2) {
         separate();
@@ -110,6 +127,10 @@ void JsonText::members(std::string_view objectText) {
 
 void JsonText::quote(std::string_view value) {
     constexpr const char* kHex = "0123456789abcdef";
+    if (faultOfUtf8(
+            value)) { // words of a command line or a file's name: JSON is UTF-8 all the same
+        return quote(soundUtf8(value));
+    }
     out_ += '"';
     for (const char c : value) {
         const auto code = static_cast<unsigned char>(c);

@@ -1,6 +1,7 @@
 #pragma once
 // Writes JSON text piece by piece.
 
+#include "core/outcome.hpp"
 #include "exchange/json.hpp"
 
 #include <string>
@@ -8,6 +9,8 @@
 #include <vector>
 
 namespace gusset {
+
+inline constexpr int kResultDigits = 12;
 
 // Indented: a line for each key of the outermost object and for each element of its arrays.
 class JsonText {
@@ -20,7 +23,7 @@ public:
     void endArray() { end(']'); }
 
     void key(std::string_view);
-    void text(std::string_view); // UTF-8
+    void text(std::string_view); // what is not UTF-8 in it becomes U+FFFD
     void number(double);         // shortest that reads back the same; precondition: finite
     void digits(std::string_view number);
     void boolean(bool);
@@ -29,8 +32,9 @@ public:
     void json(std::string_view value); // already JSON
     void text(std::string_view key, std::string_view value);
     void whole(std::string_view key, long value);
-    void result(double); // to twelve digits, 0 without a sign
+    void result(double); // to kResultDigits, 0 without a sign
     void result(std::string_view key, double value);
+    void issues(std::string_view key, const Issues&); // as a list; nothing when there are none
     void members(std::string_view objectText); // of "{…}", among the members written; "" has none
 
     // Precondition: everything that was begun has ended.

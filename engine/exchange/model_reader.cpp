@@ -1,5 +1,6 @@
 #include "exchange/model_reader.hpp"
 
+#include "exchange/clean_names.hpp"
 #include "exchange/format_words.hpp"
 #include "exchange/settings_reader.hpp"
 #include "model/findings.hpp"
@@ -11,8 +12,6 @@
 namespace gusset {
 
 namespace {
-
-std::string quoted(const std::string& name) { return "\"" + name + "\""; }
 
 class ModelReader {
 public:
@@ -73,8 +72,7 @@ private:
         const auto found = jointsByLabel_.find(label);
         if (found == jointsByLabel_.end()) {
             issues_.error(IssueCode::UnknownName, at,
-                          "no joint " + quoted(label) +
-                              ": add it under \"joints\" or name another");
+                          "no joint \"" + label + "\": add it under \"joints\" or name another");
             return {};
         }
         return found->second;
@@ -303,6 +301,7 @@ Outcome<Reading> readModelValue(const JsonValue& value) {
     IssueList issues;
     Reading reading;
     reading.truss = ModelReader(issues).read(value);
+    cleanNames(reading.truss, issues);
     if (!issues.errors().empty()) {
         return issues.errors();
     }

@@ -1,20 +1,21 @@
 #include "exchange/object_reader.hpp"
 
+#include "model/characters.hpp"
 #include "model/validate.hpp"
 
 #include <algorithm>
 
 namespace gusset {
 
-void IssueList::error(IssueCode code, std::string at, std::string says) {
+void IssueList::error(IssueCode code, std::string_view at, std::string_view says) {
     if (!isFull()) {
-        errors_.push_back({code, std::move(at), std::move(says)});
+        errors_.push_back({code, spelled(at), spelled(says)});
     }
 }
 
-void IssueList::note(IssueCode code, std::string at, std::string says) {
+void IssueList::note(IssueCode code, std::string_view at, std::string_view says) {
     if (notes_.size() < kMostIssues) {
-        notes_.push_back({code, std::move(at), std::move(says)});
+        notes_.push_back({code, spelled(at), spelled(says)});
     }
 }
 

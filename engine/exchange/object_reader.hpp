@@ -12,11 +12,12 @@
 
 namespace gusset {
 
-// What a reading finds wrong (errors) or worth knowing (notes), as many as are told at once.
+// What a reading finds wrong (errors) or worth knowing (notes), as many as are told at once. Words
+// of the file in them are spelled out where they hold what can't be seen.
 class IssueList {
 public:
-    void error(IssueCode, std::string at, std::string says);
-    void note(IssueCode, std::string at, std::string says);
+    void error(IssueCode, std::string_view at, std::string_view says);
+    void note(IssueCode, std::string_view at, std::string_view says);
 
     [[nodiscard]] bool isFull() const;
     [[nodiscard]] const Issues& errors() const { return errors_; }

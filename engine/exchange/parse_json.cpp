@@ -3,6 +3,9 @@
 
 #include "exchange/json_value.hpp"
 
+#include "core/utf8.hpp"
+#include "model/characters.hpp"
+
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
@@ -104,15 +107,15 @@ public:
         }
         const std::string where = place();
         issue_ = Issue{IssueCode::Syntax, placeInText(text_, position),
-                       (where.empty() ? "not JSON: " : "not JSON at " + where + ": ") +
-                           std::string(what)};
+                       (where.empty() ? "not JSON: " : "not JSON at " + spelled(where) + ": ") +
+                           spelled(what)};
         return false;
     }
 
 private:
     bool fail(IssueCode code, std::string says) {
         const std::string where = place();
-        issue_ = Issue{code, where.empty() ? "the text" : where, std::move(says)};
+        issue_ = Issue{code, where.empty() ? "the text" : spelled(where), std::move(says)};
         return false;
     }
 
@@ -193,7 +196,32 @@ private:
 
 } // namespace
 
+namespace {
+
+// What is wrong with the bytes, whatever they say.
+std::optional<Issue> faultOfEncoding(std::string_view text) {
+    const auto begins = [&](std::string_view mark) { return text.starts_with(mark); };
+    if (begins("\xFF\xFE") || begins("\xFE\xFF")) {
+        return Issue{IssueCode::Syntax, "the text", "is UTF-16: save it as UTF-8"};
+    }
+    if (const std::optional<std::size_t> fault = faultOfUtf8(text)) {
+        return Issue{IssueCode::Syntax, placeInText(text, *fault + 1),
+                     "not UTF-8 text: save the file as UTF-8"};
+    }
+    if (text.find_first_not_of(" \t\r\n") == text.npos) {
+        return Issue{IssueCode::Syntax, "the text",
+                     text.empty() ? "is empty: a model of Gusset begins with {"
+                                  : "holds nothing but spaces: a model of Gusset begins with {"};
+    }
+    return std::nullopt;
+}
+
+} // namespace
+
 Outcome<JsonValue> parseJson(std::string_view text, const JsonBounds& bounds) {
+    if (std::optional<Issue> fault = faultOfEncoding(text)) {
+        return std::move(*fault);
+    }
     Builder builder(text, bounds);
     (void)Json::sax_parse(text.begin(), text.end(), &builder); // the builder knows how it went
     return builder.take();

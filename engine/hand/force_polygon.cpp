@@ -298,7 +298,13 @@ ForcePolygon refused(PolygonRefusal refusal, std::vector<MemberId> members, Join
 } // namespace
 
 ForcePolygon forcePolygon(const Truss& truss, const LoadChoice& choice, const Solution& solution) {
-    const Working working = workOut(truss, choice, solution);
+    return forcePolygon(truss, workOut(truss, choice, solution));
+}
+
+ForcePolygon forcePolygon(const Truss& truss, const Working& working) {
+    if (truss.members.empty()) {
+        return refused(PolygonRefusal::NoMember, {}, {});
+    }
     if (!working.complete) {
         return refused(PolygonRefusal::NoWorking, {}, {});
     }

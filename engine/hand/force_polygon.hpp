@@ -32,6 +32,7 @@ struct PolygonLine {
 
 enum class PolygonRefusal {
     None,
+    NoMember,        // there is nothing to draw
     NoWorking,       // equilibrium alone does not give the forces
     CrossingMembers, // members: these two cross without a joint
     NotConnected,    // joint: no member ties it to the rest
@@ -50,5 +51,7 @@ struct ForcePolygon {
 
 // Precondition: the solution is solve(truss, choice)'s. The forces come from the working.
 [[nodiscard]] ForcePolygon forcePolygon(const Truss&, const LoadChoice&, const Solution&);
+// The same from the working, where that is there.
+[[nodiscard]] ForcePolygon forcePolygon(const Truss&, const Working&);
 
 } // namespace gusset

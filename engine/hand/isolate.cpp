@@ -33,6 +33,23 @@ bool allThrough(const Sheet& sheet, const std::vector<Acting>& forces, Vec2 poin
                        [&](const Acting& force) { return passesThrough(sheet, force, point); });
 }
 
+// Whether the moments about the point, as they are written, give the unknown. Far from the truss,
+// or beside a joint that is very far, a line that misses the centre may still turn about it with no
+// arm worth writing.
+bool givesAlone(const Sheet& sheet, const Body& body, Vec2 point, const Symbol& symbol) {
+    const Equation equation =
+        momentsAbout(sheet, {.unknowns = body.unknowns}, point, {}); // loads leave it as it is
+    const auto unknowns = unknownsOf(equation);
+    if (unknowns.size() != 1 || !(unknowns.front() == symbol)) {
+        return false;
+    }
+    double largest = 0; // of the parts that make up its coefficient
+    for (const Term& term : equation.terms) {
+        largest = std::max(largest, std::fabs(coefficientOf({.terms = {term}}, symbol)));
+    }
+    return std::fabs(coefficientOf(equation, symbol)) > kCancelled * largest;
+}
+
 std::vector<Symbol> symbolsOf(const std::vector<Acting>& forces) {
     std::vector<Symbol> symbols;
     for (const Acting& force : forces) {
@@ -90,7 +107,7 @@ std::optional<Way> aboutJoint(const Sheet& sheet, const Body& body, const Symbol
             return;
         }
         const std::size_t terms = termsOfMoments(sheet, body, point);
-        if (!best || terms < best->terms) {
+        if ((!best || terms < best->terms) && givesAlone(sheet, body, point, symbol)) {
             best =
                 Way{RemarkKind::MomentCentreChosen, EquationKind::SumMoments, joint, point, terms};
         }
@@ -144,6 +161,9 @@ std::optional<Way> aboutPointOffTruss(const Sheet& sheet, const Body& body, cons
     const auto point = crossing(sheet, others[0], others[1]);
     if (!point || !allThrough(sheet, others, *point) ||
         passesThrough(sheet, actingOf(body, symbol), *point)) {
+        return std::nullopt;
+    }
+    if (!givesAlone(sheet, body, *point, symbol)) {
         return std::nullopt;
     }
     return Way{RemarkKind::CentreOffTruss,

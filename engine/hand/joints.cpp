@@ -13,9 +13,22 @@
 namespace gusset {
 namespace {
 
+// A direction as the sums of a joint hold it: a part within a hair's breadth of nothing is not
+// written.
+Vec2 asWritten(Vec2 along) {
+    return {std::fabs(along.x) <= kParallel ? 0 : along.x,
+            std::fabs(along.y) <= kParallel ? 0 : along.y};
+}
+
+// Two unknowns must differ in direction, and still do so in the sums that will be written: where
+// both lean a hair's breadth to either side of level, the upright sum holds neither.
 bool settles(const Body& body) {
-    return body.unknowns.size() == 1 ||
-           (body.unknowns.size() == 2 && !parallel(body.unknowns[0].along, body.unknowns[1].along));
+    if (body.unknowns.size() != 2) {
+        return body.unknowns.size() == 1;
+    }
+    const Vec2 first = body.unknowns[0].along;
+    const Vec2 second = body.unknowns[1].along;
+    return !parallel(first, second) && !parallel(asWritten(first), asWritten(second));
 }
 
 // How much of a force an axis holds; nothing if the force does not enter its sum.

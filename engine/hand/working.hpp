@@ -122,6 +122,7 @@ enum class ZeroRule {
 
 // A sentence of the phrase table (report/phrases) with its parts, in data.
 enum class RemarkKind {
+    NothingDrawn,     // there is no joint yet
     CountDeterminate, // m + r = 2j
     CountIndeterminate,
     CountMechanism,

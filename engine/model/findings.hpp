@@ -38,6 +38,9 @@ enum class Names { Unknown, Sound };
 // through a joint. Precondition: the model has no errors.
 [[nodiscard]] Issues suspicious(const Truss&);
 
+// The part of it that is about names: those that are drawn alike in letters of several alphabets.
+[[nodiscard]] Issues sameShapes(const Truss&);
+
 // Whether suspicious() still finds nothing after these joints have moved. Precondition: it found
 // nothing before, and the larger side of the extent is what it was.
 [[nodiscard]] bool staysUnsuspicious(const Truss&, const std::vector<JointId>& moved);

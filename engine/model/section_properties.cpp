@@ -17,23 +17,27 @@ struct AreaMoments {
     double least = 0; // second moment of area about the weak axis through the centroid
 };
 
-AreaMoments ring(double outer, double inner) {
-    const double o = outer * outer;
-    const double i = inner * inner;
-    return {std::numbers::pi * (o - i) / 4, std::numbers::pi * (o * o - i * i) / 64};
+// No formula here takes the difference of two that are nearly the same, so that a wall however thin
+// has an area and a radius.
+
+AreaMoments ring(double outer, double wall) {
+    const double inner = outer - 2 * wall;
+    const double between = 4 * wall * (outer - wall); // of the squares of the two diameters
+    return {std::numbers::pi * between / 4,
+            std::numbers::pi * between * (outer * outer + inner * inner) / 64};
 }
 
-// About the axis along `breadth`, of a rectangle with a rectangular hole in the middle.
+// About the axis along `breadth`, of a rectangle with a rectangular hole in the middle: the wall
+// above and below, then those beside the hole.
 double hollowMoment(double breadth, double height, double wall) {
-    const double innerBreadth = breadth - 2 * wall;
-    const double innerHeight = height - 2 * wall;
-    return (breadth * height * height * height -
-            innerBreadth * innerHeight * innerHeight * innerHeight) /
-           12;
+    const double inner = height - 2 * wall;
+    const double flanges =
+        breadth * 2 * wall * (height * height + height * inner + inner * inner) / 12;
+    return flanges + 2 * wall * inner * inner * inner / 12;
 }
 
 AreaMoments hollow(double breadth, double height, double wall) {
-    return {breadth * height - (breadth - 2 * wall) * (height - 2 * wall),
+    return {2 * wall * (breadth + height - 2 * wall),
             std::min(hollowMoment(breadth, height, wall), hollowMoment(height, breadth, wall))};
 }
 
@@ -50,28 +54,41 @@ AreaMoments angle(double height, double breadth, double thickness) {
     const double dx = breadth / 2; // between the centroids of the two
     const double dy = (thickness - height) / 2;
     const double reduced = area1 * area2 / (area1 + area2);
-    const double xx =
-        (thickness * height * height * height + beside * thickness * thickness * thickness) / 12 +
-        reduced * dy * dy;
-    const double yy =
-        (height * thickness * thickness * thickness + thickness * beside * beside * beside) / 12 +
-        reduced * dx * dx;
+    const double ownX =
+        (thickness * height * height * height + beside * thickness * thickness * thickness) / 12;
+    const double ownY =
+        (height * thickness * thickness * thickness + thickness * beside * beside * beside) / 12;
+    const double awayX = reduced * dy * dy;
+    const double awayY = reduced * dx * dx;
     const double xy = reduced * dx * dy;
-    const double half = (xx - yy) / 2;
-    return {area1 + area2, (xx + yy) / 2 - std::sqrt(half * half + xy * xy)};
+    const double half = (ownX + awayX - ownY - awayY) / 2;
+    const double largest = (ownX + awayX + ownY + awayY) / 2 + std::sqrt(half * half + xy * xy);
+    // The product of the two principal moments is that of any two axes less xy²: awayX·awayY.
+    return {area1 + area2, (ownX * ownY + ownX * awayY + awayX * ownY) / largest};
 }
 
-std::optional<AreaMoments> momentsOf(const Section& section) {
-    const auto dimension = [&](const char* key) { return dimensionOf(section, key).value_or(0); };
+// A power of two near the largest dimension: in such units no fourth power is beyond a double.
+double unitOf(const Section& section) {
+    double largest = 0;
+    for (const auto& [key, size] : section.dimensions) {
+        largest = std::max(largest, size);
+    }
+    return largest > 0 ? std::ldexp(1, std::ilogb(largest)) : 1;
+}
+
+std::optional<AreaMoments> momentsOf(const Section& section, double unit) {
+    const auto dimension = [&](const char* key) {
+        return dimensionOf(section, key).value_or(0) / unit;
+    };
     const double breadth = dimension("B");
     const double height = dimension("H");
     const double diameter = dimension("D");
     const double wall = dimension("t");
     if (section.shape == "round") {
-        return ring(diameter, 0);
+        return ring(diameter, diameter / 2);
     }
     if (section.shape == "chs") {
-        return ring(diameter, diameter - 2 * wall);
+        return ring(diameter, wall);
     }
     if (section.shape == "shs") {
         return hollow(breadth, breadth, wall);
@@ -95,15 +112,16 @@ std::optional<AreaMoments> momentsOf(const Section& section) {
 
 SectionProperties propertiesOf(const Section& section) {
     SectionProperties properties{section.area, section.radius};
-    const std::optional<AreaMoments> moments = momentsOf(section);
+    const double unit = unitOf(section);
+    const std::optional<AreaMoments> moments = momentsOf(section, unit);
     if (!moments) {
         return properties;
     }
     if (!properties.area) {
-        properties.area = moments->area;
+        properties.area = moments->area * unit * unit;
     }
     if (!properties.radius) {
-        properties.radius = std::sqrt(moments->least / moments->area);
+        properties.radius = unit * std::sqrt(moments->least / moments->area);
     }
     return properties;
 }

@@ -1,5 +1,7 @@
 #include "model/section_shapes.hpp"
 
+#include "model/validate.hpp"
+
 #include <algorithm>
 #include <array>
 
@@ -68,6 +70,16 @@ std::optional<double> dimensionOf(const Section& section, std::string_view key) 
     return std::nullopt;
 }
 
+std::optional<std::string> faultOfSize(double value) {
+    if (value <= 0) {
+        return "must be greater than 0";
+    }
+    if (!(value >= kSmallestSize && value <= kLargestSize)) {
+        return "is too small or too large to compute with: keep it from 1e-30 to 1e30";
+    }
+    return std::nullopt;
+}
+
 std::optional<std::string> faultOfDimensions(const Section& section) {
     const SectionShape& shape = *findSectionShape(section.shape);
     for (const std::string_view key : shape.dimensions) {
@@ -76,8 +88,8 @@ std::optional<std::string> faultOfDimensions(const Section& section) {
             return "a " + std::string(shape.says) + " needs " + listed(shape.dimensions) +
                    ": add \"" + std::string(key) + "\"";
         }
-        if (*value <= 0) {
-            return "its " + std::string(key) + " must be greater than 0";
+        if (const auto fault = faultOfSize(*value)) {
+            return "its " + std::string(key) + " " + *fault;
         }
     }
     const std::optional<double> thickness = dimensionOf(section, "t");

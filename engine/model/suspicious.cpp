@@ -206,7 +206,13 @@ private:
 
 } // namespace
 
-Issues suspicious(const Truss& truss) { return Suspicions(truss).find(); }
+Issues suspicious(const Truss& truss) {
+    Issues notes = Suspicions(truss).find();
+    for (Issue& more : sameShapes(truss)) {
+        notes.push_back(std::move(more));
+    }
+    return notes;
+}
 
 bool staysUnsuspicious(const Truss& truss, const std::vector<JointId>& moved) {
     return Suspicions(truss).noneAt(moved);

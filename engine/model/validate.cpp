@@ -1,6 +1,7 @@
 #include "model/validate.hpp"
 
 #include "core/tolerance.hpp"
+#include "model/characters.hpp"
 #include "model/findings.hpp"
 #include "model/member_index.hpp"
 #include "model/name_table.hpp"
@@ -16,7 +17,7 @@ namespace gusset {
 
 namespace {
 
-std::string quoted(const std::string& name) { return "\"" + name + "\""; }
+std::string quoted(std::string_view name) { return "\"" + std::string(name) + "\""; }
 
 class Examiner {
 public:
@@ -47,9 +48,9 @@ public:
     [[nodiscard]] Issues take() { return std::move(errors_); }
 
 private:
-    void error(IssueCode code, const Place& at, std::string says) {
+    void error(IssueCode code, const Place& at, std::string_view says) {
         if (errors_.size() < kMostIssues) {
-            errors_.push_back({code, at.text(), std::move(says)});
+            errors_.push_back({code, spelled(at.text()), spelled(says)});
         }
     }
 
@@ -70,13 +71,24 @@ private:
         }
     }
 
-    void checkText(const std::string& text, const Place& at) {
-        if (known_ || text.empty()) {
+    // The same case may be named again, but by the same characters.
+    void checkCase(const std::string& name, const Place& at) {
+        if (known_) {
             return;
         }
-        if (const auto fault = faultOfName(text, kLongestLabel)) {
+        if (name.empty()) {
+            cases_.add(kDefaultCase);
+        } else if (const auto fault = faultOfName(name, kLongestLabel)) {
             error(IssueCode::OutOfRange, at, "this name " + *fault);
+        } else if (const auto other = cases_.add(name); other && *other != name) {
+            lookAlike(name, *other, at);
         }
+    }
+
+    void lookAlike(std::string_view name, std::string_view other, const Place& at) {
+        error(IssueCode::Duplicate, at,
+              quoted(name) + " looks the same as " + quoted(other) +
+                  ", which is written in other characters: give each a name of its own");
     }
 
     // A name that other things refer to: there, sound, and the only one of its list.
@@ -87,9 +99,20 @@ private:
         if (const auto fault = faultOfName(name, kLongestLabel)) {
             error(name.empty() ? IssueCode::Missing : IssueCode::OutOfRange, at,
                   "this name " + *fault);
-        } else if (!taken.add(name)) {
+        } else if (const auto other = taken.add(name); other && *other != name) {
+            lookAlike(name, *other, at);
+        } else if (other) {
             error(IssueCode::Duplicate, at,
                   quoted(name) + " is there already: give each a name of its own");
+        }
+    }
+
+    void checkSize(std::optional<double> value, const Place& at) {
+        if (!value) {
+            return;
+        }
+        if (const auto fault = faultOfSize(*value)) {
+            error(IssueCode::OutOfRange, at, *fault);
         }
     }
 
@@ -173,7 +196,7 @@ private:
     void checkLoads() {
         for (std::size_t i = 0; i < truss_.loads.size(); ++i) {
             const Place at = Place{nullptr, "loads"}.item(i);
-            checkText(truss_.loads[i].caseId, at.key("case"));
+            checkCase(truss_.loads[i].caseId, at.key("case"));
             std::visit([&](const auto& load) { checkLoad(load, at); }, truss_.loads[i].what);
         }
     }
@@ -240,9 +263,9 @@ private:
             const Material& material = truss_.materials[i];
             const Place at = Place{nullptr, "materials"}.item(i);
             checkName(material.id, at.key("id"), materials_);
-            checkPositive(material.E, at.key("E"));
-            checkPositive(material.strength, at.key("strength"));
-            checkPositive(material.density, at.key("density"));
+            checkSize(material.E, at.key("E"));
+            checkSize(material.strength, at.key("strength"));
+            checkSize(material.density, at.key("density"));
             checkNumber(material.alpha.value_or(0), at.key("alpha"));
         }
     }
@@ -256,8 +279,8 @@ private:
                 error(IssueCode::UnknownName, at.key("material"),
                       "no material " + quoted(section.material) + ": add it under \"materials\"");
             }
-            checkPositive(section.area, at.key("A"));
-            checkPositive(section.radius, at.key("r"));
+            checkSize(section.area, at.key("A"));
+            checkSize(section.radius, at.key("r"));
             checkShape(section, at);
         }
     }
@@ -291,7 +314,7 @@ private:
             checkName(combination.id, at.key("id"), ids);
             const Place factors = at.key("factors");
             for (const auto& [caseId, factor] : combination.factors) {
-                checkText(caseId, factors);
+                checkCase(caseId, factors.key(caseId));
                 checkNumber(factor, factors.key(caseId));
             }
         }
@@ -354,6 +377,7 @@ private:
     MemberIndex index_;
     NameTable materials_;
     NameTable sections_;
+    NameTable cases_;
     Issues errors_;
 };
 

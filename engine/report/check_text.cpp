@@ -1,5 +1,6 @@
 #include "report/check_text.hpp"
 
+#include "report/csv.hpp"
 #include "report/results_text.hpp"
 
 #include <algorithm>
@@ -385,7 +386,7 @@ std::string checksHtml(const PhraseBook& book, const Truss& truss, const MemberC
 }
 
 std::string checksCsv(const PhraseBook& book, const Truss& truss, const MemberChecks& checks) {
-    std::string text = "kind,name,force,check,allowed,use,slenderness,limit,remark,unit\r\n";
+    std::string text = csvHead("kind,name,force,check,allowed,use,slenderness,limit,remark,unit");
     for (const MemberCheck& check : checks.members) {
         text += csvRow(book, truss, check);
     }

@@ -13,6 +13,8 @@ std::string refusalText(const PhraseBook& book, const Truss& truss, const ForceP
     switch (polygon.refusal) {
     case PolygonRefusal::None:
         break;
+    case PolygonRefusal::NoMember:
+        return sayPlain(book, truss.joints.empty() ? Phrase::NothingDrawn : Phrase::NoMember);
     case PolygonRefusal::NoWorking:
         return sayPlain(book, Phrase::PolygonNoWorking);
     case PolygonRefusal::CrossingMembers:

@@ -186,6 +186,8 @@ RichLine symbolNames(const Notation& notation, const std::vector<Symbol>& symbol
 
 RichLine remarkLine(const Notation& notation, const Step& step, const Remark& remark) {
     switch (remark.kind) {
+    case RemarkKind::NothingDrawn:
+        return say(notation.book, Phrase::NothingDrawn);
     case RemarkKind::CountDeterminate:
         return say(notation.book, Phrase::CountDeterminate);
     case RemarkKind::CountIndeterminate:

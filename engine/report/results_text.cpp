@@ -1,7 +1,10 @@
 #include "report/results_text.hpp"
 
+#include "core/utf8.hpp"
+#include "report/csv.hpp"
 #include "report/movement_text.hpp"
 #include "report/table.hpp"
+#include "report/trust_text.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -47,7 +50,8 @@ TextTable forceTable(const PhraseBook& book, const Truss& truss, const Solution&
         {},
         {false, true, false}};
     for (const ForceRow& row : forceRows(book, truss, solution)) {
-        table.rows.push_back({row.name, formatNumber(row.force, numberStyleOf(truss)), row.word});
+        table.rows.push_back(
+            {row.name, formatNumber(row.force, forceStyleOf(truss, solution)), row.word});
     }
     return table;
 }
@@ -78,7 +82,12 @@ std::vector<TextTable> tablesOf(const PhraseBook& book, const Truss& truss,
     return tables;
 }
 
-std::string csvNumber(double value) { return significantNumber(value, kFileDigits); }
+// Without the figures that rounding may have spoiled.
+std::string csvNumber(const Truss& truss, const Solution& solution, double value) {
+    NumberStyle left{NumberForm::Significant, kFileDigits};
+    left.lastPlace = forceStyleOf(truss, solution).lastPlace;
+    return significantNumber(roundedTo(value, left), kFileDigits);
+}
 
 } // namespace
 
@@ -115,7 +124,7 @@ std::vector<ForceRow> forceRows(const PhraseBook& book, const Truss& truss,
     if (!solution.solved) {
         return rows;
     }
-    const NumberStyle style = numberStyleOf(truss);
+    const NumberStyle style = forceStyleOf(truss, solution);
     for (std::size_t i = 0; i < truss.members.size(); ++i) {
         const MemberId member{static_cast<int>(i)};
         const double force = inForceUnits(truss, solution, solution.forces[i]);
@@ -133,7 +142,7 @@ std::vector<ReactionRow> reactionRows(const Truss& truss, const Solution& soluti
     if (!solution.solved) {
         return rows;
     }
-    const NumberStyle style = numberStyleOf(truss);
+    const NumberStyle style = forceStyleOf(truss, solution);
     std::vector<bool> supported(truss.joints.size());
     for (const Support& support : truss.supports) {
         supported[support.joint.at()] = true;
@@ -171,6 +180,9 @@ std::string resultsText(const PhraseBook& book, const Truss& truss, const Soluti
     for (const TextTable& table : tablesOf(book, truss, solution)) {
         text += '\n' + tableText(table);
     }
+    if (solution.solved) {
+        text += '\n' + residualSentence(book, truss, solution) + '\n';
+    }
     if (!solution.notes.empty()) {
         text += '\n' + sayPlain(book, Phrase::NotesHeading) + '\n';
         for (const Issue& note : solution.notes) {
@@ -180,18 +192,27 @@ std::string resultsText(const PhraseBook& book, const Truss& truss, const Soluti
     return text;
 }
 
-std::string resultsCsv(const Truss& truss, const Solution& solution) {
+std::string resultsCsv(const Truss& truss, const Solution& solution, const ExactSolution& exact) {
     const std::string unit = symbolOf(truss.units.force);
-    std::string text = "kind,name,force,sense,fx,fy,unit\r\n";
+    std::string text = csvHead(exact.solved ? "kind,name,force,sense,fx,fy,unit,exact"
+                                            : "kind,name,force,sense,fx,fy,unit");
+    const auto end = [&](const std::string& surd) {
+        return unit + (exact.solved ? "," + csvTextCell(surd) : "") + "\r\n";
+    };
     for (std::size_t i = 0; solution.solved && i < truss.members.size(); ++i) {
         const MemberId member{static_cast<int>(i)};
         text += "member," + csvTextCell(memberName(truss, member)) + ',' +
-                csvNumber(inForceUnits(truss, solution, solution.forces[i])) + ',' +
-                namesOf(senseOf(solution, member)).inFiles + ",,," + unit + "\r\n";
+                csvNumber(truss, solution, inForceUnits(truss, solution, solution.forces[i])) +
+                ',' + namesOf(senseOf(solution, member)).inFiles + ",,," +
+                end(exact.solved ? textOf(exact.forces[i]) : "");
     }
     for (const ReactionRow& row : reactionRows(truss, solution)) {
-        text += "reaction," + csvTextCell(row.name) + ",,," + csvNumber(row.fx) + ',' +
-                csvNumber(row.fy) + ',' + unit + "\r\n";
+        text += "reaction," + csvTextCell(row.name) + ",,," + csvNumber(truss, solution, row.fx) +
+                ',' + csvNumber(truss, solution, row.fy) + ',' + end("");
+    }
+    if (solution.solved && figuresLeft(solution) < kFileDigits) {
+        text += "figures," + std::to_string(figuresLeft(solution)) + ",,,,," +
+                (exact.solved ? "," : "") + "\r\n";
     }
     return text;
 }
@@ -204,6 +225,9 @@ std::string resultsHtml(const PhraseBook& book, const Truss& truss, const Soluti
     for (const TextTable& table : tablesOf(book, truss, solution)) {
         html += tableHtml(table);
     }
+    if (solution.solved) {
+        html += "<p>" + escapeHtml(residualSentence(book, truss, solution)) + "</p>\n";
+    }
     if (!solution.notes.empty()) {
         html += "<ul>\n";
         for (const Issue& note : solution.notes) {
@@ -214,11 +238,27 @@ std::string resultsHtml(const PhraseBook& book, const Truss& truss, const Soluti
     return html;
 }
 
+namespace {
+
+// Neither XML (1.0, production 2: Char) nor HTML takes controls, surrogates and noncharacters.
+bool isForMarkup(const Character& character) {
+    const char32_t code = character.code;
+    const bool control = (code < 0x20 && code != '\t' && code != '\n' && code != '\r') ||
+                         (code >= 0x7F && code < 0xA0);
+    const bool noncharacter = (code & 0xFFFEU) == 0xFFFEU || (code >= 0xFDD0 && code <= 0xFDEF);
+    return character.sound && !control && !noncharacter;
+}
+
+} // namespace
+
 std::string escapeHtml(std::string_view text) {
     std::string out;
     out.reserve(text.size());
-    for (const char c : text) {
-        switch (c) {
+    while (!text.empty()) {
+        const Character character = firstCharacter(text);
+        const std::string_view bytes = text.substr(0, character.bytes);
+        text.remove_prefix(character.bytes);
+        switch (character.code) {
         case '&':
             out += "&amp;";
             break;
@@ -235,25 +275,10 @@ std::string escapeHtml(std::string_view text) {
             out += "&#39;";
             break;
         default:
-            out += c;
+            out += isForMarkup(character) ? bytes : "\uFFFD";
         }
     }
     return out;
-}
-
-std::string csvTextCell(std::string_view text) {
-    // OWASP ASVS 4.0.3, 5.3.10: a spreadsheet runs a cell that starts with one of these.
-    const bool runs = !text.empty() && std::string_view("=+-@\t\r").find(text[0]) != text.npos;
-    std::string cell = runs ? "'" : "";
-    cell += text;
-    if (cell.find_first_of(",\"\r\n") == std::string::npos) {
-        return cell;
-    }
-    std::string quoted = "\"";
-    for (const char c : cell) {
-        quoted += c == '"' ? "\"\"" : std::string(1, c);
-    }
-    return quoted + '"';
 }
 
 } // namespace gusset

@@ -49,13 +49,18 @@ RichLine wayOf(const PhraseBook& book, Vec2 velocity) {
                std::abs(velocity.x) <= kRigid * size ? Phrase::WayVertical : Phrase::WaySloping);
 }
 
+// The one joint that lies there; none if two lie so near that either may be meant.
 JointId jointAt(const Structure& structure, Vec2 place) {
+    JointId found;
     for (std::size_t i = 0; i < structure.joints.size(); ++i) {
         if (length(structure.joints[i] - place) <= kRigid * structure.extent) {
-            return JointId{static_cast<int>(i)};
+            if (found.valid()) {
+                return {};
+            }
+            found = JointId{static_cast<int>(i)};
         }
     }
-    return {};
+    return found;
 }
 
 // "turn about joint A", "slide horizontally"

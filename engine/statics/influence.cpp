@@ -8,6 +8,9 @@
 #include <algorithm>
 #include <cassert>
 #include <cmath>
+#include <cstddef>
+#include <iterator>
+#include <utility>
 
 namespace gusset {
 
@@ -20,8 +23,9 @@ Issues whyNot(const Truss& truss, const Analysis& analysis) {
     const char* says =
         analysis.status == Status::Mechanism
             ? "the truss is a mechanism: it has no influence lines before it is stable"
-            : "the truss is too close to a mechanism to be solved";
-    return {{IssueCode::OutOfRange, truss.members.empty() ? "joints" : "members", says}};
+            : "the truss is too close to a mechanism, or its stiffnesses differ too much, for its "
+              "forces to be computed";
+    return {{IssueCode::Unstable, truss.members.empty() ? "joints" : "members", says}};
 }
 
 double effectOf(const Structure& structure, const Response& response, const Effect& effect) {
@@ -99,7 +103,12 @@ Areas areasOf(const InfluenceLine& line) {
     return areas;
 }
 
-Outcome<PathAnalysis> analysePath(const Truss& truss, const std::vector<JointId>& path) {
+namespace {
+
+// Joints of the path in one unit of the task: one solution serves several unit loads.
+constexpr std::size_t kTogether = 8;
+
+Issues faultsOf(const Truss& truss, const std::vector<JointId>& path) {
     Issues faults = errorsOf(truss);
     if (faults.empty() && path.size() < 2) {
         faults.push_back({IssueCode::OutOfRange, "path", "a path needs at least two joints"});
@@ -113,15 +122,50 @@ Outcome<PathAnalysis> analysePath(const Truss& truss, const std::vector<JointId>
         faults.push_back(
             {IssueCode::TooLarge, "path", "path and truss are too large for influence lines"});
     }
-    if (!faults.empty()) {
-        return faults;
+    return faults;
+}
+
+} // namespace
+
+PathAnalysisTask::PathAnalysisTask(const Truss& truss, std::vector<JointId> path)
+    : truss_(truss), path_(std::move(path)), faults_(faultsOf(truss_, path_)) {}
+
+bool PathAnalysisTask::advance() {
+    if (!faults_.empty()) {
+        return true;
     }
-    const Analysis analysis = analyse(truss, withoutStrains(structureOf(truss)));
-    if (!analysis.solvable) {
-        return whyNot(truss, analysis);
+    if (!analysis_) {
+        analysis_ = analyse(truss_, withoutStrains(structureOf(truss_)));
+        if (!analysis_->solvable) {
+            faults_ = whyNot(truss_, *analysis_);
+        }
+        return !faults_.empty();
     }
-    return PathAnalysis{analysis.structure, path, respondToUnitLoads(analysis, path),
-                        analysis.assumed};
+    const auto begin = path_.begin() + static_cast<std::ptrdiff_t>(responses_.size());
+    const auto left = path_.size() - responses_.size();
+    const auto end = begin + static_cast<std::ptrdiff_t>(std::min(left, kTogether));
+    std::vector<Response> found = respondToUnitLoads(*analysis_, {begin, end});
+    if (found.empty()) {
+        faults_ = whyNot(truss_, *analysis_);
+        return true;
+    }
+    std::move(found.begin(), found.end(), std::back_inserter(responses_));
+    return responses_.size() == path_.size();
+}
+
+Progress PathAnalysisTask::progress() const { return {responses_.size(), path_.size()}; }
+
+Outcome<PathAnalysis> PathAnalysisTask::take() {
+    if (!faults_.empty()) {
+        return std::move(faults_);
+    }
+    return PathAnalysis{std::move(analysis_->structure), std::move(path_), std::move(responses_),
+                        std::move(analysis_->assumed)};
+}
+
+Outcome<PathAnalysis> analysePath(const Truss& truss, const std::vector<JointId>& path) {
+    PathAnalysisTask task(truss, path);
+    return runToEnd(task).take();
 }
 
 InfluenceLine influenceLine(const PathAnalysis& analysis, const Effect& effect) {
@@ -153,18 +197,33 @@ Surd exactEffect(const ExactSolution& exact, const Effect& effect) {
     return effect.horizontal ? reaction.x : reaction.y;
 }
 
+bool ExactPathTask::advance() {
+    if (found_.size() == path_.size()) {
+        return true;
+    }
+    if (!task_) {
+        task_.emplace(withUnitLoad(truss_, path_[found_.size()]), LoadChoice{});
+    }
+    if (!task_->advance()) {
+        return false;
+    }
+    if (!task_->result().solved) { // nor will the next be: it is the truss
+        found_.clear();
+        return true;
+    }
+    found_.push_back(task_->result());
+    task_.reset();
+    return found_.size() == path_.size();
+}
+
 std::vector<Surd> exactOrdinates(const Truss& truss, const std::vector<JointId>& path,
                                  const Effect& effect) {
-    if (effect.kind == EffectKind::Displacement) {
-        return {};
-    }
     std::vector<Surd> ordinates;
-    for (JointId joint : path) {
-        const ExactSolution exact = solveExactly(withUnitLoad(truss, joint));
-        if (!exact.solved) {
-            return {};
+    if (effect.kind != EffectKind::Displacement) {
+        ExactPathTask task(truss, path);
+        for (const ExactSolution& exact : runToEnd(task).take()) {
+            ordinates.push_back(exactEffect(exact, effect));
         }
-        ordinates.push_back(exactEffect(exact, effect));
     }
     return ordinates;
 }

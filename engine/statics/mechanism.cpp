@@ -89,6 +89,30 @@ Vec2 velocityOf(const Mechanism& mechanism, JointId joint) {
     return mechanism.velocities[joint.at()];
 }
 
+// Whether the supports of these joints let the motion be. Beside a joint that is very far and fast,
+// what joints near each other do is too slow to be told from rest, and supports alone tell.
+bool isLet(const Structure& structure, const RigidMotion& motion,
+           const std::vector<JointId>& joints) {
+    for (const Restraint& restraint : structure.restraints) {
+        if (std::find(joints.begin(), joints.end(), restraint.joint) == joints.end()) {
+            continue;
+        }
+        if (!motion.turns) {
+            if (std::abs(dot(restraint.along, motion.velocity)) >
+                kRigid * length(motion.velocity)) {
+                return false;
+            }
+            continue;
+        }
+        const Vec2 arm = structure.joints[restraint.joint.at()] - motion.centre;
+        if (std::abs(cross(arm, restraint.along)) >
+            kRigid * length(arm) + kSameSpot * structure.extent) {
+            return false;
+        }
+    }
+    return true;
+}
+
 } // namespace
 
 double rateOf(const Structure& structure, const Mechanism& mechanism, const Cure& cure) {
@@ -135,7 +159,7 @@ std::optional<RigidMotion> rigidMotionOf(const Structure& structure, const Mecha
     if (motion.turns) {
         motion.centre = place(first) + Vec2{-start.y / spin, start.x / spin};
     }
-    return motion;
+    return isLet(structure, motion, joints) ? std::optional(motion) : std::nullopt;
 }
 
 std::vector<Mechanism> mechanismsOf(const Structure& structure, const Equilibrium& equilibrium,

@@ -275,6 +275,25 @@ TEST_CASE("height and breadth may change places: the weak axis is found by itsel
     }
 }
 
+// A thin wall of a ring or a square: I/A → D²/8 and B²/6, by any handbook. Of an angle whose one
+// leg is very much the longer, the rest is a plate: t²/12.
+TEST_CASE("a wall however thin, and a leg however long, leave a section its area and radius") {
+    for (const double size : {1e-60, 1.0, 1e90}) {
+        const auto shaped = [&](const char* shape, double h, double b, double t) {
+            return gusset::propertiesOf(sectionOf(
+                shape, {{"D", b * size}, {"H", h * size}, {"B", b * size}, {"t", t * size}}));
+        };
+        const auto tube = shaped("chs", 1, 1, 1e-14);
+        CHECK_THAT(*tube.radius / size, WithinRel(std::sqrt(1.0 / 8), 1e-12));
+        CHECK_THAT(*tube.area / size / size, WithinRel(pi * 1e-14, 1e-12));
+        const auto box = shaped("shs", 1, 1, 1e-14);
+        CHECK_THAT(*box.radius / size, WithinRel(std::sqrt(1.0 / 6), 1e-12));
+        CHECK_THAT(*box.area / size / size, WithinRel(4e-14, 1e-12));
+        const auto leg = shaped("angle", 1e-9, 1, 1e-10);
+        CHECK_THAT(*leg.radius / size, WithinRel(1e-10 / std::sqrt(12), 1e-6));
+    }
+}
+
 TEST_CASE("what a maker's table gives for a section stands before what follows from its shape") {
     Section section = sectionOf("angle", {{"H", 80}, {"B", 80}, {"t", 8}});
     section.area = 1230;

@@ -12,6 +12,10 @@ namespace gusset::support {
 // Bytes of a text changed, lost, doubled, swapped in; pieces cut, repeated, taken from `spare`.
 [[nodiscard]] std::string mutated(std::string text, const std::string& spare, Random&);
 
+// JSON whose syntax stays: a number or two become others, a text becomes another of the file's, an
+// element of a list is doubled or lost.
+[[nodiscard]] std::string withOtherTokens(std::string json, Random&);
+
 struct FuzzTally {
     long opened = 0;                 // read as a model in spite of the damage
     long refused = 0;                // with an issue

@@ -105,8 +105,9 @@ EM_JS(void, pageSetLook, (const char* theme, int length, int presenting), {
 EM_JS(void, pageCopyText, (const char* text, int length, const char* said, int saidLength), {
     Module['page'].copyText(UTF8ToString(text, length), UTF8ToString(said, saidLength));
 });
+// Byte for byte: as a string of JavaScript it would lose a byte order mark.
 EM_JS(void, pageSaveFile, (const char* name, int nameLength, const char* text, int length), {
-    Module['page'].saveFile(UTF8ToString(name, nameLength), UTF8ToString(text, length));
+    Module['page'].saveFile(UTF8ToString(name, nameLength), HEAPU8.slice(text, text + length));
 });
 EM_JS(void, pageSavePicture, (const char* name, int nameLength, const char* svg, int length), {
     Module['page'].savePicture(UTF8ToString(name, nameLength), UTF8ToString(svg, length));
@@ -119,6 +120,7 @@ EM_JS(void, pageOpenFile, (), { Module['page'].openFile(); });
 EM_JS(void, pageShowRecent, (), { Module['page'].showRecent(); });
 EM_JS(void, pageOpenExample, (const char* name, int length), { Module['page'].openExample(UTF8ToString(name, length)); });
 EM_JS(void, pageSetAddress, (const char* fragment, int length), { Module['page'].setAddress(UTF8ToString(fragment, length)); });
+EM_JS(void, pageAddressIsBehind, (), { Module['page'].addressIsBehind(); });
 EM_JS(int, pageStoreWork, (const char* text, int length), { return Module['page'].storeWork(UTF8ToString(text, length)) ? 1 : 0; });
 EM_JS(void, pageSetTwin, (const char* html, int length, const char* summary, int summaryLength), {
     Module['page'].setTwin(UTF8ToString(html, length), UTF8ToString(summary, summaryLength));
@@ -179,6 +181,7 @@ void openFile() { pageOpenFile(); }
 void showRecent() { pageShowRecent(); }
 void openExample(std::string_view fileName) { pageOpenExample(fileName.data(), sizeOf(fileName)); }
 void setAddress(std::string_view fragment) { pageSetAddress(fragment.data(), sizeOf(fragment)); }
+void addressIsBehind() { pageAddressIsBehind(); }
 
 bool storeWork(std::string_view text) { return pageStoreWork(text.data(), sizeOf(text)) != 0; }
 

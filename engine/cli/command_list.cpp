@@ -1,0 +1,150 @@
+#include "cli/command_list.hpp"
+
+#include <algorithm>
+#include <array>
+
+namespace gusset::cli {
+
+namespace {
+
+constexpr int kLoads = 1;
+constexpr int kForm = 2;
+constexpr int kPart = 3;
+
+constexpr Option kCase{"--case", "ID", kLoads, "the loads of one case alone"};
+constexpr Option kCombination{"--combination", "ID", kLoads, "a combination of the model"};
+constexpr Option kWorst{"--worst", "", kLoads,
+                        "the worst over all combinations, or over all cases"};
+constexpr Option kText{"--text", "", kForm, "as text"};
+constexpr Option kJson{"--json", "", kForm, "as JSON, for programs"};
+constexpr Option kCsv{"--csv", "", kForm, "as a table for spreadsheets"};
+constexpr Option kHtml{"--html", "", kForm, "as a piece of a web page"};
+constexpr Option kSvg{"--svg", "", kForm, "as a drawing"};
+constexpr Option kExact{"--exact", "", 0,
+                        "exact forces as well, as 25√5, where they are to be had"};
+constexpr Option kPath{"--path", "A,B,C", 0, "the joints that the load passes, in order"};
+
+constexpr Option kWorkMember{"--member", "A-B", kPart, "what leads to the force of one member"};
+constexpr Option kDisplacement{"--displacement", "C:y", kPart,
+                               "the displacement of a joint along x or y, by a unit load"};
+constexpr Option kSection{"--section", "A-B,C-D", kPart, "a cut through these members"};
+constexpr Option kForceMethod{"--force-method", "", kPart,
+                              "the force method, as an indeterminate truss is worked anyway"};
+constexpr Option kReleased{"--released", "N0", kPart,
+                           "how one column of its table was found: N0, n1, n2"};
+constexpr Option kWorkInfluence{"--influence", "member:A-B", kPart,
+                                "an influence line, with --path; named as for influence --of"};
+constexpr Option kPolygon{"--polygon", "", kPart, "the force polygon; also as --svg"};
+constexpr Option kOf{"--of", "member:A-B", 0,
+                     "what the line is of: also reaction:A:y or displacement:C:y"};
+constexpr Option kMembers{"--members", "", kPart, "how far each member is used, with the caution"};
+constexpr Option kCheckMember{"--member", "A-B", kPart, "how one member is checked, step by step"};
+
+constexpr std::array kSolveOptions{kCase, kCombination, kExact, kText, kJson, kCsv};
+constexpr std::array kWorkingOptions{
+    kCase,          kCombination, kWorkMember, kDisplacement, kSection, kForceMethod, kReleased,
+    kWorkInfluence, kPath,        kPolygon,    kText,         kHtml,    kSvg};
+constexpr std::array kInfluenceOptions{kPath, kOf, kText, kJson, kCsv, kSvg};
+constexpr std::array kEnvelopeOptions{kText, kJson, kCsv};
+constexpr std::array kCheckOptions{kMembers, kCheckMember, kCase, kCombination, kWorst,
+                                   kText,    kJson,        kCsv,  kHtml};
+
+constexpr std::array<Command, 7> kCommands{{
+    {"solve", "FILE", kSolveOptions, "member forces and reactions, as text unless asked otherwise",
+     "gusset solve site/examples/garage_roof.json --combination winter"},
+    {"working", "FILE", kWorkingOptions,
+     "how a person would find them on paper, as text unless asked otherwise",
+     "gusset working site/examples/cottage_roof.json"},
+    {"influence", "FILE", kInfluenceOptions,
+     "what a load does that moves along a path of joints, as CSV unless asked otherwise",
+     "gusset influence site/examples/farm_bridge.json --path A,B,D,F,H,J,L --of reaction:A:y "
+     "--text"},
+    {"envelope", "FILE", kEnvelopeOptions,
+     "the extremes of every member over combinations or cases, as CSV unless asked otherwise",
+     "gusset envelope site/examples/garage_roof.json --text"},
+    {"check", "FILE", kCheckOptions,
+     "what is wrong with a model, and what it is; or how far each member is used",
+     "gusset check site/examples/farm_bridge.json --members"},
+    {"link",
+     "FILE",
+     {},
+     "the model as the fragment of a link",
+     "gusset link site/examples/footbridge.json"},
+    {"open",
+     "LINK",
+     {},
+     "the model of a link, as JSON",
+     "gusset open \"$(gusset link site/examples/footbridge.json)\""},
+}};
+
+constexpr std::string_view kInputs =
+    "FILE is a path, a link, or - for standard input; behind -- it may begin with a hyphen.\n";
+constexpr std::string_view kExits =
+    "Exit status: 0 answered; 1 the truss is a mechanism under these loads; 2 the input is bad;\n"
+    "3 wrong use; 4 the answer could not be written.\n";
+
+std::string withValue(const Option& option) {
+    return std::string(option.name) + (option.value.empty() ? "" : " ") + std::string(option.value);
+}
+
+// "[--case ID | --combination ID] [--exact]": options of one group stand together.
+std::string optionsOf(const Command& command) {
+    std::string text;
+    int group = 0;
+    for (const Option& option : command.options) {
+        const bool isAlternative = option.group != 0 && option.group == group;
+        if (isAlternative) {
+            text.pop_back();
+        }
+        text += (isAlternative ? " | " : " [") + withValue(option) + "]";
+        group = option.group;
+    }
+    return text;
+}
+
+std::string lineOf(const Command& command) {
+    return "  gusset " + std::string(command.name) + " " + std::string(command.input) +
+           optionsOf(command) + "\n";
+}
+
+} // namespace
+
+std::span<const Command> commands() { return kCommands; }
+
+std::string usage(std::span<const Command> commands) {
+    std::string text = "Usage:\n";
+    for (const Command& command : commands) {
+        text += lineOf(command) + "      " + std::string(command.says) + "\n";
+    }
+    text += "  gusset COMMAND --help\n      what one command takes, with an example\n"
+            "  gusset --version\n      which version this is, and which formats it reads\n";
+    return text + std::string(kInputs) + std::string(kExits);
+}
+
+std::string usageOf(const Command& command) {
+    return "Usage:\n" + lineOf(command) + "  gusset " + std::string(command.name) + " --help\n";
+}
+
+std::string helpOf(const Command& command) {
+    std::size_t widest = 0;
+    for (const Option& option : command.options) {
+        widest = std::max(widest, withValue(option).size());
+    }
+    std::string text =
+        "Usage:\n" + lineOf(command) + "\nGives " + std::string(command.says) + ".\n";
+    for (const Option& option : command.options) {
+        std::string words = withValue(option);
+        words.resize(widest + 2, ' ');
+        text += (&option == &command.options.front() ? "\n  " : "  ") + words +
+                std::string(option.says) + "\n";
+    }
+    return text + "\n" + std::string(kInputs) + std::string(kExits) + "\nExample:\n  " +
+           std::string(command.example) + "\n";
+}
+
+std::string versionText() {
+    return "gusset " GUSSET_VERSION "\nReads and writes model files of version 1 and links of form "
+           "1.\n";
+}
+
+} // namespace gusset::cli

@@ -1,0 +1,118 @@
+#include "cli/verdicts.hpp"
+
+#include "model/removal.hpp"
+#include "report/movement_text.hpp"
+#include "report/results_text.hpp"
+#include "report/solution_text.hpp"
+#include "report/trust_text.hpp"
+
+#include <algorithm>
+
+namespace gusset::cli {
+
+namespace {
+
+// Commands that answer by a table unless asked otherwise have no words unless asked for text.
+bool wantsWords(const Arguments& arguments) {
+    const std::string_view name = arguments.command->name;
+    const bool isTable = name == "influence" || name == "envelope";
+    return arguments.has("--text") || !(isTable || arguments.has("--csv") ||
+                                        arguments.has("--svg") || arguments.has("--html"));
+}
+
+std::string describe(const PhraseBook& book, const Arguments& arguments, const Truss& truss,
+                     const Solution& solution) {
+    if (arguments.has("--json")) {
+        return solutionJson(book, truss, solution);
+    }
+    if (arguments.has("--html")) {
+        return resultsHtml(book, truss, solution);
+    }
+    std::string text;
+    if (wantsWords(arguments)) {
+        for (const std::string& line : verdict(book, truss, solution)) {
+            text += line + "\n";
+        }
+    }
+    return text;
+}
+
+} // namespace
+
+Exit exitOf(const Solution& solution) {
+    if (!solution.errors.empty()) {
+        return Exit::BadInput;
+    }
+    return solution.solved ? Exit::Answered : Exit::Mechanism;
+}
+
+Exit exitOf(const Issues& issues) {
+    return std::all_of(issues.begin(), issues.end(),
+                       [](const Issue& it) { return it.code == IssueCode::Unstable; })
+               ? Exit::Mechanism
+               : Exit::BadInput;
+}
+
+std::string solutionJson(const PhraseBook& book, const Truss& truss, const Solution& solution,
+                         const ExactSolution& exact) {
+    ResultSentences sentences{.assumed = assumptionSentences(book, solution.assumed),
+                              .inexact = inexactSentence(book, truss, exact.whyNot),
+                              .warnings = trustSentences(book, truss, solution)};
+    for (const Mechanism& mechanism : solution.mechanisms) {
+        sentences.mechanisms.push_back(mechanismSentence(book, truss, mechanism));
+    }
+    return writeResults(truss, solution, sentences, exact);
+}
+
+Answer noAnswer(const PhraseBook& book, const Arguments& arguments, const Truss& truss,
+                const Issues& faults) {
+    if (exitOf(faults) != Exit::Mechanism) {
+        return refuse(arguments, faults);
+    }
+    Solution unsolved = solve(truss);
+    unsolved.solved = unsolved.displaced = false; // whatever the loads of the model are
+    unsolved.errors.clear();
+    return {Exit::Mechanism, describe(book, arguments, truss, unsolved), faults};
+}
+
+Issues notesOfMechanism(Status status, bool solved) {
+    if (status != Status::Mechanism) {
+        return {};
+    }
+    return {{IssueCode::Unstable, "members",
+             solved ? "the truss is a mechanism: these loads happen to be in balance on it, and "
+                      "any other would set it moving"
+                    : "the truss is a mechanism: it has no forces before it is stable"}};
+}
+
+Issues notesOfMechanism(const Truss& truss, const std::vector<LoadChoice>& choices) {
+    const LoadChoice any = choices.empty() ? LoadChoice{} : choices.front();
+    return notesOfMechanism(solve(truss, any).status, true);
+}
+
+Reading withoutLooseJoints(const Reading& reading) {
+    const Truss& truss = reading.truss;
+    std::vector<bool> held(truss.joints.size());
+    for (const Member& member : truss.members) {
+        held[member.a.at()] = held[member.b.at()] = true;
+    }
+    for (const Support& support : truss.supports) {
+        held[support.joint.at()] = held[support.joint.at()] || support.kind == SupportKind::Pin;
+    }
+    Things loose;
+    for (std::size_t i = 0; i < held.size(); ++i) {
+        if (!held[i]) {
+            loose.joints.push_back(JointId{static_cast<int>(i)});
+        }
+    }
+    Reading rest = reading;
+    if (!truss.members.empty() && !loose.empty()) {
+        removeThings(rest.truss, loose);
+        rest.notes.push_back({IssueCode::Suspicious, "joints",
+                              "the truss is a mechanism by joints that no member meets: what is "
+                              "given is of the truss without them"});
+    }
+    return rest;
+}
+
+} // namespace gusset::cli

@@ -1,0 +1,156 @@
+#include "fuzz/judge.hpp"
+
+#include "cli/command_list.hpp"
+#include "cli/commands.hpp"
+#include "cli/input.hpp"
+#include "exchange/link.hpp"
+#include "fuzz/soundness.hpp"
+
+#include <algorithm>
+#include <ctime>
+
+namespace gusset::support {
+
+namespace {
+
+using cli::Answer;
+using cli::Exit;
+
+constexpr double kHangs = 5; // s of the processor for one command
+
+std::string spelled(const CommandLine& words) {
+    std::string line;
+    for (const std::string& word : words) {
+        line += (line.empty() ? "" : " ") + word;
+    }
+    return line;
+}
+
+// A refusal comes as text whatever was asked for.
+bool isDrawn(const std::string& text) { return text.rfind("<svg", 0) == 0; }
+
+std::string faultOfForm(const cli::Arguments& arguments, const Answer& answer) {
+    const std::string& text = answer.text;
+    if (text.empty()) {
+        return {};
+    }
+    if (arguments.has("--json") || arguments.command->name == "open") {
+        return faultOfJson(text);
+    }
+    std::string fault = faultOfUtf8(text);
+    if (fault.empty() && (arguments.has("--html") || (arguments.has("--svg") && isDrawn(text)))) {
+        fault = faultOfMarkup(text);
+    }
+    // Exact forces stand as lines of text under the table.
+    if (fault.empty() && arguments.has("--csv") && !arguments.has("--exact")) {
+        fault = faultOfCsv(text);
+    }
+    return fault.empty() && arguments.command->name != "link" ? faultOfNumbers(text) : fault;
+}
+
+std::string faultOfWords(const Answer& answer) {
+    const bool refuses = answer.exit == Exit::BadInput || answer.exit == Exit::WrongUse;
+    if (refuses && answer.faults.empty()) {
+        return "refused without a word";
+    }
+    for (const Issue& issue : answer.faults) {
+        if (issue.at.empty() || issue.says.empty()) {
+            return "an issue without place or words";
+        }
+        if (const std::string fault = faultOfUtf8(issue.at + issue.says); !fault.empty()) {
+            return "an issue: " + fault;
+        }
+    }
+    if (answer.exit == Exit::Answered && answer.text.empty()) {
+        return "answered with nothing";
+    }
+    return {};
+}
+
+class Judge {
+public:
+    Judge(const std::string& text, std::uint64_t seed) : text_(text), random_(seed) {}
+
+    Judged judge() {
+        const Outcome<Reading> read = cli::readText(text_);
+        if (!read) {
+            refusal(read.issues());
+            return std::move(judged_);
+        }
+        judged_.opened = true;
+        comesBack(read.value().truss);
+        for (const CommandLine& words : everyCommand(read.value().truss, random_)) {
+            run(words, read.value());
+        }
+        return std::move(judged_);
+    }
+
+private:
+    void demand(const std::string& fault, const std::string& of) {
+        if (!fault.empty()) {
+            judged_.broken.push_back(of + ": " + fault);
+        }
+    }
+
+    void refusal(const Issues& issues) {
+        for (const CommandLine& words : {CommandLine{"solve", "-", "--json"}, {"working", "-"}}) {
+            const cli::Parsed parsed = cli::parseArguments(cli::commands(), words);
+            const Answer answer = cli::refuse(parsed.arguments, issues);
+            ++judged_.runs;
+            demand(faultOfForm(parsed.arguments, answer), spelled(words));
+            demand(faultOfWords(answer), spelled(words));
+        }
+    }
+
+    void comesBack(const Truss& truss) {
+        const Outcome<Reading> fromFile = readModel(writeModel(truss));
+        demand(fromFile && fromFile.value().truss == truss ? "" : "another model comes back",
+               "file");
+        const Outcome<Reading> fromLink = readLink(writeLink(truss));
+        demand(fromLink && fromLink.value().truss == truss ? "" : "another model comes back",
+               "link");
+    }
+
+    void run(const CommandLine& words, const Reading& reading) {
+        const cli::Parsed parsed = cli::parseArguments(cli::commands(), words);
+        ++judged_.runs;
+        if (parsed.misuse) {
+            return demand(parsed.misuse->empty() ? "misuse without a word" : "", spelled(words));
+        }
+        const std::clock_t start = std::clock();
+        const Answer answer = cli::answer(englishPhrases(), parsed.arguments, reading);
+        const double seconds = static_cast<double>(std::clock() - start) / CLOCKS_PER_SEC;
+        demand(seconds > kHangs ? "takes " + std::to_string(seconds) + " s" : "", spelled(words));
+        demand(faultOfForm(parsed.arguments, answer), spelled(words));
+        demand(faultOfWords(answer), spelled(words));
+        agrees(words, answer);
+    }
+
+    // What `solve` says of the whole model, the other commands say too.
+    void agrees(const CommandLine& words, const Answer& answer) {
+        if (words == CommandLine{"solve", "-", "--text"}) {
+            whole_ = answer.exit;
+        }
+        const bool ofWhole = words == CommandLine{"solve", "-", "--json"} ||
+                             words == CommandLine{"solve", "-", "--csv"} ||
+                             words == CommandLine{"working", "-", "--text"} ||
+                             words == CommandLine{"working", "-", "--html"} ||
+                             words == CommandLine{"check", "-"};
+        if (ofWhole && answer.exit != whole_) {
+            demand("exit status " + std::to_string(static_cast<int>(answer.exit)) +
+                       " where solve has " + std::to_string(static_cast<int>(whole_)),
+                   spelled(words));
+        }
+    }
+
+    const std::string& text_;
+    Random random_;
+    Exit whole_ = Exit::Answered;
+    Judged judged_;
+};
+
+} // namespace
+
+Judged judgeInput(const std::string& text, std::uint64_t seed) { return Judge(text, seed).judge(); }
+
+} // namespace gusset::support
