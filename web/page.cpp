@@ -234,9 +234,10 @@ void refreshTwin(Page& page) {
     }
     std::string moving = movingHtml(page.state, page.derived);
     if (page.twinRevision != page.state.revision || page.twinHasWorking != page.workingInTwin ||
-        page.movingInTwin != moving) {
+        !sameLoads(page.twinLoads, page.state.choice) || page.movingInTwin != moving) {
         page.movingInTwin = std::move(moving);
         page.twinRevision = page.state.revision;
+        page.twinLoads = page.state.choice;
         page.twinHasWorking = page.workingInTwin;
         std::string html = twinHtml(page.state, page.derived) + page.movingInTwin;
         if (page.workingInTwin) {

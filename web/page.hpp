@@ -59,9 +59,10 @@ struct Page {
 
     bool workingInTwin = false;
     bool twinHasWorking = false;
-    std::string movingInTwin;          // envelope or influence line, as the page's tables have it
-    std::string saidReading;           // of the influence line
-    std::uint64_t twinRevision = 0;    // what the page's tables show
+    std::string movingInTwin;       // envelope or influence line, as the page's tables have it
+    std::string saidReading;        // of the influence line
+    std::uint64_t twinRevision = 0; // what the page's tables show
+    LoadChoice twinLoads;
     std::uint64_t storedRevision = 0;  // what local storage holds, or need not hold
     bool boardIsStored = false;        // and is this board: the view of it is worth keeping too
     std::uint64_t addressRevision = 0; // that the browser's address was last told of
