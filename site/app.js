@@ -1,13 +1,15 @@
 // Starts the program, hands it the browser's events and draws a frame when one is wanted, and only then.
-import createGusset from './gusset.js';
+import { holdsModel, isAddressOf, markAddress, setAddress, whenAtRest } from './address.js';
+import { createFailure } from './failure.js';
 import { createField } from './field.js';
 import { canShareLinks, copyText, createFiles } from './files.js';
 import { createHalo } from './halo.js';
 import { listenToKeys, listenToPointers } from './input.js';
 import { createLetters } from './letters.js';
 import { workOffline } from './offline.js';
+import { startProgram } from './program.js';
 import { createRecent } from './recent.js';
-import { openWork, storeWork, useNewPlaceForChanges, watchOtherTabs } from './storage.js';
+import { lastWork, modelOf, openWork, storeWork, useNewPlaceForChanges, watchOtherTabs } from './storage.js';
 import { createTwin } from './twin.js';
 
 const canvas = document.getElementById('board');
@@ -16,29 +18,23 @@ const cursors = ['default', 'pointer', 'crosshair', 'move', 'text', 'ew-resize',
 // Drawn at once after a tap (pressed, released, answered), so that what it asks for, the keyboard or the
 // clipboard, happens within its gesture.
 const settlingFrames = 4;
+const lossPatience = 4000; // ms: a graphics driver that starts again is back by then
+const calm = 10000; // ms without a failure, after which the next one counts as the first
 
-let program; // the module
+let program; // the module's functions
 let page = 0; // its one value, an address in the module's memory
 let frameRequest = 0;
-let contextLost = false;
+let contextLost = false; // for a while
+let failures = 0; // of the program, one soon after another
+let calmTimer = 0;
+let opened = null; // the text on the board, as long as it is kept nowhere
+let hasBegun = false;
+let installTestHook = null; // only with ?test in the address
 let pixels = { width: 1, height: 1 }; // of the canvas, as the browser will show it
 
 function say(text) {
     status.textContent = text;
     status.hidden = text === '';
-}
-
-// Texts go in as zero-ended UTF-8.
-function withTexts(texts, call) {
-    const addresses = texts.map((text) => {
-        const size = program.lengthBytesUTF8(text) + 1;
-        const address = program._malloc(size);
-        program.stringToUTF8(text, address, size);
-        return address;
-    });
-    const result = call(...addresses);
-    addresses.forEach((address) => program._free(address));
-    return result;
 }
 
 function drawFrame() {
@@ -128,13 +124,30 @@ function watchSize() {
     }
 }
 
+function showAsTables(text) {
+    say(text);
+    document.body.classList.toggle('no-board', text !== '');
+    document.body.classList.toggle('has-board', text === '');
+}
+
 function watchContext() {
+    let timer = 0;
     canvas.addEventListener('webglcontextlost', (event) => {
         event.preventDefault();
         contextLost = true;
+        timer = setTimeout(() => {
+            contextLost = false;
+            program._gussetContextLost(page);
+            showAsTables('The browser has lost its means of drawing, as happens when the graphics driver fails. ' +
+                'The board is safe: the tables below show it, and can be changed. When drawing is possible again, ' +
+                'the board comes back by itself.');
+            wake();
+        }, lossPatience);
     });
     canvas.addEventListener('webglcontextrestored', () => {
+        clearTimeout(timer);
         contextLost = false;
+        showAsTables('');
         program._gussetContextRestored(page);
         wake();
     });
@@ -142,31 +155,41 @@ function watchContext() {
 
 function open(text, label) {
     useNewPlaceForChanges();
-    withTexts([text, label], (...addresses) => program._gussetOpened(...addresses));
+    opened = text;
+    program.withTexts([text, label], (...addresses) => program._gussetOpened(...addresses));
     wake();
 }
 
 function tell(text, isProblem) {
-    withTexts([text], (address) => program._gussetSaid(address, isProblem ? 1 : 0));
+    program.withTexts([text], (address) => program._gussetSaid(address, isProblem ? 1 : 0));
     wake();
 }
 
-function holdsModel(fragment) {
-    return /^#?[mj]=/.test(fragment);
+// True when the link in the address names the very board that is there, as after a reload.
+function isAddressHere() {
+    return program.withTexts([location.hash], (link) => program._gussetTakeAddress(page, link)) === 1;
 }
 
+// Whether it brought another board.
 function openFragment() {
-    if (holdsModel(location.hash)) {
+    const isOther = holdsModel(location.hash) && !isAddressHere();
+    if (isOther) {
         open(location.hash, 'Open link');
     }
+    wake();
+    return isOther;
 }
 
-function setAddress(fragment) {
-    if (location.hash.slice(1) === fragment || (fragment === '' && !holdsModel(location.hash))) {
-        return;
-    }
-    const place = location.pathname + location.search;
-    history.replaceState(null, '', fragment === '' ? place : `${place}#${fragment}`);
+function refreshAddress() {
+    setAddress(program.withTexts([location.hash.slice(1)], (current) =>
+        program.UTF8ToString(program._gussetAddress(page, current))));
+}
+
+function store(text) {
+    opened = null;
+    const isStored = storeWork(text);
+    markAddress();
+    return isStored;
 }
 
 function watchLeaving() {
@@ -203,7 +226,8 @@ function pageFor({ field, twin, files, recent }) {
         showRecent: recent.show,
         openExample: (name) => files.fetchExample(name),
         setAddress,
-        storeWork,
+        addressIsBehind: () => whenAtRest(refreshAddress),
+        storeWork: store,
         setTwin: twin.set,
         showTwin: twin.show,
         setFullScreen: (on) => {
@@ -216,16 +240,6 @@ function pageFor({ field, twin, files, recent }) {
         announce: twin.announce,
         ...createLetters(),
     };
-}
-
-async function load(handlers) {
-    say('Loading …');
-    try {
-        return await createGusset({ page: handlers });
-    } catch (error) {
-        say(`The program did not load (${error.message}). Reload the page to try again.`);
-        return null;
-    }
 }
 
 function listen(field) {
@@ -242,32 +256,35 @@ function listen(field) {
         pressInPanel: (key) => { program._gussetPanelKey(key); drawNow(); },
         inPanel: () => program._gussetKeysInPanel(page) === 1,
         type: (text) => {
-            withTexts([text], (address) => program._gussetTyped(address));
+            program.withTexts([text], (address) => program._gussetTyped(address));
             drawNow(); // the next key is for the field that this one opens
         },
     });
-    addEventListener('hashchange', openFragment);
     watchSize();
     watchContext();
-    watchLeaving();
 }
 
 function reads(saved) {
-    return withTexts([saved], (address) => program._gussetReads(address)) === 1;
+    return program.withTexts([saved], (address) => program._gussetReads(address)) === 1;
 }
 
-async function start() {
-    const fieldDone = (key, text, how) =>
-        withTexts([key, text], (...addresses) => program._gussetFieldDone(...addresses, how));
+function fieldDone(key, text, how) {
+    program.withTexts([key, text], (...addresses) => program._gussetFieldDone(...addresses, how));
+}
+
+function createParts() {
     const field = createField((key, text, how) => {
         fieldDone(key, text, how);
         drawNow();
     }, (key, text) => {
-        withTexts([key, text], (...addresses) => program._gussetFieldTyped(...addresses));
+        program.withTexts([key, text], (...addresses) => program._gussetFieldTyped(...addresses));
         wake();
     });
     const twin = createTwin({
-        wantWorking: (wanted) => { program?._gussetWorkingInTwin(page, wanted ? 1 : 0); wake(); },
+        wantWorking: (wanted, { atOnce = false } = {}) => {
+            program?._gussetWorkingInTwin(page, wanted ? (atOnce ? 2 : 1) : 0);
+            wake();
+        },
         drawNow: () => program && drawNow(),
         fieldDone: (key, text) => fieldDone(key, text, 0),
     });
@@ -279,43 +296,111 @@ async function start() {
             return show();
         },
         reads,
-        drawing: (text) => withTexts([text], (saved) =>
+        drawing: (text) => program.withTexts([text], (saved) =>
             program.UTF8ToString(program._gussetSmallPicture(page, saved))),
     });
-    program = await load(pageFor({ field, twin, files, recent }));
-    if (!program) {
-        return;
-    }
-    performance.mark('runtime-ready');
-    const work = await openWork(reads);
+    return { field, twin, files, recent, failure: createFailure() };
+}
+
+// Puts the work on the board of a program that has just been loaded; `failures` of it before, as
+// web/page.hpp (Return) has them.
+function begin(work, failuresBefore) {
+    hasBegun = true;
     const address = location.href.split('#')[0];
-    page = withTexts([address, work.newer, work.older], (...addresses) => program._gussetStart(...addresses));
+    page = program.withTexts([address, work.newer, work.older], (...addresses) =>
+        program._gussetStart(...addresses, failuresBefore));
+    installTestHook?.(program, page, drawFrame);
     setPixels();
     sendViewport();
-    if (work.isCopy && !holdsModel(location.hash)) {
+}
+
+// How the board comes back after the program has failed so many times, one soon after another.
+function wayBack(work) {
+    if (failures === 1) {
+        return 'stored';
+    }
+    if (failures === 2 && opened !== null) {
+        return 'before';
+    }
+    return failures === 2 && work.newer !== '' ? 'undone' : 'empty';
+}
+
+// The program has failed: a new one takes its place, with the board as it was kept last; should it fail on
+// that one too, with the board before its last step; and then with an empty one.
+async function comeBack(parts) {
+    if (!hasBegun) {
+        return; // start() sees it
+    }
+    cancelAnimationFrame(frameRequest);
+    frameRequest = 0;
+    ++failures;
+    clearTimeout(calmTimer);
+    calmTimer = setTimeout(() => { failures = 0; }, calm);
+    parts.field.hide();
+    const work = lastWork();
+    const failedOn = opened ?? modelOf(work.newer);
+    try {
+        program = await startProgram(pageFor(parts), () => comeBack(parts));
+    } catch (error) {
+        parts.failure.staysAway(error.message, failedOn);
+        return;
+    }
+    const way = wayBack(work);
+    begin(work, { stored: 1, before: 1, undone: 2, empty: 3 }[way]);
+    program._gussetWorkingInTwin(page, document.body.classList.contains('reading') ? 1 : 0);
+    if (way === 'stored' && opened !== null) {
+        open(opened, 'Open again');
+    } else {
+        opened = null;
+    }
+    if (way === 'empty') {
+        useNewPlaceForChanges();
+    }
+    parts.failure.cameBack(way, failedOn);
+    wake();
+}
+
+function welcome(work, isOther) {
+    if (work.isDamaged) {
+        const instead = isOther ? 'The link in the address is open instead.'
+            : `${work.newer === '' ? 'An example' : 'The board before it'} is open instead.`;
+        tell('The board that was here last can not be read: every copy of it in this browser is damaged. What is ' +
+            `left of it stays under Recent boards. ${instead}`, true);
+    } else if (work.isCopy && !isOther) {
         tell('This board is open in another tab. Here you have a copy: neither changes the other.', false);
     }
-    watchOtherTabs(() => tell('Another tab works on this board too. What you do here is kept as a copy.',
-        false));
-    openFragment();
+    watchOtherTabs(() => tell('Another tab works on this board too. What you do here is kept as a copy.', false));
+}
+
+async function start() {
+    say('Loading …');
+    const parts = createParts();
+    const load = () => startProgram(pageFor(parts), () => comeBack(parts));
+    program = await load();
+    performance.mark('runtime-ready');
+    const work = await openWork(reads);
+    if (program.hasFailed()) { // on something stored, which counts as damaged then
+        program = await load();
+    }
+    if (new URLSearchParams(location.search).has('test')) {
+        ({ installTestHook } = await import('./test_hook.js'));
+    }
+    begin(work, 0);
+    // A reload shows what is kept, which may be newer than the address.
+    welcome(work, isAddressHere() || isAddressOf(work.place) ? false : openFragment());
     drawFrame();
     performance.mark('first-frame');
+    globalThis.gussetStart.succeeded();
+    addEventListener('hashchange', openFragment);
+    watchLeaving();
     if (program._gussetDraws(page)) {
-        say('');
-        document.body.classList.add('has-board');
-        listen(field);
+        showAsTables('');
+        listen(parts.field);
     } else {
-        say('This browser offers no WebGL2, which the board is drawn with. The tables below work ' +
+        showAsTables('This browser offers no WebGL2, which the board is drawn with. The tables below work ' +
             'without it. To draw, switch on hardware acceleration or use another browser.');
-        document.body.classList.add('no-board');
-        addEventListener('hashchange', openFragment);
-        watchLeaving();
     }
     workOffline(() => program._gussetLeave(page));
-    if (new URLSearchParams(location.search).has('test')) {
-        const { installTestHook } = await import('./test_hook.js');
-        installTestHook(program, page, drawFrame);
-    }
     wake();
 }
 

@@ -26,7 +26,7 @@ function download(name, blob) {
     setTimeout(() => URL.revokeObjectURL(link.href), 1000);
 }
 
-function save(name, content) { // bytes or text
+export function saveContent(name, content) { // bytes or text
     download(name, new Blob([content], { type: types[name.split('.').at(-1)] }));
 }
 
@@ -124,5 +124,5 @@ export function createFiles({ open, tell }) {
             read(await handle.getFile());
         }
     });
-    return { save, savePicture, shareLink, choose: () => chooser.click(), fetchExample };
+    return { save: saveContent, savePicture, shareLink, choose: () => chooser.click(), fetchExample };
 }

@@ -5,7 +5,7 @@ const dialog = document.getElementById('recent-dialog');
 const list = document.getElementById('recent-list');
 
 function timeText(time) {
-    return time.toLocaleString(undefined, { dateStyle: 'medium', timeStyle: 'short' });
+    return time?.toLocaleString(undefined, { dateStyle: 'medium', timeStyle: 'short' }) ?? 'time not known';
 }
 
 function spanOf(text) {

@@ -11,11 +11,15 @@
 // tab ends. Where there are no locks (a page without https), a tab that sees another one write to its place
 // leaves it to that one and goes on in a new place.
 //
-// Each place is two copies written in turn, so that one is whole whatever happens during a write. Each
-// begins with a number that grows, the time of writing; the program finds out itself whether one is damaged.
+// Each place is two copies written in turn, so that one is whole whatever happens during a write, and a third
+// one in IndexedDB (disk.js), which reaches the disk sooner. Each begins with a number that grows, the time of
+// writing; the program finds out itself whether one is damaged.
+import { forgetOnDisk, onDisk, putOnDisk } from './disk.js';
+
 const prefix = 'gusset.work.';
 const keptPlaces = 8;
 const patience = 500; // ms for a lock that a page being reloaded still has
+const latest = 8.64e15; // ms: ECMA-262 §21.4.1.1
 const ownKey = 'gusset.place'; // in the tab's own storage
 
 let place = ''; // '': the keys of the time when there was one place only
@@ -23,14 +27,18 @@ let release = () => {};
 let wantsNewPlace = false;
 let copiedModel = null; // of another place, while nothing in the copy has been changed
 let hasLeft = false; // for another place, which a reload will show
+let onDiskThen = new Map(); // the third copies, as the page found them, and of this place as it is
+let last = { newer: '', older: '' }; // what was stored last, or would have been
+let isKept = false; // the board that is shown, in this place
 
 const slotsOf = (name) => ['0', '1'].map((slot) => prefix + (name === '' ? '' : `${name}.`) + slot);
 const lockOf = (name) => `${prefix}${name}`;
 const newName = () => Math.random().toString(36).slice(2, 10);
 
+// -1 where there is no time at the beginning, or one that no date has.
 function numberOf(text) {
     const number = Number.parseInt(text ?? '', 10);
-    return Number.isFinite(number) ? number : -1;
+    return number > 0 && number <= latest ? number : -1;
 }
 
 const bodyOf = (text) => (text ?? '').replace(/^\d+ /, '');
@@ -39,12 +47,13 @@ const bodyOf = (text) => (text ?? '').replace(/^\d+ /, '');
 function copiesOf(name) {
     return slotsOf(name)
         .map((slot) => ({ slot, text: localStorage.getItem(slot) }))
+        .concat(onDiskThen.has(name) ? { slot: null, text: onDiskThen.get(name) } : [])
         .sort((one, other) => numberOf(other.text) - numberOf(one.text));
 }
 
 // Names, the one written last first.
 function places() {
-    const names = new Set();
+    const names = new Set(onDiskThen.keys());
     for (let i = 0; i < localStorage.length; ++i) {
         const match = localStorage.key(i).match(/^gusset\.work\.(?:(\w+)\.)?[01]$/);
         if (match) {
@@ -88,7 +97,7 @@ function settleIn(name) {
 
 // The texts of a place that the program can read, the newer first.
 function wholeCopies(name, reads) {
-    return copiesOf(name).map(({ text }) => bodyOf(text)).filter(reads);
+    return [...new Set(copiesOf(name).map(({ text }) => bodyOf(text)))].filter(reads);
 }
 
 async function takeNew() {
@@ -99,45 +108,62 @@ async function takeNew() {
 
 // A tab's own storage is copied when the tab is duplicated, so the lock has the last word; and a page being
 // reloaded writes as long as it has the lock, so its place is read behind it. What can not be read is left
-// where it is: it may be for a later version to read.
+// where it is, and told: it may be for a later version to read.
 async function findPlace(reads) {
     const own = sessionStorage.getItem(ownKey);
     const names = places();
+    let isDamaged = false; // the board that should be here
     if (names.includes(own) && await take(own, true)) {
         const texts = wholeCopies(own, reads);
         if (texts.length > 0) {
-            return { name: own, texts, isCopy: false };
+            return { name: own, texts, isCopy: false, isDamaged };
         }
         release();
+        isDamaged = true;
     }
     for (const name of names) {
         const texts = wholeCopies(name, reads);
         if (texts.length > 0) {
             const isFree = name !== own && await take(name, false);
-            return { name: isFree ? name : await takeNew(), texts, isCopy: !isFree };
+            return { name: isFree ? name : await takeNew(), texts, isCopy: !isFree, isDamaged };
         }
+        isDamaged = true;
     }
-    return { name: await takeNew(), texts: [], isCopy: false };
+    return { name: await takeNew(), texts: [], isCopy: false, isDamaged };
 }
 
 // A saved work's model stands as one line of JSON under the line that names it (web/app/session.cpp).
-function modelOf(text) {
+export function modelOf(text) {
     const lines = text.split('\n', 60);
     return lines[lines.findIndex((line) => line.startsWith('model ')) + 1];
 }
 
-// The newer copy of the work and the older one, empty texts for none, and whether they are a copy of a board
-// that another tab has open. `reads` tells whether the program can read a text.
+// The newer copy of the work and the older one, empty texts for none; whether they are a copy of a board that
+// another tab has open; whether the board that should be here can't be read; and the place that they are from,
+// null for none of this tab's own. `reads` tells whether the program can read a text.
 export async function openWork(reads) {
     try {
-        const { name, texts, isCopy } = await findPlace(reads);
+        onDiskThen = await onDisk();
+        const { name, texts, isCopy, isDamaged } = await findPlace(reads);
         settleIn(name);
         const [newer = '', older = ''] = texts;
         copiedModel = isCopy ? modelOf(newer) : null;
-        return { newer, older, isCopy };
+        isKept = texts.length > 0 && !isCopy;
+        last = { newer, older };
+        return { newer, older, isCopy, isDamaged, place: boardPlace() };
     } catch { // storage is switched off
-        return { newer: '', older: '', isCopy: false };
+        return { newer: '', older: '', isCopy: false, isDamaged: false, place: null };
     }
+}
+
+// Where the board that is shown is kept; null when it is not, as long as somebody only looks at it.
+export function boardPlace() {
+    return isKept ? place : null;
+}
+
+// What was to be stored last, whether the browser took it or not.
+export function lastWork() {
+    return last;
 }
 
 // Gives back the name of the place that was left.
@@ -152,6 +178,7 @@ function moveToNewPlace() {
 // What another board in this tab is from now on; the place it came to is left as it is.
 export function useNewPlaceForChanges() {
     wantsNewPlace = true;
+    isKept = false;
 }
 
 // The lock of the place that was just left may still be on its way out.
@@ -159,7 +186,11 @@ async function forgetOldPlaces(left) {
     const open = new Set((await navigator.locks?.query())?.held.map(({ name }) => name));
     open.delete(lockOf(left));
     const shut = places().filter((name) => name !== place && !open.has(lockOf(name)));
-    shut.slice(keptPlaces).flatMap(slotsOf).forEach((slot) => localStorage.removeItem(slot));
+    for (const name of shut.slice(keptPlaces)) {
+        slotsOf(name).forEach((slot) => localStorage.removeItem(slot));
+        onDiskThen.delete(name);
+        forgetOnDisk(name);
+    }
 }
 
 export function storeWork(text) {
@@ -170,17 +201,22 @@ export function storeWork(text) {
         return true; // stands in the other tab's place
     }
     copiedModel = null;
+    last = { newer: text, older: last.newer };
     try {
         if (wantsNewPlace) {
             forgetOldPlaces(moveToNewPlace()).catch(() => {}); // then there are more of them
         }
-        const [newer, older] = copiesOf(place);
-        const number = Math.max(Date.now(), numberOf(newer.text) + 1);
+        const copies = copiesOf(place);
+        const number = Math.max(Date.now(), numberOf(copies[0].text) + 1);
+        const older = copies.filter(({ slot }) => slot !== null)[1];
         localStorage.setItem(older.slot, `${number} ${text}`);
-        return true;
+        onDiskThen.set(place, `${number} ${text}`);
+        putOnDisk(place, `${number} ${text}`);
+        isKept = true;
     } catch {
-        return false;
+        isKept = false;
     }
+    return isKept;
 }
 
 // Without locks: another tab wrote where this one does.
@@ -201,12 +237,14 @@ function titleOf(text) {
     }
 }
 
-// Boards of other places, the latest first: { name, title, time, text }; no text where it can not be read.
+// Boards of other places, the latest first: { name, title, time, text }; no text where it can not be read, no
+// time where that can not be told.
 export function recentBoards(reads) {
     try {
         return places().filter((name) => name !== place).slice(0, keptPlaces).map((name) => {
             const [text = ''] = wholeCopies(name, reads);
-            return { name, title: titleOf(text), time: new Date(numberOf(copiesOf(name)[0].text)), text };
+            const number = numberOf(copiesOf(name)[0].text);
+            return { name, title: titleOf(text), time: number < 0 ? null : new Date(number), text };
         });
     } catch {
         return [];

@@ -38,7 +38,7 @@ export function createTwin({ wantWorking, drawNow, fieldDone }) {
         drawNow();
     });
     addEventListener('beforeprint', () => {
-        wantWorking(true);
+        wantWorking(true, { atOnce: true });
         drawNow();
     });
     addEventListener('afterprint', () => wantWorking(document.body.classList.contains('reading')));

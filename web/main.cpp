@@ -11,6 +11,8 @@
 #include <imgui.h>
 #include <imgui_impl_opengl3.h>
 
+#include <algorithm>
+#include <cstdlib>
 #include <memory>
 
 namespace {
@@ -42,14 +44,21 @@ void startImGui() {
 
 extern "C" {
 
-// `newer` and `older`: the two copies of the work in local storage, or empty. The page is the
-// scripts' to hand back with every frame, and lives as long as they do.
+// `newer` and `older`: the two copies of the work in local storage, or empty. `failures` of the
+// program on this work one after another, before this start. The page is the scripts' to hand back
+// with every frame, and lives as long as they do.
 EMSCRIPTEN_KEEPALIVE gusset::Page* gussetStart(const char* address, const char* newer,
-                                               const char* older) {
+                                               const char* older, int failures) {
     auto page = std::make_unique<gusset::Page>();
     page->address = address;
     page->canShareLinks = gusset::canShareLinks();
-    gusset::putFirstBoard(*page, newer, older);
+    if (failures == 0) {
+        gusset::putFirstBoard(*page, newer, older);
+    } else {
+        constexpr int kWays = static_cast<int>(gusset::Return::Empty) + 1;
+        const auto how = static_cast<gusset::Return>(std::min(failures, kWays) - 1);
+        gusset::putBoardBack(*page, newer, older, how);
+    }
     if (makeContextCurrent()) {
         startImGui();
         page->renderer.emplace();
@@ -66,19 +75,34 @@ EMSCRIPTEN_KEEPALIVE int gussetFrame(gusset::Page* page, int width, int height) 
     return page->framesWanted;
 }
 
+// For good, as it seems: frames go on without drawing, for the page's own tables.
+EMSCRIPTEN_KEEPALIVE void gussetContextLost(gusset::Page* page) { page->renderer.reset(); }
+
 EMSCRIPTEN_KEEPALIVE void gussetContextRestored(gusset::Page* page) {
-    if (page->renderer) {
+    if (ImGui::GetCurrentContext()) {
         page->renderer.emplace();
         ImGui_ImplOpenGL3_DestroyDeviceObjects();
         ImGui_ImplOpenGL3_CreateDeviceObjects();
     }
 }
 
+// 0: not wanted; 1: when it is ready; 2: whole in the next frame.
 EMSCRIPTEN_KEEPALIVE void gussetWorkingInTwin(gusset::Page* page, int wanted) {
     page->workingInTwin = wanted != 0;
+    page->workingAtOnce = wanted == 2;
 }
 
 EMSCRIPTEN_KEEPALIVE void gussetLeave(gusset::Page* page) { gusset::storeBeforeLeaving(*page); }
+
+EMSCRIPTEN_KEEPALIVE int gussetTakeAddress(gusset::Page* page, const char* link) {
+    return gusset::takeAddress(*page, link) ? 1 : 0;
+}
+
+// Good until the next call.
+EMSCRIPTEN_KEEPALIVE const char* gussetAddress(gusset::Page* page, const char* current) {
+    page->said = gusset::addressFor(*page, current);
+    return page->said.c_str();
+}
 
 EMSCRIPTEN_KEEPALIVE int gussetKeysInPanel(const gusset::Page* page) {
     return page->panelKeys.inPanel() ? 1 : 0;
@@ -91,9 +115,16 @@ EMSCRIPTEN_KEEPALIVE int gussetReads(const char* saved) {
 
 // A saved work as a small SVG, or empty; good until the next call.
 EMSCRIPTEN_KEEPALIVE const char* gussetSmallPicture(gusset::Page* page, const char* saved) {
-    page->picture = gusset::smallPicture(*page, saved);
-    return page->picture.c_str();
+    page->said = gusset::smallPicture(*page, saved);
+    return page->said.c_str();
 }
+
+// When the scripts find no memory left for what they have to say.
+EMSCRIPTEN_KEEPALIVE void gussetAbort() { std::abort(); }
+
+// For tests of what the page does when the program fails: it does in the frame that first derives
+// from a model with this in its JSON.
+EMSCRIPTEN_KEEPALIVE void gussetFailOn(gusset::Page* page, const char* text) { page->fatal = text; }
 
 // What a test may know, as JSON; good until the next call. Watches from the first call on.
 EMSCRIPTEN_KEEPALIVE const char* gussetObserve(gusset::Page* page) {

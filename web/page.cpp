@@ -8,6 +8,7 @@
 #include "canvas/movement.hpp"
 #include "demo.hpp"
 #include "exchange/json.hpp"
+#include "exchange/link.hpp"
 #include "page_input.hpp"
 #include "page_output.hpp"
 #include "panels/panels.hpp"
@@ -19,6 +20,7 @@
 #include <algorithm>
 #include <array>
 #include <chrono>
+#include <cstdlib>
 #include <utility>
 
 namespace gusset {
@@ -27,8 +29,8 @@ namespace {
 
 constexpr int kFramesAfterChange = 3; // ImGui settles its layout within two
 constexpr float kPresentingText = 1.45F;
-constexpr double kLongestStep = 0.1; // s: after an idle minute nothing should jump
-constexpr std::chrono::microseconds kExactSlice{3000}; // of a frame
+constexpr double kLongestStep = 0.1;              // s: after an idle minute nothing should jump
+constexpr std::chrono::microseconds kSlice{5000}; // of a frame, for what takes long
 
 PageLayout layoutOf(const Page& page) {
     return layoutFor(page.viewport, page.state.notebook, page.state.view.presenting);
@@ -58,53 +60,79 @@ void moveOn(Page& page, double seconds) {
     }
 }
 
-// What its page shows, if it is on the screen; exact ordinates come in slices.
-void deriveMoving(Page& page) {
-    if (showsChecks(page.state) || showsUse(page.state)) {
-        deriveChecks(page.state, page.derived.solution, page.derived.checks);
+// What of this frame long calculations may take. The working of a page that is about to be printed
+// is wanted at once.
+Slice sliceOf(const Page& page) {
+    if (page.workingAtOnce) {
+        return wholeSlice();
     }
-    if (showsEnvelope(page.state)) {
-        deriveEnvelope(page.state, page.derived.envelope);
+    const bool moves = inGesture(page.state) && page.state.revision != page.frameRevision;
+    const auto clock = [] {
+        const auto now = std::chrono::steady_clock::now().time_since_epoch();
+        return std::chrono::duration_cast<std::chrono::microseconds>(now);
+    };
+    return {.left = kSlice, .clock = clock, .moves = moves};
+}
+
+// What its page shows, if it is on the screen. True while there is more to do.
+bool deriveResults(Page& page, Slice& slice) {
+    const AppState& state = page.state;
+    Derived& derived = page.derived;
+    bool more = false;
+    if (showsChecks(state) || showsUse(state)) {
+        more = deriveChecks(state, derived, slice) || more;
     }
-    if (!showsInfluence(page.state)) {
-        return;
+    if (showsEnvelope(state)) {
+        more = deriveEnvelope(state, derived, slice) || more;
     }
-    InfluenceShown& shown = page.derived.influence;
-    const double width = columnWidth(layoutOf(page));
-    deriveInfluence(page.state, shown, width);
-    if (!inGesture(page.state) && deriveExactOrdinates(page.state, shown, kExactSlice)) {
-        deriveInfluence(page.state, shown, width);
-        page.framesWanted = std::max(page.framesWanted, 2);
+    if (showsInfluence(state)) {
+        const double width = columnWidth(layoutOf(page));
+        more = deriveInfluence(state, derived.influence, width, slice) || more;
     }
+    const bool wantsExact = tabIsOnScreen(state, NotebookTab::Forces) && state.notebook.exact;
+    if (wantsExact && !inGesture(state)) {
+        more = deriveExact(state, derived, slice) || more;
+    }
+    return more;
 }
 
 void refreshLinkCode(Page& page) {
-    if (page.linkCodeRevision != page.derived.linkRevision) {
-        page.linkCodeRevision = page.derived.linkRevision;
-        page.linkCode = qrCodeOf(page.address + "#" + page.derived.link);
+    if (page.codedLink != page.derived.link) {
+        page.codedLink = page.derived.link;
+        page.linkCode = page.derived.link.empty()
+                            ? std::nullopt
+                            : qrCodeOf(page.address + "#" + page.derived.link);
     }
 }
 
-void deriveAll(Page& page) {
+// As a fault in a calculation does.
+void failInTest(const Page& page) {
+    if (!page.fatal.empty() &&
+        writeModel(page.state.truss, Layout::Compact).find(page.fatal) != std::string::npos) {
+        std::abort();
+    }
+}
+
+void deriveAll(Page& page, Slice& slice) {
+    failInTest(page);
     derive(page.state, page.derived);
-    deriveMoving(page);
+    bool more = deriveResults(page, slice);
     if (tabIsOnScreen(page.state, NotebookTab::Share)) {
         deriveLink(page.state, page.derived);
         refreshLinkCode(page);
     }
-    const bool wantsExact =
-        tabIsOnScreen(page.state, NotebookTab::Forces) && page.state.notebook.exact;
-    if (wantsExact && !inGesture(page.state) &&
-        deriveExact(page.state, page.derived, kExactSlice)) {
+    const bool onScreen = tabIsOnScreen(page.state, NotebookTab::Working);
+    if (onScreen || page.workingInTwin) {
+        more = deriveWorking(page.state, page.derived, slice) || more;
+    }
+    if (more) {
         page.framesWanted = std::max(page.framesWanted, 2);
     }
-    if (!tabIsOnScreen(page.state, NotebookTab::Working)) {
-        return;
+    if (onScreen) {
+        Actions actions;
+        keepStepInRange(page.state, page.derived, actions);
+        update(page.state, actions);
     }
-    deriveWorking(page.state, page.derived);
-    Actions actions;
-    keepStepInRange(page.state, page.derived, actions);
-    update(page.state, actions);
 }
 
 void refreshPageLook(Page& page) {
@@ -146,6 +174,7 @@ PageRequests runPanels(Page& page, const PageLayout& layout) {
                          .viewport = page.viewport,
                          .ui = page.ui,
                          .field = page.field,
+                         .heights = page.workingHeights,
                          .actions = actions,
                          .requests = requests,
                          .linkCode = page.linkCode,
@@ -158,6 +187,9 @@ PageRequests runPanels(Page& page, const PageLayout& layout) {
     boardMenu(context);
     if (!actions.empty()) {
         page.framesWanted = std::max(page.framesWanted, kFramesAfterChange);
+    }
+    if (requests.drawAgain) {
+        page.framesWanted = std::max(page.framesWanted, 2);
     }
     update(page.state, actions);
     return requests;
@@ -191,9 +223,7 @@ void placeField(Page& page) {
 // As soon as a change is more than a gesture in hand, and before the frame that shows it is on the
 // screen.
 void store(Page& page) {
-    if (storeWork(writeSession(page.state))) {
-        setAddress({}); // a link in it is not what is on the board any more
-    } else if (!page.state.unsavedNote) {
+    if (!storeWork(writeSession(page.state)) && !page.state.unsavedNote) {
         page.state.unsavedNote = true;
         update(page.state, {Say{MessageKind::Problem,
                                 "This browser keeps nothing for this page (its storage is full or "
@@ -203,20 +233,35 @@ void store(Page& page) {
     page.boardIsStored = true;
 }
 
+bool sameLoads(const LoadChoice& one, const LoadChoice& other) {
+    return one.caseId == other.caseId && one.combinationId == other.combinationId;
+}
+
+// The scripts wait until the board rests before they ask for the link (addressFor).
+void followWithAddress(Page& page) {
+    if (page.addressRevision != page.state.revision ||
+        !sameLoads(page.addressLoads, page.state.choice)) {
+        page.addressRevision = page.state.revision;
+        page.addressLoads = page.state.choice;
+        addressIsBehind();
+    }
+}
+
 void refreshTwin(Page& page) {
     if (inGesture(page.state) || page.owner == PointerOwner::Panels) {
         return; // read out when it is done, not at every pixel
     }
     std::string moving = movingHtml(page.state, page.derived);
-    if (page.twinRevision != page.state.revision || page.twinHasWorking != page.workingInTwin ||
-        page.movingInTwin != moving) {
+    const bool hasWorking = page.workingInTwin && isShown(page.state, page.derived.working);
+    if (page.twinRevision != page.state.revision || page.twinHasWorking != hasWorking ||
+        page.twinWantsWorking != page.workingInTwin || page.movingInTwin != moving) {
         page.movingInTwin = std::move(moving);
         page.twinRevision = page.state.revision;
-        page.twinHasWorking = page.workingInTwin;
+        page.twinHasWorking = hasWorking;
+        page.twinWantsWorking = page.workingInTwin;
         std::string html = twinHtml(page.state, page.derived) + page.movingInTwin;
         if (page.workingInTwin) {
-            deriveWorking(page.state, page.derived);
-            html += "<h3>The working</h3>\n" + passagesHtml(page.derived.working.passages);
+            html += "<h3>The working</h3>\n" + workingHtml(page.state, page.derived);
         }
         setTwin(html, boardSummary(page.state, page.derived));
     }
@@ -269,13 +314,14 @@ void refreshCursor(Page& page) {
 }
 
 // Panels first, so that what they change is on the board in the same frame.
-PageRequests drawFrame(Page& page, const PageLayout& layout, const Canvas& canvas, double now) {
+PageRequests drawFrame(Page& page, const PageLayout& layout, const Canvas& canvas, double now,
+                       Slice& slice) {
     beginPanels(page, canvas, now);
     const PageRequests requests = runPanels(page, layout);
     page.field.done.reset();
     placeField(page);
     fitBoardToPage(page, layoutOf(page));
-    deriveAll(page);
+    deriveAll(page, slice);
     moveOn(page, ImGui::GetIO().DeltaTime);
     drawBoard(page, canvas);
     if (wantsFonts(page.ui)) {
@@ -305,8 +351,46 @@ void putFirstBoard(Page& page, std::string_view newer, std::string_view older) {
         Outcome<Reading> demo =
             readModel({reinterpret_cast<const char*>(bytes.data()), bytes.size()});
         page.state = startWith(demo ? std::move(demo).value().truss : Truss{});
+        page.addressRevision = page.state.revision; // whoever only looks keeps the plain address
     }
     page.storedRevision = page.state.revision;
+}
+
+void putBoardBack(Page& page, std::string_view newer, std::string_view older, Return how) {
+    if (how == Return::Empty) {
+        page.state = startWith({});
+    } else {
+        putFirstBoard(page, newer, older);
+    }
+    if (how == Return::BeforeLastStep) {
+        update(page.state, {Undo{}});
+    }
+    page.state.notebook.tab = NotebookTab::Model;
+    page.state.view.memberFigure = MemberFigure::Force;
+    page.state.view.showMovement = false;
+    page.storedRevision = page.state.revision; // until it is changed here
+    page.addressRevision = 0;
+}
+
+bool takeAddress(Page& page, std::string_view link) {
+    if (!isOnBoard(page.state, link)) {
+        return false;
+    }
+    if (const Outcome<LoadChoice> loads = linkedLoads(link, page.state.committed)) {
+        update(page.state, {SetChoice{loads.value()}});
+    }
+    return true;
+}
+
+std::string addressFor(Page& page, std::string_view current) {
+    if (isOnBoard(page.state, current)) {
+        const Outcome<LoadChoice> loads = linkedLoads(current, page.state.committed);
+        if (loads && sameLoads(loads.value(), page.state.choice)) {
+            return std::string(current);
+        }
+    }
+    deriveLink(page.state, page.derived);
+    return page.derived.link;
 }
 
 void runFrame(Page& page, const Canvas& canvas, double now) {
@@ -319,16 +403,22 @@ void runFrame(Page& page, const Canvas& canvas, double now) {
     }
     const PageLayout layout = layoutOf(page);
     fitBoardToPage(page, layout);
-    deriveAll(page);
+    Slice slice = sliceOf(page);
+    deriveAll(page, slice);
     if (page.renderer) {
-        const PageRequests requests = drawFrame(page, layout, canvas, now);
+        const PageRequests requests = drawFrame(page, layout, canvas, now, slice);
         carryOut(page, requests);
     }
     if (page.state.revision != page.storedRevision && !inGesture(page.state)) {
         store(page);
     }
+    if (!inGesture(page.state)) {
+        followWithAddress(page);
+    }
     refreshPageLook(page);
     refreshTwin(page);
+    page.frameRevision = page.state.revision;
+    page.workingAtOnce = false;
     ++page.framesDrawn;
 }
 

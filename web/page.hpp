@@ -13,6 +13,7 @@
 #include "platform/panel_pointer.hpp"
 #include "platform/platform.hpp"
 #include "render/renderer.hpp"
+#include "ui/heights.hpp"
 #include "ui/theme.hpp"
 
 #include <cstdint>
@@ -38,14 +39,15 @@ struct Page {
     Derived derived;
     Viewport viewport;
     FieldHost field;
+    Heights workingHeights;
 
-    std::optional<Renderer> renderer; // none: no WebGL2
+    std::optional<Renderer> renderer; // none: no WebGL2, or lost for good
     Ui ui;
     PanelPointer panelPointer;
     PanelKeys panelKeys;
-    std::optional<QrCode> linkCode;     // while the share tab is open
-    std::uint64_t linkCodeRevision = 0; // that it was made of
-    bool canShareLinks = false;         // the system has a sheet for it
+    std::optional<QrCode> linkCode; // while the share tab is open
+    std::string codedLink;          // that it was made of
+    bool canShareLinks = false;     // the system has a sheet for it
     PointerOwner owner = PointerOwner::Nobody;
     bool pinching = false; // of the board
     bool fieldShown = false;
@@ -58,24 +60,47 @@ struct Page {
     double lastFrame = 0; // s
 
     bool workingInTwin = false;
-    bool twinHasWorking = false;
-    std::string movingInTwin;         // envelope or influence line, as the page's tables have it
-    std::string saidReading;          // of the influence line
-    std::uint64_t twinRevision = 0;   // what the page's tables show
-    std::uint64_t storedRevision = 0; // what local storage holds, or need not hold
-    bool boardIsStored = false;       // and is this board: the view of it is worth keeping too
-    std::uint64_t saidSerial = 0;     // of the last message announced
+    bool workingAtOnce = false; // in the next frame, whole: it is about to be printed
+    bool twinWantsWorking = false;
+    bool twinHasWorking = false;       // which may come later
+    std::uint64_t frameRevision = 0;   // of the state at the end of the last frame
+    std::string movingInTwin;          // envelope or influence line, as the page's tables have it
+    std::string saidReading;           // of the influence line
+    std::uint64_t twinRevision = 0;    // what the page's tables show
+    std::uint64_t storedRevision = 0;  // what local storage holds, or need not hold
+    bool boardIsStored = false;        // and is this board: the view of it is worth keeping too
+    std::uint64_t addressRevision = 0; // that the browser's address was last told of
+    LoadChoice addressLoads;
+    std::uint64_t saidSerial = 0; // of the last message announced
     std::string saidVerdict;
 
-    std::string picture; // the last small one that the scripts asked for
+    std::string said; // what the scripts asked for last: a small picture, the address
 
     std::unique_ptr<ItemLog> items; // only in a test
     std::string observed;
+    std::string fatal; // only in a test: no model may hold it
 };
 
 // A board that nobody asked for by a link: what was saved last (the newer of two copies that can be
 // read), else the example that the page opens with.
 void putFirstBoard(Page&, std::string_view newer, std::string_view older);
+
+// How the work is taken up again after the program has failed on it.
+enum class Return {
+    AsStored,
+    BeforeLastStep, // undone by one, as a redo brings it back
+    Empty,
+};
+// Instead of putFirstBoard, and with the notebook on its plainest page.
+void putBoardBack(Page&, std::string_view newer, std::string_view older, Return);
+
+// True when the link in the address names the board that is there: then only what the link looks at
+// is taken from it.
+[[nodiscard]] bool takeAddress(Page&, std::string_view link);
+
+// What the address should say of the board, without '#'; empty where the truss is too large for a
+// link. An address that says the same in other words stays as it is.
+[[nodiscard]] std::string addressFor(Page&, std::string_view current);
 
 // `now` in seconds. Ends with framesWanted saying how many frames are still to be drawn.
 void runFrame(Page&, const Canvas&, double now);

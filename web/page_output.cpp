@@ -1,21 +1,27 @@
 #include "page_output.hpp"
 
 #include "app/file_name.hpp"
+#include "app/update.hpp"
 #include "board_picture.hpp"
 #include "exchange/json.hpp"
-#include "exchange/link.hpp"
 #include "report/results_text.hpp"
 
+#include <algorithm>
 #include <string>
 
 namespace gusset {
 
 namespace {
 
-void sendLink(const Page& page, const PageRequests& requests) {
-    const std::string link = writeLink(page.state.committed);
-    const std::string address = page.address + "#" + link;
-    setAddress(link);
+void sendLink(Page& page, const PageRequests& requests) {
+    deriveLink(page.state, page.derived);
+    if (page.derived.link.empty()) {
+        update(page.state, {Say{MessageKind::Problem, page.derived.linkFault}});
+        page.framesWanted = std::max(page.framesWanted, 2);
+        return;
+    }
+    const std::string address = page.address + "#" + page.derived.link;
+    setAddress(page.derived.link);
     if (requests.copyLink) {
         copyText(address, "Link copied.");
     } else {
@@ -38,13 +44,14 @@ void saveFiles(const Page& page, const PageRequests& requests) {
         savePicture(fileNameFor(truss.title, ".png"), pictureOf(page));
     }
     if (requests.saveResults) {
-        saveFile(fileNameFor(truss.title, ".csv"), resultsCsv(page.state.truss, page.derived.solution));
+        saveFile(fileNameFor(truss.title, ".csv"),
+                 resultsCsv(page.state.truss, page.derived.solution));
     }
 }
 
 } // namespace
 
-void carryOut(const Page& page, const PageRequests& requests) {
+void carryOut(Page& page, const PageRequests& requests) {
     if (requests.copyLink || requests.shareLink) {
         sendLink(page, requests);
     }

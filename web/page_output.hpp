@@ -5,6 +5,6 @@
 
 namespace gusset {
 
-void carryOut(const Page&, const PageRequests&);
+void carryOut(Page&, const PageRequests&);
 
 } // namespace gusset

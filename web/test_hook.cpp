@@ -75,6 +75,11 @@ std::string selectionJson(const Things& things) {
            field("members", std::to_string(things.members.size())) + "}";
 }
 
+// Of the working that is at work; 0 when none is.
+std::string shareOfWorking(const Jobs& jobs) {
+    return shortestNumber(jobs.working.made ? jobs.working.job.share() : 0);
+}
+
 } // namespace
 
 const char* observe(Page& page) {
@@ -89,6 +94,9 @@ const char* observe(Page& page) {
                     field("revision", std::to_string(state.revision)) + "," +
                     field("bytes", std::to_string(emmalloc_mallinfo().uordblks)) + "," +
                     field("solved", page.derived.solution.solved ? "true" : "false") + "," +
+                    field("solvedRevision", std::to_string(page.derived.revision)) + "," +
+                    field("working", isShown(state, page.derived.working) ? "true" : "false") +
+                    "," + field("workingShare", shareOfWorking(page.derived.jobs)) + "," +
                     field("tool", std::to_string(static_cast<int>(state.tool))) + "," +
                     field("field", quoted(state.field.key)) + "," +
                     field("focus", quoted(focusedLabel(*page.items))) + "," +

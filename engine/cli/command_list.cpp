@@ -57,7 +57,8 @@ constexpr std::array<Command, 7> kCommands{{
      "gusset working site/examples/cottage_roof.json"},
     {"influence", "FILE", kInfluenceOptions,
      "what a load does that moves along a path of joints, as CSV unless asked otherwise",
-     "gusset influence site/examples/farm_bridge.json --path A,C,E,G --of reaction:A:y --text"},
+     "gusset influence site/examples/farm_bridge.json --path A,B,D,F,H,J,L --of reaction:A:y "
+     "--text"},
     {"envelope", "FILE", kEnvelopeOptions,
      "the extremes of every member over combinations or cases, as CSV unless asked otherwise",
      "gusset envelope site/examples/garage_roof.json --text"},

@@ -14,6 +14,7 @@
 #include "report/results_text.hpp"
 #include "report/sketch_svg.hpp"
 #include "report/solution_text.hpp"
+#include "report/trust_text.hpp"
 #include "report/unit_load_text.hpp"
 #include "report/working_text.hpp"
 #include "statics/solution.hpp"
@@ -35,6 +36,17 @@ Solution solved(const Reading& reading, const LoadChoice& choice) {
     return solution;
 }
 
+// What text and JSON say themselves, and a table has no place for.
+Issues notesOfTable(const PhraseBook& book, const Truss& truss, const Solution& solution,
+                    const ExactSolution& exact) {
+    Issues notes = notesOfMechanism(solution.status, solution.solved);
+    if (std::string whyNot = inexactSentence(book, truss, exact.whyNot); !whyNot.empty()) {
+        notes.push_back({IssueCode::NotComputed, "--exact", std::move(whyNot)});
+    }
+    notes.insert(notes.end(), solution.notes.begin(), solution.notes.end());
+    return notes;
+}
+
 Answer answerSolve(const PhraseBook& book, const Arguments& arguments, const Reading& reading) {
     const Solution solution = solved(reading, choiceOf(arguments));
     Answer answer{exitOf(solution), {}, solution.errors};
@@ -44,9 +56,8 @@ Answer answerSolve(const PhraseBook& book, const Arguments& arguments, const Rea
     if (arguments.has("--json")) {
         answer.text = solutionJson(book, reading.truss, solution, exact);
     } else if (answer.exit != Exit::BadInput && arguments.has("--csv")) {
-        answer.text = resultsCsv(reading.truss, solution);
-        answer.faults = notesOfMechanism(solution.status, solution.solved);
-        answer.faults.insert(answer.faults.end(), solution.notes.begin(), solution.notes.end());
+        answer.text = resultsCsv(reading.truss, solution, exact);
+        answer.faults = notesOfTable(book, reading.truss, solution, exact);
     } else if (answer.exit != Exit::BadInput) {
         answer.text =
             resultsText(book, reading.truss, solution) + exactText(book, reading.truss, exact);
@@ -123,12 +134,14 @@ Answer answerForceMethod(const PhraseBook& book, const Arguments& arguments, con
 }
 
 Answer answerInfluenceByHand(const PhraseBook& book, const Arguments& arguments,
-                             const Truss& truss) {
+                             const Reading& given) {
     if (!arguments.has("--path")) {
         return {Exit::WrongUse,
                 {},
                 {{IssueCode::Missing, "--influence", "needs the path of the load: --path A,B,C"}}};
     }
+    const Reading reading = withoutLooseJoints(given);
+    const Truss& truss = reading.truss;
     const Outcome<std::vector<JointId>> path = pathNamed(truss, arguments.valueOf("--path"));
     if (!path) {
         return {Exit::BadInput, {}, path.issues()};
@@ -141,7 +154,10 @@ Answer answerInfluenceByHand(const PhraseBook& book, const Arguments& arguments,
         return noAnswer(book, arguments, truss, analysis.issues());
     }
     const InfluenceByHand line = influenceByHand(truss, path.value(), effect.value());
-    return {Exit::Answered, rendered(arguments, influencePassages(book, truss, line)), {}};
+    const auto own = reading.notes.begin() + static_cast<std::ptrdiff_t>(given.notes.size());
+    return {Exit::Answered,
+            rendered(arguments, influencePassages(book, truss, line)),
+            {own, reading.notes.end()}};
 }
 
 bool wantsForceMethod(const Arguments& arguments, const Solution& solution) {
@@ -192,7 +208,7 @@ Answer answerWorking(const PhraseBook& book, const Arguments& arguments, const R
                   "draws as SVG with --polygon only: its steps come as --html"}}};
     }
     if (arguments.has("--influence")) {
-        return answerInfluenceByHand(book, arguments, reading.truss);
+        return answerInfluenceByHand(book, arguments, reading);
     }
     if (wantsForceMethod(arguments, solution)) {
         return answerForceMethod(book, arguments, reading.truss, solution);
@@ -226,12 +242,23 @@ Answer answerCheck(const PhraseBook& book, const Arguments& arguments, const Rea
     return answer;
 }
 
-Answer answerLink(const Reading& reading) {
-    const std::string link = writeLink(reading.truss);
-    if (const Outcome<Reading> back = readLink(link); !back) {
-        return {Exit::BadInput, {}, back.issues()}; // too large for a link: it would not open
+// Of commands whose answer has no place for notes: how names were read that are not as in the file.
+// Unknown keys are kept, and have no part in a working.
+Answer withNotes(Answer answer, const Reading& reading) {
+    for (const Issue& note : reading.notes) {
+        if (note.code != IssueCode::UnknownKey && answer.exit <= Exit::Mechanism) {
+            answer.faults.push_back(note);
+        }
     }
-    return {Exit::Answered, "#" + link + "\n", {}};
+    return answer;
+}
+
+Answer answerLink(const Reading& reading) {
+    const Outcome<std::string> link = openableLink(reading.truss);
+    if (!link) {
+        return {Exit::BadInput, {}, link.issues()};
+    }
+    return {Exit::Answered, "#" + link.value() + "\n", {}};
 }
 
 Answer answerOf(const PhraseBook& book, const Arguments& arguments, const Reading& reading) {
@@ -240,7 +267,7 @@ Answer answerOf(const PhraseBook& book, const Arguments& arguments, const Readin
         return answerSolve(book, arguments, reading);
     }
     if (name == "working") {
-        return answerWorking(book, arguments, reading);
+        return withNotes(answerWorking(book, arguments, reading), reading);
     }
     if (name == "influence") {
         return answerInfluence(book, arguments, reading);
@@ -252,9 +279,9 @@ Answer answerOf(const PhraseBook& book, const Arguments& arguments, const Readin
         return answerCheck(book, arguments, reading);
     }
     if (name == "link") {
-        return answerLink(reading);
+        return withNotes(answerLink(reading), reading);
     }
-    return {Exit::Answered, writeModel(reading.truss), {}};
+    return withNotes({Exit::Answered, writeModel(reading.truss), {}}, reading);
 }
 
 } // namespace

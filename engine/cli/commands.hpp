@@ -1,7 +1,7 @@
 #pragma once
 // The commands, from a model to what they print. Nothing here prints.
 
-#include "cli/arguments.hpp"
+#include "cli/command_list.hpp"
 #include "exchange/json.hpp"
 #include "report/phrases.hpp"
 

@@ -46,17 +46,6 @@ Outcome<std::string> readAll(std::FILE* file, const std::string& name) {
     return text;
 }
 
-} // namespace
-
-Outcome<Reading> readText(std::string_view text) {
-    const std::size_t start = text.find_first_not_of(" \t\r\n\xEF\xBB\xBF");
-    const bool isJson =
-        start != std::string_view::npos && (text[start] == '{' || text[start] == '[');
-    return !isJson && looksLikeLink(text) ? readLink(text) : readModel(text);
-}
-
-namespace {
-
 Outcome<Reading> readFile(std::FILE* file, const std::string& name) {
     const Outcome<std::string> text = readAll(file, name);
     if (!text) {
@@ -66,6 +55,13 @@ Outcome<Reading> readFile(std::FILE* file, const std::string& name) {
 }
 
 } // namespace
+
+Outcome<Reading> readText(std::string_view text) {
+    const std::size_t start = text.find_first_not_of(" \t\r\n\xEF\xBB\xBF");
+    const bool isJson =
+        start != std::string_view::npos && (text[start] == '{' || text[start] == '[');
+    return !isJson && looksLikeLink(text) ? readLink(text) : readModel(text);
+}
 
 bool isPath(const std::string& input) { return input != "-" && !looksLikeLink(input); }
 

@@ -69,20 +69,16 @@ std::string exactText(const PhraseBook& book, const Truss& truss, const ExactSol
     return text;
 }
 
-Answer answerInfluence(const PhraseBook& book, const Arguments& arguments, const Reading& reading) {
+Answer answerInfluence(const PhraseBook& book, const Arguments& arguments, const Reading& given) {
     if (!arguments.has("--path") || !arguments.has("--of")) {
         return {
             Exit::WrongUse, {}, {unknown("influence", "needs --path A,B,C and --of member:A-B")}};
     }
+    const Reading reading = withoutLooseJoints(given);
+    const Issues& notes = reading.notes;
     const Outcome<InfluenceReport> report = reportOf(arguments, reading.truss);
     if (!report) {
         return noAnswer(book, arguments, reading.truss, report.issues());
-    }
-    Issues notes = reading.notes;
-    if (report.value().status == Status::Mechanism) {
-        notes.push_back(
-            {IssueCode::Unstable, "joints",
-             "some have no member and can move: the line is of the truss without them"});
     }
     if (arguments.has("--json")) {
         return {Exit::Answered,

@@ -1,8 +1,10 @@
 #include "cli/verdicts.hpp"
 
+#include "model/removal.hpp"
 #include "report/movement_text.hpp"
 #include "report/results_text.hpp"
 #include "report/solution_text.hpp"
+#include "report/trust_text.hpp"
 
 #include <algorithm>
 
@@ -54,7 +56,8 @@ Exit exitOf(const Issues& issues) {
 std::string solutionJson(const PhraseBook& book, const Truss& truss, const Solution& solution,
                          const ExactSolution& exact) {
     ResultSentences sentences{.assumed = assumptionSentences(book, solution.assumed),
-                              .inexact = inexactSentence(book, truss, exact.whyNot)};
+                              .inexact = inexactSentence(book, truss, exact.whyNot),
+                              .warnings = trustSentences(book, truss, solution)};
     for (const Mechanism& mechanism : solution.mechanisms) {
         sentences.mechanisms.push_back(mechanismSentence(book, truss, mechanism));
     }
@@ -85,6 +88,31 @@ Issues notesOfMechanism(Status status, bool solved) {
 Issues notesOfMechanism(const Truss& truss, const std::vector<LoadChoice>& choices) {
     const LoadChoice any = choices.empty() ? LoadChoice{} : choices.front();
     return notesOfMechanism(solve(truss, any).status, true);
+}
+
+Reading withoutLooseJoints(const Reading& reading) {
+    const Truss& truss = reading.truss;
+    std::vector<bool> held(truss.joints.size());
+    for (const Member& member : truss.members) {
+        held[member.a.at()] = held[member.b.at()] = true;
+    }
+    for (const Support& support : truss.supports) {
+        held[support.joint.at()] = held[support.joint.at()] || support.kind == SupportKind::Pin;
+    }
+    Things loose;
+    for (std::size_t i = 0; i < held.size(); ++i) {
+        if (!held[i]) {
+            loose.joints.push_back(JointId{static_cast<int>(i)});
+        }
+    }
+    Reading rest = reading;
+    if (!truss.members.empty() && !loose.empty()) {
+        removeThings(rest.truss, loose);
+        rest.notes.push_back({IssueCode::Suspicious, "joints",
+                              "the truss is a mechanism by joints that no member meets: what is "
+                              "given is of the truss without them"});
+    }
+    return rest;
 }
 
 } // namespace gusset::cli

@@ -23,4 +23,8 @@ namespace gusset::cli {
 // The same of a truss that is solved under each of these loads.
 [[nodiscard]] Issues notesOfMechanism(const Truss&, const std::vector<LoadChoice>&);
 
+// The truss as an influence line sees it: joints that no member meets and no pin holds, which are
+// not in balance by themselves, have no part in it; a note says so where there are any.
+[[nodiscard]] Reading withoutLooseJoints(const Reading&);
+
 } // namespace gusset::cli

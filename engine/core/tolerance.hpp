@@ -12,6 +12,10 @@ inline constexpr double kZeroForce = 1e-9;
 // narrow of real geometry: a truss that is this close to a mechanism is one on any site.
 inline constexpr double kRankPivot = 1e-10;
 
+// The same: what is left of a dependent row is rounding below this, and above it the coordinates do
+// hold the truss, though too weakly to count.
+inline constexpr double kBarelyHeld = 1e-13;
+
 // Against the largest entry of its row: a smaller one is no pivot, for rounding grows by its
 // inverse. The classic compromise between growth and fill (Duff, Erisman & Reid 1986).
 inline constexpr double kPivotShare = 0.1;
@@ -35,9 +39,30 @@ inline constexpr double kHolds = 1e-3;
 // degrees typed with fourteen digits come this close, and nothing else does by chance.
 inline constexpr double kSlope = 1e-12;
 
-// Pivot of a joint's stiffness against the stiffness of its members: below this the truss is said
-// to be close to a mechanism there. Half the digits of a double are lost then.
-inline constexpr double kWeak = 1e-8;
+// A force that a load of 1 causes: above this the truss is said to be close to a mechanism. The
+// most slender truss that stands anywhere, a thousand times as long as high, stays a hundred times
+// below.
+inline constexpr double kAmplified = 1e5;
+
+// Bound of the error of any force against the largest, and of displacements likewise. Above the
+// first, a stiffness solution in doubles is done again with twice the digits:
+inline constexpr double kTrusted = 1e-9;
+// above the second, fewer than three figures are left, and no forces are given.
+inline constexpr double kUsable = 1e-3;
+
+// Against the bound of the error by rounding: a force below this is nothing but rounding.
+inline constexpr double kSurelyRounding = 10;
+
+// E·A of a member against the median of all: outside this ratio and its inverse it is asked about.
+// Sections and materials that stand in one truss differ by less than a thousand; units of E and A
+// (kPa for GPa, cm² for mm²) by more.
+inline constexpr double kStandsOut = 1e4;
+
+// Pivot of a joint against the stiffness of its members: a smaller one has lost so many of the
+// sixteen digits of a double that neither the solution nor the estimate of its error holds.
+inline constexpr double kShakyPivot = 1e-10;
+// The same of the thirty-two digits of a Wide.
+inline constexpr double kShakyWidePivot = 1e-26;
 
 // Against the largest load: what the joints may lack to equilibrium in an accepted solution.
 inline constexpr double kResidual = 1e-9;

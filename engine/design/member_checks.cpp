@@ -163,17 +163,19 @@ MemberChecks checkMembers(const Truss& truss, const Solution& solution, const Lo
     return counted(std::move(members));
 }
 
-MemberChecks checkMembers(const Truss& truss, const std::vector<MemberEnvelope>& envelope,
-                          const std::vector<LoadChoice>& choices) {
-    const std::vector<MemberMake> makes = makesOf(truss);
-    const Structure structure = structureOf(truss);
-    std::vector<bool> bends(makes.size(), false);
-    for (const LoadChoice& choice : choices) {
-        const std::vector<double> moments = bendingMoments(truss, structure, choice);
-        for (std::size_t i = 0; i < bends.size(); ++i) {
-            bends[i] = bends[i] || bendsAt(moments, i);
-        }
+namespace {
+
+void addBends(const Truss& truss, const Structure& structure, const std::vector<double>& factors,
+              std::vector<bool>& bends) {
+    const std::vector<double> moments = bendingMoments(truss, structure, factors);
+    for (std::size_t i = 0; i < bends.size(); ++i) {
+        bends[i] = bends[i] || bendsAt(moments, i);
     }
+}
+
+MemberChecks checksOf(const Truss& truss, const Structure& structure,
+                      const std::vector<MemberEnvelope>& envelope, const std::vector<bool>& bends) {
+    const std::vector<MemberMake> makes = makesOf(truss);
     double largest = 0;
     for (const MemberEnvelope& each : envelope) {
         largest = std::max({largest, each.tension.force, -each.compression.force});
@@ -193,6 +195,47 @@ MemberChecks checkMembers(const Truss& truss, const std::vector<MemberEnvelope>&
         members.push_back(std::move(check));
     }
     return counted(std::move(members));
+}
+
+} // namespace
+
+MemberChecks checkMembers(const Truss& truss, const std::vector<MemberEnvelope>& envelope,
+                          const std::vector<LoadChoice>& choices) {
+    const Structure structure = structureOf(truss);
+    std::vector<bool> bends(truss.members.size(), false);
+    const LoadFactors factors(truss);
+    for (const LoadChoice& choice : choices) {
+        addBends(truss, structure, factors.under(choice), bends);
+    }
+    return checksOf(truss, structure, envelope, bends);
+}
+
+WorstChecksTask::WorstChecksTask(const Truss& truss, std::vector<LoadChoice> choices)
+    : truss_(truss), choices_(std::move(choices)), factors_(truss), envelope_(truss, choices_) {}
+
+bool WorstChecksTask::advance() {
+    if (!extremes_) {
+        if (!envelope_.advance()) {
+            return false;
+        }
+        Outcome<std::vector<MemberEnvelope>> envelope = envelope_.take();
+        if (!envelope) {
+            return true;
+        }
+        extremes_ = std::move(envelope).value();
+        structure_ = structureOf(truss_);
+        bends_.resize(truss_.members.size());
+    } else if (bent_ < choices_.size()) {
+        addBends(truss_, structure_, factors_.under(choices_[bent_++]), bends_);
+    } else {
+        checks_ = checksOf(truss_, structure_, *extremes_, bends_);
+        return true;
+    }
+    return false;
+}
+
+Progress WorstChecksTask::progress() const {
+    return {envelope_.progress().done + bent_, 2 * choices_.size()};
 }
 
 } // namespace gusset

@@ -3,10 +3,13 @@
 // slenderness. A preliminary check of forces along straight members, and nothing else: see
 // report/check_text for what every sheet says of what it leaves out. SI: N, m, Pa.
 
+#include "core/progress.hpp"
 #include "design/column.hpp"
 #include "design/member_make.hpp"
 #include "statics/envelope.hpp"
 
+#include <optional>
+#include <utility>
 #include <vector>
 
 namespace gusset {
@@ -66,5 +69,27 @@ struct MemberChecks {
 // The worst of each member over these choices, of which `envelope` is envelopeOf.
 [[nodiscard]] MemberChecks checkMembers(const Truss&, const std::vector<MemberEnvelope>& envelope,
                                         const std::vector<LoadChoice>&);
+
+// The worst of each member over these choices in slices (core/progress); no members where there is
+// no envelope of them. The truss stays where it is and as it is while the task lives.
+class WorstChecksTask {
+public:
+    WorstChecksTask(const Truss&, std::vector<LoadChoice>);
+
+    bool advance();
+    [[nodiscard]] Progress progress() const; // choices, each looked at twice
+    [[nodiscard]] MemberChecks take() { return std::move(checks_); } // once
+
+private:
+    const Truss& truss_;
+    std::vector<LoadChoice> choices_;
+    LoadFactors factors_;
+    EnvelopeTask envelope_;
+    std::optional<std::vector<MemberEnvelope>> extremes_{}; // once the envelope is there
+    Structure structure_{};
+    std::vector<bool> bends_{}; // a member each
+    std::size_t bent_ = 0;      // choices that were looked through for these
+    MemberChecks checks_{};
+};
 
 } // namespace gusset

@@ -31,9 +31,11 @@ enum class Layout { Compact, Indented };
 struct ResultSentences {
     std::vector<std::string> mechanisms{}; // one each of the solution's
     std::vector<std::string> assumed{};
-    std::string inexact{}; // why there are no exact forces
+    std::string inexact{};               // why there are no exact forces
+    std::vector<std::string> warnings{}; // report/trust_text
 };
-// Results in the model's units, numbers to 12 significant digits.
+// Results in the model's units, numbers to 12 significant digits, forces to fewer where rounding
+// leaves fewer: "figures" then says how many.
 [[nodiscard]] std::string writeResults(const Truss&, const Solution&, const ResultSentences& = {},
                                        const ExactSolution& = {});
 

@@ -2,6 +2,8 @@
 
 #include "exchange/json_text.hpp"
 
+#include "report/number.hpp"
+
 #include <cmath>
 
 namespace gusset {
@@ -27,7 +29,8 @@ public:
     ResultsWriter(const Truss& truss, const Solution& solution, const ResultSentences& sentences,
                   const ExactSolution& exact)
         : truss_(truss), solution_(solution), sentences_(sentences), exact_(exact),
-          newton_(toNewton(truss.units.force)), move_(toMetre(truss.units.displacement)) {}
+          newton_(toNewton(truss.units.force)), move_(toMetre(truss.units.displacement)),
+          lastPlace_(lastPlaceOf(solution.largest / newton_, solution.trust.error)) {}
 
     std::string write() {
         out_.beginObject();
@@ -46,8 +49,10 @@ public:
         writeRedundants();
         if (solution_.solved) {
             out_.result("residual", solution_.residual);
+            writeTrust();
         }
-        writeAssumed();
+        writeTexts("warnings", sentences_.warnings);
+        writeTexts("assumed", sentences_.assumed);
         if (!sentences_.inexact.empty()) {
             out_.text("inexact", sentences_.inexact);
         }
@@ -60,7 +65,10 @@ public:
 private:
     // Noise at the level of rounding is zero, as for the member forces.
     void force(std::string_view key, double newtons) {
-        out_.result(key, isZero(solution_, newtons) ? 0 : newtons / newton_);
+        const double value = isZero(solution_, newtons) ? 0 : newtons / newton_;
+        out_.result(key, roundedTo(value, {.form = NumberForm::Significant,
+                                           .digits = kResultDigits,
+                                           .lastPlace = lastPlace_}));
     }
     [[nodiscard]] const std::string& label(JointId joint) const {
         return truss_.joints[joint.at()].label;
@@ -171,13 +179,23 @@ private:
         out_.endArray();
     }
 
-    void writeAssumed() {
-        if (sentences_.assumed.empty()) {
+    void writeTrust() {
+        const Trust& trust = solution_.trust;
+        const int figures = figuresOf(trust.error);
+        out_.result("condition", trust.condition);
+        out_.result("error", trust.error);
+        if (figures < kResultDigits) {
+            out_.whole("figures", figures);
+        }
+    }
+
+    void writeTexts(std::string_view key, const std::vector<std::string>& sentences) {
+        if (sentences.empty()) {
             return;
         }
-        out_.key("assumed");
+        out_.key(key);
         out_.beginArray();
-        for (const std::string& sentence : sentences_.assumed) {
+        for (const std::string& sentence : sentences) {
             out_.text(sentence);
         }
         out_.endArray();
@@ -215,7 +233,8 @@ private:
     const ResultSentences& sentences_;
     const ExactSolution& exact_;
     double newton_;
-    double move_; // metres in a displacement unit
+    double move_;   // metres in a displacement unit
+    int lastPlace_; // NumberStyle::lastPlace of forces
     JsonText out_{Layout::Indented};
 };
 

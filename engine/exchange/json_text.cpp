@@ -66,9 +66,8 @@ void JsonText::whole(std::string_view name, long value) {
 }
 
 void JsonText::result(double value) {
-    constexpr int kDigits = 12;
     digits(value == 0             ? "0"
-           : std::isfinite(value) ? significantNumber(value, kDigits)
+           : std::isfinite(value) ? significantNumber(value, kResultDigits)
                                   : "null"); // JSON has no word for it
 }
 

@@ -10,6 +10,8 @@
 
 namespace gusset {
 
+inline constexpr int kResultDigits = 12;
+
 // Indented: a line for each key of the outermost object and for each element of its arrays.
 class JsonText {
 public:
@@ -30,7 +32,7 @@ public:
     void json(std::string_view value); // already JSON
     void text(std::string_view key, std::string_view value);
     void whole(std::string_view key, long value);
-    void result(double); // to twelve digits, 0 without a sign
+    void result(double); // to kResultDigits, 0 without a sign
     void result(std::string_view key, double value);
     void issues(std::string_view key, const Issues&); // as a list; nothing when there are none
     void members(std::string_view objectText); // of "{…}", among the members written; "" has none

@@ -2,8 +2,10 @@
 
 #include "exchange/compact_model.hpp"
 #include "exchange/deflated.hpp"
+#include "exchange/link_loads.hpp"
 #include "exchange/link_text.hpp"
 #include "exchange/model_reader.hpp"
+#include "exchange/percent.hpp"
 
 #include <algorithm>
 #include <iterator>
@@ -17,29 +19,6 @@ std::string withoutSpaces(std::string_view text) {
     std::string out;
     std::copy_if(text.begin(), text.end(), std::back_inserter(out),
                  [](char c) { return static_cast<unsigned char>(c) > ' '; });
-    return out;
-}
-
-int hexDigit(char c) {
-    if (c >= '0' && c <= '9') {
-        return c - '0';
-    }
-    const char lower = static_cast<char>(c | 0x20);
-    return lower >= 'a' && lower <= 'f' ? lower - 'a' + 10 : -1;
-}
-
-std::string percentDecoded(std::string_view text) {
-    std::string out;
-    for (std::size_t i = 0; i < text.size(); ++i) {
-        const int high = text[i] == '%' && i + 2 < text.size() ? hexDigit(text[i + 1]) : -1;
-        const int low = high >= 0 ? hexDigit(text[i + 2]) : -1;
-        if (low >= 0) {
-            out += static_cast<char>(16 * high + low);
-            i += 2;
-        } else {
-            out += text[i];
-        }
-    }
     return out;
 }
 
@@ -60,6 +39,23 @@ std::string_view fragmentOf(std::string_view text) {
     return first == "m=" || first == "j=" ? text : std::string_view{};
 }
 
+// A value of the model file stands one list deeper in the compact form.
+constexpr int kDeeperInLink = 1;
+
+// Whether lists and objects stand in one another more than so many times; as deep as that is
+// looked.
+bool isDeeper(const JsonValue& value, int depth) {
+    using Kind = JsonValue::Kind;
+    if (value.kind != Kind::Array && value.kind != Kind::Object) {
+        return false;
+    }
+    return depth == 0 ||
+           std::any_of(value.items.begin(), value.items.end(),
+                       [depth](const JsonValue& it) { return isDeeper(it, depth - 1); }) ||
+           std::any_of(value.members.begin(), value.members.end(),
+                       [depth](const auto& it) { return isDeeper(it.second, depth - 1); });
+}
+
 Outcome<Reading> readContent(const Bytes& bytes) {
     const Inflated content = inflated(bytes, kLargestInflated);
     if (content.fault == InflateFault::TooLarge) {
@@ -70,7 +66,9 @@ Outcome<Reading> readContent(const Bytes& bytes) {
     if (content.fault) {
         return Issue{IssueCode::Damaged, "the link", "does not unpack: copy the whole link again"};
     }
-    const Outcome<JsonValue> compact = parseJson(content.text);
+    JsonBounds bounds;
+    bounds.depth += kDeeperInLink;
+    const Outcome<JsonValue> compact = parseJson(content.text, bounds);
     if (!compact) {
         const Issue& fault = compact.issues().front();
         return Issue{fault.code, "the link",
@@ -80,22 +78,53 @@ Outcome<Reading> readContent(const Bytes& bytes) {
     if (!model) {
         return model.issues();
     }
+    if (isDeeper(model.value(), JsonBounds{}.depth)) {
+        return Issue{IssueCode::TooLarge, "the link",
+                     "is nested deeper than any model is: it was not written by Gusset"};
+    }
     return readModelValue(model.value());
+}
+
+// Why a link with this truss would not open again.
+Issue noLink(IssueCode code, const std::string& why) {
+    return Issue{code, "the link",
+                 "can't be made: " + why + ". Save the truss as a file and send that"};
 }
 
 } // namespace
 
 std::string writeLink(const Truss& truss) { return sealedLink(deflated(compactModel(truss))); }
 
+Outcome<std::string> openableLink(const Truss& truss, const LoadChoice& loads) {
+    std::string link = writeLink(truss) + linkTailOf(loads);
+    if (link.size() > kLargestLink) {
+        return noLink(IssueCode::TooLarge, "it would have " + std::to_string(link.size()) +
+                                               " characters, and links have at most " +
+                                               std::to_string(kLargestLink));
+    }
+    const Outcome<Reading> back = readLink(link);
+    if (!back) {
+        const Issue& fault = back.issues().front();
+        return noLink(fault.code, fault.code == IssueCode::TooLarge
+                                      ? "the truss is larger than what links hold"
+                                      : "it would not open (" + fault.at + ": " + fault.says + ")");
+    }
+    if (back.value().truss != truss) {
+        return noLink(IssueCode::Damaged, "it would not hold the whole truss");
+    }
+    return link;
+}
+
 bool looksLikeLink(std::string_view text) { return !fragmentOf(text).empty(); }
 
 Outcome<Reading> readLink(std::string_view text) {
-    if (text.size() > kLargestLink) {
+    const std::string_view whole = fragmentOf(text);
+    if (const std::size_t size = whole.empty() ? text.size() : whole.size(); size > kLargestLink) {
         return Issue{IssueCode::TooLarge, "the link",
-                     "has " + std::to_string(text.size()) + " characters, and links have at most " +
+                     "has " + std::to_string(size) + " characters, and links have at most " +
                          std::to_string(kLargestLink) + ": ask for the model as a file"};
     }
-    const std::string_view fragment = fragmentOf(text);
+    const std::string_view fragment = withoutTail(whole).model;
     if (fragment.empty()) {
         return Issue{IssueCode::Syntax, "the link",
                      "holds no model: a link of Gusset has #m= or #j= in it"};
@@ -112,6 +141,26 @@ Outcome<Reading> readLink(std::string_view text) {
         return bytes.issues();
     }
     return readContent(bytes.value());
+}
+
+Outcome<LoadChoice> linkedLoads(std::string_view text, const Truss& truss) {
+    const std::string_view fragment = fragmentOf(text);
+    const bool isEncoded = fragment.find('&') == std::string_view::npos; // as a whole, by a program
+    const std::string decoded = isEncoded ? percentDecoded(fragment) : "";
+    LoadChoice loads = withoutTail(isEncoded ? std::string_view(decoded) : fragment).loads;
+    const std::vector<std::string> cases = caseNames(truss);
+    if (!loads.caseId.empty() &&
+        std::find(cases.begin(), cases.end(), loads.caseId) == cases.end()) {
+        return Issue{IssueCode::UnknownName, "the link",
+                     "asks for a load case that its truss has not: all loads are shown"};
+    }
+    const auto isMeant = [&loads](const Combination& it) { return it.id == loads.combinationId; };
+    if (!loads.combinationId.empty() &&
+        std::none_of(truss.combinations.begin(), truss.combinations.end(), isMeant)) {
+        return Issue{IssueCode::UnknownName, "the link",
+                     "asks for a combination that its truss has not: all loads are shown"};
+    }
+    return loads;
 }
 
 } // namespace gusset

@@ -1,7 +1,5 @@
 #include "hand/body.hpp"
 
-#include "core/tolerance.hpp"
-
 #include <algorithm>
 #include <cmath>
 
@@ -58,8 +56,43 @@ void addMember(const Sheet& sheet, JointId at, MemberId member, Body& body) {
     addActing(sheet, {forceSymbol(member), at, awayFrom(sheet, at, member)}, body);
 }
 
-// The members that reach out of several joints.
-void addCutMembers(const Sheet& sheet, const std::vector<bool>& inside, Body& body) {
+void addReaction(const Sheet& sheet, int index, Body& body) {
+    const Restraint& restraint = sheet.structure.restraints[static_cast<std::size_t>(index)];
+    addActing(sheet, {reactionSymbol(sheet, index), restraint.joint, restraint.along}, body);
+}
+
+} // namespace
+
+namespace {
+
+// Asked for often: no look at the whole truss.
+Body bodyOfJoint(const Sheet& sheet, JointId joint) {
+    Body body{{joint}, {}, {}, {}};
+    for (const int restraint : sheet.restraintsOf[joint.at()]) {
+        addReaction(sheet, restraint, body);
+    }
+    for (const MemberId member : membersAt(sheet, joint)) {
+        addMember(sheet, joint, member, body);
+    }
+    return body;
+}
+
+} // namespace
+
+Body bodyOf(const Sheet& sheet, std::vector<JointId> joints) {
+    if (joints.size() == 1) {
+        return bodyOfJoint(sheet, joints.front());
+    }
+    std::vector<bool> inside(sheet.truss.joints.size());
+    for (const JointId joint : joints) {
+        inside[joint.at()] = true;
+    }
+    Body body{std::move(joints), {}, {}, {}};
+    for (std::size_t i = 0; i < sheet.structure.restraints.size(); ++i) {
+        if (inside[sheet.structure.restraints[i].joint.at()]) {
+            addReaction(sheet, static_cast<int>(i), body);
+        }
+    }
     for (std::size_t i = 0; i < sheet.truss.members.size(); ++i) {
         const Member& member = sheet.truss.members[i];
         if (inside[member.a.at()] != inside[member.b.at()]) {
@@ -67,36 +100,36 @@ void addCutMembers(const Sheet& sheet, const std::vector<bool>& inside, Body& bo
                       body);
         }
     }
+    return body;
 }
 
-} // namespace
-
-Body bodyOf(const Sheet& sheet, std::vector<JointId> joints) {
+Body bodyBeside(const Sheet& sheet, const Divisions& cuts, std::size_t division, int side) {
+    Part joints = cuts.part(division, side);
+    if (joints.size() == 1) {
+        return bodyOfJoint(sheet, joints.front());
+    }
     Body body{std::move(joints), {}, {}, {}};
-    const bool single = body.joints.size() == 1; // asked for often: no look at the whole truss
-    std::vector<bool> inside(single ? 0 : sheet.truss.joints.size());
-    for (const JointId joint : body.joints) {
-        if (!single) {
-            inside[joint.at()] = true;
-        }
-    }
     for (std::size_t i = 0; i < sheet.structure.restraints.size(); ++i) {
-        const Restraint& restraint = sheet.structure.restraints[i];
-        if (single ? restraint.joint == body.joints.front() : inside[restraint.joint.at()]) {
-            addActing(
-                sheet,
-                {reactionSymbol(sheet, static_cast<int>(i)), restraint.joint, restraint.along},
-                body);
+        if (cuts.contains(division, side, sheet.structure.restraints[i].joint)) {
+            addReaction(sheet, static_cast<int>(i), body);
         }
     }
-    if (!single) {
-        addCutMembers(sheet, inside, body);
-        return body;
-    }
-    for (const MemberId member : membersAt(sheet, body.joints.front())) {
-        addMember(sheet, body.joints.front(), member, body);
+    for (const MemberId id : cuts.cut(division)) {
+        const Member& member = sheet.truss.members[id.at()];
+        addMember(sheet, cuts.contains(division, side, member.a) ? member.a : member.b, id, body);
     }
     return body;
+}
+
+std::size_t unknownsAt(const Sheet& sheet, JointId joint) {
+    const auto& members = membersAt(sheet, joint);
+    const auto& restraints = sheet.restraintsOf[joint.at()];
+    return static_cast<std::size_t>(
+        std::count_if(members.begin(), members.end(),
+                      [&](MemberId member) { return !sheet.forces[member.at()]; }) +
+        std::count_if(restraints.begin(), restraints.end(), [&](int restraint) {
+            return !sheet.reactions[static_cast<std::size_t>(restraint)];
+        }));
 }
 
 Body wholeBody(const Sheet& sheet) {
@@ -108,8 +141,7 @@ Body wholeBody(const Sheet& sheet) {
 }
 
 bool passesThrough(const Sheet& sheet, const Acting& force, Vec2 point) {
-    const double small = kSameSpot * sheet.structure.extent / toMetre(sheet.truss.units.length);
-    return std::fabs(cross(point - positionOf(sheet, force.at), force.along)) <= small;
+    return std::fabs(cross(point - positionOf(sheet, force.at), force.along)) <= sheet.spot;
 }
 
 namespace {

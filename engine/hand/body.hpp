@@ -3,6 +3,7 @@
 // Private to hand/. Members that reach out of the body are cut; their forces are drawn away from
 // it.
 
+#include "hand/divisions.hpp"
 #include "hand/sheet.hpp"
 
 #include <vector>
@@ -24,11 +25,18 @@ struct Body {
 
 [[nodiscard]] Body bodyOf(const Sheet&, std::vector<JointId> joints);
 [[nodiscard]] Body wholeBody(const Sheet&);
+// One side of a division: what bodyOf gives for its joints, without a look at the whole truss.
+[[nodiscard]] Body bodyBeside(const Sheet&, const Divisions&, std::size_t division, int side);
+[[nodiscard]] std::size_t unknownsAt(const Sheet&, JointId);               // that act on a joint
 [[nodiscard]] bool passesThrough(const Sheet&, const Acting&, Vec2 point); // its line of action
 
 [[nodiscard]] Equation sumOf(const Sheet&, const Body&, EquationKind); // SumX or SumY
 [[nodiscard]] Equation momentsAbout(const Sheet&, const Body&, Vec2 point, JointId);
 [[nodiscard]] Equation sumAlong(const Sheet&, const Body&, Vec2 direction);
+// How many terms these equations have, without writing them.
+[[nodiscard]] std::size_t termsOfSum(const Sheet&, const Body&, EquationKind);
+[[nodiscard]] std::size_t termsOfMoments(const Sheet&, const Body&, Vec2 point);
+[[nodiscard]] std::size_t termsOfSumAlong(const Sheet&, const Body&, Vec2 direction);
 
 // Of an equation whose unknowns are still open.
 [[nodiscard]] std::vector<Symbol> unknownsOf(const Equation&);

@@ -1,10 +1,9 @@
 #include "hand/cuts.hpp"
 
-#include "core/tolerance.hpp"
+#include "hand/shape.hpp"
 
 #include <algorithm>
 #include <cmath>
-#include <set>
 
 namespace gusset {
 namespace {
@@ -12,84 +11,66 @@ namespace {
 // Beyond this every pair of joints as a cutting line would be too many to look at.
 constexpr std::size_t kManyJoints = 70;
 
-using Side = std::vector<bool>; // by joint: belongs to the part
-
-struct Collection {
-    const Sheet& sheet;
-    std::set<Side> sides;
-
-    void add(const Side& side) {
-        const auto count = std::count(side.begin(), side.end(), true);
-        if (count > 0 && static_cast<std::size_t>(count) < side.size()) {
-            sides.insert(side);
-        }
-    }
+// A line that cuts the truss: joints above it are inside.
+struct CutLine {
+    Vec2 origin;
+    Vec2 normal; // unit vector
 };
 
-Side complement(Side side) {
-    side.flip();
-    return side;
-}
-
-// Joints above the line, those on it as `within` says.
-Side sideOf(const Sheet& sheet, Vec2 origin, Vec2 normal, const Side& within) {
-    const double small = kSameSpot * sheet.structure.extent / toMetre(sheet.truss.units.length);
-    Side side(sheet.truss.joints.size());
-    for (std::size_t i = 0; i < side.size(); ++i) {
-        const double height = dot(sheet.truss.joints[i].at - origin, normal);
-        side[i] = std::fabs(height) <= small ? within[i] : height > 0;
+// Keeps the division by a line; joints on it fall where `within` says.
+template <class Within>
+void addLine(const Sheet& sheet, const CutLine& line, Divisions& found, Within within) {
+    const std::vector<Joint>& joints = sheet.truss.joints;
+    for (std::size_t i = 0; i < joints.size(); ++i) {
+        const double height = dot(joints[i].at - line.origin, line.normal);
+        found.put(i, std::fabs(height) <= sheet.spot ? within(i) : height > 0);
     }
-    return side;
+    found.keep();
 }
 
 // The line through two joints, pushed a little so that each of them falls on either side.
-void addLinesThrough(Collection& found, std::size_t i, std::size_t k) {
-    const Vec2 origin = found.sheet.truss.joints[i].at;
-    const Vec2 along = found.sheet.truss.joints[k].at - origin;
-    const Vec2 normal = (1 / length(along)) * Vec2{-along.y, along.x};
-    Side none(found.sheet.truss.joints.size());
-    Side all(none.size(), true);
-    Side before = none; // of joints on the line, those that lie up to the first one
-    Side behind = none;
-    for (std::size_t j = 0; j < none.size(); ++j) {
-        const double at = dot(found.sheet.truss.joints[j].at - origin, along);
-        before[j] = at <= 0.5 * dot(along, along);
-        behind[j] = !before[j];
-    }
-    for (const Side& within : {none, all, before, behind}) {
-        found.add(sideOf(found.sheet, origin, normal, within));
-    }
+void addLinesThrough(const Sheet& sheet, std::size_t i, std::size_t k, Divisions& found) {
+    const Vec2 origin = sheet.truss.joints[i].at;
+    const Vec2 along = sheet.truss.joints[k].at - origin;
+    const CutLine line{origin, (1 / length(along)) * Vec2{-along.y, along.x}};
+    const auto before = [&](std::size_t j) { // of joints on the line, those up to the first one
+        return dot(sheet.truss.joints[j].at - origin, along) <= 0.5 * dot(along, along);
+    };
+    addLine(sheet, line, found, [](std::size_t) { return false; });
+    addLine(sheet, line, found, [](std::size_t) { return true; });
+    addLine(sheet, line, found, before);
+    addLine(sheet, line, found, [&](std::size_t j) { return !before(j); });
 }
 
-void addStraightCuts(Collection& found) {
-    const std::size_t n = found.sheet.truss.joints.size();
+void addStraightCuts(const Sheet& sheet, Divisions& found) {
+    const std::size_t n = sheet.truss.joints.size();
     for (std::size_t i = 0; i < n; ++i) {
-        const Vec2 at = found.sheet.truss.joints[i].at;
+        const Vec2 at = sheet.truss.joints[i].at;
         for (const Vec2 normal : {Vec2{1, 0}, Vec2{0, 1}}) {
-            found.add(sideOf(found.sheet, at, normal, Side(n)));
-            found.add(sideOf(found.sheet, at, normal, Side(n, true)));
+            addLine(sheet, {at, normal}, found, [](std::size_t) { return false; });
+            addLine(sheet, {at, normal}, found, [](std::size_t) { return true; });
         }
         for (std::size_t k = i + 1; n <= kManyJoints && k < n; ++k) {
-            addLinesThrough(found, i, k);
+            addLinesThrough(sheet, i, k, found);
         }
     }
 }
 
 // Each straight cut bent around one end of a member that it cuts.
-void addBentCuts(const Collection& straight, Collection& found) {
-    for (const Side& side : straight.sides) {
-        for (const Member& member : straight.sheet.truss.members) {
-            if (side[member.a.at()] == side[member.b.at()]) {
-                continue;
-            }
+void addBentCuts(const Truss& truss, const Divisions& straight, Divisions& found) {
+    for (std::size_t i = 0; i < straight.count(); ++i) {
+        for (const MemberId id : straight.cut(i)) {
+            const Member& member = truss.members[id.at()];
             for (const JointId end : {member.a, member.b}) {
-                Side bent = side;
-                bent[end.at()] = !bent[end.at()];
-                found.add(bent);
+                found.putAll(straight, i);
+                found.flip(end.at());
+                found.keep();
             }
         }
     }
 }
+
+using Side = std::vector<bool>; // by joint: belongs to the part
 
 // What a walk along members reaches without passing through `closed`.
 Side reachable(const Sheet& sheet, JointId from, JointId closed) {
@@ -120,84 +101,107 @@ Part partOf(const Side& side) {
     return part;
 }
 
-Side sideOf(const Sheet& sheet, const Part& part) {
-    Side side(sheet.truss.joints.size());
-    for (const JointId joint : part) {
-        side[joint.at()] = true;
-    }
-    return side;
-}
-
-// Joints that are held to two joints of the group already belong to it.
-void growStiff(const Sheet& sheet, Side& group) {
-    for (bool grown = true; grown;) {
-        grown = false;
-        for (std::size_t i = 0; i < group.size(); ++i) {
-            const JointId joint{static_cast<int>(i)};
-            int held = 0;
-            for (const MemberId member : membersAt(sheet, joint)) {
-                held += group[otherEnd(sheet, joint, member).at()] ? 1 : 0;
-            }
-            if (!group[i] && held >= 2) {
-                group[i] = true;
-                grown = true;
+// A stiff group of joints that grows from one member: joints that are held to two joints of the
+// group belong to it. Each joint of the group is looked at once.
+Part stiffGroup(const Sheet& sheet, const Member& first, std::vector<int>& held) {
+    Part group{first.a, first.b};
+    constexpr int kInside = 1 << 20; // more than any joint is held by
+    held[first.a.at()] = held[first.b.at()] = kInside;
+    Part touched;
+    for (std::size_t i = 0; i < group.size(); ++i) {
+        for (const MemberId member : membersAt(sheet, group[i])) {
+            const JointId next = otherEnd(sheet, group[i], member);
+            touched.push_back(next);
+            if (++held[next.at()] == 2) {
+                held[next.at()] = kInside;
+                group.push_back(next);
             }
         }
     }
+    for (const Part* part : {&group, &touched}) {
+        for (const JointId joint : *part) {
+            held[joint.at()] = 0;
+        }
+    }
+    std::sort(group.begin(), group.end());
+    return group;
 }
 
-void addStiffGroups(Collection& found) {
-    const Sheet& sheet = found.sheet;
-    std::vector<Side> groups;
+bool holds(const Part& group, JointId joint) {
+    return std::binary_search(group.begin(), group.end(), joint);
+}
+
+// The groups that a joint belongs to, by their places in the list.
+using GroupsOf = std::vector<std::vector<std::size_t>>;
+
+std::vector<Part> stiffGroups(const Sheet& sheet, GroupsOf& groupsOf) {
+    std::vector<Part> groups;
+    std::vector<int> held(sheet.truss.joints.size());
     for (const Member& member : sheet.truss.members) {
-        const bool inside = std::any_of(groups.begin(), groups.end(), [&](const Side& group) {
-            return group[member.a.at()] && group[member.b.at()];
+        const auto& mine = groupsOf[member.a.at()];
+        const bool inside = std::any_of(mine.begin(), mine.end(), [&](std::size_t group) {
+            return holds(groups[group], member.b);
         });
         if (inside) {
             continue;
         }
-        Side group(sheet.truss.joints.size());
-        group[member.a.at()] = group[member.b.at()] = true;
-        growStiff(sheet, group);
-        groups.push_back(group);
+        groups.push_back(stiffGroup(sheet, member, held));
+        for (const JointId joint : groups.back()) {
+            groupsOf[joint.at()].push_back(groups.size() - 1);
+        }
     }
-    for (const Side& group : groups) {
-        found.add(group);
-        for (const Side& other : groups) {
-            Side rest = group;
-            for (std::size_t i = 0; &other != &group && i < rest.size(); ++i) {
-                rest[i] = rest[i] && !other[i];
+    return groups;
+}
+
+void addPart(const Part& part, Divisions& found) {
+    found.clear();
+    for (const JointId joint : part) {
+        found.put(joint.at(), true);
+    }
+    found.keep();
+}
+
+// Every group, whole and without what it shares with another.
+void addStiffGroups(const Sheet& sheet, Divisions& found) {
+    GroupsOf groupsOf(sheet.truss.joints.size());
+    const std::vector<Part> groups = stiffGroups(sheet, groupsOf);
+    for (std::size_t i = 0; i < groups.size(); ++i) {
+        addPart(groups[i], found);
+        std::vector<std::size_t> sharers;
+        for (const JointId joint : groups[i]) {
+            for (const std::size_t other : groupsOf[joint.at()]) {
+                if (other != i) {
+                    sharers.push_back(other);
+                }
             }
-            found.add(rest);
+        }
+        std::sort(sharers.begin(), sharers.end());
+        sharers.erase(std::unique(sharers.begin(), sharers.end()), sharers.end());
+        for (const std::size_t other : sharers) {
+            Part rest;
+            std::set_difference(groups[i].begin(), groups[i].end(), groups[other].begin(),
+                                groups[other].end(), std::back_inserter(rest));
+            addPart(rest, found);
         }
     }
 }
 
-std::vector<Part> bothSides(Collection& found) {
-    const std::set<Side> oneSide = found.sides;
-    for (const Side& side : oneSide) {
-        found.add(complement(side));
-    }
-    std::vector<Part> parts;
-    for (const Side& side : found.sides) {
-        parts.push_back(partOf(side));
-    }
-    return parts;
-}
-
-} // namespace
-
-std::vector<HingedPart> hingedParts(const Sheet& sheet) {
+std::vector<HingedPart> findHingedParts(const Sheet& sheet) {
     std::vector<HingedPart> parts;
     for (std::size_t i = 0; i < sheet.truss.joints.size(); ++i) {
         const JointId hinge{static_cast<int>(i)};
-        std::set<Side> seen;
+        std::vector<Side> seen;
         for (const MemberId member : membersAt(sheet, hinge)) {
-            const Side side = reachable(sheet, otherEnd(sheet, hinge, member), hinge);
-            const Part part = partOf(side);
+            const JointId next = otherEnd(sheet, hinge, member);
+            const bool known = std::any_of(seen.begin(), seen.end(),
+                                           [&](const Side& side) { return side[next.at()]; });
+            if (known) {
+                continue;
+            }
+            seen.push_back(reachable(sheet, next, hinge));
+            const Part part = partOf(seen.back());
             // A single joint on either side is one like any other: the method of joints takes it.
-            const bool apart = part.size() > 1 && part.size() + 2 < side.size();
-            if (apart && seen.insert(side).second) {
+            if (part.size() > 1 && part.size() + 2 < seen.back().size()) {
                 parts.push_back({part, hinge});
             }
         }
@@ -205,24 +209,61 @@ std::vector<HingedPart> hingedParts(const Sheet& sheet) {
     return parts;
 }
 
-std::vector<Part> straightParts(const Sheet& sheet) {
-    Collection found{sheet, {}};
-    addStraightCuts(found);
-    for (const HingedPart& hinged : hingedParts(sheet)) {
-        found.add(sideOf(sheet, hinged.part));
+} // namespace
+
+const std::vector<HingedPart>& hingedParts(const Sheet& sheet) {
+    std::optional<std::vector<HingedPart>>& parts = sheet.shape->hinged;
+    if (!parts) {
+        parts = findHingedParts(sheet);
     }
-    addStiffGroups(found);
-    return bothSides(found);
+    return *parts;
 }
 
-std::vector<Part> bentParts(const Sheet& sheet) {
-    Collection found{sheet, {}};
-    if (sheet.truss.joints.size() <= kManyJoints) {
-        Collection straight{sheet, {}};
-        addStraightCuts(straight);
-        addBentCuts(straight, found);
+const Divisions& straightCuts(const Sheet& sheet) {
+    std::optional<Divisions>& cuts = sheet.shape->straight;
+    if (!cuts) {
+        cuts.emplace(sheet.truss);
+        addStraightCuts(sheet, *cuts);
+        for (const HingedPart& hinged : hingedParts(sheet)) {
+            addPart(hinged.part, *cuts);
+        }
+        addStiffGroups(sheet, *cuts);
+        cuts->finish(sheet.truss);
     }
-    return bothSides(found);
+    return *cuts;
+}
+
+const Divisions& bentCuts(const Sheet& sheet) {
+    std::optional<Divisions>& cuts = sheet.shape->bent;
+    if (!cuts) {
+        cuts.emplace(sheet.truss);
+        if (sheet.truss.joints.size() <= kManyJoints) {
+            Divisions straight(sheet.truss);
+            addStraightCuts(sheet, straight);
+            straight.finish(sheet.truss);
+            addBentCuts(sheet.truss, straight, *cuts);
+        }
+        cuts->finish(sheet.truss);
+    }
+    return *cuts;
+}
+
+const std::vector<JointId>& jointsOnLine(const Sheet& sheet, MemberId member) {
+    auto& lines = sheet.shape->onLine;
+    lines.resize(sheet.truss.members.size());
+    std::optional<std::vector<JointId>>& line = lines[member.at()];
+    if (!line) {
+        line.emplace();
+        const Vec2 origin = positionOf(sheet, sheet.truss.members[member.at()].a);
+        const Vec2 along = sheet.structure.bars[member.at()].along;
+        for (std::size_t i = 0; i < sheet.truss.joints.size(); ++i) {
+            const JointId joint{static_cast<int>(i)};
+            if (std::fabs(cross(positionOf(sheet, joint) - origin, along)) <= 2 * sheet.spot) {
+                line->push_back(joint);
+            }
+        }
+    }
+    return *line;
 }
 
 } // namespace gusset

@@ -50,161 +50,251 @@ Factor valueFactor(const Sheet& sheet, const Symbol& symbol) {
             .symbol = symbol};
 }
 
+// Terms go into an equation, or are only counted: the shortest of many equations is sought without
+// writing them all down. Each is handed over as a function that makes it.
+struct TermList {
+    std::vector<Term> terms;
+
+    template <class Make>
+    void add(Make make) {
+        terms.push_back(make());
+    }
+};
+struct TermCount {
+    std::size_t count = 0;
+
+    template <class Make>
+    void add(Make) {
+        ++count;
+    }
+};
+
 // The force's part along an axis; no term where it has none.
-void addProjection(const Sheet& sheet, const Acting& force, Axis axis, std::vector<Term>& terms) {
+template <class Terms>
+void addProjection(const Sheet& sheet, const Acting& force, Axis axis, Terms& terms) {
     const double part = componentOf(force.along, axis);
     if (std::fabs(part) <= kParallel) {
         return;
     }
-    Term term{(part < 0 ? -1 : 1) * drawnSense(sheet, force.symbol),
-              {valueFactor(sheet, force.symbol)}};
-    if (angleOf(sheet, force.symbol) >= 0) {
-        term.factors.push_back(projectionFactor(sheet, force, axis));
-    }
-    terms.push_back(term);
+    terms.add([&] {
+        Term term{(part < 0 ? -1 : 1) * drawnSense(sheet, force.symbol),
+                  {valueFactor(sheet, force.symbol)}};
+        if (angleOf(sheet, force.symbol) >= 0) {
+            term.factors.push_back(projectionFactor(sheet, force, axis));
+        }
+        return term;
+    });
 }
 
-void addLoad(const Sheet& sheet, double size, std::vector<Term>& terms) {
+template <class Terms>
+void addLoad(const Sheet& sheet, double size, Terms& terms) {
     if (!isNothing(sheet, size)) {
-        terms.push_back(
-            {size < 0 ? -1 : 1, {{.kind = FactorKind::Load, .value = std::fabs(size)}}});
+        terms.add([&] {
+            return Term{size < 0 ? -1 : 1, {{.kind = FactorKind::Load, .value = std::fabs(size)}}};
+        });
     }
 }
 
 // The end of a cut member, or the joint of a reaction, from which its lever arms are taken: where
 // one component turns with no arm, if there is such an end.
 Vec2 leverPoint(const Sheet& sheet, const Acting& force, Vec2 centre) {
-    const double small = kSameSpot * sheet.structure.extent / toMetre(sheet.truss.units.length);
     const Vec2 here = positionOf(sheet, force.at);
     if (force.symbol.kind == SymbolKind::Reaction) {
         return here;
     }
     const Vec2 there = positionOf(sheet, otherEnd(sheet, force.at, force.symbol.member));
     const auto level = [&](Vec2 p) {
-        return std::fabs(p.x - centre.x) <= small || std::fabs(p.y - centre.y) <= small;
+        return std::fabs(p.x - centre.x) <= sheet.spot || std::fabs(p.y - centre.y) <= sheet.spot;
     };
     return !level(here) && level(there) ? there : here;
 }
 
-// Multiplies terms that stand for one component by its lever arm and adds them, with the sign of
-// the turn in the class's sense.
-void addTurning(const Sheet& sheet, std::vector<Term> part, double arm, std::vector<Term>& terms) {
-    const double small = kSameSpot * sheet.structure.extent / toMetre(sheet.truss.units.length);
-    if (std::fabs(arm) <= small) {
-        return;
-    }
-    const bool clockwise = sheet.truss.classSettings.moments == MomentSense::Clockwise;
-    for (Term& term : part) {
-        term.sign *= (arm < 0) != clockwise ? -1 : 1;
-        term.factors.push_back({.kind = FactorKind::Arm, .value = std::fabs(arm)});
-        terms.push_back(term);
-    }
-}
+// Multiplies terms that stand for one component by its lever arm and hands them on, with the sign
+// of the turn in the class's sense; no terms where there is no arm.
+template <class Terms>
+struct Turning {
+    const Sheet& sheet;
+    double arm;
+    Terms& terms;
 
-void addMoment(const Sheet& sheet, const Acting& force, Vec2 centre, std::vector<Term>& terms) {
+    template <class Make>
+    void add(Make make) {
+        if (std::fabs(arm) <= sheet.spot) {
+            return;
+        }
+        terms.add([&] {
+            const bool clockwise = sheet.truss.classSettings.moments == MomentSense::Clockwise;
+            Term term = make();
+            term.sign *= (arm < 0) != clockwise ? -1 : 1;
+            term.factors.push_back({.kind = FactorKind::Arm, .value = std::fabs(arm)});
+            return term;
+        });
+    }
+};
+
+template <class Terms>
+void addMoment(const Sheet& sheet, const Acting& force, Vec2 centre, Terms& terms) {
     if (passesThrough(sheet, force, centre)) {
         return;
     }
     const Vec2 from = leverPoint(sheet, force, centre) - centre;
-    std::vector<Term> up;
-    std::vector<Term> right;
+    Turning<Terms> up{sheet, from.x, terms};
+    Turning<Terms> right{sheet, -from.y, terms};
     addProjection(sheet, force, Axis::Y, up);
     addProjection(sheet, force, Axis::X, right);
-    addTurning(sheet, up, from.x, terms);
-    addTurning(sheet, right, -from.y, terms);
+}
+
+template <class Terms>
+void addMoments(const Sheet& sheet, const Body& body, Vec2 point, Terms& terms) {
+    for (const Acting& force : body.unknowns) {
+        addMoment(sheet, force, point, terms);
+    }
+    for (const Acting& force : body.knowns) {
+        addMoment(sheet, force, point, terms);
+    }
+    for (const JointId id : body.joints) {
+        const Vec2 from = positionOf(sheet, id) - point;
+        Turning<Terms> up{sheet, from.x, terms};
+        Turning<Terms> right{sheet, -from.y, terms};
+        addLoad(sheet, sheet.loads[id.at()].y, up);
+        addLoad(sheet, sheet.loads[id.at()].x, right);
+    }
+}
+
+template <class Terms>
+void addUnknowns(const Sheet& sheet, const Body& body, Axis axis, Terms& terms) {
+    for (const Acting& force : body.unknowns) {
+        addProjection(sheet, force, axis, terms);
+    }
+}
+
+template <class Terms>
+void addSum(const Sheet& sheet, const Body& body, EquationKind kind, Terms& terms) {
+    const Axis axis = kind == EquationKind::SumX ? Axis::X : Axis::Y;
+    // On a joint what is known stands first; on a body what is asked for does.
+    const bool whole = body.joints.size() > 1;
+    if (whole) {
+        addUnknowns(sheet, body, axis, terms);
+    }
+    for (const Acting& force : body.knowns) {
+        if (force.symbol.kind == SymbolKind::Reaction) {
+            addProjection(sheet, force, axis, terms);
+        }
+    }
+    for (const JointId joint : body.joints) {
+        addLoad(sheet, componentOf(sheet.loads[joint.at()], axis), terms);
+    }
+    for (const Acting& force : body.knowns) {
+        if (force.symbol.kind != SymbolKind::Reaction) {
+            addProjection(sheet, force, axis, terms);
+        }
+    }
+    if (!whole) {
+        addUnknowns(sheet, body, axis, terms);
+    }
 }
 
 // A force's part along any direction, by the cosine of the angle between the two.
-void addTurned(Term term, Vec2 along, Vec2 direction, std::vector<Term>& terms) {
+template <class Terms, class Make>
+void addTurned(Make make, Vec2 along, Vec2 direction, Terms& terms) {
     constexpr double kDegrees = 180 / 3.14159265358979323846;
     const double part = dot(along, direction);
     if (std::fabs(part) <= kParallel) {
         return;
     }
-    term.sign *= part < 0 ? -1 : 1;
-    if (!parallel(along, direction)) {
-        const double turn = std::fabs(cross(along, direction));
-        term.factors.push_back({.kind = FactorKind::TurnCosine,
-                                .value = std::fabs(part),
-                                .numerator = std::atan2(turn, std::fabs(part)) * kDegrees});
+    terms.add([&] {
+        Term term = make();
+        term.sign *= part < 0 ? -1 : 1;
+        if (!parallel(along, direction)) {
+            const double turn = std::fabs(cross(along, direction));
+            term.factors.push_back({.kind = FactorKind::TurnCosine,
+                                    .value = std::fabs(part),
+                                    .numerator = std::atan2(turn, std::fabs(part)) * kDegrees});
+        }
+        return term;
+    });
+}
+
+// Hands terms on that stand for a part along one axis.
+template <class Terms>
+struct Along {
+    Vec2 axis;
+    Vec2 direction;
+    Terms& terms;
+
+    template <class Make>
+    void add(Make make) {
+        addTurned(make, axis, direction, terms);
     }
-    terms.push_back(term);
+};
+
+template <class Terms>
+void addSumAlong(const Sheet& sheet, const Body& body, Vec2 direction, Terms& terms) {
+    const auto addForce = [&](const Acting& force) {
+        const auto make = [&] {
+            return Term{drawnSense(sheet, force.symbol), {valueFactor(sheet, force.symbol)}};
+        };
+        addTurned(make, force.along, direction, terms);
+    };
+    std::for_each(body.knowns.begin(), body.knowns.end(), addForce);
+    for (const JointId joint : body.joints) {
+        const Vec2 load = sheet.loads[joint.at()];
+        Along<Terms> right{{1, 0}, direction, terms};
+        Along<Terms> up{{0, 1}, direction, terms};
+        addLoad(sheet, load.x, right);
+        addLoad(sheet, load.y, up);
+    }
+    std::for_each(body.unknowns.begin(), body.unknowns.end(), addForce);
 }
 
 } // namespace
 
 Equation sumOf(const Sheet& sheet, const Body& body, EquationKind kind) {
-    const Axis axis = kind == EquationKind::SumX ? Axis::X : Axis::Y;
+    TermList list;
+    addSum(sheet, body, kind, list);
     Equation equation;
     equation.kind = kind;
-    for (const Acting& force : body.knowns) {
-        if (force.symbol.kind == SymbolKind::Reaction) {
-            addProjection(sheet, force, axis, equation.terms);
-        }
-    }
-    for (const JointId joint : body.joints) {
-        addLoad(sheet, componentOf(sheet.loads[joint.at()], axis), equation.terms);
-    }
-    for (const Acting& force : body.knowns) {
-        if (force.symbol.kind != SymbolKind::Reaction) {
-            addProjection(sheet, force, axis, equation.terms);
-        }
-    }
-    const bool whole = body.joints.size() > 1;
-    std::vector<Term> unknowns;
-    for (const Acting& force : body.unknowns) {
-        addProjection(sheet, force, axis, unknowns);
-    }
-    // On a joint what is known stands first; on a body what is asked for does.
-    equation.terms.insert(whole ? equation.terms.begin() : equation.terms.end(), unknowns.begin(),
-                          unknowns.end());
+    equation.terms = std::move(list.terms);
     return equation;
 }
 
 Equation sumAlong(const Sheet& sheet, const Body& body, Vec2 direction) {
+    TermList list;
+    addSumAlong(sheet, body, direction, list);
     Equation equation;
     equation.kind = EquationKind::SumAlong;
     equation.along = direction;
-    const auto addForce = [&](const Acting& force) {
-        addTurned({drawnSense(sheet, force.symbol), {valueFactor(sheet, force.symbol)}},
-                  force.along, direction, equation.terms);
-    };
-    std::for_each(body.knowns.begin(), body.knowns.end(), addForce);
-    for (const JointId joint : body.joints) {
-        const Vec2 load = sheet.loads[joint.at()];
-        for (const auto& [size, along] : {std::pair{load.x, Vec2{1, 0}}, {load.y, Vec2{0, 1}}}) {
-            std::vector<Term> part;
-            addLoad(sheet, size, part);
-            if (!part.empty()) {
-                addTurned(part.front(), along, direction, equation.terms);
-            }
-        }
-    }
-    std::for_each(body.unknowns.begin(), body.unknowns.end(), addForce);
+    equation.terms = std::move(list.terms);
     return equation;
 }
 
 Equation momentsAbout(const Sheet& sheet, const Body& body, Vec2 point, JointId joint) {
+    TermList list;
+    addMoments(sheet, body, point, list);
     Equation equation;
     equation.kind = EquationKind::SumMoments;
     equation.about = joint;
     equation.point = point;
-    for (const Acting& force : body.unknowns) {
-        addMoment(sheet, force, point, equation.terms);
-    }
-    for (const Acting& force : body.knowns) {
-        addMoment(sheet, force, point, equation.terms);
-    }
-    for (const JointId id : body.joints) {
-        const Vec2 from = positionOf(sheet, id) - point;
-        std::vector<Term> up;
-        std::vector<Term> right;
-        addLoad(sheet, sheet.loads[id.at()].y, up);
-        addLoad(sheet, sheet.loads[id.at()].x, right);
-        addTurning(sheet, up, from.x, equation.terms);
-        addTurning(sheet, right, -from.y, equation.terms);
-    }
+    equation.terms = std::move(list.terms);
     return equation;
+}
+
+std::size_t termsOfSum(const Sheet& sheet, const Body& body, EquationKind kind) {
+    TermCount terms;
+    addSum(sheet, body, kind, terms);
+    return terms.count;
+}
+
+std::size_t termsOfSumAlong(const Sheet& sheet, const Body& body, Vec2 direction) {
+    TermCount terms;
+    addSumAlong(sheet, body, direction, terms);
+    return terms.count;
+}
+
+std::size_t termsOfMoments(const Sheet& sheet, const Body& body, Vec2 point) {
+    TermCount terms;
+    addMoments(sheet, body, point, terms);
+    return terms.count;
 }
 
 } // namespace gusset

@@ -4,6 +4,7 @@
 #include "model/truss.hpp"
 #include "statics/exact.hpp"
 
+#include <optional>
 #include <vector>
 
 namespace gusset {
@@ -19,5 +20,16 @@ inline constexpr std::size_t kLargestExactWorking = 100; // members
 // None where the class does not write exact numbers, the truss is too large, or its forces are not
 // fractions and roots (ExactSolution::whyNot).
 [[nodiscard]] ExactValues exactValuesOf(const Truss&, const LoadChoice&);
+// The same in slices (core/progress).
+class ExactValuesTask {
+public:
+    ExactValuesTask(const Truss&, const LoadChoice&);
+
+    bool advance();
+    [[nodiscard]] ExactValues take(); // once
+
+private:
+    std::optional<ExactTask> task_; // none where there are none
+};
 
 } // namespace gusset

@@ -173,7 +173,11 @@ Working stepsFor(const Working& working, const std::vector<Symbol>& symbols) {
 
 Working explain(const Truss& truss, const LoadChoice& choice, const Solution& solution,
                 const Symbol& symbol) {
-    const Working whole = workOut(truss, choice, solution);
+    return explain(truss, choice, solution, workOut(truss, choice, solution), symbol);
+}
+
+Working explain(const Truss& truss, const LoadChoice& choice, const Solution& solution,
+                const Working& whole, const Symbol& symbol) {
     const Working byJoints = stepsFor(whole, {symbol});
     if (byJoints.steps.empty()) {
         return whole; // which says why there is no more

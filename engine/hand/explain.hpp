@@ -16,5 +16,8 @@ namespace gusset {
 // working does not reach the symbol, the whole of it, which says why. Precondition: the solution is
 // solve(truss, choice)'s.
 [[nodiscard]] Working explain(const Truss&, const LoadChoice&, const Solution&, const Symbol&);
+// The same from the working of the whole, where that is there.
+[[nodiscard]] Working explain(const Truss&, const LoadChoice&, const Solution&,
+                              const Working& whole, const Symbol&);
 
 } // namespace gusset

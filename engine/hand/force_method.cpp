@@ -2,6 +2,7 @@
 
 #include "hand/release.hpp"
 #include "hand/virtual_work.hpp"
+#include "hand/work_out.hpp"
 
 #include <algorithm>
 #include <optional>
@@ -27,6 +28,16 @@ struct Trial {
     ByRedundant<Working> unitWorkings;
     Difficulty difficulty = Difficulty::Joints;
 };
+
+// `strained`: the truss with what of it acts under this choice; it stays where it is.
+Given givenOf(const Truss& strained, const LoadChoice& choice) {
+    Given given{strained, structureOf(strained), jointLoads(strained, choice)};
+    const double unit = toNewton(strained.units.force);
+    for (Vec2& load : given.loads) {
+        load = {load.x / unit, load.y / unit};
+    }
+    return given;
+}
 
 // A redundant of size 1: a cut member pulls its joints together, a reaction acts along its own
 // direction.
@@ -58,38 +69,43 @@ Difficulty difficultyOf(const Working& working) {
     return difficulty;
 }
 
-std::optional<Trial> tryRelease(const Given& given, const std::vector<Release>& releases) {
-    const Truss released = releasedTruss(given.truss, given.structure, releases);
-    Trial trial;
-    trial.releases = releases;
-    trial.givenTruss = underForces(released, given.loads);
-    trial.givenWorking = workOut(trial.givenTruss, {}, solve(trial.givenTruss));
-    trial.difficulty = difficultyOf(trial.givenWorking);
-    bool complete = trial.givenWorking.complete;
-    for (std::size_t i = 0; complete && i < releases.size(); ++i) {
-        Truss& unit = trial.unitTrusses[i];
-        unit = underForces(released, unitForces(given, releases[i]));
-        unit.units.force = ForceUnit::Plain;
-        trial.unitWorkings[i] = workOut(unit, {}, solve(unit));
-        complete = trial.unitWorkings[i].complete;
-        trial.difficulty = std::max(trial.difficulty, difficultyOf(trial.unitWorkings[i]));
-    }
-    return complete ? std::optional(std::move(trial)) : std::nullopt;
-}
+// Works a released truss out under what is given, then under each redundant, as long as that comes
+// to an end. Stays where it is: the working in hand looks at a truss of the trial.
+struct TrialTask {
+    const Given& given;
+    Truss released;
+    Trial trial{};
+    std::size_t unit = 0; // redundants begun
+    std::optional<WorkingTask> atWork{};
+    bool complete = true;
 
-std::optional<Trial> plainestTrial(const Given& given) {
-    std::optional<Trial> best;
-    for (const auto& releases : releasesOf(given.truss, given.structure, kReleasesTried)) {
-        std::optional<Trial> trial = tryRelease(given, releases);
-        if (trial && (!best || trial->difficulty < best->difficulty)) {
-            best = std::move(trial);
-        }
-        if (best && best->difficulty == Difficulty::Joints) {
-            break;
-        }
+    void begin() {
+        trial.givenTruss = underForces(released, given.loads);
+        atWork.emplace(trial.givenTruss, LoadChoice{}, solve(trial.givenTruss));
     }
-    return best;
-}
+    void beginUnit() {
+        Truss& truss = trial.unitTrusses[unit];
+        truss = underForces(released, unitForces(given, trial.releases[unit]));
+        truss.units.force = ForceUnit::Plain;
+        atWork.emplace(truss, LoadChoice{}, solve(truss));
+        ++unit;
+    }
+    // True when there is nothing more to work out.
+    bool advance() {
+        if (!atWork->advance()) {
+            return false;
+        }
+        Working& working = unit == 0 ? trial.givenWorking : trial.unitWorkings[unit - 1];
+        working = atWork->take();
+        complete = working.complete;
+        trial.difficulty = std::max(trial.difficulty, difficultyOf(working));
+        if (!complete || unit == trial.releases.size()) {
+            return true;
+        }
+        beginUnit();
+        return false;
+    }
+};
 
 // The forces of a released truss as those of the whole: what was released carries `own` where it is
 // the release meant.
@@ -303,42 +319,111 @@ JointId jointHeldTwice(const Given& given, const ForceMethod& method) {
 
 } // namespace
 
+struct ForceMethodTask::State {
+    const Truss& truss;
+    const Solution& solution;
+    LoadChoice choice;
+    Truss strained{};
+    std::optional<Given> given{};
+    ForceMethod method{};
+    std::vector<std::vector<Release>> tried{};
+    std::size_t next = 0; // of these
+    std::optional<TrialTask> atWork{};
+    std::optional<Trial> best{};
+
+    // False when that settles it.
+    bool begin() {
+        method.counting = solution.counting;
+        method.end = beginningOf(solution);
+        if (method.end != ForceMethodEnd::Complete) {
+            return false;
+        }
+        if (truss.members.empty()) { // joints on supports alone
+            method.end = ForceMethodEnd::Unstrained;
+            method.shared = truss.supports.front().joint;
+            return false;
+        }
+        strained = strainedAs(truss, choice);
+        given.emplace(givenOf(strained, choice));
+        method.timesStiffness = stiffnessCancels(*given);
+        method.assumed = method.timesStiffness && given->structure.bars.front().stiffness <= 0;
+        if (!method.timesStiffness) {
+            method.missing = membersWithoutStiffness(given->structure);
+        }
+        if (!method.missing.empty()) {
+            method.end = ForceMethodEnd::NoStiffness;
+            return false;
+        }
+        if (solution.solved) {
+            tried = releasesOf(strained, given->structure, kReleasesTried);
+        }
+        return true;
+    }
+    void beginTrial() {
+        const std::vector<Release>& releases = tried[next++];
+        atWork.emplace(
+            TrialTask{*given, releasedTruss(strained, given->structure, releases), {releases}});
+        atWork->begin();
+    }
+    void keepPlainer() {
+        if (atWork->complete && (!best || atWork->trial.difficulty < best->difficulty)) {
+            best = std::move(atWork->trial);
+        }
+        atWork.reset();
+    }
+    void finish() {
+        if (!best) {
+            method.end = ForceMethodEnd::NotWorkedOut;
+        } else if (!writeMethod(*given, *std::move(best), method)) {
+            method.end = ForceMethodEnd::Unstrained;
+            method.shared = jointHeldTwice(*given, method);
+        } else {
+            compare(truss, solution, method);
+        }
+    }
+    bool advance() {
+        if (next == 0 && !begin()) {
+            return true;
+        }
+        if (atWork) {
+            if (!atWork->advance()) {
+                return false;
+            }
+            keepPlainer();
+        }
+        const bool plain = best && best->difficulty == Difficulty::Joints;
+        if (!plain && next < tried.size()) {
+            beginTrial();
+            return false;
+        }
+        finish();
+        return true;
+    }
+};
+
+ForceMethodTask::ForceMethodTask(const Truss& truss, const LoadChoice& choice,
+                                 const Solution& solution)
+    : state_(new State{truss, solution, choice}) {}
+
+ForceMethodTask::~ForceMethodTask() = default;
+ForceMethodTask::ForceMethodTask(ForceMethodTask&&) noexcept = default;
+ForceMethodTask& ForceMethodTask::operator=(ForceMethodTask&&) noexcept = default;
+
+bool ForceMethodTask::advance() { return state_->advance(); }
+
+Progress ForceMethodTask::progress() const {
+    const State& state = *state_;
+    const std::size_t each = 1 + static_cast<std::size_t>(state.method.counting.redundants);
+    const std::size_t before =
+        state.atWork ? each * (state.next - 1) + state.atWork->unit : each * state.next;
+    return {before, each * state.tried.size()};
+}
+
+ForceMethod ForceMethodTask::take() { return std::move(state_->method); }
+
 ForceMethod forceMethod(const Truss& truss, const LoadChoice& choice, const Solution& solution) {
-    ForceMethod method;
-    method.counting = solution.counting;
-    method.end = beginningOf(solution);
-    if (method.end != ForceMethodEnd::Complete) {
-        return method;
-    }
-    if (truss.members.empty()) { // joints on supports alone
-        method.end = ForceMethodEnd::Unstrained;
-        method.shared = truss.supports.front().joint;
-        return method;
-    }
-    const Truss strained = strainedAs(truss, choice);
-    Given given{strained, structureOf(strained), jointLoads(truss, choice)};
-    for (Vec2& load : given.loads) {
-        load = {load.x / toNewton(truss.units.force), load.y / toNewton(truss.units.force)};
-    }
-    method.timesStiffness = stiffnessCancels(given);
-    method.assumed = method.timesStiffness && given.structure.bars.front().stiffness <= 0;
-    if (!method.timesStiffness) {
-        method.missing = membersWithoutStiffness(given.structure);
-    }
-    if (!method.missing.empty()) {
-        method.end = ForceMethodEnd::NoStiffness;
-        return method;
-    }
-    std::optional<Trial> trial = solution.solved ? plainestTrial(given) : std::nullopt;
-    if (!trial) {
-        method.end = ForceMethodEnd::NotWorkedOut;
-    } else if (!writeMethod(given, *std::move(trial), method)) {
-        method.end = ForceMethodEnd::Unstrained;
-        method.shared = jointHeldTwice(given, method);
-    } else {
-        compare(truss, solution, method);
-    }
-    return method;
+    ForceMethodTask task(truss, choice, solution);
+    return runToEnd(task).take();
 }
 
 } // namespace gusset

@@ -7,9 +7,11 @@
 //
 // Model's units throughout. Index 0 stands for what is given, 1 and 2 for the redundants.
 
+#include "core/progress.hpp"
 #include "hand/working.hpp"
 
 #include <array>
+#include <memory>
 #include <vector>
 
 namespace gusset {
@@ -100,5 +102,23 @@ struct ForceMethod {
 
 // Precondition: the solution is solve(truss, choice)'s. It is only compared with in the end.
 [[nodiscard]] ForceMethod forceMethod(const Truss&, const LoadChoice&, const Solution&);
+
+// The same in slices (core/progress). The truss and the solution stay where they are and as they
+// are while the task lives.
+class ForceMethodTask {
+public:
+    ForceMethodTask(const Truss&, const LoadChoice&, const Solution&);
+    ~ForceMethodTask();
+    ForceMethodTask(ForceMethodTask&&) noexcept;
+    ForceMethodTask& operator=(ForceMethodTask&&) noexcept;
+
+    bool advance();
+    [[nodiscard]] Progress progress() const; // released trusses worked out, of those to be tried
+    [[nodiscard]] ForceMethod take();        // once
+
+private:
+    struct State;
+    std::unique_ptr<State> state_;
+};
 
 } // namespace gusset

@@ -6,6 +6,8 @@
 #include <algorithm>
 #include <cmath>
 #include <optional>
+#include <queue>
+#include <utility>
 
 namespace gusset {
 namespace {
@@ -93,6 +95,11 @@ struct Drawing {
     std::vector<int> spaceOfEdge; // of each half-edge the space on its left
     std::vector<bool> placed;     // of each space: its point is known
     ForcePolygon polygon{};
+
+    [[nodiscard]] std::size_t leftOf(std::size_t edge) const {
+        return static_cast<std::size_t>(spaceOfEdge[edge]);
+    }
+    [[nodiscard]] std::size_t rightOf(std::size_t edge) const { return leftOf(edge ^ 1u); }
 };
 
 int addSpace(Drawing& drawing, std::string name, bool outside) {
@@ -102,29 +109,27 @@ int addSpace(Drawing& drawing, std::string name, bool outside) {
 }
 
 // Names the outside and sets its points: each load and reaction leads from one space to the next.
-void drawOutside(Drawing& drawing, std::vector<OutsideForce> outside) {
-    const std::vector<int> walk = outerWalk(drawing.truss, drawing.faces);
+void drawOutside(Drawing& drawing, const std::vector<OutsideForce>& outside) {
+    std::vector<std::vector<const OutsideForce*>> forcesAt(drawing.truss.joints.size());
+    for (const OutsideForce& force : outside) {
+        forcesAt[force.joint.at()].push_back(&force);
+    }
     int space = addSpace(drawing, letterOf(0), true);
-    const std::size_t total = outside.size();
-    for (const int index : walk) {
+    for (const int index : outerWalk(drawing.truss, drawing.faces)) {
         const JointId corner = drawing.faces.edges[static_cast<std::size_t>(index)].from;
-        for (auto it = outside.begin(); it != outside.end();) {
-            if (it->joint != corner) {
-                ++it;
-                continue;
-            }
-            const bool last = drawing.polygon.lines.size() + 1 == total;
+        // At the first of a joint's corners.
+        for (const OutsideForce* force : std::exchange(forcesAt[corner.at()], {})) {
+            const bool last = drawing.polygon.lines.size() + 1 == outside.size();
             const Vec2 end =
-                drawing.polygon.spaces[static_cast<std::size_t>(space)].point + it->force;
+                drawing.polygon.spaces[static_cast<std::size_t>(space)].point + force->force;
             const int next =
                 last ? 0 : addSpace(drawing, letterOf(drawing.polygon.spaces.size()), true);
             if (!last) {
                 drawing.polygon.spaces.back().point = end;
             }
             drawing.polygon.lines.push_back(
-                {{}, corner, it->reaction, space, next, length(it->force)});
+                {{}, corner, force->reaction, space, next, length(force->force)});
             space = next;
-            it = outside.erase(it);
         }
         drawing.spaceOfEdge[static_cast<std::size_t>(index)] = space;
     }
@@ -133,16 +138,16 @@ void drawOutside(Drawing& drawing, std::vector<OutsideForce> outside) {
 // A load at a joint that is not on the outer walk.
 std::optional<JointId> insideForce(const Drawing& drawing,
                                    const std::vector<OutsideForce>& forces) {
-    for (const OutsideForce& force : forces) {
-        const bool onEdge = std::any_of(
-            drawing.faces.edges.begin(), drawing.faces.edges.end(), [&](const HalfEdge& edge) {
-                return edge.face == drawing.faces.outer && edge.from == force.joint;
-            });
-        if (!onEdge) {
-            return force.joint;
+    std::vector<bool> onEdge(drawing.truss.joints.size());
+    for (const HalfEdge& edge : drawing.faces.edges) {
+        if (edge.face == drawing.faces.outer) {
+            onEdge[edge.from.at()] = true;
         }
     }
-    return std::nullopt;
+    const auto inside = std::find_if(forces.begin(), forces.end(), [&](const OutsideForce& force) {
+        return !onEdge[force.joint.at()];
+    });
+    return inside == forces.end() ? std::nullopt : std::optional(inside->joint);
 }
 
 // Spaces between members, named when they are reached.
@@ -179,58 +184,86 @@ void drawMember(Drawing& drawing, std::size_t edge, double force) {
     drawing.polygon.lines.push_back({along.member, {}, false, left, right, force});
 }
 
-// How many members of a space that is not placed lead to spaces that are: two fix it on paper.
-int fixedBy(const Drawing& drawing, int space) {
-    int count = 0;
-    for (std::size_t i = 0; i < drawing.faces.edges.size(); ++i) {
-        const int across = drawing.spaceOfEdge[i ^ 1u];
-        count += drawing.spaceOfEdge[i] == space && across != space &&
-                         drawing.placed[static_cast<std::size_t>(across)]
-                     ? 1
-                     : 0;
-    }
-    return count;
-}
-
-std::optional<int> nextSpace(const Drawing& drawing) {
-    std::optional<int> best;
-    int most = 0;
-    for (std::size_t i = 0; i < drawing.placed.size(); ++i) {
-        const int space = static_cast<int>(i);
-        const int fixed = drawing.placed[i] ? 0 : fixedBy(drawing, space);
-        if (fixed > most) {
-            most = fixed;
-            best = space;
+// Draws members, space after space: next always the one that most drawn points fix, of several the
+// one that was named first. What fixes each is counted as the drawing grows, and a heap holds the
+// counts (J. W. J. Williams, Algorithm 232, Comm. ACM 7 (1964)): n log n in all.
+class MemberDrawing {
+public:
+    MemberDrawing(Drawing& drawing, const std::vector<double>& forces)
+        : drawing_(drawing), forces_(forces), drawn_(forces.size()),
+          edgesTo_(drawing.placed.size()), fixedBy_(drawing.placed.size()) {
+        for (std::size_t e = 0; e < drawing.faces.edges.size(); ++e) {
+            edgesTo_[drawing.rightOf(e)].push_back(e);
+        }
+        for (std::size_t space = 0; space < drawing.placed.size(); ++space) {
+            if (drawing.placed[space]) {
+                countPlaced(space);
+            }
         }
     }
-    return best;
-}
 
-// Every member between spaces that are placed, then the next space, until all are drawn.
-void drawMembers(Drawing& drawing, const std::vector<double>& forces) {
-    std::vector<bool> drawn(forces.size());
-    const auto drawBetweenPlaced = [&] {
-        for (std::size_t m = 0; m < forces.size(); ++m) {
-            const auto left = static_cast<std::size_t>(drawing.spaceOfEdge[2 * m]);
-            const auto right = static_cast<std::size_t>(drawing.spaceOfEdge[2 * m + 1]);
-            if (!drawn[m] && drawing.placed[left] && drawing.placed[right]) {
-                drawMember(drawing, 2 * m, forces[m]);
-                drawn[m] = true;
+    void drawAll() {
+        for (std::size_t member = 0; member < forces_.size(); ++member) {
+            drawIfPlaced(member);
+        }
+        while (!next_.empty()) {
+            const Fixed fixed = next_.top();
+            next_.pop();
+            if (!drawing_.placed[fixed.space] && fixed.count == fixedBy_[fixed.space]) {
+                drawSpace(fixed.space);
             }
+        }
+    }
+
+private:
+    struct Fixed {
+        int count; // members of the space that lead to placed ones: two fix it on paper
+        std::size_t space;
+        bool operator<(const Fixed& other) const { // the next one on top
+            return count != other.count ? count < other.count : space > other.space;
         }
     };
-    drawBetweenPlaced();
-    for (auto space = nextSpace(drawing); space; space = nextSpace(drawing)) {
-        for (std::size_t e = 0; e < drawing.faces.edges.size(); ++e) {
-            const auto left = static_cast<std::size_t>(drawing.spaceOfEdge[e]);
-            if (drawing.spaceOfEdge[e ^ 1u] == *space && drawing.placed[left] && !drawn[e / 2]) {
-                drawMember(drawing, e, forces[e / 2]);
-                drawn[e / 2] = true;
+
+    void countPlaced(std::size_t space) {
+        for (const std::size_t e : edgesTo_[space]) {
+            const std::size_t across = drawing_.leftOf(e);
+            if (across != space) {
+                next_.push({++fixedBy_[across], across});
             }
         }
-        drawBetweenPlaced();
     }
-}
+
+    void draw(std::size_t edge) {
+        drawMember(drawing_, edge, forces_[edge / 2]);
+        drawn_[edge / 2] = true;
+    }
+
+    void drawIfPlaced(std::size_t member) {
+        if (!drawn_[member] && drawing_.placed[drawing_.leftOf(2 * member)] &&
+            drawing_.placed[drawing_.rightOf(2 * member)]) {
+            draw(2 * member);
+        }
+    }
+
+    void drawSpace(std::size_t space) {
+        for (const std::size_t e : edgesTo_[space]) {
+            if (drawing_.placed[drawing_.leftOf(e)] && !drawn_[e / 2]) {
+                draw(e);
+            }
+        }
+        for (const std::size_t e : edgesTo_[space]) { // members with this space on both sides
+            drawIfPlaced(e / 2);
+        }
+        countPlaced(space);
+    }
+
+    Drawing& drawing_;
+    const std::vector<double>& forces_;
+    std::vector<bool> drawn_;                       // by member
+    std::vector<std::vector<std::size_t>> edgesTo_; // half-edges with the space on their right
+    std::vector<int> fixedBy_;                      // by space, of those not placed
+    std::priority_queue<Fixed> next_;
+};
 
 // A name stands in the middle of its members; outside, a little away from the truss.
 void seatNames(Drawing& drawing) {
@@ -265,10 +298,13 @@ ForcePolygon refused(PolygonRefusal refusal, std::vector<MemberId> members, Join
 } // namespace
 
 ForcePolygon forcePolygon(const Truss& truss, const LoadChoice& choice, const Solution& solution) {
+    return forcePolygon(truss, workOut(truss, choice, solution));
+}
+
+ForcePolygon forcePolygon(const Truss& truss, const Working& working) {
     if (truss.members.empty()) {
         return refused(PolygonRefusal::NoMember, {}, {});
     }
-    const Working working = workOut(truss, choice, solution);
     if (!working.complete) {
         return refused(PolygonRefusal::NoWorking, {}, {});
     }
@@ -286,7 +322,7 @@ ForcePolygon forcePolygon(const Truss& truss, const LoadChoice& choice, const So
     }
     drawOutside(drawing, known.outside);
     nameInside(drawing);
-    drawMembers(drawing, known.members);
+    MemberDrawing(drawing, known.members).drawAll();
     seatNames(drawing);
     return drawing.polygon;
 }

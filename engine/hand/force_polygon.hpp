@@ -51,5 +51,7 @@ struct ForcePolygon {
 
 // Precondition: the solution is solve(truss, choice)'s. The forces come from the working.
 [[nodiscard]] ForcePolygon forcePolygon(const Truss&, const LoadChoice&, const Solution&);
+// The same from the working, where that is there.
+[[nodiscard]] ForcePolygon forcePolygon(const Truss&, const Working&);
 
 } // namespace gusset

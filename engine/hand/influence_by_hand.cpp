@@ -5,9 +5,12 @@
 #include "hand/section_step.hpp"
 #include "hand/stages.hpp"
 #include "hand/virtual_work.hpp"
+#include "hand/work_out.hpp"
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
+#include <utility>
 
 namespace gusset {
 namespace {
@@ -104,7 +107,7 @@ JointId jointThatGives(const Sheet& sheet, const Symbol& symbol) {
     const Member& member = sheet.truss.members[symbol.member.at()];
     for (const JointId end : {member.a, member.b}) {
         const auto isolation = isolate(sheet, bodyOf(sheet, {end}), symbol);
-        if (isolation && difficulty(*isolation) <= 1 &&
+        if (isolation && difficulty(isolation->remark.kind) <= 1 &&
             isolation->equation.kind != EquationKind::SumMoments) {
             return end;
         }
@@ -161,8 +164,8 @@ bool writeSectionOrdinate(const Task& task, JointId load, Sheet& sheet) {
     return isolation.has_value();
 }
 
-// The steps for a load at this joint; none when they don't come to an end.
-Working chainFor(const Task& task, const Truss& loaded, JointId load) {
+// The steps for a load at this joint by the way that is chosen; nothing when it doesn't lead there.
+std::optional<Working> chainFor(const Task& task, const Truss& loaded, JointId load) {
     Sheet sheet = makeSheet(loaded, {});
     sheet.saidAway = true; // the opening says how forces are drawn, and what a sign means
     sheet.saidNegative = true;
@@ -175,10 +178,7 @@ Working chainFor(const Task& task, const Truss& loaded, JointId load) {
     } else if (task.way == InfluenceWay::Section) {
         written = writeSectionOrdinate(task, load, sheet);
     }
-    if (written) {
-        return stepsFor(workingOf(sheet), {task.symbol});
-    }
-    return explain(loaded, {}, solve(loaded), task.symbol);
+    return written ? std::optional(stepsFor(workingOf(sheet), {task.symbol})) : std::nullopt;
 }
 
 std::optional<double> foundValue(const Working& chain, const Symbol& symbol) {
@@ -324,41 +324,105 @@ InfluenceEnd beginningOf(const Truss& truss, const Effect& effect, Symbol& symbo
 
 } // namespace
 
-InfluenceByHand influenceByHand(const Truss& truss, const std::vector<JointId>& path,
-                                const Effect& effect) {
-    InfluenceByHand line;
-    line.effect = effect;
-    line.path = path;
-    line.unloaded = underForces(truss, {});
-    line.unloaded.units.force = ForceUnit::Plain;
-    line.unloaded.classSettings.carry = CarriedValues::Full;
-    line.unloaded.classSettings.form = NumberForm::Exact;       // ordinates are fractions
-    line.unloaded.classSettings.senses = AssumedSense::Tension; // one sense for every place
-    line.end = beginningOf(line.unloaded, effect, line.symbol);
-    if (line.end != InfluenceEnd::Complete) {
-        return line;
+struct InfluenceByHandTask::State {
+    const Truss& truss;
+    InfluenceByHand line{};
+    std::optional<Task> task{}; // once it has begun
+    Truss loaded{};             // of the place in hand, where the whole of it is worked:
+    Solution solution{};
+    std::optional<WorkingTask> whole{};
+    std::optional<ExactPathTask> exact{}; // when all places are worked
+
+    void begin() {
+        line.unloaded = underForces(truss, {});
+        line.unloaded.units.force = ForceUnit::Plain;
+        line.unloaded.classSettings.carry = CarriedValues::Full;
+        line.unloaded.classSettings.form = NumberForm::Exact;       // ordinates are fractions
+        line.unloaded.classSettings.senses = AssumedSense::Tension; // one sense for every place
+        line.end = beginningOf(line.unloaded, line.effect, line.symbol);
+        task.emplace(Task{line.unloaded, line.path, line.symbol, {}, InfluenceWay::Joints});
+        if (line.end == InfluenceEnd::Complete) {
+            chooseWay(*task);
+            line.way = task->way;
+            line.joint = task->way == InfluenceWay::Joint ? task->part.front() : JointId{};
+        }
     }
-    Task task{line.unloaded, path, line.symbol, {}, InfluenceWay::Joints};
-    chooseWay(task);
-    line.way = task.way;
-    line.joint = task.way == InfluenceWay::Joint ? task.part.front() : JointId{};
-    const double start = truss.joints[path.front().at()].at.x;
-    for (const JointId joint : path) {
-        InfluenceOrdinate ordinate{joint, std::fabs(truss.joints[joint.at()].at.x - start), {}, 0};
-        ordinate.chain = chainFor(task, loadedAt(line.unloaded, {joint}), joint);
-        const auto value = foundValue(ordinate.chain, line.symbol);
+    void add(Working chain) {
+        const auto value = foundValue(chain, line.symbol);
         if (!value) {
             line.end = InfluenceEnd::NotWorkedOut;
-            return line;
+            return;
         }
-        ordinate.value = *value;
-        line.ordinates.push_back(std::move(ordinate));
+        const JointId joint = line.path[line.ordinates.size()];
+        const double start = truss.joints[line.path.front().at()].at.x;
+        line.ordinates.push_back(
+            {joint, std::fabs(truss.joints[joint.at()].at.x - start), std::move(chain), *value});
     }
-    writeOpening(task, line);
-    tidyChains(line);
-    line.exact = exactOrdinates(line.unloaded, path, effect);
-    line.corners = cornersOf(line.ordinates);
-    return line;
+    void workPlace() {
+        if (whole) {
+            if (whole->advance()) {
+                const Working all = whole->take();
+                whole.reset();
+                add(explain(loaded, {}, solution, all, line.symbol));
+            }
+            return;
+        }
+        const JointId joint = line.path[line.ordinates.size()];
+        loaded = loadedAt(line.unloaded, {joint});
+        if (auto chain = chainFor(*task, loaded, joint)) {
+            add(*std::move(chain));
+            return;
+        }
+        solution = solve(loaded);
+        whole.emplace(loaded, LoadChoice{}, solution);
+    }
+    void finish() {
+        writeOpening(*task, line);
+        tidyChains(line);
+        for (const ExactSolution& each : exact->take()) {
+            line.exact.push_back(exactEffect(each, line.effect));
+        }
+        line.corners = cornersOf(line.ordinates);
+    }
+    bool advance() {
+        if (!task) {
+            begin();
+        } else if (line.ordinates.size() < line.path.size()) {
+            workPlace();
+        } else if (!exact) {
+            exact.emplace(line.unloaded, line.path);
+        } else if (exact->advance()) {
+            finish();
+            return true;
+        }
+        return line.end != InfluenceEnd::Complete;
+    }
+};
+
+InfluenceByHandTask::InfluenceByHandTask(const Truss& truss, const std::vector<JointId>& path,
+                                         const Effect& effect)
+    : state_(new State{truss}) {
+    state_->line.effect = effect;
+    state_->line.path = path;
+}
+
+InfluenceByHandTask::~InfluenceByHandTask() = default;
+InfluenceByHandTask::InfluenceByHandTask(InfluenceByHandTask&&) noexcept = default;
+InfluenceByHandTask& InfluenceByHandTask::operator=(InfluenceByHandTask&&) noexcept = default;
+
+bool InfluenceByHandTask::advance() { return state_->advance(); }
+
+Progress InfluenceByHandTask::progress() const {
+    const std::size_t exact = state_->exact ? state_->exact->progress().done : 0;
+    return {state_->line.ordinates.size() + exact, 2 * state_->line.path.size()};
+}
+
+InfluenceByHand InfluenceByHandTask::take() { return std::move(state_->line); }
+
+InfluenceByHand influenceByHand(const Truss& truss, const std::vector<JointId>& path,
+                                const Effect& effect) {
+    InfluenceByHandTask task(truss, path, effect);
+    return runToEnd(task).take();
 }
 
 } // namespace gusset

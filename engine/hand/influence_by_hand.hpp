@@ -5,9 +5,11 @@
 // that it has. Method: e.g. Timoshenko & Young, Theory of Structures, 2nd ed., 1965, ch. 3; the
 // shape by virtual work, as H. Müller-Breslau (1886) has it.
 
+#include "core/progress.hpp"
 #include "hand/working.hpp"
 #include "statics/influence.hpp"
 
+#include <memory>
 #include <vector>
 
 namespace gusset {
@@ -51,5 +53,23 @@ struct InfluenceByHand {
 // Precondition: analysePath accepts the path.
 [[nodiscard]] InfluenceByHand influenceByHand(const Truss&, const std::vector<JointId>& path,
                                               const Effect&);
+
+// The same in slices (core/progress). The truss stays where it is and as it is while the task
+// lives.
+class InfluenceByHandTask {
+public:
+    InfluenceByHandTask(const Truss&, const std::vector<JointId>& path, const Effect&);
+    ~InfluenceByHandTask();
+    InfluenceByHandTask(InfluenceByHandTask&&) noexcept;
+    InfluenceByHandTask& operator=(InfluenceByHandTask&&) noexcept;
+
+    bool advance();
+    [[nodiscard]] Progress progress() const; // places of the load, each worked and made exact
+    [[nodiscard]] InfluenceByHand take();    // once
+
+private:
+    struct State;
+    std::unique_ptr<State> state_;
+};
 
 } // namespace gusset

@@ -1,6 +1,7 @@
 #include "hand/isolate.hpp"
 
 #include "core/tolerance.hpp"
+#include "hand/cuts.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -32,10 +33,12 @@ bool allThrough(const Sheet& sheet, const std::vector<Acting>& forces, Vec2 poin
                        [&](const Acting& force) { return passesThrough(sheet, force, point); });
 }
 
-// Whether the equation, as it is written, gives the unknown. Far from the truss, or beside a joint
-// that is very far, a line that misses the centre may still turn about it with no arm worth
-// writing.
-bool givesAlone(const Equation& equation, const Symbol& symbol) {
+// Whether the moments about the point, as they are written, give the unknown. Far from the truss,
+// or beside a joint that is very far, a line that misses the centre may still turn about it with no
+// arm worth writing.
+bool givesAlone(const Sheet& sheet, const Body& body, Vec2 point, const Symbol& symbol) {
+    const Equation equation =
+        momentsAbout(sheet, {.unknowns = body.unknowns}, point, {}); // loads leave it as it is
     const auto unknowns = unknownsOf(equation);
     if (unknowns.size() != 1 || !(unknowns.front() == symbol)) {
         return false;
@@ -57,7 +60,7 @@ std::vector<Symbol> symbolsOf(const std::vector<Acting>& forces) {
 
 // The sum of an axis that none of the others enters; of two the one in which the unknown weighs
 // more.
-std::optional<Isolation> byAxis(const Sheet& sheet, const Body& body, const Symbol& symbol) {
+std::optional<Way> byAxis(const Sheet& sheet, const Body& body, const Symbol& symbol) {
     const auto weightIn = [](const Acting& force, EquationKind kind) {
         return std::fabs(kind == EquationKind::SumX ? force.along.x : force.along.y);
     };
@@ -77,31 +80,44 @@ std::optional<Isolation> byAxis(const Sheet& sheet, const Body& body, const Symb
     if (!best) {
         return std::nullopt;
     }
-    return Isolation{symbol, sumOf(sheet, body, *best), {.kind = RemarkKind::SumLeavesOne}};
+    return Way{.why = RemarkKind::SumLeavesOne,
+               .equation = *best,
+               .terms = termsOfSum(sheet, body, *best)};
 }
 
-std::optional<Isolation> aboutJoint(const Sheet& sheet, const Body& body, const Symbol& symbol) {
+// The joints that may lie on the lines of all these forces: those on one of the lines.
+const std::vector<JointId>* fewestOnLine(const Sheet& sheet, const std::vector<Acting>& forces) {
+    const std::vector<JointId>* fewest = nullptr;
+    for (const Acting& force : forces) {
+        if (force.symbol.kind == SymbolKind::MemberForce) {
+            const auto& joints = jointsOnLine(sheet, force.symbol.member);
+            fewest = !fewest || joints.size() < fewest->size() ? &joints : fewest;
+        }
+    }
+    return fewest;
+}
+
+std::optional<Way> aboutJoint(const Sheet& sheet, const Body& body, const Symbol& symbol) {
     const auto others = allBut(body, symbol);
     const Acting& force = actingOf(body, symbol);
-    std::optional<Isolation> best;
-    for (std::size_t i = 0; i < sheet.truss.joints.size(); ++i) {
-        const JointId joint{static_cast<int>(i)};
+    std::optional<Way> best;
+    const auto look = [&](JointId joint) {
         const Vec2 point = positionOf(sheet, joint);
         if (!allThrough(sheet, others, point) || passesThrough(sheet, force, point)) {
-            continue;
+            return;
         }
-        Equation equation = momentsAbout(sheet, body, point, joint);
-        if (!givesAlone(equation, symbol)) {
-            continue;
+        const std::size_t terms = termsOfMoments(sheet, body, point);
+        if ((!best || terms < best->terms) && givesAlone(sheet, body, point, symbol)) {
+            best =
+                Way{RemarkKind::MomentCentreChosen, EquationKind::SumMoments, joint, point, terms};
         }
-        if (!best || equation.terms.size() < best->equation.terms.size()) {
-            best = Isolation{symbol,
-                             equation,
-                             {.kind = RemarkKind::MomentCentreChosen,
-                              .joint = joint,
-                              .symbols = symbolsOf(others),
-                              .at = point}};
-        }
+    };
+    if (const auto* joints = fewestOnLine(sheet, others)) {
+        std::for_each(joints->begin(), joints->end(), look);
+        return best;
+    }
+    for (std::size_t i = 0; i < sheet.truss.joints.size(); ++i) {
+        look({static_cast<int>(i)});
     }
     return best;
 }
@@ -137,8 +153,7 @@ JointId nearestJoint(const Sheet& sheet, Vec2 point) {
     return nearest;
 }
 
-std::optional<Isolation> aboutPointOffTruss(const Sheet& sheet, const Body& body,
-                                            const Symbol& symbol) {
+std::optional<Way> aboutPointOffTruss(const Sheet& sheet, const Body& body, const Symbol& symbol) {
     const auto others = allBut(body, symbol);
     if (others.size() < 2) {
         return std::nullopt;
@@ -148,20 +163,17 @@ std::optional<Isolation> aboutPointOffTruss(const Sheet& sheet, const Body& body
         passesThrough(sheet, actingOf(body, symbol), *point)) {
         return std::nullopt;
     }
-    Equation equation = momentsAbout(sheet, body, *point, {});
-    if (!givesAlone(equation, symbol)) {
+    if (!givesAlone(sheet, body, *point, symbol)) {
         return std::nullopt;
     }
-    return Isolation{symbol,
-                     std::move(equation),
-                     {.kind = RemarkKind::CentreOffTruss,
-                      .joint = nearestJoint(sheet, *point),
-                      .symbols = symbolsOf(others),
-                      .at = *point,
-                      .text = freeLetter(sheet.truss)}};
+    return Way{RemarkKind::CentreOffTruss,
+               EquationKind::SumMoments,
+               {},
+               *point,
+               termsOfMoments(sheet, body, *point)};
 }
 
-std::optional<Isolation> across(const Sheet& sheet, const Body& body, const Symbol& symbol) {
+std::optional<Way> across(const Sheet& sheet, const Body& body, const Symbol& symbol) {
     const auto others = allBut(body, symbol);
     if (others.empty()) {
         return std::nullopt;
@@ -173,22 +185,45 @@ std::optional<Isolation> across(const Sheet& sheet, const Body& body, const Symb
     if (!allAlong || parallel(actingOf(body, symbol).along, line)) {
         return std::nullopt;
     }
-    return Isolation{symbol,
-                     sumAlong(sheet, body, {-line.y, line.x}),
-                     {.kind = RemarkKind::SumAcross, .symbols = symbolsOf(others)}};
+    const Vec2 direction{-line.y, line.x};
+    return Way{RemarkKind::SumAcross,
+               EquationKind::SumAlong,
+               {},
+               direction,
+               termsOfSumAlong(sheet, body, direction)};
 }
 
-using Way = std::optional<Isolation> (*)(const Sheet&, const Body&, const Symbol&);
+Remark reasonOf(const Sheet& sheet, const Body& body, const Symbol& symbol, const Way& way) {
+    Remark remark{.kind = way.why};
+    if (way.why != RemarkKind::SumLeavesOne) {
+        remark.symbols = symbolsOf(allBut(body, symbol));
+    }
+    if (way.why == RemarkKind::MomentCentreChosen) {
+        remark.joint = way.centre;
+        remark.at = way.at;
+    }
+    if (way.why == RemarkKind::CentreOffTruss) {
+        remark.joint = nearestJoint(sheet, way.at);
+        remark.at = way.at;
+        remark.text = freeLetter(sheet.truss);
+    }
+    return remark;
+}
+
+struct Choice {
+    Symbol symbol;
+    Way way;
+};
 
 // Over all unknowns: the axis sum in which the unknown weighs most.
-std::optional<Isolation> anyByAxis(const Sheet& sheet, const Body& body) {
-    std::optional<Isolation> best;
+std::optional<Choice> anyByAxis(const Sheet& sheet, const Body& body) {
+    std::optional<Choice> best;
     for (const Acting& force : body.unknowns) {
         const auto one = byAxis(sheet, body, force.symbol);
-        const bool horizontalFirst = one && best && one->equation.kind == EquationKind::SumX &&
-                                     best->equation.kind != EquationKind::SumX;
+        const bool horizontalFirst = one && best && one->equation == EquationKind::SumX &&
+                                     best->way.equation != EquationKind::SumX;
         if (one && (!best || horizontalFirst)) {
-            best = one;
+            best = Choice{force.symbol, *one};
         }
     }
     return best;
@@ -200,48 +235,31 @@ int unknownsAt(const Body& body, JointId joint) {
 }
 
 // Over all unknowns: about the joint where most unknowns meet, then the shortest equation.
-std::optional<Isolation> anyAboutJoint(const Sheet& sheet, const Body& body) {
-    std::optional<Isolation> best;
-    const auto score = [&](const Isolation& one) {
-        return std::tuple(-unknownsAt(body, one.remark.joint), one.equation.terms.size(),
-                          one.remark.joint);
+std::optional<Choice> anyAboutJoint(const Sheet& sheet, const Body& body) {
+    std::optional<Choice> best;
+    const auto score = [&](const Way& way) {
+        return std::tuple(-unknownsAt(body, way.centre), way.terms, way.centre);
     };
     for (const Acting& force : body.unknowns) {
         const auto one = aboutJoint(sheet, body, force.symbol);
-        if (one && (!best || score(*one) < score(*best))) {
-            best = one;
+        if (one && (!best || score(*one) < score(best->way))) {
+            best = Choice{force.symbol, *one};
         }
     }
     return best;
 }
 
-std::optional<Isolation> first(const Sheet& sheet, const Body& body, Way way) {
+template <class Search>
+std::optional<Choice> first(const Sheet& sheet, const Body& body, Search search) {
     for (const Acting& force : body.unknowns) {
-        auto one = way(sheet, body, force.symbol);
-        if (one) {
-            return one;
+        if (const auto way = search(sheet, body, force.symbol)) {
+            return Choice{force.symbol, *way};
         }
     }
     return std::nullopt;
 }
 
-} // namespace
-
-std::optional<Isolation> isolate(const Sheet& sheet, const Body& body, const Symbol& symbol) {
-    for (const Way way : {byAxis, aboutJoint, across, aboutPointOffTruss}) {
-        auto one = way(sheet, body, symbol);
-        if (one) {
-            return one;
-        }
-    }
-    return std::nullopt;
-}
-
-std::optional<Isolation> isolateAcross(const Sheet& sheet, const Body& body, const Symbol& symbol) {
-    return across(sheet, body, symbol);
-}
-
-std::optional<Isolation> isolateAny(const Sheet& sheet, const Body& body, Preference preference) {
+std::optional<Choice> anyWay(const Sheet& sheet, const Body& body, Preference preference) {
     const bool momentsFirst = preference == Preference::Moments;
     auto one = momentsFirst ? anyAboutJoint(sheet, body) : anyByAxis(sheet, body);
     if (!one) {
@@ -251,6 +269,49 @@ std::optional<Isolation> isolateAny(const Sheet& sheet, const Body& body, Prefer
         one = first(sheet, body, across);
     }
     return one ? one : first(sheet, body, aboutPointOffTruss);
+}
+
+} // namespace
+
+Isolation written(const Sheet& sheet, const Body& body, const Symbol& symbol, const Way& way) {
+    Isolation isolation{symbol, {}, reasonOf(sheet, body, symbol, way)};
+    switch (way.equation) {
+    case EquationKind::SumMoments:
+        isolation.equation = momentsAbout(sheet, body, way.at, way.centre);
+        break;
+    case EquationKind::SumAlong:
+        isolation.equation = sumAlong(sheet, body, way.at);
+        break;
+    case EquationKind::SumX:
+    case EquationKind::SumY:
+        isolation.equation = sumOf(sheet, body, way.equation);
+        break;
+    }
+    return isolation;
+}
+
+std::optional<Way> wayTo(const Sheet& sheet, const Body& body, const Symbol& symbol) {
+    for (const auto search : {byAxis, aboutJoint, across, aboutPointOffTruss}) {
+        if (const auto way = search(sheet, body, symbol)) {
+            return way;
+        }
+    }
+    return std::nullopt;
+}
+
+std::optional<Isolation> isolate(const Sheet& sheet, const Body& body, const Symbol& symbol) {
+    const auto way = wayTo(sheet, body, symbol);
+    return way ? std::optional(written(sheet, body, symbol, *way)) : std::nullopt;
+}
+
+std::optional<Isolation> isolateAcross(const Sheet& sheet, const Body& body, const Symbol& symbol) {
+    const auto way = across(sheet, body, symbol);
+    return way ? std::optional(written(sheet, body, symbol, *way)) : std::nullopt;
+}
+
+std::optional<Isolation> isolateAny(const Sheet& sheet, const Body& body, Preference preference) {
+    const auto choice = anyWay(sheet, body, preference);
+    return choice ? std::optional(written(sheet, body, choice->symbol, choice->way)) : std::nullopt;
 }
 
 } // namespace gusset

@@ -12,6 +12,18 @@ struct Isolation {
     Remark remark; // why this equation
 };
 
+// How an unknown can be isolated, before the equation is written.
+struct Way {
+    RemarkKind why = RemarkKind::SumLeavesOne;
+    EquationKind equation = EquationKind::SumX;
+    JointId centre{};      // MomentCentreChosen: moments about this joint
+    Vec2 at{};             // CentreOffTruss: the centre; SumAcross: the direction of the sum
+    std::size_t terms = 0; // of the equation
+};
+// The way that isolate() takes.
+[[nodiscard]] std::optional<Way> wayTo(const Sheet&, const Body&, const Symbol&);
+[[nodiscard]] Isolation written(const Sheet&, const Body&, const Symbol&, const Way&);
+
 // For one unknown of the body. The sum of an axis, moments about a joint (the shortest equation),
 // about the point off the truss where the other lines meet, a sum across parallel lines.
 [[nodiscard]] std::optional<Isolation> isolate(const Sheet&, const Body&, const Symbol&);

@@ -40,6 +40,25 @@ bool membersCross(const Truss& truss, const Member& one, const Member& other, do
            (std::fabs(sb) <= small && between(c, d, b, small));
 }
 
+struct MemberBox {
+    Vec2 low;
+    Vec2 high;
+    MemberId member;
+};
+
+// A little larger than the members.
+std::vector<MemberBox> memberBoxes(const Truss& truss, double larger) {
+    std::vector<MemberBox> boxes;
+    for (std::size_t i = 0; i < truss.members.size(); ++i) {
+        const Vec2 a = at(truss, truss.members[i].a);
+        const Vec2 b = at(truss, truss.members[i].b);
+        boxes.push_back({{std::min(a.x, b.x) - larger, std::min(a.y, b.y) - larger},
+                         {std::max(a.x, b.x) + larger, std::max(a.y, b.y) + larger},
+                         {static_cast<int>(i)}});
+    }
+    return boxes;
+}
+
 // Turns by half-planes, so that no angle has to be computed: anticlockwise from +x.
 bool anticlockwiseBefore(Vec2 a, Vec2 b) {
     const auto lower = [](Vec2 v) { return v.y < 0 || (v.y == 0 && v.x < 0); };
@@ -93,30 +112,52 @@ double areaAround(const Truss& truss, PlanarFaces& faces, std::size_t start) {
 
 } // namespace
 
+// By a sweep from left to right over the boxes around the members: only members whose boxes touch
+// are compared (M. I. Shamos, D. Hoey, Geometric intersection problems, 17th Symp. Foundations of
+// Computer Science, 1976), which is n² at worst.
 std::optional<std::pair<MemberId, MemberId>> crossingMembers(const Truss& truss) {
     const Extent box = extent(truss);
     const double small = kSameSpot * std::max(box.high.x - box.low.x, box.high.y - box.low.y);
-    for (std::size_t i = 0; i < truss.members.size(); ++i) {
-        for (std::size_t k = i + 1; k < truss.members.size(); ++k) {
-            if (membersCross(truss, truss.members[i], truss.members[k], small)) {
-                return std::pair{MemberId{static_cast<int>(i)}, MemberId{static_cast<int>(k)}};
+    std::vector<MemberBox> boxes = memberBoxes(truss, 2 * small);
+    std::sort(boxes.begin(), boxes.end(),
+              [](const MemberBox& a, const MemberBox& b) { return a.low.x < b.low.x; });
+    std::optional<std::pair<MemberId, MemberId>> first;
+    std::vector<const MemberBox*> open;
+    for (const MemberBox& one : boxes) {
+        std::erase_if(open, [&](const MemberBox* it) { return it->high.x < one.low.x; });
+        for (const MemberBox* other : open) {
+            const std::pair<MemberId, MemberId> pair = std::minmax(one.member, other->member);
+            const bool touch = one.low.y <= other->high.y && other->low.y <= one.high.y;
+            if (touch && (!first || pair < *first) &&
+                membersCross(truss, truss.members[pair.first.at()], truss.members[pair.second.at()],
+                             small)) {
+                first = pair;
             }
         }
+        open.push_back(&one);
     }
-    return std::nullopt;
+    return first;
 }
 
 std::optional<JointId> looseJoint(const Truss& truss) {
+    std::vector<std::vector<JointId>> joined(truss.joints.size());
+    for (const Member& member : truss.members) {
+        joined[member.a.at()].push_back(member.b);
+        joined[member.b.at()].push_back(member.a);
+    }
     std::vector<bool> reached(truss.joints.size());
+    std::vector<JointId> open;
     if (!reached.empty()) {
         reached[0] = true;
+        open.push_back({0});
     }
-    for (bool grown = true; grown;) {
-        grown = false;
-        for (const Member& member : truss.members) {
-            if (reached[member.a.at()] != reached[member.b.at()]) {
-                reached[member.a.at()] = reached[member.b.at()] = true;
-                grown = true;
+    while (!open.empty()) {
+        const JointId joint = open.back();
+        open.pop_back();
+        for (const JointId next : joined[joint.at()]) {
+            if (!reached[next.at()]) {
+                reached[next.at()] = true;
+                open.push_back(next);
             }
         }
     }

@@ -14,10 +14,35 @@ namespace {
 // A cut with more unknowns than this is not one that a person would look at.
 constexpr std::size_t kMostUnknowns = 6;
 
-struct Section {
-    Body body;
-    Isolation isolation;
-    bool frees = false; // a joint can be taken once the unknown is known
+// A way to one unknown of a part.
+struct Candidate {
+    Symbol symbol;
+    Way way;
+};
+
+} // namespace
+
+// What was found on one side of a division when it was last looked at: good until one of its
+// unknowns becomes known, or a load too small to count.
+struct PartLook {
+    std::size_t unknowns = 0;
+    double scale = -1;
+    std::vector<Candidate> candidates{};
+};
+struct SectionLooks {
+    std::vector<PartLook> straight; // two a division
+    std::vector<PartLook> bent;
+};
+
+namespace {
+
+struct FoundSection {
+    const Divisions& cuts;
+    std::size_t division;
+    int side;
+    std::size_t unknowns;
+    const Candidate& candidate;
+    bool frees; // a joint can be taken once the unknown is known
 };
 
 bool settlesWithout(const Body& joint, const Symbol& known) {
@@ -31,77 +56,144 @@ bool settlesWithout(const Body& joint, const Symbol& known) {
 }
 
 // The unknowns that free a joint once they are known.
-std::vector<Symbol> freeingUnknowns(const Sheet& sheet) {
-    std::vector<Symbol> freeing;
+struct Freeing {
+    std::vector<bool> members;
+    std::vector<bool> restraints;
+
+    [[nodiscard]] bool contains(const Symbol& symbol) const {
+        return symbol.kind == SymbolKind::Reaction
+                   ? restraints[static_cast<std::size_t>(symbol.restraint)]
+                   : members[symbol.member.at()];
+    }
+};
+
+Freeing freeingUnknowns(const Sheet& sheet) {
+    Freeing freeing{std::vector<bool>(sheet.forces.size()),
+                    std::vector<bool>(sheet.reactions.size())};
     for (std::size_t i = 0; i < sheet.truss.joints.size(); ++i) {
-        const Body joint = bodyOf(sheet, {{static_cast<int>(i)}});
-        for (const Acting& force : joint.unknowns) {
-            if (joint.unknowns.size() <= 3 && settlesWithout(joint, force.symbol)) {
-                freeing.push_back(force.symbol);
+        const JointId joint{static_cast<int>(i)};
+        if (unknownsAt(sheet, joint) > 3) {
+            continue;
+        }
+        const Body body = bodyOf(sheet, {joint});
+        for (const Acting& force : body.unknowns) {
+            if (!settlesWithout(body, force.symbol)) {
+                continue;
+            }
+            if (force.symbol.kind == SymbolKind::Reaction) {
+                freeing.restraints[static_cast<std::size_t>(force.symbol.restraint)] = true;
+            } else {
+                freeing.members[force.symbol.member.at()] = true;
             }
         }
     }
     return freeing;
 }
 
-// Smaller is better.
-auto score(const Section& section) {
-    return std::tuple(!section.frees, difficulty(section.isolation),
-                      section.body.unknowns.size() > 3, section.isolation.equation.terms.size(),
-                      section.body.unknowns.size(), section.body.joints.size(),
-                      section.body.joints);
+// Which of two is better: less to write and less to look for; of equals the first is kept.
+bool isBetter(const FoundSection& one, const FoundSection& other) {
+    const auto score = [](const FoundSection& section) {
+        return std::tuple(!section.frees, difficulty(section.candidate.way.why),
+                          section.unknowns > 3, section.candidate.way.terms, section.unknowns,
+                          section.cuts.sizeOf(section.division, section.side));
+    };
+    const auto mine = score(one);
+    const auto theirs = score(other);
+    return mine != theirs
+               ? mine < theirs
+               : one.cuts.before(one.division, one.side, other.cuts, other.division, other.side);
 }
 
-void considerPart(const Sheet& sheet, const Part& part, const std::vector<Symbol>& freeing,
-                  std::optional<Section>& best) {
-    const Body body = bodyOf(sheet, part);
-    if (part.size() < 2 || body.unknowns.empty() || body.unknowns.size() > kMostUnknowns) {
-        return;
-    }
-    for (const Acting& force : body.unknowns) {
-        const bool frees = std::find(freeing.begin(), freeing.end(), force.symbol) != freeing.end();
-        if (best && best->frees && !frees) {
-            continue;
-        }
-        auto isolation = isolate(sheet, body, force.symbol);
-        if (!isolation) {
-            continue;
-        }
-        Section section{body, std::move(*isolation), frees};
-        if (!best || score(section) < score(*best)) {
-            best = std::move(section);
+class Search {
+public:
+    explicit Search(const Sheet& sheet) : sheet_(sheet), freeing_(freeingUnknowns(sheet)) {
+        for (std::size_t i = 0; i < sheet.reactions.size(); ++i) {
+            if (!sheet.reactions[i]) {
+                openReactions_.push_back(sheet.structure.restraints[i].joint);
+            }
         }
     }
-}
 
-std::optional<Section> chooseSection(const Sheet& sheet) {
-    const auto freeing = freeingUnknowns(sheet);
-    std::optional<Section> best;
-    for (const Part& part : straightParts(sheet)) {
-        considerPart(sheet, part, freeing, best);
-    }
-    if (!best || !best->frees) {
-        for (const Part& part : bentParts(sheet)) {
-            considerPart(sheet, part, freeing, best);
+    void consider(const Divisions& cuts, std::vector<PartLook>& looks) {
+        looks.resize(2 * cuts.count());
+        for (std::size_t division = 0; division < cuts.count(); ++division) {
+            const auto cut = cuts.cut(division);
+            const auto open = static_cast<std::size_t>(
+                std::count_if(cut.begin(), cut.end(), [&](MemberId member) {
+                    return !sheet_.forces[member.at()].has_value();
+                }));
+            for (const int side : {0, 1}) {
+                considerSide(cuts, division, side, open,
+                             looks[2 * division + static_cast<std::size_t>(side)]);
+            }
         }
     }
-    return best;
-}
+
+    [[nodiscard]] const std::optional<FoundSection>& best() const { return best_; }
+
+private:
+    void considerSide(const Divisions& cuts, std::size_t division, int side,
+                      std::size_t openMembers, PartLook& look) {
+        const auto openReactions = static_cast<std::size_t>(
+            std::count_if(openReactions_.begin(), openReactions_.end(),
+                          [&](JointId joint) { return cuts.contains(division, side, joint); }));
+        const std::size_t unknowns = openMembers + openReactions;
+        if (unknowns == 0 || unknowns > kMostUnknowns || cuts.sizeOf(division, side) < 2) {
+            return;
+        }
+        if (look.unknowns != unknowns || look.scale != sheet_.scale) {
+            look = lookAt(cuts, division, side);
+        }
+        for (const Candidate& candidate : look.candidates) {
+            const FoundSection section{cuts,     division,  side,
+                                       unknowns, candidate, freeing_.contains(candidate.symbol)};
+            if (!best_ || isBetter(section, *best_)) {
+                best_.emplace(section);
+            }
+        }
+    }
+
+    [[nodiscard]] PartLook lookAt(const Divisions& cuts, std::size_t division, int side) const {
+        const Body body = bodyBeside(sheet_, cuts, division, side);
+        PartLook look{body.unknowns.size(), sheet_.scale};
+        for (const Acting& force : body.unknowns) {
+            if (const auto way = wayTo(sheet_, body, force.symbol)) {
+                look.candidates.push_back({force.symbol, *way});
+            }
+        }
+        return look;
+    }
+
+    const Sheet& sheet_;
+    Freeing freeing_;
+    std::vector<JointId> openReactions_; // their joints
+    std::optional<FoundSection> best_;
+};
 
 } // namespace
 
 bool writeSection(Sheet& sheet) {
-    auto section = chooseSection(sheet);
-    if (!section) {
+    if (!sheet.looks) {
+        sheet.looks = std::make_shared<SectionLooks>();
+    }
+    Search search(sheet);
+    search.consider(straightCuts(sheet), sheet.looks->straight);
+    if (!search.best() || !search.best()->frees) {
+        search.consider(bentCuts(sheet), sheet.looks->bent);
+    }
+    if (!search.best()) {
         return false;
     }
-    const bool sameCut = section->body.joints == sheet.lastCut &&
-                         sheet.steps.back().kind == StepKind::SectionEquation;
+    const FoundSection& best = *search.best();
+    const Body body = bodyBeside(sheet, best.cuts, best.division, best.side);
+    const auto& [symbol, way] = best.candidate;
+    const bool sameCut =
+        body.joints == sheet.lastCut && sheet.steps.back().kind == StepKind::SectionEquation;
     if (!sameCut) {
-        writeCut(sheet, section->body, {{.kind = RemarkKind::NoEasyJoint}});
+        writeCut(sheet, body, {{.kind = RemarkKind::NoEasyJoint}});
     }
-    sheet.lastCut = section->body.joints;
-    writeSectionEquation(sheet, section->body, section->isolation);
+    sheet.lastCut = body.joints;
+    writeSectionEquation(sheet, body, written(sheet, body, symbol, way));
     return true;
 }
 

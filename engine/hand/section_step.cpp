@@ -17,8 +17,8 @@ std::vector<MemberId> cutMembers(const Sheet& sheet, const std::vector<JointId>&
     return cut;
 }
 
-int difficulty(const Isolation& isolation) {
-    switch (isolation.remark.kind) {
+int difficulty(RemarkKind why) {
+    switch (why) {
     case RemarkKind::CentreOffTruss:
         return 2;
     case RemarkKind::SumAcross:

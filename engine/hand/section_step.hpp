@@ -8,7 +8,7 @@ namespace gusset {
 [[nodiscard]] std::vector<MemberId> cutMembers(const Sheet&, const std::vector<JointId>& part);
 // How far from what is done first by hand: 0 a sum or moments about a joint, 1 a sum across
 // parallel lines, 2 moments about a point off the truss.
-[[nodiscard]] int difficulty(const Isolation&);
+[[nodiscard]] int difficulty(RemarkKind why);
 
 // Cuts the truss and looks at the body; `why` stands before that.
 void writeCut(Sheet&, const Body&, const std::vector<Remark>& why);

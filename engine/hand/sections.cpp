@@ -50,26 +50,47 @@ Working finish(Sheet& sheet, const LoadChoice& choice, const Solution& solution,
     return working;
 }
 
+// A part that gives the force.
+struct Candidate {
+    const Divisions& cuts;
+    std::size_t division;
+    int side;
+    std::size_t unknowns;
+    Way way;
+};
+
 // Smaller is better: what is written less and looked for less.
-auto score(const SectionChoice& candidate) {
-    return std::tuple(difficulty(candidate.isolation), candidate.body.unknowns.size() > 3,
-                      candidate.isolation.equation.terms.size(), candidate.body.unknowns.size(),
-                      candidate.body.joints.size(), candidate.body.joints);
+bool isBetter(const Candidate& one, const Candidate& other) {
+    const auto score = [](const Candidate& candidate) {
+        return std::tuple(difficulty(candidate.way.why), candidate.unknowns > 3,
+                          candidate.way.terms, candidate.unknowns,
+                          candidate.cuts.sizeOf(candidate.division, candidate.side));
+    };
+    const auto mine = score(one);
+    const auto theirs = score(other);
+    return mine != theirs
+               ? mine < theirs
+               : one.cuts.before(one.division, one.side, other.cuts, other.division, other.side);
 }
 
-void consider(const Sheet& sheet, const std::vector<Part>& parts, const Symbol& symbol,
-              std::optional<SectionChoice>& best) {
-    for (const Part& part : parts) {
-        const Body body = bodyOf(sheet, part);
-        const bool cuts = std::any_of(body.unknowns.begin(), body.unknowns.end(),
-                                      [&](const Acting& f) { return f.symbol == symbol; });
-        auto isolation = cuts ? isolate(sheet, body, symbol) : std::nullopt;
-        if (!isolation) {
+// Of all parts that cut the member.
+void consider(const Sheet& sheet, const Divisions& cuts, const Symbol& symbol,
+              std::optional<Candidate>& best) {
+    for (std::size_t division = 0; division < cuts.count(); ++division) {
+        const auto cut = cuts.cut(division);
+        if (!std::binary_search(cut.begin(), cut.end(), symbol.member)) {
             continue;
         }
-        SectionChoice candidate{body, std::move(*isolation)};
-        if (!best || score(candidate) < score(*best)) {
-            best = std::move(candidate);
+        for (const int side : {0, 1}) {
+            const Body body = bodyBeside(sheet, cuts, division, side);
+            const auto way = wayTo(sheet, body, symbol);
+            if (!way) {
+                continue;
+            }
+            const Candidate candidate{cuts, division, side, body.unknowns.size(), *way};
+            if (!best || isBetter(candidate, *best)) {
+                best.emplace(candidate);
+            }
         }
     }
 }
@@ -77,12 +98,20 @@ void consider(const Sheet& sheet, const std::vector<Part>& parts, const Symbol& 
 } // namespace
 
 std::optional<SectionChoice> bestSection(const Sheet& sheet, const Symbol& symbol) {
-    std::optional<SectionChoice> best;
-    consider(sheet, straightParts(sheet), symbol, best);
-    if (!best || best->body.unknowns.size() > 3) {
-        consider(sheet, bentParts(sheet), symbol, best);
+    assert(symbol.kind == SymbolKind::MemberForce);
+    if (valueOf(sheet, symbol)) {
+        return std::nullopt;
     }
-    return best;
+    std::optional<Candidate> best;
+    consider(sheet, straightCuts(sheet), symbol, best);
+    if (!best || best->unknowns > 3) {
+        consider(sheet, bentCuts(sheet), symbol, best);
+    }
+    if (!best) {
+        return std::nullopt;
+    }
+    const Body body = bodyBeside(sheet, best->cuts, best->division, best->side);
+    return SectionChoice{body, written(sheet, body, symbol, best->way)};
 }
 
 namespace {

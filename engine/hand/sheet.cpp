@@ -1,9 +1,11 @@
 #include "hand/sheet.hpp"
 
 #include "core/tolerance.hpp"
+#include "hand/shape.hpp"
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace gusset {
 namespace {
@@ -75,8 +77,10 @@ void nameAngles(Sheet& sheet) {
 
 } // namespace
 
-Sheet makeSheet(const Truss& truss, const LoadChoice& choice) {
+Sheet makeSheet(const Truss& truss, const LoadChoice& choice, std::shared_ptr<Shape> shape) {
     Sheet sheet{.truss = truss, .structure = structureOf(truss)};
+    sheet.spot = kSameSpot * sheet.structure.extent / toMetre(truss.units.length);
+    sheet.shape = shape ? std::move(shape) : std::make_shared<Shape>();
     const double newton = toNewton(truss.units.force);
     for (const Vec2 load : jointLoads(truss, choice)) {
         sheet.loads.push_back({load.x / newton, load.y / newton});
@@ -88,6 +92,10 @@ Sheet makeSheet(const Truss& truss, const LoadChoice& choice) {
         const MemberId member{static_cast<int>(i)};
         sheet.membersOf[truss.members[i].a.at()].push_back(member);
         sheet.membersOf[truss.members[i].b.at()].push_back(member);
+    }
+    sheet.restraintsOf.resize(truss.joints.size());
+    for (std::size_t i = 0; i < sheet.structure.restraints.size(); ++i) {
+        sheet.restraintsOf[sheet.structure.restraints[i].joint.at()].push_back(static_cast<int>(i));
     }
     sheet.forces.resize(truss.members.size());
     sheet.drawn.resize(truss.members.size(), 1);

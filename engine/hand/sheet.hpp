@@ -5,6 +5,7 @@
 
 #include "hand/working.hpp"
 
+#include <memory>
 #include <optional>
 #include <vector>
 
@@ -17,10 +18,17 @@ struct Mirror {
     double middle = 0;             // length units
 };
 
+struct Shape;        // what follows from joints and members alone: see hand/shape.hpp
+struct SectionLooks; // what the search for sections has looked at: see hand/section_search
+
 struct Sheet {
     const Truss& truss;
     Structure structure{};
     std::vector<std::vector<MemberId>> membersOf{}; // of each joint, in their order
+    std::vector<std::vector<int>> restraintsOf{};   // likewise
+    double spot = 0;                // length units: places that are closer are the same
+    std::shared_ptr<Shape> shape{}; // filled as it is asked for
+    std::shared_ptr<SectionLooks> looks{};
     std::vector<Vec2> loads{};                      // on each joint, force units
     double scale = 0;                               // largest load or reaction so far, force units
     std::vector<std::optional<double>> forces{};    // of each member, once found
@@ -36,10 +44,12 @@ struct Sheet {
     Mirror mirror{};
     JointId last{};                 // the joint taken last
     std::vector<JointId> lastCut{}; // the part looked at, if the last step was about a section
+    std::size_t openReactions = 0;  // when the whole truss last gave none; 0 before that
     std::vector<Step> steps{};
 };
 
-[[nodiscard]] Sheet makeSheet(const Truss&, const LoadChoice&);
+// With the shape that a sheet of the same joints and members has, if it is given.
+[[nodiscard]] Sheet makeSheet(const Truss&, const LoadChoice&, std::shared_ptr<Shape> = {});
 
 [[nodiscard]] Symbol forceSymbol(MemberId);
 [[nodiscard]] Symbol reactionSymbol(const Sheet&, int restraint);

@@ -1,112 +1,170 @@
 // Several equations together, when no joint has few enough unknowns: the fewest joints that can be
-// found whose equations settle all their unknowns. Solved by elimination with row and column
-// exchange.
+// found whose equations settle all their unknowns. A group grows from every joint in turn, always
+// by the joint that brings the fewest unknowns for its equations; what each would bring is kept up
+// to date as the group grows, and a heap gives the best one (J. W. J. Williams, Algorithm 232,
+// Comm. ACM 7 (1964)), so that all groups together cost n² log n.
 
+#include "hand/equation_system.hpp"
 #include "hand/stages.hpp"
 
-#include <Eigen/Dense>
-
 #include <algorithm>
+#include <queue>
+#include <tuple>
 
 namespace gusset {
 namespace {
 
-using Matrix = Eigen::MatrixXd;
-using Vector = Eigen::VectorXd;
-
-// Against the largest pivot: below this the equations don't settle their unknowns.
-constexpr double kSettled = 1e-10;
-
-Matrix coefficients(const std::vector<Equation>& equations, const std::vector<Symbol>& unknowns) {
-    Matrix matrix(static_cast<Eigen::Index>(equations.size()),
-                  static_cast<Eigen::Index>(unknowns.size()));
-    for (std::size_t row = 0; row < equations.size(); ++row) {
-        for (std::size_t column = 0; column < unknowns.size(); ++column) {
-            matrix(static_cast<Eigen::Index>(row), static_cast<Eigen::Index>(column)) =
-                coefficientOf(equations[row], unknowns[column]);
-        }
-    }
-    return matrix;
-}
-
-Eigen::FullPivLU<Matrix> eliminate(const Matrix& matrix) {
-    Eigen::FullPivLU<Matrix> elimination;
-    elimination.setThreshold(kSettled);
-    elimination.compute(matrix);
-    return elimination;
-}
-
-// A growing group of joints: how many equations it has to spare is the measure.
-struct Group {
-    std::vector<JointId> joints;
-    std::vector<Symbol> unknowns;
-    std::size_t equations = 0;
-
-    [[nodiscard]] bool balanced() const {
-        return !unknowns.empty() && equations >= unknowns.size();
-    }
-};
-
 struct OpenJoint {
     std::vector<Symbol> unknowns;
-    std::size_t equations = 0;
+    std::vector<int> numbers; // of these unknowns, among all
+    int equations = 0;
 };
 
-std::vector<OpenJoint> openJoints(const Sheet& sheet) {
-    std::vector<OpenJoint> open;
-    for (std::size_t i = 0; i < sheet.truss.joints.size(); ++i) {
+// What is still open on the sheet.
+struct Open {
+    std::vector<OpenJoint> joints;
+    std::vector<std::vector<JointId>> jointsOf; // of each unknown by its number
+    std::vector<JointId> order; // of joints with equations, by what each brings alone
+};
+
+int broughtAlone(const OpenJoint& joint) {
+    return static_cast<int>(joint.unknowns.size()) - joint.equations;
+}
+
+Open openOf(const Sheet& sheet) {
+    Open open;
+    open.joints.resize(sheet.truss.joints.size());
+    open.jointsOf.resize(sheet.forces.size() + sheet.reactions.size());
+    for (std::size_t i = 0; i < open.joints.size(); ++i) {
         const JointId joint{static_cast<int>(i)};
-        OpenJoint one;
-        for (const Acting& force : bodyOf(sheet, {joint}).unknowns) {
-            one.unknowns.push_back(force.symbol);
+        OpenJoint& one = open.joints[i];
+        if (unknownsAt(sheet, joint) == 0) {
+            continue;
         }
-        one.equations = one.unknowns.empty() ? 0 : unusedAxes(sheet, joint).size();
-        open.push_back(one);
+        for (const Acting& force : bodyOf(sheet, {joint}).unknowns) {
+            const bool isReaction = force.symbol.kind == SymbolKind::Reaction;
+            const std::size_t number =
+                isReaction ? sheet.forces.size() + static_cast<std::size_t>(force.symbol.restraint)
+                           : force.symbol.member.at();
+            one.unknowns.push_back(force.symbol);
+            one.numbers.push_back(static_cast<int>(number));
+            open.jointsOf[number].push_back(joint);
+        }
+        one.equations = static_cast<int>(unusedAxes(sheet, joint).size());
+        if (one.equations > 0) {
+            open.order.push_back(joint);
+        }
     }
+    std::stable_sort(open.order.begin(), open.order.end(), [&](JointId a, JointId b) {
+        return broughtAlone(open.joints[a.at()]) < broughtAlone(open.joints[b.at()]);
+    });
     return open;
 }
 
-bool contains(const std::vector<Symbol>& symbols, const Symbol& symbol) {
-    return std::find(symbols.begin(), symbols.end(), symbol) != symbols.end();
-}
-
-int newUnknowns(const Group& group, const OpenJoint& joint) {
-    return static_cast<int>(
-        std::count_if(joint.unknowns.begin(), joint.unknowns.end(),
-                      [&](const Symbol& symbol) { return !contains(group.unknowns, symbol); }));
-}
-
-void join(Group& group, JointId joint, const OpenJoint& open) {
-    group.joints.push_back(joint);
-    group.equations += open.equations;
-    for (const Symbol& symbol : open.unknowns) {
-        if (!contains(group.unknowns, symbol)) {
-            group.unknowns.push_back(symbol);
+// A growing group of joints: how many equations it has to spare is the measure.
+class Group {
+public:
+    explicit Group(const Open& open)
+        : open_(open), inside_(open.joints.size()), counted_(open.jointsOf.size()),
+          fresh_(open.joints.size()) {
+        for (std::size_t i = 0; i < fresh_.size(); ++i) {
+            fresh_[i] = static_cast<int>(open.joints[i].unknowns.size());
         }
     }
-}
 
-// The joint that brings the fewest unknowns for its equations, among those that share a member
-// with the group if there are any.
-std::optional<JointId> bestNext(const Group& group, const std::vector<OpenJoint>& open) {
-    std::optional<JointId> best;
-    std::pair<bool, int> bestScore;
-    for (std::size_t i = 0; i < open.size(); ++i) {
-        const JointId joint{static_cast<int>(i)};
-        if (open[i].equations == 0 ||
-            std::find(group.joints.begin(), group.joints.end(), joint) != group.joints.end()) {
-            continue;
+    // Begins anew from one joint.
+    void start(JointId joint) {
+        for (const JointId one : joints_) {
+            inside_[one.at()] = false;
         }
-        const int fresh = newUnknowns(group, open[i]);
-        const bool apart = fresh == static_cast<int>(open[i].unknowns.size());
-        const std::pair score{apart, fresh - static_cast<int>(open[i].equations)};
-        if (!best || score < bestScore) {
-            best = joint;
-            bestScore = score;
+        for (const int number : numbers_) {
+            const auto at = static_cast<std::size_t>(number);
+            counted_[at] = false;
+            for (const JointId one : open_.jointsOf[at]) {
+                ++fresh_[one.at()];
+            }
+        }
+        joints_.clear();
+        unknowns_.clear();
+        numbers_.clear();
+        equations_ = 0;
+        apart_ = 0;
+        near_ = {};
+        join(joint);
+    }
+
+    // Takes the joint that brings the fewest unknowns for its equations, among those that share an
+    // unknown with the group if there are any; false if none is left.
+    bool grow() {
+        while (!near_.empty()) {
+            const Near next = near_.top();
+            near_.pop();
+            if (!inside_[next.joint.at()] && next.brings == brings(next.joint)) {
+                join(next.joint);
+                return true;
+            }
+        }
+        for (; apart_ < open_.order.size(); ++apart_) {
+            if (!inside_[open_.order[apart_].at()]) {
+                join(open_.order[apart_]);
+                return true;
+            }
+        }
+        return false;
+    }
+
+    [[nodiscard]] bool balanced() const {
+        return !unknowns_.empty() && equations_ >= static_cast<int>(unknowns_.size());
+    }
+    [[nodiscard]] const std::vector<JointId>& joints() const { return joints_; }
+    [[nodiscard]] const std::vector<Symbol>& unknowns() const { return unknowns_; }
+
+private:
+    struct Near {
+        int brings;
+        JointId joint;
+        bool operator<(const Near& other) const { // the best one on top
+            return std::tie(brings, joint) > std::tie(other.brings, other.joint);
+        }
+    };
+
+    [[nodiscard]] int brings(JointId joint) const {
+        return fresh_[joint.at()] - open_.joints[joint.at()].equations;
+    }
+
+    void join(JointId joint) {
+        const OpenJoint& open = open_.joints[joint.at()];
+        inside_[joint.at()] = true;
+        joints_.push_back(joint);
+        equations_ += open.equations;
+        for (std::size_t i = 0; i < open.numbers.size(); ++i) {
+            const auto number = static_cast<std::size_t>(open.numbers[i]);
+            if (counted_[number]) {
+                continue;
+            }
+            counted_[number] = true;
+            unknowns_.push_back(open.unknowns[i]);
+            numbers_.push_back(open.numbers[i]);
+            for (const JointId other : open_.jointsOf[number]) {
+                --fresh_[other.at()];
+                if (!inside_[other.at()] && open_.joints[other.at()].equations > 0) {
+                    near_.push({brings(other), other});
+                }
+            }
         }
     }
-    return best;
-}
+
+    const Open& open_;
+    std::vector<bool> inside_;  // by joint
+    std::vector<bool> counted_; // by number of the unknown: of a joint that is inside
+    std::vector<int> fresh_;    // of each joint: its unknowns that are not counted
+    std::vector<JointId> joints_;
+    std::vector<Symbol> unknowns_;
+    std::vector<int> numbers_;
+    int equations_ = 0;
+    std::size_t apart_ = 0; // in the order: joints before it are inside
+    std::priority_queue<Near> near_;
+};
 
 std::vector<Equation> equationsOf(const Sheet& sheet, const std::vector<JointId>& joints) {
     std::vector<Equation> equations;
@@ -121,41 +179,37 @@ std::vector<Equation> equationsOf(const Sheet& sheet, const std::vector<JointId>
 }
 
 bool settled(const Sheet& sheet, const Group& group) {
-    const auto elimination =
-        eliminate(coefficients(equationsOf(sheet, group.joints), group.unknowns));
-    return elimination.rank() == static_cast<Eigen::Index>(group.unknowns.size());
+    return EquationSystem(equationsOf(sheet, group.joints()), group.unknowns()).settled();
 }
 
-// Grows a group from one joint until its equations settle its unknowns.
-std::optional<Group> growFrom(const Sheet& sheet, JointId start, const std::vector<OpenJoint>& open,
-                              std::size_t most) {
-    Group group;
-    join(group, start, open[start.at()]);
-    while (group.joints.size() < most) {
-        if (group.balanced() && settled(sheet, group)) {
-            return group;
+// Grows until the equations settle their unknowns; false when they don't with so many joints.
+bool growUntilSettled(const Sheet& sheet, Group& group, std::size_t most) {
+    while (!(group.balanced() && settled(sheet, group))) {
+        if (group.joints().size() >= most || !group.grow()) {
+            return false;
         }
-        const auto next = bestNext(group, open);
-        if (!next) {
-            break;
-        }
-        join(group, *next, open[next->at()]);
     }
-    return group.balanced() && settled(sheet, group) ? std::optional(group) : std::nullopt;
+    return true;
 }
 
-std::optional<Group> smallestGroup(const Sheet& sheet) {
-    const auto open = openJoints(sheet);
-    std::optional<Group> best;
-    std::size_t most = open.size();
-    for (std::size_t i = 0; i < open.size(); ++i) {
-        if (open[i].equations == 0) {
+struct Chosen {
+    std::vector<JointId> joints;
+    std::vector<Symbol> unknowns;
+};
+
+std::optional<Chosen> smallestGroup(const Sheet& sheet) {
+    const Open open = openOf(sheet);
+    Group group(open);
+    std::optional<Chosen> best;
+    std::size_t most = open.joints.size();
+    for (std::size_t i = 0; i < open.joints.size() && most > 0; ++i) {
+        if (open.joints[i].equations == 0) {
             continue;
         }
-        const auto group = growFrom(sheet, {static_cast<int>(i)}, open, most);
-        if (group && (!best || group->joints.size() < best->joints.size())) {
-            best = group;
-            most = group->joints.size();
+        group.start({static_cast<int>(i)});
+        if (growUntilSettled(sheet, group, most)) {
+            best = {group.joints(), group.unknowns()};
+            most = best->joints.size() - 1; // only fewer would be better
         }
     }
     return best;
@@ -164,20 +218,8 @@ std::optional<Group> smallestGroup(const Sheet& sheet) {
 // As many of the equations as there are unknowns, independent ones.
 std::vector<Equation> independent(const std::vector<Equation>& equations,
                                   const std::vector<Symbol>& unknowns) {
-    const auto elimination = eliminate(coefficients(equations, unknowns));
-    std::vector<std::size_t> rows;
-    for (std::size_t k = 0; k < unknowns.size(); ++k) {
-        // permutationP moves row i of the matrix to row P(i): invert it for the first ones.
-        const auto& to = elimination.permutationP().indices();
-        for (Eigen::Index i = 0; i < to.size(); ++i) {
-            if (to(i) == static_cast<Eigen::Index>(k)) {
-                rows.push_back(static_cast<std::size_t>(i));
-            }
-        }
-    }
-    std::sort(rows.begin(), rows.end());
     std::vector<Equation> chosen;
-    for (const std::size_t row : rows) {
+    for (const std::size_t row : EquationSystem(equations, unknowns).independent()) {
         chosen.push_back(equations[row]);
     }
     return chosen;
@@ -187,20 +229,22 @@ std::vector<Equation> independent(const std::vector<Equation>& equations,
 
 bool solveTogether(Sheet& sheet, std::vector<Equation>& equations,
                    const std::vector<Symbol>& unknowns, std::vector<Found>& found) {
-    const auto elimination = eliminate(coefficients(equations, unknowns));
-    if (elimination.rank() != static_cast<Eigen::Index>(unknowns.size())) {
+    const EquationSystem system(equations, unknowns);
+    const auto values = system.solution();
+    if (!values) {
         return false;
     }
-    Vector right(static_cast<Eigen::Index>(equations.size()));
-    for (std::size_t row = 0; row < equations.size(); ++row) {
-        right(static_cast<Eigen::Index>(row)) = -constantOf(equations[row]);
-    }
-    const Vector values = elimination.solve(right);
+    std::vector<double> written; // of each unknown, as it stands in the equations
     for (std::size_t i = 0; i < unknowns.size(); ++i) {
         const int drawn = drawnSense(sheet, unknowns[i]);
-        found.push_back(record(sheet, unknowns[i], drawn * values(static_cast<Eigen::Index>(i))));
-        for (Equation& equation : equations) {
-            putValue(equation, unknowns[i], drawn * found.back().value);
+        found.push_back(record(sheet, unknowns[i], drawn * (*values)[i]));
+        written.push_back(drawn * found.back().value);
+    }
+    for (Equation& equation : equations) {
+        for (const Symbol& symbol : unknownsOf(equation)) {
+            if (const int column = system.columnOf(symbol); column >= 0) {
+                putValue(equation, symbol, written[static_cast<std::size_t>(column)]);
+            }
         }
     }
     return true;

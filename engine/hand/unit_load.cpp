@@ -1,8 +1,10 @@
 #include "hand/unit_load.hpp"
 
 #include "hand/virtual_work.hpp"
+#include "hand/work_out.hpp"
 
 #include <cassert>
+#include <optional>
 
 namespace gusset {
 namespace {
@@ -63,22 +65,62 @@ void addRows(const Truss& truss, const Structure& structure, const FoundForces& 
 
 } // namespace
 
+struct UnitLoadTask::State {
+    const Truss& truss;
+    LoadChoice choice;
+    UnitLoadTable table{};
+    WorkingTask atWork; // on the real loads, then on the unit load
+    std::optional<Working> real{};
+    std::size_t forces = 0; // found for the first column
+
+    bool advance() {
+        if (!atWork.advance()) {
+            return false;
+        }
+        if (!real) {
+            forces = atWork.progress().done;
+            real = atWork.take();
+            atWork = WorkingTask(table.unitTruss, {}, solve(table.unitTruss));
+            return false;
+        }
+        table.unitWorking = atWork.take();
+        table.complete = real->complete && table.unitWorking.complete;
+        if (table.complete) {
+            const Truss strained = strainedAs(truss, choice);
+            addRows(strained, structureOf(strained), forcesOf(*real), table);
+            table.complete = table.missing.empty();
+        }
+        return true;
+    }
+};
+
+UnitLoadTask::UnitLoadTask(const Truss& truss, const LoadChoice& choice, const Solution& solution,
+                           JointId joint, DisplacementAxis axis)
+    : state_(new State{
+          .truss = truss, .choice = choice, .atWork = WorkingTask(truss, choice, solution)}) {
+    assert(joint.valid() && joint.at() < truss.joints.size());
+    state_->table.joint = joint;
+    state_->table.axis = axis;
+    state_->table.unitTruss = underUnitLoad(truss, joint, axis);
+}
+
+UnitLoadTask::~UnitLoadTask() = default;
+UnitLoadTask::UnitLoadTask(UnitLoadTask&&) noexcept = default;
+UnitLoadTask& UnitLoadTask::operator=(UnitLoadTask&&) noexcept = default;
+
+bool UnitLoadTask::advance() { return state_->advance(); }
+
+Progress UnitLoadTask::progress() const {
+    const Progress now = state_->atWork.progress();
+    return {state_->forces + now.done, 2 * now.all};
+}
+
+UnitLoadTable UnitLoadTask::take() { return std::move(state_->table); }
+
 UnitLoadTable unitLoadTable(const Truss& truss, const LoadChoice& choice, const Solution& solution,
                             JointId joint, DisplacementAxis axis) {
-    assert(joint.valid() && joint.at() < truss.joints.size());
-    UnitLoadTable table;
-    table.joint = joint;
-    table.axis = axis;
-    const Working real = workOut(truss, choice, solution);
-    table.unitTruss = underUnitLoad(truss, joint, axis);
-    table.unitWorking = workOut(table.unitTruss, {}, solve(table.unitTruss));
-    if (!real.complete || !table.unitWorking.complete) {
-        return table;
-    }
-    const Truss strained = strainedAs(truss, choice);
-    addRows(strained, structureOf(strained), forcesOf(real), table);
-    table.complete = table.missing.empty();
-    return table;
+    UnitLoadTask task(truss, choice, solution, joint, axis);
+    return runToEnd(task).take();
 }
 
 } // namespace gusset

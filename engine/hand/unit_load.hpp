@@ -4,9 +4,10 @@
 // r are member forces and reactions under a unit load, e what each member grows by force, warming
 // and misfit, δ the settlements. Both columns of forces come from a working by equilibrium.
 
+#include "core/progress.hpp"
 #include "hand/working.hpp"
 
-#include <optional>
+#include <memory>
 #include <vector>
 
 namespace gusset {
@@ -50,5 +51,23 @@ struct UnitLoadTable {
 // Precondition: the solution is solve(truss, choice)'s; the joint is one of the truss.
 [[nodiscard]] UnitLoadTable unitLoadTable(const Truss&, const LoadChoice&, const Solution&, JointId,
                                           DisplacementAxis);
+
+// The same in slices (core/progress). The truss stays where it is and as it is while the task
+// lives.
+class UnitLoadTask {
+public:
+    UnitLoadTask(const Truss&, const LoadChoice&, const Solution&, JointId, DisplacementAxis);
+    ~UnitLoadTask();
+    UnitLoadTask(UnitLoadTask&&) noexcept;
+    UnitLoadTask& operator=(UnitLoadTask&&) noexcept;
+
+    bool advance();
+    [[nodiscard]] Progress progress() const; // forces found for both columns
+    [[nodiscard]] UnitLoadTable take();      // once
+
+private:
+    struct State;
+    std::unique_ptr<State> state_;
+};
 
 } // namespace gusset

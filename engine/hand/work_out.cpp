@@ -1,8 +1,12 @@
+#include "hand/work_out.hpp"
+
 #include "core/tolerance.hpp"
 #include "hand/stages.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <optional>
 
 namespace gusset {
 namespace {
@@ -26,21 +30,25 @@ void writeNothingActs(Sheet& sheet) {
     sheet.steps.push_back(step);
 }
 
-void writeForces(Sheet& sheet) {
-    writeWholeBody(sheet);
-    writeAllReactions(sheet);
-    writeGeometry(sheet);
-    writeSymmetry(sheet);
-    writeIdleMembers(sheet);
-    writeMirrorImages(sheet);
-    while (!allFound(sheet)) {
-        if (!writeNextJoint(sheet) && !writeSection(sheet) && !writeSimultaneous(sheet)) {
-            return;
-        }
-        writeMirrorImages(sheet);
-        writeReactions(sheet); // a reaction found at a joint may free another one
+// What stands before the first joint, in this order.
+constexpr std::array kOpening{writeWholeBody, writeAllReactions, writeGeometry,
+                              writeSymmetry,  writeIdleMembers,  writeMirrorImages};
+
+// One joint, cut or set of joints, with what follows from it at once. False when nothing is left
+// that could be written.
+bool writeNext(Sheet& sheet) {
+    if (allFound(sheet) ||
+        (!writeNextJoint(sheet) && !writeSection(sheet) && !writeSimultaneous(sheet))) {
+        return false;
     }
-    writeCheck(sheet);
+    writeMirrorImages(sheet);
+    writeReactions(sheet); // a reaction found at a joint may free another one
+    return true;
+}
+
+std::size_t countFound(const std::vector<std::optional<double>>& values) {
+    return static_cast<std::size_t>(
+        std::count_if(values.begin(), values.end(), [](const auto& v) { return v.has_value(); }));
 }
 
 RemarkKind countRemark(const Solution& solution) {
@@ -118,28 +126,97 @@ void writeSummary(Sheet& sheet) {
     sheet.steps.push_back(step);
 }
 
-Working workOut(const Truss& truss, const LoadChoice& choice, const Solution& solution) {
+struct WorkingTask::State {
+    enum class Stage { Opening, Forces, Check, Summary, Exact, Done };
+
+    const Truss& truss;
+    LoadChoice choice;
+    Sheet sheet;
+    Working working{};
+    Stage stage = Stage::Opening;
+    std::size_t opened = 0; // of kOpening
+    std::optional<ExactValuesTask> exact{};
+
+    void begin(const Solution& solution) {
+        writeCounting(sheet, solution);
+        if (!solution.solved || solution.counting.redundants != 0 || truss.joints.empty()) {
+            stage = Stage::Done;
+        } else if (sheet.scale == 0) {
+            writeNothingActs(sheet);
+            stage = Stage::Summary;
+        }
+    }
+
+    Stage next() {
+        switch (stage) {
+        case Stage::Opening:
+            kOpening[opened++](sheet);
+            return opened < kOpening.size() ? Stage::Opening : Stage::Forces;
+        case Stage::Forces:
+            if (writeNext(sheet)) {
+                return Stage::Forces;
+            }
+            return allFound(sheet) ? Stage::Check : Stage::Summary;
+        case Stage::Check:
+            writeCheck(sheet);
+            return Stage::Summary;
+        case Stage::Summary:
+            writeSummary(sheet);
+            working.complete = allFound(sheet);
+            exact.emplace(truss, choice);
+            return Stage::Exact;
+        case Stage::Exact:
+            if (!exact->advance()) {
+                return Stage::Exact;
+            }
+            working.exact = exact->take();
+            return Stage::Done;
+        case Stage::Done:
+            break;
+        }
+        return Stage::Done;
+    }
+};
+
+WorkingTask::WorkingTask(const Truss& truss, const LoadChoice& choice, const Solution& solution) {
     Working working;
     working.counting = solution.counting;
     if (solution.status == Status::Invalid) {
-        return working;
+        state_ = std::make_unique<State>(
+            State{truss, choice, {truss}, std::move(working), State::Stage::Done});
+        return;
     }
-    Sheet sheet = makeSheet(truss, choice);
-    writeCounting(sheet, solution);
-    if (solution.solved && solution.counting.redundants == 0 && !truss.joints.empty()) {
-        if (sheet.scale == 0) {
-            writeNothingActs(sheet);
-        } else {
-            writeForces(sheet);
-        }
-        writeSummary(sheet);
-        working.complete = allFound(sheet);
-        working.exact = exactValuesOf(truss, choice);
-    }
-    working.steps = std::move(sheet.steps);
-    working.structure = std::move(sheet.structure);
-    working.loads = std::move(sheet.loads);
+    state_ =
+        std::make_unique<State>(State{truss, choice, makeSheet(truss, choice), std::move(working)});
+    state_->begin(solution);
+}
+
+WorkingTask::~WorkingTask() = default;
+WorkingTask::WorkingTask(WorkingTask&&) noexcept = default;
+WorkingTask& WorkingTask::operator=(WorkingTask&&) noexcept = default;
+
+bool WorkingTask::advance() {
+    state_->stage = state_->next();
+    return state_->stage == State::Stage::Done;
+}
+
+Progress WorkingTask::progress() const {
+    const Sheet& sheet = state_->sheet;
+    return {countFound(sheet.forces) + countFound(sheet.reactions),
+            sheet.forces.size() + sheet.reactions.size()};
+}
+
+Working WorkingTask::take() {
+    Working working = std::move(state_->working);
+    working.steps = std::move(state_->sheet.steps);
+    working.structure = std::move(state_->sheet.structure);
+    working.loads = std::move(state_->sheet.loads);
     return working;
+}
+
+Working workOut(const Truss& truss, const LoadChoice& choice, const Solution& solution) {
+    WorkingTask task(truss, choice, solution);
+    return runToEnd(task).take();
 }
 
 } // namespace gusset

@@ -10,6 +10,9 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <iterator>
+#include <optional>
+#include <utility>
 
 namespace gusset {
 namespace {
@@ -128,6 +131,7 @@ void markAngles(Draft& draft, double radius) {
 }
 
 void nameJoints(Draft& draft) {
+    std::vector<Waiting> names;
     for (std::size_t i = 0; i < draft.places.size(); ++i) {
         draft.sketch.discs.push_back({draft.places[i], 3.5, SketchInk::Plain, false});
         Vec2 best{0, 1};
@@ -136,24 +140,25 @@ void nameJoints(Draft& draft) {
             best = freedom(draft.rays[i], way) > freedom(draft.rays[i], best) + 0.01 ? way : best;
         }
         const std::string& label = draft.notation.truss.joints[draft.body.joints[i].at()].label;
-        // Joints find room before forces, as they can't go far.
-        draft.waiting.insert(
-            draft.waiting.begin() + static_cast<std::ptrdiff_t>(i),
+        names.push_back(
             {{.words = {{label, RunStyle::Strong}}, .at = draft.places[i], .size = kLabelSize},
              best,
              7});
     }
+    // Joints find room before forces, as they can't go far.
+    std::move(draft.waiting.begin(), draft.waiting.end(), std::back_inserter(names));
+    draft.waiting = std::move(names);
 }
 
-Sketch finished(Draft& draft) {
-    nameJoints(draft);
-    SketchRoom room = roomOf(draft.sketch);
-    for (Waiting& each : draft.waiting) {
-        if (each.centred && placeWords(draft.sketch, room, each.words, {each.words.at})) {
-            continue;
-        }
-        placeNear(draft.sketch, room, std::move(each.words), each.towards, each.gap);
+void place(Draft& draft, SketchRoom& room, Waiting& waiting) {
+    if (waiting.centred && placeWords(draft.sketch, room, waiting.words, {waiting.words.at})) {
+        return;
     }
+    placeNear(draft.sketch, room, std::move(waiting.words), waiting.towards, waiting.gap);
+}
+
+// When all words are placed.
+Sketch completed(Draft& draft) {
     draft.sketch.says = sentenceOf(draft.notation, draft.body);
     if (draft.measured) {
         const Vec2 moved = fitSketch(draft.sketch, 0);
@@ -164,6 +169,15 @@ Sketch finished(Draft& draft) {
     }
     fitSketch(draft.sketch, kMargin);
     return std::move(draft.sketch);
+}
+
+Sketch finished(Draft& draft) {
+    nameJoints(draft);
+    SketchRoom room = roomOf(draft.sketch);
+    for (Waiting& each : draft.waiting) {
+        place(draft, room, each);
+    }
+    return completed(draft);
 }
 
 // Arrows are longer where several angles share a quarter: there is a mark at each.
@@ -276,19 +290,70 @@ void waitAt(Draft& draft, const std::string& name, Vec2 place) {
 
 } // namespace
 
-Sketch spacesSketch(const Notation& notation, const ForcePolygon& polygon, SketchPaper paper) {
-    const FreeBody body = wholeFreeBody(notation);
-    Draft draft{notation, body, kPartArm, roomIn(paper)};
-    const double scale = drawPart(draft);
-    std::vector<RichLine> names;
-    for (const PolygonSpace& space : polygon.spaces) {
-        waitAt(draft, space.name, scale * onPaper(space.seat));
-        names.push_back(plainLine(space.name));
+struct SpacesSketchTask::State {
+    Notation notation;
+    const ForcePolygon& polygon;
+    SketchPaper paper;
+    FreeBody body{};
+    std::optional<Draft> draft{}; // once it has begun
+    SketchRoom room{};
+    std::size_t placed = 0; // of its waiting words
+    Sketch sketch{};
+
+    void begin() {
+        body = wholeFreeBody(notation);
+        draft.emplace(Draft{notation, body, kPartArm, roomIn(paper)});
+        const double scale = drawPart(*draft);
+        for (const PolygonSpace& space : polygon.spaces) {
+            waitAt(*draft, space.name, scale * onPaper(space.seat));
+        }
+        nameJoints(*draft);
+        room = roomOf(draft->sketch);
     }
-    Sketch sketch = finished(draft);
-    sketch.says =
-        sayPlain(notation.book, Phrase::SpacesSays, {{"spaces", listOf(notation.book, names)}});
-    return sketch;
+    void finish() {
+        sketch = completed(*draft);
+        std::vector<RichLine> names;
+        for (const PolygonSpace& space : polygon.spaces) {
+            names.push_back(plainLine(space.name));
+        }
+        sketch.says =
+            sayPlain(notation.book, Phrase::SpacesSays, {{"spaces", listOf(notation.book, names)}});
+    }
+};
+
+SpacesSketchTask::SpacesSketchTask(const Notation& notation, const ForcePolygon& polygon,
+                                   SketchPaper paper)
+    : state_(new State{notation, polygon, paper}) {}
+
+SpacesSketchTask::~SpacesSketchTask() = default;
+SpacesSketchTask::SpacesSketchTask(SpacesSketchTask&&) noexcept = default;
+SpacesSketchTask& SpacesSketchTask::operator=(SpacesSketchTask&&) noexcept = default;
+
+bool SpacesSketchTask::advance() {
+    State& state = *state_;
+    if (state.polygon.refusal != PolygonRefusal::None) {
+        return true;
+    }
+    if (!state.draft) {
+        state.begin();
+    } else if (state.placed < state.draft->waiting.size()) {
+        place(*state.draft, state.room, state.draft->waiting[state.placed++]);
+    } else {
+        state.finish();
+        return true;
+    }
+    return false;
+}
+
+Progress SpacesSketchTask::progress() const {
+    return {state_->placed, state_->draft ? state_->draft->waiting.size() : 0};
+}
+
+Sketch SpacesSketchTask::take() { return std::move(state_->sketch); }
+
+Sketch spacesSketch(const Notation& notation, const ForcePolygon& polygon, SketchPaper paper) {
+    SpacesSketchTask task(notation, polygon, paper);
+    return runToEnd(task).take();
 }
 
 std::vector<Sketch> bodySketches(const Notation& notation, std::size_t step, SketchPaper paper) {

@@ -50,6 +50,29 @@ constexpr Sentence kEnglish[] = {
     {Phrase::AllForcesZero, "No member carries any force under these loads."},
     {Phrase::NotAccurate, "The truss is so close to being unstable that its forces can't be "
                           "computed to working accuracy."},
+    {Phrase::StiffnessesDiffer,
+     "The forces depend on the stiffness of every member, and these differ too much to compute "
+     "them: E·A of member {member} is {times} times the median of all members. Are its E and A in "
+     "the right units?"},
+    {Phrase::StandsOut,
+     "E·A of member {member} is {times} times the median of all members: are its "
+     "E and A in the right units?"},
+    {Phrase::CloseToMechanism,
+     "Close to a mechanism at joint {joint}: a load of 1 there can cause a force of {times} in "
+     "member {member}. A small change of shape changes the forces greatly."},
+    {Phrase::CloseToMechanismReaction,
+     "Close to a mechanism at joint {joint}: a load of 1 there can cause a reaction of {times}. "
+     "A small change of shape changes the forces greatly."},
+    {Phrase::BarelyHeld,
+     "The coordinates do hold joint {joint}, but so weakly that a load of 1 would "
+     "cause forces of about {times}: it counts as free to move."},
+    {Phrase::FiguresLeft,
+     "Rounding leaves {n} figures of the largest force; what stands behind the "
+     "last of them is not shown in any force."},
+    {Phrase::Residual, "Equilibrium at every joint is met to {residual} of the largest force; "
+                       "rounding puts no force off by more than about {error} of it."},
+    {Phrase::ResidualNone, "Equilibrium at every joint is met in every figure computed; "
+                           "rounding puts no force off by more than about {error} of the largest."},
 
     {Phrase::MemberForcesCaption, "Member forces in {unit}"},
     {Phrase::MemberForcesCaptionPlain, "Member forces"},

@@ -2,11 +2,13 @@
 // The force polygon drawn to scale, line after line, and the truss with its spaces lettered by
 // Bow's notation, so that each can be read from the other.
 
+#include "core/progress.hpp"
 #include "hand/force_polygon.hpp"
 #include "report/notation.hpp"
 #include "report/sketch.hpp"
 #include "report/sketch_room.hpp"
 
+#include <memory>
 #include <vector>
 
 namespace gusset {
@@ -34,5 +36,22 @@ struct PolygonDrawing {
 // of the same loads.
 [[nodiscard]] Sketch spacesSketch(const Notation&, const ForcePolygon&,
                                   SketchPaper = SketchPaper::Page);
+// The same in slices (core/progress); of a refused polygon nothing. What it is given stays where it
+// is while the task lives.
+class SpacesSketchTask {
+public:
+    SpacesSketchTask(const Notation&, const ForcePolygon&, SketchPaper = SketchPaper::Page);
+    ~SpacesSketchTask();
+    SpacesSketchTask(SpacesSketchTask&&) noexcept;
+    SpacesSketchTask& operator=(SpacesSketchTask&&) noexcept;
+
+    bool advance();
+    [[nodiscard]] Progress progress() const; // words placed
+    [[nodiscard]] Sketch take();             // once
+
+private:
+    struct State;
+    std::unique_ptr<State> state_;
+};
 
 } // namespace gusset

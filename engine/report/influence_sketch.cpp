@@ -191,8 +191,8 @@ void addMark(Sketch& sketch, SketchRoom& room, const Truss& truss, const Influen
     const Vec2 point = plot.point(at, ordinate);
     sketch.lines.push_back({plot.point(at, 0), point, SketchInk::Accent, 2, false});
     sketch.discs.push_back({point, 4.5, SketchInk::Accent, false});
-    room.strokes.push_back({plot.point(at, 0), point});
-    room.boxes.push_back(grown({point, point}, 5));
+    room.take(SketchStroke{plot.point(at, 0), point});
+    room.take(grown({point, point}, 5));
     placeNear(sketch, room,
               {.words = {{signedOrdinate(truss, report, ordinate), RunStyle::Strong}},
                .at = point,

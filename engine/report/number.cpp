@@ -63,7 +63,20 @@ std::string tidyExponent(const std::string& text) {
     return mantissa + 'e' + std::to_string(std::atoi(text.c_str() + e + 1));
 }
 
-std::string withoutSign(double size, const NumberStyle& style) {
+// Without the figures behind the last place that means something.
+void keepMeant(double& size, NumberStyle& style) {
+    if (style.lastPlace >= kMostDigits || !(size > 0)) {
+        return;
+    }
+    const int meant = exponentOf(size, kMostDigits) + 1 + style.lastPlace;
+    size = meant > 0 ? toSignificant(size, std::min(meant, kMostDigits)) : 0;
+    const int most =
+        style.form == NumberForm::Significant ? std::max(meant, 1) : std::max(style.lastPlace, 0);
+    style.digits = std::min(style.digits, most);
+}
+
+std::string withoutSign(double size, NumberStyle style) {
+    keepMeant(size, style);
     const int digits = std::clamp(style.digits, 0, kMostDigits);
     if (size >= kLargestWritten) {
         return tidyExponent(printScientific(size, std::max(digits, 1)).text);
@@ -155,6 +168,12 @@ std::string significantNumber(double value, int digits) {
         return shortestNumber(value);
     }
     return shortestNumber(toSignificant(value, std::clamp(digits, 1, kMostDigits)));
+}
+
+int lastPlaceOf(double size, double error) {
+    constexpr int kAll = NumberStyle{}.lastPlace;
+    const double off = size * error;
+    return off > 0 ? std::clamp(static_cast<int>(std::floor(-std::log10(off))), -kAll, kAll) : kAll;
 }
 
 double roundedTo(double value, const NumberStyle& style) {

@@ -13,6 +13,8 @@ struct NumberStyle {
     int digits = 2;                         // decimals, or significant figures
     char decimalSign = '.';
     bool keepZeros = true; // 2.50 rather than 2.5
+    int lastPlace = 17; // the last decimal that means something; 0: ones, −2: hundreds. Figures
+                        // behind it are not written, or are zeros
 };
 
 // As read by people: "−24.75" with the true minus U+2212; never "−0". Numbers too long for a line
@@ -29,6 +31,9 @@ struct NumberStyle {
 [[nodiscard]] std::string shortestNumber(double);
 // To so many significant digits, shortest: "17.5", for results in files.
 [[nodiscard]] std::string significantNumber(double, int digits);
+// NumberStyle::lastPlace of numbers of which the largest has this size, and which are off by no
+// more than such a share of it.
+[[nodiscard]] int lastPlaceOf(double size, double error);
 // What formatNumber shows, as a number.
 [[nodiscard]] double roundedTo(double, const NumberStyle&);
 

@@ -38,6 +38,14 @@ enum class Phrase {
     LargestCompression,
     AllForcesZero,
     NotAccurate,
+    StiffnessesDiffer,        // {member} {times}
+    StandsOut,                // {member} {times}
+    CloseToMechanism,         // {joint} {times} {member}
+    CloseToMechanismReaction, // {joint} {times}
+    BarelyHeld,               // {joint} {times}
+    FiguresLeft,              // {n}
+    Residual,                 // {residual} {error}
+    ResidualNone,             // {error}
 
     // Tables.
     MemberForcesCaption, // {unit}
@@ -371,7 +379,20 @@ enum class Phrase {
     // Around the results in the notebook.
     LettersExplained,
     AxleExplained,
-    WorkingOutExact,
+    // What long calculations are doing.
+    JobCounted, // {what} {done} {all}
+    JobAtWork,  // {what}
+    JobWaits,
+    JobWorking,
+    JobShortest,
+    JobSteps,
+    JobPolygon,
+    JobReleases,
+    JobLoads,
+    JobMembers,
+    JobPlaces,
+    JobTable,
+    JobExact,
     LongFraction,
     HeadReactions,
     HeadForces,

@@ -4,6 +4,7 @@
 #include "report/csv.hpp"
 #include "report/movement_text.hpp"
 #include "report/table.hpp"
+#include "report/trust_text.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -49,7 +50,8 @@ TextTable forceTable(const PhraseBook& book, const Truss& truss, const Solution&
         {},
         {false, true, false}};
     for (const ForceRow& row : forceRows(book, truss, solution)) {
-        table.rows.push_back({row.name, formatNumber(row.force, numberStyleOf(truss)), row.word});
+        table.rows.push_back(
+            {row.name, formatNumber(row.force, forceStyleOf(truss, solution)), row.word});
     }
     return table;
 }
@@ -80,7 +82,12 @@ std::vector<TextTable> tablesOf(const PhraseBook& book, const Truss& truss,
     return tables;
 }
 
-std::string csvNumber(double value) { return significantNumber(value, kFileDigits); }
+// Without the figures that rounding may have spoiled.
+std::string csvNumber(const Truss& truss, const Solution& solution, double value) {
+    NumberStyle left{NumberForm::Significant, kFileDigits};
+    left.lastPlace = forceStyleOf(truss, solution).lastPlace;
+    return significantNumber(roundedTo(value, left), kFileDigits);
+}
 
 } // namespace
 
@@ -117,7 +124,7 @@ std::vector<ForceRow> forceRows(const PhraseBook& book, const Truss& truss,
     if (!solution.solved) {
         return rows;
     }
-    const NumberStyle style = numberStyleOf(truss);
+    const NumberStyle style = forceStyleOf(truss, solution);
     for (std::size_t i = 0; i < truss.members.size(); ++i) {
         const MemberId member{static_cast<int>(i)};
         const double force = inForceUnits(truss, solution, solution.forces[i]);
@@ -135,7 +142,7 @@ std::vector<ReactionRow> reactionRows(const Truss& truss, const Solution& soluti
     if (!solution.solved) {
         return rows;
     }
-    const NumberStyle style = numberStyleOf(truss);
+    const NumberStyle style = forceStyleOf(truss, solution);
     for (std::size_t i = 0; i < truss.joints.size(); ++i) {
         const JointId joint{static_cast<int>(i)};
         if (std::none_of(truss.supports.begin(), truss.supports.end(),
@@ -170,6 +177,9 @@ std::string resultsText(const PhraseBook& book, const Truss& truss, const Soluti
     for (const TextTable& table : tablesOf(book, truss, solution)) {
         text += '\n' + tableText(table);
     }
+    if (solution.solved) {
+        text += '\n' + residualSentence(book, truss, solution) + '\n';
+    }
     if (!solution.notes.empty()) {
         text += '\n' + sayPlain(book, Phrase::NotesHeading) + '\n';
         for (const Issue& note : solution.notes) {
@@ -179,18 +189,27 @@ std::string resultsText(const PhraseBook& book, const Truss& truss, const Soluti
     return text;
 }
 
-std::string resultsCsv(const Truss& truss, const Solution& solution) {
+std::string resultsCsv(const Truss& truss, const Solution& solution, const ExactSolution& exact) {
     const std::string unit = symbolOf(truss.units.force);
-    std::string text = csvHead("kind,name,force,sense,fx,fy,unit");
+    std::string text = csvHead(exact.solved ? "kind,name,force,sense,fx,fy,unit,exact"
+                                            : "kind,name,force,sense,fx,fy,unit");
+    const auto end = [&](const std::string& surd) {
+        return unit + (exact.solved ? "," + csvTextCell(surd) : "") + "\r\n";
+    };
     for (std::size_t i = 0; solution.solved && i < truss.members.size(); ++i) {
         const MemberId member{static_cast<int>(i)};
         text += "member," + csvTextCell(memberName(truss, member)) + ',' +
-                csvNumber(inForceUnits(truss, solution, solution.forces[i])) + ',' +
-                namesOf(senseOf(solution, member)).inFiles + ",,," + unit + "\r\n";
+                csvNumber(truss, solution, inForceUnits(truss, solution, solution.forces[i])) +
+                ',' + namesOf(senseOf(solution, member)).inFiles + ",,," +
+                end(exact.solved ? textOf(exact.forces[i]) : "");
     }
     for (const ReactionRow& row : reactionRows(truss, solution)) {
-        text += "reaction," + csvTextCell(row.name) + ",,," + csvNumber(row.fx) + ',' +
-                csvNumber(row.fy) + ',' + unit + "\r\n";
+        text += "reaction," + csvTextCell(row.name) + ",,," + csvNumber(truss, solution, row.fx) +
+                ',' + csvNumber(truss, solution, row.fy) + ',' + end("");
+    }
+    if (solution.solved && figuresLeft(solution) < kFileDigits) {
+        text += "figures," + std::to_string(figuresLeft(solution)) + ",,,,," +
+                (exact.solved ? "," : "") + "\r\n";
     }
     return text;
 }
@@ -202,6 +221,9 @@ std::string resultsHtml(const PhraseBook& book, const Truss& truss, const Soluti
     }
     for (const TextTable& table : tablesOf(book, truss, solution)) {
         html += tableHtml(table);
+    }
+    if (solution.solved) {
+        html += "<p>" + escapeHtml(residualSentence(book, truss, solution)) + "</p>\n";
     }
     if (!solution.notes.empty()) {
         html += "<ul>\n";

@@ -2,6 +2,7 @@
 #include "report/movement_text.hpp"
 #include "report/results_text.hpp"
 #include "report/solution_text.hpp"
+#include "report/trust_text.hpp"
 #include "statics/largest.hpp"
 
 #include <algorithm>
@@ -129,7 +130,8 @@ void addIndeterminate(Lines& lines, const Truss& truss, const Solution& solution
     for (std::string& sentence : assumptionSentences(lines.book, solution.assumed)) {
         lines.list.push_back(std::move(sentence));
     }
-    if (!solution.solved) {
+    const auto isMissing = [](const Issue& error) { return error.code == IssueCode::Missing; };
+    if (std::any_of(solution.errors.begin(), solution.errors.end(), isMissing)) {
         add(lines, Phrase::NeedsStiffness);
     }
 }
@@ -139,7 +141,8 @@ void addLargest(Lines& lines, const Truss& truss, const Solution& solution) {
     const auto named = [&](MemberId member, Phrase phrase) {
         const ForceRow& row = rows[member.at()];
         add(lines, phrase,
-            {{"value", plainLine(forceText(truss, std::fabs(row.force), numberStyleOf(truss)))},
+            {{"value",
+              plainLine(forceText(truss, std::fabs(row.force), forceStyleOf(truss, solution)))},
              {"member", plainLine(row.name)}});
     };
     const LargestForces largest = largestForces(solution);
@@ -177,10 +180,15 @@ std::vector<std::string> verdict(const PhraseBook& book, const Truss& truss,
         break;
     case Status::Determinate:
         addCounted(lines, Phrase::Determinate, solution.counting);
-        if (!solution.solved && solution.errors.empty()) {
-            add(lines, Phrase::NotAccurate);
-        }
         break;
+    }
+    const bool isStable =
+        solution.status == Status::Determinate || solution.status == Status::Indeterminate;
+    if (isStable && !solution.solved && solution.errors.empty()) {
+        lines.list.push_back(unsolvedSentence(book, truss, solution));
+    }
+    for (std::string& sentence : trustSentences(book, truss, solution)) {
+        lines.list.push_back(std::move(sentence));
     }
     if (solution.solved) {
         addLargest(lines, truss, solution);

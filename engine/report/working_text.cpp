@@ -228,22 +228,34 @@ std::vector<WorkingLine> renderStep(const Notation& notation, const Step& step) 
     return lines;
 }
 
-std::vector<Passage> workingPassages(const PhraseBook& book, const Truss& truss,
-                                     const Working& working, SketchPaper paper) {
-    const Notation notation = notationOf(book, truss, working);
-    std::vector<Passage> passages;
-    for (std::size_t i = 0; i < working.steps.size(); ++i) {
-        const Step& step = working.steps[i];
-        Passage passage{stepTitleLine(notation, step)};
-        for (Sketch& sketch : bodySketches(notation, i, paper)) {
+WorkingPassagesTask::WorkingPassagesTask(const PhraseBook& book, const Truss& truss,
+                                         const Working& working, SketchPaper paper)
+    : notation_(notationOf(book, truss, working)), paper_(paper) {}
+
+bool WorkingPassagesTask::advance() {
+    const std::vector<Step>& steps = notation_.working.steps;
+    const std::size_t i = passages_.size();
+    if (i < steps.size()) {
+        Passage passage{stepTitleLine(notation_, steps[i])};
+        for (Sketch& sketch : bodySketches(notation_, i, paper_)) {
             passage.parts.push_back(std::move(sketch));
         }
-        for (WorkingLine& line : renderStep(notation, step)) {
+        for (WorkingLine& line : renderStep(notation_, steps[i])) {
             passage.parts.push_back(std::move(line));
         }
-        passages.push_back(std::move(passage));
+        passages_.push_back(std::move(passage));
     }
-    return passages;
+    return passages_.size() == steps.size();
+}
+
+Progress WorkingPassagesTask::progress() const {
+    return {passages_.size(), notation_.working.steps.size()};
+}
+
+std::vector<Passage> workingPassages(const PhraseBook& book, const Truss& truss,
+                                     const Working& working, SketchPaper paper) {
+    WorkingPassagesTask task(book, truss, working, paper);
+    return runToEnd(task).take();
 }
 
 std::string workingText(const PhraseBook& book, const Truss& truss, const Working& working) {

@@ -1,10 +1,12 @@
 #pragma once
 // The working in words and signs, from its steps, in the class settings of the model.
 
+#include "core/progress.hpp"
 #include "report/notation.hpp"
 #include "report/passage.hpp"
 
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace gusset {
@@ -16,6 +18,21 @@ namespace gusset {
 // The whole, a step each.
 [[nodiscard]] std::vector<Passage> workingPassages(const PhraseBook&, const Truss&, const Working&,
                                                    SketchPaper = SketchPaper::Page);
+// The same, a step at a time (core/progress). Truss and working stay where they are while it lives.
+class WorkingPassagesTask {
+public:
+    WorkingPassagesTask(const PhraseBook&, const Truss&, const Working&,
+                        SketchPaper = SketchPaper::Page);
+
+    bool advance();
+    [[nodiscard]] Progress progress() const; // steps
+    [[nodiscard]] std::vector<Passage> take() { return std::move(passages_); }
+
+private:
+    Notation notation_;
+    SketchPaper paper_;
+    std::vector<Passage> passages_;
+};
 // The whole, plain UTF-8, one line each.
 [[nodiscard]] std::string workingText(const PhraseBook&, const Truss&, const Working&);
 // The whole as a fragment: headings, paragraphs, <math>.

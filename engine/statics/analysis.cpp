@@ -1,6 +1,7 @@
 #include "statics/analysis.hpp"
 
 #include "core/tolerance.hpp"
+#include "statics/judge.hpp"
 
 #include <algorithm>
 
@@ -58,18 +59,6 @@ bool mayAssumeStiffness(const Truss& truss, Analysis& analysis) {
     return true;
 }
 
-void noteConditioning(const Truss& truss, Analysis& analysis) {
-    const Stiffness& stiffness = analysis.stiffness;
-    if (stiffness.weakest >= kWeak) {
-        return;
-    }
-    analysis.notes.push_back({IssueCode::Suspicious,
-                              "joints[" + std::to_string(stiffness.weakestJoint.index) + "]",
-                              "the truss is close to a mechanism at joint " +
-                                  truss.joints[stiffness.weakestJoint.at()].label +
-                                  ": small changes of its shape change the results much"});
-}
-
 void prepareStiffness(const Truss& truss, Analysis& analysis) {
     Outcome<std::vector<Hold>> holds = holdsOf(truss, analysis.structure);
     if (!holds) {
@@ -87,8 +76,7 @@ void prepareStiffness(const Truss& truss, Analysis& analysis) {
     }
     analysis.stiffness =
         factorStiffness(analysis.structure, analysis.pattern, std::move(holds).value());
-    noteConditioning(truss, analysis);
-    analysis.solvable = analysis.stiffness.weakest > 0;
+    analysis.solvable = true;
     analysis.displaces = analysis.solvable && known;
 }
 
@@ -133,47 +121,89 @@ void analyseAgain(const Truss& truss, Structure structure, Analysis& analysis) {
     }
 }
 
-std::optional<Response> respond(const Analysis& analysis, const std::vector<Vec2>& loads) {
-    const Structure& structure = analysis.structure;
-    if (analysis.status == Status::Indeterminate) {
-        if (!analysis.solvable) {
-            return std::nullopt;
+std::optional<Response> Responder::byStiffness(const std::vector<Vec2>& loads) {
+    const Structure& structure = analysis_.structure;
+    const JointPattern& pattern = analysis_.pattern;
+    const Judge judge = analysis_.displaces ? Judge::All : Judge::Forces;
+    const auto isTrusted = [](const Response& response, double limit) {
+        return response.trust.error <= limit && response.trust.displacementError <= limit &&
+               response.found.residual <= kResidual;
+    };
+    if (!wide_ && analysis_.stiffness.weakest > kShakyPivot) {
+        Response response = gusset::respond(structure, pattern, analysis_.stiffness, loads, judge);
+        if (isTrusted(response, kTrusted)) {
+            return response;
         }
-        Response response = respond(structure, analysis.pattern, analysis.stiffness, loads);
-        if (!analysis.displaces) {
-            response.displacements.clear();
-        }
-        return response;
     }
-    if (analysis.equilibrium.counting.redundants > 0) {
+    if (!wide_) {
+        wide_ = factorWide(structure, pattern, analysis_.stiffness.holds);
+    }
+    if (!(wide_->weakest > kShakyWidePivot)) {
         return std::nullopt;
     }
-    std::optional<EquilibriumForces> found = balance(structure, analysis.equilibrium, loads);
+    Response response = gusset::respond(structure, pattern, *wide_, loads, judge);
+    if (!isTrusted(response, kUsable)) {
+        return std::nullopt;
+    }
+    return response;
+}
+
+std::optional<Response> Responder::byEquilibrium(const std::vector<Vec2>& loads) const {
+    const Structure& structure = analysis_.structure;
+    const Equilibrium& equilibrium = analysis_.equilibrium;
+    std::optional<EquilibriumForces> found = balance(structure, equilibrium, loads);
     if (!found) {
         return std::nullopt;
     }
     Response response;
     response.found = std::move(*found);
-    if (analysis.displaces) {
-        response.displacements = displacementsOf(structure, analysis.equilibrium,
+    response.trust = judgeForces(structure, equilibrium, loads, response.found);
+    if (response.trust.error > kUsable || !(response.found.residual <= kResidual)) {
+        return std::nullopt;
+    }
+    if (analysis_.displaces) {
+        response.displacements = displacementsOf(structure, equilibrium,
                                                  elongationsOf(structure, response.found.forces));
+        response.trust.displacementError = judgeDisplacements(
+            structure, equilibrium, response.found, response.trust.error, response.displacements);
     }
     return response;
 }
 
-std::vector<Response> respondToUnitLoads(const Analysis& analysis,
-                                         const std::vector<JointId>& joints) {
+std::optional<Response> Responder::respond(const std::vector<Vec2>& loads) {
+    if (analysis_.status != Status::Indeterminate) {
+        const bool isRedundant = analysis_.equilibrium.counting.redundants > 0;
+        return isRedundant ? std::nullopt : byEquilibrium(loads);
+    }
+    std::optional<Response> response = analysis_.solvable ? byStiffness(loads) : std::nullopt;
+    if (response && !analysis_.displaces) {
+        response->displacements.clear();
+    }
+    return response;
+}
+
+Response Responder::respondAlike(const std::vector<Vec2>& loads) const {
+    const Structure& structure = analysis_.structure;
+    Response response =
+        wide_ ? gusset::respond(structure, analysis_.pattern, *wide_, loads, Judge::Nothing)
+              : gusset::respond(structure, analysis_.pattern, analysis_.stiffness, loads,
+                                Judge::Nothing);
+    if (!analysis_.displaces) {
+        response.displacements.clear();
+    }
+    return response;
+}
+
+std::optional<Response> respond(const Analysis& analysis, const std::vector<Vec2>& loads) {
+    return Responder(analysis).respond(loads);
+}
+
+namespace {
+
+std::vector<Response> balancedUnitLoads(const Analysis& analysis,
+                                        const std::vector<JointId>& joints) {
     const Structure& structure = analysis.structure;
     std::vector<Response> responses(joints.size());
-    if (analysis.status == Status::Indeterminate) {
-        std::vector<Vec2> loads(structure.joints.size());
-        for (std::size_t i = 0; i < joints.size(); ++i) {
-            loads[joints[i].at()] = {0, -1};
-            responses[i] = *respond(analysis, loads);
-            loads[joints[i].at()] = {};
-        }
-        return responses;
-    }
     std::vector<EquilibriumForces> found =
         balanceUnitLoads(structure, analysis.equilibrium, joints);
     for (std::size_t i = 0; i < joints.size(); ++i) {
@@ -183,6 +213,33 @@ std::vector<Response> respondToUnitLoads(const Analysis& analysis,
                 displacementsOf(structure, analysis.equilibrium,
                                 elongationsOf(structure, responses[i].found.forces));
         }
+    }
+    return responses;
+}
+
+} // namespace
+
+std::vector<Response> respondToUnitLoads(const Analysis& analysis,
+                                         const std::vector<JointId>& joints) {
+    // All at once first: what carries them together carries each.
+    std::vector<Vec2> loads(analysis.structure.joints.size());
+    for (const JointId joint : joints) {
+        loads[joint.at()] = {0, -1};
+    }
+    Responder responder(analysis);
+    if (!responder.respond(loads)) {
+        return {};
+    }
+    if (analysis.status != Status::Indeterminate) {
+        return balancedUnitLoads(analysis, joints);
+    }
+    loads.assign(loads.size(), {});
+    std::vector<Response> responses;
+    responses.reserve(joints.size());
+    for (const JointId joint : joints) {
+        loads[joint.at()] = {0, -1};
+        responses.push_back(responder.respondAlike(loads));
+        loads[joint.at()] = {};
     }
     return responses;
 }

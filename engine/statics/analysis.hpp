@@ -23,8 +23,8 @@ struct Analysis {
     Structure structure;
     Status status = Status::Mechanism;
     Equilibrium equilibrium;
-    JointPattern pattern; // these two only for an indeterminate truss that can be solved
-    Stiffness stiffness;
+    JointPattern pattern;   // these two only for an indeterminate truss that can be solved
+    Stiffness stiffness;    // in doubles; of no use if its weakest pivot is not positive
     Refactoring plan;       // empty until the equilibrium is factored again
     bool solvable = false;  // there are forces for any loads
     bool displaces = false; // and displacements
@@ -41,13 +41,32 @@ struct Analysis {
 // held: then pivots, orders and patterns are kept, as long as the new numbers allow it.
 void analyseAgain(const Truss&, Structure, Analysis&);
 
-// Forces, and displacements if the analysis displaces, under loads (N, a joint each) and the
-// structure's strains. Nothing when the truss moves or can't be solved; a mechanism that the loads
-// happen to leave at rest has forces.
+// Answers loads, one after the other. A stiffness solution whose error may be larger than kTrusted
+// is found again with twice the digits; what was factored for that is kept.
+class Responder {
+public:
+    explicit Responder(const Analysis& analysis) : analysis_(analysis) {}
+
+    // Forces, and displacements if the analysis displaces, under loads (N, a joint each) and the
+    // structure's strains. Nothing when the truss moves or can't be solved, or when fewer than
+    // three figures of the forces would be right (kUsable); a mechanism that the loads happen to
+    // leave at rest has forces.
+    [[nodiscard]] std::optional<Response> respond(const std::vector<Vec2>& loads);
+    // The same of an indeterminate truss, in the width that the last judged response needed, not
+    // judged itself. Precondition: respond() gave a response.
+    [[nodiscard]] Response respondAlike(const std::vector<Vec2>& loads) const;
+
+private:
+    [[nodiscard]] std::optional<Response> byStiffness(const std::vector<Vec2>& loads);
+    [[nodiscard]] std::optional<Response> byEquilibrium(const std::vector<Vec2>& loads) const;
+
+    const Analysis& analysis_;
+    std::optional<WideStiffness> wide_;
+};
 [[nodiscard]] std::optional<Response> respond(const Analysis&, const std::vector<Vec2>& loads);
 
-// To 1 N down on each of these joints in turn. Precondition: the analysis is solvable and of a
-// structure without strains.
+// To 1 N down on each of these joints in turn; empty when the forces can't be found accurately.
+// Precondition: the analysis is solvable and of a structure without strains.
 [[nodiscard]] std::vector<Response> respondToUnitLoads(const Analysis&,
                                                        const std::vector<JointId>& joints);
 

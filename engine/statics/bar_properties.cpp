@@ -100,16 +100,16 @@ Issues missingProperties(const Truss& truss, const LoadChoice& choice) {
         }
         const Grade* grade = gradeOf(truss, grades, truss.members[i]);
         const Material* material = grade ? grade->material : nullptr;
-        const std::string name = memberName(truss, MemberId{static_cast<int>(i)});
+        const MemberId member{static_cast<int>(i)};
         if (warmed && (!material || !material->alpha)) {
             issues.push_back({IssueCode::Missing, placeOf(i, ".dT"),
-                              "member " + name +
+                              "member " + memberName(truss, member) +
                                   " has a temperature change, but no alpha: give it a section "
                                   "whose material has alpha"});
         }
         if (weighed && (!material || !material->density || !grade->area)) {
             issues.push_back({IssueCode::Missing, placeOf(i, ".section"),
-                              "the weight of member " + name +
+                              "the weight of member " + memberName(truss, member) +
                                   " is asked for, but not known: give it a section "
                                   "with A, or a shape, and a material with density"});
         }

@@ -10,6 +10,7 @@
 // the equilibrium matrix: a mechanism). Columns left without a pivot are free: each gives a vector
 // of the right null space (a state of self-stress).
 
+#include "core/progress.hpp"
 #include "core/tolerance.hpp"
 #include "statics/factors.hpp"
 #include "statics/line_pool.hpp"
@@ -81,6 +82,10 @@ public:
             step(pivot);
         }
         return true;
+    }
+
+    [[nodiscard]] Progress progress() const {
+        return {factors_.steps.size(), std::min(factors_.rows, factors_.columns)};
     }
 
     // Consumes the matrix. Precondition: advance() gave false.
@@ -232,6 +237,10 @@ private:
         }
         for (const SparseEntry<Scalar>& entry : row(i)) {
             forget(entry.index, i);
+            if (Rule::sizeOf(entry.value) > factors_.rest) {
+                factors_.rest = Rule::sizeOf(entry.value);
+                factors_.restRow = i;
+            }
         }
         rows_.clear(i);
         search_.rows.remove(i);

@@ -5,45 +5,65 @@
 #include "statics/bar_properties.hpp"
 
 #include <algorithm>
+#include <optional>
+#include <utility>
 
 namespace gusset {
 
 namespace {
 
-Issues faultsOf(const Truss& truss, const std::vector<LoadChoice>& choices) {
-    Issues faults = errorsOf(truss);
-    for (const LoadChoice& choice : choices) {
-        if (!faults.empty()) {
-            break;
-        }
-        faults = missingProperties(truss, choice);
-    }
-    return faults;
-}
-
 Issues whyNot(const Analysis& analysis) {
     if (!analysis.faults.empty()) {
         return analysis.faults;
     }
-    return {{IssueCode::Unstable, "members",
-             "the truss is a mechanism: it has no envelope before it is stable"}};
+    const char* says =
+        analysis.status == Status::Mechanism
+            ? "the truss is a mechanism: it has no envelope before it is stable"
+            : "the truss is too close to a mechanism, or its stiffnesses differ too much, for its "
+              "forces to be computed";
+    return {{IssueCode::Unstable, "members", says}};
 }
 
 // As of a solution: a mechanism may be at rest under its loads, which says nothing without any.
-std::optional<Response> respondTo(const Analysis& analysis, const std::vector<Vec2>& loads) {
+std::optional<Response> respondTo(const Analysis& analysis, Responder& responder,
+                                  const std::vector<Vec2>& loads) {
     const bool isLoaded =
         std::any_of(loads.begin(), loads.end(), [](Vec2 load) { return load != Vec2{}; });
-    return analysis.solvable || isLoaded ? respond(analysis, loads) : std::nullopt;
+    return analysis.solvable || isLoaded ? responder.respond(loads) : std::nullopt;
 }
 
-void widen(const std::vector<double>& forces, const LoadChoice& choice,
+constexpr std::size_t kNone = static_cast<std::size_t>(-1);
+
+// Which choice gives each extreme, by its place: their names are copied in the end.
+struct Extremes {
+    std::vector<std::size_t> tension;
+    std::vector<std::size_t> compression;
+
+    explicit Extremes(std::size_t members) : tension(members, kNone), compression(members, kNone) {}
+};
+
+void widen(const std::vector<double>& forces, std::size_t choice, Extremes& by,
            std::vector<MemberEnvelope>& envelope) {
     for (std::size_t i = 0; i < forces.size(); ++i) {
         if (forces[i] > envelope[i].tension.force) {
-            envelope[i].tension = {forces[i], choice};
+            envelope[i].tension.force = forces[i];
+            by.tension[i] = choice;
         }
         if (forces[i] < envelope[i].compression.force) {
-            envelope[i].compression = {forces[i], choice};
+            envelope[i].compression.force = forces[i];
+            by.compression[i] = choice;
+        }
+    }
+}
+
+void nameChoices(const std::vector<LoadChoice>& choices, const Extremes& by,
+                 std::vector<MemberEnvelope>& envelope) {
+    for (std::size_t i = 0; i < envelope.size(); ++i) {
+        if (by.tension[i] != kNone) {
+            envelope[i].tension.choice = choices[by.tension[i]];
+        }
+        if (by.compression[i] != kNone) {
+            envelope[i].compression.choice = choices[by.compression[i]];
         }
     }
 }
@@ -70,29 +90,85 @@ std::vector<LoadChoice> envelopeChoices(const Truss& truss) {
     return truss.combinations.empty() ? caseChoices(truss) : combinationChoices(truss);
 }
 
+struct EnvelopeTask::State {
+    const Truss& truss;
+    std::vector<LoadChoice> choices;
+    Issues faults{};
+    std::size_t checked = 0; // choices
+    LoadFactors factors;
+    std::optional<Structure> structure{};
+    std::optional<Analysis> all{};
+    std::optional<Analysis> alone{}; // of the loads without strains, where there are some
+    std::optional<Responder> allResponder{};
+    std::optional<Responder> aloneResponder{};
+    std::vector<MemberEnvelope> envelope{};
+    Extremes by;
+    std::size_t added = 0; // choices
+
+    void analyseOnce() {
+        structure = structureOf(truss);
+        all = analyse(truss, *structure);
+        allResponder.emplace(*all);
+        if (hasStrains(*structure)) {
+            alone = analyse(truss, withoutStrains(*structure));
+            aloneResponder.emplace(*alone);
+        }
+        if (choices.empty() && !all->solvable) {
+            faults = whyNot(*all);
+        }
+        envelope.resize(truss.members.size());
+    }
+    void add(std::size_t choice) {
+        const bool onlyLoads = !choices[choice].caseId.empty();
+        const Analysis& analysis = onlyLoads && alone ? *alone : *all;
+        Responder& responder = onlyLoads && alone ? *aloneResponder : *allResponder;
+        const std::optional<Response> response = respondTo(
+            analysis, responder, jointLoads(truss, *structure, factors.under(choices[choice])));
+        if (!response) {
+            faults = whyNot(analysis);
+            return;
+        }
+        widen(response->found.forces, choice, by, envelope);
+    }
+    bool advance() {
+        if (checked < choices.size()) {
+            faults = missingProperties(truss, choices[checked++]);
+        } else if (!all) {
+            analyseOnce();
+        } else if (added < choices.size()) {
+            add(added++);
+        }
+        return !faults.empty() || (all && added == choices.size());
+    }
+};
+
+EnvelopeTask::EnvelopeTask(const Truss& truss, std::vector<LoadChoice> choices)
+    : state_(new State{.truss = truss,
+                       .choices = std::move(choices),
+                       .faults = errorsOf(truss),
+                       .factors = LoadFactors(truss),
+                       .by = Extremes(truss.members.size())}) {}
+
+EnvelopeTask::~EnvelopeTask() = default;
+EnvelopeTask::EnvelopeTask(EnvelopeTask&&) noexcept = default;
+EnvelopeTask& EnvelopeTask::operator=(EnvelopeTask&&) noexcept = default;
+
+bool EnvelopeTask::advance() { return !state_->faults.empty() || state_->advance(); }
+
+Progress EnvelopeTask::progress() const { return {state_->added, state_->choices.size()}; }
+
+Outcome<std::vector<MemberEnvelope>> EnvelopeTask::take() {
+    if (!state_->faults.empty()) {
+        return std::move(state_->faults);
+    }
+    nameChoices(state_->choices, state_->by, state_->envelope);
+    return std::move(state_->envelope);
+}
+
 Outcome<std::vector<MemberEnvelope>> envelopeOf(const Truss& truss,
                                                 const std::vector<LoadChoice>& choices) {
-    if (const Issues faults = faultsOf(truss, choices); !faults.empty()) {
-        return faults;
-    }
-    const Structure structure = structureOf(truss);
-    const Analysis all = analyse(truss, structure);
-    const Analysis loadsAlone =
-        hasStrains(structure) ? analyse(truss, withoutStrains(structure)) : all;
-    std::vector<MemberEnvelope> envelope(truss.members.size());
-    for (const LoadChoice& choice : choices) {
-        const Analysis& analysis = choice.caseId.empty() ? all : loadsAlone;
-        const std::optional<Response> response =
-            respondTo(analysis, jointLoads(truss, structure, choice));
-        if (!response) {
-            return whyNot(analysis);
-        }
-        widen(response->found.forces, choice, envelope);
-    }
-    if (choices.empty() && !all.solvable) {
-        return whyNot(all);
-    }
-    return envelope;
+    EnvelopeTask task(truss, choices);
+    return runToEnd(task).take();
 }
 
 } // namespace gusset

@@ -3,7 +3,11 @@
 // gives it. One factorisation serves them all.
 
 #include "core/outcome.hpp"
+#include "core/progress.hpp"
 #include "statics/solution.hpp"
+
+#include <memory>
+#include <vector>
 
 namespace gusset {
 
@@ -24,5 +28,23 @@ struct MemberEnvelope {
 // A member each. Issues when the model has faults or can't be solved.
 [[nodiscard]] Outcome<std::vector<MemberEnvelope>> envelopeOf(const Truss&,
                                                               const std::vector<LoadChoice>&);
+
+// The same in slices (core/progress). The truss stays where it is and as it is while the task
+// lives.
+class EnvelopeTask {
+public:
+    EnvelopeTask(const Truss&, std::vector<LoadChoice>);
+    ~EnvelopeTask();
+    EnvelopeTask(EnvelopeTask&&) noexcept;
+    EnvelopeTask& operator=(EnvelopeTask&&) noexcept;
+
+    bool advance();
+    [[nodiscard]] Progress progress() const;                   // choices
+    [[nodiscard]] Outcome<std::vector<MemberEnvelope>> take(); // once
+
+private:
+    struct State;
+    std::unique_ptr<State> state_;
+};
 
 } // namespace gusset

@@ -287,6 +287,14 @@ bool ExactTask::advance(int steps) {
     return state_->done;
 }
 
+Progress ExactTask::progress() const {
+    if (!state_->elimination) {
+        return {};
+    }
+    const Progress progress = state_->elimination->progress();
+    return state_->done ? Progress{progress.all, progress.all} : progress;
+}
+
 const ExactSolution& ExactTask::result() const { return state_->result; }
 
 ExactSolution solveExactly(const Truss& truss, const LoadChoice& choice) {

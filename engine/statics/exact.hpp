@@ -4,6 +4,7 @@
 // (1974) 115–134), so that a truss whose coordinates and loads are decimals has rational densities,
 // and forces F = q·√(L²). Zero is zero here, and rank is rank.
 
+#include "core/progress.hpp"
 #include "statics/solution.hpp"
 
 #include <memory>
@@ -54,7 +55,7 @@ struct ExactSolution {
 
 inline constexpr std::size_t kLargestExact = 400; // members
 
-// A long calculation in slices, so that no frame waits for it. Dropping the task abandons it.
+// Does the calculation in slices, so that no frame waits for it (core/progress).
 class ExactTask {
 public:
     // Precondition: validate found no error.
@@ -64,7 +65,8 @@ public:
     ExactTask& operator=(ExactTask&&) noexcept;
 
     // Does at most so many steps of elimination; true when there is a result.
-    bool advance(int steps);
+    bool advance(int steps = 8);
+    [[nodiscard]] Progress progress() const;           // steps of elimination
     [[nodiscard]] const ExactSolution& result() const; // precondition: advance() gave true
 
 private:

@@ -50,6 +50,9 @@ struct Factors {
     std::vector<SparseEntry<Scalar>> beside;
     std::vector<int> dependentRows;
     std::vector<int> freeColumns;
+    // The largest number that was taken for nothing in a dependent row, and that row.
+    double rest = 0;
+    int restRow = -1;
 };
 
 // from −= Σ entries · known, each at its index.

@@ -8,7 +8,9 @@
 #include <algorithm>
 #include <cassert>
 #include <cmath>
-#include <numeric>
+#include <cstddef>
+#include <iterator>
+#include <utility>
 
 namespace gusset {
 
@@ -21,40 +23,9 @@ Issues whyNot(const Truss& truss, const Analysis& analysis) {
     const char* says =
         analysis.status == Status::Mechanism
             ? "the truss is a mechanism: it has no influence lines before it is stable"
-            : "the truss is too close to a mechanism to be solved";
+            : "the truss is too close to a mechanism, or its stiffnesses differ too much, for its "
+              "forces to be computed";
     return {{IssueCode::Unstable, truss.members.empty() ? "joints" : "members", says}};
-}
-
-// Whether nothing can move but joints that no member meets: 2 ways each, less one a reaction. Two
-// reactions along one line count as two here, so that the answer may only err to "no".
-bool isStableButForLooseJoints(const Analysis& analysis) {
-    const Structure& structure = analysis.structure;
-    std::vector<int> freedoms(structure.joints.size(), 2);
-    for (const Restraint& restraint : structure.restraints) {
-        int& left = freedoms[restraint.joint.at()];
-        left = std::max(0, left - 1);
-    }
-    for (const Bar& bar : structure.bars) {
-        freedoms[static_cast<std::size_t>(bar.a)] = freedoms[static_cast<std::size_t>(bar.b)] = 0;
-    }
-    return std::accumulate(freedoms.begin(), freedoms.end(), 0) ==
-           analysis.equilibrium.counting.mechanisms;
-}
-
-// To a load on each of these joints in turn; nothing where one of them moves the truss.
-std::optional<std::vector<Response>> respondAtRest(const Analysis& analysis,
-                                                   const std::vector<JointId>& path) {
-    std::vector<Response> responses;
-    for (const JointId joint : path) {
-        std::vector<Vec2> loads(analysis.structure.joints.size());
-        loads[joint.at()] = {0, -1};
-        std::optional<Response> response = respond(analysis, loads);
-        if (!response) {
-            return std::nullopt;
-        }
-        responses.push_back(std::move(*response));
-    }
-    return responses;
 }
 
 double effectOf(const Structure& structure, const Response& response, const Effect& effect) {
@@ -132,7 +103,12 @@ Areas areasOf(const InfluenceLine& line) {
     return areas;
 }
 
-Outcome<PathAnalysis> analysePath(const Truss& truss, const std::vector<JointId>& path) {
+namespace {
+
+// Joints of the path in one unit of the task: one solution serves several unit loads.
+constexpr std::size_t kTogether = 8;
+
+Issues faultsOf(const Truss& truss, const std::vector<JointId>& path) {
     Issues faults = errorsOf(truss);
     if (faults.empty() && path.size() < 2) {
         faults.push_back({IssueCode::OutOfRange, "path", "a path needs at least two joints"});
@@ -146,22 +122,50 @@ Outcome<PathAnalysis> analysePath(const Truss& truss, const std::vector<JointId>
         faults.push_back(
             {IssueCode::TooLarge, "path", "path and truss are too large for influence lines"});
     }
-    if (!faults.empty()) {
-        return faults;
+    return faults;
+}
+
+} // namespace
+
+PathAnalysisTask::PathAnalysisTask(const Truss& truss, std::vector<JointId> path)
+    : truss_(truss), path_(std::move(path)), faults_(faultsOf(truss_, path_)) {}
+
+bool PathAnalysisTask::advance() {
+    if (!faults_.empty()) {
+        return true;
     }
-    const Analysis analysis = analyse(truss, withoutStrains(structureOf(truss)));
-    PathAnalysis found{analysis.structure, path, {}, analysis.assumed, analysis.status};
-    if (analysis.solvable) {
-        found.responses = respondToUnitLoads(analysis, path);
-    } else {
-        auto atRest =
-            isStableButForLooseJoints(analysis) ? respondAtRest(analysis, path) : std::nullopt;
-        if (!atRest) {
-            return whyNot(truss, analysis);
+    if (!analysis_) {
+        analysis_ = analyse(truss_, withoutStrains(structureOf(truss_)));
+        if (!analysis_->solvable) {
+            faults_ = whyNot(truss_, *analysis_);
         }
-        found.responses = std::move(*atRest);
+        return !faults_.empty();
     }
-    return found;
+    const auto begin = path_.begin() + static_cast<std::ptrdiff_t>(responses_.size());
+    const auto left = path_.size() - responses_.size();
+    const auto end = begin + static_cast<std::ptrdiff_t>(std::min(left, kTogether));
+    std::vector<Response> found = respondToUnitLoads(*analysis_, {begin, end});
+    if (found.empty()) {
+        faults_ = whyNot(truss_, *analysis_);
+        return true;
+    }
+    std::move(found.begin(), found.end(), std::back_inserter(responses_));
+    return responses_.size() == path_.size();
+}
+
+Progress PathAnalysisTask::progress() const { return {responses_.size(), path_.size()}; }
+
+Outcome<PathAnalysis> PathAnalysisTask::take() {
+    if (!faults_.empty()) {
+        return std::move(faults_);
+    }
+    return PathAnalysis{std::move(analysis_->structure), std::move(path_), std::move(responses_),
+                        std::move(analysis_->assumed)};
+}
+
+Outcome<PathAnalysis> analysePath(const Truss& truss, const std::vector<JointId>& path) {
+    PathAnalysisTask task(truss, path);
+    return runToEnd(task).take();
 }
 
 InfluenceLine influenceLine(const PathAnalysis& analysis, const Effect& effect) {
@@ -193,18 +197,33 @@ Surd exactEffect(const ExactSolution& exact, const Effect& effect) {
     return effect.horizontal ? reaction.x : reaction.y;
 }
 
+bool ExactPathTask::advance() {
+    if (found_.size() == path_.size()) {
+        return true;
+    }
+    if (!task_) {
+        task_.emplace(withUnitLoad(truss_, path_[found_.size()]), LoadChoice{});
+    }
+    if (!task_->advance()) {
+        return false;
+    }
+    if (!task_->result().solved) { // nor will the next be: it is the truss
+        found_.clear();
+        return true;
+    }
+    found_.push_back(task_->result());
+    task_.reset();
+    return found_.size() == path_.size();
+}
+
 std::vector<Surd> exactOrdinates(const Truss& truss, const std::vector<JointId>& path,
                                  const Effect& effect) {
-    if (effect.kind == EffectKind::Displacement) {
-        return {};
-    }
     std::vector<Surd> ordinates;
-    for (JointId joint : path) {
-        const ExactSolution exact = solveExactly(withUnitLoad(truss, joint));
-        if (!exact.solved) {
-            return {};
+    if (effect.kind != EffectKind::Displacement) {
+        ExactPathTask task(truss, path);
+        for (const ExactSolution& exact : runToEnd(task).take()) {
+            ordinates.push_back(exactEffect(exact, effect));
         }
-        ordinates.push_back(exactEffect(exact, effect));
     }
     return ordinates;
 }

@@ -5,9 +5,12 @@
 // Theory of Structures, 2nd ed., 1965, ch. 3. All ordinates come from one factorisation.
 
 #include "core/outcome.hpp"
+#include "core/progress.hpp"
 #include "statics/analysis.hpp"
 #include "statics/exact.hpp"
 
+#include <optional>
+#include <utility>
 #include <vector>
 
 namespace gusset {
@@ -40,21 +43,53 @@ struct PathAnalysis {
     std::vector<JointId> path;
     std::vector<Response> responses; // a joint of the path each
     std::vector<Assumption> assumed; // as in Solution
-    Status status = Status::Invalid; // a mechanism: by joints alone that no member meets
 };
 // More of path joints times members than this is refused.
 inline constexpr std::size_t kLargestPath = 20'000'000;
 
-// Issues when the path has a fault or the truss can't be solved; joints that no member meets do not
-// hinder, as they have no part in it. The structure's strains are left out: an influence line is of
-// the load alone.
+// Issues when the path has a fault or the truss can't be solved. The structure's strains are left
+// out: an influence line is of the load alone.
 [[nodiscard]] Outcome<PathAnalysis> analysePath(const Truss&, const std::vector<JointId>& path);
+// The same in slices (core/progress). The truss stays where it is and as it is while the task
+// lives.
+class PathAnalysisTask {
+public:
+    PathAnalysisTask(const Truss&, std::vector<JointId> path);
+
+    bool advance();
+    [[nodiscard]] Progress progress() const;    // joints of the path
+    [[nodiscard]] Outcome<PathAnalysis> take(); // once
+
+private:
+    const Truss& truss_;
+    std::vector<JointId> path_;
+    Issues faults_{};
+    std::optional<Analysis> analysis_{};
+    std::vector<Response> responses_{};
+};
 
 // Precondition: the responses have displacements if the effect is one.
 [[nodiscard]] InfluenceLine influenceLine(const PathAnalysis&, const Effect&);
 
 // The truss under a unit load that stands on one joint, in its own unit of force, and nothing else.
 [[nodiscard]] Truss withUnitLoad(Truss, JointId);
+// Exact forces under a unit load on each joint of a path in turn, in slices (core/progress); none
+// where there are none under one of them. The truss stays where it is while the task lives.
+class ExactPathTask {
+public:
+    ExactPathTask(const Truss& truss, std::vector<JointId> path)
+        : truss_(truss), path_(std::move(path)) {}
+
+    bool advance();
+    [[nodiscard]] Progress progress() const { return {found_.size(), path_.size()}; }
+    [[nodiscard]] std::vector<ExactSolution> take() { return std::move(found_); } // once
+
+private:
+    const Truss& truss_;
+    std::vector<JointId> path_;
+    std::vector<ExactSolution> found_{};
+    std::optional<ExactTask> task_{}; // at work on the next one
+};
 // What the solved truss says of an effect. Precondition: solved, and no displacement.
 [[nodiscard]] Surd exactEffect(const ExactSolution&, const Effect&);
 // The ordinates as exact numbers; empty where exact forces are not to be had, and for

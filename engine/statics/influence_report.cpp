@@ -68,7 +68,6 @@ Outcome<InfluenceReport> influenceReport(const Truss& truss, const PathAnalysis&
     report.path = analysis.path;
     report.line = influenceLine(analysis, effect);
     report.assumed = analysis.assumed;
-    report.status = analysis.status;
     for (const MovingLoad& load : truss.moving) {
         if (load.path == analysis.path) {
             report.moving.push_back(resultOf(truss, report.line, load));
@@ -77,15 +76,21 @@ Outcome<InfluenceReport> influenceReport(const Truss& truss, const PathAnalysis&
     return report;
 }
 
+bool MembersUnderTask::advance() {
+    if (results_.size() < truss_.members.size()) {
+        Effect effect;
+        effect.member = MemberId{static_cast<int>(results_.size())};
+        results_.push_back(resultOf(truss_, influenceLine(analysis_, effect), load_));
+    }
+    return results_.size() == truss_.members.size();
+}
+
+Progress MembersUnderTask::progress() const { return {results_.size(), truss_.members.size()}; }
+
 std::vector<MovingResult> membersUnder(const Truss& truss, const PathAnalysis& analysis,
                                        const MovingLoad& load) {
-    std::vector<MovingResult> results;
-    for (std::size_t i = 0; i < truss.members.size(); ++i) {
-        Effect effect;
-        effect.member = MemberId{static_cast<int>(i)};
-        results.push_back(resultOf(truss, influenceLine(analysis, effect), load));
-    }
-    return results;
+    MembersUnderTask task(truss, analysis, load);
+    return runToEnd(task).take();
 }
 
 } // namespace gusset

@@ -2,10 +2,12 @@
 // All that is told of one influence line: its ordinates, also exact where they can be, and what the
 // model's moving loads make of it.
 
+#include "core/progress.hpp"
 #include "statics/moving.hpp"
 
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace gusset {
@@ -24,7 +26,6 @@ struct InfluenceReport {
     std::vector<Surd> exact; // of the ordinates, or empty
     std::vector<MovingResult> moving;
     std::vector<Assumption> assumed;
-    Status status = Status::Invalid; // as in PathAnalysis
 };
 
 // How many of the model's units of the effect, per unit of force, one SI unit of an ordinate is.
@@ -43,5 +44,22 @@ influenceReport(const Truss&, const std::vector<JointId>& path, const Effect&);
 // What one moving load makes of every member's force, a member each.
 [[nodiscard]] std::vector<MovingResult> membersUnder(const Truss&, const PathAnalysis&,
                                                      const MovingLoad&);
+// The same in slices (core/progress). Truss, analysis and load stay where they are and as they are
+// while the task lives.
+class MembersUnderTask {
+public:
+    MembersUnderTask(const Truss& truss, const PathAnalysis& analysis, const MovingLoad& load)
+        : truss_(truss), analysis_(analysis), load_(load) {}
+
+    bool advance();
+    [[nodiscard]] Progress progress() const;                                       // members
+    [[nodiscard]] std::vector<MovingResult> take() { return std::move(results_); } // once
+
+private:
+    const Truss& truss_;
+    const PathAnalysis& analysis_;
+    const MovingLoad& load_;
+    std::vector<MovingResult> results_{};
+};
 
 } // namespace gusset

@@ -6,6 +6,7 @@
 #include <cmath>
 #include <map>
 #include <string_view>
+#include <unordered_set>
 
 namespace gusset {
 
@@ -85,8 +86,9 @@ void carryToEnds(const Truss& truss, const MemberForce& load, double factor,
 
 std::vector<std::string> caseNames(const Truss& truss) {
     std::vector<std::string> names;
+    std::unordered_set<std::string_view> known;
     for (const Load& load : truss.loads) {
-        if (std::find(names.begin(), names.end(), caseOf(load)) == names.end()) {
+        if (known.insert(caseOf(load)).second) {
             names.emplace_back(caseOf(load));
         }
     }
@@ -110,12 +112,62 @@ double caseFactor(const Truss& truss, const LoadChoice& choice, const Load& load
     return choice.caseId.empty() || choice.caseId == caseOf(load) ? 1 : 0;
 }
 
+LoadFactors::LoadFactors(const Truss& truss) : truss_(truss) {
+    for (const Load& load : truss.loads) {
+        caseOf_.push_back(cases_.try_emplace(caseOf(load), cases_.size()).first->second);
+    }
+    for (std::size_t i = 0; i < truss.combinations.size(); ++i) {
+        combinations_.try_emplace(truss.combinations[i].id, i);
+    }
+}
+
+std::vector<double> LoadFactors::under(const LoadChoice& choice) const {
+    std::vector<double> ofCase(cases_.size(), choice.caseId.empty() ? 1 : 0);
+    if (!choice.combinationId.empty()) {
+        std::fill(ofCase.begin(), ofCase.end(), 0);
+        const auto combination = combinations_.find(choice.combinationId);
+        if (combination != combinations_.end()) {
+            const auto& factors = truss_.combinations[combination->second].factors;
+            for (auto factor = factors.rbegin(); factor != factors.rend(); ++factor) {
+                if (const auto at = cases_.find(factor->first); at != cases_.end()) {
+                    ofCase[at->second] = factor->second; // of two factors the first one counts
+                }
+            }
+        }
+    } else if (const auto at = cases_.find(choice.caseId); at != cases_.end()) {
+        ofCase[at->second] = 1;
+    }
+    std::vector<double> factors;
+    factors.reserve(caseOf_.size());
+    for (const std::size_t of : caseOf_) {
+        factors.push_back(ofCase[of]);
+    }
+    return factors;
+}
+
+namespace {
+
+std::vector<double> factorsUnder(const Truss& truss, const LoadChoice& choice) {
+    if (!choice.combinationId.empty()) {
+        return LoadFactors(truss).under(choice);
+    }
+    std::vector<double> factors;
+    factors.reserve(truss.loads.size());
+    for (const Load& load : truss.loads) {
+        factors.push_back(caseFactor(truss, choice, load));
+    }
+    return factors;
+}
+
+} // namespace
+
 std::vector<Vec2> jointLoads(const Truss& truss, const Structure& structure,
-                             const LoadChoice& choice) {
+                             const std::vector<double>& factors) {
     std::vector<Vec2> loads(truss.joints.size());
     const MemberIndex members = membersUnderLoads(truss);
-    for (const Load& load : truss.loads) {
-        const double factor = caseFactor(truss, choice, load);
+    for (std::size_t i = 0; i < truss.loads.size(); ++i) {
+        const Load& load = truss.loads[i];
+        const double factor = factors[i];
         if (factor == 0) {
             continue;
         }
@@ -134,6 +186,11 @@ std::vector<Vec2> jointLoads(const Truss& truss, const Structure& structure,
         sum = sum + factor * toNewton(truss.units.force) * *force;
     }
     return loads;
+}
+
+std::vector<Vec2> jointLoads(const Truss& truss, const Structure& structure,
+                             const LoadChoice& choice) {
+    return jointLoads(truss, structure, factorsUnder(truss, choice));
 }
 
 std::vector<Vec2> jointLoads(const Truss& truss, const LoadChoice& choice) {
@@ -208,11 +265,12 @@ CrossForce crossForceOf(const Truss& truss, const Bar& bar, const MemberForce& l
 } // namespace
 
 std::vector<double> bendingMoments(const Truss& truss, const Structure& structure,
-                                   const LoadChoice& choice) {
+                                   const std::vector<double>& factors) {
     const MemberIndex members = membersUnderLoads(truss);
     std::map<MemberId, Bending> bent;
-    for (const Load& load : truss.loads) {
-        const double factor = caseFactor(truss, choice, load);
+    for (std::size_t i = 0; i < truss.loads.size(); ++i) {
+        const Load& load = truss.loads[i];
+        const double factor = factors[i];
         if (factor == 0) {
             continue;
         }
@@ -233,6 +291,11 @@ std::vector<double> bendingMoments(const Truss& truss, const Structure& structur
         moments[member.at()] = bending.largest();
     }
     return moments;
+}
+
+std::vector<double> bendingMoments(const Truss& truss, const Structure& structure,
+                                   const LoadChoice& choice) {
+    return bendingMoments(truss, structure, factorsUnder(truss, choice));
 }
 
 } // namespace gusset

@@ -29,22 +29,36 @@ void consider(const TrainPlace& place, TrainExtremes& extremes) {
     }
 }
 
-// ∫ of the line from its start to `at`, which lies on it.
-double integralTo(const InfluenceLine& line, double at) {
-    double sum = 0;
-    for (std::size_t i = 0; i + 1 < line.at.size() && line.at[i] < at; ++i) {
-        const double end = std::min(at, line.at[i + 1]);
-        sum += (end - line.at[i]) * (line.ordinates[i] + ordinateAt(line, end)) / 2;
+// ∫ of a line from its start, with what is known at each joint kept: the many places of a load then
+// cost no walk along the line each.
+class Integral {
+public:
+    explicit Integral(const InfluenceLine& line) : line_(line), atJoint_(line.at.size()) {
+        for (std::size_t i = 0; i + 1 < line.at.size(); ++i) {
+            atJoint_[i + 1] = atJoint_[i] + pieceTo(i, line.at[i + 1]);
+        }
     }
-    return sum;
-}
 
-void consider(const InfluenceLine& line, double perLength, double from, double to,
-              UniformExtremes& extremes) {
-    const double start = std::clamp(from, 0.0, line.at.back());
-    const double end = std::clamp(to, 0.0, line.at.back());
-    const UniformPlace place{perLength * (integralTo(line, end) - integralTo(line, start)), from,
-                             to};
+    [[nodiscard]] double to(double at) const { // which lies on the line
+        const auto next = std::lower_bound(line_.at.begin(), line_.at.end(), at);
+        if (next == line_.at.begin()) {
+            return 0;
+        }
+        const auto piece =
+            std::min(static_cast<std::size_t>(next - line_.at.begin()), line_.at.size() - 1) - 1;
+        return atJoint_[piece] + pieceTo(piece, std::min(at, line_.at[piece + 1]));
+    }
+
+private:
+    [[nodiscard]] double pieceTo(std::size_t i, double end) const {
+        return (end - line_.at[i]) * (line_.ordinates[i] + ordinateAt(line_, end)) / 2;
+    }
+
+    const InfluenceLine& line_;
+    std::vector<double> atJoint_;
+};
+
+void consider(const UniformPlace& place, UniformExtremes& extremes) {
     if (place.value > extremes.largest.value) {
         extremes.largest = place;
     }
@@ -92,11 +106,18 @@ UniformExtremes extremesOfUniform(const InfluenceLine& line, double perLength, d
     }
     std::sort(starts.begin(), starts.end());
     UniformExtremes extremes;
+    const Integral integral(line);
+    const auto look = [&](double from) {
+        const double start = std::clamp(from, 0.0, line.at.back());
+        const double end = std::clamp(from + length, 0.0, line.at.back());
+        consider({perLength * (integral.to(end) - integral.to(start)), from, from + length},
+                 extremes);
+    };
     const auto slope = [&](double from) {
         return ordinateAt(line, from + length) - ordinateAt(line, from);
     };
     for (std::size_t i = 0; i < starts.size(); ++i) {
-        consider(line, perLength, starts[i], starts[i] + length, extremes);
+        look(starts[i]);
         if (i + 1 == starts.size() || starts[i + 1] <= starts[i]) {
             continue;
         }
@@ -109,8 +130,7 @@ UniformExtremes extremesOfUniform(const InfluenceLine& line, double perLength, d
         if ((left < 0) == (right < 0) || left == right) {
             continue;
         }
-        const double from = starts[i] + inset + (width - 2 * inset) * left / (left - right);
-        consider(line, perLength, from, from + length, extremes);
+        look(starts[i] + inset + (width - 2 * inset) * left / (left - right));
     }
     return extremes;
 }

@@ -35,6 +35,7 @@ void take(const Structure& structure, Response response, Solution& solution) {
     solution.solved = true;
     solution.largest = response.found.largest;
     solution.residual = response.found.residual;
+    solution.trust = response.trust;
     solution.forces = std::move(response.found.forces);
     solution.reactions = std::move(response.found.reactions);
     solution.jointReactions = reactionsByJoint(structure, solution.reactions);
@@ -75,6 +76,35 @@ Issues unknownChoice(const Truss& truss, const LoadChoice& choice) {
     return faults;
 }
 
+std::optional<BarelyHeld> barelyHeldOf(const Factors<double>& factors) {
+    if (!(factors.rest > kBarelyHeld)) {
+        return std::nullopt;
+    }
+    return BarelyHeld{JointId{factors.restRow / 2}, factors.rest};
+}
+
+std::optional<StandsOut> standsOutOf(const Structure& structure) {
+    std::vector<double> sorted;
+    for (const Bar& bar : structure.bars) {
+        if (!(bar.stiffness > 0)) {
+            return std::nullopt;
+        }
+        sorted.push_back(bar.stiffness);
+    }
+    const auto middle = sorted.begin() + static_cast<std::ptrdiff_t>(sorted.size() / 2);
+    std::nth_element(sorted.begin(), middle, sorted.end());
+    StandsOut farthest;
+    double most = kStandsOut;
+    for (std::size_t i = 0; i < structure.bars.size(); ++i) {
+        const double ratio = structure.bars[i].stiffness / *middle;
+        if (std::max(ratio, 1 / ratio) > most) {
+            most = std::max(ratio, 1 / ratio);
+            farthest = {MemberId{static_cast<int>(i)}, ratio};
+        }
+    }
+    return farthest.member.valid() ? std::optional(farthest) : std::nullopt;
+}
+
 void readStructure(const Analysis& analysis, Solution& solution) {
     solution.counting = analysis.equilibrium.counting;
     solution.status = analysis.status;
@@ -82,6 +112,10 @@ void readStructure(const Analysis& analysis, Solution& solution) {
     if (analysis.status == Status::Mechanism) {
         solution.mechanisms =
             mechanismsOf(analysis.structure, analysis.equilibrium, solution.loads);
+        solution.barelyHeld = barelyHeldOf(analysis.equilibrium.factors);
+    }
+    if (analysis.status == Status::Indeterminate || analysis.displaces) {
+        solution.standsOut = standsOutOf(analysis.structure);
     }
     solution.assumed = analysis.assumed;
     solution.errors.insert(solution.errors.end(), analysis.faults.begin(), analysis.faults.end());
@@ -134,7 +168,11 @@ Solution Solver::solve(const Truss& truss, const LoadChoice& choice) {
 }
 
 bool isZero(const Solution& solution, double force) {
-    return std::abs(force) <= kZeroForce * solution.largest;
+    // Close to a mechanism the largest force says nothing of what is small: a load may be.
+    const double share = isCloseToMechanism(solution.trust)
+                             ? std::min(kZeroForce, kSurelyRounding * solution.trust.error)
+                             : kZeroForce;
+    return std::abs(force) <= share * solution.largest;
 }
 
 Sense senseOf(const Solution& solution, MemberId member) {

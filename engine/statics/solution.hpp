@@ -6,6 +6,7 @@
 #include "core/vec2.hpp"
 #include "model/truss.hpp"
 #include "statics/structure.hpp"
+#include "statics/trust.hpp"
 
 #include <optional>
 #include <vector>
@@ -69,6 +70,19 @@ inline constexpr std::size_t kRedundantsShown = 12; // Counting tells how many t
 // What results rest on that the model doesn't say.
 enum class Assumption { EqualStiffness }; // E·A is the same for all members
 
+// A member much stiffer or softer than most.
+struct StandsOut {
+    MemberId member;
+    double ratio = 1; // of its E·A to the median of all
+};
+
+// A mechanism that, strictly, is none: its coordinates hold it, so weakly that forces would be more
+// than 1/kRankPivot times the loads.
+struct BarelyHeld {
+    JointId joint;
+    double share = 0; // of a unit, that is left to hold the joint
+};
+
 struct Solution {
     Status status = Status::Invalid;
     Counting counting;
@@ -80,6 +94,7 @@ struct Solution {
     double largest = 0;               // N, largest component of any load, reaction or force: the
                                       // scale of zero
     double residual = 0;              // largest lack of equilibrium at a joint over `largest`
+    Trust trust;                      // of all these; see there
     std::vector<Mechanism> mechanisms;
     std::vector<Redundant> redundants; // at most kRedundantsShown
 
@@ -95,6 +110,8 @@ struct Solution {
         moments; // N·m, a member each: the largest by which loads between its joints
                  // bend it, as a simple beam; positive sagging; empty if there are none
     std::vector<Assumption> assumed;
+    std::optional<StandsOut> standsOut; // where forces or displacements depend on stiffness
+    std::optional<BarelyHeld> barelyHeld;
     // Faults of the model. With some, such as a temperature change without α, the structure is
     // still read, and only its forces stay open.
     Issues errors;

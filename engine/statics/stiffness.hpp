@@ -3,11 +3,14 @@
 // everything else. Freedoms of a joint with a roller are turned into the roller's direction, so
 // that supports are rigid and no number stands in for infinity. The matrix is factored as L·D·Lᵀ in
 // 2×2 blocks, a joint a block, row by row (T. A. Davis, ACM Trans. Math. Software 31 (2005)
-// 587–591), straight from the members: it is never assembled. Method: e.g. W. McGuire, R. H.
+// 587–591), straight from the members: it is never assembled. Forces are refined by their lack of
+// equilibrium (C. B. Moler, J. ACM 14 (1967) 316–321). Method: e.g. W. McGuire, R. H.
 // Gallagher, R. D. Ziemian, Matrix Structural Analysis, 2nd ed., 2000, ch. 3–5.
 
 #include "statics/equilibrium.hpp"
 #include "statics/joint_pattern.hpp"
+#include "statics/trust.hpp"
+#include "statics/wide.hpp"
 
 #include <cstddef>
 #include <optional>
@@ -24,36 +27,50 @@ struct Hold {
     Vec2 settled; // m, the displacement that the supports impose, along the held directions
 };
 
-struct Block { // 2×2, by rows
-    double a = 0;
-    double b = 0;
-    double c = 0;
-    double d = 0;
+template <class Scalar>
+struct BlockOf { // 2×2, by rows
+    Scalar a{};
+    Scalar b{};
+    Scalar c{};
+    Scalar d{};
 };
 
-struct Stiffness {
+// The scalar is double, or Wide where that is too narrow.
+template <class Scalar>
+struct StiffnessOf {
     std::vector<Hold> holds;    // a joint each
     std::vector<int> lowerRows; // of each entry below the diagonal, by columns
-    std::vector<Block> lower;
-    std::vector<Block> inverse; // of the diagonal blocks
-    double weakest = 1; // smallest pivot against the stiffness of the bars at its joint; ≤ 0: none
-    JointId weakestJoint;
+    std::vector<BlockOf<Scalar>> lower;
+    std::vector<BlockOf<Scalar>> inverse; // of the diagonal blocks
+    double scale = 1;   // what the bars' stiffnesses were multiplied by: a power of two
+    double weakest = 1; // smallest pivot against the stiffness of the bars at its joint; if it is
+                        // not positive the matrix is singular as far as its scalar can tell
 };
+using Stiffness = StiffnessOf<double>;
+using WideStiffness = StiffnessOf<Wide>;
 
 // Supports of each joint as directions held. Settlements that contradict each other give an issue.
 [[nodiscard]] Outcome<std::vector<Hold>> holdsOf(const Truss&, const Structure&);
 
 // Precondition: every bar has a stiffness, the pattern fits.
 [[nodiscard]] Stiffness factorStiffness(const Structure&, const JointPattern&, std::vector<Hold>);
+[[nodiscard]] WideStiffness factorWide(const Structure&, const JointPattern&, std::vector<Hold>);
 
 struct Response {
     std::vector<Vec2> displacements; // m, a joint each
     EquilibriumForces found;
+    Trust trust; // of the forces, and of the displacements where these are asked for
 };
+
+// What of a response is judged.
+enum class Judge { Nothing, Forces, All };
+
 // To loads, N, a joint each, and to the structure's settlements, temperature changes and misfits.
 // Precondition: the stiffness is not singular (weakest > 0).
 [[nodiscard]] Response respond(const Structure&, const JointPattern&, const Stiffness&,
-                               const std::vector<Vec2>& loads);
+                               const std::vector<Vec2>& loads, Judge = Judge::All);
+[[nodiscard]] Response respond(const Structure&, const JointPattern&, const WideStiffness&,
+                               const std::vector<Vec2>& loads, Judge = Judge::All);
 
 // Solves K·u = right in place, by joints, in global directions; held directions of `right` are left
 // out of account and come back as zero.

@@ -7,6 +7,8 @@
 #include "model/truss.hpp"
 
 #include <string>
+#include <string_view>
+#include <unordered_map>
 #include <vector>
 
 namespace gusset {
@@ -52,12 +54,30 @@ struct LoadChoice {
 [[nodiscard]] std::vector<std::string> caseNames(const Truss&); // in order of first mention
 [[nodiscard]] double caseFactor(const Truss&, const LoadChoice&, const Load&);
 
+// The factor of each load under any choice, by names that are looked up once: for many choices in
+// turn, each of which costs as much as it has loads and factors. The truss must outlive it.
+class LoadFactors {
+public:
+    explicit LoadFactors(const Truss&);
+    [[nodiscard]] std::vector<double> under(const LoadChoice&) const;
+
+private:
+    const Truss& truss_;
+    std::unordered_map<std::string_view, std::size_t> cases_;
+    std::unordered_map<std::string_view, std::size_t> combinations_;
+    std::vector<std::size_t> caseOf_; // of each load
+};
+
 // Force on each joint, N. A load along a chord, self-weight and a load on a member are carried
 // to the joints as by simple beams between them.
 [[nodiscard]] std::vector<Vec2> jointLoads(const Truss&, const LoadChoice&);
 [[nodiscard]] std::vector<Vec2> jointLoads(const Truss&, const Structure&, const LoadChoice&);
+[[nodiscard]] std::vector<Vec2> jointLoads(const Truss&, const Structure&,
+                                           const std::vector<double>& factors);
 // N·m, a member each: the largest moment by which such loads bend the member that lies between
 // the joints, as a simple beam, positive sagging. Empty when no load does.
 [[nodiscard]] std::vector<double> bendingMoments(const Truss&, const Structure&, const LoadChoice&);
+[[nodiscard]] std::vector<double> bendingMoments(const Truss&, const Structure&,
+                                                 const std::vector<double>& factors);
 
 } // namespace gusset

@@ -10,6 +10,8 @@
 #include "canvas/tool.hpp"
 #include "support/small_truss.hpp"
 
+#include <chrono>
+#include <memory>
 #include <string>
 
 namespace gusset::support {
@@ -63,11 +65,31 @@ struct Board {
         update(state, actions);
     }
     void use(Tool tool) { act(SetTool{tool}); }
+    // What a page shows, to the end.
+    void finish(bool (*derivePage)(const AppState&, Derived&, Slice&)) {
+        Slice all = wholeSlice();
+        while (derivePage(state, derived, all)) {
+        }
+    }
+    // The page of influence lines likewise, with a plot so many px wide.
+    InfluenceShown& line(double width) {
+        Slice all = wholeSlice();
+        while (deriveInfluence(state, derived.influence, width, all)) {
+        }
+        return derived.influence;
+    }
     const Solution& solution() {
         derive(state, derived);
         return derived.solution;
     }
 };
+
+// A slice that a single unit uses up, whatever it takes.
+[[nodiscard]] inline Slice oneUnit() {
+    const auto reads = std::make_shared<int>(0);
+    return {.left = std::chrono::microseconds{1},
+            .clock = [reads] { return std::chrono::microseconds{(*reads)++}; }};
+}
 
 // Labels as wide as a common face sets them: 7.8 px a character, 9.5 px the bold ones of joints.
 [[nodiscard]] inline Vec2 measure(const std::string& text, LabelKind kind) {

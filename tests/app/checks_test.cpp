@@ -35,7 +35,7 @@ void label(Board& board, MemberFigure figure) {
 
 void look(Board& board) {
     derive(board.state, board.derived);
-    deriveChecks(board.state, board.derived.solution, board.derived.checks);
+    board.finish(deriveChecks);
 }
 
 Scene sceneOf(Board& board) {

@@ -63,7 +63,7 @@ void checkUse(Board& board) {
         view.memberFigure = figure;
         board.act(SetView{view});
         showResults(board, ResultPage::Checks);
-        deriveChecks(board.state, board.derived.solution, board.derived.checks);
+        board.finish(deriveChecks);
         for (const LabelMark& label : buildScene(board.state, board.derived, measure).labels) {
             check(board, "stress or use", label.text);
         }
@@ -80,7 +80,7 @@ void checkWorkings(Board& board) {
         notebook.tab = NotebookTab::Working;
         notebook.working = page;
         board.act(SetNotebook{notebook});
-        deriveWorking(board.state, board.derived);
+        board.finish(deriveWorking);
         const ShownWorking& shown = board.derived.working;
         check(board, "working", passagesText(shown.passages) + shown.asks);
         check(board, "spaces", shown.spaces.says + shown.drawing.sketch.says);
@@ -98,13 +98,13 @@ TEST_CASE("in a language made up for it, what the page shows of a truss keeps no
         check(board, "twin", textOfHtml(twin.substr(0, twin.find("<h3>The model"))));
         check(board, "summary", boardSummary(board.state, board.derived));
         showResults(board, ResultPage::Envelope);
-        deriveEnvelope(board.state, board.derived.envelope);
+        board.finish(deriveEnvelope);
         check(board, "envelope", textOfHtml(movingHtml(board.state, board.derived)));
         if (board.derived.solution.status != Status::Mechanism) {
             showResults(board, ResultPage::Influence);
-            deriveInfluence(board.state, board.derived.influence, 400);
+            (void)board.line(400);
             check(board, "influence", textOfHtml(movingHtml(board.state, board.derived)));
-            check(board, "by hand", passagesText(board.derived.influence.byHand));
+            check(board, "by hand", passagesText(board.derived.influence.byHand.passages));
         }
         checkScene(board);
         checkUse(board);
@@ -200,13 +200,13 @@ TEST_CASE("with a decimal comma, equations on one line are parted by semicolons"
 TEST_CASE("an empty board and one without supports say so in the page's language") {
     Board board = mockBoard({});
     showResults(board, ResultPage::Influence);
-    deriveInfluence(board.state, board.derived.influence, 400);
+    (void)board.line(400);
     check(board, "empty board", board.derived.influence.says);
     check(board, "summary", boardSummary(board.state, board.derived));
     Truss loose = roof();
     loose.supports.clear();
     board = mockBoard(loose);
     showResults(board, ResultPage::Influence);
-    deriveInfluence(board.state, board.derived.influence, 400);
+    (void)board.line(400);
     check(board, "no support", board.derived.influence.says);
 }

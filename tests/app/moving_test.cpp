@@ -34,19 +34,18 @@ Board pageOf(Truss truss, ResultPage page) {
     return board;
 }
 
+// As soon as the line is there: what else is asked for comes later.
 InfluenceShown& lineOf(Board& board) {
-    deriveInfluence(board.state, board.derived.influence, kWidth);
-    return board.derived.influence;
+    InfluenceShown& shown = board.derived.influence;
+    Slice unit = oneUnit();
+    while (deriveInfluence(board.state, shown, kWidth, unit) && !shown.report) {
+        unit = oneUnit();
+    }
+    return shown;
 }
 
 // All slices at once, and what shows them.
-InfluenceShown& exactLineOf(Board& board) {
-    InfluenceShown& shown = lineOf(board);
-    while (deriveExactOrdinates(board.state, shown, std::chrono::microseconds(50))) {
-        deriveInfluence(board.state, shown, kWidth);
-    }
-    return lineOf(board);
-}
+InfluenceShown& exactLineOf(Board& board) { return board.line(kWidth); }
 
 void set(Board& board, const InfluenceView& view) {
     NotebookState notebook = board.state.notebook;
@@ -173,14 +172,14 @@ TEST_CASE(
     InfluenceView view;
     view.members = true;
     set(board, view);
-    const InfluenceShown& shown = lineOf(board);
+    const InfluenceShown& shown = board.line(kWidth);
     CHECK(shown.paths[shown.chosen].name == "cart");
     REQUIRE(shown.moving.size() == 1);
     // Axles on B0 and B1: 10·(1 + 5/6) = 18.33 kN. The first axle leads, so that with it on B1 the
     // second stands on B0.
     CHECK(shown.moving[0].find("cart: 18.33\u2009kN, with axle ") == 0);
-    REQUIRE(shown.members.size() == 1);
-    const std::vector<EnvelopeRow>& rows = shown.members[0].rows;
+    REQUIRE(shown.members.loads.size() == 1);
+    const std::vector<EnvelopeRow>& rows = shown.members.loads[0].rows;
     REQUIRE(rows.size() == board.state.truss.members.size());
     // The tie B2–B3 of a Pratt truss about the panel point above: the moment of a cart that stands
     // on B2 and B3, over the height of 3 m; or of one on B1 and B2. With 1 kN at x the moment at 6
@@ -199,7 +198,7 @@ TEST_CASE(
 TEST_CASE("an envelope says for each member which case is worst, or how to get cases") {
     Truss truss = gable();
     Board one = pageOf(truss, ResultPage::Envelope);
-    deriveEnvelope(one.state, one.derived.envelope);
+    one.finish(deriveEnvelope);
     CHECK(one.derived.envelope.rows.empty());
     CHECK(one.derived.envelope.says.find("give loads a case") != std::string::npos);
 
@@ -207,7 +206,7 @@ TEST_CASE("an envelope says for each member which case is worst, or how to get c
     // of compression.
     force(truss, "C", 0, 12, "uplift");
     Board board = pageOf(truss, ResultPage::Envelope);
-    deriveEnvelope(board.state, board.derived.envelope);
+    board.finish(deriveEnvelope);
     const EnvelopeShown& shown = board.derived.envelope;
     CHECK(shown.says.find("loads and uplift") != std::string::npos);
     const EnvelopeRow& tie = shown.rows[memberAt(truss, "A", "B")];
@@ -344,17 +343,17 @@ TEST_CASE(
     Board board = pageOf(readModel(repositoryFile("site/examples/farm_bridge.json")).value().truss,
                          ResultPage::Influence);
     NotebookState notebook = board.state.notebook;
-    deriveInfluence(board.state, board.derived.influence, 300);
-    CHECK(board.derived.influence.byHand.empty());
+    (void)board.line(300);
+    CHECK(board.derived.influence.byHand.passages.empty());
     notebook.influence.byHand = true;
     board.act(SetNotebook{notebook});
-    deriveInfluence(board.state, board.derived.influence, 300);
-    const std::vector<Passage>& passages = board.derived.influence.byHand;
+    (void)board.line(300);
+    const std::vector<Passage>& passages = board.derived.influence.byHand.passages;
     REQUIRE(passages.size() > 3);
     const Passage* first = passages.data();
     notebook.influence.at = 4.5;
     board.act(SetNotebook{notebook});
-    deriveInfluence(board.state, board.derived.influence, 300);
-    CHECK(board.derived.influence.byHand.data() == first);
+    (void)board.line(300);
+    CHECK(board.derived.influence.byHand.passages.data() == first);
     CHECK(passagesText(passages).find("ordinate") != std::string::npos);
 }

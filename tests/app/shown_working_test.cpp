@@ -25,7 +25,7 @@ const ShownWorking& showing(Board& board, WorkingPage page) {
     notebook.tab = NotebookTab::Working;
     notebook.working = page;
     board.act(SetNotebook{notebook});
-    deriveWorking(board.state, board.derived);
+    board.finish(deriveWorking);
     return board.derived.working;
 }
 
@@ -116,7 +116,7 @@ TEST_CASE("the force polygon grows with the step, and a picked member's line sta
     notebook.step = 9;
     board.act(SetNotebook{notebook});
     pickMember(board, "AB");
-    deriveWorking(board.state, board.derived);
+    board.finish(deriveWorking);
     CHECK(board.derived.working.drawing.lines.size() == 10);
     const int lit = board.derived.working.lit;
     REQUIRE(lit >= 0);

@@ -3,17 +3,31 @@
 
 #include <algorithm>
 #include <chrono>
+#include <ctime>
 
 namespace gusset::bench {
 
-template <class Run>
-[[nodiscard]] double shortest(Run run) {
-    using Clock = std::chrono::steady_clock;
-    constexpr int kLeastRuns = 5;
-    constexpr auto kLeastTime = std::chrono::milliseconds(300);
+struct Patience {
+    int leastRuns = 5;
+    int leastMilliseconds = 300;
+};
+
+// What this process alone has used of the processor: rougher, but the same on a busy machine.
+struct ProcessorClock {
+    using duration = std::chrono::duration<double, std::micro>;
+    using time_point = std::chrono::time_point<ProcessorClock, duration>;
+    static constexpr bool is_steady = true;
+    [[nodiscard]] static time_point now() {
+        return time_point(duration(1e6 * static_cast<double>(std::clock()) / CLOCKS_PER_SEC));
+    }
+};
+
+template <class Clock = std::chrono::steady_clock, class Run>
+[[nodiscard]] double shortest(Run run, Patience patience = {}) {
+    const auto least = std::chrono::milliseconds(patience.leastMilliseconds);
     double best = 1e300;
     const auto start = Clock::now();
-    for (int i = 0; i < kLeastRuns || Clock::now() - start < kLeastTime; ++i) {
+    for (int i = 0; i < patience.leastRuns || Clock::now() - start < least; ++i) {
         const auto begin = Clock::now();
         run();
         best =

@@ -1,26 +1,88 @@
-// Without a network, and with a newer version on the server.
+// Without a network, with a newer version on the server, and with a server or a cache that is in disorder.
 import assert from 'node:assert/strict';
-import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { after, before, test } from 'node:test';
-import { tmpdir } from 'node:os';
 import path from 'node:path';
-import { firstFrame, launch, openPage, root, serve } from './support.mjs';
+import { firstFrame, launch, openPage, root, screenshot, serve, sizes } from './support.mjs';
+import { openServer, siteWith } from './upload.mjs';
 
 let browser;
-let folder; // a copy of the site, to be changed
+let old; // two versions of the site
+let next;
+
+const title = (from, to) => (html) => html.replace(`<h1>${from}</h1>`, `<h1>${to}</h1>`);
 
 before(async () => {
     browser = await launch();
+    old = siteWith();
+    // Another page, another program and another worker's list: a mixture of the two is neither.
+    next = siteWith({
+        'index.html': title('Gusset', 'Gusset, next'),
+        'app.js': (script) => `${script}\ndocument.documentElement.dataset.version = 'next';\n`,
+        'storage.js': (script) => `${script}\nexport const isNext = true;\n`,
+        'recent.js': (script) => script.replace(/import \{ /, 'import { isNext, '),
+    });
 });
 
 after(async () => {
     await browser?.close();
-    if (folder) {
-        rmSync(folder, { recursive: true });
-    }
+    old?.remove();
+    next?.remove();
 });
 
 const controlled = (page) => page.waitForFunction(() => navigator.serviceWorker.controller);
+const heading = (page) => page.locator('h1').textContent();
+const cached = (page) => page.evaluate(() => caches.keys());
+
+// The page of the old version, its worker in charge.
+async function visited(options = sizes.desktop) {
+    const server = await openServer(() => old.folder);
+    const opened = await openPage(browser, server.address, options);
+    await opened.page.goto(server.address);
+    await firstFrame(opened.page);
+    await controlled(opened.page);
+    await opened.page.waitForFunction(async () => (await caches.keys()).length === 1);
+    const close = async () => {
+        await opened.context.close();
+        server.stop();
+    };
+    return { ...opened, server, close };
+}
+
+// Resolves to what became of the worker that the server has now: installed, or redundant when it refused.
+const updated = (page) => page.evaluate(async () => {
+    const registration = await navigator.serviceWorker.getRegistration();
+    return new Promise((resolve) => {
+        registration.addEventListener('updatefound', () => {
+            const worker = registration.installing;
+            worker.addEventListener('statechange', () => {
+                if (['installed', 'redundant'].includes(worker.state)) {
+                    resolve(worker.state);
+                }
+            });
+        });
+        registration.update();
+    });
+});
+
+async function takesUpdate(page) {
+    await page.locator('#update').waitFor({ state: 'visible' });
+    await Promise.all([page.waitForEvent('load'), page.locator('#update-now').click()]);
+    await firstFrame(page);
+}
+
+// Writes other content under the name of a file that the worker keeps.
+const damage = (page, name, content) => page.evaluate(async ([file, text]) => {
+    const cache = await caches.open((await caches.keys())[0]);
+    const { headers } = await cache.match(file);
+    await cache.put(file, new Response(text ?? (await (await cache.match(file)).arrayBuffer()).slice(0, 1000),
+        { headers }));
+}, [name, content]);
+
+const lengthKept = (page, name) => page.evaluate(async (file) => {
+    const cache = await caches.open((await caches.keys())[0]);
+    return (await (await cache.match(file)).arrayBuffer()).byteLength;
+}, name);
 
 test('after the first visit the page starts without a network', async () => {
     const site = await serve();
@@ -34,37 +96,161 @@ test('after the first visit the page starts without a network', async () => {
     assert.match(await page.locator('#tables-content h2').textContent(), /\w/);
     const example = await page.evaluate(async () => (await fetch('examples/footbridge.json')).ok);
     assert.equal(example, true, 'the examples are there too');
+    await page.goto(`${site.address}help/`);
+    assert.match(await heading(page), /\w/, 'and the manual');
     assert.deepEqual(errors, []);
     await context.close();
 });
 
 test('a newer version is offered, taken when the person says so, and leaves one cache', async () => {
-    folder = mkdtempSync(path.join(tmpdir(), 'gusset-site-'));
-    cpSync(path.join(root, 'build/site'), folder, { recursive: true });
-    const site = await serve(folder);
-    const { page, context } = await openPage(browser, site.address);
-    await page.goto(site.address);
-    await firstFrame(page);
-    await controlled(page);
-
-    const change = (name, edit) => {
-        const file = path.join(folder, name);
-        writeFileSync(file, edit(readFileSync(file, 'utf8')));
-    };
-    change('index.html', (html) => html.replace('<h1>Gusset</h1>', '<h1>Gusset, next</h1>'));
-    change('sw.js', (script) => script.replace(/version = '\w+'/, "version = 'next'"));
+    const { page, server, close } = await visited();
+    const [before] = await cached(page);
+    server.serve(() => next.folder);
     await page.reload();
     await firstFrame(page);
-    assert.equal(await page.locator('h1').textContent(), 'Gusset', 'not forced');
-
-    await page.locator('#update').waitFor({ state: 'visible' });
-    await Promise.all([
-        page.waitForEvent('load'),
-        page.locator('#update-now').click(),
-    ]);
-    await firstFrame(page);
-    assert.equal(await page.locator('h1').textContent(), 'Gusset, next');
-    assert.deepEqual(await page.evaluate(() => caches.keys()), ['gusset next']);
-    await context.close();
-    site.stop();
+    assert.equal(await heading(page), 'Gusset', 'not forced');
+    await takesUpdate(page);
+    assert.equal(await heading(page), 'Gusset, next');
+    const names = await cached(page);
+    assert.equal(names.length, 1);
+    assert.notEqual(names[0], before);
+    await close();
 });
+
+const half = (name) => (['sw.js', 'app.js', 'storage.js'].includes(name) ? next.folder : old.folder);
+const cutShort = (name) =>
+    name === 'gusset.wasm' ? readFileSync(path.join(next.folder, name)).subarray(0, 100_000) : next.folder;
+const lacking = (name) => (name === 'recent.js' ? 404 : next.folder);
+
+for (const [what, answer] of Object.entries({
+    'half of its files are still old': half,
+    'one of its files is cut short': cutShort,
+    'one of its files is missing': lacking,
+})) {
+    test(`an update is not taken while ${what}, and is when the upload is through`, async () => {
+        const { page, server, close } = await visited();
+        const before = await cached(page);
+        server.serve(answer);
+        assert.equal(await updated(page), 'redundant');
+        assert.deepEqual(await cached(page), before, 'nothing of it stays');
+        await page.reload();
+        await firstFrame(page);
+        assert.equal(await heading(page), 'Gusset', 'the version before is in charge');
+        assert.equal(await page.locator('#update').isVisible(), false, 'and nothing else is offered');
+
+        server.serve(() => next.folder);
+        await page.reload();
+        await firstFrame(page);
+        await takesUpdate(page);
+        assert.equal(await heading(page), 'Gusset, next');
+        assert.equal(await page.evaluate(() => document.documentElement.dataset.version), 'next');
+        await close();
+    });
+}
+
+test('while the list of files is still the old one and the files are new, the old page stays whole', async () => {
+    const { page, server, close } = await visited();
+    server.serve((name) => (name === 'sw.js' ? old.folder : next.folder));
+    await page.reload();
+    await firstFrame(page);
+    assert.equal(await heading(page), 'Gusset');
+    assert.equal(await page.evaluate(() => document.documentElement.dataset.version), undefined);
+    await close();
+});
+
+for (const name of ['app.js', 'gusset.wasm', 'start.js', './']) {
+    test(`a damaged ${name} in the cache is mended from the network, and the page starts`, async () => {
+        const { page, server, close } = await visited();
+        const length = await lengthKept(page, name);
+        await damage(page, name);
+        assert.equal(await lengthKept(page, name), 1000);
+        const { loads } = server.served;
+        await page.reload();
+        await firstFrame(page);
+        assert.equal(await lengthKept(page, name), length, 'for good');
+        assert.ok(server.served.loads <= loads + 1, 'without starting again');
+        server.stop();
+        await page.reload();
+        await firstFrame(page);
+        await close();
+    });
+}
+
+test('a wrong file of the right length is never handed out', async () => {
+    const { page, close } = await visited();
+    const length = await lengthKept(page, 'examples/footbridge.json');
+    await damage(page, 'examples/footbridge.json', ' '.repeat(length));
+    const text = await page.evaluate(async () => (await fetch('examples/footbridge.json')).text());
+    assert.equal(text, readFileSync(path.join(root, 'site/examples/footbridge.json'), 'utf8'));
+    await close();
+});
+
+for (const name of ['storage.js', './']) {
+    test(`a damaged ${name} that the server has no more gives way to the new version, whole`, async () => {
+        const { page, server, close } = await visited();
+        server.serve((file) => (file === 'sw.js' ? old.folder : next.folder));
+        await damage(page, name);
+        await page.goto(server.address).catch(() => {}); // it may start again meanwhile
+        await page.waitForFunction(() => document.documentElement?.dataset.version === 'next');
+        await firstFrame(page);
+        assert.equal(await heading(page), 'Gusset, next');
+        await close();
+    });
+}
+
+test('a damaged page without a network says that it is damaged, and comes back with the network', async () => {
+    const { page, context, server, close } = await visited();
+    await damage(page, './');
+    await context.setOffline(true);
+    await page.reload();
+    assert.match(await page.locator('p').textContent(), /damaged.*boards are still there.*online/s);
+    await context.setOffline(false);
+    await page.goto(server.address);
+    await firstFrame(page);
+    await close();
+});
+
+for (const [what, fault] of Object.entries({
+    'a script is missing': (name) => (name === 'recent.js' ? 404 : old.folder),
+    'a script is cut short': (name) =>
+        name === 'storage.js' ? readFileSync(path.join(old.folder, name)).subarray(0, 2000) : old.folder,
+    'the program is cut short': (name) =>
+        name === 'gusset.wasm' ? readFileSync(path.join(old.folder, name)).subarray(0, 100_000) : old.folder,
+    'two versions are mixed': (name) => (name === 'recent.js' ? next.folder : old.folder),
+    'the program is missing': (name) => (name === 'gusset.js' ? 404 : old.folder),
+})) {
+    test(`on the first visit, when ${what}, the page says so, tries once more, and never goes round`, async () => {
+        const server = await openServer(fault);
+        const { page, context } = await openPage(browser, server.address);
+        await page.goto(server.address);
+        const button = page.locator('#status button');
+        await button.waitFor({ state: 'visible' });
+        assert.match(await page.locator('#status').textContent(), /did not start.*Your boards are still in this/);
+        // Asked for at its beginning and, each time, once more afresh.
+        const { loads } = server.served;
+        assert.ok(loads >= 1 && loads <= 4, `${loads} loads`);
+        assert.deepEqual(await cached(page), [], 'and nothing of it is kept');
+
+        server.serve(() => old.folder);
+        await Promise.all([page.waitForEvent('load'), button.click()]);
+        await firstFrame(page);
+        assert.equal(await page.locator('#status').isVisible(), false);
+        await context.close();
+        server.stop();
+    });
+}
+
+for (const [name, size] of Object.entries(sizes)) {
+    test(`what a page that did not start says can be read on a ${name}`, async () => {
+        const server = await openServer((file) => (file === 'recent.js' ? 404 : old.folder));
+        const { page, context } = await openPage(browser, server.address, size);
+        await page.goto(server.address);
+        const button = page.locator('#status button');
+        await button.waitFor({ state: 'visible' });
+        const box = await button.boundingBox();
+        assert.ok(box.height >= 44 && box.x >= 0 && box.x + box.width <= size.viewport.width);
+        await screenshot(page, `not-started-${name}`);
+        await context.close();
+        server.stop();
+    });
+}

@@ -2,14 +2,15 @@
 import assert from 'node:assert/strict';
 import { execFileSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
+import path from 'node:path';
 import { test } from 'node:test';
 import { boardOf, openBoard } from './board.mjs';
-import { siteAndBrowser, sizes } from './support.mjs';
+import { root, siteAndBrowser, sizes } from './support.mjs';
 
 const shared = siteAndBrowser();
 
-async function openShareTab(size = sizes.desktop) {
-    const opened = await openBoard(shared.browser, shared.site.address, size);
+async function openShareTab(size = sizes.desktop, fragment = '') {
+    const opened = await openBoard(shared.browser, shared.site.address, size, fragment);
     await opened.board.press('Share');
     return opened;
 }
@@ -77,9 +78,20 @@ test('the results are saved for a spreadsheet, a row a member', async () => {
     const opened = await openShareTab();
     const { name, bytes } = await saved(opened, 'Save the results as CSV');
     assert.match(name, /\.csv$/);
+    assert.equal(bytes.subarray(0, 3).toString('hex'), 'efbbbf', 'a byte order mark, for spreadsheets');
     const { model } = await opened.board.observe();
     const rows = bytes.toString().split('\r\n').filter((row) => row.startsWith('member,'));
     assert.equal(rows.length, model.members.length);
+    await opened.context.close();
+});
+
+test('files keep the letters of their title in any script, and nothing that a file system forbids', async () => {
+    const example = JSON.parse(readFileSync(path.join(root, 'site/examples/footbridge.json'), 'utf8'));
+    const model = { ...example, title: 'Ферма: 屋根トラス/é' };
+    const opened = await openShareTab(sizes.desktop, `#j=${encodeURIComponent(JSON.stringify(model))}`);
+    const { name, bytes } = await saved(opened, 'Save as a file');
+    assert.equal(name, 'Ферма- 屋根トラス-é.json');
+    assert.equal(JSON.parse(bytes).title, model.title);
     await opened.context.close();
 });
 

@@ -1,5 +1,8 @@
 // Bad files and links: exit status 2, one line a fault on standard error with its place, quickly.
 import assert from 'node:assert/strict';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
 import { test } from 'node:test';
 import { forged, deflated, sealed } from './links.mjs';
 import { gusset } from './support.mjs';
@@ -103,12 +106,43 @@ test('with --json the faults stand in the results as well', () => {
 
 test('text that is no JSON is told by line and column', () => {
     assert.match(refused(['solve', '-'], '{\n "gusset": 1,\n "joints": [}')[0], /^line 3, column \d+: /);
-    assert.match(refused(['solve', '-'], '')[0], /^line 1, column \d+: /);
+    assert.match(refused(['solve', '-'], '')[0], /^the text: is empty: a model of Gusset begins with \{$/);
+    assert.match(refused(['solve', '-'], ' \n')[0], /^the text: holds nothing but spaces/);
 });
 
-test('a file that is not there, or a folder, is refused by its name', () => {
-    assert.match(refused(['solve', 'no/such/file.json'])[0], /^no\/such\/file\.json: /);
-    refused(['solve', 'site']);
+test('a file that is not there, or a folder, is refused by its name and with the cure', () => {
+    assert.deepEqual(refused(['solve', 'no/such/file.json']), [
+        'no/such/file.json: there is no such file: name one that is there',
+    ]);
+    assert.deepEqual(refused(['solve', 'site/examples/footbridge.json/x']), [
+        'site/examples/footbridge.json/x: there is no such file: name one that is there',
+    ]);
+    assert.deepEqual(refused(['solve', 'site']), ['site: is a folder: name a file in it']);
+});
+
+test('whatever is wrong with a file, its name stands in the line', () => {
+    const folder = mkdtempSync(path.join(tmpdir(), 'gusset-'));
+    const wrong = {
+        'latin.json': [Buffer.from('{"gusset":1,"title":"Dachtr\xe4ger"}', 'latin1'), /: line 1, column 28: not UTF-8 text: save the file as UTF-8$/],
+        'wide.json': [Buffer.from('\ufeff{"gusset":1}', 'utf16le'), /: the text: is UTF-16: save it as UTF-8$/],
+        'empty.json': [Buffer.alloc(0), /: the text: is empty: a model of Gusset begins with \{$/],
+        'huge.json': [Buffer.alloc((8 << 20) + 1, ' '), /: the file: is larger than 8 MB/],
+        'typo.json': [Buffer.from('{"gusset":1,}'), /: line 1, column 13: not JSON/],
+        'odd.json': [Buffer.from(broken((m) => (m.members[2].b = 'K'))), /: members\[2\]\.b: no joint "K"/],
+    };
+    for (const [name, [bytes, says]] of Object.entries(wrong)) {
+        const file = path.join(folder, name);
+        writeFileSync(file, bytes);
+        const [line] = refused(['solve', file]);
+        assert.ok(line.startsWith(`${file}: `), line);
+        assert.match(line, says);
+    }
+    rmSync(folder, { recursive: true });
+});
+
+test('a model that begins with a byte order mark, or has the line ends of Windows, is read', () => {
+    const text = JSON.stringify(triangle, null, 1).replaceAll('\n', '\r\n');
+    assert.equal(gusset(['solve', '-'], `\ufeff${text}`).status, 0);
 });
 
 test('a case or a combination that is not there is refused by its name', () => {

@@ -22,7 +22,7 @@ const column = (checks) => JSON.stringify({
 function ofBridge(...words) {
     const { status, stdout, stderr } = gusset(['check', bridge, ...words]);
     assert.equal(status, 0);
-    assert.match(stderr, /^moving: /);
+    assert.match(stderr, /^site\/examples\/farm_bridge\.json: moving: /);
     return stdout;
 }
 

@@ -27,8 +27,8 @@ for (const name of ['IL-02', 'IL-03']) {
     const source = published(name);
 
     test(`${name}: the ordinates as CSV are the published ones`, () => {
-        const lines = influence(name, source.path, source.of, '--csv').trimEnd().split('\n');
-        assert.equal(lines.shift(), 'joint,at,ordinate');
+        const lines = influence(name, source.path, source.of, '--csv').trimEnd().split('\r\n');
+        assert.equal(lines.shift(), '\ufeffjoint,at,ordinate');
         assert.deepEqual(lines.map((line) => line.split(',')[0]), source.path);
         lines.forEach((line, i) => {
             assert.ok(Math.abs(Number(line.split(',')[2]) - source.ordinates[i]) < 1e-9, line);
@@ -95,8 +95,8 @@ test('an envelope over combinations has the greatest of every member, in each fo
     const json = JSON.parse(answered([...words, '--json']));
     assert.equal(json.members[0].tension, 36);
     assert.equal(json.members[0].tensionCombination, 'winter');
-    const csv = answered([...words, '--csv']).split('\n');
-    assert.equal(csv[0], 'member,tension,by,compression,by');
+    const csv = answered([...words, '--csv']).split('\r\n');
+    assert.equal(csv[0], '\ufeffmember,tension,by,compression,by');
     assert.match(csv[1], /^AB,36,winter,0,/);
     const text = answered([...words, '--text']);
     assert.match(text, /^Greatest tension and compression of each member\n/);

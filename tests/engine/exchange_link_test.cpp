@@ -5,6 +5,7 @@
 #include "exchange/deflated.hpp"
 #include "exchange/link_text.hpp"
 #include "support/files.hpp"
+#include "support/random.hpp"
 #include "support/rich_model.hpp"
 #include "support/strip_truss.hpp"
 
@@ -217,6 +218,139 @@ TEST_CASE("A hundred thousand members in a link are refused in one line") {
     }
     CHECK(code(forged(many + "],[1]]]")) == IssueCode::TooLarge);
     CHECK_THAT(fault(forged(many + "],[1]]]")), ContainsSubstring("holds 100000 members"));
+}
+
+TEST_CASE("What can be written as a link can be read, at the limit of both") {
+    // Titles, labels and random digits deflate badly: each joint takes about as many characters as
+    // it has random ones.
+    Truss large;
+    support::Random random(7);
+    const auto grow = [&] {
+        large.joints.push_back(
+            {"", {random.decimal(-1e3, 1e3, 1000000), random.decimal(-1e3, 1e3, 1000000)}});
+        large.joints.back().label = "J" + std::to_string(large.joints.size());
+    };
+    while (writeLink(large).size() <= kLargestLink) {
+        for (int i = 0; i < 50; ++i) {
+            grow();
+        }
+    }
+    const Outcome<std::string> none = openableLink(large);
+    REQUIRE_FALSE(none.ok());
+    CHECK(none.issues().front().code == IssueCode::TooLarge);
+    CHECK_THAT(none.issues().front().says, ContainsSubstring("65536"));
+    CHECK_THAT(none.issues().front().says, ContainsSubstring("file"));
+    while (!openableLink(large)) {
+        large.joints.pop_back();
+    }
+    const std::string longest = openableLink(large).value();
+    CHECK(longest.size() > kLargestLink - 100);
+    CHECK(opens(longest, large));
+    CHECK(opens("https://example.org/a/long/place/of/the/page/#" + longest, large));
+}
+
+TEST_CASE("No link is made of a truss with more joints than links hold") {
+    const Truss strip = support::stripTruss(support::Web::Pratt, 6'000); // 12,002 joints
+    const Outcome<std::string> link = openableLink(strip);
+    REQUIRE_FALSE(link.ok());
+    CHECK(link.issues().front().code == IssueCode::TooLarge);
+}
+
+TEST_CASE("Unknown keys as deep as a file may have them stand in a link too, wherever they are") {
+    const auto nested = [](int depth) {
+        return std::string(static_cast<std::size_t>(depth), '[') +
+               std::string(static_cast<std::size_t>(depth), ']');
+    };
+    const std::string before = R"({"gusset":1,"joints":[{"id":"A","x":0,"y":0,"mine":)";
+    const std::string behind = R"(}],"members":[]})";
+    // The file's object, the list of joints and the joint are three of the 24 (JsonBounds).
+    const Outcome<Reading> deepest = readModel(before + nested(21) + behind);
+    REQUIRE(deepest.ok());
+    CHECK_FALSE(readModel(before + nested(22) + behind).ok());
+    const Outcome<std::string> link = openableLink(deepest.value().truss);
+    REQUIRE(link.ok());
+    CHECK(opens(link.value(), deepest.value().truss));
+
+    const Outcome<Reading> atTop =
+        readModel(R"({"gusset":1,"joints":[],"members":[],"mine":)" + nested(23) + "}");
+    REQUIRE(atTop.ok());
+    CHECK(opens(openableLink(atTop.value().truss).value(), atTop.value().truss));
+
+    const std::string deeper = R"([[[0,0],[0,0]],[],[],[],{},[[{"mine":)" + nested(22) + "}]]]";
+    CHECK(code(forged(deeper)) == IssueCode::TooLarge); // would make a file that does not open
+    CHECK(readLink(forged(R"([[[0,0],[0,0]],[],[],[],{},[[{"mine":)" + nested(21) + "}]]]")).ok());
+}
+
+namespace {
+
+Truss withLoads(const std::string& name, const std::string& combination) {
+    Truss truss = footbridge();
+    truss.loads.front().caseId = name;
+    truss.combinations.push_back({combination, {{name, 1.35}}, {}});
+    return truss;
+}
+
+LoadChoice looksAt(const std::string& link, const Truss& truss) {
+    const Outcome<LoadChoice> loads = linkedLoads(link, truss);
+    INFO(link);
+    REQUIRE(loads.ok());
+    return loads.value();
+}
+
+} // namespace
+
+TEST_CASE("A link carries the case or the combination that is looked at, whatever its name") {
+    for (const std::string& name :
+         {std::string("wind"), std::string("a&case=b"), std::string("50 % snow}"),
+          std::string("\"q\""), std::string("Schnee über 1.000 m."), std::string("#m=1.2"),
+          std::string("%41"), std::string("\u96ea)")}) {
+        const Truss truss = withLoads(name, "1.35 " + name);
+        const std::string byCase = openableLink(truss, {name, ""}).value();
+        const std::string byCombination = openableLink(truss, {"", "1.35 " + name}).value();
+        INFO(byCase);
+        CHECK(byCase.starts_with(writeLink(truss) + "&case="));
+        CHECK(std::isalnum(static_cast<unsigned char>(byCase.back())) != 0);
+        CHECK(opens("https://example.org/#" + byCase, truss));
+        for (const char* behind : {"", ").", ">", "\"", " and so on", "\n"}) {
+            CHECK(opens(byCase + behind, truss));
+            CHECK(looksAt("<https://example.org/#" + byCase + behind, truss).caseId == name);
+            CHECK(looksAt("#" + byCombination + behind, truss).combinationId == "1.35 " + name);
+        }
+    }
+}
+
+TEST_CASE("What a link asks to look at behind plain JSON is told from the JSON") {
+    const std::string json = R"({"gusset":1,"joints":[{"id":"A","x":0,"y":0}],"members":[],)"
+                             R"("loads":[{"joint":"A","fy":-1,"case":"wind"}],)"
+                             R"("title":"x}&case=y"})";
+    const Truss truss = readModel(json).value().truss;
+    REQUIRE(truss.title == "x}&case=y");
+    CHECK(opens("#j=" + json, truss));
+    CHECK(looksAt("#j=" + json, truss).caseId.empty());
+    CHECK(opens("#j=" + json + "&case=wind", truss));
+    CHECK(looksAt("#j=" + json + "&case=wind", truss).caseId == "wind");
+    // As ECMAScript's encodeURI leaves it: & and = stay.
+    CHECK(opens(
+        "#j=%7B%22gusset%22:1,%22joints%22:%5B%5D,%22members%22:%5B%5D,%22title%22:%22x%7D&"
+        "case=y%22%7D",
+        readModel(R"({"gusset":1,"joints":[],"members":[],"title":"x}&case=y"})").value().truss));
+}
+
+TEST_CASE("A link that asks for loads that its truss has not opens, and says so") {
+    const Truss bridge = footbridge();
+    const std::string link = writeLink(bridge);
+    for (const std::string& tail :
+         {std::string("&case=nothing"), std::string("&combination=nothing"),
+          "&case=" + std::string(60'000, 'x'), std::string("&case=%00%FF%FE")}) {
+        CHECK(opens(link + tail, bridge));
+        const Outcome<LoadChoice> loads = linkedLoads(link + tail, bridge);
+        REQUIRE_FALSE(loads.ok());
+        CHECK(loads.issues().front().code == IssueCode::UnknownName);
+        CHECK(loads.issues().front().says.size() < 100); // nothing of the stranger's
+    }
+    CHECK(looksAt(link, bridge).caseId.empty());
+    CHECK(looksAt(link + "&case=", bridge).caseId.empty());
+    CHECK(looksAt(link + "&other=1", bridge).caseId.empty());
 }
 
 TEST_CASE("Content that no Gusset wrote makes a message, whatever its shape") {

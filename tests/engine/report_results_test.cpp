@@ -1,5 +1,7 @@
 #include "report/phrases.hpp"
 #include "report/results_text.hpp"
+
+#include "report/csv.hpp"
 #include "report/solution_text.hpp"
 
 #include "support/small_truss.hpp"
@@ -117,7 +119,7 @@ TEST_CASE("a truss that was not solved has no rows and no tables") {
     CHECK(forceRows(englishPhrases(), truss, solution).empty());
     CHECK(reactionRows(truss, solution).empty());
     CHECK(!contains(resultsHtml(englishPhrases(), truss, solution), "<table"));
-    CHECK(resultsCsv(truss, solution) == "kind,name,force,sense,fx,fy,unit\r\n");
+    CHECK(resultsCsv(truss, solution) == "\uFEFFkind,name,force,sense,fx,fy,unit\r\n");
 }
 
 TEST_CASE("the text table lines its columns up") {
@@ -140,6 +142,20 @@ TEST_CASE("CSV holds plain numbers, and text that a spreadsheet would run is dis
     CHECK(csvTextCell("+1") == "'+1");
     CHECK(csvTextCell("a,\"b\"") == "\"a,\"\"b\"\"\"");
     CHECK(csvTextCell("-,x") == "\"'-,x\"");
+    CHECK(csvTextCell("\t1") == "'\t1");
+    CHECK(csvTextCell("@a") == "'@a");
+    CHECK(csvTextCell("\r1") == "\"'\r1\"");
+}
+
+// Without the mark U+FEFF a spreadsheet reads UTF-8 as an old code page: "A–C1" becomes "Aâ€“C1".
+TEST_CASE("CSV begins with a byte order mark, and has exact forces in a column of their own") {
+    Truss truss = gable();
+    truss.joints[2].label = "C1";
+    const std::string csv = resultsCsv(truss, solve(truss), solveExactly(truss));
+    CHECK(csv.starts_with("\xEF\xBB\xBFkind,name,force,sense,fx,fy,unit,exact\r\n"));
+    CHECK(contains(csv, "\r\nmember,A–C1,-20,C,,,kN,'-20\r\n")); // 12·5/3, by hand
+    CHECK(contains(csv, "\r\nmember,AB,16,T,,,kN,16\r\n"));
+    CHECK(contains(csv, "\r\nreaction,B,,,0,12,kN,\r\n"));
 }
 
 TEST_CASE("HTML tables have captions and scoped headings, and escape every name") {

@@ -87,6 +87,21 @@ test('checks of members are allowed, and 0 is no limit', () => {
     assert.equal(gusset(['check', '-'], JSON.stringify(model)).status, 0);
 });
 
+// Files of earlier versions may have them and open; nothing writes them any more.
+test('names that show nothing, or hold what can not be seen, are no names to the schema', () => {
+    const hidden = ['\u200b', ' ', 'A\u00ad', '\u202eA', 'A\uffff', '\u0301'];
+    const named = (label) => ({ gusset: 1, joints: [{ id: label, x: 0, y: 0 }], members: [] });
+    const titled = (title) => ({ gusset: 1, title, joints: [], members: [] });
+    const bad = [...hidden.map(named), titled('roof\u202e'), titled('a\nb')];
+    assert.deepEqual(validity(bad).filter((line) => !line.startsWith('invalid')), []);
+    const good = [...['A', 'A 1', '桁', 'é', 'می\u200cخواهم'].map(named), titled(''), titled('Dachbinder 1')];
+    assert.deepEqual(validity(good), good.map(() => 'valid'));
+    for (const model of hidden.map(named)) {
+        const { stdout } = gusset(['open', '-'], JSON.stringify(model));
+        assert.deepEqual(validity([JSON.parse(stdout)]), ['valid']);
+    }
+});
+
 test('unknown keys are allowed everywhere', () => {
     const model = base();
     model.checks = {};

@@ -1,8 +1,8 @@
 #include "app/derived.hpp"
 
-#include "app/slices.hpp"
 #include "exchange/link.hpp"
 #include "report/solution_text.hpp"
+#include "statics/exact.hpp"
 
 #include <algorithm>
 
@@ -23,6 +23,28 @@ bool hasSolution(const AppState& state, const Derived& derived) {
     return derived.revision == state.revision && sameChoice(derived.choice, state.choice);
 }
 
+// As a fraction and roots, with the true minus that people read.
+std::string printedSurd(const Surd& force) {
+    const std::string text = textOf(force); // ASCII
+    return text[0] == '-' ? "\u2212" + text.substr(1) : text;
+}
+
+Job exactJob(const AppState& state, const std::shared_ptr<ExactShown>& shown) {
+    shown->revision = state.revision;
+    shown->choice = state.choice;
+    const auto truss = std::make_shared<const Truss>(state.truss);
+    Job job;
+    job.add(stageOf(
+        Phrase::JobExact, [truss, choice = state.choice] { return ExactTask(*truss, choice); },
+        [truss, shown, book = state.book](const ExactTask& task) {
+            for (const Surd& force : task.result().forces) {
+                shown->forces.push_back(printedSurd(force));
+            }
+            shown->whyNot = inexactSentence(*book, *truss, task.result().whyNot);
+        }));
+    return job;
+}
+
 } // namespace
 
 void derive(const AppState& state, Derived& derived) {
@@ -36,46 +58,64 @@ void derive(const AppState& state, Derived& derived) {
     derived.movements = movementRows(state.truss, derived.solution);
     derived.stretches = stretchRows(state.truss, derived.solution);
     derived.movementLines = movementLines(*state.book, state.truss, derived.solution);
-    derived.exactTask.reset();
-    derived.exactDone = false;
-    derived.exactForces.clear();
-    derived.exactWhyNot.clear();
     derived.revision = state.revision;
     derived.choice = state.choice;
 }
 
-bool deriveExact(const AppState& state, Derived& derived, std::chrono::microseconds budget) {
+bool isOf(const ExactShown& shown, const AppState& state) {
+    return shown.revision == state.revision && sameChoice(shown.choice, state.choice);
+}
+
+bool deriveExact(const AppState& state, Derived& derived, Slice& slice) {
     derive(state, derived);
-    if (derived.exactDone || derived.solution.status == Status::Invalid) {
+    if (derived.solution.status == Status::Invalid) {
         return false;
     }
-    if (!derived.exactTask) {
-        derived.exactTask.emplace(state.truss, state.choice);
-    }
-    if (!advanceUntil(after(budget), *derived.exactTask)) {
+    const auto isNow = [&](const ExactShown& shown) { return isOf(shown, state); };
+    return bringUpToDate(slice, derived.jobs.exact, derived.exact, isNow,
+                         [&](const auto& shown) { return exactJob(state, shown); });
+}
+
+bool deriveEnvelope(const AppState& state, Derived& derived, Slice& slice) {
+    const auto isNow = [&](const EnvelopeShown& shown) { return isOf(shown, state); };
+    return bringUpToDate(slice, derived.jobs.envelope, derived.envelope, isNow,
+                         [&](const auto& shown) { return envelopeJob(state, shown); });
+}
+
+bool deriveChecks(const AppState& state, Derived& derived, Slice& slice) {
+    derive(state, derived);
+    const auto isNow = [&](const ChecksShown& shown) { return isOf(shown, state); };
+    const auto begin = [&](const auto& shown) { return checksJob(state, derived.solution, shown); };
+    if (bringUpToDate(slice, derived.jobs.checks, derived.checks, isNow, begin)) {
         return true;
     }
-    const ExactSolution& exact = derived.exactTask->result();
-    for (const Surd& force : exact.forces) {
-        const std::string text = textOf(force); // ASCII; read by people it has a true minus
-        derived.exactForces.push_back(text[0] == '-' ? "\u2212" + text.substr(1) : text);
-    }
-    derived.exactWhyNot = inexactSentence(*state.book, state.truss, exact.whyNot);
-    derived.exactTask.reset();
-    derived.exactDone = true;
+    checkPicked(state, derived.checks);
     return false;
 }
 
-void deriveWorking(const AppState& state, Derived& derived) {
+bool deriveWorking(const AppState& state, Derived& derived, Slice& slice) {
     derive(state, derived);
-    showWorking(state, derived.solution, derived.working);
+    const auto isNow = [&](const ShownWorking& shown) { return isShown(state, shown); };
+    const auto begin = [&](const auto& shown) {
+        shown->serial = ++derived.jobs.workings;
+        return workingJob(state, derived.solution, shown);
+    };
+    if (bringUpToDate(slice, derived.jobs.working, derived.working, isNow, begin)) {
+        return true;
+    }
+    drawPolygon(state, derived.working);
+    return false;
 }
 
 void deriveLink(const AppState& state, Derived& derived) {
-    if (derived.linkRevision != state.revision) {
-        derived.link = writeLink(state.committed);
-        derived.linkRevision = state.revision;
+    if (derived.linkRevision == state.revision && sameChoice(derived.linkLoads, state.choice)) {
+        return;
     }
+    const Outcome<std::string> link = openableLink(state.committed, state.choice);
+    derived.link = link ? link.value() : "";
+    derived.linkFault = link ? "" : "The link " + link.issues().front().says + ".";
+    derived.linkRevision = state.revision;
+    derived.linkLoads = state.choice;
 }
 
 int shownStep(const AppState& state, const Derived& derived) {

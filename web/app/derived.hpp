@@ -6,18 +6,35 @@
 #include "app/derived_checks.hpp"
 #include "app/derived_moving.hpp"
 #include "app/shown_working.hpp"
+#include "app/slices.hpp"
 #include "report/movement_text.hpp"
 #include "report/results_text.hpp"
-#include "statics/exact.hpp"
 #include "statics/solver.hpp"
 
-#include <chrono>
 #include <cstdint>
-#include <optional>
 #include <string>
 #include <vector>
 
 namespace gusset {
+
+struct ExactShown {
+    // What it was made from.
+    std::uint64_t revision = 0;
+    LoadChoice choice;
+
+    std::vector<std::string> forces; // "25√5/2", a member each; empty where there are none
+    std::string whyNot;              // then a sentence
+};
+[[nodiscard]] bool isOf(const ExactShown&, const AppState&);
+
+// Influence lines have theirs by themselves.
+struct Jobs {
+    Making<ExactShown> exact;
+    Making<EnvelopeShown> envelope;
+    Making<ChecksShown> checks;
+    Making<ShownWorking> working;
+    std::uint64_t workings = 0; // begun so far
+};
 
 struct Derived {
     // Moved and ended in derived.cpp, once: as inline code they would be most of each
@@ -38,28 +55,27 @@ struct Derived {
     std::vector<StretchRow> stretches;
     std::vector<std::string> movementLines; // or a sentence on why it is not
 
-    std::optional<ExactTask> exactTask; // at work while it has no result
-    bool exactDone = false;
-    std::vector<std::string> exactForces; // "25√5/2", a member each; empty where there are none
-    std::string exactWhyNot;              // then a sentence
-
-    EnvelopeShown envelope; // each while its page is looked at
+    ExactShown exact; // each while its page is looked at
+    EnvelopeShown envelope;
     InfluenceShown influence;
     ChecksShown checks; // likewise, or while members are labelled by their use
-
     ShownWorking working;
+    Jobs jobs; // at work on these
 
     std::uint64_t linkRevision = 0;
-    std::string link; // of the committed model, without '#'
+    LoadChoice linkLoads;
+    std::string link;      // of the committed model and the loads looked at, without '#'; or empty,
+    std::string linkFault; // and a sentence on why there is none
 };
 
 // Solution and rows; cheap when nothing changed. Call once a frame after update.
 void derive(const AppState&, Derived&);
-// Exact forces, in slices: works for about `budget`. True while there is more to do. The next
-// edit abandons it.
-bool deriveExact(const AppState&, Derived&, std::chrono::microseconds budget);
-// The working too; call when it is on the screen.
-void deriveWorking(const AppState&, Derived&);
+// The following make what its page shows, as far as the slice goes; call when it is on the screen.
+// True while there is more to do.
+bool deriveExact(const AppState&, Derived&, Slice&);
+bool deriveEnvelope(const AppState&, Derived&, Slice&);
+bool deriveChecks(const AppState&, Derived&, Slice&);
+bool deriveWorking(const AppState&, Derived&, Slice&);
 
 // The link; call when it, or its length, is on the screen.
 void deriveLink(const AppState&, Derived&);

@@ -2,6 +2,8 @@
 
 #include "report/check_working.hpp"
 
+#include <utility>
+
 namespace gusset {
 
 namespace {
@@ -10,34 +12,52 @@ bool sameLoads(const LoadChoice& one, const LoadChoice& other) {
     return one.caseId == other.caseId && one.combinationId == other.combinationId;
 }
 
-MemberChecks worstOf(const Truss& truss, const std::vector<LoadChoice>& choices) {
-    const Outcome<std::vector<MemberEnvelope>> envelope = envelopeOf(truss, choices);
-    return envelope ? checkMembers(truss, envelope.value(), choices) : MemberChecks{};
+// What the job has of its own: edits go on meanwhile.
+struct Checked {
+    Truss truss;
+    const PhraseBook& book;
+};
+
+void writeSheet(const Checked& of, ChecksShown& shown) {
+    shown.rows = checkRows(of.book, of.truss, shown.checks);
+    shown.lines = checkLines(of.book, of.truss, shown.checks, shown.loads);
+    shown.caution = cautionLines(of.book);
 }
 
-void deriveSheet(const AppState& state, const Solution& solution, ChecksShown& shown) {
-    const Truss& truss = state.truss;
-    const PhraseBook& book = *state.book;
-    const std::vector<LoadChoice> choices =
-        solution.solved ? envelopeChoices(truss) : std::vector<LoadChoice>{};
-    shown = {};
-    shown.revision = state.revision;
-    shown.choice = state.choice;
-    shown.ofAll = state.notebook.checksOfAll;
-    shown.hasChoice = choices.size() > 1;
-    if (shown.hasChoice && shown.ofAll) {
-        shown.loads = {choices, true};
-        shown.checks = worstOf(truss, choices);
+} // namespace
+
+bool isOf(const ChecksShown& shown, const AppState& state) {
+    return shown.revision == state.revision && sameLoads(shown.choice, state.choice) &&
+           shown.ofAll == state.notebook.checksOfAll;
+}
+
+Job checksJob(const AppState& state, const Solution& solution,
+              const std::shared_ptr<ChecksShown>& shown) {
+    const auto of = std::make_shared<const Checked>(Checked{state.truss, *state.book});
+    std::vector<LoadChoice> choices =
+        solution.solved ? envelopeChoices(of->truss) : std::vector<LoadChoice>{};
+    shown->revision = state.revision;
+    shown->choice = state.choice;
+    shown->ofAll = state.notebook.checksOfAll;
+    shown->hasChoice = choices.size() > 1;
+    Job job;
+    if (shown->hasChoice && shown->ofAll) {
+        shown->loads = {choices, true};
+        job.add(stageOf(
+            Phrase::JobLoads,
+            [of, choices = std::move(choices)] { return WorstChecksTask(of->truss, choices); },
+            [shown](WorstChecksTask& task) { shown->checks = task.take(); }));
     } else {
-        shown.loads.choices = {state.choice};
-        shown.checks = checkMembers(truss, solution, state.choice);
+        shown->loads.choices = {state.choice};
+        job.add(stageOf(Phrase::JobMembers, [of, shown, solution, choice = state.choice] {
+            shown->checks = checkMembers(of->truss, solution, choice);
+        }));
     }
-    shown.rows = checkRows(book, truss, shown.checks);
-    shown.lines = checkLines(book, truss, shown.checks, shown.loads);
-    shown.caution = cautionLines(book);
+    job.add(stageOf(Phrase::JobTable, [of, shown] { writeSheet(*of, *shown); }));
+    return job;
 }
 
-void deriveWorkedMember(const AppState& state, ChecksShown& shown) {
+void checkPicked(const AppState& state, ChecksShown& shown) {
     const std::vector<MemberId>& picked = state.selection.members;
     const bool one = picked.size() == 1 && picked.front().at() < shown.checks.members.size();
     const MemberId member = one ? picked.front() : MemberId{};
@@ -48,20 +68,6 @@ void deriveWorkedMember(const AppState& state, ChecksShown& shown) {
     shown.worked = member;
     shown.working = one ? checkPassages(*state.book, state.truss, shown.checks.members[member.at()])
                         : std::vector<Passage>{};
-}
-
-} // namespace
-
-bool isOf(const ChecksShown& shown, const AppState& state) {
-    return shown.revision == state.revision && sameLoads(shown.choice, state.choice) &&
-           shown.ofAll == state.notebook.checksOfAll;
-}
-
-void deriveChecks(const AppState& state, const Solution& solution, ChecksShown& shown) {
-    if (!isOf(shown, state)) {
-        deriveSheet(state, solution, shown);
-    }
-    deriveWorkedMember(state, shown);
 }
 
 bool showsChecks(const AppState& state) {

@@ -2,11 +2,13 @@
 // What the page of checks and the board's figures of use show: made when one of them is looked at,
 // and made again when the model or the loads changed.
 
+#include "app/slices.hpp"
 #include "app/state.hpp"
 #include "report/check_text.hpp"
 #include "report/passage.hpp"
 
 #include <cstdint>
+#include <memory>
 #include <string>
 #include <vector>
 
@@ -30,8 +32,10 @@ struct ChecksShown {
     std::vector<Passage> working; // its check; empty without one
 };
 
-// Precondition: the solution is of the state.
-void deriveChecks(const AppState&, const Solution&, ChecksShown&);
+// Makes all but the check that is worked. Precondition: the solution is of the state.
+[[nodiscard]] Job checksJob(const AppState&, const Solution&, const std::shared_ptr<ChecksShown>&);
+// Works the check of the picked member, if it is another.
+void checkPicked(const AppState&, ChecksShown&);
 
 [[nodiscard]] bool showsChecks(const AppState&); // the page is on the screen
 [[nodiscard]] bool showsUse(const AppState&);    // members are labelled by their use

@@ -1,7 +1,5 @@
 #include "app/derived_moving.hpp"
 
-#include "app/slices.hpp"
-#include "report/influence_by_hand_text.hpp"
 #include "report/solution_text.hpp"
 
 #include "model/validate.hpp"
@@ -9,6 +7,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace gusset {
 
@@ -19,9 +18,7 @@ InfluenceShown::~InfluenceShown() = default;
 
 namespace {
 
-// Digits of a large truss would fill memory: beyond this the decimals do.
-constexpr std::size_t kMostExact = 20'000; // members times joints of the path
-constexpr double kFinger = 9;              // px from a joint that still mean it
+constexpr double kFinger = 9; // px from a joint that still mean it
 
 bool pageIsOnScreen(const AppState& state, ResultPage page) {
     const NotebookState& notebook = state.notebook;
@@ -102,14 +99,6 @@ std::size_t chosenOf(const std::vector<PathOption>& paths, const InfluenceView& 
     return found == paths.end() ? 0 : static_cast<std::size_t>(found - paths.begin());
 }
 
-std::string sentenceOf(const Issues& issues) {
-    std::string text = issues.front().says;
-    if (!text.empty() && text[0] >= 'a' && text[0] <= 'z') {
-        text[0] = static_cast<char>(text[0] - 'a' + 'A');
-    }
-    return text + ".";
-}
-
 double largestAt(const InfluenceLine& line) {
     const auto& values = line.ordinates;
     const auto most = std::max_element(values.begin(), values.end(), [](double a, double b) {
@@ -118,29 +107,24 @@ double largestAt(const InfluenceLine& line) {
     return line.at[static_cast<std::size_t>(most - values.begin())];
 }
 
-// The analysis stands while model and path do. False when there is none; then `says` is set.
-bool analyse(const AppState& state, InfluenceShown& shown) {
-    const std::vector<JointId>& path = shown.paths[shown.chosen].path;
-    if (shown.analysis && shown.revision == state.revision && shown.analysis->path == path) {
-        return true;
-    }
-    shown.analysis.reset();
-    shown.members.clear();
-    const std::uint64_t made = shown.exact.made;
-    shown.exact = {};
-    shown.exact.made = made;
-    Outcome<PathAnalysis> analysis = analysePath(state.truss, path);
-    if (!analysis) {
-        shown.says = sentenceOf(analysis.issues());
-        return false;
-    }
-    shown.analysis = std::move(analysis).value();
-    return true;
+bool sameEffect(const Effect& one, const Effect& other) {
+    return one.kind == other.kind && one.member == other.member && one.joint == other.joint &&
+           one.horizontal == other.horizontal;
 }
 
-std::vector<Surd> exactOf(const InfluenceShown& shown) {
+const std::vector<JointId>& pathOf(const InfluenceShown& shown) {
+    return shown.paths[shown.chosen].path;
+}
+
+template <class Made>
+bool isOfPath(const Made& made, const AppState& state, const std::vector<JointId>& path) {
+    return made.revision == state.revision && made.path == path;
+}
+
+std::vector<Surd> exactOf(const AppState& state, const InfluenceShown& shown) {
     std::vector<Surd> ordinates;
-    if (shown.exact.done && shown.effect.kind != EffectKind::Displacement) {
+    if (isOfPath(shown.exact, state, shown.path.path) &&
+        shown.effect.kind != EffectKind::Displacement) {
         for (const ExactSolution& found : shown.exact.found) {
             ordinates.push_back(exactEffect(found, shown.effect));
         }
@@ -166,55 +150,13 @@ void describe(const AppState& state, InfluenceShown& shown) {
     shown.sketch = influenceSketch(book, truss, report, shown.look);
 }
 
-void deriveMembers(const AppState& state, InfluenceShown& shown) {
-    const Truss& truss = state.truss;
-    if (!shown.view.members || !shown.members.empty()) {
-        return;
-    }
-    for (const MovingLoad& load : truss.moving) {
-        if (load.path == shown.analysis->path) {
-            shown.members.push_back({captionUnder(*state.book, load.id),
-                                     movingRows(*state.book, truss, load.path,
-                                                membersUnder(truss, *shown.analysis, load))});
-        }
-    }
-}
-
-bool sameEffect(const Effect& one, const Effect& other) {
-    return one.kind == other.kind && one.member == other.member && one.joint == other.joint &&
-           one.horizontal == other.horizontal;
-}
-
-// Not again for every place that is read off.
-void deriveByHand(const AppState& state, InfluenceShown& shown) {
-    const std::vector<JointId>& path = shown.analysis->path;
-    const bool current = !shown.byHand.empty() && shown.byHandRevision == state.revision &&
-                         sameEffect(shown.byHandEffect, shown.effect) && shown.byHandPath == path;
-    if (!shown.view.byHand || current) {
-        return;
-    }
-    shown.byHand =
-        influencePassages(*state.book, state.truss,
-                          influenceByHand(state.truss, path, shown.effect), SketchPaper::Column);
-    shown.byHandRevision = state.revision;
-    shown.byHandEffect = shown.effect;
-    shown.byHandPath = path;
-}
-
-bool isCurrent(const AppState& state, const InfluenceShown& shown, double width) {
-    return shown.revision == state.revision && shown.view == state.notebook.influence &&
-           shown.selection == state.selection && shown.width == width &&
-           shown.exactMade == shown.exact.made;
-}
-
-// Everything but the keys; on the way out `says` tells why there is no line.
-void makeInfluence(const AppState& state, InfluenceShown& shown) {
+// What the line is of and along; on the way out `says` tells why there is none.
+void chooseLine(const AppState& state, InfluenceShown& shown) {
     const Truss& truss = state.truss;
     shown.report.reset();
     shown.says.clear();
     shown.paths.clear();
     if (const Issues errors = validate(truss).errors; !errors.empty()) {
-        shown.analysis.reset();
         shown.says = sentenceOf(errors);
         return;
     }
@@ -222,26 +164,75 @@ void makeInfluence(const AppState& state, InfluenceShown& shown) {
     shown.chosen = chosenOf(shown.paths, shown.view);
     const std::optional<Effect> effect = effectFor(truss, shown.selection, shown.view.horizontal);
     if (shown.paths.empty() || !effect) {
-        shown.analysis.reset();
         shown.says =
             sayPlain(*state.book, shown.paths.empty() ? Phrase::NoPath : Phrase::NoSupportForLine);
         return;
     }
     shown.effect = *effect;
     shown.canTurn = effect->kind != EffectKind::MemberForce;
-    if (!analyse(state, shown)) {
+}
+
+// The line itself from the analysis of its path. Precondition: that is there, or says why not.
+void makeLine(const AppState& state, InfluenceShown& shown) {
+    if (!shown.path.analysis) {
+        shown.says = shown.path.says;
         return;
     }
-    Outcome<InfluenceReport> report = influenceReport(truss, *shown.analysis, shown.effect);
+    Outcome<InfluenceReport> report =
+        influenceReport(state.truss, *shown.path.analysis, shown.effect);
     if (!report) {
         shown.says = sentenceOf(report.issues());
         return;
     }
     shown.report = std::move(report).value();
-    shown.report->exact = exactOf(shown);
+    shown.report->exact = exactOf(state, shown);
+    shown.isExact = isOfPath(shown.exact, state, shown.path.path);
     describe(state, shown);
-    deriveMembers(state, shown);
-    deriveByHand(state, shown);
+}
+
+bool derivePath(const AppState& state, InfluenceShown& shown, Slice& slice) {
+    const std::vector<JointId>& path = pathOf(shown);
+    return bringUpToDate(
+        slice, shown.jobs.path, shown.path,
+        [&](const PathShown& made) { return isOfPath(made, state, path); },
+        [&](const auto& made) { return pathJob(state, path, made); });
+}
+
+// What is asked for beside the line.
+bool deriveBeside(const AppState& state, InfluenceShown& shown, Slice& slice) {
+    const auto isNow = [&](const auto& made) { return isOfPath(made, state, shown.path.path); };
+    bool more = false;
+    if (shown.view.members) {
+        more = bringUpToDate(slice, shown.jobs.members, shown.members, isNow,
+                             [&](const auto& made) { return membersJob(state, shown.path, made); });
+    }
+    if (shown.view.byHand) {
+        // Not again for every place that is read off.
+        const auto isByHand = [&](const ByHandShown& made) {
+            return isNow(made) && sameEffect(made.effect, shown.effect);
+        };
+        more = bringUpToDate(slice, shown.jobs.byHand, shown.byHand, isByHand,
+                             [&](const auto& made) {
+                                 return byHandJob(state, shown.path.path, shown.effect, made);
+                             }) ||
+               more;
+    }
+    return more;
+}
+
+bool deriveExactPath(const AppState& state, InfluenceShown& shown, Slice& slice) {
+    if (state.gesture.kind != GestureKind::None) {
+        return false;
+    }
+    return bringUpToDate(
+        slice, shown.jobs.exact, shown.exact,
+        [&](const ExactPath& made) { return isOfPath(made, state, shown.path.path); },
+        [&](const auto& made) { return exactPathJob(state, shown.path.path, made); });
+}
+
+bool isCurrent(const AppState& state, const InfluenceShown& shown, double width) {
+    return shown.revision == state.revision && shown.view == state.notebook.influence &&
+           shown.selection == state.selection && shown.width == width;
 }
 
 // No more digits than a pixel is worth: 6.0 m, not 5.987.
@@ -277,73 +268,74 @@ std::optional<Effect> effectFor(const Truss& truss, const Things& selection, boo
     return ofJoint(EffectKind::Reaction, truss.supports.front().joint, horizontal);
 }
 
-void deriveInfluence(const AppState& state, InfluenceShown& shown, double width) {
-    if (isCurrent(state, shown, width)) {
-        return;
-    }
-    shown.view = state.notebook.influence;
-    shown.selection = state.selection;
-    shown.width = width;
-    shown.exactMade = shown.exact.made;
-    makeInfluence(state, shown);
-    shown.revision = state.revision;
-    shown.exactMade = shown.exact.made;
+bool hasMembers(const AppState& state, const InfluenceShown& shown) {
+    return isOfPath(shown.members, state, shown.path.path);
 }
 
-bool deriveExactOrdinates(const AppState& state, InfluenceShown& shown,
-                          std::chrono::microseconds budget) {
-    ExactPath& exact = shown.exact;
-    if (exact.done || !shown.report || shown.revision != state.revision) {
-        return false;
-    }
-    const std::vector<JointId>& path = shown.analysis->path;
-    if (path.size() * state.truss.members.size() > kMostExact) {
-        exact.done = true;
-        return false;
-    }
-    const Deadline end = after(budget);
-    while (exact.found.size() < path.size()) {
-        if (!exact.task) {
-            const Truss loaded = withUnitLoad(state.truss, path[exact.found.size()]);
-            exact.task.emplace(loaded, LoadChoice{});
-        }
-        if (!advanceUntil(end, *exact.task)) {
-            return true;
-        }
-        if (!exact.task->result().solved) { // nor will the next be: it is the truss
-            exact.found.clear();
-            break;
-        }
-        exact.found.push_back(exact.task->result());
-        exact.task.reset();
-    }
-    exact.task.reset();
-    exact.done = true;
-    ++exact.made;
-    return true; // what shows them is to be made again
+bool hasByHand(const AppState& state, const InfluenceShown& shown) {
+    return isOfPath(shown.byHand, state, shown.path.path) &&
+           sameEffect(shown.byHand.effect, shown.effect);
 }
 
-void deriveEnvelope(const AppState& state, EnvelopeShown& shown) {
+bool deriveInfluence(const AppState& state, InfluenceShown& shown, double width, Slice& slice) {
+    if (!isCurrent(state, shown, width)) {
+        shown.view = state.notebook.influence;
+        shown.selection = state.selection;
+        shown.width = width;
+        shown.revision = state.revision;
+        chooseLine(state, shown);
+    }
+    if (!shown.says.empty()) {
+        return false;
+    }
+    if (derivePath(state, shown, slice)) {
+        return true;
+    }
+    if (!shown.report) {
+        makeLine(state, shown);
+    }
+    if (!shown.report) {
+        return false;
+    }
+    if (deriveBeside(state, shown, slice) || deriveExactPath(state, shown, slice)) {
+        return true;
+    }
+    if (!shown.isExact && isOfPath(shown.exact, state, shown.path.path)) {
+        makeLine(state, shown);
+    }
+    return false;
+}
+
+bool isOf(const EnvelopeShown& shown, const AppState& state) {
+    return shown.revision == state.revision && shown.ofCases == state.notebook.envelopeOfCases;
+}
+
+Job envelopeJob(const AppState& state, const std::shared_ptr<EnvelopeShown>& shown) {
     const bool wantsCases = state.notebook.envelopeOfCases;
-    if (shown.revision == state.revision && shown.ofCases == wantsCases) {
-        return;
-    }
-    shown = {.revision = state.revision, .ofCases = wantsCases, .says = {}, .rows = {}};
+    shown->revision = state.revision;
+    shown->ofCases = wantsCases;
     const std::vector<LoadChoice> cases = caseChoices(state.truss);
     const std::vector<LoadChoice> combinations = combinationChoices(state.truss);
-    shown.hasChoice = cases.size() > 1 && combinations.size() > 1;
+    shown->hasChoice = cases.size() > 1 && combinations.size() > 1;
     const bool takesCases = cases.size() > 1 && (wantsCases || combinations.size() < 2);
     const std::vector<LoadChoice>& choices = takesCases ? cases : combinations;
-    shown.says = envelopeSentence(*state.book, choices);
+    shown->says = envelopeSentence(*state.book, choices);
+    Job job;
     if (choices.size() < 2) {
-        return;
+        return job;
     }
-    const Outcome<std::vector<MemberEnvelope>> envelope = envelopeOf(state.truss, choices);
-    if (envelope) {
-        shown.rows = envelopeRows(state.truss, envelope.value());
-    } else {
-        shown.says = sentenceOf(envelope.issues());
-    }
+    const auto truss = std::make_shared<const Truss>(state.truss);
+    job.add(stageOf(
+        Phrase::JobLoads, [truss, choices] { return EnvelopeTask(*truss, choices); },
+        [truss, shown](EnvelopeTask& task) {
+            const Outcome<std::vector<MemberEnvelope>> envelope = task.take();
+            if (envelope) {
+                shown->rows = envelopeRows(*truss, envelope.value());
+            } else {
+                shown->says = sentenceOf(envelope.issues());
+            }
+        }));
+    return job;
 }
 
 double placeUnder(const Truss& truss, const InfluenceShown& shown, double x) {

@@ -2,14 +2,16 @@
 // What the pages of envelopes and influence lines show: made when one is looked at, and made again
 // when the model, the path, the effect or the width of the plot changed.
 
+#include "app/influence_jobs.hpp"
+#include "app/slices.hpp"
 #include "app/state.hpp"
 #include "report/envelope_text.hpp"
 #include "report/influence_sketch.hpp"
 #include "report/influence_text.hpp"
 #include "report/passage.hpp"
 
-#include <chrono>
 #include <cstdint>
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
@@ -30,19 +32,6 @@ struct PathOption {
     std::vector<JointId> path;
 };
 
-struct MembersUnder { // one moving load
-    std::string caption;
-    std::vector<EnvelopeRow> rows;
-};
-
-// Exact forces under a unit load on each joint of the path in turn, found in slices.
-struct ExactPath {
-    std::vector<ExactSolution> found; // a joint of the path each; empty when there are none
-    std::optional<ExactTask> task;    // at work on the next one
-    bool done = false;
-    std::uint64_t made = 0; // grows when `found` is complete
-};
-
 struct InfluenceShown {
     // Moved and ended in derived_moving.cpp, once: as inline code they would be most of
     // each object file.
@@ -55,13 +44,12 @@ struct InfluenceShown {
     std::uint64_t revision = 0;
     InfluenceView view;
     Things selection;
-    double width = 0; // px, of the plot
-    std::uint64_t exactMade = 0;
+    double width = 0;     // px, of the plot
+    bool isExact = false; // with the exact ordinates
 
     std::vector<PathOption> paths;
     std::size_t chosen = 0; // of these, if there are any
     std::string says;       // why there is no line, and what to do; empty when there is one
-    std::optional<PathAnalysis> analysis;
     Effect effect;
     bool canTurn = false; // the effect has a horizontal twin
     std::optional<InfluenceReport> report;
@@ -77,20 +65,23 @@ struct InfluenceShown {
     std::vector<std::string> moving; // lines
     InfluenceLook look;
     Sketch sketch;
-    std::vector<MembersUnder> members;
-    std::vector<Passage> byHand; // empty unless it is looked at
-    std::uint64_t byHandRevision = 0;
-    Effect byHandEffect;
-    std::vector<JointId> byHandPath;
+
+    PathShown path;     // each as its key says, also of an earlier revision
+    UnderShown members; // only where they are asked for, as the next
+    ByHandShown byHand;
     ExactPath exact;
+    InfluenceJobs jobs; // at work on these
 };
 
-// `width`: px that the plot may take.
-void deriveInfluence(const AppState&, InfluenceShown&, double width);
-// Exact ordinates, in slices of about `budget`; call after deriveInfluence. True while there is
-// more to do. The next edit, or another path, abandons it.
-bool deriveExactOrdinates(const AppState&, InfluenceShown&, std::chrono::microseconds budget);
-void deriveEnvelope(const AppState&, EnvelopeShown&);
+// `width`: px that the plot may take. True while there is more to do: the line itself comes first,
+// then what else is asked for; exact ordinates last, and not in a drag.
+bool deriveInfluence(const AppState&, InfluenceShown&, double width, Slice&);
+// These are there, and of this state.
+[[nodiscard]] bool hasMembers(const AppState&, const InfluenceShown&);
+[[nodiscard]] bool hasByHand(const AppState&, const InfluenceShown&);
+
+[[nodiscard]] Job envelopeJob(const AppState&, const std::shared_ptr<EnvelopeShown>&);
+[[nodiscard]] bool isOf(const EnvelopeShown&, const AppState&);
 
 // The page is on the screen.
 [[nodiscard]] bool showsInfluence(const AppState&);

@@ -5,6 +5,7 @@
 #include "hand/force_polygon.hpp"
 #include "hand/sections.hpp"
 #include "hand/unit_load.hpp"
+#include "hand/work_out.hpp"
 #include "report/force_method_text.hpp"
 #include "report/force_polygon_text.hpp"
 #include "report/movement_text.hpp"
@@ -27,29 +28,59 @@ Things aboutFor(const AppState& state) {
                                                                               : Things{};
 }
 
+// What the job has of its own: edits go on meanwhile.
+struct Given {
+    Truss truss;
+    LoadChoice choice;
+    Solution solution;
+    const PhraseBook& book;
+};
+
 struct Maker {
     const AppState& state;
-    const Solution& solution;
-    ShownWorking& shown;
+    std::shared_ptr<const Given> given;
+    std::shared_ptr<ShownWorking> shown;
+    Job job{};
 
-    [[nodiscard]] const Truss& truss() const { return state.truss; }
-    [[nodiscard]] const PhraseBook& book() const { return *state.book; }
+    void ask(Phrase phrase) const { shown->asks = sayPlain(*state.book, phrase); }
 
-    void steps(Working working) {
-        shown.passages = workingPassages(book(), truss(), working, SketchPaper::Column);
-        shown.working = std::move(working);
+    // Runs `work` on what is given and what is shown, as one unit.
+    void once(Phrase says, void (*work)(const Given&, ShownWorking&)) {
+        job.add(stageOf(says, [given = given, shown = shown, work] { work(*given, *shown); }));
     }
-    void ask(Phrase phrase) { shown.asks = sayPlain(book(), phrase); }
+    // The working of the whole truss goes into shown->working.
+    void workOutWhole() {
+        job.add(stageOf(
+            Phrase::JobWorking,
+            [given = given] { return WorkingTask(given->truss, given->choice, given->solution); },
+            [shown = shown](WorkingTask& task) { shown->working = task.take(); }));
+    }
+    // Passages of the steps that are there by then.
+    void writeSteps() {
+        job.add(stageOf(
+            Phrase::JobSteps,
+            [given = given, shown = shown] {
+                return WorkingPassagesTask(given->book, given->truss, shown->working,
+                                           SketchPaper::Column);
+            },
+            [shown = shown](WorkingPassagesTask& task) { shown->passages = task.take(); }));
+    }
 };
 
 void makeTruss(Maker& maker) {
-    if (maker.solution.status == Status::Indeterminate) {
-        maker.shown.passages =
-            forceMethodPassages(maker.book(), maker.truss(),
-                                forceMethod(maker.truss(), maker.state.choice, maker.solution));
+    if (maker.given->solution.status != Status::Indeterminate) {
+        maker.workOutWhole();
+        maker.writeSteps();
         return;
     }
-    maker.steps(workOut(maker.truss(), maker.state.choice, maker.solution));
+    maker.job.add(stageOf(
+        Phrase::JobReleases,
+        [given = maker.given] {
+            return ForceMethodTask(given->truss, given->choice, given->solution);
+        },
+        [given = maker.given, shown = maker.shown](ForceMethodTask& task) {
+            shown->passages = forceMethodPassages(given->book, given->truss, task.take());
+        }));
 }
 
 bool isAt(const Working& working, const Symbol& symbol, JointId joint) {
@@ -84,53 +115,80 @@ JointId supportedJoint(const AppState& state) {
     return {};
 }
 
+void makeOneMember(Maker& maker, MemberId member) {
+    if (maker.state.notebook.bySection) {
+        maker.job.add(
+            stageOf(Phrase::JobShortest, [given = maker.given, shown = maker.shown, member] {
+                shown->working = workSection(given->truss, given->choice, given->solution, member);
+            }));
+        return;
+    }
+    maker.workOutWhole();
+    maker.job.add(stageOf(Phrase::JobShortest, [given = maker.given, shown = maker.shown, member] {
+        shown->working = explain(given->truss, given->choice, given->solution, shown->working,
+                                 {SymbolKind::MemberForce, member});
+    }));
+}
+
 void makeOneForce(Maker& maker) {
-    const AppState& state = maker.state;
-    const std::vector<MemberId>& members = state.selection.members;
+    const std::vector<MemberId>& members = maker.state.selection.members;
+    const JointId joint = supportedJoint(maker.state);
     if (members.size() > 1) {
-        maker.steps(workCut(maker.truss(), state.choice, maker.solution, members));
-        return;
-    }
-    if (members.size() == 1) {
-        maker.steps(state.notebook.bySection
-                        ? workSection(maker.truss(), state.choice, maker.solution, members.front())
-                        : explain(maker.truss(), state.choice, maker.solution,
-                                  {SymbolKind::MemberForce, members.front()}));
-        return;
-    }
-    const JointId joint = supportedJoint(state);
-    if (!joint.valid()) {
+        maker.job.add(
+            stageOf(Phrase::JobShortest, [given = maker.given, shown = maker.shown, members] {
+                shown->working = workCut(given->truss, given->choice, given->solution, members);
+            }));
+    } else if (members.size() == 1) {
+        makeOneMember(maker, members.front());
+    } else if (joint.valid()) {
+        maker.workOutWhole();
+        maker.job.add(stageOf(Phrase::JobShortest, [shown = maker.shown, joint] {
+            shown->working = stepsFor(shown->working, reactionsAt(shown->working, joint));
+        }));
+    } else {
         maker.ask(Phrase::PickForce);
         return;
     }
-    const Working whole = workOut(maker.truss(), state.choice, maker.solution);
-    maker.steps(stepsFor(whole, reactionsAt(whole, joint)));
+    maker.writeSteps();
 }
 
 void makeDisplacement(Maker& maker) {
     const AppState& state = maker.state;
     const bool picked = !state.selection.joints.empty();
-    const JointId joint = picked ? state.selection.joints.front() : furthestJoint(maker.solution);
+    const JointId joint =
+        picked ? state.selection.joints.front() : furthestJoint(maker.given->solution);
     if (!joint.valid()) {
         maker.ask(Phrase::PickJoint);
         return;
     }
     const DisplacementAxis axis =
         state.notebook.horizontal ? DisplacementAxis::X : DisplacementAxis::Y;
-    maker.shown.passages = {
-        unitLoadPassage(maker.book(), maker.truss(),
-                        unitLoadTable(maker.truss(), state.choice, maker.solution, joint, axis))};
+    maker.job.add(stageOf(
+        Phrase::JobWorking,
+        [given = maker.given, joint, axis] {
+            return UnitLoadTask(given->truss, given->choice, given->solution, joint, axis);
+        },
+        [given = maker.given, shown = maker.shown](UnitLoadTask& task) {
+            shown->passages = {unitLoadPassage(given->book, given->truss, task.take())};
+        }));
 }
 
 void makePolygon(Maker& maker) {
-    ForcePolygon polygon = forcePolygon(maker.truss(), maker.state.choice, maker.solution);
-    maker.shown.passages = {forcePolygonPassage(maker.book(), maker.truss(), polygon)};
-    if (polygon.refusal == PolygonRefusal::None) {
-        const Working working = workOut(maker.truss(), maker.state.choice, maker.solution);
-        maker.shown.spaces = spacesSketch(notationOf(maker.book(), maker.truss(), working), polygon,
-                                          SketchPaper::Column);
-    }
-    maker.shown.polygon = std::move(polygon);
+    maker.workOutWhole();
+    maker.once(Phrase::JobPolygon, [](const Given& given, ShownWorking& shown) {
+        shown.polygon = forcePolygon(given.truss, shown.working);
+        shown.passages = {forcePolygonPassage(given.book, given.truss, shown.polygon)};
+    });
+    maker.job.add(stageOf(
+        Phrase::JobPolygon,
+        [given = maker.given, shown = maker.shown] {
+            return SpacesSketchTask(notationOf(given->book, given->truss, shown->working),
+                                    shown->polygon, SketchPaper::Column);
+        },
+        [shown = maker.shown](SpacesSketchTask& task) {
+            shown->spaces = task.take();
+            shown->working = {}; // the page has no steps but lines
+        }));
 }
 
 int litLine(const AppState& state, const ForcePolygon& polygon) {
@@ -141,25 +199,6 @@ int litLine(const AppState& state, const ForcePolygon& polygon) {
         }
     }
     return -1;
-}
-
-// As far as the step that is looked at, with the line of the picked member standing out.
-void drawPolygon(const AppState& state, ShownWorking& shown) {
-    const int count = static_cast<int>(shown.polygon.lines.size());
-    if (shown.page != WorkingPage::Polygon || count == 0) {
-        return;
-    }
-    const int drawn =
-        state.notebook.wholeWorking ? count : std::clamp(state.notebook.step + 1, 1, count);
-    const int lit = litLine(state, shown.polygon);
-    if (drawn == shown.drawn && lit == shown.lit) {
-        return;
-    }
-    shown.drawing =
-        polygonDrawing(*state.book, state.truss, shown.polygon,
-                       {.drawn = drawn, .lit = lit, .width = kPolygonSide, .height = kPolygonSide});
-    shown.drawn = drawn;
-    shown.lit = lit;
 }
 
 void make(Maker& maker) {
@@ -191,29 +230,42 @@ bool isShown(const AppState& state, const ShownWorking& shown) {
            shown.horizontal == notebook.horizontal && shown.about == aboutFor(state);
 }
 
-void showWorking(const AppState& state, const Solution& solution, ShownWorking& shown) {
-    if (isShown(state, shown)) {
-        drawPolygon(state, shown);
+Job workingJob(const AppState& state, const Solution& solution,
+               const std::shared_ptr<ShownWorking>& shown) {
+    shown->revision = state.revision;
+    shown->choice = state.choice;
+    shown->page = state.notebook.working;
+    shown->bySection = state.notebook.bySection;
+    shown->horizontal = state.notebook.horizontal;
+    shown->about = aboutFor(state);
+    // A model with errors has no counting either; its errors stand in the verdict.
+    if (solution.status == Status::Invalid) {
+        return {};
+    }
+    Maker maker{
+        state,
+        std::make_shared<const Given>(Given{state.truss, state.choice, solution, *state.book}),
+        shown};
+    make(maker);
+    return std::move(maker.job);
+}
+
+void drawPolygon(const AppState& state, ShownWorking& shown) {
+    const int count = static_cast<int>(shown.polygon.lines.size());
+    if (shown.page != WorkingPage::Polygon || count == 0) {
         return;
     }
-    shown = {.revision = state.revision,
-             .choice = state.choice,
-             .page = state.notebook.working,
-             .bySection = state.notebook.bySection,
-             .horizontal = state.notebook.horizontal,
-             .about = aboutFor(state),
-             .working = {},
-             .passages = {},
-             .asks = {},
-             .polygon = {},
-             .spaces = {},
-             .drawing = {}};
-    // A model with errors has no counting either; its errors stand in the verdict.
-    if (solution.status != Status::Invalid) {
-        Maker maker{state, solution, shown};
-        make(maker);
-        drawPolygon(state, shown);
+    const int drawn =
+        state.notebook.wholeWorking ? count : std::clamp(state.notebook.step + 1, 1, count);
+    const int lit = litLine(state, shown.polygon);
+    if (drawn == shown.drawn && lit == shown.lit) {
+        return;
     }
+    shown.drawing =
+        polygonDrawing(*state.book, state.truss, shown.polygon,
+                       {.drawn = drawn, .lit = lit, .width = kPolygonSide, .height = kPolygonSide});
+    shown.drawn = drawn;
+    shown.lit = lit;
 }
 
 int stepsOf(const ShownWorking& shown) {

@@ -2,18 +2,21 @@
 // What the notebook's working shows: the whole truss, the shortest way to one force, a
 // displacement, the force polygon; as passages, with the steps behind them where there are some.
 
+#include "app/slices.hpp"
 #include "app/state.hpp"
 #include "hand/working.hpp"
 #include "report/force_polygon_sketch.hpp"
 #include "report/passage.hpp"
 
 #include <cstdint>
+#include <memory>
 #include <string>
 #include <vector>
 
 namespace gusset {
 
 struct ShownWorking {
+    std::uint64_t serial = 0;   // tells it from all that were shown before
     std::uint64_t revision = 0; // of the state that it belongs to; 0: of none
     LoadChoice choice;
     WorkingPage page = WorkingPage::Truss;
@@ -36,7 +39,10 @@ struct ShownWorking {
 [[nodiscard]] int stepsOf(const ShownWorking&);
 
 [[nodiscard]] bool isShown(const AppState&, const ShownWorking&);
-// Made anew if it is not what the state shows. Precondition: the solution is the state's.
-void showWorking(const AppState&, const Solution&, ShownWorking&);
+// Makes it, all but the drawing of the polygon. Precondition: the solution is the state's.
+[[nodiscard]] Job workingJob(const AppState&, const Solution&,
+                             const std::shared_ptr<ShownWorking>&);
+// As far as the step that is looked at, with the line of the picked member standing out.
+void drawPolygon(const AppState&, ShownWorking&);
 
 } // namespace gusset

@@ -23,12 +23,21 @@ std::string checksPart(const AppState& state, const Derived& derived) {
            (showsChecks(state) ? passagesHtml(shown.working) : std::string{});
 }
 
+std::string line(const std::string& text) { return "<p>" + escapeHtml(text) + "</p>\n"; }
+
+// Without numbers, so that these tables are not made again in every frame.
+std::string atWork(const PhraseBook& book, Phrase what) {
+    return line(sayPlain(book, Phrase::JobAtWork, {{"what", say(book, what)}}));
+}
+
 std::string movingPart(const AppState& state, const Derived& derived) {
     const Truss& truss = state.truss;
     const PhraseBook& book = *state.book;
-    const auto line = [](const std::string& text) { return "<p>" + escapeHtml(text) + "</p>\n"; };
     if (showsEnvelope(state)) {
         const EnvelopeShown& shown = derived.envelope;
+        if (!isOf(shown, state)) {
+            return heading(book, Phrase::EnvelopeHeading) + atWork(book, Phrase::JobLoads);
+        }
         return heading(book, Phrase::EnvelopeHeading) +
                (shown.rows.empty() ? line(shown.says)
                                    : tableHtml(envelopeTable(book, truss, shown.says, shown.rows)));
@@ -39,14 +48,20 @@ std::string movingPart(const AppState& state, const Derived& derived) {
     const InfluenceShown& shown = derived.influence;
     std::string html = heading(book, Phrase::InfluenceHeading);
     if (!shown.report) {
-        return html + line(shown.says);
+        return html + (shown.says.empty() ? atWork(book, Phrase::JobPlaces) : line(shown.says));
     }
     html += line(shown.reading) + tableHtml(ordinateTable(book, truss, *shown.report)) +
             line(shown.areas);
     for (const std::string& moving : shown.moving) {
         html += line(moving);
     }
-    for (const MembersUnder& under : shown.members) {
+    if (!shown.view.members) {
+        return html;
+    }
+    if (!hasMembers(state, shown)) {
+        return html + atWork(book, Phrase::JobMembers);
+    }
+    for (const MembersUnder& under : shown.members.loads) {
         html += tableHtml(envelopeTable(book, truss, under.caption, under.rows));
     }
     return html;
@@ -69,6 +84,11 @@ std::string twinHtml(const AppState& state, const Derived& derived) {
 
 std::string movingHtml(const AppState& state, const Derived& derived) {
     return checksPart(state, derived) + movingPart(state, derived);
+}
+
+std::string workingHtml(const AppState& state, const Derived& derived) {
+    return isShown(state, derived.working) ? passagesHtml(derived.working.passages)
+                                           : atWork(*state.book, Phrase::JobWorking);
 }
 
 std::string boardSummary(const AppState& state, const Derived& derived) {

@@ -16,6 +16,9 @@ namespace gusset {
 // checks while the board shows use; else empty.
 [[nodiscard]] std::string movingHtml(const AppState&, const Derived&);
 
+// The working that the notebook is turned to; while that is not ready, a sentence that says so.
+[[nodiscard]] std::string workingHtml(const AppState&, const Derived&);
+
 // One sentence for the canvas itself: "A truss of 7 joints and 11 members. …"
 [[nodiscard]] std::string boardSummary(const AppState&, const Derived&);
 

@@ -287,6 +287,15 @@ std::string sentenceOf(const Issue& issue) {
     return (issue.at.empty() ? "" : issue.at + ": ") + issue.says;
 }
 
+void lookAtLinkedLoads(AppState& state, std::string_view link) {
+    const Outcome<LoadChoice> loads = linkedLoads(link, state.committed);
+    if (loads) {
+        state.choice = loads.value();
+    } else {
+        say(state, MessageKind::Problem, sentenceOf(loads.issues().front()));
+    }
+}
+
 void carryOut(AppState& state, const OpenText& action) {
     Outcome<Reading> reading =
         looksLikeLink(action.text) ? readLink(action.text) : readModel(action.text);
@@ -300,6 +309,9 @@ void carryOut(AppState& state, const OpenText& action) {
     if (!notes.empty()) {
         say(state, MessageKind::Info, notes.front().says);
     }
+    if (looksLikeLink(action.text)) {
+        lookAtLinkedLoads(state, action.text);
+    }
 }
 
 } // namespace
@@ -308,6 +320,11 @@ void update(AppState& state, const Actions& actions) {
     for (const Action& action : actions) {
         std::visit([&state](const auto& which) { carryOut(state, which); }, action);
     }
+}
+
+bool isOnBoard(const AppState& state, std::string_view link) {
+    const Outcome<Reading> reading = readLink(link);
+    return reading && reading.value().truss == state.committed;
 }
 
 AppState startWith(Truss truss) {

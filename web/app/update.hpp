@@ -3,9 +3,14 @@
 
 #include "app/action.hpp"
 
+#include <string_view>
+
 namespace gusset {
 
 void update(AppState&, const Actions&);
+
+// Whether the link holds the very model that is on the board.
+[[nodiscard]] bool isOnBoard(const AppState&, std::string_view link);
 
 // A state with this model on the board, its history empty, the camera fitted; it is fitted again
 // whenever the page changes its shape, until somebody pans or zooms.

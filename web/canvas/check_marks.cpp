@@ -1,6 +1,8 @@
 // What members are labelled by other than their force: stress, or use with its marks and caution.
 #include "canvas/scene_parts.hpp"
 
+#include "report/trust_text.hpp"
+
 #include <algorithm>
 #include <cmath>
 
@@ -78,7 +80,8 @@ std::string memberFigure(const Drawing& drawing, std::size_t member) {
         return useLabel(*drawing.state.book, truss, checkOfMember(drawing, member));
     }
     const ForceRow& row = drawing.derived.forces[member];
-    std::string value = formatNumber(std::abs(row.force), drawingStyleOf(truss));
+    std::string value =
+        formatNumber(std::abs(row.force), drawingStyleOf(truss, drawing.derived.solution));
     if (drawing.state.view.memberFigure == MemberFigure::Stress) {
         value = stressOf(truss, drawing.derived.solution, row.member);
         if (value.empty()) {

@@ -155,7 +155,8 @@ void workedCheck(PanelContext& context) {
 void checksPage(PanelContext& context) {
     const ChecksShown& shown = context.derived.checks;
     if (!isOf(shown, context.state)) {
-        return; // the first frame after a press
+        progressOf(context, context.derived.jobs.checks);
+        return;
     }
     paragraph(context.ui, shown.caution.front(), Ink::Warning); // stays while the rest scrolls
     beginScroll(context.ui, "checks");

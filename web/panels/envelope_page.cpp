@@ -67,6 +67,10 @@ void envelopeTable(PanelContext& context, const char* id, ListedTable of,
 
 void envelopePage(PanelContext& context) {
     const EnvelopeShown& shown = context.derived.envelope;
+    if (!isOf(shown, context.state)) {
+        progressOf(context, context.derived.jobs.envelope);
+        return;
+    }
     beginScroll(context.ui, "envelope");
     gap(context.ui, 4);
     if (shown.hasChoice) {

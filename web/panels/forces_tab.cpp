@@ -64,8 +64,8 @@ void reactions(PanelContext& context) {
 // A fraction too long for a column is of no use to a reader: its decimals stand beside it.
 void exactCell(PanelContext& context, Table& table, const ForceRow& row) {
     constexpr std::size_t kLongest = 22; // bytes
-    const std::vector<std::string>& exact = context.derived.exactForces;
-    if (row.member.at() < exact.size()) {
+    const std::vector<std::string>& exact = context.derived.exact.forces;
+    if (isOf(context.derived.exact, context.state) && row.member.at() < exact.size()) {
         const std::string& text = exact[row.member.at()];
         table.text(3, text.size() > kLongest ? words(context, Phrase::LongFraction) : text,
                    {context.ui.palette->ink});
@@ -100,10 +100,11 @@ void exactChoice(PanelContext& context) {
     if (!notebook.exact) {
         return;
     }
-    if (!context.derived.exactDone) {
-        smallPrint(context.ui, words(context, Phrase::WorkingOutExact));
-    } else if (!context.derived.exactWhyNot.empty()) {
-        smallPrint(context.ui, context.derived.exactWhyNot);
+    const ExactShown& shown = context.derived.exact;
+    if (!isOf(shown, context.state)) {
+        progressOf(context, context.derived.jobs.exact);
+    } else if (!shown.whyNot.empty()) {
+        smallPrint(context.ui, shown.whyNot);
     }
 }
 

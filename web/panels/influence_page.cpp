@@ -167,8 +167,15 @@ void movingResults(PanelContext& context) {
         view.members = !view.members;
         set(context, view);
     }
-    for (std::size_t i = 0; i < shown.members.size(); ++i) {
-        const MembersUnder& under = shown.members[i];
+    if (!view.members) {
+        return;
+    }
+    if (!hasMembers(context.state, shown)) {
+        progressOf(context, shown.jobs.members);
+        return;
+    }
+    for (std::size_t i = 0; i < shown.members.loads.size(); ++i) {
+        const MembersUnder& under = shown.members.loads[i];
         paragraph(context.ui, under.caption);
         envelopeTable(context, ("under" + std::to_string(i)).c_str(), ListedTable::UnderMoving,
                       under.rows);
@@ -186,8 +193,13 @@ void byHand(PanelContext& context) {
     if (!context.state.notebook.influence.byHand) {
         return;
     }
+    const InfluenceShown& shown = context.derived.influence;
+    if (!hasByHand(context.state, shown)) {
+        progressOf(context, shown.jobs.byHand);
+        return;
+    }
     int id = 0;
-    for (const Passage& passage : context.derived.influence.byHand) {
+    for (const Passage& passage : shown.byHand.passages) {
         drawPassage(context.ui, id++, passage);
         gap(context.ui, 8);
     }
@@ -203,7 +215,11 @@ void influencePage(PanelContext& context) {
     pickButtons(context);
     gap(context.ui, 4);
     if (!shown.report) {
-        paragraph(context.ui, shown.says, Ink::Warning);
+        if (shown.says.empty()) {
+            progressOf(context, shown.jobs.path);
+        } else {
+            paragraph(context.ui, shown.says, Ink::Warning);
+        }
         directionChoice(context);
     } else {
         paragraph(context.ui, shown.title);

@@ -7,6 +7,7 @@
 #include "app/field.hpp"
 #include "app/layout.hpp"
 #include "app/qr_code.hpp"
+#include "ui/heights.hpp"
 #include "ui/theme.hpp"
 
 namespace gusset {
@@ -18,6 +19,7 @@ struct PanelContext {
     const Viewport& viewport;
     const Ui& ui;
     FieldHost& field;
+    Heights& heights; // of the working
     Actions& actions;
     PageRequests& requests;
     const std::optional<QrCode>& linkCode; // of the whole address; none: too long for one

@@ -52,6 +52,12 @@ void drawForceSign(ImDrawList&, const Ui&, Ink, ImVec2 at, float length);
 
 // "4.00 m" with the thin space of print; the number alone when the model is in plain numbers.
 [[nodiscard]] std::string quantity(const std::string& number, const char* unit);
+// How far it is with what the page is to show.
+template <class Shown>
+void progressOf(const PanelContext& context, const Making<Shown>& making) {
+    progressLine(context.ui, saysOf(*context.state.book, making),
+                 making.made ? making.job.share() : 0);
+}
 // A heading or a sentence of the results, in the language of the page.
 [[nodiscard]] std::string words(const PanelContext&, Phrase);
 [[nodiscard]] std::string headOf(const PanelContext&, Phrase, const char* unit); // "force, kN"

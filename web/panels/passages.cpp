@@ -1,5 +1,6 @@
 #include "panels/passages.hpp"
 
+#include "ui/heights.hpp"
 #include "ui/rich_layout.hpp"
 #include "ui/text_table.hpp"
 #include "ui/widgets.hpp"
@@ -47,12 +48,16 @@ struct Draw {
 
 } // namespace
 
-void drawPassage(const Ui& ui, int id, const Passage& passage, const SketchLook& look) {
+void drawPassage(const Ui& ui, int id, const Passage& passage, const SketchLook& look,
+                 std::vector<float>* heights) {
     ImGui::PushID(id);
-    drawRich(ui, passage.title, lookOf(ui, LineRole::Heading));
+    whereSeen(heights, 0, [&] { drawRich(ui, passage.title, lookOf(ui, LineRole::Heading)); });
     int part = 0;
     for (const auto& it : passage.parts) {
-        std::visit(Draw{ui, look, part++}, it);
+        whereSeen(heights, static_cast<std::size_t>(part) + 1, [&] {
+            std::visit(Draw{ui, look, part}, it);
+        });
+        ++part;
     }
     ImGui::PopID();
 }

@@ -5,9 +5,13 @@
 #include "ui/sketch_view.hpp"
 #include "ui/theme.hpp"
 
+#include <vector>
+
 namespace gusset {
 
 // At the cursor, as wide as the column. `id` tells its drawings from those of other passages.
-void drawPassage(const Ui&, int id, const Passage&, const SketchLook& = {});
+// With `heights` only what of it is in sight is laid out.
+void drawPassage(const Ui&, int id, const Passage&, const SketchLook& = {},
+                 std::vector<float>* heights = nullptr);
 
 } // namespace gusset

@@ -23,9 +23,15 @@ std::string aboutLength(std::size_t length) {
     return size + ", too long for most messengers: send a file.";
 }
 
-void link(PanelContext& context) {
+void noLink(PanelContext& context) {
+    smallPrint(context.ui, context.derived.linkFault);
+    if (button(context.ui, "Save as a file##instead", {.primary = true, .full = true})) {
+        context.requests.saveFile = true;
+    }
+}
+
+void sendingLink(PanelContext& context) {
     const Ui& ui = context.ui;
-    sectionHeading(ui, "This truss as a link");
     if (button(ui, "Copy link##share", {.icon = Icon::Share, .primary = true, .full = true})) {
         context.requests.copyLink = true;
     }
@@ -35,6 +41,16 @@ void link(PanelContext& context) {
     }
     smallPrint(ui, aboutLength(context.derived.link.size()));
     linkCode(context);
+}
+
+void link(PanelContext& context) {
+    const Ui& ui = context.ui;
+    sectionHeading(ui, "This truss as a link");
+    if (context.derived.link.empty()) {
+        noLink(context);
+    } else {
+        sendingLink(context);
+    }
     gap(ui, 4);
     FieldLook look;
     look.key = kOpenKey;

@@ -71,6 +71,10 @@ float drawingsHeight(const Ui& ui, const Passage& passage, const SketchLook& loo
     return height;
 }
 
+// Of a passage that was never laid out, CSS px: wrong is mended as soon as it was.
+constexpr double kUsualPassage = 150;
+constexpr int kLaidOutAhead = 40; // passages out of sight, in one frame
+
 // One step; the one that is looked at has a mark in the margin. Pressing it makes it that one.
 void stepLines(PanelContext& context, int index, bool current, const SketchLook& look) {
     const Ui& ui = context.ui;
@@ -82,7 +86,9 @@ void stepLines(PanelContext& context, int index, bool current, const SketchLook&
     list.ChannelsSetCurrent(1);
     ImGui::Indent(ui.px(kStepIndent));
     gap(ui, 4);
-    drawPassage(ui, index, context.derived.working.passages[static_cast<std::size_t>(index)], look);
+    const auto at = static_cast<std::size_t>(index);
+    drawPassage(ui, index, context.derived.working.passages[at], look,
+                &context.heights.passages[at].pieces);
     gap(ui, 8);
     ImGui::Unindent(ui.px(kStepIndent));
     const ImVec2 end = ImGui::GetCursorScreenPos();
@@ -103,8 +109,57 @@ void stepLines(PanelContext& context, int index, bool current, const SketchLook&
     ImGui::PopID();
 }
 
-// When another step is looked at it is brought into view, once.
-void follow(const Ui& ui, int step, float top) {
+// A step that is out of sight keeps its room, and can be reached by the keyboard all the same.
+void stepRoom(PanelContext& context, int index, float height) {
+    ImGui::PushID(index);
+    if (ImGui::InvisibleButton("step", {ImGui::GetContentRegionAvail().x, height})) {
+        setStep(context, index);
+    }
+    ImGui::PopID();
+}
+
+// Steps one below the other, laid out where they are in sight. Out of sight some are laid out in
+// each frame ahead of time; what that changes of the room above moves the paper along.
+struct Column {
+    PanelContext& context;
+    const SketchLook& look;
+    int ahead = kLaidOutAhead;
+    float above = 0; // device px by which the room above what is seen was guessed too small
+    float all = 0;   // likewise, of all
+
+    void step(int index, bool current) {
+        PassageHeights& heights = context.heights.passages[static_cast<std::size_t>(index)];
+        const bool known = heights.whole > 0;
+        const float room = known ? heights.whole : context.ui.px(kUsualPassage);
+        const bool hidden = isOutOfSight(room) && (known || !current);
+        if (hidden && (known || ahead == 0)) {
+            context.requests.drawAgain = context.requests.drawAgain || !known;
+            stepRoom(context, index, room);
+            return;
+        }
+        const ImVec2 top = ImGui::GetCursorScreenPos();
+        const bool isAbove = top.y < ImGui::GetWindowPos().y;
+        stepLines(context, index, current, look);
+        heights.whole = ImGui::GetCursorScreenPos().y - top.y;
+        if (hidden) { // keeps the room it had, for this frame
+            --ahead;
+            context.requests.drawAgain = true;
+            ImGui::SetCursorScreenPos({top.x, top.y + room});
+            all += heights.whole - room;
+            above += isAbove ? heights.whole - room : 0;
+        }
+    }
+    void end() const {
+        if (all != 0) {
+            ImGui::SetCursorPosY(ImGui::GetCursorPosY() + all);
+            scrollOn(above);
+        }
+    }
+};
+
+// When another step is looked at it is brought into view, once. `moves`: device px by which it will
+// have moved down in the next frame.
+void follow(const Ui& ui, int step, float top, float moves) {
     ImGuiStorage& memory = *ImGui::GetStateStorage();
     const ImGuiID slot = ImGui::GetID("step followed");
     if (memory.GetInt(slot, -1) == step) {
@@ -115,9 +170,9 @@ void follow(const Ui& ui, int step, float top) {
     const float windowTop = ImGui::GetWindowPos().y;
     const float height = ImGui::GetWindowHeight();
     if (top < windowTop || bottom - top > height) {
-        ImGui::SetScrollFromPosY(top - windowTop - ui.px(4), 0);
+        ImGui::SetScrollFromPosY(top - windowTop - ui.px(4) + moves, 0);
     } else if (bottom > windowTop + height) {
-        ImGui::SetScrollFromPosY(bottom - windowTop + ui.px(8), 1);
+        ImGui::SetScrollFromPosY(bottom - windowTop + ui.px(8) + moves, 1);
     }
 }
 
@@ -223,6 +278,17 @@ Span shownSpan(const PanelContext& context, int step, int count) {
     return {alone ? drawnFrom(context.derived.working, step) : 0, step + 1};
 }
 
+// `height`: of all that is shown.
+void keepWordsHeight(PanelContext& context, const Span& span, const SketchLook& look,
+                     float height) {
+    const float room = ImGui::GetContentRegionAvail().x - context.ui.px(kStepIndent);
+    for (int i = span.begin; i < span.end; ++i) {
+        const Passage& passage = context.derived.working.passages[static_cast<std::size_t>(i)];
+        height -= drawingsHeight(context.ui, passage, look, room);
+    }
+    ImGui::GetStateStorage()->SetFloat(ImGui::GetID(kWordsHeight), height);
+}
+
 // A finger drawn across the paper leafs on, or back.
 void leafByFinger(PanelContext& context, int step, int count) {
     const int to = step + leafedByFinger(context.ui);
@@ -240,22 +306,26 @@ void passages(PanelContext& context, int step, int count) {
     const Span span = shownSpan(context, step, count);
     const SketchLook look = sketchLook(context);
     const float begin = ImGui::GetCursorPosY();
-    const float room = ImGui::GetContentRegionAvail().x - ui.px(kStepIndent);
-    float drawings = 0;
+    const float room = ImGui::GetContentRegionAvail().x;
+    prepare(context.heights,
+            {context.derived.working.serial, room, ui.fonts.body->FontSize,
+             static_cast<float>(look.tallest)},
+            static_cast<std::size_t>(count));
+    Column column{context, look};
     ImGui::PushStyleVar(ImGuiStyleVar_ItemSpacing, {0, 0});
     for (int i = span.begin; i < span.end; ++i) {
         const float top = ImGui::GetCursorScreenPos().y;
-        stepLines(context, i, i == step, look);
+        column.step(i, i == step);
         if (i == step) {
-            follow(ui, step, top);
+            follow(ui, step, top, column.all);
         }
-        drawings += drawingsHeight(
-            ui, context.derived.working.passages[static_cast<std::size_t>(i)], look, room);
     }
+    column.end();
     ImGui::PopStyleVar();
     gap(ui, 16);
-    ImGui::GetStateStorage()->SetFloat(ImGui::GetID(kWordsHeight),
-                                       ImGui::GetCursorPosY() - begin - drawings);
+    if (context.state.view.presenting) {
+        keepWordsHeight(context, span, look, ImGui::GetCursorPosY() - begin);
+    }
     endScroll();
 }
 
@@ -268,6 +338,10 @@ void workingTab(PanelContext& context) {
         return;
     }
     pageOptions(context, page);
+    if (!isShown(context.state, context.derived.working)) {
+        progressOf(context, context.derived.jobs.working);
+        return;
+    }
     const int step = shownStep(context.state, context.derived);
     if (step < 0) {
         nothingToShow(context);

@@ -78,6 +78,7 @@ void openFile();
 void showRecent();                           // the boards kept in this browser, to choose from
 void openExample(std::string_view fileName); // of examples/, beside the page
 void setAddress(std::string_view fragment);  // without a new entry in the browser's history
+void addressIsBehind();                      // what is on the board, or looked at, is another
 [[nodiscard]] bool storeWork(std::string_view text); // local, at once; false: refused or full
 
 // Words in the system's typefaces, for letters that ours lack.

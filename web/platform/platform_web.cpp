@@ -120,6 +120,7 @@ EM_JS(void, pageOpenFile, (), { Module['page'].openFile(); });
 EM_JS(void, pageShowRecent, (), { Module['page'].showRecent(); });
 EM_JS(void, pageOpenExample, (const char* name, int length), { Module['page'].openExample(UTF8ToString(name, length)); });
 EM_JS(void, pageSetAddress, (const char* fragment, int length), { Module['page'].setAddress(UTF8ToString(fragment, length)); });
+EM_JS(void, pageAddressIsBehind, (), { Module['page'].addressIsBehind(); });
 EM_JS(int, pageStoreWork, (const char* text, int length), { return Module['page'].storeWork(UTF8ToString(text, length)) ? 1 : 0; });
 EM_JS(void, pageSetTwin, (const char* html, int length, const char* summary, int summaryLength), {
     Module['page'].setTwin(UTF8ToString(html, length), UTF8ToString(summary, summaryLength));
@@ -180,6 +181,7 @@ void openFile() { pageOpenFile(); }
 void showRecent() { pageShowRecent(); }
 void openExample(std::string_view fileName) { pageOpenExample(fileName.data(), sizeOf(fileName)); }
 void setAddress(std::string_view fragment) { pageSetAddress(fragment.data(), sizeOf(fragment)); }
+void addressIsBehind() { pageAddressIsBehind(); }
 
 bool storeWork(std::string_view text) { return pageStoreWork(text.data(), sizeOf(text)) != 0; }
 

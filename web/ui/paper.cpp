@@ -79,6 +79,23 @@ void smallPrint(const Ui& ui, std::string_view words) {
     text(ui, *ui.fonts.small, words, ui.palette->muted);
 }
 
+void progressLine(const Ui& ui, std::string_view says, double share) {
+    const float height = ui.px(8);
+    gap(ui, 4);
+    paragraph(ui, says);
+    gap(ui, 4);
+    const ImVec2 low = ImGui::GetCursorScreenPos();
+    const float width = std::min(ImGui::GetContentRegionAvail().x, ui.px(320));
+    const ImVec2 high{low.x + width, low.y + height};
+    ImDrawList& list = *ImGui::GetWindowDrawList();
+    list.AddRectFilled(low, high, packed(ui.palette->accentWash), ui.px(2));
+    list.AddRectFilled(low, {low.x + static_cast<float>(share) * width, high.y},
+                       packed(ui.palette->accent), ui.px(2));
+    list.AddRect(low, high, packed(ui.palette->accent), ui.px(2), 0, ui.px(1));
+    ImGui::Dummy({width, height});
+    gap(ui, 8);
+}
+
 void beginSheet(const Ui& ui, const char* id, const Rect& place, const SheetLook& look) {
     ImGui::SetNextWindowPos({ui.px(place.at.x), ui.px(place.at.y)});
     ImGui::SetNextWindowSize({ui.px(place.size.x), ui.px(place.size.y)});

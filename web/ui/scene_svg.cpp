@@ -1,6 +1,7 @@
 #include "ui/scene_svg.hpp"
 
 #include "report/svg_text.hpp"
+#include "report/trust_text.hpp"
 
 #include <algorithm>
 #include <array>
@@ -222,6 +223,10 @@ std::string pictureNote(const AppState& state, const Derived& derived) {
     for (std::size_t i = 1;
          showsUse(state) && isOf(derived.checks, state) && i + 1 < caution.size(); ++i) {
         note += caution[i];
+    }
+    for (const std::string& warning :
+         trustSentences(*state.book, state.truss, derived.solution)) {
+        note += (note.empty() ? "" : " ") + warning;
     }
     return note;
 }

@@ -49,6 +49,8 @@ void sectionHeading(const Ui&, std::string_view text);
 void paragraph(const Ui&, std::string_view text, Ink ink = Ink::Plain);
 void besideButtons(const Ui&, std::string_view text); // small, in the middle of their height
 void smallPrint(const Ui&, std::string_view text);
+// How far a long calculation is: in words, and by a bar under them. `share`: done, of 1.
+void progressLine(const Ui&, std::string_view says, double share);
 
 // A window of the page at a place in CSS px, without any of ImGui's own frames. Pair with endSheet.
 struct SheetLook {

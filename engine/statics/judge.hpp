@@ -1,0 +1,27 @@
+#pragma once
+// How far the forces and displacements of an equilibrium solution can be trusted; see
+// statics/trust, and stiffness_judge for stiffness solutions.
+
+#include "statics/equilibrium.hpp"
+#include "statics/trust.hpp"
+
+namespace gusset {
+
+// By how much rounding of the coordinates, and of what is computed from them, may change what a bar
+// with this force exerts on its joints. N, by components.
+[[nodiscard]] Vec2 roundingOf(const Structure&, const Bar&, double force);
+
+// A load of 1 at the joint changes the force that is judged by as much as `weight`, by components:
+// kept if it is the largest so far.
+void noteWeight(Trust&, int joint, Vec2 weight);
+
+// Of forces that `balance` found.
+[[nodiscard]] Trust judgeForces(const Structure&, const Equilibrium&,
+                                const std::vector<Vec2>& loads, const EquilibriumForces&);
+
+// Bound of the error of any displacement over the largest, given that of the forces over theirs.
+[[nodiscard]] double judgeDisplacements(const Structure&, const Equilibrium&,
+                                        const EquilibriumForces&, double forceError,
+                                        const std::vector<Vec2>& displacements);
+
+} // namespace gusset

@@ -1,0 +1,32 @@
+#pragma once
+// How far numbers can be trusted. Bounds of the error by rounding, in the manner of M. Arioli,
+// J. W. Demmel, I. S. Duff, Solving sparse linear systems with sparse backward error, SIAM J.
+// Matrix Anal. Appl. 10 (1989) 165–190: ‖ |A⁻¹|·(|residual| + what rounding may have changed) ‖,
+// estimated by a few solves (statics/norm_estimate). What rounding changes is counted entry by
+// entry, so that forces are not called doubtful because members differ in stiffness, where they are
+// not.
+
+#include "core/ids.hpp"
+
+namespace gusset {
+
+struct Trust {
+    double condition = 0; // how many times a relative change in the last place of what is given
+                          // (loads, coordinates, stiffnesses) comes back in the forces
+    double error = 0;     // bound of the error of any force or reaction over the largest
+    double displacementError = 0; // of any displacement over the largest; 0 where not judged
+    // The largest force that a load of 1 at one joint was found to cause, where, and in which
+    // member (not valid: in a reaction).
+    double amplification = 0;
+    JointId joint;
+    MemberId member;
+    bool wide = false; // solved with 106 bits
+};
+
+// Significant figures that the largest number keeps when any may be this far off it: 0 … 15.
+[[nodiscard]] int figuresOf(double error);
+
+// Whether small changes of the shape of the truss change its forces without bounds.
+[[nodiscard]] bool isCloseToMechanism(const Trust&);
+
+} // namespace gusset

@@ -1,0 +1,71 @@
+// The work once more, in IndexedDB. Local storage takes it at once, and the browser carries that to the disk
+// seconds later: whoever kills the whole browser, or has no power any more, loses them. What stands here is
+// on its way to the disk by the time that the write is done ('strict'), which takes some milliseconds.
+const store = 'work'; // place → the text with its number, as in local storage
+const patience = 1000; // ms: then the page starts without it
+
+function done(request) {
+    return new Promise((resolve, reject) => {
+        request.onsuccess = () => resolve(request.result);
+        request.onerror = () => reject(request.error);
+    });
+}
+
+function openDatabase() {
+    const request = indexedDB.open('gusset', 1);
+    request.onupgradeneeded = () => request.result.createObjectStore(store);
+    return done(request);
+}
+
+let database = null; // a promise
+
+async function transaction(mode) {
+    database ??= openDatabase();
+    return (await database).transaction(store, mode, { durability: 'strict' });
+}
+
+async function readAll() {
+    const texts = (await transaction('readonly')).objectStore(store);
+    const [names, values] = await Promise.all([done(texts.getAllKeys()), done(texts.getAll())]);
+    return new Map(names.map((name, i) => [name, values[i]]));
+}
+
+// Begun when the page is loaded, and ready by the time that the program is. Resolves to a map, empty where the
+// browser has no such storage.
+const begun = readAll().catch(() => new Map());
+
+export function onDisk() {
+    const late = new Promise((resolve) => setTimeout(() => resolve(new Map()), patience));
+    return Promise.race([begun, late]);
+}
+
+const waiting = new Map(); // place → text, or null to forget it
+let writing = null; // a promise
+
+async function writeAll() {
+    while (waiting.size > 0) {
+        const now = [...waiting];
+        waiting.clear();
+        const change = await transaction('readwrite');
+        const texts = change.objectStore(store);
+        now.forEach(([name, text]) => (text === null ? texts.delete(name) : texts.put(text, name)));
+        await new Promise((resolve, reject) => {
+            change.oncomplete = resolve;
+            change.onabort = () => reject(change.error);
+        });
+    }
+}
+
+// One write at a time: what comes meanwhile goes together with the next.
+function change(name, text) {
+    waiting.set(name, text);
+    writing ??= writeAll().catch(() => {}).finally(() => { writing = null; });
+}
+
+export const putOnDisk = change;
+export const forgetOnDisk = (name) => change(name, null);
+
+// Resolves when all that was given so far is there.
+export async function reachedDisk() {
+    await writing;
+}

@@ -1,0 +1,57 @@
+// What stands over the board after the program has failed and was started again: what happened, and the board
+// that it happened on, as a file and as a link. Made of what the scripts have, without the program.
+import { copyText, saveContent } from './files.js';
+
+const longestLink = 65536; // characters: engine/exchange/link.hpp reads no more
+const begins = 'Gusset made a mistake and stopped. It has started again, ';
+const words = {
+    stored: `${begins}and the board is as it was kept last: at most the step in hand is lost.`,
+    undone: `${begins}and stopped on the same board. So this is the board before its last step: Redo brings it back.`,
+    before: `${begins}and stopped on the board that was opened. So this is the one before it.`,
+    empty: `${begins}and stopped on the same board. So an empty one is here; the other is kept under Recent boards.`,
+};
+
+const isJson = (board) => /^\s*\{/.test(board);
+
+// Of a board as JSON, or as the link that it was opened by; null where it is too long.
+function linkOf(board) {
+    const fragment = isJson(board) ? `j=${encodeURIComponent(board)}` : board.slice(board.indexOf('#') + 1);
+    return board !== '' && fragment.length <= longestLink ? `${location.href.split('#')[0]}#${fragment}` : null;
+}
+
+export function createFailure() {
+    const bar = document.getElementById('failure');
+    const says = document.getElementById('failure-text');
+    const save = document.getElementById('failure-save');
+    const copy = document.getElementById('failure-copy');
+    const again = document.getElementById('failure-again');
+    let board = '';
+
+    save.addEventListener('click', () => saveContent('board.json', board));
+    copy.addEventListener('click', async () => {
+        if (await copyText(linkOf(board))) {
+            copy.textContent = 'Link copied';
+        }
+    });
+    again.addEventListener('click', () => location.reload());
+    document.getElementById('failure-close').addEventListener('click', () => {
+        bar.hidden = true;
+        document.getElementById('board').focus(); // where keys are heard
+    });
+
+    function show(text, canReload, failedOn) {
+        board = failedOn;
+        save.hidden = !isJson(board);
+        copy.hidden = linkOf(board) === null;
+        copy.textContent = 'Copy its link';
+        again.hidden = !canReload;
+        bar.hidden = false;
+        says.textContent = text; // last: then it is read out
+    }
+
+    return {
+        cameBack: (how, failedOn) => show(words[how], false, failedOn),
+        staysAway: (reason, failedOn) => show(`Gusset made a mistake and stopped, and can not start again (${reason}). ` +
+            'What was kept of the board is safe: load the page again.', true, failedOn),
+    };
+}

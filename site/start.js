@@ -1,0 +1,82 @@
+// What the page does when it does not start: a script is missing or damaged, or of another version than the
+// rest. It says so, drops what the browser keeps of the page, fetches all of it afresh and starts again: once,
+// then it only says so. A script of its own, and no module, so that it runs whatever became of the others.
+(() => {
+    const mark = 'gusset.afresh'; // in the tab's own storage, from the first failure to the next good start
+    let isOver = false;
+
+    async function say(text, offersAgain) {
+        if (document.readyState === 'loading') {
+            await new Promise((resolve) => addEventListener('DOMContentLoaded', resolve));
+        }
+        const status = document.getElementById('status');
+        status.textContent = text;
+        status.hidden = false;
+        if (offersAgain) {
+            const button = document.createElement('button');
+            button.textContent = 'Try again';
+            button.addEventListener('click', () => location.reload());
+            status.append(document.createElement('br'), button);
+        }
+    }
+
+    function isFirstTime() {
+        try {
+            const isFirst = sessionStorage.getItem(mark) === null;
+            sessionStorage.setItem(mark, '1');
+            return isFirst && sessionStorage.getItem(mark) === '1';
+        } catch {
+            return false; // nothing would tell the second time from the first
+        }
+    }
+
+    // False where the server does not have all of it now: then what is kept here is left alone.
+    async function fetchAfresh() {
+        const files = performance.getEntriesByType('resource').map(({ name }) => name)
+            .filter((name) => name.startsWith(location.origin));
+        const fetched = [location.href, ...files].map((name) => fetch(name, { cache: 'reload' }));
+        if (!(await Promise.all(fetched)).every(({ ok }) => ok)) {
+            return false;
+        }
+        const registrations = await navigator.serviceWorker?.getRegistrations() ?? [];
+        const names = await globalThis.caches?.keys() ?? [];
+        await Promise.all([
+            ...registrations.filter(({ scope }) => location.href.startsWith(scope)).map((one) => one.unregister()),
+            ...names.filter((name) => name.startsWith('gusset ')).map((name) => caches.delete(name)),
+        ]);
+        return true;
+    }
+
+    async function failed(reason) {
+        if (isOver) {
+            return;
+        }
+        isOver = true;
+        const isFirst = isFirstTime();
+        const what = `Gusset did not start (${reason}).`;
+        await say(`${what} It is fetched afresh …`, false);
+        const isFresh = await fetchAfresh().catch(() => false);
+        if (isFresh && isFirst) {
+            location.reload();
+        } else {
+            say(`${what} ${isFresh ? 'It was fetched afresh, and that did not help: the server may be in the ' +
+                'middle of an update.' : 'It could not be fetched afresh: the server lacks a part of it, or there ' +
+                'is no network.'} Your boards are still in this browser. Try again in a while.`, true);
+        }
+    }
+
+    addEventListener('error', ({ message }) => failed(message ?? 'one of its files is missing or damaged'), true);
+    addEventListener('unhandledrejection', ({ reason }) => failed(reason?.message ?? reason));
+
+    globalThis.gussetStart = {
+        failed,
+        succeeded() {
+            isOver = true;
+            try {
+                sessionStorage.removeItem(mark);
+            } catch {
+                // then it was never there
+            }
+        },
+    };
+})();

@@ -1,0 +1,217 @@
+// One cell of the table of growth: growth_bench FAMILY COMMAND MEMBERS prints the number of members
+// and the shortest processor time in milliseconds that the command takes on the family's truss of
+// about that size; without arguments it prints the names of all families, then of all commands. The
+// table is put together by growth_bench.mjs, which ends what takes too long.
+
+#include "bench/shortest.hpp"
+#include "design/member_checks.hpp"
+#include "exchange/json.hpp"
+#include "exchange/link.hpp"
+#include "hand/explain.hpp"
+#include "hand/force_polygon.hpp"
+#include "hand/influence_by_hand.hpp"
+#include "hand/sections.hpp"
+#include "model/validate.hpp"
+#include "report/check_text.hpp"
+#include "report/force_polygon_sketch.hpp"
+#include "report/results_text.hpp"
+#include "report/sketch_svg.hpp"
+#include "report/solution_text.hpp"
+#include "report/working_text.hpp"
+#include "statics/exact.hpp"
+#include "statics/influence_report.hpp"
+#include "statics/load_paths.hpp"
+#include "support/family_truss.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cstdio>
+#include <cstdlib>
+#include <string>
+#include <string_view>
+
+using namespace gusset;
+using support::Family;
+
+namespace {
+
+// What a command is given; all of it is made before the time runs.
+struct Given {
+    Truss truss;
+    Truss manyCases; // a case for each load, and as many combinations of all cases
+    Solution solution;
+    std::vector<JointId> path;
+    MovingLoad train;
+    Working working;
+    std::string json;
+};
+
+MemberId middleMember(const Given& given) {
+    return {static_cast<int>(given.truss.members.size() / 2)};
+}
+
+Effect middleEffect(const Given& given) {
+    Effect effect;
+    effect.member = middleMember(given);
+    return effect;
+}
+
+Truss withManyCases(Truss truss) {
+    std::vector<std::pair<std::string, double>> factors;
+    for (std::size_t i = 0; i < truss.loads.size(); ++i) {
+        truss.loads[i].caseId = "case " + std::to_string(i);
+        factors.push_back({truss.loads[i].caseId, 1 + 0.01 * static_cast<double>(i % 50)});
+    }
+    for (std::size_t i = 0; i < truss.loads.size(); ++i) {
+        factors[i].second = -1;
+        truss.combinations.push_back({"all but " + std::to_string(i), factors, {}});
+    }
+    return truss;
+}
+
+Given givenFor(const Truss& truss) {
+    Given given{truss, withManyCases(truss), solve(truss), lowestPath(truss), {}, {}, {}};
+    given.train.id = "train";
+    given.train.path = given.path;
+    for (int i = 0; i < 4; ++i) {
+        given.train.axles.push_back({1.5 * i, -50, {}});
+    }
+    given.train.uniform = MovingUniform{-5, 10, {}};
+    given.json = writeModel(truss);
+    return given;
+}
+
+// Each gives back whether it came to an end with an answer.
+using Run = bool (*)(const Given&);
+struct Measured {
+    std::string_view name;
+    Run run;
+    bool needsWorking = false;
+};
+
+bool runSections(const Given& given) {
+    std::size_t found = 0;
+    for (std::size_t i = 0; i < given.truss.members.size(); ++i) {
+        found += workSection(given.truss, {}, given.solution, {static_cast<int>(i)}).steps.size();
+    }
+    return found > 0;
+}
+
+bool runWorst(const Given& given) {
+    const auto choices = envelopeChoices(given.manyCases);
+    const auto envelope = envelopeOf(given.manyCases, choices);
+    return envelope &&
+           !checksText(englishPhrases(), given.manyCases,
+                       checkMembers(given.manyCases, envelope.value(), choices), {choices, true})
+                .empty();
+}
+
+bool runInfluence(const Given& given) {
+    const auto analysis = analysePath(given.truss, given.path);
+    return analysis && !membersUnder(given.truss, analysis.value(), given.train).empty();
+}
+
+bool runSvg(const Given& given) {
+    const ForcePolygon polygon = forcePolygon(given.truss, {}, given.solution);
+    if (polygon.refusal != PolygonRefusal::None) {
+        return true;
+    }
+    const Notation notation = notationOf(englishPhrases(), given.truss, given.working);
+    return !svgOf(spacesSketch(notation, polygon)).empty() &&
+           !svgOf(polygonDrawing(englishPhrases(), given.truss, polygon, {}).sketch).empty();
+}
+
+constexpr std::array kMeasured{
+    Measured{"read", [](const Given& given) { return static_cast<bool>(readModel(given.json)); }},
+    Measured{"validate", [](const Given& given) { return validate(given.truss).errors.empty(); }},
+    Measured{"link",
+             [](const Given& given) { // a large truss does not fit into a link, and is told so
+                 const auto reading = readLink(writeLink(given.truss));
+                 return reading || !reading.issues().empty();
+             }},
+    Measured{"solve", [](const Given& given) { return solve(given.truss).solved; }},
+    Measured{"check",
+             [](const Given& given) {
+                 return !verdict(englishPhrases(), given.truss, solve(given.truss)).empty();
+             }},
+    Measured{"exact",
+             [](const Given& given) { // beyond its bounds it says why not
+                 const ExactSolution exact = solveExactly(given.truss);
+                 return exact.solved || exact.forces.empty();
+             }},
+    Measured{"envelope",
+             [](const Given& given) {
+                 return static_cast<bool>(
+                     envelopeOf(given.manyCases, envelopeChoices(given.manyCases)));
+             }},
+    Measured{"worst", runWorst},
+    Measured{"influence", runInfluence},
+    Measured{"ordinates",
+             [](const Given& given) {
+                 return given.path.empty() ||
+                        !influenceByHand(given.truss, given.path, middleEffect(given)).path.empty();
+             }},
+    Measured{
+        "working",
+        [](const Given& given) { return !workOut(given.truss, {}, given.solution).steps.empty(); }},
+    Measured{"text",
+             [](const Given& given) {
+                 return !workingText(englishPhrases(), given.truss, given.working).empty();
+             },
+             true},
+    Measured{"explain",
+             [](const Given& given) {
+                 const Symbol force{.kind = SymbolKind::MemberForce, .member = middleMember(given)};
+                 return !explain(given.truss, {}, given.solution, force).steps.empty();
+             }},
+    Measured{"sections", runSections},
+    Measured{"polygon",
+             [](const Given& given) {
+                 const ForcePolygon polygon = forcePolygon(given.truss, {}, given.solution);
+                 return polygon.refusal != PolygonRefusal::None || !polygon.lines.empty();
+             }},
+    Measured{"svg", runSvg, true},
+};
+
+int listAll() {
+    for (const Family family : support::kFamilies) {
+        std::printf("%s ", std::string(nameOf(family)).c_str());
+    }
+    std::printf("\n");
+    for (const Measured& measured : kMeasured) {
+        std::printf("%s ", std::string(measured.name).c_str());
+    }
+    std::printf("\n");
+    return 0;
+}
+
+} // namespace
+
+int main(int count, char** arguments) {
+    if (count != 4) {
+        return listAll();
+    }
+    const std::string_view family = arguments[1];
+    const std::string_view command = arguments[2];
+    const auto which = std::find_if(support::kFamilies.begin(), support::kFamilies.end(),
+                                    [&](Family one) { return nameOf(one) == family; });
+    const auto measured = std::find_if(kMeasured.begin(), kMeasured.end(),
+                                       [&](const Measured& one) { return one.name == command; });
+    const int members = std::atoi(arguments[3]);
+    if (which == support::kFamilies.end() || measured == kMeasured.end() || members < 30) {
+        std::fprintf(stderr, "There is no such cell.\n");
+        return 1;
+    }
+    Given given = givenFor(support::withOneSection(support::familyTruss(*which, members)));
+    if (measured->needsWorking) {
+        given.working = workOut(given.truss, {}, given.solution);
+    }
+    bool answered = true;
+    const double micro = bench::shortest<bench::ProcessorClock>(
+        [&] { answered &= measured->run(given); }, {.leastRuns = 1, .leastMilliseconds = 20});
+    if (!answered) {
+        std::fprintf(stderr, "%s %s: no answer\n", arguments[1], arguments[2]);
+        return 1;
+    }
+    std::printf("%zu %.4f\n", given.truss.members.size(), micro / 1000);
+}

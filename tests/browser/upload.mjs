@@ -1,0 +1,59 @@
+// A server in the middle of an upload: each file comes from the folder, changed or refused as the test says.
+import { execFileSync } from 'node:child_process';
+import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { createServer } from 'node:http';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { root } from './support.mjs';
+
+const types = {
+    '.css': 'text/css', '.html': 'text/html', '.js': 'text/javascript', '.json': 'application/json',
+    '.png': 'image/png', '.svg': 'image/svg+xml', '.wasm': 'application/wasm',
+    '.webmanifest': 'application/manifest+json',
+};
+
+// A copy of the site with some files edited, { name: (text) => text }, and its service worker made anew, as
+// the build makes it.
+export function siteWith(edits = {}) {
+    const folder = mkdtempSync(path.join(tmpdir(), 'gusset-site-'));
+    cpSync(path.join(root, 'build/site'), folder, { recursive: true });
+    for (const [name, edit] of Object.entries(edits)) {
+        const file = path.join(folder, name);
+        writeFileSync(file, edit(readFileSync(file, 'utf8')));
+    }
+    execFileSync('cmake', ['-D', `FOLDER=${folder}`, '-D', `TEMPLATE=${path.join(root, 'site/sw.js.in')}`,
+        '-D', `OUTPUT=${path.join(folder, 'sw.js')}`, '-P', path.join(root, 'site/cmake/precache.cmake')]);
+    return { folder, remove: () => rmSync(folder, { recursive: true }) };
+}
+
+// Resolves to { address, serve, served, stop }. `serve(answer)`: from now on `answer(name)` gives back the
+// folder that a file comes from, its bytes, or a status. `served.loads` counts how often the page itself was asked for.
+export async function openServer(first) {
+    let answer = first;
+    const served = { loads: 0 };
+    const server = createServer((request, response) => {
+        const asked = new URL(request.url, 'http://localhost').pathname.slice(1);
+        const name = asked === '' || asked.endsWith('/') ? `${asked}index.html` : asked;
+        served.loads += asked === '' ? 1 : 0;
+        let what = answer(name);
+        try {
+            what = typeof what === 'string' ? readFileSync(path.join(what, name)) : what;
+        } catch {
+            what = 404;
+        }
+        response.writeHead(typeof what === 'number' ? what : 200, {
+            'Content-Type': types[path.extname(name)] ?? 'text/plain', 'Cache-Control': 'no-cache',
+        });
+        response.end(typeof what === 'number' ? '' : what);
+    });
+    await new Promise((resolve) => server.listen(0, '127.0.0.1', resolve));
+    return {
+        address: `http://localhost:${server.address().port}/`,
+        serve: (next) => { answer = next; },
+        served,
+        stop: () => {
+            server.closeAllConnections();
+            server.close();
+        },
+    };
+}
