@@ -385,13 +385,13 @@ TEST_CASE("Content that no Gusset wrote makes a message, whatever its shape") {
 
 TEST_CASE("Links of every earlier version open for ever") {
     // Each line: the name of a model file beside the list, and a link that was once made of it.
-    const std::string corpus = support::repositoryFile("tests/data/links/links.txt");
+    const std::string corpus = support::repositoryFile("tests/data/formats/links/links.txt");
     int count = 0;
     for (std::size_t start = 0; start < corpus.size();) {
         const std::size_t end = corpus.find('\n', start);
         const std::string line = corpus.substr(start, end - start);
         const std::size_t space = line.find(' ');
-        const std::string file = "tests/data/links/" + line.substr(0, space) + ".json";
+        const std::string file = "tests/data/formats/links/" + line.substr(0, space) + ".json";
         const Truss truss = readModel(support::repositoryFile(file)).value().truss;
         CHECK(opens(line.substr(space + 1), truss));
         start = end + 1;
