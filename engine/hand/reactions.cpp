@@ -81,15 +81,18 @@ void writeWholeBody(Sheet& sheet) {
 
 namespace {
 
-bool isOpen(const Sheet& sheet) {
-    return std::any_of(sheet.reactions.begin(), sheet.reactions.end(),
-                       [](const auto& reaction) { return !reaction.has_value(); });
+std::size_t countOpen(const Sheet& sheet) {
+    return static_cast<std::size_t>(
+        std::count_if(sheet.reactions.begin(), sheet.reactions.end(),
+                      [](const auto& reaction) { return !reaction.has_value(); }));
 }
 
 } // namespace
 
 void writeReactions(Sheet& sheet) {
-    while (isOpen(sheet)) {
+    // Where the whole gave nothing, it gives nothing until another reaction is known.
+    for (std::size_t open = countOpen(sheet); open > 0 && open != sheet.openReactions;
+         open = countOpen(sheet)) {
         const Body body = wholeBody(sheet);
         const bool first = body.unknowns.size() == sheet.structure.restraints.size();
         const auto choice = isolateAny(sheet, body, first ? Preference::Moments : Preference::Sums);
@@ -99,6 +102,7 @@ void writeReactions(Sheet& sheet) {
             if (sheet.structure.restraints.size() <= 3) {
                 writeTogether(sheet, body);
             }
+            sheet.openReactions = countOpen(sheet);
             return;
         }
     }
@@ -106,7 +110,7 @@ void writeReactions(Sheet& sheet) {
 
 void writeAllReactions(Sheet& sheet) {
     writeReactions(sheet);
-    while (isOpen(sheet) && writeHingedReaction(sheet)) {
+    while (countOpen(sheet) > 0 && writeHingedReaction(sheet)) {
         writeReactions(sheet);
     }
 }

@@ -1,7 +1,6 @@
 // Truss, loads and reactions that are mirror images about an upright line: one half is worked, the
 // other half is written down by symmetry.
 
-#include "core/tolerance.hpp"
 #include "hand/stages.hpp"
 
 #include <algorithm>
@@ -15,14 +14,12 @@ Vec2 mirrored(Vec2 direction) { return {-direction.x, direction.y}; }
 // What acts on a joint from outside: its load and its reactions, as far as they are known.
 std::optional<Vec2> outsideForce(const Sheet& sheet, JointId joint) {
     Vec2 sum = sheet.loads[joint.at()];
-    for (std::size_t i = 0; i < sheet.structure.restraints.size(); ++i) {
-        const Restraint& restraint = sheet.structure.restraints[i];
-        if (restraint.joint == joint) {
-            if (!sheet.reactions[i]) {
-                return std::nullopt;
-            }
-            sum = sum + *sheet.reactions[i] * restraint.along;
+    for (const int index : sheet.restraintsOf[joint.at()]) {
+        const auto i = static_cast<std::size_t>(index);
+        if (!sheet.reactions[i]) {
+            return std::nullopt;
         }
+        sum = sum + *sheet.reactions[i] * sheet.structure.restraints[i].along;
     }
     return sum;
 }
@@ -42,12 +39,11 @@ double middleOf(const Truss& truss) {
     return (box.low.x + box.high.x) / 2;
 }
 
-JointId mirrorJoint(const Sheet& sheet, JointId joint) {
-    const double small = kSameSpot * sheet.structure.extent / toMetre(sheet.truss.units.length);
+JointId mirrorJoint(const Sheet& sheet, double middle, JointId joint) {
     const Vec2 at = positionOf(sheet, joint);
-    const Vec2 wanted{2 * middleOf(sheet.truss) - at.x, at.y};
+    const Vec2 wanted{2 * middle - at.x, at.y};
     for (std::size_t i = 0; i < sheet.truss.joints.size(); ++i) {
-        if (length(sheet.truss.joints[i].at - wanted) <= small) {
+        if (length(sheet.truss.joints[i].at - wanted) <= sheet.spot) {
             return {static_cast<int>(i)};
         }
     }
@@ -55,10 +51,11 @@ JointId mirrorJoint(const Sheet& sheet, JointId joint) {
 }
 
 std::optional<std::vector<JointId>> mirrorJoints(const Sheet& sheet) {
+    const double middle = middleOf(sheet.truss);
     std::vector<JointId> mirror;
     for (std::size_t i = 0; i < sheet.truss.joints.size(); ++i) {
         const JointId joint{static_cast<int>(i)};
-        const JointId other = mirrorJoint(sheet, joint);
+        const JointId other = mirrorJoint(sheet, middle, joint);
         if (!other.valid() || !mirrorsForce(sheet, joint, other)) {
             return std::nullopt;
         }
@@ -71,8 +68,13 @@ std::optional<std::vector<MemberId>> mirrorMembers(const Sheet& sheet,
                                                    const std::vector<JointId>& joints) {
     std::vector<MemberId> mirror;
     for (const Member& member : sheet.truss.members) {
-        const MemberId other =
-            findMember(sheet.truss, joints[member.a.at()], joints[member.b.at()]);
+        const JointId from = joints[member.a.at()];
+        const JointId to = joints[member.b.at()];
+        const auto& there = membersAt(sheet, from);
+        const auto found = std::find_if(there.begin(), there.end(), [&](MemberId candidate) {
+            return otherEnd(sheet, from, candidate) == to;
+        });
+        const MemberId other = found == there.end() ? MemberId{} : *found;
         if (!other.valid()) {
             return std::nullopt;
         }
@@ -133,8 +135,8 @@ void writeMirrorImages(Sheet& sheet) {
 }
 
 bool onFarSide(const Sheet& sheet, JointId joint) {
-    const double small = kSameSpot * sheet.structure.extent / toMetre(sheet.truss.units.length);
-    return !sheet.mirror.joints.empty() && positionOf(sheet, joint).x > sheet.mirror.middle + small;
+    return !sheet.mirror.joints.empty() &&
+           positionOf(sheet, joint).x > sheet.mirror.middle + sheet.spot;
 }
 
 } // namespace gusset

@@ -24,10 +24,10 @@ std::vector<Vec2> outsideForces(const Sheet& sheet, JointId joint) {
         const Vec2 load = sheet.loads[joint.at()];
         lines.push_back((1 / length(load)) * load);
     }
-    for (std::size_t i = 0; i < sheet.structure.restraints.size(); ++i) {
-        const Restraint& restraint = sheet.structure.restraints[i];
-        if (restraint.joint == joint && sheet.reactions[i].value_or(1) != 0) {
-            lines.push_back(restraint.along);
+    for (const int index : sheet.restraintsOf[joint.at()]) {
+        const auto i = static_cast<std::size_t>(index);
+        if (sheet.reactions[i].value_or(1) != 0) {
+            lines.push_back(sheet.structure.restraints[i].along);
         }
     }
     return lines;

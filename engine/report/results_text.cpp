@@ -143,10 +143,13 @@ std::vector<ReactionRow> reactionRows(const Truss& truss, const Solution& soluti
         return rows;
     }
     const NumberStyle style = forceStyleOf(truss, solution);
+    std::vector<bool> supported(truss.joints.size());
+    for (const Support& support : truss.supports) {
+        supported[support.joint.at()] = true;
+    }
     for (std::size_t i = 0; i < truss.joints.size(); ++i) {
         const JointId joint{static_cast<int>(i)};
-        if (std::none_of(truss.supports.begin(), truss.supports.end(),
-                         [&](const Support& support) { return support.joint == joint; })) {
+        if (!supported[i]) {
             continue;
         }
         const double fx = inForceUnits(truss, solution, solution.jointReactions[i].x);

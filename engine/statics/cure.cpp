@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace gusset {
 
@@ -27,28 +28,52 @@ Neighbours neighboursOf(const Structure& structure) {
     return neighbours;
 }
 
-// Joints within kNear members of the start; in a small truss all.
-std::vector<int> jointsNear(const Neighbours& neighbours, int start) {
-    std::vector<int> found;
-    if (neighbours.size() <= kSmall) {
-        for (std::size_t i = 0; i < neighbours.size(); ++i) {
-            found.push_back(static_cast<int>(i));
+// Joints near a start, one start after the other: as many as lie within kNear members of it; in a
+// small truss all.
+class Surroundings {
+public:
+    explicit Surroundings(const Structure& structure)
+        : neighbours_(neighboursOf(structure)), seenFrom_(neighbours_.size(), -1),
+          joinedTo_(neighbours_.size(), -1) {}
+
+    [[nodiscard]] std::vector<int> near(int start) {
+        std::vector<int> found;
+        if (neighbours_.size() <= kSmall) {
+            for (std::size_t i = 0; i < neighbours_.size(); ++i) {
+                found.push_back(static_cast<int>(i));
+            }
+            return found;
         }
-        return found;
-    }
-    found.push_back(start);
-    std::size_t from = 0;
-    for (int step = 0; step < kNear; ++step) {
-        for (const std::size_t end = found.size(); from < end; ++from) {
-            for (int next : neighbours[static_cast<std::size_t>(found[from])]) {
-                if (std::find(found.begin(), found.end(), next) == found.end()) {
-                    found.push_back(next);
+        found.push_back(start);
+        seenFrom_[static_cast<std::size_t>(start)] = start;
+        std::size_t from = 0;
+        for (int step = 0; step < kNear; ++step) {
+            for (const std::size_t end = found.size(); from < end; ++from) {
+                for (int next : neighbours_[static_cast<std::size_t>(found[from])]) {
+                    if (std::exchange(seenFrom_[static_cast<std::size_t>(next)], start) != start) {
+                        found.push_back(next);
+                    }
                 }
             }
         }
+        return found;
     }
-    return found;
-}
+
+    // Whether a member joins it to the start; mark the start first.
+    void mark(int start) {
+        for (const int next : neighbours_[static_cast<std::size_t>(start)]) {
+            joinedTo_[static_cast<std::size_t>(next)] = start;
+        }
+    }
+    [[nodiscard]] bool isJoined(int start, int other) const {
+        return joinedTo_[static_cast<std::size_t>(other)] == start;
+    }
+
+private:
+    Neighbours neighbours_;
+    std::vector<int> seenFrom_; // of each joint the start that it was last found from
+    std::vector<int> joinedTo_; // likewise
+};
 
 struct Candidate {
     Cure cure;
@@ -120,15 +145,14 @@ void keepBest(std::vector<Candidate>& candidates) {
 }
 
 std::optional<Cure> bestMember(const Structure& structure, const Mechanism& mechanism) {
-    const Neighbours neighbours = neighboursOf(structure);
+    Surroundings surroundings(structure);
     const double usual = meanLength(structure);
     std::vector<Candidate> candidates;
     for (std::size_t i = 0; i < std::min(mechanism.moving.size(), kStarts); ++i) {
         const JointId start = mechanism.moving[i];
-        const std::vector<int>& joined = neighbours[start.at()];
-        for (int other : jointsNear(neighbours, start.index)) {
-            if (other == start.index ||
-                std::find(joined.begin(), joined.end(), other) != joined.end()) {
+        surroundings.mark(start.index);
+        for (int other : surroundings.near(start.index)) {
+            if (other == start.index || surroundings.isJoined(start.index, other)) {
                 continue;
             }
             Cure cure;
