@@ -254,9 +254,11 @@ void refreshTwin(Page& page) {
     std::string moving = movingHtml(page.state, page.derived);
     const bool hasWorking = page.workingInTwin && isShown(page.state, page.derived.working);
     if (page.twinRevision != page.state.revision || page.twinHasWorking != hasWorking ||
-        page.twinWantsWorking != page.workingInTwin || page.movingInTwin != moving) {
+        page.twinWantsWorking != page.workingInTwin ||
+        !sameLoads(page.twinLoads, page.state.choice) || page.movingInTwin != moving) {
         page.movingInTwin = std::move(moving);
         page.twinRevision = page.state.revision;
+        page.twinLoads = page.state.choice;
         page.twinHasWorking = hasWorking;
         page.twinWantsWorking = page.workingInTwin;
         std::string html = twinHtml(page.state, page.derived) + page.movingInTwin;

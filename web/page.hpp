@@ -62,11 +62,12 @@ struct Page {
     bool workingInTwin = false;
     bool workingAtOnce = false; // in the next frame, whole: it is about to be printed
     bool twinWantsWorking = false;
-    bool twinHasWorking = false;       // which may come later
-    std::uint64_t frameRevision = 0;   // of the state at the end of the last frame
-    std::string movingInTwin;          // envelope or influence line, as the page's tables have it
-    std::string saidReading;           // of the influence line
-    std::uint64_t twinRevision = 0;    // what the page's tables show
+    bool twinHasWorking = false;     // which may come later
+    std::uint64_t frameRevision = 0; // of the state at the end of the last frame
+    std::string movingInTwin;        // envelope or influence line, as the page's tables have it
+    std::string saidReading;         // of the influence line
+    std::uint64_t twinRevision = 0;  // what the page's tables show
+    LoadChoice twinLoads;
     std::uint64_t storedRevision = 0;  // what local storage holds, or need not hold
     bool boardIsStored = false;        // and is this board: the view of it is worth keeping too
     std::uint64_t addressRevision = 0; // that the browser's address was last told of

@@ -43,7 +43,7 @@ constexpr Option kCheckMember{"--member", "A-B", kPart, "how one member is check
 constexpr std::array kSolveOptions{kCase, kCombination, kExact, kText, kJson, kCsv};
 constexpr std::array kWorkingOptions{
     kCase,          kCombination, kWorkMember, kDisplacement, kSection, kForceMethod, kReleased,
-    kWorkInfluence, kPath,        kPolygon,    kText,         kHtml,    kSvg};
+    kWorkInfluence, kPolygon,     kPath,       kText,         kHtml,    kSvg};
 constexpr std::array kInfluenceOptions{kPath, kOf, kText, kJson, kCsv, kSvg};
 constexpr std::array kEnvelopeOptions{kText, kJson, kCsv};
 constexpr std::array kCheckOptions{kMembers, kCheckMember, kCase, kCombination, kWorst,

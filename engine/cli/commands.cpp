@@ -221,6 +221,22 @@ Answer answerWorking(const PhraseBook& book, const Arguments& arguments, const R
     return answer;
 }
 
+// What must be known of the figures stands before every derivation, but not in a drawing.
+Answer withTrust(Answer answer, const PhraseBook& book, const Arguments& arguments,
+                 const Reading& reading) {
+    const Solution solution = solved(reading, choiceOf(arguments));
+    if (!solution.solved || arguments.has("--svg") || answer.text.empty()) {
+        return answer;
+    }
+    std::string warnings;
+    for (const std::string& sentence : trustSentences(book, reading.truss, solution)) {
+        warnings += arguments.has("--html") ? "<p>" + escapeHtml(sentence) + "</p>\n"
+                                            : sentence + "\n\n";
+    }
+    answer.text = warnings + answer.text;
+    return answer;
+}
+
 Answer answerCheck(const PhraseBook& book, const Arguments& arguments, const Reading& reading) {
     if (asksForMembers(arguments)) {
         return answerMembers(book, arguments, reading);
@@ -267,7 +283,8 @@ Answer answerOf(const PhraseBook& book, const Arguments& arguments, const Readin
         return answerSolve(book, arguments, reading);
     }
     if (name == "working") {
-        return withNotes(answerWorking(book, arguments, reading), reading);
+        return withNotes(
+            withTrust(answerWorking(book, arguments, reading), book, arguments, reading), reading);
     }
     if (name == "influence") {
         return answerInfluence(book, arguments, reading);

@@ -1,5 +1,7 @@
 #include "cli/names.hpp"
 
+#include <algorithm>
+
 namespace gusset::cli {
 
 namespace {
@@ -18,17 +20,24 @@ Outcome<JointId> jointNamed(const Truss& truss, std::string_view name) {
 
 } // namespace
 
+// Of joints A, A-B, B-C and C, "A-B-C" may be two members.
 Outcome<MemberId> memberNamed(const Truss& truss, std::string_view name) {
+    MemberId found;
     for (auto dash = name.find('-'); dash != name.npos; dash = name.find('-', dash + 1)) {
         const JointId a = findJoint(truss, std::string(name.substr(0, dash)));
         const JointId b = findJoint(truss, std::string(name.substr(dash + 1)));
         const MemberId member = a.valid() && b.valid() ? findMember(truss, a, b) : MemberId{};
-        if (member.valid()) {
-            return member;
+        if (member.valid() && found.valid() && member != found) {
+            return unknownName(name, "may be member " + memberName(truss, found) + " or member " +
+                                         memberName(truss, member) +
+                                         ": name it the other way round, or rename a joint");
         }
+        found = member.valid() ? member : found;
     }
-    return Issue{IssueCode::UnknownName, std::string(name),
-                 "is no member: name it by its two joints, as in A-B"};
+    if (!found.valid()) {
+        return unknownName(name, "is no member: name it by its two joints, as in A-B");
+    }
+    return found;
 }
 
 Outcome<std::vector<MemberId>> membersNamed(const Truss& truss, std::string_view names) {
@@ -38,6 +47,9 @@ Outcome<std::vector<MemberId>> membersNamed(const Truss& truss, std::string_view
         const Outcome<MemberId> member = memberNamed(truss, names.substr(0, comma));
         if (!member) {
             return member.issues();
+        }
+        if (std::find(members.begin(), members.end(), member.value()) != members.end()) {
+            return unknownName(names.substr(0, comma), "is named twice: name each member once");
         }
         members.push_back(member.value());
         more = comma != names.npos;
@@ -51,8 +63,7 @@ Outcome<JointAxis> jointAxisNamed(const Truss& truss, std::string_view name) {
     const std::string_view axis = colon == name.npos ? "" : name.substr(colon + 1);
     const JointId joint = findJoint(truss, std::string(name.substr(0, colon)));
     if (!joint.valid() || (axis != "x" && axis != "y")) {
-        return Issue{IssueCode::UnknownName, std::string(name),
-                     "is no displacement: name a joint and a direction, as in C:y"};
+        return unknownName(name, "is no displacement: name a joint and a direction, as in C:y");
     }
     return JointAxis{joint, axis == "x" ? DisplacementAxis::X : DisplacementAxis::Y};
 }

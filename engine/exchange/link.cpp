@@ -141,6 +141,10 @@ Outcome<Reading> readLink(std::string_view text) {
     std::string plain = percentDecoded(fragment);
     if (plain.starts_with("j=")) {
         plain.erase(plain.find_last_of('}') + 1); // what programs put behind it
+        if (plain.empty()) {
+            return Issue{IssueCode::Damaged, "the link",
+                         "is incomplete: no } ends its model: copy the whole link again"};
+        }
         return readModel(std::string_view(plain).substr(std::min<std::size_t>(2, plain.size())));
     }
     plain = withoutSpaces(plain);

@@ -208,6 +208,10 @@ std::optional<Issue> faultOfEncoding(std::string_view text) {
         return Issue{IssueCode::Syntax, placeInText(text, *fault + 1),
                      "not UTF-8 text: save the file as UTF-8"};
     }
+    if (const std::size_t zero = text.find('\0'); zero != text.npos) {
+        return Issue{IssueCode::Syntax, placeInText(text, zero + 1),
+                     "holds the character U+0000, as UTF-16 does: save the file as UTF-8"};
+    }
     if (text.find_first_not_of(" \t\r\n") == text.npos) {
         return Issue{IssueCode::Syntax, "the text",
                      text.empty() ? "is empty: a model of Gusset begins with {"

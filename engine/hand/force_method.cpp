@@ -1,8 +1,7 @@
 #include "hand/force_method.hpp"
 
-#include "hand/release.hpp"
+#include "hand/release_trial.hpp"
 #include "hand/virtual_work.hpp"
-#include "hand/work_out.hpp"
 
 #include <algorithm>
 #include <optional>
@@ -13,103 +12,9 @@ namespace {
 // So many releases are worked out to see which leaves the plainest truss.
 constexpr std::size_t kReleasesTried = 6;
 
-struct Given { // what the method starts from
-    const Truss& truss;
-    const Structure structure;
-    std::vector<Vec2> loads; // force units, a joint each
-};
-
-// A released truss with its workings under what is given and under each redundant.
-struct Trial {
-    std::vector<Release> releases;
-    Truss givenTruss;
-    Working givenWorking;
-    ByRedundant<Truss> unitTrusses;
-    ByRedundant<Working> unitWorkings;
-    Difficulty difficulty = Difficulty::Joints;
-};
-
-// `strained`: the truss with what of it acts under this choice; it stays where it is.
-Given givenOf(const Truss& strained, const LoadChoice& choice) {
-    Given given{strained, structureOf(strained), jointLoads(strained, choice)};
-    const double unit = toNewton(strained.units.force);
-    for (Vec2& load : given.loads) {
-        load = {load.x / unit, load.y / unit};
-    }
-    return given;
-}
-
-// A redundant of size 1: a cut member pulls its joints together, a reaction acts along its own
-// direction.
-std::vector<Vec2> unitForces(const Given& given, const Release& release) {
-    std::vector<Vec2> forces(given.truss.joints.size());
-    if (release.member.valid()) {
-        const Member& member = given.truss.members[release.member.at()];
-        const Vec2 along = given.structure.bars[release.member.at()].along;
-        forces[member.a.at()] = along;
-        forces[member.b.at()] = -along;
-    } else {
-        const auto restraint = static_cast<std::size_t>(release.restraint);
-        const Restraint& held = given.structure.restraints[restraint];
-        forces[held.joint.at()] = held.along;
-    }
-    return forces;
-}
-
-Difficulty difficultyOf(const Working& working) {
-    Difficulty difficulty = Difficulty::Joints;
-    for (const Step& step : working.steps) {
-        if (step.kind == StepKind::Simultaneous) {
-            return Difficulty::Together;
-        }
-        if (step.kind == StepKind::SectionIntro) {
-            difficulty = Difficulty::Sections;
-        }
-    }
-    return difficulty;
-}
-
-// Works a released truss out under what is given, then under each redundant, as long as that comes
-// to an end. Stays where it is: the working in hand looks at a truss of the trial.
-struct TrialTask {
-    const Given& given;
-    Truss released;
-    Trial trial{};
-    std::size_t unit = 0; // redundants begun
-    std::optional<WorkingTask> atWork{};
-    bool complete = true;
-
-    void begin() {
-        trial.givenTruss = underForces(released, given.loads);
-        atWork.emplace(trial.givenTruss, LoadChoice{}, solve(trial.givenTruss));
-    }
-    void beginUnit() {
-        Truss& truss = trial.unitTrusses[unit];
-        truss = underForces(released, unitForces(given, trial.releases[unit]));
-        truss.units.force = ForceUnit::Plain;
-        atWork.emplace(truss, LoadChoice{}, solve(truss));
-        ++unit;
-    }
-    // True when there is nothing more to work out.
-    bool advance() {
-        if (!atWork->advance()) {
-            return false;
-        }
-        Working& working = unit == 0 ? trial.givenWorking : trial.unitWorkings[unit - 1];
-        working = atWork->take();
-        complete = working.complete;
-        trial.difficulty = std::max(trial.difficulty, difficultyOf(working));
-        if (!complete || unit == trial.releases.size()) {
-            return true;
-        }
-        beginUnit();
-        return false;
-    }
-};
-
 // The forces of a released truss as those of the whole: what was released carries `own` where it is
 // the release meant.
-FoundForces forcesOfWhole(const Given& given, const Trial& trial, const Working& working,
+FoundForces forcesOfWhole(const ReleasedFrom& given, const Trial& trial, const Working& working,
                           const Release* own) {
     const FoundForces found = forcesOf(working);
     FoundForces whole;
@@ -136,7 +41,7 @@ FoundForces forcesOfWhole(const Given& given, const Trial& trial, const Working&
 
 // Whether all members have the same EA, or none has one, and nothing but loads acts: then EA
 // cancels.
-bool stiffnessCancels(const Given& given) {
+bool stiffnessCancels(const ReleasedFrom& given) {
     const std::vector<Bar>& bars = given.structure.bars;
     const double first = bars.front().stiffness;
     return !hasStrains(given.structure) &&
@@ -145,7 +50,7 @@ bool stiffnessCancels(const Given& given) {
            });
 }
 
-ForceMethodRow rowOf(const Given& given, MemberId member, bool timesStiffness) {
+ForceMethodRow rowOf(const ReleasedFrom& given, MemberId member, bool timesStiffness) {
     const MemberGrowth growth = growthOf(given.truss, given.structure, member);
     ForceMethodRow row;
     row.member = member;
@@ -157,7 +62,7 @@ ForceMethodRow rowOf(const Given& given, MemberId member, bool timesStiffness) {
     return row;
 }
 
-void addRows(const Given& given, const Trial& trial, ForceMethod& method) {
+void addRows(const ReleasedFrom& given, const Trial& trial, ForceMethod& method) {
     for (std::size_t i = 0; i < given.structure.bars.size(); ++i) {
         method.rows.push_back(rowOf(given, {static_cast<int>(i)}, method.timesStiffness));
     }
@@ -289,7 +194,7 @@ std::vector<MemberId> membersWithoutStiffness(const Structure& structure) {
 }
 
 // False when the redundants are not settled by it.
-bool writeMethod(const Given& given, Trial trial, ForceMethod& method) {
+bool writeMethod(const ReleasedFrom& given, Trial trial, ForceMethod& method) {
     method.releases = trial.releases;
     method.difficulty = trial.difficulty;
     addRows(given, trial, method);
@@ -306,7 +211,7 @@ bool writeMethod(const Given& given, Trial trial, ForceMethod& method) {
 }
 
 // Of the reactions that were let go, one whose support only shares with others what they hold.
-JointId jointHeldTwice(const Given& given, const ForceMethod& method) {
+JointId jointHeldTwice(const ReleasedFrom& given, const ForceMethod& method) {
     JointId joint;
     for (std::size_t i = 0; i < method.releases.size(); ++i) {
         const int restraint = method.releases[i].restraint;
@@ -324,7 +229,7 @@ struct ForceMethodTask::State {
     const Solution& solution;
     LoadChoice choice;
     Truss strained{};
-    std::optional<Given> given{};
+    std::optional<ReleasedFrom> given{};
     ForceMethod method{};
     std::vector<std::vector<Release>> tried{};
     std::size_t next = 0; // of these
@@ -344,7 +249,7 @@ struct ForceMethodTask::State {
             return false;
         }
         strained = strainedAs(truss, choice);
-        given.emplace(givenOf(strained, choice));
+        given.emplace(releasedFrom(strained, choice));
         method.timesStiffness = stiffnessCancels(*given);
         method.assumed = method.timesStiffness && given->structure.bars.front().stiffness <= 0;
         if (!method.timesStiffness) {
@@ -361,9 +266,8 @@ struct ForceMethodTask::State {
     }
     void beginTrial() {
         const std::vector<Release>& releases = tried[next++];
-        atWork.emplace(
-            TrialTask{*given, releasedTruss(strained, given->structure, releases), {releases}});
-        atWork->begin();
+        atWork.emplace(TrialTask{*given, releasedTruss(strained, given->structure, releases)});
+        atWork->begin(releases);
     }
     void keepPlainer() {
         if (atWork->complete && (!best || atWork->trial.difficulty < best->difficulty)) {

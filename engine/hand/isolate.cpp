@@ -37,8 +37,9 @@ bool allThrough(const Sheet& sheet, const std::vector<Acting>& forces, Vec2 poin
 // or beside a joint that is very far, a line that misses the centre may still turn about it with no
 // arm worth writing.
 bool givesAlone(const Sheet& sheet, const Body& body, Vec2 point, const Symbol& symbol) {
-    const Equation equation =
-        momentsAbout(sheet, {.unknowns = body.unknowns}, point, {}); // loads leave it as it is
+    Body bare; // loads leave an unknown's arm as it is
+    bare.unknowns = body.unknowns;
+    const Equation equation = momentsAbout(sheet, bare, point, {});
     const auto unknowns = unknownsOf(equation);
     if (unknowns.size() != 1 || !(unknowns.front() == symbol)) {
         return false;

@@ -140,6 +140,28 @@ test('whatever is wrong with a file, its name stands in the line', () => {
     rmSync(folder, { recursive: true });
 });
 
+test('what follows a zero byte is not passed over, and text of two bytes a letter is told', () => {
+    const text = JSON.stringify(triangle);
+    assert.match(refused(['solve', '-'], `${text}\0{}`)[0], /: holds the character U\+0000, as UTF-16 does/);
+    assert.match(refused(['solve', '-'], Buffer.from(text, 'utf16le'))[0], /^line 1, column 2: holds the character U\+0000/);
+});
+
+test('a name that may be two members, or is named twice, is refused; an empty one is shown', () => {
+    // A – B-C and A-B – C are both there.
+    const model = {
+        gusset: 1,
+        joints: [['A', 0, 0], ['B-C', 4, 0], ['A-B', 0, 3], ['C', 4, 3]].map(([id, x, y]) => ({ id, x, y })),
+        members: [['A', 'B-C'], ['A-B', 'C']].map(([a, b]) => ({ a, b })),
+        supports: [{ joint: 'A', kind: 'pin' }, { joint: 'A-B', kind: 'pin' }, { joint: 'B-C', kind: 'pin' }, { joint: 'C', kind: 'pin' }],
+    };
+    const [line] = refused(['working', '-', '--member', 'A-B-C'], JSON.stringify(model));
+    assert.equal(line, 'A-B-C: may be member A–B-C or member A-B–C: name it the other way round, or rename a joint');
+    assert.equal(gusset(['check', '-', '--member', 'B-C-A'], JSON.stringify(model)).status, 0);
+    const text = JSON.stringify(triangle);
+    assert.match(refused(['working', '-', '--section', 'A-B,B-A'], text)[0], /^B-A: is named twice/);
+    assert.match(refused(['influence', '-', '--path', 'A,,B', '--of', 'member:A-B'], text)[0], /^"": is no joint/);
+});
+
 test('a model that begins with a byte order mark, or has the line ends of Windows, is read', () => {
     const text = JSON.stringify(triangle, null, 1).replaceAll('\n', '\r\n');
     assert.equal(gusset(['solve', '-'], `\ufeff${text}`).status, 0);
@@ -176,6 +198,10 @@ test('a link with a changed letter, broken base64 or another checksum is refused
     assert.match(refused(['open', broken])[0], /^the link: was altered.*character/);
     const recount = link.replace(/\.(\d+)\.(\w+)$/, '.7.$2');
     assert.match(refused(['open', recount])[0], /^the link: was altered/);
+});
+
+test('a link written by hand that was cut before its first } says so', () => {
+    assert.match(refused(['open', '#j=%7B%22gusset%22'])[0], /^the link: is incomplete: no \} ends its model/);
 });
 
 test('a link of a later version says so', () => {

@@ -135,8 +135,8 @@ TEST_CASE("A link with plain JSON is read, percent-encoded or not") {
                    "%22joints%22%3A%5B%5D%2C%22members%22%3A%5B%5D%7D).")
               .value()
               .truss.title == "a b");
-    CHECK(code("#j=%7B%22gusset%22%3A1") == IssueCode::Syntax);
-    CHECK(code("#j=") == IssueCode::Syntax);
+    CHECK(code("#j=%7B%22gusset%22%3A1") == IssueCode::Damaged);
+    CHECK(code("#j=") == IssueCode::Damaged);
 }
 
 TEST_CASE("A link cut short says how much of it arrived, wherever it was cut") {
@@ -226,8 +226,9 @@ TEST_CASE("What can be written as a link can be read, at the limit of both") {
     Truss large;
     support::Random random(7);
     const auto grow = [&] {
-        large.joints.push_back(
-            {"", {random.decimal(-1e3, 1e3, 1000000), random.decimal(-1e3, 1e3, 1000000)}});
+        large.joints.emplace_back();
+        large.joints.back().at = {random.decimal(-1e3, 1e3, 1000000),
+                                  random.decimal(-1e3, 1e3, 1000000)};
         large.joints.back().label = "J" + std::to_string(large.joints.size());
     };
     while (writeLink(large).size() <= kLargestLink) {
@@ -384,13 +385,13 @@ TEST_CASE("Content that no Gusset wrote makes a message, whatever its shape") {
 
 TEST_CASE("Links of every earlier version open for ever") {
     // Each line: the name of a model file beside the list, and a link that was once made of it.
-    const std::string corpus = support::repositoryFile("tests/data/links/links.txt");
+    const std::string corpus = support::repositoryFile("tests/data/formats/links/links.txt");
     int count = 0;
     for (std::size_t start = 0; start < corpus.size();) {
         const std::size_t end = corpus.find('\n', start);
         const std::string line = corpus.substr(start, end - start);
         const std::size_t space = line.find(' ');
-        const std::string file = "tests/data/links/" + line.substr(0, space) + ".json";
+        const std::string file = "tests/data/formats/links/" + line.substr(0, space) + ".json";
         const Truss truss = readModel(support::repositoryFile(file)).value().truss;
         CHECK(opens(line.substr(space + 1), truss));
         start = end + 1;

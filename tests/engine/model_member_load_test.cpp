@@ -24,7 +24,7 @@ constexpr JointId C{2};
 void on(Truss& truss, MemberForce force) { truss.loads.push_back({force, {}, {}}); }
 
 double momentOf(const Truss& truss, std::size_t member) {
-    return bendingMoments(truss, structureOf(truss), {}).at(member) / 1000;
+    return bendingMoments(truss, structureOf(truss), LoadChoice{}).at(member) / 1000;
 }
 
 } // namespace
@@ -43,7 +43,7 @@ TEST_CASE("A load on a member goes to its joints by the law of the lever") {
 
 TEST_CASE("A load between the joints bends the member as a simple beam") {
     Truss truss = triangle();
-    CHECK(bendingMoments(truss, structureOf(truss), {}).empty());
+    CHECK(bendingMoments(truss, structureOf(truss), LoadChoice{}).empty());
     on(truss, {A, B, 1, 0, -12});
     CHECK_THAT(momentOf(truss, 0), WithinAbs(9, 1e-12)); // 12 · 1 · 3 / 4
     CHECK_THAT(momentOf(truss, 1), WithinAbs(0, 1e-12));

@@ -36,6 +36,13 @@ std::string fileWith(const std::string& label, const std::string& rest = "") {
            R"("},{"a":"B","b":")" + label + R"("}])" + rest + "}";
 }
 
+template <class Named>
+Named named(const std::string& id) {
+    Named it;
+    it.id = id;
+    return it;
+}
+
 } // namespace
 
 // Each of these draws nothing in any typeface: Unicode Character Database, general categories Cc,
@@ -69,8 +76,8 @@ TEST_CASE("A name shows something: spaces and marks alone do not") {
     }
 }
 
-// Persian writes می‌خواهم with U+200C between its two parts, Hindi क्‍ष with U+200D, and the
-// second heart is made red by U+FE0F: without these the words are others.
+// Persian writes می‌خواهم with U+200C between its two parts, Hindi क्‍ष with U+200D, and
+// the second heart is made red by U+FE0F: without these the words are others.
 TEST_CASE("Joiners and variation selectors stay where they form letters and signs") {
     for (const char* name : {"می\u200Cخواهم", "क्\u200Dष", "❤\uFE0F", "👩\u200D🔧"}) {
         CHECK_FALSE(faultOfName(name, kLongestLabel));
@@ -121,9 +128,11 @@ TEST_CASE("Names that look the same are refused in words, in every list") {
     };
     const std::string one = "\u00E9";
     const std::string two = "e\u0301";
-    CHECK(refused([&](Truss& it) { it.materials = {{.id = one}, {.id = two}}; }));
-    CHECK(refused([&](Truss& it) { it.sections = {{.id = one}, {.id = two}}; }));
-    CHECK(refused([&](Truss& it) { it.combinations = {{.id = one}, {.id = two}}; }));
+    CHECK(refused([&](Truss& it) { it.materials = {named<Material>(one), named<Material>(two)}; }));
+    CHECK(refused([&](Truss& it) { it.sections = {named<Section>(one), named<Section>(two)}; }));
+    CHECK(refused([&](Truss& it) {
+        it.combinations = {named<Combination>(one), named<Combination>(two)};
+    }));
     CHECK(refused([&](Truss& it) {
         it.loads.push_back(it.loads.front());
         it.loads[0].caseId = one;
@@ -131,7 +140,8 @@ TEST_CASE("Names that look the same are refused in words, in every list") {
     }));
     CHECK(refused([&](Truss& it) {
         it.loads[0].caseId = one;
-        it.combinations = {{.id = "k", .factors = {{two, 1.0}}}};
+        it.combinations = {named<Combination>("k")};
+        it.combinations[0].factors = {{two, 1.0}};
     }));
 }
 
@@ -139,7 +149,8 @@ TEST_CASE("One case may be named by many loads") {
     Truss truss = support::gable();
     truss.loads.push_back(truss.loads.front());
     truss.loads[0].caseId = truss.loads[1].caseId = "\u00E9";
-    truss.combinations = {{.id = "k", .factors = {{"\u00E9", 1.0}}}};
+    truss.combinations = {named<Combination>("k")};
+    truss.combinations[0].factors = {{"\u00E9", 1.0}};
     CHECK(errorsOf(truss).empty());
 }
 

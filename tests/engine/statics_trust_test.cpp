@@ -102,7 +102,7 @@ TEST_CASE("members of ordinary stiffnesses are not asked about") {
 }
 
 TEST_CASE("stiffnesses that no arithmetic here can carry give no forces, and a member is named") {
-    const Truss truss = bracedStrip(1e40);
+    const Truss truss = bracedStrip(1e27);
     const Solution solution = solve(truss);
     CHECK(solution.status == Status::Indeterminate);
     CHECK_FALSE(solution.solved);

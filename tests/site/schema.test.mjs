@@ -65,7 +65,7 @@ const changes = {
 };
 
 test('every example and every model of the link corpus is valid by the schema', () => {
-    const models = [...modelsIn('site/examples'), ...modelsIn('tests/data/links')];
+    const models = [...modelsIn('site/examples'), ...modelsIn('tests/data/formats/links')];
     assert.ok(models.length >= 15);
     assert.deepEqual(validity(models), models.map(() => 'valid'));
 });

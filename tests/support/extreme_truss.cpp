@@ -55,8 +55,9 @@ Truss grown(Random& random) {
         const int a = random.integer(0, i - 1);
         const int b = (a + random.integer(1, i - 1)) % i;
         joint(truss, name("J", i), random.decimal(-2, 6, 8), random.decimal(1, 6, 8));
-        truss.members.push_back({JointId{a}, JointId{i}});
-        truss.members.push_back({JointId{b}, JointId{i}});
+        const std::string& label = truss.joints.back().label;
+        member(truss, truss.joints[static_cast<std::size_t>(a)].label, label);
+        member(truss, truss.joints[static_cast<std::size_t>(b)].label, label);
     }
     return truss;
 }

@@ -2,6 +2,7 @@
 
 #include "exchange/link.hpp"
 #include "report/solution_text.hpp"
+#include "report/trust_text.hpp"
 #include "statics/exact.hpp"
 
 #include <algorithm>
@@ -55,6 +56,7 @@ void derive(const AppState& state, Derived& derived) {
     derived.forces = forceRows(*state.book, state.truss, derived.solution);
     derived.reactions = reactionRows(state.truss, derived.solution);
     derived.verdict = verdict(*state.book, state.truss, derived.solution);
+    derived.warnings = trustSentences(*state.book, state.truss, derived.solution);
     derived.movements = movementRows(state.truss, derived.solution);
     derived.stretches = stretchRows(state.truss, derived.solution);
     derived.movementLines = movementLines(*state.book, state.truss, derived.solution);

@@ -145,6 +145,9 @@ void ordinates(PanelContext& context) {
         }
     }
     gap(context.ui, 4);
+    if (shown.jobs.exact.made) {
+        progressOf(context, shown.jobs.exact);
+    }
     paragraph(context.ui, shown.areas);
     for (const std::string& assumed : shown.assumed) {
         smallPrint(context.ui, assumed);

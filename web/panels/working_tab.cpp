@@ -347,6 +347,9 @@ void workingTab(PanelContext& context) {
         nothingToShow(context);
         return;
     }
+    for (const std::string& warning : context.derived.warnings) {
+        paragraph(context.ui, warning, Ink::Warning);
+    }
     const int count = stepsOf(context.derived.working);
     const bool byStep = goesByStep(page) && count > 1;
     if (byStep) {

@@ -1,7 +1,6 @@
 #include "ui/scene_svg.hpp"
 
 #include "report/svg_text.hpp"
-#include "report/trust_text.hpp"
 
 #include <algorithm>
 #include <array>
@@ -224,8 +223,7 @@ std::string pictureNote(const AppState& state, const Derived& derived) {
          showsUse(state) && isOf(derived.checks, state) && i + 1 < caution.size(); ++i) {
         note += caution[i];
     }
-    for (const std::string& warning :
-         trustSentences(*state.book, state.truss, derived.solution)) {
+    for (const std::string& warning : derived.warnings) {
         note += (note.empty() ? "" : " ") + warning;
     }
     return note;
