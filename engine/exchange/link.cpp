@@ -85,6 +85,12 @@ Outcome<Reading> readContent(const Bytes& bytes) {
     return readModelValue(model.value());
 }
 
+// Known before the model is packed, which takes seconds where there are so many.
+bool holdsTooMany(const Truss& truss) {
+    return std::max({truss.joints.size(), truss.members.size(), truss.supports.size(),
+                     truss.loads.size()}) > kMostInLink;
+}
+
 // Why a link with this truss would not open again.
 Issue noLink(IssueCode code, const std::string& why) {
     return Issue{code, "the link",
@@ -96,6 +102,9 @@ Issue noLink(IssueCode code, const std::string& why) {
 std::string writeLink(const Truss& truss) { return sealedLink(deflated(compactModel(truss))); }
 
 Outcome<std::string> openableLink(const Truss& truss, const LoadChoice& loads) {
+    if (holdsTooMany(truss)) {
+        return noLink(IssueCode::TooLarge, "the truss is larger than what links hold");
+    }
     std::string link = writeLink(truss) + linkTailOf(loads);
     if (link.size() > kLargestLink) {
         return noLink(IssueCode::TooLarge, "it would have " + std::to_string(link.size()) +

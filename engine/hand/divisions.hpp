@@ -23,7 +23,8 @@ public:
     void put(std::size_t joint, bool inside);
     void putAll(const Divisions&, std::size_t division); // as that division is
     void flip(std::size_t joint);
-    // Keeps it, unless it is there already or one side is empty; the next one begins with it.
+    // Keeps it, unless it is there already or one side is empty. What stands open may have changed
+    // sides then: begin the next one by clear(), putAll() or a put() for every joint.
     void keep();
     // Finds the cut members of all that were kept since the last time.
     void finish(const Truss&);

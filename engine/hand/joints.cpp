@@ -1,5 +1,6 @@
 // The method of joints: the next joint is one with at most two unknowns, best one whose equations
-// hold one unknown each, near the joint before.
+// hold one unknown each, near the joint before. Every joint is asked at every step, n² short
+// questions in all.
 
 #include "core/tolerance.hpp"
 #include "hand/isolate.hpp"

@@ -1,5 +1,8 @@
 // The method of sections, where joints alone go no further: of all cuts the one whose equation
-// holds one unknown, frees a joint, and is short to write.
+// holds one unknown, frees a joint, and is short to write. The ways to cut are found once; what a
+// part gives is kept until one of its unknowns is known (memo functions: D. Michie, Nature 218
+// (1968) 19–22). A cut is looked at as often as it loses an unknown, so that all sections of a
+// working together cost n² steps where there are n cuts and joints.
 
 #include "hand/cuts.hpp"
 #include "hand/section_step.hpp"

@@ -16,6 +16,11 @@ Ink inkOf(const ForceRow& row) {
                                              : Ink::Zero;
 }
 
+bool isWarning(const Derived& derived, const std::string& line) {
+    const std::vector<std::string>& warnings = derived.warnings;
+    return std::find(warnings.begin(), warnings.end(), line) != warnings.end();
+}
+
 void verdictLines(PanelContext& context) {
     const Ui& ui = context.ui;
     const Derived& derived = context.derived;
@@ -25,6 +30,8 @@ void verdictLines(PanelContext& context) {
     for (const std::string& line : derived.verdict) {
         if (first) {
             paragraph(ui, line, derived.solution.solved ? Ink::Plain : Ink::Warning);
+        } else if (isWarning(derived, line)) {
+            paragraph(ui, line, Ink::Warning);
         } else if (derived.solution.solved) {
             smallPrint(ui, line);
         } else {
