@@ -39,7 +39,7 @@ std::vector<Kept> corpus() {
 TEST_CASE("Every command answers soundly to inputs that are grown and damaged") {
     long runs = 0;
     long opened = 0;
-    for (std::uint64_t seed = 1; seed <= 150; ++seed) {
+    for (std::uint64_t seed = 1; seed <= 100; ++seed) {
         const Judged judged = judgeInput(inputOf(seed), seed);
         runs += judged.runs;
         opened += judged.opened ? 1 : 0;
@@ -47,8 +47,8 @@ TEST_CASE("Every command answers soundly to inputs that are grown and damaged") 
             FAIL_CHECK("seed " << seed << ": " << broken);
         }
     }
-    CHECK(runs > 3000);
-    CHECK(opened > 75); // the damage is not all beyond reading
+    CHECK(runs > 2500);
+    CHECK(opened > 50); // the damage is not all beyond reading
 }
 
 // Each reaches something that those before it do not, or once broke a command.
@@ -56,12 +56,10 @@ TEST_CASE("Every command answers soundly to the models of the corpus") {
     const std::vector<Kept> kept = corpus();
     REQUIRE(kept.size() > 20);
     for (const Kept& each : kept) {
-        for (std::uint64_t seed = 1; seed <= 3; ++seed) {
-            const Judged judged = judgeInput(each.text, seed);
-            CHECK(judged.opened);
-            for (const std::string& broken : judged.broken) {
-                FAIL_CHECK(each.name << ", seed " << seed << ": " << broken);
-            }
+        const Judged judged = judgeInput(each.text, 1);
+        CHECK(judged.opened);
+        for (const std::string& broken : judged.broken) {
+            FAIL_CHECK(each.name << ": " << broken);
         }
     }
 }

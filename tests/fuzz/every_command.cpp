@@ -26,7 +26,8 @@ std::string anyJoint(const Truss& truss, Random& random) {
 
 std::string anyMember(const Truss& truss, Random& random) {
     if (truss.members.empty() || random.oneIn(50)) {
-        return anyJoint(truss, random) + "-" + anyJoint(truss, random);
+        const std::string from = anyJoint(truss, random); // one after the other, as everywhere here
+        return from + "-" + anyJoint(truss, random);
     }
     const Member& member = random.pick(truss.members);
     return label(truss, member.b) + "-" + label(truss, member.a);
@@ -66,17 +67,23 @@ std::string anyPath(const Truss& truss, Random& random) {
 
 std::string anyAxis(Random& random) { return random.oneIn(2) ? ":x" : ":y"; }
 
+std::string anyMovement(const Truss& truss, Random& random) {
+    const std::string at = anyJoint(truss, random);
+    return at + anyAxis(random);
+}
+
 std::string anyEffect(const Truss& truss, Random& random) {
     switch (random.integer(0, 2)) {
     case 0:
         return "member:" + anyMember(truss, random);
-    case 1:
-        return "reaction:" +
-               (truss.supports.empty() ? anyJoint(truss, random)
-                                       : label(truss, random.pick(truss.supports).joint)) +
-               anyAxis(random);
+    case 1: {
+        const std::string at = truss.supports.empty()
+                                   ? anyJoint(truss, random)
+                                   : label(truss, random.pick(truss.supports).joint);
+        return "reaction:" + at + anyAxis(random);
+    }
     default:
-        return "displacement:" + anyJoint(truss, random) + anyAxis(random);
+        return "displacement:" + anyMovement(truss, random);
     }
 }
 
@@ -126,7 +133,7 @@ std::vector<CommandLine> everyCommand(const Truss& truss, Random& random) {
     asked.cut = anyCut(truss, random);
     asked.path = anyPath(truss, random);
     asked.effect = anyEffect(truss, random);
-    asked.movement = anyJoint(truss, random) + anyAxis(random);
+    asked.movement = anyMovement(truss, random);
     asked.loads = anyLoads(truss, random);
     std::vector<CommandLine> lines;
     add(lines, "solve", {}, {}, {"--text", "--json", "--csv"});

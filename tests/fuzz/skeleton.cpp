@@ -25,6 +25,11 @@ double powerOfTen(int exponent) {
     return exponent < 0 ? 1 / power : power;
 }
 
+double anySize(Random& random, int most, int lowest, int highest) {
+    const double digits = random.decimal(-most, most, 2);
+    return digits * powerOfTen(random.integer(lowest, highest));
+}
+
 void addMember(Truss& truss, int a, int b) {
     if (a != b && !findMember(truss, {a}, {b}).valid()) {
         Member member;
@@ -34,11 +39,19 @@ void addMember(Truss& truss, int a, int b) {
     }
 }
 
+// One call after the other wherever two draw from the generator: compilers evaluate arguments in
+// different orders, and a seed is to give the same model everywhere.
+void addJoint(Truss& truss, Random& random, Vec2 low, Vec2 high) {
+    const int x = random.integer(static_cast<int>(low.x), static_cast<int>(high.x));
+    const int y = random.integer(static_cast<int>(low.y), static_cast<int>(high.y));
+    joint(truss, nextLabel(truss), x, y);
+}
+
 // Too little to be a truss: no joint, one, two, some without members.
 Truss scraps(Random& random) {
     Truss truss;
     for (int i = random.integer(0, 3); i > 0; --i) {
-        joint(truss, nextLabel(truss), random.integer(-3, 3), random.integer(-3, 3));
+        addJoint(truss, random, {-3, -3}, {3, 3});
     }
     const int count = static_cast<int>(truss.joints.size());
     if (count > 1 && !random.oneIn(3)) {
@@ -50,7 +63,8 @@ Truss scraps(Random& random) {
                         : roller(truss, truss.joints[at.at()].label, 45.0 * random.integer(0, 4));
     }
     if (count > 0 && random.oneIn(2)) {
-        force(truss, truss.joints.front().label, random.integer(-2, 2), random.integer(-2, 2));
+        const int sideways = random.integer(-2, 2);
+        force(truss, truss.joints.front().label, sideways, random.integer(-2, 2));
     }
     return truss;
 }
@@ -59,7 +73,7 @@ Truss scraps(Random& random) {
 Truss small(Random& random) {
     Truss truss = random.oneIn(2) ? gable() : triangle(random.integer(-2, 6));
     if (random.oneIn(2)) {
-        joint(truss, "D", random.integer(2, 9), random.integer(-6, -1));
+        addJoint(truss, random, {2, -6}, {9, -1});
         addMember(truss, 0, 3);
         addMember(truss, 1, 3);
         if (random.oneIn(2)) {
@@ -110,8 +124,7 @@ void setBeside(Truss& truss, Random& random) {
     const Vec2 a = truss.joints[anyJoint(truss, random).at()].at;
     const Vec2 b = truss.joints[anyJoint(truss, random).at()].at;
     const double share = random.oneIn(9) ? 0 : random.decimal(-1, 2, 4) + 0.1;
-    const double off =
-        random.oneIn(5) ? 0 : random.decimal(-5, 5, 2) * powerOfTen(-random.integer(0, 14));
+    const double off = random.oneIn(5) ? 0 : anySize(random, 5, -14, 0);
     const Vec2 along = b - a;
     moved.at = a + share * along + off * Vec2{-along.y, along.x};
 }
@@ -136,8 +149,7 @@ void turn(Truss& truss, Random& random) {
 }
 
 void shift(Truss& truss, Random& random) {
-    const Vec2 by{random.decimal(-9, 9, 1) * powerOfTen(random.integer(0, 12)),
-                  random.decimal(-9, 9, 1) * powerOfTen(random.integer(0, 12))};
+    const Vec2 by{anySize(random, 9, 0, 12), anySize(random, 9, 0, 12)};
     for (Joint& joint : truss.joints) {
         joint.at = joint.at + by;
     }
@@ -160,8 +172,10 @@ Truss skeleton(Random& random) {
     case 1:
     case 2:
         return scattered(random);
-    case 3:
-        return randomMechanism(random.bits(), random.integer(1, 3));
+    case 3: {
+        const std::uint64_t seed = random.bits();
+        return randomMechanism(seed, random.integer(1, 3));
+    }
     case 4:
     case 5:
         return randomIndeterminateTruss(random.bits());
@@ -229,7 +243,7 @@ void loseParts(Truss& truss, Random& random) {
     case 7:
         return random.oneIn(4) ? twice(truss.members) : drop(truss.members);
     default:
-        joint(truss, nextLabel(truss), random.integer(-9, 9), random.integer(-9, 9)); // a stray one
+        addJoint(truss, random, {-9, -9}, {9, 9}); // a stray one
     }
 }
 
