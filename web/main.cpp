@@ -2,6 +2,7 @@
 // platform/platform_web.cpp and goes on in page.cpp.
 
 #include "app/session.hpp"
+#include "app/update.hpp"
 #include "board_picture.hpp"
 #include "page.hpp"
 #include "test_hook.hpp"
@@ -95,7 +96,7 @@ EMSCRIPTEN_KEEPALIVE void gussetWorkingInTwin(gusset::Page* page, int wanted) {
 EMSCRIPTEN_KEEPALIVE void gussetLeave(gusset::Page* page) { gusset::storeBeforeLeaving(*page); }
 
 EMSCRIPTEN_KEEPALIVE int gussetTakeAddress(gusset::Page* page, const char* link) {
-    return gusset::takeAddress(*page, link) ? 1 : 0;
+    return gusset::takeLinkOfBoard(page->state, link) ? 1 : 0;
 }
 
 // Good until the next call.

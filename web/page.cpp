@@ -374,16 +374,6 @@ void putBoardBack(Page& page, std::string_view newer, std::string_view older, Re
     page.addressRevision = 0;
 }
 
-bool takeAddress(Page& page, std::string_view link) {
-    if (!isOnBoard(page.state, link)) {
-        return false;
-    }
-    if (const Outcome<LoadChoice> loads = linkedLoads(link, page.state.committed)) {
-        update(page.state, {SetChoice{loads.value()}});
-    }
-    return true;
-}
-
 std::string addressFor(Page& page, std::string_view current) {
     if (isOnBoard(page.state, current)) {
         const Outcome<LoadChoice> loads = linkedLoads(current, page.state.committed);

@@ -95,10 +95,6 @@ enum class Return {
 // Instead of putFirstBoard, and with the notebook on its plainest page.
 void putBoardBack(Page&, std::string_view newer, std::string_view older, Return);
 
-// True when the link in the address names the board that is there: then only what the link looks at
-// is taken from it.
-[[nodiscard]] bool takeAddress(Page&, std::string_view link);
-
 // What the address should say of the board, without '#'; empty where the truss is too large for a
 // link. An address that says the same in other words stays as it is.
 [[nodiscard]] std::string addressFor(Page&, std::string_view current);

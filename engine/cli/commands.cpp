@@ -43,6 +43,9 @@ Issues notesOfTable(const PhraseBook& book, const Truss& truss, const Solution& 
     if (std::string whyNot = inexactSentence(book, truss, exact.whyNot); !whyNot.empty()) {
         notes.push_back({IssueCode::NotComputed, "--exact", std::move(whyNot)});
     }
+    for (std::string& warning : trustSentences(book, truss, solution)) {
+        notes.push_back({IssueCode::Suspicious, "forces", std::move(warning)});
+    }
     notes.insert(notes.end(), solution.notes.begin(), solution.notes.end());
     return notes;
 }

@@ -29,9 +29,10 @@ struct Findings {
     Issues notes;
 };
 
-// Errors: labels empty, too long or twice; references to nothing; zero-length and double members;
-// numbers that are not finite; words without meaning. Notes: joints on one spot, members that
-// cross or run through a joint, joints without a member, and what leftOut() says.
+// Errors: names empty, too long, twice, or such that nobody can see them or tell them apart;
+// references to nothing; zero-length and double members; numbers that are not finite; words without
+// meaning. Notes: joints on one spot, members that cross or run through a joint, joints without a
+// member, names that are drawn alike in letters of several alphabets, and what leftOut() says.
 [[nodiscard]] Findings validate(const Truss&);
 
 // What the model holds that has no part in results: absentCases(), and what this version reads,

@@ -148,6 +148,62 @@ TEST_CASE("opening replaces the board in one step that can be undone") {
     CHECK(board.state.history.undoLabel().empty());
 }
 
+TEST_CASE(
+    "a link shows the loads that it looks at, on its truss and on the board that is its truss") {
+    Board board;
+    board.state = startWith(support::roof());
+    Truss other = support::roof();
+    other.title = "Another";
+    other.loads.front().caseId = "snow";
+    other.combinations.push_back({"ULS", {{"snow", 1.5}}, {}});
+    const std::string link = writeLink(other);
+    board.act(OpenText{link + "&case=snow", ""});
+    CHECK(board.state.choice.caseId == "snow");
+    CHECK(board.state.message.text.empty());
+
+    const std::uint64_t revision = board.state.revision;
+    CHECK_FALSE(takeLinkOfBoard(board.state, writeLink(support::roof())));
+    CHECK_FALSE(takeLinkOfBoard(board.state, "#other"));
+    CHECK(board.state.choice.caseId == "snow");
+    CHECK(takeLinkOfBoard(board.state, link + "&combination=ULS"));
+    CHECK(board.state.choice.caseId.empty());
+    CHECK(board.state.choice.combinationId == "ULS");
+    CHECK(takeLinkOfBoard(board.state, link));
+    CHECK(board.state.choice.combinationId.empty());
+    CHECK(board.state.revision == revision);
+
+    board.act(OpenText{link + "&case=wind", ""});
+    CHECK(board.state.truss == other);
+    CHECK(board.state.choice.caseId.empty());
+    CHECK(board.state.message.kind == MessageKind::Problem);
+    CHECK(board.state.message.text.find("has not") != std::string::npos);
+}
+
+TEST_CASE("the link of the board follows the loads, or says why there is none") {
+    Board board;
+    Truss truss = support::roof();
+    truss.loads.front().caseId = "snow";
+    board.state = startWith(truss);
+    deriveLink(board.state, board.derived);
+    CHECK(board.derived.link == writeLink(truss));
+    board.act(SetChoice{{"snow", ""}});
+    deriveLink(board.state, board.derived);
+    CHECK(board.derived.link == writeLink(truss) + "&case=snow");
+
+    Random random(5);
+    std::string noise; // eighty thousand characters of which each is one of sixty-four
+    while (noise.size() < 80'000) {
+        noise += static_cast<char>('#' + random.integer(0, 63));
+    }
+    std::erase(noise, '\\');
+    truss.title = "Large";
+    board.act(OpenText{writeModel(truss).insert(1, "\"mine\":\"" + noise + "\","), ""});
+    REQUIRE(board.state.truss.title == "Large");
+    deriveLink(board.state, board.derived);
+    CHECK(board.derived.link.empty());
+    CHECK(board.derived.linkFault.find("65536") != std::string::npos);
+}
+
 TEST_CASE("what can't be opened explains itself and leaves the board as it was") {
     for (const char* text :
          {"", "{", "m=1.zzz", "{\"gusset\":1}", "{\"gusset\":99,\"joints\":[],\"members\":[]}"}) {

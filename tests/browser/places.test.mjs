@@ -2,7 +2,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { boardOf, dragJoint, openBoard } from './board.mjs';
-import { firstFrame, siteAndBrowser, sizes } from './support.mjs';
+import { firstFrame, screenshot, siteAndBrowser, sizes } from './support.mjs';
 
 const shared = siteAndBrowser();
 
@@ -137,26 +137,101 @@ test('recent boards stand in the list with their pictures', async () => {
     await context.close();
 });
 
-test('when what was saved last is damaged, the next older board is shown and the damaged one left alone', async () => {
+// Changes this word in every copy of a board, or takes its beginning away; from a page beside the board's, as
+// an accident would do it. Resolves to how many copies there were.
+async function damageCopies(context, word, damage) {
+    const aside = await context.newPage();
+    await aside.goto(`${shared.site.address}help/`);
+    const count = await aside.evaluate(async ([wanted, how]) => {
+        const change = (text) => (how === 'word' ? text.replace(wanted, 'Never') : `9${'9'.repeat(20)} ${wanted}`);
+        const kept = Object.entries(localStorage).filter(([, text]) => text.includes(wanted));
+        kept.forEach(([key, text]) => localStorage.setItem(key, change(text)));
+        const done = (request) => new Promise((resolve) => { request.onsuccess = () => resolve(request.result); });
+        const database = await done(indexedDB.open('gusset'));
+        if (database.objectStoreNames.length === 0) {
+            return kept.length;
+        }
+        const store = database.transaction('work', 'readwrite').objectStore('work');
+        const names = await done(store.getAllKeys());
+        const texts = await done(store.getAll());
+        const found = names.filter((name, i) => texts[i].includes(wanted));
+        await Promise.all(found.map((name) => done(store.put(change(texts[names.indexOf(name)]), name))));
+        return kept.length + found.length;
+    }, [word, damage]);
+    await aside.close();
+    return count;
+}
+
+const copiesWith = (page, word) => page.evaluate((wanted) =>
+    Object.values(localStorage).filter((text) => text.includes(wanted)).length, word);
+
+test('when every copy of what was saved last is damaged, that is said and the next older board is shown', async () => {
     const { board, page, context } = await open();
     await dragJoint(board, 'C', 60, 0);
     const older = await modelOf(board);
     await page.close();
     const newer = await boardWithLink(context, 'Newer');
+    await newer.page.evaluate(() => window.gussetTest.reachedDisk?.());
     await newer.page.close(); // and stores once more
-    const aside = await context.newPage();
-    await aside.goto(`${shared.site.address}help/`);
-    const damaged = await aside.evaluate(() => {
-        const copies = Object.entries(localStorage).filter(([, text]) => text.includes('Newer'));
-        copies.forEach(([key, text]) => localStorage.setItem(key, text.replace('Newer', 'Never')));
-        return copies.length;
-    });
-    assert.ok(damaged > 0);
+    assert.ok(await damageCopies(context, 'Newer', 'word') >= 3);
     const next = await openIn(context);
     assert.deepEqual(await modelOf(next.board), older);
-    const kept = await next.page.evaluate(() =>
-        Object.values(localStorage).filter((text) => text.includes('Never')).length);
-    assert.ok(kept > 0, 'it may be for a later version to read');
+    assert.match((await next.board.observe()).message, /can not be read.*damaged.*The board before it is open/);
+    assert.ok(await copiesWith(next.page, 'Never') > 0, 'it may be for a later version to read');
+    await context.close();
+});
+
+for (const [name, size] of Object.entries(sizes)) {
+    test(`on a ${name}, the only board kept being damaged is said: the example does not just take its place`, async () => {
+        const { board, page, context } = await openBoard(shared.browser, shared.site.address, size);
+        await dragJoint(board, 'C', 40, 0);
+        await page.evaluate(() => window.gussetTest.reachedDisk?.());
+        await page.close();
+        assert.ok(await damageCopies(context, 'Footbridge', 'beginning') >= 2);
+        const later = await context.newPage();
+        await later.goto(`${shared.site.address}?test`);
+        const there = await boardOf(later, size);
+        assert.match((await there.observe()).message, /can not be read.*An example is open instead/);
+        await screenshot(later, `damaged-${name}`);
+        await there.press('Share');
+        await there.reveal('Recent boards');
+        await there.press('Recent boards');
+        const entry = later.locator('#recent-list button').first();
+        await entry.waitFor({ state: 'visible' });
+        const words = await entry.textContent();
+        assert.match(words, /can not be read.*time not known/);
+        assert.doesNotMatch(words, /Invalid|1970|1969/);
+        await screenshot(later, `damaged-recent-${name}`);
+        await context.close();
+    });
+}
+
+test('one whole copy of three is enough', async () => {
+    const { board, page, context } = await open();
+    await dragJoint(board, 'C', 60, 0);
+    const kept = await modelOf(board);
+    await page.evaluate(() => window.gussetTest.reachedDisk());
+    await page.evaluate(() => Object.keys(localStorage).forEach((key) => localStorage.setItem(key, '12 damaged')));
+    await page.evaluate(() => { Storage.prototype.setItem = () => { throw new DOMException('full'); }; });
+    await page.reload();
+    assert.deepEqual(await modelOf(await boardOf(page, sizes.desktop)), kept);
+    await context.close();
+});
+
+test('a damaged board that the address still names is opened by it', async () => {
+    const { board, page, context } = await open();
+    await dragJoint(board, 'C', 60, 0);
+    const kept = await modelOf(board);
+    await page.waitForFunction(() => location.hash !== '');
+    const address = page.url();
+    await page.evaluate(() => window.gussetTest.reachedDisk());
+    await page.close();
+    await damageCopies(context, 'Footbridge', 'word');
+    const later = await context.newPage();
+    await later.goto(address);
+    const there = await boardOf(later, sizes.desktop);
+    assert.deepEqual(await modelOf(there), kept);
+    assert.match((await there.observe()).message, /The link in the address is open instead/);
     await context.close();
 });
 

@@ -54,8 +54,8 @@ export async function serve(folder = path.join(root, 'build/site')) {
 }
 
 // WebGL2 by SwiftShader, so that no graphics card is needed; and no calls home.
-export function launch() {
-    return chromium.launch({
+function launchOptions() {
+    return {
         executablePath: chromiumPath(),
         args: [
             '--headless',
@@ -68,7 +68,18 @@ export function launch() {
             '--use-angle=swiftshader',
             '--enable-unsafe-swiftshader',
         ],
-    });
+    };
+}
+
+export function launch() {
+    return chromium.launch(launchOptions());
+}
+
+// A browser that keeps what it keeps in this folder.
+export async function launchIn(profile, options = sizes.desktop) {
+    const context = await chromium.launchPersistentContext(profile, { ...launchOptions(), ...options });
+    context.setDefaultTimeout(Number(process.env.PATIENCE ?? 10000));
+    return context;
 }
 
 // The site and Chromium for all tests of a file: call it once, at the file's top level; both are there as

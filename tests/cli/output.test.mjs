@@ -24,12 +24,10 @@ for (const [where, program] of Object.entries(programs)) {
         'a full disk': `$GUSSET solve ${bridge} >/dev/full`,
         'a long answer on a full disk': `$GUSSET working ${bridge} --html >/dev/full`,
         'help on a full disk': '$GUSSET --help >/dev/full',
-        'a closed output': `$GUSSET solve ${bridge} >&-`,
+        // Node opens what was closed again before any program of its own runs.
+        ...(where === 'natively' && { 'a closed output': `$GUSSET solve ${bridge} >&-` }),
         'a mechanism on a full disk': '$GUSSET check site/examples/missing_diagonal.json >/dev/full',
     })) {
-        if (name === 'a closed output' && where === 'in node') {
-            continue; // node itself opens the null device in place of an output that is closed
-        }
         test(`${name}, ${where}: exit status 4 and a line that says so`, () => {
             const { status, stderr } = shell(program, line);
             assert.equal(status, 4);

@@ -57,7 +57,9 @@ TEST_CASE("Every command answers soundly to the models of the corpus") {
     REQUIRE(kept.size() > 20);
     for (const Kept& each : kept) {
         for (std::uint64_t seed = 1; seed <= 3; ++seed) {
-            for (const std::string& broken : judgeInput(each.text, seed).broken) {
+            const Judged judged = judgeInput(each.text, seed);
+            CHECK(judged.opened);
+            for (const std::string& broken : judged.broken) {
                 FAIL_CHECK(each.name << ", seed " << seed << ": " << broken);
             }
         }

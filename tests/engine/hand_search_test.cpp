@@ -33,8 +33,8 @@ void checkDivisions(const Sheet& sheet, const Divisions& found, const Parts& exp
                 cut.push_back({static_cast<int>(k)});
             }
         }
-        const auto cutHere = found.cut(i);
-        CHECK(std::equal(cut.begin(), cut.end(), cutHere.begin(), cutHere.end()));
+        const auto& listed = found.cut(i);
+        CHECK(std::equal(cut.begin(), cut.end(), listed.begin(), listed.end()));
     }
     CHECK(parts == expected);
 }

@@ -33,7 +33,7 @@ struct Tally {
 
 constexpr long kSettled = 500;          // inputs after which memory should grow no more
 constexpr long kMostGrowth = 64 * 1024; // KB beyond that: tables that are filled once, and noise
-constexpr long kMostTold = 2000;        // of what does not hold
+constexpr long kMostTold = 100;         // of what does not hold
 
 bool readOptions(int count, char** words, Options& options) {
     for (int i = 1; i + 1 < count; i += 2) {

@@ -289,9 +289,8 @@ std::string sentenceOf(const Issue& issue) {
 
 void lookAtLinkedLoads(AppState& state, std::string_view link) {
     const Outcome<LoadChoice> loads = linkedLoads(link, state.committed);
-    if (loads) {
-        state.choice = loads.value();
-    } else {
+    state.choice = loads ? loads.value() : LoadChoice{};
+    if (!loads) {
         say(state, MessageKind::Problem, sentenceOf(loads.issues().front()));
     }
 }
@@ -325,6 +324,14 @@ void update(AppState& state, const Actions& actions) {
 bool isOnBoard(const AppState& state, std::string_view link) {
     const Outcome<Reading> reading = readLink(link);
     return reading && reading.value().truss == state.committed;
+}
+
+bool takeLinkOfBoard(AppState& state, std::string_view link) {
+    if (!isOnBoard(state, link)) {
+        return false;
+    }
+    lookAtLinkedLoads(state, link);
+    return true;
 }
 
 AppState startWith(Truss truss) {
