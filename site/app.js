@@ -84,6 +84,9 @@ function sendViewport() {
     const box = canvas.getBoundingClientRect();
     const safe = parseFloat(getComputedStyle(document.getElementById('safe-area')).paddingBottom) || 0;
     knownRatio = devicePixelRatio;
+    if (box.width === 0) {
+        return; // the tables are read: the board keeps its shape
+    }
     program._gussetViewport(box.width, box.height, devicePixelRatio, safe, preferences());
     wake();
 }

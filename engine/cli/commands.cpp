@@ -233,8 +233,8 @@ Answer withTrust(Answer answer, const PhraseBook& book, const Arguments& argumen
     }
     std::string warnings;
     for (const std::string& sentence : trustSentences(book, reading.truss, solution)) {
-        warnings += arguments.has("--html") ? "<p>" + escapeHtml(sentence) + "</p>\n"
-                                            : sentence + "\n\n";
+        warnings +=
+            arguments.has("--html") ? "<p>" + escapeHtml(sentence) + "</p>\n" : sentence + "\n\n";
     }
     answer.text = warnings + answer.text;
     return answer;

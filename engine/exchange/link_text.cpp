@@ -1,5 +1,7 @@
 #include "exchange/link_text.hpp"
 
+#include "model/characters.hpp"
+
 #include <zlib.h>
 
 #include <algorithm>
@@ -14,8 +16,8 @@ namespace {
 constexpr std::string_view kForm = "1";
 constexpr std::size_t kCheckLength = 5;
 
-Issue damage(std::string says) {
-    return {IssueCode::Damaged, "the link", std::move(says) + ": copy the whole link again"};
+Issue damage(std::string_view says) {
+    return {IssueCode::Damaged, "the link", spelled(says) + ": copy the whole link again"};
 }
 
 // CRC-32 in five digits of base 36: letters and digits, so that no program takes the end for a full

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 #include <utility>
 
 namespace gusset {
@@ -23,14 +24,25 @@ double acuteDegrees(double rise, double run) {
     return std::atan2(rise, run) * 180 / kPi;
 }
 
-int findAngle(const Sheet& sheet, double rise, double run, double length) {
-    for (std::size_t i = 0; i < sheet.angles.size(); ++i) {
-        const AngleLine& line = sheet.angles[i];
-        if (std::fabs(line.rise * run - line.run * rise) <= kSameSlope * line.length * length) {
-            return static_cast<int>(i);
+// The angles of a sheet, sorted by how steep they are: from 0, level, to 1, plumb.
+using BySteepness = std::multimap<double, int>;
+
+double steepness(double rise, double run) { return rise / (rise + run); }
+
+int findAngle(const Sheet& sheet, const BySteepness& sorted, double rise, double run,
+              double length) {
+    // Within the angle whose sine is kSameSlope steepness changes by less, but for rounding.
+    const double steep = steepness(rise, run);
+    const auto end = sorted.upper_bound(steep + 2 * kSameSlope);
+    int first = -1;
+    for (auto it = sorted.lower_bound(steep - 2 * kSameSlope); it != end; ++it) {
+        const AngleLine& line = sheet.angles[static_cast<std::size_t>(it->second)];
+        const double turn = std::fabs(line.rise * run - line.run * rise);
+        if (turn <= kSameSlope * line.length * length && (first < 0 || it->second < first)) {
+            first = it->second;
         }
     }
-    return -1;
+    return first;
 }
 
 int addAngle(Sheet& sheet, double rise, double run, double size) {
@@ -44,16 +56,25 @@ int addAngle(Sheet& sheet, double rise, double run, double size) {
     return line.angle.index;
 }
 
+// The angle that is as steep, a new one if there is none.
+int angleFor(Sheet& sheet, BySteepness& sorted, Vec2 size, double length) {
+    const int known = findAngle(sheet, sorted, size.y, size.x, length);
+    if (known >= 0) {
+        return known;
+    }
+    const int added = addAngle(sheet, size.y, size.x, length);
+    sorted.insert({steepness(size.y, size.x), added});
+    return added;
+}
+
 // Rollers first: their directions are spoken of before the members'.
 void nameAngles(Sheet& sheet) {
+    BySteepness sorted;
     for (std::size_t i = 0; i < sheet.structure.restraints.size(); ++i) {
         const Vec2 along = sheet.structure.restraints[i].along;
         int index = -1;
         if (!axisParallel(along)) {
-            const double rise = std::fabs(along.y);
-            const double run = std::fabs(along.x);
-            index = findAngle(sheet, rise, run, 1);
-            index = index < 0 ? addAngle(sheet, rise, run, 1) : index;
+            index = angleFor(sheet, sorted, {std::fabs(along.x), std::fabs(along.y)}, 1);
             sheet.angles[static_cast<std::size_t>(index)].restraint = static_cast<int>(i);
         }
         sheet.angleOfRestraint.push_back(index);
@@ -63,10 +84,8 @@ void nameAngles(Sheet& sheet) {
         int index = -1;
         if (!axisParallel(sheet.structure.bars[i].along)) {
             const Vec2 vector = memberVector(sheet.truss, member);
-            const double rise = std::fabs(vector.y);
-            const double run = std::fabs(vector.x);
-            index = findAngle(sheet, rise, run, length(vector));
-            index = index < 0 ? addAngle(sheet, rise, run, length(vector)) : index;
+            index =
+                angleFor(sheet, sorted, {std::fabs(vector.x), std::fabs(vector.y)}, length(vector));
             AngleLine& line = sheet.angles[static_cast<std::size_t>(index)];
             line.member = line.member.valid() ? line.member : member;
             line.members.push_back(member);

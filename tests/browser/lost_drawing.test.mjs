@@ -16,6 +16,7 @@ for (const [name, size] of Object.entries(sizes)) {
     test(`on a ${name} the tables are offered in words, can be changed, and the board comes back`, async () => {
         const { page, context, board } = await openBoard(shared.browser, shared.site.address, size);
         await dragJoint(board, 'C', 40, 0);
+        const hadNotebook = await board.has('Close the notebook');
         await lose(page);
         const status = page.locator('#status', { hasText: 'The board is safe' });
         await status.waitFor({ state: 'visible' });
@@ -40,8 +41,9 @@ for (const [name, size] of Object.entries(sizes)) {
         await page.waitForFunction(() => document.body.classList.contains('has-board'));
         assert.equal(await page.locator('#status').isVisible(), false);
         await board.idle();
+        assert.equal(await board.has('Close the notebook'), hadNotebook);
         const moved = (await board.observe()).model;
-        await dragJoint(board, 'C', 0, 20);
+        await dragJoint(board, 'C', 0, -60);
         assert.notDeepEqual((await board.observe()).model, moved, 'it is drawn and dragged as before');
         await screenshot(page, `drawing-back-${name}`);
         await context.close();

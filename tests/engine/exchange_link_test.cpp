@@ -1,5 +1,6 @@
 #include "exchange/link.hpp"
 
+#include "core/utf8.hpp"
 #include "exchange/base64url.hpp"
 #include "exchange/compact_model.hpp"
 #include "exchange/deflated.hpp"
@@ -77,6 +78,15 @@ TEST_CASE("An unknown key comes back from a link, also one that is empty and has
             .truss;
     REQUIRE(truss.loads.front().unknown == R"({"member":[]})");
     CHECK(opens(writeLink(truss), truss));
+}
+
+TEST_CASE("What a damaged link is quoted with is text that can be shown") {
+    std::string link = writeLink(footbridge());
+    const std::size_t length = link.rfind('.', link.rfind('.') - 1) + 1;
+    link.insert(length, "\xC3\x01");
+    CHECK_THAT(fault(link), ContainsSubstring("characters arrived in its middle part"));
+    CHECK_FALSE(faultOfUtf8(fault(link)).has_value());
+    CHECK_FALSE(faultOfUtf8(fault("m=\xC3\xFF.AAAA")).has_value());
 }
 
 TEST_CASE("Links lose nothing of what a file can hold") {

@@ -33,7 +33,8 @@ void checkDivisions(const Sheet& sheet, const Divisions& found, const Parts& exp
                 cut.push_back({static_cast<int>(k)});
             }
         }
-        CHECK(std::ranges::equal(cut, found.cut(i)));
+        const auto& listed = found.cut(i);
+        CHECK(std::equal(cut.begin(), cut.end(), listed.begin(), listed.end()));
     }
     CHECK(parts == expected);
 }
