@@ -77,8 +77,9 @@ Seed seedOf(const Truss& truss) {
 
 std::vector<Seed> seeds() {
     std::vector<Seed> list;
-    for (const char* file : {"site/examples/footbridge.json", "site/examples/farm_bridge.json",
-                             "site/examples/garage_roof.json", "tests/data/formats/links/every_key.json"}) {
+    for (const char* file :
+         {"site/examples/footbridge.json", "site/examples/farm_bridge.json",
+          "site/examples/garage_roof.json", "tests/data/formats/links/every_key.json"}) {
         list.push_back(seedOf(readModel(repositoryFile(file)).value().truss));
     }
     for (std::uint64_t seed = 1; seed <= 6; ++seed) {

@@ -235,9 +235,8 @@ void drawReactions(Drawing& drawing) {
         const PlacedArrow placed = reactionArrow(drawing, component.joint, way, drawn);
         addArrow(drawing, placed.arrow, Ink::Reaction, 2.4F);
         drawing.symbols.taken[component.joint.at()].push_back(placed.pushes ? -way : way);
-        const std::string text =
-            forceText(truss, size / toNewton(truss.units.force),
-                      drawingStyleOf(truss, drawing.derived.solution));
+        const std::string text = forceText(truss, size / toNewton(truss.units.force),
+                                           drawingStyleOf(truss, drawing.derived.solution));
         LabelMark mark = labelOf(text, Ink::Reaction, LabelKind::Reaction);
         const Vec2 extent = drawing.measure(mark.text, mark.kind);
         wish(drawing, std::move(mark), placesBeside(placed.arrow, placed.pushes, extent),
