@@ -17,7 +17,8 @@ struct RigidMotion {
     Vec2 velocity; // of all joints, if it does not turn
     Vec2 centre;   // m, if it does
 };
-// Nothing unless all the joints move so and the supports let them. Precondition: at least two joints.
+// Nothing unless all the joints move so and the supports let them. Precondition: at least two
+// joints.
 [[nodiscard]] std::optional<RigidMotion> rigidMotionOf(const Structure&, const Mechanism&,
                                                        const std::vector<JointId>&);
 
