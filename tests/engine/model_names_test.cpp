@@ -76,8 +76,8 @@ TEST_CASE("A name shows something: spaces and marks alone do not") {
     }
 }
 
-// Persian writes می‌خواهم with U+200C between its two parts, Hindi क्‍ष with U+200D,
-// and the second heart is made red by U+FE0F: without these the words are others.
+// Persian writes "I want" with U+200C between its two parts, Hindi has U+200D in a half letter, and
+// the second heart is made red by U+FE0F: without these the words are others.
 TEST_CASE("Joiners and variation selectors stay where they form letters and signs") {
     for (const char* name : {"می\u200Cخواهم", "क्\u200Dष", "❤\uFE0F", "👩\u200D🔧"}) {
         CHECK_FALSE(faultOfName(name, kLongestLabel));
