@@ -3,6 +3,7 @@
 #include "core/tolerance.hpp"
 #include "hand/explain.hpp"
 #include "hand/section_step.hpp"
+#include "hand/shape.hpp"
 #include "hand/stages.hpp"
 #include "hand/virtual_work.hpp"
 #include "hand/work_out.hpp"
@@ -89,6 +90,7 @@ struct Task {
     Symbol symbol;
     std::vector<JointId> part; // Section: one side of the cut; Joint: it alone
     InfluenceWay way;
+    std::shared_ptr<Shape> shape = std::make_shared<Shape>(); // the same wherever the load stands
 
     [[nodiscard]] std::vector<JointId> otherPart() const {
         std::vector<JointId> other;
@@ -123,7 +125,7 @@ void chooseWay(Task& task) {
         return;
     }
     const Truss all = loadedAt(task.unloaded, task.path);
-    Sheet sheet = makeSheet(all, {});
+    Sheet sheet = makeSheet(all, {}, task.shape);
     writeAllReactions(sheet);
     if (const JointId joint = jointThatGives(sheet, task.symbol); joint.valid()) {
         task.way = InfluenceWay::Joint;
@@ -166,7 +168,7 @@ bool writeSectionOrdinate(const Task& task, JointId load, Sheet& sheet) {
 
 // The steps for a load at this joint by the way that is chosen; nothing when it doesn't lead there.
 std::optional<Working> chainFor(const Task& task, const Truss& loaded, JointId load) {
-    Sheet sheet = makeSheet(loaded, {});
+    Sheet sheet = makeSheet(loaded, {}, task.shape);
     sheet.saidAway = true; // the opening says how forces are drawn, and what a sign means
     sheet.saidNegative = true;
     writeGeometry(sheet);
@@ -271,7 +273,7 @@ Step geometryOf(const InfluenceByHand& line) {
 
 // Slopes, and the cut.
 void writeOpening(const Task& task, InfluenceByHand& line) {
-    Sheet sheet = makeSheet(task.unloaded, {});
+    Sheet sheet = makeSheet(task.unloaded, {}, task.shape);
     const Step geometry = geometryOf(line);
     if (!geometry.angles.empty()) {
         sheet.steps.push_back(geometry);
@@ -374,7 +376,7 @@ struct InfluenceByHandTask::State {
             return;
         }
         solution = solve(loaded);
-        whole.emplace(loaded, LoadChoice{}, solution);
+        whole.emplace(loaded, LoadChoice{}, solution, task->shape);
     }
     void finish() {
         writeOpening(*task, line);

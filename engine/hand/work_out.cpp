@@ -178,7 +178,8 @@ struct WorkingTask::State {
     }
 };
 
-WorkingTask::WorkingTask(const Truss& truss, const LoadChoice& choice, const Solution& solution) {
+WorkingTask::WorkingTask(const Truss& truss, const LoadChoice& choice, const Solution& solution,
+                         std::shared_ptr<Shape> shape) {
     Working working;
     working.counting = solution.counting;
     if (solution.status == Status::Invalid) {
@@ -186,8 +187,8 @@ WorkingTask::WorkingTask(const Truss& truss, const LoadChoice& choice, const Sol
             State{truss, choice, {truss}, std::move(working), State::Stage::Done});
         return;
     }
-    state_ =
-        std::make_unique<State>(State{truss, choice, makeSheet(truss, choice), std::move(working)});
+    state_ = std::make_unique<State>(
+        State{truss, choice, makeSheet(truss, choice, std::move(shape)), std::move(working)});
     state_->begin(solution);
 }
 

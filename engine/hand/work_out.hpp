@@ -8,10 +8,13 @@
 
 namespace gusset {
 
+struct Shape; // hand/shape.hpp
+
 class WorkingTask {
 public:
     // Preconditions as of workOut. The truss stays where it is and as it is while the task lives.
-    WorkingTask(const Truss&, const LoadChoice&, const Solution&);
+    // What follows from joints and members alone may come from a working of the same.
+    WorkingTask(const Truss&, const LoadChoice&, const Solution&, std::shared_ptr<Shape> = {});
     ~WorkingTask();
     WorkingTask(WorkingTask&&) noexcept;
     WorkingTask& operator=(WorkingTask&&) noexcept;
