@@ -81,7 +81,7 @@ std::vector<std::string> trustSentences(const PhraseBook& book, const Truss& tru
 }
 
 std::string unsolvedSentence(const PhraseBook& book, const Truss& truss, const Solution& solution) {
-    if (solution.standsOut) {
+    if (solution.standsOut && solution.status == Status::Indeterminate) {
         return standsOutSentence(book, truss, Phrase::StiffnessesDiffer, *solution.standsOut);
     }
     return sayPlain(book, Phrase::NotAccurate);

@@ -121,30 +121,79 @@ void analyseAgain(const Truss& truss, Structure structure, Analysis& analysis) {
     }
 }
 
-std::optional<Response> Responder::byStiffness(const std::vector<Vec2>& loads) {
-    const Structure& structure = analysis_.structure;
-    const JointPattern& pattern = analysis_.pattern;
-    const Judge judge = analysis_.displaces ? Judge::All : Judge::Forces;
-    const auto isTrusted = [](const Response& response, double limit) {
-        return response.trust.error <= limit && response.trust.displacementError <= limit &&
-               response.found.residual <= kResidual;
-    };
-    if (!wide_ && analysis_.stiffness.weakest > kShakyPivot) {
-        Response response = gusset::respond(structure, pattern, analysis_.stiffness, loads, judge);
-        if (isTrusted(response, kTrusted)) {
-            return response;
-        }
+namespace {
+
+bool isRounding(double error) { return error >= 1 / kSurelyRounding; }
+
+// Settlements, temperature and misfit that the truss can follow leave it without force: what was
+// computed is rounding.
+void dropForces(Response& response) {
+    EquilibriumForces& found = response.found;
+    std::fill(found.forces.begin(), found.forces.end(), 0.0);
+    std::fill(found.reactions.begin(), found.reactions.end(), 0.0);
+    found.largest = found.residual = 0;
+    response.trust.error = response.trust.condition = 0;
+}
+
+// Displacements that are rounding are none, those that keep fewer than three figures are not given.
+// `still`: where the supports alone put each joint.
+void judgeMoves(Response& response, const std::vector<Vec2>& still) {
+    double& error = response.trust.displacementError;
+    if (isRounding(error)) {
+        response.displacements = still;
+        error = 0;
+    } else if (!(error <= kUsable)) {
+        response.displacements.clear();
     }
+}
+
+std::vector<Vec2> settledOf(const std::vector<Hold>& holds) {
+    std::vector<Vec2> settled;
+    settled.reserve(holds.size());
+    for (const Hold& hold : holds) {
+        settled.push_back(hold.settled);
+    }
+    return settled;
+}
+
+} // namespace
+
+// In doubles, where these carry it.
+std::optional<Response> Responder::byDoubles(const std::vector<Vec2>& loads) const {
+    const Judge judge = analysis_.displaces ? Judge::All : Judge::Forces;
+    if (wide_ || !(analysis_.stiffness.weakest > kShakyPivot)) {
+        return std::nullopt;
+    }
+    Response response =
+        gusset::respond(analysis_.structure, analysis_.pattern, analysis_.stiffness, loads, judge);
+    const Trust& trust = response.trust;
+    const bool isTrusted = trust.error <= kTrusted && trust.displacementError <= kTrusted &&
+                           response.found.residual <= kResidual;
+    return isTrusted ? std::optional(std::move(response)) : std::nullopt;
+}
+
+std::optional<Response> Responder::byStiffness(const std::vector<Vec2>& loads) {
+    if (std::optional<Response> response = byDoubles(loads)) {
+        return response;
+    }
+    const Structure& structure = analysis_.structure;
     if (!wide_) {
-        wide_ = factorWide(structure, pattern, analysis_.stiffness.holds);
+        wide_ = factorWide(structure, analysis_.pattern, analysis_.stiffness.holds);
     }
     if (!(wide_->weakest > kShakyWidePivot)) {
         return std::nullopt;
     }
-    Response response = gusset::respond(structure, pattern, *wide_, loads, judge);
-    if (!isTrusted(response, kUsable)) {
+    const Judge judge = analysis_.displaces ? Judge::All : Judge::Forces;
+    Response response = gusset::respond(structure, analysis_.pattern, *wide_, loads, judge);
+    const bool isLoaded =
+        std::any_of(loads.begin(), loads.end(), [](Vec2 load) { return load != Vec2{}; });
+    if (!isLoaded && isRounding(response.trust.error)) {
+        dropForces(response);
+    }
+    if (!(response.trust.error <= kUsable) || !(response.found.residual <= kResidual)) {
         return std::nullopt;
     }
+    judgeMoves(response, settledOf(wide_->holds));
     return response;
 }
 
@@ -158,7 +207,7 @@ std::optional<Response> Responder::byEquilibrium(const std::vector<Vec2>& loads)
     Response response;
     response.found = std::move(*found);
     response.trust = judgeForces(structure, equilibrium, loads, response.found);
-    if (response.trust.error > kUsable || !(response.found.residual <= kResidual)) {
+    if (!(response.trust.error <= kUsable) || !(response.found.residual <= kResidual)) {
         return std::nullopt;
     }
     if (analysis_.displaces) {
@@ -166,6 +215,7 @@ std::optional<Response> Responder::byEquilibrium(const std::vector<Vec2>& loads)
                                                  elongationsOf(structure, response.found.forces));
         response.trust.displacementError = judgeDisplacements(
             structure, equilibrium, response.found, response.trust.error, response.displacements);
+        judgeMoves(response, std::vector<Vec2>(structure.joints.size()));
     }
     return response;
 }

@@ -46,6 +46,7 @@ void analyseAgain(const Truss&, Structure, Analysis&);
 class Responder {
 public:
     explicit Responder(const Analysis& analysis) : analysis_(analysis) {}
+    explicit Responder(Analysis&&) = delete; // which would be gone
 
     // Forces, and displacements if the analysis displaces, under loads (N, a joint each) and the
     // structure's strains. Nothing when the truss moves or can't be solved, or when fewer than
@@ -57,6 +58,7 @@ public:
     [[nodiscard]] Response respondAlike(const std::vector<Vec2>& loads) const;
 
 private:
+    [[nodiscard]] std::optional<Response> byDoubles(const std::vector<Vec2>& loads) const;
     [[nodiscard]] std::optional<Response> byStiffness(const std::vector<Vec2>& loads);
     [[nodiscard]] std::optional<Response> byEquilibrium(const std::vector<Vec2>& loads) const;
 

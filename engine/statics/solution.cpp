@@ -76,11 +76,26 @@ Issues unknownChoice(const Truss& truss, const LoadChoice& choice) {
     return faults;
 }
 
-std::optional<BarelyHeld> barelyHeldOf(const Factors<double>& factors) {
-    if (!(factors.rest > kBarelyHeld)) {
+// How far the rounding of coordinates may turn a bar at this joint.
+double turningAt(const Structure& structure, int joint) {
+    constexpr double kUnit = 1.1102230246251565e-16; // 2^-53
+    double most = 0;
+    for (const Bar& bar : structure.bars) {
+        if (bar.a == joint || bar.b == joint) {
+            const Vec2 at = structure.joints[static_cast<std::size_t>(joint)];
+            most = std::max(most, (std::abs(at.x) + std::abs(at.y)) * kUnit / bar.length);
+        }
+    }
+    return most;
+}
+
+std::optional<BarelyHeld> barelyHeldOf(const Structure& structure, const Factors<double>& factors) {
+    constexpr double kTurns = 8; // two ends of two bars, two coordinates each
+    const int joint = factors.restRow / 2;
+    if (!(factors.rest > std::max(kBarelyHeld, kTurns * turningAt(structure, joint)))) {
         return std::nullopt;
     }
-    return BarelyHeld{JointId{factors.restRow / 2}, factors.rest};
+    return BarelyHeld{JointId{joint}, factors.rest};
 }
 
 std::optional<StandsOut> standsOutOf(const Structure& structure) {
@@ -112,7 +127,7 @@ void readStructure(const Analysis& analysis, Solution& solution) {
     if (analysis.status == Status::Mechanism) {
         solution.mechanisms =
             mechanismsOf(analysis.structure, analysis.equilibrium, solution.loads);
-        solution.barelyHeld = barelyHeldOf(analysis.equilibrium.factors);
+        solution.barelyHeld = barelyHeldOf(analysis.structure, analysis.equilibrium.factors);
     }
     if (analysis.status == Status::Indeterminate || analysis.displaces) {
         solution.standsOut = standsOutOf(analysis.structure);

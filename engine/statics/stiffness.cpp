@@ -91,8 +91,8 @@ auto narrowed(const std::vector<Value>& values) {
 
 // What the supports must exert, shared among those of one joint so that the sum of their squares is
 // least: supports are rigid, and nothing else tells how several at one joint share.
-void addReactions(const Structure& structure, const std::vector<Vec2>& lack,
-                  EquilibriumForces& found) {
+void addReactions(const Structure& structure, const std::vector<Hold>& holds,
+                  const std::vector<Vec2>& lack, EquilibriumForces& found) {
     std::vector<BlockOf<double>> gram(structure.joints.size()); // Σ d·dᵀ
     for (const Restraint& restraint : structure.restraints) {
         addOuter(gram[restraint.joint.at()], 1.0, restraint.along, restraint.along);
@@ -103,7 +103,7 @@ void addReactions(const Structure& structure, const std::vector<Vec2>& lack,
         const Vec2 needed = -lack[restraint.joint.at()];
         const double determinant = g.a * g.d - g.b * g.c;
         const double trace = g.a + g.d; // the number of restraints
-        if (determinant <= kParallel * trace * trace) {
+        if (!holds[restraint.joint.at()].secondHeld) {
             found.reactions[i] = dot(needed, restraint.along) / trace;
             continue;
         }
@@ -111,26 +111,6 @@ void addReactions(const Structure& structure, const std::vector<Vec2>& lack,
                             (g.a * needed.y - g.c * needed.x) / determinant};
         found.reactions[i] = dot(share, restraint.along);
     }
-}
-
-// Settlements, temperature and misfit that the truss can follow leave it without force: what is
-// then computed is rounding of the forces that they would cause if nothing moved.
-bool isFollowed(const EquilibriumForces& found, double held) {
-    return found.largest <= kZeroForce * held;
-}
-
-void setToNothing(EquilibriumForces& found) {
-    std::fill(found.forces.begin(), found.forces.end(), 0.0);
-    std::fill(found.reactions.begin(), found.reactions.end(), 0.0);
-    found.largest = 0;
-}
-
-double largestSize(const std::vector<double>& values) {
-    double largest = 0;
-    for (const double value : values) {
-        largest = std::max(largest, std::abs(value));
-    }
-    return largest;
 }
 
 template <class Scalar>
@@ -142,7 +122,6 @@ Response respondIn(const Structure& structure, const JointPattern& pattern,
     Response response;
     EquilibriumForces& found = response.found;
     found.reactions.resize(structure.restraints.size());
-    const double held = largestSize(narrowed(motion.forces));
     findLack(structure, bars, loads, motion);
     std::vector<Vec2> lack;
     for (int i = 0; i <= kRefinements; ++i) {
@@ -157,11 +136,8 @@ Response respondIn(const Structure& structure, const JointPattern& pattern,
             break;
         }
     }
-    addReactions(structure, lack, found);
+    addReactions(structure, stiffness.holds, lack, found);
     found.largest = largestOf(loads, found);
-    if (isFollowed(found, held)) {
-        setToNothing(found);
-    }
     found.residual = residualOf(structure, loads, found);
     if (judge != Judge::Nothing) {
         response.trust = judgeStiffness(structure, pattern, bars, stiffness,

@@ -56,7 +56,13 @@ template <class Scalar>
         changes.loads[at(bar.a)] = changes.loads[at(bar.a)] + change;
         changes.loads[at(bar.b)] = changes.loads[at(bar.b)] + change;
         const double moved = sizeOf(judged.moves[at(bar.a)]) + sizeOf(judged.moves[at(bar.b)]);
-        changes.elongations.push_back(2 * kUnit<Scalar> * narrow(bars.bars[i].rigidity) * moved +
+        // Settlements and strains are given as doubles, whatever they are computed with.
+        const double given =
+            (sizeOf(holds[at(bar.a)].settled) + sizeOf(holds[at(bar.b)].settled)) / bars.scale +
+            std::abs(narrow(bars.bars[i].strain));
+        const double rigidity = narrow(bars.bars[i].rigidity);
+        changes.elongations.push_back(2 * rigidity *
+                                          (kUnit<Scalar> * moved + kUnit<double> * given) +
                                       2 * kUnit<double> * force);
     }
     return changes;

@@ -77,6 +77,28 @@ std::string wordsOf(const Truss& truss) {
     return resultsText(englishPhrases(), truss, solve(truss));
 }
 
+//  D---C    4 m × 3 m, both diagonals, one section for all; no load
+//  | X |
+//  A---B    pin at A; what holds B is for the test to say
+Truss crossedSquare() {
+    Truss truss;
+    joint(truss, "A", 0, 0);
+    joint(truss, "B", 4, 0);
+    joint(truss, "C", 4, 3);
+    joint(truss, "D", 0, 3);
+    for (const char* ends : {"AB", "BC", "CD", "DA", "AC", "BD"}) {
+        member(truss, std::string(1, ends[0]), std::string(1, ends[1]));
+    }
+    pin(truss, "A");
+    truss.materials.push_back({"steel", 210e3, {}, {}, {}, {}});
+    truss.sections.push_back({"bar", "steel", 1000, {}, "", {}, {}});
+    truss.sections.push_back({"stiff", "steel", 1000, {}, "", {}, {}});
+    for (Member& bar : truss.members) {
+        bar.section = "bar";
+    }
+    return truss;
+}
+
 } // namespace
 
 TEST_CASE("members a thousand million times as stiff as others get the forces of fractions") {
@@ -231,4 +253,84 @@ TEST_CASE("wide numbers keep twice the figures of a double") {
     const Wide root = rootOf(Wide(2));
     CHECK(std::abs(narrow(root * root - 2)) <= std::ldexp(1.0, -102));
     CHECK(narrow((Wide(1e16) + 1) - 1e16) == 1);
+}
+
+TEST_CASE("a settlement that the truss can follow takes no load's forces away, however large") {
+    Truss truss = crossedSquare();
+    roller(truss, "B");
+    force(truss, "C", 0, -1e-6);
+    const Solution still = solve(truss);
+    truss.supports[1].settleAlong = -4e3; // mm: what would be 1e9 N if the truss could not follow
+    const Solution settled = solve(truss);
+    REQUIRE(still.solved);
+    REQUIRE(settled.solved);
+    CHECK(settled.largest > 0);
+    for (std::size_t i = 0; i < still.forces.size(); ++i) {
+        CHECK(std::abs(still.forces[i] - settled.forces[i]) <=
+              (settled.trust.error + 1e-12) * still.largest);
+    }
+}
+
+TEST_CASE("the misfit of a member as good as rigid presses the others as it should") {
+    const auto under = [](double ratio) {
+        Truss truss = crossedSquare();
+        roller(truss, "B");
+        truss.sections[1].area = 1000 * ratio;
+        truss.members[0].section = "stiff";
+        truss.members[0].misfit = 5; // mm
+        return solve(truss);
+    };
+    const Solution much = under(1e6);
+    const Solution more = under(1e10);
+    REQUIRE(much.solved);
+    REQUIRE(more.solved);
+    CHECK(more.largest > 10e3);
+    for (std::size_t i = 0; i < much.forces.size(); ++i) {
+        CHECK(std::abs(much.forces[i] - more.forces[i]) <= 1e-5 * more.largest);
+    }
+}
+
+TEST_CASE("a load along an inclined roller goes straight into it and moves nothing") {
+    Truss truss = crossedSquare();
+    roller(truss, "B", 37);
+    Load load;
+    load.what = AngledForce{jointAt(truss, "B") == 1 ? JointId{1} : JointId{}, 10, 37};
+    truss.loads.push_back(load);
+    const Solution solution = solve(truss);
+    REQUIRE(solution.solved);
+    CHECK_THAT(solution.reactions[2], WithinRel(-10e3, 1e-12));
+    for (const double each : solution.forces) {
+        CHECK(isZero(solution, each));
+    }
+    REQUIRE(solution.displaced);
+    for (const Vec2 moved : solution.displacements) {
+        CHECK(moved == Vec2{});
+    }
+}
+
+TEST_CASE("two rollers of nearly one direction hold a joint") {
+    Truss truss = crossedSquare();
+    roller(truss, "B", 90);
+    roller(truss, "B", 90.003);
+    force(truss, "C", 0, -10);
+    const Solution solution = solve(truss);
+    REQUIRE(solution.solved);
+    CHECK(solution.residual < 1e-9);
+}
+
+TEST_CASE(
+    "a settlement at right angles to the only bar leaves it without force, and without a sense") {
+    Truss truss;
+    joint(truss, "A", 0, 0);
+    joint(truss, "B", 3, 4);
+    member(truss, "A", "B");
+    pin(truss, "A");
+    pin(truss, "B");
+    truss.supports[1].settle = {4.1, -3.075}; // mm, at right angles to 3 : 4
+    truss.materials.push_back({"steel", 210e3, {}, {}, {}, {}});
+    truss.sections.push_back({"bar", "steel", 1000, {}, "", {}, {}});
+    truss.members[0].section = "bar";
+    const Solution solution = solve(truss);
+    REQUIRE(solution.solved);
+    CHECK(senseOf(solution, MemberId{0}) == Sense::Zero);
 }
