@@ -41,9 +41,11 @@
         }
         const registrations = await navigator.serviceWorker?.getRegistrations() ?? [];
         const names = await globalThis.caches?.keys() ?? [];
+        const folder = new URL('./', location.href); // as the service worker names its caches (site/sw.js.in)
+        const prefix = `gusset ${folder.pathname} `;
         await Promise.all([
-            ...registrations.filter(({ scope }) => location.href.startsWith(scope)).map((one) => one.unregister()),
-            ...names.filter((name) => name.startsWith('gusset ')).map((name) => caches.delete(name)),
+            ...registrations.filter(({ scope }) => scope === folder.href).map((one) => one.unregister()),
+            ...names.filter((name) => name.startsWith(prefix)).map((name) => caches.delete(name)),
         ]);
         return true;
     }
