@@ -168,7 +168,9 @@ async function openAborting(times, query) {
         await route.fulfill({ response, body: script.replace(created, `${created}
             ++window.programs;
             const drawn = instance._gussetFrame;
-            instance._gussetFrame = (...all) => (window.aborts-- > 0 ? instance._gussetAbort() : drawn(...all));`) });
+            const frame = (...all) => (window.aborts-- > 0 ? instance._gussetAbort() : drawn(...all));
+            // The module puts its own function there again when it is called first.
+            Object.defineProperty(instance, '_gussetFrame', { enumerable: true, get: () => frame, set: () => {} });`) });
     });
     await opened.page.goto(`${shared.site.address}${query}`);
     return opened;
