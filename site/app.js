@@ -20,6 +20,7 @@ const cursors = ['default', 'pointer', 'crosshair', 'move', 'text', 'ew-resize',
 const settlingFrames = 4;
 const lossPatience = 4000; // ms: a graphics driver that starts again is back by then
 const calm = 10000; // ms without a failure, after which the next one counts as the first
+const mostFailures = 3; // one soon after another: an empty board has failed too by the next
 
 let program; // the module's functions
 let page = 0; // its one value, an address in the module's memory
@@ -29,6 +30,7 @@ let failures = 0; // of the program, one soon after another
 let calmTimer = 0;
 let opened = null; // the text on the board, as long as it is kept nowhere
 let hasBegun = false;
+let isBoardShown = false; // or said that it can't be
 let installTestHook = null; // only with ?test in the address
 let pixels = { width: 1, height: 1 }; // of the canvas, as the browser will show it
 
@@ -131,6 +133,21 @@ function showAsTables(text) {
     say(text);
     document.body.classList.toggle('no-board', text !== '');
     document.body.classList.toggle('has-board', text === '');
+}
+
+// Only a program that lives can tell whether it draws; comeBack() asks the one after it.
+function showBoard(field) {
+    if (isBoardShown || program.hasFailed()) {
+        return;
+    }
+    isBoardShown = true;
+    if (program._gussetDraws(page)) {
+        showAsTables('');
+        listen(field);
+    } else {
+        showAsTables('This browser offers no WebGL2, which the board is drawn with. The tables below work ' +
+            'without it. To draw, switch on hardware acceleration or use another browser.');
+    }
 }
 
 function watchContext() {
@@ -275,7 +292,8 @@ function fieldDone(key, text, how) {
     program.withTexts([key, text], (...addresses) => program._gussetFieldDone(...addresses, how));
 }
 
-function createParts() {
+// A file may be given before there is a program: it waits for `begun`, a promise.
+function createParts(begun) {
     const field = createField((key, text, how) => {
         fieldDone(key, text, how);
         drawNow();
@@ -291,7 +309,7 @@ function createParts() {
         drawNow: () => program && drawNow(),
         fieldDone: (key, text) => fieldDone(key, text, 0),
     });
-    const files = createFiles({ open, tell });
+    const files = createFiles({ open, tell, begun });
     const recent = createRecent({
         tell,
         goTo: (show) => {
@@ -317,39 +335,45 @@ function begin(work, failuresBefore) {
     sendViewport();
 }
 
-// How the board comes back after the program has failed so many times, one soon after another.
-function wayBack(work) {
-    if (failures === 1) {
+// How the board comes back after the program has failed `count` times, one soon after another.
+function wayBack(work, count) {
+    if (count === 1) {
         return 'stored';
     }
-    if (failures === 2 && opened !== null) {
+    if (count === 2 && opened !== null) {
         return 'before';
     }
-    return failures === 2 && work.newer !== '' ? 'undone' : 'empty';
+    return count === 2 && work.newer !== '' ? 'undone' : 'empty';
 }
 
 // The program has failed: a new one takes its place, with the board as it was kept last; should it fail on
-// that one too, with the board before its last step; and then with an empty one.
+// that one too, with the board before its last step; and then with an empty one. After that none.
 async function comeBack(parts) {
     if (!hasBegun) {
         return; // start() sees it
     }
     cancelAnimationFrame(frameRequest);
     frameRequest = 0;
-    ++failures;
+    const count = ++failures;
     clearTimeout(calmTimer);
-    calmTimer = setTimeout(() => { failures = 0; }, calm);
     parts.field.hide();
+    if (count > mostFailures) {
+        say('');
+        parts.failure.stays();
+        return;
+    }
     const work = lastWork();
     const failedOn = opened ?? modelOf(work.newer);
     try {
         program = await startProgram(pageFor(parts), () => comeBack(parts));
     } catch (error) {
+        say('');
         parts.failure.staysAway(error.message, failedOn);
         return;
     }
-    const way = wayBack(work);
+    const way = wayBack(work, count);
     begin(work, { stored: 1, before: 1, undone: 2, empty: 3 }[way]);
+    calmTimer = setTimeout(() => { failures = 0; }, calm); // however long it took to load
     program._gussetWorkingInTwin(page, document.body.classList.contains('reading') ? 1 : 0);
     if (way === 'stored' && opened !== null) {
         open(opened, 'Open again');
@@ -360,6 +384,7 @@ async function comeBack(parts) {
         useNewPlaceForChanges();
     }
     parts.failure.cameBack(way, failedOn);
+    showBoard(parts.field);
     wake();
 }
 
@@ -377,7 +402,8 @@ function welcome(work, isOther) {
 
 async function start() {
     say('Loading …');
-    const parts = createParts();
+    let letFilesIn;
+    const parts = createParts(new Promise((resolve) => { letFilesIn = resolve; }));
     const load = () => startProgram(pageFor(parts), () => comeBack(parts));
     program = await load();
     performance.mark('runtime-ready');
@@ -391,18 +417,13 @@ async function start() {
     begin(work, 0);
     // A reload shows what is kept, which may be newer than the address.
     welcome(work, isAddressHere() || isAddressOf(work.place) ? false : openFragment());
+    letFilesIn();
     drawFrame();
     performance.mark('first-frame');
     globalThis.gussetStart.succeeded();
     addEventListener('hashchange', openFragment);
     watchLeaving();
-    if (program._gussetDraws(page)) {
-        showAsTables('');
-        listen(parts.field);
-    } else {
-        showAsTables('This browser offers no WebGL2, which the board is drawn with. The tables below work ' +
-            'without it. To draw, switch on hardware acceleration or use another browser.');
-    }
+    showBoard(parts.field);
     workOffline(() => program._gussetLeave(page));
     wake();
 }

@@ -11,13 +11,20 @@ function done(request) {
     });
 }
 
-function openDatabase() {
+let database = null; // a promise; null when it is to be opened, or opened again
+let isWorking = false; // as far as was seen last
+
+async function openDatabase() {
     const request = indexedDB.open('gusset', 1);
     request.onupgradeneeded = () => request.result.createObjectStore(store);
-    return done(request);
+    const opened = await done(request);
+    opened.onclose = () => { database = null; }; // by the browser, as when its data are cleared
+    opened.onversionchange = () => {
+        opened.close();
+        database = null;
+    };
+    return opened;
 }
-
-let database = null; // a promise
 
 async function transaction(mode) {
     database ??= openDatabase();
@@ -27,6 +34,7 @@ async function transaction(mode) {
 async function readAll() {
     const texts = (await transaction('readonly')).objectStore(store);
     const [names, values] = await Promise.all([done(texts.getAllKeys()), done(texts.getAll())]);
+    isWorking = true;
     return new Map(names.map((name, i) => [name, values[i]]));
 }
 
@@ -42,28 +50,48 @@ export function onDisk() {
 const waiting = new Map(); // place → text, or null to forget it
 let writing = null; // a promise
 
+async function write(changes) {
+    const all = await transaction('readwrite');
+    const texts = all.objectStore(store);
+    changes.forEach(([name, text]) => (text === null ? texts.delete(name) : texts.put(text, name)));
+    await new Promise((resolve, reject) => {
+        all.oncomplete = resolve;
+        all.onabort = () => reject(all.error);
+    });
+}
+
+function writeAgain(changes) {
+    database = null;
+    return write(changes);
+}
+
 async function writeAll() {
     while (waiting.size > 0) {
         const now = [...waiting];
         waiting.clear();
-        const change = await transaction('readwrite');
-        const texts = change.objectStore(store);
-        now.forEach(([name, text]) => (text === null ? texts.delete(name) : texts.put(text, name)));
-        await new Promise((resolve, reject) => {
-            change.oncomplete = resolve;
-            change.onabort = () => reject(change.error);
-        });
+        try {
+            await write(now).catch(() => writeAgain(now));
+            isWorking = true;
+        } catch {
+            isWorking = false;
+            database = null;
+            now.filter(([name]) => !waiting.has(name)).forEach(([name, text]) => waiting.set(name, text));
+            return; // they go with the next change
+        }
     }
 }
 
 // One write at a time: what comes meanwhile goes together with the next.
 function change(name, text) {
     waiting.set(name, text);
-    writing ??= writeAll().catch(() => {}).finally(() => { writing = null; });
+    writing ??= writeAll().finally(() => { writing = null; });
 }
 
 export const putOnDisk = change;
 export const forgetOnDisk = (name) => change(name, null);
+
+// Whether what is given is likely to get there.
+export const diskWorks = () => isWorking;
 
 // Resolves when all that was given so far is there.
 export async function reachedDisk() {

@@ -53,5 +53,8 @@ export function createFailure() {
         cameBack: (how, failedOn) => show(words[how], false, failedOn),
         staysAway: (reason, failedOn) => show(`Gusset made a mistake and stopped, and can not start again (${reason}). ` +
             'What was kept of the board is safe: load the page again.', true, failedOn),
+        // The board that was offered before is the one of interest.
+        stays: () => show('Gusset made a mistake and stopped, on an empty board too. So it does not start again by ' +
+            'itself. What was kept of the board is safe: load the page again.', true, board),
     };
 }

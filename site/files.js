@@ -59,10 +59,11 @@ export function canShareLinks() {
     return typeof navigator.share === 'function';
 }
 
-export function createFiles({ open, tell }) {
+export function createFiles({ open, tell, begun }) {
     const chooser = document.getElementById('file-chooser');
 
     async function read(file) {
+        await begun;
         if (file.size > largestFile) {
             tell(`${file.name} is larger than 8 MB: that is no model of a truss.`, true);
             return;
@@ -118,9 +119,11 @@ export function createFiles({ open, tell }) {
             read(file);
         }
     });
-    // Installed, the page is also what the system opens a file with.
+    // Installed, the page is also what the system opens a file with. A reload brings the same file again, older
+    // than what has been made of it since.
+    const isReload = performance.getEntriesByType('navigation')[0]?.type === 'reload';
     window.launchQueue?.setConsumer(async ({ files: [handle] }) => {
-        if (handle) {
+        if (handle && !isReload) {
             read(await handle.getFile());
         }
     });

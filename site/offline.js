@@ -13,7 +13,16 @@ export function workOffline(saveWork) {
         bar.hidden = false;
     }
 
+    function loadAgain() {
+        saveWork();
+        location.reload();
+    }
+
     document.getElementById('update-now').addEventListener('click', () => {
+        if (waiting.state !== 'installed') { // another tab has said so before, or a still newer one came
+            loadAgain();
+            return;
+        }
         taken = true;
         waiting.postMessage('take over');
     });
@@ -21,8 +30,7 @@ export function workOffline(saveWork) {
     navigator.serviceWorker.addEventListener('controllerchange', () => {
         if (taken) { // and not on the first visit, when the worker comes into its own
             taken = false;
-            saveWork();
-            location.reload();
+            loadAgain();
         }
     });
 

@@ -4,6 +4,7 @@
 (() => {
     const mark = 'gusset.afresh'; // in the tab's own storage, from the first failure to the next good start
     let isOver = false;
+    let hasStarted = false; // what went wrong before, if anything, was not the page's
 
     async function say(text, offersAgain) {
         if (document.readyState === 'loading') {
@@ -35,14 +36,16 @@
         const files = performance.getEntriesByType('resource').map(({ name }) => name)
             .filter((name) => name.startsWith(location.origin));
         const fetched = [location.href, ...files].map((name) => fetch(name, { cache: 'reload' }));
-        if (!(await Promise.all(fetched)).every(({ ok }) => ok)) {
+        if (!(await Promise.all(fetched)).every(({ ok }) => ok) || hasStarted) {
             return false;
         }
         const registrations = await navigator.serviceWorker?.getRegistrations() ?? [];
         const names = await globalThis.caches?.keys() ?? [];
+        const folder = new URL('./', location.href); // as the service worker names its caches (site/sw.js.in)
+        const prefix = `gusset ${folder.pathname} `;
         await Promise.all([
-            ...registrations.filter(({ scope }) => location.href.startsWith(scope)).map((one) => one.unregister()),
-            ...names.filter((name) => name.startsWith('gusset ')).map((name) => caches.delete(name)),
+            ...registrations.filter(({ scope }) => scope === folder.href).map((one) => one.unregister()),
+            ...names.filter((name) => name.startsWith(prefix)).map((name) => caches.delete(name)),
         ]);
         return true;
     }
@@ -56,6 +59,9 @@
         const what = `Gusset did not start (${reason}).`;
         await say(`${what} It is fetched afresh …`, false);
         const isFresh = await fetchAfresh().catch(() => false);
+        if (hasStarted) {
+            return;
+        }
         if (isFresh && isFirst) {
             location.reload();
         } else {
@@ -71,6 +77,7 @@
     globalThis.gussetStart = {
         failed,
         succeeded() {
+            hasStarted = true;
             isOver = true;
             try {
                 sessionStorage.removeItem(mark);

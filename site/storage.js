@@ -13,8 +13,9 @@
 //
 // Each place is two copies written in turn, so that one is whole whatever happens during a write, and a third
 // one in IndexedDB (disk.js), which reaches the disk sooner. Each begins with a number that grows, the time of
-// writing; the program finds out itself whether one is damaged.
-import { forgetOnDisk, onDisk, putOnDisk } from './disk.js';
+// writing; the program finds out itself whether one is damaged. When local storage is full, the place written
+// longest ago gives up its two copies there.
+import { diskWorks, forgetOnDisk, onDisk, putOnDisk } from './disk.js';
 
 const prefix = 'gusset.work.';
 const keptPlaces = 8;
@@ -181,15 +182,44 @@ export function useNewPlaceForChanges() {
     isKept = false;
 }
 
-// The lock of the place that was just left may still be on its way out.
-async function forgetOldPlaces(left) {
+const clearSlots = (name) => slotsOf(name).forEach((slot) => localStorage.removeItem(slot));
+
+// Those that no tab has open, the one written last first. The lock of the place `left` just now may still be
+// on its way out.
+async function shutPlaces(left) {
     const open = new Set((await navigator.locks?.query())?.held.map(({ name }) => name));
     open.delete(lockOf(left));
-    const shut = places().filter((name) => name !== place && !open.has(lockOf(name)));
-    for (const name of shut.slice(keptPlaces)) {
-        slotsOf(name).forEach((slot) => localStorage.removeItem(slot));
+    return places().filter((name) => name !== place && !open.has(lockOf(name)));
+}
+
+async function forgetOldPlaces(left) {
+    for (const name of (await shutPlaces(left)).slice(keptPlaces)) {
+        clearSlots(name);
         onDiskThen.delete(name);
         forgetOnDisk(name);
+    }
+}
+
+function fits(slot, text) {
+    try {
+        localStorage.setItem(slot, text);
+        return true;
+    } catch {
+        return false;
+    }
+}
+
+// Unless something newer was stored in the place `name` meanwhile.
+async function makeRoom(name, slot, text) {
+    for (const old of (await shutPlaces(null)).reverse()) {
+        if (name !== place || onDiskThen.get(name) !== text) {
+            return;
+        }
+        clearSlots(old);
+        if (fits(slot, text)) {
+            isKept = true;
+            return;
+        }
     }
 }
 
@@ -209,10 +239,14 @@ export function storeWork(text) {
         const copies = copiesOf(place);
         const number = Math.max(Date.now(), numberOf(copies[0].text) + 1);
         const older = copies.filter(({ slot }) => slot !== null)[1];
-        localStorage.setItem(older.slot, `${number} ${text}`);
-        onDiskThen.set(place, `${number} ${text}`);
-        putOnDisk(place, `${number} ${text}`);
-        isKept = true;
+        const numbered = `${number} ${text}`;
+        onDiskThen.set(place, numbered);
+        putOnDisk(place, numbered);
+        isKept = fits(older.slot, numbered);
+        if (!isKept) {
+            isKept = diskWorks();
+            makeRoom(place, older.slot, numbered).catch(() => {}); // then the third copy is all there is
+        }
     } catch {
         isKept = false;
     }

@@ -3,7 +3,7 @@ import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
 import { boardOf, dragJoint, dropFile, openBoard } from './board.mjs';
-import { screenshot, siteAndBrowser, sizes } from './support.mjs';
+import { openPage, screenshot, siteAndBrowser, sizes } from './support.mjs';
 
 const shared = siteAndBrowser();
 
@@ -153,6 +153,51 @@ test('a board that was only opened comes back too, and gives way to the one befo
     await page.evaluate((hash) => { location.hash = hash; }, link.slice(link.indexOf('#')));
     await after.idle();
     assert.equal((await modelOf(after)).title, 'Stranger');
+    await context.close();
+});
+
+// A page whose program aborts in its first frames, so many of them; `window.programs` counts the programs.
+async function openAborting(times, query) {
+    const opened = await openPage(shared.browser, shared.site.address);
+    await opened.page.addInitScript((aborts) => { Object.assign(window, { aborts, programs: 0 }); }, times);
+    await opened.page.route('**/program.js', async (route) => {
+        const response = await route.fetch();
+        const created = 'await createGusset({ page });';
+        const script = await response.text();
+        assert.ok(script.includes(created));
+        await route.fulfill({ response, body: script.replace(created, `${created}
+            ++window.programs;
+            const drawn = instance._gussetFrame;
+            const frame = (...all) => (window.aborts-- > 0 ? instance._gussetAbort() : drawn(...all));
+            // The module puts its own function there again when it is called first.
+            Object.defineProperty(instance, '_gussetFrame', { enumerable: true, get: () => frame, set: () => {} });`) });
+    });
+    await opened.page.goto(`${shared.site.address}${query}`);
+    return opened;
+}
+
+test('a program that fails in the first frame of all is started again, and the board can be worked on', async () => {
+    const { page, context } = await openAborting(1, '?test');
+    const board = await returned(page, 'as it was kept last');
+    assert.equal(await page.locator('#status').isVisible(), false, 'nothing is said of WebGL2');
+    const before = await modelOf(board);
+    await dragJoint(board, 'C', 60, 0);
+    assert.notDeepEqual(await modelOf(board), before);
+    await context.close();
+});
+
+test('a program that fails on an empty board too is left alone, and the board is offered', async () => {
+    const { page, context } = await openAborting(0, '');
+    await page.waitForFunction(() => document.body.classList.contains('has-board'));
+    await page.evaluate(() => {
+        window.aborts = Infinity;
+        dispatchEvent(new Event('resize'));
+    });
+    await page.waitForFunction(() => document.getElementById('failure-text').textContent.includes('an empty board too'));
+    assert.equal(await page.evaluate(() => window.programs), 4, 'the first, as kept, and empty twice: nothing is kept');
+    assert.equal(await page.locator('#failure-again').isVisible(), true);
+    await Promise.all([page.waitForEvent('load'), page.locator('#failure-again').click()]);
+    await page.waitForFunction(() => document.body.classList.contains('has-board'));
     await context.close();
 });
 

@@ -3,7 +3,7 @@ import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
 import path from 'node:path';
-import { dropFile, openBoard } from './board.mjs';
+import { boardOf, dragJoint, dropFile, openBoard } from './board.mjs';
 import { openPage, root, siteAndBrowser, sizes } from './support.mjs';
 
 const shared = siteAndBrowser();
@@ -69,6 +69,28 @@ test('a file that the system opens the page with is on the board', async () => {
     await page.waitForFunction(() => window.gussetTest);
     await page.evaluate(() => window.launchWith());
     await page.waitForFunction((title) => window.gussetTest.observe().model.title === title, titleOf(example));
+    await context.close();
+});
+
+test('a file given before the program is there waits for it, and a reload does not bring it again', async () => {
+    const { page, context } = await openPage(shared.browser, shared.site.address);
+    await page.addInitScript((text) => { // as the system gives it, at each load
+        const handle = { getFile: async () => new File([text], 'bridge.json') };
+        Object.defineProperty(window, 'launchQueue', {
+            value: { setConsumer: (consume) => { consume({ files: [handle] }); } },
+        });
+    }, readFileSync(example, 'utf8'));
+    await page.goto(`${shared.site.address}?test`);
+    const board = await boardOf(page, sizes.desktop);
+    await page.waitForFunction((title) => window.gussetTest.observe().model.title === title, titleOf(example));
+    await board.idle();
+    const { id } = (await board.observe()).model.joints.at(-1);
+    await dragJoint(board, id, 0, -60);
+    const { model } = await board.observe();
+    await page.reload();
+    const again = await boardOf(page, sizes.desktop);
+    assert.deepEqual((await again.observe()).model, model);
+    assert.match((await again.observe()).undo, /Move joint/);
     await context.close();
 });
 

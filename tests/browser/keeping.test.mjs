@@ -111,12 +111,82 @@ test('a browser that stores nothing says so once, and the board works', async ()
     const { context, page } = await open();
     await context.addInitScript(() => {
         Storage.prototype.setItem = () => { throw new DOMException('full', 'QuotaExceededError'); };
+        IDBFactory.prototype.open = () => { throw new DOMException('off', 'SecurityError'); };
     });
     await page.reload();
     const board = await boardOf(page, sizes.desktop);
     await dragJoint(board, 'C', 60, 0);
     assert.match((await board.observe()).message, /file/i);
     assert.equal((await board.observe()).solved, true);
+    await context.close();
+});
+
+test('where only local storage refuses, the board is kept all the same', async () => {
+    const { context, page } = await open();
+    await context.addInitScript(() => {
+        Storage.prototype.setItem = () => { throw new DOMException('full', 'QuotaExceededError'); };
+    });
+    await page.reload();
+    const board = await boardOf(page, sizes.desktop);
+    await dragJoint(board, 'C', 60, 0);
+    const { model, message } = await board.observe();
+    assert.equal(message, '', 'nothing is said, as nothing is lost');
+    await page.evaluate(() => window.gussetTest.reachedDisk());
+    await page.reload();
+    assert.deepEqual((await (await boardOf(page, sizes.desktop)).observe()).model, model);
+    await context.close();
+});
+
+test('in a full local storage the board written longest ago gives way to the one that is shown', async () => {
+    const { context, page } = await open();
+    await context.addInitScript(() => { // so that only local storage keeps anything
+        IDBFactory.prototype.open = () => { throw new DOMException('off', 'SecurityError'); };
+    });
+    await page.reload();
+    const board = await boardOf(page, sizes.desktop);
+    await page.evaluate(() => {
+        const fits = (length) => {
+            try {
+                localStorage.setItem('gusset.work.old.0', `100 ${'x'.repeat(length)}`);
+                return true;
+            } catch {
+                return false;
+            }
+        };
+        let length = 0; // the longest that fits: a bit after the other
+        for (let bit = 2 ** 24; bit >= 1; bit /= 2) {
+            length += fits(length + bit) ? bit : 0;
+        }
+    });
+    await dragJoint(board, 'C', 60, 0);
+    const { model } = await board.observe();
+    await page.waitForFunction(() => localStorage.getItem('gusset.work.old.0') === null);
+    await page.reload();
+    assert.deepEqual((await (await boardOf(page, sizes.desktop)).observe()).model, model);
+    await context.close();
+});
+
+test('when the browser takes its database away, the next edit is written to a new one', async () => {
+    const { board, context, page } = await open();
+    await dragJoint(board, 'C', 60, 0);
+    await page.evaluate(() => window.gussetTest.reachedDisk());
+    await page.evaluate(() => new Promise((resolve, reject) => {
+        const request = indexedDB.deleteDatabase('gusset');
+        request.onsuccess = resolve;
+        request.onblocked = () => reject(new Error('the page holds on to it'));
+    }));
+    await dragJoint(board, 'C', -30, 0);
+    await page.evaluate(() => window.gussetTest.reachedDisk());
+    const kept = await page.evaluate(() => new Promise((resolve, reject) => {
+        const request = indexedDB.open('gusset');
+        request.onerror = reject;
+        request.onsuccess = () => {
+            const texts = request.result.transaction('work').objectStore('work').getAll();
+            texts.onsuccess = () => resolve(texts.result);
+            texts.onerror = reject;
+        };
+    }));
+    assert.equal(kept.length, 1);
     await context.close();
 });
 
