@@ -117,6 +117,21 @@ test('a newer version is offered, taken when the person says so, and leaves one 
     await close();
 });
 
+test('a newer version that another tab has let in is used when this tab says so too', async () => {
+    const { page, context, server, close } = await visited();
+    const other = await context.newPage();
+    await other.goto(server.address);
+    await firstFrame(other);
+    server.serve(() => next.folder);
+    assert.equal(await updated(page), 'installed');
+    await other.locator('#update').waitFor({ state: 'visible' });
+    await takesUpdate(other);
+    assert.equal(await heading(page), 'Gusset', 'not forced here');
+    await takesUpdate(page);
+    assert.equal(await heading(page), 'Gusset, next');
+    await close();
+});
+
 const half = (name) => (['sw.js', 'app.js', 'storage.js'].includes(name) ? next.folder : old.folder);
 const cutShort = (name) =>
     name === 'gusset.wasm' ? readFileSync(path.join(next.folder, name)).subarray(0, 100_000) : next.folder;
