@@ -185,6 +185,7 @@ for (const [name, size] of Object.entries(sizes)) {
     test(`on a ${name}, the only board kept being damaged is said: the example does not just take its place`, async () => {
         const { board, page, context } = await openBoard(shared.browser, shared.site.address, size);
         await dragJoint(board, 'C', 40, 0);
+        await page.waitForFunction(() => Object.values(localStorage).some((text) => text.includes('Footbridge')));
         await page.evaluate(() => window.gussetTest.reachedDisk?.());
         await page.close();
         assert.ok(await damageCopies(context, 'Footbridge', 'beginning') >= 2);
