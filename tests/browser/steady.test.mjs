@@ -62,6 +62,7 @@ test('a truss of 201 members costs as many draw calls a frame as one of 13, also
         assert.ok(frames > 0);
         return { each: (after.calls - before.calls) / frames, frames };
     };
+    await board.press('Results'); // a working would go on in frames of its own
     const small = await callsIn(() => dragJoint(board, 'C', 40, 0));
     await drop(page, strip(50));
     await board.idle();
@@ -69,8 +70,9 @@ test('a truss of 201 members costs as many draw calls a frame as one of 13, also
     const large = await callsIn(() => dragJoint(board, 'U25', 0, -30));
     assert.ok(small.each >= 1, `${small.each} calls a frame`);
     assert.equal(Math.ceil(large.each), Math.ceil(small.each));
-    // Six events (down, four moves, up) ask for three frames each at most, the last for four at once.
-    assert.ok(large.frames <= 22, `${large.frames} frames for one drag`);
+    // Seven events (there, down, four moves, up), each with its own frame and three after it where they come far
+    // apart, as on a busy machine; the change at the end asks for one more.
+    assert.ok(large.frames <= 7 * 4 + 1, `${large.frames} frames for one drag`);
     assert.equal((await board.observe()).solved, true);
     await context.close();
 });
