@@ -9,8 +9,6 @@ namespace gusset {
 
 namespace {
 
-constexpr double kUnit = 1.1102230246251565e-16; // 2^-53: half a unit in the last place
-
 using Numbers = std::vector<double>;
 
 void multiply(const Numbers& by, Numbers& v) {
@@ -46,7 +44,7 @@ void addAt(int joint, Vec2 v, Numbers& rows) {
 // What rounding may have changed in the balance of each joint.
 Numbers changesOf(const Structure& structure, const std::vector<Vec2>& loads,
                   const EquilibriumForces& found) {
-    Numbers changes = absolute(loads, kUnit);
+    Numbers changes = absolute(loads, kHalfPlace);
     const Numbers lack = absolute(lackOfEquilibrium(structure, loads, found), 1);
     for (std::size_t i = 0; i < changes.size(); ++i) {
         changes[i] += lack[i];
@@ -58,7 +56,7 @@ Numbers changesOf(const Structure& structure, const std::vector<Vec2>& loads,
     }
     for (std::size_t i = 0; i < structure.restraints.size(); ++i) {
         const Restraint& restraint = structure.restraints[i];
-        const double force = 2 * kUnit * std::abs(found.reactions[i]);
+        const double force = 2 * kHalfPlace * std::abs(found.reactions[i]);
         addAt(restraint.joint.index,
               {force * std::abs(restraint.along.x), force * std::abs(restraint.along.y)}, changes);
     }
@@ -79,7 +77,8 @@ Vec2 roundingOf(const Structure& structure, const Bar& bar, double force) {
     const Vec2 a = structure.joints[static_cast<std::size_t>(bar.a)];
     const Vec2 b = structure.joints[static_cast<std::size_t>(bar.b)];
     const auto change = [&](double along, double from, double to) {
-        return kUnit * force * (2 * std::abs(along) + (std::abs(from) + std::abs(to)) / bar.length);
+        return kHalfPlace * force *
+               (2 * std::abs(along) + (std::abs(from) + std::abs(to)) / bar.length);
     };
     return {change(bar.along.x, a.x, b.x), change(bar.along.y, a.y, b.y)};
 }
@@ -111,7 +110,7 @@ Trust judgeForces(const Structure& structure, const Equilibrium& equilibrium,
             return solved(equilibrium, std::move(y));
         });
     trust.error = row.norm / found.largest;
-    trust.condition = trust.error / kUnit;
+    trust.condition = trust.error / kHalfPlace;
     if (row.column < structure.bars.size()) {
         trust.member = MemberId{static_cast<int>(row.column)};
     }
@@ -137,8 +136,8 @@ double judgeDisplacements(const Structure& structure, const Equilibrium& equilib
         const Vec2 a = displacements[static_cast<std::size_t>(bar.a)];
         const Vec2 b = displacements[static_cast<std::size_t>(bar.b)];
         const double moved = std::abs(a.x) + std::abs(a.y) + std::abs(b.x) + std::abs(b.y);
-        const double lost = 2 * kUnit * std::abs(found.forces[i]) + forceError * found.largest;
-        changes[i] = 2 * kUnit * moved + lost * bar.length / bar.stiffness;
+        const double lost = 2 * kHalfPlace * std::abs(found.forces[i]) + forceError * found.largest;
+        changes[i] = 2 * kHalfPlace * moved + lost * bar.length / bar.stiffness;
     }
     const NormEstimate row = estimateNorm(
         equilibrium.factors.rows,

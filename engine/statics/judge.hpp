@@ -7,6 +7,10 @@
 
 namespace gusset {
 
+// Half a unit in the last place of 1, 2^-53: by so much of itself rounding changes a double at
+// most.
+inline constexpr double kHalfPlace = 1.1102230246251565e-16;
+
 // By how much rounding of the coordinates, and of what is computed from them, may change what a bar
 // with this force exerts on its joints. N, by components.
 [[nodiscard]] Vec2 roundingOf(const Structure&, const Bar&, double force);

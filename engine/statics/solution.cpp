@@ -4,6 +4,7 @@
 #include "model/validate.hpp"
 #include "statics/analysis.hpp"
 #include "statics/bar_properties.hpp"
+#include "statics/judge.hpp"
 #include "statics/mechanism.hpp"
 #include "statics/redundant.hpp"
 #include "statics/solver.hpp"
@@ -78,12 +79,11 @@ Issues unknownChoice(const Truss& truss, const LoadChoice& choice) {
 
 // How far the rounding of coordinates may turn a bar at this joint.
 double turningAt(const Structure& structure, int joint) {
-    constexpr double kUnit = 1.1102230246251565e-16; // 2^-53
     double most = 0;
     for (const Bar& bar : structure.bars) {
         if (bar.a == joint || bar.b == joint) {
             const Vec2 at = structure.joints[static_cast<std::size_t>(joint)];
-            most = std::max(most, (std::abs(at.x) + std::abs(at.y)) * kUnit / bar.length);
+            most = std::max(most, (std::abs(at.x) + std::abs(at.y)) * kHalfPlace / bar.length);
         }
     }
     return most;

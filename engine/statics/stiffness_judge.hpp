@@ -26,7 +26,7 @@ struct Judged {
 namespace kernel {
 
 template <class Scalar>
-inline constexpr double kUnit = 1.1102230246251565e-16; // 2^-53: half a unit in the last place
+inline constexpr double kUnit = kHalfPlace;
 template <>
 inline constexpr double kUnit<Wide> = 4.9303806576313238e-32; // 2^-104
 
