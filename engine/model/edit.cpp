@@ -334,9 +334,41 @@ Refusal change(Truss& truss, const ReplaceTruss& edit) {
 
 } // namespace
 
+template <class Kind>
+requires isOneOf<Kind, EditKind> Edit::Edit(Kind kind)
+    : kind_(std::make_shared<const EditKind>(std::move(kind))) {}
+template Edit::Edit(AddJoint);
+template Edit::Edit(MoveJoint);
+template Edit::Edit(MoveJoints);
+template Edit::Edit(MergeJoints);
+template Edit::Edit(RenameJoint);
+template Edit::Edit(DrawMember);
+template Edit::Edit(SplitMember);
+template Edit::Edit(SetMember);
+template Edit::Edit(SetSupport);
+template Edit::Edit(ChangeSupport);
+template Edit::Edit(RemoveSupports);
+template Edit::Edit(AddLoad);
+template Edit::Edit(SetLoad);
+template Edit::Edit(Remove);
+template Edit::Edit(CopyThings);
+template Edit::Edit(SetMaterial);
+template Edit::Edit(RemoveMaterial);
+template Edit::Edit(SetSection);
+template Edit::Edit(RemoveSection);
+template Edit::Edit(UseSection);
+template Edit::Edit(WarmMembers);
+template Edit::Edit(SetCombinations);
+template Edit::Edit(SetMovingLoads);
+template Edit::Edit(SetTitle);
+template Edit::Edit(SetUnits);
+template Edit::Edit(SetClassSettings);
+template Edit::Edit(SetChecks);
+template Edit::Edit(ReplaceTruss);
+
 Outcome<Truss> apply(const Truss& before, const Edit& edit) {
     Truss after = before;
-    if (auto refusal = std::visit([&](const auto& it) { return change(after, it); }, edit)) {
+    if (auto refusal = std::visit([&](const auto& it) { return change(after, it); }, edit.kind())) {
         return std::move(*refusal);
     }
     if (Issues errors = errorsOf(after); !errors.empty()) {

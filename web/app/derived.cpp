@@ -131,9 +131,7 @@ int shownStep(const AppState& state, const Derived& derived) {
 void keepStepInRange(const AppState& state, const Derived& derived, Actions& actions) {
     const int shown = shownStep(state, derived);
     if (shown >= 0 && shown != state.notebook.step) {
-        NotebookState notebook = state.notebook;
-        notebook.step = shown;
-        actions.push_back(SetNotebook{notebook});
+        actions.push_back(Set{&NotebookState::step, shown});
     }
 }
 

@@ -153,16 +153,19 @@ void finishPicked(PanelContext& context, FieldDone done) {
     Actions actions;
     finishCell(context.state, done, actions);
     const std::optional<Cell> cell = cellOf(done.key);
-    for (Action& action : actions) {
-        if (auto* begin = std::get_if<BeginField>(&action)) {
+    for (const Action& action : actions) {
+        if (const auto* begin = action.as<BeginField>()) {
             const std::optional<Cell> next = cellOf(begin->key);
             if (!cell || !next || next->row != cell->row || next->column == 0 ||
                 (next->table == CellTable::Loads && next->column == column::kLoadCase)) {
                 continue; // there is no such field in the inspector
             }
-            begin->key = kPickedPrefix + begin->key;
+            BeginField picked = *begin;
+            picked.key = kPickedPrefix + begin->key;
+            context.actions.push_back(picked);
+        } else {
+            context.actions.push_back(action);
         }
-        context.actions.push_back(std::move(action));
     }
 }
 
