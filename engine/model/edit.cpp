@@ -332,11 +332,14 @@ Refusal change(Truss& truss, const ReplaceTruss& edit) {
     return std::nullopt;
 }
 
+std::shared_ptr<const EditKind> shared(EditKind&& kind) {
+    return std::make_shared<const EditKind>(std::move(kind));
+}
+
 } // namespace
 
 template <class Kind>
-requires isOneOf<Kind, EditKind> Edit::Edit(Kind kind)
-    : kind_(std::make_shared<const EditKind>(std::move(kind))) {}
+requires isOneOf<Kind, EditKind> Edit::Edit(Kind kind) : kind_(shared(EditKind(std::move(kind)))) {}
 template Edit::Edit(AddJoint);
 template Edit::Edit(MoveJoint);
 template Edit::Edit(MoveJoints);

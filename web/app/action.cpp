@@ -4,9 +4,17 @@
 
 namespace gusset {
 
+namespace {
+
+std::shared_ptr<const ActionKind> shared(ActionKind&& kind) {
+    return std::make_shared<const ActionKind>(std::move(kind));
+}
+
+} // namespace
+
 template <class Kind>
 requires isOneOf<Kind, ActionKind> Action::Action(Kind kind)
-    : kind_(std::make_shared<const ActionKind>(std::move(kind))) {}
+    : kind_(shared(ActionKind(std::move(kind)))) {}
 template Action::Action(Commit);
 template Action::Action(ShowEdit);
 template Action::Action(EndGesture);
