@@ -2,6 +2,7 @@
 
 #include "report/csv.hpp"
 #include "report/results_text.hpp"
+#include "report/signs.hpp"
 
 #include <algorithm>
 #include <array>
@@ -10,7 +11,6 @@
 namespace gusset {
 namespace {
 
-constexpr const char* kThinSpace = "\u2009";
 constexpr int kFileDigits = 12;        // significant
 constexpr std::size_t kMostNamed = 12; // members in a sentence
 constexpr int kMostDecimals = 6;       // of a use close to 1

@@ -2,6 +2,7 @@
 
 #include "core/tolerance.hpp"
 #include "report/influence_text.hpp"
+#include "report/signs.hpp"
 #include "report/sketch_room.hpp"
 
 #include <algorithm>
@@ -177,7 +178,7 @@ void addSigns(Sketch& sketch, SketchRoom& room, const InfluenceLine& line, const
             continue;
         }
         const Vec2 middle = plot.point(line.at[i], ordinate / 2);
-        const SketchWords sign{.words = {{ordinate > 0 ? "+" : "\u2212", RunStyle::Plain}},
+        const SketchWords sign{.words = {{ordinate > 0 ? "+" : kMinus, RunStyle::Plain}},
                                .ink = inkOf(ordinate),
                                .size = kSignSize};
         placeWords(sketch, room, sign, {middle + Vec2{14, 0}, middle - Vec2{14, 0}});

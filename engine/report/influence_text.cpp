@@ -2,6 +2,7 @@
 
 #include "core/tolerance.hpp"
 #include "report/results_text.hpp"
+#include "report/signs.hpp"
 #include "report/solution_text.hpp"
 
 #include <algorithm>
@@ -49,12 +50,12 @@ NumberStyle ordinateStyle(const Truss& truss, EffectKind kind) {
 }
 
 std::string withUnit(const std::string& number, const std::string& unit) {
-    return unit.empty() ? number : number + "\u2009" + unit;
+    return unit.empty() ? number : number + kThinSpace + unit;
 }
 
 std::string withTrueMinus(std::string text) {
     if (!text.empty() && text[0] == '-') {
-        text.replace(0, 1, "\u2212");
+        text.replace(0, 1, kMinus);
     }
     return text;
 }
@@ -77,7 +78,7 @@ std::string areaText(const Truss& truss, const InfluenceReport& report, double a
     const double scale = ordinateScale(truss, report.effect.kind) / toMetre(truss.units.length);
     std::string unit = ordinateUnit(truss, report.effect.kind);
     const std::string run = symbolOf(truss.units.length);
-    unit += unit.empty() || run.empty() ? run : "\u00B7" + run;
+    unit += unit.empty() || run.empty() ? run : kDot + run;
     return withUnit(
         withPlus(area, formatNumber(area * scale, ordinateStyle(truss, report.effect.kind))), unit);
 }

@@ -2,6 +2,7 @@
 
 #include "core/tolerance.hpp"
 #include "report/results_text.hpp"
+#include "report/signs.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -14,7 +15,6 @@ namespace {
 NumberStyle styleOf(const Truss& truss) {
     return {NumberForm::Significant, 3, truss.classSettings.decimalSign, true};
 }
-constexpr const char* kThinSpace = "\u2009";
 
 double largestOf(const Solution& solution) {
     double largest = 0;

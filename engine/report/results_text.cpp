@@ -3,6 +3,7 @@
 #include "core/utf8.hpp"
 #include "report/csv.hpp"
 #include "report/movement_text.hpp"
+#include "report/signs.hpp"
 #include "report/table.hpp"
 #include "report/trust_text.hpp"
 
@@ -12,7 +13,6 @@
 namespace gusset {
 namespace {
 
-constexpr const char* kThinSpace = "\u2009";
 constexpr int kFileDigits = 12; // significant, in files
 
 struct SenseNames {

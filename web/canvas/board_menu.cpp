@@ -14,7 +14,7 @@ namespace {
 
 constexpr double kWidth = 248;
 constexpr double kPresenting = 1.45; // as the type grows (web/page.cpp)
-constexpr double kAway = 12;         // px from the place to the menu's corner
+constexpr double kMenuAway = 12;     // px from the place to the menu's corner
 
 using Lines = std::vector<MenuLine>;
 
@@ -229,12 +229,12 @@ Rect boardMenuRect(const AppState& state, std::size_t lines) {
     const double height = boardMenuLineHeight(state) * static_cast<double>(lines + 1) + 8;
     const double width = std::min(kWidth * (state.view.presenting ? kPresenting : 1), page.x);
     const Vec2 place = state.menu.pixel;
-    Vec2 at = place + Vec2{kAway, kAway};
+    Vec2 at = place + Vec2{kMenuAway, kMenuAway};
     if (at.x + width > page.x) {
-        at.x = place.x - kAway - width;
+        at.x = place.x - kMenuAway - width;
     }
     if (at.y + height > page.y) {
-        at.y = place.y - kAway - height;
+        at.y = place.y - kMenuAway - height;
     }
     at.x = std::clamp(at.x, 0.0, std::max(page.x - width, 0.0));
     at.y = std::clamp(at.y, 0.0, std::max(page.y - height, 0.0));

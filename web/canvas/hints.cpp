@@ -4,6 +4,7 @@
 
 #include "report/number.hpp"
 #include "report/results_text.hpp"
+#include "report/signs.hpp"
 
 #include <array>
 #include <cmath>
@@ -12,7 +13,6 @@ namespace gusset {
 
 namespace {
 
-constexpr const char* kThin = "\u2009";
 constexpr const char* kGap = "   ";
 constexpr double kAboveFinger = 52; // px: a fingertip covers less
 
@@ -31,7 +31,7 @@ std::string slopeText(Vec2 way) {
         const double other = rise / run * whole;
         const double nearest = std::round(other);
         if (nearest >= 1 && nearest <= kLargest && std::abs(other - nearest) < 1e-6) {
-            return std::to_string(static_cast<int>(nearest)) + kThin + ":" + kThin +
+            return std::to_string(static_cast<int>(nearest)) + kThinSpace + ":" + kThinSpace +
                    std::to_string(whole);
         }
     }

@@ -7,6 +7,7 @@
 #include "app/load_cells.hpp"
 #include "canvas/pick.hpp"
 #include "canvas/several_field.hpp"
+#include "report/signs.hpp"
 
 #include <imgui_internal.h>
 
@@ -274,7 +275,7 @@ bool trashButton(const Ui& ui, const Table::Box& box, const std::string& label) 
 }
 
 std::string quantity(const std::string& number, const char* unit) {
-    return *unit == '\0' ? number : number + "\u2009" + unit;
+    return *unit == '\0' ? number : number + kThinSpace + unit;
 }
 
 std::string words(const PanelContext& context, Phrase phrase) {
