@@ -195,6 +195,16 @@ Refusal change(Truss& truss, const CopyThings& edit) {
         !all(truss.loads, edit.things.loads)) {
         return gone("thing to copy");
     }
+    const auto leans = [](const Placement& it) { return it.yAxis.x != 0; };
+    const auto isChord = [&](LoadId id) {
+        return std::holds_alternative<ChordLoad>(truss.loads[id.at()].what);
+    };
+    if (std::any_of(edit.placements.begin(), edit.placements.end(), leans) &&
+        std::any_of(edit.things.loads.begin(), edit.things.loads.end(), isChord)) {
+        return Issue{IssueCode::OutOfRange, "loads",
+                     "a load along a chord acts straight up or down, so a copy can't be turned: "
+                     "leave the load out, or copy it upright"};
+    }
     copyThings(truss, edit);
     return std::nullopt;
 }

@@ -6,6 +6,7 @@
 #include "report/signs.hpp"
 
 #include <cmath>
+#include <numbers>
 
 namespace gusset {
 namespace {
@@ -240,10 +241,14 @@ private:
     // σ = π² · E / λ², or F_e.
     Writer& nameElastic() { return byAisc() ? write_.name("F", "e") : write_.name(kStress, "cr"); }
     void writeElastic(Phrase heading) {
-        const double pi = 3.14159265358979323846;
         tell(heading);
         nameElastic().equals().squared("\u03C0").times().name("E").over().squared(kLambda);
-        write_.equals().square(pi).times().given(modulus()).over().square(it_.slenderness);
+        write_.equals()
+            .square(std::numbers::pi)
+            .times()
+            .given(modulus())
+            .over()
+            .square(it_.slenderness);
         write_.equals().found(elastic()).unit(symbolOf(truss_.units.stress));
         write_.put(passage_);
     }

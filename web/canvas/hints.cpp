@@ -2,6 +2,7 @@
 #include "canvas/figures.hpp"
 #include "canvas/scene_parts.hpp"
 
+#include "core/angle.hpp"
 #include "report/number.hpp"
 #include "report/results_text.hpp"
 #include "report/signs.hpp"
@@ -17,9 +18,8 @@ constexpr const char* kGap = "   ";
 constexpr double kAboveFinger = 52; // px: a fingertip covers less
 
 std::string degreeText(const Truss& truss, Vec2 way) {
-    constexpr double kDegree = 3.14159265358979323846 / 180;
     const NumberStyle style{NumberForm::Decimals, 1, truss.classSettings.decimalSign, false};
-    return formatNumber(std::atan2(way.y, way.x) / kDegree, style) + "°";
+    return formatNumber(toDegrees(std::atan2(way.y, way.x)), style) + "°";
 }
 
 // Rise to run in small whole numbers, where the slope has some: "3 : 4".
