@@ -5,6 +5,7 @@
 #include "canvas/board_field.hpp"
 #include "canvas/board_menu.hpp"
 #include "canvas/camera.hpp"
+#include "exchange/json.hpp"
 
 #include <cmath>
 
@@ -176,9 +177,15 @@ void take(Page& page, const FieldDone& event) {
 // What a link or a file brought is not written over the saved work until it is changed here:
 // whoever only looks at a colleague's link loses nothing of their own.
 void take(Page& page, const OpenedText& event) {
-    const bool nothingUnsaved = page.storedRevision == page.state.revision;
+    const std::uint64_t before = page.state.revision;
+    const bool nothingUnsaved = page.storedRevision == before;
     update(page.state, {OpenText{event.text, event.label}});
-    if (nothingUnsaved && page.storedRevision != page.state.revision) {
+    if (page.state.revision == before) {
+        textOpened(""); // refused: the board that was there is still the one to be kept
+        return;
+    }
+    textOpened(writeModel(page.state.committed, Layout::Compact));
+    if (nothingUnsaved) {
         page.storedRevision = page.state.revision;
         page.boardIsStored = false;
     }
