@@ -332,7 +332,6 @@ function welcome(work, isOther) {
 }
 
 async function start() {
-    say('Loading …');
     let letFilesIn;
     const parts = createParts(new Promise((resolve) => { letFilesIn = resolve; }));
     const load = () => startProgram(pageFor(parts), () => comeBack(parts));
