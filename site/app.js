@@ -28,7 +28,7 @@ let program; // the module's functions
 let page = 0; // its one value, an address in the module's memory
 let frameRequest = 0;
 let contextLost = false; // for a while
-let offered = []; // texts that the program has not opened or refused yet
+let offered = []; // { text, label }, which the program has not opened or refused yet
 let opened = null; // the text on the board, as long as it is kept nowhere
 let hasBegun = false;
 let isBoardShown = false; // or said that it can't be
@@ -114,14 +114,14 @@ function watchContext() {
 }
 
 function open(text, label) {
-    offered.push(text);
+    offered.push({ text, label });
     program.withTexts([text, label], (...addresses) => program._gussetOpened(...addresses));
     wake();
 }
 
 // `model`, as JSON, is on the board by the text that was offered first; empty when that was refused.
 function textOpened(model) {
-    const text = offered.shift();
+    const { text } = offered.shift();
     if (model !== '') {
         useNewPlaceForChanges(model);
         opened = boardPlace() === null ? text : null;
@@ -288,7 +288,8 @@ async function comeBack(parts) {
     frameRequest = 0;
     parts.field.hide();
     const work = lastWork();
-    const inHand = offered[0] ?? opened;
+    const inHand = offered[0]?.text ?? opened;
+    offered = [];
     const failedOn = inHand ?? modelOf(work.newer);
     const way = wayBack(failures.more(), work, inHand !== null);
     if (way === null) {
@@ -306,11 +307,13 @@ async function comeBack(parts) {
     begin(work, { stored: 1, before: 1, undone: 2, empty: 3 }[way]);
     failures.startedAgain();
     program._gussetWorkingInTwin(page, document.body.classList.contains('reading') ? 1 : 0);
+    const since = offered; // while there was no program
     offered = [];
     opened = null;
     if (way === 'stored' && inHand !== null) {
         open(inHand, 'Open again');
     }
+    since.forEach(({ text, label }) => open(text, label));
     if (way === 'empty') {
         useNewPlaceForChanges();
     }

@@ -196,6 +196,24 @@ test('the program starts again without asking anybody for its file', async () =>
     await context.close();
 });
 
+test('a link that is opened while the program starts again is opened by the next one', async () => {
+    const { page, context, board } = await open();
+    await dragJoint(board, 'C', 60, 0);
+    const link = `#j=${encodeURIComponent('{"gusset":1,"title":"Meanwhile","joints":[{"id":"A","x":0,"y":0}]}')}`;
+    await page.evaluate((hash) => {
+        const { instantiate } = WebAssembly;
+        WebAssembly.instantiate = async (...all) => {
+            location.hash = hash;
+            await new Promise((resolve) => addEventListener('hashchange', resolve));
+            return instantiate(...all);
+        };
+    }, link);
+    await drawFatalMember(page, board);
+    const after = await returned(page, 'as it was kept last');
+    assert.equal((await modelOf(after)).title, 'Meanwhile');
+    await context.close();
+});
+
 // The page's clock runs as it does, and is put forward by more than the time that counts as calm.
 test('failures with a calm time between them each count as the first, and two soon after another do not', async () => {
     const { page, context } = await openAborting(0, '?test');
