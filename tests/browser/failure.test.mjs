@@ -199,7 +199,7 @@ test('the program starts again without asking anybody for its file', async () =>
 test('a link that is opened while the program starts again is opened by the next one', async () => {
     const { page, context, board } = await open();
     await dragJoint(board, 'C', 60, 0);
-    const link = `#j=${encodeURIComponent('{"gusset":1,"title":"Meanwhile","joints":[{"id":"A","x":0,"y":0}]}')}`;
+    const link = `#j=${encodeURIComponent('{"gusset":1,"title":"Meanwhile","joints":[{"id":"A","x":0,"y":0}],"members":[]}')}`;
     await page.evaluate((hash) => {
         const { instantiate } = WebAssembly;
         WebAssembly.instantiate = async (...all) => {

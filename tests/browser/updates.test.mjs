@@ -3,7 +3,7 @@
 import assert from 'node:assert/strict';
 import { after, before, test } from 'node:test';
 import { boardOf, dragJoint } from './board.mjs';
-import { firstFrame, launch, openPage, sizes } from './support.mjs';
+import { firstFrame, launch, openPage, screenshot, sizes } from './support.mjs';
 import { hangs, logIn, noAnswer, openServer, siteWith } from './upload.mjs';
 import { cached, heading, takesUpdate, title, updated, visit } from './versions.mjs';
 
@@ -115,6 +115,34 @@ test('on the first visit, when a proxy answers for the program with a page, that
     await context.close();
     server.stop();
 });
+
+for (const [name, size] of Object.entries(sizes)) {
+    test(`on a ${name}, a page that loads for long says so, goes on, and starts when all of it is there`, async () => {
+        const server = await openServer(() => old.folder);
+        const { page, context } = await openPage(browser, server.address, size);
+        let letGo;
+        const held = new Promise((resolve) => { letGo = resolve; });
+        await page.route('**/gusset.wasm', async (route) => {
+            await held;
+            await route.continue();
+        });
+        await page.clock.install();
+        await page.goto(server.address);
+        await page.waitForFunction(() => window.gussetStart);
+        await page.clock.fastForward(30_000);
+        const button = page.locator('#status button');
+        await button.waitFor({ state: 'visible' });
+        assert.match(await page.locator('#status').textContent(), /takes long.*goes on by itself/);
+        const box = await button.boundingBox();
+        assert.ok(box.height >= 44 && box.x >= 0 && box.x + box.width <= size.viewport.width);
+        await screenshot(page, `slow-${name}`);
+        letGo();
+        await page.waitForFunction(() => document.body.classList.contains('has-board'));
+        assert.equal(await page.locator('#status').isVisible(), false);
+        await context.close();
+        server.stop();
+    });
+}
 
 test('a network that wants a password costs nobody the page: what is damaged waits for the server', async () => {
     const { page, server, close } = await visit(browser, old.folder);
