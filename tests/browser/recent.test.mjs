@@ -2,7 +2,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { boardOf, dragJoint, dropFile, openBoard } from './board.mjs';
-import { siteAndBrowser, sizes } from './support.mjs';
+import { screenshot, siteAndBrowser, sizes } from './support.mjs';
 
 const shared = siteAndBrowser();
 
@@ -111,6 +111,30 @@ test('a link that is pasted into the notebook leaves the board before it in the 
     await page.locator('#recent-list button', { hasText: own.title }).waitFor();
     await context.close();
 });
+
+for (const [name, size] of Object.entries(sizes)) {
+    test(`on a ${name}, the tap that opens the list presses none of its boards, and the next one does`, async () => {
+        const { board, page, context } = await openBoard(shared.browser, shared.site.address, size);
+        await dragJoint(board, 'C', 40, 0);
+        await page.evaluate(() => { // a list that covers the place of the tap
+            window.sameDocument = true;
+            const [text] = Object.entries(localStorage).filter(([key]) => key.startsWith('gusset.work.'))
+                .map(([, value]) => value);
+            for (let i = 0; i < 7; ++i) {
+                localStorage.setItem(`gusset.work.b${i}.0`, text.replace(/^\d+/, `${1700000000000 + i}`));
+            }
+        });
+        assert.equal((await recent(board)).length, 7);
+        assert.equal(await page.evaluate(() => window.sameDocument), true);
+        assert.equal(await page.locator('#recent-dialog').isVisible(), true);
+        await page.waitForFunction(() => [...document.querySelectorAll('#recent-list img')].every((one) => one.complete));
+        await screenshot(page, `recent-${name}`);
+        const box = await page.locator('#recent-list button').nth(1).boundingBox();
+        const at = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+        await Promise.all([page.waitForEvent('load'), board.hands.tap(at)]);
+        await context.close();
+    });
+}
 
 // A program that fails when it is to judge a stored text with this word in it.
 async function failToRead(page, word) {
