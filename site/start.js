@@ -89,7 +89,7 @@
 
     setTimeout(() => {
         if (!isOver) {
-            say('Loading takes long: the network is slow, or does not answer. It goes on by itself.', true);
+            say('Loading is taking a while: the network is slow or not answering. It goes on by itself.', true);
         }
     }, slow);
     addEventListener('error', ({ message }) => failed(message ?? 'one of its files is missing or damaged'), true);

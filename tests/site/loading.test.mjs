@@ -105,7 +105,7 @@ test('a page that is still being loaded after a long time says so, and one that 
     const page = startingPage('https://host/one/');
     page.pass();
     await settled();
-    assert.match(page.status.textContent, /takes long.*goes on by itself/);
+    assert.match(page.status.textContent, /taking a while.*goes on by itself/);
     const started = startingPage('https://host/one/');
     started.scripts.gussetStart.succeeded();
     started.pass();
