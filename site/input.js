@@ -13,7 +13,8 @@ function dropStrayClicks(canvas) {
     addEventListener('pointerdown', () => { tapped = -Infinity; }, true);
     canvas.addEventListener('pointerup', ({ timeStamp }) => { tapped = timeStamp; });
     addEventListener('click', (event) => {
-        if (event.isTrusted && event.target !== canvas && event.timeStamp - tapped < sameTap) {
+        const isOfPointer = event.isTrusted && event.detail > 0; // and not of a key, or of a script
+        if (isOfPointer && event.target !== canvas && event.timeStamp - tapped < sameTap) {
             event.preventDefault();
             event.stopImmediatePropagation();
         }
