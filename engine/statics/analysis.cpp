@@ -135,6 +135,10 @@ void dropForces(Response& response) {
     response.trust.error = response.trust.condition = 0;
 }
 
+double unlessRounding(double move, double still, double bound) {
+    return std::abs(move - still) <= bound ? still : move;
+}
+
 // Displacements that are rounding are none, those that keep fewer than three figures are not given.
 // `still`: where the supports alone put each joint.
 void judgeMoves(Response& response, const std::vector<Vec2>& still) {
@@ -142,8 +146,17 @@ void judgeMoves(Response& response, const std::vector<Vec2>& still) {
     if (isRounding(error)) {
         response.displacements = still;
         error = 0;
-    } else if (!(error <= kUsable)) {
+        return;
+    }
+    if (!(error <= kUsable)) {
         response.displacements.clear();
+        return;
+    }
+    const double bound = error * largestComponent(response.displacements);
+    for (std::size_t i = 0; i < still.size(); ++i) {
+        Vec2& move = response.displacements[i];
+        move = {unlessRounding(move.x, still[i].x, bound),
+                unlessRounding(move.y, still[i].y, bound)};
     }
 }
 
@@ -158,7 +171,8 @@ std::vector<Vec2> settledOf(const std::vector<Hold>& holds) {
 
 } // namespace
 
-// In doubles, where these carry it.
+// In doubles, where these carry it: what the rounding of coordinates and loads alone leaves open,
+// wider arithmetic would leave open too.
 std::optional<Response> Responder::byDoubles(const std::vector<Vec2>& loads) const {
     const Judge judge = analysis_.displaces ? Judge::All : Judge::Forces;
     if (wide_ || !(analysis_.stiffness.weakest > kShakyPivot)) {
@@ -166,16 +180,11 @@ std::optional<Response> Responder::byDoubles(const std::vector<Vec2>& loads) con
     }
     Response response =
         gusset::respond(analysis_.structure, analysis_.pattern, analysis_.stiffness, loads, judge);
-    const Trust& trust = response.trust;
-    const bool isTrusted = trust.error <= kTrusted && trust.displacementError <= kTrusted &&
-                           response.found.residual <= kResidual;
+    const bool isTrusted = response.trust.lost <= kTrusted && response.found.residual <= kResidual;
     return isTrusted ? std::optional(std::move(response)) : std::nullopt;
 }
 
-std::optional<Response> Responder::byStiffness(const std::vector<Vec2>& loads) {
-    if (std::optional<Response> response = byDoubles(loads)) {
-        return response;
-    }
+std::optional<Response> Responder::byWide(const std::vector<Vec2>& loads) {
     const Structure& structure = analysis_.structure;
     if (!wide_) {
         wide_ = factorWide(structure, analysis_.pattern, analysis_.stiffness.holds);
@@ -184,16 +193,24 @@ std::optional<Response> Responder::byStiffness(const std::vector<Vec2>& loads) {
         return std::nullopt;
     }
     const Judge judge = analysis_.displaces ? Judge::All : Judge::Forces;
-    Response response = gusset::respond(structure, analysis_.pattern, *wide_, loads, judge);
-    const bool isLoaded =
-        std::any_of(loads.begin(), loads.end(), [](Vec2 load) { return load != Vec2{}; });
-    if (!isLoaded && isRounding(response.trust.error)) {
-        dropForces(response);
+    return gusset::respond(structure, analysis_.pattern, *wide_, loads, judge);
+}
+
+std::optional<Response> Responder::byStiffness(const std::vector<Vec2>& loads) {
+    std::optional<Response> response = byDoubles(loads);
+    if (!response) {
+        response = byWide(loads);
     }
-    if (!(response.trust.error <= kUsable) || !(response.found.residual <= kResidual)) {
+    if (!response) {
         return std::nullopt;
     }
-    judgeMoves(response, settledOf(wide_->holds));
+    if (!hasLoad(loads) && isRounding(response->trust.error)) {
+        dropForces(*response);
+    }
+    if (!(response->trust.error <= kUsable) || !(response->found.residual <= kResidual)) {
+        return std::nullopt;
+    }
+    judgeMoves(*response, settledOf(analysis_.stiffness.holds));
     return response;
 }
 
