@@ -139,11 +139,20 @@ double unlessRounding(double move, double still, double bound) {
     return std::abs(move - still) <= bound ? still : move;
 }
 
-// Displacements that are rounding are none, those that keep fewer than three figures are not given.
-// `still`: where the supports alone put each joint.
-void judgeMoves(Response& response, const std::vector<Vec2>& still) {
+// Whether no bar is stretched, as far as forces are known.
+bool isUnstrained(const Structure& structure, const Response& response) {
+    const double zero = std::max(kZeroForce, response.trust.error) * response.found.largest;
+    const auto isStretched = [](const Bar& bar) { return bar.strain != 0; };
+    return std::all_of(response.found.forces.begin(), response.found.forces.end(),
+                       [&](double force) { return std::abs(force) <= zero; }) &&
+           std::none_of(structure.bars.begin(), structure.bars.end(), isStretched);
+}
+
+// Displacements that are rounding are none where no bar is stretched; else those that keep fewer
+// than three figures are not given. `still`: where the supports alone put each joint.
+void judgeMoves(const Structure& structure, const std::vector<Vec2>& still, Response& response) {
     double& error = response.trust.displacementError;
-    if (isRounding(error)) {
+    if (isRounding(error) && isUnstrained(structure, response)) {
         response.displacements = still;
         error = 0;
         return;
@@ -210,8 +219,25 @@ std::optional<Response> Responder::byStiffness(const std::vector<Vec2>& loads) {
     if (!(response->trust.error <= kUsable) || !(response->found.residual <= kResidual)) {
         return std::nullopt;
     }
-    judgeMoves(*response, settledOf(analysis_.stiffness.holds));
+    judgeMoves(analysis_.structure, settledOf(analysis_.stiffness.holds), *response);
     return response;
+}
+
+void Responder::judgeDisplacementsOf(const std::vector<Vec2>& loads, Response& response) const {
+    const Structure& structure = analysis_.structure;
+    const Equilibrium& equilibrium = analysis_.equilibrium;
+    Trust& trust = response.trust;
+    const auto judged = [&] {
+        return judgeDisplacements(structure, equilibrium, response.found, trust.error,
+                                  response.displacements);
+    };
+    trust.displacementError = judged();
+    // Bars much softer than others make much of a little force.
+    if (!(trust.displacementError <= kTrusted) && response.found.largest > 0) {
+        trust.error = sharpErrorOf(structure, equilibrium, loads, response.found);
+        trust.condition = trust.error / kHalfPlace;
+        trust.displacementError = judged();
+    }
 }
 
 std::optional<Response> Responder::byEquilibrium(const std::vector<Vec2>& loads) const {
@@ -230,9 +256,8 @@ std::optional<Response> Responder::byEquilibrium(const std::vector<Vec2>& loads)
     if (analysis_.displaces) {
         response.displacements = displacementsOf(structure, equilibrium,
                                                  elongationsOf(structure, response.found.forces));
-        response.trust.displacementError = judgeDisplacements(
-            structure, equilibrium, response.found, response.trust.error, response.displacements);
-        judgeMoves(response, std::vector<Vec2>(structure.joints.size()));
+        judgeDisplacementsOf(loads, response);
+        judgeMoves(structure, std::vector<Vec2>(structure.joints.size()), response);
     }
     return response;
 }

@@ -62,6 +62,7 @@ private:
     [[nodiscard]] std::optional<Response> byWide(const std::vector<Vec2>& loads);
     [[nodiscard]] std::optional<Response> byStiffness(const std::vector<Vec2>& loads);
     [[nodiscard]] std::optional<Response> byEquilibrium(const std::vector<Vec2>& loads) const;
+    void judgeDisplacementsOf(const std::vector<Vec2>& loads, Response&) const; // by equilibrium
 
     const Analysis& analysis_;
     std::optional<WideStiffness> wide_;

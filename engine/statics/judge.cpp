@@ -117,8 +117,7 @@ Trust judgeForces(const Structure& structure, const Equilibrium& equilibrium,
     }
     // With something at every joint, so that a mechanism nearby is found whatever the loads are.
     const double largest = found.largest > 0 ? found.largest : 1;
-    const Numbers given = changesOf(structure, loads, found);
-    Numbers changes = given;
+    Numbers changes = changesOf(structure, loads, found);
     for (double& change : changes) {
         change += kHalfPlace * largest;
     }
@@ -131,11 +130,18 @@ Trust judgeForces(const Structure& structure, const Equilibrium& equilibrium,
             [&](std::size_t i) { return solvedTransposed(equilibrium, unit(factors.columns, i)); },
             [&](std::size_t i) { return solved(equilibrium, unit(factors.rows, i)); }, trust);
     }
-    if (isCloseToMechanism(trust)) { // what is not loaded there is not off there
-        trust.error = largestError(equilibrium, given, start).norm / largest;
+    if (trust.error > kWholeFile) {
+        trust.error = sharpErrorOf(structure, equilibrium, loads, found);
     }
     trust.condition = trust.error / kHalfPlace;
     return trust;
+}
+
+double sharpErrorOf(const Structure& structure, const Equilibrium& equilibrium,
+                    const std::vector<Vec2>& loads, const EquilibriumForces& found) {
+    const std::size_t start = norm_estimate::largestAt(inOneRow(found));
+    return largestError(equilibrium, changesOf(structure, loads, found), start).norm /
+           found.largest;
 }
 
 double judgeDisplacements(const Structure& structure, const Equilibrium& equilibrium,

@@ -50,9 +50,14 @@ void seekAmplification(std::size_t force, std::size_t members, WeightsOf weights
 // The forces and then the reactions.
 [[nodiscard]] std::vector<double> inOneRow(const EquilibriumForces&);
 
-// Of forces that `balance` found.
+// Of forces that `balance` found. An error below kWholeFile may be that of loads at every joint.
 [[nodiscard]] Trust judgeForces(const Structure&, const Equilibrium&,
                                 const std::vector<Vec2>& loads, const EquilibriumForces&);
+
+// Trust::error of what is given alone: a joint without load is not off. Precondition: there are
+// forces.
+[[nodiscard]] double sharpErrorOf(const Structure&, const Equilibrium&,
+                                  const std::vector<Vec2>& loads, const EquilibriumForces&);
 
 // Bound of the error of any displacement over the largest, given that of the forces over theirs.
 [[nodiscard]] double judgeDisplacements(const Structure&, const Equilibrium&,
