@@ -30,7 +30,7 @@ public:
                   const ExactSolution& exact)
         : truss_(truss), solution_(solution), sentences_(sentences), exact_(exact),
           newton_(toNewton(truss.units.force)), move_(toMetre(truss.units.displacement)),
-          lastPlace_(lastPlaceOf(solution.largest / newton_, solution.trust.error)) {}
+          off_(solution.largest * solution.trust.error) {}
 
     std::string write() {
         out_.beginObject();
@@ -63,12 +63,15 @@ public:
     }
 
 private:
-    // Noise at the level of rounding is zero, as for the member forces.
-    void force(std::string_view key, double newtons) {
-        const double value = isZero(solution_, newtons) ? 0 : newtons / newton_;
+    // Without the figures that rounding may have spoiled; `off` in the unit of the value.
+    void number(std::string_view key, double value, double off) {
         out_.result(key, roundedTo(value, {.form = NumberForm::Significant,
                                            .digits = kResultDigits,
-                                           .lastPlace = lastPlace_}));
+                                           .lastPlace = lastPlaceOf(off, 1)}));
+    }
+    // Noise at the level of rounding is zero, as for the member forces.
+    void force(std::string_view key, double newtons) {
+        number(key, isZero(solution_, newtons) ? 0 : newtons / newton_, off_ / newton_);
     }
     [[nodiscard]] const std::string& label(JointId joint) const {
         return truss_.joints[joint.at()].label;
@@ -128,11 +131,13 @@ private:
     void writeStrain(std::size_t member, Sense sense) {
         const double stress = solution_.stresses[member];
         if (!std::isnan(stress)) {
-            out_.result("stress",
-                        sense == Sense::Zero ? 0 : stress / toPascal(truss_.units.stress));
+            const double value = sense == Sense::Zero ? 0 : stress / toPascal(truss_.units.stress);
+            number("stress", value,
+                   value == 0 ? 0 : std::abs(value / solution_.forces[member]) * off_);
         }
         if (solution_.displaced) {
-            out_.result("elongation", solution_.elongations[member] / move_);
+            number("elongation", solution_.elongations[member] / move_,
+                   solution_.elongationErrors[member] / move_);
         }
         if (!solution_.moments.empty()) {
             out_.result("moment",
@@ -141,18 +146,20 @@ private:
     }
 
     void writeJoints() {
+        const double off = movementBound(solution_) / move_;
         out_.key("joints");
         out_.beginArray();
         for (std::size_t i = 0; i < truss_.joints.size(); ++i) {
             out_.beginObject();
             out_.text("id", truss_.joints[i].label);
-            out_.result("ux", solution_.displacements[i].x / move_);
-            out_.result("uy", solution_.displacements[i].y / move_);
+            number("ux", solution_.displacements[i].x / move_, off);
+            number("uy", solution_.displacements[i].y / move_, off);
             out_.endObject();
         }
         out_.endArray();
-        out_.result("strainEnergy",
-                    solution_.strainEnergy / newton_ / toMetre(truss_.units.length));
+        const double energy = newton_ * toMetre(truss_.units.length);
+        number("strainEnergy", solution_.strainEnergy / energy,
+               solution_.strainEnergyError / energy);
     }
 
     void writeRedundants() {
@@ -186,6 +193,16 @@ private:
         out_.result("error", trust.error);
         if (figures < kResultDigits) {
             out_.whole("figures", figures);
+        }
+        if (solution_.displaced) {
+            writeMovementTrust(trust.displacementError);
+        }
+    }
+
+    void writeMovementTrust(double error) {
+        out_.result("displacementError", error);
+        if (figuresOf(error) < kResultDigits) {
+            out_.whole("displacementFigures", figuresOf(error));
         }
     }
 
@@ -233,8 +250,8 @@ private:
     const ResultSentences& sentences_;
     const ExactSolution& exact_;
     double newton_;
-    double move_;   // metres in a displacement unit
-    int lastPlace_; // NumberStyle::lastPlace of forces
+    double move_; // metres in a displacement unit
+    double off_;  // N, the bound of the error of any force
     JsonText out_{Layout::Indented};
 };
 

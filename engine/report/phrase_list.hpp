@@ -44,6 +44,9 @@ enum class Phrase {
     CloseToMechanismReaction, // {joint} {times}
     BarelyHeld,               // {joint} {times}
     FiguresLeft,              // {n}
+    MovementFiguresLeft,      // {n}
+    ForceBelowBound,          // {member} {bound}
+    ForcesBelowBound,         // {n} {member} {bound}
     Residual,                 // {residual} {error}
     ResidualNone,             // {error}
 
@@ -69,6 +72,7 @@ enum class Phrase {
     LargestDisplacement, // {value} {joint}
     StrainEnergy,        // {value}
     NoDisplacements,
+    DisplacementsLost,
     DrawnEnlarged, // {times}
     PickForce,
     PickJoint,

@@ -15,13 +15,17 @@ namespace gusset {
 [[nodiscard]] NumberStyle forceStyleOf(const Truss&, const Solution&);
 // The same without zeros that say nothing, as on a drawing.
 [[nodiscard]] NumberStyle drawingStyleOf(const Truss&, const Solution&);
+// Displacements are written with so many: stiffnesses are known no better.
+inline constexpr int kMovementFigures = 3;
+// The style of a displacement or of what follows from it, off by no more than `off`, in its unit.
+[[nodiscard]] NumberStyle movementStyleOf(const Truss&, double off);
 // Figures of the largest force that can be relied on.
 [[nodiscard]] int figuresLeft(const Solution&);
 // Whether these are fewer than the class asks for.
 [[nodiscard]] bool losesFigures(const Truss&, const Solution&);
 
-// Empty for an ordinary truss: close to a mechanism and where, figures lost, a member whose
-// stiffness stands out, a mechanism that is barely one.
+// Empty for an ordinary truss: close to a mechanism and where, figures lost, forces smaller than
+// the bound of their errors, a member whose stiffness stands out, a mechanism that is barely one.
 [[nodiscard]] std::vector<std::string> trustSentences(const PhraseBook&, const Truss&,
                                                       const Solution&);
 // Why a stable truss without faults has no forces. Precondition: it has none.

@@ -135,15 +135,37 @@ void dropForces(Response& response) {
     response.trust.error = response.trust.condition = 0;
 }
 
-// Displacements that are rounding are none, those that keep fewer than three figures are not given.
-// `still`: where the supports alone put each joint.
-void judgeMoves(Response& response, const std::vector<Vec2>& still) {
+double unlessRounding(double move, double still, double bound) {
+    return std::abs(move - still) <= bound ? still : move;
+}
+
+// Whether no bar is stretched, as far as forces are known.
+bool isUnstrained(const Structure& structure, const Response& response) {
+    const double zero = std::max(kZeroForce, response.trust.error) * response.found.largest;
+    const auto isStretched = [](const Bar& bar) { return bar.strain != 0; };
+    return std::all_of(response.found.forces.begin(), response.found.forces.end(),
+                       [&](double force) { return std::abs(force) <= zero; }) &&
+           std::none_of(structure.bars.begin(), structure.bars.end(), isStretched);
+}
+
+// Displacements that are rounding are none where no bar is stretched; else those that keep fewer
+// than three figures are not given. `still`: where the supports alone put each joint.
+void judgeMoves(const Structure& structure, const std::vector<Vec2>& still, Response& response) {
     double& error = response.trust.displacementError;
-    if (isRounding(error)) {
+    if (isRounding(error) && isUnstrained(structure, response)) {
         response.displacements = still;
         error = 0;
-    } else if (!(error <= kUsable)) {
+        return;
+    }
+    if (!(error <= kUsable)) {
         response.displacements.clear();
+        return;
+    }
+    const double bound = error * largestComponent(response.displacements);
+    for (std::size_t i = 0; i < still.size(); ++i) {
+        Vec2& move = response.displacements[i];
+        move = {unlessRounding(move.x, still[i].x, bound),
+                unlessRounding(move.y, still[i].y, bound)};
     }
 }
 
@@ -158,7 +180,8 @@ std::vector<Vec2> settledOf(const std::vector<Hold>& holds) {
 
 } // namespace
 
-// In doubles, where these carry it.
+// In doubles, where these carry it: what the rounding of coordinates and loads alone leaves open,
+// wider arithmetic would leave open too.
 std::optional<Response> Responder::byDoubles(const std::vector<Vec2>& loads) const {
     const Judge judge = analysis_.displaces ? Judge::All : Judge::Forces;
     if (wide_ || !(analysis_.stiffness.weakest > kShakyPivot)) {
@@ -166,16 +189,11 @@ std::optional<Response> Responder::byDoubles(const std::vector<Vec2>& loads) con
     }
     Response response =
         gusset::respond(analysis_.structure, analysis_.pattern, analysis_.stiffness, loads, judge);
-    const Trust& trust = response.trust;
-    const bool isTrusted = trust.error <= kTrusted && trust.displacementError <= kTrusted &&
-                           response.found.residual <= kResidual;
+    const bool isTrusted = response.trust.lost <= kTrusted && response.found.residual <= kResidual;
     return isTrusted ? std::optional(std::move(response)) : std::nullopt;
 }
 
-std::optional<Response> Responder::byStiffness(const std::vector<Vec2>& loads) {
-    if (std::optional<Response> response = byDoubles(loads)) {
-        return response;
-    }
+std::optional<Response> Responder::byWide(const std::vector<Vec2>& loads) {
     const Structure& structure = analysis_.structure;
     if (!wide_) {
         wide_ = factorWide(structure, analysis_.pattern, analysis_.stiffness.holds);
@@ -184,17 +202,42 @@ std::optional<Response> Responder::byStiffness(const std::vector<Vec2>& loads) {
         return std::nullopt;
     }
     const Judge judge = analysis_.displaces ? Judge::All : Judge::Forces;
-    Response response = gusset::respond(structure, analysis_.pattern, *wide_, loads, judge);
-    const bool isLoaded =
-        std::any_of(loads.begin(), loads.end(), [](Vec2 load) { return load != Vec2{}; });
-    if (!isLoaded && isRounding(response.trust.error)) {
-        dropForces(response);
+    return gusset::respond(structure, analysis_.pattern, *wide_, loads, judge);
+}
+
+std::optional<Response> Responder::byStiffness(const std::vector<Vec2>& loads) {
+    std::optional<Response> response = byDoubles(loads);
+    if (!response) {
+        response = byWide(loads);
     }
-    if (!(response.trust.error <= kUsable) || !(response.found.residual <= kResidual)) {
+    if (!response) {
         return std::nullopt;
     }
-    judgeMoves(response, settledOf(wide_->holds));
+    if (!hasLoad(loads) && isRounding(response->trust.error)) {
+        dropForces(*response);
+    }
+    if (!(response->trust.error <= kUsable) || !(response->found.residual <= kResidual)) {
+        return std::nullopt;
+    }
+    judgeMoves(analysis_.structure, settledOf(analysis_.stiffness.holds), *response);
     return response;
+}
+
+void Responder::judgeDisplacementsOf(const std::vector<Vec2>& loads, Response& response) const {
+    const Structure& structure = analysis_.structure;
+    const Equilibrium& equilibrium = analysis_.equilibrium;
+    Trust& trust = response.trust;
+    const auto judged = [&] {
+        return judgeDisplacements(structure, equilibrium, response.found, trust.error,
+                                  response.displacements);
+    };
+    trust.displacementError = judged();
+    // Bars much softer than others make much of a little force.
+    if (!(trust.displacementError <= kTrusted) && response.found.largest > 0) {
+        trust.error = sharpErrorOf(structure, equilibrium, loads, response.found);
+        trust.condition = trust.error / kHalfPlace;
+        trust.displacementError = judged();
+    }
 }
 
 std::optional<Response> Responder::byEquilibrium(const std::vector<Vec2>& loads) const {
@@ -213,9 +256,8 @@ std::optional<Response> Responder::byEquilibrium(const std::vector<Vec2>& loads)
     if (analysis_.displaces) {
         response.displacements = displacementsOf(structure, equilibrium,
                                                  elongationsOf(structure, response.found.forces));
-        response.trust.displacementError = judgeDisplacements(
-            structure, equilibrium, response.found, response.trust.error, response.displacements);
-        judgeMoves(response, std::vector<Vec2>(structure.joints.size()));
+        judgeDisplacementsOf(loads, response);
+        judgeMoves(structure, std::vector<Vec2>(structure.joints.size()), response);
     }
     return response;
 }

@@ -17,10 +17,6 @@ namespace gusset {
 
 namespace {
 
-bool hasLoad(const std::vector<Vec2>& loads) {
-    return std::any_of(loads.begin(), loads.end(), [](Vec2 load) { return load != Vec2{}; });
-}
-
 std::vector<Vec2> reactionsByJoint(const Structure& structure,
                                    const std::vector<double>& reactions) {
     std::vector<Vec2> sums(structure.joints.size());
@@ -53,6 +49,14 @@ void take(const Structure& structure, Response response, Solution& solution) {
     solution.displacements = std::move(response.displacements);
     solution.elongations = elongationsOf(structure, solution.forces);
     solution.strainEnergy = strainEnergyOf(structure, solution.forces);
+    const double off = solution.trust.error * solution.largest;
+    solution.elongationErrors.reserve(structure.bars.size());
+    for (std::size_t i = 0; i < structure.bars.size(); ++i) {
+        const Bar& bar = structure.bars[i];
+        solution.elongationErrors.push_back(off * bar.length / bar.stiffness);
+        solution.strainEnergyError +=
+            std::abs(solution.forces[i]) * solution.elongationErrors.back();
+    }
 }
 
 Issues unknownChoice(const Truss& truss, const LoadChoice& choice) {
@@ -182,12 +186,33 @@ Solution Solver::solve(const Truss& truss, const LoadChoice& choice) {
     return solveBy(analysis_, truss, choice, recheck(truss, checked_));
 }
 
-bool isZero(const Solution& solution, double force) {
+namespace {
+
+// What is zero to working accuracy, over the largest force.
+double zeroShare(const Solution& solution) {
     // Close to a mechanism the largest force says nothing of what is small: a load may be.
-    const double share = isCloseToMechanism(solution.trust)
-                             ? std::min(kZeroForce, kSurelyRounding * solution.trust.error)
-                             : kZeroForce;
-    return std::abs(force) <= share * solution.largest;
+    return isCloseToMechanism(solution.trust)
+               ? std::min(kZeroForce, kSurelyRounding * solution.trust.error)
+               : kZeroForce;
+}
+
+} // namespace
+
+bool isZero(const Solution& solution, double force) {
+    return std::abs(force) <=
+           std::max(zeroShare(solution), solution.trust.error) * solution.largest;
+}
+
+bool isBelowBound(const Solution& solution, double force) {
+    return isZero(solution, force) && std::abs(force) > zeroShare(solution) * solution.largest;
+}
+
+double movementBound(const Solution& solution) {
+    return solution.trust.displacementError * largestComponent(solution.displacements);
+}
+
+bool losesDisplacements(const Solution& solution) {
+    return solution.solved && !solution.displaced && !(solution.trust.displacementError <= kUsable);
 }
 
 Sense senseOf(const Solution& solution, MemberId member) {

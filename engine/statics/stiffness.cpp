@@ -10,10 +10,15 @@ namespace gusset {
 
 namespace {
 
-using kernel::addOuter;
 using kernel::at;
 
 constexpr int kRefinements = 3; // at most; each wins back the digits that the last solve lost
+
+// What may lack to equilibrium over the largest force: in wide numbers twice the digits.
+template <class Scalar>
+constexpr double kLeast = kCancelled;
+template <>
+constexpr double kLeast<Wide> = kCancelled* kCancelled;
 
 // Forces and displacements in the making, of the scaled truss; displacements without those that the
 // supports impose.
@@ -89,30 +94,6 @@ auto narrowed(const std::vector<Value>& values) {
     return result;
 }
 
-// What the supports must exert, shared among those of one joint so that the sum of their squares is
-// least: supports are rigid, and nothing else tells how several at one joint share.
-void addReactions(const Structure& structure, const std::vector<Hold>& holds,
-                  const std::vector<Vec2>& lack, EquilibriumForces& found) {
-    std::vector<BlockOf<double>> gram(structure.joints.size()); // Σ d·dᵀ
-    for (const Restraint& restraint : structure.restraints) {
-        addOuter(gram[restraint.joint.at()], 1.0, restraint.along, restraint.along);
-    }
-    for (std::size_t i = 0; i < structure.restraints.size(); ++i) {
-        const Restraint& restraint = structure.restraints[i];
-        const BlockOf<double>& g = gram[restraint.joint.at()];
-        const Vec2 needed = -lack[restraint.joint.at()];
-        const double determinant = g.a * g.d - g.b * g.c;
-        const double trace = g.a + g.d; // the number of restraints
-        if (!holds[restraint.joint.at()].secondHeld) {
-            found.reactions[i] = dot(needed, restraint.along) / trace;
-            continue;
-        }
-        const Vec2 share = {(g.d * needed.x - g.b * needed.y) / determinant,
-                            (g.a * needed.y - g.c * needed.x) / determinant};
-        found.reactions[i] = dot(share, restraint.along);
-    }
-}
-
 template <class Scalar>
 Response respondIn(const Structure& structure, const JointPattern& pattern,
                    const StiffnessOf<Scalar>& stiffness, const std::vector<Vec2>& loads,
@@ -132,20 +113,28 @@ Response respondIn(const Structure& structure, const JointPattern& pattern,
         found.forces = narrowed(motion.forces);
         found.largest = largestOf(loads, found);
         lack = narrowed(motion.lack);
-        if (largestFree(stiffness.holds, lack) <= kCancelled * found.largest) {
+        if (largestFree(stiffness.holds, lack) <= kLeast<Scalar> * found.largest) {
             break;
         }
     }
-    addReactions(structure, stiffness.holds, lack, found);
+    const std::vector<Vec2> shares = reactionSharesOf(structure, stiffness.holds);
+    for (std::size_t i = 0; i < shares.size(); ++i) {
+        found.reactions[i] = dot(-lack[structure.restraints[i].joint.at()], shares[i]);
+    }
     found.largest = largestOf(loads, found);
     found.residual = residualOf(structure, loads, found);
-    if (judge != Judge::Nothing) {
-        response.trust = judgeStiffness(structure, pattern, bars, stiffness,
-                                        {loads, narrowed(motion.moves), lack, found}, judge);
-    }
+    const std::vector<Vec2> moves = narrowed(motion.moves);
     for (std::size_t i = 0; i < structure.joints.size(); ++i) {
         response.displacements.push_back(narrow(Scalar(stiffness.scale) * motion.moves[i]) +
                                          stiffness.holds[i].settled);
+    }
+    if (judge != Judge::Nothing) {
+        response.trust = judgeStiffness(structure, pattern, bars, stiffness,
+                                        {loads, moves, lack, found, shares}, judge);
+        // Judged were movements without what the supports impose.
+        const double farthest = largestComponent(response.displacements);
+        response.trust.displacementError *=
+            farthest > 0 ? stiffness.scale * largestComponent(moves) / farthest : 1;
     }
     return response;
 }

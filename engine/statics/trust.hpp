@@ -15,8 +15,11 @@ struct Trust {
                           // (loads, coordinates, stiffnesses) comes back in the forces
     double error = 0;     // bound of the error of any force or reaction over the largest
     double displacementError = 0; // of any displacement over the largest; 0 where not judged
+    double lost = 0; // the part of the larger of both that wider arithmetic would win back; of a
+                     // stiffness solution whose errors are above kTrusted, else 0
     // The largest force that a load of 1 at one joint was found to cause, where, and in which
-    // member (not valid: in a reaction).
+    // member (not valid: in a reaction), whatever the loads are. Sought only where there may be one
+    // that tells of a mechanism nearby, else 0.
     double amplification = 0;
     JointId joint;
     MemberId member;

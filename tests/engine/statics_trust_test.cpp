@@ -7,6 +7,7 @@
 #include "statics/wide.hpp"
 #include "support/dense.hpp"
 #include "support/extreme_truss.hpp"
+#include "support/hard_truss.hpp"
 #include "support/random_truss.hpp"
 #include "support/small_truss.hpp"
 
@@ -58,45 +59,14 @@ Truss bracedStrip(double ratio) {
     return truss;
 }
 
-//     C       two bars 2 m wide, C only `rise` above the line of A and B; 1 kN down at C
-//  A --- B
-Truss flatArch(double rise) {
-    Truss truss;
-    joint(truss, "A", -1, 0);
-    joint(truss, "B", 1, 0);
-    joint(truss, "C", 0, rise);
-    member(truss, "A", "C");
-    member(truss, "B", "C");
-    pin(truss, "A");
-    pin(truss, "B");
-    force(truss, "C", 0, -1);
+Truss loadedArch(double rise) {
+    Truss truss = flatArch(rise);
+    force(truss, "C", 0, -1); // kN
     return truss;
 }
 
 std::string wordsOf(const Truss& truss) {
     return resultsText(englishPhrases(), truss, solve(truss));
-}
-
-//  D---C    4 m × 3 m, both diagonals, one section for all; no load
-//  | X |
-//  A---B    pin at A; what holds B is for the test to say
-Truss crossedSquare() {
-    Truss truss;
-    joint(truss, "A", 0, 0);
-    joint(truss, "B", 4, 0);
-    joint(truss, "C", 4, 3);
-    joint(truss, "D", 0, 3);
-    for (const char* ends : {"AB", "BC", "CD", "DA", "AC", "BD"}) {
-        member(truss, std::string(1, ends[0]), std::string(1, ends[1]));
-    }
-    pin(truss, "A");
-    truss.materials.push_back({"steel", 210e3, {}, {}, {}, {}});
-    truss.sections.push_back({"bar", "steel", 1000, {}, "", {}, {}});
-    truss.sections.push_back({"stiff", "steel", 1000, {}, "", {}, {}});
-    for (Member& bar : truss.members) {
-        bar.section = "bar";
-    }
-    return truss;
 }
 
 } // namespace
@@ -136,7 +106,7 @@ TEST_CASE("stiffnesses that no arithmetic here can carry give no forces, and a m
 }
 
 TEST_CASE("an arch as flat as a line is said to be close to a mechanism, and where") {
-    const Truss truss = flatArch(1e-9);
+    const Truss truss = loadedArch(1e-9);
     const Solution solution = solve(truss);
     REQUIRE(solution.solved);
     // Joint C: 2·F·sin = 1 kN, sin = 1e-9.
@@ -149,17 +119,17 @@ TEST_CASE("an arch as flat as a line is said to be close to a mechanism, and whe
 }
 
 TEST_CASE("an arch with a rise of a tenth is close to nothing") {
-    CHECK(trustSentences(englishPhrases(), flatArch(0.1), solve(flatArch(0.1))).empty());
+    CHECK(trustSentences(englishPhrases(), loadedArch(0.1), solve(loadedArch(0.1))).empty());
 }
 
 TEST_CASE("a truss that counts as a mechanism, and strictly is none, is said to be so") {
-    const Truss truss = flatArch(1e-11);
+    const Truss truss = loadedArch(1e-11);
     const Solution solution = solve(truss);
     REQUIRE(solution.status == Status::Mechanism);
     REQUIRE(solution.barelyHeld);
     CHECK(solution.barelyHeld->joint == JointId{2});
     CHECK_THAT(wordsOf(truss), ContainsSubstring("The coordinates do hold joint C"));
-    CHECK_FALSE(solve(flatArch(0)).barelyHeld);
+    CHECK_FALSE(solve(loadedArch(0)).barelyHeld);
 }
 
 TEST_CASE("the text of results tells the residual and the bound of the error") {
@@ -192,23 +162,6 @@ TEST_CASE("trusses that are hard on arithmetic get right forces, or words") {
     CHECK(counts.refused > 0);
 }
 
-TEST_CASE("the largest force that a unit load causes is near what the dense inverse says") {
-    for (std::uint64_t seed = 0; seed < 60; ++seed) {
-        const Truss truss = randomDeterminateTruss(seed);
-        const Solution solution = solve(truss);
-        const auto inverse = denseInverse(denseEquilibrium(truss));
-        REQUIRE(solution.solved);
-        REQUIRE(inverse);
-        const double largest = largestEntry(*inverse);
-        // The estimate looks at one row of the inverse: not above the largest entry, and that row
-        // is chosen by the size of errors and not of forces, so that it need not be the largest
-        // itself.
-        CHECK(solution.trust.amplification <= largest * (1 + 1e-9));
-        CHECK(solution.trust.amplification >= largest / 50);
-        CHECK(solution.trust.error < 1e-11);
-    }
-}
-
 TEST_CASE("the estimate of a norm is at most the norm, and near it") {
     for (std::uint64_t seed = 0; seed < 40; ++seed) {
         const DenseMatrix matrix = denseEquilibrium(randomDeterminateTruss(seed));
@@ -239,9 +192,11 @@ TEST_CASE("the estimate of a norm is at most the norm, and near it") {
             }
             norm = std::max(norm, sum);
         }
-        const NormEstimate estimate = estimateNorm(size, times, transposed);
-        CHECK(estimate.norm <= norm * (1 + 1e-12));
-        CHECK(estimate.norm >= norm / 3); // Higham 1988, section 5: in practice within three
+        for (const std::size_t start : {kAllColumns, std::size_t{0}, size / 2}) {
+            const NormEstimate estimate = estimateNorm(size, times, transposed, start);
+            CHECK(estimate.norm <= norm * (1 + 1e-12));
+            CHECK(estimate.norm >= norm / 3); // Higham 1988, section 5: in practice within three
+        }
     }
 }
 
@@ -275,7 +230,7 @@ TEST_CASE("the misfit of a member as good as rigid presses the others as it shou
     const auto under = [](double ratio) {
         Truss truss = crossedSquare();
         roller(truss, "B");
-        truss.sections[1].area = 1000 * ratio;
+        truss.sections.push_back({"stiff", "steel", 1000 * ratio, {}, "", {}, {}});
         truss.members[0].section = "stiff";
         truss.members[0].misfit = 5; // mm
         return solve(truss);
