@@ -85,10 +85,12 @@ std::optional<std::vector<MemberId>> mirrorMembers(const Sheet& sheet,
 
 // What was used of a joint's equilibrium has been used of its mirror image too.
 void mirrorUse(Sheet& sheet) {
-    for (std::size_t i = 0; i < sheet.mirror.joints.size(); ++i) {
-        auto& there = sheet.used[sheet.mirror.joints[i].at()];
-        for (std::size_t k = there.size(); k < sheet.used[i].size(); ++k) {
-            there.push_back(mirrored(sheet.used[i][k]));
+    for (std::size_t& seen = sheet.mirror.usesSeen; seen < sheet.usedOrder.size(); ++seen) {
+        const JointId joint = sheet.usedOrder[seen];
+        const auto& here = sheet.used[joint.at()];
+        auto& there = sheet.used[sheet.mirror.joints[joint.at()].at()];
+        for (std::size_t k = there.size(); k < here.size(); ++k) {
+            there.push_back(mirrored(here[k]));
         }
     }
 }
@@ -115,14 +117,33 @@ void writeSymmetry(Sheet& sheet) {
     sheet.steps.push_back(step);
 }
 
+namespace {
+
+// Since images were last written, in the order of the members.
+std::vector<MemberId> membersFoundSince(Sheet& sheet) {
+    std::vector<MemberId> members;
+    for (std::size_t& seen = sheet.mirror.forcesSeen; seen < sheet.order.size(); ++seen) {
+        if (sheet.order[seen].kind == SymbolKind::MemberForce) {
+            members.push_back(sheet.order[seen].member);
+        }
+    }
+    std::sort(members.begin(), members.end());
+    return members;
+}
+
+} // namespace
+
 void writeMirrorImages(Sheet& sheet) {
+    if (sheet.mirror.members.empty()) {
+        return;
+    }
     Step step;
     step.kind = StepKind::Symmetry;
-    for (std::size_t i = 0; i < sheet.mirror.members.size(); ++i) {
-        const Symbol other = forceSymbol(sheet.mirror.members[i]);
-        if (sheet.forces[i] && !valueOf(sheet, other)) {
-            step.uses.push_back(forceSymbol({static_cast<int>(i)}));
-            step.found.push_back(record(sheet, other, *sheet.forces[i]));
+    for (const MemberId member : membersFoundSince(sheet)) {
+        const Symbol other = forceSymbol(sheet.mirror.members[member.at()]);
+        if (!valueOf(sheet, other)) {
+            step.uses.push_back(forceSymbol(member));
+            step.found.push_back(record(sheet, other, *sheet.forces[member.at()]));
             step.found.back().drawn = drawnSense(sheet, other);
             step.members.push_back(other.member);
         }
