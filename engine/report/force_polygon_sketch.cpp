@@ -1,5 +1,6 @@
 #include "report/force_polygon_sketch.hpp"
 
+#include "core/index.hpp"
 #include "core/tolerance.hpp"
 #include "report/force_polygon_text.hpp"
 #include "report/results_text.hpp"
@@ -15,8 +16,6 @@ constexpr double kSize = 14;              // px of letters
 constexpr double kApart = 1.7; // px between the middle of a twin line and each of its two
 constexpr double kMargin = 10;
 constexpr double kNothing = 0.01; // px: the line of a force that is zero
-
-std::size_t at(int index) { return static_cast<std::size_t>(index); }
 
 Extent extentOf(const ForcePolygon& polygon) {
     Extent box{polygon.spaces.front().point, polygon.spaces.front().point};

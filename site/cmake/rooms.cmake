@@ -8,6 +8,9 @@ function(gusset_together target)
     if(GUSSET_TOGETHER GREATER 1)
         set_target_properties(${target} PROPERTIES
             UNITY_BUILD ON UNITY_BUILD_BATCH_SIZE ${GUSSET_TOGETHER})
+        # GCC takes a source that is included for a header, whose types others would see.
+        target_compile_options(${target} PRIVATE
+            $<$<COMPILE_LANG_AND_ID:CXX,GNU>:-Wno-subobject-linkage>)
     endif()
 endfunction()
 
