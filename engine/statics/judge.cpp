@@ -90,6 +90,13 @@ Numbers unit(std::size_t count, std::size_t at) {
     return one;
 }
 
+// One row of |A⁻¹|·changes.
+double rowOf(const Equilibrium& equilibrium, const Numbers& changes, std::size_t row) {
+    Numbers weights = solvedTransposed(equilibrium, unit(equilibrium.factors.columns, row));
+    multiply(changes, weights);
+    return norm_estimate::sumOf(weights);
+}
+
 } // namespace
 
 Vec2 roundingOf(const Structure& structure, const Bar& bar, double force) {
@@ -117,7 +124,8 @@ Trust judgeForces(const Structure& structure, const Equilibrium& equilibrium,
     }
     // With something at every joint, so that a mechanism nearby is found whatever the loads are.
     const double largest = found.largest > 0 ? found.largest : 1;
-    Numbers changes = changesOf(structure, loads, found);
+    const Numbers given = changesOf(structure, loads, found);
+    Numbers changes = given;
     for (double& change : changes) {
         change += kHalfPlace * largest;
     }
@@ -130,7 +138,9 @@ Trust judgeForces(const Structure& structure, const Equilibrium& equilibrium,
             [&](std::size_t i) { return solvedTransposed(equilibrium, unit(factors.columns, i)); },
             [&](std::size_t i) { return solved(equilibrium, unit(factors.rows, i)); }, trust);
     }
-    if (trust.error > kWholeFile) {
+    // Most of it is due to what is given, as a rule, and then it may stand.
+    if (trust.error > kWholeFile &&
+        trust.error > 2 * rowOf(equilibrium, given, row.column) / largest) {
         trust.error = sharpErrorOf(structure, equilibrium, loads, found);
     }
     trust.condition = trust.error / kHalfPlace;
