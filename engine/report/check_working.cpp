@@ -16,7 +16,7 @@ constexpr const char* kPhi = "\u03A6";    // Φ of EN 1993-1-1
 constexpr const char* kChi = "\u03C7";    // χ
 constexpr const char* kStress = "\u03C3"; // σ
 constexpr const char* kGamma = "\u03B3";  // γ
-constexpr const char* kSquare = "\u00B2";
+constexpr const char* kSquared = "\u00B2";
 
 // A formula as it grows from left to right.
 class Writer {
@@ -29,7 +29,7 @@ public:
     }
     Writer& squared(std::string text, std::string subscript = {}) {
         name(std::move(text), std::move(subscript));
-        formula_.push_back(numberToken(kSquare));
+        formula_.push_back(numberToken(kSquared));
         return *this;
     }
     Writer& sign(const char* text) {
@@ -43,7 +43,7 @@ public:
     Writer& given(double value) { return number(formatNumber(value, typedStyleOf(truss_))); }
     // One that was computed: five figures, one more than the last line of a check needs.
     Writer& found(double value) { return number(foundText(value)); }
-    Writer& square(double value) { return number(foundText(value) + kSquare); }
+    Writer& square(double value) { return number(foundText(value) + kSquared); }
     Writer& number(std::string text) {
         formula_.push_back(numberToken(std::move(text)));
         return *this;
@@ -93,9 +93,9 @@ private:
 };
 
 // Numbers of a check in the units of the model.
-class Sheet {
+class CheckSheet {
 public:
-    Sheet(const PhraseBook& book, const Truss& truss, const MemberCheck& check)
+    CheckSheet(const PhraseBook& book, const Truss& truss, const MemberCheck& check)
         : book_(book), truss_(truss), it_(check),
           settings_(truss.checks), passage_{say(
                                        book, Phrase::CheckTitle,
@@ -157,7 +157,7 @@ private:
     void writeGiven() {
         const std::string section = symbolOf(truss_.units.section);
         const std::string stress = symbolOf(truss_.units.stress);
-        const std::string square = section.empty() ? section : section + kSquare;
+        const std::string square = section.empty() ? section : section + kSquared;
         tell(Phrase::CheckGiven);
         write_.name("A").equals().given(*it_.make.area / area_).unit(square);
         write_.sign(",");
@@ -366,7 +366,7 @@ private:
 
 std::vector<Passage> checkPassages(const PhraseBook& book, const Truss& truss,
                                    const MemberCheck& check) {
-    return Sheet(book, truss, check).take();
+    return CheckSheet(book, truss, check).take();
 }
 
 } // namespace gusset

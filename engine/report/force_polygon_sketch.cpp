@@ -14,7 +14,7 @@ namespace {
 constexpr double kCentimetre = 96 / 2.54; // px: CSS has 96 to the inch
 constexpr double kSize = 14;              // px of letters
 constexpr double kApart = 1.7; // px between the middle of a twin line and each of its two
-constexpr double kMargin = 10;
+constexpr double kPolygonMargin = 10;
 constexpr double kNothing = 0.01; // px: the line of a force that is zero
 
 Extent extentOf(const ForcePolygon& polygon) {
@@ -182,7 +182,7 @@ PolygonDrawing polygonDrawing(const PhraseBook& book, const Truss& truss,
     nameVertices(drawing.sketch, verticesOf(book, polygon, drawing, points));
     const std::string scale = scaleWords(book, truss, drawing.perCentimetre);
     Vec2 moved = addScale(drawing.sketch, scale);
-    moved = moved + fitSketch(drawing.sketch, kMargin);
+    moved = moved + fitSketch(drawing.sketch, kPolygonMargin);
     for (SketchStroke& line : drawing.lines) {
         line = {line.a + moved, line.b + moved};
     }

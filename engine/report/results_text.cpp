@@ -13,8 +13,6 @@
 namespace gusset {
 namespace {
 
-constexpr int kFileDigits = 12; // significant, in files
-
 struct SenseNames {
     Phrase letter;
     Phrase word;

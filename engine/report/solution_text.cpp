@@ -10,7 +10,7 @@
 namespace gusset {
 namespace {
 
-constexpr std::size_t kMostNamed = 5; // joints in one sentence
+constexpr std::size_t kMostJoints = 5; // joints in one sentence
 
 struct Scene {
     const PhraseBook& book;
@@ -29,14 +29,14 @@ RichLine named(const Scene& scene, const std::vector<JointId>& joints) {
     for (const JointId joint : joints) {
         names.push_back(labelOf(scene.truss, joint));
     }
-    if (names.size() <= kMostNamed + 1) {
+    if (names.size() <= kMostJoints + 1) {
         return listOf(scene.book, names);
     }
     RichLine list = names.front();
-    for (std::size_t i = 1; i < kMostNamed; ++i) {
+    for (std::size_t i = 1; i < kMostJoints; ++i) {
         list = say(scene.book, Phrase::ListMore, {{"a", list}, {"b", names[i]}});
     }
-    const std::string left = std::to_string(names.size() - kMostNamed);
+    const std::string left = std::to_string(names.size() - kMostJoints);
     return say(scene.book, Phrase::ListAndMore, {{"list", list}, {"n", plainLine(left)}});
 }
 
