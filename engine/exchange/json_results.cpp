@@ -1,6 +1,7 @@
 // Results as JSON, in the model's units.
 
 #include "exchange/json_text.hpp"
+#include "exchange/json_trust.hpp"
 
 #include "report/number.hpp"
 
@@ -49,10 +50,10 @@ public:
         writeRedundants();
         if (solution_.solved) {
             out_.result("residual", solution_.residual);
-            writeTrust();
+            writeTrust(out_, solution_.trust);
         }
-        writeTexts("warnings", sentences_.warnings);
-        writeTexts("assumed", sentences_.assumed);
+        out_.texts("warnings", sentences_.warnings);
+        out_.texts("assumed", sentences_.assumed);
         if (!sentences_.inexact.empty()) {
             out_.text("inexact", sentences_.inexact);
         }
@@ -66,9 +67,7 @@ private:
     // Noise at the level of rounding is zero, as for the member forces.
     void force(std::string_view key, double newtons) {
         const double value = isZero(solution_, newtons) ? 0 : newtons / newton_;
-        out_.result(key, roundedTo(value, {.form = NumberForm::Significant,
-                                           .digits = kResultDigits,
-                                           .lastPlace = lastPlace_}));
+        out_.result(key, value, lastPlace_);
     }
     [[nodiscard]] const std::string& label(JointId joint) const {
         return truss_.joints[joint.at()].label;
@@ -179,28 +178,6 @@ private:
         out_.endArray();
     }
 
-    void writeTrust() {
-        const Trust& trust = solution_.trust;
-        const int figures = figuresOf(trust.error);
-        out_.result("condition", trust.condition);
-        out_.result("error", trust.error);
-        if (figures < kResultDigits) {
-            out_.whole("figures", figures);
-        }
-    }
-
-    void writeTexts(std::string_view key, const std::vector<std::string>& sentences) {
-        if (sentences.empty()) {
-            return;
-        }
-        out_.key(key);
-        out_.beginArray();
-        for (const std::string& sentence : sentences) {
-            out_.text(sentence);
-        }
-        out_.endArray();
-    }
-
     void writeMechanisms() {
         if (solution_.mechanisms.empty()) {
             return;
@@ -239,6 +216,15 @@ private:
 };
 
 } // namespace
+
+void writeTrust(JsonText& out, const Trust& trust) {
+    const int figures = figuresOf(trust.error);
+    out.result("condition", trust.condition);
+    out.result("error", trust.error);
+    if (figures < kResultDigits) {
+        out.whole("figures", figures);
+    }
+}
 
 std::string writeResults(const Truss& truss, const Solution& solution,
                          const ResultSentences& sentences, const ExactSolution& exact) {

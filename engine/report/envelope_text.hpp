@@ -22,8 +22,7 @@ struct EnvelopeRow {
     std::string compressionBy;
 };
 
-[[nodiscard]] std::vector<EnvelopeRow> envelopeRows(const Truss&,
-                                                    const std::vector<MemberEnvelope>&);
+[[nodiscard]] std::vector<EnvelopeRow> envelopeRows(const Truss&, const Envelope&);
 // Under one moving load, by statics' membersUnder: axles and a spread load each where they are
 // worst, their forces added.
 [[nodiscard]] std::vector<EnvelopeRow> movingRows(const PhraseBook&, const Truss&,
@@ -38,7 +37,7 @@ struct EnvelopeRow {
                                        const std::string& load); // of a moving load's table
 // What the envelope runs over; or, with fewer than two to choose from, how to make more.
 [[nodiscard]] std::string envelopeSentence(const PhraseBook&, const std::vector<LoadChoice>&);
-[[nodiscard]] std::string envelopeText(const PhraseBook&, const Truss&,
-                                       const std::vector<MemberEnvelope>&);
+// With what must be known of the forces before them.
+[[nodiscard]] std::string envelopeText(const PhraseBook&, const Truss&, const Envelope&);
 
 } // namespace gusset

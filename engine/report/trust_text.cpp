@@ -1,6 +1,9 @@
 #include "report/trust_text.hpp"
 
 #include "report/results_text.hpp"
+#include "report/solution_text.hpp"
+
+#include <utility>
 
 namespace gusset {
 
@@ -34,17 +37,27 @@ std::string standsOutSentence(const PhraseBook& book, const Truss& truss, Phrase
                      {"times", rough(truss, standsOut.ratio)}});
 }
 
+NumberStyle styleOf(const Truss& truss, double error) {
+    NumberStyle style = numberStyleOf(truss);
+    style.lastPlace = lastPlaceOfForces(truss, error);
+    return style;
+}
+
 } // namespace
 
+int figuresLeft(const Reliance& reliance) { return figuresOf(reliance.trust.error); }
 int figuresLeft(const Solution& solution) { return figuresOf(solution.trust.error); }
 
+int lastPlaceOfForces(const Truss& truss, double error) {
+    return lastPlaceOf(error / toNewton(truss.units.force), 1);
+}
+
+NumberStyle forceStyleOf(const Truss& truss, const Reliance& reliance) {
+    return styleOf(truss, forceErrorOf(reliance));
+}
+
 NumberStyle forceStyleOf(const Truss& truss, const Solution& solution) {
-    NumberStyle style = numberStyleOf(truss);
-    if (solution.solved) {
-        style.lastPlace =
-            lastPlaceOf(solution.largest / toNewton(truss.units.force), solution.trust.error);
-    }
-    return style;
+    return styleOf(truss, solution.solved ? solution.trust.error * solution.largest : 0);
 }
 
 NumberStyle drawingStyleOf(const Truss& truss, const Solution& solution) {
@@ -53,29 +66,54 @@ NumberStyle drawingStyleOf(const Truss& truss, const Solution& solution) {
     return style;
 }
 
-bool losesFigures(const Truss& truss, const Solution& solution) {
-    const NumberStyle style = forceStyleOf(truss, solution);
-    return style.form == NumberForm::Significant ? figuresLeft(solution) < style.digits
+bool losesFigures(const Truss& truss, const Reliance& reliance) {
+    const NumberStyle style = forceStyleOf(truss, reliance);
+    return style.form == NumberForm::Significant ? figuresLeft(reliance) < style.digits
                                                  : style.lastPlace < style.digits;
 }
 
 std::vector<std::string> trustSentences(const PhraseBook& book, const Truss& truss,
-                                        const Solution& solution) {
+                                        const Reliance& reliance, std::string ofFigures) {
     std::vector<std::string> sentences;
-    if (solution.barelyHeld) {
+    if (reliance.barelyHeld) {
         sentences.push_back(sayPlain(book, Phrase::BarelyHeld,
-                                     {{"joint", jointName(truss, solution.barelyHeld->joint)},
-                                      {"times", rough(truss, 1 / solution.barelyHeld->share)}}));
+                                     {{"joint", jointName(truss, reliance.barelyHeld->joint)},
+                                      {"times", rough(truss, 1 / reliance.barelyHeld->share)}}));
     }
-    if (solution.solved && isCloseToMechanism(solution.trust)) {
-        sentences.push_back(closeSentence(book, truss, solution.trust));
+    if (isCloseToMechanism(reliance.trust)) {
+        sentences.push_back(closeSentence(book, truss, reliance.trust));
     }
-    if (solution.solved && losesFigures(truss, solution)) {
-        sentences.push_back(sayPlain(book, Phrase::FiguresLeft,
-                                     {{"n", plainLine(std::to_string(figuresLeft(solution)))}}));
+    if (!ofFigures.empty()) {
+        sentences.push_back(std::move(ofFigures));
     }
-    if (solution.standsOut && (solution.solved || !solution.errors.empty())) {
-        sentences.push_back(standsOutSentence(book, truss, Phrase::StandsOut, *solution.standsOut));
+    if (reliance.standsOut) {
+        sentences.push_back(standsOutSentence(book, truss, Phrase::StandsOut, *reliance.standsOut));
+    }
+    return sentences;
+}
+
+std::vector<std::string> trustSentences(const PhraseBook& book, const Truss& truss,
+                                        const Reliance& reliance) {
+    const Part figures{"n", plainLine(std::to_string(figuresLeft(reliance)))};
+    return trustSentences(book, truss, reliance,
+                          losesFigures(truss, reliance)
+                              ? sayPlain(book, Phrase::FiguresLeft, {figures})
+                              : std::string{});
+}
+
+std::vector<std::string> trustSentences(const PhraseBook& book, const Truss& truss,
+                                        const Solution& solution) {
+    return trustSentences(book, truss, relianceOf(solution));
+}
+
+std::vector<std::string> relianceSentences(const PhraseBook& book, const Truss& truss,
+                                           const Reliance& reliance) {
+    std::vector<std::string> sentences = assumptionSentences(book, reliance.assumed);
+    if (reliance.status == Status::Mechanism) {
+        sentences.push_back(sayPlain(book, Phrase::AtRest));
+    }
+    for (std::string& sentence : trustSentences(book, truss, reliance)) {
+        sentences.push_back(std::move(sentence));
     }
     return sentences;
 }

@@ -123,8 +123,6 @@ void analyseAgain(const Truss& truss, Structure structure, Analysis& analysis) {
 
 namespace {
 
-bool isRounding(double error) { return error >= 1 / kSurelyRounding; }
-
 // Settlements, temperature and misfit that the truss can follow leave it without force: what was
 // computed is rounding.
 void dropForces(Response& response) {
@@ -158,42 +156,47 @@ std::vector<Vec2> settledOf(const std::vector<Hold>& holds) {
 
 } // namespace
 
+Judge Responder::judged() const { return analysis_.displaces ? Judge::All : Judge::Forces; }
+
+bool Responder::doublesMayDo() const { return !wide_ && analysis_.stiffness.weakest > kShakyPivot; }
+
+const WideStiffness* Responder::wide() {
+    if (!wide_) {
+        wide_ = factorWide(analysis_.structure, analysis_.pattern, analysis_.stiffness.holds);
+    }
+    return wide_->weakest > kShakyWidePivot ? &*wide_ : nullptr;
+}
+
 // In doubles, where these carry it.
 std::optional<Response> Responder::byDoubles(const std::vector<Vec2>& loads) const {
-    const Judge judge = analysis_.displaces ? Judge::All : Judge::Forces;
-    if (wide_ || !(analysis_.stiffness.weakest > kShakyPivot)) {
+    if (!doublesMayDo()) {
         return std::nullopt;
     }
-    Response response =
-        gusset::respond(analysis_.structure, analysis_.pattern, analysis_.stiffness, loads, judge);
-    const Trust& trust = response.trust;
-    const bool isTrusted = trust.error <= kTrusted && trust.displacementError <= kTrusted &&
-                           response.found.residual <= kResidual;
-    return isTrusted ? std::optional(std::move(response)) : std::nullopt;
+    Response response = gusset::respond(analysis_.structure, analysis_.pattern, analysis_.stiffness,
+                                        loads, judged());
+    return isTrusted(response.trust, response.found.residual) ? std::optional(std::move(response))
+                                                              : std::nullopt;
 }
 
 std::optional<Response> Responder::byStiffness(const std::vector<Vec2>& loads) {
     if (std::optional<Response> response = byDoubles(loads)) {
         return response;
     }
-    const Structure& structure = analysis_.structure;
-    if (!wide_) {
-        wide_ = factorWide(structure, analysis_.pattern, analysis_.stiffness.holds);
-    }
-    if (!(wide_->weakest > kShakyWidePivot)) {
+    const WideStiffness* const stiffness = wide();
+    if (!stiffness) {
         return std::nullopt;
     }
-    const Judge judge = analysis_.displaces ? Judge::All : Judge::Forces;
-    Response response = gusset::respond(structure, analysis_.pattern, *wide_, loads, judge);
+    Response response =
+        gusset::respond(analysis_.structure, analysis_.pattern, *stiffness, loads, judged());
     const bool isLoaded =
         std::any_of(loads.begin(), loads.end(), [](Vec2 load) { return load != Vec2{}; });
     if (!isLoaded && isRounding(response.trust.error)) {
         dropForces(response);
     }
-    if (!(response.trust.error <= kUsable) || !(response.found.residual <= kResidual)) {
+    if (!isUsable(response.trust, response.found.residual)) {
         return std::nullopt;
     }
-    judgeMoves(response, settledOf(wide_->holds));
+    judgeMoves(response, settledOf(stiffness->holds));
     return response;
 }
 
@@ -206,8 +209,9 @@ std::optional<Response> Responder::byEquilibrium(const std::vector<Vec2>& loads)
     }
     Response response;
     response.found = std::move(*found);
-    response.trust = judgeForces(structure, equilibrium, loads, response.found);
-    if (!(response.trust.error <= kUsable) || !(response.found.residual <= kResidual)) {
+    response.trust = judgeForces(structure, equilibrium,
+                                 changesOf(structure, loads, response.found), response.found);
+    if (!isUsable(response.trust, response.found.residual)) {
         return std::nullopt;
     }
     if (analysis_.displaces) {
@@ -232,66 +236,8 @@ std::optional<Response> Responder::respond(const std::vector<Vec2>& loads) {
     return response;
 }
 
-Response Responder::respondAlike(const std::vector<Vec2>& loads) const {
-    const Structure& structure = analysis_.structure;
-    Response response =
-        wide_ ? gusset::respond(structure, analysis_.pattern, *wide_, loads, Judge::Nothing)
-              : gusset::respond(structure, analysis_.pattern, analysis_.stiffness, loads,
-                                Judge::Nothing);
-    if (!analysis_.displaces) {
-        response.displacements.clear();
-    }
-    return response;
-}
-
 std::optional<Response> respond(const Analysis& analysis, const std::vector<Vec2>& loads) {
     return Responder(analysis).respond(loads);
-}
-
-namespace {
-
-std::vector<Response> balancedUnitLoads(const Analysis& analysis,
-                                        const std::vector<JointId>& joints) {
-    const Structure& structure = analysis.structure;
-    std::vector<Response> responses(joints.size());
-    std::vector<EquilibriumForces> found =
-        balanceUnitLoads(structure, analysis.equilibrium, joints);
-    for (std::size_t i = 0; i < joints.size(); ++i) {
-        responses[i].found = std::move(found[i]);
-        if (analysis.displaces) {
-            responses[i].displacements =
-                displacementsOf(structure, analysis.equilibrium,
-                                elongationsOf(structure, responses[i].found.forces));
-        }
-    }
-    return responses;
-}
-
-} // namespace
-
-std::vector<Response> respondToUnitLoads(const Analysis& analysis,
-                                         const std::vector<JointId>& joints) {
-    // All at once first: what carries them together carries each.
-    std::vector<Vec2> loads(analysis.structure.joints.size());
-    for (const JointId joint : joints) {
-        loads[joint.at()] = {0, -1};
-    }
-    Responder responder(analysis);
-    if (!responder.respond(loads)) {
-        return {};
-    }
-    if (analysis.status != Status::Indeterminate) {
-        return balancedUnitLoads(analysis, joints);
-    }
-    loads.assign(loads.size(), {});
-    std::vector<Response> responses;
-    responses.reserve(joints.size());
-    for (const JointId joint : joints) {
-        loads[joint.at()] = {0, -1};
-        responses.push_back(responder.respondAlike(loads));
-        loads[joint.at()] = {};
-    }
-    return responses;
 }
 
 } // namespace gusset

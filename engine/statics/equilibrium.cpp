@@ -35,14 +35,6 @@ Counting countingOf(const Structure& structure, const Factors<double>& factors) 
     return counting;
 }
 
-double largestComponent(const std::vector<Vec2>& vectors) {
-    double largest = 0;
-    for (Vec2 v : vectors) {
-        largest = std::max(largest, std::max(std::abs(v.x), std::abs(v.y)));
-    }
-    return largest;
-}
-
 // Adds the forces that balance `loads` and returns by how much a mechanism leaves them unbalanced.
 double addBalance(const Equilibrium& equilibrium, const std::vector<Vec2>& loads,
                   EquilibriumForces& sum) {

@@ -41,36 +41,6 @@ void addAt(int joint, Vec2 v, Numbers& rows) {
     rows[row + 1] += v.y;
 }
 
-// What rounding may have changed in the balance of each joint.
-Numbers changesOf(const Structure& structure, const std::vector<Vec2>& loads,
-                  const EquilibriumForces& found) {
-    Numbers changes = absolute(loads, kHalfPlace);
-    const Numbers lack = absolute(lackOfEquilibrium(structure, loads, found), 1);
-    for (std::size_t i = 0; i < changes.size(); ++i) {
-        changes[i] += lack[i];
-    }
-    for (std::size_t i = 0; i < structure.bars.size(); ++i) {
-        const Vec2 change = roundingOf(structure, structure.bars[i], std::abs(found.forces[i]));
-        addAt(structure.bars[i].a, change, changes);
-        addAt(structure.bars[i].b, change, changes);
-    }
-    for (std::size_t i = 0; i < structure.restraints.size(); ++i) {
-        const Restraint& restraint = structure.restraints[i];
-        const double force = 2 * kHalfPlace * std::abs(found.reactions[i]);
-        addAt(restraint.joint.index,
-              {force * std::abs(restraint.along.x), force * std::abs(restraint.along.y)}, changes);
-    }
-    return changes;
-}
-
-double largestOf(const std::vector<Vec2>& vectors) {
-    double largest = 0;
-    for (const Vec2 v : vectors) {
-        largest = std::max({largest, std::abs(v.x), std::abs(v.y)});
-    }
-    return largest;
-}
-
 } // namespace
 
 Vec2 roundingOf(const Structure& structure, const Bar& bar, double force) {
@@ -91,13 +61,54 @@ void noteWeight(Trust& trust, int joint, Vec2 weight) {
     }
 }
 
+std::vector<double> changesOf(const Structure& structure, const std::vector<Vec2>& loads,
+                              const EquilibriumForces& found) {
+    Numbers changes = absolute(loads, kHalfPlace);
+    const Numbers lack = absolute(lackOfEquilibrium(structure, loads, found), 1);
+    for (std::size_t i = 0; i < changes.size(); ++i) {
+        changes[i] += lack[i];
+    }
+    for (std::size_t i = 0; i < structure.bars.size(); ++i) {
+        const Vec2 change = roundingOf(structure, structure.bars[i], std::abs(found.forces[i]));
+        addAt(structure.bars[i].a, change, changes);
+        addAt(structure.bars[i].b, change, changes);
+    }
+    for (std::size_t i = 0; i < structure.restraints.size(); ++i) {
+        const Restraint& restraint = structure.restraints[i];
+        const double force = 2 * kHalfPlace * std::abs(found.reactions[i]);
+        addAt(restraint.joint.index,
+              {force * std::abs(restraint.along.x), force * std::abs(restraint.along.y)}, changes);
+    }
+    return changes;
+}
+
+void widen(std::vector<double>& most, const std::vector<double>& by) {
+    most.resize(by.size());
+    for (std::size_t i = 0; i < by.size(); ++i) {
+        most[i] = std::max(most[i], std::abs(by[i]));
+    }
+}
+
+void widen(std::vector<Vec2>& most, const std::vector<Vec2>& by) {
+    most.resize(by.size());
+    for (std::size_t i = 0; i < by.size(); ++i) {
+        most[i] = {std::max(most[i].x, std::abs(by[i].x)), std::max(most[i].y, std::abs(by[i].y))};
+    }
+}
+
+void widen(EquilibriumForces& most, const EquilibriumForces& by) {
+    widen(most.forces, by.forces);
+    widen(most.reactions, by.reactions);
+    most.largest = std::max(most.largest, by.largest);
+    most.residual = std::max(most.residual, by.residual);
+}
+
 Trust judgeForces(const Structure& structure, const Equilibrium& equilibrium,
-                  const std::vector<Vec2>& loads, const EquilibriumForces& found) {
+                  const std::vector<double>& changes, const EquilibriumForces& found) {
     Trust trust;
     if (!(found.largest > 0) || equilibrium.factors.columns == 0) {
         return trust;
     }
-    const Numbers changes = changesOf(structure, loads, found);
     const NormEstimate row = estimateNorm(
         equilibrium.factors.columns,
         [&](const Numbers& x) {
@@ -117,7 +128,7 @@ Trust judgeForces(const Structure& structure, const Equilibrium& equilibrium,
     Numbers one(equilibrium.factors.columns);
     one[row.column] = 1;
     const Numbers weights = solvedTransposed(equilibrium, std::move(one));
-    for (std::size_t j = 0; j < loads.size(); ++j) {
+    for (std::size_t j = 0; j < structure.joints.size(); ++j) {
         noteWeight(trust, static_cast<int>(j), {weights[2 * j], weights[2 * j + 1]});
     }
     return trust;
@@ -126,7 +137,7 @@ Trust judgeForces(const Structure& structure, const Equilibrium& equilibrium,
 double judgeDisplacements(const Structure& structure, const Equilibrium& equilibrium,
                           const EquilibriumForces& found, double forceError,
                           const std::vector<Vec2>& displacements) {
-    const double farthest = largestOf(displacements);
+    const double farthest = largestComponent(displacements);
     if (!(farthest > 0)) {
         return 0;
     }

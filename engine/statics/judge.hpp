@@ -19,9 +19,19 @@ inline constexpr double kHalfPlace = 1.1102230246251565e-16;
 // kept if it is the largest so far.
 void noteWeight(Trust&, int joint, Vec2 weight);
 
-// Of forces that `balance` found.
+// What rounding may have changed in the balance of each joint under forces that `balance` found: N,
+// x and y of each joint in turn.
+[[nodiscard]] std::vector<double> changesOf(const Structure&, const std::vector<Vec2>& loads,
+                                            const EquilibriumForces&);
+// What is largest in any of several solutions, each number by itself and without its sign: given in
+// place of one solution, it judges them together.
+void widen(EquilibriumForces& most, const EquilibriumForces&);
+void widen(std::vector<Vec2>& most, const std::vector<Vec2>&);
+void widen(std::vector<double>& most, const std::vector<double>&);
+
+// Of forces, given what rounding may have changed in their balance.
 [[nodiscard]] Trust judgeForces(const Structure&, const Equilibrium&,
-                                const std::vector<Vec2>& loads, const EquilibriumForces&);
+                                const std::vector<double>& changes, const EquilibriumForces&);
 
 // Bound of the error of any displacement over the largest, given that of the forces over theirs.
 [[nodiscard]] double judgeDisplacements(const Structure&, const Equilibrium&,

@@ -113,41 +113,92 @@ void addReactions(const Structure& structure, const std::vector<Hold>& holds,
     }
 }
 
-template <class Scalar>
-Response respondIn(const Structure& structure, const JointPattern& pattern,
-                   const StiffnessOf<Scalar>& stiffness, const std::vector<Vec2>& loads,
-                   Judge judge) {
-    const kernel::BarsOf<Scalar> bars = kernel::barsOf<Scalar>(structure);
-    Motion<Scalar> motion = startOf(structure, bars, stiffness);
+// A response that is not judged yet, and what it is judged by.
+struct Answer {
     Response response;
-    EquilibriumForces& found = response.found;
-    found.reactions.resize(structure.restraints.size());
-    findLack(structure, bars, loads, motion);
+    std::vector<Vec2> moves; // of the scaled truss, without those that the supports impose
     std::vector<Vec2> lack;
-    for (int i = 0; i <= kRefinements; ++i) {
-        std::vector<VecOf<Scalar>> moves = motion.lack;
-        kernel::solveInPlace(pattern, stiffness, moves);
-        addMoves(structure, bars, moves, motion);
+};
+
+// A stiffness, and what is made of its truss once for all answers.
+template <class Scalar>
+struct Factored {
+    const Structure& structure;
+    const JointPattern& pattern;
+    const StiffnessOf<Scalar>& stiffness;
+    kernel::BarsOf<Scalar> bars = kernel::barsOf<Scalar>(structure);
+
+    [[nodiscard]] Answer answer(const std::vector<Vec2>& loads) const {
+        Motion<Scalar> motion = startOf(structure, bars, stiffness);
+        Answer answer;
+        EquilibriumForces& found = answer.response.found;
+        found.reactions.resize(structure.restraints.size());
         findLack(structure, bars, loads, motion);
-        found.forces = narrowed(motion.forces);
-        found.largest = largestOf(loads, found);
-        lack = narrowed(motion.lack);
-        if (largestFree(stiffness.holds, lack) <= kCancelled * found.largest) {
-            break;
+        for (int i = 0; i <= kRefinements; ++i) {
+            std::vector<VecOf<Scalar>> moves = motion.lack;
+            kernel::solveInPlace(pattern, stiffness, moves);
+            addMoves(structure, bars, moves, motion);
+            findLack(structure, bars, loads, motion);
+            found.forces = narrowed(motion.forces);
+            found.largest = largestOf(loads, found);
+            answer.lack = narrowed(motion.lack);
+            if (largestFree(stiffness.holds, answer.lack) <= kCancelled * found.largest) {
+                break;
+            }
         }
+        addReactions(structure, stiffness.holds, answer.lack, found);
+        found.largest = largestOf(loads, found);
+        found.residual = residualOf(structure, loads, found);
+        answer.moves = narrowed(motion.moves);
+        for (std::size_t i = 0; i < structure.joints.size(); ++i) {
+            answer.response.displacements.push_back(
+                narrow(Scalar(stiffness.scale) * motion.moves[i]) + stiffness.holds[i].settled);
+        }
+        return answer;
     }
-    addReactions(structure, stiffness.holds, lack, found);
-    found.largest = largestOf(loads, found);
-    found.residual = residualOf(structure, loads, found);
-    if (judge != Judge::Nothing) {
-        response.trust = judgeStiffness(structure, pattern, bars, stiffness,
-                                        {loads, narrowed(motion.moves), lack, found}, judge);
+
+    [[nodiscard]] kernel::Changes changesOf(const Judged& judged) const {
+        return kernel::changesOf(structure, bars, stiffness.holds, judged);
     }
-    for (std::size_t i = 0; i < structure.joints.size(); ++i) {
-        response.displacements.push_back(narrow(Scalar(stiffness.scale) * motion.moves[i]) +
-                                         stiffness.holds[i].settled);
+
+    [[nodiscard]] Trust trust(const kernel::Changes& changes, const Judged& judged,
+                              Judge judge) const {
+        return judgeStiffness(structure, pattern, bars, stiffness, changes, judged, judge);
     }
-    return response;
+};
+
+template <class Scalar>
+Response respondIn(const Factored<Scalar>& factored, const std::vector<Vec2>& loads, Judge judge) {
+    Answer answer = factored.answer(loads);
+    const Judged judged{loads, answer.moves, answer.lack, answer.response.found};
+    answer.response.trust = factored.trust(factored.changesOf(judged), judged, judge);
+    return std::move(answer.response);
+}
+
+template <class Scalar>
+UnitResponses respondToUnitsIn(const Factored<Scalar>& factored, const std::vector<JointId>& joints,
+                               Judge judge) {
+    UnitResponses units;
+    kernel::Changes changes;
+    Answer most;
+    std::vector<Vec2> loads(factored.structure.joints.size());
+    units.each.reserve(joints.size());
+    for (const JointId joint : joints) {
+        loads[joint.at()] = {0, -1};
+        Answer answer = factored.answer(loads);
+        widen(changes,
+              factored.changesOf({loads, answer.moves, answer.lack, answer.response.found}));
+        loads[joint.at()] = {};
+        widen(most.response.found, answer.response.found);
+        widen(most.moves, answer.moves);
+        units.farthest = std::max(units.farthest, largestComponent(answer.response.displacements));
+        units.each.push_back(std::move(answer.response));
+    }
+    units.largest = most.response.found.largest;
+    units.residual = most.response.found.residual;
+    units.trust =
+        factored.trust(changes, {loads, most.moves, most.lack, most.response.found}, judge);
+    return units;
 }
 
 } // namespace
@@ -172,12 +223,24 @@ void solveDisplacements(const JointPattern& pattern, const Stiffness& stiffness,
 
 Response respond(const Structure& structure, const JointPattern& pattern,
                  const Stiffness& stiffness, const std::vector<Vec2>& loads, Judge judge) {
-    return respondIn(structure, pattern, stiffness, loads, judge);
+    return respondIn<double>({structure, pattern, stiffness}, loads, judge);
 }
 
 Response respond(const Structure& structure, const JointPattern& pattern,
                  const WideStiffness& stiffness, const std::vector<Vec2>& loads, Judge judge) {
-    return respondIn(structure, pattern, stiffness, loads, judge);
+    return respondIn<Wide>({structure, pattern, stiffness}, loads, judge);
+}
+
+UnitResponses respondToUnits(const Structure& structure, const JointPattern& pattern,
+                             const Stiffness& stiffness, const std::vector<JointId>& joints,
+                             Judge judge) {
+    return respondToUnitsIn<double>({structure, pattern, stiffness}, joints, judge);
+}
+
+UnitResponses respondToUnits(const Structure& structure, const JointPattern& pattern,
+                             const WideStiffness& stiffness, const std::vector<JointId>& joints,
+                             Judge judge) {
+    return respondToUnitsIn<Wide>({structure, pattern, stiffness}, joints, judge);
 }
 
 } // namespace gusset

@@ -36,6 +36,11 @@ struct Changes {
     std::vector<double> elongations; // as forces, k·γ, N, of each bar
 };
 
+inline void widen(Changes& most, const Changes& by) { // changes have no sign
+    gusset::widen(most.loads, by.loads);
+    gusset::widen(most.elongations, by.elongations);
+}
+
 [[nodiscard]] inline double sizeOf(Vec2 v) { return std::abs(v.x) + std::abs(v.y); }
 
 template <class Scalar>
@@ -162,19 +167,16 @@ struct ErrorMatrix {
 
 } // namespace kernel
 
+// Given what rounding may have changed.
 template <class Scalar>
-[[nodiscard]] Trust judgeStiffness(const Structure& structure, const JointPattern& pattern,
-                                   const kernel::BarsOf<Scalar>& bars,
-                                   const StiffnessOf<Scalar>& stiffness, const Judged& judged,
-                                   Judge judge) {
+[[nodiscard]] Trust
+judgeStiffness(const Structure& structure, const JointPattern& pattern,
+               const kernel::BarsOf<Scalar>& bars, const StiffnessOf<Scalar>& stiffness,
+               const kernel::Changes& changes, const Judged& judged, Judge judge) {
     Trust trust;
     trust.wide = !std::is_same_v<Scalar, double>;
-    const kernel::Changes changes = kernel::changesOf(structure, bars, stiffness.holds, judged);
     kernel::ErrorMatrix<Scalar> errors{structure, pattern, bars, stiffness, changes};
-    double farthest = 0;
-    for (const Vec2 move : judged.moves) {
-        farthest = std::max({farthest, std::abs(move.x), std::abs(move.y)});
-    }
+    const double farthest = largestComponent(judged.moves);
     if (!(judged.found.largest > 0) || structure.bars.empty()) {
         return trust;
     }

@@ -78,4 +78,12 @@ Structure withoutStrains(Structure structure) {
     return structure;
 }
 
+double largestComponent(const std::vector<Vec2>& vectors) {
+    double largest = 0;
+    for (const Vec2 v : vectors) {
+        largest = std::max({largest, std::abs(v.x), std::abs(v.y)});
+    }
+    return largest;
+}
+
 } // namespace gusset

@@ -68,6 +68,8 @@ private:
     std::vector<std::size_t> caseOf_; // of each load
 };
 
+[[nodiscard]] double largestComponent(const std::vector<Vec2>&); // its size
+
 // Force on each joint, N. A load along a chord, self-weight and a load on a member are carried
 // to the joints as by simple beams between them.
 [[nodiscard]] std::vector<Vec2> jointLoads(const Truss&, const LoadChoice&);

@@ -29,4 +29,14 @@ struct Trust {
 // Whether small changes of the shape of the truss change its forces without bounds.
 [[nodiscard]] bool isCloseToMechanism(const Trust&);
 
+// What is off by such a share of itself is nothing but rounding.
+[[nodiscard]] bool isRounding(double error);
+
+// Good enough as solved, or after twice the digits, with such a lack of equilibrium.
+[[nodiscard]] bool isTrusted(const Trust&, double residual);
+[[nodiscard]] bool isUsable(const Trust&, double residual);
+
+// A force that is smaller than this share of the largest is zero.
+[[nodiscard]] double zeroShareOf(const Trust&);
+
 } // namespace gusset
