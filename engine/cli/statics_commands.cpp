@@ -153,7 +153,7 @@ Answer answerEnvelope(const PhraseBook& book, const Arguments& arguments, const 
     if (arguments.has("--text")) {
         return {Exit::Answered, envelopeText(book, truss, envelope), notes};
     }
-    std::vector<std::string> warnings = trustSentences(book, truss, envelope.reliance);
+    std::vector<std::string> warnings = trustSentences(book, truss, envelope);
     if (arguments.has("--json")) {
         const ResultSentences sentences{.assumed =
                                             assumptionSentences(book, envelope.reliance.assumed),

@@ -44,8 +44,9 @@ inline constexpr double kSlope = 1e-12;
 // below.
 inline constexpr double kAmplified = 1e5;
 
-// Bound of the error of any force against the largest, and of displacements likewise. Above the
-// first, a stiffness solution in doubles is done again with twice the digits:
+// Bound of the error of any force against the largest, and of displacements likewise. Where
+// arithmetic alone brings it above the first, a stiffness solution in doubles is done again with
+// twice the digits:
 inline constexpr double kTrusted = 1e-9;
 // above the second, fewer than three figures are left, and no forces are given.
 inline constexpr double kUsable = 1e-3;

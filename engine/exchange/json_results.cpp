@@ -31,7 +31,7 @@ public:
                   const ExactSolution& exact)
         : truss_(truss), solution_(solution), sentences_(sentences), exact_(exact),
           newton_(toNewton(truss.units.force)), move_(toMetre(truss.units.displacement)),
-          lastPlace_(lastPlaceOf(solution.largest / newton_, solution.trust.error)) {}
+          off_(solution.largest * solution.trust.error) {}
 
     std::string write() {
         out_.beginObject();
@@ -51,6 +51,9 @@ public:
         if (solution_.solved) {
             out_.result("residual", solution_.residual);
             writeTrust(out_, solution_.trust);
+            if (solution_.displaced) {
+                writeMovementTrust(solution_.trust.displacementError);
+            }
         }
         out_.texts("warnings", sentences_.warnings);
         out_.texts("assumed", sentences_.assumed);
@@ -64,10 +67,13 @@ public:
     }
 
 private:
+    // Without the figures that rounding may have spoiled; `off` in the unit of the value.
+    void number(std::string_view key, double value, double off) {
+        out_.result(key, value, lastPlaceOf(off, 1));
+    }
     // Noise at the level of rounding is zero, as for the member forces.
     void force(std::string_view key, double newtons) {
-        const double value = isZero(solution_, newtons) ? 0 : newtons / newton_;
-        out_.result(key, value, lastPlace_);
+        number(key, isZero(solution_, newtons) ? 0 : newtons / newton_, off_ / newton_);
     }
     [[nodiscard]] const std::string& label(JointId joint) const {
         return truss_.joints[joint.at()].label;
@@ -127,11 +133,13 @@ private:
     void writeStrain(std::size_t member, Sense sense) {
         const double stress = solution_.stresses[member];
         if (!std::isnan(stress)) {
-            out_.result("stress",
-                        sense == Sense::Zero ? 0 : stress / toPascal(truss_.units.stress));
+            const double value = sense == Sense::Zero ? 0 : stress / toPascal(truss_.units.stress);
+            number("stress", value,
+                   value == 0 ? 0 : std::abs(value / solution_.forces[member]) * off_);
         }
         if (solution_.displaced) {
-            out_.result("elongation", solution_.elongations[member] / move_);
+            number("elongation", solution_.elongations[member] / move_,
+                   solution_.elongationErrors[member] / move_);
         }
         if (!solution_.moments.empty()) {
             out_.result("moment",
@@ -140,18 +148,20 @@ private:
     }
 
     void writeJoints() {
+        const double off = movementBound(solution_) / move_;
         out_.key("joints");
         out_.beginArray();
         for (std::size_t i = 0; i < truss_.joints.size(); ++i) {
             out_.beginObject();
             out_.text("id", truss_.joints[i].label);
-            out_.result("ux", solution_.displacements[i].x / move_);
-            out_.result("uy", solution_.displacements[i].y / move_);
+            number("ux", solution_.displacements[i].x / move_, off);
+            number("uy", solution_.displacements[i].y / move_, off);
             out_.endObject();
         }
         out_.endArray();
-        out_.result("strainEnergy",
-                    solution_.strainEnergy / newton_ / toMetre(truss_.units.length));
+        const double energy = newton_ * toMetre(truss_.units.length);
+        number("strainEnergy", solution_.strainEnergy / energy,
+               solution_.strainEnergyError / energy);
     }
 
     void writeRedundants() {
@@ -176,6 +186,13 @@ private:
             out_.endObject();
         }
         out_.endArray();
+    }
+
+    void writeMovementTrust(double error) {
+        out_.result("displacementError", error);
+        if (figuresOf(error) < kResultDigits) {
+            out_.whole("displacementFigures", figuresOf(error));
+        }
     }
 
     void writeMechanisms() {
@@ -210,8 +227,8 @@ private:
     const ResultSentences& sentences_;
     const ExactSolution& exact_;
     double newton_;
-    double move_;   // metres in a displacement unit
-    int lastPlace_; // NumberStyle::lastPlace of forces
+    double move_; // metres in a displacement unit
+    double off_;  // N, the bound of the error of any force
     JsonText out_{Layout::Indented};
 };
 

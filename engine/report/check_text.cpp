@@ -155,8 +155,9 @@ public:
     }
 
     void sayReliance() {
-        for (std::string& line : relianceSentences(book_, truss_, checks_.reliance)) {
-            lines_.push_back(std::move(line));
+        for (const auto& lines : {standingSentences(book_, checks_.reliance),
+                                  trustSentences(book_, truss_, checks_.reliance)}) {
+            lines_.insert(lines_.end(), lines.begin(), lines.end());
         }
     }
 

@@ -76,6 +76,15 @@ constexpr Sentence kEnglish[] = {
      "not shown in any ordinate."},
     {Phrase::NoOrdinateFigures, "Rounding may put the ordinates off by more than their own size: "
                                 "what is shown says nothing of this line."},
+    {Phrase::MovementFiguresLeft,
+     "Rounding leaves {n} figures of the largest displacement and fewer of small ones; what stands "
+     "behind the last of them is not shown in any displacement."},
+    {Phrase::ForceBelowBound,
+     "The force in member {member} is smaller than rounding may put it off by, {bound}: it is "
+     "written 0, and whether it is tension or compression is open."},
+    {Phrase::ForcesBelowBound,
+     "The forces in {n} members, {member} among them, are smaller than rounding may put them off "
+     "by, {bound}: they are written 0, and whether they are tension or compression is open."},
     {Phrase::Residual, "Equilibrium at every joint is met to {residual} of the largest force; "
                        "rounding puts no force off by more than about {error} of it."},
     {Phrase::ResidualNone, "Equilibrium at every joint is met in every figure computed; "
@@ -104,6 +113,9 @@ constexpr Sentence kEnglish[] = {
     {Phrase::StrainEnergy, "Strain energy: {value}."},
     {Phrase::NoDisplacements, "For displacements every member needs a section with its area and "
                               "a material with its E."},
+    {Phrase::DisplacementsLost,
+     "Rounding leaves fewer than three figures of the displacements, so none are given: the truss "
+     "is too close to being unstable, or its stiffnesses differ too much."},
     {Phrase::DrawnEnlarged, "Displacements drawn {times}"},
     {Phrase::PickForce,
      "Touch a member or a support on the board: the shortest way to its force is shown here. "

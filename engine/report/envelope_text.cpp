@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace gusset {
 namespace {
@@ -75,6 +76,26 @@ double forceOf(const TrainPlace& train, const UniformPlace* uniform) {
 }
 
 } // namespace
+
+std::vector<std::string> trustSentences(const PhraseBook& book, const Truss& truss,
+                                        const Envelope& envelope) {
+    const Reliance& reliance = envelope.reliance;
+    std::vector<double> written; // 0 in one of the columns, if any is
+    for (const MemberEnvelope& each : envelope.members) {
+        const double pull = each.tension.force;
+        written.push_back(isBelowBound(reliance, pull) ? pull : each.compression.force);
+    }
+    return trustSentences(book, truss, reliance, figureSentences(book, truss, reliance, written));
+}
+
+std::vector<std::string> envelopeWarnings(const PhraseBook& book, const Truss& truss,
+                                          const Envelope& envelope) {
+    std::vector<std::string> warnings = standingSentences(book, envelope.reliance);
+    for (std::string& sentence : trustSentences(book, truss, envelope)) {
+        warnings.push_back(std::move(sentence));
+    }
+    return warnings;
+}
 
 std::vector<EnvelopeRow> envelopeRows(const Truss& truss, const Envelope& envelope) {
     std::vector<Side> tension;
@@ -158,7 +179,7 @@ std::string envelopeSentence(const PhraseBook& book, const std::vector<LoadChoic
 
 std::string envelopeText(const PhraseBook& book, const Truss& truss, const Envelope& envelope) {
     std::string text;
-    for (const std::string& sentence : relianceSentences(book, truss, envelope.reliance)) {
+    for (const std::string& sentence : envelopeWarnings(book, truss, envelope)) {
         text += sentence + "\n\n";
     }
     return text + tableText(envelopeTable(book, truss, sayPlain(book, Phrase::EnvelopeCaption),

@@ -22,6 +22,11 @@ struct EnvelopeRow {
     std::string compressionBy;
 };
 
+// What must be known of its figures; and before that, what its forces rest on.
+[[nodiscard]] std::vector<std::string> trustSentences(const PhraseBook&, const Truss&,
+                                                      const Envelope&);
+[[nodiscard]] std::vector<std::string> envelopeWarnings(const PhraseBook&, const Truss&,
+                                                        const Envelope&);
 [[nodiscard]] std::vector<EnvelopeRow> envelopeRows(const Truss&, const Envelope&);
 // Under one moving load, by statics' membersUnder: axles and a spread load each where they are
 // worst, their forces added.

@@ -320,12 +320,12 @@ std::vector<std::string> lineWarnings(const PhraseBook& book, const Truss& truss
                            ? figures < kFigures
                            : ordinateStyle(truss, kind, report.error).lastPlace < kDecimals &&
                                  trustOf(report).error > 0;
-    std::string says;
+    std::vector<std::string> says;
     if (loses && figures == 0) {
-        says = sayPlain(book, Phrase::NoOrdinateFigures);
+        says.push_back(sayPlain(book, Phrase::NoOrdinateFigures));
     } else if (loses) {
-        says = sayPlain(book, Phrase::OrdinateFiguresLeft,
-                        {{"n", plainLine(std::to_string(figures))}});
+        says.push_back(sayPlain(book, Phrase::OrdinateFiguresLeft,
+                                {{"n", plainLine(std::to_string(figures))}}));
     }
     return trustSentences(book, truss, report.reliance, says);
 }

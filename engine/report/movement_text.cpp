@@ -2,6 +2,7 @@
 
 #include "core/tolerance.hpp"
 #include "report/results_text.hpp"
+#include "report/trust_text.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -10,10 +11,6 @@
 namespace gusset {
 namespace {
 
-// A displacement is worth three figures: stiffnesses are known no better.
-NumberStyle styleOf(const Truss& truss) {
-    return {NumberForm::Significant, 3, truss.classSettings.decimalSign, true};
-}
 constexpr const char* kThinSpace = "\u2009";
 
 double largestOf(const Solution& solution) {
@@ -29,8 +26,9 @@ double inUnits(double value, double largest, double unit) {
     return std::abs(value) <= kZeroForce * largest ? 0 : value / unit;
 }
 
-std::string numberText(const Truss& truss, double value) {
-    return value == 0 ? "0" : formatNumber(value, styleOf(truss));
+// Off by no more than `off`, in the same unit.
+std::string numberText(const Truss& truss, double value, double off) {
+    return value == 0 ? "0" : formatNumber(value, movementStyleOf(truss, off));
 }
 
 std::string captionOf(const PhraseBook& book, const std::string& unit, Phrase withUnit,
@@ -70,7 +68,8 @@ std::string energyLine(const PhraseBook& book, const Truss& truss, const Solutio
     const std::string force = symbolOf(truss.units.force);
     const std::string length = symbolOf(truss.units.length);
     const double unit = toNewton(truss.units.force) * toMetre(truss.units.length);
-    std::string value = formatNumber(solution.strainEnergy / unit, styleOf(truss));
+    std::string value = formatNumber(solution.strainEnergy / unit,
+                                     movementStyleOf(truss, solution.strainEnergyError / unit));
     if (!force.empty() && !length.empty()) {
         value += kThinSpace + force + "·" + length;
     }
@@ -83,13 +82,15 @@ std::vector<MovementRow> movementRows(const Truss& truss, const Solution& soluti
     std::vector<MovementRow> rows;
     const double largest = largestOf(solution);
     const double unit = toMetre(truss.units.displacement);
+    const double off = movementBound(solution) / unit;
     for (std::size_t i = 0; solution.displaced && i < truss.joints.size(); ++i) {
         const Vec2 by = solution.displacements[i];
         const double dx = inUnits(by.x, largest, unit);
         const double dy = inUnits(by.y, largest, unit);
         const double size = inUnits(length(by), largest, unit);
         rows.push_back({JointId{static_cast<int>(i)}, truss.joints[i].label, size, dx, dy,
-                        numberText(truss, dx), numberText(truss, dy), numberText(truss, size)});
+                        numberText(truss, dx, off), numberText(truss, dy, off),
+                        numberText(truss, size, off)});
     }
     return rows;
 }
@@ -97,22 +98,26 @@ std::vector<MovementRow> movementRows(const Truss& truss, const Solution& soluti
 std::vector<StretchRow> stretchRows(const Truss& truss, const Solution& solution) {
     std::vector<StretchRow> rows;
     double longest = 0;
-    double stressed = 0;
-    for (std::size_t i = 0; solution.displaced && i < truss.members.size(); ++i) {
-        longest = std::max(longest, std::abs(solution.elongations[i]));
-        stressed = std::isnan(solution.stresses[i])
-                       ? stressed
-                       : std::max(stressed, std::abs(solution.stresses[i]));
+    for (const double elongation : solution.elongations) {
+        longest = std::max(longest, std::abs(elongation));
     }
+    const double shift = toMetre(truss.units.displacement);
+    const double pressure = toPascal(truss.units.stress);
     for (std::size_t i = 0; solution.displaced && i < truss.members.size(); ++i) {
         const MemberId member{static_cast<int>(i)};
+        const double off = solution.elongationErrors[i];
         StretchRow row{
             .member = member, .name = memberName(truss, member), .stretch = {}, .stress = {}};
-        row.change = inUnits(solution.elongations[i], longest, toMetre(truss.units.displacement));
-        row.stretch = numberText(truss, row.change);
-        if (!std::isnan(solution.stresses[i])) {
-            row.stressValue = inUnits(solution.stresses[i], stressed, toPascal(truss.units.stress));
-            row.stress = numberText(truss, *row.stressValue);
+        row.change = std::abs(solution.elongations[i]) <= off
+                         ? 0
+                         : inUnits(solution.elongations[i], longest, shift);
+        row.stretch = numberText(truss, row.change, off / shift);
+        if (const double stress = solution.stresses[i]; !std::isnan(stress)) {
+            const bool isNone = isZero(solution, solution.forces[i]);
+            row.stressValue = isNone ? 0 : stress / pressure;
+            const double perNewton = isNone ? 0 : std::abs(*row.stressValue / solution.forces[i]);
+            row.stress = numberText(truss, *row.stressValue,
+                                    perNewton * solution.trust.error * solution.largest);
         }
         rows.push_back(std::move(row));
     }
@@ -141,6 +146,9 @@ JointId furthestJoint(const Solution& solution) {
 
 std::vector<std::string> movementLines(const PhraseBook& book, const Truss& truss,
                                        const Solution& solution) {
+    if (losesDisplacements(solution)) {
+        return {sayPlain(book, Phrase::DisplacementsLost)};
+    }
     if (!solution.displaced) {
         return solution.solved && solution.status != Status::Mechanism
                    ? std::vector{sayPlain(book, Phrase::NoDisplacements)}
@@ -160,12 +168,13 @@ std::string movementOf(const Truss& truss, const Solution& solution, JointId joi
     const double unit = toMetre(truss.units.displacement);
     const std::string symbol = symbolOf(truss.units.displacement);
     const double size = length(solution.displacements[joint.at()]);
-    return numberText(truss, inUnits(size, largestOf(solution), unit)) +
+    return numberText(truss, inUnits(size, largestOf(solution), unit),
+                      movementBound(solution) / unit) +
            (symbol.empty() ? symbol : kThinSpace + symbol);
 }
 
 std::string timesText(const Truss& truss, double factor) {
-    NumberStyle style = styleOf(truss);
+    NumberStyle style = movementStyleOf(truss, 0);
     style.keepZeros = false;
     return "×" + std::string(kThinSpace) + formatNumber(factor, style);
 }

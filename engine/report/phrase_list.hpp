@@ -47,8 +47,11 @@ enum class Phrase {
     FiguresLeft,              // {n}
     OrdinateFiguresLeft,      // {n}
     NoOrdinateFigures,
-    Residual,     // {residual} {error}
-    ResidualNone, // {error}
+    MovementFiguresLeft, // {n}
+    ForceBelowBound,     // {member} {bound}
+    ForcesBelowBound,    // {n} {member} {bound}
+    Residual,            // {residual} {error}
+    ResidualNone,        // {error}
 
     // Tables.
     MemberForcesCaption, // {unit}
@@ -72,6 +75,7 @@ enum class Phrase {
     LargestDisplacement, // {value} {joint}
     StrainEnergy,        // {value}
     NoDisplacements,
+    DisplacementsLost,
     DrawnEnlarged, // {times}
     PickForce,
     PickJoint,

@@ -1,8 +1,11 @@
 #include "report/trust_text.hpp"
 
+#include "core/tolerance.hpp"
 #include "report/results_text.hpp"
 #include "report/solution_text.hpp"
 
+#include <algorithm>
+#include <cmath>
 #include <utility>
 
 namespace gusset {
@@ -10,7 +13,7 @@ namespace gusset {
 namespace {
 
 RichLine rough(const Truss& truss, double value) {
-    return plainLine(formatNumber(value, roughStyleOf(truss)));
+    return plainLine(value == 0 ? "0" : formatNumber(value, roughStyleOf(truss)));
 }
 
 RichLine jointName(const Truss& truss, JointId joint) {
@@ -43,6 +46,19 @@ NumberStyle styleOf(const Truss& truss, double error) {
     return style;
 }
 
+// Whether some displacement keeps fewer figures than are written of displacements.
+bool losesMovementFigures(const Solution& solution) {
+    const double largest = largestComponent(solution.displacements);
+    const double least = solution.trust.displacementError * std::pow(10, kMovementFigures);
+    const auto isRough = [&](double move) {
+        const double share = std::abs(move) / largest;
+        return share > kZeroForce && share < least;
+    };
+    return solution.displaced &&
+           std::any_of(solution.displacements.begin(), solution.displacements.end(),
+                       [&](Vec2 move) { return isRough(move.x) || isRough(move.y); });
+}
+
 } // namespace
 
 int figuresLeft(const Reliance& reliance) { return figuresOf(reliance.trust.error); }
@@ -66,14 +82,49 @@ NumberStyle drawingStyleOf(const Truss& truss, const Solution& solution) {
     return style;
 }
 
+NumberStyle movementStyleOf(const Truss& truss, double off) {
+    return {.form = NumberForm::Significant,
+            .digits = kMovementFigures,
+            .decimalSign = truss.classSettings.decimalSign,
+            .lastPlace = lastPlaceOf(off, 1)};
+}
+
 bool losesFigures(const Truss& truss, const Reliance& reliance) {
     const NumberStyle style = forceStyleOf(truss, reliance);
     return style.form == NumberForm::Significant ? figuresLeft(reliance) < style.digits
                                                  : style.lastPlace < style.digits;
 }
 
+std::vector<std::string> figureSentences(const PhraseBook& book, const Truss& truss,
+                                         const Reliance& reliance,
+                                         const std::vector<double>& forces) {
+    std::vector<std::string> sentences;
+    if (losesFigures(truss, reliance)) {
+        sentences.push_back(sayPlain(book, Phrase::FiguresLeft,
+                                     {{"n", plainLine(std::to_string(figuresLeft(reliance)))}}));
+    }
+    MemberId first;
+    int count = 0;
+    for (std::size_t i = 0; i < forces.size(); ++i) {
+        if (isBelowBound(reliance, forces[i])) {
+            first = count == 0 ? MemberId{static_cast<int>(i)} : first;
+            ++count;
+        }
+    }
+    if (count > 0) {
+        const double bound = forceErrorOf(reliance) / toNewton(truss.units.force);
+        sentences.push_back(
+            sayPlain(book, count == 1 ? Phrase::ForceBelowBound : Phrase::ForcesBelowBound,
+                     {{"n", plainLine(std::to_string(count))},
+                      {"member", plainLine(memberName(truss, first))},
+                      {"bound", plainLine(forceText(truss, bound, roughStyleOf(truss)))}}));
+    }
+    return sentences;
+}
+
 std::vector<std::string> trustSentences(const PhraseBook& book, const Truss& truss,
-                                        const Reliance& reliance, std::string ofFigures) {
+                                        const Reliance& reliance,
+                                        const std::vector<std::string>& ofFigures) {
     std::vector<std::string> sentences;
     if (reliance.barelyHeld) {
         sentences.push_back(sayPlain(book, Phrase::BarelyHeld,
@@ -83,9 +134,7 @@ std::vector<std::string> trustSentences(const PhraseBook& book, const Truss& tru
     if (isCloseToMechanism(reliance.trust)) {
         sentences.push_back(closeSentence(book, truss, reliance.trust));
     }
-    if (!ofFigures.empty()) {
-        sentences.push_back(std::move(ofFigures));
-    }
+    sentences.insert(sentences.end(), ofFigures.begin(), ofFigures.end());
     if (reliance.standsOut) {
         sentences.push_back(standsOutSentence(book, truss, Phrase::StandsOut, *reliance.standsOut));
     }
@@ -93,27 +142,26 @@ std::vector<std::string> trustSentences(const PhraseBook& book, const Truss& tru
 }
 
 std::vector<std::string> trustSentences(const PhraseBook& book, const Truss& truss,
-                                        const Reliance& reliance) {
-    const Part figures{"n", plainLine(std::to_string(figuresLeft(reliance)))};
-    return trustSentences(book, truss, reliance,
-                          losesFigures(truss, reliance)
-                              ? sayPlain(book, Phrase::FiguresLeft, {figures})
-                              : std::string{});
+                                        const Solution& solution) {
+    const Reliance reliance = relianceOf(solution);
+    std::vector<std::string> ofFigures = figureSentences(book, truss, reliance, solution.forces);
+    if (losesMovementFigures(solution)) {
+        const int figures = figuresOf(solution.trust.displacementError);
+        ofFigures.push_back(sayPlain(book, Phrase::MovementFiguresLeft,
+                                     {{"n", plainLine(std::to_string(figures))}}));
+    }
+    return trustSentences(book, truss, reliance, ofFigures);
 }
 
 std::vector<std::string> trustSentences(const PhraseBook& book, const Truss& truss,
-                                        const Solution& solution) {
-    return trustSentences(book, truss, relianceOf(solution));
+                                        const Reliance& reliance) {
+    return trustSentences(book, truss, reliance, figureSentences(book, truss, reliance, {}));
 }
 
-std::vector<std::string> relianceSentences(const PhraseBook& book, const Truss& truss,
-                                           const Reliance& reliance) {
+std::vector<std::string> standingSentences(const PhraseBook& book, const Reliance& reliance) {
     std::vector<std::string> sentences = assumptionSentences(book, reliance.assumed);
     if (reliance.status == Status::Mechanism) {
         sentences.push_back(sayPlain(book, Phrase::AtRest));
-    }
-    for (std::string& sentence : trustSentences(book, truss, reliance)) {
-        sentences.push_back(std::move(sentence));
     }
     return sentences;
 }

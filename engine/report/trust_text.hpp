@@ -16,6 +16,10 @@ namespace gusset {
 [[nodiscard]] NumberStyle forceStyleOf(const Truss&, const Solution&);
 // The same without zeros that say nothing, as on a drawing.
 [[nodiscard]] NumberStyle drawingStyleOf(const Truss&, const Solution&);
+// Displacements are written with so many: stiffnesses are known no better.
+inline constexpr int kMovementFigures = 3;
+// The style of a displacement or of what follows from it, off by no more than `off`, in its unit.
+[[nodiscard]] NumberStyle movementStyleOf(const Truss&, double off);
 // Figures of the largest force that can be relied on.
 [[nodiscard]] int figuresLeft(const Reliance&);
 [[nodiscard]] int figuresLeft(const Solution&);
@@ -24,18 +28,22 @@ namespace gusset {
 // In a number style, of forces that may be off by so much (N): their last place.
 [[nodiscard]] int lastPlaceOfForces(const Truss&, double error);
 
-// Empty for an ordinary truss: close to a mechanism and where, figures lost, a member whose
-// stiffness stands out, a mechanism that is barely one.
-[[nodiscard]] std::vector<std::string> trustSentences(const PhraseBook&, const Truss&,
-                                                      const Reliance&);
+// Empty for an ordinary truss: close to a mechanism and where, figures lost, forces smaller than
+// the bound of their errors, a member whose stiffness stands out, a mechanism that is barely one.
 [[nodiscard]] std::vector<std::string> trustSentences(const PhraseBook&, const Truss&,
                                                       const Solution&);
-// The same with another sentence on figures, or none if that is empty.
 [[nodiscard]] std::vector<std::string> trustSentences(const PhraseBook&, const Truss&,
-                                                      const Reliance&, std::string ofFigures);
-// These, what the forces rest on, and that a mechanism happens to be at rest.
-[[nodiscard]] std::vector<std::string> relianceSentences(const PhraseBook&, const Truss&,
-                                                         const Reliance&);
+                                                      const Reliance&);
+// The same with these sentences on figures.
+[[nodiscard]] std::vector<std::string> trustSentences(const PhraseBook&, const Truss&,
+                                                      const Reliance&,
+                                                      const std::vector<std::string>& ofFigures);
+// Those on figures: of the largest force, and of these forces, a member each, that are written 0.
+[[nodiscard]] std::vector<std::string> figureSentences(const PhraseBook&, const Truss&,
+                                                       const Reliance&,
+                                                       const std::vector<double>& forces);
+// What forces rest on beside loads and shape: what is assumed, and that a mechanism is at rest.
+[[nodiscard]] std::vector<std::string> standingSentences(const PhraseBook&, const Reliance&);
 // Why a stable truss without faults has no forces. Precondition: it has none.
 [[nodiscard]] std::string unsolvedSentence(const PhraseBook&, const Truss&, const Solution&);
 // How well equilibrium is met, and how large errors by rounding may be. Precondition: solved.

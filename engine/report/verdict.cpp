@@ -193,7 +193,7 @@ std::vector<std::string> verdict(const PhraseBook& book, const Truss& truss,
     if (solution.solved) {
         addLargest(lines, truss, solution);
     }
-    if (solution.displaced) {
+    if (solution.displaced || losesDisplacements(solution)) {
         lines.list.push_back(movementLines(book, truss, solution).front());
     }
     return lines.list;

@@ -133,6 +133,10 @@ void dropForces(Response& response) {
     response.trust.error = response.trust.condition = 0;
 }
 
+double unlessRounding(double move, double still, double bound) {
+    return std::abs(move - still) <= bound ? still : move;
+}
+
 // Displacements that are rounding are none, those that keep fewer than three figures are not given.
 // `still`: where the supports alone put each joint.
 void judgeMoves(Response& response, const std::vector<Vec2>& still) {
@@ -140,8 +144,17 @@ void judgeMoves(Response& response, const std::vector<Vec2>& still) {
     if (isRounding(error)) {
         response.displacements = still;
         error = 0;
-    } else if (!(error <= kUsable)) {
+        return;
+    }
+    if (!(error <= kUsable)) {
         response.displacements.clear();
+        return;
+    }
+    const double bound = error * largestComponent(response.displacements);
+    for (std::size_t i = 0; i < still.size(); ++i) {
+        Vec2& move = response.displacements[i];
+        move = {unlessRounding(move.x, still[i].x, bound),
+                unlessRounding(move.y, still[i].y, bound)};
     }
 }
 
@@ -167,7 +180,8 @@ const WideStiffness* Responder::wide() {
     return wide_->weakest > kShakyWidePivot ? &*wide_ : nullptr;
 }
 
-// In doubles, where these carry it.
+// In doubles, where these carry it: what the rounding of coordinates and loads alone leaves open,
+// wider arithmetic would leave open too.
 std::optional<Response> Responder::byDoubles(const std::vector<Vec2>& loads) const {
     if (!doublesMayDo()) {
         return std::nullopt;
@@ -178,25 +192,29 @@ std::optional<Response> Responder::byDoubles(const std::vector<Vec2>& loads) con
                                                               : std::nullopt;
 }
 
-std::optional<Response> Responder::byStiffness(const std::vector<Vec2>& loads) {
-    if (std::optional<Response> response = byDoubles(loads)) {
-        return response;
-    }
+std::optional<Response> Responder::byWide(const std::vector<Vec2>& loads) {
     const WideStiffness* const stiffness = wide();
     if (!stiffness) {
         return std::nullopt;
     }
-    Response response =
-        gusset::respond(analysis_.structure, analysis_.pattern, *stiffness, loads, judged());
-    const bool isLoaded =
-        std::any_of(loads.begin(), loads.end(), [](Vec2 load) { return load != Vec2{}; });
-    if (!isLoaded && isRounding(response.trust.error)) {
-        dropForces(response);
+    return gusset::respond(analysis_.structure, analysis_.pattern, *stiffness, loads, judged());
+}
+
+std::optional<Response> Responder::byStiffness(const std::vector<Vec2>& loads) {
+    std::optional<Response> response = byDoubles(loads);
+    if (!response) {
+        response = byWide(loads);
     }
-    if (!isUsable(response.trust, response.found.residual)) {
+    if (!response) {
         return std::nullopt;
     }
-    judgeMoves(response, settledOf(stiffness->holds));
+    if (!hasLoad(loads) && isRounding(response->trust.error)) {
+        dropForces(*response);
+    }
+    if (!isUsable(response->trust, response->found.residual)) {
+        return std::nullopt;
+    }
+    judgeMoves(*response, settledOf(analysis_.stiffness.holds));
     return response;
 }
 

@@ -41,8 +41,8 @@ struct Analysis {
 // held: then pivots, orders and patterns are kept, as long as the new numbers allow it.
 void analyseAgain(const Truss&, Structure, Analysis&);
 
-// Answers loads, one after the other. A stiffness solution whose error may be larger than kTrusted
-// is found again with twice the digits; what was factored for that is kept.
+// Answers loads, one after the other. A stiffness solution that arithmetic may have put off by more
+// than kTrusted is found again with twice the digits; what was factored for that is kept.
 class Responder {
 public:
     explicit Responder(const Analysis& analysis) : analysis_(analysis) {}
@@ -63,6 +63,7 @@ private:
     [[nodiscard]] bool doublesMayDo() const;
     [[nodiscard]] const WideStiffness* wide(); // null where that won't do either
     [[nodiscard]] std::optional<Response> byDoubles(const std::vector<Vec2>& loads) const;
+    [[nodiscard]] std::optional<Response> byWide(const std::vector<Vec2>& loads);
     [[nodiscard]] std::optional<Response> byStiffness(const std::vector<Vec2>& loads);
     [[nodiscard]] std::optional<Response> byEquilibrium(const std::vector<Vec2>& loads) const;
     [[nodiscard]] std::optional<UnitResponses> unitsByStiffness(const std::vector<JointId>&);

@@ -20,9 +20,7 @@ Issues whyNot(const Truss& truss, const Analysis& analysis) {
 // As of a solution: a mechanism may be at rest under its loads, which says nothing without any.
 std::optional<Response> respondTo(const Analysis& analysis, Responder& responder,
                                   const std::vector<Vec2>& loads) {
-    const bool isLoaded =
-        std::any_of(loads.begin(), loads.end(), [](Vec2 load) { return load != Vec2{}; });
-    return analysis.solvable || isLoaded ? responder.respond(loads) : std::nullopt;
+    return analysis.solvable || hasLoad(loads) ? responder.respond(loads) : std::nullopt;
 }
 
 constexpr std::size_t kNone = static_cast<std::size_t>(-1);

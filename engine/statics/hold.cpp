@@ -39,7 +39,40 @@ bool agrees(const Restraint& restraint, const Hold& hold, double extent) {
     return std::abs(dot(hold.settled, restraint.along) - restraint.settle) <= kSameSpot * scale;
 }
 
+// Σ d·dᵀ over the directions d of the restraints of a joint, by its entries a, b; b, c. In wide
+// numbers, as the determinant of two directions that are nearly one is all but cancelled.
+struct Gram {
+    Wide a;
+    Wide b;
+    Wide c;
+};
+
 } // namespace
+
+std::vector<Vec2> reactionSharesOf(const Structure& structure, const std::vector<Hold>& holds) {
+    std::vector<Gram> grams(structure.joints.size());
+    for (const Restraint& restraint : structure.restraints) {
+        const WideVec d = restraint.along;
+        Gram& gram = grams[restraint.joint.at()];
+        gram.a += d.x * d.x;
+        gram.b += d.x * d.y;
+        gram.c += d.y * d.y;
+    }
+    std::vector<Vec2> shares;
+    shares.reserve(structure.restraints.size());
+    for (const Restraint& restraint : structure.restraints) {
+        const Gram& gram = grams[restraint.joint.at()];
+        const WideVec d = restraint.along;
+        if (holds[restraint.joint.at()].secondHeld) {
+            const Wide determinant = gram.a * gram.c - gram.b * gram.b;
+            shares.push_back(narrow(WideVec((gram.c * d.x - gram.b * d.y) / determinant,
+                                            (gram.a * d.y - gram.b * d.x) / determinant)));
+        } else { // all of one direction
+            shares.push_back(narrow(WideVec(d.x / (gram.a + gram.c), d.y / (gram.a + gram.c))));
+        }
+    }
+    return shares;
+}
 
 Outcome<std::vector<Hold>> holdsOf(const Truss& truss, const Structure& structure) {
     std::vector<Hold> holds(structure.joints.size());

@@ -1,9 +1,7 @@
 #include "statics/judge.hpp"
 
-#include "statics/norm_estimate.hpp"
-
-#include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace gusset {
 
@@ -41,6 +39,35 @@ void addAt(int joint, Vec2 v, Numbers& rows) {
     rows[row + 1] += v.y;
 }
 
+// Of |A⁻¹|·changes, the largest row.
+NormEstimate largestError(const Equilibrium& equilibrium, const Numbers& changes,
+                          std::size_t start) {
+    return estimateNorm(
+        equilibrium.factors.columns,
+        [&](const Numbers& x) {
+            Numbers y = solvedTransposed(equilibrium, x);
+            multiply(changes, y);
+            return y;
+        },
+        [&](Numbers y) {
+            multiply(changes, y);
+            return solved(equilibrium, std::move(y));
+        },
+        start);
+}
+
+// Of the largest component, counted along all of them.
+std::size_t largestPlace(const std::vector<Vec2>& vectors) {
+    return norm_estimate::largestAt(absolute(vectors, 1));
+}
+
+// A vector that is 1 at one place and 0 elsewhere.
+Numbers unit(std::size_t count, std::size_t at) {
+    Numbers one(count);
+    one[at] = 1;
+    return one;
+}
+
 } // namespace
 
 Vec2 roundingOf(const Structure& structure, const Bar& bar, double force) {
@@ -53,12 +80,10 @@ Vec2 roundingOf(const Structure& structure, const Bar& bar, double force) {
     return {change(bar.along.x, a.x, b.x), change(bar.along.y, a.y, b.y)};
 }
 
-void noteWeight(Trust& trust, int joint, Vec2 weight) {
-    const double size = std::max(std::abs(weight.x), std::abs(weight.y));
-    if (size > trust.amplification) {
-        trust.amplification = size;
-        trust.joint = JointId{joint};
-    }
+std::vector<double> inOneRow(const EquilibriumForces& found) {
+    std::vector<double> row = found.forces;
+    row.insert(row.end(), found.reactions.begin(), found.reactions.end());
+    return row;
 }
 
 std::vector<double> changesOf(const Structure& structure, const std::vector<Vec2>& loads,
@@ -104,33 +129,31 @@ void widen(EquilibriumForces& most, const EquilibriumForces& by) {
 }
 
 Trust judgeForces(const Structure& structure, const Equilibrium& equilibrium,
-                  const std::vector<double>& changes, const EquilibriumForces& found) {
+                  const std::vector<double>& given, const EquilibriumForces& found) {
+    const Factors<double>& factors = equilibrium.factors;
     Trust trust;
-    if (!(found.largest > 0) || equilibrium.factors.columns == 0) {
+    if (factors.columns == 0) {
         return trust;
     }
-    const NormEstimate row = estimateNorm(
-        equilibrium.factors.columns,
-        [&](const Numbers& x) {
-            Numbers y = solvedTransposed(equilibrium, x);
-            multiply(changes, y);
-            return y;
-        },
-        [&](Numbers y) {
-            multiply(changes, y);
-            return solved(equilibrium, std::move(y));
-        });
-    trust.error = row.norm / found.largest;
+    // With something at every joint, so that a mechanism nearby is found whatever the loads are.
+    const double largest = found.largest > 0 ? found.largest : 1;
+    Numbers changes = given;
+    for (double& change : changes) {
+        change += kHalfPlace * largest;
+    }
+    const std::size_t start = norm_estimate::largestAt(inOneRow(found));
+    const NormEstimate row = largestError(equilibrium, changes, start);
+    trust.error = found.largest > 0 ? row.norm / largest : 0;
+    if (mayAmplify(row.norm / largest)) {
+        seekAmplification(
+            row.column, structure.bars.size(),
+            [&](std::size_t i) { return solvedTransposed(equilibrium, unit(factors.columns, i)); },
+            [&](std::size_t i) { return solved(equilibrium, unit(factors.rows, i)); }, trust);
+    }
+    if (isCloseToMechanism(trust)) { // what is not loaded there is not off there
+        trust.error = largestError(equilibrium, given, start).norm / largest;
+    }
     trust.condition = trust.error / kHalfPlace;
-    if (row.column < structure.bars.size()) {
-        trust.member = MemberId{static_cast<int>(row.column)};
-    }
-    Numbers one(equilibrium.factors.columns);
-    one[row.column] = 1;
-    const Numbers weights = solvedTransposed(equilibrium, std::move(one));
-    for (std::size_t j = 0; j < structure.joints.size(); ++j) {
-        noteWeight(trust, static_cast<int>(j), {weights[2 * j], weights[2 * j + 1]});
-    }
     return trust;
 }
 
@@ -141,14 +164,24 @@ double judgeDisplacements(const Structure& structure, const Equilibrium& equilib
     if (!(farthest > 0)) {
         return 0;
     }
-    Numbers changes(equilibrium.factors.columns);
+    // How far the rounding of a direction may be off along these movements.
+    const auto along = [&](Vec2 rounding, int joint) {
+        const Vec2 move = displacements[static_cast<std::size_t>(joint)];
+        return std::abs(rounding.x * move.x) + std::abs(rounding.y * move.y);
+    };
+    Numbers changes;
+    changes.reserve(equilibrium.factors.columns);
     for (std::size_t i = 0; i < structure.bars.size(); ++i) {
         const Bar& bar = structure.bars[i];
-        const Vec2 a = displacements[static_cast<std::size_t>(bar.a)];
-        const Vec2 b = displacements[static_cast<std::size_t>(bar.b)];
-        const double moved = std::abs(a.x) + std::abs(a.y) + std::abs(b.x) + std::abs(b.y);
         const double lost = 2 * kHalfPlace * std::abs(found.forces[i]) + forceError * found.largest;
-        changes[i] = 2 * kHalfPlace * moved + lost * bar.length / bar.stiffness;
+        const Vec2 rounding = roundingOf(structure, bar, 1);
+        changes.push_back(along(rounding, bar.a) + along(rounding, bar.b) +
+                          2 * kHalfPlace * std::abs(bar.strain) +
+                          lost * bar.length / bar.stiffness);
+    }
+    for (const Restraint& restraint : structure.restraints) {
+        changes.push_back(along(2 * kHalfPlace * restraint.along, restraint.joint.index) +
+                          kHalfPlace * std::abs(restraint.settle));
     }
     const NormEstimate row = estimateNorm(
         equilibrium.factors.rows,
@@ -160,7 +193,8 @@ double judgeDisplacements(const Structure& structure, const Equilibrium& equilib
         [&](Numbers y) {
             multiply(changes, y);
             return solvedTransposed(equilibrium, std::move(y));
-        });
+        },
+        largestPlace(displacements));
     return row.norm / farthest;
 }
 

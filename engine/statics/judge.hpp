@@ -2,8 +2,14 @@
 // How far the forces and displacements of an equilibrium solution can be trusted; see
 // statics/trust, and stiffness_judge for stiffness solutions.
 
+#include "core/tolerance.hpp"
 #include "statics/equilibrium.hpp"
+#include "statics/norm_estimate.hpp"
 #include "statics/trust.hpp"
+
+#include <cmath>
+#include <cstddef>
+#include <vector>
 
 namespace gusset {
 
@@ -15,9 +21,34 @@ inline constexpr double kHalfPlace = 1.1102230246251565e-16;
 // with this force exerts on its joints. N, by components.
 [[nodiscard]] Vec2 roundingOf(const Structure&, const Bar&, double force);
 
-// A load of 1 at the joint changes the force that is judged by as much as `weight`, by components:
-// kept if it is the largest so far.
-void noteWeight(Trust&, int joint, Vec2 weight);
+// Whether changes of half a unit in the last place of the largest force, at every joint, may come
+// back so much larger that the truss must be close to a mechanism, or very large.
+[[nodiscard]] inline bool mayAmplify(double error) { return error > kAmplified * kHalfPlace; }
+
+// Goes from the row of one force to the load that weighs most in it, to the force that this load
+// causes most of, and on, as long as that grows. Forces and reactions are counted in one row,
+// `members` of them first. weightsOf(force) gives what a load of 1 at each component of a joint
+// weighs in it, forcesUnder(component) what forces such a load causes.
+template <class WeightsOf, class ForcesUnder>
+void seekAmplification(std::size_t force, std::size_t members, WeightsOf weightsOf,
+                       ForcesUnder forcesUnder, Trust& trust) {
+    constexpr int kSteps = 4; // to what is large, if not the largest: one is the rule
+    for (int step = 0; step < kSteps; ++step) {
+        const std::vector<double> weights = weightsOf(force);
+        const std::size_t component = norm_estimate::largestAt(weights);
+        trust.amplification = std::abs(weights[component]);
+        trust.joint = JointId{static_cast<int>(component / 2)};
+        trust.member = force < members ? MemberId{static_cast<int>(force)} : MemberId{};
+        const std::vector<double> forces = forcesUnder(component);
+        force = norm_estimate::largestAt(forces);
+        if (!(std::abs(forces[force]) > trust.amplification * (1 + kZeroForce))) {
+            return;
+        }
+    }
+}
+
+// The forces and then the reactions.
+[[nodiscard]] std::vector<double> inOneRow(const EquilibriumForces&);
 
 // What rounding may have changed in the balance of each joint under forces that `balance` found: N,
 // x and y of each joint in turn.

@@ -45,16 +45,24 @@ namespace norm_estimate {
 } // namespace norm_estimate
 
 // times(x) gives B·x and transposed(y) gives Bᵀ·y, each as a new vector; B has `columns` columns.
+// The search begins with the mean of all columns; with one that is likely to be the largest it is
+// over sooner.
+inline constexpr std::size_t kAllColumns = static_cast<std::size_t>(-1);
 template <class Times, class Transposed>
-[[nodiscard]] NormEstimate estimateNorm(std::size_t columns, Times times, Transposed transposed) {
+[[nodiscard]] NormEstimate estimateNorm(std::size_t columns, Times times, Transposed transposed,
+                                        std::size_t start = kAllColumns) {
     constexpr int kRounds = 4; // Higham: more than two are rare
     namespace ne = norm_estimate;
     NormEstimate best;
     if (columns == 0) {
         return best;
     }
-    std::vector<double> x(columns, 1 / static_cast<double>(columns));
-    std::size_t column = 0;
+    const bool fromAll = start >= columns;
+    std::vector<double> x(columns, fromAll ? 1 / static_cast<double>(columns) : 0);
+    std::size_t column = fromAll ? 0 : start;
+    if (!fromAll) {
+        x[start] = 1;
+    }
     for (int round = 0; round < kRounds; ++round) {
         std::vector<double> y = times(x);
         const double norm = ne::sumOf(y);
@@ -71,7 +79,7 @@ template <class Times, class Transposed>
         for (std::size_t i = 0; i < columns; ++i) {
             here += z[i] * x[i];
         }
-        if (round == 0) {
+        if (round == 0 && fromAll) {
             best.column = next;
         } else if (std::abs(z[next]) <= here) {
             break;

@@ -126,6 +126,11 @@ bool isZero(const Reliance& reliance, double force) {
     return std::abs(force) <= zeroShareOf(reliance.trust) * reliance.largest;
 }
 
+bool isBelowBound(const Reliance& reliance, double force) {
+    return isZero(reliance, force) &&
+           std::abs(force) > workingZeroOf(reliance.trust) * reliance.largest;
+}
+
 Issues whyUnanswered(const Truss& truss, const Analysis& analysis, const char* ofMechanism) {
     if (!analysis.faults.empty()) {
         return analysis.faults;

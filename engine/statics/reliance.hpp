@@ -32,8 +32,9 @@ void include(Reliance&, const UnitResponses&);
 // By how much rounding may put any force off, N, and any displacement, m.
 [[nodiscard]] double forceErrorOf(const Reliance&);
 [[nodiscard]] double displacementErrorOf(const Reliance&);
-// As of a solution.
+// As of a solution; and whether it is zero only as the bound of its error is larger.
 [[nodiscard]] bool isZero(const Reliance&, double force);
+[[nodiscard]] bool isBelowBound(const Reliance&, double force);
 
 // Why there are no answers; `ofMechanism`: "the truss is a mechanism: it has no envelope…".
 [[nodiscard]] Issues whyUnanswered(const Truss&, const Analysis&, const char* ofMechanism);

@@ -1,5 +1,6 @@
 #include "statics/solution.hpp"
 
+#include "core/tolerance.hpp"
 #include "model/validate.hpp"
 #include "statics/analysis.hpp"
 #include "statics/bar_properties.hpp"
@@ -15,10 +16,6 @@
 namespace gusset {
 
 namespace {
-
-bool hasLoad(const std::vector<Vec2>& loads) {
-    return std::any_of(loads.begin(), loads.end(), [](Vec2 load) { return load != Vec2{}; });
-}
 
 std::vector<Vec2> reactionsByJoint(const Structure& structure,
                                    const std::vector<double>& reactions) {
@@ -52,6 +49,14 @@ void take(const Structure& structure, Response response, Solution& solution) {
     solution.displacements = std::move(response.displacements);
     solution.elongations = elongationsOf(structure, solution.forces);
     solution.strainEnergy = strainEnergyOf(structure, solution.forces);
+    const double off = solution.trust.error * solution.largest;
+    solution.elongationErrors.reserve(structure.bars.size());
+    for (std::size_t i = 0; i < structure.bars.size(); ++i) {
+        const Bar& bar = structure.bars[i];
+        solution.elongationErrors.push_back(off * bar.length / bar.stiffness);
+        solution.strainEnergyError +=
+            std::abs(solution.forces[i]) * solution.elongationErrors.back();
+    }
 }
 
 Issues unknownChoice(const Truss& truss, const LoadChoice& choice) {
@@ -138,6 +143,14 @@ Solution Solver::solve(const Truss& truss, const LoadChoice& choice) {
 
 bool isZero(const Solution& solution, double force) {
     return std::abs(force) <= zeroShareOf(solution.trust) * solution.largest;
+}
+
+double movementBound(const Solution& solution) {
+    return solution.trust.displacementError * largestComponent(solution.displacements);
+}
+
+bool losesDisplacements(const Solution& solution) {
+    return solution.solved && !solution.displaced && !(solution.trust.displacementError <= kUsable);
 }
 
 Sense senseOf(const Solution& solution, MemberId member) {

@@ -99,10 +99,12 @@ struct Solution {
     std::vector<Redundant> redundants; // at most kRedundantsShown
 
     // Displacements are had when every member has E and A, and the truss is stable and solved.
-    bool displaced = false;          // these are valid only if true
-    std::vector<Vec2> displacements; // m, a joint each
-    std::vector<double> elongations; // m, a member each: by force, temperature and misfit
-    double strainEnergy = 0;         // J, Σ F²·L/(2·EA)
+    bool displaced = false;               // these are valid only if true
+    std::vector<Vec2> displacements;      // m, a joint each
+    std::vector<double> elongations;      // m, a member each: by force, temperature and misfit
+    std::vector<double> elongationErrors; // m, a member each: bounds, as of the forces
+    double strainEnergy = 0;              // J, Σ F²·L/(2·EA)
+    double strainEnergyError = 0;         // J, likewise
 
     std::vector<double>
         stresses; // Pa, a member each; NaN where no area is known; empty unless solved
@@ -122,9 +124,14 @@ struct Solution {
 // what can't be solved is a result that says why.
 [[nodiscard]] Solution solve(const Truss&, const LoadChoice& = {});
 
-// Signs as printed: exactly zero or zero to working accuracy is Zero.
+// Signs as printed: exactly zero or zero to working accuracy is Zero, and so is what is smaller
+// than the bound of its error.
 enum class Sense { Tension, Compression, Zero };
 [[nodiscard]] Sense senseOf(const Solution&, MemberId);
 [[nodiscard]] bool isZero(const Solution&, double force);
+// By how much rounding may put any displacement off, m.
+[[nodiscard]] double movementBound(const Solution&);
+// Whether there would be displacements, if rounding left three figures of them.
+[[nodiscard]] bool losesDisplacements(const Solution&);
 
 } // namespace gusset

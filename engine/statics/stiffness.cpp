@@ -10,7 +10,6 @@ namespace gusset {
 
 namespace {
 
-using kernel::addOuter;
 using kernel::at;
 
 constexpr int kRefinements = 3; // at most; each wins back the digits that the last solve lost
@@ -89,30 +88,6 @@ auto narrowed(const std::vector<Value>& values) {
     return result;
 }
 
-// What the supports must exert, shared among those of one joint so that the sum of their squares is
-// least: supports are rigid, and nothing else tells how several at one joint share.
-void addReactions(const Structure& structure, const std::vector<Hold>& holds,
-                  const std::vector<Vec2>& lack, EquilibriumForces& found) {
-    std::vector<BlockOf<double>> gram(structure.joints.size()); // Σ d·dᵀ
-    for (const Restraint& restraint : structure.restraints) {
-        addOuter(gram[restraint.joint.at()], 1.0, restraint.along, restraint.along);
-    }
-    for (std::size_t i = 0; i < structure.restraints.size(); ++i) {
-        const Restraint& restraint = structure.restraints[i];
-        const BlockOf<double>& g = gram[restraint.joint.at()];
-        const Vec2 needed = -lack[restraint.joint.at()];
-        const double determinant = g.a * g.d - g.b * g.c;
-        const double trace = g.a + g.d; // the number of restraints
-        if (!holds[restraint.joint.at()].secondHeld) {
-            found.reactions[i] = dot(needed, restraint.along) / trace;
-            continue;
-        }
-        const Vec2 share = {(g.d * needed.x - g.b * needed.y) / determinant,
-                            (g.a * needed.y - g.c * needed.x) / determinant};
-        found.reactions[i] = dot(share, restraint.along);
-    }
-}
-
 // A response that is not judged yet, and what it is judged by.
 struct Answer {
     Response response;
@@ -127,6 +102,7 @@ struct Factored {
     const JointPattern& pattern;
     const StiffnessOf<Scalar>& stiffness;
     kernel::BarsOf<Scalar> bars = kernel::barsOf<Scalar>(structure);
+    std::vector<Vec2> shares = reactionSharesOf(structure, stiffness.holds);
 
     [[nodiscard]] Answer answer(const std::vector<Vec2>& loads) const {
         Motion<Scalar> motion = startOf(structure, bars, stiffness);
@@ -146,7 +122,9 @@ struct Factored {
                 break;
             }
         }
-        addReactions(structure, stiffness.holds, answer.lack, found);
+        for (std::size_t i = 0; i < shares.size(); ++i) {
+            found.reactions[i] = dot(-answer.lack[structure.restraints[i].joint.at()], shares[i]);
+        }
         found.largest = largestOf(loads, found);
         found.residual = residualOf(structure, loads, found);
         answer.moves = narrowed(motion.moves);
@@ -160,8 +138,11 @@ struct Factored {
     [[nodiscard]] kernel::Changes changesOf(const Judged& judged) const {
         return kernel::changesOf(structure, bars, stiffness.holds, judged);
     }
+    [[nodiscard]] kernel::Changes changesByArithmetic(const Judged& judged) const {
+        return kernel::changesByArithmetic(structure, bars, stiffness.holds, judged);
+    }
 
-    [[nodiscard]] Trust trust(const kernel::Changes& changes, const Judged& judged,
+    [[nodiscard]] Trust trust(const JudgedChanges& changes, const Judged& judged,
                               Judge judge) const {
         return judgeStiffness(structure, pattern, bars, stiffness, changes, judged, judge);
     }
@@ -170,34 +151,42 @@ struct Factored {
 template <class Scalar>
 Response respondIn(const Factored<Scalar>& factored, const std::vector<Vec2>& loads, Judge judge) {
     Answer answer = factored.answer(loads);
-    const Judged judged{loads, answer.moves, answer.lack, answer.response.found};
-    answer.response.trust = factored.trust(factored.changesOf(judged), judged, judge);
-    return std::move(answer.response);
+    Response& response = answer.response;
+    const Judged judged{loads, answer.moves, answer.lack, response.found, factored.shares};
+    response.trust = factored.trust(
+        {factored.changesOf(judged), factored.changesByArithmetic(judged)}, judged, judge);
+    // Judged were movements without what the supports impose.
+    const double farthest = largestComponent(response.displacements);
+    response.trust.displacementError *=
+        farthest > 0 ? factored.stiffness.scale * largestComponent(answer.moves) / farthest : 1;
+    return std::move(response);
 }
 
 template <class Scalar>
 UnitResponses respondToUnitsIn(const Factored<Scalar>& factored, const std::vector<JointId>& joints,
                                Judge judge) {
     UnitResponses units;
-    kernel::Changes changes;
+    JudgedChanges changes;
     Answer most;
     std::vector<Vec2> loads(factored.structure.joints.size());
     units.each.reserve(joints.size());
     for (const JointId joint : joints) {
         loads[joint.at()] = {0, -1};
         Answer answer = factored.answer(loads);
-        widen(changes,
-              factored.changesOf({loads, answer.moves, answer.lack, answer.response.found}));
+        Response& response = answer.response;
+        const Judged judged{loads, answer.moves, answer.lack, response.found, factored.shares};
+        widen(changes.all, factored.changesOf(judged));
+        widen(changes.byArithmetic, factored.changesByArithmetic(judged));
         loads[joint.at()] = {};
-        widen(most.response.found, answer.response.found);
+        widen(most.response.found, response.found);
         widen(most.moves, answer.moves);
-        units.farthest = std::max(units.farthest, largestComponent(answer.response.displacements));
-        units.each.push_back(std::move(answer.response));
+        units.farthest = std::max(units.farthest, largestComponent(response.displacements));
+        units.each.push_back(std::move(response));
     }
     units.largest = most.response.found.largest;
     units.residual = most.response.found.residual;
-    units.trust =
-        factored.trust(changes, {loads, most.moves, most.lack, most.response.found}, judge);
+    units.trust = factored.trust(
+        changes, {loads, most.moves, most.lack, most.response.found, factored.shares}, judge);
     return units;
 }
 

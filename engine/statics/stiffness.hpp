@@ -52,6 +52,11 @@ using WideStiffness = StiffnessOf<Wide>;
 // Supports of each joint as directions held. Settlements that contradict each other give an issue.
 [[nodiscard]] Outcome<std::vector<Hold>> holdsOf(const Truss&, const Structure&);
 
+// What of a force that the supports of a joint must exert falls to each restraint, as a vector to
+// multiply that force by: the sum of squares of the reactions is least, as supports are rigid and
+// nothing else tells how several at one joint share.
+[[nodiscard]] std::vector<Vec2> reactionSharesOf(const Structure&, const std::vector<Hold>&);
+
 // Precondition: every bar has a stiffness, the pattern fits.
 [[nodiscard]] Stiffness factorStiffness(const Structure&, const JointPattern&, std::vector<Hold>);
 [[nodiscard]] WideStiffness factorWide(const Structure&, const JointPattern&, std::vector<Hold>);

@@ -8,7 +8,6 @@
 // files of statics only.
 
 #include "statics/judge.hpp"
-#include "statics/norm_estimate.hpp"
 #include "statics/stiffness_kernel.hpp"
 
 #include <utility>
@@ -21,10 +20,12 @@ struct Judged {
     std::vector<Vec2> moves; // of the scaled truss
     const std::vector<Vec2>& lack;
     const EquilibriumForces& found;
+    const std::vector<Vec2>& shares; // reactionSharesOf
 };
 
 namespace kernel {
 
+// Half a unit in the last place of 1, in either width.
 template <class Scalar>
 inline constexpr double kUnit = kHalfPlace;
 template <>
@@ -42,40 +43,73 @@ inline void widen(Changes& most, const Changes& by) { // changes have no sign
 }
 
 [[nodiscard]] inline double sizeOf(Vec2 v) { return std::abs(v.x) + std::abs(v.y); }
+[[nodiscard]] inline Vec2 sizesOf(Vec2 v) { return {std::abs(v.x), std::abs(v.y)}; }
+inline void addTo(Vec2& sum, Vec2 v) { sum = sum + v; }
 
+// What sums lack, and what elongations lose as differences of movements.
+template <class Scalar>
+[[nodiscard]] Changes changesBySums(const Structure& structure, const BarsOf<Scalar>& bars,
+                                    const std::vector<Hold>& holds, const Judged& judged) {
+    Changes changes;
+    for (std::size_t i = 0; i < judged.loads.size(); ++i) {
+        // What lacks in held directions is carried by supports.
+        changes.loads.push_back(sizesOf(fromFree(holds[i], freeIn(holds[i], judged.lack[i]))));
+    }
+    for (std::size_t i = 0; i < structure.bars.size(); ++i) {
+        const Bar& bar = structure.bars[i];
+        const double moved = sizeOf(judged.moves[at(bar.a)]) + sizeOf(judged.moves[at(bar.b)]);
+        changes.elongations.push_back(2 * narrow(bars.bars[i].rigidity) * kUnit<Scalar> * moved);
+    }
+    return changes;
+}
+
+// What wider arithmetic would not have changed.
+template <class Scalar>
+[[nodiscard]] Changes changesByArithmetic(const Structure& structure, const BarsOf<Scalar>& bars,
+                                          const std::vector<Hold>& holds, const Judged& judged) {
+    Changes changes = changesBySums(structure, bars, holds, judged);
+    for (std::size_t i = 0; i < structure.bars.size(); ++i) {
+        const Bar& bar = structure.bars[i];
+        const double force = 2 * kUnit<Scalar> * std::abs(judged.found.forces[i]);
+        addTo(changes.loads[at(bar.a)], force * sizesOf(bar.along));
+        addTo(changes.loads[at(bar.b)], force * sizesOf(bar.along));
+        changes.elongations[i] += force;
+    }
+    return changes;
+}
+
+// What rounding may have changed at all: loads, coordinates, directions of supports, settlements
+// and strains are given as doubles, whatever they are computed with.
 template <class Scalar>
 [[nodiscard]] Changes changesOf(const Structure& structure, const BarsOf<Scalar>& bars,
                                 const std::vector<Hold>& holds, const Judged& judged) {
-    Changes changes;
+    Changes changes = changesBySums(structure, bars, holds, judged);
     for (std::size_t i = 0; i < judged.loads.size(); ++i) {
-        const Vec2 load = judged.loads[i];
-        // What lacks in held directions is carried by supports.
-        const Vec2 lack = fromFree(holds[i], freeIn(holds[i], judged.lack[i]));
-        changes.loads.push_back({kUnit<double> * std::abs(load.x) + std::abs(lack.x),
-                                 kUnit<double> * std::abs(load.y) + std::abs(lack.y)});
+        addTo(changes.loads[i], kHalfPlace * sizesOf(judged.loads[i]));
     }
     for (std::size_t i = 0; i < structure.bars.size(); ++i) {
         const Bar& bar = structure.bars[i];
         const double force = std::abs(judged.found.forces[i]);
         const Vec2 change = roundingOf(structure, bar, force);
-        changes.loads[at(bar.a)] = changes.loads[at(bar.a)] + change;
-        changes.loads[at(bar.b)] = changes.loads[at(bar.b)] + change;
-        const double moved = sizeOf(judged.moves[at(bar.a)]) + sizeOf(judged.moves[at(bar.b)]);
-        // Settlements and strains are given as doubles, whatever they are computed with.
+        addTo(changes.loads[at(bar.a)], change);
+        addTo(changes.loads[at(bar.b)], change);
         const double given =
             (sizeOf(holds[at(bar.a)].settled) + sizeOf(holds[at(bar.b)].settled)) / bars.scale +
             std::abs(narrow(bars.bars[i].strain));
-        const double rigidity = narrow(bars.bars[i].rigidity);
-        changes.elongations.push_back(2 * rigidity *
-                                          (kUnit<Scalar> * moved + kUnit<double> * given) +
-                                      2 * kUnit<double> * force);
+        changes.elongations[i] += 2 * kHalfPlace * (narrow(bars.bars[i].rigidity) * given + force);
+    }
+    for (std::size_t i = 0; i < structure.restraints.size(); ++i) {
+        const double force = 2 * kHalfPlace * std::abs(judged.found.reactions[i]);
+        addTo(changes.loads[structure.restraints[i].joint.at()],
+              force * sizesOf(structure.restraints[i].along));
     }
     return changes;
 }
 
-// The matrix of the errors that the changes may cause, an output a row: of forces over the largest
-// force, then, where they are judged, of displacements over the largest displacement. Its inputs
-// are one at each component of a joint, then one a bar, each the share of the change there.
+// The matrix of the errors that the changes may cause, an output a row: of forces and reactions
+// over the largest, then, where they are judged, of displacements over the largest displacement.
+// Its inputs are one at each component of a joint, then one a bar, each the share of the change
+// there.
 template <class Scalar>
 struct ErrorMatrix {
     using Vec = VecOf<Scalar>;
@@ -83,13 +117,15 @@ struct ErrorMatrix {
     const JointPattern& pattern;
     const BarsOf<Scalar>& bars;
     const StiffnessOf<Scalar>& stiffness;
-    const Changes& changes;
+    const std::vector<Vec2>& shares;
+    Changes changes;
     double perForce = 0; // 1 over the largest force; 0 where forces are not judged
     double perMove = 0;  // likewise
 
     [[nodiscard]] std::size_t barCount() const { return structure.bars.size(); }
     [[nodiscard]] std::size_t jointCount() const { return structure.joints.size(); }
-    [[nodiscard]] std::size_t outputs() const { return barCount() + 2 * jointCount(); }
+    [[nodiscard]] std::size_t forceCount() const { return barCount() + shares.size(); }
+    [[nodiscard]] std::size_t outputs() const { return forceCount() + 2 * jointCount(); }
 
     [[nodiscard]] Scalar elongation(std::size_t i, const std::vector<Vec>& moves) const {
         const Bar& bar = structure.bars[i];
@@ -102,33 +138,56 @@ struct ErrorMatrix {
         joints[at(bar.b)] = joints[at(bar.b)] + ends;
     }
 
-    // What changes of the outputs' size at the outputs `y` weigh at joints, K⁻¹·(G·k·v + s), and
-    // at bars.
-    [[nodiscard]] std::vector<Vec> weightsAtJoints(const std::vector<double>& y) const {
-        std::vector<Vec> q(jointCount());
+    // The forces that joints must be given so that the supports there feel reactions `y`.
+    [[nodiscard]] std::vector<Vec2> feltBySupports(const std::vector<double>& y) const {
+        std::vector<Vec2> felt(jointCount());
+        for (std::size_t r = 0; r < shares.size(); ++r) {
+            addTo(felt[structure.restraints[r].joint.at()],
+                  (-perForce * y[barCount() + r]) * shares[r]);
+        }
+        return felt;
+    }
+
+    // What changes of the outputs' size at the outputs `y` weigh at joints, K⁻¹·(G·k·v + s) and
+    // what goes straight into supports, and at bars, v. A reaction is −share·(load + G·force).
+    struct Weights {
+        std::vector<Vec> joints;
+        std::vector<Scalar> bars;
+    };
+    [[nodiscard]] Weights weightsOf(const std::vector<double>& y) const {
+        const std::vector<Vec2> felt = feltBySupports(y);
+        const std::vector<Vec> straight(felt.begin(), felt.end());
+        Weights weights;
+        weights.joints.resize(jointCount());
         for (std::size_t j = 0; j < jointCount(); ++j) {
-            const std::size_t place = barCount() + 2 * j;
-            q[j] = Vec(Vec2{perMove * y[place], perMove * y[place + 1]});
+            const std::size_t place = forceCount() + 2 * j;
+            weights.joints[j] = Vec(Vec2{perMove * y[place], perMove * y[place + 1]});
         }
         for (std::size_t i = 0; i < barCount(); ++i) {
-            pull(i, bars.bars[i].rigidity * Scalar(perForce * y[i]), q);
+            weights.bars.push_back(Scalar(perForce * y[i]) - elongation(i, straight));
+            pull(i, bars.bars[i].rigidity * weights.bars[i], weights.joints);
         }
-        solveInPlace(pattern, stiffness, q);
-        return q;
+        solveInPlace(pattern, stiffness, weights.joints);
+        for (std::size_t i = 0; i < barCount(); ++i) {
+            weights.bars[i] -= elongation(i, weights.joints);
+        }
+        for (std::size_t j = 0; j < jointCount(); ++j) {
+            weights.joints[j] = weights.joints[j] + straight[j];
+        }
+        return weights;
     }
 
     [[nodiscard]] std::vector<double> transposed(const std::vector<double>& y) const {
-        const std::vector<Vec> q = weightsAtJoints(y);
+        const Weights weights = weightsOf(y);
         std::vector<double> z;
         z.reserve(2 * jointCount() + barCount());
         for (std::size_t j = 0; j < jointCount(); ++j) {
-            const Vec2 weight = narrow(q[j]);
+            const Vec2 weight = narrow(weights.joints[j]);
             z.push_back(changes.loads[j].x * weight.x);
             z.push_back(changes.loads[j].y * weight.y);
         }
         for (std::size_t i = 0; i < barCount(); ++i) {
-            const Scalar weight = Scalar(perForce * y[i]) - elongation(i, q);
-            z.push_back(changes.elongations[i] * narrow(weight));
+            z.push_back(changes.elongations[i] * narrow(weights.bars[i]));
         }
         return z;
     }
@@ -138,17 +197,24 @@ struct ErrorMatrix {
         for (std::size_t j = 0; j < jointCount(); ++j) {
             moves[j] = Vec(Vec2{changes.loads[j].x * z[2 * j], changes.loads[j].y * z[2 * j + 1]});
         }
-        std::vector<Scalar> own;
-        own.reserve(barCount());
+        std::vector<Vec> lack = moves;
+        std::vector<Scalar> forces;
+        forces.reserve(barCount());
         for (std::size_t i = 0; i < barCount(); ++i) {
-            own.push_back(Scalar(changes.elongations[i] * z[2 * jointCount() + i]));
-            pull(i, -own[i], moves);
+            forces.push_back(Scalar(changes.elongations[i] * z[2 * jointCount() + i]));
+            pull(i, -forces[i], moves);
         }
         solveInPlace(pattern, stiffness, moves);
         std::vector<double> y;
         y.reserve(outputs());
         for (std::size_t i = 0; i < barCount(); ++i) {
-            y.push_back(perForce * narrow(own[i] + bars.bars[i].rigidity * elongation(i, moves)));
+            forces[i] += bars.bars[i].rigidity * elongation(i, moves);
+            pull(i, -forces[i], lack);
+            y.push_back(perForce * narrow(forces[i]));
+        }
+        for (std::size_t r = 0; r < shares.size(); ++r) {
+            const Vec2 here = narrow(lack[structure.restraints[r].joint.at()]);
+            y.push_back(-perForce * dot(here, shares[r]));
         }
         for (std::size_t j = 0; j < jointCount(); ++j) {
             const Vec2 move = narrow(moves[j]);
@@ -158,45 +224,104 @@ struct ErrorMatrix {
         return y;
     }
 
-    [[nodiscard]] NormEstimate largestRow() const {
+    [[nodiscard]] NormEstimate largestRow(std::size_t start) const {
         return estimateNorm(
             outputs(), [this](const std::vector<double>& y) { return transposed(y); },
-            [this](const std::vector<double>& z) { return times(z); });
+            [this](const std::vector<double>& z) { return times(z); }, start);
     }
 };
 
+// The largest row of forces alone, or of displacements alone.
+template <class Scalar>
+[[nodiscard]] NormEstimate rowOfForces(ErrorMatrix<Scalar>& errors, const EquilibriumForces& found,
+                                       double largest) {
+    errors.perForce = 1 / largest;
+    errors.perMove = 0;
+    return errors.largestRow(norm_estimate::largestAt(inOneRow(found)));
+}
+template <class Scalar>
+[[nodiscard]] NormEstimate rowOfMoves(ErrorMatrix<Scalar>& errors, const std::vector<Vec2>& moves,
+                                      double farthest) {
+    errors.perForce = 0;
+    errors.perMove = 1 / farthest;
+    std::size_t place = 0;
+    for (std::size_t j = 0; j < moves.size(); ++j) {
+        place = std::abs(moves[j].x) == farthest   ? 2 * j
+                : std::abs(moves[j].y) == farthest ? 2 * j + 1
+                                                   : place;
+    }
+    return errors.largestRow(errors.forceCount() + place);
+}
+
+// See seekAmplification. Loads and forces are of the size of 1.
+template <class Scalar>
+void seekAmplificationFrom(std::size_t force, ErrorMatrix<Scalar> errors, Trust& trust) {
+    errors.perForce = 1;
+    errors.perMove = 0;
+    errors.changes.loads.assign(errors.jointCount(), Vec2{1, 1});
+    errors.changes.elongations.assign(errors.barCount(), 0);
+    const auto unit = [](std::size_t count, std::size_t place) {
+        std::vector<double> one(count);
+        one[place] = 1;
+        return one;
+    };
+    const std::size_t inputs = 2 * errors.jointCount();
+    seekAmplification(
+        force, errors.barCount(),
+        [&](std::size_t i) {
+            std::vector<double> weights = errors.transposed(unit(errors.outputs(), i));
+            weights.resize(inputs);
+            return weights;
+        },
+        [&](std::size_t i) { return errors.times(unit(inputs + errors.barCount(), i)); }, trust);
+}
+
 } // namespace kernel
 
-// Given what rounding may have changed.
+// What rounding may have changed at all, and the part that wider arithmetic would win back.
+struct JudgedChanges {
+    kernel::Changes all;
+    kernel::Changes byArithmetic;
+};
+
+// Of a structure with bars. Given what rounding may have changed: that, and what is judged, may be
+// what is largest in any of several solutions, which are then judged together.
 template <class Scalar>
 [[nodiscard]] Trust
 judgeStiffness(const Structure& structure, const JointPattern& pattern,
                const kernel::BarsOf<Scalar>& bars, const StiffnessOf<Scalar>& stiffness,
-               const kernel::Changes& changes, const Judged& judged, Judge judge) {
+               const JudgedChanges& changes, const Judged& judged, Judge judge) {
     Trust trust;
     trust.wide = !std::is_same_v<Scalar, double>;
-    kernel::ErrorMatrix<Scalar> errors{structure, pattern, bars, stiffness, changes};
-    const double farthest = largestComponent(judged.moves);
-    if (!(judged.found.largest > 0) || structure.bars.empty()) {
-        return trust;
+    const EquilibriumForces& found = judged.found;
+    const double largest = found.largest > 0 ? found.largest : 1;
+    const double farthest = judge == Judge::All ? largestComponent(judged.moves) : 0;
+    const kernel::Changes& given = changes.all;
+    kernel::ErrorMatrix<Scalar> errors{structure, pattern, bars, stiffness, judged.shares, given};
+    // With something at every joint, so that a mechanism nearby is found whatever the loads are.
+    for (Vec2& load : errors.changes.loads) {
+        load = load + Vec2{kHalfPlace * largest, kHalfPlace * largest};
     }
-    errors.perForce = 1 / judged.found.largest;
-    const NormEstimate force = errors.largestRow();
-    trust.error = force.norm;
-    trust.condition = force.norm / kernel::kUnit<double>;
-    if (force.column < structure.bars.size()) {
-        trust.member = MemberId{static_cast<int>(force.column)};
-        std::vector<double> one(errors.outputs());
-        one[force.column] = judged.found.largest;
-        const std::vector<VecOf<Scalar>> weights = errors.weightsAtJoints(one);
-        for (std::size_t j = 0; j < weights.size(); ++j) {
-            noteWeight(trust, static_cast<int>(j), narrow(weights[j]));
-        }
+    const NormEstimate force = kernel::rowOfForces(errors, found, largest);
+    trust.error = found.largest > 0 ? force.norm : 0;
+    if (mayAmplify(force.norm)) {
+        kernel::seekAmplificationFrom(force.column, errors, trust);
     }
-    if (judge == Judge::All && farthest > 0) {
-        errors.perForce = 0;
-        errors.perMove = 1 / farthest;
-        trust.displacementError = errors.largestRow().norm;
+    errors.changes = given;
+    if (isCloseToMechanism(trust) && found.largest > 0) { // not loaded there is not off there
+        trust.error = kernel::rowOfForces(errors, found, largest).norm;
+    }
+    trust.condition = trust.error / kHalfPlace;
+    if (farthest > 0) {
+        trust.displacementError = kernel::rowOfMoves(errors, judged.moves, farthest).norm;
+    }
+    if (!(trust.error <= kTrusted && trust.displacementError <= kTrusted)) {
+        errors.changes = changes.byArithmetic;
+        trust.lost = kernel::rowOfForces(errors, found, largest).norm;
+        trust.lost =
+            farthest > 0
+                ? std::max(trust.lost, kernel::rowOfMoves(errors, judged.moves, farthest).norm)
+                : trust.lost;
     }
     return trust;
 }

@@ -78,6 +78,10 @@ Structure withoutStrains(Structure structure) {
     return structure;
 }
 
+bool hasLoad(const std::vector<Vec2>& loads) {
+    return std::any_of(loads.begin(), loads.end(), [](Vec2 load) { return load != Vec2{}; });
+}
+
 double largestComponent(const std::vector<Vec2>& vectors) {
     double largest = 0;
     for (const Vec2 v : vectors) {

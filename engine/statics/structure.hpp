@@ -68,6 +68,7 @@ private:
     std::vector<std::size_t> caseOf_; // of each load
 };
 
+[[nodiscard]] bool hasLoad(const std::vector<Vec2>& loads);      // at any joint
 [[nodiscard]] double largestComponent(const std::vector<Vec2>&); // its size
 
 // Force on each joint, N. A load along a chord, self-weight and a load on a member are carried

@@ -15,8 +15,11 @@ struct Trust {
                           // (loads, coordinates, stiffnesses) comes back in the forces
     double error = 0;     // bound of the error of any force or reaction over the largest
     double displacementError = 0; // of any displacement over the largest; 0 where not judged
+    double lost = 0; // the part of the larger of both that wider arithmetic would win back; of a
+                     // stiffness solution whose errors are above kTrusted, else 0
     // The largest force that a load of 1 at one joint was found to cause, where, and in which
-    // member (not valid: in a reaction).
+    // member (not valid: in a reaction), whatever the loads are. Sought only where there may be one
+    // that tells of a mechanism nearby, else 0.
     double amplification = 0;
     JointId joint;
     MemberId member;
@@ -32,11 +35,14 @@ struct Trust {
 // What is off by such a share of itself is nothing but rounding.
 [[nodiscard]] bool isRounding(double error);
 
-// Good enough as solved, or after twice the digits, with such a lack of equilibrium.
+// Good enough in the width that it was solved in (wider arithmetic would win nothing back that
+// counts), and good enough to be given, with such a lack of equilibrium.
 [[nodiscard]] bool isTrusted(const Trust&, double residual);
 [[nodiscard]] bool isUsable(const Trust&, double residual);
 
-// A force that is smaller than this share of the largest is zero.
+// A force that is smaller than this share of the largest is zero: to working accuracy, or because
+// rounding may have put it off by as much.
 [[nodiscard]] double zeroShareOf(const Trust&);
+[[nodiscard]] double workingZeroOf(const Trust&); // for the first of these reasons
 
 } // namespace gusset

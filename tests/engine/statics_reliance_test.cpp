@@ -107,15 +107,14 @@ double largestOf(const std::vector<double>& values) {
     return largest;
 }
 
-// What is told of forces against those of fractions, both in the same unit; empty if nothing is
-// wrong. `error` is the bound that was told, of every force.
-std::string wrongIn(const std::vector<double>& told, const std::vector<double>& exact, double error,
-                    bool hasWords) {
+// What is told of forces against those of fractions, both in N; empty if nothing is wrong. `error`
+// is the bound that was told of every force, `scale` the largest force or reaction.
+std::string wrongIn(const std::vector<double>& told, const std::vector<double>& exact, double scale,
+                    double error, bool hasWords) {
     // The bound is an estimate, in practice within a factor of three (statics/norm_estimate).
     constexpr double kSlack = 10;
     constexpr double kFloor = 1e-13;
     constexpr double kRight = 1e-6;
-    const double scale = std::max(largestOf(exact), 1e-300);
     double off = 0;
     for (std::size_t i = 0; i < exact.size(); ++i) {
         off = std::max(off, std::abs(told[i] - exact[i]));
@@ -124,6 +123,23 @@ std::string wrongIn(const std::vector<double>& told, const std::vector<double>& 
         return "off by " + shortestNumber(off / scale) + ", bound " + shortestNumber(error / scale);
     }
     return off > kRight * scale && !hasWords ? "off without a word" : "";
+}
+
+double scaleOf(const ExactResponse& exact) {
+    return std::max(largestOf(exact.forces), largestOf(exact.reactions));
+}
+
+// Neither temperatures nor what supports and members impose: lines are of loads alone.
+Truss hardTruss(std::uint64_t seed) {
+    Truss truss = extremeTruss(seed);
+    for (Member& each : truss.members) {
+        each.warming = each.misfit = 0;
+    }
+    for (Support& each : truss.supports) {
+        each.settle = {};
+        each.settleAlong = 0;
+    }
+    return truss;
 }
 
 struct Told {
@@ -140,7 +156,7 @@ struct Told {
 
 // A load of one that goes along the first member that is not upright.
 void walkOne(std::uint64_t seed, Told& told) {
-    const Truss truss = extremeTruss(seed);
+    const Truss truss = hardTruss(seed);
     const auto leads = [&](const Member& bar) {
         return truss.joints[bar.a.at()].at.x < truss.joints[bar.b.at()].at.x;
     };
@@ -154,50 +170,58 @@ void walkOne(std::uint64_t seed, Told& told) {
     }
     const PathAnalysis& path = found.value();
     const bool hasWords = !trustSentences(english(), truss, path.reliance).empty();
+    const double unit = toNewton(truss.units.force);
     for (std::size_t i = 0; i < path.path.size(); ++i) {
-        const auto exact = exactForces(withUnitLoad(truss, path.path[i]));
-        const bool isLost = !exact;
+        const auto exact = exactResponse(withUnitLoad(truss, path.path[i]));
+        if (!exact) {
+            told.note(seed, hasWords, "a mechanism in fractions");
+            continue;
+        }
+        std::vector<double> forces = path.responses[i].found.forces;
+        for (double& each : forces) {
+            each *= unit;
+        }
         told.note(seed, hasWords,
-                  isLost ? "a mechanism in fractions"
-                         : wrongIn(path.responses[i].found.forces, *exact,
-                                   forceErrorOf(path.reliance), hasWords));
+                  wrongIn(forces, exact->forces, std::max(unit, scaleOf(*exact)),
+                          unit * forceErrorOf(path.reliance), hasWords));
     }
 }
 
 // Each load a case of its own.
 void envelopOne(std::uint64_t seed, Told& told) {
-    Truss truss = extremeTruss(seed);
+    Truss truss = hardTruss(seed);
     std::vector<double> most(truss.members.size());
     std::vector<double> least(truss.members.size());
+    double scale = 0;
     for (std::size_t i = 0; i < truss.loads.size(); ++i) {
         Truss alone = truss;
         alone.loads = {truss.loads[i]};
         truss.loads[i].caseId = std::to_string(i);
-        const auto exact = exactForces(alone);
+        const auto exact = exactResponse(alone);
         if (!exact) {
             return;
         }
-        for (std::size_t m = 0; m < exact->size(); ++m) {
-            most[m] = std::max(most[m], (*exact)[m]);
-            least[m] = std::min(least[m], (*exact)[m]);
+        scale = std::max(scale, scaleOf(*exact));
+        for (std::size_t m = 0; m < exact->forces.size(); ++m) {
+            most[m] = std::max(most[m], exact->forces[m]);
+            least[m] = std::min(least[m], exact->forces[m]);
         }
     }
     const Outcome<Envelope> found = envelopeOf(truss, envelopeChoices(truss));
     if (!found) {
         return;
     }
-    const double unit = toNewton(truss.units.force);
     most.insert(most.end(), least.begin(), least.end());
     std::vector<double> given;
     for (const MemberEnvelope& each : found.value().members) {
-        given.push_back(each.tension.force / unit);
+        given.push_back(each.tension.force);
     }
     for (const MemberEnvelope& each : found.value().members) {
-        given.push_back(each.compression.force / unit);
+        given.push_back(each.compression.force);
     }
-    const Reliance& reliance = found.value().reliance;
-    const bool hasWords = !trustSentences(english(), truss, reliance).empty();
-    told.note(seed, hasWords, wrongIn(given, most, forceErrorOf(reliance) / unit, hasWords));
+    const bool hasWords = !trustSentences(english(), truss, found.value()).empty();
+    told.note(seed, hasWords,
+              wrongIn(given, most, scale, forceErrorOf(found.value().reliance), hasWords));
 }
 
 } // namespace
@@ -283,7 +307,7 @@ TEST_CASE("checks of members say how far their forces can be relied on") {
 TEST_CASE("of ordinary trusses nothing is said, and all figures are kept") {
     const Truss truss = stripTruss(Web::Pratt, 6);
     const Envelope envelope = envelopeOf(truss, {{}}).value();
-    CHECK(relianceSentences(english(), truss, envelope.reliance).empty());
+    CHECK(envelopeWarnings(english(), truss, envelope).empty());
     CHECK_THAT(writeEnvelope(truss, envelope), !ContainsSubstring("figures"));
     const InfluenceReport report =
         influenceReport(truss, bottomChord(truss, 6), forceIn(truss, "B2", "B3")).value();

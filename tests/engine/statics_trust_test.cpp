@@ -192,23 +192,6 @@ TEST_CASE("trusses that are hard on arithmetic get right forces, or words") {
     CHECK(counts.refused > 0);
 }
 
-TEST_CASE("the largest force that a unit load causes is near what the dense inverse says") {
-    for (std::uint64_t seed = 0; seed < 60; ++seed) {
-        const Truss truss = randomDeterminateTruss(seed);
-        const Solution solution = solve(truss);
-        const auto inverse = denseInverse(denseEquilibrium(truss));
-        REQUIRE(solution.solved);
-        REQUIRE(inverse);
-        const double largest = largestEntry(*inverse);
-        // The estimate looks at one row of the inverse: not above the largest entry, and that row
-        // is chosen by the size of errors and not of forces, so that it need not be the largest
-        // itself.
-        CHECK(solution.trust.amplification <= largest * (1 + 1e-9));
-        CHECK(solution.trust.amplification >= largest / 50);
-        CHECK(solution.trust.error < 1e-11);
-    }
-}
-
 TEST_CASE("the estimate of a norm is at most the norm, and near it") {
     for (std::uint64_t seed = 0; seed < 40; ++seed) {
         const DenseMatrix matrix = denseEquilibrium(randomDeterminateTruss(seed));
@@ -239,9 +222,11 @@ TEST_CASE("the estimate of a norm is at most the norm, and near it") {
             }
             norm = std::max(norm, sum);
         }
-        const NormEstimate estimate = estimateNorm(size, times, transposed);
-        CHECK(estimate.norm <= norm * (1 + 1e-12));
-        CHECK(estimate.norm >= norm / 3); // Higham 1988, section 5: in practice within three
+        for (const std::size_t start : {kAllColumns, std::size_t{0}, size / 2}) {
+            const NormEstimate estimate = estimateNorm(size, times, transposed, start);
+            CHECK(estimate.norm <= norm * (1 + 1e-12));
+            CHECK(estimate.norm >= norm / 3); // Higham 1988, section 5: in practice within three
+        }
     }
 }
 

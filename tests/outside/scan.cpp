@@ -1,5 +1,5 @@
-// Holds the forces of 10,000 trusses that are hard on arithmetic against whole fractions, and
-// prints how many were right, flagged in words, or refused in words.
+// Holds forces, reactions and displacements of 10,000 trusses that are hard on arithmetic against
+// whole fractions, and prints how many were right, flagged in words, or refused in words.
 
 #include "support/extreme_truss.hpp"
 
@@ -9,9 +9,10 @@
 int main(int argc, char** argv) {
     const int count = argc > 1 ? std::atoi(argv[1]) : 10000;
     const gusset::support::ScanCounts counts = gusset::support::scanExtremes(0, count);
-    std::printf("%sright %d, flagged in words %d, refused in words %d, mechanisms %d\n",
-                counts.wrong.c_str(), counts.right, counts.flagged, counts.refused,
-                counts.unstable);
+    std::printf("%sright %d, flagged in words %d (needlessly %d), refused in words %d "
+                "(needlessly %d), mechanisms %d; displacements kept back of %d\n",
+                counts.wrong.c_str(), counts.right, counts.flagged, counts.flaggedNeedlessly,
+                counts.refused, counts.refusedNeedlessly, counts.unstable, counts.withoutMoves);
     const bool isWell = counts.wrong.empty() && counts.right > 0;
     std::printf("%d passed, %d failed\n", isWell ? 1 : 0, isWell ? 0 : 1);
     return isWell ? 0 : 1;

@@ -1,7 +1,10 @@
 #include "support/exact_truss.hpp"
 
+#include "statics/structure.hpp"
+
 #include <boost/multiprecision/cpp_int.hpp>
 
+#include <array>
 #include <cmath>
 #include <exception>
 
@@ -14,35 +17,67 @@ using Fraction = boost::multiprecision::number<
     boost::multiprecision::et_off>;
 using Rows = std::vector<std::vector<Fraction>>;
 
-// The held directions of each joint, x and y.
-std::vector<bool> heldIn(const Truss& truss) {
-    std::vector<bool> held(2 * truss.joints.size(), false);
-    for (const Support& support : truss.supports) {
-        const bool along = support.kind == SupportKind::Pin || support.reaction == 0;
-        const bool up = support.kind == SupportKind::Pin || support.reaction == 90;
-        held[2 * support.joint.at()] = held[2 * support.joint.at()] || along;
-        held[2 * support.joint.at() + 1] = held[2 * support.joint.at() + 1] || up;
+struct Arrow {
+    Fraction x;
+    Fraction y;
+};
+Arrow arrowOf(Vec2 v) { return {Fraction(v.x), Fraction(v.y)}; }
+Fraction dot(const Arrow& a, const Arrow& b) { return a.x * b.x + a.y * b.y; }
+double narrowed(const Fraction& value) { return value.convert_to<double>(); }
+
+// How the supports of a joint hold it: where they put it, and along what it is free to move.
+struct Place {
+    Arrow settled;
+    std::vector<Arrow> free{{1, 0}, {0, 1}};
+    std::vector<int> unknowns; // a place in the system for each of these
+};
+
+// Takes one more restraint in: `d`, and the movement along it. False if it contradicts the others.
+bool hold(Place& place, const Arrow& d, const Fraction& along) {
+    if (place.free.size() == 2) { // the first
+        const Fraction size = dot(d, d);
+        place.settled = {along * d.x / size, along * d.y / size};
+        place.free = {{-d.y, d.x}};
+        return true;
     }
-    return held;
+    const Fraction lacks = along - dot(place.settled, d);
+    if (place.free.empty() || dot(place.free.front(), d) == 0) {
+        return lacks == 0;
+    }
+    const Arrow way = place.free.front();
+    const Fraction far = lacks / dot(way, d);
+    place.settled = {place.settled.x + far * way.x, place.settled.y + far * way.y};
+    place.free.clear();
+    return true;
 }
 
-std::vector<Fraction> loadsOf(const Truss& truss) {
-    std::vector<Fraction> loads(2 * truss.joints.size());
-    for (const Load& load : truss.loads) {
-        const auto& force = std::get<JointForce>(load.what);
-        loads[2 * force.joint.at()] += Fraction(force.fx);
-        loads[2 * force.joint.at() + 1] += Fraction(force.fy);
-    }
-    return loads;
-}
+struct Line {
+    std::array<std::size_t, 2> ends{};
+    Arrow run; // from the first to the second
+    double length = 0;
+    Fraction density;    // EA/L³
+    Fraction elongation; // free, m, times the length
+};
 
-double stiffnessOf(const Truss& truss, const Member& member) {
+Line lineOf(const Truss& truss, const Member& member) {
+    Line line;
+    line.ends = {member.a.at(), member.b.at()};
+    const Arrow a = arrowOf(truss.joints[line.ends[0]].at);
+    const Arrow b = arrowOf(truss.joints[line.ends[1]].at);
+    line.run = {b.x - a.x, b.y - a.y};
+    line.length = std::hypot(narrowed(line.run.x), narrowed(line.run.y));
+    double stiffness = 1;
+    double perDegree = 0;
     for (const Section& section : truss.sections) {
-        if (section.id == member.section) {
-            return *truss.materials.front().E * *section.area;
+        if (section.id == member.section) { // MPa · mm²
+            stiffness = *truss.materials.front().E * *section.area;
+            perDegree = truss.materials.front().alpha.value_or(0);
         }
     }
-    return 1;
+    line.density = Fraction(stiffness / line.length / line.length / line.length);
+    const double free = perDegree * member.warming * line.length + member.misfit / 1000;
+    line.elongation = Fraction(free) * Fraction(line.length);
+    return line;
 }
 
 // x of the square system `rows`, whose last column is its right-hand side; nothing if singular.
@@ -82,72 +117,141 @@ std::optional<std::vector<Fraction>> solved(Rows rows) {
     return x;
 }
 
+// The joints as the supports hold them, the unknown movements numbered; nothing if these contradict
+// each other.
+std::optional<std::vector<Place>> placesOf(const Truss& truss, const Structure& structure,
+                                           std::size_t& unknowns) {
+    std::vector<Place> places(truss.joints.size());
+    for (const Restraint& restraint : structure.restraints) {
+        if (!hold(places[restraint.joint.at()], arrowOf(restraint.along),
+                  Fraction(restraint.settle))) {
+            return std::nullopt;
+        }
+    }
+    for (Place& place : places) {
+        for (std::size_t i = 0; i < place.free.size(); ++i) {
+            place.unknowns.push_back(static_cast<int>(unknowns++));
+        }
+    }
+    return places;
+}
+
+std::vector<Arrow> loadsOf(const Truss& truss) { // N
+    std::vector<Arrow> loads(truss.joints.size());
+    for (const Load& load : truss.loads) {
+        const auto& force = std::get<JointForce>(load.what);
+        loads[force.joint.at()].x += Fraction(force.fx) * 1000;
+        loads[force.joint.at()].y += Fraction(force.fy) * 1000;
+    }
+    return loads;
+}
+
+// Adds the stiffness of a member to the system, and what it exerts while nothing moves freely.
+void addLine(const Line& line, const std::vector<Place>& places, Rows& rows) {
+    const std::size_t right = rows.size();
+    const Place& from = places[line.ends[0]];
+    const Place& to = places[line.ends[1]];
+    const Fraction still =
+        line.density * (dot(to.settled, line.run) - dot(from.settled, line.run) - line.elongation);
+    struct Term {
+        std::size_t at;
+        Fraction share; // of a unit of this unknown, in the stretch
+    };
+    std::vector<Term> terms;
+    for (const Place* place : {&from, &to}) {
+        for (std::size_t i = 0; i < place->free.size(); ++i) {
+            const Fraction share = dot(place->free[i], line.run);
+            terms.push_back({static_cast<std::size_t>(place->unknowns[i]),
+                             place == &from ? Fraction(-share) : share});
+        }
+    }
+    for (const Term& one : terms) {
+        rows[one.at][right] -= one.share * still;
+        for (const Term& other : terms) {
+            rows[one.at][other.at] += line.density * one.share * other.share;
+        }
+    }
+}
+
+// Of forces `needed` at each joint, what falls to each restraint.
+std::vector<double> reactionsOf(const Structure& structure, const std::vector<Place>& places,
+                                const std::vector<Arrow>& needed) {
+    std::vector<std::array<Fraction, 3>> grams(needed.size()); // Σ xx, xy, yy of directions
+    for (const Restraint& restraint : structure.restraints) {
+        const Arrow d = arrowOf(restraint.along);
+        std::array<Fraction, 3>& gram = grams[restraint.joint.at()];
+        gram = {gram[0] + d.x * d.x, gram[1] + d.x * d.y, gram[2] + d.y * d.y};
+    }
+    std::vector<double> reactions;
+    for (const Restraint& restraint : structure.restraints) {
+        const Arrow d = arrowOf(restraint.along);
+        const Arrow& force = needed[restraint.joint.at()];
+        const auto& [xx, xy, yy] = grams[restraint.joint.at()];
+        const bool isHeld = places[restraint.joint.at()].free.empty();
+        const Fraction size = xx + yy;
+        const Fraction determinant = xx * yy - xy * xy;
+        const Arrow share =
+            isHeld ? Arrow{(yy * d.x - xy * d.y) / determinant, (xx * d.y - xy * d.x) / determinant}
+                   : Arrow{d.x / size, d.y / size};
+        reactions.push_back(narrowed(dot(share, force)));
+    }
+    return reactions;
+}
+
 } // namespace
 
-std::optional<std::vector<double>> exactForces(const Truss& truss) {
-    const std::vector<bool> held = heldIn(truss);
-    std::vector<int> number(held.size(), -1);
-    std::size_t free = 0;
-    for (std::size_t i = 0; i < held.size(); ++i) {
-        number[i] = held[i] ? -1 : static_cast<int>(free++);
-    }
-    // Per member: direction (not of unit length), and EA/L³.
-    const std::vector<Fraction> loads = loadsOf(truss);
-    Rows rows(free, std::vector<Fraction>(free + 1));
-    for (std::size_t i = 0; i < held.size(); ++i) {
-        if (!held[i]) {
-            rows[static_cast<std::size_t>(number[i])][free] = loads[i];
-        }
-    }
-    struct Line {
-        Fraction d[4]; // at a's x and y, then b's
-        std::size_t at[4];
-        Fraction density;
-        double length = 0;
-    };
-    std::vector<Line> lines;
-    for (const Member& member : truss.members) {
-        const Vec2 a = truss.joints[member.a.at()].at;
-        const Vec2 b = truss.joints[member.b.at()].at;
-        Line line;
-        line.d[2] = Fraction(b.x) - Fraction(a.x);
-        line.d[3] = Fraction(b.y) - Fraction(a.y);
-        line.d[0] = -line.d[2];
-        line.d[1] = -line.d[3];
-        line.at[0] = 2 * member.a.at();
-        line.at[1] = line.at[0] + 1;
-        line.at[2] = 2 * member.b.at();
-        line.at[3] = line.at[2] + 1;
-        line.length = std::hypot(line.d[2].convert_to<double>(), line.d[3].convert_to<double>());
-        line.density =
-            Fraction(stiffnessOf(truss, member) / line.length / line.length / line.length);
-        for (int p = 0; p < 4; ++p) {
-            for (int q = 0; q < 4; ++q) {
-                const int row = number[line.at[p]];
-                const int column = number[line.at[q]];
-                if (row >= 0 && column >= 0) {
-                    rows[static_cast<std::size_t>(row)][static_cast<std::size_t>(column)] +=
-                        line.density * line.d[p] * line.d[q];
-                }
-            }
-        }
-        lines.push_back(std::move(line));
-    }
-    const std::optional<std::vector<Fraction>> moves = solved(std::move(rows));
-    if (!moves) {
+std::optional<ExactResponse> exactResponse(const Truss& truss) {
+    const Structure structure = structureOf(truss);
+    std::size_t unknowns = 0;
+    const std::optional<std::vector<Place>> places = placesOf(truss, structure, unknowns);
+    if (!places) {
         return std::nullopt;
     }
-    std::vector<double> forces;
-    for (const Line& line : lines) {
-        Fraction stretch = 0;
-        for (int p = 0; p < 4; ++p) {
-            if (const int row = number[line.at[p]]; row >= 0) {
-                stretch += line.d[p] * (*moves)[static_cast<std::size_t>(row)];
-            }
+    Rows rows(unknowns, std::vector<Fraction>(unknowns + 1));
+    const std::vector<Arrow> loads = loadsOf(truss);
+    for (std::size_t j = 0; j < places->size(); ++j) {
+        const Place& place = (*places)[j];
+        for (std::size_t i = 0; i < place.free.size(); ++i) {
+            rows[static_cast<std::size_t>(place.unknowns[i])][unknowns] =
+                dot(place.free[i], loads[j]);
         }
-        forces.push_back(Fraction(line.density * stretch).convert_to<double>() * line.length);
     }
-    return forces;
+    std::vector<Line> lines;
+    for (const Member& member : truss.members) {
+        lines.push_back(lineOf(truss, member));
+        addLine(lines.back(), *places, rows);
+    }
+    const std::optional<std::vector<Fraction>> found = solved(std::move(rows));
+    if (!found) {
+        return std::nullopt;
+    }
+    std::vector<Arrow> moves;
+    for (const Place& place : *places) {
+        Arrow move = place.settled;
+        for (std::size_t i = 0; i < place.free.size(); ++i) {
+            const Fraction& far = (*found)[static_cast<std::size_t>(place.unknowns[i])];
+            move = {move.x + far * place.free[i].x, move.y + far * place.free[i].y};
+        }
+        moves.push_back(move);
+    }
+    ExactResponse response;
+    std::vector<Arrow> needed;
+    for (const Arrow& load : loads) {
+        needed.push_back({-load.x, -load.y});
+    }
+    for (const Line& line : lines) {
+        const auto [a, b] = line.ends;
+        const Fraction density =
+            line.density * (dot(moves[b], line.run) - dot(moves[a], line.run) - line.elongation);
+        response.forces.push_back(narrowed(density) * line.length);
+        needed[a] = {needed[a].x - density * line.run.x, needed[a].y - density * line.run.y};
+        needed[b] = {needed[b].x + density * line.run.x, needed[b].y + density * line.run.y};
+    }
+    response.reactions = reactionsOf(structure, *places, needed);
+    for (const Arrow& move : moves) {
+        response.moves.push_back({narrowed(move.x), narrowed(move.y)});
+    }
+    return response;
 }
 
 } // namespace gusset::support

@@ -1,7 +1,8 @@
 #pragma once
-// Forces of small trusses in whole fractions, by the plainest elimination: an outside judge of what
-// the engine gives where stiffnesses or lengths are extreme. Shares no code with the engine but the
-// model.
+// Forces, reactions and displacements of small trusses in whole fractions, by the plainest
+// elimination: an outside judge of what the engine gives where stiffnesses or lengths are extreme.
+// Of the engine it shares the model, and the directions and settlements of its restraints, which
+// are taken as the fractions that their doubles are.
 
 #include "model/truss.hpp"
 
@@ -10,11 +11,18 @@
 
 namespace gusset::support {
 
-// Member forces in the model's force unit, tension positive: of a stable truss with joint forces by
-// components, pins and rollers that stand along an axis. Coordinates, loads, E and A are taken as
-// the fractions that their doubles are. Where the forces depend on stiffness, EA/L³ of each member
-// is rounded to a double first, which no force depends on by more than a few units in its last
-// place. Nothing for a mechanism.
-[[nodiscard]] std::optional<std::vector<double>> exactForces(const Truss&);
+struct ExactResponse {             // N, m
+    std::vector<double> forces;    // a member each, tension positive
+    std::vector<double> reactions; // along each Restraint of the structure
+    std::vector<Vec2> moves;       // a joint each
+};
+
+// Of a truss with joint forces by components. Coordinates, loads, E and A are taken as the
+// fractions that their doubles are; EA/L³ of each member and its free elongation are rounded to
+// doubles first, which nothing depends on by more than a few units in their last place. Members
+// without a section are all alike, and the moves then mean nothing. Of several supports at a joint
+// the sum of the squares of their reactions is least. Nothing for a mechanism, and where supports
+// of one joint impose different movements.
+[[nodiscard]] std::optional<ExactResponse> exactResponse(const Truss&);
 
 } // namespace gusset::support

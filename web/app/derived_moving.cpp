@@ -333,7 +333,7 @@ Job envelopeJob(const AppState& state, const std::shared_ptr<EnvelopeShown>& sho
             const Outcome<Envelope> envelope = task.take();
             if (envelope) {
                 shown->rows = envelopeRows(*truss, envelope.value());
-                shown->warnings = relianceSentences(*book, *truss, envelope.value().reliance);
+                shown->warnings = envelopeWarnings(*book, *truss, envelope.value());
             } else {
                 shown->refused = true;
                 shown->says = faultSentence(envelope.issues().front());
