@@ -51,6 +51,10 @@ inline constexpr double kTrusted = 1e-9;
 // above the second, fewer than three figures are left, and no forces are given.
 inline constexpr double kUsable = 1e-3;
 
+// The same: below this, none of the twelve figures of a file hangs on the bound, and a rough one
+// will do, of forces and displacements together and for more than was given.
+inline constexpr double kWholeFile = 1e-12;
+
 // Against the bound of the error by rounding: a force below this is nothing but rounding.
 inline constexpr double kSurelyRounding = 10;
 

@@ -137,11 +137,20 @@ double unlessRounding(double move, double still, double bound) {
     return std::abs(move - still) <= bound ? still : move;
 }
 
-// Displacements that are rounding are none, those that keep fewer than three figures are not given.
-// `still`: where the supports alone put each joint.
-void judgeMoves(Response& response, const std::vector<Vec2>& still) {
+// Whether no bar is stretched, as far as forces are known.
+bool isUnstrained(const Structure& structure, const Response& response) {
+    const double zero = std::max(kZeroForce, response.trust.error) * response.found.largest;
+    const auto isStretched = [](const Bar& bar) { return bar.strain != 0; };
+    return std::all_of(response.found.forces.begin(), response.found.forces.end(),
+                       [&](double force) { return std::abs(force) <= zero; }) &&
+           std::none_of(structure.bars.begin(), structure.bars.end(), isStretched);
+}
+
+// Displacements that are rounding are none where no bar is stretched; else those that keep fewer
+// than three figures are not given. `still`: where the supports alone put each joint.
+void judgeMoves(const Structure& structure, const std::vector<Vec2>& still, Response& response) {
     double& error = response.trust.displacementError;
-    if (isRounding(error)) {
+    if (isRounding(error) && isUnstrained(structure, response)) {
         response.displacements = still;
         error = 0;
         return;
@@ -214,8 +223,25 @@ std::optional<Response> Responder::byStiffness(const std::vector<Vec2>& loads) {
     if (!isUsable(response->trust, response->found.residual)) {
         return std::nullopt;
     }
-    judgeMoves(*response, settledOf(analysis_.stiffness.holds));
+    judgeMoves(analysis_.structure, settledOf(analysis_.stiffness.holds), *response);
     return response;
+}
+
+void Responder::judgeDisplacementsOf(const std::vector<double>& changes,
+                                     const EquilibriumForces& found,
+                                     const std::vector<Vec2>& displacements, Trust& trust) const {
+    const Equilibrium& equilibrium = analysis_.equilibrium;
+    const auto judged = [&] {
+        return judgeDisplacements(analysis_.structure, equilibrium, found, trust.error,
+                                  displacements);
+    };
+    trust.displacementError = judged();
+    // Bars much softer than others make much of a little force.
+    if (!(trust.displacementError <= kTrusted) && found.largest > 0) {
+        trust.error = sharpErrorOf(equilibrium, changes, found);
+        trust.condition = trust.error / kHalfPlace;
+        trust.displacementError = judged();
+    }
 }
 
 std::optional<Response> Responder::byEquilibrium(const std::vector<Vec2>& loads) const {
@@ -227,17 +253,16 @@ std::optional<Response> Responder::byEquilibrium(const std::vector<Vec2>& loads)
     }
     Response response;
     response.found = std::move(*found);
-    response.trust = judgeForces(structure, equilibrium,
-                                 changesOf(structure, loads, response.found), response.found);
+    const std::vector<double> changes = changesOf(structure, loads, response.found);
+    response.trust = judgeForces(structure, equilibrium, changes, response.found);
     if (!isUsable(response.trust, response.found.residual)) {
         return std::nullopt;
     }
     if (analysis_.displaces) {
         response.displacements = displacementsOf(structure, equilibrium,
                                                  elongationsOf(structure, response.found.forces));
-        response.trust.displacementError = judgeDisplacements(
-            structure, equilibrium, response.found, response.trust.error, response.displacements);
-        judgeMoves(response, std::vector<Vec2>(structure.joints.size()));
+        judgeDisplacementsOf(changes, response.found, response.displacements, response.trust);
+        judgeMoves(structure, std::vector<Vec2>(structure.joints.size()), response);
     }
     return response;
 }

@@ -69,6 +69,10 @@ private:
     [[nodiscard]] std::optional<UnitResponses> unitsByStiffness(const std::vector<JointId>&);
     [[nodiscard]] std::optional<UnitResponses>
     unitsByEquilibrium(const std::vector<JointId>&) const;
+    // Of displacements that equilibrium gave: sets their error, and sharpens that of the forces
+    // where it counts.
+    void judgeDisplacementsOf(const std::vector<double>& changes, const EquilibriumForces&,
+                              const std::vector<Vec2>& displacements, Trust&) const;
 
     const Analysis& analysis_;
     std::optional<WideStiffness> wide_;

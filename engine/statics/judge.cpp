@@ -150,11 +150,17 @@ Trust judgeForces(const Structure& structure, const Equilibrium& equilibrium,
             [&](std::size_t i) { return solvedTransposed(equilibrium, unit(factors.columns, i)); },
             [&](std::size_t i) { return solved(equilibrium, unit(factors.rows, i)); }, trust);
     }
-    if (isCloseToMechanism(trust)) { // what is not loaded there is not off there
-        trust.error = largestError(equilibrium, given, start).norm / largest;
+    if (trust.error > kWholeFile) {
+        trust.error = sharpErrorOf(equilibrium, given, found);
     }
     trust.condition = trust.error / kHalfPlace;
     return trust;
+}
+
+double sharpErrorOf(const Equilibrium& equilibrium, const std::vector<double>& changes,
+                    const EquilibriumForces& found) {
+    const std::size_t start = norm_estimate::largestAt(inOneRow(found));
+    return largestError(equilibrium, changes, start).norm / found.largest;
 }
 
 double judgeDisplacements(const Structure& structure, const Equilibrium& equilibrium,

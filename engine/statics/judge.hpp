@@ -60,9 +60,15 @@ void widen(EquilibriumForces& most, const EquilibriumForces&);
 void widen(std::vector<Vec2>& most, const std::vector<Vec2>&);
 void widen(std::vector<double>& most, const std::vector<double>&);
 
-// Of forces, given what rounding may have changed in their balance.
+// Of forces, given what rounding may have changed in their balance. An error below kWholeFile may
+// be that of loads at every joint.
 [[nodiscard]] Trust judgeForces(const Structure&, const Equilibrium&,
                                 const std::vector<double>& changes, const EquilibriumForces&);
+
+// Trust::error of what is given alone: a joint without load is not off. Precondition: there are
+// forces.
+[[nodiscard]] double sharpErrorOf(const Equilibrium&, const std::vector<double>& changes,
+                                  const EquilibriumForces&);
 
 // Bound of the error of any displacement over the largest, given that of the forces over theirs.
 [[nodiscard]] double judgeDisplacements(const Structure&, const Equilibrium&,

@@ -14,6 +14,12 @@ using kernel::at;
 
 constexpr int kRefinements = 3; // at most; each wins back the digits that the last solve lost
 
+// What may lack to equilibrium over the largest force: in wide numbers twice the digits.
+template <class Scalar>
+constexpr double kLeast = kCancelled;
+template <>
+constexpr double kLeast<Wide> = kCancelled* kCancelled;
+
 // Forces and displacements in the making, of the scaled truss; displacements without those that the
 // supports impose.
 template <class Scalar>
@@ -118,7 +124,7 @@ struct Factored {
             found.forces = narrowed(motion.forces);
             found.largest = largestOf(loads, found);
             answer.lack = narrowed(motion.lack);
-            if (largestFree(stiffness.holds, answer.lack) <= kCancelled * found.largest) {
+            if (largestFree(stiffness.holds, answer.lack) <= kLeast<Scalar> * found.largest) {
                 break;
             }
         }

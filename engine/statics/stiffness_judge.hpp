@@ -242,6 +242,9 @@ template <class Scalar>
 template <class Scalar>
 [[nodiscard]] NormEstimate rowOfMoves(ErrorMatrix<Scalar>& errors, const std::vector<Vec2>& moves,
                                       double farthest) {
+    if (!(farthest > 0)) {
+        return {};
+    }
     errors.perForce = 0;
     errors.perMove = 1 / farthest;
     std::size_t place = 0;
@@ -251,6 +254,15 @@ template <class Scalar>
                                                    : place;
     }
     return errors.largestRow(errors.forceCount() + place);
+}
+
+// The largest row of both.
+template <class Scalar>
+[[nodiscard]] NormEstimate rowOfAll(ErrorMatrix<Scalar>& errors, const EquilibriumForces& found,
+                                    double largest, double farthest) {
+    errors.perForce = 1 / largest;
+    errors.perMove = farthest > 0 ? 1 / farthest : 0;
+    return errors.largestRow(norm_estimate::largestAt(inOneRow(found)));
 }
 
 // See seekAmplification. Loads and forces are of the size of 1.
@@ -302,26 +314,25 @@ judgeStiffness(const Structure& structure, const JointPattern& pattern,
     for (Vec2& load : errors.changes.loads) {
         load = load + Vec2{kHalfPlace * largest, kHalfPlace * largest};
     }
-    const NormEstimate force = kernel::rowOfForces(errors, found, largest);
-    trust.error = found.largest > 0 ? force.norm : 0;
-    if (mayAmplify(force.norm)) {
-        kernel::seekAmplificationFrom(force.column, errors, trust);
+    const double all = kernel::rowOfAll(errors, found, largest, farthest).norm;
+    trust.error = found.largest > 0 ? all : 0;
+    trust.displacementError = farthest > 0 ? all : 0;
+    if (mayAmplify(all)) {
+        const NormEstimate force = kernel::rowOfForces(errors, found, largest);
+        if (mayAmplify(force.norm)) {
+            kernel::seekAmplificationFrom(force.column, errors, trust);
+        }
     }
     errors.changes = given;
-    if (isCloseToMechanism(trust) && found.largest > 0) { // not loaded there is not off there
+    if (!(all <= kWholeFile) && found.largest > 0) { // to be told apart, and only what is given
         trust.error = kernel::rowOfForces(errors, found, largest).norm;
-    }
-    trust.condition = trust.error / kHalfPlace;
-    if (farthest > 0) {
         trust.displacementError = kernel::rowOfMoves(errors, judged.moves, farthest).norm;
     }
+    trust.condition = trust.error / kHalfPlace;
     if (!(trust.error <= kTrusted && trust.displacementError <= kTrusted)) {
         errors.changes = changes.byArithmetic;
-        trust.lost = kernel::rowOfForces(errors, found, largest).norm;
-        trust.lost =
-            farthest > 0
-                ? std::max(trust.lost, kernel::rowOfMoves(errors, judged.moves, farthest).norm)
-                : trust.lost;
+        trust.lost = std::max(kernel::rowOfForces(errors, found, largest).norm,
+                              kernel::rowOfMoves(errors, judged.moves, farthest).norm);
     }
     return trust;
 }

@@ -4,24 +4,35 @@
 #include "core/tolerance.hpp"
 #include "statics/judge.hpp"
 
+#include <algorithm>
+#include <cmath>
 #include <utility>
 
 namespace gusset {
 
 namespace {
 
-// As of a single response: displacements that are rounding are none, those that keep fewer than
-// three figures are not given.
+bool areIdle(const UnitResponses& units) {
+    const double zero = zeroShareOf(units.trust) * units.largest;
+    return std::all_of(units.each.begin(), units.each.end(), [&](const Response& response) {
+        const std::vector<double>& forces = response.found.forces;
+        return std::all_of(forces.begin(), forces.end(),
+                           [&](double force) { return std::abs(force) <= zero; });
+    });
+}
+
+// As of a single response: displacements that are rounding are none where no bar is stretched; else
+// those that keep fewer than three figures are not given.
 void dropDoubtful(UnitResponses& units) {
-    if (units.trust.displacementError <= kUsable) {
+    double& error = units.trust.displacementError;
+    if (error <= kUsable) {
         return;
     }
+    const bool areNone = isRounding(error) && areIdle(units);
     for (Response& response : units.each) {
-        const std::size_t kept =
-            isRounding(units.trust.displacementError) ? response.displacements.size() : 0;
-        response.displacements.assign(kept, {});
+        response.displacements.assign(areNone ? response.displacements.size() : 0, {});
     }
-    units.farthest = units.trust.displacementError = 0;
+    units.farthest = error = 0;
 }
 
 } // namespace
@@ -71,8 +82,7 @@ Responder::unitsByEquilibrium(const std::vector<JointId>& joints) const {
     units.farthest = largestComponent(farthest);
     units.trust = judgeForces(structure, equilibrium, changes, most);
     if (analysis_.displaces) {
-        units.trust.displacementError =
-            judgeDisplacements(structure, equilibrium, most, units.trust.error, farthest);
+        judgeDisplacementsOf(changes, most, farthest, units.trust);
     }
     return units;
 }
