@@ -8,9 +8,14 @@ import { listenToKeys, listenToPointers } from './input.js';
 import { createLetters } from './letters.js';
 import { workOffline } from './offline.js';
 import { startProgram } from './program.js';
+import { createReader } from './reader.js';
 import { createRecent } from './recent.js';
-import { lastWork, modelOf, openWork, storeWork, useNewPlaceForChanges, watchOtherTabs } from './storage.js';
+import { countFailures, wayBack } from './restarts.js';
+import {
+    boardPlace, lastWork, modelOf, openWork, storeWork, useNewPlaceForChanges, watchOtherTabs,
+} from './storage.js';
 import { createTwin } from './twin.js';
+import { createViewport } from './viewport.js';
 
 const canvas = document.getElementById('board');
 const status = document.getElementById('status');
@@ -19,20 +24,21 @@ const cursors = ['default', 'pointer', 'crosshair', 'move', 'text', 'ew-resize',
 // clipboard, happens within its gesture.
 const settlingFrames = 4;
 const lossPatience = 4000; // ms: a graphics driver that starts again is back by then
-const calm = 10000; // ms without a failure, after which the next one counts as the first
-const mostFailures = 3; // one soon after another: an empty board has failed too by the next
-
 let program; // the module's functions
 let page = 0; // its one value, an address in the module's memory
 let frameRequest = 0;
 let contextLost = false; // for a while
-let failures = 0; // of the program, one soon after another
-let calmTimer = 0;
+let offered = []; // { text, label }, which the program has not opened or refused yet
 let opened = null; // the text on the board, as long as it is kept nowhere
 let hasBegun = false;
 let isBoardShown = false; // or said that it can't be
 let installTestHook = null; // only with ?test in the address
-let pixels = { width: 1, height: 1 }; // of the canvas, as the browser will show it
+
+const failures = countFailures();
+const viewport = createViewport(canvas, (...all) => {
+    program._gussetViewport(...all);
+    wake();
+});
 
 function say(text) {
     status.textContent = text;
@@ -43,11 +49,7 @@ function drawFrame() {
     if (contextLost) {
         return 0;
     }
-    noticePixelRatio();
-    if (canvas.width !== pixels.width || canvas.height !== pixels.height) {
-        canvas.width = pixels.width; // here, as it clears the canvas
-        canvas.height = pixels.height;
-    }
+    viewport.fit();
     return program._gussetFrame(page, canvas.width, canvas.height);
 }
 
@@ -65,68 +67,6 @@ function drawNow() {
         drawFrame();
     }
     wake();
-}
-
-// The queries are made once: reading one is cheap, making one is not.
-const queries = {
-    dark: matchMedia('(prefers-color-scheme: dark)'),
-    contrast: matchMedia('(prefers-contrast: more), (forced-colors: active)'),
-    still: matchMedia('(prefers-reduced-motion: reduce)'),
-    coarse: matchMedia('(pointer: coarse)'),
-};
-
-function preferences() {
-    return (queries.dark.matches ? 1 : 0) | (queries.contrast.matches ? 2 : 0) |
-        (queries.still.matches ? 4 : 0) | (queries.coarse.matches ? 8 : 0);
-}
-
-let knownRatio = 0;
-
-function sendViewport() {
-    const box = canvas.getBoundingClientRect();
-    const safe = parseFloat(getComputedStyle(document.getElementById('safe-area')).paddingBottom) || 0;
-    knownRatio = devicePixelRatio;
-    if (box.width === 0) {
-        return; // the tables are read: the board keeps its shape
-    }
-    program._gussetViewport(box.width, box.height, devicePixelRatio, safe, preferences());
-    wake();
-}
-
-// A window dragged to another screen changes the ratio and no size: no observer tells.
-function noticePixelRatio() {
-    if (devicePixelRatio !== knownRatio) {
-        setPixels();
-        sendViewport();
-    }
-}
-
-// `exact` is the observer's count, where it has one. It counts the screen's own pixels, which are others
-// than the page's where a browser pretends to be a device.
-function setPixels(exact) {
-    const box = canvas.getBoundingClientRect();
-    const width = Math.max(1, Math.round(box.width * devicePixelRatio));
-    const height = Math.max(1, Math.round(box.height * devicePixelRatio));
-    const agrees = exact && Math.abs(exact.width - width) <= 1 &&
-        Math.abs(exact.height - height) <= 1;
-    pixels = agrees ? exact : { width, height };
-}
-
-function watchSize() {
-    const observer = new ResizeObserver(([entry]) => {
-        const exact = entry.devicePixelContentBoxSize?.[0]; // WebKit has none
-        setPixels(exact && { width: exact.inlineSize, height: exact.blockSize });
-        sendViewport();
-    });
-    try {
-        observer.observe(canvas, { box: 'device-pixel-content-box' });
-    } catch {
-        observer.observe(canvas);
-    }
-    addEventListener('resize', sendViewport);
-    for (const query of Object.values(queries)) {
-        query.addEventListener('change', sendViewport);
-    }
 }
 
 function showAsTables(text) {
@@ -174,10 +114,18 @@ function watchContext() {
 }
 
 function open(text, label) {
-    useNewPlaceForChanges();
-    opened = text;
+    offered.push({ text, label });
     program.withTexts([text, label], (...addresses) => program._gussetOpened(...addresses));
     wake();
+}
+
+// `model`, as JSON, is on the board by the text that was offered first; empty when that was refused.
+function textOpened(model) {
+    const { text } = offered.shift();
+    if (model !== '') {
+        useNewPlaceForChanges(model);
+        opened = boardPlace() === null ? text : null;
+    }
 }
 
 function tell(text, isProblem) {
@@ -245,6 +193,8 @@ function pageFor({ field, twin, files, recent }) {
         openFile: files.choose,
         showRecent: recent.show,
         openExample: (name) => files.fetchExample(name),
+        openLink: (link) => open(link, 'Open link'),
+        textOpened,
         setAddress,
         addressIsBehind: () => whenAtRest(refreshAddress),
         storeWork: store,
@@ -280,12 +230,8 @@ function listen(field) {
             drawNow(); // the next key is for the field that this one opens
         },
     });
-    watchSize();
+    viewport.watch();
     watchContext();
-}
-
-function reads(saved) {
-    return program.withTexts([saved], (address) => program._gussetReads(address)) === 1;
 }
 
 function fieldDone(key, text, how) {
@@ -316,9 +262,7 @@ function createParts(begun) {
             program._gussetLeave(page); // what is on the board is in the list from then on
             return show();
         },
-        reads,
-        drawing: (text) => program.withTexts([text], (saved) =>
-            program.UTF8ToString(program._gussetSmallPicture(page, saved))),
+        newReader: () => createReader(() => startProgram({}, () => {})),
     });
     return { field, twin, files, recent, failure: createFailure() };
 }
@@ -331,19 +275,7 @@ function begin(work, failuresBefore) {
     page = program.withTexts([address, work.newer, work.older], (...addresses) =>
         program._gussetStart(...addresses, failuresBefore));
     installTestHook?.(program, page, drawFrame);
-    setPixels();
-    sendViewport();
-}
-
-// How the board comes back after the program has failed `count` times, one soon after another.
-function wayBack(work, count) {
-    if (count === 1) {
-        return 'stored';
-    }
-    if (count === 2 && opened !== null) {
-        return 'before';
-    }
-    return count === 2 && work.newer !== '' ? 'undone' : 'empty';
+    viewport.measure();
 }
 
 // The program has failed: a new one takes its place, with the board as it was kept last; should it fail on
@@ -354,16 +286,17 @@ async function comeBack(parts) {
     }
     cancelAnimationFrame(frameRequest);
     frameRequest = 0;
-    const count = ++failures;
-    clearTimeout(calmTimer);
     parts.field.hide();
-    if (count > mostFailures) {
+    const work = lastWork();
+    const inHand = offered[0]?.text ?? opened;
+    offered = [];
+    const failedOn = inHand ?? modelOf(work.newer);
+    const way = wayBack(failures.more(), work, inHand !== null);
+    if (way === null) {
         say('');
         parts.failure.stays();
         return;
     }
-    const work = lastWork();
-    const failedOn = opened ?? modelOf(work.newer);
     try {
         program = await startProgram(pageFor(parts), () => comeBack(parts));
     } catch (error) {
@@ -371,15 +304,16 @@ async function comeBack(parts) {
         parts.failure.staysAway(error.message, failedOn);
         return;
     }
-    const way = wayBack(work, count);
     begin(work, { stored: 1, before: 1, undone: 2, empty: 3 }[way]);
-    calmTimer = setTimeout(() => { failures = 0; }, calm); // however long it took to load
+    failures.startedAgain();
     program._gussetWorkingInTwin(page, document.body.classList.contains('reading') ? 1 : 0);
-    if (way === 'stored' && opened !== null) {
-        open(opened, 'Open again');
-    } else {
-        opened = null;
+    const since = offered; // while there was no program
+    offered = [];
+    opened = null;
+    if (way === 'stored' && inHand !== null) {
+        open(inHand, 'Open again');
     }
+    since.forEach(({ text, label }) => open(text, label));
     if (way === 'empty') {
         useNewPlaceForChanges();
     }
@@ -401,16 +335,14 @@ function welcome(work, isOther) {
 }
 
 async function start() {
-    say('Loading …');
     let letFilesIn;
     const parts = createParts(new Promise((resolve) => { letFilesIn = resolve; }));
     const load = () => startProgram(pageFor(parts), () => comeBack(parts));
     program = await load();
     performance.mark('runtime-ready');
-    const work = await openWork(reads);
-    if (program.hasFailed()) { // on something stored, which counts as damaged then
-        program = await load();
-    }
+    const reader = createReader(load, program);
+    const work = await openWork(reader.reads);
+    program = await reader.ready(); // another one when that failed on something stored
     if (new URLSearchParams(location.search).has('test')) {
         ({ installTestHook } = await import('./test_hook.js').catch(() => ({}))); // not kept offline
     }

@@ -3,6 +3,7 @@
 // on its way to the disk by the time that the write is done ('strict'), which takes some milliseconds.
 const store = 'work'; // place → the text with its number, as in local storage
 const patience = 1000; // ms: then the page starts without it
+const longestWrite = 3000; // ms: then it counts as stuck
 
 function done(request) {
     return new Promise((resolve, reject) => {
@@ -69,6 +70,7 @@ async function writeAll() {
     while (waiting.size > 0) {
         const now = [...waiting];
         waiting.clear();
+        const timer = setTimeout(() => { isWorking = false; }, longestWrite);
         try {
             await write(now).catch(() => writeAgain(now));
             isWorking = true;
@@ -77,6 +79,8 @@ async function writeAll() {
             database = null;
             now.filter(([name]) => !waiting.has(name)).forEach(([name, text]) => waiting.set(name, text));
             return; // they go with the next change
+        } finally {
+            clearTimeout(timer);
         }
     }
 }

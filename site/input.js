@@ -4,6 +4,22 @@ const phases = { down: 0, move: 1, up: 2, cancel: 3, hold: 4 };
 const kinds = { mouse: 0, touch: 1, pen: 2 };
 const longPress = 500; // ms
 const restsWithin = 8; // CSS px
+const sameTap = 1000; // ms
+
+// A tap on the board may open a dialog under the finger. The click that the browser makes of the same tap is not
+// meant for what stands there now.
+function dropStrayClicks(canvas) {
+    let tapped = -Infinity;
+    addEventListener('pointerdown', () => { tapped = -Infinity; }, true);
+    canvas.addEventListener('pointerup', ({ timeStamp }) => { tapped = timeStamp; });
+    addEventListener('click', (event) => {
+        const isOfPointer = event.isTrusted && event.detail > 0; // and not of a key, or of a script
+        if (isOfPointer && event.target !== canvas && event.timeStamp - tapped < sameTap) {
+            event.preventDefault();
+            event.stopImmediatePropagation();
+        }
+    }, true);
+}
 
 export function listenToPointers(canvas, to) {
     const fingers = new Map(); // touches on the board, by pointerId, in order of arrival
@@ -163,6 +179,7 @@ export function listenToPointers(canvas, to) {
         }
     }
 
+    dropStrayClicks(canvas);
     canvas.addEventListener('pointerdown', down);
     canvas.addEventListener('pointermove', move);
     canvas.addEventListener('pointerup', (event) => end(event, 'up'));

@@ -1,10 +1,37 @@
 // The program: one instance of the WebAssembly module, and what is known of its ending.
 import createGusset from './gusset.js';
 
+let compiled = null; // a promise: a program that starts again asks neither the network nor a cache
+
+async function compile() {
+    const response = await fetch(new URL('gusset.wasm', import.meta.url)); // as index.html has it fetched before
+    if (!response.ok) {
+        throw new Error(`the server answers ${response.status} for the program`);
+    }
+    const isNamed = response.headers.get('content-type')?.startsWith('application/wasm');
+    // While it comes in, where the server says what it is.
+    return isNamed ? WebAssembly.compileStreaming(response) : WebAssembly.compile(await response.arrayBuffer());
+}
+
+async function instantiate(imports) {
+    compiled ??= compile();
+    return WebAssembly.instantiate(await compiled, imports);
+}
+
+function create(page) {
+    return new Promise((resolve, reject) => {
+        const instantiateWasm = (imports, done) => {
+            instantiate(imports).then(done).catch(reject);
+            return {}; // its functions come later
+        };
+        createGusset({ page, instantiateWasm }).then(resolve, reject);
+    });
+}
+
 // Gives back the module's functions. When one of them aborts, traps or has no memory left, `failed` hears of
 // it, once; from then on all of them do nothing, since what the instance remembers may be wrong.
 export async function startProgram(page, failed) {
-    const instance = await createGusset({ page });
+    const instance = await create(page);
     let isOver = false;
 
     const guarded = (name) => (...all) => {

@@ -35,9 +35,12 @@ function entry(board, svg, press) {
     return item;
 }
 
-// `goTo` stores the board that is shown, and calls what it is given; `reads` and `drawing` are the program's
-// word on a stored text.
-export function createRecent({ tell, goTo, reads, drawing }) {
+const palettes = ['paper', 'dark', 'sun']; // web/ui/palette.hpp
+
+// `goTo` stores the board that is shown, and calls what it is given; `newReader` gives the program's word on what
+// is stored (reader.js), for as long as the list is made.
+export function createRecent({ tell, goTo, newReader }) {
+    let shown = 0; // how often, since a list may come when the next one is wanted
     async function open(name) {
         dialog.close();
         if (await goTo(() => goToPlace(name))) {
@@ -47,12 +50,28 @@ export function createRecent({ tell, goTo, reads, drawing }) {
         }
     }
 
-    function show() {
-        const boards = recentBoards(reads);
-        list.replaceChildren(...boards.map((board) =>
-            entry(board, board.text === '' ? '' : drawing(board.text), () => open(board.name))));
-        document.getElementById('recent-none').hidden = boards.length > 0;
+    async function entries() {
+        const reader = newReader();
+        const palette = palettes.indexOf(document.documentElement.dataset.theme);
+        const made = [];
+        for (const board of await recentBoards(reader.reads)) {
+            const svg = board.text === '' ? '' : await reader.drawing(board.text, palette);
+            made.push(entry(board, svg, () => open(board.name)));
+        }
+        return made;
+    }
+
+    async function show() {
+        const time = ++shown;
+        const none = document.getElementById('recent-none');
+        none.hidden = true;
+        list.replaceChildren();
         dialog.showModal();
+        const made = await entries();
+        if (time === shown) {
+            list.replaceChildren(...made);
+            none.hidden = made.length > 0;
+        }
     }
 
     return { show };

@@ -3,12 +3,17 @@
 // then it only says so. A script of its own, and no module, so that it runs whatever became of the others.
 (() => {
     const mark = 'gusset.afresh'; // in the tab's own storage, from the first failure to the next good start
+    const slow = 20000; // ms: then it is said that the page is still being loaded
+    const patience = 60000; // ms, for all of it to be fetched afresh
     let isOver = false;
     let hasStarted = false; // what went wrong before, if anything, was not the page's
 
     async function say(text, offersAgain) {
         if (document.readyState === 'loading') {
             await new Promise((resolve) => addEventListener('DOMContentLoaded', resolve));
+        }
+        if (hasStarted) {
+            return;
         }
         const status = document.getElementById('status');
         status.textContent = text;
@@ -31,16 +36,27 @@
         }
     }
 
+    // Read to its end, so that the browser's own cache has it. A page in the place of a script or a picture is not
+    // from our server: a network that wants a password first answers so for every name.
+    async function isFetched(name) {
+        const response = await fetch(name, { cache: 'reload' });
+        await response.arrayBuffer();
+        const isPage = /^text\/html/.test(response.headers.get('content-type'));
+        return response.ok && (name === location.href || !isPage);
+    }
+
     // False where the server does not have all of it now: then what is kept here is left alone.
     async function fetchAfresh() {
         const files = performance.getEntriesByType('resource').map(({ name }) => name)
-            .filter((name) => name.startsWith(location.origin));
-        const fetched = [location.href, ...files].map((name) => fetch(name, { cache: 'reload' }));
-        if (!(await Promise.all(fetched)).every(({ ok }) => ok) || hasStarted) {
+            .filter((name) => name.startsWith(location.origin) && !name.endsWith('/'));
+        const fetched = Promise.all([location.href, ...files].map(isFetched));
+        const late = new Promise((resolve) => setTimeout(() => resolve([false]), patience));
+        if (!(await Promise.race([fetched, late])).every((isGood) => isGood) || hasStarted) {
             return false;
         }
-        const registrations = await navigator.serviceWorker?.getRegistrations() ?? [];
-        const names = await globalThis.caches?.keys() ?? [];
+        // A private window may refuse either: then nothing is kept.
+        const registrations = await navigator.serviceWorker?.getRegistrations().catch(() => []) ?? [];
+        const names = await globalThis.caches?.keys().catch(() => []) ?? [];
         const folder = new URL('./', location.href); // as the service worker names its caches (site/sw.js.in)
         const prefix = `gusset ${folder.pathname} `;
         await Promise.all([
@@ -71,6 +87,11 @@
         }
     }
 
+    setTimeout(() => {
+        if (!isOver) {
+            say('Loading is taking a while: the network is slow or not answering. It goes on by itself.', true);
+        }
+    }, slow);
     addEventListener('error', ({ message }) => failed(message ?? 'one of its files is missing or damaged'), true);
     addEventListener('unhandledrejection', ({ reason }) => failed(reason?.message ?? reason));
 

@@ -20,7 +20,7 @@ import { diskWorks, forgetOnDisk, onDisk, putOnDisk } from './disk.js';
 const prefix = 'gusset.work.';
 const keptPlaces = 8;
 const patience = 500; // ms for a lock that a page being reloaded still has
-const latest = 8.64e15; // ms: ECMA-262 §21.4.1.1
+const century = 100 * 365.25 * 86400e3; // ms
 const ownKey = 'gusset.place'; // in the tab's own storage
 
 let place = ''; // '': the keys of the time when there was one place only
@@ -30,16 +30,17 @@ let copiedModel = null; // of another place, while nothing in the copy has been 
 let hasLeft = false; // for another place, which a reload will show
 let onDiskThen = new Map(); // the third copies, as the page found them, and of this place as it is
 let last = { newer: '', older: '' }; // what was stored last, or would have been
-let isKept = false; // the board that is shown, in this place
+let isStored = false; // this place has what was stored last
+let newest = 0; // number of what was written last in any place, as far as this tab knows
 
 const slotsOf = (name) => ['0', '1'].map((slot) => prefix + (name === '' ? '' : `${name}.`) + slot);
 const lockOf = (name) => `${prefix}${name}`;
 const newName = () => Math.random().toString(36).slice(2, 10);
 
-// -1 where there is no time at the beginning, or one that no date has.
+// -1 where there is no time at the beginning, or none that a clock has shown.
 function numberOf(text) {
     const number = Number.parseInt(text ?? '', 10);
-    return number > 0 && number <= latest ? number : -1;
+    return number > 0 && number <= Date.now() + century ? number : -1;
 }
 
 const bodyOf = (text) => (text ?? '').replace(/^\d+ /, '');
@@ -96,9 +97,15 @@ function settleIn(name) {
     remember();
 }
 
-// The texts of a place that the program can read, the newer first.
-function wholeCopies(name, reads) {
-    return [...new Set(copiesOf(name).map(({ text }) => bodyOf(text)))].filter(reads);
+// The texts of a place that the program can read, the newer first. Each is judged by itself.
+async function wholeCopies(name, reads) {
+    const whole = [];
+    for (const text of new Set(copiesOf(name).map((copy) => bodyOf(copy.text)))) {
+        if (await reads(text)) {
+            whole.push(text);
+        }
+    }
+    return whole;
 }
 
 async function takeNew() {
@@ -115,7 +122,7 @@ async function findPlace(reads) {
     const names = places();
     let isDamaged = false; // the board that should be here
     if (names.includes(own) && await take(own, true)) {
-        const texts = wholeCopies(own, reads);
+        const texts = await wholeCopies(own, reads);
         if (texts.length > 0) {
             return { name: own, texts, isCopy: false, isDamaged };
         }
@@ -123,7 +130,7 @@ async function findPlace(reads) {
         isDamaged = true;
     }
     for (const name of names) {
-        const texts = wholeCopies(name, reads);
+        const texts = await wholeCopies(name, reads);
         if (texts.length > 0) {
             const isFree = name !== own && await take(name, false);
             return { name: isFree ? name : await takeNew(), texts, isCopy: !isFree, isDamaged };
@@ -141,15 +148,16 @@ export function modelOf(text) {
 
 // The newer copy of the work and the older one, empty texts for none; whether they are a copy of a board that
 // another tab has open; whether the board that should be here can't be read; and the place that they are from,
-// null for none of this tab's own. `reads` tells whether the program can read a text.
+// null for none of this tab's own. `reads` resolves to whether the program can read a text.
 export async function openWork(reads) {
     try {
         onDiskThen = await onDisk();
+        newest = Math.max(0, ...places().map((name) => numberOf(copiesOf(name)[0].text)));
         const { name, texts, isCopy, isDamaged } = await findPlace(reads);
         settleIn(name);
         const [newer = '', older = ''] = texts;
         copiedModel = isCopy ? modelOf(newer) : null;
-        isKept = texts.length > 0 && !isCopy;
+        isStored = texts.length > 0 && !isCopy;
         last = { newer, older };
         return { newer, older, isCopy, isDamaged, place: boardPlace() };
     } catch { // storage is switched off
@@ -159,7 +167,7 @@ export async function openWork(reads) {
 
 // Where the board that is shown is kept; null when it is not, as long as somebody only looks at it.
 export function boardPlace() {
-    return isKept ? place : null;
+    return isStored && !wantsNewPlace ? place : null;
 }
 
 // What was to be stored last, whether the browser took it or not.
@@ -176,10 +184,12 @@ function moveToNewPlace() {
     return left;
 }
 
-// What another board in this tab is from now on; the place it came to is left as it is.
-export function useNewPlaceForChanges() {
-    wantsNewPlace = true;
-    isKept = false;
+const isInPlace = (model) => isStored && modelOf(last.newer) === model;
+
+// Another board is shown in this tab from now on, and the place is left as it is; unless it is the very board of
+// the place, to which Back has led again.
+export function useNewPlaceForChanges(model = '') {
+    wantsNewPlace = !isInPlace(model);
 }
 
 const clearSlots = (name) => slotsOf(name).forEach((slot) => localStorage.removeItem(slot));
@@ -217,7 +227,7 @@ async function makeRoom(name, slot, text) {
         }
         clearSlots(old);
         if (fits(slot, text)) {
-            isKept = true;
+            isStored = true;
             return;
         }
     }
@@ -231,26 +241,30 @@ export function storeWork(text) {
         return true; // stands in the other tab's place
     }
     copiedModel = null;
+    if (wantsNewPlace && isInPlace(modelOf(text))) { // the other one was only looked at: Undo has led back
+        wantsNewPlace = false;
+    }
     last = { newer: text, older: last.newer };
     try {
         if (wantsNewPlace) {
             forgetOldPlaces(moveToNewPlace()).catch(() => {}); // then there are more of them
         }
         const copies = copiesOf(place);
-        const number = Math.max(Date.now(), numberOf(copies[0].text) + 1);
+        // Also where the clock was turned back: else this would count as written long ago, and be forgotten.
+        newest = Math.max(Date.now(), newest + 1, numberOf(copies[0].text) + 1);
         const older = copies.filter(({ slot }) => slot !== null)[1];
-        const numbered = `${number} ${text}`;
+        const numbered = `${newest} ${text}`;
         onDiskThen.set(place, numbered);
         putOnDisk(place, numbered);
-        isKept = fits(older.slot, numbered);
-        if (!isKept) {
-            isKept = diskWorks();
+        isStored = fits(older.slot, numbered);
+        if (!isStored) {
+            isStored = diskWorks();
             makeRoom(place, older.slot, numbered).catch(() => {}); // then the third copy is all there is
         }
     } catch {
-        isKept = false;
+        isStored = false;
     }
-    return isKept;
+    return isStored;
 }
 
 // Without locks: another tab wrote where this one does.
@@ -258,6 +272,7 @@ export function watchOtherTabs(tell) {
     addEventListener('storage', ({ key }) => {
         if (!navigator.locks && slotsOf(place).includes(key)) {
             settleIn(newName());
+            isStored = false;
             tell();
         }
     });
@@ -271,29 +286,39 @@ function titleOf(text) {
     }
 }
 
-// Boards of other places, the latest first: { name, title, time, text }; no text where it can not be read, no
-// time where that can not be told.
-export function recentBoards(reads) {
+const minute = 60e3; // ms, that the clocks of a day may differ by
+
+// Null where there is none, or one to come: the clock was turned back since.
+function timeOf(number) {
+    return number < 0 || number > Date.now() + minute ? null : new Date(number);
+}
+
+// All boards but the one that is shown, the latest first: { name, title, time, text }; no text where it can not be
+// read, no time where that can not be told.
+export async function recentBoards(reads) {
+    const boards = [];
     try {
-        return places().filter((name) => name !== place).slice(0, keptPlaces).map((name) => {
-            const [text = ''] = wholeCopies(name, reads);
-            const number = numberOf(copiesOf(name)[0].text);
-            return { name, title: titleOf(text), time: number < 0 ? null : new Date(number), text };
-        });
+        for (const name of places().filter((one) => one !== place || wantsNewPlace).slice(0, keptPlaces)) {
+            const [text = ''] = await wholeCopies(name, reads);
+            boards.push({ name, title: titleOf(text), time: timeOf(numberOf(copiesOf(name)[0].text)), text });
+        }
     } catch {
-        return [];
+        // storage is switched off
     }
+    return boards;
 }
 
 // False when another tab has it open. Store the board first: nothing is stored any more until the page is
 // loaded again, and shows that place.
 export async function goToPlace(name) {
     const leave = release;
-    if (!await take(name, false)) {
-        return false;
+    if (name !== place) { // as it is when a link was only looked at
+        if (!await take(name, false)) {
+            return false;
+        }
+        leave();
+        settleIn(name);
     }
-    leave();
-    settleIn(name);
     hasLeft = true;
     return true;
 }

@@ -39,18 +39,18 @@ std::string pictureOf(const Page& page) {
                      .note = note});
 }
 
-std::string smallPicture(const Page& page, std::string_view saved) {
+std::string smallPicture(PaletteName palette, std::string_view saved) {
     const Outcome<AppState> read = readSession(saved);
-    if (!read || !page.renderer) {
+    if (!read) {
         return "";
     }
     const AppState state = onSmallSheet(read.value().committed);
     Derived derived;
     derive(state, derived);
-    const MeasureText measure = measuring(page.ui);
+    const MeasureText measure = [](const std::string&, LabelKind) { return Vec2{}; };
     Scene scene = pictureScene(state, derived, measure);
     scene.labels.clear();
-    return sceneSvg(scene, {.palette = *page.ui.palette,
+    return sceneSvg(scene, {.palette = paletteOf(palette),
                             .measure = measure,
                             .title = boardSummary(state, derived),
                             .note = {}});

@@ -67,6 +67,11 @@ EMSCRIPTEN_KEEPALIVE gusset::Page* gussetStart(const char* address, const char* 
     return page.release();
 }
 
+// A page that only looks at what is stored: it draws nothing, and what it fails on harms no other.
+EMSCRIPTEN_KEEPALIVE gusset::Page* gussetReader() {
+    return std::make_unique<gusset::Page>().release();
+}
+
 EMSCRIPTEN_KEEPALIVE int gussetDraws(const gusset::Page* page) { return page->renderer ? 1 : 0; }
 
 // How many frames more the page wants.
@@ -114,9 +119,13 @@ EMSCRIPTEN_KEEPALIVE int gussetReads(const char* saved) {
     return gusset::readSession(saved) ? 1 : 0;
 }
 
-// A saved work as a small SVG, or empty; good until the next call.
-EMSCRIPTEN_KEEPALIVE const char* gussetSmallPicture(gusset::Page* page, const char* saved) {
-    page->said = gusset::smallPicture(*page, saved);
+// A saved work as a small SVG in the colours of this palette, or empty; good until the next call.
+EMSCRIPTEN_KEEPALIVE const char* gussetSmallPicture(gusset::Page* page, const char* saved,
+                                                    int palette) {
+    constexpr int kLast = static_cast<int>(gusset::kPaletteNames.size()) - 1;
+    const auto name =
+        gusset::kPaletteNames[static_cast<std::size_t>(std::clamp(palette, 0, kLast))];
+    page->said = gusset::smallPicture(name, saved);
     return page->said.c_str();
 }
 

@@ -5,6 +5,7 @@
 #include "canvas/board_field.hpp"
 #include "canvas/board_menu.hpp"
 #include "canvas/camera.hpp"
+#include "exchange/json.hpp"
 
 #include <cmath>
 
@@ -174,14 +175,22 @@ void take(Page& page, const FieldDone& event) {
 }
 
 // What a link or a file brought is not written over the saved work until it is changed here:
-// whoever only looks at a colleague's link loses nothing of their own.
+// whoever only looks at a colleague's link loses nothing of their own. What a gesture in hand shows
+// is no change yet.
 void take(Page& page, const OpenedText& event) {
-    const bool nothingUnsaved = page.storedRevision == page.state.revision;
-    update(page.state, {OpenText{event.text, event.label}});
-    if (nothingUnsaved && page.storedRevision != page.state.revision) {
-        page.storedRevision = page.state.revision;
-        page.boardIsStored = false;
+    const bool changes = page.storedRevision != page.state.revision;
+    if (changes && (page.boardIsStored || page.state.gesture.kind == GestureKind::None)) {
+        storeBeforeLeaving(page);
     }
+    const std::uint64_t before = page.state.revision;
+    update(page.state, {OpenText{event.text, event.label}});
+    if (page.state.revision == before) {
+        textOpened(""); // refused: the board that was there is still the one to be kept
+        return;
+    }
+    textOpened(writeModel(page.state.committed, Layout::Compact));
+    page.storedRevision = page.state.revision;
+    page.boardIsStored = false;
 }
 
 void take(Page& page, const Said& event) { update(page.state, {Say{event.kind, event.text}}); }

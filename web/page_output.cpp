@@ -65,6 +65,9 @@ void carryOut(Page& page, const PageRequests& requests) {
     if (!requests.openExample.empty()) {
         openExample(requests.openExample);
     }
+    if (!requests.openLink.empty()) {
+        openLink(requests.openLink);
+    }
     if (requests.readAsPage) {
         showTwin();
     }

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace gusset {
 namespace {
@@ -77,11 +78,41 @@ Body bodyOfJoint(const Sheet& sheet, JointId joint) {
     return body;
 }
 
+// Beside a large truss: only what stands at these joints is looked at.
+Body bodyOfFew(const Sheet& sheet, std::vector<JointId> joints) {
+    std::vector<JointId> sorted = joints;
+    std::sort(sorted.begin(), sorted.end());
+    std::vector<int> restraints;
+    std::vector<std::pair<MemberId, JointId>> cut; // with the end that is inside
+    for (const JointId joint : sorted) {
+        const auto& held = sheet.restraintsOf[joint.at()];
+        restraints.insert(restraints.end(), held.begin(), held.end());
+        for (const MemberId member : membersAt(sheet, joint)) {
+            if (!std::binary_search(sorted.begin(), sorted.end(), otherEnd(sheet, joint, member))) {
+                cut.push_back({member, joint});
+            }
+        }
+    }
+    std::sort(restraints.begin(), restraints.end());
+    std::sort(cut.begin(), cut.end());
+    Body body{std::move(joints), {}, {}, {}};
+    for (const int restraint : restraints) {
+        addReaction(sheet, restraint, body);
+    }
+    for (const auto& [member, end] : cut) {
+        addMember(sheet, end, member, body);
+    }
+    return body;
+}
+
 } // namespace
 
 Body bodyOf(const Sheet& sheet, std::vector<JointId> joints) {
     if (joints.size() == 1) {
         return bodyOfJoint(sheet, joints.front());
+    }
+    if (joints.size() < sheet.truss.joints.size() / 16) {
+        return bodyOfFew(sheet, std::move(joints));
     }
     std::vector<bool> inside(sheet.truss.joints.size());
     for (const JointId joint : joints) {
@@ -121,16 +152,7 @@ Body bodyBeside(const Sheet& sheet, const Divisions& cuts, std::size_t division,
     return body;
 }
 
-std::size_t unknownsAt(const Sheet& sheet, JointId joint) {
-    const auto& members = membersAt(sheet, joint);
-    const auto& restraints = sheet.restraintsOf[joint.at()];
-    return static_cast<std::size_t>(
-        std::count_if(members.begin(), members.end(),
-                      [&](MemberId member) { return !sheet.forces[member.at()]; }) +
-        std::count_if(restraints.begin(), restraints.end(), [&](int restraint) {
-            return !sheet.reactions[static_cast<std::size_t>(restraint)];
-        }));
-}
+std::size_t unknownsAt(const Sheet& sheet, JointId joint) { return sheet.openAt[joint.at()]; }
 
 Body wholeBody(const Sheet& sheet) {
     std::vector<JointId> all;

@@ -29,6 +29,8 @@ struct Body {
 [[nodiscard]] Body bodyBeside(const Sheet&, const Divisions&, std::size_t division, int side);
 [[nodiscard]] std::size_t unknownsAt(const Sheet&, JointId);               // that act on a joint
 [[nodiscard]] bool passesThrough(const Sheet&, const Acting&, Vec2 point); // its line of action
+// Whether it stands in the moments about the point.
+[[nodiscard]] bool turnsAbout(const Sheet&, const Acting&, Vec2 point);
 
 [[nodiscard]] Equation sumOf(const Sheet&, const Body&, EquationKind); // SumX or SumY
 [[nodiscard]] Equation momentsAbout(const Sheet&, const Body&, Vec2 point, JointId);

@@ -4,6 +4,9 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
+#include <numeric>
+#include <utility>
 
 namespace gusset {
 namespace {
@@ -42,15 +45,74 @@ void addLinesThrough(const Sheet& sheet, std::size_t i, std::size_t k, Divisions
     addLine(sheet, line, found, [&](std::size_t j) { return !before(j); });
 }
 
+// The joints in the order of one coordinate. Subtraction keeps that order, so that every upright or
+// level line cuts it in two.
+struct Row {
+    std::vector<double> coordinates; // in order
+    std::vector<int> placeOf;        // of each joint
+    std::vector<bool> known;         // of each place: the cut before it is kept
+
+    // The first place that lies so far above, or further.
+    [[nodiscard]] int firstAbove(double from, double height) const;
+};
+
+int Row::firstAbove(double from, double height) const {
+    const auto below = [&](double at) { return at - from < height; };
+    const auto first = std::partition_point(coordinates.begin(), coordinates.end(), below);
+    return static_cast<int>(first - coordinates.begin());
+}
+
+Row rowOf(const Truss& truss, double Vec2::*axis) {
+    const std::size_t n = truss.joints.size();
+    std::vector<int> order(n);
+    std::iota(order.begin(), order.end(), 0);
+    const auto coordinate = [&](int joint) {
+        return truss.joints[static_cast<std::size_t>(joint)].at.*axis;
+    };
+    std::sort(order.begin(), order.end(),
+              [&](int a, int b) { return coordinate(a) < coordinate(b); });
+    Row row{{}, std::vector<int>(n), std::vector<bool>(n + 1)};
+    for (std::size_t i = 0; i < n; ++i) {
+        row.coordinates.push_back(coordinate(order[i]));
+        row.placeOf[static_cast<std::size_t>(order[i])] = static_cast<int>(i);
+    }
+    return row;
+}
+
+void addCutBefore(Row& row, int place, Divisions& found) {
+    if (!row.known[static_cast<std::size_t>(place)]) {
+        row.known[static_cast<std::size_t>(place)] = true;
+        found.putFrom(row.placeOf, place);
+        found.keep();
+    }
+}
+
+// What addStraightCuts gives with these lines alone, each division put together once.
+void addUprightAndLevelCuts(const Sheet& sheet, Divisions& found) {
+    const double justAbove = std::nextafter(sheet.spot, std::numeric_limits<double>::infinity());
+    Row across = rowOf(sheet.truss, &Vec2::x);
+    Row up = rowOf(sheet.truss, &Vec2::y);
+    for (const Joint& joint : sheet.truss.joints) {
+        addCutBefore(across, across.firstAbove(joint.at.x, justAbove), found);
+        addCutBefore(across, across.firstAbove(joint.at.x, -sheet.spot), found);
+        addCutBefore(up, up.firstAbove(joint.at.y, justAbove), found);
+        addCutBefore(up, up.firstAbove(joint.at.y, -sheet.spot), found);
+    }
+}
+
 void addStraightCuts(const Sheet& sheet, Divisions& found) {
     const std::size_t n = sheet.truss.joints.size();
+    if (n > kManyJoints) {
+        addUprightAndLevelCuts(sheet, found);
+        return;
+    }
     for (std::size_t i = 0; i < n; ++i) {
         const Vec2 at = sheet.truss.joints[i].at;
         for (const Vec2 normal : {Vec2{1, 0}, Vec2{0, 1}}) {
             addLine(sheet, {at, normal}, found, [](std::size_t) { return false; });
             addLine(sheet, {at, normal}, found, [](std::size_t) { return true; });
         }
-        for (std::size_t k = i + 1; n <= kManyJoints && k < n; ++k) {
+        for (std::size_t k = i + 1; k < n; ++k) {
             addLinesThrough(sheet, i, k, found);
         }
     }
@@ -70,35 +132,93 @@ void addBentCuts(const Truss& truss, const Divisions& straight, Divisions& found
     }
 }
 
-using Side = std::vector<bool>; // by joint: belongs to the part
-
-// What a walk along members reaches without passing through `closed`.
-Side reachable(const Sheet& sheet, JointId from, JointId closed) {
-    Side reached(sheet.truss.joints.size());
-    std::vector<JointId> open{from};
-    reached[from.at()] = true;
-    while (!open.empty()) {
-        const JointId joint = open.back();
-        open.pop_back();
-        for (const MemberId member : membersAt(sheet, joint)) {
-            const JointId next = otherEnd(sheet, joint, member);
-            if (next != closed && !reached[next.at()]) {
-                reached[next.at()] = true;
-                open.push_back(next);
+// What a walk along members reaches without passing through `closed`; `reached` holds `closed` for
+// all of these, and for no other joint at first.
+Part reachable(const Sheet& sheet, JointId from, JointId closed, std::vector<JointId>& reached) {
+    Part part{from};
+    reached[from.at()] = closed;
+    for (std::size_t i = 0; i < part.size(); ++i) {
+        for (const MemberId member : membersAt(sheet, part[i])) {
+            const JointId next = otherEnd(sheet, part[i], member);
+            if (next != closed && reached[next.at()] != closed) {
+                reached[next.at()] = closed;
+                part.push_back(next);
             }
         }
     }
-    return reached;
+    std::sort(part.begin(), part.end());
+    return part;
 }
 
-Part partOf(const Side& side) {
-    Part part;
-    for (std::size_t i = 0; i < side.size(); ++i) {
-        if (side[i]) {
-            part.push_back({static_cast<int>(i)});
+// Joints without which the truss falls apart, and all of a truss that hangs together nowhere. A
+// walk in depth finds them in one pass: below such a joint stands one from which no member leads
+// back above it (J. Hopcroft, R. Tarjan, Algorithm 447, Comm. ACM 16 (1973) 372–378).
+class PartingJoints {
+public:
+    explicit PartingJoints(const Sheet& sheet)
+        : sheet_(sheet), entered_(sheet.truss.joints.size()), highest_(entered_.size()),
+          parting_(entered_.size()) {}
+
+    // False when some joints are not reached from the first.
+    bool walk() {
+        std::size_t belowFirst = 0;
+        enter({0});
+        while (!path_.empty()) {
+            Stand& here = path_.back();
+            const auto& members = membersAt(sheet_, here.joint);
+            if (here.looked < members.size()) {
+                look(here.joint, otherEnd(sheet_, here.joint, members[here.looked++]));
+                continue;
+            }
+            const std::size_t below = here.joint.at();
+            path_.pop_back();
+            if (path_.size() == 1) {
+                ++belowFirst;
+            } else if (!path_.empty()) {
+                leave(path_.back().joint.at(), below);
+            }
+        }
+        parting_[0] = belowFirst > 1;
+        return steps_ == static_cast<int>(entered_.size());
+    }
+    [[nodiscard]] const std::vector<bool>& found() const { return parting_; }
+
+private:
+    struct Stand {
+        JointId joint;
+        std::size_t looked = 0; // of its members
+    };
+
+    void enter(JointId joint) {
+        entered_[joint.at()] = highest_[joint.at()] = ++steps_;
+        path_.push_back({joint});
+    }
+    void look(JointId from, JointId to) {
+        if (entered_[to.at()] == 0) {
+            enter(to);
+        } else {
+            highest_[from.at()] = std::min(highest_[from.at()], entered_[to.at()]);
         }
     }
-    return part;
+    void leave(std::size_t above, std::size_t below) {
+        highest_[above] = std::min(highest_[above], highest_[below]);
+        parting_[above] = parting_[above] || highest_[below] >= entered_[above];
+    }
+
+    const Sheet& sheet_;
+    std::vector<int> entered_; // of each joint, at which step; 0 before that
+    std::vector<int> highest_; // the earliest step that is reached from below it
+    std::vector<bool> parting_;
+    std::vector<Stand> path_;
+    int steps_ = 0;
+};
+
+std::vector<bool> partingJoints(const Sheet& sheet) {
+    if (sheet.truss.joints.empty()) {
+        return {};
+    }
+    PartingJoints joints(sheet);
+    return joints.walk() ? joints.found() : std::vector<bool>(sheet.truss.joints.size(), true);
 }
 
 // A stiff group of joints that grows from one member: joints that are held to two joints of the
@@ -187,22 +307,21 @@ void addStiffGroups(const Sheet& sheet, Divisions& found) {
 }
 
 std::vector<HingedPart> findHingedParts(const Sheet& sheet) {
+    const std::size_t count = sheet.truss.joints.size();
+    const std::vector<bool> parting = partingJoints(sheet);
     std::vector<HingedPart> parts;
-    for (std::size_t i = 0; i < sheet.truss.joints.size(); ++i) {
+    std::vector<JointId> reached(count);
+    for (std::size_t i = 0; i < count; ++i) {
         const JointId hinge{static_cast<int>(i)};
-        std::vector<Side> seen;
         for (const MemberId member : membersAt(sheet, hinge)) {
             const JointId next = otherEnd(sheet, hinge, member);
-            const bool known = std::any_of(seen.begin(), seen.end(),
-                                           [&](const Side& side) { return side[next.at()]; });
-            if (known) {
+            if (!parting[i] || reached[next.at()] == hinge) {
                 continue;
             }
-            seen.push_back(reachable(sheet, next, hinge));
-            const Part part = partOf(seen.back());
+            Part part = reachable(sheet, next, hinge, reached);
             // A single joint on either side is one like any other: the method of joints takes it.
-            if (part.size() > 1 && part.size() + 2 < seen.back().size()) {
-                parts.push_back({part, hinge});
+            if (part.size() > 1 && part.size() + 2 < count) {
+                parts.push_back({std::move(part), hinge});
             }
         }
     }

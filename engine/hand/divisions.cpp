@@ -1,6 +1,7 @@
 #include "hand/divisions.hpp"
 
 #include <algorithm>
+#include <array>
 #include <bit>
 
 namespace gusset {
@@ -20,6 +21,19 @@ std::uint64_t hashOf(const std::uint64_t* words, std::size_t count) {
 
 bool bitOf(const std::uint64_t* words, std::size_t joint) {
     return (words[joint / kBits] >> (joint % kBits) & 1u) != 0;
+}
+
+// Of a square of bits: the row becomes the column. Halves, quarters … change sides, as e.g. H. S.
+// Warren, Hacker's Delight, 2nd ed., 2012, 7-3.
+void transpose(std::array<std::uint64_t, kBits>& square) {
+    std::uint64_t low = 0x00000000ffffffffu;
+    for (std::size_t half = kBits / 2; half != 0; half /= 2, low ^= low << half) {
+        for (std::size_t row = 0; row < kBits; row = ((row | half) + 1) & ~half) {
+            const std::uint64_t change = ((square[row] >> half) ^ square[row | half]) & low;
+            square[row] ^= change << half;
+            square[row | half] ^= change;
+        }
+    }
 }
 
 } // namespace
@@ -43,6 +57,17 @@ void Divisions::put(std::size_t joint, bool inside) {
 
 void Divisions::putAll(const Divisions& other, std::size_t division) {
     std::copy_n(other.wordsOf(division), perDivision_, open_.begin());
+}
+
+void Divisions::putFrom(const std::vector<int>& places, int first) {
+    for (std::size_t i = 0; i < perDivision_; ++i) {
+        const std::size_t end = std::min(joints_, (i + 1) * kBits);
+        Word word = 0;
+        for (std::size_t joint = i * kBits; joint < end; ++joint) {
+            word |= Word{places[joint] >= first ? 1u : 0u} << (joint % kBits);
+        }
+        open_[i] = word;
+    }
 }
 
 void Divisions::flip(std::size_t joint) { open_[joint / kBits] ^= Word{1} << (joint % kBits); }
@@ -74,16 +99,37 @@ void Divisions::keep() {
     }
 }
 
+void Divisions::readByJoint(std::size_t first, std::vector<Word>& ofJoint) const {
+    const std::size_t count = std::min(kBits, sizes_.size() - first);
+    for (std::size_t column = 0; column < perDivision_; ++column) {
+        std::array<Word, kBits> square{};
+        for (std::size_t row = 0; row < count; ++row) {
+            square[row] = wordsOf(first + row)[column];
+        }
+        transpose(square);
+        std::copy(square.begin(), square.end(),
+                  ofJoint.begin() + static_cast<std::ptrdiff_t>(column * kBits));
+    }
+}
+
+// Sixty-four divisions at a time: where the words of a member's ends differ, it is cut.
 void Divisions::finish(const Truss& truss) {
-    for (std::size_t i = cutEnds_.size(); i < sizes_.size(); ++i) {
-        const Word* words = wordsOf(i);
+    std::vector<Word> ofJoint(perDivision_ * kBits);
+    for (std::size_t first = 0; first < sizes_.size(); first += kBits) {
+        readByJoint(first, ofJoint);
+        std::array<std::vector<MemberId>, kBits> cuts;
         for (std::size_t k = 0; k < truss.members.size(); ++k) {
             const Member& member = truss.members[k];
-            if (bitOf(words, member.a.at()) != bitOf(words, member.b.at())) {
-                cut_.push_back({static_cast<int>(k)});
+            for (Word left = ofJoint[member.a.at()] ^ ofJoint[member.b.at()]; left != 0;
+                 left &= left - 1) {
+                cuts[static_cast<std::size_t>(std::countr_zero(left))].push_back(
+                    {static_cast<int>(k)});
             }
         }
-        cutEnds_.push_back(cut_.size());
+        for (std::size_t row = 0; row < std::min(kBits, sizes_.size() - first); ++row) {
+            cut_.insert(cut_.end(), cuts[row].begin(), cuts[row].end());
+            cutEnds_.push_back(cut_.size());
+        }
     }
 }
 

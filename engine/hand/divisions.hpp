@@ -21,12 +21,13 @@ public:
     // The division that is being put together; at first no joint is inside.
     void clear();
     void put(std::size_t joint, bool inside);
-    void putAll(const Divisions&, std::size_t division); // as that division is
+    void putAll(const Divisions&, std::size_t division);     // as that division is
+    void putFrom(const std::vector<int>& places, int first); // joints whose place is no earlier
     void flip(std::size_t joint);
     // Keeps it, unless it is there already or one side is empty. What stands open may have changed
     // sides then: begin the next one by clear(), putAll() or a put() for every joint.
     void keep();
-    // Finds the cut members of all that were kept since the last time.
+    // Finds the cut members of all divisions. Once, when all are kept.
     void finish(const Truss&);
 
     [[nodiscard]] std::size_t count() const { return sizes_.size(); }
@@ -45,6 +46,8 @@ private:
         return words_.data() + division * perDivision_;
     }
     [[nodiscard]] Word lastWord() const; // which bits of the last word stand for joints
+    // Of each joint a word: the bits of 64 divisions from this one on.
+    void readByJoint(std::size_t first, std::vector<Word>& ofJoint) const;
 
     std::size_t joints_;
     std::size_t perDivision_;

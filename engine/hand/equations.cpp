@@ -279,6 +279,12 @@ Equation momentsAbout(const Sheet& sheet, const Body& body, Vec2 point, JointId 
     return equation;
 }
 
+bool turnsAbout(const Sheet& sheet, const Acting& force, Vec2 point) {
+    TermCount terms;
+    addMoment(sheet, force, point, terms);
+    return terms.count > 0;
+}
+
 std::size_t termsOfSum(const Sheet& sheet, const Body& body, EquationKind kind) {
     TermCount terms;
     addSum(sheet, body, kind, terms);

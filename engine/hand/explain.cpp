@@ -1,15 +1,42 @@
 #include "hand/explain.hpp"
 
 #include "hand/sections.hpp"
+#include "hand/shape.hpp"
+#include "hand/work_out.hpp"
 
 #include <algorithm>
+#include <utility>
 
 namespace gusset {
 namespace {
 
-bool contains(const std::vector<Symbol>& symbols, const Symbol& symbol) {
-    return std::find(symbols.begin(), symbols.end(), symbol) != symbols.end();
-}
+// Forces and reactions that are asked after for every step of a working.
+class Needed {
+public:
+    void add(const std::vector<Symbol>& symbols) {
+        for (const Symbol& symbol : symbols) {
+            std::vector<bool>& flags = flagsOf(symbol);
+            flags.resize(std::max(flags.size(), placeOf(symbol) + 1));
+            flags[placeOf(symbol)] = true;
+        }
+    }
+    [[nodiscard]] bool contains(const Symbol& symbol) {
+        const std::vector<bool>& flags = flagsOf(symbol);
+        return placeOf(symbol) < flags.size() && flags[placeOf(symbol)];
+    }
+
+private:
+    static std::size_t placeOf(const Symbol& symbol) {
+        return symbol.kind == SymbolKind::Reaction ? static_cast<std::size_t>(symbol.restraint)
+                                                   : symbol.member.at();
+    }
+    std::vector<bool>& flagsOf(const Symbol& symbol) {
+        return symbol.kind == SymbolKind::Reaction ? reactions_ : members_;
+    }
+
+    std::vector<bool> members_;
+    std::vector<bool> reactions_;
+};
 
 bool isIntro(StepKind kind) {
     return kind == StepKind::JointIntro || kind == StepKind::SectionIntro;
@@ -22,7 +49,9 @@ bool givesReaction(const Step& step) {
 }
 
 // From the end to the beginning: a step that finds what is needed makes needed what it rests on.
-std::vector<bool> stepsThatFind(const Working& working, std::vector<Symbol> needed) {
+std::vector<bool> stepsThatFind(const Working& working, const std::vector<Symbol>& symbols) {
+    Needed needed;
+    needed.add(symbols);
     std::vector<bool> keep(working.steps.size());
     for (std::size_t i = working.steps.size(); i-- > 0;) {
         const Step& step = working.steps[i];
@@ -30,9 +59,9 @@ std::vector<bool> stepsThatFind(const Working& working, std::vector<Symbol> need
             continue;
         }
         keep[i] = std::any_of(step.found.begin(), step.found.end(),
-                              [&](const Found& found) { return contains(needed, found.symbol); });
+                              [&](const Found& found) { return needed.contains(found.symbol); });
         if (keep[i]) {
-            needed.insert(needed.end(), step.uses.begin(), step.uses.end());
+            needed.add(step.uses);
         }
     }
     return keep;
@@ -111,25 +140,39 @@ void sayWhatNegativeMeans(Working& chain) {
     }
 }
 
-bool usesAngle(const Working& working, const std::vector<bool>& keep, const Symbol& angle) {
+// By their index.
+std::vector<bool> anglesIn(const Working& working, const std::vector<bool>& keep,
+                           std::size_t count) {
+    std::vector<bool> used(count);
     for (std::size_t i = 0; i < keep.size(); ++i) {
+        if (!keep[i]) {
+            continue;
+        }
         for (const Equation& equation : working.steps[i].equations) {
             for (const Term& term : equation.terms) {
                 for (const Factor& factor : term.factors) {
-                    if (keep[i] && factor.symbol == angle) {
-                        return true;
+                    if (factor.symbol.kind == SymbolKind::Angle) {
+                        const auto index = static_cast<std::size_t>(factor.symbol.index);
+                        used.resize(std::max(used.size(), index + 1));
+                        used[index] = true;
                     }
                 }
             }
         }
     }
-    return false;
+    return used;
 }
 
 // Of the slopes only those that occur.
 void keepAngles(const Working& working, const std::vector<bool>& keep, Step& geometry) {
-    std::erase_if(geometry.angles,
-                  [&](const AngleLine& line) { return !usesAngle(working, keep, line.angle); });
+    std::size_t count = 0;
+    for (const AngleLine& line : geometry.angles) {
+        count = std::max(count, static_cast<std::size_t>(line.angle.index) + 1);
+    }
+    const std::vector<bool> used = anglesIn(working, keep, count);
+    std::erase_if(geometry.angles, [&](const AngleLine& line) {
+        return !used[static_cast<std::size_t>(line.angle.index)];
+    });
     geometry.members.clear();
     for (const AngleLine& line : geometry.angles) {
         geometry.members.insert(geometry.members.end(), line.members.begin(), line.members.end());
@@ -147,8 +190,12 @@ std::size_t lengthOf(const Working& working) {
 } // namespace
 
 Working stepsFor(const Working& working, const std::vector<Symbol>& symbols) {
-    Working chain = working;
-    chain.steps.clear();
+    Working chain;
+    chain.complete = working.complete;
+    chain.structure = working.structure;
+    chain.loads = working.loads;
+    chain.counting = working.counting;
+    chain.exact = working.exact;
     std::vector<bool> keep = stepsThatFind(working, symbols);
     keepIntros(working, keep);
     keepSymmetry(working, keep);
@@ -157,13 +204,16 @@ Working stepsFor(const Working& working, const std::vector<Symbol>& symbols) {
         reactions = reactions || (keep[i] && givesReaction(working.steps[i]));
     }
     for (std::size_t i = 0; i < keep.size(); ++i) {
-        Step step = working.steps[i];
+        const Step& step = working.steps[i];
         if (step.kind == StepKind::Geometry) {
-            keepAngles(working, keep, step);
-            keep[i] = !step.angles.empty();
-        }
-        if (keep[i] || (step.kind == StepKind::WholeBody && reactions)) {
-            chain.steps.push_back(std::move(step));
+            Step geometry = step;
+            keepAngles(working, keep, geometry);
+            keep[i] = !geometry.angles.empty();
+            if (keep[i]) {
+                chain.steps.push_back(std::move(geometry));
+            }
+        } else if (keep[i] || (step.kind == StepKind::WholeBody && reactions)) {
+            chain.steps.push_back(step);
         }
     }
     sayHowDrawn(working, chain);
@@ -173,11 +223,13 @@ Working stepsFor(const Working& working, const std::vector<Symbol>& symbols) {
 
 Working explain(const Truss& truss, const LoadChoice& choice, const Solution& solution,
                 const Symbol& symbol) {
-    return explain(truss, choice, solution, workOut(truss, choice, solution), symbol);
+    const auto shape = std::make_shared<Shape>();
+    WorkingTask task(truss, choice, solution, shape);
+    return explain(truss, choice, solution, runToEnd(task).take(), symbol, shape);
 }
 
 Working explain(const Truss& truss, const LoadChoice& choice, const Solution& solution,
-                const Working& whole, const Symbol& symbol) {
+                const Working& whole, const Symbol& symbol, std::shared_ptr<Shape> shape) {
     const Working byJoints = stepsFor(whole, {symbol});
     if (byJoints.steps.empty()) {
         return whole; // which says why there is no more
@@ -185,7 +237,7 @@ Working explain(const Truss& truss, const LoadChoice& choice, const Solution& so
     if (symbol.kind != SymbolKind::MemberForce) {
         return byJoints;
     }
-    const Working bySection = workSection(truss, choice, solution, symbol.member);
+    const Working bySection = workSection(truss, choice, solution, symbol.member, std::move(shape));
     const bool shorter = bySection.complete && lengthOf(bySection) < lengthOf(byJoints);
     return shorter ? bySection : byJoints;
 }

@@ -3,9 +3,12 @@
 
 #include "hand/working.hpp"
 
+#include <memory>
 #include <vector>
 
 namespace gusset {
+
+struct Shape; // hand/shape.hpp
 
 // Of a working, the steps on which these symbols rest, in their order, without check and summary.
 // They read complete by themselves: how unknown forces are drawn and what a negative one means is
@@ -16,8 +19,8 @@ namespace gusset {
 // working does not reach the symbol, the whole of it, which says why. Precondition: the solution is
 // solve(truss, choice)'s.
 [[nodiscard]] Working explain(const Truss&, const LoadChoice&, const Solution&, const Symbol&);
-// The same from the working of the whole, where that is there.
+// The same from the working of the whole, where that is there, and with the shape of that.
 [[nodiscard]] Working explain(const Truss&, const LoadChoice&, const Solution&,
-                              const Working& whole, const Symbol&);
+                              const Working& whole, const Symbol&, std::shared_ptr<Shape> = {});
 
 } // namespace gusset

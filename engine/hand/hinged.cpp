@@ -20,12 +20,19 @@ std::optional<Equation> wholeWith(const Sheet& sheet, const std::vector<Symbol>&
     const Body whole = wholeBody(sheet);
     std::optional<Equation> best;
     for (const JointId joint : whole.joints) {
-        Equation equation = momentsAbout(sheet, whole, positionOf(sheet, joint), joint);
-        const auto left = unknownsOf(equation);
-        const bool only = std::all_of(left.begin(), left.end(), [&](const Symbol& symbol) {
-            return std::find(unknowns.begin(), unknowns.end(), symbol) != unknowns.end();
-        });
-        if (only && !left.empty() && (!best || equation.terms.size() < best->terms.size())) {
+        const Vec2 centre = positionOf(sheet, joint);
+        const bool only =
+            std::all_of(whole.unknowns.begin(), whole.unknowns.end(), [&](const Acting& force) {
+                return std::find(unknowns.begin(), unknowns.end(), force.symbol) !=
+                           unknowns.end() ||
+                       !turnsAbout(sheet, force, centre);
+            });
+        if (!only) {
+            continue;
+        }
+        Equation equation = momentsAbout(sheet, whole, centre, joint);
+        if (!unknownsOf(equation).empty() &&
+            (!best || equation.terms.size() < best->terms.size())) {
             equation.body = whole.joints;
             best = equation;
         }
@@ -85,20 +92,55 @@ bool writePair(Sheet& sheet, const HingedPart& hinged, const std::vector<Equatio
 
 } // namespace
 
+// What the moments of each hinged part about its hinge hold: three unknowns at most, as more are no
+// use. While these are open the others need no look (M. W. Moskewicz et al., Chaff, Proc. 38th
+// Design Automation Conference, 2001, watch two literals of a clause in this way).
+struct HingeLooks {
+    std::vector<std::optional<std::vector<Symbol>>> unknowns; // of each part, once it was looked at
+};
+
+namespace {
+
+const std::vector<Symbol>& unknownsAbout(const Sheet& sheet, const HingedPart& hinged,
+                                         std::optional<std::vector<Symbol>>& look) {
+    const auto isOpen = [&](const Symbol& symbol) { return !valueOf(sheet, symbol); };
+    if (look && std::all_of(look->begin(), look->end(), isOpen)) {
+        return *look;
+    }
+    look.emplace();
+    for (const Acting& force : bodyOf(sheet, hinged.part).unknowns) {
+        if (look->size() < 3 && turnsAbout(sheet, force, positionOf(sheet, hinged.hinge))) {
+            look->push_back(force.symbol);
+        }
+    }
+    return *look;
+}
+
+} // namespace
+
 bool writeHingedReaction(Sheet& sheet) {
-    const auto parts = hingedParts(sheet);
-    for (const HingedPart& hinged : parts) {
-        Equation equation = aboutHinge(sheet, bodyOf(sheet, hinged.part), hinged.hinge);
-        if (unknownsOf(equation).size() == 1) {
-            writeOne(sheet, hinged, equation);
+    const std::vector<HingedPart>& parts = hingedParts(sheet);
+    if (!sheet.hinges) {
+        sheet.hinges = std::make_shared<HingeLooks>();
+        sheet.hinges->unknowns.resize(parts.size());
+    }
+    auto& looks = sheet.hinges->unknowns;
+    for (std::size_t i = 0; i < parts.size(); ++i) {
+        if (unknownsAbout(sheet, parts[i], looks[i]).size() == 1) {
+            const Body body = bodyOf(sheet, parts[i].part);
+            writeOne(sheet, parts[i], aboutHinge(sheet, body, parts[i].hinge));
             return true;
         }
     }
-    for (const HingedPart& hinged : parts) {
-        const Equation equation = aboutHinge(sheet, bodyOf(sheet, hinged.part), hinged.hinge);
-        const auto unknowns = unknownsOf(equation);
+    for (std::size_t i = 0; i < parts.size(); ++i) {
+        const std::vector<Symbol>& unknowns = unknownsAbout(sheet, parts[i], looks[i]);
         const auto whole = unknowns.size() == 2 ? wholeWith(sheet, unknowns) : std::nullopt;
-        if (whole && writePair(sheet, hinged, {*whole, equation}, unknowns)) {
+        if (!whole) {
+            continue;
+        }
+        const Body body = bodyOf(sheet, parts[i].part);
+        if (writePair(sheet, parts[i], {*whole, aboutHinge(sheet, body, parts[i].hinge)},
+                      unknowns)) {
             return true;
         }
     }

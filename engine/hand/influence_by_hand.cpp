@@ -365,7 +365,7 @@ struct InfluenceByHandTask::State {
             if (whole->advance()) {
                 const Working all = whole->take();
                 whole.reset();
-                add(explain(loaded, {}, solution, all, line.symbol));
+                add(explain(loaded, {}, solution, all, line.symbol, task->shape));
             }
             return;
         }

@@ -28,9 +28,16 @@ const Acting& actingOf(const Body& body, const Symbol& symbol) {
                          [&](const Acting& force) { return force.symbol == symbol; });
 }
 
-bool allThrough(const Sheet& sheet, const std::vector<Acting>& forces, Vec2 point) {
-    return std::all_of(forces.begin(), forces.end(),
-                       [&](const Acting& force) { return passesThrough(sheet, force, point); });
+// Whether all other unknowns of the body pass a test.
+template <class Test>
+bool allOthers(const Body& body, const Symbol& symbol, Test test) {
+    return std::all_of(body.unknowns.begin(), body.unknowns.end(),
+                       [&](const Acting& force) { return force.symbol == symbol || test(force); });
+}
+
+bool othersThrough(const Sheet& sheet, const Body& body, const Symbol& symbol, Vec2 point) {
+    return allOthers(body, symbol,
+                     [&](const Acting& force) { return passesThrough(sheet, force, point); });
 }
 
 // Whether the moments about the point, as they are written, give the unknown. Far from the truss,
@@ -61,19 +68,17 @@ std::vector<Symbol> symbolsOf(const std::vector<Acting>& forces) {
 
 // The sum of an axis that none of the others enters; of two the one in which the unknown weighs
 // more.
-std::optional<Way> byAxis(const Sheet& sheet, const Body& body, const Symbol& symbol) {
-    const auto weightIn = [](const Acting& force, EquationKind kind) {
-        return std::fabs(kind == EquationKind::SumX ? force.along.x : force.along.y);
+std::optional<Way> byAxis(const Sheet& sheet, const Body& body, const Acting& force) {
+    const auto weightIn = [](const Acting& one, EquationKind kind) {
+        return std::fabs(kind == EquationKind::SumX ? one.along.x : one.along.y);
     };
     std::optional<EquationKind> best;
     double most = kParallel;
     for (const EquationKind kind : {EquationKind::SumX, EquationKind::SumY}) {
-        const bool alone =
-            std::all_of(body.unknowns.begin(), body.unknowns.end(), [&](const Acting& force) {
-                return force.symbol == symbol || weightIn(force, kind) <= kParallel;
-            });
-        const double weight = weightIn(actingOf(body, symbol), kind);
-        if (alone && weight > kClearly * most) {
+        const double weight = weightIn(force, kind);
+        if (weight > kClearly * most && allOthers(body, force.symbol, [&](const Acting& other) {
+                return weightIn(other, kind) <= kParallel;
+            })) {
             most = weight;
             best = kind;
         }
@@ -86,11 +91,12 @@ std::optional<Way> byAxis(const Sheet& sheet, const Body& body, const Symbol& sy
                .terms = termsOfSum(sheet, body, *best)};
 }
 
-// The joints that may lie on the lines of all these forces: those on one of the lines.
-const std::vector<JointId>* fewestOnLine(const Sheet& sheet, const std::vector<Acting>& forces) {
+// The joints that may lie on the lines of all other unknowns: those on one of the lines.
+const std::vector<JointId>* fewestOnLine(const Sheet& sheet, const Body& body,
+                                         const Symbol& symbol) {
     const std::vector<JointId>* fewest = nullptr;
-    for (const Acting& force : forces) {
-        if (force.symbol.kind == SymbolKind::MemberForce) {
+    for (const Acting& force : body.unknowns) {
+        if (force.symbol.kind == SymbolKind::MemberForce && !(force.symbol == symbol)) {
             const auto& joints = jointsOnLine(sheet, force.symbol.member);
             fewest = !fewest || joints.size() < fewest->size() ? &joints : fewest;
         }
@@ -98,13 +104,12 @@ const std::vector<JointId>* fewestOnLine(const Sheet& sheet, const std::vector<A
     return fewest;
 }
 
-std::optional<Way> aboutJoint(const Sheet& sheet, const Body& body, const Symbol& symbol) {
-    const auto others = allBut(body, symbol);
-    const Acting& force = actingOf(body, symbol);
+std::optional<Way> aboutJoint(const Sheet& sheet, const Body& body, const Acting& force) {
+    const Symbol& symbol = force.symbol;
     std::optional<Way> best;
     const auto look = [&](JointId joint) {
         const Vec2 point = positionOf(sheet, joint);
-        if (!allThrough(sheet, others, point) || passesThrough(sheet, force, point)) {
+        if (passesThrough(sheet, force, point) || !othersThrough(sheet, body, symbol, point)) {
             return;
         }
         const std::size_t terms = termsOfMoments(sheet, body, point);
@@ -113,7 +118,7 @@ std::optional<Way> aboutJoint(const Sheet& sheet, const Body& body, const Symbol
                 Way{RemarkKind::MomentCentreChosen, EquationKind::SumMoments, joint, point, terms};
         }
     };
-    if (const auto* joints = fewestOnLine(sheet, others)) {
+    if (const auto* joints = fewestOnLine(sheet, body, symbol)) {
         std::for_each(joints->begin(), joints->end(), look);
         return best;
     }
@@ -154,17 +159,28 @@ JointId nearestJoint(const Sheet& sheet, Vec2 point) {
     return nearest;
 }
 
-std::optional<Way> aboutPointOffTruss(const Sheet& sheet, const Body& body, const Symbol& symbol) {
-    const auto others = allBut(body, symbol);
+// The first other unknowns, two at most.
+std::vector<Acting> firstOthers(const Body& body, const Symbol& symbol) {
+    std::vector<Acting> others;
+    for (std::size_t i = 0; i < body.unknowns.size() && others.size() < 2; ++i) {
+        if (!(body.unknowns[i].symbol == symbol)) {
+            others.push_back(body.unknowns[i]);
+        }
+    }
+    return others;
+}
+
+std::optional<Way> aboutPointOffTruss(const Sheet& sheet, const Body& body, const Acting& force) {
+    const auto others = firstOthers(body, force.symbol);
     if (others.size() < 2) {
         return std::nullopt;
     }
     const auto point = crossing(sheet, others[0], others[1]);
-    if (!point || !allThrough(sheet, others, *point) ||
-        passesThrough(sheet, actingOf(body, symbol), *point)) {
+    if (!point || passesThrough(sheet, force, *point) ||
+        !othersThrough(sheet, body, force.symbol, *point)) {
         return std::nullopt;
     }
-    if (!givesAlone(sheet, body, *point, symbol)) {
+    if (!givesAlone(sheet, body, *point, force.symbol)) {
         return std::nullopt;
     }
     return Way{RemarkKind::CentreOffTruss,
@@ -174,16 +190,15 @@ std::optional<Way> aboutPointOffTruss(const Sheet& sheet, const Body& body, cons
                termsOfMoments(sheet, body, *point)};
 }
 
-std::optional<Way> across(const Sheet& sheet, const Body& body, const Symbol& symbol) {
-    const auto others = allBut(body, symbol);
+std::optional<Way> across(const Sheet& sheet, const Body& body, const Acting& force) {
+    const auto others = firstOthers(body, force.symbol);
     if (others.empty()) {
         return std::nullopt;
     }
     const Vec2 line = others.front().along;
-    const bool allAlong = std::all_of(others.begin(), others.end(), [&](const Acting& force) {
-        return parallel(force.along, line);
-    });
-    if (!allAlong || parallel(actingOf(body, symbol).along, line)) {
+    if (parallel(force.along, line) || !allOthers(body, force.symbol, [&](const Acting& other) {
+            return parallel(other.along, line);
+        })) {
         return std::nullopt;
     }
     const Vec2 direction{-line.y, line.x};
@@ -220,7 +235,7 @@ struct Choice {
 std::optional<Choice> anyByAxis(const Sheet& sheet, const Body& body) {
     std::optional<Choice> best;
     for (const Acting& force : body.unknowns) {
-        const auto one = byAxis(sheet, body, force.symbol);
+        const auto one = byAxis(sheet, body, force);
         const bool horizontalFirst = one && best && one->equation == EquationKind::SumX &&
                                      best->way.equation != EquationKind::SumX;
         if (one && (!best || horizontalFirst)) {
@@ -235,14 +250,38 @@ int unknownsAt(const Body& body, JointId joint) {
                                           [&](const Acting& force) { return force.at == joint; }));
 }
 
+// Of each unknown whether there is a joint that all others pass through, and it does not. Two that
+// miss a joint are enough to leave it.
+std::vector<bool> aloneAboutJoints(const Sheet& sheet, const Body& body) {
+    std::vector<bool> alone(body.unknowns.size());
+    for (const Joint& joint : sheet.truss.joints) {
+        std::size_t misses = 0;
+        std::size_t last = 0;
+        for (std::size_t i = 0; i < body.unknowns.size() && misses < 2; ++i) {
+            if (!passesThrough(sheet, body.unknowns[i], joint.at)) {
+                ++misses;
+                last = i;
+            }
+        }
+        if (misses == 1) {
+            alone[last] = true;
+        }
+    }
+    return alone;
+}
+
 // Over all unknowns: about the joint where most unknowns meet, then the shortest equation.
 std::optional<Choice> anyAboutJoint(const Sheet& sheet, const Body& body) {
+    const std::vector<bool> alone = aloneAboutJoints(sheet, body);
     std::optional<Choice> best;
     const auto score = [&](const Way& way) {
         return std::tuple(-unknownsAt(body, way.centre), way.terms, way.centre);
     };
     for (const Acting& force : body.unknowns) {
-        const auto one = aboutJoint(sheet, body, force.symbol);
+        if (!alone[static_cast<std::size_t>(&force - body.unknowns.data())]) {
+            continue;
+        }
+        const auto one = aboutJoint(sheet, body, force);
         if (one && (!best || score(*one) < score(best->way))) {
             best = Choice{force.symbol, *one};
         }
@@ -253,7 +292,7 @@ std::optional<Choice> anyAboutJoint(const Sheet& sheet, const Body& body) {
 template <class Search>
 std::optional<Choice> first(const Sheet& sheet, const Body& body, Search search) {
     for (const Acting& force : body.unknowns) {
-        if (const auto way = search(sheet, body, force.symbol)) {
+        if (const auto way = search(sheet, body, force)) {
             return Choice{force.symbol, *way};
         }
     }
@@ -292,8 +331,9 @@ Isolation written(const Sheet& sheet, const Body& body, const Symbol& symbol, co
 }
 
 std::optional<Way> wayTo(const Sheet& sheet, const Body& body, const Symbol& symbol) {
+    const Acting& force = actingOf(body, symbol);
     for (const auto search : {byAxis, aboutJoint, across, aboutPointOffTruss}) {
-        if (const auto way = search(sheet, body, symbol)) {
+        if (const auto way = search(sheet, body, force)) {
             return way;
         }
     }
@@ -306,7 +346,7 @@ std::optional<Isolation> isolate(const Sheet& sheet, const Body& body, const Sym
 }
 
 std::optional<Isolation> isolateAcross(const Sheet& sheet, const Body& body, const Symbol& symbol) {
-    const auto way = across(sheet, body, symbol);
+    const auto way = across(sheet, body, actingOf(body, symbol));
     return way ? std::optional(written(sheet, body, symbol, *way)) : std::nullopt;
 }
 

@@ -1,15 +1,17 @@
 // The method of joints: the next joint is one with at most two unknowns, best one whose equations
-// hold one unknown each, near the joint before. Every joint is asked at every step, n² short
-// questions in all.
+// hold one unknown each, near the joint before. A joint is looked at when one of its unknowns
+// becomes known, and a tree finds the nearest: n log n in all.
 
 #include "core/tolerance.hpp"
 #include "hand/isolate.hpp"
+#include "hand/nearest_joints.hpp"
 #include "hand/stages.hpp"
 
 #include <algorithm>
 #include <cassert>
 #include <cmath>
 #include <tuple>
+#include <utility>
 
 namespace gusset {
 namespace {
@@ -56,43 +58,105 @@ bool hasEasyStart(const Body& body) {
     return weightAlone(body, EquationKind::SumX) > 0 || weightAlone(body, EquationKind::SumY) > 0;
 }
 
-bool joined(const Sheet& sheet, JointId a, JointId b) {
-    const auto& members = membersAt(sheet, a);
-    return std::any_of(members.begin(), members.end(),
-                       [&](MemberId member) { return otherEnd(sheet, a, member) == b; });
+// What is best of a joint that can be taken, in this order: on the half that is worked, without
+// simultaneous equations, with one unknown.
+int kindOf(const Sheet& sheet, JointId joint) {
+    const std::size_t unknowns = unknownsAt(sheet, joint); // quicker than the body
+    if (unknowns == 0 || unknowns > 2) {
+        return NearestJoints::kNone;
+    }
+    const Body body = bodyOf(sheet, {joint});
+    if (!settles(body)) {
+        return NearestJoints::kNone;
+    }
+    return (onFarSide(sheet, joint) ? 4 : 0) + (hasEasyStart(body) ? 0 : 2) +
+           static_cast<int>(unknowns - 1);
 }
 
-// Smaller is taken first: without simultaneous equations, next to the last joint, fewer unknowns.
-auto score(const Sheet& sheet, const Body& body) {
-    const JointId joint = body.joints.front();
-    const bool hasLast = sheet.last.valid();
-    const double distance =
-        hasLast ? length(positionOf(sheet, joint) - positionOf(sheet, sheet.last)) : 0;
-    return std::tuple(onFarSide(sheet, joint), !hasEasyStart(body),
-                      hasLast && !joined(sheet, joint, sheet.last), body.unknowns.size(), distance,
-                      joint.index);
-}
+} // namespace
 
-std::optional<Body> chooseJoint(const Sheet& sheet) {
-    std::optional<Body> best;
-    decltype(score(sheet, *best)) bestScore;
+// A joint's kind changes only when one of its unknowns becomes known.
+struct ReadyJoints {
+    NearestJoints joints;
+    std::size_t seen = 0; // of what the sheet has found
+};
+
+namespace {
+
+std::shared_ptr<ReadyJoints> readyJointsOf(const Sheet& sheet) {
+    std::vector<Vec2> at;
+    for (const Joint& joint : sheet.truss.joints) {
+        at.push_back(joint.at);
+    }
+    auto ready = std::make_shared<ReadyJoints>(
+        ReadyJoints{NearestJoints(std::move(at)), sheet.order.size()});
     for (std::size_t i = 0; i < sheet.truss.joints.size(); ++i) {
         const JointId joint{static_cast<int>(i)};
-        const std::size_t unknowns = unknownsAt(sheet, joint); // quicker than the body
-        if (unknowns == 0 || unknowns > 2) {
+        ready->joints.put(joint, kindOf(sheet, joint));
+    }
+    return ready;
+}
+
+void bringUpToDate(const Sheet& sheet, ReadyJoints& ready) {
+    for (; ready.seen < sheet.order.size(); ++ready.seen) {
+        const Symbol& symbol = sheet.order[ready.seen];
+        if (symbol.kind == SymbolKind::Reaction) {
+            ready.joints.put(symbol.joint, kindOf(sheet, symbol.joint));
             continue;
         }
-        Body body = bodyOf(sheet, {joint});
-        if (!settles(body)) {
-            continue;
-        }
-        const auto one = score(sheet, body);
-        if (!best || one < bestScore) {
-            bestScore = one;
-            best = std::move(body);
+        const Member& member = sheet.truss.members[symbol.member.at()];
+        ready.joints.put(member.a, kindOf(sheet, member.a));
+        ready.joints.put(member.b, kindOf(sheet, member.b));
+    }
+}
+
+// Of two kinds, next to the last joint: those that a member joins to it come first, then the one
+// with fewer unknowns, then the nearest.
+JointId nextToLast(const Sheet& sheet, const NearestJoints& ready, int kind) {
+    const auto score = [&](JointId joint) {
+        const double distance = length(positionOf(sheet, joint) - positionOf(sheet, sheet.last));
+        return std::tuple(ready.kindOf(joint), distance, joint);
+    };
+    JointId best;
+    for (const MemberId member : membersAt(sheet, sheet.last)) {
+        const JointId joint = otherEnd(sheet, sheet.last, member);
+        const bool fits = ready.kindOf(joint) == kind || ready.kindOf(joint) == kind + 1;
+        if (fits && (!best.valid() || score(joint) < score(best))) {
+            best = joint;
         }
     }
-    return best;
+    if (best.valid()) {
+        return best;
+    }
+    const Vec2 from = positionOf(sheet, sheet.last);
+    return ready.nearest(from, ready.has(kind) ? kind : kind + 1);
+}
+
+// The first of two kinds: with fewer unknowns, then in the order of the joints.
+JointId firstOf(const Sheet& sheet, const NearestJoints& ready, int kind) {
+    const int fewest = ready.has(kind) ? kind : kind + 1;
+    for (std::size_t i = 0; i < sheet.truss.joints.size(); ++i) {
+        if (ready.kindOf({static_cast<int>(i)}) == fewest) {
+            return {static_cast<int>(i)};
+        }
+    }
+    return {};
+}
+
+std::optional<Body> chooseJoint(Sheet& sheet) {
+    if (!sheet.ready) {
+        sheet.ready = readyJointsOf(sheet);
+    }
+    bringUpToDate(sheet, *sheet.ready);
+    const NearestJoints& ready = sheet.ready->joints;
+    for (int kind = 0; kind < NearestJoints::kKinds; kind += 2) {
+        if (ready.has(kind) || ready.has(kind + 1)) {
+            const JointId joint =
+                sheet.last.valid() ? nextToLast(sheet, ready, kind) : firstOf(sheet, ready, kind);
+            return bodyOf(sheet, {joint});
+        }
+    }
+    return std::nullopt;
 }
 
 Step stepAt(StepKind kind, const Body& body) {

@@ -9,7 +9,6 @@
 #include "hand/stages.hpp"
 
 #include <algorithm>
-#include <tuple>
 
 namespace gusset {
 namespace {
@@ -40,10 +39,7 @@ struct SectionLooks {
 namespace {
 
 struct FoundSection {
-    const Divisions& cuts;
-    std::size_t division;
-    int side;
-    std::size_t unknowns;
+    PartOfCut part;
     const Candidate& candidate;
     bool frees; // a joint can be taken once the unknown is known
 };
@@ -95,16 +91,12 @@ Freeing freeingUnknowns(const Sheet& sheet) {
 
 // Which of two is better: less to write and less to look for; of equals the first is kept.
 bool isBetter(const FoundSection& one, const FoundSection& other) {
-    const auto score = [](const FoundSection& section) {
-        return std::tuple(!section.frees, difficulty(section.candidate.way.why),
-                          section.unknowns > 3, section.candidate.way.terms, section.unknowns,
-                          section.cuts.sizeOf(section.division, section.side));
-    };
-    const auto mine = score(one);
-    const auto theirs = score(other);
-    return mine != theirs
-               ? mine < theirs
-               : one.cuts.before(one.division, one.side, other.cuts, other.division, other.side);
+    if (one.frees != other.frees) {
+        return one.frees;
+    }
+    const Effort mine = effortOf(one.part, one.candidate.way);
+    const Effort theirs = effortOf(other.part, other.candidate.way);
+    return mine != theirs ? mine < theirs : comesBefore(one.part, other.part);
 }
 
 class Search {
@@ -148,8 +140,8 @@ private:
             look = lookAt(cuts, division, side);
         }
         for (const Candidate& candidate : look.candidates) {
-            const FoundSection section{cuts,     division,  side,
-                                       unknowns, candidate, freeing_.contains(candidate.symbol)};
+            const FoundSection section{
+                {cuts, division, side, unknowns}, candidate, freeing_.contains(candidate.symbol)};
             if (!best_ || isBetter(section, *best_)) {
                 best_.emplace(section);
             }
@@ -188,7 +180,7 @@ bool writeSection(Sheet& sheet) {
         return false;
     }
     const FoundSection& best = *search.best();
-    const Body body = bodyBeside(sheet, best.cuts, best.division, best.side);
+    const Body body = bodyBeside(sheet, best.part.cuts, best.part.division, best.part.side);
     const auto& [symbol, way] = best.candidate;
     const bool sameCut =
         body.joints == sheet.lastCut && sheet.steps.back().kind == StepKind::SectionEquation;

@@ -28,6 +28,15 @@ int difficulty(RemarkKind why) {
     }
 }
 
+Effort effortOf(const PartOfCut& part, const Way& way) {
+    return {difficulty(way.why), part.unknowns > 3, way.terms, part.unknowns,
+            part.cuts.sizeOf(part.division, part.side)};
+}
+
+bool comesBefore(const PartOfCut& one, const PartOfCut& other) {
+    return one.cuts.before(one.division, one.side, other.cuts, other.division, other.side);
+}
+
 void writeCut(Sheet& sheet, const Body& body, const std::vector<Remark>& why) {
     Step step;
     step.kind = StepKind::SectionIntro;

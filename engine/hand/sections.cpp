@@ -7,7 +7,7 @@
 
 #include <algorithm>
 #include <cassert>
-#include <tuple>
+#include <utility>
 
 namespace gusset {
 namespace {
@@ -28,8 +28,9 @@ bool hasWorking(const Solution& solution) {
 }
 
 // Up to the point where a section can begin: reactions, slopes, idle members.
-Sheet beginSection(const Truss& truss, const LoadChoice& choice) {
-    Sheet sheet = makeSheet(truss, choice);
+Sheet beginSection(const Truss& truss, const LoadChoice& choice,
+                   std::shared_ptr<Shape> shape = {}) {
+    Sheet sheet = makeSheet(truss, choice, std::move(shape));
     writeWholeBody(sheet);
     writeAllReactions(sheet);
     writeGeometry(sheet);
@@ -52,25 +53,14 @@ Working finish(Sheet& sheet, const LoadChoice& choice, const Solution& solution,
 
 // A part that gives the force.
 struct Candidate {
-    const Divisions& cuts;
-    std::size_t division;
-    int side;
-    std::size_t unknowns;
+    PartOfCut part;
     Way way;
 };
 
-// Smaller is better: what is written less and looked for less.
 bool isBetter(const Candidate& one, const Candidate& other) {
-    const auto score = [](const Candidate& candidate) {
-        return std::tuple(difficulty(candidate.way.why), candidate.unknowns > 3,
-                          candidate.way.terms, candidate.unknowns,
-                          candidate.cuts.sizeOf(candidate.division, candidate.side));
-    };
-    const auto mine = score(one);
-    const auto theirs = score(other);
-    return mine != theirs
-               ? mine < theirs
-               : one.cuts.before(one.division, one.side, other.cuts, other.division, other.side);
+    const auto mine = effortOf(one.part, one.way);
+    const auto theirs = effortOf(other.part, other.way);
+    return mine != theirs ? mine < theirs : comesBefore(one.part, other.part);
 }
 
 // Of all parts that cut the member.
@@ -87,7 +77,7 @@ void consider(const Sheet& sheet, const Divisions& cuts, const Symbol& symbol,
             if (!way) {
                 continue;
             }
-            const Candidate candidate{cuts, division, side, body.unknowns.size(), *way};
+            const Candidate candidate{{cuts, division, side, body.unknowns.size()}, *way};
             if (!best || isBetter(candidate, *best)) {
                 best.emplace(candidate);
             }
@@ -104,13 +94,13 @@ std::optional<SectionChoice> bestSection(const Sheet& sheet, const Symbol& symbo
     }
     std::optional<Candidate> best;
     consider(sheet, straightCuts(sheet), symbol, best);
-    if (!best || best->unknowns > 3) {
+    if (!best || best->part.unknowns > 3) {
         consider(sheet, bentCuts(sheet), symbol, best);
     }
     if (!best) {
         return std::nullopt;
     }
-    const Body body = bodyBeside(sheet, best->cuts, best->division, best->side);
+    const Body body = bodyBeside(sheet, best->part.cuts, best->part.division, best->part.side);
     return SectionChoice{body, written(sheet, body, symbol, best->way)};
 }
 
@@ -215,13 +205,13 @@ std::vector<Symbol> writeWholeCut(Sheet& sheet, Body body, const std::vector<Mem
 } // namespace
 
 Working workSection(const Truss& truss, const LoadChoice& choice, const Solution& solution,
-                    MemberId member) {
+                    MemberId member, std::shared_ptr<Shape> shape) {
     assert(member.valid() && member.at() < truss.members.size());
     if (!hasWorking(solution)) {
         return refusal(solution, {{.kind = RemarkKind::NoWorking}});
     }
     const Symbol symbol = forceSymbol(member);
-    Sheet sheet = beginSection(truss, choice);
+    Sheet sheet = beginSection(truss, choice, std::move(shape));
     if (!sheet.forces[member.at()]) { // else it is idle by inspection
         const auto section = bestSection(sheet, symbol);
         if (!section) {

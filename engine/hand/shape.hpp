@@ -5,16 +5,25 @@
 
 #include "hand/cuts.hpp"
 
+#include <map>
 #include <optional>
 #include <vector>
 
 namespace gusset {
+
+// Joints whose equations together settle their unknowns.
+struct Together {
+    std::vector<JointId> joints;
+    std::vector<Symbol> unknowns;
+};
 
 struct Shape {
     std::optional<std::vector<HingedPart>> hinged;
     std::optional<Divisions> straight;
     std::optional<Divisions> bent;
     std::vector<std::optional<std::vector<JointId>>> onLine; // of each member, in their order
+    // The fewest joints that settle together, if any do, by what was open when that was asked.
+    std::map<std::vector<bool>, std::optional<Together>> together;
 };
 
 } // namespace gusset

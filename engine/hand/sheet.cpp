@@ -120,6 +120,9 @@ Sheet makeSheet(const Truss& truss, const LoadChoice& choice, std::shared_ptr<Sh
     sheet.drawn.resize(truss.members.size(), 1);
     sheet.reactions.resize(sheet.structure.restraints.size());
     sheet.used.resize(truss.joints.size());
+    for (std::size_t i = 0; i < truss.joints.size(); ++i) {
+        sheet.openAt.push_back(sheet.membersOf[i].size() + sheet.restraintsOf[i].size());
+    }
     nameAngles(sheet);
     return sheet;
 }
@@ -177,7 +180,27 @@ std::optional<double> valueOf(const Sheet& sheet, const Symbol& symbol) {
                : sheet.forces[symbol.member.at()];
 }
 
+namespace {
+
+// It becomes known now.
+void noteOrder(Sheet& sheet, const Symbol& symbol) {
+    sheet.order.push_back(symbol);
+    if (symbol.kind == SymbolKind::Reaction) {
+        ++sheet.reactionsFound;
+        const auto restraint = static_cast<std::size_t>(symbol.restraint);
+        --sheet.openAt[sheet.structure.restraints[restraint].joint.at()];
+    } else {
+        --sheet.openAt[sheet.truss.members[symbol.member.at()].a.at()];
+        --sheet.openAt[sheet.truss.members[symbol.member.at()].b.at()];
+    }
+}
+
+} // namespace
+
 Found record(Sheet& sheet, const Symbol& symbol, double value) {
+    if (!valueOf(sheet, symbol)) {
+        noteOrder(sheet, symbol);
+    }
     Found found{symbol, isNothing(sheet, value) ? 0 : asCarried(sheet, value), FoundAs::Zero};
     if (symbol.kind == SymbolKind::Reaction) {
         sheet.reactions[static_cast<std::size_t>(symbol.restraint)] = found.value;
@@ -258,6 +281,7 @@ void noteAssumed(Sheet& sheet, Step& step) {
 
 void markUsed(Sheet& sheet, JointId joint, Vec2 direction) {
     sheet.used[joint.at()].push_back(direction);
+    sheet.usedOrder.push_back(joint);
 }
 
 std::vector<EquationKind> unusedAxes(const Sheet& sheet, JointId joint) {

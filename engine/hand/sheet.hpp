@@ -16,10 +16,14 @@ struct Mirror {
     std::vector<JointId> joints;   // of each joint its image
     std::vector<MemberId> members; // of each member its image
     double middle = 0;             // length units
+    std::size_t forcesSeen = 0;    // of the sheet's order: their images are written
+    std::size_t usesSeen = 0;      // of the sheet's order of used joints
 };
 
 struct Shape;        // what follows from joints and members alone: see hand/shape.hpp
 struct SectionLooks; // what the search for sections has looked at: see hand/section_search
+struct HingeLooks;   // and that for hinges: see hand/hinged
+struct ReadyJoints;  // joints that can be taken: see hand/joints
 
 struct Sheet {
     const Truss& truss;
@@ -29,22 +33,29 @@ struct Sheet {
     double spot = 0;                // length units: places that are closer are the same
     std::shared_ptr<Shape> shape{}; // filled as it is asked for
     std::shared_ptr<SectionLooks> looks{};
+    std::shared_ptr<HingeLooks> hinges{};
+    std::shared_ptr<ReadyJoints> ready{};
     std::vector<Vec2> loads{};                      // on each joint, force units
     double scale = 0;                               // largest load or reaction so far, force units
     std::vector<std::optional<double>> forces{};    // of each member, once found
     std::vector<std::optional<double>> reactions{}; // of each restraint, once found
+    std::vector<Symbol> order{};                    // forces and reactions, as they were found
+    std::vector<std::size_t> openAt{};              // of each joint: unknowns that act on it
     std::vector<int> drawn{}; // of each member force: −1 if it is drawn pushing while unknown
     std::vector<AngleLine> angles{};
     std::vector<int> angleOfMember{};    // index in angles, −1 for level and plumb members
     std::vector<int> angleOfRestraint{}; // likewise
     // Directions in which a joint's equilibrium has been used, at most two each.
     std::vector<std::vector<Vec2>> used{};
-    bool saidAway = false;     // that unknown forces are drawn away from the joint
-    bool saidNegative = false; // what a negative force means
+    std::vector<JointId> usedOrder{}; // the joints of these directions, as they were used
+    bool saidAway = false;            // that unknown forces are drawn away from the joint
+    bool saidNegative = false;        // what a negative force means
     Mirror mirror{};
     JointId last{};                 // the joint taken last
     std::vector<JointId> lastCut{}; // the part looked at, if the last step was about a section
-    std::size_t openReactions = 0;  // when the whole truss last gave none; 0 before that
+    std::size_t reactionsFound = 0;
+    std::vector<JointId> openPins{}; // that hold both ways: see hand/reactions
+    std::size_t openReactions = 0;   // when the whole truss last gave none; 0 before that
     std::vector<Step> steps{};
 };
 

@@ -5,6 +5,7 @@
 // Comm. ACM 7 (1964)), so that all groups together cost n² log n.
 
 #include "hand/equation_system.hpp"
+#include "hand/shape.hpp"
 #include "hand/stages.hpp"
 
 #include <algorithm>
@@ -192,15 +193,10 @@ bool growUntilSettled(const Sheet& sheet, Group& group, std::size_t most) {
     return true;
 }
 
-struct Chosen {
-    std::vector<JointId> joints;
-    std::vector<Symbol> unknowns;
-};
-
-std::optional<Chosen> smallestGroup(const Sheet& sheet) {
+std::optional<Together> findSmallestGroup(const Sheet& sheet) {
     const Open open = openOf(sheet);
     Group group(open);
-    std::optional<Chosen> best;
+    std::optional<Together> best;
     std::size_t most = open.joints.size();
     for (std::size_t i = 0; i < open.joints.size() && most > 0; ++i) {
         if (open.joints[i].equations == 0) {
@@ -213,6 +209,34 @@ std::optional<Chosen> smallestGroup(const Sheet& sheet) {
         }
     }
     return best;
+}
+
+// All that the choice of a group rests on besides the shape: which forces and reactions are open,
+// and which equations. What the known ones are worth does not matter.
+std::vector<bool> whatIsOpen(const Sheet& sheet) {
+    std::vector<bool> open;
+    open.reserve(sheet.forces.size() + sheet.reactions.size() + 2 * sheet.used.size());
+    for (const auto* values : {&sheet.forces, &sheet.reactions}) {
+        for (const std::optional<double>& value : *values) {
+            open.push_back(!value.has_value());
+        }
+    }
+    for (std::size_t i = 0; i < sheet.used.size(); ++i) {
+        const auto axes = unusedAxes(sheet, {static_cast<int>(i)});
+        for (const EquationKind axis : {EquationKind::SumX, EquationKind::SumY}) {
+            open.push_back(std::find(axes.begin(), axes.end(), axis) != axes.end());
+        }
+    }
+    return open;
+}
+
+// Searched for once where many loads on one truss leave the same open.
+const std::optional<Together>& smallestGroup(const Sheet& sheet) {
+    const auto [place, isNew] = sheet.shape->together.try_emplace(whatIsOpen(sheet));
+    if (isNew) {
+        place->second = findSmallestGroup(sheet);
+    }
+    return place->second;
 }
 
 // As many of the equations as there are unknowns, independent ones.
@@ -251,7 +275,7 @@ bool solveTogether(Sheet& sheet, std::vector<Equation>& equations,
 }
 
 bool writeSimultaneous(Sheet& sheet) {
-    const auto group = smallestGroup(sheet);
+    const std::optional<Together>& group = smallestGroup(sheet);
     if (!group) {
         return false;
     }

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace gusset {
 namespace {
@@ -39,23 +40,50 @@ double middleOf(const Truss& truss) {
     return (box.low.x + box.high.x) / 2;
 }
 
-JointId mirrorJoint(const Sheet& sheet, double middle, JointId joint) {
-    const Vec2 at = positionOf(sheet, joint);
-    const Vec2 wanted{2 * middle - at.x, at.y};
-    for (std::size_t i = 0; i < sheet.truss.joints.size(); ++i) {
-        if (length(sheet.truss.joints[i].at - wanted) <= sheet.spot) {
-            return {static_cast<int>(i)};
+// The joints along a line that leans so that hardly two of a drawing share a place on it.
+class JointsAlong {
+public:
+    explicit JointsAlong(const Sheet& sheet) : sheet_(sheet), low_(extent(sheet.truss).low) {
+        for (std::size_t i = 0; i < sheet.truss.joints.size(); ++i) {
+            places_.push_back({placeOf(sheet.truss.joints[i].at), JointId{static_cast<int>(i)}});
         }
+        std::sort(places_.begin(), places_.end());
     }
-    return {};
-}
+
+    // The first joint, in their order, that is at this spot; none if there is none.
+    [[nodiscard]] JointId at(Vec2 spot) const {
+        const double reach = 4 * sheet_.spot; // more than a spot is wide along the line
+        JointId first;
+        auto it = std::lower_bound(places_.begin(), places_.end(),
+                                   std::pair(placeOf(spot) - reach, JointId{}));
+        for (; it != places_.end() && it->first <= placeOf(spot) + reach; ++it) {
+            const bool here = length(positionOf(sheet_, it->second) - spot) <= sheet_.spot;
+            if (here && (!first.valid() || it->second < first)) {
+                first = it->second;
+            }
+        }
+        return first;
+    }
+
+private:
+    [[nodiscard]] double placeOf(Vec2 at) const {
+        constexpr double kGolden = 0.61803398874989485; // least like a ratio of small numbers
+        return (at.x - low_.x) + kGolden * (at.y - low_.y);
+    }
+
+    const Sheet& sheet_;
+    Vec2 low_;
+    std::vector<std::pair<double, JointId>> places_; // in order
+};
 
 std::optional<std::vector<JointId>> mirrorJoints(const Sheet& sheet) {
     const double middle = middleOf(sheet.truss);
+    const JointsAlong joints(sheet);
     std::vector<JointId> mirror;
     for (std::size_t i = 0; i < sheet.truss.joints.size(); ++i) {
         const JointId joint{static_cast<int>(i)};
-        const JointId other = mirrorJoint(sheet, middle, joint);
+        const Vec2 at = positionOf(sheet, joint);
+        const JointId other = joints.at({2 * middle - at.x, at.y});
         if (!other.valid() || !mirrorsForce(sheet, joint, other)) {
             return std::nullopt;
         }
@@ -85,10 +113,12 @@ std::optional<std::vector<MemberId>> mirrorMembers(const Sheet& sheet,
 
 // What was used of a joint's equilibrium has been used of its mirror image too.
 void mirrorUse(Sheet& sheet) {
-    for (std::size_t i = 0; i < sheet.mirror.joints.size(); ++i) {
-        auto& there = sheet.used[sheet.mirror.joints[i].at()];
-        for (std::size_t k = there.size(); k < sheet.used[i].size(); ++k) {
-            there.push_back(mirrored(sheet.used[i][k]));
+    for (std::size_t& seen = sheet.mirror.usesSeen; seen < sheet.usedOrder.size(); ++seen) {
+        const JointId joint = sheet.usedOrder[seen];
+        const auto& here = sheet.used[joint.at()];
+        auto& there = sheet.used[sheet.mirror.joints[joint.at()].at()];
+        for (std::size_t k = there.size(); k < here.size(); ++k) {
+            there.push_back(mirrored(here[k]));
         }
     }
 }
@@ -115,14 +145,33 @@ void writeSymmetry(Sheet& sheet) {
     sheet.steps.push_back(step);
 }
 
+namespace {
+
+// Since images were last written, in the order of the members.
+std::vector<MemberId> membersFoundSince(Sheet& sheet) {
+    std::vector<MemberId> members;
+    for (std::size_t& seen = sheet.mirror.forcesSeen; seen < sheet.order.size(); ++seen) {
+        if (sheet.order[seen].kind == SymbolKind::MemberForce) {
+            members.push_back(sheet.order[seen].member);
+        }
+    }
+    std::sort(members.begin(), members.end());
+    return members;
+}
+
+} // namespace
+
 void writeMirrorImages(Sheet& sheet) {
+    if (sheet.mirror.members.empty()) {
+        return;
+    }
     Step step;
     step.kind = StepKind::Symmetry;
-    for (std::size_t i = 0; i < sheet.mirror.members.size(); ++i) {
-        const Symbol other = forceSymbol(sheet.mirror.members[i]);
-        if (sheet.forces[i] && !valueOf(sheet, other)) {
-            step.uses.push_back(forceSymbol({static_cast<int>(i)}));
-            step.found.push_back(record(sheet, other, *sheet.forces[i]));
+    for (const MemberId member : membersFoundSince(sheet)) {
+        const Symbol other = forceSymbol(sheet.mirror.members[member.at()]);
+        if (!valueOf(sheet, other)) {
+            step.uses.push_back(forceSymbol(member));
+            step.found.push_back(record(sheet, other, *sheet.forces[member.at()]));
             step.found.back().drawn = drawnSense(sheet, other);
             step.members.push_back(other.member);
         }

@@ -11,11 +11,9 @@
 namespace gusset {
 namespace {
 
-bool allKnown(const std::vector<std::optional<double>>& values) {
-    return std::all_of(values.begin(), values.end(), [](const auto& v) { return v.has_value(); });
-}
+std::size_t countAll(const Sheet& sheet) { return sheet.forces.size() + sheet.reactions.size(); }
 
-bool allFound(const Sheet& sheet) { return allKnown(sheet.forces) && allKnown(sheet.reactions); }
+bool allFound(const Sheet& sheet) { return sheet.order.size() == countAll(sheet); }
 
 void writeNothingActs(Sheet& sheet) {
     Step step;
@@ -44,11 +42,6 @@ bool writeNext(Sheet& sheet) {
     writeMirrorImages(sheet);
     writeReactions(sheet); // a reaction found at a joint may free another one
     return true;
-}
-
-std::size_t countFound(const std::vector<std::optional<double>>& values) {
-    return static_cast<std::size_t>(
-        std::count_if(values.begin(), values.end(), [](const auto& v) { return v.has_value(); }));
 }
 
 RemarkKind countRemark(const Solution& solution) {
@@ -203,8 +196,7 @@ bool WorkingTask::advance() {
 
 Progress WorkingTask::progress() const {
     const Sheet& sheet = state_->sheet;
-    return {countFound(sheet.forces) + countFound(sheet.reactions),
-            sheet.forces.size() + sheet.reactions.size()};
+    return {sheet.order.size(), countAll(sheet)};
 }
 
 Working WorkingTask::take() {

@@ -4,40 +4,53 @@
 #include "report/exact_notation.hpp"
 #include "report/formula.hpp"
 #include "report/remark_text.hpp"
+#include "report/sheet_index.hpp"
 
 #include <algorithm>
 #include <cmath>
 #include <optional>
+#include <utility>
 
 namespace gusset {
 namespace {
 
+const SheetIndex& indexOf(const Notation& notation) {
+    if (!notation.index->made) {
+        *notation.index = sheetIndexOf(notation.truss, notation.working);
+    }
+    return *notation.index;
+}
+
 // What stands on the sheet before a step is taken.
 struct Known {
-    std::vector<std::optional<double>> forces;    // of each member
-    std::vector<std::optional<double>> reactions; // of each restraint
-    std::vector<int> drawn;                       // of each member while unknown
-};
+    const SheetIndex& index;
+    std::size_t step;
 
-Known knownBefore(const Notation& notation, std::size_t step) {
-    Known known{std::vector<std::optional<double>>(notation.truss.members.size()),
-                std::vector<std::optional<double>>(notation.working.structure.restraints.size()),
-                std::vector<int>(notation.truss.members.size(), 0)};
-    const std::vector<Step>& steps = notation.working.steps;
-    for (std::size_t i = 0; i < steps.size(); ++i) {
-        for (const Found& found : steps[i].found) {
-            const bool isMember = found.symbol.kind == SymbolKind::MemberForce;
-            if (i < step) {
-                (isMember ? known.forces[found.symbol.member.at()]
-                          : known.reactions[static_cast<std::size_t>(found.symbol.restraint)]) =
-                    found.value;
-            } else if (isMember && known.drawn[found.symbol.member.at()] == 0) {
-                known.drawn[found.symbol.member.at()] = found.drawn;
+    [[nodiscard]] std::optional<double> force(MemberId member) const {
+        return before(index.ofMember[member.at()]);
+    }
+    [[nodiscard]] std::optional<double> reaction(int restraint) const {
+        return before(index.ofRestraint[static_cast<std::size_t>(restraint)]);
+    }
+    // How an unknown force is drawn: −1 if pushing.
+    [[nodiscard]] int drawn(MemberId member) const {
+        for (const SheetIndex::Finding& finding : index.ofMember[member.at()]) {
+            if (finding.step >= step && finding.drawn != 0) {
+                return finding.drawn < 0 ? -1 : 1;
             }
         }
+        return 1;
     }
-    return known;
-}
+
+private:
+    [[nodiscard]] std::optional<double> before(const std::vector<SheetIndex::Finding>& all) const {
+        std::optional<double> value;
+        for (const SheetIndex::Finding& finding : all) {
+            value = finding.step < step ? std::optional(finding.value) : value;
+        }
+        return value;
+    }
+};
 
 // Exact where the class wants that and the number is short, as in the equations.
 std::string valueText(const Notation& notation, const Symbol& symbol, double value) {
@@ -56,7 +69,7 @@ RichLine valued(const Notation& notation, const Symbol& symbol, double value) {
 
 void addMember(const Notation& notation, const Known& known, JointId at, MemberId member,
                FreeBody& body) {
-    const auto& value = known.forces[member.at()];
+    const auto value = known.force(member);
     if (value && *value == 0) {
         return;
     }
@@ -65,7 +78,7 @@ void addMember(const Notation& notation, const Known& known, JointId at, MemberI
     force.out = notation.truss.members[member.at()].a == at ? along : -along;
     const Symbol symbol{.kind = SymbolKind::MemberForce, .member = member};
     force.label = symbolRuns(notation, symbol);
-    int drawn = known.drawn[member.at()] < 0 ? -1 : 1;
+    int drawn = known.drawn(member);
     force.ink = SketchInk::Accent;
     if (value) { // with guessed senses a known force is drawn as it acts
         const bool guesses = notation.truss.classSettings.senses == AssumedSense::Guessed;
@@ -78,7 +91,7 @@ void addMember(const Notation& notation, const Known& known, JointId at, MemberI
 }
 
 void addReaction(const Notation& notation, const Known& known, int index, FreeBody& body) {
-    const auto& value = known.reactions[static_cast<std::size_t>(index)];
+    const auto value = known.reaction(index);
     if (value && *value == 0) {
         return;
     }
@@ -103,31 +116,42 @@ void addLoads(const Notation& notation, JointId joint, double nothing, FreeBody&
     }
 }
 
+// The members that reach out of a body, with their ends in it, and the restraints of its joints.
+struct Reaching {
+    std::vector<std::pair<MemberId, JointId>> members{};
+    std::vector<int> restraints{};
+};
+
+Reaching reachingOut(const Truss& truss, const SheetIndex& index, std::vector<JointId> joints) {
+    std::sort(joints.begin(), joints.end());
+    Reaching reaching;
+    for (const JointId joint : joints) {
+        for (const MemberId id : index.membersAt[joint.at()]) {
+            const Member& member = truss.members[id.at()];
+            const JointId other = member.a == joint ? member.b : member.a;
+            if (!std::binary_search(joints.begin(), joints.end(), other)) {
+                reaching.members.push_back({id, joint});
+            }
+        }
+        const std::vector<int>& held = index.restraintsAt[joint.at()];
+        reaching.restraints.insert(reaching.restraints.end(), held.begin(), held.end());
+    }
+    std::sort(reaching.members.begin(), reaching.members.end());
+    std::sort(reaching.restraints.begin(), reaching.restraints.end());
+    return reaching;
+}
+
 FreeBody bodyOf(const Notation& notation, const Known& known, std::vector<JointId> joints) {
     FreeBody body{std::move(joints), {}};
-    std::vector<bool> inside(notation.truss.joints.size());
-    for (const JointId joint : body.joints) {
-        inside[joint.at()] = true;
+    const Reaching reaching = reachingOut(notation.truss, known.index, body.joints);
+    for (const auto& [member, end] : reaching.members) {
+        addMember(notation, known, end, member, body);
     }
-    for (std::size_t i = 0; i < notation.truss.members.size(); ++i) {
-        const Member& member = notation.truss.members[i];
-        if (inside[member.a.at()] != inside[member.b.at()]) {
-            addMember(notation, known, inside[member.a.at()] ? member.a : member.b,
-                      MemberId{static_cast<int>(i)}, body);
-        }
-    }
-    const std::vector<Restraint>& restraints = notation.working.structure.restraints;
-    for (std::size_t i = 0; i < restraints.size(); ++i) {
-        if (inside[restraints[i].joint.at()]) {
-            addReaction(notation, known, static_cast<int>(i), body);
-        }
-    }
-    double largest = 0;
-    for (const Vec2 load : notation.working.loads) {
-        largest = std::max(largest, length(load));
+    for (const int restraint : reaching.restraints) {
+        addReaction(notation, known, restraint, body);
     }
     for (const JointId joint : body.joints) {
-        addLoads(notation, joint, kZeroForce * largest, body);
+        addLoads(notation, joint, kZeroForce * known.index.largestLoad, body);
     }
     return body;
 }
@@ -179,7 +203,7 @@ std::vector<FreeBody> freeBodiesOf(const Notation& notation, std::size_t step) {
     if (bodies.empty()) {
         return list;
     }
-    const Known known = knownBefore(notation, step);
+    const Known known{indexOf(notation), step};
     for (const std::vector<JointId>& joints : bodies) {
         list.push_back(bodyOf(notation, known, joints));
     }
@@ -187,7 +211,7 @@ std::vector<FreeBody> freeBodiesOf(const Notation& notation, std::size_t step) {
 }
 
 FreeBody wholeFreeBody(const Notation& notation) {
-    const Known known = knownBefore(notation, notation.working.steps.size());
+    const Known known{indexOf(notation), notation.working.steps.size()};
     return bodyOf(notation, known, allJoints(notation.truss));
 }
 

@@ -4,6 +4,7 @@
 #include "report/exact_notation.hpp"
 #include "report/formula.hpp"
 #include "report/results_text.hpp"
+#include "report/sheet_index.hpp"
 #include "report/slope_notation.hpp"
 
 #include <algorithm>
@@ -130,7 +131,7 @@ bool hasUnknown(const Equation& equation) {
 Notation notationOf(const PhraseBook& book, const Truss& truss, const Working& working) {
     NumberStyle numbers = numberStyleOf(truss);
     numbers.keepZeros = false;
-    return {book, truss, working, numbers};
+    return {book, truss, working, numbers, std::make_shared<SheetIndex>()};
 }
 
 Token symbolToken(const Notation& notation, const Symbol& symbol) {

@@ -6,13 +6,18 @@
 #include "report/phrases.hpp"
 #include "report/rich_text.hpp"
 
+#include <memory>
+
 namespace gusset {
+
+struct SheetIndex; // report/sheet_index.hpp
 
 struct Notation {
     const PhraseBook& book; // the language of the words
     const Truss& truss;
     const Working& working;
-    NumberStyle numbers; // of computed values, without trailing zeros
+    NumberStyle numbers;                 // of computed values, without trailing zeros
+    std::shared_ptr<SheetIndex> index{}; // of the working, made when it is first asked for
 };
 [[nodiscard]] Notation notationOf(const PhraseBook&, const Truss&, const Working&);
 

@@ -68,6 +68,13 @@ Numbers unit(std::size_t count, std::size_t at) {
     return one;
 }
 
+// One row of |A⁻¹|·changes.
+double rowOf(const Equilibrium& equilibrium, const Numbers& changes, std::size_t row) {
+    Numbers weights = solvedTransposed(equilibrium, unit(equilibrium.factors.columns, row));
+    multiply(changes, weights);
+    return norm_estimate::sumOf(weights);
+}
+
 } // namespace
 
 Vec2 roundingOf(const Structure& structure, const Bar& bar, double force) {
@@ -150,7 +157,9 @@ Trust judgeForces(const Structure& structure, const Equilibrium& equilibrium,
             [&](std::size_t i) { return solvedTransposed(equilibrium, unit(factors.columns, i)); },
             [&](std::size_t i) { return solved(equilibrium, unit(factors.rows, i)); }, trust);
     }
-    if (trust.error > kWholeFile) {
+    // Most of it is due to what is given, as a rule, and then it may stand.
+    if (trust.error > kWholeFile &&
+        trust.error > 2 * rowOf(equilibrium, given, row.column) / largest) {
         trust.error = sharpErrorOf(equilibrium, given, found);
     }
     trust.condition = trust.error / kHalfPlace;

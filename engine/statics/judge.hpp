@@ -32,7 +32,7 @@ inline constexpr double kHalfPlace = 1.1102230246251565e-16;
 template <class WeightsOf, class ForcesUnder>
 void seekAmplification(std::size_t force, std::size_t members, WeightsOf weightsOf,
                        ForcesUnder forcesUnder, Trust& trust) {
-    constexpr int kSteps = 4; // to what is large, if not the largest: one is the rule
+    constexpr int kSteps = 2; // to what is large, if not the largest
     for (int step = 0; step < kSteps; ++step) {
         const std::vector<double> weights = weightsOf(force);
         const std::size_t component = norm_estimate::largestAt(weights);

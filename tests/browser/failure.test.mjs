@@ -162,7 +162,7 @@ async function openAborting(times, query) {
     await opened.page.addInitScript((aborts) => { Object.assign(window, { aborts, programs: 0 }); }, times);
     await opened.page.route('**/program.js', async (route) => {
         const response = await route.fetch();
-        const created = 'await createGusset({ page });';
+        const created = 'await create(page);';
         const script = await response.text();
         assert.ok(script.includes(created));
         await route.fulfill({ response, body: script.replace(created, `${created}
@@ -183,6 +183,57 @@ test('a program that fails in the first frame of all is started again, and the b
     const before = await modelOf(board);
     await dragJoint(board, 'C', 60, 0);
     assert.notDeepEqual(await modelOf(board), before);
+    await context.close();
+});
+
+test('the program starts again without asking anybody for its file', async () => {
+    const { page, context, board } = await open();
+    await dragJoint(board, 'C', 60, 0);
+    const before = await modelOf(board);
+    await page.evaluate(() => { window.fetch = () => Promise.reject(new TypeError('no network, and no cache')); });
+    await drawFatalMember(page, board);
+    assert.deepEqual(await modelOf(await returned(page, 'as it was kept last')), before);
+    await context.close();
+});
+
+test('a link that is opened while the program starts again is opened by the next one', async () => {
+    const { page, context, board } = await open();
+    await dragJoint(board, 'C', 60, 0);
+    const link = `#j=${encodeURIComponent('{"gusset":1,"title":"Meanwhile","joints":[{"id":"A","x":0,"y":0}],"members":[]}')}`;
+    await page.evaluate((hash) => {
+        const { instantiate } = WebAssembly;
+        WebAssembly.instantiate = async (...all) => {
+            location.hash = hash;
+            await new Promise((resolve) => addEventListener('hashchange', resolve));
+            return instantiate(...all);
+        };
+    }, link);
+    await drawFatalMember(page, board);
+    const after = await returned(page, 'as it was kept last');
+    assert.equal((await modelOf(after)).title, 'Meanwhile');
+    await context.close();
+});
+
+// The page's clock runs as it does, and is put forward by more than the time that counts as calm.
+test('failures with a calm time between them each count as the first, and two soon after another do not', async () => {
+    const { page, context } = await openAborting(0, '?test');
+    await page.waitForFunction(() => document.body.classList.contains('has-board'));
+    await page.clock.install();
+    const failOnce = async (programs, words) => {
+        await page.evaluate(() => {
+            window.aborts = 1;
+            dispatchEvent(new Event('resize'));
+        });
+        await page.waitForFunction((count) => window.programs === count, programs);
+        await page.waitForFunction((wanted) => // its clock has no marks: not by returned()
+            document.getElementById('failure-text').textContent.includes(wanted), words);
+    };
+    for (let programs = 2; programs <= 5; ++programs) { // the third failure soon after another is the last
+        await failOnce(programs, 'as it was kept last');
+        await page.clock.fastForward(11_000);
+    }
+    await failOnce(6, 'as it was kept last');
+    await failOnce(7, 'an empty one');
     await context.close();
 });
 

@@ -5,12 +5,11 @@ import { after, before, test } from 'node:test';
 import path from 'node:path';
 import { firstFrame, launch, openPage, root, screenshot, serve, sizes } from './support.mjs';
 import { openServer, siteWith } from './upload.mjs';
+import { cached, controlled, heading, takesUpdate, title, updated, visit } from './versions.mjs';
 
 let browser;
 let old; // two versions of the site
 let next;
-
-const title = (from, to) => (html) => html.replace(`<h1>${from}</h1>`, `<h1>${to}</h1>`);
 
 before(async () => {
     browser = await launch();
@@ -30,46 +29,8 @@ after(async () => {
     next?.remove();
 });
 
-const controlled = (page) => page.waitForFunction(() => navigator.serviceWorker.controller);
-const heading = (page) => page.locator('h1').textContent();
-const cached = (page) => page.evaluate(() => caches.keys());
-
 // The page of the old version, its worker in charge.
-async function visited(options = sizes.desktop) {
-    const server = await openServer(() => old.folder);
-    const opened = await openPage(browser, server.address, options);
-    await opened.page.goto(server.address);
-    await firstFrame(opened.page);
-    await controlled(opened.page);
-    await opened.page.waitForFunction(async () => (await caches.keys()).length === 1);
-    const close = async () => {
-        await opened.context.close();
-        server.stop();
-    };
-    return { ...opened, server, close };
-}
-
-// Resolves to what became of the worker that the server has now: installed, or redundant when it refused.
-const updated = (page) => page.evaluate(async () => {
-    const registration = await navigator.serviceWorker.getRegistration();
-    return new Promise((resolve) => {
-        registration.addEventListener('updatefound', () => {
-            const worker = registration.installing;
-            worker.addEventListener('statechange', () => {
-                if (['installed', 'redundant'].includes(worker.state)) {
-                    resolve(worker.state);
-                }
-            });
-        });
-        registration.update();
-    });
-});
-
-async function takesUpdate(page) {
-    await page.locator('#update').waitFor({ state: 'visible' });
-    await Promise.all([page.waitForEvent('load'), page.locator('#update-now').click()]);
-    await firstFrame(page);
-}
+const visited = (options) => visit(browser, old.folder, options);
 
 // Writes other content under the name of a file that the worker keeps.
 const damage = (page, name, content) => page.evaluate(async ([file, text]) => {

@@ -26,8 +26,42 @@ export function siteWith(edits = {}) {
     return { folder, remove: () => rmSync(folder, { recursive: true }) };
 }
 
+// What a network that wants a password first answers for everything.
+export const logIn = { type: 'text/html; charset=utf-8', bytes: '<!DOCTYPE html><title>Log in</title><p>Log in' };
+export const hangs = { hangs: true }; // the head of an answer, and then nothing more
+export const noAnswer = { isCut: true };
+
+function send(response, name, what) {
+    if (what.isCut) {
+        response.destroy();
+        return;
+    }
+    const { status = 200, type = types[path.extname(name)] ?? 'text/plain', bytes = '' } = what;
+    response.writeHead(status, { 'Content-Type': type, 'Cache-Control': 'no-cache' });
+    if (what.hangs) {
+        response.write(' ');
+    } else {
+        response.end(bytes);
+    }
+}
+
+function answerOf(what, name) {
+    if (typeof what === 'number') {
+        return { status: what };
+    }
+    if (Buffer.isBuffer(what)) {
+        return { bytes: what };
+    }
+    try {
+        return typeof what === 'string' ? { bytes: readFileSync(path.join(what, name)) } : what;
+    } catch {
+        return { status: 404 };
+    }
+}
+
 // Resolves to { address, serve, served, stop }. `serve(answer)`: from now on `answer(name)` gives back the
-// folder that a file comes from, its bytes, or a status. `served.loads` counts how often the page itself was asked for.
+// folder that a file comes from, its bytes, a status, or one of the above. `served.loads` counts how often the page
+// itself was asked for.
 export async function openServer(first) {
     let answer = first;
     const served = { loads: 0 };
@@ -35,16 +69,7 @@ export async function openServer(first) {
         const asked = new URL(request.url, 'http://localhost').pathname.slice(1);
         const name = asked === '' || asked.endsWith('/') ? `${asked}index.html` : asked;
         served.loads += asked === '' ? 1 : 0;
-        let what = answer(name);
-        try {
-            what = typeof what === 'string' ? readFileSync(path.join(what, name)) : what;
-        } catch {
-            what = 404;
-        }
-        response.writeHead(typeof what === 'number' ? what : 200, {
-            'Content-Type': types[path.extname(name)] ?? 'text/plain', 'Cache-Control': 'no-cache',
-        });
-        response.end(typeof what === 'number' ? '' : what);
+        send(response, name, answerOf(answer(name), name));
     });
     await new Promise((resolve) => server.listen(0, '127.0.0.1', resolve));
     return {

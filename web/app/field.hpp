@@ -52,6 +52,7 @@ struct PageRequests {
     bool showHelp = false;
     std::optional<bool> fullScreen; // into it or out of it
     std::string openExample;        // file name in examples/, empty: none
+    std::string openLink;           // pasted, empty: none
     std::string announce;           // to those who hear the page
     bool drawAgain = false;         // something of a long page is not laid out yet
 };

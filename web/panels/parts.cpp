@@ -185,7 +185,7 @@ void takeFieldDone(PanelContext& context) {
         context.field.done.reset();
         context.actions.push_back(EndField{});
         if (done.how != FieldEnd::GivenUp && !done.text.empty()) {
-            context.actions.push_back(OpenText{done.text, "Open link"});
+            context.requests.openLink = done.text;
         }
     }
 }

@@ -77,8 +77,11 @@ void shareLink(std::string_view title, std::string_view link);
 void openFile();
 void showRecent();                           // the boards kept in this browser, to choose from
 void openExample(std::string_view fileName); // of examples/, beside the page
-void setAddress(std::string_view fragment);  // without a new entry in the browser's history
-void addressIsBehind();                      // what is on the board, or looked at, is another
+void openLink(std::string_view link);        // pasted: comes back as OpenedText
+// What became of an OpenedText: the model that it put on the board, as JSON, or empty when refused.
+void textOpened(std::string_view model);
+void setAddress(std::string_view fragment); // without a new entry in the browser's history
+void addressIsBehind();                     // what is on the board, or looked at, is another
 [[nodiscard]] bool storeWork(std::string_view text); // local, at once; false: refused or full
 
 // Words in the system's typefaces, for letters that ours lack.

@@ -119,6 +119,8 @@ EM_JS(void, pageShareLink, (const char* title, int titleLength, const char* link
 EM_JS(void, pageOpenFile, (), { Module['page'].openFile(); });
 EM_JS(void, pageShowRecent, (), { Module['page'].showRecent(); });
 EM_JS(void, pageOpenExample, (const char* name, int length), { Module['page'].openExample(UTF8ToString(name, length)); });
+EM_JS(void, pageOpenLink, (const char* link, int length), { Module['page'].openLink(UTF8ToString(link, length)); });
+EM_JS(void, pageTextOpened, (const char* model, int length), { Module['page'].textOpened(UTF8ToString(model, length)); });
 EM_JS(void, pageSetAddress, (const char* fragment, int length), { Module['page'].setAddress(UTF8ToString(fragment, length)); });
 EM_JS(void, pageAddressIsBehind, (), { Module['page'].addressIsBehind(); });
 EM_JS(int, pageStoreWork, (const char* text, int length), { return Module['page'].storeWork(UTF8ToString(text, length)) ? 1 : 0; });
@@ -180,6 +182,8 @@ void shareLink(std::string_view title, std::string_view link) {
 void openFile() { pageOpenFile(); }
 void showRecent() { pageShowRecent(); }
 void openExample(std::string_view fileName) { pageOpenExample(fileName.data(), sizeOf(fileName)); }
+void openLink(std::string_view link) { pageOpenLink(link.data(), sizeOf(link)); }
+void textOpened(std::string_view model) { pageTextOpened(model.data(), sizeOf(model)); }
 void setAddress(std::string_view fragment) { pageSetAddress(fragment.data(), sizeOf(fragment)); }
 void addressIsBehind() { pageAddressIsBehind(); }
 

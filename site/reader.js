@@ -1,0 +1,35 @@
+// The program's word on what is stored, one text apart from another: a text that it fails on harms only itself,
+// as the next is read by a new program.
+
+// `load` resolves to a program, `first` is one to begin with.
+export function createReader(load, first = null) {
+    let program = first;
+    let page = 0; // one that draws nothing, for pictures
+
+    // Resolves to `answer(program)`, or `nothing` where that makes the program fail.
+    async function ask(answer, nothing) {
+        await ready();
+        const said = answer(program);
+        return program.hasFailed() ? nothing : said;
+    }
+
+    async function ready() {
+        if (program === null || program.hasFailed()) {
+            program = await load();
+            page = 0;
+        }
+        return program;
+    }
+
+    return {
+        reads: (text) => ask(() =>
+            program.withTexts([text], (address) => program._gussetReads(address)) === 1, false),
+        // As SVG, in the colours of this palette; empty where the text can't be read.
+        drawing: (text, palette) => ask(() => {
+            page ||= program._gussetReader();
+            return program.withTexts([text], (saved) =>
+                program.UTF8ToString(program._gussetSmallPicture(page, saved, palette)));
+        }, ''),
+        ready, // resolves to a program that has not failed
+    };
+}
