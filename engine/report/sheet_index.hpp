@@ -15,10 +15,10 @@ struct SheetIndex {
         int drawn = 1;    // as Found::drawn
     };
     bool made = false;
-    std::vector<std::vector<Finding>> ofMember; // in the order of the steps
-    std::vector<std::vector<Finding>> ofRestraint;
-    std::vector<std::vector<MemberId>> membersAt; // a joint each
-    std::vector<std::vector<int>> restraintsAt;
+    std::vector<std::vector<Finding>> ofMember{}; // in the order of the steps
+    std::vector<std::vector<Finding>> ofRestraint{};
+    std::vector<std::vector<MemberId>> membersAt{}; // a joint each
+    std::vector<std::vector<int>> restraintsAt{};
     double largestLoad = 0; // force units
 };
 [[nodiscard]] SheetIndex sheetIndexOf(const Truss&, const Working&);

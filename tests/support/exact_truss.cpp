@@ -198,6 +198,36 @@ std::vector<double> reactionsOf(const Structure& structure, const std::vector<Pl
     return reactions;
 }
 
+// The equations of the unknown movements; the last column is the right-hand side.
+Rows systemOf(const std::vector<Place>& places, std::size_t unknowns,
+              const std::vector<Arrow>& loads, const std::vector<Line>& lines) {
+    Rows rows(unknowns, std::vector<Fraction>(unknowns + 1));
+    for (std::size_t j = 0; j < places.size(); ++j) {
+        const Place& place = places[j];
+        for (std::size_t i = 0; i < place.free.size(); ++i) {
+            rows[static_cast<std::size_t>(place.unknowns[i])][unknowns] =
+                dot(place.free[i], loads[j]);
+        }
+    }
+    for (const Line& line : lines) {
+        addLine(line, places, rows);
+    }
+    return rows;
+}
+
+std::vector<Arrow> movesOf(const std::vector<Place>& places, const std::vector<Fraction>& found) {
+    std::vector<Arrow> moves;
+    for (const Place& place : places) {
+        Arrow move = place.settled;
+        for (std::size_t i = 0; i < place.free.size(); ++i) {
+            const Fraction& far = found[static_cast<std::size_t>(place.unknowns[i])];
+            move = {move.x + far * place.free[i].x, move.y + far * place.free[i].y};
+        }
+        moves.push_back(move);
+    }
+    return moves;
+}
+
 } // namespace
 
 std::optional<ExactResponse> exactResponse(const Truss& truss) {
@@ -207,37 +237,21 @@ std::optional<ExactResponse> exactResponse(const Truss& truss) {
     if (!places) {
         return std::nullopt;
     }
-    Rows rows(unknowns, std::vector<Fraction>(unknowns + 1));
     const std::vector<Arrow> loads = loadsOf(truss);
-    for (std::size_t j = 0; j < places->size(); ++j) {
-        const Place& place = (*places)[j];
-        for (std::size_t i = 0; i < place.free.size(); ++i) {
-            rows[static_cast<std::size_t>(place.unknowns[i])][unknowns] =
-                dot(place.free[i], loads[j]);
-        }
-    }
     std::vector<Line> lines;
     for (const Member& member : truss.members) {
         lines.push_back(lineOf(truss, member));
-        addLine(lines.back(), *places, rows);
     }
-    const std::optional<std::vector<Fraction>> found = solved(std::move(rows));
+    const auto found = solved(systemOf(*places, unknowns, loads, lines));
     if (!found) {
         return std::nullopt;
     }
-    std::vector<Arrow> moves;
-    for (const Place& place : *places) {
-        Arrow move = place.settled;
-        for (std::size_t i = 0; i < place.free.size(); ++i) {
-            const Fraction& far = (*found)[static_cast<std::size_t>(place.unknowns[i])];
-            move = {move.x + far * place.free[i].x, move.y + far * place.free[i].y};
-        }
-        moves.push_back(move);
-    }
+    const std::vector<Arrow> moves = movesOf(*places, *found);
     ExactResponse response;
     std::vector<Arrow> needed;
-    for (const Arrow& load : loads) {
-        needed.push_back({-load.x, -load.y});
+    for (std::size_t j = 0; j < moves.size(); ++j) {
+        needed.push_back({-loads[j].x, -loads[j].y});
+        response.moves.push_back({narrowed(moves[j].x), narrowed(moves[j].y)});
     }
     for (const Line& line : lines) {
         const auto [a, b] = line.ends;
@@ -248,9 +262,6 @@ std::optional<ExactResponse> exactResponse(const Truss& truss) {
         needed[b] = {needed[b].x + density * line.run.x, needed[b].y + density * line.run.y};
     }
     response.reactions = reactionsOf(structure, *places, needed);
-    for (const Arrow& move : moves) {
-        response.moves.push_back({narrowed(move.x), narrowed(move.y)});
-    }
     return response;
 }
 
