@@ -170,6 +170,14 @@ std::vector<std::string> assumptionSentences(const PhraseBook& book,
     return sentences;
 }
 
+std::string faultSentence(const Issue& fault) {
+    std::string text = fault.says;
+    if (!text.empty() && text[0] >= 'a' && text[0] <= 'z') {
+        text[0] = static_cast<char>(text[0] - 'a' + 'A');
+    }
+    return text + ".";
+}
+
 std::string inexactSentence(const PhraseBook& book, const Truss& truss, const WhyInexact& why) {
     const auto counted = [&](Phrase phrase, std::size_t n) {
         return sayPlain(book, phrase, {{"n", plainLine(std::to_string(n))}});

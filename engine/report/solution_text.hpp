@@ -14,6 +14,8 @@ namespace gusset {
 [[nodiscard]] std::string mechanismSentence(const PhraseBook&, const Truss&, const Mechanism&);
 [[nodiscard]] std::vector<std::string> assumptionSentences(const PhraseBook&,
                                                            const std::vector<Assumption>&);
+// What is wrong, as a sentence of its own.
+[[nodiscard]] std::string faultSentence(const Issue&);
 // Empty where the forces are exact.
 [[nodiscard]] std::string inexactSentence(const PhraseBook&, const Truss&, const WhyInexact&);
 
