@@ -6,6 +6,7 @@
 #include "model/validate.hpp"
 #include "report/check_text.hpp"
 #include "report/check_working.hpp"
+#include "report/trust_text.hpp"
 
 namespace gusset::cli {
 
@@ -25,40 +26,42 @@ Found underChoice(const Truss& truss, const LoadChoice& choice) {
     found.faults = solution.errors;
     found.exit = exitOf(solution);
     found.checks = checkMembers(truss, solution, choice);
-    for (const Issues& notes :
-         {notesOfMechanism(solution.status, solution.solved), solution.notes}) {
-        found.faults.insert(found.faults.end(), notes.begin(), notes.end());
-    }
+    found.faults =
+        joined(joined(std::move(found.faults), notesOfMechanism(solution.status, solution.solved)),
+               solution.notes);
     return found;
 }
 
 Found overAll(const Truss& truss) {
     Found found;
     found.loads = {envelopeChoices(truss), true};
-    const Outcome<std::vector<MemberEnvelope>> envelope = envelopeOf(truss, found.loads.choices);
+    const Outcome<Envelope> envelope = envelopeOf(truss, found.loads.choices);
     if (!envelope) {
         found.exit = exitOf(envelope.issues());
         found.faults = envelope.issues();
         return found;
     }
     found.checks = checkMembers(truss, envelope.value(), found.loads.choices);
-    found.faults = notesOfMechanism(truss, found.loads.choices);
-    for (Issue& note : leftOut(truss)) {
-        found.faults.push_back(std::move(note));
-    }
+    found.faults = joined(notesOfMechanism(envelope.value().reliance.status, true), leftOut(truss));
     return found;
 }
 
-std::string sheet(const PhraseBook& book, const Arguments& arguments, const Truss& truss,
-                  const Found& found) {
+Answer sheet(const PhraseBook& book, const Arguments& arguments, const Truss& truss,
+             const Found& found) {
+    const std::vector<std::string> warnings = trustSentences(book, truss, found.checks.reliance);
     if (arguments.has("--json")) {
-        return writeChecks(truss, found.checks, cautionLines(book), found.faults);
+        const CheckSentences sentences{cautionLines(book), warnings};
+        return {found.exit, writeChecks(truss, found.checks, sentences, found.faults),
+                found.faults};
     }
     if (arguments.has("--csv")) {
-        return checksCsv(book, truss, found.checks);
+        return {found.exit, checksCsv(book, truss, found.checks),
+                joined(found.faults, notesOnForces(warnings))};
     }
-    return arguments.has("--html") ? checksHtml(book, truss, found.checks, found.loads)
-                                   : checksText(book, truss, found.checks, found.loads);
+    const std::string text = arguments.has("--html")
+                                 ? checksHtml(book, truss, found.checks, found.loads)
+                                 : checksText(book, truss, found.checks, found.loads);
+    return {found.exit, text, found.faults};
 }
 
 Answer oneMember(const PhraseBook& book, const Arguments& arguments, const Truss& truss,
@@ -74,12 +77,12 @@ Answer oneMember(const PhraseBook& book, const Arguments& arguments, const Truss
                   "is a working, which comes as --text or --html: ask for --members instead"}}};
     }
     if (found.checks.members.empty()) {
-        return {found.exit, sheet(book, arguments, truss, found), found.faults};
+        return sheet(book, arguments, truss, found);
     }
     const std::vector<Passage> passages =
         checkPassages(book, truss, found.checks.members[member.value().at()]);
-    return {found.exit, arguments.has("--html") ? passagesHtml(passages) : passagesText(passages),
-            found.faults};
+    return withSentences({found.exit, passagesOf(arguments, passages), found.faults}, arguments,
+                         trustSentences(book, truss, found.checks.reliance));
 }
 
 } // namespace
@@ -98,9 +101,8 @@ Answer answerMembers(const PhraseBook& book, const Arguments& arguments, const R
     if (found.exit == Exit::BadInput) {
         return {found.exit, {}, found.faults};
     }
-    return arguments.has("--member")
-               ? oneMember(book, arguments, truss, found)
-               : Answer{found.exit, sheet(book, arguments, truss, found), found.faults};
+    return arguments.has("--member") ? oneMember(book, arguments, truss, found)
+                                     : sheet(book, arguments, truss, found);
 }
 
 } // namespace gusset::cli

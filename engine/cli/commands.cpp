@@ -43,11 +43,8 @@ Issues notesOfTable(const PhraseBook& book, const Truss& truss, const Solution& 
     if (std::string whyNot = inexactSentence(book, truss, exact.whyNot); !whyNot.empty()) {
         notes.push_back({IssueCode::NotComputed, "--exact", std::move(whyNot)});
     }
-    for (std::string& warning : trustSentences(book, truss, solution)) {
-        notes.push_back({IssueCode::Suspicious, "forces", std::move(warning)});
-    }
-    notes.insert(notes.end(), solution.notes.begin(), solution.notes.end());
-    return notes;
+    notes = joined(std::move(notes), notesOnForces(trustSentences(book, truss, solution)));
+    return joined(std::move(notes), solution.notes);
 }
 
 Answer answerSolve(const PhraseBook& book, const Arguments& arguments, const Reading& reading) {
@@ -104,29 +101,26 @@ Answer answerDisplacement(const PhraseBook& book, const Arguments& arguments, co
             {}};
 }
 
-std::string rendered(const Arguments& arguments, const std::vector<Passage>& passages) {
-    return arguments.has("--html") ? passagesHtml(passages) : passagesText(passages);
-}
-
 // The whole method, or how one column of its table was found: N0, n1 or n2.
 Answer answerForceMethod(const PhraseBook& book, const Arguments& arguments, const Truss& truss,
                          const Solution& solution) {
     const ForceMethod method = forceMethod(truss, choiceOf(arguments), solution);
     const Exit exit = exitOf(solution);
     if (!arguments.has("--released") || method.end != ForceMethodEnd::Complete) {
-        return {exit, rendered(arguments, forceMethodPassages(book, truss, method)), {}};
+        return {exit, passagesOf(arguments, forceMethodPassages(book, truss, method)), {}};
     }
     const std::string column = arguments.valueOf("--released");
     if (column == "N0") {
-        return {exit,
-                rendered(arguments, workingPassages(book, method.givenTruss, method.givenWorking)),
-                {}};
+        return {
+            exit,
+            passagesOf(arguments, workingPassages(book, method.givenTruss, method.givenWorking)),
+            {}};
     }
     for (std::size_t i = 0; i < method.releases.size(); ++i) {
         if (column == "n" + std::to_string(i + 1)) {
             return {exit,
-                    rendered(arguments,
-                             workingPassages(book, method.unitTrusses[i], method.unitWorkings[i])),
+                    passagesOf(arguments, workingPassages(book, method.unitTrusses[i],
+                                                          method.unitWorkings[i])),
                     {}};
         }
     }
@@ -153,14 +147,16 @@ Answer answerInfluenceByHand(const PhraseBook& book, const Arguments& arguments,
     if (!effect) {
         return {Exit::BadInput, {}, effect.issues()};
     }
-    if (const auto analysis = analysePath(truss, path.value()); !analysis) {
+    const auto analysis = analysePath(truss, path.value());
+    if (!analysis) {
         return noAnswer(book, arguments, truss, analysis.issues());
     }
     const InfluenceByHand line = influenceByHand(truss, path.value(), effect.value());
     const auto own = reading.notes.begin() + static_cast<std::ptrdiff_t>(given.notes.size());
-    return {Exit::Answered,
-            rendered(arguments, influencePassages(book, truss, line)),
-            {own, reading.notes.end()}};
+    return withSentences({Exit::Answered,
+                          passagesOf(arguments, influencePassages(book, truss, line)),
+                          {own, reading.notes.end()}},
+                         arguments, trustSentences(book, truss, analysis.value().reliance));
 }
 
 bool wantsForceMethod(const Arguments& arguments, const Solution& solution) {
@@ -169,12 +165,22 @@ bool wantsForceMethod(const Arguments& arguments, const Solution& solution) {
            (solution.status == Status::Indeterminate && !part);
 }
 
+// A picture has no place for words: they stand on standard error.
+Answer noPicture(const PhraseBook& book, const Truss& truss, const ForcePolygon& polygon) {
+    std::string says = forcePolygonText(book, truss, polygon);
+    says.erase(says.find_last_not_of('\n') + 1);
+    return {Exit::Mechanism, {}, {{IssueCode::NotComputed, "--polygon", std::move(says)}}};
+}
+
 // The force polygon, and the truss with its spaces lettered beside it.
 Answer answerPolygon(const PhraseBook& book, const Arguments& arguments, const Truss& truss,
                      const Solution& solution) {
     const LoadChoice choice = choiceOf(arguments);
     const ForcePolygon polygon = forcePolygon(truss, choice, solution);
     const bool drawn = arguments.has("--svg") || arguments.has("--html");
+    if (polygon.refusal != PolygonRefusal::None && arguments.has("--svg")) {
+        return noPicture(book, truss, polygon);
+    }
     if (polygon.refusal != PolygonRefusal::None || !drawn) {
         return {exitOf(solution),
                 arguments.has("--html") ? forcePolygonHtml(book, truss, polygon)
@@ -192,26 +198,13 @@ Answer answerPolygon(const PhraseBook& book, const Arguments& arguments, const T
             {}};
 }
 
-Answer answerWorking(const PhraseBook& book, const Arguments& arguments, const Reading& reading) {
-    const Solution solution = solved(reading, choiceOf(arguments));
-    Answer answer{exitOf(solution), {}, solution.errors};
-    if (answer.exit == Exit::BadInput) {
-        return answer;
-    }
+Answer derivation(const PhraseBook& book, const Arguments& arguments, const Reading& reading,
+                  const Solution& solution) {
     if (arguments.has("--displacement")) {
         return answerDisplacement(book, arguments, reading.truss, solution);
     }
     if (arguments.has("--polygon")) {
         return answerPolygon(book, arguments, reading.truss, solution);
-    }
-    if (arguments.has("--svg")) {
-        return {Exit::WrongUse,
-                {},
-                {{IssueCode::Missing, "working",
-                  "draws as SVG with --polygon only: its steps come as --html"}}};
-    }
-    if (arguments.has("--influence")) {
-        return answerInfluenceByHand(book, arguments, reading);
     }
     if (wantsForceMethod(arguments, solution)) {
         return answerForceMethod(book, arguments, reading.truss, solution);
@@ -220,24 +213,36 @@ Answer answerWorking(const PhraseBook& book, const Arguments& arguments, const R
     if (!working) {
         return {Exit::BadInput, {}, working.issues()};
     }
-    answer.text = rendered(arguments, workingPassages(book, reading.truss, working.value()));
-    return answer;
+    return {exitOf(solution),
+            passagesOf(arguments, workingPassages(book, reading.truss, working.value())),
+            {}};
 }
 
-// What must be known of the figures stands before every derivation, but not in a drawing.
-Answer withTrust(Answer answer, const PhraseBook& book, const Arguments& arguments,
-                 const Reading& reading) {
+Answer answerWorking(const PhraseBook& book, const Arguments& arguments, const Reading& reading) {
     const Solution solution = solved(reading, choiceOf(arguments));
-    if (!solution.solved || arguments.has("--svg") || answer.text.empty()) {
+    if (const Exit exit = exitOf(solution); exit == Exit::BadInput) {
+        return {exit, {}, solution.errors};
+    }
+    const bool isDrawn = arguments.has("--svg");
+    if (isDrawn && !arguments.has("--polygon")) {
+        return {Exit::WrongUse,
+                {},
+                {{IssueCode::Missing, "working",
+                  "draws as SVG with --polygon only: its steps come as --html"}}};
+    }
+    if (arguments.has("--influence")) { // of loads of its own
+        return answerInfluenceByHand(book, arguments, reading);
+    }
+    Answer answer = derivation(book, arguments, reading, solution);
+    if (!solution.solved || answer.text.empty()) {
         return answer;
     }
-    std::string warnings;
-    for (const std::string& sentence : trustSentences(book, reading.truss, solution)) {
-        warnings +=
-            arguments.has("--html") ? "<p>" + escapeHtml(sentence) + "</p>\n" : sentence + "\n\n";
+    const std::vector<std::string> warnings = trustSentences(book, reading.truss, solution);
+    if (isDrawn) {
+        answer.faults = joined(std::move(answer.faults), notesOnForces(warnings));
+        return answer;
     }
-    answer.text = warnings + answer.text;
-    return answer;
+    return withSentences(std::move(answer), arguments, warnings);
 }
 
 Answer answerCheck(const PhraseBook& book, const Arguments& arguments, const Reading& reading) {
@@ -286,8 +291,7 @@ Answer answerOf(const PhraseBook& book, const Arguments& arguments, const Readin
         return answerSolve(book, arguments, reading);
     }
     if (name == "working") {
-        return withNotes(
-            withTrust(answerWorking(book, arguments, reading), book, arguments, reading), reading);
+        return withNotes(answerWorking(book, arguments, reading), reading);
     }
     if (name == "influence") {
         return answerInfluence(book, arguments, reading);

@@ -9,7 +9,8 @@
 
 namespace gusset::cli {
 
-// Mechanism: there are no forces, as the truss moves under its loads, or is too close to moving.
+// Mechanism: there are no forces, as the truss moves under its loads, or is too close to moving; or
+// a drawing is asked for and there is none. Words say why.
 enum class Exit { Answered = 0, Mechanism = 1, BadInput = 2, WrongUse = 3, LostOutput = 4 };
 
 struct Answer {

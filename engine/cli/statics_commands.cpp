@@ -12,27 +12,36 @@
 #include "report/results_text.hpp"
 #include "report/sketch_svg.hpp"
 #include "report/solution_text.hpp"
+#include "report/trust_text.hpp"
 
 namespace gusset::cli {
 
 namespace {
 
-constexpr int kDigits = 12; // of CSV and text, as of JSON
-
 Issue unknown(std::string_view what, std::string says) {
     return {IssueCode::UnknownName, std::string(what), std::move(says)};
+}
+
+// How many figures rounding leaves, where these are fewer than are written; with so many empty
+// cells behind.
+std::string figuresRow(const Trust& trust, std::size_t empty) {
+    const int figures = figuresOf(trust.error);
+    return figures < kFileDigits
+               ? "figures," + std::to_string(figures) + std::string(empty, ',') + "\r\n"
+               : std::string{};
 }
 
 std::string csvOf(const Truss& truss, const InfluenceReport& report) {
     const double scale = ordinateScale(truss, report.effect.kind);
     const double metre = toMetre(truss.units.length);
+    const int lastPlace = lastPlaceOf(report.error * scale, 1);
     std::string text = csvHead("joint,at,ordinate");
     for (std::size_t i = 0; i < report.path.size(); ++i) {
         text += csvTextCell(truss.joints[report.path[i].at()].label) + "," +
-                significantNumber(report.line.at[i] / metre, kDigits) + "," +
-                significantNumber(report.line.ordinates[i] * scale, kDigits) + "\r\n";
+                fileNumber(report.line.at[i] / metre) + "," +
+                fileNumber(report.line.ordinates[i] * scale, lastPlace) + "\r\n";
     }
-    return text;
+    return text + figuresRow(trustOf(report), 1);
 }
 
 Outcome<InfluenceReport> reportOf(const Arguments& arguments, const Truss& truss) {
@@ -51,6 +60,26 @@ Outcome<InfluenceReport> reportOf(const Arguments& arguments, const Truss& truss
     InfluenceReport named = std::move(report).value();
     named.of = arguments.valueOf("--of");
     return named;
+}
+
+Answer answerLine(const PhraseBook& book, const Arguments& arguments, const Reading& reading,
+                  const InfluenceReport& report) {
+    const Truss& truss = reading.truss;
+    const Issues& notes = reading.notes;
+    std::vector<std::string> warnings = lineWarnings(book, truss, report);
+    if (arguments.has("--json")) {
+        const ResultSentences sentences{.assumed =
+                                            assumptionSentences(book, report.reliance.assumed),
+                                        .warnings = std::move(warnings)};
+        return {Exit::Answered, writeInfluence(truss, report, sentences, notes), notes};
+    }
+    if (arguments.has("--text")) {
+        return {Exit::Answered, influenceText(book, truss, report), notes};
+    }
+    const std::string drawn = arguments.has("--svg")
+                                  ? svgOf(influenceSketch(book, truss, report, {}))
+                                  : csvOf(truss, report);
+    return {Exit::Answered, drawn, joined(notes, notesOnForces(warnings))};
 }
 
 } // namespace
@@ -75,53 +104,39 @@ Answer answerInfluence(const PhraseBook& book, const Arguments& arguments, const
             Exit::WrongUse, {}, {unknown("influence", "needs --path A,B,C and --of member:A-B")}};
     }
     const Reading reading = withoutLooseJoints(given);
-    const Issues& notes = reading.notes;
     const Outcome<InfluenceReport> report = reportOf(arguments, reading.truss);
     if (!report) {
         return noAnswer(book, arguments, reading.truss, report.issues());
     }
-    if (arguments.has("--json")) {
-        return {Exit::Answered,
-                writeInfluence(reading.truss, report.value(),
-                               assumptionSentences(book, report.value().assumed), notes),
-                notes};
-    }
-    if (arguments.has("--svg")) {
-        return {Exit::Answered, svgOf(influenceSketch(book, reading.truss, report.value(), {})),
-                notes};
-    }
-    return {Exit::Answered,
-            arguments.has("--text") ? influenceText(book, reading.truss, report.value())
-                                    : csvOf(reading.truss, report.value()),
-            notes};
+    return answerLine(book, arguments, reading, report.value());
 }
 
 namespace {
 
-std::string csvOf(const Truss& truss, const std::vector<MemberEnvelope>& envelope) {
+std::string csvOf(const Truss& truss, const Envelope& envelope) {
     const double newton = toNewton(truss.units.force);
+    const int lastPlace = lastPlaceOfForces(truss, forceErrorOf(envelope.reliance));
     std::string text = csvHead("member,tension,by,compression,by");
-    const auto column = [&](const ForceExtreme& extreme) {
+    const auto column = [&](const ForceExtreme& extreme) -> std::string {
+        if (isZero(envelope.reliance, extreme.force)) {
+            return ",0,";
+        }
         const LoadChoice& by = extreme.choice;
-        return "," + significantNumber(extreme.force / newton, kDigits) + "," +
+        return "," + fileNumber(extreme.force / newton, lastPlace) + "," +
                csvTextCell(by.combinationId.empty() ? by.caseId : by.combinationId);
     };
-    for (std::size_t i = 0; i < envelope.size(); ++i) {
-        const MemberEnvelope& each = envelope[i];
+    for (std::size_t i = 0; i < envelope.members.size(); ++i) {
+        const MemberEnvelope& each = envelope.members[i];
         text += csvTextCell(memberName(truss, MemberId{static_cast<int>(i)})) +
                 column(each.tension) + column(each.compression) + "\r\n";
     }
-    return text;
+    return text + figuresRow(envelope.reliance.trust, 3);
 }
 
 // What the file holds that has no part in an envelope, and whether it holds for these loads alone.
-Issues notesOfEnvelope(const Reading& reading, const std::vector<LoadChoice>& choices) {
-    Issues notes = reading.notes;
-    for (const Issues& more :
-         {notesOfMechanism(reading.truss, choices), absentCases(reading.truss)}) {
-        notes.insert(notes.end(), more.begin(), more.end());
-    }
-    return notes;
+Issues notesOfEnvelope(const Reading& reading, const Envelope& envelope) {
+    return joined(joined(reading.notes, notesOfMechanism(envelope.reliance.status, true)),
+                  absentCases(reading.truss));
 }
 
 } // namespace
@@ -129,18 +144,23 @@ Issues notesOfEnvelope(const Reading& reading, const std::vector<LoadChoice>& ch
 Answer answerEnvelope(const PhraseBook& book, const Arguments& arguments, const Reading& reading) {
     const Truss& truss = reading.truss;
     const std::vector<LoadChoice> choices = envelopeChoices(truss);
-    const Outcome<std::vector<MemberEnvelope>> envelope = envelopeOf(truss, choices);
-    if (!envelope) {
-        return noAnswer(book, arguments, truss, envelope.issues());
+    const Outcome<Envelope> found = envelopeOf(truss, choices);
+    if (!found) {
+        return noAnswer(book, arguments, truss, found.issues());
     }
-    const Issues notes = notesOfEnvelope(reading, choices);
+    const Envelope& envelope = found.value();
+    const Issues notes = notesOfEnvelope(reading, envelope);
+    if (arguments.has("--text")) {
+        return {Exit::Answered, envelopeText(book, truss, envelope), notes};
+    }
+    std::vector<std::string> warnings = trustSentences(book, truss, envelope);
     if (arguments.has("--json")) {
-        return {Exit::Answered, writeEnvelope(truss, envelope.value(), notes), notes};
+        const ResultSentences sentences{.assumed =
+                                            assumptionSentences(book, envelope.reliance.assumed),
+                                        .warnings = std::move(warnings)};
+        return {Exit::Answered, writeEnvelope(truss, envelope, sentences, notes), notes};
     }
-    return {Exit::Answered,
-            arguments.has("--text") ? envelopeText(book, truss, envelope.value())
-                                    : csvOf(truss, envelope.value()),
-            notes};
+    return {Exit::Answered, csvOf(truss, envelope), joined(notes, notesOnForces(warnings))};
 }
 
 } // namespace gusset::cli

@@ -85,9 +85,32 @@ Issues notesOfMechanism(Status status, bool solved) {
                     : "the truss is a mechanism: it has no forces before it is stable"}};
 }
 
-Issues notesOfMechanism(const Truss& truss, const std::vector<LoadChoice>& choices) {
-    const LoadChoice any = choices.empty() ? LoadChoice{} : choices.front();
-    return notesOfMechanism(solve(truss, any).status, true);
+Issues joined(Issues issues, const Issues& more) {
+    issues.insert(issues.end(), more.begin(), more.end());
+    return issues;
+}
+
+Issues notesOnForces(const std::vector<std::string>& sentences) {
+    Issues notes;
+    for (const std::string& sentence : sentences) {
+        notes.push_back({IssueCode::Suspicious, "forces", sentence});
+    }
+    return notes;
+}
+
+std::string passagesOf(const Arguments& arguments, const std::vector<Passage>& passages) {
+    return arguments.has("--html") ? passagesHtml(passages) : passagesText(passages);
+}
+
+Answer withSentences(Answer answer, const Arguments& arguments,
+                     const std::vector<std::string>& sentences) {
+    std::string text;
+    for (const std::string& sentence : sentences) {
+        text +=
+            arguments.has("--html") ? "<p>" + escapeHtml(sentence) + "</p>\n" : sentence + "\n\n";
+    }
+    answer.text = text + answer.text;
+    return answer;
 }
 
 Reading withoutLooseJoints(const Reading& reading) {

@@ -3,6 +3,7 @@
 // forces, or none but for exactly these loads.
 
 #include "cli/commands.hpp"
+#include "report/passage.hpp"
 #include "statics/exact.hpp"
 
 namespace gusset::cli {
@@ -20,8 +21,15 @@ namespace gusset::cli {
 
 // For forms that have no words of their own: a line where the truss is a mechanism, at rest or not.
 [[nodiscard]] Issues notesOfMechanism(Status, bool solved);
-// The same of a truss that is solved under each of these loads.
-[[nodiscard]] Issues notesOfMechanism(const Truss&, const std::vector<LoadChoice>&);
+[[nodiscard]] Issues joined(Issues, const Issues& more);
+// Sentences that a table has no place for, as notes on its forces.
+[[nodiscard]] Issues notesOnForces(const std::vector<std::string>& sentences);
+
+// As HTML if that is asked for, else as text.
+[[nodiscard]] std::string passagesOf(const Arguments&, const std::vector<Passage>&);
+// What must be known of the figures stands before every derivation.
+[[nodiscard]] Answer withSentences(Answer, const Arguments&,
+                                   const std::vector<std::string>& sentences);
 
 // The truss as an influence line sees it: joints that no member meets and no pin holds, which are
 // not in balance by themselves, have no part in it; a note says so where there are any.

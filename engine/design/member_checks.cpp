@@ -85,10 +85,11 @@ MemberCheck worseOf(const MemberCheck& pulled, const MemberCheck& pressed) {
     return worse;
 }
 
-MemberChecks counted(std::vector<MemberCheck> members) {
+MemberChecks counted(std::vector<MemberCheck> members, Reliance reliance) {
     MemberChecks checks;
     double largest = 0;
-    for (const MemberCheck& check : members) {
+    for (MemberCheck& check : members) {
+        check.error = forceErrorOf(reliance);
         checks.over += isOver(check) ? 1 : 0;
         checks.slender += check.tooSlender ? 1 : 0;
         checks.unchecked += isChecked(check) ? 0 : 1;
@@ -99,6 +100,7 @@ MemberChecks counted(std::vector<MemberCheck> members) {
         }
     }
     checks.members = std::move(members);
+    checks.reliance = std::move(reliance);
     return checks;
 }
 
@@ -111,6 +113,10 @@ bool bendsAt(const std::vector<double>& moments, std::size_t member) {
 bool isChecked(const MemberCheck& check) { return check.lacks.empty(); }
 
 bool isOver(const MemberCheck& check) { return check.use > 1 + kZeroForce; }
+
+double useErrorOf(const MemberCheck& check) {
+    return check.capacity > 0 ? check.error / check.capacity : 0;
+}
 
 bool isSteelFormula(ColumnFormula formula) { return formula != ColumnFormula::Euler; }
 
@@ -160,7 +166,7 @@ MemberChecks checkMembers(const Truss& truss, const Solution& solution, const Lo
         check.bends = bendsAt(solution.moments, i);
         members.push_back(std::move(check));
     }
-    return counted(std::move(members));
+    return counted(std::move(members), relianceOf(solution));
 }
 
 namespace {
@@ -173,33 +179,30 @@ void addBends(const Truss& truss, const Structure& structure, const std::vector<
     }
 }
 
-MemberChecks checksOf(const Truss& truss, const Structure& structure,
-                      const std::vector<MemberEnvelope>& envelope, const std::vector<bool>& bends) {
+MemberChecks checksOf(const Truss& truss, const Structure& structure, const Envelope& envelope,
+                      const std::vector<bool>& bends) {
     const std::vector<MemberMake> makes = makesOf(truss);
-    double largest = 0;
-    for (const MemberEnvelope& each : envelope) {
-        largest = std::max({largest, each.tension.force, -each.compression.force});
-    }
     std::vector<MemberCheck> members;
     for (std::size_t i = 0; i < makes.size(); ++i) {
         const auto side = [&](const ForceExtreme& extreme) {
-            const bool none = std::abs(extreme.force) <= kZeroForce * largest;
+            const bool none = isZero(envelope.reliance, extreme.force);
             MemberCheck check =
                 checkOf(truss.checks, makes[i], structure.bars[i].length, none ? 0 : extreme.force);
             check.choice = extreme.choice;
             return check;
         };
-        MemberCheck check = worseOf(side(envelope[i].tension), side(envelope[i].compression));
+        const MemberEnvelope& each = envelope.members[i];
+        MemberCheck check = worseOf(side(each.tension), side(each.compression));
         check.member = MemberId{static_cast<int>(i)};
         check.bends = bends[i];
         members.push_back(std::move(check));
     }
-    return counted(std::move(members));
+    return counted(std::move(members), envelope.reliance);
 }
 
 } // namespace
 
-MemberChecks checkMembers(const Truss& truss, const std::vector<MemberEnvelope>& envelope,
+MemberChecks checkMembers(const Truss& truss, const Envelope& envelope,
                           const std::vector<LoadChoice>& choices) {
     const Structure structure = structureOf(truss);
     std::vector<bool> bends(truss.members.size(), false);
@@ -218,8 +221,9 @@ bool WorstChecksTask::advance() {
         if (!envelope_.advance()) {
             return false;
         }
-        Outcome<std::vector<MemberEnvelope>> envelope = envelope_.take();
+        Outcome<Envelope> envelope = envelope_.take();
         if (!envelope) {
+            checks_.faults = envelope.issues();
             return true;
         }
         extremes_ = std::move(envelope).value();

@@ -25,6 +25,7 @@ enum class Lack { Area, Strength, Modulus, Radius }; // what a check needs and t
 struct MemberCheck {
     MemberId member;
     double force = 0;  // tension positive
+    double error = 0;  // by how much rounding may put it off
     LoadChoice choice; // that gives it
     double length = 0; // between the joints
     MemberMake make;
@@ -53,21 +54,24 @@ struct MemberChecks {
     int over = 0;                     // members with a use of more than 1
     int slender = 0;                  // members beyond their limit of slenderness
     int unchecked = 0;                // members of which the model tells too little
+    Reliance reliance;                // of the forces
+    Issues faults;                    // why there is no envelope to take the worst from
 };
 
 [[nodiscard]] bool isChecked(const MemberCheck&);
-[[nodiscard]] bool isOver(const MemberCheck&); // its use is greater than 1, beyond rounding
+[[nodiscard]] bool isOver(const MemberCheck&);       // its use is greater than 1, beyond rounding
+[[nodiscard]] double useErrorOf(const MemberCheck&); // by how much rounding may put its use off
 [[nodiscard]] bool isSteelFormula(ColumnFormula);
 
-// One member under one force, N; exactly 0 for none. `member`, `choice` and `bends` are the
-// caller's.
+// One member under one force, N; exactly 0 for none. `member`, `error`, `choice` and `bends` are
+// the caller's.
 [[nodiscard]] MemberCheck checkOf(const CheckSettings&, const MemberMake&, double length,
                                   double force);
 
 // Under the loads that the solution is for. Precondition: the solution is solve(truss, choice)'s.
 [[nodiscard]] MemberChecks checkMembers(const Truss&, const Solution&, const LoadChoice&);
-// The worst of each member over these choices, of which `envelope` is envelopeOf.
-[[nodiscard]] MemberChecks checkMembers(const Truss&, const std::vector<MemberEnvelope>& envelope,
+// The worst of each member over these choices, of which this is envelopeOf.
+[[nodiscard]] MemberChecks checkMembers(const Truss&, const Envelope&,
                                         const std::vector<LoadChoice>&);
 
 // The worst of each member over these choices in slices (core/progress); no members where there is
@@ -85,7 +89,7 @@ private:
     std::vector<LoadChoice> choices_;
     LoadFactors factors_;
     EnvelopeTask envelope_;
-    std::optional<std::vector<MemberEnvelope>> extremes_{}; // once the envelope is there
+    std::optional<Envelope> extremes_{}; // once the envelope is there
     Structure structure_{};
     std::vector<bool> bends_{}; // a member each
     std::size_t bent_ = 0;      // choices that were looked through for these

@@ -2,6 +2,8 @@
 
 #include "exchange/format_words.hpp"
 #include "exchange/json_text.hpp"
+#include "exchange/json_trust.hpp"
+#include "report/number.hpp"
 
 #include <array>
 
@@ -22,7 +24,7 @@ public:
     explicit ChecksWriter(const Truss& truss)
         : truss_(truss), newton_(toNewton(truss.units.force)) {}
 
-    std::string write(const MemberChecks& checks, const std::vector<std::string>& caution,
+    std::string write(const MemberChecks& checks, const CheckSentences& sentences,
                       const Issues& notes) {
         out_.beginObject();
         out_.text("formula", wordOf(kFormulaWords, truss_.checks.formula));
@@ -38,7 +40,11 @@ public:
             write(check);
         }
         out_.endArray();
-        writeTexts("caution", caution);
+        if (!checks.members.empty()) {
+            writeTrust(out_, checks.reliance.trust);
+        }
+        out_.texts("warnings", sentences.warnings);
+        out_.texts("caution", sentences.caution);
         out_.issues("notes", notes);
         out_.endObject();
         return out_.take() + "\n";
@@ -51,14 +57,6 @@ private:
             out_.boolean(true);
         }
     }
-    void writeTexts(std::string_view key, const std::vector<std::string>& texts) {
-        out_.key(key);
-        out_.beginArray();
-        for (const std::string& each : texts) {
-            out_.text(each);
-        }
-        out_.endArray();
-    }
     void ends(const MemberCheck& check) {
         const Member& member = truss_.members[check.member.at()];
         out_.text("a", truss_.joints[member.a.at()].label);
@@ -69,14 +67,18 @@ private:
         out_.key("worst");
         out_.beginObject();
         ends(check);
-        out_.result("use", check.use);
+        writeUse(check);
         out_.endObject();
+    }
+
+    void writeUse(const MemberCheck& check) {
+        out_.result("use", check.use, lastPlaceOf(useErrorOf(check), 1));
     }
 
     void write(const MemberCheck& check) {
         out_.beginObject();
         ends(check);
-        out_.result("force", check.force / newton_);
+        out_.result("force", check.force / newton_, lastPlaceOf(check.error / newton_, 1));
         writeChoice(check.choice);
         if (!isChecked(check)) {
             writeLacks(check.lacks);
@@ -86,7 +88,7 @@ private:
                 out_.text("check", wordOf(kCheckWords, check.governing));
                 out_.result("allowed", check.capacity / newton_);
             }
-            out_.result("use", check.use);
+            writeUse(check);
             flagIf("over", isOver(check));
         }
         if (check.slenderness > 0) {
@@ -110,7 +112,7 @@ private:
         for (const Lack lack : lacks) {
             words.emplace_back(wordOf(kLackWords, lack));
         }
-        writeTexts("lacks", words);
+        out_.texts("lacks", words);
     }
 
     const Truss& truss_;
@@ -121,8 +123,8 @@ private:
 } // namespace
 
 std::string writeChecks(const Truss& truss, const MemberChecks& checks,
-                        const std::vector<std::string>& caution, const Issues& notes) {
-    return ChecksWriter(truss).write(checks, caution, notes);
+                        const CheckSentences& sentences, const Issues& notes) {
+    return ChecksWriter(truss).write(checks, sentences, notes);
 }
 
 } // namespace gusset

@@ -9,10 +9,13 @@
 
 namespace gusset {
 
-// `caution`: sentences for people, in the language of the caller's choice. Never left out. Notes
-// are, where there are none.
-[[nodiscard]] std::string writeChecks(const Truss&, const MemberChecks&,
-                                      const std::vector<std::string>& caution,
+// Sentences for people, in the language of the caller's choice. The caution is never left out, what
+// must be known of the forces and notes are where there are none.
+struct CheckSentences {
+    std::vector<std::string> caution;
+    std::vector<std::string> warnings{};
+};
+[[nodiscard]] std::string writeChecks(const Truss&, const MemberChecks&, const CheckSentences&,
                                       const Issues& notes = {});
 
 } // namespace gusset

@@ -1,6 +1,7 @@
 // Results as JSON, in the model's units.
 
 #include "exchange/json_text.hpp"
+#include "exchange/json_trust.hpp"
 
 #include "report/number.hpp"
 
@@ -49,10 +50,13 @@ public:
         writeRedundants();
         if (solution_.solved) {
             out_.result("residual", solution_.residual);
-            writeTrust();
+            writeTrust(out_, solution_.trust);
+            if (solution_.displaced) {
+                writeMovementTrust(solution_.trust.displacementError);
+            }
         }
-        writeTexts("warnings", sentences_.warnings);
-        writeTexts("assumed", sentences_.assumed);
+        out_.texts("warnings", sentences_.warnings);
+        out_.texts("assumed", sentences_.assumed);
         if (!sentences_.inexact.empty()) {
             out_.text("inexact", sentences_.inexact);
         }
@@ -65,9 +69,7 @@ public:
 private:
     // Without the figures that rounding may have spoiled; `off` in the unit of the value.
     void number(std::string_view key, double value, double off) {
-        out_.result(key, roundedTo(value, {.form = NumberForm::Significant,
-                                           .digits = kResultDigits,
-                                           .lastPlace = lastPlaceOf(off, 1)}));
+        out_.result(key, value, lastPlaceOf(off, 1));
     }
     // Noise at the level of rounding is zero, as for the member forces.
     void force(std::string_view key, double newtons) {
@@ -186,36 +188,11 @@ private:
         out_.endArray();
     }
 
-    void writeTrust() {
-        const Trust& trust = solution_.trust;
-        const int figures = figuresOf(trust.error);
-        out_.result("condition", trust.condition);
-        out_.result("error", trust.error);
-        if (figures < kResultDigits) {
-            out_.whole("figures", figures);
-        }
-        if (solution_.displaced) {
-            writeMovementTrust(trust.displacementError);
-        }
-    }
-
     void writeMovementTrust(double error) {
         out_.result("displacementError", error);
         if (figuresOf(error) < kResultDigits) {
             out_.whole("displacementFigures", figuresOf(error));
         }
-    }
-
-    void writeTexts(std::string_view key, const std::vector<std::string>& sentences) {
-        if (sentences.empty()) {
-            return;
-        }
-        out_.key(key);
-        out_.beginArray();
-        for (const std::string& sentence : sentences) {
-            out_.text(sentence);
-        }
-        out_.endArray();
     }
 
     void writeMechanisms() {
@@ -256,6 +233,15 @@ private:
 };
 
 } // namespace
+
+void writeTrust(JsonText& out, const Trust& trust) {
+    const int figures = figuresOf(trust.error);
+    out.result("condition", trust.condition);
+    out.result("error", trust.error);
+    if (figures < kResultDigits) {
+        out.whole("figures", figures);
+    }
+}
 
 std::string writeResults(const Truss& truss, const Solution& solution,
                          const ResultSentences& sentences, const ExactSolution& exact) {

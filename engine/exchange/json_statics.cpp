@@ -1,6 +1,8 @@
 #include "exchange/json_statics.hpp"
 
 #include "exchange/json_text.hpp"
+#include "exchange/json_trust.hpp"
+#include "report/number.hpp"
 
 #include <algorithm>
 #include <string_view>
@@ -13,46 +15,52 @@ class StaticsWriter {
 public:
     explicit StaticsWriter(const Truss& truss) : truss_(truss) {}
 
-    std::string write(const InfluenceReport& report, const std::vector<std::string>& assumed,
+    std::string write(const InfluenceReport& report, const ResultSentences& sentences,
                       const Issues& notes) {
         scale_ = ordinateScale(truss_, report.effect.kind);
+        lastPlace_ = lastPlaceOf(report.error * scale_, 1);
         out_.beginObject();
         out_.text("of", report.of);
         writeOrdinates(report);
         const Areas areas = areasOf(report.line);
-        out_.result("positiveArea", areas.positive * scale_ / metre_);
-        out_.result("negativeArea", areas.negative * scale_ / metre_);
+        const int ofAreas = lastPlaceOf(report.error * report.line.at.back() * scale_ / metre_, 1);
+        out_.result("positiveArea", areas.positive * scale_ / metre_, ofAreas);
+        out_.result("negativeArea", areas.negative * scale_ / metre_, ofAreas);
         const std::vector<double>& ordinates = report.line.ordinates;
         writePeak("largest", report, std::max_element(ordinates.begin(), ordinates.end()));
         writePeak("smallest", report, std::min_element(ordinates.begin(), ordinates.end()));
         writeMoving(report);
-        if (!assumed.empty()) {
-            writeSentences("assumed", assumed);
-        }
-        out_.issues("notes", notes);
-        out_.endObject();
-        return out_.take() + "\n";
+        return ended(trustOf(report), sentences, notes);
     }
 
-    std::string write(const std::vector<MemberEnvelope>& envelope, const Issues& notes) {
+    std::string write(const Envelope& envelope, const ResultSentences& sentences,
+                      const Issues& notes) {
+        lastPlace_ = lastPlaceOf(forceErrorOf(envelope.reliance) / newton_, 1);
         out_.beginObject();
         out_.key("members");
         out_.beginArray();
-        for (std::size_t i = 0; i < envelope.size(); ++i) {
+        for (std::size_t i = 0; i < envelope.members.size(); ++i) {
             out_.beginObject();
             out_.text("a", label(truss_.members[i].a));
             out_.text("b", label(truss_.members[i].b));
-            writeExtreme("tension", envelope[i].tension);
-            writeExtreme("compression", envelope[i].compression);
+            writeExtreme("tension", envelope.members[i].tension, envelope.reliance);
+            writeExtreme("compression", envelope.members[i].compression, envelope.reliance);
             out_.endObject();
         }
         out_.endArray();
+        return ended(envelope.reliance.trust, sentences, notes);
+    }
+
+private:
+    std::string ended(const Trust& trust, const ResultSentences& sentences, const Issues& notes) {
+        writeTrust(out_, trust);
+        out_.texts("warnings", sentences.warnings);
+        out_.texts("assumed", sentences.assumed);
         out_.issues("notes", notes);
         out_.endObject();
         return out_.take() + "\n";
     }
 
-private:
     [[nodiscard]] const std::string& label(JointId joint) const {
         return truss_.joints[joint.at()].label;
     }
@@ -64,7 +72,7 @@ private:
             out_.beginObject();
             out_.text("joint", label(report.path[i]));
             out_.result("at", report.line.at[i] / metre_);
-            out_.result("value", report.line.ordinates[i] * scale_);
+            out_.result("value", report.line.ordinates[i] * scale_, lastPlace_);
             if (!report.exact.empty()) {
                 out_.text("exact", textOf(report.exact[i]));
             }
@@ -79,7 +87,7 @@ private:
         out_.beginObject();
         const auto at = static_cast<std::size_t>(peak - report.line.ordinates.begin());
         out_.text("joint", label(report.path[at]));
-        out_.result("value", *peak * scale_);
+        out_.result("value", *peak * scale_, lastPlace_);
         out_.endObject();
     }
 
@@ -92,6 +100,7 @@ private:
         for (const MovingResult& result : report.moving) {
             out_.beginObject();
             out_.text("id", result.id);
+            lastPlace_ = lastPlaceOf(result.error * scale_ / newton_, 1);
             writePlace("largest", report, result.train.largest);
             writePlace("smallest", report, result.train.smallest);
             if (result.uniform) {
@@ -107,7 +116,7 @@ private:
     void writePlace(std::string_view key, const InfluenceReport& report, const TrainPlace& place) {
         out_.key(key);
         out_.beginObject();
-        out_.result("value", place.value * scale_ / newton_);
+        out_.result("value", place.value * scale_ / newton_, lastPlace_);
         if (place.value != 0) {
             out_.result("first", place.first / metre_);
             out_.key("reversed");
@@ -122,7 +131,7 @@ private:
     void writeUniform(std::string_view key, const UniformPlace& place) {
         out_.key(key);
         out_.beginObject();
-        out_.result("value", place.value * scale_ / newton_);
+        out_.result("value", place.value * scale_ / newton_, lastPlace_);
         if (place.to > place.from) {
             out_.result("from", place.from / metre_);
             out_.result("to", place.to / metre_);
@@ -130,41 +139,36 @@ private:
         out_.endObject();
     }
 
-    void writeExtreme(const std::string& key, const ForceExtreme& extreme) {
-        out_.result(key, extreme.force / newton_);
-        if (extreme.force != 0) {
+    // Noise at the level of rounding is zero, as in results.
+    void writeExtreme(const std::string& key, const ForceExtreme& extreme,
+                      const Reliance& reliance) {
+        const bool none = isZero(reliance, extreme.force);
+        out_.result(key, none ? 0 : extreme.force / newton_, lastPlace_);
+        if (!none) {
             const bool combined = !extreme.choice.combinationId.empty();
             out_.text(key + (combined ? "Combination" : "Case"),
                       combined ? extreme.choice.combinationId : extreme.choice.caseId);
         }
     }
 
-    void writeSentences(std::string_view key, const std::vector<std::string>& sentences) {
-        out_.key(key);
-        out_.beginArray();
-        for (const std::string& sentence : sentences) {
-            out_.text(sentence);
-        }
-        out_.endArray();
-    }
-
     const Truss& truss_;
     double newton_ = toNewton(truss_.units.force);
     double metre_ = toMetre(truss_.units.length);
     double scale_ = 1;
+    int lastPlace_ = 0; // NumberStyle::lastPlace of what is being written
     JsonText out_{Layout::Indented};
 };
 
 } // namespace
 
 std::string writeInfluence(const Truss& truss, const InfluenceReport& report,
-                           const std::vector<std::string>& assumed, const Issues& notes) {
-    return StaticsWriter(truss).write(report, assumed, notes);
+                           const ResultSentences& sentences, const Issues& notes) {
+    return StaticsWriter(truss).write(report, sentences, notes);
 }
 
-std::string writeEnvelope(const Truss& truss, const std::vector<MemberEnvelope>& envelope,
-                          const Issues& notes) {
-    return StaticsWriter(truss).write(envelope, notes);
+std::string writeEnvelope(const Truss& truss, const Envelope& envelope,
+                          const ResultSentences& sentences, const Issues& notes) {
+    return StaticsWriter(truss).write(envelope, sentences, notes);
 }
 
 } // namespace gusset

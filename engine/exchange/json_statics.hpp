@@ -1,6 +1,7 @@
 #pragma once
 // Influence lines and envelopes as JSON, in the model's units, numbers to 12 significant digits.
 
+#include "exchange/json.hpp"
 #include "statics/envelope.hpp"
 #include "statics/influence_report.hpp"
 
@@ -9,12 +10,11 @@
 
 namespace gusset {
 
-// `assumed`: sentences for people, in the language of the caller's choice. Notes, as of results,
-// are left out where there are none.
+// Numbers to fewer digits where rounding leaves fewer. Notes, as of results, are left out where
+// there are none; of the sentences those of mechanisms and exact forces have no place here.
 [[nodiscard]] std::string writeInfluence(const Truss&, const InfluenceReport&,
-                                         const std::vector<std::string>& assumed,
-                                         const Issues& notes = {});
-[[nodiscard]] std::string writeEnvelope(const Truss&, const std::vector<MemberEnvelope>&,
+                                         const ResultSentences& = {}, const Issues& notes = {});
+[[nodiscard]] std::string writeEnvelope(const Truss&, const Envelope&, const ResultSentences& = {},
                                         const Issues& notes = {});
 
 } // namespace gusset

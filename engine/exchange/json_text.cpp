@@ -76,6 +76,12 @@ void JsonText::result(std::string_view name, double value) {
     result(value);
 }
 
+void JsonText::result(std::string_view name, double value, int lastPlace) {
+    result(name, roundedTo(value, {.form = NumberForm::Significant,
+                                   .digits = kResultDigits,
+                                   .lastPlace = lastPlace}));
+}
+
 void JsonText::key(std::string_view name) {
     separate();
     quote(name);
@@ -102,6 +108,18 @@ void JsonText::boolean(bool value) { digits(value ? "true" : "false"); }
 void JsonText::null() { digits("null"); }
 void JsonText::whole(long value) { digits(std::to_string(value)); }
 void JsonText::json(std::string_view value) { digits(value); }
+
+void JsonText::texts(std::string_view name, const std::vector<std::string>& texts) {
+    if (texts.empty()) {
+        return;
+    }
+    key(name);
+    beginArray();
+    for (const std::string& each : texts) {
+        text(each);
+    }
+    endArray();
+}
 
 void JsonText::issues(std::string_view name, const Issues& issues) {
     if (issues.empty()) {

@@ -34,6 +34,10 @@ public:
     void whole(std::string_view key, long value);
     void result(double); // to kResultDigits, 0 without a sign
     void result(std::string_view key, double value);
+    // The same without figures behind the last place that means something (NumberStyle::lastPlace).
+    void result(std::string_view key, double value, int lastPlace);
+    void texts(std::string_view key,
+               const std::vector<std::string>&);      // nothing when there are none
     void issues(std::string_view key, const Issues&); // as a list; nothing when there are none
     void members(std::string_view objectText); // of "{…}", among the members written; "" has none
 

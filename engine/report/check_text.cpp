@@ -3,6 +3,8 @@
 #include "report/csv.hpp"
 #include "report/results_text.hpp"
 #include "report/signs.hpp"
+#include "report/solution_text.hpp"
+#include "report/trust_text.hpp"
 
 #include <algorithm>
 #include <array>
@@ -138,14 +140,22 @@ public:
     void sayVerdict() {
         if (checks_.worst.valid()) {
             const MemberCheck& worst = checks_.members[checks_.worst.at()];
-            add(Phrase::CheckWorst, {{"member", plainLine(memberName(truss_, worst.member))},
-                                     {"use", plainLine(useText(truss_, worst.use))},
-                                     {"check", plainLine(checkWord(book_, worst.governing))}});
+            add(Phrase::CheckWorst,
+                {{"member", plainLine(memberName(truss_, worst.member))},
+                 {"use", plainLine(useText(truss_, worst.use, useErrorOf(worst)))},
+                 {"check", plainLine(checkWord(book_, worst.governing))}});
         }
         sayOfThose(Phrase::CheckOver, [](const MemberCheck& check) { return isOver(check); });
         sayOfThose(Phrase::CheckSlender, [](const MemberCheck& check) { return check.tooSlender; });
         if (checks_.over == 0 && checks_.slender == 0 && checks_.unchecked == 0) {
             add(Phrase::CheckHolds);
+        }
+    }
+
+    void sayReliance() {
+        for (const auto& lines : {standingSentences(book_, checks_.reliance),
+                                  trustSentences(book_, truss_, checks_.reliance)}) {
+            lines_.insert(lines_.end(), lines.begin(), lines.end());
         }
     }
 
@@ -211,11 +221,7 @@ std::string useOf(const Truss& truss, const MemberCheck& check) {
     if (!isChecked(check)) {
         return {};
     }
-    return check.governing == CheckKind::None ? "0" : useText(truss, check.use);
-}
-
-std::string csvNumber(double value) {
-    return value == 0 ? "0" : significantNumber(value, kFileDigits);
+    return check.governing == CheckKind::None ? "0" : useText(truss, check.use, useErrorOf(check));
 }
 
 // In files, the same in every language.
@@ -229,11 +235,12 @@ std::string csvRow(const PhraseBook& book, const Truss& truss, const MemberCheck
     const bool checked = isChecked(check);
     const bool loaded = checked && check.governing != CheckKind::None;
     return "member," + csvTextCell(memberName(truss, check.member)) + ',' +
-           csvNumber(check.force / newtons) + ',' + fileWordOf(check.governing) + ',' +
-           (loaded ? csvNumber(check.capacity / newtons) : "") + ',' +
-           (checked ? csvNumber(check.use) : "") + ',' +
-           (check.slenderness > 0 ? csvNumber(check.slenderness) : "") + ',' +
-           (check.limit > 0 ? csvNumber(check.limit) : "") + ',' +
+           fileNumber(check.force / newtons, lastPlaceOfForces(truss, check.error)) + ',' +
+           fileWordOf(check.governing) + ',' +
+           (loaded ? fileNumber(check.capacity / newtons) : "") + ',' +
+           (checked ? fileNumber(check.use, lastPlaceOf(useErrorOf(check), 1)) : "") + ',' +
+           (check.slenderness > 0 ? fileNumber(check.slenderness) : "") + ',' +
+           (check.limit > 0 ? fileNumber(check.limit) : "") + ',' +
            csvTextCell(remarkOf(book, truss, check)) + ',' + symbolOf(truss.units.force) + "\r\n";
 }
 
@@ -249,9 +256,11 @@ std::string checkWord(const PhraseBook& book, CheckKind kind) {
                     kind == CheckKind::Buckling ? Phrase::WordBuckling : Phrase::WordStrength);
 }
 
-std::string useText(const Truss& truss, double use) {
-    NumberStyle style{
-        .form = NumberForm::Decimals, .digits = 2, .decimalSign = truss.classSettings.decimalSign};
+std::string useText(const Truss& truss, double use, double error) {
+    NumberStyle style{.form = NumberForm::Decimals,
+                      .digits = 2,
+                      .decimalSign = truss.classSettings.decimalSign,
+                      .lastPlace = lastPlaceOf(error, 1)};
     while (use > 1 && style.digits < kMostDecimals && roundedTo(use, style) <= 1) {
         ++style.digits;
     }
@@ -288,12 +297,13 @@ std::vector<CheckRow> checkRows(const PhraseBook& book, const Truss& truss,
                                 const MemberChecks& checks) {
     std::vector<CheckRow> rows;
     const NumberStyle style = numberStyleOf(truss);
+    const NumberStyle ofForces = forceStyleOf(truss, checks.reliance);
     const double newtons = toNewton(truss.units.force);
     for (const MemberCheck& check : checks.members) {
         CheckRow row;
         row.member = check.member;
         row.name = memberName(truss, check.member);
-        row.force = check.force == 0 ? "0" : formatNumber(check.force / newtons, style);
+        row.force = check.force == 0 ? "0" : formatNumber(check.force / newtons, ofForces);
         if (check.governing != CheckKind::None) {
             row.check = checkWord(book, check.governing);
             row.allowed = formatNumber(check.capacity / newtons, style);
@@ -328,10 +338,15 @@ TextTable checkTable(const PhraseBook& book, const Truss& truss, const MemberChe
 std::vector<std::string> checkLines(const PhraseBook& book, const Truss& truss,
                                     const MemberChecks& checks, const CheckedLoads& loads) {
     if (checks.members.empty()) {
-        return {sayPlain(book, Phrase::CheckNothing)};
+        std::vector<std::string> says{sayPlain(book, Phrase::CheckNothing)};
+        for (const Issue& fault : checks.faults) {
+            says.push_back(faultSentence(fault));
+        }
+        return says;
     }
     CheckLines lines(book, truss, checks);
     lines.sayVerdict();
+    lines.sayReliance();
     lines.sayLacks();
     lines.sayBends();
     lines.sayLoads(loads);
@@ -386,6 +401,9 @@ std::string checksCsv(const PhraseBook& book, const Truss& truss, const MemberCh
     std::string text = csvHead("kind,name,force,check,allowed,use,slenderness,limit,remark,unit");
     for (const MemberCheck& check : checks.members) {
         text += csvRow(book, truss, check);
+    }
+    if (const int figures = figuresLeft(checks.reliance); figures < kFileDigits) {
+        text += "figures," + std::to_string(figures) + ",,,,,,,,\r\n";
     }
     for (const std::string& line : cautionLines(book)) {
         text += "caution," + csvTextCell(line) + ",,,,,,,,\r\n";

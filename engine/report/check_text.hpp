@@ -32,7 +32,8 @@ struct CheckedLoads {
 
 [[nodiscard]] std::vector<CheckRow> checkRows(const PhraseBook&, const Truss&, const MemberChecks&);
 // Two decimals, and more where these would make 1.00 of a use that is greater: "1.004".
-[[nodiscard]] std::string useText(const Truss&, double use);
+// `error`: by how much rounding may put it off.
+[[nodiscard]] std::string useText(const Truss&, double use, double error = 0);
 // "0.83" for the drawing; "1.24 > 1" and "0.83, λ > 200" of what does not hold, "0" where the
 // member carries nothing, "?" where it is not known.
 [[nodiscard]] std::string useLabel(const PhraseBook&, const Truss&, const MemberCheck&);

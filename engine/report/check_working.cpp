@@ -346,7 +346,9 @@ private:
         const double carried = std::abs(it_.force) / newtons_;
         write_.name("N").over().name("N", it_.governing == CheckKind::Buckling ? "b" : "R");
         write_.equals().found(carried).over().found(it_.capacity / newtons_);
-        write_.equals().number(useText(truss_, it_.use)).put(passage_, LineRole::Result);
+        write_.equals()
+            .number(useText(truss_, it_.use, useErrorOf(it_)))
+            .put(passage_, LineRole::Result);
         tell(isOver(it_) ? Phrase::CheckUseOver : Phrase::CheckUseHolds);
     }
 

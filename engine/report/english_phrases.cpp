@@ -27,10 +27,12 @@ constexpr Sentence kEnglish[] = {
                              "(m + r = {m} + {r}, 2j = 2 × {j}), but not in the right places."},
     {Phrase::BalancedAnyway, "These loads happen to be in balance on it. The forces given hold for "
                              "exactly these loads; any other would set it moving."},
+    {Phrase::AtRest, "The truss is a mechanism on which these loads happen to be in balance: the "
+                     "forces hold for exactly these loads, and any other would set it moving."},
     {Phrase::UnstableAndRedundant,
      "In another place it has more than it needs: {redundants} too many there."},
     {Phrase::Indeterminate, "Statically indeterminate to degree {degree}: "
-                            "{members} + {reactions} against 2 × {j} joints."},
+                            "{members} + {reactions} against 2 × {joints}."},
     {Phrase::IndeterminateExternal, "The supports hold {external} more than is needed."},
     {Phrase::IndeterminateInternal, "Inside, it has {internal} more than is needed."},
     {Phrase::IndeterminateBoth, "The supports hold {external}, and the members {internal}, "
@@ -44,7 +46,7 @@ constexpr Sentence kEnglish[] = {
     {Phrase::ReactionX, "the horizontal reaction at {joint}"},
     {Phrase::ReactionY, "the vertical reaction at {joint}"},
     {Phrase::TheMember, "member {member}"},
-    {Phrase::Determinate, "Statically determinate: {members} + {reactions} = 2 × {j} joints."},
+    {Phrase::Determinate, "Statically determinate: {members} + {reactions} = 2 × {joints}."},
     {Phrase::LargestTension, "Largest tension: {value} in {member}."},
     {Phrase::LargestCompression, "Largest compression: {value} in {member}."},
     {Phrase::AllForcesZero, "No member carries any force under these loads."},
@@ -69,6 +71,11 @@ constexpr Sentence kEnglish[] = {
     {Phrase::FiguresLeft,
      "Rounding leaves {n} figures of the largest force; what stands behind the "
      "last of them is not shown in any force."},
+    {Phrase::OrdinateFiguresLeft,
+     "Rounding leaves {n} figures of the largest ordinate; what stands behind the last of them is "
+     "not shown in any ordinate."},
+    {Phrase::NoOrdinateFigures, "Rounding may put the ordinates off by more than their own size: "
+                                "what is shown says nothing of this line."},
     {Phrase::MovementFiguresLeft,
      "Rounding leaves {n} figures of the largest displacement and fewer of small ones; what stands "
      "behind the last of them is not shown in any displacement."},
@@ -146,7 +153,7 @@ constexpr Sentence kEnglish[] = {
     {Phrase::TitleCheck, "Check"},
     {Phrase::TitleSummary, "All forces"},
 
-    {Phrase::CountThings, "{members}, {reactions}, {j} joints."},
+    {Phrase::CountThings, "{members}, {reactions}, {joints}."},
     {Phrase::CountDeterminate, "Each joint gives two equations: as many as there are unknowns. "
                                "The truss is statically determinate."},
     {Phrase::CountIndeterminate, "More unknowns than equations of equilibrium, by {degree}: "

@@ -3,9 +3,11 @@
 #include "core/tolerance.hpp"
 #include "report/influence_text.hpp"
 #include "report/results_text.hpp"
+#include "report/trust_text.hpp"
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace gusset {
 namespace {
@@ -15,30 +17,31 @@ struct Side {         // of a member's envelope: pulled, or pressed
     std::string by;
 };
 
-double newtonsOf(const Truss& truss) { return toNewton(truss.units.force); }
+// What is zero, N, and the last place of what is not.
+struct Scale {
+    double zero = 0;
+    int lastPlace = NumberStyle{}.lastPlace;
+};
 
-// `largest` (N) is the scale of zero.
-void put(const Truss& truss, const Side& side, double largest, double& value, std::string& text,
+void put(const Truss& truss, const Side& side, const Scale& scale, double& value, std::string& text,
          std::string& by) {
-    const bool isZero = side.force <= kZeroForce * largest;
-    value = isZero ? 0 : side.force / newtonsOf(truss);
-    text = isZero ? std::string("0") : formatNumber(value, numberStyleOf(truss));
+    const bool isZero = side.force <= scale.zero;
+    NumberStyle style = numberStyleOf(truss);
+    style.lastPlace = scale.lastPlace;
+    value = isZero ? 0 : side.force / toNewton(truss.units.force);
+    text = isZero ? std::string("0") : formatNumber(value, style);
     by = isZero ? std::string() : side.by;
 }
 
 std::vector<EnvelopeRow> rowsOf(const Truss& truss, const std::vector<Side>& tension,
-                                const std::vector<Side>& compression) {
-    double largest = 0;
-    for (std::size_t i = 0; i < tension.size(); ++i) {
-        largest = std::max({largest, tension[i].force, compression[i].force});
-    }
+                                const std::vector<Side>& compression, const Scale& scale) {
     std::vector<EnvelopeRow> rows(tension.size());
     for (std::size_t i = 0; i < rows.size(); ++i) {
         EnvelopeRow& row = rows[i];
         row.member = MemberId{static_cast<int>(i)};
         row.name = memberName(truss, row.member);
-        put(truss, tension[i], largest, row.pull, row.tension, row.tensionBy);
-        put(truss, compression[i], largest, row.push, row.compression, row.compressionBy);
+        put(truss, tension[i], scale, row.pull, row.tension, row.tensionBy);
+        put(truss, compression[i], scale, row.push, row.compression, row.compressionBy);
     }
     return rows;
 }
@@ -72,15 +75,37 @@ double forceOf(const TrainPlace& train, const UniformPlace* uniform) {
 
 } // namespace
 
-std::vector<EnvelopeRow> envelopeRows(const Truss& truss,
-                                      const std::vector<MemberEnvelope>& envelope) {
+std::vector<std::string> trustSentences(const PhraseBook& book, const Truss& truss,
+                                        const Envelope& envelope) {
+    const Reliance& reliance = envelope.reliance;
+    std::vector<double> written; // 0 in one of the columns, if any is
+    for (const MemberEnvelope& each : envelope.members) {
+        const double pull = each.tension.force;
+        written.push_back(isBelowBound(reliance, pull) ? pull : each.compression.force);
+    }
+    return trustSentences(book, truss, reliance, figureSentences(book, truss, reliance, written));
+}
+
+std::vector<std::string> envelopeWarnings(const PhraseBook& book, const Truss& truss,
+                                          const Envelope& envelope) {
+    std::vector<std::string> warnings = standingSentences(book, envelope.reliance);
+    for (std::string& sentence : trustSentences(book, truss, envelope)) {
+        warnings.push_back(std::move(sentence));
+    }
+    return warnings;
+}
+
+std::vector<EnvelopeRow> envelopeRows(const Truss& truss, const Envelope& envelope) {
     std::vector<Side> tension;
     std::vector<Side> compression;
-    for (const MemberEnvelope& each : envelope) {
+    for (const MemberEnvelope& each : envelope.members) {
         tension.push_back({each.tension.force, choiceName(each.tension.choice)});
         compression.push_back({-each.compression.force, choiceName(each.compression.choice)});
     }
-    return rowsOf(truss, tension, compression);
+    const Reliance& reliance = envelope.reliance;
+    return rowsOf(truss, tension, compression,
+                  {zeroShareOf(reliance.trust) * reliance.largest,
+                   lastPlaceOfForces(truss, forceErrorOf(reliance))});
 }
 
 std::vector<EnvelopeRow> movingRows(const PhraseBook& book, const Truss& truss,
@@ -97,13 +122,18 @@ std::vector<EnvelopeRow> movingRows(const PhraseBook& book, const Truss& truss,
     const auto sideOf = [&](const TrainPlace& train, const UniformPlace* uniform) {
         return Side{forceOf(train, uniform), placeOf(train, uniform)};
     };
+    double largest = 0;
+    double error = 0;
     for (const MovingResult& each : results) {
         const bool spread = each.uniform.has_value();
         tension.push_back(sideOf(each.train.largest, spread ? &each.uniform->largest : nullptr));
         compression.push_back(
             sideOf(each.train.smallest, spread ? &each.uniform->smallest : nullptr));
+        largest = std::max({largest, tension.back().force, compression.back().force});
+        error = std::max(error, each.error);
     }
-    return rowsOf(truss, tension, compression);
+    return rowsOf(truss, tension, compression,
+                  {kZeroForce * largest, lastPlaceOfForces(truss, error)});
 }
 
 std::string headOfTension(const PhraseBook& book, const Truss& truss) {
@@ -145,10 +175,13 @@ std::string envelopeSentence(const PhraseBook& book, const std::vector<LoadChoic
     return sayPlain(book, Phrase::EnvelopeOver, {{"choices", listOf(book, names)}});
 }
 
-std::string envelopeText(const PhraseBook& book, const Truss& truss,
-                         const std::vector<MemberEnvelope>& envelope) {
-    return tableText(envelopeTable(book, truss, sayPlain(book, Phrase::EnvelopeCaption),
-                                   envelopeRows(truss, envelope)));
+std::string envelopeText(const PhraseBook& book, const Truss& truss, const Envelope& envelope) {
+    std::string text;
+    for (const std::string& sentence : envelopeWarnings(book, truss, envelope)) {
+        text += sentence + "\n\n";
+    }
+    return text + tableText(envelopeTable(book, truss, sayPlain(book, Phrase::EnvelopeCaption),
+                                          envelopeRows(truss, envelope)));
 }
 
 } // namespace gusset

@@ -22,8 +22,12 @@ struct EnvelopeRow {
     std::string compressionBy;
 };
 
-[[nodiscard]] std::vector<EnvelopeRow> envelopeRows(const Truss&,
-                                                    const std::vector<MemberEnvelope>&);
+// What must be known of its figures; and before that, what its forces rest on.
+[[nodiscard]] std::vector<std::string> trustSentences(const PhraseBook&, const Truss&,
+                                                      const Envelope&);
+[[nodiscard]] std::vector<std::string> envelopeWarnings(const PhraseBook&, const Truss&,
+                                                        const Envelope&);
+[[nodiscard]] std::vector<EnvelopeRow> envelopeRows(const Truss&, const Envelope&);
 // Under one moving load, by statics' membersUnder: axles and a spread load each where they are
 // worst, their forces added.
 [[nodiscard]] std::vector<EnvelopeRow> movingRows(const PhraseBook&, const Truss&,
@@ -38,7 +42,7 @@ struct EnvelopeRow {
                                        const std::string& load); // of a moving load's table
 // What the envelope runs over; or, with fewer than two to choose from, how to make more.
 [[nodiscard]] std::string envelopeSentence(const PhraseBook&, const std::vector<LoadChoice>&);
-[[nodiscard]] std::string envelopeText(const PhraseBook&, const Truss&,
-                                       const std::vector<MemberEnvelope>&);
+// With what must be known of the forces before them.
+[[nodiscard]] std::string envelopeText(const PhraseBook&, const Truss&, const Envelope&);
 
 } // namespace gusset

@@ -4,6 +4,7 @@
 #include "report/results_text.hpp"
 #include "report/signs.hpp"
 #include "report/solution_text.hpp"
+#include "report/trust_text.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -16,15 +17,11 @@ constexpr int kFigures = 4;  // significant, of displacements per unit of force
 constexpr int kDecimals = 4; // of forces per unit of force, which are of the order of one
 
 // An influence line, and in which words.
-struct Sheet {
+struct LineSheet {
     const PhraseBook& book;
     const Truss& truss;
     const InfluenceReport& report;
 };
-
-RichLine labelOf(const Truss& truss, JointId joint) {
-    return plainLine(truss.joints[joint.at()].label);
-}
 
 RichLine column(const PhraseBook& book, Phrase phrase, const std::string& unit = {}) {
     return headed(book, say(book, phrase), unit);
@@ -37,10 +34,12 @@ std::string ordinateUnit(const Truss& truss, EffectKind kind) {
     return kind != EffectKind::Displacement ? "" : force.empty() ? moved : moved + "/" + force;
 }
 
-NumberStyle ordinateStyle(const Truss& truss, EffectKind kind) {
+// `error`: by how much the number may be off.
+NumberStyle ordinateStyle(const Truss& truss, EffectKind kind, double error) {
     NumberStyle style{.form = NumberForm::Significant,
                       .digits = kFigures,
-                      .decimalSign = truss.classSettings.decimalSign};
+                      .decimalSign = truss.classSettings.decimalSign,
+                      .lastPlace = lastPlaceOf(error, 1)};
     if (kind != EffectKind::Displacement) {
         style.form = NumberForm::Decimals;
         style.digits = kDecimals;
@@ -64,14 +63,16 @@ std::string withPlus(double value, std::string text) {
     return value > 0 && text != "0" ? "+" + text : text;
 }
 
-// A value of the effect under loads: a force, or a displacement.
-std::string effectValue(const Truss& truss, EffectKind kind, double value) {
+// A value of the effect under loads, a force or a displacement, and by how much it may be off.
+std::string effectValue(const Truss& truss, EffectKind kind, double value, double error) {
     if (kind != EffectKind::Displacement) {
-        return forceText(truss, value / toNewton(truss.units.force), numberStyleOf(truss));
+        NumberStyle style = numberStyleOf(truss);
+        style.lastPlace = lastPlaceOfForces(truss, error);
+        return forceText(truss, value / toNewton(truss.units.force), style);
     }
-    return withUnit(
-        formatNumber(value / toMetre(truss.units.displacement), ordinateStyle(truss, kind)),
-        symbolOf(truss.units.displacement));
+    const double unit = toMetre(truss.units.displacement);
+    return withUnit(formatNumber(value / unit, ordinateStyle(truss, kind, error / unit)),
+                    symbolOf(truss.units.displacement));
 }
 
 std::string areaText(const Truss& truss, const InfluenceReport& report, double area) {
@@ -79,25 +80,28 @@ std::string areaText(const Truss& truss, const InfluenceReport& report, double a
     std::string unit = ordinateUnit(truss, report.effect.kind);
     const std::string run = symbolOf(truss.units.length);
     unit += unit.empty() || run.empty() ? run : kDot + run;
-    return withUnit(
-        withPlus(area, formatNumber(area * scale, ordinateStyle(truss, report.effect.kind))), unit);
+    const NumberStyle style =
+        ordinateStyle(truss, report.effect.kind, report.error * report.line.at.back() * scale);
+    return withUnit(withPlus(area, formatNumber(area * scale, style)), unit);
 }
 
-std::string trainLine(const Sheet& sheet, const MovingResult& moving, const TrainPlace& place) {
+std::string trainLine(const LineSheet& sheet, const MovingResult& moving, const TrainPlace& place) {
     const auto& [book, truss, report] = sheet;
     const bool right = leadsRight(truss, report.path) != place.reversed;
     return sayPlain(
         book, Phrase::TrainAt,
         {{"load", plainLine(moving.id)},
-         {"value", plainLine(effectValue(truss, report.effect.kind, place.value))},
+         {"value", plainLine(effectValue(truss, report.effect.kind, place.value, moving.error))},
          {"axle", plainLine(std::to_string(place.axle + 1))},
          {"joint", labelOf(truss, report.path[place.joint])},
          {"way", plainLine(sayPlain(book, right ? Phrase::FacingRight : Phrase::FacingLeft))}});
 }
 
-std::string uniformLine(const Sheet& sheet, const MovingResult& moving, const UniformPlace& place) {
+std::string uniformLine(const LineSheet& sheet, const MovingResult& moving,
+                        const UniformPlace& place) {
     const auto& [book, truss, report] = sheet;
-    const RichLine value = plainLine(effectValue(truss, report.effect.kind, place.value));
+    const RichLine value =
+        plainLine(effectValue(truss, report.effect.kind, place.value, moving.error));
     const RichLine load = plainLine(moving.id);
     if (place.to <= place.from) {
         return sayPlain(book, Phrase::UniformWorst, {{"load", load}, {"value", value}});
@@ -112,7 +116,8 @@ std::string uniformLine(const Sheet& sheet, const MovingResult& moving, const Un
 // What is this small beside the axles' weight is rounding.
 bool counts(double value, double scale) { return std::fabs(value) > kZeroForce * scale; }
 
-void addMoving(const Sheet& sheet, const MovingResult& moving, std::vector<std::string>& lines) {
+void addMoving(const LineSheet& sheet, const MovingResult& moving,
+               std::vector<std::string>& lines) {
     const std::size_t before = lines.size();
     const double scale = std::max(moving.train.largest.value, -moving.train.smallest.value);
     for (const TrainPlace* place : {&moving.train.largest, &moving.train.smallest}) {
@@ -177,8 +182,9 @@ std::string effectName(const PhraseBook& book, const Truss& truss, const Effect&
 
 std::string signedOrdinate(const Truss& truss, const InfluenceReport& report, double value) {
     const EffectKind kind = report.effect.kind;
-    const double scaled = value * ordinateScale(truss, kind);
-    return withPlus(scaled, formatNumber(scaled, ordinateStyle(truss, kind)));
+    const double scale = ordinateScale(truss, kind);
+    const NumberStyle style = ordinateStyle(truss, kind, report.error * scale);
+    return withPlus(value, formatNumber(value * scale, style));
 }
 
 std::string ordinateText(const Truss& truss, const InfluenceReport& report, std::size_t joint) {
@@ -305,11 +311,33 @@ std::vector<std::string> movingLines(const PhraseBook& book, const Truss& truss,
     return lines;
 }
 
+std::vector<std::string> lineWarnings(const PhraseBook& book, const Truss& truss,
+                                      const InfluenceReport& report) {
+    const EffectKind kind = report.effect.kind;
+    const int figures = figuresOf(trustOf(report).error);
+    const bool loses = kind == EffectKind::Displacement
+                           ? figures < kFigures
+                           : ordinateStyle(truss, kind, report.error).lastPlace < kDecimals &&
+                                 trustOf(report).error > 0;
+    std::vector<std::string> says;
+    if (loses && figures == 0) {
+        says.push_back(sayPlain(book, Phrase::NoOrdinateFigures));
+    } else if (loses) {
+        says.push_back(sayPlain(book, Phrase::OrdinateFiguresLeft,
+                                {{"n", plainLine(std::to_string(figures))}}));
+    }
+    return trustSentences(book, truss, report.reliance, says);
+}
+
 std::string influenceText(const PhraseBook& book, const Truss& truss,
                           const InfluenceReport& report) {
-    std::string text =
+    std::string text;
+    for (const std::string& sentence : lineWarnings(book, truss, report)) {
+        text += sentence + "\n\n";
+    }
+    text +=
         tableText(ordinateTable(book, truss, report)) + areaSentence(book, truss, report) + "\n";
-    for (const std::string& assumed : assumptionSentences(book, report.assumed)) {
+    for (const std::string& assumed : assumptionSentences(book, report.reliance.assumed)) {
         text += assumed + "\n";
     }
     const std::vector<std::string> moving = movingLines(book, truss, report);

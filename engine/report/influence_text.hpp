@@ -44,6 +44,9 @@ struct OrdinateRow {
 [[nodiscard]] std::string headOfOrdinate(const PhraseBook&, const Truss&, const InfluenceReport&);
 [[nodiscard]] TextTable ordinateTable(const PhraseBook&, const Truss&, const InfluenceReport&);
 [[nodiscard]] std::string areaSentence(const PhraseBook&, const Truss&, const InfluenceReport&);
+// What must be known of the figures: empty for an ordinary truss.
+[[nodiscard]] std::vector<std::string> lineWarnings(const PhraseBook&, const Truss&,
+                                                    const InfluenceReport&);
 // What each moving load on this path makes of the effect, and where it stands then: a line an
 // extreme that is not zero.
 [[nodiscard]] std::vector<std::string> movingLines(const PhraseBook&, const Truss&,

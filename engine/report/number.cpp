@@ -171,6 +171,12 @@ std::string significantNumber(double value, int digits) {
     return shortestNumber(toSignificant(value, std::clamp(digits, 1, kMostDigits)));
 }
 
+std::string fileNumber(double value, int lastPlace) {
+    const NumberStyle left{
+        .form = NumberForm::Significant, .digits = kFileDigits, .lastPlace = lastPlace};
+    return significantNumber(roundedTo(value, left), kFileDigits);
+}
+
 int lastPlaceOf(double size, double error) {
     constexpr int kAll = NumberStyle{}.lastPlace;
     const double off = size * error;

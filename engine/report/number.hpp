@@ -31,6 +31,10 @@ struct NumberStyle {
 [[nodiscard]] std::string shortestNumber(double);
 // To so many significant digits, shortest: "17.5", for results in files.
 [[nodiscard]] std::string significantNumber(double, int digits);
+// The same of a result: to kFileDigits, fewer where the last place that means something leaves
+// fewer.
+inline constexpr int kFileDigits = 12;
+[[nodiscard]] std::string fileNumber(double, int lastPlace = NumberStyle{}.lastPlace);
 // NumberStyle::lastPlace of numbers of which the largest has this size, and which are off by no
 // more than such a share of it.
 [[nodiscard]] int lastPlaceOf(double size, double error);

@@ -21,8 +21,9 @@ enum class Phrase {
     UnstableTooFew, // {m} {r} {sum} {j} {need} {missing}
     UnstableEnough, // {m} {r} {j}
     BalancedAnyway,
+    AtRest,
     UnstableAndRedundant,  // {redundants}
-    Indeterminate,         // {degree} {members} {reactions} {j}
+    Indeterminate,         // {degree} {members} {reactions} {joints}
     IndeterminateExternal, // {external}
     IndeterminateInternal, // {internal}
     IndeterminateBoth,     // {external} {internal}
@@ -33,7 +34,7 @@ enum class Phrase {
     ReactionX,           // {joint}
     ReactionY,           // {joint}
     TheMember,           // {member}
-    Determinate,         // {members} {reactions} {j}
+    Determinate,         // {members} {reactions} {joints}
     LargestTension,      // {value} {member}
     LargestCompression,
     AllForcesZero,
@@ -44,11 +45,13 @@ enum class Phrase {
     CloseToMechanismReaction, // {joint} {times}
     BarelyHeld,               // {joint} {times}
     FiguresLeft,              // {n}
-    MovementFiguresLeft,      // {n}
-    ForceBelowBound,          // {member} {bound}
-    ForcesBelowBound,         // {n} {member} {bound}
-    Residual,                 // {residual} {error}
-    ResidualNone,             // {error}
+    OrdinateFiguresLeft,      // {n}
+    NoOrdinateFigures,
+    MovementFiguresLeft, // {n}
+    ForceBelowBound,     // {member} {bound}
+    ForcesBelowBound,    // {n} {member} {bound}
+    Residual,            // {residual} {error}
+    ResidualNone,        // {error}
 
     // Tables.
     MemberForcesCaption, // {unit}
@@ -111,7 +114,7 @@ enum class Phrase {
     TitleSummary,
 
     // Counting.
-    CountThings, // {members} {reactions} {j}
+    CountThings, // {members} {reactions} {joints}
     CountDeterminate,
     CountIndeterminate, // {degree}
     CountMechanism,

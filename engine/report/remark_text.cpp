@@ -313,7 +313,8 @@ RichLine countLine(const Notation& notation) {
                                          Phrase::ManyMembers)},
                 {"reactions", countedWords(notation.book, count.reactions, Phrase::OneReaction,
                                            Phrase::ManyReactions)},
-                {"j", plain(count.joints)}});
+                {"joints",
+                 countedWords(notation.book, count.joints, Phrase::OneJoint, Phrase::ManyJoints)}});
 }
 
 std::vector<RichLine> wholeBodyLines(const Notation& notation, const Step& step) {

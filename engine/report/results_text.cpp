@@ -47,9 +47,9 @@ TextTable forceTable(const PhraseBook& book, const Truss& truss, const Solution&
          say(book, Phrase::ColumnSense)},
         {},
         {false, true, false}};
+    const NumberStyle style = forceStyleOf(truss, solution);
     for (const ForceRow& row : forceRows(book, truss, solution)) {
-        table.rows.push_back(
-            {row.name, formatNumber(row.force, forceStyleOf(truss, solution)), row.word});
+        table.rows.push_back({row.name, formatNumber(row.force, style), row.word});
     }
     return table;
 }
@@ -78,13 +78,6 @@ std::vector<TextTable> tablesOf(const PhraseBook& book, const Truss& truss,
         tables.push_back(std::move(table));
     }
     return tables;
-}
-
-// Without the figures that rounding may have spoiled.
-std::string csvNumber(const Truss& truss, const Solution& solution, double value) {
-    NumberStyle left{NumberForm::Significant, kFileDigits};
-    left.lastPlace = forceStyleOf(truss, solution).lastPlace;
-    return significantNumber(roundedTo(value, left), kFileDigits);
 }
 
 } // namespace
@@ -194,19 +187,20 @@ std::string resultsCsv(const Truss& truss, const Solution& solution, const Exact
     const std::string unit = symbolOf(truss.units.force);
     std::string text = csvHead(exact.solved ? "kind,name,force,sense,fx,fy,unit,exact"
                                             : "kind,name,force,sense,fx,fy,unit");
+    const int lastPlace = forceStyleOf(truss, solution).lastPlace;
     const auto end = [&](const std::string& surd) {
         return unit + (exact.solved ? "," + csvTextCell(surd) : "") + "\r\n";
     };
     for (std::size_t i = 0; solution.solved && i < truss.members.size(); ++i) {
         const MemberId member{static_cast<int>(i)};
         text += "member," + csvTextCell(memberName(truss, member)) + ',' +
-                csvNumber(truss, solution, inForceUnits(truss, solution, solution.forces[i])) +
-                ',' + namesOf(senseOf(solution, member)).inFiles + ",,," +
+                fileNumber(inForceUnits(truss, solution, solution.forces[i]), lastPlace) + ',' +
+                namesOf(senseOf(solution, member)).inFiles + ",,," +
                 end(exact.solved ? textOf(exact.forces[i]) : "");
     }
     for (const ReactionRow& row : reactionRows(truss, solution)) {
-        text += "reaction," + csvTextCell(row.name) + ",,," + csvNumber(truss, solution, row.fx) +
-                ',' + csvNumber(truss, solution, row.fy) + ',' + end("");
+        text += "reaction," + csvTextCell(row.name) + ",,," + fileNumber(row.fx, lastPlace) + ',' +
+                fileNumber(row.fy, lastPlace) + ',' + end("");
     }
     if (solution.solved && figuresLeft(solution) < kFileDigits) {
         text += "figures," + std::to_string(figuresLeft(solution)) + ",,,,," +

@@ -13,8 +13,6 @@
 
 namespace gusset {
 
-inline constexpr int kFileDigits = 12; // significant, in files
-
 [[nodiscard]] NumberStyle numberStyleOf(const Truss&);
 // Without zeros that say nothing: a drawing has less room than a column, and nothing to line up.
 [[nodiscard]] NumberStyle drawingStyleOf(const Truss&);

@@ -19,10 +19,6 @@ struct Scene {
     const Mechanism& mechanism;
 };
 
-RichLine labelOf(const Truss& truss, JointId joint) {
-    return plainLine(truss.joints[joint.at()].label);
-}
-
 // "C and D", "C, D, E, F, G and 4 more"
 RichLine named(const Scene& scene, const std::vector<JointId>& joints) {
     std::vector<RichLine> names;
@@ -136,6 +132,10 @@ RichLine supportWords(const Scene& scene, const Cure& cure) {
 
 } // namespace
 
+RichLine labelOf(const Truss& truss, JointId joint) {
+    return plainLine(truss.joints[joint.at()].label);
+}
+
 std::string mechanismSentence(const PhraseBook& book, const Truss& truss,
                               const Mechanism& mechanism) {
     const Scene scene{book, truss, structureOf(truss), mechanism};
@@ -168,6 +168,14 @@ std::vector<std::string> assumptionSentences(const PhraseBook& book,
         }
     }
     return sentences;
+}
+
+std::string faultSentence(const Issue& fault) {
+    std::string text = fault.says;
+    if (!text.empty() && text[0] >= 'a' && text[0] <= 'z') {
+        text[0] = static_cast<char>(text[0] - 'a' + 'A');
+    }
+    return text + ".";
 }
 
 std::string inexactSentence(const PhraseBook& book, const Truss& truss, const WhyInexact& why) {

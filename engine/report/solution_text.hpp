@@ -10,10 +10,14 @@
 
 namespace gusset {
 
+[[nodiscard]] RichLine labelOf(const Truss&, JointId);
+
 // "Joints C and D can slide together horizontally; a member between A and D would stop it."
 [[nodiscard]] std::string mechanismSentence(const PhraseBook&, const Truss&, const Mechanism&);
 [[nodiscard]] std::vector<std::string> assumptionSentences(const PhraseBook&,
                                                            const std::vector<Assumption>&);
+// What is wrong, as a sentence of its own.
+[[nodiscard]] std::string faultSentence(const Issue&);
 // Empty where the forces are exact.
 [[nodiscard]] std::string inexactSentence(const PhraseBook&, const Truss&, const WhyInexact&);
 

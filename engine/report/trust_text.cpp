@@ -2,6 +2,7 @@
 
 #include "core/tolerance.hpp"
 #include "report/results_text.hpp"
+#include "report/solution_text.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -39,25 +40,10 @@ std::string standsOutSentence(const PhraseBook& book, const Truss& truss, Phrase
                      {"times", rough(truss, standsOut.ratio)}});
 }
 
-// Of the forces that are written 0 though only because their bound is larger.
-std::string belowBoundSentence(const PhraseBook& book, const Truss& truss,
-                               const Solution& solution) {
-    MemberId first;
-    int count = 0;
-    for (std::size_t i = 0; i < solution.forces.size(); ++i) {
-        if (isBelowBound(solution, solution.forces[i])) {
-            first = count == 0 ? MemberId{static_cast<int>(i)} : first;
-            ++count;
-        }
-    }
-    if (count == 0) {
-        return {};
-    }
-    const double bound = solution.trust.error * solution.largest / toNewton(truss.units.force);
-    return sayPlain(book, count == 1 ? Phrase::ForceBelowBound : Phrase::ForcesBelowBound,
-                    {{"n", plainLine(std::to_string(count))},
-                     {"member", plainLine(memberName(truss, first))},
-                     {"bound", plainLine(forceText(truss, bound, roughStyleOf(truss)))}});
+NumberStyle styleOf(const Truss& truss, double error) {
+    NumberStyle style = numberStyleOf(truss);
+    style.lastPlace = lastPlaceOfForces(truss, error);
+    return style;
 }
 
 // Whether some displacement keeps fewer figures than are written of displacements.
@@ -75,15 +61,19 @@ bool losesMovementFigures(const Solution& solution) {
 
 } // namespace
 
+int figuresLeft(const Reliance& reliance) { return figuresOf(reliance.trust.error); }
 int figuresLeft(const Solution& solution) { return figuresOf(solution.trust.error); }
 
+int lastPlaceOfForces(const Truss& truss, double error) {
+    return lastPlaceOf(error / toNewton(truss.units.force), 1);
+}
+
+NumberStyle forceStyleOf(const Truss& truss, const Reliance& reliance) {
+    return styleOf(truss, forceErrorOf(reliance));
+}
+
 NumberStyle forceStyleOf(const Truss& truss, const Solution& solution) {
-    NumberStyle style = numberStyleOf(truss);
-    if (solution.solved) {
-        style.lastPlace =
-            lastPlaceOf(solution.largest / toNewton(truss.units.force), solution.trust.error);
-    }
-    return style;
+    return styleOf(truss, solution.solved ? solution.trust.error * solution.largest : 0);
 }
 
 NumberStyle drawingStyleOf(const Truss& truss, const Solution& solution) {
@@ -99,38 +89,79 @@ NumberStyle movementStyleOf(const Truss& truss, double off) {
             .lastPlace = lastPlaceOf(off, 1)};
 }
 
-bool losesFigures(const Truss& truss, const Solution& solution) {
-    const NumberStyle style = forceStyleOf(truss, solution);
-    return style.form == NumberForm::Significant ? figuresLeft(solution) < style.digits
+bool losesFigures(const Truss& truss, const Reliance& reliance) {
+    const NumberStyle style = forceStyleOf(truss, reliance);
+    return style.form == NumberForm::Significant ? figuresLeft(reliance) < style.digits
                                                  : style.lastPlace < style.digits;
+}
+
+std::vector<std::string> figureSentences(const PhraseBook& book, const Truss& truss,
+                                         const Reliance& reliance,
+                                         const std::vector<double>& forces) {
+    std::vector<std::string> sentences;
+    if (losesFigures(truss, reliance)) {
+        sentences.push_back(sayPlain(book, Phrase::FiguresLeft,
+                                     {{"n", plainLine(std::to_string(figuresLeft(reliance)))}}));
+    }
+    MemberId first;
+    int count = 0;
+    for (std::size_t i = 0; i < forces.size(); ++i) {
+        if (isBelowBound(reliance, forces[i])) {
+            first = count == 0 ? MemberId{static_cast<int>(i)} : first;
+            ++count;
+        }
+    }
+    if (count > 0) {
+        const double bound = forceErrorOf(reliance) / toNewton(truss.units.force);
+        sentences.push_back(
+            sayPlain(book, count == 1 ? Phrase::ForceBelowBound : Phrase::ForcesBelowBound,
+                     {{"n", plainLine(std::to_string(count))},
+                      {"member", plainLine(memberName(truss, first))},
+                      {"bound", plainLine(forceText(truss, bound, roughStyleOf(truss)))}}));
+    }
+    return sentences;
+}
+
+std::vector<std::string> trustSentences(const PhraseBook& book, const Truss& truss,
+                                        const Reliance& reliance,
+                                        const std::vector<std::string>& ofFigures) {
+    std::vector<std::string> sentences;
+    if (reliance.barelyHeld) {
+        sentences.push_back(sayPlain(book, Phrase::BarelyHeld,
+                                     {{"joint", jointName(truss, reliance.barelyHeld->joint)},
+                                      {"times", rough(truss, 1 / reliance.barelyHeld->share)}}));
+    }
+    if (isCloseToMechanism(reliance.trust)) {
+        sentences.push_back(closeSentence(book, truss, reliance.trust));
+    }
+    sentences.insert(sentences.end(), ofFigures.begin(), ofFigures.end());
+    if (reliance.standsOut) {
+        sentences.push_back(standsOutSentence(book, truss, Phrase::StandsOut, *reliance.standsOut));
+    }
+    return sentences;
 }
 
 std::vector<std::string> trustSentences(const PhraseBook& book, const Truss& truss,
                                         const Solution& solution) {
-    std::vector<std::string> sentences;
-    if (solution.barelyHeld) {
-        sentences.push_back(sayPlain(book, Phrase::BarelyHeld,
-                                     {{"joint", jointName(truss, solution.barelyHeld->joint)},
-                                      {"times", rough(truss, 1 / solution.barelyHeld->share)}}));
-    }
-    if (solution.solved && isCloseToMechanism(solution.trust)) {
-        sentences.push_back(closeSentence(book, truss, solution.trust));
-    }
-    if (solution.solved && losesFigures(truss, solution)) {
-        sentences.push_back(sayPlain(book, Phrase::FiguresLeft,
-                                     {{"n", plainLine(std::to_string(figuresLeft(solution)))}}));
-    }
+    const Reliance reliance = relianceOf(solution);
+    std::vector<std::string> ofFigures = figureSentences(book, truss, reliance, solution.forces);
     if (losesMovementFigures(solution)) {
         const int figures = figuresOf(solution.trust.displacementError);
-        sentences.push_back(sayPlain(book, Phrase::MovementFiguresLeft,
+        ofFigures.push_back(sayPlain(book, Phrase::MovementFiguresLeft,
                                      {{"n", plainLine(std::to_string(figures))}}));
     }
-    std::string belowBound = solution.solved ? belowBoundSentence(book, truss, solution) : "";
-    if (!belowBound.empty()) {
-        sentences.push_back(std::move(belowBound));
-    }
-    if (solution.standsOut && (solution.solved || !solution.errors.empty())) {
-        sentences.push_back(standsOutSentence(book, truss, Phrase::StandsOut, *solution.standsOut));
+    return trustSentences(book, truss, reliance, ofFigures);
+}
+
+std::vector<std::string> trustSentences(const PhraseBook& book, const Truss& truss,
+                                        const Reliance& reliance) {
+    return trustSentences(book, truss, reliance, figureSentences(book, truss, reliance, {}));
+}
+
+std::vector<std::string> standingSentences(const PhraseBook& book, const Reliance& reliance) {
+    std::vector<std::string> sentences = assumptionSentences(book, reliance.assumed);
+    if (reliance.status == Status::Mechanism) {
+        sentences.push_back(sayPlain(book, Phrase::AtRest));
     }
     return sentences;
 }

@@ -29,7 +29,7 @@ void addCounted(Sentences& lines, Phrase phrase, const Counting& count) {
           countedWords(lines.book, count.members, Phrase::OneMember, Phrase::ManyMembers)},
          {"reactions",
           countedWords(lines.book, count.reactions, Phrase::OneReaction, Phrase::ManyReactions)},
-         {"j", number(count.joints)}});
+         {"joints", countedWords(lines.book, count.joints, Phrase::OneJoint, Phrase::ManyJoints)}});
 }
 
 void addLooseJoints(Sentences& lines, const Truss& truss) {

@@ -123,8 +123,6 @@ void analyseAgain(const Truss& truss, Structure structure, Analysis& analysis) {
 
 namespace {
 
-bool isRounding(double error) { return error >= 1 / kSurelyRounding; }
-
 // Settlements, temperature and misfit that the truss can follow leave it without force: what was
 // computed is rounding.
 void dropForces(Response& response) {
@@ -180,29 +178,35 @@ std::vector<Vec2> settledOf(const std::vector<Hold>& holds) {
 
 } // namespace
 
+Judge Responder::judged() const { return analysis_.displaces ? Judge::All : Judge::Forces; }
+
+bool Responder::doublesMayDo() const { return !wide_ && analysis_.stiffness.weakest > kShakyPivot; }
+
+const WideStiffness* Responder::wide() {
+    if (!wide_) {
+        wide_ = factorWide(analysis_.structure, analysis_.pattern, analysis_.stiffness.holds);
+    }
+    return wide_->weakest > kShakyWidePivot ? &*wide_ : nullptr;
+}
+
 // In doubles, where these carry it: what the rounding of coordinates and loads alone leaves open,
 // wider arithmetic would leave open too.
 std::optional<Response> Responder::byDoubles(const std::vector<Vec2>& loads) const {
-    const Judge judge = analysis_.displaces ? Judge::All : Judge::Forces;
-    if (wide_ || !(analysis_.stiffness.weakest > kShakyPivot)) {
+    if (!doublesMayDo()) {
         return std::nullopt;
     }
-    Response response =
-        gusset::respond(analysis_.structure, analysis_.pattern, analysis_.stiffness, loads, judge);
-    const bool isTrusted = response.trust.lost <= kTrusted && response.found.residual <= kResidual;
-    return isTrusted ? std::optional(std::move(response)) : std::nullopt;
+    Response response = gusset::respond(analysis_.structure, analysis_.pattern, analysis_.stiffness,
+                                        loads, judged());
+    return isTrusted(response.trust, response.found.residual) ? std::optional(std::move(response))
+                                                              : std::nullopt;
 }
 
 std::optional<Response> Responder::byWide(const std::vector<Vec2>& loads) {
-    const Structure& structure = analysis_.structure;
-    if (!wide_) {
-        wide_ = factorWide(structure, analysis_.pattern, analysis_.stiffness.holds);
-    }
-    if (!(wide_->weakest > kShakyWidePivot)) {
+    const WideStiffness* const stiffness = wide();
+    if (!stiffness) {
         return std::nullopt;
     }
-    const Judge judge = analysis_.displaces ? Judge::All : Judge::Forces;
-    return gusset::respond(structure, analysis_.pattern, *wide_, loads, judge);
+    return gusset::respond(analysis_.structure, analysis_.pattern, *stiffness, loads, judged());
 }
 
 std::optional<Response> Responder::byStiffness(const std::vector<Vec2>& loads) {
@@ -216,25 +220,25 @@ std::optional<Response> Responder::byStiffness(const std::vector<Vec2>& loads) {
     if (!hasLoad(loads) && isRounding(response->trust.error)) {
         dropForces(*response);
     }
-    if (!(response->trust.error <= kUsable) || !(response->found.residual <= kResidual)) {
+    if (!isUsable(response->trust, response->found.residual)) {
         return std::nullopt;
     }
     judgeMoves(analysis_.structure, settledOf(analysis_.stiffness.holds), *response);
     return response;
 }
 
-void Responder::judgeDisplacementsOf(const std::vector<Vec2>& loads, Response& response) const {
-    const Structure& structure = analysis_.structure;
+void Responder::judgeDisplacementsOf(const std::vector<double>& changes,
+                                     const EquilibriumForces& found,
+                                     const std::vector<Vec2>& displacements, Trust& trust) const {
     const Equilibrium& equilibrium = analysis_.equilibrium;
-    Trust& trust = response.trust;
     const auto judged = [&] {
-        return judgeDisplacements(structure, equilibrium, response.found, trust.error,
-                                  response.displacements);
+        return judgeDisplacements(analysis_.structure, equilibrium, found, trust.error,
+                                  displacements);
     };
     trust.displacementError = judged();
     // Bars much softer than others make much of a little force.
-    if (!(trust.displacementError <= kTrusted) && response.found.largest > 0) {
-        trust.error = sharpErrorOf(structure, equilibrium, loads, response.found);
+    if (!(trust.displacementError <= kTrusted) && found.largest > 0) {
+        trust.error = sharpErrorOf(equilibrium, changes, found);
         trust.condition = trust.error / kHalfPlace;
         trust.displacementError = judged();
     }
@@ -249,14 +253,15 @@ std::optional<Response> Responder::byEquilibrium(const std::vector<Vec2>& loads)
     }
     Response response;
     response.found = std::move(*found);
-    response.trust = judgeForces(structure, equilibrium, loads, response.found);
-    if (!(response.trust.error <= kUsable) || !(response.found.residual <= kResidual)) {
+    const std::vector<double> changes = changesOf(structure, loads, response.found);
+    response.trust = judgeForces(structure, equilibrium, changes, response.found);
+    if (!isUsable(response.trust, response.found.residual)) {
         return std::nullopt;
     }
     if (analysis_.displaces) {
         response.displacements = displacementsOf(structure, equilibrium,
                                                  elongationsOf(structure, response.found.forces));
-        judgeDisplacementsOf(loads, response);
+        judgeDisplacementsOf(changes, response.found, response.displacements, response.trust);
         judgeMoves(structure, std::vector<Vec2>(structure.joints.size()), response);
     }
     return response;
@@ -274,66 +279,8 @@ std::optional<Response> Responder::respond(const std::vector<Vec2>& loads) {
     return response;
 }
 
-Response Responder::respondAlike(const std::vector<Vec2>& loads) const {
-    const Structure& structure = analysis_.structure;
-    Response response =
-        wide_ ? gusset::respond(structure, analysis_.pattern, *wide_, loads, Judge::Nothing)
-              : gusset::respond(structure, analysis_.pattern, analysis_.stiffness, loads,
-                                Judge::Nothing);
-    if (!analysis_.displaces) {
-        response.displacements.clear();
-    }
-    return response;
-}
-
 std::optional<Response> respond(const Analysis& analysis, const std::vector<Vec2>& loads) {
     return Responder(analysis).respond(loads);
-}
-
-namespace {
-
-std::vector<Response> balancedUnitLoads(const Analysis& analysis,
-                                        const std::vector<JointId>& joints) {
-    const Structure& structure = analysis.structure;
-    std::vector<Response> responses(joints.size());
-    std::vector<EquilibriumForces> found =
-        balanceUnitLoads(structure, analysis.equilibrium, joints);
-    for (std::size_t i = 0; i < joints.size(); ++i) {
-        responses[i].found = std::move(found[i]);
-        if (analysis.displaces) {
-            responses[i].displacements =
-                displacementsOf(structure, analysis.equilibrium,
-                                elongationsOf(structure, responses[i].found.forces));
-        }
-    }
-    return responses;
-}
-
-} // namespace
-
-std::vector<Response> respondToUnitLoads(const Analysis& analysis,
-                                         const std::vector<JointId>& joints) {
-    // All at once first: what carries them together carries each.
-    std::vector<Vec2> loads(analysis.structure.joints.size());
-    for (const JointId joint : joints) {
-        loads[joint.at()] = {0, -1};
-    }
-    Responder responder(analysis);
-    if (!responder.respond(loads)) {
-        return {};
-    }
-    if (analysis.status != Status::Indeterminate) {
-        return balancedUnitLoads(analysis, joints);
-    }
-    loads.assign(loads.size(), {});
-    std::vector<Response> responses;
-    responses.reserve(joints.size());
-    for (const JointId joint : joints) {
-        loads[joint.at()] = {0, -1};
-        responses.push_back(responder.respondAlike(loads));
-        loads[joint.at()] = {};
-    }
-    return responses;
 }
 
 } // namespace gusset

@@ -53,25 +53,30 @@ public:
     // three figures of the forces would be right (kUsable); a mechanism that the loads happen to
     // leave at rest has forces.
     [[nodiscard]] std::optional<Response> respond(const std::vector<Vec2>& loads);
-    // The same of an indeterminate truss, in the width that the last judged response needed, not
-    // judged itself. Precondition: respond() gave a response.
-    [[nodiscard]] Response respondAlike(const std::vector<Vec2>& loads) const;
+    // Likewise to 1 N down on each of these joints in turn, judged together: no answer is off by
+    // more than kUsable of the largest force of all. Precondition: the analysis is of a structure
+    // without strains.
+    [[nodiscard]] std::optional<UnitResponses> respondToUnits(const std::vector<JointId>&);
 
 private:
+    [[nodiscard]] Judge judged() const;
+    [[nodiscard]] bool doublesMayDo() const;
+    [[nodiscard]] const WideStiffness* wide(); // null where that won't do either
     [[nodiscard]] std::optional<Response> byDoubles(const std::vector<Vec2>& loads) const;
     [[nodiscard]] std::optional<Response> byWide(const std::vector<Vec2>& loads);
     [[nodiscard]] std::optional<Response> byStiffness(const std::vector<Vec2>& loads);
     [[nodiscard]] std::optional<Response> byEquilibrium(const std::vector<Vec2>& loads) const;
-    void judgeDisplacementsOf(const std::vector<Vec2>& loads, Response&) const; // by equilibrium
+    [[nodiscard]] std::optional<UnitResponses> unitsByStiffness(const std::vector<JointId>&);
+    [[nodiscard]] std::optional<UnitResponses>
+    unitsByEquilibrium(const std::vector<JointId>&) const;
+    // Of displacements that equilibrium gave: sets their error, and sharpens that of the forces
+    // where it counts.
+    void judgeDisplacementsOf(const std::vector<double>& changes, const EquilibriumForces&,
+                              const std::vector<Vec2>& displacements, Trust&) const;
 
     const Analysis& analysis_;
     std::optional<WideStiffness> wide_;
 };
 [[nodiscard]] std::optional<Response> respond(const Analysis&, const std::vector<Vec2>& loads);
-
-// To 1 N down on each of these joints in turn; empty when the forces can't be found accurately.
-// Precondition: the analysis is solvable and of a structure without strains.
-[[nodiscard]] std::vector<Response> respondToUnitLoads(const Analysis&,
-                                                       const std::vector<JointId>& joints);
 
 } // namespace gusset

@@ -12,16 +12,9 @@ namespace gusset {
 
 namespace {
 
-Issues whyNot(const Analysis& analysis) {
-    if (!analysis.faults.empty()) {
-        return analysis.faults;
-    }
-    const char* says =
-        analysis.status == Status::Mechanism
-            ? "the truss is a mechanism: it has no envelope before it is stable"
-            : "the truss is too close to a mechanism, or its stiffnesses differ too much, for its "
-              "forces to be computed";
-    return {{IssueCode::Unstable, "members", says}};
+Issues whyNot(const Truss& truss, const Analysis& analysis) {
+    return whyUnanswered(truss, analysis,
+                         "the truss is a mechanism: it has no envelope before it is stable");
 }
 
 // As of a solution: a mechanism may be at rest under its loads, which says nothing without any.
@@ -99,7 +92,7 @@ struct EnvelopeTask::State {
     std::optional<Analysis> alone{}; // of the loads without strains, where there are some
     std::optional<Responder> allResponder{};
     std::optional<Responder> aloneResponder{};
-    std::vector<MemberEnvelope> envelope{};
+    Envelope envelope{};
     Extremes by;
     std::size_t added = 0; // choices
 
@@ -112,9 +105,11 @@ struct EnvelopeTask::State {
             aloneResponder.emplace(*alone);
         }
         if (choices.empty() && !all->solvable) {
-            faults = whyNot(*all);
+            faults = whyNot(truss, *all);
         }
-        envelope.resize(truss.members.size());
+        envelope.members.resize(truss.members.size());
+        const bool onlyLoads = !choices.empty() && !choices.front().caseId.empty();
+        envelope.reliance = relianceOf(onlyLoads && alone ? *alone : *all);
     }
     void add(std::size_t choice) {
         const bool onlyLoads = !choices[choice].caseId.empty();
@@ -123,10 +118,11 @@ struct EnvelopeTask::State {
         const std::optional<Response> response = respondTo(
             analysis, responder, jointLoads(truss, *structure, factors.under(choices[choice])));
         if (!response) {
-            faults = whyNot(analysis);
+            faults = whyNot(truss, analysis);
             return;
         }
-        widen(response->found.forces, choice, by, envelope);
+        include(envelope.reliance, *response);
+        widen(response->found.forces, choice, by, envelope.members);
     }
     bool advance() {
         if (checked < choices.size()) {
@@ -155,16 +151,15 @@ bool EnvelopeTask::advance() { return !state_->faults.empty() || state_->advance
 
 Progress EnvelopeTask::progress() const { return {state_->added, state_->choices.size()}; }
 
-Outcome<std::vector<MemberEnvelope>> EnvelopeTask::take() {
+Outcome<Envelope> EnvelopeTask::take() {
     if (!state_->faults.empty()) {
         return std::move(state_->faults);
     }
-    nameChoices(state_->choices, state_->by, state_->envelope);
+    nameChoices(state_->choices, state_->by, state_->envelope.members);
     return std::move(state_->envelope);
 }
 
-Outcome<std::vector<MemberEnvelope>> envelopeOf(const Truss& truss,
-                                                const std::vector<LoadChoice>& choices) {
+Outcome<Envelope> envelopeOf(const Truss& truss, const std::vector<LoadChoice>& choices) {
     EnvelopeTask task(truss, choices);
     return runToEnd(task).take();
 }

@@ -4,7 +4,7 @@
 
 #include "core/outcome.hpp"
 #include "core/progress.hpp"
-#include "statics/solution.hpp"
+#include "statics/reliance.hpp"
 
 #include <memory>
 #include <vector>
@@ -19,15 +19,18 @@ struct MemberEnvelope {
     ForceExtreme tension;
     ForceExtreme compression; // force ≤ 0
 };
+struct Envelope {
+    std::vector<MemberEnvelope> members; // one each
+    Reliance reliance;                   // of all the choices that it runs over
+};
 
 [[nodiscard]] std::vector<LoadChoice> combinationChoices(const Truss&); // each of them alone
 [[nodiscard]] std::vector<LoadChoice> caseChoices(const Truss&);        // likewise
 // The choices that an envelope runs over: every combination, or every case when the model has none.
 [[nodiscard]] std::vector<LoadChoice> envelopeChoices(const Truss&);
 
-// A member each. Issues when the model has faults or can't be solved.
-[[nodiscard]] Outcome<std::vector<MemberEnvelope>> envelopeOf(const Truss&,
-                                                              const std::vector<LoadChoice>&);
+// Issues when the model has faults or can't be solved under one of them.
+[[nodiscard]] Outcome<Envelope> envelopeOf(const Truss&, const std::vector<LoadChoice>&);
 
 // The same in slices (core/progress). The truss stays where it is and as it is while the task
 // lives.
@@ -39,8 +42,8 @@ public:
     EnvelopeTask& operator=(EnvelopeTask&&) noexcept;
 
     bool advance();
-    [[nodiscard]] Progress progress() const;                   // choices
-    [[nodiscard]] Outcome<std::vector<MemberEnvelope>> take(); // once
+    [[nodiscard]] Progress progress() const; // choices
+    [[nodiscard]] Outcome<Envelope> take();  // once
 
 private:
     struct State;

@@ -17,15 +17,8 @@ namespace gusset {
 namespace {
 
 Issues whyNot(const Truss& truss, const Analysis& analysis) {
-    if (!analysis.faults.empty()) {
-        return analysis.faults;
-    }
-    const char* says =
-        analysis.status == Status::Mechanism
-            ? "the truss is a mechanism: it has no influence lines before it is stable"
-            : "the truss is too close to a mechanism, or its stiffnesses differ too much, for its "
-              "forces to be computed";
-    return {{IssueCode::Unstable, truss.members.empty() ? "joints" : "members", says}};
+    return whyUnanswered(truss, analysis,
+                         "the truss is a mechanism: it has no influence lines before it is stable");
 }
 
 double effectOf(const Structure& structure, const Response& response, const Effect& effect) {
@@ -105,7 +98,7 @@ Areas areasOf(const InfluenceLine& line) {
 
 namespace {
 
-// Joints of the path in one unit of the task: one solution serves several unit loads.
+// Joints of the path in one unit of the task: one judgement serves several unit loads.
 constexpr std::size_t kTogether = 8;
 
 Issues faultsOf(const Truss& truss, const std::vector<JointId>& path) {
@@ -127,40 +120,70 @@ Issues faultsOf(const Truss& truss, const std::vector<JointId>& path) {
 
 } // namespace
 
+// One responder for the whole path, so that what it factors it factors once.
+struct PathAnalysisTask::Solving {
+    Analysis analysis;
+    Responder responder;
+    std::vector<Response> responses{};
+    Reliance reliance;
+
+    explicit Solving(Analysis of)
+        : analysis(std::move(of)), responder(analysis), reliance(relianceOf(analysis)) {}
+
+    // Whether these have answers.
+    bool add(const std::vector<JointId>& joints) {
+        std::optional<UnitResponses> found = responder.respondToUnits(joints);
+        if (!found) {
+            return false;
+        }
+        include(reliance, *found);
+        std::move(found->each.begin(), found->each.end(), std::back_inserter(responses));
+        return true;
+    }
+};
+
 PathAnalysisTask::PathAnalysisTask(const Truss& truss, std::vector<JointId> path)
     : truss_(truss), path_(std::move(path)), faults_(faultsOf(truss_, path_)) {}
+PathAnalysisTask::~PathAnalysisTask() = default;
+PathAnalysisTask::PathAnalysisTask(PathAnalysisTask&&) noexcept = default;
 
 bool PathAnalysisTask::advance() {
     if (!faults_.empty()) {
         return true;
     }
-    if (!analysis_) {
-        analysis_ = analyse(truss_, withoutStrains(structureOf(truss_)));
-        if (!analysis_->solvable) {
-            faults_ = whyNot(truss_, *analysis_);
+    if (!solving_) {
+        solving_ = std::make_unique<Solving>(analyse(truss_, withoutStrains(structureOf(truss_))));
+        if (!solving_->analysis.solvable) {
+            faults_ = whyNot(truss_, solving_->analysis);
         }
         return !faults_.empty();
     }
-    const auto begin = path_.begin() + static_cast<std::ptrdiff_t>(responses_.size());
-    const auto left = path_.size() - responses_.size();
-    const auto end = begin + static_cast<std::ptrdiff_t>(std::min(left, kTogether));
-    std::vector<Response> found = respondToUnitLoads(*analysis_, {begin, end});
-    if (found.empty()) {
-        faults_ = whyNot(truss_, *analysis_);
+    const std::size_t done = solving_->responses.size();
+    const auto begin = path_.begin() + static_cast<std::ptrdiff_t>(done);
+    const auto end = begin + static_cast<std::ptrdiff_t>(std::min(path_.size() - done, kTogether));
+    if (!solving_->add({begin, end})) {
+        faults_ = whyNot(truss_, solving_->analysis);
         return true;
     }
-    std::move(found.begin(), found.end(), std::back_inserter(responses_));
-    return responses_.size() == path_.size();
+    return solving_->responses.size() == path_.size();
 }
 
-Progress PathAnalysisTask::progress() const { return {responses_.size(), path_.size()}; }
+Progress PathAnalysisTask::progress() const {
+    return {solving_ ? solving_->responses.size() : 0, path_.size()};
+}
 
 Outcome<PathAnalysis> PathAnalysisTask::take() {
     if (!faults_.empty()) {
         return std::move(faults_);
     }
-    return PathAnalysis{std::move(analysis_->structure), std::move(path_), std::move(responses_),
-                        std::move(analysis_->assumed)};
+    PathAnalysis result{std::move(solving_->analysis.structure), std::move(path_),
+                        std::move(solving_->responses), std::move(solving_->reliance), false};
+    const auto lacksMoves = [](const Response& it) { return it.displacements.empty(); };
+    const std::vector<Response>& all = result.responses;
+    if (solving_->analysis.displaces && std::any_of(all.begin(), all.end(), lacksMoves)) {
+        result.movesDoubtful = true;
+    }
+    return result;
 }
 
 Outcome<PathAnalysis> analysePath(const Truss& truss, const std::vector<JointId>& path) {

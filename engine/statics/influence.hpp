@@ -6,9 +6,10 @@
 
 #include "core/outcome.hpp"
 #include "core/progress.hpp"
-#include "statics/analysis.hpp"
 #include "statics/exact.hpp"
+#include "statics/reliance.hpp"
 
+#include <memory>
 #include <optional>
 #include <utility>
 #include <vector>
@@ -42,7 +43,8 @@ struct PathAnalysis {
     Structure structure;
     std::vector<JointId> path;
     std::vector<Response> responses; // a joint of the path each
-    std::vector<Assumption> assumed; // as in Solution
+    Reliance reliance;               // of all of them
+    bool movesDoubtful = false;      // displacements would be off by too much, and are not given
 };
 // More of path joints times members than this is refused.
 inline constexpr std::size_t kLargestPath = 20'000'000;
@@ -56,6 +58,9 @@ class PathAnalysisTask {
 public:
     PathAnalysisTask(const Truss&, std::vector<JointId> path);
 
+    ~PathAnalysisTask();
+    PathAnalysisTask(PathAnalysisTask&&) noexcept;
+
     bool advance();
     [[nodiscard]] Progress progress() const;    // joints of the path
     [[nodiscard]] Outcome<PathAnalysis> take(); // once
@@ -64,8 +69,8 @@ private:
     const Truss& truss_;
     std::vector<JointId> path_;
     Issues faults_{};
-    std::optional<Analysis> analysis_{};
-    std::vector<Response> responses_{};
+    struct Solving;
+    std::unique_ptr<Solving> solving_; // once the truss is analysed
 };
 
 // Precondition: the responses have displacements if the effect is one.

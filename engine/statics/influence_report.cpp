@@ -1,6 +1,7 @@
 #include "statics/influence_report.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <utility>
 
 namespace gusset {
@@ -17,6 +18,11 @@ Issues faultsOfEffect(const Truss& truss, const PathAnalysis& analysis, const Ef
                  "joint " + truss.joints[effect.joint.at()].label +
                      " has no support: name one that has"}};
     }
+    if (effect.kind == EffectKind::Displacement && analysis.movesDoubtful) {
+        return {{IssueCode::Unstable, "members",
+                 "rounding would leave fewer than three figures of the displacements: the truss is "
+                 "too close to a mechanism, or its stiffnesses differ too much"}};
+    }
     if (effect.kind == EffectKind::Displacement &&
         analysis.responses.front().displacements.empty()) {
         return {{IssueCode::Missing, "members",
@@ -26,11 +32,26 @@ Issues faultsOfEffect(const Truss& truss, const PathAnalysis& analysis, const Ef
     return {};
 }
 
-MovingResult resultOf(const Truss& truss, const InfluenceLine& line, const MovingLoad& load) {
-    MovingResult result{load.id, extremesOf(line, wheelsOf(truss, load)), {}};
+double errorOf(const Reliance& reliance, EffectKind kind) {
+    return kind == EffectKind::Displacement ? displacementErrorOf(reliance)
+                                            : forceErrorOf(reliance);
+}
+
+// `error`: of any ordinate.
+MovingResult resultOf(const Truss& truss, const InfluenceLine& line, double error,
+                      const MovingLoad& load) {
+    const std::vector<Wheel> wheels = wheelsOf(truss, load);
+    MovingResult result{load.id, extremesOf(line, wheels), {}, 0};
+    double most = 0; // load on the path, N
+    for (const Wheel& wheel : wheels) {
+        most += std::abs(wheel.force);
+    }
     if (load.uniform) {
         result.uniform = extremesOf(truss, line, *load.uniform);
+        most += std::abs(load.uniform->perLength) * toNewton(truss.units.force) /
+                toMetre(truss.units.length) * line.at.back();
     }
+    result.error = error * most;
     return result;
 }
 
@@ -41,6 +62,16 @@ double ordinateScale(const Truss& truss, EffectKind kind) {
         return 1;
     }
     return toNewton(truss.units.force) / toMetre(truss.units.displacement);
+}
+
+Trust trustOf(const InfluenceReport& report) {
+    double largest = 0;
+    for (const double ordinate : report.line.ordinates) {
+        largest = std::max(largest, std::abs(ordinate));
+    }
+    Trust trust = report.reliance.trust;
+    trust.error = largest > 0 ? report.error / largest : 0;
+    return trust;
 }
 
 Outcome<InfluenceReport> influenceReport(const Truss& truss, const std::vector<JointId>& path,
@@ -67,10 +98,11 @@ Outcome<InfluenceReport> influenceReport(const Truss& truss, const PathAnalysis&
     report.effect = effect;
     report.path = analysis.path;
     report.line = influenceLine(analysis, effect);
-    report.assumed = analysis.assumed;
+    report.reliance = analysis.reliance;
+    report.error = errorOf(analysis.reliance, effect.kind);
     for (const MovingLoad& load : truss.moving) {
         if (load.path == analysis.path) {
-            report.moving.push_back(resultOf(truss, report.line, load));
+            report.moving.push_back(resultOf(truss, report.line, report.error, load));
         }
     }
     return report;
@@ -80,7 +112,8 @@ bool MembersUnderTask::advance() {
     if (results_.size() < truss_.members.size()) {
         Effect effect;
         effect.member = MemberId{static_cast<int>(results_.size())};
-        results_.push_back(resultOf(truss_, influenceLine(analysis_, effect), load_));
+        results_.push_back(resultOf(truss_, influenceLine(analysis_, effect),
+                                    forceErrorOf(analysis_.reliance), load_));
     }
     return results_.size() == truss_.members.size();
 }

@@ -17,6 +17,7 @@ struct MovingResult {
     std::string id;
     TrainExtremes train;
     std::optional<UniformExtremes> uniform;
+    double error = 0; // by how much rounding may put any of these values off, in their unit
 };
 struct InfluenceReport {
     std::string of; // as it was asked for: "member:B-C"
@@ -25,8 +26,12 @@ struct InfluenceReport {
     InfluenceLine line;
     std::vector<Surd> exact; // of the ordinates, or empty
     std::vector<MovingResult> moving;
-    std::vector<Assumption> assumed;
+    Reliance reliance; // of the forces and displacements under all the unit loads
+    double error = 0;  // by how much rounding may put any ordinate off, in its unit
 };
+
+// How far the ordinates can be trusted: `error` is over the largest of them.
+[[nodiscard]] Trust trustOf(const InfluenceReport&);
 
 // How many of the model's units of the effect, per unit of force, one SI unit of an ordinate is.
 [[nodiscard]] double ordinateScale(const Truss&, EffectKind);

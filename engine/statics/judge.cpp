@@ -39,28 +39,6 @@ void addAt(int joint, Vec2 v, Numbers& rows) {
     rows[row + 1] += v.y;
 }
 
-// What rounding may have changed in the balance of each joint.
-Numbers changesOf(const Structure& structure, const std::vector<Vec2>& loads,
-                  const EquilibriumForces& found) {
-    Numbers changes = absolute(loads, kHalfPlace);
-    const Numbers lack = absolute(lackOfEquilibrium(structure, loads, found), 1);
-    for (std::size_t i = 0; i < changes.size(); ++i) {
-        changes[i] += lack[i];
-    }
-    for (std::size_t i = 0; i < structure.bars.size(); ++i) {
-        const Vec2 change = roundingOf(structure, structure.bars[i], std::abs(found.forces[i]));
-        addAt(structure.bars[i].a, change, changes);
-        addAt(structure.bars[i].b, change, changes);
-    }
-    for (std::size_t i = 0; i < structure.restraints.size(); ++i) {
-        const Restraint& restraint = structure.restraints[i];
-        const double force = 2 * kHalfPlace * std::abs(found.reactions[i]);
-        addAt(restraint.joint.index,
-              {force * std::abs(restraint.along.x), force * std::abs(restraint.along.y)}, changes);
-    }
-    return changes;
-}
-
 // Of |A⁻¹|·changes, the largest row.
 NormEstimate largestError(const Equilibrium& equilibrium, const Numbers& changes,
                           std::size_t start) {
@@ -115,8 +93,50 @@ std::vector<double> inOneRow(const EquilibriumForces& found) {
     return row;
 }
 
+std::vector<double> changesOf(const Structure& structure, const std::vector<Vec2>& loads,
+                              const EquilibriumForces& found) {
+    Numbers changes = absolute(loads, kHalfPlace);
+    const Numbers lack = absolute(lackOfEquilibrium(structure, loads, found), 1);
+    for (std::size_t i = 0; i < changes.size(); ++i) {
+        changes[i] += lack[i];
+    }
+    for (std::size_t i = 0; i < structure.bars.size(); ++i) {
+        const Vec2 change = roundingOf(structure, structure.bars[i], std::abs(found.forces[i]));
+        addAt(structure.bars[i].a, change, changes);
+        addAt(structure.bars[i].b, change, changes);
+    }
+    for (std::size_t i = 0; i < structure.restraints.size(); ++i) {
+        const Restraint& restraint = structure.restraints[i];
+        const double force = 2 * kHalfPlace * std::abs(found.reactions[i]);
+        addAt(restraint.joint.index,
+              {force * std::abs(restraint.along.x), force * std::abs(restraint.along.y)}, changes);
+    }
+    return changes;
+}
+
+void widen(std::vector<double>& most, const std::vector<double>& by) {
+    most.resize(by.size());
+    for (std::size_t i = 0; i < by.size(); ++i) {
+        most[i] = std::max(most[i], std::abs(by[i]));
+    }
+}
+
+void widen(std::vector<Vec2>& most, const std::vector<Vec2>& by) {
+    most.resize(by.size());
+    for (std::size_t i = 0; i < by.size(); ++i) {
+        most[i] = {std::max(most[i].x, std::abs(by[i].x)), std::max(most[i].y, std::abs(by[i].y))};
+    }
+}
+
+void widen(EquilibriumForces& most, const EquilibriumForces& by) {
+    widen(most.forces, by.forces);
+    widen(most.reactions, by.reactions);
+    most.largest = std::max(most.largest, by.largest);
+    most.residual = std::max(most.residual, by.residual);
+}
+
 Trust judgeForces(const Structure& structure, const Equilibrium& equilibrium,
-                  const std::vector<Vec2>& loads, const EquilibriumForces& found) {
+                  const std::vector<double>& given, const EquilibriumForces& found) {
     const Factors<double>& factors = equilibrium.factors;
     Trust trust;
     if (factors.columns == 0) {
@@ -124,7 +144,6 @@ Trust judgeForces(const Structure& structure, const Equilibrium& equilibrium,
     }
     // With something at every joint, so that a mechanism nearby is found whatever the loads are.
     const double largest = found.largest > 0 ? found.largest : 1;
-    const Numbers given = changesOf(structure, loads, found);
     Numbers changes = given;
     for (double& change : changes) {
         change += kHalfPlace * largest;
@@ -141,17 +160,16 @@ Trust judgeForces(const Structure& structure, const Equilibrium& equilibrium,
     // Most of it is due to what is given, as a rule, and then it may stand.
     if (trust.error > kWholeFile &&
         trust.error > 2 * rowOf(equilibrium, given, row.column) / largest) {
-        trust.error = sharpErrorOf(structure, equilibrium, loads, found);
+        trust.error = sharpErrorOf(equilibrium, given, found);
     }
     trust.condition = trust.error / kHalfPlace;
     return trust;
 }
 
-double sharpErrorOf(const Structure& structure, const Equilibrium& equilibrium,
-                    const std::vector<Vec2>& loads, const EquilibriumForces& found) {
+double sharpErrorOf(const Equilibrium& equilibrium, const std::vector<double>& changes,
+                    const EquilibriumForces& found) {
     const std::size_t start = norm_estimate::largestAt(inOneRow(found));
-    return largestError(equilibrium, changesOf(structure, loads, found), start).norm /
-           found.largest;
+    return largestError(equilibrium, changes, start).norm / found.largest;
 }
 
 double judgeDisplacements(const Structure& structure, const Equilibrium& equilibrium,

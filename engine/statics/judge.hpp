@@ -50,14 +50,25 @@ void seekAmplification(std::size_t force, std::size_t members, WeightsOf weights
 // The forces and then the reactions.
 [[nodiscard]] std::vector<double> inOneRow(const EquilibriumForces&);
 
-// Of forces that `balance` found. An error below kWholeFile may be that of loads at every joint.
+// What rounding may have changed in the balance of each joint under forces that `balance` found: N,
+// x and y of each joint in turn.
+[[nodiscard]] std::vector<double> changesOf(const Structure&, const std::vector<Vec2>& loads,
+                                            const EquilibriumForces&);
+// What is largest in any of several solutions, each number by itself and without its sign: given in
+// place of one solution, it judges them together.
+void widen(EquilibriumForces& most, const EquilibriumForces&);
+void widen(std::vector<Vec2>& most, const std::vector<Vec2>&);
+void widen(std::vector<double>& most, const std::vector<double>&);
+
+// Of forces, given what rounding may have changed in their balance. An error below kWholeFile may
+// be that of loads at every joint.
 [[nodiscard]] Trust judgeForces(const Structure&, const Equilibrium&,
-                                const std::vector<Vec2>& loads, const EquilibriumForces&);
+                                const std::vector<double>& changes, const EquilibriumForces&);
 
 // Trust::error of what is given alone: a joint without load is not off. Precondition: there are
 // forces.
-[[nodiscard]] double sharpErrorOf(const Structure&, const Equilibrium&,
-                                  const std::vector<Vec2>& loads, const EquilibriumForces&);
+[[nodiscard]] double sharpErrorOf(const Equilibrium&, const std::vector<double>& changes,
+                                  const EquilibriumForces&);
 
 // Bound of the error of any displacement over the largest, given that of the forces over theirs.
 [[nodiscard]] double judgeDisplacements(const Structure&, const Equilibrium&,

@@ -4,9 +4,9 @@
 #include "model/validate.hpp"
 #include "statics/analysis.hpp"
 #include "statics/bar_properties.hpp"
-#include "statics/judge.hpp"
 #include "statics/mechanism.hpp"
 #include "statics/redundant.hpp"
+#include "statics/reliance.hpp"
 #include "statics/solver.hpp"
 
 #include <algorithm>
@@ -81,49 +81,6 @@ Issues unknownChoice(const Truss& truss, const LoadChoice& choice) {
     return faults;
 }
 
-// How far the rounding of coordinates may turn a bar at this joint.
-double turningAt(const Structure& structure, int joint) {
-    double most = 0;
-    for (const Bar& bar : structure.bars) {
-        if (bar.a == joint || bar.b == joint) {
-            const Vec2 at = structure.joints[static_cast<std::size_t>(joint)];
-            most = std::max(most, (std::abs(at.x) + std::abs(at.y)) * kHalfPlace / bar.length);
-        }
-    }
-    return most;
-}
-
-std::optional<BarelyHeld> barelyHeldOf(const Structure& structure, const Factors<double>& factors) {
-    constexpr double kTurns = 8; // two ends of two bars, two coordinates each
-    const int joint = factors.restRow / 2;
-    if (!(factors.rest > std::max(kBarelyHeld, kTurns * turningAt(structure, joint)))) {
-        return std::nullopt;
-    }
-    return BarelyHeld{JointId{joint}, factors.rest};
-}
-
-std::optional<StandsOut> standsOutOf(const Structure& structure) {
-    std::vector<double> sorted;
-    for (const Bar& bar : structure.bars) {
-        if (!(bar.stiffness > 0)) {
-            return std::nullopt;
-        }
-        sorted.push_back(bar.stiffness);
-    }
-    const auto middle = sorted.begin() + static_cast<std::ptrdiff_t>(sorted.size() / 2);
-    std::nth_element(sorted.begin(), middle, sorted.end());
-    StandsOut farthest;
-    double most = kStandsOut;
-    for (std::size_t i = 0; i < structure.bars.size(); ++i) {
-        const double ratio = structure.bars[i].stiffness / *middle;
-        if (std::max(ratio, 1 / ratio) > most) {
-            most = std::max(ratio, 1 / ratio);
-            farthest = {MemberId{static_cast<int>(i)}, ratio};
-        }
-    }
-    return farthest.member.valid() ? std::optional(farthest) : std::nullopt;
-}
-
 void readStructure(const Analysis& analysis, Solution& solution) {
     solution.counting = analysis.equilibrium.counting;
     solution.status = analysis.status;
@@ -131,11 +88,9 @@ void readStructure(const Analysis& analysis, Solution& solution) {
     if (analysis.status == Status::Mechanism) {
         solution.mechanisms =
             mechanismsOf(analysis.structure, analysis.equilibrium, solution.loads);
-        solution.barelyHeld = barelyHeldOf(analysis.structure, analysis.equilibrium.factors);
     }
-    if (analysis.status == Status::Indeterminate || analysis.displaces) {
-        solution.standsOut = standsOutOf(analysis.structure);
-    }
+    solution.barelyHeld = barelyHeldOf(analysis);
+    solution.standsOut = standsOutOf(analysis);
     solution.assumed = analysis.assumed;
     solution.errors.insert(solution.errors.end(), analysis.faults.begin(), analysis.faults.end());
     solution.notes.insert(solution.notes.end(), analysis.notes.begin(), analysis.notes.end());
@@ -186,25 +141,8 @@ Solution Solver::solve(const Truss& truss, const LoadChoice& choice) {
     return solveBy(analysis_, truss, choice, recheck(truss, checked_));
 }
 
-namespace {
-
-// What is zero to working accuracy, over the largest force.
-double zeroShare(const Solution& solution) {
-    // Close to a mechanism the largest force says nothing of what is small: a load may be.
-    return isCloseToMechanism(solution.trust)
-               ? std::min(kZeroForce, kSurelyRounding * solution.trust.error)
-               : kZeroForce;
-}
-
-} // namespace
-
 bool isZero(const Solution& solution, double force) {
-    return std::abs(force) <=
-           std::max(zeroShare(solution), solution.trust.error) * solution.largest;
-}
-
-bool isBelowBound(const Solution& solution, double force) {
-    return isZero(solution, force) && std::abs(force) > zeroShare(solution) * solution.largest;
+    return std::abs(force) <= zeroShareOf(solution.trust) * solution.largest;
 }
 
 double movementBound(const Solution& solution) {

@@ -129,8 +129,6 @@ struct Solution {
 enum class Sense { Tension, Compression, Zero };
 [[nodiscard]] Sense senseOf(const Solution&, MemberId);
 [[nodiscard]] bool isZero(const Solution&, double force);
-// Whether it is zero for that last reason alone.
-[[nodiscard]] bool isBelowBound(const Solution&, double force);
 // By how much rounding may put any displacement off, m.
 [[nodiscard]] double movementBound(const Solution&);
 // Whether there would be displacements, if rounding left three figures of them.

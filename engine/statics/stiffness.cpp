@@ -92,49 +92,106 @@ auto narrowed(const std::vector<Value>& values) {
     return result;
 }
 
-template <class Scalar>
-Response respondIn(const Structure& structure, const JointPattern& pattern,
-                   const StiffnessOf<Scalar>& stiffness, const std::vector<Vec2>& loads,
-                   Judge judge) {
-    const kernel::BarsOf<Scalar> bars = kernel::barsOf<Scalar>(structure);
-    Motion<Scalar> motion = startOf(structure, bars, stiffness);
+// A response that is not judged yet, and what it is judged by.
+struct Answer {
     Response response;
-    EquilibriumForces& found = response.found;
-    found.reactions.resize(structure.restraints.size());
-    findLack(structure, bars, loads, motion);
+    std::vector<Vec2> moves; // of the scaled truss, without those that the supports impose
     std::vector<Vec2> lack;
-    for (int i = 0; i <= kRefinements; ++i) {
-        std::vector<VecOf<Scalar>> moves = motion.lack;
-        kernel::solveInPlace(pattern, stiffness, moves);
-        addMoves(structure, bars, moves, motion);
+};
+
+// A stiffness, and what is made of its truss once for all answers.
+template <class Scalar>
+struct Factored {
+    const Structure& structure;
+    const JointPattern& pattern;
+    const StiffnessOf<Scalar>& stiffness;
+    kernel::BarsOf<Scalar> bars = kernel::barsOf<Scalar>(structure);
+    std::vector<Vec2> shares = reactionSharesOf(structure, stiffness.holds);
+
+    [[nodiscard]] Answer answer(const std::vector<Vec2>& loads) const {
+        Motion<Scalar> motion = startOf(structure, bars, stiffness);
+        Answer answer;
+        EquilibriumForces& found = answer.response.found;
+        found.reactions.resize(structure.restraints.size());
         findLack(structure, bars, loads, motion);
-        found.forces = narrowed(motion.forces);
-        found.largest = largestOf(loads, found);
-        lack = narrowed(motion.lack);
-        if (largestFree(stiffness.holds, lack) <= kLeast<Scalar> * found.largest) {
-            break;
+        for (int i = 0; i <= kRefinements; ++i) {
+            std::vector<VecOf<Scalar>> moves = motion.lack;
+            kernel::solveInPlace(pattern, stiffness, moves);
+            addMoves(structure, bars, moves, motion);
+            findLack(structure, bars, loads, motion);
+            found.forces = narrowed(motion.forces);
+            found.largest = largestOf(loads, found);
+            answer.lack = narrowed(motion.lack);
+            if (largestFree(stiffness.holds, answer.lack) <= kLeast<Scalar> * found.largest) {
+                break;
+            }
         }
+        for (std::size_t i = 0; i < shares.size(); ++i) {
+            found.reactions[i] = dot(-answer.lack[structure.restraints[i].joint.at()], shares[i]);
+        }
+        found.largest = largestOf(loads, found);
+        found.residual = residualOf(structure, loads, found);
+        answer.moves = narrowed(motion.moves);
+        for (std::size_t i = 0; i < structure.joints.size(); ++i) {
+            answer.response.displacements.push_back(
+                narrow(Scalar(stiffness.scale) * motion.moves[i]) + stiffness.holds[i].settled);
+        }
+        return answer;
     }
-    const std::vector<Vec2> shares = reactionSharesOf(structure, stiffness.holds);
-    for (std::size_t i = 0; i < shares.size(); ++i) {
-        found.reactions[i] = dot(-lack[structure.restraints[i].joint.at()], shares[i]);
+
+    [[nodiscard]] kernel::Changes changesOf(const Judged& judged) const {
+        return kernel::changesOf(structure, bars, stiffness.holds, judged);
     }
-    found.largest = largestOf(loads, found);
-    found.residual = residualOf(structure, loads, found);
-    const std::vector<Vec2> moves = narrowed(motion.moves);
-    for (std::size_t i = 0; i < structure.joints.size(); ++i) {
-        response.displacements.push_back(narrow(Scalar(stiffness.scale) * motion.moves[i]) +
-                                         stiffness.holds[i].settled);
+    [[nodiscard]] kernel::Changes changesByArithmetic(const Judged& judged) const {
+        return kernel::changesByArithmetic(structure, bars, stiffness.holds, judged);
     }
-    if (judge != Judge::Nothing) {
-        response.trust = judgeStiffness(structure, pattern, bars, stiffness,
-                                        {loads, moves, lack, found, shares}, judge);
-        // Judged were movements without what the supports impose.
-        const double farthest = largestComponent(response.displacements);
-        response.trust.displacementError *=
-            farthest > 0 ? stiffness.scale * largestComponent(moves) / farthest : 1;
+
+    [[nodiscard]] Trust trust(const JudgedChanges& changes, const Judged& judged,
+                              Judge judge) const {
+        return judgeStiffness(structure, pattern, bars, stiffness, changes, judged, judge);
     }
-    return response;
+};
+
+template <class Scalar>
+Response respondIn(const Factored<Scalar>& factored, const std::vector<Vec2>& loads, Judge judge) {
+    Answer answer = factored.answer(loads);
+    Response& response = answer.response;
+    const Judged judged{loads, answer.moves, answer.lack, response.found, factored.shares};
+    response.trust = factored.trust(
+        {factored.changesOf(judged), factored.changesByArithmetic(judged)}, judged, judge);
+    // Judged were movements without what the supports impose.
+    const double farthest = largestComponent(response.displacements);
+    response.trust.displacementError *=
+        farthest > 0 ? factored.stiffness.scale * largestComponent(answer.moves) / farthest : 1;
+    return std::move(response);
+}
+
+template <class Scalar>
+UnitResponses respondToUnitsIn(const Factored<Scalar>& factored, const std::vector<JointId>& joints,
+                               Judge judge) {
+    UnitResponses units;
+    JudgedChanges changes;
+    Answer most;
+    std::vector<Vec2> loads(factored.structure.joints.size());
+    units.each.reserve(joints.size());
+    for (const JointId joint : joints) {
+        loads[joint.at()] = {0, -1};
+        Answer answer = factored.answer(loads);
+        Response& response = answer.response;
+        const Judged judged{loads, answer.moves, answer.lack, response.found, factored.shares};
+        widen(changes.all, factored.changesOf(judged));
+        widen(changes.byArithmetic, factored.changesByArithmetic(judged));
+        loads[joint.at()] = {};
+        widen(most.response.found, response.found);
+        widen(most.moves, answer.moves);
+        units.farthest = std::max(units.farthest, largestComponent(response.displacements));
+        units.each.push_back(std::move(response));
+    }
+    units.largest = most.response.found.largest;
+    units.residual = most.response.found.residual;
+    units.trust = factored.trust(
+        changes, {loads, most.moves, most.lack, most.response.found, factored.shares}, judge);
+    return units;
 }
 
 } // namespace
@@ -159,12 +216,24 @@ void solveDisplacements(const JointPattern& pattern, const Stiffness& stiffness,
 
 Response respond(const Structure& structure, const JointPattern& pattern,
                  const Stiffness& stiffness, const std::vector<Vec2>& loads, Judge judge) {
-    return respondIn(structure, pattern, stiffness, loads, judge);
+    return respondIn<double>({structure, pattern, stiffness}, loads, judge);
 }
 
 Response respond(const Structure& structure, const JointPattern& pattern,
                  const WideStiffness& stiffness, const std::vector<Vec2>& loads, Judge judge) {
-    return respondIn(structure, pattern, stiffness, loads, judge);
+    return respondIn<Wide>({structure, pattern, stiffness}, loads, judge);
+}
+
+UnitResponses respondToUnits(const Structure& structure, const JointPattern& pattern,
+                             const Stiffness& stiffness, const std::vector<JointId>& joints,
+                             Judge judge) {
+    return respondToUnitsIn<double>({structure, pattern, stiffness}, joints, judge);
+}
+
+UnitResponses respondToUnits(const Structure& structure, const JointPattern& pattern,
+                             const WideStiffness& stiffness, const std::vector<JointId>& joints,
+                             Judge judge) {
+    return respondToUnitsIn<Wide>({structure, pattern, stiffness}, joints, judge);
 }
 
 } // namespace gusset

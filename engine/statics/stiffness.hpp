@@ -67,8 +67,18 @@ struct Response {
     Trust trust; // of the forces, and of the displacements where these are asked for
 };
 
+// To a unit load on each of several joints in turn, judged together: the errors are over the
+// largest of all.
+struct UnitResponses {
+    std::vector<Response> each; // their own trust is not told
+    Trust trust;
+    double largest = 0;  // N, of any load, reaction or force
+    double residual = 0; // the worst of each
+    double farthest = 0; // m, of any displacement, by components
+};
+
 // What of a response is judged.
-enum class Judge { Nothing, Forces, All };
+enum class Judge { Forces, All };
 
 // To loads, N, a joint each, and to the structure's settlements, temperature changes and misfits.
 // Precondition: the stiffness is not singular (weakest > 0).
@@ -76,6 +86,14 @@ enum class Judge { Nothing, Forces, All };
                                const std::vector<Vec2>& loads, Judge = Judge::All);
 [[nodiscard]] Response respond(const Structure&, const JointPattern&, const WideStiffness&,
                                const std::vector<Vec2>& loads, Judge = Judge::All);
+
+// To 1 N down on each of these joints in turn. Precondition: the same, and there are no strains and
+// settlements.
+[[nodiscard]] UnitResponses respondToUnits(const Structure&, const JointPattern&, const Stiffness&,
+                                           const std::vector<JointId>&, Judge);
+[[nodiscard]] UnitResponses respondToUnits(const Structure&, const JointPattern&,
+                                           const WideStiffness&, const std::vector<JointId>&,
+                                           Judge);
 
 // Solves K·u = right in place, by joints, in global directions; held directions of `right` are left
 // out of account and come back as zero.

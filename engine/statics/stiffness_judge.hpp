@@ -37,6 +37,11 @@ struct Changes {
     std::vector<double> elongations; // as forces, k·γ, N, of each bar
 };
 
+inline void widen(Changes& most, const Changes& by) { // changes have no sign
+    gusset::widen(most.loads, by.loads);
+    gusset::widen(most.elongations, by.elongations);
+}
+
 [[nodiscard]] inline double sizeOf(Vec2 v) { return std::abs(v.x) + std::abs(v.y); }
 [[nodiscard]] inline Vec2 sizesOf(Vec2 v) { return {std::abs(v.x), std::abs(v.y)}; }
 inline void addTo(Vec2& sum, Vec2 v) { sum = sum + v; }
@@ -285,18 +290,25 @@ void seekAmplificationFrom(std::size_t force, ErrorMatrix<Scalar> errors, Trust&
 
 } // namespace kernel
 
-// Of a structure with bars.
+// What rounding may have changed at all, and the part that wider arithmetic would win back.
+struct JudgedChanges {
+    kernel::Changes all;
+    kernel::Changes byArithmetic;
+};
+
+// Of a structure with bars. Given what rounding may have changed: that, and what is judged, may be
+// what is largest in any of several solutions, which are then judged together.
 template <class Scalar>
-[[nodiscard]] Trust judgeStiffness(const Structure& structure, const JointPattern& pattern,
-                                   const kernel::BarsOf<Scalar>& bars,
-                                   const StiffnessOf<Scalar>& stiffness, const Judged& judged,
-                                   Judge judge) {
+[[nodiscard]] Trust
+judgeStiffness(const Structure& structure, const JointPattern& pattern,
+               const kernel::BarsOf<Scalar>& bars, const StiffnessOf<Scalar>& stiffness,
+               const JudgedChanges& changes, const Judged& judged, Judge judge) {
     Trust trust;
     trust.wide = !std::is_same_v<Scalar, double>;
     const EquilibriumForces& found = judged.found;
     const double largest = found.largest > 0 ? found.largest : 1;
     const double farthest = judge == Judge::All ? largestComponent(judged.moves) : 0;
-    const kernel::Changes given = kernel::changesOf(structure, bars, stiffness.holds, judged);
+    const kernel::Changes& given = changes.all;
     kernel::ErrorMatrix<Scalar> errors{structure, pattern, bars, stiffness, judged.shares, given};
     // With something at every joint, so that a mechanism nearby is found whatever the loads are.
     for (Vec2& load : errors.changes.loads) {
@@ -318,7 +330,7 @@ template <class Scalar>
     }
     trust.condition = trust.error / kHalfPlace;
     if (!(trust.error <= kTrusted && trust.displacementError <= kTrusted)) {
-        errors.changes = kernel::changesByArithmetic(structure, bars, stiffness.holds, judged);
+        errors.changes = changes.byArithmetic;
         trust.lost = std::max(kernel::rowOfForces(errors, found, largest).norm,
                               kernel::rowOfMoves(errors, judged.moves, farthest).norm);
     }

@@ -17,4 +17,22 @@ int figuresOf(double error) {
 
 bool isCloseToMechanism(const Trust& trust) { return trust.amplification > kAmplified; }
 
+bool isRounding(double error) { return error >= 1 / kSurelyRounding; }
+
+bool isTrusted(const Trust& trust, double residual) {
+    return trust.lost <= kTrusted && residual <= kResidual;
+}
+
+bool isUsable(const Trust& trust, double residual) {
+    return trust.error <= kUsable && residual <= kResidual;
+}
+
+double zeroShareOf(const Trust& trust) { return std::max(workingZeroOf(trust), trust.error); }
+
+double workingZeroOf(const Trust& trust) {
+    // Close to a mechanism the largest force says nothing of what is small: a load may be.
+    return isCloseToMechanism(trust) ? std::min(kZeroForce, kSurelyRounding * trust.error)
+                                     : kZeroForce;
+}
+
 } // namespace gusset

@@ -32,4 +32,17 @@ struct Trust {
 // Whether small changes of the shape of the truss change its forces without bounds.
 [[nodiscard]] bool isCloseToMechanism(const Trust&);
 
+// What is off by such a share of itself is nothing but rounding.
+[[nodiscard]] bool isRounding(double error);
+
+// Good enough in the width that it was solved in (wider arithmetic would win nothing back that
+// counts), and good enough to be given, with such a lack of equilibrium.
+[[nodiscard]] bool isTrusted(const Trust&, double residual);
+[[nodiscard]] bool isUsable(const Trust&, double residual);
+
+// A force that is smaller than this share of the largest is zero: to working accuracy, or because
+// rounding may have put it off by as much.
+[[nodiscard]] double zeroShareOf(const Trust&);
+[[nodiscard]] double workingZeroOf(const Trust&); // for the first of these reasons
+
 } // namespace gusset

@@ -4,6 +4,7 @@
 #include "app/board.hpp"
 #include "app/cells.hpp"
 #include "app/load_cells.hpp"
+#include "app/twin.hpp"
 #include "exchange/json.hpp"
 #include "support/files.hpp"
 #include "support/small_truss.hpp"
@@ -217,6 +218,60 @@ TEST_CASE("an envelope says for each member which case is worst, or how to get c
     CHECK(tie.tensionBy == "loads");
     CHECK(tie.compression == "8.00");
     CHECK(tie.compressionBy == "uplift");
+}
+
+TEST_CASE("an envelope of a mechanism at rest says that it is one, beside its table") {
+    Truss truss = gable();
+    truss.supports[0].kind = SupportKind::Roller; // both stand upright, and so do the loads
+    force(truss, "C", 0, 12, "uplift");
+    Board board = pageOf(truss, ResultPage::Envelope);
+    board.finish(deriveEnvelope);
+    CHECK_FALSE(board.derived.envelope.rows.empty());
+    REQUIRE(board.derived.envelope.warnings.size() == 1);
+    CHECK(board.derived.envelope.warnings[0].find("mechanism on which these loads") !=
+          std::string::npos);
+    CHECK(movingHtml(board.state, board.derived).find("mechanism on which these loads") !=
+          std::string::npos);
+
+    force(truss, "A", 5, 0, "wind"); // which sets it sliding
+    Board moves = pageOf(truss, ResultPage::Envelope);
+    moves.finish(deriveEnvelope);
+    CHECK(moves.derived.envelope.rows.empty());
+    CHECK(moves.derived.envelope.refused);
+    CHECK(movingHtml(moves.state, moves.derived).find("it has no envelope before it is stable") !=
+          std::string::npos);
+}
+
+TEST_CASE("pages of an arch as flat as a line say what its figures are worth") {
+    // 1 m above the ground, 1e-9 m high: the rounding of 1 + 1e-9 leaves six figures.
+    Truss truss;
+    joint(truss, "A", -1, 1);
+    joint(truss, "B", 1, 1);
+    joint(truss, "C", 0, 1 + 1e-9);
+    member(truss, "A", "C");
+    member(truss, "C", "B");
+    pin(truss, "A");
+    pin(truss, "B");
+    force(truss, "C", 0, -1, "snow");
+    force(truss, "C", 1, 0, "wind");
+    const auto says = [](const std::vector<std::string>& warnings, const char* what) {
+        return std::any_of(warnings.begin(), warnings.end(), [&](const std::string& warning) {
+            return warning.find(what) != std::string::npos;
+        });
+    };
+    Board board = pageOf(truss, ResultPage::Envelope);
+    board.finish(deriveEnvelope);
+    CHECK(says(board.derived.envelope.warnings, "Close to a mechanism at joint C"));
+    CHECK(says(board.derived.envelope.warnings, "Rounding leaves 6 figures"));
+
+    Board line = pageOf(truss, ResultPage::Influence);
+    select(line, {.joints = {}, .members = {MemberId{0}}, .supports = {}, .loads = {}});
+    const InfluenceShown& shown = lineOf(line);
+    REQUIRE(shown.report);
+    CHECK(says(shown.warnings, "Close to a mechanism at joint C"));
+    CHECK(says(shown.warnings, "Rounding leaves 6 figures of the largest ordinate"));
+    CHECK(movingHtml(line.state, line.derived).find("6 figures of the largest ordinate") !=
+          std::string::npos);
 }
 
 TEST_CASE("a load gets a case in its cell, and the word for none takes it away") {

@@ -278,7 +278,7 @@ TEST_CASE("an envelope over many combinations holds each solution, and names one
             }
         }
         for (std::size_t i = 0; i < most.size(); ++i) {
-            const MemberEnvelope& each = envelope.value()[i];
+            const MemberEnvelope& each = envelope.value().members[i];
             CHECK(std::fabs(each.tension.force - most[i]) <= 1e-9 * 1e6);
             CHECK(std::fabs(each.compression.force - least[i]) <= 1e-9 * 1e6);
             CHECK(each.tension.choice.combinationId.empty() == (each.tension.force == 0));

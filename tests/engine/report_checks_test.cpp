@@ -191,7 +191,7 @@ TEST_CASE("Every sheet of checks carries the caution whole, whatever the truss")
         REQUIRE(caution.size() == 3);
         std::vector<std::string> sheets{
             checksText(english(), truss, checks, {}), checksHtml(english(), truss, checks, {}),
-            checksCsv(english(), truss, checks), writeChecks(truss, checks, caution)};
+            checksCsv(english(), truss, checks), writeChecks(truss, checks, {caution})};
         for (const MemberCheck& check : checks.members) {
             const auto passages = checkPassages(english(), truss, check);
             sheets.push_back(passagesText(passages));

@@ -178,7 +178,7 @@ TEST_CASE("an envelope takes each member's extremes from all combinations") {
     truss.combinations.push_back({"storm", {{"loads", 1.0}, {"wind", 1.5}}, {}});
     const std::vector<LoadChoice> choices = envelopeChoices(truss);
     REQUIRE(choices.size() == 2);
-    const std::vector<MemberEnvelope> envelope = envelopeOf(truss, choices).value();
+    const std::vector<MemberEnvelope> envelope = envelopeOf(truss, choices).value().members;
     const Solution gravity = solve(truss, choices[0]);
     const Solution storm = solve(truss, choices[1]);
     for (std::size_t i = 0; i < truss.members.size(); ++i) {

@@ -1,6 +1,7 @@
 #include "app/derived_moving.hpp"
 
 #include "report/solution_text.hpp"
+#include "report/trust_text.hpp"
 
 #include "model/validate.hpp"
 #include "statics/load_paths.hpp"
@@ -144,7 +145,8 @@ void describe(const AppState& state, InfluenceShown& shown) {
     shown.reading = readingSentence(book, truss, report, shown.at);
     shown.areas = areaSentence(book, truss, report);
     shown.ordinates = ordinateRows(truss, report);
-    shown.assumed = assumptionSentences(book, report.assumed);
+    shown.assumed = assumptionSentences(book, report.reliance.assumed);
+    shown.warnings = lineWarnings(book, truss, report);
     shown.moving = movingLines(book, truss, report);
     shown.look = {.width = shown.width, .mark = shown.at};
     shown.sketch = influenceSketch(book, truss, report, shown.look);
@@ -157,7 +159,7 @@ void chooseLine(const AppState& state, InfluenceShown& shown) {
     shown.says.clear();
     shown.paths.clear();
     if (const Issues errors = validate(truss).errors; !errors.empty()) {
-        shown.says = sentenceOf(errors);
+        shown.says = faultSentence(errors.front());
         return;
     }
     shown.paths = pathsOf(truss, shown.view);
@@ -181,7 +183,7 @@ void makeLine(const AppState& state, InfluenceShown& shown) {
     Outcome<InfluenceReport> report =
         influenceReport(state.truss, *shown.path.analysis, shown.effect);
     if (!report) {
-        shown.says = sentenceOf(report.issues());
+        shown.says = faultSentence(report.issues().front());
         return;
     }
     shown.report = std::move(report).value();
@@ -327,12 +329,14 @@ Job envelopeJob(const AppState& state, const std::shared_ptr<EnvelopeShown>& sho
     const auto truss = std::make_shared<const Truss>(state.truss);
     job.add(stageOf(
         Phrase::JobLoads, [truss, choices] { return EnvelopeTask(*truss, choices); },
-        [truss, shown](EnvelopeTask& task) {
-            const Outcome<std::vector<MemberEnvelope>> envelope = task.take();
+        [truss, shown, book = state.book](EnvelopeTask& task) {
+            const Outcome<Envelope> envelope = task.take();
             if (envelope) {
                 shown->rows = envelopeRows(*truss, envelope.value());
+                shown->warnings = envelopeWarnings(*book, *truss, envelope.value());
             } else {
-                shown->says = sentenceOf(envelope.issues());
+                shown->refused = true;
+                shown->says = faultSentence(envelope.issues().front());
             }
         }));
     return job;

@@ -21,8 +21,10 @@ namespace gusset {
 struct EnvelopeShown {
     std::uint64_t revision = 0; // what it was made from
     bool ofCases = false;
-    bool hasChoice = false; // between cases and combinations
-    std::string says;       // what it runs over, why there is none, or how to get one
+    bool hasChoice = false;            // between cases and combinations
+    std::string says;                  // what it runs over, why there is none, or how to get one
+    bool refused = false;              // there is none, though there are loads to take it over
+    std::vector<std::string> warnings; // what must be known of its forces
     std::vector<EnvelopeRow> rows;
 };
 
@@ -53,7 +55,8 @@ struct InfluenceShown {
     Effect effect;
     bool canTurn = false; // the effect has a horizontal twin
     std::optional<InfluenceReport> report;
-    std::vector<std::string> assumed; // what it rests on, in sentences
+    std::vector<std::string> assumed;  // what it rests on, in sentences
+    std::vector<std::string> warnings; // and what must be known of its figures
 
     double at = 0;       // m from the start: where it is read
     double ordinate = 0; // there, N per N or m per N

@@ -3,6 +3,7 @@
 #include "hand/influence_by_hand.hpp"
 #include "report/influence_by_hand_text.hpp"
 #include "report/influence_text.hpp"
+#include "report/solution_text.hpp"
 
 #include <utility>
 
@@ -15,32 +16,35 @@ constexpr std::size_t kMostExact = 20'000; // members times joints of the path
 
 // What the jobs have of their own: edits go on meanwhile.
 using Loaded = std::shared_ptr<const Truss>;
-Loaded trussOf(const AppState& state) { return std::make_shared<const Truss>(state.truss); }
+
+// Gives what is made its keys, and the job its truss.
+template <class Made>
+Loaded begin(const AppState& state, const std::vector<JointId>& path, Made& made) {
+    made.revision = state.revision;
+    made.path = path;
+    return std::make_shared<const Truss>(state.truss);
+}
+
+// A stage of a task of the truss and the path alone.
+template <class Task, class End>
+Stage alongPath(Phrase says, const Loaded& truss, const std::vector<JointId>& path, End end) {
+    return stageOf(
+        says, [truss, path] { return Task(*truss, path); }, end);
+}
 
 } // namespace
 
-std::string sentenceOf(const Issues& issues) {
-    std::string text = issues.front().says;
-    if (!text.empty() && text[0] >= 'a' && text[0] <= 'z') {
-        text[0] = static_cast<char>(text[0] - 'a' + 'A');
-    }
-    return text + ".";
-}
-
 Job pathJob(const AppState& state, const std::vector<JointId>& path,
             const std::shared_ptr<PathShown>& made) {
-    made->revision = state.revision;
-    made->path = path;
-    const Loaded truss = trussOf(state);
+    const Loaded truss = begin(state, path, *made);
     Job job;
-    job.add(stageOf(
-        Phrase::JobPlaces, [truss, path] { return PathAnalysisTask(*truss, path); },
-        [truss, made](PathAnalysisTask& task) {
+    job.add(
+        alongPath<PathAnalysisTask>(Phrase::JobPlaces, truss, path, [made](PathAnalysisTask& task) {
             Outcome<PathAnalysis> found = task.take();
             if (found) {
                 made->analysis = std::make_shared<const PathAnalysis>(std::move(found).value());
             } else {
-                made->says = sentenceOf(found.issues());
+                made->says = faultSentence(found.issues().front());
             }
         }));
     return job;
@@ -48,9 +52,7 @@ Job pathJob(const AppState& state, const std::vector<JointId>& path,
 
 Job membersJob(const AppState& state, const PathShown& path,
                const std::shared_ptr<UnderShown>& made) {
-    made->revision = state.revision;
-    made->path = path.path;
-    const Loaded truss = trussOf(state);
+    const Loaded truss = begin(state, path.path, *made);
     Job job;
     for (const MovingLoad& load : truss->moving) {
         if (load.path != path.path) {
@@ -71,10 +73,8 @@ Job membersJob(const AppState& state, const PathShown& path,
 
 Job byHandJob(const AppState& state, const std::vector<JointId>& path, const Effect& effect,
               const std::shared_ptr<ByHandShown>& made) {
-    made->revision = state.revision;
-    made->path = path;
+    const Loaded truss = begin(state, path, *made);
     made->effect = effect;
-    const Loaded truss = trussOf(state);
     Job job;
     job.add(stageOf(
         Phrase::JobPlaces,
@@ -87,14 +87,12 @@ Job byHandJob(const AppState& state, const std::vector<JointId>& path, const Eff
 
 Job exactPathJob(const AppState& state, const std::vector<JointId>& path,
                  const std::shared_ptr<ExactPath>& made) {
-    made->revision = state.revision;
-    made->path = path;
-    const Loaded truss = trussOf(state);
+    const Loaded truss = begin(state, path, *made);
     Job job;
     if (path.size() * truss->members.size() <= kMostExact) {
-        job.add(stageOf(
-            Phrase::JobExact, [truss, path] { return ExactPathTask(*truss, path); },
-            [made](ExactPathTask& task) { made->found = task.take(); }));
+        job.add(
+            alongPath<ExactPathTask>(Phrase::JobExact, truss, path,
+                                     [made](ExactPathTask& task) { made->found = task.take(); }));
     }
     return job;
 }

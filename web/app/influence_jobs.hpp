@@ -59,7 +59,4 @@ struct InfluenceJobs {
 [[nodiscard]] Job exactPathJob(const AppState&, const std::vector<JointId>& path,
                                const std::shared_ptr<ExactPath>&);
 
-// What is wrong, as a sentence. Precondition: something is.
-[[nodiscard]] std::string sentenceOf(const Issues&);
-
 } // namespace gusset

@@ -25,6 +25,14 @@ std::string checksPart(const AppState& state, const Derived& derived) {
 
 std::string line(const std::string& text) { return "<p>" + escapeHtml(text) + "</p>\n"; }
 
+std::string linesOf(const std::vector<std::string>& texts) {
+    std::string html;
+    for (const std::string& text : texts) {
+        html += line(text);
+    }
+    return html;
+}
+
 // Without numbers, so that these tables are not made again in every frame.
 std::string atWork(const PhraseBook& book, Phrase what) {
     return line(sayPlain(book, Phrase::JobAtWork, {{"what", say(book, what)}}));
@@ -38,7 +46,7 @@ std::string movingPart(const AppState& state, const Derived& derived) {
         if (!isOf(shown, state)) {
             return heading(book, Phrase::EnvelopeHeading) + atWork(book, Phrase::JobLoads);
         }
-        return heading(book, Phrase::EnvelopeHeading) +
+        return heading(book, Phrase::EnvelopeHeading) + linesOf(shown.warnings) +
                (shown.rows.empty() ? line(shown.says)
                                    : tableHtml(envelopeTable(book, truss, shown.says, shown.rows)));
     }
@@ -50,11 +58,9 @@ std::string movingPart(const AppState& state, const Derived& derived) {
     if (!shown.report) {
         return html + (shown.says.empty() ? atWork(book, Phrase::JobPlaces) : line(shown.says));
     }
-    html += line(shown.reading) + tableHtml(ordinateTable(book, truss, *shown.report)) +
-            line(shown.areas);
-    for (const std::string& moving : shown.moving) {
-        html += line(moving);
-    }
+    html += linesOf(shown.warnings) + line(shown.reading) +
+            tableHtml(ordinateTable(book, truss, *shown.report)) + line(shown.areas) +
+            linesOf(shown.assumed) + linesOf(shown.moving);
     if (!shown.view.members) {
         return html;
     }

@@ -72,7 +72,10 @@ void envelopePage(PanelContext& context) {
     if (shown.hasChoice) {
         sourceChoice(context);
     }
-    paragraph(context.ui, shown.says);
+    paragraph(context.ui, shown.says, shown.refused ? Ink::Warning : Ink::Plain);
+    for (const std::string& warning : shown.warnings) {
+        paragraph(context.ui, warning, Ink::Warning);
+    }
     if (shown.rows.empty()) {
         gap(context.ui, 4);
         openModel(context);

@@ -228,6 +228,9 @@ void influencePage(PanelContext& context) {
         directionChoice(context);
     } else {
         paragraph(context.ui, shown.title);
+        for (const std::string& warning : shown.warnings) {
+            paragraph(context.ui, warning, Ink::Warning);
+        }
         directionChoice(context);
         plot(context);
         smallPrint(context.ui, "Tap a member or a joint on the board for its own line; drag across "
