@@ -17,7 +17,7 @@ constexpr std::array kLayers{
     Layer{"Line width by force", &View::widthByForce}, Layer{"Largest forces", &View::showLargest},
     Layer{"Snap to the grid", &View::snapToGrid},
 };
-constexpr std::array kFigures{"force", "stress", "use"}; // in the order of MemberFigure
+constexpr std::array kMemberFigures{"force", "stress", "use"}; // in the order of MemberFigure
 constexpr std::array kThemes{"System", "Paper", "Dark", "Sun"};
 
 void layer(PanelContext& context, const char* label, bool View::*shown) {
@@ -46,7 +46,7 @@ void menu(PanelContext& context) {
     }
     if (view.showForces) {
         smallPrint(ui, "Members are labelled by their");
-        choice(context, "figure", kFigures, &View::memberFigure);
+        choice(context, "figure", kMemberFigures, &View::memberFigure);
     }
     if (ui.coarse || context.state.penSeen) {
         layer(context, "Finger draws", &View::fingerDraws);
