@@ -142,8 +142,9 @@ async function findPlace(reads) {
 
 // A saved work's model stands as one line of JSON under the line that names it (web/app/session.cpp).
 export function modelOf(text) {
-    const lines = text.split('\n', 60);
-    return lines[lines.findIndex((line) => line.startsWith('model ')) + 1];
+    const begins = text.indexOf('\n', text.search(/^model /m)) + 1;
+    const ends = text.indexOf('\n', begins);
+    return text.slice(begins, ends < 0 ? undefined : ends);
 }
 
 // The newer copy of the work and the older one, empty texts for none; whether they are a copy of a board that

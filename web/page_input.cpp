@@ -200,9 +200,7 @@ void take(Page& page, const Viewport& event) {
     const bool shrunk = hasRoomForOneOnly(event) && !hasRoomForOneOnly(page.viewport);
     page.viewport = event;
     if (shrunk && page.state.notebook.open) {
-        NotebookState notebook = page.state.notebook;
-        notebook.open = false;
-        update(page.state, {SetNotebook{notebook}});
+        update(page.state, {Set{&NotebookState::open, false}});
     }
 }
 

@@ -2,82 +2,102 @@
 
 #include "canvas/camera.hpp"
 #include "exchange/json.hpp"
-#include "report/number.hpp"
+#include "exchange/json_text.hpp"
 
 #include <emscripten/emmalloc.h>
 #include <malloc.h> // struct mallinfo
 
-#include <cstdio>
 #include <string_view>
 
 namespace gusset {
 
 namespace {
 
-std::string quoted(std::string_view text) {
-    std::string json = "\"";
-    for (const char c : text) {
-        if (c == '"' || c == '\\') {
-            json += '\\';
-            json += c;
-        } else if (static_cast<unsigned char>(c) < 0x20) {
-            char code[8];
-            std::snprintf(code, sizeof code, "\\u%04x", static_cast<unsigned>(c));
-            json += code;
-        } else {
-            json += c;
-        }
+void number(JsonText& json, std::string_view key, double value) {
+    json.key(key);
+    json.number(value);
+}
+
+void truth(JsonText& json, std::string_view key, bool value) {
+    json.key(key);
+    json.boolean(value);
+}
+
+void place(JsonText& json, Vec2 at, Vec2 size = {}) {
+    number(json, "x", at.x);
+    number(json, "y", at.y);
+    number(json, "width", size.x);
+    number(json, "height", size.y);
+}
+
+template <class Things, class Write>
+void list(JsonText& json, std::string_view key, const Things& things, Write write) {
+    json.key(key);
+    json.beginArray();
+    for (const auto& thing : things) {
+        json.beginObject();
+        write(thing);
+        json.endObject();
     }
-    return json + '"';
+    json.endArray();
 }
 
-std::string field(std::string_view name, std::string_view json) {
-    return quoted(name) + ":" + std::string(json);
-}
-
-std::string box(Vec2 at, Vec2 size) {
-    return field("x", shortestNumber(at.x)) + "," + field("y", shortestNumber(at.y)) + "," +
-           field("width", shortestNumber(size.x)) + "," + field("height", shortestNumber(size.y));
-}
-
-std::string itemsJson(const Page& page) {
+void items(JsonText& json, const Page& page) {
     const double ratio = page.viewport.pixelRatio;
-    std::string json;
-    for (const LoggedItem& item : page.items->items) {
+    list(json, "items", page.items->items, [&](const LoggedItem& item) {
         const Vec2 low{item.low.x / ratio, item.low.y / ratio};
         const Vec2 high{item.high.x / ratio, item.high.y / ratio};
-        json += (json.empty() ? "" : ",") + ("{" + field("label", quoted(item.label))) + "," +
-                field("window", quoted(item.window)) + "," + box(low, high - low) + "}";
-    }
-    return "[" + json + "]";
+        json.text("label", item.label);
+        json.text("window", item.window);
+        place(json, low, high - low);
+    });
 }
 
-std::string jointsJson(const AppState& state) {
-    std::string json;
-    for (const Joint& joint : state.truss.joints) {
-        json += (json.empty() ? "" : ",") + ("{" + field("label", quoted(joint.label))) + "," +
-                box(toPixel(state.view.camera, joint.at), {0, 0}) + "}";
-    }
-    return "[" + json + "]";
+void drawn(JsonText& json, const AppState& state) {
+    const Camera& camera = state.view.camera;
+    json.key("origin");
+    json.beginObject();
+    place(json, toPixel(camera, {0, 0}));
+    json.endObject();
+    number(json, "scale", camera.scale);
+    list(json, "figures", state.figures, [&](const Figure& figure) {
+        json.text("key", figure.key);
+        json.text("text", figure.text);
+        place(json, figure.at);
+    });
+    list(json, "joints", state.truss.joints, [&](const Joint& joint) {
+        json.text("label", joint.label);
+        place(json, toPixel(camera, joint.at));
+    });
 }
 
-std::string figuresJson(const AppState& state) {
-    std::string json;
-    for (const Figure& figure : state.figures) {
-        json += (json.empty() ? "" : ",") + ("{" + field("key", quoted(figure.key))) + "," +
-                field("text", quoted(figure.text)) + "," + box(figure.at, {0, 0}) + "}";
-    }
-    return "[" + json + "]";
+void counts(JsonText& json, const Page& page) {
+    const Jobs& jobs = page.derived.jobs;
+    json.whole("frames", static_cast<long>(page.framesDrawn));
+    json.whole("revision", static_cast<long>(page.state.revision));
+    json.whole("bytes", static_cast<long>(emmalloc_mallinfo().uordblks));
+    truth(json, "solved", page.derived.solution.solved);
+    json.whole("solvedRevision", static_cast<long>(page.derived.revision));
+    truth(json, "working", isShown(page.state, page.derived.working));
+    // Of the working that is at work; 0 when none is.
+    number(json, "workingShare", jobs.working.made ? jobs.working.job.share() : 0);
 }
 
-std::string selectionJson(const Things& things) {
-    return "{" + field("joints", std::to_string(things.joints.size())) + "," +
-           field("members", std::to_string(things.members.size())) + "}";
-}
-
-// Of the working that is at work; 0 when none is.
-std::string shareOfWorking(const Jobs& jobs) {
-    return shortestNumber(jobs.working.made ? jobs.working.job.share() : 0);
+void inHand(JsonText& json, const Page& page) {
+    const AppState& state = page.state;
+    json.whole("tool", static_cast<long>(state.tool));
+    json.text("field", state.field.key);
+    json.text("focus", focusedLabel(*page.items));
+    json.text("message", state.message.text);
+    json.key("selected");
+    json.beginObject();
+    json.whole("joints", static_cast<long>(state.selection.joints.size()));
+    json.whole("members", static_cast<long>(state.selection.members.size()));
+    json.endObject();
+    truth(json, "menu", state.menu.open);
+    json.whole("step", state.notebook.step);
+    truth(json, "loupe", page.loupeShown);
+    json.text("undo", state.history.undoLabel());
 }
 
 } // namespace
@@ -89,28 +109,16 @@ const char* observe(Page& page) {
             watchItems(*page.items);
         }
     }
-    const AppState& state = page.state;
-    page.observed = "{" + field("frames", std::to_string(page.framesDrawn)) + "," +
-                    field("revision", std::to_string(state.revision)) + "," +
-                    field("bytes", std::to_string(emmalloc_mallinfo().uordblks)) + "," +
-                    field("solved", page.derived.solution.solved ? "true" : "false") + "," +
-                    field("solvedRevision", std::to_string(page.derived.revision)) + "," +
-                    field("working", isShown(state, page.derived.working) ? "true" : "false") +
-                    "," + field("workingShare", shareOfWorking(page.derived.jobs)) + "," +
-                    field("tool", std::to_string(static_cast<int>(state.tool))) + "," +
-                    field("field", quoted(state.field.key)) + "," +
-                    field("focus", quoted(focusedLabel(*page.items))) + "," +
-                    field("message", quoted(state.message.text)) + "," +
-                    field("origin", "{" + box(toPixel(state.view.camera, {0, 0}), {0, 0}) + "}") +
-                    "," + field("scale", shortestNumber(state.view.camera.scale)) + "," +
-                    field("figures", figuresJson(state)) + "," +
-                    field("selected", selectionJson(state.selection)) + "," +
-                    field("menu", state.menu.open ? "true" : "false") + "," +
-                    field("step", std::to_string(state.notebook.step)) + "," +
-                    field("loupe", page.loupeShown ? "true" : "false") + "," +
-                    field("undo", quoted(state.history.undoLabel())) + "," +
-                    field("items", itemsJson(page)) + "," + field("joints", jointsJson(state)) +
-                    "," + field("model", writeModel(state.truss, Layout::Compact)) + "}";
+    JsonText json(Layout::Compact);
+    json.beginObject();
+    counts(json, page);
+    inHand(json, page);
+    drawn(json, page.state);
+    items(json, page);
+    json.key("model");
+    json.json(writeModel(page.state.truss, Layout::Compact));
+    json.endObject();
+    page.observed = json.take();
     return page.observed.c_str();
 }
 

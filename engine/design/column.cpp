@@ -1,12 +1,12 @@
 #include "design/column.hpp"
 
 #include <cmath>
+#include <numbers>
 
 namespace gusset {
 
 namespace {
 
-constexpr double kPi = 3.14159265358979323846;
 constexpr double kPlateau = 0.2; // λ̄ up to which buckling is left out of account
 
 // By its series, as the libraries of the page and of the machine differ in the last bit of pow. The
@@ -26,7 +26,7 @@ double powerOf0658(double exponent) {
 } // namespace
 
 double elasticStress(double modulus, double slenderness) {
-    return kPi * kPi * modulus / (slenderness * slenderness);
+    return std::numbers::pi * std::numbers::pi * modulus / (slenderness * slenderness);
 }
 
 double imperfectionOf(BucklingCurve curve) {

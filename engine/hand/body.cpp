@@ -26,6 +26,14 @@ const Factor* unknownIn(const Term& term) {
 
 } // namespace
 
+std::vector<Symbol> symbolsOf(const std::vector<Acting>& forces) {
+    std::vector<Symbol> symbols;
+    for (const Acting& force : forces) {
+        symbols.push_back(force.symbol);
+    }
+    return symbols;
+}
+
 double valueOf(const Term& term) {
     double product = term.sign;
     for (const Factor& factor : term.factors) {
@@ -135,7 +143,7 @@ Body bodyOf(const Sheet& sheet, std::vector<JointId> joints) {
 }
 
 Body bodyBeside(const Sheet& sheet, const Divisions& cuts, std::size_t division, int side) {
-    Part joints = cuts.part(division, side);
+    TrussPart joints = cuts.part(division, side);
     if (joints.size() == 1) {
         return bodyOfJoint(sheet, joints.front());
     }

@@ -16,6 +16,8 @@ struct Acting {
     Vec2 along; // unit vector in which a positive value acts on the body
 };
 
+[[nodiscard]] std::vector<Symbol> symbolsOf(const std::vector<Acting>&);
+
 struct Body {
     std::vector<JointId> joints;
     std::vector<Acting> unknowns; // reactions, then members

@@ -134,8 +134,9 @@ void addBentCuts(const Truss& truss, const Divisions& straight, Divisions& found
 
 // What a walk along members reaches without passing through `closed`; `reached` holds `closed` for
 // all of these, and for no other joint at first.
-Part reachable(const Sheet& sheet, JointId from, JointId closed, std::vector<JointId>& reached) {
-    Part part{from};
+TrussPart reachable(const Sheet& sheet, JointId from, JointId closed,
+                    std::vector<JointId>& reached) {
+    TrussPart part{from};
     reached[from.at()] = closed;
     for (std::size_t i = 0; i < part.size(); ++i) {
         for (const MemberId member : membersAt(sheet, part[i])) {
@@ -223,11 +224,11 @@ std::vector<bool> partingJoints(const Sheet& sheet) {
 
 // A stiff group of joints that grows from one member: joints that are held to two joints of the
 // group belong to it. Each joint of the group is looked at once.
-Part stiffGroup(const Sheet& sheet, const Member& first, std::vector<int>& held) {
-    Part group{first.a, first.b};
+TrussPart stiffGroup(const Sheet& sheet, const Member& first, std::vector<int>& held) {
+    TrussPart group{first.a, first.b};
     constexpr int kInside = 1 << 20; // more than any joint is held by
     held[first.a.at()] = held[first.b.at()] = kInside;
-    Part touched;
+    TrussPart touched;
     for (std::size_t i = 0; i < group.size(); ++i) {
         for (const MemberId member : membersAt(sheet, group[i])) {
             const JointId next = otherEnd(sheet, group[i], member);
@@ -238,7 +239,7 @@ Part stiffGroup(const Sheet& sheet, const Member& first, std::vector<int>& held)
             }
         }
     }
-    for (const Part* part : {&group, &touched}) {
+    for (const TrussPart* part : {&group, &touched}) {
         for (const JointId joint : *part) {
             held[joint.at()] = 0;
         }
@@ -247,15 +248,15 @@ Part stiffGroup(const Sheet& sheet, const Member& first, std::vector<int>& held)
     return group;
 }
 
-bool holds(const Part& group, JointId joint) {
+bool holds(const TrussPart& group, JointId joint) {
     return std::binary_search(group.begin(), group.end(), joint);
 }
 
 // The groups that a joint belongs to, by their places in the list.
 using GroupsOf = std::vector<std::vector<std::size_t>>;
 
-std::vector<Part> stiffGroups(const Sheet& sheet, GroupsOf& groupsOf) {
-    std::vector<Part> groups;
+std::vector<TrussPart> stiffGroups(const Sheet& sheet, GroupsOf& groupsOf) {
+    std::vector<TrussPart> groups;
     std::vector<int> held(sheet.truss.joints.size());
     for (const Member& member : sheet.truss.members) {
         const auto& mine = groupsOf[member.a.at()];
@@ -273,7 +274,7 @@ std::vector<Part> stiffGroups(const Sheet& sheet, GroupsOf& groupsOf) {
     return groups;
 }
 
-void addPart(const Part& part, Divisions& found) {
+void addPart(const TrussPart& part, Divisions& found) {
     found.clear();
     for (const JointId joint : part) {
         found.put(joint.at(), true);
@@ -284,7 +285,7 @@ void addPart(const Part& part, Divisions& found) {
 // Every group, whole and without what it shares with another.
 void addStiffGroups(const Sheet& sheet, Divisions& found) {
     GroupsOf groupsOf(sheet.truss.joints.size());
-    const std::vector<Part> groups = stiffGroups(sheet, groupsOf);
+    const std::vector<TrussPart> groups = stiffGroups(sheet, groupsOf);
     for (std::size_t i = 0; i < groups.size(); ++i) {
         addPart(groups[i], found);
         std::vector<std::size_t> sharers;
@@ -298,7 +299,7 @@ void addStiffGroups(const Sheet& sheet, Divisions& found) {
         std::sort(sharers.begin(), sharers.end());
         sharers.erase(std::unique(sharers.begin(), sharers.end()), sharers.end());
         for (const std::size_t other : sharers) {
-            Part rest;
+            TrussPart rest;
             std::set_difference(groups[i].begin(), groups[i].end(), groups[other].begin(),
                                 groups[other].end(), std::back_inserter(rest));
             addPart(rest, found);
@@ -318,7 +319,7 @@ std::vector<HingedPart> findHingedParts(const Sheet& sheet) {
             if (!parting[i] || reached[next.at()] == hinge) {
                 continue;
             }
-            Part part = reachable(sheet, next, hinge, reached);
+            TrussPart part = reachable(sheet, next, hinge, reached);
             // A single joint on either side is one like any other: the method of joints takes it.
             if (part.size() > 1 && part.size() + 2 < count) {
                 parts.push_back({std::move(part), hinge});

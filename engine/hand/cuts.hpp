@@ -11,7 +11,7 @@ namespace gusset {
 
 // What hangs together by one joint only: the part without that joint.
 struct HingedPart {
-    Part part;
+    TrussPart part;
     JointId hinge;
 };
 [[nodiscard]] const std::vector<HingedPart>& hingedParts(const Sheet&);

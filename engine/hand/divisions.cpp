@@ -146,8 +146,8 @@ std::span<const MemberId> Divisions::cut(std::size_t division) const {
     return {cut_.data() + begin, cutEnds_[division] - begin};
 }
 
-Part Divisions::part(std::size_t division, int side) const {
-    Part part;
+TrussPart Divisions::part(std::size_t division, int side) const {
+    TrussPart part;
     part.reserve(sizeOf(division, side));
     for (std::size_t i = 0; i < perDivision_; ++i) {
         Word left = side != 0 ? wordsOf(division)[i] : ~wordsOf(division)[i];

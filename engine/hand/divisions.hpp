@@ -12,7 +12,8 @@
 
 namespace gusset {
 
-using Part = std::vector<JointId>; // in the order of the joints; neither empty nor the whole truss
+using TrussPart =
+    std::vector<JointId>; // in the order of the joints; neither empty nor the whole truss
 
 class Divisions {
 public:
@@ -35,7 +36,7 @@ public:
     [[nodiscard]] bool contains(std::size_t division, int side, JointId joint) const;
     [[nodiscard]] std::size_t sizeOf(std::size_t division, int side) const;
     [[nodiscard]] std::span<const MemberId> cut(std::size_t division) const; // in their order
-    [[nodiscard]] Part part(std::size_t division, int side) const;
+    [[nodiscard]] TrussPart part(std::size_t division, int side) const;
     // As two parts of one size are ordered joint by joint.
     [[nodiscard]] bool before(std::size_t division, int side, const Divisions& others,
                               std::size_t other, int otherSide) const;

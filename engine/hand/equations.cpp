@@ -1,5 +1,6 @@
 // The equations of a free body, as lists of terms; see body.hpp.
 
+#include "core/angle.hpp"
 #include "core/tolerance.hpp"
 #include "hand/body.hpp"
 
@@ -197,7 +198,6 @@ void addSum(const Sheet& sheet, const Body& body, EquationKind kind, Terms& term
 // A force's part along any direction, by the cosine of the angle between the two.
 template <class Terms, class Make>
 void addTurned(Make make, Vec2 along, Vec2 direction, Terms& terms) {
-    constexpr double kDegrees = 180 / 3.14159265358979323846;
     const double part = dot(along, direction);
     if (std::fabs(part) <= kParallel) {
         return;
@@ -209,7 +209,7 @@ void addTurned(Make make, Vec2 along, Vec2 direction, Terms& terms) {
             const double turn = std::fabs(cross(along, direction));
             term.factors.push_back({.kind = FactorKind::TurnCosine,
                                     .value = std::fabs(part),
-                                    .numerator = std::atan2(turn, std::fabs(part)) * kDegrees});
+                                    .numerator = toDegrees(std::atan2(turn, std::fabs(part)))});
         }
         return term;
     });

@@ -58,14 +58,6 @@ bool givesAlone(const Sheet& sheet, const Body& body, Vec2 point, const Symbol& 
     return std::fabs(coefficientOf(equation, symbol)) > kCancelled * largest;
 }
 
-std::vector<Symbol> symbolsOf(const std::vector<Acting>& forces) {
-    std::vector<Symbol> symbols;
-    for (const Acting& force : forces) {
-        symbols.push_back(force.symbol);
-    }
-    return symbols;
-}
-
 // The sum of an axis that none of the others enters; of two the one in which the unknown weighs
 // more.
 std::optional<Way> byAxis(const Sheet& sheet, const Body& body, const Acting& force) {
@@ -226,20 +218,20 @@ Remark reasonOf(const Sheet& sheet, const Body& body, const Symbol& symbol, cons
     return remark;
 }
 
-struct Choice {
+struct WayChosen {
     Symbol symbol;
     Way way;
 };
 
 // Over all unknowns: the axis sum in which the unknown weighs most.
-std::optional<Choice> anyByAxis(const Sheet& sheet, const Body& body) {
-    std::optional<Choice> best;
+std::optional<WayChosen> anyByAxis(const Sheet& sheet, const Body& body) {
+    std::optional<WayChosen> best;
     for (const Acting& force : body.unknowns) {
         const auto one = byAxis(sheet, body, force);
         const bool horizontalFirst = one && best && one->equation == EquationKind::SumX &&
                                      best->way.equation != EquationKind::SumX;
         if (one && (!best || horizontalFirst)) {
-            best = Choice{force.symbol, *one};
+            best = WayChosen{force.symbol, *one};
         }
     }
     return best;
@@ -271,9 +263,9 @@ std::vector<bool> aloneAboutJoints(const Sheet& sheet, const Body& body) {
 }
 
 // Over all unknowns: about the joint where most unknowns meet, then the shortest equation.
-std::optional<Choice> anyAboutJoint(const Sheet& sheet, const Body& body) {
+std::optional<WayChosen> anyAboutJoint(const Sheet& sheet, const Body& body) {
     const std::vector<bool> alone = aloneAboutJoints(sheet, body);
-    std::optional<Choice> best;
+    std::optional<WayChosen> best;
     const auto score = [&](const Way& way) {
         return std::tuple(-unknownsAt(body, way.centre), way.terms, way.centre);
     };
@@ -283,23 +275,23 @@ std::optional<Choice> anyAboutJoint(const Sheet& sheet, const Body& body) {
         }
         const auto one = aboutJoint(sheet, body, force);
         if (one && (!best || score(*one) < score(best->way))) {
-            best = Choice{force.symbol, *one};
+            best = WayChosen{force.symbol, *one};
         }
     }
     return best;
 }
 
 template <class Search>
-std::optional<Choice> first(const Sheet& sheet, const Body& body, Search search) {
+std::optional<WayChosen> first(const Sheet& sheet, const Body& body, Search search) {
     for (const Acting& force : body.unknowns) {
         if (const auto way = search(sheet, body, force)) {
-            return Choice{force.symbol, *way};
+            return WayChosen{force.symbol, *way};
         }
     }
     return std::nullopt;
 }
 
-std::optional<Choice> anyWay(const Sheet& sheet, const Body& body, Preference preference) {
+std::optional<WayChosen> anyWay(const Sheet& sheet, const Body& body, Preference preference) {
     const bool momentsFirst = preference == Preference::Moments;
     auto one = momentsFirst ? anyAboutJoint(sheet, body) : anyByAxis(sheet, body);
     if (!one) {

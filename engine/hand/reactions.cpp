@@ -14,14 +14,6 @@
 namespace gusset {
 namespace {
 
-std::vector<Symbol> symbolsOf(const std::vector<Acting>& forces) {
-    std::vector<Symbol> symbols;
-    for (const Acting& force : forces) {
-        symbols.push_back(force.symbol);
-    }
-    return symbols;
-}
-
 // Two or three reactions left, none of which an equation of the whole holds alone.
 void writeTogether(Sheet& sheet, const Body& body) {
     Step step;

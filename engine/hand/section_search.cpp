@@ -17,7 +17,7 @@ namespace {
 constexpr std::size_t kMostUnknowns = 6;
 
 // A way to one unknown of a part.
-struct Candidate {
+struct WayFound {
     Symbol symbol;
     Way way;
 };
@@ -29,7 +29,7 @@ struct Candidate {
 struct PartLook {
     std::size_t unknowns = 0;
     double scale = -1;
-    std::vector<Candidate> candidates{};
+    std::vector<WayFound> candidates{};
 };
 struct SectionLooks {
     std::vector<PartLook> straight; // two a division
@@ -40,7 +40,7 @@ namespace {
 
 struct FoundSection {
     PartOfCut part;
-    const Candidate& candidate;
+    const WayFound& candidate;
     bool frees; // a joint can be taken once the unknown is known
 };
 
@@ -139,7 +139,7 @@ private:
         if (look.unknowns != unknowns || look.scale != sheet_.scale) {
             look = lookAt(cuts, division, side);
         }
-        for (const Candidate& candidate : look.candidates) {
+        for (const WayFound& candidate : look.candidates) {
             const FoundSection section{
                 {cuts, division, side, unknowns}, candidate, freeing_.contains(candidate.symbol)};
             if (!best_ || isBetter(section, *best_)) {

@@ -52,12 +52,12 @@ Working finish(Sheet& sheet, const LoadChoice& choice, const Solution& solution,
 }
 
 // A part that gives the force.
-struct Candidate {
+struct PartFound {
     PartOfCut part;
     Way way;
 };
 
-bool isBetter(const Candidate& one, const Candidate& other) {
+bool isBetter(const PartFound& one, const PartFound& other) {
     const auto mine = effortOf(one.part, one.way);
     const auto theirs = effortOf(other.part, other.way);
     return mine != theirs ? mine < theirs : comesBefore(one.part, other.part);
@@ -65,7 +65,7 @@ bool isBetter(const Candidate& one, const Candidate& other) {
 
 // Of all parts that cut the member.
 void consider(const Sheet& sheet, const Divisions& cuts, const Symbol& symbol,
-              std::optional<Candidate>& best) {
+              std::optional<PartFound>& best) {
     for (std::size_t division = 0; division < cuts.count(); ++division) {
         const auto cut = cuts.cut(division);
         if (!std::binary_search(cut.begin(), cut.end(), symbol.member)) {
@@ -77,7 +77,7 @@ void consider(const Sheet& sheet, const Divisions& cuts, const Symbol& symbol,
             if (!way) {
                 continue;
             }
-            const Candidate candidate{{cuts, division, side, body.unknowns.size()}, *way};
+            const PartFound candidate{{cuts, division, side, body.unknowns.size()}, *way};
             if (!best || isBetter(candidate, *best)) {
                 best.emplace(candidate);
             }
@@ -92,7 +92,7 @@ std::optional<SectionChoice> bestSection(const Sheet& sheet, const Symbol& symbo
     if (valueOf(sheet, symbol)) {
         return std::nullopt;
     }
-    std::optional<Candidate> best;
+    std::optional<PartFound> best;
     consider(sheet, straightCuts(sheet), symbol, best);
     if (!best || best->part.unknowns > 3) {
         consider(sheet, bentCuts(sheet), symbol, best);
@@ -107,7 +107,7 @@ std::optional<SectionChoice> bestSection(const Sheet& sheet, const Symbol& symbo
 namespace {
 
 // The joints on the first member's side of the cut, if the cut leaves two sides.
-std::optional<Part> sideOfCut(const Truss& truss, const std::vector<MemberId>& cut) {
+std::optional<TrussPart> sideOfCut(const Truss& truss, const std::vector<MemberId>& cut) {
     std::vector<int> side(truss.joints.size(), -1);
     const auto isCut = [&](std::size_t i) {
         return std::find(cut.begin(), cut.end(), MemberId{static_cast<int>(i)}) != cut.end();
@@ -134,7 +134,7 @@ std::optional<Part> sideOfCut(const Truss& truss, const std::vector<MemberId>& c
     if (sides != 2) {
         return std::nullopt;
     }
-    Part part;
+    TrussPart part;
     for (std::size_t i = 0; i < side.size(); ++i) {
         if (side[i] == 0) {
             part.push_back({static_cast<int>(i)});
@@ -143,8 +143,8 @@ std::optional<Part> sideOfCut(const Truss& truss, const std::vector<MemberId>& c
     return part;
 }
 
-Part otherSide(const Truss& truss, const Part& part) {
-    Part other;
+TrussPart otherSide(const Truss& truss, const TrussPart& part) {
+    TrussPart other;
     for (std::size_t i = 0; i < truss.joints.size(); ++i) {
         const JointId joint{static_cast<int>(i)};
         if (std::find(part.begin(), part.end(), joint) == part.end()) {
@@ -162,7 +162,7 @@ std::size_t forcesOn(const Sheet& sheet, const Body& body) {
 }
 
 // The side with fewer forces on it.
-Body lighterSide(const Sheet& sheet, const Part& part) {
+Body lighterSide(const Sheet& sheet, const TrussPart& part) {
     const Body one = bodyOf(sheet, part);
     const Body other = bodyOf(sheet, otherSide(sheet.truss, part));
     return forcesOn(sheet, other) < forcesOn(sheet, one) ? other : one;

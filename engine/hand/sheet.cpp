@@ -1,5 +1,6 @@
 #include "hand/sheet.hpp"
 
+#include "core/angle.hpp"
 #include "core/tolerance.hpp"
 #include "hand/shape.hpp"
 
@@ -19,10 +20,7 @@ bool axisParallel(Vec2 unit) {
     return std::fabs(unit.x) <= kParallel || std::fabs(unit.y) <= kParallel;
 }
 
-double acuteDegrees(double rise, double run) {
-    constexpr double kPi = 3.14159265358979323846;
-    return std::atan2(rise, run) * 180 / kPi;
-}
+double acuteDegrees(double rise, double run) { return toDegrees(std::atan2(rise, run)); }
 
 // The angles of a sheet, sorted by how steep they are: from 0, level, to 1, plumb.
 using BySteepness = std::multimap<double, int>;

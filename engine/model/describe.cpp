@@ -138,7 +138,7 @@ std::string name(const Truss&, const ReplaceTruss& edit) { return edit.label; }
 } // namespace
 
 std::string describe(const Truss& before, const Edit& edit) {
-    return std::visit([&](const auto& it) { return name(before, it); }, edit);
+    return std::visit([&](const auto& it) { return name(before, it); }, edit.kind());
 }
 
 } // namespace gusset

@@ -195,6 +195,16 @@ Refusal change(Truss& truss, const CopyThings& edit) {
         !all(truss.loads, edit.things.loads)) {
         return gone("thing to copy");
     }
+    const auto leans = [](const Placement& it) { return it.yAxis.x != 0; };
+    const auto isChord = [&](LoadId id) {
+        return std::holds_alternative<ChordLoad>(truss.loads[id.at()].what);
+    };
+    if (std::any_of(edit.placements.begin(), edit.placements.end(), leans) &&
+        std::any_of(edit.things.loads.begin(), edit.things.loads.end(), isChord)) {
+        return Issue{IssueCode::OutOfRange, "loads",
+                     "a load along a chord acts straight up or down, so a copy can't be turned: "
+                     "leave the load out, or copy it upright"};
+    }
     copyThings(truss, edit);
     return std::nullopt;
 }
@@ -332,11 +342,46 @@ Refusal change(Truss& truss, const ReplaceTruss& edit) {
     return std::nullopt;
 }
 
+std::shared_ptr<const EditKind> shared(EditKind&& kind) {
+    return std::make_shared<const EditKind>(std::move(kind));
+}
+
 } // namespace
+
+template <class Kind>
+requires isOneOf<Kind, EditKind> Edit::Edit(Kind kind) : kind_(shared(EditKind(std::move(kind)))) {}
+template Edit::Edit(AddJoint);
+template Edit::Edit(MoveJoint);
+template Edit::Edit(MoveJoints);
+template Edit::Edit(MergeJoints);
+template Edit::Edit(RenameJoint);
+template Edit::Edit(DrawMember);
+template Edit::Edit(SplitMember);
+template Edit::Edit(SetMember);
+template Edit::Edit(SetSupport);
+template Edit::Edit(ChangeSupport);
+template Edit::Edit(RemoveSupports);
+template Edit::Edit(AddLoad);
+template Edit::Edit(SetLoad);
+template Edit::Edit(Remove);
+template Edit::Edit(CopyThings);
+template Edit::Edit(SetMaterial);
+template Edit::Edit(RemoveMaterial);
+template Edit::Edit(SetSection);
+template Edit::Edit(RemoveSection);
+template Edit::Edit(UseSection);
+template Edit::Edit(WarmMembers);
+template Edit::Edit(SetCombinations);
+template Edit::Edit(SetMovingLoads);
+template Edit::Edit(SetTitle);
+template Edit::Edit(SetUnits);
+template Edit::Edit(SetClassSettings);
+template Edit::Edit(SetChecks);
+template Edit::Edit(ReplaceTruss);
 
 Outcome<Truss> apply(const Truss& before, const Edit& edit) {
     Truss after = before;
-    if (auto refusal = std::visit([&](const auto& it) { return change(after, it); }, edit)) {
+    if (auto refusal = std::visit([&](const auto& it) { return change(after, it); }, edit.kind())) {
         return std::move(*refusal);
     }
     if (Issues errors = errorsOf(after); !errors.empty()) {

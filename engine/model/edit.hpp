@@ -2,9 +2,11 @@
 // Every change of a model, as data. One pure function applies it; the board, the tables and the
 // tests all go through it. An edit that can't be done leaves the model as it was and says why.
 
+#include "core/one_of.hpp"
 #include "core/outcome.hpp"
 #include "model/truss.hpp"
 
+#include <memory>
 #include <string>
 #include <variant>
 #include <vector>
@@ -144,12 +146,29 @@ struct ReplaceTruss { // a link, a file, an example, a new board
     std::string label; // for undo: "Open example"
 };
 
-using Edit =
+using EditKind =
     std::variant<AddJoint, MoveJoint, MoveJoints, MergeJoints, RenameJoint, DrawMember, SplitMember,
                  SetMember, SetSupport, ChangeSupport, RemoveSupports, AddLoad, SetLoad, Remove,
                  CopyThings, SetMaterial, RemoveMaterial, SetSection, RemoveSection, UseSection,
                  WarmMembers, SetCombinations, SetMovingLoads, SetTitle, SetUnits, SetClassSettings,
                  SetChecks, ReplaceTruss>;
+
+// One of these, shared since nothing changes it. It is made and taken apart in edit.cpp alone: as
+// inline code the variant would be most of each object file that hands an edit on.
+class Edit {
+public:
+    template <class Kind>
+    requires isOneOf<Kind, EditKind> Edit(Kind kind);
+
+    [[nodiscard]] const EditKind& kind() const { return *kind_; }
+    template <class Kind>
+    [[nodiscard]] bool is() const {
+        return std::holds_alternative<Kind>(*kind_);
+    }
+
+private:
+    std::shared_ptr<const EditKind> kind_;
+};
 
 [[nodiscard]] Outcome<Truss> apply(const Truss&, const Edit&);
 

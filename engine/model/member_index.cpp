@@ -13,7 +13,7 @@ std::uint64_t hashOf(JointId a, JointId b) {
     return ((high << 32) | low) * 0x9e3779b97f4a7c15u; // 2⁶⁴ over the golden ratio
 }
 
-constexpr auto kSame = [](int) { return true; };
+constexpr auto kAny = [](int) { return true; };
 
 } // namespace
 
@@ -26,11 +26,11 @@ MemberIndex::MemberIndex(const Truss& truss) : members_(truss.members.size()) {
 }
 
 bool MemberIndex::add(const Member& member, MemberId id) {
-    return members_.insert(hashOf(member.a, member.b), id.index, kSame) < 0;
+    return members_.insert(hashOf(member.a, member.b), id.index, kAny) < 0;
 }
 
 MemberId MemberIndex::find(JointId a, JointId b) const {
-    return MemberId{members_.find(hashOf(a, b), kSame)};
+    return MemberId{members_.find(hashOf(a, b), kAny)};
 }
 
 } // namespace gusset

@@ -71,7 +71,7 @@ constexpr std::array kMarked = std::to_array<Marked>({
 
 // Characters that the standard makes the same as another (of these blocks and U+2126–212B), each
 // followed by that other.
-constexpr std::u16string_view kSame =
+constexpr std::u16string_view kSameLook =
     u"\u0374\u02B9\u037E;\u0387\u00B7\u1F71\u03AC\u1F73\u03AD\u1F75\u03AE\u1F77\u03AF\u1F79\u03CC"
     u"\u1F7B\u03CD\u1F7D\u03CE\u1FBB\u0386\u1FBE\u03B9\u1FC9\u0388\u1FCB\u0389\u1FD3\u0390"
     u"\u1FDB\u038A\u1FE3\u03B0\u1FEB\u038E\u1FEE\u0385\u1FEF`\u1FF9\u038C\u1FFB\u038F\u1FFD\u00B4"
@@ -101,7 +101,7 @@ std::vector<Parts> sortedParts() {
     for (const Marked& marked : kMarked) {
         add(marked.pairs, marked.mark);
     }
-    add(kSame, 0);
+    add(kSameLook, 0);
     std::sort(all.begin(), all.end(),
               [](const Parts& a, const Parts& b) { return a.whole < b.whole; });
     return all;

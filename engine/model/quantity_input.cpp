@@ -1,9 +1,8 @@
 #include "model/quantity_input.hpp"
 
+#include "core/angle.hpp"
 #include "model/quantity_reader.hpp"
 #include "model/quantity_tokens.hpp"
-
-#include <numbers>
 
 namespace gusset {
 
@@ -95,7 +94,7 @@ Outcome<double> readAngle(std::string_view text) {
         if (name == "deg" || name == "degrees") {
             return value;
         }
-        return name == "rad" ? std::optional(value * 180 / std::numbers::pi) : std::nullopt;
+        return name == "rad" ? std::optional(toDegrees(value)) : std::nullopt;
     };
     field.unitsSay = "type degrees, or rad";
     return readQuantity(text, field);

@@ -138,13 +138,24 @@ void copyMember(Truss& truss, MemberId original, const std::vector<JointId>& cop
 void copyLoad(Truss& truss, LoadId original, const std::vector<JointId>& copies,
               const Placement& placement) {
     Load load = truss.loads[original.at()];
-    const JointId joint = jointOf(load);
-    const bool copied = joint.valid() && copies[joint.at()].valid();
-    if (const std::optional<Vec2> force = forceOf(load); copied && force) {
-        const Vec2 way = turned(placement, *force);
-        load.what = JointForce{copies[joint.at()], way.x, way.y};
-        truss.loads.push_back(std::move(load));
+    const std::vector<JointId> joints = jointsOf(load);
+    const auto isCopied = [&](JointId joint) { return copies[joint.at()].valid(); };
+    if (joints.empty() || !std::all_of(joints.begin(), joints.end(), isCopied)) {
+        return;
     }
+    if (const std::optional<Vec2> force = forceOf(load)) {
+        const Vec2 way = turned(placement, *force);
+        load.what = JointForce{copies[joints[0].at()], way.x, way.y};
+    } else if (auto* between = std::get_if<MemberForce>(&load.what)) {
+        const Vec2 way = turned(placement, {between->fx, between->fy});
+        *between = {copies[joints[0].at()], copies[joints[1].at()], between->at, way.x, way.y};
+    } else if (auto* chord = std::get_if<ChordLoad>(&load.what)) {
+        for (JointId& joint : chord->chord) {
+            joint = copies[joint.at()];
+        }
+        chord->perLength *= turned(placement, {0, 1}).y;
+    }
+    truss.loads.push_back(std::move(load));
 }
 
 } // namespace

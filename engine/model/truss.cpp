@@ -1,5 +1,7 @@
 #include "model/truss.hpp"
 
+#include "core/angle.hpp"
+
 #include <algorithm>
 #include <cmath>
 #include <numbers>
@@ -96,13 +98,24 @@ JointId jointOf(const Load& load) {
     return {};
 }
 
+std::vector<JointId> jointsOf(const Load& load) {
+    if (const auto* chord = std::get_if<ChordLoad>(&load.what)) {
+        return chord->chord;
+    }
+    if (const auto* force = std::get_if<MemberForce>(&load.what)) {
+        return {force->from, force->to};
+    }
+    const JointId joint = jointOf(load);
+    return joint.valid() ? std::vector{joint} : std::vector<JointId>{};
+}
+
 namespace {
 
 // Cosine and sine of at most 45°, by their power series (Abramowitz & Stegun, Handbook of
 // Mathematical Functions, 1964, 4.3.65–66): the C libraries differ in the last bit, sums and
 // products do not.
 Vec2 directionOfSmall(double degrees) {
-    const double angle = degrees * (std::numbers::pi / 180);
+    const double angle = toRadians(degrees);
     const double square = angle * angle;
     constexpr int kLastTerm = 18; // below 1e-17 at 45°
     double cosine = 1;

@@ -203,6 +203,8 @@ struct Extent {
 // a joint.
 [[nodiscard]] std::optional<Vec2> forceOf(const Load&);
 [[nodiscard]] JointId jointOf(const Load&); // none for loads on more than a joint
+// All that it is given by: one, a chord, a member's two; none of self-weight.
+[[nodiscard]] std::vector<JointId> jointsOf(const Load&);
 // Sine and cosine of an angle in degrees, exact at multiples of 30, 45 and 90.
 [[nodiscard]] Vec2 directionOf(double degrees);
 

@@ -11,9 +11,9 @@
 namespace gusset {
 namespace {
 
-constexpr double kNextRing = 15; // px between two arcs in one quarter
-constexpr double kTriangle = 38; // px, hypotenuse of a slope triangle
-constexpr double kSize = 13;     // px of letters and figures
+constexpr double kNextRing = 15;   // px between two arcs in one quarter
+constexpr double kTriangle = 38;   // px, hypotenuse of a slope triangle
+constexpr double kLetterSize = 13; // px of letters and figures
 
 bool sameQuarter(Vec2 a, Vec2 b) { return a.x * b.x > 0 && a.y * b.y > 0; }
 
@@ -37,7 +37,7 @@ AngleWords drawArc(const Notation& notation, const AngleMark& mark, Sketch& sket
     return {{.words = letterOf(notation, *mark.line),
              .at = mark.corner + mark.radius * middle,
              .ink = SketchInk::Muted,
-             .size = kSize},
+             .size = kLetterSize},
             middle};
 }
 
@@ -57,12 +57,12 @@ void drawTriangle(const Notation& notation, const AngleMark& mark, Sketch& sketc
     words.push_back({{.words = side(mark.line->run, mark.line->rise),
                       .at = 0.5 * (from + right),
                       .ink = SketchInk::Muted,
-                      .size = kSize},
+                      .size = kLetterSize},
                      {0, out.y}});
     words.push_back({{.words = side(mark.line->rise, mark.line->run),
                       .at = 0.5 * (right + to),
                       .ink = SketchInk::Muted,
-                      .size = kSize},
+                      .size = kLetterSize},
                      {out.x, 0}});
 }
 

@@ -5,6 +5,7 @@
 #include "report/formula.hpp"
 #include "report/remark_text.hpp"
 #include "report/sheet_index.hpp"
+#include "report/signs.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -62,7 +63,7 @@ RichLine valued(const Notation& notation, const Symbol& symbol, double value) {
     const std::string unit = symbolOf(notation.truss.units.force);
     RichLine label = symbolRuns(notation, symbol);
     label.push_back(
-        {" = " + valueText(notation, symbol, value) + (unit.empty() ? unit : "\u2009" + unit),
+        {" = " + valueText(notation, symbol, value) + (unit.empty() ? unit : kThinSpace + unit),
          RunStyle::Plain});
     return label;
 }

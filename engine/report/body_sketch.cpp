@@ -32,7 +32,7 @@ struct PartRoom {                 // px
 constexpr PartRoom kOnPage{440, 280, 1100};
 constexpr PartRoom kInColumn{240, 240, 250};
 constexpr double kLabelSize = 14;
-constexpr double kMargin = 8;
+constexpr double kBodyMargin = 8;
 
 Vec2 onPaper(Vec2 inTruss) { return {inTruss.x, -inTruss.y}; }
 
@@ -167,7 +167,7 @@ Sketch completed(Draft& draft) {
         }
         addDimensions(draft.notation, draft.body, draft.places, draft.sketch);
     }
-    fitSketch(draft.sketch, kMargin);
+    fitSketch(draft.sketch, kBodyMargin);
     return std::move(draft.sketch);
 }
 

@@ -2,6 +2,7 @@
 
 #include "report/csv.hpp"
 #include "report/results_text.hpp"
+#include "report/signs.hpp"
 #include "report/solution_text.hpp"
 #include "report/trust_text.hpp"
 
@@ -12,11 +13,8 @@
 namespace gusset {
 namespace {
 
-constexpr const char* kThinSpace = "\u2009";
-constexpr std::size_t kMostNamed = 12; // members in a sentence
-constexpr int kMostDecimals = 6;       // of a use close to 1
-
-double newtonsOf(const Truss& truss) { return toNewton(truss.units.force); }
+constexpr std::size_t kMostMembers = 12; // members in a sentence
+constexpr int kMostDecimals = 6;         // of a use close to 1
 
 RichLine given(const Truss& truss, double value) {
     return plainLine(formatNumber(value, typedStyleOf(truss)));
@@ -76,7 +74,7 @@ RichLine membersWhere(const PhraseBook& book, const Truss& truss, const MemberCh
     std::vector<RichLine> names;
     std::size_t more = 0;
     for (const MemberCheck& check : checks.members) {
-        if (isSo(check) && names.size() < kMostNamed) {
+        if (isSo(check) && names.size() < kMostMembers) {
             names.push_back(plainLine(memberName(truss, check.member)));
         } else if (isSo(check)) {
             ++more;
@@ -92,9 +90,9 @@ RichLine membersWhere(const PhraseBook& book, const Truss& truss, const MemberCh
     return say(book, Phrase::ListAndMore, {{"list", list}, {"n", plainLine(std::to_string(more))}});
 }
 
-class Lines {
+class CheckLines {
 public:
-    Lines(const PhraseBook& book, const Truss& truss, const MemberChecks& checks)
+    CheckLines(const PhraseBook& book, const Truss& truss, const MemberChecks& checks)
         : book_(book), truss_(truss), checks_(checks) {}
 
     void sayLoads(const CheckedLoads& loads) {
@@ -233,7 +231,7 @@ const char* fileWordOf(CheckKind kind) {
 }
 
 std::string csvRow(const PhraseBook& book, const Truss& truss, const MemberCheck& check) {
-    const double newtons = newtonsOf(truss);
+    const double newtons = toNewton(truss.units.force);
     const bool checked = isChecked(check);
     const bool loaded = checked && check.governing != CheckKind::None;
     return "member," + csvTextCell(memberName(truss, check.member)) + ',' +
@@ -300,7 +298,7 @@ std::vector<CheckRow> checkRows(const PhraseBook& book, const Truss& truss,
     std::vector<CheckRow> rows;
     const NumberStyle style = numberStyleOf(truss);
     const NumberStyle ofForces = forceStyleOf(truss, checks.reliance);
-    const double newtons = newtonsOf(truss);
+    const double newtons = toNewton(truss.units.force);
     for (const MemberCheck& check : checks.members) {
         CheckRow row;
         row.member = check.member;
@@ -346,7 +344,7 @@ std::vector<std::string> checkLines(const PhraseBook& book, const Truss& truss,
         }
         return says;
     }
-    Lines lines(book, truss, checks);
+    CheckLines lines(book, truss, checks);
     lines.sayVerdict();
     lines.sayReliance();
     lines.sayLacks();
@@ -358,7 +356,7 @@ std::vector<std::string> checkLines(const PhraseBook& book, const Truss& truss,
 
 std::vector<std::string> lackLines(const PhraseBook& book, const Truss& truss,
                                    const MemberChecks& checks) {
-    Lines lines(book, truss, checks);
+    CheckLines lines(book, truss, checks);
     lines.sayLacks();
     return lines.take();
 }

@@ -3,19 +3,20 @@
 #include "report/check_text.hpp"
 #include "report/formula.hpp"
 #include "report/results_text.hpp"
+#include "report/signs.hpp"
 
 #include <cmath>
+#include <numbers>
 
 namespace gusset {
 namespace {
 
-constexpr const char* kDot = "\u00B7";
 constexpr const char* kLambda = "\u03BB";
-constexpr const char* kPhi = "\u03A6";   // Φ of EN 1993-1-1
-constexpr const char* kChi = "\u03C7";   // χ
-constexpr const char* kSigma = "\u03C3"; // σ
-constexpr const char* kGamma = "\u03B3"; // γ
-constexpr const char* kSquare = "\u00B2";
+constexpr const char* kPhi = "\u03A6";    // Φ of EN 1993-1-1
+constexpr const char* kChi = "\u03C7";    // χ
+constexpr const char* kStress = "\u03C3"; // σ
+constexpr const char* kGamma = "\u03B3";  // γ
+constexpr const char* kSquared = "\u00B2";
 
 // A formula as it grows from left to right.
 class Writer {
@@ -28,7 +29,7 @@ public:
     }
     Writer& squared(std::string text, std::string subscript = {}) {
         name(std::move(text), std::move(subscript));
-        formula_.push_back(numberToken(kSquare));
+        formula_.push_back(numberToken(kSquared));
         return *this;
     }
     Writer& sign(const char* text) {
@@ -42,7 +43,7 @@ public:
     Writer& given(double value) { return number(formatNumber(value, typedStyleOf(truss_))); }
     // One that was computed: five figures, one more than the last line of a check needs.
     Writer& found(double value) { return number(foundText(value)); }
-    Writer& square(double value) { return number(foundText(value) + kSquare); }
+    Writer& square(double value) { return number(foundText(value) + kSquared); }
     Writer& number(std::string text) {
         formula_.push_back(numberToken(std::move(text)));
         return *this;
@@ -92,9 +93,9 @@ private:
 };
 
 // Numbers of a check in the units of the model.
-class Sheet {
+class CheckSheet {
 public:
-    Sheet(const PhraseBook& book, const Truss& truss, const MemberCheck& check)
+    CheckSheet(const PhraseBook& book, const Truss& truss, const MemberCheck& check)
         : book_(book), truss_(truss), it_(check),
           settings_(truss.checks), passage_{say(
                                        book, Phrase::CheckTitle,
@@ -156,7 +157,7 @@ private:
     void writeGiven() {
         const std::string section = symbolOf(truss_.units.section);
         const std::string stress = symbolOf(truss_.units.stress);
-        const std::string square = section.empty() ? section : section + kSquare;
+        const std::string square = section.empty() ? section : section + kSquared;
         tell(Phrase::CheckGiven);
         write_.name("A").equals().given(*it_.make.area / area_).unit(square);
         write_.sign(",");
@@ -238,12 +239,16 @@ private:
     }
 
     // σ = π² · E / λ², or F_e.
-    Writer& nameElastic() { return byAisc() ? write_.name("F", "e") : write_.name(kSigma, "cr"); }
+    Writer& nameElastic() { return byAisc() ? write_.name("F", "e") : write_.name(kStress, "cr"); }
     void writeElastic(Phrase heading) {
-        const double pi = 3.14159265358979323846;
         tell(heading);
         nameElastic().equals().squared("\u03C0").times().name("E").over().squared(kLambda);
-        write_.equals().square(pi).times().given(modulus()).over().square(it_.slenderness);
+        write_.equals()
+            .square(std::numbers::pi)
+            .times()
+            .given(modulus())
+            .over()
+            .square(it_.slenderness);
         write_.equals().found(elastic()).unit(symbolOf(truss_.units.stress));
         write_.put(passage_);
     }
@@ -264,7 +269,7 @@ private:
     }
 
     void writeEuler() {
-        write_.name("N", "cr").equals().name(kSigma, "cr").times().name("A");
+        write_.name("N", "cr").equals().name(kStress, "cr").times().name("A");
         write_.equals().found(elastic()).times().given(area()).toForce();
         force(it_.elastic * *it_.make.area);
         write_.put(passage_);
@@ -280,7 +285,7 @@ private:
         const double square = r.relative * r.relative;
         tell(Phrase::CheckReductionLine,
              {{"curve", plainLine(curveName(settings_.curve))}, {"alpha", figure(r.imperfection)}});
-        write_.squared(kLambda, "r").equals().name("f", "y").over().name(kSigma, "cr");
+        write_.squared(kLambda, "r").equals().name("f", "y").over().name(kStress, "cr");
         write_.equals().given(strength()).over().found(elastic()).equals().found(square);
         write_.sign(",").name(kLambda, "r").equals().root(square).equals().found(r.relative);
         write_.put(passage_);
@@ -301,13 +306,13 @@ private:
     void writePhi(const BucklingReduction& r) {
         const double difference = r.phi * r.phi - r.relative * r.relative;
         write_.name(kPhi).equals().sign("(").given(1).sign("+").name("\u03B1").times().sign("(");
-        write_.name(kLambda, "r").sign("\u2212").given(0.2).sign(")").sign("+");
+        write_.name(kLambda, "r").sign(kMinus).given(0.2).sign(")").sign("+");
         write_.squared(kLambda, "r").sign(")").over().given(2);
         write_.equals().sign("(").given(1).sign("+").given(r.imperfection).times().sign("(");
-        write_.found(r.relative).sign("\u2212").given(0.2).sign(")").sign("+");
+        write_.found(r.relative).sign(kMinus).given(0.2).sign(")").sign("+");
         write_.square(r.relative).sign(")").over().given(2).equals().found(r.phi).put(passage_);
-        write_.squared(kPhi).sign("\u2212").squared(kLambda, "r").equals().square(r.phi);
-        write_.sign("\u2212").square(r.relative).equals().found(difference).put(passage_);
+        write_.squared(kPhi).sign(kMinus).squared(kLambda, "r").equals().square(r.phi);
+        write_.sign(kMinus).square(r.relative).equals().found(difference).put(passage_);
         write_.name(kChi).equals().given(1).over().sign("(").found(r.phi).sign("+");
         write_.root(difference).sign(")").equals().found(r.chi).put(passage_);
     }
@@ -363,7 +368,7 @@ private:
 
 std::vector<Passage> checkPassages(const PhraseBook& book, const Truss& truss,
                                    const MemberCheck& check) {
-    return Sheet(book, truss, check).take();
+    return CheckSheet(book, truss, check).take();
 }
 
 } // namespace gusset

@@ -9,10 +9,10 @@
 namespace gusset {
 namespace {
 
-constexpr double kOff = 14;  // px from the rest to the dimension line
-constexpr double kTick = 4;  // px, half a tick
-constexpr double kSize = 13; // px of figures
-constexpr double kAir = 6;   // px that figures leave of their stretch
+constexpr double kOff = 14;        // px from the rest to the dimension line
+constexpr double kTick = 4;        // px, half a tick
+constexpr double kFigureSize = 13; // px of figures
+constexpr double kFigureAir = 6;   // px that figures leave of their stretch
 
 struct Stop {
     double px = 0;
@@ -53,9 +53,9 @@ RichLine figureOf(const Notation& notation, const Stop& a, const Stop& b) {
 
 bool fits(const Notation& notation, const std::vector<Stop>& stops, bool level) {
     for (std::size_t i = 1; i < stops.size(); ++i) {
-        const double room = stops[i].px - stops[i - 1].px - kAir;
+        const double room = stops[i].px - stops[i - 1].px - kFigureAir;
         const RichLine figure = figureOf(notation, stops[i - 1], stops[i]);
-        if (room < (level ? widthOf(figure, kSize) : 1.4 * kSize)) {
+        if (room < (level ? widthOf(figure, kFigureSize) : 1.4 * kFigureSize)) {
             return false;
         }
     }
@@ -87,7 +87,7 @@ void drawChain(const Notation& notation, std::vector<Stop> stops, bool level, do
                                 .at = at(middle, level ? 13 : 8),
                                 .anchor = level ? SketchAnchor::Middle : SketchAnchor::Start,
                                 .ink = SketchInk::Muted,
-                                .size = kSize});
+                                .size = kFigureSize});
     }
 }
 

@@ -17,8 +17,6 @@ struct Side {         // of a member's envelope: pulled, or pressed
     std::string by;
 };
 
-double newtonsOf(const Truss& truss) { return toNewton(truss.units.force); }
-
 // What is zero, N, and the last place of what is not.
 struct Scale {
     double zero = 0;
@@ -30,7 +28,7 @@ void put(const Truss& truss, const Side& side, const Scale& scale, double& value
     const bool isZero = side.force <= scale.zero;
     NumberStyle style = numberStyleOf(truss);
     style.lastPlace = scale.lastPlace;
-    value = isZero ? 0 : side.force / newtonsOf(truss);
+    value = isZero ? 0 : side.force / toNewton(truss.units.force);
     text = isZero ? std::string("0") : formatNumber(value, style);
     by = isZero ? std::string() : side.by;
 }

@@ -1,6 +1,7 @@
 #include "report/exact_notation.hpp"
 
 #include "report/formula.hpp"
+#include "report/signs.hpp"
 
 #include <cmath>
 #include <cstdlib>
@@ -8,7 +9,6 @@
 namespace gusset {
 namespace {
 
-constexpr const char* kMinus = "\u2212";
 // Longer fractions are no help to anyone.
 constexpr std::size_t kLongestFraction = 12; // digits above, below and under the root together
 

@@ -2,6 +2,7 @@
 
 #include "report/formula.hpp"
 #include "report/results_text.hpp"
+#include "report/signs.hpp"
 
 #include <algorithm>
 
@@ -12,7 +13,7 @@ std::string index(std::size_t i) { return std::to_string(i); }
 
 // "kN·m"; either alone where the other is plain.
 std::string productUnit(const std::string& one, const std::string& other) {
-    return one.empty() || other.empty() ? one + other : one + "\u00B7" + other;
+    return one.empty() || other.empty() ? one + other : one + kDot + other;
 }
 
 // A table whose first column names the row and whose others are numbers.

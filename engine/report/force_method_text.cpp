@@ -7,15 +7,12 @@
 #include "report/working_text.hpp"
 
 #include "core/tolerance.hpp"
+#include "report/signs.hpp"
 
 #include <cmath>
 
 namespace gusset {
 namespace {
-
-void append(Formula& formula, const Formula& more) {
-    formula.insert(formula.end(), more.begin(), more.end());
-}
 
 RichLine name(const Token& token) { return runsOf({token}); }
 
@@ -126,7 +123,7 @@ RichLine placeLine(const ForceMethodSheet& sheet, std::size_t i) {
 void addSignedNumber(const ForceMethodSheet& sheet, double value, Formula& formula) {
     const bool first = formula.empty() || formula.back().text == "=" || formula.back().text == ":";
     if (!first) {
-        formula.push_back(operatorToken(value < 0 ? "\u2212" : "+"));
+        formula.push_back(operatorToken(value < 0 ? kMinus : "+"));
     }
     formula.push_back(
         numberToken(contribution(first ? value : std::fabs(value), sheet.notation.numbers)));
@@ -142,7 +139,7 @@ void addUnit(Formula& formula, const std::string& unit) {
 Formula displacementName(const ForceMethodSheet& sheet, std::size_t i, std::size_t k) {
     Formula formula;
     if (sheet.method.timesStiffness) {
-        formula = {variableToken("EA"), operatorToken("\u00B7")};
+        formula = {variableToken("EA"), operatorToken(kDot)};
     }
     formula.push_back(displacementToken(i, k));
     return formula;
@@ -162,7 +159,7 @@ Formula givenDisplacementFormula(const ForceMethodSheet& sheet, std::size_t i) {
         if (parts++ > 0 || sign[0] != '+') {
             names.push_back(operatorToken(sign));
         }
-        names.push_back(operatorToken("\u03A3"));
+        names.push_back(operatorToken(kSum));
         append(names, work);
         addSignedNumber(sheet, value, numbers);
     };
@@ -170,7 +167,7 @@ Formula givenDisplacementFormula(const ForceMethodSheet& sheet, std::size_t i) {
     add(given.elastic, loaded, elasticProduct(sheet, unitToken(i), givenToken()), "+");
     add(given.thermal, anyThermal(sheet.method), thermalProduct(i), "+");
     add(given.misfit, anyMisfit(sheet.method), misfitProduct(i), "+");
-    add(given.settlement, anySettlement(sheet.method), settlementProduct(i), "\u2212");
+    add(given.settlement, anySettlement(sheet.method), settlementProduct(i), kMinus);
     Formula formula = displacementName(sheet, i, 0);
     formula.push_back(operatorToken("="));
     if (parts > 0) {
@@ -192,7 +189,7 @@ Formula unitDisplacementFormula(const ForceMethodSheet& sheet, std::size_t i, st
         formula.push_back(operatorToken("="));
         append(formula, displacementName(sheet, k, i + 1));
     }
-    append(formula, {operatorToken("="), operatorToken("\u03A3")});
+    append(formula, {operatorToken("="), operatorToken(kSum)});
     append(formula, elasticProduct(sheet, unitToken(i), unitToken(k)));
     formula.push_back(operatorToken("="));
     formula.push_back(numberToken(contribution(sheet.method.unit[i][k], sheet.notation.numbers)));
@@ -254,7 +251,7 @@ RichLine conditionLine(const ForceMethodSheet& sheet, std::size_t i) {
     const Vec2 along = sheet.notation.working.structure.restraints[restraint].along;
     return say(sheet.notation.book, Phrase::GivesWay,
                {{"joint", jointOf(sheet, i)},
-                {"size", plainLine(unit.empty() ? size : size + "\u2009" + unit)},
+                {"size", plainLine(unit.empty() ? size : size + kThinSpace + unit)},
                 {"direction",
                  plainLine(directionWord(sheet.notation.book, allowed < 0 ? -along : along))}});
 }
@@ -265,7 +262,7 @@ Formula conditionFormula(const ForceMethodSheet& sheet, std::size_t i) {
     const Token right = numberToken(formatGiven(method.allowed[i], sheet.notation.numbers));
     Formula formula{displacementToken(i, 0)};
     for (std::size_t k = 0; k < method.releases.size(); ++k) {
-        append(formula, {operatorToken("+"), redundantToken(k), operatorToken("\u00B7"),
+        append(formula, {operatorToken("+"), redundantToken(k), operatorToken(kDot),
                          displacementToken(i, k + 1)});
     }
     append(formula, {operatorToken("="), right, operatorToken(":")});
@@ -273,8 +270,8 @@ Formula conditionFormula(const ForceMethodSheet& sheet, std::size_t i) {
     for (std::size_t k = 0; k < method.releases.size(); ++k) {
         const double factor = method.unit[i][k];
         if (factor != 0) {
-            append(formula, {operatorToken(factor < 0 ? "\u2212" : "+"), redundantToken(k),
-                             operatorToken("\u00B7"),
+            append(formula, {operatorToken(factor < 0 ? kMinus : "+"), redundantToken(k),
+                             operatorToken(kDot),
                              numberToken(contribution(std::fabs(factor), sheet.notation.numbers))});
         }
     }
@@ -326,7 +323,7 @@ Passage superpositionPassage(const ForceMethodSheet& sheet) {
     addSentence(passage, say(sheet.notation.book, Phrase::EffectsAdd));
     Formula sum{variableToken("N"), operatorToken("="), givenToken()};
     for (std::size_t k = 0; k < sheet.method.releases.size(); ++k) {
-        append(sum, {operatorToken("+"), redundantToken(k), operatorToken("\u00B7"), unitToken(k)});
+        append(sum, {operatorToken("+"), redundantToken(k), operatorToken(kDot), unitToken(k)});
     }
     addFormula(passage, LineRole::Equation, sum);
     passage.parts.push_back(superposedForcesTable(sheet));

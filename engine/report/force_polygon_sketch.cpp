@@ -1,5 +1,6 @@
 #include "report/force_polygon_sketch.hpp"
 
+#include "core/index.hpp"
 #include "core/tolerance.hpp"
 #include "report/force_polygon_text.hpp"
 #include "report/results_text.hpp"
@@ -13,10 +14,8 @@ namespace {
 constexpr double kCentimetre = 96 / 2.54; // px: CSS has 96 to the inch
 constexpr double kSize = 14;              // px of letters
 constexpr double kApart = 1.7; // px between the middle of a twin line and each of its two
-constexpr double kMargin = 10;
+constexpr double kPolygonMargin = 10;
 constexpr double kNothing = 0.01; // px: the line of a force that is zero
-
-std::size_t at(int index) { return static_cast<std::size_t>(index); }
 
 Extent extentOf(const ForcePolygon& polygon) {
     Extent box{polygon.spaces.front().point, polygon.spaces.front().point};
@@ -183,7 +182,7 @@ PolygonDrawing polygonDrawing(const PhraseBook& book, const Truss& truss,
     nameVertices(drawing.sketch, verticesOf(book, polygon, drawing, points));
     const std::string scale = scaleWords(book, truss, drawing.perCentimetre);
     Vec2 moved = addScale(drawing.sketch, scale);
-    moved = moved + fitSketch(drawing.sketch, kMargin);
+    moved = moved + fitSketch(drawing.sketch, kPolygonMargin);
     for (SketchStroke& line : drawing.lines) {
         line = {line.a + moved, line.b + moved};
     }

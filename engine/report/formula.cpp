@@ -1,18 +1,17 @@
 #include "report/formula.hpp"
 
 #include "report/results_text.hpp"
+#include "report/signs.hpp"
 
 #include <cctype>
 
 namespace gusset {
 namespace {
 
-constexpr std::string_view kMinus = "\u2212";
-constexpr std::string_view kThinSpace = "\u2009"; // lines break at spaces, never here
-constexpr std::string_view kApply = "\u2061";     // read as "of" by screen readers
-constexpr std::string_view kTimes = "\u2062";     // an unwritten multiplication sign
+constexpr std::string_view kApply = "\u2061"; // read as "of" by screen readers
+constexpr std::string_view kTimes = "\u2062"; // an unwritten multiplication sign
 
-bool isOneOf(std::string_view text, std::initializer_list<std::string_view> list) {
+bool isAny(std::string_view text, std::initializer_list<std::string_view> list) {
     for (const std::string_view one : list) {
         if (text == one) {
             return true;
@@ -31,13 +30,13 @@ bool opens(const Token* before) {
 }
 
 std::string_view spaceAround(const Token& token, const Token* before) {
-    if (isOneOf(token.text, {"(", ")", ":", ",", ";", "\u03A3", "\u27F2", "\u27F3"})) {
+    if (isAny(token.text, {"(", ")", ":", ",", ";", kSum, "\u27F2", "\u27F3"})) {
         return {};
     }
-    if (token.text == "\u00B7") {
+    if (token.text == kDot) {
         return kThinSpace;
     }
-    const bool sign = isOneOf(token.text, {"+", kMinus}) && opens(before);
+    const bool sign = isAny(token.text, {"+", kMinus}) && opens(before);
     return sign ? std::string_view{} : std::string_view{" "};
 }
 
@@ -70,11 +69,11 @@ void addOperator(RichLine& line, const Token& token, const Token* before) {
     }
     add(line, token.text);
     add(line, space);
-    if (isOneOf(token.text, {":", ",", ";"})) {
+    if (isAny(token.text, {":", ",", ";"})) {
         add(line, token.text == ":" ? "  " : " ");
-    } else if (isOneOf(token.text, {"\u27F2", "\u27F3"})) {
+    } else if (isAny(token.text, {"\u27F2", "\u27F3"})) {
         add(line, " ");
-    } else if (token.text == "\u03A3" && before && isOneOf(before->text, {"=", "+", kMinus})) {
+    } else if (token.text == kSum && before && isAny(before->text, {"=", "+", kMinus})) {
         add(line, kThinSpace); // the sum of what follows, not the name of a sum
     }
 }
@@ -107,7 +106,7 @@ std::string tag(std::string_view name, const std::string& content) {
 std::string mathNumber(const std::string& text) {
     if (text.rfind(kMinus, 0) == 0) {
         return tag("mrow", tag("mo", std::string(kMinus)) +
-                               tag("mn", escapeHtml(text.substr(kMinus.size()))));
+                               tag("mn", escapeHtml(text.substr(std::string_view(kMinus).size()))));
     }
     return tag("mn", escapeHtml(text));
 }
@@ -166,7 +165,7 @@ std::string mathJoint(const Token& before, const Token& token) {
     if (token.kind == TokenKind::Function && isOperand(before)) {
         return tag("mo", std::string(kTimes));
     }
-    if (token.kind == TokenKind::Word || isOneOf(before.text, {":", ",", ";"})) {
+    if (token.kind == TokenKind::Word || isAny(before.text, {":", ",", ";"})) {
         return "<mspace width=\"0.3em\"></mspace>";
     }
     return {};
@@ -181,6 +180,10 @@ Token variableToken(std::string text, std::string subscript) {
 Token operatorToken(std::string text) { return {TokenKind::Operator, std::move(text)}; }
 Token functionToken(std::string text) { return {TokenKind::Function, std::move(text)}; }
 Token wordToken(std::string text) { return {TokenKind::Word, std::move(text)}; }
+
+void append(Formula& formula, const Formula& more) {
+    formula.insert(formula.end(), more.begin(), more.end());
+}
 
 RichLine runsOf(const Formula& formula) {
     RichLine line;

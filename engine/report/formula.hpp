@@ -14,6 +14,8 @@ namespace gusset {
 [[nodiscard]] Token functionToken(std::string text);
 [[nodiscard]] Token wordToken(std::string text);
 
+void append(Formula&, const Formula& more);
+
 [[nodiscard]] RichLine runsOf(const Formula&);
 [[nodiscard]] std::string mathMl(const Formula&);  // one <math display="block">, everything escaped
 [[nodiscard]] std::string htmlOf(const RichLine&); // <var>, <sub>, <strong>, everything escaped

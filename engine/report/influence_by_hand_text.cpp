@@ -10,20 +10,22 @@
 namespace gusset {
 namespace {
 
-struct Writer {
+struct LineWriter {
     const InfluenceByHand& line;
     Notation notation;
     RichLine effect; // F_BC, A_y
 };
 
-Vec2 directionOf(const Writer& writer) {
+Vec2 directionOf(const LineWriter& writer) {
     const auto restraint = static_cast<std::size_t>(writer.line.symbol.restraint);
     return writer.notation.working.structure.restraints[restraint].along;
 }
 
-bool isReaction(const Writer& writer) { return writer.line.symbol.kind == SymbolKind::Reaction; }
+bool isReaction(const LineWriter& writer) {
+    return writer.line.symbol.kind == SymbolKind::Reaction;
+}
 
-Passage beginning(const Writer& writer) {
+Passage beginning(const LineWriter& writer) {
     Passage passage{say(writer.notation.book, Phrase::TitleInfluence, {{"effect", writer.effect}})};
     addSentence(passage, say(writer.notation.book, Phrase::LoadMoves,
                              {{"effect", writer.effect},
@@ -42,7 +44,7 @@ Passage beginning(const Writer& writer) {
 }
 
 // One place: the steps without titles of their own, the part that is looked at said first.
-Passage placeOf(const Writer& writer, const InfluenceOrdinate& ordinate) {
+Passage placeOf(const LineWriter& writer, const InfluenceOrdinate& ordinate) {
     const Notation& notation = writer.notation;
     Passage passage{say(writer.notation.book, Phrase::TitleLoadAt,
                         {{"joint", jointName(notation, ordinate.at)}})};
@@ -58,7 +60,7 @@ Passage placeOf(const Writer& writer, const InfluenceOrdinate& ordinate) {
     return passage;
 }
 
-TextTable ordinateTable(const Writer& writer) {
+TextTable ordinateTable(const LineWriter& writer) {
     const Notation& notation = writer.notation;
     const InfluenceByHand& line = writer.line;
     TextTable table;
@@ -88,7 +90,7 @@ TextTable ordinateTable(const Writer& writer) {
     return table;
 }
 
-RichLine shapeLine(const Writer& writer) {
+RichLine shapeLine(const LineWriter& writer) {
     const bool zero = std::all_of(writer.line.ordinates.begin(), writer.line.ordinates.end(),
                                   [](const auto& ordinate) { return ordinate.value == 0; });
     if (zero) {
@@ -100,7 +102,7 @@ RichLine shapeLine(const Writer& writer) {
                      {{"joints", jointNames(writer.notation, writer.line.corners)}});
 }
 
-RichLine reasonLine(const Writer& writer) {
+RichLine reasonLine(const LineWriter& writer) {
     switch (writer.line.way) {
     case InfluenceWay::Reaction:
         return writer.line.corners.empty()
@@ -117,7 +119,7 @@ RichLine reasonLine(const Writer& writer) {
     return {};
 }
 
-RichLine virtualLine(const Writer& writer) {
+RichLine virtualLine(const LineWriter& writer) {
     if (!isReaction(writer)) {
         return say(writer.notation.book, Phrase::VirtualCut,
                    {{"member", memberNames(writer.notation, {writer.line.symbol.member})}});
@@ -157,7 +159,7 @@ std::vector<Passage> influencePassages(const PhraseBook& book, const Truss& trus
         return {passage};
     }
     const Notation notation = notationOf(book, line.unloaded, line.opening);
-    const Writer writer{line, notation, symbolRuns(notation, line.symbol)};
+    const LineWriter writer{line, notation, symbolRuns(notation, line.symbol)};
     std::vector<Passage> passages{beginning(writer)};
     for (Passage& passage : workingPassages(book, line.unloaded, line.opening, paper)) {
         passages.push_back(std::move(passage));

@@ -2,6 +2,7 @@
 
 #include "core/tolerance.hpp"
 #include "report/influence_text.hpp"
+#include "report/signs.hpp"
 #include "report/sketch_room.hpp"
 
 #include <algorithm>
@@ -10,19 +11,19 @@
 namespace gusset {
 namespace {
 
-constexpr double kMargin = 30;    // px left and right of the path
-constexpr double kTop = 26;       // px over the highest ordinate, for its value
-constexpr double kFoot = 24;      // px under the lowest, for its value
-constexpr double kLabelRow = 24;  // px of the joints' labels
-constexpr double kTallest = 180;  // px from the lowest ordinate to the highest
-constexpr double kWordGap = 12;   // px from a point to the middle of its value
-constexpr double kJointSize = 14; // px
+constexpr double kPlotMargin = 30; // px left and right of the path
+constexpr double kTop = 26;        // px over the highest ordinate, for its value
+constexpr double kFoot = 24;       // px under the lowest, for its value
+constexpr double kLabelRow = 24;   // px of the joints' labels
+constexpr double kTallest = 180;   // px from the lowest ordinate to the highest
+constexpr double kWordGap = 12;    // px from a point to the middle of its value
+constexpr double kJointSize = 14;  // px
 constexpr double kValueSize = 13;
 constexpr double kSignSize = 20;
 
 // From metres and ordinates to px.
 struct Plot {
-    double left = kMargin;
+    double left = kPlotMargin;
     double scale = 1;      // px per m
     double whole = 0;      // m
     bool mirrored = false; // the path leads to the left, as on the board
@@ -43,7 +44,7 @@ Plot plotOf(const Truss& truss, const InfluenceReport& report, const InfluenceLo
     plot.whole = report.line.at.back();
     plot.mirrored =
         truss.joints[report.path.back().at()].at.x < truss.joints[report.path.front().at()].at.x;
-    const double room = std::max(look.width, kNarrowestPlot) - 2 * kMargin;
+    const double room = std::max(look.width, kNarrowestPlot) - 2 * kPlotMargin;
     plot.scale = room / (plot.whole > 0 ? plot.whole : 1);
     const double height = std::min(kTallest, 0.4 * room);
     plot.tall = high > low ? height / (high - low) : 1;
@@ -177,7 +178,7 @@ void addSigns(Sketch& sketch, SketchRoom& room, const InfluenceLine& line, const
             continue;
         }
         const Vec2 middle = plot.point(line.at[i], ordinate / 2);
-        const SketchWords sign{.words = {{ordinate > 0 ? "+" : "\u2212", RunStyle::Plain}},
+        const SketchWords sign{.words = {{ordinate > 0 ? "+" : kMinus, RunStyle::Plain}},
                                .ink = inkOf(ordinate),
                                .size = kSignSize};
         placeWords(sketch, room, sign, {middle + Vec2{14, 0}, middle - Vec2{14, 0}});

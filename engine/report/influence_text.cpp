@@ -2,6 +2,7 @@
 
 #include "core/tolerance.hpp"
 #include "report/results_text.hpp"
+#include "report/signs.hpp"
 #include "report/solution_text.hpp"
 #include "report/trust_text.hpp"
 
@@ -16,15 +17,11 @@ constexpr int kFigures = 4;  // significant, of displacements per unit of force
 constexpr int kDecimals = 4; // of forces per unit of force, which are of the order of one
 
 // An influence line, and in which words.
-struct Sheet {
+struct LineSheet {
     const PhraseBook& book;
     const Truss& truss;
     const InfluenceReport& report;
 };
-
-RichLine labelOf(const Truss& truss, JointId joint) {
-    return plainLine(truss.joints[joint.at()].label);
-}
 
 RichLine column(const PhraseBook& book, Phrase phrase, const std::string& unit = {}) {
     return headed(book, say(book, phrase), unit);
@@ -52,12 +49,12 @@ NumberStyle ordinateStyle(const Truss& truss, EffectKind kind, double error) {
 }
 
 std::string withUnit(const std::string& number, const std::string& unit) {
-    return unit.empty() ? number : number + "\u2009" + unit;
+    return unit.empty() ? number : number + kThinSpace + unit;
 }
 
 std::string withTrueMinus(std::string text) {
     if (!text.empty() && text[0] == '-') {
-        text.replace(0, 1, "\u2212");
+        text.replace(0, 1, kMinus);
     }
     return text;
 }
@@ -82,13 +79,13 @@ std::string areaText(const Truss& truss, const InfluenceReport& report, double a
     const double scale = ordinateScale(truss, report.effect.kind) / toMetre(truss.units.length);
     std::string unit = ordinateUnit(truss, report.effect.kind);
     const std::string run = symbolOf(truss.units.length);
-    unit += unit.empty() || run.empty() ? run : "\u00B7" + run;
+    unit += unit.empty() || run.empty() ? run : kDot + run;
     const NumberStyle style =
         ordinateStyle(truss, report.effect.kind, report.error * report.line.at.back() * scale);
     return withUnit(withPlus(area, formatNumber(area * scale, style)), unit);
 }
 
-std::string trainLine(const Sheet& sheet, const MovingResult& moving, const TrainPlace& place) {
+std::string trainLine(const LineSheet& sheet, const MovingResult& moving, const TrainPlace& place) {
     const auto& [book, truss, report] = sheet;
     const bool right = leadsRight(truss, report.path) != place.reversed;
     return sayPlain(
@@ -100,7 +97,8 @@ std::string trainLine(const Sheet& sheet, const MovingResult& moving, const Trai
          {"way", plainLine(sayPlain(book, right ? Phrase::FacingRight : Phrase::FacingLeft))}});
 }
 
-std::string uniformLine(const Sheet& sheet, const MovingResult& moving, const UniformPlace& place) {
+std::string uniformLine(const LineSheet& sheet, const MovingResult& moving,
+                        const UniformPlace& place) {
     const auto& [book, truss, report] = sheet;
     const RichLine value =
         plainLine(effectValue(truss, report.effect.kind, place.value, moving.error));
@@ -118,7 +116,8 @@ std::string uniformLine(const Sheet& sheet, const MovingResult& moving, const Un
 // What is this small beside the axles' weight is rounding.
 bool counts(double value, double scale) { return std::fabs(value) > kZeroForce * scale; }
 
-void addMoving(const Sheet& sheet, const MovingResult& moving, std::vector<std::string>& lines) {
+void addMoving(const LineSheet& sheet, const MovingResult& moving,
+               std::vector<std::string>& lines) {
     const std::size_t before = lines.size();
     const double scale = std::max(moving.train.largest.value, -moving.train.smallest.value);
     for (const TrainPlace* place : {&moving.train.largest, &moving.train.smallest}) {

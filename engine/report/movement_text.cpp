@@ -2,6 +2,7 @@
 
 #include "core/tolerance.hpp"
 #include "report/results_text.hpp"
+#include "report/signs.hpp"
 #include "report/trust_text.hpp"
 
 #include <algorithm>
@@ -10,8 +11,6 @@
 
 namespace gusset {
 namespace {
-
-constexpr const char* kThinSpace = "\u2009";
 
 double largestOf(const Solution& solution) {
     double largest = 0;

@@ -5,6 +5,7 @@
 #include "report/formula.hpp"
 #include "report/results_text.hpp"
 #include "report/sheet_index.hpp"
+#include "report/signs.hpp"
 #include "report/slope_notation.hpp"
 
 #include <algorithm>
@@ -13,14 +14,7 @@
 namespace gusset {
 namespace {
 
-constexpr const char* kMinus = "\u2212";
-constexpr const char* kDot = "\u00B7";
-constexpr const char* kSigma = "\u03A3";
 constexpr const char* kPrime = "\u2032";
-
-void append(Formula& formula, const Formula& more) {
-    formula.insert(formula.end(), more.begin(), more.end());
-}
 
 struct Place {          // of a factor
     bool leads = false; // begins the equation, without a sign before it
@@ -179,18 +173,18 @@ Formula sumName(const Notation& notation, const Equation& equation, const std::s
         const bool clockwise = notation.truss.classSettings.moments == MomentSense::Clockwise;
         const std::string about =
             equation.about.valid() ? notation.truss.joints[equation.about.at()].label : centre;
-        return {operatorToken(clockwise ? "\u27F3" : "\u27F2"), operatorToken(kSigma),
+        return {operatorToken(clockwise ? "\u27F3" : "\u27F2"), operatorToken(kSum),
                 variableToken("M", about)};
     }
     case EquationKind::SumAlong:
-        return {operatorToken(kSigma), variableToken("F", "n")};
+        return {operatorToken(kSum), variableToken("F", "n")};
     case EquationKind::SumX:
     case EquationKind::SumY:
         break;
     }
     const std::string axis = axisName(notation, equation.kind == EquationKind::SumX);
     const bool letters = notation.truss.classSettings.axes == AxisNames::HV;
-    return {operatorToken(kSigma), letters ? variableToken(axis) : variableToken("F", axis)};
+    return {operatorToken(kSum), letters ? variableToken(axis) : variableToken("F", axis)};
 }
 
 Formula equationFormula(const Notation& notation, const Equation& equation,
@@ -280,12 +274,12 @@ std::string directionWord(const PhraseBook& book, Vec2 direction) {
 
 std::string givenForce(const Notation& notation, double force) {
     const std::string unit = symbolOf(notation.truss.units.force);
-    return formatGiven(force, notation.numbers) + (unit.empty() ? unit : "\u2009" + unit);
+    return formatGiven(force, notation.numbers) + (unit.empty() ? unit : kThinSpace + unit);
 }
 
 std::string givenLength(const Notation& notation, double length) {
     const std::string unit = symbolOf(notation.truss.units.length);
-    return formatGiven(length, notation.numbers) + (unit.empty() ? unit : "\u2009" + unit);
+    return formatGiven(length, notation.numbers) + (unit.empty() ? unit : kThinSpace + unit);
 }
 
 } // namespace gusset

@@ -1,5 +1,7 @@
 #include "report/number.hpp"
 
+#include "report/signs.hpp"
+
 #include <algorithm>
 #include <cmath>
 #include <cstdio>
@@ -8,7 +10,6 @@
 namespace gusset {
 namespace {
 
-constexpr const char* kMinus = "\u2212";
 constexpr const char* kInfinity = "\u221E";
 constexpr int kMostDigits = 17; // a double has no more
 // Outside of these a number is written with a power of ten: a row of zeros can't be read.

@@ -68,10 +68,10 @@ RichLine jointChosen(const Notation& notation, const Remark& remark) {
                : say(notation.book, Phrase::JointTwoUnknowns, {{"unknowns", unknowns}});
 }
 
-enum class Side { Left, Right, Upper, Lower, None };
+enum class TrussSide { Left, Right, Upper, Lower, None };
 
 // Where the part lies, if all of it lies to one side of all the rest.
-Side sideOf(const Notation& notation, const std::vector<JointId>& part) {
+TrussSide sideOf(const Notation& notation, const std::vector<JointId>& part) {
     constexpr double kFar = 1e300;
     Extent inside{{kFar, kFar}, {-kFar, -kFar}};
     Extent outside = inside;
@@ -84,15 +84,15 @@ Side sideOf(const Notation& notation, const std::vector<JointId>& part) {
         box.high = {std::max(box.high.x, at.x), std::max(box.high.y, at.y)};
     }
     if (inside.high.x <= outside.low.x) {
-        return Side::Left;
+        return TrussSide::Left;
     }
     if (inside.low.x >= outside.high.x) {
-        return Side::Right;
+        return TrussSide::Right;
     }
     if (inside.low.y >= outside.high.y) {
-        return Side::Upper;
+        return TrussSide::Upper;
     }
-    return inside.high.y <= outside.low.y ? Side::Lower : Side::None;
+    return inside.high.y <= outside.low.y ? TrussSide::Lower : TrussSide::None;
 }
 
 RichLine cutChosen(const Notation& notation, const Step& step) {

@@ -3,6 +3,7 @@
 #include "core/utf8.hpp"
 #include "report/csv.hpp"
 #include "report/movement_text.hpp"
+#include "report/signs.hpp"
 #include "report/table.hpp"
 #include "report/trust_text.hpp"
 
@@ -11,8 +12,6 @@
 
 namespace gusset {
 namespace {
-
-constexpr const char* kThinSpace = "\u2009";
 
 struct SenseNames {
     Phrase letter;

@@ -65,10 +65,6 @@ SlopeTriangle triangleOf(double rise, double run) {
     return {whole(a), whole(b), whole(a * a + b * b), true};
 }
 
-void append(Formula& formula, const Formula& more) {
-    formula.insert(formula.end(), more.begin(), more.end());
-}
-
 // Equations on one line.
 struct EquationRow {
     const Notation& notation;

@@ -10,7 +10,7 @@
 namespace gusset {
 namespace {
 
-constexpr std::size_t kMostNamed = 5; // joints in one sentence
+constexpr std::size_t kMostJoints = 5; // joints in one sentence
 
 struct Scene {
     const PhraseBook& book;
@@ -19,24 +19,20 @@ struct Scene {
     const Mechanism& mechanism;
 };
 
-RichLine labelOf(const Truss& truss, JointId joint) {
-    return plainLine(truss.joints[joint.at()].label);
-}
-
 // "C and D", "C, D, E, F, G and 4 more"
 RichLine named(const Scene& scene, const std::vector<JointId>& joints) {
     std::vector<RichLine> names;
     for (const JointId joint : joints) {
         names.push_back(labelOf(scene.truss, joint));
     }
-    if (names.size() <= kMostNamed + 1) {
+    if (names.size() <= kMostJoints + 1) {
         return listOf(scene.book, names);
     }
     RichLine list = names.front();
-    for (std::size_t i = 1; i < kMostNamed; ++i) {
+    for (std::size_t i = 1; i < kMostJoints; ++i) {
         list = say(scene.book, Phrase::ListMore, {{"a", list}, {"b", names[i]}});
     }
-    const std::string left = std::to_string(names.size() - kMostNamed);
+    const std::string left = std::to_string(names.size() - kMostJoints);
     return say(scene.book, Phrase::ListAndMore, {{"list", list}, {"n", plainLine(left)}});
 }
 
@@ -135,6 +131,10 @@ RichLine supportWords(const Scene& scene, const Cure& cure) {
 }
 
 } // namespace
+
+RichLine labelOf(const Truss& truss, JointId joint) {
+    return plainLine(truss.joints[joint.at()].label);
+}
 
 std::string mechanismSentence(const PhraseBook& book, const Truss& truss,
                               const Mechanism& mechanism) {

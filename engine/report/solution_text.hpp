@@ -10,6 +10,8 @@
 
 namespace gusset {
 
+[[nodiscard]] RichLine labelOf(const Truss&, JointId);
+
 // "Joints C and D can slide together horizontally; a member between A and D would stop it."
 [[nodiscard]] std::string mechanismSentence(const PhraseBook&, const Truss&, const Mechanism&);
 [[nodiscard]] std::vector<std::string> assumptionSentences(const PhraseBook&,

@@ -2,12 +2,11 @@
 
 #include "report/formula.hpp"
 #include "report/results_text.hpp"
+#include "report/signs.hpp"
 #include "report/virtual_work_table.hpp"
 
 namespace gusset {
 namespace {
-
-constexpr const char* kThinSpace = "\u2009";
 
 bool anyThermal(const UnitLoadTable& table) {
     for (const UnitLoadRow& row : table.rows) {

@@ -11,18 +11,18 @@
 namespace gusset {
 namespace {
 
-struct Lines {
+struct Sentences {
     const PhraseBook& book;
     std::vector<std::string> list{};
 };
 
 RichLine number(int value) { return plainLine(std::to_string(value)); }
 
-void add(Lines& lines, Phrase phrase, std::initializer_list<Part> parts = {}) {
+void add(Sentences& lines, Phrase phrase, std::initializer_list<Part> parts = {}) {
     lines.list.push_back(sayPlain(lines.book, phrase, parts));
 }
 
-void addCounted(Lines& lines, Phrase phrase, const Counting& count) {
+void addCounted(Sentences& lines, Phrase phrase, const Counting& count) {
     add(lines, phrase,
         {{"degree", number(count.redundants)},
          {"members",
@@ -32,7 +32,7 @@ void addCounted(Lines& lines, Phrase phrase, const Counting& count) {
          {"joints", countedWords(lines.book, count.joints, Phrase::OneJoint, Phrase::ManyJoints)}});
 }
 
-void addLooseJoints(Lines& lines, const Truss& truss) {
+void addLooseJoints(Sentences& lines, const Truss& truss) {
     std::vector<bool> held(truss.joints.size());
     for (const Member& member : truss.members) {
         held[member.a.at()] = held[member.b.at()] = true;
@@ -50,7 +50,7 @@ void addLooseJoints(Lines& lines, const Truss& truss) {
     }
 }
 
-void addUnstable(Lines& lines, const Truss& truss, const Solution& solution) {
+void addUnstable(Sentences& lines, const Truss& truss, const Solution& solution) {
     const Counting& count = solution.counting;
     if (truss.members.empty()) {
         add(lines, Phrase::NoMember);
@@ -101,7 +101,7 @@ RichLine nameOf(const PhraseBook& book, const Truss& truss, const Redundant& red
     return say(book, phrase, {{"joint", plainLine(truss.joints[restraint.joint.at()].label)}});
 }
 
-void addRedundants(Lines& lines, const Truss& truss, const Solution& solution) {
+void addRedundants(Sentences& lines, const Truss& truss, const Solution& solution) {
     std::vector<RichLine> names;
     for (const Redundant& redundant : solution.redundants) {
         names.push_back(nameOf(lines.book, truss, redundant));
@@ -115,7 +115,7 @@ void addRedundants(Lines& lines, const Truss& truss, const Solution& solution) {
     }
 }
 
-void addIndeterminate(Lines& lines, const Truss& truss, const Solution& solution) {
+void addIndeterminate(Sentences& lines, const Truss& truss, const Solution& solution) {
     const Counting& count = solution.counting;
     addCounted(lines, Phrase::Indeterminate, count);
     if (count.external > 0 && count.internal > 0) {
@@ -136,7 +136,7 @@ void addIndeterminate(Lines& lines, const Truss& truss, const Solution& solution
     }
 }
 
-void addLargest(Lines& lines, const Truss& truss, const Solution& solution) {
+void addLargest(Sentences& lines, const Truss& truss, const Solution& solution) {
     const auto rows = forceRows(lines.book, truss, solution);
     const auto named = [&](MemberId member, Phrase phrase) {
         const ForceRow& row = rows[member.at()];
@@ -161,7 +161,7 @@ void addLargest(Lines& lines, const Truss& truss, const Solution& solution) {
 
 std::vector<std::string> verdict(const PhraseBook& book, const Truss& truss,
                                  const Solution& solution) {
-    Lines lines{book};
+    Sentences lines{book};
     if (truss.joints.empty()) {
         add(lines, Phrase::NothingDrawn);
         return lines.list;

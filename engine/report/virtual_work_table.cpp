@@ -1,6 +1,7 @@
 #include "report/virtual_work_table.hpp"
 
 #include "report/formula.hpp"
+#include "report/signs.hpp"
 
 namespace gusset {
 
@@ -29,7 +30,7 @@ Formula product(std::initializer_list<Token> factors) {
     Formula formula;
     for (const Token& factor : factors) {
         if (!formula.empty()) {
-            formula.push_back(operatorToken("\u00B7"));
+            formula.push_back(operatorToken(kDot));
         }
         formula.push_back(factor);
     }
@@ -43,7 +44,7 @@ TextTable settlementTable(const Notation& notation, const std::vector<Settlement
     const PhraseBook& book = notation.book;
     const std::string moved = symbolOf(notation.truss.units.displacement);
     Formula work = product({r, settle});
-    work.insert(work.begin(), operatorToken("\u2212"));
+    work.insert(work.begin(), operatorToken(kMinus));
     TextTable table;
     table.caption = sayPlain(book, Phrase::SettlementCaption);
     table.head = {say(book, Phrase::ColumnReaction), runsOf({r}),

@@ -4,6 +4,7 @@
 #include "report/formula.hpp"
 #include "report/notation.hpp"
 #include "report/remark_text.hpp"
+#include "report/signs.hpp"
 #include "report/slope_notation.hpp"
 
 namespace gusset {
@@ -65,7 +66,7 @@ Formula countingFormula(const Notation& notation) {
             variableToken("j"),
             equals,
             numberToken("2"),
-            operatorToken("\u00B7"),
+            operatorToken(kDot),
             number(count.joints),
             equals,
             number(2 * count.joints)};

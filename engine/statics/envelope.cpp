@@ -12,7 +12,7 @@ namespace gusset {
 
 namespace {
 
-Issues whyNot(const Truss& truss, const Analysis& analysis) {
+Issues whyNoEnvelope(const Truss& truss, const Analysis& analysis) {
     return whyUnanswered(truss, analysis,
                          "the truss is a mechanism: it has no envelope before it is stable");
 }
@@ -105,7 +105,7 @@ struct EnvelopeTask::State {
             aloneResponder.emplace(*alone);
         }
         if (choices.empty() && !all->solvable) {
-            faults = whyNot(truss, *all);
+            faults = whyNoEnvelope(truss, *all);
         }
         envelope.members.resize(truss.members.size());
         const bool onlyLoads = !choices.empty() && !choices.front().caseId.empty();
@@ -118,7 +118,7 @@ struct EnvelopeTask::State {
         const std::optional<Response> response = respondTo(
             analysis, responder, jointLoads(truss, *structure, factors.under(choices[choice])));
         if (!response) {
-            faults = whyNot(truss, analysis);
+            faults = whyNoEnvelope(truss, analysis);
             return;
         }
         include(envelope.reliance, *response);

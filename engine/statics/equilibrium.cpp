@@ -1,5 +1,6 @@
 #include "statics/equilibrium.hpp"
 
+#include "core/index.hpp"
 #include "core/tolerance.hpp"
 #include "statics/elimination.hpp"
 #include "statics/free_body.hpp"
@@ -16,8 +17,6 @@ void put(std::vector<MatrixEntry<double>>& entries, int joint, int column, Vec2 
     entries.push_back({2 * joint, column, value.x});
     entries.push_back({2 * joint + 1, column, value.y});
 }
-
-int toInt(std::size_t count) { return static_cast<int>(count); }
 
 Counting countingOf(const Structure& structure, const Factors<double>& factors) {
     Counting counting;

@@ -1,5 +1,6 @@
 #include "statics/free_body.hpp"
 
+#include "core/index.hpp"
 #include "core/tolerance.hpp"
 #include "statics/elimination.hpp"
 #include "statics/equilibrium.hpp"
@@ -15,8 +16,6 @@ namespace {
 constexpr std::size_t kFewSupports = 16; // up to here a solution for each is quicker
 
 using Row = std::vector<double>;
-
-int toInt(std::size_t count) { return static_cast<int>(count); }
 
 // The restraints among the columns that have a pivot.
 std::vector<std::size_t> neededRestraints(const Structure& structure,

@@ -16,7 +16,7 @@ namespace gusset {
 
 namespace {
 
-Issues whyNot(const Truss& truss, const Analysis& analysis) {
+Issues whyNoLines(const Truss& truss, const Analysis& analysis) {
     return whyUnanswered(truss, analysis,
                          "the truss is a mechanism: it has no influence lines before it is stable");
 }
@@ -154,7 +154,7 @@ bool PathAnalysisTask::advance() {
     if (!solving_) {
         solving_ = std::make_unique<Solving>(analyse(truss_, withoutStrains(structureOf(truss_))));
         if (!solving_->analysis.solvable) {
-            faults_ = whyNot(truss_, solving_->analysis);
+            faults_ = whyNoLines(truss_, solving_->analysis);
         }
         return !faults_.empty();
     }
@@ -162,7 +162,7 @@ bool PathAnalysisTask::advance() {
     const auto begin = path_.begin() + static_cast<std::ptrdiff_t>(done);
     const auto end = begin + static_cast<std::ptrdiff_t>(std::min(path_.size() - done, kTogether));
     if (!solving_->add({begin, end})) {
-        faults_ = whyNot(truss_, solving_->analysis);
+        faults_ = whyNoLines(truss_, solving_->analysis);
         return true;
     }
     return solving_->responses.size() == path_.size();

@@ -1,5 +1,7 @@
 #include "statics/joint_pattern.hpp"
 
+#include "core/index.hpp"
+
 #include <Eigen/OrderingMethods>
 #include <Eigen/SparseCore>
 
@@ -10,8 +12,6 @@ namespace gusset {
 namespace {
 
 using Graph = Eigen::SparseMatrix<char, Eigen::ColMajor, int>;
-
-std::size_t at(int index) { return static_cast<std::size_t>(index); }
 
 // Both directions of every bar, and the diagonal. Two bars between the same joints cannot be.
 Graph graphOf(std::size_t joints, const std::vector<Bar>& bars) {

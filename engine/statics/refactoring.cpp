@@ -1,5 +1,6 @@
 #include "statics/refactoring.hpp"
 
+#include "core/index.hpp"
 #include "core/tolerance.hpp"
 
 #include <algorithm>
@@ -11,9 +12,6 @@
 namespace gusset {
 
 namespace {
-
-std::size_t at(int index) { return static_cast<std::size_t>(index); }
-int toInt(std::size_t count) { return static_cast<int>(count); }
 
 // Where all entries of the factors can be, worked out without numbers.
 class Planning {

@@ -10,8 +10,6 @@ namespace gusset {
 
 namespace {
 
-using kernel::at;
-
 constexpr int kRefinements = 3; // at most; each wins back the digits that the last solve lost
 
 // What may lack to equilibrium over the largest force: in wide numbers twice the digits.

@@ -2,6 +2,7 @@
 // The arithmetic of stiffness.hpp for a scalar type: double, or Wide where double is too narrow.
 // Included by .cpp files of statics only.
 
+#include "core/index.hpp"
 #include "statics/stiffness.hpp"
 
 #include <algorithm>
@@ -10,7 +11,6 @@
 
 namespace gusset::kernel {
 
-[[nodiscard]] inline std::size_t at(int index) { return static_cast<std::size_t>(index); }
 [[nodiscard]] inline Vec2 turned(const Hold& hold) { return {-hold.first.y, hold.first.x}; }
 
 // Components along the hold's two directions, without those that are held.

@@ -57,7 +57,7 @@ target_include_directories(gusset_zlib SYSTEM PUBLIC ${zlib_SOURCE_DIR})
 FetchContent_MakeAvailable(qr-code-generator)
 add_library(gusset_qrcodegen STATIC ${qr-code-generator_SOURCE_DIR}/c/qrcodegen.c)
 target_include_directories(gusset_qrcodegen SYSTEM PUBLIC ${qr-code-generator_SOURCE_DIR}/c)
-target_compile_options(gusset_qrcodegen PRIVATE -Os)
+target_compile_options(gusset_qrcodegen PRIVATE -Oz)
 
 if(EMSCRIPTEN)
     FetchContent_MakeAvailable(imgui)
@@ -72,12 +72,12 @@ if(EMSCRIPTEN)
         IMGUI_DISABLE_DEBUG_TOOLS IMGUI_DISABLE_FILE_FUNCTIONS IMGUI_DISABLE_OBSOLETE_FUNCTIONS
         IMGUI_ENABLE_TEST_ENGINE
         ImDrawIdx=unsigned) # labels of thousands of members: more corners than 16 bits count
-    target_compile_options(gusset_imgui PRIVATE -Os -fno-exceptions -fno-rtti)
+    target_compile_options(gusset_imgui PRIVATE -Oz -fno-exceptions -fno-rtti)
 
     # Dear ImGui's own renderer: draws its lists by WebGL2. Events are ours (web/platform).
     add_library(gusset_imgui_gl STATIC ${imgui_SOURCE_DIR}/backends/imgui_impl_opengl3.cpp)
     target_include_directories(gusset_imgui_gl SYSTEM PUBLIC ${imgui_SOURCE_DIR}/backends)
     target_compile_definitions(gusset_imgui_gl PUBLIC IMGUI_IMPL_OPENGL_ES3)
-    target_compile_options(gusset_imgui_gl PRIVATE -Os -fno-exceptions -fno-rtti)
+    target_compile_options(gusset_imgui_gl PRIVATE -Oz -fno-exceptions -fno-rtti)
     target_link_libraries(gusset_imgui_gl PUBLIC gusset_imgui)
 endif()

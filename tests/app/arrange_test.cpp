@@ -60,6 +60,45 @@ TEST_CASE("repetitions stand side by side and share what meets") {
     CHECK(board.state.history.undoLabel() == "Repeat 3 joints");
 }
 
+TEST_CASE("loads on members and along chords go with their joints into copies and mirror images") {
+    Truss truss = support::roof();
+    truss.loads = {{MemberForce{JointId{0}, JointId{2}, 2, 1, -6}, "snow", {}},
+                   {ChordLoad{{JointId{0}, JointId{2}, JointId{1}}, -5}, "", {}}};
+    Board board;
+    board.state = startWith(truss);
+    board.act(SetSelection{joints({JointId{0}, JointId{1}, JointId{2}})});
+    commit(board, repeatSelection(board.state, {6, 0}, 1)); // B is A's copy, then D, E of B, C
+    REQUIRE(board.state.truss.loads.size() == 4);
+    CHECK(board.state.truss.loads[2] ==
+          Load{MemberForce{JointId{1}, JointId{4}, 2, 1, -6}, "snow", {}});
+    CHECK(board.state.truss.loads[3] ==
+          Load{ChordLoad{{JointId{1}, JointId{4}, JointId{3}}, -5}, "", {}});
+    board.press(Key::Undo);
+    board.act(SetSelection{joints({JointId{0}, JointId{1}, JointId{2}})});
+    commit(board, mirrorSelection(board.state, Side::Below)); // D below C; A and B stay
+    REQUIRE(board.state.truss.loads.size() == 4);
+    CHECK(board.state.truss.loads[2] ==
+          Load{MemberForce{JointId{0}, JointId{3}, 2, 1, 6}, "snow", {}});
+    CHECK(board.state.truss.loads[3] ==
+          Load{ChordLoad{{JointId{0}, JointId{3}, JointId{1}}, 5}, "", {}});
+}
+
+TEST_CASE("a load stays behind when one of its joints does, and a load on the mirror line is not "
+          "doubled") {
+    Truss truss = support::roof();
+    truss.loads = {{MemberForce{JointId{0}, JointId{2}, 2, 0, -6}, "", {}},
+                   {MemberForce{JointId{0}, JointId{1}, 3, 0, -4}, "", {}}};
+    Board board;
+    board.state = startWith(truss);
+    board.act(SetSelection{joints({JointId{0}, JointId{1}})});
+    commit(board, repeatSelection(board.state, {0, -2}, 1));
+    REQUIRE(board.state.truss.loads.size() == 3); // the one on the tie
+    board.press(Key::Undo);
+    board.act(SetSelection{joints({JointId{0}, JointId{1}})});
+    commit(board, mirrorSelection(board.state, Side::Below));
+    CHECK(board.state.truss.loads.size() == 2);
+}
+
 TEST_CASE("a turn by 90 degrees takes the joints round the middle of their box") {
     Board board = roofWith(joints({JointId{0}, JointId{1}})); // the tie, middle at (3, 0)
     commit(board, turnSelection(board.state, 90));

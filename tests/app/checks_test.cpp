@@ -27,11 +27,7 @@ Board gableBoard() {
     return board;
 }
 
-void label(Board& board, MemberFigure figure) {
-    View view = board.state.view;
-    view.memberFigure = figure;
-    board.act(SetView{view});
-}
+void label(Board& board, MemberFigure figure) { board.act(Set{&View::memberFigure, figure}); }
 
 void look(Board& board) {
     derive(board.state, board.derived);
@@ -233,15 +229,12 @@ TEST_CASE("checks follow the model, the loads and the choice of the worst") {
     look(board);
     CHECK(board.derived.checks.hasChoice);
     CHECK(board.derived.checks.rows[memberOf(board, "A", "C").at()].use == "1.54");
-    NotebookState notebook = board.state.notebook;
-    notebook.checksOfAll = true;
-    board.act(SetNotebook{notebook});
+    board.act(Set{&NotebookState::checksOfAll, true});
     look(board);
     CHECK(board.derived.checks.rows[memberOf(board, "A", "C").at()].use == "0.77"); // each alone
     CHECK(board.derived.checks.loads.worst);
     board.act(SetChoice{{"snow", ""}});
-    notebook.checksOfAll = false;
-    board.act(SetNotebook{notebook});
+    board.act(Set{&NotebookState::checksOfAll, false});
     look(board);
     CHECK(board.derived.checks.rows[memberOf(board, "A", "C").at()].use == "0.77");
 }
@@ -267,15 +260,12 @@ TEST_CASE("the page around the board has the table of checks and its caution, wh
     Board board = gableBoard();
     look(board);
     CHECK(movingHtml(board.state, board.derived).empty());
-    NotebookState notebook = board.state.notebook;
-    notebook.results = ResultPage::Checks;
-    board.act(SetNotebook{notebook});
+    board.act(Set{&NotebookState::results, ResultPage::Checks});
     look(board);
     CHECK_THAT(movingHtml(board.state, board.derived),
                ContainsSubstring("<table>") && ContainsSubstring("0.77") &&
                    ContainsSubstring("licensed engineer decide"));
-    notebook.results = ResultPage::Forces;
-    board.act(SetNotebook{notebook});
+    board.act(Set{&NotebookState::results, ResultPage::Forces});
     label(board, MemberFigure::Use);
     CHECK_THAT(movingHtml(board.state, board.derived),
                ContainsSubstring("licensed engineer decide"));

@@ -33,9 +33,7 @@ TEST_CASE("once a pen was seen a finger pans and changes nothing, until it is al
     CHECK_FALSE(board.state.menu.open);
     board.up({3, 4});
     CHECK(board.state.truss == support::roof());
-    View view = board.state.view;
-    view.fingerDraws = true;
-    board.act(SetView{view});
+    board.act(Set{&View::fingerDraws, true});
     board.tap({3, 4});
     CHECK(board.state.truss.supports.size() == 3);
     board.kind = PointerKind::Pen;

@@ -36,12 +36,10 @@ void check(const Board& board, const char* what, const std::string& text) {
 }
 
 void showResults(Board& board, ResultPage page) {
-    NotebookState notebook = board.state.notebook;
-    notebook.tab = NotebookTab::Forces;
-    notebook.results = page;
-    notebook.influence.byHand = true;
-    notebook.influence.members = true;
-    board.act(SetNotebook{notebook});
+    board.act(Set{&NotebookState::tab, NotebookTab::Forces});
+    board.act(Set{&NotebookState::results, page});
+    board.act(Set{&InfluenceView::byHand, true});
+    board.act(Set{&InfluenceView::members, true});
     derive(board.state, board.derived);
     // What is wrong with a model is said by those who validate it, in English alone.
     board.derived.solution.notes.clear();
@@ -58,10 +56,8 @@ void checkScene(Board& board) {
 }
 
 void checkUse(Board& board) {
-    View view = board.state.view;
     for (const MemberFigure figure : {MemberFigure::Stress, MemberFigure::Use}) {
-        view.memberFigure = figure;
-        board.act(SetView{view});
+        board.act(Set{&View::memberFigure, figure});
         showResults(board, ResultPage::Checks);
         board.finish(deriveChecks);
         for (const LabelMark& label : buildScene(board.state, board.derived, measure).labels) {
@@ -69,17 +65,14 @@ void checkUse(Board& board) {
         }
         check(board, "page of checks", textOfHtml(movingHtml(board.state, board.derived)));
     }
-    view.memberFigure = MemberFigure::Force;
-    board.act(SetView{view});
+    board.act(Set{&View::memberFigure, MemberFigure::Force});
 }
 
 void checkWorkings(Board& board) {
     for (const WorkingPage page : {WorkingPage::Truss, WorkingPage::OneForce,
                                    WorkingPage::Displacement, WorkingPage::Polygon}) {
-        NotebookState notebook = board.state.notebook;
-        notebook.tab = NotebookTab::Working;
-        notebook.working = page;
-        board.act(SetNotebook{notebook});
+        board.act(Set{&NotebookState::tab, NotebookTab::Working});
+        board.act(Set{&NotebookState::working, page});
         board.finish(deriveWorking);
         const ShownWorking& shown = board.derived.working;
         check(board, "working", passagesText(shown.passages) + shown.asks);

@@ -39,10 +39,8 @@ Board boardWith(Truss truss) {
 
 Board movementPageOf(Truss truss) {
     Board board = boardWith(std::move(truss));
-    NotebookState notebook = board.state.notebook;
-    notebook.tab = NotebookTab::Forces;
-    notebook.results = ResultPage::Movement;
-    board.act(SetNotebook{notebook});
+    board.act(Set{&NotebookState::tab, NotebookTab::Forces});
+    board.act(Set{&NotebookState::results, ResultPage::Movement});
     board.solution();
     return board;
 }
@@ -80,9 +78,7 @@ TEST_CASE("one step larger goes on along 1, 2, 5, 10, and back") {
     Board board = movementPageOf(stiffRoof());
     std::vector<double> times;
     for (int step = -4; step <= 4; ++step) {
-        View view = board.state.view;
-        view.enlarge = step;
-        board.act(SetView{view});
+        board.act(Set{&View::enlarge, step});
         times.push_back(movementShown(board.state, board.derived)->times);
     }
     for (std::size_t i = 0; i + 3 < times.size(); ++i) {

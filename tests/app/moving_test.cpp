@@ -27,10 +27,8 @@ constexpr double kWidth = 360; // px of the plot
 Board pageOf(Truss truss, ResultPage page) {
     Board board;
     board.state = startWith(std::move(truss));
-    NotebookState notebook = board.state.notebook;
-    notebook.tab = NotebookTab::Forces;
-    notebook.results = page;
-    board.act(SetNotebook{notebook});
+    board.act(Set{&NotebookState::tab, NotebookTab::Forces});
+    board.act(Set{&NotebookState::results, page});
     board.solution();
     return board;
 }
@@ -49,9 +47,14 @@ InfluenceShown& lineOf(Board& board) {
 InfluenceShown& exactLineOf(Board& board) { return board.line(kWidth); }
 
 void set(Board& board, const InfluenceView& view) {
-    NotebookState notebook = board.state.notebook;
-    notebook.influence = view;
-    board.act(SetNotebook{notebook});
+    board.act(Set{&InfluenceView::path, view.path});
+    board.act(Set{&InfluenceView::load, view.load});
+    board.act(Set{&InfluenceView::picked, view.picked});
+    board.act(Set{&InfluenceView::picking, view.picking});
+    board.act(Set{&InfluenceView::horizontal, view.horizontal});
+    board.act(Set{&InfluenceView::at, view.at});
+    board.act(Set{&InfluenceView::members, view.members});
+    board.act(Set{&InfluenceView::byHand, view.byHand});
 }
 
 void select(Board& board, const Things& things) { board.act(SetSelection{things}); }
@@ -384,9 +387,7 @@ TEST_CASE("the board shows the path, the unit load where it is read, and its eff
                head.a.y > place.y - 20;
     }));
     CHECK_FALSE(says("10 kN")); // the truss's own loads step back
-    NotebookState notebook = board.state.notebook;
-    notebook.results = ResultPage::Forces;
-    board.act(SetNotebook{notebook});
+    board.act(Set{&NotebookState::results, ResultPage::Forces});
     const Scene plain = buildScene(board.state, board.derived, [](const std::string&, LabelKind) {
         return Vec2{20, 16};
     });
@@ -397,17 +398,14 @@ TEST_CASE(
     "how a line is found by hand is worked out when it is asked for, and once for all places") {
     Board board = pageOf(readModel(repositoryFile("site/examples/farm_bridge.json")).value().truss,
                          ResultPage::Influence);
-    NotebookState notebook = board.state.notebook;
     (void)board.line(300);
     CHECK(board.derived.influence.byHand.passages.empty());
-    notebook.influence.byHand = true;
-    board.act(SetNotebook{notebook});
+    board.act(Set{&InfluenceView::byHand, true});
     (void)board.line(300);
     const std::vector<Passage>& passages = board.derived.influence.byHand.passages;
     REQUIRE(passages.size() > 3);
     const Passage* first = passages.data();
-    notebook.influence.at = 4.5;
-    board.act(SetNotebook{notebook});
+    board.act(Set{&InfluenceView::at, 4.5});
     (void)board.line(300);
     CHECK(board.derived.influence.byHand.passages.data() == first);
     CHECK(passagesText(passages).find("ordinate") != std::string::npos);

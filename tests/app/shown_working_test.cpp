@@ -21,10 +21,8 @@ Board boardOf(const std::string& example) {
 }
 
 const ShownWorking& showing(Board& board, WorkingPage page) {
-    NotebookState notebook = board.state.notebook;
-    notebook.tab = NotebookTab::Working;
-    notebook.working = page;
-    board.act(SetNotebook{notebook});
+    board.act(Set{&NotebookState::tab, NotebookTab::Working});
+    board.act(Set{&NotebookState::working, page});
     board.finish(deriveWorking);
     return board.derived.working;
 }
@@ -112,9 +110,7 @@ TEST_CASE("the force polygon grows with the step, and a picked member's line sta
     REQUIRE(shown.polygon.lines.size() == 16); // 3 loads, 2 reactions, 11 members
     CHECK(stepsOf(shown) == 16);
     CHECK(shown.drawing.lines.size() == 1);
-    NotebookState notebook = board.state.notebook;
-    notebook.step = 9;
-    board.act(SetNotebook{notebook});
+    board.act(Set{&NotebookState::step, 9});
     pickMember(board, "AB");
     board.finish(deriveWorking);
     CHECK(board.derived.working.drawing.lines.size() == 10);

@@ -39,15 +39,13 @@ Board boardOf(Truss truss, const Look& look) {
     Board board;
     board.state = startWith(std::move(truss));
     board.act(SetSelection{{.joints = {}, .members = {MemberId{1}}, .supports = {}, .loads = {}}});
-    NotebookState notebook = board.state.notebook;
-    notebook.tab = look.tab;
-    notebook.working = look.working;
-    notebook.results = look.results;
-    notebook.exact = true;
-    notebook.checksOfAll = true;
-    notebook.influence.members = true;
-    notebook.influence.byHand = true;
-    board.act(SetNotebook{notebook});
+    board.act(Set{&NotebookState::tab, look.tab});
+    board.act(Set{&NotebookState::working, look.working});
+    board.act(Set{&NotebookState::results, look.results});
+    board.act(Set{&NotebookState::exact, true});
+    board.act(Set{&NotebookState::checksOfAll, true});
+    board.act(Set{&InfluenceView::members, true});
+    board.act(Set{&InfluenceView::byHand, true});
     return board;
 }
 

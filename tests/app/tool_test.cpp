@@ -312,16 +312,13 @@ TEST_CASE("with the working of one force open, a line drawn across the truss pic
     Board board;
     board.state = startWith(support::roof());
     board.use(Tool::Select);
-    NotebookState notebook = board.state.notebook;
-    notebook.tab = NotebookTab::Working;
-    notebook.working = WorkingPage::OneForce;
-    board.act(SetNotebook{notebook});
+    board.act(Set{&NotebookState::tab, NotebookTab::Working});
+    board.act(Set{&NotebookState::working, WorkingPage::OneForce});
     const Camera before = board.state.view.camera;
     board.drag({4.5, 4}, {4.5, -1}); // across BC and AB
     CHECK(board.state.selection.members == std::vector{MemberId{0}, MemberId{1}});
     CHECK(board.state.view.camera == before);
-    notebook.tab = NotebookTab::Model;
-    board.act(SetNotebook{notebook});
+    board.act(Set{&NotebookState::tab, NotebookTab::Model});
     board.drag({4.5, 4}, {4.5, -1}); // now it pans
     CHECK(board.state.view.camera != before);
 }

@@ -58,10 +58,8 @@ void someField(Random& random, Board& board) {
 }
 
 void someView(Random& random, Board& board) {
-    View view = board.state.view;
-    view.snapToGrid = !random.oneIn(3);
-    view.widthByForce = random.oneIn(2);
-    board.act(SetView{view});
+    board.act(Set{&View::snapToGrid, !random.oneIn(3)});
+    board.act(Set{&View::widthByForce, random.oneIn(2)});
     board.act(SetCamera{zoomAbout(board.state.view.camera, somePixel(random, board),
                                   random.oneIn(2) ? 1.3 : 0.77)});
 }

@@ -46,9 +46,8 @@ Edit randomEdit(Random& random, const Truss& truss) {
 Edit validEdit(Random& random, const Truss& truss) {
     for (;;) {
         const Edit edit = randomEdit(random, truss);
-        const bool needsJoint =
-            !std::holds_alternative<AddJoint>(edit) && !std::holds_alternative<SetTitle>(edit);
-        const bool needsMember = std::holds_alternative<Remove>(edit);
+        const bool needsJoint = !edit.is<AddJoint>() && !edit.is<SetTitle>();
+        const bool needsMember = edit.is<Remove>();
         if ((!needsJoint || !truss.joints.empty()) && (!needsMember || !truss.members.empty())) {
             return edit;
         }
@@ -263,11 +262,9 @@ TEST_CASE("work comes back from its text: model, undo, redo, view and notebook")
         board.act(Undo{});
         board.act(SetTool{Tool::Load});
         board.act(SetCamera{zoomAbout(board.state.view.camera, {17, 23}, 1.37)});
-        NotebookState notebook;
-        notebook.tab = NotebookTab::Share;
-        notebook.sheet = 0.31;
-        notebook.step = 4;
-        board.act(SetNotebook{notebook});
+        board.act(Set{&NotebookState::tab, NotebookTab::Share});
+        board.act(Set{&NotebookState::sheet, 0.31});
+        board.act(Set{&NotebookState::step, 4});
         const std::string text = writeSession(board.state);
         Outcome<AppState> read = readSession(text);
         REQUIRE(read);

@@ -22,7 +22,7 @@ void checkDivisions(const Sheet& sheet, const Divisions& found, const Parts& exp
     Parts parts;
     for (std::size_t i = 0; i < found.count(); ++i) {
         for (const int side : {0, 1}) {
-            const Part part = found.part(i, side);
+            const TrussPart part = found.part(i, side);
             CHECK(part.size() == found.sizeOf(i, side));
             CHECK(parts.insert(part).second); // each once
         }
@@ -105,7 +105,7 @@ JointId bestCentre(const Sheet& sheet, const Body& body, const Symbol& symbol) {
 }
 
 struct SlowSection {
-    Part part;
+    TrussPart part;
     Symbol symbol;
     Isolation isolation;
     bool frees = false;
@@ -118,7 +118,7 @@ struct SlowSection {
 };
 
 void look(const Sheet& sheet, const Parts& parts, std::optional<SlowSection>& best) {
-    for (const Part& part : parts) {
+    for (const TrussPart& part : parts) {
         const Body body = bodyOf(sheet, part);
         if (part.size() < 2 || body.unknowns.empty() || body.unknowns.size() > 6) {
             continue;

@@ -160,6 +160,18 @@ TEST_CASE("a panel copied along its chord shares the joints between the copies")
     CHECK(solve(row).status == Status::Determinate);
 }
 
+TEST_CASE("a copy that is turned refuses a chord load, which acts straight down, and says so") {
+    Truss truss = roof();
+    truss.loads = {{ChordLoad{{JointId{0}, JointId{2}}, -5}, "", {}}};
+    CopyThings copy;
+    copy.things.joints = {JointId{0}, JointId{2}};
+    copy.things.loads = {LoadId{0}};
+    copy.placements = {{{0, 1}, {-1, 0}, {20, 0}}};
+    const Outcome<Truss> after = apply(truss, copy);
+    REQUIRE_FALSE(after.ok());
+    CHECK(after.issues().front().says.find("straight up or down") != std::string::npos);
+}
+
 TEST_CASE("several joints move as one edit, each to its place") {
     const Truss after = done(roof(), MoveJoints{{JointId{0}, JointId{1}}, {{0, 1}, {6, 1}}});
     CHECK(after.joints[0].at == Vec2{0, 1});

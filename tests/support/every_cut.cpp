@@ -11,8 +11,8 @@ namespace {
 
 using Side = std::vector<bool>; // by joint
 
-Part partOf(const Side& side) {
-    Part part;
+TrussPart partOf(const Side& side) {
+    TrussPart part;
     for (std::size_t i = 0; i < side.size(); ++i) {
         if (side[i]) {
             part.push_back({static_cast<int>(i)});
@@ -23,7 +23,7 @@ Part partOf(const Side& side) {
 
 void add(Side side, Parts& parts) {
     for (int turn = 0; turn < 2; ++turn, side.flip()) {
-        const Part part = partOf(side);
+        const TrussPart part = partOf(side);
         if (!part.empty() && part.size() < side.size()) {
             parts.insert(part);
         }
@@ -84,7 +84,7 @@ bool reaches(const Truss& truss, Side& side, int least, JointId without) {
     return grown;
 }
 
-Side grownFrom(const Truss& truss, const Part& start, int least, JointId without = {}) {
+Side grownFrom(const Truss& truss, const TrussPart& start, int least, JointId without = {}) {
     Side side(truss.joints.size());
     for (const JointId joint : start) {
         side[joint.at()] = true;
@@ -141,7 +141,7 @@ Parts everyBentPart(const Sheet& sheet) {
     if (sheet.truss.joints.size() > 70) {
         return parts;
     }
-    for (const Part& straight : linesOf(sheet)) {
+    for (const TrussPart& straight : linesOf(sheet)) {
         Side side(sheet.truss.joints.size());
         for (const JointId joint : straight) {
             side[joint.at()] = true;

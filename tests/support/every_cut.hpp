@@ -9,7 +9,7 @@
 namespace gusset::support {
 
 // With what they leave over; neither empty nor the whole.
-using Parts = std::set<Part>;
+using Parts = std::set<TrussPart>;
 
 // By straight cuts, at hinges, and around stiff groups, as straightCuts tells.
 [[nodiscard]] Parts everyStraightPart(const Sheet&);

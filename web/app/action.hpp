@@ -2,32 +2,21 @@
 // What a panel or a tool asks for. `update` carries a list of them out, in order, once a frame.
 
 #include "app/state.hpp"
+#include "core/one_of.hpp"
 
+#include <memory>
+#include <optional>
 #include <string>
+#include <type_traits>
 #include <variant>
 #include <vector>
 
 namespace gusset {
 
 struct Commit { // an edit that goes into the history
-    // In update.cpp, once: an edit may hold a whole truss.
-    Commit(Edit);
-    Commit(const Commit&);
-    Commit(Commit&&) noexcept;
-    Commit& operator=(const Commit&);
-    Commit& operator=(Commit&&) noexcept;
-    ~Commit();
-
     Edit edit;
 };
 struct ShowEdit { // during a gesture: committed + edit is shown, nothing recorded
-    ShowEdit(Edit);
-    ShowEdit(const ShowEdit&);
-    ShowEdit(ShowEdit&&) noexcept;
-    ShowEdit& operator=(const ShowEdit&);
-    ShowEdit& operator=(ShowEdit&&) noexcept;
-    ~ShowEdit();
-
     Edit edit;
 };
 struct EndGesture { // keep: what was shown last is committed as one entry
@@ -67,12 +56,16 @@ struct SetCamera {
     Camera camera;
 };
 struct ZoomToFit {};
-struct SetView { // layers, grid, theme; keeps the camera
-    View view;
+// One setting of the view, the notebook or its influence lines: `Set{&View::showForces, true}`.
+// What else was changed in the same frame stays.
+template <class Owner, class Value>
+struct Set {
+    Value Owner::*setting;
+    Value to;
 };
-struct SetNotebook {
-    NotebookState notebook;
-};
+template <class Owner, class Value>
+Set(Value Owner::*, std::type_identity_t<Value>) -> Set<Owner, Value>;
+
 struct SetListing { // of one table of the notebook
     ListedTable table = ListedTable::Forces;
     Listing listing;
@@ -99,10 +92,37 @@ struct OpenText { // a link, or the text of a file
     std::string label;
 };
 
-using Action = std::variant<Commit, ShowEdit, EndGesture, SetGesture, SetChain, SetDrawn, SetMenu,
-                            PickSeveral, SetFigures, SeePen, Undo, Redo, SetTool, SetSelection,
-                            SetHover, SetCamera, ZoomToFit, SetView, SetNotebook, SetListing,
-                            SetMotion, BeginField, EndField, SetChoice, Say, OpenText>;
+using ActionKind = std::variant<
+    Commit, ShowEdit, EndGesture, SetGesture, SetChain, SetDrawn, SetMenu, PickSeveral, SetFigures,
+    SeePen, Undo, Redo, SetTool, SetSelection, SetHover, SetCamera, ZoomToFit, Set<View, bool>,
+    Set<View, int>, Set<View, MemberFigure>, Set<View, ThemeChoice>, Set<NotebookState, bool>,
+    Set<NotebookState, int>, Set<NotebookState, double>, Set<NotebookState, NotebookTab>,
+    Set<NotebookState, ResultPage>, Set<NotebookState, ForceFilter>,
+    Set<NotebookState, WorkingPage>, Set<InfluenceView, bool>, Set<InfluenceView, PathKind>,
+    Set<InfluenceView, std::string>, Set<InfluenceView, std::vector<std::string>>,
+    Set<InfluenceView, std::optional<double>>, SetListing, SetMotion, BeginField, EndField,
+    SetChoice, Say, OpenText>;
+
+// One of these, shared since nothing changes it. Like an Edit it is made and taken apart in one
+// source alone.
+class Action {
+public:
+    template <class Kind>
+    requires isOneOf<Kind, ActionKind> Action(Kind kind);
+
+    [[nodiscard]] const ActionKind& kind() const { return *kind_; }
+    template <class Kind>
+    [[nodiscard]] const Kind* as() const {
+        return std::get_if<Kind>(kind_.get());
+    }
+
+private:
+    std::shared_ptr<const ActionKind> kind_;
+};
 using Actions = std::vector<Action>;
+
+// Opens the notebook at a page; of the working, at its first step.
+void turnTo(NotebookTab, Actions&);
+void turnTo(WorkingPage, Actions&);
 
 } // namespace gusset

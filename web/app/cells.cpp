@@ -23,7 +23,7 @@ struct TableNames {
     ColumnNames columns;
     int count = 0;
 };
-constexpr std::array<TableNames, 6> kNames{{
+constexpr std::array<TableNames, 6> kTableNames{{
     {"joint", {"label", "x", "y"}, 3},
     {"member", {"ends", "section", "warming", "misfit"}, 4},
     {"support", {"joint", "direction", "settle"}, 3},
@@ -32,7 +32,7 @@ constexpr std::array<TableNames, 6> kNames{{
     {"section", {"id", "material", "make"}, 3},
 }};
 
-const TableNames& namesOf(CellTable table) { return kNames[static_cast<std::size_t>(table)]; }
+const TableNames& namesOf(CellTable table) { return kTableNames[static_cast<std::size_t>(table)]; }
 
 bool isCase(const Cell& cell) {
     return cell.table == CellTable::Loads && cell.column == column::kLoadCase;
@@ -201,10 +201,10 @@ std::optional<Cell> cellOf(const std::string& key) {
     if (first == std::string_view::npos || last == first) {
         return std::nullopt;
     }
-    for (std::size_t table = 0; table < kNames.size(); ++table) {
-        for (int i = 0; i < kNames[table].count; ++i) {
-            if (whole.substr(0, first) == kNames[table].table &&
-                whole.substr(last + 1) == kNames[table].columns[static_cast<std::size_t>(i)]) {
+    for (std::size_t table = 0; table < kTableNames.size(); ++table) {
+        for (int i = 0; i < kTableNames[table].count; ++i) {
+            if (whole.substr(0, first) == kTableNames[table].table &&
+                whole.substr(last + 1) == kTableNames[table].columns[static_cast<std::size_t>(i)]) {
                 return Cell{static_cast<CellTable>(table), std::atoi(key.c_str() + first + 1), i};
             }
         }

@@ -1,6 +1,7 @@
 #include "app/derived.hpp"
 
 #include "exchange/link.hpp"
+#include "report/signs.hpp"
 #include "report/solution_text.hpp"
 #include "report/trust_text.hpp"
 #include "statics/exact.hpp"
@@ -27,7 +28,7 @@ bool hasSolution(const AppState& state, const Derived& derived) {
 // As a fraction and roots, with the true minus that people read.
 std::string printedSurd(const Surd& force) {
     const std::string text = textOf(force); // ASCII
-    return text[0] == '-' ? "\u2212" + text.substr(1) : text;
+    return text[0] == '-' ? kMinus + text.substr(1) : text;
 }
 
 Job exactJob(const AppState& state, const std::shared_ptr<ExactShown>& shown) {
@@ -131,9 +132,7 @@ int shownStep(const AppState& state, const Derived& derived) {
 void keepStepInRange(const AppState& state, const Derived& derived, Actions& actions) {
     const int shown = shownStep(state, derived);
     if (shown >= 0 && shown != state.notebook.step) {
-        NotebookState notebook = state.notebook;
-        notebook.step = shown;
-        actions.push_back(SetNotebook{notebook});
+        actions.push_back(Set{&NotebookState::step, shown});
     }
 }
 

@@ -13,12 +13,12 @@ bool sameLoads(const LoadChoice& one, const LoadChoice& other) {
 }
 
 // What the job has of its own: edits go on meanwhile.
-struct Checked {
+struct CheckedUnder {
     Truss truss;
     const PhraseBook& book;
 };
 
-void writeSheet(const Checked& of, ChecksShown& shown) {
+void writeSheet(const CheckedUnder& of, ChecksShown& shown) {
     shown.rows = checkRows(of.book, of.truss, shown.checks);
     shown.lines = checkLines(of.book, of.truss, shown.checks, shown.loads);
     shown.caution = cautionLines(of.book);
@@ -33,7 +33,7 @@ bool isOf(const ChecksShown& shown, const AppState& state) {
 
 Job checksJob(const AppState& state, const Solution& solution,
               const std::shared_ptr<ChecksShown>& shown) {
-    const auto of = std::make_shared<const Checked>(Checked{state.truss, *state.book});
+    const auto of = std::make_shared<const CheckedUnder>(CheckedUnder{state.truss, *state.book});
     std::vector<LoadChoice> choices =
         solution.solved ? envelopeChoices(of->truss) : std::vector<LoadChoice>{};
     shown->revision = state.revision;

@@ -20,7 +20,7 @@ struct KindName {
     bool hasPart = false; // the key has its number between list and field
 };
 // In the order of ListFieldKind.
-constexpr std::array<KindName, 7> kNames{{
+constexpr std::array<KindName, 7> kKindNames{{
     {"combination", "name", false},
     {"combination", "factor", true},
     {"moving", "name", false},
@@ -243,7 +243,7 @@ std::optional<ListField> fieldAfter(const Truss& truss, const ListField& field, 
 } // namespace
 
 std::string keyOf(const ListField& field) {
-    const KindName& name = kNames[static_cast<std::size_t>(field.kind)];
+    const KindName& name = kKindNames[static_cast<std::size_t>(field.kind)];
     std::string key = std::string(name.list) + "." + std::to_string(field.row) + ".";
     if (name.hasPart) {
         key += std::to_string(field.part) + ".";
@@ -253,8 +253,8 @@ std::string keyOf(const ListField& field) {
 
 std::optional<ListField> listFieldOf(const std::string& key) {
     const std::vector<std::string> parts = partsOf(key);
-    for (std::size_t i = 0; i < kNames.size(); ++i) {
-        const KindName& name = kNames[i];
+    for (std::size_t i = 0; i < kKindNames.size(); ++i) {
+        const KindName& name = kKindNames[i];
         const std::size_t count = name.hasPart ? 4 : 3;
         if (parts.size() == count && parts.front() == name.list && parts.back() == name.field) {
             return ListField{static_cast<ListFieldKind>(i), std::atoi(parts[1].c_str()),

@@ -13,7 +13,7 @@
 namespace gusset {
 namespace {
 
-constexpr std::string_view kPrefix = "page.";
+constexpr std::string_view kPagePrefix = "page.";
 constexpr std::string_view kRemove = "remove";
 constexpr std::string_view kKind = "kind";
 
@@ -213,10 +213,10 @@ std::string modelTablesHtml(const Truss& truss) {
     return html;
 }
 
-bool isPageField(const std::string& key) { return key.starts_with(kPrefix); }
+bool isPageField(const std::string& key) { return key.starts_with(kPagePrefix); }
 
 void finishPageField(const AppState& state, const FieldDone& done, Actions& actions) {
-    const std::string key = done.key.substr(kPrefix.size());
+    const std::string key = done.key.substr(kPagePrefix.size());
     if (const std::optional<Press> press = pressOf(state.truss, key)) {
         actions.push_back(Commit{editOf(state.truss, *press, done.text)});
         return;

@@ -170,8 +170,7 @@ struct InfluenceView {
     friend bool operator==(const InfluenceView&, const InfluenceView&) = default;
 };
 struct NotebookState {
-    // Copied, moved and ended in session.cpp, once: as inline code they would be most of each
-    // object file.
+    // Special members in state.cpp: as inline code they would be most of each object file.
     NotebookState();
     NotebookState(const NotebookState&);
     NotebookState(NotebookState&&) noexcept;
@@ -228,8 +227,7 @@ struct Message {
 };
 
 struct AppState {
-    // Copied, moved and ended in session.cpp, once: as inline code they would be most of each
-    // object file.
+    // Special members in state.cpp: as inline code they would be most of each object file.
     AppState();
     AppState(const AppState&);
     AppState(AppState&&) noexcept;

@@ -9,20 +9,6 @@
 
 namespace gusset {
 
-Commit::Commit(Edit wanted) : edit(std::move(wanted)) {}
-Commit::Commit(const Commit&) = default;
-Commit::Commit(Commit&&) noexcept = default;
-Commit& Commit::operator=(const Commit&) = default;
-Commit& Commit::operator=(Commit&&) noexcept = default;
-Commit::~Commit() = default;
-
-ShowEdit::ShowEdit(Edit wanted) : edit(std::move(wanted)) {}
-ShowEdit::ShowEdit(const ShowEdit&) = default;
-ShowEdit::ShowEdit(ShowEdit&&) noexcept = default;
-ShowEdit& ShowEdit::operator=(const ShowEdit&) = default;
-ShowEdit& ShowEdit::operator=(ShowEdit&&) noexcept = default;
-ShowEdit::~ShowEdit() = default;
-
 namespace {
 
 void say(AppState& state, MessageKind kind, std::string text) {
@@ -45,8 +31,7 @@ void keepSelectionAfter(AppState& state, const Edit& edit, const Truss& after) {
     const bool shrinks = after.joints.size() < before.joints.size() ||
                          after.members.size() < before.members.size() ||
                          after.loads.size() < before.loads.size();
-    if (shrinks || std::holds_alternative<Remove>(edit) ||
-        std::holds_alternative<ReplaceTruss>(edit)) {
+    if (shrinks || edit.is<Remove>() || edit.is<ReplaceTruss>()) {
         state.selection = {};
     } else if (after.supports != before.supports) {
         state.selection.supports.clear();
@@ -77,7 +62,7 @@ void enter(AppState& state, const Edit& edit, Truss after) {
     std::string label = describe(state.committed, edit);
     state.history.record(std::move(label), std::move(state.committed));
     state.drawn = {};
-    if (!std::holds_alternative<DrawMember>(edit)) {
+    if (!edit.is<DrawMember>()) {
         state.chain = {};
     }
     if (state.message.kind == MessageKind::Problem) {
@@ -112,7 +97,7 @@ void carryOut(AppState& state, const Commit& action) {
         return;
     }
     enter(state, action.edit, std::move(after).value());
-    if (std::holds_alternative<ReplaceTruss>(action.edit)) {
+    if (action.edit.is<ReplaceTruss>()) {
         state.notebook.step = 0;
         state.notebook.mechanism = 0;
         state.notebook.envelopeOfCases = false;
@@ -250,17 +235,13 @@ void carryOut(AppState& state, const SetCamera& action) {
 
 void carryOut(AppState& state, const ZoomToFit&) { fit(state); }
 
-void carryOut(AppState& state, const SetView& action) {
-    const View before = state.view;
-    state.view = action.view;
-    state.view.camera = before.camera;
-    state.view.gridStep = before.gridStep;
-    state.view.fitted = before.fitted;
-}
+View& ownerOf(AppState& state, const View*) { return state.view; }
+NotebookState& ownerOf(AppState& state, const NotebookState*) { return state.notebook; }
+InfluenceView& ownerOf(AppState& state, const InfluenceView*) { return state.notebook.influence; }
 
-void carryOut(AppState& state, const SetNotebook& action) {
-    state.notebook = action.notebook;
-    state.notebook.step = std::max(action.notebook.step, 0);
+template <class Owner, class Value>
+void carryOut(AppState& state, const Set<Owner, Value>& action) {
+    ownerOf(state, static_cast<const Owner*>(nullptr)).*action.setting = action.to;
 }
 
 void carryOut(AppState& state, const SetListing& action) {
@@ -317,7 +298,7 @@ void carryOut(AppState& state, const OpenText& action) {
 
 void update(AppState& state, const Actions& actions) {
     for (const Action& action : actions) {
-        std::visit([&state](const auto& which) { carryOut(state, which); }, action);
+        std::visit([&state](const auto& which) { carryOut(state, which); }, action.kind());
     }
 }
 

@@ -37,8 +37,9 @@ Things wholeSelection(const AppState& state) {
         }
     }
     for (std::size_t i = 0; i < truss.loads.size(); ++i) {
-        const JointId joint = jointOf(truss.loads[i]);
-        if (joint.valid() && selected[joint.at()]) {
+        const std::vector<JointId> joints = jointsOf(truss.loads[i]);
+        const auto isSelected = [&](JointId joint) { return selected[joint.at()]; };
+        if (!joints.empty() && std::all_of(joints.begin(), joints.end(), isSelected)) {
             things.loads.push_back(LoadId{static_cast<int>(i)});
         }
     }
@@ -58,8 +59,11 @@ Extent boxOf(const Truss& truss, const std::vector<JointId>& joints) {
 // Loads on the mirror line are their own images: copying them would double them.
 void dropLoadsOnLine(const Truss& truss, bool upright, double line, Things& things) {
     std::erase_if(things.loads, [&](LoadId load) {
-        const Vec2 at = truss.joints[jointOf(truss.loads[load.at()]).at()].at;
-        return (upright ? at.x : at.y) == line;
+        const std::vector<JointId> joints = jointsOf(truss.loads[load.at()]);
+        return std::all_of(joints.begin(), joints.end(), [&](JointId joint) {
+            const Vec2 at = truss.joints[joint.at()].at;
+            return (upright ? at.x : at.y) == line;
+        });
     });
 }
 

@@ -18,7 +18,7 @@ namespace {
 constexpr std::string_view kBoard = "board.";
 constexpr std::string_view kLoad = "board.load.";
 constexpr Vec2 kFieldSize{136, kTouchTarget};
-constexpr double kAway = 8; // px between an arrow's end and its field
+constexpr double kFieldAway = 8; // px between an arrow's end and its field
 
 // The index behind a key's beginning, if it is one of a list of so many.
 std::optional<int> indexOf(const std::string& key, std::string_view beginning, std::size_t count) {
@@ -44,7 +44,7 @@ Rect keptOnBoard(Rect rect, const Camera& camera) {
 // A field beside `point`, on the side that `way` leads to.
 Rect fieldBeside(Vec2 point, Vec2 way, const Camera& camera) {
     const Vec2 half = 0.5 * kFieldSize;
-    const double reach = std::abs(way.x) * half.x + std::abs(way.y) * half.y + kAway;
+    const double reach = std::abs(way.x) * half.x + std::abs(way.y) * half.y + kFieldAway;
     return keptOnBoard({point + reach * way - half, kFieldSize}, camera);
 }
 

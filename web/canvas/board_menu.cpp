@@ -14,18 +14,15 @@ namespace {
 
 constexpr double kWidth = 248;
 constexpr double kPresenting = 1.45; // as the type grows (web/page.cpp)
-constexpr double kAway = 12;         // px from the place to the menu's corner
+constexpr double kMenuAway = 12;     // px from the place to the menu's corner
 
 using Lines = std::vector<MenuLine>;
 
-void why(const AppState& state, HitKind kind, int index, Lines& lines) {
-    NotebookState notebook = state.notebook;
-    notebook.open = true;
-    notebook.tab = NotebookTab::Working;
-    notebook.working = WorkingPage::OneForce;
-    notebook.step = 0;
+void why(HitKind kind, int index, Lines& lines) {
     const char* label = kind == HitKind::Support ? "Why this reaction?" : "Why this force?";
-    lines.push_back({label, {SetSelection{thingsOf({kind, index, 0})}, SetNotebook{notebook}}});
+    Actions actions{SetSelection{thingsOf({kind, index, 0})}};
+    turnTo(WorkingPage::OneForce, actions);
+    lines.push_back({label, actions});
 }
 
 // A chain of members that begins here.
@@ -61,7 +58,7 @@ void offerSupports(const AppState& state, JointId joint, Lines& lines) {
     }
     if (support >= 0) {
         lines.push_back({"Take the support away", {Commit{RemoveSupports{joint}}}});
-        why(state, HitKind::Support, support, lines);
+        why(HitKind::Support, support, lines);
     }
 }
 
@@ -89,11 +86,13 @@ void offerSections(const AppState& state, Lines& lines) {
     BoardMenu menu = state.menu;
     menu.page = MenuPage::Sections;
     menu.lit = -1;
-    NotebookState notebook = state.notebook;
-    notebook.open = true;
-    notebook.tab = NotebookTab::Model;
-    const bool any = !state.truss.sections.empty();
-    lines.push_back({"Section…", {any ? Action{SetMenu{menu}} : Action{SetNotebook{notebook}}}});
+    Actions actions;
+    if (state.truss.sections.empty()) {
+        turnTo(NotebookTab::Model, actions);
+    } else {
+        actions.push_back(SetMenu{menu});
+    }
+    lines.push_back({"Section…", actions});
 }
 
 Lines ofMember(const AppState& state, MemberId member) {
@@ -110,7 +109,7 @@ Lines ofMember(const AppState& state, MemberId member) {
     MenuLine load{"Load in the middle…", {}};
     addMemberLoad(state, member, load.does);
     lines.push_back(std::move(load));
-    why(state, HitKind::Member, member.index, lines);
+    why(HitKind::Member, member.index, lines);
     remove("Remove the member", {HitKind::Member, member.index, 0}, lines);
     return lines;
 }
@@ -128,7 +127,7 @@ Lines ofSupport(const AppState& state, SupportId support) {
         {shown.kind == SupportKind::Pin ? "Let it roll" : "Hold it by a pin",
          {Commit{SetSupport{shown.joint, shown.kind == SupportKind::Pin ? SupportKind::Roller
                                                                         : SupportKind::Pin}}}});
-    why(state, HitKind::Support, support.index, lines);
+    why(HitKind::Support, support.index, lines);
     remove("Take the support away", {HitKind::Support, support.index, 0}, lines);
     return lines;
 }
@@ -230,12 +229,12 @@ Rect boardMenuRect(const AppState& state, std::size_t lines) {
     const double height = boardMenuLineHeight(state) * static_cast<double>(lines + 1) + 8;
     const double width = std::min(kWidth * (state.view.presenting ? kPresenting : 1), page.x);
     const Vec2 place = state.menu.pixel;
-    Vec2 at = place + Vec2{kAway, kAway};
+    Vec2 at = place + Vec2{kMenuAway, kMenuAway};
     if (at.x + width > page.x) {
-        at.x = place.x - kAway - width;
+        at.x = place.x - kMenuAway - width;
     }
     if (at.y + height > page.y) {
-        at.y = place.y - kAway - height;
+        at.y = place.y - kMenuAway - height;
     }
     at.x = std::clamp(at.x, 0.0, std::max(page.x - width, 0.0));
     at.y = std::clamp(at.y, 0.0, std::max(page.y - height, 0.0));

@@ -4,6 +4,7 @@
 
 #include "model/units.hpp"
 #include "report/number.hpp"
+#include "report/signs.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -38,7 +39,7 @@ std::string figureText(const Drawing& drawing, double value, bool withUnit) {
     const char sign = drawing.state.truss.classSettings.decimalSign;
     const std::string unit = symbolOf(drawing.state.truss.units.length);
     const bool named = withUnit && !unit.empty();
-    return formatMeasured(value, sign) + (named ? "\u2009" + unit : "");
+    return formatMeasured(value, sign) + (named ? kThinSpace + unit : "");
 }
 
 // Px along the row that its figure takes; figures are never turned.

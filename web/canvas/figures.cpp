@@ -5,6 +5,7 @@
 #include "canvas/snap.hpp"
 #include "model/units.hpp"
 #include "report/number.hpp"
+#include "report/signs.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -35,7 +36,7 @@ double reachOf(const Figure& figure) {
 std::string lengthText(const Truss& truss, double value) {
     const std::string unit = symbolOf(truss.units.length);
     const std::string number = formatMeasured(value, truss.classSettings.decimalSign);
-    return unit.empty() ? number : number + "\u2009" + unit;
+    return unit.empty() ? number : number + kThinSpace + unit;
 }
 
 const Figure* figureAt(const AppState& state, Vec2 pixel) {

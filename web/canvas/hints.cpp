@@ -2,8 +2,10 @@
 #include "canvas/figures.hpp"
 #include "canvas/scene_parts.hpp"
 
+#include "core/angle.hpp"
 #include "report/number.hpp"
 #include "report/results_text.hpp"
+#include "report/signs.hpp"
 
 #include <array>
 #include <cmath>
@@ -12,14 +14,12 @@ namespace gusset {
 
 namespace {
 
-constexpr const char* kThin = "\u2009";
 constexpr const char* kGap = "   ";
 constexpr double kAboveFinger = 52; // px: a fingertip covers less
 
 std::string degreeText(const Truss& truss, Vec2 way) {
-    constexpr double kDegree = 3.14159265358979323846 / 180;
     const NumberStyle style{NumberForm::Decimals, 1, truss.classSettings.decimalSign, false};
-    return formatNumber(std::atan2(way.y, way.x) / kDegree, style) + "°";
+    return formatNumber(toDegrees(std::atan2(way.y, way.x)), style) + "°";
 }
 
 // Rise to run in small whole numbers, where the slope has some: "3 : 4".
@@ -31,7 +31,7 @@ std::string slopeText(Vec2 way) {
         const double other = rise / run * whole;
         const double nearest = std::round(other);
         if (nearest >= 1 && nearest <= kLargest && std::abs(other - nearest) < 1e-6) {
-            return std::to_string(static_cast<int>(nearest)) + kThin + ":" + kThin +
+            return std::to_string(static_cast<int>(nearest)) + kThinSpace + ":" + kThinSpace +
                    std::to_string(whole);
         }
     }

@@ -2,6 +2,8 @@
 #include "canvas/snap.hpp"
 #include "canvas/tool.hpp"
 
+#include <algorithm>
+
 namespace gusset {
 
 namespace {
@@ -36,13 +38,13 @@ Things allThings(const Truss& truss) {
 }
 
 void turnStep(const AppState& state, int by, Actions& actions) {
-    NotebookState notebook = state.notebook;
+    const NotebookState& notebook = state.notebook;
     const bool looking = notebook.open && notebook.tab == NotebookTab::Working;
-    notebook.open = true;
-    notebook.tab = NotebookTab::Working;
-    notebook.wholeWorking = false;
-    notebook.step += looking ? by : 0; // the first press only opens the page
-    actions.push_back(SetNotebook{notebook});
+    turnTo(NotebookTab::Working, actions);
+    actions.push_back(Set{&NotebookState::wholeWorking, false});
+    if (looking) { // the first press only opens the page
+        actions.push_back(Set{&NotebookState::step, std::max(notebook.step + by, 0)});
+    }
 }
 
 // Selected joints move; with none, left and right leaf through the working that is looked at.

@@ -3,10 +3,10 @@
 #include "canvas/snap.hpp"
 #include "canvas/strokes.hpp"
 #include "canvas/symbols.hpp"
+#include "core/angle.hpp"
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 
 namespace gusset {
 
@@ -49,7 +49,7 @@ struct DrawnForce {
 DrawnForce drawnForce(Vec2 onBoard, double perPixel, bool freely) {
     const double sizeStep = roundStep(perPixel * kPixelsAStep) * (freely ? 0.1 : 1);
     const double degreeStep = freely ? 1 : kDegreesAStep;
-    const double degrees = std::atan2(-onBoard.y, onBoard.x) * 180 / std::numbers::pi;
+    const double degrees = toDegrees(std::atan2(-onBoard.y, onBoard.x));
     const Vec2 size = roundToStep({length(onBoard) * perPixel, 0}, sizeStep);
     return {std::max(size.x, sizeStep), std::round(degrees / degreeStep) * degreeStep};
 }

@@ -7,10 +7,10 @@ namespace gusset {
 
 namespace {
 
-constexpr double kAboveFinger = 36; // px between the finger's middle and the loupe's edge
-constexpr double kFromEdge = 6;     // px to the edge of the free board
+constexpr double kLoupeAway = 36; // px between the finger's middle and the loupe's edge
+constexpr double kFromEdge = 6;   // px to the edge of the free board
 
-bool isNear(Vec2 a, Vec2 b) { return length(a - b) < kLoupeRadius + kAboveFinger; }
+bool isNear(Vec2 a, Vec2 b) { return length(a - b) < kLoupeRadius + kLoupeAway; }
 
 } // namespace
 
@@ -31,10 +31,10 @@ void placeLoupe(Drawing& drawing) {
     Loupe& loupe = drawing.scene.loupe;
     loupe.shown = true;
     loupe.of = gesture.lastPixel;
-    const Vec2 above = loupe.of - Vec2{0, kAboveFinger + kLoupeRadius};
+    const Vec2 above = loupe.of - Vec2{0, kLoupeAway + kLoupeRadius};
     loupe.at = {std::clamp(above.x, low.x, high.x), std::clamp(above.y, low.y, high.y)};
     if (isNear(loupe.at, loupe.of)) {
-        const double aside = kAboveFinger + kLoupeRadius;
+        const double aside = kLoupeAway + kLoupeRadius;
         const bool leftwards = loupe.of.x - aside >= low.x;
         loupe.at.x = loupe.of.x + (leftwards ? -aside : aside);
     }

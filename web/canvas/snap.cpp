@@ -1,6 +1,7 @@
 #include "canvas/snap.hpp"
 
 #include "canvas/pick.hpp"
+#include "core/angle.hpp"
 #include "model/rebuild.hpp"
 
 #include <algorithm>
@@ -138,9 +139,8 @@ std::optional<Snapped> byAngleAndLength(const Ground& ground, Vec2 from, Vec2 wo
     if (size == 0) {
         return std::nullopt;
     }
-    constexpr double kDegree = 3.14159265358979323846 / 180;
     const double degrees =
-        kDegreesApart * std::round(std::atan2(drawn.y, drawn.x) / kDegree / kDegreesApart);
+        kDegreesApart * std::round(toDegrees(std::atan2(drawn.y, drawn.x)) / kDegreesApart);
     const Vec2 way = directionOf(degrees);
     const bool angled = ground.view.camera.scale * std::abs(cross(way, drawn)) < kGuideReach;
     const double along = angled ? dot(way, drawn) : size;

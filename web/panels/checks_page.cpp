@@ -18,15 +18,13 @@ constexpr std::array kCurves{"a₀", "a", "b", "c", "d"};
 constexpr std::array kSafeties{"φ (LRFD)", "Ω (ASD)"};
 
 void loadsOfChecks(PanelContext& context) {
-    NotebookState notebook = context.state.notebook;
     const ChecksShown& shown = context.derived.checks;
     if (shown.hasChoice) {
         smallPrint(context.ui, "Under");
-        const int now = notebook.checksOfAll ? 1 : 0;
+        const int now = context.state.notebook.checksOfAll ? 1 : 0;
         const int chosen = wordChoice(context.ui, "checked loads", kLoads, now);
         if (chosen != now) {
-            notebook.checksOfAll = chosen == 1;
-            context.actions.push_back(SetNotebook{notebook});
+            context.actions.push_back(Set{&NotebookState::checksOfAll, chosen == 1});
         }
     }
     if (!shown.loads.worst) {
@@ -37,10 +35,9 @@ void loadsOfChecks(PanelContext& context) {
 void useOnBoard(PanelContext& context) {
     const bool on = showsUse(context.state);
     if (toggle(context.ui, "Use on the board", on)) {
-        View view = context.state.view;
-        view.showForces = true;
-        view.memberFigure = on ? MemberFigure::Force : MemberFigure::Use;
-        context.actions.push_back(SetView{view});
+        const MemberFigure figure = on ? MemberFigure::Force : MemberFigure::Use;
+        context.actions.push_back(Set{&View::showForces, true});
+        context.actions.push_back(Set{&View::memberFigure, figure});
     }
 }
 

@@ -11,21 +11,17 @@ namespace {
 
 void sourceChoice(PanelContext& context) {
     constexpr std::array kSources{"combinations", "cases"};
-    NotebookState notebook = context.state.notebook;
     smallPrint(context.ui, "Over");
-    const int now = notebook.envelopeOfCases ? 1 : 0;
+    const int now = context.state.notebook.envelopeOfCases ? 1 : 0;
     const int chosen = wordChoice(context.ui, "envelope of", kSources, now);
     if (chosen != now) {
-        notebook.envelopeOfCases = chosen == 1;
-        context.actions.push_back(SetNotebook{notebook});
+        context.actions.push_back(Set{&NotebookState::envelopeOfCases, chosen == 1});
     }
 }
 
 void openModel(PanelContext& context) {
     if (button(context.ui, "Open the model", {})) {
-        NotebookState notebook = context.state.notebook;
-        notebook.tab = NotebookTab::Model;
-        context.actions.push_back(SetNotebook{notebook});
+        turnTo(NotebookTab::Model, context.actions);
     }
 }
 

@@ -99,12 +99,12 @@ void memberRow(PanelContext& context, Table& table, const ForceRow& row) {
 
 // Exact forces beside the decimals; they come in a little later on a large truss.
 void exactChoice(PanelContext& context) {
-    NotebookState notebook = context.state.notebook;
-    if (toggle(context.ui, "Exact values", notebook.exact)) {
-        notebook.exact = !notebook.exact;
-        context.actions.push_back(SetNotebook{notebook});
+    bool exact = context.state.notebook.exact;
+    if (toggle(context.ui, "Exact values", exact)) {
+        exact = !exact;
+        context.actions.push_back(Set{&NotebookState::exact, exact});
     }
-    if (!notebook.exact) {
+    if (!exact) {
         return;
     }
     const ExactShown& shown = context.derived.exact;
@@ -117,12 +117,11 @@ void exactChoice(PanelContext& context) {
 
 void filterChoice(PanelContext& context) {
     constexpr std::array kFilters{"all", "T", "C", "0", "picked"}; // in the order of ForceFilter
-    NotebookState notebook = context.state.notebook;
-    const int now = static_cast<int>(notebook.forceFilter);
+    const int now = static_cast<int>(context.state.notebook.forceFilter);
     const int chosen = wordChoice(context.ui, "filter", kFilters, now);
     if (chosen != now) {
-        notebook.forceFilter = static_cast<ForceFilter>(chosen);
-        context.actions.push_back(SetNotebook{notebook});
+        const auto filter = static_cast<ForceFilter>(chosen);
+        context.actions.push_back(Set{&NotebookState::forceFilter, filter});
     }
 }
 
@@ -192,12 +191,11 @@ void forcesPage(PanelContext& context) {
 
 ResultPage pageChoice(PanelContext& context) {
     constexpr std::array kPages{"Forces", "Displacements", "Envelope", "Influence", "Use"};
-    NotebookState notebook = context.state.notebook;
-    const int now = static_cast<int>(notebook.results);
+    const int now = static_cast<int>(context.state.notebook.results);
     const int chosen = wordChoice(context.ui, "results", kPages, now);
     if (chosen != now) {
-        notebook.results = static_cast<ResultPage>(chosen);
-        context.actions.push_back(SetNotebook{notebook});
+        const auto page = static_cast<ResultPage>(chosen);
+        context.actions.push_back(Set{&NotebookState::results, page});
         context.actions.push_back(SetMotion{{.plays = true}});
     }
     return context.state.notebook.results;

@@ -78,11 +78,9 @@ void commands(PanelContext& context) {
         context.requests.copyLink = true;
     }
     ImGui::SameLine(0, context.ui.px(2));
-    NotebookState notebook = context.state.notebook;
-    const bool open = notebook.open;
-    notebook.open = !open;
+    const bool open = context.state.notebook.open;
     commandButton(context, {open ? "Close the notebook###notebook" : "Open the notebook###notebook",
-                            Icon::Notebook, true, open, false, SetNotebook{notebook}});
+                            Icon::Notebook, true, open, false, Set{&NotebookState::open, !open}});
 }
 
 } // namespace

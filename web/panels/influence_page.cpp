@@ -9,15 +9,29 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <optional>
 #include <string>
+#include <type_traits>
+#include <utility>
 
 namespace gusset {
 namespace {
 
-void set(PanelContext& context, const InfluenceView& view) {
-    NotebookState notebook = context.state.notebook;
-    notebook.influence = view;
-    context.actions.push_back(SetNotebook{notebook});
+template <class Value>
+void set(PanelContext& context, Value InfluenceView::*setting, std::type_identity_t<Value> to) {
+    context.actions.push_back(Set{setting, std::move(to)});
+}
+
+// Read where the largest ordinate is, until another place is chosen.
+void readAtLargest(PanelContext& context) { set(context, &InfluenceView::at, std::nullopt); }
+
+// Whether it is on as this frame began; a press turns it over.
+bool toggled(PanelContext& context, const char* label, bool InfluenceView::*setting) {
+    const bool on = context.state.notebook.influence.*setting;
+    if (toggle(context.ui, label, on)) {
+        set(context, setting, !on);
+    }
+    return on;
 }
 
 void pathChoice(PanelContext& context) {
@@ -34,37 +48,40 @@ void pathChoice(PanelContext& context) {
     const int chosen = wordChoice(context.ui, "path", words, now);
     if (chosen != now) {
         const PathOption& option = shown.paths[static_cast<std::size_t>(chosen)];
-        InfluenceView view = context.state.notebook.influence;
-        view.path = option.kind;
-        view.load = option.name;
-        view.at.reset();
-        set(context, view);
+        set(context, &InfluenceView::path, option.kind);
+        set(context, &InfluenceView::load, option.name);
+        readAtLargest(context);
     }
     smallPrint(context.ui, pathName(context.state.truss, shown.paths[shown.chosen].path));
 }
 
+void beginPicking(PanelContext& context) {
+    std::vector<std::string> picked;
+    for (const JointId joint : context.state.selection.joints) {
+        if (context.state.selection.joints.size() > 1) {
+            picked.push_back(context.state.truss.joints[joint.at()].label);
+        }
+    }
+    if (!picked.empty()) {
+        set(context, &InfluenceView::path, PathKind::Picked);
+    }
+    set(context, &InfluenceView::picked, std::move(picked));
+    set(context, &InfluenceView::picking, true);
+}
+
 // Joints are tapped on the board one after the other; what was selected there begins the path.
 void pickButtons(PanelContext& context) {
-    InfluenceView view = context.state.notebook.influence;
+    const InfluenceView& view = context.state.notebook.influence;
     if (!view.picking) {
         if (button(context.ui, "Pick another path", {})) {
-            view.picking = true;
-            view.picked.clear();
-            for (const JointId joint : context.state.selection.joints) {
-                if (context.state.selection.joints.size() > 1) {
-                    view.picked.push_back(context.state.truss.joints[joint.at()].label);
-                }
-            }
-            view.path = view.picked.empty() ? view.path : PathKind::Picked;
-            set(context, view);
+            beginPicking(context);
         }
         return;
     }
     paragraph(context.ui, "Tap the joints of the path on the board: its two ends will do where "
                           "members join them in one line.");
     if (button(context.ui, "Done", {.primary = true})) {
-        view.picking = false;
-        set(context, view);
+        set(context, &InfluenceView::picking, false);
     }
     ImGui::SameLine();
     std::string picked;
@@ -79,13 +96,11 @@ void directionChoice(PanelContext& context) {
     if (!context.derived.influence.canTurn) {
         return;
     }
-    InfluenceView view = context.state.notebook.influence;
-    const int now = view.horizontal ? 1 : 0;
+    const int now = context.state.notebook.influence.horizontal ? 1 : 0;
     const int chosen = wordChoice(context.ui, "way", kWays, now);
     if (chosen != now) {
-        view.horizontal = chosen == 1;
-        view.at.reset();
-        set(context, view);
+        set(context, &InfluenceView::horizontal, chosen == 1);
+        readAtLargest(context);
     }
 }
 
@@ -93,10 +108,9 @@ void plot(PanelContext& context) {
     const InfluenceShown& shown = context.derived.influence;
     const auto read = drawSketch(context.ui, "influence line", shown.sketch, {.readable = true});
     if (read) {
-        InfluenceView view = context.state.notebook.influence;
-        view.at = placeUnder(context.state.truss, shown, read->x);
-        if (view.at != context.state.notebook.influence.at) {
-            set(context, view);
+        const std::optional<double> at = placeUnder(context.state.truss, shown, read->x);
+        if (at != context.state.notebook.influence.at) {
+            set(context, &InfluenceView::at, at);
         }
     }
     paragraph(context.ui, shown.reading, Ink::Accent);
@@ -132,9 +146,7 @@ void ordinates(PanelContext& context) {
             const bool here = row.at == shown.at;
             const auto state = table.row({.id = place, .selected = here, .pressable = true});
             if (state.pressed) {
-                InfluenceView view = context.state.notebook.influence;
-                view.at = row.at;
-                set(context, view);
+                set(context, &InfluenceView::at, row.at);
             }
             table.text(0, row.name, plain);
             table.text(1, row.from, plain);
@@ -165,12 +177,7 @@ void movingResults(PanelContext& context) {
     if (shown.moving.empty()) {
         return;
     }
-    InfluenceView view = context.state.notebook.influence;
-    if (toggle(context.ui, "All members under these loads", view.members)) {
-        view.members = !view.members;
-        set(context, view);
-    }
-    if (!view.members) {
+    if (!toggled(context, "All members under these loads", &InfluenceView::members)) {
         return;
     }
     if (!hasMembers(context.state, shown)) {
@@ -188,12 +195,7 @@ void movingResults(PanelContext& context) {
 
 // How a person finds the line: a unit load at each joint in turn.
 void byHand(PanelContext& context) {
-    InfluenceView view = context.state.notebook.influence;
-    if (toggle(context.ui, "The working by hand", view.byHand)) {
-        view.byHand = !view.byHand;
-        set(context, view);
-    }
-    if (!context.state.notebook.influence.byHand) {
+    if (!toggled(context, "The working by hand", &InfluenceView::byHand)) {
         return;
     }
     const InfluenceShown& shown = context.derived.influence;

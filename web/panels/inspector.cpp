@@ -148,12 +148,7 @@ void figures(PanelContext& context, const Picked& picked, const Table::Box& room
 // To the shortest way to a member's force or a support's reaction.
 void why(PanelContext& context) {
     if (button(context.ui, "Why?", {})) {
-        NotebookState notebook = context.state.notebook;
-        notebook.open = true;
-        notebook.tab = NotebookTab::Working;
-        notebook.working = WorkingPage::OneForce;
-        notebook.step = 0;
-        context.actions.push_back(SetNotebook{notebook});
+        turnTo(WorkingPage::OneForce, context.actions);
     }
 }
 

@@ -12,9 +12,9 @@ struct Sign {
     const char* letter;
     const char* word;
 };
-constexpr std::array kSigns{Sign{Ink::Tension, "T", "tension"},
-                            Sign{Ink::Compression, "C", "compression"},
-                            Sign{Ink::Zero, "0", "no force"}};
+constexpr std::array kLegendSigns{Sign{Ink::Tension, "T", "tension"},
+                                  Sign{Ink::Compression, "C", "compression"},
+                                  Sign{Ink::Zero, "0", "no force"}};
 // In the order of MemberFigure.
 constexpr std::array kFigures{"", "figures: stress", "figures: use, force / allowed"};
 constexpr float kSignLength = 34; // CSS px
@@ -34,10 +34,10 @@ void legendPanel(PanelContext& context) {
     const ImFont& font = *ui.fonts.small;
     const float step = std::round(font.FontSize * 1.35F);
     const char* figures = kFigures[static_cast<std::size_t>(context.state.view.memberFigure)];
-    const std::size_t lines = kSigns.size() + (*figures != '\0' ? 1 : 0);
+    const std::size_t lines = kLegendSigns.size() + (*figures != '\0' ? 1 : 0);
     float y = ui.px(tools.at.y + tools.size.y) - step * static_cast<float>(lines);
     const float left = ui.px(16);
-    for (const Sign& sign : kSigns) {
+    for (const Sign& sign : kLegendSigns) {
         const float middle = std::round(y + step / 2);
         const float top = std::round(middle - font.FontSize / 2);
         const ImU32 ink = packed(textColour(*ui.palette, sign.ink));

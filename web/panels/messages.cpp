@@ -71,10 +71,7 @@ void beginning(PanelContext& context) {
         ImGui::SameLine(0, ui.px(8));
     }
     if (button(ui, "Choose an example", {.icon = Icon::Notebook})) {
-        NotebookState notebook = context.state.notebook;
-        notebook.open = true;
-        notebook.tab = NotebookTab::Share;
-        context.actions.push_back(SetNotebook{notebook});
+        turnTo(NotebookTab::Share, context.actions);
     }
     endSheet();
 }

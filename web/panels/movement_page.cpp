@@ -13,7 +13,6 @@ namespace {
 // Larger, smaller, and a look at how the shape comes about.
 void shapeButtons(PanelContext& context) {
     const Ui& ui = context.ui;
-    View view = context.state.view;
     gap(ui, 4);
     if (!context.viewport.reducedMotion) {
         if (button(ui, "Play", {.primary = true})) {
@@ -25,8 +24,8 @@ void shapeButtons(PanelContext& context) {
     ImGui::SameLine();
     const bool larger = button(ui, "Larger", {});
     if (smaller || larger) {
-        view.enlarge += larger ? 1 : -1;
-        context.actions.push_back(SetView{view});
+        const int steps = context.state.view.enlarge + (larger ? 1 : -1);
+        context.actions.push_back(Set{&View::enlarge, steps});
     }
     gap(ui, 4);
 }
@@ -102,7 +101,7 @@ void mechanismButtons(PanelContext& context) {
         return;
     }
     gap(ui, 4);
-    NotebookState notebook = context.state.notebook;
+    const int shown = context.state.notebook.mechanism;
     bool play = false;
     if (!context.viewport.reducedMotion) {
         play = button(ui, "Show how it moves", {.primary = true});
@@ -110,13 +109,12 @@ void mechanismButtons(PanelContext& context) {
     if (count > 1) {
         ImGui::SameLine();
         if (button(ui, "Another way", {})) {
-            notebook.mechanism = (notebook.mechanism + 1) % count;
-            context.actions.push_back(SetNotebook{notebook});
+            context.actions.push_back(Set{&NotebookState::mechanism, (shown + 1) % count});
             play = true;
         }
         ImGui::SameLine();
-        besideButtons(ui, std::to_string(notebook.mechanism % count + 1) + " of " +
-                              std::to_string(count));
+        const int after = play ? (shown + 1) % count : shown % count;
+        besideButtons(ui, std::to_string(after + 1) + " of " + std::to_string(count));
     }
     if (play) {
         context.actions.push_back(SetMotion{{.plays = true}});

@@ -18,10 +18,6 @@ double nearestStop(double share) {
     });
 }
 
-void set(PanelContext& context, const NotebookState& notebook) {
-    context.actions.push_back(SetNotebook{notebook});
-}
-
 // The left edge of the column is dragged.
 void widthHandle(PanelContext& context) {
     const Ui& ui = context.ui;
@@ -37,9 +33,8 @@ void widthHandle(PanelContext& context) {
         ImGui::SetMouseCursor(ImGuiMouseCursor_ResizeEW);
     }
     if (ImGui::IsItemActive() && ImGui::IsMouseDragging(0)) {
-        NotebookState notebook = context.state.notebook;
-        notebook.width = context.viewport.size.x - ImGui::GetIO().MousePos.x / ui.scale;
-        set(context, notebook);
+        const double width = context.viewport.size.x - ImGui::GetIO().MousePos.x / ui.scale;
+        context.actions.push_back(Set{&NotebookState::width, width});
     }
 }
 
@@ -51,39 +46,36 @@ void sheetHandle(PanelContext& context) {
     const float width = ui.px(kTouchTarget);
     ImGui::InvisibleButton("notebook height", {width, ui.px(kTouchTarget)});
     const ImVec2 middle{low.x + width / 2, low.y + ui.px(kTouchTarget / 2)};
-    NotebookState notebook = context.state.notebook;
-    const bool highest = notebook.sheet > kStops[1] + 0.05;
+    const double now = context.state.notebook.sheet;
+    const bool highest = now > kStops[1] + 0.05;
     drawIcon(*ImGui::GetWindowDrawList(), highest ? Icon::Down : Icon::Up, middle, ui.px(22),
              packed(ui.palette->ink));
     drawFocus(ui);
     const bool dragged = ImGui::GetIO().MouseDragMaxDistanceSqr[0] > ui.px(8) * ui.px(8);
     if (ImGui::IsItemActive() && dragged) {
         const double y = ImGui::GetIO().MousePos.y / ui.scale - kTouchTarget / 2;
-        notebook.sheet = 1 - y / context.viewport.size.y;
-        set(context, notebook);
+        context.actions.push_back(Set{&NotebookState::sheet, 1 - y / context.viewport.size.y});
     } else if (ImGui::IsItemDeactivated()) {
-        const double next = highest                                   ? kStops[0]
-                            : nearestStop(notebook.sheet) < kStops[1] ? kStops[1]
-                                                                      : kStops[2];
-        notebook.sheet = dragged ? nearestStop(notebook.sheet) : next;
-        set(context, notebook);
+        const double next = highest                        ? kStops[0]
+                            : nearestStop(now) < kStops[1] ? kStops[1]
+                                                           : kStops[2];
+        context.actions.push_back(Set{&NotebookState::sheet, dragged ? nearestStop(now) : next});
     }
 }
 
 void tabBar(PanelContext& context) {
-    NotebookState notebook = context.state.notebook;
     if (context.layout.narrow) {
         sheetHandle(context);
         ImGui::SameLine(0, 0);
     }
-    const int now = static_cast<int>(notebook.tab);
+    const int now = static_cast<int>(context.state.notebook.tab);
     const int chosen = wordChoice(context.ui, "tabs", kTabs, now, true);
     if (chosen != now) {
-        notebook.tab = static_cast<NotebookTab>(chosen);
-        if (context.layout.narrow && notebook.sheet < kStops[1]) {
-            notebook.sheet = kStops[1]; // a peep has no room for what was asked for
+        turnTo(static_cast<NotebookTab>(chosen), context.actions);
+        if (context.layout.narrow && context.state.notebook.sheet < kStops[1]) {
+            // A peep has no room for what was asked for.
+            context.actions.push_back(Set{&NotebookState::sheet, kStops[1]});
         }
-        set(context, notebook);
     }
     rule(context.ui);
 }

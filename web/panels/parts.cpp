@@ -7,6 +7,7 @@
 #include "app/load_cells.hpp"
 #include "canvas/pick.hpp"
 #include "canvas/several_field.hpp"
+#include "report/signs.hpp"
 
 #include <imgui_internal.h>
 
@@ -153,16 +154,19 @@ void finishPicked(PanelContext& context, FieldDone done) {
     Actions actions;
     finishCell(context.state, done, actions);
     const std::optional<Cell> cell = cellOf(done.key);
-    for (Action& action : actions) {
-        if (auto* begin = std::get_if<BeginField>(&action)) {
+    for (const Action& action : actions) {
+        if (const auto* begin = action.as<BeginField>()) {
             const std::optional<Cell> next = cellOf(begin->key);
             if (!cell || !next || next->row != cell->row || next->column == 0 ||
                 (next->table == CellTable::Loads && next->column == column::kLoadCase)) {
                 continue; // there is no such field in the inspector
             }
-            begin->key = kPickedPrefix + begin->key;
+            BeginField picked = *begin;
+            picked.key = kPickedPrefix + begin->key;
+            context.actions.push_back(picked);
+        } else {
+            context.actions.push_back(action);
         }
-        context.actions.push_back(std::move(action));
     }
 }
 
@@ -271,7 +275,7 @@ bool trashButton(const Ui& ui, const Table::Box& box, const std::string& label) 
 }
 
 std::string quantity(const std::string& number, const char* unit) {
-    return *unit == '\0' ? number : number + "\u2009" + unit;
+    return *unit == '\0' ? number : number + kThinSpace + unit;
 }
 
 std::string words(const PanelContext& context, Phrase phrase) {

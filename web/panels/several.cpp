@@ -74,10 +74,7 @@ void sectionList(PanelContext& context) {
         }
     }
     if (button(context.ui, "Sections and materials…", {.full = true})) {
-        NotebookState notebook = state.notebook;
-        notebook.open = true;
-        notebook.tab = NotebookTab::Model;
-        context.actions.push_back(SetNotebook{notebook});
+        turnTo(NotebookTab::Model, context.actions);
         ImGui::CloseCurrentPopup();
     }
 }

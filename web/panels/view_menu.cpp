@@ -2,6 +2,7 @@
 #include "panels/tabs.hpp"
 
 #include <array>
+#include <span>
 
 namespace gusset {
 namespace {
@@ -16,51 +17,53 @@ constexpr std::array kLayers{
     Layer{"Line width by force", &View::widthByForce}, Layer{"Largest forces", &View::showLargest},
     Layer{"Snap to the grid", &View::snapToGrid},
 };
-constexpr std::array kFigures{"force", "stress", "use"}; // in the order of MemberFigure
+constexpr std::array kMemberFigures{"force", "stress", "use"}; // in the order of MemberFigure
 constexpr std::array kThemes{"System", "Paper", "Dark", "Sun"};
+
+void layer(PanelContext& context, const char* label, bool View::*shown) {
+    const bool now = context.state.view.*shown;
+    if (toggle(context.ui, label, now)) {
+        context.actions.push_back(Set{shown, !now});
+    }
+}
+
+template <class Choice>
+void choice(PanelContext& context, const char* id, std::span<const char* const> words,
+            Choice View::*setting) {
+    const int now = static_cast<int>(context.state.view.*setting);
+    const int chosen = wordChoice(context.ui, id, words, now);
+    if (chosen != now) {
+        context.actions.push_back(Set{setting, static_cast<Choice>(chosen)});
+    }
+}
 
 void menu(PanelContext& context) {
     const Ui& ui = context.ui;
-    View view = context.state.view;
-    bool changed = false;
+    const View& view = context.state.view;
     smallPrint(ui, "On the board");
-    for (const Layer& layer : kLayers) {
-        if (toggle(ui, layer.label, view.*layer.shown)) {
-            view.*layer.shown = !(view.*layer.shown);
-            changed = true;
-        }
+    for (const Layer& each : kLayers) {
+        layer(context, each.label, each.shown);
     }
     if (view.showForces) {
         smallPrint(ui, "Members are labelled by their");
-        const int figure = wordChoice(ui, "figure", kFigures, static_cast<int>(view.memberFigure));
-        changed = changed || figure != static_cast<int>(view.memberFigure);
-        view.memberFigure = static_cast<MemberFigure>(figure);
+        choice(context, "figure", kMemberFigures, &View::memberFigure);
     }
     if (ui.coarse || context.state.penSeen) {
-        if (toggle(ui, "Finger draws", view.fingerDraws)) {
-            view.fingerDraws = !view.fingerDraws;
-            changed = true;
-        }
+        layer(context, "Finger draws", &View::fingerDraws);
     }
     if (toggle(ui, "Present in large type", view.presenting)) {
-        view.presenting = !view.presenting;
-        changed = true;
-        context.requests.fullScreen = view.presenting;
+        context.actions.push_back(Set{&View::presenting, !view.presenting});
+        context.requests.fullScreen = !view.presenting;
     }
     rule(ui);
     smallPrint(ui, "Theme");
-    const int theme = wordChoice(ui, "theme", kThemes, static_cast<int>(view.theme));
-    changed = changed || theme != static_cast<int>(view.theme);
-    view.theme = static_cast<ThemeChoice>(theme);
+    choice(context, "theme", kThemes, &View::theme);
     if (context.layout.narrow) { // the header has no room for it
         rule(ui);
         if (button(ui, "Fit the drawing", {.icon = Icon::Fit, .full = true})) {
             context.actions.push_back(ZoomToFit{});
             ImGui::CloseCurrentPopup();
         }
-    }
-    if (changed) {
-        context.actions.push_back(SetView{view});
     }
 }
 

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <array>
+#include <span>
 #include <string>
 #include <variant>
 
@@ -18,9 +19,7 @@ constexpr double kStepIndent = 14; // CSS px
 constexpr const char* kWordsHeight = "height of the words";
 
 void setStep(PanelContext& context, int step) {
-    NotebookState notebook = context.state.notebook;
-    notebook.step = step;
-    context.actions.push_back(SetNotebook{notebook});
+    context.actions.push_back(Set{&NotebookState::step, step});
 }
 
 void bar(PanelContext& context, int step, int count) {
@@ -41,10 +40,9 @@ void bar(PanelContext& context, int step, int count) {
     const std::string place = std::to_string(step + 1) + " of " + std::to_string(count);
     besideButtons(ui, place);
     ImGui::SameLine();
-    NotebookState notebook = context.state.notebook;
-    if (toggle(ui, "All steps", notebook.wholeWorking)) {
-        notebook.wholeWorking = !notebook.wholeWorking;
-        context.actions.push_back(SetNotebook{notebook});
+    const bool whole = context.state.notebook.wholeWorking;
+    if (toggle(ui, "All steps", whole)) {
+        context.actions.push_back(Set{&NotebookState::wholeWorking, !whole});
     }
     rule(ui);
 }
@@ -178,32 +176,34 @@ void follow(const Ui& ui, int step, float top, float moves) {
 
 WorkingPage pageChoice(PanelContext& context) {
     constexpr std::array kPages{"Truss", "Force", "Displacement", "Polygon", "Settings"};
-    NotebookState notebook = context.state.notebook;
-    const int now = static_cast<int>(notebook.working);
+    const int now = static_cast<int>(context.state.notebook.working);
     const int chosen = wordChoice(context.ui, "workings", kPages, now);
     if (chosen != now) {
-        notebook.working = static_cast<WorkingPage>(chosen);
-        notebook.step = 0;
-        context.actions.push_back(SetNotebook{notebook});
+        turnTo(static_cast<WorkingPage>(chosen), context.actions);
     }
     return context.state.notebook.working;
 }
 
+// One of two ways, told by `setting`; the other one begins at its first step.
+void eitherOf(PanelContext& context, const char* id, std::span<const char* const> words,
+              bool NotebookState::*setting) {
+    const bool now = context.state.notebook.*setting;
+    const bool chosen = wordChoice(context.ui, id, words, now ? 1 : 0) == 1;
+    if (chosen != now) {
+        context.actions.push_back(Set{setting, chosen});
+        context.actions.push_back(Set{&NotebookState::step, 0});
+    }
+}
+
 // What there is to choose on a page.
 void pageOptions(PanelContext& context, WorkingPage page) {
-    NotebookState notebook = context.state.notebook;
     if (page == WorkingPage::OneForce && context.state.selection.members.size() == 1) {
         constexpr std::array kWays{"shortest way", "by a section"};
-        notebook.bySection = wordChoice(context.ui, "way", kWays, notebook.bySection ? 1 : 0) == 1;
+        eitherOf(context, "way", kWays, &NotebookState::bySection);
     }
     if (page == WorkingPage::Displacement) {
         constexpr std::array kAxes{"vertical", "horizontal"};
-        notebook.horizontal = wordChoice(context.ui, "axis", kAxes, notebook.horizontal) == 1;
-    }
-    if (notebook.bySection != context.state.notebook.bySection ||
-        notebook.horizontal != context.state.notebook.horizontal) {
-        notebook.step = 0;
-        context.actions.push_back(SetNotebook{notebook});
+        eitherOf(context, "axis", kAxes, &NotebookState::horizontal);
     }
 }
 

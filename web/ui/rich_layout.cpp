@@ -23,14 +23,14 @@ struct Piece {
     float drop = 0; // device px below the line of the text
     float width = 0;
 };
-struct Word { // is not broken
+struct LaidWord { // is not broken
     std::vector<Piece> pieces;
     float width = 0;
     bool spaceBefore = false;
     bool tall = false; // holds a fraction
 };
 struct Line {
-    std::vector<Word> words;
+    std::vector<LaidWord> words;
     std::vector<float> at; // device px from the left
     bool tall = false;
 };
@@ -106,8 +106,8 @@ Piece pieceOf(const Ui& ui, std::string_view text, RunStyle style, const ImFont*
 }
 
 // Words end at spaces; a word may go through several runs.
-std::vector<Word> wordsOf(const Ui& ui, const RichLine& line, const ImFont* face) {
-    std::vector<Word> words(1);
+std::vector<LaidWord> wordsOf(const Ui& ui, const RichLine& line, const ImFont* face) {
+    std::vector<LaidWord> words(1);
     for (const Run& run : line) {
         std::string_view rest = run.text;
         while (!rest.empty()) {
@@ -130,14 +130,14 @@ std::vector<Word> wordsOf(const Ui& ui, const RichLine& line, const ImFont* face
 }
 
 // Broken at spaces to the width that there is.
-std::vector<Line> linesOf(const Ui& ui, std::vector<Word> words, const RichLook& look,
+std::vector<Line> linesOf(const Ui& ui, std::vector<LaidWord> words, const RichLook& look,
                           float right) {
     const ImFont& face = look.face ? *look.face : *ui.fonts.body;
     const float space = face.GetCharAdvance(' ');
     const float later = ui.px(look.indent + look.hanging);
     std::vector<Line> lines(1);
     float pen = ui.px(look.indent);
-    for (Word& word : words) {
+    for (LaidWord& word : words) {
         const float before = word.spaceBefore ? space : 0;
         if (pen + before + word.width > right && pen > later) {
             lines.emplace_back();
@@ -158,13 +158,13 @@ void put(ImDrawList& list, const ImFont& font, ImVec2 at, ImU32 ink, std::string
     putText(list, font, {std::round(at.x), std::round(at.y)}, ink, text);
 }
 
-struct Pen {
+struct LinePen {
     const Ui& ui;
     ImDrawList& list;
     ImU32 ink;
 };
 
-void putRooted(const Pen& pen, const ImFont& font, ImVec2 at, std::string_view text) {
+void putRooted(const LinePen& pen, const ImFont& font, ImVec2 at, std::string_view text) {
     const std::optional<Rooted> rooted = rootedIn(text);
     if (!rooted) {
         put(pen.list, font, at, pen.ink, text);
@@ -189,7 +189,7 @@ void putRooted(const Pen& pen, const ImFont& font, ImVec2 at, std::string_view t
 }
 
 // The bar in the middle of the line, its parts above and below.
-void putFraction(const Pen& pen, const Piece& piece, ImVec2 at, float lineSize) {
+void putFraction(const LinePen& pen, const Piece& piece, ImVec2 at, float lineSize) {
     const ImFont& font = *piece.font;
     const float inner = piece.width - pen.ui.px(2 * kBarOver);
     const float left = at.x + pen.ui.px(kBarOver);
@@ -204,7 +204,7 @@ void putFraction(const Pen& pen, const Piece& piece, ImVec2 at, float lineSize) 
                            pen.ink);
 }
 
-void drawWord(const Pen& pen, const Word& word, ImVec2 at, float lineSize) {
+void drawWord(const LinePen& pen, const LaidWord& word, ImVec2 at, float lineSize) {
     for (const Piece& piece : word.pieces) {
         if (piece.style == RunStyle::Fraction) {
             putFraction(pen, piece, at, lineSize);
@@ -223,7 +223,7 @@ RichSize drawRich(const Ui& ui, const RichLine& line, const RichLook& look) {
     const ImFont& face = look.face ? *look.face : *ui.fonts.body;
     const float plain = std::round(face.FontSize * kBetweenLines);
     const float tall = std::round(2 * ui.fonts.small->FontSize + ui.px(12));
-    const Pen pen{ui, *ImGui::GetWindowDrawList(), packed(look.ink)};
+    const LinePen pen{ui, *ImGui::GetWindowDrawList(), packed(look.ink)};
     RichSize size;
     for (const Line& row : linesOf(ui, wordsOf(ui, line, look.face), look, right)) {
         const float height = row.tall ? std::max(tall, plain) : plain;

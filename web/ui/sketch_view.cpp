@@ -9,7 +9,7 @@
 namespace gusset {
 namespace {
 
-struct Pen {
+struct SketchPen {
     const Ui& ui;
     ImDrawList& list;
     ImVec2 origin;   // device px
@@ -44,11 +44,11 @@ Ink inkOf(SketchInk ink) {
     return Ink::Plain;
 }
 
-ImU32 lineInk(const Pen& pen, SketchInk ink) {
+ImU32 lineInk(const SketchPen& pen, SketchInk ink) {
     return packed(lineColour(*pen.ui.palette, inkOf(ink)));
 }
 
-void drawArea(const Pen& pen, const SketchArea& area) {
+void drawArea(const SketchPen& pen, const SketchArea& area) {
     Colour wash = lineColour(*pen.ui.palette, inkOf(area.ink));
     wash.alpha = static_cast<std::uint8_t>(std::lround(255 * kSketchWash));
     for (const Vec2 corner : area.corners) {
@@ -61,7 +61,7 @@ void drawArea(const Pen& pen, const SketchArea& area) {
     pen.list.Flags = flags;
 }
 
-void drawLine(const Pen& pen, const SketchLine& line) {
+void drawLine(const SketchPen& pen, const SketchLine& line) {
     constexpr double kDash = 5; // px on and off
     const ImU32 ink = lineInk(pen, line.ink);
     if (!line.dashed) {
@@ -77,7 +77,7 @@ void drawLine(const Pen& pen, const SketchLine& line) {
     }
 }
 
-void drawArrow(const Pen& pen, const SketchArrow& arrow) {
+void drawArrow(const SketchPen& pen, const SketchArrow& arrow) {
     const ImU32 ink = lineInk(pen, arrow.ink);
     const std::array<Vec2, 3> head = headOf(arrow);
     pen.list.AddLine(pen.at(arrow.tail), pen.at(shaftEnd(arrow)), ink, pen.px(arrow.width));
@@ -85,7 +85,7 @@ void drawArrow(const Pen& pen, const SketchArrow& arrow) {
 }
 
 // Clockwise as it is seen, with y down: the angle grows.
-void drawArc(const Pen& pen, const SketchArc& arc) {
+void drawArc(const SketchPen& pen, const SketchArc& arc) {
     constexpr float kTurn = 6.2831853f;
     const auto angleOf = [](Vec2 way) { return static_cast<float>(std::atan2(way.y, way.x)); };
     const float from = angleOf(arc.from);
@@ -97,7 +97,7 @@ void drawArc(const Pen& pen, const SketchArc& arc) {
     pen.list.PathStroke(lineInk(pen, arc.ink), 0, pen.px(1));
 }
 
-void drawDisc(const Pen& pen, const SketchDisc& disc) {
+void drawDisc(const SketchPen& pen, const SketchDisc& disc) {
     const ImU32 ink = lineInk(pen, disc.ink);
     if (disc.filled) {
         pen.list.AddCircleFilled(pen.at(disc.at), pen.px(disc.radius), ink);
@@ -108,14 +108,14 @@ void drawDisc(const Pen& pen, const SketchDisc& disc) {
     pen.list.AddCircle(pen.at(disc.at), pen.px(disc.radius), ink, 0, pen.px(1.5));
 }
 
-struct Face {
+struct SketchFace {
     const ImFont* font = nullptr;
     float size = 0; // device px
 };
 
 // The face that was rasterised nearest to this size (device px): within a tenth it is set as it is,
 // sharp; else it is scaled.
-Face faceFor(const Fonts& fonts, RunStyle style, float size) {
+SketchFace faceFor(const Fonts& fonts, RunStyle style, float size) {
     const std::array<const ImFont*, 4> plain{fonts.subscript, fonts.small, fonts.body,
                                              fonts.heading};
     const std::array<const ImFont*, 2> strong{fonts.joint, fonts.strong};
@@ -130,13 +130,13 @@ Face faceFor(const Fonts& fonts, RunStyle style, float size) {
     return {font, std::fabs(font->FontSize - size) <= 0.1f * size ? font->FontSize : size};
 }
 
-void drawWords(const Pen& pen, const SketchWords& words) {
+void drawWords(const SketchPen& pen, const SketchWords& words) {
     const float size = pen.px(words.size);
     const auto faceOf = [&](RunStyle style) {
         const bool low = style == RunStyle::Subscript;
         return faceFor(pen.ui.fonts, style, low ? size * float(kSubscriptSize) : size);
     };
-    const auto widthIn = [](const Face& face, const std::string& text) {
+    const auto widthIn = [](const SketchFace& face, const std::string& text) {
         return textSize(*face.font, text, {.size = face.size}).x;
     };
     float width = 0;
@@ -150,7 +150,7 @@ void drawWords(const Pen& pen, const SketchWords& words) {
     at.x -= before;
     const ImU32 ink = packed(textColour(*pen.ui.palette, inkOf(words.ink)));
     for (const Run& run : words.words) {
-        const Face face = faceOf(run.style);
+        const SketchFace face = faceOf(run.style);
         const float drop = run.style == RunStyle::Subscript ? size * float(kSubscriptDrop) : 0;
         putText(pen.list, *face.font, {std::round(at.x), std::round(at.y - face.size / 2 + drop)},
                 ink, run.text, {.size = face.size});
@@ -158,7 +158,7 @@ void drawWords(const Pen& pen, const SketchWords& words) {
     }
 }
 
-void drawAll(const Pen& pen, const Sketch& sketch) {
+void drawAll(const SketchPen& pen, const Sketch& sketch) {
     for (const SketchArea& area : sketch.areas) {
         drawArea(pen, area);
     }
@@ -195,8 +195,8 @@ float sketchHeight(const Ui& ui, const Sketch& sketch, const SketchLook& look, f
 std::optional<Vec2> drawSketch(const Ui& ui, const char* id, const Sketch& sketch,
                                const SketchLook& look) {
     const ImVec2 origin = ImGui::GetCursorScreenPos();
-    const Pen pen{ui, *ImGui::GetWindowDrawList(), origin,
-                  scaleOf(ui, sketch, look, ImGui::GetContentRegionAvail().x)};
+    const SketchPen pen{ui, *ImGui::GetWindowDrawList(), origin,
+                        scaleOf(ui, sketch, look, ImGui::GetContentRegionAvail().x)};
     const ImVec2 size{pen.px(sketch.width), std::max(pen.px(sketch.height), 1.0f)};
     if (look.readable) {
         ImGui::InvisibleButton(id, size);

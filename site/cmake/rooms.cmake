@@ -1,0 +1,26 @@
+# gusset_room(TARGET FOLDER SOURCE…): the sources of one folder, as objects of TARGET.
+#
+# They are compiled a dozen at a time. Most of the time that one of our sources takes goes into headers
+# that its neighbours include too. So a name in an unnamed namespace must be the only one of its room.
+set(GUSSET_TOGETHER 12 CACHE STRING "Sources compiled at a time; 1: each alone")
+
+function(gusset_together target)
+    if(GUSSET_TOGETHER GREATER 1)
+        set_target_properties(${target} PROPERTIES
+            UNITY_BUILD ON UNITY_BUILD_BATCH_SIZE ${GUSSET_TOGETHER})
+        # GCC takes a source that is included for a header, whose types others would see; and where it sees much at
+        # once it doubts that variants are told apart by their index.
+        target_compile_options(${target} PRIVATE
+            $<$<COMPILE_LANG_AND_ID:CXX,GNU>:-Wno-subobject-linkage;-Wno-maybe-uninitialized>)
+    endif()
+endfunction()
+
+function(gusset_room target folder)
+    list(TRANSFORM ARGN PREPEND ${folder}/)
+    set(room ${target}_${folder})
+    add_library(${room} OBJECT ${ARGN})
+    target_include_directories(${room} PRIVATE $<TARGET_PROPERTY:${target},INTERFACE_INCLUDE_DIRECTORIES>)
+    target_compile_options(${room} PRIVATE -fno-exceptions -fno-rtti)
+    gusset_together(${room})
+    target_sources(${target} PRIVATE $<TARGET_OBJECTS:${room}>)
+endfunction()
