@@ -1,17 +1,17 @@
 #include "page.hpp"
 
-#include "app/session.hpp"
-#include "app/twin.hpp"
-#include "app/update.hpp"
+#include "app/page/twin.hpp"
+#include "app/state/session.hpp"
+#include "app/state/update.hpp"
 #include "board_picture.hpp"
-#include "canvas/board_field.hpp"
-#include "canvas/movement.hpp"
+#include "canvas/hands/board_field.hpp"
+#include "canvas/scene/movement.hpp"
 #include "demo.hpp"
 #include "exchange/json.hpp"
 #include "exchange/link.hpp"
 #include "page_input.hpp"
 #include "page_output.hpp"
-#include "panels/panels.hpp"
+#include "panels/frame/panels.hpp"
 #include "ui/labels.hpp"
 
 #include <imgui.h>

@@ -3,10 +3,10 @@
 #include "cli/names.hpp"
 #include "cli/verdicts.hpp"
 #include "exchange/json_checks.hpp"
-#include "model/validate.hpp"
-#include "report/check_text.hpp"
-#include "report/check_working.hpp"
-#include "report/trust_text.hpp"
+#include "model/validate/validate.hpp"
+#include "report/derivation/check_working.hpp"
+#include "report/results/check_text.hpp"
+#include "report/results/trust_text.hpp"
 
 namespace gusset::cli {
 

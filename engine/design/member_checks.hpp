@@ -6,7 +6,7 @@
 #include "core/progress.hpp"
 #include "design/column.hpp"
 #include "design/member_make.hpp"
-#include "statics/envelope.hpp"
+#include "statics/moving/envelope.hpp"
 
 #include <optional>
 #include <utility>

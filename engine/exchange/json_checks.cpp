@@ -1,9 +1,9 @@
 #include "exchange/json_checks.hpp"
 
+#include "core/number.hpp"
 #include "exchange/format_words.hpp"
 #include "exchange/json_text.hpp"
 #include "exchange/json_trust.hpp"
-#include "report/number.hpp"
 
 #include <array>
 

@@ -1,7 +1,7 @@
 #include "exchange/object_reader.hpp"
 
-#include "model/characters.hpp"
-#include "model/validate.hpp"
+#include "model/validate/characters.hpp"
+#include "model/validate/validate.hpp"
 
 #include <algorithm>
 

@@ -4,7 +4,7 @@
 #include "exchange/json_value.hpp"
 
 #include "core/utf8.hpp"
-#include "model/characters.hpp"
+#include "model/validate/characters.hpp"
 
 #include <nlohmann/json.hpp>
 

@@ -1,10 +1,10 @@
 // Checks of members in the page: typed settings, the board's figures of stress and use, the picture
 // and the page around it.
 #include "app/board.hpp"
-#include "app/check_cells.hpp"
+#include "app/fields/check_cells.hpp"
+#include "app/page/twin.hpp"
 #include "app/scene_checks.hpp"
-#include "app/session.hpp"
-#include "app/twin.hpp"
+#include "app/state/session.hpp"
 #include "support/checked_truss.hpp"
 #include "support/example_trusses.hpp"
 #include "ui/scene_svg.hpp"

@@ -1,10 +1,10 @@
 // The pages of influence lines and envelopes: what they show of the truss on the board.
-#include "app/derived_moving.hpp"
+#include "app/derived/derived_moving.hpp"
 
 #include "app/board.hpp"
-#include "app/cells.hpp"
-#include "app/load_cells.hpp"
-#include "app/twin.hpp"
+#include "app/fields/cells.hpp"
+#include "app/fields/load_cells.hpp"
+#include "app/page/twin.hpp"
 #include "exchange/json.hpp"
 #include "support/files.hpp"
 #include "support/small_truss.hpp"

@@ -1,5 +1,5 @@
-#include "app/page_tables.hpp"
-#include "app/update.hpp"
+#include "app/page/page_tables.hpp"
+#include "app/state/update.hpp"
 #include "support/small_truss.hpp"
 
 #include <catch2/catch_test_macros.hpp>

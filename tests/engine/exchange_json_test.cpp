@@ -1,6 +1,6 @@
 #include "exchange/json.hpp"
 
-#include "model/validate.hpp"
+#include "model/validate/validate.hpp"
 #include "support/rich_model.hpp"
 #include "support/small_truss.hpp"
 

@@ -1,10 +1,10 @@
 // Geometry at the edge of what can be told apart: the working answers in words, never by a crash.
-#include "hand/explain.hpp"
-#include "hand/force_polygon.hpp"
-#include "report/force_polygon_text.hpp"
-#include "report/results_text.hpp"
-#include "report/solution_text.hpp"
-#include "report/working_text.hpp"
+#include "hand/polygon/force_polygon.hpp"
+#include "hand/stages/explain.hpp"
+#include "report/derivation/force_polygon_text.hpp"
+#include "report/derivation/working_text.hpp"
+#include "report/results/results_text.hpp"
+#include "report/results/solution_text.hpp"
 
 #include "support/small_truss.hpp"
 

@@ -1,8 +1,8 @@
-#include "hand/working.hpp"
-#include "report/body_forces.hpp"
-#include "report/exact_notation.hpp"
-#include "report/formula.hpp"
-#include "report/working_text.hpp"
+#include "hand/paper/working.hpp"
+#include "report/derivation/body_forces.hpp"
+#include "report/derivation/working_text.hpp"
+#include "report/formula/exact_notation.hpp"
+#include "report/text/formula.hpp"
 
 #include "support/random_truss.hpp"
 #include "support/small_truss.hpp"

@@ -1,5 +1,5 @@
-#include "hand/force_method.hpp"
-#include "report/force_method_text.hpp"
+#include "hand/virtual_work/force_method.hpp"
+#include "report/derivation/force_method_text.hpp"
 
 #include "support/formula_reader.hpp"
 #include "support/random_truss.hpp"

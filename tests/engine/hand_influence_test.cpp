@@ -1,5 +1,5 @@
-#include "hand/influence_by_hand.hpp"
-#include "report/influence_by_hand_text.hpp"
+#include "hand/virtual_work/influence_by_hand.hpp"
+#include "report/derivation/influence_by_hand_text.hpp"
 
 #include "support/random_truss.hpp"
 #include "support/small_truss.hpp"

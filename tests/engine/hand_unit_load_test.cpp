@@ -1,5 +1,5 @@
-#include "hand/unit_load.hpp"
-#include "report/unit_load_text.hpp"
+#include "hand/virtual_work/unit_load.hpp"
+#include "report/derivation/unit_load_text.hpp"
 
 #include "support/random_truss.hpp"
 #include "support/small_truss.hpp"

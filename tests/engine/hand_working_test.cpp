@@ -1,4 +1,4 @@
-#include "hand/working.hpp"
+#include "hand/paper/working.hpp"
 
 #include "support/random_truss.hpp"
 #include "support/small_truss.hpp"

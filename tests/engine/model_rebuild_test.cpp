@@ -1,5 +1,5 @@
-#include "model/edit.hpp"
-#include "statics/solution.hpp"
+#include "model/edit/edit.hpp"
+#include "statics/solve/solution.hpp"
 #include "support/small_truss.hpp"
 
 #include <catch2/catch_test_macros.hpp>

@@ -1,6 +1,6 @@
-#include "model/validate.hpp"
+#include "model/validate/validate.hpp"
 
-#include "model/findings.hpp"
+#include "model/validate/findings.hpp"
 #include "support/rich_model.hpp"
 #include "support/small_truss.hpp"
 #include "support/strip_truss.hpp"

@@ -1,7 +1,7 @@
 // Free-body diagrams: that they are of the forces that act, and that they can be read.
 
-#include "report/body_forces.hpp"
-#include "report/body_sketch.hpp"
+#include "report/derivation/body_forces.hpp"
+#include "report/derivation/body_sketch.hpp"
 
 #include "exchange/json.hpp"
 #include "exchange/json_value.hpp"

@@ -1,10 +1,10 @@
 // Checks of members as they are read: rows, sentences, sheets with their caution, and the working
 // of one check, whose formulas are worked out again from the numbers that are printed.
-#include "report/check_text.hpp"
+#include "report/results/check_text.hpp"
 
 #include "exchange/json_checks.hpp"
-#include "report/check_working.hpp"
-#include "report/passage.hpp"
+#include "report/derivation/check_working.hpp"
+#include "report/derivation/passage.hpp"
 #include "support/calculator.hpp"
 #include "support/checked_truss.hpp"
 #include "support/example_trusses.hpp"

@@ -1,6 +1,6 @@
 // The force polygon as a drawing: true to scale, readable, and to be touched.
 
-#include "report/force_polygon_sketch.hpp"
+#include "report/derivation/force_polygon_sketch.hpp"
 
 #include "support/random_truss.hpp"
 #include "support/sketch_checks.hpp"

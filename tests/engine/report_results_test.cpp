@@ -1,8 +1,8 @@
-#include "report/phrases.hpp"
-#include "report/results_text.hpp"
+#include "report/results/results_text.hpp"
+#include "report/text/phrases.hpp"
 
-#include "report/csv.hpp"
-#include "report/solution_text.hpp"
+#include "core/csv.hpp"
+#include "report/results/solution_text.hpp"
 
 #include "support/small_truss.hpp"
 

@@ -1,5 +1,5 @@
 // A solver that keeps what it learned must give what a fresh solve gives, through whatever drags.
-#include "statics/solver.hpp"
+#include "statics/solve/solver.hpp"
 
 #include "support/random.hpp"
 #include "support/random_truss.hpp"

@@ -1,6 +1,6 @@
 #include "fuzz/every_command.hpp"
 
-#include "statics/structure.hpp"
+#include "statics/equilibrium/structure.hpp"
 
 namespace gusset::support {
 

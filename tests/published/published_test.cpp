@@ -3,8 +3,8 @@
 #include "published/published_case.hpp"
 
 #include "exchange/json.hpp"
-#include "statics/moving.hpp"
-#include "statics/solution.hpp"
+#include "statics/moving/moving.hpp"
+#include "statics/solve/solution.hpp"
 
 #include <catch2/catch_test_macros.hpp>
 #include <catch2/matchers/catch_matchers_floating_point.hpp>

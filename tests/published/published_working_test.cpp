@@ -3,9 +3,9 @@
 #include "support/working_reader.hpp"
 
 #include "exchange/json.hpp"
-#include "hand/force_method.hpp"
-#include "hand/influence_by_hand.hpp"
-#include "hand/unit_load.hpp"
+#include "hand/virtual_work/force_method.hpp"
+#include "hand/virtual_work/influence_by_hand.hpp"
+#include "hand/virtual_work/unit_load.hpp"
 
 #include <catch2/catch_test_macros.hpp>
 #include <catch2/matchers/catch_matchers_floating_point.hpp>

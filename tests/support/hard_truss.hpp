@@ -1,7 +1,7 @@
 #pragma once
 // Small trusses that are hard on arithmetic in one way each.
 
-#include "model/truss.hpp"
+#include "model/truss/truss.hpp"
 
 namespace gusset::support {
 

@@ -6,7 +6,7 @@
 #include "support/printed_truth.hpp"
 #include "support/text_formula.hpp"
 
-#include "report/number.hpp"
+#include "core/number.hpp"
 
 #include <algorithm>
 #include <cmath>

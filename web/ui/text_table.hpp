@@ -2,7 +2,7 @@
 // A finished table of the engine (report/table) on ruled paper: columns as wide as what stands in
 // them, in a smaller face where there are too many for the notebook's width.
 
-#include "report/table.hpp"
+#include "report/results/table.hpp"
 #include "ui/theme.hpp"
 
 namespace gusset {
