@@ -99,7 +99,7 @@ Truss unevenStrip(double ratio) {
     return truss;
 }
 
-double largestOf(const std::vector<double>& values) {
+double largestSizeOf(const std::vector<double>& values) {
     double largest = 0;
     for (const double value : values) {
         largest = std::max(largest, std::abs(value));
@@ -126,7 +126,7 @@ std::string wrongIn(const std::vector<double>& told, const std::vector<double>& 
 }
 
 double scaleOf(const ExactResponse& exact) {
-    return std::max(largestOf(exact.forces), largestOf(exact.reactions));
+    return std::max(largestSizeOf(exact.forces), largestSizeOf(exact.reactions));
 }
 
 // Neither temperatures nor what supports and members impose: lines are of loads alone.

@@ -1,5 +1,7 @@
 #include "support/text_formula.hpp"
 
+#include "core/signs.hpp"
+
 #include <algorithm>
 #include <array>
 #include <cctype>
@@ -10,7 +12,6 @@ namespace gusset::support {
 namespace {
 
 constexpr std::string_view kRoot = "\u221A";
-constexpr std::string_view kMinus = "\u2212";
 constexpr std::string_view kDegree = "\u00B0";
 constexpr std::array<std::string_view, 12> kOperators{
     "+", kMinus, "\u00B7", "=", ":", ",", "(", ")", "\u2248", "\u03A3", "\u27F2", "\u27F3"};
