@@ -237,7 +237,7 @@ Answer answerWorking(const PhraseBook& book, const Arguments& arguments, const R
     if (!solution.solved || answer.text.empty()) {
         return answer;
     }
-    const std::vector<std::string> warnings = trustSentences(book, reading.truss, solution);
+    const std::vector<std::string> warnings = workingSentences(book, reading.truss, solution);
     if (isDrawn) {
         answer.faults = joined(std::move(answer.faults), notesOnForces(warnings));
         return answer;

@@ -136,7 +136,7 @@ private:
     }
 
     void sayForce() {
-        if (it_.force == 0) {
+        if (it_.force == 0 && isChecked(it_)) {
             tell(Phrase::CheckIdle);
             return;
         }

@@ -38,9 +38,11 @@ RichLine wordOf(const PhraseBook& book, Lack lack) {
     case Lack::Modulus:
         return say(book, Phrase::LackModulus);
     case Lack::Radius:
+        return say(book, Phrase::LackRadius);
+    case Lack::Force:
         break;
     }
-    return say(book, Phrase::LackRadius);
+    return say(book, Phrase::LackForce);
 }
 
 RichLine lacksOf(const PhraseBook& book, const std::vector<Lack>& lacks) {

@@ -193,6 +193,19 @@ std::string ordinateText(const Truss& truss, const InfluenceReport& report, std:
                    : signedOrdinate(truss, report, report.line.ordinates[joint]);
 }
 
+namespace {
+
+// Whether rounding leaves fewer figures of the ordinates than are written of them.
+bool losesFigures(const Truss& truss, const InfluenceReport& report) {
+    const EffectKind kind = report.effect.kind;
+    const double error = trustOf(report).error;
+    return kind == EffectKind::Displacement
+               ? figuresOf(error) < kFigures
+               : ordinateStyle(truss, kind, report.error).lastPlace < kDecimals && error > 0;
+}
+
+} // namespace
+
 std::string influenceSentence(const PhraseBook& book, const Truss& truss,
                               const InfluenceReport& report) {
     const std::vector<double>& values = report.line.ordinates;
@@ -203,7 +216,11 @@ std::string influenceSentence(const PhraseBook& book, const Truss& truss,
     const Part effect{"effect", plainLine(effectName(book, truss, report.effect))};
     const auto isZero = [&](std::size_t i) { return ordinateText(truss, report, i) == "0"; };
     if (isZero(high) && isZero(low)) {
-        return sayPlain(book, Phrase::InfluenceNone, {effect});
+        return sayPlain(book,
+                        losesFigures(truss, report) && figuresOf(trustOf(report).error) == 0
+                            ? Phrase::NoOrdinateFigures
+                            : Phrase::InfluenceNone,
+                        {effect});
     }
     if (isZero(high) || isZero(low)) {
         const std::size_t at = isZero(high) ? low : high;
@@ -313,12 +330,8 @@ std::vector<std::string> movingLines(const PhraseBook& book, const Truss& truss,
 
 std::vector<std::string> lineWarnings(const PhraseBook& book, const Truss& truss,
                                       const InfluenceReport& report) {
-    const EffectKind kind = report.effect.kind;
     const int figures = figuresOf(trustOf(report).error);
-    const bool loses = kind == EffectKind::Displacement
-                           ? figures < kFigures
-                           : ordinateStyle(truss, kind, report.error).lastPlace < kDecimals &&
-                                 trustOf(report).error > 0;
+    const bool loses = losesFigures(truss, report);
     std::vector<std::string> says;
     if (loses && figures == 0) {
         says.push_back(sayPlain(book, Phrase::NoOrdinateFigures));

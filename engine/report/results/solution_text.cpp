@@ -175,7 +175,7 @@ std::string faultSentence(const Issue& fault) {
     if (!text.empty() && text[0] >= 'a' && text[0] <= 'z') {
         text[0] = static_cast<char>(text[0] - 'a' + 'A');
     }
-    return text + ".";
+    return text.ends_with('?') || text.ends_with('.') ? text : text + ".";
 }
 
 std::string inexactSentence(const PhraseBook& book, const Truss& truss, const WhyInexact& why) {

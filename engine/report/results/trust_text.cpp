@@ -59,6 +59,49 @@ bool losesMovementFigures(const Solution& solution) {
                        [&](Vec2 move) { return isRough(move.x) || isRough(move.y); });
 }
 
+std::string boundText(const Truss& truss, const Reliance& reliance) {
+    const double bound = forceErrorOf(reliance) / toNewton(truss.units.force);
+    return forceText(truss, bound, roughStyleOf(truss));
+}
+
+void sayNegligible(const PhraseBook& book, std::ptrdiff_t count,
+                   std::vector<std::string>& sentences) {
+    if (count > 0) {
+        sentences.push_back(sayPlain(book,
+                                     count == 1 ? Phrase::OneNegligible : Phrase::SomeNegligible,
+                                     {{"n", plainLine(std::to_string(count))}}));
+    }
+}
+
+void sayReactions(const PhraseBook& book, const Truss& truss, const Solution& solution,
+                  const Reliance& reliance, std::vector<std::string>& sentences) {
+    JointId first;
+    int count = 0;
+    for (std::size_t i = 0; i < solution.jointReactions.size(); ++i) {
+        const Vec2 reaction = solution.jointReactions[i];
+        if (isBelowBound(reliance, reaction.x) || isBelowBound(reliance, reaction.y)) {
+            first = count == 0 ? JointId{static_cast<int>(i)} : first;
+            ++count;
+        }
+    }
+    if (count > 0) {
+        sentences.push_back(
+            sayPlain(book, count == 1 ? Phrase::ReactionBelowBound : Phrase::ReactionsBelowBound,
+                     {{"n", plainLine(std::to_string(count))},
+                      {"joint", jointName(truss, first)},
+                      {"bound", plainLine(boundText(truss, reliance))}}));
+    }
+}
+
+std::ptrdiff_t countNegligible(const Reliance& reliance, const Solution& solution) {
+    const auto isSmall = [&](double force) { return isNegligible(reliance, force); };
+    std::ptrdiff_t count = std::count_if(solution.forces.begin(), solution.forces.end(), isSmall);
+    for (const Vec2 reaction : solution.jointReactions) {
+        count += (isSmall(reaction.x) ? 1 : 0) + (isSmall(reaction.y) ? 1 : 0);
+    }
+    return count;
+}
+
 } // namespace
 
 int figuresLeft(const Reliance& reliance) { return figuresOf(reliance.trust.error); }
@@ -112,12 +155,11 @@ std::vector<std::string> figureSentences(const PhraseBook& book, const Truss& tr
         }
     }
     if (count > 0) {
-        const double bound = forceErrorOf(reliance) / toNewton(truss.units.force);
         sentences.push_back(
             sayPlain(book, count == 1 ? Phrase::ForceBelowBound : Phrase::ForcesBelowBound,
                      {{"n", plainLine(std::to_string(count))},
                       {"member", plainLine(memberName(truss, first))},
-                      {"bound", plainLine(forceText(truss, bound, roughStyleOf(truss)))}}));
+                      {"bound", plainLine(boundText(truss, reliance))}}));
     }
     return sentences;
 }
@@ -143,8 +185,14 @@ std::vector<std::string> trustSentences(const PhraseBook& book, const Truss& tru
 
 std::vector<std::string> trustSentences(const PhraseBook& book, const Truss& truss,
                                         const Solution& solution) {
+    if (!solution.solved) {
+        return isRefused(solution) ? std::vector{unsolvedSentence(book, truss, solution)}
+                                   : trustSentences(book, truss, relianceOf(solution), {});
+    }
     const Reliance reliance = relianceOf(solution);
     std::vector<std::string> ofFigures = figureSentences(book, truss, reliance, solution.forces);
+    sayReactions(book, truss, solution, reliance, ofFigures);
+    sayNegligible(book, countNegligible(reliance, solution), ofFigures);
     if (losesMovementFigures(solution)) {
         const int figures = figuresOf(solution.trust.displacementError);
         ofFigures.push_back(sayPlain(book, Phrase::MovementFiguresLeft,
@@ -156,6 +204,24 @@ std::vector<std::string> trustSentences(const PhraseBook& book, const Truss& tru
 std::vector<std::string> trustSentences(const PhraseBook& book, const Truss& truss,
                                         const Reliance& reliance) {
     return trustSentences(book, truss, reliance, figureSentences(book, truss, reliance, {}));
+}
+
+std::vector<std::string> workingSentences(const PhraseBook& book, const Truss& truss,
+                                          const Solution& solution) {
+    const Reliance reliance = relianceOf(solution);
+    const bool hides = !figureSentences(book, truss, reliance, solution.forces).empty();
+    std::vector<std::string> ofFigures;
+    if (hides) {
+        ofFigures.push_back(sayPlain(book, Phrase::FiguresInWorking,
+                                     {{"bound", plainLine(boundText(truss, reliance))}}));
+    }
+    return trustSentences(book, truss, reliance, ofFigures);
+}
+
+bool isRefused(const Solution& solution) {
+    const bool isStable =
+        solution.status == Status::Determinate || solution.status == Status::Indeterminate;
+    return isStable && !solution.solved && solution.errors.empty();
 }
 
 std::vector<std::string> standingSentences(const PhraseBook& book, const Reliance& reliance) {
@@ -175,6 +241,9 @@ std::string unsolvedSentence(const PhraseBook& book, const Truss& truss, const S
 
 std::string residualSentence(const PhraseBook& book, const Truss& truss, const Solution& solution) {
     const RichLine error = rough(truss, solution.trust.error);
+    if (solution.largest == 0) {
+        return sayPlain(book, Phrase::ResidualOfNothing);
+    }
     if (solution.residual == 0) {
         return sayPlain(book, Phrase::ResidualNone, {{"error", error}});
     }

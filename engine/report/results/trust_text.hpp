@@ -28,12 +28,18 @@ inline constexpr int kMovementFigures = 3;
 // In a number style, of forces that may be off by so much (N): their last place.
 [[nodiscard]] int lastPlaceOfForces(const Truss&, double error);
 
-// Empty for an ordinary truss: close to a mechanism and where, figures lost, forces smaller than
-// the bound of their errors, a member whose stiffness stands out, a mechanism that is barely one.
+// Whether a stable truss without faults has no forces.
+[[nodiscard]] bool isRefused(const Solution&);
+// Empty for an ordinary truss: why it has no forces, close to a mechanism and where, figures lost,
+// forces and reactions smaller than the bound of their errors or than counts, a member whose
+// stiffness stands out, a mechanism that is barely one.
 [[nodiscard]] std::vector<std::string> trustSentences(const PhraseBook&, const Truss&,
                                                       const Solution&);
 [[nodiscard]] std::vector<std::string> trustSentences(const PhraseBook&, const Truss&,
                                                       const Reliance&);
+// The same of a working, which carries every figure that was computed.
+[[nodiscard]] std::vector<std::string> workingSentences(const PhraseBook&, const Truss&,
+                                                        const Solution&);
 // The same with these sentences on figures.
 [[nodiscard]] std::vector<std::string> trustSentences(const PhraseBook&, const Truss&,
                                                       const Reliance&,

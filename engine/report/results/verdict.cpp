@@ -136,6 +136,14 @@ void addIndeterminate(Sentences& lines, const Truss& truss, const Solution& solu
     }
 }
 
+// Rather than that its forces are nothing beside a load or a reaction, or beside rounding.
+bool isSurelyUnloaded(const Solution& solution) {
+    const Reliance reliance = relianceOf(solution);
+    return std::none_of(solution.forces.begin(), solution.forces.end(), [&](double force) {
+        return isBelowBound(reliance, force) || isNegligible(reliance, force);
+    });
+}
+
 void addLargest(Sentences& lines, const Truss& truss, const Solution& solution) {
     const auto rows = forceRows(lines.book, truss, solution);
     const auto named = [&](MemberId member, Phrase phrase) {
@@ -152,7 +160,7 @@ void addLargest(Sentences& lines, const Truss& truss, const Solution& solution) 
     if (largest.compression.valid()) {
         named(largest.compression, Phrase::LargestCompression);
     }
-    if (!largest.tension.valid() && !largest.compression.valid()) {
+    if (!largest.tension.valid() && !largest.compression.valid() && isSurelyUnloaded(solution)) {
         add(lines, Phrase::AllForcesZero);
     }
 }
@@ -181,11 +189,6 @@ std::vector<std::string> verdict(const PhraseBook& book, const Truss& truss,
     case Status::Determinate:
         addCounted(lines, Phrase::Determinate, solution.counting);
         break;
-    }
-    const bool isStable =
-        solution.status == Status::Determinate || solution.status == Status::Indeterminate;
-    if (isStable && !solution.solved && solution.errors.empty()) {
-        lines.list.push_back(unsolvedSentence(book, truss, solution));
     }
     for (std::string& sentence : trustSentences(book, truss, solution)) {
         lines.list.push_back(std::move(sentence));

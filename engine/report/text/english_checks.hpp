@@ -40,6 +40,7 @@ inline constexpr Sentence kEnglishChecks[] = {
     {Phrase::LackStrength, "strength"},
     {Phrase::LackModulus, "modulus E"},
     {Phrase::LackRadius, "radius of gyration"},
+    {Phrase::LackForce, "force that rounding leaves known"},
     {Phrase::RemarkOver, "more than allowed"},
     {Phrase::RemarkSlender, "λ over {limit}"},
     {Phrase::RemarkLacks, "no {what}"},

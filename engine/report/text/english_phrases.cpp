@@ -85,10 +85,24 @@ constexpr Sentence kEnglish[] = {
     {Phrase::ForcesBelowBound,
      "The forces in {n} members, {member} among them, are smaller than rounding may put them off "
      "by, {bound}: they are written 0, and whether they are tension or compression is open."},
+    {Phrase::ReactionBelowBound,
+     "Part of the reaction at {joint} is smaller than rounding may put it off by, {bound}: it is "
+     "written 0."},
+    {Phrase::ReactionsBelowBound,
+     "Parts of {n} reactions, that at {joint} among them, are smaller than rounding may put them "
+     "off by, {bound}: they are written 0."},
+    {Phrase::OneNegligible, "One force or reaction is smaller than a billionth of the largest "
+                            "load, reaction or force: it is written 0."},
+    {Phrase::SomeNegligible, "{n} forces or reactions are smaller than a billionth of the largest "
+                             "load, reaction or force: they are written 0."},
+    {Phrase::FiguresInWorking,
+     "Rounding may put any force by {bound} off: figures of this working that are smaller than "
+     "that say nothing."},
     {Phrase::Residual, "Equilibrium at every joint is met to {residual} of the largest force; "
                        "rounding puts no force off by more than about {error} of it."},
     {Phrase::ResidualNone, "Equilibrium at every joint is met in every figure computed; "
                            "rounding puts no force off by more than about {error} of the largest."},
+    {Phrase::ResidualOfNothing, "No force acts at any joint: there is nothing to balance."},
 
     {Phrase::MemberForcesCaption, "Member forces in {unit}"},
     {Phrase::MemberForcesCaptionPlain, "Member forces"},

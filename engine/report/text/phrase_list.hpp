@@ -50,8 +50,14 @@ enum class Phrase {
     MovementFiguresLeft, // {n}
     ForceBelowBound,     // {member} {bound}
     ForcesBelowBound,    // {n} {member} {bound}
-    Residual,            // {residual} {error}
-    ResidualNone,        // {error}
+    ReactionBelowBound,  // {joint} {bound}
+    ReactionsBelowBound, // {n} {joint} {bound}
+    OneNegligible,
+    SomeNegligible,   // {n}
+    FiguresInWorking, // {bound}
+    Residual,         // {residual} {error}
+    ResidualNone,     // {error}
+    ResidualOfNothing,
 
     // Tables.
     MemberForcesCaption, // {unit}
@@ -464,6 +470,7 @@ enum class Phrase {
     LackStrength,
     LackModulus,
     LackRadius,
+    LackForce,
     RemarkOver,
     RemarkSlender, // {limit}
     RemarkLacks,   // {what}

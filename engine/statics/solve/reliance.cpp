@@ -31,6 +31,14 @@ void include(Reliance& reliance, const Trust& trust, double largest, double fart
     }
 }
 
+double largestOf(const std::vector<double>& forces) {
+    double largest = 0;
+    for (const double force : forces) {
+        largest = std::max(largest, std::abs(force));
+    }
+    return largest;
+}
+
 // How far the rounding of coordinates may turn a bar at this joint.
 double turningAt(const Structure& structure, int joint) {
     double most = 0;
@@ -90,6 +98,7 @@ Reliance relianceOf(const Solution& solution) {
     if (solution.solved) {
         reliance.trust = solution.trust;
         reliance.largest = solution.largest;
+        reliance.inMember = largestOf(solution.forces);
         reliance.farthest = largestComponent(solution.displacements);
     }
     if (solution.solved || !solution.errors.empty()) {
@@ -108,6 +117,7 @@ Reliance relianceOf(const Analysis& analysis) {
 }
 
 void include(Reliance& reliance, const Response& response) {
+    reliance.inMember = std::max(reliance.inMember, largestOf(response.found.forces));
     include(reliance, response.trust, response.found.largest,
             largestComponent(response.displacements));
 }
@@ -129,6 +139,12 @@ bool isZero(const Reliance& reliance, double force) {
 bool isBelowBound(const Reliance& reliance, double force) {
     return isZero(reliance, force) &&
            std::abs(force) > workingZeroOf(reliance.trust) * reliance.largest;
+}
+
+bool isNegligible(const Reliance& reliance, double force) {
+    return isZero(reliance, force) && !isBelowBound(reliance, force) &&
+           std::abs(force) >
+               std::max(kSurelyRounding * forceErrorOf(reliance), kZeroForce * reliance.inMember);
 }
 
 Issues whyUnanswered(const Truss& truss, const Analysis& analysis, const char* ofMechanism) {

@@ -58,6 +58,7 @@ void derive(const AppState& state, Derived& derived) {
     derived.reactions = reactionRows(state.truss, derived.solution);
     derived.verdict = verdict(*state.book, state.truss, derived.solution);
     derived.warnings = trustSentences(*state.book, state.truss, derived.solution);
+    derived.warningsOfWorking = workingSentences(*state.book, state.truss, derived.solution);
     derived.movements = movementRows(state.truss, derived.solution);
     derived.stretches = stretchRows(state.truss, derived.solution);
     derived.movementLines = movementLines(*state.book, state.truss, derived.solution);

@@ -52,6 +52,7 @@ struct Derived {
     std::vector<ReactionRow> reactions;
     std::vector<std::string> verdict;
     std::vector<std::string> warnings;  // of these, what must be known beside figures anywhere
+    std::vector<std::string> warningsOfWorking;
     std::vector<MovementRow> movements; // these three only where the solution is displaced
     std::vector<StretchRow> stretches;
     std::vector<std::string> movementLines; // or a sentence on why it is not

@@ -347,7 +347,7 @@ void workingTab(PanelContext& context) {
         nothingToShow(context);
         return;
     }
-    for (const std::string& warning : context.derived.warnings) {
+    for (const std::string& warning : context.derived.warningsOfWorking) {
         paragraph(context.ui, warning, Ink::Warning);
     }
     const int count = stepsOf(context.derived.working);
