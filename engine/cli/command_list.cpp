@@ -80,8 +80,7 @@ constexpr std::array<Command, 7> kCommands{{
 constexpr std::string_view kInputs =
     "FILE is a path, a link, or - for standard input; behind -- it may begin with a hyphen.\n";
 constexpr std::string_view kExits =
-    "Exit status: 0 answered; 1 no answer: the truss can move under these loads, or its\n"
-    "forces can't be told from rounding; 2 the input is bad;\n"
+    "Exit status: 0 answered; 1 the truss can move, or its forces are lost in rounding; 2 bad input;\n"
     "3 wrong use; 4 the answer could not be written.\n";
 
 std::string withValue(const Option& option) {
