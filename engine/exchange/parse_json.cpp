@@ -81,7 +81,7 @@ public:
         if (twice != keys.end()) {
             key_ = *twice;
             keyIsOpen_ = true;
-            return fail(IssueCode::Duplicate, "this key stands twice: keep one of the two");
+            return fail(IssueCode::Duplicate, "duplicate key: keep one of the two");
         }
         open_.pop_back();
         return true;

@@ -188,7 +188,7 @@ TEST_CASE("Duplicates are refused: labels, members, keys") {
     CHECK_THAT(fault(with(R"({"a":"B","b":"C"})", R"({"a":"B","b":"A"})")),
                ContainsSubstring("members[1]: member BA is there already as members[0]"));
     CHECK(fault(with(R"("x":2)", R"("x":2,"x":3)")) ==
-          "joints[2].x: this key stands twice: keep one of the two");
+          "joints[2].x: duplicate key: keep one of the two");
 }
 
 TEST_CASE("Members without length are refused") {

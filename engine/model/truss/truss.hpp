@@ -156,8 +156,7 @@ struct MovingLoad {
 };
 
 struct Truss {
-    // Copied, moved and ended in truss.cpp, once: as inline code they would be most of each object
-    // file.
+    // Special members in truss.cpp: as inline code they would be most of each object file.
     Truss();
     Truss(const Truss&);
     Truss(Truss&&) noexcept;

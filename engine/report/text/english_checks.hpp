@@ -17,8 +17,9 @@ inline constexpr Sentence kEnglishChecks[] = {
     {Phrase::CheckUnderAll, "Under all loads together."},
     {Phrase::CheckUnder, "Under {loads}."},
     {Phrase::CheckOverChoices, "The worst of each member over {choices}, each by itself."},
-    {Phrase::CheckByEuler, "Strength on the gross area divided by {strength}; of members pressed "
-                           "also Euler's critical force divided by {euler}, with K = {k}."},
+    {Phrase::CheckByEuler,
+     "Strength on the gross area divided by {strength}; of members in "
+     "compression also Euler's critical force divided by {euler}, with K = {k}."},
     {Phrase::CheckByEn1993, "By EN 1993-1-1, 6.2.3, 6.2.4 and 6.3.1: curve {curve}, γ_M0 = {m0}, "
                             "γ_M1 = {m1}, K = {k}. The loads are to be design loads."},
     {Phrase::CheckByPhi, "By AISC 360-16, chapters D2(a) and E3: φ = {phi}, K = {k}. The loads are "

@@ -12,8 +12,7 @@
 namespace gusset {
 
 struct Analysis {
-    // Copied, moved and ended in analysis.cpp, once: as inline code they would be most of each
-    // object file.
+    // Special members in analysis.cpp: as inline code they would be most of each object file.
     Analysis();
     Analysis(const Analysis&);
     Analysis(Analysis&&) noexcept;
