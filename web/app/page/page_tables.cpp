@@ -5,6 +5,7 @@
 #include "report/results/results_text.hpp"
 #include "report/text/html.hpp"
 
+#include <algorithm>
 #include <array>
 #include <cstdlib>
 #include <optional>
@@ -56,6 +57,10 @@ Heading headingOf(const Truss& truss, CellTable table) {
     }
     return {};
 }
+
+// A browser lays out this many within a second; hundreds of thousands would stop the page for a
+// minute.
+constexpr int kMostRows = 5000;
 
 // What the row is called in the names of its buttons: "joint C", "load 2".
 std::string rowName(const Truss& truss, CellTable table, int row, const std::string& one) {
@@ -142,10 +147,18 @@ std::string tableOf(const Truss& truss, CellTable table) {
     }
     html += table == CellTable::Supports ? "<th scope=\"col\">kind</th>" : "";
     html += "<td></td></tr></thead>\n<tbody>\n"; // the buttons that remove need no heading
-    for (int row = 0; row <= rowsOf(truss, table); ++row) {
+    const int rows = rowsOf(truss, table);
+    const int shown = std::min(rows, kMostRows);
+    for (int row = 0; row < shown; ++row) {
         html += rowHtml(truss, table, row, heading);
     }
-    return html + "</tbody>\n</table>\n";
+    html += rowHtml(truss, table, rows, heading) + "</tbody>\n</table>\n";
+    if (shown < rows) {
+        html += "<p>" + std::to_string(rows - shown) +
+                " more rows are too many for this page: the notebook lists them, and the file "
+                "holds them.</p>\n";
+    }
+    return html;
 }
 
 Edit removal(CellTable table, int row) {
