@@ -58,7 +58,8 @@ ObjectReader::ObjectReader(const JsonValue& value, std::string place, IssueList&
 }
 
 std::string ObjectReader::placeOf(std::string_view key) const {
-    return place_.empty() ? std::string(key) : place_ + "." + std::string(key);
+    const std::string name = key.empty() ? "\"\"" : std::string(key); // no place has no name
+    return place_.empty() ? name : place_ + "." + name;
 }
 
 const JsonValue* ObjectReader::any(std::string_view key) {

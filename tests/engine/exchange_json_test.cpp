@@ -318,3 +318,11 @@ TEST_CASE("Results are in the force unit of the model") {
     CHECK_THAT(writeResults(newtons, solve(newtons)),
                ContainsSubstring(R"({ "joint": "A", "fx": 0, "fy": 5 })"));
 }
+
+TEST_CASE("a key without a name is told of at a place that has one") {
+    const Outcome<Reading> read =
+        readModel(R"({"gusset":1,"joints":[],"members":[],"supports":[],"loads":[],"":5})");
+    REQUIRE(read.ok());
+    REQUIRE(read.value().notes.size() == 1);
+    CHECK(read.value().notes.front().at == "\"\"");
+}
