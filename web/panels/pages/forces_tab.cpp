@@ -48,11 +48,12 @@ void reactions(PanelContext& context) {
     const std::string x = withUnit("→", unit);
     const std::string y = withUnit("↑", unit);
     const std::string joint = words(context, Phrase::CellJoint);
-    const std::array columns{Column{joint, 80, 1, Align::Left, 0},
-                             Column{x, 90, 1, Align::Right, 1, true},
-                             Column{y, 90, 1, Align::Right, 2, true}};
-    sectionHeading(context.ui, words(context, Phrase::HeadReactions));
     const std::vector<ReactionRow>& rows = context.derived.reactions;
+    const std::array columns{
+        Column{joint, 80, 1, Align::Left, 0, false, longestOf(rows, &ReactionRow::name)},
+        Column{x, 90, 1, Align::Right, 1, true, longestOf(rows, &ReactionRow::x)},
+        Column{y, 90, 1, Align::Right, 2, true, longestOf(rows, &ReactionRow::y)}};
+    sectionHeading(context.ui, words(context, Phrase::HeadReactions));
     const std::vector<int> places = listedReactions(context.state, context.derived);
     listSearch(context, ListedTable::Reactions, static_cast<int>(rows.size()),
                static_cast<int>(places.size()), "find a joint");
@@ -74,7 +75,8 @@ void exactCell(PanelContext& context, Table& table, const ForceRow& row) {
     const std::vector<std::string>& exact = context.derived.exact.forces;
     if (isOf(context.derived.exact, context.state) && row.member.at() < exact.size()) {
         const std::string& text = exact[row.member.at()];
-        table.text(3, text.size() > kLongest ? words(context, Phrase::LongFraction) : text,
+        const bool isShort = text.size() <= kLongest && table.fits(3, text);
+        table.text(3, isShort ? text : words(context, Phrase::LongFraction),
                    {context.ui.palette->ink});
     }
 }
@@ -132,9 +134,11 @@ void forceTable(PanelContext& context, const std::vector<int>& places) {
     const std::string letter = words(context, Phrase::CellLetter);
     const std::string exactly = words(context, Phrase::CellExact);
     const bool exact = context.state.notebook.exact;
-    std::vector<Column> columns{Column{member, 80, 1, Align::Left, 0},
-                                Column{force, 90, 1, Align::Right, 1, true},
-                                Column{letter, exact ? 60.0 : 100.0, 1, Align::Left, 2, true}};
+    const std::vector<ForceRow>& rows = context.derived.forces;
+    std::vector<Column> columns{
+        Column{member, 80, 1, Align::Left, 0, false, longestOf(rows, &ForceRow::name)},
+        Column{force, 90, 1, Align::Right, 1, true, longestOf(rows, &ForceRow::value)},
+        Column{letter, exact ? 60.0 : 100.0, 1, Align::Left, 2, true}};
     if (exact) {
         columns.push_back(Column{exactly, 100, 1.5, Align::Right});
     }
@@ -145,7 +149,7 @@ void forceTable(PanelContext& context, const std::vector<int>& places) {
     while (clipper.Step()) {
         for (int i = clipper.DisplayStart; i < clipper.DisplayEnd; ++i) {
             const int place = places[static_cast<std::size_t>(i)];
-            memberRow(context, table, context.derived.forces[static_cast<std::size_t>(place)]);
+            memberRow(context, table, rows[static_cast<std::size_t>(place)]);
         }
     }
 }
