@@ -220,6 +220,30 @@ TEST_CASE("an envelope says for each member which case is worst, or how to get c
     CHECK(tie.compressionBy == "uplift");
 }
 
+TEST_CASE("the envelope of the one combination there is is what the command line gives, by name") {
+    // Alone the load presses the rafters and pulls the tie with 16 kN; 1.5 times that is 24.
+    Truss truss = gable();
+    force(truss, "C", 0, 12, "uplift");
+    truss.combinations.push_back({"strength", {{"loads", 1.5}}});
+    Board board = pageOf(truss, ResultPage::Envelope);
+    board.finish(deriveEnvelope);
+    const EnvelopeShown& shown = board.derived.envelope;
+    CHECK(shown.hasChoice);
+    CHECK(shown.says.find("under strength, the only combination") != std::string::npos);
+    const std::size_t tie = memberAt(truss, "A", "B");
+    CHECK(shown.rows[tie].tension == "24.00");
+    CHECK(shown.rows[tie].tensionBy == "strength");
+    const auto same = envelopeOf(truss, envelopeChoices(truss)); // of the command line
+    REQUIRE(same.ok());
+    CHECK(envelopeRows(truss, same.value())[tie].tension == shown.rows[tie].tension);
+
+    board.act(Set{&NotebookState::envelopeOfCases, true});
+    board.finish(deriveEnvelope);
+    CHECK(board.derived.envelope.says.find("under the cases loads and uplift") !=
+          std::string::npos);
+    CHECK(board.derived.envelope.rows[tie].tension == "16.00");
+}
+
 TEST_CASE("an envelope of a mechanism at rest says that it is one, beside its table") {
     Truss truss = gable();
     truss.supports[0].kind = SupportKind::Roller; // both stand upright, and so do the loads

@@ -20,7 +20,7 @@ struct ReadNumber {
     double value = 0;
     char decimalSign = '.';
     int decimals = 0;
-    int figures = 0; // all of them
+    int figures = 0; // from the first that is not 0
     bool hasPower = false;
 };
 
@@ -39,10 +39,12 @@ std::optional<ReadNumber> readNumber(std::string_view text) {
         ascii[sign] = '.';
         number.decimals = static_cast<int>(end - sign) - 1;
     }
-    number.figures = static_cast<int>(
-        std::count_if(ascii.begin(), ascii.begin() + static_cast<std::ptrdiff_t>(end),
-                      [](char c) { return c >= '0' && c <= '9'; }));
-    if (number.figures == 0 || ascii.find_first_not_of("-.e0123456789") != std::string::npos) {
+    const std::size_t first = ascii.find_first_of("123456789");
+    for (std::size_t i = first; i < end; ++i) {
+        number.figures += ascii[i] == '.' ? 0 : 1;
+    }
+    if (ascii.find_first_of("0123456789") == std::string::npos ||
+        ascii.find_first_not_of("-.e0123456789") != std::string::npos) {
         return {};
     }
     char* after = nullptr;

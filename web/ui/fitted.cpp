@@ -62,17 +62,21 @@ float putFitted(ImDrawList& list, const Ui& ui, std::string_view text, const Fit
         return putNumber(list, faces, text, look);
     }
     for (const ImFont* face : faces) {
+        if (face == ui.fonts.subscript && face != look.font) {
+            break; // too small for sentences, and without the dots
+        }
         const ImVec2 size = textSize(*face, text);
         if (size.x <= look.high.x - look.low.x) {
             putText(list, *face, placeOf(look, size), look.ink, text);
             return size.x;
         }
     }
-    return putCut(list, *faces.back(), text, look);
+    return putCut(list, *look.font, text, look);
 }
 
 bool fitsWhole(const Ui& ui, const ImFont& font, std::string_view text, float room) {
-    return textSize(*facesFrom(ui, font).back(), text).x <= room;
+    const ImFont& least = font.FontSize > ui.fonts.small->FontSize ? *ui.fonts.small : font;
+    return textSize(least, text).x <= room;
 }
 
 } // namespace gusset

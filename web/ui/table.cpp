@@ -175,9 +175,7 @@ void Table::text(int column, std::string_view words, const TextLook& look) {
 
 float Table::putHeading(int column, Colour ink) {
     const Column& of = columns_[static_cast<std::size_t>(column)];
-    return put(
-        column, of.heading,
-        {.font = ui_.fonts.small, .ink = ink, .aside = of.orders < 0 ? 0 : ui_.px(kOrderMark)});
+    return put(column, of.heading, {.font = ui_.fonts.small, .ink = ink, .isHeading = true});
 }
 
 float Table::put(int column, std::string_view words, const PutLook& look) {
@@ -185,7 +183,7 @@ float Table::put(int column, std::string_view words, const PutLook& look) {
     const Align align = columns_[static_cast<std::size_t>(column)].align;
     const bool right = align == Align::Right;
     const float outer = ui_.px(kOuterPad);
-    const float inner = ui_.px(kInnerPad) + look.aside;
+    const float inner = look.isHeading ? 0 : ui_.px(kInnerPad);
     return putFitted(*ImGui::GetWindowDrawList(), ui_, words,
                      {.low = {box.low.x + (right ? inner : outer), box.low.y},
                       .high = {box.high.x - (right ? outer : inner), box.high.y},

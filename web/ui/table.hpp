@@ -75,7 +75,7 @@ private:
         const ImFont* font = nullptr;
         Colour ink;
         bool isNumber = false;
-        float aside = 0; // device px, kept free at the inner end
+        bool isHeading = false; // may reach as far as the next column
     };
     float put(int column, std::string_view, const PutLook&); // its width
     float putHeading(int column, Colour);

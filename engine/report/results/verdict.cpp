@@ -157,7 +157,22 @@ void addLargest(Sentences& lines, const Truss& truss, const Solution& solution) 
     }
 }
 
+// Neither a fault of the model nor a mechanism: its stiffnesses, or numbers that run out.
+bool isRefused(const Solution& solution) {
+    const bool isStable =
+        solution.status == Status::Determinate || solution.status == Status::Indeterminate;
+    return isStable && !solution.solved && solution.errors.empty();
+}
+
 } // namespace
+
+std::string whyUnsolved(const PhraseBook& book, const Truss& truss, const Solution& solution) {
+    if (solution.solved) {
+        return {};
+    }
+    return !truss.joints.empty() && isRefused(solution) ? unsolvedSentence(book, truss, solution)
+                                                        : verdict(book, truss, solution).front();
+}
 
 std::vector<std::string> verdict(const PhraseBook& book, const Truss& truss,
                                  const Solution& solution) {
@@ -182,9 +197,7 @@ std::vector<std::string> verdict(const PhraseBook& book, const Truss& truss,
         addCounted(lines, Phrase::Determinate, solution.counting);
         break;
     }
-    const bool isStable =
-        solution.status == Status::Determinate || solution.status == Status::Indeterminate;
-    if (isStable && !solution.solved && solution.errors.empty()) {
+    if (isRefused(solution)) {
         lines.list.push_back(unsolvedSentence(book, truss, solution));
     }
     for (std::string& sentence : trustSentences(book, truss, solution)) {

@@ -89,6 +89,19 @@ bool field(PanelContext& context, const Table::Box& box, const FieldLook& look) 
     return pressed;
 }
 
+void sentences(const PanelContext& context, const std::vector<std::string>& lines,
+               const std::vector<std::string>& warnings) {
+    for (const std::string& line : lines) {
+        const bool warns = line == context.derived.whyUnsolved ||
+                           std::find(warnings.begin(), warnings.end(), line) != warnings.end();
+        paragraph(context.ui, line, warns ? Ink::Warning : Ink::Plain);
+    }
+}
+
+void verdictInstead(const PanelContext& context) {
+    sentences(context, context.derived.verdict, context.derived.warnings);
+}
+
 bool fieldLine(PanelContext& context, const FieldLook& look) {
     const ImVec2 low = ImGui::GetCursorScreenPos();
     const ImVec2 size{ImGui::GetContentRegionAvail().x,

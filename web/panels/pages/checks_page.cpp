@@ -169,9 +169,7 @@ void checksPage(PanelContext& context) {
         smallPrint(context.ui, shown.caution[i]);
     }
     gap(context.ui, 6);
-    for (const std::string& line : shown.lines) {
-        paragraph(context.ui, line);
-    }
+    sentences(context, shown.lines, shown.warnings);
     loadsOfChecks(context);
     if (!shown.rows.empty()) {
         useOnBoard(context);

@@ -78,9 +78,7 @@ void envelopePage(PanelContext& context) {
         sourceChoice(context);
     }
     paragraph(context.ui, shown.says, shown.refused ? Ink::Warning : Ink::Plain);
-    for (const std::string& warning : shown.warnings) {
-        paragraph(context.ui, warning, Ink::Warning);
-    }
+    sentences(context, shown.warnings, shown.warnings);
     if (shown.rows.empty()) {
         gap(context.ui, 4);
         openModel(context);

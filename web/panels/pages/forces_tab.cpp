@@ -16,28 +16,22 @@ Ink inkOf(const ForceRow& row) {
                                              : Ink::Zero;
 }
 
-bool isWarning(const Derived& derived, const std::string& line) {
-    const std::vector<std::string>& warnings = derived.warnings;
-    return std::find(warnings.begin(), warnings.end(), line) != warnings.end();
-}
-
 void verdictLines(PanelContext& context) {
     const Ui& ui = context.ui;
     const Derived& derived = context.derived;
     gap(ui, 4);
-    bool first = true;
     ImGui::PushStyleVar(ImGuiStyleVar_ItemSpacing, {0, ui.px(2)});
-    for (const std::string& line : derived.verdict) {
-        if (first) {
-            paragraph(ui, line, derived.solution.solved ? Ink::Plain : Ink::Warning);
-        } else if (isWarning(derived, line)) {
-            paragraph(ui, line, Ink::Warning);
-        } else if (derived.solution.solved) {
-            smallPrint(ui, line);
+    if (!derived.solution.solved) {
+        verdictInstead(context);
+    }
+    for (std::size_t i = 0; derived.solution.solved && i < derived.verdict.size(); ++i) {
+        const std::string& line = derived.verdict[i];
+        const auto& warnings = derived.warnings;
+        if (i == 0 || std::find(warnings.begin(), warnings.end(), line) != warnings.end()) {
+            sentences(context, {line}, warnings);
         } else {
-            paragraph(ui, line);
+            smallPrint(ui, line);
         }
-        first = false;
     }
     ImGui::PopStyleVar();
 }

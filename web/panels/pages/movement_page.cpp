@@ -129,11 +129,12 @@ void movementPage(PanelContext& context) {
     beginScroll(context.ui, "movement");
     gap(context.ui, 4);
     const bool moves = !context.derived.solution.mechanisms.empty();
-    const std::vector<std::string>& lines = moves || !context.derived.solution.solved
-                                                ? context.derived.verdict
-                                                : context.derived.movementLines;
-    for (const std::string& line : lines) {
-        paragraph(context.ui, line, moves && &line == &lines.front() ? Ink::Warning : Ink::Plain);
+    const Derived& derived = context.derived;
+    if (moves || !derived.solution.solved) {
+        verdictInstead(context);
+    } else {
+        sentences(context, derived.warnings, derived.warnings);
+        sentences(context, derived.movementLines, derived.warnings);
     }
     mechanismButtons(context);
     loadChoice(context);
