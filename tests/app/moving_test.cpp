@@ -434,3 +434,46 @@ TEST_CASE(
     CHECK(board.derived.influence.byHand.passages.data() == first);
     CHECK(passagesText(passages).find("ordinate") != std::string::npos);
 }
+
+TEST_CASE("a truss whose forces are refused tells the reason, not that it is indeterminate") {
+    // Three braced bays, as flat as a line, on two pins; every second member 1e10 times as stiff.
+    constexpr double kHeight = 1e-6;
+    Truss truss;
+    const auto name = [](char row, int at) { return row + std::to_string(at); };
+    for (int i = 0; i <= 3; ++i) {
+        joint(truss, name('B', i).c_str(), i, 0);
+        joint(truss, name('T', i).c_str(), i, kHeight);
+    }
+    for (int i = 0; i <= 3; ++i) {
+        member(truss, name('B', i).c_str(), name('T', i).c_str());
+    }
+    for (int i = 0; i < 3; ++i) {
+        const int next = i + 1;
+        member(truss, name('B', i).c_str(), name('B', next).c_str());
+        member(truss, name('T', i).c_str(), name('T', next).c_str());
+        member(truss, name('B', i).c_str(), name('T', next).c_str());
+        member(truss, name('T', i).c_str(), name('B', next).c_str());
+    }
+    pin(truss, "B0");
+    pin(truss, "B3");
+    force(truss, "T1", 0, -1);
+    truss.materials.push_back({.id = "steel", .E = 210000});
+    truss.materials.push_back({.id = "hard", .E = 210000e10});
+    truss.sections.push_back({"soft", "steel", 1000, {}, "", {}, {}});
+    truss.sections.push_back({"stiff", "hard", 1000, {}, "", {}, {}});
+    for (std::size_t i = 0; i < truss.members.size(); ++i) {
+        truss.members[i].section = i % 2 == 0 ? "soft" : "stiff";
+    }
+    Board board;
+    board.state = startWith(truss);
+    derive(board.state, board.derived);
+    const Derived& derived = board.derived;
+    REQUIRE_FALSE(derived.solution.solved);
+    REQUIRE(derived.solution.status == Status::Indeterminate);
+    CHECK(derived.verdict.front().find("Statically indeterminate") == 0);
+    CHECK(newsOf(derived) == derived.whyUnsolved);
+    CHECK(derived.whyUnsolved.find("indeterminate") == std::string::npos);
+    const std::vector<std::string>& says = derived.verdict;
+    CHECK(std::count(says.begin(), says.end(), derived.whyUnsolved) == 1);
+    CHECK(boardSummary(board.state, derived).find(derived.whyUnsolved) != std::string::npos);
+}
