@@ -271,8 +271,8 @@ void refreshTwin(Page& page) {
     if (message.serial != page.saidSerial) {
         page.saidSerial = message.serial;
         announce(message.text);
-    } else if (!page.derived.verdict.empty() && page.derived.verdict.front() != page.saidVerdict) {
-        page.saidVerdict = page.derived.verdict.front();
+    } else if (!page.derived.verdict.empty() && newsOf(page.derived) != page.saidVerdict) {
+        page.saidVerdict = newsOf(page.derived);
         announce(page.saidVerdict);
     } else if (showsInfluence(page.state) && page.derived.influence.report &&
                page.derived.influence.reading != page.saidReading) {

@@ -102,6 +102,12 @@ std::string withoutSign(double size, NumberStyle style) {
     return text;
 }
 
+std::string printed(std::string text, bool negative, char decimalSign) {
+    const bool hasMinus = negative && !isZeroText(text);
+    std::replace(text.begin(), text.end(), '.', decimalSign);
+    return hasMinus ? kMinus + text : text;
+}
+
 } // namespace
 
 std::string formatNumber(double value, const NumberStyle& style) {
@@ -111,10 +117,16 @@ std::string formatNumber(double value, const NumberStyle& style) {
     if (std::isinf(value)) {
         return value < 0 ? std::string(kMinus) + kInfinity : kInfinity;
     }
-    std::string text = withoutSign(std::fabs(value), style);
-    const bool negative = value < 0 && !isZeroText(text);
-    std::replace(text.begin(), text.end(), '.', style.decimalSign);
-    return negative ? kMinus + text : text;
+    return printed(withoutSign(std::fabs(value), style), value < 0, style.decimalSign);
+}
+
+std::string formatPowerOfTen(double value, int significant, char decimalSign) {
+    if (value == 0 || !std::isfinite(value)) {
+        return formatNumber(value, {.digits = 0});
+    }
+    const int figures = std::clamp(significant, 1, kMostDigits);
+    return printed(tidyExponent(printScientific(std::fabs(value), figures).text), value < 0,
+                   decimalSign);
 }
 
 std::string formatGiven(double value, const NumberStyle& style) {

@@ -20,6 +20,9 @@ struct NumberStyle {
 // As read by people: "−24.75" with the true minus U+2212; never "−0". Numbers too long for a line
 // stand with a power of ten, "1.2e21"; what is no number is "?".
 [[nodiscard]] std::string formatNumber(double, const NumberStyle&);
+// With a power of ten, to so many significant figures, without zeros at the end: "−7.245e5". For
+// places too narrow for the number as it is.
+[[nodiscard]] std::string formatPowerOfTen(double, int significant, char decimalSign);
 // A number that somebody gave, a load or a length: with the decimals that it has (20, 2.75), up to
 // six; one that has more (a third) to two figures more than `style` has digits.
 [[nodiscard]] std::string formatGiven(double, const NumberStyle&);

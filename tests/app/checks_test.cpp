@@ -219,6 +219,21 @@ TEST_CASE("the picture of a board that shows use carries the whole caution, othe
     }
 }
 
+TEST_CASE("what must be known of the forces is marked among the lines of the checks") {
+    Truss truss = steelGable();
+    truss.supports[0].kind = SupportKind::Roller; // both stand upright: at rest, but a mechanism
+    Board board;
+    board.state = startWith(truss);
+    look(board);
+    const ChecksShown& shown = board.derived.checks;
+    REQUIRE_FALSE(shown.warnings.empty());
+    for (const std::string& warning : shown.warnings) {
+        CHECK(std::count(shown.lines.begin(), shown.lines.end(), warning) == 1);
+    }
+    CHECK_THAT(shown.warnings.front(), ContainsSubstring("mechanism"));
+    CHECK(shown.warnings.size() < shown.lines.size());
+}
+
 TEST_CASE("checks follow the model, the loads and the choice of the worst") {
     Board board = gableBoard();
     look(board);

@@ -357,6 +357,15 @@ std::vector<std::string> checkLines(const PhraseBook& book, const Truss& truss,
     return lines.take();
 }
 
+std::vector<std::string> checkWarnings(const PhraseBook& book, const Truss& truss,
+                                       const MemberChecks& checks) {
+    CheckLines lines(book, truss, checks);
+    if (!checks.members.empty()) {
+        lines.sayReliance();
+    }
+    return lines.take();
+}
+
 std::vector<std::string> lackLines(const PhraseBook& book, const Truss& truss,
                                    const MemberChecks& checks) {
     CheckLines lines(book, truss, checks);

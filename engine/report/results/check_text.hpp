@@ -45,6 +45,9 @@ struct CheckedLoads {
 // By what was checked and under what; the worst, what fails, what was not checked and why.
 [[nodiscard]] std::vector<std::string> checkLines(const PhraseBook&, const Truss&,
                                                   const MemberChecks&, const CheckedLoads&);
+// What must be known of the forces: those of these lines that say so.
+[[nodiscard]] std::vector<std::string> checkWarnings(const PhraseBook&, const Truss&,
+                                                     const MemberChecks&);
 // What was not checked, and why: those of these lines that say so.
 [[nodiscard]] std::vector<std::string> lackLines(const PhraseBook&, const Truss&,
                                                  const MemberChecks&);

@@ -165,6 +165,11 @@ std::string captionUnder(const PhraseBook& book, const std::string& load) {
 }
 
 std::string envelopeSentence(const PhraseBook& book, const std::vector<LoadChoice>& choices) {
+    const bool combined = !choices.empty() && !choices.front().combinationId.empty();
+    if (choices.size() == 1 && combined) {
+        return sayPlain(book, Phrase::EnvelopeOfOneCombination,
+                        {{"combination", plainLine(choiceName(choices.front()))}});
+    }
     if (choices.size() < 2) {
         return sayPlain(book, Phrase::EnvelopeOfOne);
     }
@@ -172,7 +177,8 @@ std::string envelopeSentence(const PhraseBook& book, const std::vector<LoadChoic
     for (const LoadChoice& choice : choices) {
         names.push_back(plainLine(choiceName(choice)));
     }
-    return sayPlain(book, Phrase::EnvelopeOver, {{"choices", listOf(book, names)}});
+    return sayPlain(book, combined ? Phrase::EnvelopeOfCombinations : Phrase::EnvelopeOver,
+                    {{"choices", listOf(book, names)}});
 }
 
 std::string envelopeText(const PhraseBook& book, const Truss& truss, const Envelope& envelope) {

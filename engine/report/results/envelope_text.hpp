@@ -40,7 +40,8 @@ struct EnvelopeRow {
                                       const std::vector<EnvelopeRow>&);
 [[nodiscard]] std::string captionUnder(const PhraseBook&,
                                        const std::string& load); // of a moving load's table
-// What the envelope runs over; or, with fewer than two to choose from, how to make more.
+// What the envelope runs over: combinations, if only one, or cases; or, with a single case and
+// nothing to choose from, how to make more.
 [[nodiscard]] std::string envelopeSentence(const PhraseBook&, const std::vector<LoadChoice>&);
 // With what must be known of the forces before them.
 [[nodiscard]] std::string envelopeText(const PhraseBook&, const Truss&, const Envelope&);

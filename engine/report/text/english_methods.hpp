@@ -71,7 +71,12 @@ inline constexpr Sentence kEnglishMethods[] = {
     {Phrase::ReadAtStart, "Load on {start}: {value}"},
     {Phrase::EnvelopeCaption, "Greatest tension and compression of each member"},
     {Phrase::EnvelopeUnder, "Greatest tension and compression of each member under {load}"},
-    {Phrase::EnvelopeOver, "Greatest tension and compression of each member under {choices}."},
+    {Phrase::EnvelopeOver,
+     "Greatest tension and compression of each member under the cases {choices}, each alone."},
+    {Phrase::EnvelopeOfCombinations,
+     "Greatest tension and compression of each member under the combinations {choices}."},
+    {Phrase::EnvelopeOfOneCombination,
+     "Tension and compression of each member under {combination}, the only combination."},
     {Phrase::EnvelopeOfOne,
      "There is nothing to choose from: all loads act together. Under Model, give loads a case "
      "of their own each, as dead or wind, and add combinations of the cases; this page then shows "

@@ -251,8 +251,10 @@ enum class Phrase {
     ReadBetween, // {value} {distance} {start}
     ReadAtStart, // {start} {value}
     EnvelopeCaption,
-    EnvelopeUnder, // {load}
-    EnvelopeOver,  // {choices}
+    EnvelopeUnder,            // {load}
+    EnvelopeOver,             // {choices}
+    EnvelopeOfCombinations,   // {choices}
+    EnvelopeOfOneCombination, // {combination}
     EnvelopeOfOne,
     AxleOn,       // {axle} {joint} {way}
     PlacedFromTo, // {from} {to}

@@ -57,6 +57,7 @@ void derive(const AppState& state, Derived& derived) {
     derived.forces = forceRows(*state.book, state.truss, derived.solution);
     derived.reactions = reactionRows(state.truss, derived.solution);
     derived.verdict = verdict(*state.book, state.truss, derived.solution);
+    derived.whyUnsolved = whyUnsolved(*state.book, state.truss, derived.solution);
     derived.warnings = trustSentences(*state.book, state.truss, derived.solution);
     derived.warningsOfWorking = workingSentences(*state.book, state.truss, derived.solution);
     derived.movements = movementRows(state.truss, derived.solution);
@@ -109,6 +110,10 @@ bool deriveWorking(const AppState& state, Derived& derived, Slice& slice) {
     }
     drawPolygon(state, derived.working);
     return false;
+}
+
+const std::string& newsOf(const Derived& derived) {
+    return derived.whyUnsolved.empty() ? derived.verdict.front() : derived.whyUnsolved;
 }
 
 void deriveLink(const AppState& state, Derived& derived) {

@@ -51,6 +51,7 @@ struct Derived {
     std::vector<ForceRow> forces;
     std::vector<ReactionRow> reactions;
     std::vector<std::string> verdict;
+    std::string whyUnsolved;            // of these, why there are no forces; empty if there are
     std::vector<std::string> warnings;  // of these, what must be known beside figures anywhere
     std::vector<std::string> warningsOfWorking;
     std::vector<MovementRow> movements; // these three only where the solution is displaced
@@ -78,6 +79,10 @@ bool deriveExact(const AppState&, Derived&, Slice&);
 bool deriveEnvelope(const AppState&, Derived&, Slice&);
 bool deriveChecks(const AppState&, Derived&, Slice&);
 bool deriveWorking(const AppState&, Derived&, Slice&);
+
+// Of the verdict the sentence to tell whoever does not see the board: what it is, or why it has no
+// forces. Precondition: there is a verdict.
+[[nodiscard]] const std::string& newsOf(const Derived&);
 
 // The link; call when it, or its length, is on the screen.
 void deriveLink(const AppState&, Derived&);

@@ -21,6 +21,7 @@ struct CheckedUnder {
 void writeSheet(const CheckedUnder& of, ChecksShown& shown) {
     shown.rows = checkRows(of.book, of.truss, shown.checks);
     shown.lines = checkLines(of.book, of.truss, shown.checks, shown.loads);
+    shown.warnings = checkWarnings(of.book, of.truss, shown.checks);
     shown.caution = cautionLines(of.book);
 }
 

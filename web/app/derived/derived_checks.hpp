@@ -25,6 +25,7 @@ struct ChecksShown {
     CheckedLoads loads;
     std::vector<CheckRow> rows;
     std::vector<std::string> lines;
+    std::vector<std::string> warnings; // of these, what must be known of the forces
     std::vector<std::string> caution;
 
     std::uint64_t workingRevision = 0;

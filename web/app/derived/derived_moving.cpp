@@ -309,12 +309,12 @@ Job envelopeJob(const AppState& state, const std::shared_ptr<EnvelopeShown>& sho
     shown->ofCases = wantsCases;
     const std::vector<LoadChoice> cases = caseChoices(state.truss);
     const std::vector<LoadChoice> combinations = combinationChoices(state.truss);
-    shown->hasChoice = cases.size() > 1 && combinations.size() > 1;
-    const bool takesCases = cases.size() > 1 && (wantsCases || combinations.size() < 2);
-    const std::vector<LoadChoice>& choices = takesCases ? cases : combinations;
+    shown->hasChoice = cases.size() > 1 && !combinations.empty();
+    const std::vector<LoadChoice> choices =
+        shown->hasChoice && wantsCases ? cases : envelopeChoices(state.truss);
     shown->says = envelopeSentence(*state.book, choices);
     Job job;
-    if (choices.size() < 2) {
+    if (choices.size() < 2 && combinations.empty()) {
         return job;
     }
     const auto truss = std::make_shared<const Truss>(state.truss);

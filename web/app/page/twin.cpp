@@ -111,7 +111,7 @@ std::string boardSummary(const AppState& state, const Derived& derived) {
          {"supports", counted(truss.supports.size(), Phrase::OneSupport, Phrase::ManySupports)},
          {"loads", counted(truss.loads.size(), Phrase::OneLoad, Phrase::ManyLoads)}});
     if (!derived.verdict.empty()) {
-        text += " " + derived.verdict.front();
+        text += " " + newsOf(derived);
     }
     return text;
 }

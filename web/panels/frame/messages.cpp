@@ -80,7 +80,7 @@ void beginning(PanelContext& context) {
 void unsolved(PanelContext& context) {
     const Ui& ui = context.ui;
     const Rect board = freeBoard(context);
-    const std::string& words = context.derived.verdict.front();
+    const std::string& words = newsOf(context.derived);
     const ImFont& font = *ui.fonts.small;
     const float wrap = ui.px(std::min(board.size.x - 60, 520.0));
     const ImVec2 size = font.CalcTextSizeA(font.FontSize, FLT_MAX, wrap, words.c_str());

@@ -46,36 +46,16 @@ void placeInput(PanelContext& context, const Table::Box& box, const FieldLook& l
     }
 }
 
-// What does not fit ends in dots.
-void drawCut(const ImFont& font, ImVec2 at, float room, ImU32 ink, std::string_view text) {
-    const std::string dots = "…";
-    const float dotsWidth = textSize(font, dots).x;
-    std::string words = settable(font, text);
-    const char* cut = nullptr;
-    (void)font.CalcTextSizeA(font.FontSize, std::max(room - dotsWidth, 0.0f), 0, words.c_str(),
-                             nullptr, &cut);
-    words.resize(static_cast<std::size_t>(cut - words.c_str()));
-    words += dots;
-    ImGui::GetWindowDrawList()->AddText(&font, font.FontSize, at, ink, words.c_str());
-}
-
 void drawText(const Ui& ui, const Table::Box& box, const FieldLook& look) {
     const bool empty = look.look.empty();
-    const std::string& words = empty ? look.hint : look.look;
-    const ImFont& font = look.font ? *look.font : *ui.fonts.body;
-    const ImVec2 size = textSize(font, words);
     const float pad = ui.px(8);
-    const float room = box.high.x - box.low.x - 2 * pad;
-    if (size.x > room) {
-        drawCut(font, {box.low.x + pad, std::round((box.low.y + box.high.y - size.y) / 2)}, room,
-                packed(empty ? ui.palette->muted : ui.palette->ink), words);
-        return;
-    }
-    const bool right = look.align == Align::Right;
-    const ImVec2 at{std::round(right ? box.high.x - pad - size.x : box.low.x + pad),
-                    std::round((box.low.y + box.high.y - size.y) / 2)};
-    const Colour ink = empty ? ui.palette->muted : ui.palette->ink;
-    putText(*ImGui::GetWindowDrawList(), font, at, packed(ink), words);
+    putFitted(*ImGui::GetWindowDrawList(), ui, empty ? look.hint : look.look,
+              {.low = {box.low.x + pad, box.low.y},
+               .high = {box.high.x - pad, box.high.y},
+               .align = look.align,
+               .isNumber = !empty && look.align == Align::Right,
+               .font = look.font ? look.font : ui.fonts.body,
+               .ink = packed(empty ? ui.palette->muted : ui.palette->ink)});
 }
 
 } // namespace
@@ -107,6 +87,19 @@ bool field(PanelContext& context, const Table::Box& box, const FieldLook& look) 
     }
     ImGui::SetCursorScreenPos(back);
     return pressed;
+}
+
+void sentences(const PanelContext& context, const std::vector<std::string>& lines,
+               const std::vector<std::string>& warnings) {
+    for (const std::string& line : lines) {
+        const bool warns = line == context.derived.whyUnsolved ||
+                           std::find(warnings.begin(), warnings.end(), line) != warnings.end();
+        paragraph(context.ui, line, warns ? Ink::Warning : Ink::Plain);
+    }
+}
+
+void verdictInstead(const PanelContext& context) {
+    sentences(context, context.derived.verdict, context.derived.warnings);
 }
 
 bool fieldLine(PanelContext& context, const FieldLook& look) {

@@ -28,6 +28,13 @@ bool fieldLine(PanelContext&, const FieldLook&);
 // A cell of the model's tables.
 bool cellField(PanelContext&, const Table&, int column, const Cell&);
 
+// A paragraph each; those that must be known beside figures, or that tell why there are none, in
+// the same look on every page.
+void sentences(const PanelContext&, const std::vector<std::string>& lines,
+               const std::vector<std::string>& warnings);
+// What the truss is and why it can't be solved, where that stands instead of figures.
+void verdictInstead(const PanelContext&);
+
 // Texts that came back from the page: cells, the title, a pasted link.
 void takeFieldDone(PanelContext&);
 inline constexpr const char* kOpenKey = "open";

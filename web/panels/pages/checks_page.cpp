@@ -120,10 +120,18 @@ void useTable(PanelContext& context) {
     const std::string use = words(context, Phrase::ColumnUse);
     const std::string check = words(context, Phrase::ColumnCheck);
     const std::string remark = words(context, Phrase::ColumnRemark);
-    const std::array columns{Column{member, 64, 0.4}, Column{use, 60, 0.4, Align::Right},
-                             Column{check, 70, 0.5}, Column{"λ", 48, 0.4, Align::Right},
-                             Column{remark, 110, 1}};
     const std::vector<CheckRow>& rows = context.derived.checks.rows;
+    const ImFont* small = context.ui.fonts.small;
+    const auto column = [&](std::string_view heading, double least, double share, Align align,
+                            std::string CheckRow::*text, const ImFont* font) {
+        return Column{heading, least, share, align, -1, false, longestOf(rows, text), font};
+    };
+    const std::array columns{
+        column(member, 64, 0.4, Align::Left, &CheckRow::name, nullptr),
+        column(use, 60, 0.4, Align::Right, &CheckRow::use, context.ui.fonts.strong),
+        column(check, 70, 0.5, Align::Left, &CheckRow::check, small),
+        column("λ", 48, 0.4, Align::Right, &CheckRow::slenderness, nullptr),
+        column(remark, 110, 1, Align::Left, &CheckRow::remark, small)};
     sectionHeading(context.ui, words(context, Phrase::CheckCaption));
     Table table(context.ui, "use", columns);
     table.header();
@@ -161,9 +169,7 @@ void checksPage(PanelContext& context) {
         smallPrint(context.ui, shown.caution[i]);
     }
     gap(context.ui, 6);
-    for (const std::string& line : shown.lines) {
-        paragraph(context.ui, line);
-    }
+    sentences(context, shown.lines, shown.warnings);
     loadsOfChecks(context);
     if (!shown.rows.empty()) {
         useOnBoard(context);

@@ -35,10 +35,15 @@ void envelopeTable(PanelContext& context, const char* id, ListedTable of,
     const std::string compression = headOf(context, Phrase::CellCompression, unit);
     const std::string member = words(context, Phrase::CellMember);
     const std::string by = words(context, Phrase::CellBy);
+    const ImFont* small = context.ui.fonts.small;
     const std::array columns{
-        Column{member, 56, 0.4, Align::Left, 0}, Column{tension, 62, 0.6, Align::Right, 1, true},
-        Column{by, 88, 1, Align::Left, 2}, Column{compression, 62, 0.6, Align::Right, 3, true},
-        Column{by, 88, 1, Align::Left, 4}};
+        Column{member, 56, 0.4, Align::Left, 0, false, longestOf(rows, &EnvelopeRow::name)},
+        Column{tension, 62, 0.6, Align::Right, 1, true, longestOf(rows, &EnvelopeRow::tension)},
+        Column{by, 88, 1, Align::Left, 2, false, longestOf(rows, &EnvelopeRow::tensionBy), small},
+        Column{compression, 62, 0.6, Align::Right, 3, true,
+               longestOf(rows, &EnvelopeRow::compression)},
+        Column{by, 88, 1, Align::Left, 4, false, longestOf(rows, &EnvelopeRow::compressionBy),
+               small}};
     smallPrint(context.ui, words(context, Phrase::LettersExplained));
     const std::vector<int> places = listedExtremes(context.state, of, rows);
     listSearch(context, of, static_cast<int>(rows.size()), static_cast<int>(places.size()),
@@ -73,9 +78,7 @@ void envelopePage(PanelContext& context) {
         sourceChoice(context);
     }
     paragraph(context.ui, shown.says, shown.refused ? Ink::Warning : Ink::Plain);
-    for (const std::string& warning : shown.warnings) {
-        paragraph(context.ui, warning, Ink::Warning);
-    }
+    sentences(context, shown.warnings, shown.warnings);
     if (shown.rows.empty()) {
         gap(context.ui, 4);
         openModel(context);

@@ -16,28 +16,22 @@ Ink inkOf(const ForceRow& row) {
                                              : Ink::Zero;
 }
 
-bool isWarning(const Derived& derived, const std::string& line) {
-    const std::vector<std::string>& warnings = derived.warnings;
-    return std::find(warnings.begin(), warnings.end(), line) != warnings.end();
-}
-
 void verdictLines(PanelContext& context) {
     const Ui& ui = context.ui;
     const Derived& derived = context.derived;
     gap(ui, 4);
-    bool first = true;
     ImGui::PushStyleVar(ImGuiStyleVar_ItemSpacing, {0, ui.px(2)});
-    for (const std::string& line : derived.verdict) {
-        if (first) {
-            paragraph(ui, line, derived.solution.solved ? Ink::Plain : Ink::Warning);
-        } else if (isWarning(derived, line)) {
-            paragraph(ui, line, Ink::Warning);
-        } else if (derived.solution.solved) {
-            smallPrint(ui, line);
+    if (!derived.solution.solved) {
+        verdictInstead(context);
+    }
+    for (std::size_t i = 0; derived.solution.solved && i < derived.verdict.size(); ++i) {
+        const std::string& line = derived.verdict[i];
+        const auto& warnings = derived.warnings;
+        if (i == 0 || std::find(warnings.begin(), warnings.end(), line) != warnings.end()) {
+            sentences(context, {line}, warnings);
         } else {
-            paragraph(ui, line);
+            smallPrint(ui, line);
         }
-        first = false;
     }
     ImGui::PopStyleVar();
 }
@@ -48,11 +42,12 @@ void reactions(PanelContext& context) {
     const std::string x = withUnit("→", unit);
     const std::string y = withUnit("↑", unit);
     const std::string joint = words(context, Phrase::CellJoint);
-    const std::array columns{Column{joint, 80, 1, Align::Left, 0},
-                             Column{x, 90, 1, Align::Right, 1, true},
-                             Column{y, 90, 1, Align::Right, 2, true}};
-    sectionHeading(context.ui, words(context, Phrase::HeadReactions));
     const std::vector<ReactionRow>& rows = context.derived.reactions;
+    const std::array columns{
+        Column{joint, 80, 1, Align::Left, 0, false, longestOf(rows, &ReactionRow::name)},
+        Column{x, 90, 1, Align::Right, 1, true, longestOf(rows, &ReactionRow::x)},
+        Column{y, 90, 1, Align::Right, 2, true, longestOf(rows, &ReactionRow::y)}};
+    sectionHeading(context.ui, words(context, Phrase::HeadReactions));
     const std::vector<int> places = listedReactions(context.state, context.derived);
     listSearch(context, ListedTable::Reactions, static_cast<int>(rows.size()),
                static_cast<int>(places.size()), "find a joint");
@@ -74,7 +69,8 @@ void exactCell(PanelContext& context, Table& table, const ForceRow& row) {
     const std::vector<std::string>& exact = context.derived.exact.forces;
     if (isOf(context.derived.exact, context.state) && row.member.at() < exact.size()) {
         const std::string& text = exact[row.member.at()];
-        table.text(3, text.size() > kLongest ? words(context, Phrase::LongFraction) : text,
+        const bool isShort = text.size() <= kLongest && table.fits(3, text);
+        table.text(3, isShort ? text : words(context, Phrase::LongFraction),
                    {context.ui.palette->ink});
     }
 }
@@ -132,9 +128,11 @@ void forceTable(PanelContext& context, const std::vector<int>& places) {
     const std::string letter = words(context, Phrase::CellLetter);
     const std::string exactly = words(context, Phrase::CellExact);
     const bool exact = context.state.notebook.exact;
-    std::vector<Column> columns{Column{member, 80, 1, Align::Left, 0},
-                                Column{force, 90, 1, Align::Right, 1, true},
-                                Column{letter, exact ? 60.0 : 100.0, 1, Align::Left, 2, true}};
+    const std::vector<ForceRow>& rows = context.derived.forces;
+    std::vector<Column> columns{
+        Column{member, 80, 1, Align::Left, 0, false, longestOf(rows, &ForceRow::name)},
+        Column{force, 90, 1, Align::Right, 1, true, longestOf(rows, &ForceRow::value)},
+        Column{letter, exact ? 60.0 : 100.0, 1, Align::Left, 2, true}};
     if (exact) {
         columns.push_back(Column{exactly, 100, 1.5, Align::Right});
     }
@@ -145,7 +143,7 @@ void forceTable(PanelContext& context, const std::vector<int>& places) {
     while (clipper.Step()) {
         for (int i = clipper.DisplayStart; i < clipper.DisplayEnd; ++i) {
             const int place = places[static_cast<std::size_t>(i)];
-            memberRow(context, table, context.derived.forces[static_cast<std::size_t>(place)]);
+            memberRow(context, table, rows[static_cast<std::size_t>(place)]);
         }
     }
 }

@@ -124,15 +124,18 @@ void ordinates(PanelContext& context) {
     const std::string ordinate = headOfOrdinate(*context.state.book, truss, *shown.report);
     const std::string joint = words(context, Phrase::CellJoint);
     const std::string exactly = words(context, Phrase::ColumnExactly);
-    std::vector<Column> columns{Column{joint, 56, 1, Align::Left, 0},
-                                Column{from, 110, 1, Align::Right, 1},
-                                Column{ordinate, 84, 1, Align::Right, 2, true}};
+    const std::vector<OrdinateRow>& rows = shown.ordinates;
+    std::vector<Column> columns{
+        Column{joint, 56, 1, Align::Left, 0, false, longestOf(rows, &OrdinateRow::name)},
+        Column{from, 110, 1, Align::Right, 1, false, longestOf(rows, &OrdinateRow::from)},
+        Column{ordinate, 84, 1, Align::Right, 2, true, longestOf(rows, &OrdinateRow::ordinate)}};
     if (exact) {
-        columns.push_back(Column{exactly, 84, 1, Align::Right});
+        columns.push_back(
+            Column{exactly, 84, 1, Align::Right, -1, false, longestOf(rows, &OrdinateRow::exact)});
     }
     sectionHeading(context.ui, words(context, Phrase::HeadOrdinates));
     const std::vector<int> places = listedOrdinates(context.state, context.derived);
-    listSearch(context, ListedTable::Ordinates, static_cast<int>(shown.ordinates.size()),
+    listSearch(context, ListedTable::Ordinates, static_cast<int>(rows.size()),
                static_cast<int>(places.size()), "find a joint");
     Table table(context.ui, "ordinates", columns);
     listHeader(context, table, ListedTable::Ordinates, "Ordinates");
@@ -142,7 +145,7 @@ void ordinates(PanelContext& context) {
     while (clipper.Step()) {
         for (int i = clipper.DisplayStart; i < clipper.DisplayEnd; ++i) {
             const int place = places[static_cast<std::size_t>(i)];
-            const OrdinateRow& row = shown.ordinates[static_cast<std::size_t>(place)];
+            const OrdinateRow& row = rows[static_cast<std::size_t>(place)];
             const bool here = row.at == shown.at;
             const auto state = table.row({.id = place, .selected = here, .pressable = true});
             if (state.pressed) {
@@ -152,7 +155,9 @@ void ordinates(PanelContext& context) {
             table.text(1, row.from, plain);
             table.text(2, row.ordinate, plain);
             if (exact) {
-                table.text(3, row.exact, plain);
+                table.text(
+                    3, table.fits(3, row.exact) ? row.exact : words(context, Phrase::LongFraction),
+                    plain);
             }
         }
     }
@@ -228,9 +233,7 @@ void influencePage(PanelContext& context) {
         directionChoice(context);
     } else {
         paragraph(context.ui, shown.title);
-        for (const std::string& warning : shown.warnings) {
-            paragraph(context.ui, warning, Ink::Warning);
-        }
+        sentences(context, shown.warnings, shown.warnings);
         directionChoice(context);
         plot(context);
         smallPrint(context.ui, "Tap a member or a joint on the board for its own line; drag across "

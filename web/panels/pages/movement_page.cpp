@@ -36,11 +36,13 @@ void jointTable(PanelContext& context) {
     const std::string y = withUnit("↑", unit.c_str());
     const std::string total = headOf(context, Phrase::CellTotal, unit.c_str());
     const std::string joint = words(context, Phrase::CellJoint);
-    const std::array columns{
-        Column{joint, 56, 1, Align::Left, 0}, Column{x, 80, 1, Align::Right, 1, true},
-        Column{y, 80, 1, Align::Right, 2, true}, Column{total, 84, 1, Align::Right, 3, true}};
-    sectionHeading(context.ui, words(context, Phrase::HeadDisplacements));
     const std::vector<MovementRow>& rows = context.derived.movements;
+    const std::array columns{
+        Column{joint, 56, 1, Align::Left, 0, false, longestOf(rows, &MovementRow::name)},
+        Column{x, 80, 1, Align::Right, 1, true, longestOf(rows, &MovementRow::x)},
+        Column{y, 80, 1, Align::Right, 2, true, longestOf(rows, &MovementRow::y)},
+        Column{total, 84, 1, Align::Right, 3, true, longestOf(rows, &MovementRow::total)}};
+    sectionHeading(context.ui, words(context, Phrase::HeadDisplacements));
     const std::vector<int> places = listedMovements(context.state, context.derived);
     listSearch(context, ListedTable::Displacements, static_cast<int>(rows.size()),
                static_cast<int>(places.size()), "find a joint");
@@ -67,11 +69,12 @@ void memberTable(PanelContext& context) {
     const std::string stretch = headOf(context, Phrase::CellStretch, symbolOf(units.displacement));
     const std::string member = words(context, Phrase::CellMember);
     const std::string stress = headOf(context, Phrase::CellStress, symbolOf(units.stress));
-    const std::array columns{Column{member, 80, 1, Align::Left, 0},
-                             Column{stretch, 110, 1, Align::Right, 1, true},
-                             Column{stress, 100, 1, Align::Right, 2, true}};
-    sectionHeading(context.ui, words(context, Phrase::HeadMembers));
     const std::vector<StretchRow>& rows = context.derived.stretches;
+    const std::array columns{
+        Column{member, 80, 1, Align::Left, 0, false, longestOf(rows, &StretchRow::name)},
+        Column{stretch, 110, 1, Align::Right, 1, true, longestOf(rows, &StretchRow::stretch)},
+        Column{stress, 100, 1, Align::Right, 2, true, longestOf(rows, &StretchRow::stress)}};
+    sectionHeading(context.ui, words(context, Phrase::HeadMembers));
     const std::vector<int> places = listedStretches(context.state, context.derived);
     listSearch(context, ListedTable::Stretches, static_cast<int>(rows.size()),
                static_cast<int>(places.size()), "find a member");
@@ -126,11 +129,12 @@ void movementPage(PanelContext& context) {
     beginScroll(context.ui, "movement");
     gap(context.ui, 4);
     const bool moves = !context.derived.solution.mechanisms.empty();
-    const std::vector<std::string>& lines = moves || !context.derived.solution.solved
-                                                ? context.derived.verdict
-                                                : context.derived.movementLines;
-    for (const std::string& line : lines) {
-        paragraph(context.ui, line, moves && &line == &lines.front() ? Ink::Warning : Ink::Plain);
+    const Derived& derived = context.derived;
+    if (moves || !derived.solution.solved) {
+        verdictInstead(context);
+    } else {
+        sentences(context, derived.warnings, derived.warnings);
+        sentences(context, derived.movementLines, derived.warnings);
     }
     mechanismButtons(context);
     loadChoice(context);

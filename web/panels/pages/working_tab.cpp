@@ -239,9 +239,7 @@ void nothingToShow(PanelContext& context) {
         paragraph(context.ui, context.derived.working.asks);
         return;
     }
-    for (const std::string& line : context.derived.verdict) {
-        paragraph(context.ui, line);
-    }
+    verdictInstead(context);
 }
 
 struct Span { // passages, without the one at `end`
@@ -347,9 +345,7 @@ void workingTab(PanelContext& context) {
         nothingToShow(context);
         return;
     }
-    for (const std::string& warning : context.derived.warningsOfWorking) {
-        paragraph(context.ui, warning, Ink::Warning);
-    }
+    sentences(context, context.derived.warningsOfWorking, context.derived.warningsOfWorking);
     const int count = stepsOf(context.derived.working);
     const bool byStep = goesByStep(page) && count > 1;
     if (byStep) {
