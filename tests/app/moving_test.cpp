@@ -224,7 +224,7 @@ TEST_CASE("the envelope of the one combination there is is what the command line
     // Alone the load presses the rafters and pulls the tie with 16 kN; 1.5 times that is 24.
     Truss truss = gable();
     force(truss, "C", 0, 12, "uplift");
-    truss.combinations.push_back({"strength", {{"loads", 1.5}}});
+    truss.combinations.push_back({"strength", {{"loads", 1.5}}, {}});
     Board board = pageOf(truss, ResultPage::Envelope);
     board.finish(deriveEnvelope);
     const EnvelopeShown& shown = board.derived.envelope;
@@ -457,8 +457,8 @@ TEST_CASE("a truss whose forces are refused tells the reason, not that it is ind
     pin(truss, "B0");
     pin(truss, "B3");
     force(truss, "T1", 0, -1);
-    truss.materials.push_back({.id = "steel", .E = 210000});
-    truss.materials.push_back({.id = "hard", .E = 210000e10});
+    truss.materials.push_back({"steel", 210000, {}, {}, {}, {}});
+    truss.materials.push_back({"hard", 210000e10, {}, {}, {}, {}});
     truss.sections.push_back({"soft", "steel", 1000, {}, "", {}, {}});
     truss.sections.push_back({"stiff", "hard", 1000, {}, "", {}, {}});
     for (std::size_t i = 0; i < truss.members.size(); ++i) {

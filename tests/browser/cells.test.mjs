@@ -38,7 +38,8 @@ async function signsInRow(page, row) {
         for (let x = 0; x < image.width; ++x) {
             let ink = false;
             for (let y = 0; y < image.height; ++y) {
-                const [red, green, blue] = data.slice(4 * (y * image.width + x));
+                const at = 4 * (y * image.width + x);
+                const [red, green, blue] = [data[at], data[at + 1], data[at + 2]];
                 ink ||= blue > green + 50 && red > green; // violet, that nothing else in it has
             }
             signs += ink && !before ? 1 : 0;

@@ -51,8 +51,8 @@ struct Derived {
     std::vector<ForceRow> forces;
     std::vector<ReactionRow> reactions;
     std::vector<std::string> verdict;
-    std::string whyUnsolved;            // of these, why there are no forces; empty if there are
-    std::vector<std::string> warnings;  // of these, what must be known beside figures anywhere
+    std::string whyUnsolved;           // of these, why there are no forces; empty if there are
+    std::vector<std::string> warnings; // of these, what must be known beside figures anywhere
     std::vector<std::string> warningsOfWorking;
     std::vector<MovementRow> movements; // these three only where the solution is displaced
     std::vector<StretchRow> stretches;
