@@ -140,7 +140,7 @@ async function findPlace(reads) {
     return { name: await takeNew(), texts: [], isCopy: false, isDamaged };
 }
 
-// A saved work's model stands as one line of JSON under the line that names it (web/app/session.cpp).
+// A saved work's model stands as one line of JSON under the line that names it (web/app/state/session.cpp).
 export function modelOf(text) {
     const begins = text.indexOf('\n', text.search(/^model /m)) + 1;
     const ends = text.indexOf('\n', begins);

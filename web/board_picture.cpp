@@ -1,9 +1,9 @@
 #include "board_picture.hpp"
 
-#include "app/session.hpp"
-#include "app/twin.hpp"
-#include "app/update.hpp"
-#include "canvas/camera.hpp"
+#include "app/page/twin.hpp"
+#include "app/state/session.hpp"
+#include "app/state/update.hpp"
+#include "canvas/scene/camera.hpp"
 #include "ui/labels.hpp"
 #include "ui/scene_svg.hpp"
 

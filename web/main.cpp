@@ -1,8 +1,8 @@
 // The program as the page's scripts see it: start, frame, leave. Everything else comes in through
 // platform/platform_web.cpp and goes on in page.cpp.
 
-#include "app/session.hpp"
-#include "app/update.hpp"
+#include "app/state/session.hpp"
+#include "app/state/update.hpp"
 #include "board_picture.hpp"
 #include "page.hpp"
 #include "test_hook.hpp"

@@ -1,17 +1,17 @@
 #include "page.hpp"
 
-#include "app/session.hpp"
-#include "app/twin.hpp"
-#include "app/update.hpp"
+#include "app/page/twin.hpp"
+#include "app/state/session.hpp"
+#include "app/state/update.hpp"
 #include "board_picture.hpp"
-#include "canvas/board_field.hpp"
-#include "canvas/movement.hpp"
+#include "canvas/hands/board_field.hpp"
+#include "canvas/scene/movement.hpp"
 #include "demo.hpp"
 #include "exchange/json.hpp"
 #include "exchange/link.hpp"
 #include "page_input.hpp"
 #include "page_output.hpp"
-#include "panels/panels.hpp"
+#include "panels/frame/panels.hpp"
 #include "ui/labels.hpp"
 
 #include <imgui.h>
@@ -271,8 +271,8 @@ void refreshTwin(Page& page) {
     if (message.serial != page.saidSerial) {
         page.saidSerial = message.serial;
         announce(message.text);
-    } else if (!page.derived.verdict.empty() && page.derived.verdict.front() != page.saidVerdict) {
-        page.saidVerdict = page.derived.verdict.front();
+    } else if (!page.derived.verdict.empty() && newsOf(page.derived) != page.saidVerdict) {
+        page.saidVerdict = newsOf(page.derived);
         announce(page.saidVerdict);
     } else if (showsInfluence(page.state) && page.derived.influence.report &&
                page.derived.influence.reading != page.saidReading) {

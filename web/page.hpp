@@ -3,11 +3,11 @@
 // → drawing → what the panels want of the browser. Without WebGL2 the same frame runs without
 // panels and drawing, so that links still open and the page's own tables still answer.
 
-#include "app/derived.hpp"
-#include "app/field.hpp"
-#include "app/layout.hpp"
-#include "app/qr_code.hpp"
-#include "app/state.hpp"
+#include "app/derived/derived.hpp"
+#include "app/fields/field.hpp"
+#include "app/page/qr_code.hpp"
+#include "app/state/layout.hpp"
+#include "app/state/state.hpp"
 #include "platform/item_log.hpp"
 #include "platform/panel_keys.hpp"
 #include "platform/panel_pointer.hpp"

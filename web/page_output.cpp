@@ -1,10 +1,10 @@
 #include "page_output.hpp"
 
-#include "app/file_name.hpp"
-#include "app/update.hpp"
+#include "app/page/file_name.hpp"
+#include "app/state/update.hpp"
 #include "board_picture.hpp"
 #include "exchange/json.hpp"
-#include "report/results_text.hpp"
+#include "report/results/results_text.hpp"
 
 #include <algorithm>
 #include <string>

@@ -92,7 +92,7 @@ private:
             return failOfCommand("needs a " + what + ", and the one given is empty");
         }
         if (!parsed_.arguments.input.empty()) {
-            return failOfCommand("takes one " + what + ", and \"" + word + "\" is one more");
+            return failOfCommand("takes one " + what + ", but \"" + word + "\" was given too");
         }
         parsed_.arguments.input = word;
     }

@@ -3,10 +3,11 @@
 #include "cli/names.hpp"
 #include "cli/verdicts.hpp"
 #include "exchange/json_checks.hpp"
-#include "model/validate.hpp"
-#include "report/check_text.hpp"
-#include "report/check_working.hpp"
-#include "report/trust_text.hpp"
+#include "model/validate/validate.hpp"
+#include "report/derivation/check_working.hpp"
+#include "report/results/check_text.hpp"
+#include "report/results/solution_text.hpp"
+#include "report/results/trust_text.hpp"
 
 namespace gusset::cli {
 
@@ -19,13 +20,17 @@ struct Found {
     CheckedLoads loads;
 };
 
-Found underChoice(const Truss& truss, const LoadChoice& choice) {
+Found underChoice(const PhraseBook& book, const Truss& truss, const LoadChoice& choice) {
     const Solution solution = solve(truss, choice);
     Found found;
     found.loads.choices = {choice};
     found.faults = solution.errors;
     found.exit = exitOf(solution);
     found.checks = checkMembers(truss, solution, choice);
+    if (isRefused(solution)) {
+        found.checks.faults.push_back(
+            {IssueCode::Unstable, {}, unsolvedSentence(book, truss, solution)});
+    }
     found.faults =
         joined(joined(std::move(found.faults), notesOfMechanism(solution.status, solution.solved)),
                solution.notes);
@@ -48,7 +53,10 @@ Found overAll(const Truss& truss) {
 
 Answer sheet(const PhraseBook& book, const Arguments& arguments, const Truss& truss,
              const Found& found) {
-    const std::vector<std::string> warnings = trustSentences(book, truss, found.checks.reliance);
+    std::vector<std::string> warnings = trustSentences(book, truss, found.checks.reliance);
+    for (const Issue& fault : found.checks.faults) {
+        warnings.push_back(faultSentence(fault));
+    }
     if (arguments.has("--json")) {
         const CheckSentences sentences{cautionLines(book), warnings};
         return {found.exit, writeChecks(truss, found.checks, sentences, found.faults),
@@ -96,7 +104,8 @@ Answer answerMembers(const PhraseBook& book, const Arguments& arguments, const R
     Found found =
         arguments.has("--worst")
             ? overAll(truss)
-            : underChoice(truss, {arguments.valueOf("--case"), arguments.valueOf("--combination")});
+            : underChoice(book, truss,
+                          {arguments.valueOf("--case"), arguments.valueOf("--combination")});
     found.faults.insert(found.faults.begin(), reading.notes.begin(), reading.notes.end());
     if (found.exit == Exit::BadInput) {
         return {found.exit, {}, found.faults};

@@ -79,9 +79,9 @@ constexpr std::array<Command, 7> kCommands{{
 
 constexpr std::string_view kInputs =
     "FILE is a path, a link, or - for standard input; behind -- it may begin with a hyphen.\n";
-constexpr std::string_view kExits =
-    "Exit status: 0 answered; 1 the truss is a mechanism under these loads; 2 the input is bad;\n"
-    "3 wrong use; 4 the answer could not be written.\n";
+constexpr std::string_view kExits = "Exit status: 0 answered; 1 the truss can move, or its forces "
+                                    "are lost in rounding; 2 bad input;\n"
+                                    "3 wrong use; 4 the answer could not be written.\n";
 
 std::string withValue(const Option& option) {
     return std::string(option.name) + (option.value.empty() ? "" : " ") + std::string(option.value);

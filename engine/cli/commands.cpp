@@ -5,19 +5,19 @@
 #include "cli/statics_commands.hpp"
 #include "cli/verdicts.hpp"
 #include "exchange/link.hpp"
-#include "hand/explain.hpp"
-#include "hand/sections.hpp"
-#include "report/force_method_text.hpp"
-#include "report/force_polygon_sketch.hpp"
-#include "report/force_polygon_text.hpp"
-#include "report/influence_by_hand_text.hpp"
-#include "report/results_text.hpp"
-#include "report/sketch_svg.hpp"
-#include "report/solution_text.hpp"
-#include "report/trust_text.hpp"
-#include "report/unit_load_text.hpp"
-#include "report/working_text.hpp"
-#include "statics/solution.hpp"
+#include "hand/stages/explain.hpp"
+#include "hand/stages/sections.hpp"
+#include "report/derivation/force_method_text.hpp"
+#include "report/derivation/force_polygon_sketch.hpp"
+#include "report/derivation/force_polygon_text.hpp"
+#include "report/derivation/influence_by_hand_text.hpp"
+#include "report/derivation/unit_load_text.hpp"
+#include "report/derivation/working_text.hpp"
+#include "report/results/results_text.hpp"
+#include "report/results/solution_text.hpp"
+#include "report/results/trust_text.hpp"
+#include "report/sketch/sketch_svg.hpp"
+#include "statics/solve/solution.hpp"
 
 namespace gusset::cli {
 
@@ -237,7 +237,7 @@ Answer answerWorking(const PhraseBook& book, const Arguments& arguments, const R
     if (!solution.solved || answer.text.empty()) {
         return answer;
     }
-    const std::vector<std::string> warnings = trustSentences(book, reading.truss, solution);
+    const std::vector<std::string> warnings = workingSentences(book, reading.truss, solution);
     if (isDrawn) {
         answer.faults = joined(std::move(answer.faults), notesOnForces(warnings));
         return answer;

@@ -3,7 +3,7 @@
 
 #include "cli/command_list.hpp"
 #include "exchange/json.hpp"
-#include "report/phrases.hpp"
+#include "report/text/phrases.hpp"
 
 #include <string>
 

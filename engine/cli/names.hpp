@@ -2,9 +2,9 @@
 // Things as they are named on the command line, by the labels of joints.
 
 #include "core/outcome.hpp"
-#include "hand/unit_load.hpp"
-#include "model/truss.hpp"
-#include "statics/influence.hpp"
+#include "hand/virtual_work/unit_load.hpp"
+#include "model/truss/truss.hpp"
+#include "statics/moving/influence.hpp"
 
 #include <string_view>
 #include <vector>

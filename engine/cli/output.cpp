@@ -1,6 +1,6 @@
 #include "cli/output.hpp"
 
-#include "model/characters.hpp"
+#include "model/validate/characters.hpp"
 
 #include <cerrno>
 #include <csignal>

@@ -2,17 +2,17 @@
 
 #include "cli/names.hpp"
 #include "cli/verdicts.hpp"
+#include "core/csv.hpp"
+#include "core/number.hpp"
 #include "exchange/json_statics.hpp"
-#include "model/validate.hpp"
-#include "report/csv.hpp"
-#include "report/envelope_text.hpp"
-#include "report/influence_sketch.hpp"
-#include "report/influence_text.hpp"
-#include "report/number.hpp"
-#include "report/results_text.hpp"
-#include "report/sketch_svg.hpp"
-#include "report/solution_text.hpp"
-#include "report/trust_text.hpp"
+#include "model/validate/validate.hpp"
+#include "report/results/envelope_text.hpp"
+#include "report/results/influence_text.hpp"
+#include "report/results/results_text.hpp"
+#include "report/results/solution_text.hpp"
+#include "report/results/trust_text.hpp"
+#include "report/sketch/influence_sketch.hpp"
+#include "report/sketch/sketch_svg.hpp"
 
 namespace gusset::cli {
 

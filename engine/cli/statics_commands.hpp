@@ -2,7 +2,7 @@
 // The commands of influence lines and envelopes.
 
 #include "cli/commands.hpp"
-#include "statics/exact.hpp"
+#include "statics/solve/exact.hpp"
 
 namespace gusset::cli {
 

@@ -1,10 +1,11 @@
 #include "cli/verdicts.hpp"
 
-#include "model/removal.hpp"
-#include "report/movement_text.hpp"
-#include "report/results_text.hpp"
-#include "report/solution_text.hpp"
-#include "report/trust_text.hpp"
+#include "model/edit/removal.hpp"
+#include "report/results/movement_text.hpp"
+#include "report/results/results_text.hpp"
+#include "report/results/solution_text.hpp"
+#include "report/results/trust_text.hpp"
+#include "report/text/html.hpp"
 
 #include <algorithm>
 

@@ -3,8 +3,8 @@
 // forces, or none but for exactly these loads.
 
 #include "cli/commands.hpp"
-#include "report/passage.hpp"
-#include "statics/exact.hpp"
+#include "report/derivation/passage.hpp"
+#include "statics/solve/exact.hpp"
 
 namespace gusset::cli {
 

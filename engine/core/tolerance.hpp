@@ -59,8 +59,8 @@ inline constexpr double kWholeFile = 1e-12;
 inline constexpr double kSurelyRounding = 10;
 
 // E·A of a member against the median of all: outside this ratio and its inverse it is asked about.
-// Sections and materials that stand in one truss differ by less than a thousand; units of E and A
-// (kPa for GPa, cm² for mm²) by more.
+// Sections and materials that stand in one truss differ by less than a thousand; a unit of E (kPa
+// for GPa, Pa for MPa) by more. A thousand, MPa for GPa, can not be told from a choice.
 inline constexpr double kStandsOut = 1e4;
 
 // Pivot of a joint against the stiffness of its members: a smaller one has lost so many of the

@@ -3,7 +3,7 @@
 // critical force; EN 1993-1-1:2005, 6.3.1; ANSI/AISC 360-16, chapter E3. All of them are of
 // flexural buckling alone. Units cancel: every stress in one unit, every length in one.
 
-#include "model/check_settings.hpp"
+#include "model/truss/check_settings.hpp"
 
 namespace gusset {
 

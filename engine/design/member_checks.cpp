@@ -67,12 +67,11 @@ void checkSlenderness(const CheckSettings& settings, MemberCheck& check) {
 
 // What is known of a member that is pulled under one choice and pressed under another.
 MemberCheck worseOf(const MemberCheck& pulled, const MemberCheck& pressed) {
-    const bool isPulled = pulled.force != 0;
-    const bool isPressed = pressed.force != 0;
-    if (!isPulled || (isPressed && !pressed.lacks.empty())) {
+    const auto counts = [](const MemberCheck& it) { return it.force != 0 || !isChecked(it); };
+    if (!counts(pulled) || !isChecked(pressed)) {
         return pressed;
     }
-    if (!isPressed) {
+    if (!counts(pressed) || !isChecked(pulled)) {
         return pulled;
     }
     MemberCheck worse = pulled.use > pressed.use ? pulled : pressed;
@@ -106,6 +105,20 @@ MemberChecks counted(std::vector<MemberCheck> members, Reliance reliance) {
 
 bool bendsAt(const std::vector<double>& moments, std::size_t member) {
     return !moments.empty() && moments[member] != 0;
+}
+
+// Of a force that solving gives: nothing is checked where rounding is larger than the force, and
+// what is only small beside the largest is a force for all that.
+MemberCheck checkSolved(const CheckSettings& settings, const MemberMake& make, double length,
+                        double force, const Reliance& reliance) {
+    if (isZero(reliance, force) && !isNegligible(reliance, force)) {
+        MemberCheck check = checkOf(settings, make, length, 0);
+        if (isBelowBound(reliance, force)) {
+            check.lacks.push_back(Lack::Force);
+        }
+        return check;
+    }
+    return checkOf(settings, make, length, force);
 }
 
 } // namespace
@@ -157,16 +170,17 @@ MemberChecks checkMembers(const Truss& truss, const Solution& solution, const Lo
     }
     const std::vector<MemberMake> makes = makesOf(truss);
     const Structure structure = structureOf(truss);
+    const Reliance reliance = relianceOf(solution);
     std::vector<MemberCheck> members;
     for (std::size_t i = 0; i < makes.size(); ++i) {
-        const double force = isZero(solution, solution.forces[i]) ? 0 : solution.forces[i];
-        MemberCheck check = checkOf(truss.checks, makes[i], structure.bars[i].length, force);
+        MemberCheck check = checkSolved(truss.checks, makes[i], structure.bars[i].length,
+                                        solution.forces[i], reliance);
         check.member = MemberId{static_cast<int>(i)};
         check.choice = choice;
         check.bends = bendsAt(solution.moments, i);
         members.push_back(std::move(check));
     }
-    return counted(std::move(members), relianceOf(solution));
+    return counted(std::move(members), reliance);
 }
 
 namespace {
@@ -185,9 +199,8 @@ MemberChecks checksOf(const Truss& truss, const Structure& structure, const Enve
     std::vector<MemberCheck> members;
     for (std::size_t i = 0; i < makes.size(); ++i) {
         const auto side = [&](const ForceExtreme& extreme) {
-            const bool none = isZero(envelope.reliance, extreme.force);
-            MemberCheck check =
-                checkOf(truss.checks, makes[i], structure.bars[i].length, none ? 0 : extreme.force);
+            MemberCheck check = checkSolved(truss.checks, makes[i], structure.bars[i].length,
+                                            extreme.force, envelope.reliance);
             check.choice = extreme.choice;
             return check;
         };

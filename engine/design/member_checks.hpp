@@ -6,7 +6,7 @@
 #include "core/progress.hpp"
 #include "design/column.hpp"
 #include "design/member_make.hpp"
-#include "statics/envelope.hpp"
+#include "statics/moving/envelope.hpp"
 
 #include <optional>
 #include <utility>
@@ -20,7 +20,8 @@ enum class CheckKind {
     Crushing, // the same, pressed
     Buckling,
 };
-enum class Lack { Area, Strength, Modulus, Radius }; // what a check needs and the model lacks
+// What a check needs and lacks: of the model, or a force that rounding leaves known.
+enum class Lack { Area, Strength, Modulus, Radius, Force };
 
 struct MemberCheck {
     MemberId member;
@@ -55,7 +56,7 @@ struct MemberChecks {
     int slender = 0;                  // members beyond their limit of slenderness
     int unchecked = 0;                // members of which the model tells too little
     Reliance reliance;                // of the forces
-    Issues faults;                    // why there is no envelope to take the worst from
+    Issues faults;                    // why there are none: no envelope, no forces
 };
 
 [[nodiscard]] bool isChecked(const MemberCheck&);

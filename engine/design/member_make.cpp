@@ -1,6 +1,6 @@
 #include "design/member_make.hpp"
 
-#include "model/section_properties.hpp"
+#include "model/catalogue/section_properties.hpp"
 
 #include <string_view>
 #include <unordered_map>

@@ -1,7 +1,7 @@
 #pragma once
 // What members are made of, as far as the model tells, in SI.
 
-#include "model/truss.hpp"
+#include "model/truss/truss.hpp"
 
 #include <optional>
 #include <vector>

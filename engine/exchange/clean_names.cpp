@@ -1,8 +1,8 @@
 #include "exchange/clean_names.hpp"
 
-#include "model/characters.hpp"
-#include "model/findings.hpp"
-#include "model/name_table.hpp"
+#include "model/validate/characters.hpp"
+#include "model/validate/findings.hpp"
+#include "model/validate/name_table.hpp"
 
 #include <deque>
 #include <functional>

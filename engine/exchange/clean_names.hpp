@@ -2,7 +2,7 @@
 // Names as files and links of earlier versions may have them, with characters that can't be seen.
 
 #include "exchange/object_reader.hpp"
-#include "model/truss.hpp"
+#include "model/truss/truss.hpp"
 
 namespace gusset {
 

@@ -1,8 +1,8 @@
 #include "exchange/compact_model.hpp"
 
+#include "core/number.hpp"
 #include "exchange/compact_columns.hpp"
 #include "exchange/json_text.hpp"
-#include "report/number.hpp"
 
 #include <algorithm>
 #include <cmath>

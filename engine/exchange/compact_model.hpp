@@ -14,7 +14,7 @@
 // default. `extras` has for each of the four lists the unknown keys of its rows.
 
 #include "exchange/json_value.hpp"
-#include "model/truss.hpp"
+#include "model/truss/truss.hpp"
 
 #include <string>
 

@@ -1,7 +1,7 @@
+#include "core/number.hpp"
 #include "exchange/compact_columns.hpp"
 #include "exchange/compact_model.hpp"
 #include "exchange/json_text.hpp"
-#include "report/number.hpp"
 
 #include <algorithm>
 

@@ -2,9 +2,9 @@
 // The words of the model file, for its reader and its writer alike.
 
 #include "exchange/object_reader.hpp"
-#include "model/check_settings.hpp"
-#include "model/class_settings.hpp"
-#include "model/truss.hpp"
+#include "model/truss/check_settings.hpp"
+#include "model/truss/class_settings.hpp"
+#include "model/truss/truss.hpp"
 
 namespace gusset {
 

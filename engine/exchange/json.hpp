@@ -2,9 +2,9 @@
 // The model file (see site/help and the JSON Schema): reading, writing, and the results as JSON.
 
 #include "core/outcome.hpp"
-#include "model/truss.hpp"
-#include "statics/exact.hpp"
-#include "statics/solution.hpp"
+#include "model/truss/truss.hpp"
+#include "statics/solve/exact.hpp"
+#include "statics/solve/solution.hpp"
 
 #include <string>
 #include <string_view>

@@ -1,9 +1,9 @@
 #include "exchange/json_checks.hpp"
 
+#include "core/number.hpp"
 #include "exchange/format_words.hpp"
 #include "exchange/json_text.hpp"
 #include "exchange/json_trust.hpp"
-#include "report/number.hpp"
 
 #include <array>
 
@@ -14,10 +14,11 @@ namespace {
 constexpr std::array<Word<CheckKind>, 3> kCheckWords{{{"tension", CheckKind::Tension},
                                                       {"crushing", CheckKind::Crushing},
                                                       {"buckling", CheckKind::Buckling}}};
-constexpr std::array<Word<Lack>, 4> kLackWords{{{"area", Lack::Area},
+constexpr std::array<Word<Lack>, 5> kLackWords{{{"area", Lack::Area},
                                                 {"strength", Lack::Strength},
                                                 {"E", Lack::Modulus},
-                                                {"radius", Lack::Radius}}};
+                                                {"radius", Lack::Radius},
+                                                {"force", Lack::Force}}};
 
 class ChecksWriter {
 public:

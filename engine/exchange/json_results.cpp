@@ -3,7 +3,7 @@
 #include "exchange/json_text.hpp"
 #include "exchange/json_trust.hpp"
 
-#include "report/number.hpp"
+#include "core/number.hpp"
 
 #include <cmath>
 

@@ -1,8 +1,8 @@
 #include "exchange/json_statics.hpp"
 
+#include "core/number.hpp"
 #include "exchange/json_text.hpp"
 #include "exchange/json_trust.hpp"
-#include "report/number.hpp"
 
 #include <algorithm>
 #include <string_view>

@@ -2,8 +2,8 @@
 // Influence lines and envelopes as JSON, in the model's units, numbers to 12 significant digits.
 
 #include "exchange/json.hpp"
-#include "statics/envelope.hpp"
-#include "statics/influence_report.hpp"
+#include "statics/moving/envelope.hpp"
+#include "statics/moving/influence_report.hpp"
 
 #include <string>
 #include <vector>

@@ -1,7 +1,7 @@
 #include "exchange/json_text.hpp"
 
+#include "core/number.hpp"
 #include "core/utf8.hpp"
-#include "report/number.hpp"
 
 #include <cassert>
 #include <cmath>

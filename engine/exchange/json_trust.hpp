@@ -2,7 +2,7 @@
 // How far results can be trusted, alike wherever they stand as JSON.
 
 #include "exchange/json_text.hpp"
-#include "statics/trust.hpp"
+#include "statics/equilibrium/trust.hpp"
 
 namespace gusset {
 

@@ -10,7 +10,7 @@
 // readLink passes over it, as every earlier version did.
 
 #include "exchange/json.hpp"
-#include "statics/structure.hpp"
+#include "statics/equilibrium/structure.hpp"
 
 #include <string>
 #include <string_view>

@@ -1,7 +1,7 @@
 #pragma once
 // What a link asks to look at, behind its model: `&case=<name>` or `&combination=<id>`.
 
-#include "statics/structure.hpp"
+#include "statics/equilibrium/structure.hpp"
 
 #include <string>
 #include <string_view>

@@ -1,6 +1,6 @@
 #include "exchange/link_text.hpp"
 
-#include "model/characters.hpp"
+#include "model/validate/characters.hpp"
 
 #include <zlib.h>
 

@@ -3,9 +3,9 @@
 #include "exchange/clean_names.hpp"
 #include "exchange/format_words.hpp"
 #include "exchange/settings_reader.hpp"
-#include "model/findings.hpp"
-#include "model/section_shapes.hpp"
-#include "model/validate.hpp"
+#include "model/catalogue/section_shapes.hpp"
+#include "model/validate/findings.hpp"
+#include "model/validate/validate.hpp"
 
 #include <unordered_map>
 

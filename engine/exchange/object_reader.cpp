@@ -1,7 +1,7 @@
 #include "exchange/object_reader.hpp"
 
-#include "model/characters.hpp"
-#include "model/validate.hpp"
+#include "model/validate/characters.hpp"
+#include "model/validate/validate.hpp"
 
 #include <algorithm>
 
@@ -58,7 +58,8 @@ ObjectReader::ObjectReader(const JsonValue& value, std::string place, IssueList&
 }
 
 std::string ObjectReader::placeOf(std::string_view key) const {
-    return place_.empty() ? std::string(key) : place_ + "." + std::string(key);
+    const std::string name = key.empty() ? "\"\"" : std::string(key); // no place has no name
+    return place_.empty() ? name : place_ + "." + name;
 }
 
 const JsonValue* ObjectReader::any(std::string_view key) {

@@ -4,7 +4,7 @@
 #include "exchange/json_value.hpp"
 
 #include "core/utf8.hpp"
-#include "model/characters.hpp"
+#include "model/validate/characters.hpp"
 
 #include <nlohmann/json.hpp>
 
@@ -81,7 +81,7 @@ public:
         if (twice != keys.end()) {
             key_ = *twice;
             keyIsOpen_ = true;
-            return fail(IssueCode::Duplicate, "this key stands twice: keep one of the two");
+            return fail(IssueCode::Duplicate, "duplicate key: keep one of the two");
         }
         open_.pop_back();
         return true;

@@ -1,7 +1,7 @@
 #include "exchange/settings_reader.hpp"
 
 #include "exchange/format_words.hpp"
-#include "model/validate.hpp"
+#include "model/validate/validate.hpp"
 
 #include <algorithm>
 

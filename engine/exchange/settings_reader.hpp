@@ -2,9 +2,9 @@
 // "units", "class" and "checks" of the model file.
 
 #include "exchange/object_reader.hpp"
-#include "model/check_settings.hpp"
-#include "model/class_settings.hpp"
-#include "model/units.hpp"
+#include "model/truss/check_settings.hpp"
+#include "model/truss/class_settings.hpp"
+#include "model/truss/units.hpp"
 
 namespace gusset {
 

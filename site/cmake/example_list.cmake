@@ -14,7 +14,7 @@ foreach(i RANGE ${last})
     endforeach()
     string(APPEND rows "    {\"${file}\", \"${title}\", \"${says}\"},\n")
 endforeach()
-file(WRITE ${OUTPUT} "#include \"panels/examples.hpp\"\n\n#include <vector>\n\nnamespace gusset {\n\n"
+file(WRITE ${OUTPUT} "#include \"panels/pages/examples.hpp\"\n\n#include <vector>\n\nnamespace gusset {\n\n"
     "std::span<const Example> examples() {\n"
     "    static const std::vector<Example> kList = {\n${rows}    };\n    return kList;\n}\n\n"
     "} // namespace gusset\n")

@@ -17,7 +17,7 @@ endfunction()
 
 function(gusset_room target folder)
     list(TRANSFORM ARGN PREPEND ${folder}/)
-    set(room ${target}_${folder})
+    string(REPLACE "/" "_" room ${target}_${folder})
     add_library(${room} OBJECT ${ARGN})
     target_include_directories(${room} PRIVATE $<TARGET_PROPERTY:${target},INTERFACE_INCLUDE_DIRECTORIES>)
     target_compile_options(${room} PRIVATE -fno-exceptions -fno-rtti)

@@ -1,4 +1,4 @@
-#include "canvas/arrange.hpp"
+#include "canvas/hands/arrange.hpp"
 
 #include "app/roof_board.hpp"
 

@@ -2,12 +2,12 @@
 // A board under test: the state with events fed to it as the page feeds them, places given in the
 // plane of the truss.
 
-#include "app/derived.hpp"
-#include "app/layout.hpp"
-#include "app/update.hpp"
-#include "canvas/camera.hpp"
-#include "canvas/scene.hpp"
-#include "canvas/tool.hpp"
+#include "app/derived/derived.hpp"
+#include "app/state/layout.hpp"
+#include "app/state/update.hpp"
+#include "canvas/hands/tool.hpp"
+#include "canvas/scene/camera.hpp"
+#include "canvas/scene/scene.hpp"
 #include "support/small_truss.hpp"
 
 #include <chrono>

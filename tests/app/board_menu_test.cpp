@@ -1,4 +1,4 @@
-#include "canvas/board_menu.hpp"
+#include "canvas/hands/board_menu.hpp"
 
 #include "app/roof_board.hpp"
 

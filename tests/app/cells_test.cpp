@@ -1,6 +1,6 @@
-#include "app/cells.hpp"
+#include "app/fields/cells.hpp"
 
-#include "app/update.hpp"
+#include "app/state/update.hpp"
 #include "support/small_truss.hpp"
 
 #include <catch2/catch_test_macros.hpp>

@@ -1,10 +1,10 @@
 // Checks of members in the page: typed settings, the board's figures of stress and use, the picture
 // and the page around it.
 #include "app/board.hpp"
-#include "app/check_cells.hpp"
+#include "app/fields/check_cells.hpp"
+#include "app/page/twin.hpp"
 #include "app/scene_checks.hpp"
-#include "app/session.hpp"
-#include "app/twin.hpp"
+#include "app/state/session.hpp"
 #include "support/checked_truss.hpp"
 #include "support/example_trusses.hpp"
 #include "ui/scene_svg.hpp"
@@ -217,6 +217,21 @@ TEST_CASE("the picture of a board that shows use carries the whole caution, othe
          {"Preliminary", "connections,", "restraint", "fatigue,", "combinations", "engineer"}) {
         CHECK_THAT(picture, ContainsSubstring(word));
     }
+}
+
+TEST_CASE("what must be known of the forces is marked among the lines of the checks") {
+    Truss truss = steelGable();
+    truss.supports[0].kind = SupportKind::Roller; // both stand upright: at rest, but a mechanism
+    Board board;
+    board.state = startWith(truss);
+    look(board);
+    const ChecksShown& shown = board.derived.checks;
+    REQUIRE_FALSE(shown.warnings.empty());
+    for (const std::string& warning : shown.warnings) {
+        CHECK(std::count(shown.lines.begin(), shown.lines.end(), warning) == 1);
+    }
+    CHECK_THAT(shown.warnings.front(), ContainsSubstring("mechanism"));
+    CHECK(shown.warnings.size() < shown.lines.size());
 }
 
 TEST_CASE("checks follow the model, the loads and the choice of the worst") {

@@ -1,4 +1,4 @@
-#include "app/file_name.hpp"
+#include "app/page/file_name.hpp"
 
 #include "core/utf8.hpp"
 

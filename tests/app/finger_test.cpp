@@ -1,5 +1,5 @@
 #include "app/roof_board.hpp"
-#include "app/session.hpp"
+#include "app/state/session.hpp"
 
 #include <catch2/catch_test_macros.hpp>
 

@@ -1,13 +1,13 @@
 // The page speaks one language, which its state names, and writes decimals as the class does.
 
 #include "app/board.hpp"
-#include "app/cells.hpp"
-#include "app/page_tables.hpp"
-#include "app/shown_working.hpp"
-#include "app/twin.hpp"
-#include "app/typed_text.hpp"
-#include "canvas/several_field.hpp"
-#include "report/working_text.hpp"
+#include "app/derived/shown_working.hpp"
+#include "app/fields/cells.hpp"
+#include "app/fields/typed_text.hpp"
+#include "app/page/page_tables.hpp"
+#include "app/page/twin.hpp"
+#include "canvas/hands/several_field.hpp"
+#include "report/derivation/working_text.hpp"
 #include "support/example_trusses.hpp"
 #include "support/mock_language.hpp"
 

@@ -1,6 +1,6 @@
-#include "app/layout.hpp"
+#include "app/state/layout.hpp"
 
-#include "canvas/camera.hpp"
+#include "canvas/scene/camera.hpp"
 
 #include <catch2/catch_test_macros.hpp>
 

@@ -1,11 +1,11 @@
-#include "app/listing.hpp"
+#include "app/state/listing.hpp"
 
-#include "app/cell_list.hpp"
-#include "app/listing_field.hpp"
-#include "app/result_lists.hpp"
-#include "app/session.hpp"
-#include "app/update.hpp"
-#include "statics/largest.hpp"
+#include "app/derived/result_lists.hpp"
+#include "app/fields/cell_list.hpp"
+#include "app/fields/listing_field.hpp"
+#include "app/state/session.hpp"
+#include "app/state/update.hpp"
+#include "statics/solve/largest.hpp"
 #include "support/small_truss.hpp"
 
 #include <catch2/catch_test_macros.hpp>

@@ -1,6 +1,6 @@
 #include "app/roof_board.hpp"
-#include "canvas/board_field.hpp"
-#include "canvas/symbols.hpp"
+#include "canvas/hands/board_field.hpp"
+#include "canvas/scene/symbols.hpp"
 
 #include <catch2/catch_test_macros.hpp>
 

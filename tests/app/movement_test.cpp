@@ -1,4 +1,4 @@
-#include "canvas/movement.hpp"
+#include "canvas/scene/movement.hpp"
 
 #include "app/board.hpp"
 

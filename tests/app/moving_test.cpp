@@ -1,10 +1,10 @@
 // The pages of influence lines and envelopes: what they show of the truss on the board.
-#include "app/derived_moving.hpp"
+#include "app/derived/derived_moving.hpp"
 
 #include "app/board.hpp"
-#include "app/cells.hpp"
-#include "app/load_cells.hpp"
-#include "app/twin.hpp"
+#include "app/fields/cells.hpp"
+#include "app/fields/load_cells.hpp"
+#include "app/page/twin.hpp"
 #include "exchange/json.hpp"
 #include "support/files.hpp"
 #include "support/small_truss.hpp"
@@ -220,6 +220,30 @@ TEST_CASE("an envelope says for each member which case is worst, or how to get c
     CHECK(tie.compressionBy == "uplift");
 }
 
+TEST_CASE("the envelope of the one combination there is is what the command line gives, by name") {
+    // Alone the load presses the rafters and pulls the tie with 16 kN; 1.5 times that is 24.
+    Truss truss = gable();
+    force(truss, "C", 0, 12, "uplift");
+    truss.combinations.push_back({"strength", {{"loads", 1.5}}, {}});
+    Board board = pageOf(truss, ResultPage::Envelope);
+    board.finish(deriveEnvelope);
+    const EnvelopeShown& shown = board.derived.envelope;
+    CHECK(shown.hasChoice);
+    CHECK(shown.says.find("under strength, the only combination") != std::string::npos);
+    const std::size_t tie = memberAt(truss, "A", "B");
+    CHECK(shown.rows[tie].tension == "24.00");
+    CHECK(shown.rows[tie].tensionBy == "strength");
+    const auto same = envelopeOf(truss, envelopeChoices(truss)); // of the command line
+    REQUIRE(same.ok());
+    CHECK(envelopeRows(truss, same.value())[tie].tension == shown.rows[tie].tension);
+
+    board.act(Set{&NotebookState::envelopeOfCases, true});
+    board.finish(deriveEnvelope);
+    CHECK(board.derived.envelope.says.find("under the cases loads and uplift") !=
+          std::string::npos);
+    CHECK(board.derived.envelope.rows[tie].tension == "16.00");
+}
+
 TEST_CASE("an envelope of a mechanism at rest says that it is one, beside its table") {
     Truss truss = gable();
     truss.supports[0].kind = SupportKind::Roller; // both stand upright, and so do the loads
@@ -409,4 +433,47 @@ TEST_CASE(
     (void)board.line(300);
     CHECK(board.derived.influence.byHand.passages.data() == first);
     CHECK(passagesText(passages).find("ordinate") != std::string::npos);
+}
+
+TEST_CASE("a truss whose forces are refused tells the reason, not that it is indeterminate") {
+    // Three braced bays, as flat as a line, on two pins; every second member 1e10 times as stiff.
+    constexpr double kHeight = 1e-6;
+    Truss truss;
+    const auto name = [](char row, int at) { return row + std::to_string(at); };
+    for (int i = 0; i <= 3; ++i) {
+        joint(truss, name('B', i).c_str(), i, 0);
+        joint(truss, name('T', i).c_str(), i, kHeight);
+    }
+    for (int i = 0; i <= 3; ++i) {
+        member(truss, name('B', i).c_str(), name('T', i).c_str());
+    }
+    for (int i = 0; i < 3; ++i) {
+        const int next = i + 1;
+        member(truss, name('B', i).c_str(), name('B', next).c_str());
+        member(truss, name('T', i).c_str(), name('T', next).c_str());
+        member(truss, name('B', i).c_str(), name('T', next).c_str());
+        member(truss, name('T', i).c_str(), name('B', next).c_str());
+    }
+    pin(truss, "B0");
+    pin(truss, "B3");
+    force(truss, "T1", 0, -1);
+    truss.materials.push_back({"steel", 210000, {}, {}, {}, {}});
+    truss.materials.push_back({"hard", 210000e10, {}, {}, {}, {}});
+    truss.sections.push_back({"soft", "steel", 1000, {}, "", {}, {}});
+    truss.sections.push_back({"stiff", "hard", 1000, {}, "", {}, {}});
+    for (std::size_t i = 0; i < truss.members.size(); ++i) {
+        truss.members[i].section = i % 2 == 0 ? "soft" : "stiff";
+    }
+    Board board;
+    board.state = startWith(truss);
+    derive(board.state, board.derived);
+    const Derived& derived = board.derived;
+    REQUIRE_FALSE(derived.solution.solved);
+    REQUIRE(derived.solution.status == Status::Indeterminate);
+    CHECK(derived.verdict.front().find("Statically indeterminate") == 0);
+    CHECK(newsOf(derived) == derived.whyUnsolved);
+    CHECK(derived.whyUnsolved.find("indeterminate") == std::string::npos);
+    const std::vector<std::string>& says = derived.verdict;
+    CHECK(std::count(says.begin(), says.end(), derived.whyUnsolved) == 1);
+    CHECK(boardSummary(board.state, derived).find(derived.whyUnsolved) != std::string::npos);
 }

@@ -1,6 +1,7 @@
-#include "app/page_tables.hpp"
-#include "app/update.hpp"
+#include "app/page/page_tables.hpp"
+#include "app/state/update.hpp"
 #include "support/small_truss.hpp"
+#include "support/written.hpp"
 
 #include <catch2/catch_test_macros.hpp>
 
@@ -77,3 +78,15 @@ TEST_CASE("Keys of rows that are gone, or of no table, do nothing") {
 
 } // namespace
 } // namespace gusset
+
+TEST_CASE("a model of very many joints has its first rows on the page, and a word of the rest") {
+    Truss truss;
+    for (int i = 0; i < 5003; ++i) {
+        truss.joints.push_back({"J" + std::to_string(i), {static_cast<double>(i), 0}, {}});
+    }
+    const std::string html = modelTablesHtml(truss);
+    CHECK(support::contains(html, " of joint J4999"));
+    CHECK(support::contains(html, " of a new joint"));
+    CHECK_FALSE(support::contains(html, "joint J5000"));
+    CHECK(support::contains(html, "<p>3 more rows are too many for this page"));
+}

@@ -1,8 +1,8 @@
-#include "app/property_cells.hpp"
+#include "app/fields/property_cells.hpp"
 
 #include "app/board.hpp"
-#include "model/section_properties.hpp"
-#include "model/usual_materials.hpp"
+#include "model/catalogue/section_properties.hpp"
+#include "model/catalogue/usual_materials.hpp"
 
 #include <catch2/catch_approx.hpp>
 #include <catch2/catch_test_macros.hpp>

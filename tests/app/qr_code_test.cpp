@@ -1,4 +1,4 @@
-#include "app/qr_code.hpp"
+#include "app/page/qr_code.hpp"
 
 #include <catch2/catch_test_macros.hpp>
 

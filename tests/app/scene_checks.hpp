@@ -2,9 +2,9 @@
 // What must hold for every drawing, tested by geometry of its own.
 
 #include "app/board.hpp"
-#include "canvas/camera.hpp"
-#include "canvas/scene.hpp"
-#include "model/truss.hpp"
+#include "canvas/scene/camera.hpp"
+#include "canvas/scene/scene.hpp"
+#include "model/truss/truss.hpp"
 
 #include <string>
 #include <vector>

@@ -1,8 +1,8 @@
-#include "canvas/several_field.hpp"
+#include "canvas/hands/several_field.hpp"
 
 #include "app/roof_board.hpp"
-#include "canvas/arrange.hpp"
-#include "canvas/enclosing.hpp"
+#include "canvas/hands/arrange.hpp"
+#include "canvas/scene/enclosing.hpp"
 
 #include <catch2/catch_test_macros.hpp>
 #include <catch2/matchers/catch_matchers_floating_point.hpp>

@@ -1,4 +1,4 @@
-#include "canvas/short_name.hpp"
+#include "canvas/scene/short_name.hpp"
 
 #include "app/board.hpp"
 

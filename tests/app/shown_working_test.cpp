@@ -1,4 +1,4 @@
-#include "app/shown_working.hpp"
+#include "app/derived/shown_working.hpp"
 
 #include "app/board.hpp"
 #include "exchange/json.hpp"

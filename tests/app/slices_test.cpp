@@ -1,8 +1,8 @@
-#include "app/slices.hpp"
+#include "app/derived/slices.hpp"
 
 #include "app/board.hpp"
-#include "app/derived.hpp"
-#include "app/twin.hpp"
+#include "app/derived/derived.hpp"
+#include "app/page/twin.hpp"
 #include "support/example_trusses.hpp"
 #include "support/family_truss.hpp"
 #include "support/strip_truss.hpp"

@@ -1,5 +1,5 @@
 #include "app/roof_board.hpp"
-#include "canvas/snap.hpp"
+#include "canvas/scene/snap.hpp"
 
 #include <catch2/catch_test_macros.hpp>
 #include <catch2/matchers/catch_matchers_floating_point.hpp>

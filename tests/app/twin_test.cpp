@@ -1,5 +1,5 @@
-#include "app/twin.hpp"
-#include "app/update.hpp"
+#include "app/page/twin.hpp"
+#include "app/state/update.hpp"
 #include "support/small_truss.hpp"
 
 #include <catch2/catch_test_macros.hpp>

@@ -1,6 +1,6 @@
 #include "app/roof_board.hpp"
-#include "canvas/board_field.hpp"
-#include "canvas/figures.hpp"
+#include "canvas/hands/board_field.hpp"
+#include "canvas/scene/figures.hpp"
 
 #include <catch2/catch_test_macros.hpp>
 #include <catch2/matchers/catch_matchers_floating_point.hpp>

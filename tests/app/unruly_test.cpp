@@ -3,9 +3,9 @@
 // sound.
 
 #include "app/board.hpp"
-#include "app/session.hpp"
-#include "canvas/board_field.hpp"
-#include "model/validate.hpp"
+#include "app/state/session.hpp"
+#include "canvas/hands/board_field.hpp"
+#include "model/validate/validate.hpp"
 #include "support/random.hpp"
 #include "support/random_truss.hpp"
 

@@ -1,5 +1,5 @@
 #include "app/board.hpp"
-#include "app/session.hpp"
+#include "app/state/session.hpp"
 #include "exchange/json.hpp"
 #include "exchange/link.hpp"
 #include "support/random.hpp"

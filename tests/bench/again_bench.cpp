@@ -2,8 +2,8 @@
 // costs to solve again when a joint has been dragged, and how many solves all influence lines cost.
 
 #include "bench/shortest.hpp"
-#include "statics/influence.hpp"
-#include "statics/solver.hpp"
+#include "statics/moving/influence.hpp"
+#include "statics/solve/solver.hpp"
 #include "support/random_truss.hpp"
 #include "support/strip_truss.hpp"
 

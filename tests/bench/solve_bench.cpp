@@ -1,7 +1,7 @@
 // Prints one line a size: members, and the shortest time of one solve in microseconds.
 
 #include "bench/shortest.hpp"
-#include "statics/solution.hpp"
+#include "statics/solve/solution.hpp"
 #include "support/strip_truss.hpp"
 
 #include <cstdio>

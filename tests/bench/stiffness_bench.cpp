@@ -3,7 +3,7 @@
 // equations; and what a solve costs again when the pattern is kept.
 
 #include "bench/shortest.hpp"
-#include "statics/stiffness.hpp"
+#include "statics/equilibrium/stiffness.hpp"
 #include "support/random_truss.hpp"
 #include "support/strip_truss.hpp"
 

@@ -2,8 +2,8 @@
 // and of its working by hand, as steps and as text.
 
 #include "bench/shortest.hpp"
-#include "hand/working.hpp"
-#include "report/working_text.hpp"
+#include "hand/paper/working.hpp"
+#include "report/derivation/working_text.hpp"
 #include "support/strip_truss.hpp"
 
 #include <cstdio>

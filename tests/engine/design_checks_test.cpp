@@ -3,7 +3,7 @@
 
 #include "exchange/json.hpp"
 #include "exchange/link.hpp"
-#include "model/edit.hpp"
+#include "model/edit/edit.hpp"
 #include "support/checked_truss.hpp"
 #include "support/example_trusses.hpp"
 #include "support/random.hpp"

@@ -3,7 +3,7 @@
 #include "exchange/json.hpp"
 #include "exchange/json_value.hpp"
 #include "exchange/link.hpp"
-#include "statics/solution.hpp"
+#include "statics/solve/solution.hpp"
 #include "support/files.hpp"
 
 #include <catch2/catch_test_macros.hpp>

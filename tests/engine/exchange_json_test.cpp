@@ -1,6 +1,6 @@
 #include "exchange/json.hpp"
 
-#include "model/validate.hpp"
+#include "model/validate/validate.hpp"
 #include "support/rich_model.hpp"
 #include "support/small_truss.hpp"
 
@@ -188,7 +188,7 @@ TEST_CASE("Duplicates are refused: labels, members, keys") {
     CHECK_THAT(fault(with(R"({"a":"B","b":"C"})", R"({"a":"B","b":"A"})")),
                ContainsSubstring("members[1]: member BA is there already as members[0]"));
     CHECK(fault(with(R"("x":2)", R"("x":2,"x":3)")) ==
-          "joints[2].x: this key stands twice: keep one of the two");
+          "joints[2].x: duplicate key: keep one of the two");
 }
 
 TEST_CASE("Members without length are refused") {
@@ -317,4 +317,12 @@ TEST_CASE("Results are in the force unit of the model") {
     const Truss newtons = truss(with(R"("gusset":1,)", R"("gusset":1,"units":{"force":"N"},)"));
     CHECK_THAT(writeResults(newtons, solve(newtons)),
                ContainsSubstring(R"({ "joint": "A", "fx": 0, "fy": 5 })"));
+}
+
+TEST_CASE("a key without a name is told of at a place that has one") {
+    const Outcome<Reading> read =
+        readModel(R"({"gusset":1,"joints":[],"members":[],"supports":[],"loads":[],"":5})");
+    REQUIRE(read.ok());
+    REQUIRE(read.value().notes.size() == 1);
+    CHECK(read.value().notes.front().at == "\"\"");
 }

@@ -25,13 +25,13 @@ Truss footbridge() {
     return readModel(support::repositoryFile("site/examples/footbridge.json")).value().truss;
 }
 
-std::string fault(const std::string& link) {
+std::string linkFault(const std::string& link) {
     const Outcome<Reading> read = readLink(link);
     REQUIRE_FALSE(read.ok());
     return read.issues().front().says;
 }
 
-IssueCode code(const std::string& link) {
+IssueCode linkCode(const std::string& link) {
     const Outcome<Reading> read = readLink(link);
     REQUIRE_FALSE(read.ok());
     return read.issues().front().code;
@@ -84,9 +84,9 @@ TEST_CASE("What a damaged link is quoted with is text that can be shown") {
     std::string link = writeLink(footbridge());
     const std::size_t length = link.rfind('.', link.rfind('.') - 1) + 1;
     link.insert(length, "\xC3\x01");
-    CHECK_THAT(fault(link), ContainsSubstring("characters arrived in its middle part"));
-    CHECK_FALSE(faultOfUtf8(fault(link)).has_value());
-    CHECK_FALSE(faultOfUtf8(fault("m=\xC3\xFF.AAAA")).has_value());
+    CHECK_THAT(linkFault(link), ContainsSubstring("characters arrived in its middle part"));
+    CHECK_FALSE(gusset::faultOfUtf8(linkFault(link)).has_value());
+    CHECK_FALSE(gusset::faultOfUtf8(linkFault("m=\xC3\xFF.AAAA")).has_value());
 }
 
 TEST_CASE("Links lose nothing of what a file can hold") {
@@ -145,8 +145,8 @@ TEST_CASE("A link with plain JSON is read, percent-encoded or not") {
                    "%22joints%22%3A%5B%5D%2C%22members%22%3A%5B%5D%7D).")
               .value()
               .truss.title == "a b");
-    CHECK(code("#j=%7B%22gusset%22%3A1") == IssueCode::Damaged);
-    CHECK(code("#j=") == IssueCode::Damaged);
+    CHECK(linkCode("#j=%7B%22gusset%22%3A1") == IssueCode::Damaged);
+    CHECK(linkCode("#j=") == IssueCode::Damaged);
 }
 
 TEST_CASE("A link cut short says how much of it arrived, wherever it was cut") {
@@ -154,13 +154,13 @@ TEST_CASE("A link cut short says how much of it arrived, wherever it was cut") {
     for (std::size_t length = 2; length < link.size(); ++length) {
         const std::string cut = link.substr(0, length);
         INFO(cut);
-        CHECK(code(cut) == IssueCode::Damaged);
-        CHECK_THAT(fault(cut), ContainsSubstring("incomplete"));
+        CHECK(linkCode(cut) == IssueCode::Damaged);
+        CHECK_THAT(linkFault(cut), ContainsSubstring("incomplete"));
         // The first four characters behind "m=1." hold the size; a full stop at the end may be
         // anybody's.
         if (length >= 8 && cut.back() != '.') {
-            CHECK_THAT(fault(cut), ContainsSubstring(std::to_string(length) + " of " +
-                                                     std::to_string(link.size())));
+            CHECK_THAT(linkFault(cut), ContainsSubstring(std::to_string(length) + " of " +
+                                                         std::to_string(link.size())));
         }
     }
 }
@@ -176,15 +176,15 @@ TEST_CASE("A link with any one character changed is refused") {
 }
 
 TEST_CASE("A link of a later version says so") {
-    CHECK(code("#m=2.abcdef.6.12345") == IssueCode::NewerVersion);
-    CHECK(code("m=12.x") == IssueCode::NewerVersion);
-    CHECK_THAT(fault("#m=2.abcdef.6.12345"), ContainsSubstring("later version"));
-    CHECK(code("#m=0.abcdef.6.12345") == IssueCode::Damaged);
+    CHECK(linkCode("#m=2.abcdef.6.12345") == IssueCode::NewerVersion);
+    CHECK(linkCode("m=12.x") == IssueCode::NewerVersion);
+    CHECK_THAT(linkFault("#m=2.abcdef.6.12345"), ContainsSubstring("later version"));
+    CHECK(linkCode("#m=0.abcdef.6.12345") == IssueCode::Damaged);
 }
 
 TEST_CASE("What is no link says what one has") {
-    CHECK_THAT(fault("https://example.org/"), ContainsSubstring("#m="));
-    CHECK_THAT(fault(""), ContainsSubstring("#m="));
+    CHECK_THAT(linkFault("https://example.org/"), ContainsSubstring("#m="));
+    CHECK_THAT(linkFault(""), ContainsSubstring("#m="));
     CHECK_FALSE(looksLikeLink("models/bridge.json"));
     CHECK(looksLikeLink("https://example.org/#m=1.abc"));
     CHECK(looksLikeLink("j={}"));
@@ -193,7 +193,7 @@ TEST_CASE("What is no link says what one has") {
 TEST_CASE("Broken base64 is told from what is missing") {
     std::string link = writeLink(footbridge());
     link[20] = '$';
-    CHECK_THAT(fault(link), ContainsSubstring("a character that no link has"));
+    CHECK_THAT(linkFault(link), ContainsSubstring("a character that no link has"));
 }
 
 TEST_CASE("Deflated content cut at any length is refused") {
@@ -201,33 +201,33 @@ TEST_CASE("Deflated content cut at any length is refused") {
     for (std::size_t length = 0; length < whole.size(); ++length) {
         const Bytes cut(whole.begin(), whole.begin() + static_cast<std::ptrdiff_t>(length));
         INFO(length);
-        CHECK(code(sealedLink(cut)) == IssueCode::Damaged);
+        CHECK(linkCode(sealedLink(cut)) == IssueCode::Damaged);
     }
     Bytes longer = whole;
     longer.push_back(0);
-    CHECK(code(sealedLink(longer)) == IssueCode::Damaged);
+    CHECK(linkCode(sealedLink(longer)) == IssueCode::Damaged);
 }
 
 TEST_CASE("A decompression bomb is refused without unpacking it") {
     const std::string bomb = forged(std::string(50'000'000, '0')); // deflates to 49 kB
     REQUIRE(bomb.size() > kLargestLink / 2);
-    CHECK(code(bomb) == IssueCode::TooLarge);
-    CHECK(code(forged(std::string(20'000'000, ' '))) == IssueCode::TooLarge);
-    CHECK_THAT(fault(forged(std::string(20'000'000, ' '))), ContainsSubstring("1 MB"));
-    CHECK(code(std::string(kLargestLink + 1, 'm')) == IssueCode::TooLarge);
+    CHECK(linkCode(bomb) == IssueCode::TooLarge);
+    CHECK(linkCode(forged(std::string(20'000'000, ' '))) == IssueCode::TooLarge);
+    CHECK_THAT(linkFault(forged(std::string(20'000'000, ' '))), ContainsSubstring("1 MB"));
+    CHECK(linkCode(std::string(kLargestLink + 1, 'm')) == IssueCode::TooLarge);
 }
 
 TEST_CASE("A hundred thousand members in a link are refused in one line") {
     const Truss strip = support::stripTruss(support::Web::Pratt, 25'000);
     REQUIRE(strip.members.size() > 100'000);
-    CHECK(code(writeLink(strip)) == IssueCode::TooLarge);
+    CHECK(linkCode(writeLink(strip)) == IssueCode::TooLarge);
 
     std::string many = "[[[0,0],[0,0]],[[0";
     for (int i = 1; i < 100'000; ++i) {
         many += ",0";
     }
-    CHECK(code(forged(many + "],[1]]]")) == IssueCode::TooLarge);
-    CHECK_THAT(fault(forged(many + "],[1]]]")), ContainsSubstring("holds 100000 members"));
+    CHECK(linkCode(forged(many + "],[1]]]")) == IssueCode::TooLarge);
+    CHECK_THAT(linkFault(forged(many + "],[1]]]")), ContainsSubstring("holds 100000 members"));
 }
 
 TEST_CASE("What can be written as a link can be read, at the limit of both") {
@@ -288,7 +288,7 @@ TEST_CASE("Unknown keys as deep as a file may have them stand in a link too, whe
     CHECK(opens(openableLink(atTop.value().truss).value(), atTop.value().truss));
 
     const std::string deeper = R"([[[0,0],[0,0]],[],[],[],{},[[{"mine":)" + nested(22) + "}]]]";
-    CHECK(code(forged(deeper)) == IssueCode::TooLarge); // would make a file that does not open
+    CHECK(linkCode(forged(deeper)) == IssueCode::TooLarge); // would make a file that does not open
     CHECK(readLink(forged(R"([[[0,0],[0,0]],[],[],[],{},[[{"mine":)" + nested(21) + "}]]]")).ok());
 }
 

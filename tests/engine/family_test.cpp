@@ -1,11 +1,11 @@
 // What must hold for large trusses as for small ones, where another way is taken to be quick; each
 // against the plain way.
-#include "hand/force_polygon.hpp"
-#include "hand/planar_faces.hpp"
-#include "hand/virtual_work.hpp"
-#include "report/sketch_room.hpp"
-#include "statics/envelope.hpp"
-#include "statics/moving.hpp"
+#include "hand/polygon/force_polygon.hpp"
+#include "hand/polygon/planar_faces.hpp"
+#include "hand/virtual_work/virtual_work.hpp"
+#include "report/sketch/sketch_room.hpp"
+#include "statics/moving/envelope.hpp"
+#include "statics/moving/moving.hpp"
 #include "support/family_truss.hpp"
 #include "support/random.hpp"
 #include "support/random_truss.hpp"

@@ -1,6 +1,6 @@
 // Trusses that can move under loads that happen to be in balance on them.
-#include "hand/working.hpp"
-#include "report/working_text.hpp"
+#include "hand/paper/working.hpp"
+#include "report/derivation/working_text.hpp"
 
 #include "support/printed_working.hpp"
 #include "support/random.hpp"

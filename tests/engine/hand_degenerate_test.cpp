@@ -1,12 +1,13 @@
 // Geometry at the edge of what can be told apart: the working answers in words, never by a crash.
-#include "hand/explain.hpp"
-#include "hand/force_polygon.hpp"
-#include "report/force_polygon_text.hpp"
-#include "report/results_text.hpp"
-#include "report/solution_text.hpp"
-#include "report/working_text.hpp"
+#include "hand/polygon/force_polygon.hpp"
+#include "hand/stages/explain.hpp"
+#include "report/derivation/force_polygon_text.hpp"
+#include "report/derivation/working_text.hpp"
+#include "report/results/results_text.hpp"
+#include "report/results/solution_text.hpp"
 
 #include "support/small_truss.hpp"
+#include "support/written.hpp"
 
 #include <catch2/catch_test_macros.hpp>
 
@@ -16,16 +17,6 @@ using namespace gusset;
 using namespace gusset::support;
 
 namespace {
-
-bool contains(const std::string& text, const std::string& part) {
-    return text.find(part) != std::string::npos;
-}
-
-Working worked(const Truss& truss) { return workOut(truss, {}, solve(truss)); }
-
-std::string textOf(const Truss& truss) {
-    return workingText(englishPhrases(), truss, worked(truss));
-}
 
 // Two bars of 2 m whose joint C lies `rise` above the level line from A to B.
 Truss flatBars(double rise) {
@@ -64,7 +55,7 @@ TEST_CASE("the working of an empty board says what to do first") {
     const std::string text = textOf(Truss{});
     CHECK(contains(text, "Nothing is drawn yet."));
     CHECK_FALSE(contains(text, "0 members"));
-    CHECK_FALSE(worked(Truss{}).complete);
+    CHECK_FALSE(workingOf(Truss{}).complete);
 }
 
 TEST_CASE("a force polygon without members is refused in words") {
@@ -86,7 +77,7 @@ TEST_CASE("a force polygon without members is refused in words") {
 TEST_CASE("bars that lean a hair's breadth to either side of level have no pair of equations") {
     for (const double rise : {0.5e-9, 1e-9, 1.5e-9, 1.9e-9, 2.1e-9, 4e-9, 1e-8}) {
         const Truss truss = flatBars(rise);
-        const Working working = worked(truss);
+        const Working working = workingOf(truss);
         CAPTURE(rise);
         const std::string text = workingText(englishPhrases(), truss, working);
         CHECK(working.complete != contains(text, "could not be brought to an end"));

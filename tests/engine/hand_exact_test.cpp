@@ -1,12 +1,13 @@
-#include "hand/working.hpp"
-#include "report/body_forces.hpp"
-#include "report/exact_notation.hpp"
-#include "report/formula.hpp"
-#include "report/working_text.hpp"
+#include "hand/paper/working.hpp"
+#include "report/derivation/body_forces.hpp"
+#include "report/derivation/working_text.hpp"
+#include "report/formula/exact_notation.hpp"
+#include "report/text/formula.hpp"
 
 #include "support/random_truss.hpp"
 #include "support/small_truss.hpp"
 #include "support/working_reader.hpp"
+#include "support/written.hpp"
 
 #include <catch2/catch_test_macros.hpp>
 
@@ -20,16 +21,6 @@ namespace {
 Truss exactly(Truss truss) {
     truss.classSettings.form = NumberForm::Exact;
     return truss;
-}
-
-Working workingOf(const Truss& truss) { return workOut(truss, {}, solve(truss)); }
-
-std::string textOf(const Truss& truss) {
-    return workingText(englishPhrases(), truss, workingOf(truss));
-}
-
-bool contains(const std::string& text, const std::string& part) {
-    return text.find(part) != std::string::npos;
 }
 
 //  A

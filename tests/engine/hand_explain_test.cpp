@@ -1,6 +1,6 @@
 // Why a force has its value: chains of steps that must read complete by themselves.
-#include "hand/explain.hpp"
-#include "report/working_text.hpp"
+#include "hand/stages/explain.hpp"
+#include "report/derivation/working_text.hpp"
 
 #include "support/files.hpp"
 #include "support/printed_working.hpp"

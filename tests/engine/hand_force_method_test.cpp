@@ -1,11 +1,12 @@
-#include "hand/force_method.hpp"
-#include "report/force_method_text.hpp"
+#include "hand/virtual_work/force_method.hpp"
+#include "report/derivation/force_method_text.hpp"
 
 #include "support/formula_reader.hpp"
 #include "support/random_truss.hpp"
 #include "support/small_truss.hpp"
 #include "support/worked_truss.hpp"
 #include "support/working_reader.hpp"
+#include "support/written.hpp"
 
 #include <catch2/catch_test_macros.hpp>
 
@@ -19,11 +20,7 @@ namespace {
 
 ForceMethod methodOf(const Truss& truss) { return forceMethod(truss, {}, solve(truss)); }
 
-bool contains(const std::string& text, const std::string& part) {
-    return text.find(part) != std::string::npos;
-}
-
-std::string textOf(const Truss& truss) {
+std::string methodTextOf(const Truss& truss) {
     return passagesText(forceMethodPassages(englishPhrases(), truss, methodOf(truss)));
 }
 
@@ -220,8 +217,8 @@ TEST_CASE("what settles, warms or does not fit stands apart in the sums") {
     CHECK(method.given[0].elastic == 0);
     CHECK(method.given[0].settlement == 0);
     CHECK(method.missed <= 1e-9);
-    CHECK(
-        contains(textOf(truss), "No load acts, so the forces N_0 of the released truss are zero."));
+    CHECK(contains(methodTextOf(truss),
+                   "No load acts, so the forces N_0 of the released truss are zero."));
 }
 
 TEST_CASE("a case alone is its loads alone, without warming, misfit and settlement") {
@@ -236,23 +233,23 @@ TEST_CASE("a case alone is its loads alone, without warming, misfit and settleme
 }
 
 TEST_CASE("the force method is refused with its reason") {
-    CHECK(contains(textOf(gable()), "there is no redundant"));
+    CHECK(contains(methodTextOf(gable()), "there is no redundant"));
 
     Truss moves = gable();
     moves.members.pop_back();
-    CHECK(contains(textOf(moves), "The truss can move"));
+    CHECK(contains(methodTextOf(moves), "The truss can move"));
 
     Truss many = crossedSquare();
     pin(many, "C");
     pin(many, "D");
     CHECK(solve(many).counting.redundants == 5);
-    CHECK(contains(textOf(many), "The truss has 5 redundants."));
+    CHECK(contains(methodTextOf(many), "The truss has 5 redundants."));
 
     Truss soft = withSections(crossedSquare(), 1);
     soft.members[0].section.clear();
-    CHECK(contains(textOf(soft), "E and A are needed of AB"));
+    CHECK(contains(methodTextOf(soft), "E and A are needed of AB"));
 
     Truss twice = gable();
     roller(twice, "B");
-    CHECK(contains(textOf(twice), "Supports hold B twice in the same direction."));
+    CHECK(contains(methodTextOf(twice), "Supports hold B twice in the same direction."));
 }

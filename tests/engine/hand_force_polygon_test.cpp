@@ -1,5 +1,5 @@
-#include "hand/force_polygon.hpp"
-#include "report/force_polygon_text.hpp"
+#include "hand/polygon/force_polygon.hpp"
+#include "report/derivation/force_polygon_text.hpp"
 
 #include "support/random_truss.hpp"
 #include "support/small_truss.hpp"

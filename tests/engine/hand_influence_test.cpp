@@ -1,10 +1,11 @@
-#include "hand/influence_by_hand.hpp"
-#include "report/influence_by_hand_text.hpp"
+#include "hand/virtual_work/influence_by_hand.hpp"
+#include "report/derivation/influence_by_hand_text.hpp"
 
 #include "support/random_truss.hpp"
 #include "support/small_truss.hpp"
 #include "support/worked_truss.hpp"
 #include "support/working_reader.hpp"
+#include "support/written.hpp"
 
 #include <catch2/catch_test_macros.hpp>
 
@@ -30,11 +31,7 @@ Effect reactionAt(const Truss& truss, const char* joint, bool horizontal = false
     return effect;
 }
 
-bool contains(const std::string& text, const std::string& part) {
-    return text.find(part) != std::string::npos;
-}
-
-std::string textOf(const Truss& truss, const std::vector<JointId>& path, const Effect& effect) {
+std::string lineTextOf(const Truss& truss, const std::vector<JointId>& path, const Effect& effect) {
     return passagesText(
         influencePassages(englishPhrases(), truss, influenceByHand(truss, path, effect)));
 }
@@ -181,11 +178,12 @@ TEST_CASE("no hand finds the influence line of these, and it is said why") {
     const std::vector<JointId> path{findJoint(truss, "A"), findJoint(truss, "B")};
     Effect sag = reactionAt(truss, "C");
     sag.kind = EffectKind::Displacement;
-    CHECK(contains(textOf(truss, path, sag), "A displacement has no equation of equilibrium."));
-    CHECK(contains(textOf(truss, path, reactionAt(truss, "C")), "No support holds C"));
-    CHECK(contains(textOf(truss, path, reactionAt(truss, "B", true)), "No support holds B"));
+    CHECK(contains(lineTextOf(truss, path, sag), "A displacement has no equation of equilibrium."));
+    CHECK(contains(lineTextOf(truss, path, reactionAt(truss, "C")), "No support holds C"));
+    CHECK(contains(lineTextOf(truss, path, reactionAt(truss, "B", true)), "No support holds B"));
     truss.supports.back().reaction = 60;
-    CHECK(contains(textOf(truss, path, reactionAt(truss, "B")), "or by one at an angle"));
+    CHECK(contains(lineTextOf(truss, path, reactionAt(truss, "B")), "or by one at an angle"));
     truss.supports.back().kind = SupportKind::Pin;
-    CHECK(contains(textOf(truss, path, reactionAt(truss, "A")), "Equilibrium alone does not give"));
+    CHECK(contains(lineTextOf(truss, path, reactionAt(truss, "A")),
+                   "Equilibrium alone does not give"));
 }

@@ -1,8 +1,8 @@
 // Large trusses by hand: what finds the next joint, the hinges and the open reactions in few looks
 // gives what a plain look at everything gives.
-#include "hand/cuts.hpp"
-#include "hand/nearest_joints.hpp"
-#include "hand/work_out.hpp"
+#include "hand/paper/cuts.hpp"
+#include "hand/paper/nearest_joints.hpp"
+#include "hand/stages/work_out.hpp"
 #include "support/family_truss.hpp"
 #include "support/random.hpp"
 #include "support/random_truss.hpp"

@@ -1,8 +1,8 @@
 // What a person would look for by eye, and the program finds by keeping what it knows: ways to cut
 // a truss, the best section, the smallest set of joints. Each against a plain search through all.
-#include "hand/cuts.hpp"
-#include "hand/section_step.hpp"
-#include "hand/stages.hpp"
+#include "hand/paper/cuts.hpp"
+#include "hand/paper/stages.hpp"
+#include "hand/stages/section_step.hpp"
 #include "support/every_cut.hpp"
 #include "support/family_truss.hpp"
 #include "support/random_truss.hpp"

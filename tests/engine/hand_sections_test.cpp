@@ -1,5 +1,5 @@
-#include "hand/explain.hpp"
-#include "hand/sections.hpp"
+#include "hand/stages/explain.hpp"
+#include "hand/stages/sections.hpp"
 
 #include "support/random_truss.hpp"
 #include "support/small_truss.hpp"

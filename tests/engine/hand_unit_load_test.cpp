@@ -1,9 +1,10 @@
-#include "hand/unit_load.hpp"
-#include "report/unit_load_text.hpp"
+#include "hand/virtual_work/unit_load.hpp"
+#include "report/derivation/unit_load_text.hpp"
 
 #include "support/random_truss.hpp"
 #include "support/small_truss.hpp"
 #include "support/working_reader.hpp"
+#include "support/written.hpp"
 
 #include <catch2/catch_test_macros.hpp>
 
@@ -19,7 +20,7 @@ namespace {
 //  C. A, B on the wall (pins), EA = 60 000 kN. N: level 16 tension, inclined −20. A unit load up:
 //  n: −4/3, 5/3. Δ = (16·(−4/3)·4 + (−20)·(5/3)·5)/60 000 m = −(256/3 + 500/3)/60 000 m = −252/60
 //  000 m = −4.2 mm
-Truss bracket() {
+Truss slantedBracket() {
     Truss truss;
     joint(truss, "A", 0, 3);
     joint(truss, "B", 0, 0);
@@ -49,14 +50,10 @@ UnitLoadTable tableOf(const Truss& truss, const char* label, DisplacementAxis ax
     return unitLoadTable(truss, {}, solve(truss), findJoint(truss, label), axis);
 }
 
-bool contains(const std::string& text, const std::string& part) {
-    return text.find(part) != std::string::npos;
-}
-
 } // namespace
 
 TEST_CASE("the unit load table of a bracket has the rows that are written by hand") {
-    const UnitLoadTable table = tableOf(bracket(), "C", DisplacementAxis::Y);
+    const UnitLoadTable table = tableOf(slantedBracket(), "C", DisplacementAxis::Y);
     REQUIRE(table.complete);
     REQUIRE(table.rows.size() == 2);
     const double third = 1.0 / 3;
@@ -68,7 +65,7 @@ TEST_CASE("the unit load table of a bracket has the rows that are written by han
 }
 
 TEST_CASE("warming, misfit and settlement stand in columns and rows of their own") {
-    Truss truss = bracket();
+    Truss truss = slantedBracket();
     truss.members[0].warming = 50; // K: 1.2e-5 · 50 · 4000 mm = 2.4 mm, n = −4/3: −3.2 mm
     truss.members[1].misfit = 3;   // mm, n = 5/3: +5 mm
     truss.supports[1].settle = {0, -2}; // mm; B_y under the unit load is −1: −(−1)(−2) = −2 mm
@@ -108,7 +105,7 @@ TEST_CASE("a unit load gives the displacement that the members' growth asks for,
 }
 
 TEST_CASE("a table without E and A names the members that need them") {
-    Truss truss = bracket();
+    Truss truss = slantedBracket();
     truss.members[1].section.clear();
     const UnitLoadTable table = tableOf(truss, "C", DisplacementAxis::Y);
     CHECK_FALSE(table.complete);
@@ -119,7 +116,7 @@ TEST_CASE("a table without E and A names the members that need them") {
 }
 
 TEST_CASE("the table is written with its totals and what it comes to") {
-    const Truss truss = bracket();
+    const Truss truss = slantedBracket();
     const UnitLoadTable table = tableOf(truss, "C", DisplacementAxis::Y);
     const std::string text = unitLoadText(englishPhrases(), truss, table);
     CHECK(contains(text, "Put a unit load up at C, and nothing else"));

@@ -1,8 +1,9 @@
-#include "hand/working.hpp"
+#include "hand/paper/working.hpp"
 
 #include "support/random_truss.hpp"
 #include "support/small_truss.hpp"
 #include "support/working_reader.hpp"
+#include "support/written.hpp"
 
 #include <catch2/catch_test_macros.hpp>
 
@@ -22,8 +23,6 @@ ClassSettings settingsOf(int seed) {
     settings.angles = static_cast<AngleStyle>(seed / 2 % 3);
     return settings;
 }
-
-Working workingOf(const Truss& truss) { return workOut(truss, {}, solve(truss)); }
 
 const Step& firstStep(const Working& working, StepKind kind) {
     for (const Step& step : working.steps) {

@@ -1,7 +1,7 @@
-#include "model/edit.hpp"
+#include "model/edit/edit.hpp"
 
 #include "exchange/json.hpp"
-#include "model/findings.hpp"
+#include "model/validate/findings.hpp"
 #include "support/random.hpp"
 #include "support/rich_model.hpp"
 #include "support/small_truss.hpp"

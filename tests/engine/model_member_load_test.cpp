@@ -1,7 +1,7 @@
 // Loads on a member between its joints: carried to the joints, and bending the member.
-#include "model/edit.hpp"
-#include "model/validate.hpp"
-#include "statics/structure.hpp"
+#include "model/edit/edit.hpp"
+#include "model/validate/validate.hpp"
+#include "statics/equilibrium/structure.hpp"
 #include "support/small_truss.hpp"
 
 #include <catch2/catch_test_macros.hpp>

@@ -1,12 +1,13 @@
 // What a name may be: something that a person can see, and tell from every other one.
 #include "exchange/json.hpp"
 #include "exchange/link.hpp"
-#include "model/characters.hpp"
-#include "model/edit.hpp"
-#include "model/findings.hpp"
-#include "model/name_look.hpp"
-#include "model/validate.hpp"
-#include "report/results_text.hpp"
+#include "model/edit/edit.hpp"
+#include "model/validate/characters.hpp"
+#include "model/validate/findings.hpp"
+#include "model/validate/name_look.hpp"
+#include "model/validate/validate.hpp"
+#include "report/results/results_text.hpp"
+#include "report/text/html.hpp"
 #include "support/small_truss.hpp"
 
 #include <catch2/catch_test_macros.hpp>

@@ -1,4 +1,4 @@
-#include "model/quantity_input.hpp"
+#include "model/quantity/quantity_input.hpp"
 
 #include <catch2/catch_test_macros.hpp>
 #include <catch2/matchers/catch_matchers_floating_point.hpp>

@@ -1,5 +1,5 @@
-#include "model/edit.hpp"
-#include "statics/solution.hpp"
+#include "model/edit/edit.hpp"
+#include "statics/solve/solution.hpp"
 #include "support/small_truss.hpp"
 
 #include <catch2/catch_test_macros.hpp>
@@ -12,7 +12,7 @@ using support::roof;
 
 namespace {
 
-Truss done(const Truss& truss, const Edit& edit) {
+Truss edited(const Truss& truss, const Edit& edit) {
     Outcome<Truss> after = gusset::apply(truss, edit);
     INFO((after ? "" : after.issues().front().says));
     REQUIRE(after.ok());
@@ -30,7 +30,7 @@ MemberEnd onMember(int member, Vec2 at) { return {{}, at, MemberId{member}}; }
 } // namespace
 
 TEST_CASE("a member drawn to the middle of another splits it, and both halves carry its force") {
-    const Truss after = done(roof(), DrawMember{{JointId{2}, {}}, onMember(0, {3, 0})});
+    const Truss after = edited(roof(), DrawMember{{JointId{2}, {}}, onMember(0, {3, 0})});
     CHECK(after.joints.size() == 4);
     CHECK(after.members.size() == 5);
     CHECK_THAT(forceIn(after, "A", "D"), WithinRel(3750, 1e-9));
@@ -44,7 +44,7 @@ TEST_CASE("both halves of a split member keep its section, and the first its mis
     truss.members[0].section = "tie";
     truss.members[0].warming = 20;
     truss.members[0].misfit = 2;
-    const Truss after = done(truss, SplitMember{MemberId{0}, {2, 0}});
+    const Truss after = edited(truss, SplitMember{MemberId{0}, {2, 0}});
     const Member& first = after.members[0];
     const Member& second = after.members.back();
     CHECK(first.a == JointId{0});
@@ -60,7 +60,7 @@ TEST_CASE(
     Truss truss = roof();
     truss.loads.push_back({ChordLoad{{JointId{1}, JointId{0}}, -2}, {}, {}});
     truss.moving = {{"cart", {JointId{0}, JointId{1}}, {{0, -1, {}}}, {}, {}}};
-    const Truss after = done(truss, SplitMember{MemberId{0}, {2, 0}});
+    const Truss after = edited(truss, SplitMember{MemberId{0}, {2, 0}});
     CHECK(std::get<ChordLoad>(after.loads[1].what).chord ==
           std::vector{JointId{1}, JointId{3}, JointId{0}});
     CHECK(after.moving[0].path == std::vector{JointId{0}, JointId{3}, JointId{1}});
@@ -82,7 +82,7 @@ TEST_CASE("joints that are merged bring their members, supports and loads togeth
     support::member(truss, "D", "C"); // will lie on BC
     support::force(truss, "D", 0, -5);
     support::roller(truss, "D");
-    const Truss after = done(truss, MergeJoints{JointId{3}, JointId{1}});
+    const Truss after = edited(truss, MergeJoints{JointId{3}, JointId{1}});
     CHECK(after.joints.size() == 4);
     CHECK(after.members.size() == 5);
     CHECK(after.supports.size() == 2);
@@ -93,8 +93,8 @@ TEST_CASE("joints that are merged bring their members, supports and loads togeth
 }
 
 TEST_CASE("merging the joint that split a member gives the member back") {
-    const Truss split = done(roof(), SplitMember{MemberId{0}, {2, 0}});
-    CHECK(done(split, MergeJoints{JointId{3}, JointId{1}}) == roof());
+    const Truss split = edited(roof(), SplitMember{MemberId{0}, {2, 0}});
+    CHECK(edited(split, MergeJoints{JointId{3}, JointId{1}}) == roof());
 }
 
 TEST_CASE("half a truss and its mirror image make a whole one with mirrored forces") {
@@ -120,7 +120,7 @@ TEST_CASE("half a truss and its mirror image make a whole one with mirrored forc
     }
     copy.things.loads = {LoadId{0}};
     copy.placements = {{{-1, 0}, {0, 1}, {12, 0}}};
-    Truss whole = done(half, copy);
+    Truss whole = edited(half, copy);
     CHECK(whole.joints.size() == 8);   // C and E are their own images
     CHECK(whole.members.size() == 13); // so is CE
     REQUIRE(whole.loads.size() == 2);
@@ -152,7 +152,7 @@ TEST_CASE("a panel copied along its chord shares the joints between the copies")
     for (int i = 1; i <= 3; ++i) {
         copy.placements.push_back({{1, 0}, {0, 1}, {3.0 * i, 0}});
     }
-    Truss row = done(panel, copy);
+    Truss row = edited(panel, copy);
     CHECK(row.joints.size() == 10);
     CHECK(row.members.size() == 17); // four a panel and the last post
     support::pin(row, "A");
@@ -173,13 +173,13 @@ TEST_CASE("a copy that is turned refuses a chord load, which acts straight down,
 }
 
 TEST_CASE("several joints move as one edit, each to its place") {
-    const Truss after = done(roof(), MoveJoints{{JointId{0}, JointId{1}}, {{0, 1}, {6, 1}}});
+    const Truss after = edited(roof(), MoveJoints{{JointId{0}, JointId{1}}, {{0, 1}, {6, 1}}});
     CHECK(after.joints[0].at == Vec2{0, 1});
     CHECK(after.joints[1].at == Vec2{6, 1});
     CHECK(after.joints[2].at == Vec2{3, 4});
 }
 
-TEST_CASE("undo names splitting, merging and copying after what they were done to") {
+TEST_CASE("undo names splitting, merging and copying after what they were edited to") {
     CHECK(describe(roof(), SplitMember{MemberId{0}, {1, 0}}) == "Joint on member AB");
     CHECK(describe(roof(), MergeJoints{JointId{2}, JointId{0}}) == "Merge joint C into A");
     CHECK(describe(roof(), MoveJoints{{JointId{2}}, {{1, 1}}}) == "Move joint C");

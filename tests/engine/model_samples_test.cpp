@@ -1,6 +1,6 @@
-#include "model/samples.hpp"
-#include "model/validate.hpp"
-#include "statics/solution.hpp"
+#include "model/catalogue/samples.hpp"
+#include "model/validate/validate.hpp"
+#include "statics/solve/solution.hpp"
 
 #include <catch2/catch_test_macros.hpp>
 #include <catch2/matchers/catch_matchers_floating_point.hpp>

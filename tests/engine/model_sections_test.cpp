@@ -8,7 +8,7 @@
 // in by the standards' own formulas, and then ours must agree to the rounding as well. Without it,
 // ours is off by what is bounded in the last two tests.
 
-#include "model/section_properties.hpp"
+#include "model/catalogue/section_properties.hpp"
 
 #include "support/random.hpp"
 

@@ -1,7 +1,7 @@
-#include "model/truss.hpp"
+#include "model/truss/truss.hpp"
 
-#include "model/section_shapes.hpp"
-#include "model/units.hpp"
+#include "model/catalogue/section_shapes.hpp"
+#include "model/truss/units.hpp"
 #include "support/small_truss.hpp"
 
 #include <catch2/catch_test_macros.hpp>

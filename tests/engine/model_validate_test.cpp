@@ -1,6 +1,6 @@
-#include "model/validate.hpp"
+#include "model/validate/validate.hpp"
 
-#include "model/findings.hpp"
+#include "model/validate/findings.hpp"
 #include "support/rich_model.hpp"
 #include "support/small_truss.hpp"
 #include "support/strip_truss.hpp"
@@ -15,9 +15,9 @@ using support::member;
 
 namespace {
 
-Truss triangle() { return support::triangle(2); }
+Truss soundTriangle() { return support::triangle(2); }
 
-std::string firstError(const Truss& truss) {
+std::string firstFault(const Truss& truss) {
     const Findings findings = validate(truss);
     REQUIRE_FALSE(findings.errors.empty());
     return findings.errors.front().at + ": " + findings.errors.front().says;
@@ -33,23 +33,23 @@ std::string firstNote(const Truss& truss) {
 } // namespace
 
 TEST_CASE("A sound truss has neither errors nor notes") {
-    CHECK(validate(triangle()).errors.empty());
-    CHECK(validate(triangle()).notes.empty());
+    CHECK(validate(soundTriangle()).errors.empty());
+    CHECK(validate(soundTriangle()).notes.empty());
     CHECK(validate(Truss{}).errors.empty());
 }
 
 TEST_CASE("Labels are there, short, alone, and without control characters") {
-    Truss truss = triangle();
+    Truss truss = soundTriangle();
     truss.joints[2].label = "";
-    CHECK(firstError(truss) == "joints[2].id: this name is empty: give it a name");
+    CHECK(firstFault(truss) == "joints[2].id: this name is empty: give it a name");
     truss.joints[2].label = "A";
-    CHECK(firstError(truss) == "joints[2].id: \"A\" is there already: give each a name of its own");
+    CHECK(firstFault(truss) == "joints[2].id: \"A\" is there already: give each a name of its own");
     truss.joints[2].label = std::string(41, 'x');
-    CHECK(firstError(truss).find("longer than 40 characters") != std::string::npos);
+    CHECK(firstFault(truss).find("longer than 40 characters") != std::string::npos);
     truss.joints[2].label = "a\nb";
-    CHECK(firstError(truss).find("control character") != std::string::npos);
+    CHECK(firstFault(truss).find("control character") != std::string::npos);
     truss.joints[2].label = "\xC3\x28";
-    CHECK(firstError(truss).find("not UTF-8") != std::string::npos);
+    CHECK(firstFault(truss).find("not UTF-8") != std::string::npos);
     std::string forty;
     for (int i = 0; i < 40; ++i) {
         forty += "ü"; // 80 bytes, 40 characters
@@ -62,68 +62,68 @@ TEST_CASE("Every number must be one to compute with") {
     const double bad[] = {std::numeric_limits<double>::quiet_NaN(),
                           std::numeric_limits<double>::infinity(), -1e101};
     for (const double number : bad) {
-        Truss truss = triangle();
+        Truss truss = soundTriangle();
         truss.joints[1].at.y = number;
-        CHECK(firstError(truss).starts_with("joints[1].y: "));
-        truss = triangle();
+        CHECK(firstFault(truss).starts_with("joints[1].y: "));
+        truss = soundTriangle();
         truss.members[2].misfit = number;
-        CHECK(firstError(truss).starts_with("members[2].misfit: "));
-        truss = triangle();
+        CHECK(firstFault(truss).starts_with("members[2].misfit: "));
+        truss = soundTriangle();
         truss.supports[1].reaction = number;
-        CHECK(firstError(truss).starts_with("supports[1].reaction: "));
-        truss = triangle();
+        CHECK(firstFault(truss).starts_with("supports[1].reaction: "));
+        truss = soundTriangle();
         support::force(truss, "C", 0, number);
-        CHECK(firstError(truss).starts_with("loads[0].fy: "));
-        truss = triangle();
+        CHECK(firstFault(truss).starts_with("loads[0].fy: "));
+        truss = soundTriangle();
         truss.materials.push_back({"steel", number, {}, {}, {}, {}});
-        CHECK(firstError(truss).starts_with("materials[0].E: "));
+        CHECK(firstFault(truss).starts_with("materials[0].E: "));
     }
 }
 
 TEST_CASE("Zero or negative stiffness, area or strength is refused") {
-    Truss truss = triangle();
+    Truss truss = soundTriangle();
     truss.materials.push_back({"steel", 0, {}, {}, {}, {}});
-    CHECK(firstError(truss) == "materials[0].E: must be greater than 0");
+    CHECK(firstFault(truss) == "materials[0].E: must be greater than 0");
     truss.materials[0].E = 210000;
     truss.sections.push_back({"chord", "steel", -1, {}, {}, {}, {}});
-    CHECK(firstError(truss) == "sections[0].A: must be greater than 0");
+    CHECK(firstFault(truss) == "sections[0].A: must be greater than 0");
 }
 
 TEST_CASE("Members need two joints apart from each other, and one member is enough") {
-    Truss truss = triangle();
+    Truss truss = soundTriangle();
     truss.joints[1].at = {0, 0};
-    CHECK(firstError(truss) ==
+    CHECK(firstFault(truss) ==
           "members[0]: member AB has no length: move one of its joints apart from the other");
     truss.joints[1].at = {0, 1e-10}; // against an extent of 3: no direction to speak of
     CHECK_FALSE(validate(truss).errors.empty());
-    truss = triangle();
+    truss = soundTriangle();
     member(truss, "B", "A");
-    CHECK(firstError(truss) ==
+    CHECK(firstFault(truss) ==
           "members[3]: member BA is there already as members[0]: remove one of the two");
 }
 
 TEST_CASE("Paths and chords need two joints, each named once") {
-    Truss truss = triangle();
+    Truss truss = soundTriangle();
     truss.loads.push_back({ChordLoad{{JointId{0}}, -1}, {}, {}});
-    CHECK(firstError(truss) == "loads[0].chord: needs at least two joints");
-    truss = triangle();
+    CHECK(firstFault(truss) == "loads[0].chord: needs at least two joints");
+    truss = soundTriangle();
     truss.moving.push_back({"cart", {JointId{0}, JointId{1}, JointId{0}}, {{0, -1, {}}}, {}, {}});
-    CHECK(firstError(truss).starts_with("moving[0].path[2]: joint \"A\" stands twice"));
+    CHECK(firstFault(truss).starts_with("moving[0].path[2]: joint \"A\" stands twice"));
 }
 
 TEST_CASE("Two axles at one place, and a moving load without a load, are refused") {
-    Truss truss = triangle();
+    Truss truss = soundTriangle();
     truss.moving.push_back({"cart", {JointId{0}, JointId{1}}, {{0, -1, {}}, {0, -2, {}}}, {}, {}});
-    CHECK(firstError(truss) == "moving[0].axles[1].at: another axle stands at the same place: "
+    CHECK(firstFault(truss) == "moving[0].axles[1].at: another axle stands at the same place: "
                                "make them one with both forces");
     truss.moving[0].axles.clear();
-    CHECK(firstError(truss) == "moving[0]: has no load: give it \"axles\" or \"uniform\"");
+    CHECK(firstFault(truss) == "moving[0]: has no load: give it \"axles\" or \"uniform\"");
     truss.moving[0].uniform = MovingUniform{-4, 0.0, {}};
-    CHECK(firstError(truss) == "moving[0].uniform.length: must be greater than 0");
+    CHECK(firstFault(truss) == "moving[0].uniform.length: must be greater than 0");
 }
 
 TEST_CASE("A path on which no load can move is noted with the place where it stops") {
-    Truss truss = triangle();
+    Truss truss = soundTriangle();
     joint(truss, "D", 6, 0);
     member(truss, "C", "D");
     truss.moving.push_back({"cart", {}, {{0, -1, {}}}, {}, {}});
@@ -138,7 +138,7 @@ TEST_CASE("A path on which no load can move is noted with the place where it sto
 }
 
 TEST_CASE("Loose joints, joints on one spot and members through joints are noted") {
-    Truss truss = triangle();
+    Truss truss = soundTriangle();
     joint(truss, "D", 9, 9);
     CHECK(firstNote(truss) == "joints[3]: joint D has no member: join it or remove it");
     member(truss, "C", "D");
@@ -161,7 +161,7 @@ TEST_CASE("Crossing members are noted, those that meet at a joint are not") {
     CHECK(firstNote(truss) ==
           "members[1]: members AD and BC cross: they are taken to pass without touching");
     CHECK(suspicious(truss).size() == 1);
-    CHECK(suspicious(triangle()).empty());
+    CHECK(suspicious(soundTriangle()).empty());
 }
 
 TEST_CASE("The search for crossings agrees with trying every pair") {
@@ -171,7 +171,7 @@ TEST_CASE("The search for crossings agrees with trying every pair") {
 }
 
 TEST_CASE("What is kept and not computed is noted") {
-    Truss truss = triangle();
+    Truss truss = soundTriangle();
     truss.moving.push_back({"cart", {JointId{0}, JointId{1}}, {{0, -8, {}}}, {}, {}});
     CHECK(firstNote(truss).starts_with("moving: "));
     CHECK(validate(truss).notes.front().code == IssueCode::NotComputed);

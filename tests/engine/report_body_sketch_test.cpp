@@ -1,14 +1,16 @@
 // Free-body diagrams: that they are of the forces that act, and that they can be read.
 
-#include "report/body_forces.hpp"
-#include "report/body_sketch.hpp"
+#include "report/derivation/body_forces.hpp"
+#include "report/derivation/body_sketch.hpp"
 
 #include "exchange/json.hpp"
 #include "exchange/json_value.hpp"
+#include "support/example_trusses.hpp"
 #include "support/files.hpp"
 #include "support/random_truss.hpp"
 #include "support/sketch_checks.hpp"
 #include "support/small_truss.hpp"
+#include "support/written.hpp"
 
 #include <catch2/catch_test_macros.hpp>
 #include <catch2/matchers/catch_matchers_floating_point.hpp>
@@ -24,18 +26,6 @@ using namespace gusset::support;
 using Catch::Matchers::WithinAbs;
 
 namespace {
-
-std::vector<Truss> exampleTrusses() {
-    const JsonValue index = parseJson(repositoryFile("site/examples/index.json")).value();
-    std::vector<Truss> trusses;
-    for (const JsonValue& item : index.find("examples")->items) {
-        trusses.push_back(
-            readModel(repositoryFile("site/examples/" + item.find("file")->text)).value().truss);
-    }
-    return trusses;
-}
-
-Working workingOf(const Truss& truss) { return workOut(truss, {}, solve(truss)); }
 
 using Visit = std::function<void(const Truss&, const Working&, std::size_t step)>;
 

@@ -1,10 +1,10 @@
 // Checks of members as they are read: rows, sentences, sheets with their caution, and the working
 // of one check, whose formulas are worked out again from the numbers that are printed.
-#include "report/check_text.hpp"
+#include "report/results/check_text.hpp"
 
 #include "exchange/json_checks.hpp"
-#include "report/check_working.hpp"
-#include "report/passage.hpp"
+#include "report/derivation/check_working.hpp"
+#include "report/derivation/passage.hpp"
 #include "support/calculator.hpp"
 #include "support/checked_truss.hpp"
 #include "support/example_trusses.hpp"
@@ -146,9 +146,9 @@ TEST_CASE("The sentences name the most used member, what fails, what lacks, and 
     CHECK(lines.front() == "Most used: member AC, 0.77 by buckling.");
     CHECK(hasLine(lines, "More slender than allowed: AB."));
     CHECK(hasLine(lines, "Under all loads together."));
-    CHECK(lines.back() ==
-          "Strength on the gross area divided by 1.5; of members pressed also Euler's critical "
-          "force divided by 2, with K = 1.");
+    CHECK(lines.back() == "Strength on the gross area divided by 1.5; of members in compression "
+                          "also Euler's critical "
+                          "force divided by 2, with K = 1.");
     truss.checks.tensionLimit = 0;
     CHECK(hasLine(checkLines(english(), truss, checked(truss), {}),
                   "No member is used more, or more slender, than allowed."));

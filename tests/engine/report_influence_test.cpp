@@ -1,7 +1,7 @@
 // Influence lines as drawings and as text.
 
-#include "report/influence_sketch.hpp"
-#include "report/influence_text.hpp"
+#include "report/results/influence_text.hpp"
+#include "report/sketch/influence_sketch.hpp"
 
 #include "support/random.hpp"
 #include "support/sketch_checks.hpp"

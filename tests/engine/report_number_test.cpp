@@ -1,4 +1,4 @@
-#include "report/number.hpp"
+#include "core/number.hpp"
 
 #include <catch2/catch_test_macros.hpp>
 

@@ -1,6 +1,6 @@
 // The force polygon as a drawing: true to scale, readable, and to be touched.
 
-#include "report/force_polygon_sketch.hpp"
+#include "report/derivation/force_polygon_sketch.hpp"
 
 #include "support/random_truss.hpp"
 #include "support/sketch_checks.hpp"
@@ -22,10 +22,10 @@ namespace {
 
 constexpr double kCentimetre = 96 / 2.54; // px, as CSS has it
 
-using Visit = std::function<void(const Truss&, const Solution&, const ForcePolygon&)>;
+using PolygonVisit = std::function<void(const Truss&, const Solution&, const ForcePolygon&)>;
 
 // All random trusses of 300 that have a polygon; how many there were.
-int forEveryPolygon(const Visit& visit) {
+int forEveryPolygon(const PolygonVisit& visit) {
     int count = 0;
     for (std::uint64_t seed = 0; seed < 300; ++seed) {
         const Truss truss = randomDeterminateTruss(seed);

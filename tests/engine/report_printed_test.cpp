@@ -1,8 +1,8 @@
 // The working read back from its print: see support/printed_working.
 #include "exchange/json.hpp"
 #include "exchange/json_value.hpp"
-#include "hand/working.hpp"
-#include "report/working_text.hpp"
+#include "hand/paper/working.hpp"
+#include "report/derivation/working_text.hpp"
 
 #include "published/published_case.hpp"
 #include "support/files.hpp"

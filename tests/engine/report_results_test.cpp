@@ -1,10 +1,11 @@
-#include "report/phrases.hpp"
-#include "report/results_text.hpp"
+#include "report/results/results_text.hpp"
+#include "report/text/phrases.hpp"
 
-#include "report/csv.hpp"
-#include "report/solution_text.hpp"
+#include "core/csv.hpp"
+#include "report/results/solution_text.hpp"
 
 #include "support/small_truss.hpp"
+#include "support/written.hpp"
 
 #include <catch2/catch_test_macros.hpp>
 
@@ -17,10 +18,6 @@ namespace {
 
 std::vector<std::string> verdictOf(const Truss& truss) {
     return verdict(englishPhrases(), truss, solve(truss));
-}
-
-bool contains(const std::string& text, const std::string& part) {
-    return text.find(part) != std::string::npos;
 }
 
 } // namespace

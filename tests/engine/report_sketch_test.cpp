@@ -1,4 +1,4 @@
-#include "report/sketch_svg.hpp"
+#include "report/sketch/sketch_svg.hpp"
 
 #include <catch2/catch_test_macros.hpp>
 #include <catch2/matchers/catch_matchers_floating_point.hpp>

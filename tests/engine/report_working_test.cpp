@@ -1,7 +1,7 @@
-#include "hand/force_method.hpp"
-#include "report/force_method_text.hpp"
-#include "report/influence_by_hand_text.hpp"
-#include "report/working_text.hpp"
+#include "hand/virtual_work/force_method.hpp"
+#include "report/derivation/force_method_text.hpp"
+#include "report/derivation/influence_by_hand_text.hpp"
+#include "report/derivation/working_text.hpp"
 
 #include "support/files.hpp"
 #include "support/worked_truss.hpp"

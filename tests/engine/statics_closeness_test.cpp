@@ -2,8 +2,8 @@
 // small forces and of displacements.
 
 #include "exchange/json.hpp"
-#include "report/results_text.hpp"
-#include "report/trust_text.hpp"
+#include "report/results/results_text.hpp"
+#include "report/results/trust_text.hpp"
 #include "support/dense.hpp"
 #include "support/example_trusses.hpp"
 #include "support/hard_truss.hpp"

@@ -1,4 +1,4 @@
-#include "statics/solution.hpp"
+#include "statics/solve/solution.hpp"
 
 #include "support/dense.hpp"
 #include "support/random_truss.hpp"

@@ -1,5 +1,5 @@
-#include "report/solution_text.hpp"
-#include "statics/exact.hpp"
+#include "report/results/solution_text.hpp"
+#include "statics/solve/exact.hpp"
 
 #include "support/random_truss.hpp"
 #include "support/small_truss.hpp"

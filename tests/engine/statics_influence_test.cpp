@@ -1,5 +1,5 @@
-#include "statics/envelope.hpp"
-#include "statics/moving.hpp"
+#include "statics/moving/envelope.hpp"
+#include "statics/moving/moving.hpp"
 
 #include "support/random_truss.hpp"
 #include "support/small_truss.hpp"

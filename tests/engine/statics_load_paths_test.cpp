@@ -1,8 +1,8 @@
-#include "statics/load_paths.hpp"
+#include "statics/moving/load_paths.hpp"
 
-#include "model/member_index.hpp"
-#include "model/path_faults.hpp"
-#include "report/influence_text.hpp"
+#include "model/truss/member_index.hpp"
+#include "model/validate/path_faults.hpp"
+#include "report/results/influence_text.hpp"
 
 #include "support/random_truss.hpp"
 #include "support/small_truss.hpp"

@@ -1,5 +1,5 @@
-#include "report/solution_text.hpp"
-#include "statics/solution.hpp"
+#include "report/results/solution_text.hpp"
+#include "statics/solve/solution.hpp"
 
 #include "support/dense.hpp"
 #include "support/random_truss.hpp"

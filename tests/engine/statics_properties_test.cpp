@@ -1,6 +1,6 @@
 // What must hold for every truss, on ten thousand random ones: half determinate, half
 // indeterminate.
-#include "statics/analysis.hpp"
+#include "statics/solve/analysis.hpp"
 
 #include "support/random.hpp"
 #include "support/random_truss.hpp"

@@ -1,17 +1,17 @@
 // Envelopes, influence lines and checks of members are as open about their figures as a single
 // solution is: right, or refused, or flagged in words.
 
-#include "statics/reliance.hpp"
+#include "statics/solve/reliance.hpp"
 
 #include "design/member_checks.hpp"
 #include "exchange/json_checks.hpp"
 #include "exchange/json_statics.hpp"
-#include "report/check_text.hpp"
-#include "report/envelope_text.hpp"
-#include "report/influence_sketch.hpp"
-#include "report/influence_text.hpp"
-#include "report/results_text.hpp"
-#include "report/trust_text.hpp"
+#include "report/results/check_text.hpp"
+#include "report/results/envelope_text.hpp"
+#include "report/results/influence_text.hpp"
+#include "report/results/results_text.hpp"
+#include "report/results/trust_text.hpp"
+#include "report/sketch/influence_sketch.hpp"
 #include "support/exact_truss.hpp"
 #include "support/extreme_truss.hpp"
 #include "support/small_truss.hpp"
@@ -99,7 +99,7 @@ Truss unevenStrip(double ratio) {
     return truss;
 }
 
-double largestOf(const std::vector<double>& values) {
+double largestSizeOf(const std::vector<double>& values) {
     double largest = 0;
     for (const double value : values) {
         largest = std::max(largest, std::abs(value));
@@ -126,7 +126,7 @@ std::string wrongIn(const std::vector<double>& told, const std::vector<double>& 
 }
 
 double scaleOf(const ExactResponse& exact) {
-    return std::max(largestOf(exact.forces), largestOf(exact.reactions));
+    return std::max(largestSizeOf(exact.forces), largestSizeOf(exact.reactions));
 }
 
 // Neither temperatures nor what supports and members impose: lines are of loads alone.

@@ -1,5 +1,5 @@
 // A solver that keeps what it learned must give what a fresh solve gives, through whatever drags.
-#include "statics/solver.hpp"
+#include "statics/solve/solver.hpp"
 
 #include "support/random.hpp"
 #include "support/random_truss.hpp"
@@ -16,7 +16,7 @@ using namespace gusset::support;
 
 namespace {
 
-constexpr double kSame = 1e-9; // against the largest of its kind
+constexpr double kSameForce = 1e-9; // against the largest of its kind
 
 double apart(const std::vector<double>& one, const std::vector<double>& other) {
     double worst = one.size() == other.size() ? 0 : HUGE_VAL;
@@ -34,7 +34,7 @@ std::vector<double> components(const std::vector<Vec2>& vectors) {
     return all;
 }
 
-double largestOf(const std::vector<double>& values) {
+double largestSize(const std::vector<double>& values) {
     return apart(values, std::vector<double>(values.size(), 0));
 }
 
@@ -54,18 +54,18 @@ void checkReading(const Solution& kept, const Solution& fresh) {
         CHECK(kept.mechanisms[i].cure.b == fresh.mechanisms[i].cure.b);
         CHECK(kept.mechanisms[i].cure.support == fresh.mechanisms[i].cure.support);
         CHECK(apart(components(kept.mechanisms[i].velocities),
-                    components(fresh.mechanisms[i].velocities)) <= kSame);
+                    components(fresh.mechanisms[i].velocities)) <= kSameForce);
     }
 }
 
 void checkForces(const Solution& kept, const Solution& fresh) {
     CHECK(kept.solved == fresh.solved);
-    CHECK(apart(kept.forces, fresh.forces) <= kSame * fresh.largest);
-    CHECK(apart(kept.reactions, fresh.reactions) <= kSame * fresh.largest);
-    CHECK(kept.residual <= kSame);
+    CHECK(apart(kept.forces, fresh.forces) <= kSameForce * fresh.largest);
+    CHECK(apart(kept.reactions, fresh.reactions) <= kSameForce * fresh.largest);
+    CHECK(kept.residual <= kSameForce);
     CHECK(kept.displaced == fresh.displaced);
     const std::vector<double> moves = components(fresh.displacements);
-    CHECK(apart(components(kept.displacements), moves) <= kSame * largestOf(moves));
+    CHECK(apart(components(kept.displacements), moves) <= kSameForce * largestSize(moves));
 }
 
 void checkRedundants(const Solution& kept, const Solution& fresh) {

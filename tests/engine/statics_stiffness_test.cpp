@@ -1,4 +1,5 @@
-#include "statics/stiffness.hpp"
+#include "statics/equilibrium/stiffness.hpp"
+#include "statics/solve/solution.hpp"
 
 #include "support/random_truss.hpp"
 #include "support/small_truss.hpp"

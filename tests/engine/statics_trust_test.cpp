@@ -1,10 +1,10 @@
 // How far results can be trusted, and that nobody is left to find out alone.
 
 #include "exchange/json.hpp"
-#include "report/results_text.hpp"
-#include "report/trust_text.hpp"
-#include "statics/norm_estimate.hpp"
-#include "statics/wide.hpp"
+#include "report/results/results_text.hpp"
+#include "report/results/trust_text.hpp"
+#include "statics/matrix/norm_estimate.hpp"
+#include "statics/matrix/wide.hpp"
 #include "support/dense.hpp"
 #include "support/extreme_truss.hpp"
 #include "support/hard_truss.hpp"

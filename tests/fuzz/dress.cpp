@@ -1,8 +1,8 @@
 // What a model holds besides its shape; see grown_model.hpp.
 #include "fuzz/grown_model.hpp"
 
-#include "model/section_shapes.hpp"
-#include "model/validate.hpp"
+#include "model/catalogue/section_shapes.hpp"
+#include "model/validate/validate.hpp"
 
 #include <algorithm>
 

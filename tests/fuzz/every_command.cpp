@@ -1,6 +1,6 @@
 #include "fuzz/every_command.hpp"
 
-#include "statics/structure.hpp"
+#include "statics/equilibrium/structure.hpp"
 
 namespace gusset::support {
 
@@ -20,14 +20,14 @@ const std::string& label(const Truss& truss, JointId joint) {
     return truss.joints[joint.at()].label;
 }
 
-std::string anyJoint(const Truss& truss, Random& random) {
+std::string anyLabel(const Truss& truss, Random& random) {
     return truss.joints.empty() || random.oneIn(50) ? "Q9" : random.pick(truss.joints).label;
 }
 
 std::string anyMember(const Truss& truss, Random& random) {
     if (truss.members.empty() || random.oneIn(50)) {
-        const std::string from = anyJoint(truss, random); // one after the other, as everywhere here
-        return from + "-" + anyJoint(truss, random);
+        const std::string from = anyLabel(truss, random); // one after the other, as everywhere here
+        return from + "-" + anyLabel(truss, random);
     }
     const Member& member = random.pick(truss.members);
     return label(truss, member.b) + "-" + label(truss, member.a);
@@ -60,7 +60,7 @@ std::string anyPath(const Truss& truss, Random& random) {
         return path;
     }
     for (int i = random.integer(1, 5); i > 0; --i) {
-        path += (path.empty() ? "" : ",") + anyJoint(truss, random);
+        path += (path.empty() ? "" : ",") + anyLabel(truss, random);
     }
     return path;
 }
@@ -68,7 +68,7 @@ std::string anyPath(const Truss& truss, Random& random) {
 std::string anyAxis(Random& random) { return random.oneIn(2) ? ":x" : ":y"; }
 
 std::string anyMovement(const Truss& truss, Random& random) {
-    const std::string at = anyJoint(truss, random);
+    const std::string at = anyLabel(truss, random);
     return at + anyAxis(random);
 }
 
@@ -78,7 +78,7 @@ std::string anyEffect(const Truss& truss, Random& random) {
         return "member:" + anyMember(truss, random);
     case 1: {
         const std::string at = truss.supports.empty()
-                                   ? anyJoint(truss, random)
+                                   ? anyLabel(truss, random)
                                    : label(truss, random.pick(truss.supports).joint);
         return "reaction:" + at + anyAxis(random);
     }

@@ -1,7 +1,7 @@
 #pragma once
 // Every command of the command line with every rendering it has, for one model.
 
-#include "model/truss.hpp"
+#include "model/truss/truss.hpp"
 #include "support/random.hpp"
 
 #include <string>

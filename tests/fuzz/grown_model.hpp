@@ -2,7 +2,7 @@
 // Models of every kind that the format can hold, and of geometry and numbers at the edge of what
 // can be computed with. The same state of the generator gives the same model on every platform.
 
-#include "model/truss.hpp"
+#include "model/truss/truss.hpp"
 #include "support/random.hpp"
 
 namespace gusset::support {

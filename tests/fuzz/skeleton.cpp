@@ -12,7 +12,7 @@ namespace gusset::support {
 
 namespace {
 
-JointId anyJoint(const Truss& truss, Random& random) {
+JointId someJoint(const Truss& truss, Random& random) {
     return {random.integer(0, static_cast<int>(truss.joints.size()) - 1)};
 }
 
@@ -58,7 +58,7 @@ Truss scraps(Random& random) {
         addMember(truss, 0, 1);
     }
     for (int i = random.integer(0, 2); count > 0 && i > 0; --i) {
-        const JointId at = anyJoint(truss, random);
+        const JointId at = someJoint(truss, random);
         random.oneIn(2) ? pin(truss, truss.joints[at.at()].label)
                         : roller(truss, truss.joints[at.at()].label, 45.0 * random.integer(0, 4));
     }
@@ -101,7 +101,7 @@ Truss scattered(Random& random) {
     }
     for (int i = random.integer(1, 3); i > 0; --i) {
         Support support;
-        support.joint = anyJoint(truss, random);
+        support.joint = someJoint(truss, random);
         support.kind = random.oneIn(2) ? SupportKind::Pin : SupportKind::Roller;
         support.reaction = 15.0 * random.integer(-12, 24);
         truss.supports.push_back(support);
@@ -120,9 +120,9 @@ void flatten(Truss& truss, Random& random) {
 
 // A joint beside the line of two others, or beside one of them.
 void setBeside(Truss& truss, Random& random) {
-    Joint& moved = truss.joints[anyJoint(truss, random).at()];
-    const Vec2 a = truss.joints[anyJoint(truss, random).at()].at;
-    const Vec2 b = truss.joints[anyJoint(truss, random).at()].at;
+    Joint& moved = truss.joints[someJoint(truss, random).at()];
+    const Vec2 a = truss.joints[someJoint(truss, random).at()].at;
+    const Vec2 b = truss.joints[someJoint(truss, random).at()].at;
     const double share = random.oneIn(9) ? 0 : random.decimal(-1, 2, 4) + 0.1;
     const double off = random.oneIn(5) ? 0 : anySize(random, 5, -14, 0);
     const Vec2 along = b - a;
@@ -130,7 +130,7 @@ void setBeside(Truss& truss, Random& random) {
 }
 
 void setFar(Truss& truss, Random& random) {
-    Vec2& at = truss.joints[anyJoint(truss, random).at()].at;
+    Vec2& at = truss.joints[someJoint(truss, random).at()].at;
     const double factor = powerOfTen(random.integer(1, 12));
     const int which = random.integer(0, 2);
     at = {which == 1 ? at.x : at.x * factor, which == 2 ? at.y : at.y * factor};

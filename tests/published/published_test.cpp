@@ -3,8 +3,9 @@
 #include "published/published_case.hpp"
 
 #include "exchange/json.hpp"
-#include "statics/moving.hpp"
-#include "statics/solution.hpp"
+#include "statics/moving/moving.hpp"
+#include "statics/solve/solution.hpp"
+#include "support/written.hpp"
 
 #include <catch2/catch_test_macros.hpp>
 #include <catch2/matchers/catch_matchers_floating_point.hpp>
@@ -17,12 +18,6 @@ using namespace gusset::support;
 using Catch::Matchers::WithinAbs;
 
 namespace {
-
-MemberId memberNamed(const Truss& truss, const std::string& name) { // "A-B"
-    const std::size_t dash = name.find('-');
-    return findMember(truss, findJoint(truss, name.substr(0, dash)),
-                      findJoint(truss, name.substr(dash + 1)));
-}
 
 double component(Vec2 vector, const std::string& axis) { return axis == "x" ? vector.x : vector.y; }
 

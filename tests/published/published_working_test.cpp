@@ -1,11 +1,12 @@
 // The working of every case from the literature that equilibrium can solve, in each class style.
 #include "published/published_case.hpp"
 #include "support/working_reader.hpp"
+#include "support/written.hpp"
 
 #include "exchange/json.hpp"
-#include "hand/force_method.hpp"
-#include "hand/influence_by_hand.hpp"
-#include "hand/unit_load.hpp"
+#include "hand/virtual_work/force_method.hpp"
+#include "hand/virtual_work/influence_by_hand.hpp"
+#include "hand/virtual_work/unit_load.hpp"
 
 #include <catch2/catch_test_macros.hpp>
 #include <catch2/matchers/catch_matchers_floating_point.hpp>
@@ -25,10 +26,8 @@ double unitLoadTotal(const Truss& truss, const Solution& solution, const Publish
     return table.total;
 }
 
-MemberId memberNamed(const Truss& truss, const std::string& name) { // "A-B"
-    const std::size_t dash = name.find('-');
-    const MemberId member = findMember(truss, findJoint(truss, name.substr(0, dash)),
-                                       findJoint(truss, name.substr(dash + 1)));
+MemberId theMember(const Truss& truss, const std::string& name) {
+    const MemberId member = memberNamed(truss, name);
     REQUIRE(member.valid());
     return member;
 }
@@ -38,7 +37,7 @@ Effect effectOf(const Truss& truss, const PublishedLine& line) {
     const std::string rest = line.of[0].substr(line.of[0].find(':') + 1);
     Effect effect;
     if (line.of[0].rfind("member", 0) == 0) {
-        effect.member = memberNamed(truss, rest);
+        effect.member = theMember(truss, rest);
     } else {
         effect.kind = EffectKind::Reaction;
         effect.joint = findJoint(truss, rest.substr(0, rest.find(':')));
@@ -49,7 +48,7 @@ Effect effectOf(const Truss& truss, const PublishedLine& line) {
 // Of a "force A-B" or "reaction A x" line, as the method's last column has it.
 double forceMethodValue(const Truss& truss, const ForceMethod& method, const PublishedLine& line) {
     if (line.what == "force") {
-        return method.rows[memberNamed(truss, line.of[0]).at()].force;
+        return method.rows[theMember(truss, line.of[0]).at()].force;
     }
     const Structure structure = structureOf(truss);
     double sum = 0;

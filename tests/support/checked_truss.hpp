@@ -1,7 +1,7 @@
 #pragma once
 // Trusses whose members can be checked.
 
-#include "model/truss.hpp"
+#include "model/truss/truss.hpp"
 
 #include <cstdint>
 

@@ -4,7 +4,7 @@
 // forces (tension positive), then the scalar reactions (a pin's x and y, a roller's along its
 // direction).
 
-#include "model/truss.hpp"
+#include "model/truss/truss.hpp"
 
 #include <optional>
 #include <vector>

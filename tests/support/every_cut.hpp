@@ -2,7 +2,7 @@
 // Every part into which a truss can be cut, found the plain way: by a look at all joints for each
 // line and each group. To hold against what hand/cuts finds.
 
-#include "hand/cuts.hpp"
+#include "hand/paper/cuts.hpp"
 
 #include <set>
 

@@ -1,6 +1,6 @@
 #include "support/exact_truss.hpp"
 
-#include "statics/structure.hpp"
+#include "statics/equilibrium/structure.hpp"
 
 #include <boost/multiprecision/cpp_int.hpp>
 

@@ -4,7 +4,7 @@
 // Of the engine it shares the model, and the directions and settlements of its restraints, which
 // are taken as the fractions that their doubles are.
 
-#include "model/truss.hpp"
+#include "model/truss/truss.hpp"
 
 #include <optional>
 #include <vector>

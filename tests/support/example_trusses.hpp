@@ -1,7 +1,7 @@
 #pragma once
 // The models of site/examples, in the order of its index.
 
-#include "model/truss.hpp"
+#include "model/truss/truss.hpp"
 
 #include <vector>
 

@@ -1,8 +1,8 @@
 #include "support/extreme_truss.hpp"
 
-#include "report/movement_text.hpp"
-#include "report/results_text.hpp"
-#include "report/trust_text.hpp"
+#include "report/results/movement_text.hpp"
+#include "report/results/results_text.hpp"
+#include "report/results/trust_text.hpp"
 #include "support/exact_truss.hpp"
 #include "support/random.hpp"
 #include "support/small_truss.hpp"

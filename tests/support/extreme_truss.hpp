@@ -2,7 +2,7 @@
 // Trusses that are hard on arithmetic, and a scan that holds what the engine says of them against
 // whole fractions.
 
-#include "model/truss.hpp"
+#include "model/truss/truss.hpp"
 
 #include <cstdint>
 #include <string>

@@ -4,7 +4,7 @@
 // many joints; all but Lattice are determinate. Joints bear the usual labels; members have none or
 // one section.
 
-#include "model/truss.hpp"
+#include "model/truss/truss.hpp"
 
 #include <array>
 #include <string_view>

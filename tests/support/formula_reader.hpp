@@ -2,7 +2,7 @@
 // Reads the equations of a derivation as they are printed, number by number, and works them out
 // again to the digits that are shown.
 
-#include "report/passage.hpp"
+#include "report/derivation/passage.hpp"
 
 #include <string>
 

@@ -2,7 +2,7 @@
 // What a printed formula is worth, with what the rounding of its numbers leaves open: half a unit
 // in the last place of each, carried through sums, products, fractions and functions of angles.
 
-#include "report/rich_text.hpp"
+#include "report/text/rich_text.hpp"
 
 #include <functional>
 #include <map>

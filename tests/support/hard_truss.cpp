@@ -48,4 +48,36 @@ Truss crossedSquare() {
     return truss;
 }
 
+Truss refusedStrip() {
+    Truss truss;
+    for (int i = 0; i < 4; ++i) {
+        joint(truss, "B" + std::to_string(i), i, 0);
+        joint(truss, "T" + std::to_string(i), i, 1e-6);
+    }
+    const auto join = [&](char from, int i, char to, int k) {
+        member(truss, from + std::to_string(i), to + std::to_string(k));
+    };
+    for (int i = 0; i < 3; ++i) {
+        join('B', i, 'B', i + 1);
+        join('T', i, 'T', i + 1);
+        join('B', i, 'T', i + 1);
+        join('T', i, 'B', i + 1);
+    }
+    for (int i = 0; i < 4; ++i) {
+        join('B', i, 'T', i);
+    }
+    for (std::size_t i = 0; i < truss.members.size(); ++i) {
+        const std::string id = "s" + std::to_string(i);
+        const double stiff = 1e10 * (1 + static_cast<double>(i) / 7);
+        truss.materials.push_back({id, 210000 * (i % 2 == 0 ? stiff : 1), {}, {}, {}, {}});
+        truss.sections.push_back({id, id, 1000, {}, {}, {}, {}});
+        truss.members[i].section = id;
+    }
+    pin(truss, "B0");
+    pin(truss, "B3");
+    force(truss, "T1", 0, -13);
+    force(truss, "T3", 3, 0);
+    return truss;
+}
+
 } // namespace gusset::support

@@ -1,7 +1,7 @@
 #pragma once
 // Small trusses that are hard on arithmetic in one way each.
 
-#include "model/truss.hpp"
+#include "model/truss/truss.hpp"
 
 namespace gusset::support {
 
@@ -18,5 +18,10 @@ void giveSections(Truss&);
 //  | X |
 //  A---B    pin at A; what holds B is for the test to say
 [[nodiscard]] Truss crossedSquare();
+
+//  T0--T1--T2--T3   1 m × 1 µm each bay, both diagonals, pins at B0 and B3: statically
+//  indeterminate. Every | X | X | X |    second member has an E 10¹⁰ times that of steel and more:
+//  no figure of its forces is left. B0--B1--B2--B3
+[[nodiscard]] Truss refusedStrip();
 
 } // namespace gusset::support

@@ -35,24 +35,26 @@ test('our own includes go downward only', () => {
 });
 
 const faults = {
-    'the model reads the statics': ['engine/model/truss.cpp', '#include "statics/solution.hpp"\n'],
+    'the model reads the statics': ['engine/model/truss/a.cpp', '#include "statics/solve/solution.hpp"\n'],
     'a public header shows Eigen': ['engine/core/a.hpp', '#pragma once\n#include <Eigen/Core>\n'],
     'a header passes on an inner one': [
-        'engine/statics/a.hpp',
-        '#pragma once\n#include "statics/rational.hpp"\n',
+        'engine/statics/solve/a.hpp',
+        '#pragma once\n#include "statics/solve/rational.hpp"\n',
     ],
-    'another layer reads an inner header': ['engine/hand/a.cpp', '#include "statics/rational.hpp"\n'],
-    'the engine knows the page': ['engine/report/a.cpp', '#include "app/state.hpp"\n'],
-    'a panel draws by itself': ['web/panels/a.cpp', '#include "render/renderer.hpp"\n'],
-    'a panel talks to the browser': ['web/panels/a.cpp', '#include "platform/platform.hpp"\n'],
-    'the app knows Dear ImGui': ['web/app/a.cpp', '#include <imgui.h>\n'],
+    'another layer reads an inner header': ['engine/hand/paper/a.cpp', '#include "statics/solve/rational.hpp"\n'],
+    'the engine knows the page': ['engine/report/text/a.cpp', '#include "app/state/state.hpp"\n'],
+    'a panel draws by itself': ['web/panels/frame/a.cpp', '#include "render/renderer.hpp"\n'],
+    'a panel talks to the browser': ['web/panels/frame/a.cpp', '#include "platform/platform.hpp"\n'],
+    'the app knows Dear ImGui': ['web/app/state/a.cpp', '#include <imgui.h>\n'],
     'a test includes json': ['tests/engine/a.cpp', '#include <nlohmann/json.hpp>\n'],
-    'the engine prints': ['engine/statics/a.cpp', 'void f() { std::printf("x"); }\n'],
+    'a room includes one above it': ['engine/report/text/a.cpp', '#include "report/sketch/sketch.hpp"\n'],
+    'a source stands in no room': ['engine/report/a.cpp', '#include <vector>\n'],
+    'the engine prints': ['engine/statics/solve/a.cpp', 'void f() { std::printf("x"); }\n'],
     'a sentence chooses its language': [
-        'engine/report/a.cpp',
+        'engine/report/text/a.cpp',
         'std::string f() { return sayPlain(englishPhrases(), Phrase::Up); }\n',
     ],
-    'the engine uses streams': ['engine/report/a.cpp', '#include <sstream>\n'],
+    'the engine uses streams': ['engine/report/text/a.cpp', '#include <sstream>\n'],
     'a header can be read twice': ['engine/core/a.hpp', 'struct A {};\n'],
 };
 
@@ -66,12 +68,12 @@ for (const [what, [name, text]] of Object.entries(faults)) {
 
 test('it objects when two headers define a type of one name', () => {
     const text = '#pragma once\nstruct Table {\n};\n';
-    const { status, said } = checkFiles({ 'engine/report/table.hpp': text, 'web/ui/table.hpp': text });
+    const { status, said } = checkFiles({ 'engine/report/results/table.hpp': text, 'web/ui/table.hpp': text });
     assert.equal(status, 1);
-    assert.equal(said, 'web/ui/table.hpp: Table is defined in engine/report/table.hpp too\n');
+    assert.equal(said, 'web/ui/table.hpp: Table is defined in engine/report/results/table.hpp too\n');
 });
 
 test('it has nothing against a layer that includes one below it', () => {
-    const text = '#include <Eigen/Core>\n#include "model/truss.hpp"\nint f(char* s, int n) { return std::snprintf(s, n, "x"); }\n';
-    assert.deepEqual(checkOneFile('engine/statics/a.cpp', text), { status: 0, said: '' });
+    const text = '#include <Eigen/Core>\n#include "model/truss/truss.hpp"\nint f(char* s, int n) { return std::snprintf(s, n, "x"); }\n';
+    assert.deepEqual(checkOneFile('engine/statics/solve/a.cpp', text), { status: 0, said: '' });
 });

@@ -18,7 +18,12 @@ function listedFiles() {
     return new Set(
         ourFiles('*CMakeLists.txt', '*.cmake').flatMap((list) => {
             const text = readFileSync(path.join(root, list), 'utf8').replace(/#.*$/gm, '');
-            const names = text.match(/[\w./-]+\.cpp/g) ?? [];
+            // A room's sources stand after its folder: gusset_room(library folder a.cpp b.cpp)
+            const inRooms = [...text.matchAll(/gusset_room\(\w+ ([\w/]+)\s([^)]*)\)/g)].flatMap(
+                ([, room, sources]) => sources.split(/\s+/).filter(Boolean).map((name) => `${room}/${name}`),
+            );
+            const alone = text.replace(/gusset_room\([^)]*\)/g, '').match(/[\w./-]+\.cpp/g) ?? [];
+            const names = [...inRooms, ...alone];
             const folder = path.dirname(list);
             // What follows ${PROJECT_SOURCE_DIR} starts with a slash, and at the root.
             return names.map((name) =>

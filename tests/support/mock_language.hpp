@@ -3,8 +3,8 @@
 // of every sentence come in the opposite order. What is rendered in it and still shows an English
 // word was not said by the table of phrases.
 
-#include "model/truss.hpp"
-#include "report/phrases.hpp"
+#include "model/truss/truss.hpp"
+#include "report/text/phrases.hpp"
 
 #include <string>
 #include <string_view>

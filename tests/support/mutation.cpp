@@ -4,8 +4,8 @@
 #include "exchange/deflated.hpp"
 #include "exchange/link.hpp"
 #include "exchange/link_text.hpp"
-#include "model/findings.hpp"
-#include "statics/solution.hpp"
+#include "model/validate/findings.hpp"
+#include "statics/solve/solution.hpp"
 #include "support/files.hpp"
 #include "support/rich_model.hpp"
 

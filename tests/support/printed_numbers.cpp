@@ -1,13 +1,13 @@
 #include "support/printed_numbers.hpp"
 
+#include "core/signs.hpp"
+
 #include <algorithm>
 #include <cmath>
 
 namespace gusset::support {
 
 namespace {
-
-constexpr const char* kMinus = "\u2212";
 
 // Given numbers are exact or have this many figures, and at least two more than the class writes.
 double givenStep(const PrintedNumbers& numbers, const Digits& digits) {

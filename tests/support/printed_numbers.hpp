@@ -3,7 +3,7 @@
 
 #include "support/formula_value.hpp"
 
-#include "model/class_settings.hpp"
+#include "model/truss/class_settings.hpp"
 
 #include <set>
 #include <string>

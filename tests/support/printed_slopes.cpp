@@ -9,7 +9,7 @@ namespace {
 
 // Ratios have four decimals and degrees two; zeros at the end are dropped. Sides are given numbers:
 // exact, or of at least four figures.
-std::optional<Rounded> numberOf(const std::string& text, NumberPlace place) {
+std::optional<Rounded> slopeNumberOf(const std::string& text, NumberPlace place) {
     const auto digits = digitsOf(text.substr(0, text.find("\u00B0")));
     if (!digits) {
         return std::nullopt;
@@ -122,7 +122,7 @@ std::string objectionToSlope(const Formula& formula, const std::vector<std::stri
             return "a slope can't be read";
         }
         for (std::size_t i = 1; i < equation.size(); ++i) {
-            const auto printed = worthOf(equation[i], {}, numberOf);
+            const auto printed = worthOf(equation[i], {}, slopeNumberOf);
             if (!printed || !agree(*printed, {*truth, kNoise})) {
                 return "a slope is not the members'";
             }

@@ -3,7 +3,7 @@
 
 #include "support/formula_value.hpp"
 
-#include "model/truss.hpp"
+#include "model/truss/truss.hpp"
 
 #include <string>
 #include <vector>

@@ -2,7 +2,7 @@
 // What the names in a printed working stand for, by the conventions that the class chose: F_AB, AB
 // or S_1; A_x and A_y along the axes and R_A else.
 
-#include "statics/solution.hpp"
+#include "statics/solve/solution.hpp"
 
 #include <map>
 #include <string>

@@ -1,12 +1,14 @@
 #include "support/printed_working.hpp"
 
+#include "core/signs.hpp"
+
 #include "support/formula_value.hpp"
 #include "support/printed_numbers.hpp"
 #include "support/printed_slopes.hpp"
 #include "support/printed_truth.hpp"
 #include "support/text_formula.hpp"
 
-#include "report/number.hpp"
+#include "core/number.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -17,7 +19,6 @@ namespace gusset::support {
 namespace {
 
 constexpr const char* kApprox = "\u2248";
-constexpr const char* kMinus = "\u2212";
 
 enum class LineKind { Title, Sentence, Formula };
 struct PrintedLine {

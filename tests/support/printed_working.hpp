@@ -3,8 +3,8 @@
 // first line that its own digits contradict: an equation that does not balance, a slope that is not
 // the members', a force that is not the solver's, a name or a number that comes from nowhere.
 
-#include "report/passage.hpp"
-#include "statics/solution.hpp"
+#include "report/derivation/passage.hpp"
+#include "statics/solve/solution.hpp"
 
 #include <string>
 #include <vector>

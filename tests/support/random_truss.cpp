@@ -54,7 +54,7 @@ void support(Truss& truss, JointId joint, SupportKind kind, double reaction = 90
     truss.supports.push_back(support);
 }
 
-JointId anyJoint(const Truss& truss, Random& random) {
+JointId oneJoint(const Truss& truss, Random& random) {
     return JointId{random.integer(0, static_cast<int>(truss.joints.size()) - 1)};
 }
 
@@ -101,10 +101,10 @@ Pair anyEnds(const Truss& truss, Random& random) {
         const Member& member = random.pick(truss.members);
         return {member.a, member.b};
     }
-    const JointId a = anyJoint(truss, random);
+    const JointId a = oneJoint(truss, random);
     JointId b = a;
     while (b == a) {
-        b = anyJoint(truss, random);
+        b = oneJoint(truss, random);
     }
     return {a, b};
 }
@@ -135,15 +135,15 @@ void supportBody(Truss& truss, Random& random) {
     if (random.oneIn(4)) {
         for (int i = 0; i < 3; ++i) {
             // One after the other: compilers evaluate arguments in different orders.
-            const JointId joint = anyJoint(truss, random);
+            const JointId joint = oneJoint(truss, random);
             support(truss, joint, SupportKind::Roller, anyRollerDirection(random));
         }
         return;
     }
-    const JointId pin = anyJoint(truss, random);
+    const JointId pin = oneJoint(truss, random);
     JointId roller = pin;
     while (roller == pin) {
-        roller = anyJoint(truss, random);
+        roller = oneJoint(truss, random);
     }
     support(truss, pin, SupportKind::Pin);
     support(truss, roller, SupportKind::Roller, anyRollerDirection(random));
@@ -262,7 +262,7 @@ void split(Truss& truss, Random& random) {
     const std::size_t which =
         static_cast<std::size_t>(random.integer(0, static_cast<int>(truss.members.size()) - 1));
     const Pair ends{truss.members[which].a, truss.members[which].b};
-    JointId third = anyJoint(truss, random);
+    JointId third = oneJoint(truss, random);
     if (third == ends.first || third == ends.second) {
         return;
     }
@@ -363,8 +363,8 @@ Truss randomIndeterminateTruss(std::uint64_t seed) {
     Random random(seed ^ 0x5eed);
     const int wanted = random.integer(1, 4);
     for (int i = 0, added = 0; i < kTries && added < wanted; ++i) {
-        const JointId a = anyJoint(truss, random);
-        const JointId b = anyJoint(truss, random);
+        const JointId a = oneJoint(truss, random);
+        const JointId b = oneJoint(truss, random);
         if (a == b) {
             continue;
         }

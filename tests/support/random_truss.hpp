@@ -4,7 +4,7 @@
 // exist. Each truss is proven determinate and well-conditioned here by a dense elimination of its
 // own, without the engine.
 
-#include "model/truss.hpp"
+#include "model/truss/truss.hpp"
 
 #include <cstdint>
 

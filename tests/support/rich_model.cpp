@@ -66,7 +66,7 @@ std::string everyKeyOfTheFormat() {
 
 namespace {
 
-void dressNames(Truss& truss, Random& random) {
+void richNames(Truss& truss, Random& random) {
     const std::vector<std::string> endings{"", "'", "0", " east", "\"", "\\", "é", "梁"};
     for (std::size_t i = 0; i < truss.joints.size(); ++i) {
         if (random.oneIn(4)) {
@@ -78,7 +78,7 @@ void dressNames(Truss& truss, Random& random) {
     }
 }
 
-void dressProperties(Truss& truss, Random& random) {
+void richProperties(Truss& truss, Random& random) {
     truss.materials.push_back({"steel", 210000, 235, 7850, 1.2e-5, {}});
     truss.sections.push_back({"chord", "steel", 1234.5, {}, {}, {}, {}});
     truss.sections.push_back({"web", "steel", {}, {}, "chs", {{"D", 60.3}, {"t", 3.2}}, {}});
@@ -96,7 +96,7 @@ void dressProperties(Truss& truss, Random& random) {
     }
 }
 
-void dressLoads(Truss& truss, Random& random) {
+void richLoads(Truss& truss, Random& random) {
     for (Load& load : truss.loads) {
         load.caseId = random.pick(std::vector<std::string>{"", "dead", "wind", "loads"});
     }
@@ -117,9 +117,9 @@ Truss randomRichTruss(std::uint64_t seed) {
     Random random(seed);
     Truss truss = randomDeterminateTruss(seed);
     truss.title = random.oneIn(2) ? "" : "Truss no. " + std::to_string(seed);
-    dressNames(truss, random);
-    dressProperties(truss, random);
-    dressLoads(truss, random);
+    richNames(truss, random);
+    richProperties(truss, random);
+    richLoads(truss, random);
     if (random.oneIn(2)) { // coordinates that no few decimals tell
         for (Joint& joint : truss.joints) {
             joint.at = {joint.at.x / 3, joint.at.y / 7};

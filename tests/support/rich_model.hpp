@@ -1,7 +1,7 @@
 #pragma once
 // Models that use everything the file format has.
 
-#include "model/truss.hpp"
+#include "model/truss/truss.hpp"
 
 #include <cstdint>
 #include <string>

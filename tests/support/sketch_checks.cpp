@@ -1,6 +1,6 @@
 #include "support/sketch_checks.hpp"
 
-#include "report/rich_text.hpp"
+#include "report/text/rich_text.hpp"
 
 #include <algorithm>
 #include <cmath>

@@ -2,7 +2,7 @@
 // What must be true of every sketch: words clear of each other and of what is drawn, and all of it
 // inside its size.
 
-#include "report/sketch.hpp"
+#include "report/sketch/sketch.hpp"
 
 #include <string>
 

@@ -1,7 +1,7 @@
 #pragma once
 // Small trusses written down in a test: joints, members, supports and loads by their labels.
 
-#include "model/truss.hpp"
+#include "model/truss/truss.hpp"
 
 #include <string>
 

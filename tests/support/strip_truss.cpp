@@ -12,7 +12,7 @@ JointId addJoint(Truss& truss, std::string label, Vec2 at) {
     return JointId{static_cast<int>(truss.joints.size()) - 1};
 }
 
-void join(Truss& truss, JointId a, JointId b) {
+void joinInStrip(Truss& truss, JointId a, JointId b) {
     Member member;
     member.a = a;
     member.b = b;
@@ -43,7 +43,8 @@ std::vector<JointId> addChord(Truss& truss, const char* prefix, Vec2 start, int 
         chord.push_back(addJoint(truss, prefix + std::to_string(i), {start.x + 3.0 * i, start.y}));
     }
     for (int i = 0; i + 1 < count; ++i) {
-        join(truss, chord[static_cast<std::size_t>(i)], chord[static_cast<std::size_t>(i) + 1]);
+        joinInStrip(truss, chord[static_cast<std::size_t>(i)],
+                    chord[static_cast<std::size_t>(i) + 1]);
     }
     return chord;
 }
@@ -58,15 +59,15 @@ Truss stripTruss(Web web, int panels) {
     const std::vector<JointId> top =
         addChord(truss, "T", {warren ? 1.5 : 0, 3}, warren ? panels : panels + 1);
     for (std::size_t i = 0; i < top.size(); ++i) {
-        join(truss, bottom[i], top[i]);
+        joinInStrip(truss, bottom[i], top[i]);
     }
     for (std::size_t i = 0; i + 1 < bottom.size(); ++i) {
         const bool towardsMiddle = 2 * i + 1 < bottom.size();
         if (web != Web::Pratt || towardsMiddle) {
-            join(truss, top[i], bottom[i + 1]);
+            joinInStrip(truss, top[i], bottom[i + 1]);
         }
         if (web == Web::Double || (web == Web::Pratt && !towardsMiddle)) {
-            join(truss, bottom[i], top[i + 1]);
+            joinInStrip(truss, bottom[i], top[i + 1]);
         }
     }
     addSupports(truss, bottom.front(), bottom.back());

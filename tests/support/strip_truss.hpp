@@ -1,7 +1,7 @@
 #pragma once
 // Long parallel-chord trusses on a pin and a roller, for timing and for tests at size.
 
-#include "model/truss.hpp"
+#include "model/truss/truss.hpp"
 
 #include <vector>
 

@@ -1,5 +1,7 @@
 #include "support/text_formula.hpp"
 
+#include "core/signs.hpp"
+
 #include <algorithm>
 #include <array>
 #include <cctype>
@@ -10,13 +12,12 @@ namespace gusset::support {
 namespace {
 
 constexpr std::string_view kRoot = "\u221A";
-constexpr std::string_view kMinus = "\u2212";
-constexpr std::string_view kDegree = "\u00B0";
+constexpr std::string_view kDegreeSign = "\u00B0";
 constexpr std::array<std::string_view, 12> kOperators{
     "+", kMinus, "\u00B7", "=", ":", ",", "(", ")", "\u2248", "\u03A3", "\u27F2", "\u27F3"};
 constexpr std::array<std::string_view, 2> kSpaces{" ", "\u2009"};
 
-bool isDigit(char c) { return std::isdigit(static_cast<unsigned char>(c)) != 0; }
+bool isFormulaDigit(char c) { return std::isdigit(static_cast<unsigned char>(c)) != 0; }
 
 struct Scanner {
     const std::string& text;
@@ -32,7 +33,7 @@ struct Scanner {
         at += seen ? sign.size() : 0;
         return seen;
     }
-    [[nodiscard]] bool atDigit() const { return at < text.size() && isDigit(text[at]); }
+    [[nodiscard]] bool atDigit() const { return at < text.size() && isFormulaDigit(text[at]); }
 };
 
 template <std::size_t Size>
@@ -47,11 +48,11 @@ std::string_view seenOf(const Scanner& scanner, const std::array<std::string_vie
 std::string takeNumber(Scanner& scanner) {
     const std::string& text = scanner.text;
     const std::size_t start = scanner.at;
-    const auto digitAt = [&](std::size_t i) { return i < text.size() && isDigit(text[i]); };
+    const auto digitAt = [&](std::size_t i) { return i < text.size() && isFormulaDigit(text[i]); };
     while (scanner.at < text.size()) {
         const char c = text[scanner.at];
         const bool joins = c == '.' || c == ',' || c == 'e';
-        if (isDigit(c) || (joins && digitAt(scanner.at + 1))) {
+        if (isFormulaDigit(c) || (joins && digitAt(scanner.at + 1))) {
             ++scanner.at;
         } else if (c == 'e' && digitAt(scanner.at + 2) && text[scanner.at + 1] == '-') {
             scanner.at += 2;
@@ -82,7 +83,8 @@ void takeQuantity(Scanner& scanner) {
         return;
     }
     if (!above.empty()) {
-        const std::string degree = scanner.take(kDegree) ? std::string(kDegree) : std::string{};
+        const std::string degree =
+            scanner.take(kDegreeSign) ? std::string(kDegreeSign) : std::string{};
         scanner.formula.push_back({TokenKind::Number, above + degree});
     }
     if (!rootAbove.empty()) {

@@ -1,7 +1,7 @@
 #pragma once
 // A formula taken apart again from a line of plain text, as a reader does.
 
-#include "report/rich_text.hpp"
+#include "report/text/rich_text.hpp"
 
 #include <string>
 #include <vector>

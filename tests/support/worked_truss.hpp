@@ -1,8 +1,8 @@
 #pragma once
 // The trusses whose working is kept as reviewed text in tests/data/working.
 
-#include "model/truss.hpp"
-#include "statics/influence.hpp"
+#include "model/truss/truss.hpp"
+#include "statics/moving/influence.hpp"
 
 #include <string>
 #include <vector>

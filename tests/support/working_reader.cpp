@@ -12,7 +12,7 @@ namespace {
 constexpr double kClose = 1e-9; // of the largest load or reaction
 
 // What a reader of the working knows at a step, and what he would object to.
-struct Reader {
+struct TextReader {
     double scale = 1;
     double rounding = 0;  // of a carried value, at most
     bool guessed = false; // known forces are drawn as they act, without a sign
@@ -93,9 +93,9 @@ double scaleOf(const Truss& truss, const Solution& solution) {
     return std::max(solution.largest / toNewton(truss.units.force), 1e-300);
 }
 
-Reader readerOf(const Truss& truss, const Solution& solution) {
+TextReader textReaderOf(const Truss& truss, const Solution& solution) {
     const ClassSettings& settings = truss.classSettings;
-    Reader reader;
+    TextReader reader;
     reader.scale = scaleOf(truss, solution);
     reader.guessed = settings.senses == AssumedSense::Guessed;
     if (settings.carry == CarriedValues::Rounded) {
@@ -110,7 +110,7 @@ double solverValue(const Solution& solution, const Symbol& symbol) {
                : solution.forces[symbol.member.at()];
 }
 
-std::string objectionToStep(Reader& reader, const Step& step) {
+std::string objectionToStep(TextReader& reader, const Step& step) {
     const bool atJoint = step.kind == StepKind::JointIntro || step.kind == StepKind::JointPair;
     if (atJoint && step.remarks.front().symbols.size() > 2) {
         return "a joint with more than two unknowns";
@@ -140,7 +140,7 @@ std::vector<Symbol> allSymbols(const Solution& solution) {
 
 std::string objectionToChain(const Truss& truss, const Working& working, const Solution& solution,
                              const std::vector<Symbol>& symbols) {
-    Reader reader = readerOf(truss, solution);
+    TextReader reader = textReaderOf(truss, solution);
     for (const Step& step : working.steps) {
         const std::string text = objectionToStep(reader, step);
         if (!text.empty()) {
@@ -148,7 +148,7 @@ std::string objectionToChain(const Truss& truss, const Working& working, const S
         }
     }
     for (const Symbol& symbol : symbols) {
-        const auto found = reader.found.find(Reader::keyOf(symbol));
+        const auto found = reader.found.find(TextReader::keyOf(symbol));
         const double value = solverValue(solution, symbol) / toNewton(truss.units.force);
         const bool far = reader.rounding == 0 && found != reader.found.end() &&
                          std::fabs(found->second - value) > kClose * reader.scale;

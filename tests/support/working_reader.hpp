@@ -2,7 +2,7 @@
 // Reads a working as a sceptic would: every equation evaluated from its own terms, no value used
 // before it was found, the end compared with the solver's.
 
-#include "hand/working.hpp"
+#include "hand/paper/working.hpp"
 
 #include <string>
 #include <vector>

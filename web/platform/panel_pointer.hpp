@@ -4,7 +4,7 @@
 // it, and the press reaches ImGui only when it turns out to be a tap or a drag that nothing can
 // scroll.
 
-#include "canvas/tool.hpp"
+#include "canvas/hands/tool.hpp"
 #include "platform/platform.hpp"
 
 namespace gusset {

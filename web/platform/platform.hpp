@@ -2,10 +2,10 @@
 // The seam to the browser. platform_web.cpp implements it together with the scripts in site/;
 // nothing else knows the browser. All lengths are CSS pixels from the board's top left.
 
-#include "app/field.hpp"
-#include "app/foreign_run.hpp"
-#include "app/layout.hpp"
-#include "canvas/tool.hpp"
+#include "app/fields/field.hpp"
+#include "app/page/foreign_run.hpp"
+#include "app/state/layout.hpp"
+#include "canvas/hands/tool.hpp"
 
 #include <string>
 #include <string_view>

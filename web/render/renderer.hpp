@@ -4,7 +4,7 @@
 // loupe. Labels are type and go into Dear ImGui's background list (render/labels), on top of these
 // and under the panels.
 
-#include "canvas/scene.hpp"
+#include "canvas/scene/scene.hpp"
 #include "render/program.hpp"
 #include "ui/palette.hpp"
 

@@ -4,7 +4,7 @@
 // picture stands in the font atlas as one glyph. Runs are noted when they are first drawn and have
 // their pictures from the next frame on.
 
-#include "app/foreign_run.hpp"
+#include "app/page/foreign_run.hpp"
 
 #include <imgui.h>
 

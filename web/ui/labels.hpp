@@ -1,7 +1,7 @@
 #pragma once
 // The words and figures on the board, in the faces of the theme.
 
-#include "canvas/scene.hpp"
+#include "canvas/scene/scene.hpp"
 #include "ui/theme.hpp"
 
 #include <span>

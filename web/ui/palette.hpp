@@ -5,8 +5,8 @@
 // apart for colour-blind readers; grey is zero. The accent is an ink between blue and green that
 // neither of them is.
 
-#include "app/layout.hpp"
-#include "canvas/scene.hpp"
+#include "app/state/layout.hpp"
+#include "canvas/scene/scene.hpp"
 
 #include <array>
 #include <cstdint>

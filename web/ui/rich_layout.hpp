@@ -1,7 +1,7 @@
 #pragma once
 // Lines of the working set as on paper: italic symbols, true subscripts, wrapped at spaces.
 
-#include "report/rich_text.hpp"
+#include "report/text/rich_text.hpp"
 #include "ui/theme.hpp"
 
 namespace gusset {

@@ -1,6 +1,6 @@
 #include "ui/scene_svg.hpp"
 
-#include "report/svg_text.hpp"
+#include "report/sketch/svg_text.hpp"
 
 #include <algorithm>
 #include <array>

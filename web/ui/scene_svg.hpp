@@ -2,7 +2,7 @@
 // The board as a picture: a scene as SVG 1.1 that stands alone as a file, in the colours of a
 // theme, on its paper and without its grid. Here and not in canvas/, which knows no colours.
 
-#include "canvas/scene.hpp"
+#include "canvas/scene/scene.hpp"
 #include "ui/palette.hpp"
 
 #include <string>

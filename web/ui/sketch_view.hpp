@@ -2,7 +2,7 @@
 // Small drawings of the engine (report/sketch) in the theme's inks and our typefaces, as wide as
 // the column or smaller.
 
-#include "report/sketch.hpp"
+#include "report/sketch/sketch.hpp"
 #include "ui/theme.hpp"
 
 #include <optional>

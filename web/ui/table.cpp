@@ -7,29 +7,48 @@
 
 namespace gusset {
 
+namespace {
+
+// CSS px, between an edge of a cell and what stands in it.
+constexpr double kOuterPad = 8;
+constexpr double kInnerPad = 4;
+constexpr double kOrderMark = 12; // the arrow beside a heading
+
+} // namespace
+
 Table::Table(const Ui& ui, const char* id, std::span<const Column> columns)
     : ui_(ui), columns_(columns), height_(std::round(ui.rowHeight())) {
     ImGui::PushID(id);
     ImGui::PushStyleVar(ImGuiStyleVar_ItemSpacing, {0, 0});
-    float least = 0;
-    double shares = 0;
+    std::vector<ColumnWish> wishes;
     for (const Column& column : columns) {
-        least += ui.px(column.least);
-        shares += column.share;
+        wishes.push_back(wishOf(column));
     }
-    const float spare = std::fmax(0.0f, ImGui::GetContentRegionAvail().x - least);
     float edge = 0;
-    for (const Column& column : columns) {
-        edges_.push_back(edge);
-        edge += ui.px(column.least);
-        edge += shares > 0 ? spare * static_cast<float>(column.share / shares) : 0;
-    }
     edges_.push_back(edge);
+    for (const double width : columnWidths(wishes, ImGui::GetContentRegionAvail().x)) {
+        edge += static_cast<float>(width);
+        edges_.push_back(edge);
+    }
 }
 
 Table::~Table() {
     ImGui::PopStyleVar();
     ImGui::PopID();
+}
+
+ColumnWish Table::wishOf(const Column& column) const {
+    ColumnWish wish{.least = ui_.px(column.least),
+                    .share = column.share,
+                    .isNumber = column.align == Align::Right};
+    if (!column.longest.empty()) {
+        const ImFont& font = column.font ? *column.font : *ui_.fonts.body;
+        const float heading = textSize(*ui_.fonts.small, column.heading).x +
+                              (column.orders < 0 ? 0 : ui_.px(kOrderMark));
+        wish.need =
+            std::fmax(textSize(font, column.longest).x, heading) + ui_.px(kOuterPad + kInnerPad);
+    }
+    return wish;
 }
 
 void Table::beginHeader(float height) {
@@ -48,19 +67,17 @@ void Table::endHeader() {
 void Table::header() {
     beginHeader(ui_.fonts.small->FontSize * 1.7f);
     for (int i = 0; i < static_cast<int>(columns_.size()); ++i) {
-        put(i, columns_[static_cast<std::size_t>(i)].heading, *ui_.fonts.small, ui_.palette->muted);
+        putHeading(i, ui_.palette->muted);
     }
     endHeader();
 }
 
 // Beside the heading, where it covers no words: before figures, behind words.
-void Table::orderMark(int column, const OrderLook& look) {
+void Table::orderMark(int column, const OrderLook& look, float width) {
     const Column& of = columns_[static_cast<std::size_t>(column)];
     const Box box = cell(column);
-    const ImFont& font = *ui_.fonts.small;
-    const float width = textSize(font, of.heading).x;
     const float half = ui_.px(4);
-    const float away = ui_.px(8) + width + ui_.px(4) + half;
+    const float away = ui_.px(kOuterPad) + width + ui_.px(4) + half;
     const ImVec2 at{of.align == Align::Right ? box.high.x - away : box.low.x + away,
                     (box.low.y + box.high.y) / 2};
     ImDrawList& list = *ImGui::GetWindowDrawList();
@@ -82,7 +99,7 @@ const Column* Table::orderingHeader(const OrderLook& look) {
     for (int i = 0; i < static_cast<int>(columns_.size()); ++i) {
         const Column& column = columns_[static_cast<std::size_t>(i)];
         if (column.orders < 0) {
-            put(i, column.heading, *ui_.fonts.small, ui_.palette->muted);
+            putHeading(i, ui_.palette->muted);
             continue;
         }
         const Box box = cell(i);
@@ -96,9 +113,9 @@ const Column* Table::orderingHeader(const OrderLook& look) {
         if (lit) {
             ImGui::SetMouseCursor(ImGuiMouseCursor_Hand);
         }
-        put(i, column.heading, *ui_.fonts.small,
-            lit || column.orders == look.orders ? ui_.palette->ink : ui_.palette->muted);
-        orderMark(i, look);
+        const float width = putHeading(i, lit || column.orders == look.orders ? ui_.palette->ink
+                                                                              : ui_.palette->muted);
+        orderMark(i, look, width);
         drawFocus(ui_);
     }
     endHeader();
@@ -140,19 +157,40 @@ Table::Box Table::cell(int column) const {
     return {{low_.x + edges_[i], low_.y}, {low_.x + edges_[i + 1], low_.y + now_}};
 }
 
-void Table::text(int column, std::string_view words, const TextLook& look) {
-    put(column, words, look.font ? *look.font : *ui_.fonts.body, look.ink);
+float Table::roomIn(int column) const {
+    const Box box = cell(column);
+    return box.high.x - box.low.x - ui_.px(kOuterPad + kInnerPad);
 }
 
-void Table::put(int column, std::string_view words, const ImFont& font, Colour ink) {
+bool Table::fits(int column, std::string_view words) const {
+    return fitsWhole(ui_, *ui_.fonts.body, words, roomIn(column));
+}
+
+void Table::text(int column, std::string_view words, const TextLook& look) {
+    put(column, words,
+        {.font = look.font ? look.font : ui_.fonts.body,
+         .ink = look.ink,
+         .isNumber = columns_[static_cast<std::size_t>(column)].align == Align::Right});
+}
+
+float Table::putHeading(int column, Colour ink) {
+    const Column& of = columns_[static_cast<std::size_t>(column)];
+    return put(column, of.heading, {.font = ui_.fonts.small, .ink = ink, .isHeading = true});
+}
+
+float Table::put(int column, std::string_view words, const PutLook& look) {
     const Box box = cell(column);
-    const float pad = ui_.px(8);
-    const ImVec2 size = textSize(font, words);
-    const bool right = columns_[static_cast<std::size_t>(column)].align == Align::Right;
-    const ImVec2 at{std::round(right ? box.high.x - pad - size.x : box.low.x + pad),
-                    std::round((box.low.y + box.high.y - size.y) / 2)};
-    const ImVec4 clip{box.low.x, box.low.y, box.high.x, box.high.y};
-    putText(*ImGui::GetWindowDrawList(), font, at, packed(ink), words, {.clip = &clip});
+    const Align align = columns_[static_cast<std::size_t>(column)].align;
+    const bool right = align == Align::Right;
+    const float outer = ui_.px(kOuterPad);
+    const float inner = look.isHeading ? 0 : ui_.px(kInnerPad);
+    return putFitted(*ImGui::GetWindowDrawList(), ui_, words,
+                     {.low = {box.low.x + (right ? inner : outer), box.low.y},
+                      .high = {box.high.x - (right ? outer : inner), box.high.y},
+                      .align = align,
+                      .isNumber = look.isNumber,
+                      .font = look.font,
+                      .ink = packed(look.ink)});
 }
 
 } // namespace gusset

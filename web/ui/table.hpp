@@ -2,6 +2,8 @@
 // A table as on ruled paper: a heading line, hairlines, figures at the right in digits of one
 // width.
 
+#include "ui/fit.hpp"
+#include "ui/fitted.hpp"
 #include "ui/theme.hpp"
 
 #include <span>
@@ -10,14 +12,16 @@
 
 namespace gusset {
 
-enum class Align { Left, Right };
 struct Column {
     std::string_view heading;
-    double least = 60; // CSS px
-    double share = 1;  // of what is left over
-    Align align = Align::Left;
+    double least = 60;         // CSS px
+    double share = 1;          // of what is left over
+    Align align = Align::Left; // at the right stand numbers
     int orders = -1;         // what its heading orders the rows by, when it is pressed; -1: nothing
     bool fallsFirst = false; // largest first
+    std::string_view longest{};   // of what stands in it, where that is known beforehand: it gets
+                                  // room for this from columns that have more than they need
+    const ImFont* font = nullptr; // that it stands in; the text face
 };
 
 // Lives while the table is drawn.
@@ -55,6 +59,8 @@ public:
         ImVec2 high;
     };
     [[nodiscard]] Box cell(int column) const;
+    // Whether the text fits into it without being cut.
+    [[nodiscard]] bool fits(int column, std::string_view) const;
     struct TextLook {
         Colour ink;
         const ImFont* font = nullptr; // the text face
@@ -65,10 +71,19 @@ public:
     [[nodiscard]] float rowStep() const { return height_; }
 
 private:
-    void put(int column, std::string_view, const ImFont&, Colour);
+    struct PutLook {
+        const ImFont* font = nullptr;
+        Colour ink;
+        bool isNumber = false;
+        bool isHeading = false; // may reach as far as the next column
+    };
+    float put(int column, std::string_view, const PutLook&); // its width
+    float putHeading(int column, Colour);
+    [[nodiscard]] float roomIn(int column) const;
+    [[nodiscard]] ColumnWish wishOf(const Column&) const;
     void beginHeader(float height);
     void endHeader();
-    void orderMark(int column, const OrderLook&);
+    void orderMark(int column, const OrderLook&, float width);
 
     const Ui& ui_;
     std::span<const Column> columns_;

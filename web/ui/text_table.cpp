@@ -1,5 +1,7 @@
 #include "ui/text_table.hpp"
 
+#include "ui/fit.hpp"
+#include "ui/fitted.hpp"
 #include "ui/widgets.hpp"
 
 #include <algorithm>
@@ -22,9 +24,12 @@ std::string headText(const RichLine& line) {
     return text;
 }
 
+using Block = std::vector<std::size_t>; // places of its columns
+
 struct Columns {
     const ImFont* font = nullptr;
-    std::vector<float> edges; // device px from the left; one more than there are columns
+    std::vector<float> widths; // device px, of each with the room to the next
+    std::vector<Block> blocks;
 };
 
 std::vector<float> widthsIn(const TextTable& table, const ImFont& font, float between) {
@@ -39,81 +44,97 @@ std::vector<float> widthsIn(const TextTable& table, const ImFont& font, float be
     return widths;
 }
 
-// The largest face in which the columns have room; what is left over is shared out.
+// The largest face in which the columns have room, or stand in the fewest blocks.
 Columns columnsOf(const Ui& ui, const TextTable& table, float room) {
-    Columns columns;
-    std::vector<float> widths;
-    float sum = 0;
+    Columns best;
     for (const ImFont* font : {ui.fonts.body, ui.fonts.small, ui.fonts.subscript}) {
-        columns.font = font;
-        widths = widthsIn(table, *font, ui.px(kBetweenColumns));
-        sum = 0;
-        for (const float width : widths) {
-            sum += width;
-        }
-        if (sum <= room) {
-            break;
+        Columns columns{font, widthsIn(table, *font, ui.px(kBetweenColumns)), {}};
+        columns.blocks = columnBlocks(columns.widths, room);
+        if (best.blocks.empty() || columns.blocks.size() < best.blocks.size()) {
+            best = std::move(columns);
         }
     }
-    const float more = (room - sum) / static_cast<float>(std::max<std::size_t>(widths.size(), 1));
-    columns.edges.push_back(0);
-    for (const float width : widths) {
-        columns.edges.push_back(columns.edges.back() + width + more);
-    }
-    return columns;
+    return best;
 }
 
-struct Place {
+// Left edges of its columns, and the last right one: what is left over is shared out; what is
+// wanting even of so few columns, too.
+std::vector<float> edgesOf(const Columns& columns, const Block& block, float room) {
+    float sum = 0;
+    for (const std::size_t c : block) {
+        sum += columns.widths[c];
+    }
+    const float more = std::max(room - sum, 0.0f) / static_cast<float>(block.size());
+    const float scale = std::min(room / sum, 1.0f);
+    std::vector<float> edges{0};
+    for (const std::size_t c : block) {
+        edges.push_back(edges.back() + columns.widths[c] * scale + more);
+    }
+    return edges;
+}
+
+struct RowLook {
     const Ui& ui;
-    const Columns& columns;
-    ImVec2 low;
+    const ImFont& font;
+    const std::vector<float>& edges;
+    float height = 0; // of a row, device px
 };
 
-void putCell(const Place& place, std::size_t column, bool right, const std::string& text,
-             Colour ink) {
-    const ImFont& font = *place.columns.font;
-    const float left = place.low.x + place.columns.edges[column];
-    const float end = place.low.x + place.columns.edges[column + 1];
-    const float x = right ? end - place.ui.px(2) - widthOf(font, text) : left + place.ui.px(2);
-    putText(*ImGui::GetWindowDrawList(), font, {std::round(x), std::round(place.low.y)},
-            packed(ink), text);
+struct RowInk {
+    Colour text;
+    Colour rule;
+};
+
+// At the cursor, which it moves on.
+template <class CellText>
+void drawRow(const RowLook& look, const RowInk& ink, const std::vector<bool>& right,
+             const CellText& cellText) {
+    const Ui& ui = look.ui;
+    ImDrawList& list = *ImGui::GetWindowDrawList();
+    const ImVec2 low = ImGui::GetCursorScreenPos();
+    for (std::size_t i = 0; i < right.size(); ++i) {
+        putFitted(list, ui, cellText(i),
+                  {.low = {low.x + look.edges[i] + ui.px(2), low.y},
+                   .high = {low.x + look.edges[i + 1] - ui.px(2), low.y + look.height},
+                   .align = right[i] ? Align::Right : Align::Left,
+                   .isNumber = right[i],
+                   .font = &look.font,
+                   .ink = packed(ink.text)});
+    }
+    const float y = std::floor(low.y + look.height - 1);
+    list.AddRectFilled({low.x, y}, {low.x + look.edges.back(), y + std::max(1.0f, ui.px(1))},
+                       packed(ink.rule));
+    ImGui::SetCursorScreenPos({low.x, low.y + look.height});
 }
 
-void ruleUnder(const Place& place, float height, Colour ink) {
-    const float y = std::floor(place.low.y + height);
-    ImGui::GetWindowDrawList()->AddRectFilled(
-        {place.low.x, y},
-        {place.low.x + place.columns.edges.back(), y + std::max(1.0f, place.ui.px(1))},
-        packed(ink));
+void drawBlock(const Ui& ui, const TextTable& table, const Columns& columns, const Block& block) {
+    const Palette& palette = *ui.palette;
+    const ImVec2 low = ImGui::GetCursorScreenPos();
+    const std::vector<float> edges = edgesOf(columns, block, ImGui::GetContentRegionAvail().x);
+    const RowLook look{ui, *columns.font, edges, std::round(columns.font->FontSize + ui.px(9))};
+    std::vector<bool> right;
+    for (const std::size_t c : block) {
+        right.push_back(table.numeric[c]);
+    }
+    drawRow(look, {palette.muted, palette.edge}, right,
+            [&](std::size_t i) { return headText(table.head[block[i]]); });
+    for (const std::vector<std::string>& cells : table.rows) {
+        drawRow(look, {palette.ink, palette.rule}, right,
+                [&](std::size_t i) -> const std::string& { return cells[block[i]]; });
+    }
+    const float height = look.height * static_cast<float>(table.rows.size() + 1);
+    ImGui::SetCursorScreenPos(low);
+    ImGui::Dummy({edges.back(), height + ui.px(8)});
 }
 
 } // namespace
 
 void drawTextTable(const Ui& ui, const TextTable& table) {
-    const Palette& palette = *ui.palette;
     smallPrint(ui, table.caption);
     const Columns columns = columnsOf(ui, table, ImGui::GetContentRegionAvail().x);
-    const float step = std::round(columns.font->FontSize + ui.px(9));
-    const float lead = (step - columns.font->FontSize) / 2;
-    ImVec2 low = ImGui::GetCursorScreenPos();
-    const auto row = [&](const auto& cells, Colour ink, Colour rule) {
-        const Place place{ui, columns, {low.x, low.y + lead}};
-        for (std::size_t c = 0; c < cells.size(); ++c) {
-            putCell(place, c, table.numeric[c], cells[c], ink);
-        }
-        ruleUnder({ui, columns, low}, step - 1, rule);
-        low.y += step;
-    };
-    std::vector<std::string> head;
-    for (const RichLine& line : table.head) {
-        head.push_back(headText(line));
+    for (const Block& block : columns.blocks) {
+        drawBlock(ui, table, columns, block);
     }
-    row(head, palette.muted, palette.edge);
-    for (const std::vector<std::string>& cells : table.rows) {
-        row(cells, palette.ink, palette.rule);
-    }
-    const float height = step * static_cast<float>(table.rows.size() + 1);
-    ImGui::Dummy({columns.edges.back(), height + ui.px(8)});
 }
 
 } // namespace gusset

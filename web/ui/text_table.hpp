@@ -1,8 +1,9 @@
 #pragma once
 // A finished table of the engine (report/table) on ruled paper: columns as wide as what stands in
-// them, in a smaller face where there are too many for the notebook's width.
+// them, in a smaller face where there are too many for the notebook's width, and in blocks one
+// under the other where that is not enough.
 
-#include "report/table.hpp"
+#include "report/results/table.hpp"
 #include "ui/theme.hpp"
 
 namespace gusset {

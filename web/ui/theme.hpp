@@ -4,7 +4,7 @@
 // sharp only on whole ones); sizes in this project are CSS pixels, and Ui::px turns the one into
 // the other.
 
-#include "app/layout.hpp"
+#include "app/state/layout.hpp"
 #include "ui/foreign.hpp"
 #include "ui/palette.hpp"
 

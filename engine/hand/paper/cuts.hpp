@@ -1,0 +1,30 @@
+#pragma once
+// Parts into which a truss can be cut: sets of joints, each the joints on one side. Private to
+// hand/.
+
+#include "hand/paper/divisions.hpp"
+#include "hand/paper/sheet.hpp"
+
+#include <vector>
+
+namespace gusset {
+
+// What hangs together by one joint only: the part without that joint.
+struct HingedPart {
+    TrussPart part;
+    JointId hinge;
+};
+[[nodiscard]] const std::vector<HingedPart>& hingedParts(const Sheet&);
+
+// Every straight cut, hinged parts, and stiff groups of triangles with and without the joints that
+// they share. Large trusses are cut upright and level only.
+[[nodiscard]] const Divisions& straightCuts(const Sheet&);
+
+// Straight cuts that bend around one joint; none for large trusses.
+[[nodiscard]] const Divisions& bentCuts(const Sheet&);
+
+// All joints that may lie on the line of a member, its ends among them, in their order: some lie a
+// little further off than `spot`.
+[[nodiscard]] const std::vector<JointId>& jointsOnLine(const Sheet&, MemberId);
+
+} // namespace gusset

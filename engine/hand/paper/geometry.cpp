@@ -1,0 +1,20 @@
+#include "hand/paper/stages.hpp"
+
+namespace gusset {
+
+void writeGeometry(Sheet& sheet) {
+    Step step;
+    step.kind = StepKind::Geometry;
+    for (const AngleLine& line : sheet.angles) {
+        if (line.member.valid()) {
+            step.angles.push_back(line);
+            step.members.insert(step.members.end(), line.members.begin(), line.members.end());
+        }
+    }
+    if (step.angles.empty()) {
+        step.remarks.push_back({.kind = RemarkKind::NoInclined});
+    }
+    sheet.steps.push_back(step);
+}
+
+} // namespace gusset

@@ -1,0 +1,39 @@
+#pragma once
+// Equations of a free body that hold one unknown only, as a person looks for them: a moment centre
+// through which all other unknown lines pass, a sum that the others do not enter. Private to hand/.
+
+#include "hand/paper/body.hpp"
+
+namespace gusset {
+
+struct Isolation {
+    Symbol unknown;
+    Equation equation;
+    Remark remark; // why this equation
+};
+
+// How an unknown can be isolated, before the equation is written.
+struct Way {
+    RemarkKind why = RemarkKind::SumLeavesOne;
+    EquationKind equation = EquationKind::SumX;
+    JointId centre{};      // MomentCentreChosen: moments about this joint
+    Vec2 at{};             // CentreOffTruss: the centre; SumAcross: the direction of the sum
+    std::size_t terms = 0; // of the equation
+};
+// The way that isolate() takes.
+[[nodiscard]] std::optional<Way> wayTo(const Sheet&, const Body&, const Symbol&);
+[[nodiscard]] Isolation written(const Sheet&, const Body&, const Symbol&, const Way&);
+
+// For one unknown of the body. The sum of an axis, moments about a joint (the shortest equation),
+// about the point off the truss where the other lines meet, a sum across parallel lines.
+[[nodiscard]] std::optional<Isolation> isolate(const Sheet&, const Body&, const Symbol&);
+
+// For one unknown, by a sum across all others, which are parallel.
+[[nodiscard]] std::optional<Isolation> isolateAcross(const Sheet&, const Body&, const Symbol&);
+
+// For whichever unknown comes out best: by moments about the joint where most unknowns meet, or
+// first by the sum of an axis; then by other means.
+enum class Preference { Moments, Sums };
+[[nodiscard]] std::optional<Isolation> isolateAny(const Sheet&, const Body&, Preference);
+
+} // namespace gusset

@@ -1,0 +1,245 @@
+#include "hand/stages/explain.hpp"
+
+#include "hand/paper/shape.hpp"
+#include "hand/stages/sections.hpp"
+#include "hand/stages/work_out.hpp"
+
+#include <algorithm>
+#include <utility>
+
+namespace gusset {
+namespace {
+
+// Forces and reactions that are asked after for every step of a working.
+class Needed {
+public:
+    void add(const std::vector<Symbol>& symbols) {
+        for (const Symbol& symbol : symbols) {
+            std::vector<bool>& flags = flagsOf(symbol);
+            flags.resize(std::max(flags.size(), placeOf(symbol) + 1));
+            flags[placeOf(symbol)] = true;
+        }
+    }
+    [[nodiscard]] bool contains(const Symbol& symbol) {
+        const std::vector<bool>& flags = flagsOf(symbol);
+        return placeOf(symbol) < flags.size() && flags[placeOf(symbol)];
+    }
+
+private:
+    static std::size_t placeOf(const Symbol& symbol) {
+        return symbol.kind == SymbolKind::Reaction ? static_cast<std::size_t>(symbol.restraint)
+                                                   : symbol.member.at();
+    }
+    std::vector<bool>& flagsOf(const Symbol& symbol) {
+        return symbol.kind == SymbolKind::Reaction ? reactions_ : members_;
+    }
+
+    std::vector<bool> members_;
+    std::vector<bool> reactions_;
+};
+
+bool isIntro(StepKind kind) {
+    return kind == StepKind::JointIntro || kind == StepKind::SectionIntro;
+}
+
+bool givesReaction(const Step& step) {
+    return std::any_of(step.found.begin(), step.found.end(), [](const Found& found) {
+        return found.symbol.kind == SymbolKind::Reaction;
+    });
+}
+
+// From the end to the beginning: a step that finds what is needed makes needed what it rests on.
+std::vector<bool> stepsThatFind(const Working& working, const std::vector<Symbol>& symbols) {
+    Needed needed;
+    needed.add(symbols);
+    std::vector<bool> keep(working.steps.size());
+    for (std::size_t i = working.steps.size(); i-- > 0;) {
+        const Step& step = working.steps[i];
+        if (step.kind == StepKind::Summary || step.kind == StepKind::Check) {
+            continue;
+        }
+        keep[i] = std::any_of(step.found.begin(), step.found.end(),
+                              [&](const Found& found) { return needed.contains(found.symbol); });
+        if (keep[i]) {
+            needed.add(step.uses);
+        }
+    }
+    return keep;
+}
+
+// The introduction of a joint or a cut stays if a step that follows it stays.
+void keepIntros(const Working& working, std::vector<bool>& keep) {
+    for (std::size_t i = 0; i < keep.size(); ++i) {
+        for (std::size_t k = i + 1; isIntro(working.steps[i].kind) && k < keep.size(); ++k) {
+            if (working.steps[k].body != working.steps[i].body) {
+                break;
+            }
+            keep[i] = keep[i] || keep[k];
+        }
+    }
+}
+
+// That the truss is symmetric stays if a step that relies on it stays.
+void keepSymmetry(const Working& working, std::vector<bool>& keep) {
+    std::size_t said = keep.size();
+    for (std::size_t i = 0; i < keep.size(); ++i) {
+        if (working.steps[i].kind == StepKind::Symmetry) {
+            said = std::min(said, i);
+            keep[said] = keep[said] || keep[i];
+        }
+    }
+}
+
+const Remark* assumedIn(const Working& working) {
+    for (const Step& step : working.steps) {
+        for (const Remark& remark : step.remarks) {
+            if (remark.kind == RemarkKind::AssumedAway ||
+                remark.kind == RemarkKind::AssumedGuessed) {
+                return &remark;
+            }
+        }
+    }
+    return nullptr;
+}
+
+// Whether it draws forces of members that are unknown: a part between hinges has only reactions.
+bool drawsUnknowns(const Step& step) {
+    const bool apart = step.kind == StepKind::SectionIntro && step.joint.valid();
+    return (isIntro(step.kind) && !apart) || step.kind == StepKind::Simultaneous;
+}
+
+// The whole says once how unknown forces are drawn, and the chain may be without that step.
+void sayHowDrawn(const Working& working, Working& chain) {
+    const Remark* assumed = assumedIn(working);
+    const auto first = std::find_if(chain.steps.begin(), chain.steps.end(), drawsUnknowns);
+    if (assumed && !assumedIn(chain) && first != chain.steps.end()) {
+        first->remarks.push_back(*assumed);
+    }
+}
+
+bool saysNegative(const Step& step) {
+    return std::any_of(step.remarks.begin(), step.remarks.end(), [](const Remark& remark) {
+        return remark.kind == RemarkKind::NegativeForce;
+    });
+}
+
+// So also what a negative force means.
+void sayWhatNegativeMeans(Working& chain) {
+    for (Step& step : chain.steps) {
+        const auto negative =
+            std::find_if(step.found.begin(), step.found.end(), [](const Found& found) {
+                return found.symbol.kind == SymbolKind::MemberForce &&
+                       found.value * found.drawn < 0;
+            });
+        if (negative != step.found.end() && !saysNegative(step)) {
+            step.remarks.push_back({.kind = RemarkKind::NegativeForce, .symbol = negative->symbol});
+        }
+        if (negative != step.found.end()) {
+            return;
+        }
+    }
+}
+
+// By their index.
+std::vector<bool> anglesIn(const Working& working, const std::vector<bool>& keep,
+                           std::size_t count) {
+    std::vector<bool> used(count);
+    for (std::size_t i = 0; i < keep.size(); ++i) {
+        if (!keep[i]) {
+            continue;
+        }
+        for (const Equation& equation : working.steps[i].equations) {
+            for (const Term& term : equation.terms) {
+                for (const Factor& factor : term.factors) {
+                    if (factor.symbol.kind == SymbolKind::Angle) {
+                        const auto index = static_cast<std::size_t>(factor.symbol.index);
+                        used.resize(std::max(used.size(), index + 1));
+                        used[index] = true;
+                    }
+                }
+            }
+        }
+    }
+    return used;
+}
+
+// Of the slopes only those that occur.
+void keepAngles(const Working& working, const std::vector<bool>& keep, Step& geometry) {
+    std::size_t count = 0;
+    for (const AngleLine& line : geometry.angles) {
+        count = std::max(count, static_cast<std::size_t>(line.angle.index) + 1);
+    }
+    const std::vector<bool> used = anglesIn(working, keep, count);
+    std::erase_if(geometry.angles, [&](const AngleLine& line) {
+        return !used[static_cast<std::size_t>(line.angle.index)];
+    });
+    geometry.members.clear();
+    for (const AngleLine& line : geometry.angles) {
+        geometry.members.insert(geometry.members.end(), line.members.begin(), line.members.end());
+    }
+}
+
+std::size_t lengthOf(const Working& working) {
+    std::size_t count = 0;
+    for (const Step& step : working.steps) {
+        count += std::max(step.equations.size(), step.found.size());
+    }
+    return count;
+}
+
+} // namespace
+
+Working stepsFor(const Working& working, const std::vector<Symbol>& symbols) {
+    Working chain;
+    chain.complete = working.complete;
+    chain.structure = working.structure;
+    chain.loads = working.loads;
+    chain.counting = working.counting;
+    chain.exact = working.exact;
+    std::vector<bool> keep = stepsThatFind(working, symbols);
+    keepIntros(working, keep);
+    keepSymmetry(working, keep);
+    bool reactions = false;
+    for (std::size_t i = 0; i < keep.size(); ++i) {
+        reactions = reactions || (keep[i] && givesReaction(working.steps[i]));
+    }
+    for (std::size_t i = 0; i < keep.size(); ++i) {
+        const Step& step = working.steps[i];
+        if (step.kind == StepKind::Geometry) {
+            Step geometry = step;
+            keepAngles(working, keep, geometry);
+            keep[i] = !geometry.angles.empty();
+            if (keep[i]) {
+                chain.steps.push_back(std::move(geometry));
+            }
+        } else if (keep[i] || (step.kind == StepKind::WholeBody && reactions)) {
+            chain.steps.push_back(step);
+        }
+    }
+    sayHowDrawn(working, chain);
+    sayWhatNegativeMeans(chain);
+    return chain;
+}
+
+Working explain(const Truss& truss, const LoadChoice& choice, const Solution& solution,
+                const Symbol& symbol) {
+    const auto shape = std::make_shared<Shape>();
+    WorkingTask task(truss, choice, solution, shape);
+    return explain(truss, choice, solution, runToEnd(task).take(), symbol, shape);
+}
+
+Working explain(const Truss& truss, const LoadChoice& choice, const Solution& solution,
+                const Working& whole, const Symbol& symbol, std::shared_ptr<Shape> shape) {
+    const Working byJoints = stepsFor(whole, {symbol});
+    if (byJoints.steps.empty()) {
+        return whole; // which says why there is no more
+    }
+    if (symbol.kind != SymbolKind::MemberForce) {
+        return byJoints;
+    }
+    const Working bySection = workSection(truss, choice, solution, symbol.member, std::move(shape));
+    const bool shorter = bySection.complete && lengthOf(bySection) < lengthOf(byJoints);
+    return shorter ? bySection : byJoints;
+}
+
+} // namespace gusset

@@ -1,0 +1,166 @@
+// Reactions by the equations of the whole truss, chosen as a person would choose them: a moment
+// centre through which all unknown lines but one pass, at a joint if there is one; sums that hold
+// one unknown; a centre off the truss where two lines cross; and several equations together when
+// all else fails.
+
+#include "core/tolerance.hpp"
+#include "hand/paper/isolate.hpp"
+#include "hand/paper/stages.hpp"
+#include "hand/stages/section_step.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace gusset {
+namespace {
+
+// Two or three reactions left, none of which an equation of the whole holds alone.
+void writeTogether(Sheet& sheet, const Body& body) {
+    Step step;
+    step.kind = StepKind::ReactionPair;
+    step.body = body.joints;
+    const auto unknowns = symbolsOf(body.unknowns);
+    step.remarks.push_back({.kind = RemarkKind::ReactionsTogether, .symbols = unknowns});
+    step.equations = {sumOf(sheet, body, EquationKind::SumX),
+                      sumOf(sheet, body, EquationKind::SumY)};
+    if (unknowns.size() > 2) {
+        const JointId centre = body.unknowns.front().at;
+        step.equations.push_back(momentsAbout(sheet, body, positionOf(sheet, centre), centre));
+    }
+    for (const Equation& equation : step.equations) {
+        noteUses(sheet, body, equation, step);
+    }
+    if (!solveTogether(sheet, step.equations, unknowns, step.found)) {
+        return;
+    }
+    noteFound(sheet, step);
+    sheet.steps.push_back(step);
+}
+
+} // namespace
+
+void writeReactionEquation(Sheet& sheet, const Body& body, Isolation choice) {
+    Step step;
+    step.kind = choice.equation.kind == EquationKind::SumMoments ? StepKind::ReactionMoment
+                                                                 : StepKind::ReactionSum;
+    step.joint = choice.equation.about;
+    step.body = body.joints;
+    step.remarks.push_back(choice.remark);
+    noteUses(sheet, body, choice.equation, step);
+    step.found.push_back(solveFor(sheet, choice.equation));
+    step.equations.push_back(choice.equation);
+    noteFound(sheet, step);
+    sheet.steps.push_back(step);
+}
+
+void writeWholeBody(Sheet& sheet) {
+    Step step;
+    step.kind = StepKind::WholeBody;
+    const Body body = wholeBody(sheet);
+    step.body = body.joints;
+    for (std::size_t i = 0; i < sheet.structure.restraints.size(); ++i) {
+        step.restraints.push_back(static_cast<int>(i));
+    }
+    for (const AngleLine& line : sheet.angles) {
+        if (line.restraint >= 0) {
+            step.angles.push_back(line);
+        }
+    }
+    if (body.unknowns.size() > 3) {
+        step.remarks.push_back(
+            {.kind = RemarkKind::ReactionsNotEnough, .symbols = symbolsOf(body.unknowns)});
+    }
+    sheet.steps.push_back(step);
+}
+
+namespace {
+
+std::size_t countOpen(const Sheet& sheet) { return sheet.reactions.size() - sheet.reactionsFound; }
+
+// Level and plumb reactions of the joint that are open.
+bool isOpenPin(const Sheet& sheet, JointId joint) {
+    bool level = false;
+    bool plumb = false;
+    for (const int restraint : sheet.restraintsOf[joint.at()]) {
+        const auto i = static_cast<std::size_t>(restraint);
+        const Vec2 along = sheet.structure.restraints[i].along;
+        level = level || (!sheet.reactions[i] && std::fabs(along.y) <= kParallel);
+        plumb = plumb || (!sheet.reactions[i] && std::fabs(along.x) <= kParallel);
+    }
+    return level && plumb;
+}
+
+std::vector<JointId> openPinsOf(const Sheet& sheet) {
+    std::vector<JointId> pins;
+    for (std::size_t i = 0; i < sheet.truss.joints.size(); ++i) {
+        if (isOpenPin(sheet, {static_cast<int>(i)})) {
+            pins.push_back({static_cast<int>(i)});
+        }
+    }
+    return pins;
+}
+
+// Whether this pin is open, and so far from those behind it in the list that no point is, within
+// the tolerance, where the lines of both meet.
+bool standsApart(const Sheet& sheet, const std::vector<JointId>& pins, std::size_t at) {
+    for (std::size_t i = at + 1; i < pins.size(); ++i) {
+        const Vec2 gap = positionOf(sheet, pins[i]) - positionOf(sheet, pins[at]);
+        if (length(gap) <= 4 * sheet.spot) {
+            return false;
+        }
+    }
+    return isOpenPin(sheet, pins[at]);
+}
+
+// With three open pins no equation of the whole holds one unknown alone: moments about a point
+// leave at least one unknown of all pins but the one that stands there, and a sum at least one of
+// each. What is in the list and no longer open is taken out, so that all questions cost n together.
+bool hasThreeOpenPins(Sheet& sheet) {
+    std::vector<JointId>& pins = sheet.openPins;
+    for (std::size_t good = 0; good < 3; ++good) {
+        while (pins.size() > good && !standsApart(sheet, pins, pins.size() - 1 - good)) {
+            pins.erase(pins.end() - 1 - static_cast<std::ptrdiff_t>(good));
+        }
+        if (pins.size() == good) {
+            return false;
+        }
+    }
+    return true;
+}
+
+} // namespace
+
+void writeReactions(Sheet& sheet) {
+    if (sheet.openReactions == 0 && countOpen(sheet) > 0) {
+        sheet.openPins = openPinsOf(sheet);
+    }
+    // Where the whole gave nothing, it gives nothing until another reaction is known.
+    for (std::size_t open = countOpen(sheet); open > 0 && open != sheet.openReactions;
+         open = countOpen(sheet)) {
+        if (hasThreeOpenPins(sheet)) {
+            sheet.openReactions = open;
+            return;
+        }
+        const Body body = wholeBody(sheet);
+        const bool first = body.unknowns.size() == sheet.structure.restraints.size();
+        const auto choice = isolateAny(sheet, body, first ? Preference::Moments : Preference::Sums);
+        if (choice) {
+            writeReactionEquation(sheet, body, *choice);
+        } else {
+            if (sheet.structure.restraints.size() <= 3) {
+                writeTogether(sheet, body);
+            }
+            sheet.openReactions = countOpen(sheet);
+            return;
+        }
+    }
+}
+
+void writeAllReactions(Sheet& sheet) {
+    writeReactions(sheet);
+    while (countOpen(sheet) > 0 && writeHingedReaction(sheet)) {
+        writeReactions(sheet);
+    }
+}
+
+} // namespace gusset

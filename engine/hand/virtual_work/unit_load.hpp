@@ -1,0 +1,73 @@
+#pragma once
+// A displacement by the unit load method, as the table that is written by hand: 1·Δ + Σ r·δ = Σ n·e
+// (virtual work; e.g. Timoshenko & Young, Theory of Structures, 2nd ed., 1965, ch. 6), where n and
+// r are member forces and reactions under a unit load, e what each member grows by force, warming
+// and misfit, δ the settlements. Both columns of forces come from a working by equilibrium.
+
+#include "core/progress.hpp"
+#include "hand/paper/working.hpp"
+
+#include <memory>
+#include <vector>
+
+namespace gusset {
+
+enum class DisplacementAxis { X, Y }; // positive to the right; positive up
+
+struct UnitLoadRow {
+    MemberId member{};
+    double force = 0;     // N, force units, tension positive
+    double unit = 0;      // n, of a unit load: no unit
+    double length = 0;    // L, length units
+    double stiffness = 0; // EA, force units; 0 where the model does not tell
+    double elastic = 0;   // n·N·L/EA, displacement units
+    double thermal = 0;   // n·α·ΔT·L
+    double misfit = 0;    // n·(made too long)
+};
+
+struct SettlementRow {
+    int restraint = -1;
+    double unit = 0;         // r, the reaction under the unit load
+    double settle = 0;       // δ along it, displacement units
+    double contribution = 0; // −r·δ
+};
+
+struct UnitLoadTable {
+    bool complete = false; // else missing says what the model lacks, or there is no working at all
+    JointId joint{};
+    DisplacementAxis axis = DisplacementAxis::Y;
+    std::vector<UnitLoadRow> rows;          // a member each, in the order of the model
+    std::vector<SettlementRow> settlements; // of the supports that move
+    double elastic = 0;                     // totals of the columns, displacement units
+    double thermal = 0;
+    double misfit = 0;
+    double settlement = 0;
+    double total = 0;
+    std::vector<MemberId> missing; // members that carry both forces, and whose EA is not known
+    Truss unitTruss;               // the truss under its unit load
+    Working unitWorking;           // how n was found
+};
+
+// Precondition: the solution is solve(truss, choice)'s; the joint is one of the truss.
+[[nodiscard]] UnitLoadTable unitLoadTable(const Truss&, const LoadChoice&, const Solution&, JointId,
+                                          DisplacementAxis);
+
+// The same in slices (core/progress). The truss stays where it is and as it is while the task
+// lives.
+class UnitLoadTask {
+public:
+    UnitLoadTask(const Truss&, const LoadChoice&, const Solution&, JointId, DisplacementAxis);
+    ~UnitLoadTask();
+    UnitLoadTask(UnitLoadTask&&) noexcept;
+    UnitLoadTask& operator=(UnitLoadTask&&) noexcept;
+
+    bool advance();
+    [[nodiscard]] Progress progress() const; // forces found for both columns
+    [[nodiscard]] UnitLoadTable take();      // once
+
+private:
+    struct State;
+    std::unique_ptr<State> state_;
+};
+
+} // namespace gusset

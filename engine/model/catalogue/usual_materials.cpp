@@ -1,0 +1,23 @@
+#include "model/catalogue/usual_materials.hpp"
+
+namespace gusset {
+
+Material usualSteel(const Units& units) {
+    return {.id = "steel",
+            .E = converted(210, StressUnit::GPa, units.stress),
+            .strength = converted(235, StressUnit::MPa, units.stress),
+            .density = 7850,
+            .alpha = 12e-6,
+            .unknown = {}};
+}
+
+Material usualTimber(const Units& units) {
+    return {.id = "timber",
+            .E = converted(11, StressUnit::GPa, units.stress),
+            .strength = std::nullopt,
+            .density = 420,
+            .alpha = 5e-6,
+            .unknown = {}};
+}
+
+} // namespace gusset

@@ -1,0 +1,16 @@
+#pragma once
+// Materials to begin with, in the units of a model. Nominal values of standards; what is built with
+// has its own certificate.
+
+#include "model/truss/truss.hpp"
+
+namespace gusset {
+
+// Structural steel S235 up to 16 mm thick: EN 1993-1-1:2005, 3.2.6 and table 3.1; density
+// EN 1991-1-1:2002, table A.4.
+[[nodiscard]] Material usualSteel(const Units&);
+// Softwood C24: EN 338:2016, table 1, mean modulus and mean density; α along the grain, common
+// practice. Without a strength: it differs by kind of stress.
+[[nodiscard]] Material usualTimber(const Units&);
+
+} // namespace gusset

@@ -1,0 +1,178 @@
+#pragma once
+// Every change of a model, as data. One pure function applies it; the board, the tables and the
+// tests all go through it. An edit that can't be done leaves the model as it was and says why.
+
+#include "core/one_of.hpp"
+#include "core/outcome.hpp"
+#include "model/truss/truss.hpp"
+
+#include <memory>
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace gusset {
+
+// An end of a member being drawn: a joint that is there, or a new one at `at`, which may stand on a
+// member and split it.
+struct MemberEnd {
+    JointId joint;
+    Vec2 at;
+    MemberId splits{};
+};
+
+struct AddJoint {
+    Vec2 at;
+};
+struct MoveJoint {
+    JointId joint;
+    Vec2 to;
+    MemberId splits{}; // a member that it is put on, which becomes two
+};
+struct MoveJoints { // each to its own place
+    std::vector<JointId> joints;
+    std::vector<Vec2> to; // as many
+    std::string label{};  // for undo: "Turn 5 joints"; empty: that they move
+};
+struct MergeJoints { // `gone` gives its members, supports and loads to `into`
+    JointId gone;
+    JointId into;
+};
+struct RenameJoint {
+    JointId joint;
+    std::string label;
+};
+struct DrawMember { // joints appear at ends that have none
+    MemberEnd from;
+    MemberEnd to;
+};
+struct SplitMember { // a new joint on it; both halves keep its section
+    MemberId member;
+    Vec2 at;
+};
+struct SetMember {
+    MemberId member;
+    Member to;
+};
+struct SetSupport { // replaces all supports of the joint; keeps settlements of a support of the
+                    // same kind
+    JointId joint;
+    SupportKind kind = SupportKind::Pin;
+    double reaction = 90;
+};
+struct ChangeSupport { // one of them, as a row of a table
+    SupportId support;
+    Support to;
+};
+struct RemoveSupports {
+    JointId joint;
+};
+struct AddLoad {
+    Load load;
+};
+struct SetLoad {
+    LoadId load;
+    Load to;
+};
+struct Things { // also what a selection is
+    std::vector<JointId> joints;
+    std::vector<MemberId> members;
+    std::vector<SupportId> supports;
+    std::vector<LoadId> loads;
+
+    [[nodiscard]] bool empty() const {
+        return joints.empty() && members.empty() && supports.empty() && loads.empty();
+    }
+    friend bool operator==(const Things&, const Things&) = default;
+};
+struct Remove { // with a joint go its members, supports and loads
+    Things things;
+};
+// Where a copy stands: p goes to p.x · xAxis + p.y · yAxis + shift. A mirror image about the line x
+// = c has xAxis (−1, 0) and shift (2c, 0).
+struct Placement {
+    Vec2 xAxis{1, 0};
+    Vec2 yAxis{0, 1};
+    Vec2 shift;
+};
+struct CopyThings { // joints with the members and loads named; what lands on a joint joins it
+    Things things;
+    std::vector<Placement> placements; // a copy each
+    std::string label{};               // for undo: "Mirror 5 joints"; empty: that it copies
+};
+struct SetMaterial { // an index at the end adds one; sections follow a change of its id
+    int index = 0;
+    Material to;
+};
+struct RemoveMaterial { // its sections go without
+    int index = 0;
+};
+struct SetSection { // an index at the end adds one; members follow a change of its id
+    int index = 0;
+    Section to;
+};
+struct RemoveSection { // its members go without
+    int index = 0;
+};
+struct UseSection { // for these members
+    std::vector<MemberId> members;
+    std::string section;
+};
+struct WarmMembers { // these, all alike
+    std::vector<MemberId> members;
+    double warming = 0; // K
+};
+struct SetTitle {
+    std::string title;
+};
+struct SetUnits { // relabels when `convert` is false; converts the numbers when it is true
+    Units units;
+    bool convert = false;
+};
+struct SetClassSettings {
+    ClassSettings settings;
+};
+struct SetChecks { // how members are checked
+    CheckSettings to;
+};
+struct SetCombinations { // all of them, as they are to be
+    std::vector<Combination> to;
+};
+struct SetMovingLoads { // likewise
+    std::vector<MovingLoad> to;
+};
+struct ReplaceTruss { // a link, a file, an example, a new board
+    Truss truss;
+    std::string label; // for undo: "Open example"
+};
+
+using EditKind =
+    std::variant<AddJoint, MoveJoint, MoveJoints, MergeJoints, RenameJoint, DrawMember, SplitMember,
+                 SetMember, SetSupport, ChangeSupport, RemoveSupports, AddLoad, SetLoad, Remove,
+                 CopyThings, SetMaterial, RemoveMaterial, SetSection, RemoveSection, UseSection,
+                 WarmMembers, SetCombinations, SetMovingLoads, SetTitle, SetUnits, SetClassSettings,
+                 SetChecks, ReplaceTruss>;
+
+// One of these, shared since nothing changes it. It is made and taken apart in edit.cpp alone: as
+// inline code the variant would be most of each object file that hands an edit on.
+class Edit {
+public:
+    template <class Kind>
+    requires isOneOf<Kind, EditKind> Edit(Kind kind);
+
+    [[nodiscard]] const EditKind& kind() const { return *kind_; }
+    template <class Kind>
+    [[nodiscard]] bool is() const {
+        return std::holds_alternative<Kind>(*kind_);
+    }
+
+private:
+    std::shared_ptr<const EditKind> kind_;
+};
+
+[[nodiscard]] Outcome<Truss> apply(const Truss&, const Edit&);
+
+// What undo calls it, as "Move joint C": named with the model before the edit.
+[[nodiscard]] std::string describe(const Truss& before, const Edit&);
+
+} // namespace gusset

@@ -1,0 +1,36 @@
+#pragma once
+// The conventions in which a class writes its working. They change the writing, never the truth.
+
+#include "core/number.hpp"
+
+#include <string>
+
+namespace gusset {
+
+enum class MomentSense { Clockwise, Anticlockwise }; // which turn counts positive
+enum class AngleStyle { SinCos, Cosines, Slopes };   // one angle; cosine to each axis; slope ratio
+enum class AxisNames { HV, XY };                     // ΣH and ΣV, or ΣF_x and ΣF_y
+enum class SymbolStyle { FAB, AB, S1 };              // F_AB, AB, or S with the member's number
+enum class AssumedSense {
+    Tension,
+    Guessed
+};                                          // unknown forces drawn away from the joint, or guessed
+enum class CarriedValues { Full, Rounded }; // what goes from one step into the next
+
+struct ClassSettings {
+    MomentSense moments = MomentSense::Anticlockwise;
+    AngleStyle angles = AngleStyle::SinCos;
+    AxisNames axes = AxisNames::XY;
+    SymbolStyle symbols = SymbolStyle::FAB;
+    AssumedSense senses = AssumedSense::Tension;
+    NumberForm form = NumberForm::Decimals;
+    int digits = 2;         // decimals, or significant figures
+    char decimalSign = '.'; // or ','
+    CarriedValues carry = CarriedValues::Full;
+    std::string unknown;        // unknown keys of "class", as JSON text
+    std::string unknownNumbers; // and of "class.numbers"
+
+    friend bool operator==(const ClassSettings&, const ClassSettings&) = default;
+};
+
+} // namespace gusset

@@ -1,0 +1,210 @@
+#pragma once
+// The truss as its author wrote it: plain data in the author's own units, which `units` names. What
+// is written in a file or a link stands here without loss, also what is not computed yet; the
+// conversion to SI is one step, in statics/structure. x is to the right, y up, angles in degrees
+// anticlockwise from +x.
+
+#include "core/ids.hpp"
+#include "core/vec2.hpp"
+#include "model/truss/check_settings.hpp"
+#include "model/truss/class_settings.hpp"
+#include "model/truss/units.hpp"
+
+#include <optional>
+#include <string>
+#include <utility>
+#include <variant>
+#include <vector>
+
+namespace gusset {
+
+// Members of JSON objects that this version does not know, as the text of one JSON object, or
+// empty.
+using UnknownKeys = std::string;
+
+struct Joint {
+    std::string label; // unique, 1 to 40 characters
+    Vec2 at;           // length units
+    UnknownKeys unknown;
+
+    friend bool operator==(const Joint&, const Joint&) = default;
+};
+
+struct Member {
+    JointId a;
+    JointId b;
+    std::string section; // id of a Section, or empty
+    double warming = 0;  // K, the file's dT
+    double misfit = 0;   // displacement units, positive: made too long
+    UnknownKeys unknown;
+
+    friend bool operator==(const Member&, const Member&) = default;
+};
+
+enum class SupportKind { Pin, Roller };
+
+struct Support {
+    JointId joint;
+    SupportKind kind = SupportKind::Pin;
+    double reaction = 90;   // roller: degrees, the line of its reaction; 90 rolls on a level floor
+    Vec2 settle;            // pin: the support's own movement, displacement units
+    double settleAlong = 0; // roller: the same, along the reaction's direction
+    UnknownKeys unknownSettle; // of a pin's "settle"
+    UnknownKeys unknown;
+
+    friend bool operator==(const Support&, const Support&) = default;
+};
+
+struct JointForce { // by components
+    JointId joint;
+    double fx = 0; // force units, positive along +x
+    double fy = 0; // positive up
+    friend bool operator==(const JointForce&, const JointForce&) = default;
+};
+
+struct AngledForce { // by size and angle
+    JointId joint;
+    double size = 0;  // force units
+    double angle = 0; // degrees
+    friend bool operator==(const AngledForce&, const AngledForce&) = default;
+};
+
+struct ChordLoad {              // carried to the joints of a chord by tributary lengths
+    std::vector<JointId> chord; // at least two, in order
+    double perLength = 0;       // force units per length unit of horizontal projection, positive up
+    friend bool operator==(const ChordLoad&, const ChordLoad&) = default;
+};
+
+// On a member between its joints: carried to the two as by a simple beam, the nearer one taking
+// more.
+struct MemberForce {
+    JointId from; // the two joints of the member, either way round
+    JointId to;
+    double at = 0; // length units from `from`, along the member
+    double fx = 0; // force units, positive along +x
+    double fy = 0; // positive up
+    friend bool operator==(const MemberForce&, const MemberForce&) = default;
+};
+
+struct SelfWeight { // of all members, from area and density
+    friend bool operator==(const SelfWeight&, const SelfWeight&) = default;
+};
+
+struct Load {
+    std::variant<JointForce, AngledForce, ChordLoad, SelfWeight, MemberForce> what;
+    std::string caseId; // empty: the case "loads"
+    UnknownKeys unknown;
+
+    friend bool operator==(const Load&, const Load&) = default;
+};
+
+inline constexpr const char* kDefaultCase = "loads";
+
+struct Material {
+    std::string id;
+    std::optional<double> E;        // stress units
+    std::optional<double> strength; // stress units
+    std::optional<double> density;  // kg/m³
+    std::optional<double> alpha;    // per K
+    UnknownKeys unknown;
+
+    friend bool operator==(const Material&, const Material&) = default;
+};
+
+struct Section {
+    std::string id;
+    std::string material;         // id of a Material, or empty
+    std::optional<double> area;   // section units², the file's A
+    std::optional<double> radius; // section units, radius of gyration about the weak axis, r
+    std::string shape;            // empty, or a shape of model/section_shapes
+    std::vector<std::pair<std::string, double>> dimensions; // of the shape, section units
+    UnknownKeys unknown;
+
+    friend bool operator==(const Section&, const Section&) = default;
+};
+
+struct Combination {
+    std::string id;
+    std::vector<std::pair<std::string, double>> factors; // case → factor
+    UnknownKeys unknown;
+
+    friend bool operator==(const Combination&, const Combination&) = default;
+};
+
+struct Axle {
+    double at = 0;    // length units behind the first axle
+    double force = 0; // force units, positive up
+    UnknownKeys unknown;
+    friend bool operator==(const Axle&, const Axle&) = default;
+};
+
+struct MovingUniform {
+    double perLength = 0;         // force units per length unit of path, positive up
+    std::optional<double> length; // length units; none: as long as is worst
+    UnknownKeys unknown;
+    friend bool operator==(const MovingUniform&, const MovingUniform&) = default;
+};
+
+struct MovingLoad {
+    std::string id;
+    std::vector<JointId> path;
+    std::vector<Axle> axles;
+    std::optional<MovingUniform> uniform; // besides the axles, or instead
+    UnknownKeys unknown;
+
+    friend bool operator==(const MovingLoad&, const MovingLoad&) = default;
+};
+
+struct Truss {
+    // Special members in truss.cpp: as inline code they would be most of each object file.
+    Truss();
+    Truss(const Truss&);
+    Truss(Truss&&) noexcept;
+    Truss& operator=(const Truss&);
+    Truss& operator=(Truss&&) noexcept;
+    ~Truss();
+
+    std::string title;
+    Units units;
+    std::vector<Joint> joints;
+    std::vector<Member> members;
+    std::vector<Support> supports;
+    std::vector<Load> loads;
+    std::vector<Material> materials;
+    std::vector<Section> sections;
+    std::vector<Combination> combinations;
+    std::vector<MovingLoad> moving;
+    CheckSettings checks;
+    ClassSettings classSettings;
+    std::string exercise; // JSON text, kept as it is, or empty
+    UnknownKeys unknown;
+
+    friend bool operator==(const Truss&, const Truss&);
+};
+
+[[nodiscard]] JointId findJoint(const Truss&, const std::string& label);
+// The member between two joints, either way round, or none.
+[[nodiscard]] MemberId findMember(const Truss&, JointId a, JointId b);
+[[nodiscard]] std::string
+memberName(const Truss&, MemberId); // A–B by the labels: "AB", or "A1–B" when a label is longer
+[[nodiscard]] Vec2 memberVector(const Truss&, MemberId); // from a to b, length units
+// A, B, …, Z, A1, B1, …: what the joint of that number (from 0) is called unless its author says.
+[[nodiscard]] std::string defaultLabel(int number);
+// The first of these that no joint has.
+[[nodiscard]] std::string nextLabel(const Truss&);
+// Corners of the box around all joints; both at the origin for an empty truss.
+struct Extent {
+    Vec2 low;
+    Vec2 high;
+};
+[[nodiscard]] Extent extent(const Truss&);
+// The force of a joint load by components, force units; nothing for loads on more than
+// a joint.
+[[nodiscard]] std::optional<Vec2> forceOf(const Load&);
+[[nodiscard]] JointId jointOf(const Load&); // none for loads on more than a joint
+// All that it is given by: one, a chord, a member's two; none of self-weight.
+[[nodiscard]] std::vector<JointId> jointsOf(const Load&);
+// Sine and cosine of an angle in degrees, exact at multiples of 30, 45 and 90.
+[[nodiscard]] Vec2 directionOf(double degrees);
+
+} // namespace gusset

@@ -1,0 +1,43 @@
+// What this version reads and keeps and does not compute. Each line goes when its computation
+// comes.
+
+#include "model/validate/findings.hpp"
+#include "model/validate/validate.hpp"
+
+#include <unordered_set>
+
+namespace gusset {
+
+Issues absentCases(const Truss& truss) {
+    Issues notes;
+    if (truss.combinations.empty()) {
+        return notes;
+    }
+    std::unordered_set<std::string> cases;
+    for (const Load& load : truss.loads) {
+        cases.insert(load.caseId.empty() ? kDefaultCase : load.caseId);
+    }
+    for (std::size_t i = 0; i < truss.combinations.size(); ++i) {
+        for (const auto& [caseId, factor] : truss.combinations[i].factors) {
+            if (!cases.contains(caseId) && notes.size() < kMostIssues) {
+                notes.push_back({IssueCode::NotComputed,
+                                 placeOf("combinations", i) + ".factors." + caseId,
+                                 "no load is in a case \"" + caseId +
+                                     "\": give it one, or take its factor out"});
+            }
+        }
+    }
+    return notes;
+}
+
+Issues leftOut(const Truss& truss) {
+    Issues notes = absentCases(truss);
+    if (!truss.moving.empty()) {
+        notes.push_back({IssueCode::NotComputed, "moving",
+                         "moving loads have no part in these results: ask for influence lines "
+                         "along their path"});
+    }
+    return notes;
+}
+
+} // namespace gusset

@@ -1,0 +1,408 @@
+#include "model/validate/validate.hpp"
+
+#include "core/tolerance.hpp"
+#include "model/catalogue/section_shapes.hpp"
+#include "model/truss/member_index.hpp"
+#include "model/validate/characters.hpp"
+#include "model/validate/findings.hpp"
+#include "model/validate/name_table.hpp"
+#include "model/validate/path_faults.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <unordered_set>
+
+namespace gusset {
+
+namespace {
+
+std::string quoted(std::string_view name) { return "\"" + std::string(name) + "\""; }
+
+class Examiner {
+public:
+    Examiner(const Truss& truss, Names names)
+        : truss_(truss), known_(names == Names::Sound), index_(indexOfMembers(truss)) {
+        const Extent box = extent(truss);
+        shortest_ = kSameSpot * std::max(box.high.x - box.low.x, box.high.y - box.low.y);
+    }
+
+    void examineAll() {
+        checkTitle();
+        checkJoints();
+        checkMaterials();
+        checkSections();
+        checkMembers();
+        checkSupports();
+        checkLoads();
+        checkCombinations();
+        checkMoving();
+        checkClass();
+        for (const Issue& fault : faultsOf(truss_.checks)) {
+            if (errors_.size() < kMostIssues) {
+                errors_.push_back(fault);
+            }
+        }
+    }
+
+    [[nodiscard]] Issues take() { return std::move(errors_); }
+
+private:
+    void error(IssueCode code, const Place& at, std::string_view says) {
+        if (errors_.size() < kMostIssues) {
+            errors_.push_back({code, spelled(at.text()), spelled(says)});
+        }
+    }
+
+    void checkNumber(double value, const Place& at) {
+        if (!(std::abs(value) <= kLargestNumber)) {
+            error(IssueCode::NotFinite, at,
+                  "the number is too large to compute with: keep it within ±1e100");
+        }
+    }
+
+    void checkPositive(std::optional<double> value, const Place& at) {
+        if (!value) {
+            return;
+        }
+        checkNumber(*value, at);
+        if (*value <= 0) {
+            error(IssueCode::OutOfRange, at, "must be greater than 0");
+        }
+    }
+
+    // The same case may be named again, but by the same characters.
+    void checkCase(const std::string& name, const Place& at) {
+        if (known_) {
+            return;
+        }
+        if (name.empty()) {
+            cases_.add(kDefaultCase);
+        } else if (const auto fault = faultOfName(name, kLongestLabel)) {
+            error(IssueCode::OutOfRange, at, "this name " + *fault);
+        } else if (const auto other = cases_.add(name); other && *other != name) {
+            lookAlike(name, *other, at);
+        }
+    }
+
+    void lookAlike(std::string_view name, std::string_view other, const Place& at) {
+        error(IssueCode::Duplicate, at,
+              quoted(name) + " looks the same as " + quoted(other) +
+                  ", which is written in other characters: give each a name of its own");
+    }
+
+    // A name that other things refer to: there, sound, and the only one of its list.
+    void checkName(const std::string& name, const Place& at, NameTable& taken) {
+        if (known_) {
+            return;
+        }
+        if (const auto fault = faultOfName(name, kLongestLabel)) {
+            error(name.empty() ? IssueCode::Missing : IssueCode::OutOfRange, at,
+                  "this name " + *fault);
+        } else if (const auto other = taken.add(name); other && *other != name) {
+            lookAlike(name, *other, at);
+        } else if (other) {
+            error(IssueCode::Duplicate, at,
+                  quoted(name) + " is there already: give each a name of its own");
+        }
+    }
+
+    void checkSize(std::optional<double> value, const Place& at) {
+        if (!value) {
+            return;
+        }
+        if (const auto fault = faultOfSize(*value)) {
+            error(IssueCode::OutOfRange, at, *fault);
+        }
+    }
+
+    bool checkJoint(JointId joint, const Place& at) {
+        if (!joint.valid() || joint.at() >= truss_.joints.size()) {
+            error(IssueCode::UnknownName, at, "there is no such joint");
+            return false;
+        }
+        return true;
+    }
+
+    void checkTitle() {
+        if (const auto fault = faultOfName(truss_.title, kLongestTitle);
+            fault && !truss_.title.empty()) {
+            error(IssueCode::OutOfRange, {nullptr, "title"}, "the title " + *fault);
+        }
+    }
+
+    void checkJoints() {
+        NameTable labels(known_ ? 0 : truss_.joints.size());
+        for (std::size_t i = 0; i < truss_.joints.size(); ++i) {
+            const Joint& joint = truss_.joints[i];
+            const Place at = Place{nullptr, "joints"}.item(i);
+            checkName(joint.label, at.key("id"), labels);
+            checkNumber(joint.at.x, at.key("x"));
+            checkNumber(joint.at.y, at.key("y"));
+        }
+    }
+
+    void checkMembers() {
+        for (std::size_t i = 0; i < truss_.members.size(); ++i) {
+            const Member& member = truss_.members[i];
+            const Place at = Place{nullptr, "members"}.item(i);
+            checkNumber(member.warming, at.key("dT"));
+            checkNumber(member.misfit, at.key("misfit"));
+            if (!known_ && !member.section.empty() && !sections_.contains(member.section)) {
+                error(IssueCode::UnknownName, at.key("section"),
+                      "no section " + quoted(member.section) + ": add it under \"sections\"");
+            }
+            if (checkJoint(member.a, at.key("a")) && checkJoint(member.b, at.key("b"))) {
+                checkEnds(i, at);
+            }
+        }
+    }
+
+    void checkEnds(std::size_t i, const Place& at) {
+        const Member& member = truss_.members[i];
+        const MemberId id{static_cast<int>(i)};
+        if (member.a == member.b) {
+            error(IssueCode::ZeroLength, at,
+                  "begins and ends at joint " + quoted(truss_.joints[member.a.at()].label) +
+                      ": join two different joints");
+            return;
+        }
+        if (!(length(memberVector(truss_, id)) > shortest_)) {
+            error(IssueCode::ZeroLength, at,
+                  "member " + memberName(truss_, id) +
+                      " has no length: move one of its joints apart from the other");
+        }
+        if (!known_ && !index_.add(member, id)) {
+            error(IssueCode::Duplicate, at,
+                  "member " + memberName(truss_, id) + " is there already as " +
+                      placeOf("members", index_.find(member.a, member.b).at()) +
+                      ": remove one of the two");
+        }
+    }
+
+    void checkSupports() {
+        for (std::size_t i = 0; i < truss_.supports.size(); ++i) {
+            const Support& support = truss_.supports[i];
+            const Place at = Place{nullptr, "supports"}.item(i);
+            checkJoint(support.joint, at.key("joint"));
+            checkNumber(support.reaction, at.key("reaction"));
+            const Place settle = at.key("settle");
+            checkNumber(support.settleAlong, settle);
+            checkNumber(support.settle.x, settle.key("x"));
+            checkNumber(support.settle.y, settle.key("y"));
+        }
+    }
+
+    void checkLoads() {
+        for (std::size_t i = 0; i < truss_.loads.size(); ++i) {
+            const Place at = Place{nullptr, "loads"}.item(i);
+            checkCase(truss_.loads[i].caseId, at.key("case"));
+            std::visit([&](const auto& load) { checkLoad(load, at); }, truss_.loads[i].what);
+        }
+    }
+
+    struct Numbered {
+        std::string_view key;
+        double value;
+    };
+    void checkJointLoad(JointId joint, const Place& at, std::array<Numbered, 2> numbers) {
+        checkJoint(joint, at.key("joint"));
+        for (const Numbered& number : numbers) {
+            checkNumber(number.value, at.key(number.key));
+        }
+    }
+
+    void checkLoad(const JointForce& load, const Place& at) {
+        checkJointLoad(load.joint, at, {{{"fx", load.fx}, {"fy", load.fy}}});
+    }
+    void checkLoad(const AngledForce& load, const Place& at) {
+        checkJointLoad(load.joint, at, {{{"size", load.size}, {"angle", load.angle}}});
+    }
+    void checkLoad(const ChordLoad& load, const Place& at) {
+        checkPath(load.chord, at.key("chord"));
+        checkNumber(load.perLength, at.key("perLength"));
+    }
+    void checkLoad(const MemberForce& load, const Place& at) {
+        checkNumber(load.at, at.key("at"));
+        checkNumber(load.fx, at.key("fx"));
+        checkNumber(load.fy, at.key("fy"));
+        const Place ends = at.key("member");
+        if (!checkJoint(load.from, ends.item(0)) || !checkJoint(load.to, ends.item(1))) {
+            return;
+        }
+        const MemberId member = index_.find(load.from, load.to);
+        if (!member.valid()) {
+            error(IssueCode::UnknownName, at.key("member"),
+                  "no member joins " + quoted(truss_.joints[load.from.at()].label) + " and " +
+                      quoted(truss_.joints[load.to.at()].label) + ": name one that is there");
+        } else if (load.at < 0 || load.at > length(memberVector(truss_, member)) + shortest_) {
+            error(IssueCode::OutOfRange, at.key("at"),
+                  "lies beyond the end of member " + memberName(truss_, member) +
+                      ": it counts from joint " + quoted(truss_.joints[load.from.at()].label));
+        }
+    }
+    void checkLoad(const SelfWeight&, const Place&) {}
+
+    void checkPath(const std::vector<JointId>& path, const Place& at) {
+        if (path.size() < 2) {
+            error(IssueCode::Missing, at, "needs at least two joints");
+        }
+        std::unordered_set<int> seen;
+        for (std::size_t i = 0; i < path.size(); ++i) {
+            const Place place = at.item(i);
+            if (checkJoint(path[i], place) && !seen.insert(path[i].index).second) {
+                error(IssueCode::Duplicate, place,
+                      "joint " + quoted(truss_.joints[path[i].at()].label) +
+                          " stands twice in one path: name each joint once");
+            }
+        }
+    }
+
+    void checkMaterials() {
+        for (std::size_t i = 0; i < truss_.materials.size(); ++i) {
+            const Material& material = truss_.materials[i];
+            const Place at = Place{nullptr, "materials"}.item(i);
+            checkName(material.id, at.key("id"), materials_);
+            checkSize(material.E, at.key("E"));
+            checkSize(material.strength, at.key("strength"));
+            checkSize(material.density, at.key("density"));
+            checkNumber(material.alpha.value_or(0), at.key("alpha"));
+        }
+    }
+
+    void checkSections() {
+        for (std::size_t i = 0; i < truss_.sections.size(); ++i) {
+            const Section& section = truss_.sections[i];
+            const Place at = Place{nullptr, "sections"}.item(i);
+            checkName(section.id, at.key("id"), sections_);
+            if (!known_ && !section.material.empty() && !materials_.contains(section.material)) {
+                error(IssueCode::UnknownName, at.key("material"),
+                      "no material " + quoted(section.material) + ": add it under \"materials\"");
+            }
+            checkSize(section.area, at.key("A"));
+            checkSize(section.radius, at.key("r"));
+            checkShape(section, at);
+        }
+    }
+
+    void checkShape(const Section& section, const Place& at) {
+        if (section.shape.empty()) {
+            return;
+        }
+        if (!findSectionShape(section.shape)) {
+            std::string known;
+            for (const SectionShape& shape : sectionShapes()) {
+                known += (known.empty() ? "" : ", ") + std::string(shape.name);
+            }
+            error(IssueCode::OutOfRange, at.key("shape"),
+                  "no shape " + quoted(section.shape) + ": there are " + known);
+            return;
+        }
+        for (const auto& [key, value] : section.dimensions) {
+            checkNumber(value, at.key(key));
+        }
+        if (const auto fault = faultOfDimensions(section)) {
+            error(IssueCode::OutOfRange, at, *fault);
+        }
+    }
+
+    void checkCombinations() {
+        NameTable ids;
+        for (std::size_t i = 0; i < truss_.combinations.size(); ++i) {
+            const Combination& combination = truss_.combinations[i];
+            const Place at = Place{nullptr, "combinations"}.item(i);
+            checkName(combination.id, at.key("id"), ids);
+            const Place factors = at.key("factors");
+            for (const auto& [caseId, factor] : combination.factors) {
+                checkCase(caseId, factors.key(caseId));
+                checkNumber(factor, factors.key(caseId));
+            }
+        }
+    }
+
+    void checkMoving() {
+        NameTable ids;
+        for (std::size_t i = 0; i < truss_.moving.size(); ++i) {
+            const MovingLoad& moving = truss_.moving[i];
+            const Place at = Place{nullptr, "moving"}.item(i);
+            checkName(moving.id, at.key("id"), ids);
+            checkPath(moving.path, at.key("path"));
+            checkAxles(moving.axles, at.key("axles"));
+            if (moving.uniform) {
+                const Place uniform = at.key("uniform");
+                checkNumber(moving.uniform->perLength, uniform.key("perLength"));
+                checkPositive(moving.uniform->length, uniform.key("length"));
+            } else if (moving.axles.empty()) {
+                error(IssueCode::Missing, at, "has no load: give it \"axles\" or \"uniform\"");
+            }
+        }
+    }
+
+    void checkAxles(const std::vector<Axle>& axles, const Place& at) {
+        std::unordered_set<double> places;
+        for (std::size_t i = 0; i < axles.size(); ++i) {
+            const Place place = at.item(i);
+            checkNumber(axles[i].at, place.key("at"));
+            checkNumber(axles[i].force, place.key("force"));
+            if (!places.insert(axles[i].at).second) {
+                error(IssueCode::Duplicate, place.key("at"),
+                      "another axle stands at the same place: make them one with both forces");
+            }
+        }
+    }
+
+    void checkClass() {
+        const int digits = truss_.classSettings.digits;
+        if (digits < 0 || digits > kMostDigits) {
+            error(IssueCode::OutOfRange, {nullptr, "class.numbers.digits"},
+                  "must be from 0 to " + std::to_string(kMostDigits));
+        }
+    }
+
+    // Filled as the members are examined; whole at once where they are known to be sound.
+    [[nodiscard]] MemberIndex indexOfMembers(const Truss& truss) const {
+        const auto isBetween = [](const Load& load) {
+            return std::holds_alternative<MemberForce>(load.what);
+        };
+        if (!known_) {
+            return MemberIndex(truss.members.size());
+        }
+        const bool used = std::any_of(truss.loads.begin(), truss.loads.end(), isBetween);
+        return used ? MemberIndex(truss) : MemberIndex();
+    }
+
+    const Truss& truss_;
+    const bool known_; // names and what refers to them
+    double shortest_ = 0;
+    MemberIndex index_;
+    NameTable materials_;
+    NameTable sections_;
+    NameTable cases_;
+    Issues errors_;
+};
+
+} // namespace
+
+Issues errorsOf(const Truss& truss, Names names) {
+    Examiner examiner(truss, names);
+    examiner.examineAll();
+    return examiner.take();
+}
+
+Findings validate(const Truss& truss) {
+    Findings findings;
+    findings.errors = errorsOf(truss);
+    if (findings.errors.empty()) {
+        findings.notes = notesOf(truss, suspicious(truss));
+    }
+    return findings;
+}
+
+Issues notesOf(const Truss& truss, Issues suspicions) {
+    for (Issues more : {pathNotes(truss), leftOut(truss)}) {
+        suspicions.insert(suspicions.end(), more.begin(), more.end());
+    }
+    return suspicions;
+}
+
+} // namespace gusset

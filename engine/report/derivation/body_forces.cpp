@@ -1,0 +1,237 @@
+#include "report/derivation/body_forces.hpp"
+
+#include "core/signs.hpp"
+#include "core/tolerance.hpp"
+#include "report/derivation/remark_text.hpp"
+#include "report/formula/exact_notation.hpp"
+#include "report/formula/sheet_index.hpp"
+#include "report/text/formula.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <optional>
+#include <utility>
+
+namespace gusset {
+namespace {
+
+const SheetIndex& indexOf(const Notation& notation) {
+    if (!notation.index->made) {
+        *notation.index = sheetIndexOf(notation.truss, notation.working);
+    }
+    return *notation.index;
+}
+
+// What stands on the sheet before a step is taken.
+struct Known {
+    const SheetIndex& index;
+    std::size_t step;
+
+    [[nodiscard]] std::optional<double> force(MemberId member) const {
+        return before(index.ofMember[member.at()]);
+    }
+    [[nodiscard]] std::optional<double> reaction(int restraint) const {
+        return before(index.ofRestraint[static_cast<std::size_t>(restraint)]);
+    }
+    // How an unknown force is drawn: −1 if pushing.
+    [[nodiscard]] int drawn(MemberId member) const {
+        for (const SheetIndex::Finding& finding : index.ofMember[member.at()]) {
+            if (finding.step >= step && finding.drawn != 0) {
+                return finding.drawn < 0 ? -1 : 1;
+            }
+        }
+        return 1;
+    }
+
+private:
+    [[nodiscard]] std::optional<double> before(const std::vector<SheetIndex::Finding>& all) const {
+        std::optional<double> value;
+        for (const SheetIndex::Finding& finding : all) {
+            value = finding.step < step ? std::optional(finding.value) : value;
+        }
+        return value;
+    }
+};
+
+// Exact where the class wants that and the number is short, as in the equations.
+std::string valueText(const Notation& notation, const Symbol& symbol, double value) {
+    const auto exact = exactTokens(notation, symbol, value);
+    return exact ? plainText(runsOf(*exact)) : formatNumber(value, notation.numbers);
+}
+
+RichLine valued(const Notation& notation, const Symbol& symbol, double value) {
+    const std::string unit = symbolOf(notation.truss.units.force);
+    RichLine label = symbolRuns(notation, symbol);
+    label.push_back(
+        {" = " + valueText(notation, symbol, value) + (unit.empty() ? unit : kThinSpace + unit),
+         RunStyle::Plain});
+    return label;
+}
+
+void addMember(const Notation& notation, const Known& known, JointId at, MemberId member,
+               FreeBody& body) {
+    const auto value = known.force(member);
+    if (value && *value == 0) {
+        return;
+    }
+    const Vec2 along = notation.working.structure.bars[member.at()].along;
+    BodyForce force{.at = at, .member = member};
+    force.out = notation.truss.members[member.at()].a == at ? along : -along;
+    const Symbol symbol{.kind = SymbolKind::MemberForce, .member = member};
+    force.label = symbolRuns(notation, symbol);
+    int drawn = known.drawn(member);
+    force.ink = SketchInk::Accent;
+    if (value) { // with guessed senses a known force is drawn as it acts
+        const bool guesses = notation.truss.classSettings.senses == AssumedSense::Guessed;
+        drawn = guesses && *value < 0 ? -1 : 1;
+        force.label = valued(notation, symbol, drawn * *value);
+        force.ink = *value > 0 ? SketchInk::Tension : SketchInk::Compression;
+    }
+    force.along = drawn > 0 ? force.out : -force.out;
+    body.forces.push_back(std::move(force));
+}
+
+void addReaction(const Notation& notation, const Known& known, int index, FreeBody& body) {
+    const auto value = known.reaction(index);
+    if (value && *value == 0) {
+        return;
+    }
+    const Restraint& restraint =
+        notation.working.structure.restraints[static_cast<std::size_t>(index)];
+    BodyForce force{.at = restraint.joint, .along = restraint.along, .restraint = index};
+    force.ink = SketchInk::Reaction;
+    const Symbol symbol{.kind = SymbolKind::Reaction, .restraint = index, .joint = restraint.joint};
+    force.label = value ? valued(notation, symbol, *value) : symbolRuns(notation, symbol);
+    body.forces.push_back(std::move(force));
+}
+
+void addLoads(const Notation& notation, JointId joint, double nothing, FreeBody& body) {
+    const Vec2 load = notation.working.loads[joint.at()];
+    for (const Vec2 part : {Vec2{load.x, 0}, Vec2{0, load.y}}) {
+        const double size = length(part);
+        if (size > nothing) {
+            BodyForce force{.at = joint, .along = (1 / size) * part, .ink = SketchInk::Load};
+            force.label = plainLine(givenForce(notation, size));
+            body.forces.push_back(std::move(force));
+        }
+    }
+}
+
+// The members that reach out of a body, with their ends in it, and the restraints of its joints.
+struct Reaching {
+    std::vector<std::pair<MemberId, JointId>> members{};
+    std::vector<int> restraints{};
+};
+
+Reaching reachingOut(const Truss& truss, const SheetIndex& index, std::vector<JointId> joints) {
+    std::sort(joints.begin(), joints.end());
+    Reaching reaching;
+    for (const JointId joint : joints) {
+        for (const MemberId id : index.membersAt[joint.at()]) {
+            const Member& member = truss.members[id.at()];
+            const JointId other = member.a == joint ? member.b : member.a;
+            if (!std::binary_search(joints.begin(), joints.end(), other)) {
+                reaching.members.push_back({id, joint});
+            }
+        }
+        const std::vector<int>& held = index.restraintsAt[joint.at()];
+        reaching.restraints.insert(reaching.restraints.end(), held.begin(), held.end());
+    }
+    std::sort(reaching.members.begin(), reaching.members.end());
+    std::sort(reaching.restraints.begin(), reaching.restraints.end());
+    return reaching;
+}
+
+FreeBody bodyOf(const Notation& notation, const Known& known, std::vector<JointId> joints) {
+    FreeBody body{std::move(joints), {}};
+    const Reaching reaching = reachingOut(notation.truss, known.index, body.joints);
+    for (const auto& [member, end] : reaching.members) {
+        addMember(notation, known, end, member, body);
+    }
+    for (const int restraint : reaching.restraints) {
+        addReaction(notation, known, restraint, body);
+    }
+    for (const JointId joint : body.joints) {
+        addLoads(notation, joint, kZeroForce * known.index.largestLoad, body);
+    }
+    return body;
+}
+
+std::vector<JointId> allJoints(const Truss& truss) {
+    std::vector<JointId> joints;
+    for (std::size_t i = 0; i < truss.joints.size(); ++i) {
+        joints.push_back(JointId{static_cast<int>(i)});
+    }
+    return joints;
+}
+
+// Which joints each body of a step has.
+std::vector<std::vector<JointId>> jointsOfBodies(const Notation& notation, const Step& step) {
+    std::vector<std::vector<JointId>> bodies;
+    switch (step.kind) {
+    case StepKind::WholeBody:
+        bodies.push_back(allJoints(notation.truss));
+        break;
+    case StepKind::JointIntro:
+    case StepKind::SectionIntro:
+        if (!step.body.empty()) {
+            bodies.push_back(step.body);
+        }
+        break;
+    case StepKind::Simultaneous:
+        for (const JointId joint : step.body) {
+            bodies.push_back({joint});
+        }
+        break;
+    default:
+        break;
+    }
+    return bodies;
+}
+
+RichLine forceWords(const PhraseBook& book, const BodyForce& force) {
+    const RichLine direction = plainLine(directionWord(book, force.along));
+    const bool isLoad = !force.member.valid() && force.restraint < 0;
+    return say(book, isLoad ? Phrase::BodyLoad : Phrase::BodyForce,
+               {{"force", force.label}, {"direction", direction}});
+}
+
+} // namespace
+
+std::vector<FreeBody> freeBodiesOf(const Notation& notation, std::size_t step) {
+    const auto bodies = jointsOfBodies(notation, notation.working.steps[step]);
+    std::vector<FreeBody> list;
+    if (bodies.empty()) {
+        return list;
+    }
+    const Known known{indexOf(notation), step};
+    for (const std::vector<JointId>& joints : bodies) {
+        list.push_back(bodyOf(notation, known, joints));
+    }
+    return list;
+}
+
+FreeBody wholeFreeBody(const Notation& notation) {
+    const Known known{indexOf(notation), notation.working.steps.size()};
+    return bodyOf(notation, known, allJoints(notation.truss));
+}
+
+std::string sentenceOf(const Notation& notation, const FreeBody& body) {
+    std::vector<RichLine> words;
+    for (const BodyForce& force : body.forces) {
+        words.push_back(forceWords(notation.book, force));
+    }
+    const RichLine forces =
+        words.empty() ? say(notation.book, Phrase::BodyNothing) : listOf(notation.book, words);
+    if (body.joints.size() == notation.truss.joints.size()) {
+        return sayPlain(notation.book, Phrase::BodyWhole, {{"forces", forces}});
+    }
+    if (body.joints.size() == 1) {
+        return sayPlain(notation.book, Phrase::BodyOfJoint,
+                        {{"joint", jointName(notation, body.joints.front())}, {"forces", forces}});
+    }
+    return sayPlain(notation.book, Phrase::BodyOfPart,
+                    {{"joints", jointNames(notation, body.joints)}, {"forces", forces}});
+}
+
+} // namespace gusset

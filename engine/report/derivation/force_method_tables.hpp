@@ -1,0 +1,41 @@
+#pragma once
+// Names, products and tables of the force method. Private to report/.
+
+#include "hand/virtual_work/force_method.hpp"
+#include "report/derivation/virtual_work_table.hpp"
+
+namespace gusset {
+
+struct ForceMethodSheet {
+    const ForceMethod& method;
+    Notation notation; // of the whole truss
+};
+
+// X_1, n_1, N_0, δ_10; i and k count from 0, but a displacement's cause from what is given.
+[[nodiscard]] Token redundantToken(std::size_t i);
+[[nodiscard]] Token unitToken(std::size_t i);
+[[nodiscard]] Token givenToken();
+[[nodiscard]] Token displacementToken(std::size_t place, std::size_t cause);
+// The force or the reaction that is the redundant.
+[[nodiscard]] Symbol redundantSymbol(const ForceMethodSheet&, std::size_t i);
+
+[[nodiscard]] bool anyThermal(const ForceMethod&);
+[[nodiscard]] bool anyMisfit(const ForceMethod&);
+[[nodiscard]] bool anySettlement(const ForceMethod&); // of a support that stays
+
+// n_1·N_0·L/EA, or n_1·N_0·L.
+[[nodiscard]] Formula elasticProduct(const ForceMethodSheet&, const Token&, const Token&);
+[[nodiscard]] Formula thermalProduct(std::size_t i);
+[[nodiscard]] Formula misfitProduct(std::size_t i);
+[[nodiscard]] Formula settlementProduct(std::size_t i);
+[[nodiscard]] std::string givenUnit(const ForceMethodSheet&);        // of δ_10
+[[nodiscard]] std::string perRedundantUnit(const ForceMethodSheet&); // of δ_11
+
+[[nodiscard]] TextTable releasedForcesTable(const ForceMethodSheet&);
+[[nodiscard]] TextTable sumsTable(const ForceMethodSheet&);
+[[nodiscard]] TextTable strainsTable(const ForceMethodSheet&);
+[[nodiscard]] TextTable settlementsTable(const ForceMethodSheet&, std::size_t i);
+[[nodiscard]] TextTable superposedForcesTable(const ForceMethodSheet&);
+[[nodiscard]] TextTable superposedReactionsTable(const ForceMethodSheet&);
+
+} // namespace gusset

@@ -1,0 +1,20 @@
+#pragma once
+// The force polygon in words: its lines by Bow's notation as a table, or why there is none.
+
+#include "hand/polygon/force_polygon.hpp"
+#include "report/derivation/passage.hpp"
+#include "report/text/phrases.hpp"
+
+#include <string>
+
+namespace gusset {
+
+// The point of a space: "a" of the outer space A, "1" of an inner one.
+[[nodiscard]] std::string polygonPointName(const PolygonSpace&);
+// "AC is the line b–1": lower-case letters and figures name points of the polygon.
+[[nodiscard]] std::string polygonLineName(const ForcePolygon&, const PolygonLine&);
+[[nodiscard]] Passage forcePolygonPassage(const PhraseBook&, const Truss&, const ForcePolygon&);
+[[nodiscard]] std::string forcePolygonText(const PhraseBook&, const Truss&, const ForcePolygon&);
+[[nodiscard]] std::string forcePolygonHtml(const PhraseBook&, const Truss&, const ForcePolygon&);
+
+} // namespace gusset

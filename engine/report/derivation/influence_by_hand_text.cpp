@@ -1,0 +1,179 @@
+#include "report/derivation/influence_by_hand_text.hpp"
+
+#include "report/derivation/remark_text.hpp"
+#include "report/derivation/working_text.hpp"
+#include "report/formula/exact_notation.hpp"
+#include "report/text/formula.hpp"
+
+#include <algorithm>
+
+namespace gusset {
+namespace {
+
+struct LineWriter {
+    const InfluenceByHand& line;
+    Notation notation;
+    RichLine effect; // F_BC, A_y
+};
+
+Vec2 directionOf(const LineWriter& writer) {
+    const auto restraint = static_cast<std::size_t>(writer.line.symbol.restraint);
+    return writer.notation.working.structure.restraints[restraint].along;
+}
+
+bool isReaction(const LineWriter& writer) {
+    return writer.line.symbol.kind == SymbolKind::Reaction;
+}
+
+Passage beginning(const LineWriter& writer) {
+    Passage passage{say(writer.notation.book, Phrase::TitleInfluence, {{"effect", writer.effect}})};
+    addSentence(passage, say(writer.notation.book, Phrase::LoadMoves,
+                             {{"effect", writer.effect},
+                              {"joints", jointNames(writer.notation, writer.line.path)}}));
+    addSentence(passage, isReaction(writer)
+                             ? say(writer.notation.book, Phrase::ReactionPositive,
+                                   {{"direction", plainLine(directionWord(writer.notation.book,
+                                                                          directionOf(writer)))}})
+                             : say(writer.notation.book, Phrase::AssumedAway));
+    if (writer.line.way == InfluenceWay::Joint) {
+        addSentence(passage, say(writer.notation.book, Phrase::JointForAll,
+                                 {{"joint", jointName(writer.notation, writer.line.joint)},
+                                  {"effect", writer.effect}}));
+    }
+    return passage;
+}
+
+// One place: the steps without titles of their own, the part that is looked at said first.
+Passage placeOf(const LineWriter& writer, const InfluenceOrdinate& ordinate) {
+    const Notation& notation = writer.notation;
+    Passage passage{say(writer.notation.book, Phrase::TitleLoadAt,
+                        {{"joint", jointName(notation, ordinate.at)}})};
+    const Notation chain = notationOf(notation.book, notation.truss, ordinate.chain);
+    for (const Step& step : ordinate.chain.steps) {
+        if (step.kind == StepKind::SectionEquation && writer.line.way == InfluenceWay::Section) {
+            addSentence(passage, lookAtLine(notation, step.body));
+        }
+        for (WorkingLine& line : renderStep(chain, step)) {
+            passage.parts.push_back(std::move(line));
+        }
+    }
+    return passage;
+}
+
+TextTable ordinateTable(const LineWriter& writer) {
+    const Notation& notation = writer.notation;
+    const InfluenceByHand& line = writer.line;
+    TextTable table;
+    table.caption =
+        sayPlain(writer.notation.book, Phrase::OrdinatesCaption, {{"effect", writer.effect}});
+    table.head = {say(writer.notation.book, Phrase::ColumnJoint),
+                  headed(writer.notation.book, say(writer.notation.book, Phrase::ColumnFromStart),
+                         symbolOf(notation.truss.units.length)),
+                  say(writer.notation.book, Phrase::ColumnOrdinate)};
+    table.numeric = {false, true, true};
+    if (!line.exact.empty()) {
+        table.head.push_back(say(writer.notation.book, Phrase::ColumnExactly));
+        table.numeric.push_back(true);
+    }
+    NumberStyle decimals = notation.numbers;
+    decimals.form = NumberForm::Decimals;
+    decimals.digits = 4;
+    for (std::size_t i = 0; i < line.ordinates.size(); ++i) {
+        const InfluenceOrdinate& ordinate = line.ordinates[i];
+        table.rows.push_back({plainText(jointName(notation, ordinate.at)),
+                              formatGiven(ordinate.place, notation.numbers),
+                              formatNumber(ordinate.value, decimals)});
+        if (!line.exact.empty()) {
+            table.rows.back().push_back(plainText(runsOf(surdTokens(notation, line.exact[i]))));
+        }
+    }
+    return table;
+}
+
+RichLine shapeLine(const LineWriter& writer) {
+    const bool zero = std::all_of(writer.line.ordinates.begin(), writer.line.ordinates.end(),
+                                  [](const auto& ordinate) { return ordinate.value == 0; });
+    if (zero) {
+        return say(writer.notation.book, Phrase::ShapeZero);
+    }
+    return writer.line.corners.empty()
+               ? say(writer.notation.book, Phrase::ShapeStraight)
+               : say(writer.notation.book, Phrase::ShapeCorners,
+                     {{"joints", jointNames(writer.notation, writer.line.corners)}});
+}
+
+RichLine reasonLine(const LineWriter& writer) {
+    switch (writer.line.way) {
+    case InfluenceWay::Reaction:
+        return writer.line.corners.empty()
+                   ? say(writer.notation.book, Phrase::ReasonReaction, {{"effect", writer.effect}})
+                   : RichLine{};
+    case InfluenceWay::Joint:
+        return say(writer.notation.book, Phrase::ReasonJoint,
+                   {{"joint", jointName(writer.notation, writer.line.joint)}});
+    case InfluenceWay::Section:
+        return say(writer.notation.book, Phrase::ReasonSection);
+    case InfluenceWay::Joints:
+        break;
+    }
+    return {};
+}
+
+RichLine virtualLine(const LineWriter& writer) {
+    if (!isReaction(writer)) {
+        return say(writer.notation.book, Phrase::VirtualCut,
+                   {{"member", memberNames(writer.notation, {writer.line.symbol.member})}});
+    }
+    return say(writer.notation.book, Phrase::VirtualSupport,
+               {{"joint", jointName(writer.notation, writer.line.symbol.joint)},
+                {"direction", plainLine(directionWord(writer.notation.book, -directionOf(writer)))},
+                {"effect", writer.effect}});
+}
+
+RichLine refusalLine(const PhraseBook& book, const Truss& truss, const InfluenceByHand& line) {
+    const JointId at = line.effect.joint;
+    const RichLine joint = at.valid() ? plainLine(truss.joints[at.at()].label) : RichLine{};
+    switch (line.end) {
+    case InfluenceEnd::NotByEquilibrium:
+        return say(book, Phrase::InfluenceNeedsEquilibrium);
+    case InfluenceEnd::Displacement:
+        return say(book, Phrase::InfluenceOfDisplacement, {{"joint", joint}});
+    case InfluenceEnd::NoSupport:
+        return say(book, Phrase::InfluenceNoSupport, {{"joint", joint}});
+    case InfluenceEnd::SeveralSupports:
+        return say(book, Phrase::InfluenceManySupports, {{"joint", joint}});
+    case InfluenceEnd::NotWorkedOut:
+    case InfluenceEnd::Complete:
+        break;
+    }
+    return say(book, Phrase::InfluenceNotFound);
+}
+
+} // namespace
+
+std::vector<Passage> influencePassages(const PhraseBook& book, const Truss& truss,
+                                       const InfluenceByHand& line, SketchPaper paper) {
+    if (line.end != InfluenceEnd::Complete) {
+        Passage passage{say(book, Phrase::TitleShape)};
+        addSentence(passage, refusalLine(book, truss, line));
+        return {passage};
+    }
+    const Notation notation = notationOf(book, line.unloaded, line.opening);
+    const LineWriter writer{line, notation, symbolRuns(notation, line.symbol)};
+    std::vector<Passage> passages{beginning(writer)};
+    for (Passage& passage : workingPassages(book, line.unloaded, line.opening, paper)) {
+        passages.push_back(std::move(passage));
+    }
+    for (const InfluenceOrdinate& ordinate : line.ordinates) {
+        passages.push_back(placeOf(writer, ordinate));
+    }
+    passages.push_back({say(book, Phrase::TitleOrdinates), {ordinateTable(writer)}});
+    Passage shape{say(book, Phrase::TitleShape)};
+    addSentence(shape, shapeLine(writer));
+    addSentence(shape, reasonLine(writer));
+    addSentence(shape, virtualLine(writer));
+    passages.push_back(std::move(shape));
+    return passages;
+}
+
+} // namespace gusset

@@ -1,0 +1,74 @@
+#include "report/derivation/passage.hpp"
+
+#include "report/sketch/sketch_svg.hpp"
+#include "report/text/formula.hpp"
+
+namespace gusset {
+namespace {
+
+std::string indented(const std::string& text, const char* indent) {
+    std::string out;
+    for (std::size_t at = 0; at < text.size();) {
+        const std::size_t end = text.find('\n', at) + 1;
+        out += indent + text.substr(at, end - at);
+        at = end;
+    }
+    return out;
+}
+
+std::string textOf(const WorkingLine& line) {
+    const bool deeper = line.role == LineRole::Equation || line.role == LineRole::Result;
+    return (deeper ? "    " : "  ") + plainText(line.runs) + '\n';
+}
+
+std::string textOf(const Sketch&) { return {}; }
+
+std::string textOf(const TextTable& table) { return indented(tableText(table), "  "); }
+
+std::string htmlOf(const WorkingLine& line) {
+    return line.formula.empty() ? "<p>" + htmlOf(line.runs) + "</p>\n"
+                                : mathMl(line.formula) + "\n";
+}
+
+std::string htmlOf(const Sketch& sketch) { return figureHtml(sketch); }
+
+std::string htmlOf(const TextTable& table) { return tableHtml(table); }
+
+} // namespace
+
+void addSentence(Passage& passage, RichLine runs) {
+    if (!runs.empty()) {
+        passage.parts.push_back(WorkingLine{LineRole::Sentence, std::move(runs)});
+    }
+}
+
+void addFormula(Passage& passage, LineRole role, Formula tokens) {
+    RichLine runs = runsOf(tokens);
+    passage.parts.push_back(WorkingLine{role, std::move(runs), std::move(tokens)});
+}
+
+std::string passagesText(const std::vector<Passage>& passages) {
+    std::string text;
+    for (const Passage& passage : passages) {
+        text += plainText(passage.title) + '\n';
+        for (const auto& part : passage.parts) {
+            text += std::visit([](const auto& it) { return textOf(it); }, part);
+        }
+        text += '\n';
+    }
+    return text.substr(0, text.find_last_not_of('\n') + 1) + '\n';
+}
+
+std::string passagesHtml(const std::vector<Passage>& passages) {
+    std::string html;
+    for (const Passage& passage : passages) {
+        html += "<section>\n<h3>" + gusset::htmlOf(passage.title) + "</h3>\n";
+        for (const auto& part : passage.parts) {
+            html += std::visit([](const auto& it) { return htmlOf(it); }, part);
+        }
+        html += "</section>\n";
+    }
+    return html;
+}
+
+} // namespace gusset

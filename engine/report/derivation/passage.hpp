@@ -1,0 +1,28 @@
+#pragma once
+// A piece of a derivation under its own title: lines, tables and drawings in the order in which
+// they are read. The notebook, plain text and HTML are renderings of these.
+
+#include "report/results/table.hpp"
+#include "report/sketch/sketch.hpp"
+#include "report/text/rich_text.hpp"
+
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace gusset {
+
+struct Passage {
+    RichLine title{};
+    std::vector<std::variant<WorkingLine, TextTable, Sketch>> parts{};
+};
+
+void addSentence(Passage&, RichLine);
+void addFormula(Passage&, LineRole, Formula);
+
+[[nodiscard]] std::string
+passagesText(const std::vector<Passage>&); // plain UTF-8, without drawings
+// A fragment: sections with headings, figures, paragraphs, <math>, tables.
+[[nodiscard]] std::string passagesHtml(const std::vector<Passage>&);
+
+} // namespace gusset

@@ -1,0 +1,22 @@
+#pragma once
+// The sentences of a step: its remarks, put into words.
+
+#include "report/formula/notation.hpp"
+
+#include <vector>
+
+namespace gusset {
+
+[[nodiscard]] RichLine jointName(const Notation&, JointId);
+[[nodiscard]] RichLine jointNames(const Notation&, const std::vector<JointId>&);
+[[nodiscard]] RichLine memberNames(const Notation&, const std::vector<MemberId>&);
+[[nodiscard]] RichLine symbolNames(const Notation&, const std::vector<Symbol>&);
+
+[[nodiscard]] RichLine remarkLine(const Notation&, const Step&, const Remark&);
+[[nodiscard]] RichLine zeroRuleLine(const Notation&, const Step&);
+[[nodiscard]] std::vector<RichLine> wholeBodyLines(const Notation&, const Step&);
+// "Look at the part on the left: A, B and C."
+[[nodiscard]] RichLine lookAtLine(const Notation&, const std::vector<JointId>& part);
+[[nodiscard]] RichLine countLine(const Notation&);
+
+} // namespace gusset

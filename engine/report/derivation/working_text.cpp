@@ -1,0 +1,270 @@
+#include "report/derivation/working_text.hpp"
+
+#include "core/signs.hpp"
+#include "report/derivation/body_sketch.hpp"
+#include "report/derivation/remark_text.hpp"
+#include "report/formula/notation.hpp"
+#include "report/formula/slope_notation.hpp"
+#include "report/text/formula.hpp"
+
+namespace gusset {
+namespace {
+
+using Lines = std::vector<WorkingLine>;
+
+void sentence(Lines& lines, RichLine runs) {
+    if (!runs.empty()) {
+        lines.push_back({LineRole::Sentence, std::move(runs)});
+    }
+}
+
+void formula(Lines& lines, LineRole role, Formula tokens) {
+    RichLine runs = runsOf(tokens);
+    lines.push_back({role, std::move(runs), std::move(tokens)});
+}
+
+std::string centreName(const Step& step) {
+    for (const Remark& remark : step.remarks) {
+        if (remark.kind == RemarkKind::CentreOffTruss) {
+            return remark.text;
+        }
+    }
+    return {};
+}
+
+// Remarks on what came out stand after it, all others before.
+bool comesAfter(RemarkKind kind) {
+    return kind == RemarkKind::NegativeReaction || kind == RemarkKind::NegativeForce ||
+           kind == RemarkKind::Closes || kind == RemarkKind::ClosesTo ||
+           kind == RemarkKind::NotComplete;
+}
+
+void remarks(Lines& lines, const Notation& notation, const Step& step, bool after) {
+    for (const Remark& remark : step.remarks) {
+        if (comesAfter(remark.kind) == after) {
+            sentence(lines, remarkLine(notation, step, remark));
+        }
+    }
+}
+
+Formula countingFormula(const Notation& notation) {
+    const Counting& count = notation.working.counting;
+    const auto number = [](int n) { return numberToken(std::to_string(n)); };
+    const Token plus = operatorToken("+");
+    const Token equals = operatorToken("=");
+    return {variableToken("m"),
+            plus,
+            variableToken("r"),
+            equals,
+            number(count.members),
+            plus,
+            number(count.reactions),
+            equals,
+            number(count.members + count.reactions),
+            separatorToken(notation),
+            numberToken("2"),
+            variableToken("j"),
+            equals,
+            numberToken("2"),
+            operatorToken(kDot),
+            number(count.joints),
+            equals,
+            number(2 * count.joints)};
+}
+
+Symbol reactionOf(const Notation& notation, const AngleLine& line) {
+    const auto restraint = static_cast<std::size_t>(line.restraint);
+    return {.kind = SymbolKind::Reaction,
+            .restraint = line.restraint,
+            .joint = notation.working.structure.restraints[restraint].joint};
+}
+
+void angles(Lines& lines, const Notation& notation, const Step& step) {
+    const bool slopes = notation.truss.classSettings.angles == AngleStyle::Slopes;
+    for (const AngleLine& line : step.angles) {
+        const RichLine angle = runsOf({angleToken(line.angle)});
+        if (step.kind == StepKind::WholeBody) {
+            sentence(lines, say(notation.book, Phrase::AngleToHorizontal,
+                                {{"r", symbolRuns(notation, reactionOf(notation, line))}}));
+            formula(lines, LineRole::Equation, givenAngleFormula(notation, line));
+            continue;
+        }
+        const RichLine members = memberNames(notation, line.members);
+        sentence(lines, slopes ? say(notation.book, Phrase::SlopeIsOf, {{"members", members}})
+                               : say(notation.book, Phrase::AngleIsOf,
+                                     {{"angle", angle}, {"members", members}}));
+        formula(lines, LineRole::Equation, angleFormula(notation, line));
+    }
+}
+
+bool namesJoints(StepKind kind) {
+    return kind == StepKind::Simultaneous || kind == StepKind::Check;
+}
+
+// Which free body an equation is of, where two bodies stand side by side.
+RichLine bodyLine(const Notation& notation, const Equation& equation) {
+    const RichLine joint = jointName(notation, equation.about);
+    if (equation.body.size() == notation.truss.joints.size()) {
+        return say(notation.book, Phrase::WholeMoments, {{"joint", joint}});
+    }
+    return say(notation.book, Phrase::PartMoments,
+               {{"joints", jointNames(notation, equation.body)}, {"joint", joint}});
+}
+
+void equations(Lines& lines, const Notation& notation, const Step& step) {
+    JointId last;
+    for (const Equation& equation : step.equations) {
+        if (namesJoints(step.kind) && equation.about != last) {
+            last = equation.about;
+            sentence(lines, say(notation.book, Phrase::AtJoint,
+                                {{"joint", jointName(notation, equation.about)}}));
+        }
+        if (!equation.body.empty() && step.kind == StepKind::ReactionPair) {
+            sentence(lines, bodyLine(notation, equation));
+        }
+        formula(lines, LineRole::Equation, equationFormula(notation, equation, centreName(step)));
+    }
+}
+
+void results(Lines& lines, const Notation& notation, const Step& step) {
+    SymbolKind last = SymbolKind::Angle;
+    for (const Found& found : step.found) {
+        if (step.kind == StepKind::Summary && found.symbol.kind != last) {
+            last = found.symbol.kind;
+            sentence(lines,
+                     say(notation.book, last == SymbolKind::Reaction ? Phrase::SummaryReactions
+                                                                     : Phrase::SummaryForces));
+        }
+        formula(lines, LineRole::Result, resultFormula(notation, found));
+    }
+}
+
+RichLine sumTitle(const Notation& notation, const Step& step) {
+    return runsOf(sumName(notation, step.equations.front(), centreName(step)));
+}
+
+} // namespace
+
+RichLine stepTitleLine(const Notation& notation, const Step& step) {
+    const auto title = [&](Phrase phrase, std::initializer_list<Part> parts = {}) {
+        return say(notation.book, phrase, parts);
+    };
+    const RichLine joint =
+        step.joint.valid() ? jointName(notation, step.joint) : plainLine(centreName(step));
+    switch (step.kind) {
+    case StepKind::Counting:
+        return title(Phrase::TitleCounting);
+    case StepKind::WholeBody:
+        return title(Phrase::TitleWholeBody);
+    case StepKind::Geometry:
+        return title(Phrase::TitleSlopes);
+    case StepKind::ReactionMoment:
+        return title(Phrase::TitleMoments, {{"joint", joint}});
+    case StepKind::ReactionSum:
+        return title(Phrase::TitleSum, {{"sum", sumTitle(notation, step)}});
+    case StepKind::ReactionPair:
+        return title(Phrase::TitleReactionsTogether);
+    case StepKind::ZeroByRule:
+        return step.joint.valid() ? title(Phrase::TitleIdle, {{"joint", joint}})
+                                  : title(Phrase::TitleIdleNone);
+    case StepKind::Symmetry:
+        return title(Phrase::TitleSymmetry);
+    case StepKind::JointIntro:
+        return title(Phrase::TitleJoint, {{"joint", joint}});
+    case StepKind::JointEquation:
+        return title(Phrase::TitleJointSum, {{"joint", joint}, {"sum", sumTitle(notation, step)}});
+    case StepKind::JointPair:
+        return title(Phrase::TitleJointTogether, {{"joint", joint}});
+    case StepKind::SectionIntro:
+        if (step.joint.valid()) {
+            return title(Phrase::TitleApart, {{"joint", joint}});
+        }
+        if (step.members.empty()) {
+            return title(Phrase::TitleSection);
+        }
+        return title(Phrase::TitleCut, {{"members", memberNames(notation, step.members)}});
+    case StepKind::SectionEquation:
+        return step.equations.front().kind == EquationKind::SumMoments
+                   ? title(Phrase::TitleCutMoments, {{"joint", joint}})
+                   : title(Phrase::TitleCutSum, {{"sum", sumTitle(notation, step)}});
+    case StepKind::Simultaneous:
+        return step.body.size() == 1 ? title(Phrase::TitleJointTogether,
+                                             {{"joint", jointName(notation, step.body.front())}})
+                                     : title(Phrase::TitleJointsTogether,
+                                             {{"joints", jointNames(notation, step.body)}});
+    case StepKind::Check:
+        return title(Phrase::TitleCheck);
+    case StepKind::Summary:
+        return title(Phrase::TitleSummary);
+    }
+    return {};
+}
+
+std::string stepTitle(const Notation& notation, const Step& step) {
+    return plainText(stepTitleLine(notation, step));
+}
+
+std::vector<WorkingLine> renderStep(const Notation& notation, const Step& step) {
+    Lines lines;
+    if (step.kind == StepKind::Counting && !notation.truss.joints.empty()) {
+        sentence(lines, countLine(notation));
+        formula(lines, LineRole::Equation, countingFormula(notation));
+    }
+    if (step.kind == StepKind::WholeBody) {
+        for (RichLine& line : wholeBodyLines(notation, step)) {
+            sentence(lines, std::move(line));
+        }
+    }
+    if (step.kind == StepKind::Check) {
+        sentence(lines, say(notation.book, Phrase::CheckLeftOver));
+    }
+    remarks(lines, notation, step, false);
+    sentence(lines, zeroRuleLine(notation, step));
+    angles(lines, notation, step);
+    equations(lines, notation, step);
+    if (step.kind != StepKind::WholeBody) { // where everything is zero, the sentence has said so
+        results(lines, notation, step);
+    }
+    remarks(lines, notation, step, true);
+    return lines;
+}
+
+WorkingPassagesTask::WorkingPassagesTask(const PhraseBook& book, const Truss& truss,
+                                         const Working& working, SketchPaper paper)
+    : notation_(notationOf(book, truss, working)), paper_(paper) {}
+
+bool WorkingPassagesTask::advance() {
+    const std::vector<Step>& steps = notation_.working.steps;
+    const std::size_t i = passages_.size();
+    if (i < steps.size()) {
+        Passage passage{stepTitleLine(notation_, steps[i])};
+        for (Sketch& sketch : bodySketches(notation_, i, paper_)) {
+            passage.parts.push_back(std::move(sketch));
+        }
+        for (WorkingLine& line : renderStep(notation_, steps[i])) {
+            passage.parts.push_back(std::move(line));
+        }
+        passages_.push_back(std::move(passage));
+    }
+    return passages_.size() == steps.size();
+}
+
+Progress WorkingPassagesTask::progress() const {
+    return {passages_.size(), notation_.working.steps.size()};
+}
+
+std::vector<Passage> workingPassages(const PhraseBook& book, const Truss& truss,
+                                     const Working& working, SketchPaper paper) {
+    WorkingPassagesTask task(book, truss, working, paper);
+    return runToEnd(task).take();
+}
+
+std::string workingText(const PhraseBook& book, const Truss& truss, const Working& working) {
+    return passagesText(workingPassages(book, truss, working));
+}
+
+std::string workingHtml(const PhraseBook& book, const Truss& truss, const Working& working) {
+    return passagesHtml(workingPassages(book, truss, working));
+}
+
+} // namespace gusset

@@ -1,0 +1,285 @@
+#include "report/formula/notation.hpp"
+
+#include "core/signs.hpp"
+#include "core/tolerance.hpp"
+#include "report/formula/exact_notation.hpp"
+#include "report/formula/sheet_index.hpp"
+#include "report/formula/slope_notation.hpp"
+#include "report/results/results_text.hpp"
+#include "report/text/formula.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace gusset {
+namespace {
+
+constexpr const char* kPrime = "\u2032";
+
+struct Place {          // of a factor
+    bool leads = false; // begins the equation, without a sign before it
+    bool alone = false; // is all of its term
+};
+
+// A known value as a factor. A minus inside a term, and a fraction before other factors, stand in
+// brackets.
+void addValue(const Notation& notation, const Factor& factor, const Place& place,
+              Formula& formula) {
+    const auto exact = exactTokens(notation, factor.symbol, factor.value);
+    const Formula number =
+        exact ? *exact : Formula{numberToken(formatNumber(factor.value, notation.numbers))};
+    const bool fraction = number.front().kind == TokenKind::Fraction;
+    if ((factor.value < 0 && !place.leads) || (fraction && !place.alone)) {
+        append(formula, {operatorToken("(")});
+        append(formula, number);
+        append(formula, {operatorToken(")")});
+    } else {
+        append(formula, number);
+    }
+}
+
+void addFactor(const Notation& notation, const Factor& factor, const Place& place,
+               Formula& formula) {
+    switch (factor.kind) {
+    case FactorKind::Number:
+    case FactorKind::Load:
+        formula.push_back(numberToken(formatGiven(factor.value, notation.numbers)));
+        break;
+    case FactorKind::Arm:
+        append(formula,
+               {operatorToken(kDot), numberToken(formatGiven(factor.value, notation.numbers))});
+        break;
+    case FactorKind::Known:
+        addValue(notation, factor, place, formula);
+        break;
+    case FactorKind::Unknown:
+        formula.push_back(symbolToken(notation, factor.symbol));
+        break;
+    case FactorKind::Sine:
+        append(formula, {functionToken("sin"), angleToken(factor.symbol)});
+        break;
+    case FactorKind::Cosine:
+        append(formula, {functionToken("cos"), angleToken(factor.symbol)});
+        break;
+    case FactorKind::AxisCosine: {
+        Token angle = angleToken(factor.symbol);
+        angle.subscript += axisName(notation, factor.horizontal);
+        append(formula, {functionToken("cos"), angle});
+        break;
+    }
+    case FactorKind::Ratio: {
+        if (factor.denominator == 1) { // a direction that was given in degrees
+            append(formula, {operatorToken(kDot), ratioValue(notation, factor.value)});
+            break;
+        }
+        const double other = std::sqrt(std::max(0.0, factor.denominator * factor.denominator -
+                                                         factor.numerator * factor.numerator));
+        append(formula, {operatorToken(kDot), sideOverLength(notation, factor.numerator, other)});
+        break;
+    }
+    case FactorKind::TurnCosine:
+        append(formula, {functionToken("cos"), degreesToken(notation, factor.numerator)});
+        break;
+    }
+}
+
+void addTerm(const Notation& notation, const Term& term, bool first, Formula& formula) {
+    if (term.sign < 0) {
+        formula.push_back(operatorToken(kMinus));
+    } else if (!first) {
+        formula.push_back(operatorToken("+"));
+    }
+    for (const Factor& factor : term.factors) {
+        const Place place{.leads = first && term.sign > 0 && &factor == &term.factors.front(),
+                          .alone = term.factors.size() == 1};
+        addFactor(notation, factor, place, formula);
+    }
+}
+
+// To the accuracy of the arithmetic.
+bool balances(const Equation& equation) {
+    double largest = 0;
+    for (const Term& term : equation.terms) {
+        largest = std::max(largest, std::fabs(valueOf(term)));
+    }
+    return std::fabs(valueOf(equation)) <= kResidual * largest;
+}
+
+bool isInclined(Vec2 unit) {
+    return std::fabs(unit.x) > kParallel && std::fabs(unit.y) > kParallel;
+}
+
+bool hasUnknown(const Equation& equation) {
+    for (const Term& term : equation.terms) {
+        for (const Factor& factor : term.factors) {
+            if (factor.kind == FactorKind::Unknown) {
+                return true;
+            }
+        }
+    }
+    return false;
+}
+
+} // namespace
+
+Notation notationOf(const PhraseBook& book, const Truss& truss, const Working& working) {
+    NumberStyle numbers = numberStyleOf(truss);
+    numbers.keepZeros = false;
+    return {book, truss, working, numbers, std::make_shared<SheetIndex>()};
+}
+
+Token symbolToken(const Notation& notation, const Symbol& symbol) {
+    switch (symbol.kind) {
+    case SymbolKind::Angle:
+        return angleToken(symbol);
+    case SymbolKind::MemberForce: {
+        const std::string name = memberName(notation.truss, symbol.member);
+        switch (notation.truss.classSettings.symbols) {
+        case SymbolStyle::FAB:
+            return variableToken("F", name);
+        case SymbolStyle::AB:
+            return variableToken(name);
+        case SymbolStyle::S1:
+            return variableToken("S", std::to_string(symbol.member.index + 1));
+        }
+        break;
+    }
+    case SymbolKind::Reaction:
+        break;
+    }
+    const auto& restraints = notation.working.structure.restraints;
+    const Restraint& restraint = restraints[static_cast<std::size_t>(symbol.restraint)];
+    const std::string& label = notation.truss.joints[symbol.joint.at()].label;
+    if (!isInclined(restraint.along)) {
+        const std::string axis = axisName(notation, std::fabs(restraint.along.y) <= kParallel);
+        // F_y would look like the name of a sum.
+        return label == "F" ? variableToken("R", label + axis) : variableToken(label, axis);
+    }
+    int inclinedBefore = 0; // two inclined rollers may hold one joint
+    for (int i = 0; i < symbol.restraint; ++i) {
+        const Restraint& other = restraints[static_cast<std::size_t>(i)];
+        inclinedBefore += other.joint == symbol.joint && isInclined(other.along) ? 1 : 0;
+    }
+    return variableToken("R", label + (inclinedBefore > 0 ? std::string(kPrime) : std::string{}));
+}
+
+RichLine symbolRuns(const Notation& notation, const Symbol& symbol) {
+    return runsOf({symbolToken(notation, symbol)});
+}
+
+Formula sumName(const Notation& notation, const Equation& equation, const std::string& centre) {
+    switch (equation.kind) {
+    case EquationKind::SumMoments: {
+        const bool clockwise = notation.truss.classSettings.moments == MomentSense::Clockwise;
+        const std::string about =
+            equation.about.valid() ? notation.truss.joints[equation.about.at()].label : centre;
+        return {operatorToken(clockwise ? "\u27F3" : "\u27F2"), operatorToken(kSum),
+                variableToken("M", about)};
+    }
+    case EquationKind::SumAlong:
+        return {operatorToken(kSum), variableToken("F", "n")};
+    case EquationKind::SumX:
+    case EquationKind::SumY:
+        break;
+    }
+    const std::string axis = axisName(notation, equation.kind == EquationKind::SumX);
+    const bool letters = notation.truss.classSettings.axes == AxisNames::HV;
+    return {operatorToken(kSum), letters ? variableToken(axis) : variableToken("F", axis)};
+}
+
+Formula equationFormula(const Notation& notation, const Equation& equation,
+                        const std::string& centre) {
+    // A check with rounded values may miss by a little, and says so.
+    const bool misses = !hasUnknown(equation) && !balances(equation);
+    const std::string sum = misses ? formatNumber(valueOf(equation), notation.numbers) : "0";
+    Formula formula = sumName(notation, equation, centre);
+    if (!misses) {
+        append(formula, {operatorToken("="), numberToken("0")});
+    }
+    formula.push_back(operatorToken(":"));
+    bool first = true;
+    for (const Term& term : equation.terms) {
+        addTerm(notation, term, first, formula);
+        first = false;
+    }
+    if (first) {
+        formula.push_back(numberToken("0"));
+    }
+    append(formula, {operatorToken("="), numberToken(sum)});
+    return formula;
+}
+
+namespace {
+
+// 16.67 kN, or 50/3 kN ≈ 16.67 kN.
+Formula foundNumber(const Notation& notation, const Found& found) {
+    const double value = found.drawn * found.value;
+    Formula unit;
+    if (const std::string symbol = symbolOf(notation.truss.units.force); !symbol.empty()) {
+        unit = {wordToken(symbol)};
+    }
+    const auto exact = exactTokens(notation, found.symbol, value);
+    Formula formula;
+    if (exact) {
+        append(formula, *exact);
+        append(formula, unit);
+        if (exact->size() == 1 && exact->front().kind == TokenKind::Number) {
+            return formula;
+        }
+        formula.push_back(operatorToken("\u2248"));
+    }
+    formula.push_back(numberToken(formatNumber(value, notation.numbers)));
+    append(formula, unit);
+    return formula;
+}
+
+} // namespace
+
+Formula resultFormula(const Notation& notation, const Found& found) {
+    Formula formula{symbolToken(notation, found.symbol), operatorToken("=")};
+    if (found.as == FoundAs::Zero) {
+        formula.push_back(numberToken("0"));
+        return formula;
+    }
+    append(formula, foundNumber(notation, found));
+    std::string word;
+    if (found.symbol.kind == SymbolKind::Reaction) {
+        const Vec2 along =
+            notation.working.structure.restraints[static_cast<std::size_t>(found.symbol.restraint)]
+                .along;
+        word = directionWord(notation.book, found.value < 0 ? -along : along);
+    } else {
+        word = sayPlain(notation.book,
+                        found.value < 0 ? Phrase::WordCompression : Phrase::WordTension);
+    }
+    formula.push_back(
+        wordToken(sayPlain(notation.book, Phrase::InBrackets, {{"word", plainLine(word)}})));
+    return formula;
+}
+
+std::string directionWord(const PhraseBook& book, Vec2 direction) {
+    const bool level = std::fabs(direction.y) <= kParallel * length(direction);
+    const bool plumb = std::fabs(direction.x) <= kParallel * length(direction);
+    const bool right = direction.x > 0;
+    const bool up = direction.y > 0;
+    Phrase phrase = up ? Phrase::Up : Phrase::Down;
+    if (level) {
+        phrase = right ? Phrase::Right : Phrase::Left;
+    } else if (!plumb) {
+        phrase = up ? (right ? Phrase::UpRight : Phrase::UpLeft)
+                    : (right ? Phrase::DownRight : Phrase::DownLeft);
+    }
+    return sayPlain(book, phrase);
+}
+
+std::string givenForce(const Notation& notation, double force) {
+    const std::string unit = symbolOf(notation.truss.units.force);
+    return formatGiven(force, notation.numbers) + (unit.empty() ? unit : kThinSpace + unit);
+}
+
+std::string givenLength(const Notation& notation, double length) {
+    const std::string unit = symbolOf(notation.truss.units.length);
+    return formatGiven(length, notation.numbers) + (unit.empty() ? unit : kThinSpace + unit);
+}
+
+} // namespace gusset

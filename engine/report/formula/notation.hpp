@@ -1,0 +1,43 @@
+#pragma once
+// How the class writes things: symbols, axes, equations, results and angles, as formulas.
+
+#include "core/number.hpp"
+#include "hand/paper/working.hpp"
+#include "report/text/phrases.hpp"
+#include "report/text/rich_text.hpp"
+
+#include <memory>
+
+namespace gusset {
+
+struct SheetIndex; // report/sheet_index.hpp
+
+struct Notation {
+    const PhraseBook& book; // the language of the words
+    const Truss& truss;
+    const Working& working;
+    NumberStyle numbers;                 // of computed values, without trailing zeros
+    std::shared_ptr<SheetIndex> index{}; // of the working, made when it is first asked for
+};
+[[nodiscard]] Notation notationOf(const PhraseBook&, const Truss&, const Working&);
+
+[[nodiscard]] Token symbolToken(const Notation&, const Symbol&);
+[[nodiscard]] RichLine symbolRuns(const Notation&, const Symbol&);
+[[nodiscard]] Token angleToken(const Symbol&); // α
+// ΣM_A, ΣF_x or ΣH.
+[[nodiscard]] Formula sumName(const Notation&, const Equation&, const std::string& centre);
+// ΣM_A = 0: E_y · 12 − 20 · 3 = 0. `centre` is the name of a centre that is no joint.
+[[nodiscard]] Formula equationFormula(const Notation&, const Equation&, const std::string& centre);
+// E_y = 15 kN (up)
+[[nodiscard]] Formula resultFormula(const Notation&, const Found&);
+// tan α = 3/4, α = 36.87°, sin α = 0.6, cos α = 0.8; or the cosines; or the slope triangle.
+[[nodiscard]] Formula angleFormula(const Notation&, const AngleLine&);
+// α = 30°, sin α = 0.5, cos α = 0.866, of a direction that is given.
+[[nodiscard]] Formula givenAngleFormula(const Notation&, const AngleLine&);
+// "up", "to the left", "up to the right" … of a direction.
+[[nodiscard]] std::string directionWord(const PhraseBook&, Vec2 direction);
+// "20 kN" of a number that was given.
+[[nodiscard]] std::string givenForce(const Notation&, double force);
+[[nodiscard]] std::string givenLength(const Notation&, double length);
+
+} // namespace gusset

@@ -1,0 +1,26 @@
+#pragma once
+// What stands at a joint and when a force was found, read once from a working, so that a free body
+// is drawn without a look at the whole of a large truss.
+
+#include "hand/paper/working.hpp"
+
+#include <vector>
+
+namespace gusset {
+
+struct SheetIndex {
+    struct Finding {
+        std::size_t step = 0;
+        double value = 0; // force units
+        int drawn = 1;    // as Found::drawn
+    };
+    bool made = false;
+    std::vector<std::vector<Finding>> ofMember{}; // in the order of the steps
+    std::vector<std::vector<Finding>> ofRestraint{};
+    std::vector<std::vector<MemberId>> membersAt{}; // a joint each
+    std::vector<std::vector<int>> restraintsAt{};
+    double largestLoad = 0; // force units
+};
+[[nodiscard]] SheetIndex sheetIndexOf(const Truss&, const Working&);
+
+} // namespace gusset

@@ -1,0 +1,196 @@
+#include "report/formula/slope_notation.hpp"
+
+#include "report/text/formula.hpp"
+
+#include <array>
+#include <cmath>
+
+namespace gusset {
+namespace {
+
+constexpr const char* kDegree = "\u00B0";
+
+// Without omicron, which looks like o, and with none that is a sum or a product to the eye.
+constexpr std::array kGreek{"α", "β", "γ", "δ", "ε", "ζ", "η", "θ", "κ", "λ",
+                            "μ", "ν", "ξ", "ρ", "σ", "τ", "φ", "χ", "ψ", "ω"};
+
+// Ratios and functions of angles: four decimals, as in tables.
+NumberStyle ratioStyle(const Notation& notation) {
+    return {.form = NumberForm::Decimals,
+            .digits = 4,
+            .decimalSign = notation.numbers.decimalSign,
+            .keepZeros = false};
+}
+
+NumberStyle degreeStyle(const Notation& notation) {
+    NumberStyle style = ratioStyle(notation);
+    style.digits = 2;
+    return style;
+}
+
+// Rise, run and length of a slope as the smallest whole numbers, where they are such: 3 4 5 for
+// 1.5, 2, 2.5; the length may stay a root.
+struct SlopeTriangle {
+    double rise = 0;
+    double run = 0;
+    double squared = 0; // of the length
+    bool whole = false;
+};
+
+long long wholeNumber(double value) {
+    constexpr double kFinest = 10000; // a tenth of a millimetre in metres
+    const double scaled = value * kFinest;
+    const double rounded = std::round(scaled);
+    constexpr double kLargest = 1e8;
+    return std::fabs(scaled - rounded) <= 1e-7 && rounded > 0 && rounded < kLargest
+               ? static_cast<long long>(rounded)
+               : 0;
+}
+
+SlopeTriangle triangleOf(double rise, double run) {
+    long long a = wholeNumber(rise);
+    long long b = wholeNumber(run);
+    if (a == 0 || b == 0) {
+        return {rise, run, rise * rise + run * run, false};
+    }
+    long long common = a;
+    for (long long rest = b; rest != 0;) {
+        const long long left = common % rest;
+        common = rest;
+        rest = left;
+    }
+    const auto whole = [](long long n) { return static_cast<double>(n); };
+    a /= common;
+    b /= common;
+    return {whole(a), whole(b), whole(a * a + b * b), true};
+}
+
+// Equations on one line.
+struct EquationRow {
+    const Notation& notation;
+    Formula formula{};
+};
+
+void addEquals(EquationRow& row, Token angle, const char* function, Token value) {
+    if (!row.formula.empty()) {
+        row.formula.push_back(separatorToken(row.notation));
+    }
+    if (function[0] != '\0') {
+        row.formula.push_back(functionToken(function));
+    }
+    append(row.formula, {std::move(angle), operatorToken("="), std::move(value)});
+}
+
+// Of a triangle with these two sides, the first over the length: a fraction where the class writes
+// exact numbers and there is one.
+Token sideValue(const Notation& notation, double side, double other) {
+    const bool exact = notation.truss.classSettings.form == NumberForm::Exact;
+    return exact && triangleOf(side, other).whole
+               ? sideOverLength(notation, side, other)
+               : ratioValue(notation, side / std::sqrt(side * side + other * other));
+}
+
+void addSineAndCosine(EquationRow& row, const AngleLine& line) {
+    const Token angle = angleToken(line.angle);
+    addEquals(row, angle, "sin", sideValue(row.notation, line.rise, line.run));
+    addEquals(row, angle, "cos", sideValue(row.notation, line.run, line.rise));
+}
+
+void addAxisCosines(EquationRow& row, const AngleLine& line, bool asFractions) {
+    const Notation& notation = row.notation;
+    for (const bool horizontal : {true, false}) {
+        Token angle = angleToken(line.angle);
+        angle.subscript += axisName(notation, horizontal);
+        const double side = horizontal ? line.run : line.rise;
+        const Token value = ratioValue(notation, side / line.length);
+        if (asFractions) {
+            addEquals(row, angle, "cos",
+                      horizontal ? sideOverLength(notation, line.run, line.rise)
+                                 : sideOverLength(notation, line.rise, line.run));
+            append(row.formula, {operatorToken("="), value});
+        } else {
+            addEquals(row, angle, "cos", value);
+        }
+    }
+}
+
+void addSlope(EquationRow& row, const AngleLine& line) {
+    const Notation& notation = row.notation;
+    addEquals(row, wordToken(sayPlain(notation.book, Phrase::RiseOverLength)), "",
+              sideOverLength(notation, line.rise, line.run));
+    addEquals(row, wordToken(sayPlain(notation.book, Phrase::RunOverLength)), "",
+              sideOverLength(notation, line.run, line.rise));
+}
+
+} // namespace
+
+std::string axisName(const Notation& notation, bool horizontal) {
+    if (notation.truss.classSettings.axes == AxisNames::HV) {
+        return horizontal ? "H" : "V";
+    }
+    return horizontal ? "x" : "y";
+}
+
+Token angleToken(const Symbol& symbol) {
+    const auto index = static_cast<std::size_t>(symbol.index);
+    const std::size_t round = index / kGreek.size();
+    return variableToken(kGreek[index % kGreek.size()],
+                         round == 0 ? std::string{} : std::to_string(round));
+}
+
+Token separatorToken(const Notation& notation) {
+    return operatorToken(notation.numbers.decimalSign == ',' ? ";" : ",");
+}
+
+Token ratioValue(const Notation& notation, double value) {
+    return numberToken(formatNumber(value, ratioStyle(notation)));
+}
+
+Token degreesToken(const Notation& notation, double degrees) {
+    return numberToken(formatNumber(degrees, degreeStyle(notation)) + kDegree);
+}
+
+Token sideOverLength(const Notation& notation, double side, double other) {
+    const SlopeTriangle triangle = triangleOf(side, other);
+    const double size = std::sqrt(triangle.squared);
+    const bool root = triangle.whole && size != std::round(size);
+    return {.kind = TokenKind::Fraction,
+            .text = formatGiven(triangle.rise, notation.numbers),
+            .below = formatGiven(root ? triangle.squared : size, notation.numbers),
+            .rootBelow = root};
+}
+
+Formula angleFormula(const Notation& notation, const AngleLine& line) {
+    EquationRow row{notation};
+    switch (notation.truss.classSettings.angles) {
+    case AngleStyle::Cosines:
+        addAxisCosines(row, line, true);
+        return row.formula;
+    case AngleStyle::Slopes:
+        addSlope(row, line);
+        return row.formula;
+    case AngleStyle::SinCos:
+        break;
+    }
+    const Token angle = angleToken(line.angle);
+    addEquals(row, angle, "tan",
+              {.kind = TokenKind::Fraction,
+               .text = formatGiven(line.rise, notation.numbers),
+               .below = formatGiven(line.run, notation.numbers)});
+    addEquals(row, angle, "", degreesToken(notation, line.degrees));
+    addSineAndCosine(row, line);
+    return row.formula;
+}
+
+Formula givenAngleFormula(const Notation& notation, const AngleLine& line) {
+    EquationRow row{notation};
+    addEquals(row, angleToken(line.angle), "", degreesToken(notation, line.degrees));
+    if (notation.truss.classSettings.angles == AngleStyle::SinCos) {
+        addSineAndCosine(row, line);
+    } else {
+        addAxisCosines(row, line, false);
+    }
+    return row.formula;
+}
+
+} // namespace gusset

@@ -1,0 +1,426 @@
+#include "report/results/check_text.hpp"
+
+#include "core/csv.hpp"
+#include "core/signs.hpp"
+#include "report/results/results_text.hpp"
+#include "report/results/solution_text.hpp"
+#include "report/results/trust_text.hpp"
+#include "report/text/html.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace gusset {
+namespace {
+
+constexpr std::size_t kMostMembers = 12; // members in a sentence
+constexpr int kMostDecimals = 6;         // of a use close to 1
+
+RichLine given(const Truss& truss, double value) {
+    return plainLine(formatNumber(value, typedStyleOf(truss)));
+}
+
+std::string slendernessText(const Truss& truss, double slenderness) {
+    return slenderness == 0
+               ? std::string{}
+               : formatNumber(slenderness, {.form = NumberForm::Decimals,
+                                            .digits = 0,
+                                            .decimalSign = truss.classSettings.decimalSign});
+}
+
+RichLine wordOf(const PhraseBook& book, Lack lack) {
+    switch (lack) {
+    case Lack::Area:
+        return say(book, Phrase::LackArea);
+    case Lack::Strength:
+        return say(book, Phrase::LackStrength);
+    case Lack::Modulus:
+        return say(book, Phrase::LackModulus);
+    case Lack::Radius:
+        return say(book, Phrase::LackRadius);
+    case Lack::Force:
+        break;
+    }
+    return say(book, Phrase::LackForce);
+}
+
+RichLine lacksOf(const PhraseBook& book, const std::vector<Lack>& lacks) {
+    std::vector<RichLine> words;
+    for (const Lack lack : lacks) {
+        words.push_back(wordOf(book, lack));
+    }
+    return listOf(book, words);
+}
+
+std::string remarkOf(const PhraseBook& book, const Truss& truss, const MemberCheck& check) {
+    std::vector<RichLine> remarks;
+    if (!isChecked(check)) {
+        remarks.push_back(say(book, Phrase::RemarkLacks, {{"what", lacksOf(book, check.lacks)}}));
+    }
+    if (isOver(check)) {
+        remarks.push_back(say(book, Phrase::RemarkOver));
+    }
+    if (check.tooSlender) {
+        remarks.push_back(say(book, Phrase::RemarkSlender, {{"limit", given(truss, check.limit)}}));
+    }
+    if (remarks.size() == 2) {
+        return sayPlain(book, Phrase::RemarksBoth, {{"a", remarks[0]}, {"b", remarks[1]}});
+    }
+    return remarks.empty() ? std::string{} : plainText(remarks.front());
+}
+
+// The members of which something is so, by name; the first dozen of many.
+template <class IsSo>
+RichLine membersWhere(const PhraseBook& book, const Truss& truss, const MemberChecks& checks,
+                      IsSo isSo) {
+    std::vector<RichLine> names;
+    std::size_t more = 0;
+    for (const MemberCheck& check : checks.members) {
+        if (isSo(check) && names.size() < kMostMembers) {
+            names.push_back(plainLine(memberName(truss, check.member)));
+        } else if (isSo(check)) {
+            ++more;
+        }
+    }
+    if (more == 0) {
+        return listOf(book, names);
+    }
+    RichLine list;
+    for (const RichLine& name : names) {
+        list = list.empty() ? name : say(book, Phrase::PointAndMore, {{"a", list}, {"b", name}});
+    }
+    return say(book, Phrase::ListAndMore, {{"list", list}, {"n", plainLine(std::to_string(more))}});
+}
+
+class CheckLines {
+public:
+    CheckLines(const PhraseBook& book, const Truss& truss, const MemberChecks& checks)
+        : book_(book), truss_(truss), checks_(checks) {}
+
+    void sayLoads(const CheckedLoads& loads) {
+        if (loads.worst) {
+            std::vector<RichLine> names;
+            for (const LoadChoice& choice : loads.choices) {
+                names.push_back(plainLine(nameOf(choice)));
+            }
+            add(Phrase::CheckOverChoices, {{"choices", listOf(book_, names)}});
+        } else if (const std::string name = nameOf(loads.choices.front()); !name.empty()) {
+            add(Phrase::CheckUnder, {{"loads", plainLine(name)}});
+        } else {
+            add(Phrase::CheckUnderAll);
+        }
+    }
+
+    void sayFormula() {
+        const CheckSettings& it = truss_.checks;
+        const RichLine k = number(it.effectiveLength);
+        switch (it.formula) {
+        case ColumnFormula::Euler:
+            add(Phrase::CheckByEuler, {{"strength", number(it.strengthFactor)},
+                                       {"euler", number(it.eulerFactor)},
+                                       {"k", k}});
+            return;
+        case ColumnFormula::En1993:
+            add(Phrase::CheckByEn1993, {{"curve", plainLine(curveName(it.curve))},
+                                        {"m0", number(it.gammaM0)},
+                                        {"m1", number(it.gammaM1)},
+                                        {"k", k}});
+            break;
+        case ColumnFormula::Aisc360:
+            if (it.safety == AiscSafety::Resistance) {
+                add(Phrase::CheckByPhi, {{"phi", number(it.phi)}, {"k", k}});
+            } else {
+                add(Phrase::CheckByOmega, {{"omega", number(it.omega)}, {"k", k}});
+            }
+            break;
+        }
+        sayOfThose(Phrase::CheckNotSteel,
+                   [](const MemberCheck& check) { return isNotSteel(check); },
+                   {{"strength", number(it.strengthFactor)}, {"euler", number(it.eulerFactor)}});
+    }
+
+    void sayVerdict() {
+        if (checks_.worst.valid()) {
+            const MemberCheck& worst = checks_.members[checks_.worst.at()];
+            add(Phrase::CheckWorst,
+                {{"member", plainLine(memberName(truss_, worst.member))},
+                 {"use", plainLine(useText(truss_, worst.use, useErrorOf(worst)))},
+                 {"check", plainLine(checkWord(book_, worst.governing))}});
+        }
+        sayOfThose(Phrase::CheckOver, [](const MemberCheck& check) { return isOver(check); });
+        sayOfThose(Phrase::CheckSlender, [](const MemberCheck& check) { return check.tooSlender; });
+        if (checks_.over == 0 && checks_.slender == 0 && checks_.unchecked == 0) {
+            add(Phrase::CheckHolds);
+        }
+    }
+
+    void sayReliance() {
+        for (const auto& lines : {standingSentences(book_, checks_.reliance),
+                                  trustSentences(book_, truss_, checks_.reliance)}) {
+            lines_.insert(lines_.end(), lines.begin(), lines.end());
+        }
+    }
+
+    // Members that lack the same are named together.
+    void sayLacks() {
+        std::vector<std::vector<Lack>> told;
+        for (const MemberCheck& check : checks_.members) {
+            const std::vector<Lack>& lacks = check.lacks;
+            if (lacks.empty() || std::find(told.begin(), told.end(), lacks) != told.end()) {
+                continue;
+            }
+            told.push_back(lacks);
+            add(Phrase::CheckLacks,
+                {{"what", lacksOf(book_, lacks)},
+                 {"members", membersWhere(book_, truss_, checks_, [&](const MemberCheck& other) {
+                      return other.lacks == lacks;
+                  })}});
+        }
+    }
+
+    void sayBends() {
+        sayOfThose(Phrase::CheckBends, [](const MemberCheck& check) { return check.bends; });
+    }
+
+    [[nodiscard]] std::vector<std::string> take() { return std::move(lines_); }
+
+private:
+    void add(Phrase phrase, std::initializer_list<Part> parts = {}) {
+        lines_.push_back(sayPlain(book_, phrase, parts));
+    }
+
+    template <class IsSo>
+    void sayOfThose(Phrase phrase, IsSo isSo, std::initializer_list<Part> others = {}) {
+        if (std::none_of(checks_.members.begin(), checks_.members.end(), isSo)) {
+            return;
+        }
+        const Part members{"members", membersWhere(book_, truss_, checks_, isSo)};
+        if (others.size() == 2) {
+            add(phrase, {others.begin()[0], others.begin()[1], members});
+        } else {
+            add(phrase, {members});
+        }
+    }
+
+    [[nodiscard]] RichLine number(double value) const { return given(truss_, value); }
+
+    static bool isNotSteel(const MemberCheck& check) {
+        return check.make.area && !check.make.steel;
+    }
+
+    static std::string nameOf(const LoadChoice& choice) {
+        return choice.combinationId.empty() ? choice.caseId : choice.combinationId;
+    }
+
+    const PhraseBook& book_;
+    const Truss& truss_;
+    const MemberChecks& checks_;
+    std::vector<std::string> lines_;
+};
+
+// "0" of a member that carries nothing, nothing where the use is not known.
+std::string useOf(const Truss& truss, const MemberCheck& check) {
+    if (!isChecked(check)) {
+        return {};
+    }
+    return check.governing == CheckKind::None ? "0" : useText(truss, check.use, useErrorOf(check));
+}
+
+// In files, the same in every language.
+const char* fileWordOf(CheckKind kind) {
+    constexpr std::array kWords{"", "tension", "crushing", "buckling"};
+    return kWords[static_cast<std::size_t>(kind)];
+}
+
+std::string csvRow(const PhraseBook& book, const Truss& truss, const MemberCheck& check) {
+    const double newtons = toNewton(truss.units.force);
+    const bool checked = isChecked(check);
+    const bool loaded = checked && check.governing != CheckKind::None;
+    return "member," + csvTextCell(memberName(truss, check.member)) + ',' +
+           fileNumber(check.force / newtons, lastPlaceOfForces(truss, check.error)) + ',' +
+           fileWordOf(check.governing) + ',' +
+           (loaded ? fileNumber(check.capacity / newtons) : "") + ',' +
+           (checked ? fileNumber(check.use, lastPlaceOf(useErrorOf(check), 1)) : "") + ',' +
+           (check.slenderness > 0 ? fileNumber(check.slenderness) : "") + ',' +
+           (check.limit > 0 ? fileNumber(check.limit) : "") + ',' +
+           csvTextCell(remarkOf(book, truss, check)) + ',' + symbolOf(truss.units.force) + "\r\n";
+}
+
+} // namespace
+
+std::string curveName(BucklingCurve curve) {
+    constexpr std::array kNames{"a\u2080", "a", "b", "c", "d"};
+    return kNames[static_cast<std::size_t>(curve)];
+}
+
+std::string checkWord(const PhraseBook& book, CheckKind kind) {
+    return sayPlain(book,
+                    kind == CheckKind::Buckling ? Phrase::WordBuckling : Phrase::WordStrength);
+}
+
+std::string useText(const Truss& truss, double use, double error) {
+    NumberStyle style{.form = NumberForm::Decimals,
+                      .digits = 2,
+                      .decimalSign = truss.classSettings.decimalSign,
+                      .lastPlace = lastPlaceOf(error, 1)};
+    while (use > 1 && style.digits < kMostDecimals && roundedTo(use, style) <= 1) {
+        ++style.digits;
+    }
+    return formatNumber(use, style);
+}
+
+std::string useLabel(const PhraseBook& book, const Truss& truss, const MemberCheck& check) {
+    const std::string use = useOf(truss, check);
+    if (use.empty()) {
+        return sayPlain(book, Phrase::BoardUnknown);
+    }
+    if (isOver(check)) {
+        return sayPlain(book, Phrase::BoardUseOver, {{"use", plainLine(use)}});
+    }
+    return check.tooSlender
+               ? sayPlain(book, Phrase::BoardUseSlender,
+                          {{"use", plainLine(use)}, {"limit", given(truss, check.limit)}})
+               : use;
+}
+
+std::string stressOf(const Truss& truss, const Solution& solution, MemberId member) {
+    if (!solution.solved || std::isnan(solution.stresses[member.at()])) {
+        return {};
+    }
+    const bool zero = isZero(solution, solution.forces[member.at()]);
+    const double stress =
+        zero ? 0 : std::fabs(solution.stresses[member.at()]) / toPascal(truss.units.stress);
+    const std::string unit = symbolOf(truss.units.stress);
+    const NumberStyle style{NumberForm::Significant, 3, truss.classSettings.decimalSign, false};
+    return formatNumber(stress, style) + (unit.empty() ? unit : kThinSpace + unit);
+}
+
+std::vector<CheckRow> checkRows(const PhraseBook& book, const Truss& truss,
+                                const MemberChecks& checks) {
+    std::vector<CheckRow> rows;
+    const NumberStyle style = numberStyleOf(truss);
+    const NumberStyle ofForces = forceStyleOf(truss, checks.reliance);
+    const double newtons = toNewton(truss.units.force);
+    for (const MemberCheck& check : checks.members) {
+        CheckRow row;
+        row.member = check.member;
+        row.name = memberName(truss, check.member);
+        row.force = check.force == 0 ? "0" : formatNumber(check.force / newtons, ofForces);
+        if (check.governing != CheckKind::None) {
+            row.check = checkWord(book, check.governing);
+            row.allowed = formatNumber(check.capacity / newtons, style);
+        }
+        row.use = useOf(truss, check);
+        row.slenderness = slendernessText(truss, check.slenderness);
+        row.remark = remarkOf(book, truss, check);
+        row.over = isOver(check);
+        row.faulty = row.over || check.tooSlender || !isChecked(check);
+        rows.push_back(std::move(row));
+    }
+    return rows;
+}
+
+TextTable checkTable(const PhraseBook& book, const Truss& truss, const MemberChecks& checks) {
+    const std::string unit = symbolOf(truss.units.force);
+    TextTable table{
+        sayPlain(book, Phrase::CheckCaption),
+        {say(book, Phrase::ColumnMember), headed(book, say(book, Phrase::ColumnForce), unit),
+         say(book, Phrase::ColumnCheck), headed(book, say(book, Phrase::ColumnAllowed), unit),
+         say(book, Phrase::ColumnUse), say(book, Phrase::ColumnSlenderness),
+         say(book, Phrase::ColumnRemark)},
+        {},
+        {false, true, false, true, true, true, false}};
+    for (const CheckRow& row : checkRows(book, truss, checks)) {
+        table.rows.push_back(
+            {row.name, row.force, row.check, row.allowed, row.use, row.slenderness, row.remark});
+    }
+    return table;
+}
+
+std::vector<std::string> checkLines(const PhraseBook& book, const Truss& truss,
+                                    const MemberChecks& checks, const CheckedLoads& loads) {
+    if (checks.members.empty()) {
+        std::vector<std::string> says{sayPlain(book, Phrase::CheckNothing)};
+        for (const Issue& fault : checks.faults) {
+            says.push_back(faultSentence(fault));
+        }
+        return says;
+    }
+    CheckLines lines(book, truss, checks);
+    lines.sayVerdict();
+    lines.sayReliance();
+    lines.sayLacks();
+    lines.sayBends();
+    lines.sayLoads(loads);
+    lines.sayFormula();
+    return lines.take();
+}
+
+std::vector<std::string> checkWarnings(const PhraseBook& book, const Truss& truss,
+                                       const MemberChecks& checks) {
+    CheckLines lines(book, truss, checks);
+    if (!checks.members.empty()) {
+        lines.sayReliance();
+    }
+    return lines.take();
+}
+
+std::vector<std::string> lackLines(const PhraseBook& book, const Truss& truss,
+                                   const MemberChecks& checks) {
+    CheckLines lines(book, truss, checks);
+    lines.sayLacks();
+    return lines.take();
+}
+
+std::vector<std::string> cautionLines(const PhraseBook& book) {
+    return {sayPlain(book, Phrase::CautionPreliminary), sayPlain(book, Phrase::CautionLeftOut),
+            sayPlain(book, Phrase::CautionDecide)};
+}
+
+std::string checksText(const PhraseBook& book, const Truss& truss, const MemberChecks& checks,
+                       const CheckedLoads& loads) {
+    std::string text;
+    for (const std::string& line : checkLines(book, truss, checks, loads)) {
+        text += line + '\n';
+    }
+    if (!checks.members.empty()) {
+        text += '\n' + tableText(checkTable(book, truss, checks));
+    }
+    text += '\n';
+    for (const std::string& line : cautionLines(book)) {
+        text += line + '\n';
+    }
+    return text;
+}
+
+std::string checksHtml(const PhraseBook& book, const Truss& truss, const MemberChecks& checks,
+                       const CheckedLoads& loads) {
+    std::string html;
+    for (const std::string& line : checkLines(book, truss, checks, loads)) {
+        html += "<p>" + escapeHtml(line) + "</p>\n";
+    }
+    if (!checks.members.empty()) {
+        html += tableHtml(checkTable(book, truss, checks));
+    }
+    for (const std::string& line : cautionLines(book)) {
+        html += "<p><strong>" + escapeHtml(line) + "</strong></p>\n";
+    }
+    return html;
+}
+
+std::string checksCsv(const PhraseBook& book, const Truss& truss, const MemberChecks& checks) {
+    std::string text = csvHead("kind,name,force,check,allowed,use,slenderness,limit,remark,unit");
+    for (const MemberCheck& check : checks.members) {
+        text += csvRow(book, truss, check);
+    }
+    if (const int figures = figuresLeft(checks.reliance); figures < kFileDigits) {
+        text += "figures," + std::to_string(figures) + ",,,,,,,,\r\n";
+    }
+    for (const std::string& line : cautionLines(book)) {
+        text += "caution," + csvTextCell(line) + ",,,,,,,,\r\n";
+    }
+    return text;
+}
+
+} // namespace gusset

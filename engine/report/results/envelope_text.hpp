@@ -1,0 +1,49 @@
+#pragma once
+// Envelopes as rows, tables and text, in the model's units and number form: greatest tension and
+// compression of each member, over combinations or cases, or under a load that moves.
+
+#include "report/results/table.hpp"
+#include "statics/moving/envelope.hpp"
+#include "statics/moving/influence_report.hpp"
+
+#include <string>
+#include <vector>
+
+namespace gusset {
+
+struct EnvelopeRow {
+    MemberId member;
+    std::string name; // "AB"
+    double pull = 0;  // force units; tension and compression without sign
+    double push = 0;
+    std::string tension;     // "24.75"; "0" when nothing pulls it
+    std::string tensionBy;   // "strength"; "2 on D →": axle 2 on joint D, facing right
+    std::string compression; // likewise, without sign
+    std::string compressionBy;
+};
+
+// What must be known of its figures; and before that, what its forces rest on.
+[[nodiscard]] std::vector<std::string> trustSentences(const PhraseBook&, const Truss&,
+                                                      const Envelope&);
+[[nodiscard]] std::vector<std::string> envelopeWarnings(const PhraseBook&, const Truss&,
+                                                        const Envelope&);
+[[nodiscard]] std::vector<EnvelopeRow> envelopeRows(const Truss&, const Envelope&);
+// Under one moving load, by statics' membersUnder: axles and a spread load each where they are
+// worst, their forces added.
+[[nodiscard]] std::vector<EnvelopeRow> movingRows(const PhraseBook&, const Truss&,
+                                                  const std::vector<JointId>& path,
+                                                  const std::vector<MovingResult>&);
+
+[[nodiscard]] std::string headOfTension(const PhraseBook&, const Truss&); // "tension, kN"
+[[nodiscard]] std::string headOfCompression(const PhraseBook&, const Truss&);
+[[nodiscard]] TextTable envelopeTable(const PhraseBook&, const Truss&, const std::string& caption,
+                                      const std::vector<EnvelopeRow>&);
+[[nodiscard]] std::string captionUnder(const PhraseBook&,
+                                       const std::string& load); // of a moving load's table
+// What the envelope runs over: combinations, if only one, or cases; or, with a single case and
+// nothing to choose from, how to make more.
+[[nodiscard]] std::string envelopeSentence(const PhraseBook&, const std::vector<LoadChoice>&);
+// With what must be known of the forces before them.
+[[nodiscard]] std::string envelopeText(const PhraseBook&, const Truss&, const Envelope&);
+
+} // namespace gusset

@@ -1,0 +1,49 @@
+#pragma once
+// Displacements as rows, tables and sentences, in the model's displacement unit; the one source of
+// the notebook's, the page's and the command line's.
+
+#include "core/number.hpp"
+#include "report/results/table.hpp"
+#include "report/text/phrases.hpp"
+#include "statics/solve/solution.hpp"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace gusset {
+
+struct MovementRow {
+    JointId joint;
+    std::string name; // the joint's label
+    double size = 0;  // displacement units
+    double dx = 0;
+    double dy = 0;
+    std::string x; // with sign
+    std::string y;
+    std::string total;
+};
+struct StretchRow {
+    MemberId member;
+    std::string name;
+    double change = 0;                   // of length, positive: longer; displacement units
+    std::optional<double> stressValue{}; // stress units, tension positive; none: no area is known
+    std::string stretch;
+    std::string stress;
+};
+[[nodiscard]] std::vector<MovementRow> movementRows(const Truss&, const Solution&);
+[[nodiscard]] std::vector<StretchRow> stretchRows(const Truss&, const Solution&);
+// Both empty unless the solution is displaced; then two tables.
+[[nodiscard]] std::vector<TextTable> movementTables(const PhraseBook&, const Truss&,
+                                                    const Solution&);
+// The joint that moves furthest; none when nothing moves.
+[[nodiscard]] JointId furthestJoint(const Solution&);
+// The largest displacement and the strain energy, or why there are no displacements. One sentence
+// a line.
+[[nodiscard]] std::vector<std::string> movementLines(const PhraseBook&, const Truss&,
+                                                     const Solution&);
+// "3.42 mm": of a joint, for the drawing.
+[[nodiscard]] std::string movementOf(const Truss&, const Solution&, JointId);
+[[nodiscard]] std::string timesText(const Truss&, double factor); // "× 200"
+
+} // namespace gusset

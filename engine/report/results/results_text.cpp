@@ -1,0 +1,235 @@
+#include "report/results/results_text.hpp"
+
+#include "report/text/html.hpp"
+
+#include "core/csv.hpp"
+#include "core/signs.hpp"
+#include "core/utf8.hpp"
+#include "report/results/movement_text.hpp"
+#include "report/results/table.hpp"
+#include "report/results/trust_text.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace gusset {
+namespace {
+
+struct SenseNames {
+    Phrase letter;
+    Phrase word;
+    const char* inFiles; // the same in every language
+};
+SenseNames namesOf(Sense sense) {
+    switch (sense) {
+    case Sense::Tension:
+        return {Phrase::LetterTension, Phrase::WordTension, "T"};
+    case Sense::Compression:
+        return {Phrase::LetterCompression, Phrase::WordCompression, "C"};
+    case Sense::Zero:
+        break;
+    }
+    return {Phrase::LetterZero, Phrase::WordZero, "0"};
+}
+
+double inForceUnits(const Truss& truss, const Solution& solution, double newton) {
+    return isZero(solution, newton) ? 0 : newton / toNewton(truss.units.force);
+}
+
+std::string captionOf(const PhraseBook& book, const Truss& truss, Phrase withUnit, Phrase plain) {
+    const std::string unit = symbolOf(truss.units.force);
+    return unit.empty() ? sayPlain(book, plain)
+                        : sayPlain(book, withUnit, {{"unit", plainLine(unit)}});
+}
+
+TextTable forceTable(const PhraseBook& book, const Truss& truss, const Solution& solution) {
+    TextTable table{
+        captionOf(book, truss, Phrase::MemberForcesCaption, Phrase::MemberForcesCaptionPlain),
+        {say(book, Phrase::ColumnMember), say(book, Phrase::ColumnForce),
+         say(book, Phrase::ColumnSense)},
+        {},
+        {false, true, false}};
+    const NumberStyle style = forceStyleOf(truss, solution);
+    for (const ForceRow& row : forceRows(book, truss, solution)) {
+        table.rows.push_back({row.name, formatNumber(row.force, style), row.word});
+    }
+    return table;
+}
+
+TextTable reactionTable(const PhraseBook& book, const Truss& truss, const Solution& solution) {
+    const bool letters = truss.classSettings.axes == AxisNames::HV;
+    TextTable table{captionOf(book, truss, Phrase::ReactionsCaption, Phrase::ReactionsCaptionPlain),
+                    {say(book, Phrase::ColumnJoint), plainLine(letters ? "H" : "x"),
+                     plainLine(letters ? "V" : "y")},
+                    {},
+                    {false, true, true}};
+    for (const ReactionRow& row : reactionRows(truss, solution)) {
+        table.rows.push_back({row.name, row.x, row.y});
+    }
+    return table;
+}
+
+std::vector<TextTable> tablesOf(const PhraseBook& book, const Truss& truss,
+                                const Solution& solution) {
+    if (!solution.solved) {
+        return {};
+    }
+    std::vector<TextTable> tables{forceTable(book, truss, solution),
+                                  reactionTable(book, truss, solution)};
+    for (TextTable& table : movementTables(book, truss, solution)) {
+        tables.push_back(std::move(table));
+    }
+    return tables;
+}
+
+} // namespace
+
+NumberStyle numberStyleOf(const Truss& truss) {
+    return {.form = truss.classSettings.form,
+            .digits = truss.classSettings.digits,
+            .decimalSign = truss.classSettings.decimalSign};
+}
+
+NumberStyle drawingStyleOf(const Truss& truss) {
+    NumberStyle style = numberStyleOf(truss);
+    style.keepZeros = false;
+    return style;
+}
+
+NumberStyle typedStyleOf(const Truss& truss) {
+    return {NumberForm::Significant, 6, truss.classSettings.decimalSign, false};
+}
+
+NumberStyle roughStyleOf(const Truss& truss) {
+    return {.form = NumberForm::Significant,
+            .digits = 2,
+            .decimalSign = truss.classSettings.decimalSign};
+}
+
+std::string forceText(const Truss& truss, double force, const NumberStyle& style) {
+    const std::string unit = symbolOf(truss.units.force);
+    return formatNumber(force, style) + (unit.empty() ? unit : kThinSpace + unit);
+}
+
+std::vector<ForceRow> forceRows(const PhraseBook& book, const Truss& truss,
+                                const Solution& solution) {
+    std::vector<ForceRow> rows;
+    if (!solution.solved) {
+        return rows;
+    }
+    const NumberStyle style = forceStyleOf(truss, solution);
+    for (std::size_t i = 0; i < truss.members.size(); ++i) {
+        const MemberId member{static_cast<int>(i)};
+        const double force = inForceUnits(truss, solution, solution.forces[i]);
+        const Sense sense = senseOf(solution, member);
+        const SenseNames names = namesOf(sense);
+        rows.push_back({member, memberName(truss, member), force,
+                        formatNumber(std::fabs(force), style), sense, sayPlain(book, names.letter),
+                        sayPlain(book, names.word)});
+    }
+    return rows;
+}
+
+std::vector<ReactionRow> reactionRows(const Truss& truss, const Solution& solution) {
+    std::vector<ReactionRow> rows;
+    if (!solution.solved) {
+        return rows;
+    }
+    const NumberStyle style = forceStyleOf(truss, solution);
+    std::vector<bool> supported(truss.joints.size());
+    for (const Support& support : truss.supports) {
+        supported[support.joint.at()] = true;
+    }
+    for (std::size_t i = 0; i < truss.joints.size(); ++i) {
+        const JointId joint{static_cast<int>(i)};
+        if (!supported[i]) {
+            continue;
+        }
+        const double fx = inForceUnits(truss, solution, solution.jointReactions[i].x);
+        const double fy = inForceUnits(truss, solution, solution.jointReactions[i].y);
+        rows.push_back({joint, truss.joints[i].label, fx, fy, formatNumber(fx, style),
+                        formatNumber(fy, style)});
+    }
+    return rows;
+}
+
+std::string countingLine(const Solution& solution) {
+    const Counting& count = solution.counting;
+    const int sum = count.members + count.reactions;
+    const int need = 2 * count.joints;
+    const std::string start = "m + r = " + std::to_string(count.members) + " + " +
+                              std::to_string(count.reactions) + " = " + std::to_string(sum);
+    if (sum == need) {
+        return start + " = 2j";
+    }
+    return start + (sum < need ? " < " : " > ") + std::to_string(need) + " = 2j";
+}
+
+std::string resultsText(const PhraseBook& book, const Truss& truss, const Solution& solution) {
+    std::string text;
+    for (const std::string& line : verdict(book, truss, solution)) {
+        text += line + '\n';
+    }
+    for (const TextTable& table : tablesOf(book, truss, solution)) {
+        text += '\n' + tableText(table);
+    }
+    if (solution.solved) {
+        text += '\n' + residualSentence(book, truss, solution) + '\n';
+    }
+    if (!solution.notes.empty()) {
+        text += '\n' + sayPlain(book, Phrase::NotesHeading) + '\n';
+        for (const Issue& note : solution.notes) {
+            text += "  " + note.says + '\n';
+        }
+    }
+    return text;
+}
+
+std::string resultsCsv(const Truss& truss, const Solution& solution, const ExactSolution& exact) {
+    const std::string unit = symbolOf(truss.units.force);
+    std::string text = csvHead(exact.solved ? "kind,name,force,sense,fx,fy,unit,exact"
+                                            : "kind,name,force,sense,fx,fy,unit");
+    const int lastPlace = forceStyleOf(truss, solution).lastPlace;
+    const auto end = [&](const std::string& surd) {
+        return unit + (exact.solved ? "," + csvTextCell(surd) : "") + "\r\n";
+    };
+    for (std::size_t i = 0; solution.solved && i < truss.members.size(); ++i) {
+        const MemberId member{static_cast<int>(i)};
+        text += "member," + csvTextCell(memberName(truss, member)) + ',' +
+                fileNumber(inForceUnits(truss, solution, solution.forces[i]), lastPlace) + ',' +
+                namesOf(senseOf(solution, member)).inFiles + ",,," +
+                end(exact.solved ? textOf(exact.forces[i]) : "");
+    }
+    for (const ReactionRow& row : reactionRows(truss, solution)) {
+        text += "reaction," + csvTextCell(row.name) + ",,," + fileNumber(row.fx, lastPlace) + ',' +
+                fileNumber(row.fy, lastPlace) + ',' + end("");
+    }
+    if (solution.solved && figuresLeft(solution) < kFileDigits) {
+        text += "figures," + std::to_string(figuresLeft(solution)) + ",,,,," +
+                (exact.solved ? "," : "") + "\r\n";
+    }
+    return text;
+}
+
+std::string resultsHtml(const PhraseBook& book, const Truss& truss, const Solution& solution) {
+    std::string html;
+    for (const std::string& line : verdict(book, truss, solution)) {
+        html += "<p>" + escapeHtml(line) + "</p>\n";
+    }
+    for (const TextTable& table : tablesOf(book, truss, solution)) {
+        html += tableHtml(table);
+    }
+    if (solution.solved) {
+        html += "<p>" + escapeHtml(residualSentence(book, truss, solution)) + "</p>\n";
+    }
+    if (!solution.notes.empty()) {
+        html += "<ul>\n";
+        for (const Issue& note : solution.notes) {
+            html += "<li>" + escapeHtml(note.says) + "</li>\n";
+        }
+        html += "</ul>\n";
+    }
+    return html;
+}
+
+} // namespace gusset

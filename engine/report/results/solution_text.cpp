@@ -1,0 +1,204 @@
+#include "report/results/solution_text.hpp"
+
+#include "core/tolerance.hpp"
+#include "statics/stability/mechanism.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <optional>
+
+namespace gusset {
+namespace {
+
+constexpr std::size_t kMostJoints = 5; // joints in one sentence
+
+struct Scene {
+    const PhraseBook& book;
+    const Truss& truss;
+    Structure structure;
+    const Mechanism& mechanism;
+};
+
+// "C and D", "C, D, E, F, G and 4 more"
+RichLine named(const Scene& scene, const std::vector<JointId>& joints) {
+    std::vector<RichLine> names;
+    for (const JointId joint : joints) {
+        names.push_back(labelOf(scene.truss, joint));
+    }
+    if (names.size() <= kMostJoints + 1) {
+        return listOf(scene.book, names);
+    }
+    RichLine list = names.front();
+    for (std::size_t i = 1; i < kMostJoints; ++i) {
+        list = say(scene.book, Phrase::ListMore, {{"a", list}, {"b", names[i]}});
+    }
+    const std::string left = std::to_string(names.size() - kMostJoints);
+    return say(scene.book, Phrase::ListAndMore, {{"list", list}, {"n", plainLine(left)}});
+}
+
+RichLine wayOf(const PhraseBook& book, Vec2 velocity) {
+    const double size = length(velocity);
+    if (std::abs(velocity.y) <= kRigid * size) {
+        return say(book, Phrase::WayHorizontal);
+    }
+    return say(book,
+               std::abs(velocity.x) <= kRigid * size ? Phrase::WayVertical : Phrase::WaySloping);
+}
+
+// The one joint that lies there; none if two lie so near that either may be meant.
+JointId jointAt(const Structure& structure, Vec2 place) {
+    JointId found;
+    for (std::size_t i = 0; i < structure.joints.size(); ++i) {
+        if (length(structure.joints[i] - place) <= kRigid * structure.extent) {
+            if (found.valid()) {
+                return {};
+            }
+            found = JointId{static_cast<int>(i)};
+        }
+    }
+    return found;
+}
+
+// "turn about joint A", "slide horizontally"
+RichLine motionWords(const Scene& scene, const RigidMotion& motion) {
+    if (!motion.turns) {
+        return say(scene.book, Phrase::MotionSlide, {{"way", wayOf(scene.book, motion.velocity)}});
+    }
+    const JointId centre = jointAt(scene.structure, motion.centre);
+    if (centre.valid()) {
+        return say(scene.book, Phrase::MotionTurnJoint, {{"joint", labelOf(scene.truss, centre)}});
+    }
+    // Every restraint that acts on a turning body points at its centre.
+    return say(scene.book, scene.structure.restraints.size() >= 2 ? Phrase::MotionTurnLines
+                                                                  : Phrase::MotionTurn);
+}
+
+RichLine oneJointWords(const Scene& scene) {
+    const JointId joint = scene.mechanism.moving.front();
+    const RichLine name = labelOf(scene.truss, joint);
+    const auto& bars = scene.structure.bars;
+    const auto count = std::count_if(bars.begin(), bars.end(), [&](const Bar& bar) {
+        return bar.a == joint.index || bar.b == joint.index;
+    });
+    if (count == 0) {
+        return say(
+            scene.book, Phrase::LooseJointMoves,
+            {{"joint", name}, {"way", wayOf(scene.book, scene.mechanism.velocities[joint.at()])}});
+    }
+    return say(scene.book, count == 1 ? Phrase::HangingJoint : Phrase::JointInLine,
+               {{"joint", name}});
+}
+
+RichLine partWords(const Scene& scene) {
+    const Part joints{"joints", named(scene, scene.mechanism.moving)};
+    const std::optional<RigidMotion> motion =
+        rigidMotionOf(scene.structure, scene.mechanism, scene.mechanism.moving);
+    if (motion && motion->turns) {
+        const JointId centre = jointAt(scene.structure, motion->centre);
+        if (centre.valid()) {
+            return say(scene.book, Phrase::PartTurns,
+                       {joints, {"joint", labelOf(scene.truss, centre)}});
+        }
+    }
+    if (motion && !motion->turns) {
+        return say(scene.book, Phrase::PartSlides,
+                   {joints, {"way", wayOf(scene.book, motion->velocity)}});
+    }
+    return say(scene.book, Phrase::PartMoves, {joints});
+}
+
+RichLine whatMoves(const Scene& scene) {
+    std::vector<JointId> all;
+    for (std::size_t i = 0; i < scene.structure.joints.size(); ++i) {
+        all.push_back(JointId{static_cast<int>(i)});
+    }
+    const std::optional<RigidMotion> whole =
+        all.size() > 1 ? rigidMotionOf(scene.structure, scene.mechanism, all) : std::nullopt;
+    if (whole) {
+        return say(scene.book,
+                   scene.structure.restraints.empty() ? Phrase::UnsupportedMoves
+                                                      : Phrase::WholeMoves,
+                   {{"motion", motionWords(scene, *whole)}});
+    }
+    return scene.mechanism.moving.size() == 1 ? oneJointWords(scene) : partWords(scene);
+}
+
+RichLine supportWords(const Scene& scene, const Cure& cure) {
+    const Phrase phrase = cure.pin              ? Phrase::CurePin
+                          : cure.reaction == 90 ? Phrase::CureVertical
+                                                : Phrase::CureHorizontal;
+    return say(scene.book, phrase, {{"joint", labelOf(scene.truss, cure.support)}});
+}
+
+} // namespace
+
+RichLine labelOf(const Truss& truss, JointId joint) {
+    return plainLine(truss.joints[joint.at()].label);
+}
+
+std::string mechanismSentence(const PhraseBook& book, const Truss& truss,
+                              const Mechanism& mechanism) {
+    const Scene scene{book, truss, structureOf(truss), mechanism};
+    const Part what{"what", whatMoves(scene)};
+    const Cures& cures = mechanism.cures;
+    if (!cures.member && !cures.support) {
+        return sayPlain(book, Phrase::MechanismAlone, {what});
+    }
+    if (!cures.member) {
+        return sayPlain(book, Phrase::MechanismSupport,
+                        {what, {"support", supportWords(scene, *cures.support)}});
+    }
+    const Part a{"a", labelOf(truss, cures.member->a)};
+    const Part b{"b", labelOf(truss, cures.member->b)};
+    if (!cures.support) {
+        return sayPlain(book, Phrase::MechanismMember, {what, a, b});
+    }
+    return sayPlain(book, Phrase::MechanismEither,
+                    {what, a, b, {"support", supportWords(scene, *cures.support)}});
+}
+
+std::vector<std::string> assumptionSentences(const PhraseBook& book,
+                                             const std::vector<Assumption>& assumed) {
+    std::vector<std::string> sentences;
+    for (const Assumption assumption : assumed) {
+        switch (assumption) {
+        case Assumption::EqualStiffness:
+            sentences.push_back(sayPlain(book, Phrase::AssumedEqual));
+            break;
+        }
+    }
+    return sentences;
+}
+
+std::string faultSentence(const Issue& fault) {
+    std::string text = fault.says;
+    if (!text.empty() && text[0] >= 'a' && text[0] <= 'z') {
+        text[0] = static_cast<char>(text[0] - 'a' + 'A');
+    }
+    return text.ends_with('?') || text.ends_with('.') ? text : text + ".";
+}
+
+std::string inexactSentence(const PhraseBook& book, const Truss& truss, const WhyInexact& why) {
+    const auto counted = [&](Phrase phrase, std::size_t n) {
+        return sayPlain(book, phrase, {{"n", plainLine(std::to_string(n))}});
+    };
+    switch (why.reason) {
+    case InexactReason::None:
+        break;
+    case InexactReason::Coordinates:
+        return sayPlain(book, Phrase::InexactCoordinates, {{"joint", labelOf(truss, why.joint)}});
+    case InexactReason::Slope:
+        return sayPlain(book, Phrase::InexactSlope, {{"joint", labelOf(truss, why.joint)}});
+    case InexactReason::Components:
+        return counted(Phrase::InexactComponents, why.load.at() + 1);
+    case InexactReason::TooLarge:
+        return counted(Phrase::InexactTooLarge, kLargestExact);
+    case InexactReason::Redundant:
+        return sayPlain(book, Phrase::InexactRedundant);
+    case InexactReason::SetInMotion:
+        return sayPlain(book, Phrase::InexactMoves);
+    }
+    return {};
+}
+
+} // namespace gusset

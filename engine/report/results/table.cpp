@@ -1,0 +1,77 @@
+#include "report/results/table.hpp"
+
+#include "report/results/results_text.hpp"
+#include "report/text/formula.hpp"
+#include "report/text/html.hpp"
+
+#include <algorithm>
+#include <string_view>
+#include <utility>
+
+namespace gusset {
+namespace {
+
+// How many characters a text takes in a column of a fixed-width table.
+std::size_t width(std::string_view text) {
+    return static_cast<std::size_t>(std::count_if(text.begin(), text.end(), [](char c) {
+        return (static_cast<unsigned char>(c) & 0xC0) != 0x80;
+    }));
+}
+
+std::string padded(const std::string& text, std::size_t columns, bool right) {
+    const std::string space(columns - std::min(columns, width(text)), ' ');
+    return right ? space + text : text + space;
+}
+
+} // namespace
+
+RichLine headed(const PhraseBook& book, RichLine name, const std::string& unit) {
+    return unit.empty()
+               ? std::move(name)
+               : say(book, Phrase::ColumnWithUnit, {{"name", name}, {"unit", plainLine(unit)}});
+}
+
+std::string tableText(const TextTable& table) {
+    std::vector<std::string> head;
+    for (const RichLine& cell : table.head) {
+        head.push_back(plainText(cell));
+    }
+    std::vector<std::size_t> columns;
+    for (std::size_t c = 0; c < head.size(); ++c) {
+        std::size_t widest = width(head[c]);
+        for (const auto& row : table.rows) {
+            widest = std::max(widest, width(row[c]));
+        }
+        columns.push_back(widest);
+    }
+    const auto line = [&](const std::vector<std::string>& cells) {
+        std::string text;
+        for (std::size_t c = 0; c < cells.size(); ++c) {
+            text += (c == 0 ? "  " : "   ") + padded(cells[c], columns[c], table.numeric[c]);
+        }
+        return text.substr(0, text.find_last_not_of(' ') + 1) + '\n';
+    };
+    std::string text = table.caption + '\n' + line(head);
+    for (const auto& row : table.rows) {
+        text += line(row);
+    }
+    return text;
+}
+
+std::string tableHtml(const TextTable& table) {
+    std::string html = "<table>\n<caption>" + escapeHtml(table.caption) + "</caption>\n<thead><tr>";
+    for (const RichLine& cell : table.head) {
+        html += "<th scope=\"col\">" + htmlOf(cell) + "</th>";
+    }
+    html += "</tr></thead>\n<tbody>\n";
+    for (const auto& row : table.rows) {
+        html += "<tr><th scope=\"row\">" + escapeHtml(row.front()) + "</th>";
+        for (std::size_t c = 1; c < row.size(); ++c) {
+            html += "<td>" + escapeHtml(row[c]) + "</td>";
+        }
+        html += "</tr>\n";
+    }
+    return html + "</tbody>\n</table>\n";
+}
+
+} // namespace gusset

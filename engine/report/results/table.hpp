@@ -1,0 +1,25 @@
+#pragma once
+// A table of text, and its renderings.
+
+#include "report/text/phrases.hpp"
+
+#include <string>
+#include <vector>
+
+namespace gusset {
+
+struct TextTable {
+    std::string caption;
+    std::vector<RichLine> head;
+    std::vector<std::vector<std::string>> rows; // the first cell names the row
+    std::vector<bool> numeric;                  // by column: set to the right
+};
+
+// The head of a column whose numbers have a unit; the name alone where there is none.
+[[nodiscard]] RichLine headed(const PhraseBook&, RichLine name, const std::string& unit);
+
+[[nodiscard]] std::string tableText(const TextTable&); // columns lined up by spaces
+[[nodiscard]] std::string
+tableHtml(const TextTable&); // caption and scoped headings, everything escaped
+
+} // namespace gusset

@@ -1,0 +1,147 @@
+#include "report/sketch/sketch_svg.hpp"
+
+#include "report/sketch/svg_text.hpp"
+
+#include <array>
+
+namespace gusset {
+namespace {
+
+struct InkLook {
+    const char* name;
+    const char* colour;
+};
+
+// By SketchInk.
+constexpr std::array<InkLook, 8> kLooks{{
+    {"plain", "#2a2927"},
+    {"muted", "#665f53"},
+    {"accent", "#0e5a61"},
+    {"tension", "#542788"},
+    {"compression", "#b35806"},
+    {"zero", "#706b62"},
+    {"load", "#2a2927"},
+    {"reaction", "#0e5a61"},
+}};
+
+const InkLook& lookOf(SketchInk ink) { return kLooks[static_cast<std::size_t>(ink)]; }
+
+std::string pointText(Vec2 at) { return svgLength(at.x) + " " + svgLength(at.y); }
+
+std::string filled(SketchInk ink) {
+    return svgAttribute("class", std::string("ink-") + lookOf(ink).name) +
+           svgAttribute("fill", lookOf(ink).colour);
+}
+
+// A class of its own: a style sheet that restyles lines would else fill them.
+std::string stroked(SketchInk ink, double width) {
+    return svgAttribute("class", std::string("line-") + lookOf(ink).name) +
+           svgAttribute("fill", "none") + svgAttribute("stroke", lookOf(ink).colour) +
+           svgAttribute("stroke-width", svgLength(width)) + svgAttribute("stroke-linecap", "round");
+}
+
+std::string lineText(const SketchLine& line) {
+    return svgSegment(line.a, line.b,
+                      stroked(line.ink, line.width) +
+                          (line.dashed ? svgAttribute("stroke-dasharray", "5 4") : ""));
+}
+
+std::string arrowText(const SketchArrow& arrow) {
+    const auto head = headOf(arrow);
+    return svgSegment(arrow.tail, shaftEnd(arrow), stroked(arrow.ink, arrow.width)) +
+           svgPolygon({head.begin(), head.end()}, filled(arrow.ink));
+}
+
+std::string arcText(const SketchArc& arc) {
+    const Vec2 start = arc.centre + arc.radius * arc.from;
+    const Vec2 end = arc.centre + arc.radius * arc.to;
+    // With y down a positive cross product is a turn to the right: less than half of one.
+    const char* large = cross(arc.from, arc.to) < 0 ? "1" : "0";
+    const std::string path = "M" + pointText(start) + "A" + svgLength(arc.radius) + " " +
+                             svgLength(arc.radius) + " 0 " + large + " 1 " + pointText(end);
+    return "<path" + svgAttribute("d", path) + stroked(arc.ink, 1) + "/>\n";
+}
+
+std::string discText(const SketchDisc& disc) {
+    std::string look = filled(disc.ink);
+    if (!disc.filled) {
+        look = svgAttribute("class", std::string("ring-") + lookOf(disc.ink).name) +
+               svgAttribute("fill", "#ffffff") + svgAttribute("stroke", lookOf(disc.ink).colour) +
+               svgAttribute("stroke-width", "1.5");
+    }
+    return "<circle" + svgAttribute("cx", svgLength(disc.at.x)) +
+           svgAttribute("cy", svgLength(disc.at.y)) + svgAttribute("r", svgLength(disc.radius)) +
+           look + "/>\n";
+}
+
+std::string anchorName(SketchAnchor anchor) {
+    return anchor == SketchAnchor::Start ? "start" : anchor == SketchAnchor::End ? "end" : "middle";
+}
+
+std::string runText(const Run& run, double size, double& lowered) {
+    const double drop = run.style == RunStyle::Subscript ? size * kSubscriptDrop : 0;
+    std::string look;
+    if (drop != lowered) {
+        look += svgAttribute("dy", svgLength(drop - lowered));
+    }
+    lowered = drop;
+    if (run.style == RunStyle::Subscript) {
+        look += svgAttribute("font-size", svgLength(size * kSubscriptSize));
+    } else if (run.style == RunStyle::Variable) {
+        look += svgAttribute("font-style", "italic");
+    } else if (run.style == RunStyle::Strong) {
+        look += svgAttribute("font-weight", "600");
+    }
+    return "<tspan" + look + ">" + svgWords(run.text) + "</tspan>";
+}
+
+std::string wordsText(const SketchWords& words) {
+    constexpr double kBaseline = 0.35; // below the middle of the line, of the size
+    std::string text = "<text" + svgAttribute("x", svgLength(words.at.x)) +
+                       svgAttribute("y", svgLength(words.at.y + kBaseline * words.size)) +
+                       svgAttribute("text-anchor", anchorName(words.anchor)) +
+                       svgAttribute("font-size", svgLength(words.size)) + filled(words.ink) + ">";
+    double lowered = 0;
+    for (const Run& run : words.words) {
+        text += runText(run, words.size, lowered);
+    }
+    return text + "</text>\n";
+}
+
+} // namespace
+
+std::string svgOf(const Sketch& sketch) {
+    const std::string size = svgLength(sketch.width) + " " + svgLength(sketch.height);
+    std::string text = "<svg xmlns=\"http://www.w3.org/2000/svg\"" +
+                       svgAttribute("viewBox", "0 0 " + size) +
+                       svgAttribute("width", svgLength(sketch.width)) +
+                       svgAttribute("height", svgLength(sketch.height)) +
+                       svgAttribute("role", "img") + svgAttribute("font-family", "sans-serif") +
+                       ">\n<title>" + svgWords(sketch.says) + "</title>\n";
+    for (const SketchArea& area : sketch.areas) {
+        text += svgPolygon({area.corners.begin(), area.corners.end()},
+                           filled(area.ink) + svgAttribute("fill-opacity", svgLength(kSketchWash)));
+    }
+    for (const SketchLine& line : sketch.lines) {
+        text += lineText(line);
+    }
+    for (const SketchArc& arc : sketch.arcs) {
+        text += arcText(arc);
+    }
+    for (const SketchArrow& arrow : sketch.arrows) {
+        text += arrowText(arrow);
+    }
+    for (const SketchDisc& disc : sketch.discs) {
+        text += discText(disc);
+    }
+    for (const SketchWords& words : sketch.words) {
+        text += wordsText(words);
+    }
+    return text + "</svg>\n";
+}
+
+std::string figureHtml(const Sketch& sketch) {
+    return "<figure>\n" + svgOf(sketch) + "</figure>\n";
+}
+
+} // namespace gusset

@@ -1,0 +1,98 @@
+#pragma once
+// A truss made ready for computing: SI, indices, one scalar restraint a row. The only place where a
+// model's units turn into SI.
+
+#include "core/ids.hpp"
+#include "core/vec2.hpp"
+#include "model/truss/truss.hpp"
+
+#include <string>
+#include <string_view>
+#include <unordered_map>
+#include <vector>
+
+namespace gusset {
+
+struct Bar {
+    int a = 0; // index of a joint
+    int b = 0;
+    double length = 0; // m
+    Vec2 along;        // unit vector from a to b
+    // From section and material, 0 where the model does not tell:
+    double area = 0;      // m²
+    double stiffness = 0; // N, EA
+    double weight = 0;    // N
+    double strain = 0;    // m, free elongation by temperature and misfit
+};
+
+// One scalar reaction. A pin gives two (along +x, then +y), a roller one along its reaction's
+// direction.
+struct Restraint {
+    SupportId support;
+    JointId joint;
+    Vec2 along;        // unit vector; a positive reaction pushes the truss this way
+    double settle = 0; // m, along `along`
+};
+
+struct Structure {
+    std::vector<Vec2> joints; // m
+    std::vector<Bar> bars;    // in the order of Truss::members
+    std::vector<Restraint> restraints;
+    double extent = 0; // m, the larger side of the box around the joints
+};
+
+[[nodiscard]] Structure structureOf(const Truss&); // precondition: validate found no error
+
+[[nodiscard]] bool hasStrains(const Structure&); // settlement, temperature or misfit anywhere
+[[nodiscard]] Structure withoutStrains(Structure);
+
+// Which loads act: all cases with factor 1 when both are empty.
+struct LoadChoice {
+    std::string caseId;
+    std::string combinationId;
+};
+[[nodiscard]] std::vector<std::string> caseNames(const Truss&); // in order of first mention
+[[nodiscard]] double caseFactor(const Truss&, const LoadChoice&, const Load&);
+
+// The factor of each load under any choice, by names that are looked up once: for many choices in
+// turn, each of which costs as much as it has loads and factors. The truss must outlive it.
+class LoadFactors {
+public:
+    explicit LoadFactors(const Truss&);
+    [[nodiscard]] std::vector<double> under(const LoadChoice&) const;
+
+private:
+    const Truss& truss_;
+    std::unordered_map<std::string_view, std::size_t> cases_;
+    std::unordered_map<std::string_view, std::size_t> combinations_;
+    std::vector<std::size_t> caseOf_; // of each load
+};
+
+[[nodiscard]] bool hasLoad(const std::vector<Vec2>& loads);      // at any joint
+[[nodiscard]] double largestComponent(const std::vector<Vec2>&); // its size
+
+// Force on each joint, N. A load along a chord, self-weight and a load on a member are carried
+// to the joints as by simple beams between them.
+[[nodiscard]] std::vector<Vec2> jointLoads(const Truss&, const LoadChoice&);
+[[nodiscard]] std::vector<Vec2> jointLoads(const Truss&, const Structure&, const LoadChoice&);
+[[nodiscard]] std::vector<Vec2> jointLoads(const Truss&, const Structure&,
+                                           const std::vector<double>& factors);
+// N·m, a member each: the largest moment by which such loads bend the member that lies between
+// the joints, as a simple beam, positive sagging. Empty when no load does.
+[[nodiscard]] std::vector<double> bendingMoments(const Truss&, const Structure&, const LoadChoice&);
+[[nodiscard]] std::vector<double> bendingMoments(const Truss&, const Structure&,
+                                                 const std::vector<double>& factors);
+
+// What stands against what, and what follows for equilibrium.
+struct Counting {
+    int joints = 0;
+    int members = 0;
+    int reactions = 0;
+    int rank = 0;       // of the equilibrium matrix, 2j rows by m + r columns
+    int mechanisms = 0; // 2j − rank
+    int redundants = 0; // m + r − rank
+    int internal = 0;   // of these, among the members alone: m less the rank of their columns
+    int external = 0;   // the rest: those that the supports bring in
+};
+
+} // namespace gusset

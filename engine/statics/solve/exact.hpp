@@ -1,0 +1,79 @@
+#pragma once
+// Exact forces. With force densities q = F/L the equations of equilibrium have the coordinate
+// differences as coefficients (H.-J. Schek, Computer Methods in Applied Mechanics and Engineering 3
+// (1974) 115–134), so that a truss whose coordinates and loads are decimals has rational densities,
+// and forces F = q·√(L²). Zero is zero here, and rank is rank.
+
+#include "core/progress.hpp"
+#include "statics/solve/solution.hpp"
+
+#include <memory>
+#include <string>
+#include <vector>
+
+namespace gusset {
+
+// numerator·√radicand/denominator, in lowest terms; the numerator carries the sign. Decimal digits
+// each.
+struct Surd {
+    std::string numerator = "0";
+    std::string radicand = "1";
+    std::string denominator = "1";
+    double value = 0;
+};
+[[nodiscard]] std::string textOf(const Surd&); // "-35√2/2"
+
+enum class InexactReason {
+    None,
+    Coordinates, // of a joint that are no decimals
+    Slope,       // of a roller at a joint, which is none of whole numbers
+    Components,  // of a load, which are no decimals
+    TooLarge,    // more members than kLargestExact
+    Redundant,   // equilibrium alone does not settle the forces
+    SetInMotion, // a mechanism, and the loads drive it
+};
+struct WhyInexact {
+    InexactReason reason = InexactReason::None;
+    JointId joint{};
+    LoadId load{};
+};
+
+struct ExactSolution {
+    bool read = false;   // the counting below is exact; else see whyNot
+    bool solved = false; // and so are forces and reactions; else see whyNot
+    WhyInexact whyNot;
+    Counting counting;           // without the split into external and internal
+    bool critical = false;       // m + r = 2j, and yet a mechanism
+    std::vector<Surd> forces;    // in the model's force unit, a member each, tension positive
+    std::vector<Surd> reactions; // likewise along each restraint (statics/structure)
+    struct Reaction {
+        Surd x;
+        Surd y;
+    };
+    std::vector<Reaction> jointReactions; // in the model's force unit, a joint each; all rational
+};
+
+inline constexpr std::size_t kLargestExact = 400; // members
+
+// Does the calculation in slices, so that no frame waits for it (core/progress).
+class ExactTask {
+public:
+    // Precondition: validate found no error.
+    ExactTask(const Truss&, const LoadChoice&);
+    ~ExactTask();
+    ExactTask(ExactTask&&) noexcept;
+    ExactTask& operator=(ExactTask&&) noexcept;
+
+    // Does at most so many steps of elimination; true when there is a result.
+    bool advance(int steps = 8);
+    [[nodiscard]] Progress progress() const;           // steps of elimination
+    [[nodiscard]] const ExactSolution& result() const; // precondition: advance() gave true
+
+private:
+    struct State;
+    std::unique_ptr<State> state_;
+};
+
+[[nodiscard]] ExactSolution solveExactly(const Truss&, const LoadChoice& = {});
+
+} // namespace gusset

@@ -1,0 +1,24 @@
+#pragma once
+// Which members and reactions a truss could do without, one for each degree of indeterminacy.
+// Elimination leaves their columns free; the state of self-stress of each tells what shares its
+// force (Pellegrino & Calladine 1986).
+
+#include "statics/equilibrium/equilibrium.hpp"
+
+#include <vector>
+
+namespace gusset {
+
+// One of the members or reactions that equilibrium could do without. Others may stand in its place.
+struct Redundant {
+    MemberId member;               // if valid
+    int restraint = -1;            // else the index of a Restraint
+    std::vector<MemberId> sharing; // members that it puts under force when it is stressed
+};
+
+inline constexpr std::size_t kRedundantsShown = 12; // Counting tells how many there are
+
+// At most kRedundantsShown.
+[[nodiscard]] std::vector<Redundant> redundantsOf(const Structure&, const Equilibrium&);
+
+} // namespace gusset

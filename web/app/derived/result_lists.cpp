@@ -1,0 +1,117 @@
+#include "app/derived/result_lists.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace gusset {
+namespace {
+
+bool passes(ForceFilter filter, const ForceRow& row, const Things& picked) {
+    switch (filter) {
+    case ForceFilter::All:
+        return true;
+    case ForceFilter::Tension:
+        return row.sense == Sense::Tension;
+    case ForceFilter::Compression:
+        return row.sense == Sense::Compression;
+    case ForceFilter::Zero:
+        return row.sense == Sense::Zero;
+    case ForceFilter::Picked:
+        return std::find(picked.members.begin(), picked.members.end(), row.member) !=
+               picked.members.end();
+    }
+    return true;
+}
+
+SortKey keyIn(const ForceRow& row, int column) {
+    // Forces by size; letters from tension to compression.
+    return column == 0 ? SortKey{{}, row.name}
+                       : SortKey{column == 1 ? std::abs(row.force) : row.force, ""};
+}
+
+SortKey keyIn(const ReactionRow& row, int column) {
+    return column == 0 ? SortKey{{}, row.name} : SortKey{column == 1 ? row.fx : row.fy, ""};
+}
+
+SortKey keyIn(const MovementRow& row, int column) {
+    return column == 0 ? SortKey{{}, row.name}
+                       : SortKey{column == 1   ? row.dx
+                                 : column == 2 ? row.dy
+                                               : row.size,
+                                 ""};
+}
+
+SortKey keyIn(const StretchRow& row, int column) {
+    return column == 0   ? SortKey{{}, row.name}
+           : column == 1 ? SortKey{row.change, ""}
+                         : SortKey{row.stressValue, ""};
+}
+
+SortKey keyIn(const OrdinateRow& row, int column) {
+    return column == 0 ? SortKey{{}, row.name} : SortKey{column == 1 ? row.at : row.value, ""};
+}
+
+SortKey keyIn(const EnvelopeRow& row, int column) {
+    switch (column) {
+    case 0:
+        return {{}, row.name};
+    case 1:
+        return {row.pull, ""};
+    case 2:
+        return {{}, row.tensionBy};
+    case 3:
+        return {row.push, ""};
+    default:
+        return {{}, row.compressionBy};
+    }
+}
+
+template <class Row>
+ListedRows rowsIn(const std::vector<Row>& rows) {
+    ListedRows all{.count = static_cast<int>(rows.size()), .named = {0}};
+    all.key = [&rows](int row, int column) {
+        return keyIn(rows[static_cast<std::size_t>(row)], column);
+    };
+    return all;
+}
+
+template <class Row>
+std::vector<int> listedIn(const AppState& state, ListedTable table, const std::vector<Row>& rows) {
+    return listed(listingOf(state.notebook, table), rowsIn(rows));
+}
+
+} // namespace
+
+std::vector<int> listedForces(const AppState& state, const Derived& derived) {
+    ListedRows rows = rowsIn(derived.forces);
+    rows.wanted = [&](int row) {
+        return passes(state.notebook.forceFilter, derived.forces[static_cast<std::size_t>(row)],
+                      state.selection);
+    };
+    return listed(listingOf(state.notebook, ListedTable::Forces), rows);
+}
+
+std::vector<int> listedReactions(const AppState& state, const Derived& derived) {
+    return listedIn(state, ListedTable::Reactions, derived.reactions);
+}
+
+std::vector<int> listedMovements(const AppState& state, const Derived& derived) {
+    return listedIn(state, ListedTable::Displacements, derived.movements);
+}
+
+std::vector<int> listedStretches(const AppState& state, const Derived& derived) {
+    return listedIn(state, ListedTable::Stretches, derived.stretches);
+}
+
+std::vector<int> listedOrdinates(const AppState& state, const Derived& derived) {
+    return listedIn(state, ListedTable::Ordinates, derived.influence.ordinates);
+}
+
+std::vector<int> listedExtremes(const AppState& state, ListedTable table,
+                                const std::vector<EnvelopeRow>& rows) {
+    ListedRows all = rowsIn(rows);
+    all.named = {0, 2, 4}; // members, and what makes them so
+    return listed(listingOf(state.notebook, table), all);
+}
+
+} // namespace gusset

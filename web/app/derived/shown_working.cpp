@@ -1,0 +1,276 @@
+#include "app/derived/shown_working.hpp"
+
+#include "hand/polygon/force_polygon.hpp"
+#include "hand/stages/explain.hpp"
+#include "hand/stages/sections.hpp"
+#include "hand/stages/work_out.hpp"
+#include "hand/virtual_work/force_method.hpp"
+#include "hand/virtual_work/unit_load.hpp"
+#include "report/derivation/force_method_text.hpp"
+#include "report/derivation/force_polygon_text.hpp"
+#include "report/derivation/unit_load_text.hpp"
+#include "report/derivation/working_text.hpp"
+#include "report/results/movement_text.hpp"
+
+#include <algorithm>
+#include <utility>
+
+namespace gusset {
+
+namespace {
+
+constexpr double kPolygonSide = 300; // px: the column is a little wider
+
+// Selecting something on the board doesn't change the working of the whole truss.
+Things aboutFor(const AppState& state) {
+    const WorkingPage page = state.notebook.working;
+    return page == WorkingPage::OneForce || page == WorkingPage::Displacement ? state.selection
+                                                                              : Things{};
+}
+
+// What the job has of its own: edits go on meanwhile.
+struct Given {
+    Truss truss;
+    LoadChoice choice;
+    Solution solution;
+    const PhraseBook& book;
+};
+
+struct Maker {
+    const AppState& state;
+    std::shared_ptr<const Given> given;
+    std::shared_ptr<ShownWorking> shown;
+    Job job{};
+
+    void ask(Phrase phrase) const { shown->asks = sayPlain(*state.book, phrase); }
+
+    // Runs `work` on what is given and what is shown, as one unit.
+    void once(Phrase says, void (*work)(const Given&, ShownWorking&)) {
+        job.add(stageOf(says, [given = given, shown = shown, work] { work(*given, *shown); }));
+    }
+    // The working of the whole truss goes into shown->working.
+    void workOutWhole() {
+        job.add(stageOf(
+            Phrase::JobWorking,
+            [given = given] { return WorkingTask(given->truss, given->choice, given->solution); },
+            [shown = shown](WorkingTask& task) { shown->working = task.take(); }));
+    }
+    // Passages of the steps that are there by then.
+    void writeSteps() {
+        job.add(stageOf(
+            Phrase::JobSteps,
+            [given = given, shown = shown] {
+                return WorkingPassagesTask(given->book, given->truss, shown->working,
+                                           SketchPaper::Column);
+            },
+            [shown = shown](WorkingPassagesTask& task) { shown->passages = task.take(); }));
+    }
+};
+
+void makeTruss(Maker& maker) {
+    if (maker.given->solution.status != Status::Indeterminate) {
+        maker.workOutWhole();
+        maker.writeSteps();
+        return;
+    }
+    maker.job.add(stageOf(
+        Phrase::JobReleases,
+        [given = maker.given] {
+            return ForceMethodTask(given->truss, given->choice, given->solution);
+        },
+        [given = maker.given, shown = maker.shown](ForceMethodTask& task) {
+            shown->passages = forceMethodPassages(given->book, given->truss, task.take());
+        }));
+}
+
+bool isAt(const Working& working, const Symbol& symbol, JointId joint) {
+    return symbol.kind == SymbolKind::Reaction && symbol.joint == joint &&
+           symbol.restraint < static_cast<int>(working.structure.restraints.size());
+}
+
+std::vector<Symbol> reactionsAt(const Working& working, JointId joint) {
+    std::vector<Symbol> symbols;
+    for (const Step& step : working.steps) {
+        for (const Found& found : step.found) {
+            if (isAt(working, found.symbol, joint) &&
+                std::find(symbols.begin(), symbols.end(), found.symbol) == symbols.end()) {
+                symbols.push_back(found.symbol);
+            }
+        }
+    }
+    return symbols;
+}
+
+// The joint whose reactions are asked for: a support that is picked, or its joint.
+JointId supportedJoint(const AppState& state) {
+    const Things& picked = state.selection;
+    if (!picked.supports.empty()) {
+        return state.truss.supports[picked.supports.front().at()].joint;
+    }
+    for (const Support& support : state.truss.supports) {
+        if (!picked.joints.empty() && support.joint == picked.joints.front()) {
+            return support.joint;
+        }
+    }
+    return {};
+}
+
+void makeOneMember(Maker& maker, MemberId member) {
+    if (maker.state.notebook.bySection) {
+        maker.job.add(
+            stageOf(Phrase::JobShortest, [given = maker.given, shown = maker.shown, member] {
+                shown->working = workSection(given->truss, given->choice, given->solution, member);
+            }));
+        return;
+    }
+    maker.workOutWhole();
+    maker.job.add(stageOf(Phrase::JobShortest, [given = maker.given, shown = maker.shown, member] {
+        shown->working = explain(given->truss, given->choice, given->solution, shown->working,
+                                 {SymbolKind::MemberForce, member});
+    }));
+}
+
+void makeOneForce(Maker& maker) {
+    const std::vector<MemberId>& members = maker.state.selection.members;
+    const JointId joint = supportedJoint(maker.state);
+    if (members.size() > 1) {
+        maker.job.add(
+            stageOf(Phrase::JobShortest, [given = maker.given, shown = maker.shown, members] {
+                shown->working = workCut(given->truss, given->choice, given->solution, members);
+            }));
+    } else if (members.size() == 1) {
+        makeOneMember(maker, members.front());
+    } else if (joint.valid()) {
+        maker.workOutWhole();
+        maker.job.add(stageOf(Phrase::JobShortest, [shown = maker.shown, joint] {
+            shown->working = stepsFor(shown->working, reactionsAt(shown->working, joint));
+        }));
+    } else {
+        maker.ask(Phrase::PickForce);
+        return;
+    }
+    maker.writeSteps();
+}
+
+void makeDisplacement(Maker& maker) {
+    const AppState& state = maker.state;
+    const bool picked = !state.selection.joints.empty();
+    const JointId joint =
+        picked ? state.selection.joints.front() : furthestJoint(maker.given->solution);
+    if (!joint.valid()) {
+        maker.ask(Phrase::PickJoint);
+        return;
+    }
+    const DisplacementAxis axis =
+        state.notebook.horizontal ? DisplacementAxis::X : DisplacementAxis::Y;
+    maker.job.add(stageOf(
+        Phrase::JobWorking,
+        [given = maker.given, joint, axis] {
+            return UnitLoadTask(given->truss, given->choice, given->solution, joint, axis);
+        },
+        [given = maker.given, shown = maker.shown](UnitLoadTask& task) {
+            shown->passages = {unitLoadPassage(given->book, given->truss, task.take())};
+        }));
+}
+
+void makePolygon(Maker& maker) {
+    maker.workOutWhole();
+    maker.once(Phrase::JobPolygon, [](const Given& given, ShownWorking& shown) {
+        shown.polygon = forcePolygon(given.truss, shown.working);
+        shown.passages = {forcePolygonPassage(given.book, given.truss, shown.polygon)};
+    });
+    maker.job.add(stageOf(
+        Phrase::JobPolygon,
+        [given = maker.given, shown = maker.shown] {
+            return SpacesSketchTask(notationOf(given->book, given->truss, shown->working),
+                                    shown->polygon, SketchPaper::Column);
+        },
+        [shown = maker.shown](SpacesSketchTask& task) {
+            shown->spaces = task.take();
+            shown->working = {}; // the page has no steps but lines
+        }));
+}
+
+int litLine(const AppState& state, const ForcePolygon& polygon) {
+    const std::vector<MemberId>& members = state.selection.members;
+    for (std::size_t i = 0; members.size() == 1 && i < polygon.lines.size(); ++i) {
+        if (polygon.lines[i].member == members.front()) {
+            return static_cast<int>(i);
+        }
+    }
+    return -1;
+}
+
+void make(Maker& maker) {
+    switch (maker.state.notebook.working) {
+    case WorkingPage::Truss:
+        makeTruss(maker);
+        break;
+    case WorkingPage::OneForce:
+        makeOneForce(maker);
+        break;
+    case WorkingPage::Displacement:
+        makeDisplacement(maker);
+        break;
+    case WorkingPage::Polygon:
+        makePolygon(maker);
+        break;
+    case WorkingPage::Settings:
+        break;
+    }
+}
+
+} // namespace
+
+bool isShown(const AppState& state, const ShownWorking& shown) {
+    const NotebookState& notebook = state.notebook;
+    return shown.revision == state.revision && shown.choice.caseId == state.choice.caseId &&
+           shown.choice.combinationId == state.choice.combinationId &&
+           shown.page == notebook.working && shown.bySection == notebook.bySection &&
+           shown.horizontal == notebook.horizontal && shown.about == aboutFor(state);
+}
+
+Job workingJob(const AppState& state, const Solution& solution,
+               const std::shared_ptr<ShownWorking>& shown) {
+    shown->revision = state.revision;
+    shown->choice = state.choice;
+    shown->page = state.notebook.working;
+    shown->bySection = state.notebook.bySection;
+    shown->horizontal = state.notebook.horizontal;
+    shown->about = aboutFor(state);
+    // A model with errors has no counting either; its errors stand in the verdict.
+    if (solution.status == Status::Invalid) {
+        return {};
+    }
+    Maker maker{
+        state,
+        std::make_shared<const Given>(Given{state.truss, state.choice, solution, *state.book}),
+        shown};
+    make(maker);
+    return std::move(maker.job);
+}
+
+void drawPolygon(const AppState& state, ShownWorking& shown) {
+    const int count = static_cast<int>(shown.polygon.lines.size());
+    if (shown.page != WorkingPage::Polygon || count == 0) {
+        return;
+    }
+    const int drawn =
+        state.notebook.wholeWorking ? count : std::clamp(state.notebook.step + 1, 1, count);
+    const int lit = litLine(state, shown.polygon);
+    if (drawn == shown.drawn && lit == shown.lit) {
+        return;
+    }
+    shown.drawing =
+        polygonDrawing(*state.book, state.truss, shown.polygon,
+                       {.drawn = drawn, .lit = lit, .width = kPolygonSide, .height = kPolygonSide});
+    shown.drawn = drawn;
+    shown.lit = lit;
+}
+
+int stepsOf(const ShownWorking& shown) {
+    return static_cast<int>(shown.polygon.lines.empty() ? shown.passages.size()
+                                                        : shown.polygon.lines.size());
+}
+
+} // namespace gusset

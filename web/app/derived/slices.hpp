@@ -1,0 +1,125 @@
+#pragma once
+// Long calculations go on in slices of a frame. What a page shows is made by a job; while one is at
+// work the page tells how far it is, and the next edit abandons it.
+
+#include "core/progress.hpp"
+#include "report/text/phrases.hpp"
+
+#include <chrono>
+#include <cstddef>
+#include <functional>
+#include <memory>
+#include <optional>
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace gusset {
+
+// What a frame has for all long calculations together.
+struct Slice {
+    std::chrono::microseconds left{0};
+    std::function<std::chrono::microseconds()> clock{}; // of the platform, from any beginning
+    // The truss changes in every frame, as in a drag: what takes long waits until that rests.
+    bool moves = false;
+};
+// Without end: for what is wanted at once, as on paper, and for tests.
+[[nodiscard]] Slice wholeSlice();
+
+// One after the other.
+struct Stage {
+    Phrase says = Phrase::JobWorking;     // what it is doing
+    std::function<bool()> advance{};      // a unit; true when the stage is done
+    std::function<Progress()> progress{}; // none: there is nothing to count
+};
+class Job {
+public:
+    void add(Stage stage) { stages_.push_back(std::move(stage)); }
+
+    bool advance(); // a unit; true when all is done
+    // Units until all is done (true) or the slice is over.
+    bool advance(Slice&);
+
+    [[nodiscard]] double share() const; // done, of 1; never falls
+    [[nodiscard]] std::string says(const PhraseBook&) const;
+
+private:
+    std::vector<Stage> stages_;
+    std::size_t at_ = 0; // the stage in hand
+};
+
+// A stage of a task (core/progress). `begin` makes the task when its turn comes, `end` is given it
+// when it is done.
+template <class Begin, class End>
+[[nodiscard]] Stage stageOf(Phrase says, Begin begin, End end) {
+    using Task = decltype(begin());
+    auto task = std::make_shared<std::optional<Task>>();
+    const auto advance = [task, begin, end] {
+        if (!*task) {
+            task->emplace(begin());
+            return false;
+        }
+        if (!(*task)->advance()) {
+            return false;
+        }
+        end(**task);
+        return true;
+    };
+    const auto progress = [task] { return *task ? (*task)->progress() : Progress{}; };
+    return {says, advance, progress};
+}
+// A stage of one unit.
+template <class Work>
+[[nodiscard]] Stage stageOf(Phrase says, Work work) {
+    return {says,
+            [work] {
+                work();
+                return true;
+            },
+            {}};
+}
+
+// A page's content at work, with the keys that it is made for.
+template <class Shown>
+struct Making {
+    std::shared_ptr<Shown> made{}; // none: nothing is at work
+    Job job{};
+    bool isLong = false; // the last one was not done in its first slice
+};
+
+// Brings what is shown up to date. `isOf`: whether something shown is what the state asks for;
+// `begin(shown)`: a job that makes it, with its keys set at once. True while there is more to do.
+template <class Shown, class IsOf, class Begin>
+bool bringUpToDate(Slice& slice, Making<Shown>& making, Shown& shown, IsOf isOf, Begin begin) {
+    if (isOf(shown)) {
+        making.made.reset();
+        return false;
+    }
+    if (making.made && !isOf(*making.made)) {
+        making.made.reset();
+    }
+    if (!making.made) {
+        if (slice.moves && making.isLong) {
+            return true;
+        }
+        making.made = std::make_shared<Shown>();
+        making.job = begin(making.made);
+        making.isLong = false;
+    }
+    if (!making.job.advance(slice)) {
+        making.isLong = true;
+        return true;
+    }
+    shown = std::move(*making.made);
+    making.made.reset();
+    making.job = {};
+    return false;
+}
+
+// How far it is, in words; while it waits, that it does.
+template <class Shown>
+[[nodiscard]] std::string saysOf(const PhraseBook& book, const Making<Shown>& making) {
+    return making.made ? making.job.says(book) : sayPlain(book, Phrase::JobWaits);
+}
+
+} // namespace gusset

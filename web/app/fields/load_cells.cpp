@@ -1,0 +1,382 @@
+#include "app/fields/load_cells.hpp"
+
+#include "app/fields/cell_readers.hpp"
+#include "app/fields/typed_text.hpp"
+#include "app/state/commit.hpp"
+#include "model/quantity/quantity_input.hpp"
+#include "report/results/results_text.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cstdlib>
+#include <string_view>
+
+namespace gusset {
+namespace {
+
+struct KindName {
+    std::string_view list;
+    std::string_view field;
+    bool hasPart = false; // the key has its number between list and field
+};
+// In the order of ListFieldKind.
+constexpr std::array<KindName, 7> kKindNames{{
+    {"combination", "name", false},
+    {"combination", "factor", true},
+    {"moving", "name", false},
+    {"moving", "at", true},
+    {"moving", "force", true},
+    {"moving", "spread", false},
+    {"moving", "length", false},
+}};
+
+std::vector<std::string> partsOf(const std::string& key) {
+    std::vector<std::string> parts(1);
+    for (const char c : key) {
+        if (c == '.') {
+            parts.emplace_back();
+        } else {
+            parts.back() += c;
+        }
+    }
+    return parts;
+}
+
+bool ofCombinations(const ListField& field) {
+    return field.kind == ListFieldKind::CombinationName || field.kind == ListFieldKind::Factor;
+}
+
+const MovingLoad& loadOf(const Truss& truss, const ListField& field) {
+    return truss.moving[static_cast<std::size_t>(field.row)];
+}
+
+bool isNewAxle(const MovingLoad& load, const ListField& field) {
+    return field.part == static_cast<int>(load.axles.size());
+}
+
+std::optional<double> factorOf(const Combination& combination, const std::string& caseId) {
+    for (const auto& [name, factor] : combination.factors) {
+        if (name == caseId) {
+            return factor;
+        }
+    }
+    return std::nullopt;
+}
+
+// −0 is no answer to "how much".
+double turned(double force) { return force == 0 ? 0 : -force; }
+
+std::optional<double> axleNumber(const MovingLoad& load, const ListField& field) {
+    if (isNewAxle(load, field)) {
+        return std::nullopt;
+    }
+    const Axle& axle = load.axles[static_cast<std::size_t>(field.part)];
+    return field.kind == ListFieldKind::AxleAt ? axle.at : turned(axle.force);
+}
+
+std::optional<double> numberIn(const Truss& truss, const ListField& field) {
+    switch (field.kind) {
+    case ListFieldKind::Factor:
+        return factorOf(truss.combinations[static_cast<std::size_t>(field.row)],
+                        caseNames(truss)[static_cast<std::size_t>(field.part)]);
+    case ListFieldKind::AxleAt:
+    case ListFieldKind::AxleForce:
+        return axleNumber(loadOf(truss, field), field);
+    case ListFieldKind::SpreadForce:
+        return loadOf(truss, field).uniform
+                   ? std::optional(turned(loadOf(truss, field).uniform->perLength))
+                   : std::nullopt;
+    case ListFieldKind::SpreadLength:
+        return loadOf(truss, field).uniform ? loadOf(truss, field).uniform->length : std::nullopt;
+    case ListFieldKind::CombinationName:
+    case ListFieldKind::MovingName:
+        break;
+    }
+    return std::nullopt;
+}
+
+std::string nameIn(const Truss& truss, const ListField& field) {
+    const auto row = static_cast<std::size_t>(field.row);
+    if (field.kind == ListFieldKind::CombinationName) {
+        return row < truss.combinations.size() ? truss.combinations[row].id : "";
+    }
+    return field.kind == ListFieldKind::MovingName ? truss.moving[row].id : "";
+}
+
+// Every case with a factor of one, to be altered.
+Combination fullCombination(const Truss& truss, const std::string& name) {
+    Combination combination;
+    combination.id = name;
+    for (const std::string& caseId : caseNames(truss)) {
+        combination.factors.emplace_back(caseId, 1);
+    }
+    return combination;
+}
+
+Outcome<Edit> editCombination(const Truss& truss, const ListField& field, const std::string& text) {
+    std::vector<Combination> all = truss.combinations;
+    const auto row = static_cast<std::size_t>(field.row);
+    if (field.kind == ListFieldKind::CombinationName) {
+        if (row == all.size()) {
+            all.push_back(fullCombination(truss, text));
+        } else {
+            all[row].id = text;
+        }
+        return Edit(SetCombinations{all});
+    }
+    const std::string caseId = caseNames(truss)[static_cast<std::size_t>(field.part)];
+    auto& factors = all[row].factors;
+    const auto isIt = [&](const auto& factor) { return factor.first == caseId; };
+    if (text.empty()) {
+        std::erase_if(factors, isIt);
+        return Edit(SetCombinations{all});
+    }
+    const Outcome<double> number = readNumber(text);
+    if (!number) {
+        return number.issues();
+    }
+    const auto found = std::find_if(factors.begin(), factors.end(), isIt);
+    if (found != factors.end()) {
+        found->second = number.value();
+    } else {
+        factors.emplace_back(caseId, number.value());
+    }
+    return Edit(SetCombinations{all});
+}
+
+Outcome<Edit> withMoving(const Truss& truss, int row, MovingLoad load) {
+    std::vector<MovingLoad> all = truss.moving;
+    all[static_cast<std::size_t>(row)] = std::move(load);
+    return Edit(SetMovingLoads{all});
+}
+
+// A new axle has the force of the one before, which is most often so.
+Outcome<Edit> editAxle(const Truss& truss, const ListField& field, const std::string& text) {
+    const bool at = field.kind == ListFieldKind::AxleAt;
+    const Outcome<double> number =
+        at ? readLength(text, truss.units.length) : readForce(text, truss.units.force);
+    if (!number) {
+        return number.issues();
+    }
+    MovingLoad load = loadOf(truss, field);
+    if (isNewAxle(load, field)) {
+        load.axles.push_back({});
+        load.axles.back().force = load.axles.size() > 1 ? load.axles.end()[-2].force : 0;
+    }
+    Axle& axle = load.axles[static_cast<std::size_t>(field.part)];
+    (at ? axle.at : axle.force) = at ? number.value() : turned(number.value());
+    return withMoving(truss, field.row, load);
+}
+
+Outcome<Edit> editSpread(const Truss& truss, const ListField& field, const std::string& text) {
+    MovingLoad load = loadOf(truss, field);
+    const bool size = field.kind == ListFieldKind::SpreadForce;
+    if (text.empty()) {
+        if (size) {
+            load.uniform.reset();
+        } else if (load.uniform) {
+            load.uniform->length.reset();
+        }
+        return withMoving(truss, field.row, load);
+    }
+    const Outcome<double> number = size ? readNumber(text) : readLength(text, truss.units.length);
+    if (!number) {
+        return number.issues();
+    }
+    if (!load.uniform) {
+        load.uniform.emplace();
+    }
+    if (size) {
+        load.uniform->perLength = turned(number.value());
+    } else {
+        load.uniform->length = number.value();
+    }
+    return withMoving(truss, field.row, load);
+}
+
+double forceToBeginWith(const Truss& truss) {
+    double force = truss.moving.empty() || truss.moving.back().axles.empty()
+                       ? 0
+                       : truss.moving.back().axles.back().force;
+    for (const Load& load : truss.loads) {
+        if (force == 0) {
+            force = -length(forceOf(load).value_or(Vec2{}));
+        }
+    }
+    return force == 0 ? -10 : force;
+}
+
+std::string freeName(const Truss& truss) {
+    for (int number = 1;; ++number) {
+        const std::string name = "vehicle " + std::to_string(number);
+        if (std::none_of(truss.moving.begin(), truss.moving.end(),
+                         [&](const MovingLoad& load) { return load.id == name; })) {
+            return name;
+        }
+    }
+}
+
+// The next field by Tab and Enter among those of one combination or one moving load.
+std::optional<ListField> fieldAfter(const Truss& truss, const ListField& field, FieldEnd how) {
+    ListField next = field;
+    const int step = how == FieldEnd::PreviousField ? -1 : 1;
+    if (how == FieldEnd::Kept || how == FieldEnd::GivenUp) {
+        return std::nullopt;
+    }
+    const bool axle = field.kind == ListFieldKind::AxleAt || field.kind == ListFieldKind::AxleForce;
+    if (axle && how != FieldEnd::Below) {
+        const bool at = field.kind == ListFieldKind::AxleAt;
+        next.kind = at ? ListFieldKind::AxleForce : ListFieldKind::AxleAt;
+        next.part += at == (step > 0) ? 0 : step;
+    } else if (axle || field.kind == ListFieldKind::Factor) {
+        next.part += step;
+    } else if (field.kind == ListFieldKind::CombinationName && step > 0) {
+        next.kind = ListFieldKind::Factor;
+    } else if (field.kind == ListFieldKind::SpreadForce && step > 0) {
+        next.kind = ListFieldKind::SpreadLength;
+    } else {
+        return std::nullopt;
+    }
+    return canType(truss, next) ? std::optional(next) : std::nullopt;
+}
+
+} // namespace
+
+std::string keyOf(const ListField& field) {
+    const KindName& name = kKindNames[static_cast<std::size_t>(field.kind)];
+    std::string key = std::string(name.list) + "." + std::to_string(field.row) + ".";
+    if (name.hasPart) {
+        key += std::to_string(field.part) + ".";
+    }
+    return key + std::string(name.field);
+}
+
+std::optional<ListField> listFieldOf(const std::string& key) {
+    const std::vector<std::string> parts = partsOf(key);
+    for (std::size_t i = 0; i < kKindNames.size(); ++i) {
+        const KindName& name = kKindNames[i];
+        const std::size_t count = name.hasPart ? 4 : 3;
+        if (parts.size() == count && parts.front() == name.list && parts.back() == name.field) {
+            return ListField{static_cast<ListFieldKind>(i), std::atoi(parts[1].c_str()),
+                             name.hasPart ? std::atoi(parts[2].c_str()) : 0};
+        }
+    }
+    return std::nullopt;
+}
+
+bool canType(const Truss& truss, const ListField& field) {
+    const auto within = [](int index, std::size_t count) {
+        return index >= 0 && index < static_cast<int>(count);
+    };
+    if (ofCombinations(field)) {
+        const bool name = field.kind == ListFieldKind::CombinationName;
+        return within(field.row, truss.combinations.size() + (name ? 1 : 0)) &&
+               (name || within(field.part, caseNames(truss).size()));
+    }
+    if (!within(field.row, truss.moving.size())) {
+        return false;
+    }
+    const MovingLoad& load = loadOf(truss, field);
+    switch (field.kind) {
+    case ListFieldKind::AxleAt:
+        return within(field.part, load.axles.size() + 1);
+    case ListFieldKind::AxleForce:
+        return within(field.part, load.axles.size());
+    case ListFieldKind::SpreadLength:
+        return load.uniform.has_value();
+    default:
+        return true;
+    }
+}
+
+std::string listText(const Truss& truss, const ListField& field) {
+    const std::optional<double> number = numberIn(truss, field);
+    return number ? typedNumber(truss, *number) : nameIn(truss, field);
+}
+
+std::string listLook(const Truss& truss, const ListField& field) {
+    const std::optional<double> number = numberIn(truss, field);
+    return number ? formatNumber(*number, typedStyleOf(truss)) : nameIn(truss, field);
+}
+
+Outcome<Edit> listEdit(const Truss& truss, const ListField& field, const std::string& typed) {
+    const bool name =
+        field.kind == ListFieldKind::CombinationName || field.kind == ListFieldKind::MovingName;
+    const std::string text = name ? trimmed(typed) : withPoints(truss, trimmed(typed));
+    if (ofCombinations(field)) {
+        return editCombination(truss, field, text);
+    }
+    switch (field.kind) {
+    case ListFieldKind::AxleAt:
+    case ListFieldKind::AxleForce:
+        return editAxle(truss, field, text);
+    case ListFieldKind::SpreadForce:
+    case ListFieldKind::SpreadLength:
+        return editSpread(truss, field, text);
+    default:
+        break;
+    }
+    MovingLoad load = loadOf(truss, field);
+    load.id = text;
+    return withMoving(truss, field.row, load);
+}
+
+bool finishListField(const AppState& state, const FieldDone& done, Actions& actions) {
+    const std::optional<ListField> field = listFieldOf(done.key);
+    if (!field) {
+        return false;
+    }
+    if (state.field.key == done.key || state.field.key.empty()) { // not one that was begun since
+        actions.push_back(EndField{});
+    }
+    if (done.how == FieldEnd::GivenUp || !canType(state.truss, *field)) {
+        return true;
+    }
+    Truss after = state.truss;
+    if (done.text != listText(state.truss, *field)) {
+        const Outcome<Edit> edit = listEdit(state.truss, *field, done.text);
+        if (!commitOrSay(edit, actions)) {
+            return true;
+        }
+        Outcome<Truss> applied = gusset::apply(after, edit.value());
+        after = applied ? std::move(applied).value() : after;
+    }
+    if (const std::optional<ListField> next = fieldAfter(after, *field, done.how)) {
+        actions.push_back(BeginField{keyOf(*next), listText(after, *next)});
+    }
+    return true;
+}
+
+Edit addMovingLoad(const Truss& truss, const std::vector<JointId>& path) {
+    MovingLoad load;
+    load.id = freeName(truss);
+    load.path = path;
+    load.axles.push_back({});
+    load.axles.back().force = forceToBeginWith(truss);
+    std::vector<MovingLoad> all = truss.moving;
+    all.push_back(std::move(load));
+    return SetMovingLoads{all};
+}
+
+Edit removeMovingLoad(const Truss& truss, int row) {
+    std::vector<MovingLoad> all = truss.moving;
+    all.erase(all.begin() + row);
+    return SetMovingLoads{all};
+}
+
+Edit removeAxle(const Truss& truss, int row, int axle) {
+    std::vector<MovingLoad> all = truss.moving;
+    auto& axles = all[static_cast<std::size_t>(row)].axles;
+    axles.erase(axles.begin() + axle);
+    return SetMovingLoads{all};
+}
+
+bool canRemoveAxle(const MovingLoad& load) { return load.axles.size() > 1 || load.uniform; }
+
+Edit removeCombination(const Truss& truss, int row) {
+    std::vector<Combination> all = truss.combinations;
+    all.erase(all.begin() + row);
+    return SetCombinations{all};
+}
+
+} // namespace gusset

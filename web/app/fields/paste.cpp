@@ -1,0 +1,98 @@
+#include "app/fields/paste.hpp"
+
+#include <algorithm>
+#include <vector>
+
+namespace gusset {
+namespace {
+
+std::vector<std::string> parted(const std::string& text, char sign) {
+    std::vector<std::string> parts(1);
+    for (const char c : text) {
+        if (c == sign) {
+            parts.emplace_back();
+        } else if (c != '\r') {
+            parts.back() += c;
+        }
+    }
+    return parts;
+}
+
+// A new joint begins with its place and is named after it, any other thing begins with its name.
+Outcome<Truss> pasteRow(Truss truss, const Cell& from, const std::string& line) {
+    std::vector<std::string> texts = parted(line, '\t');
+    std::vector<int> columns;
+    for (int i = 0; i < static_cast<int>(texts.size()); ++i) {
+        columns.push_back(i);
+    }
+    if (from.table == CellTable::Joints && from.column == column::kJointLabel) {
+        std::rotate(columns.begin(), columns.begin() + 1, columns.end());
+    }
+    for (const int i : columns) {
+        const Cell cell{from.table, from.row, from.column + i};
+        const std::string& text = texts[static_cast<std::size_t>(i)];
+        if (text.empty() || cell.column >= columnsOf(cell.table) || !canType(truss, cell)) {
+            continue;
+        }
+        const Outcome<Edit> edit = cellEdit(truss, cell, text);
+        if (!edit) {
+            return edit.issues();
+        }
+        Outcome<Truss> after = gusset::apply(truss, edit.value());
+        if (!after) {
+            return after;
+        }
+        truss = std::move(after).value();
+    }
+    return truss;
+}
+
+// The rows that are shown from there on.
+std::vector<int> rowsFrom(const RowOrder& order, int row) {
+    return {std::find(order.begin(), order.end(), row), order.end()};
+}
+
+Issue moreThanShown() {
+    return {IssueCode::OutOfRange, "",
+            "More rows were pasted than are shown here: show all rows first, or paste into the "
+            "empty row at the end."};
+}
+
+} // namespace
+
+bool looksLikeRows(const std::string& text) {
+    return text.find_first_of("\t\n") != std::string::npos;
+}
+
+Outcome<Truss> pasteRows(Truss truss, const Cell& from, const std::string& text,
+                         const RowOrder& order) {
+    std::vector<std::string> lines = parted(text, '\n');
+    std::erase(lines, std::string());
+    std::vector<int> rows = rowsFrom(order, from.row);
+    const bool hidesSome = order.size() < asDrawn(truss, from.table).size();
+    Cell at = from;
+    std::size_t laid = 0;
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        if (laid == rows.size()) {
+            rows.push_back(rowsOf(truss, from.table));
+        }
+        at.row = rows[laid];
+        if (hidesSome && from.row != order.back() && at.row >= order.back()) {
+            return moreThanShown();
+        }
+        Outcome<Truss> after = pasteRow(truss, at, lines[i]);
+        if (!after && i == 0 && lines.size() > 1) {
+            continue; // headings
+        }
+        if (!after) {
+            Issue issue = after.issues().front();
+            issue.says = "Row " + std::to_string(i + 1) + " of what was pasted: " + issue.says;
+            return issue;
+        }
+        truss = std::move(after).value();
+        ++laid;
+    }
+    return truss;
+}
+
+} // namespace gusset

@@ -1,0 +1,119 @@
+#include "app/page/twin.hpp"
+
+#include "app/page/page_tables.hpp"
+#include "report/text/html.hpp"
+
+#include <string_view>
+
+namespace gusset {
+
+namespace {
+
+std::string heading(const PhraseBook& book, Phrase phrase) {
+    return "<h3>" + escapeHtml(sayPlain(book, phrase)) + "</h3>\n";
+}
+
+std::string checksPart(const AppState& state, const Derived& derived) {
+    const ChecksShown& shown = derived.checks;
+    if (!(showsChecks(state) || showsUse(state)) || !isOf(shown, state)) {
+        return {};
+    }
+    const PhraseBook& book = *state.book;
+    return heading(book, Phrase::CheckCaption) +
+           checksHtml(book, state.truss, shown.checks, shown.loads) +
+           (showsChecks(state) ? passagesHtml(shown.working) : std::string{});
+}
+
+std::string line(const std::string& text) { return "<p>" + escapeHtml(text) + "</p>\n"; }
+
+std::string linesOf(const std::vector<std::string>& texts) {
+    std::string html;
+    for (const std::string& text : texts) {
+        html += line(text);
+    }
+    return html;
+}
+
+// Without numbers, so that these tables are not made again in every frame.
+std::string atWork(const PhraseBook& book, Phrase what) {
+    return line(sayPlain(book, Phrase::JobAtWork, {{"what", say(book, what)}}));
+}
+
+std::string movingPart(const AppState& state, const Derived& derived) {
+    const Truss& truss = state.truss;
+    const PhraseBook& book = *state.book;
+    if (showsEnvelope(state)) {
+        const EnvelopeShown& shown = derived.envelope;
+        if (!isOf(shown, state)) {
+            return heading(book, Phrase::EnvelopeHeading) + atWork(book, Phrase::JobLoads);
+        }
+        return heading(book, Phrase::EnvelopeHeading) + linesOf(shown.warnings) +
+               (shown.rows.empty() ? line(shown.says)
+                                   : tableHtml(envelopeTable(book, truss, shown.says, shown.rows)));
+    }
+    if (!showsInfluence(state)) {
+        return {};
+    }
+    const InfluenceShown& shown = derived.influence;
+    std::string html = heading(book, Phrase::InfluenceHeading);
+    if (!shown.report) {
+        return html + (shown.says.empty() ? atWork(book, Phrase::JobPlaces) : line(shown.says));
+    }
+    html += linesOf(shown.warnings) + line(shown.reading) +
+            tableHtml(ordinateTable(book, truss, *shown.report)) + line(shown.areas) +
+            linesOf(shown.assumed) + linesOf(shown.moving);
+    if (!shown.view.members) {
+        return html;
+    }
+    if (!hasMembers(state, shown)) {
+        return html + atWork(book, Phrase::JobMembers);
+    }
+    for (const MembersUnder& under : shown.members.loads) {
+        html += tableHtml(envelopeTable(book, truss, under.caption, under.rows));
+    }
+    return html;
+}
+
+} // namespace
+
+std::string twinHtml(const AppState& state, const Derived& derived) {
+    const Truss& truss = state.truss;
+    const PhraseBook& book = *state.book;
+    const std::string title =
+        truss.title.empty() ? sayPlain(book, Phrase::UntitledTruss) : truss.title;
+    std::string html = "<h2>" + escapeHtml(title) + "</h2>\n";
+    html += resultsHtml(book, truss, derived.solution);
+    html += "<h3>The model</h3>\n";
+    html += "<p>A value that is pressed can be typed over.</p>\n";
+    html += modelTablesHtml(truss);
+    return html;
+}
+
+std::string movingHtml(const AppState& state, const Derived& derived) {
+    return checksPart(state, derived) + movingPart(state, derived);
+}
+
+std::string workingHtml(const AppState& state, const Derived& derived) {
+    return isShown(state, derived.working) ? passagesHtml(derived.working.passages)
+                                           : atWork(*state.book, Phrase::JobWorking);
+}
+
+std::string boardSummary(const AppState& state, const Derived& derived) {
+    const Truss& truss = state.truss;
+    const PhraseBook& book = *state.book;
+    const auto counted = [&](std::size_t count, Phrase one, Phrase many) {
+        return countedWords(book, static_cast<int>(count), one, many);
+    };
+    std::string text = sayPlain(
+        book, Phrase::BoardSummary,
+        {{"joints", counted(truss.joints.size(), Phrase::OneJoint, Phrase::ManyJoints)},
+         {"members", counted(truss.members.size(), Phrase::OneMember, Phrase::ManyMembers)},
+         {"supports", counted(truss.supports.size(), Phrase::OneSupport, Phrase::ManySupports)},
+         {"loads", counted(truss.loads.size(), Phrase::OneLoad, Phrase::ManyLoads)}});
+    if (!derived.verdict.empty()) {
+        text += " " + newsOf(derived);
+    }
+    return text;
+}
+
+} // namespace gusset

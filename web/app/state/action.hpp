@@ -1,0 +1,128 @@
+#pragma once
+// What a panel or a tool asks for. `update` carries a list of them out, in order, once a frame.
+
+#include "app/state/state.hpp"
+#include "core/one_of.hpp"
+
+#include <memory>
+#include <optional>
+#include <string>
+#include <type_traits>
+#include <variant>
+#include <vector>
+
+namespace gusset {
+
+struct Commit { // an edit that goes into the history
+    Edit edit;
+};
+struct ShowEdit { // during a gesture: committed + edit is shown, nothing recorded
+    Edit edit;
+};
+struct EndGesture { // keep: what was shown last is committed as one entry
+    bool keep = true;
+};
+struct SetGesture {
+    Gesture gesture;
+};
+struct SetChain {
+    Chain chain;
+};
+struct SetDrawn {
+    Drawn drawn;
+};
+struct SetMenu {
+    BoardMenu menu;
+};
+struct PickSeveral {
+    bool on = false;
+};
+struct SetFigures { // where the drawing has them now
+    std::vector<Figure> figures;
+};
+struct SeePen {}; // from now on fingers don't draw, unless the view says so
+struct Undo {};
+struct Redo {};
+struct SetTool {
+    Tool tool = Tool::Select;
+};
+struct SetSelection {
+    Things things;
+};
+struct SetHover {
+    Hit hit;
+};
+struct SetCamera {
+    Camera camera;
+};
+struct ZoomToFit {};
+// One setting of the view, the notebook or its influence lines: `Set{&View::showForces, true}`.
+// What else was changed in the same frame stays.
+template <class Owner, class Value>
+struct Set {
+    Value Owner::*setting;
+    Value to;
+};
+template <class Owner, class Value>
+Set(Value Owner::*, std::type_identity_t<Value>) -> Set<Owner, Value>;
+
+struct SetListing { // of one table of the notebook
+    ListedTable table = ListedTable::Forces;
+    Listing listing;
+};
+struct SetMotion {
+    Motion motion;
+};
+struct BeginField {
+    std::string key;
+    std::string text;
+    Measured measured{};
+    bool goesOn = false;
+};
+struct EndField {};
+struct SetChoice {
+    LoadChoice choice;
+};
+struct Say {
+    MessageKind kind = MessageKind::Info;
+    std::string text;
+};
+struct OpenText { // a link, or the text of a file
+    std::string text;
+    std::string label;
+};
+
+using ActionKind = std::variant<
+    Commit, ShowEdit, EndGesture, SetGesture, SetChain, SetDrawn, SetMenu, PickSeveral, SetFigures,
+    SeePen, Undo, Redo, SetTool, SetSelection, SetHover, SetCamera, ZoomToFit, Set<View, bool>,
+    Set<View, int>, Set<View, MemberFigure>, Set<View, ThemeChoice>, Set<NotebookState, bool>,
+    Set<NotebookState, int>, Set<NotebookState, double>, Set<NotebookState, NotebookTab>,
+    Set<NotebookState, ResultPage>, Set<NotebookState, ForceFilter>,
+    Set<NotebookState, WorkingPage>, Set<InfluenceView, bool>, Set<InfluenceView, PathKind>,
+    Set<InfluenceView, std::string>, Set<InfluenceView, std::vector<std::string>>,
+    Set<InfluenceView, std::optional<double>>, SetListing, SetMotion, BeginField, EndField,
+    SetChoice, Say, OpenText>;
+
+// One of these, shared since nothing changes it. Like an Edit it is made and taken apart in one
+// source alone.
+class Action {
+public:
+    template <class Kind>
+    requires isOneOf<Kind, ActionKind> Action(Kind kind);
+
+    [[nodiscard]] const ActionKind& kind() const { return *kind_; }
+    template <class Kind>
+    [[nodiscard]] const Kind* as() const {
+        return std::get_if<Kind>(kind_.get());
+    }
+
+private:
+    std::shared_ptr<const ActionKind> kind_;
+};
+using Actions = std::vector<Action>;
+
+// Opens the notebook at a page; of the working, at its first step.
+void turnTo(NotebookTab, Actions&);
+void turnTo(WorkingPage, Actions&);
+
+} // namespace gusset

@@ -1,0 +1,86 @@
+#include "app/state/layout.hpp"
+
+#include <algorithm>
+
+namespace gusset {
+
+namespace {
+
+constexpr double kHeaderHeight = 52;
+constexpr double kStripHeight = 60;     // a row of touch targets and the air around it
+constexpr double kStripWidth = 440;     // of the tools, where there is room,
+constexpr double kLargeStrip = 600;     // and in large type
+constexpr double kStripMargin = 8;      // between the strip and the edge
+constexpr double kLeastColumn = 260;    // a notebook narrower than this can't hold a table
+constexpr double kLargestColumn = 0.45; // share of the page's width; all of it when presenting
+constexpr double kLeastSheet = 0.18;    // share of the page's height
+constexpr double kLargestSheet = 0.85;
+constexpr double kLowPage = 340;         // with a sheet, header and tools it has no board left
+constexpr double kLeastLyingPhone = 560; // a phone on its side has room beside, not below
+
+bool isNarrow(Vec2 page) {
+    const bool lying = page.x > page.y && page.x >= kLeastLyingPhone;
+    return page.x < kNarrowBelow && !lying;
+}
+
+Rect notebookColumn(Vec2 page, double wanted) {
+    const double widest = kLargestColumn * page.x;
+    const double width = std::clamp(wanted, std::min(kLeastColumn, widest), widest);
+    return {{page.x - width, kHeaderHeight}, {width, std::max(page.y - kHeaderHeight, 0.0)}};
+}
+
+Rect notebookSheet(const Viewport& viewport, double share) {
+    const double below = std::max(viewport.size.y - kHeaderHeight, 0.0);
+    const double height = std::min(std::clamp(share, kLeastSheet, kLargestSheet) * viewport.size.y +
+                                       viewport.safeBottom,
+                                   below);
+    return {{0, viewport.size.y - height}, {viewport.size.x, height}};
+}
+
+} // namespace
+
+bool hasRoomForOneOnly(const Viewport& viewport) {
+    return isNarrow(viewport.size) && viewport.size.y < kLowPage;
+}
+
+double notebookMargin(const PageLayout& layout) { return layout.narrow ? 12 : 20; }
+
+double columnWidth(const PageLayout& layout) {
+    return layout.notebook.size.x - 2 * notebookMargin(layout);
+}
+
+PageLayout layoutFor(const Viewport& viewport, const NotebookState& notebook, bool presenting) {
+    PageLayout layout;
+    const Vec2 page = viewport.size;
+    layout.narrow = isNarrow(page);
+    layout.header = {{0, 0}, {page.x, kHeaderHeight}};
+    double boardWidth = page.x;
+    double boardBottom = page.y - viewport.safeBottom;
+    const bool alone = notebook.open && hasRoomForOneOnly(viewport);
+    if (alone) {
+        layout.notebook = {{0, kHeaderHeight}, {page.x, std::max(page.y - kHeaderHeight, 0.0)}};
+    } else if (notebook.open && layout.narrow) {
+        layout.notebook = notebookSheet(viewport, notebook.sheet);
+        boardBottom = layout.notebook.at.y;
+    } else if (notebook.open) {
+        layout.notebook = notebookColumn(page, presenting ? page.x : notebook.width);
+        boardWidth = layout.notebook.at.x;
+    }
+    const double width =
+        std::min(boardWidth - 2 * kStripMargin, presenting ? kLargeStrip : kStripWidth);
+    const double top = std::max(boardBottom - kStripHeight - kStripMargin, kHeaderHeight);
+    layout.tools = {{0.5 * (boardWidth - width), top}, {alone ? 0 : width, kStripHeight}};
+    return layout;
+}
+
+Camera withLayout(const Camera& camera, const Viewport& viewport, const PageLayout& layout) {
+    Camera covered = camera;
+    covered.size = viewport.size;
+    covered.coverTop = layout.header.size.y;
+    covered.coverRight = layout.narrow ? 0 : layout.notebook.size.x;
+    covered.coverBottom =
+        viewport.size.y - layout.tools.at.y + (hasRoomForOneOnly(viewport) ? 0 : kHintHeight);
+    return covered;
+}
+
+} // namespace gusset

@@ -1,0 +1,52 @@
+#pragma once
+// Where things stand on the page, in CSS pixels: the board everywhere, the notebook as a column at
+// the right or a sheet at the bottom, the tools in a strip within thumb reach at the bottom edge.
+
+#include "app/state/state.hpp"
+#include "core/vec2.hpp"
+
+namespace gusset {
+
+struct Rect {
+    Vec2 at;
+    Vec2 size;
+
+    friend bool operator==(const Rect&, const Rect&) = default;
+};
+
+struct Viewport {
+    Vec2 size{1366, 768};
+    double pixelRatio = 1;
+    double safeBottom = 0;
+    bool dark = false;
+    bool highContrast = false;
+    bool reducedMotion = false;
+    bool coarse = false; // fingers rather than a mouse: pointer: coarse
+};
+
+inline constexpr double kTouchTarget = 44;  // smallest side of anything to be touched
+inline constexpr double kHintHeight = 28;   // the line over the tools that says what one does
+inline constexpr double kNarrowBelow = 700; // page width under which the notebook is a sheet
+
+// Not `Layout`: that is how a model file is set out (exchange/json).
+struct PageLayout {
+    bool narrow = false;
+    Rect notebook; // size 0 when closed
+    Rect tools;    // the strip, at the bottom of the free board; width 0 under a notebook alone
+    Rect header;   // title, undo, redo, share
+
+    friend bool operator==(const PageLayout&, const PageLayout&) = default;
+};
+
+// A page that is low and narrow, as one enlarged four times is: either the board or the notebook,
+// which then takes all that the header leaves.
+[[nodiscard]] bool hasRoomForOneOnly(const Viewport&);
+// CSS px between the notebook's edges and what stands in it, left and right.
+[[nodiscard]] double notebookMargin(const PageLayout&);
+// And what is left between them for a drawing.
+[[nodiscard]] double columnWidth(const PageLayout&);
+[[nodiscard]] PageLayout layoutFor(const Viewport&, const NotebookState&, bool presenting = false);
+// The camera with its covers set so that "the free part of the board" is right.
+[[nodiscard]] Camera withLayout(const Camera&, const Viewport&, const PageLayout&);
+
+} // namespace gusset

@@ -1,0 +1,280 @@
+#include "app/state/session.hpp"
+
+#include "canvas/scene/camera.hpp"
+#include "exchange/json.hpp"
+
+#include <algorithm>
+#include <array>
+#include <charconv>
+#include <cstring>
+#include <optional>
+#include <utility>
+
+namespace gusset {
+
+namespace {
+
+// Lines "key value", and blocks "key length rest-of-line" with so many bytes on the lines below.
+// The first line: mark, bytes that follow it, checksum of these.
+constexpr std::string_view kMark = "gusset-session 1 ";
+
+// FNV-1a, 64 bits (Fowler, Noll and Vo, 1991): tells accidents, not attacks.
+std::uint64_t checksum(std::string_view text) {
+    std::uint64_t sum = 14695981039346656037u;
+    for (const char c : text) {
+        sum = (sum ^ static_cast<unsigned char>(c)) * 1099511628211u;
+    }
+    return sum;
+}
+
+template <class Integer>
+std::string integerText(Integer value, int base = 10) {
+    std::array<char, 24> buffer{};
+    const auto end = std::to_chars(buffer.data(), buffer.data() + buffer.size(), value, base).ptr;
+    return {buffer.data(), end};
+}
+
+template <class Integer>
+std::optional<Integer> readInteger(std::string_view text, int base = 10) {
+    Integer value{};
+    const auto result = std::from_chars(text.data(), text.data() + text.size(), value, base);
+    const bool whole = result.ec == std::errc{} && result.ptr == text.data() + text.size();
+    return whole ? std::optional<Integer>(value) : std::nullopt;
+}
+
+// Doubles by their bits: no rounding, nothing to parse.
+std::string realText(double value) {
+    std::uint64_t bits = 0;
+    std::memcpy(&bits, &value, sizeof bits);
+    return integerText(bits, 16);
+}
+
+std::optional<double> readReal(std::string_view text) {
+    const std::optional<std::uint64_t> bits = readInteger<std::uint64_t>(text, 16);
+    double value = 0;
+    if (bits) {
+        std::memcpy(&value, &*bits, sizeof value);
+    }
+    const bool finite = value - value == 0;
+    return bits && finite ? std::optional<double>(value) : std::nullopt;
+}
+
+// Both name the same fields, in eachField: what one writes the other reads.
+struct FieldWriter {
+    std::string text;
+
+    void line(std::string_view key, std::string_view value) {
+        text.append(key).append(" ").append(value).append("\n");
+    }
+    void real(std::string_view key, double value) { line(key, realText(value)); }
+    void integer(std::string_view key, int value) { line(key, integerText(value)); }
+    void flag(std::string_view key, bool value) { line(key, value ? "1" : "0"); }
+    template <class Enum>
+    void choice(std::string_view key, Enum value, Enum) {
+        line(key, integerText(static_cast<int>(value)));
+    }
+};
+
+struct FieldReader { // of one line; leaves alone what it can't read
+    std::string_view key;
+    std::string_view value;
+
+    void real(std::string_view name, double& into) const {
+        into = name == key ? readReal(value).value_or(into) : into;
+    }
+    void integer(std::string_view name, int& into) const {
+        into = name == key ? readInteger<int>(value).value_or(into) : into;
+    }
+    void flag(std::string_view name, bool& into) const { into = name == key ? value == "1" : into; }
+    template <class Enum>
+    void choice(std::string_view name, Enum& into, Enum last) const {
+        const int read = name == key ? readInteger<int>(value).value_or(-1) : -1;
+        if (read >= 0 && read <= static_cast<int>(last)) {
+            into = static_cast<Enum>(read);
+        }
+    }
+};
+
+// How tables are ordered; what was looked for in them is for the moment.
+template <class Fields, class Listings>
+void eachOrder(Fields& fields, Listings& listings) {
+    for (std::size_t i = 0; i < listings.size(); ++i) {
+        const std::string table = "order." + integerText(i);
+        fields.integer(table, listings[i].column);
+        fields.flag(table + ".falls", listings[i].falling);
+    }
+}
+
+template <class Fields, class State>
+void eachField(Fields& fields, State& state) {
+    auto& view = state.view;
+    fields.real("centre.x", view.camera.centre.x);
+    fields.real("centre.y", view.camera.centre.y);
+    fields.real("scale", view.camera.scale);
+    fields.flag("fitted", view.fitted);
+    fields.flag("snap", view.snapToGrid);
+    fields.flag("forces", view.showForces);
+    fields.choice("figure", view.memberFigure, MemberFigure::Use);
+    fields.flag("reactions", view.showReactions);
+    fields.flag("dimensions", view.showDimensions);
+    fields.flag("widths", view.widthByForce);
+    fields.flag("largest", view.showLargest);
+    fields.flag("movement", view.showMovement);
+    fields.flag("finger", view.fingerDraws);
+    fields.flag("pen", state.penSeen);
+    fields.choice("theme", view.theme, ThemeChoice::Sun);
+    fields.choice("tool", state.tool, Tool::Erase);
+    auto& notebook = state.notebook;
+    fields.flag("open", notebook.open);
+    fields.choice("tab", notebook.tab, NotebookTab::Share);
+    fields.real("width", notebook.width);
+    fields.real("sheet", notebook.sheet);
+    fields.choice("forces.filter", notebook.forceFilter, ForceFilter::Picked);
+    eachOrder(fields, notebook.listings);
+    fields.flag("whole", notebook.wholeWorking);
+    fields.integer("step", notebook.step);
+}
+
+std::string block(std::string_view key, std::string_view label, const Truss& truss) {
+    const std::string model = writeModel(truss, Layout::Compact);
+    std::string oneLine(label);
+    std::replace(oneLine.begin(), oneLine.end(), '\n', ' ');
+    FieldWriter head;
+    head.line(key, integerText(model.size()) + " " + oneLine);
+    return head.text + model + "\n";
+}
+
+// The nearest steps first, as many as there is room for; written so that the nearest stands first.
+void addSteps(std::string& text, std::string_view key, const std::vector<History::Entry>& entries) {
+    for (auto entry = entries.rbegin(); entry != entries.rend(); ++entry) {
+        const std::string next = block(key, entry->label, entry->truss);
+        if (text.size() + next.size() > kLargestSession) {
+            return;
+        }
+        text += next;
+    }
+}
+
+// Walks over lines and blocks; `failed` once something does not hold together.
+struct Walker {
+    std::string_view rest;
+    bool failed = false;
+
+    std::string_view take(std::size_t count) {
+        failed = failed || count > rest.size();
+        const std::string_view taken = rest.substr(0, failed ? 0 : count);
+        rest.remove_prefix(taken.size());
+        return taken;
+    }
+    std::string_view line() {
+        const std::size_t end = rest.find('\n');
+        failed = failed || end == std::string_view::npos;
+        if (failed) {
+            return {};
+        }
+        const std::string_view taken = take(end);
+        take(1);
+        return taken;
+    }
+};
+
+std::pair<std::string_view, std::string_view> splitAtSpace(std::string_view line) {
+    const std::size_t space = line.find(' ');
+    return space == std::string_view::npos
+               ? std::pair{line, std::string_view{}}
+               : std::pair{line.substr(0, space), line.substr(space + 1)};
+}
+
+std::optional<History::Entry> readBlock(Walker& walker, std::string_view value) {
+    const auto [size, label] = splitAtSpace(value);
+    const std::string_view model = walker.take(readInteger<std::size_t>(size).value_or(SIZE_MAX));
+    walker.take(1);
+    if (walker.failed) {
+        return std::nullopt;
+    }
+    Outcome<Reading> reading = readModel(model);
+    if (!reading) {
+        return std::nullopt;
+    }
+    return History::Entry{std::string(label), std::move(reading).value().truss};
+}
+
+Issue damaged() {
+    return {IssueCode::Damaged, "",
+            "The work saved in this browser can't be read: it was cut short or altered."};
+}
+
+// What follows the first line, if mark, length and checksum hold.
+std::optional<std::string_view> checkedBody(std::string_view text) {
+    if (text.substr(0, kMark.size()) != kMark) {
+        return std::nullopt;
+    }
+    Walker walker{text.substr(kMark.size())};
+    const auto [size, sum] = splitAtSpace(walker.line());
+    if (walker.failed || readInteger<std::size_t>(size) != walker.rest.size() ||
+        readInteger<std::uint64_t>(sum, 16) != checksum(walker.rest)) {
+        return std::nullopt;
+    }
+    return walker.rest;
+}
+
+struct Stacks {
+    std::optional<Truss> model;
+    std::vector<History::Entry> past, future; // nearest first
+    bool pastBroken = false;                  // steps beyond one that can't be read are of no use
+    bool futureBroken = false;
+};
+
+void takeBlock(std::string_view key, std::optional<History::Entry> entry, Stacks& stacks) {
+    if (key == "model" && entry) {
+        stacks.model = std::move(entry->truss);
+    } else if (key == "past" || key == "future") {
+        bool& broken = key == "past" ? stacks.pastBroken : stacks.futureBroken;
+        broken = broken || !entry;
+        if (!broken) {
+            (key == "past" ? stacks.past : stacks.future).push_back(std::move(*entry));
+        }
+    }
+}
+
+} // namespace
+
+std::string writeSession(const AppState& state) {
+    FieldWriter fields;
+    eachField(fields, state);
+    std::string body = fields.text + block("model", "", state.committed);
+    addSteps(body, "past", state.history.past());
+    addSteps(body, "future", state.history.future());
+    return std::string(kMark) + integerText(body.size()) + " " + integerText(checksum(body), 16) +
+           "\n" + body;
+}
+
+Outcome<AppState> readSession(std::string_view text) {
+    const std::optional<std::string_view> body = checkedBody(text);
+    if (!body) {
+        return damaged();
+    }
+    AppState state;
+    Stacks stacks;
+    Walker walker{*body};
+    while (!walker.rest.empty() && !walker.failed) {
+        const auto [key, value] = splitAtSpace(walker.line());
+        if (key == "model" || key == "past" || key == "future") {
+            takeBlock(key, readBlock(walker, value), stacks);
+        } else {
+            const FieldReader fields{key, value};
+            eachField(fields, state);
+        }
+    }
+    if (walker.failed || !stacks.model) {
+        return damaged();
+    }
+    state.committed = *stacks.model;
+    state.truss = *std::move(stacks.model);
+    state.history = History::restored({stacks.past.rbegin(), stacks.past.rend()},
+                                      {stacks.future.rbegin(), stacks.future.rend()});
+    state.view.gridStep = gridStepFor(state.view.camera);
+    return state;
+}
+
+} // namespace gusset

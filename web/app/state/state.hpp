@@ -1,0 +1,269 @@
+#pragma once
+// All that the page knows, in one value. Panels and tools read it and append actions; `update`
+// alone writes it. No ImGui and no GL here: the tests drive it natively.
+
+#include "app/state/history.hpp"
+#include "app/state/listing.hpp"
+#include "canvas/scene/camera.hpp"
+#include "model/edit/edit.hpp"
+#include "model/truss/truss.hpp"
+#include "report/text/phrases.hpp"
+#include "statics/equilibrium/structure.hpp"
+
+#include <array>
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace gusset {
+
+enum class Tool { Select, Member, Pin, Roller, Load, Erase };
+enum class ThemeChoice { System, Paper, Dark, Sun };
+
+// What lies under the finger or is picked: one thing of the drawing, or nothing.
+enum class HitKind { None, Joint, Member, Support, Load };
+struct Hit {
+    HitKind kind = HitKind::None;
+    int index = -1;      // of the vector in Truss
+    double distance = 0; // device-independent pixels
+
+    friend bool operator==(const Hit&, const Hit&) = default;
+};
+
+// What a place on the board was drawn to, and the lines that show it.
+enum class SnapKind { Free, Grid, Joint, Member, Aligned, Angle, EqualLength };
+struct Snap {
+    SnapKind kind = SnapKind::Free;
+    std::vector<std::pair<Vec2, Vec2>> guides{}; // length units
+    MemberId like{};                             // EqualLength: as which member
+};
+
+// A stroke in hand: from pointer down to pointer up. Nothing of it is in the history until it ends
+// well.
+// Held: a long press on empty paper, whose menu is open; drawn on from there it becomes Enclose, a
+// line around what is to be selected.
+enum class GestureKind {
+    None,
+    Tap,
+    Pan,
+    DrawMember,
+    MoveJoint,
+    DragLoad,
+    Held,
+    Enclose,
+    Cut,
+    Erase
+};
+struct Gesture {
+    GestureKind kind = GestureKind::None;
+    Hit under;           // what lay under the pointer when it went down
+    MemberEnd from;      // DrawMember: its beginning
+    MemberEnd to;        // where it would end now, snapped
+    JointId joint;       // MoveJoint, DragLoad
+    LoadId load;         // DragLoad of a load that is there
+    Vec2 grab;           // world: pointer less thing at pointer down, so that nothing jumps
+    Vec2 force;          // DragLoad: as drawn now, force units
+    double perPixel = 0; // DragLoad: force units a px of the arrow
+    bool byTail = false; // DragLoad: the pointer holds the arrow's tail, not its head
+    Things things;       // MoveJoint: what moves; Erase: what goes; ids of the committed model
+    Snap snap;           // DrawMember, MoveJoint
+    Vec2 startPixel;     // where the pointer went down
+    Vec2 lastPixel;      // where it was last
+    bool moved = false;  // beyond the slack of a tap
+    bool byFinger = false;
+    std::vector<Vec2> line{}; // Enclose: CSS px, as drawn so far
+};
+
+// Members drawn by taps: each tap goes on from where the last one ended. Places and not joints, so
+// that undo in mid-chain leaves it meaningful.
+struct Chain {
+    bool active = false;
+    Vec2 first; // length units: a tap there closes the chain
+    Vec2 last;
+    MemberId splits; // the member that `last` stands on, while nothing is drawn yet
+    Vec2 to;         // where a mouse would draw to
+    Snap snap;
+    bool showsTo = false; // fingers don't hover
+    bool byFinger = false;
+};
+
+// The member that a finger drew last, while nothing else was done: its figure stays to be typed.
+struct Drawn {
+    bool shown = false;
+    Vec2 from; // length units
+    Vec2 to;
+};
+
+// The distance between two levels of joints that a dimension line gives.
+struct Measured {
+    bool upright = false; // along y, else along x
+    double from = 0;      // length units, from < to
+    double to = 0;
+
+    friend bool operator==(const Measured&, const Measured&) = default;
+};
+
+// Figures of the drawing that are typed when they are tapped, where they stand this frame.
+struct Figure {
+    std::string key;  // of the field that opens
+    std::string text; // what typing begins with
+    Vec2 at;          // CSS px, its middle
+    Vec2 half;
+    Measured measured;
+
+    friend bool operator==(const Figure&, const Figure&) = default;
+};
+
+// What can be done at a place of the board, open over it.
+enum class MenuPage { Things, Sections };
+struct BoardMenu {
+    bool open = false;
+    MenuPage page = MenuPage::Things;
+    Hit under;    // what the place has
+    Vec2 pixel;   // the place, CSS px
+    int lit = -1; // the line that the keyboard is on
+
+    friend bool operator==(const BoardMenu&, const BoardMenu&) = default;
+};
+
+enum class MemberFigure { Force, Stress, Use }; // what members are labelled by
+
+struct View {
+    Camera camera;
+    bool fitted = true;  // nobody has panned or zoomed since: fit again when the page changes shape
+    double gridStep = 1; // length units, follows the zoom
+    bool snapToGrid = true;
+    bool showForces = true;
+    MemberFigure memberFigure = MemberFigure::Force; // where forces are shown
+    bool showReactions = true;
+    bool showDimensions = true;
+    bool widthByForce = false;
+    bool showLargest = false;  // the members with the largest tension and compression stand out
+    bool presenting = false;   // large type, for the last row of a room
+    bool fingerDraws = true;   // false: fingers only pan and zoom, a pen draws
+    bool showMovement = false; // the deflected shape, also when the notebook is elsewhere
+    int enlarge = 0;           // steps of 1, 2, 5 that it is drawn larger or smaller than fits well
+    ThemeChoice theme = ThemeChoice::System;
+};
+
+enum class NotebookTab { Model, Forces, Working, Share };
+enum class ResultPage { Forces, Movement, Envelope, Influence, Checks };
+enum class WorkingPage { Truss, OneForce, Displacement, Polygon, Settings };
+
+enum class ForceFilter { All, Tension, Compression, Zero, Picked }; // picked on the board
+
+// Which path a load takes on the page of influence lines. What can't be found any more gives way
+// to the first path that there is.
+enum class PathKind { Moving, Bottom, Top, Picked };
+struct InfluenceView {
+    PathKind path = PathKind::Moving;
+    std::string load;                // Moving: its id
+    std::vector<std::string> picked; // Picked: labels, since ids change with edits
+    bool picking = false;            // taps on joints go into `picked`
+    bool horizontal = false;         // of a reaction or a displacement
+    std::optional<double> at;        // m from the start: read there; none: at the largest ordinate
+    bool members = false;            // all members under the moving loads too
+    bool byHand = false;             // and how the line is found
+
+    friend bool operator==(const InfluenceView&, const InfluenceView&) = default;
+};
+struct NotebookState {
+    // Special members in state.cpp: as inline code they would be most of each object file.
+    NotebookState();
+    NotebookState(const NotebookState&);
+    NotebookState(NotebookState&&) noexcept;
+    NotebookState& operator=(const NotebookState&);
+    NotebookState& operator=(NotebookState&&) noexcept;
+    ~NotebookState();
+
+    bool open = true;
+    NotebookTab tab = NotebookTab::Forces;
+    double width = 400;  // CSS px, wide screens
+    double sheet = 0.45; // share of the height, narrow screens
+    ResultPage results = ResultPage::Forces;
+    ForceFilter forceFilter = ForceFilter::All;
+    std::array<Listing, kListedTables> listings{}; // in the order of ListedTable
+    bool exact = false;                            // exact forces beside the decimals
+    int mechanism = 0;                             // which of several is looked at
+    bool envelopeOfCases = false;                  // rather than of the combinations
+    InfluenceView influence;
+    bool checksOfAll = false; // the worst over all loads rather than under those shown
+    WorkingPage working = WorkingPage::Truss;
+    bool bySection = false;  // OneForce: by a section rather than by the shortest chain
+    bool horizontal = false; // Displacement: along x
+    bool wholeWorking = false;
+    int step = 0; // in the working, when shown step by step
+};
+
+[[nodiscard]] inline const Listing& listingOf(const NotebookState& notebook, ListedTable table) {
+    return notebook.listings[static_cast<std::size_t>(table)];
+}
+[[nodiscard]] inline Listing& listingOf(NotebookState& notebook, ListedTable table) {
+    return notebook.listings[static_cast<std::size_t>(table)];
+}
+
+// A table cell or a value on the board that is being typed. The text itself lives in the page's own
+// input element; it comes back in one piece when done.
+struct FieldEdit {
+    std::string key;     // which field: "joint.3.x"; empty: none
+    std::string text;    // what it held when editing began
+    Measured measured{}; // of a dimension
+    bool goesOn = false; // begun by its first characters, which stay
+};
+
+// The deflected shape or a mechanism swings out and back on the board, and comes to rest.
+struct Motion {
+    bool plays = false;
+    double elapsed = 0; // s
+};
+
+enum class MessageKind { Info, Problem };
+struct Message {
+    MessageKind kind = MessageKind::Info;
+    std::string text;
+    std::uint64_t serial = 0; // grows with every message, so that the same words can be said again
+};
+
+struct AppState {
+    // Special members in state.cpp: as inline code they would be most of each object file.
+    AppState();
+    AppState(const AppState&);
+    AppState(AppState&&) noexcept;
+    AppState& operator=(const AppState&);
+    AppState& operator=(AppState&&) noexcept;
+    ~AppState();
+
+    // The language of the working and the results: the page chooses it here, and nowhere else.
+    const PhraseBook* book = &englishPhrases();
+    Truss truss;                 // as shown: during a gesture with the gesture applied
+    Truss committed;             // as in the history
+    std::optional<Edit> pending; // of the gesture: `truss` is `committed` with this
+    std::string pendingFault;    // why the gesture's last edit is not shown; empty: it is
+    History history;
+    std::uint64_t revision = 1; // grows whenever `truss` changes
+    Things selection;
+    Hit hover;
+    Tool tool = Tool::Select;
+    Gesture gesture;
+    Chain chain;
+    Drawn drawn;
+    BoardMenu menu;
+    bool picksSeveral = false; // taps add to the selection, drags enclose
+    std::vector<Figure> figures;
+    bool penSeen = false;
+    View view;
+    NotebookState notebook;
+    Motion motion;
+    FieldEdit field;
+    LoadChoice choice;
+    Message message;
+    bool unsavedNote = false; // storage refused: say so
+};
+
+// Whether that page of the results is on the screen.
+[[nodiscard]] bool showsInfluence(const AppState&);
+[[nodiscard]] bool showsEnvelope(const AppState&);
+
+} // namespace gusset

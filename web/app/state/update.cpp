@@ -1,0 +1,325 @@
+#include "app/state/update.hpp"
+
+#include "exchange/json.hpp"
+#include "exchange/link.hpp"
+
+#include <algorithm>
+#include <utility>
+
+namespace gusset {
+
+namespace {
+
+void say(AppState& state, MessageKind kind, std::string text) {
+    state.message = {kind, std::move(text), state.message.serial + 1};
+}
+
+void show(AppState& state, Truss truss) {
+    state.truss = std::move(truss);
+    ++state.revision;
+}
+
+bool sameCounts(const Truss& one, const Truss& other) {
+    return one.joints.size() == other.joints.size() && one.members.size() == other.members.size() &&
+           one.supports.size() == other.supports.size() && one.loads.size() == other.loads.size();
+}
+
+// Ids are good for one revision. Edits that only add or change in place leave them good.
+void keepSelectionAfter(AppState& state, const Edit& edit, const Truss& after) {
+    const Truss& before = state.committed;
+    const bool shrinks = after.joints.size() < before.joints.size() ||
+                         after.members.size() < before.members.size() ||
+                         after.loads.size() < before.loads.size();
+    if (shrinks || edit.is<Remove>() || edit.is<ReplaceTruss>()) {
+        state.selection = {};
+    } else if (after.supports != before.supports) {
+        state.selection.supports.clear();
+    }
+    state.hover = {};
+    state.menu = {};
+}
+
+void fit(AppState& state) {
+    View& view = state.view;
+    view.camera = fitTo(view.camera, boardExtent(state.truss));
+    view.gridStep = gridStepFor(view.camera);
+    view.fitted = true;
+}
+
+// What was shown of a gesture is gone; the committed model stands on the board again.
+void dropGesture(AppState& state) {
+    if (state.pending) {
+        show(state, state.committed);
+    }
+    state.pending.reset();
+    state.pendingFault.clear();
+    state.gesture = {};
+}
+
+void enter(AppState& state, const Edit& edit, Truss after) {
+    keepSelectionAfter(state, edit, after);
+    std::string label = describe(state.committed, edit);
+    state.history.record(std::move(label), std::move(state.committed));
+    state.drawn = {};
+    if (!edit.is<DrawMember>()) {
+        state.chain = {};
+    }
+    if (state.message.kind == MessageKind::Problem) {
+        state.message.text.clear();
+    }
+    state.committed = after;
+    show(state, std::move(after));
+}
+
+// Back or on in the history; `other` is the model that stands there.
+void turnTo(AppState& state, std::optional<Truss> other) {
+    if (!other) {
+        return;
+    }
+    if (!sameCounts(*other, state.committed)) {
+        state.selection = {};
+    }
+    state.hover = {};
+    state.chain = {};
+    state.drawn = {};
+    state.menu = {};
+    state.committed = *other;
+    show(state, std::move(*other));
+}
+
+void carryOut(AppState& state, const Commit& action) {
+    dropGesture(state);
+    // Qualified: std::apply is found by the arguments too, and libc++ 13 fails on looking at it.
+    Outcome<Truss> after = gusset::apply(state.committed, action.edit);
+    if (!after) {
+        say(state, MessageKind::Problem, after.issues().front().says);
+        return;
+    }
+    enter(state, action.edit, std::move(after).value());
+    if (action.edit.is<ReplaceTruss>()) {
+        state.notebook.step = 0;
+        state.notebook.mechanism = 0;
+        state.notebook.envelopeOfCases = false;
+        state.notebook.checksOfAll = false;
+        state.notebook.influence = {};
+        for (Listing& listing : state.notebook.listings) {
+            listing.words.clear(); // it was looked for in another truss
+        }
+        state.motion = {.plays = true};
+        state.choice = {};
+        fit(state);
+    }
+}
+
+void carryOut(AppState& state, const ShowEdit& action) {
+    Outcome<Truss> after = gusset::apply(state.committed, action.edit);
+    if (!after) { // the last one that could be shown stays
+        state.pendingFault = after.issues().front().says;
+        return;
+    }
+    state.pending = action.edit;
+    state.pendingFault.clear();
+    show(state, std::move(after).value());
+}
+
+void carryOut(AppState& state, const EndGesture& action) {
+    if (!action.keep || !state.pending) {
+        const std::string fault = action.keep ? state.pendingFault : "";
+        dropGesture(state);
+        if (!fault.empty()) {
+            say(state, MessageKind::Problem, fault);
+        }
+        return;
+    }
+    const Edit edit = *std::exchange(state.pending, std::nullopt);
+    const std::string fault = std::exchange(state.pendingFault, {});
+    state.gesture = {};
+    if (state.truss != state.committed) {
+        enter(state, edit, state.truss);
+    }
+    if (!fault.empty()) {
+        say(state, MessageKind::Problem, fault);
+    }
+}
+
+void carryOut(AppState& state, const SetGesture& action) {
+    state.gesture = action.gesture;
+    if (action.gesture.kind != GestureKind::None && action.gesture.kind != GestureKind::Tap) {
+        state.drawn = {};
+    }
+}
+
+void carryOut(AppState& state, const SetChain& action) { state.chain = action.chain; }
+
+void carryOut(AppState& state, const SetDrawn& action) { state.drawn = action.drawn; }
+
+void carryOut(AppState& state, const SetMenu& action) { state.menu = action.menu; }
+
+void carryOut(AppState& state, const PickSeveral& action) { state.picksSeveral = action.on; }
+
+void carryOut(AppState& state, const SetFigures& action) { state.figures = action.figures; }
+
+void carryOut(AppState& state, const SeePen&) {
+    if (!state.penSeen) {
+        state.penSeen = true;
+        state.view.fingerDraws = false;
+        say(state, MessageKind::Info,
+            "A pen draws, so fingers only move the board now. View, \u201cFinger draws\u201d "
+            "changes that.");
+    }
+}
+
+void carryOut(AppState& state, const Undo&) {
+    dropGesture(state);
+    turnTo(state, state.history.undo(state.committed));
+}
+
+void carryOut(AppState& state, const Redo&) {
+    dropGesture(state);
+    turnTo(state, state.history.redo(state.committed));
+}
+
+void carryOut(AppState& state, const SetTool& action) {
+    dropGesture(state);
+    state.chain = {};
+    state.drawn = {};
+    state.menu = {};
+    state.picksSeveral = false;
+    state.hover = {};
+    state.tool = action.tool;
+}
+
+// While a path is picked, a tap on a joint adds it or takes it back.
+void pick(AppState& state, JointId joint) {
+    if (joint.at() >= state.truss.joints.size()) {
+        return;
+    }
+    InfluenceView& view = state.notebook.influence;
+    const std::string& label = state.truss.joints[joint.at()].label;
+    if (std::erase(view.picked, label) == 0) {
+        view.picked.push_back(label);
+    }
+    view.path = PathKind::Picked;
+    view.at.reset();
+}
+
+void carryOut(AppState& state, const SetSelection& action) {
+    if (state.notebook.influence.picking && showsInfluence(state)) {
+        for (const JointId joint : action.things.joints) {
+            pick(state, joint);
+        }
+        return;
+    }
+    state.selection = action.things;
+}
+
+void carryOut(AppState& state, const SetHover& action) { state.hover = action.hit; }
+
+// The page changing its shape is not somebody panning or zooming: a fitted drawing is fitted again.
+void carryOut(AppState& state, const SetCamera& action) {
+    View& view = state.view;
+    const bool moved =
+        action.camera.centre != view.camera.centre || action.camera.scale != view.camera.scale;
+    view.camera = action.camera;
+    if (moved) { // away under the menu
+        state.menu = {};
+    }
+    if (view.fitted && !moved) {
+        fit(state);
+        return;
+    }
+    view.fitted = view.fitted && !moved;
+    view.gridStep = gridStepFor(view.camera);
+}
+
+void carryOut(AppState& state, const ZoomToFit&) { fit(state); }
+
+View& ownerOf(AppState& state, const View*) { return state.view; }
+NotebookState& ownerOf(AppState& state, const NotebookState*) { return state.notebook; }
+InfluenceView& ownerOf(AppState& state, const InfluenceView*) { return state.notebook.influence; }
+
+template <class Owner, class Value>
+void carryOut(AppState& state, const Set<Owner, Value>& action) {
+    ownerOf(state, static_cast<const Owner*>(nullptr)).*action.setting = action.to;
+}
+
+void carryOut(AppState& state, const SetListing& action) {
+    listingOf(state.notebook, action.table) = action.listing;
+}
+
+void carryOut(AppState& state, const SetMotion& action) { state.motion = action.motion; }
+
+void carryOut(AppState& state, const BeginField& action) {
+    state.field = {action.key, action.text, action.measured, action.goesOn};
+}
+
+void carryOut(AppState& state, const EndField&) { state.field = {}; }
+
+void carryOut(AppState& state, const SetChoice& action) { state.choice = action.choice; }
+
+void carryOut(AppState& state, const Say& action) { say(state, action.kind, action.text); }
+
+// "members[3].b: no joint K", and of a link as a whole: "The link is incomplete".
+std::string sentenceOf(const Issue& issue) {
+    if (issue.at == "the link") {
+        return "The link " + issue.says;
+    }
+    return (issue.at.empty() ? "" : issue.at + ": ") + issue.says;
+}
+
+void lookAtLinkedLoads(AppState& state, std::string_view link) {
+    const Outcome<LoadChoice> loads = linkedLoads(link, state.committed);
+    state.choice = loads ? loads.value() : LoadChoice{};
+    if (!loads) {
+        say(state, MessageKind::Problem, sentenceOf(loads.issues().front()));
+    }
+}
+
+void carryOut(AppState& state, const OpenText& action) {
+    Outcome<Reading> reading =
+        looksLikeLink(action.text) ? readLink(action.text) : readModel(action.text);
+    if (!reading) {
+        say(state, MessageKind::Problem, sentenceOf(reading.issues().front()));
+        return;
+    }
+    const std::string label = action.label.empty() ? "Open" : action.label;
+    Issues notes = reading.value().notes;
+    carryOut(state, Commit{ReplaceTruss{std::move(reading).value().truss, label}});
+    if (!notes.empty()) {
+        say(state, MessageKind::Info, notes.front().says);
+    }
+    if (looksLikeLink(action.text)) {
+        lookAtLinkedLoads(state, action.text);
+    }
+}
+
+} // namespace
+
+void update(AppState& state, const Actions& actions) {
+    for (const Action& action : actions) {
+        std::visit([&state](const auto& which) { carryOut(state, which); }, action.kind());
+    }
+}
+
+bool isOnBoard(const AppState& state, std::string_view link) {
+    const Outcome<Reading> reading = readLink(link);
+    return reading && reading.value().truss == state.committed;
+}
+
+bool takeLinkOfBoard(AppState& state, std::string_view link) {
+    if (!isOnBoard(state, link)) {
+        return false;
+    }
+    lookAtLinkedLoads(state, link);
+    return true;
+}
+
+AppState startWith(Truss truss) {
+    AppState state;
+    state.committed = truss;
+    state.truss = std::move(truss);
+    fit(state);
+    return state;
+}
+
+} // namespace gusset

@@ -1,0 +1,176 @@
+#include "canvas/hands/arrange.hpp"
+
+#include "canvas/scene/snap.hpp"
+
+#include <algorithm>
+#include <cassert>
+
+namespace gusset {
+
+namespace {
+
+// Selected joints and ends of selected members, marked by their place in the truss.
+std::vector<bool> selectedJoints(const AppState& state) {
+    std::vector<bool> selected(state.truss.joints.size());
+    for (const JointId joint : state.selection.joints) {
+        selected[joint.at()] = true;
+    }
+    for (const MemberId member : state.selection.members) {
+        selected[state.truss.members[member.at()].a.at()] = true;
+        selected[state.truss.members[member.at()].b.at()] = true;
+    }
+    return selected;
+}
+
+Things wholeSelection(const AppState& state) {
+    const Truss& truss = state.truss;
+    const std::vector<bool> selected = selectedJoints(state);
+    Things things;
+    for (std::size_t i = 0; i < selected.size(); ++i) {
+        if (selected[i]) {
+            things.joints.push_back(JointId{static_cast<int>(i)});
+        }
+    }
+    for (std::size_t i = 0; i < truss.members.size(); ++i) {
+        if (selected[truss.members[i].a.at()] && selected[truss.members[i].b.at()]) {
+            things.members.push_back(MemberId{static_cast<int>(i)});
+        }
+    }
+    for (std::size_t i = 0; i < truss.loads.size(); ++i) {
+        const std::vector<JointId> joints = jointsOf(truss.loads[i]);
+        const auto isSelected = [&](JointId joint) { return selected[joint.at()]; };
+        if (!joints.empty() && std::all_of(joints.begin(), joints.end(), isSelected)) {
+            things.loads.push_back(LoadId{static_cast<int>(i)});
+        }
+    }
+    return things;
+}
+
+Extent boxOf(const Truss& truss, const std::vector<JointId>& joints) {
+    Extent box{truss.joints[joints.front().at()].at, truss.joints[joints.front().at()].at};
+    for (const JointId joint : joints) {
+        const Vec2 at = truss.joints[joint.at()].at;
+        box.low = {std::min(box.low.x, at.x), std::min(box.low.y, at.y)};
+        box.high = {std::max(box.high.x, at.x), std::max(box.high.y, at.y)};
+    }
+    return box;
+}
+
+// Loads on the mirror line are their own images: copying them would double them.
+void dropLoadsOnLine(const Truss& truss, bool upright, double line, Things& things) {
+    std::erase_if(things.loads, [&](LoadId load) {
+        const std::vector<JointId> joints = jointsOf(truss.loads[load.at()]);
+        return std::all_of(joints.begin(), joints.end(), [&](JointId joint) {
+            const Vec2 at = truss.joints[joint.at()].at;
+            return (upright ? at.x : at.y) == line;
+        });
+    });
+}
+
+std::string counted(std::size_t count, const char* one) {
+    return std::to_string(count) + " " + one + (count == 1 ? "" : "s");
+}
+
+// What undo calls it.
+std::string labelOf(const char* what, const Things& things) {
+    return std::string(what) + " " + counted(things.joints.size(), "joint");
+}
+
+} // namespace
+
+std::optional<Edit> mirrorSelection(const AppState& state, Side side) {
+    Things things = wholeSelection(state);
+    if (things.joints.empty()) {
+        return std::nullopt;
+    }
+    const Extent box = boxOf(state.truss, things.joints);
+    const bool upright = side == Side::Left || side == Side::Right;
+    const double line = side == Side::Left    ? box.low.x
+                        : side == Side::Right ? box.high.x
+                        : side == Side::Below ? box.low.y
+                                              : box.high.y;
+    dropLoadsOnLine(state.truss, upright, line, things);
+    const Placement image = upright ? Placement{{-1, 0}, {0, 1}, {2 * line, 0}}
+                                    : Placement{{1, 0}, {0, -1}, {0, 2 * line}};
+    return CopyThings{things, {image}, labelOf("Mirror", things)};
+}
+
+std::optional<Edit> repeatSelection(const AppState& state, Vec2 step, int times) {
+    assert(times >= 1);
+    const Things things = wholeSelection(state);
+    if (things.joints.empty() || step == Vec2{}) {
+        return std::nullopt;
+    }
+    CopyThings copy{things, {}, labelOf("Repeat", things)};
+    for (int i = 1; i <= times; ++i) {
+        copy.placements.push_back({{1, 0}, {0, 1}, static_cast<double>(i) * step});
+    }
+    return copy;
+}
+
+Vec2 ownStep(const AppState& state) {
+    const Things things = wholeSelection(state);
+    if (things.joints.empty()) {
+        return {};
+    }
+    const Extent box = boxOf(state.truss, things.joints);
+    const Vec2 size = box.high - box.low;
+    return size.x > 0 ? Vec2{size.x, 0} : Vec2{0, size.y};
+}
+
+std::optional<Edit> shiftSelection(const AppState& state, Vec2 by) {
+    const Things things = wholeSelection(state);
+    if (things.joints.empty()) {
+        return std::nullopt;
+    }
+    return shifted(state.truss, state.view, things.joints, by);
+}
+
+std::optional<Edit> copySelection(const AppState& state, Vec2 by) {
+    const Things things = wholeSelection(state);
+    if (things.joints.empty() || by == Vec2{}) {
+        return std::nullopt;
+    }
+    return CopyThings{things, {{{1, 0}, {0, 1}, by}}, labelOf("Copy", things)};
+}
+
+std::optional<Edit> copySelectionTo(const AppState& state, Vec2 place) {
+    const Things things = wholeSelection(state);
+    if (things.joints.empty()) {
+        return std::nullopt;
+    }
+    return copySelection(state, place - boxOf(state.truss, things.joints).low);
+}
+
+std::optional<Edit> turnSelection(const AppState& state, double degrees) {
+    const Things things = wholeSelection(state);
+    if (things.joints.empty()) {
+        return std::nullopt;
+    }
+    const Extent box = boxOf(state.truss, things.joints);
+    const Vec2 middle = 0.5 * (box.low + box.high);
+    const Vec2 way = directionOf(degrees);
+    MoveJoints turn{things.joints, {}, labelOf("Turn", things)};
+    for (const JointId joint : things.joints) {
+        const Vec2 from = state.truss.joints[joint.at()].at - middle;
+        turn.to.push_back(middle + from.x * way + from.y * Vec2{-way.y, way.x});
+    }
+    return turn;
+}
+
+std::string selectionText(const AppState& state) {
+    const Things& things = state.selection;
+    std::string text;
+    const auto add = [&text](std::size_t count, const char* one) {
+        if (count > 0) {
+            text += (text.empty() ? "" : ", ") + counted(count, one);
+        }
+    };
+    add(things.joints.size(), "joint");
+    add(things.members.size(), "member");
+    add(things.supports.size(), "support");
+    add(things.loads.size(), "load");
+    return text;
+}
+
+} // namespace gusset

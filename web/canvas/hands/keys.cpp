@@ -1,0 +1,146 @@
+#include "canvas/hands/board_menu.hpp"
+#include "canvas/hands/tool.hpp"
+#include "canvas/scene/snap.hpp"
+
+#include <algorithm>
+
+namespace gusset {
+
+namespace {
+
+// One thing at a time, from the innermost outward.
+void escape(const AppState& state, Actions& actions) {
+    if (state.menu.open) {
+        actions.push_back(EndGesture{false});
+        actions.push_back(SetMenu{});
+    } else if (state.gesture.kind != GestureKind::None) {
+        actions.push_back(EndGesture{false});
+    } else if (state.chain.active) {
+        actions.push_back(SetChain{});
+    } else if (state.picksSeveral) {
+        actions.push_back(PickSeveral{false});
+    } else if (!state.selection.empty()) {
+        actions.push_back(SetSelection{});
+    } else {
+        actions.push_back(SetTool{Tool::Select});
+    }
+}
+
+Things allThings(const Truss& truss) {
+    Things things;
+    for (std::size_t i = 0; i < truss.joints.size(); ++i) {
+        things.joints.push_back(JointId{static_cast<int>(i)});
+    }
+    for (std::size_t i = 0; i < truss.members.size(); ++i) {
+        things.members.push_back(MemberId{static_cast<int>(i)});
+    }
+    return things;
+}
+
+void turnStep(const AppState& state, int by, Actions& actions) {
+    const NotebookState& notebook = state.notebook;
+    const bool looking = notebook.open && notebook.tab == NotebookTab::Working;
+    turnTo(NotebookTab::Working, actions);
+    actions.push_back(Set{&NotebookState::wholeWorking, false});
+    if (looking) { // the first press only opens the page
+        actions.push_back(Set{&NotebookState::step, std::max(notebook.step + by, 0)});
+    }
+}
+
+// Selected joints move; with none, left and right leaf through the working that is looked at.
+void arrow(const AppState& state, Vec2 steps, Actions& actions) {
+    if (state.gesture.kind != GestureKind::None) {
+        return;
+    }
+    if (!state.selection.joints.empty()) {
+        const Vec2 by = state.view.gridStep * steps;
+        actions.push_back(Commit{shifted(state.truss, state.view, state.selection.joints, by)});
+    } else if (steps.x != 0 && state.notebook.open && state.notebook.tab == NotebookTab::Working) {
+        turnStep(state, steps.x > 0 ? 1 : -1, actions);
+    }
+}
+
+void removeSelected(const AppState& state, Actions& actions) {
+    if (!state.selection.empty() && state.gesture.kind == GestureKind::None) {
+        actions.push_back(Commit{Remove{state.selection}});
+    }
+}
+
+// On what is picked, or in the middle of the board.
+void openMenu(const AppState& state, Actions& actions) {
+    const Camera& camera = state.view.camera;
+    const Truss& truss = state.truss;
+    const Things& things = state.selection;
+    const Vec2 free = camera.size - Vec2{camera.coverRight, camera.coverBottom - camera.coverTop};
+    BoardMenu menu;
+    menu.open = true;
+    menu.lit = 0;
+    menu.pixel = 0.5 * free;
+    if (!things.joints.empty()) {
+        menu.under = {HitKind::Joint, things.joints.front().index, 0};
+        menu.pixel = toPixel(camera, truss.joints[things.joints.front().at()].at);
+    } else if (!things.members.empty()) {
+        const Member& member = truss.members[things.members.front().at()];
+        menu.under = {HitKind::Member, things.members.front().index, 0};
+        menu.pixel = toPixel(
+            camera, 0.5 * (truss.joints[member.a.at()].at + truss.joints[member.b.at()].at));
+    }
+    actions.push_back(SetMenu{menu});
+}
+
+// True when the key was the menu's.
+bool turnsMenu(const AppState& state, Key key, Actions& actions) {
+    const int lines = static_cast<int>(boardMenuLines(state).size());
+    BoardMenu menu = state.menu;
+    if (lines > 0 && (key == Key::Up || key == Key::Down)) {
+        const int by = key == Key::Down ? 1 : lines - 1;
+        menu.lit = menu.lit < 0 ? (key == Key::Down ? 0 : lines - 1) : (menu.lit + by) % lines;
+        actions.push_back(SetMenu{menu});
+        return true;
+    }
+    if (key == Key::Enter) {
+        chooseMenuLine(state, menu.lit, actions);
+        return true;
+    }
+    return false;
+}
+
+} // namespace
+
+void pressKey(const AppState& state, Key key, Actions& actions) {
+    if (state.menu.open && turnsMenu(state, key, actions)) {
+        return;
+    }
+    switch (key) {
+    case Key::Delete:
+        return removeSelected(state, actions);
+    case Key::Escape:
+        return escape(state, actions);
+    case Key::Undo:
+        return actions.push_back(Undo{});
+    case Key::Redo:
+        return actions.push_back(Redo{});
+    case Key::SelectAll:
+        return actions.push_back(SetSelection{allThings(state.truss)});
+    case Key::Fit:
+        return actions.push_back(ZoomToFit{});
+    case Key::Left:
+        return arrow(state, {-1, 0}, actions);
+    case Key::Right:
+        return arrow(state, {1, 0}, actions);
+    case Key::Up:
+        return arrow(state, {0, 1}, actions);
+    case Key::Down:
+        return arrow(state, {0, -1}, actions);
+    case Key::NextStep:
+        return turnStep(state, 1, actions);
+    case Key::PreviousStep:
+        return turnStep(state, -1, actions);
+    case Key::Menu:
+        return openMenu(state, actions);
+    case Key::Enter:
+        return;
+    }
+}
+
+} // namespace gusset

@@ -1,0 +1,161 @@
+#include "canvas/hands/several_field.hpp"
+
+#include "app/fields/typed_text.hpp"
+#include "app/state/commit.hpp"
+#include "canvas/hands/arrange.hpp"
+#include "core/number.hpp"
+#include "model/quantity/quantity_input.hpp"
+
+#include <array>
+#include <cmath>
+
+namespace gusset {
+
+namespace {
+
+struct Entry {
+    const char* key;
+    const char* name;
+    const char* example;
+};
+// In the order of SeveralKind.
+constexpr std::array kEntries{
+    Entry{"several.move", "Move by", "2, 0.5 or 3 @ 30°"},
+    Entry{"several.copy", "Copy, off by", "2, 0.5 or 3 @ 30°"},
+    Entry{"several.turn", "Turn by", "90°, anticlockwise"},
+    Entry{"several.repeat", "Repeat", "3 × 2.5, or 3 × 2.5, 1"},
+    Entry{"several.warm", "ΔT, K", "30"},
+};
+constexpr int kMostCopies = 100;
+
+const Entry& entryOf(SeveralKind kind) { return kEntries[static_cast<std::size_t>(kind)]; }
+
+Issue asIssue(const char* says) { return Issue{IssueCode::Syntax, "input", says}; }
+
+Outcome<Edit> orNothing(std::optional<Edit> edit, const char* says) {
+    return edit ? Outcome<Edit>(std::move(*edit)) : Outcome<Edit>(asIssue(says));
+}
+
+Outcome<Vec2> typedStep(const AppState& state, const std::string& text) {
+    const Outcome<TypedVector> read = readLengthVector(text, state.truss.units.length);
+    if (!read) {
+        return read.issues();
+    }
+    const TypedVector& way = read.value();
+    return way.angled ? way.first * directionOf(way.second) : Vec2{way.first, way.second};
+}
+
+// Where the count ends: at ×, x or *.
+std::pair<std::size_t, std::size_t> timesSign(const std::string& text) {
+    constexpr std::string_view kSign = "×";
+    const std::size_t sign = text.find(kSign);
+    if (sign != std::string::npos) {
+        return {sign, sign + kSign.size()};
+    }
+    const std::size_t letter = text.find_first_of("xX*");
+    return {letter, letter == std::string::npos ? letter : letter + 1};
+}
+
+Outcome<Edit> repetition(const AppState& state, const std::string& text) {
+    const auto [countEnd, stepBegin] = timesSign(text);
+    const Outcome<double> count = readNumber(text.substr(0, countEnd));
+    if (!count) {
+        return count.issues();
+    }
+    if (count.value() < 1 || count.value() > kMostCopies ||
+        count.value() != std::floor(count.value())) {
+        return asIssue("The number of copies is a whole one from 1 to 100, as in 3 × 2.5.");
+    }
+    Vec2 step = ownStep(state);
+    if (stepBegin != std::string::npos) {
+        const std::string typed = text.substr(stepBegin);
+        const Outcome<double> along = readLength(typed, state.truss.units.length);
+        const Outcome<Vec2> read = isVector(typed) ? typedStep(state, typed)
+                                   : along         ? Outcome<Vec2>(Vec2{along.value(), 0})
+                                                   : Outcome<Vec2>(along.issues());
+        if (!read) {
+            return read.issues();
+        }
+        step = read.value();
+    }
+    return orNothing(repeatSelection(state, step, static_cast<int>(count.value())),
+                     "Copies need a step that is not zero, as in 3 × 2.5.");
+}
+
+Outcome<Edit> shift(const AppState& state, SeveralKind kind, const std::string& text) {
+    const Outcome<Vec2> by = typedStep(state, text);
+    if (!by) {
+        return by.issues();
+    }
+    return orNothing(kind == SeveralKind::Move ? shiftSelection(state, by.value())
+                                               : copySelection(state, by.value()),
+                     "A copy needs a step that is not zero, as 2, 0.");
+}
+
+Outcome<Edit> severalEdit(const AppState& state, SeveralKind kind, const std::string& text) {
+    switch (kind) {
+    case SeveralKind::Move:
+    case SeveralKind::Copy:
+        return shift(state, kind, text);
+    case SeveralKind::Repeat:
+        return repetition(state, text);
+    case SeveralKind::Turn:
+    case SeveralKind::Warm:
+        break;
+    }
+    const bool turns = kind == SeveralKind::Turn;
+    const Outcome<double> value = turns ? readAngle(text) : readNumber(text);
+    if (!value) {
+        return value.issues();
+    }
+    return turns ? orNothing(turnSelection(state, value.value()), "Nothing is selected to turn.")
+                 : Outcome<Edit>(WarmMembers{state.selection.members, value.value()});
+}
+
+} // namespace
+
+std::string severalKey(SeveralKind kind) { return entryOf(kind).key; }
+
+std::optional<SeveralKind> severalOf(const std::string& key) {
+    for (std::size_t i = 0; i < kEntries.size(); ++i) {
+        if (key == kEntries[i].key) {
+            return static_cast<SeveralKind>(i);
+        }
+    }
+    return std::nullopt;
+}
+
+const char* severalName(SeveralKind kind) { return entryOf(kind).name; }
+
+const char* severalExample(SeveralKind kind) { return entryOf(kind).example; }
+
+std::string severalText(const AppState& state, SeveralKind kind) {
+    if (kind == SeveralKind::Repeat) {
+        const Vec2 step = ownStep(state);
+        const std::string along =
+            step.x != 0 ? shortestNumber(step.x) : "0, " + shortestNumber(step.y);
+        return "1 × " + typedNumbers(state.truss, along);
+    }
+    if (kind == SeveralKind::Warm && !state.selection.members.empty()) {
+        const MemberId first = state.selection.members.front();
+        return typedNumber(state.truss, state.truss.members[first.at()].warming);
+    }
+    return "";
+}
+
+bool finishSeveral(const AppState& state, const FieldDone& done, Actions& actions) {
+    const std::optional<SeveralKind> kind = severalOf(done.key);
+    if (!kind) {
+        return false;
+    }
+    actions.push_back(EndField{});
+    const bool enters = *kind == SeveralKind::Repeat && done.how == FieldEnd::Below;
+    const bool asItWas = done.text == state.field.text && !enters; // Enter takes what is offered
+    if (done.how == FieldEnd::GivenUp || done.text.empty() || asItWas) {
+        return true;
+    }
+    commitOrSay(severalEdit(state, *kind, withPoints(state.truss, done.text)), actions);
+    return true;
+}
+
+} // namespace gusset

@@ -1,0 +1,215 @@
+#include "app/fields/typed_text.hpp"
+#include "canvas/scene/figures.hpp"
+#include "canvas/scene/scene_parts.hpp"
+
+#include "core/number.hpp"
+#include "core/signs.hpp"
+#include "model/truss/units.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace gusset {
+
+namespace {
+
+constexpr double kAwayFromDrawing = 13; // px between the outermost symbol and the first line
+constexpr double kRowsApart = 26;       // between the line of the panels and the overall one
+constexpr double kTick = 5;             // half of the slanting stroke at an end
+constexpr double kWitness = 9;          // half of the line that says what is measured
+constexpr double kTextAir = 5;
+constexpr std::size_t kMostPanels = 16;
+
+enum class Direction { Across, Upright };
+
+// One dimension line on the board: places along it and the line's own coordinate.
+struct Row {
+    Direction direction = Direction::Across;
+    double across = 0;           // px: the line's y, or x
+    std::vector<double> figures; // length units, ascending: what is measured
+    std::vector<double> along;   // px of these
+};
+
+Vec2 onRow(const Row& row, double along, double aside = 0) {
+    return row.direction == Direction::Across ? Vec2{along, row.across + aside}
+                                              : Vec2{row.across + aside, along};
+}
+
+std::string figureText(const Drawing& drawing, double value, bool withUnit) {
+    const char sign = drawing.state.truss.classSettings.decimalSign;
+    const std::string unit = symbolOf(drawing.state.truss.units.length);
+    const bool named = withUnit && !unit.empty();
+    return formatMeasured(value, sign) + (named ? kThinSpace + unit : "");
+}
+
+// Px along the row that its figure takes; figures are never turned.
+double roomOf(const Drawing& drawing, const Row& row, const std::string& text) {
+    const Vec2 size = drawing.measure(text, LabelKind::Dimension);
+    return (row.direction == Direction::Across ? size.x : size.y) + 2 * kTextAir;
+}
+
+bool fits(const Drawing& drawing, const Row& row, bool withUnit) {
+    const Rect& free = drawing.obstacles.free();
+    const Vec2 first = onRow(row, row.along.front());
+    const Vec2 last = onRow(row, row.along.back());
+    const double whole = row.figures.back() - row.figures.front();
+    const double widest =
+        drawing.measure(figureText(drawing, whole, withUnit), LabelKind::Dimension).x;
+    const double margin = row.direction == Direction::Across ? kWitness : 0.5 * widest + 1;
+    const Vec2 low{std::min(first.x, last.x), std::min(first.y, last.y)};
+    const Vec2 high{std::max(first.x, last.x), std::max(first.y, last.y)};
+    if (low.x < free.at.x + margin || high.x > free.at.x + free.size.x - margin ||
+        low.y < free.at.y + kWitness || high.y > free.at.y + free.size.y - kWitness) {
+        return false;
+    }
+    for (std::size_t i = 1; i < row.along.size(); ++i) {
+        const std::string text = figureText(drawing, row.figures[i] - row.figures[i - 1], withUnit);
+        if (std::abs(row.along[i] - row.along[i - 1]) < roomOf(drawing, row, text) + 2 * kTick) {
+            return false;
+        }
+    }
+    return true;
+}
+
+void addThin(Drawing& drawing, Vec2 a, Vec2 b, float width) {
+    addLine(drawing, {a, b, width, Ink::Dimension, 0});
+    drawing.obstacles.addSegment(a, b, 1);
+}
+
+void drawEnd(Drawing& drawing, const Row& row, double along) {
+    addThin(drawing, onRow(row, along, -kWitness), onRow(row, along, kWitness), 1);
+    const Vec2 at = onRow(row, along);
+    addThin(drawing, at + Vec2{-kTick, kTick}, at + Vec2{kTick, -kTick}, 1.8F);
+}
+
+// The line stops for its figure.
+void drawSpan(Drawing& drawing, const Row& row, std::size_t to, bool withUnit) {
+    const double from = row.along[to - 1];
+    const double until = row.along[to];
+    LabelMark mark;
+    mark.text = figureText(drawing, row.figures[to] - row.figures[to - 1], withUnit);
+    mark.at = onRow(row, 0.5 * (from + until));
+    mark.ink = Ink::Dimension;
+    mark.kind = LabelKind::Dimension;
+    mark.backed = false;
+    const double half = std::copysign(0.5 * roomOf(drawing, row, mark.text), until - from);
+    const double middle = 0.5 * (from + until);
+    addThin(drawing, onRow(row, from), onRow(row, middle - half), 1);
+    addThin(drawing, onRow(row, middle + half), onRow(row, until), 1);
+    const Vec2 halfText = 0.5 * drawing.measure(mark.text, mark.kind);
+    drawing.obstacles.addBox(mark.at, halfText);
+    const Measured measured{row.direction == Direction::Upright, row.figures[to - 1],
+                            row.figures[to]};
+    drawing.scene.figures.push_back({kDimensionKey,
+                                     typedNumber(drawing.state.truss, measured.to - measured.from),
+                                     mark.at, halfText, measured});
+    drawing.scene.labels.push_back(std::move(mark));
+}
+
+bool drawRow(Drawing& drawing, const Row& row, bool withUnit) {
+    if (row.along.size() < 2 || !fits(drawing, row, withUnit)) {
+        return false;
+    }
+    for (const double along : row.along) {
+        drawEnd(drawing, row, along);
+    }
+    for (std::size_t i = 1; i < row.along.size(); ++i) {
+        drawSpan(drawing, row, i, withUnit);
+    }
+    return true;
+}
+
+std::vector<double> distinct(std::vector<double> values, double close) {
+    std::sort(values.begin(), values.end());
+    std::vector<double> kept;
+    for (const double value : values) {
+        if (kept.empty() || value - kept.back() > close) {
+            kept.push_back(value);
+        }
+    }
+    return kept;
+}
+
+// Panels are measured along the lower chord where it reaches from end to end, else between all
+// joints.
+std::vector<double> panelPoints(const Truss& truss, const Extent& box, double close) {
+    std::vector<double> all;
+    std::vector<double> chord;
+    for (const Joint& joint : truss.joints) {
+        all.push_back(joint.at.x);
+        if (joint.at.y - box.low.y <= close) {
+            chord.push_back(joint.at.x);
+        }
+    }
+    chord = distinct(std::move(chord), close);
+    const bool whole = chord.size() > 2 && chord.front() - box.low.x <= close &&
+                       box.high.x - chord.back() <= close;
+    return whole ? chord : distinct(std::move(all), close);
+}
+
+std::vector<double> levels(const Truss& truss, double close) {
+    std::vector<double> all;
+    for (const Joint& joint : truss.joints) {
+        all.push_back(joint.at.y);
+    }
+    return distinct(std::move(all), close);
+}
+
+Row rowOf(const Camera& camera, Direction direction, std::vector<double> figures) {
+    Row row;
+    row.direction = direction;
+    for (const double figure : figures) {
+        row.along.push_back(direction == Direction::Across ? toPixel(camera, {figure, 0}).x
+                                                           : toPixel(camera, {0, figure}).y);
+    }
+    row.figures = std::move(figures);
+    return row;
+}
+
+// The parts next to the drawing if there is room for each, then the whole beyond them; false if
+// there is no room at all.
+bool drawRows(Drawing& drawing, Row parts, double nearest, double outward) {
+    const bool several = parts.figures.size() > 2 && parts.figures.size() <= kMostPanels + 1;
+    parts.across = nearest;
+    const bool drawn = several && drawRow(drawing, parts, false);
+    Row whole;
+    whole.direction = parts.direction;
+    whole.across = nearest + (drawn ? outward : 0);
+    whole.figures = {parts.figures.front(), parts.figures.back()};
+    whole.along = {parts.along.front(), parts.along.back()};
+    return drawRow(drawing, whole, true) || drawn;
+}
+
+// At the left, or at the right where the left is too narrow.
+void drawHeights(Drawing& drawing, const Row& row) {
+    const double whole = row.figures.back() - row.figures.front();
+    const double widest = drawing.measure(figureText(drawing, whole, true), LabelKind::Dimension).x;
+    const double away = kAwayFromDrawing + 0.5 * widest;
+    const double apart = widest + kTextAir;
+    if (!drawRows(drawing, row, drawing.low.x - away, -apart)) {
+        drawRows(drawing, row, drawing.high.x + away, apart);
+    }
+}
+
+} // namespace
+
+void drawDimensions(Drawing& drawing) {
+    const AppState& state = drawing.state;
+    if (!state.view.showDimensions || state.truss.joints.size() < 2) {
+        return;
+    }
+    constexpr double kOneLine = 1e-6; // of the extent: closer figures print as one
+    const Extent box = extent(state.truss);
+    const Vec2 size = box.high - box.low;
+    const double close = kOneLine * std::max(size.x, size.y);
+    const Camera& camera = state.view.camera;
+    if (size.x > close) {
+        const Row row = rowOf(camera, Direction::Across, panelPoints(state.truss, box, close));
+        drawRows(drawing, row, drawing.high.y + kAwayFromDrawing, kRowsApart);
+    }
+    if (size.y > close) {
+        drawHeights(drawing, rowOf(camera, Direction::Upright, levels(state.truss, close)));
+    }
+}
+
+} // namespace gusset

@@ -1,0 +1,159 @@
+#include "canvas/scene/pick.hpp"
+
+#include "canvas/scene/symbols.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace gusset {
+
+namespace {
+
+// However small the drawing, a joint answers within this many px.
+constexpr double kSureOfJoint = 4;
+
+void keepNearer(Hit& best, HitKind kind, std::size_t index, double distance) {
+    if (best.kind == HitKind::None || distance < best.distance) {
+        best = {kind, static_cast<int>(index), distance};
+    }
+}
+
+Hit within(const Hit& hit, double slack) { return hit.distance <= slack ? hit : Hit{}; }
+
+Hit nearestJoint(const Truss& truss, const Camera& camera, Vec2 pixel) {
+    Hit best;
+    for (std::size_t i = 0; i < truss.joints.size(); ++i) {
+        keepNearer(best, HitKind::Joint, i, length(toPixel(camera, truss.joints[i].at) - pixel));
+    }
+    return best;
+}
+
+Hit nearestMember(const Truss& truss, const Camera& camera, Vec2 pixel) {
+    Hit best;
+    for (std::size_t i = 0; i < truss.members.size(); ++i) {
+        const Vec2 a = toPixel(camera, truss.joints[truss.members[i].a.at()].at);
+        const Vec2 b = toPixel(camera, truss.joints[truss.members[i].b.at()].at);
+        keepNearer(best, HitKind::Member, i, distanceToSegment(pixel, a, b));
+    }
+    return best;
+}
+
+Hit nearestSymbol(const Truss& truss, const Camera& camera, Vec2 pixel) {
+    const Symbols symbols = layOutSymbols(truss, camera);
+    Hit best;
+    for (const LoadSymbol& load : symbols.loads) {
+        keepNearer(best, HitKind::Load, load.load.at(),
+                   distanceToSegment(pixel, load.arrow.tail, load.arrow.head));
+    }
+    for (const ChordSymbol& chord : symbols.chords) {
+        for (const Arrow& edge : chord.edges) {
+            keepNearer(best, HitKind::Load, chord.load.at(),
+                       distanceToSegment(pixel, edge.tail, edge.head));
+        }
+    }
+    for (const SupportSymbol& support : symbols.supports) {
+        const Vec2 ground = support.joint + kSupportDepth * support.down;
+        keepNearer(best, HitKind::Support, support.support.at(),
+                   distanceToSegment(pixel, support.joint + kJointRadius * support.down, ground));
+    }
+    return best;
+}
+
+// Where members are short, joints must leave their middle thirds to be touched.
+double jointSlack(const Truss& truss, const Camera& camera, const Hit& member, double slack) {
+    if (member.kind == HitKind::None) {
+        return slack;
+    }
+    const Vec2 along = memberVector(truss, MemberId{member.index});
+    const double third = camera.scale * length(along) / 3;
+    return std::clamp(third, std::min(kSureOfJoint, slack), slack);
+}
+
+} // namespace
+
+double shareAlong(Vec2 point, Vec2 a, Vec2 b) {
+    const Vec2 along = b - a;
+    const double square = dot(along, along);
+    return square > 0 ? std::clamp(dot(point - a, along) / square, 0.0, 1.0) : 0;
+}
+
+double distanceToSegment(Vec2 point, Vec2 a, Vec2 b) {
+    return length(point - a - shareAlong(point, a, b) * (b - a));
+}
+
+Hit pickIn(const Truss& truss, const Camera& camera, Vec2 pixel, double slack) {
+    const Hit member = within(nearestMember(truss, camera, pixel), slack);
+    const Hit joint =
+        within(nearestJoint(truss, camera, pixel), jointSlack(truss, camera, member, slack));
+    if (joint.kind != HitKind::None) {
+        return joint;
+    }
+    const Hit symbol = within(nearestSymbol(truss, camera, pixel), slack);
+    return symbol.kind != HitKind::None ? symbol : member;
+}
+
+Hit pick(const AppState& state, Vec2 pixel, double slack) {
+    return pickIn(state.truss, state.view.camera, pixel, slack);
+}
+
+Hit pickJoint(const AppState& state, Vec2 pixel, double slack) {
+    return within(nearestJoint(state.truss, state.view.camera, pixel), slack);
+}
+
+Things thingsOf(const Hit& hit) {
+    Things things;
+    if (hit.kind == HitKind::Joint) {
+        things.joints.push_back(JointId{hit.index});
+    } else if (hit.kind == HitKind::Member) {
+        things.members.push_back(MemberId{hit.index});
+    } else if (hit.kind == HitKind::Support) {
+        things.supports.push_back(SupportId{hit.index});
+    } else if (hit.kind == HitKind::Load) {
+        things.loads.push_back(LoadId{hit.index});
+    }
+    return things;
+}
+
+Things thingsWhere(const AppState& state, const std::function<bool(Vec2 pixel)>& holds) {
+    const Truss& truss = state.truss;
+    std::vector<bool> inside(truss.joints.size());
+    Things things;
+    for (std::size_t i = 0; i < truss.joints.size(); ++i) {
+        inside[i] = holds(toPixel(state.view.camera, truss.joints[i].at));
+        if (inside[i]) {
+            things.joints.push_back(JointId{static_cast<int>(i)});
+        }
+    }
+    for (std::size_t i = 0; i < truss.members.size(); ++i) {
+        if (inside[truss.members[i].a.at()] && inside[truss.members[i].b.at()]) {
+            things.members.push_back(MemberId{static_cast<int>(i)});
+        }
+    }
+    return things;
+}
+
+Things thingsInBox(const AppState& state, Vec2 corner, Vec2 opposite) {
+    return thingsWhere(state, [&](Vec2 at) {
+        return std::min(corner.x, opposite.x) <= at.x && at.x <= std::max(corner.x, opposite.x) &&
+               std::min(corner.y, opposite.y) <= at.y && at.y <= std::max(corner.y, opposite.y);
+    });
+}
+
+Things membersAcross(const AppState& state, Vec2 from, Vec2 to) {
+    // Twice the signed area of the triangle: which side of a line a point lies on.
+    const auto side = [](Vec2 a, Vec2 b, Vec2 point) {
+        return (b.x - a.x) * (point.y - a.y) - (b.y - a.y) * (point.x - a.x);
+    };
+    const Truss& truss = state.truss;
+    Things things;
+    for (std::size_t i = 0; i < truss.members.size(); ++i) {
+        const Vec2 a = toPixel(state.view.camera, truss.joints[truss.members[i].a.at()].at);
+        const Vec2 b = toPixel(state.view.camera, truss.joints[truss.members[i].b.at()].at);
+        if (side(from, to, a) * side(from, to, b) < 0 && side(a, b, from) * side(a, b, to) < 0) {
+            things.members.push_back(MemberId{static_cast<int>(i)});
+        }
+    }
+    return things;
+}
+
+} // namespace gusset

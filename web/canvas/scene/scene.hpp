@@ -1,0 +1,95 @@
+#pragma once
+// The drawing as records, in CSS pixels of the board (so that widths and symbols keep their size at
+// every zoom). `buildScene` is pure; the renderer only draws what stands here, and picking does not
+// look at it.
+
+#include "app/derived/derived.hpp"
+#include "app/state/state.hpp"
+#include "core/vec2.hpp"
+
+#include <cstdint>
+#include <functional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace gusset {
+
+// Roles of ink; the theme says which colour each has (web/ui/theme).
+enum class Ink : std::uint8_t {
+    Tension,
+    Compression,
+    Zero,
+    Plain,
+    Muted,
+    Accent,
+    Load,
+    Reaction,
+    Dimension,
+    Warning,
+    Paper,
+    Halo
+};
+
+struct LineMark { // antialiased, round ends
+    Vec2 a;
+    Vec2 b;
+    float width = 2;
+    Ink ink = Ink::Plain;
+    float dash = 0; // px on and off; 0: solid
+};
+struct DiscMark { // joints and halos: filled with `fill`, ringed with `ink`
+    Vec2 at;
+    float radius = 5;
+    float ring = 2;
+    Ink ink = Ink::Plain;
+    Ink fill = Ink::Paper;
+};
+struct TriangleMark { // arrow heads, supports
+    Vec2 a;
+    Vec2 b;
+    Vec2 c;
+    Ink ink = Ink::Plain;
+    bool filled = true;
+};
+enum class LabelKind { Joint, Force, Load, Reaction, Dimension, Hint };
+struct LabelMark {
+    std::string text; // UTF-8
+    Vec2 at;          // its middle
+    Ink ink = Ink::Plain;
+    LabelKind kind = LabelKind::Joint;
+    bool backed = true; // on a patch of paper, to be read over lines
+};
+
+// What a finger covers, shown above it.
+struct Loupe {
+    bool shown = false;
+    Vec2 of; // CSS px: what stands in its middle
+    Vec2 at; // its own middle
+};
+inline constexpr double kLoupeRadius = 52; // px
+inline constexpr double kLoupeNearer = 2;  // times as large
+
+struct Scene {
+    std::vector<LineMark> lines;         // drawn in order
+    std::vector<TriangleMark> triangles; // over the lines
+    std::vector<DiscMark> discs;         // over the triangles
+    std::vector<LabelMark> labels;       // on top
+    std::vector<Figure> figures;         // labels that open a field when tapped
+    Loupe loupe;
+    Camera camera; // for the grid
+    double gridStep = 1;
+};
+
+// Sizes of text, CSS px, as the drawing's labels are set; measured by the caller's font.
+using MeasureText = std::function<Vec2(const std::string& text, LabelKind kind)>;
+
+// A text broken between its words into lines of a hint's type, none wider than that unless a word
+// is.
+[[nodiscard]] std::vector<std::string> linesWithin(std::string_view text, double width,
+                                                   const MeasureText&);
+
+// `lit`: the step of the working that is looked at lights its joint and members.
+[[nodiscard]] Scene buildScene(const AppState&, const Derived&, const MeasureText&);
+
+} // namespace gusset

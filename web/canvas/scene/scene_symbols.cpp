@@ -1,0 +1,265 @@
+#include "canvas/scene/scene_parts.hpp"
+
+#include "report/results/results_text.hpp"
+#include "report/results/trust_text.hpp"
+#include "statics/equilibrium/structure.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace gusset {
+
+namespace {
+
+constexpr double kHeadLength = 11; // px of an arrow's head
+constexpr double kHeadHalf = 4.2;
+constexpr double kReactionShort = 26; // px of the smallest and the largest reaction's arrow
+constexpr double kReactionLong = 46;
+
+Vec2 unit(Vec2 way) { return (1 / length(way)) * way; }
+
+// From the joint: `down` along the symbol's axis, `across` it.
+struct Axes {
+    Vec2 joint, down;
+    [[nodiscard]] Vec2 at(double along, double aside) const {
+        return joint + along * down + aside * Vec2{-down.y, down.x};
+    }
+};
+
+void addPlainLine(Drawing& drawing, Vec2 a, Vec2 b, float width) {
+    addLine(drawing, {a, b, width, Ink::Plain, 0});
+}
+
+void addTriangle(Drawing& drawing, const Axes& axes, double depth, double half) {
+    const std::array<Vec2, 3> corners{axes.at(0, 0), axes.at(depth, -half), axes.at(depth, half)};
+    drawing.scene.triangles.push_back({corners[0], corners[1], corners[2], Ink::Paper, true});
+    drawing.scene.triangles.push_back({corners[0], corners[1], corners[2], Ink::Plain, false});
+}
+
+void addHatchedGround(Drawing& drawing, const Axes& axes, double depth) {
+    addPlainLine(drawing, axes.at(depth, -kSupportHalf), axes.at(depth, kSupportHalf), 2);
+    for (double aside = -kSupportHalf + 7; aside <= kSupportHalf; aside += 6.25) {
+        addPlainLine(drawing, axes.at(depth, aside), axes.at(kSupportDepth, aside - 6), 1.2F);
+    }
+}
+
+void drawSupport(Drawing& drawing, const SupportSymbol& symbol) {
+    const Axes axes{symbol.joint, symbol.down};
+    const Support& support = drawing.state.truss.supports[symbol.support.at()];
+    if (support.kind == SupportKind::Pin) {
+        addTriangle(drawing, axes, 18, 11);
+        addHatchedGround(drawing, axes, 18);
+    } else {
+        constexpr float kRoller = 2.8F;
+        addTriangle(drawing, axes, 13, 10);
+        addHatchedGround(drawing, axes, 19.5);
+        for (const double aside : {-5.5, 5.5}) {
+            drawing.scene.discs.push_back(
+                {axes.at(16.2, aside), kRoller, 1.5F, Ink::Plain, Ink::Paper});
+        }
+    }
+    drawing.obstacles.addSegment(axes.at(0, 0), axes.at(18, 0), 9);
+    drawing.obstacles.addSegment(axes.at(20, -kSupportHalf + 2), axes.at(20, kSupportHalf - 2), 5);
+    growBox(drawing, axes.at(kSupportDepth, -kSupportHalf));
+    growBox(drawing, axes.at(kSupportDepth, kSupportHalf));
+}
+
+LabelMark labelOf(std::string text, Ink ink, LabelKind kind) {
+    LabelMark mark;
+    mark.text = std::move(text);
+    mark.ink = ink;
+    mark.kind = kind;
+    return mark;
+}
+
+// Pale when it is none of the loads that the results are for.
+Ink inkOf(const Drawing& drawing, const Load& load) {
+    const bool acts = caseFactor(drawing.state.truss, drawing.state.choice, load) != 0;
+    return acts ? Ink::Load : Ink::Muted;
+}
+
+// Beyond each piece of the line, the one in the middle first.
+std::vector<Vec2> placesOver(const ChordSymbol& symbol, Vec2 size) {
+    constexpr double kAway = 6;
+    std::vector<Vec2> places;
+    const std::size_t count = symbol.edges.size();
+    for (std::size_t i = 0; i < count; ++i) {
+        const Arrow& edge = symbol.edges[(count / 2 + i) % count];
+        const Vec2 along = edge.head - edge.tail;
+        const double slope = std::abs(along.y) / std::max(std::abs(along.x), 1.0);
+        const double away = kAway * std::sqrt(1 + slope * slope);
+        places.push_back(0.5 * (edge.tail + edge.head) +
+                         (away + 0.5 * (size.y + slope * size.x)) * symbol.out);
+    }
+    return places;
+}
+
+void drawChordLoad(Drawing& drawing, const ChordSymbol& symbol) {
+    const Truss& truss = drawing.state.truss;
+    const Load& load = truss.loads[symbol.load.at()];
+    const Ink ink = inkOf(drawing, load);
+    for (const Arrow& edge : symbol.edges) {
+        addLine(drawing, {edge.tail, edge.head, 1.8F, ink, 0});
+        drawing.obstacles.addSegment(edge.tail, edge.head, 2);
+        growBox(drawing, edge.tail);
+        growBox(drawing, edge.head);
+    }
+    for (const Arrow& arrow : symbol.arrows) {
+        addArrow(drawing, arrow, ink, 1.4F);
+    }
+    const double size = std::abs(std::get<ChordLoad>(load.what).perLength);
+    const std::string unit = symbolOf(truss.units.length);
+    const std::string text =
+        forceText(truss, size, drawingStyleOf(truss)) + (unit.empty() ? "" : "/" + unit);
+    LabelMark mark = labelOf(text, ink, LabelKind::Load);
+    const Vec2 extent = drawing.measure(mark.text, mark.kind);
+    wish(drawing, std::move(mark), placesOver(symbol, extent), kLoadWeight);
+}
+
+void drawLoad(Drawing& drawing, const LoadSymbol& symbol) {
+    const Truss& truss = drawing.state.truss;
+    const Load& load = truss.loads[symbol.load.at()];
+    const Ink ink = inkOf(drawing, load);
+    addArrow(drawing, symbol.arrow, ink, 2.4F);
+    const double size = length(arrowForce(load).value_or(Vec2{}));
+    LabelMark mark = labelOf(forceText(truss, size, drawingStyleOf(truss)), ink, LabelKind::Load);
+    const Vec2 extent = drawing.measure(mark.text, mark.kind);
+    wish(drawing, std::move(mark), placesBeside(symbol.arrow, symbol.pushes, extent), kLoadWeight);
+}
+
+// One component as it is found in the working: along x or y of a pin, or along a roller's reaction.
+struct Component {
+    JointId joint;
+    Vec2 force; // N
+};
+
+std::vector<Component> reactionComponents(const Drawing& drawing) {
+    const Structure structure = structureOf(drawing.state.truss);
+    std::vector<Component> components;
+    for (std::size_t i = 0; i < structure.restraints.size(); ++i) {
+        const double size = drawing.derived.solution.reactions[i];
+        if (!isZero(drawing.derived.solution, size)) {
+            components.push_back(
+                {structure.restraints[i].joint, size * structure.restraints[i].along});
+        }
+    }
+    return components;
+}
+
+// Beyond the symbol of a support on the arrow's own line; else to the freer side of the joint.
+PlacedArrow reactionArrow(const Drawing& drawing, JointId joint, Vec2 way, double size) {
+    const Vec2 at = drawing.at[joint.at()];
+    for (const SupportSymbol& symbol : drawing.symbols.supports) {
+        const Support& support = drawing.state.truss.supports[symbol.support.at()];
+        const double along = dot(symbol.down, way);
+        if (support.joint == joint && std::abs(along) > 0.9) {
+            const Vec2 near = at + (kSupportDepth + 3) * symbol.down;
+            const Vec2 far = near + size * symbol.down;
+            return along < 0 ? PlacedArrow{{far, near}, true} : PlacedArrow{{near, far}, false};
+        }
+    }
+    return arrowAt(at, way, size, drawing.symbols.taken[joint.at()]);
+}
+
+void addHead(Drawing& drawing, Vec2 tip, Vec2 way, Ink ink) {
+    const Vec2 base = tip - kHeadLength * way;
+    const Vec2 aside = kHeadHalf * Vec2{-way.y, way.x};
+    drawing.scene.triangles.push_back({tip, base + aside, base - aside, ink, true});
+}
+
+} // namespace
+
+void addArrow(Drawing& drawing, const Arrow& arrow, Ink ink, float width) {
+    const Vec2 way = unit(arrow.head - arrow.tail);
+    const Vec2 shaftEnd = arrow.head - 0.7 * kHeadLength * way;
+    addLine(drawing, {arrow.tail, shaftEnd, width, ink, 0});
+    addHead(drawing, arrow.head, way, ink);
+    drawing.obstacles.addSegment(arrow.tail, arrow.head, kHeadHalf);
+    growBox(drawing, arrow.tail);
+    growBox(drawing, arrow.head);
+}
+
+std::vector<Vec2> placesBeside(const Arrow& arrow, bool pushes, Vec2 size) {
+    constexpr double kAway = 7;
+    const Vec2 far = pushes ? arrow.tail : arrow.head;
+    const Vec2 near = pushes ? arrow.head : arrow.tail;
+    const Vec2 out = unit(far - near);
+    const Vec2 side{-out.y, out.x};
+    const auto reach = [&](Vec2 way, double gap) {
+        return gap + 0.5 * (std::abs(way.x) * size.x + std::abs(way.y) * size.y);
+    };
+    std::vector<Vec2> places{far + reach(out, kAway) * out};
+    for (const double share : {0.8, 0.55, 0.3, 1.0}) {
+        const Vec2 foot = near + share * (far - near);
+        places.push_back(foot + reach(side, kHeadHalf + kAway) * side);
+        places.push_back(foot - reach(side, kHeadHalf + kAway) * side);
+    }
+    places.push_back(far + reach(out, kAway + 12) * out);
+    return places;
+}
+
+void drawSupports(Drawing& drawing) {
+    for (const SupportSymbol& symbol : drawing.symbols.supports) {
+        drawSupport(drawing, symbol);
+    }
+}
+
+void drawLoads(Drawing& drawing) {
+    if (drawing.influence) {
+        return;
+    }
+    for (const ChordSymbol& symbol : drawing.symbols.chords) {
+        drawChordLoad(drawing, symbol);
+    }
+    for (const LoadSymbol& symbol : drawing.symbols.loads) {
+        drawLoad(drawing, symbol);
+    }
+}
+
+void drawReactions(Drawing& drawing) {
+    const Truss& truss = drawing.state.truss;
+    if (!drawing.solved || !drawing.state.view.showReactions || drawing.movement ||
+        drawing.influence) {
+        return;
+    }
+    const std::vector<Component> components = reactionComponents(drawing);
+    double largest = 0;
+    for (const Component& component : components) {
+        largest = std::max(largest, length(component.force));
+    }
+    for (const Component& component : components) {
+        const double size = length(component.force);
+        const double drawn = kReactionShort + size / largest * (kReactionLong - kReactionShort);
+        const Vec2 way = directionOnBoard(component.force);
+        const PlacedArrow placed = reactionArrow(drawing, component.joint, way, drawn);
+        addArrow(drawing, placed.arrow, Ink::Reaction, 2.4F);
+        drawing.symbols.taken[component.joint.at()].push_back(placed.pushes ? -way : way);
+        const std::string text = forceText(truss, size / toNewton(truss.units.force),
+                                           drawingStyleOf(truss, drawing.derived.solution));
+        LabelMark mark = labelOf(text, Ink::Reaction, LabelKind::Reaction);
+        const Vec2 extent = drawing.measure(mark.text, mark.kind);
+        wish(drawing, std::move(mark), placesBeside(placed.arrow, placed.pushes, extent),
+             kReactionWeight);
+    }
+}
+
+void drawMechanism(Drawing& drawing) {
+    constexpr double kFastest = 46; // px for the joint that moves most
+    const Mechanism* mechanism = mechanismShown(drawing.state, drawing.derived);
+    if (!mechanism || drawing.movement) {
+        return;
+    }
+    for (const JointId joint : mechanism->moving) {
+        const Vec2 velocity = mechanism->velocities[joint.at()];
+        const Vec2 way = directionOnBoard(velocity);
+        const double reach = kFastest * length(velocity);
+        if (reach > kHeadLength) {
+            const Vec2 from = drawing.at[joint.at()] + (kJointRadius + 1) * way;
+            addArrow(drawing, {from, from + reach * way}, Ink::Warning, 2.4F);
+            drawing.symbols.taken[joint.at()].push_back(way);
+        }
+    }
+}
+
+} // namespace gusset

@@ -1,0 +1,106 @@
+#include "panels/frame/parts.hpp"
+#include "panels/frame/tabs.hpp"
+
+#include <algorithm>
+#include <string>
+
+namespace gusset {
+namespace {
+
+struct Command {
+    std::string label;
+    Icon icon = Icon::None;
+    bool enabled = true;
+    bool selected = false;
+    bool showText = false;
+    Action action;
+};
+
+void commandButton(PanelContext& context, const Command& command) {
+    const ButtonLook look{.icon = command.icon,
+                          .showText = command.showText,
+                          .selected = command.selected,
+                          .enabled = command.enabled};
+    if (button(context.ui, command.label.c_str(), look)) {
+        context.actions.push_back(command.action);
+    }
+    ImGui::SameLine(0, context.ui.px(2));
+}
+
+// What stands after ### stays the same while the words name the step.
+std::string naming(const char* verb, const std::string& step, const char* id) {
+    return (step.empty() ? std::string(verb) : std::string(verb) + ": " + step) + "###" + id;
+}
+
+float shareWidth(const PanelContext& context) {
+    return buttonWidth(context.ui, "Copy link",
+                       {.icon = Icon::Share, .showText = !context.layout.narrow});
+}
+
+float commandsWidth(const PanelContext& context) {
+    const int square = context.layout.narrow ? 4 : 5;
+    const float one = buttonWidth(context.ui, "##one", {.icon = Icon::Undo, .showText = false});
+    return static_cast<float>(square) * (one + context.ui.px(2)) + shareWidth(context) +
+           context.ui.px(2);
+}
+
+void titleField(PanelContext& context, float height) {
+    const Ui& ui = context.ui;
+    const ImVec2 low = ImGui::GetCursorScreenPos();
+    const float room = ImGui::GetContentRegionAvail().x - commandsWidth(context) - ui.px(8);
+    const float width = std::max(room, ui.px(40));
+    FieldLook look;
+    look.key = kTitleKey;
+    look.text = look.look = context.state.truss.title;
+    look.hint = "Untitled truss";
+    look.numeric = false;
+    look.font = context.layout.narrow ? ui.fonts.strong : ui.fonts.heading;
+    field(context, {low, {low.x + width, low.y + height}}, look);
+    ImGui::Dummy({width, height});
+}
+
+void commands(PanelContext& context) {
+    const History& history = context.state.history;
+    const std::string back = history.undoLabel();
+    const std::string on = history.redoLabel();
+    commandButton(context,
+                  {naming("Undo", back, "undo"), Icon::Undo, !back.empty(), false, false, Undo{}});
+    commandButton(context,
+                  {naming("Redo", on, "redo"), Icon::Redo, !on.empty(), false, false, Redo{}});
+    if (!context.layout.narrow) {
+        commandButton(context,
+                      {"Fit the drawing##fit", Icon::Fit, true, false, false, ZoomToFit{}});
+    }
+    viewMenu(context);
+    ImGui::SameLine(0, context.ui.px(2));
+    if (button(context.ui, "Copy link",
+               {.icon = Icon::Share, .showText = !context.layout.narrow})) {
+        context.requests.copyLink = true;
+    }
+    ImGui::SameLine(0, context.ui.px(2));
+    const bool open = context.state.notebook.open;
+    commandButton(context, {open ? "Close the notebook###notebook" : "Open the notebook###notebook",
+                            Icon::Notebook, true, open, false, Set{&NotebookState::open, !open}});
+}
+
+} // namespace
+
+void headerPanel(PanelContext& context) {
+    takeFieldDone(context);
+    const Ui& ui = context.ui;
+    const Rect& place = context.layout.header;
+    const float side = context.layout.narrow ? 2 : 12;
+    const float height = targetHeight(ui);
+    const float above = static_cast<float>(place.size.y - height / ui.scale) / 2;
+    beginSheet(ui, "header", place, {.padding = {side, above}});
+    titleField(context, height);
+    ImGui::SameLine(0, ui.px(8));
+    commands(context);
+    const float bottom = std::round(ui.px(place.at.y + place.size.y));
+    ImGui::GetWindowDrawList()->AddRectFilled({0, bottom - std::max(1.0f, ui.px(1))},
+                                              {ui.px(place.size.x), bottom},
+                                              packed(ui.palette->rule));
+    endSheet();
+}
+
+} // namespace gusset

@@ -1,0 +1,113 @@
+#include "panels/frame/parts.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace gusset {
+namespace {
+
+// The part of the board that no panel covers, CSS px.
+Rect freeBoard(const PanelContext& context) {
+    const double top = context.layout.header.size.y;
+    const bool column = !context.layout.narrow && context.layout.notebook.size.x > 0;
+    const double right = column ? context.layout.notebook.at.x : context.viewport.size.x;
+    return {{0, top}, {right, context.layout.tools.at.y - top}};
+}
+
+void strip(PanelContext& context, const Message& message) {
+    const Ui& ui = context.ui;
+    const Rect board = freeBoard(context);
+    const double width = std::min(board.size.x - 16, 560.0);
+    const double inner = width - 12 - 34 - kTouchTarget - 4;
+    const ImFont& font = *ui.fonts.body;
+    const TextFit fit{.wrap = ui.px(inner)};
+    const ImVec2 size = textSize(font, message.text, fit);
+    const double height = std::max<double>(size.y / ui.scale + 20, kTouchTarget + 4);
+    const Rect place{{board.at.x + (board.size.x - width) / 2, board.at.y + 8}, {width, height}};
+    const bool problem = message.kind == MessageKind::Problem;
+    beginSheet(ui, "message", place, {.padding = {12, 2}});
+    ImDrawList& list = *ImGui::GetWindowDrawList();
+    const ImVec2 low{ui.px(place.at.x), ui.px(place.at.y)};
+    const ImVec2 high{low.x + ui.px(width), low.y + ui.px(height)};
+    const Colour ink = problem ? ui.palette->warning : ui.palette->accent;
+    list.AddRect(low, high, packed(ink), ui.px(3), 0, ui.px(1.5));
+    const float y = (low.y + high.y) / 2;
+    drawIcon(list, problem ? Icon::Problem : Icon::Info, {low.x + ui.px(24), y}, ui.px(22),
+             packed(ink));
+    putText(list, font, {low.x + ui.px(44), std::round(y - size.y / 2)}, packed(ui.palette->ink),
+            message.text, fit);
+    ImGui::SetCursorScreenPos({high.x - ui.px(kTouchTarget + 2), y - ui.px(kTouchTarget / 2)});
+    if (button(ui, "Close the message##close", {.icon = Icon::Close, .showText = false})) {
+        context.actions.push_back(Say{MessageKind::Info, ""});
+    }
+    endSheet();
+}
+
+// Nothing is drawn yet: how to begin. The words lie on the paper and let strokes through.
+void beginning(PanelContext& context) {
+    const Ui& ui = context.ui;
+    const bool drawing = context.state.tool == Tool::Member;
+    const char* words = drawing ? "Drag across the paper to draw the first member."
+                                : "An empty board. Draw a truss, or begin with an example.";
+    const float draw = drawing ? 0 : buttonWidth(ui, "Draw members", {.icon = Icon::Member});
+    const float choose = buttonWidth(ui, "Choose an example", {.icon = Icon::Notebook});
+    const double width = (draw + choose) / ui.scale + 8;
+    const double height = targetHeight(ui) / ui.scale;
+    const Rect board = freeBoard(context);
+    const Vec2 middle = board.at + 0.5 * board.size;
+    const ImFont& font = *ui.fonts.body;
+    const float wrap = ui.px(board.size.x - 32);
+    const ImVec2 size = font.CalcTextSizeA(font.FontSize, FLT_MAX, wrap, words);
+    ImGui::GetBackgroundDrawList()->AddText(
+        &font, font.FontSize,
+        {std::round(ui.px(middle.x) - size.x / 2), std::round(ui.px(middle.y - 12) - size.y)},
+        packed(ui.palette->ink), words, nullptr, wrap);
+    beginSheet(ui, "beginning", {{middle.x - width / 2, middle.y}, {width, height}},
+               {.padding = {0, 0}});
+    if (!drawing) {
+        if (button(ui, "Draw members", {.icon = Icon::Member, .primary = true})) {
+            context.actions.push_back(SetTool{Tool::Member});
+        }
+        ImGui::SameLine(0, ui.px(8));
+    }
+    if (button(ui, "Choose an example", {.icon = Icon::Notebook})) {
+        turnTo(NotebookTab::Share, context.actions);
+    }
+    endSheet();
+}
+
+// A truss that has no forces says why, where it is drawn.
+void unsolved(PanelContext& context) {
+    const Ui& ui = context.ui;
+    const Rect board = freeBoard(context);
+    const std::string& words = newsOf(context.derived);
+    const ImFont& font = *ui.fonts.small;
+    const float wrap = ui.px(std::min(board.size.x - 60, 520.0));
+    const ImVec2 size = font.CalcTextSizeA(font.FontSize, FLT_MAX, wrap, words.c_str());
+    const float left = std::round((ui.px(board.size.x) - size.x + ui.px(26)) / 2);
+    const float top = std::round(ui.px(board.at.y + 12));
+    ImDrawList& list = *ImGui::GetBackgroundDrawList();
+    const ImU32 ink = packed(ui.palette->warning);
+    list.AddRectFilled({left - ui.px(34), top - ui.px(5)},
+                       {left + size.x + ui.px(8), top + size.y + ui.px(5)},
+                       packed(ui.palette->board), ui.px(3));
+    drawIcon(list, Icon::Problem, {left - ui.px(17), top + size.y / 2}, ui.px(20), ink);
+    list.AddText(&font, font.FontSize, {left, top}, ink, words.c_str(), nullptr, wrap);
+}
+
+} // namespace
+
+void messagePanel(PanelContext& context) {
+    const AppState& state = context.state;
+    if (!state.message.text.empty()) {
+        strip(context, state.message);
+    } else if (!state.truss.joints.empty() && !context.derived.solution.solved &&
+               !context.derived.verdict.empty()) {
+        unsolved(context);
+    }
+    if (state.truss.joints.empty() && state.gesture.kind == GestureKind::None) {
+        beginning(context);
+    }
+}
+
+} // namespace gusset

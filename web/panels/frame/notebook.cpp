@@ -1,0 +1,125 @@
+#include "panels/frame/parts.hpp"
+#include "panels/frame/tabs.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace gusset {
+namespace {
+
+constexpr std::array kTabs{"Model", "Results", "Working", "Share"};
+// Where the sheet of a narrow page stops: a peep, half, nearly all.
+constexpr std::array kStops{0.18, 0.45, 0.85};
+
+double nearestStop(double share) {
+    return *std::min_element(kStops.begin(), kStops.end(), [share](double a, double b) {
+        return std::fabs(a - share) < std::fabs(b - share);
+    });
+}
+
+// The left edge of the column is dragged.
+void widthHandle(PanelContext& context) {
+    const Ui& ui = context.ui;
+    const Rect& place = context.layout.notebook;
+    const ImVec2 low{ui.px(place.at.x), ui.px(place.at.y)};
+    ImGui::SetCursorScreenPos(low);
+    ImGui::InvisibleButton("notebook width", {ui.px(12), ui.px(place.size.y)});
+    const bool lit = ImGui::IsItemHovered() || ImGui::IsItemActive();
+    ImGui::GetWindowDrawList()->AddRectFilled(
+        low, {low.x + ui.px(lit ? 3 : 1), low.y + ui.px(place.size.y)},
+        packed(lit ? ui.palette->accent : ui.palette->rule));
+    if (lit) {
+        ImGui::SetMouseCursor(ImGuiMouseCursor_ResizeEW);
+    }
+    if (ImGui::IsItemActive() && ImGui::IsMouseDragging(0)) {
+        const double width = context.viewport.size.x - ImGui::GetIO().MousePos.x / ui.scale;
+        context.actions.push_back(Set{&NotebookState::width, width});
+    }
+}
+
+// The head of the sheet is dragged up and down, and stops at the nearest stop; a tap goes on to the
+// next.
+void sheetHandle(PanelContext& context) {
+    const Ui& ui = context.ui;
+    const ImVec2 low = ImGui::GetCursorScreenPos();
+    const float width = ui.px(kTouchTarget);
+    ImGui::InvisibleButton("notebook height", {width, ui.px(kTouchTarget)});
+    const ImVec2 middle{low.x + width / 2, low.y + ui.px(kTouchTarget / 2)};
+    const double now = context.state.notebook.sheet;
+    const bool highest = now > kStops[1] + 0.05;
+    drawIcon(*ImGui::GetWindowDrawList(), highest ? Icon::Down : Icon::Up, middle, ui.px(22),
+             packed(ui.palette->ink));
+    drawFocus(ui);
+    const bool dragged = ImGui::GetIO().MouseDragMaxDistanceSqr[0] > ui.px(8) * ui.px(8);
+    if (ImGui::IsItemActive() && dragged) {
+        const double y = ImGui::GetIO().MousePos.y / ui.scale - kTouchTarget / 2;
+        context.actions.push_back(Set{&NotebookState::sheet, 1 - y / context.viewport.size.y});
+    } else if (ImGui::IsItemDeactivated()) {
+        const double next = highest                        ? kStops[0]
+                            : nearestStop(now) < kStops[1] ? kStops[1]
+                                                           : kStops[2];
+        context.actions.push_back(Set{&NotebookState::sheet, dragged ? nearestStop(now) : next});
+    }
+}
+
+void tabBar(PanelContext& context) {
+    if (context.layout.narrow) {
+        sheetHandle(context);
+        ImGui::SameLine(0, 0);
+    }
+    const int now = static_cast<int>(context.state.notebook.tab);
+    const int chosen = wordChoice(context.ui, "tabs", kTabs, now, true);
+    if (chosen != now) {
+        turnTo(static_cast<NotebookTab>(chosen), context.actions);
+        if (context.layout.narrow && context.state.notebook.sheet < kStops[1]) {
+            // A peep has no room for what was asked for.
+            context.actions.push_back(Set{&NotebookState::sheet, kStops[1]});
+        }
+    }
+    rule(context.ui);
+}
+
+void page(PanelContext& context) {
+    switch (context.state.notebook.tab) {
+    case NotebookTab::Model:
+        modelTab(context);
+        break;
+    case NotebookTab::Forces:
+        forcesTab(context);
+        break;
+    case NotebookTab::Working:
+        workingTab(context);
+        break;
+    case NotebookTab::Share:
+        shareTab(context);
+        break;
+    }
+}
+
+} // namespace
+
+void notebookPanel(PanelContext& context) {
+    if (!context.state.notebook.open) {
+        return;
+    }
+    const bool narrow = context.layout.narrow;
+    beginSheet(
+        context.ui, "notebook", context.layout.notebook,
+        {.padding = {static_cast<float>(notebookMargin(context.layout)), narrow ? 2.0f : 6.0f}});
+    const ImVec2 start = ImGui::GetCursorScreenPos();
+    if (narrow) {
+        const float y = context.ui.px(context.layout.notebook.at.y);
+        ImGui::GetWindowDrawList()->AddRectFilled(
+            {0, y}, {context.ui.px(context.viewport.size.x), y + context.ui.px(1.5)},
+            packed(context.ui.palette->edge));
+    } else {
+        widthHandle(context);
+    }
+    ImGui::SetCursorScreenPos(start);
+    tabBar(context);
+    page(context);
+    endSheet();
+}
+
+} // namespace gusset

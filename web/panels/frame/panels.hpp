@@ -1,0 +1,36 @@
+#pragma once
+// One function a panel, one file each. They read, draw with Dear ImGui and append actions; they
+// don't solve, don't format numbers of their own and never write the state.
+
+#include "app/derived/derived.hpp"
+#include "app/fields/field.hpp"
+#include "app/page/qr_code.hpp"
+#include "app/state/action.hpp"
+#include "app/state/layout.hpp"
+#include "ui/heights.hpp"
+#include "ui/theme.hpp"
+
+namespace gusset {
+
+struct PanelContext {
+    const AppState& state;
+    const Derived& derived;
+    const PageLayout& layout;
+    const Viewport& viewport;
+    const Ui& ui;
+    FieldHost& field;
+    Heights& heights; // of the working
+    Actions& actions;
+    PageRequests& requests;
+    const std::optional<QrCode>& linkCode; // of the whole address; none: too long for one
+    bool canShareLinks = false;            // the system has a sheet for it
+};
+
+void headerPanel(PanelContext&);   // title, undo, redo, fit, share, notebook
+void toolsPanel(PanelContext&);    // the strip at the bottom
+void notebookPanel(PanelContext&); // tabs: model, forces, working, share
+void messagePanel(PanelContext&);  // what went wrong, what happened
+void legendPanel(PanelContext&);   // how tension and compression are drawn, where there is room
+void boardMenu(PanelContext&);     // what can be done at a place, over everything
+
+} // namespace gusset

@@ -1,0 +1,287 @@
+#include "panels/frame/parts.hpp"
+
+#include "report/results/table.hpp"
+
+#include "app/fields/check_cells.hpp"
+#include "app/fields/listing_field.hpp"
+#include "app/fields/load_cells.hpp"
+#include "canvas/hands/several_field.hpp"
+#include "canvas/scene/pick.hpp"
+#include "core/signs.hpp"
+
+#include <imgui_internal.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace gusset {
+namespace {
+
+Rect toCss(const Ui& ui, const Table::Box& box) {
+    return {{box.low.x / ui.scale, box.low.y / ui.scale},
+            {(box.high.x - box.low.x) / ui.scale, (box.high.y - box.low.y) / ui.scale}};
+}
+
+// A field that the keyboard went to may be out of sight: the paper is moved once, when typing
+// begins.
+void bringIntoView(const std::string& key, const Table::Box& box) {
+    ImGuiStorage& memory = *ImGui::GetStateStorage();
+    const ImGuiID slot = ImGui::GetID("field brought into view");
+    const int mark = static_cast<int>(ImHashStr(key.c_str()));
+    if (memory.GetInt(slot) == mark) {
+        return;
+    }
+    memory.SetInt(slot, mark);
+    const ImRect inner = ImGui::GetCurrentWindow()->InnerClipRect;
+    if (box.low.y < inner.Min.y || box.high.y > inner.Max.y) {
+        ImGui::SetScrollFromPosY(box.low.y - ImGui::GetWindowPos().y, 0.4f);
+    }
+}
+
+void placeInput(PanelContext& context, const Table::Box& box, const FieldLook& look) {
+    bringIntoView(look.key, box);
+    if (ImGui::IsRectVisible(box.low, box.high)) {
+        context.field.place =
+            FieldPlace{look.key, context.state.field.text, toCss(context.ui, box), look.numeric};
+    }
+}
+
+void drawText(const Ui& ui, const Table::Box& box, const FieldLook& look) {
+    const bool empty = look.look.empty();
+    const float pad = ui.px(8);
+    putFitted(*ImGui::GetWindowDrawList(), ui, empty ? look.hint : look.look,
+              {.low = {box.low.x + pad, box.low.y},
+               .high = {box.high.x - pad, box.high.y},
+               .align = look.align,
+               .isNumber = !empty && look.align == Align::Right,
+               .font = look.font ? look.font : ui.fonts.body,
+               .ink = packed(empty ? ui.palette->muted : ui.palette->ink)});
+}
+
+} // namespace
+
+bool field(PanelContext& context, const Table::Box& box, const FieldLook& look) {
+    const Ui& ui = context.ui;
+    const ImVec2 back = ImGui::GetCursorScreenPos();
+    ImGui::SetCursorScreenPos(box.low);
+    const bool pressed =
+        ImGui::InvisibleButton(look.key.c_str(), {box.high.x - box.low.x, box.high.y - box.low.y});
+    ImDrawList& list = *ImGui::GetWindowDrawList();
+    const bool editing = context.state.field.key == look.key;
+    if (ImGui::IsItemHovered()) {
+        ImGui::SetMouseCursor(ImGuiMouseCursor_TextInput);
+        list.AddRectFilled(box.low, box.high, packed(ui.palette->wash));
+    }
+    drawFocus(ui);
+    if (pressed) {
+        context.actions.push_back(BeginField{look.key, look.text});
+    }
+    if (editing) {
+        list.AddRect(box.low, box.high, packed(ui.palette->accent), 0, 0, ui.px(2));
+        placeInput(context, box, look);
+    } else {
+        if (look.framed) {
+            list.AddRect(box.low, box.high, packed(ui.palette->edge), ui.px(3), 0, ui.px(1));
+        }
+        drawText(ui, box, look);
+    }
+    ImGui::SetCursorScreenPos(back);
+    return pressed;
+}
+
+void sentences(const PanelContext& context, const std::vector<std::string>& lines,
+               const std::vector<std::string>& warnings) {
+    for (const std::string& line : lines) {
+        const bool warns = line == context.derived.whyUnsolved ||
+                           std::find(warnings.begin(), warnings.end(), line) != warnings.end();
+        paragraph(context.ui, line, warns ? Ink::Warning : Ink::Plain);
+    }
+}
+
+void verdictInstead(const PanelContext& context) {
+    sentences(context, context.derived.verdict, context.derived.warnings);
+}
+
+bool fieldLine(PanelContext& context, const FieldLook& look) {
+    const ImVec2 low = ImGui::GetCursorScreenPos();
+    const ImVec2 size{ImGui::GetContentRegionAvail().x,
+                      std::max(context.ui.rowHeight(), context.ui.px(36))};
+    const bool pressed = field(context, {low, {low.x + size.x, low.y + size.y}}, look);
+    ImGui::Dummy(size);
+    return pressed;
+}
+
+bool cellField(PanelContext& context, const Table& table, int column, const Cell& cell) {
+    const Truss& truss = context.state.truss;
+    if (!canType(truss, cell)) {
+        return false;
+    }
+    const bool isNew = cell.row == rowsOf(truss, cell.table);
+    FieldLook look;
+    look.key = keyOf(cell);
+    look.text = cellText(truss, cell);
+    look.look = cellLook(truss, cell);
+    look.numeric = isNumber(cell);
+    look.align = look.numeric ? Align::Right : Align::Left;
+    if (isNew) {
+        const bool joints = cell.table == CellTable::Joints;
+        look.hint = joints ? (cell.column == column::kJointX ? "x" : "y")
+                    : cell.table == CellTable::Members ? "A–B"
+                    : cell.table == CellTable::Materials || cell.table == CellTable::Sections
+                        ? "name"
+                        : "joint";
+    }
+    return field(context, table.cell(column), look);
+}
+
+namespace {
+
+// The inspector's cells go on to each other like those of a table.
+void finishPicked(PanelContext& context, FieldDone done) {
+    done.key.erase(0, std::string_view(kPickedPrefix).size());
+    if (done.how == FieldEnd::Below) {
+        done.how = FieldEnd::Kept;
+    }
+    context.field.done.reset();
+    context.actions.push_back(EndField{});
+    Actions actions;
+    finishCell(context.state, done, actions);
+    const std::optional<Cell> cell = cellOf(done.key);
+    for (const Action& action : actions) {
+        if (const auto* begin = action.as<BeginField>()) {
+            const std::optional<Cell> next = cellOf(begin->key);
+            if (!cell || !next || next->row != cell->row || next->column == 0 ||
+                (next->table == CellTable::Loads && next->column == column::kLoadCase)) {
+                continue; // there is no such field in the inspector
+            }
+            BeginField picked = *begin;
+            picked.key = kPickedPrefix + begin->key;
+            context.actions.push_back(picked);
+        } else {
+            context.actions.push_back(action);
+        }
+    }
+}
+
+} // namespace
+
+void takeFieldDone(PanelContext& context) {
+    if (!context.field.done) {
+        return;
+    }
+    FieldDone done = *context.field.done;
+    if (done.key.starts_with(kPickedPrefix)) {
+        finishPicked(context, done);
+    } else if (finishSeveral(context.state, done, context.actions) ||
+               finishCell(context.state, done, context.actions) ||
+               finishListField(context.state, done, context.actions) ||
+               finishListing(context.state, done, context.actions) ||
+               finishCheckField(context.state, done, context.actions)) {
+        context.field.done.reset();
+    } else if (done.key == kOpenKey) {
+        context.field.done.reset();
+        context.actions.push_back(EndField{});
+        if (done.how != FieldEnd::GivenUp && !done.text.empty()) {
+            context.requests.openLink = done.text;
+        }
+    }
+}
+
+void drawForceSign(ImDrawList& list, const Ui& ui, Ink sense, ImVec2 at, float length) {
+    const ImU32 ink = packed(lineColour(*ui.palette, sense));
+    const float end = at.x + length;
+    if (sense == Ink::Tension) {
+        list.AddLine(at, {end, at.y}, ink, ui.px(3));
+    } else if (sense == Ink::Compression) {
+        list.AddLine({at.x, at.y - ui.px(2.5)}, {end, at.y - ui.px(2.5)}, ink, ui.px(2));
+        list.AddLine({at.x, at.y + ui.px(2.5)}, {end, at.y + ui.px(2.5)}, ink, ui.px(2));
+    } else {
+        for (float x = at.x; x < end; x += ui.px(8)) {
+            list.AddLine({x, at.y}, {std::min(x + ui.px(4), end), at.y}, ink, ui.px(1.5));
+        }
+    }
+}
+
+Things only(HitKind kind, int index) { return thingsOf({kind, index, 0}); }
+
+namespace {
+
+template <class List, class Id>
+bool has(const List& list, Id id) {
+    return std::find(list.begin(), list.end(), id) != list.end();
+}
+
+} // namespace
+
+bool isSelected(const AppState& state, HitKind kind, int index) {
+    switch (kind) {
+    case HitKind::Joint:
+        return has(state.selection.joints, JointId{index});
+    case HitKind::Member:
+        return has(state.selection.members, MemberId{index});
+    case HitKind::Support:
+        return has(state.selection.supports, SupportId{index});
+    case HitKind::Load:
+        return has(state.selection.loads, LoadId{index});
+    case HitKind::None:
+        break;
+    }
+    return false;
+}
+
+bool isHovered(const AppState& state, HitKind kind, int index) {
+    return state.hover.kind == kind && state.hover.index == index;
+}
+
+void hoverRow(PanelContext& context, HitKind kind, int index) {
+    const bool finger = ImGui::GetIO().MouseSource == ImGuiMouseSource_TouchScreen;
+    if (!finger && !isHovered(context.state, kind, index)) {
+        context.actions.push_back(SetHover{{kind, index, 0}});
+    }
+}
+
+void pressableRow(PanelContext& context, Table& table, HitKind kind, int index) {
+    const auto state = table.row({.id = index,
+                                  .selected = isSelected(context.state, kind, index),
+                                  .lit = isHovered(context.state, kind, index),
+                                  .pressable = true});
+    if (state.hovered) {
+        hoverRow(context, kind, index);
+    }
+    if (state.pressed) {
+        context.actions.push_back(SetSelection{only(kind, index)});
+    }
+}
+
+bool trashButton(const Ui& ui, const Table::Box& box, const std::string& label) {
+    const ImVec2 back = ImGui::GetCursorScreenPos();
+    ImGui::SetCursorScreenPos(box.low);
+    const bool pressed =
+        ImGui::InvisibleButton(label.c_str(), {box.high.x - box.low.x, box.high.y - box.low.y});
+    const bool lit = ImGui::IsItemHovered();
+    drawIcon(*ImGui::GetWindowDrawList(), Icon::Trash,
+             {(box.low.x + box.high.x) / 2, (box.low.y + box.high.y) / 2}, ui.px(18),
+             packed(lit ? ui.palette->warning : ui.palette->edge));
+    drawFocus(ui);
+    ImGui::SetCursorScreenPos(back);
+    return pressed;
+}
+
+std::string quantity(const std::string& number, const char* unit) {
+    return *unit == '\0' ? number : number + kThinSpace + unit;
+}
+
+std::string words(const PanelContext& context, Phrase phrase) {
+    return sayPlain(*context.state.book, phrase);
+}
+
+std::string headOf(const PanelContext& context, Phrase phrase, const char* unit) {
+    const PhraseBook& book = *context.state.book;
+    return plainText(headed(book, say(book, phrase), unit));
+}
+
+std::string withUnit(const char* heading, const char* unit) {
+    return *unit == '\0' ? heading : std::string(heading) + ", " + unit;
+}
+
+} // namespace gusset

@@ -1,0 +1,203 @@
+// Several things picked: what they are, and what can be done with them all at once.
+#include "canvas/hands/arrange.hpp"
+#include "canvas/hands/several_field.hpp"
+#include "canvas/hands/tool.hpp"
+#include "panels/frame/parts.hpp"
+#include "panels/frame/tabs.hpp"
+
+#include <array>
+#include <cmath>
+
+namespace gusset {
+namespace {
+
+constexpr double kTitleRow = 48;
+constexpr double kButtonRow = 46;
+constexpr int kColumnsOfPhone = 4;
+
+struct Word {
+    const char* label;
+    std::optional<SeveralKind> typed; // opens a field; else a list
+    bool needsMembers = false;
+};
+constexpr std::array kWords{
+    Word{"Move…", SeveralKind::Move},
+    Word{"Copy…", SeveralKind::Copy},
+    Word{"Mirror…", std::nullopt},
+    Word{"Turn…", SeveralKind::Turn},
+    Word{"Repeat…", SeveralKind::Repeat},
+    Word{"Section…", std::nullopt, true},
+    Word{"ΔT…##warm", SeveralKind::Warm, true},
+};
+
+std::vector<Word> wordsFor(const AppState& state) {
+    std::vector<Word> words;
+    if (state.selection.joints.empty() && state.selection.members.empty()) {
+        return words;
+    }
+    for (const Word& word : kWords) {
+        if (!word.needsMembers || !state.selection.members.empty()) {
+            words.push_back(word);
+        }
+    }
+    return words;
+}
+
+int columnsFor(const PanelContext& context, std::size_t words) {
+    return context.layout.narrow ? kColumnsOfPhone : std::max(static_cast<int>(words), 1);
+}
+
+void mirrorList(PanelContext& context) {
+    struct Choice {
+        const char* label;
+        Side side;
+    };
+    constexpr std::array kChoices{Choice{"To the right", Side::Right},
+                                  Choice{"To the left", Side::Left}, Choice{"Upwards", Side::Above},
+                                  Choice{"Downwards", Side::Below}};
+    for (const Choice& choice : kChoices) {
+        if (button(context.ui, choice.label, {.full = true})) {
+            if (const auto edit = mirrorSelection(context.state, choice.side)) {
+                context.actions.push_back(Commit{*edit});
+            }
+            ImGui::CloseCurrentPopup();
+        }
+    }
+}
+
+void sectionList(PanelContext& context) {
+    const AppState& state = context.state;
+    for (const Section& section : state.truss.sections) {
+        if (button(context.ui, (section.id + "##several").c_str(), {.full = true})) {
+            context.actions.push_back(Commit{UseSection{state.selection.members, section.id}});
+            ImGui::CloseCurrentPopup();
+        }
+    }
+    if (button(context.ui, "Sections and materials…", {.full = true})) {
+        turnTo(NotebookTab::Model, context.actions);
+        ImGui::CloseCurrentPopup();
+    }
+}
+
+void list(PanelContext& context, const Word& word, bool opens) {
+    const Ui& ui = context.ui;
+    if (opens) {
+        ImGui::OpenPopup(word.label);
+    }
+    ImGui::SetNextWindowPos({ImGui::GetItemRectMin().x, ImGui::GetItemRectMin().y - ui.px(4)},
+                            ImGuiCond_Always, {0.4f, 1});
+    ImGui::SetNextWindowSize({ui.px(230), 0});
+    ImGui::PushStyleVar(ImGuiStyleVar_WindowPadding, {ui.px(10), ui.px(8)});
+    if (ImGui::BeginPopup(word.label, ImGuiWindowFlags_NoMove)) {
+        word.needsMembers ? sectionList(context) : mirrorList(context);
+        ImGui::EndPopup();
+    }
+    ImGui::PopStyleVar();
+}
+
+// The row of words, or the field of the one that was pressed.
+void words(PanelContext& context, const std::vector<Word>& list_, const Table::Box& box) {
+    const Ui& ui = context.ui;
+    const int columns = columnsFor(context, list_.size());
+    const float width = (box.high.x - box.low.x) / static_cast<float>(columns);
+    for (std::size_t i = 0; i < list_.size(); ++i) {
+        const auto column = static_cast<float>(static_cast<int>(i) % columns);
+        const auto row = static_cast<float>(static_cast<int>(i) / columns);
+        ImGui::SetCursorScreenPos(
+            {box.low.x + column * width, box.low.y + row * ui.px(kButtonRow)});
+        const bool pressed =
+            cellButton(ui, list_[i].label, {width - ui.px(2), ui.px(kTouchTarget)});
+        if (!list_[i].typed) {
+            list(context, list_[i], pressed);
+        } else if (pressed) {
+            const SeveralKind kind = *list_[i].typed;
+            context.actions.push_back(
+                BeginField{severalKey(kind), severalText(context.state, kind)});
+        }
+    }
+}
+
+void typed(PanelContext& context, SeveralKind kind, const Table::Box& box) {
+    const Ui& ui = context.ui;
+    const float middle = box.low.y + ui.px(kTouchTarget) / 2;
+    const float left = stripWords(ui, *ui.fonts.body, {box.low.x + ui.px(6), middle},
+                                  severalName(kind), ui.palette->ink);
+    FieldLook look;
+    look.key = severalKey(kind);
+    look.numeric = kind == SeveralKind::Warm;
+    look.framed = true;
+    const float right = std::min(box.high.x, left + ui.px(170));
+    field(context, {{left, box.low.y}, {right, box.low.y + ui.px(kTouchTarget)}}, look);
+    const std::string example = std::string("as ") + severalExample(kind);
+    const ImFont& font = *ui.fonts.small;
+    const float room = font.CalcTextSizeA(font.FontSize, FLT_MAX, 0, example.c_str()).x;
+    const bool beside = right + ui.px(56) + room < box.high.x;
+    if (beside) { // past the field's sign button
+        stripWords(ui, font, {right + ui.px(8), middle}, example, ui.palette->muted);
+    } else if (context.layout.narrow) {
+        stripWords(ui, font, {box.low.x + ui.px(6), middle + ui.px(kButtonRow)}, example,
+                   ui.palette->muted);
+    }
+}
+
+void titleRow(PanelContext& context, const Table::Box& box) {
+    const Ui& ui = context.ui;
+    const AppState& state = context.state;
+    const std::string text = selectionText(state);
+    const float middle = (box.low.y + box.high.y) / 2;
+    stripWords(ui, *ui.fonts.strong, {box.low.x + ui.px(6), middle},
+               text.empty() ? "Draw around what you want, or tap it" : text, ui.palette->ink);
+    float right = box.high.x;
+    const auto place = [&](float width) {
+        right -= width + ui.px(4);
+        ImGui::SetCursorScreenPos({right, middle - targetHeight(ui) / 2});
+    };
+    if (!text.empty()) {
+        place(targetHeight(ui));
+        if (button(ui, "Remove all that is picked", {.icon = Icon::Trash, .showText = false})) {
+            context.actions.push_back(Commit{Remove{state.selection}});
+        }
+    }
+    place(buttonWidth(ui, "Done"));
+    if (button(ui, "Done", {})) {
+        context.actions.push_back(PickSeveral{false});
+        context.actions.push_back(SetSelection{});
+    }
+}
+
+} // namespace
+
+bool severalPanel(PanelContext& context) {
+    const AppState& state = context.state;
+    const Things& things = state.selection;
+    const std::size_t count =
+        things.joints.size() + things.members.size() + things.supports.size() + things.loads.size();
+    const bool several = state.picksSeveral || (count > 1 && !cutsByDrag(state));
+    if (!several || state.gesture.kind != GestureKind::None) {
+        return false;
+    }
+    const std::vector<Word> list_ = wordsFor(state);
+    const int columns = columnsFor(context, list_.size());
+    const int rows = (static_cast<int>(list_.size()) + columns - 1) / columns;
+    const Ui& ui = context.ui;
+    const Rect& tools = context.layout.tools;
+    const double height = kTitleRow + 4 + kButtonRow * rows;
+    const Rect place{{tools.at.x, tools.at.y - height - 4}, {tools.size.x, height}};
+    beginSheet(ui, "several", place, {.padding = {4, 2}});
+    const ImVec2 low{ui.px(place.at.x), ui.px(place.at.y)};
+    const ImVec2 high{low.x + ui.px(place.size.x), low.y + ui.px(height)};
+    ImGui::GetWindowDrawList()->AddRect(low, high, packed(ui.palette->rule), 0, 0, ui.px(1));
+    const float side = ui.px(5);
+    const float titleEnd = low.y + ui.px(kTitleRow + 2);
+    titleRow(context, {{low.x + side, low.y + ui.px(2)}, {high.x - side, titleEnd}});
+    const Table::Box below{{low.x + side, titleEnd}, {high.x - side, high.y}};
+    if (const auto kind = severalOf(state.field.key)) {
+        typed(context, *kind, below);
+    } else {
+        words(context, list_, below);
+    }
+    endSheet();
+    return true;
+}
+
+} // namespace gusset

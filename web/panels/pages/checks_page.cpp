@@ -1,0 +1,184 @@
+// Checks of members among the results: the verdict and the caution, the loads, by what rule, a
+// table, and the check of the picked member worked out.
+#include "app/fields/check_cells.hpp"
+#include "panels/frame/parts.hpp"
+#include "panels/frame/tabs.hpp"
+#include "panels/pages/passages.hpp"
+
+#include <array>
+#include <string>
+#include <vector>
+
+namespace gusset {
+namespace {
+
+constexpr std::array kLoads{"the loads shown", "the worst of all"};
+constexpr std::array kFormulas{"Euler", "EN 1993-1-1", "AISC 360-16"};
+constexpr std::array kCurves{"a₀", "a", "b", "c", "d"};
+constexpr std::array kSafeties{"φ (LRFD)", "Ω (ASD)"};
+
+void loadsOfChecks(PanelContext& context) {
+    const ChecksShown& shown = context.derived.checks;
+    if (shown.hasChoice) {
+        smallPrint(context.ui, "Under");
+        const int now = context.state.notebook.checksOfAll ? 1 : 0;
+        const int chosen = wordChoice(context.ui, "checked loads", kLoads, now);
+        if (chosen != now) {
+            context.actions.push_back(Set{&NotebookState::checksOfAll, chosen == 1});
+        }
+    }
+    if (!shown.loads.worst) {
+        loadChoice(context);
+    }
+}
+
+void useOnBoard(PanelContext& context) {
+    const bool on = showsUse(context.state);
+    if (toggle(context.ui, "Use on the board", on)) {
+        const MemberFigure figure = on ? MemberFigure::Force : MemberFigure::Use;
+        context.actions.push_back(Set{&View::showForces, true});
+        context.actions.push_back(Set{&View::memberFigure, figure});
+    }
+}
+
+struct Factor {
+    std::string_view key;
+    const char* says;
+    const char* hint = "";
+};
+
+// The factors that the formula knows, and those that all know.
+std::vector<Factor> factorsOf(const CheckSettings& settings) {
+    std::vector<Factor> factors;
+    if (settings.formula == ColumnFormula::En1993) {
+        factors = {{"gammaM0", "γM0, of the section"}, {"gammaM1", "γM1, of the member"}};
+    } else if (settings.formula == ColumnFormula::Euler) {
+        factors = {{"strengthFactor", "strength divided by"},
+                   {"eulerFactor", "critical force divided by"}};
+    } else if (settings.safety == AiscSafety::Resistance) {
+        factors = {{"phi", "φ"}};
+    } else {
+        factors = {{"omega", "Ω"}};
+    }
+    factors.push_back({"K", "K, of the buckling length"});
+    factors.push_back({"compressionLimit", "largest slenderness, pressed", "no limit"});
+    factors.push_back({"tensionLimit", "largest slenderness, pulled", "no limit"});
+    return factors;
+}
+
+void factorRow(PanelContext& context, Table& table, int row, const Factor& factor) {
+    const CheckNumber* number = checkNumberOf("checks." + std::string(factor.key));
+    table.row({.id = row});
+    table.text(0, factor.says, {context.ui.palette->ink});
+    FieldLook look;
+    look.key = keyOf(*number);
+    look.text = checkText(context.state.truss, *number);
+    look.look = checkLook(context.state.truss, *number);
+    look.hint = factor.hint;
+    look.align = Align::Right;
+    field(context, table.cell(1), look);
+}
+
+void settingsOfChecks(PanelContext& context) {
+    const Ui& ui = context.ui;
+    CheckSettings settings = context.state.truss.checks;
+    sectionHeading(ui, "Checked by");
+    settings.formula = static_cast<ColumnFormula>(
+        wordChoice(ui, "formula", kFormulas, static_cast<int>(settings.formula)));
+    if (settings.formula == ColumnFormula::En1993) {
+        smallPrint(ui, "Buckling curve");
+        settings.curve = static_cast<BucklingCurve>(
+            wordChoice(ui, "curve", kCurves, static_cast<int>(settings.curve)));
+    } else if (settings.formula == ColumnFormula::Aisc360) {
+        settings.safety = static_cast<AiscSafety>(
+            wordChoice(ui, "safety", kSafeties, static_cast<int>(settings.safety)));
+    }
+    if (settings != context.state.truss.checks) {
+        context.actions.push_back(Commit{SetChecks{settings}});
+    }
+    const std::array columns{Column{"", 200, 1}, Column{"", 90, 0.4, Align::Right}};
+    Table table(ui, "factors", columns);
+    int row = 0;
+    for (const Factor& factor : factorsOf(context.state.truss.checks)) {
+        factorRow(context, table, row++, factor);
+    }
+}
+
+void useRow(PanelContext& context, Table& table, const CheckRow& row) {
+    const Palette& palette = *context.ui.palette;
+    const Colour ink = row.faulty ? palette.warning : palette.ink;
+    pressableRow(context, table, HitKind::Member, row.member.index);
+    table.text(0, row.name, {palette.ink});
+    table.text(1, row.use, {ink, row.over ? context.ui.fonts.strong : context.ui.fonts.body});
+    table.text(2, row.check, {palette.muted, context.ui.fonts.small});
+    table.text(3, row.slenderness, {palette.ink});
+    table.text(4, row.remark, {ink, context.ui.fonts.small});
+}
+
+void useTable(PanelContext& context) {
+    const std::string member = words(context, Phrase::CellMember);
+    const std::string use = words(context, Phrase::ColumnUse);
+    const std::string check = words(context, Phrase::ColumnCheck);
+    const std::string remark = words(context, Phrase::ColumnRemark);
+    const std::vector<CheckRow>& rows = context.derived.checks.rows;
+    const ImFont* small = context.ui.fonts.small;
+    const auto column = [&](std::string_view heading, double least, double share, Align align,
+                            std::string CheckRow::*text, const ImFont* font) {
+        return Column{heading, least, share, align, -1, false, longestOf(rows, text), font};
+    };
+    const std::array columns{
+        column(member, 64, 0.4, Align::Left, &CheckRow::name, nullptr),
+        column(use, 60, 0.4, Align::Right, &CheckRow::use, context.ui.fonts.strong),
+        column(check, 70, 0.5, Align::Left, &CheckRow::check, small),
+        column("λ", 48, 0.4, Align::Right, &CheckRow::slenderness, nullptr),
+        column(remark, 110, 1, Align::Left, &CheckRow::remark, small)};
+    sectionHeading(context.ui, words(context, Phrase::CheckCaption));
+    Table table(context.ui, "use", columns);
+    table.header();
+    ImGuiListClipper clipper;
+    clipper.Begin(static_cast<int>(rows.size()), table.rowStep());
+    while (clipper.Step()) {
+        for (int i = clipper.DisplayStart; i < clipper.DisplayEnd; ++i) {
+            useRow(context, table, rows[static_cast<std::size_t>(i)]);
+        }
+    }
+}
+
+void workedCheck(PanelContext& context) {
+    const ChecksShown& shown = context.derived.checks;
+    gap(context.ui, 8);
+    if (shown.working.empty()) {
+        smallPrint(context.ui, words(context, Phrase::CheckPickOne));
+    }
+    for (std::size_t i = 0; i < shown.working.size(); ++i) {
+        drawPassage(context.ui, static_cast<int>(i), shown.working[i]);
+    }
+}
+
+} // namespace
+
+void checksPage(PanelContext& context) {
+    const ChecksShown& shown = context.derived.checks;
+    if (!isOf(shown, context.state)) {
+        progressOf(context, context.derived.jobs.checks);
+        return;
+    }
+    paragraph(context.ui, shown.caution.front(), Ink::Warning); // stays while the rest scrolls
+    beginScroll(context.ui, "checks");
+    for (std::size_t i = 1; i < shown.caution.size(); ++i) {
+        smallPrint(context.ui, shown.caution[i]);
+    }
+    gap(context.ui, 6);
+    sentences(context, shown.lines, shown.warnings);
+    loadsOfChecks(context);
+    if (!shown.rows.empty()) {
+        useOnBoard(context);
+        workedCheck(context);
+        useTable(context);
+    }
+    settingsOfChecks(context);
+    gap(context.ui, 16);
+    endScroll();
+}
+
+} // namespace gusset

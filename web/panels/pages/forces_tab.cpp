@@ -1,0 +1,253 @@
+#include "app/derived/result_lists.hpp"
+#include "panels/frame/parts.hpp"
+#include "panels/frame/tabs.hpp"
+#include "panels/pages/listed.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace gusset {
+namespace {
+
+Ink inkOf(const ForceRow& row) {
+    return row.sense == Sense::Tension       ? Ink::Tension
+           : row.sense == Sense::Compression ? Ink::Compression
+                                             : Ink::Zero;
+}
+
+void verdictLines(PanelContext& context) {
+    const Ui& ui = context.ui;
+    const Derived& derived = context.derived;
+    gap(ui, 4);
+    ImGui::PushStyleVar(ImGuiStyleVar_ItemSpacing, {0, ui.px(2)});
+    if (!derived.solution.solved) {
+        verdictInstead(context);
+    }
+    for (std::size_t i = 0; derived.solution.solved && i < derived.verdict.size(); ++i) {
+        const std::string& line = derived.verdict[i];
+        const auto& warnings = derived.warnings;
+        if (i == 0 || std::find(warnings.begin(), warnings.end(), line) != warnings.end()) {
+            sentences(context, {line}, warnings);
+        } else {
+            smallPrint(ui, line);
+        }
+    }
+    ImGui::PopStyleVar();
+}
+
+void reactions(PanelContext& context) {
+    const Truss& truss = context.state.truss;
+    const char* unit = symbolOf(truss.units.force);
+    const std::string x = withUnit("→", unit);
+    const std::string y = withUnit("↑", unit);
+    const std::string joint = words(context, Phrase::CellJoint);
+    const std::vector<ReactionRow>& rows = context.derived.reactions;
+    const std::array columns{
+        Column{joint, 80, 1, Align::Left, 0, false, longestOf(rows, &ReactionRow::name)},
+        Column{x, 90, 1, Align::Right, 1, true, longestOf(rows, &ReactionRow::x)},
+        Column{y, 90, 1, Align::Right, 2, true, longestOf(rows, &ReactionRow::y)}};
+    sectionHeading(context.ui, words(context, Phrase::HeadReactions));
+    const std::vector<int> places = listedReactions(context.state, context.derived);
+    listSearch(context, ListedTable::Reactions, static_cast<int>(rows.size()),
+               static_cast<int>(places.size()), "find a joint");
+    Table table(context.ui, "reactions", columns);
+    listHeader(context, table, ListedTable::Reactions, "Reactions");
+    for (const int place : places) {
+        const ReactionRow& row = rows[static_cast<std::size_t>(place)];
+        pressableRow(context, table, HitKind::Joint, row.joint.index);
+        const Table::TextLook plain{context.ui.palette->ink};
+        table.text(0, truss.joints[row.joint.at()].label, plain);
+        table.text(1, row.x, plain);
+        table.text(2, row.y, plain);
+    }
+}
+
+// A fraction too long for a column is of no use to a reader: its decimals stand beside it.
+void exactCell(PanelContext& context, Table& table, const ForceRow& row) {
+    constexpr std::size_t kLongest = 22; // bytes
+    const std::vector<std::string>& exact = context.derived.exact.forces;
+    if (isOf(context.derived.exact, context.state) && row.member.at() < exact.size()) {
+        const std::string& text = exact[row.member.at()];
+        const bool isShort = text.size() <= kLongest && table.fits(3, text);
+        table.text(3, isShort ? text : words(context, Phrase::LongFraction),
+                   {context.ui.palette->ink});
+    }
+}
+
+void memberRow(PanelContext& context, Table& table, const ForceRow& row) {
+    pressableRow(context, table, HitKind::Member, row.member.index);
+    const Ui& ui = context.ui;
+    const Colour ink = textColour(*ui.palette, inkOf(row));
+    table.text(0, row.name, {ui.palette->ink});
+    table.text(1, row.value, {ink});
+    table.text(2, row.letter, {ink, ui.fonts.strong});
+    if (context.state.notebook.exact) {
+        exactCell(context, table, row);
+    } else {
+        const Table::Box box = table.cell(2);
+        const float left = box.low.x + ui.px(34);
+        drawForceSign(*ImGui::GetWindowDrawList(), ui, inkOf(row),
+                      {left, std::round((box.low.y + box.high.y) / 2)},
+                      std::min(ui.px(44), box.high.x - ui.px(4) - left));
+    }
+}
+
+// Exact forces beside the decimals; they come in a little later on a large truss.
+void exactChoice(PanelContext& context) {
+    bool exact = context.state.notebook.exact;
+    if (toggle(context.ui, "Exact values", exact)) {
+        exact = !exact;
+        context.actions.push_back(Set{&NotebookState::exact, exact});
+    }
+    if (!exact) {
+        return;
+    }
+    const ExactShown& shown = context.derived.exact;
+    if (!isOf(shown, context.state)) {
+        progressOf(context, context.derived.jobs.exact);
+    } else if (!shown.whyNot.empty()) {
+        smallPrint(context.ui, shown.whyNot);
+    }
+}
+
+void filterChoice(PanelContext& context) {
+    constexpr std::array kFilters{"all", "T", "C", "0", "picked"}; // in the order of ForceFilter
+    const int now = static_cast<int>(context.state.notebook.forceFilter);
+    const int chosen = wordChoice(context.ui, "filter", kFilters, now);
+    if (chosen != now) {
+        const auto filter = static_cast<ForceFilter>(chosen);
+        context.actions.push_back(Set{&NotebookState::forceFilter, filter});
+    }
+}
+
+void forceTable(PanelContext& context, const std::vector<int>& places) {
+    const std::string force =
+        headOf(context, Phrase::CellForce, symbolOf(context.state.truss.units.force));
+    const std::string member = words(context, Phrase::CellMember);
+    const std::string letter = words(context, Phrase::CellLetter);
+    const std::string exactly = words(context, Phrase::CellExact);
+    const bool exact = context.state.notebook.exact;
+    const std::vector<ForceRow>& rows = context.derived.forces;
+    std::vector<Column> columns{
+        Column{member, 80, 1, Align::Left, 0, false, longestOf(rows, &ForceRow::name)},
+        Column{force, 90, 1, Align::Right, 1, true, longestOf(rows, &ForceRow::value)},
+        Column{letter, exact ? 60.0 : 100.0, 1, Align::Left, 2, true}};
+    if (exact) {
+        columns.push_back(Column{exactly, 100, 1.5, Align::Right});
+    }
+    Table table(context.ui, "forces", columns);
+    listHeader(context, table, ListedTable::Forces, "Member forces");
+    ImGuiListClipper clipper;
+    clipper.Begin(static_cast<int>(places.size()), table.rowStep());
+    while (clipper.Step()) {
+        for (int i = clipper.DisplayStart; i < clipper.DisplayEnd; ++i) {
+            const int place = places[static_cast<std::size_t>(i)];
+            memberRow(context, table, rows[static_cast<std::size_t>(place)]);
+        }
+    }
+}
+
+void memberForces(PanelContext& context) {
+    sectionHeading(context.ui, words(context, Phrase::HeadForces));
+    smallPrint(context.ui, words(context, Phrase::LettersExplained));
+    filterChoice(context);
+    exactChoice(context);
+    const std::vector<int> places = listedForces(context.state, context.derived);
+    listSearch(context, ListedTable::Forces, static_cast<int>(context.derived.forces.size()),
+               static_cast<int>(places.size()), "find a member");
+    forceTable(context, places);
+    if (places.empty()) {
+        smallPrint(context.ui, "None of them.");
+    }
+}
+
+void notes(PanelContext& context) {
+    const Solution& solution = context.derived.solution;
+    if (solution.notes.empty()) {
+        return;
+    }
+    sectionHeading(context.ui, words(context, Phrase::NotesHeading));
+    for (const Issue& note : solution.notes) {
+        smallPrint(context.ui, "– " + note.says);
+    }
+}
+
+void forcesPage(PanelContext& context) {
+    beginScroll(context.ui, "forces");
+    verdictLines(context);
+    mechanismButtons(context);
+    loadChoice(context);
+    if (context.derived.solution.solved) {
+        reactions(context);
+        memberForces(context);
+    }
+    notes(context);
+    gap(context.ui, 16);
+    endScroll();
+}
+
+ResultPage pageChoice(PanelContext& context) {
+    constexpr std::array kPages{"Forces", "Displacements", "Envelope", "Influence", "Use"};
+    const int now = static_cast<int>(context.state.notebook.results);
+    const int chosen = wordChoice(context.ui, "results", kPages, now);
+    if (chosen != now) {
+        const auto page = static_cast<ResultPage>(chosen);
+        context.actions.push_back(Set{&NotebookState::results, page});
+        context.actions.push_back(SetMotion{{.plays = true}});
+    }
+    return context.state.notebook.results;
+}
+
+} // namespace
+
+void loadChoice(PanelContext& context) {
+    const Truss& truss = context.state.truss;
+    const std::vector<std::string> cases = caseNames(truss);
+    if (cases.size() + truss.combinations.size() < 2) {
+        return;
+    }
+    const LoadChoice& now = context.state.choice;
+    std::vector<const char*> words{"all loads"};
+    std::vector<LoadChoice> choices{{}};
+    for (const std::string& name : cases) {
+        words.push_back(name.c_str());
+        choices.push_back({name, ""});
+    }
+    for (const Combination& combination : truss.combinations) {
+        words.push_back(combination.id.c_str());
+        choices.push_back({"", combination.id});
+    }
+    const auto isNow = [&now](const LoadChoice& choice) {
+        return choice.caseId == now.caseId && choice.combinationId == now.combinationId;
+    };
+    const auto found = std::find_if(choices.begin(), choices.end(), isNow);
+    const int before = static_cast<int>(found - choices.begin()) % static_cast<int>(choices.size());
+    smallPrint(context.ui, "Under");
+    const int after = wordChoice(context.ui, "loads", words, before);
+    if (after != before) {
+        context.actions.push_back(SetChoice{choices[static_cast<std::size_t>(after)]});
+    }
+}
+
+void forcesTab(PanelContext& context) {
+    switch (pageChoice(context)) {
+    case ResultPage::Forces:
+        forcesPage(context);
+        break;
+    case ResultPage::Movement:
+        movementPage(context);
+        break;
+    case ResultPage::Envelope:
+        envelopePage(context);
+        break;
+    case ResultPage::Influence:
+        influencePage(context);
+        break;
+    case ResultPage::Checks:
+        checksPage(context);
+        break;
+    }
+}
+
+} // namespace gusset

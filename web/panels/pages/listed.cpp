@@ -1,0 +1,63 @@
+#include "panels/pages/listed.hpp"
+
+#include "app/fields/listing_field.hpp"
+
+#include <cstddef>
+
+namespace gusset {
+namespace {
+
+constexpr int kFewRows = 8; // nobody has to look for anything among so many
+
+std::string_view withoutUnit(std::string_view heading) {
+    return heading.substr(0, heading.find(','));
+}
+
+std::string sentenceOf(const char* table, const Column& column, const Listing& listing) {
+    if (listing.column < 0) {
+        return std::string(table) + " as drawn";
+    }
+    return std::string(table) + " ordered by " + std::string(withoutUnit(column.heading)) +
+           (listing.falling ? ", falling" : ", rising");
+}
+
+} // namespace
+
+void listHeader(PanelContext& context, Table& table, ListedTable of, const char* name) {
+    const Listing& now = listingOf(context.state.notebook, of);
+    const Column* pressed = table.orderingHeader({now.column, now.falling});
+    if (pressed) {
+        const Listing after = withHeadingPressed(now, pressed->orders, pressed->fallsFirst);
+        context.actions.push_back(SetListing{of, after});
+        context.requests.announce = sentenceOf(name, *pressed, after);
+    }
+}
+
+void listSearch(PanelContext& context, ListedTable of, int rows, int shown, const char* hint) {
+    const Listing& listing = listingOf(context.state.notebook, of);
+    const std::string key = listingKey(of);
+    const bool looksFor = !listing.words.empty();
+    if (rows <= kFewRows && !looksFor && context.state.field.key != key) {
+        return;
+    }
+    FieldLook look;
+    look.key = key;
+    look.text = look.look = listing.words;
+    look.hint = hint;
+    look.numeric = false;
+    look.framed = true;
+    fieldLine(context, look);
+    if (!looksFor) {
+        return;
+    }
+    const std::string all = "Show all##" + key;
+    if (button(context.ui, all.c_str(), {})) {
+        Listing after = listing;
+        after.words.clear();
+        context.actions.push_back(SetListing{of, after});
+    }
+    ImGui::SameLine();
+    besideButtons(context.ui, std::to_string(shown) + " of " + std::to_string(rows) + " shown");
+}
+
+} // namespace gusset

@@ -1,0 +1,82 @@
+#include "ui/fitted.hpp"
+
+#include "ui/fit.hpp"
+
+#include <array>
+#include <cmath>
+#include <string>
+
+namespace gusset {
+namespace {
+
+// The one asked for, and the smaller ones.
+std::vector<const ImFont*> facesFrom(const Ui& ui, const ImFont& font) {
+    std::vector<const ImFont*> faces{&font};
+    for (const ImFont* smaller : {ui.fonts.small, ui.fonts.subscript}) {
+        if (smaller->FontSize < faces.back()->FontSize) {
+            faces.push_back(smaller);
+        }
+    }
+    return faces;
+}
+
+ImVec2 placeOf(const FittedLook& look, ImVec2 size) {
+    return {std::round(look.align == Align::Right ? look.high.x - size.x : look.low.x),
+            std::round((look.low.y + look.high.y - size.y) / 2)};
+}
+
+// What does not fit ends in dots.
+float putCut(ImDrawList& list, const ImFont& font, std::string_view text, const FittedLook& look) {
+    const std::string dots = "…";
+    const float room = look.high.x - look.low.x - textSize(font, dots).x;
+    std::string words = settable(font, text);
+    const char* cut = nullptr;
+    (void)font.CalcTextSizeA(font.FontSize, std::fmax(room, 0.0f), 0, words.c_str(), nullptr, &cut);
+    words.resize(static_cast<std::size_t>(cut - words.c_str()));
+    words.erase(words.find_last_not_of(' ') + 1);
+    words += dots;
+    const ImVec2 size = font.CalcTextSizeA(font.FontSize, FLT_MAX, 0, words.c_str());
+    const ImVec2 at{std::round(look.low.x), std::round((look.low.y + look.high.y - size.y) / 2)};
+    list.AddText(&font, font.FontSize, at, look.ink, words.c_str());
+    return size.x;
+}
+
+float putNumber(ImDrawList& list, const std::vector<const ImFont*>& faces, std::string_view text,
+                const FittedLook& look) {
+    const FittedNumber fitted = fitNumber(text, look.high.x - look.low.x, faces.size(),
+                                          [&](std::size_t face, std::string_view number) -> double {
+                                              return textSize(*faces[face], number).x;
+                                          });
+    const ImFont& font = *faces[fitted.face];
+    const TextFit fit{.size = font.FontSize * static_cast<float>(fitted.shrunk)};
+    const ImVec2 size = textSize(font, fitted.text, fit);
+    putText(list, font, placeOf(look, size), look.ink, fitted.text, fit);
+    return size.x;
+}
+
+} // namespace
+
+float putFitted(ImDrawList& list, const Ui& ui, std::string_view text, const FittedLook& look) {
+    const std::vector<const ImFont*> faces = facesFrom(ui, *look.font);
+    if (look.isNumber && isNumberText(text)) {
+        return putNumber(list, faces, text, look);
+    }
+    for (const ImFont* face : faces) {
+        if (face == ui.fonts.subscript && face != look.font) {
+            break; // too small for sentences, and without the dots
+        }
+        const ImVec2 size = textSize(*face, text);
+        if (size.x <= look.high.x - look.low.x) {
+            putText(list, *face, placeOf(look, size), look.ink, text);
+            return size.x;
+        }
+    }
+    return putCut(list, *look.font, text, look);
+}
+
+bool fitsWhole(const Ui& ui, const ImFont& font, std::string_view text, float room) {
+    const ImFont& least = font.FontSize > ui.fonts.small->FontSize ? *ui.fonts.small : font;
+    return textSize(least, text).x <= room;
+}
+
+} // namespace gusset
