@@ -149,6 +149,9 @@ function openFragment() {
 }
 
 function refreshAddress() {
+    if (program.hasFailed()) {
+        return; // it knows of no board, and the address may name one that the next program is to open
+    }
     setAddress(program.withTexts([location.hash.slice(1)], (current) =>
         program.UTF8ToString(program._gussetAddress(page, current))));
 }

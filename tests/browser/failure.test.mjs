@@ -209,8 +209,8 @@ test('a link that is opened while the program starts again is opened by the next
         };
     }, link);
     await drawFatalMember(page, board);
-    const after = await returned(page, 'as it was kept last');
-    assert.equal((await modelOf(after)).title, 'Meanwhile');
+    await returned(page, 'as it was kept last');
+    await page.waitForFunction(() => window.gussetTest.observe().model.title === 'Meanwhile');
     await context.close();
 });
 
