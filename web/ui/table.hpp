@@ -93,4 +93,16 @@ private:
     float now_ = 0; // height of the row in hand
 };
 
+// Of so many rows those that are on the screen, each by its place.
+template <class Draw>
+void drawRows(const Table& table, std::size_t count, Draw draw) {
+    ImGuiListClipper clipper;
+    clipper.Begin(static_cast<int>(count), table.rowStep());
+    while (clipper.Step()) {
+        for (int i = clipper.DisplayStart; i < clipper.DisplayEnd; ++i) {
+            draw(static_cast<std::size_t>(i));
+        }
+    }
+}
+
 } // namespace gusset

@@ -47,8 +47,6 @@ struct ReactionRow {
 // What the truss is and, if it can't be solved, why and what would cure it. One sentence a line,
 // the first stands alone.
 [[nodiscard]] std::vector<std::string> verdict(const PhraseBook&, const Truss&, const Solution&);
-// Of these sentences the one that says why there are no forces; empty where there are some.
-[[nodiscard]] std::string whyUnsolved(const PhraseBook&, const Truss&, const Solution&);
 [[nodiscard]] std::string countingLine(const Solution&); // m + r = 7 + 3 = 10 = 2j
 [[nodiscard]] std::string resultsText(const PhraseBook&, const Truss&, const Solution&);
 // One table (report/csv): kind, name, force, sense, fx, fy. Numbers to 12 significant digits, fewer

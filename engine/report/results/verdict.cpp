@@ -167,14 +167,6 @@ void addLargest(Sentences& lines, const Truss& truss, const Solution& solution) 
 
 } // namespace
 
-std::string whyUnsolved(const PhraseBook& book, const Truss& truss, const Solution& solution) {
-    if (solution.solved) {
-        return {};
-    }
-    return !truss.joints.empty() && isRefused(solution) ? unsolvedSentence(book, truss, solution)
-                                                        : verdict(book, truss, solution).front();
-}
-
 std::vector<std::string> verdict(const PhraseBook& book, const Truss& truss,
                                  const Solution& solution) {
     Sentences lines{book};

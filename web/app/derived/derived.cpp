@@ -47,6 +47,15 @@ Job exactJob(const AppState& state, const std::shared_ptr<ExactShown>& shown) {
     return job;
 }
 
+// Refused forces come with that one warning; a mechanism, and a model with faults, begin with
+// theirs.
+std::string whyUnsolved(const Derived& derived) {
+    if (derived.solution.solved) {
+        return {};
+    }
+    return isRefused(derived.solution) ? derived.warnings.front() : derived.verdict.front();
+}
+
 } // namespace
 
 void derive(const AppState& state, Derived& derived) {
@@ -57,8 +66,8 @@ void derive(const AppState& state, Derived& derived) {
     derived.forces = forceRows(*state.book, state.truss, derived.solution);
     derived.reactions = reactionRows(state.truss, derived.solution);
     derived.verdict = verdict(*state.book, state.truss, derived.solution);
-    derived.whyUnsolved = whyUnsolved(*state.book, state.truss, derived.solution);
     derived.warnings = trustSentences(*state.book, state.truss, derived.solution);
+    derived.whyUnsolved = whyUnsolved(derived);
     derived.warningsOfWorking = workingSentences(*state.book, state.truss, derived.solution);
     derived.movements = movementRows(state.truss, derived.solution);
     derived.stretches = stretchRows(state.truss, derived.solution);

@@ -135,13 +135,7 @@ void useTable(PanelContext& context) {
     sectionHeading(context.ui, words(context, Phrase::CheckCaption));
     Table table(context.ui, "use", columns);
     table.header();
-    ImGuiListClipper clipper;
-    clipper.Begin(static_cast<int>(rows.size()), table.rowStep());
-    while (clipper.Step()) {
-        for (int i = clipper.DisplayStart; i < clipper.DisplayEnd; ++i) {
-            useRow(context, table, rows[static_cast<std::size_t>(i)]);
-        }
-    }
+    drawRows(table, rows.size(), [&](std::size_t i) { useRow(context, table, rows[i]); });
 }
 
 void workedCheck(PanelContext& context) {

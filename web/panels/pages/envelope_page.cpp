@@ -50,20 +50,14 @@ void envelopeTable(PanelContext& context, const char* id, ListedTable of,
                "find a member");
     Table table(context.ui, id, columns);
     listHeader(context, table, of, "Extremes");
-    ImGuiListClipper clipper;
-    clipper.Begin(static_cast<int>(places.size()), table.rowStep());
-    while (clipper.Step()) {
-        for (int i = clipper.DisplayStart; i < clipper.DisplayEnd; ++i) {
-            const int place = places[static_cast<std::size_t>(i)];
-            const EnvelopeRow& row = rows[static_cast<std::size_t>(place)];
-            pressableRow(context, table, HitKind::Member, row.member.index);
-            table.text(0, row.name, {palette.ink});
-            table.text(1, row.tension, {palette.tensionText});
-            table.text(2, row.tensionBy, {palette.muted, context.ui.fonts.small});
-            table.text(3, row.compression, {palette.compressionText});
-            table.text(4, row.compressionBy, {palette.muted, context.ui.fonts.small});
-        }
-    }
+    drawListed(table, rows, places, [&](const EnvelopeRow& row, int) {
+        pressableRow(context, table, HitKind::Member, row.member.index);
+        table.text(0, row.name, {palette.ink});
+        table.text(1, row.tension, {palette.tensionText});
+        table.text(2, row.tensionBy, {palette.muted, context.ui.fonts.small});
+        table.text(3, row.compression, {palette.compressionText});
+        table.text(4, row.compressionBy, {palette.muted, context.ui.fonts.small});
+    });
 }
 
 void envelopePage(PanelContext& context) {

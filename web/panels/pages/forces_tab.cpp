@@ -138,14 +138,8 @@ void forceTable(PanelContext& context, const std::vector<int>& places) {
     }
     Table table(context.ui, "forces", columns);
     listHeader(context, table, ListedTable::Forces, "Member forces");
-    ImGuiListClipper clipper;
-    clipper.Begin(static_cast<int>(places.size()), table.rowStep());
-    while (clipper.Step()) {
-        for (int i = clipper.DisplayStart; i < clipper.DisplayEnd; ++i) {
-            const int place = places[static_cast<std::size_t>(i)];
-            memberRow(context, table, rows[static_cast<std::size_t>(place)]);
-        }
-    }
+    drawListed(table, rows, places,
+               [&](const ForceRow& row, int) { memberRow(context, table, row); });
 }
 
 void memberForces(PanelContext& context) {

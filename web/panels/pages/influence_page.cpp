@@ -140,27 +140,21 @@ void ordinates(PanelContext& context) {
     Table table(context.ui, "ordinates", columns);
     listHeader(context, table, ListedTable::Ordinates, "Ordinates");
     const Table::TextLook plain{context.ui.palette->ink};
-    ImGuiListClipper clipper;
-    clipper.Begin(static_cast<int>(places.size()), table.rowStep());
-    while (clipper.Step()) {
-        for (int i = clipper.DisplayStart; i < clipper.DisplayEnd; ++i) {
-            const int place = places[static_cast<std::size_t>(i)];
-            const OrdinateRow& row = rows[static_cast<std::size_t>(place)];
-            const bool here = row.at == shown.at;
-            const auto state = table.row({.id = place, .selected = here, .pressable = true});
-            if (state.pressed) {
-                set(context, &InfluenceView::at, row.at);
-            }
-            table.text(0, row.name, plain);
-            table.text(1, row.from, plain);
-            table.text(2, row.ordinate, plain);
-            if (exact) {
-                table.text(
-                    3, table.fits(3, row.exact) ? row.exact : words(context, Phrase::LongFraction),
-                    plain);
-            }
+    drawListed(table, rows, places, [&](const OrdinateRow& row, int place) {
+        const bool here = row.at == shown.at;
+        const auto state = table.row({.id = place, .selected = here, .pressable = true});
+        if (state.pressed) {
+            set(context, &InfluenceView::at, row.at);
         }
-    }
+        table.text(0, row.name, plain);
+        table.text(1, row.from, plain);
+        table.text(2, row.ordinate, plain);
+        if (exact) {
+            table.text(3,
+                       table.fits(3, row.exact) ? row.exact : words(context, Phrase::LongFraction),
+                       plain);
+        }
+    });
     gap(context.ui, 4);
     if (shown.jobs.exact.made) {
         progressOf(context, shown.jobs.exact);

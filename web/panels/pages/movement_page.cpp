@@ -49,19 +49,13 @@ void jointTable(PanelContext& context) {
     Table table(context.ui, "displacements", columns);
     listHeader(context, table, ListedTable::Displacements, "Displacements");
     const Table::TextLook plain{context.ui.palette->ink};
-    ImGuiListClipper clipper;
-    clipper.Begin(static_cast<int>(places.size()), table.rowStep());
-    while (clipper.Step()) {
-        for (int i = clipper.DisplayStart; i < clipper.DisplayEnd; ++i) {
-            const int place = places[static_cast<std::size_t>(i)];
-            const MovementRow& row = rows[static_cast<std::size_t>(place)];
-            pressableRow(context, table, HitKind::Joint, row.joint.index);
-            table.text(0, row.name, plain);
-            table.text(1, row.x, plain);
-            table.text(2, row.y, plain);
-            table.text(3, row.total, plain);
-        }
-    }
+    drawListed(table, rows, places, [&](const MovementRow& row, int) {
+        pressableRow(context, table, HitKind::Joint, row.joint.index);
+        table.text(0, row.name, plain);
+        table.text(1, row.x, plain);
+        table.text(2, row.y, plain);
+        table.text(3, row.total, plain);
+    });
 }
 
 void memberTable(PanelContext& context) {
@@ -81,18 +75,12 @@ void memberTable(PanelContext& context) {
     Table table(context.ui, "stretches", columns);
     listHeader(context, table, ListedTable::Stretches, "Members");
     const Table::TextLook plain{context.ui.palette->ink};
-    ImGuiListClipper clipper;
-    clipper.Begin(static_cast<int>(places.size()), table.rowStep());
-    while (clipper.Step()) {
-        for (int i = clipper.DisplayStart; i < clipper.DisplayEnd; ++i) {
-            const int place = places[static_cast<std::size_t>(i)];
-            const StretchRow& row = rows[static_cast<std::size_t>(place)];
-            pressableRow(context, table, HitKind::Member, row.member.index);
-            table.text(0, row.name, plain);
-            table.text(1, row.stretch, plain);
-            table.text(2, row.stress, plain);
-        }
-    }
+    drawListed(table, rows, places, [&](const StretchRow& row, int) {
+        pressableRow(context, table, HitKind::Member, row.member.index);
+        table.text(0, row.name, plain);
+        table.text(1, row.stretch, plain);
+        table.text(2, row.stress, plain);
+    });
 }
 
 } // namespace
