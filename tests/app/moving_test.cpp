@@ -7,6 +7,7 @@
 #include "app/page/twin.hpp"
 #include "exchange/json.hpp"
 #include "support/files.hpp"
+#include "support/hard_truss.hpp"
 #include "support/small_truss.hpp"
 #include "support/strip_truss.hpp"
 
@@ -58,31 +59,6 @@ void set(Board& board, const InfluenceView& view) {
 }
 
 void select(Board& board, const Things& things) { board.act(SetSelection{things}); }
-
-// Six panels of 3 m, 3 m high, with a cart of two axles of 10 kN, 3 m apart, on its bottom chord.
-Truss stripWithCart() {
-    Truss truss = stripTruss(Web::Pratt, 6);
-    MovingLoad cart;
-    cart.id = "cart";
-    cart.path = bottomChord(truss, 6);
-    cart.axles.resize(2);
-    cart.axles[0].force = -10;
-    cart.axles[1] = {.at = 3, .force = -10, .unknown = {}};
-    truss.moving = {cart};
-    return truss;
-}
-
-AppState typed(AppState state, const std::string& key, const std::string& text) {
-    Actions actions;
-    CHECK(finishListField(state, {key, text, FieldEnd::Kept}, actions));
-    update(state, actions);
-    return state;
-}
-
-AppState undone(AppState state) {
-    update(state, {Undo{}});
-    return state;
-}
 
 } // namespace
 
@@ -267,17 +243,7 @@ TEST_CASE("an envelope of a mechanism at rest says that it is one, beside its ta
 }
 
 TEST_CASE("pages of an arch as flat as a line say what its figures are worth") {
-    // 1 m above the ground, 1e-9 m high: the rounding of 1 + 1e-9 leaves six figures.
-    Truss truss;
-    joint(truss, "A", -1, 1);
-    joint(truss, "B", 1, 1);
-    joint(truss, "C", 0, 1 + 1e-9);
-    member(truss, "A", "C");
-    member(truss, "C", "B");
-    pin(truss, "A");
-    pin(truss, "B");
-    force(truss, "C", 0, -1, "snow");
-    force(truss, "C", 1, 0, "wind");
+    const Truss truss = archOnStilts();
     const auto says = [](const std::vector<std::string>& warnings, const char* what) {
         return std::any_of(warnings.begin(), warnings.end(), [&](const std::string& warning) {
             return warning.find(what) != std::string::npos;
@@ -296,98 +262,6 @@ TEST_CASE("pages of an arch as flat as a line say what its figures are worth") {
     CHECK(says(shown.warnings, "Rounding leaves 6 figures of the largest ordinate"));
     CHECK(movingHtml(line.state, line.derived).find("6 figures of the largest ordinate") !=
           std::string::npos);
-}
-
-TEST_CASE("a load gets a case in its cell, and the word for none takes it away") {
-    AppState state = startWith(gable());
-    const auto typeCase = [&](const char* text) {
-        Actions actions;
-        CHECK(finishCell(state, {"load.0.case", text, FieldEnd::Kept}, actions));
-        update(state, actions);
-    };
-    CHECK(cellText(state.truss, {CellTable::Loads, 0, column::kLoadCase}) == "loads");
-    typeCase(" wind ");
-    CHECK(state.truss.loads[0].caseId == "wind");
-    typeCase("loads");
-    CHECK(state.truss.loads[0].caseId.empty());
-}
-
-TEST_CASE("a combination begins with every case, and its factors can be typed and emptied") {
-    Truss truss = gable();
-    force(truss, "C", 0, 12, "uplift");
-    const AppState begun = typed(startWith(truss), "combination.0.name", "worst");
-    REQUIRE(begun.truss.combinations.size() == 1);
-    CHECK(begun.history.undoLabel() == "Add combination worst");
-    CHECK(begun.truss.combinations[0].factors ==
-          std::vector<std::pair<std::string, double>>{{"loads", 1}, {"uplift", 1}});
-    const AppState factored = typed(begun, "combination.0.0.factor", "1,35");
-    CHECK(factored.truss.combinations[0].factors[0].second == 1.35);
-    CHECK(factored.history.undoLabel() == "Change combination worst");
-    const AppState without = typed(factored, "combination.0.1.factor", "");
-    CHECK(without.truss.combinations[0].factors.size() == 1);
-    CHECK(listText(without.truss, {ListFieldKind::Factor, 0, 1}).empty());
-    AppState none = without;
-    update(none, {Commit{removeCombination(none.truss, 0)}});
-    CHECK(none.truss.combinations.empty());
-    CHECK(none.history.undoLabel() == "Remove combination worst");
-    CHECK(undone(undone(undone(undone(none)))).truss == truss);
-}
-
-TEST_CASE("a moving load is added to a path, typed into, and taken away again") {
-    const Truss truss = stripTruss(Web::Pratt, 6);
-    AppState state = startWith(truss);
-    update(state, {Commit{addMovingLoad(truss, bottomChord(truss, 6))}});
-    REQUIRE(state.truss.moving.size() == 1);
-    CHECK(state.history.undoLabel() == "Add moving load vehicle 1");
-    CHECK(state.truss.moving[0].axles.front().force == -10); // as the truss's own loads
-    state = typed(state, "moving.0.name", "crane");
-    state = typed(state, "moving.0.0.force", "12"); // down, as axle loads are given
-    CHECK(state.truss.moving[0].axles[0].force == -12);
-    state = typed(state, "moving.0.1.at", "250 cm"); // the row past the end makes a new axle
-    REQUIRE(state.truss.moving[0].axles.size() == 2);
-    CHECK(state.truss.moving[0].axles[1].at == 2.5);
-    CHECK(state.truss.moving[0].axles[1].force == -12);
-    state = typed(state, "moving.0.spread", "4");
-    state = typed(state, "moving.0.length", "6");
-    REQUIRE(state.truss.moving[0].uniform);
-    CHECK(state.truss.moving[0].uniform->perLength == -4);
-    CHECK(state.truss.moving[0].uniform->length == 6);
-    state = typed(state, "moving.0.length", "");
-    CHECK_FALSE(state.truss.moving[0].uniform->length);
-    update(state, {Commit{removeAxle(state.truss, 0, 0)}});
-    CHECK(state.truss.moving[0].axles.size() == 1);
-    update(state, {Commit{removeMovingLoad(state.truss, 0)}});
-    CHECK(state.history.undoLabel() == "Remove moving load crane");
-    while (!state.history.undoLabel().empty()) {
-        state = undone(state);
-    }
-    CHECK(state.truss == truss);
-}
-
-TEST_CASE("what can't be a moving load is refused with a sentence, and nothing changes") {
-    const Truss truss = stripWithCart();
-    const auto refusal = [&](const char* key, const char* text) {
-        const AppState after = typed(startWith(truss), key, text);
-        CHECK(after.truss == truss);
-        return after.message.text;
-    };
-    CHECK(refusal("moving.0.1.at", "0").find("same place") != std::string::npos);
-    CHECK(refusal("moving.0.0.force", "heavy").find("heavy") != std::string::npos);
-    CHECK_FALSE(refusal("moving.0.name", "").empty());
-    MovingLoad one;
-    one.axles.resize(1);
-    CHECK_FALSE(canRemoveAxle(one));
-}
-
-TEST_CASE("every key of these fields names its field and no other") {
-    for (int kind = 0; kind <= static_cast<int>(ListFieldKind::SpreadLength); ++kind) {
-        const bool part = kind == 1 || kind == 3 || kind == 4;
-        const ListField field{static_cast<ListFieldKind>(kind), 3, part ? 2 : 0};
-        CHECK(listFieldOf(keyOf(field)) == field);
-        CHECK_FALSE(cellOf(keyOf(field)));
-    }
-    CHECK_FALSE(listFieldOf("moving.0"));
-    CHECK_FALSE(listFieldOf("joint.0.x"));
 }
 
 TEST_CASE("the board shows the path, the unit load where it is read, and its effect in figures") {
@@ -436,36 +310,8 @@ TEST_CASE(
 }
 
 TEST_CASE("a truss whose forces are refused tells the reason, not that it is indeterminate") {
-    // Three braced bays, as flat as a line, on two pins; every second member 1e10 times as stiff.
-    constexpr double kHeight = 1e-6;
-    Truss truss;
-    const auto name = [](char row, int at) { return row + std::to_string(at); };
-    for (int i = 0; i <= 3; ++i) {
-        joint(truss, name('B', i).c_str(), i, 0);
-        joint(truss, name('T', i).c_str(), i, kHeight);
-    }
-    for (int i = 0; i <= 3; ++i) {
-        member(truss, name('B', i).c_str(), name('T', i).c_str());
-    }
-    for (int i = 0; i < 3; ++i) {
-        const int next = i + 1;
-        member(truss, name('B', i).c_str(), name('B', next).c_str());
-        member(truss, name('T', i).c_str(), name('T', next).c_str());
-        member(truss, name('B', i).c_str(), name('T', next).c_str());
-        member(truss, name('T', i).c_str(), name('B', next).c_str());
-    }
-    pin(truss, "B0");
-    pin(truss, "B3");
-    force(truss, "T1", 0, -1);
-    truss.materials.push_back({"steel", 210000, {}, {}, {}, {}});
-    truss.materials.push_back({"hard", 210000e10, {}, {}, {}, {}});
-    truss.sections.push_back({"soft", "steel", 1000, {}, "", {}, {}});
-    truss.sections.push_back({"stiff", "hard", 1000, {}, "", {}, {}});
-    for (std::size_t i = 0; i < truss.members.size(); ++i) {
-        truss.members[i].section = i % 2 == 0 ? "soft" : "stiff";
-    }
     Board board;
-    board.state = startWith(truss);
+    board.state = startWith(refusedStrip());
     derive(board.state, board.derived);
     const Derived& derived = board.derived;
     REQUIRE_FALSE(derived.solution.solved);

@@ -14,6 +14,7 @@
 #include "report/sketch/influence_sketch.hpp"
 #include "support/exact_truss.hpp"
 #include "support/extreme_truss.hpp"
+#include "support/hard_truss.hpp"
 #include "support/small_truss.hpp"
 #include "support/strip_truss.hpp"
 
@@ -33,30 +34,11 @@ namespace {
 
 const PhraseBook& english() { return englishPhrases(); }
 
-//     C       two bars over 2 m, 1 m above the ground, C higher than A and B by `rise`; 1 kN down
-//  A --- B    at C in the case "snow", 1 kN to the right in the case "wind"
-//
-// At C: 2·F·sin = 1 kN with sin = rise. 1 + rise is a double, which is off by up to 1.1e-16: with a
-// rise of 1e-9 that is 1.1e-7 of the rise, and of the forces, so that six figures are left.
-Truss archOnStilts(double rise = 1e-9) {
-    Truss truss;
-    joint(truss, "A", -1, 1);
-    joint(truss, "B", 1, 1);
-    joint(truss, "C", 0, 1 + rise);
-    member(truss, "A", "C");
-    member(truss, "C", "B");
-    pin(truss, "A");
-    pin(truss, "B");
-    force(truss, "C", 0, -1, "snow");
-    force(truss, "C", 1, 0, "wind");
-    return truss;
-}
-
 std::vector<JointId> overArch(const Truss& truss) {
     return {JointId{0}, JointId{static_cast<int>(jointAt(truss, "C"))}, JointId{1}};
 }
 
-Effect forceIn(const Truss& truss, const char* a, const char* b) {
+Effect lineOfForce(const Truss& truss, const char* a, const char* b) {
     Effect effect;
     effect.member = MemberId{static_cast<int>(memberAt(truss, a, b))};
     return effect;
@@ -248,7 +230,7 @@ TEST_CASE("an envelope close to a mechanism says so, and keeps the figures that 
 TEST_CASE("an influence line close to a mechanism says so, and keeps the figures that are left") {
     const Truss truss = archOnStilts();
     const InfluenceReport report =
-        influenceReport(truss, overArch(truss), forceIn(truss, "A", "C")).value();
+        influenceReport(truss, overArch(truss), lineOfForce(truss, "A", "C")).value();
     CHECK_THAT(report.line.ordinates[1], WithinRel(-0.5 / 1e-9, 2e-7));
     CHECK(trustOf(report).error >= 1e-7);
     const std::vector<std::string> warnings = lineWarnings(english(), truss, report);
@@ -270,7 +252,7 @@ TEST_CASE("what moves along an influence line keeps no more figures than the lin
     cart.axles = {{0, -3, {}}, {0.7, -4, {}}};
     truss.moving = {cart};
     const InfluenceReport report =
-        influenceReport(truss, cart.path, forceIn(truss, "A", "C")).value();
+        influenceReport(truss, cart.path, lineOfForce(truss, "A", "C")).value();
     REQUIRE(report.moving.size() == 1);
     CHECK_THAT(report.moving[0].error, WithinRel(7e3 * report.error, 1e-12)); // two axles, 7 kN
     for (const std::string& line : movingLines(english(), truss, report)) {
@@ -310,7 +292,7 @@ TEST_CASE("of ordinary trusses nothing is said, and all figures are kept") {
     CHECK(envelopeWarnings(english(), truss, envelope).empty());
     CHECK_THAT(writeEnvelope(truss, envelope), !ContainsSubstring("figures"));
     const InfluenceReport report =
-        influenceReport(truss, bottomChord(truss, 6), forceIn(truss, "B2", "B3")).value();
+        influenceReport(truss, bottomChord(truss, 6), lineOfForce(truss, "B2", "B3")).value();
     CHECK(lineWarnings(english(), truss, report).empty());
     CHECK_THAT(writeInfluence(truss, report), !ContainsSubstring("figures"));
 }

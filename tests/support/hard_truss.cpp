@@ -48,11 +48,25 @@ Truss crossedSquare() {
     return truss;
 }
 
-Truss refusedStrip() {
+Truss archOnStilts(double rise) {
+    Truss truss;
+    joint(truss, "A", -1, 1);
+    joint(truss, "B", 1, 1);
+    joint(truss, "C", 0, 1 + rise);
+    member(truss, "A", "C");
+    member(truss, "C", "B");
+    pin(truss, "A");
+    pin(truss, "B");
+    force(truss, "C", 0, -1, "snow");
+    force(truss, "C", 1, 0, "wind");
+    return truss;
+}
+
+Truss bracedStrip(double length, double height) {
     Truss truss;
     for (int i = 0; i < 4; ++i) {
-        joint(truss, "B" + std::to_string(i), i, 0);
-        joint(truss, "T" + std::to_string(i), i, 1e-6);
+        joint(truss, "B" + std::to_string(i), length * i, 0);
+        joint(truss, "T" + std::to_string(i), length * i, height);
     }
     const auto join = [&](char from, int i, char to, int k) {
         member(truss, from + std::to_string(i), to + std::to_string(k));
@@ -66,6 +80,13 @@ Truss refusedStrip() {
     for (int i = 0; i < 4; ++i) {
         join('B', i, 'T', i);
     }
+    pin(truss, "B0");
+    pin(truss, "B3");
+    return truss;
+}
+
+Truss refusedStrip() {
+    Truss truss = bracedStrip(1, 1e-6);
     for (std::size_t i = 0; i < truss.members.size(); ++i) {
         const std::string id = "s" + std::to_string(i);
         const double stiff = 1e10 * (1 + static_cast<double>(i) / 7);
@@ -73,8 +94,6 @@ Truss refusedStrip() {
         truss.sections.push_back({id, id, 1000, {}, {}, {}, {}});
         truss.members[i].section = id;
     }
-    pin(truss, "B0");
-    pin(truss, "B3");
     force(truss, "T1", 0, -13);
     force(truss, "T3", 3, 0);
     return truss;

@@ -19,9 +19,19 @@ void giveSections(Truss&);
 //  A---B    pin at A; what holds B is for the test to say
 [[nodiscard]] Truss crossedSquare();
 
-//  T0--T1--T2--T3   1 m × 1 µm each bay, both diagonals, pins at B0 and B3: statically
-//  indeterminate. Every | X | X | X |    second member has an E 10¹⁰ times that of steel and more:
-//  no figure of its forces is left. B0--B1--B2--B3
+//     C       two bars over 2 m, 1 m above the ground, C higher than A and B by `rise`; 1 kN down
+//  A --- B    at C in the case "snow", 1 kN to the right in the case "wind"
+//
+// At C: 2·F·sin = 1 kN with sin = rise. 1 + rise is a double, which is off by up to 1.1e-16: with a
+// rise of 1e-9 that is 1.1e-7 of the rise, and of the forces, so that six figures are left.
+[[nodiscard]] Truss archOnStilts(double rise = 1e-9);
+
+//  T0--T1--T2--T3   three panels, both diagonals in each, pins at B0 and B3; no load, no sections
+//  | X | X | X |
+//  B0--B1--B2--B3
+[[nodiscard]] Truss bracedStrip(double length, double height);
+// The same of 1 m × 1 µm each panel. Every second member has an E 10¹⁰ times that of steel and
+// more: no figure of its forces is left.
 [[nodiscard]] Truss refusedStrip();
 
 } // namespace gusset::support

@@ -93,4 +93,16 @@ std::vector<JointId> bottomChord(const Truss& truss, int panels) {
     return path;
 }
 
+Truss stripWithCart() {
+    Truss truss = stripTruss(Web::Pratt, 6);
+    MovingLoad cart;
+    cart.id = "cart";
+    cart.path = bottomChord(truss, 6);
+    cart.axles.resize(2);
+    cart.axles[0].force = -10;
+    cart.axles[1] = {.at = 3, .force = -10, .unknown = {}};
+    truss.moving = {cart};
+    return truss;
+}
+
 } // namespace gusset::support

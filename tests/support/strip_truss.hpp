@@ -23,4 +23,7 @@ enum class Web {
 // Its lower joints in order.
 [[nodiscard]] std::vector<JointId> bottomChord(const Truss&, int panels);
 
+// Six panels of 3 m, 3 m high, with a cart of two axles of 10 kN, 3 m apart, on its bottom chord.
+[[nodiscard]] Truss stripWithCart();
+
 } // namespace gusset::support
