@@ -1,5 +1,5 @@
 // The model's tables of the page as tables to type in. The program writes each cell as a button
-// (web/app/page_tables): pressed, it gives way to an input; Enter goes on to the cell below, Tab to the next
+// (web/app/page/page_tables): pressed, it gives way to an input; Enter goes on to the cell below, Tab to the next
 // one, Escape leaves it as it was.
 import { pastedRows } from './field.js';
 

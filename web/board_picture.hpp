@@ -11,7 +11,7 @@ namespace gusset {
 [[nodiscard]] MeasureText measuring(const Ui&); // labels in the page's own typeface
 // What the board shows, as SVG. Precondition: the page draws.
 [[nodiscard]] std::string pictureOf(const Page&);
-// A saved work (app/session) as a small SVG without words; empty when it can't be read.
+// A saved work (app/state/session) as a small SVG without words; empty when it can't be read.
 [[nodiscard]] std::string smallPicture(PaletteName, std::string_view saved);
 
 } // namespace gusset

@@ -1,7 +1,7 @@
 #pragma once
 // How far each member is used: strength on its gross area, buckling when it is pressed,
 // slenderness. A preliminary check of forces along straight members, and nothing else: see
-// report/check_text for what every sheet says of what it leaves out. SI: N, m, Pa.
+// report/results/check_text for what every sheet says of what it leaves out. SI: N, m, Pa.
 
 #include "core/progress.hpp"
 #include "design/column.hpp"

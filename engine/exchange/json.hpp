@@ -32,7 +32,7 @@ struct ResultSentences {
     std::vector<std::string> mechanisms{}; // one each of the solution's
     std::vector<std::string> assumed{};
     std::string inexact{};               // why there are no exact forces
-    std::vector<std::string> warnings{}; // report/trust_text
+    std::vector<std::string> warnings{}; // report/results/trust_text
 };
 // Results in the model's units, numbers to 12 significant digits, forces to fewer where rounding
 // leaves fewer: "figures" then says how many.

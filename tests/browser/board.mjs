@@ -196,3 +196,12 @@ export async function dropFile(page, name, text) {
     await page.dispatchEvent('#board', 'dragover', { dataTransfer: transfer });
     await page.dispatchEvent('#board', 'drop', { dataTransfer: transfer });
 }
+
+// The list of boards that this browser keeps, with all that stands in it.
+export async function openRecent(board) {
+    await board.press('Share');
+    await board.reveal('Recent boards');
+    await board.press('Recent boards');
+    await board.page.waitForFunction(() => document.querySelector('#recent-list button') ||
+        document.getElementById('recent-none').hidden === false);
+}

@@ -2,7 +2,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { openBoard } from './board.mjs';
-import { screenshot, siteAndBrowser, sizes } from './support.mjs';
+import { linkOf, screenshot, siteAndBrowser, sizes } from './support.mjs';
 
 const shared = siteAndBrowser();
 
@@ -51,7 +51,7 @@ async function signsInRow(page, row) {
 
 for (const size of ['phone', 'desktop']) {
     test(`the envelope of thousands of kilonewtons keeps their first figures, ${size}`, async () => {
-        const link = `#j=${encodeURIComponent(JSON.stringify(gable))}`;
+        const link = linkOf(gable);
         const { page, board, context } =
             await openBoard(shared.browser, shared.site.address, sizes[size], link);
         await board.press('Results');

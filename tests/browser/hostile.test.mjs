@@ -2,34 +2,38 @@
 // turned back, an address that changes in the wrong moment.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { boardOf, dragJoint, openBoard } from './board.mjs';
-import { openPage, siteAndBrowser, sizes } from './support.mjs';
+import { boardOf, dragJoint, openBoard, openRecent } from './board.mjs';
+import { beam, linkOf, openPage, siteAndBrowser, sizes } from './support.mjs';
 
 const shared = siteAndBrowser();
 
 const open = (fragment = '') => openBoard(shared.browser, shared.site.address, sizes.desktop, fragment);
 const modelOf = async (board) => (await board.observe()).model;
 
-const beam = (title) => ({ gusset: 1, title, joints: [{ id: 'A', x: 0, y: 0 }, { id: 'B', x: 3, y: 0 }],
-    members: [{ a: 'A', b: 'B' }] });
-const linkOf = (model) => `#j=${encodeURIComponent(JSON.stringify(model))}`;
+function hangInWrites() {
+    const { transaction } = IDBDatabase.prototype;
+    IDBDatabase.prototype.transaction = function stuck(store, mode, ...more) {
+        const all = transaction.call(this, store, mode, ...more);
+        if (mode === 'readwrite') {
+            Object.defineProperty(all, 'oncomplete', { set: () => {} });
+        }
+        return all;
+    };
+}
 
-// A board in a browser that has been changed by `change` before any script of the page.
-async function openChanged(change, options) {
+// A board in a browser that has been changed by these before any script of the page.
+async function openChanged(...changes) {
     const opened = await openPage(shared.browser, shared.site.address);
-    await opened.page.addInitScript(change, options);
+    for (const change of changes) {
+        await opened.page.addInitScript(change);
+    }
     await opened.page.goto(`${shared.site.address}?test`);
     return { ...opened, board: await boardOf(opened.page, sizes.desktop) };
 }
 
 async function recentEntries(board) {
-    const { page } = board;
-    await board.press('Share');
-    await board.reveal('Recent boards');
-    await board.press('Recent boards');
-    await page.waitForFunction(() => document.querySelector('#recent-list button') ||
-        document.getElementById('recent-none').hidden === false);
-    return page.locator('#recent-list button').evaluateAll((buttons) =>
+    await openRecent(board);
+    return board.page.locator('#recent-list button').evaluateAll((buttons) =>
         buttons.map((button) => [...button.querySelectorAll('span')].map((span) => span.textContent)));
 }
 
@@ -57,16 +61,7 @@ test('where the browser denies all storage the board works, says that nothing is
 
 for (const [what, change] of Object.entries({
     'hangs for ever': () => { IDBFactory.prototype.open = () => ({}); },
-    'hangs in every write': () => {
-        const { transaction } = IDBDatabase.prototype;
-        IDBDatabase.prototype.transaction = function stuck(store, mode, ...more) {
-            const all = transaction.call(this, store, mode, ...more);
-            if (mode === 'readwrite') {
-                Object.defineProperty(all, 'oncomplete', { set: () => {} });
-            }
-            return all;
-        };
-    },
+    'hangs in every write': hangInWrites,
 })) {
     test(`a database that ${what} holds nothing up: the board is kept in local storage`, async () => {
         const { board, page, context } = await openChanged(change);
@@ -83,15 +78,7 @@ for (const [what, change] of Object.entries({
 test('a full local storage beside a database that hangs is said: the board is kept nowhere', async () => {
     const { board, page, context } = await openChanged(() => {
         Storage.prototype.setItem = () => { throw new DOMException('full', 'QuotaExceededError'); };
-        const { transaction } = IDBDatabase.prototype;
-        IDBDatabase.prototype.transaction = function stuck(store, mode, ...more) {
-            const all = transaction.call(this, store, mode, ...more);
-            if (mode === 'readwrite') {
-                Object.defineProperty(all, 'oncomplete', { set: () => {} });
-            }
-            return all;
-        };
-    });
+    }, hangInWrites);
     await page.clock.install();
     await dragJoint(board, 'C', 60, 0);
     await page.clock.fastForward(5000);

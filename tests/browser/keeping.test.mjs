@@ -3,7 +3,7 @@ import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
 import { boardOf, dragJoint, dropFile, openBoard } from './board.mjs';
-import { linkTo, screenshot, siteAndBrowser, sizes } from './support.mjs';
+import { linkOf, linkTo, screenshot, siteAndBrowser, sizes } from './support.mjs';
 
 const shared = siteAndBrowser();
 
@@ -349,7 +349,7 @@ const twoCases = {
 };
 
 test('a link opens on the case or the combination that is looked at', async () => {
-    const link = `#j=${encodeURIComponent(JSON.stringify(twoCases))}`;
+    const link = linkOf(twoCases);
     const { board, context, page } = await open(link);
     await context.grantPermissions(['clipboard-read', 'clipboard-write']);
     const seen = new Set();
@@ -374,7 +374,7 @@ test('a link opens on the case or the combination that is looked at', async () =
 });
 
 test('changing the case changes the address; a case that the truss has not is told', async () => {
-    const link = `#j=${encodeURIComponent(JSON.stringify(twoCases))}`;
+    const link = linkOf(twoCases);
     const { board, context, page } = await open(link);
     const all = await board.table('Member forces');
     await board.press('Results');

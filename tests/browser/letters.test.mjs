@@ -4,7 +4,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { openBoard } from './board.mjs';
-import { siteAndBrowser, sizes } from './support.mjs';
+import { linkOf, siteAndBrowser, sizes } from './support.mjs';
 
 const shared = siteAndBrowser();
 
@@ -17,7 +17,7 @@ function roofNamed(name) {
         supports: [{ joint: 'A', kind: 'pin' }, { joint: 'B', kind: 'roller', reaction: 90 }],
         loads: [{ joint: name, fx: 0, fy: -10 }],
     };
-    return `#j=${encodeURIComponent(JSON.stringify(model))}`;
+    return linkOf(model);
 }
 
 async function pictureOf(name, size = sizes.desktop) {

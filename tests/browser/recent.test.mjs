@@ -1,17 +1,13 @@
 // Which boards are kept, and which of them Recent boards lists: what was only looked at makes no other.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { boardOf, dragJoint, dropFile, openBoard } from './board.mjs';
-import { screenshot, siteAndBrowser, sizes } from './support.mjs';
+import { boardOf, dragJoint, dropFile, openBoard, openRecent } from './board.mjs';
+import { beam, linkOf, screenshot, siteAndBrowser, sizes } from './support.mjs';
 
 const shared = siteAndBrowser();
 
 const open = (fragment = '') => openBoard(shared.browser, shared.site.address, sizes.desktop, fragment);
 const modelOf = async (board) => (await board.observe()).model;
-
-const beam = (title) => ({ gusset: 1, title, joints: [{ id: 'A', x: 0, y: 0 }, { id: 'B', x: 3, y: 0 }],
-    members: [{ a: 'A', b: 'B' }] });
-const linkOf = (model) => `#j=${encodeURIComponent(JSON.stringify(model))}`;
 
 async function goTo(page, board, fragment) {
     await page.evaluate((hash) => { location.hash = hash; }, fragment);
@@ -20,13 +16,8 @@ async function goTo(page, board, fragment) {
 
 // The titles in the list, the latest first. The list stays open.
 async function recent(board) {
-    const { page } = board;
-    await board.press('Share');
-    await board.reveal('Recent boards');
-    await board.press('Recent boards');
-    await page.waitForFunction(() => document.querySelector('#recent-list button') ||
-        document.getElementById('recent-none').hidden === false);
-    return page.locator('#recent-list button span:nth-of-type(1)').allTextContents();
+    await openRecent(board);
+    return board.page.locator('#recent-list button span:nth-of-type(1)').allTextContents();
 }
 
 async function chooseRecent(page, title) {

@@ -5,7 +5,7 @@ import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { test } from 'node:test';
 import { boardOf, openBoard } from './board.mjs';
-import { root, siteAndBrowser, sizes } from './support.mjs';
+import { linkOf, root, siteAndBrowser, sizes } from './support.mjs';
 
 const shared = siteAndBrowser();
 
@@ -88,7 +88,7 @@ test('the results are saved for a spreadsheet, a row a member', async () => {
 test('files keep the letters of their title in any script, and nothing that a file system forbids', async () => {
     const example = JSON.parse(readFileSync(path.join(root, 'site/examples/footbridge.json'), 'utf8'));
     const model = { ...example, title: 'Ферма: 屋根トラス/é' };
-    const opened = await openShareTab(sizes.desktop, `#j=${encodeURIComponent(JSON.stringify(model))}`);
+    const opened = await openShareTab(sizes.desktop, linkOf(model));
     const { name, bytes } = await saved(opened, 'Save as a file');
     assert.equal(name, 'Ферма- 屋根トラス-é.json');
     assert.equal(JSON.parse(bytes).title, model.title);

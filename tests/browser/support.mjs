@@ -12,9 +12,14 @@ const screenshots = path.join(root, 'build/screenshots');
 
 // The fragment that opens an example, as somebody would write it by hand.
 export function linkTo(example) {
-    const text = readFileSync(path.join(root, 'site/examples', example), 'utf8');
-    return `#j=${encodeURIComponent(JSON.stringify(JSON.parse(text)))}`;
+    return linkOf(JSON.parse(readFileSync(path.join(root, 'site/examples', example), 'utf8')));
 }
+
+export const linkOf = (model) => `#j=${encodeURIComponent(JSON.stringify(model))}`;
+
+// A beam that is nothing but a board of that title.
+export const beam = (title) => ({ gusset: 1, title, joints: [{ id: 'A', x: 0, y: 0 }, { id: 'B', x: 3, y: 0 }],
+    members: [{ a: 'A', b: 'B' }] });
 
 // The sizes in CSS pixels that the page is looked at in.
 export const sizes = {

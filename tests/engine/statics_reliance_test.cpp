@@ -93,7 +93,8 @@ double largestSizeOf(const std::vector<double>& values) {
 // is the bound that was told of every force, `scale` the largest force or reaction.
 std::string wrongIn(const std::vector<double>& told, const std::vector<double>& exact, double scale,
                     double error, bool hasWords) {
-    // The bound is an estimate, in practice within a factor of three (statics/norm_estimate).
+    // The bound is an estimate, in practice within a factor of three
+    // (statics/matrix/norm_estimate).
     constexpr double kSlack = 10;
     constexpr double kFloor = 1e-13;
     constexpr double kRight = 1e-6;

@@ -1,6 +1,6 @@
 #pragma once
 // Every part into which a truss can be cut, found the plain way: by a look at all joints for each
-// line and each group. To hold against what hand/cuts finds.
+// line and each group. To hold against what hand/paper/cuts finds.
 
 #include "hand/paper/cuts.hpp"
 

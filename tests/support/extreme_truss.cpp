@@ -18,7 +18,7 @@ namespace {
 
 constexpr double kRight = 1e-6; // of the largest force: what may be off without a word
 // The bound of the error is an estimate, in practice within a factor of three
-// (statics/norm_estimate).
+// (statics/matrix/norm_estimate).
 constexpr double kBoundSlack = 10;
 constexpr double kBoundFloor = 1e-13;
 constexpr double kNeedless = 1e-9; // so right that nothing need have been said

@@ -1,6 +1,6 @@
 #pragma once
-// Small drawings of the engine (report/sketch) in the theme's inks and our typefaces, as wide as
-// the column or smaller.
+// Small drawings of the engine (report/sketch/sketch) in the theme's inks and our typefaces, as
+// wide as the column or smaller.
 
 #include "report/sketch/sketch.hpp"
 #include "ui/theme.hpp"

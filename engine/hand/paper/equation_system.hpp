@@ -1,7 +1,7 @@
 #pragma once
 // Equations of equilibrium that are solved together, as a linear system of their unknowns. Small
 // ones are eliminated with exchange of rows and columns, as one would by hand; large ones sparsely
-// (statics/elimination), where most equations hold few unknowns. Private to hand/.
+// (statics/matrix/elimination), where most equations hold few unknowns. Private to hand/.
 
 #include "hand/paper/working.hpp"
 #include "statics/matrix/factors.hpp"

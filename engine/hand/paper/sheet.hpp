@@ -20,10 +20,10 @@ struct Mirror {
     std::size_t usesSeen = 0;      // of the sheet's order of used joints
 };
 
-struct Shape;        // what follows from joints and members alone: see hand/shape.hpp
-struct SectionLooks; // what the search for sections has looked at: see hand/section_search
-struct HingeLooks;   // and that for hinges: see hand/hinged
-struct ReadyJoints;  // joints that can be taken: see hand/joints
+struct Shape;        // what follows from joints and members alone: see hand/paper/shape.hpp
+struct SectionLooks; // what the search for sections has looked at: see hand/stages/section_search
+struct HingeLooks;   // and that for hinges: see hand/paper/hinged
+struct ReadyJoints;  // joints that can be taken: see hand/stages/joints
 
 struct Sheet {
     const Truss& truss;
@@ -54,7 +54,7 @@ struct Sheet {
     JointId last{};                 // the joint taken last
     std::vector<JointId> lastCut{}; // the part looked at, if the last step was about a section
     std::size_t reactionsFound = 0;
-    std::vector<JointId> openPins{}; // that hold both ways: see hand/reactions
+    std::vector<JointId> openPins{}; // that hold both ways: see hand/stages/reactions
     std::size_t openReactions = 0;   // when the whole truss last gave none; 0 before that
     std::vector<Step> steps{};
 };

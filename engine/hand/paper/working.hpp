@@ -120,7 +120,7 @@ enum class ZeroRule {
     LoneMember,            // what is left is one member and no load
 };
 
-// A sentence of the phrase table (report/phrases) with its parts, in data.
+// A sentence of the phrase table (report/text/phrases) with its parts, in data.
 enum class RemarkKind {
     NothingDrawn,     // there is no joint yet
     CountDeterminate, // m + r = 2j

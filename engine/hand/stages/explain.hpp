@@ -8,7 +8,7 @@
 
 namespace gusset {
 
-struct Shape; // hand/shape.hpp
+struct Shape; // hand/paper/shape.hpp
 
 // Of a working, the steps on which these symbols rest, in their order, without check and summary.
 // They read complete by themselves: how unknown forces are drawn and what a negative one means is

@@ -8,7 +8,7 @@
 
 namespace gusset {
 
-struct Shape; // hand/shape.hpp
+struct Shape; // hand/paper/shape.hpp
 
 // One member's force by one section: moments about the point where the other cut members meet, or a
 // sum of forces where these are parallel. Where there is no such section, or no working at all, the

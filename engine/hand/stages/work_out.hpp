@@ -8,7 +8,7 @@
 
 namespace gusset {
 
-struct Shape; // hand/shape.hpp
+struct Shape; // hand/paper/shape.hpp
 
 class WorkingTask {
 public:

@@ -1,8 +1,8 @@
 #pragma once
 // The truss as its author wrote it: plain data in the author's own units, which `units` names. What
 // is written in a file or a link stands here without loss, also what is not computed yet; the
-// conversion to SI is one step, in statics/structure. x is to the right, y up, angles in degrees
-// anticlockwise from +x.
+// conversion to SI is one step, in statics/equilibrium/structure. x is to the right, y up, angles
+// in degrees anticlockwise from +x.
 
 #include "core/ids.hpp"
 #include "core/vec2.hpp"
@@ -116,7 +116,7 @@ struct Section {
     std::string material;         // id of a Material, or empty
     std::optional<double> area;   // section units², the file's A
     std::optional<double> radius; // section units, radius of gyration about the weak axis, r
-    std::string shape;            // empty, or a shape of model/section_shapes
+    std::string shape;            // empty, or a shape of model/catalogue/section_shapes
     std::vector<std::pair<std::string, double>> dimensions; // of the shape, section units
     UnknownKeys unknown;
 

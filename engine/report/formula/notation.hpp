@@ -10,7 +10,7 @@
 
 namespace gusset {
 
-struct SheetIndex; // report/sheet_index.hpp
+struct SheetIndex; // report/formula/sheet_index.hpp
 
 struct Notation {
     const PhraseBook& book; // the language of the words

@@ -59,7 +59,7 @@ struct CheckedLoads {
 [[nodiscard]] std::string checksHtml(const PhraseBook&, const Truss&, const MemberChecks&,
                                      const CheckedLoads&);
 // kind, name, force, check, allowed, use, slenderness, limit, remark, unit; the caution in rows of
-// the kind "caution". As report/results_text otherwise.
+// the kind "caution". As report/results/results_text otherwise.
 [[nodiscard]] std::string checksCsv(const PhraseBook&, const Truss&, const MemberChecks&);
 
 } // namespace gusset

@@ -49,7 +49,7 @@ struct ReactionRow {
 [[nodiscard]] std::vector<std::string> verdict(const PhraseBook&, const Truss&, const Solution&);
 [[nodiscard]] std::string countingLine(const Solution&); // m + r = 7 + 3 = 10 = 2j
 [[nodiscard]] std::string resultsText(const PhraseBook&, const Truss&, const Solution&);
-// One table (report/csv): kind, name, force, sense, fx, fy. Numbers to 12 significant digits, fewer
+// One table (core/csv): kind, name, force, sense, fx, fy. Numbers to 12 significant digits, fewer
 // where rounding leaves fewer: a last row of the kind "figures" then says how many. ASCII. Where
 // exact forces are known, a column more has those of the members.
 [[nodiscard]] std::string resultsCsv(const Truss&, const Solution&, const ExactSolution& = {});

@@ -16,7 +16,7 @@
 namespace gusset {
 
 // The table of one language, UTF-8, one sentence for every phrase. The sign of decimals is not the
-// language's but the class's (model/class_settings).
+// language's but the class's (model/truss/class_settings).
 struct PhraseBook {
     std::array<const char*, static_cast<std::size_t>(Phrase::Count_)> sentences{};
 };

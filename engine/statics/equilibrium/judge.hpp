@@ -1,6 +1,6 @@
 #pragma once
 // How far the forces and displacements of an equilibrium solution can be trusted; see
-// statics/trust, and stiffness_judge for stiffness solutions.
+// statics/equilibrium/trust, and stiffness_judge for stiffness solutions.
 
 #include "core/tolerance.hpp"
 #include "statics/equilibrium/equilibrium.hpp"

@@ -2,9 +2,9 @@
 // How far numbers can be trusted. Bounds of the error by rounding, in the manner of M. Arioli,
 // J. W. Demmel, I. S. Duff, Solving sparse linear systems with sparse backward error, SIAM J.
 // Matrix Anal. Appl. 10 (1989) 165–190: ‖ |A⁻¹|·(|residual| + what rounding may have changed) ‖,
-// estimated by a few solves (statics/norm_estimate). What rounding changes is counted entry by
-// entry, so that forces are not called doubtful because members differ in stiffness, where they are
-// not.
+// estimated by a few solves (statics/matrix/norm_estimate). What rounding changes is counted entry
+// by entry, so that forces are not called doubtful because members differ in stiffness, where they
+// are not.
 
 #include "core/ids.hpp"
 

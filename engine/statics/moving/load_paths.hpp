@@ -1,6 +1,6 @@
 #pragma once
 // Paths of joints that a load can travel, found in the drawing: each leads from joint to joined
-// joint, always on to the right (see faultOfPath in model/path_faults).
+// joint, always on to the right (see faultOfPath in model/validate/path_faults).
 
 #include "core/outcome.hpp"
 #include "model/truss/truss.hpp"

@@ -45,7 +45,7 @@ struct ExactSolution {
     Counting counting;           // without the split into external and internal
     bool critical = false;       // m + r = 2j, and yet a mechanism
     std::vector<Surd> forces;    // in the model's force unit, a member each, tension positive
-    std::vector<Surd> reactions; // likewise along each restraint (statics/structure)
+    std::vector<Surd> reactions; // likewise along each restraint (statics/equilibrium/structure)
     struct Reaction {
         Surd x;
         Surd y;

@@ -1,6 +1,6 @@
 #pragma once
-// What of the page of influence lines takes long, and the jobs that make it (app/slices): each has
-// a copy of the truss, since edits go on meanwhile.
+// What of the page of influence lines takes long, and the jobs that make it (app/derived/slices):
+// each has a copy of the truss, since edits go on meanwhile.
 
 #include "app/derived/slices.hpp"
 #include "app/state/state.hpp"

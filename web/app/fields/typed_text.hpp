@@ -13,8 +13,8 @@ namespace gusset {
 // parts them.
 [[nodiscard]] std::string typedNumbers(const Truss&, std::string withPoints);
 
-// A text that came back, for the readers of numbers (model/quantity_input): they ask back where a
-// comma might part thousands, as in 1,234, but a class that writes commas means decimals.
+// A text that came back, for the readers of numbers (model/quantity/quantity_input): they ask back
+// where a comma might part thousands, as in 1,234, but a class that writes commas means decimals.
 [[nodiscard]] std::string withPoints(const Truss&, std::string typed);
 
 } // namespace gusset

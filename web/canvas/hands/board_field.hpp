@@ -1,7 +1,7 @@
 #pragma once
 // Values that are typed on the board itself. Their keys begin with "board.": no panel draws or
 // takes them. `board.load.<index>` is a load's force: a bare number is its size and keeps its
-// direction, `3, -4` and `5 @ 30` set both. The others stand in canvas/figures.
+// direction, `3, -4` and `5 @ 30` set both. The others stand in canvas/scene/figures.
 
 #include "app/fields/field.hpp"
 #include "app/state/action.hpp"

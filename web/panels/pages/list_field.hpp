@@ -1,5 +1,5 @@
 #pragma once
-// Fields of combinations and moving loads (app/load_cells).
+// Fields of combinations and moving loads (app/fields/load_cells).
 
 #include "app/fields/load_cells.hpp"
 #include "panels/frame/parts.hpp"

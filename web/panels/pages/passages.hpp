@@ -1,5 +1,6 @@
 #pragma once
-// Passages of a derivation (report/passage) in the notebook: sentences, formulas, tables, drawings.
+// Passages of a derivation (report/derivation/passage) in the notebook: sentences, formulas,
+// tables, drawings.
 
 #include "report/derivation/passage.hpp"
 #include "ui/sketch_view.hpp"
