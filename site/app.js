@@ -1,5 +1,5 @@
 // Starts the program, hands it the browser's events and draws a frame when one is wanted, and only then.
-import { holdsModel, isAddressOf, markAddress, setAddress, whenAtRest } from './address.js';
+import { holdsModel, isAddressOf, markAddress, readAddress, setAddress, whenAtRest } from './address.js';
 import { createFailure } from './failure.js';
 import { createField } from './field.js';
 import { canShareLinks, copyText, createFiles } from './files.js';
@@ -135,12 +135,12 @@ function tell(text, isProblem) {
 
 // True when the link in the address names the very board that is there, as after a reload.
 function isAddressHere() {
-    return program.withTexts([location.hash], (link) => program._gussetTakeAddress(page, link)) === 1;
+    return program.withTexts([readAddress()], (link) => program._gussetTakeAddress(page, link)) === 1;
 }
 
 // Whether it brought another board.
 function openFragment() {
-    const isOther = holdsModel(location.hash) && !isAddressHere();
+    const isOther = !isAddressHere() && holdsModel(location.hash);
     if (isOther) {
         open(location.hash, 'Open link');
     }

@@ -158,6 +158,24 @@ test('an address that is changed in the middle of a drag opens, and the board be
     await context.close();
 });
 
+test('a link that is put in the address in the moment when the board writes its own there is opened', async () => {
+    const { board, page, context } = await open();
+    await page.evaluate(() => {
+        const later = window.setTimeout;
+        window.setTimeout = (call, time, ...rest) => {
+            window.atRest = time === 500 ? call : window.atRest;
+            return time === 500 ? 0 : later(call, time, ...rest);
+        };
+    });
+    await dragJoint(board, 'C', 60, 0);
+    await page.evaluate((hash) => {
+        location.hash = hash;
+        window.atRest(); // before the browser has told of the change
+    }, linkOf(beam('Put there')));
+    await page.waitForFunction(() => window.gussetTest.observe().model.title === 'Put there');
+    await context.close();
+});
+
 test('an address changed by hand before it was brought up to date loses no edit', async () => {
     const { board, page, context } = await open();
     await dragJoint(board, 'C', 60, 0);
