@@ -2,6 +2,7 @@
 
 #include "canvas/scene/scene_parts.hpp"
 #include "canvas/scene/short_name.hpp"
+#include "canvas/scene/thinning.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -113,10 +114,14 @@ void wishForceLabel(Drawing& drawing, std::size_t member, Vec2 a, Vec2 b) {
 }
 
 void drawMembers(Drawing& drawing) {
+    const bool many = thinning(drawing, drawing.state.truss.members.size()).isNeeded();
     for (std::size_t i = 0; i < drawing.state.truss.members.size(); ++i) {
         const Member& member = drawing.state.truss.members[i];
         const Vec2 a = drawing.at[member.a.at()];
         const Vec2 b = drawing.at[member.b.at()];
+        if (many && isUnderOneRing(a, b)) {
+            continue;
+        }
         const MemberStyle style = styleOf(drawing, i);
         const Vec2 way = length(b - a) > 0 ? (1 / length(b - a)) * (b - a) : Vec2{};
         const Vec2 aside = 0.5 * style.apart * Vec2{-way.y, way.x};
@@ -160,24 +165,38 @@ std::vector<Vec2> placesAround(Vec2 joint, const std::vector<Vec2>& taken, Vec2 
     return places;
 }
 
-void drawJoints(Drawing& drawing) {
-    const Things& selection = drawing.state.selection;
+void drawRings(Drawing& drawing) {
+    std::vector<bool> selected(drawing.at.size());
+    for (const JointId joint : drawing.state.selection.joints) {
+        selected[joint.at()] = true;
+    }
+    Thinning thinned = thinning(drawing, drawing.at.size());
     for (std::size_t i = 0; i < drawing.at.size(); ++i) {
-        const bool selected = std::find(selection.joints.begin(), selection.joints.end(),
-                                        JointId{static_cast<int>(i)}) != selection.joints.end();
+        growBox(drawing, drawing.at[i]);
+        if (thinned.leavesOut(drawing.at[i]) && !selected[i]) {
+            continue;
+        }
         DiscMark disc;
         disc.at = drawing.at[i];
         disc.radius = static_cast<float>(kJointRadius);
-        disc.ink = selected ? Ink::Accent : Ink::Plain;
+        disc.ink = selected[i] ? Ink::Accent : Ink::Plain;
         drawing.scene.discs.push_back(disc);
         drawing.obstacles.addDisc(drawing.at[i], kJointRadius + 1);
-        growBox(drawing, drawing.at[i]);
+    }
+}
+
+void wishJointNames(Drawing& drawing) {
+    Thinning thinned = thinning(drawing, drawing.at.size());
+    for (std::size_t i = 0; i < drawing.at.size(); ++i) {
+        const Vec2 at = drawing.at[i];
+        if (thinned.leavesOut(at) || (thinned.isNeeded() && drawing.obstacles.isCrowded(at))) {
+            continue;
+        }
         LabelMark mark;
         mark.text = shortName(drawing.state.truss.joints[i].label);
         mark.kind = LabelKind::Joint;
         const Vec2 size = drawing.measure(mark.text, mark.kind);
-        wish(drawing, mark, placesAround(drawing.at[i], drawing.symbols.taken[i], size),
-             kJointWeight);
+        wish(drawing, mark, placesAround(at, drawing.symbols.taken[i], size), kJointWeight);
     }
 }
 
@@ -238,7 +257,8 @@ Scene buildScene(const AppState& state, const Derived& derived, const MeasureTex
     drawMechanism(drawing);
     drawMovement(drawing);
     drawInfluence(drawing);
-    drawJoints(drawing);
+    drawRings(drawing);
+    wishJointNames(drawing);
     drawGesture(drawing);
     placeLoupe(drawing);
     drawHint(drawing);
@@ -251,6 +271,10 @@ Scene buildScene(const AppState& state, const Derived& derived, const MeasureTex
     drawDimensions(drawing);
     hideUnderLoupe(measure, drawing.scene);
     return std::move(drawing.scene);
+}
+
+Thinning thinning(const Drawing& drawing, std::size_t marks) {
+    return {marks, drawing.state.view.camera.size};
 }
 
 void growBox(Drawing& drawing, Vec2 point) {
