@@ -1,5 +1,6 @@
 #include "render/renderer.hpp"
 
+#include "core/tolerance.hpp"
 #include "render/shaders.hpp"
 
 #include <algorithm>
@@ -103,7 +104,7 @@ Vec2 gridPhase(const Camera& camera, double step, double pixelRatio) {
 // Every fifth fine line, or every second where the step is 5: major lines stand at powers of ten or
 // their halves.
 double majorStep(double step) {
-    const double mantissa = step / std::pow(10.0, std::floor(std::log10(step) + 1e-9));
+    const double mantissa = step / std::pow(10.0, std::floor(std::log10(step) + kHair));
     return mantissa > 4 ? 2 * step : 5 * step;
 }
 

@@ -3,6 +3,7 @@
 #include "canvas/scene/scene_parts.hpp"
 #include "canvas/scene/short_name.hpp"
 #include "canvas/scene/thinning.hpp"
+#include "core/tolerance.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -84,7 +85,7 @@ MemberStyle styleOf(const Drawing& drawing, std::size_t member) {
 std::vector<Vec2> placesAlong(Vec2 a, Vec2 b, Vec2 size, double half) {
     const Vec2 along = b - a;
     Vec2 side = (1 / length(along)) * Vec2{along.y, -along.x};
-    if (side.y > 1e-9 || (std::abs(side.y) <= 1e-9 && side.x < 0)) {
+    if (side.y > kHair || (std::abs(side.y) <= kHair && side.x < 0)) {
         side = -side; // first above a member, or to the right of a vertical one
     }
     const Vec2 halfLabel = 0.5 * size + Vec2{kLabelAir, kLabelAir};
@@ -151,7 +152,7 @@ std::vector<Vec2> placesAround(Vec2 joint, const std::vector<Vec2>& taken, Vec2 
         ways.push_back({way, blockage(taken, way)});
     }
     std::stable_sort(ways.begin(), ways.end(), [](const Way& a, const Way& b) {
-        return a.blocked < b.blocked - 1e-9; // ties keep their order: above first
+        return a.blocked < b.blocked - kHair; // ties keep their order: above first
     });
     std::vector<Vec2> places;
     for (const double away : {4.0, 12.0, 22.0, 34.0}) { // px from the ring
