@@ -1,4 +1,4 @@
-#include "canvas/scene/camera.hpp"
+#include "app/state/camera.hpp"
 
 #include "core/tolerance.hpp"
 
