@@ -293,6 +293,7 @@ function begin(work, failuresBefore) {
     if (isWhole) {
         installTestHook?.(program, page, drawFrame);
     }
+    program._gussetWorkingInTwin(page, document.body.classList.contains('reading') ? 1 : 0);
     viewport.measure();
 }
 
@@ -324,7 +325,6 @@ async function comeBack(parts) {
     }
     begin(work, { stored: 1, before: 1, undone: 2, empty: 3 }[way]);
     failures.startedAgain();
-    program._gussetWorkingInTwin(page, document.body.classList.contains('reading') ? 1 : 0);
     const since = offered; // while there was no program
     offered = [];
     opened = null;
