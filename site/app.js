@@ -31,6 +31,7 @@ let contextLost = false; // for a while
 let offered = []; // { text, label }, which the program has not opened or refused yet
 let opened = null; // the text on the board, as long as it is kept nowhere
 let hasBegun = false;
+let isWhole = false; // the program: before that it shows its first picture and takes no input
 let isBoardShown = false; // or said that it can't be
 let installTestHook = null; // only with ?test in the address
 
@@ -73,6 +74,14 @@ function showAsTables(text) {
     say(text);
     document.body.classList.toggle('no-board', text !== '');
     document.body.classList.toggle('has-board', text === '');
+}
+
+// What is drawn can be looked at; it can't be worked on yet.
+function showPicture() {
+    if (program._gussetDraws(page)) {
+        document.body.classList.add('has-picture');
+        say('Loading the rest …');
+    }
 }
 
 // Only a program that lives can tell whether it draws; comeBack() asks the one after it.
@@ -149,6 +158,10 @@ function openFragment() {
 }
 
 function refreshAddress() {
+    if (!isWhole) {
+        whenAtRest(refreshAddress);
+        return;
+    }
     if (program.hasFailed()) {
         return; // it knows of no board, and the address may name one that the next program is to open
     }
@@ -277,14 +290,17 @@ function begin(work, failuresBefore) {
     const address = location.href.split('#')[0];
     page = program.withTexts([address, work.newer, work.older], (...addresses) =>
         program._gussetStart(...addresses, failuresBefore));
-    installTestHook?.(program, page, drawFrame);
+    if (isWhole) {
+        installTestHook?.(program, page, drawFrame);
+    }
+    program._gussetWorkingInTwin(page, document.body.classList.contains('reading') ? 1 : 0);
     viewport.measure();
 }
 
 // The program has failed: a new one takes its place, with the board as it was kept last; should it fail on
 // that one too, with the board before its last step; and then with an empty one. After that none.
 async function comeBack(parts) {
-    if (!hasBegun) {
+    if (!hasBegun || program.lacksRest()) {
         return; // start() sees it
     }
     cancelAnimationFrame(frameRequest);
@@ -309,7 +325,6 @@ async function comeBack(parts) {
     }
     begin(work, { stored: 1, before: 1, undone: 2, empty: 3 }[way]);
     failures.startedAgain();
-    program._gussetWorkingInTwin(page, document.body.classList.contains('reading') ? 1 : 0);
     const since = offered; // while there was no program
     offered = [];
     opened = null;
@@ -334,31 +349,62 @@ function welcome(work, isOther) {
     } else if (work.isCopy && !isOther) {
         tell('This board is open in another tab. Here you have a copy: neither changes the other.', false);
     }
-    watchOtherTabs(() => tell('Another tab works on this board too. What you do here is kept as a copy.', false));
+}
+
+// All of the beginning, up to the first frame: it may be gone through again, by another program.
+function showFirst(work) {
+    offered = [];
+    begin(work, 0);
+    // A reload shows what is kept, which may be newer than the address.
+    welcome(work, isAddressHere() || isAddressOf(work.place) ? false : openFragment());
+    drawFrame();
+}
+
+// Waits for the rest of the program. One that could not begin without it gives way to a whole one.
+async function makeWhole(work, load) {
+    const early = program;
+    if (!early.hasFailed()) {
+        performance.mark('first-frame');
+        showPicture();
+        wake();
+        await early.becomeWhole();
+    }
+    if (early.lacksRest()) {
+        program = await load();
+        showFirst(work);
+        performance.mark('first-frame');
+    }
+    isWhole = true;
 }
 
 async function start() {
     let letFilesIn;
     const parts = createParts(new Promise((resolve) => { letFilesIn = resolve; }));
-    const load = () => startProgram(pageFor(parts), () => comeBack(parts));
-    program = await load();
+    const load = (how) => startProgram(pageFor(parts), () => comeBack(parts), how);
+    program = await load({ isEarly: true });
     performance.mark('runtime-ready');
     const reader = createReader(load, program);
     const work = await openWork(reader.reads);
     program = await reader.ready(); // another one when that failed on something stored
+    showFirst(work);
+    const shown = location.hash;
+    await makeWhole(work, load);
     if (new URLSearchParams(location.search).has('test')) {
         ({ installTestHook } = await import('./test_hook.js').catch(() => ({}))); // not kept offline
+        if (!program.hasFailed()) { // else the next one has it from begin()
+            installTestHook?.(program, page, drawFrame);
+        }
     }
-    begin(work, 0);
-    // A reload shows what is kept, which may be newer than the address.
-    welcome(work, isAddressHere() || isAddressOf(work.place) ? false : openFragment());
     letFilesIn();
-    drawFrame();
-    performance.mark('first-frame');
     globalThis.gussetStart.succeeded();
     addEventListener('hashchange', openFragment);
+    if (location.hash !== shown) {
+        openFragment();
+    }
+    watchOtherTabs(() => tell('Another tab works on this board too. What you do here is kept as a copy.', false));
     watchLeaving();
     showBoard(parts.field);
+    performance.mark('can-edit');
     workOffline(() => program._gussetLeave(page));
     wake();
 }

@@ -1,7 +1,7 @@
 // The program's word on what is stored, one text apart from another: a text that it fails on harms only itself,
 // as the next is read by a new program.
 
-// `load` resolves to a program, `first` is one to begin with.
+// `load` resolves to a whole program, `first` is one to begin with.
 export function createReader(load, first = null) {
     let program = first;
     let page = 0; // one that draws nothing, for pictures
@@ -10,6 +10,9 @@ export function createReader(load, first = null) {
     async function ask(answer, nothing) {
         await ready();
         const said = answer(program);
+        if (program.lacksRest()) {
+            return ask(answer, nothing); // by one that is whole
+        }
         return program.hasFailed() ? nothing : said;
     }
 

@@ -1,11 +1,14 @@
 #!/usr/bin/env python3
-"""Serves a folder as a static host would, with the MIME types that a browser insists on."""
+"""Serves a folder as a static host would: with the MIME types that a browser insists on, and compressed where there
+is a compressed file beside the plain one."""
 
 import argparse
 import errno
 import functools
 import http.server
+import os
 import sys
+import urllib.parse
 
 TYPES = {
     ".css": "text/css; charset=utf-8",
@@ -20,11 +23,44 @@ TYPES = {
 }
 
 
+CODINGS = {"br": ".br", "gzip": ".gz"}  # the best first, and how its files end
+
+
+def accepted(header):
+    """The codings that a browser names in Accept-Encoding and does not refuse there."""
+    parts = [part.replace(" ", "").partition(";q=") for part in header.split(",")]
+    return {coding for coding, _, weight in parts if weight.strip("0.") or not weight}
+
+
+def is_current(packed, plain):
+    return os.path.isfile(packed) and os.path.getmtime(packed) >= os.path.getmtime(plain)
+
+
 class Handler(http.server.SimpleHTTPRequestHandler):
     extensions_map = {**http.server.SimpleHTTPRequestHandler.extensions_map, **TYPES}
+    coding = None
+
+    def send_head(self):
+        address = urllib.parse.urlsplit(self.path).path
+        name = address + "index.html" if address.endswith("/") else address
+        plain = self.translate_path(name)
+        self.coding = None
+        wanted = accepted(self.headers.get("Accept-Encoding", ""))
+        for coding, ending in CODINGS.items():
+            if coding in wanted and os.path.isfile(plain) and is_current(plain + ending, plain):
+                self.coding = coding
+                self.path = name + ending
+                break
+        return super().send_head()
+
+    def guess_type(self, path):
+        return super().guess_type(path[:-len(CODINGS[self.coding])] if self.coding else path)
 
     def end_headers(self):
         self.send_header("Cache-Control", "no-cache")
+        self.send_header("Vary", "Accept-Encoding")
+        if self.coding:
+            self.send_header("Content-Encoding", self.coding)
         super().end_headers()
 
     def log_message(self, *_):

@@ -2,6 +2,7 @@
 # Lists the files of a finished site for its service worker, each with its hash, under a hash of all of them.
 file(GLOB_RECURSE paths RELATIVE ${FOLDER} ${FOLDER}/*)
 list(REMOVE_ITEM paths sw.js test_hook.js)
+list(FILTER paths EXCLUDE REGEX "\\.(br|gz)$") # the same in other words, for the host
 list(SORT paths)
 set(FILES)
 foreach(path IN LISTS paths)

@@ -203,6 +203,7 @@ test('a link that is opened while the program starts again is opened by the next
     await page.evaluate((hash) => {
         const { instantiate } = WebAssembly;
         WebAssembly.instantiate = async (...all) => {
+            WebAssembly.instantiate = instantiate; // of the second part of the program
             location.hash = hash;
             await new Promise((resolve) => addEventListener('hashchange', resolve));
             return instantiate(...all);

@@ -127,9 +127,14 @@ export async function openPage(browser, address, options = sizes.desktop) {
     return { page, context, errors, strangers, responses };
 }
 
-// Waits until the page has drawn its first frame.
-export function firstFrame(page) {
+// Waits until the page has drawn its first picture, which can't be worked on yet.
+export function firstPicture(page) {
     return page.waitForFunction(() => performance.getEntriesByName('first-frame').length > 0);
+}
+
+// Waits until the page has drawn its first frame and the board can be worked on.
+export function firstFrame(page) {
+    return page.waitForFunction(() => performance.getEntriesByName('can-edit').length > 0);
 }
 
 // Saves a picture under build/screenshots for a person to look at.

@@ -1,0 +1,80 @@
+// The least of a browser that the program starts in: a canvas whose WebGL2 agrees to everything and draws nothing,
+// and a page that takes what it is told. So node can run the program's first frames when the page is built.
+import { readFileSync } from 'node:fs';
+
+const canvas = {};
+
+// What a call gives back that the program looks at.
+const answers = {
+    getParameter: (what) => parameters[what] ?? 0,
+    getSupportedExtensions: () => [],
+    getExtension: () => null,
+    getShaderParameter: () => true,
+    getProgramParameter: (_, what) => (counts.includes(what) ? 0 : true),
+    getShaderInfoLog: () => '',
+    getProgramInfoLog: () => '',
+    getAttribLocation: () => 0,
+    isProgram: () => true,
+};
+// By the numbers of the OpenGL ES 3.0 specification.
+const counts = [0x8B86, 0x8B89]; // of active uniforms and attributes
+const parameters = {
+    0x1F02: 'WebGL 2.0', 0x8B8C: 'WebGL GLSL ES 3.00', // versions
+    0x0BA2: [0, 0, 1, 1], 0x0C10: [0, 0, 1, 1], // viewport, scissor box
+};
+
+function answerTo(name) {
+    if (answers[name]) {
+        return answers[name];
+    }
+    return String(name).startsWith('create') ? () => ({}) : () => undefined;
+}
+
+const context = new Proxy({ canvas }, {
+    get: (known, name) => (name in known ? known[name] : answerTo(name)),
+});
+Object.assign(canvas, { getContext: () => context, addEventListener() {} });
+Object.assign(globalThis, { window: globalThis, document: { querySelector: () => canvas }, WebGLRenderingContext: class {} });
+
+// What the program asks of the page (site/app.js, pageFor) and looks at the answer of. `stored` is kept.
+function pageThatTakesAll() {
+    const page = { stored: '', canShareLinks: () => true, runWidth: () => 8 };
+    page.storeWork = (text) => {
+        page.stored = text;
+        return true;
+    };
+    return new Proxy(page, { get: (known, name) => (name in known ? known[name] : () => {}) });
+}
+
+// Resolves to a program of this module: { texts, page, write, ...functions }. `write()`: its profile, as
+// wasm-split's instrumentation has it.
+export async function startHere(create, file) {
+    const page = pageThatTakesAll();
+    const module = await WebAssembly.compile(readFileSync(file));
+    let exports;
+    const program = await create({
+        page,
+        printErr() {}, // what an abort says
+        instantiateWasm(imports, done) {
+            WebAssembly.instantiate(module, imports).then((instance) => {
+                ({ exports } = instance);
+                done(instance);
+            });
+            return {};
+        },
+    });
+    const put = (text) => {
+        const size = program.lengthBytesUTF8(text) + 1;
+        const at = program._malloc(size);
+        program.stringToUTF8(text, at, size);
+        return at;
+    };
+    const write = () => {
+        const size = exports.__write_profile(0, 0);
+        const at = program._malloc(size);
+        exports.__write_profile(at, size);
+        const { buffer } = Object.values(exports).find((one) => one instanceof WebAssembly.Memory);
+        return new Uint8Array(buffer, at, size);
+    };
+    return { ...program, texts: (all, call) => call(...all.map(put)), page, write };
+}

@@ -1,0 +1,94 @@
+// node split.mjs gusset.js OUT WASM_SPLIT EXAMPLES: cuts the program, gusset.wasm beside gusset.js, in two files in
+// the folder OUT. gusset.wasm has what the first picture needs, gusset-rest.wasm the other functions.
+//
+// Which these are is not listed anywhere: the program is run here, on a page that draws nothing, with the boards that
+// people open first, and Binaryen's wasm-split notes each function that is called. Of a board that needs another one
+// the first picture waits for the rest (site/program.js).
+import { execFileSync } from 'node:child_process';
+import { createHash } from 'node:crypto';
+import { copyFileSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import path from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { startHere } from './bare_page.mjs';
+
+const [script, out, wasmSplit, examples] = process.argv.slice(2);
+// More than the method of joints: what these need is a tenth of what the first picture needs.
+const later = ['braced_tower.json', 'missing_diagonal.json'];
+const settled = 8; // frames, by which nothing changes any more
+const sizes = [
+    { width: 1366, height: 768, ratio: 1, preferences: 0 },
+    { width: 390, height: 844, ratio: 3, preferences: 15 }, // all of them: dark, touched, …
+];
+
+const split = (...options) => execFileSync(wasmSplit, options, { stdio: ['ignore', 'inherit', 'inherit'] });
+const whole = path.join(path.dirname(script), 'gusset.wasm');
+const probe = path.join(out, 'probe.wasm');
+
+// As site/app.js starts it: what is stored is read, the board put there, the link opened, and drawn.
+function showBoard(program, { size, link = '', work = '' }) {
+    if (work !== '') {
+        program.texts([work], program._gussetReads);
+    }
+    const page = program.texts(['http://localhost/', work, ''], (...all) => program._gussetStart(...all, 0));
+    program._gussetWorkingInTwin(page, 0);
+    program._gussetViewport(size.width, size.height, size.ratio, 0, size.preferences);
+    const isHere = program.texts([link], (text) => program._gussetTakeAddress(page, text)) === 1;
+    if (link !== '' && !isHere) {
+        program.texts([link, 'Open link'], program._gussetOpened);
+    }
+    if (!program._gussetDraws(page)) {
+        throw new Error('the program does not draw here');
+    }
+    for (let count = 0; count < settled; ++count) {
+        program._gussetFrame(page, size.width * size.ratio, size.height * size.ratio);
+    }
+    return page;
+}
+
+// A program that fails in its first frame is to do so, and not to wait for the rest.
+function fail(program) {
+    try {
+        program._gussetAbort();
+    } catch {
+        // as it should
+    }
+}
+
+// The page without a link; and each example by a link as written by hand, by one of ours, and as it was left.
+async function boardsOpenedFirst(create) {
+    const { examples: index } = JSON.parse(readFileSync(path.join(examples, 'index.json'), 'utf8'));
+    const files = index.map(({ file }) => file).filter((file) => !later.includes(file));
+    const boards = sizes.map((size) => ({ size }));
+    for (const [at, file] of files.entries()) {
+        const program = await startHere(create, whole);
+        const model = JSON.stringify(JSON.parse(readFileSync(path.join(examples, file), 'utf8')));
+        const size = sizes[at % sizes.length];
+        const written = { size, link: `#j=${encodeURIComponent(model)}` };
+        const page = showBoard(program, written);
+        const ours = program.texts([''], (now) => program.UTF8ToString(program._gussetAddress(page, now)));
+        program._gussetLeave(page);
+        boards.push(written, { size, link: `#${ours}` }, { size, link: `#${ours}`, work: program.page.stored });
+    }
+    return boards;
+}
+
+mkdirSync(out, { recursive: true });
+const module = path.join(out, 'gusset.mjs'); // the name says to node what it is
+copyFileSync(script, module);
+split('--instrument', whole, '-o', probe);
+const { default: create } = await import(pathToFileURL(module));
+const profiles = [];
+for (const board of await boardsOpenedFirst(create)) {
+    const program = await startHere(create, probe);
+    showBoard(program, board);
+    fail(program);
+    profiles.push(path.join(out, `${profiles.length}.profile`));
+    writeFileSync(profiles.at(-1), program.write());
+}
+const profile = path.join(out, 'first.profile');
+split('--merge-profiles', ...profiles, '-o', profile);
+// Both name what they ask of each other by the program they are of, so that no other's part fits.
+const name = createHash('sha256').update(readFileSync(whole)).digest('hex').slice(0, 8);
+split(whole, `--profile=${profile}`, '--enable-mutable-globals', '--export-prefix=%',
+    `--placeholder-namespace=${name}`, `--import-namespace=${name}`,
+    '-o1', path.join(out, 'gusset.wasm'), '-o2', path.join(out, 'gusset-rest.wasm'));
