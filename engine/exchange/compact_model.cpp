@@ -2,32 +2,39 @@
 
 #include "core/number.hpp"
 #include "exchange/compact_columns.hpp"
-#include "exchange/json_text.hpp"
+#include "exchange/written_things.hpp"
 
 #include <algorithm>
 #include <cmath>
-#include <optional>
-#include <unordered_map>
 
 namespace gusset {
 
 namespace {
 
 using Kind = JsonValue::Kind;
-using Rows = std::vector<JsonValue>;
+using Cells = std::vector<std::string>; // JSON each, empty: nothing there
 
-JsonValue list() {
-    JsonValue value;
-    value.kind = Kind::Array;
-    return value;
+std::string quotedText(std::string_view value) {
+    JsonText text(Layout::Compact);
+    text.text(value);
+    return text.take();
 }
 
-JsonValue numeral(double number) {
-    JsonValue value;
-    value.kind = Kind::Number;
-    value.number = number;
-    value.text = shortestNumber(number);
-    return value;
+// As a list without the nothings at its end; empty when nothing is left.
+std::string listText(Cells cells, const char* nothing) {
+    while (!cells.empty() && cells.back().empty()) {
+        cells.pop_back();
+    }
+    std::string text;
+    for (const std::string& cell : cells) {
+        text += (text.empty() ? '[' : ',') + (cell.empty() ? nothing : cell);
+    }
+    return text.empty() ? text : text + ']';
+}
+
+bool saysNothing(const JsonValue& value) {
+    return value.kind == Kind::Null || (value.kind == Kind::Array && value.items.empty()) ||
+           (value.kind == Kind::Object && value.members.empty());
 }
 
 // The value times 10^decimals, when it is a whole number from which the value comes back exactly.
@@ -39,249 +46,247 @@ std::optional<double> asWhole(double value, int decimals) {
                                                                  : std::nullopt;
 }
 
-class Compactor {
-public:
-    std::string compact(const JsonValue& model) {
-        indexLabels(model);
-        JsonValue top = list();
-        JsonValue extras = list();
-        for (const CompactList& it : kCompactLists) {
-            const JsonValue* found = model.find(it.key);
-            top.items.push_back(found ? columnsOf(found->items, it) : list());
-            extras.items.push_back(found ? extrasOf(found->items, it) : list());
-        }
-        top.items.push_back(restOf(model));
-        top.items.push_back(std::move(extras));
-        trim(top.items.back());
-        trim(top);
-        return jsonText(top);
+using Numbers = std::vector<std::optional<double>>; // a joint counts by its index
+
+struct Column {
+    CompactColumn is;
+    Numbers numbers; // of numbers and joints, a row each
+    Cells texts;     // of anything else
+
+    [[nodiscard]] bool hasJoints() const {
+        return is.coding == ColumnCoding::Joint || is.coding == ColumnCoding::EndJoint;
     }
+};
+
+// The fewest decimals that tell every number exactly; none if those that a small number needs are
+// more than a large one beside it leaves room for.
+int decimalsOf(const Numbers& numbers) {
+    int decimals = 0;
+    for (const std::optional<double>& value : numbers) {
+        while (value && !asWhole(*value, decimals)) {
+            if (++decimals > kMostDecimals) {
+                return kNotDecimal;
+            }
+        }
+    }
+    const bool all = std::all_of(numbers.begin(), numbers.end(), [&](const auto& value) {
+        return !value || asWhole(*value, decimals);
+    });
+    return all ? decimals : kNotDecimal;
+}
+
+Cells numberCells(const Numbers& numbers) {
+    const int decimals = decimalsOf(numbers);
+    Cells cells{shortestNumber(decimals)};
+    double before = 0;
+    for (const std::optional<double>& value : numbers) {
+        if (value && decimals != kNotDecimal) {
+            const double whole = asWhole(*value, decimals).value();
+            cells.push_back(shortestNumber(whole - before));
+            before = whole;
+        } else {
+            cells.push_back(value ? shortestNumber(*value) : "");
+        }
+    }
+    const bool any = std::any_of(numbers.begin(), numbers.end(), [](auto it) { return !!it; });
+    return any ? cells : Cells{};
+}
+
+Cells jointCells(const Numbers& joints) {
+    Cells cells;
+    double before = 0;
+    for (const std::optional<double>& index : joints) {
+        cells.push_back(index ? shortestNumber(*index - before) : "");
+        before = index.value_or(before);
+    }
+    return cells;
+}
+
+Cells endCells(const Numbers& ends, const Numbers& starts) {
+    Cells cells;
+    for (std::size_t i = 0; i < ends.size(); ++i) {
+        cells.push_back(shortestNumber(ends[i].value() - starts[i].value()));
+    }
+    return cells;
+}
+
+// One of the four lists: takes its things key by key (written_things) into columns. What no column
+// gives back exactly is an extra.
+class CompactRows {
+public:
+    CompactRows(const Truss& truss, const CompactList& list, std::size_t rows)
+        : truss_(truss), extras_(rows) {
+        for (const CompactColumn& column : list.columns) {
+            columns_.push_back({column, Numbers(rows), Cells(rows)});
+        }
+    }
+
+    template <class Thing>
+    void add(const Thing& thing) {
+        putThing(*this, thing);
+        if (!thing.unknown.empty()) {
+            addUnknown(thing.unknown);
+        }
+        ++row_;
+    }
+
+    void number(std::string_view key, double value) {
+        Column* column = find(key);
+        if (column && column->is.coding == ColumnCoding::Number) {
+            column->numbers[row_] = value;
+        } else {
+            put(column, key, shortestNumber(value));
+        }
+    }
+    void joint(std::string_view key, JointId joint) {
+        Column* column = find(key);
+        if (column && column->hasJoints()) {
+            column->numbers[row_] = joint.index;
+        } else {
+            put(column, key, quotedText(truss_.joints[joint.at()].label));
+        }
+    }
+    void text(std::string_view key, std::string_view value) {
+        Column* column = find(key);
+        if (!column || column->is.coding != ColumnCoding::Label ||
+            value != defaultLabel(static_cast<int>(row_))) {
+            put(column, key, quotedText(value));
+        }
+    }
+    void path(std::string_view key, const std::vector<JointId>& joints) {
+        Column* column = find(key);
+        Cells cells;
+        for (const JointId joint : joints) {
+            cells.push_back(column ? std::to_string(joint.index)
+                                   : quotedText(truss_.joints[joint.at()].label));
+        }
+        put(column, key, listText(cells, ""));
+    }
+    void yes(std::string_view key) { put(find(key), key, "true"); }
+    template <class Write>
+    void nested(std::string_view key, const Write& write) {
+        JsonText text(Layout::Compact);
+        text.beginObject();
+        write(text);
+        text.endObject();
+        put(find(key), key, text.take());
+    }
+
+    [[nodiscard]] std::string columns() const {
+        Cells columns;
+        for (const Column& column : columns_) {
+            columns.push_back(listText(cellsOf(column), "null"));
+        }
+        return listText(columns, "0");
+    }
+    [[nodiscard]] std::string extras() const { return listText(extras_, "null"); }
 
 private:
-    static bool saysNothing(const JsonValue& value) {
-        return value.kind == Kind::Null || (value.kind == Kind::Array && value.items.empty()) ||
-               (value.kind == Kind::Object && value.members.empty());
-    }
-
-    // Drops what says nothing at the end of a list.
-    static void trim(JsonValue& value) {
-        while (!value.items.empty() && saysNothing(value.items.back())) {
-            value.items.pop_back();
+    Column* find(std::string_view key) {
+        for (Column& column : columns_) {
+            if (column.is.key == key) {
+                return &column;
+            }
         }
+        return nullptr;
     }
 
-    void indexLabels(const JsonValue& model) {
-        const Rows& joints = model.find("joints")->items;
-        for (std::size_t i = 0; i < joints.size(); ++i) {
-            indices_.emplace(joints[i].find("id")->text, static_cast<int>(i));
+    void put(Column* column, std::string_view key, std::string json) {
+        if (column) {
+            column->texts[row_] = std::move(json);
+            return;
         }
+        std::string& extra = extras_[row_];
+        extra = extra.empty() ? "{" : extra.substr(0, extra.size() - 1) + ",";
+        extra += quotedText(key) + ":" + json + "}";
     }
 
-    [[nodiscard]] bool isJoint(const JsonValue& value) const {
-        return value.kind == Kind::Text && indices_.contains(value.text);
-    }
-
-    // Whether the column gives back exactly this value; else it goes to the extras.
-    [[nodiscard]] bool holds(const CompactColumn& column, const JsonValue& value) const {
-        if (saysNothing(value)) {
-            return false; // a column's end would be trimmed with it
-        }
-        switch (column.coding) {
+    [[nodiscard]] Cells cellsOf(const Column& column) const {
+        switch (column.is.coding) {
         case ColumnCoding::Number:
-            return value.kind == Kind::Number && shortestNumber(value.number) == value.text;
+            return numberCells(column.numbers);
         case ColumnCoding::Joint:
+            return jointCells(column.numbers);
         case ColumnCoding::EndJoint:
-            return isJoint(value);
-        case ColumnCoding::Path:
-            if (value.kind != Kind::Array) {
-                return false;
-            }
-            for (const JsonValue& item : value.items) {
-                if (!isJoint(item)) {
-                    return false;
-                }
-            }
-            return true;
-        case ColumnCoding::Label:
-            return value.kind == Kind::Text;
-        case ColumnCoding::Plain:
-            return true;
+            return endCells(column.numbers, columns_[0].numbers);
+        default:
+            return column.texts;
         }
-        return false;
     }
 
-    [[nodiscard]] const JsonValue* held(const JsonValue& row, const CompactColumn& column) const {
-        const JsonValue* value = row.find(column.key);
-        return value && holds(column, *value) ? value : nullptr;
-    }
-
-    [[nodiscard]] int indexOf(const JsonValue& label) const { return indices_.at(label.text); }
-
-    JsonValue columnsOf(const Rows& rows, const CompactList& spec) {
-        JsonValue columns = list();
-        for (const CompactColumn& column : spec.columns) {
-            JsonValue cells = list();
-            switch (column.coding) {
-            case ColumnCoding::Number:
-                cells = numberColumn(rows, column);
-                break;
-            case ColumnCoding::Joint:
-                cells = jointColumn(rows, column);
-                break;
-            case ColumnCoding::EndJoint:
-                cells = endColumn(rows, column, spec.columns[0]);
-                break;
-            default:
-                cells = plainColumn(rows, column);
-                break;
-            }
-            trim(cells);
-            columns.items.push_back(std::move(cells));
-        }
-        trim(columns);
-        for (JsonValue& cells : columns.items) {
-            if (cells.items.empty()) {
-                cells = numeral(0);
+    void addUnknown(const UnknownKeys& unknown) {
+        JsonBounds bounds;
+        bounds.values = static_cast<std::size_t>(-1); // our own text
+        const Outcome<JsonValue> object = parseJson(unknown, bounds);
+        for (const auto& [key, value] : object.value().members) {
+            Column* column = find(key);
+            if (!column || saysNothing(value) || !takes(*column, value)) {
+                put(nullptr, key, jsonText(value));
             }
         }
-        return columns;
     }
 
-    // The fewest decimals that tell every number exactly; none if those that a small number needs
-    // are more than a large one beside it leaves room for.
-    [[nodiscard]] int decimalsOf(const Rows& rows, const CompactColumn& column) const {
-        int decimals = 0;
-        for (const JsonValue& row : rows) {
-            const JsonValue* value = held(row, column);
-            while (value && !asWhole(value->number, decimals)) {
-                if (++decimals > kMostDecimals) {
-                    return kNotDecimal;
-                }
+    // An unknown key that is called as the key of a column stands there, if that gives it back.
+    bool takes(Column& column, const JsonValue& value) {
+        std::optional<double>& number = column.numbers[row_];
+        std::string& text = column.texts[row_];
+        if (column.hasJoints()) {
+            const JointId joint = jointNamed(value);
+            number = joint.valid() ? std::optional<double>(joint.index) : std::nullopt;
+        } else if (column.is.coding == ColumnCoding::Number) {
+            const bool isPlain =
+                value.kind == Kind::Number && shortestNumber(value.number) == value.text;
+            number = isPlain ? std::optional(value.number) : std::nullopt;
+        } else {
+            text = column.is.coding == ColumnCoding::Path ? pathText(value) : jsonText(value);
+        }
+        return number || !text.empty();
+    }
+
+    [[nodiscard]] JointId jointNamed(const JsonValue& label) const {
+        return label.kind == Kind::Text ? findJoint(truss_, label.text) : JointId{};
+    }
+    [[nodiscard]] std::string pathText(const JsonValue& labels) const {
+        Cells indices;
+        for (const JsonValue& label : labels.items) {
+            const JointId joint = jointNamed(label);
+            if (!joint.valid()) {
+                return "";
             }
+            indices.push_back(std::to_string(joint.index));
         }
-        const bool all = std::all_of(rows.begin(), rows.end(), [&](const JsonValue& row) {
-            const JsonValue* value = held(row, column);
-            return !value || asWhole(value->number, decimals);
-        });
-        return all ? decimals : kNotDecimal;
+        return listText(indices, "");
     }
 
-    JsonValue numberColumn(const Rows& rows, const CompactColumn& column) const {
-        JsonValue cells = list();
-        const int decimals = decimalsOf(rows, column);
-        double before = 0;
-        bool isEmpty = true;
-        for (const JsonValue& row : rows) {
-            const JsonValue* value = held(row, column);
-            if (!value) {
-                cells.items.emplace_back();
-            } else if (decimals == kNotDecimal) {
-                cells.items.push_back(*value);
-            } else {
-                const double whole = asWhole(value->number, decimals).value();
-                cells.items.push_back(numeral(whole - before));
-                before = whole;
-            }
-            isEmpty = isEmpty && !value;
-        }
-        if (isEmpty) {
-            return list();
-        }
-        cells.items.insert(cells.items.begin(), numeral(decimals));
-        return cells;
-    }
-
-    JsonValue jointColumn(const Rows& rows, const CompactColumn& column) const {
-        JsonValue cells = list();
-        int before = 0;
-        for (const JsonValue& row : rows) {
-            const JsonValue* value = held(row, column);
-            cells.items.push_back(value ? numeral(indexOf(*value) - before) : JsonValue());
-            before = value ? indexOf(*value) : before;
-        }
-        return cells;
-    }
-
-    JsonValue endColumn(const Rows& rows, const CompactColumn& column,
-                        const CompactColumn& first) const {
-        JsonValue cells = list();
-        for (const JsonValue& row : rows) {
-            const JsonValue* from = held(row, first);
-            const JsonValue* to = held(row, column);
-            cells.items.push_back(numeral(indexOf(*to) - indexOf(*from)));
-        }
-        return cells;
-    }
-
-    JsonValue plainColumn(const Rows& rows, const CompactColumn& column) const {
-        JsonValue cells = list();
-        for (std::size_t i = 0; i < rows.size(); ++i) {
-            const JsonValue* value = held(rows[i], column);
-            if (!value || (column.coding == ColumnCoding::Label &&
-                           value->text == defaultLabel(static_cast<int>(i)))) {
-                cells.items.emplace_back();
-            } else if (column.coding == ColumnCoding::Path) {
-                JsonValue path = list();
-                for (const JsonValue& label : value->items) {
-                    path.items.push_back(numeral(indexOf(label)));
-                }
-                cells.items.push_back(std::move(path));
-            } else {
-                cells.items.push_back(*value);
-            }
-        }
-        return cells;
-    }
-
-    JsonValue extrasOf(const Rows& rows, const CompactList& spec) const {
-        JsonValue extras = list();
-        for (const JsonValue& row : rows) {
-            JsonValue left;
-            for (const auto& [key, value] : row.members) {
-                bool isHeld = false;
-                for (const CompactColumn& column : spec.columns) {
-                    isHeld = isHeld || (column.key == key && holds(column, value));
-                }
-                if (!isHeld) {
-                    left.kind = Kind::Object;
-                    left.members.emplace_back(key, value);
-                }
-            }
-            extras.items.push_back(std::move(left));
-        }
-        trim(extras);
-        return extras;
-    }
-
-    static JsonValue restOf(const JsonValue& model) {
-        JsonValue rest;
-        rest.kind = Kind::Object;
-        for (const auto& [key, value] : model.members) {
-            bool isElsewhere = key == "gusset";
-            for (const CompactList& it : kCompactLists) {
-                isElsewhere = isElsewhere || it.key == key;
-            }
-            if (!isElsewhere && !(key == "units" && isDefaultUnits(value))) {
-                rest.members.emplace_back(key, value);
-            }
-        }
-        return rest;
-    }
-
-    static bool isDefaultUnits(const JsonValue& units) {
-        const std::string text = writeModel(Truss{}, Layout::Compact);
-        return text.find("\"units\":" + jsonText(units)) != std::string::npos;
-    }
-
-    std::unordered_map<std::string, int> indices_;
+    const Truss& truss_;
+    std::vector<Column> columns_;
+    Cells extras_; // an object each
+    std::size_t row_ = 0;
 };
 
 } // namespace
 
 std::string compactModel(const Truss& truss) {
-    JsonBounds bounds;
-    bounds.values = static_cast<std::size_t>(-1); // our own text
-    return Compactor().compact(parseJson(writeModel(truss, Layout::Compact), bounds).value());
+    Cells parts;
+    Cells extras;
+    const auto add = [&](const auto& things) {
+        CompactRows rows(truss, kCompactLists[parts.size()], things.size());
+        for (const auto& thing : things) {
+            rows.add(thing);
+        }
+        parts.push_back(rows.columns());
+        extras.push_back(rows.extras());
+    };
+    add(truss.joints);
+    add(truss.members);
+    add(truss.supports);
+    add(truss.loads);
+    const std::string rest = writeRest(truss);
+    const std::string allExtras = listText(extras, "[]");
+    parts.push_back(rest == "{}" && allExtras.empty() ? "" : rest);
+    parts.push_back(allExtras);
+    const std::string whole = listText(parts, "[]");
+    return whole.empty() ? "[]" : whole;
 }
 
 } // namespace gusset

@@ -1,46 +1,73 @@
 #pragma once
-// The words of the model file, for its reader and its writer alike.
+// The settings of the model file, for its reader and its writer alike: their keys and words.
 
 #include "exchange/object_reader.hpp"
-#include "model/truss/check_settings.hpp"
-#include "model/truss/class_settings.hpp"
+#include "model/truss/limits.hpp"
 #include "model/truss/truss.hpp"
+
+#include <tuple>
 
 namespace gusset {
 
 inline constexpr int kFormatVersion = 1;
 
-inline constexpr std::array<Word<SupportKind>, 2> kSupportWords{
-    {{"pin", SupportKind::Pin}, {"roller", SupportKind::Roller}}};
-inline constexpr std::array<Word<MomentSense>, 2> kMomentWords{
-    {{"clockwise", MomentSense::Clockwise}, {"anticlockwise", MomentSense::Anticlockwise}}};
-inline constexpr std::array<Word<AngleStyle>, 3> kAngleWords{{{"sin-cos", AngleStyle::SinCos},
-                                                              {"cosines", AngleStyle::Cosines},
-                                                              {"slopes", AngleStyle::Slopes}}};
-inline constexpr std::array<Word<AxisNames>, 2> kAxisWords{
-    {{"H-V", AxisNames::HV}, {"X-Y", AxisNames::XY}}};
-inline constexpr std::array<Word<SymbolStyle>, 3> kSymbolWords{
-    {{"F_AB", SymbolStyle::FAB}, {"AB", SymbolStyle::AB}, {"S1", SymbolStyle::S1}}};
-inline constexpr std::array<Word<AssumedSense>, 2> kSenseWords{
-    {{"tension", AssumedSense::Tension}, {"guessed", AssumedSense::Guessed}}};
-inline constexpr std::array<Word<NumberForm>, 3> kFormWords{
-    {{"exact", NumberForm::Exact},
-     {"decimals", NumberForm::Decimals},
-     {"significant", NumberForm::Significant}}};
-inline constexpr std::array<Word<char>, 2> kSignWords{{{".", '.'}, {",", ','}}};
-inline constexpr std::array<Word<CarriedValues>, 2> kCarryWords{
-    {{"full", CarriedValues::Full}, {"rounded", CarriedValues::Rounded}}};
+template <class Unit>
+struct UnitField {
+    std::string_view key;
+    Unit Units::*value;
+    std::optional<Unit> (*named)(std::string_view);
+};
+template <class Settings, class Value>
+struct WordField {
+    std::string_view key;
+    Value Settings::*value;
+    Words words; // of its values, in their order; of a char they are the values
+};
+struct DigitsField { // a whole number up to kMostDigits
+    std::string_view key;
+    int ClassSettings::*value;
+};
+template <class Unit>
+UnitField(std::string_view, Unit Units::*, std::optional<Unit> (*)(std::string_view))
+    -> UnitField<Unit>;
+template <class Settings, class Value>
+WordField(std::string_view, Value Settings::*, Words) -> WordField<Settings, Value>;
 
-inline constexpr std::array<Word<ColumnFormula>, 3> kFormulaWords{
-    {{"Euler", ColumnFormula::Euler},
-     {"EN 1993-1-1", ColumnFormula::En1993},
-     {"AISC 360-16", ColumnFormula::Aisc360}}};
-inline constexpr std::array<Word<BucklingCurve>, 5> kCurveWords{{{"a0", BucklingCurve::A0},
-                                                                 {"a", BucklingCurve::A},
-                                                                 {"b", BucklingCurve::B},
-                                                                 {"c", BucklingCurve::C},
-                                                                 {"d", BucklingCurve::D}}};
-inline constexpr std::array<Word<AiscSafety>, 2> kSafetyWords{
-    {{"phi", AiscSafety::Resistance}, {"omega", AiscSafety::Allowable}}};
+inline constexpr Words kSupportWords{"pin", "roller"};
+inline constexpr Words kFormulaWords{"Euler", "EN 1993-1-1", "AISC 360-16"};
+
+inline constexpr std::tuple kUnitFields{
+    UnitField{"force", &Units::force, forceUnitNamed},
+    UnitField{"length", &Units::length, lengthUnitNamed},
+    UnitField{"section", &Units::section, lengthUnitNamed},
+    UnitField{"stress", &Units::stress, stressUnitNamed},
+    UnitField{"displacement", &Units::displacement, lengthUnitNamed},
+};
+inline constexpr std::tuple kClassFields{
+    WordField{"moments", &ClassSettings::moments, {"clockwise", "anticlockwise"}},
+    WordField{"angles", &ClassSettings::angles, {"sin-cos", "cosines", "slopes"}},
+    WordField{"axes", &ClassSettings::axes, {"H-V", "X-Y"}},
+    WordField{"symbols", &ClassSettings::symbols, {"F_AB", "AB", "S1"}},
+    WordField{"senses", &ClassSettings::senses, {"tension", "guessed"}},
+};
+inline constexpr std::tuple kNumbersFields{
+    // in "numbers" of "class"
+    WordField{"form", &ClassSettings::form, {"exact", "decimals", "significant"}},
+    DigitsField{"digits", &ClassSettings::digits},
+    WordField{"sign", &ClassSettings::decimalSign, {".", ","}},
+    WordField{"carry", &ClassSettings::carry, {"full", "rounded"}},
+};
+inline constexpr std::tuple kCheckFields{
+    // kCheckNumbers follow them
+    WordField{"formula", &CheckSettings::formula, kFormulaWords},
+    WordField{"curve", &CheckSettings::curve, {"a0", "a", "b", "c", "d"}},
+    WordField{"safety", &CheckSettings::safety, {"phi", "omega"}},
+};
+
+// Calls with each field of one of these tuples, in the order of the file.
+template <class Fields, class Each>
+void eachSetting(const Fields& fields, const Each& each) {
+    std::apply([&](const auto&... field) { (each(field), ...); }, fields);
+}
 
 } // namespace gusset

@@ -1,24 +1,15 @@
 #include "exchange/json_checks.hpp"
 
-#include "core/number.hpp"
 #include "exchange/format_words.hpp"
 #include "exchange/json_text.hpp"
 #include "exchange/json_trust.hpp"
-
-#include <array>
 
 namespace gusset {
 
 namespace {
 
-constexpr std::array<Word<CheckKind>, 3> kCheckWords{{{"tension", CheckKind::Tension},
-                                                      {"crushing", CheckKind::Crushing},
-                                                      {"buckling", CheckKind::Buckling}}};
-constexpr std::array<Word<Lack>, 5> kLackWords{{{"area", Lack::Area},
-                                                {"strength", Lack::Strength},
-                                                {"E", Lack::Modulus},
-                                                {"radius", Lack::Radius},
-                                                {"force", Lack::Force}}};
+constexpr Words kCheckWords{"", "tension", "crushing", "buckling"};
+constexpr Words kLackWords{"area", "strength", "E", "radius", "force"};
 
 class ChecksWriter {
 public:

@@ -65,6 +65,11 @@ void JsonText::whole(std::string_view name, long value) {
     whole(value);
 }
 
+void JsonText::number(std::string_view name, double value) {
+    key(name);
+    number(value);
+}
+
 void JsonText::result(double value) {
     digits(value == 0             ? "0"
            : std::isfinite(value) ? significantNumber(value, kResultDigits)

@@ -32,6 +32,7 @@ public:
     void json(std::string_view value); // already JSON
     void text(std::string_view key, std::string_view value);
     void whole(std::string_view key, long value);
+    void number(std::string_view key, double value);
     void result(double); // to kResultDigits, 0 without a sign
     void result(std::string_view key, double value);
     // The same without figures behind the last place that means something (NumberStyle::lastPlace).

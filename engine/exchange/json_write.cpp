@@ -1,7 +1,6 @@
 // The model file, written. Keys that say what is so anyway are left out.
 
-#include "exchange/format_words.hpp"
-#include "exchange/json_text.hpp"
+#include "exchange/written_things.hpp"
 
 namespace gusset {
 
@@ -13,14 +12,57 @@ public:
 
     std::string write() {
         out_.beginObject();
-        out_.key("gusset");
-        out_.whole(kFormatVersion);
-        textUnlessEmpty("title", truss_.title);
+        out_.whole("gusset", kFormatVersion);
+        writeTitle();
         writeUnits();
         writeAll("joints", truss_.joints, true);
         writeAll("members", truss_.members, true);
         writeAll("supports", truss_.supports);
         writeAll("loads", truss_.loads);
+        writeOthers();
+        out_.endObject();
+        return out_.take();
+    }
+
+    std::string writeRest() {
+        out_.beginObject();
+        writeTitle();
+        if (truss_.units != Units{}) {
+            writeUnits();
+        }
+        writeOthers();
+        out_.endObject();
+        return out_.take();
+    }
+
+    // The keys of a thing: see written_things.
+    void number(std::string_view key, double value) { out_.number(key, value); }
+    void text(std::string_view key, std::string_view value) { out_.text(key, value); }
+    void joint(std::string_view key, JointId id) { text(key, truss_.joints[id.at()].label); }
+    void path(std::string_view key, const std::vector<JointId>& joints) {
+        out_.key(key);
+        out_.beginArray();
+        for (const JointId id : joints) {
+            out_.text(truss_.joints[id.at()].label);
+        }
+        out_.endArray();
+    }
+    void yes(std::string_view key) {
+        out_.key(key);
+        out_.boolean(true);
+    }
+    template <class Write>
+    void nested(std::string_view key, const Write& write) {
+        out_.key(key);
+        out_.beginObject();
+        write(out_);
+        out_.endObject();
+    }
+
+private:
+    void writeTitle() { putValue(out_, "title", false, truss_.title); }
+
+    void writeOthers() {
         writeAll("materials", truss_.materials);
         writeAll("sections", truss_.sections);
         writeAll("combinations", truss_.combinations);
@@ -32,183 +74,82 @@ public:
             out_.json(truss_.exercise);
         }
         out_.members(truss_.unknown);
-        out_.endObject();
-        return out_.take();
-    }
-
-private:
-    void text(std::string_view key, std::string_view value) {
-        out_.key(key);
-        out_.text(value);
-    }
-    void textUnlessEmpty(std::string_view key, std::string_view value) {
-        if (!value.empty()) {
-            text(key, value);
-        }
-    }
-    void number(std::string_view key, double value) {
-        out_.key(key);
-        out_.number(value);
-    }
-    void numberUnlessZero(std::string_view key, double value) {
-        if (value != 0) {
-            number(key, value);
-        }
-    }
-    void numberIfThere(std::string_view key, std::optional<double> value) {
-        if (value) {
-            number(key, *value);
-        }
-    }
-    void components(double fx, double fy) {
-        numberUnlessZero("fx", fx);
-        if (fy != 0 || fx == 0) { // one of the two says what kind of load this is
-            number("fy", fy);
-        }
-    }
-    void joint(std::string_view key, JointId id) { text(key, truss_.joints[id.at()].label); }
-    void path(std::string_view key, const std::vector<JointId>& joints) {
-        out_.key(key);
-        out_.beginArray();
-        for (const JointId id : joints) {
-            out_.text(truss_.joints[id.at()].label);
-        }
-        out_.endArray();
     }
 
     template <class Thing>
-    void writeAll(std::string_view key, const std::vector<Thing>& things, bool needed = false) {
-        if (things.empty() && !needed) {
+    void writeAll(std::string_view key, const std::vector<Thing>& things, bool always = false) {
+        if (things.empty() && !always) {
             return;
         }
         out_.key(key);
         out_.beginArray();
         for (const Thing& thing : things) {
             out_.beginObject();
-            writeKeys(thing);
+            putThing(*this, thing);
+            writeInner(thing);
             out_.members(thing.unknown);
             out_.endObject();
         }
         out_.endArray();
     }
 
-    void writeUnits() {
-        const Units& units = truss_.units;
-        out_.key("units");
-        out_.beginObject();
-        text("force", symbolOf(units.force));
-        text("length", symbolOf(units.length));
-        text("section", symbolOf(units.section));
-        text("stress", symbolOf(units.stress));
-        text("displacement", symbolOf(units.displacement));
-        out_.members(units.unknown);
-        out_.endObject();
-    }
-
-    void writeKeys(const Joint& it) {
-        text("id", it.label);
-        number("x", it.at.x);
-        number("y", it.at.y);
-    }
-    void writeKeys(const Member& it) {
-        joint("a", it.a);
-        joint("b", it.b);
-        textUnlessEmpty("section", it.section);
-        numberUnlessZero("dT", it.warming);
-        numberUnlessZero("misfit", it.misfit);
-    }
-    void writeKeys(const Support& it) {
-        joint("joint", it.joint);
-        text("kind", wordOf(kSupportWords, it.kind));
-        if (it.kind == SupportKind::Roller) {
-            number("reaction", it.reaction);
-            numberUnlessZero("settle", it.settleAlong);
-        } else if (it.settle != Vec2{} || !it.unknownSettle.empty()) {
-            out_.key("settle");
-            out_.beginObject();
-            numberUnlessZero("x", it.settle.x);
-            numberUnlessZero("y", it.settle.y);
-            out_.members(it.unknownSettle);
-            out_.endObject();
-        }
-    }
-    void writeKeys(const Load& it) {
-        std::visit([&](const auto& what) { writeLoad(what); }, it.what);
-        textUnlessEmpty("case", it.caseId);
-    }
-    void writeLoad(const JointForce& it) {
-        joint("joint", it.joint);
-        components(it.fx, it.fy);
-    }
-    void writeLoad(const AngledForce& it) {
-        joint("joint", it.joint);
-        number("size", it.size);
-        number("angle", it.angle);
-    }
-    void writeLoad(const ChordLoad& it) {
-        path("chord", it.chord);
-        number("perLength", it.perLength);
-    }
-    void writeLoad(const MemberForce& it) {
-        path("member", {it.from, it.to});
-        number("at", it.at);
-        components(it.fx, it.fy);
-    }
-    void writeLoad(const SelfWeight&) {
-        out_.key("selfWeight");
-        out_.boolean(true);
-    }
-    void writeKeys(const Material& it) {
-        text("id", it.id);
-        numberIfThere("E", it.E);
-        numberIfThere("strength", it.strength);
-        numberIfThere("density", it.density);
-        numberIfThere("alpha", it.alpha);
-    }
-    void writeKeys(const Section& it) {
-        text("id", it.id);
-        textUnlessEmpty("material", it.material);
-        numberIfThere("A", it.area);
-        numberIfThere("r", it.radius);
-        textUnlessEmpty("shape", it.shape);
-        for (const auto& [key, value] : it.dimensions) {
+    // What no table has.
+    template <class Thing>
+    void writeInner(const Thing&) {}
+    void writeInner(const Section& section) {
+        for (const auto& [key, value] : section.dimensions) {
             number(key, value);
         }
     }
-    void writeKeys(const Combination& it) {
-        text("id", it.id);
-        out_.key("factors");
-        out_.beginObject();
-        for (const auto& [caseId, factor] : it.factors) {
-            number(caseId, factor);
-        }
-        out_.endObject();
+    void writeInner(const Combination& combination) {
+        nested("factors", [&](JsonText& text) {
+            for (const auto& [caseId, factor] : combination.factors) {
+                text.number(caseId, factor);
+            }
+        });
     }
-    void writeKeys(const MovingLoad& it) {
-        text("id", it.id);
-        path("path", it.path);
-        writeAll("axles", it.axles);
-        if (it.uniform) {
-            out_.key("uniform");
-            out_.beginObject();
-            number("perLength", it.uniform->perLength);
-            numberIfThere("length", it.uniform->length);
-            out_.members(it.uniform->unknown);
-            out_.endObject();
+    void writeInner(const MovingLoad& moving) {
+        writeAll("axles", moving.axles);
+        if (moving.uniform) {
+            nested("uniform", [&](JsonText& text) {
+                putThing(*this, *moving.uniform);
+                text.members(moving.uniform->unknown);
+            });
         }
-    }
-    void writeKeys(const Axle& it) {
-        number("at", it.at);
-        number("force", it.force);
     }
 
-    // A word that is the default of the format need not be written.
-    template <class Value, std::size_t Count>
-    void word(std::string_view key, const std::array<Word<Value>, Count>& words, Value value,
-              Value fallback) {
-        if (value != fallback) {
-            text(key, wordOf(words, value));
+    template <class Unit>
+    void writeSetting(const UnitField<Unit>& field, const Units& units, const Units&) {
+        text(field.key, symbolOf(units.*field.value));
+    }
+    // What is the default of the format need not be written.
+    template <class Settings, class Value>
+    void writeSetting(const WordField<Settings, Value>& field, const Settings& settings,
+                      const Settings& usual) {
+        const Value value = settings.*field.value;
+        if constexpr (std::is_same_v<Value, char>) {
+            putValue(out_, field.key, false, std::string(value != usual.*field.value, value));
+        } else if (value != usual.*field.value) {
+            text(field.key, wordOf(field.words, value));
         }
+    }
+    void writeSetting(const DigitsField& field, const ClassSettings& settings,
+                      const ClassSettings& usual) {
+        if (settings.*field.value != usual.*field.value) {
+            out_.whole(field.key, settings.*field.value);
+        }
+    }
+    template <class Fields, class Settings>
+    void writeSettings(const Fields& fields, const Settings& settings) {
+        const Settings usual;
+        eachSetting(fields, [&](const auto& field) { writeSetting(field, settings, usual); });
+    }
+
+    void writeUnits() {
+        nested("units", [&](JsonText& text) {
+            writeSettings(kUnitFields, truss_.units);
+            text.members(truss_.units.unknown);
+        });
     }
 
     void writeChecks() {
@@ -217,49 +158,39 @@ private:
         if (it == usual) {
             return;
         }
-        out_.key("checks");
-        out_.beginObject();
-        word("formula", kFormulaWords, it.formula, usual.formula);
-        word("curve", kCurveWords, it.curve, usual.curve);
-        word("safety", kSafetyWords, it.safety, usual.safety);
-        for (const CheckNumber& each : kCheckNumbers) {
-            if (it.*each.value != usual.*each.value) {
-                number(each.key, it.*each.value);
+        nested("checks", [&](JsonText& text) {
+            writeSettings(kCheckFields, it);
+            for (const CheckNumber& each : kCheckNumbers) {
+                if (it.*each.value != usual.*each.value) {
+                    text.number(each.key, it.*each.value);
+                }
             }
-        }
-        out_.members(it.unknown);
-        out_.endObject();
+            text.members(it.unknown);
+        });
     }
 
     void writeClass() {
         const ClassSettings& it = truss_.classSettings;
-        const ClassSettings usual;
-        if (it == usual) {
+        if (it == ClassSettings{}) {
             return;
         }
-        out_.key("class");
-        out_.beginObject();
-        word("moments", kMomentWords, it.moments, usual.moments);
-        word("angles", kAngleWords, it.angles, usual.angles);
-        word("axes", kAxisWords, it.axes, usual.axes);
-        word("symbols", kSymbolWords, it.symbols, usual.symbols);
-        word("senses", kSenseWords, it.senses, usual.senses);
-        if (it.form != usual.form || it.digits != usual.digits ||
-            it.decimalSign != usual.decimalSign || it.carry != usual.carry ||
-            !it.unknownNumbers.empty()) {
-            out_.key("numbers");
-            out_.beginObject();
-            word("form", kFormWords, it.form, usual.form);
-            if (it.digits != usual.digits) {
-                number("digits", it.digits);
+        nested("class", [&](JsonText& text) {
+            writeSettings(kClassFields, it);
+            if (hasNumbers(it)) {
+                nested("numbers", [&](JsonText& inner) {
+                    writeSettings(kNumbersFields, it);
+                    inner.members(it.unknownNumbers);
+                });
             }
-            word("sign", kSignWords, it.decimalSign, usual.decimalSign);
-            word("carry", kCarryWords, it.carry, usual.carry);
-            out_.members(it.unknownNumbers);
-            out_.endObject();
-        }
-        out_.members(it.unknown);
-        out_.endObject();
+            text.members(it.unknown);
+        });
+    }
+    static bool hasNumbers(const ClassSettings& it) {
+        bool has = !it.unknownNumbers.empty();
+        eachSetting(kNumbersFields, [&](const auto& field) {
+            has = has || it.*field.value != ClassSettings{}.*field.value;
+        });
+        return has;
     }
 
     const Truss& truss_;
@@ -271,6 +202,10 @@ private:
 std::string writeModel(const Truss& truss, Layout layout) {
     std::string text = ModelWriter(truss, layout).write();
     return layout == Layout::Indented ? text + "\n" : text;
+}
+
+std::string writeRest(const Truss& truss) {
+    return ModelWriter(truss, Layout::Compact).writeRest();
 }
 
 } // namespace gusset

@@ -4,6 +4,7 @@
 #include "exchange/format_words.hpp"
 #include "exchange/settings_reader.hpp"
 #include "model/catalogue/section_shapes.hpp"
+#include "model/truss/fields.hpp"
 #include "model/validate/findings.hpp"
 #include "model/validate/validate.hpp"
 
@@ -22,17 +23,17 @@ public:
         readVersion(model);
         truss_.title = model.text("title");
         truss_.units = readUnits(model);
-        readAll(model.neededList("joints"), "joints", &ModelReader::readJoint);
+        readAll(model.neededList("joints"), "joints", truss_.joints);
         for (std::size_t i = 0; i < truss_.joints.size(); ++i) {
             jointsByLabel_.emplace(truss_.joints[i].label, JointId{static_cast<int>(i)});
         }
-        readAll(model.neededList("members"), "members", &ModelReader::readMember);
-        readAll(model.list("supports"), "supports", &ModelReader::readSupport);
-        readAll(model.list("loads"), "loads", &ModelReader::readLoad);
-        readAll(model.list("materials"), "materials", &ModelReader::readMaterial);
-        readAll(model.list("sections"), "sections", &ModelReader::readSection);
-        readAll(model.list("combinations"), "combinations", &ModelReader::readCombination);
-        readAll(model.list("moving"), "moving", &ModelReader::readMoving);
+        readAll(model.neededList("members"), "members", truss_.members);
+        readAll(model.list("supports"), "supports", truss_.supports);
+        readAll(model.list("loads"), "loads", truss_.loads);
+        readAll(model.list("materials"), "materials", truss_.materials);
+        readAll(model.list("sections"), "sections", truss_.sections);
+        readAll(model.list("combinations"), "combinations", truss_.combinations);
+        readAll(model.list("moving"), "moving", truss_.moving);
         truss_.checks = readCheckSettings(model);
         truss_.classSettings = readClassSettings(model);
         if (const JsonValue* exercise = model.object("exercise")) {
@@ -43,13 +44,16 @@ public:
     }
 
 private:
-    using ReadOne = void (ModelReader::*)(ObjectReader&, const std::string& place);
-
-    void readAll(const std::vector<JsonValue>& items, const char* list, ReadOne readOne) {
+    template <class Thing>
+    void readAll(const std::vector<JsonValue>& items, const std::string& list,
+                 std::vector<Thing>& into) {
         for (std::size_t i = 0; i < items.size() && !issues_.isFull(); ++i) {
-            const std::string place = placeOf(list, i);
-            ObjectReader object(items[i], place, issues_);
-            (this->*readOne)(object, place);
+            ObjectReader object(items[i], placeOf(list, i), issues_);
+            Thing thing;
+            if (readThing(object, thing)) {
+                thing.unknown = object.rest();
+                into.push_back(std::move(thing));
+            }
         }
     }
 
@@ -99,92 +103,87 @@ private:
         return path;
     }
 
-    void readJoint(ObjectReader& object, const std::string&) {
-        Joint joint;
-        joint.label = object.neededText("id");
-        joint.at.x = object.neededNumber("x");
-        joint.at.y = object.neededNumber("y");
-        joint.unknown = object.rest();
-        truss_.joints.push_back(std::move(joint));
+    void readValue(ObjectReader& object, std::string_view key, bool isNeeded, double& into) {
+        into = isNeeded ? object.neededNumber(key) : object.number(key, into);
+    }
+    void readValue(ObjectReader& object, std::string_view key, bool, std::optional<double>& into) {
+        into = object.optionalNumber(key);
+    }
+    void readValue(ObjectReader& object, std::string_view key, bool isNeeded, std::string& into) {
+        into = isNeeded ? object.neededText(key) : object.text(key);
+    }
+    void readValue(ObjectReader& object, std::string_view key, bool, JointId& into) {
+        into = readJointName(object, key);
+    }
+    void readValue(ObjectReader& object, std::string_view key, bool, std::vector<JointId>& into) {
+        into = readPath(object, key);
     }
 
-    void readMember(ObjectReader& object, const std::string&) {
-        Member member;
-        member.a = readJointName(object, "a");
-        member.b = readJointName(object, "b");
-        member.section = object.text("section");
-        member.warming = object.number("dT");
-        member.misfit = object.number("misfit");
-        member.unknown = object.rest();
-        truss_.members.push_back(std::move(member));
+    template <class Table, class Thing>
+    void readFields(ObjectReader& object, const Table& table, Thing& thing) {
+        eachField(table, thing, [&](const auto& field, auto& value) {
+            readValue(object, field.key, field.presence == Presence::Needed, value);
+        });
     }
 
-    void readSupport(ObjectReader& object, const std::string& place) {
-        Support support;
-        support.joint = readJointName(object, "joint");
+    // False when what is there is too little to be one.
+    template <class Thing>
+    bool readThing(ObjectReader& object, Thing& thing) {
+        readFields(object, kFields<Thing>, thing);
+        return true;
+    }
+
+    bool readThing(ObjectReader& object, Support& support) {
+        readFields(object, kFields<Support>, support);
         if (!object.has("kind")) {
-            issues_.error(IssueCode::Missing, place + ".kind",
+            issues_.error(IssueCode::Missing, object.placeOf("kind"),
                           "is missing: it must be \"pin\" or \"roller\"");
-            return;
+            return false;
         }
-        support.kind = readWord(object, "kind", kSupportWords, SupportKind::Pin);
+        support.kind = SupportKind(object.word("kind", kSupportWords, 0));
         if (support.kind == SupportKind::Roller) {
             if (!object.has("reaction")) {
                 issues_.error(
-                    IssueCode::Missing, place + ".reaction",
+                    IssueCode::Missing, object.placeOf("reaction"),
                     "is missing: a roller needs the direction of its reaction in degrees, "
                     "90 when it rolls on a level floor");
             }
-            support.reaction = object.number("reaction", support.reaction);
-            support.settleAlong = object.number("settle");
+            readFields(object, kRollerFields, support);
         } else if (const JsonValue* settle = object.object("settle")) {
-            ObjectReader movement(*settle, place + ".settle", issues_);
-            support.settle = {movement.number("x"), movement.number("y")};
+            ObjectReader movement(*settle, object.placeOf("settle"), issues_);
+            readFields(movement, kPinSettleFields, support);
             support.unknownSettle = movement.rest();
         }
-        support.unknown = object.rest();
-        truss_.supports.push_back(std::move(support));
+        return true;
     }
 
-    void readLoad(ObjectReader& object, const std::string& place) {
+    bool readThing(ObjectReader& object, Load& load) {
         const bool byParts = object.has("fx") || object.has("fy");
         const bool bySize = object.has("size") || object.has("angle");
         const bool alongChord = object.has("chord") || object.has("perLength");
         const bool ofSelf = object.has("selfWeight");
         const int kinds = byParts + bySize + alongChord + ofSelf;
         if (kinds != 1) {
-            issues_.error(kinds == 0 ? IssueCode::Missing : IssueCode::OutOfRange, place,
+            issues_.error(kinds == 0 ? IssueCode::Missing : IssueCode::OutOfRange, object.place(),
                           "a load is one of: \"joint\" with \"fx\" and \"fy\"; \"joint\" with "
                           "\"size\" and \"angle\"; \"member\" with \"at\", \"fx\" and \"fy\"; "
                           "\"chord\" with \"perLength\"; \"selfWeight\"");
-            return;
+            return false;
         }
-        Load load;
         if (byParts && object.has("member")) {
-            load.what = readMemberForce(object);
-        } else if (byParts) {
-            load.what = readJointForce(object);
+            load.what = MemberForce{};
         } else if (bySize) {
-            load.what = readAngledForce(object);
+            load.what = AngledForce{};
         } else if (alongChord) {
-            load.what = readChordLoad(object);
-        } else {
-            load.what = readSelfWeight(object);
+            load.what = ChordLoad{};
+        } else if (ofSelf) {
+            load.what = SelfWeight{};
         }
-        load.caseId = object.text("case");
-        load.unknown = object.rest();
-        truss_.loads.push_back(std::move(load));
+        std::visit([&](auto& what) { readThing(object, what); }, load.what);
+        readFields(object, kFields<Load>, load);
+        return true;
     }
-
-    JointForce readJointForce(ObjectReader& object) {
-        JointForce force;
-        force.joint = readJointName(object, "joint");
-        force.fx = object.number("fx");
-        force.fy = object.number("fy");
-        return force;
-    }
-    MemberForce readMemberForce(ObjectReader& object) {
-        MemberForce force;
+    bool readThing(ObjectReader& object, MemberForce& force) {
         const std::vector<JointId> ends = readPath(object, "member");
         if (ends.size() == 2) {
             force.from = ends[0];
@@ -193,51 +192,20 @@ private:
             issues_.error(IssueCode::OutOfRange, object.placeOf("member"),
                           "must be the two joints of the member, as [\"A\", \"B\"]");
         }
-        force.at = object.neededNumber("at");
-        force.fx = object.number("fx");
-        force.fy = object.number("fy");
-        return force;
+        readFields(object, kFields<MemberForce>, force);
+        return true;
     }
-    AngledForce readAngledForce(ObjectReader& object) {
-        AngledForce force;
-        force.joint = readJointName(object, "joint");
-        force.size = object.neededNumber("size");
-        force.angle = object.neededNumber("angle");
-        return force;
-    }
-    ChordLoad readChordLoad(ObjectReader& object) {
-        ChordLoad load;
-        load.chord = readPath(object, "chord");
-        load.perLength = object.neededNumber("perLength");
-        return load;
-    }
-    SelfWeight readSelfWeight(ObjectReader& object) {
+    bool readThing(ObjectReader& object, SelfWeight&) {
         const JsonValue* value = object.any("selfWeight");
         if (value->kind != JsonValue::Kind::Boolean || !value->boolean) {
             issues_.error(IssueCode::OutOfRange, object.placeOf("selfWeight"),
                           "must be true: leave the load out where no self-weight is meant");
         }
-        return {};
+        return true;
     }
 
-    void readMaterial(ObjectReader& object, const std::string&) {
-        Material material;
-        material.id = object.neededText("id");
-        material.E = object.optionalNumber("E");
-        material.strength = object.optionalNumber("strength");
-        material.density = object.optionalNumber("density");
-        material.alpha = object.optionalNumber("alpha");
-        material.unknown = object.rest();
-        truss_.materials.push_back(std::move(material));
-    }
-
-    void readSection(ObjectReader& object, const std::string&) {
-        Section section;
-        section.id = object.neededText("id");
-        section.material = object.text("material");
-        section.area = object.optionalNumber("A");
-        section.radius = object.optionalNumber("r");
-        section.shape = object.text("shape");
+    bool readThing(ObjectReader& object, Section& section) {
+        readFields(object, kFields<Section>, section);
         if (const SectionShape* shape = findSectionShape(section.shape)) {
             for (const std::string_view key : shape->dimensions) {
                 if (const std::optional<double> value = object.optionalNumber(key)) {
@@ -245,49 +213,35 @@ private:
                 }
             }
         }
-        section.unknown = object.rest();
-        truss_.sections.push_back(std::move(section));
+        return true;
     }
 
-    void readCombination(ObjectReader& object, const std::string& place) {
-        Combination combination;
-        combination.id = object.neededText("id");
+    bool readThing(ObjectReader& object, Combination& combination) {
+        readFields(object, kFields<Combination>, combination);
         if (const JsonValue* factors = object.object("factors")) {
             for (const auto& [caseId, factor] : factors->members) {
                 if (factor.kind != JsonValue::Kind::Number) {
-                    issues_.error(IssueCode::WrongType, place + ".factors." + caseId,
+                    issues_.error(IssueCode::WrongType, object.placeOf("factors") + "." + caseId,
                                   "must be a number, the factor of this case");
                 }
                 combination.factors.emplace_back(caseId, factor.number + 0.0);
             }
         } else if (!object.has("factors")) {
-            issues_.error(IssueCode::Missing, place + ".factors",
+            issues_.error(IssueCode::Missing, object.placeOf("factors"),
                           "is missing: give the factor of each case, as { \"dead\": 1.35 }");
         }
-        combination.unknown = object.rest();
-        truss_.combinations.push_back(std::move(combination));
+        return true;
     }
 
-    void readMoving(ObjectReader& object, const std::string& place) {
-        MovingLoad moving;
-        moving.id = object.neededText("id");
-        moving.path = readPath(object, "path");
-        const std::vector<JsonValue>& axles = object.list("axles");
-        for (std::size_t i = 0; i < axles.size(); ++i) {
-            ObjectReader reader(axles[i], placeOf(place + ".axles", i), issues_);
-            Axle axle;
-            axle.at = reader.neededNumber("at");
-            axle.force = reader.neededNumber("force");
-            axle.unknown = reader.rest();
-            moving.axles.push_back(std::move(axle));
-        }
+    bool readThing(ObjectReader& object, MovingLoad& moving) {
+        readFields(object, kFields<MovingLoad>, moving);
+        readAll(object.list("axles"), object.placeOf("axles"), moving.axles);
         if (const JsonValue* uniform = object.object("uniform")) {
-            ObjectReader reader(*uniform, place + ".uniform", issues_);
-            moving.uniform = MovingUniform{reader.neededNumber("perLength"),
-                                           reader.optionalNumber("length"), reader.rest()};
+            ObjectReader reader(*uniform, object.placeOf("uniform"), issues_);
+            readThing(reader, moving.uniform.emplace());
+            moving.uniform->unknown = reader.rest();
         }
-        moving.unknown = object.rest();
-        truss_.moving.push_back(std::move(moving));
+        return true;
     }
 
     IssueList& issues_;

@@ -107,6 +107,23 @@ std::string ObjectReader::neededText(std::string_view key) {
     return text(key);
 }
 
+std::size_t ObjectReader::word(std::string_view key, const Words& words, std::size_t fallback) {
+    const JsonValue* given = take(key, JsonValue::Kind::Text);
+    if (!given) {
+        return fallback;
+    }
+    std::string known;
+    for (std::size_t i = 0; i < words.size() && !words[i].empty(); ++i) {
+        if (words[i] == given->text) {
+            return i;
+        }
+        known += (known.empty() ? "\"" : ", \"") + std::string(words[i]) + "\"";
+    }
+    issues_.error(IssueCode::OutOfRange, placeOf(key),
+                  "\"" + given->text + "\" has no meaning here: there are " + known);
+    return fallback;
+}
+
 const JsonValue* ObjectReader::object(std::string_view key) {
     return take(key, JsonValue::Kind::Object);
 }

@@ -28,12 +28,21 @@ private:
     Issues notes_;
 };
 
+// The words that a key may have, in the order of their values; the last ones may be empty.
+using Words = std::array<std::string_view, 5>;
+
+template <class Value>
+std::string_view wordOf(const Words& words, Value value) {
+    return words[static_cast<std::size_t>(value)];
+}
+
 class ObjectReader {
 public:
     // A value that is no object is an error at its place, and reads as an empty object.
     ObjectReader(const JsonValue&, std::string place, IssueList&);
 
     [[nodiscard]] bool has(std::string_view key) const { return value_.find(key) != nullptr; }
+    [[nodiscard]] const std::string& place() const { return place_; }
     [[nodiscard]] std::string placeOf(std::string_view key) const;
 
     // Of an absent key: the fallback, or nothing. Of a key with the wrong type: the same, and an
@@ -41,6 +50,8 @@ public:
     [[nodiscard]] double number(std::string_view key, double fallback = 0);
     [[nodiscard]] std::optional<double> optionalNumber(std::string_view key);
     [[nodiscard]] std::string text(std::string_view key);
+    // The index of a word; an error that lists the words when it is none of them.
+    [[nodiscard]] std::size_t word(std::string_view key, const Words&, std::size_t fallback);
     [[nodiscard]] const JsonValue* object(std::string_view key);
     [[nodiscard]] const std::vector<JsonValue>& list(std::string_view key);
     // These must be there: absent is an error.
@@ -63,46 +74,5 @@ private:
     IssueList& issues_;
     std::vector<std::string_view> asked_;
 };
-
-// One of the words that a key may have.
-template <class Value>
-struct Word {
-    std::string_view word;
-    Value value;
-};
-
-// `fallback` when the key is absent; an error that lists the words when it is none of them.
-template <class Value, std::size_t Count>
-Value readWord(ObjectReader& object, std::string_view key,
-               const std::array<Word<Value>, Count>& words, Value fallback) {
-    if (!object.has(key)) {
-        return fallback;
-    }
-    const std::size_t before = object.issues().errors().size();
-    const std::string given = object.text(key);
-    if (object.issues().errors().size() != before) {
-        return fallback;
-    }
-    std::string known;
-    for (const auto& [word, value] : words) {
-        if (word == given) {
-            return value;
-        }
-        known += (known.empty() ? "\"" : ", \"") + std::string(word) + "\"";
-    }
-    object.issues().error(IssueCode::OutOfRange, object.placeOf(key),
-                          "\"" + given + "\" has no meaning here: there are " + known);
-    return fallback;
-}
-
-template <class Value, std::size_t Count>
-std::string_view wordOf(const std::array<Word<Value>, Count>& words, Value value) {
-    for (const auto& it : words) {
-        if (it.value == value) {
-            return it.word;
-        }
-    }
-    return {};
-}
 
 } // namespace gusset

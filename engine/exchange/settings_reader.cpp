@@ -1,7 +1,6 @@
 #include "exchange/settings_reader.hpp"
 
 #include "exchange/format_words.hpp"
-#include "model/validate/validate.hpp"
 
 #include <algorithm>
 
@@ -10,40 +9,44 @@ namespace gusset {
 namespace {
 
 template <class Unit>
-Unit readUnit(ObjectReader& units, std::string_view key,
-              std::optional<Unit> (*unitNamed)(std::string_view), Unit fallback) {
-    if (!units.has(key)) {
-        return fallback;
+void readSetting(ObjectReader& object, const UnitField<Unit>& field, Units& units) {
+    if (!object.has(field.key)) {
+        return;
     }
-    const std::string given = units.text(key);
-    const std::optional<Unit> unit = unitNamed(given);
+    const std::string given = object.text(field.key);
+    const std::optional<Unit> unit = field.named(given);
     if (!unit) {
-        units.issues().error(IssueCode::OutOfRange, units.placeOf(key),
-                             "no unit \"" + given + "\" here: there are " + unitList(fallback) +
-                                 " and \"\" for none");
+        object.issues().error(IssueCode::OutOfRange, object.placeOf(field.key),
+                              "no unit \"" + given + "\" here: there are " + unitList(Unit{}) +
+                                  " and \"\" for none");
     }
-    return unit.value_or(fallback);
+    units.*field.value = unit.value_or(units.*field.value);
 }
 
-int readDigits(ObjectReader& numbers, int fallback) {
-    const double digits = numbers.number("digits", fallback);
-    if (digits != static_cast<int>(std::clamp(digits, 0.0, double{kMostDigits}))) {
-        numbers.issues().error(IssueCode::OutOfRange, numbers.placeOf("digits"),
-                               "must be a whole number from 0 to " + std::to_string(kMostDigits));
-        return fallback;
+template <class Settings, class Value>
+void readSetting(ObjectReader& object, const WordField<Settings, Value>& field,
+                 Settings& settings) {
+    Value& value = settings.*field.value;
+    if constexpr (std::is_same_v<Value, char>) {
+        value = field.words[object.word(field.key, field.words, 0)].front();
+    } else {
+        value = Value(object.word(field.key, field.words, std::size_t(value)));
     }
-    return static_cast<int>(digits);
 }
 
-void readNumbers(ObjectReader& settings, ClassSettings& into) {
-    if (const JsonValue* value = settings.object("numbers")) {
-        ObjectReader numbers(*value, settings.placeOf("numbers"), settings.issues());
-        into.form = readWord(numbers, "form", kFormWords, into.form);
-        into.digits = readDigits(numbers, into.digits);
-        into.decimalSign = readWord(numbers, "sign", kSignWords, into.decimalSign);
-        into.carry = readWord(numbers, "carry", kCarryWords, into.carry);
-        into.unknownNumbers = numbers.rest();
+void readSetting(ObjectReader& object, const DigitsField& field, ClassSettings& settings) {
+    const double digits = object.number(field.key, settings.*field.value);
+    if (digits == static_cast<int>(std::clamp(digits, 0.0, double{kMostDigits}))) {
+        settings.*field.value = static_cast<int>(digits);
+        return;
     }
+    object.issues().error(IssueCode::OutOfRange, object.placeOf(field.key),
+                          "must be a whole number from 0 to " + std::to_string(kMostDigits));
+}
+
+template <class Fields, class Settings>
+void readSettings(ObjectReader& object, const Fields& fields, Settings& settings) {
+    eachSetting(fields, [&](const auto& field) { readSetting(object, field, settings); });
 }
 
 } // namespace
@@ -52,11 +55,7 @@ Units readUnits(ObjectReader& model) {
     Units units;
     if (const JsonValue* value = model.object("units")) {
         ObjectReader object(*value, "units", model.issues());
-        units.force = readUnit(object, "force", forceUnitNamed, units.force);
-        units.length = readUnit(object, "length", lengthUnitNamed, units.length);
-        units.section = readUnit(object, "section", lengthUnitNamed, units.section);
-        units.stress = readUnit(object, "stress", stressUnitNamed, units.stress);
-        units.displacement = readUnit(object, "displacement", lengthUnitNamed, units.displacement);
+        readSettings(object, kUnitFields, units);
         units.unknown = object.rest();
     }
     return units;
@@ -66,12 +65,12 @@ ClassSettings readClassSettings(ObjectReader& model) {
     ClassSettings settings;
     if (const JsonValue* value = model.object("class")) {
         ObjectReader object(*value, "class", model.issues());
-        settings.moments = readWord(object, "moments", kMomentWords, settings.moments);
-        settings.angles = readWord(object, "angles", kAngleWords, settings.angles);
-        settings.axes = readWord(object, "axes", kAxisWords, settings.axes);
-        settings.symbols = readWord(object, "symbols", kSymbolWords, settings.symbols);
-        settings.senses = readWord(object, "senses", kSenseWords, settings.senses);
-        readNumbers(object, settings);
+        readSettings(object, kClassFields, settings);
+        if (const JsonValue* numbers = object.object("numbers")) {
+            ObjectReader inner(*numbers, object.placeOf("numbers"), object.issues());
+            readSettings(inner, kNumbersFields, settings);
+            settings.unknownNumbers = inner.rest();
+        }
         settings.unknown = object.rest();
     }
     return settings;
@@ -81,9 +80,7 @@ CheckSettings readCheckSettings(ObjectReader& model) {
     CheckSettings settings;
     if (const JsonValue* value = model.object("checks")) {
         ObjectReader object(*value, "checks", model.issues());
-        settings.formula = readWord(object, "formula", kFormulaWords, settings.formula);
-        settings.curve = readWord(object, "curve", kCurveWords, settings.curve);
-        settings.safety = readWord(object, "safety", kSafetyWords, settings.safety);
+        readSettings(object, kCheckFields, settings);
         for (const CheckNumber& number : kCheckNumbers) {
             settings.*number.value = object.number(number.key, settings.*number.value);
         }
