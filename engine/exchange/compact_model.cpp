@@ -164,10 +164,11 @@ public:
     }
     void yes(std::string_view key) { put(find(key), key, "true"); }
     template <class Write>
-    void nested(std::string_view key, const Write& write) {
+    void nested(std::string_view key, const UnknownKeys& unknown, const Write& write) {
         JsonText text(Layout::Compact);
         text.beginObject();
         write(text);
+        text.members(unknown);
         text.endObject();
         put(find(key), key, text.take());
     }

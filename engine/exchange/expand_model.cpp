@@ -1,4 +1,3 @@
-#include "core/number.hpp"
 #include "exchange/compact_columns.hpp"
 #include "exchange/compact_model.hpp"
 #include "exchange/json_text.hpp"
@@ -10,42 +9,32 @@ namespace gusset {
 namespace {
 
 using Kind = JsonValue::Kind;
-
-JsonValue textValue(std::string text) {
-    JsonValue value;
-    value.kind = Kind::Text;
-    value.text = std::move(text);
-    return value;
-}
-
-JsonValue numberValue(double number) {
-    JsonValue value;
-    value.kind = Kind::Number;
-    value.number = number;
-    value.text = shortestNumber(number);
-    return value;
-}
+using Rows = std::vector<JsonValue>;
 
 class Expander {
 public:
     Outcome<JsonValue> expand(const JsonValue& compact) {
-        model_.kind = Kind::Object;
-        model_.members.emplace_back("gusset", numberValue(1));
-        constexpr std::size_t kParts = kCompactLists.size() + 2;
-        if (compact.kind != Kind::Array || compact.items.size() > kParts) {
+        JsonValue model{.kind = Kind::Object};
+        model.members.emplace_back("gusset", numberValue(1));
+        constexpr std::size_t kLists = kCompactLists.size();
+        if (compact.kind != Kind::Array || compact.items.size() > kLists + 2) {
             fail("the whole");
         }
-        for (std::size_t i = 0; i < kCompactLists.size() && !issue_; ++i) {
-            model_.members.emplace_back(kCompactLists[i].key, rowsOf(partOf(compact, i), i));
+        const JsonValue none{.kind = Kind::Array};
+        const auto part = [&](std::size_t i) -> const JsonValue& {
+            return i < compact.items.size() ? compact.items[i] : none;
+        };
+        for (std::size_t i = 0; i < kLists && !issue_; ++i) {
+            model.members.emplace_back(kCompactLists[i].key, rowsOf(part(i), kCompactLists[i]));
         }
         if (!issue_) {
-            addRest(partOf(compact, kCompactLists.size()));
-            addExtras(partOf(compact, kCompactLists.size() + 1));
+            addRest(model, part(kLists));
+            addExtras(model, part(kLists + 1));
         }
         if (issue_) {
             return std::move(*issue_);
         }
-        return std::move(model_);
+        return model;
     }
 
 private:
@@ -57,83 +46,61 @@ private:
         }
     }
 
-    static const JsonValue& partOf(const JsonValue& compact, std::size_t i) {
-        static const JsonValue kNothing = [] {
-            JsonValue value;
-            value.kind = Kind::Array;
-            return value;
-        }();
-        return i < compact.items.size() ? compact.items[i] : kNothing;
-    }
-
     // How many rows the columns of a list make together.
-    static std::size_t countRows(const JsonValue& columns, const CompactList& spec) {
+    static std::size_t countRows(const JsonValue& columns, const CompactList& list) {
         std::size_t count = 0;
         for (std::size_t i = 0; i < columns.items.size(); ++i) {
-            const bool hasHead = spec.columns[i].coding == ColumnCoding::Number;
+            const bool hasHead = list.columns[i].coding == ColumnCoding::Number;
             const std::size_t size = columns.items[i].items.size();
             count = std::max(count, hasHead && size > 0 ? size - 1 : size);
         }
         return count;
     }
 
-    JsonValue rowsOf(const JsonValue& columns, std::size_t which) {
-        const CompactList& spec = kCompactLists[which];
-        JsonValue rows;
-        rows.kind = Kind::Array;
-        if (columns.kind != Kind::Array || columns.items.size() > spec.columns.size()) {
-            fail(spec.key);
+    JsonValue rowsOf(const JsonValue& columns, const CompactList& list) {
+        JsonValue rows{.kind = Kind::Array};
+        if (columns.kind != Kind::Array || columns.items.size() > list.columns.size()) {
+            fail(list.key);
             return rows;
         }
-        const std::size_t count = countRows(columns, spec);
+        const std::size_t count = countRows(columns, list);
         if (count > kMostInLink) {
             issue_ = Issue{IssueCode::TooLarge, "the link",
-                           "holds " + std::to_string(count) + " " + std::string(spec.key) +
+                           "holds " + std::to_string(count) + " " + std::string(list.key) +
                                ", and a link may hold " + std::to_string(kMostInLink) +
                                ": ask for the model as a file"};
             return rows;
         }
-        rows.items.resize(count);
-        for (JsonValue& row : rows.items) {
-            row.kind = Kind::Object;
-        }
+        rows.items.resize(count, JsonValue{.kind = Kind::Object});
         for (std::size_t i = 0; i < columns.items.size() && !issue_; ++i) {
-            addColumn(rows.items, spec.columns[i], columns.items[i]);
+            addColumn(rows.items, list.columns[i], columns.items[i]);
         }
-        if (spec.key == "joints") {
+        if (list.key == "joints") {
             nameJoints(rows.items);
         }
         return rows;
     }
 
-    void addColumn(std::vector<JsonValue>& rows, const CompactColumn& column,
-                   const JsonValue& cells) {
+    void addColumn(Rows& rows, const CompactColumn& column, const JsonValue& cells) {
         if (cells.kind == Kind::Number && cells.number == 0) {
             return;
         }
-        if (cells.kind != Kind::Array) {
+        const bool isSound =
+            cells.kind == Kind::Array &&
+            (column.coding == ColumnCoding::Number ? addNumbers(rows, column, cells.items)
+             : column.coding == ColumnCoding::Joint || column.coding == ColumnCoding::EndJoint
+                 ? addJoints(rows, column, cells.items)
+                 : addPlain(rows, column, cells.items));
+        if (!isSound) {
             fail(column.key);
-            return;
-        }
-        switch (column.coding) {
-        case ColumnCoding::Number:
-            addNumbers(rows, column, cells.items);
-            break;
-        case ColumnCoding::Joint:
-        case ColumnCoding::EndJoint:
-            addJoints(rows, column, cells.items);
-            break;
-        default:
-            addPlain(rows, column, cells.items);
-            break;
         }
     }
 
-    void addNumbers(std::vector<JsonValue>& rows, const CompactColumn& column,
-                    const std::vector<JsonValue>& cells) {
+    // These are false when the cells make no sense.
+    static bool addNumbers(Rows& rows, const CompactColumn& column, const Rows& cells) {
         if (cells.empty() || !cells[0].isWhole() || cells[0].number < kNotDecimal ||
             cells[0].number > kMostDecimals) {
-            return fail(column.key);
+            return false;
         }
         const bool isDecimal = cells[0].number != kNotDecimal;
         const double scale = isDecimal ? powerOfTen(static_cast<int>(cells[0].number)) : 1;
@@ -144,25 +111,16 @@ private:
                 continue;
             }
             if (cell.kind != Kind::Number || (isDecimal && !cell.isWhole())) {
-                return fail(column.key);
+                return false;
             }
             whole += cell.number;
             rows[i - 1].members.emplace_back(column.key,
                                              isDecimal ? numberValue(whole / scale) : cell);
         }
+        return true;
     }
 
-    // The label of a joint by its index; "" and a fault when there is no such joint.
-    std::string labelAt(double index, const CompactColumn& column) {
-        if (!(index >= 0 && index < static_cast<double>(labels_.size()))) {
-            fail(column.key);
-            return "";
-        }
-        return labels_[static_cast<std::size_t>(index)];
-    }
-
-    void addJoints(std::vector<JsonValue>& rows, const CompactColumn& column,
-                   const std::vector<JsonValue>& cells) {
+    bool addJoints(Rows& rows, const CompactColumn& column, const Rows& cells) {
         const bool isEnd = column.coding == ColumnCoding::EndJoint;
         double index = 0;
         std::vector<double> indices(rows.size(), 0);
@@ -171,73 +129,75 @@ private:
                 continue;
             }
             if (!cells[i].isWhole() || (isEnd && i >= starts_.size())) {
-                return fail(column.key);
+                return false;
             }
             index = cells[i].number + (isEnd ? starts_[i] : index);
+            if (!isJoint(index)) {
+                return false;
+            }
             indices[i] = index;
-            rows[i].members.emplace_back(column.key, textValue(labelAt(index, column)));
+            rows[i].members.emplace_back(column.key, labelAt(index));
         }
         starts_ = std::move(indices);
+        return true;
     }
 
-    void addPlain(std::vector<JsonValue>& rows, const CompactColumn& column,
-                  const std::vector<JsonValue>& cells) {
+    bool addPlain(Rows& rows, const CompactColumn& column, const Rows& cells) const {
         for (std::size_t i = 0; i < cells.size(); ++i) {
             if (cells[i].kind == Kind::Null) {
                 continue;
             }
+            JsonValue& value = rows[i].members.emplace_back(column.key, cells[i]).second;
             if (column.coding != ColumnCoding::Path) {
-                rows[i].members.emplace_back(column.key, cells[i]);
                 continue;
             }
-            JsonValue path;
-            path.kind = Kind::Array;
+            value = JsonValue{.kind = Kind::Array};
             for (const JsonValue& item : cells[i].items) {
-                if (!item.isWhole()) {
-                    return fail(column.key);
+                if (!item.isWhole() || !isJoint(item.number)) {
+                    return false;
                 }
-                path.items.push_back(textValue(labelAt(item.number, column)));
+                value.items.push_back(labelAt(item.number));
             }
-            rows[i].members.emplace_back(column.key, std::move(path));
         }
+        return true;
     }
 
-    void nameJoints(std::vector<JsonValue>& joints) {
+    [[nodiscard]] bool isJoint(double index) const {
+        return index >= 0 && index < static_cast<double>(labels_.size());
+    }
+    [[nodiscard]] JsonValue labelAt(double index) const {
+        return {.kind = Kind::Text, .text = labels_[static_cast<std::size_t>(index)]};
+    }
+
+    void nameJoints(Rows& joints) {
         for (std::size_t i = 0; i < joints.size(); ++i) {
             if (!joints[i].find("id")) {
-                joints[i].members.emplace_back("id", textValue(defaultLabel(static_cast<int>(i))));
+                joints[i].members.emplace_back(
+                    "id", JsonValue{.kind = Kind::Text, .text = defaultLabel(static_cast<int>(i))});
             }
             labels_.push_back(joints[i].find("id")->text);
         }
     }
 
-    void addRest(const JsonValue& rest) {
-        if (rest.kind == Kind::Array && rest.items.empty()) {
-            return;
-        }
-        if (rest.kind != Kind::Object) {
-            return fail("the rest");
-        }
-        if (!addMembers(model_, rest)) {
+    void addRest(JsonValue& model, const JsonValue& rest) {
+        const bool isNone = rest.kind == Kind::Array && rest.items.empty();
+        if (!isNone && (rest.kind != Kind::Object || !addMembers(model, rest))) {
             fail("the rest");
         }
     }
 
-    void addExtras(const JsonValue& extras) {
-        if (extras.kind != Kind::Array || extras.items.size() > kCompactLists.size()) {
-            return fail("the extras");
+    void addExtras(JsonValue& model, const JsonValue& extras) {
+        bool isSound = extras.kind == Kind::Array && extras.items.size() <= kCompactLists.size();
+        for (std::size_t i = 0; isSound && i < extras.items.size(); ++i) {
+            Rows& rows = model.members[i + 1].second.items;
+            const Rows& additions = extras.items[i].items;
+            isSound = additions.size() <= rows.size();
+            for (std::size_t k = 0; isSound && k < additions.size(); ++k) {
+                isSound = addMembers(rows[k], additions[k]);
+            }
         }
-        for (std::size_t i = 0; i < extras.items.size(); ++i) {
-            std::vector<JsonValue>& rows = model_.members[i + 1].second.items;
-            const std::vector<JsonValue>& additions = extras.items[i].items;
-            if (additions.size() > rows.size()) {
-                return fail("the extras");
-            }
-            for (std::size_t k = 0; k < additions.size(); ++k) {
-                if (!addMembers(rows[k], additions[k])) {
-                    return fail("the extras");
-                }
-            }
+        if (!isSound) {
+            fail("the extras");
         }
     }
 
@@ -255,7 +215,6 @@ private:
         return true;
     }
 
-    JsonValue model_;
     std::vector<std::string> labels_;
     std::vector<double> starts_; // of the last column of joints, for that of the ends
     std::optional<Issue> issue_;

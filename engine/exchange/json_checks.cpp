@@ -24,14 +24,12 @@ public:
         out_.whole("tooSlender", checks.slender);
         out_.whole("unchecked", checks.unchecked);
         if (checks.worst.valid()) {
-            writeWorst(checks.members[checks.worst.at()]);
+            out_.object("worst", [&] {
+                ends(checks.members[checks.worst.at()]);
+                writeUse(checks.members[checks.worst.at()]);
+            });
         }
-        out_.key("members");
-        out_.beginArray();
-        for (const MemberCheck& check : checks.members) {
-            write(check);
-        }
-        out_.endArray();
+        out_.objects("members", checks.members, [&](const MemberCheck& it) { write(it); });
         if (!checks.members.empty()) {
             writeTrust(out_, checks.reliance.trust);
         }
@@ -45,8 +43,7 @@ public:
 private:
     void flagIf(std::string_view key, bool value) {
         if (value) {
-            out_.key(key);
-            out_.boolean(true);
+            out_.yes(key);
         }
     }
     void ends(const MemberCheck& check) {
@@ -55,20 +52,11 @@ private:
         out_.text("b", truss_.joints[member.b.at()].label);
     }
 
-    void writeWorst(const MemberCheck& check) {
-        out_.key("worst");
-        out_.beginObject();
-        ends(check);
-        writeUse(check);
-        out_.endObject();
-    }
-
     void writeUse(const MemberCheck& check) {
         out_.result("use", check.use, lastPlaceOf(useErrorOf(check), 1));
     }
 
     void write(const MemberCheck& check) {
-        out_.beginObject();
         ends(check);
         out_.result("force", check.force / newton_, lastPlaceOf(check.error / newton_, 1));
         writeChoice(check.choice);
@@ -88,7 +76,6 @@ private:
         }
         flagIf("tooSlender", check.tooSlender);
         flagIf("bends", check.bends);
-        out_.endObject();
     }
 
     void writeChoice(const LoadChoice& choice) {

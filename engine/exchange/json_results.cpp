@@ -86,36 +86,31 @@ private:
     }
 
     void writeReactions() {
-        out_.key("reactions");
-        out_.beginArray();
-        std::vector<bool> written(truss_.joints.size(), false);
+        std::vector<JointId> supported; // each once
+        std::vector<bool> isKnown(truss_.joints.size(), false);
         for (const Support& support : truss_.supports) {
-            const std::size_t joint = support.joint.at();
-            if (written[joint]) {
-                continue;
+            if (!isKnown[support.joint.at()]) {
+                isKnown[support.joint.at()] = true;
+                supported.push_back(support.joint);
             }
-            written[joint] = true;
-            out_.beginObject();
-            out_.text("joint", label(support.joint));
-            force("fx", solution_.jointReactions[joint].x);
-            force("fy", solution_.jointReactions[joint].y);
-            if (exact_.solved) {
-                out_.text("exactFx", textOf(exact_.jointReactions[joint].x));
-                out_.text("exactFy", textOf(exact_.jointReactions[joint].y));
-            }
-            out_.endObject();
         }
-        out_.endArray();
+        out_.objects("reactions", supported, [&](JointId joint) {
+            out_.text("joint", label(joint));
+            force("fx", solution_.jointReactions[joint.at()].x);
+            force("fy", solution_.jointReactions[joint.at()].y);
+            if (exact_.solved) {
+                out_.text("exactFx", textOf(exact_.jointReactions[joint.at()].x));
+                out_.text("exactFy", textOf(exact_.jointReactions[joint.at()].y));
+            }
+        });
     }
 
     void writeMembers() {
-        out_.key("members");
-        out_.beginArray();
-        for (std::size_t i = 0; i < truss_.members.size(); ++i) {
+        std::size_t i = 0;
+        out_.objects("members", truss_.members, [&](const Member& member) {
             const Sense sense = senseOf(solution_, MemberId{static_cast<int>(i)});
-            out_.beginObject();
-            out_.text("a", label(truss_.members[i].a));
-            out_.text("b", label(truss_.members[i].b));
+            out_.text("a", label(member.a));
+            out_.text("b", label(member.b));
             force("force", solution_.forces[i]);
             out_.text("sense", sense == Sense::Tension       ? "T"
                                : sense == Sense::Compression ? "C"
@@ -123,10 +118,8 @@ private:
             if (exact_.solved) {
                 out_.text("exact", textOf(exact_.forces[i]));
             }
-            writeStrain(i, sense);
-            out_.endObject();
-        }
-        out_.endArray();
+            writeStrain(i++, sense);
+        });
     }
 
     // What is known of a member beside its force.
@@ -149,16 +142,13 @@ private:
 
     void writeJoints() {
         const double off = movementBound(solution_) / move_;
-        out_.key("joints");
-        out_.beginArray();
-        for (std::size_t i = 0; i < truss_.joints.size(); ++i) {
-            out_.beginObject();
-            out_.text("id", truss_.joints[i].label);
-            number("ux", solution_.displacements[i].x / move_, off);
-            number("uy", solution_.displacements[i].y / move_, off);
-            out_.endObject();
-        }
-        out_.endArray();
+        auto moved = solution_.displacements.begin();
+        out_.objects("joints", truss_.joints, [&](const Joint& joint) {
+            out_.text("id", joint.label);
+            number("ux", moved->x / move_, off);
+            number("uy", moved->y / move_, off);
+            ++moved;
+        });
         const double energy = newton_ * toMetre(truss_.units.length);
         number("strainEnergy", solution_.strainEnergy / energy,
                solution_.strainEnergyError / energy);
@@ -169,10 +159,7 @@ private:
             return;
         }
         const Structure structure = structureOf(truss_);
-        out_.key("redundants");
-        out_.beginArray();
-        for (const Redundant& redundant : solution_.redundants) {
-            out_.beginObject();
+        out_.objects("redundants", solution_.redundants, [&](const Redundant& redundant) {
             if (redundant.member.valid()) {
                 out_.text("a", label(truss_.members[redundant.member.at()].a));
                 out_.text("b", label(truss_.members[redundant.member.at()].b));
@@ -183,9 +170,7 @@ private:
                 out_.result("x", restraint.along.x);
                 out_.result("y", restraint.along.y);
             }
-            out_.endObject();
-        }
-        out_.endArray();
+        });
     }
 
     void writeMovementTrust(double error) {
@@ -199,27 +184,22 @@ private:
         if (solution_.mechanisms.empty()) {
             return;
         }
-        out_.key("mechanisms");
-        out_.beginArray();
-        for (std::size_t i = 0; i < solution_.mechanisms.size(); ++i) {
-            const Mechanism& mechanism = solution_.mechanisms[i];
-            out_.beginObject();
-            out_.key("velocities");
-            out_.beginObject();
-            for (const JointId joint : mechanism.moving) {
-                out_.key(label(joint));
-                out_.beginArray();
-                out_.result(mechanism.velocities[joint.at()].x);
-                out_.result(mechanism.velocities[joint.at()].y);
-                out_.endArray();
-            }
-            out_.endObject();
+        std::size_t i = 0;
+        out_.objects("mechanisms", solution_.mechanisms, [&](const Mechanism& mechanism) {
+            out_.object("velocities", [&] {
+                for (const JointId joint : mechanism.moving) {
+                    out_.key(label(joint));
+                    out_.beginArray();
+                    out_.result(mechanism.velocities[joint.at()].x);
+                    out_.result(mechanism.velocities[joint.at()].y);
+                    out_.endArray();
+                }
+            });
             if (i < sentences_.mechanisms.size()) {
                 out_.text("says", sentences_.mechanisms[i]);
             }
-            out_.endObject();
-        }
-        out_.endArray();
+            ++i;
+        });
     }
 
     const Truss& truss_;

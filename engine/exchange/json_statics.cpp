@@ -37,17 +37,14 @@ public:
                       const Issues& notes) {
         lastPlace_ = lastPlaceOf(forceErrorOf(envelope.reliance) / newton_, 1);
         out_.beginObject();
-        out_.key("members");
-        out_.beginArray();
-        for (std::size_t i = 0; i < envelope.members.size(); ++i) {
-            out_.beginObject();
-            out_.text("a", label(truss_.members[i].a));
-            out_.text("b", label(truss_.members[i].b));
-            writeExtreme("tension", envelope.members[i].tension, envelope.reliance);
-            writeExtreme("compression", envelope.members[i].compression, envelope.reliance);
-            out_.endObject();
-        }
-        out_.endArray();
+        auto member = truss_.members.begin();
+        out_.objects("members", envelope.members, [&](const auto& extremes) {
+            out_.text("a", label(member->a));
+            out_.text("b", label(member->b));
+            writeExtreme("tension", extremes.tension, envelope.reliance);
+            writeExtreme("compression", extremes.compression, envelope.reliance);
+            ++member;
+        });
         return ended(envelope.reliance.trust, sentences, notes);
     }
 
@@ -66,39 +63,32 @@ private:
     }
 
     void writeOrdinates(const InfluenceReport& report) {
-        out_.key("ordinates");
-        out_.beginArray();
-        for (std::size_t i = 0; i < report.path.size(); ++i) {
-            out_.beginObject();
-            out_.text("joint", label(report.path[i]));
+        std::size_t i = 0;
+        out_.objects("ordinates", report.path, [&](JointId joint) {
+            out_.text("joint", label(joint));
             out_.result("at", report.line.at[i] / metre_);
             out_.result("value", report.line.ordinates[i] * scale_, lastPlace_);
             if (!report.exact.empty()) {
                 out_.text("exact", textOf(report.exact[i]));
             }
-            out_.endObject();
-        }
-        out_.endArray();
+            ++i;
+        });
     }
 
     void writePeak(std::string_view key, const InfluenceReport& report,
                    std::vector<double>::const_iterator peak) {
-        out_.key(key);
-        out_.beginObject();
         const auto at = static_cast<std::size_t>(peak - report.line.ordinates.begin());
-        out_.text("joint", label(report.path[at]));
-        out_.result("value", *peak * scale_, lastPlace_);
-        out_.endObject();
+        out_.object(key, [&] {
+            out_.text("joint", label(report.path[at]));
+            out_.result("value", *peak * scale_, lastPlace_);
+        });
     }
 
     void writeMoving(const InfluenceReport& report) {
         if (report.moving.empty()) {
             return;
         }
-        out_.key("moving");
-        out_.beginArray();
-        for (const MovingResult& result : report.moving) {
-            out_.beginObject();
+        out_.objects("moving", report.moving, [&](const MovingResult& result) {
             out_.text("id", result.id);
             lastPlace_ = lastPlaceOf(result.error * scale_ / newton_, 1);
             writePlace("largest", report, result.train.largest);
@@ -107,36 +97,31 @@ private:
                 writeUniform("largestUniform", result.uniform->largest);
                 writeUniform("smallestUniform", result.uniform->smallest);
             }
-            out_.endObject();
-        }
-        out_.endArray();
+        });
     }
 
     // A train beside the truss, which gives 0, has no place.
     void writePlace(std::string_view key, const InfluenceReport& report, const TrainPlace& place) {
-        out_.key(key);
-        out_.beginObject();
-        out_.result("value", place.value * scale_ / newton_, lastPlace_);
-        if (place.value != 0) {
-            out_.result("first", place.first / metre_);
-            out_.key("reversed");
-            out_.boolean(place.reversed);
-            out_.key("axle");
-            out_.whole(static_cast<long>(place.axle) + 1);
-            out_.text("over", label(report.path[place.joint]));
-        }
-        out_.endObject();
+        out_.object(key, [&] {
+            out_.result("value", place.value * scale_ / newton_, lastPlace_);
+            if (place.value != 0) {
+                out_.result("first", place.first / metre_);
+                out_.key("reversed");
+                out_.boolean(place.reversed);
+                out_.whole("axle", static_cast<long>(place.axle) + 1);
+                out_.text("over", label(report.path[place.joint]));
+            }
+        });
     }
 
     void writeUniform(std::string_view key, const UniformPlace& place) {
-        out_.key(key);
-        out_.beginObject();
-        out_.result("value", place.value * scale_ / newton_, lastPlace_);
-        if (place.to > place.from) {
-            out_.result("from", place.from / metre_);
-            out_.result("to", place.to / metre_);
-        }
-        out_.endObject();
+        out_.object(key, [&] {
+            out_.result("value", place.value * scale_ / newton_, lastPlace_);
+            if (place.to > place.from) {
+                out_.result("from", place.from / metre_);
+                out_.result("to", place.to / metre_);
+            }
+        });
     }
 
     // Noise at the level of rounding is zero, as in results.

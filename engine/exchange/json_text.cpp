@@ -127,18 +127,12 @@ void JsonText::texts(std::string_view name, const std::vector<std::string>& text
 }
 
 void JsonText::issues(std::string_view name, const Issues& issues) {
-    if (issues.empty()) {
-        return;
+    if (!issues.empty()) {
+        objects(name, issues, [&](const Issue& issue) {
+            text("at", issue.at);
+            text("says", issue.says);
+        });
     }
-    key(name);
-    beginArray();
-    for (const Issue& issue : issues) {
-        beginObject();
-        text("at", issue.at);
-        text("says", issue.says);
-        endObject();
-    }
-    endArray();
 }
 
 void JsonText::members(std::string_view objectText) {

@@ -42,6 +42,31 @@ public:
     void issues(std::string_view key, const Issues&); // as a list; nothing when there are none
     void members(std::string_view objectText); // of "{…}", among the members written; "" has none
 
+    // An object by its key, and a list of objects, of each item one; `write` writes what is in
+    // them.
+    template <class Write>
+    void object(std::string_view name, const Write& write) {
+        key(name);
+        beginObject();
+        write();
+        endObject();
+    }
+    template <class Item, class Write>
+    void objects(std::string_view name, const std::vector<Item>& items, const Write& write) {
+        key(name);
+        beginArray();
+        for (const Item& item : items) {
+            beginObject();
+            write(item);
+            endObject();
+        }
+        endArray();
+    }
+    void yes(std::string_view name) { // a flag that is true
+        key(name);
+        boolean(true);
+    }
+
     // Precondition: everything that was begun has ended.
     [[nodiscard]] std::string take();
 

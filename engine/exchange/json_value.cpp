@@ -1,5 +1,6 @@
 #include "exchange/json_value.hpp"
 
+#include "core/number.hpp"
 #include "exchange/json_text.hpp"
 
 #include <cmath>
@@ -19,6 +20,10 @@ bool JsonValue::isWhole() const {
     constexpr double kLargestExact = 9007199254740992.0;
     return kind == Kind::Number && std::abs(number) <= kLargestExact &&
            number == std::floor(number);
+}
+
+JsonValue numberValue(double number) {
+    return {.kind = JsonValue::Kind::Number, .number = number, .text = shortestNumber(number)};
 }
 
 namespace {

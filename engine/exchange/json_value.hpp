@@ -17,13 +17,15 @@ struct JsonValue {
     Kind kind = Kind::Null;
     bool boolean = false;
     double number = 0;
-    std::string text; // of a Text; of a Number its digits as they came
-    std::vector<JsonValue> items;
-    std::vector<std::pair<std::string, JsonValue>> members; // each key once
+    std::string text{}; // of a Text; of a Number its digits as they came
+    std::vector<JsonValue> items{};
+    std::vector<std::pair<std::string, JsonValue>> members{}; // each key once
 
     [[nodiscard]] const JsonValue* find(std::string_view key) const; // null: not there
     [[nodiscard]] bool isWhole() const;                              // a whole number within ±2^53
 };
+
+[[nodiscard]] JsonValue numberValue(double); // with as few digits as bring it back
 
 struct JsonBounds {
     int depth = 24;

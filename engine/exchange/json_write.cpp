@@ -47,16 +47,13 @@ public:
         }
         out_.endArray();
     }
-    void yes(std::string_view key) {
-        out_.key(key);
-        out_.boolean(true);
-    }
+    void yes(std::string_view key) { out_.yes(key); }
     template <class Write>
-    void nested(std::string_view key, const Write& write) {
-        out_.key(key);
-        out_.beginObject();
-        write(out_);
-        out_.endObject();
+    void nested(std::string_view key, const UnknownKeys& unknown, const Write& write) {
+        out_.object(key, [&] {
+            write(out_);
+            out_.members(unknown);
+        });
     }
 
 private:
@@ -81,16 +78,11 @@ private:
         if (things.empty() && !always) {
             return;
         }
-        out_.key(key);
-        out_.beginArray();
-        for (const Thing& thing : things) {
-            out_.beginObject();
+        out_.objects(key, things, [&](const Thing& thing) {
             putThing(*this, thing);
             writeInner(thing);
             out_.members(thing.unknown);
-            out_.endObject();
-        }
-        out_.endArray();
+        });
     }
 
     // What no table has.
@@ -102,7 +94,7 @@ private:
         }
     }
     void writeInner(const Combination& combination) {
-        nested("factors", [&](JsonText& text) {
+        nested("factors", "", [&](JsonText& text) {
             for (const auto& [caseId, factor] : combination.factors) {
                 text.number(caseId, factor);
             }
@@ -111,10 +103,8 @@ private:
     void writeInner(const MovingLoad& moving) {
         writeAll("axles", moving.axles);
         if (moving.uniform) {
-            nested("uniform", [&](JsonText& text) {
-                putThing(*this, *moving.uniform);
-                text.members(moving.uniform->unknown);
-            });
+            nested("uniform", moving.uniform->unknown,
+                   [&](JsonText&) { putThing(*this, *moving.uniform); });
         }
     }
 
@@ -146,10 +136,8 @@ private:
     }
 
     void writeUnits() {
-        nested("units", [&](JsonText& text) {
-            writeSettings(kUnitFields, truss_.units);
-            text.members(truss_.units.unknown);
-        });
+        nested("units", truss_.units.unknown,
+               [&](JsonText&) { writeSettings(kUnitFields, truss_.units); });
     }
 
     void writeChecks() {
@@ -158,14 +146,13 @@ private:
         if (it == usual) {
             return;
         }
-        nested("checks", [&](JsonText& text) {
+        nested("checks", it.unknown, [&](JsonText& text) {
             writeSettings(kCheckFields, it);
             for (const CheckNumber& each : kCheckNumbers) {
                 if (it.*each.value != usual.*each.value) {
                     text.number(each.key, it.*each.value);
                 }
             }
-            text.members(it.unknown);
         });
     }
 
@@ -174,15 +161,12 @@ private:
         if (it == ClassSettings{}) {
             return;
         }
-        nested("class", [&](JsonText& text) {
+        nested("class", it.unknown, [&](JsonText&) {
             writeSettings(kClassFields, it);
             if (hasNumbers(it)) {
-                nested("numbers", [&](JsonText& inner) {
-                    writeSettings(kNumbersFields, it);
-                    inner.members(it.unknownNumbers);
-                });
+                nested("numbers", it.unknownNumbers,
+                       [&](JsonText&) { writeSettings(kNumbersFields, it); });
             }
-            text.members(it.unknown);
         });
     }
     static bool hasNumbers(const ClassSettings& it) {

@@ -2,17 +2,60 @@
 
 #include "exchange/clean_names.hpp"
 #include "exchange/format_words.hpp"
-#include "exchange/settings_reader.hpp"
 #include "model/catalogue/section_shapes.hpp"
 #include "model/truss/fields.hpp"
 #include "model/validate/findings.hpp"
 #include "model/validate/validate.hpp"
 
+#include <algorithm>
 #include <unordered_map>
 
 namespace gusset {
 
 namespace {
+
+template <class Unit>
+void readSetting(ObjectReader& object, const UnitField<Unit>& field, Units& units) {
+    if (!object.has(field.key)) {
+        return;
+    }
+    std::string given;
+    object.read(field.key, false, given);
+    const std::optional<Unit> unit = field.named(given);
+    if (!unit) {
+        object.issues().error(IssueCode::OutOfRange, object.placeOf(field.key),
+                              "no unit \"" + given + "\" here: there are " + unitList(Unit{}) +
+                                  " and \"\" for none");
+    }
+    units.*field.value = unit.value_or(units.*field.value);
+}
+
+template <class Settings, class Value>
+void readSetting(ObjectReader& object, const WordField<Settings, Value>& field,
+                 Settings& settings) {
+    Value& value = settings.*field.value;
+    if constexpr (std::is_same_v<Value, char>) {
+        value = field.words[object.word(field.key, field.words, 0)].front();
+    } else {
+        value = Value(object.word(field.key, field.words, std::size_t(value)));
+    }
+}
+
+void readSetting(ObjectReader& object, const DigitsField& field, ClassSettings& settings) {
+    double digits = settings.*field.value;
+    object.read(field.key, false, digits);
+    if (digits == static_cast<int>(std::clamp(digits, 0.0, double{kMostDigits}))) {
+        settings.*field.value = static_cast<int>(digits);
+        return;
+    }
+    object.issues().error(IssueCode::OutOfRange, object.placeOf(field.key),
+                          "must be a whole number from 0 to " + std::to_string(kMostDigits));
+}
+
+template <class Fields, class Settings>
+void readSettings(ObjectReader& object, const Fields& fields, Settings& settings) {
+    eachSetting(fields, [&](const auto& field) { readSetting(object, field, settings); });
+}
 
 class ModelReader {
 public:
@@ -21,21 +64,22 @@ public:
     Truss read(const JsonValue& value) {
         ObjectReader model(value, "", issues_);
         readVersion(model);
-        truss_.title = model.text("title");
-        truss_.units = readUnits(model);
-        readAll(model.neededList("joints"), "joints", truss_.joints);
+        model.read("title", false, truss_.title);
+        truss_.units.unknown = model.inner(
+            "units", [&](ObjectReader& units) { readSettings(units, kUnitFields, truss_.units); });
+        readAll(model.list("joints", true), "joints", truss_.joints);
         for (std::size_t i = 0; i < truss_.joints.size(); ++i) {
             jointsByLabel_.emplace(truss_.joints[i].label, JointId{static_cast<int>(i)});
         }
-        readAll(model.neededList("members"), "members", truss_.members);
+        readAll(model.list("members", true), "members", truss_.members);
         readAll(model.list("supports"), "supports", truss_.supports);
         readAll(model.list("loads"), "loads", truss_.loads);
         readAll(model.list("materials"), "materials", truss_.materials);
         readAll(model.list("sections"), "sections", truss_.sections);
         readAll(model.list("combinations"), "combinations", truss_.combinations);
         readAll(model.list("moving"), "moving", truss_.moving);
-        truss_.checks = readCheckSettings(model);
-        truss_.classSettings = readClassSettings(model);
+        readChecks(model, truss_.checks);
+        readClass(model, truss_.classSettings);
         if (const JsonValue* exercise = model.object("exercise")) {
             truss_.exercise = jsonText(*exercise);
         }
@@ -63,7 +107,8 @@ private:
                           "is missing: a model of Gusset says \"gusset\": 1");
             return;
         }
-        const double version = model.number("gusset", kFormatVersion);
+        double version = kFormatVersion;
+        model.read("gusset", false, version);
         if (version > kFormatVersion) {
             issues_.error(IssueCode::NewerVersion, "gusset",
                           "written by a later version of Gusset: open it with that version");
@@ -84,14 +129,15 @@ private:
 
     JointId readJointName(ObjectReader& object, std::string_view key) {
         const std::size_t before = issues_.errors().size();
-        const std::string label = object.neededText(key);
+        std::string label;
+        object.read(key, true, label);
         return issues_.errors().size() == before ? jointNamed(label, object.placeOf(key))
                                                  : JointId{};
     }
 
     std::vector<JointId> readPath(ObjectReader& object, std::string_view key) {
         std::vector<JointId> path;
-        const std::vector<JsonValue>& items = object.neededList(key);
+        const std::vector<JsonValue>& items = object.list(key, true);
         for (std::size_t i = 0; i < items.size() && !issues_.isFull(); ++i) {
             const std::string at = placeOf(object.placeOf(key), i);
             if (items[i].kind == JsonValue::Kind::Text) {
@@ -103,14 +149,9 @@ private:
         return path;
     }
 
-    void readValue(ObjectReader& object, std::string_view key, bool isNeeded, double& into) {
-        into = isNeeded ? object.neededNumber(key) : object.number(key, into);
-    }
-    void readValue(ObjectReader& object, std::string_view key, bool, std::optional<double>& into) {
-        into = object.optionalNumber(key);
-    }
-    void readValue(ObjectReader& object, std::string_view key, bool isNeeded, std::string& into) {
-        into = isNeeded ? object.neededText(key) : object.text(key);
+    template <class Value>
+    void readValue(ObjectReader& object, std::string_view key, bool isNeeded, Value& into) {
+        object.read(key, isNeeded, into);
     }
     void readValue(ObjectReader& object, std::string_view key, bool, JointId& into) {
         into = readJointName(object, key);
@@ -149,10 +190,10 @@ private:
                     "90 when it rolls on a level floor");
             }
             readFields(object, kRollerFields, support);
-        } else if (const JsonValue* settle = object.object("settle")) {
-            ObjectReader movement(*settle, object.placeOf("settle"), issues_);
-            readFields(movement, kPinSettleFields, support);
-            support.unknownSettle = movement.rest();
+        } else {
+            support.unknownSettle = object.inner("settle", [&](ObjectReader& settle) {
+                readFields(settle, kPinSettleFields, support);
+            });
         }
         return true;
     }
@@ -208,7 +249,9 @@ private:
         readFields(object, kFields<Section>, section);
         if (const SectionShape* shape = findSectionShape(section.shape)) {
             for (const std::string_view key : shape->dimensions) {
-                if (const std::optional<double> value = object.optionalNumber(key)) {
+                std::optional<double> value;
+                object.read(key, false, value);
+                if (value) {
                     section.dimensions.emplace_back(key, *value);
                 }
             }
@@ -236,12 +279,31 @@ private:
     bool readThing(ObjectReader& object, MovingLoad& moving) {
         readFields(object, kFields<MovingLoad>, moving);
         readAll(object.list("axles"), object.placeOf("axles"), moving.axles);
-        if (const JsonValue* uniform = object.object("uniform")) {
-            ObjectReader reader(*uniform, object.placeOf("uniform"), issues_);
-            readThing(reader, moving.uniform.emplace());
-            moving.uniform->unknown = reader.rest();
+        std::string unknown = object.inner("uniform", [&](ObjectReader& uniform) {
+            readThing(uniform, moving.uniform.emplace());
+        });
+        if (moving.uniform) {
+            moving.uniform->unknown = std::move(unknown);
         }
         return true;
+    }
+
+    static void readChecks(ObjectReader& model, CheckSettings& checks) {
+        checks.unknown = model.inner("checks", [&](ObjectReader& object) {
+            readSettings(object, kCheckFields, checks);
+            for (const CheckNumber& number : kCheckNumbers) {
+                object.read(number.key, false, checks.*number.value);
+            }
+        });
+    }
+
+    static void readClass(ObjectReader& model, ClassSettings& settings) {
+        settings.unknown = model.inner("class", [&](ObjectReader& object) {
+            readSettings(object, kClassFields, settings);
+            settings.unknownNumbers = object.inner("numbers", [&](ObjectReader& numbers) {
+                readSettings(numbers, kNumbersFields, settings);
+            });
+        });
     }
 
     IssueList& issues_;

@@ -67,44 +67,34 @@ const JsonValue* ObjectReader::any(std::string_view key) {
     return value_.find(key);
 }
 
-const JsonValue* ObjectReader::take(std::string_view key, JsonValue::Kind kind) {
+const JsonValue* ObjectReader::take(std::string_view key, JsonValue::Kind kind, bool isNeeded) {
     const JsonValue* found = any(key);
-    if (found && found->kind != kind) {
+    if (!found && isNeeded && value_.kind == JsonValue::Kind::Object) {
+        issues_.error(IssueCode::Missing, placeOf(key),
+                      std::string("is missing: it must be ") + nameOf(kind));
+    } else if (found && found->kind != kind) {
         issues_.error(IssueCode::WrongType, placeOf(key), wrongType(kind, found->kind));
         return nullptr;
     }
     return found;
 }
 
-void ObjectReader::missing(std::string_view key, const char* what) {
-    if (value_.kind == JsonValue::Kind::Object && !has(key)) {
-        issues_.error(IssueCode::Missing, placeOf(key),
-                      std::string("is missing: it must be ") + what);
+void ObjectReader::read(std::string_view key, bool isNeeded, double& into) {
+    if (const JsonValue* found = take(key, JsonValue::Kind::Number, isNeeded)) {
+        into = found->number + 0.0; // -0 is 0
     }
 }
 
-std::optional<double> ObjectReader::optionalNumber(std::string_view key) {
-    const JsonValue* found = take(key, JsonValue::Kind::Number);
-    return found ? std::optional(found->number + 0.0) : std::nullopt; // -0 is 0
+void ObjectReader::read(std::string_view key, bool isNeeded, std::optional<double>& into) {
+    if (const JsonValue* found = take(key, JsonValue::Kind::Number, isNeeded)) {
+        into = found->number + 0.0;
+    }
 }
 
-double ObjectReader::number(std::string_view key, double fallback) {
-    return optionalNumber(key).value_or(fallback);
-}
-
-double ObjectReader::neededNumber(std::string_view key) {
-    missing(key, "a number");
-    return number(key);
-}
-
-std::string ObjectReader::text(std::string_view key) {
-    const JsonValue* found = take(key, JsonValue::Kind::Text);
-    return found ? found->text : std::string();
-}
-
-std::string ObjectReader::neededText(std::string_view key) {
-    missing(key, "text in quotes");
-    return text(key);
+void ObjectReader::read(std::string_view key, bool isNeeded, std::string& into) {
+    if (const JsonValue* found = take(key, JsonValue::Kind::Text, isNeeded)) {
+        into = found->text;
+    }
 }
 
 std::size_t ObjectReader::word(std::string_view key, const Words& words, std::size_t fallback) {
@@ -128,19 +118,13 @@ const JsonValue* ObjectReader::object(std::string_view key) {
     return take(key, JsonValue::Kind::Object);
 }
 
-const std::vector<JsonValue>& ObjectReader::list(std::string_view key) {
-    const JsonValue* found = take(key, JsonValue::Kind::Array);
+const std::vector<JsonValue>& ObjectReader::list(std::string_view key, bool isNeeded) {
+    const JsonValue* found = take(key, JsonValue::Kind::Array, isNeeded);
     return found ? found->items : kNoItems;
 }
 
-const std::vector<JsonValue>& ObjectReader::neededList(std::string_view key) {
-    missing(key, "a list in [ ]");
-    return list(key);
-}
-
 std::string ObjectReader::rest() {
-    JsonValue left;
-    left.kind = JsonValue::Kind::Object;
+    JsonValue left{.kind = JsonValue::Kind::Object};
     for (const auto& [key, value] : value_.members) {
         if (std::find(asked_.begin(), asked_.end(), key) == asked_.end()) {
             issues_.note(IssueCode::UnknownKey, placeOf(key),

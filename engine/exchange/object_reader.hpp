@@ -45,29 +45,35 @@ public:
     [[nodiscard]] const std::string& place() const { return place_; }
     [[nodiscard]] std::string placeOf(std::string_view key) const;
 
-    // Of an absent key: the fallback, or nothing. Of a key with the wrong type: the same, and an
-    // error.
-    [[nodiscard]] double number(std::string_view key, double fallback = 0);
-    [[nodiscard]] std::optional<double> optionalNumber(std::string_view key);
-    [[nodiscard]] std::string text(std::string_view key);
+    // Leave what was there when the key is absent or of another type; that, or that it is missing
+    // when it is needed, is an error.
+    void read(std::string_view key, bool isNeeded, double& into);
+    void read(std::string_view key, bool isNeeded, std::optional<double>& into);
+    void read(std::string_view key, bool isNeeded, std::string& into);
     // The index of a word; an error that lists the words when it is none of them.
     [[nodiscard]] std::size_t word(std::string_view key, const Words&, std::size_t fallback);
-    [[nodiscard]] const JsonValue* object(std::string_view key);
-    [[nodiscard]] const std::vector<JsonValue>& list(std::string_view key);
-    // These must be there: absent is an error.
-    [[nodiscard]] double neededNumber(std::string_view key);
-    [[nodiscard]] std::string neededText(std::string_view key);
-    [[nodiscard]] const std::vector<JsonValue>& neededList(std::string_view key);
+    [[nodiscard]] const JsonValue* object(std::string_view key); // null: none
+    [[nodiscard]] const std::vector<JsonValue>& list(std::string_view key, bool isNeeded = false);
     [[nodiscard]] const JsonValue* any(std::string_view key); // marks it as read
 
     // The keys that nobody asked for, as JSON text, with a note for each; "" if there are none.
     [[nodiscard]] std::string rest();
+    // Reads the object of a key, if there is one; what rest() is of that.
+    template <class Read>
+    [[nodiscard]] std::string inner(std::string_view key, const Read& read) {
+        const JsonValue* value = object(key);
+        if (!value) {
+            return "";
+        }
+        ObjectReader reader(*value, placeOf(key), issues_);
+        read(reader);
+        return reader.rest();
+    }
 
     [[nodiscard]] IssueList& issues() { return issues_; }
 
 private:
-    const JsonValue* take(std::string_view key, JsonValue::Kind kind);
-    void missing(std::string_view key, const char* what);
+    const JsonValue* take(std::string_view key, JsonValue::Kind, bool isNeeded = false);
 
     const JsonValue& value_;
     std::string place_;

@@ -38,10 +38,7 @@ public:
     // The events, named as the parser wants them. False ends the parsing.
     bool null() { return add({}) != nullptr; }
     bool boolean(bool value) {
-        JsonValue it;
-        it.kind = JsonValue::Kind::Boolean;
-        it.boolean = value;
-        return add(std::move(it)) != nullptr;
+        return add({.kind = JsonValue::Kind::Boolean, .boolean = value}) != nullptr;
     }
     bool number_integer(Json::number_integer_t value) {
         return addNumber(static_cast<double>(value), std::to_string(value));
@@ -53,10 +50,7 @@ public:
         return addNumber(value, digits);
     }
     bool string(std::string& value) {
-        JsonValue it;
-        it.kind = JsonValue::Kind::Text;
-        it.text = std::move(value);
-        return add(std::move(it)) != nullptr;
+        return add({.kind = JsonValue::Kind::Text, .text = std::move(value)}) != nullptr;
     }
     bool binary(Json::binary_t&) { return false; } // not in JSON text
 
@@ -145,11 +139,8 @@ private:
     }
 
     bool addNumber(double value, std::string digits) {
-        JsonValue it;
-        it.kind = JsonValue::Kind::Number;
-        it.number = value;
-        it.text = std::move(digits);
-        return add(std::move(it)) != nullptr;
+        return add({.kind = JsonValue::Kind::Number, .number = value, .text = std::move(digits)}) !=
+               nullptr;
     }
 
     bool open(JsonValue::Kind kind) {
@@ -157,9 +148,7 @@ private:
             return fail(IssueCode::TooLarge, "nested more than " + std::to_string(bounds_.depth) +
                                                  " deep, which no model is");
         }
-        JsonValue it;
-        it.kind = kind;
-        JsonValue* added = add(std::move(it));
+        JsonValue* added = add({.kind = kind});
         if (added) {
             open_.push_back(added); // stays in place until it ends: only the innermost grows
         }

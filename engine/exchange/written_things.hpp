@@ -1,7 +1,7 @@
 #pragma once
 // What is written of joints, members, supports, loads and the rest, key by key, whether into a file
 // or into the columns of a link. `Out` takes them: number, text, joint, path, yes (true) and nested
-// (an object, whose members the function that it is given writes into a JsonText).
+// (an object, which a function writes into a JsonText before its unknown keys).
 
 #include "exchange/format_words.hpp"
 #include "exchange/json_text.hpp"
@@ -55,11 +55,10 @@ void putThing(Out& out, const Support& support) {
     if (support.kind == SupportKind::Roller) {
         putFields(out, kRollerFields, support);
     } else if (support.settle != Vec2{} || !support.unknownSettle.empty()) {
-        out.nested("settle", [&](JsonText& text) {
+        out.nested("settle", support.unknownSettle, [&](JsonText& text) {
             eachNumber(kPinSettleFields, support, [&](const auto& field, double value) {
                 putValue(text, field.key, false, value);
             });
-            text.members(support.unknownSettle);
         });
     }
 }

@@ -9,6 +9,7 @@
 
 #include "model/truss/truss.hpp"
 
+#include <algorithm>
 #include <array>
 #include <type_traits>
 
@@ -197,6 +198,24 @@ void eachNumber(const Table& table, Thing& thing, const Each& each) {
 template <class Thing, class Each>
 void eachNumber(Thing& thing, const Each& each) {
     eachNumber(kFields<std::remove_const_t<Thing>>, thing, each);
+}
+
+// Every joint that a load is given by.
+template <class AnyLoad, class Each> // a Load, const or not
+void eachJoint(AnyLoad& load, const Each& each) {
+    const auto look = [&](const auto&, auto& value) {
+        using Value = std::remove_cvref_t<decltype(value)>;
+        if constexpr (std::is_same_v<Value, JointId>) {
+            each(value);
+        } else if constexpr (std::is_same_v<Value, std::vector<JointId>>) {
+            std::for_each(value.begin(), value.end(), each);
+        }
+    };
+    if (auto* between = std::get_if<MemberForce>(&load.what)) {
+        each(between->from);
+        each(between->to);
+    }
+    std::visit([&](auto& what) { eachField(what, look); }, load.what);
 }
 
 } // namespace gusset

@@ -1,6 +1,7 @@
 #include "model/truss/truss.hpp"
 
 #include "core/angle.hpp"
+#include "model/truss/fields.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -99,14 +100,13 @@ JointId jointOf(const Load& load) {
 }
 
 std::vector<JointId> jointsOf(const Load& load) {
-    if (const auto* chord = std::get_if<ChordLoad>(&load.what)) {
-        return chord->chord;
-    }
-    if (const auto* force = std::get_if<MemberForce>(&load.what)) {
-        return {force->from, force->to};
-    }
-    const JointId joint = jointOf(load);
-    return joint.valid() ? std::vector{joint} : std::vector<JointId>{};
+    std::vector<JointId> joints;
+    eachJoint(load, [&](JointId joint) {
+        if (joint.valid()) {
+            joints.push_back(joint);
+        }
+    });
+    return joints;
 }
 
 namespace {
