@@ -5,7 +5,7 @@
 #include "canvas/hands/board_field.hpp"
 #include "canvas/hands/board_menu.hpp"
 #include "canvas/scene/camera.hpp"
-#include "exchange/json.hpp"
+#include "exchange/files/model_file.hpp"
 
 #include <cmath>
 

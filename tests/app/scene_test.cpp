@@ -1,6 +1,6 @@
 #include "app/board.hpp"
 #include "app/scene_checks.hpp"
-#include "exchange/json.hpp"
+#include "exchange/files/model_file.hpp"
 #include "support/files.hpp"
 #include "support/random_truss.hpp"
 

@@ -1,6 +1,6 @@
 // The published JSON Schema says of every field what its table in the engine says.
-#include "exchange/format_words.hpp"
-#include "exchange/json_value.hpp"
+#include "exchange/files/format_words.hpp"
+#include "exchange/json/json_value.hpp"
 #include "model/truss/fields.hpp"
 #include "model/truss/limits.hpp"
 #include "support/files.hpp"

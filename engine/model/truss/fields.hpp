@@ -5,7 +5,7 @@
 // once. What is no plain field stands in their code: the word of a support's kind and the pin's
 // settlement, the two joints of a load on a member, self-weight, a shape's dimensions, the factors
 // of a combination, axles and uniform part of a moving load. Settings have such tables too:
-// kCheckNumbers, and the words in exchange/format_words.
+// kCheckNumbers, and the words in exchange/files/format_words.
 
 #include "model/truss/truss.hpp"
 
