@@ -104,22 +104,22 @@ template <class Table>
 void compare(const JsonValue& object, const Table& table, Keys others = {}, Keys alsoNeeded = {}) {
     const JsonValue& properties = at(object, "properties");
     const OwnerOf<Table> thing{};
-    eachField(table, thing, [&](const auto& field, const auto& value) {
+    eachField(table, thing, [&](const FieldValue& field) {
         INFO("the field " << field.key);
         others.insert(std::string(field.key));
-        if (field.presence != Presence::Usual) {
+        const bool isNeeded = field.presence != Presence::Usual;
+        if (isNeeded) {
             alsoNeeded.insert(std::string(field.key));
         }
         const JsonValue& property = at(properties, field.key);
-        using Value = std::remove_cvref_t<decltype(value)>;
-        if constexpr (std::is_same_v<Value, std::string>) {
-            const bool isName = field.presence != Presence::Usual;
-            CHECK(textAt(property, "$ref") == (isName ? refTo("name") : ""));
-            CHECK((isName || property.find("enum") || textAt(property, "type") == "string"));
-        } else if constexpr (std::is_same_v<Value, JointId>) {
-            CHECK(textAt(property, "$ref") == refTo("name"));
-        } else if constexpr (std::is_same_v<Value, std::vector<JointId>>) {
-            CHECK(textAt(property, "$ref") == refTo("path"));
+        const std::string ref = textAt(property, "$ref");
+        if (field.text) {
+            CHECK(ref == (isNeeded ? refTo("name") : ""));
+            CHECK((isNeeded || property.find("enum") || textAt(property, "type") == "string"));
+        } else if (field.joint) {
+            CHECK(ref == refTo("name"));
+        } else if (field.path) {
+            CHECK(ref == refTo("path"));
         } else {
             compareNumber(property, field.limits, field.quantity);
         }

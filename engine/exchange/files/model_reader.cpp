@@ -149,22 +149,23 @@ private:
         return path;
     }
 
-    template <class Value>
-    void readValue(ObjectReader& object, std::string_view key, bool isNeeded, Value& into) {
-        object.read(key, isNeeded, into);
+    void readField(ObjectReader& object, const FieldValue& field) {
+        const bool isNeeded = field.presence == Presence::Needed;
+        if (field.joint) {
+            *field.joint = readJointName(object, field.key);
+        } else if (field.path) {
+            *field.path = readPath(object, field.key);
+        } else if (field.text) {
+            object.read(field.key, isNeeded, *field.text);
+        } else if (field.optional) {
+            object.read(field.key, isNeeded, *field.optional);
+        } else {
+            object.read(field.key, isNeeded, *field.number);
+        }
     }
-    void readValue(ObjectReader& object, std::string_view key, bool, JointId& into) {
-        into = readJointName(object, key);
-    }
-    void readValue(ObjectReader& object, std::string_view key, bool, std::vector<JointId>& into) {
-        into = readPath(object, key);
-    }
-
     template <class Table, class Thing>
     void readFields(ObjectReader& object, const Table& table, Thing& thing) {
-        eachField(table, thing, [&](const auto& field, auto& value) {
-            readValue(object, field.key, field.presence == Presence::Needed, value);
-        });
+        eachField(table, thing, [&](const FieldValue& field) { readField(object, field); });
     }
 
     // False when what is there is too little to be one.

@@ -58,7 +58,11 @@ public:
     }
 
 private:
-    void writeTitle() { putValue(out_, "title", false, truss_.title); }
+    void writeTitle() {
+        if (!truss_.title.empty()) {
+            text("title", truss_.title);
+        }
+    }
 
     void writeOthers() {
         writeAll("materials", truss_.materials);
@@ -118,9 +122,12 @@ private:
     void writeSetting(const WordField<Settings, Value>& field, const Settings& settings,
                       const Settings& usual) {
         const Value value = settings.*field.value;
+        if (value == usual.*field.value) {
+            return;
+        }
         if constexpr (std::is_same_v<Value, char>) {
-            putValue(out_, field.key, false, std::string(value != usual.*field.value, value));
-        } else if (value != usual.*field.value) {
+            text(field.key, std::string(1, value));
+        } else {
             text(field.key, wordOf(field.words, value));
         }
     }

@@ -10,37 +10,22 @@
 namespace gusset {
 
 template <class Out>
-void putValue(Out& out, std::string_view key, bool always, double value) {
-    if (always || value != 0) {
-        out.number(key, value);
+void putField(Out& out, const FieldValue& field) {
+    const bool always = field.presence != Presence::Usual;
+    if (field.number && (always || field.optional || *field.number != 0)) {
+        out.number(field.key, *field.number);
+    } else if (field.text && (always || !field.text->empty())) {
+        out.text(field.key, *field.text);
+    } else if (field.joint) {
+        out.joint(field.key, *field.joint);
+    } else if (field.path) {
+        out.path(field.key, *field.path);
     }
-}
-template <class Out>
-void putValue(Out& out, std::string_view key, bool, const std::optional<double>& value) {
-    if (value) {
-        out.number(key, *value);
-    }
-}
-template <class Out>
-void putValue(Out& out, std::string_view key, bool always, const std::string& value) {
-    if (always || !value.empty()) {
-        out.text(key, value);
-    }
-}
-template <class Out>
-void putValue(Out& out, std::string_view key, bool, JointId joint) {
-    out.joint(key, joint);
-}
-template <class Out>
-void putValue(Out& out, std::string_view key, bool, const std::vector<JointId>& path) {
-    out.path(key, path);
 }
 
 template <class Out, class Table, class Thing>
 void putFields(Out& out, const Table& table, const Thing& thing) {
-    eachField(table, thing, [&](const auto& field, const auto& value) {
-        putValue(out, field.key, field.presence != Presence::Usual, value);
-    });
+    eachField(table, thing, [&](const FieldValue& field) { putField(out, field); });
 }
 
 template <class Out, class Thing>
@@ -56,8 +41,10 @@ void putThing(Out& out, const Support& support) {
         putFields(out, kRollerFields, support);
     } else if (support.settle != Vec2{} || !support.unknownSettle.empty()) {
         out.nested("settle", support.unknownSettle, [&](JsonText& text) {
-            eachNumber(kPinSettleFields, support, [&](const auto& field, double value) {
-                putValue(text, field.key, false, value);
+            eachField(kPinSettleFields, support, [&](const FieldValue& field) {
+                if (*field.number != 0) {
+                    text.number(field.key, *field.number);
+                }
             });
         });
     }

@@ -2,6 +2,8 @@
 
 #include "model/truss/fields.hpp"
 
+#include <algorithm>
+
 namespace gusset {
 
 namespace {
@@ -42,22 +44,25 @@ struct UnitChange {
 
 void convertNumbers(Truss& truss, const Units& to) {
     const UnitChange change{truss.units, to};
-    const auto convert = [&](const auto& field, double& value) {
-        value = change(value, field.quantity);
+    const auto convert = [&](const FieldValue& field) {
+        if (field.number) {
+            *field.number = change(*field.number, field.quantity);
+        }
+    };
+    const auto convertOne = [&](auto& thing) {
+        eachField(kFields<std::remove_cvref_t<decltype(thing)>>, thing, convert);
     };
     const auto convertAll = [&](auto& things) {
-        for (auto& thing : things) {
-            eachNumber(thing, convert);
-        }
+        std::for_each(things.begin(), things.end(), convertOne);
     };
     convertAll(truss.joints);
     convertAll(truss.members);
     for (Support& support : truss.supports) {
-        eachNumber(kRollerFields, support, convert);
-        eachNumber(kPinSettleFields, support, convert);
+        eachField(kRollerFields, support, convert);
+        eachField(kPinSettleFields, support, convert);
     }
     for (Load& load : truss.loads) {
-        std::visit([&](auto& what) { eachNumber(what, convert); }, load.what);
+        std::visit(convertOne, load.what);
     }
     convertAll(truss.materials);
     convertAll(truss.sections);
@@ -69,7 +74,7 @@ void convertNumbers(Truss& truss, const Units& to) {
     for (MovingLoad& moving : truss.moving) {
         convertAll(moving.axles);
         if (moving.uniform) {
-            eachNumber(*moving.uniform, convert);
+            convertOne(*moving.uniform);
         }
     }
 }

@@ -9,8 +9,9 @@
 
 #include "model/truss/truss.hpp"
 
-#include <algorithm>
 #include <array>
+#include <functional>
+#include <string_view>
 #include <type_traits>
 
 namespace gusset {
@@ -38,20 +39,29 @@ enum class Limits {
     Size,     // kSmallestSize to kLargestSize
 };
 
+// Where a field stands in a thing: one of these. As a variant they would weigh much more.
 template <class Thing>
-struct Component { // of a vector
-    Vec2 Thing::*vector;
-    double Vec2::*part;
+struct FieldPlace {
+    double Thing::*number = nullptr;
+    std::optional<double> Thing::*optional = nullptr;
+    Vec2 Thing::*vector = nullptr; // and which component of it
+    double Vec2::*component = nullptr;
+    std::string Thing::*text = nullptr;
+    JointId Thing::*joint = nullptr;
+    std::vector<JointId> Thing::*path = nullptr;
+
+    constexpr FieldPlace(double Thing::*it) : number(it) {}
+    constexpr FieldPlace(std::optional<double> Thing::*it) : optional(it) {}
+    constexpr FieldPlace(Vec2 Thing::*it, double Vec2::*of) : vector(it), component(of) {}
+    constexpr FieldPlace(std::string Thing::*it) : text(it) {}
+    constexpr FieldPlace(JointId Thing::*it) : joint(it) {}
+    constexpr FieldPlace(std::vector<JointId> Thing::*it) : path(it) {}
 };
-template <class Thing>
-Component(Vec2 Thing::*, double Vec2::*) -> Component<Thing>;
 
 template <class Thing>
 struct Field {
     std::string_view key;
-    std::variant<double Thing::*, std::optional<double> Thing::*, Component<Thing>,
-                 std::string Thing::*, JointId Thing::*, std::vector<JointId> Thing::*>
-        place;
+    FieldPlace<Thing> place;
     Presence presence = Presence::Usual;
     Quantity quantity = Quantity::None; // this and the limits: of numbers
     Limits limits = Limits::Number;
@@ -63,8 +73,8 @@ inline constexpr auto kFields = nullptr; // of things without a table: nothing c
 template <>
 inline constexpr auto kFields<Joint> = std::to_array<Field<Joint>>({
     {"id", &Joint::label, Presence::Needed},
-    {"x", Component{&Joint::at, &Vec2::x}, Presence::Needed, Quantity::Length},
-    {"y", Component{&Joint::at, &Vec2::y}, Presence::Needed, Quantity::Length},
+    {"x", {&Joint::at, &Vec2::x}, Presence::Needed, Quantity::Length},
+    {"y", {&Joint::at, &Vec2::y}, Presence::Needed, Quantity::Length},
 });
 
 template <>
@@ -86,8 +96,8 @@ inline constexpr auto kRollerFields = std::to_array<Field<Support>>({
 });
 inline constexpr auto kPinSettleFields = std::to_array<Field<Support>>({
     // in a pin's "settle"
-    {"x", Component{&Support::settle, &Vec2::x}, Presence::Usual, Quantity::Displacement},
-    {"y", Component{&Support::settle, &Vec2::y}, Presence::Usual, Quantity::Displacement},
+    {"x", {&Support::settle, &Vec2::x}, Presence::Usual, Quantity::Displacement},
+    {"y", {&Support::settle, &Vec2::y}, Presence::Usual, Quantity::Displacement},
 });
 
 template <>
@@ -160,62 +170,64 @@ inline constexpr auto kFields<MovingUniform> = std::to_array<Field<MovingUniform
     {"length", &MovingUniform::length, Presence::Usual, Quantity::Length, Limits::Positive},
 });
 
-template <class Thing, class Value, class Owner>
-auto& valueAt(Thing& thing, Value Owner::*place) {
-    return thing.*place;
-}
-template <class Thing, class Owner>
-auto& valueAt(Thing& thing, const Component<Owner>& place) {
-    return thing.*place.vector.*place.part;
-}
+// A field of one thing: what its table says, and where its value stands: one of the pointers. Those
+// who go through the fields are given these, the same for all kinds of things.
+struct FieldValue {
+    std::string_view key;
+    Presence presence;
+    Quantity quantity;
+    Limits limits;
+    double* number = nullptr; // also of an optional one that is there
+    std::optional<double>* optional = nullptr;
+    std::string* text = nullptr;
+    JointId* joint = nullptr;
+    std::vector<JointId>* path = nullptr;
+};
 
-// Calls `each` with every field of a table and what stands there, in order.
-template <class Table, class Thing, class Each>
-void eachField(const Table& table, Thing& thing, const Each& each) {
-    for (const auto& field : table) {
-        std::visit([&](const auto& place) { each(field, valueAt(thing, place)); }, field.place);
+// Refers to a function that takes fields; it must outlive the call.
+class FieldTaker {
+public:
+    template <class Take>
+    requires(!std::is_same_v<Take, FieldTaker>) FieldTaker(const Take& take)
+        : take_(&take), call_([](const void* it, const FieldValue& field) {
+              (*static_cast<const Take*>(it))(field);
+          }) {}
+    void operator()(const FieldValue& field) const { call_(take_, field); }
+
+private:
+    const void* take_;
+    void (*call_)(const void*, const FieldValue&);
+};
+
+// Hands over every field of a table, in order.
+template <class Table, class Thing>
+void eachField(const Table& table, Thing& thing, FieldTaker take) {
+    for (const auto& [key, at, presence, quantity, limits] : table) {
+        FieldValue value{key, presence, quantity, limits};
+        if (at.number) {
+            value.number = &(thing.*at.number);
+        } else if (at.vector) {
+            value.number = &(thing.*at.vector.*at.component);
+        } else if (at.optional) {
+            value.optional = &(thing.*at.optional);
+            value.number = *value.optional ? &**value.optional : nullptr;
+        } else if (at.text) {
+            value.text = &(thing.*at.text);
+        } else if (at.joint) {
+            value.joint = &(thing.*at.joint);
+        } else {
+            value.path = &(thing.*at.path);
+        }
+        take(value);
     }
 }
-template <class Thing, class Each>
-void eachField(Thing& thing, const Each& each) {
-    eachField(kFields<std::remove_const_t<Thing>>, thing, each);
-}
-
-// The numbers alone, those that are there.
-template <class Table, class Thing, class Each>
-void eachNumber(const Table& table, Thing& thing, const Each& each) {
-    eachField(table, thing, [&](const auto& field, auto& value) {
-        using Value = std::remove_cvref_t<decltype(value)>;
-        if constexpr (std::is_same_v<Value, double>) {
-            each(field, value);
-        } else if constexpr (std::is_same_v<Value, std::optional<double>>) {
-            if (value) {
-                each(field, *value);
-            }
-        }
-    });
-}
-template <class Thing, class Each>
-void eachNumber(Thing& thing, const Each& each) {
-    eachNumber(kFields<std::remove_const_t<Thing>>, thing, each);
+// Of a thing that stays as it is: `take` only reads.
+template <class Table, class Thing>
+void eachField(const Table& table, const Thing& thing, FieldTaker take) {
+    eachField(table, const_cast<Thing&>(thing), take);
 }
 
 // Every joint that a load is given by.
-template <class AnyLoad, class Each> // a Load, const or not
-void eachJoint(AnyLoad& load, const Each& each) {
-    const auto look = [&](const auto&, auto& value) {
-        using Value = std::remove_cvref_t<decltype(value)>;
-        if constexpr (std::is_same_v<Value, JointId>) {
-            each(value);
-        } else if constexpr (std::is_same_v<Value, std::vector<JointId>>) {
-            std::for_each(value.begin(), value.end(), each);
-        }
-    };
-    if (auto* between = std::get_if<MemberForce>(&load.what)) {
-        each(between->from);
-        each(between->to);
-    }
-    std::visit([&](auto& what) { eachField(what, look); }, load.what);
-}
+void eachJoint(Load&, const std::function<void(JointId&)>& take);
 
 } // namespace gusset

@@ -1,7 +1,6 @@
 #include "model/truss/truss.hpp"
 
 #include "core/angle.hpp"
-#include "model/truss/fields.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -100,13 +99,14 @@ JointId jointOf(const Load& load) {
 }
 
 std::vector<JointId> jointsOf(const Load& load) {
-    std::vector<JointId> joints;
-    eachJoint(load, [&](JointId joint) {
-        if (joint.valid()) {
-            joints.push_back(joint);
-        }
-    });
-    return joints;
+    if (const auto* chord = std::get_if<ChordLoad>(&load.what)) {
+        return chord->chord;
+    }
+    if (const auto* force = std::get_if<MemberForce>(&load.what)) {
+        return {force->from, force->to};
+    }
+    const JointId joint = jointOf(load);
+    return joint.valid() ? std::vector{joint} : std::vector<JointId>{};
 }
 
 namespace {

@@ -74,11 +74,14 @@ private:
         }
     }
 
+    void checkField(const FieldValue& field, const Place& at) {
+        if (field.number) {
+            checkLimits(*field.number, field.limits, at.key(field.key));
+        }
+    }
     template <class Table, class Thing>
     void checkNumbers(const Table& table, const Thing& thing, const Place& at) {
-        eachNumber(table, thing, [&](const auto& field, double value) {
-            checkLimits(value, field.limits, at.key(field.key));
-        });
+        eachField(table, thing, [&](const FieldValue& field) { checkField(field, at); });
     }
     template <class Thing>
     void checkNumbers(const Thing& thing, const Place& at) {
