@@ -2,7 +2,7 @@
 // that it happened on, as a file and as a link. Made of what the scripts have, without the program.
 import { copyText, saveContent } from './files.js';
 
-const longestLink = 65536; // characters: engine/exchange/link.hpp reads no more
+const longestLink = 65536; // characters: engine/exchange/links/link.hpp reads no more
 const begins = 'Gusset made a mistake and stopped. It has started again, ';
 const words = {
     stored: `${begins}and the board is as it was kept last: at most the step in hand is lost.`,

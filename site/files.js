@@ -1,5 +1,5 @@
 // Text out of the page and into it: clipboard, files, examples.
-const largestFile = 8 * 1024 * 1024; // bytes; engine/exchange/json.hpp refuses more
+const largestFile = 8 * 1024 * 1024; // bytes; engine/exchange/files/model_file.hpp refuses more
 
 // False when the browser refused, and the text stands selected in a dialog instead.
 export async function copyText(text) {

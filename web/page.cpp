@@ -6,7 +6,7 @@
 #include "board_picture.hpp"
 #include "canvas/hands/board_field.hpp"
 #include "canvas/scene/movement.hpp"
-#include "exchange/link.hpp"
+#include "exchange/links/link.hpp"
 #include "page_input.hpp"
 #include "page_output.hpp"
 #include "panels/frame/panels.hpp"

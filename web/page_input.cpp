@@ -5,7 +5,7 @@
 #include "app/state/update.hpp"
 #include "canvas/hands/board_field.hpp"
 #include "canvas/hands/board_menu.hpp"
-#include "exchange/json.hpp"
+#include "exchange/files/model_file.hpp"
 
 #include <cmath>
 

@@ -3,7 +3,7 @@
 #include "app/page/file_name.hpp"
 #include "app/state/update.hpp"
 #include "board_picture.hpp"
-#include "exchange/json.hpp"
+#include "exchange/files/model_file.hpp"
 #include "report/results/results_text.hpp"
 
 #include <algorithm>

@@ -2,7 +2,7 @@
 #include "app/state/session.hpp"
 #include "app/state/update.hpp"
 #include "demo.hpp"
-#include "exchange/json.hpp"
+#include "exchange/files/model_file.hpp"
 #include "page.hpp"
 
 namespace gusset {

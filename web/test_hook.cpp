@@ -1,8 +1,8 @@
 #include "test_hook.hpp"
 
 #include "app/state/camera.hpp"
-#include "exchange/json.hpp"
-#include "exchange/json_text.hpp"
+#include "exchange/files/model_file.hpp"
+#include "exchange/json/json_text.hpp"
 
 #include <emscripten/emmalloc.h>
 #include <malloc.h> // struct mallinfo

@@ -2,7 +2,7 @@
 
 #include "cli/names.hpp"
 #include "cli/verdicts.hpp"
-#include "exchange/json_checks.hpp"
+#include "exchange/results/json_checks.hpp"
 #include "model/validate/validate.hpp"
 #include "report/derivation/check_working.hpp"
 #include "report/results/check_text.hpp"

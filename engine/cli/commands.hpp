@@ -2,7 +2,7 @@
 // The commands, from a model to what they print. Nothing here prints.
 
 #include "cli/command_list.hpp"
-#include "exchange/json.hpp"
+#include "exchange/files/model_file.hpp"
 #include "report/text/phrases.hpp"
 
 #include <string>

@@ -1,6 +1,6 @@
 #include "cli/input.hpp"
 
-#include "exchange/link.hpp"
+#include "exchange/links/link.hpp"
 
 #include <cerrno>
 #include <cstdio>

@@ -1,7 +1,7 @@
 #pragma once
 // Where a model comes from: a path, a link, or standard input with either in it.
 
-#include "exchange/json.hpp"
+#include "exchange/files/model_file.hpp"
 
 #include <string>
 #include <string_view>

@@ -4,7 +4,7 @@
 #include "cli/verdicts.hpp"
 #include "core/csv.hpp"
 #include "core/number.hpp"
-#include "exchange/json_statics.hpp"
+#include "exchange/results/json_statics.hpp"
 #include "model/validate/validate.hpp"
 #include "report/results/envelope_text.hpp"
 #include "report/results/influence_text.hpp"

@@ -1,5 +1,6 @@
 #include "cli/verdicts.hpp"
 
+#include "exchange/results/json_results.hpp"
 #include "model/edit/removal.hpp"
 #include "report/results/movement_text.hpp"
 #include "report/results/results_text.hpp"

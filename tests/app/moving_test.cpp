@@ -5,7 +5,7 @@
 #include "app/fields/cells.hpp"
 #include "app/fields/load_cells.hpp"
 #include "app/page/twin.hpp"
-#include "exchange/json.hpp"
+#include "exchange/files/model_file.hpp"
 #include "support/files.hpp"
 #include "support/hard_truss.hpp"
 #include "support/small_truss.hpp"

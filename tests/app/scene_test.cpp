@@ -1,7 +1,7 @@
 #include "app/board.hpp"
 #include "app/scene_checks.hpp"
 #include "canvas/scene/symbols.hpp"
-#include "exchange/json.hpp"
+#include "exchange/files/model_file.hpp"
 #include "support/files.hpp"
 #include "support/random_truss.hpp"
 

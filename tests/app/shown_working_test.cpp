@@ -1,7 +1,7 @@
 #include "app/derived/shown_working.hpp"
 
 #include "app/board.hpp"
-#include "exchange/json.hpp"
+#include "exchange/files/model_file.hpp"
 #include "support/files.hpp"
 
 #include <catch2/catch_test_macros.hpp>

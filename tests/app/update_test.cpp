@@ -1,7 +1,7 @@
 #include "app/board.hpp"
 #include "app/state/session.hpp"
-#include "exchange/json.hpp"
-#include "exchange/link.hpp"
+#include "exchange/files/model_file.hpp"
+#include "exchange/links/link.hpp"
 #include "support/random.hpp"
 #include "support/random_truss.hpp"
 

@@ -5,8 +5,8 @@
 
 #include "bench/shortest.hpp"
 #include "design/member_checks.hpp"
-#include "exchange/json.hpp"
-#include "exchange/link.hpp"
+#include "exchange/files/model_file.hpp"
+#include "exchange/links/link.hpp"
 #include "hand/polygon/force_polygon.hpp"
 #include "hand/stages/explain.hpp"
 #include "hand/stages/sections.hpp"

@@ -209,7 +209,7 @@ test('a link of a later version says so', () => {
 });
 
 test('a forged link opens by what it holds, so that what follows tests the content', () => {
-    // Two joints a metre apart and a member: see engine/exchange/compact_model.hpp.
+    // Two joints a metre apart and a member: see engine/exchange/links/compact_model.hpp.
     const { status, stdout } = gusset(['open', forged('[[[0,0,1],[0,0,0]],[[0],[1]]]')]);
     assert.equal(status, 0);
     assert.deepEqual(JSON.parse(stdout).members, [{ a: 'A', b: 'B' }]);

@@ -1,8 +1,8 @@
 // Checks of the members of a truss: what is asked of each, what governs, what can't be checked.
 #include "design/member_checks.hpp"
 
-#include "exchange/json.hpp"
-#include "exchange/link.hpp"
+#include "exchange/files/model_file.hpp"
+#include "exchange/links/link.hpp"
 #include "model/edit/edit.hpp"
 #include "support/checked_truss.hpp"
 #include "support/example_trusses.hpp"

@@ -1,8 +1,8 @@
 // The models of site/examples: all can be opened and solved, and some are derived here by hand.
 
-#include "exchange/json.hpp"
-#include "exchange/json_value.hpp"
-#include "exchange/link.hpp"
+#include "exchange/files/model_file.hpp"
+#include "exchange/json/json_value.hpp"
+#include "exchange/links/link.hpp"
 #include "statics/solve/solution.hpp"
 #include "support/files.hpp"
 

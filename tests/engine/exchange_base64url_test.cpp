@@ -1,4 +1,4 @@
-#include "exchange/base64url.hpp"
+#include "exchange/links/base64url.hpp"
 
 #include <catch2/catch_test_macros.hpp>
 

@@ -1,6 +1,6 @@
 // Files and links of every form that was ever on main: tests/data/formats.
-#include "exchange/json.hpp"
-#include "exchange/link.hpp"
+#include "exchange/files/model_file.hpp"
+#include "exchange/links/link.hpp"
 #include "support/files.hpp"
 
 #include <catch2/catch_test_macros.hpp>

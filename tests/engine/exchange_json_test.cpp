@@ -1,4 +1,5 @@
-#include "exchange/json.hpp"
+#include "exchange/files/model_file.hpp"
+#include "exchange/results/json_results.hpp"
 
 #include "model/validate/validate.hpp"
 #include "support/rich_model.hpp"

@@ -1,6 +1,6 @@
 #include "model/edit/edit.hpp"
 
-#include "exchange/json.hpp"
+#include "exchange/files/model_file.hpp"
 #include "model/validate/findings.hpp"
 #include "support/random.hpp"
 #include "support/rich_model.hpp"

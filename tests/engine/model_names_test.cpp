@@ -1,6 +1,6 @@
 // What a name may be: something that a person can see, and tell from every other one.
-#include "exchange/json.hpp"
-#include "exchange/link.hpp"
+#include "exchange/files/model_file.hpp"
+#include "exchange/links/link.hpp"
 #include "model/edit/edit.hpp"
 #include "model/validate/characters.hpp"
 #include "model/validate/findings.hpp"

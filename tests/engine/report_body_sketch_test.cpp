@@ -3,8 +3,7 @@
 #include "report/derivation/body_forces.hpp"
 #include "report/derivation/body_sketch.hpp"
 
-#include "exchange/json.hpp"
-#include "exchange/json_value.hpp"
+#include "exchange/json/json_value.hpp"
 #include "support/example_trusses.hpp"
 #include "support/files.hpp"
 #include "support/random_truss.hpp"

@@ -2,7 +2,7 @@
 // of one check, whose formulas are worked out again from the numbers that are printed.
 #include "report/results/check_text.hpp"
 
-#include "exchange/json_checks.hpp"
+#include "exchange/results/json_checks.hpp"
 #include "report/derivation/check_working.hpp"
 #include "report/derivation/passage.hpp"
 #include "support/calculator.hpp"

@@ -1,6 +1,6 @@
 // The working read back from its print: see support/printed_working.
-#include "exchange/json.hpp"
-#include "exchange/json_value.hpp"
+#include "exchange/files/model_file.hpp"
+#include "exchange/json/json_value.hpp"
 #include "hand/paper/working.hpp"
 #include "report/derivation/working_text.hpp"
 

@@ -1,7 +1,7 @@
 // Closeness to a mechanism is a matter of the truss and not of its loads; what rounding leaves of
 // small forces and of displacements.
 
-#include "exchange/json.hpp"
+#include "exchange/results/json_results.hpp"
 #include "report/results/results_text.hpp"
 #include "report/results/trust_text.hpp"
 #include "support/dense.hpp"

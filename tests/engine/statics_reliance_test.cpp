@@ -4,8 +4,8 @@
 #include "statics/solve/reliance.hpp"
 
 #include "design/member_checks.hpp"
-#include "exchange/json_checks.hpp"
-#include "exchange/json_statics.hpp"
+#include "exchange/results/json_checks.hpp"
+#include "exchange/results/json_statics.hpp"
 #include "report/results/check_text.hpp"
 #include "report/results/envelope_text.hpp"
 #include "report/results/influence_text.hpp"

@@ -1,6 +1,6 @@
 // How far results can be trusted, and that nobody is left to find out alone.
 
-#include "exchange/json.hpp"
+#include "exchange/results/json_results.hpp"
 #include "report/results/results_text.hpp"
 #include "report/results/trust_text.hpp"
 #include "statics/matrix/norm_estimate.hpp"

@@ -1,11 +1,11 @@
 // The input of a seed; see judge.hpp.
 #include "fuzz/judge.hpp"
 
-#include "exchange/compact_model.hpp"
-#include "exchange/deflated.hpp"
-#include "exchange/json.hpp"
-#include "exchange/link.hpp"
-#include "exchange/link_text.hpp"
+#include "exchange/files/model_file.hpp"
+#include "exchange/links/compact_model.hpp"
+#include "exchange/links/deflated.hpp"
+#include "exchange/links/link.hpp"
+#include "exchange/links/link_text.hpp"
 #include "fuzz/grown_model.hpp"
 #include "support/mutation.hpp"
 

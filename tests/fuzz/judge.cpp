@@ -3,7 +3,7 @@
 #include "cli/command_list.hpp"
 #include "cli/commands.hpp"
 #include "cli/input.hpp"
-#include "exchange/link.hpp"
+#include "exchange/links/link.hpp"
 #include "fuzz/soundness.hpp"
 
 #include <algorithm>

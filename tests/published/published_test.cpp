@@ -2,7 +2,7 @@
 // prints.
 #include "published/published_case.hpp"
 
-#include "exchange/json.hpp"
+#include "exchange/files/model_file.hpp"
 #include "statics/moving/moving.hpp"
 #include "statics/solve/solution.hpp"
 #include "support/written.hpp"

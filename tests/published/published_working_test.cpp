@@ -3,7 +3,7 @@
 #include "support/working_reader.hpp"
 #include "support/written.hpp"
 
-#include "exchange/json.hpp"
+#include "exchange/files/model_file.hpp"
 #include "hand/virtual_work/force_method.hpp"
 #include "hand/virtual_work/influence_by_hand.hpp"
 #include "hand/virtual_work/unit_load.hpp"

@@ -1,7 +1,7 @@
 #include "support/example_trusses.hpp"
 
-#include "exchange/json.hpp"
-#include "exchange/json_value.hpp"
+#include "exchange/files/model_file.hpp"
+#include "exchange/json/json_value.hpp"
 #include "support/files.hpp"
 
 #include <string>

@@ -236,52 +236,40 @@ std::optional<std::string> takeFrom(std::vector<Thing>& list, int index) {
     return id;
 }
 
-void renameMaterial(Truss& truss, const std::string& before, const std::string& after) {
-    for (Section& section : truss.sections) {
-        section.material = section.material == before ? after : section.material;
+// What refers to a thing follows its id; there is no thing without one before.
+Refusal renameMaterial(Truss& truss, const std::optional<std::string>& before,
+                       const std::string& after) {
+    if (!before) {
+        return gone("material");
     }
+    for (Section& section : truss.sections) {
+        section.material = section.material == *before ? after : section.material;
+    }
+    return std::nullopt;
 }
 
-void renameSection(Truss& truss, const std::string& before, const std::string& after) {
-    for (Member& member : truss.members) {
-        member.section = member.section == before ? after : member.section;
+Refusal renameSection(Truss& truss, const std::optional<std::string>& before,
+                      const std::string& after) {
+    if (!before) {
+        return gone("section");
     }
+    for (Member& member : truss.members) {
+        member.section = member.section == *before ? after : member.section;
+    }
+    return std::nullopt;
 }
 
 Refusal change(Truss& truss, const SetMaterial& edit) {
-    const std::optional<std::string> before = putIn(truss.materials, edit.index, edit.to);
-    if (!before) {
-        return gone("material");
-    }
-    renameMaterial(truss, *before, edit.to.id);
-    return std::nullopt;
+    return renameMaterial(truss, putIn(truss.materials, edit.index, edit.to), edit.to.id);
 }
-
 Refusal change(Truss& truss, const RemoveMaterial& edit) {
-    const std::optional<std::string> id = takeFrom(truss.materials, edit.index);
-    if (!id) {
-        return gone("material");
-    }
-    renameMaterial(truss, *id, "");
-    return std::nullopt;
+    return renameMaterial(truss, takeFrom(truss.materials, edit.index), "");
 }
-
 Refusal change(Truss& truss, const SetSection& edit) {
-    const std::optional<std::string> before = putIn(truss.sections, edit.index, edit.to);
-    if (!before) {
-        return gone("section");
-    }
-    renameSection(truss, *before, edit.to.id);
-    return std::nullopt;
+    return renameSection(truss, putIn(truss.sections, edit.index, edit.to), edit.to.id);
 }
-
 Refusal change(Truss& truss, const RemoveSection& edit) {
-    const std::optional<std::string> id = takeFrom(truss.sections, edit.index);
-    if (!id) {
-        return gone("section");
-    }
-    renameSection(truss, *id, "");
-    return std::nullopt;
+    return renameSection(truss, takeFrom(truss.sections, edit.index), "");
 }
 
 Refusal change(Truss& truss, const UseSection& edit) {

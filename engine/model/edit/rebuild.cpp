@@ -2,6 +2,7 @@
 
 #include "core/tolerance.hpp"
 #include "model/edit/removal.hpp"
+#include "model/truss/fields.hpp"
 
 #include <algorithm>
 #include <iterator>
@@ -82,19 +83,6 @@ void moveLoadsToHalves(Truss& truss, const Member& member, JointId joint) {
             force->at -= half;
         } else {
             load.what = JointForce{joint, force->fx, force->fy};
-        }
-    }
-}
-
-void moveLoads(Truss& truss, JointId gone, JointId into) {
-    for (Load& load : truss.loads) {
-        if (auto* force = std::get_if<JointForce>(&load.what)) {
-            force->joint = force->joint == gone ? into : force->joint;
-        } else if (auto* angled = std::get_if<AngledForce>(&load.what)) {
-            angled->joint = angled->joint == gone ? into : angled->joint;
-        } else if (auto* between = std::get_if<MemberForce>(&load.what)) {
-            between->from = between->from == gone ? into : between->from;
-            between->to = between->to == gone ? into : between->to;
         }
     }
 }
@@ -199,7 +187,9 @@ void mergeJoints(Truss& truss, JointId gone, JointId into) {
         support.joint = support.joint == gone ? into : support.joint;
     }
     dropRepeated(truss.supports, sameSupport);
-    moveLoads(truss, gone, into);
+    for (Load& load : truss.loads) {
+        eachJoint(load, [&](JointId& joint) { joint = joint == gone ? into : joint; });
+    }
     dropLoadsOffMembers(truss);
     forEachPath(truss, [&](std::vector<JointId>& path) { renameIn(path, gone, into); });
     Things things;

@@ -1,5 +1,7 @@
 #include "model/edit/removal.hpp"
 
+#include "model/truss/fields.hpp"
+
 #include <algorithm>
 
 namespace gusset {
@@ -60,24 +62,12 @@ bool losesJoints(Load& load, const Renumbering& joints) {
         joints.apply(chord->chord);
         return chord->chord.size() < 2;
     }
-    if (auto* between = std::get_if<MemberForce>(&load.what)) {
-        const bool gone = joints.goes(between->from) || joints.goes(between->to);
-        joints.apply(between->from);
-        joints.apply(between->to);
-        return gone;
-    }
-    const auto follow = [&](auto& force) {
-        const bool gone = joints.goes(force.joint);
-        joints.apply(force.joint);
-        return gone;
-    };
-    if (auto* force = std::get_if<JointForce>(&load.what)) {
-        return follow(*force);
-    }
-    if (auto* force = std::get_if<AngledForce>(&load.what)) {
-        return follow(*force);
-    }
-    return false;
+    bool gone = false;
+    eachJoint(load, [&](JointId& joint) {
+        gone = gone || joints.goes(joint);
+        joints.apply(joint);
+    });
+    return gone;
 }
 
 void removeJoints(Truss& truss, const std::vector<bool>& goes) {

@@ -15,22 +15,9 @@ bool all(const std::vector<Item>& before, const std::vector<Item>& now, Same sam
     return std::equal(before.begin(), before.end(), now.begin(), now.end(), same);
 }
 
-bool sameJoints(const JointForce& a, const JointForce& b) { return a.joint == b.joint; }
-bool sameJoints(const AngledForce& a, const AngledForce& b) { return a.joint == b.joint; }
-bool sameJoints(const ChordLoad& a, const ChordLoad& b) { return a.chord == b.chord; }
-bool sameJoints(const SelfWeight&, const SelfWeight&) { return true; }
-bool sameJoints(const MemberForce& a, const MemberForce& b) {
-    return a.from == b.from && a.to == b.to;
-}
-
 bool sameNames(const Load& before, const Load& now) {
     return before.what.index() == now.what.index() && before.caseId == now.caseId &&
-           std::visit(
-               [&](const auto& load) {
-                   using Kind = std::decay_t<decltype(load)>;
-                   return sameJoints(*std::get_if<Kind>(&before.what), load);
-               },
-               now.what);
+           jointsOf(before) == jointsOf(now);
 }
 
 // Whether all names are the same, and all that refers to them.

@@ -2,6 +2,7 @@
 
 #include "core/tolerance.hpp"
 #include "model/catalogue/section_shapes.hpp"
+#include "model/truss/fields.hpp"
 #include "model/truss/member_index.hpp"
 #include "model/validate/characters.hpp"
 #include "model/validate/findings.hpp"
@@ -9,7 +10,6 @@
 #include "model/validate/path_faults.hpp"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <unordered_set>
 
@@ -61,14 +61,31 @@ private:
         }
     }
 
-    void checkPositive(std::optional<double> value, const Place& at) {
-        if (!value) {
+    void checkLimits(double value, Limits limits, const Place& at) {
+        if (limits == Limits::Size) {
+            if (const auto fault = faultOfSize(value)) {
+                error(IssueCode::OutOfRange, at, *fault);
+            }
             return;
         }
-        checkNumber(*value, at);
-        if (*value <= 0) {
+        checkNumber(value, at);
+        if (limits == Limits::Positive && value <= 0) {
             error(IssueCode::OutOfRange, at, "must be greater than 0");
         }
+    }
+
+    void checkField(const FieldValue& field, const Place& at) {
+        if (field.number) {
+            checkLimits(*field.number, field.limits, at.key(field.key));
+        }
+    }
+    template <class Table, class Thing>
+    void checkNumbers(const Table& table, const Thing& thing, const Place& at) {
+        eachField(table, thing, [&](const FieldValue& field) { checkField(field, at); });
+    }
+    template <class Thing>
+    void checkNumbers(const Thing& thing, const Place& at) {
+        checkNumbers(kFields<Thing>, thing, at);
     }
 
     // The same case may be named again, but by the same characters.
@@ -107,15 +124,6 @@ private:
         }
     }
 
-    void checkSize(std::optional<double> value, const Place& at) {
-        if (!value) {
-            return;
-        }
-        if (const auto fault = faultOfSize(*value)) {
-            error(IssueCode::OutOfRange, at, *fault);
-        }
-    }
-
     bool checkJoint(JointId joint, const Place& at) {
         if (!joint.valid() || joint.at() >= truss_.joints.size()) {
             error(IssueCode::UnknownName, at, "there is no such joint");
@@ -137,8 +145,7 @@ private:
             const Joint& joint = truss_.joints[i];
             const Place at = Place{nullptr, "joints"}.item(i);
             checkName(joint.label, at.key("id"), labels);
-            checkNumber(joint.at.x, at.key("x"));
-            checkNumber(joint.at.y, at.key("y"));
+            checkNumbers(joint, at);
         }
     }
 
@@ -146,8 +153,7 @@ private:
         for (std::size_t i = 0; i < truss_.members.size(); ++i) {
             const Member& member = truss_.members[i];
             const Place at = Place{nullptr, "members"}.item(i);
-            checkNumber(member.warming, at.key("dT"));
-            checkNumber(member.misfit, at.key("misfit"));
+            checkNumbers(member, at);
             if (!known_ && !member.section.empty() && !sections_.contains(member.section)) {
                 error(IssueCode::UnknownName, at.key("section"),
                       "no section " + quoted(member.section) + ": add it under \"sections\"");
@@ -185,11 +191,9 @@ private:
             const Support& support = truss_.supports[i];
             const Place at = Place{nullptr, "supports"}.item(i);
             checkJoint(support.joint, at.key("joint"));
-            checkNumber(support.reaction, at.key("reaction"));
+            checkNumbers(kRollerFields, support, at);
             const Place settle = at.key("settle");
-            checkNumber(support.settleAlong, settle);
-            checkNumber(support.settle.x, settle.key("x"));
-            checkNumber(support.settle.y, settle.key("y"));
+            checkNumbers(kPinSettleFields, support, settle);
         }
     }
 
@@ -201,31 +205,17 @@ private:
         }
     }
 
-    struct Numbered {
-        std::string_view key;
-        double value;
-    };
-    void checkJointLoad(JointId joint, const Place& at, std::array<Numbered, 2> numbers) {
-        checkJoint(joint, at.key("joint"));
-        for (const Numbered& number : numbers) {
-            checkNumber(number.value, at.key(number.key));
-        }
-    }
-
-    void checkLoad(const JointForce& load, const Place& at) {
-        checkJointLoad(load.joint, at, {{{"fx", load.fx}, {"fy", load.fy}}});
-    }
-    void checkLoad(const AngledForce& load, const Place& at) {
-        checkJointLoad(load.joint, at, {{{"size", load.size}, {"angle", load.angle}}});
+    template <class Force>
+    void checkLoad(const Force& load, const Place& at) { // on one joint
+        checkJoint(load.joint, at.key("joint"));
+        checkNumbers(load, at);
     }
     void checkLoad(const ChordLoad& load, const Place& at) {
         checkPath(load.chord, at.key("chord"));
-        checkNumber(load.perLength, at.key("perLength"));
+        checkNumbers(load, at);
     }
     void checkLoad(const MemberForce& load, const Place& at) {
-        checkNumber(load.at, at.key("at"));
-        checkNumber(load.fx, at.key("fx"));
-        checkNumber(load.fy, at.key("fy"));
+        checkNumbers(load, at);
         const Place ends = at.key("member");
         if (!checkJoint(load.from, ends.item(0)) || !checkJoint(load.to, ends.item(1))) {
             return;
@@ -263,10 +253,7 @@ private:
             const Material& material = truss_.materials[i];
             const Place at = Place{nullptr, "materials"}.item(i);
             checkName(material.id, at.key("id"), materials_);
-            checkSize(material.E, at.key("E"));
-            checkSize(material.strength, at.key("strength"));
-            checkSize(material.density, at.key("density"));
-            checkNumber(material.alpha.value_or(0), at.key("alpha"));
+            checkNumbers(material, at);
         }
     }
 
@@ -279,8 +266,7 @@ private:
                 error(IssueCode::UnknownName, at.key("material"),
                       "no material " + quoted(section.material) + ": add it under \"materials\"");
             }
-            checkSize(section.area, at.key("A"));
-            checkSize(section.radius, at.key("r"));
+            checkNumbers(section, at);
             checkShape(section, at);
         }
     }
@@ -329,9 +315,7 @@ private:
             checkPath(moving.path, at.key("path"));
             checkAxles(moving.axles, at.key("axles"));
             if (moving.uniform) {
-                const Place uniform = at.key("uniform");
-                checkNumber(moving.uniform->perLength, uniform.key("perLength"));
-                checkPositive(moving.uniform->length, uniform.key("length"));
+                checkNumbers(*moving.uniform, at.key("uniform"));
             } else if (moving.axles.empty()) {
                 error(IssueCode::Missing, at, "has no load: give it \"axles\" or \"uniform\"");
             }
@@ -342,8 +326,7 @@ private:
         std::unordered_set<double> places;
         for (std::size_t i = 0; i < axles.size(); ++i) {
             const Place place = at.item(i);
-            checkNumber(axles[i].at, place.key("at"));
-            checkNumber(axles[i].force, place.key("force"));
+            checkNumbers(axles[i], place);
             if (!places.insert(axles[i].at).second) {
                 error(IssueCode::Duplicate, place.key("at"),
                       "another axle stands at the same place: make them one with both forces");

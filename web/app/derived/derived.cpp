@@ -1,7 +1,7 @@
 #include "app/derived/derived.hpp"
 
 #include "core/signs.hpp"
-#include "exchange/link.hpp"
+#include "exchange/links/link.hpp"
 #include "report/results/solution_text.hpp"
 #include "report/results/trust_text.hpp"
 #include "statics/solve/exact.hpp"

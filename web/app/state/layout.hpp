@@ -28,7 +28,7 @@ inline constexpr double kTouchTarget = 44;  // smallest side of anything to be t
 inline constexpr double kHintHeight = 28;   // the line over the tools that says what one does
 inline constexpr double kNarrowBelow = 700; // page width under which the notebook is a sheet
 
-// Not `Layout`: that is how a model file is set out (exchange/json).
+// Not `Layout`: that is how a model file is set out (exchange/json/json_text).
 struct PageLayout {
     bool narrow = false;
     Rect notebook; // size 0 when closed

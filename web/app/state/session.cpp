@@ -1,7 +1,7 @@
 #include "app/state/session.hpp"
 
 #include "app/state/camera.hpp"
-#include "exchange/json.hpp"
+#include "exchange/files/model_file.hpp"
 
 #include <algorithm>
 #include <array>

@@ -1,7 +1,7 @@
 #include "app/state/update.hpp"
 
-#include "exchange/json.hpp"
-#include "exchange/link.hpp"
+#include "exchange/files/model_file.hpp"
+#include "exchange/links/link.hpp"
 
 #include <algorithm>
 #include <utility>

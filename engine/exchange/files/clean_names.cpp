@@ -1,0 +1,165 @@
+#include "exchange/files/clean_names.hpp"
+
+#include "model/validate/characters.hpp"
+#include "model/validate/findings.hpp"
+#include "model/validate/name_table.hpp"
+
+#include <deque>
+#include <functional>
+#include <unordered_map>
+#include <unordered_set>
+
+namespace gusset {
+
+namespace {
+
+std::string quoted(std::string_view name) { return "\"" + spelled(name) + "\""; }
+
+bool isUnclean(const std::string& name) {
+    return !name.empty() && (firstOutOfSight(name) || isBare(name));
+}
+
+std::string noteOf(std::string_view before, std::string_view now) {
+    const char* why = isBare(before) ? " has nothing in it that can be seen"
+                                     : " has characters in it that can't be seen";
+    return "the name " + quoted(before) + why + ": it is read as " + quoted(now);
+}
+
+using Renames = std::unordered_map<std::string, std::string>;
+
+void follow(const Renames& renames, std::string& name) {
+    if (const auto found = renames.find(name); found != renames.end()) {
+        name = found->second;
+    }
+}
+
+// A name of a list, and where it stands.
+struct Named {
+    std::string* name;
+    std::string at;
+};
+
+// The names of one list; of those that are referred to each once.
+class NameCleaner {
+public:
+    using NameInstead = std::function<std::string(int number)>;
+
+    NameCleaner(IssueList& issues, NameInstead instead)
+        : issues_(issues), instead_(std::move(instead)) {}
+
+    void add(std::string& name, std::string at) {
+        if (isUnclean(name)) {
+            unclean_.push_back({&name, std::move(at)});
+        } else {
+            taken_.add(name);
+        }
+    }
+
+    // What became of the names that were not clean.
+    Renames clean() {
+        Renames renames;
+        for (const Named& each : unclean_) {
+            cleaned_.push_back(withoutHidden(*each.name));
+            std::string& now = cleaned_.back();
+            if (isBare(now)) {
+                nameAnew(now);
+            } else if (const auto other = taken_.add(now)) {
+                issues_.error(IssueCode::Duplicate, each.at,
+                              quoted(*each.name) + " looks the same as " + quoted(*other) +
+                                  ": give each a name of its own");
+                continue;
+            }
+            issues_.note(IssueCode::Suspicious, each.at, noteOf(*each.name, now));
+            renames.emplace(*each.name, now);
+            *each.name = now;
+        }
+        return renames;
+    }
+
+private:
+    void nameAnew(std::string& name) {
+        int number = 0;
+        do {
+            name = instead_(number++);
+        } while (taken_.add(name));
+    }
+
+    IssueList& issues_;
+    NameInstead instead_;
+    std::vector<Named> unclean_;
+    NameTable taken_;
+    std::deque<std::string> cleaned_; // which the table refers to
+};
+
+NameCleaner::NameInstead numbered(std::string word) {
+    return [word](int number) { return word + " " + std::to_string(number + 1); };
+}
+
+template <class List>
+Renames cleanIds(List& list, const char* key, const char* word, IssueList& issues) {
+    NameCleaner cleaner(issues, numbered(word));
+    for (std::size_t i = 0; i < list.size(); ++i) {
+        cleaner.add(list[i].id, placeOf(key, i) + ".id");
+    }
+    return cleaner.clean();
+}
+
+void cleanLabels(Truss& truss, IssueList& issues) {
+    NameCleaner cleaner(issues, defaultLabel);
+    for (std::size_t i = 0; i < truss.joints.size(); ++i) {
+        cleaner.add(truss.joints[i].label, placeOf("joints", i) + ".id");
+    }
+    (void)cleaner.clean(); // members and loads know joints by number
+}
+
+// Calls with the name of each case wherever it stands.
+template <class Each>
+void forEachCase(Truss& truss, Each each) {
+    for (std::size_t i = 0; i < truss.loads.size(); ++i) {
+        each(truss.loads[i].caseId, [i] { return placeOf("loads", i) + ".case"; });
+    }
+    for (std::size_t i = 0; i < truss.combinations.size(); ++i) {
+        for (auto& [caseId, factor] : truss.combinations[i].factors) {
+            each(caseId, [i] { return placeOf("combinations", i) + ".factors"; });
+        }
+    }
+}
+
+void cleanCases(Truss& truss, IssueList& issues) {
+    std::deque<std::string> names; // each once
+    std::unordered_set<std::string> known;
+    NameCleaner cleaner(issues, numbered("case"));
+    forEachCase(truss, [&](const std::string& name, const auto& placeOfIt) {
+        if (known.insert(name).second) {
+            names.push_back(name.empty() ? kDefaultCase : name);
+            cleaner.add(names.back(), placeOfIt());
+        }
+    });
+    const Renames renames = cleaner.clean();
+    forEachCase(truss, [&](std::string& name, const auto&) { follow(renames, name); });
+}
+
+} // namespace
+
+void cleanNames(Truss& truss, IssueList& issues) {
+    if (isUnclean(truss.title)) {
+        const std::string title = withoutHidden(truss.title);
+        const std::string now = isBare(title) ? "" : title;
+        issues.note(IssueCode::Suspicious, "title", noteOf(truss.title, now));
+        truss.title = now;
+    }
+    cleanLabels(truss, issues);
+    const Renames materials = cleanIds(truss.materials, "materials", "material", issues);
+    for (Section& section : truss.sections) {
+        follow(materials, section.material);
+    }
+    const Renames sections = cleanIds(truss.sections, "sections", "section", issues);
+    for (Member& member : truss.members) {
+        follow(sections, member.section);
+    }
+    cleanIds(truss.combinations, "combinations", "combination", issues);
+    cleanIds(truss.moving, "moving", "moving load", issues);
+    cleanCases(truss, issues);
+}
+
+} // namespace gusset

@@ -1,0 +1,84 @@
+#pragma once
+// Reads the keys of one JSON object, each once and with its type checked; what is left over at the
+// end is unknown to this version and kept. The only way from JSON values to the model.
+
+#include "exchange/json/json_value.hpp"
+
+#include <array>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace gusset {
+
+// What a reading finds wrong (errors) or worth knowing (notes), as many as are told at once. Words
+// of the file in them are spelled out where they hold what can't be seen.
+class IssueList {
+public:
+    void error(IssueCode, std::string_view at, std::string_view says);
+    void note(IssueCode, std::string_view at, std::string_view says);
+
+    [[nodiscard]] bool isFull() const;
+    [[nodiscard]] const Issues& errors() const { return errors_; }
+    [[nodiscard]] const Issues& notes() const { return notes_; }
+
+private:
+    Issues errors_;
+    Issues notes_;
+};
+
+// The words that a key may have, in the order of their values; the last ones may be empty.
+using Words = std::array<std::string_view, 5>;
+
+template <class Value>
+std::string_view wordOf(const Words& words, Value value) {
+    return words[static_cast<std::size_t>(value)];
+}
+
+class ObjectReader {
+public:
+    // A value that is no object is an error at its place, and reads as an empty object.
+    ObjectReader(const JsonValue&, std::string place, IssueList&);
+
+    [[nodiscard]] bool has(std::string_view key) const { return value_.find(key) != nullptr; }
+    [[nodiscard]] const std::string& place() const { return place_; }
+    [[nodiscard]] std::string placeOf(std::string_view key) const;
+
+    // Leave what was there when the key is absent or of another type; that, or that it is missing
+    // when it is needed, is an error.
+    void read(std::string_view key, bool isNeeded, double& into);
+    void read(std::string_view key, bool isNeeded, std::optional<double>& into);
+    void read(std::string_view key, bool isNeeded, std::string& into);
+    // The index of a word; an error that lists the words when it is none of them.
+    [[nodiscard]] std::size_t word(std::string_view key, const Words&, std::size_t fallback);
+    [[nodiscard]] const JsonValue* object(std::string_view key); // null: none
+    [[nodiscard]] const std::vector<JsonValue>& list(std::string_view key, bool isNeeded = false);
+    [[nodiscard]] const JsonValue* any(std::string_view key); // marks it as read
+
+    // The keys that nobody asked for, as JSON text, with a note for each; "" if there are none.
+    [[nodiscard]] std::string rest();
+    // Reads the object of a key, if there is one; what rest() is of that.
+    template <class Read>
+    [[nodiscard]] std::string inner(std::string_view key, const Read& read) {
+        const JsonValue* value = object(key);
+        if (!value) {
+            return "";
+        }
+        ObjectReader reader(*value, placeOf(key), issues_);
+        read(reader);
+        return reader.rest();
+    }
+
+    [[nodiscard]] IssueList& issues() { return issues_; }
+
+private:
+    const JsonValue* take(std::string_view key, JsonValue::Kind, bool isNeeded = false);
+
+    const JsonValue& value_;
+    std::string place_;
+    IssueList& issues_;
+    std::vector<std::string_view> asked_;
+};
+
+} // namespace gusset

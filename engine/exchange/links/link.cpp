@@ -1,0 +1,179 @@
+#include "exchange/links/link.hpp"
+
+#include "exchange/files/model_reader.hpp"
+#include "exchange/links/compact_model.hpp"
+#include "exchange/links/deflated.hpp"
+#include "exchange/links/link_loads.hpp"
+#include "exchange/links/link_text.hpp"
+#include "exchange/links/percent.hpp"
+
+#include <algorithm>
+#include <iterator>
+
+namespace gusset {
+
+namespace {
+
+// Also what a wrapping mail program left between the characters goes.
+std::string withoutSpaces(std::string_view text) {
+    std::string out;
+    std::copy_if(text.begin(), text.end(), std::back_inserter(out),
+                 [](char c) { return static_cast<unsigned char>(c) > ' '; });
+    return out;
+}
+
+void stripTrailing(std::string& text, std::string_view signs) {
+    text.erase(text.find_last_not_of(signs) + 1);
+}
+
+// From "m=" or "j=" on; empty when there is neither.
+std::string_view fragmentOf(std::string_view text) {
+    for (const std::string_view mark : {"#m=", "#j=", "%23m=", "%23j="}) {
+        if (const std::size_t found = text.find(mark); found != std::string_view::npos) {
+            return text.substr(found + mark.size() - 2);
+        }
+    }
+    const std::size_t start = text.find_first_not_of(" \t\r\n#<\"'(");
+    text.remove_prefix(std::min(start, text.size()));
+    const std::string_view first = text.substr(0, 2);
+    return first == "m=" || first == "j=" ? text : std::string_view{};
+}
+
+// A value of the model file stands one list deeper in the compact form.
+constexpr int kDeeperInLink = 1;
+
+// Whether lists and objects stand in one another more than so many times; as deep as that is
+// looked.
+bool isDeeper(const JsonValue& value, int depth) {
+    using Kind = JsonValue::Kind;
+    if (value.kind != Kind::Array && value.kind != Kind::Object) {
+        return false;
+    }
+    return depth == 0 ||
+           std::any_of(value.items.begin(), value.items.end(),
+                       [depth](const JsonValue& it) { return isDeeper(it, depth - 1); }) ||
+           std::any_of(value.members.begin(), value.members.end(),
+                       [depth](const auto& it) { return isDeeper(it.second, depth - 1); });
+}
+
+Outcome<Reading> readContent(const Bytes& bytes) {
+    const Inflated content = inflated(bytes, kLargestInflated);
+    if (content.fault == InflateFault::TooLarge) {
+        return Issue{IssueCode::TooLarge, "the link",
+                     "unpacks to more than " + std::to_string(kLargestInflated >> 20) +
+                         " MB, more than is read from a link: ask for the model as a file"};
+    }
+    if (content.fault) {
+        return Issue{IssueCode::Damaged, "the link", "does not unpack: copy the whole link again"};
+    }
+    JsonBounds bounds;
+    bounds.depth += kDeeperInLink;
+    const Outcome<JsonValue> compact = parseJson(content.text, bounds);
+    if (!compact) {
+        const Issue& fault = compact.issues().front();
+        return Issue{fault.code, "the link",
+                     "opens, and was not written by Gusset: " + fault.at + " " + fault.says};
+    }
+    const Outcome<JsonValue> model = expandModel(compact.value());
+    if (!model) {
+        return model.issues();
+    }
+    if (isDeeper(model.value(), JsonBounds{}.depth)) {
+        return Issue{IssueCode::TooLarge, "the link",
+                     "is nested deeper than any model is: it was not written by Gusset"};
+    }
+    return readModelValue(model.value());
+}
+
+// Known before the model is packed, which takes seconds where there are so many.
+bool holdsTooMany(const Truss& truss) {
+    return std::max({truss.joints.size(), truss.members.size(), truss.supports.size(),
+                     truss.loads.size()}) > kMostInLink;
+}
+
+// Why a link with this truss would not open again.
+Issue noLink(IssueCode code, const std::string& why) {
+    return Issue{code, "the link",
+                 "can't be made: " + why + ". Save the truss as a file and send that"};
+}
+
+} // namespace
+
+std::string writeLink(const Truss& truss) { return sealedLink(deflated(compactModel(truss))); }
+
+Outcome<std::string> openableLink(const Truss& truss, const LoadChoice& loads) {
+    if (holdsTooMany(truss)) {
+        return noLink(IssueCode::TooLarge, "the truss is larger than what links hold");
+    }
+    std::string link = writeLink(truss) + linkTailOf(loads);
+    if (link.size() > kLargestLink) {
+        return noLink(IssueCode::TooLarge, "it would have " + std::to_string(link.size()) +
+                                               " characters, and links have at most " +
+                                               std::to_string(kLargestLink));
+    }
+    const Outcome<Reading> back = readLink(link);
+    if (!back) {
+        const Issue& fault = back.issues().front();
+        return noLink(fault.code, fault.code == IssueCode::TooLarge
+                                      ? "the truss is larger than what links hold"
+                                      : "it would not open (" + fault.at + ": " + fault.says + ")");
+    }
+    if (back.value().truss != truss) {
+        return noLink(IssueCode::Damaged, "it would not hold the whole truss");
+    }
+    return link;
+}
+
+bool looksLikeLink(std::string_view text) { return !fragmentOf(text).empty(); }
+
+Outcome<Reading> readLink(std::string_view text) {
+    const std::string_view whole = fragmentOf(text);
+    if (const std::size_t size = whole.empty() ? text.size() : whole.size(); size > kLargestLink) {
+        return Issue{IssueCode::TooLarge, "the link",
+                     "has " + std::to_string(size) + " characters, and links have at most " +
+                         std::to_string(kLargestLink) + ": ask for the model as a file"};
+    }
+    const std::string_view fragment = withoutTail(whole).model;
+    if (fragment.empty()) {
+        return Issue{IssueCode::Syntax, "the link",
+                     "holds no model: a link of Gusset has #m= or #j= in it"};
+    }
+    std::string plain = percentDecoded(fragment);
+    if (plain.starts_with("j=")) {
+        plain.erase(plain.find_last_of('}') + 1); // what programs put behind it
+        if (plain.empty()) {
+            return Issue{IssueCode::Damaged, "the link",
+                         "is incomplete: no } ends its model: copy the whole link again"};
+        }
+        return readModel(std::string_view(plain).substr(std::min<std::size_t>(2, plain.size())));
+    }
+    plain = withoutSpaces(plain);
+    stripTrailing(plain, ").,>\"'*;:!?]}");
+    const Outcome<Bytes> bytes = unsealedLink(plain);
+    if (!bytes) {
+        return bytes.issues();
+    }
+    return readContent(bytes.value());
+}
+
+Outcome<LoadChoice> linkedLoads(std::string_view text, const Truss& truss) {
+    const std::string_view fragment = fragmentOf(text);
+    const bool isEncoded = fragment.find('&') == std::string_view::npos; // as a whole, by a program
+    const std::string decoded = isEncoded ? percentDecoded(fragment) : "";
+    LoadChoice loads = withoutTail(isEncoded ? std::string_view(decoded) : fragment).loads;
+    const std::vector<std::string> cases = caseNames(truss);
+    if (!loads.caseId.empty() &&
+        std::find(cases.begin(), cases.end(), loads.caseId) == cases.end()) {
+        return Issue{IssueCode::UnknownName, "the link",
+                     "asks for a load case that its truss has not: all loads are shown"};
+    }
+    const auto isMeant = [&loads](const Combination& it) { return it.id == loads.combinationId; };
+    if (!loads.combinationId.empty() &&
+        std::none_of(truss.combinations.begin(), truss.combinations.end(), isMeant)) {
+        return Issue{IssueCode::UnknownName, "the link",
+                     "asks for a combination that its truss has not: all loads are shown"};
+    }
+    return loads;
+}
+
+} // namespace gusset

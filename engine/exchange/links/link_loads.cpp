@@ -1,0 +1,64 @@
+#include "exchange/links/link_loads.hpp"
+
+#include "exchange/links/percent.hpp"
+
+#include <algorithm>
+
+namespace gusset {
+
+namespace {
+
+constexpr std::string_view kCase = "&case=";
+constexpr std::string_view kCombination = "&combination=";
+
+bool isOfName(
+    char c) { // RFC 3986 §2.3, what is percent-encoded, and UTF-8 as some programs leave it
+    const char lower = static_cast<char>(c | 0x20);
+    return (c >= '0' && c <= '9') || (lower >= 'a' && lower <= 'z') ||
+           std::string_view("%-._~").find(c) != std::string_view::npos ||
+           static_cast<unsigned char>(c) >= 0x80;
+}
+
+// The name at the beginning, without the full stop of the sentence that the link may end.
+std::string_view nameAt(std::string_view text) {
+    const auto end = std::find_if_not(text.begin(), text.end(), isOfName);
+    text = text.substr(0, static_cast<std::size_t>(end - text.begin()));
+    return text.substr(0, text.find_last_not_of('.') + 1);
+}
+
+// JSON that was not percent-encoded may have the mark in one of its texts: then the JSON goes on
+// behind it, and ends in a brace.
+bool isInsideJson(std::string_view before, std::string_view behind) {
+    const bool jsonEnds =
+        before.ends_with('}') || before.ends_with("%7D") || before.ends_with("%7d");
+    return before.starts_with("j=") &&
+           (!jsonEnds || behind.find_first_of("}\"") != std::string_view::npos ||
+            behind.find("%22") != std::string_view::npos);
+}
+
+} // namespace
+
+std::string linkTailOf(const LoadChoice& loads) {
+    if (!loads.combinationId.empty()) {
+        return std::string(kCombination) + percentEncoded(loads.combinationId);
+    }
+    return loads.caseId.empty() ? "" : std::string(kCase) + percentEncoded(loads.caseId);
+}
+
+LinkTail withoutTail(std::string_view fragment) {
+    for (const std::string_view mark : {kCase, kCombination}) {
+        const std::size_t found = fragment.rfind(mark);
+        if (found == std::string_view::npos) {
+            continue;
+        }
+        const std::string_view before = fragment.substr(0, found);
+        const std::string_view behind = fragment.substr(found + mark.size());
+        if (!isInsideJson(before, behind)) {
+            const std::string decoded = percentDecoded(nameAt(behind));
+            return {before, mark == kCase ? LoadChoice{decoded, ""} : LoadChoice{"", decoded}};
+        }
+    }
+    return {fragment, {}};
+}
+
+} // namespace gusset

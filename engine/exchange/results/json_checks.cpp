@@ -1,0 +1,109 @@
+#include "exchange/results/json_checks.hpp"
+
+#include "exchange/files/format_words.hpp"
+#include "exchange/json/json_text.hpp"
+#include "exchange/results/json_trust.hpp"
+
+namespace gusset {
+
+namespace {
+
+constexpr Words kCheckWords{"", "tension", "crushing", "buckling"};
+constexpr Words kLackWords{"area", "strength", "E", "radius", "force"};
+
+class ChecksWriter {
+public:
+    explicit ChecksWriter(const Truss& truss)
+        : truss_(truss), newton_(toNewton(truss.units.force)) {}
+
+    std::string write(const MemberChecks& checks, const CheckSentences& sentences,
+                      const Issues& notes) {
+        out_.beginObject();
+        out_.text("formula", wordOf(kFormulaWords, truss_.checks.formula));
+        out_.whole("over", checks.over);
+        out_.whole("tooSlender", checks.slender);
+        out_.whole("unchecked", checks.unchecked);
+        if (checks.worst.valid()) {
+            out_.object("worst", [&] {
+                ends(checks.members[checks.worst.at()]);
+                writeUse(checks.members[checks.worst.at()]);
+            });
+        }
+        out_.objects("members", checks.members, [&](const MemberCheck& it) { write(it); });
+        if (!checks.members.empty()) {
+            writeTrust(out_, checks.reliance.trust);
+        }
+        out_.texts("warnings", sentences.warnings);
+        out_.texts("caution", sentences.caution);
+        out_.issues("notes", notes);
+        out_.endObject();
+        return out_.take() + "\n";
+    }
+
+private:
+    void flagIf(std::string_view key, bool value) {
+        if (value) {
+            out_.yes(key);
+        }
+    }
+    void ends(const MemberCheck& check) {
+        const Member& member = truss_.members[check.member.at()];
+        out_.text("a", truss_.joints[member.a.at()].label);
+        out_.text("b", truss_.joints[member.b.at()].label);
+    }
+
+    void writeUse(const MemberCheck& check) {
+        out_.result("use", check.use, lastPlaceOf(useErrorOf(check), 1));
+    }
+
+    void write(const MemberCheck& check) {
+        ends(check);
+        out_.result("force", check.force / newton_, lastPlaceOf(check.error / newton_, 1));
+        writeChoice(check.choice);
+        if (!isChecked(check)) {
+            writeLacks(check.lacks);
+        } else {
+            if (check.governing != CheckKind::None) {
+                out_.text("formula", wordOf(kFormulaWords, check.formula));
+                out_.text("check", wordOf(kCheckWords, check.governing));
+                out_.result("allowed", check.capacity / newton_);
+            }
+            writeUse(check);
+            flagIf("over", isOver(check));
+        }
+        if (check.slenderness > 0) {
+            out_.result("slenderness", check.slenderness);
+        }
+        flagIf("tooSlender", check.tooSlender);
+        flagIf("bends", check.bends);
+    }
+
+    void writeChoice(const LoadChoice& choice) {
+        if (!choice.combinationId.empty()) {
+            out_.text("combination", choice.combinationId);
+        } else if (!choice.caseId.empty()) {
+            out_.text("case", choice.caseId);
+        }
+    }
+
+    void writeLacks(const std::vector<Lack>& lacks) {
+        std::vector<std::string> words;
+        for (const Lack lack : lacks) {
+            words.emplace_back(wordOf(kLackWords, lack));
+        }
+        out_.texts("lacks", words);
+    }
+
+    const Truss& truss_;
+    const double newton_;
+    JsonText out_{Layout::Indented};
+};
+
+} // namespace
+
+std::string writeChecks(const Truss& truss, const MemberChecks& checks,
+                        const CheckSentences& sentences, const Issues& notes) {
+    return ChecksWriter(truss).write(checks, sentences, notes);
+}
+
+} // namespace gusset

@@ -1,0 +1,20 @@
+#pragma once
+// Influence lines and envelopes as JSON, in the model's units, numbers to 12 significant digits.
+
+#include "exchange/results/json_results.hpp"
+#include "statics/moving/envelope.hpp"
+#include "statics/moving/influence_report.hpp"
+
+#include <string>
+#include <vector>
+
+namespace gusset {
+
+// Numbers to fewer digits where rounding leaves fewer. Notes, as of results, are left out where
+// there are none; of the sentences those of mechanisms and exact forces have no place here.
+[[nodiscard]] std::string writeInfluence(const Truss&, const InfluenceReport&,
+                                         const ResultSentences& = {}, const Issues& notes = {});
+[[nodiscard]] std::string writeEnvelope(const Truss&, const Envelope&, const ResultSentences& = {},
+                                        const Issues& notes = {});
+
+} // namespace gusset
