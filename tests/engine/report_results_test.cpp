@@ -1,3 +1,4 @@
+#include "phrases/verdict.hpp"
 #include "report/results/results_text.hpp"
 #include "report/text/phrases.hpp"
 
@@ -185,7 +186,7 @@ TEST_CASE("a sentence takes its parts by name, and lists read as in speech") {
     CHECK(list({"A"}) == "A");
     CHECK(list({"A", "B"}) == "A and B");
     CHECK(list({"A", "B", "C", "D"}) == "A, B, C and D");
-    CHECK(sayPlain(book, Phrase::LargestTension,
+    CHECK(sayPlain(book, phrase::kLargestTension,
                    {{"member", plainLine("{value}")}, {"value", plainLine("1")}}) ==
           "Largest tension: 1 in {value}.");
 }

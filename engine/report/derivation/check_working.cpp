@@ -1,6 +1,7 @@
 #include "report/derivation/check_working.hpp"
 
 #include "core/signs.hpp"
+#include "phrases/check_working.hpp"
 #include "report/results/check_text.hpp"
 #include "report/results/results_text.hpp"
 #include "report/text/formula.hpp"
@@ -97,9 +98,8 @@ class CheckSheet {
 public:
     CheckSheet(const PhraseBook& book, const Truss& truss, const MemberCheck& check)
         : book_(book), truss_(truss), it_(check),
-          settings_(truss.checks), passage_{say(
-                                       book, Phrase::CheckTitle,
-                                       {{"member", plainLine(memberName(truss, check.member))}})},
+          settings_(truss.checks), passage_{say(book, phrase::kCheckTitle,
+                                                {{"member", memberName(truss, check.member)}})},
           write_(truss), stress_(toPascal(truss.units.stress)),
           length_(toMetre(truss.units.section)), area_(length_ * length_),
           newtons_(toNewton(truss.units.force)) {}
@@ -116,7 +116,7 @@ public:
             writeSlenderness();
             if (it_.force < 0) {
                 writeBuckling();
-                tell(Phrase::CheckGoverns, {{"check", plainLine(checkWord(book_, it_.governing))}});
+                tell(phrase::kCheckGoverns, {{"check", checkWord(book_, it_.governing)}});
             }
             writeUse();
         }
@@ -127,7 +127,9 @@ public:
     }
 
 private:
-    void tell(Phrase phrase, std::initializer_list<Part> parts = {}) {
+    void tell(Phrase<> phrase) { addSentence(passage_, say(book_, phrase)); }
+    template <PartName... Names>
+    void tell(Phrase<Names...> phrase, const PartsOf<Words, Names...>& parts) {
         addSentence(passage_, say(book_, phrase, parts));
     }
 
@@ -137,12 +139,11 @@ private:
 
     void sayForce() {
         if (it_.force == 0 && isChecked(it_)) {
-            tell(Phrase::CheckIdle);
+            tell(phrase::kCheckIdle);
             return;
         }
-        tell(it_.force > 0 ? Phrase::CheckPulled : Phrase::CheckPressed,
-             {{"force", plainLine(forceText(truss_, std::abs(it_.force) / newtons_,
-                                            numberStyleOf(truss_)))}});
+        tell(it_.force > 0 ? phrase::kCheckPulled : phrase::kCheckPressed,
+             {{"force", forceText(truss_, std::abs(it_.force) / newtons_, numberStyleOf(truss_))}});
     }
 
     void sayLacks() {
@@ -158,7 +159,7 @@ private:
         const std::string section = symbolOf(truss_.units.section);
         const std::string stress = symbolOf(truss_.units.stress);
         const std::string square = section.empty() ? section : section + kSquared;
-        tell(Phrase::CheckGiven);
+        tell(phrase::kCheckGiven);
         write_.name("A").equals().given(*it_.make.area / area_).unit(square);
         write_.sign(",");
         nameStrength().equals().given(strength()).unit(stress);
@@ -203,7 +204,7 @@ private:
 
     void writeStrength() {
         const double factor = byEn() ? settings_.gammaM0 : settings_.strengthFactor;
-        tell(Phrase::CheckStrengthLine);
+        tell(phrase::kCheckStrengthLine);
         write_.name("N", "R").equals();
         nameStrength().times().name("A");
         divide(true, "M0", factor);
@@ -219,7 +220,7 @@ private:
             return;
         }
         const bool pulled = it_.force > 0;
-        tell(Phrase::CheckSlendernessLine);
+        tell(phrase::kCheckSlendernessLine);
         write_.name(kLambda).equals();
         if (!pulled) {
             write_.name("K").times();
@@ -231,16 +232,16 @@ private:
         write_.given(it_.length / length_).over().given(*it_.make.radius / length_);
         write_.equals().found(it_.slenderness).put(passage_);
         if (it_.limit == 0) {
-            tell(Phrase::CheckNoLimit);
+            tell(phrase::kCheckNoLimit);
         } else {
-            tell(it_.tooSlender ? Phrase::CheckTooSlender : Phrase::CheckSlenderEnough,
+            tell(it_.tooSlender ? phrase::kCheckTooSlender : phrase::kCheckSlenderEnough,
                  {{"limit", figure(it_.limit)}});
         }
     }
 
     // σ = π² · E / λ², or F_e.
     Writer& nameElastic() { return byAisc() ? write_.name("F", "e") : write_.name(kStress, "cr"); }
-    void writeElastic(Phrase heading) {
+    void writeElastic(Phrase<> heading) {
         tell(heading);
         nameElastic().equals().squared("\u03C0").times().name("E").over().squared(kLambda);
         write_.equals()
@@ -257,13 +258,13 @@ private:
 
     void writeBuckling() {
         if (byEn()) {
-            writeElastic(Phrase::CheckElasticLine);
+            writeElastic(phrase::kCheckElasticLine);
             writeReduction();
         } else if (byAisc()) {
-            writeElastic(Phrase::CheckElasticLine);
+            writeElastic(phrase::kCheckElasticLine);
             writeCriticalStress();
         } else {
-            writeElastic(Phrase::CheckEulerLine);
+            writeElastic(phrase::kCheckEulerLine);
             writeEuler();
         }
     }
@@ -273,7 +274,7 @@ private:
         write_.equals().found(elastic()).times().given(area()).toForce();
         force(it_.elastic * *it_.make.area);
         write_.put(passage_);
-        tell(Phrase::CheckBucklingLine);
+        tell(phrase::kCheckBucklingLine);
         write_.name("N", "b").equals().name("N", "cr").over().name("n").equals();
         write_.found(it_.elastic * *it_.make.area / newtons_).over().given(settings_.eulerFactor);
         force(it_.buckling);
@@ -283,19 +284,19 @@ private:
     void writeReduction() {
         const BucklingReduction& r = it_.reduction;
         const double square = r.relative * r.relative;
-        tell(Phrase::CheckReductionLine,
-             {{"curve", plainLine(curveName(settings_.curve))}, {"alpha", figure(r.imperfection)}});
+        tell(phrase::kCheckReductionLine,
+             {{"curve", curveName(settings_.curve)}, {"alpha", figure(r.imperfection)}});
         write_.squared(kLambda, "r").equals().name("f", "y").over().name(kStress, "cr");
         write_.equals().given(strength()).over().found(elastic()).equals().found(square);
         write_.sign(",").name(kLambda, "r").equals().root(square).equals().found(r.relative);
         write_.put(passage_);
         if (r.relative <= 0.2) {
-            tell(Phrase::CheckPlateau);
+            tell(phrase::kCheckPlateau);
             write_.name(kChi).equals().given(1).put(passage_);
         } else {
             writePhi(r);
         }
-        tell(Phrase::CheckBucklingLine);
+        tell(phrase::kCheckBucklingLine);
         write_.name("N", "b").equals().name(kChi).times().name("f", "y").times().name("A");
         write_.over().name(kGamma, "M1").equals().found(r.chi).times().given(strength());
         write_.times().given(area()).over().given(settings_.gammaM1).toForce();
@@ -322,7 +323,7 @@ private:
         const double critical = it_.critical.stress / stress_;
         write_.name("F", "y").over().name("F", "e").equals().given(strength()).over();
         write_.found(elastic()).equals().found(ratio).put(passage_);
-        tell(it_.critical.elastic ? Phrase::CheckElastic : Phrase::CheckInelastic);
+        tell(it_.critical.elastic ? phrase::kCheckElastic : phrase::kCheckInelastic);
         write_.name("F", "cr").equals();
         if (it_.critical.elastic) {
             write_.given(0.877).times().name("F", "e").equals().given(0.877).times();
@@ -332,7 +333,7 @@ private:
             write_.given(0.658).sign("^").found(ratio).times().given(strength());
         }
         write_.equals().found(critical).unit(symbolOf(truss_.units.stress)).put(passage_);
-        tell(Phrase::CheckBucklingLine);
+        tell(phrase::kCheckBucklingLine);
         write_.name("N", "b").equals().name("F", "cr").times().name("A");
         divide(true, "", 1);
         write_.equals().found(critical).times().given(area());
@@ -349,7 +350,7 @@ private:
         write_.equals()
             .number(useText(truss_, it_.use, useErrorOf(it_)))
             .put(passage_, LineRole::Result);
-        tell(isOver(it_) ? Phrase::CheckUseOver : Phrase::CheckUseHolds);
+        tell(isOver(it_) ? phrase::kCheckUseOver : phrase::kCheckUseHolds);
     }
 
     const PhraseBook& book_;

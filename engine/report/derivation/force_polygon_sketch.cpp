@@ -2,6 +2,8 @@
 
 #include "core/index.hpp"
 #include "core/tolerance.hpp"
+#include "phrases/force_polygon.hpp"
+#include "phrases/lists.hpp"
 #include "report/derivation/force_polygon_text.hpp"
 #include "report/results/results_text.hpp"
 
@@ -97,8 +99,7 @@ std::vector<Vertex> verticesOf(const PhraseBook& book, const ForcePolygon& polyg
             return length(vertex.point - points[i]) < 0.5;
         });
         if (same != vertices.end()) {
-            same->names = sayPlain(book, Phrase::PointAndMore,
-                                   {{"a", plainLine(same->names)}, {"b", plainLine(name)}});
+            same->names = sayPlain(book, phrase::kListMore, {{"a", same->names}, {"b", name}});
         } else {
             vertices.push_back({points[i], name});
         }
@@ -127,8 +128,8 @@ std::string scaleWords(const PhraseBook& book, const Truss& truss, double perCen
                             .digits = 2,
                             .decimalSign = truss.classSettings.decimalSign,
                             .keepZeros = false};
-    return sayPlain(book, Phrase::PolygonScale,
-                    {{"force", plainLine(forceText(truss, perCentimetre, style))}});
+    return sayPlain(book, phrase::kPolygonScale,
+                    {{"force", forceText(truss, perCentimetre, style)}});
 }
 
 // A bar of two centimetres under all the rest: it stays true when the drawing is enlarged. Gives
@@ -151,9 +152,7 @@ Vec2 addScale(Sketch& sketch, const std::string& scale) {
 
 std::string sentence(const PhraseBook& book, const PolygonDrawing& drawing,
                      const std::string& scale) {
-    return sayPlain(
-        book, Phrase::PolygonSays,
-        {{"n", plainLine(std::to_string(drawing.lines.size()))}, {"scale", plainLine(scale)}});
+    return sayPlain(book, phrase::kPolygonSays, {{"n", drawing.lines.size()}, {"scale", scale}});
 }
 
 double distanceTo(const SketchStroke& stroke, Vec2 point) {

@@ -1,5 +1,9 @@
 #include "report/derivation/force_polygon_text.hpp"
 
+#include "phrases/force_polygon.hpp"
+#include "phrases/remarks.hpp"
+#include "phrases/tables.hpp"
+#include "phrases/verdict.hpp"
 #include "report/results/results_text.hpp"
 #include "report/results/table.hpp"
 #include "report/text/html.hpp"
@@ -15,17 +19,17 @@ std::string refusalText(const PhraseBook& book, const Truss& truss, const ForceP
     case PolygonRefusal::None:
         break;
     case PolygonRefusal::NoMember:
-        return sayPlain(book, truss.joints.empty() ? Phrase::NothingDrawn : Phrase::NoMember);
+        return sayPlain(book, truss.joints.empty() ? phrase::kNothingDrawn : phrase::kNoMember);
     case PolygonRefusal::NoWorking:
-        return sayPlain(book, Phrase::PolygonNoWorking);
+        return sayPlain(book, phrase::kPolygonNoWorking);
     case PolygonRefusal::CrossingMembers:
-        return sayPlain(book, Phrase::PolygonCrossing,
-                        {{"a", plainLine(memberName(truss, polygon.members[0]))},
-                         {"b", plainLine(memberName(truss, polygon.members[1]))}});
+        return sayPlain(book, phrase::kPolygonCrossing,
+                        {{"a", memberName(truss, polygon.members[0])},
+                         {"b", memberName(truss, polygon.members[1])}});
     case PolygonRefusal::NotConnected:
-        return sayPlain(book, Phrase::PolygonNotConnected, {{"joint", joint()}});
+        return sayPlain(book, phrase::kPolygonNotConnected, {{"joint", joint()}});
     case PolygonRefusal::ForceInside:
-        return sayPlain(book, Phrase::PolygonForceInside, {{"joint", joint()}});
+        return sayPlain(book, phrase::kPolygonForceInside, {{"joint", joint()}});
     }
     return {};
 }
@@ -35,7 +39,8 @@ std::string whatOf(const PhraseBook& book, const Truss& truss, const PolygonLine
         return memberName(truss, line.member);
     }
     const RichLine joint = plainLine(truss.joints[line.joint.at()].label);
-    return sayPlain(book, line.reaction ? Phrase::ReactionAt : Phrase::LoadAt, {{"joint", joint}});
+    return sayPlain(book, line.reaction ? phrase::kReactionAt : phrase::kLoadAt,
+                    {{"joint", joint}});
 }
 
 std::string senseWord(const PhraseBook& book, const Truss& truss, const PolygonLine& line) {
@@ -43,17 +48,17 @@ std::string senseWord(const PhraseBook& book, const Truss& truss, const PolygonL
         return {};
     }
     if (roundedTo(line.force, numberStyleOf(truss)) == 0) {
-        return sayPlain(book, Phrase::WordZero);
+        return sayPlain(book, phrase::kWordZero);
     }
-    return sayPlain(book, line.force < 0 ? Phrase::WordCompression : Phrase::WordTension);
+    return sayPlain(book, line.force < 0 ? phrase::kWordCompression : phrase::kWordTension);
 }
 
 TextTable tableOf(const PhraseBook& book, const Truss& truss, const ForcePolygon& polygon) {
     TextTable table;
-    table.caption = sayPlain(book, Phrase::PolygonCaption);
-    table.head = {say(book, Phrase::ColumnLine), say(book, Phrase::ColumnStandsFor),
-                  headed(book, say(book, Phrase::ColumnForce), symbolOf(truss.units.force)),
-                  say(book, Phrase::ColumnSense)};
+    table.caption = sayPlain(book, phrase::kPolygonCaption);
+    table.head = {say(book, phrase::kColumnLine), say(book, phrase::kColumnStandsFor),
+                  headed(book, say(book, phrase::kColumnForce), symbolOf(truss.units.force)),
+                  say(book, phrase::kColumnSense)};
     table.numeric = {false, false, true, false};
     for (const PolygonLine& line : polygon.lines) {
         table.rows.push_back({polygonLineName(polygon, line), whatOf(book, truss, line),
@@ -80,12 +85,12 @@ std::string polygonLineName(const ForcePolygon& polygon, const PolygonLine& line
 
 Passage forcePolygonPassage(const PhraseBook& book, const Truss& truss,
                             const ForcePolygon& polygon) {
-    Passage passage{say(book, Phrase::PolygonTitle)};
+    Passage passage{say(book, phrase::kPolygonTitle)};
     if (polygon.refusal != PolygonRefusal::None) {
         addSentence(passage, plainLine(refusalText(book, truss, polygon)));
         return passage;
     }
-    addSentence(passage, say(book, Phrase::PolygonOpening));
+    addSentence(passage, say(book, phrase::kPolygonOpening));
     passage.parts.push_back(tableOf(book, truss, polygon));
     return passage;
 }
@@ -95,7 +100,7 @@ std::string forcePolygonText(const PhraseBook& book, const Truss& truss,
     if (polygon.refusal != PolygonRefusal::None) {
         return refusalText(book, truss, polygon) + '\n';
     }
-    return sayPlain(book, Phrase::PolygonOpening) + "\n\n" +
+    return sayPlain(book, phrase::kPolygonOpening) + "\n\n" +
            tableText(tableOf(book, truss, polygon));
 }
 
@@ -107,7 +112,7 @@ std::string forcePolygonHtml(const PhraseBook& book, const Truss& truss,
     if (polygon.refusal != PolygonRefusal::None) {
         return paragraph(refusalText(book, truss, polygon));
     }
-    return paragraph(sayPlain(book, Phrase::PolygonOpening)) +
+    return paragraph(sayPlain(book, phrase::kPolygonOpening)) +
            tableHtml(tableOf(book, truss, polygon));
 }
 

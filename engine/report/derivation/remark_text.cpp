@@ -1,5 +1,9 @@
 #include "report/derivation/remark_text.hpp"
 
+#include "phrases/influence_by_hand.hpp"
+#include "phrases/lists.hpp"
+#include "phrases/remarks.hpp"
+#include "phrases/steps.hpp"
 #include "report/results/results_text.hpp"
 
 #include <algorithm>
@@ -18,11 +22,11 @@ RichLine foundSymbol(const Notation& notation, const Step& step) {
 // "2 m to the right and 3 m up": where a point off the truss lies.
 RichLine placeOf(const Notation& notation, const Remark& remark) {
     const Vec2 from = remark.at - notation.truss.joints[remark.joint.at()].at;
-    return say(notation.book, Phrase::PlaceOfCentre,
-               {{"dx", plainLine(givenLength(notation, std::fabs(from.x)))},
-                {"right", plainLine(directionWord(notation.book, {from.x, 0}))},
-                {"dy", plainLine(givenLength(notation, std::fabs(from.y)))},
-                {"up", plainLine(directionWord(notation.book, {0, from.y}))},
+    return say(notation.book, phrase::kPlaceOfCentre,
+               {{"dx", givenLength(notation, std::fabs(from.x))},
+                {"right", directionWord(notation.book, {from.x, 0})},
+                {"dy", givenLength(notation, std::fabs(from.y))},
+                {"up", directionWord(notation.book, {0, from.y})},
                 {"joint", jointName(notation, remark.joint)}});
 }
 
@@ -30,24 +34,24 @@ RichLine momentCentre(const Notation& notation, const Step& step, const Remark& 
     const RichLine joint = jointName(notation, remark.joint);
     const RichLine left = foundSymbol(notation, step);
     if (remark.kind == RemarkKind::CentreOffTruss) {
-        return say(notation.book, Phrase::CentreOffTruss,
-                   {{"centre", plainLine(remark.text)},
+        return say(notation.book, phrase::kCentreOffTruss,
+                   {{"centre", remark.text},
                     {"through", symbolNames(notation, remark.symbols)},
                     {"place", placeOf(notation, remark)},
                     {"left", left}});
     }
     if (remark.symbols.empty()) {
-        return say(notation.book, Phrase::MomentCentreOne, {{"joint", joint}, {"left", left}});
+        return say(notation.book, phrase::kMomentCentreOne, {{"joint", joint}, {"left", left}});
     }
     return say(
         notation.book,
-        remark.symbols.size() == 1 ? Phrase::MomentCentreThroughOne : Phrase::MomentCentre,
+        remark.symbols.size() == 1 ? phrase::kMomentCentreThroughOne : phrase::kMomentCentre,
         {{"joint", joint}, {"through", symbolNames(notation, remark.symbols)}, {"left", left}});
 }
 
 RichLine sumAcross(const Notation& notation, const Step& step, const Remark& remark) {
-    const Phrase phrase =
-        remark.symbols.size() == 1 ? Phrase::SumAcrossOne : Phrase::SumAcrossSeveral;
+    const auto phrase =
+        remark.symbols.size() == 1 ? phrase::kSumAcrossOne : phrase::kSumAcrossSeveral;
     return say(
         notation.book, phrase,
         {{"others", symbolNames(notation, remark.symbols)}, {"left", foundSymbol(notation, step)}});
@@ -56,16 +60,16 @@ RichLine sumAcross(const Notation& notation, const Step& step, const Remark& rem
 RichLine otherWay(const Notation& notation, const Symbol& symbol) {
     const auto& restraints = notation.working.structure.restraints;
     const Vec2 along = restraints[static_cast<std::size_t>(symbol.restraint)].along;
-    return say(notation.book, Phrase::ActsOtherWay,
+    return say(notation.book, phrase::kActsOtherWay,
                {{"symbol", symbolRuns(notation, symbol)},
-                {"direction", plainLine(directionWord(notation.book, -along))}});
+                {"direction", directionWord(notation.book, -along)}});
 }
 
 RichLine jointChosen(const Notation& notation, const Remark& remark) {
     const RichLine unknowns = symbolNames(notation, remark.symbols);
     return remark.symbols.size() == 1
-               ? say(notation.book, Phrase::JointOneUnknown, {{"unknown", unknowns}})
-               : say(notation.book, Phrase::JointTwoUnknowns, {{"unknowns", unknowns}});
+               ? say(notation.book, phrase::kJointOneUnknown, {{"unknown", unknowns}})
+               : say(notation.book, phrase::kJointTwoUnknowns, {{"unknowns", unknowns}});
 }
 
 enum class TrussSide { Left, Right, Upper, Lower, None };
@@ -96,8 +100,9 @@ TrussSide sideOf(const Notation& notation, const std::vector<JointId>& part) {
 }
 
 RichLine cutChosen(const Notation& notation, const Step& step) {
-    constexpr Phrase kCut[] = {Phrase::CutLeft, Phrase::CutRight, Phrase::CutUpper,
-                               Phrase::CutLower, Phrase::CutPart};
+    constexpr decltype(phrase::kCutLeft) kCut[] = {phrase::kCutLeft, phrase::kCutRight,
+                                                   phrase::kCutUpper, phrase::kCutLower,
+                                                   phrase::kCutPart};
     return say(notation.book, kCut[static_cast<std::size_t>(sideOf(notation, step.body))],
                {{"members", memberNames(notation, step.members)},
                 {"joints", jointNames(notation, step.body)}});
@@ -106,11 +111,11 @@ RichLine cutChosen(const Notation& notation, const Step& step) {
 RichLine simultaneous(const Notation& notation, const Step& step, const Remark& remark) {
     const RichLine n = plain(static_cast<int>(remark.number));
     const RichLine unknowns = symbolNames(notation, remark.symbols);
-    return step.body.size() == 1 ? say(notation.book, Phrase::SimultaneousOne,
+    return step.body.size() == 1 ? say(notation.book, phrase::kSimultaneousOne,
                                        {{"joint", jointName(notation, step.body.front())},
                                         {"n", n},
                                         {"unknowns", unknowns}})
-                                 : say(notation.book, Phrase::Simultaneous,
+                                 : say(notation.book, phrase::kSimultaneous,
                                        {{"joints", jointNames(notation, step.body)},
                                         {"n", n},
                                         {"unknowns", unknowns}});
@@ -124,15 +129,15 @@ RichLine supportLine(const Notation& notation, SupportId id, int restraint) {
     };
     const RichLine joint = jointName(notation, support.joint);
     if (support.kind == SupportKind::Pin) {
-        return say(notation.book, Phrase::PinGives,
+        return say(notation.book, phrase::kPinGives,
                    {{"joint", joint}, {"x", symbol(restraint)}, {"y", symbol(restraint + 1)}});
     }
     const Vec2 along =
         notation.working.structure.restraints[static_cast<std::size_t>(restraint)].along;
-    return say(notation.book, Phrase::RollerGives,
+    return say(notation.book, phrase::kRollerGives,
                {{"joint", joint},
                 {"r", symbol(restraint)},
-                {"direction", plainLine(directionWord(notation.book, along))}});
+                {"direction", directionWord(notation.book, along)}});
 }
 
 RichLine loadLine(const Notation& notation, JointId joint, Vec2 load) {
@@ -142,14 +147,14 @@ RichLine loadLine(const Notation& notation, JointId joint, Vec2 load) {
     };
     const RichLine name = jointName(notation, joint);
     if (load.x != 0 && load.y != 0) {
-        return say(notation.book, Phrase::LoadTwoWays,
+        return say(notation.book, phrase::kLoadTwoWays,
                    {{"joint", name},
                     {"size", size(load.x)},
                     {"direction", word({load.x, 0})},
                     {"size2", size(load.y)},
                     {"direction2", word({0, load.y})}});
     }
-    return say(notation.book, Phrase::LoadOneWay,
+    return say(notation.book, phrase::kLoadOneWay,
                {{"joint", name}, {"size", size(length(load))}, {"direction", word(load)}});
 }
 
@@ -187,97 +192,97 @@ RichLine symbolNames(const Notation& notation, const std::vector<Symbol>& symbol
 RichLine remarkLine(const Notation& notation, const Step& step, const Remark& remark) {
     switch (remark.kind) {
     case RemarkKind::NothingDrawn:
-        return say(notation.book, Phrase::NothingDrawn);
+        return say(notation.book, phrase::kNothingDrawn);
     case RemarkKind::CountDeterminate:
-        return say(notation.book, Phrase::CountDeterminate);
+        return say(notation.book, phrase::kCountDeterminate);
     case RemarkKind::CountIndeterminate:
-        return say(notation.book, Phrase::CountIndeterminate,
+        return say(notation.book, phrase::kCountIndeterminate,
                    {{"degree", plain(notation.working.counting.redundants)}});
     case RemarkKind::CountMechanism:
-        return say(notation.book, Phrase::CountMechanism);
+        return say(notation.book, phrase::kCountMechanism);
     case RemarkKind::CountBalanced:
-        return say(notation.book, Phrase::CountBalanced);
+        return say(notation.book, phrase::kCountBalanced);
     case RemarkKind::MomentCentreChosen:
     case RemarkKind::CentreOffTruss:
         return momentCentre(notation, step, remark);
     case RemarkKind::SumLeavesOne:
-        return say(notation.book, Phrase::SumLeavesOne, {{"left", foundSymbol(notation, step)}});
+        return say(notation.book, phrase::kSumLeavesOne, {{"left", foundSymbol(notation, step)}});
     case RemarkKind::SumAcross:
         return sumAcross(notation, step, remark);
     case RemarkKind::ReactionsTogether:
-        return say(notation.book, Phrase::ReactionsTogether,
+        return say(notation.book, phrase::kReactionsTogether,
                    {{"reactions", symbolNames(notation, remark.symbols)}});
     case RemarkKind::ReactionsNotEnough:
-        return say(notation.book, Phrase::MoreThanThree,
+        return say(notation.book, phrase::kMoreThanThree,
                    {{"reactions", symbolNames(notation, remark.symbols)}});
     case RemarkKind::TakenApart:
-        return say(notation.book, Phrase::TakenApart,
+        return say(notation.book, phrase::kTakenApart,
                    {{"joint", jointName(notation, remark.joint)},
                     {"joints", jointNames(notation, step.body)}});
     case RemarkKind::PartAndWhole:
-        return say(notation.book, Phrase::PartAndWhole,
+        return say(notation.book, phrase::kPartAndWhole,
                    {{"unknowns", symbolNames(notation, remark.symbols)}});
     case RemarkKind::NegativeReaction:
         return otherWay(notation, remark.symbol);
     case RemarkKind::NegativeForce:
-        return say(notation.book, Phrase::NegativeForce,
+        return say(notation.book, phrase::kNegativeForce,
                    {{"symbol", symbolRuns(notation, remark.symbol)},
                     {"member", memberNames(notation, {remark.symbol.member})}});
     case RemarkKind::AssumedGuessed:
-        return say(notation.book, Phrase::AssumedGuessed);
+        return say(notation.book, phrase::kAssumedGuessed);
     case RemarkKind::AssumedAway:
-        return say(notation.book, Phrase::AssumedAway);
+        return say(notation.book, phrase::kAssumedAway);
     case RemarkKind::JointChosen:
         return jointChosen(notation, remark);
     case RemarkKind::BothInclined:
-        return say(notation.book, Phrase::BothInclined,
+        return say(notation.book, phrase::kBothInclined,
                    {{"unknowns", symbolNames(notation, remark.symbols)}});
     case RemarkKind::NoEasySection:
-        return say(notation.book, Phrase::NoEasySection);
+        return say(notation.book, phrase::kNoEasySection);
     case RemarkKind::NoEasyJoint:
-        return say(notation.book, Phrase::NoEasyJoint);
+        return say(notation.book, phrase::kNoEasyJoint);
     case RemarkKind::NoWorking:
-        return say(notation.book, Phrase::NoWorking);
+        return say(notation.book, phrase::kNoWorking);
     case RemarkKind::NoSectionFor:
-        return say(notation.book, Phrase::NoSectionFor,
+        return say(notation.book, phrase::kNoSectionFor,
                    {{"member", memberNames(notation, remark.members)}});
     case RemarkKind::NotTwoParts:
-        return say(notation.book, Phrase::NotTwoParts,
+        return say(notation.book, phrase::kNotTwoParts,
                    {{"members", memberNames(notation, remark.members)}});
     case RemarkKind::TooManyCut:
-        return say(notation.book, Phrase::TooManyCut,
+        return say(notation.book, phrase::kTooManyCut,
                    {{"members", memberNames(notation, remark.members)},
                     {"n", plain(static_cast<int>(remark.number))}});
     case RemarkKind::TryCut:
-        return say(notation.book, Phrase::TryCut,
+        return say(notation.book, phrase::kTryCut,
                    {{"members", memberNames(notation, remark.members)},
                     {"symbol", symbolRuns(notation, remark.symbol)}});
     case RemarkKind::CutForAll:
-        return say(notation.book, Phrase::CutForAll,
+        return say(notation.book, phrase::kCutForAll,
                    {{"members", memberNames(notation, step.members)}});
     case RemarkKind::CutChosen:
         return cutChosen(notation, step);
     case RemarkKind::SimultaneousChosen:
         return simultaneous(notation, step, remark);
     case RemarkKind::NoInclined:
-        return say(notation.book, Phrase::NoInclined);
+        return say(notation.book, phrase::kNoInclined);
     case RemarkKind::Symmetric:
-        return say(notation.book, Phrase::Symmetric);
+        return say(notation.book, phrase::kSymmetric);
     case RemarkKind::BySymmetry:
-        return say(notation.book, Phrase::BySymmetry,
+        return say(notation.book, phrase::kBySymmetry,
                    {{"symbols", symbolNames(notation, remark.symbols)}});
     case RemarkKind::NothingIdle:
-        return say(notation.book, Phrase::IdleNone);
+        return say(notation.book, phrase::kIdleNone);
     case RemarkKind::NoLoads:
-        return say(notation.book, Phrase::NothingActs);
+        return say(notation.book, phrase::kNothingActs);
     case RemarkKind::Closes:
-        return say(notation.book, Phrase::CheckCloses);
+        return say(notation.book, phrase::kCheckCloses);
     case RemarkKind::ClosesTo:
-        return say(notation.book, Phrase::CheckDoesNot,
-                   {{"number", plainLine(forceText(notation.truss, remark.number,
-                                                   roughStyleOf(notation.truss)))}});
+        return say(
+            notation.book, phrase::kCheckDoesNot,
+            {{"number", forceText(notation.truss, remark.number, roughStyleOf(notation.truss))}});
     case RemarkKind::NotComplete:
-        return say(notation.book, Phrase::NotComplete);
+        return say(notation.book, phrase::kNotComplete);
     }
     return {};
 }
@@ -290,16 +295,16 @@ RichLine zeroRuleLine(const Notation& notation, const Step& step) {
     const auto name = [&](std::size_t i) { return memberNames(notation, {step.members[i]}); };
     switch (step.rule) {
     case ZeroRule::TwoMembersNoLoad:
-        return say(notation.book, Phrase::IdleTwo,
+        return say(notation.book, phrase::kIdleTwo,
                    {{"joint", joint}, {"a", name(0)}, {"b", name(1)}});
     case ZeroRule::ThreeMembersTwoInLine:
-        return say(notation.book, Phrase::IdleThird,
+        return say(notation.book, phrase::kIdleThird,
                    {{"joint", joint}, {"idle", name(0)}, {"a", name(1)}, {"b", name(2)}});
     case ZeroRule::LoadAlongOne:
-        return say(notation.book, Phrase::IdleBesideLoad,
+        return say(notation.book, phrase::kIdleBesideLoad,
                    {{"joint", joint}, {"idle", name(0)}, {"a", name(1)}});
     case ZeroRule::LoneMember:
-        return say(notation.book, Phrase::IdleLone, {{"joint", joint}, {"idle", name(0)}});
+        return say(notation.book, phrase::kIdleLone, {{"joint", joint}, {"idle", name(0)}});
     case ZeroRule::None:
         break;
     }
@@ -308,20 +313,20 @@ RichLine zeroRuleLine(const Notation& notation, const Step& step) {
 
 RichLine countLine(const Notation& notation) {
     const Counting& count = notation.working.counting;
-    return say(notation.book, Phrase::CountThings,
-               {{"members", countedWords(notation.book, count.members, Phrase::OneMember,
-                                         Phrase::ManyMembers)},
-                {"reactions", countedWords(notation.book, count.reactions, Phrase::OneReaction,
-                                           Phrase::ManyReactions)},
-                {"joints",
-                 countedWords(notation.book, count.joints, Phrase::OneJoint, Phrase::ManyJoints)}});
+    return say(notation.book, phrase::kCountThings,
+               {{"members", countedWords(notation.book, count.members, phrase::kOneMember,
+                                         phrase::kManyMembers)},
+                {"reactions", countedWords(notation.book, count.reactions, phrase::kOneReaction,
+                                           phrase::kManyReactions)},
+                {"joints", countedWords(notation.book, count.joints, phrase::kOneJoint,
+                                        phrase::kManyJoints)}});
 }
 
 std::vector<RichLine> wholeBodyLines(const Notation& notation, const Step& step) {
     if (step.restraints.empty()) {
         return {};
     }
-    std::vector<RichLine> lines{say(notation.book, Phrase::TakeOffSupports)};
+    std::vector<RichLine> lines{say(notation.book, phrase::kTakeOffSupports)};
     SupportId last;
     for (const int restraint : step.restraints) {
         const SupportId support =
@@ -339,13 +344,14 @@ std::vector<RichLine> wholeBodyLines(const Notation& notation, const Step& step)
     }
     const bool clockwise = notation.truss.classSettings.moments == MomentSense::Clockwise;
     lines.push_back(
-        say(notation.book, clockwise ? Phrase::MomentsClockwise : Phrase::MomentsAnticlockwise));
+        say(notation.book, clockwise ? phrase::kMomentsClockwise : phrase::kMomentsAnticlockwise));
     return lines;
 }
 
 RichLine lookAtLine(const Notation& notation, const std::vector<JointId>& part) {
-    constexpr Phrase kLook[] = {Phrase::LookLeft, Phrase::LookRight, Phrase::LookUpper,
-                                Phrase::LookLower, Phrase::LookPart};
+    constexpr decltype(phrase::kLookLeft) kLook[] = {phrase::kLookLeft, phrase::kLookRight,
+                                                     phrase::kLookUpper, phrase::kLookLower,
+                                                     phrase::kLookPart};
     return say(notation.book, kLook[static_cast<std::size_t>(sideOf(notation, part))],
                {{"joints", jointNames(notation, part)}});
 }

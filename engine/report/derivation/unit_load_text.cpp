@@ -1,6 +1,8 @@
 #include "report/derivation/unit_load_text.hpp"
 
 #include "core/signs.hpp"
+#include "phrases/tables.hpp"
+#include "phrases/unit_load.hpp"
 #include "report/derivation/virtual_work_table.hpp"
 #include "report/results/results_text.hpp"
 #include "report/text/formula.hpp"
@@ -25,7 +27,7 @@ std::vector<RichLine> headOf(const PhraseBook& book, const Truss& truss, bool th
     const auto column = [&](const Formula& name, const std::string& unit) {
         return headed(book, runsOf(name), unit);
     };
-    std::vector<RichLine> head{say(book, Phrase::ColumnMember),
+    std::vector<RichLine> head{say(book, phrase::kColumnMember),
                                column({variableToken("N")}, force),
                                column({n}, {}),
                                column({length}, symbolOf(truss.units.length)),
@@ -44,7 +46,7 @@ TextTable memberTable(const PhraseBook& book, const Truss& truss, const UnitLoad
     const NumberStyle numbers = numberStyleOf(truss);
     const auto contribution = [&](double value) { return gusset::contribution(value, numbers); };
     TextTable table;
-    table.caption = sayPlain(book, Phrase::UnitLoadCaption);
+    table.caption = sayPlain(book, phrase::kUnitLoadCaption);
     table.head = headOf(book, truss, thermal);
     table.numeric.assign(table.head.size(), true);
     table.numeric[0] = false;
@@ -59,7 +61,7 @@ TextTable memberTable(const PhraseBook& book, const Truss& truss, const UnitLoad
         }
     }
     table.rows.push_back(
-        {sayPlain(book, Phrase::Total), "", "", "", "", contribution(unit.elastic)});
+        {sayPlain(book, phrase::kTotal), "", "", "", "", contribution(unit.elastic)});
     if (thermal) {
         table.rows.back().push_back(contribution(unit.thermal));
         table.rows.back().push_back(contribution(unit.misfit));
@@ -80,8 +82,8 @@ std::vector<std::string> openingLines(const PhraseBook& book, const Truss& truss
                                       const UnitLoadTable& unit) {
     const RichLine joint = plainLine(truss.joints[unit.joint.at()].label);
     const RichLine direction = plainLine(directionWord(book, directionOfAxis(unit.axis)));
-    return {sayPlain(book, Phrase::UnitLoadOpening, {{"joint", joint}, {"direction", direction}}),
-            sayPlain(book, Phrase::UnitLoadTheorem)};
+    return {sayPlain(book, phrase::kUnitLoadOpening, {{"joint", joint}, {"direction", direction}}),
+            sayPlain(book, phrase::kUnitLoadTheorem)};
 }
 
 std::string closingLine(const PhraseBook& book, const Truss& truss, const UnitLoadTable& unit) {
@@ -91,30 +93,30 @@ std::string closingLine(const PhraseBook& book, const Truss& truss, const UnitLo
     const std::string size =
         contribution(unit.total < 0 ? -unit.total : unit.total, numberStyleOf(truss));
     if (unit.total == 0) {
-        return sayPlain(book, Phrase::DoesNotMove, {{"joint", joint}});
+        return sayPlain(book, phrase::kDoesNotMove, {{"joint", joint}});
     }
-    return sayPlain(book, Phrase::MovesBy,
+    return sayPlain(book, phrase::kMovesBy,
                     {{"joint", joint},
-                     {"size", plainLine(moved.empty() ? size : size + kThinSpace + moved)},
-                     {"direction", plainLine(directionWord(book, unit.total < 0 ? -axis : axis))}});
+                     {"size", moved.empty() ? size : size + kThinSpace + moved},
+                     {"direction", directionWord(book, unit.total < 0 ? -axis : axis)}});
 }
 
 std::string refusalLine(const PhraseBook& book, const Truss& truss, const UnitLoadTable& unit) {
     if (unit.missing.empty()) {
-        return sayPlain(book, Phrase::UnitLoadNoWorking);
+        return sayPlain(book, phrase::kUnitLoadNoWorking);
     }
     std::vector<RichLine> names;
     for (const MemberId member : unit.missing) {
         names.push_back(plainLine(memberName(truss, member)));
     }
-    return sayPlain(book, Phrase::UnitLoadNoStiffness, {{"members", listOf(book, names)}});
+    return sayPlain(book, phrase::kUnitLoadNoStiffness, {{"members", listOf(book, names)}});
 }
 
 } // namespace
 
 Passage unitLoadPassage(const PhraseBook& book, const Truss& truss, const UnitLoadTable& unit) {
-    Passage passage{say(book, Phrase::UnitLoadTitle,
-                        {{"joint", plainLine(truss.joints[unit.joint.at()].label)}})};
+    Passage passage{
+        say(book, phrase::kUnitLoadTitle, {{"joint", truss.joints[unit.joint.at()].label}})};
     if (!unit.complete) {
         addSentence(passage, plainLine(refusalLine(book, truss, unit)));
         return passage;

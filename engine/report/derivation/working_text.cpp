@@ -1,6 +1,8 @@
 #include "report/derivation/working_text.hpp"
 
 #include "core/signs.hpp"
+#include "phrases/steps.hpp"
+#include "phrases/tables.hpp"
 #include "report/derivation/body_sketch.hpp"
 #include "report/derivation/remark_text.hpp"
 #include "report/formula/notation.hpp"
@@ -84,14 +86,14 @@ void angles(Lines& lines, const Notation& notation, const Step& step) {
     for (const AngleLine& line : step.angles) {
         const RichLine angle = runsOf({angleToken(line.angle)});
         if (step.kind == StepKind::WholeBody) {
-            sentence(lines, say(notation.book, Phrase::AngleToHorizontal,
+            sentence(lines, say(notation.book, phrase::kAngleToHorizontal,
                                 {{"r", symbolRuns(notation, reactionOf(notation, line))}}));
             formula(lines, LineRole::Equation, givenAngleFormula(notation, line));
             continue;
         }
         const RichLine members = memberNames(notation, line.members);
-        sentence(lines, slopes ? say(notation.book, Phrase::SlopeIsOf, {{"members", members}})
-                               : say(notation.book, Phrase::AngleIsOf,
+        sentence(lines, slopes ? say(notation.book, phrase::kSlopeIsOf, {{"members", members}})
+                               : say(notation.book, phrase::kAngleIsOf,
                                      {{"angle", angle}, {"members", members}}));
         formula(lines, LineRole::Equation, angleFormula(notation, line));
     }
@@ -105,9 +107,9 @@ bool namesJoints(StepKind kind) {
 RichLine bodyLine(const Notation& notation, const Equation& equation) {
     const RichLine joint = jointName(notation, equation.about);
     if (equation.body.size() == notation.truss.joints.size()) {
-        return say(notation.book, Phrase::WholeMoments, {{"joint", joint}});
+        return say(notation.book, phrase::kWholeMoments, {{"joint", joint}});
     }
-    return say(notation.book, Phrase::PartMoments,
+    return say(notation.book, phrase::kPartMoments,
                {{"joints", jointNames(notation, equation.body)}, {"joint", joint}});
 }
 
@@ -116,7 +118,7 @@ void equations(Lines& lines, const Notation& notation, const Step& step) {
     for (const Equation& equation : step.equations) {
         if (namesJoints(step.kind) && equation.about != last) {
             last = equation.about;
-            sentence(lines, say(notation.book, Phrase::AtJoint,
+            sentence(lines, say(notation.book, phrase::kAtJoint,
                                 {{"joint", jointName(notation, equation.about)}}));
         }
         if (!equation.body.empty() && step.kind == StepKind::ReactionPair) {
@@ -132,8 +134,8 @@ void results(Lines& lines, const Notation& notation, const Step& step) {
         if (step.kind == StepKind::Summary && found.symbol.kind != last) {
             last = found.symbol.kind;
             sentence(lines,
-                     say(notation.book, last == SymbolKind::Reaction ? Phrase::SummaryReactions
-                                                                     : Phrase::SummaryForces));
+                     say(notation.book, last == SymbolKind::Reaction ? phrase::kReactions
+                                                                     : phrase::kMemberForces));
         }
         formula(lines, LineRole::Result, resultFormula(notation, found));
     }
@@ -146,56 +148,55 @@ RichLine sumTitle(const Notation& notation, const Step& step) {
 } // namespace
 
 RichLine stepTitleLine(const Notation& notation, const Step& step) {
-    const auto title = [&](Phrase phrase, std::initializer_list<Part> parts = {}) {
-        return say(notation.book, phrase, parts);
-    };
     const RichLine joint =
         step.joint.valid() ? jointName(notation, step.joint) : plainLine(centreName(step));
     switch (step.kind) {
     case StepKind::Counting:
-        return title(Phrase::TitleCounting);
+        return say(notation.book, phrase::kTitleCounting);
     case StepKind::WholeBody:
-        return title(Phrase::TitleWholeBody);
+        return say(notation.book, phrase::kTitleWholeBody);
     case StepKind::Geometry:
-        return title(Phrase::TitleSlopes);
+        return say(notation.book, phrase::kTitleSlopes);
     case StepKind::ReactionMoment:
-        return title(Phrase::TitleMoments, {{"joint", joint}});
+        return say(notation.book, phrase::kTitleMoments, {{"joint", joint}});
     case StepKind::ReactionSum:
-        return title(Phrase::TitleSum, {{"sum", sumTitle(notation, step)}});
+        return say(notation.book, phrase::kTitleSum, {{"sum", sumTitle(notation, step)}});
     case StepKind::ReactionPair:
-        return title(Phrase::TitleReactionsTogether);
+        return say(notation.book, phrase::kTitleReactionsTogether);
     case StepKind::ZeroByRule:
-        return step.joint.valid() ? title(Phrase::TitleIdle, {{"joint", joint}})
-                                  : title(Phrase::TitleIdleNone);
+        return step.joint.valid() ? say(notation.book, phrase::kTitleIdle, {{"joint", joint}})
+                                  : say(notation.book, phrase::kTitleIdleNone);
     case StepKind::Symmetry:
-        return title(Phrase::TitleSymmetry);
+        return say(notation.book, phrase::kTitleSymmetry);
     case StepKind::JointIntro:
-        return title(Phrase::TitleJoint, {{"joint", joint}});
+        return say(notation.book, phrase::kTitleJoint, {{"joint", joint}});
     case StepKind::JointEquation:
-        return title(Phrase::TitleJointSum, {{"joint", joint}, {"sum", sumTitle(notation, step)}});
+        return say(notation.book, phrase::kTitleJointSum,
+                   {{"joint", joint}, {"sum", sumTitle(notation, step)}});
     case StepKind::JointPair:
-        return title(Phrase::TitleJointTogether, {{"joint", joint}});
+        return say(notation.book, phrase::kTitleJointTogether, {{"joint", joint}});
     case StepKind::SectionIntro:
         if (step.joint.valid()) {
-            return title(Phrase::TitleApart, {{"joint", joint}});
+            return say(notation.book, phrase::kTitleApart, {{"joint", joint}});
         }
         if (step.members.empty()) {
-            return title(Phrase::TitleSection);
+            return say(notation.book, phrase::kTitleSection);
         }
-        return title(Phrase::TitleCut, {{"members", memberNames(notation, step.members)}});
+        return say(notation.book, phrase::kTitleCut,
+                   {{"members", memberNames(notation, step.members)}});
     case StepKind::SectionEquation:
         return step.equations.front().kind == EquationKind::SumMoments
-                   ? title(Phrase::TitleCutMoments, {{"joint", joint}})
-                   : title(Phrase::TitleCutSum, {{"sum", sumTitle(notation, step)}});
+                   ? say(notation.book, phrase::kTitleCutMoments, {{"joint", joint}})
+                   : say(notation.book, phrase::kTitleCutSum, {{"sum", sumTitle(notation, step)}});
     case StepKind::Simultaneous:
-        return step.body.size() == 1 ? title(Phrase::TitleJointTogether,
-                                             {{"joint", jointName(notation, step.body.front())}})
-                                     : title(Phrase::TitleJointsTogether,
-                                             {{"joints", jointNames(notation, step.body)}});
+        return step.body.size() == 1 ? say(notation.book, phrase::kTitleJointTogether,
+                                           {{"joint", jointName(notation, step.body.front())}})
+                                     : say(notation.book, phrase::kTitleJointsTogether,
+                                           {{"joints", jointNames(notation, step.body)}});
     case StepKind::Check:
-        return title(Phrase::TitleCheck);
+        return say(notation.book, phrase::kTitleCheck);
     case StepKind::Summary:
-        return title(Phrase::TitleSummary);
+        return say(notation.book, phrase::kTitleSummary);
     }
     return {};
 }
@@ -216,7 +217,7 @@ std::vector<WorkingLine> renderStep(const Notation& notation, const Step& step) 
         }
     }
     if (step.kind == StepKind::Check) {
-        sentence(lines, say(notation.book, Phrase::CheckLeftOver));
+        sentence(lines, say(notation.book, phrase::kCheckLeftOver));
     }
     remarks(lines, notation, step, false);
     sentence(lines, zeroRuleLine(notation, step));

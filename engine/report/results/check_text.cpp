@@ -2,6 +2,9 @@
 
 #include "core/csv.hpp"
 #include "core/signs.hpp"
+#include "phrases/checks.hpp"
+#include "phrases/lists.hpp"
+#include "phrases/tables.hpp"
 #include "report/results/results_text.hpp"
 #include "report/results/solution_text.hpp"
 #include "report/results/trust_text.hpp"
@@ -32,17 +35,17 @@ std::string slendernessText(const Truss& truss, double slenderness) {
 RichLine wordOf(const PhraseBook& book, Lack lack) {
     switch (lack) {
     case Lack::Area:
-        return say(book, Phrase::LackArea);
+        return say(book, phrase::kLackArea);
     case Lack::Strength:
-        return say(book, Phrase::LackStrength);
+        return say(book, phrase::kWordStrength);
     case Lack::Modulus:
-        return say(book, Phrase::LackModulus);
+        return say(book, phrase::kLackModulus);
     case Lack::Radius:
-        return say(book, Phrase::LackRadius);
+        return say(book, phrase::kLackRadius);
     case Lack::Force:
         break;
     }
-    return say(book, Phrase::LackForce);
+    return say(book, phrase::kLackForce);
 }
 
 RichLine lacksOf(const PhraseBook& book, const std::vector<Lack>& lacks) {
@@ -56,16 +59,17 @@ RichLine lacksOf(const PhraseBook& book, const std::vector<Lack>& lacks) {
 std::string remarkOf(const PhraseBook& book, const Truss& truss, const MemberCheck& check) {
     std::vector<RichLine> remarks;
     if (!isChecked(check)) {
-        remarks.push_back(say(book, Phrase::RemarkLacks, {{"what", lacksOf(book, check.lacks)}}));
+        remarks.push_back(say(book, phrase::kRemarkLacks, {{"what", lacksOf(book, check.lacks)}}));
     }
     if (isOver(check)) {
-        remarks.push_back(say(book, Phrase::RemarkOver));
+        remarks.push_back(say(book, phrase::kRemarkOver));
     }
     if (check.tooSlender) {
-        remarks.push_back(say(book, Phrase::RemarkSlender, {{"limit", given(truss, check.limit)}}));
+        remarks.push_back(
+            say(book, phrase::kRemarkSlender, {{"limit", given(truss, check.limit)}}));
     }
     if (remarks.size() == 2) {
-        return sayPlain(book, Phrase::RemarksBoth, {{"a", remarks[0]}, {"b", remarks[1]}});
+        return sayPlain(book, phrase::kRemarksBoth, {{"a", remarks[0]}, {"b", remarks[1]}});
     }
     return remarks.empty() ? std::string{} : plainText(remarks.front());
 }
@@ -88,9 +92,9 @@ RichLine membersWhere(const PhraseBook& book, const Truss& truss, const MemberCh
     }
     RichLine list;
     for (const RichLine& name : names) {
-        list = list.empty() ? name : say(book, Phrase::PointAndMore, {{"a", list}, {"b", name}});
+        list = list.empty() ? name : say(book, phrase::kListMore, {{"a", list}, {"b", name}});
     }
-    return say(book, Phrase::ListAndMore, {{"list", list}, {"n", plainLine(std::to_string(more))}});
+    return say(book, phrase::kListAndMore, {{"list", list}, {"n", more}});
 }
 
 class CheckLines {
@@ -104,11 +108,11 @@ public:
             for (const LoadChoice& choice : loads.choices) {
                 names.push_back(plainLine(nameOf(choice)));
             }
-            add(Phrase::CheckOverChoices, {{"choices", listOf(book_, names)}});
+            add(phrase::kCheckOverChoices, {{"choices", listOf(book_, names)}});
         } else if (const std::string name = nameOf(loads.choices.front()); !name.empty()) {
-            add(Phrase::CheckUnder, {{"loads", plainLine(name)}});
+            add(phrase::kCheckUnder, {{"loads", name}});
         } else {
-            add(Phrase::CheckUnderAll);
+            add(phrase::kCheckUnderAll);
         }
     }
 
@@ -117,41 +121,44 @@ public:
         const RichLine k = number(it.effectiveLength);
         switch (it.formula) {
         case ColumnFormula::Euler:
-            add(Phrase::CheckByEuler, {{"strength", number(it.strengthFactor)},
-                                       {"euler", number(it.eulerFactor)},
-                                       {"k", k}});
+            add(phrase::kCheckByEuler, {{"strength", number(it.strengthFactor)},
+                                        {"euler", number(it.eulerFactor)},
+                                        {"k", k}});
             return;
         case ColumnFormula::En1993:
-            add(Phrase::CheckByEn1993, {{"curve", plainLine(curveName(it.curve))},
-                                        {"m0", number(it.gammaM0)},
-                                        {"m1", number(it.gammaM1)},
-                                        {"k", k}});
+            add(phrase::kCheckByEn1993, {{"curve", curveName(it.curve)},
+                                         {"m0", number(it.gammaM0)},
+                                         {"m1", number(it.gammaM1)},
+                                         {"k", k}});
             break;
         case ColumnFormula::Aisc360:
             if (it.safety == AiscSafety::Resistance) {
-                add(Phrase::CheckByPhi, {{"phi", number(it.phi)}, {"k", k}});
+                add(phrase::kCheckByPhi, {{"phi", number(it.phi)}, {"k", k}});
             } else {
-                add(Phrase::CheckByOmega, {{"omega", number(it.omega)}, {"k", k}});
+                add(phrase::kCheckByOmega, {{"omega", number(it.omega)}, {"k", k}});
             }
             break;
         }
-        sayOfThose(Phrase::CheckNotSteel,
-                   [](const MemberCheck& check) { return isNotSteel(check); },
-                   {{"strength", number(it.strengthFactor)}, {"euler", number(it.eulerFactor)}});
+        if (const RichLine others = membersWhere(book_, truss_, checks_, isNotSteel);
+            !others.empty()) {
+            add(phrase::kCheckNotSteel, {{"strength", number(it.strengthFactor)},
+                                         {"euler", number(it.eulerFactor)},
+                                         {"members", others}});
+        }
     }
 
     void sayVerdict() {
         if (checks_.worst.valid()) {
             const MemberCheck& worst = checks_.members[checks_.worst.at()];
-            add(Phrase::CheckWorst,
-                {{"member", plainLine(memberName(truss_, worst.member))},
-                 {"use", plainLine(useText(truss_, worst.use, useErrorOf(worst)))},
-                 {"check", plainLine(checkWord(book_, worst.governing))}});
+            add(phrase::kCheckWorst, {{"member", memberName(truss_, worst.member)},
+                                      {"use", useText(truss_, worst.use, useErrorOf(worst))},
+                                      {"check", checkWord(book_, worst.governing)}});
         }
-        sayOfThose(Phrase::CheckOver, [](const MemberCheck& check) { return isOver(check); });
-        sayOfThose(Phrase::CheckSlender, [](const MemberCheck& check) { return check.tooSlender; });
+        sayOfThose(phrase::kCheckOver, isOver);
+        sayOfThose(phrase::kCheckSlender,
+                   [](const MemberCheck& check) { return check.tooSlender; });
         if (checks_.over == 0 && checks_.slender == 0 && checks_.unchecked == 0) {
-            add(Phrase::CheckHolds);
+            add(phrase::kCheckHolds);
         }
     }
 
@@ -171,7 +178,7 @@ public:
                 continue;
             }
             told.push_back(lacks);
-            add(Phrase::CheckLacks,
+            add(phrase::kCheckLacks,
                 {{"what", lacksOf(book_, lacks)},
                  {"members", membersWhere(book_, truss_, checks_, [&](const MemberCheck& other) {
                       return other.lacks == lacks;
@@ -180,26 +187,22 @@ public:
     }
 
     void sayBends() {
-        sayOfThose(Phrase::CheckBends, [](const MemberCheck& check) { return check.bends; });
+        sayOfThose(phrase::kCheckBends, [](const MemberCheck& check) { return check.bends; });
     }
 
     [[nodiscard]] std::vector<std::string> take() { return std::move(lines_); }
 
 private:
-    void add(Phrase phrase, std::initializer_list<Part> parts = {}) {
+    void add(Phrase<> phrase) { lines_.push_back(sayPlain(book_, phrase)); }
+    template <PartName... Names>
+    void add(Phrase<Names...> phrase, const PartsOf<Words, Names...>& parts) {
         lines_.push_back(sayPlain(book_, phrase, parts));
     }
 
     template <class IsSo>
-    void sayOfThose(Phrase phrase, IsSo isSo, std::initializer_list<Part> others = {}) {
-        if (std::none_of(checks_.members.begin(), checks_.members.end(), isSo)) {
-            return;
-        }
-        const Part members{"members", membersWhere(book_, truss_, checks_, isSo)};
-        if (others.size() == 2) {
-            add(phrase, {others.begin()[0], others.begin()[1], members});
-        } else {
-            add(phrase, {members});
+    void sayOfThose(decltype("{members}"_phrase) phrase, IsSo isSo) {
+        if (const RichLine members = membersWhere(book_, truss_, checks_, isSo); !members.empty()) {
+            add(phrase, {{"members", members}});
         }
     }
 
@@ -256,7 +259,7 @@ std::string curveName(BucklingCurve curve) {
 
 std::string checkWord(const PhraseBook& book, CheckKind kind) {
     return sayPlain(book,
-                    kind == CheckKind::Buckling ? Phrase::WordBuckling : Phrase::WordStrength);
+                    kind == CheckKind::Buckling ? phrase::kWordBuckling : phrase::kWordStrength);
 }
 
 std::string useText(const Truss& truss, double use, double error) {
@@ -273,15 +276,14 @@ std::string useText(const Truss& truss, double use, double error) {
 std::string useLabel(const PhraseBook& book, const Truss& truss, const MemberCheck& check) {
     const std::string use = useOf(truss, check);
     if (use.empty()) {
-        return sayPlain(book, Phrase::BoardUnknown);
+        return sayPlain(book, phrase::kBoardUnknown);
     }
     if (isOver(check)) {
-        return sayPlain(book, Phrase::BoardUseOver, {{"use", plainLine(use)}});
+        return sayPlain(book, phrase::kBoardUseOver, {{"use", use}});
     }
-    return check.tooSlender
-               ? sayPlain(book, Phrase::BoardUseSlender,
-                          {{"use", plainLine(use)}, {"limit", given(truss, check.limit)}})
-               : use;
+    return check.tooSlender ? sayPlain(book, phrase::kBoardUseSlender,
+                                       {{"use", use}, {"limit", given(truss, check.limit)}})
+                            : use;
 }
 
 std::string stressOf(const Truss& truss, const Solution& solution, MemberId member) {
@@ -324,11 +326,11 @@ std::vector<CheckRow> checkRows(const PhraseBook& book, const Truss& truss,
 TextTable checkTable(const PhraseBook& book, const Truss& truss, const MemberChecks& checks) {
     const std::string unit = symbolOf(truss.units.force);
     TextTable table{
-        sayPlain(book, Phrase::CheckCaption),
-        {say(book, Phrase::ColumnMember), headed(book, say(book, Phrase::ColumnForce), unit),
-         say(book, Phrase::ColumnCheck), headed(book, say(book, Phrase::ColumnAllowed), unit),
-         say(book, Phrase::ColumnUse), say(book, Phrase::ColumnSlenderness),
-         say(book, Phrase::ColumnRemark)},
+        sayPlain(book, phrase::kCheckCaption),
+        {say(book, phrase::kColumnMember), headed(book, say(book, phrase::kColumnForce), unit),
+         say(book, phrase::kColumnCheck), headed(book, say(book, phrase::kColumnAllowed), unit),
+         say(book, phrase::kColumnUse), say(book, phrase::kColumnSlenderness),
+         say(book, phrase::kColumnRemark)},
         {},
         {false, true, false, true, true, true, false}};
     for (const CheckRow& row : checkRows(book, truss, checks)) {
@@ -341,7 +343,7 @@ TextTable checkTable(const PhraseBook& book, const Truss& truss, const MemberChe
 std::vector<std::string> checkLines(const PhraseBook& book, const Truss& truss,
                                     const MemberChecks& checks, const CheckedLoads& loads) {
     if (checks.members.empty()) {
-        std::vector<std::string> says{sayPlain(book, Phrase::CheckNothing)};
+        std::vector<std::string> says{sayPlain(book, phrase::kCheckNothing)};
         for (const Issue& fault : checks.faults) {
             says.push_back(faultSentence(fault));
         }
@@ -374,8 +376,8 @@ std::vector<std::string> lackLines(const PhraseBook& book, const Truss& truss,
 }
 
 std::vector<std::string> cautionLines(const PhraseBook& book) {
-    return {sayPlain(book, Phrase::CautionPreliminary), sayPlain(book, Phrase::CautionLeftOut),
-            sayPlain(book, Phrase::CautionDecide)};
+    return {sayPlain(book, phrase::kCautionPreliminary), sayPlain(book, phrase::kCautionLeftOut),
+            sayPlain(book, phrase::kCautionDecide)};
 }
 
 std::string checksText(const PhraseBook& book, const Truss& truss, const MemberChecks& checks,

@@ -1,6 +1,8 @@
 #include "report/results/envelope_text.hpp"
 
 #include "core/tolerance.hpp"
+#include "phrases/envelope.hpp"
+#include "phrases/tables.hpp"
 #include "report/results/influence_text.hpp"
 #include "report/results/results_text.hpp"
 #include "report/results/trust_text.hpp"
@@ -53,19 +55,18 @@ std::string choiceName(const LoadChoice& choice) {
 std::string placeOfTrain(const PhraseBook& book, const Truss& truss,
                          const std::vector<JointId>& path, const TrainPlace& place) {
     const bool right = leadsRight(truss, path) != place.reversed;
-    return sayPlain(book, Phrase::AxleOn,
-                    {{"axle", plainLine(std::to_string(place.axle + 1))},
-                     {"joint", plainLine(truss.joints[path[place.joint].at()].label)},
-                     {"way", plainLine(right ? "→" : "←")}});
+    return sayPlain(book, phrase::kAxleOn,
+                    {{"axle", place.axle + 1},
+                     {"joint", truss.joints[path[place.joint].at()].label},
+                     {"way", right ? "→" : "←"}});
 }
 
 std::string placeOfUniform(const PhraseBook& book, const Truss& truss, const UniformPlace& place) {
     if (place.to <= place.from) {
-        return sayPlain(book, Phrase::PlacedWorst);
+        return sayPlain(book, phrase::kPlacedWorst);
     }
-    return sayPlain(book, Phrase::PlacedFromTo,
-                    {{"from", plainLine(pathLength(truss, place.from))},
-                     {"to", plainLine(pathLength(truss, place.to))}});
+    return sayPlain(book, phrase::kPlacedFromTo,
+                    {{"from", pathLength(truss, place.from)}, {"to", pathLength(truss, place.to)}});
 }
 
 // Axles and spread load together; the axles tell where.
@@ -137,19 +138,19 @@ std::vector<EnvelopeRow> movingRows(const PhraseBook& book, const Truss& truss,
 }
 
 std::string headOfTension(const PhraseBook& book, const Truss& truss) {
-    return plainText(headed(book, say(book, Phrase::ColumnTension), symbolOf(truss.units.force)));
+    return plainText(headed(book, say(book, phrase::kWordTension), symbolOf(truss.units.force)));
 }
 
 std::string headOfCompression(const PhraseBook& book, const Truss& truss) {
     return plainText(
-        headed(book, say(book, Phrase::ColumnCompression), symbolOf(truss.units.force)));
+        headed(book, say(book, phrase::kWordCompression), symbolOf(truss.units.force)));
 }
 
 TextTable envelopeTable(const PhraseBook& book, const Truss& truss, const std::string& caption,
                         const std::vector<EnvelopeRow>& rows) {
-    const RichLine by = say(book, Phrase::ColumnGivenBy);
+    const RichLine by = say(book, phrase::kCellBy);
     TextTable table{caption,
-                    {say(book, Phrase::ColumnMember), plainLine(headOfTension(book, truss)), by,
+                    {say(book, phrase::kColumnMember), plainLine(headOfTension(book, truss)), by,
                      plainLine(headOfCompression(book, truss)), by},
                     {},
                     {false, true, false, true, false}};
@@ -161,23 +162,23 @@ TextTable envelopeTable(const PhraseBook& book, const Truss& truss, const std::s
 }
 
 std::string captionUnder(const PhraseBook& book, const std::string& load) {
-    return sayPlain(book, Phrase::EnvelopeUnder, {{"load", plainLine(load)}});
+    return sayPlain(book, phrase::kEnvelopeUnder, {{"load", load}});
 }
 
 std::string envelopeSentence(const PhraseBook& book, const std::vector<LoadChoice>& choices) {
     const bool combined = !choices.empty() && !choices.front().combinationId.empty();
     if (choices.size() == 1 && combined) {
-        return sayPlain(book, Phrase::EnvelopeOfOneCombination,
-                        {{"combination", plainLine(choiceName(choices.front()))}});
+        return sayPlain(book, phrase::kEnvelopeOfOneCombination,
+                        {{"combination", choiceName(choices.front())}});
     }
     if (choices.size() < 2) {
-        return sayPlain(book, Phrase::EnvelopeOfOne);
+        return sayPlain(book, phrase::kEnvelopeOfOne);
     }
     std::vector<RichLine> names;
     for (const LoadChoice& choice : choices) {
         names.push_back(plainLine(choiceName(choice)));
     }
-    return sayPlain(book, combined ? Phrase::EnvelopeOfCombinations : Phrase::EnvelopeOver,
+    return sayPlain(book, combined ? phrase::kEnvelopeOfCombinations : phrase::kEnvelopeOver,
                     {{"choices", listOf(book, names)}});
 }
 
@@ -186,7 +187,7 @@ std::string envelopeText(const PhraseBook& book, const Truss& truss, const Envel
     for (const std::string& sentence : envelopeWarnings(book, truss, envelope)) {
         text += sentence + "\n\n";
     }
-    return text + tableText(envelopeTable(book, truss, sayPlain(book, Phrase::EnvelopeCaption),
+    return text + tableText(envelopeTable(book, truss, sayPlain(book, phrase::kEnvelopeCaption),
                                           envelopeRows(truss, envelope)));
 }
 

@@ -2,6 +2,10 @@
 
 #include "core/signs.hpp"
 #include "core/tolerance.hpp"
+#include "phrases/influence.hpp"
+#include "phrases/tables.hpp"
+#include "phrases/trust.hpp"
+#include "phrases/verdict.hpp"
 #include "report/results/results_text.hpp"
 #include "report/results/solution_text.hpp"
 #include "report/results/trust_text.hpp"
@@ -23,7 +27,7 @@ struct LineSheet {
     const InfluenceReport& report;
 };
 
-RichLine column(const PhraseBook& book, Phrase phrase, const std::string& unit = {}) {
+RichLine column(const PhraseBook& book, Phrase<> phrase, const std::string& unit = {}) {
     return headed(book, say(book, phrase), unit);
 }
 
@@ -88,13 +92,12 @@ std::string areaText(const Truss& truss, const InfluenceReport& report, double a
 std::string trainLine(const LineSheet& sheet, const MovingResult& moving, const TrainPlace& place) {
     const auto& [book, truss, report] = sheet;
     const bool right = leadsRight(truss, report.path) != place.reversed;
-    return sayPlain(
-        book, Phrase::TrainAt,
-        {{"load", plainLine(moving.id)},
-         {"value", plainLine(effectValue(truss, report.effect.kind, place.value, moving.error))},
-         {"axle", plainLine(std::to_string(place.axle + 1))},
-         {"joint", labelOf(truss, report.path[place.joint])},
-         {"way", plainLine(sayPlain(book, right ? Phrase::FacingRight : Phrase::FacingLeft))}});
+    return sayPlain(book, phrase::kTrainAt,
+                    {{"load", moving.id},
+                     {"value", effectValue(truss, report.effect.kind, place.value, moving.error)},
+                     {"axle", place.axle + 1},
+                     {"joint", labelOf(truss, report.path[place.joint])},
+                     {"way", sayPlain(book, right ? phrase::kFacingRight : phrase::kFacingLeft)}});
 }
 
 std::string uniformLine(const LineSheet& sheet, const MovingResult& moving,
@@ -104,13 +107,13 @@ std::string uniformLine(const LineSheet& sheet, const MovingResult& moving,
         plainLine(effectValue(truss, report.effect.kind, place.value, moving.error));
     const RichLine load = plainLine(moving.id);
     if (place.to <= place.from) {
-        return sayPlain(book, Phrase::UniformWorst, {{"load", load}, {"value", value}});
+        return sayPlain(book, phrase::kUniformWorst, {{"load", load}, {"value", value}});
     }
-    return sayPlain(book, Phrase::UniformFromTo,
+    return sayPlain(book, phrase::kUniformFromTo,
                     {{"load", load},
                      {"value", value},
-                     {"from", plainLine(pathLength(truss, place.from))},
-                     {"to", plainLine(pathLength(truss, place.to))}});
+                     {"from", pathLength(truss, place.from)},
+                     {"to", pathLength(truss, place.to)}});
 }
 
 // What is this small beside the axles' weight is rounding.
@@ -133,8 +136,7 @@ void addMoving(const LineSheet& sheet, const MovingResult& moving,
         }
     }
     if (lines.size() == before) {
-        lines.push_back(
-            sayPlain(sheet.book, Phrase::NothingFrom, {{"load", plainLine(moving.id)}}));
+        lines.push_back(sayPlain(sheet.book, phrase::kNothingFrom, {{"load", moving.id}}));
     }
 }
 
@@ -168,15 +170,14 @@ std::string readingOnJoint(const Truss& truss, const InfluenceReport& report, st
 std::string effectName(const PhraseBook& book, const Truss& truss, const Effect& effect) {
     switch (effect.kind) {
     case EffectKind::MemberForce:
-        return sayPlain(book, Phrase::EffectForce,
-                        {{"member", plainLine(memberName(truss, effect.member))}});
+        return sayPlain(book, phrase::kEffectForce, {{"member", memberName(truss, effect.member)}});
     case EffectKind::Reaction:
-        return sayPlain(book, effect.horizontal ? Phrase::ReactionX : Phrase::ReactionY,
+        return sayPlain(book, effect.horizontal ? phrase::kReactionX : phrase::kReactionY,
                         {{"joint", labelOf(truss, effect.joint)}});
     case EffectKind::Displacement:
         break;
     }
-    return sayPlain(book, effect.horizontal ? Phrase::EffectMoveX : Phrase::EffectMoveY,
+    return sayPlain(book, effect.horizontal ? phrase::kEffectMoveX : phrase::kEffectMoveY,
                     {{"joint", labelOf(truss, effect.joint)}});
 }
 
@@ -213,48 +214,50 @@ std::string influenceSentence(const PhraseBook& book, const Truss& truss,
         static_cast<std::size_t>(std::max_element(values.begin(), values.end()) - values.begin());
     const auto low =
         static_cast<std::size_t>(std::min_element(values.begin(), values.end()) - values.begin());
-    const Part effect{"effect", plainLine(effectName(book, truss, report.effect))};
+    const std::string effect = effectName(book, truss, report.effect);
     const auto isZero = [&](std::size_t i) { return ordinateText(truss, report, i) == "0"; };
     if (isZero(high) && isZero(low)) {
-        return sayPlain(book,
-                        losesFigures(truss, report) && figuresOf(trustOf(report).error) == 0
-                            ? Phrase::NoOrdinateFigures
-                            : Phrase::InfluenceNone,
-                        {effect});
+        return losesFigures(truss, report) && figuresOf(trustOf(report).error) == 0
+                   ? sayPlain(book, phrase::kNoOrdinateFigures)
+                   : sayPlain(book, phrase::kInfluenceNone, {{"effect", effect}});
     }
     if (isZero(high) || isZero(low)) {
         const std::size_t at = isZero(high) ? low : high;
-        return sayPlain(book, Phrase::InfluenceOne,
-                        {effect,
-                         {"value", plainLine(ordinateText(truss, report, at))},
+        return sayPlain(book, phrase::kInfluenceOne,
+                        {{"effect", effect},
+                         {"value", ordinateText(truss, report, at)},
                          {"joint", labelOf(truss, report.path[at])}});
     }
-    return sayPlain(book, Phrase::InfluenceBoth,
-                    {effect,
-                     {"high", plainLine(ordinateText(truss, report, high))},
+    return sayPlain(book, phrase::kInfluenceBoth,
+                    {{"effect", effect},
+                     {"high", ordinateText(truss, report, high)},
                      {"highJoint", labelOf(truss, report.path[high])},
-                     {"low", plainLine(ordinateText(truss, report, low))},
+                     {"low", ordinateText(truss, report, low)},
                      {"lowJoint", labelOf(truss, report.path[low])}});
 }
 
 std::string readingSentence(const PhraseBook& book, const Truss& truss,
                             const InfluenceReport& report, double place) {
     const double at = std::clamp(place, 0.0, report.line.at.back());
-    const Part start{"start", labelOf(truss, report.path.front())};
-    const Part distance{"distance", plainLine(pathLength(truss, at))};
+    const RichLine start = labelOf(truss, report.path.front());
+    const std::string distance = pathLength(truss, at);
     const std::optional<std::size_t> joint = jointOn(report, at);
     if (!joint) {
         const std::string value =
             withUnit(signedOrdinate(truss, report, ordinateAt(report.line, at)),
                      ordinateUnit(truss, report.effect.kind));
-        return sayPlain(book, Phrase::ReadBetween, {{"value", plainLine(value)}, distance, start});
+        return sayPlain(book, phrase::kReadBetween,
+                        {{"value", value}, {"distance", distance}, {"start", start}});
     }
-    const Part value{"value", plainLine(readingOnJoint(truss, report, *joint))};
+    const std::string value = readingOnJoint(truss, report, *joint);
     if (*joint == 0) {
-        return sayPlain(book, Phrase::ReadAtStart, {value, start});
+        return sayPlain(book, phrase::kReadAtStart, {{"value", value}, {"start", start}});
     }
-    return sayPlain(book, Phrase::ReadOnJoint,
-                    {{"joint", labelOf(truss, report.path[*joint])}, value, distance, start});
+    return sayPlain(book, phrase::kReadOnJoint,
+                    {{"joint", labelOf(truss, report.path[*joint])},
+                     {"value", value},
+                     {"distance", distance},
+                     {"start", start}});
 }
 
 double nearJoint(const InfluenceReport& report, double at, double slack) {
@@ -284,22 +287,23 @@ std::vector<OrdinateRow> ordinateRows(const Truss& truss, const InfluenceReport&
 }
 
 std::string headOfDistance(const PhraseBook& book, const Truss& truss) {
-    return plainText(column(book, Phrase::ColumnFromStart, symbolOf(truss.units.length)));
+    return plainText(column(book, phrase::kColumnFromStart, symbolOf(truss.units.length)));
 }
 
 std::string headOfOrdinate(const PhraseBook& book, const Truss& truss,
                            const InfluenceReport& report) {
-    return plainText(column(book, Phrase::ColumnOrdinate, ordinateUnit(truss, report.effect.kind)));
+    return plainText(
+        column(book, phrase::kColumnOrdinate, ordinateUnit(truss, report.effect.kind)));
 }
 
 TextTable ordinateTable(const PhraseBook& book, const Truss& truss, const InfluenceReport& report) {
     TextTable table{influenceSentence(book, truss, report),
-                    {column(book, Phrase::ColumnJoint), plainLine(headOfDistance(book, truss)),
+                    {column(book, phrase::kColumnJoint), plainLine(headOfDistance(book, truss)),
                      plainLine(headOfOrdinate(book, truss, report))},
                     {},
                     {false, true, true}};
     if (!report.exact.empty()) {
-        table.head.push_back(column(book, Phrase::ColumnExactly));
+        table.head.push_back(column(book, phrase::kColumnExactly));
         table.numeric.push_back(true);
     }
     for (const OrdinateRow& row : ordinateRows(truss, report)) {
@@ -314,9 +318,9 @@ TextTable ordinateTable(const PhraseBook& book, const Truss& truss, const Influe
 std::string areaSentence(const PhraseBook& book, const Truss& truss,
                          const InfluenceReport& report) {
     const Areas areas = areasOf(report.line);
-    return sayPlain(book, Phrase::InfluenceAreas,
-                    {{"positive", plainLine(areaText(truss, report, areas.positive))},
-                     {"negative", plainLine(areaText(truss, report, areas.negative))}});
+    return sayPlain(book, phrase::kInfluenceAreas,
+                    {{"positive", areaText(truss, report, areas.positive)},
+                     {"negative", areaText(truss, report, areas.negative)}});
 }
 
 std::vector<std::string> movingLines(const PhraseBook& book, const Truss& truss,
@@ -334,10 +338,9 @@ std::vector<std::string> lineWarnings(const PhraseBook& book, const Truss& truss
     const bool loses = losesFigures(truss, report);
     std::vector<std::string> says;
     if (loses && figures == 0) {
-        says.push_back(sayPlain(book, Phrase::NoOrdinateFigures));
+        says.push_back(sayPlain(book, phrase::kNoOrdinateFigures));
     } else if (loses) {
-        says.push_back(sayPlain(book, Phrase::OrdinateFiguresLeft,
-                                {{"n", plainLine(std::to_string(figures))}}));
+        says.push_back(sayPlain(book, phrase::kOrdinateFiguresLeft, {{"n", figures}}));
     }
     return trustSentences(book, truss, report.reliance, says);
 }
@@ -355,7 +358,7 @@ std::string influenceText(const PhraseBook& book, const Truss& truss,
     }
     const std::vector<std::string> moving = movingLines(book, truss, report);
     if (!moving.empty()) {
-        text += "\n" + sayPlain(book, Phrase::MovingHeading) + "\n";
+        text += "\n" + sayPlain(book, phrase::kMovingHeading) + "\n";
     }
     for (const std::string& line : moving) {
         text += "  " + line + "\n";

@@ -2,6 +2,7 @@
 
 #include "core/signs.hpp"
 #include "core/tolerance.hpp"
+#include "phrases/tables.hpp"
 #include "report/results/results_text.hpp"
 #include "report/results/trust_text.hpp"
 
@@ -30,17 +31,16 @@ std::string numberText(const Truss& truss, double value, double off) {
     return value == 0 ? "0" : formatNumber(value, movementStyleOf(truss, off));
 }
 
-std::string captionOf(const PhraseBook& book, const std::string& unit, Phrase withUnit,
-                      Phrase plain) {
-    return unit.empty() ? sayPlain(book, plain)
-                        : sayPlain(book, withUnit, {{"unit", plainLine(unit)}});
+std::string captionOf(const PhraseBook& book, const std::string& unit,
+                      decltype("{unit}"_phrase) withUnit, Phrase<> plain) {
+    return unit.empty() ? sayPlain(book, plain) : sayPlain(book, withUnit, {{"unit", unit}});
 }
 
 TextTable jointTable(const PhraseBook& book, const Truss& truss, const Solution& solution) {
-    TextTable table{captionOf(book, symbolOf(truss.units.displacement), Phrase::MovementCaption,
-                              Phrase::MovementCaptionPlain),
-                    {say(book, Phrase::ColumnJoint), plainLine("x"), plainLine("y"),
-                     say(book, Phrase::ColumnTotal)},
+    TextTable table{captionOf(book, symbolOf(truss.units.displacement), phrase::kMovementCaption,
+                              phrase::kMovementCaptionPlain),
+                    {say(book, phrase::kColumnJoint), plainLine("x"), plainLine("y"),
+                     say(book, phrase::kTotal)},
                     {},
                     {false, true, true, true}};
     for (const MovementRow& row : movementRows(truss, solution)) {
@@ -51,10 +51,10 @@ TextTable jointTable(const PhraseBook& book, const Truss& truss, const Solution&
 
 TextTable memberTable(const PhraseBook& book, const Truss& truss, const Solution& solution) {
     TextTable table{
-        sayPlain(book, Phrase::StretchCaption),
-        {say(book, Phrase::ColumnMember),
-         headed(book, say(book, Phrase::ColumnStretch), symbolOf(truss.units.displacement)),
-         headed(book, say(book, Phrase::ColumnStress), symbolOf(truss.units.stress))},
+        sayPlain(book, phrase::kStretchCaption),
+        {say(book, phrase::kColumnMember),
+         headed(book, say(book, phrase::kColumnStretch), symbolOf(truss.units.displacement)),
+         headed(book, say(book, phrase::kColumnStress), symbolOf(truss.units.stress))},
         {},
         {false, true, true}};
     for (const StretchRow& row : stretchRows(truss, solution)) {
@@ -72,7 +72,7 @@ std::string energyLine(const PhraseBook& book, const Truss& truss, const Solutio
     if (!force.empty() && !length.empty()) {
         value += kThinSpace + force + "·" + length;
     }
-    return sayPlain(book, Phrase::StrainEnergy, {{"value", plainLine(value)}});
+    return sayPlain(book, phrase::kStrainEnergy, {{"value", value}});
 }
 
 } // namespace
@@ -146,20 +146,20 @@ JointId furthestJoint(const Solution& solution) {
 std::vector<std::string> movementLines(const PhraseBook& book, const Truss& truss,
                                        const Solution& solution) {
     if (losesDisplacements(solution)) {
-        return {sayPlain(book, Phrase::DisplacementsLost)};
+        return {sayPlain(book, phrase::kDisplacementsLost)};
     }
     if (!solution.displaced) {
         return solution.solved && solution.status != Status::Mechanism
-                   ? std::vector{sayPlain(book, Phrase::NoDisplacements)}
+                   ? std::vector{sayPlain(book, phrase::kNoDisplacements)}
                    : std::vector<std::string>{};
     }
     const JointId joint = furthestJoint(solution);
     if (!joint.valid()) {
-        return {sayPlain(book, Phrase::NothingMoves)};
+        return {sayPlain(book, phrase::kNothingMoves)};
     }
-    return {sayPlain(book, Phrase::LargestDisplacement,
-                     {{"value", plainLine(movementOf(truss, solution, joint))},
-                      {"joint", plainLine(truss.joints[joint.at()].label)}}),
+    return {sayPlain(book, phrase::kLargestDisplacement,
+                     {{"value", movementOf(truss, solution, joint)},
+                      {"joint", truss.joints[joint.at()].label}}),
             energyLine(book, truss, solution)};
 }
 

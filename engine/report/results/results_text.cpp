@@ -1,5 +1,6 @@
 #include "report/results/results_text.hpp"
 
+#include "phrases/tables.hpp"
 #include "report/text/html.hpp"
 
 #include "core/csv.hpp"
@@ -16,39 +17,38 @@ namespace gusset {
 namespace {
 
 struct SenseNames {
-    Phrase letter;
-    Phrase word;
+    Phrase<> letter;
+    Phrase<> word;
     const char* inFiles; // the same in every language
 };
 SenseNames namesOf(Sense sense) {
     switch (sense) {
     case Sense::Tension:
-        return {Phrase::LetterTension, Phrase::WordTension, "T"};
+        return {phrase::kLetterTension, phrase::kWordTension, "T"};
     case Sense::Compression:
-        return {Phrase::LetterCompression, Phrase::WordCompression, "C"};
+        return {phrase::kLetterCompression, phrase::kWordCompression, "C"};
     case Sense::Zero:
         break;
     }
-    return {Phrase::LetterZero, Phrase::WordZero, "0"};
+    return {phrase::kLetterZero, phrase::kWordZero, "0"};
 }
 
 double inForceUnits(const Truss& truss, const Solution& solution, double newton) {
     return isZero(solution, newton) ? 0 : newton / toNewton(truss.units.force);
 }
 
-std::string captionOf(const PhraseBook& book, const Truss& truss, Phrase withUnit, Phrase plain) {
+std::string captionOf(const PhraseBook& book, const Truss& truss,
+                      decltype("{unit}"_phrase) withUnit, Phrase<> plain) {
     const std::string unit = symbolOf(truss.units.force);
-    return unit.empty() ? sayPlain(book, plain)
-                        : sayPlain(book, withUnit, {{"unit", plainLine(unit)}});
+    return unit.empty() ? sayPlain(book, plain) : sayPlain(book, withUnit, {{"unit", unit}});
 }
 
 TextTable forceTable(const PhraseBook& book, const Truss& truss, const Solution& solution) {
-    TextTable table{
-        captionOf(book, truss, Phrase::MemberForcesCaption, Phrase::MemberForcesCaptionPlain),
-        {say(book, Phrase::ColumnMember), say(book, Phrase::ColumnForce),
-         say(book, Phrase::ColumnSense)},
-        {},
-        {false, true, false}};
+    TextTable table{captionOf(book, truss, phrase::kMemberForcesCaption, phrase::kMemberForces),
+                    {say(book, phrase::kColumnMember), say(book, phrase::kColumnForce),
+                     say(book, phrase::kColumnSense)},
+                    {},
+                    {false, true, false}};
     const NumberStyle style = forceStyleOf(truss, solution);
     for (const ForceRow& row : forceRows(book, truss, solution)) {
         table.rows.push_back({row.name, formatNumber(row.force, style), row.word});
@@ -58,11 +58,12 @@ TextTable forceTable(const PhraseBook& book, const Truss& truss, const Solution&
 
 TextTable reactionTable(const PhraseBook& book, const Truss& truss, const Solution& solution) {
     const bool letters = truss.classSettings.axes == AxisNames::HV;
-    TextTable table{captionOf(book, truss, Phrase::ReactionsCaption, Phrase::ReactionsCaptionPlain),
-                    {say(book, Phrase::ColumnJoint), plainLine(letters ? "H" : "x"),
-                     plainLine(letters ? "V" : "y")},
-                    {},
-                    {false, true, true}};
+    TextTable table{
+        captionOf(book, truss, phrase::kReactionsCaption, phrase::kReactionsCaptionPlain),
+        {say(book, phrase::kColumnJoint), plainLine(letters ? "H" : "x"),
+         plainLine(letters ? "V" : "y")},
+        {},
+        {false, true, true}};
     for (const ReactionRow& row : reactionRows(truss, solution)) {
         table.rows.push_back({row.name, row.x, row.y});
     }
@@ -177,7 +178,7 @@ std::string resultsText(const PhraseBook& book, const Truss& truss, const Soluti
         text += '\n' + residualSentence(book, truss, solution) + '\n';
     }
     if (!solution.notes.empty()) {
-        text += '\n' + sayPlain(book, Phrase::NotesHeading) + '\n';
+        text += '\n' + sayPlain(book, phrase::kNotesHeading) + '\n';
         for (const Issue& note : solution.notes) {
             text += "  " + note.says + '\n';
         }

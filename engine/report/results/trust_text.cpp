@@ -1,6 +1,8 @@
 #include "report/results/trust_text.hpp"
 
 #include "core/tolerance.hpp"
+#include "phrases/trust.hpp"
+#include "phrases/verdict.hpp"
 #include "report/results/results_text.hpp"
 #include "report/results/solution_text.hpp"
 
@@ -24,19 +26,18 @@ std::string closeSentence(const PhraseBook& book, const Truss& truss, const Trus
     const RichLine joint = jointName(truss, trust.joint);
     const RichLine times = rough(truss, trust.amplification);
     if (!trust.member.valid()) {
-        return sayPlain(book, Phrase::CloseToMechanismReaction,
+        return sayPlain(book, phrase::kCloseToMechanismReaction,
                         {{"joint", joint}, {"times", times}});
     }
-    return sayPlain(book, Phrase::CloseToMechanism,
-                    {{"joint", joint},
-                     {"times", times},
-                     {"member", plainLine(memberName(truss, trust.member))}});
+    return sayPlain(
+        book, phrase::kCloseToMechanism,
+        {{"joint", joint}, {"times", times}, {"member", memberName(truss, trust.member)}});
 }
 
-std::string standsOutSentence(const PhraseBook& book, const Truss& truss, Phrase phrase,
-                              const StandsOut& standsOut) {
+std::string standsOutSentence(const PhraseBook& book, const Truss& truss,
+                              decltype(phrase::kStandsOut) phrase, const StandsOut& standsOut) {
     return sayPlain(book, phrase,
-                    {{"member", plainLine(memberName(truss, standsOut.member))},
+                    {{"member", memberName(truss, standsOut.member)},
                      {"times", rough(truss, standsOut.ratio)}});
 }
 
@@ -67,9 +68,8 @@ std::string boundText(const Truss& truss, const Reliance& reliance) {
 void sayNegligible(const PhraseBook& book, std::ptrdiff_t count,
                    std::vector<std::string>& sentences) {
     if (count > 0) {
-        sentences.push_back(sayPlain(book,
-                                     count == 1 ? Phrase::OneNegligible : Phrase::SomeNegligible,
-                                     {{"n", plainLine(std::to_string(count))}}));
+        sentences.push_back(
+            plainText(countedWords(book, count, phrase::kOneNegligible, phrase::kSomeNegligible)));
     }
 }
 
@@ -85,11 +85,13 @@ void sayReactions(const PhraseBook& book, const Truss& truss, const Solution& so
         }
     }
     if (count > 0) {
+        const RichLine joint = jointName(truss, first);
+        const std::string bound = boundText(truss, reliance);
         sentences.push_back(
-            sayPlain(book, count == 1 ? Phrase::ReactionBelowBound : Phrase::ReactionsBelowBound,
-                     {{"n", plainLine(std::to_string(count))},
-                      {"joint", jointName(truss, first)},
-                      {"bound", plainLine(boundText(truss, reliance))}}));
+            count == 1
+                ? sayPlain(book, phrase::kReactionBelowBound, {{"joint", joint}, {"bound", bound}})
+                : sayPlain(book, phrase::kReactionsBelowBound,
+                           {{"n", count}, {"joint", joint}, {"bound", bound}}));
     }
 }
 
@@ -143,8 +145,7 @@ std::vector<std::string> figureSentences(const PhraseBook& book, const Truss& tr
                                          const std::vector<double>& forces) {
     std::vector<std::string> sentences;
     if (losesFigures(truss, reliance)) {
-        sentences.push_back(sayPlain(book, Phrase::FiguresLeft,
-                                     {{"n", plainLine(std::to_string(figuresLeft(reliance)))}}));
+        sentences.push_back(sayPlain(book, phrase::kFiguresLeft, {{"n", figuresLeft(reliance)}}));
     }
     MemberId first;
     int count = 0;
@@ -155,11 +156,13 @@ std::vector<std::string> figureSentences(const PhraseBook& book, const Truss& tr
         }
     }
     if (count > 0) {
+        const std::string member = memberName(truss, first);
+        const std::string bound = boundText(truss, reliance);
         sentences.push_back(
-            sayPlain(book, count == 1 ? Phrase::ForceBelowBound : Phrase::ForcesBelowBound,
-                     {{"n", plainLine(std::to_string(count))},
-                      {"member", plainLine(memberName(truss, first))},
-                      {"bound", plainLine(boundText(truss, reliance))}}));
+            count == 1
+                ? sayPlain(book, phrase::kForceBelowBound, {{"member", member}, {"bound", bound}})
+                : sayPlain(book, phrase::kForcesBelowBound,
+                           {{"n", count}, {"member", member}, {"bound", bound}}));
     }
     return sentences;
 }
@@ -169,7 +172,7 @@ std::vector<std::string> trustSentences(const PhraseBook& book, const Truss& tru
                                         const std::vector<std::string>& ofFigures) {
     std::vector<std::string> sentences;
     if (reliance.barelyHeld) {
-        sentences.push_back(sayPlain(book, Phrase::BarelyHeld,
+        sentences.push_back(sayPlain(book, phrase::kBarelyHeld,
                                      {{"joint", jointName(truss, reliance.barelyHeld->joint)},
                                       {"times", rough(truss, 1 / reliance.barelyHeld->share)}}));
     }
@@ -178,7 +181,8 @@ std::vector<std::string> trustSentences(const PhraseBook& book, const Truss& tru
     }
     sentences.insert(sentences.end(), ofFigures.begin(), ofFigures.end());
     if (reliance.standsOut) {
-        sentences.push_back(standsOutSentence(book, truss, Phrase::StandsOut, *reliance.standsOut));
+        sentences.push_back(
+            standsOutSentence(book, truss, phrase::kStandsOut, *reliance.standsOut));
     }
     return sentences;
 }
@@ -195,8 +199,7 @@ std::vector<std::string> trustSentences(const PhraseBook& book, const Truss& tru
     sayNegligible(book, countNegligible(reliance, solution), ofFigures);
     if (losesMovementFigures(solution)) {
         const int figures = figuresOf(solution.trust.displacementError);
-        ofFigures.push_back(sayPlain(book, Phrase::MovementFiguresLeft,
-                                     {{"n", plainLine(std::to_string(figures))}}));
+        ofFigures.push_back(sayPlain(book, phrase::kMovementFiguresLeft, {{"n", figures}}));
     }
     return trustSentences(book, truss, reliance, ofFigures);
 }
@@ -212,8 +215,8 @@ std::vector<std::string> workingSentences(const PhraseBook& book, const Truss& t
     const bool hides = !figureSentences(book, truss, reliance, solution.forces).empty();
     std::vector<std::string> ofFigures;
     if (hides) {
-        ofFigures.push_back(sayPlain(book, Phrase::FiguresInWorking,
-                                     {{"bound", plainLine(boundText(truss, reliance))}}));
+        ofFigures.push_back(
+            sayPlain(book, phrase::kFiguresInWorking, {{"bound", boundText(truss, reliance)}}));
     }
     return trustSentences(book, truss, reliance, ofFigures);
 }
@@ -227,27 +230,27 @@ bool isRefused(const Solution& solution) {
 std::vector<std::string> standingSentences(const PhraseBook& book, const Reliance& reliance) {
     std::vector<std::string> sentences = assumptionSentences(book, reliance.assumed);
     if (reliance.status == Status::Mechanism) {
-        sentences.push_back(sayPlain(book, Phrase::AtRest));
+        sentences.push_back(sayPlain(book, phrase::kAtRest));
     }
     return sentences;
 }
 
 std::string unsolvedSentence(const PhraseBook& book, const Truss& truss, const Solution& solution) {
     if (solution.standsOut && solution.status == Status::Indeterminate) {
-        return standsOutSentence(book, truss, Phrase::StiffnessesDiffer, *solution.standsOut);
+        return standsOutSentence(book, truss, phrase::kStiffnessesDiffer, *solution.standsOut);
     }
-    return sayPlain(book, Phrase::NotAccurate);
+    return sayPlain(book, phrase::kNotAccurate);
 }
 
 std::string residualSentence(const PhraseBook& book, const Truss& truss, const Solution& solution) {
     const RichLine error = rough(truss, solution.trust.error);
     if (solution.largest == 0) {
-        return sayPlain(book, Phrase::ResidualOfNothing);
+        return sayPlain(book, phrase::kResidualOfNothing);
     }
     if (solution.residual == 0) {
-        return sayPlain(book, Phrase::ResidualNone, {{"error", error}});
+        return sayPlain(book, phrase::kResidualNone, {{"error", error}});
     }
-    return sayPlain(book, Phrase::Residual,
+    return sayPlain(book, phrase::kResidual,
                     {{"residual", rough(truss, solution.residual)}, {"error", error}});
 }
 

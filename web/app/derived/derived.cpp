@@ -2,6 +2,7 @@
 
 #include "core/signs.hpp"
 #include "exchange/link.hpp"
+#include "phrases/jobs.hpp"
 #include "report/results/solution_text.hpp"
 #include "report/results/trust_text.hpp"
 #include "statics/solve/exact.hpp"
@@ -37,7 +38,7 @@ Job exactJob(const AppState& state, const std::shared_ptr<ExactShown>& shown) {
     const auto truss = std::make_shared<const Truss>(state.truss);
     Job job;
     job.add(stageOf(
-        Phrase::JobExact, [truss, choice = state.choice] { return ExactTask(*truss, choice); },
+        phrase::kJobExact, [truss, choice = state.choice] { return ExactTask(*truss, choice); },
         [truss, shown, book = state.book](const ExactTask& task) {
             for (const Surd& force : task.result().forces) {
                 shown->forces.push_back(printedSurd(force));

@@ -1,5 +1,6 @@
 #include "app/derived/derived_checks.hpp"
 
+#include "phrases/jobs.hpp"
 #include "report/derivation/check_working.hpp"
 
 #include <utility>
@@ -45,16 +46,16 @@ Job checksJob(const AppState& state, const Solution& solution,
     if (shown->hasChoice && shown->ofAll) {
         shown->loads = {choices, true};
         job.add(stageOf(
-            Phrase::JobLoads,
+            phrase::kJobLoads,
             [of, choices = std::move(choices)] { return WorstChecksTask(of->truss, choices); },
             [shown](WorstChecksTask& task) { shown->checks = task.take(); }));
     } else {
         shown->loads.choices = {state.choice};
-        job.add(stageOf(Phrase::JobMembers, [of, shown, solution, choice = state.choice] {
+        job.add(stageOf(phrase::kJobMembers, [of, shown, solution, choice = state.choice] {
             shown->checks = checkMembers(of->truss, solution, choice);
         }));
     }
-    job.add(stageOf(Phrase::JobTable, [of, shown] { writeSheet(*of, *shown); }));
+    job.add(stageOf(phrase::kJobTable, [of, shown] { writeSheet(*of, *shown); }));
     return job;
 }
 

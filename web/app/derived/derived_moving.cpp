@@ -1,5 +1,7 @@
 #include "app/derived/derived_moving.hpp"
 
+#include "phrases/jobs.hpp"
+#include "phrases/tables.hpp"
 #include "report/results/solution_text.hpp"
 #include "report/results/trust_text.hpp"
 
@@ -161,8 +163,8 @@ void chooseLine(const AppState& state, InfluenceShown& shown) {
     shown.chosen = chosenOf(shown.paths, shown.view);
     const std::optional<Effect> effect = effectFor(truss, shown.selection, shown.view.horizontal);
     if (shown.paths.empty() || !effect) {
-        shown.says =
-            sayPlain(*state.book, shown.paths.empty() ? Phrase::NoPath : Phrase::NoSupportForLine);
+        shown.says = sayPlain(*state.book,
+                              shown.paths.empty() ? phrase::kNoPath : phrase::kNoSupportForLine);
         return;
     }
     shown.effect = *effect;
@@ -319,7 +321,7 @@ Job envelopeJob(const AppState& state, const std::shared_ptr<EnvelopeShown>& sho
     }
     const auto truss = std::make_shared<const Truss>(state.truss);
     job.add(stageOf(
-        Phrase::JobLoads, [truss, choices] { return EnvelopeTask(*truss, choices); },
+        phrase::kJobLoads, [truss, choices] { return EnvelopeTask(*truss, choices); },
         [truss, shown, book = state.book](EnvelopeTask& task) {
             const Outcome<Envelope> envelope = task.take();
             if (envelope) {

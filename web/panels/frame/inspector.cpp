@@ -1,6 +1,7 @@
 // What is picked, over the tools: what it is, its values to type, and its removal.
 #include "panels/frame/parts.hpp"
 #include "panels/frame/tabs.hpp"
+#include "phrases/tables.hpp"
 #include "report/results/results_text.hpp"
 
 #include <algorithm>
@@ -59,6 +60,15 @@ std::string titleOf(const Truss& truss, const Picked& picked) {
     return "";
 }
 
+std::string forceFact(const PanelContext& context, const ForceRow& row) {
+    if (row.sense == Sense::Zero) {
+        return words(context, phrase::kFactNoForce);
+    }
+    return sayPlain(*context.state.book,
+                    row.sense == Sense::Tension ? phrase::kFactTension : phrase::kFactCompression,
+                    {{"value", quantity(row.value, symbolOf(context.state.truss.units.force))}});
+}
+
 std::string memberFacts(const PanelContext& context, int member) {
     const Truss& truss = context.state.truss;
     std::string facts =
@@ -66,11 +76,7 @@ std::string memberFacts(const PanelContext& context, int member) {
                  symbolOf(truss.units.length));
     for (const ForceRow& row : context.derived.forces) {
         if (row.member.index == member) {
-            const Phrase phrase = row.sense == Sense::Tension       ? Phrase::FactTension
-                                  : row.sense == Sense::Compression ? Phrase::FactCompression
-                                                                    : Phrase::FactNoForce;
-            const std::string value = quantity(row.value, symbolOf(truss.units.force));
-            facts += " · " + sayPlain(*context.state.book, phrase, {{"value", plainLine(value)}});
+            facts += " · " + forceFact(context, row);
         }
     }
     return facts;

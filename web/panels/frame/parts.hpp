@@ -66,8 +66,8 @@ void progressOf(const PanelContext& context, const Making<Shown>& making) {
                  making.made ? making.job.share() : 0);
 }
 // A heading or a sentence of the results, in the language of the page.
-[[nodiscard]] std::string words(const PanelContext&, Phrase);
-[[nodiscard]] std::string headOf(const PanelContext&, Phrase, const char* unit); // "force, kN"
+[[nodiscard]] std::string words(const PanelContext&, Phrase<>);
+[[nodiscard]] std::string headOf(const PanelContext&, Phrase<>, const char* unit); // "force, kN"
 // "heading, kN", or the heading alone when the model is in plain numbers.
 [[nodiscard]] std::string withUnit(const char* heading, const char* unit);
 
