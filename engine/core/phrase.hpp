@@ -27,6 +27,9 @@ struct Phrase {
     const char* english = ""; // UTF-8, parts in braces
 };
 
+template <PartName... Names>
+inline constexpr std::array<std::string_view, sizeof...(Names)> kPartNames{Names.view()...};
+
 // A language: what it makes of an English sentence. It may put the parts in any order, and one of
 // them more than once, but has no others. What it gives lives as long as the book. English itself
 // translates nothing. The sign of decimals is not the language's but the class's

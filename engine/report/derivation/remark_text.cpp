@@ -1,5 +1,6 @@
 #include "report/derivation/remark_text.hpp"
 
+#include "hand/paper/truss_side.hpp"
 #include "phrases/influence_by_hand.hpp"
 #include "phrases/lists.hpp"
 #include "phrases/remarks.hpp"
@@ -13,113 +14,40 @@
 namespace gusset {
 namespace {
 
-RichLine plain(int number) { return plainLine(std::to_string(number)); }
-
-RichLine foundSymbol(const Notation& notation, const Step& step) {
-    return step.found.empty() ? RichLine{} : symbolRuns(notation, step.found.front().symbol);
-}
-
-// "2 m to the right and 3 m up": where a point off the truss lies.
-RichLine placeOf(const Notation& notation, const Remark& remark) {
-    const Vec2 from = remark.at - notation.truss.joints[remark.joint.at()].at;
+// "2 m to the right and 3 m up of B".
+RichLine placeOf(const Notation& notation, const PlaceBeside& place) {
+    const Vec2 from = place.from;
     return say(notation.book, phrase::kPlaceOfCentre,
                {{"dx", givenLength(notation, std::fabs(from.x))},
                 {"right", directionWord(notation.book, {from.x, 0})},
                 {"dy", givenLength(notation, std::fabs(from.y))},
                 {"up", directionWord(notation.book, {0, from.y})},
-                {"joint", jointName(notation, remark.joint)}});
+                {"joint", jointName(notation, place.joint)}});
 }
 
-RichLine momentCentre(const Notation& notation, const Step& step, const Remark& remark) {
-    const RichLine joint = jointName(notation, remark.joint);
-    const RichLine left = foundSymbol(notation, step);
-    if (remark.kind == RemarkKind::CentreOffTruss) {
-        return say(notation.book, phrase::kCentreOffTruss,
-                   {{"centre", remark.text},
-                    {"through", symbolNames(notation, remark.symbols)},
-                    {"place", placeOf(notation, remark)},
-                    {"left", left}});
+// Writes what a remark puts into its sentence, as the class writes it.
+struct ValueWriter {
+    const Notation& notation;
+
+    Words operator()(int count) const { return count; }
+    Words operator()(const std::string& name) const { return name; }
+    Words operator()(double rounding) const {
+        return forceText(notation.truss, rounding, roughStyleOf(notation.truss));
     }
-    if (remark.symbols.empty()) {
-        return say(notation.book, phrase::kMomentCentreOne, {{"joint", joint}, {"left", left}});
+    Words operator()(Vec2 direction) const { return directionWord(notation.book, direction); }
+    Words operator()(JointId joint) const { return jointName(notation, joint); }
+    Words operator()(const std::vector<JointId>& joints) const {
+        return jointNames(notation, joints);
     }
-    return say(
-        notation.book,
-        remark.symbols.size() == 1 ? phrase::kMomentCentreThroughOne : phrase::kMomentCentre,
-        {{"joint", joint}, {"through", symbolNames(notation, remark.symbols)}, {"left", left}});
-}
-
-RichLine sumAcross(const Notation& notation, const Step& step, const Remark& remark) {
-    const auto phrase =
-        remark.symbols.size() == 1 ? phrase::kSumAcrossOne : phrase::kSumAcrossSeveral;
-    return say(
-        notation.book, phrase,
-        {{"others", symbolNames(notation, remark.symbols)}, {"left", foundSymbol(notation, step)}});
-}
-
-RichLine otherWay(const Notation& notation, const Symbol& symbol) {
-    const auto& restraints = notation.working.structure.restraints;
-    const Vec2 along = restraints[static_cast<std::size_t>(symbol.restraint)].along;
-    return say(notation.book, phrase::kActsOtherWay,
-               {{"symbol", symbolRuns(notation, symbol)},
-                {"direction", directionWord(notation.book, -along)}});
-}
-
-RichLine jointChosen(const Notation& notation, const Remark& remark) {
-    const RichLine unknowns = symbolNames(notation, remark.symbols);
-    return remark.symbols.size() == 1
-               ? say(notation.book, phrase::kJointOneUnknown, {{"unknown", unknowns}})
-               : say(notation.book, phrase::kJointTwoUnknowns, {{"unknowns", unknowns}});
-}
-
-enum class TrussSide { Left, Right, Upper, Lower, None };
-
-// Where the part lies, if all of it lies to one side of all the rest.
-TrussSide sideOf(const Notation& notation, const std::vector<JointId>& part) {
-    constexpr double kFar = 1e300;
-    Extent inside{{kFar, kFar}, {-kFar, -kFar}};
-    Extent outside = inside;
-    for (std::size_t i = 0; i < notation.truss.joints.size(); ++i) {
-        const JointId joint{static_cast<int>(i)};
-        const Vec2 at = notation.truss.joints[i].at;
-        const bool isInside = std::find(part.begin(), part.end(), joint) != part.end();
-        Extent& box = isInside ? inside : outside;
-        box.low = {std::min(box.low.x, at.x), std::min(box.low.y, at.y)};
-        box.high = {std::max(box.high.x, at.x), std::max(box.high.y, at.y)};
+    Words operator()(const std::vector<MemberId>& members) const {
+        return memberNames(notation, members);
     }
-    if (inside.high.x <= outside.low.x) {
-        return TrussSide::Left;
+    Words operator()(const Symbol& symbol) const { return symbolRuns(notation, symbol); }
+    Words operator()(const std::vector<Symbol>& symbols) const {
+        return symbolNames(notation, symbols);
     }
-    if (inside.low.x >= outside.high.x) {
-        return TrussSide::Right;
-    }
-    if (inside.low.y >= outside.high.y) {
-        return TrussSide::Upper;
-    }
-    return inside.high.y <= outside.low.y ? TrussSide::Lower : TrussSide::None;
-}
-
-RichLine cutChosen(const Notation& notation, const Step& step) {
-    constexpr decltype(phrase::kCutLeft) kCut[] = {phrase::kCutLeft, phrase::kCutRight,
-                                                   phrase::kCutUpper, phrase::kCutLower,
-                                                   phrase::kCutPart};
-    return say(notation.book, kCut[static_cast<std::size_t>(sideOf(notation, step.body))],
-               {{"members", memberNames(notation, step.members)},
-                {"joints", jointNames(notation, step.body)}});
-}
-
-RichLine simultaneous(const Notation& notation, const Step& step, const Remark& remark) {
-    const RichLine n = plain(static_cast<int>(remark.number));
-    const RichLine unknowns = symbolNames(notation, remark.symbols);
-    return step.body.size() == 1 ? say(notation.book, phrase::kSimultaneousOne,
-                                       {{"joint", jointName(notation, step.body.front())},
-                                        {"n", n},
-                                        {"unknowns", unknowns}})
-                                 : say(notation.book, phrase::kSimultaneous,
-                                       {{"joints", jointNames(notation, step.body)},
-                                        {"n", n},
-                                        {"unknowns", unknowns}});
-}
+    Words operator()(const PlaceBeside& place) const { return placeOf(notation, place); }
+};
 
 RichLine supportLine(const Notation& notation, SupportId id, int restraint) {
     const Support& support = notation.truss.supports[id.at()];
@@ -189,102 +117,18 @@ RichLine symbolNames(const Notation& notation, const std::vector<Symbol>& symbol
     return listOf(notation.book, names);
 }
 
-RichLine remarkLine(const Notation& notation, const Step& step, const Remark& remark) {
-    switch (remark.kind) {
-    case RemarkKind::NothingDrawn:
-        return say(notation.book, phrase::kNothingDrawn);
-    case RemarkKind::CountDeterminate:
-        return say(notation.book, phrase::kCountDeterminate);
-    case RemarkKind::CountIndeterminate:
-        return say(notation.book, phrase::kCountIndeterminate,
-                   {{"degree", plain(notation.working.counting.redundants)}});
-    case RemarkKind::CountMechanism:
-        return say(notation.book, phrase::kCountMechanism);
-    case RemarkKind::CountBalanced:
-        return say(notation.book, phrase::kCountBalanced);
-    case RemarkKind::MomentCentreChosen:
-    case RemarkKind::CentreOffTruss:
-        return momentCentre(notation, step, remark);
-    case RemarkKind::SumLeavesOne:
-        return say(notation.book, phrase::kSumLeavesOne, {{"left", foundSymbol(notation, step)}});
-    case RemarkKind::SumAcross:
-        return sumAcross(notation, step, remark);
-    case RemarkKind::ReactionsTogether:
-        return say(notation.book, phrase::kReactionsTogether,
-                   {{"reactions", symbolNames(notation, remark.symbols)}});
-    case RemarkKind::ReactionsNotEnough:
-        return say(notation.book, phrase::kMoreThanThree,
-                   {{"reactions", symbolNames(notation, remark.symbols)}});
-    case RemarkKind::TakenApart:
-        return say(notation.book, phrase::kTakenApart,
-                   {{"joint", jointName(notation, remark.joint)},
-                    {"joints", jointNames(notation, step.body)}});
-    case RemarkKind::PartAndWhole:
-        return say(notation.book, phrase::kPartAndWhole,
-                   {{"unknowns", symbolNames(notation, remark.symbols)}});
-    case RemarkKind::NegativeReaction:
-        return otherWay(notation, remark.symbol);
-    case RemarkKind::NegativeForce:
-        return say(notation.book, phrase::kNegativeForce,
-                   {{"symbol", symbolRuns(notation, remark.symbol)},
-                    {"member", memberNames(notation, {remark.symbol.member})}});
-    case RemarkKind::AssumedGuessed:
-        return say(notation.book, phrase::kAssumedGuessed);
-    case RemarkKind::AssumedAway:
-        return say(notation.book, phrase::kAssumedAway);
-    case RemarkKind::JointChosen:
-        return jointChosen(notation, remark);
-    case RemarkKind::BothInclined:
-        return say(notation.book, phrase::kBothInclined,
-                   {{"unknowns", symbolNames(notation, remark.symbols)}});
-    case RemarkKind::NoEasySection:
-        return say(notation.book, phrase::kNoEasySection);
-    case RemarkKind::NoEasyJoint:
-        return say(notation.book, phrase::kNoEasyJoint);
-    case RemarkKind::NoWorking:
-        return say(notation.book, phrase::kNoWorking);
-    case RemarkKind::NoSectionFor:
-        return say(notation.book, phrase::kNoSectionFor,
-                   {{"member", memberNames(notation, remark.members)}});
-    case RemarkKind::NotTwoParts:
-        return say(notation.book, phrase::kNotTwoParts,
-                   {{"members", memberNames(notation, remark.members)}});
-    case RemarkKind::TooManyCut:
-        return say(notation.book, phrase::kTooManyCut,
-                   {{"members", memberNames(notation, remark.members)},
-                    {"n", plain(static_cast<int>(remark.number))}});
-    case RemarkKind::TryCut:
-        return say(notation.book, phrase::kTryCut,
-                   {{"members", memberNames(notation, remark.members)},
-                    {"symbol", symbolRuns(notation, remark.symbol)}});
-    case RemarkKind::CutForAll:
-        return say(notation.book, phrase::kCutForAll,
-                   {{"members", memberNames(notation, step.members)}});
-    case RemarkKind::CutChosen:
-        return cutChosen(notation, step);
-    case RemarkKind::SimultaneousChosen:
-        return simultaneous(notation, step, remark);
-    case RemarkKind::NoInclined:
-        return say(notation.book, phrase::kNoInclined);
-    case RemarkKind::Symmetric:
-        return say(notation.book, phrase::kSymmetric);
-    case RemarkKind::BySymmetry:
-        return say(notation.book, phrase::kBySymmetry,
-                   {{"symbols", symbolNames(notation, remark.symbols)}});
-    case RemarkKind::NothingIdle:
-        return say(notation.book, phrase::kIdleNone);
-    case RemarkKind::NoLoads:
-        return say(notation.book, phrase::kNothingActs);
-    case RemarkKind::Closes:
-        return say(notation.book, phrase::kCheckCloses);
-    case RemarkKind::ClosesTo:
-        return say(
-            notation.book, phrase::kCheckDoesNot,
-            {{"number", forceText(notation.truss, remark.number, roughStyleOf(notation.truss))}});
-    case RemarkKind::NotComplete:
-        return say(notation.book, phrase::kNotComplete);
+RichLine remarkLine(const Notation& notation, const Remark& remark) {
+    std::vector<std::string_view> names;
+    std::vector<Words> values;
+    for (const RemarkPart& part : remark.parts) {
+        names.push_back(part.name);
+        values.push_back(std::visit(ValueWriter{notation}, part.value));
     }
-    return {};
+    std::vector<const Words*> words;
+    for (const Words& value : values) {
+        words.push_back(&value);
+    }
+    return putTogether(sentenceIn(notation.book, remark.english), names, words);
 }
 
 RichLine zeroRuleLine(const Notation& notation, const Step& step) {
@@ -352,7 +196,7 @@ RichLine lookAtLine(const Notation& notation, const std::vector<JointId>& part) 
     constexpr decltype(phrase::kLookLeft) kLook[] = {phrase::kLookLeft, phrase::kLookRight,
                                                      phrase::kLookUpper, phrase::kLookLower,
                                                      phrase::kLookPart};
-    return say(notation.book, kLook[static_cast<std::size_t>(sideOf(notation, part))],
+    return say(notation.book, kLook[static_cast<std::size_t>(sideOf(notation.truss, part))],
                {{"joints", jointNames(notation, part)}});
 }
 

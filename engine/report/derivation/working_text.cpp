@@ -1,6 +1,7 @@
 #include "report/derivation/working_text.hpp"
 
 #include "core/signs.hpp"
+#include "phrases/remarks.hpp"
 #include "phrases/steps.hpp"
 #include "phrases/tables.hpp"
 #include "report/derivation/body_sketch.hpp"
@@ -27,24 +28,24 @@ void formula(Lines& lines, LineRole role, Formula tokens) {
 
 std::string centreName(const Step& step) {
     for (const Remark& remark : step.remarks) {
-        if (remark.kind == RemarkKind::CentreOffTruss) {
-            return remark.text;
+        if (says(remark, phrase::kCentreOffTruss)) {
+            return partOf<std::string>(remark, "centre");
         }
     }
     return {};
 }
 
 // Remarks on what came out stand after it, all others before.
-bool comesAfter(RemarkKind kind) {
-    return kind == RemarkKind::NegativeReaction || kind == RemarkKind::NegativeForce ||
-           kind == RemarkKind::Closes || kind == RemarkKind::ClosesTo ||
-           kind == RemarkKind::NotComplete;
+bool comesAfter(const Remark& remark) {
+    return says(remark, phrase::kActsOtherWay) || says(remark, phrase::kNegativeForce) ||
+           says(remark, phrase::kCheckCloses) || says(remark, phrase::kCheckDoesNot) ||
+           says(remark, phrase::kNotComplete);
 }
 
 void remarks(Lines& lines, const Notation& notation, const Step& step, bool after) {
     for (const Remark& remark : step.remarks) {
-        if (comesAfter(remark.kind) == after) {
-            sentence(lines, remarkLine(notation, step, remark));
+        if (comesAfter(remark) == after) {
+            sentence(lines, remarkLine(notation, remark));
         }
     }
 }

@@ -39,8 +39,8 @@ RichLine plainLine(std::string_view text) {
 
 Words::Words(std::string_view plain) : line(plainLine(plain)) {}
 
-RichLine putTogether(std::string_view sentence, const std::string_view* names,
-                     const Words* const* words, std::size_t count) {
+RichLine putTogether(std::string_view sentence, std::span<const std::string_view> names,
+                     std::span<const Words* const> words) {
     RichLine line;
     while (true) {
         const auto open = sentence.find('{');
@@ -50,8 +50,10 @@ RichLine putTogether(std::string_view sentence, const std::string_view* names,
         }
         const auto close = sentence.find('}', open);
         const std::string_view name = sentence.substr(open + 1, close - open - 1);
-        const auto at = static_cast<std::size_t>(std::find(names, names + count, name) - names);
-        assert(at < count && words[at] != nullptr && "a part is given twice, another not at all");
+        const auto at =
+            static_cast<std::size_t>(std::find(names.begin(), names.end(), name) - names.begin());
+        assert(at < names.size() && words[at] != nullptr &&
+               "a part is given twice, another not at all");
         append(line, words[at]->line);
         sentence = sentence.substr(close + 1);
     }

@@ -5,9 +5,9 @@
 #include "core/phrase.hpp"
 #include "report/text/rich_text.hpp"
 
-#include <array>
 #include <concepts>
 #include <cstddef>
+#include <span>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -28,11 +28,9 @@ struct Words {
 [[nodiscard]] RichLine plainLine(std::string_view text); // one plain run
 
 // `words[i]` is what `names[i]` stands for.
-[[nodiscard]] RichLine putTogether(std::string_view sentence, const std::string_view* names,
-                                   const Words* const* words, std::size_t count);
-
-template <PartName... Names>
-inline constexpr std::array<std::string_view, sizeof...(Names)> kPartNames{Names.view()...};
+[[nodiscard]] RichLine putTogether(std::string_view sentence,
+                                   std::span<const std::string_view> names,
+                                   std::span<const Words* const> words);
 
 [[nodiscard]] inline RichLine say(const PhraseBook& book, Phrase<> phrase) {
     return plainLine(sentenceIn(book, phrase.english));
@@ -44,8 +42,7 @@ template <PartName... Names>
     for (const auto& part : parts) {
         words[part.name.index] = &part.value;
     }
-    return putTogether(sentenceIn(book, phrase.english), kPartNames<Names...>.data(), words,
-                       sizeof...(Names));
+    return putTogether(sentenceIn(book, phrase.english), kPartNames<Names...>, words);
 }
 [[nodiscard]] inline std::string sayPlain(const PhraseBook& book, Phrase<> phrase) {
     return sentenceIn(book, phrase.english);
