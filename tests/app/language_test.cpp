@@ -183,10 +183,10 @@ TEST_CASE("with a decimal comma, page's tables, dimensions and steps are typed w
 
 TEST_CASE("with a decimal comma, equations on one line are parted by semicolons") {
     Truss truss = roof(); // its legs rise 4 in 5
-    CHECK(workingText(englishPhrases(), truss, workOut(truss, {}, solve(truss)))
+    CHECK(workingText({englishPhrases(), truss}, workOut(truss, {}, solve(truss)))
               .find("sin\u2009\u03B1 = 0.8, cos\u2009\u03B1 = 0.6") != std::string::npos);
     truss.classSettings.decimalSign = ',';
-    CHECK(workingText(englishPhrases(), truss, workOut(truss, {}, solve(truss)))
+    CHECK(workingText({englishPhrases(), truss}, workOut(truss, {}, solve(truss)))
               .find("sin\u2009\u03B1 = 0,8; cos\u2009\u03B1 = 0,6") != std::string::npos);
 }
 

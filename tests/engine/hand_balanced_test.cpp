@@ -71,7 +71,7 @@ double foundForce(const Truss& truss, const Working& working, const char* a, con
 void requireSound(const Truss& truss) {
     CHECK(objectionToWorkingOf(truss) == "");
     const Solution solution = solve(truss);
-    const std::string text = workingText(englishPhrases(), truss, workOut(truss, {}, solution));
+    const std::string text = workingText({englishPhrases(), truss}, workOut(truss, {}, solution));
     INFO(text);
     CHECK(readPrintedText(text, truss, solution).objection == "");
 }

@@ -55,7 +55,7 @@ std::string openQuestion(const Working& chain, Phrase<> assumed) {
 }
 
 std::string printed(const Truss& truss, const Working& working) {
-    return workingText(englishPhrases(), truss, working);
+    return workingText({englishPhrases(), truss}, working);
 }
 
 } // namespace

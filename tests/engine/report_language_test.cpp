@@ -73,7 +73,7 @@ struct Reader {
         check(what, textOfHtml(passagesHtml(passages)));
     }
     void check(const char* what, const Working& working) const {
-        check(what, workingPassages(book, truss, working));
+        check(what, workingPassages({book, truss}, working));
     }
 };
 
@@ -88,13 +88,13 @@ Reader readerOf(Truss truss) {
 
 void checkResults(const Reader& reader) {
     const auto& [truss, solution, book] = reader;
-    reader.check("results", resultsText(book, truss, solution));
-    reader.check("results as HTML", textOfHtml(resultsHtml(book, truss, solution)));
-    for (const std::string& line : movementLines(book, truss, solution)) {
+    reader.check("results", resultsText({book, truss}, solution));
+    reader.check("results as HTML", textOfHtml(resultsHtml({book, truss}, solution)));
+    for (const std::string& line : movementLines({book, truss}, solution)) {
         reader.check("movement", line);
     }
     if (!truss.joints.empty() && solution.status != Status::Invalid) {
-        reader.check("why inexact", inexactSentence(book, truss, solveExactly(truss).whyNot));
+        reader.check("why inexact", inexactSentence({book, truss}, solveExactly(truss).whyNot));
     }
 }
 
@@ -119,7 +119,7 @@ void checkDisplacements(const Reader& reader) {
         for (const DisplacementAxis axis : {DisplacementAxis::X, DisplacementAxis::Y}) {
             const UnitLoadTable table =
                 unitLoadTable(truss, {}, solution, JointId{static_cast<int>(i)}, axis);
-            reader.check("unit load", std::vector<Passage>{unitLoadPassage(book, truss, table)});
+            reader.check("unit load", std::vector<Passage>{unitLoadPassage({book, truss}, table)});
         }
     }
 }
@@ -127,14 +127,14 @@ void checkDisplacements(const Reader& reader) {
 void checkPolygon(const Reader& reader) {
     const auto& [truss, solution, book] = reader;
     const ForcePolygon polygon = forcePolygon(truss, {}, solution);
-    reader.check("polygon", forcePolygonText(book, truss, polygon));
-    reader.check("polygon as HTML", textOfHtml(forcePolygonHtml(book, truss, polygon)));
+    reader.check("polygon", forcePolygonText({book, truss}, polygon));
+    reader.check("polygon as HTML", textOfHtml(forcePolygonHtml({book, truss}, polygon)));
     if (polygon.refusal == PolygonRefusal::None) {
         const Working working = workOut(truss, {}, solution);
         reader.check("spaces",
-                     textOfHtml(svgOf(spacesSketch(notationOf(book, truss, working), polygon))));
+                     textOfHtml(svgOf(spacesSketch(notationOf({book, truss}, working), polygon))));
         reader.check("polygon drawn",
-                     textOfHtml(svgOf(polygonDrawing(book, truss, polygon, {}).sketch)));
+                     textOfHtml(svgOf(polygonDrawing({book, truss}, polygon, {}).sketch)));
     }
 }
 
@@ -162,15 +162,15 @@ std::vector<Effect> effectsOn(const Truss& truss) {
 void checkInfluence(const Reader& reader, const std::vector<JointId>& path, const Effect& effect) {
     const auto& [truss, solution, book] = reader;
     reader.check("influence by hand",
-                 influencePassages(book, truss, influenceByHand(truss, path, effect)));
+                 influencePassages({book, truss}, influenceByHand(truss, path, effect)));
     const auto report = influenceReport(truss, path, effect);
     if (report) {
-        reader.check("influence", influenceText(book, truss, report.value()));
+        reader.check("influence", influenceText({book, truss}, report.value()));
         for (const double at : {0.0, 1.25, report.value().line.at.back()}) {
-            reader.check("reading", readingSentence(book, truss, report.value(), at));
+            reader.check("reading", readingSentence({book, truss}, report.value(), at));
         }
         reader.check("influence drawn",
-                     textOfHtml(svgOf(influenceSketch(book, truss, report.value(), {}))));
+                     textOfHtml(svgOf(influenceSketch({book, truss}, report.value(), {}))));
     }
 }
 
@@ -180,9 +180,9 @@ void checkMoving(const Reader& reader) {
         const auto analysis = analysePath(truss, load.path);
         REQUIRE(analysis.ok());
         const auto rows =
-            movingRows(book, truss, load.path, membersUnder(truss, analysis.value(), load));
+            movingRows({book, truss}, load.path, membersUnder(truss, analysis.value(), load));
         reader.check("members under a moving load",
-                     tableText(envelopeTable(book, truss, captionUnder(book, load.id), rows)));
+                     tableText(envelopeTable({book, truss}, captionUnder(book, load.id), rows)));
         for (const Effect& effect : effectsOn(truss)) {
             checkInfluence(reader, load.path, effect);
         }
@@ -200,7 +200,7 @@ void checkEnvelope(const Reader& reader) {
     const std::vector<LoadChoice> choices = envelopeChoices(truss);
     reader.check("what the envelope is over", envelopeSentence(book, choices));
     if (const auto envelope = envelopeOf(truss, choices); envelope) {
-        reader.check("envelope", envelopeText(book, truss, envelope.value()));
+        reader.check("envelope", envelopeText({book, truss}, envelope.value()));
     }
 }
 
@@ -214,12 +214,12 @@ void checkMemberChecks(Reader reader) {
         const MemberChecks checks = checkMembers(truss, solution, {});
         for (const CheckedLoads& loads :
              {CheckedLoads{}, CheckedLoads{{{"loads", ""}}}, CheckedLoads{{{}, {}}, true}}) {
-            reader.check("checks", checksText(book, truss, checks, loads));
-            reader.check("checks as HTML", textOfHtml(checksHtml(book, truss, checks, loads)));
+            reader.check("checks", checksText({book, truss}, checks, loads));
+            reader.check("checks as HTML", textOfHtml(checksHtml({book, truss}, checks, loads)));
         }
         for (const MemberCheck& check : checks.members) {
-            reader.check("one check", checkPassages(book, truss, check));
-            reader.check("on the board", useLabel(book, truss, check));
+            reader.check("one check", checkPassages({book, truss}, check));
+            reader.check("on the board", useLabel({book, truss}, check));
             reader.check("stress on the board", stressOf(truss, solution, check.member));
         }
     }
@@ -243,7 +243,7 @@ void checkWorking(const Reader& reader) {
     const auto& [truss, solution, book] = reader;
     reader.check("working", workOut(truss, {}, solution));
     reader.check("force method",
-                 forceMethodPassages(book, truss, forceMethod(truss, {}, solution)));
+                 forceMethodPassages({book, truss}, forceMethod(truss, {}, solution)));
     checkOneForce(reader);
     checkDisplacements(reader);
     checkPolygon(reader);

@@ -334,43 +334,43 @@ Passage superpositionPassage(const ForceMethodSheet& sheet) {
     return passage;
 }
 
-RichLine refusalLine(const PhraseBook& book, const Truss& truss, const ForceMethod& method) {
+RichLine refusalLine(const Writer& writer, const ForceMethod& method) {
     switch (method.end) {
     case ForceMethodEnd::Determinate:
-        return say(book, phrase::kNoRedundant);
+        return say(writer, phrase::kNoRedundant);
     case ForceMethodEnd::TooMany:
-        return say(book, phrase::kTooManyRedundants, {{"degree", method.counting.redundants}});
+        return say(writer, phrase::kTooManyRedundants, {{"degree", method.counting.redundants}});
     case ForceMethodEnd::Moves:
-        return say(book, phrase::kCountMechanism);
+        return say(writer, phrase::kCountMechanism);
     case ForceMethodEnd::NoStiffness: {
         std::vector<RichLine> names;
         for (const MemberId member : method.missing) {
-            names.push_back(plainLine(memberName(truss, member)));
+            names.push_back(plainLine(memberName(writer.truss, member)));
         }
-        return say(book, phrase::kUnitLoadNoStiffness, {{"members", listOf(book, names)}});
+        return say(writer, phrase::kUnitLoadNoStiffness, {{"members", listOf(writer, names)}});
     }
     case ForceMethodEnd::Unstrained:
-        return say(book, phrase::kHeldTwice, {{"joint", truss.joints[method.shared.at()].label}});
+        return say(writer, phrase::kHeldTwice,
+                   {{"joint", writer.truss.joints[method.shared.at()].label}});
     case ForceMethodEnd::NotWorkedOut:
     case ForceMethodEnd::Complete:
         break;
     }
-    return say(book, phrase::kNoRelease);
+    return say(writer, phrase::kNoRelease);
 }
 
 } // namespace
 
-std::vector<Passage> forceMethodPassages(const PhraseBook& book, const Truss& truss,
-                                         const ForceMethod& method) {
+std::vector<Passage> forceMethodPassages(const Writer& writer, const ForceMethod& method) {
     if (method.end != ForceMethodEnd::Complete) {
-        Passage passage{say(book, phrase::kTitleReleased)};
-        addSentence(passage, refusalLine(book, truss, method));
+        Passage passage{say(writer, phrase::kTitleReleased)};
+        addSentence(passage, refusalLine(writer, method));
         return {passage};
     }
     Working whole; // for the names of reactions, and the count
-    whole.structure = structureOf(truss);
+    whole.structure = structureOf(writer.truss);
     whole.counting = method.counting;
-    const ForceMethodSheet sheet{method, notationOf(book, truss, whole)};
+    const ForceMethodSheet sheet{method, notationOf(writer, whole)};
     return {countPassage(sheet),         releasePassage(sheet), forcesPassage(sheet),
             displacementsPassage(sheet), fitPassage(sheet),     superpositionPassage(sheet)};
 }

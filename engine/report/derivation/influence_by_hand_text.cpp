@@ -53,7 +53,7 @@ Passage placeOf(const LineWriter& writer, const InfluenceOrdinate& ordinate) {
     const Notation& notation = writer.notation;
     Passage passage{say(writer.notation.book, phrase::kTitleLoadAt,
                         {{"joint", jointName(notation, ordinate.at)}})};
-    const Notation chain = notationOf(notation.book, notation.truss, ordinate.chain);
+    const Notation chain = notationOf({notation.book, notation.truss}, ordinate.chain);
     for (const Step& step : ordinate.chain.steps) {
         if (step.kind == StepKind::SectionEquation && writer.line.way == InfluenceWay::Section) {
             addSentence(passage, lookAtLine(notation, step.body));
@@ -135,48 +135,48 @@ RichLine virtualLine(const LineWriter& writer) {
                 {"effect", writer.effect}});
 }
 
-RichLine refusalLine(const PhraseBook& book, const Truss& truss, const InfluenceByHand& line) {
+RichLine refusalLine(const Writer& writer, const InfluenceByHand& line) {
     const JointId at = line.effect.joint;
-    const RichLine joint = at.valid() ? plainLine(truss.joints[at.at()].label) : RichLine{};
+    const RichLine joint = at.valid() ? plainLine(writer.truss.joints[at.at()].label) : RichLine{};
     switch (line.end) {
     case InfluenceEnd::NotByEquilibrium:
-        return say(book, phrase::kInfluenceNeedsEquilibrium);
+        return say(writer, phrase::kInfluenceNeedsEquilibrium);
     case InfluenceEnd::Displacement:
-        return say(book, phrase::kInfluenceOfDisplacement, {{"joint", joint}});
+        return say(writer, phrase::kInfluenceOfDisplacement, {{"joint", joint}});
     case InfluenceEnd::NoSupport:
-        return say(book, phrase::kInfluenceNoSupport, {{"joint", joint}});
+        return say(writer, phrase::kInfluenceNoSupport, {{"joint", joint}});
     case InfluenceEnd::SeveralSupports:
-        return say(book, phrase::kInfluenceManySupports, {{"joint", joint}});
+        return say(writer, phrase::kInfluenceManySupports, {{"joint", joint}});
     case InfluenceEnd::NotWorkedOut:
     case InfluenceEnd::Complete:
         break;
     }
-    return say(book, phrase::kInfluenceNotFound);
+    return say(writer, phrase::kInfluenceNotFound);
 }
 
 } // namespace
 
-std::vector<Passage> influencePassages(const PhraseBook& book, const Truss& truss,
-                                       const InfluenceByHand& line, SketchPaper paper) {
+std::vector<Passage> influencePassages(const Writer& writer, const InfluenceByHand& line,
+                                       SketchPaper paper) {
     if (line.end != InfluenceEnd::Complete) {
-        Passage passage{say(book, phrase::kTitleShape)};
-        addSentence(passage, refusalLine(book, truss, line));
+        Passage passage{say(writer, phrase::kTitleShape)};
+        addSentence(passage, refusalLine(writer, line));
         return {passage};
     }
-    const Notation notation = notationOf(book, line.unloaded, line.opening);
-    const LineWriter writer{line, notation, symbolRuns(notation, line.symbol)};
-    std::vector<Passage> passages{beginning(writer)};
-    for (Passage& passage : workingPassages(book, line.unloaded, line.opening, paper)) {
+    const Notation notation = notationOf({writer, line.unloaded}, line.opening);
+    const LineWriter by{line, notation, symbolRuns(notation, line.symbol)};
+    std::vector<Passage> passages{beginning(by)};
+    for (Passage& passage : workingPassages({writer, line.unloaded}, line.opening, paper)) {
         passages.push_back(std::move(passage));
     }
     for (const InfluenceOrdinate& ordinate : line.ordinates) {
-        passages.push_back(placeOf(writer, ordinate));
+        passages.push_back(placeOf(by, ordinate));
     }
-    passages.push_back({say(book, phrase::kOrdinates), {ordinateTable(writer)}});
-    Passage shape{say(book, phrase::kTitleShape)};
-    addSentence(shape, shapeLine(writer));
-    addSentence(shape, reasonLine(writer));
-    addSentence(shape, virtualLine(writer));
+    passages.push_back({say(writer, phrase::kOrdinates), {ordinateTable(by)}});
+    Passage shape{say(writer, phrase::kTitleShape)};
+    addSentence(shape, shapeLine(by));
+    addSentence(shape, reasonLine(by));
+    addSentence(shape, virtualLine(by));
     passages.push_back(std::move(shape));
     return passages;
 }

@@ -231,9 +231,9 @@ std::vector<WorkingLine> renderStep(const Notation& notation, const Step& step) 
     return lines;
 }
 
-WorkingPassagesTask::WorkingPassagesTask(const PhraseBook& book, const Truss& truss,
-                                         const Working& working, SketchPaper paper)
-    : notation_(notationOf(book, truss, working)), paper_(paper) {}
+WorkingPassagesTask::WorkingPassagesTask(const Writer& writer, const Working& working,
+                                         SketchPaper paper)
+    : notation_(notationOf(writer, working)), paper_(paper) {}
 
 bool WorkingPassagesTask::advance() {
     const std::vector<Step>& steps = notation_.working.steps;
@@ -255,18 +255,18 @@ Progress WorkingPassagesTask::progress() const {
     return {passages_.size(), notation_.working.steps.size()};
 }
 
-std::vector<Passage> workingPassages(const PhraseBook& book, const Truss& truss,
-                                     const Working& working, SketchPaper paper) {
-    WorkingPassagesTask task(book, truss, working, paper);
+std::vector<Passage> workingPassages(const Writer& writer, const Working& working,
+                                     SketchPaper paper) {
+    WorkingPassagesTask task(writer, working, paper);
     return runToEnd(task).take();
 }
 
-std::string workingText(const PhraseBook& book, const Truss& truss, const Working& working) {
-    return passagesText(workingPassages(book, truss, working));
+std::string workingText(const Writer& writer, const Working& working) {
+    return passagesText(workingPassages(writer, working));
 }
 
-std::string workingHtml(const PhraseBook& book, const Truss& truss, const Working& working) {
-    return passagesHtml(workingPassages(book, truss, working));
+std::string workingHtml(const Writer& writer, const Working& working) {
+    return passagesHtml(workingPassages(writer, working));
 }
 
 } // namespace gusset

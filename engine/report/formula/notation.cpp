@@ -125,10 +125,10 @@ bool hasUnknown(const Equation& equation) {
 
 } // namespace
 
-Notation notationOf(const PhraseBook& book, const Truss& truss, const Working& working) {
-    NumberStyle numbers = numberStyleOf(truss);
+Notation notationOf(const Writer& writer, const Working& working) {
+    NumberStyle numbers = numberStyleOf(writer.truss);
     numbers.keepZeros = false;
-    return {book, truss, working, numbers, std::make_shared<SheetIndex>()};
+    return {writer.book, writer.truss, working, numbers, std::make_shared<SheetIndex>()};
 }
 
 Token symbolToken(const Notation& notation, const Symbol& symbol) {

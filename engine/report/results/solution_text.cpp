@@ -139,25 +139,24 @@ RichLine labelOf(const Truss& truss, JointId joint) {
     return plainLine(truss.joints[joint.at()].label);
 }
 
-std::string mechanismSentence(const PhraseBook& book, const Truss& truss,
-                              const Mechanism& mechanism) {
-    const Scene scene{book, truss, structureOf(truss), mechanism};
+std::string mechanismSentence(const Writer& writer, const Mechanism& mechanism) {
+    const Scene scene{writer.book, writer.truss, structureOf(writer.truss), mechanism};
     const RichLine what = whatMoves(scene);
     const Cures& cures = mechanism.cures;
     if (!cures.member && !cures.support) {
-        return sayPlain(book, phrase::kMechanismAlone, {{"what", what}});
+        return sayPlain(writer, phrase::kMechanismAlone, {{"what", what}});
     }
     if (!cures.member) {
-        return sayPlain(book, phrase::kMechanismSupport,
+        return sayPlain(writer, phrase::kMechanismSupport,
                         {{"what", what}, {"support", supportWords(scene, *cures.support)}});
     }
-    const RichLine a = labelOf(truss, cures.member->a);
-    const RichLine b = labelOf(truss, cures.member->b);
+    const RichLine a = labelOf(writer.truss, cures.member->a);
+    const RichLine b = labelOf(writer.truss, cures.member->b);
     if (!cures.support) {
-        return sayPlain(book, phrase::kMechanismMember, {{"what", what}, {"a", a}, {"b", b}});
+        return sayPlain(writer, phrase::kMechanismMember, {{"what", what}, {"a", a}, {"b", b}});
     }
     return sayPlain(
-        book, phrase::kMechanismEither,
+        writer, phrase::kMechanismEither,
         {{"what", what}, {"a", a}, {"b", b}, {"support", supportWords(scene, *cures.support)}});
 }
 
@@ -182,22 +181,24 @@ std::string faultSentence(const Issue& fault) {
     return text.ends_with('?') || text.ends_with('.') ? text : text + ".";
 }
 
-std::string inexactSentence(const PhraseBook& book, const Truss& truss, const WhyInexact& why) {
+std::string inexactSentence(const Writer& writer, const WhyInexact& why) {
     switch (why.reason) {
     case InexactReason::None:
         break;
     case InexactReason::Coordinates:
-        return sayPlain(book, phrase::kInexactCoordinates, {{"joint", labelOf(truss, why.joint)}});
+        return sayPlain(writer, phrase::kInexactCoordinates,
+                        {{"joint", labelOf(writer.truss, why.joint)}});
     case InexactReason::Slope:
-        return sayPlain(book, phrase::kInexactSlope, {{"joint", labelOf(truss, why.joint)}});
+        return sayPlain(writer, phrase::kInexactSlope,
+                        {{"joint", labelOf(writer.truss, why.joint)}});
     case InexactReason::Components:
-        return sayPlain(book, phrase::kInexactComponents, {{"n", why.load.at() + 1}});
+        return sayPlain(writer, phrase::kInexactComponents, {{"n", why.load.at() + 1}});
     case InexactReason::TooLarge:
-        return sayPlain(book, phrase::kInexactTooLarge, {{"n", kLargestExact}});
+        return sayPlain(writer, phrase::kInexactTooLarge, {{"n", kLargestExact}});
     case InexactReason::Redundant:
-        return sayPlain(book, phrase::kInexactRedundant);
+        return sayPlain(writer, phrase::kInexactRedundant);
     case InexactReason::SetInMotion:
-        return sayPlain(book, phrase::kInexactMoves);
+        return sayPlain(writer, phrase::kInexactMoves);
     }
     return {};
 }

@@ -88,7 +88,7 @@ void addUnstable(Sentences& lines, const Truss& truss, const Solution& solution)
             {{"m", count.members}, {"r", count.reactions}, {"j", count.joints}});
     }
     for (const Mechanism& mechanism : solution.mechanisms) {
-        lines.list.push_back(mechanismSentence(lines.book, truss, mechanism));
+        lines.list.push_back(mechanismSentence({lines.book, truss}, mechanism));
     }
     if (count.redundants > 0) {
         add(lines, phrase::kUnstableAndRedundant, {{"redundants", count.redundants}});
@@ -98,23 +98,24 @@ void addUnstable(Sentences& lines, const Truss& truss, const Solution& solution)
     }
 }
 
-RichLine nameOf(const PhraseBook& book, const Truss& truss, const Redundant& redundant) {
+RichLine nameOf(const Writer& writer, const Redundant& redundant) {
     if (redundant.member.valid()) {
-        return say(book, phrase::kTheMember, {{"member", memberName(truss, redundant.member)}});
+        return say(writer, phrase::kTheMember,
+                   {{"member", memberName(writer.truss, redundant.member)}});
     }
     const Restraint restraint =
-        structureOf(truss).restraints[static_cast<std::size_t>(redundant.restraint)];
-    const bool roller = truss.supports[restraint.support.at()].kind == SupportKind::Roller;
+        structureOf(writer.truss).restraints[static_cast<std::size_t>(redundant.restraint)];
+    const bool roller = writer.truss.supports[restraint.support.at()].kind == SupportKind::Roller;
     const auto phrase = roller                  ? phrase::kReactionAlong
                         : restraint.along.x > 0 ? phrase::kReactionX
                                                 : phrase::kReactionY;
-    return say(book, phrase, {{"joint", truss.joints[restraint.joint.at()].label}});
+    return say(writer, phrase, {{"joint", writer.truss.joints[restraint.joint.at()].label}});
 }
 
 void addRedundants(Sentences& lines, const Truss& truss, const Solution& solution) {
     std::vector<RichLine> names;
     for (const Redundant& redundant : solution.redundants) {
-        names.push_back(nameOf(lines.book, truss, redundant));
+        names.push_back(nameOf({lines.book, truss}, redundant));
     }
     const int more = solution.counting.redundants - static_cast<int>(names.size());
     const RichLine list = listOf(lines.book, names);
@@ -155,7 +156,7 @@ bool isSurelyUnloaded(const Solution& solution) {
 }
 
 void addLargest(Sentences& lines, const Truss& truss, const Solution& solution) {
-    const auto rows = forceRows(lines.book, truss, solution);
+    const auto rows = forceRows({lines.book, truss}, solution);
     const auto named = [&](MemberId member, decltype(phrase::kLargestTension) phrase) {
         const ForceRow& row = rows[member.at()];
         add(lines, phrase,
@@ -176,10 +177,9 @@ void addLargest(Sentences& lines, const Truss& truss, const Solution& solution) 
 
 } // namespace
 
-std::vector<std::string> verdict(const PhraseBook& book, const Truss& truss,
-                                 const Solution& solution) {
-    Sentences lines{book};
-    if (truss.joints.empty()) {
+std::vector<std::string> verdict(const Writer& writer, const Solution& solution) {
+    Sentences lines{writer};
+    if (writer.truss.joints.empty()) {
         add(lines, phrase::kNothingDrawn);
         return lines.list;
     }
@@ -190,23 +190,23 @@ std::vector<std::string> verdict(const PhraseBook& book, const Truss& truss,
     case Status::Invalid:
         break;
     case Status::Mechanism:
-        addUnstable(lines, truss, solution);
+        addUnstable(lines, writer.truss, solution);
         break;
     case Status::Indeterminate:
-        addIndeterminate(lines, truss, solution);
+        addIndeterminate(lines, writer.truss, solution);
         break;
     case Status::Determinate:
         addCount(lines, solution.counting);
         break;
     }
-    for (std::string& sentence : trustSentences(book, truss, solution)) {
+    for (std::string& sentence : trustSentences(writer, solution)) {
         lines.list.push_back(std::move(sentence));
     }
     if (solution.solved) {
-        addLargest(lines, truss, solution);
+        addLargest(lines, writer.truss, solution);
     }
     if (solution.displaced || losesDisplacements(solution)) {
-        lines.list.push_back(movementLines(book, truss, solution).front());
+        lines.list.push_back(movementLines(writer, solution).front());
     }
     return lines.list;
 }

@@ -43,7 +43,7 @@ Job exactJob(const AppState& state, const std::shared_ptr<ExactShown>& shown) {
             for (const Surd& force : task.result().forces) {
                 shown->forces.push_back(printedSurd(force));
             }
-            shown->whyNot = inexactSentence(*book, *truss, task.result().whyNot);
+            shown->whyNot = inexactSentence({*book, *truss}, task.result().whyNot);
         }));
     return job;
 }
@@ -64,15 +64,15 @@ void derive(const AppState& state, Derived& derived) {
         return;
     }
     derived.solution = derived.solver.solve(state.truss, state.choice);
-    derived.forces = forceRows(*state.book, state.truss, derived.solution);
+    derived.forces = forceRows({*state.book, state.truss}, derived.solution);
     derived.reactions = reactionRows(state.truss, derived.solution);
-    derived.verdict = verdict(*state.book, state.truss, derived.solution);
-    derived.warnings = trustSentences(*state.book, state.truss, derived.solution);
+    derived.verdict = verdict({*state.book, state.truss}, derived.solution);
+    derived.warnings = trustSentences({*state.book, state.truss}, derived.solution);
     derived.whyUnsolved = whyUnsolved(derived);
-    derived.warningsOfWorking = workingSentences(*state.book, state.truss, derived.solution);
+    derived.warningsOfWorking = workingSentences({*state.book, state.truss}, derived.solution);
     derived.movements = movementRows(state.truss, derived.solution);
     derived.stretches = stretchRows(state.truss, derived.solution);
-    derived.movementLines = movementLines(*state.book, state.truss, derived.solution);
+    derived.movementLines = movementLines({*state.book, state.truss}, derived.solution);
     derived.revision = state.revision;
     derived.choice = state.choice;
 }

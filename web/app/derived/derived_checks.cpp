@@ -20,9 +20,9 @@ struct CheckedUnder {
 };
 
 void writeSheet(const CheckedUnder& of, ChecksShown& shown) {
-    shown.rows = checkRows(of.book, of.truss, shown.checks);
-    shown.lines = checkLines(of.book, of.truss, shown.checks, shown.loads);
-    shown.warnings = checkWarnings(of.book, of.truss, shown.checks);
+    shown.rows = checkRows({of.book, of.truss}, shown.checks);
+    shown.lines = checkLines({of.book, of.truss}, shown.checks, shown.loads);
+    shown.warnings = checkWarnings({of.book, of.truss}, shown.checks);
     shown.caution = cautionLines(of.book);
 }
 
@@ -68,8 +68,9 @@ void checkPicked(const AppState& state, ChecksShown& shown) {
     }
     shown.workingRevision = shown.revision;
     shown.worked = member;
-    shown.working = one ? checkPassages(*state.book, state.truss, shown.checks.members[member.at()])
-                        : std::vector<Passage>{};
+    shown.working =
+        one ? checkPassages({*state.book, state.truss}, shown.checks.members[member.at()])
+            : std::vector<Passage>{};
 }
 
 bool showsChecks(const AppState& state) {

@@ -66,7 +66,7 @@ Job membersJob(const AppState& state, const PathShown& path,
             },
             [truss, made, &load, book = state.book](MembersUnderTask& task) {
                 made->loads.push_back({captionUnder(*book, load.id),
-                                       movingRows(*book, *truss, load.path, task.take())});
+                                       movingRows({*book, *truss}, load.path, task.take())});
             }));
     }
     return job;
@@ -81,7 +81,7 @@ Job byHandJob(const AppState& state, const std::vector<JointId>& path, const Eff
         phrase::kJobPlaces,
         [truss, made] { return InfluenceByHandTask(*truss, made->path, made->effect); },
         [truss, made, book = state.book](InfluenceByHandTask& task) {
-            made->passages = influencePassages(*book, *truss, task.take(), SketchPaper::Column);
+            made->passages = influencePassages({*book, *truss}, task.take(), SketchPaper::Column);
         }));
     return job;
 }

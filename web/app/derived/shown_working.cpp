@@ -62,7 +62,7 @@ struct Maker {
         job.add(stageOf(
             phrase::kJobSteps,
             [given = given, shown = shown] {
-                return WorkingPassagesTask(given->book, given->truss, shown->working,
+                return WorkingPassagesTask({given->book, given->truss}, shown->working,
                                            SketchPaper::Column);
             },
             [shown = shown](WorkingPassagesTask& task) { shown->passages = task.take(); }));
@@ -81,7 +81,7 @@ void makeTruss(Maker& maker) {
             return ForceMethodTask(given->truss, given->choice, given->solution);
         },
         [given = maker.given, shown = maker.shown](ForceMethodTask& task) {
-            shown->passages = forceMethodPassages(given->book, given->truss, task.take());
+            shown->passages = forceMethodPassages({given->book, given->truss}, task.take());
         }));
 }
 
@@ -171,7 +171,7 @@ void makeDisplacement(Maker& maker) {
             return UnitLoadTask(given->truss, given->choice, given->solution, joint, axis);
         },
         [given = maker.given, shown = maker.shown](UnitLoadTask& task) {
-            shown->passages = {unitLoadPassage(given->book, given->truss, task.take())};
+            shown->passages = {unitLoadPassage({given->book, given->truss}, task.take())};
         }));
 }
 
@@ -179,12 +179,12 @@ void makePolygon(Maker& maker) {
     maker.workOutWhole();
     maker.once(phrase::kJobPolygon, [](const Given& given, ShownWorking& shown) {
         shown.polygon = forcePolygon(given.truss, shown.working);
-        shown.passages = {forcePolygonPassage(given.book, given.truss, shown.polygon)};
+        shown.passages = {forcePolygonPassage({given.book, given.truss}, shown.polygon)};
     });
     maker.job.add(stageOf(
         phrase::kJobPolygon,
         [given = maker.given, shown = maker.shown] {
-            return SpacesSketchTask(notationOf(given->book, given->truss, shown->working),
+            return SpacesSketchTask(notationOf({given->book, given->truss}, shown->working),
                                     shown->polygon, SketchPaper::Column);
         },
         [shown = maker.shown](SpacesSketchTask& task) {
@@ -264,7 +264,7 @@ void drawPolygon(const AppState& state, ShownWorking& shown) {
         return;
     }
     shown.drawing =
-        polygonDrawing(*state.book, state.truss, shown.polygon,
+        polygonDrawing({*state.book, state.truss}, shown.polygon,
                        {.drawn = drawn, .lit = lit, .width = kPolygonSide, .height = kPolygonSide});
     shown.drawn = drawn;
     shown.lit = lit;

@@ -25,7 +25,7 @@ std::string checksPart(const AppState& state, const Derived& derived) {
     }
     const PhraseBook& book = *state.book;
     return heading(book, phrase::kCheckCaption) +
-           checksHtml(book, state.truss, shown.checks, shown.loads) +
+           checksHtml({book, state.truss}, shown.checks, shown.loads) +
            (showsChecks(state) ? passagesHtml(shown.working) : std::string{});
 }
 
@@ -53,8 +53,9 @@ std::string movingPart(const AppState& state, const Derived& derived) {
             return heading(book, phrase::kEnvelopeHeading) + atWork(book, phrase::kJobLoads);
         }
         return heading(book, phrase::kEnvelopeHeading) + linesOf(shown.warnings) +
-               (shown.rows.empty() ? line(shown.says)
-                                   : tableHtml(envelopeTable(book, truss, shown.says, shown.rows)));
+               (shown.rows.empty()
+                    ? line(shown.says)
+                    : tableHtml(envelopeTable({book, truss}, shown.says, shown.rows)));
     }
     if (!showsInfluence(state)) {
         return {};
@@ -65,7 +66,7 @@ std::string movingPart(const AppState& state, const Derived& derived) {
         return html + (shown.says.empty() ? atWork(book, phrase::kJobPlaces) : line(shown.says));
     }
     html += linesOf(shown.warnings) + line(shown.reading) +
-            tableHtml(ordinateTable(book, truss, *shown.report)) + line(shown.areas) +
+            tableHtml(ordinateTable({book, truss}, *shown.report)) + line(shown.areas) +
             linesOf(shown.assumed) + linesOf(shown.moving);
     if (!shown.view.members) {
         return html;
@@ -74,7 +75,7 @@ std::string movingPart(const AppState& state, const Derived& derived) {
         return html + atWork(book, phrase::kJobMembers);
     }
     for (const MembersUnder& under : shown.members.loads) {
-        html += tableHtml(envelopeTable(book, truss, under.caption, under.rows));
+        html += tableHtml(envelopeTable({book, truss}, under.caption, under.rows));
     }
     return html;
 }
@@ -87,7 +88,7 @@ std::string twinHtml(const AppState& state, const Derived& derived) {
     const std::string title =
         truss.title.empty() ? sayPlain(book, phrase::kUntitledTruss) : truss.title;
     std::string html = "<h2>" + escapeHtml(title) + "</h2>\n";
-    html += resultsHtml(book, truss, derived.solution);
+    html += resultsHtml({book, truss}, derived.solution);
     html += "<h3>The model</h3>\n";
     html += "<p>A value that is pressed can be typed over.</p>\n";
     html += modelTablesHtml(truss);

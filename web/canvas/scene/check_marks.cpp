@@ -79,7 +79,7 @@ void drawUseBands(Drawing& drawing) {
 std::string memberFigure(const Drawing& drawing, std::size_t member) {
     const Truss& truss = drawing.state.truss;
     if (drawing.checks) {
-        return useLabel(*drawing.state.book, truss, checkOfMember(drawing, member));
+        return useLabel({*drawing.state.book, truss}, checkOfMember(drawing, member));
     }
     const ForceRow& row = drawing.derived.forces[member];
     std::string value =

@@ -123,8 +123,8 @@ void ordinates(PanelContext& context) {
     const InfluenceShown& shown = context.derived.influence;
     const Truss& truss = context.state.truss;
     const bool exact = !shown.report->exact.empty();
-    const std::string from = headOfDistance(*context.state.book, truss);
-    const std::string ordinate = headOfOrdinate(*context.state.book, truss, *shown.report);
+    const std::string from = headOfDistance({*context.state.book, truss});
+    const std::string ordinate = headOfOrdinate({*context.state.book, truss}, *shown.report);
     const std::string joint = words(context, phrase::kCellJoint);
     const std::string exactly = words(context, phrase::kColumnExactly);
     const std::vector<OrdinateRow>& rows = shown.ordinates;
