@@ -1,5 +1,5 @@
-// Everything that the engine says about a truss is said by the table of phrases: in a language made
-// up for the purpose no English word is left, and no decimal point where the class has a comma.
+// Everything that the engine says about a truss is said by phrases: in a language made up for the
+// purpose no English word is left, and no decimal point where the class has a comma.
 
 #include "hand/stages/explain.hpp"
 #include "hand/stages/sections.hpp"

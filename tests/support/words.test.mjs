@@ -1,6 +1,7 @@
 // What a person reads is written where its phrase is defined: every phrase is said somewhere, and in the rooms that speak
 // by phrases alone no words stand in the code.
 import assert from 'node:assert/strict';
+import { spawnSync } from 'node:child_process';
 import { readFileSync, readdirSync, statSync } from 'node:fs';
 import path from 'node:path';
 import { test } from 'node:test';
@@ -28,6 +29,7 @@ function wordsIn(text) {
 const rooms = [
     'engine/report',
     'engine/hand',
+    'web/app/page/twin.cpp',
     'web/panels/frame',
     'web/panels/pages/class_settings.cpp',
     'web/panels/pages/link_code.cpp',
@@ -84,4 +86,24 @@ test('every phrase is said', () => {
     const defined = headers.flatMap((file) => readFileSync(file, 'utf8').match(/(?<=constexpr auto )k\w+/g) ?? []);
     assert.ok(defined.length > 500, `${defined.length} phrases`);
     assert.deepEqual(defined.filter((name) => !said.has(`phrase::${name}`)), []);
+});
+
+// What the compiler makes of a sentence that is said so.
+function compiles(says) {
+    const source = `#include "report/text/phrases.hpp"
+        using namespace gusset;
+        constexpr auto kPin = "The pin at {joint} gives {x} and {y}."_phrase;
+        std::string f(const PhraseBook& book, const std::string& name) { return sayPlain(book, ${says}); }`;
+    const options = ['-std=c++20', '-fsyntax-only', '-I', path.join(root, 'engine'), '-x', 'c++', '-'];
+    return spawnSync(process.env.CXX ?? 'c++', options, { input: source }).status === 0;
+}
+
+test('the compiler takes the parts of a sentence in any order, and no others', () => {
+    assert.ok(compiles('kPin, {{"joint", name}, {"x", 1}, {"y", "two"}}'));
+    assert.ok(compiles('kPin, {{"y", "two"}, {"joint", name}, {"x", 1}}'));
+    assert.ok(!compiles('kPin'), 'none');
+    assert.ok(!compiles('kPin, {{"joint", name}, {"x", 1}}'), 'one missing');
+    assert.ok(!compiles('kPin, {{"joint", name}, {"x", 1}, {"z", 2}}'), 'one that it has not');
+    assert.ok(!compiles('kPin, {{"joint", name}, {"x", 1}, {"y", 2}, {"x", 3}}'), 'one too many');
+    assert.ok(!compiles('"{joint is"_phrase, {{"joint", name}}'), 'a brace that is never closed');
 });

@@ -6,6 +6,7 @@
 #include "phrases/envelope.hpp"
 #include "phrases/jobs.hpp"
 #include "phrases/lists.hpp"
+#include "phrases/twin.hpp"
 #include "report/text/html.hpp"
 
 #include <string_view>
@@ -89,8 +90,7 @@ std::string twinHtml(const AppState& state, const Derived& derived) {
         truss.title.empty() ? sayPlain(book, phrase::kUntitledTruss) : truss.title;
     std::string html = "<h2>" + escapeHtml(title) + "</h2>\n";
     html += resultsHtml({book, truss}, derived.solution);
-    html += "<h3>The model</h3>\n";
-    html += "<p>A value that is pressed can be typed over.</p>\n";
+    html += heading(book, phrase::kTheModel) + line(sayPlain(book, phrase::kPressToType));
     html += modelTablesHtml(truss);
     return html;
 }
