@@ -20,16 +20,16 @@ struct Found {
     CheckedLoads loads;
 };
 
-Found underChoice(const PhraseBook& book, const Truss& truss, const LoadChoice& choice) {
-    const Solution solution = solve(truss, choice);
+Found underChoice(const Writer& writer, const LoadChoice& choice) {
+    const Solution solution = solve(writer.truss, choice);
     Found found;
     found.loads.choices = {choice};
     found.faults = solution.errors;
     found.exit = exitOf(solution);
-    found.checks = checkMembers(truss, solution, choice);
+    found.checks = checkMembers(writer.truss, solution, choice);
     if (isRefused(solution)) {
         found.checks.faults.push_back(
-            {IssueCode::Unstable, {}, unsolvedSentence(book, truss, solution)});
+            {IssueCode::Unstable, {}, unsolvedSentence(writer, solution)});
     }
     found.faults =
         joined(joined(std::move(found.faults), notesOfMechanism(solution.status, solution.solved)),
@@ -53,7 +53,7 @@ Found overAll(const Truss& truss) {
 
 Answer sheet(const PhraseBook& book, const Arguments& arguments, const Truss& truss,
              const Found& found) {
-    std::vector<std::string> warnings = trustSentences(book, truss, found.checks.reliance);
+    std::vector<std::string> warnings = trustSentences({book, truss}, found.checks.reliance);
     for (const Issue& fault : found.checks.faults) {
         warnings.push_back(faultSentence(fault));
     }
@@ -63,12 +63,12 @@ Answer sheet(const PhraseBook& book, const Arguments& arguments, const Truss& tr
                 found.faults};
     }
     if (arguments.has("--csv")) {
-        return {found.exit, checksCsv(book, truss, found.checks),
+        return {found.exit, checksCsv({book, truss}, found.checks),
                 joined(found.faults, notesOnForces(warnings))};
     }
     const std::string text = arguments.has("--html")
-                                 ? checksHtml(book, truss, found.checks, found.loads)
-                                 : checksText(book, truss, found.checks, found.loads);
+                                 ? checksHtml({book, truss}, found.checks, found.loads)
+                                 : checksText({book, truss}, found.checks, found.loads);
     return {found.exit, text, found.faults};
 }
 
@@ -88,9 +88,9 @@ Answer oneMember(const PhraseBook& book, const Arguments& arguments, const Truss
         return sheet(book, arguments, truss, found);
     }
     const std::vector<Passage> passages =
-        checkPassages(book, truss, found.checks.members[member.value().at()]);
+        checkPassages({book, truss}, found.checks.members[member.value().at()]);
     return withSentences({found.exit, passagesOf(arguments, passages), found.faults}, arguments,
-                         trustSentences(book, truss, found.checks.reliance));
+                         trustSentences({book, truss}, found.checks.reliance));
 }
 
 } // namespace
@@ -101,11 +101,10 @@ bool asksForMembers(const Arguments& arguments) {
 
 Answer answerMembers(const PhraseBook& book, const Arguments& arguments, const Reading& reading) {
     const Truss& truss = reading.truss;
-    Found found =
-        arguments.has("--worst")
-            ? overAll(truss)
-            : underChoice(book, truss,
-                          {arguments.valueOf("--case"), arguments.valueOf("--combination")});
+    Found found = arguments.has("--worst")
+                      ? overAll(truss)
+                      : underChoice({book, truss}, {arguments.valueOf("--case"),
+                                                    arguments.valueOf("--combination")});
     found.faults.insert(found.faults.begin(), reading.notes.begin(), reading.notes.end());
     if (found.exit == Exit::BadInput) {
         return {found.exit, {}, found.faults};

@@ -38,13 +38,12 @@ Solution solved(const Reading& reading, const LoadChoice& choice) {
 }
 
 // What text and JSON say themselves, and a table has no place for.
-Issues notesOfTable(const PhraseBook& book, const Truss& truss, const Solution& solution,
-                    const ExactSolution& exact) {
+Issues notesOfTable(const Writer& writer, const Solution& solution, const ExactSolution& exact) {
     Issues notes = notesOfMechanism(solution.status, solution.solved);
-    if (std::string whyNot = inexactSentence(book, truss, exact.whyNot); !whyNot.empty()) {
+    if (std::string whyNot = inexactSentence(writer, exact.whyNot); !whyNot.empty()) {
         notes.push_back({IssueCode::NotComputed, "--exact", std::move(whyNot)});
     }
-    notes = joined(std::move(notes), notesOnForces(trustSentences(book, truss, solution)));
+    notes = joined(std::move(notes), notesOnForces(trustSentences(writer, solution)));
     return joined(std::move(notes), solution.notes);
 }
 
@@ -55,13 +54,13 @@ Answer answerSolve(const PhraseBook& book, const Arguments& arguments, const Rea
                                     ? solveExactly(reading.truss, choiceOf(arguments))
                                     : ExactSolution{};
     if (arguments.has("--json")) {
-        answer.text = solutionJson(book, reading.truss, solution, exact);
+        answer.text = solutionJson({book, reading.truss}, solution, exact);
     } else if (answer.exit != Exit::BadInput && arguments.has("--csv")) {
         answer.text = resultsCsv(reading.truss, solution, exact);
-        answer.faults = notesOfTable(book, reading.truss, solution, exact);
+        answer.faults = notesOfTable({book, reading.truss}, solution, exact);
     } else if (answer.exit != Exit::BadInput) {
         answer.text =
-            resultsText(book, reading.truss, solution) + exactText(book, reading.truss, exact);
+            resultsText({book, reading.truss}, solution) + exactText({book, reading.truss}, exact);
     }
     return answer;
 }
@@ -97,8 +96,8 @@ Answer answerDisplacement(const PhraseBook& book, const Arguments& arguments, co
     const UnitLoadTable table = unitLoadTable(truss, choiceOf(arguments), solution,
                                               asked.value().joint, asked.value().axis);
     return {exitOf(solution),
-            arguments.has("--html") ? unitLoadHtml(book, truss, table)
-                                    : unitLoadText(book, truss, table),
+            arguments.has("--html") ? unitLoadHtml({book, truss}, table)
+                                    : unitLoadText({book, truss}, table),
             {}};
 }
 
@@ -108,19 +107,19 @@ Answer answerForceMethod(const PhraseBook& book, const Arguments& arguments, con
     const ForceMethod method = forceMethod(truss, choiceOf(arguments), solution);
     const Exit exit = exitOf(solution);
     if (!arguments.has("--released") || method.end != ForceMethodEnd::Complete) {
-        return {exit, passagesOf(arguments, forceMethodPassages(book, truss, method)), {}};
+        return {exit, passagesOf(arguments, forceMethodPassages({book, truss}, method)), {}};
     }
     const std::string column = arguments.valueOf("--released");
     if (column == "N0") {
         return {
             exit,
-            passagesOf(arguments, workingPassages(book, method.givenTruss, method.givenWorking)),
+            passagesOf(arguments, workingPassages({book, method.givenTruss}, method.givenWorking)),
             {}};
     }
     for (std::size_t i = 0; i < method.releases.size(); ++i) {
         if (column == "n" + std::to_string(i + 1)) {
             return {exit,
-                    passagesOf(arguments, workingPassages(book, method.unitTrusses[i],
+                    passagesOf(arguments, workingPassages({book, method.unitTrusses[i]},
                                                           method.unitWorkings[i])),
                     {}};
         }
@@ -155,9 +154,9 @@ Answer answerInfluenceByHand(const PhraseBook& book, const Arguments& arguments,
     const InfluenceByHand line = influenceByHand(truss, path.value(), effect.value());
     const auto own = reading.notes.begin() + static_cast<std::ptrdiff_t>(given.notes.size());
     return withSentences({Exit::Answered,
-                          passagesOf(arguments, influencePassages(book, truss, line)),
+                          passagesOf(arguments, influencePassages({book, truss}, line)),
                           {own, reading.notes.end()}},
-                         arguments, trustSentences(book, truss, analysis.value().reliance));
+                         arguments, trustSentences({book, truss}, analysis.value().reliance));
 }
 
 bool wantsForceMethod(const Arguments& arguments, const Solution& solution) {
@@ -167,8 +166,8 @@ bool wantsForceMethod(const Arguments& arguments, const Solution& solution) {
 }
 
 // A picture has no place for words: they stand on standard error.
-Answer noPicture(const PhraseBook& book, const Truss& truss, const ForcePolygon& polygon) {
-    std::string says = forcePolygonText(book, truss, polygon);
+Answer noPicture(const Writer& writer, const ForcePolygon& polygon) {
+    std::string says = forcePolygonText(writer, polygon);
     says.erase(says.find_last_not_of('\n') + 1);
     return {Exit::Mechanism, {}, {{IssueCode::NotComputed, "--polygon", std::move(says)}}};
 }
@@ -180,22 +179,22 @@ Answer answerPolygon(const PhraseBook& book, const Arguments& arguments, const T
     const ForcePolygon polygon = forcePolygon(truss, choice, solution);
     const bool drawn = arguments.has("--svg") || arguments.has("--html");
     if (polygon.refusal != PolygonRefusal::None && arguments.has("--svg")) {
-        return noPicture(book, truss, polygon);
+        return noPicture({book, truss}, polygon);
     }
     if (polygon.refusal != PolygonRefusal::None || !drawn) {
         return {exitOf(solution),
-                arguments.has("--html") ? forcePolygonHtml(book, truss, polygon)
-                                        : forcePolygonText(book, truss, polygon),
+                arguments.has("--html") ? forcePolygonHtml({book, truss}, polygon)
+                                        : forcePolygonText({book, truss}, polygon),
                 notesOfMechanism(solution.status, solution.solved)};
     }
     const Working working = workOut(truss, choice, solution);
-    const Sketch spaces = spacesSketch(notationOf(book, truss, working), polygon);
-    const Sketch lines = polygonDrawing(book, truss, polygon, {}).sketch;
+    const Sketch spaces = spacesSketch(notationOf({book, truss}, working), polygon);
+    const Sketch lines = polygonDrawing({book, truss}, polygon, {}).sketch;
     if (arguments.has("--svg")) {
         return {exitOf(solution), svgOf(sideBySide(spaces, lines, kBetweenSketches)), {}};
     }
     return {exitOf(solution),
-            figureHtml(spaces) + figureHtml(lines) + forcePolygonHtml(book, truss, polygon),
+            figureHtml(spaces) + figureHtml(lines) + forcePolygonHtml({book, truss}, polygon),
             {}};
 }
 
@@ -215,7 +214,7 @@ Answer derivation(const PhraseBook& book, const Arguments& arguments, const Read
         return {Exit::BadInput, {}, working.issues()};
     }
     return {exitOf(solution),
-            passagesOf(arguments, workingPassages(book, reading.truss, working.value())),
+            passagesOf(arguments, workingPassages({book, reading.truss}, working.value())),
             {}};
 }
 
@@ -238,7 +237,7 @@ Answer answerWorking(const PhraseBook& book, const Arguments& arguments, const R
     if (!solution.solved || answer.text.empty()) {
         return answer;
     }
-    const std::vector<std::string> warnings = workingSentences(book, reading.truss, solution);
+    const std::vector<std::string> warnings = workingSentences({book, reading.truss}, solution);
     if (isDrawn) {
         answer.faults = joined(std::move(answer.faults), notesOnForces(warnings));
         return answer;
@@ -258,7 +257,7 @@ Answer answerCheck(const PhraseBook& book, const Arguments& arguments, const Rea
     }
     const Solution solution = solved(reading, {});
     Answer answer{exitOf(solution), {}, solution.errors};
-    for (const std::string& line : verdict(book, reading.truss, solution)) {
+    for (const std::string& line : verdict({book, reading.truss}, solution)) {
         answer.text += line + "\n";
     }
     for (const Issue& note : solution.notes) {

@@ -66,7 +66,7 @@ Answer answerLine(const PhraseBook& book, const Arguments& arguments, const Read
                   const InfluenceReport& report) {
     const Truss& truss = reading.truss;
     const Issues& notes = reading.notes;
-    std::vector<std::string> warnings = lineWarnings(book, truss, report);
+    std::vector<std::string> warnings = lineWarnings({book, truss}, report);
     if (arguments.has("--json")) {
         const ResultSentences sentences{.assumed =
                                             assumptionSentences(book, report.reliance.assumed),
@@ -74,26 +74,26 @@ Answer answerLine(const PhraseBook& book, const Arguments& arguments, const Read
         return {Exit::Answered, writeInfluence(truss, report, sentences, notes), notes};
     }
     if (arguments.has("--text")) {
-        return {Exit::Answered, influenceText(book, truss, report), notes};
+        return {Exit::Answered, influenceText({book, truss}, report), notes};
     }
     const std::string drawn = arguments.has("--svg")
-                                  ? svgOf(influenceSketch(book, truss, report, {}))
+                                  ? svgOf(influenceSketch({book, truss}, report, {}))
                                   : csvOf(truss, report);
     return {Exit::Answered, drawn, joined(notes, notesOnForces(warnings))};
 }
 
 } // namespace
 
-std::string exactText(const PhraseBook& book, const Truss& truss, const ExactSolution& exact) {
+std::string exactText(const Writer& writer, const ExactSolution& exact) {
     if (!exact.solved) {
-        const std::string whyNot = inexactSentence(book, truss, exact.whyNot);
+        const std::string whyNot = inexactSentence(writer, exact.whyNot);
         return whyNot.empty() ? whyNot : whyNot + "\n";
     }
-    const std::string unit = symbolOf(truss.units.force);
+    const std::string unit = symbolOf(writer.truss.units.force);
     std::string text;
     for (std::size_t i = 0; i < exact.forces.size(); ++i) {
-        text += memberName(truss, MemberId{static_cast<int>(i)}) + " = " + textOf(exact.forces[i]) +
-                (unit.empty() ? "" : " " + unit) + "\n";
+        text += memberName(writer.truss, MemberId{static_cast<int>(i)}) + " = " +
+                textOf(exact.forces[i]) + (unit.empty() ? "" : " " + unit) + "\n";
     }
     return text;
 }
@@ -151,9 +151,9 @@ Answer answerEnvelope(const PhraseBook& book, const Arguments& arguments, const 
     const Envelope& envelope = found.value();
     const Issues notes = notesOfEnvelope(reading, envelope);
     if (arguments.has("--text")) {
-        return {Exit::Answered, envelopeText(book, truss, envelope), notes};
+        return {Exit::Answered, envelopeText({book, truss}, envelope), notes};
     }
-    std::vector<std::string> warnings = trustSentences(book, truss, envelope);
+    std::vector<std::string> warnings = trustSentences({book, truss}, envelope);
     if (arguments.has("--json")) {
         const ResultSentences sentences{.assumed =
                                             assumptionSentences(book, envelope.reliance.assumed),

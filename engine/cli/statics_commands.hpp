@@ -2,6 +2,7 @@
 // The commands of influence lines and envelopes.
 
 #include "cli/commands.hpp"
+#include "report/text/writer.hpp"
 #include "statics/solve/exact.hpp"
 
 namespace gusset::cli {
@@ -10,6 +11,6 @@ namespace gusset::cli {
 [[nodiscard]] Answer answerEnvelope(const PhraseBook&, const Arguments&, const Reading&);
 
 // Exact forces as lines of text, or why there are none; empty when none were asked for.
-[[nodiscard]] std::string exactText(const PhraseBook&, const Truss&, const ExactSolution&);
+[[nodiscard]] std::string exactText(const Writer&, const ExactSolution&);
 
 } // namespace gusset::cli

@@ -25,14 +25,14 @@ bool wantsWords(const Arguments& arguments) {
 std::string describe(const PhraseBook& book, const Arguments& arguments, const Truss& truss,
                      const Solution& solution) {
     if (arguments.has("--json")) {
-        return solutionJson(book, truss, solution);
+        return solutionJson({book, truss}, solution);
     }
     if (arguments.has("--html")) {
-        return resultsHtml(book, truss, solution);
+        return resultsHtml({book, truss}, solution);
     }
     std::string text;
     if (wantsWords(arguments)) {
-        for (const std::string& line : verdict(book, truss, solution)) {
+        for (const std::string& line : verdict({book, truss}, solution)) {
             text += line + "\n";
         }
     }
@@ -55,15 +55,15 @@ Exit exitOf(const Issues& issues) {
                : Exit::BadInput;
 }
 
-std::string solutionJson(const PhraseBook& book, const Truss& truss, const Solution& solution,
+std::string solutionJson(const Writer& writer, const Solution& solution,
                          const ExactSolution& exact) {
-    ResultSentences sentences{.assumed = assumptionSentences(book, solution.assumed),
-                              .inexact = inexactSentence(book, truss, exact.whyNot),
-                              .warnings = trustSentences(book, truss, solution)};
+    ResultSentences sentences{.assumed = assumptionSentences(writer, solution.assumed),
+                              .inexact = inexactSentence(writer, exact.whyNot),
+                              .warnings = trustSentences(writer, solution)};
     for (const Mechanism& mechanism : solution.mechanisms) {
-        sentences.mechanisms.push_back(mechanismSentence(book, truss, mechanism));
+        sentences.mechanisms.push_back(mechanismSentence(writer, mechanism));
     }
-    return writeResults(truss, solution, sentences, exact);
+    return writeResults(writer.truss, solution, sentences, exact);
 }
 
 Answer noAnswer(const PhraseBook& book, const Arguments& arguments, const Truss& truss,

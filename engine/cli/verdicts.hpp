@@ -4,6 +4,7 @@
 
 #include "cli/commands.hpp"
 #include "report/derivation/passage.hpp"
+#include "report/text/writer.hpp"
 #include "statics/solve/exact.hpp"
 
 namespace gusset::cli {
@@ -11,8 +12,7 @@ namespace gusset::cli {
 [[nodiscard]] Exit exitOf(const Solution&);
 [[nodiscard]] Exit exitOf(const Issues&); // that stand in place of an answer
 
-[[nodiscard]] std::string solutionJson(const PhraseBook&, const Truss&, const Solution&,
-                                       const ExactSolution& = {});
+[[nodiscard]] std::string solutionJson(const Writer&, const Solution&, const ExactSolution& = {});
 
 // Where a calculation gives issues in place of an answer: faults of the input, or a mechanism, of
 // which what it is stands in the answer, in the form that was asked for.

@@ -6,7 +6,12 @@
 #include "app/fields/typed_text.hpp"
 #include "app/page/page_tables.hpp"
 #include "app/page/twin.hpp"
+#include "canvas/hands/arrange.hpp"
+#include "canvas/hands/board_menu.hpp"
 #include "canvas/hands/several_field.hpp"
+#include "canvas/hands/strokes.hpp"
+#include "canvas/scene/figures.hpp"
+#include "phrases/twin.hpp"
 #include "report/derivation/working_text.hpp"
 #include "support/example_trusses.hpp"
 #include "support/mock_language.hpp"
@@ -14,6 +19,7 @@
 #include <catch2/catch_test_macros.hpp>
 
 #include <string>
+#include <utility>
 #include <vector>
 
 using namespace gusset;
@@ -88,7 +94,9 @@ TEST_CASE("in a language made up for it, what the page shows of a truss keeps no
         showResults(board, ResultPage::Forces);
         // Below its heading the tables of the model are a place to work in, as the notebook's are.
         const std::string twin = twinHtml(board.state, board.derived);
-        check(board, "twin", textOfHtml(twin.substr(0, twin.find("<h3>The model"))));
+        const std::size_t tables = twin.find(sayPlain(mockPhrases(), phrase::kPressToType));
+        REQUIRE(tables != std::string::npos);
+        check(board, "twin", textOfHtml(twin.substr(0, tables)));
         check(board, "summary", boardSummary(board.state, board.derived));
         showResults(board, ResultPage::Envelope);
         board.finish(deriveEnvelope);
@@ -183,10 +191,10 @@ TEST_CASE("with a decimal comma, page's tables, dimensions and steps are typed w
 
 TEST_CASE("with a decimal comma, equations on one line are parted by semicolons") {
     Truss truss = roof(); // its legs rise 4 in 5
-    CHECK(workingText(englishPhrases(), truss, workOut(truss, {}, solve(truss)))
+    CHECK(workingText({englishPhrases(), truss}, workOut(truss, {}, solve(truss)))
               .find("sin\u2009\u03B1 = 0.8, cos\u2009\u03B1 = 0.6") != std::string::npos);
     truss.classSettings.decimalSign = ',';
-    CHECK(workingText(englishPhrases(), truss, workOut(truss, {}, solve(truss)))
+    CHECK(workingText({englishPhrases(), truss}, workOut(truss, {}, solve(truss)))
               .find("sin\u2009\u03B1 = 0,8; cos\u2009\u03B1 = 0,6") != std::string::npos);
 }
 
@@ -202,4 +210,73 @@ TEST_CASE("an empty board and one without supports say so in the page's language
     showResults(board, ResultPage::Influence);
     (void)board.line(400);
     check(board, "no support", board.derived.influence.says);
+}
+
+namespace {
+
+void openMenu(Board& board, const Hit& under) {
+    board.state.menu.open = true;
+    board.state.menu.under = under;
+    check(board, "title of a menu", boardMenuTitle(board.state));
+    const std::vector<MenuLine> lines = boardMenuLines(board.state);
+    CHECK_FALSE(lines.empty());
+    for (const MenuLine& line : lines) {
+        check(board, "line of a menu", line.label);
+    }
+}
+
+// What is said of a tap that meets nothing, or of a text that can't be what it is typed for.
+void checkSaid(Board& board, const Actions& actions) {
+    board.state.message = {};
+    update(board.state, actions);
+    CHECK_FALSE(board.state.message.text.empty());
+    check(board, "message", board.state.message.text);
+}
+
+} // namespace
+
+TEST_CASE(
+    "in a language made up for it, menus, tools and typed fields of the board keep no English "
+    "word") {
+    Board board = mockBoard(roof());
+    for (const SupportKind kind : {SupportKind::Pin, SupportKind::Roller}) {
+        board.state.truss.supports.front().kind = kind;
+        for (const HitKind under :
+             {HitKind::Joint, HitKind::Member, HitKind::Support, HitKind::Load, HitKind::None}) {
+            openMenu(board, {under, 0, 0});
+        }
+    }
+    board.state.menu.under = {HitKind::Member, 0, 0};
+    board.state.menu.page = MenuPage::Sections;
+    check(board, "title of the list", boardMenuTitle(board.state));
+    board.state.menu = {};
+    for (const auto tap : {tapPin, tapRoller, tapLoad}) {
+        Actions actions;
+        tap(board.state, {}, actions);
+        checkSaid(board, actions);
+    }
+    for (const char* end : {"= 6", "0"}) {
+        check(board, "end of a member", typedEnd(board.state, {1, 1}, end).issues().front().says);
+    }
+    board.press(Key::SelectAll);
+    check(board, "what is picked", selectionText(board.state));
+    for (const auto& [kind, text] :
+         {std::pair{SeveralKind::Copy, "0, 0"}, std::pair{SeveralKind::Repeat, "2.5"},
+          std::pair{SeveralKind::Repeat, "2 × 0"}}) {
+        Actions actions;
+        REQUIRE(finishSeveral(board.state, {severalKey(kind), text, FieldEnd::Below}, actions));
+        checkSaid(board, actions);
+    }
+    for (const SeveralKind kind : {SeveralKind::Move, SeveralKind::Copy, SeveralKind::Turn,
+                                   SeveralKind::Repeat, SeveralKind::Warm}) {
+        check(board, "typed for several", sayPlain(*board.state.book, severalName(kind)));
+        check(board, "its example", sayPlain(*board.state.book, severalExample(kind)));
+    }
+    const Writer writer{*board.state.book, board.state.truss};
+    check(board, "no dimension", stretched(writer, {false, 0, 3}, -1).issues().front().says);
+    for (const bool upright : {false, true}) {
+        for (const double to : {2.0, 6.0}) { // several joints move, or one
+            check(board, "dimension", stretched(writer, {upright, 0, to}, 7).value().says);
+        }
+    }
 }

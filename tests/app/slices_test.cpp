@@ -1,4 +1,5 @@
 #include "app/derived/slices.hpp"
+#include "phrases/jobs.hpp"
 
 #include "app/board.hpp"
 #include "app/derived/derived.hpp"
@@ -227,7 +228,7 @@ TEST_CASE("in a drag with the working open each frame has the forces of the join
         CHECK_FALSE(board.derived.jobs.working.made); // not begun anew in each frame to no end
     }
     CHECK(saysOf(*board.state.book, board.derived.jobs.working) ==
-          sayPlain(*board.state.book, Phrase::JobWaits));
+          sayPlain(*board.state.book, phrase::kJobWaits));
     while (frames.next(few())) { // it rests, still in hand
     }
     CHECK(isShown(board.state, board.derived.working));

@@ -222,7 +222,8 @@ TEST_CASE("a tapped dimension opens its value, and a new one moves what lies bey
 
 TEST_CASE("a dimension of a panel moves the joints to its right by as much") {
     Board board = drawnRoof();
-    const Outcome<Stretch> stretch = stretched(board.state.truss, {false, 0, 3}, 3.5);
+    const Outcome<Stretch> stretch =
+        stretched({*board.state.book, board.state.truss}, {false, 0, 3}, 3.5);
     REQUIRE(stretch);
     board.act(Commit{stretch.value().edit});
     CHECK(board.state.truss.joints[0].at == Vec2{0, 0});

@@ -101,7 +101,7 @@ bool runWorst(const Given& given) {
     const auto choices = envelopeChoices(given.manyCases);
     const auto envelope = envelopeOf(given.manyCases, choices);
     return envelope &&
-           !checksText(englishPhrases(), given.manyCases,
+           !checksText({englishPhrases(), given.manyCases},
                        checkMembers(given.manyCases, envelope.value(), choices), {choices, true})
                 .empty();
 }
@@ -116,9 +116,9 @@ bool runSvg(const Given& given) {
     if (polygon.refusal != PolygonRefusal::None) {
         return true;
     }
-    const Notation notation = notationOf(englishPhrases(), given.truss, given.working);
+    const Notation notation = notationOf({englishPhrases(), given.truss}, given.working);
     return !svgOf(spacesSketch(notation, polygon)).empty() &&
-           !svgOf(polygonDrawing(englishPhrases(), given.truss, polygon, {}).sketch).empty();
+           !svgOf(polygonDrawing({englishPhrases(), given.truss}, polygon, {}).sketch).empty();
 }
 
 constexpr std::array kMeasured{
@@ -132,7 +132,7 @@ constexpr std::array kMeasured{
     Measured{"solve", [](const Given& given) { return solve(given.truss).solved; }},
     Measured{"check",
              [](const Given& given) {
-                 return !verdict(englishPhrases(), given.truss, solve(given.truss)).empty();
+                 return !verdict({englishPhrases(), given.truss}, solve(given.truss)).empty();
              }},
     Measured{"exact",
              [](const Given& given) { // beyond its bounds it says why not
@@ -156,7 +156,7 @@ constexpr std::array kMeasured{
         [](const Given& given) { return !workOut(given.truss, {}, given.solution).steps.empty(); }},
     Measured{"text",
              [](const Given& given) {
-                 return !workingText(englishPhrases(), given.truss, given.working).empty();
+                 return !workingText({englishPhrases(), given.truss}, given.working).empty();
              },
              true},
     Measured{"explain",

@@ -112,15 +112,16 @@ void measureFamily(Family family, int size) {
         measure(family, "its steps", passages);
         ForcePolygon polygon;
         measureOnce(family, "polygon", [&] { polygon = forcePolygon(truss, working); });
-        measureOnce(family, "polygon in words",
-                    [&] { (void)forcePolygonPassage(englishPhrases(), truss, polygon); });
+        measureOnce(family, "polygon in words", [&] {
+            (void)forcePolygonPassage({englishPhrases(), truss}, polygon);
+        });
         if (polygon.refusal == PolygonRefusal::None) {
             measureOnce(family, "spaces", [&] {
-                (void)spacesSketch(notationOf(englishPhrases(), truss, working), polygon,
+                (void)spacesSketch(notationOf({englishPhrases(), truss}, working), polygon,
                                    SketchPaper::Column);
             });
             measureOnce(family, "polygon drawn", [&] {
-                (void)polygonDrawing(englishPhrases(), truss, polygon,
+                (void)polygonDrawing({englishPhrases(), truss}, polygon,
                                      {.drawn = -1, .lit = -1, .width = 300, .height = 300});
             });
         }

@@ -25,8 +25,9 @@ bool measure(const char* name, const Truss& truss) {
         complete &= working.complete;
     });
     std::size_t length = 0;
-    const double text =
-        shortest([&] { length = workingText(englishPhrases(), truss, working).size(); });
+    const double text = shortest([&] {
+        length = workingText({englishPhrases(), truss}, working).size();
+    });
     std::printf("%-28s %7zu %9.1f %9.1f %6.2f %9.1f %6.2f\n", name, truss.members.size(), solving,
                 steps, steps / solving, text, text / solving);
     std::fflush(stdout);

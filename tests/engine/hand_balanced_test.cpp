@@ -1,5 +1,6 @@
 // Trusses that can move under loads that happen to be in balance on them.
 #include "hand/paper/working.hpp"
+#include "phrases/remarks.hpp"
 #include "report/derivation/working_text.hpp"
 
 #include "support/printed_working.hpp"
@@ -51,9 +52,9 @@ Truss rope() {
     return truss;
 }
 
-RemarkKind endOfCounting(const Working& working) {
+std::string_view endOfCounting(const Working& working) {
     REQUIRE_FALSE(working.steps.empty());
-    return working.steps.front().remarks.front().kind;
+    return working.steps.front().remarks.front().english;
 }
 
 double foundForce(const Truss& truss, const Working& working, const char* a, const char* b) {
@@ -70,7 +71,7 @@ double foundForce(const Truss& truss, const Working& working, const char* a, con
 void requireSound(const Truss& truss) {
     CHECK(objectionToWorkingOf(truss) == "");
     const Solution solution = solve(truss);
-    const std::string text = workingText(englishPhrases(), truss, workOut(truss, {}, solution));
+    const std::string text = workingText({englishPhrases(), truss}, workOut(truss, {}, solution));
     INFO(text);
     CHECK(readPrintedText(text, truss, solution).objection == "");
 }
@@ -106,7 +107,7 @@ TEST_CASE("a square without a diagonal, loaded along its posts, has a working th
     force(truss, "C", 0, -10);
     force(truss, "D", 0, -6);
     const Working working = workOut(truss, {}, solve(truss));
-    CHECK(endOfCounting(working) == RemarkKind::CountBalanced);
+    CHECK(endOfCounting(working) == phrase::kCountBalanced.english);
     CHECK(working.complete);
     CHECK(foundForce(truss, working, "B", "C") == -10);
     CHECK(foundForce(truss, working, "D", "A") == -6);
@@ -122,7 +123,7 @@ TEST_CASE("bars that hang in the rope's shape of their loads have a working that
     force(truss, "B", 0, -6);
     force(truss, "C", 0, -6);
     const Working working = workOut(truss, {}, solve(truss));
-    CHECK(endOfCounting(working) == RemarkKind::CountBalanced);
+    CHECK(endOfCounting(working) == phrase::kCountBalanced.english);
     CHECK(working.complete);
     CHECK_THAT(foundForce(truss, working, "A", "B"), WithinAbs(10, 1e-12));
     CHECK_THAT(foundForce(truss, working, "B", "C"), WithinAbs(8, 1e-12));
@@ -135,7 +136,7 @@ TEST_CASE("loads out of that shape are refused, because the truss moves") {
     force(truss, "B", 0, -6);
     force(truss, "C", 0, -5);
     const Working working = workOut(truss, {}, solve(truss));
-    CHECK(endOfCounting(working) == RemarkKind::CountMechanism);
+    CHECK(endOfCounting(working) == phrase::kCountMechanism.english);
     CHECK_FALSE(working.complete);
     CHECK(working.steps.size() == 1);
 }
@@ -149,7 +150,7 @@ TEST_CASE("balanced loads on a mechanism with more than it needs elsewhere are r
     CHECK(solution.counting.mechanisms == 1);
     CHECK(solution.counting.redundants == 1);
     const Working working = workOut(truss, {}, solution);
-    CHECK(endOfCounting(working) == RemarkKind::CountMechanism);
+    CHECK(endOfCounting(working) == phrase::kCountMechanism.english);
     CHECK(working.steps.size() == 1);
 }
 

@@ -63,7 +63,7 @@ TEST_CASE("a force polygon without members is refused in words") {
     const auto refusal = [&] {
         const ForcePolygon polygon = forcePolygon(truss, {}, solve(truss));
         CHECK(polygon.refusal == PolygonRefusal::NoMember);
-        return forcePolygonText(englishPhrases(), truss, polygon);
+        return forcePolygonText({englishPhrases(), truss}, polygon);
     };
     CHECK(contains(refusal(), "Nothing is drawn yet."));
     joint(truss, "A", 0, 0);
@@ -79,7 +79,7 @@ TEST_CASE("bars that lean a hair's breadth to either side of level have no pair 
         const Truss truss = flatBars(rise);
         const Working working = workingOf(truss);
         CAPTURE(rise);
-        const std::string text = workingText(englishPhrases(), truss, working);
+        const std::string text = workingText({englishPhrases(), truss}, working);
         CHECK(working.complete != contains(text, "could not be brought to an end"));
         for (const Step& step : working.steps) {
             for (const Found& found : step.found) {
@@ -102,7 +102,7 @@ TEST_CASE("beside a joint that is very far, every equation of a member's explana
                 CHECK(std::isfinite(found.value));
             }
         }
-        CHECK_FALSE(workingText(englishPhrases(), truss, why).empty());
+        CHECK_FALSE(workingText({englishPhrases(), truss}, why).empty());
     }
 }
 
@@ -116,7 +116,7 @@ TEST_CASE("a motion that a support forbids is not said of the whole truss") {
     REQUIRE(solution.status == Status::Mechanism);
     REQUIRE_FALSE(solution.mechanisms.empty());
     const std::string sentence =
-        mechanismSentence(englishPhrases(), truss, solution.mechanisms.front());
+        mechanismSentence({englishPhrases(), truss}, solution.mechanisms.front());
     CHECK_FALSE(contains(sentence, "as a whole"));
     CHECK_FALSE(contains(sentence, "about joint A"));
 }

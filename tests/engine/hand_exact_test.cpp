@@ -47,7 +47,7 @@ TEST_CASE(
     CHECK(contains(text, "F_AC = 10\u221A5\u2009kN \u2248 22.36\u2009kN (tension)\n"));
     CHECK(contains(text, "F_BC = \u221220\u2009kN (compression)\n"));
     CHECK(contains(text, "sin\u2009\u03B1 = 1/\u221A5, cos\u2009\u03B1 = 2/\u221A5\n"));
-    const std::string html = workingHtml(englishPhrases(), bracket(), workingOf(bracket()));
+    const std::string html = workingHtml({englishPhrases(), bracket()}, workingOf(bracket()));
     CHECK(contains(html, "<mn>10</mn><msqrt><mn>5</mn></msqrt>"));
     CHECK(contains(html, "<mfrac><mn>1</mn><msqrt><mn>5</mn></msqrt></mfrac>"));
 }
@@ -57,7 +57,7 @@ TEST_CASE("free bodies carry exact values where the equations do") {
     truss.loads.clear();
     force(truss, "C", 0, -10); // rafters 25/3, as below
     const Working working = workingOf(truss);
-    const Notation notation = notationOf(englishPhrases(), truss, working);
+    const Notation notation = notationOf({englishPhrases(), truss}, working);
     std::string labels;
     for (std::size_t step = 0; step < working.steps.size(); ++step) {
         for (const FreeBody& body : freeBodiesOf(notation, step)) {
@@ -88,7 +88,7 @@ TEST_CASE("a fraction stands in brackets before what it is multiplied with") {
 TEST_CASE("a root over a fraction stays one number, in text and in MathML") {
     const Truss truss;
     const Working working;
-    const Notation notation = notationOf(englishPhrases(), truss, working);
+    const Notation notation = notationOf({englishPhrases(), truss}, working);
     const auto written = [&](const char* above, const char* root, const char* below) {
         return plainText(runsOf(surdTokens(notation, {above, root, below, 0.0})));
     };

@@ -1,5 +1,6 @@
 // Why a force has its value: chains of steps that must read complete by themselves.
 #include "hand/stages/explain.hpp"
+#include "phrases/remarks.hpp"
 #include "report/derivation/working_text.hpp"
 
 #include "support/files.hpp"
@@ -16,9 +17,10 @@ using namespace gusset::support;
 
 namespace {
 
-bool says(const Step& step, RemarkKind kind) {
+template <PartName... Names>
+bool says(const Step& step, Phrase<Names...> phrase) {
     return std::any_of(step.remarks.begin(), step.remarks.end(),
-                       [&](const Remark& remark) { return remark.kind == kind; });
+                       [&](const Remark& remark) { return gusset::says(remark, phrase); });
 }
 
 bool findsNegative(const Step& step) {
@@ -28,23 +30,23 @@ bool findsNegative(const Step& step) {
 }
 
 // The first thing that a reader of the chain alone would have to ask, or empty.
-std::string openQuestion(const Working& chain, RemarkKind assumed) {
+std::string openQuestion(const Working& chain, Phrase<> assumed) {
     bool drawn = false;
     bool negative = false;
     bool symmetric = false;
     for (const Step& step : chain.steps) {
         drawn = drawn || says(step, assumed);
-        const bool cut = step.kind == StepKind::SectionIntro && !says(step, RemarkKind::TakenApart);
+        const bool cut = step.kind == StepKind::SectionIntro && !says(step, phrase::kTakenApart);
         const bool unknowns =
             cut || step.kind == StepKind::JointIntro || step.kind == StepKind::Simultaneous;
         if (unknowns && !drawn) {
             return "how are the forces drawn?";
         }
-        symmetric = symmetric || says(step, RemarkKind::Symmetric);
-        if (says(step, RemarkKind::BySymmetry) && !symmetric) {
+        symmetric = symmetric || says(step, phrase::kSymmetric);
+        if (says(step, phrase::kBySymmetry) && !symmetric) {
             return "what is symmetric?";
         }
-        negative = negative || says(step, RemarkKind::NegativeForce);
+        negative = negative || says(step, phrase::kNegativeForce);
         if (findsNegative(step) && !negative) {
             return "what does the negative force mean?";
         }
@@ -53,7 +55,7 @@ std::string openQuestion(const Working& chain, RemarkKind assumed) {
 }
 
 std::string printed(const Truss& truss, const Working& working) {
-    return workingText(englishPhrases(), truss, working);
+    return workingText({englishPhrases(), truss}, working);
 }
 
 } // namespace
@@ -63,8 +65,7 @@ TEST_CASE("the chain of every member of random trusses reads complete by itself"
     for (int seed = 0; seed < 200; ++seed) {
         Truss truss = randomDeterminateTruss(static_cast<std::uint64_t>(seed));
         truss.classSettings.senses = seed % 4 == 3 ? AssumedSense::Guessed : AssumedSense::Tension;
-        const RemarkKind assumed =
-            seed % 4 == 3 ? RemarkKind::AssumedGuessed : RemarkKind::AssumedAway;
+        const Phrase<> assumed = seed % 4 == 3 ? phrase::kAssumedGuessed : phrase::kAssumedAway;
         const Solution solution = solve(truss);
         for (std::size_t i = 0; i < truss.members.size(); ++i) {
             const Symbol symbol{.kind = SymbolKind::MemberForce, .member = {static_cast<int>(i)}};

@@ -21,7 +21,7 @@ namespace {
 ForceMethod methodOf(const Truss& truss) { return forceMethod(truss, {}, solve(truss)); }
 
 std::string methodTextOf(const Truss& truss) {
-    return passagesText(forceMethodPassages(englishPhrases(), truss, methodOf(truss)));
+    return passagesText(forceMethodPassages({englishPhrases(), truss}, methodOf(truss)));
 }
 
 //  D---C
@@ -132,7 +132,7 @@ TEST_CASE("the printed sums and equations of the force method hold to the digits
         const ForceMethod method = methodOf(truss);
         INFO("seed " << seed);
         const FormulaReading reading =
-            readFormulas(forceMethodPassages(englishPhrases(), truss, method));
+            readFormulas(forceMethodPassages({englishPhrases(), truss}, method));
         REQUIRE(reading.objection == "");
         equations += reading.equations;
         if (method.end == ForceMethodEnd::Complete) {

@@ -165,7 +165,7 @@ TEST_CASE("a truss without a working has no polygon") {
 
 TEST_CASE("the polygon in words names its lines by the points of two spaces") {
     const Truss truss = gable();
-    const std::string text = forcePolygonText(englishPhrases(), truss, polygonOf(truss));
+    const std::string text = forcePolygonText({englishPhrases(), truss}, polygonOf(truss));
     CHECK(text.find("  a\u2013b    reaction at A       12.00\n") != std::string::npos);
     CHECK(text.find("  b\u20131    AC                  20.00   compression\n") !=
           std::string::npos);

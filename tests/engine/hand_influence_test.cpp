@@ -33,7 +33,7 @@ Effect reactionAt(const Truss& truss, const char* joint, bool horizontal = false
 
 std::string lineTextOf(const Truss& truss, const std::vector<JointId>& path, const Effect& effect) {
     return passagesText(
-        influencePassages(englishPhrases(), truss, influenceByHand(truss, path, effect)));
+        influencePassages({englishPhrases(), truss}, influenceByHand(truss, path, effect)));
 }
 
 // Up to `most` joints in a row, each joined to the next, going to the right all the way.

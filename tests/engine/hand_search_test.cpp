@@ -112,7 +112,7 @@ struct SlowSection {
     std::size_t unknowns = 0;
 
     [[nodiscard]] auto score() const {
-        return std::tuple(!frees, difficulty(isolation.remark.kind), unknowns > 3,
+        return std::tuple(!frees, difficulty(isolation.way), unknowns > 3,
                           isolation.equation.terms.size(), unknowns, part.size(), part);
     }
 };
@@ -125,8 +125,8 @@ void look(const Sheet& sheet, const Parts& parts, std::optional<SlowSection>& be
         }
         for (const Acting& force : body.unknowns) {
             const auto isolation = isolate(sheet, body, force.symbol);
-            if (isolation && isolation->remark.kind == RemarkKind::MomentCentreChosen) {
-                CHECK(isolation->remark.joint == bestCentre(sheet, body, force.symbol));
+            if (isolation && isolation->way == WayKind::MomentCentre) {
+                CHECK(isolation->equation.about == bestCentre(sheet, body, force.symbol));
             }
             if (!isolation) {
                 continue;

@@ -1,6 +1,7 @@
 #include "hand/stages/explain.hpp"
 #include "hand/stages/sections.hpp"
 
+#include "phrases/remarks.hpp"
 #include "support/random_truss.hpp"
 #include "support/small_truss.hpp"
 #include "support/working_reader.hpp"
@@ -48,10 +49,11 @@ Symbol symbolOf(MemberId member) { return {.kind = SymbolKind::MemberForce, .mem
 
 const Step& lastStep(const Working& working) { return working.steps.back(); }
 
-bool hasRemark(const Working& working, RemarkKind kind) {
+template <PartName... Names>
+bool hasRemark(const Working& working, Phrase<Names...> phrase) {
     return std::any_of(working.steps.begin(), working.steps.end(), [&](const Step& step) {
         return std::any_of(step.remarks.begin(), step.remarks.end(),
-                           [&](const Remark& remark) { return remark.kind == kind; });
+                           [&](const Remark& remark) { return says(remark, phrase); });
     });
 }
 
@@ -133,11 +135,12 @@ TEST_CASE("members that do not cut the truss in two are refused, with a cut that
     const Working working =
         workCut(truss, {}, solve(truss), {named(truss, "B", "C"), named(truss, "F", "C")});
     CHECK_FALSE(working.complete);
-    CHECK(hasRemark(working, RemarkKind::NotTwoParts));
-    REQUIRE(hasRemark(working, RemarkKind::TryCut));
+    CHECK(hasRemark(working, phrase::kNotTwoParts));
+    REQUIRE(hasRemark(working, phrase::kTryCut));
     for (const Remark& remark : working.steps[0].remarks) {
-        if (remark.kind == RemarkKind::TryCut) {
-            CHECK(workCut(truss, {}, solve(truss), remark.members).complete);
+        if (says(remark, phrase::kTryCut)) {
+            const auto& cut = partOf<std::vector<MemberId>>(remark, "members");
+            CHECK(workCut(truss, {}, solve(truss), cut).complete);
         }
     }
 }
@@ -147,7 +150,7 @@ TEST_CASE("a truss without a working has no section, and says so") {
     truss.members.pop_back();
     const Working working = workSection(truss, {}, solve(truss), MemberId{0});
     CHECK_FALSE(working.complete);
-    CHECK(hasRemark(working, RemarkKind::NoWorking));
+    CHECK(hasRemark(working, phrase::kNoWorking));
 }
 
 TEST_CASE("every section on demand balances and gives the solver's force") {
@@ -207,7 +210,7 @@ TEST_CASE("a symmetric truss is worked by one half, and the other half mirrors i
     const Solution solution = solve(truss);
     Working working = workOut(truss, {}, solution);
     CHECK(objectionTo(truss, working, solution) == "");
-    CHECK(hasRemark(working, RemarkKind::Symmetric));
+    CHECK(hasRemark(working, phrase::kSymmetric));
     // A, B, F of the left half and the middle; never E, D or H.
     for (const Step& step : working.steps) {
         if (step.kind == StepKind::JointIntro) {
@@ -217,9 +220,9 @@ TEST_CASE("a symmetric truss is worked by one half, and the other half mirrors i
     // A load that leans, or one that stands on one side only, ends the symmetry.
     force(truss, "C", 1, 0);
     working = workOut(truss, {}, solve(truss));
-    CHECK_FALSE(hasRemark(working, RemarkKind::Symmetric));
+    CHECK_FALSE(hasRemark(working, phrase::kSymmetric));
     CHECK(objectionToWorkingOf(truss) == "");
     truss = pratt();
     force(truss, "B", 0, -1);
-    CHECK_FALSE(hasRemark(workOut(truss, {}, solve(truss)), RemarkKind::Symmetric));
+    CHECK_FALSE(hasRemark(workOut(truss, {}, solve(truss)), phrase::kSymmetric));
 }

@@ -110,7 +110,7 @@ TEST_CASE("a table without E and A names the members that need them") {
     const UnitLoadTable table = tableOf(truss, "C", DisplacementAxis::Y);
     CHECK_FALSE(table.complete);
     CHECK(table.missing == std::vector<MemberId>{MemberId{1}});
-    CHECK(contains(unitLoadText(englishPhrases(), truss, table),
+    CHECK(contains(unitLoadText({englishPhrases(), truss}, table),
                    "E and A are needed of BC: give each a section with an area "
                    "and a material with E.\n"));
 }
@@ -118,12 +118,12 @@ TEST_CASE("a table without E and A names the members that need them") {
 TEST_CASE("the table is written with its totals and what it comes to") {
     const Truss truss = slantedBracket();
     const UnitLoadTable table = tableOf(truss, "C", DisplacementAxis::Y);
-    const std::string text = unitLoadText(englishPhrases(), truss, table);
+    const std::string text = unitLoadText({englishPhrases(), truss}, table);
     CHECK(contains(text, "Put a unit load up at C, and nothing else"));
     CHECK(
         contains(text, "    Total                                                 \u22124.200\n"));
     CHECK(contains(text, "    C moves 4.200\u2009mm down.\n"));
-    const std::string html = unitLoadHtml(englishPhrases(), truss, table);
+    const std::string html = unitLoadHtml({englishPhrases(), truss}, table);
     CHECK(contains(html, "<th scope=\"row\">Total</th>"));
     CHECK(contains(html, "<caption>What each member adds to the displacement</caption>"));
 }

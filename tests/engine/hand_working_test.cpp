@@ -1,5 +1,6 @@
 #include "hand/paper/working.hpp"
 
+#include "phrases/remarks.hpp"
 #include "support/random_truss.hpp"
 #include "support/small_truss.hpp"
 #include "support/working_reader.hpp"
@@ -104,8 +105,8 @@ TEST_CASE(
             for (const Equation& equation : step.equations) {
                 worst = std::max(worst, std::abs(valueOf(equation)));
             }
-            if (step.kind == StepKind::Check && step.remarks.front().kind == RemarkKind::ClosesTo) {
-                REQUIRE(step.remarks.front().number == worst);
+            if (step.kind == StepKind::Check && says(step.remarks.front(), phrase::kCheckDoesNot)) {
+                REQUIRE(partOf<double>(step.remarks.front(), "number") == worst);
                 ++missed;
             }
         }
@@ -172,14 +173,14 @@ TEST_CASE("a mechanism and an indeterminate truss are counted, and the working e
     truss.members.pop_back();
     Working working = workingOf(truss);
     REQUIRE(working.steps.size() == 1);
-    CHECK(working.steps[0].remarks.front().kind == RemarkKind::CountMechanism);
+    CHECK(says(working.steps[0].remarks.front(), phrase::kCountMechanism));
     CHECK_FALSE(working.complete);
 
     truss = gable();
     truss.supports.back().kind = SupportKind::Pin;
     working = workingOf(truss);
     REQUIRE(working.steps.size() == 1);
-    CHECK(working.steps[0].remarks.front().kind == RemarkKind::CountIndeterminate);
+    CHECK(says(working.steps[0].remarks.front(), phrase::kCountIndeterminate));
 }
 
 TEST_CASE("three rollers at odd angles: moments about the point where two lines meet") {
@@ -193,7 +194,7 @@ TEST_CASE("three rollers at odd angles: moments about the point where two lines 
     const Working working = workingOf(truss);
     const Step& step = firstStep(working, StepKind::ReactionMoment);
     CHECK_FALSE(step.joint.valid());
-    CHECK(step.remarks.front().kind == RemarkKind::CentreOffTruss);
+    CHECK(says(step.remarks.front(), phrase::kCentreOffTruss));
     CHECK(step.found.size() == 1);
 }
 

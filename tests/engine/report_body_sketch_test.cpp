@@ -44,9 +44,9 @@ void forEveryStep(Truss truss, const Visit& visit) {
 
 void checkReadable(const Truss& truss, const Working& working, std::size_t step) {
     const std::vector<FreeBody> bodies =
-        freeBodiesOf(notationOf(englishPhrases(), truss, working), step);
+        freeBodiesOf(notationOf({englishPhrases(), truss}, working), step);
     const std::vector<Sketch> sketches =
-        bodySketches(notationOf(englishPhrases(), truss, working), step);
+        bodySketches(notationOf({englishPhrases(), truss}, working), step);
     REQUIRE(sketches.size() == bodies.size());
     for (std::size_t i = 0; i < sketches.size(); ++i) {
         INFO(sketches[i].says);
@@ -111,7 +111,8 @@ std::optional<double> writtenValue(const BodyForce& force) {
 
 void checkBalanced(const Truss& truss, const Working& working, std::size_t step) {
     const Ends ends = endsOf(truss, working);
-    for (const FreeBody& body : freeBodiesOf(notationOf(englishPhrases(), truss, working), step)) {
+    for (const FreeBody& body :
+         freeBodiesOf(notationOf({englishPhrases(), truss}, working), step)) {
         Vec2 sum;
         double largest = 1;
         for (const BodyForce& force : body.forces) {
@@ -123,7 +124,7 @@ void checkBalanced(const Truss& truss, const Working& working, std::size_t step)
                 REQUIRE_THAT(*written, WithinAbs(value, 0.0051));
             }
         }
-        INFO(sentenceOf(notationOf(englishPhrases(), truss, working), body));
+        INFO(sentenceOf(notationOf({englishPhrases(), truss}, working), body));
         REQUIRE_THAT(length(sum), WithinAbs(0, 1e-8 * largest));
     }
 }
@@ -164,7 +165,7 @@ TEST_CASE("the whole is dimensioned between the lines of its forces") {
         }
         std::multiset<std::string> shown;
         const std::vector<Sketch> sketches =
-            bodySketches(notationOf(englishPhrases(), truss, working), step);
+            bodySketches(notationOf({englishPhrases(), truss}, working), step);
         for (const SketchWords& words : sketches.front().words) {
             shown.insert(plainText(words.words));
         }
@@ -198,7 +199,7 @@ TEST_CASE("an unknown that is guessed to push is drawn pushing, its value then w
     int seen = 0;
     for (std::size_t step = 0; step < working.steps.size(); ++step) {
         for (const FreeBody& body :
-             freeBodiesOf(notationOf(englishPhrases(), truss, working), step)) {
+             freeBodiesOf(notationOf({englishPhrases(), truss}, working), step)) {
             for (const BodyForce& force : body.forces) {
                 if (force.member == MemberId{0}) {
                     CHECK(plainText(force.label) == (known ? "F_AB = 7.07\u2009kN" : "F_AB"));

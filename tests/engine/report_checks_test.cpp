@@ -33,7 +33,7 @@ MemberChecks checked(const Truss& truss) { return checkMembers(truss, solve(trus
 
 std::string workingOf(const Truss& truss, const char* a, const char* b) {
     const MemberChecks checks = checked(truss);
-    return passagesText(checkPassages(english(), truss, checks.members[memberAt(truss, a, b)]));
+    return passagesText(checkPassages({english(), truss}, checks.members[memberAt(truss, a, b)]));
 }
 
 bool hasLine(const std::vector<std::string>& lines, const std::string& line) {
@@ -105,7 +105,7 @@ int compare(const Truss& truss, const std::vector<Passage>& passages) {
 
 TEST_CASE("A row of checks has force, check, what is allowed, use, slenderness and remark") {
     Truss truss = steelGable();
-    const std::vector<CheckRow> rows = checkRows(english(), truss, checked(truss));
+    const std::vector<CheckRow> rows = checkRows({english(), truss}, checked(truss));
     const CheckRow& tie = rows[memberAt(truss, "A", "B")];
     CHECK(tie.force == "16.00");
     CHECK(tie.check == "strength");
@@ -123,7 +123,7 @@ TEST_CASE("A row of checks has force, check, what is allowed, use, slenderness a
 
     truss.sections[0].radius = 20;
     truss.materials[0].strength.reset();
-    CHECK(checkRows(english(), truss, checked(truss))[memberAt(truss, "A", "C")].remark ==
+    CHECK(checkRows({english(), truss}, checked(truss))[memberAt(truss, "A", "C")].remark ==
           "no strength; λ over 200");
 }
 
@@ -142,7 +142,7 @@ TEST_CASE("A use that is just over 1 is not rounded to 1") {
 
 TEST_CASE("The sentences name the most used member, what fails, what lacks, and the rule") {
     Truss truss = steelGable();
-    std::vector<std::string> lines = checkLines(english(), truss, checked(truss), {});
+    std::vector<std::string> lines = checkLines({english(), truss}, checked(truss), {});
     CHECK(lines.front() == "Most used: member AC, 0.77 by buckling.");
     CHECK(hasLine(lines, "More slender than allowed: AB."));
     CHECK(hasLine(lines, "Under all loads together."));
@@ -150,14 +150,14 @@ TEST_CASE("The sentences name the most used member, what fails, what lacks, and 
                           "also Euler's critical "
                           "force divided by 2, with K = 1.");
     truss.checks.tensionLimit = 0;
-    CHECK(hasLine(checkLines(english(), truss, checked(truss), {}),
+    CHECK(hasLine(checkLines({english(), truss}, checked(truss), {}),
                   "No member is used more, or more slender, than allowed."));
 
     truss.checks.formula = ColumnFormula::En1993;
     truss.checks.curve = BucklingCurve::A0;
     truss.materials[0].strength.reset();
     truss.members[memberAt(truss, "A", "C")].section = "";
-    lines = checkLines(english(), truss, checked(truss), {{{"snow", ""}}, false});
+    lines = checkLines({english(), truss}, checked(truss), {{{"snow", ""}}, false});
     CHECK(hasLine(lines, "Not checked, as there is no strength: CB and AB."));
     CHECK(hasLine(lines, "Not checked, as there is no area, strength, modulus E and radius of "
                          "gyration: AC."));
@@ -174,7 +174,7 @@ TEST_CASE("What is not of steel is named beside a formula for steel, and what be
     truss.members[memberAt(truss, "A", "C")].section = "post";
     truss.loads.push_back({MemberForce{JointId{0}, JointId{1}, 4, 0, -2}, {}, {}});
     const auto lines =
-        checkLines(english(), truss, checked(truss), {{{"", "strength"}, {"", "use"}}, true});
+        checkLines({english(), truss}, checked(truss), {{{"", "strength"}, {"", "use"}}, true});
     CHECK(hasLine(lines, "Not of steel, hence by strength divided by 1.5 and Euler's critical "
                          "force divided by 2: AC."));
     CHECK(hasLine(lines, "Bent too by loads between their joints, which is left out here: AB."));
@@ -190,10 +190,10 @@ TEST_CASE("Every sheet of checks carries the caution whole, whatever the truss")
         const std::vector<std::string> caution = cautionLines(english());
         REQUIRE(caution.size() == 3);
         std::vector<std::string> sheets{
-            checksText(english(), truss, checks, {}), checksHtml(english(), truss, checks, {}),
-            checksCsv(english(), truss, checks), writeChecks(truss, checks, {caution})};
+            checksText({english(), truss}, checks, {}), checksHtml({english(), truss}, checks, {}),
+            checksCsv({english(), truss}, checks), writeChecks(truss, checks, {caution})};
         for (const MemberCheck& check : checks.members) {
-            const auto passages = checkPassages(english(), truss, check);
+            const auto passages = checkPassages({english(), truss}, check);
             sheets.push_back(passagesText(passages));
             sheets.push_back(passagesHtml(passages));
         }
@@ -262,7 +262,7 @@ TEST_CASE("Every printed formula of a check gives what stands behind its equals 
         }
         const MemberChecks checks = checked(truss);
         for (const MemberCheck& check : checks.members) {
-            compared += compare(truss, checkPassages(english(), truss, check));
+            compared += compare(truss, checkPassages({english(), truss}, check));
         }
     }
     CHECK(compared > 5000);
@@ -278,7 +278,7 @@ TEST_CASE("The reader of printed formulas finds one that is wrong") {
 
 TEST_CASE("A table for a spreadsheet has a row a member and the caution in rows of its own") {
     const Truss truss = steelGable();
-    const std::string csv = checksCsv(english(), truss, checked(truss));
+    const std::string csv = checksCsv({english(), truss}, checked(truss));
     CHECK_THAT(csv, ContainsSubstring(
                         "kind,name,force,check,allowed,use,slenderness,limit,remark,unit\r\n"));
     CHECK_THAT(csv, ContainsSubstring("member,AB,16,tension,156.666666667,"));
@@ -292,7 +292,7 @@ TEST_CASE("A member is labelled by its use, and by more than a number where it d
     Truss truss = steelGable();
     truss.checks.tensionLimit = 0;
     const auto label = [&](const char* a, const char* b) {
-        return useLabel(english(), truss, checked(truss).members[memberAt(truss, a, b)]);
+        return useLabel({english(), truss}, checked(truss).members[memberAt(truss, a, b)]);
     };
     CHECK(label("A", "C") == "0.77");
     truss.checks.tensionLimit = 300;

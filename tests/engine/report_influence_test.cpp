@@ -62,9 +62,9 @@ TEST_CASE("words of an influence line stand clear of each other, of the line and
     forEveryLine([](const Truss& truss, const InfluenceReport& report, InfluenceLook look) {
         for (const double mark : {-1.0, 0.0, 2.9, 1e9}) {
             look.mark = mark < 0 ? std::nullopt : std::optional(mark);
-            INFO(effectName(englishPhrases(), truss, report.effect)
+            INFO(effectName({englishPhrases(), truss}, report.effect)
                  << ", " << look.width << " px, mark " << mark);
-            REQUIRE(faultOfSketch(influenceSketch(englishPhrases(), truss, report, look)) == "");
+            REQUIRE(faultOfSketch(influenceSketch({englishPhrases(), truss}, report, look)) == "");
         }
     });
 }
@@ -72,7 +72,7 @@ TEST_CASE("words of an influence line stand clear of each other, of the line and
 TEST_CASE("the washed areas of an influence line are in the ratio of its areas") {
     int crossing = 0;
     forEveryLine([&](const Truss& truss, const InfluenceReport& report, InfluenceLook look) {
-        const Sketch sketch = influenceSketch(englishPhrases(), truss, report, look);
+        const Sketch sketch = influenceSketch({englishPhrases(), truss}, report, look);
         const Areas areas = areasOf(report.line);
         if (areas.positive < 1e-6 || areas.negative > -1e-6) {
             return;
@@ -90,7 +90,7 @@ TEST_CASE("the ends of the path are always named, and its highest ordinate has i
         const auto high = std::max_element(values.begin(), values.end(), [](double a, double b) {
             return std::fabs(a) < std::fabs(b);
         });
-        const Sketch sketch = influenceSketch(englishPhrases(), truss, report, look);
+        const Sketch sketch = influenceSketch({englishPhrases(), truss}, report, look);
         const auto shows = [&](const std::string& text) {
             return std::any_of(sketch.words.begin(), sketch.words.end(),
                                [&](const auto& words) { return plainText(words.words) == text; });
@@ -116,7 +116,7 @@ TEST_CASE("a finger reads the line off where it points, and at the ends beyond t
         }
         const InfluenceReport report = influenceReport(truss, path, effect).value();
         const InfluenceLook look{400, 4.5};
-        const Sketch sketch = influenceSketch(englishPhrases(), truss, report, look);
+        const Sketch sketch = influenceSketch({englishPhrases(), truss}, report, look);
         const auto ring = std::find_if(sketch.discs.begin(), sketch.discs.end(),
                                        [](const SketchDisc& disc) { return !disc.filled; });
         REQUIRE(ring != sketch.discs.end());
@@ -136,7 +136,7 @@ TEST_CASE("a path that leads to the left is drawn as it lies on the board") {
     Effect effect;
     effect.member = MemberId{0};
     const InfluenceReport report = influenceReport(truss, path, effect).value();
-    const Sketch sketch = influenceSketch(englishPhrases(), truss, report, {});
+    const Sketch sketch = influenceSketch({englishPhrases(), truss}, report, {});
     double first = 0;
     double last = 0;
     for (const SketchWords& words : sketch.words) {
@@ -154,7 +154,7 @@ TEST_CASE("the text of an influence line has its ordinates, exactly too, and its
     effect.kind = EffectKind::Reaction;
     effect.joint = findJoint(truss, "B0");
     const std::string text = influenceText(
-        englishPhrases(), truss, influenceReport(truss, bottomChord(truss, 6), effect).value());
+        {englishPhrases(), truss}, influenceReport(truss, bottomChord(truss, 6), effect).value());
     CHECK(text.find("the vertical reaction at B0") != std::string::npos);
     CHECK(text.find("0.8333") != std::string::npos);
     CHECK(text.find("5/6") != std::string::npos);
@@ -169,7 +169,7 @@ TEST_CASE("what no load on the path changes is said to be zero, not to reach a r
     effect.joint = findJoint(truss, "B0");
     effect.horizontal = true;
     const InfluenceReport report = influenceReport(truss, bottomChord(truss, 6), effect).value();
-    CHECK(influenceSentence(englishPhrases(), truss, report) ==
+    CHECK(influenceSentence({englishPhrases(), truss}, report) ==
           "Influence line of the horizontal reaction at B0: it is zero wherever the load stands.");
-    CHECK(influenceSketch(englishPhrases(), truss, report, {}).areas.empty());
+    CHECK(influenceSketch({englishPhrases(), truss}, report, {}).areas.empty());
 }

@@ -79,20 +79,20 @@ TEST_CASE("a member whose force rounding swallows is not checked, rather than ca
     const MemberCheck& check = checks.members[open.at()];
     CHECK(check.lacks == std::vector{Lack::Force});
     CHECK(checks.unchecked >= 1);
-    CHECK(
-        says(checkLines(englishPhrases(), truss, checks, {}), "force that rounding leaves known"));
-    const std::string working = passagesText(checkPassages(englishPhrases(), truss, check));
+    CHECK(says(checkLines({englishPhrases(), truss}, checks, {}),
+               "force that rounding leaves known"));
+    const std::string working = passagesText(checkPassages({englishPhrases(), truss}, check));
     CHECK_FALSE(contains(working, "carries no force"));
 }
 
 TEST_CASE("reactions that rounding swallows are named beside the members") {
     const Truss truss = archBesideTriangle();
-    CHECK(says(trustSentences(englishPhrases(), truss, solve(truss)), "Parts of 3 reactions"));
+    CHECK(says(trustSentences({englishPhrases(), truss}, solve(truss)), "Parts of 3 reactions"));
 }
 
 TEST_CASE("a working says how far its figures go, and not that any are kept back") {
     const Truss truss = archBesideTriangle();
-    const auto sentences = workingSentences(englishPhrases(), truss, solve(truss));
+    const auto sentences = workingSentences({englishPhrases(), truss}, solve(truss));
     CHECK(says(sentences, "figures of this working that are smaller"));
     CHECK_FALSE(says(sentences, "not shown"));
     CHECK_FALSE(says(sentences, "written 0"));
@@ -102,7 +102,7 @@ TEST_CASE("forces that are nothing beside a load on a support are told of, and a
     const Truss truss = loadOnSupport();
     const Solution solution = solve(truss);
     REQUIRE(senseOf(solution, MemberId{0}) == Sense::Zero);
-    const auto sentences = verdict(englishPhrases(), truss, solution);
+    const auto sentences = verdict({englishPhrases(), truss}, solution);
     CHECK(says(sentences, "smaller than a billionth of the largest"));
     CHECK_FALSE(says(sentences, "No member carries any force"));
 }
@@ -123,16 +123,16 @@ TEST_CASE("a truss whose forces are refused says so wherever its warnings are sh
     const Truss truss = refusedStrip();
     const Solution solution = solve(truss);
     REQUIRE(isRefused(solution));
-    const auto sentences = trustSentences(englishPhrases(), truss, solution);
+    const auto sentences = trustSentences({englishPhrases(), truss}, solution);
     REQUIRE(sentences.size() == 1);
-    CHECK(sentences == std::vector{unsolvedSentence(englishPhrases(), truss, solution)});
+    CHECK(sentences == std::vector{unsolvedSentence({englishPhrases(), truss}, solution)});
 }
 
 TEST_CASE("where nothing acts nothing is balanced, rather than met to 0 of nothing") {
     Truss truss = gable();
     truss.loads.clear();
     const Solution solution = solve(truss);
-    CHECK(residualSentence(englishPhrases(), truss, solution) ==
+    CHECK(residualSentence({englishPhrases(), truss}, solution) ==
           "No force acts at any joint: there is nothing to balance.");
 }
 

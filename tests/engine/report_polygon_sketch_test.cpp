@@ -47,7 +47,7 @@ bool shows(const Sketch& sketch, const std::string& text) {
 
 Sketch spacesOf(const Truss& truss, const Solution& solution, const ForcePolygon& polygon) {
     const Working working = workOut(truss, {}, solution);
-    return spacesSketch(notationOf(englishPhrases(), truss, working), polygon);
+    return spacesSketch(notationOf({englishPhrases(), truss}, working), polygon);
 }
 
 } // namespace
@@ -55,7 +55,7 @@ Sketch spacesOf(const Truss& truss, const Solution& solution, const ForcePolygon
 TEST_CASE("every line of a drawn polygon has its force to scale, parallel to it on paper") {
     const int count = forEveryPolygon([](const Truss& truss, const Solution& solution,
                                          const ForcePolygon& polygon) {
-        const PolygonDrawing drawing = polygonDrawing(englishPhrases(), truss, polygon, {});
+        const PolygonDrawing drawing = polygonDrawing({englishPhrases(), truss}, polygon, {});
         REQUIRE(drawing.lines.size() == polygon.lines.size());
         for (std::size_t i = 0; i < polygon.lines.size(); ++i) {
             const PolygonLine& line = polygon.lines[i];
@@ -75,7 +75,7 @@ TEST_CASE("every line of a drawn polygon has its force to scale, parallel to it 
 TEST_CASE("the scale is the largest round one at which the polygon fits") {
     forEveryPolygon([](const Truss& truss, const Solution&, const ForcePolygon& polygon) {
         const PolygonLook look;
-        const PolygonDrawing drawing = polygonDrawing(englishPhrases(), truss, polygon, look);
+        const PolygonDrawing drawing = polygonDrawing({englishPhrases(), truss}, polygon, look);
         double wide = 0;
         double high = 0;
         for (const PolygonSpace& a : polygon.spaces) {
@@ -99,20 +99,19 @@ TEST_CASE("the scale is the largest round one at which the polygon fits") {
 }
 
 TEST_CASE("polygons can be read at every stage of their drawing, and letters only what is drawn") {
-    const int count =
-        forEveryPolygon([](const Truss& truss, const Solution&, const ForcePolygon& polygon) {
-            for (int drawn = 0; drawn <= static_cast<int>(polygon.lines.size()); ++drawn) {
-                PolygonLook look;
-                look.drawn = drawn;
-                look.lit = drawn - 1;
-                const PolygonDrawing drawing =
-                    polygonDrawing(englishPhrases(), truss, polygon, look);
-                INFO(drawn << " lines");
-                REQUIRE(static_cast<int>(drawing.lines.size()) == drawn);
-                REQUIRE(faultOfSketch(drawing.sketch) == "");
-                REQUIRE((drawing.sketch.words.size() == 1) == (drawn == 0)); // the scale's
-            }
-        });
+    const int count = forEveryPolygon([](const Truss& truss, const Solution&,
+                                         const ForcePolygon& polygon) {
+        for (int drawn = 0; drawn <= static_cast<int>(polygon.lines.size()); ++drawn) {
+            PolygonLook look;
+            look.drawn = drawn;
+            look.lit = drawn - 1;
+            const PolygonDrawing drawing = polygonDrawing({englishPhrases(), truss}, polygon, look);
+            INFO(drawn << " lines");
+            REQUIRE(static_cast<int>(drawing.lines.size()) == drawn);
+            REQUIRE(faultOfSketch(drawing.sketch) == "");
+            REQUIRE((drawing.sketch.words.size() == 1) == (drawn == 0)); // the scale's
+        }
+    });
     CHECK(count > 50);
 }
 
@@ -130,7 +129,7 @@ TEST_CASE("the polygon of a gable is drawn 1 cm to 2.5 kN, with a bar of two cen
     // 24 kN high: 9.6 cm = 363 px of 400 at 2.5 kN, 454 px at 2 kN
     const Truss truss = gable();
     const PolygonDrawing drawing =
-        polygonDrawing(englishPhrases(), truss, forcePolygon(truss, {}, solve(truss)), {});
+        polygonDrawing({englishPhrases(), truss}, forcePolygon(truss, {}, solve(truss)), {});
     CHECK_THAT(drawing.perCentimetre, WithinRel(2.5, 1e-12));
     CHECK(shows(drawing.sketch, "1 cm = 2.5\u2009kN"));
     CHECK(std::any_of(drawing.sketch.lines.begin(), drawing.sketch.lines.end(), [](const auto& it) {
@@ -155,13 +154,13 @@ TEST_CASE("spaces whose points fall together share one place for their letters")
     roller(truss, "B");
     force(truss, "D", 0, -24);
     const PolygonDrawing drawing =
-        polygonDrawing(englishPhrases(), truss, forcePolygon(truss, {}, solve(truss)), {});
+        polygonDrawing({englishPhrases(), truss}, forcePolygon(truss, {}, solve(truss)), {});
     CHECK(shows(drawing.sketch, "1, 2"));
 }
 
 TEST_CASE("a touch finds the nearest line within reach, and none farther off") {
     forEveryPolygon([](const Truss& truss, const Solution&, const ForcePolygon& polygon) {
-        const PolygonDrawing drawing = polygonDrawing(englishPhrases(), truss, polygon, {});
+        const PolygonDrawing drawing = polygonDrawing({englishPhrases(), truss}, polygon, {});
         for (const SketchStroke& line : drawing.lines) {
             const Vec2 middle = 0.5 * (line.a + line.b);
             if (length(line.b - line.a) < 1) {
@@ -181,7 +180,7 @@ TEST_CASE("two sketches side by side keep their marks apart") {
     const Truss truss = gable();
     const ForcePolygon polygon = forcePolygon(truss, {}, solve(truss));
     const Sketch left = spacesOf(truss, solve(truss), polygon);
-    const Sketch right = polygonDrawing(englishPhrases(), truss, polygon, {}).sketch;
+    const Sketch right = polygonDrawing({englishPhrases(), truss}, polygon, {}).sketch;
     const Sketch both = sideBySide(left, right, 24);
     CHECK(faultOfSketch(both) == "");
     CHECK(both.words.size() == left.words.size() + right.words.size());

@@ -30,8 +30,8 @@ struct Printed {
 
 Printed printed(const Truss& truss, const Solution& solution) {
     const Working working = workOut(truss, {}, solution);
-    return {workingText(englishPhrases(), truss, working),
-            workingPassages(englishPhrases(), truss, working)};
+    return {workingText({englishPhrases(), truss}, working),
+            workingPassages({englishPhrases(), truss}, working)};
 }
 
 // Every value of every setting within twelve, in changing company.

@@ -1,3 +1,4 @@
+#include "phrases/verdict.hpp"
 #include "report/results/results_text.hpp"
 #include "report/text/phrases.hpp"
 
@@ -17,7 +18,7 @@ using namespace gusset::support;
 namespace {
 
 std::vector<std::string> verdictOf(const Truss& truss) {
-    return verdict(englishPhrases(), truss, solve(truss));
+    return verdict({englishPhrases(), truss}, solve(truss));
 }
 
 } // namespace
@@ -64,7 +65,8 @@ TEST_CASE("a truss with too few members says how many are missing, and what move
     REQUIRE(lines.size() >= 2);
     CHECK(lines[0] == "Unstable: members and reactions are 2 + 3 = 5, and 2 × 3 joints need 6: "
                       "1 too few.");
-    CHECK(lines[1] == mechanismSentence(englishPhrases(), truss, solve(truss).mechanisms.front()));
+    CHECK(lines[1] ==
+          mechanismSentence({englishPhrases(), truss}, solve(truss).mechanisms.front()));
 }
 
 TEST_CASE(
@@ -100,7 +102,7 @@ TEST_CASE("rows stand in the model's order and units, by size and letter") {
     Truss truss = gable();
     truss.units.force = ForceUnit::N;
     const Solution solution = solve(truss);
-    const auto forces = forceRows(englishPhrases(), truss, solution);
+    const auto forces = forceRows({englishPhrases(), truss}, solution);
     REQUIRE(forces.size() == 3);
     CHECK((forces[0].name + ' ' + forces[0].value + ' ' + forces[0].letter) == "AC 20.00 C");
     CHECK((forces[2].name + ' ' + forces[2].value + ' ' + forces[2].letter) == "AB 16.00 T");
@@ -113,15 +115,15 @@ TEST_CASE("a truss that was not solved has no rows and no tables") {
     Truss truss = gable();
     truss.members.pop_back();
     const Solution solution = solve(truss);
-    CHECK(forceRows(englishPhrases(), truss, solution).empty());
+    CHECK(forceRows({englishPhrases(), truss}, solution).empty());
     CHECK(reactionRows(truss, solution).empty());
-    CHECK(!contains(resultsHtml(englishPhrases(), truss, solution), "<table"));
+    CHECK(!contains(resultsHtml({englishPhrases(), truss}, solution), "<table"));
     CHECK(resultsCsv(truss, solution) == "\uFEFFkind,name,force,sense,fx,fy,unit\r\n");
 }
 
 TEST_CASE("the text table lines its columns up") {
     const Truss truss = gable();
-    CHECK(contains(resultsText(englishPhrases(), truss, solve(truss)),
+    CHECK(contains(resultsText({englishPhrases(), truss}, solve(truss)),
                    "Member forces in kN\n"
                    "  Member    Force   Sense\n"
                    "  AC       \u221220.00   compression\n"
@@ -158,7 +160,7 @@ TEST_CASE("CSV begins with a byte order mark, and has exact forces in a column o
 TEST_CASE("HTML tables have captions and scoped headings, and escape every name") {
     Truss truss = gable();
     truss.joints[0].label = "<b>&\"'";
-    const std::string html = resultsHtml(englishPhrases(), truss, solve(truss));
+    const std::string html = resultsHtml({englishPhrases(), truss}, solve(truss));
     CHECK(contains(html, "<caption>Member forces in kN</caption>"));
     CHECK(contains(html, "<th scope=\"col\">Member</th>"));
     CHECK(contains(html, "<th scope=\"row\">&lt;b&gt;&amp;&quot;&#39;"));
@@ -185,7 +187,7 @@ TEST_CASE("a sentence takes its parts by name, and lists read as in speech") {
     CHECK(list({"A"}) == "A");
     CHECK(list({"A", "B"}) == "A and B");
     CHECK(list({"A", "B", "C", "D"}) == "A, B, C and D");
-    CHECK(sayPlain(book, Phrase::LargestTension,
+    CHECK(sayPlain(book, phrase::kLargestTension,
                    {{"member", plainLine("{value}")}, {"value", plainLine("1")}}) ==
           "Largest tension: 1 in {value}.");
 }

@@ -17,7 +17,7 @@ namespace {
 std::string workedText(const Truss& truss) {
     const Solution solution = solve(truss);
     return truss.title + "\n\n" +
-           workingText(englishPhrases(), truss, workOut(truss, {}, solution));
+           workingText({englishPhrases(), truss}, workOut(truss, {}, solution));
 }
 
 } // namespace
@@ -35,7 +35,7 @@ TEST_CASE("the force method of each reviewed truss reads as it was reviewed") {
         INFO("tests/data/working/" << file << ".txt");
         const ForceMethod method = forceMethod(truss, {}, solve(truss));
         CHECK(truss.title + "\n\n" +
-                  passagesText(forceMethodPassages(englishPhrases(), truss, method)) ==
+                  passagesText(forceMethodPassages({englishPhrases(), truss}, method)) ==
               support::repositoryFile("tests/data/working/" + file + ".txt"));
     }
 }
@@ -45,7 +45,7 @@ TEST_CASE("the influence line of a reviewed truss reads as it was reviewed") {
         INFO("tests/data/working/" << file << ".txt");
         const InfluenceByHand line = influenceByHand(truss, path, effect);
         CHECK(truss.title + "\n\n" +
-                  passagesText(influencePassages(englishPhrases(), truss, line)) ==
+                  passagesText(influencePassages({englishPhrases(), truss}, line)) ==
               support::repositoryFile("tests/data/working/" + file + ".txt"));
     }
 }

@@ -26,7 +26,7 @@ using Catch::Matchers::WithinRel;
 namespace {
 
 std::string wordsOf(const Truss& truss) {
-    return resultsText(englishPhrases(), truss, solve(truss));
+    return resultsText({englishPhrases(), truss}, solve(truss));
 }
 
 void shift(Truss& truss, Vec2 by) {
@@ -50,7 +50,7 @@ void addGable(Truss& truss, double load) {
 }
 
 bool isWithoutWords(const Truss& truss) {
-    return trustSentences(englishPhrases(), truss, solve(truss)).empty();
+    return trustSentences({englishPhrases(), truss}, solve(truss)).empty();
 }
 
 } // namespace
@@ -185,14 +185,14 @@ TEST_CASE("displacements carry the figures that rounding leaves, and results say
     REQUIRE(solution.displaced);
     const std::string all = writeResults(truss, solution);
     CHECK_THAT(all, !ContainsSubstring("displacementFigures"));
-    CHECK_THAT(resultsText(englishPhrases(), truss, solution),
+    CHECK_THAT(resultsText({englishPhrases(), truss}, solution),
                !ContainsSubstring("figures of the largest displacement"));
     // Tie AB: 16 kN · 8 m / 210e6 N = 0.609523809524 mm to the right at B; C moves 0.7…1 mm down,
     // so that a bound of 9e-4 leaves thousandths of a millimetre.
     solution.trust.displacementError = 9e-4;
-    const std::string text = resultsText(englishPhrases(), truss, solution);
+    const std::string text = resultsText({englishPhrases(), truss}, solution);
     CHECK_THAT(text, ContainsSubstring("Rounding leaves 3 figures of the largest displacement"));
-    CHECK_THAT(resultsHtml(englishPhrases(), truss, solution),
+    CHECK_THAT(resultsHtml({englishPhrases(), truss}, solution),
                ContainsSubstring("Rounding leaves 3 figures of the largest displacement"));
     CHECK_THAT(all, ContainsSubstring("\"ux\": 0.609523809524"));
     const std::string json = writeResults(truss, solution);

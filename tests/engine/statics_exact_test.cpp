@@ -90,7 +90,7 @@ TEST_CASE(
     CHECK(textOf(solveExactly(truss).jointReactions[1].x) == "-4");
     truss.supports[1].reaction = 127;
     CHECK_FALSE(solveExactly(truss).read);
-    CHECK(inexactSentence(englishPhrases(), truss, solveExactly(truss).whyNot)
+    CHECK(inexactSentence({englishPhrases(), truss}, solveExactly(truss).whyNot)
               .find("The roller at B has no slope of whole numbers") == 0);
 }
 
@@ -149,7 +149,7 @@ TEST_CASE("above a stated size the answer says that it is in floating point") {
     const Truss truss = stripTruss(Web::Pratt, 200);
     const ExactSolution exact = solveExactly(truss);
     CHECK_FALSE(exact.read);
-    CHECK(inexactSentence(englishPhrases(), truss, exact.whyNot) ==
+    CHECK(inexactSentence({englishPhrases(), truss}, exact.whyNot) ==
           "Exact answers are given up to 400 members: above, the answer is in floating point.");
 }
 
@@ -174,6 +174,6 @@ TEST_CASE("loads at an angle are exact on a 3 : 4 slope only") {
     truss.loads.push_back(load);
     CHECK(textOf(solveExactly(truss).forces[1]) == "-8√2");
     std::get<AngledForce>(truss.loads[0].what).angle = -50;
-    CHECK(inexactSentence(englishPhrases(), truss, solveExactly(truss).whyNot)
+    CHECK(inexactSentence({englishPhrases(), truss}, solveExactly(truss).whyNot)
               .find("Load 1 has components that are no decimals") == 0);
 }

@@ -88,7 +88,7 @@ TEST_CASE("a rectangle without a diagonal sways, and its diagonal would cure it"
     CHECK(sway.velocities[0] == Vec2{});
     CHECK(sway.velocities[1] == Vec2{});
     CHECK(sway.moving == std::vector<JointId>{JointId{2}, JointId{3}});
-    CHECK(mechanismSentence(englishPhrases(), truss, sway) ==
+    CHECK(mechanismSentence({englishPhrases(), truss}, sway) ==
           "Joints C and D can slide together horizontally; a member between A and C, or a support "
           "at C that holds it horizontally, would stop it.");
 }
@@ -117,7 +117,7 @@ TEST_CASE("a truss on parallel rollers slides, and a pin would cure it") {
     roller(truss, "C");
     const Solution solution = solve(truss);
     REQUIRE(solution.mechanisms.size() == 1);
-    CHECK(mechanismSentence(englishPhrases(), truss, solution.mechanisms.front()) ==
+    CHECK(mechanismSentence({englishPhrases(), truss}, solution.mechanisms.front()) ==
           "The truss as a whole can slide horizontally; a pin "
           "in place of the roller at A would stop it.");
 }
@@ -138,7 +138,7 @@ TEST_CASE("a truss whose reactions meet in one point turns about it") {
     CHECK(solution.counting.mechanisms == 1);
     CHECK(solution.counting.redundants == 1);
     REQUIRE(solution.mechanisms.size() == 1);
-    CHECK(mechanismSentence(englishPhrases(), truss, solution.mechanisms.front())
+    CHECK(mechanismSentence({englishPhrases(), truss}, solution.mechanisms.front())
               .find("about the point where the lines of its reactions meet") != std::string::npos);
 }
 
@@ -156,7 +156,7 @@ TEST_CASE("two members in one line hold their joint only along the line") {
     CHECK(solution.counting.mechanisms == 1);
     CHECK(solution.counting.redundants == 1);
     REQUIRE(solution.mechanisms.size() == 1);
-    CHECK(mechanismSentence(englishPhrases(), truss, solution.mechanisms.front()) ==
+    CHECK(mechanismSentence({englishPhrases(), truss}, solution.mechanisms.front()) ==
           "All members at joint B lie in one line, and nothing "
           "holds it across that line; a support at B that "
           "holds it vertically would stop it.");
@@ -169,7 +169,7 @@ TEST_CASE("a truss without supports moves in three ways, each cured by a support
     const Solution solution = solve(truss);
     REQUIRE(solution.mechanisms.size() == 3);
     for (const Mechanism& mechanism : solution.mechanisms) {
-        CHECK(mechanismSentence(englishPhrases(), truss, mechanism)
+        CHECK(mechanismSentence({englishPhrases(), truss}, mechanism)
                   .find("Nothing supports the truss") == 0);
         CHECK(mechanism.cure.support.valid());
     }
@@ -228,6 +228,6 @@ TEST_CASE("a joint without a member is told as such") {
     joint(truss, "K", 2, 5);
     const Solution solution = solve(truss);
     REQUIRE(solution.mechanisms.size() == 2);
-    CHECK(mechanismSentence(englishPhrases(), truss, solution.mechanisms.front())
+    CHECK(mechanismSentence({englishPhrases(), truss}, solution.mechanisms.front())
               .find("Joint K is joined to no member") == 0);
 }

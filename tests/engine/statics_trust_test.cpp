@@ -46,7 +46,7 @@ Truss loadedArch(double rise) {
 }
 
 std::string wordsOf(const Truss& truss) {
-    return resultsText(englishPhrases(), truss, solve(truss));
+    return resultsText({englishPhrases(), truss}, solve(truss));
 }
 
 } // namespace
@@ -70,7 +70,7 @@ TEST_CASE("members of ordinary stiffnesses are not asked about") {
     const Solution solution = solve(thirdsStiff(20));
     CHECK_FALSE(solution.standsOut);
     CHECK_FALSE(solution.trust.wide);
-    CHECK(trustSentences(englishPhrases(), thirdsStiff(20), solution).empty());
+    CHECK(trustSentences({englishPhrases(), thirdsStiff(20)}, solution).empty());
 }
 
 TEST_CASE("stiffnesses that no arithmetic here can carry give no forces, and a member is named") {
@@ -99,7 +99,7 @@ TEST_CASE("an arch as flat as a line is said to be close to a mechanism, and whe
 }
 
 TEST_CASE("an arch with a rise of a tenth is close to nothing") {
-    CHECK(trustSentences(englishPhrases(), loadedArch(0.1), solve(loadedArch(0.1))).empty());
+    CHECK(trustSentences({englishPhrases(), loadedArch(0.1)}, solve(loadedArch(0.1))).empty());
 }
 
 TEST_CASE("a truss that counts as a mechanism, and strictly is none, is said to be so") {
@@ -124,13 +124,13 @@ TEST_CASE("figures that rounding may have spoiled are neither printed nor passed
     truss.classSettings.digits = 6;
     Solution solution = solve(truss);
     solution.trust.error = 2e-5;
-    const std::string text = resultsText(englishPhrases(), truss, solution);
+    const std::string text = resultsText({englishPhrases(), truss}, solution);
     CHECK_THAT(text, ContainsSubstring("Rounding leaves 4 figures"));
     CHECK_THAT(text, ContainsSubstring("16.000 "));
     CHECK_THAT(text, !ContainsSubstring("16.0000"));
     CHECK_THAT(resultsCsv(truss, solution), ContainsSubstring("figures,4,"));
     CHECK_THAT(writeResults(truss, solution), ContainsSubstring("\"figures\": 4"));
-    CHECK_THAT(resultsHtml(englishPhrases(), truss, solution),
+    CHECK_THAT(resultsHtml({englishPhrases(), truss}, solution),
                ContainsSubstring("Rounding leaves 4 figures"));
 }
 

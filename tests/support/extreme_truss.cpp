@@ -194,7 +194,7 @@ public:
             return;
         }
         const std::optional<ExactResponse> exact = exactResponse(truss);
-        const bool hasWords = !trustSentences(englishPhrases(), truss, solution).empty();
+        const bool hasWords = !trustSentences({englishPhrases(), truss}, solution).empty();
         if (!solution.solved) {
             judgeRefusal(truss, solution, exact.has_value(), hasWords);
         } else if (exact) {
@@ -218,7 +218,7 @@ private:
         const bool isSaid = isMechanism || solution.status != Status::Mechanism || hasWords;
         ++(isMechanism ? counts.unstable : counts.refused);
         counts.refusedNeedlessly += isMechanism || isHeldByRounding(truss) ? 0 : 1;
-        if (!isSaid || verdict(englishPhrases(), truss, solution).empty()) {
+        if (!isSaid || verdict({englishPhrases(), truss}, solution).empty()) {
             wrong("called a mechanism without a word, and in fractions it is none");
         }
     }
@@ -238,7 +238,7 @@ private:
     void judgeMoves(const Truss& truss, const Solution& solution, const ExactResponse& exact) {
         if (losesDisplacements(solution)) {
             ++counts.withoutMoves;
-            if (movementLines(englishPhrases(), truss, solution).empty()) {
+            if (movementLines({englishPhrases(), truss}, solution).empty()) {
                 wrong("no displacements, and not a word why");
             }
         } else if (solution.displaced) {

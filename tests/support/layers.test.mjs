@@ -52,7 +52,7 @@ const faults = {
     'the engine prints': ['engine/statics/solve/a.cpp', 'void f() { std::printf("x"); }\n'],
     'a sentence chooses its language': [
         'engine/report/text/a.cpp',
-        'std::string f() { return sayPlain(englishPhrases(), Phrase::Up); }\n',
+        'std::string f() { return sayPlain(englishPhrases(), phrase::kUp); }\n',
     ],
     'the engine uses streams': ['engine/report/text/a.cpp', '#include <sstream>\n'],
     'a header can be read twice': ['engine/core/a.hpp', 'struct A {};\n'],

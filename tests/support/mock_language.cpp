@@ -1,8 +1,9 @@
 #include "support/mock_language.hpp"
 
 #include <algorithm>
-#include <array>
 #include <cctype>
+#include <functional>
+#include <map>
 #include <memory>
 #include <set>
 
@@ -48,18 +49,16 @@ std::string mockSentence(std::string_view english) {
     return sentence;
 }
 
-struct MockLanguage {
-    std::array<std::string, static_cast<std::size_t>(Phrase::Count_)> sentences;
-    PhraseBook book;
-};
-
-std::unique_ptr<MockLanguage> makeMock() {
-    auto mock = std::make_unique<MockLanguage>();
-    for (std::size_t i = 0; i < mock->sentences.size(); ++i) {
-        mock->sentences[i] = mockSentence(englishPhrases().sentences[i]);
-        mock->book.sentences[i] = mock->sentences[i].c_str();
-    }
-    return mock;
+// Made up as it is asked for.
+PhraseBook makeMock() {
+    auto known = std::make_shared<std::map<std::string, std::string, std::less<>>>();
+    return {[known](const char* english) {
+        auto found = known->find(english);
+        if (found == known->end()) {
+            found = known->emplace(english, mockSentence(english)).first;
+        }
+        return found->second.c_str();
+    }};
 }
 
 // Signs of the trade and units, which are the same in every language.
@@ -114,8 +113,8 @@ bool isSymbol(const std::string& word) {
 } // namespace
 
 const PhraseBook& mockPhrases() {
-    static const std::unique_ptr<MockLanguage> mock = makeMock();
-    return mock->book;
+    static const PhraseBook mock = makeMock();
+    return mock;
 }
 
 std::vector<std::string> foreignWords(std::string_view text, const Truss& truss) {

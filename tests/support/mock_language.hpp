@@ -1,7 +1,7 @@
 #pragma once
 // A language that nobody speaks, made from the English one: its letters are Cyrillic, and the parts
 // of every sentence come in the opposite order. What is rendered in it and still shows an English
-// word was not said by the table of phrases.
+// word was not said by a phrase.
 
 #include "model/truss/truss.hpp"
 #include "report/text/phrases.hpp"

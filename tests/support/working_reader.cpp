@@ -1,5 +1,7 @@
 #include "support/working_reader.hpp"
 
+#include "phrases/remarks.hpp"
+
 #include <algorithm>
 #include <cmath>
 #include <map>
@@ -110,9 +112,15 @@ double solverValue(const Solution& solution, const Symbol& symbol) {
                : solution.forces[symbol.member.at()];
 }
 
+std::size_t unknownsIn(const Remark& remark) {
+    return says(remark, phrase::kJointOneUnknown)
+               ? 1
+               : partOf<std::vector<Symbol>>(remark, "unknowns").size();
+}
+
 std::string objectionToStep(TextReader& reader, const Step& step) {
     const bool atJoint = step.kind == StepKind::JointIntro || step.kind == StepKind::JointPair;
-    if (atJoint && step.remarks.front().symbols.size() > 2) {
+    if (atJoint && unknownsIn(step.remarks.front()) > 2) {
         return "a joint with more than two unknowns";
     }
     const bool single =

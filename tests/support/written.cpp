@@ -8,7 +8,7 @@ namespace gusset::support {
 Working workingOf(const Truss& truss) { return workOut(truss, {}, solve(truss)); }
 
 std::string textOf(const Truss& truss) {
-    return workingText(englishPhrases(), truss, workingOf(truss));
+    return workingText({englishPhrases(), truss}, workingOf(truss));
 }
 
 bool contains(const std::string& text, const std::string& part) {

@@ -1,4 +1,5 @@
 #include "hand/paper/stages.hpp"
+#include "phrases/remarks.hpp"
 
 namespace gusset {
 
@@ -12,7 +13,7 @@ void writeGeometry(Sheet& sheet) {
         }
     }
     if (step.angles.empty()) {
-        step.remarks.push_back({.kind = RemarkKind::NoInclined});
+        step.remarks.push_back(remarkThat(phrase::kNoInclined));
     }
     sheet.steps.push_back(step);
 }

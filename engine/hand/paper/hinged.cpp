@@ -3,6 +3,7 @@
 
 #include "hand/paper/cuts.hpp"
 #include "hand/paper/stages.hpp"
+#include "phrases/remarks.hpp"
 
 #include <algorithm>
 
@@ -51,7 +52,8 @@ void writeApart(Sheet& sheet, const HingedPart& hinged) {
             step.members.push_back(member);
         }
     }
-    step.remarks.push_back({.kind = RemarkKind::TakenApart, .joint = hinged.hinge});
+    step.remarks.push_back(
+        remarkThat(phrase::kTakenApart, {{"joint", hinged.hinge}, {"joints", hinged.part}}));
     sheet.steps.push_back(step);
 }
 
@@ -75,7 +77,7 @@ bool writePair(Sheet& sheet, const HingedPart& hinged, const std::vector<Equatio
     step.joint = hinged.hinge;
     step.body = hinged.part;
     step.equations = equations;
-    step.remarks.push_back({.kind = RemarkKind::PartAndWhole, .symbols = unknowns});
+    step.remarks.push_back(remarkThat(phrase::kPartAndWhole, {{"unknowns", unknowns}}));
     for (const Equation& equation : equations) {
         noteUses(sheet, bodyOf(sheet, equation.body), equation, step);
     }

@@ -2,6 +2,7 @@
 
 #include "core/tolerance.hpp"
 #include "hand/paper/cuts.hpp"
+#include "phrases/remarks.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -78,9 +79,8 @@ std::optional<Way> byAxis(const Sheet& sheet, const Body& body, const Acting& fo
     if (!best) {
         return std::nullopt;
     }
-    return Way{.why = RemarkKind::SumLeavesOne,
-               .equation = *best,
-               .terms = termsOfSum(sheet, body, *best)};
+    return Way{
+        .kind = WayKind::SumLeavesOne, .equation = *best, .terms = termsOfSum(sheet, body, *best)};
 }
 
 // The joints that may lie on the lines of all other unknowns: those on one of the lines.
@@ -106,8 +106,7 @@ std::optional<Way> aboutJoint(const Sheet& sheet, const Body& body, const Acting
         }
         const std::size_t terms = termsOfMoments(sheet, body, point);
         if ((!best || terms < best->terms) && givesAlone(sheet, body, point, symbol)) {
-            best =
-                Way{RemarkKind::MomentCentreChosen, EquationKind::SumMoments, joint, point, terms};
+            best = Way{WayKind::MomentCentre, EquationKind::SumMoments, joint, point, terms};
         }
     };
     if (const auto* joints = fewestOnLine(sheet, body, symbol)) {
@@ -175,7 +174,7 @@ std::optional<Way> aboutPointOffTruss(const Sheet& sheet, const Body& body, cons
     if (!givesAlone(sheet, body, *point, force.symbol)) {
         return std::nullopt;
     }
-    return Way{RemarkKind::CentreOffTruss,
+    return Way{WayKind::CentreOffTruss,
                EquationKind::SumMoments,
                {},
                *point,
@@ -194,28 +193,37 @@ std::optional<Way> across(const Sheet& sheet, const Body& body, const Acting& fo
         return std::nullopt;
     }
     const Vec2 direction{-line.y, line.x};
-    return Way{RemarkKind::SumAcross,
+    return Way{WayKind::SumAcross,
                EquationKind::SumAlong,
                {},
                direction,
                termsOfSumAlong(sheet, body, direction)};
 }
 
-Remark reasonOf(const Sheet& sheet, const Body& body, const Symbol& symbol, const Way& way) {
-    Remark remark{.kind = way.why};
-    if (way.why != RemarkKind::SumLeavesOne) {
-        remark.symbols = symbolsOf(allBut(body, symbol));
+Remark reasonOf(const Sheet& sheet, const Body& body, const Symbol& left, const Way& way) {
+    const std::vector<Symbol> others = symbolsOf(allBut(body, left));
+    switch (way.kind) {
+    case WayKind::SumLeavesOne:
+        break;
+    case WayKind::SumAcross:
+        return remarkThat(others.size() == 1 ? phrase::kSumAcrossOne : phrase::kSumAcrossSeveral,
+                          {{"others", others}, {"left", left}});
+    case WayKind::MomentCentre:
+        return others.empty()
+                   ? remarkThat(phrase::kMomentCentreOne, {{"joint", way.centre}, {"left", left}})
+                   : remarkThat(others.size() == 1 ? phrase::kMomentCentreThroughOne
+                                                   : phrase::kMomentCentre,
+                                {{"joint", way.centre}, {"through", others}, {"left", left}});
+    case WayKind::CentreOffTruss: {
+        const JointId near = nearestJoint(sheet, way.at);
+        return remarkThat(phrase::kCentreOffTruss,
+                          {{"centre", freeLetter(sheet.truss)},
+                           {"through", others},
+                           {"place", PlaceBeside{near, way.at - positionOf(sheet, near)}},
+                           {"left", left}});
     }
-    if (way.why == RemarkKind::MomentCentreChosen) {
-        remark.joint = way.centre;
-        remark.at = way.at;
     }
-    if (way.why == RemarkKind::CentreOffTruss) {
-        remark.joint = nearestJoint(sheet, way.at);
-        remark.at = way.at;
-        remark.text = freeLetter(sheet.truss);
-    }
-    return remark;
+    return remarkThat(phrase::kSumLeavesOne, {{"left", left}});
 }
 
 struct WayChosen {
@@ -306,7 +314,7 @@ std::optional<WayChosen> anyWay(const Sheet& sheet, const Body& body, Preference
 } // namespace
 
 Isolation written(const Sheet& sheet, const Body& body, const Symbol& symbol, const Way& way) {
-    Isolation isolation{symbol, {}, reasonOf(sheet, body, symbol, way)};
+    Isolation isolation{symbol, {}, way.kind, reasonOf(sheet, body, symbol, way)};
     switch (way.equation) {
     case EquationKind::SumMoments:
         isolation.equation = momentsAbout(sheet, body, way.at, way.centre);

@@ -6,17 +6,24 @@
 
 namespace gusset {
 
+enum class WayKind {
+    SumLeavesOne,   // the sum of an axis
+    MomentCentre,   // moments about a joint that all others pass through
+    CentreOffTruss, // or about a point that is no joint
+    SumAcross,      // a sum across all others, which are parallel
+};
 struct Isolation {
     Symbol unknown;
     Equation equation;
+    WayKind way;
     Remark remark; // why this equation
 };
 
 // How an unknown can be isolated, before the equation is written.
 struct Way {
-    RemarkKind why = RemarkKind::SumLeavesOne;
+    WayKind kind = WayKind::SumLeavesOne;
     EquationKind equation = EquationKind::SumX;
-    JointId centre{};      // MomentCentreChosen: moments about this joint
+    JointId centre{};      // MomentCentre: moments about this joint
     Vec2 at{};             // CentreOffTruss: the centre; SumAcross: the direction of the sum
     std::size_t terms = 0; // of the equation
 };

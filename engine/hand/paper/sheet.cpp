@@ -3,6 +3,7 @@
 #include "core/angle.hpp"
 #include "core/tolerance.hpp"
 #include "hand/paper/shape.hpp"
+#include "phrases/remarks.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -248,6 +249,11 @@ const std::vector<MemberId>& membersAt(const Sheet& sheet, JointId joint) {
 
 bool parallel(Vec2 unit, Vec2 otherUnit) { return std::fabs(cross(unit, otherUnit)) <= kParallel; }
 
+Remark thatNegative(const Symbol& force) {
+    return remarkThat(phrase::kNegativeForce,
+                      {{"symbol", force}, {"member", std::vector{force.member}}});
+}
+
 void noteFound(Sheet& sheet, Step& step) {
     for (const Found& found : step.found) {
         if (found.symbol.kind == SymbolKind::Reaction) {
@@ -256,11 +262,15 @@ void noteFound(Sheet& sheet, Step& step) {
             step.members.push_back(found.symbol.member);
         }
         if (found.as == FoundAs::Opposite) {
-            step.remarks.push_back({.kind = RemarkKind::NegativeReaction, .symbol = found.symbol});
+            const Restraint& restraint =
+                sheet.structure.restraints[static_cast<std::size_t>(found.symbol.restraint)];
+            step.remarks.push_back(
+                remarkThat(phrase::kActsOtherWay,
+                           {{"symbol", found.symbol}, {"direction", -restraint.along}}));
         } else if (found.symbol.kind == SymbolKind::MemberForce && found.value * found.drawn < 0 &&
                    (guesses(sheet) || !sheet.saidNegative)) {
             sheet.saidNegative = true;
-            step.remarks.push_back({.kind = RemarkKind::NegativeForce, .symbol = found.symbol});
+            step.remarks.push_back(thatNegative(found.symbol));
         }
     }
 }
@@ -269,7 +279,7 @@ void noteAssumed(Sheet& sheet, Step& step) {
     if (!sheet.saidAway) {
         sheet.saidAway = true;
         step.remarks.push_back(
-            {.kind = guesses(sheet) ? RemarkKind::AssumedGuessed : RemarkKind::AssumedAway});
+            remarkThat(guesses(sheet) ? phrase::kAssumedGuessed : phrase::kAssumedAway));
     }
 }
 

@@ -82,6 +82,7 @@ struct Sheet {
 [[nodiscard]] const std::vector<MemberId>& membersAt(const Sheet&, JointId);
 [[nodiscard]] bool parallel(Vec2 unit, Vec2 otherUnit);
 
+[[nodiscard]] Remark thatNegative(const Symbol& force); // a member is in compression
 // Lights what a step found on the board and says what a negative answer means.
 void noteFound(Sheet&, Step&);
 

@@ -2,6 +2,7 @@
 // other half is written down by symmetry.
 
 #include "hand/paper/stages.hpp"
+#include "phrases/remarks.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -141,7 +142,7 @@ void writeSymmetry(Sheet& sheet) {
     sheet.mirror = {*joints, *members, middleOf(sheet.truss)};
     Step step;
     step.kind = StepKind::Symmetry;
-    step.remarks.push_back({.kind = RemarkKind::Symmetric});
+    step.remarks.push_back(remarkThat(phrase::kSymmetric));
     sheet.steps.push_back(step);
 }
 
@@ -178,7 +179,7 @@ void writeMirrorImages(Sheet& sheet) {
     }
     mirrorUse(sheet);
     if (!step.found.empty()) {
-        step.remarks.push_back({.kind = RemarkKind::BySymmetry, .symbols = step.uses});
+        step.remarks.push_back(remarkThat(phrase::kBySymmetry, {{"symbols", step.uses}}));
         sheet.steps.push_back(step);
     }
 }

@@ -4,11 +4,15 @@
 // model's own units, as they would be on paper. Every equation can be evaluated from its own terms.
 
 #include "core/ids.hpp"
+#include "core/phrase.hpp"
 #include "hand/paper/exact_values.hpp"
 #include "model/truss/truss.hpp"
 #include "statics/solve/solution.hpp"
 
+#include <algorithm>
 #include <string>
+#include <string_view>
+#include <variant>
 #include <vector>
 
 namespace gusset {
@@ -120,57 +124,44 @@ enum class ZeroRule {
     LoneMember,            // what is left is one member and no load
 };
 
-// A sentence of the phrase table (report/text/phrases) with its parts, in data.
-enum class RemarkKind {
-    NothingDrawn,     // there is no joint yet
-    CountDeterminate, // m + r = 2j
-    CountIndeterminate,
-    CountMechanism,
-    CountBalanced,      // it can move, but these loads are in balance
-    MomentCentreChosen, // joint (or text, the name of a point): symbols' lines pass through it
-    CentreOffTruss,     // joint, at: text is the name of a point this far from the joint
-    SumLeavesOne,       // the sum holds one unknown only
-    SumAcross,          // symbols are parallel: across them one unknown is left
-    ReactionsTogether,  // symbols: no equation of the whole holds only one of these
-    ReactionsNotEnough, // symbols: more than three, so the joints must help
-    TakenApart,         // joint: a hinge; the step's body is the part looked at
-    PartAndWhole,       // symbols: the same two in an equation of the whole and in one of the part
-    NegativeReaction,   // symbol: acts the other way
-    NegativeForce,      // symbol: compression
-    AssumedAway,        // unknown forces are drawn away from the joint
-    AssumedGuessed,     // unknown forces are drawn in the sense that is expected
-    JointChosen,        // joint: symbols are its unknowns
-    BothInclined,       // symbols: neither equation holds only one of these two
-    NoEasyJoint,        // every joint left has more than two unknowns
-    NoEasySection,      // nor has any section an equation with one unknown
-    CutChosen,          // the step's members are cut, its body is looked at
-    CutForAll,          // the step's members are cut; the load stands on one part, the other is
-                        // looked at
-    NoWorking,          // equilibrium alone does not give the forces
-    NoSectionFor,       // members: no section holds this one alone
-    NotTwoParts,        // members: taken out, they don't leave two parts
-    TooManyCut,         // members: cut, they leave that number of unknowns, none alone
-    TryCut,             // members: a cut that gives the symbol
-    SimultaneousChosen, // joints of the step's body; number of equations, symbols
-    NoInclined,         // every member is horizontal or vertical
-    Symmetric,          // truss, loads and reactions are mirror images about the middle
-    BySymmetry,         // symbols: the same values stand on the other side
-    NothingIdle,        // no member is idle by inspection
-    NoLoads,            // nothing acts: everything is zero
-    Closes,             // the check equations balance
-    ClosesTo,           // number: the most by which they miss, force units, by carried rounding
-    NotComplete,        // something was not found
+// "2 m to the right and 3 m up of B": where a point off the truss lies.
+struct PlaceBeside {
+    JointId joint;
+    Vec2 from{}; // length units
 };
+// What a remark puts into its sentence: a count, a name, a force that is but rounding (force
+// units), a direction, and what the class has its own ways of writing.
+using RemarkValue = std::variant<int, std::string, double, Vec2, JointId, std::vector<JointId>,
+                                 std::vector<MemberId>, Symbol, std::vector<Symbol>, PlaceBeside>;
+struct RemarkPart {
+    std::string_view name;
+    RemarkValue value;
+};
+// A sentence with its parts, in data.
 struct Remark {
-    RemarkKind kind = RemarkKind::JointChosen;
-    JointId joint{};
-    Symbol symbol{};
-    std::vector<Symbol> symbols{};
-    Vec2 at{}; // length units
-    double number = 0;
-    std::vector<MemberId> members{};
-    std::string text{};
+    const char* english = ""; // of its phrase
+    std::vector<RemarkPart> parts{};
 };
+[[nodiscard]] inline Remark remarkThat(Phrase<> phrase) { return {phrase.english}; }
+template <PartName... Names>
+[[nodiscard]] Remark remarkThat(Phrase<Names...> phrase,
+                                const PartsOf<RemarkValue, Names...>& parts) {
+    Remark remark{phrase.english};
+    for (const auto& part : parts) {
+        remark.parts.push_back({kPartNames<Names...>[part.name.index], part.value});
+    }
+    return remark;
+}
+template <PartName... Names>
+[[nodiscard]] bool says(const Remark& remark, Phrase<Names...> phrase) {
+    return std::string_view(remark.english) == phrase.english;
+}
+// Precondition: the remark has that part, with a value of this kind.
+template <class Value>
+[[nodiscard]] const Value& partOf(const Remark& remark, std::string_view name) {
+    const auto has = [&](const RemarkPart& part) { return part.name == name; };
+    return std::get<Value>(std::find_if(remark.parts.begin(), remark.parts.end(), has)->value);
+}
 
 struct Step {
     StepKind kind = StepKind::Counting;

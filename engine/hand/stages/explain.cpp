@@ -3,6 +3,7 @@
 #include "hand/paper/shape.hpp"
 #include "hand/stages/sections.hpp"
 #include "hand/stages/work_out.hpp"
+#include "phrases/remarks.hpp"
 
 #include <algorithm>
 #include <utility>
@@ -93,8 +94,7 @@ void keepSymmetry(const Working& working, std::vector<bool>& keep) {
 const Remark* assumedIn(const Working& working) {
     for (const Step& step : working.steps) {
         for (const Remark& remark : step.remarks) {
-            if (remark.kind == RemarkKind::AssumedAway ||
-                remark.kind == RemarkKind::AssumedGuessed) {
+            if (says(remark, phrase::kAssumedAway) || says(remark, phrase::kAssumedGuessed)) {
                 return &remark;
             }
         }
@@ -118,9 +118,8 @@ void sayHowDrawn(const Working& working, Working& chain) {
 }
 
 bool saysNegative(const Step& step) {
-    return std::any_of(step.remarks.begin(), step.remarks.end(), [](const Remark& remark) {
-        return remark.kind == RemarkKind::NegativeForce;
-    });
+    return std::any_of(step.remarks.begin(), step.remarks.end(),
+                       [](const Remark& remark) { return says(remark, phrase::kNegativeForce); });
 }
 
 // So also what a negative force means.
@@ -132,7 +131,7 @@ void sayWhatNegativeMeans(Working& chain) {
                        found.value * found.drawn < 0;
             });
         if (negative != step.found.end() && !saysNegative(step)) {
-            step.remarks.push_back({.kind = RemarkKind::NegativeForce, .symbol = negative->symbol});
+            step.remarks.push_back(thatNegative(negative->symbol));
         }
         if (negative != step.found.end()) {
             return;

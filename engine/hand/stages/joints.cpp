@@ -6,6 +6,7 @@
 #include "hand/paper/isolate.hpp"
 #include "hand/paper/nearest_joints.hpp"
 #include "hand/paper/stages.hpp"
+#include "phrases/remarks.hpp"
 
 #include <algorithm>
 #include <cassert>
@@ -169,16 +170,17 @@ Step stepAt(StepKind kind, const Body& body) {
 
 void writeIntro(Sheet& sheet, const Body& body) {
     Step step = stepAt(StepKind::JointIntro, body);
-    Remark remark{.kind = RemarkKind::JointChosen, .joint = step.joint};
+    const std::vector<Symbol> unknowns = symbolsOf(body.unknowns);
     for (const Acting& force : body.unknowns) {
-        remark.symbols.push_back(force.symbol);
         if (force.symbol.kind == SymbolKind::Reaction) {
             step.restraints.push_back(force.symbol.restraint);
         } else {
             step.members.push_back(force.symbol.member);
         }
     }
-    step.remarks.push_back(remark);
+    step.remarks.push_back(unknowns.size() == 1
+                               ? remarkThat(phrase::kJointOneUnknown, {{"unknown", unknowns}})
+                               : remarkThat(phrase::kJointTwoUnknowns, {{"unknowns", unknowns}}));
     noteAssumed(sheet, step);
     sheet.steps.push_back(std::move(step));
 }
@@ -245,7 +247,7 @@ bool writeAcross(Sheet& sheet, const Body& body) {
 void writePair(Sheet& sheet, const Body& body) {
     Step step = stepAt(StepKind::JointPair, body);
     const std::vector<Symbol> unknowns{body.unknowns[0].symbol, body.unknowns[1].symbol};
-    step.remarks.push_back({.kind = RemarkKind::BothInclined, .symbols = unknowns});
+    step.remarks.push_back(remarkThat(phrase::kBothInclined, {{"unknowns", unknowns}}));
     step.equations = {sumOf(sheet, body, EquationKind::SumX),
                       sumOf(sheet, body, EquationKind::SumY)};
     for (const Equation& equation : step.equations) {

@@ -7,6 +7,7 @@
 #include "hand/paper/isolate.hpp"
 #include "hand/paper/stages.hpp"
 #include "hand/stages/section_step.hpp"
+#include "phrases/remarks.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -20,7 +21,7 @@ void writeTogether(Sheet& sheet, const Body& body) {
     step.kind = StepKind::ReactionPair;
     step.body = body.joints;
     const auto unknowns = symbolsOf(body.unknowns);
-    step.remarks.push_back({.kind = RemarkKind::ReactionsTogether, .symbols = unknowns});
+    step.remarks.push_back(remarkThat(phrase::kReactionsTogether, {{"reactions", unknowns}}));
     step.equations = {sumOf(sheet, body, EquationKind::SumX),
                       sumOf(sheet, body, EquationKind::SumY)};
     if (unknowns.size() > 2) {
@@ -68,7 +69,7 @@ void writeWholeBody(Sheet& sheet) {
     }
     if (body.unknowns.size() > 3) {
         step.remarks.push_back(
-            {.kind = RemarkKind::ReactionsNotEnough, .symbols = symbolsOf(body.unknowns)});
+            remarkThat(phrase::kMoreThanThree, {{"reactions", symbolsOf(body.unknowns)}}));
     }
     sheet.steps.push_back(step);
 }

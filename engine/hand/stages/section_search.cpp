@@ -7,6 +7,7 @@
 #include "hand/paper/cuts.hpp"
 #include "hand/paper/stages.hpp"
 #include "hand/stages/section_step.hpp"
+#include "phrases/remarks.hpp"
 
 #include <algorithm>
 
@@ -185,7 +186,7 @@ bool writeSection(Sheet& sheet) {
     const bool sameCut =
         body.joints == sheet.lastCut && sheet.steps.back().kind == StepKind::SectionEquation;
     if (!sameCut) {
-        writeCut(sheet, body, {{.kind = RemarkKind::NoEasyJoint}});
+        writeCut(sheet, body, {remarkThat(phrase::kNoEasyJoint)});
     }
     sheet.lastCut = body.joints;
     writeSectionEquation(sheet, body, written(sheet, body, symbol, way));

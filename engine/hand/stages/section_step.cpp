@@ -1,6 +1,20 @@
 #include "hand/stages/section_step.hpp"
 
+#include "hand/paper/truss_side.hpp"
+#include "phrases/remarks.hpp"
+
 namespace gusset {
+namespace {
+
+Remark whyThisPart(const Truss& truss, const Step& step) {
+    constexpr decltype(phrase::kCutLeft) kCut[] = {phrase::kCutLeft, phrase::kCutRight,
+                                                   phrase::kCutUpper, phrase::kCutLower,
+                                                   phrase::kCutPart};
+    return remarkThat(kCut[static_cast<std::size_t>(sideOf(truss, step.body))],
+                      {{"members", step.members}, {"joints", step.body}});
+}
+
+} // namespace
 
 std::vector<MemberId> cutMembers(const Sheet& sheet, const std::vector<JointId>& part) {
     std::vector<bool> inside(sheet.truss.joints.size());
@@ -17,11 +31,11 @@ std::vector<MemberId> cutMembers(const Sheet& sheet, const std::vector<JointId>&
     return cut;
 }
 
-int difficulty(RemarkKind why) {
-    switch (why) {
-    case RemarkKind::CentreOffTruss:
+int difficulty(WayKind way) {
+    switch (way) {
+    case WayKind::CentreOffTruss:
         return 2;
-    case RemarkKind::SumAcross:
+    case WayKind::SumAcross:
         return 1;
     default:
         return 0;
@@ -29,7 +43,7 @@ int difficulty(RemarkKind why) {
 }
 
 Effort effortOf(const PartOfCut& part, const Way& way) {
-    return {difficulty(way.why), part.unknowns > 3, way.terms, part.unknowns,
+    return {difficulty(way.kind), part.unknowns > 3, way.terms, part.unknowns,
             part.cuts.sizeOf(part.division, part.side)};
 }
 
@@ -43,7 +57,7 @@ void writeCut(Sheet& sheet, const Body& body, const std::vector<Remark>& why) {
     step.body = body.joints;
     step.members = cutMembers(sheet, body.joints);
     step.remarks = why;
-    step.remarks.push_back({.kind = RemarkKind::CutChosen});
+    step.remarks.push_back(whyThisPart(sheet.truss, step));
     noteAssumed(sheet, step);
     sheet.steps.push_back(step);
 }

@@ -10,7 +10,7 @@ namespace gusset {
 [[nodiscard]] std::vector<MemberId> cutMembers(const Sheet&, const std::vector<JointId>& part);
 // How far from what is done first by hand: 0 a sum or moments about a joint, 1 a sum across
 // parallel lines, 2 moments about a point off the truss.
-[[nodiscard]] int difficulty(RemarkKind why);
+[[nodiscard]] int difficulty(WayKind);
 
 // One side of a division, with as many unknowns.
 struct PartOfCut {

@@ -4,6 +4,7 @@
 #include "hand/paper/stages.hpp"
 #include "hand/stages/explain.hpp"
 #include "hand/stages/section_step.hpp"
+#include "phrases/remarks.hpp"
 
 #include <algorithm>
 #include <cassert>
@@ -173,9 +174,9 @@ void addSuggestion(const Sheet& sheet, const std::vector<MemberId>& cut, std::ve
     for (const MemberId member : cut) {
         const auto section = bestSection(sheet, forceSymbol(member));
         if (section) {
-            why.push_back({.kind = RemarkKind::TryCut,
-                           .symbol = forceSymbol(member),
-                           .members = cutMembers(sheet, section->body.joints)});
+            why.push_back(remarkThat(phrase::kTryCut,
+                                     {{"symbol", forceSymbol(member)},
+                                      {"members", cutMembers(sheet, section->body.joints)}}));
             return;
         }
     }
@@ -208,14 +209,15 @@ Working workSection(const Truss& truss, const LoadChoice& choice, const Solution
                     MemberId member, std::shared_ptr<Shape> shape) {
     assert(member.valid() && member.at() < truss.members.size());
     if (!hasWorking(solution)) {
-        return refusal(solution, {{.kind = RemarkKind::NoWorking}});
+        return refusal(solution, {remarkThat(phrase::kNoWorking)});
     }
     const Symbol symbol = forceSymbol(member);
     Sheet sheet = beginSection(truss, choice, std::move(shape));
     if (!sheet.forces[member.at()]) { // else it is idle by inspection
         const auto section = bestSection(sheet, symbol);
         if (!section) {
-            return refusal(solution, {{.kind = RemarkKind::NoSectionFor, .members = {member}}});
+            return refusal(solution,
+                           {remarkThat(phrase::kNoSectionFor, {{"member", std::vector{member}}})});
         }
         writeCut(sheet, section->body, {});
         writeSectionEquation(sheet, section->body, section->isolation);
@@ -226,21 +228,21 @@ Working workSection(const Truss& truss, const LoadChoice& choice, const Solution
 Working workCut(const Truss& truss, const LoadChoice& choice, const Solution& solution,
                 const std::vector<MemberId>& cut) {
     if (!hasWorking(solution)) {
-        return refusal(solution, {{.kind = RemarkKind::NoWorking}});
+        return refusal(solution, {remarkThat(phrase::kNoWorking)});
     }
     Sheet sheet = beginSection(truss, choice);
     const auto part = sideOfCut(truss, cut);
     if (!part) {
-        std::vector<Remark> why{{.kind = RemarkKind::NotTwoParts, .members = cut}};
+        std::vector<Remark> why{remarkThat(phrase::kNotTwoParts, {{"members", cut}})};
         addSuggestion(sheet, cut, why);
         return refusal(solution, why);
     }
     const Body body = lighterSide(sheet, *part);
     const std::vector<Symbol> wanted = writeWholeCut(sheet, body, cut);
     if (wanted.empty()) {
-        std::vector<Remark> why{{.kind = RemarkKind::TooManyCut,
-                                 .number = static_cast<double>(body.unknowns.size()),
-                                 .members = cut}};
+        std::vector<Remark> why{
+            remarkThat(phrase::kTooManyCut,
+                       {{"n", static_cast<int>(body.unknowns.size())}, {"members", cut}})};
         addSuggestion(sheet, cut, why);
         return refusal(solution, why);
     }

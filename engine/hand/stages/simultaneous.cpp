@@ -7,6 +7,7 @@
 #include "hand/paper/equation_system.hpp"
 #include "hand/paper/shape.hpp"
 #include "hand/paper/stages.hpp"
+#include "phrases/remarks.hpp"
 
 #include <algorithm>
 #include <queue>
@@ -249,6 +250,15 @@ std::vector<Equation> independent(const std::vector<Equation>& equations,
     return chosen;
 }
 
+Remark whyTogether(const Step& step, const std::vector<Symbol>& unknowns) {
+    const int n = static_cast<int>(step.equations.size());
+    return step.body.size() == 1
+               ? remarkThat(phrase::kSimultaneousOne,
+                            {{"joint", step.body.front()}, {"n", n}, {"unknowns", unknowns}})
+               : remarkThat(phrase::kSimultaneous,
+                            {{"joints", step.body}, {"n", n}, {"unknowns", unknowns}});
+}
+
 } // namespace
 
 bool solveTogether(Sheet& sheet, std::vector<Equation>& equations,
@@ -283,11 +293,9 @@ bool writeSimultaneous(Sheet& sheet) {
     step.kind = StepKind::Simultaneous;
     step.body = group->joints;
     step.equations = independent(equationsOf(sheet, group->joints), group->unknowns);
-    step.remarks.push_back({.kind = RemarkKind::NoEasyJoint});
-    step.remarks.push_back({.kind = RemarkKind::NoEasySection});
-    step.remarks.push_back({.kind = RemarkKind::SimultaneousChosen,
-                            .symbols = group->unknowns,
-                            .number = static_cast<double>(step.equations.size())});
+    step.remarks.push_back(remarkThat(phrase::kNoEasyJoint));
+    step.remarks.push_back(remarkThat(phrase::kNoEasySection));
+    step.remarks.push_back(whyTogether(step, group->unknowns));
     noteAssumed(sheet, step);
     for (const Equation& equation : step.equations) {
         noteUses(sheet, bodyOf(sheet, {equation.about}), equation, step);

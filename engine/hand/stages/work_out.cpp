@@ -2,6 +2,7 @@
 
 #include "core/tolerance.hpp"
 #include "hand/paper/stages.hpp"
+#include "phrases/remarks.hpp"
 
 #include <algorithm>
 #include <array>
@@ -18,7 +19,7 @@ bool allFound(const Sheet& sheet) { return sheet.order.size() == countAll(sheet)
 void writeNothingActs(Sheet& sheet) {
     Step step;
     step.kind = StepKind::WholeBody;
-    step.remarks.push_back({.kind = RemarkKind::NoLoads});
+    step.remarks.push_back(remarkThat(phrase::kNothingActs));
     for (std::size_t i = 0; i < sheet.reactions.size(); ++i) {
         step.found.push_back(record(sheet, reactionSymbol(sheet, static_cast<int>(i)), 0));
     }
@@ -44,16 +45,16 @@ bool writeNext(Sheet& sheet) {
     return true;
 }
 
-RemarkKind countRemark(const Solution& solution) {
+Remark countRemark(const Solution& solution) {
     switch (solution.status) {
     case Status::Determinate:
-        return RemarkKind::CountDeterminate;
+        return remarkThat(phrase::kCountDeterminate);
     case Status::Indeterminate:
-        return RemarkKind::CountIndeterminate;
+        return remarkThat(phrase::kCountIndeterminate, {{"degree", solution.counting.redundants}});
     default:
         break;
     }
-    return solution.solved ? RemarkKind::CountBalanced : RemarkKind::CountMechanism;
+    return remarkThat(solution.solved ? phrase::kCountBalanced : phrase::kCountMechanism);
 }
 
 } // namespace
@@ -61,8 +62,8 @@ RemarkKind countRemark(const Solution& solution) {
 void writeCounting(Sheet& sheet, const Solution& solution) {
     Step step;
     step.kind = StepKind::Counting;
-    step.remarks.push_back(
-        {.kind = sheet.truss.joints.empty() ? RemarkKind::NothingDrawn : countRemark(solution)});
+    step.remarks.push_back(sheet.truss.joints.empty() ? remarkThat(phrase::kNothingDrawn)
+                                                      : countRemark(solution));
     sheet.steps.push_back(step);
 }
 
@@ -89,9 +90,9 @@ void writeCheck(Sheet& sheet) {
     }
     step.body.erase(std::unique(step.body.begin(), step.body.end()), step.body.end());
     if (worst <= kResidual * sheet.scale) {
-        step.remarks.push_back({.kind = RemarkKind::Closes});
+        step.remarks.push_back(remarkThat(phrase::kCheckCloses));
     } else {
-        step.remarks.push_back({.kind = RemarkKind::ClosesTo, .number = worst});
+        step.remarks.push_back(remarkThat(phrase::kCheckDoesNot, {{"number", worst}}));
     }
     sheet.steps.push_back(step);
 }
@@ -114,7 +115,7 @@ void writeSummary(Sheet& sheet) {
         }
     }
     if (!allFound(sheet)) {
-        step.remarks.push_back({.kind = RemarkKind::NotComplete});
+        step.remarks.push_back(remarkThat(phrase::kNotComplete));
     }
     sheet.steps.push_back(step);
 }

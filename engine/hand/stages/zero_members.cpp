@@ -3,6 +3,7 @@
 // member may make the next joint simple.
 
 #include "hand/paper/stages.hpp"
+#include "phrases/remarks.hpp"
 
 #include <algorithm>
 
@@ -151,7 +152,7 @@ void writeIdleMembers(Sheet& sheet) {
     if (!any) {
         Step step;
         step.kind = StepKind::ZeroByRule;
-        step.remarks.push_back({.kind = RemarkKind::NothingIdle});
+        step.remarks.push_back(remarkThat(phrase::kIdleNone));
         sheet.steps.push_back(step);
     }
 }

@@ -7,6 +7,7 @@
 #include "hand/stages/section_step.hpp"
 #include "hand/stages/work_out.hpp"
 #include "hand/virtual_work/virtual_work.hpp"
+#include "phrases/remarks.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -109,7 +110,7 @@ JointId jointThatGives(const Sheet& sheet, const Symbol& symbol) {
     const Member& member = sheet.truss.members[symbol.member.at()];
     for (const JointId end : {member.a, member.b}) {
         const auto isolation = isolate(sheet, bodyOf(sheet, {end}), symbol);
-        if (isolation && difficulty(isolation->remark.kind) <= 1 &&
+        if (isolation && difficulty(isolation->way) <= 1 &&
             isolation->equation.kind != EquationKind::SumMoments) {
             return end;
         }
@@ -196,8 +197,8 @@ std::optional<double> foundValue(const Working& chain, const Symbol& symbol) {
 
 // What is said once, before the first place.
 bool speaksOfSign(const Remark& remark) {
-    return remark.kind == RemarkKind::NegativeReaction ||
-           remark.kind == RemarkKind::NegativeForce || remark.kind == RemarkKind::AssumedAway;
+    return says(remark, phrase::kActsOtherWay) || says(remark, phrase::kNegativeForce) ||
+           says(remark, phrase::kAssumedAway);
 }
 
 // The reactions that are zero wherever the load stands are said once.
@@ -240,7 +241,7 @@ void tidyChains(InfluenceByHand& line) {
             if (equation && std::find(explained.begin(), explained.end(), key) != explained.end()) {
                 // The name of a centre off the truss stands in its remark: that one stays.
                 std::erase_if(step.remarks, [](const Remark& remark) {
-                    return remark.kind != RemarkKind::CentreOffTruss;
+                    return !says(remark, phrase::kCentreOffTruss);
                 });
             }
             explained.push_back(key);
@@ -283,7 +284,7 @@ void writeOpening(const Task& task, InfluenceByHand& line) {
         step.kind = StepKind::SectionIntro;
         step.members = cutMembers(sheet, task.part);
         step.body = task.part;
-        step.remarks = {{.kind = RemarkKind::CutForAll}};
+        step.remarks = {remarkThat(phrase::kCutForAll, {{"members", step.members}})};
         sheet.steps.push_back(step);
     }
     line.opening = workingOf(sheet);

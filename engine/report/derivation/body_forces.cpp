@@ -2,6 +2,7 @@
 
 #include "core/signs.hpp"
 #include "core/tolerance.hpp"
+#include "phrases/free_bodies.hpp"
 #include "report/derivation/remark_text.hpp"
 #include "report/formula/exact_notation.hpp"
 #include "report/formula/sheet_index.hpp"
@@ -192,7 +193,7 @@ std::vector<std::vector<JointId>> jointsOfBodies(const Notation& notation, const
 RichLine forceWords(const PhraseBook& book, const BodyForce& force) {
     const RichLine direction = plainLine(directionWord(book, force.along));
     const bool isLoad = !force.member.valid() && force.restraint < 0;
-    return say(book, isLoad ? Phrase::BodyLoad : Phrase::BodyForce,
+    return say(book, isLoad ? phrase::kBodyLoad : phrase::kBodyForce,
                {{"force", force.label}, {"direction", direction}});
 }
 
@@ -222,15 +223,15 @@ std::string sentenceOf(const Notation& notation, const FreeBody& body) {
         words.push_back(forceWords(notation.book, force));
     }
     const RichLine forces =
-        words.empty() ? say(notation.book, Phrase::BodyNothing) : listOf(notation.book, words);
+        words.empty() ? say(notation.book, phrase::kBodyNothing) : listOf(notation.book, words);
     if (body.joints.size() == notation.truss.joints.size()) {
-        return sayPlain(notation.book, Phrase::BodyWhole, {{"forces", forces}});
+        return sayPlain(notation.book, phrase::kBodyWhole, {{"forces", forces}});
     }
     if (body.joints.size() == 1) {
-        return sayPlain(notation.book, Phrase::BodyOfJoint,
+        return sayPlain(notation.book, phrase::kBodyOfJoint,
                         {{"joint", jointName(notation, body.joints.front())}, {"forces", forces}});
     }
-    return sayPlain(notation.book, Phrase::BodyOfPart,
+    return sayPlain(notation.book, phrase::kBodyOfPart,
                     {{"joints", jointNames(notation, body.joints)}, {"forces", forces}});
 }
 

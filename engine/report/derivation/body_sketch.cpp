@@ -1,6 +1,7 @@
 #include "report/derivation/body_sketch.hpp"
 
 #include "core/tolerance.hpp"
+#include "phrases/force_polygon.hpp"
 #include "report/derivation/angle_marks.hpp"
 #include "report/derivation/body_forces.hpp"
 #include "report/derivation/dimension_marks.hpp"
@@ -316,8 +317,8 @@ struct SpacesSketchTask::State {
         for (const PolygonSpace& space : polygon.spaces) {
             names.push_back(plainLine(space.name));
         }
-        sketch.says =
-            sayPlain(notation.book, Phrase::SpacesSays, {{"spaces", listOf(notation.book, names)}});
+        sketch.says = sayPlain(notation.book, phrase::kSpacesSays,
+                               {{"spaces", listOf(notation.book, names)}});
     }
 };
 

@@ -2,6 +2,7 @@
 
 #include "core/signs.hpp"
 #include "core/tolerance.hpp"
+#include "phrases/check_working.hpp"
 #include "report/results/check_text.hpp"
 #include "report/results/results_text.hpp"
 #include "report/text/formula.hpp"
@@ -20,47 +21,47 @@ constexpr const char* kGamma = "\u03B3";  // γ
 constexpr const char* kSquared = "\u00B2";
 
 // A formula as it grows from left to right.
-class Writer {
+class FormulaWriter {
 public:
-    Writer(const Truss& truss) : truss_(truss) {}
+    FormulaWriter(const Truss& truss) : truss_(truss) {}
 
-    Writer& name(std::string text, std::string subscript = {}) {
+    FormulaWriter& name(std::string text, std::string subscript = {}) {
         formula_.push_back(variableToken(std::move(text), std::move(subscript)));
         return *this;
     }
-    Writer& squared(std::string text, std::string subscript = {}) {
+    FormulaWriter& squared(std::string text, std::string subscript = {}) {
         name(std::move(text), std::move(subscript));
         formula_.push_back(numberToken(kSquared));
         return *this;
     }
-    Writer& sign(const char* text) {
+    FormulaWriter& sign(const char* text) {
         formula_.push_back(operatorToken(text));
         return *this;
     }
-    Writer& equals() { return sign("="); }
-    Writer& times() { return sign(kDot); }
-    Writer& over() { return sign("/"); }
+    FormulaWriter& equals() { return sign("="); }
+    FormulaWriter& times() { return sign(kDot); }
+    FormulaWriter& over() { return sign("/"); }
     // A number that was given: as many figures as it has, up to six.
-    Writer& given(double value) { return number(formatNumber(value, typedStyleOf(truss_))); }
+    FormulaWriter& given(double value) { return number(formatNumber(value, typedStyleOf(truss_))); }
     // One that was computed: five figures, one more than the last line of a check needs.
-    Writer& found(double value) { return number(foundText(value)); }
-    Writer& square(double value) { return number(foundText(value) + kSquared); }
-    Writer& number(std::string text) {
+    FormulaWriter& found(double value) { return number(foundText(value)); }
+    FormulaWriter& square(double value) { return number(foundText(value) + kSquared); }
+    FormulaWriter& number(std::string text) {
         formula_.push_back(numberToken(std::move(text)));
         return *this;
     }
-    Writer& root(double value) {
+    FormulaWriter& root(double value) {
         formula_.push_back({.kind = TokenKind::Root, .text = foundText(value)});
         return *this;
     }
-    Writer& unit(const std::string& symbol) {
+    FormulaWriter& unit(const std::string& symbol) {
         if (!symbol.empty()) {
             formula_.push_back(wordToken(symbol));
         }
         return *this;
     }
     // From stress · area to forces, where the units of the model need it: "/ 1000".
-    Writer& toForce() {
+    FormulaWriter& toForce() {
         const double factor =
             toPascal(truss_.units.stress) * areaUnit() / toNewton(truss_.units.force);
         const double inverse = std::round(1 / factor);
@@ -94,14 +95,14 @@ private:
 // Numbers of a check in the units of the model.
 class CheckSheet {
 public:
-    CheckSheet(const PhraseBook& book, const Truss& truss, const MemberCheck& check)
-        : book_(book), truss_(truss), it_(check),
-          settings_(truss.checks), passage_{say(
-                                       book, Phrase::CheckTitle,
-                                       {{"member", plainLine(memberName(truss, check.member))}})},
-          write_(truss), stress_(toPascal(truss.units.stress)),
-          length_(toMetre(truss.units.section)), area_(length_ * length_),
-          newtons_(toNewton(truss.units.force)) {}
+    CheckSheet(const Writer& writer, const MemberCheck& check)
+        : writer_(writer), it_(check),
+          settings_(writer.truss.checks), passage_{say(writer, phrase::kCheckTitle,
+                                                       {{"member",
+                                                         memberName(writer.truss, check.member)}})},
+          write_(writer.truss), stress_(toPascal(writer.truss.units.stress)),
+          length_(toMetre(writer.truss.units.section)), area_(length_ * length_),
+          newtons_(toNewton(writer.truss.units.force)) {}
 
     std::vector<Passage> take() {
         sayForce();
@@ -115,49 +116,51 @@ public:
             writeSlenderness();
             if (it_.force < 0) {
                 writeBuckling();
-                tell(Phrase::CheckGoverns, {{"check", plainLine(checkWord(book_, it_.governing))}});
+                tell(phrase::kCheckGoverns, {{"check", checkWord(writer_, it_.governing)}});
             }
             writeUse();
         }
-        for (const std::string& line : cautionLines(book_)) {
+        for (const std::string& line : cautionLines(writer_)) {
             passage_.parts.push_back(WorkingLine{LineRole::Caution, plainLine(line)});
         }
         return {std::move(passage_)};
     }
 
 private:
-    void tell(Phrase phrase, std::initializer_list<Part> parts = {}) {
-        addSentence(passage_, say(book_, phrase, parts));
+    void tell(Phrase<> phrase) { addSentence(passage_, say(writer_, phrase)); }
+    template <PartName... Names>
+    void tell(Phrase<Names...> phrase, const PartsOf<Words, Names...>& parts) {
+        addSentence(passage_, say(writer_, phrase, parts));
     }
 
     [[nodiscard]] RichLine figure(double value) const {
-        return plainLine(formatNumber(value, typedStyleOf(truss_)));
+        return plainLine(formatNumber(value, typedStyleOf(writer_.truss)));
     }
 
     void sayForce() {
         if (it_.force == 0 && isChecked(it_)) {
-            tell(Phrase::CheckIdle);
+            tell(phrase::kCheckIdle);
             return;
         }
-        tell(it_.force > 0 ? Phrase::CheckPulled : Phrase::CheckPressed,
-             {{"force", plainLine(forceText(truss_, std::abs(it_.force) / newtons_,
-                                            numberStyleOf(truss_)))}});
+        tell(it_.force > 0 ? phrase::kCheckPulled : phrase::kCheckPressed,
+             {{"force", forceText(writer_.truss, std::abs(it_.force) / newtons_,
+                                  numberStyleOf(writer_.truss))}});
     }
 
     void sayLacks() {
         MemberChecks alone;
         alone.members = {it_};
         alone.unchecked = 1;
-        for (const std::string& line : lackLines(book_, truss_, alone)) {
+        for (const std::string& line : lackLines(writer_, alone)) {
             addSentence(passage_, plainLine(line));
         }
     }
 
     void writeGiven() {
-        const std::string section = symbolOf(truss_.units.section);
-        const std::string stress = symbolOf(truss_.units.stress);
+        const std::string section = symbolOf(writer_.truss.units.section);
+        const std::string stress = symbolOf(writer_.truss.units.stress);
         const std::string square = section.empty() ? section : section + kSquared;
-        tell(Phrase::CheckGiven);
+        tell(phrase::kCheckGiven);
         write_.name("A").equals().given(*it_.make.area / area_).unit(square);
         write_.sign(",");
         nameStrength().equals().given(strength()).unit(stress);
@@ -178,7 +181,7 @@ private:
     [[nodiscard]] double area() const { return *it_.make.area / area_; }
 
     // f, f_y or F_y.
-    Writer& nameStrength() {
+    FormulaWriter& nameStrength() {
         return byAisc() ? write_.name("F", "y") : byEn() ? write_.name("f", "y") : write_.name("f");
     }
 
@@ -197,12 +200,12 @@ private:
     }
 
     void force(double newtons) {
-        write_.equals().found(newtons / newtons_).unit(symbolOf(truss_.units.force));
+        write_.equals().found(newtons / newtons_).unit(symbolOf(writer_.truss.units.force));
     }
 
     void writeStrength() {
         const double factor = byEn() ? settings_.gammaM0 : settings_.strengthFactor;
-        tell(Phrase::CheckStrengthLine);
+        tell(phrase::kCheckStrengthLine);
         write_.name("N", "R").equals();
         nameStrength().times().name("A");
         divide(true, "M0", factor);
@@ -218,7 +221,7 @@ private:
             return;
         }
         const bool pulled = it_.force > 0;
-        tell(Phrase::CheckSlendernessLine);
+        tell(phrase::kCheckSlendernessLine);
         write_.name(kLambda).equals();
         if (!pulled) {
             write_.name("K").times();
@@ -230,16 +233,18 @@ private:
         write_.given(it_.length / length_).over().given(*it_.make.radius / length_);
         write_.equals().found(it_.slenderness).put(passage_);
         if (it_.limit == 0) {
-            tell(Phrase::CheckNoLimit);
+            tell(phrase::kCheckNoLimit);
         } else {
-            tell(it_.tooSlender ? Phrase::CheckTooSlender : Phrase::CheckSlenderEnough,
+            tell(it_.tooSlender ? phrase::kCheckTooSlender : phrase::kCheckSlenderEnough,
                  {{"limit", figure(it_.limit)}});
         }
     }
 
     // σ = π² · E / λ², or F_e.
-    Writer& nameElastic() { return byAisc() ? write_.name("F", "e") : write_.name(kStress, "cr"); }
-    void writeElastic(Phrase heading) {
+    FormulaWriter& nameElastic() {
+        return byAisc() ? write_.name("F", "e") : write_.name(kStress, "cr");
+    }
+    void writeElastic(Phrase<> heading) {
         tell(heading);
         nameElastic().equals().squared("\u03C0").times().name("E").over().squared(kLambda);
         write_.equals()
@@ -248,7 +253,7 @@ private:
             .given(modulus())
             .over()
             .square(it_.slenderness);
-        write_.equals().found(elastic()).unit(symbolOf(truss_.units.stress));
+        write_.equals().found(elastic()).unit(symbolOf(writer_.truss.units.stress));
         write_.put(passage_);
     }
 
@@ -256,13 +261,13 @@ private:
 
     void writeBuckling() {
         if (byEn()) {
-            writeElastic(Phrase::CheckElasticLine);
+            writeElastic(phrase::kCheckElasticLine);
             writeReduction();
         } else if (byAisc()) {
-            writeElastic(Phrase::CheckElasticLine);
+            writeElastic(phrase::kCheckElasticLine);
             writeCriticalStress();
         } else {
-            writeElastic(Phrase::CheckEulerLine);
+            writeElastic(phrase::kCheckEulerLine);
             writeEuler();
         }
     }
@@ -272,7 +277,7 @@ private:
         write_.equals().found(elastic()).times().given(area()).toForce();
         force(it_.elastic * *it_.make.area);
         write_.put(passage_);
-        tell(Phrase::CheckBucklingLine);
+        tell(phrase::kCheckBucklingLine);
         write_.name("N", "b").equals().name("N", "cr").over().name("n").equals();
         write_.found(it_.elastic * *it_.make.area / newtons_).over().given(settings_.eulerFactor);
         force(it_.buckling);
@@ -282,19 +287,19 @@ private:
     void writeReduction() {
         const BucklingReduction& r = it_.reduction;
         const double square = r.relative * r.relative;
-        tell(Phrase::CheckReductionLine,
-             {{"curve", plainLine(curveName(settings_.curve))}, {"alpha", figure(r.imperfection)}});
+        tell(phrase::kCheckReductionLine,
+             {{"curve", curveName(settings_.curve)}, {"alpha", figure(r.imperfection)}});
         write_.squared(kLambda, "r").equals().name("f", "y").over().name(kStress, "cr");
         write_.equals().given(strength()).over().found(elastic()).equals().found(square);
         write_.sign(",").name(kLambda, "r").equals().root(square).equals().found(r.relative);
         write_.put(passage_);
         if (r.relative <= 0.2) {
-            tell(Phrase::CheckPlateau);
+            tell(phrase::kCheckPlateau);
             write_.name(kChi).equals().given(1).put(passage_);
         } else {
             writePhi(r);
         }
-        tell(Phrase::CheckBucklingLine);
+        tell(phrase::kCheckBucklingLine);
         write_.name("N", "b").equals().name(kChi).times().name("f", "y").times().name("A");
         write_.over().name(kGamma, "M1").equals().found(r.chi).times().given(strength());
         write_.times().given(area()).over().given(settings_.gammaM1).toForce();
@@ -321,7 +326,7 @@ private:
         const double critical = it_.critical.stress / stress_;
         write_.name("F", "y").over().name("F", "e").equals().given(strength()).over();
         write_.found(elastic()).equals().found(ratio).put(passage_);
-        tell(it_.critical.elastic ? Phrase::CheckElastic : Phrase::CheckInelastic);
+        tell(it_.critical.elastic ? phrase::kCheckElastic : phrase::kCheckInelastic);
         write_.name("F", "cr").equals();
         if (it_.critical.elastic) {
             write_.given(0.877).times().name("F", "e").equals().given(0.877).times();
@@ -330,8 +335,8 @@ private:
             write_.given(0.658).sign("^").found(ratio).times().name("F", "y").equals();
             write_.given(0.658).sign("^").found(ratio).times().given(strength());
         }
-        write_.equals().found(critical).unit(symbolOf(truss_.units.stress)).put(passage_);
-        tell(Phrase::CheckBucklingLine);
+        write_.equals().found(critical).unit(symbolOf(writer_.truss.units.stress)).put(passage_);
+        tell(phrase::kCheckBucklingLine);
         write_.name("N", "b").equals().name("F", "cr").times().name("A");
         divide(true, "", 1);
         write_.equals().found(critical).times().given(area());
@@ -346,17 +351,16 @@ private:
         write_.name("N").over().name("N", it_.governing == CheckKind::Buckling ? "b" : "R");
         write_.equals().found(carried).over().found(it_.capacity / newtons_);
         write_.equals()
-            .number(useText(truss_, it_.use, useErrorOf(it_)))
+            .number(useText(writer_.truss, it_.use, useErrorOf(it_)))
             .put(passage_, LineRole::Result);
-        tell(isOver(it_) ? Phrase::CheckUseOver : Phrase::CheckUseHolds);
+        tell(isOver(it_) ? phrase::kCheckUseOver : phrase::kCheckUseHolds);
     }
 
-    const PhraseBook& book_;
-    const Truss& truss_;
+    const Writer writer_;
     const MemberCheck& it_;
     const CheckSettings& settings_;
     Passage passage_;
-    Writer write_;
+    FormulaWriter write_;
     double stress_; // Pa of a stress unit
     double length_; // m of a section unit
     double area_;
@@ -365,9 +369,8 @@ private:
 
 } // namespace
 
-std::vector<Passage> checkPassages(const PhraseBook& book, const Truss& truss,
-                                   const MemberCheck& check) {
-    return CheckSheet(book, truss, check).take();
+std::vector<Passage> checkPassages(const Writer& writer, const MemberCheck& check) {
+    return CheckSheet(writer, check).take();
 }
 
 } // namespace gusset

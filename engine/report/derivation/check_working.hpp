@@ -4,11 +4,10 @@
 
 #include "design/member_checks.hpp"
 #include "report/derivation/passage.hpp"
-#include "report/text/phrases.hpp"
+#include "report/text/writer.hpp"
 
 namespace gusset {
 
-[[nodiscard]] std::vector<Passage> checkPassages(const PhraseBook&, const Truss&,
-                                                 const MemberCheck&);
+[[nodiscard]] std::vector<Passage> checkPassages(const Writer&, const MemberCheck&);
 
 } // namespace gusset

@@ -1,6 +1,9 @@
 #include "report/derivation/force_method_tables.hpp"
 
 #include "core/signs.hpp"
+#include "phrases/force_method.hpp"
+#include "phrases/tables.hpp"
+#include "phrases/unit_load.hpp"
 #include "report/results/results_text.hpp"
 #include "report/text/formula.hpp"
 
@@ -21,7 +24,7 @@ struct Columns {
     const PhraseBook& book;
     TextTable table;
 
-    Columns(const PhraseBook& language, Phrase caption, Phrase rows) : book(language) {
+    Columns(const PhraseBook& language, Phrase<> caption, Phrase<> rows) : book(language) {
         table.caption = sayPlain(book, caption);
         table.head = {say(book, rows)};
         table.numeric = {false};
@@ -171,7 +174,7 @@ std::string perRedundantUnit(const ForceMethodSheet& sheet) {
 TextTable releasedForcesTable(const ForceMethodSheet& sheet) {
     const Units& units = sheet.notation.truss.units;
     const bool stiffness = !sheet.method.timesStiffness;
-    Columns columns(sheet.notation.book, Phrase::ReleasedForcesCaption, Phrase::ColumnMember);
+    Columns columns(sheet.notation.book, phrase::kReleasedForcesCaption, phrase::kColumnMember);
     columns.add({givenToken()}, symbolOf(units.force));
     for (std::size_t k = 0; k < sheet.method.releases.size(); ++k) {
         columns.add({unitToken(k)});
@@ -199,8 +202,8 @@ TextTable releasedForcesTable(const ForceMethodSheet& sheet) {
 TextTable sumsTable(const ForceMethodSheet& sheet) {
     const ForceMethod& method = sheet.method;
     const std::vector<SumColumn> sums = sumColumns(method);
-    Columns columns(sheet.notation.book, Phrase::SumsCaption, Phrase::ColumnMember);
-    std::vector<std::string> totals{sayPlain(sheet.notation.book, Phrase::Total)};
+    Columns columns(sheet.notation.book, phrase::kSumsCaption, phrase::kColumnMember);
+    std::vector<std::string> totals{sayPlain(sheet.notation.book, phrase::kTotal)};
     for (const SumColumn& sum : sums) {
         const bool given = sum.cause == 0;
         columns.add(elasticProduct(sheet, unitToken(sum.i),
@@ -224,8 +227,8 @@ TextTable sumsTable(const ForceMethodSheet& sheet) {
 TextTable strainsTable(const ForceMethodSheet& sheet) {
     const ForceMethod& method = sheet.method;
     const std::string moved = symbolOf(sheet.notation.truss.units.displacement);
-    Columns columns(sheet.notation.book, Phrase::StrainsCaption, Phrase::ColumnMember);
-    std::vector<std::string> totals{sayPlain(sheet.notation.book, Phrase::Total)};
+    Columns columns(sheet.notation.book, phrase::kStrainsCaption, phrase::kColumnMember);
+    std::vector<std::string> totals{sayPlain(sheet.notation.book, phrase::kTotal)};
     std::vector<std::vector<std::string>> cells(method.rows.size());
     const auto addColumn = [&](const Formula& name, auto valueOf, auto written) {
         columns.add(name, moved);
@@ -277,14 +280,14 @@ TextTable settlementsTable(const ForceMethodSheet& sheet, std::size_t i) {
 
 TextTable superposedForcesTable(const ForceMethodSheet& sheet) {
     return superposed(sheet, sheet.method.rows,
-                      Columns(sheet.notation.book, Phrase::SuperposedForces, Phrase::ColumnMember),
+                      Columns(sheet.notation.book, phrase::kMemberForces, phrase::kColumnMember),
                       "Nn");
 }
 
 TextTable superposedReactionsTable(const ForceMethodSheet& sheet) {
-    return superposed(
-        sheet, sheet.method.reactions,
-        Columns(sheet.notation.book, Phrase::SuperposedReactions, Phrase::ColumnReaction), "Rr");
+    return superposed(sheet, sheet.method.reactions,
+                      Columns(sheet.notation.book, phrase::kReactions, phrase::kColumnReaction),
+                      "Rr");
 }
 
 } // namespace gusset

@@ -1,5 +1,8 @@
 #include "report/derivation/force_method_text.hpp"
 
+#include "phrases/force_method.hpp"
+#include "phrases/remarks.hpp"
+#include "phrases/unit_load.hpp"
 #include "report/derivation/force_method_tables.hpp"
 #include "report/derivation/remark_text.hpp"
 #include "report/derivation/working_text.hpp"
@@ -36,28 +39,28 @@ RichLine releaseLine(const ForceMethodSheet& sheet, std::size_t i) {
     if (release.member.valid()) {
         const RichLine member = memberOf(sheet, release.member);
         return release.reason == ReleaseReason::Crossing
-                   ? say(sheet.notation.book, Phrase::ReleaseCrossing,
+                   ? say(sheet.notation.book, phrase::kReleaseCrossing,
                          {{"member", member}, {"other", memberOf(sheet, release.other)}, {"x", x}})
-                   : say(sheet.notation.book, Phrase::ReleaseMember,
+                   : say(sheet.notation.book, phrase::kReleaseMember,
                          {{"member", member}, {"x", x}});
     }
     const bool roller = release.reason == ReleaseReason::SparesRoller;
-    return say(sheet.notation.book, roller ? Phrase::ReleaseRoller : Phrase::ReleasePin,
+    return say(sheet.notation.book, roller ? phrase::kReleaseRoller : phrase::kReleasePin,
                {{"joint", jointOf(sheet, i)},
                 {"reaction", symbolRuns(sheet.notation, redundantSymbol(sheet, i))},
                 {"x", x}});
 }
 
-Phrase difficultyPhrase(Difficulty difficulty) {
+Phrase<> difficultyPhrase(Difficulty difficulty) {
     switch (difficulty) {
     case Difficulty::Joints:
-        return Phrase::ReleasedByJoints;
+        return phrase::kReleasedByJoints;
     case Difficulty::Sections:
-        return Phrase::ReleasedBySections;
+        return phrase::kReleasedBySections;
     case Difficulty::Together:
         break;
     }
-    return Phrase::ReleasedTogether;
+    return phrase::kReleasedTogether;
 }
 
 // The count as in any working; it ends on another note.
@@ -68,13 +71,13 @@ Passage countPassage(const ForceMethodSheet& sheet) {
         passage.parts.push_back(std::move(line));
     }
     addSentence(passage, say(sheet.notation.book, sheet.method.counting.redundants == 1
-                                                      ? Phrase::OneTooMany
-                                                      : Phrase::TwoTooMany));
+                                                      ? phrase::kOneTooMany
+                                                      : phrase::kTwoTooMany));
     return passage;
 }
 
 Passage releasePassage(const ForceMethodSheet& sheet) {
-    Passage passage{say(sheet.notation.book, Phrase::TitleReleased)};
+    Passage passage{say(sheet.notation.book, phrase::kTitleReleased)};
     for (std::size_t i = 0; i < sheet.method.releases.size(); ++i) {
         addSentence(passage, releaseLine(sheet, i));
     }
@@ -87,24 +90,24 @@ RichLine unitLine(const ForceMethodSheet& sheet, std::size_t i) {
     const RichLine n = name(unitToken(i));
     const RichLine x = name(redundantToken(i));
     if (release.member.valid()) {
-        return say(sheet.notation.book, Phrase::UnitCut,
+        return say(sheet.notation.book, phrase::kUnitCut,
                    {{"n", n}, {"x", x}, {"member", memberOf(sheet, release.member)}});
     }
     return say(
-        sheet.notation.book, Phrase::UnitReaction,
+        sheet.notation.book, phrase::kUnitReaction,
         {{"n", n}, {"x", x}, {"joint", jointOf(sheet, i)}, {"direction", directionOf(sheet, i)}});
 }
 
 Passage forcesPassage(const ForceMethodSheet& sheet) {
-    Passage passage{say(sheet.notation.book, Phrase::TitleReleasedForces)};
+    Passage passage{say(sheet.notation.book, phrase::kTitleReleasedForces)};
     const RichLine n0 = name(givenToken());
     const bool loaded = !sheet.method.givenTruss.loads.empty();
     addSentence(passage, say(sheet.notation.book,
-                             loaded ? Phrase::GivenForces : Phrase::GivenNothing, {{"n0", n0}}));
+                             loaded ? phrase::kGivenForces : phrase::kGivenNothing, {{"n0", n0}}));
     for (std::size_t i = 0; i < sheet.method.releases.size(); ++i) {
         addSentence(passage, unitLine(sheet, i));
     }
-    addSentence(passage, say(sheet.notation.book, Phrase::FoundAsUsual));
+    addSentence(passage, say(sheet.notation.book, phrase::kFoundAsUsual));
     passage.parts.push_back(releasedForcesTable(sheet));
     return passage;
 }
@@ -113,10 +116,10 @@ RichLine placeLine(const ForceMethodSheet& sheet, std::size_t i) {
     const Release& release = sheet.method.releases[i];
     const RichLine number = plainLine(std::to_string(i + 1));
     if (release.member.valid()) {
-        return say(sheet.notation.book, Phrase::PlaceCut,
+        return say(sheet.notation.book, phrase::kPlaceCut,
                    {{"i", number}, {"member", memberOf(sheet, release.member)}});
     }
-    return say(sheet.notation.book, Phrase::PlaceReaction,
+    return say(sheet.notation.book, phrase::kPlaceReaction,
                {{"i", number}, {"joint", jointOf(sheet, i)}, {"direction", directionOf(sheet, i)}});
 }
 
@@ -200,21 +203,21 @@ Formula unitDisplacementFormula(const ForceMethodSheet& sheet, std::size_t i, st
 RichLine indicesLine(const PhraseBook& book, const ForceMethod& method) {
     const RichLine d = name(variableToken("\u03B4"));
     const RichLine x = name(redundantToken(0));
-    return method.releases.size() == 1 ? say(book, Phrase::IndicesOne, {{"d", d}, {"x", x}})
-                                       : say(book, Phrase::IndicesTwo,
+    return method.releases.size() == 1 ? say(book, phrase::kIndicesOne, {{"d", d}, {"x", x}})
+                                       : say(book, phrase::kIndicesTwo,
                                              {{"d", d}, {"x", x}, {"y", name(redundantToken(1))}});
 }
 
 Passage displacementsPassage(const ForceMethodSheet& sheet) {
     const ForceMethod& method = sheet.method;
-    Passage passage{say(sheet.notation.book, Phrase::TitleDisplacements)};
+    Passage passage{say(sheet.notation.book, phrase::kTitleDisplacements)};
     addSentence(passage, indicesLine(sheet.notation.book, method));
     for (std::size_t i = 0; i < method.releases.size(); ++i) {
         addSentence(passage, placeLine(sheet, i));
     }
     if (method.timesStiffness) {
-        addSentence(passage, say(sheet.notation.book, method.assumed ? Phrase::AssumedStiffness
-                                                                     : Phrase::EqualStiffness));
+        addSentence(passage, say(sheet.notation.book, method.assumed ? phrase::kAssumedStiffness
+                                                                     : phrase::kEqualStiffness));
     }
     passage.parts.push_back(sumsTable(sheet));
     if (anyThermal(method) || anyMisfit(method)) {
@@ -237,23 +240,22 @@ Passage displacementsPassage(const ForceMethodSheet& sheet) {
 RichLine conditionLine(const ForceMethodSheet& sheet, std::size_t i) {
     const Release& release = sheet.method.releases[i];
     if (release.member.valid()) {
-        return say(sheet.notation.book, Phrase::EndsMeet,
+        return say(sheet.notation.book, phrase::kEndsMeet,
                    {{"member", memberOf(sheet, release.member)}});
     }
     const double allowed = sheet.method.allowed[i];
     if (allowed == 0) {
-        return say(sheet.notation.book, Phrase::HoldsStill,
+        return say(sheet.notation.book, phrase::kHoldsStill,
                    {{"joint", jointOf(sheet, i)}, {"direction", directionOf(sheet, i)}});
     }
     const std::string unit = symbolOf(sheet.notation.truss.units.displacement);
     const std::string size = formatGiven(std::fabs(allowed), sheet.notation.numbers);
     const auto restraint = static_cast<std::size_t>(release.restraint);
     const Vec2 along = sheet.notation.working.structure.restraints[restraint].along;
-    return say(sheet.notation.book, Phrase::GivesWay,
+    return say(sheet.notation.book, phrase::kGivesWay,
                {{"joint", jointOf(sheet, i)},
-                {"size", plainLine(unit.empty() ? size : size + kThinSpace + unit)},
-                {"direction",
-                 plainLine(directionWord(sheet.notation.book, allowed < 0 ? -along : along))}});
+                {"size", unit.empty() ? size : size + kThinSpace + unit},
+                {"direction", directionWord(sheet.notation.book, allowed < 0 ? -along : along)}});
 }
 
 // δ_10 + X_1·δ_11 + X_2·δ_12 = 0:  −2.964 + X_1·0.1234 + X_2·0.02 = 0
@@ -290,14 +292,14 @@ Formula redundantFormula(const ForceMethodSheet& sheet, std::size_t i) {
 }
 
 Passage fitPassage(const ForceMethodSheet& sheet) {
-    Passage passage{say(sheet.notation.book, Phrase::TitleFits)};
+    Passage passage{say(sheet.notation.book, phrase::kTitleFits)};
     const std::size_t count = sheet.method.releases.size();
     for (std::size_t i = 0; i < count; ++i) {
         addSentence(passage, conditionLine(sheet, i));
         addFormula(passage, LineRole::Equation, conditionFormula(sheet, i));
     }
     if (count == 2 && sheet.method.unit[0][1] != 0) {
-        addSentence(passage, say(sheet.notation.book, Phrase::SolveBoth));
+        addSentence(passage, say(sheet.notation.book, phrase::kSolveBoth));
     }
     for (std::size_t i = 0; i < count; ++i) {
         addFormula(passage, LineRole::Result, redundantFormula(sheet, i));
@@ -307,20 +309,20 @@ Passage fitPassage(const ForceMethodSheet& sheet) {
 
 RichLine checkLine(const ForceMethodSheet& sheet) {
     if (sheet.method.missed <= kResidual) {
-        return say(sheet.notation.book, Phrase::StiffnessAgrees);
+        return say(sheet.notation.book, phrase::kStiffnessAgrees);
     }
     double largest = 0;
     for (const ForceMethodRow& row : sheet.method.rows) {
         largest = std::max(largest, std::fabs(row.force));
     }
-    return say(sheet.notation.book, Phrase::StiffnessDiffers,
-               {{"number", plainLine(forceText(sheet.notation.truss, sheet.method.missed * largest,
-                                               roughStyleOf(sheet.notation.truss)))}});
+    return say(sheet.notation.book, phrase::kStiffnessDiffers,
+               {{"number", forceText(sheet.notation.truss, sheet.method.missed * largest,
+                                     roughStyleOf(sheet.notation.truss))}});
 }
 
 Passage superpositionPassage(const ForceMethodSheet& sheet) {
-    Passage passage{say(sheet.notation.book, Phrase::TitleSuperposition)};
-    addSentence(passage, say(sheet.notation.book, Phrase::EffectsAdd));
+    Passage passage{say(sheet.notation.book, phrase::kTitleSuperposition)};
+    addSentence(passage, say(sheet.notation.book, phrase::kEffectsAdd));
     Formula sum{variableToken("N"), operatorToken("="), givenToken()};
     for (std::size_t k = 0; k < sheet.method.releases.size(); ++k) {
         append(sum, {operatorToken("+"), redundantToken(k), operatorToken(kDot), unitToken(k)});
@@ -332,45 +334,43 @@ Passage superpositionPassage(const ForceMethodSheet& sheet) {
     return passage;
 }
 
-RichLine refusalLine(const PhraseBook& book, const Truss& truss, const ForceMethod& method) {
+RichLine refusalLine(const Writer& writer, const ForceMethod& method) {
     switch (method.end) {
     case ForceMethodEnd::Determinate:
-        return say(book, Phrase::NoRedundant);
+        return say(writer, phrase::kNoRedundant);
     case ForceMethodEnd::TooMany:
-        return say(book, Phrase::TooManyRedundants,
-                   {{"degree", plainLine(std::to_string(method.counting.redundants))}});
+        return say(writer, phrase::kTooManyRedundants, {{"degree", method.counting.redundants}});
     case ForceMethodEnd::Moves:
-        return say(book, Phrase::CountMechanism);
+        return say(writer, phrase::kCountMechanism);
     case ForceMethodEnd::NoStiffness: {
         std::vector<RichLine> names;
         for (const MemberId member : method.missing) {
-            names.push_back(plainLine(memberName(truss, member)));
+            names.push_back(plainLine(memberName(writer.truss, member)));
         }
-        return say(book, Phrase::UnitLoadNoStiffness, {{"members", listOf(book, names)}});
+        return say(writer, phrase::kUnitLoadNoStiffness, {{"members", listOf(writer, names)}});
     }
     case ForceMethodEnd::Unstrained:
-        return say(book, Phrase::HeldTwice,
-                   {{"joint", plainLine(truss.joints[method.shared.at()].label)}});
+        return say(writer, phrase::kHeldTwice,
+                   {{"joint", writer.truss.joints[method.shared.at()].label}});
     case ForceMethodEnd::NotWorkedOut:
     case ForceMethodEnd::Complete:
         break;
     }
-    return say(book, Phrase::NoRelease);
+    return say(writer, phrase::kNoRelease);
 }
 
 } // namespace
 
-std::vector<Passage> forceMethodPassages(const PhraseBook& book, const Truss& truss,
-                                         const ForceMethod& method) {
+std::vector<Passage> forceMethodPassages(const Writer& writer, const ForceMethod& method) {
     if (method.end != ForceMethodEnd::Complete) {
-        Passage passage{say(book, Phrase::TitleReleased)};
-        addSentence(passage, refusalLine(book, truss, method));
+        Passage passage{say(writer, phrase::kTitleReleased)};
+        addSentence(passage, refusalLine(writer, method));
         return {passage};
     }
     Working whole; // for the names of reactions, and the count
-    whole.structure = structureOf(truss);
+    whole.structure = structureOf(writer.truss);
     whole.counting = method.counting;
-    const ForceMethodSheet sheet{method, notationOf(book, truss, whole)};
+    const ForceMethodSheet sheet{method, notationOf(writer, whole)};
     return {countPassage(sheet),         releasePassage(sheet), forcesPassage(sheet),
             displacementsPassage(sheet), fitPassage(sheet),     superpositionPassage(sheet)};
 }

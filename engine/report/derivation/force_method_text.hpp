@@ -3,7 +3,7 @@
 
 #include "hand/virtual_work/force_method.hpp"
 #include "report/derivation/passage.hpp"
-#include "report/text/phrases.hpp"
+#include "report/text/writer.hpp"
 
 #include <string>
 #include <vector>
@@ -12,7 +12,6 @@ namespace gusset {
 
 // From the count to the check; or why there is none, in one passage. The truss and the choice of
 // loads are those that the method was made of.
-[[nodiscard]] std::vector<Passage> forceMethodPassages(const PhraseBook&, const Truss&,
-                                                       const ForceMethod&);
+[[nodiscard]] std::vector<Passage> forceMethodPassages(const Writer&, const ForceMethod&);
 
 } // namespace gusset

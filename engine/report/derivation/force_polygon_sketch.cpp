@@ -2,6 +2,8 @@
 
 #include "core/index.hpp"
 #include "core/tolerance.hpp"
+#include "phrases/force_polygon.hpp"
+#include "phrases/lists.hpp"
 #include "report/derivation/force_polygon_text.hpp"
 #include "report/results/results_text.hpp"
 
@@ -97,8 +99,7 @@ std::vector<Vertex> verticesOf(const PhraseBook& book, const ForcePolygon& polyg
             return length(vertex.point - points[i]) < 0.5;
         });
         if (same != vertices.end()) {
-            same->names = sayPlain(book, Phrase::PointAndMore,
-                                   {{"a", plainLine(same->names)}, {"b", plainLine(name)}});
+            same->names = sayPlain(book, phrase::kListMore, {{"a", same->names}, {"b", name}});
         } else {
             vertices.push_back({points[i], name});
         }
@@ -122,13 +123,13 @@ void nameVertices(Sketch& sketch, const std::vector<Vertex>& vertices) {
     }
 }
 
-std::string scaleWords(const PhraseBook& book, const Truss& truss, double perCentimetre) {
+std::string scaleWords(const Writer& writer, double perCentimetre) {
     const NumberStyle style{.form = NumberForm::Significant,
                             .digits = 2,
-                            .decimalSign = truss.classSettings.decimalSign,
+                            .decimalSign = writer.truss.classSettings.decimalSign,
                             .keepZeros = false};
-    return sayPlain(book, Phrase::PolygonScale,
-                    {{"force", plainLine(forceText(truss, perCentimetre, style))}});
+    return sayPlain(writer, phrase::kPolygonScale,
+                    {{"force", forceText(writer.truss, perCentimetre, style)}});
 }
 
 // A bar of two centimetres under all the rest: it stays true when the drawing is enlarged. Gives
@@ -151,9 +152,7 @@ Vec2 addScale(Sketch& sketch, const std::string& scale) {
 
 std::string sentence(const PhraseBook& book, const PolygonDrawing& drawing,
                      const std::string& scale) {
-    return sayPlain(
-        book, Phrase::PolygonSays,
-        {{"n", plainLine(std::to_string(drawing.lines.size()))}, {"scale", plainLine(scale)}});
+    return sayPlain(book, phrase::kPolygonSays, {{"n", drawing.lines.size()}, {"scale", scale}});
 }
 
 double distanceTo(const SketchStroke& stroke, Vec2 point) {
@@ -164,8 +163,8 @@ double distanceTo(const SketchStroke& stroke, Vec2 point) {
 
 } // namespace
 
-PolygonDrawing polygonDrawing(const PhraseBook& book, const Truss& truss,
-                              const ForcePolygon& polygon, const PolygonLook& look) {
+PolygonDrawing polygonDrawing(const Writer& writer, const ForcePolygon& polygon,
+                              const PolygonLook& look) {
     PolygonDrawing drawing;
     drawing.perCentimetre = forcePerCentimetre(polygon, look);
     std::vector<Vec2> points;
@@ -179,14 +178,14 @@ PolygonDrawing polygonDrawing(const PhraseBook& book, const Truss& truss,
         drawing.lines.push_back({points[at(line.from)], points[at(line.to)]});
         drawLine(drawing.sketch, line, drawing.lines.back(), look.lit == static_cast<int>(i));
     }
-    nameVertices(drawing.sketch, verticesOf(book, polygon, drawing, points));
-    const std::string scale = scaleWords(book, truss, drawing.perCentimetre);
+    nameVertices(drawing.sketch, verticesOf(writer, polygon, drawing, points));
+    const std::string scale = scaleWords(writer, drawing.perCentimetre);
     Vec2 moved = addScale(drawing.sketch, scale);
     moved = moved + fitSketch(drawing.sketch, kPolygonMargin);
     for (SketchStroke& line : drawing.lines) {
         line = {line.a + moved, line.b + moved};
     }
-    drawing.sketch.says = sentence(book, drawing, scale);
+    drawing.sketch.says = sentence(writer, drawing, scale);
     return drawing;
 }
 

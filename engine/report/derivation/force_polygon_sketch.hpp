@@ -26,8 +26,7 @@ struct PolygonDrawing {
 };
 
 // Preconditions: the polygon is not refused, `drawn` ≤ its number of lines, `lit` < it.
-[[nodiscard]] PolygonDrawing polygonDrawing(const PhraseBook&, const Truss&, const ForcePolygon&,
-                                            const PolygonLook&);
+[[nodiscard]] PolygonDrawing polygonDrawing(const Writer&, const ForcePolygon&, const PolygonLook&);
 // The line next to a point of the drawing, within `reach` px; −1 when there is none. A line of no
 // length can't be touched.
 [[nodiscard]] int polygonLineAt(const PolygonDrawing&, Vec2 at, double reach);

@@ -1,5 +1,9 @@
 #include "report/derivation/force_polygon_text.hpp"
 
+#include "phrases/force_polygon.hpp"
+#include "phrases/remarks.hpp"
+#include "phrases/tables.hpp"
+#include "phrases/verdict.hpp"
 #include "report/results/results_text.hpp"
 #include "report/results/table.hpp"
 #include "report/text/html.hpp"
@@ -9,56 +13,59 @@
 namespace gusset {
 namespace {
 
-std::string refusalText(const PhraseBook& book, const Truss& truss, const ForcePolygon& polygon) {
-    const auto joint = [&] { return plainLine(truss.joints[polygon.joint.at()].label); };
+std::string refusalText(const Writer& writer, const ForcePolygon& polygon) {
+    const auto joint = [&] { return plainLine(writer.truss.joints[polygon.joint.at()].label); };
     switch (polygon.refusal) {
     case PolygonRefusal::None:
         break;
     case PolygonRefusal::NoMember:
-        return sayPlain(book, truss.joints.empty() ? Phrase::NothingDrawn : Phrase::NoMember);
+        return sayPlain(writer.book,
+                        writer.truss.joints.empty() ? phrase::kNothingDrawn : phrase::kNoMember);
     case PolygonRefusal::NoWorking:
-        return sayPlain(book, Phrase::PolygonNoWorking);
+        return sayPlain(writer, phrase::kPolygonNoWorking);
     case PolygonRefusal::CrossingMembers:
-        return sayPlain(book, Phrase::PolygonCrossing,
-                        {{"a", plainLine(memberName(truss, polygon.members[0]))},
-                         {"b", plainLine(memberName(truss, polygon.members[1]))}});
+        return sayPlain(writer, phrase::kPolygonCrossing,
+                        {{"a", memberName(writer.truss, polygon.members[0])},
+                         {"b", memberName(writer.truss, polygon.members[1])}});
     case PolygonRefusal::NotConnected:
-        return sayPlain(book, Phrase::PolygonNotConnected, {{"joint", joint()}});
+        return sayPlain(writer, phrase::kPolygonNotConnected, {{"joint", joint()}});
     case PolygonRefusal::ForceInside:
-        return sayPlain(book, Phrase::PolygonForceInside, {{"joint", joint()}});
+        return sayPlain(writer, phrase::kPolygonForceInside, {{"joint", joint()}});
     }
     return {};
 }
 
-std::string whatOf(const PhraseBook& book, const Truss& truss, const PolygonLine& line) {
+std::string whatOf(const Writer& writer, const PolygonLine& line) {
     if (line.member.valid()) {
-        return memberName(truss, line.member);
+        return memberName(writer.truss, line.member);
     }
-    const RichLine joint = plainLine(truss.joints[line.joint.at()].label);
-    return sayPlain(book, line.reaction ? Phrase::ReactionAt : Phrase::LoadAt, {{"joint", joint}});
+    const RichLine joint = plainLine(writer.truss.joints[line.joint.at()].label);
+    return sayPlain(writer, line.reaction ? phrase::kReactionAt : phrase::kLoadAt,
+                    {{"joint", joint}});
 }
 
-std::string senseWord(const PhraseBook& book, const Truss& truss, const PolygonLine& line) {
+std::string senseWord(const Writer& writer, const PolygonLine& line) {
     if (!line.member.valid()) {
         return {};
     }
-    if (roundedTo(line.force, numberStyleOf(truss)) == 0) {
-        return sayPlain(book, Phrase::WordZero);
+    if (roundedTo(line.force, numberStyleOf(writer.truss)) == 0) {
+        return sayPlain(writer, phrase::kWordZero);
     }
-    return sayPlain(book, line.force < 0 ? Phrase::WordCompression : Phrase::WordTension);
+    return sayPlain(writer, line.force < 0 ? phrase::kWordCompression : phrase::kWordTension);
 }
 
-TextTable tableOf(const PhraseBook& book, const Truss& truss, const ForcePolygon& polygon) {
+TextTable tableOf(const Writer& writer, const ForcePolygon& polygon) {
     TextTable table;
-    table.caption = sayPlain(book, Phrase::PolygonCaption);
-    table.head = {say(book, Phrase::ColumnLine), say(book, Phrase::ColumnStandsFor),
-                  headed(book, say(book, Phrase::ColumnForce), symbolOf(truss.units.force)),
-                  say(book, Phrase::ColumnSense)};
+    table.caption = sayPlain(writer, phrase::kPolygonCaption);
+    table.head = {
+        say(writer, phrase::kColumnLine), say(writer, phrase::kColumnStandsFor),
+        headed(writer, say(writer, phrase::kColumnForce), symbolOf(writer.truss.units.force)),
+        say(writer, phrase::kColumnSense)};
     table.numeric = {false, false, true, false};
     for (const PolygonLine& line : polygon.lines) {
-        table.rows.push_back({polygonLineName(polygon, line), whatOf(book, truss, line),
-                              formatNumber(std::fabs(line.force), numberStyleOf(truss)),
-                              senseWord(book, truss, line)});
+        table.rows.push_back({polygonLineName(polygon, line), whatOf(writer, line),
+                              formatNumber(std::fabs(line.force), numberStyleOf(writer.truss)),
+                              senseWord(writer, line)});
     }
     return table;
 }
@@ -78,37 +85,33 @@ std::string polygonLineName(const ForcePolygon& polygon, const PolygonLine& line
            polygonPointName(polygon.spaces[static_cast<std::size_t>(line.to)]);
 }
 
-Passage forcePolygonPassage(const PhraseBook& book, const Truss& truss,
-                            const ForcePolygon& polygon) {
-    Passage passage{say(book, Phrase::PolygonTitle)};
+Passage forcePolygonPassage(const Writer& writer, const ForcePolygon& polygon) {
+    Passage passage{say(writer, phrase::kPolygonTitle)};
     if (polygon.refusal != PolygonRefusal::None) {
-        addSentence(passage, plainLine(refusalText(book, truss, polygon)));
+        addSentence(passage, plainLine(refusalText(writer, polygon)));
         return passage;
     }
-    addSentence(passage, say(book, Phrase::PolygonOpening));
-    passage.parts.push_back(tableOf(book, truss, polygon));
+    addSentence(passage, say(writer, phrase::kPolygonOpening));
+    passage.parts.push_back(tableOf(writer, polygon));
     return passage;
 }
 
-std::string forcePolygonText(const PhraseBook& book, const Truss& truss,
-                             const ForcePolygon& polygon) {
+std::string forcePolygonText(const Writer& writer, const ForcePolygon& polygon) {
     if (polygon.refusal != PolygonRefusal::None) {
-        return refusalText(book, truss, polygon) + '\n';
+        return refusalText(writer, polygon) + '\n';
     }
-    return sayPlain(book, Phrase::PolygonOpening) + "\n\n" +
-           tableText(tableOf(book, truss, polygon));
+    return sayPlain(writer, phrase::kPolygonOpening) + "\n\n" + tableText(tableOf(writer, polygon));
 }
 
-std::string forcePolygonHtml(const PhraseBook& book, const Truss& truss,
-                             const ForcePolygon& polygon) {
+std::string forcePolygonHtml(const Writer& writer, const ForcePolygon& polygon) {
     const auto paragraph = [](const std::string& line) {
         return "<p>" + escapeHtml(line) + "</p>\n";
     };
     if (polygon.refusal != PolygonRefusal::None) {
-        return paragraph(refusalText(book, truss, polygon));
+        return paragraph(refusalText(writer, polygon));
     }
-    return paragraph(sayPlain(book, Phrase::PolygonOpening)) +
-           tableHtml(tableOf(book, truss, polygon));
+    return paragraph(sayPlain(writer, phrase::kPolygonOpening)) +
+           tableHtml(tableOf(writer, polygon));
 }
 
 } // namespace gusset

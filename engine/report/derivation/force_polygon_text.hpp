@@ -3,7 +3,7 @@
 
 #include "hand/polygon/force_polygon.hpp"
 #include "report/derivation/passage.hpp"
-#include "report/text/phrases.hpp"
+#include "report/text/writer.hpp"
 
 #include <string>
 
@@ -13,8 +13,8 @@ namespace gusset {
 [[nodiscard]] std::string polygonPointName(const PolygonSpace&);
 // "AC is the line b–1": lower-case letters and figures name points of the polygon.
 [[nodiscard]] std::string polygonLineName(const ForcePolygon&, const PolygonLine&);
-[[nodiscard]] Passage forcePolygonPassage(const PhraseBook&, const Truss&, const ForcePolygon&);
-[[nodiscard]] std::string forcePolygonText(const PhraseBook&, const Truss&, const ForcePolygon&);
-[[nodiscard]] std::string forcePolygonHtml(const PhraseBook&, const Truss&, const ForcePolygon&);
+[[nodiscard]] Passage forcePolygonPassage(const Writer&, const ForcePolygon&);
+[[nodiscard]] std::string forcePolygonText(const Writer&, const ForcePolygon&);
+[[nodiscard]] std::string forcePolygonHtml(const Writer&, const ForcePolygon&);
 
 } // namespace gusset

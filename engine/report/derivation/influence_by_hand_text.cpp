@@ -1,5 +1,9 @@
 #include "report/derivation/influence_by_hand_text.hpp"
 
+#include "phrases/influence.hpp"
+#include "phrases/influence_by_hand.hpp"
+#include "phrases/remarks.hpp"
+#include "phrases/tables.hpp"
 #include "report/derivation/remark_text.hpp"
 #include "report/derivation/working_text.hpp"
 #include "report/formula/exact_notation.hpp"
@@ -26,17 +30,18 @@ bool isReaction(const LineWriter& writer) {
 }
 
 Passage beginning(const LineWriter& writer) {
-    Passage passage{say(writer.notation.book, Phrase::TitleInfluence, {{"effect", writer.effect}})};
-    addSentence(passage, say(writer.notation.book, Phrase::LoadMoves,
+    Passage passage{
+        say(writer.notation.book, phrase::kTitleInfluence, {{"effect", writer.effect}})};
+    addSentence(passage, say(writer.notation.book, phrase::kLoadMoves,
                              {{"effect", writer.effect},
                               {"joints", jointNames(writer.notation, writer.line.path)}}));
-    addSentence(passage, isReaction(writer)
-                             ? say(writer.notation.book, Phrase::ReactionPositive,
-                                   {{"direction", plainLine(directionWord(writer.notation.book,
-                                                                          directionOf(writer)))}})
-                             : say(writer.notation.book, Phrase::AssumedAway));
+    addSentence(passage,
+                isReaction(writer)
+                    ? say(writer.notation.book, phrase::kReactionPositive,
+                          {{"direction", directionWord(writer.notation.book, directionOf(writer))}})
+                    : say(writer.notation.book, phrase::kAssumedAway));
     if (writer.line.way == InfluenceWay::Joint) {
-        addSentence(passage, say(writer.notation.book, Phrase::JointForAll,
+        addSentence(passage, say(writer.notation.book, phrase::kJointForAll,
                                  {{"joint", jointName(writer.notation, writer.line.joint)},
                                   {"effect", writer.effect}}));
     }
@@ -46,9 +51,9 @@ Passage beginning(const LineWriter& writer) {
 // One place: the steps without titles of their own, the part that is looked at said first.
 Passage placeOf(const LineWriter& writer, const InfluenceOrdinate& ordinate) {
     const Notation& notation = writer.notation;
-    Passage passage{say(writer.notation.book, Phrase::TitleLoadAt,
+    Passage passage{say(writer.notation.book, phrase::kTitleLoadAt,
                         {{"joint", jointName(notation, ordinate.at)}})};
-    const Notation chain = notationOf(notation.book, notation.truss, ordinate.chain);
+    const Notation chain = notationOf({notation.book, notation.truss}, ordinate.chain);
     for (const Step& step : ordinate.chain.steps) {
         if (step.kind == StepKind::SectionEquation && writer.line.way == InfluenceWay::Section) {
             addSentence(passage, lookAtLine(notation, step.body));
@@ -65,14 +70,14 @@ TextTable ordinateTable(const LineWriter& writer) {
     const InfluenceByHand& line = writer.line;
     TextTable table;
     table.caption =
-        sayPlain(writer.notation.book, Phrase::OrdinatesCaption, {{"effect", writer.effect}});
-    table.head = {say(writer.notation.book, Phrase::ColumnJoint),
-                  headed(writer.notation.book, say(writer.notation.book, Phrase::ColumnFromStart),
+        sayPlain(writer.notation.book, phrase::kOrdinatesCaption, {{"effect", writer.effect}});
+    table.head = {say(writer.notation.book, phrase::kColumnJoint),
+                  headed(writer.notation.book, say(writer.notation.book, phrase::kColumnFromStart),
                          symbolOf(notation.truss.units.length)),
-                  say(writer.notation.book, Phrase::ColumnOrdinate)};
+                  say(writer.notation.book, phrase::kColumnOrdinate)};
     table.numeric = {false, true, true};
     if (!line.exact.empty()) {
-        table.head.push_back(say(writer.notation.book, Phrase::ColumnExactly));
+        table.head.push_back(say(writer.notation.book, phrase::kColumnExactly));
         table.numeric.push_back(true);
     }
     NumberStyle decimals = notation.numbers;
@@ -94,11 +99,11 @@ RichLine shapeLine(const LineWriter& writer) {
     const bool zero = std::all_of(writer.line.ordinates.begin(), writer.line.ordinates.end(),
                                   [](const auto& ordinate) { return ordinate.value == 0; });
     if (zero) {
-        return say(writer.notation.book, Phrase::ShapeZero);
+        return say(writer.notation.book, phrase::kShapeZero);
     }
     return writer.line.corners.empty()
-               ? say(writer.notation.book, Phrase::ShapeStraight)
-               : say(writer.notation.book, Phrase::ShapeCorners,
+               ? say(writer.notation.book, phrase::kShapeStraight)
+               : say(writer.notation.book, phrase::kShapeCorners,
                      {{"joints", jointNames(writer.notation, writer.line.corners)}});
 }
 
@@ -106,13 +111,13 @@ RichLine reasonLine(const LineWriter& writer) {
     switch (writer.line.way) {
     case InfluenceWay::Reaction:
         return writer.line.corners.empty()
-                   ? say(writer.notation.book, Phrase::ReasonReaction, {{"effect", writer.effect}})
+                   ? say(writer.notation.book, phrase::kReasonReaction, {{"effect", writer.effect}})
                    : RichLine{};
     case InfluenceWay::Joint:
-        return say(writer.notation.book, Phrase::ReasonJoint,
+        return say(writer.notation.book, phrase::kReasonJoint,
                    {{"joint", jointName(writer.notation, writer.line.joint)}});
     case InfluenceWay::Section:
-        return say(writer.notation.book, Phrase::ReasonSection);
+        return say(writer.notation.book, phrase::kReasonSection);
     case InfluenceWay::Joints:
         break;
     }
@@ -121,57 +126,57 @@ RichLine reasonLine(const LineWriter& writer) {
 
 RichLine virtualLine(const LineWriter& writer) {
     if (!isReaction(writer)) {
-        return say(writer.notation.book, Phrase::VirtualCut,
+        return say(writer.notation.book, phrase::kVirtualCut,
                    {{"member", memberNames(writer.notation, {writer.line.symbol.member})}});
     }
-    return say(writer.notation.book, Phrase::VirtualSupport,
+    return say(writer.notation.book, phrase::kVirtualSupport,
                {{"joint", jointName(writer.notation, writer.line.symbol.joint)},
-                {"direction", plainLine(directionWord(writer.notation.book, -directionOf(writer)))},
+                {"direction", directionWord(writer.notation.book, -directionOf(writer))},
                 {"effect", writer.effect}});
 }
 
-RichLine refusalLine(const PhraseBook& book, const Truss& truss, const InfluenceByHand& line) {
+RichLine refusalLine(const Writer& writer, const InfluenceByHand& line) {
     const JointId at = line.effect.joint;
-    const RichLine joint = at.valid() ? plainLine(truss.joints[at.at()].label) : RichLine{};
+    const RichLine joint = at.valid() ? plainLine(writer.truss.joints[at.at()].label) : RichLine{};
     switch (line.end) {
     case InfluenceEnd::NotByEquilibrium:
-        return say(book, Phrase::InfluenceNeedsEquilibrium);
+        return say(writer, phrase::kInfluenceNeedsEquilibrium);
     case InfluenceEnd::Displacement:
-        return say(book, Phrase::InfluenceOfDisplacement, {{"joint", joint}});
+        return say(writer, phrase::kInfluenceOfDisplacement, {{"joint", joint}});
     case InfluenceEnd::NoSupport:
-        return say(book, Phrase::InfluenceNoSupport, {{"joint", joint}});
+        return say(writer, phrase::kInfluenceNoSupport, {{"joint", joint}});
     case InfluenceEnd::SeveralSupports:
-        return say(book, Phrase::InfluenceManySupports, {{"joint", joint}});
+        return say(writer, phrase::kInfluenceManySupports, {{"joint", joint}});
     case InfluenceEnd::NotWorkedOut:
     case InfluenceEnd::Complete:
         break;
     }
-    return say(book, Phrase::InfluenceNotFound);
+    return say(writer, phrase::kInfluenceNotFound);
 }
 
 } // namespace
 
-std::vector<Passage> influencePassages(const PhraseBook& book, const Truss& truss,
-                                       const InfluenceByHand& line, SketchPaper paper) {
+std::vector<Passage> influencePassages(const Writer& writer, const InfluenceByHand& line,
+                                       SketchPaper paper) {
     if (line.end != InfluenceEnd::Complete) {
-        Passage passage{say(book, Phrase::TitleShape)};
-        addSentence(passage, refusalLine(book, truss, line));
+        Passage passage{say(writer, phrase::kTitleShape)};
+        addSentence(passage, refusalLine(writer, line));
         return {passage};
     }
-    const Notation notation = notationOf(book, line.unloaded, line.opening);
-    const LineWriter writer{line, notation, symbolRuns(notation, line.symbol)};
-    std::vector<Passage> passages{beginning(writer)};
-    for (Passage& passage : workingPassages(book, line.unloaded, line.opening, paper)) {
+    const Notation notation = notationOf({writer, line.unloaded}, line.opening);
+    const LineWriter by{line, notation, symbolRuns(notation, line.symbol)};
+    std::vector<Passage> passages{beginning(by)};
+    for (Passage& passage : workingPassages({writer, line.unloaded}, line.opening, paper)) {
         passages.push_back(std::move(passage));
     }
     for (const InfluenceOrdinate& ordinate : line.ordinates) {
-        passages.push_back(placeOf(writer, ordinate));
+        passages.push_back(placeOf(by, ordinate));
     }
-    passages.push_back({say(book, Phrase::TitleOrdinates), {ordinateTable(writer)}});
-    Passage shape{say(book, Phrase::TitleShape)};
-    addSentence(shape, shapeLine(writer));
-    addSentence(shape, reasonLine(writer));
-    addSentence(shape, virtualLine(writer));
+    passages.push_back({say(writer, phrase::kOrdinates), {ordinateTable(by)}});
+    Passage shape{say(writer, phrase::kTitleShape)};
+    addSentence(shape, shapeLine(by));
+    addSentence(shape, reasonLine(by));
+    addSentence(shape, virtualLine(by));
     passages.push_back(std::move(shape));
     return passages;
 }

@@ -3,7 +3,7 @@
 
 #include "hand/virtual_work/influence_by_hand.hpp"
 #include "report/derivation/passage.hpp"
-#include "report/text/phrases.hpp"
+#include "report/text/writer.hpp"
 
 #include <vector>
 
@@ -11,8 +11,7 @@ namespace gusset {
 
 // What moves, what holds for every place, each place, the ordinates, the shape; or why there is no
 // such line, in one passage. The effect is that which the line was made of.
-[[nodiscard]] std::vector<Passage> influencePassages(const PhraseBook&, const Truss&,
-                                                     const InfluenceByHand&,
+[[nodiscard]] std::vector<Passage> influencePassages(const Writer&, const InfluenceByHand&,
                                                      SketchPaper = SketchPaper::Page);
 
 } // namespace gusset

@@ -1,5 +1,10 @@
 #include "report/derivation/remark_text.hpp"
 
+#include "hand/paper/truss_side.hpp"
+#include "phrases/influence_by_hand.hpp"
+#include "phrases/lists.hpp"
+#include "phrases/remarks.hpp"
+#include "phrases/steps.hpp"
 #include "report/results/results_text.hpp"
 
 #include <algorithm>
@@ -9,112 +14,40 @@
 namespace gusset {
 namespace {
 
-RichLine plain(int number) { return plainLine(std::to_string(number)); }
-
-RichLine foundSymbol(const Notation& notation, const Step& step) {
-    return step.found.empty() ? RichLine{} : symbolRuns(notation, step.found.front().symbol);
+// "2 m to the right and 3 m up of B".
+RichLine placeOf(const Notation& notation, const PlaceBeside& place) {
+    const Vec2 from = place.from;
+    return say(notation.book, phrase::kPlaceOfCentre,
+               {{"dx", givenLength(notation, std::fabs(from.x))},
+                {"right", directionWord(notation.book, {from.x, 0})},
+                {"dy", givenLength(notation, std::fabs(from.y))},
+                {"up", directionWord(notation.book, {0, from.y})},
+                {"joint", jointName(notation, place.joint)}});
 }
 
-// "2 m to the right and 3 m up": where a point off the truss lies.
-RichLine placeOf(const Notation& notation, const Remark& remark) {
-    const Vec2 from = remark.at - notation.truss.joints[remark.joint.at()].at;
-    return say(notation.book, Phrase::PlaceOfCentre,
-               {{"dx", plainLine(givenLength(notation, std::fabs(from.x)))},
-                {"right", plainLine(directionWord(notation.book, {from.x, 0}))},
-                {"dy", plainLine(givenLength(notation, std::fabs(from.y)))},
-                {"up", plainLine(directionWord(notation.book, {0, from.y}))},
-                {"joint", jointName(notation, remark.joint)}});
-}
+// Writes what a remark puts into its sentence, as the class writes it.
+struct ValueWriter {
+    const Notation& notation;
 
-RichLine momentCentre(const Notation& notation, const Step& step, const Remark& remark) {
-    const RichLine joint = jointName(notation, remark.joint);
-    const RichLine left = foundSymbol(notation, step);
-    if (remark.kind == RemarkKind::CentreOffTruss) {
-        return say(notation.book, Phrase::CentreOffTruss,
-                   {{"centre", plainLine(remark.text)},
-                    {"through", symbolNames(notation, remark.symbols)},
-                    {"place", placeOf(notation, remark)},
-                    {"left", left}});
+    Words operator()(int count) const { return count; }
+    Words operator()(const std::string& name) const { return name; }
+    Words operator()(double rounding) const {
+        return forceText(notation.truss, rounding, roughStyleOf(notation.truss));
     }
-    if (remark.symbols.empty()) {
-        return say(notation.book, Phrase::MomentCentreOne, {{"joint", joint}, {"left", left}});
+    Words operator()(Vec2 direction) const { return directionWord(notation.book, direction); }
+    Words operator()(JointId joint) const { return jointName(notation, joint); }
+    Words operator()(const std::vector<JointId>& joints) const {
+        return jointNames(notation, joints);
     }
-    return say(
-        notation.book,
-        remark.symbols.size() == 1 ? Phrase::MomentCentreThroughOne : Phrase::MomentCentre,
-        {{"joint", joint}, {"through", symbolNames(notation, remark.symbols)}, {"left", left}});
-}
-
-RichLine sumAcross(const Notation& notation, const Step& step, const Remark& remark) {
-    const Phrase phrase =
-        remark.symbols.size() == 1 ? Phrase::SumAcrossOne : Phrase::SumAcrossSeveral;
-    return say(
-        notation.book, phrase,
-        {{"others", symbolNames(notation, remark.symbols)}, {"left", foundSymbol(notation, step)}});
-}
-
-RichLine otherWay(const Notation& notation, const Symbol& symbol) {
-    const auto& restraints = notation.working.structure.restraints;
-    const Vec2 along = restraints[static_cast<std::size_t>(symbol.restraint)].along;
-    return say(notation.book, Phrase::ActsOtherWay,
-               {{"symbol", symbolRuns(notation, symbol)},
-                {"direction", plainLine(directionWord(notation.book, -along))}});
-}
-
-RichLine jointChosen(const Notation& notation, const Remark& remark) {
-    const RichLine unknowns = symbolNames(notation, remark.symbols);
-    return remark.symbols.size() == 1
-               ? say(notation.book, Phrase::JointOneUnknown, {{"unknown", unknowns}})
-               : say(notation.book, Phrase::JointTwoUnknowns, {{"unknowns", unknowns}});
-}
-
-enum class TrussSide { Left, Right, Upper, Lower, None };
-
-// Where the part lies, if all of it lies to one side of all the rest.
-TrussSide sideOf(const Notation& notation, const std::vector<JointId>& part) {
-    constexpr double kFar = 1e300;
-    Extent inside{{kFar, kFar}, {-kFar, -kFar}};
-    Extent outside = inside;
-    for (std::size_t i = 0; i < notation.truss.joints.size(); ++i) {
-        const JointId joint{static_cast<int>(i)};
-        const Vec2 at = notation.truss.joints[i].at;
-        const bool isInside = std::find(part.begin(), part.end(), joint) != part.end();
-        Extent& box = isInside ? inside : outside;
-        box.low = {std::min(box.low.x, at.x), std::min(box.low.y, at.y)};
-        box.high = {std::max(box.high.x, at.x), std::max(box.high.y, at.y)};
+    Words operator()(const std::vector<MemberId>& members) const {
+        return memberNames(notation, members);
     }
-    if (inside.high.x <= outside.low.x) {
-        return TrussSide::Left;
+    Words operator()(const Symbol& symbol) const { return symbolRuns(notation, symbol); }
+    Words operator()(const std::vector<Symbol>& symbols) const {
+        return symbolNames(notation, symbols);
     }
-    if (inside.low.x >= outside.high.x) {
-        return TrussSide::Right;
-    }
-    if (inside.low.y >= outside.high.y) {
-        return TrussSide::Upper;
-    }
-    return inside.high.y <= outside.low.y ? TrussSide::Lower : TrussSide::None;
-}
-
-RichLine cutChosen(const Notation& notation, const Step& step) {
-    constexpr Phrase kCut[] = {Phrase::CutLeft, Phrase::CutRight, Phrase::CutUpper,
-                               Phrase::CutLower, Phrase::CutPart};
-    return say(notation.book, kCut[static_cast<std::size_t>(sideOf(notation, step.body))],
-               {{"members", memberNames(notation, step.members)},
-                {"joints", jointNames(notation, step.body)}});
-}
-
-RichLine simultaneous(const Notation& notation, const Step& step, const Remark& remark) {
-    const RichLine n = plain(static_cast<int>(remark.number));
-    const RichLine unknowns = symbolNames(notation, remark.symbols);
-    return step.body.size() == 1 ? say(notation.book, Phrase::SimultaneousOne,
-                                       {{"joint", jointName(notation, step.body.front())},
-                                        {"n", n},
-                                        {"unknowns", unknowns}})
-                                 : say(notation.book, Phrase::Simultaneous,
-                                       {{"joints", jointNames(notation, step.body)},
-                                        {"n", n},
-                                        {"unknowns", unknowns}});
-}
+    Words operator()(const PlaceBeside& place) const { return placeOf(notation, place); }
+};
 
 RichLine supportLine(const Notation& notation, SupportId id, int restraint) {
     const Support& support = notation.truss.supports[id.at()];
@@ -124,15 +57,15 @@ RichLine supportLine(const Notation& notation, SupportId id, int restraint) {
     };
     const RichLine joint = jointName(notation, support.joint);
     if (support.kind == SupportKind::Pin) {
-        return say(notation.book, Phrase::PinGives,
+        return say(notation.book, phrase::kPinGives,
                    {{"joint", joint}, {"x", symbol(restraint)}, {"y", symbol(restraint + 1)}});
     }
     const Vec2 along =
         notation.working.structure.restraints[static_cast<std::size_t>(restraint)].along;
-    return say(notation.book, Phrase::RollerGives,
+    return say(notation.book, phrase::kRollerGives,
                {{"joint", joint},
                 {"r", symbol(restraint)},
-                {"direction", plainLine(directionWord(notation.book, along))}});
+                {"direction", directionWord(notation.book, along)}});
 }
 
 RichLine loadLine(const Notation& notation, JointId joint, Vec2 load) {
@@ -142,14 +75,14 @@ RichLine loadLine(const Notation& notation, JointId joint, Vec2 load) {
     };
     const RichLine name = jointName(notation, joint);
     if (load.x != 0 && load.y != 0) {
-        return say(notation.book, Phrase::LoadTwoWays,
+        return say(notation.book, phrase::kLoadTwoWays,
                    {{"joint", name},
                     {"size", size(load.x)},
                     {"direction", word({load.x, 0})},
                     {"size2", size(load.y)},
                     {"direction2", word({0, load.y})}});
     }
-    return say(notation.book, Phrase::LoadOneWay,
+    return say(notation.book, phrase::kLoadOneWay,
                {{"joint", name}, {"size", size(length(load))}, {"direction", word(load)}});
 }
 
@@ -184,102 +117,18 @@ RichLine symbolNames(const Notation& notation, const std::vector<Symbol>& symbol
     return listOf(notation.book, names);
 }
 
-RichLine remarkLine(const Notation& notation, const Step& step, const Remark& remark) {
-    switch (remark.kind) {
-    case RemarkKind::NothingDrawn:
-        return say(notation.book, Phrase::NothingDrawn);
-    case RemarkKind::CountDeterminate:
-        return say(notation.book, Phrase::CountDeterminate);
-    case RemarkKind::CountIndeterminate:
-        return say(notation.book, Phrase::CountIndeterminate,
-                   {{"degree", plain(notation.working.counting.redundants)}});
-    case RemarkKind::CountMechanism:
-        return say(notation.book, Phrase::CountMechanism);
-    case RemarkKind::CountBalanced:
-        return say(notation.book, Phrase::CountBalanced);
-    case RemarkKind::MomentCentreChosen:
-    case RemarkKind::CentreOffTruss:
-        return momentCentre(notation, step, remark);
-    case RemarkKind::SumLeavesOne:
-        return say(notation.book, Phrase::SumLeavesOne, {{"left", foundSymbol(notation, step)}});
-    case RemarkKind::SumAcross:
-        return sumAcross(notation, step, remark);
-    case RemarkKind::ReactionsTogether:
-        return say(notation.book, Phrase::ReactionsTogether,
-                   {{"reactions", symbolNames(notation, remark.symbols)}});
-    case RemarkKind::ReactionsNotEnough:
-        return say(notation.book, Phrase::MoreThanThree,
-                   {{"reactions", symbolNames(notation, remark.symbols)}});
-    case RemarkKind::TakenApart:
-        return say(notation.book, Phrase::TakenApart,
-                   {{"joint", jointName(notation, remark.joint)},
-                    {"joints", jointNames(notation, step.body)}});
-    case RemarkKind::PartAndWhole:
-        return say(notation.book, Phrase::PartAndWhole,
-                   {{"unknowns", symbolNames(notation, remark.symbols)}});
-    case RemarkKind::NegativeReaction:
-        return otherWay(notation, remark.symbol);
-    case RemarkKind::NegativeForce:
-        return say(notation.book, Phrase::NegativeForce,
-                   {{"symbol", symbolRuns(notation, remark.symbol)},
-                    {"member", memberNames(notation, {remark.symbol.member})}});
-    case RemarkKind::AssumedGuessed:
-        return say(notation.book, Phrase::AssumedGuessed);
-    case RemarkKind::AssumedAway:
-        return say(notation.book, Phrase::AssumedAway);
-    case RemarkKind::JointChosen:
-        return jointChosen(notation, remark);
-    case RemarkKind::BothInclined:
-        return say(notation.book, Phrase::BothInclined,
-                   {{"unknowns", symbolNames(notation, remark.symbols)}});
-    case RemarkKind::NoEasySection:
-        return say(notation.book, Phrase::NoEasySection);
-    case RemarkKind::NoEasyJoint:
-        return say(notation.book, Phrase::NoEasyJoint);
-    case RemarkKind::NoWorking:
-        return say(notation.book, Phrase::NoWorking);
-    case RemarkKind::NoSectionFor:
-        return say(notation.book, Phrase::NoSectionFor,
-                   {{"member", memberNames(notation, remark.members)}});
-    case RemarkKind::NotTwoParts:
-        return say(notation.book, Phrase::NotTwoParts,
-                   {{"members", memberNames(notation, remark.members)}});
-    case RemarkKind::TooManyCut:
-        return say(notation.book, Phrase::TooManyCut,
-                   {{"members", memberNames(notation, remark.members)},
-                    {"n", plain(static_cast<int>(remark.number))}});
-    case RemarkKind::TryCut:
-        return say(notation.book, Phrase::TryCut,
-                   {{"members", memberNames(notation, remark.members)},
-                    {"symbol", symbolRuns(notation, remark.symbol)}});
-    case RemarkKind::CutForAll:
-        return say(notation.book, Phrase::CutForAll,
-                   {{"members", memberNames(notation, step.members)}});
-    case RemarkKind::CutChosen:
-        return cutChosen(notation, step);
-    case RemarkKind::SimultaneousChosen:
-        return simultaneous(notation, step, remark);
-    case RemarkKind::NoInclined:
-        return say(notation.book, Phrase::NoInclined);
-    case RemarkKind::Symmetric:
-        return say(notation.book, Phrase::Symmetric);
-    case RemarkKind::BySymmetry:
-        return say(notation.book, Phrase::BySymmetry,
-                   {{"symbols", symbolNames(notation, remark.symbols)}});
-    case RemarkKind::NothingIdle:
-        return say(notation.book, Phrase::IdleNone);
-    case RemarkKind::NoLoads:
-        return say(notation.book, Phrase::NothingActs);
-    case RemarkKind::Closes:
-        return say(notation.book, Phrase::CheckCloses);
-    case RemarkKind::ClosesTo:
-        return say(notation.book, Phrase::CheckDoesNot,
-                   {{"number", plainLine(forceText(notation.truss, remark.number,
-                                                   roughStyleOf(notation.truss)))}});
-    case RemarkKind::NotComplete:
-        return say(notation.book, Phrase::NotComplete);
+RichLine remarkLine(const Notation& notation, const Remark& remark) {
+    std::vector<std::string_view> names;
+    std::vector<Words> values;
+    for (const RemarkPart& part : remark.parts) {
+        names.push_back(part.name);
+        values.push_back(std::visit(ValueWriter{notation}, part.value));
     }
-    return {};
+    std::vector<const Words*> words;
+    for (const Words& value : values) {
+        words.push_back(&value);
+    }
+    return putTogether(sentenceIn(notation.book, remark.english), names, words);
 }
 
 RichLine zeroRuleLine(const Notation& notation, const Step& step) {
@@ -290,16 +139,16 @@ RichLine zeroRuleLine(const Notation& notation, const Step& step) {
     const auto name = [&](std::size_t i) { return memberNames(notation, {step.members[i]}); };
     switch (step.rule) {
     case ZeroRule::TwoMembersNoLoad:
-        return say(notation.book, Phrase::IdleTwo,
+        return say(notation.book, phrase::kIdleTwo,
                    {{"joint", joint}, {"a", name(0)}, {"b", name(1)}});
     case ZeroRule::ThreeMembersTwoInLine:
-        return say(notation.book, Phrase::IdleThird,
+        return say(notation.book, phrase::kIdleThird,
                    {{"joint", joint}, {"idle", name(0)}, {"a", name(1)}, {"b", name(2)}});
     case ZeroRule::LoadAlongOne:
-        return say(notation.book, Phrase::IdleBesideLoad,
+        return say(notation.book, phrase::kIdleBesideLoad,
                    {{"joint", joint}, {"idle", name(0)}, {"a", name(1)}});
     case ZeroRule::LoneMember:
-        return say(notation.book, Phrase::IdleLone, {{"joint", joint}, {"idle", name(0)}});
+        return say(notation.book, phrase::kIdleLone, {{"joint", joint}, {"idle", name(0)}});
     case ZeroRule::None:
         break;
     }
@@ -308,20 +157,20 @@ RichLine zeroRuleLine(const Notation& notation, const Step& step) {
 
 RichLine countLine(const Notation& notation) {
     const Counting& count = notation.working.counting;
-    return say(notation.book, Phrase::CountThings,
-               {{"members", countedWords(notation.book, count.members, Phrase::OneMember,
-                                         Phrase::ManyMembers)},
-                {"reactions", countedWords(notation.book, count.reactions, Phrase::OneReaction,
-                                           Phrase::ManyReactions)},
-                {"joints",
-                 countedWords(notation.book, count.joints, Phrase::OneJoint, Phrase::ManyJoints)}});
+    return say(notation.book, phrase::kCountThings,
+               {{"members", countedWords(notation.book, count.members, phrase::kOneMember,
+                                         phrase::kManyMembers)},
+                {"reactions", countedWords(notation.book, count.reactions, phrase::kOneReaction,
+                                           phrase::kManyReactions)},
+                {"joints", countedWords(notation.book, count.joints, phrase::kOneJoint,
+                                        phrase::kManyJoints)}});
 }
 
 std::vector<RichLine> wholeBodyLines(const Notation& notation, const Step& step) {
     if (step.restraints.empty()) {
         return {};
     }
-    std::vector<RichLine> lines{say(notation.book, Phrase::TakeOffSupports)};
+    std::vector<RichLine> lines{say(notation.book, phrase::kTakeOffSupports)};
     SupportId last;
     for (const int restraint : step.restraints) {
         const SupportId support =
@@ -339,14 +188,15 @@ std::vector<RichLine> wholeBodyLines(const Notation& notation, const Step& step)
     }
     const bool clockwise = notation.truss.classSettings.moments == MomentSense::Clockwise;
     lines.push_back(
-        say(notation.book, clockwise ? Phrase::MomentsClockwise : Phrase::MomentsAnticlockwise));
+        say(notation.book, clockwise ? phrase::kMomentsClockwise : phrase::kMomentsAnticlockwise));
     return lines;
 }
 
 RichLine lookAtLine(const Notation& notation, const std::vector<JointId>& part) {
-    constexpr Phrase kLook[] = {Phrase::LookLeft, Phrase::LookRight, Phrase::LookUpper,
-                                Phrase::LookLower, Phrase::LookPart};
-    return say(notation.book, kLook[static_cast<std::size_t>(sideOf(notation, part))],
+    constexpr decltype(phrase::kLookLeft) kLook[] = {phrase::kLookLeft, phrase::kLookRight,
+                                                     phrase::kLookUpper, phrase::kLookLower,
+                                                     phrase::kLookPart};
+    return say(notation.book, kLook[static_cast<std::size_t>(sideOf(notation.truss, part))],
                {{"joints", jointNames(notation, part)}});
 }
 

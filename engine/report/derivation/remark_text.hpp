@@ -12,7 +12,7 @@ namespace gusset {
 [[nodiscard]] RichLine memberNames(const Notation&, const std::vector<MemberId>&);
 [[nodiscard]] RichLine symbolNames(const Notation&, const std::vector<Symbol>&);
 
-[[nodiscard]] RichLine remarkLine(const Notation&, const Step&, const Remark&);
+[[nodiscard]] RichLine remarkLine(const Notation&, const Remark&);
 [[nodiscard]] RichLine zeroRuleLine(const Notation&, const Step&);
 [[nodiscard]] std::vector<RichLine> wholeBodyLines(const Notation&, const Step&);
 // "Look at the part on the left: A, B and C."

@@ -1,6 +1,8 @@
 #include "report/derivation/unit_load_text.hpp"
 
 #include "core/signs.hpp"
+#include "phrases/tables.hpp"
+#include "phrases/unit_load.hpp"
 #include "report/derivation/virtual_work_table.hpp"
 #include "report/results/results_text.hpp"
 #include "report/text/formula.hpp"
@@ -17,18 +19,18 @@ bool anyThermal(const UnitLoadTable& table) {
     return false;
 }
 
-std::vector<RichLine> headOf(const PhraseBook& book, const Truss& truss, bool thermal) {
-    const std::string force = symbolOf(truss.units.force);
-    const std::string moved = symbolOf(truss.units.displacement);
+std::vector<RichLine> headOf(const Writer& writer, bool thermal) {
+    const std::string force = symbolOf(writer.truss.units.force);
+    const std::string moved = symbolOf(writer.truss.units.displacement);
     const Token n = variableToken("n");
     const Token length = variableToken("L");
     const auto column = [&](const Formula& name, const std::string& unit) {
-        return headed(book, runsOf(name), unit);
+        return headed(writer, runsOf(name), unit);
     };
-    std::vector<RichLine> head{say(book, Phrase::ColumnMember),
+    std::vector<RichLine> head{say(writer, phrase::kColumnMember),
                                column({variableToken("N")}, force),
                                column({n}, {}),
-                               column({length}, symbolOf(truss.units.length)),
+                               column({length}, symbolOf(writer.truss.units.length)),
                                column({variableToken("EA")}, force),
                                column(product({n, variableToken("N"), overStiffness()}), moved)};
     if (thermal) {
@@ -39,18 +41,19 @@ std::vector<RichLine> headOf(const PhraseBook& book, const Truss& truss, bool th
     return head;
 }
 
-TextTable memberTable(const PhraseBook& book, const Truss& truss, const UnitLoadTable& unit) {
+TextTable memberTable(const Writer& writer, const UnitLoadTable& unit) {
     const bool thermal = anyThermal(unit);
-    const NumberStyle numbers = numberStyleOf(truss);
+    const NumberStyle numbers = numberStyleOf(writer.truss);
     const auto contribution = [&](double value) { return gusset::contribution(value, numbers); };
     TextTable table;
-    table.caption = sayPlain(book, Phrase::UnitLoadCaption);
-    table.head = headOf(book, truss, thermal);
+    table.caption = sayPlain(writer, phrase::kUnitLoadCaption);
+    table.head = headOf(writer, thermal);
     table.numeric.assign(table.head.size(), true);
     table.numeric[0] = false;
     for (const UnitLoadRow& row : unit.rows) {
-        table.rows.push_back({memberName(truss, row.member), formatNumber(row.force, numbers),
-                              unitForce(row.unit, numbers), formatGiven(row.length, numbers),
+        table.rows.push_back({memberName(writer.truss, row.member),
+                              formatNumber(row.force, numbers), unitForce(row.unit, numbers),
+                              formatGiven(row.length, numbers),
                               row.stiffness > 0 ? stiffnessText(row.stiffness, numbers) : "",
                               contribution(row.elastic)});
         if (thermal) {
@@ -59,7 +62,7 @@ TextTable memberTable(const PhraseBook& book, const Truss& truss, const UnitLoad
         }
     }
     table.rows.push_back(
-        {sayPlain(book, Phrase::Total), "", "", "", "", contribution(unit.elastic)});
+        {sayPlain(writer, phrase::kTotal), "", "", "", "", contribution(unit.elastic)});
     if (thermal) {
         table.rows.back().push_back(contribution(unit.thermal));
         table.rows.back().push_back(contribution(unit.misfit));
@@ -68,7 +71,7 @@ TextTable memberTable(const PhraseBook& book, const Truss& truss, const UnitLoad
 }
 
 TextTable settlements(const PhraseBook& book, const UnitLoadTable& unit) {
-    return settlementTable(notationOf(book, unit.unitTruss, unit.unitWorking), unit.settlements,
+    return settlementTable(notationOf({book, unit.unitTruss}, unit.unitWorking), unit.settlements,
                            variableToken("r"), variableToken("\u03B4"));
 }
 
@@ -76,67 +79,66 @@ Vec2 directionOfAxis(DisplacementAxis axis) {
     return axis == DisplacementAxis::X ? Vec2{1, 0} : Vec2{0, 1};
 }
 
-std::vector<std::string> openingLines(const PhraseBook& book, const Truss& truss,
-                                      const UnitLoadTable& unit) {
-    const RichLine joint = plainLine(truss.joints[unit.joint.at()].label);
-    const RichLine direction = plainLine(directionWord(book, directionOfAxis(unit.axis)));
-    return {sayPlain(book, Phrase::UnitLoadOpening, {{"joint", joint}, {"direction", direction}}),
-            sayPlain(book, Phrase::UnitLoadTheorem)};
+std::vector<std::string> openingLines(const Writer& writer, const UnitLoadTable& unit) {
+    const RichLine joint = plainLine(writer.truss.joints[unit.joint.at()].label);
+    const RichLine direction = plainLine(directionWord(writer, directionOfAxis(unit.axis)));
+    return {
+        sayPlain(writer, phrase::kUnitLoadOpening, {{"joint", joint}, {"direction", direction}}),
+        sayPlain(writer, phrase::kUnitLoadTheorem)};
 }
 
-std::string closingLine(const PhraseBook& book, const Truss& truss, const UnitLoadTable& unit) {
-    const RichLine joint = plainLine(truss.joints[unit.joint.at()].label);
+std::string closingLine(const Writer& writer, const UnitLoadTable& unit) {
+    const RichLine joint = plainLine(writer.truss.joints[unit.joint.at()].label);
     const Vec2 axis = directionOfAxis(unit.axis);
-    const std::string moved = symbolOf(truss.units.displacement);
+    const std::string moved = symbolOf(writer.truss.units.displacement);
     const std::string size =
-        contribution(unit.total < 0 ? -unit.total : unit.total, numberStyleOf(truss));
+        contribution(unit.total < 0 ? -unit.total : unit.total, numberStyleOf(writer.truss));
     if (unit.total == 0) {
-        return sayPlain(book, Phrase::DoesNotMove, {{"joint", joint}});
+        return sayPlain(writer, phrase::kDoesNotMove, {{"joint", joint}});
     }
-    return sayPlain(book, Phrase::MovesBy,
+    return sayPlain(writer, phrase::kMovesBy,
                     {{"joint", joint},
-                     {"size", plainLine(moved.empty() ? size : size + kThinSpace + moved)},
-                     {"direction", plainLine(directionWord(book, unit.total < 0 ? -axis : axis))}});
+                     {"size", moved.empty() ? size : size + kThinSpace + moved},
+                     {"direction", directionWord(writer, unit.total < 0 ? -axis : axis)}});
 }
 
-std::string refusalLine(const PhraseBook& book, const Truss& truss, const UnitLoadTable& unit) {
+std::string refusalLine(const Writer& writer, const UnitLoadTable& unit) {
     if (unit.missing.empty()) {
-        return sayPlain(book, Phrase::UnitLoadNoWorking);
+        return sayPlain(writer, phrase::kUnitLoadNoWorking);
     }
     std::vector<RichLine> names;
     for (const MemberId member : unit.missing) {
-        names.push_back(plainLine(memberName(truss, member)));
+        names.push_back(plainLine(memberName(writer.truss, member)));
     }
-    return sayPlain(book, Phrase::UnitLoadNoStiffness, {{"members", listOf(book, names)}});
+    return sayPlain(writer, phrase::kUnitLoadNoStiffness, {{"members", listOf(writer, names)}});
 }
 
 } // namespace
 
-Passage unitLoadPassage(const PhraseBook& book, const Truss& truss, const UnitLoadTable& unit) {
-    Passage passage{say(book, Phrase::UnitLoadTitle,
-                        {{"joint", plainLine(truss.joints[unit.joint.at()].label)}})};
+Passage unitLoadPassage(const Writer& writer, const UnitLoadTable& unit) {
+    Passage passage{say(writer, phrase::kUnitLoadTitle,
+                        {{"joint", writer.truss.joints[unit.joint.at()].label}})};
     if (!unit.complete) {
-        addSentence(passage, plainLine(refusalLine(book, truss, unit)));
+        addSentence(passage, plainLine(refusalLine(writer, unit)));
         return passage;
     }
-    for (const std::string& line : openingLines(book, truss, unit)) {
+    for (const std::string& line : openingLines(writer, unit)) {
         addSentence(passage, plainLine(line));
     }
-    passage.parts.push_back(memberTable(book, truss, unit));
+    passage.parts.push_back(memberTable(writer, unit));
     if (!unit.settlements.empty()) {
-        passage.parts.push_back(settlements(book, unit));
+        passage.parts.push_back(settlements(writer, unit));
     }
-    passage.parts.push_back(
-        WorkingLine{LineRole::Result, plainLine(closingLine(book, truss, unit))});
+    passage.parts.push_back(WorkingLine{LineRole::Result, plainLine(closingLine(writer, unit))});
     return passage;
 }
 
-std::string unitLoadText(const PhraseBook& book, const Truss& truss, const UnitLoadTable& unit) {
-    return passagesText({unitLoadPassage(book, truss, unit)});
+std::string unitLoadText(const Writer& writer, const UnitLoadTable& unit) {
+    return passagesText({unitLoadPassage(writer, unit)});
 }
 
-std::string unitLoadHtml(const PhraseBook& book, const Truss& truss, const UnitLoadTable& unit) {
-    return passagesHtml({unitLoadPassage(book, truss, unit)});
+std::string unitLoadHtml(const Writer& writer, const UnitLoadTable& unit) {
+    return passagesHtml({unitLoadPassage(writer, unit)});
 }
 
 } // namespace gusset

@@ -1,6 +1,8 @@
 #include "report/derivation/virtual_work_table.hpp"
 
 #include "core/signs.hpp"
+#include "phrases/tables.hpp"
+#include "phrases/unit_load.hpp"
 #include "report/text/formula.hpp"
 
 namespace gusset {
@@ -46,8 +48,8 @@ TextTable settlementTable(const Notation& notation, const std::vector<Settlement
     Formula work = product({r, settle});
     work.insert(work.begin(), operatorToken(kMinus));
     TextTable table;
-    table.caption = sayPlain(book, Phrase::SettlementCaption);
-    table.head = {say(book, Phrase::ColumnReaction), runsOf({r}),
+    table.caption = sayPlain(book, phrase::kSettlementCaption);
+    table.head = {say(book, phrase::kColumnReaction), runsOf({r}),
                   headed(book, runsOf({settle}), moved), headed(book, runsOf(work), moved)};
     table.numeric = {false, true, true, true};
     double total = 0;
@@ -63,7 +65,7 @@ TextTable settlementTable(const Notation& notation, const std::vector<Settlement
         total += row.contribution;
     }
     table.rows.push_back(
-        {sayPlain(book, Phrase::Total), "", "", contribution(total, notation.numbers)});
+        {sayPlain(book, phrase::kTotal), "", "", contribution(total, notation.numbers)});
     return table;
 }
 

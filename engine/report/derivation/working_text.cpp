@@ -1,6 +1,9 @@
 #include "report/derivation/working_text.hpp"
 
 #include "core/signs.hpp"
+#include "phrases/remarks.hpp"
+#include "phrases/steps.hpp"
+#include "phrases/tables.hpp"
 #include "report/derivation/body_sketch.hpp"
 #include "report/derivation/remark_text.hpp"
 #include "report/formula/notation.hpp"
@@ -25,24 +28,24 @@ void formula(Lines& lines, LineRole role, Formula tokens) {
 
 std::string centreName(const Step& step) {
     for (const Remark& remark : step.remarks) {
-        if (remark.kind == RemarkKind::CentreOffTruss) {
-            return remark.text;
+        if (says(remark, phrase::kCentreOffTruss)) {
+            return partOf<std::string>(remark, "centre");
         }
     }
     return {};
 }
 
 // Remarks on what came out stand after it, all others before.
-bool comesAfter(RemarkKind kind) {
-    return kind == RemarkKind::NegativeReaction || kind == RemarkKind::NegativeForce ||
-           kind == RemarkKind::Closes || kind == RemarkKind::ClosesTo ||
-           kind == RemarkKind::NotComplete;
+bool comesAfter(const Remark& remark) {
+    return says(remark, phrase::kActsOtherWay) || says(remark, phrase::kNegativeForce) ||
+           says(remark, phrase::kCheckCloses) || says(remark, phrase::kCheckDoesNot) ||
+           says(remark, phrase::kNotComplete);
 }
 
 void remarks(Lines& lines, const Notation& notation, const Step& step, bool after) {
     for (const Remark& remark : step.remarks) {
-        if (comesAfter(remark.kind) == after) {
-            sentence(lines, remarkLine(notation, step, remark));
+        if (comesAfter(remark) == after) {
+            sentence(lines, remarkLine(notation, remark));
         }
     }
 }
@@ -84,14 +87,14 @@ void angles(Lines& lines, const Notation& notation, const Step& step) {
     for (const AngleLine& line : step.angles) {
         const RichLine angle = runsOf({angleToken(line.angle)});
         if (step.kind == StepKind::WholeBody) {
-            sentence(lines, say(notation.book, Phrase::AngleToHorizontal,
+            sentence(lines, say(notation.book, phrase::kAngleToHorizontal,
                                 {{"r", symbolRuns(notation, reactionOf(notation, line))}}));
             formula(lines, LineRole::Equation, givenAngleFormula(notation, line));
             continue;
         }
         const RichLine members = memberNames(notation, line.members);
-        sentence(lines, slopes ? say(notation.book, Phrase::SlopeIsOf, {{"members", members}})
-                               : say(notation.book, Phrase::AngleIsOf,
+        sentence(lines, slopes ? say(notation.book, phrase::kSlopeIsOf, {{"members", members}})
+                               : say(notation.book, phrase::kAngleIsOf,
                                      {{"angle", angle}, {"members", members}}));
         formula(lines, LineRole::Equation, angleFormula(notation, line));
     }
@@ -105,9 +108,9 @@ bool namesJoints(StepKind kind) {
 RichLine bodyLine(const Notation& notation, const Equation& equation) {
     const RichLine joint = jointName(notation, equation.about);
     if (equation.body.size() == notation.truss.joints.size()) {
-        return say(notation.book, Phrase::WholeMoments, {{"joint", joint}});
+        return say(notation.book, phrase::kWholeMoments, {{"joint", joint}});
     }
-    return say(notation.book, Phrase::PartMoments,
+    return say(notation.book, phrase::kPartMoments,
                {{"joints", jointNames(notation, equation.body)}, {"joint", joint}});
 }
 
@@ -116,7 +119,7 @@ void equations(Lines& lines, const Notation& notation, const Step& step) {
     for (const Equation& equation : step.equations) {
         if (namesJoints(step.kind) && equation.about != last) {
             last = equation.about;
-            sentence(lines, say(notation.book, Phrase::AtJoint,
+            sentence(lines, say(notation.book, phrase::kAtJoint,
                                 {{"joint", jointName(notation, equation.about)}}));
         }
         if (!equation.body.empty() && step.kind == StepKind::ReactionPair) {
@@ -132,8 +135,8 @@ void results(Lines& lines, const Notation& notation, const Step& step) {
         if (step.kind == StepKind::Summary && found.symbol.kind != last) {
             last = found.symbol.kind;
             sentence(lines,
-                     say(notation.book, last == SymbolKind::Reaction ? Phrase::SummaryReactions
-                                                                     : Phrase::SummaryForces));
+                     say(notation.book, last == SymbolKind::Reaction ? phrase::kReactions
+                                                                     : phrase::kMemberForces));
         }
         formula(lines, LineRole::Result, resultFormula(notation, found));
     }
@@ -146,56 +149,55 @@ RichLine sumTitle(const Notation& notation, const Step& step) {
 } // namespace
 
 RichLine stepTitleLine(const Notation& notation, const Step& step) {
-    const auto title = [&](Phrase phrase, std::initializer_list<Part> parts = {}) {
-        return say(notation.book, phrase, parts);
-    };
     const RichLine joint =
         step.joint.valid() ? jointName(notation, step.joint) : plainLine(centreName(step));
     switch (step.kind) {
     case StepKind::Counting:
-        return title(Phrase::TitleCounting);
+        return say(notation.book, phrase::kTitleCounting);
     case StepKind::WholeBody:
-        return title(Phrase::TitleWholeBody);
+        return say(notation.book, phrase::kTitleWholeBody);
     case StepKind::Geometry:
-        return title(Phrase::TitleSlopes);
+        return say(notation.book, phrase::kTitleSlopes);
     case StepKind::ReactionMoment:
-        return title(Phrase::TitleMoments, {{"joint", joint}});
+        return say(notation.book, phrase::kTitleMoments, {{"joint", joint}});
     case StepKind::ReactionSum:
-        return title(Phrase::TitleSum, {{"sum", sumTitle(notation, step)}});
+        return say(notation.book, phrase::kTitleSum, {{"sum", sumTitle(notation, step)}});
     case StepKind::ReactionPair:
-        return title(Phrase::TitleReactionsTogether);
+        return say(notation.book, phrase::kTitleReactionsTogether);
     case StepKind::ZeroByRule:
-        return step.joint.valid() ? title(Phrase::TitleIdle, {{"joint", joint}})
-                                  : title(Phrase::TitleIdleNone);
+        return step.joint.valid() ? say(notation.book, phrase::kTitleIdle, {{"joint", joint}})
+                                  : say(notation.book, phrase::kTitleIdleNone);
     case StepKind::Symmetry:
-        return title(Phrase::TitleSymmetry);
+        return say(notation.book, phrase::kTitleSymmetry);
     case StepKind::JointIntro:
-        return title(Phrase::TitleJoint, {{"joint", joint}});
+        return say(notation.book, phrase::kTitleJoint, {{"joint", joint}});
     case StepKind::JointEquation:
-        return title(Phrase::TitleJointSum, {{"joint", joint}, {"sum", sumTitle(notation, step)}});
+        return say(notation.book, phrase::kTitleJointSum,
+                   {{"joint", joint}, {"sum", sumTitle(notation, step)}});
     case StepKind::JointPair:
-        return title(Phrase::TitleJointTogether, {{"joint", joint}});
+        return say(notation.book, phrase::kTitleJointTogether, {{"joint", joint}});
     case StepKind::SectionIntro:
         if (step.joint.valid()) {
-            return title(Phrase::TitleApart, {{"joint", joint}});
+            return say(notation.book, phrase::kTitleApart, {{"joint", joint}});
         }
         if (step.members.empty()) {
-            return title(Phrase::TitleSection);
+            return say(notation.book, phrase::kTitleSection);
         }
-        return title(Phrase::TitleCut, {{"members", memberNames(notation, step.members)}});
+        return say(notation.book, phrase::kTitleCut,
+                   {{"members", memberNames(notation, step.members)}});
     case StepKind::SectionEquation:
         return step.equations.front().kind == EquationKind::SumMoments
-                   ? title(Phrase::TitleCutMoments, {{"joint", joint}})
-                   : title(Phrase::TitleCutSum, {{"sum", sumTitle(notation, step)}});
+                   ? say(notation.book, phrase::kTitleCutMoments, {{"joint", joint}})
+                   : say(notation.book, phrase::kTitleCutSum, {{"sum", sumTitle(notation, step)}});
     case StepKind::Simultaneous:
-        return step.body.size() == 1 ? title(Phrase::TitleJointTogether,
-                                             {{"joint", jointName(notation, step.body.front())}})
-                                     : title(Phrase::TitleJointsTogether,
-                                             {{"joints", jointNames(notation, step.body)}});
+        return step.body.size() == 1 ? say(notation.book, phrase::kTitleJointTogether,
+                                           {{"joint", jointName(notation, step.body.front())}})
+                                     : say(notation.book, phrase::kTitleJointsTogether,
+                                           {{"joints", jointNames(notation, step.body)}});
     case StepKind::Check:
-        return title(Phrase::TitleCheck);
+        return say(notation.book, phrase::kTitleCheck);
     case StepKind::Summary:
-        return title(Phrase::TitleSummary);
+        return say(notation.book, phrase::kTitleSummary);
     }
     return {};
 }
@@ -216,7 +218,7 @@ std::vector<WorkingLine> renderStep(const Notation& notation, const Step& step) 
         }
     }
     if (step.kind == StepKind::Check) {
-        sentence(lines, say(notation.book, Phrase::CheckLeftOver));
+        sentence(lines, say(notation.book, phrase::kCheckLeftOver));
     }
     remarks(lines, notation, step, false);
     sentence(lines, zeroRuleLine(notation, step));
@@ -229,9 +231,9 @@ std::vector<WorkingLine> renderStep(const Notation& notation, const Step& step) 
     return lines;
 }
 
-WorkingPassagesTask::WorkingPassagesTask(const PhraseBook& book, const Truss& truss,
-                                         const Working& working, SketchPaper paper)
-    : notation_(notationOf(book, truss, working)), paper_(paper) {}
+WorkingPassagesTask::WorkingPassagesTask(const Writer& writer, const Working& working,
+                                         SketchPaper paper)
+    : notation_(notationOf(writer, working)), paper_(paper) {}
 
 bool WorkingPassagesTask::advance() {
     const std::vector<Step>& steps = notation_.working.steps;
@@ -253,18 +255,18 @@ Progress WorkingPassagesTask::progress() const {
     return {passages_.size(), notation_.working.steps.size()};
 }
 
-std::vector<Passage> workingPassages(const PhraseBook& book, const Truss& truss,
-                                     const Working& working, SketchPaper paper) {
-    WorkingPassagesTask task(book, truss, working, paper);
+std::vector<Passage> workingPassages(const Writer& writer, const Working& working,
+                                     SketchPaper paper) {
+    WorkingPassagesTask task(writer, working, paper);
     return runToEnd(task).take();
 }
 
-std::string workingText(const PhraseBook& book, const Truss& truss, const Working& working) {
-    return passagesText(workingPassages(book, truss, working));
+std::string workingText(const Writer& writer, const Working& working) {
+    return passagesText(workingPassages(writer, working));
 }
 
-std::string workingHtml(const PhraseBook& book, const Truss& truss, const Working& working) {
-    return passagesHtml(workingPassages(book, truss, working));
+std::string workingHtml(const Writer& writer, const Working& working) {
+    return passagesHtml(workingPassages(writer, working));
 }
 
 } // namespace gusset

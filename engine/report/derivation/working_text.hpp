@@ -16,13 +16,12 @@ namespace gusset {
 [[nodiscard]] RichLine stepTitleLine(const Notation&, const Step&);
 [[nodiscard]] std::string stepTitle(const Notation&, const Step&);
 // The whole, a step each.
-[[nodiscard]] std::vector<Passage> workingPassages(const PhraseBook&, const Truss&, const Working&,
+[[nodiscard]] std::vector<Passage> workingPassages(const Writer&, const Working&,
                                                    SketchPaper = SketchPaper::Page);
 // The same, a step at a time (core/progress). Truss and working stay where they are while it lives.
 class WorkingPassagesTask {
 public:
-    WorkingPassagesTask(const PhraseBook&, const Truss&, const Working&,
-                        SketchPaper = SketchPaper::Page);
+    WorkingPassagesTask(const Writer&, const Working&, SketchPaper = SketchPaper::Page);
 
     bool advance();
     [[nodiscard]] Progress progress() const; // steps
@@ -34,8 +33,8 @@ private:
     std::vector<Passage> passages_;
 };
 // The whole, plain UTF-8, one line each.
-[[nodiscard]] std::string workingText(const PhraseBook&, const Truss&, const Working&);
+[[nodiscard]] std::string workingText(const Writer&, const Working&);
 // The whole as a fragment: headings, paragraphs, <math>.
-[[nodiscard]] std::string workingHtml(const PhraseBook&, const Truss&, const Working&);
+[[nodiscard]] std::string workingHtml(const Writer&, const Working&);
 
 } // namespace gusset

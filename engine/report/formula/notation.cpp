@@ -2,6 +2,9 @@
 
 #include "core/signs.hpp"
 #include "core/tolerance.hpp"
+#include "phrases/lists.hpp"
+#include "phrases/steps.hpp"
+#include "phrases/tables.hpp"
 #include "report/formula/exact_notation.hpp"
 #include "report/formula/sheet_index.hpp"
 #include "report/formula/slope_notation.hpp"
@@ -122,10 +125,10 @@ bool hasUnknown(const Equation& equation) {
 
 } // namespace
 
-Notation notationOf(const PhraseBook& book, const Truss& truss, const Working& working) {
-    NumberStyle numbers = numberStyleOf(truss);
+Notation notationOf(const Writer& writer, const Working& working) {
+    NumberStyle numbers = numberStyleOf(writer.truss);
     numbers.keepZeros = false;
-    return {book, truss, working, numbers, std::make_shared<SheetIndex>()};
+    return {writer.book, writer.truss, working, numbers, std::make_shared<SheetIndex>()};
 }
 
 Token symbolToken(const Notation& notation, const Symbol& symbol) {
@@ -250,10 +253,9 @@ Formula resultFormula(const Notation& notation, const Found& found) {
         word = directionWord(notation.book, found.value < 0 ? -along : along);
     } else {
         word = sayPlain(notation.book,
-                        found.value < 0 ? Phrase::WordCompression : Phrase::WordTension);
+                        found.value < 0 ? phrase::kWordCompression : phrase::kWordTension);
     }
-    formula.push_back(
-        wordToken(sayPlain(notation.book, Phrase::InBrackets, {{"word", plainLine(word)}})));
+    formula.push_back(wordToken(sayPlain(notation.book, phrase::kInBrackets, {{"word", word}})));
     return formula;
 }
 
@@ -262,12 +264,12 @@ std::string directionWord(const PhraseBook& book, Vec2 direction) {
     const bool plumb = std::fabs(direction.x) <= kParallel * length(direction);
     const bool right = direction.x > 0;
     const bool up = direction.y > 0;
-    Phrase phrase = up ? Phrase::Up : Phrase::Down;
+    Phrase<> phrase = up ? phrase::kUp : phrase::kDown;
     if (level) {
-        phrase = right ? Phrase::Right : Phrase::Left;
+        phrase = right ? phrase::kRight : phrase::kLeft;
     } else if (!plumb) {
-        phrase = up ? (right ? Phrase::UpRight : Phrase::UpLeft)
-                    : (right ? Phrase::DownRight : Phrase::DownLeft);
+        phrase = up ? (right ? phrase::kUpRight : phrase::kUpLeft)
+                    : (right ? phrase::kDownRight : phrase::kDownLeft);
     }
     return sayPlain(book, phrase);
 }

@@ -3,8 +3,8 @@
 
 #include "core/number.hpp"
 #include "hand/paper/working.hpp"
-#include "report/text/phrases.hpp"
 #include "report/text/rich_text.hpp"
+#include "report/text/writer.hpp"
 
 #include <memory>
 
@@ -19,7 +19,7 @@ struct Notation {
     NumberStyle numbers;                 // of computed values, without trailing zeros
     std::shared_ptr<SheetIndex> index{}; // of the working, made when it is first asked for
 };
-[[nodiscard]] Notation notationOf(const PhraseBook&, const Truss&, const Working&);
+[[nodiscard]] Notation notationOf(const Writer&, const Working&);
 
 [[nodiscard]] Token symbolToken(const Notation&, const Symbol&);
 [[nodiscard]] RichLine symbolRuns(const Notation&, const Symbol&);

@@ -1,6 +1,7 @@
 #include "report/formula/slope_notation.hpp"
 
 #include "core/tolerance.hpp"
+#include "phrases/steps.hpp"
 #include "report/text/formula.hpp"
 
 #include <array>
@@ -117,9 +118,9 @@ void addAxisCosines(EquationRow& row, const AngleLine& line, bool asFractions) {
 
 void addSlope(EquationRow& row, const AngleLine& line) {
     const Notation& notation = row.notation;
-    addEquals(row, wordToken(sayPlain(notation.book, Phrase::RiseOverLength)), "",
+    addEquals(row, wordToken(sayPlain(notation.book, phrase::kRiseOverLength)), "",
               sideOverLength(notation, line.rise, line.run));
-    addEquals(row, wordToken(sayPlain(notation.book, Phrase::RunOverLength)), "",
+    addEquals(row, wordToken(sayPlain(notation.book, phrase::kRunOverLength)), "",
               sideOverLength(notation, line.run, line.rise));
 }
 

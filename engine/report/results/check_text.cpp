@@ -2,6 +2,9 @@
 
 #include "core/csv.hpp"
 #include "core/signs.hpp"
+#include "phrases/checks.hpp"
+#include "phrases/lists.hpp"
+#include "phrases/tables.hpp"
 #include "report/results/results_text.hpp"
 #include "report/results/solution_text.hpp"
 #include "report/results/trust_text.hpp"
@@ -32,17 +35,17 @@ std::string slendernessText(const Truss& truss, double slenderness) {
 RichLine wordOf(const PhraseBook& book, Lack lack) {
     switch (lack) {
     case Lack::Area:
-        return say(book, Phrase::LackArea);
+        return say(book, phrase::kLackArea);
     case Lack::Strength:
-        return say(book, Phrase::LackStrength);
+        return say(book, phrase::kWordStrength);
     case Lack::Modulus:
-        return say(book, Phrase::LackModulus);
+        return say(book, phrase::kLackModulus);
     case Lack::Radius:
-        return say(book, Phrase::LackRadius);
+        return say(book, phrase::kLackRadius);
     case Lack::Force:
         break;
     }
-    return say(book, Phrase::LackForce);
+    return say(book, phrase::kLackForce);
 }
 
 RichLine lacksOf(const PhraseBook& book, const std::vector<Lack>& lacks) {
@@ -53,50 +56,51 @@ RichLine lacksOf(const PhraseBook& book, const std::vector<Lack>& lacks) {
     return listOf(book, words);
 }
 
-std::string remarkOf(const PhraseBook& book, const Truss& truss, const MemberCheck& check) {
+std::string remarkOf(const Writer& writer, const MemberCheck& check) {
     std::vector<RichLine> remarks;
     if (!isChecked(check)) {
-        remarks.push_back(say(book, Phrase::RemarkLacks, {{"what", lacksOf(book, check.lacks)}}));
+        remarks.push_back(
+            say(writer, phrase::kRemarkLacks, {{"what", lacksOf(writer, check.lacks)}}));
     }
     if (isOver(check)) {
-        remarks.push_back(say(book, Phrase::RemarkOver));
+        remarks.push_back(say(writer, phrase::kRemarkOver));
     }
     if (check.tooSlender) {
-        remarks.push_back(say(book, Phrase::RemarkSlender, {{"limit", given(truss, check.limit)}}));
+        remarks.push_back(
+            say(writer, phrase::kRemarkSlender, {{"limit", given(writer.truss, check.limit)}}));
     }
     if (remarks.size() == 2) {
-        return sayPlain(book, Phrase::RemarksBoth, {{"a", remarks[0]}, {"b", remarks[1]}});
+        return sayPlain(writer, phrase::kRemarksBoth, {{"a", remarks[0]}, {"b", remarks[1]}});
     }
     return remarks.empty() ? std::string{} : plainText(remarks.front());
 }
 
 // The members of which something is so, by name; the first dozen of many.
 template <class IsSo>
-RichLine membersWhere(const PhraseBook& book, const Truss& truss, const MemberChecks& checks,
-                      IsSo isSo) {
+RichLine membersWhere(const Writer& writer, const MemberChecks& checks, IsSo isSo) {
     std::vector<RichLine> names;
     std::size_t more = 0;
     for (const MemberCheck& check : checks.members) {
         if (isSo(check) && names.size() < kMostMembers) {
-            names.push_back(plainLine(memberName(truss, check.member)));
+            names.push_back(plainLine(memberName(writer.truss, check.member)));
         } else if (isSo(check)) {
             ++more;
         }
     }
     if (more == 0) {
-        return listOf(book, names);
+        return listOf(writer, names);
     }
     RichLine list;
     for (const RichLine& name : names) {
-        list = list.empty() ? name : say(book, Phrase::PointAndMore, {{"a", list}, {"b", name}});
+        list = list.empty() ? name : say(writer, phrase::kListMore, {{"a", list}, {"b", name}});
     }
-    return say(book, Phrase::ListAndMore, {{"list", list}, {"n", plainLine(std::to_string(more))}});
+    return say(writer, phrase::kListAndMore, {{"list", list}, {"n", more}});
 }
 
 class CheckLines {
 public:
-    CheckLines(const PhraseBook& book, const Truss& truss, const MemberChecks& checks)
-        : book_(book), truss_(truss), checks_(checks) {}
+    CheckLines(const Writer& writer, const MemberChecks& checks)
+        : writer_(writer), checks_(checks) {}
 
     void sayLoads(const CheckedLoads& loads) {
         if (loads.worst) {
@@ -104,60 +108,62 @@ public:
             for (const LoadChoice& choice : loads.choices) {
                 names.push_back(plainLine(nameOf(choice)));
             }
-            add(Phrase::CheckOverChoices, {{"choices", listOf(book_, names)}});
+            add(phrase::kCheckOverChoices, {{"choices", listOf(writer_, names)}});
         } else if (const std::string name = nameOf(loads.choices.front()); !name.empty()) {
-            add(Phrase::CheckUnder, {{"loads", plainLine(name)}});
+            add(phrase::kCheckUnder, {{"loads", name}});
         } else {
-            add(Phrase::CheckUnderAll);
+            add(phrase::kCheckUnderAll);
         }
     }
 
     void sayFormula() {
-        const CheckSettings& it = truss_.checks;
+        const CheckSettings& it = writer_.truss.checks;
         const RichLine k = number(it.effectiveLength);
         switch (it.formula) {
         case ColumnFormula::Euler:
-            add(Phrase::CheckByEuler, {{"strength", number(it.strengthFactor)},
-                                       {"euler", number(it.eulerFactor)},
-                                       {"k", k}});
+            add(phrase::kCheckByEuler, {{"strength", number(it.strengthFactor)},
+                                        {"euler", number(it.eulerFactor)},
+                                        {"k", k}});
             return;
         case ColumnFormula::En1993:
-            add(Phrase::CheckByEn1993, {{"curve", plainLine(curveName(it.curve))},
-                                        {"m0", number(it.gammaM0)},
-                                        {"m1", number(it.gammaM1)},
-                                        {"k", k}});
+            add(phrase::kCheckByEn1993, {{"curve", curveName(it.curve)},
+                                         {"m0", number(it.gammaM0)},
+                                         {"m1", number(it.gammaM1)},
+                                         {"k", k}});
             break;
         case ColumnFormula::Aisc360:
             if (it.safety == AiscSafety::Resistance) {
-                add(Phrase::CheckByPhi, {{"phi", number(it.phi)}, {"k", k}});
+                add(phrase::kCheckByPhi, {{"phi", number(it.phi)}, {"k", k}});
             } else {
-                add(Phrase::CheckByOmega, {{"omega", number(it.omega)}, {"k", k}});
+                add(phrase::kCheckByOmega, {{"omega", number(it.omega)}, {"k", k}});
             }
             break;
         }
-        sayOfThose(Phrase::CheckNotSteel,
-                   [](const MemberCheck& check) { return isNotSteel(check); },
-                   {{"strength", number(it.strengthFactor)}, {"euler", number(it.eulerFactor)}});
+        if (const RichLine others = membersWhere(writer_, checks_, isNotSteel); !others.empty()) {
+            add(phrase::kCheckNotSteel, {{"strength", number(it.strengthFactor)},
+                                         {"euler", number(it.eulerFactor)},
+                                         {"members", others}});
+        }
     }
 
     void sayVerdict() {
         if (checks_.worst.valid()) {
             const MemberCheck& worst = checks_.members[checks_.worst.at()];
-            add(Phrase::CheckWorst,
-                {{"member", plainLine(memberName(truss_, worst.member))},
-                 {"use", plainLine(useText(truss_, worst.use, useErrorOf(worst)))},
-                 {"check", plainLine(checkWord(book_, worst.governing))}});
+            add(phrase::kCheckWorst, {{"member", memberName(writer_.truss, worst.member)},
+                                      {"use", useText(writer_.truss, worst.use, useErrorOf(worst))},
+                                      {"check", checkWord(writer_, worst.governing)}});
         }
-        sayOfThose(Phrase::CheckOver, [](const MemberCheck& check) { return isOver(check); });
-        sayOfThose(Phrase::CheckSlender, [](const MemberCheck& check) { return check.tooSlender; });
+        sayOfThose(phrase::kCheckOver, isOver);
+        sayOfThose(phrase::kCheckSlender,
+                   [](const MemberCheck& check) { return check.tooSlender; });
         if (checks_.over == 0 && checks_.slender == 0 && checks_.unchecked == 0) {
-            add(Phrase::CheckHolds);
+            add(phrase::kCheckHolds);
         }
     }
 
     void sayReliance() {
-        for (const auto& lines : {standingSentences(book_, checks_.reliance),
-                                  trustSentences(book_, truss_, checks_.reliance)}) {
+        for (const auto& lines : {standingSentences(writer_, checks_.reliance),
+                                  trustSentences(writer_, checks_.reliance)}) {
             lines_.insert(lines_.end(), lines.begin(), lines.end());
         }
     }
@@ -171,39 +177,35 @@ public:
                 continue;
             }
             told.push_back(lacks);
-            add(Phrase::CheckLacks,
-                {{"what", lacksOf(book_, lacks)},
-                 {"members", membersWhere(book_, truss_, checks_, [&](const MemberCheck& other) {
+            add(phrase::kCheckLacks,
+                {{"what", lacksOf(writer_, lacks)},
+                 {"members", membersWhere(writer_, checks_, [&](const MemberCheck& other) {
                       return other.lacks == lacks;
                   })}});
         }
     }
 
     void sayBends() {
-        sayOfThose(Phrase::CheckBends, [](const MemberCheck& check) { return check.bends; });
+        sayOfThose(phrase::kCheckBends, [](const MemberCheck& check) { return check.bends; });
     }
 
     [[nodiscard]] std::vector<std::string> take() { return std::move(lines_); }
 
 private:
-    void add(Phrase phrase, std::initializer_list<Part> parts = {}) {
-        lines_.push_back(sayPlain(book_, phrase, parts));
+    void add(Phrase<> phrase) { lines_.push_back(sayPlain(writer_, phrase)); }
+    template <PartName... Names>
+    void add(Phrase<Names...> phrase, const PartsOf<Words, Names...>& parts) {
+        lines_.push_back(sayPlain(writer_, phrase, parts));
     }
 
     template <class IsSo>
-    void sayOfThose(Phrase phrase, IsSo isSo, std::initializer_list<Part> others = {}) {
-        if (std::none_of(checks_.members.begin(), checks_.members.end(), isSo)) {
-            return;
-        }
-        const Part members{"members", membersWhere(book_, truss_, checks_, isSo)};
-        if (others.size() == 2) {
-            add(phrase, {others.begin()[0], others.begin()[1], members});
-        } else {
-            add(phrase, {members});
+    void sayOfThose(decltype("{members}"_phrase) phrase, IsSo isSo) {
+        if (const RichLine members = membersWhere(writer_, checks_, isSo); !members.empty()) {
+            add(phrase, {{"members", members}});
         }
     }
 
-    [[nodiscard]] RichLine number(double value) const { return given(truss_, value); }
+    [[nodiscard]] RichLine number(double value) const { return given(writer_.truss, value); }
 
     static bool isNotSteel(const MemberCheck& check) {
         return check.make.area && !check.make.steel;
@@ -213,8 +215,7 @@ private:
         return choice.combinationId.empty() ? choice.caseId : choice.combinationId;
     }
 
-    const PhraseBook& book_;
-    const Truss& truss_;
+    const Writer writer_;
     const MemberChecks& checks_;
     std::vector<std::string> lines_;
 };
@@ -233,18 +234,18 @@ const char* fileWordOf(CheckKind kind) {
     return kWords[static_cast<std::size_t>(kind)];
 }
 
-std::string csvRow(const PhraseBook& book, const Truss& truss, const MemberCheck& check) {
-    const double newtons = toNewton(truss.units.force);
+std::string csvRow(const Writer& writer, const MemberCheck& check) {
+    const double newtons = toNewton(writer.truss.units.force);
     const bool checked = isChecked(check);
     const bool loaded = checked && check.governing != CheckKind::None;
-    return "member," + csvTextCell(memberName(truss, check.member)) + ',' +
-           fileNumber(check.force / newtons, lastPlaceOfForces(truss, check.error)) + ',' +
+    return "member," + csvTextCell(memberName(writer.truss, check.member)) + ',' +
+           fileNumber(check.force / newtons, lastPlaceOfForces(writer.truss, check.error)) + ',' +
            fileWordOf(check.governing) + ',' +
            (loaded ? fileNumber(check.capacity / newtons) : "") + ',' +
            (checked ? fileNumber(check.use, lastPlaceOf(useErrorOf(check), 1)) : "") + ',' +
            (check.slenderness > 0 ? fileNumber(check.slenderness) : "") + ',' +
            (check.limit > 0 ? fileNumber(check.limit) : "") + ',' +
-           csvTextCell(remarkOf(book, truss, check)) + ',' + symbolOf(truss.units.force) + "\r\n";
+           csvTextCell(remarkOf(writer, check)) + ',' + symbolOf(writer.truss.units.force) + "\r\n";
 }
 
 } // namespace
@@ -256,7 +257,7 @@ std::string curveName(BucklingCurve curve) {
 
 std::string checkWord(const PhraseBook& book, CheckKind kind) {
     return sayPlain(book,
-                    kind == CheckKind::Buckling ? Phrase::WordBuckling : Phrase::WordStrength);
+                    kind == CheckKind::Buckling ? phrase::kWordBuckling : phrase::kWordStrength);
 }
 
 std::string useText(const Truss& truss, double use, double error) {
@@ -270,18 +271,17 @@ std::string useText(const Truss& truss, double use, double error) {
     return formatNumber(use, style);
 }
 
-std::string useLabel(const PhraseBook& book, const Truss& truss, const MemberCheck& check) {
-    const std::string use = useOf(truss, check);
+std::string useLabel(const Writer& writer, const MemberCheck& check) {
+    const std::string use = useOf(writer.truss, check);
     if (use.empty()) {
-        return sayPlain(book, Phrase::BoardUnknown);
+        return sayPlain(writer, phrase::kBoardUnknown);
     }
     if (isOver(check)) {
-        return sayPlain(book, Phrase::BoardUseOver, {{"use", plainLine(use)}});
+        return sayPlain(writer, phrase::kBoardUseOver, {{"use", use}});
     }
-    return check.tooSlender
-               ? sayPlain(book, Phrase::BoardUseSlender,
-                          {{"use", plainLine(use)}, {"limit", given(truss, check.limit)}})
-               : use;
+    return check.tooSlender ? sayPlain(writer, phrase::kBoardUseSlender,
+                                       {{"use", use}, {"limit", given(writer.truss, check.limit)}})
+                            : use;
 }
 
 std::string stressOf(const Truss& truss, const Solution& solution, MemberId member) {
@@ -296,24 +296,23 @@ std::string stressOf(const Truss& truss, const Solution& solution, MemberId memb
     return formatNumber(stress, style) + (unit.empty() ? unit : kThinSpace + unit);
 }
 
-std::vector<CheckRow> checkRows(const PhraseBook& book, const Truss& truss,
-                                const MemberChecks& checks) {
+std::vector<CheckRow> checkRows(const Writer& writer, const MemberChecks& checks) {
     std::vector<CheckRow> rows;
-    const NumberStyle style = numberStyleOf(truss);
-    const NumberStyle ofForces = forceStyleOf(truss, checks.reliance);
-    const double newtons = toNewton(truss.units.force);
+    const NumberStyle style = numberStyleOf(writer.truss);
+    const NumberStyle ofForces = forceStyleOf(writer.truss, checks.reliance);
+    const double newtons = toNewton(writer.truss.units.force);
     for (const MemberCheck& check : checks.members) {
         CheckRow row;
         row.member = check.member;
-        row.name = memberName(truss, check.member);
+        row.name = memberName(writer.truss, check.member);
         row.force = check.force == 0 ? "0" : formatNumber(check.force / newtons, ofForces);
         if (check.governing != CheckKind::None) {
-            row.check = checkWord(book, check.governing);
+            row.check = checkWord(writer, check.governing);
             row.allowed = formatNumber(check.capacity / newtons, style);
         }
-        row.use = useOf(truss, check);
-        row.slenderness = slendernessText(truss, check.slenderness);
-        row.remark = remarkOf(book, truss, check);
+        row.use = useOf(writer.truss, check);
+        row.slenderness = slendernessText(writer.truss, check.slenderness);
+        row.remark = remarkOf(writer, check);
         row.over = isOver(check);
         row.faulty = row.over || check.tooSlender || !isChecked(check);
         rows.push_back(std::move(row));
@@ -321,33 +320,33 @@ std::vector<CheckRow> checkRows(const PhraseBook& book, const Truss& truss,
     return rows;
 }
 
-TextTable checkTable(const PhraseBook& book, const Truss& truss, const MemberChecks& checks) {
-    const std::string unit = symbolOf(truss.units.force);
+TextTable checkTable(const Writer& writer, const MemberChecks& checks) {
+    const std::string unit = symbolOf(writer.truss.units.force);
     TextTable table{
-        sayPlain(book, Phrase::CheckCaption),
-        {say(book, Phrase::ColumnMember), headed(book, say(book, Phrase::ColumnForce), unit),
-         say(book, Phrase::ColumnCheck), headed(book, say(book, Phrase::ColumnAllowed), unit),
-         say(book, Phrase::ColumnUse), say(book, Phrase::ColumnSlenderness),
-         say(book, Phrase::ColumnRemark)},
+        sayPlain(writer, phrase::kCheckCaption),
+        {say(writer, phrase::kColumnMember),
+         headed(writer, say(writer, phrase::kColumnForce), unit), say(writer, phrase::kColumnCheck),
+         headed(writer, say(writer, phrase::kColumnAllowed), unit), say(writer, phrase::kColumnUse),
+         say(writer, phrase::kColumnSlenderness), say(writer, phrase::kColumnRemark)},
         {},
         {false, true, false, true, true, true, false}};
-    for (const CheckRow& row : checkRows(book, truss, checks)) {
+    for (const CheckRow& row : checkRows(writer, checks)) {
         table.rows.push_back(
             {row.name, row.force, row.check, row.allowed, row.use, row.slenderness, row.remark});
     }
     return table;
 }
 
-std::vector<std::string> checkLines(const PhraseBook& book, const Truss& truss,
-                                    const MemberChecks& checks, const CheckedLoads& loads) {
+std::vector<std::string> checkLines(const Writer& writer, const MemberChecks& checks,
+                                    const CheckedLoads& loads) {
     if (checks.members.empty()) {
-        std::vector<std::string> says{sayPlain(book, Phrase::CheckNothing)};
+        std::vector<std::string> says{sayPlain(writer, phrase::kCheckNothing)};
         for (const Issue& fault : checks.faults) {
             says.push_back(faultSentence(fault));
         }
         return says;
     }
-    CheckLines lines(book, truss, checks);
+    CheckLines lines(writer, checks);
     lines.sayVerdict();
     lines.sayReliance();
     lines.sayLacks();
@@ -357,67 +356,65 @@ std::vector<std::string> checkLines(const PhraseBook& book, const Truss& truss,
     return lines.take();
 }
 
-std::vector<std::string> checkWarnings(const PhraseBook& book, const Truss& truss,
-                                       const MemberChecks& checks) {
-    CheckLines lines(book, truss, checks);
+std::vector<std::string> checkWarnings(const Writer& writer, const MemberChecks& checks) {
+    CheckLines lines(writer, checks);
     if (!checks.members.empty()) {
         lines.sayReliance();
     }
     return lines.take();
 }
 
-std::vector<std::string> lackLines(const PhraseBook& book, const Truss& truss,
-                                   const MemberChecks& checks) {
-    CheckLines lines(book, truss, checks);
+std::vector<std::string> lackLines(const Writer& writer, const MemberChecks& checks) {
+    CheckLines lines(writer, checks);
     lines.sayLacks();
     return lines.take();
 }
 
 std::vector<std::string> cautionLines(const PhraseBook& book) {
-    return {sayPlain(book, Phrase::CautionPreliminary), sayPlain(book, Phrase::CautionLeftOut),
-            sayPlain(book, Phrase::CautionDecide)};
+    return {sayPlain(book, phrase::kCautionPreliminary), sayPlain(book, phrase::kCautionLeftOut),
+            sayPlain(book, phrase::kCautionDecide)};
 }
 
-std::string checksText(const PhraseBook& book, const Truss& truss, const MemberChecks& checks,
+std::string checksText(const Writer& writer, const MemberChecks& checks,
                        const CheckedLoads& loads) {
     std::string text;
-    for (const std::string& line : checkLines(book, truss, checks, loads)) {
+    for (const std::string& line : checkLines(writer, checks, loads)) {
         text += line + '\n';
     }
     if (!checks.members.empty()) {
-        text += '\n' + tableText(checkTable(book, truss, checks));
+        text += '\n' + tableText(checkTable(writer, checks));
     }
     text += '\n';
-    for (const std::string& line : cautionLines(book)) {
+    for (const std::string& line : cautionLines(writer)) {
         text += line + '\n';
     }
     return text;
 }
 
-std::string checksHtml(const PhraseBook& book, const Truss& truss, const MemberChecks& checks,
+std::string checksHtml(const Writer& writer, const MemberChecks& checks,
                        const CheckedLoads& loads) {
     std::string html;
-    for (const std::string& line : checkLines(book, truss, checks, loads)) {
+    for (const std::string& line : checkLines(writer, checks, loads)) {
         html += "<p>" + escapeHtml(line) + "</p>\n";
     }
     if (!checks.members.empty()) {
-        html += tableHtml(checkTable(book, truss, checks));
+        html += tableHtml(checkTable(writer, checks));
     }
-    for (const std::string& line : cautionLines(book)) {
+    for (const std::string& line : cautionLines(writer)) {
         html += "<p><strong>" + escapeHtml(line) + "</strong></p>\n";
     }
     return html;
 }
 
-std::string checksCsv(const PhraseBook& book, const Truss& truss, const MemberChecks& checks) {
+std::string checksCsv(const Writer& writer, const MemberChecks& checks) {
     std::string text = csvHead("kind,name,force,check,allowed,use,slenderness,limit,remark,unit");
     for (const MemberCheck& check : checks.members) {
-        text += csvRow(book, truss, check);
+        text += csvRow(writer, check);
     }
     if (const int figures = figuresLeft(checks.reliance); figures < kFileDigits) {
         text += "figures," + std::to_string(figures) + ",,,,,,,,\r\n";
     }
-    for (const std::string& line : cautionLines(book)) {
+    for (const std::string& line : cautionLines(writer)) {
         text += "caution," + csvTextCell(line) + ",,,,,,,,\r\n";
     }
     return text;

@@ -4,7 +4,7 @@
 
 #include "design/member_checks.hpp"
 #include "report/results/table.hpp"
-#include "report/text/phrases.hpp"
+#include "report/text/writer.hpp"
 
 #include <string>
 #include <vector>
@@ -30,36 +30,32 @@ struct CheckedLoads {
     bool worst = false;
 };
 
-[[nodiscard]] std::vector<CheckRow> checkRows(const PhraseBook&, const Truss&, const MemberChecks&);
+[[nodiscard]] std::vector<CheckRow> checkRows(const Writer&, const MemberChecks&);
 // Two decimals, and more where these would make 1.00 of a use that is greater: "1.004".
 // `error`: by how much rounding may put it off.
 [[nodiscard]] std::string useText(const Truss&, double use, double error = 0);
 // "0.83" for the drawing; "1.24 > 1" and "0.83, λ > 200" of what does not hold, "0" where the
 // member carries nothing, "?" where it is not known.
-[[nodiscard]] std::string useLabel(const PhraseBook&, const Truss&, const MemberCheck&);
+[[nodiscard]] std::string useLabel(const Writer&, const MemberCheck&);
 // "12.5 MPa" without sign, for the drawing; empty where no area is known.
 [[nodiscard]] std::string stressOf(const Truss&, const Solution&, MemberId);
-[[nodiscard]] TextTable checkTable(const PhraseBook&, const Truss&, const MemberChecks&);
+[[nodiscard]] TextTable checkTable(const Writer&, const MemberChecks&);
 [[nodiscard]] std::string curveName(BucklingCurve);                // "a₀"
 [[nodiscard]] std::string checkWord(const PhraseBook&, CheckKind); // precondition: not None
 // By what was checked and under what; the worst, what fails, what was not checked and why.
-[[nodiscard]] std::vector<std::string> checkLines(const PhraseBook&, const Truss&,
-                                                  const MemberChecks&, const CheckedLoads&);
+[[nodiscard]] std::vector<std::string> checkLines(const Writer&, const MemberChecks&,
+                                                  const CheckedLoads&);
 // What must be known of the forces: those of these lines that say so.
-[[nodiscard]] std::vector<std::string> checkWarnings(const PhraseBook&, const Truss&,
-                                                     const MemberChecks&);
+[[nodiscard]] std::vector<std::string> checkWarnings(const Writer&, const MemberChecks&);
 // What was not checked, and why: those of these lines that say so.
-[[nodiscard]] std::vector<std::string> lackLines(const PhraseBook&, const Truss&,
-                                                 const MemberChecks&);
+[[nodiscard]] std::vector<std::string> lackLines(const Writer&, const MemberChecks&);
 // That it is preliminary, what it leaves out, and who decides.
 [[nodiscard]] std::vector<std::string> cautionLines(const PhraseBook&);
 
-[[nodiscard]] std::string checksText(const PhraseBook&, const Truss&, const MemberChecks&,
-                                     const CheckedLoads&);
-[[nodiscard]] std::string checksHtml(const PhraseBook&, const Truss&, const MemberChecks&,
-                                     const CheckedLoads&);
+[[nodiscard]] std::string checksText(const Writer&, const MemberChecks&, const CheckedLoads&);
+[[nodiscard]] std::string checksHtml(const Writer&, const MemberChecks&, const CheckedLoads&);
 // kind, name, force, check, allowed, use, slenderness, limit, remark, unit; the caution in rows of
 // the kind "caution". As report/results/results_text otherwise.
-[[nodiscard]] std::string checksCsv(const PhraseBook&, const Truss&, const MemberChecks&);
+[[nodiscard]] std::string checksCsv(const Writer&, const MemberChecks&);
 
 } // namespace gusset

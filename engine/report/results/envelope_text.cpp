@@ -1,6 +1,8 @@
 #include "report/results/envelope_text.hpp"
 
 #include "core/tolerance.hpp"
+#include "phrases/envelope.hpp"
+#include "phrases/tables.hpp"
 #include "report/results/influence_text.hpp"
 #include "report/results/results_text.hpp"
 #include "report/results/trust_text.hpp"
@@ -50,22 +52,22 @@ std::string choiceName(const LoadChoice& choice) {
     return choice.combinationId.empty() ? choice.caseId : choice.combinationId;
 }
 
-std::string placeOfTrain(const PhraseBook& book, const Truss& truss,
-                         const std::vector<JointId>& path, const TrainPlace& place) {
-    const bool right = leadsRight(truss, path) != place.reversed;
-    return sayPlain(book, Phrase::AxleOn,
-                    {{"axle", plainLine(std::to_string(place.axle + 1))},
-                     {"joint", plainLine(truss.joints[path[place.joint].at()].label)},
-                     {"way", plainLine(right ? "→" : "←")}});
+std::string placeOfTrain(const Writer& writer, const std::vector<JointId>& path,
+                         const TrainPlace& place) {
+    const bool right = leadsRight(writer.truss, path) != place.reversed;
+    return sayPlain(writer, phrase::kAxleOn,
+                    {{"axle", place.axle + 1},
+                     {"joint", writer.truss.joints[path[place.joint].at()].label},
+                     {"way", right ? "→" : "←"}});
 }
 
-std::string placeOfUniform(const PhraseBook& book, const Truss& truss, const UniformPlace& place) {
+std::string placeOfUniform(const Writer& writer, const UniformPlace& place) {
     if (place.to <= place.from) {
-        return sayPlain(book, Phrase::PlacedWorst);
+        return sayPlain(writer, phrase::kPlacedWorst);
     }
-    return sayPlain(book, Phrase::PlacedFromTo,
-                    {{"from", plainLine(pathLength(truss, place.from))},
-                     {"to", plainLine(pathLength(truss, place.to))}});
+    return sayPlain(writer, phrase::kPlacedFromTo,
+                    {{"from", pathLength(writer.truss, place.from)},
+                     {"to", pathLength(writer.truss, place.to)}});
 }
 
 // Axles and spread load together; the axles tell where.
@@ -75,21 +77,19 @@ double forceOf(const TrainPlace& train, const UniformPlace* uniform) {
 
 } // namespace
 
-std::vector<std::string> trustSentences(const PhraseBook& book, const Truss& truss,
-                                        const Envelope& envelope) {
+std::vector<std::string> trustSentences(const Writer& writer, const Envelope& envelope) {
     const Reliance& reliance = envelope.reliance;
     std::vector<double> written; // 0 in one of the columns, if any is
     for (const MemberEnvelope& each : envelope.members) {
         const double pull = each.tension.force;
         written.push_back(isBelowBound(reliance, pull) ? pull : each.compression.force);
     }
-    return trustSentences(book, truss, reliance, figureSentences(book, truss, reliance, written));
+    return trustSentences(writer, reliance, figureSentences(writer, reliance, written));
 }
 
-std::vector<std::string> envelopeWarnings(const PhraseBook& book, const Truss& truss,
-                                          const Envelope& envelope) {
-    std::vector<std::string> warnings = standingSentences(book, envelope.reliance);
-    for (std::string& sentence : trustSentences(book, truss, envelope)) {
+std::vector<std::string> envelopeWarnings(const Writer& writer, const Envelope& envelope) {
+    std::vector<std::string> warnings = standingSentences(writer, envelope.reliance);
+    for (std::string& sentence : trustSentences(writer, envelope)) {
         warnings.push_back(std::move(sentence));
     }
     return warnings;
@@ -108,16 +108,15 @@ std::vector<EnvelopeRow> envelopeRows(const Truss& truss, const Envelope& envelo
                    lastPlaceOfForces(truss, forceErrorOf(reliance))});
 }
 
-std::vector<EnvelopeRow> movingRows(const PhraseBook& book, const Truss& truss,
-                                    const std::vector<JointId>& path,
+std::vector<EnvelopeRow> movingRows(const Writer& writer, const std::vector<JointId>& path,
                                     const std::vector<MovingResult>& results) {
     std::vector<Side> tension;
     std::vector<Side> compression;
     const auto placeOf = [&](const TrainPlace& train, const UniformPlace* uniform) {
         if (train.value != 0) {
-            return placeOfTrain(book, truss, path, train);
+            return placeOfTrain(writer, path, train);
         }
-        return uniform ? placeOfUniform(book, truss, *uniform) : std::string{};
+        return uniform ? placeOfUniform(writer, *uniform) : std::string{};
     };
     const auto sideOf = [&](const TrainPlace& train, const UniformPlace* uniform) {
         return Side{forceOf(train, uniform), placeOf(train, uniform)};
@@ -132,25 +131,26 @@ std::vector<EnvelopeRow> movingRows(const PhraseBook& book, const Truss& truss,
         largest = std::max({largest, tension.back().force, compression.back().force});
         error = std::max(error, each.error);
     }
-    return rowsOf(truss, tension, compression,
-                  {kZeroForce * largest, lastPlaceOfForces(truss, error)});
+    return rowsOf(writer.truss, tension, compression,
+                  {kZeroForce * largest, lastPlaceOfForces(writer.truss, error)});
 }
 
-std::string headOfTension(const PhraseBook& book, const Truss& truss) {
-    return plainText(headed(book, say(book, Phrase::ColumnTension), symbolOf(truss.units.force)));
-}
-
-std::string headOfCompression(const PhraseBook& book, const Truss& truss) {
+std::string headOfTension(const Writer& writer) {
     return plainText(
-        headed(book, say(book, Phrase::ColumnCompression), symbolOf(truss.units.force)));
+        headed(writer, say(writer, phrase::kWordTension), symbolOf(writer.truss.units.force)));
 }
 
-TextTable envelopeTable(const PhraseBook& book, const Truss& truss, const std::string& caption,
+std::string headOfCompression(const Writer& writer) {
+    return plainText(
+        headed(writer, say(writer, phrase::kWordCompression), symbolOf(writer.truss.units.force)));
+}
+
+TextTable envelopeTable(const Writer& writer, const std::string& caption,
                         const std::vector<EnvelopeRow>& rows) {
-    const RichLine by = say(book, Phrase::ColumnGivenBy);
+    const RichLine by = say(writer, phrase::kCellBy);
     TextTable table{caption,
-                    {say(book, Phrase::ColumnMember), plainLine(headOfTension(book, truss)), by,
-                     plainLine(headOfCompression(book, truss)), by},
+                    {say(writer, phrase::kColumnMember), plainLine(headOfTension(writer)), by,
+                     plainLine(headOfCompression(writer)), by},
                     {},
                     {false, true, false, true, false}};
     for (const EnvelopeRow& row : rows) {
@@ -161,33 +161,33 @@ TextTable envelopeTable(const PhraseBook& book, const Truss& truss, const std::s
 }
 
 std::string captionUnder(const PhraseBook& book, const std::string& load) {
-    return sayPlain(book, Phrase::EnvelopeUnder, {{"load", plainLine(load)}});
+    return sayPlain(book, phrase::kEnvelopeUnder, {{"load", load}});
 }
 
 std::string envelopeSentence(const PhraseBook& book, const std::vector<LoadChoice>& choices) {
     const bool combined = !choices.empty() && !choices.front().combinationId.empty();
     if (choices.size() == 1 && combined) {
-        return sayPlain(book, Phrase::EnvelopeOfOneCombination,
-                        {{"combination", plainLine(choiceName(choices.front()))}});
+        return sayPlain(book, phrase::kEnvelopeOfOneCombination,
+                        {{"combination", choiceName(choices.front())}});
     }
     if (choices.size() < 2) {
-        return sayPlain(book, Phrase::EnvelopeOfOne);
+        return sayPlain(book, phrase::kEnvelopeOfOne);
     }
     std::vector<RichLine> names;
     for (const LoadChoice& choice : choices) {
         names.push_back(plainLine(choiceName(choice)));
     }
-    return sayPlain(book, combined ? Phrase::EnvelopeOfCombinations : Phrase::EnvelopeOver,
+    return sayPlain(book, combined ? phrase::kEnvelopeOfCombinations : phrase::kEnvelopeOver,
                     {{"choices", listOf(book, names)}});
 }
 
-std::string envelopeText(const PhraseBook& book, const Truss& truss, const Envelope& envelope) {
+std::string envelopeText(const Writer& writer, const Envelope& envelope) {
     std::string text;
-    for (const std::string& sentence : envelopeWarnings(book, truss, envelope)) {
+    for (const std::string& sentence : envelopeWarnings(writer, envelope)) {
         text += sentence + "\n\n";
     }
-    return text + tableText(envelopeTable(book, truss, sayPlain(book, Phrase::EnvelopeCaption),
-                                          envelopeRows(truss, envelope)));
+    return text + tableText(envelopeTable(writer, sayPlain(writer, phrase::kEnvelopeCaption),
+                                          envelopeRows(writer.truss, envelope)));
 }
 
 } // namespace gusset

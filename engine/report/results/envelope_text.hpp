@@ -23,20 +23,17 @@ struct EnvelopeRow {
 };
 
 // What must be known of its figures; and before that, what its forces rest on.
-[[nodiscard]] std::vector<std::string> trustSentences(const PhraseBook&, const Truss&,
-                                                      const Envelope&);
-[[nodiscard]] std::vector<std::string> envelopeWarnings(const PhraseBook&, const Truss&,
-                                                        const Envelope&);
+[[nodiscard]] std::vector<std::string> trustSentences(const Writer&, const Envelope&);
+[[nodiscard]] std::vector<std::string> envelopeWarnings(const Writer&, const Envelope&);
 [[nodiscard]] std::vector<EnvelopeRow> envelopeRows(const Truss&, const Envelope&);
 // Under one moving load, by statics' membersUnder: axles and a spread load each where they are
 // worst, their forces added.
-[[nodiscard]] std::vector<EnvelopeRow> movingRows(const PhraseBook&, const Truss&,
-                                                  const std::vector<JointId>& path,
+[[nodiscard]] std::vector<EnvelopeRow> movingRows(const Writer&, const std::vector<JointId>& path,
                                                   const std::vector<MovingResult>&);
 
-[[nodiscard]] std::string headOfTension(const PhraseBook&, const Truss&); // "tension, kN"
-[[nodiscard]] std::string headOfCompression(const PhraseBook&, const Truss&);
-[[nodiscard]] TextTable envelopeTable(const PhraseBook&, const Truss&, const std::string& caption,
+[[nodiscard]] std::string headOfTension(const Writer&); // "tension, kN"
+[[nodiscard]] std::string headOfCompression(const Writer&);
+[[nodiscard]] TextTable envelopeTable(const Writer&, const std::string& caption,
                                       const std::vector<EnvelopeRow>&);
 [[nodiscard]] std::string captionUnder(const PhraseBook&,
                                        const std::string& load); // of a moving load's table
@@ -44,6 +41,6 @@ struct EnvelopeRow {
 // nothing to choose from, how to make more.
 [[nodiscard]] std::string envelopeSentence(const PhraseBook&, const std::vector<LoadChoice>&);
 // With what must be known of the forces before them.
-[[nodiscard]] std::string envelopeText(const PhraseBook&, const Truss&, const Envelope&);
+[[nodiscard]] std::string envelopeText(const Writer&, const Envelope&);
 
 } // namespace gusset

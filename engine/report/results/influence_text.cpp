@@ -2,6 +2,10 @@
 
 #include "core/signs.hpp"
 #include "core/tolerance.hpp"
+#include "phrases/influence.hpp"
+#include "phrases/tables.hpp"
+#include "phrases/trust.hpp"
+#include "phrases/verdict.hpp"
 #include "report/results/results_text.hpp"
 #include "report/results/solution_text.hpp"
 #include "report/results/trust_text.hpp"
@@ -23,7 +27,7 @@ struct LineSheet {
     const InfluenceReport& report;
 };
 
-RichLine column(const PhraseBook& book, Phrase phrase, const std::string& unit = {}) {
+RichLine column(const PhraseBook& book, Phrase<> phrase, const std::string& unit = {}) {
     return headed(book, say(book, phrase), unit);
 }
 
@@ -88,13 +92,12 @@ std::string areaText(const Truss& truss, const InfluenceReport& report, double a
 std::string trainLine(const LineSheet& sheet, const MovingResult& moving, const TrainPlace& place) {
     const auto& [book, truss, report] = sheet;
     const bool right = leadsRight(truss, report.path) != place.reversed;
-    return sayPlain(
-        book, Phrase::TrainAt,
-        {{"load", plainLine(moving.id)},
-         {"value", plainLine(effectValue(truss, report.effect.kind, place.value, moving.error))},
-         {"axle", plainLine(std::to_string(place.axle + 1))},
-         {"joint", labelOf(truss, report.path[place.joint])},
-         {"way", plainLine(sayPlain(book, right ? Phrase::FacingRight : Phrase::FacingLeft))}});
+    return sayPlain(book, phrase::kTrainAt,
+                    {{"load", moving.id},
+                     {"value", effectValue(truss, report.effect.kind, place.value, moving.error)},
+                     {"axle", place.axle + 1},
+                     {"joint", labelOf(truss, report.path[place.joint])},
+                     {"way", sayPlain(book, right ? phrase::kFacingRight : phrase::kFacingLeft)}});
 }
 
 std::string uniformLine(const LineSheet& sheet, const MovingResult& moving,
@@ -104,13 +107,13 @@ std::string uniformLine(const LineSheet& sheet, const MovingResult& moving,
         plainLine(effectValue(truss, report.effect.kind, place.value, moving.error));
     const RichLine load = plainLine(moving.id);
     if (place.to <= place.from) {
-        return sayPlain(book, Phrase::UniformWorst, {{"load", load}, {"value", value}});
+        return sayPlain(book, phrase::kUniformWorst, {{"load", load}, {"value", value}});
     }
-    return sayPlain(book, Phrase::UniformFromTo,
+    return sayPlain(book, phrase::kUniformFromTo,
                     {{"load", load},
                      {"value", value},
-                     {"from", plainLine(pathLength(truss, place.from))},
-                     {"to", plainLine(pathLength(truss, place.to))}});
+                     {"from", pathLength(truss, place.from)},
+                     {"to", pathLength(truss, place.to)}});
 }
 
 // What is this small beside the axles' weight is rounding.
@@ -133,8 +136,7 @@ void addMoving(const LineSheet& sheet, const MovingResult& moving,
         }
     }
     if (lines.size() == before) {
-        lines.push_back(
-            sayPlain(sheet.book, Phrase::NothingFrom, {{"load", plainLine(moving.id)}}));
+        lines.push_back(sayPlain(sheet.book, phrase::kNothingFrom, {{"load", moving.id}}));
     }
 }
 
@@ -165,19 +167,19 @@ std::string readingOnJoint(const Truss& truss, const InfluenceReport& report, st
 
 } // namespace
 
-std::string effectName(const PhraseBook& book, const Truss& truss, const Effect& effect) {
+std::string effectName(const Writer& writer, const Effect& effect) {
     switch (effect.kind) {
     case EffectKind::MemberForce:
-        return sayPlain(book, Phrase::EffectForce,
-                        {{"member", plainLine(memberName(truss, effect.member))}});
+        return sayPlain(writer, phrase::kEffectForce,
+                        {{"member", memberName(writer.truss, effect.member)}});
     case EffectKind::Reaction:
-        return sayPlain(book, effect.horizontal ? Phrase::ReactionX : Phrase::ReactionY,
-                        {{"joint", labelOf(truss, effect.joint)}});
+        return sayPlain(writer, effect.horizontal ? phrase::kReactionX : phrase::kReactionY,
+                        {{"joint", labelOf(writer.truss, effect.joint)}});
     case EffectKind::Displacement:
         break;
     }
-    return sayPlain(book, effect.horizontal ? Phrase::EffectMoveX : Phrase::EffectMoveY,
-                    {{"joint", labelOf(truss, effect.joint)}});
+    return sayPlain(writer, effect.horizontal ? phrase::kEffectMoveX : phrase::kEffectMoveY,
+                    {{"joint", labelOf(writer.truss, effect.joint)}});
 }
 
 std::string signedOrdinate(const Truss& truss, const InfluenceReport& report, double value) {
@@ -206,55 +208,55 @@ bool losesFigures(const Truss& truss, const InfluenceReport& report) {
 
 } // namespace
 
-std::string influenceSentence(const PhraseBook& book, const Truss& truss,
-                              const InfluenceReport& report) {
+std::string influenceSentence(const Writer& writer, const InfluenceReport& report) {
     const std::vector<double>& values = report.line.ordinates;
     const auto high =
         static_cast<std::size_t>(std::max_element(values.begin(), values.end()) - values.begin());
     const auto low =
         static_cast<std::size_t>(std::min_element(values.begin(), values.end()) - values.begin());
-    const Part effect{"effect", plainLine(effectName(book, truss, report.effect))};
-    const auto isZero = [&](std::size_t i) { return ordinateText(truss, report, i) == "0"; };
+    const std::string effect = effectName(writer, report.effect);
+    const auto isZero = [&](std::size_t i) { return ordinateText(writer.truss, report, i) == "0"; };
     if (isZero(high) && isZero(low)) {
-        return sayPlain(book,
-                        losesFigures(truss, report) && figuresOf(trustOf(report).error) == 0
-                            ? Phrase::NoOrdinateFigures
-                            : Phrase::InfluenceNone,
-                        {effect});
+        return losesFigures(writer.truss, report) && figuresOf(trustOf(report).error) == 0
+                   ? sayPlain(writer, phrase::kNoOrdinateFigures)
+                   : sayPlain(writer, phrase::kInfluenceNone, {{"effect", effect}});
     }
     if (isZero(high) || isZero(low)) {
         const std::size_t at = isZero(high) ? low : high;
-        return sayPlain(book, Phrase::InfluenceOne,
-                        {effect,
-                         {"value", plainLine(ordinateText(truss, report, at))},
-                         {"joint", labelOf(truss, report.path[at])}});
+        return sayPlain(writer, phrase::kInfluenceOne,
+                        {{"effect", effect},
+                         {"value", ordinateText(writer.truss, report, at)},
+                         {"joint", labelOf(writer.truss, report.path[at])}});
     }
-    return sayPlain(book, Phrase::InfluenceBoth,
-                    {effect,
-                     {"high", plainLine(ordinateText(truss, report, high))},
-                     {"highJoint", labelOf(truss, report.path[high])},
-                     {"low", plainLine(ordinateText(truss, report, low))},
-                     {"lowJoint", labelOf(truss, report.path[low])}});
+    return sayPlain(writer, phrase::kInfluenceBoth,
+                    {{"effect", effect},
+                     {"high", ordinateText(writer.truss, report, high)},
+                     {"highJoint", labelOf(writer.truss, report.path[high])},
+                     {"low", ordinateText(writer.truss, report, low)},
+                     {"lowJoint", labelOf(writer.truss, report.path[low])}});
 }
 
-std::string readingSentence(const PhraseBook& book, const Truss& truss,
-                            const InfluenceReport& report, double place) {
+std::string readingSentence(const Writer& writer, const InfluenceReport& report, double place) {
     const double at = std::clamp(place, 0.0, report.line.at.back());
-    const Part start{"start", labelOf(truss, report.path.front())};
-    const Part distance{"distance", plainLine(pathLength(truss, at))};
+    const RichLine start = labelOf(writer.truss, report.path.front());
+    const std::string distance = pathLength(writer.truss, at);
     const std::optional<std::size_t> joint = jointOn(report, at);
     if (!joint) {
         const std::string value =
-            withUnit(signedOrdinate(truss, report, ordinateAt(report.line, at)),
-                     ordinateUnit(truss, report.effect.kind));
-        return sayPlain(book, Phrase::ReadBetween, {{"value", plainLine(value)}, distance, start});
+            withUnit(signedOrdinate(writer.truss, report, ordinateAt(report.line, at)),
+                     ordinateUnit(writer.truss, report.effect.kind));
+        return sayPlain(writer, phrase::kReadBetween,
+                        {{"value", value}, {"distance", distance}, {"start", start}});
     }
-    const Part value{"value", plainLine(readingOnJoint(truss, report, *joint))};
+    const std::string value = readingOnJoint(writer.truss, report, *joint);
     if (*joint == 0) {
-        return sayPlain(book, Phrase::ReadAtStart, {value, start});
+        return sayPlain(writer, phrase::kReadAtStart, {{"value", value}, {"start", start}});
     }
-    return sayPlain(book, Phrase::ReadOnJoint,
-                    {{"joint", labelOf(truss, report.path[*joint])}, value, distance, start});
+    return sayPlain(writer, phrase::kReadOnJoint,
+                    {{"joint", labelOf(writer.truss, report.path[*joint])},
+                     {"value", value},
+                     {"distance", distance},
+                     {"start", start}});
 }
 
 double nearJoint(const InfluenceReport& report, double at, double slack) {
@@ -283,26 +285,26 @@ std::vector<OrdinateRow> ordinateRows(const Truss& truss, const InfluenceReport&
     return rows;
 }
 
-std::string headOfDistance(const PhraseBook& book, const Truss& truss) {
-    return plainText(column(book, Phrase::ColumnFromStart, symbolOf(truss.units.length)));
+std::string headOfDistance(const Writer& writer) {
+    return plainText(column(writer, phrase::kColumnFromStart, symbolOf(writer.truss.units.length)));
 }
 
-std::string headOfOrdinate(const PhraseBook& book, const Truss& truss,
-                           const InfluenceReport& report) {
-    return plainText(column(book, Phrase::ColumnOrdinate, ordinateUnit(truss, report.effect.kind)));
+std::string headOfOrdinate(const Writer& writer, const InfluenceReport& report) {
+    return plainText(
+        column(writer, phrase::kColumnOrdinate, ordinateUnit(writer.truss, report.effect.kind)));
 }
 
-TextTable ordinateTable(const PhraseBook& book, const Truss& truss, const InfluenceReport& report) {
-    TextTable table{influenceSentence(book, truss, report),
-                    {column(book, Phrase::ColumnJoint), plainLine(headOfDistance(book, truss)),
-                     plainLine(headOfOrdinate(book, truss, report))},
+TextTable ordinateTable(const Writer& writer, const InfluenceReport& report) {
+    TextTable table{influenceSentence(writer, report),
+                    {column(writer, phrase::kColumnJoint), plainLine(headOfDistance(writer)),
+                     plainLine(headOfOrdinate(writer, report))},
                     {},
                     {false, true, true}};
     if (!report.exact.empty()) {
-        table.head.push_back(column(book, Phrase::ColumnExactly));
+        table.head.push_back(column(writer, phrase::kColumnExactly));
         table.numeric.push_back(true);
     }
-    for (const OrdinateRow& row : ordinateRows(truss, report)) {
+    for (const OrdinateRow& row : ordinateRows(writer.truss, report)) {
         table.rows.push_back({row.name, row.from, row.ordinate});
         if (!report.exact.empty()) {
             table.rows.back().push_back(row.exact);
@@ -311,51 +313,45 @@ TextTable ordinateTable(const PhraseBook& book, const Truss& truss, const Influe
     return table;
 }
 
-std::string areaSentence(const PhraseBook& book, const Truss& truss,
-                         const InfluenceReport& report) {
+std::string areaSentence(const Writer& writer, const InfluenceReport& report) {
     const Areas areas = areasOf(report.line);
-    return sayPlain(book, Phrase::InfluenceAreas,
-                    {{"positive", plainLine(areaText(truss, report, areas.positive))},
-                     {"negative", plainLine(areaText(truss, report, areas.negative))}});
+    return sayPlain(writer, phrase::kInfluenceAreas,
+                    {{"positive", areaText(writer.truss, report, areas.positive)},
+                     {"negative", areaText(writer.truss, report, areas.negative)}});
 }
 
-std::vector<std::string> movingLines(const PhraseBook& book, const Truss& truss,
-                                     const InfluenceReport& report) {
+std::vector<std::string> movingLines(const Writer& writer, const InfluenceReport& report) {
     std::vector<std::string> lines;
     for (const MovingResult& moving : report.moving) {
-        addMoving({book, truss, report}, moving, lines);
+        addMoving({writer.book, writer.truss, report}, moving, lines);
     }
     return lines;
 }
 
-std::vector<std::string> lineWarnings(const PhraseBook& book, const Truss& truss,
-                                      const InfluenceReport& report) {
+std::vector<std::string> lineWarnings(const Writer& writer, const InfluenceReport& report) {
     const int figures = figuresOf(trustOf(report).error);
-    const bool loses = losesFigures(truss, report);
+    const bool loses = losesFigures(writer.truss, report);
     std::vector<std::string> says;
     if (loses && figures == 0) {
-        says.push_back(sayPlain(book, Phrase::NoOrdinateFigures));
+        says.push_back(sayPlain(writer, phrase::kNoOrdinateFigures));
     } else if (loses) {
-        says.push_back(sayPlain(book, Phrase::OrdinateFiguresLeft,
-                                {{"n", plainLine(std::to_string(figures))}}));
+        says.push_back(sayPlain(writer, phrase::kOrdinateFiguresLeft, {{"n", figures}}));
     }
-    return trustSentences(book, truss, report.reliance, says);
+    return trustSentences(writer, report.reliance, says);
 }
 
-std::string influenceText(const PhraseBook& book, const Truss& truss,
-                          const InfluenceReport& report) {
+std::string influenceText(const Writer& writer, const InfluenceReport& report) {
     std::string text;
-    for (const std::string& sentence : lineWarnings(book, truss, report)) {
+    for (const std::string& sentence : lineWarnings(writer, report)) {
         text += sentence + "\n\n";
     }
-    text +=
-        tableText(ordinateTable(book, truss, report)) + areaSentence(book, truss, report) + "\n";
-    for (const std::string& assumed : assumptionSentences(book, report.reliance.assumed)) {
+    text += tableText(ordinateTable(writer, report)) + areaSentence(writer, report) + "\n";
+    for (const std::string& assumed : assumptionSentences(writer, report.reliance.assumed)) {
         text += assumed + "\n";
     }
-    const std::vector<std::string> moving = movingLines(book, truss, report);
+    const std::vector<std::string> moving = movingLines(writer, report);
     if (!moving.empty()) {
-        text += "\n" + sayPlain(book, Phrase::MovingHeading) + "\n";
+        text += "\n" + sayPlain(writer, phrase::kMovingHeading) + "\n";
     }
     for (const std::string& line : moving) {
         text += "  " + line + "\n";

@@ -2,6 +2,7 @@
 
 #include "core/signs.hpp"
 #include "core/tolerance.hpp"
+#include "phrases/tables.hpp"
 #include "report/results/results_text.hpp"
 #include "report/results/trust_text.hpp"
 
@@ -30,49 +31,50 @@ std::string numberText(const Truss& truss, double value, double off) {
     return value == 0 ? "0" : formatNumber(value, movementStyleOf(truss, off));
 }
 
-std::string captionOf(const PhraseBook& book, const std::string& unit, Phrase withUnit,
-                      Phrase plain) {
-    return unit.empty() ? sayPlain(book, plain)
-                        : sayPlain(book, withUnit, {{"unit", plainLine(unit)}});
+std::string captionOf(const PhraseBook& book, const std::string& unit,
+                      decltype("{unit}"_phrase) withUnit, Phrase<> plain) {
+    return unit.empty() ? sayPlain(book, plain) : sayPlain(book, withUnit, {{"unit", unit}});
 }
 
-TextTable jointTable(const PhraseBook& book, const Truss& truss, const Solution& solution) {
-    TextTable table{captionOf(book, symbolOf(truss.units.displacement), Phrase::MovementCaption,
-                              Phrase::MovementCaptionPlain),
-                    {say(book, Phrase::ColumnJoint), plainLine("x"), plainLine("y"),
-                     say(book, Phrase::ColumnTotal)},
+TextTable jointTable(const Writer& writer, const Solution& solution) {
+    TextTable table{captionOf(writer, symbolOf(writer.truss.units.displacement),
+                              phrase::kMovementCaption, phrase::kMovementCaptionPlain),
+                    {say(writer, phrase::kColumnJoint), plainLine("x"), plainLine("y"),
+                     say(writer, phrase::kTotal)},
                     {},
                     {false, true, true, true}};
-    for (const MovementRow& row : movementRows(truss, solution)) {
+    for (const MovementRow& row : movementRows(writer.truss, solution)) {
         table.rows.push_back({row.name, row.x, row.y, row.total});
     }
     return table;
 }
 
-TextTable memberTable(const PhraseBook& book, const Truss& truss, const Solution& solution) {
+TextTable memberTable(const Writer& writer, const Solution& solution) {
     TextTable table{
-        sayPlain(book, Phrase::StretchCaption),
-        {say(book, Phrase::ColumnMember),
-         headed(book, say(book, Phrase::ColumnStretch), symbolOf(truss.units.displacement)),
-         headed(book, say(book, Phrase::ColumnStress), symbolOf(truss.units.stress))},
+        sayPlain(writer, phrase::kStretchCaption),
+        {say(writer, phrase::kColumnMember),
+         headed(writer, say(writer, phrase::kColumnStretch),
+                symbolOf(writer.truss.units.displacement)),
+         headed(writer, say(writer, phrase::kColumnStress), symbolOf(writer.truss.units.stress))},
         {},
         {false, true, true}};
-    for (const StretchRow& row : stretchRows(truss, solution)) {
+    for (const StretchRow& row : stretchRows(writer.truss, solution)) {
         table.rows.push_back({row.name, row.stretch, row.stress});
     }
     return table;
 }
 
-std::string energyLine(const PhraseBook& book, const Truss& truss, const Solution& solution) {
-    const std::string force = symbolOf(truss.units.force);
-    const std::string length = symbolOf(truss.units.length);
-    const double unit = toNewton(truss.units.force) * toMetre(truss.units.length);
-    std::string value = formatNumber(solution.strainEnergy / unit,
-                                     movementStyleOf(truss, solution.strainEnergyError / unit));
+std::string energyLine(const Writer& writer, const Solution& solution) {
+    const std::string force = symbolOf(writer.truss.units.force);
+    const std::string length = symbolOf(writer.truss.units.length);
+    const double unit = toNewton(writer.truss.units.force) * toMetre(writer.truss.units.length);
+    std::string value =
+        formatNumber(solution.strainEnergy / unit,
+                     movementStyleOf(writer.truss, solution.strainEnergyError / unit));
     if (!force.empty() && !length.empty()) {
         value += kThinSpace + force + "·" + length;
     }
-    return sayPlain(book, Phrase::StrainEnergy, {{"value", plainLine(value)}});
+    return sayPlain(writer, phrase::kStrainEnergy, {{"value", value}});
 }
 
 } // namespace
@@ -123,12 +125,11 @@ std::vector<StretchRow> stretchRows(const Truss& truss, const Solution& solution
     return rows;
 }
 
-std::vector<TextTable> movementTables(const PhraseBook& book, const Truss& truss,
-                                      const Solution& solution) {
+std::vector<TextTable> movementTables(const Writer& writer, const Solution& solution) {
     if (!solution.displaced) {
         return {};
     }
-    return {jointTable(book, truss, solution), memberTable(book, truss, solution)};
+    return {jointTable(writer, solution), memberTable(writer, solution)};
 }
 
 JointId furthestJoint(const Solution& solution) {
@@ -143,24 +144,23 @@ JointId furthestJoint(const Solution& solution) {
     return furthest;
 }
 
-std::vector<std::string> movementLines(const PhraseBook& book, const Truss& truss,
-                                       const Solution& solution) {
+std::vector<std::string> movementLines(const Writer& writer, const Solution& solution) {
     if (losesDisplacements(solution)) {
-        return {sayPlain(book, Phrase::DisplacementsLost)};
+        return {sayPlain(writer, phrase::kDisplacementsLost)};
     }
     if (!solution.displaced) {
         return solution.solved && solution.status != Status::Mechanism
-                   ? std::vector{sayPlain(book, Phrase::NoDisplacements)}
+                   ? std::vector{sayPlain(writer, phrase::kNoDisplacements)}
                    : std::vector<std::string>{};
     }
     const JointId joint = furthestJoint(solution);
     if (!joint.valid()) {
-        return {sayPlain(book, Phrase::NothingMoves)};
+        return {sayPlain(writer, phrase::kNothingMoves)};
     }
-    return {sayPlain(book, Phrase::LargestDisplacement,
-                     {{"value", plainLine(movementOf(truss, solution, joint))},
-                      {"joint", plainLine(truss.joints[joint.at()].label)}}),
-            energyLine(book, truss, solution)};
+    return {sayPlain(writer, phrase::kLargestDisplacement,
+                     {{"value", movementOf(writer.truss, solution, joint)},
+                      {"joint", writer.truss.joints[joint.at()].label}}),
+            energyLine(writer, solution)};
 }
 
 std::string movementOf(const Truss& truss, const Solution& solution, JointId joint) {

@@ -4,7 +4,7 @@
 
 #include "core/number.hpp"
 #include "report/results/table.hpp"
-#include "report/text/phrases.hpp"
+#include "report/text/writer.hpp"
 #include "statics/solve/solution.hpp"
 
 #include <optional>
@@ -34,14 +34,12 @@ struct StretchRow {
 [[nodiscard]] std::vector<MovementRow> movementRows(const Truss&, const Solution&);
 [[nodiscard]] std::vector<StretchRow> stretchRows(const Truss&, const Solution&);
 // Both empty unless the solution is displaced; then two tables.
-[[nodiscard]] std::vector<TextTable> movementTables(const PhraseBook&, const Truss&,
-                                                    const Solution&);
+[[nodiscard]] std::vector<TextTable> movementTables(const Writer&, const Solution&);
 // The joint that moves furthest; none when nothing moves.
 [[nodiscard]] JointId furthestJoint(const Solution&);
 // The largest displacement and the strain energy, or why there are no displacements. One sentence
 // a line.
-[[nodiscard]] std::vector<std::string> movementLines(const PhraseBook&, const Truss&,
-                                                     const Solution&);
+[[nodiscard]] std::vector<std::string> movementLines(const Writer&, const Solution&);
 // "3.42 mm": of a joint, for the drawing.
 [[nodiscard]] std::string movementOf(const Truss&, const Solution&, JointId);
 [[nodiscard]] std::string timesText(const Truss&, double factor); // "× 200"

@@ -1,5 +1,6 @@
 #include "report/results/results_text.hpp"
 
+#include "phrases/tables.hpp"
 #include "report/text/html.hpp"
 
 #include "core/csv.hpp"
@@ -16,67 +17,63 @@ namespace gusset {
 namespace {
 
 struct SenseNames {
-    Phrase letter;
-    Phrase word;
+    Phrase<> letter;
+    Phrase<> word;
     const char* inFiles; // the same in every language
 };
 SenseNames namesOf(Sense sense) {
     switch (sense) {
     case Sense::Tension:
-        return {Phrase::LetterTension, Phrase::WordTension, "T"};
+        return {phrase::kLetterTension, phrase::kWordTension, "T"};
     case Sense::Compression:
-        return {Phrase::LetterCompression, Phrase::WordCompression, "C"};
+        return {phrase::kLetterCompression, phrase::kWordCompression, "C"};
     case Sense::Zero:
         break;
     }
-    return {Phrase::LetterZero, Phrase::WordZero, "0"};
+    return {phrase::kLetterZero, phrase::kWordZero, "0"};
 }
 
 double inForceUnits(const Truss& truss, const Solution& solution, double newton) {
     return isZero(solution, newton) ? 0 : newton / toNewton(truss.units.force);
 }
 
-std::string captionOf(const PhraseBook& book, const Truss& truss, Phrase withUnit, Phrase plain) {
-    const std::string unit = symbolOf(truss.units.force);
-    return unit.empty() ? sayPlain(book, plain)
-                        : sayPlain(book, withUnit, {{"unit", plainLine(unit)}});
+std::string captionOf(const Writer& writer, decltype("{unit}"_phrase) withUnit, Phrase<> plain) {
+    const std::string unit = symbolOf(writer.truss.units.force);
+    return unit.empty() ? sayPlain(writer, plain) : sayPlain(writer, withUnit, {{"unit", unit}});
 }
 
-TextTable forceTable(const PhraseBook& book, const Truss& truss, const Solution& solution) {
-    TextTable table{
-        captionOf(book, truss, Phrase::MemberForcesCaption, Phrase::MemberForcesCaptionPlain),
-        {say(book, Phrase::ColumnMember), say(book, Phrase::ColumnForce),
-         say(book, Phrase::ColumnSense)},
-        {},
-        {false, true, false}};
-    const NumberStyle style = forceStyleOf(truss, solution);
-    for (const ForceRow& row : forceRows(book, truss, solution)) {
+TextTable forceTable(const Writer& writer, const Solution& solution) {
+    TextTable table{captionOf(writer, phrase::kMemberForcesCaption, phrase::kMemberForces),
+                    {say(writer, phrase::kColumnMember), say(writer, phrase::kColumnForce),
+                     say(writer, phrase::kColumnSense)},
+                    {},
+                    {false, true, false}};
+    const NumberStyle style = forceStyleOf(writer.truss, solution);
+    for (const ForceRow& row : forceRows(writer, solution)) {
         table.rows.push_back({row.name, formatNumber(row.force, style), row.word});
     }
     return table;
 }
 
-TextTable reactionTable(const PhraseBook& book, const Truss& truss, const Solution& solution) {
-    const bool letters = truss.classSettings.axes == AxisNames::HV;
-    TextTable table{captionOf(book, truss, Phrase::ReactionsCaption, Phrase::ReactionsCaptionPlain),
-                    {say(book, Phrase::ColumnJoint), plainLine(letters ? "H" : "x"),
+TextTable reactionTable(const Writer& writer, const Solution& solution) {
+    const bool letters = writer.truss.classSettings.axes == AxisNames::HV;
+    TextTable table{captionOf(writer, phrase::kReactionsCaption, phrase::kReactionsCaptionPlain),
+                    {say(writer, phrase::kColumnJoint), plainLine(letters ? "H" : "x"),
                      plainLine(letters ? "V" : "y")},
                     {},
                     {false, true, true}};
-    for (const ReactionRow& row : reactionRows(truss, solution)) {
+    for (const ReactionRow& row : reactionRows(writer.truss, solution)) {
         table.rows.push_back({row.name, row.x, row.y});
     }
     return table;
 }
 
-std::vector<TextTable> tablesOf(const PhraseBook& book, const Truss& truss,
-                                const Solution& solution) {
+std::vector<TextTable> tablesOf(const Writer& writer, const Solution& solution) {
     if (!solution.solved) {
         return {};
     }
-    std::vector<TextTable> tables{forceTable(book, truss, solution),
-                                  reactionTable(book, truss, solution)};
-    for (TextTable& table : movementTables(book, truss, solution)) {
+    std::vector<TextTable> tables{forceTable(writer, solution), reactionTable(writer, solution)};
+    for (TextTable& table : movementTables(writer, solution)) {
         tables.push_back(std::move(table));
     }
     return tables;
@@ -111,21 +108,20 @@ std::string forceText(const Truss& truss, double force, const NumberStyle& style
     return formatNumber(force, style) + (unit.empty() ? unit : kThinSpace + unit);
 }
 
-std::vector<ForceRow> forceRows(const PhraseBook& book, const Truss& truss,
-                                const Solution& solution) {
+std::vector<ForceRow> forceRows(const Writer& writer, const Solution& solution) {
     std::vector<ForceRow> rows;
     if (!solution.solved) {
         return rows;
     }
-    const NumberStyle style = forceStyleOf(truss, solution);
-    for (std::size_t i = 0; i < truss.members.size(); ++i) {
+    const NumberStyle style = forceStyleOf(writer.truss, solution);
+    for (std::size_t i = 0; i < writer.truss.members.size(); ++i) {
         const MemberId member{static_cast<int>(i)};
-        const double force = inForceUnits(truss, solution, solution.forces[i]);
+        const double force = inForceUnits(writer.truss, solution, solution.forces[i]);
         const Sense sense = senseOf(solution, member);
         const SenseNames names = namesOf(sense);
-        rows.push_back({member, memberName(truss, member), force,
-                        formatNumber(std::fabs(force), style), sense, sayPlain(book, names.letter),
-                        sayPlain(book, names.word)});
+        rows.push_back({member, memberName(writer.truss, member), force,
+                        formatNumber(std::fabs(force), style), sense,
+                        sayPlain(writer, names.letter), sayPlain(writer, names.word)});
     }
     return rows;
 }
@@ -165,19 +161,19 @@ std::string countingLine(const Solution& solution) {
     return start + (sum < need ? " < " : " > ") + std::to_string(need) + " = 2j";
 }
 
-std::string resultsText(const PhraseBook& book, const Truss& truss, const Solution& solution) {
+std::string resultsText(const Writer& writer, const Solution& solution) {
     std::string text;
-    for (const std::string& line : verdict(book, truss, solution)) {
+    for (const std::string& line : verdict(writer, solution)) {
         text += line + '\n';
     }
-    for (const TextTable& table : tablesOf(book, truss, solution)) {
+    for (const TextTable& table : tablesOf(writer, solution)) {
         text += '\n' + tableText(table);
     }
     if (solution.solved) {
-        text += '\n' + residualSentence(book, truss, solution) + '\n';
+        text += '\n' + residualSentence(writer, solution) + '\n';
     }
     if (!solution.notes.empty()) {
-        text += '\n' + sayPlain(book, Phrase::NotesHeading) + '\n';
+        text += '\n' + sayPlain(writer, phrase::kNotesHeading) + '\n';
         for (const Issue& note : solution.notes) {
             text += "  " + note.says + '\n';
         }
@@ -211,16 +207,16 @@ std::string resultsCsv(const Truss& truss, const Solution& solution, const Exact
     return text;
 }
 
-std::string resultsHtml(const PhraseBook& book, const Truss& truss, const Solution& solution) {
+std::string resultsHtml(const Writer& writer, const Solution& solution) {
     std::string html;
-    for (const std::string& line : verdict(book, truss, solution)) {
+    for (const std::string& line : verdict(writer, solution)) {
         html += "<p>" + escapeHtml(line) + "</p>\n";
     }
-    for (const TextTable& table : tablesOf(book, truss, solution)) {
+    for (const TextTable& table : tablesOf(writer, solution)) {
         html += tableHtml(table);
     }
     if (solution.solved) {
-        html += "<p>" + escapeHtml(residualSentence(book, truss, solution)) + "</p>\n";
+        html += "<p>" + escapeHtml(residualSentence(writer, solution)) + "</p>\n";
     }
     if (!solution.notes.empty()) {
         html += "<ul>\n";

@@ -3,7 +3,7 @@
 // the notebook's tables, the HTML tables, the command line's text and CSV.
 
 #include "core/number.hpp"
-#include "report/text/phrases.hpp"
+#include "report/text/writer.hpp"
 #include "statics/solve/exact.hpp"
 #include "statics/solve/solution.hpp"
 
@@ -40,20 +40,20 @@ struct ReactionRow {
     std::string x; // with sign
     std::string y;
 };
-[[nodiscard]] std::vector<ForceRow> forceRows(const PhraseBook&, const Truss&,
+[[nodiscard]] std::vector<ForceRow> forceRows(const Writer&,
                                               const Solution&); // empty unless solved
 // A row a supported joint, the sum of its supports; empty unless solved.
 [[nodiscard]] std::vector<ReactionRow> reactionRows(const Truss&, const Solution&);
 // What the truss is and, if it can't be solved, why and what would cure it. One sentence a line,
 // the first stands alone.
-[[nodiscard]] std::vector<std::string> verdict(const PhraseBook&, const Truss&, const Solution&);
+[[nodiscard]] std::vector<std::string> verdict(const Writer&, const Solution&);
 [[nodiscard]] std::string countingLine(const Solution&); // m + r = 7 + 3 = 10 = 2j
-[[nodiscard]] std::string resultsText(const PhraseBook&, const Truss&, const Solution&);
+[[nodiscard]] std::string resultsText(const Writer&, const Solution&);
 // One table (core/csv): kind, name, force, sense, fx, fy. Numbers to 12 significant digits, fewer
 // where rounding leaves fewer: a last row of the kind "figures" then says how many. ASCII. Where
 // exact forces are known, a column more has those of the members.
 [[nodiscard]] std::string resultsCsv(const Truss&, const Solution&, const ExactSolution& = {});
-[[nodiscard]] std::string resultsHtml(const PhraseBook&, const Truss&,
+[[nodiscard]] std::string resultsHtml(const Writer&,
                                       const Solution&); // tables, everything escaped
 
 } // namespace gusset

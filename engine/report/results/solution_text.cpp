@@ -1,6 +1,9 @@
 #include "report/results/solution_text.hpp"
 
 #include "core/tolerance.hpp"
+#include "phrases/lists.hpp"
+#include "phrases/mechanisms.hpp"
+#include "phrases/trust.hpp"
 #include "statics/stability/mechanism.hpp"
 
 #include <algorithm>
@@ -30,19 +33,19 @@ RichLine named(const Scene& scene, const std::vector<JointId>& joints) {
     }
     RichLine list = names.front();
     for (std::size_t i = 1; i < kMostJoints; ++i) {
-        list = say(scene.book, Phrase::ListMore, {{"a", list}, {"b", names[i]}});
+        list = say(scene.book, phrase::kListMore, {{"a", list}, {"b", names[i]}});
     }
     const std::string left = std::to_string(names.size() - kMostJoints);
-    return say(scene.book, Phrase::ListAndMore, {{"list", list}, {"n", plainLine(left)}});
+    return say(scene.book, phrase::kListAndMore, {{"list", list}, {"n", left}});
 }
 
 RichLine wayOf(const PhraseBook& book, Vec2 velocity) {
     const double size = length(velocity);
     if (std::abs(velocity.y) <= kRigid * size) {
-        return say(book, Phrase::WayHorizontal);
+        return say(book, phrase::kWayHorizontal);
     }
     return say(book,
-               std::abs(velocity.x) <= kRigid * size ? Phrase::WayVertical : Phrase::WaySloping);
+               std::abs(velocity.x) <= kRigid * size ? phrase::kWayVertical : phrase::kWaySloping);
 }
 
 // The one joint that lies there; none if two lie so near that either may be meant.
@@ -62,15 +65,15 @@ JointId jointAt(const Structure& structure, Vec2 place) {
 // "turn about joint A", "slide horizontally"
 RichLine motionWords(const Scene& scene, const RigidMotion& motion) {
     if (!motion.turns) {
-        return say(scene.book, Phrase::MotionSlide, {{"way", wayOf(scene.book, motion.velocity)}});
+        return say(scene.book, phrase::kMotionSlide, {{"way", wayOf(scene.book, motion.velocity)}});
     }
     const JointId centre = jointAt(scene.structure, motion.centre);
     if (centre.valid()) {
-        return say(scene.book, Phrase::MotionTurnJoint, {{"joint", labelOf(scene.truss, centre)}});
+        return say(scene.book, phrase::kMotionTurnJoint, {{"joint", labelOf(scene.truss, centre)}});
     }
     // Every restraint that acts on a turning body points at its centre.
-    return say(scene.book, scene.structure.restraints.size() >= 2 ? Phrase::MotionTurnLines
-                                                                  : Phrase::MotionTurn);
+    return say(scene.book, scene.structure.restraints.size() >= 2 ? phrase::kMotionTurnLines
+                                                                  : phrase::kMotionTurn);
 }
 
 RichLine oneJointWords(const Scene& scene) {
@@ -82,29 +85,29 @@ RichLine oneJointWords(const Scene& scene) {
     });
     if (count == 0) {
         return say(
-            scene.book, Phrase::LooseJointMoves,
+            scene.book, phrase::kLooseJointMoves,
             {{"joint", name}, {"way", wayOf(scene.book, scene.mechanism.velocities[joint.at()])}});
     }
-    return say(scene.book, count == 1 ? Phrase::HangingJoint : Phrase::JointInLine,
+    return say(scene.book, count == 1 ? phrase::kHangingJoint : phrase::kJointInLine,
                {{"joint", name}});
 }
 
 RichLine partWords(const Scene& scene) {
-    const Part joints{"joints", named(scene, scene.mechanism.moving)};
+    const RichLine joints = named(scene, scene.mechanism.moving);
     const std::optional<RigidMotion> motion =
         rigidMotionOf(scene.structure, scene.mechanism, scene.mechanism.moving);
     if (motion && motion->turns) {
         const JointId centre = jointAt(scene.structure, motion->centre);
         if (centre.valid()) {
-            return say(scene.book, Phrase::PartTurns,
-                       {joints, {"joint", labelOf(scene.truss, centre)}});
+            return say(scene.book, phrase::kPartTurns,
+                       {{"joints", joints}, {"joint", labelOf(scene.truss, centre)}});
         }
     }
     if (motion && !motion->turns) {
-        return say(scene.book, Phrase::PartSlides,
-                   {joints, {"way", wayOf(scene.book, motion->velocity)}});
+        return say(scene.book, phrase::kPartSlides,
+                   {{"joints", joints}, {"way", wayOf(scene.book, motion->velocity)}});
     }
-    return say(scene.book, Phrase::PartMoves, {joints});
+    return say(scene.book, phrase::kPartMoves, {{"joints", joints}});
 }
 
 RichLine whatMoves(const Scene& scene) {
@@ -116,17 +119,17 @@ RichLine whatMoves(const Scene& scene) {
         all.size() > 1 ? rigidMotionOf(scene.structure, scene.mechanism, all) : std::nullopt;
     if (whole) {
         return say(scene.book,
-                   scene.structure.restraints.empty() ? Phrase::UnsupportedMoves
-                                                      : Phrase::WholeMoves,
+                   scene.structure.restraints.empty() ? phrase::kUnsupportedMoves
+                                                      : phrase::kWholeMoves,
                    {{"motion", motionWords(scene, *whole)}});
     }
     return scene.mechanism.moving.size() == 1 ? oneJointWords(scene) : partWords(scene);
 }
 
 RichLine supportWords(const Scene& scene, const Cure& cure) {
-    const Phrase phrase = cure.pin              ? Phrase::CurePin
-                          : cure.reaction == 90 ? Phrase::CureVertical
-                                                : Phrase::CureHorizontal;
+    const auto phrase = cure.pin              ? phrase::kCurePin
+                        : cure.reaction == 90 ? phrase::kCureVertical
+                                              : phrase::kCureHorizontal;
     return say(scene.book, phrase, {{"joint", labelOf(scene.truss, cure.support)}});
 }
 
@@ -136,25 +139,25 @@ RichLine labelOf(const Truss& truss, JointId joint) {
     return plainLine(truss.joints[joint.at()].label);
 }
 
-std::string mechanismSentence(const PhraseBook& book, const Truss& truss,
-                              const Mechanism& mechanism) {
-    const Scene scene{book, truss, structureOf(truss), mechanism};
-    const Part what{"what", whatMoves(scene)};
+std::string mechanismSentence(const Writer& writer, const Mechanism& mechanism) {
+    const Scene scene{writer.book, writer.truss, structureOf(writer.truss), mechanism};
+    const RichLine what = whatMoves(scene);
     const Cures& cures = mechanism.cures;
     if (!cures.member && !cures.support) {
-        return sayPlain(book, Phrase::MechanismAlone, {what});
+        return sayPlain(writer, phrase::kMechanismAlone, {{"what", what}});
     }
     if (!cures.member) {
-        return sayPlain(book, Phrase::MechanismSupport,
-                        {what, {"support", supportWords(scene, *cures.support)}});
+        return sayPlain(writer, phrase::kMechanismSupport,
+                        {{"what", what}, {"support", supportWords(scene, *cures.support)}});
     }
-    const Part a{"a", labelOf(truss, cures.member->a)};
-    const Part b{"b", labelOf(truss, cures.member->b)};
+    const RichLine a = labelOf(writer.truss, cures.member->a);
+    const RichLine b = labelOf(writer.truss, cures.member->b);
     if (!cures.support) {
-        return sayPlain(book, Phrase::MechanismMember, {what, a, b});
+        return sayPlain(writer, phrase::kMechanismMember, {{"what", what}, {"a", a}, {"b", b}});
     }
-    return sayPlain(book, Phrase::MechanismEither,
-                    {what, a, b, {"support", supportWords(scene, *cures.support)}});
+    return sayPlain(
+        writer, phrase::kMechanismEither,
+        {{"what", what}, {"a", a}, {"b", b}, {"support", supportWords(scene, *cures.support)}});
 }
 
 std::vector<std::string> assumptionSentences(const PhraseBook& book,
@@ -163,7 +166,7 @@ std::vector<std::string> assumptionSentences(const PhraseBook& book,
     for (const Assumption assumption : assumed) {
         switch (assumption) {
         case Assumption::EqualStiffness:
-            sentences.push_back(sayPlain(book, Phrase::AssumedEqual));
+            sentences.push_back(sayPlain(book, phrase::kAssumedEqual));
             break;
         }
     }
@@ -178,25 +181,24 @@ std::string faultSentence(const Issue& fault) {
     return text.ends_with('?') || text.ends_with('.') ? text : text + ".";
 }
 
-std::string inexactSentence(const PhraseBook& book, const Truss& truss, const WhyInexact& why) {
-    const auto counted = [&](Phrase phrase, std::size_t n) {
-        return sayPlain(book, phrase, {{"n", plainLine(std::to_string(n))}});
-    };
+std::string inexactSentence(const Writer& writer, const WhyInexact& why) {
     switch (why.reason) {
     case InexactReason::None:
         break;
     case InexactReason::Coordinates:
-        return sayPlain(book, Phrase::InexactCoordinates, {{"joint", labelOf(truss, why.joint)}});
+        return sayPlain(writer, phrase::kInexactCoordinates,
+                        {{"joint", labelOf(writer.truss, why.joint)}});
     case InexactReason::Slope:
-        return sayPlain(book, Phrase::InexactSlope, {{"joint", labelOf(truss, why.joint)}});
+        return sayPlain(writer, phrase::kInexactSlope,
+                        {{"joint", labelOf(writer.truss, why.joint)}});
     case InexactReason::Components:
-        return counted(Phrase::InexactComponents, why.load.at() + 1);
+        return sayPlain(writer, phrase::kInexactComponents, {{"n", why.load.at() + 1}});
     case InexactReason::TooLarge:
-        return counted(Phrase::InexactTooLarge, kLargestExact);
+        return sayPlain(writer, phrase::kInexactTooLarge, {{"n", kLargestExact}});
     case InexactReason::Redundant:
-        return sayPlain(book, Phrase::InexactRedundant);
+        return sayPlain(writer, phrase::kInexactRedundant);
     case InexactReason::SetInMotion:
-        return sayPlain(book, Phrase::InexactMoves);
+        return sayPlain(writer, phrase::kInexactMoves);
     }
     return {};
 }

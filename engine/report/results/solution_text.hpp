@@ -2,7 +2,7 @@
 // What statics has to say of a solution, in sentences: how a truss moves and what would hold it,
 // what its forces rest on, and why none of them are exact.
 
-#include "report/text/phrases.hpp"
+#include "report/text/writer.hpp"
 #include "statics/solve/exact.hpp"
 
 #include <string>
@@ -13,12 +13,12 @@ namespace gusset {
 [[nodiscard]] RichLine labelOf(const Truss&, JointId);
 
 // "Joints C and D can slide together horizontally; a member between A and D would stop it."
-[[nodiscard]] std::string mechanismSentence(const PhraseBook&, const Truss&, const Mechanism&);
+[[nodiscard]] std::string mechanismSentence(const Writer&, const Mechanism&);
 [[nodiscard]] std::vector<std::string> assumptionSentences(const PhraseBook&,
                                                            const std::vector<Assumption>&);
 // What is wrong, as a sentence of its own.
 [[nodiscard]] std::string faultSentence(const Issue&);
 // Empty where the forces are exact.
-[[nodiscard]] std::string inexactSentence(const PhraseBook&, const Truss&, const WhyInexact&);
+[[nodiscard]] std::string inexactSentence(const Writer&, const WhyInexact&);
 
 } // namespace gusset

@@ -1,5 +1,6 @@
 #include "report/results/table.hpp"
 
+#include "phrases/lists.hpp"
 #include "report/results/results_text.hpp"
 #include "report/text/formula.hpp"
 #include "report/text/html.hpp"
@@ -26,9 +27,8 @@ std::string padded(const std::string& text, std::size_t columns, bool right) {
 } // namespace
 
 RichLine headed(const PhraseBook& book, RichLine name, const std::string& unit) {
-    return unit.empty()
-               ? std::move(name)
-               : say(book, Phrase::ColumnWithUnit, {{"name", name}, {"unit", plainLine(unit)}});
+    return unit.empty() ? std::move(name)
+                        : say(book, phrase::kColumnWithUnit, {{"name", name}, {"unit", unit}});
 }
 
 std::string tableText(const TextTable& table) {

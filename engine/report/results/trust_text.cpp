@@ -1,6 +1,8 @@
 #include "report/results/trust_text.hpp"
 
 #include "core/tolerance.hpp"
+#include "phrases/trust.hpp"
+#include "phrases/verdict.hpp"
 #include "report/results/results_text.hpp"
 #include "report/results/solution_text.hpp"
 
@@ -20,24 +22,23 @@ RichLine jointName(const Truss& truss, JointId joint) {
     return plainLine(truss.joints[joint.at()].label);
 }
 
-std::string closeSentence(const PhraseBook& book, const Truss& truss, const Trust& trust) {
-    const RichLine joint = jointName(truss, trust.joint);
-    const RichLine times = rough(truss, trust.amplification);
+std::string closeSentence(const Writer& writer, const Trust& trust) {
+    const RichLine joint = jointName(writer.truss, trust.joint);
+    const RichLine times = rough(writer.truss, trust.amplification);
     if (!trust.member.valid()) {
-        return sayPlain(book, Phrase::CloseToMechanismReaction,
+        return sayPlain(writer, phrase::kCloseToMechanismReaction,
                         {{"joint", joint}, {"times", times}});
     }
-    return sayPlain(book, Phrase::CloseToMechanism,
-                    {{"joint", joint},
-                     {"times", times},
-                     {"member", plainLine(memberName(truss, trust.member))}});
+    return sayPlain(
+        writer, phrase::kCloseToMechanism,
+        {{"joint", joint}, {"times", times}, {"member", memberName(writer.truss, trust.member)}});
 }
 
-std::string standsOutSentence(const PhraseBook& book, const Truss& truss, Phrase phrase,
+std::string standsOutSentence(const Writer& writer, decltype(phrase::kStandsOut) phrase,
                               const StandsOut& standsOut) {
-    return sayPlain(book, phrase,
-                    {{"member", plainLine(memberName(truss, standsOut.member))},
-                     {"times", rough(truss, standsOut.ratio)}});
+    return sayPlain(writer, phrase,
+                    {{"member", memberName(writer.truss, standsOut.member)},
+                     {"times", rough(writer.truss, standsOut.ratio)}});
 }
 
 NumberStyle styleOf(const Truss& truss, double error) {
@@ -67,14 +68,13 @@ std::string boundText(const Truss& truss, const Reliance& reliance) {
 void sayNegligible(const PhraseBook& book, std::ptrdiff_t count,
                    std::vector<std::string>& sentences) {
     if (count > 0) {
-        sentences.push_back(sayPlain(book,
-                                     count == 1 ? Phrase::OneNegligible : Phrase::SomeNegligible,
-                                     {{"n", plainLine(std::to_string(count))}}));
+        sentences.push_back(
+            plainText(countedWords(book, count, phrase::kOneNegligible, phrase::kSomeNegligible)));
     }
 }
 
-void sayReactions(const PhraseBook& book, const Truss& truss, const Solution& solution,
-                  const Reliance& reliance, std::vector<std::string>& sentences) {
+void sayReactions(const Writer& writer, const Solution& solution, const Reliance& reliance,
+                  std::vector<std::string>& sentences) {
     JointId first;
     int count = 0;
     for (std::size_t i = 0; i < solution.jointReactions.size(); ++i) {
@@ -85,11 +85,13 @@ void sayReactions(const PhraseBook& book, const Truss& truss, const Solution& so
         }
     }
     if (count > 0) {
-        sentences.push_back(
-            sayPlain(book, count == 1 ? Phrase::ReactionBelowBound : Phrase::ReactionsBelowBound,
-                     {{"n", plainLine(std::to_string(count))},
-                      {"joint", jointName(truss, first)},
-                      {"bound", plainLine(boundText(truss, reliance))}}));
+        const RichLine joint = jointName(writer.truss, first);
+        const std::string bound = boundText(writer.truss, reliance);
+        sentences.push_back(count == 1
+                                ? sayPlain(writer, phrase::kReactionBelowBound,
+                                           {{"joint", joint}, {"bound", bound}})
+                                : sayPlain(writer, phrase::kReactionsBelowBound,
+                                           {{"n", count}, {"joint", joint}, {"bound", bound}}));
     }
 }
 
@@ -138,13 +140,11 @@ bool losesFigures(const Truss& truss, const Reliance& reliance) {
                                                  : style.lastPlace < style.digits;
 }
 
-std::vector<std::string> figureSentences(const PhraseBook& book, const Truss& truss,
-                                         const Reliance& reliance,
+std::vector<std::string> figureSentences(const Writer& writer, const Reliance& reliance,
                                          const std::vector<double>& forces) {
     std::vector<std::string> sentences;
-    if (losesFigures(truss, reliance)) {
-        sentences.push_back(sayPlain(book, Phrase::FiguresLeft,
-                                     {{"n", plainLine(std::to_string(figuresLeft(reliance)))}}));
+    if (losesFigures(writer.truss, reliance)) {
+        sentences.push_back(sayPlain(writer, phrase::kFiguresLeft, {{"n", figuresLeft(reliance)}}));
     }
     MemberId first;
     int count = 0;
@@ -155,67 +155,65 @@ std::vector<std::string> figureSentences(const PhraseBook& book, const Truss& tr
         }
     }
     if (count > 0) {
+        const std::string member = memberName(writer.truss, first);
+        const std::string bound = boundText(writer.truss, reliance);
         sentences.push_back(
-            sayPlain(book, count == 1 ? Phrase::ForceBelowBound : Phrase::ForcesBelowBound,
-                     {{"n", plainLine(std::to_string(count))},
-                      {"member", plainLine(memberName(truss, first))},
-                      {"bound", plainLine(boundText(truss, reliance))}}));
+            count == 1
+                ? sayPlain(writer, phrase::kForceBelowBound, {{"member", member}, {"bound", bound}})
+                : sayPlain(writer, phrase::kForcesBelowBound,
+                           {{"n", count}, {"member", member}, {"bound", bound}}));
     }
     return sentences;
 }
 
-std::vector<std::string> trustSentences(const PhraseBook& book, const Truss& truss,
-                                        const Reliance& reliance,
+std::vector<std::string> trustSentences(const Writer& writer, const Reliance& reliance,
                                         const std::vector<std::string>& ofFigures) {
     std::vector<std::string> sentences;
     if (reliance.barelyHeld) {
-        sentences.push_back(sayPlain(book, Phrase::BarelyHeld,
-                                     {{"joint", jointName(truss, reliance.barelyHeld->joint)},
-                                      {"times", rough(truss, 1 / reliance.barelyHeld->share)}}));
+        sentences.push_back(
+            sayPlain(writer, phrase::kBarelyHeld,
+                     {{"joint", jointName(writer.truss, reliance.barelyHeld->joint)},
+                      {"times", rough(writer.truss, 1 / reliance.barelyHeld->share)}}));
     }
     if (isCloseToMechanism(reliance.trust)) {
-        sentences.push_back(closeSentence(book, truss, reliance.trust));
+        sentences.push_back(closeSentence(writer, reliance.trust));
     }
     sentences.insert(sentences.end(), ofFigures.begin(), ofFigures.end());
     if (reliance.standsOut) {
-        sentences.push_back(standsOutSentence(book, truss, Phrase::StandsOut, *reliance.standsOut));
+        sentences.push_back(standsOutSentence(writer, phrase::kStandsOut, *reliance.standsOut));
     }
     return sentences;
 }
 
-std::vector<std::string> trustSentences(const PhraseBook& book, const Truss& truss,
-                                        const Solution& solution) {
+std::vector<std::string> trustSentences(const Writer& writer, const Solution& solution) {
     if (!solution.solved) {
-        return isRefused(solution) ? std::vector{unsolvedSentence(book, truss, solution)}
-                                   : trustSentences(book, truss, relianceOf(solution), {});
+        return isRefused(solution) ? std::vector{unsolvedSentence(writer, solution)}
+                                   : trustSentences(writer, relianceOf(solution), {});
     }
     const Reliance reliance = relianceOf(solution);
-    std::vector<std::string> ofFigures = figureSentences(book, truss, reliance, solution.forces);
-    sayReactions(book, truss, solution, reliance, ofFigures);
-    sayNegligible(book, countNegligible(reliance, solution), ofFigures);
+    std::vector<std::string> ofFigures = figureSentences(writer, reliance, solution.forces);
+    sayReactions(writer, solution, reliance, ofFigures);
+    sayNegligible(writer, countNegligible(reliance, solution), ofFigures);
     if (losesMovementFigures(solution)) {
         const int figures = figuresOf(solution.trust.displacementError);
-        ofFigures.push_back(sayPlain(book, Phrase::MovementFiguresLeft,
-                                     {{"n", plainLine(std::to_string(figures))}}));
+        ofFigures.push_back(sayPlain(writer, phrase::kMovementFiguresLeft, {{"n", figures}}));
     }
-    return trustSentences(book, truss, reliance, ofFigures);
+    return trustSentences(writer, reliance, ofFigures);
 }
 
-std::vector<std::string> trustSentences(const PhraseBook& book, const Truss& truss,
-                                        const Reliance& reliance) {
-    return trustSentences(book, truss, reliance, figureSentences(book, truss, reliance, {}));
+std::vector<std::string> trustSentences(const Writer& writer, const Reliance& reliance) {
+    return trustSentences(writer, reliance, figureSentences(writer, reliance, {}));
 }
 
-std::vector<std::string> workingSentences(const PhraseBook& book, const Truss& truss,
-                                          const Solution& solution) {
+std::vector<std::string> workingSentences(const Writer& writer, const Solution& solution) {
     const Reliance reliance = relianceOf(solution);
-    const bool hides = !figureSentences(book, truss, reliance, solution.forces).empty();
+    const bool hides = !figureSentences(writer, reliance, solution.forces).empty();
     std::vector<std::string> ofFigures;
     if (hides) {
-        ofFigures.push_back(sayPlain(book, Phrase::FiguresInWorking,
-                                     {{"bound", plainLine(boundText(truss, reliance))}}));
+        ofFigures.push_back(sayPlain(writer, phrase::kFiguresInWorking,
+                                     {{"bound", boundText(writer.truss, reliance)}}));
     }
-    return trustSentences(book, truss, reliance, ofFigures);
+    return trustSentences(writer, reliance, ofFigures);
 }
 
 bool isRefused(const Solution& solution) {
@@ -227,28 +225,28 @@ bool isRefused(const Solution& solution) {
 std::vector<std::string> standingSentences(const PhraseBook& book, const Reliance& reliance) {
     std::vector<std::string> sentences = assumptionSentences(book, reliance.assumed);
     if (reliance.status == Status::Mechanism) {
-        sentences.push_back(sayPlain(book, Phrase::AtRest));
+        sentences.push_back(sayPlain(book, phrase::kAtRest));
     }
     return sentences;
 }
 
-std::string unsolvedSentence(const PhraseBook& book, const Truss& truss, const Solution& solution) {
+std::string unsolvedSentence(const Writer& writer, const Solution& solution) {
     if (solution.standsOut && solution.status == Status::Indeterminate) {
-        return standsOutSentence(book, truss, Phrase::StiffnessesDiffer, *solution.standsOut);
+        return standsOutSentence(writer, phrase::kStiffnessesDiffer, *solution.standsOut);
     }
-    return sayPlain(book, Phrase::NotAccurate);
+    return sayPlain(writer, phrase::kNotAccurate);
 }
 
-std::string residualSentence(const PhraseBook& book, const Truss& truss, const Solution& solution) {
-    const RichLine error = rough(truss, solution.trust.error);
+std::string residualSentence(const Writer& writer, const Solution& solution) {
+    const RichLine error = rough(writer.truss, solution.trust.error);
     if (solution.largest == 0) {
-        return sayPlain(book, Phrase::ResidualOfNothing);
+        return sayPlain(writer, phrase::kResidualOfNothing);
     }
     if (solution.residual == 0) {
-        return sayPlain(book, Phrase::ResidualNone, {{"error", error}});
+        return sayPlain(writer, phrase::kResidualNone, {{"error", error}});
     }
-    return sayPlain(book, Phrase::Residual,
-                    {{"residual", rough(truss, solution.residual)}, {"error", error}});
+    return sayPlain(writer, phrase::kResidual,
+                    {{"residual", rough(writer.truss, solution.residual)}, {"error", error}});
 }
 
 } // namespace gusset

@@ -3,7 +3,7 @@
 // figures are written.
 
 #include "core/number.hpp"
-#include "report/text/phrases.hpp"
+#include "report/text/writer.hpp"
 #include "statics/solve/reliance.hpp"
 
 #include <string>
@@ -33,26 +33,21 @@ inline constexpr int kMovementFigures = 3;
 // Empty for an ordinary truss: why it has no forces, close to a mechanism and where, figures lost,
 // forces and reactions smaller than the bound of their errors or than counts, a member whose
 // stiffness stands out, a mechanism that is barely one.
-[[nodiscard]] std::vector<std::string> trustSentences(const PhraseBook&, const Truss&,
-                                                      const Solution&);
-[[nodiscard]] std::vector<std::string> trustSentences(const PhraseBook&, const Truss&,
-                                                      const Reliance&);
+[[nodiscard]] std::vector<std::string> trustSentences(const Writer&, const Solution&);
+[[nodiscard]] std::vector<std::string> trustSentences(const Writer&, const Reliance&);
 // The same of a working, which carries every figure that was computed.
-[[nodiscard]] std::vector<std::string> workingSentences(const PhraseBook&, const Truss&,
-                                                        const Solution&);
+[[nodiscard]] std::vector<std::string> workingSentences(const Writer&, const Solution&);
 // The same with these sentences on figures.
-[[nodiscard]] std::vector<std::string> trustSentences(const PhraseBook&, const Truss&,
-                                                      const Reliance&,
+[[nodiscard]] std::vector<std::string> trustSentences(const Writer&, const Reliance&,
                                                       const std::vector<std::string>& ofFigures);
 // Those on figures: of the largest force, and of these forces, a member each, that are written 0.
-[[nodiscard]] std::vector<std::string> figureSentences(const PhraseBook&, const Truss&,
-                                                       const Reliance&,
+[[nodiscard]] std::vector<std::string> figureSentences(const Writer&, const Reliance&,
                                                        const std::vector<double>& forces);
 // What forces rest on beside loads and shape: what is assumed, and that a mechanism is at rest.
 [[nodiscard]] std::vector<std::string> standingSentences(const PhraseBook&, const Reliance&);
 // Why a stable truss without faults has no forces. Precondition: it has none.
-[[nodiscard]] std::string unsolvedSentence(const PhraseBook&, const Truss&, const Solution&);
+[[nodiscard]] std::string unsolvedSentence(const Writer&, const Solution&);
 // How well equilibrium is met, and how large errors by rounding may be. Precondition: solved.
-[[nodiscard]] std::string residualSentence(const PhraseBook&, const Truss&, const Solution&);
+[[nodiscard]] std::string residualSentence(const Writer&, const Solution&);
 
 } // namespace gusset

@@ -1,4 +1,7 @@
 // What the truss is, in sentences; see results_text.hpp.
+#include "phrases/verdict.hpp"
+#include "phrases/lists.hpp"
+#include "phrases/remarks.hpp"
 #include "report/results/movement_text.hpp"
 #include "report/results/results_text.hpp"
 #include "report/results/solution_text.hpp"
@@ -16,20 +19,30 @@ struct Sentences {
     std::vector<std::string> list{};
 };
 
-RichLine number(int value) { return plainLine(std::to_string(value)); }
-
-void add(Sentences& lines, Phrase phrase, std::initializer_list<Part> parts = {}) {
+void add(Sentences& lines, Phrase<> phrase) { lines.list.push_back(sayPlain(lines.book, phrase)); }
+template <PartName... Names>
+void add(Sentences& lines, Phrase<Names...> phrase, const PartsOf<Words, Names...>& parts) {
     lines.list.push_back(sayPlain(lines.book, phrase, parts));
 }
 
-void addCounted(Sentences& lines, Phrase phrase, const Counting& count) {
-    add(lines, phrase,
-        {{"degree", number(count.redundants)},
-         {"members",
-          countedWords(lines.book, count.members, Phrase::OneMember, Phrase::ManyMembers)},
-         {"reactions",
-          countedWords(lines.book, count.reactions, Phrase::OneReaction, Phrase::ManyReactions)},
-         {"joints", countedWords(lines.book, count.joints, Phrase::OneJoint, Phrase::ManyJoints)}});
+void addCount(Sentences& lines, const Counting& count) {
+    const PhraseBook& book = lines.book;
+    const RichLine members =
+        countedWords(book, count.members, phrase::kOneMember, phrase::kManyMembers);
+    const RichLine reactions =
+        countedWords(book, count.reactions, phrase::kOneReaction, phrase::kManyReactions);
+    const RichLine joints =
+        countedWords(book, count.joints, phrase::kOneJoint, phrase::kManyJoints);
+    if (count.redundants == 0) {
+        add(lines, phrase::kDeterminate,
+            {{"members", members}, {"reactions", reactions}, {"joints", joints}});
+    } else {
+        add(lines, phrase::kIndeterminate,
+            {{"degree", count.redundants},
+             {"members", members},
+             {"reactions", reactions},
+             {"joints", joints}});
+    }
 }
 
 void addLooseJoints(Sentences& lines, const Truss& truss) {
@@ -44,87 +57,85 @@ void addLooseJoints(Sentences& lines, const Truss& truss) {
         }
     }
     if (loose.size() == 1) {
-        add(lines, Phrase::LooseJoint, {{"joint", loose.front()}});
+        add(lines, phrase::kLooseJoint, {{"joint", loose.front()}});
     } else if (!loose.empty()) {
-        add(lines, Phrase::LooseJoints, {{"joints", listOf(lines.book, loose)}});
+        add(lines, phrase::kLooseJoints, {{"joints", listOf(lines.book, loose)}});
     }
 }
 
 void addUnstable(Sentences& lines, const Truss& truss, const Solution& solution) {
     const Counting& count = solution.counting;
     if (truss.members.empty()) {
-        add(lines, Phrase::NoMember);
+        add(lines, phrase::kNoMember);
         return;
     }
     if (truss.supports.empty()) {
-        add(lines, Phrase::NoSupport);
+        add(lines, phrase::kNoSupport);
     }
     addLooseJoints(lines, truss);
     const int sum = count.members + count.reactions;
     const int need = 2 * count.joints;
     if (sum < need) {
-        add(lines, Phrase::UnstableTooFew,
-            {{"m", number(count.members)},
-             {"r", number(count.reactions)},
-             {"sum", number(sum)},
-             {"j", number(count.joints)},
-             {"need", number(need)},
-             {"missing", number(need - sum)}});
+        add(lines, phrase::kUnstableTooFew,
+            {{"m", count.members},
+             {"r", count.reactions},
+             {"sum", sum},
+             {"j", count.joints},
+             {"need", need},
+             {"missing", need - sum}});
     } else {
-        add(lines, Phrase::UnstableEnough,
-            {{"m", number(count.members)},
-             {"r", number(count.reactions)},
-             {"j", number(count.joints)}});
+        add(lines, phrase::kUnstableEnough,
+            {{"m", count.members}, {"r", count.reactions}, {"j", count.joints}});
     }
     for (const Mechanism& mechanism : solution.mechanisms) {
-        lines.list.push_back(mechanismSentence(lines.book, truss, mechanism));
+        lines.list.push_back(mechanismSentence({lines.book, truss}, mechanism));
     }
     if (count.redundants > 0) {
-        add(lines, Phrase::UnstableAndRedundant, {{"redundants", number(count.redundants)}});
+        add(lines, phrase::kUnstableAndRedundant, {{"redundants", count.redundants}});
     }
     if (solution.solved) {
-        add(lines, Phrase::BalancedAnyway);
+        add(lines, phrase::kBalancedAnyway);
     }
 }
 
-RichLine nameOf(const PhraseBook& book, const Truss& truss, const Redundant& redundant) {
+RichLine nameOf(const Writer& writer, const Redundant& redundant) {
     if (redundant.member.valid()) {
-        return say(book, Phrase::TheMember,
-                   {{"member", plainLine(memberName(truss, redundant.member))}});
+        return say(writer, phrase::kTheMember,
+                   {{"member", memberName(writer.truss, redundant.member)}});
     }
     const Restraint restraint =
-        structureOf(truss).restraints[static_cast<std::size_t>(redundant.restraint)];
-    const bool roller = truss.supports[restraint.support.at()].kind == SupportKind::Roller;
-    const Phrase phrase = roller                  ? Phrase::ReactionAlong
-                          : restraint.along.x > 0 ? Phrase::ReactionX
-                                                  : Phrase::ReactionY;
-    return say(book, phrase, {{"joint", plainLine(truss.joints[restraint.joint.at()].label)}});
+        structureOf(writer.truss).restraints[static_cast<std::size_t>(redundant.restraint)];
+    const bool roller = writer.truss.supports[restraint.support.at()].kind == SupportKind::Roller;
+    const auto phrase = roller                  ? phrase::kReactionAlong
+                        : restraint.along.x > 0 ? phrase::kReactionX
+                                                : phrase::kReactionY;
+    return say(writer, phrase, {{"joint", writer.truss.joints[restraint.joint.at()].label}});
 }
 
 void addRedundants(Sentences& lines, const Truss& truss, const Solution& solution) {
     std::vector<RichLine> names;
     for (const Redundant& redundant : solution.redundants) {
-        names.push_back(nameOf(lines.book, truss, redundant));
+        names.push_back(nameOf({lines.book, truss}, redundant));
     }
     const int more = solution.counting.redundants - static_cast<int>(names.size());
     const RichLine list = listOf(lines.book, names);
     if (more > 0) {
-        add(lines, Phrase::WithoutTheseAndMore, {{"list", list}, {"n", number(more)}});
+        add(lines, phrase::kWithoutTheseAndMore, {{"list", list}, {"n", more}});
     } else if (!names.empty()) {
-        add(lines, Phrase::WithoutThese, {{"list", list}});
+        add(lines, phrase::kWithoutThese, {{"list", list}});
     }
 }
 
 void addIndeterminate(Sentences& lines, const Truss& truss, const Solution& solution) {
     const Counting& count = solution.counting;
-    addCounted(lines, Phrase::Indeterminate, count);
+    addCount(lines, count);
     if (count.external > 0 && count.internal > 0) {
-        add(lines, Phrase::IndeterminateBoth,
-            {{"external", number(count.external)}, {"internal", number(count.internal)}});
+        add(lines, phrase::kIndeterminateBoth,
+            {{"external", count.external}, {"internal", count.internal}});
     } else if (count.external > 0) {
-        add(lines, Phrase::IndeterminateExternal, {{"external", number(count.external)}});
+        add(lines, phrase::kIndeterminateExternal, {{"external", count.external}});
     } else {
-        add(lines, Phrase::IndeterminateInternal, {{"internal", number(count.internal)}});
+        add(lines, phrase::kIndeterminateInternal, {{"internal", count.internal}});
     }
     addRedundants(lines, truss, solution);
     for (std::string& sentence : assumptionSentences(lines.book, solution.assumed)) {
@@ -132,7 +143,7 @@ void addIndeterminate(Sentences& lines, const Truss& truss, const Solution& solu
     }
     const auto isMissing = [](const Issue& error) { return error.code == IssueCode::Missing; };
     if (std::any_of(solution.errors.begin(), solution.errors.end(), isMissing)) {
-        add(lines, Phrase::NeedsStiffness);
+        add(lines, phrase::kNeedsStiffness);
     }
 }
 
@@ -145,33 +156,31 @@ bool isSurelyUnloaded(const Solution& solution) {
 }
 
 void addLargest(Sentences& lines, const Truss& truss, const Solution& solution) {
-    const auto rows = forceRows(lines.book, truss, solution);
-    const auto named = [&](MemberId member, Phrase phrase) {
+    const auto rows = forceRows({lines.book, truss}, solution);
+    const auto named = [&](MemberId member, decltype(phrase::kLargestTension) phrase) {
         const ForceRow& row = rows[member.at()];
         add(lines, phrase,
-            {{"value",
-              plainLine(forceText(truss, std::fabs(row.force), forceStyleOf(truss, solution)))},
-             {"member", plainLine(row.name)}});
+            {{"value", forceText(truss, std::fabs(row.force), forceStyleOf(truss, solution))},
+             {"member", row.name}});
     };
     const LargestForces largest = largestForces(solution);
     if (largest.tension.valid()) {
-        named(largest.tension, Phrase::LargestTension);
+        named(largest.tension, phrase::kLargestTension);
     }
     if (largest.compression.valid()) {
-        named(largest.compression, Phrase::LargestCompression);
+        named(largest.compression, phrase::kLargestCompression);
     }
     if (!largest.tension.valid() && !largest.compression.valid() && isSurelyUnloaded(solution)) {
-        add(lines, Phrase::AllForcesZero);
+        add(lines, phrase::kAllForcesZero);
     }
 }
 
 } // namespace
 
-std::vector<std::string> verdict(const PhraseBook& book, const Truss& truss,
-                                 const Solution& solution) {
-    Sentences lines{book};
-    if (truss.joints.empty()) {
-        add(lines, Phrase::NothingDrawn);
+std::vector<std::string> verdict(const Writer& writer, const Solution& solution) {
+    Sentences lines{writer};
+    if (writer.truss.joints.empty()) {
+        add(lines, phrase::kNothingDrawn);
         return lines.list;
     }
     for (const Issue& error : solution.errors) {
@@ -181,23 +190,23 @@ std::vector<std::string> verdict(const PhraseBook& book, const Truss& truss,
     case Status::Invalid:
         break;
     case Status::Mechanism:
-        addUnstable(lines, truss, solution);
+        addUnstable(lines, writer.truss, solution);
         break;
     case Status::Indeterminate:
-        addIndeterminate(lines, truss, solution);
+        addIndeterminate(lines, writer.truss, solution);
         break;
     case Status::Determinate:
-        addCounted(lines, Phrase::Determinate, solution.counting);
+        addCount(lines, solution.counting);
         break;
     }
-    for (std::string& sentence : trustSentences(book, truss, solution)) {
+    for (std::string& sentence : trustSentences(writer, solution)) {
         lines.list.push_back(std::move(sentence));
     }
     if (solution.solved) {
-        addLargest(lines, truss, solution);
+        addLargest(lines, writer.truss, solution);
     }
     if (solution.displaced || losesDisplacements(solution)) {
-        lines.list.push_back(movementLines(book, truss, solution).front());
+        lines.list.push_back(movementLines(writer, solution).front());
     }
     return lines.list;
 }

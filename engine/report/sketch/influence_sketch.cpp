@@ -211,25 +211,25 @@ double readOffAt(const Truss& truss, const InfluenceReport& report, const Influe
     return std::clamp(plot.mirrored ? plot.whole - at : at, 0.0, plot.whole);
 }
 
-Sketch influenceSketch(const PhraseBook& book, const Truss& truss, const InfluenceReport& given,
+Sketch influenceSketch(const Writer& writer, const InfluenceReport& given,
                        const InfluenceLook& look) {
     InfluenceReport report = given;
     report.line = cleaned(given.line, given.effect.kind);
-    const Plot plot = plotOf(truss, report, look);
+    const Plot plot = plotOf(writer.truss, report, look);
     const std::vector<double>& values = report.line.ordinates;
     const double low = std::min(0.0, *std::min_element(values.begin(), values.end()));
     Sketch sketch;
-    sketch.says = influenceSentence(book, truss, report);
+    sketch.says = influenceSentence(writer, report);
     sketch.width = std::max(look.width, kNarrowestPlot);
     sketch.height = plot.axis - plot.tall * low + kFoot + kLabelRow;
     addLine(sketch, plot, report.line);
     SketchRoom room = roomOf(sketch);
     room.paper = {{0, 0}, {sketch.width, sketch.height}};
-    addLabels(sketch, room, truss, report, plot); // first: they have one place each
+    addLabels(sketch, room, writer.truss, report, plot); // first: they have one place each
     if (look.mark) {
-        addMark(sketch, room, truss, report, plot, *look.mark);
+        addMark(sketch, room, writer.truss, report, plot, *look.mark);
     }
-    addValues(sketch, room, truss, report, plot);
+    addValues(sketch, room, writer.truss, report, plot);
     addSigns(sketch, room, report.line, plot);
     return sketch;
 }

@@ -4,7 +4,7 @@
 // colour.
 
 #include "report/sketch/sketch.hpp"
-#include "report/text/phrases.hpp"
+#include "report/text/writer.hpp"
 #include "statics/moving/influence_report.hpp"
 
 #include <optional>
@@ -21,7 +21,6 @@ inline constexpr double kNarrowestPlot = 240;
 // to its ends. `x`: px of the sketch.
 [[nodiscard]] double readOffAt(const Truss&, const InfluenceReport&, const InfluenceLook&,
                                double x);
-[[nodiscard]] Sketch influenceSketch(const PhraseBook&, const Truss&, const InfluenceReport&,
-                                     const InfluenceLook&);
+[[nodiscard]] Sketch influenceSketch(const Writer&, const InfluenceReport&, const InfluenceLook&);
 
 } // namespace gusset

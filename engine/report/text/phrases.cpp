@@ -1,5 +1,8 @@
 #include "report/text/phrases.hpp"
 
+#include "phrases/lists.hpp"
+
+#include <algorithm>
 #include <cassert>
 
 namespace gusset {
@@ -26,17 +29,6 @@ void append(RichLine& line, const RichLine& runs) {
     }
 }
 
-const RichLine& partNamed(std::initializer_list<Part> parts, std::string_view name) {
-    for (const Part& part : parts) {
-        if (name == part.name) {
-            return part.text;
-        }
-    }
-    assert(false && "a sentence names a part that it was not given");
-    static const RichLine none;
-    return none;
-}
-
 } // namespace
 
 RichLine plainLine(std::string_view text) {
@@ -45,28 +37,30 @@ RichLine plainLine(std::string_view text) {
     return line;
 }
 
-RichLine say(const PhraseBook& book, Phrase phrase, std::initializer_list<Part> parts) {
-    std::string_view rest = book.sentences[static_cast<std::size_t>(phrase)];
+Words::Words(std::string_view plain) : line(plainLine(plain)) {}
+
+RichLine putTogether(std::string_view sentence, std::span<const std::string_view> names,
+                     std::span<const Words* const> words) {
     RichLine line;
     while (true) {
-        const auto open = rest.find('{');
-        append(line, rest.substr(0, open));
+        const auto open = sentence.find('{');
+        append(line, sentence.substr(0, open));
         if (open == std::string_view::npos) {
             return line;
         }
-        const auto close = rest.find('}', open);
-        assert(close != std::string_view::npos);
-        append(line, partNamed(parts, rest.substr(open + 1, close - open - 1)));
-        rest = rest.substr(close + 1);
+        const auto close = sentence.find('}', open);
+        const std::string_view name = sentence.substr(open + 1, close - open - 1);
+        const auto at =
+            static_cast<std::size_t>(std::find(names.begin(), names.end(), name) - names.begin());
+        assert(at < names.size() && words[at] != nullptr &&
+               "a part is given twice, another not at all");
+        append(line, words[at]->line);
+        sentence = sentence.substr(close + 1);
     }
 }
 
-std::string sayPlain(const PhraseBook& book, Phrase phrase, std::initializer_list<Part> parts) {
-    return plainText(say(book, phrase, parts));
-}
-
-RichLine countedWords(const PhraseBook& book, int count, Phrase one, Phrase many) {
-    return count == 1 ? say(book, one) : say(book, many, {{"n", plainLine(std::to_string(count))}});
+RichLine countedWords(const PhraseBook& book, int count, Phrase<> one, CountedPhrase many) {
+    return count == 1 ? say(book, one) : say(book, many, {{"n", count}});
 }
 
 RichLine listOf(const PhraseBook& book, const std::vector<RichLine>& items) {
@@ -76,7 +70,7 @@ RichLine listOf(const PhraseBook& book, const std::vector<RichLine>& items) {
             line = items[i];
         } else {
             const bool last = i + 1 == items.size();
-            line = say(book, last ? Phrase::ListTwo : Phrase::ListMore,
+            line = say(book, last ? phrase::kListTwo : phrase::kListMore,
                        {{"a", line}, {"b", items[i]}});
         }
     }

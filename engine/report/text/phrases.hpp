@@ -1,38 +1,61 @@
 #pragma once
-// Every sentence of the working and the results stands in one table of a language, with its parts
-// in braces: "Joint {joint}: …". No sentence is glued together in code, so that a translation is
-// one more table. Whoever writes is given the book that it writes in.
+// Sentences with their parts put in. No sentence is glued together in code, so that a translation
+// is a table of sentences (core/phrase). Whoever writes is given the book that it writes in.
 
-#include "report/text/phrase_list.hpp"
+#include "core/phrase.hpp"
 #include "report/text/rich_text.hpp"
 
-#include <array>
+#include <concepts>
 #include <cstddef>
-#include <initializer_list>
+#include <span>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 namespace gusset {
 
-// The table of one language, UTF-8, one sentence for every phrase. The sign of decimals is not the
-// language's but the class's (model/truss/class_settings).
-struct PhraseBook {
-    std::array<const char*, static_cast<std::size_t>(Phrase::Count_)> sentences{};
-};
-[[nodiscard]] const PhraseBook& englishPhrases();
+// What is put into a sentence: a line, plain text, or a number of things.
+struct Words {
+    RichLine line{};
 
-struct Part {
-    const char* name; // as in the sentence, without braces
-    RichLine text;
+    Words(RichLine runs) : line(std::move(runs)) {}
+    Words(std::string_view plain);
+    Words(const std::string& plain) : Words(std::string_view(plain)) {}
+    Words(const char* plain) : Words(std::string_view(plain)) {}
+    Words(std::integral auto count) : Words(std::to_string(count)) {}
 };
 [[nodiscard]] RichLine plainLine(std::string_view text); // one plain run
 
-// The sentence with its parts put in. Precondition: every {part} of the sentence is given.
-[[nodiscard]] RichLine say(const PhraseBook&, Phrase, std::initializer_list<Part> = {});
-[[nodiscard]] std::string sayPlain(const PhraseBook&, Phrase, std::initializer_list<Part> = {});
+// `words[i]` is what `names[i]` stands for.
+[[nodiscard]] RichLine putTogether(std::string_view sentence,
+                                   std::span<const std::string_view> names,
+                                   std::span<const Words* const> words);
+
+[[nodiscard]] inline RichLine say(const PhraseBook& book, Phrase<> phrase) {
+    return plainLine(sentenceIn(book, phrase.english));
+}
+template <PartName... Names>
+[[nodiscard]] RichLine say(const PhraseBook& book, Phrase<Names...> phrase,
+                           const PartsOf<Words, Names...>& parts) {
+    const Words* words[sizeof...(Names)] = {};
+    for (const auto& part : parts) {
+        words[part.name.index] = &part.value;
+    }
+    return putTogether(sentenceIn(book, phrase.english), kPartNames<Names...>, words);
+}
+[[nodiscard]] inline std::string sayPlain(const PhraseBook& book, Phrase<> phrase) {
+    return sentenceIn(book, phrase.english);
+}
+template <PartName... Names>
+[[nodiscard]] std::string sayPlain(const PhraseBook& book, Phrase<Names...> phrase,
+                                   const PartsOf<Words, Names...>& parts) {
+    return plainText(say(book, phrase, parts));
+}
+
+using CountedPhrase = decltype("{n}"_phrase);
 // "1 member", "3 members".
-[[nodiscard]] RichLine countedWords(const PhraseBook&, int count, Phrase one, Phrase many);
+[[nodiscard]] RichLine countedWords(const PhraseBook&, int count, Phrase<> one, CountedPhrase many);
 // "A", "A and B", "A, B and C".
 [[nodiscard]] RichLine listOf(const PhraseBook&, const std::vector<RichLine>&);
 

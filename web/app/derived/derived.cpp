@@ -2,6 +2,7 @@
 
 #include "core/signs.hpp"
 #include "exchange/links/link.hpp"
+#include "phrases/jobs.hpp"
 #include "report/results/solution_text.hpp"
 #include "report/results/trust_text.hpp"
 #include "statics/solve/exact.hpp"
@@ -37,12 +38,12 @@ Job exactJob(const AppState& state, const std::shared_ptr<ExactShown>& shown) {
     const auto truss = std::make_shared<const Truss>(state.truss);
     Job job;
     job.add(stageOf(
-        Phrase::JobExact, [truss, choice = state.choice] { return ExactTask(*truss, choice); },
+        phrase::kJobExact, [truss, choice = state.choice] { return ExactTask(*truss, choice); },
         [truss, shown, book = state.book](const ExactTask& task) {
             for (const Surd& force : task.result().forces) {
                 shown->forces.push_back(printedSurd(force));
             }
-            shown->whyNot = inexactSentence(*book, *truss, task.result().whyNot);
+            shown->whyNot = inexactSentence({*book, *truss}, task.result().whyNot);
         }));
     return job;
 }
@@ -63,15 +64,15 @@ void derive(const AppState& state, Derived& derived) {
         return;
     }
     derived.solution = derived.solver.solve(state.truss, state.choice);
-    derived.forces = forceRows(*state.book, state.truss, derived.solution);
+    derived.forces = forceRows({*state.book, state.truss}, derived.solution);
     derived.reactions = reactionRows(state.truss, derived.solution);
-    derived.verdict = verdict(*state.book, state.truss, derived.solution);
-    derived.warnings = trustSentences(*state.book, state.truss, derived.solution);
+    derived.verdict = verdict({*state.book, state.truss}, derived.solution);
+    derived.warnings = trustSentences({*state.book, state.truss}, derived.solution);
     derived.whyUnsolved = whyUnsolved(derived);
-    derived.warningsOfWorking = workingSentences(*state.book, state.truss, derived.solution);
+    derived.warningsOfWorking = workingSentences({*state.book, state.truss}, derived.solution);
     derived.movements = movementRows(state.truss, derived.solution);
     derived.stretches = stretchRows(state.truss, derived.solution);
-    derived.movementLines = movementLines(*state.book, state.truss, derived.solution);
+    derived.movementLines = movementLines({*state.book, state.truss}, derived.solution);
     derived.revision = state.revision;
     derived.choice = state.choice;
 }

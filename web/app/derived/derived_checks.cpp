@@ -1,5 +1,6 @@
 #include "app/derived/derived_checks.hpp"
 
+#include "phrases/jobs.hpp"
 #include "report/derivation/check_working.hpp"
 
 #include <utility>
@@ -19,9 +20,9 @@ struct CheckedUnder {
 };
 
 void writeSheet(const CheckedUnder& of, ChecksShown& shown) {
-    shown.rows = checkRows(of.book, of.truss, shown.checks);
-    shown.lines = checkLines(of.book, of.truss, shown.checks, shown.loads);
-    shown.warnings = checkWarnings(of.book, of.truss, shown.checks);
+    shown.rows = checkRows({of.book, of.truss}, shown.checks);
+    shown.lines = checkLines({of.book, of.truss}, shown.checks, shown.loads);
+    shown.warnings = checkWarnings({of.book, of.truss}, shown.checks);
     shown.caution = cautionLines(of.book);
 }
 
@@ -45,16 +46,16 @@ Job checksJob(const AppState& state, const Solution& solution,
     if (shown->hasChoice && shown->ofAll) {
         shown->loads = {choices, true};
         job.add(stageOf(
-            Phrase::JobLoads,
+            phrase::kJobLoads,
             [of, choices = std::move(choices)] { return WorstChecksTask(of->truss, choices); },
             [shown](WorstChecksTask& task) { shown->checks = task.take(); }));
     } else {
         shown->loads.choices = {state.choice};
-        job.add(stageOf(Phrase::JobMembers, [of, shown, solution, choice = state.choice] {
+        job.add(stageOf(phrase::kJobMembers, [of, shown, solution, choice = state.choice] {
             shown->checks = checkMembers(of->truss, solution, choice);
         }));
     }
-    job.add(stageOf(Phrase::JobTable, [of, shown] { writeSheet(*of, *shown); }));
+    job.add(stageOf(phrase::kJobTable, [of, shown] { writeSheet(*of, *shown); }));
     return job;
 }
 
@@ -67,8 +68,9 @@ void checkPicked(const AppState& state, ChecksShown& shown) {
     }
     shown.workingRevision = shown.revision;
     shown.worked = member;
-    shown.working = one ? checkPassages(*state.book, state.truss, shown.checks.members[member.at()])
-                        : std::vector<Passage>{};
+    shown.working =
+        one ? checkPassages({*state.book, state.truss}, shown.checks.members[member.at()])
+            : std::vector<Passage>{};
 }
 
 bool showsChecks(const AppState& state) {

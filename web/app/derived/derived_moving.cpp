@@ -1,5 +1,7 @@
 #include "app/derived/derived_moving.hpp"
 
+#include "phrases/jobs.hpp"
+#include "phrases/tables.hpp"
 #include "report/results/solution_text.hpp"
 #include "report/results/trust_text.hpp"
 
@@ -136,15 +138,15 @@ void describe(const AppState& state, InfluenceShown& shown) {
         std::clamp(shown.view.at.value_or(largestAt(report.line)), 0.0, report.line.at.back());
     shown.ordinate = ordinateAt(report.line, shown.at);
     shown.value = signedOrdinate(truss, report, shown.ordinate);
-    shown.title = influenceSentence(book, truss, report);
-    shown.reading = readingSentence(book, truss, report, shown.at);
-    shown.areas = areaSentence(book, truss, report);
+    shown.title = influenceSentence({book, truss}, report);
+    shown.reading = readingSentence({book, truss}, report, shown.at);
+    shown.areas = areaSentence({book, truss}, report);
     shown.ordinates = ordinateRows(truss, report);
     shown.assumed = assumptionSentences(book, report.reliance.assumed);
-    shown.warnings = lineWarnings(book, truss, report);
-    shown.moving = movingLines(book, truss, report);
+    shown.warnings = lineWarnings({book, truss}, report);
+    shown.moving = movingLines({book, truss}, report);
     shown.look = {.width = shown.width, .mark = shown.at};
-    shown.sketch = influenceSketch(book, truss, report, shown.look);
+    shown.sketch = influenceSketch({book, truss}, report, shown.look);
 }
 
 // What the line is of and along; on the way out `says` tells why there is none.
@@ -161,8 +163,8 @@ void chooseLine(const AppState& state, InfluenceShown& shown) {
     shown.chosen = chosenOf(shown.paths, shown.view);
     const std::optional<Effect> effect = effectFor(truss, shown.selection, shown.view.horizontal);
     if (shown.paths.empty() || !effect) {
-        shown.says =
-            sayPlain(*state.book, shown.paths.empty() ? Phrase::NoPath : Phrase::NoSupportForLine);
+        shown.says = sayPlain(*state.book,
+                              shown.paths.empty() ? phrase::kNoPath : phrase::kNoSupportForLine);
         return;
     }
     shown.effect = *effect;
@@ -319,12 +321,12 @@ Job envelopeJob(const AppState& state, const std::shared_ptr<EnvelopeShown>& sho
     }
     const auto truss = std::make_shared<const Truss>(state.truss);
     job.add(stageOf(
-        Phrase::JobLoads, [truss, choices] { return EnvelopeTask(*truss, choices); },
+        phrase::kJobLoads, [truss, choices] { return EnvelopeTask(*truss, choices); },
         [truss, shown, book = state.book](EnvelopeTask& task) {
             const Outcome<Envelope> envelope = task.take();
             if (envelope) {
                 shown->rows = envelopeRows(*truss, envelope.value());
-                shown->warnings = envelopeWarnings(*book, *truss, envelope.value());
+                shown->warnings = envelopeWarnings({*book, *truss}, envelope.value());
             } else {
                 shown->refused = true;
                 shown->says = faultSentence(envelope.issues().front());

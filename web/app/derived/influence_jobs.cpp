@@ -1,6 +1,7 @@
 #include "app/derived/influence_jobs.hpp"
 
 #include "hand/virtual_work/influence_by_hand.hpp"
+#include "phrases/jobs.hpp"
 #include "report/derivation/influence_by_hand_text.hpp"
 #include "report/results/influence_text.hpp"
 #include "report/results/solution_text.hpp"
@@ -27,7 +28,7 @@ Loaded begin(const AppState& state, const std::vector<JointId>& path, Made& made
 
 // A stage of a task of the truss and the path alone.
 template <class Task, class End>
-Stage alongPath(Phrase says, const Loaded& truss, const std::vector<JointId>& path, End end) {
+Stage alongPath(Phrase<> says, const Loaded& truss, const std::vector<JointId>& path, End end) {
     return stageOf(
         says, [truss, path] { return Task(*truss, path); }, end);
 }
@@ -38,8 +39,8 @@ Job pathJob(const AppState& state, const std::vector<JointId>& path,
             const std::shared_ptr<PathShown>& made) {
     const Loaded truss = begin(state, path, *made);
     Job job;
-    job.add(
-        alongPath<PathAnalysisTask>(Phrase::JobPlaces, truss, path, [made](PathAnalysisTask& task) {
+    job.add(alongPath<PathAnalysisTask>(
+        phrase::kJobPlaces, truss, path, [made](PathAnalysisTask& task) {
             Outcome<PathAnalysis> found = task.take();
             if (found) {
                 made->analysis = std::make_shared<const PathAnalysis>(std::move(found).value());
@@ -59,13 +60,13 @@ Job membersJob(const AppState& state, const PathShown& path,
             continue;
         }
         job.add(stageOf(
-            Phrase::JobMembers,
+            phrase::kJobMembers,
             [truss, analysis = path.analysis, &load] {
                 return MembersUnderTask(*truss, *analysis, load);
             },
             [truss, made, &load, book = state.book](MembersUnderTask& task) {
                 made->loads.push_back({captionUnder(*book, load.id),
-                                       movingRows(*book, *truss, load.path, task.take())});
+                                       movingRows({*book, *truss}, load.path, task.take())});
             }));
     }
     return job;
@@ -77,10 +78,10 @@ Job byHandJob(const AppState& state, const std::vector<JointId>& path, const Eff
     made->effect = effect;
     Job job;
     job.add(stageOf(
-        Phrase::JobPlaces,
+        phrase::kJobPlaces,
         [truss, made] { return InfluenceByHandTask(*truss, made->path, made->effect); },
         [truss, made, book = state.book](InfluenceByHandTask& task) {
-            made->passages = influencePassages(*book, *truss, task.take(), SketchPaper::Column);
+            made->passages = influencePassages({*book, *truss}, task.take(), SketchPaper::Column);
         }));
     return job;
 }
@@ -91,7 +92,7 @@ Job exactPathJob(const AppState& state, const std::vector<JointId>& path,
     Job job;
     if (path.size() * truss->members.size() <= kMostExact) {
         job.add(
-            alongPath<ExactPathTask>(Phrase::JobExact, truss, path,
+            alongPath<ExactPathTask>(phrase::kJobExact, truss, path,
                                      [made](ExactPathTask& task) { made->found = task.take(); }));
     }
     return job;

@@ -6,6 +6,8 @@
 #include "hand/stages/work_out.hpp"
 #include "hand/virtual_work/force_method.hpp"
 #include "hand/virtual_work/unit_load.hpp"
+#include "phrases/jobs.hpp"
+#include "phrases/tables.hpp"
 #include "report/derivation/force_method_text.hpp"
 #include "report/derivation/force_polygon_text.hpp"
 #include "report/derivation/unit_load_text.hpp"
@@ -42,25 +44,25 @@ struct Maker {
     std::shared_ptr<ShownWorking> shown;
     Job job{};
 
-    void ask(Phrase phrase) const { shown->asks = sayPlain(*state.book, phrase); }
+    void ask(Phrase<> phrase) const { shown->asks = sayPlain(*state.book, phrase); }
 
     // Runs `work` on what is given and what is shown, as one unit.
-    void once(Phrase says, void (*work)(const Given&, ShownWorking&)) {
+    void once(Phrase<> says, void (*work)(const Given&, ShownWorking&)) {
         job.add(stageOf(says, [given = given, shown = shown, work] { work(*given, *shown); }));
     }
     // The working of the whole truss goes into shown->working.
     void workOutWhole() {
         job.add(stageOf(
-            Phrase::JobWorking,
+            phrase::kJobWorking,
             [given = given] { return WorkingTask(given->truss, given->choice, given->solution); },
             [shown = shown](WorkingTask& task) { shown->working = task.take(); }));
     }
     // Passages of the steps that are there by then.
     void writeSteps() {
         job.add(stageOf(
-            Phrase::JobSteps,
+            phrase::kJobSteps,
             [given = given, shown = shown] {
-                return WorkingPassagesTask(given->book, given->truss, shown->working,
+                return WorkingPassagesTask({given->book, given->truss}, shown->working,
                                            SketchPaper::Column);
             },
             [shown = shown](WorkingPassagesTask& task) { shown->passages = task.take(); }));
@@ -74,12 +76,12 @@ void makeTruss(Maker& maker) {
         return;
     }
     maker.job.add(stageOf(
-        Phrase::JobReleases,
+        phrase::kJobReleases,
         [given = maker.given] {
             return ForceMethodTask(given->truss, given->choice, given->solution);
         },
         [given = maker.given, shown = maker.shown](ForceMethodTask& task) {
-            shown->passages = forceMethodPassages(given->book, given->truss, task.take());
+            shown->passages = forceMethodPassages({given->book, given->truss}, task.take());
         }));
 }
 
@@ -118,13 +120,13 @@ JointId supportedJoint(const AppState& state) {
 void makeOneMember(Maker& maker, MemberId member) {
     if (maker.state.notebook.bySection) {
         maker.job.add(
-            stageOf(Phrase::JobShortest, [given = maker.given, shown = maker.shown, member] {
+            stageOf(phrase::kJobShortest, [given = maker.given, shown = maker.shown, member] {
                 shown->working = workSection(given->truss, given->choice, given->solution, member);
             }));
         return;
     }
     maker.workOutWhole();
-    maker.job.add(stageOf(Phrase::JobShortest, [given = maker.given, shown = maker.shown, member] {
+    maker.job.add(stageOf(phrase::kJobShortest, [given = maker.given, shown = maker.shown, member] {
         shown->working = explain(given->truss, given->choice, given->solution, shown->working,
                                  {SymbolKind::MemberForce, member});
     }));
@@ -135,18 +137,18 @@ void makeOneForce(Maker& maker) {
     const JointId joint = supportedJoint(maker.state);
     if (members.size() > 1) {
         maker.job.add(
-            stageOf(Phrase::JobShortest, [given = maker.given, shown = maker.shown, members] {
+            stageOf(phrase::kJobShortest, [given = maker.given, shown = maker.shown, members] {
                 shown->working = workCut(given->truss, given->choice, given->solution, members);
             }));
     } else if (members.size() == 1) {
         makeOneMember(maker, members.front());
     } else if (joint.valid()) {
         maker.workOutWhole();
-        maker.job.add(stageOf(Phrase::JobShortest, [shown = maker.shown, joint] {
+        maker.job.add(stageOf(phrase::kJobShortest, [shown = maker.shown, joint] {
             shown->working = stepsFor(shown->working, reactionsAt(shown->working, joint));
         }));
     } else {
-        maker.ask(Phrase::PickForce);
+        maker.ask(phrase::kPickForce);
         return;
     }
     maker.writeSteps();
@@ -158,31 +160,31 @@ void makeDisplacement(Maker& maker) {
     const JointId joint =
         picked ? state.selection.joints.front() : furthestJoint(maker.given->solution);
     if (!joint.valid()) {
-        maker.ask(Phrase::PickJoint);
+        maker.ask(phrase::kPickJoint);
         return;
     }
     const DisplacementAxis axis =
         state.notebook.horizontal ? DisplacementAxis::X : DisplacementAxis::Y;
     maker.job.add(stageOf(
-        Phrase::JobWorking,
+        phrase::kJobWorking,
         [given = maker.given, joint, axis] {
             return UnitLoadTask(given->truss, given->choice, given->solution, joint, axis);
         },
         [given = maker.given, shown = maker.shown](UnitLoadTask& task) {
-            shown->passages = {unitLoadPassage(given->book, given->truss, task.take())};
+            shown->passages = {unitLoadPassage({given->book, given->truss}, task.take())};
         }));
 }
 
 void makePolygon(Maker& maker) {
     maker.workOutWhole();
-    maker.once(Phrase::JobPolygon, [](const Given& given, ShownWorking& shown) {
+    maker.once(phrase::kJobPolygon, [](const Given& given, ShownWorking& shown) {
         shown.polygon = forcePolygon(given.truss, shown.working);
-        shown.passages = {forcePolygonPassage(given.book, given.truss, shown.polygon)};
+        shown.passages = {forcePolygonPassage({given.book, given.truss}, shown.polygon)};
     });
     maker.job.add(stageOf(
-        Phrase::JobPolygon,
+        phrase::kJobPolygon,
         [given = maker.given, shown = maker.shown] {
-            return SpacesSketchTask(notationOf(given->book, given->truss, shown->working),
+            return SpacesSketchTask(notationOf({given->book, given->truss}, shown->working),
                                     shown->polygon, SketchPaper::Column);
         },
         [shown = maker.shown](SpacesSketchTask& task) {
@@ -262,7 +264,7 @@ void drawPolygon(const AppState& state, ShownWorking& shown) {
         return;
     }
     shown.drawing =
-        polygonDrawing(*state.book, state.truss, shown.polygon,
+        polygonDrawing({*state.book, state.truss}, shown.polygon,
                        {.drawn = drawn, .lit = lit, .width = kPolygonSide, .height = kPolygonSide});
     shown.drawn = drawn;
     shown.lit = lit;

@@ -1,5 +1,7 @@
 #include "app/derived/slices.hpp"
 
+#include "phrases/jobs.hpp"
+
 #include <algorithm>
 #include <cassert>
 
@@ -44,12 +46,12 @@ std::string Job::says(const PhraseBook& book) const {
     const Progress progress = stage.progress ? stage.progress() : Progress{};
     const RichLine what = say(book, stage.says);
     if (progress.all == 0) {
-        return sayPlain(book, Phrase::JobAtWork, {{"what", what}});
+        return sayPlain(book, phrase::kJobAtWork, {{"what", what}});
     }
-    return sayPlain(book, Phrase::JobCounted,
-                    {{"what", what},
-                     {"done", plainLine(std::to_string(progress.done))},
-                     {"all", plainLine(std::to_string(progress.all))}});
+    return sayPlain(book, phrase::kJobCounted,
+                    {{"what", what}, {"done", progress.done}, {"all", progress.all}});
 }
+
+std::string waitingText(const PhraseBook& book) { return sayPlain(book, phrase::kJobWaits); }
 
 } // namespace gusset

@@ -28,7 +28,7 @@ struct Slice {
 
 // One after the other.
 struct Stage {
-    Phrase says = Phrase::JobWorking;     // what it is doing
+    Phrase<> says{};                      // what it is doing
     std::function<bool()> advance{};      // a unit; true when the stage is done
     std::function<Progress()> progress{}; // none: there is nothing to count
 };
@@ -51,7 +51,7 @@ private:
 // A stage of a task (core/progress). `begin` makes the task when its turn comes, `end` is given it
 // when it is done.
 template <class Begin, class End>
-[[nodiscard]] Stage stageOf(Phrase says, Begin begin, End end) {
+[[nodiscard]] Stage stageOf(Phrase<> says, Begin begin, End end) {
     using Task = decltype(begin());
     auto task = std::make_shared<std::optional<Task>>();
     const auto advance = [task, begin, end] {
@@ -70,7 +70,7 @@ template <class Begin, class End>
 }
 // A stage of one unit.
 template <class Work>
-[[nodiscard]] Stage stageOf(Phrase says, Work work) {
+[[nodiscard]] Stage stageOf(Phrase<> says, Work work) {
     return {says,
             [work] {
                 work();
@@ -116,10 +116,11 @@ bool bringUpToDate(Slice& slice, Making<Shown>& making, Shown& shown, IsOf isOf,
     return false;
 }
 
+[[nodiscard]] std::string waitingText(const PhraseBook&);
 // How far it is, in words; while it waits, that it does.
 template <class Shown>
 [[nodiscard]] std::string saysOf(const PhraseBook& book, const Making<Shown>& making) {
-    return making.made ? making.job.says(book) : sayPlain(book, Phrase::JobWaits);
+    return making.made ? making.job.says(book) : waitingText(book);
 }
 
 } // namespace gusset

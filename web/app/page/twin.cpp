@@ -1,6 +1,12 @@
 #include "app/page/twin.hpp"
 
 #include "app/page/page_tables.hpp"
+#include "phrases/board.hpp"
+#include "phrases/checks.hpp"
+#include "phrases/envelope.hpp"
+#include "phrases/jobs.hpp"
+#include "phrases/lists.hpp"
+#include "phrases/twin.hpp"
 #include "report/text/html.hpp"
 
 #include <string_view>
@@ -9,7 +15,7 @@ namespace gusset {
 
 namespace {
 
-std::string heading(const PhraseBook& book, Phrase phrase) {
+std::string heading(const PhraseBook& book, Phrase<> phrase) {
     return "<h3>" + escapeHtml(sayPlain(book, phrase)) + "</h3>\n";
 }
 
@@ -19,8 +25,8 @@ std::string checksPart(const AppState& state, const Derived& derived) {
         return {};
     }
     const PhraseBook& book = *state.book;
-    return heading(book, Phrase::CheckCaption) +
-           checksHtml(book, state.truss, shown.checks, shown.loads) +
+    return heading(book, phrase::kCheckCaption) +
+           checksHtml({book, state.truss}, shown.checks, shown.loads) +
            (showsChecks(state) ? passagesHtml(shown.working) : std::string{});
 }
 
@@ -35,8 +41,8 @@ std::string linesOf(const std::vector<std::string>& texts) {
 }
 
 // Without numbers, so that these tables are not made again in every frame.
-std::string atWork(const PhraseBook& book, Phrase what) {
-    return line(sayPlain(book, Phrase::JobAtWork, {{"what", say(book, what)}}));
+std::string atWork(const PhraseBook& book, Phrase<> what) {
+    return line(sayPlain(book, phrase::kJobAtWork, {{"what", say(book, what)}}));
 }
 
 std::string movingPart(const AppState& state, const Derived& derived) {
@@ -45,31 +51,32 @@ std::string movingPart(const AppState& state, const Derived& derived) {
     if (showsEnvelope(state)) {
         const EnvelopeShown& shown = derived.envelope;
         if (!isOf(shown, state)) {
-            return heading(book, Phrase::EnvelopeHeading) + atWork(book, Phrase::JobLoads);
+            return heading(book, phrase::kEnvelopeHeading) + atWork(book, phrase::kJobLoads);
         }
-        return heading(book, Phrase::EnvelopeHeading) + linesOf(shown.warnings) +
-               (shown.rows.empty() ? line(shown.says)
-                                   : tableHtml(envelopeTable(book, truss, shown.says, shown.rows)));
+        return heading(book, phrase::kEnvelopeHeading) + linesOf(shown.warnings) +
+               (shown.rows.empty()
+                    ? line(shown.says)
+                    : tableHtml(envelopeTable({book, truss}, shown.says, shown.rows)));
     }
     if (!showsInfluence(state)) {
         return {};
     }
     const InfluenceShown& shown = derived.influence;
-    std::string html = heading(book, Phrase::InfluenceHeading);
+    std::string html = heading(book, phrase::kInfluenceHeading);
     if (!shown.report) {
-        return html + (shown.says.empty() ? atWork(book, Phrase::JobPlaces) : line(shown.says));
+        return html + (shown.says.empty() ? atWork(book, phrase::kJobPlaces) : line(shown.says));
     }
     html += linesOf(shown.warnings) + line(shown.reading) +
-            tableHtml(ordinateTable(book, truss, *shown.report)) + line(shown.areas) +
+            tableHtml(ordinateTable({book, truss}, *shown.report)) + line(shown.areas) +
             linesOf(shown.assumed) + linesOf(shown.moving);
     if (!shown.view.members) {
         return html;
     }
     if (!hasMembers(state, shown)) {
-        return html + atWork(book, Phrase::JobMembers);
+        return html + atWork(book, phrase::kJobMembers);
     }
     for (const MembersUnder& under : shown.members.loads) {
-        html += tableHtml(envelopeTable(book, truss, under.caption, under.rows));
+        html += tableHtml(envelopeTable({book, truss}, under.caption, under.rows));
     }
     return html;
 }
@@ -80,11 +87,10 @@ std::string twinHtml(const AppState& state, const Derived& derived) {
     const Truss& truss = state.truss;
     const PhraseBook& book = *state.book;
     const std::string title =
-        truss.title.empty() ? sayPlain(book, Phrase::UntitledTruss) : truss.title;
+        truss.title.empty() ? sayPlain(book, phrase::kUntitledTruss) : truss.title;
     std::string html = "<h2>" + escapeHtml(title) + "</h2>\n";
-    html += resultsHtml(book, truss, derived.solution);
-    html += "<h3>The model</h3>\n";
-    html += "<p>A value that is pressed can be typed over.</p>\n";
+    html += resultsHtml({book, truss}, derived.solution);
+    html += heading(book, phrase::kTheModel) + line(sayPlain(book, phrase::kPressToType));
     html += modelTablesHtml(truss);
     return html;
 }
@@ -95,21 +101,21 @@ std::string movingHtml(const AppState& state, const Derived& derived) {
 
 std::string workingHtml(const AppState& state, const Derived& derived) {
     return isShown(state, derived.working) ? passagesHtml(derived.working.passages)
-                                           : atWork(*state.book, Phrase::JobWorking);
+                                           : atWork(*state.book, phrase::kJobWorking);
 }
 
 std::string boardSummary(const AppState& state, const Derived& derived) {
     const Truss& truss = state.truss;
     const PhraseBook& book = *state.book;
-    const auto counted = [&](std::size_t count, Phrase one, Phrase many) {
+    const auto counted = [&](std::size_t count, Phrase<> one, CountedPhrase many) {
         return countedWords(book, static_cast<int>(count), one, many);
     };
     std::string text = sayPlain(
-        book, Phrase::BoardSummary,
-        {{"joints", counted(truss.joints.size(), Phrase::OneJoint, Phrase::ManyJoints)},
-         {"members", counted(truss.members.size(), Phrase::OneMember, Phrase::ManyMembers)},
-         {"supports", counted(truss.supports.size(), Phrase::OneSupport, Phrase::ManySupports)},
-         {"loads", counted(truss.loads.size(), Phrase::OneLoad, Phrase::ManyLoads)}});
+        book, phrase::kBoardSummary,
+        {{"joints", counted(truss.joints.size(), phrase::kOneJoint, phrase::kManyJoints)},
+         {"members", counted(truss.members.size(), phrase::kOneMember, phrase::kManyMembers)},
+         {"supports", counted(truss.supports.size(), phrase::kOneSupport, phrase::kManySupports)},
+         {"loads", counted(truss.loads.size(), phrase::kOneLoad, phrase::kManyLoads)}});
     if (!derived.verdict.empty()) {
         text += " " + newsOf(derived);
     }

@@ -1,6 +1,7 @@
 #include "canvas/hands/arrange.hpp"
 
 #include "canvas/scene/snap.hpp"
+#include "phrases/lists.hpp"
 
 #include <algorithm>
 #include <cassert>
@@ -159,18 +160,21 @@ std::optional<Edit> turnSelection(const AppState& state, double degrees) {
 }
 
 std::string selectionText(const AppState& state) {
+    const PhraseBook& book = *state.book;
     const Things& things = state.selection;
-    std::string text;
-    const auto add = [&text](std::size_t count, const char* one) {
+    RichLine text;
+    const auto add = [&](std::size_t count, Phrase<> one, CountedPhrase many) {
         if (count > 0) {
-            text += (text.empty() ? "" : ", ") + counted(count, one);
+            const RichLine counted = countedWords(book, static_cast<int>(count), one, many);
+            text = text.empty() ? counted
+                                : say(book, phrase::kListMore, {{"a", text}, {"b", counted}});
         }
     };
-    add(things.joints.size(), "joint");
-    add(things.members.size(), "member");
-    add(things.supports.size(), "support");
-    add(things.loads.size(), "load");
-    return text;
+    add(things.joints.size(), phrase::kOneJoint, phrase::kManyJoints);
+    add(things.members.size(), phrase::kOneMember, phrase::kManyMembers);
+    add(things.supports.size(), phrase::kOneSupport, phrase::kManySupports);
+    add(things.loads.size(), phrase::kOneLoad, phrase::kManyLoads);
+    return plainText(text);
 }
 
 } // namespace gusset

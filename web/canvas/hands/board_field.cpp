@@ -122,7 +122,7 @@ void finishDimension(const AppState& state, const std::string& text, Actions& ac
         return refuse(value.issues(), actions);
     }
     const Outcome<Stretch> stretch =
-        stretched(state.committed, state.field.measured, value.value());
+        stretched({*state.book, state.committed}, state.field.measured, value.value());
     if (!stretch) {
         return refuse(stretch.issues(), actions);
     }

@@ -5,6 +5,8 @@
 #include "canvas/scene/pick.hpp"
 #include "canvas/scene/snap.hpp"
 #include "model/edit/rebuild.hpp"
+#include "phrases/frame.hpp"
+#include "phrases/picked.hpp"
 
 #include <algorithm>
 
@@ -16,10 +18,15 @@ constexpr double kWidth = 248;
 constexpr double kPresenting = 1.45; // as the type grows (web/page.cpp)
 constexpr double kMenuAway = 12;     // px from the place to the menu's corner
 
-using Lines = std::vector<MenuLine>;
+struct Line {
+    Phrase<> label;
+    Actions does{};
+    std::string name{}; // in place of a label
+};
+using Lines = std::vector<Line>;
 
 void why(HitKind kind, int index, Lines& lines) {
-    const char* label = kind == HitKind::Support ? "Why this reaction?" : "Why this force?";
+    const Phrase<> label = kind == HitKind::Support ? phrase::kWhyReaction : phrase::kWhyForce;
     Actions actions{SetSelection{thingsOf({kind, index, 0})}};
     turnTo(WorkingPage::OneForce, actions);
     lines.push_back({label, actions});
@@ -27,12 +34,12 @@ void why(HitKind kind, int index, Lines& lines) {
 
 // A chain of members that begins here.
 void drawFrom(const AppState& state, Vec2 at, MemberId splits, Lines& lines) {
-    const char* label =
-        jointAt(state.truss, at).valid() ? "Draw a member from it" : "Draw a member from here";
+    const Phrase<> label =
+        jointAt(state.truss, at).valid() ? phrase::kDrawFromIt : phrase::kDrawFromHere;
     lines.push_back({label, {SetTool{Tool::Member}, SetChain{chainFrom({{}, at, splits})}}});
 }
 
-void remove(const char* label, const Hit& hit, Lines& lines) {
+void remove(Phrase<> label, const Hit& hit, Lines& lines) {
     lines.push_back({label, {Commit{Remove{thingsOf(hit)}}, SetSelection{}}});
 }
 
@@ -51,13 +58,13 @@ void offerSupports(const AppState& state, JointId joint, Lines& lines) {
         support >= 0 &&
         state.truss.supports[static_cast<std::size_t>(support)].kind == SupportKind::Pin;
     if (!pinned) {
-        lines.push_back({"Hold it by a pin", {Commit{SetSupport{joint, SupportKind::Pin}}}});
+        lines.push_back({phrase::kHoldByPin, {Commit{SetSupport{joint, SupportKind::Pin}}}});
     }
     if (support < 0 || pinned) {
-        lines.push_back({"Let it roll", {Commit{SetSupport{joint, SupportKind::Roller}}}});
+        lines.push_back({phrase::kLetRoll, {Commit{SetSupport{joint, SupportKind::Roller}}}});
     }
     if (support >= 0) {
-        lines.push_back({"Take the support away", {Commit{RemoveSupports{joint}}}});
+        lines.push_back({phrase::kTakeSupport, {Commit{RemoveSupports{joint}}}});
         why(HitKind::Support, support, lines);
     }
 }
@@ -65,18 +72,18 @@ void offerSupports(const AppState& state, JointId joint, Lines& lines) {
 Lines ofJoint(const AppState& state, JointId joint) {
     Lines lines;
     offerSupports(state, joint, lines);
-    MenuLine load{"Load…", {}};
+    Line load{phrase::kLoadIt, {}};
     tapLoad(state, {HitKind::Joint, joint.index, 0}, load.does);
     lines.push_back(std::move(load));
     drawFrom(state, state.truss.joints[joint.at()].at, {}, lines);
-    remove("Remove the joint", {HitKind::Joint, joint.index, 0}, lines);
+    remove(phrase::kRemoveJoint, {HitKind::Joint, joint.index, 0}, lines);
     return lines;
 }
 
 Lines sectionsFor(const AppState& state, MemberId member) {
     Lines lines;
     for (const Section& section : state.truss.sections) {
-        lines.push_back({section.id, {Commit{UseSection{{member}, section.id}}}});
+        lines.push_back({{}, {Commit{UseSection{{member}, section.id}}}, section.id});
     }
     return lines;
 }
@@ -92,7 +99,7 @@ void offerSections(const AppState& state, Lines& lines) {
     } else {
         actions.push_back(SetMenu{menu});
     }
-    lines.push_back({"Section…", actions});
+    lines.push_back({phrase::kSection, actions});
 }
 
 Lines ofMember(const AppState& state, MemberId member) {
@@ -104,13 +111,13 @@ Lines ofMember(const AppState& state, MemberId member) {
     const Vec2 b = state.truss.joints[ends.b.at()].at;
     const Vec2 middle = 0.5 * (a + b);
     Lines lines;
-    lines.push_back({"Joint in the middle", {Commit{SplitMember{member, middle}}}});
+    lines.push_back({phrase::kJointInMiddle, {Commit{SplitMember{member, middle}}}});
     offerSections(state, lines);
-    MenuLine load{"Load in the middle…", {}};
+    Line load{phrase::kLoadInMiddle, {}};
     addMemberLoad(state, member, load.does);
     lines.push_back(std::move(load));
     why(HitKind::Member, member.index, lines);
-    remove("Remove the member", {HitKind::Member, member.index, 0}, lines);
+    remove(phrase::kRemoveMember, {HitKind::Member, member.index, 0}, lines);
     return lines;
 }
 
@@ -120,43 +127,43 @@ Lines ofSupport(const AppState& state, SupportId support) {
     if (shown.kind == SupportKind::Roller) {
         Support turned = shown;
         turned.reaction = shown.reaction == 90 ? 0 : 90;
-        lines.push_back({turned.reaction == 90 ? "Roll on a floor" : "Roll on a wall",
+        lines.push_back({turned.reaction == 90 ? phrase::kRollOnFloor : phrase::kRollOnWall,
                          {Commit{ChangeSupport{support, turned}}}});
     }
     lines.push_back(
-        {shown.kind == SupportKind::Pin ? "Let it roll" : "Hold it by a pin",
+        {shown.kind == SupportKind::Pin ? phrase::kLetRoll : phrase::kHoldByPin,
          {Commit{SetSupport{shown.joint, shown.kind == SupportKind::Pin ? SupportKind::Roller
                                                                         : SupportKind::Pin}}}});
     why(HitKind::Support, support.index, lines);
-    remove("Take the support away", {HitKind::Support, support.index, 0}, lines);
+    remove(phrase::kTakeSupport, {HitKind::Support, support.index, 0}, lines);
     return lines;
 }
 
 Lines ofLoad(const AppState& state, LoadId load) {
     Lines lines;
-    MenuLine value{"Type its value…", {SetSelection{thingsOf({HitKind::Load, load.index, 0})}}};
+    Line value{phrase::kTypeValue, {SetSelection{thingsOf({HitKind::Load, load.index, 0})}}};
     const std::size_t before = value.does.size();
     editLoadValue(state, load, value.does);
     if (value.does.size() > before) {
         lines.push_back(std::move(value));
     }
     if (const auto turned = turnedRound(state.truss.loads[load.at()])) {
-        lines.push_back({"Turn it round", {Commit{SetLoad{load, *turned}}}});
+        lines.push_back({phrase::kTurnRound, {Commit{SetLoad{load, *turned}}}});
     }
-    remove("Remove the load", {HitKind::Load, load.index, 0}, lines);
+    remove(phrase::kRemoveLoad, {HitKind::Load, load.index, 0}, lines);
     return lines;
 }
 
 Lines ofPaper(const AppState& state) {
     const Vec2 at = snapToGrid(state.view, toWorld(state.view.camera, state.menu.pixel));
     Lines lines;
-    lines.push_back({"Joint here", {Commit{AddJoint{at}}}});
+    lines.push_back({phrase::kJointHere, {Commit{AddJoint{at}}}});
     drawFrom(state, at, {}, lines);
-    lines.push_back({"Select several", {SetTool{Tool::Select}, PickSeveral{true}}});
+    lines.push_back({phrase::kSelectSeveral, {SetTool{Tool::Select}, PickSeveral{true}}});
     if (const std::optional<Edit> copy = copySelectionTo(state, at)) {
-        lines.push_back({"Copy what is picked to here", {Commit{*copy}}});
+        lines.push_back({phrase::kCopyToHere, {Commit{*copy}}});
     }
-    lines.push_back({"Fit the drawing", {ZoomToFit{}}});
+    lines.push_back({phrase::kFitDrawing, {ZoomToFit{}}});
     return lines;
 }
 
@@ -178,12 +185,7 @@ bool isThere(const AppState& state) {
     return true;
 }
 
-} // namespace
-
-std::vector<MenuLine> boardMenuLines(const AppState& state) {
-    if (!state.menu.open || !isThere(state)) {
-        return {};
-    }
+Lines linesOf(const AppState& state) {
     const int index = state.menu.under.index;
     switch (state.menu.under.kind) {
     case HitKind::Joint:
@@ -200,24 +202,41 @@ std::vector<MenuLine> boardMenuLines(const AppState& state) {
     return ofPaper(state);
 }
 
+} // namespace
+
+std::vector<MenuLine> boardMenuLines(const AppState& state) {
+    if (!state.menu.open || !isThere(state)) {
+        return {};
+    }
+    std::vector<MenuLine> lines;
+    for (Line& line : linesOf(state)) {
+        lines.push_back({line.name.empty() ? sayPlain(*state.book, line.label) : line.name,
+                         std::move(line.does)});
+    }
+    return lines;
+}
+
 std::string boardMenuTitle(const AppState& state) {
+    const PhraseBook& book = *state.book;
     const Truss& truss = state.truss;
     const Hit& under = state.menu.under;
     const auto at = static_cast<std::size_t>(under.index);
     switch (under.kind) {
     case HitKind::Joint:
-        return "Joint " + truss.joints[at].label;
+        return sayPlain(book, phrase::kTheJoint, {{"joint", truss.joints[at].label}});
     case HitKind::Member:
-        return (state.menu.page == MenuPage::Sections ? "Section of member " : "Member ") +
-               memberName(truss, MemberId{under.index});
+        return sayPlain(
+            book, state.menu.page == MenuPage::Sections ? phrase::kSectionOf : phrase::kThatMember,
+            {{"member", memberName(truss, MemberId{under.index})}});
     case HitKind::Support:
-        return "Support at " + truss.joints[truss.supports[at].joint.at()].label;
+        return sayPlain(book, phrase::kSupportAt,
+                        {{"joint", truss.joints[truss.supports[at].joint.at()].label}});
     case HitKind::Load:
-        return "Load";
+        return sayPlain(book, phrase::kThatLoad);
     case HitKind::None:
         break;
     }
-    return "Here";
+    return sayPlain(book, phrase::kHere);
 }
 
 double boardMenuLineHeight(const AppState& state) {

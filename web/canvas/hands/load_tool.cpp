@@ -4,6 +4,7 @@
 #include "canvas/scene/snap.hpp"
 #include "canvas/scene/symbols.hpp"
 #include "core/angle.hpp"
+#include "phrases/tools.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -153,7 +154,7 @@ std::optional<Load> turnedRound(const Load& load) {
 
 void tapLoad(const AppState& state, const Hit& under, Actions& actions) {
     if (under.kind != HitKind::Joint && under.kind != HitKind::Load) {
-        actions.push_back(Say{MessageKind::Info, "Drag from a joint to draw a load, or tap one."});
+        actions.push_back(Say{MessageKind::Info, sayPlain(*state.book, phrase::kDragForLoad)});
         return;
     }
     LoadId load = under.kind == HitKind::Load ? LoadId{under.index}

@@ -4,6 +4,7 @@
 #include "core/tolerance.hpp"
 #include "model/edit/rebuild.hpp"
 #include "model/quantity/quantity_input.hpp"
+#include "phrases/tools.hpp"
 
 #include <cmath>
 
@@ -138,12 +139,12 @@ Outcome<Vec2> typedEnd(const AppState& state, Vec2 from, const std::string& text
         return way;
     }
     if (isPlace && !isVector(text)) {
-        return Issue{IssueCode::Syntax, "input", "A place needs both its figures, as = 6, 4."};
+        return Issue{IssueCode::Syntax, "input", sayPlain(*state.book, phrase::kPlaceHasTwo)};
     }
     const Vec2 to = isPlace ? way.value() : from + way.value();
     if (length(to - from) == 0) {
         return Issue{IssueCode::ZeroLength, "input",
-                     "A member needs a length: type one that is not zero, as 3 @ 30°."};
+                     sayPlain(*state.book, phrase::kMemberHasLength)};
     }
     return roundToStep(to, kHair * state.view.gridStep);
 }

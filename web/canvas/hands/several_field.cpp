@@ -5,6 +5,7 @@
 #include "canvas/hands/arrange.hpp"
 #include "core/number.hpp"
 #include "model/quantity/quantity_input.hpp"
+#include "phrases/picked.hpp"
 
 #include <array>
 #include <cmath>
@@ -15,25 +16,27 @@ namespace {
 
 struct Entry {
     const char* key;
-    const char* name;
-    const char* example;
+    Phrase<> name;
+    Phrase<> example;
 };
 // In the order of SeveralKind.
 constexpr std::array kEntries{
-    Entry{"several.move", "Move by", "2, 0.5 or 3 @ 30°"},
-    Entry{"several.copy", "Copy, off by", "2, 0.5 or 3 @ 30°"},
-    Entry{"several.turn", "Turn by", "90°, anticlockwise"},
-    Entry{"several.repeat", "Repeat", "3 × 2.5, or 3 × 2.5, 1"},
-    Entry{"several.warm", "ΔT, K", "30"},
+    Entry{"several.move", phrase::kMoveBy, phrase::kAsStep},
+    Entry{"several.copy", phrase::kCopyBy, phrase::kAsStep},
+    Entry{"several.turn", phrase::kTurnBy, phrase::kAsTurn},
+    Entry{"several.repeat", phrase::kRepeatBy, phrase::kAsRepeat},
+    Entry{"several.warm", phrase::kWarmBy, phrase::kAsWarm},
 };
 constexpr int kMostCopies = 100;
 
 const Entry& entryOf(SeveralKind kind) { return kEntries[static_cast<std::size_t>(kind)]; }
 
-Issue asIssue(const char* says) { return Issue{IssueCode::Syntax, "input", says}; }
+Issue asIssue(const AppState& state, Phrase<> says) {
+    return Issue{IssueCode::Syntax, "input", sayPlain(*state.book, says)};
+}
 
-Outcome<Edit> orNothing(std::optional<Edit> edit, const char* says) {
-    return edit ? Outcome<Edit>(std::move(*edit)) : Outcome<Edit>(asIssue(says));
+Outcome<Edit> orNothing(const AppState& state, std::optional<Edit> edit, Phrase<> says) {
+    return edit ? Outcome<Edit>(std::move(*edit)) : Outcome<Edit>(asIssue(state, says));
 }
 
 Outcome<Vec2> typedStep(const AppState& state, const std::string& text) {
@@ -64,7 +67,7 @@ Outcome<Edit> repetition(const AppState& state, const std::string& text) {
     }
     if (count.value() < 1 || count.value() > kMostCopies ||
         count.value() != std::floor(count.value())) {
-        return asIssue("The number of copies is a whole one from 1 to 100, as in 3 × 2.5.");
+        return asIssue(state, phrase::kCopiesWhole);
     }
     Vec2 step = ownStep(state);
     if (stepBegin != std::string::npos) {
@@ -78,8 +81,8 @@ Outcome<Edit> repetition(const AppState& state, const std::string& text) {
         }
         step = read.value();
     }
-    return orNothing(repeatSelection(state, step, static_cast<int>(count.value())),
-                     "Copies need a step that is not zero, as in 3 × 2.5.");
+    return orNothing(state, repeatSelection(state, step, static_cast<int>(count.value())),
+                     phrase::kCopiesStep);
 }
 
 Outcome<Edit> shift(const AppState& state, SeveralKind kind, const std::string& text) {
@@ -87,9 +90,10 @@ Outcome<Edit> shift(const AppState& state, SeveralKind kind, const std::string& 
     if (!by) {
         return by.issues();
     }
-    return orNothing(kind == SeveralKind::Move ? shiftSelection(state, by.value())
+    return orNothing(state,
+                     kind == SeveralKind::Move ? shiftSelection(state, by.value())
                                                : copySelection(state, by.value()),
-                     "A copy needs a step that is not zero, as 2, 0.");
+                     phrase::kCopyStep);
 }
 
 Outcome<Edit> severalEdit(const AppState& state, SeveralKind kind, const std::string& text) {
@@ -108,7 +112,7 @@ Outcome<Edit> severalEdit(const AppState& state, SeveralKind kind, const std::st
     if (!value) {
         return value.issues();
     }
-    return turns ? orNothing(turnSelection(state, value.value()), "Nothing is selected to turn.")
+    return turns ? orNothing(state, turnSelection(state, value.value()), phrase::kNothingToTurn)
                  : Outcome<Edit>(WarmMembers{state.selection.members, value.value()});
 }
 
@@ -125,9 +129,9 @@ std::optional<SeveralKind> severalOf(const std::string& key) {
     return std::nullopt;
 }
 
-const char* severalName(SeveralKind kind) { return entryOf(kind).name; }
+Phrase<> severalName(SeveralKind kind) { return entryOf(kind).name; }
 
-const char* severalExample(SeveralKind kind) { return entryOf(kind).example; }
+Phrase<> severalExample(SeveralKind kind) { return entryOf(kind).example; }
 
 std::string severalText(const AppState& state, SeveralKind kind) {
     if (kind == SeveralKind::Repeat) {

@@ -11,8 +11,8 @@ enum class SeveralKind { Move, Copy, Turn, Repeat, Warm };
 
 [[nodiscard]] std::string severalKey(SeveralKind);
 [[nodiscard]] std::optional<SeveralKind> severalOf(const std::string& key);
-[[nodiscard]] const char* severalName(SeveralKind);    // before the field: "Move by"
-[[nodiscard]] const char* severalExample(SeveralKind); // what can be typed there
+[[nodiscard]] Phrase<> severalName(SeveralKind);    // before the field: "Move by"
+[[nodiscard]] Phrase<> severalExample(SeveralKind); // what can be typed there: "as 30"
 // What typing begins with.
 [[nodiscard]] std::string severalText(const AppState&, SeveralKind);
 // The text came back: its edit, or words on why it can't be read. False for another field's key.

@@ -1,4 +1,5 @@
 #include "canvas/hands/strokes.hpp"
+#include "phrases/tools.hpp"
 
 #include <algorithm>
 #include <optional>
@@ -31,7 +32,7 @@ JointId jointUnder(const AppState& state, const Hit& under) {
 void tapPin(const AppState& state, const Hit& under, Actions& actions) {
     const JointId joint = jointUnder(state, under);
     if (!joint.valid()) {
-        actions.push_back(Say{MessageKind::Info, "Tap a joint to put a pin there."});
+        actions.push_back(Say{MessageKind::Info, sayPlain(*state.book, phrase::kTapForPin)});
     } else if (supportAt(state.truss, joint, SupportKind::Pin)) {
         actions.push_back(Commit{RemoveSupports{joint}});
     } else {
@@ -42,7 +43,7 @@ void tapPin(const AppState& state, const Hit& under, Actions& actions) {
 void tapRoller(const AppState& state, const Hit& under, Actions& actions) {
     const JointId joint = jointUnder(state, under);
     if (!joint.valid()) {
-        actions.push_back(Say{MessageKind::Info, "Tap a joint to put a roller there."});
+        actions.push_back(Say{MessageKind::Info, sayPlain(*state.book, phrase::kTapForRoller)});
         return;
     }
     const std::optional<Support> roller = supportAt(state.truss, joint, SupportKind::Roller);

@@ -1,5 +1,7 @@
 // What members are labelled by other than their force: stress, or use with its marks and caution.
 #include "canvas/scene/scene_parts.hpp"
+#include "phrases/checks.hpp"
+#include "phrases/lists.hpp"
 
 #include "report/results/trust_text.hpp"
 
@@ -77,7 +79,7 @@ void drawUseBands(Drawing& drawing) {
 std::string memberFigure(const Drawing& drawing, std::size_t member) {
     const Truss& truss = drawing.state.truss;
     if (drawing.checks) {
-        return useLabel(*drawing.state.book, truss, checkOfMember(drawing, member));
+        return useLabel({*drawing.state.book, truss}, checkOfMember(drawing, member));
     }
     const ForceRow& row = drawing.derived.forces[member];
     std::string value =
@@ -85,13 +87,12 @@ std::string memberFigure(const Drawing& drawing, std::size_t member) {
     if (drawing.state.view.memberFigure == MemberFigure::Stress) {
         value = stressOf(truss, drawing.derived.solution, row.member);
         if (value.empty()) {
-            return sayPlain(*drawing.state.book, Phrase::BoardUnknown);
+            return sayPlain(*drawing.state.book, phrase::kBoardUnknown);
         }
     }
-    return row.sense == Sense::Zero
-               ? row.letter
-               : sayPlain(*drawing.state.book, Phrase::ForceWithLetter,
-                          {{"value", plainLine(value)}, {"letter", plainLine(row.letter)}});
+    return row.sense == Sense::Zero ? row.letter
+                                    : sayPlain(*drawing.state.book, phrase::kForceWithLetter,
+                                               {{"value", value}, {"letter", row.letter}});
 }
 
 bool failsCheck(const Drawing& drawing, std::size_t member) {

@@ -7,6 +7,7 @@
 #include "core/signs.hpp"
 #include "core/tolerance.hpp"
 #include "model/truss/units.hpp"
+#include "phrases/picked.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -55,10 +56,26 @@ const Figure* figureAt(const AppState& state, Vec2 pixel) {
     return other.kind == HitKind::None ? nearest : nullptr;
 }
 
-Outcome<Stretch> stretched(const Truss& truss, const Measured& measured, double value) {
+namespace {
+
+std::string movedText(const Writer& writer, const std::vector<JointId>& beyond, bool upright,
+                      double by) {
+    const std::string length = lengthText(writer.truss, by);
+    if (beyond.size() == 1) {
+        return sayPlain(
+            writer, upright ? phrase::kJointMovedUp : phrase::kJointMovedRight,
+            {{"joint", writer.truss.joints[beyond.front().at()].label}, {"length", length}});
+    }
+    return sayPlain(writer, upright ? phrase::kJointsMovedUp : phrase::kJointsMovedRight,
+                    {{"n", beyond.size()}, {"length", length}});
+}
+
+} // namespace
+
+Outcome<Stretch> stretched(const Writer& writer, const Measured& measured, double value) {
+    const Truss& truss = writer.truss;
     if (!(value > 0)) {
-        return Issue{IssueCode::OutOfRange, "input",
-                     "A dimension is longer than nothing: type a positive length, as 3."};
+        return Issue{IssueCode::OutOfRange, "input", sayPlain(writer, phrase::kDimensionPositive)};
     }
     const double before = measured.to - measured.from;
     const double by = value - before;
@@ -72,10 +89,7 @@ Outcome<Stretch> stretched(const Truss& truss, const Measured& measured, double 
     }
     Stretch stretch{shifted(truss, {}, beyond, shift), {}};
     stretch.edit.label = "Dimension of " + lengthText(truss, value);
-    stretch.says = (beyond.size() == 1 ? "Joint " + truss.joints[beyond.front().at()].label
-                                       : std::to_string(beyond.size()) + " joints") +
-                   (measured.upright ? " from there upwards" : " from there to the right") +
-                   " moved by " + lengthText(truss, by) + ".";
+    stretch.says = movedText(writer, beyond, measured.upright, by);
     return stretch;
 }
 

@@ -3,6 +3,7 @@
 // is being drawn.
 
 #include "app/state/state.hpp"
+#include "report/text/writer.hpp"
 
 namespace gusset {
 
@@ -22,6 +23,6 @@ struct Stretch {
     MoveJoints edit;
     std::string says;
 };
-[[nodiscard]] Outcome<Stretch> stretched(const Truss&, const Measured&, double value);
+[[nodiscard]] Outcome<Stretch> stretched(const Writer&, const Measured&, double value);
 
 } // namespace gusset

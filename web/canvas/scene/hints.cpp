@@ -6,6 +6,7 @@
 #include "core/number.hpp"
 #include "core/signs.hpp"
 #include "core/tolerance.hpp"
+#include "phrases/tools.hpp"
 #include "report/results/results_text.hpp"
 
 #include <array>
@@ -147,7 +148,9 @@ void drawTypable(Drawing& drawing) {
                    {memberHint(state.truss, drawn.from, drawn.to, {}), toPixel(camera, drawn.to)},
                    kDrawnKey, typedNumber(state.truss, length(drawn.to - drawn.from)));
     } else if (state.chain.active && state.chain.byFinger && state.field.key.empty()) {
-        addTypable(drawing, {"Type the length", toPixel(camera, state.chain.last)}, kMemberKey, "");
+        addTypable(drawing,
+                   {sayPlain(*state.book, phrase::kTypeLength), toPixel(camera, state.chain.last)},
+                   kMemberKey, "");
     }
 }
 

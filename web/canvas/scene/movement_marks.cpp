@@ -1,4 +1,5 @@
 #include "canvas/scene/scene_parts.hpp"
+#include "phrases/tables.hpp"
 
 #include "report/results/movement_text.hpp"
 
@@ -14,8 +15,8 @@ constexpr double kValueAway = 10;   // and of a value from its joint
 // In the corner of the board, where it is not looked for under the finger.
 void drawCaption(Drawing& drawing, double times) {
     LabelMark mark;
-    mark.text = sayPlain(*drawing.state.book, Phrase::DrawnEnlarged,
-                         {{"times", plainLine(timesText(drawing.state.truss, times))}});
+    mark.text = sayPlain(*drawing.state.book, phrase::kDrawnEnlarged,
+                         {{"times", timesText(drawing.state.truss, times)}});
     mark.ink = Ink::Accent;
     mark.kind = LabelKind::Hint;
     const Vec2 half = 0.5 * drawing.measure(mark.text, mark.kind);

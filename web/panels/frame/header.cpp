@@ -1,5 +1,7 @@
 #include "panels/frame/parts.hpp"
 #include "panels/frame/tabs.hpp"
+#include "phrases/board.hpp"
+#include "phrases/frame.hpp"
 
 #include <algorithm>
 #include <string>
@@ -28,12 +30,14 @@ void commandButton(PanelContext& context, const Command& command) {
 }
 
 // What stands after ### stays the same while the words name the step.
-std::string naming(const char* verb, const std::string& step, const char* id) {
-    return (step.empty() ? std::string(verb) : std::string(verb) + ": " + step) + "###" + id;
+std::string naming(const PanelContext& context, Phrase<> alone, decltype("{step}"_phrase) withStep,
+                   const std::string& step) {
+    return step.empty() ? words(context, alone)
+                        : sayPlain(*context.state.book, withStep, {{"step", step}});
 }
 
 float shareWidth(const PanelContext& context) {
-    return buttonWidth(context.ui, "Copy link",
+    return buttonWidth(context.ui, words(context, phrase::kCopyLink),
                        {.icon = Icon::Share, .showText = !context.layout.narrow});
 }
 
@@ -52,7 +56,7 @@ void titleField(PanelContext& context, float height) {
     FieldLook look;
     look.key = kTitleKey;
     look.text = look.look = context.state.truss.title;
-    look.hint = "Untitled truss";
+    look.hint = words(context, phrase::kUntitledTruss);
     look.numeric = false;
     look.font = context.layout.narrow ? ui.fonts.strong : ui.fonts.heading;
     field(context, {low, {low.x + width, low.y + height}}, look);
@@ -63,23 +67,24 @@ void commands(PanelContext& context) {
     const History& history = context.state.history;
     const std::string back = history.undoLabel();
     const std::string on = history.redoLabel();
-    commandButton(context,
-                  {naming("Undo", back, "undo"), Icon::Undo, !back.empty(), false, false, Undo{}});
-    commandButton(context,
-                  {naming("Redo", on, "redo"), Icon::Redo, !on.empty(), false, false, Redo{}});
+    commandButton(context, {naming(context, phrase::kUndo, phrase::kUndoStep, back) + "###undo",
+                            Icon::Undo, !back.empty(), false, false, Undo{}});
+    commandButton(context, {naming(context, phrase::kRedo, phrase::kRedoStep, on) + "###redo",
+                            Icon::Redo, !on.empty(), false, false, Redo{}});
     if (!context.layout.narrow) {
-        commandButton(context,
-                      {"Fit the drawing##fit", Icon::Fit, true, false, false, ZoomToFit{}});
+        commandButton(context, {wordsAs(context, phrase::kFitDrawing, "##fit"), Icon::Fit, true,
+                                false, false, ZoomToFit{}});
     }
     viewMenu(context);
     ImGui::SameLine(0, context.ui.px(2));
-    if (button(context.ui, "Copy link",
+    if (button(context.ui, words(context, phrase::kCopyLink),
                {.icon = Icon::Share, .showText = !context.layout.narrow})) {
         context.requests.copyLink = true;
     }
     ImGui::SameLine(0, context.ui.px(2));
     const bool open = context.state.notebook.open;
-    commandButton(context, {open ? "Close the notebook###notebook" : "Open the notebook###notebook",
+    commandButton(context, {wordsAs(context, open ? phrase::kCloseNotebook : phrase::kOpenNotebook,
+                                    "###notebook"),
                             Icon::Notebook, true, open, false, Set{&NotebookState::open, !open}});
 }
 

@@ -1,6 +1,8 @@
 // What is picked, over the tools: what it is, its values to type, and its removal.
 #include "panels/frame/parts.hpp"
 #include "panels/frame/tabs.hpp"
+#include "phrases/picked.hpp"
+#include "phrases/tables.hpp"
 #include "report/results/results_text.hpp"
 
 #include <algorithm>
@@ -39,24 +41,39 @@ std::string labelOf(const Truss& truss, JointId joint) {
     return joint.valid() ? truss.joints[joint.at()].label : "";
 }
 
-std::string titleOf(const Truss& truss, const Picked& picked) {
+std::string titleOf(const AppState& state, const Picked& picked) {
+    const PhraseBook& book = *state.book;
+    const Truss& truss = state.truss;
     const auto at = static_cast<std::size_t>(picked.index);
     switch (picked.kind) {
     case HitKind::Joint:
-        return "Joint " + truss.joints[at].label;
+        return sayPlain(book, phrase::kTheJoint, {{"joint", truss.joints[at].label}});
     case HitKind::Member:
-        return "Member " + memberName(truss, MemberId{picked.index});
+        return sayPlain(book, phrase::kThatMember,
+                        {{"member", memberName(truss, MemberId{picked.index})}});
     case HitKind::Support:
-        return (truss.supports[at].kind == SupportKind::Pin ? "Pin at " : "Roller at ") +
-               labelOf(truss, truss.supports[at].joint);
+        return sayPlain(
+            book, truss.supports[at].kind == SupportKind::Pin ? phrase::kPinAt : phrase::kRollerAt,
+            {{"joint", labelOf(truss, truss.supports[at].joint)}});
     case HitKind::Load: {
         const JointId joint = jointOf(truss.loads[at]);
-        return joint.valid() ? "Load at " + labelOf(truss, joint) : "Load";
+        return joint.valid()
+                   ? sayPlain(book, phrase::kThatLoadAt, {{"joint", labelOf(truss, joint)}})
+                   : sayPlain(book, phrase::kThatLoad);
     }
     case HitKind::None:
         break;
     }
     return "";
+}
+
+std::string forceFact(const PanelContext& context, const ForceRow& row) {
+    if (row.sense == Sense::Zero) {
+        return words(context, phrase::kFactNoForce);
+    }
+    return sayPlain(*context.state.book,
+                    row.sense == Sense::Tension ? phrase::kFactTension : phrase::kFactCompression,
+                    {{"value", quantity(row.value, symbolOf(context.state.truss.units.force))}});
 }
 
 std::string memberFacts(const PanelContext& context, int member) {
@@ -66,32 +83,28 @@ std::string memberFacts(const PanelContext& context, int member) {
                  symbolOf(truss.units.length));
     for (const ForceRow& row : context.derived.forces) {
         if (row.member.index == member) {
-            const Phrase phrase = row.sense == Sense::Tension       ? Phrase::FactTension
-                                  : row.sense == Sense::Compression ? Phrase::FactCompression
-                                                                    : Phrase::FactNoForce;
-            const std::string value = quantity(row.value, symbolOf(truss.units.force));
-            facts += " · " + sayPlain(*context.state.book, phrase, {{"value", plainLine(value)}});
+            facts += " · " + forceFact(context, row);
         }
     }
     return facts;
 }
 
 struct Figure { // a value to type, with its name before it
-    const char* name;
+    Phrase<> name;
     int column = 0;
 };
 std::vector<Figure> figuresOf(const Truss& truss, const Picked& picked) {
     switch (picked.kind) {
     case HitKind::Joint:
-        return {{"x", column::kJointX}, {"y", column::kJointY}};
+        return {{phrase::kSignX, column::kJointX}, {phrase::kSignY, column::kJointY}};
     case HitKind::Support:
-        return {{"pushes at", column::kSupportDirection}};
+        return {{phrase::kPushesAt, column::kSupportDirection}};
     case HitKind::Load: {
         const Load& load = truss.loads[static_cast<std::size_t>(picked.index)];
         if (std::holds_alternative<AngledForce>(load.what)) {
-            return {{"size", column::kLoadFirst}, {"angle", column::kLoadSecond}};
+            return {{phrase::kSize, column::kLoadFirst}, {phrase::kAngle, column::kLoadSecond}};
         }
-        return {{"→", column::kLoadFirst}, {"↑", column::kLoadSecond}};
+        return {{phrase::kSignAcross, column::kLoadFirst}, {phrase::kSignUp, column::kLoadSecond}};
     }
     case HitKind::Member:
     case HitKind::None:
@@ -131,7 +144,8 @@ void figures(PanelContext& context, const Picked& picked, const Table::Box& room
     float x = room.low.x;
     for (const Figure& figure : list) {
         const float y = (room.low.y + room.high.y) / 2;
-        const float left = stripWords(ui, *ui.fonts.small, {x, y}, figure.name, ui.palette->muted);
+        const float left =
+            stripWords(ui, *ui.fonts.small, {x, y}, words(context, figure.name), ui.palette->muted);
         const Cell cell{table, picked.index, figure.column};
         FieldLook look;
         look.key = kPickedPrefix + keyOf(cell);
@@ -147,7 +161,7 @@ void figures(PanelContext& context, const Picked& picked, const Table::Box& room
 
 // To the shortest way to a member's force or a support's reaction.
 void why(PanelContext& context) {
-    if (button(context.ui, "Why?", {})) {
+    if (button(context.ui, words(context, phrase::kWhy))) {
         turnTo(WorkingPage::OneForce, context.actions);
     }
 }
@@ -158,7 +172,9 @@ bool hasWhy(const PanelContext& context, const Picked& picked) {
 }
 
 void removeIt(PanelContext& context, const Picked& picked) {
-    const std::string label = "Remove " + titleOf(context.state.truss, picked) + "###remove picked";
+    const std::string label = sayPlain(*context.state.book, phrase::kRemoveThat,
+                                       {{"what", titleOf(context.state, picked)}}) +
+                              "###remove picked";
     if (button(context.ui, label.c_str(), {.icon = Icon::Trash, .showText = false})) {
         context.actions.push_back(Commit{Remove{only(picked.kind, picked.index)}});
         context.actions.push_back(SetSelection{});
@@ -183,10 +199,10 @@ bool inspector(PanelContext& context) {
     ImGui::GetWindowDrawList()->AddRect(low, high, packed(ui.palette->rule), 0, 0, ui.px(1));
     const float middle = (low.y + high.y) / 2;
     const float x = stripWords(ui, *ui.fonts.strong, {low.x + ui.px(12), middle},
-                               titleOf(truss, picked), ui.palette->ink);
+                               titleOf(context.state, picked), ui.palette->ink);
     const bool asks = hasWhy(context, picked);
-    const float right =
-        high.x - ui.px(kRemoveWidth + 4) - (asks ? buttonWidth(ui, "Why?") + ui.px(6) : 0);
+    const float right = high.x - ui.px(kRemoveWidth + 4) -
+                        (asks ? buttonWidth(ui, words(context, phrase::kWhy)) + ui.px(6) : 0);
     if (picked.kind == HitKind::Member) {
         stripWords(ui, *ui.fonts.body, {x, middle}, memberFacts(context, picked.index),
                    ui.palette->ink);

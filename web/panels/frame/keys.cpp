@@ -1,4 +1,5 @@
 // What the keyboard does, for those who have one.
+#include "phrases/keys.hpp"
 #include "panels/frame/parts.hpp"
 #include "panels/frame/tabs.hpp"
 
@@ -8,25 +9,25 @@ namespace gusset {
 namespace {
 
 struct KeyEntry {
-    const char* keys;
-    const char* does;
+    Phrase<> keys;
+    Phrase<> does;
 };
 constexpr std::array kKeys{
-    KeyEntry{"Space, Page Down", "next step of the working"},
-    KeyEntry{"Page Up", "step back"},
-    KeyEntry{"Digits while drawing", "length, length @ angle, dx, dy"},
-    KeyEntry{"Shift and a drag", "pick in a box or a loop"},
-    KeyEntry{"Right button, Menu key", "what can be done there"},
-    KeyEntry{"Arrows", "move what is picked, or leaf"},
-    KeyEntry{"Delete", "remove what is picked"},
-    KeyEntry{"Escape", "let go"},
-    KeyEntry{"Ctrl Z, Ctrl Y", "undo, redo"},
-    KeyEntry{"Ctrl A", "pick everything"},
-    KeyEntry{"Home, Ctrl 0", "fit the drawing"},
-    KeyEntry{"Tab, Enter in a table", "next cell, cell below"},
-    KeyEntry{"F6", "into the panels, and on"},
-    KeyEntry{"Tab, arrows, Enter there", "go about, press"},
-    KeyEntry{"Escape there", "back to the board"},
+    KeyEntry{phrase::kKeyNext, phrase::kDoesNext},
+    KeyEntry{phrase::kKeyBack, phrase::kDoesBack},
+    KeyEntry{phrase::kKeyDigits, phrase::kDoesDigits},
+    KeyEntry{phrase::kKeyShift, phrase::kDoesShift},
+    KeyEntry{phrase::kKeyMenu, phrase::kDoesMenu},
+    KeyEntry{phrase::kKeyArrows, phrase::kDoesArrows},
+    KeyEntry{phrase::kKeyDelete, phrase::kDoesDelete},
+    KeyEntry{phrase::kKeyEscape, phrase::kDoesEscape},
+    KeyEntry{phrase::kKeyUndo, phrase::kDoesUndo},
+    KeyEntry{phrase::kKeyAll, phrase::kDoesAll},
+    KeyEntry{phrase::kKeyFit, phrase::kDoesFit},
+    KeyEntry{phrase::kKeyCells, phrase::kDoesCells},
+    KeyEntry{phrase::kKeyPanels, phrase::kDoesPanels},
+    KeyEntry{phrase::kKeyThere, phrase::kDoesThere},
+    KeyEntry{phrase::kKeyEscapeThere, phrase::kDoesEscapeThere},
 };
 
 } // namespace
@@ -36,15 +37,16 @@ void keyOverview(PanelContext& context) {
     if (ui.coarse) {
         return;
     }
-    sectionHeading(ui, "Keys");
-    constexpr std::array kColumns{Column{"key", 150, 0}, Column{"on the board", 100, 1}};
-    Table table(ui, "keys", kColumns);
+    sectionHeading(ui, words(context, phrase::kKeys));
+    const std::array columns{Column{words(context, phrase::kColumnKey), 150, 0},
+                             Column{words(context, phrase::kColumnOnBoard), 100, 1}};
+    Table table(ui, "keys", columns);
     table.header();
     for (int i = 0; i < static_cast<int>(kKeys.size()); ++i) {
         table.row({.id = i});
         const KeyEntry& entry = kKeys[static_cast<std::size_t>(i)];
-        table.text(0, entry.keys, {ui.palette->ink, ui.fonts.small});
-        table.text(1, entry.does, {ui.palette->ink, ui.fonts.small});
+        table.text(0, words(context, entry.keys), {ui.palette->ink, ui.fonts.small});
+        table.text(1, words(context, entry.does), {ui.palette->ink, ui.fonts.small});
     }
 }
 

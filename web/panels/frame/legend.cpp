@@ -1,5 +1,7 @@
 // How tension, compression and zero are drawn, in the corner of the board beside the tools.
 #include "panels/frame/parts.hpp"
+#include "phrases/frame.hpp"
+#include "phrases/tables.hpp"
 
 #include <array>
 #include <cmath>
@@ -9,14 +11,15 @@ namespace {
 
 struct Sign {
     Ink ink;
-    const char* letter;
-    const char* word;
+    Phrase<> letter;
+    Phrase<> word;
 };
-constexpr std::array kLegendSigns{Sign{Ink::Tension, "T", "tension"},
-                                  Sign{Ink::Compression, "C", "compression"},
-                                  Sign{Ink::Zero, "0", "no force"}};
+constexpr std::array kLegendSigns{
+    Sign{Ink::Tension, phrase::kLetterTension, phrase::kWordTension},
+    Sign{Ink::Compression, phrase::kLetterCompression, phrase::kWordCompression},
+    Sign{Ink::Zero, phrase::kLetterZero, phrase::kFactNoForce}};
 // In the order of MemberFigure.
-constexpr std::array kFigures{"", "figures: stress", "figures: use, force / allowed"};
+constexpr std::array<Phrase<>, 3> kFigures{Phrase<>{}, phrase::kFiguresStress, phrase::kFiguresUse};
 constexpr float kSignLength = 34; // CSS px
 constexpr float kWordLeft = 60;
 constexpr float kRoom = 150; // that the corner must have
@@ -33,7 +36,8 @@ void legendPanel(PanelContext& context) {
     ImDrawList& list = *ImGui::GetBackgroundDrawList();
     const ImFont& font = *ui.fonts.small;
     const float step = std::round(font.FontSize * 1.35F);
-    const char* figures = kFigures[static_cast<std::size_t>(context.state.view.memberFigure)];
+    const char* figures =
+        words(context, kFigures[static_cast<std::size_t>(context.state.view.memberFigure)]);
     const std::size_t lines = kLegendSigns.size() + (*figures != '\0' ? 1 : 0);
     float y = ui.px(tools.at.y + tools.size.y) - step * static_cast<float>(lines);
     const float left = ui.px(16);
@@ -42,9 +46,10 @@ void legendPanel(PanelContext& context) {
         const float top = std::round(middle - font.FontSize / 2);
         const ImU32 ink = packed(textColour(*ui.palette, sign.ink));
         drawForceSign(list, ui, sign.ink, {left, middle}, ui.px(kSignLength));
-        list.AddText(&font, font.FontSize, {left + ui.px(kSignLength + 10), top}, ink, sign.letter);
+        list.AddText(&font, font.FontSize, {left + ui.px(kSignLength + 10), top}, ink,
+                     words(context, sign.letter));
         list.AddText(&font, font.FontSize, {left + ui.px(kWordLeft * ui.textScale), top},
-                     packed(ui.palette->muted), sign.word);
+                     packed(ui.palette->muted), words(context, sign.word));
         y += step;
     }
     const float top = std::round(y + step / 2 - font.FontSize / 2);

@@ -1,4 +1,5 @@
 #include "panels/frame/parts.hpp"
+#include "phrases/frame.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -37,7 +38,8 @@ void strip(PanelContext& context, const Message& message) {
     putText(list, font, {low.x + ui.px(44), std::round(y - size.y / 2)}, packed(ui.palette->ink),
             message.text, fit);
     ImGui::SetCursorScreenPos({high.x - ui.px(kTouchTarget + 2), y - ui.px(kTouchTarget / 2)});
-    if (button(ui, "Close the message##close", {.icon = Icon::Close, .showText = false})) {
+    if (button(ui, wordsAs(context, phrase::kCloseMessage, "##close").c_str(),
+               {.icon = Icon::Close, .showText = false})) {
         context.actions.push_back(Say{MessageKind::Info, ""});
     }
     endSheet();
@@ -47,30 +49,31 @@ void strip(PanelContext& context, const Message& message) {
 void beginning(PanelContext& context) {
     const Ui& ui = context.ui;
     const bool drawing = context.state.tool == Tool::Member;
-    const char* words = drawing ? "Drag across the paper to draw the first member."
-                                : "An empty board. Draw a truss, or begin with an example.";
-    const float draw = drawing ? 0 : buttonWidth(ui, "Draw members", {.icon = Icon::Member});
-    const float choose = buttonWidth(ui, "Choose an example", {.icon = Icon::Notebook});
+    const char* says = words(context, drawing ? phrase::kDrawFirst : phrase::kEmptyBoard);
+    const char* members = words(context, phrase::kDrawMembers);
+    const char* example = words(context, phrase::kChooseExample);
+    const float draw = drawing ? 0 : buttonWidth(ui, members, {.icon = Icon::Member});
+    const float choose = buttonWidth(ui, example, {.icon = Icon::Notebook});
     const double width = (draw + choose) / ui.scale + 8;
     const double height = targetHeight(ui) / ui.scale;
     const Rect board = freeBoard(context);
     const Vec2 middle = board.at + 0.5 * board.size;
     const ImFont& font = *ui.fonts.body;
     const float wrap = ui.px(board.size.x - 32);
-    const ImVec2 size = font.CalcTextSizeA(font.FontSize, FLT_MAX, wrap, words);
+    const ImVec2 size = font.CalcTextSizeA(font.FontSize, FLT_MAX, wrap, says);
     ImGui::GetBackgroundDrawList()->AddText(
         &font, font.FontSize,
         {std::round(ui.px(middle.x) - size.x / 2), std::round(ui.px(middle.y - 12) - size.y)},
-        packed(ui.palette->ink), words, nullptr, wrap);
+        packed(ui.palette->ink), says, nullptr, wrap);
     beginSheet(ui, "beginning", {{middle.x - width / 2, middle.y}, {width, height}},
                {.padding = {0, 0}});
     if (!drawing) {
-        if (button(ui, "Draw members", {.icon = Icon::Member, .primary = true})) {
+        if (button(ui, members, {.icon = Icon::Member, .primary = true})) {
             context.actions.push_back(SetTool{Tool::Member});
         }
         ImGui::SameLine(0, ui.px(8));
     }
-    if (button(ui, "Choose an example", {.icon = Icon::Notebook})) {
+    if (button(ui, example, {.icon = Icon::Notebook})) {
         turnTo(NotebookTab::Share, context.actions);
     }
     endSheet();
@@ -80,10 +83,10 @@ void beginning(PanelContext& context) {
 void unsolved(PanelContext& context) {
     const Ui& ui = context.ui;
     const Rect board = freeBoard(context);
-    const std::string& words = newsOf(context.derived);
+    const std::string& says = newsOf(context.derived);
     const ImFont& font = *ui.fonts.small;
     const float wrap = ui.px(std::min(board.size.x - 60, 520.0));
-    const ImVec2 size = font.CalcTextSizeA(font.FontSize, FLT_MAX, wrap, words.c_str());
+    const ImVec2 size = font.CalcTextSizeA(font.FontSize, FLT_MAX, wrap, says.c_str());
     const float left = std::round((ui.px(board.size.x) - size.x + ui.px(26)) / 2);
     const float top = std::round(ui.px(board.at.y + 12));
     ImDrawList& list = *ImGui::GetBackgroundDrawList();
@@ -92,7 +95,7 @@ void unsolved(PanelContext& context) {
                        {left + size.x + ui.px(8), top + size.y + ui.px(5)},
                        packed(ui.palette->board), ui.px(3));
     drawIcon(list, Icon::Problem, {left - ui.px(17), top + size.y / 2}, ui.px(20), ink);
-    list.AddText(&font, font.FontSize, {left, top}, ink, words.c_str(), nullptr, wrap);
+    list.AddText(&font, font.FontSize, {left, top}, ink, says.c_str(), nullptr, wrap);
 }
 
 } // namespace

@@ -1,5 +1,6 @@
 #include "panels/frame/parts.hpp"
 #include "panels/frame/tabs.hpp"
+#include "phrases/frame.hpp"
 
 #include <algorithm>
 #include <array>
@@ -8,7 +9,8 @@
 namespace gusset {
 namespace {
 
-constexpr std::array kTabs{"Model", "Results", "Working", "Share"};
+constexpr std::array<Phrase<>, 4> kTabs{phrase::kTabModel, phrase::kTabResults, phrase::kTabWorking,
+                                        phrase::kTabShare};
 // Where the sheet of a narrow page stops: a peep, half, nearly all.
 constexpr std::array kStops{0.18, 0.45, 0.85};
 
@@ -69,7 +71,7 @@ void tabBar(PanelContext& context) {
         ImGui::SameLine(0, 0);
     }
     const int now = static_cast<int>(context.state.notebook.tab);
-    const int chosen = wordChoice(context.ui, "tabs", kTabs, now, true);
+    const int chosen = wordChoice(context.ui, "tabs", words(context, kTabs), now, true);
     if (chosen != now) {
         turnTo(static_cast<NotebookTab>(chosen), context.actions);
         if (context.layout.narrow && context.state.notebook.sheet < kStops[1]) {

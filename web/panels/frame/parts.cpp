@@ -271,11 +271,15 @@ std::string quantity(const std::string& number, const char* unit) {
     return *unit == '\0' ? number : number + kThinSpace + unit;
 }
 
-std::string words(const PanelContext& context, Phrase phrase) {
-    return sayPlain(*context.state.book, phrase);
+const char* words(const PanelContext& context, Phrase<> phrase) {
+    return sentenceIn(*context.state.book, phrase.english);
 }
 
-std::string headOf(const PanelContext& context, Phrase phrase, const char* unit) {
+std::string wordsAs(const PanelContext& context, Phrase<> phrase, const char* id) {
+    return std::string(words(context, phrase)) + id;
+}
+
+std::string headOf(const PanelContext& context, Phrase<> phrase, const char* unit) {
     const PhraseBook& book = *context.state.book;
     return plainText(headed(book, say(book, phrase), unit));
 }

@@ -7,6 +7,8 @@
 #include "ui/table.hpp"
 #include "ui/widgets.hpp"
 
+#include <algorithm>
+#include <array>
 #include <string>
 
 namespace gusset {
@@ -65,9 +67,18 @@ void progressOf(const PanelContext& context, const Making<Shown>& making) {
     progressLine(context.ui, saysOf(*context.state.book, making),
                  making.made ? making.job.share() : 0);
 }
-// A heading or a sentence of the results, in the language of the page.
-[[nodiscard]] std::string words(const PanelContext&, Phrase);
-[[nodiscard]] std::string headOf(const PanelContext&, Phrase, const char* unit); // "force, kN"
+// What is read on the page, in its language; with an id of Dear ImGui behind it, as "##fit".
+[[nodiscard]] const char* words(const PanelContext&, Phrase<>);
+[[nodiscard]] std::string wordsAs(const PanelContext&, Phrase<>, const char* id);
+template <std::size_t Count>
+[[nodiscard]] std::array<const char*, Count> words(const PanelContext& context,
+                                                   const std::array<Phrase<>, Count>& phrases) {
+    std::array<const char*, Count> said{};
+    std::transform(phrases.begin(), phrases.end(), said.begin(),
+                   [&](Phrase<> phrase) { return words(context, phrase); });
+    return said;
+}
+[[nodiscard]] std::string headOf(const PanelContext&, Phrase<>, const char* unit); // "force, kN"
 // "heading, kN", or the heading alone when the model is in plain numbers.
 [[nodiscard]] std::string withUnit(const char* heading, const char* unit);
 

@@ -4,6 +4,7 @@
 #include "canvas/hands/tool.hpp"
 #include "panels/frame/parts.hpp"
 #include "panels/frame/tabs.hpp"
+#include "phrases/picked.hpp"
 
 #include <array>
 #include <cmath>
@@ -16,18 +17,19 @@ constexpr double kButtonRow = 46;
 constexpr int kColumnsOfPhone = 4;
 
 struct Word {
-    const char* label;
+    Phrase<> label;
     std::optional<SeveralKind> typed; // opens a field; else a list
     bool needsMembers = false;
+    const char* id = "";
 };
 constexpr std::array kWords{
-    Word{"Move…", SeveralKind::Move},
-    Word{"Copy…", SeveralKind::Copy},
-    Word{"Mirror…", std::nullopt},
-    Word{"Turn…", SeveralKind::Turn},
-    Word{"Repeat…", SeveralKind::Repeat},
-    Word{"Section…", std::nullopt, true},
-    Word{"ΔT…##warm", SeveralKind::Warm, true},
+    Word{phrase::kMove, SeveralKind::Move},
+    Word{phrase::kCopy, SeveralKind::Copy},
+    Word{phrase::kMirror, std::nullopt},
+    Word{phrase::kTurn, SeveralKind::Turn},
+    Word{phrase::kRepeat, SeveralKind::Repeat},
+    Word{phrase::kSection, std::nullopt, true},
+    Word{phrase::kWarm, SeveralKind::Warm, true, "##warm"},
 };
 
 std::vector<Word> wordsFor(const AppState& state) {
@@ -49,14 +51,14 @@ int columnsFor(const PanelContext& context, std::size_t words) {
 
 void mirrorList(PanelContext& context) {
     struct Choice {
-        const char* label;
+        Phrase<> label;
         Side side;
     };
-    constexpr std::array kChoices{Choice{"To the right", Side::Right},
-                                  Choice{"To the left", Side::Left}, Choice{"Upwards", Side::Above},
-                                  Choice{"Downwards", Side::Below}};
+    constexpr std::array kChoices{
+        Choice{phrase::kToTheRight, Side::Right}, Choice{phrase::kToTheLeft, Side::Left},
+        Choice{phrase::kUpwards, Side::Above}, Choice{phrase::kDownwards, Side::Below}};
     for (const Choice& choice : kChoices) {
-        if (button(context.ui, choice.label, {.full = true})) {
+        if (button(context.ui, words(context, choice.label), {.full = true})) {
             if (const auto edit = mirrorSelection(context.state, choice.side)) {
                 context.actions.push_back(Commit{*edit});
             }
@@ -73,7 +75,7 @@ void sectionList(PanelContext& context) {
             ImGui::CloseCurrentPopup();
         }
     }
-    if (button(context.ui, "Sections and materials…", {.full = true})) {
+    if (button(context.ui, words(context, phrase::kSectionsAndMaterials), {.full = true})) {
         turnTo(NotebookTab::Model, context.actions);
         ImGui::CloseCurrentPopup();
     }
@@ -81,14 +83,15 @@ void sectionList(PanelContext& context) {
 
 void list(PanelContext& context, const Word& word, bool opens) {
     const Ui& ui = context.ui;
+    const char* id = words(context, word.label);
     if (opens) {
-        ImGui::OpenPopup(word.label);
+        ImGui::OpenPopup(id);
     }
     ImGui::SetNextWindowPos({ImGui::GetItemRectMin().x, ImGui::GetItemRectMin().y - ui.px(4)},
                             ImGuiCond_Always, {0.4f, 1});
     ImGui::SetNextWindowSize({ui.px(230), 0});
     ImGui::PushStyleVar(ImGuiStyleVar_WindowPadding, {ui.px(10), ui.px(8)});
-    if (ImGui::BeginPopup(word.label, ImGuiWindowFlags_NoMove)) {
+    if (ImGui::BeginPopup(id, ImGuiWindowFlags_NoMove)) {
         word.needsMembers ? sectionList(context) : mirrorList(context);
         ImGui::EndPopup();
     }
@@ -96,7 +99,7 @@ void list(PanelContext& context, const Word& word, bool opens) {
 }
 
 // The row of words, or the field of the one that was pressed.
-void words(PanelContext& context, const std::vector<Word>& list_, const Table::Box& box) {
+void wordRow(PanelContext& context, const std::vector<Word>& list_, const Table::Box& box) {
     const Ui& ui = context.ui;
     const int columns = columnsFor(context, list_.size());
     const float width = (box.high.x - box.low.x) / static_cast<float>(columns);
@@ -105,8 +108,8 @@ void words(PanelContext& context, const std::vector<Word>& list_, const Table::B
         const auto row = static_cast<float>(static_cast<int>(i) / columns);
         ImGui::SetCursorScreenPos(
             {box.low.x + column * width, box.low.y + row * ui.px(kButtonRow)});
-        const bool pressed =
-            cellButton(ui, list_[i].label, {width - ui.px(2), ui.px(kTouchTarget)});
+        const bool pressed = cellButton(ui, wordsAs(context, list_[i].label, list_[i].id).c_str(),
+                                        {width - ui.px(2), ui.px(kTouchTarget)});
         if (!list_[i].typed) {
             list(context, list_[i], pressed);
         } else if (pressed) {
@@ -121,16 +124,16 @@ void typed(PanelContext& context, SeveralKind kind, const Table::Box& box) {
     const Ui& ui = context.ui;
     const float middle = box.low.y + ui.px(kTouchTarget) / 2;
     const float left = stripWords(ui, *ui.fonts.body, {box.low.x + ui.px(6), middle},
-                                  severalName(kind), ui.palette->ink);
+                                  words(context, severalName(kind)), ui.palette->ink);
     FieldLook look;
     look.key = severalKey(kind);
     look.numeric = kind == SeveralKind::Warm;
     look.framed = true;
     const float right = std::min(box.high.x, left + ui.px(170));
     field(context, {{left, box.low.y}, {right, box.low.y + ui.px(kTouchTarget)}}, look);
-    const std::string example = std::string("as ") + severalExample(kind);
+    const char* example = words(context, severalExample(kind));
     const ImFont& font = *ui.fonts.small;
-    const float room = font.CalcTextSizeA(font.FontSize, FLT_MAX, 0, example.c_str()).x;
+    const float room = font.CalcTextSizeA(font.FontSize, FLT_MAX, 0, example).x;
     const bool beside = right + ui.px(56) + room < box.high.x;
     if (beside) { // past the field's sign button
         stripWords(ui, font, {right + ui.px(8), middle}, example, ui.palette->muted);
@@ -146,7 +149,7 @@ void titleRow(PanelContext& context, const Table::Box& box) {
     const std::string text = selectionText(state);
     const float middle = (box.low.y + box.high.y) / 2;
     stripWords(ui, *ui.fonts.strong, {box.low.x + ui.px(6), middle},
-               text.empty() ? "Draw around what you want, or tap it" : text, ui.palette->ink);
+               text.empty() ? words(context, phrase::kDrawAround) : text, ui.palette->ink);
     float right = box.high.x;
     const auto place = [&](float width) {
         right -= width + ui.px(4);
@@ -154,12 +157,13 @@ void titleRow(PanelContext& context, const Table::Box& box) {
     };
     if (!text.empty()) {
         place(targetHeight(ui));
-        if (button(ui, "Remove all that is picked", {.icon = Icon::Trash, .showText = false})) {
+        if (button(ui, words(context, phrase::kRemoveAll),
+                   {.icon = Icon::Trash, .showText = false})) {
             context.actions.push_back(Commit{Remove{state.selection}});
         }
     }
-    place(buttonWidth(ui, "Done"));
-    if (button(ui, "Done", {})) {
+    place(buttonWidth(ui, words(context, phrase::kDone)));
+    if (button(ui, words(context, phrase::kDone))) {
         context.actions.push_back(PickSeveral{false});
         context.actions.push_back(SetSelection{});
     }
@@ -194,7 +198,7 @@ bool severalPanel(PanelContext& context) {
     if (const auto kind = severalOf(state.field.key)) {
         typed(context, *kind, below);
     } else {
-        words(context, list_, below);
+        wordRow(context, list_, below);
     }
     endSheet();
     return true;

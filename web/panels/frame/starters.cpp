@@ -6,6 +6,7 @@
 #include "model/quantity/quantity_input.hpp"
 #include "panels/frame/parts.hpp"
 #include "panels/frame/tabs.hpp"
+#include "phrases/frame.hpp"
 
 #include <algorithm>
 #include <array>
@@ -19,15 +20,15 @@ constexpr double kGrain = 1000;
 constexpr double kLargestSize = 1e6;
 
 struct Size {
-    const char* name;
+    Phrase<> name;
     const char* key;
     double SampleSpec::*value;
     bool isForce = false;
 };
 constexpr std::array kSizes{
-    Size{"span", "starter.span", &SampleSpec::span},
-    Size{"rise", "starter.rise", &SampleSpec::rise},
-    Size{"load a joint", "starter.load", &SampleSpec::load, true},
+    Size{phrase::kSpan, "starter.span", &SampleSpec::span},
+    Size{phrase::kRise, "starter.rise", &SampleSpec::rise},
+    Size{phrase::kLoadOfJoint, "starter.load", &SampleSpec::load, true},
 };
 
 ImGuiID slotOf(const char* name) { return ImGui::GetID(name); }
@@ -85,14 +86,15 @@ void formChoice(const Ui& ui, SampleSpec& spec) {
     ImGui::GetStateStorage()->SetInt(slotOf("starter.form"), form);
 }
 
-void panelChoice(const Ui& ui, const SampleSpec& spec) {
+void panelChoice(const PanelContext& context, const SampleSpec& spec) {
+    const Ui& ui = context.ui;
     const SampleChoice& choice = choiceOf(spec.form);
     if (choice.fewestPanels == choice.mostPanels) {
         return;
     }
     const int step = choice.evenPanels ? 2 : 1;
     int panels = spec.panels;
-    besideButtons(ui, "Panels");
+    besideButtons(ui, words(context, phrase::kPanels));
     ImGui::SameLine();
     if (button(ui, "−##fewer panels", {.enabled = panels - step >= choice.fewestPanels})) {
         panels -= step;
@@ -116,7 +118,8 @@ void sizeFields(PanelContext& context, const SampleSpec& spec) {
     float x = low.x;
     for (const Size& size : kSizes) {
         const std::string name =
-            withUnit(size.name, size.isForce ? symbolOf(units.force) : symbolOf(units.length));
+            withUnit(words(context, size.name),
+                     size.isForce ? symbolOf(units.force) : symbolOf(units.length));
         ImGui::GetWindowDrawList()->AddText(ui.fonts.small, ui.fonts.small->FontSize, {x, low.y},
                                             packed(ui.palette->muted), name.c_str());
         FieldLook look;
@@ -163,19 +166,19 @@ void picture(const Ui& ui, const Truss& truss) {
 void starters(PanelContext& context) {
     takeSizes(context);
     const Ui& ui = context.ui;
-    sectionHeading(ui, "Begin with a usual form");
+    sectionHeading(ui, words(context, phrase::kBeginUsual));
     SampleSpec spec = remembered(context.state.truss);
     formChoice(ui, spec);
     spec = remembered(context.state.truss);
     sizeFields(context, spec);
-    panelChoice(ui, spec);
+    panelChoice(context, spec);
     Outcome<Truss> truss = makeSample(spec);
     if (!truss) {
         paragraph(ui, truss.issues().front().says, Ink::Warning);
         return;
     }
     picture(ui, truss.value());
-    if (button(ui, "Put it on the board", {.icon = Icon::Plus, .full = true})) {
+    if (button(ui, words(context, phrase::kPutOnBoard), {.icon = Icon::Plus, .full = true})) {
         Truss begun = std::move(truss).value();
         begun.classSettings = context.state.truss.classSettings;
         context.actions.push_back(Commit{ReplaceTruss{std::move(begun), "Begin with a form"}});

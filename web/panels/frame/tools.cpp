@@ -1,3 +1,4 @@
+#include "phrases/tools.hpp"
 #include "canvas/hands/tool.hpp"
 #include "panels/frame/parts.hpp"
 #include "panels/frame/tabs.hpp"
@@ -12,31 +13,24 @@ namespace {
 struct ToolEntry {
     Tool tool;
     Icon icon;
-    const char* label;
-    const char* hint;
+    Phrase<> label;
+    Phrase<> hint;
 };
 constexpr std::array kTools{
-    ToolEntry{Tool::Select, Icon::Select, "Select",
-              "Drag joints, tap to pick, press long for more."},
-    ToolEntry{
-        Tool::Member, Icon::Member, "Member",
-        "Drag from joint to joint, or tap one after the other; a joint appears where you let go."},
-    ToolEntry{Tool::Pin, Icon::Pin, "Pin", "Tap a joint to hold it in both directions."},
-    ToolEntry{Tool::Roller, Icon::Roller, "Roller",
-              "Tap a joint to let it roll. Tap again to turn the roller."},
-    ToolEntry{Tool::Load, Icon::Load, "Load",
-              "Drag from a joint to pull on it. Tap a load to type its size."},
-    ToolEntry{Tool::Erase, Icon::Erase, "Erase", "Tap or stroke over what should go."},
+    ToolEntry{Tool::Select, Icon::Select, phrase::kToolSelect, phrase::kUseSelect},
+    ToolEntry{Tool::Member, Icon::Member, phrase::kToolMember, phrase::kUseMember},
+    ToolEntry{Tool::Pin, Icon::Pin, phrase::kToolPin, phrase::kUsePin},
+    ToolEntry{Tool::Roller, Icon::Roller, phrase::kToolRoller, phrase::kUseRoller},
+    ToolEntry{Tool::Load, Icon::Load, phrase::kToolLoad, phrase::kUseLoad},
+    ToolEntry{Tool::Erase, Icon::Erase, phrase::kToolErase, phrase::kUseErase},
 };
 
-// Words for the keyboard only where there is one to be seen.
-const char* hintOf(const AppState& state, bool coarse) {
+Phrase<> hintOf(const AppState& state, bool coarse) {
     if (state.chain.active) {
-        return coarse ? "Tap the next place, or the last one again to end."
-                      : "Click the next place, or type: 3, 3 @ 30°, or 2, 1. Escape ends.";
+        return coarse ? phrase::kNextPlaceByFinger : phrase::kNextPlace;
     }
     if (cutsByDrag(state)) {
-        return "Tap a member or a support, or draw a line across the truss to cut it.";
+        return phrase::kCutByDrag;
     }
     const Tool tool = state.tool;
     const auto* entry = std::find_if(kTools.begin(), kTools.end(),
@@ -44,7 +38,7 @@ const char* hintOf(const AppState& state, bool coarse) {
     return entry->hint;
 }
 
-void hint(PanelContext& context, const char* words) {
+void hint(PanelContext& context, const char* says) {
     const Ui& ui = context.ui;
     const Rect& tools = context.layout.tools;
     const ImFont& font = *ui.fonts.small;
@@ -53,7 +47,7 @@ void hint(PanelContext& context, const char* words) {
                             ? ui.px(context.viewport.size.x - 8)
                             : ui.px(context.layout.notebook.at.x - 8);
     const float wrap = right - left;
-    const ImVec2 size = font.CalcTextSizeA(font.FontSize, FLT_MAX, wrap, words);
+    const ImVec2 size = font.CalcTextSizeA(font.FontSize, FLT_MAX, wrap, says);
     const ImVec2 at{std::round(ui.px(tools.at.x + tools.size.x / 2) - size.x / 2),
                     std::round(ui.px(tools.at.y - 6) - size.y)};
     ImDrawList& list = *ImGui::GetBackgroundDrawList();
@@ -62,7 +56,7 @@ void hint(PanelContext& context, const char* words) {
     paper.alpha = 220;
     list.AddRectFilled({at.x - pad, at.y - pad / 2}, {at.x + size.x + pad, at.y + size.y + pad / 2},
                        packed(paper), ui.px(3));
-    list.AddText(&font, font.FontSize, at, packed(ui.palette->muted), words, nullptr, wrap);
+    list.AddText(&font, font.FontSize, at, packed(ui.palette->muted), says, nullptr, wrap);
 }
 
 } // namespace
@@ -85,13 +79,13 @@ void toolsPanel(PanelContext& context) {
             ImGui::SameLine(0, 0);
         }
         const bool selected = context.state.tool == entry.tool;
-        if (toolButton(ui, entry.label, entry.icon, selected, each)) {
+        if (toolButton(ui, words(context, entry.label), entry.icon, selected, each)) {
             context.actions.push_back(SetTool{entry.tool});
         }
     }
     endSheet();
     if (!severalPanel(context) && !inspector(context) && !hasRoomForOneOnly(context.viewport)) {
-        hint(context, hintOf(context.state, context.ui.coarse));
+        hint(context, words(context, hintOf(context.state, context.ui.coarse)));
     }
 }
 

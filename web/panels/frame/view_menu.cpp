@@ -1,5 +1,8 @@
 #include "panels/frame/parts.hpp"
 #include "panels/frame/tabs.hpp"
+#include "phrases/checks.hpp"
+#include "phrases/frame.hpp"
+#include "phrases/tables.hpp"
 
 #include <array>
 #include <span>
@@ -8,30 +11,36 @@ namespace gusset {
 namespace {
 
 struct Layer {
-    const char* label;
+    Phrase<> label;
     bool View::*shown;
 };
 constexpr std::array kLayers{
-    Layer{"Member forces", &View::showForces},         Layer{"Reactions", &View::showReactions},
-    Layer{"Deflected shape", &View::showMovement},     Layer{"Dimensions", &View::showDimensions},
-    Layer{"Line width by force", &View::widthByForce}, Layer{"Largest forces", &View::showLargest},
-    Layer{"Snap to the grid", &View::snapToGrid},
+    Layer{phrase::kMemberForces, &View::showForces},
+    Layer{phrase::kReactions, &View::showReactions},
+    Layer{phrase::kDeflectedShape, &View::showMovement},
+    Layer{phrase::kDimensions, &View::showDimensions},
+    Layer{phrase::kWidthByForce, &View::widthByForce},
+    Layer{phrase::kLargestForces, &View::showLargest},
+    Layer{phrase::kSnapToGrid, &View::snapToGrid},
 };
-constexpr std::array kMemberFigures{"force", "stress", "use"}; // in the order of MemberFigure
-constexpr std::array kThemes{"System", "Paper", "Dark", "Sun"};
+// In the order of MemberFigure.
+constexpr std::array<Phrase<>, 3> kMemberFigures{phrase::kCellForce, phrase::kCellStress,
+                                                 phrase::kColumnUse};
+constexpr std::array<Phrase<>, 4> kThemes{phrase::kThemeSystem, phrase::kThemePaper,
+                                          phrase::kThemeDark, phrase::kThemeSun};
 
-void layer(PanelContext& context, const char* label, bool View::*shown) {
+void layer(PanelContext& context, Phrase<> label, bool View::*shown) {
     const bool now = context.state.view.*shown;
-    if (toggle(context.ui, label, now)) {
+    if (toggle(context.ui, words(context, label), now)) {
         context.actions.push_back(Set{shown, !now});
     }
 }
 
 template <class Choice>
-void choice(PanelContext& context, const char* id, std::span<const char* const> words,
+void choice(PanelContext& context, const char* id, std::span<const char* const> choices,
             Choice View::*setting) {
     const int now = static_cast<int>(context.state.view.*setting);
-    const int chosen = wordChoice(context.ui, id, words, now);
+    const int chosen = wordChoice(context.ui, id, choices, now);
     if (chosen != now) {
         context.actions.push_back(Set{setting, static_cast<Choice>(chosen)});
     }
@@ -40,27 +49,27 @@ void choice(PanelContext& context, const char* id, std::span<const char* const> 
 void menu(PanelContext& context) {
     const Ui& ui = context.ui;
     const View& view = context.state.view;
-    smallPrint(ui, "On the board");
+    smallPrint(ui, words(context, phrase::kOnTheBoard));
     for (const Layer& each : kLayers) {
         layer(context, each.label, each.shown);
     }
     if (view.showForces) {
-        smallPrint(ui, "Members are labelled by their");
-        choice(context, "figure", kMemberFigures, &View::memberFigure);
+        smallPrint(ui, words(context, phrase::kLabelledBy));
+        choice(context, "figure", words(context, kMemberFigures), &View::memberFigure);
     }
     if (ui.coarse || context.state.penSeen) {
-        layer(context, "Finger draws", &View::fingerDraws);
+        layer(context, phrase::kFingerDraws, &View::fingerDraws);
     }
-    if (toggle(ui, "Present in large type", view.presenting)) {
+    if (toggle(ui, words(context, phrase::kPresent), view.presenting)) {
         context.actions.push_back(Set{&View::presenting, !view.presenting});
         context.requests.fullScreen = !view.presenting;
     }
     rule(ui);
-    smallPrint(ui, "Theme");
-    choice(context, "theme", kThemes, &View::theme);
+    smallPrint(ui, words(context, phrase::kTheme));
+    choice(context, "theme", words(context, kThemes), &View::theme);
     if (context.layout.narrow) { // the header has no room for it
         rule(ui);
-        if (button(ui, "Fit the drawing", {.icon = Icon::Fit, .full = true})) {
+        if (button(ui, words(context, phrase::kFitDrawing), {.icon = Icon::Fit, .full = true})) {
             context.actions.push_back(ZoomToFit{});
             ImGui::CloseCurrentPopup();
         }
@@ -72,7 +81,8 @@ void menu(PanelContext& context) {
 void viewMenu(PanelContext& context) {
     const Ui& ui = context.ui;
     const bool open = ImGui::IsPopupOpen("view menu");
-    if (button(ui, "View##view", {.icon = Icon::View, .showText = false, .selected = open})) {
+    if (button(ui, wordsAs(context, phrase::kView, "##view").c_str(),
+               {.icon = Icon::View, .showText = false, .selected = open})) {
         ImGui::OpenPopup("view menu");
     }
     // On a phone the menu is as wide as the page allows, else under its button.

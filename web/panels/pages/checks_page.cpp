@@ -4,6 +4,8 @@
 #include "panels/frame/parts.hpp"
 #include "panels/frame/tabs.hpp"
 #include "panels/pages/passages.hpp"
+#include "phrases/checks.hpp"
+#include "phrases/tables.hpp"
 
 #include <array>
 #include <string>
@@ -116,10 +118,10 @@ void useRow(PanelContext& context, Table& table, const CheckRow& row) {
 }
 
 void useTable(PanelContext& context) {
-    const std::string member = words(context, Phrase::CellMember);
-    const std::string use = words(context, Phrase::ColumnUse);
-    const std::string check = words(context, Phrase::ColumnCheck);
-    const std::string remark = words(context, Phrase::ColumnRemark);
+    const std::string member = words(context, phrase::kCellMember);
+    const std::string use = words(context, phrase::kColumnUse);
+    const std::string check = words(context, phrase::kColumnCheck);
+    const std::string remark = words(context, phrase::kColumnRemark);
     const std::vector<CheckRow>& rows = context.derived.checks.rows;
     const ImFont* small = context.ui.fonts.small;
     const auto column = [&](std::string_view heading, double least, double share, Align align,
@@ -132,7 +134,7 @@ void useTable(PanelContext& context) {
         column(check, 70, 0.5, Align::Left, &CheckRow::check, small),
         column("λ", 48, 0.4, Align::Right, &CheckRow::slenderness, nullptr),
         column(remark, 110, 1, Align::Left, &CheckRow::remark, small)};
-    sectionHeading(context.ui, words(context, Phrase::CheckCaption));
+    sectionHeading(context.ui, words(context, phrase::kCheckCaption));
     Table table(context.ui, "use", columns);
     table.header();
     drawRows(table, rows.size(), [&](std::size_t i) { useRow(context, table, rows[i]); });
@@ -142,7 +144,7 @@ void workedCheck(PanelContext& context) {
     const ChecksShown& shown = context.derived.checks;
     gap(context.ui, 8);
     if (shown.working.empty()) {
-        smallPrint(context.ui, words(context, Phrase::CheckPickOne));
+        smallPrint(context.ui, words(context, phrase::kCheckPickOne));
     }
     for (std::size_t i = 0; i < shown.working.size(); ++i) {
         drawPassage(context.ui, static_cast<int>(i), shown.working[i]);

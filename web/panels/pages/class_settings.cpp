@@ -2,36 +2,42 @@
 // link brings them along.
 #include "panels/frame/parts.hpp"
 #include "panels/frame/tabs.hpp"
+#include "phrases/working.hpp"
 
 #include <algorithm>
 #include <array>
-#include <span>
 #include <string>
 
 namespace gusset {
 namespace {
 
 // A question of the class settings: its words stand for the values 0, 1, … of an enumeration.
-template <class Value>
-void ask(const Ui& ui, const char* question, std::span<const char* const> words, Value& value) {
-    gap(ui, 4);
-    smallPrint(ui, question);
-    value = static_cast<Value>(wordChoice(ui, question, words, static_cast<int>(value)));
+template <class Value, std::size_t Count>
+void ask(const PanelContext& context, Phrase<> question, const std::array<Phrase<>, Count>& answers,
+         Value& value) {
+    gap(context.ui, 4);
+    smallPrint(context.ui, words(context, question));
+    value = static_cast<Value>(
+        wordChoice(context.ui, question.english, words(context, answers), static_cast<int>(value)));
 }
 
-constexpr std::array kTurns{"clockwise", "anticlockwise"};
-constexpr std::array kAngles{"one angle", "cosines", "slopes"};
-constexpr std::array kAxes{"H and V", "x and y"};
-constexpr std::array kSymbols{"F with AB below", "AB", "S₁"};
-constexpr std::array kSenses{"away from the joint", "in the expected sense"};
-constexpr std::array kForms{"exact numbers", "decimals", "significant figures"};
-constexpr std::array kSigns{"point: 2.5", "comma: 2,5"};
-constexpr std::array kCarried{"in full", "rounded, as on paper"};
+constexpr std::array<Phrase<>, 2> kTurns{phrase::kClockwise, phrase::kAnticlockwise};
+constexpr std::array<Phrase<>, 3> kAngles{phrase::kByOneAngle, phrase::kByCosines,
+                                          phrase::kBySlopes};
+constexpr std::array<Phrase<>, 2> kAxes{phrase::kAxesHV, phrase::kAxesXY};
+constexpr std::array<Phrase<>, 3> kSymbols{phrase::kAsForceBelow, phrase::kAsEnds,
+                                           phrase::kAsNumbered};
+constexpr std::array<Phrase<>, 2> kSenses{phrase::kDrawnAway, phrase::kDrawnExpected};
+constexpr std::array<Phrase<>, 3> kForms{phrase::kExactNumbers, phrase::kDecimals,
+                                         phrase::kSignificant};
+constexpr std::array<Phrase<>, 2> kSigns{phrase::kPoint, phrase::kComma};
+constexpr std::array<Phrase<>, 2> kCarried{phrase::kInFull, phrase::kRounded};
 constexpr int kMostFigures = 6;
 
 // How many decimals or figures; exact numbers have decimals beside them.
-void figures(const Ui& ui, ClassSettings& settings) {
-    ask(ui, "Numbers are given as", kForms, settings.form);
+void figures(const PanelContext& context, ClassSettings& settings) {
+    const Ui& ui = context.ui;
+    ask(context, phrase::kNumbersGiven, kForms, settings.form);
     const int least = settings.form == NumberForm::Significant ? 1 : 0;
     if (button(ui, "−##fewer", {.enabled = settings.digits > least})) {
         --settings.digits;
@@ -51,18 +57,18 @@ void classSettings(PanelContext& context) {
     beginScroll(context.ui, "class settings");
     const Ui& ui = context.ui;
     ImGui::PushStyleVar(ImGuiStyleVar_ItemSpacing, {ui.px(8), 0});
-    smallPrint(ui, "How the working is written. The results stay the same.");
+    smallPrint(ui, words(context, phrase::kHowWritten));
     ClassSettings settings = context.state.truss.classSettings;
-    ask(ui, "Moments are positive", kTurns, settings.moments);
-    ask(ui, "Inclined forces are resolved by", kAngles, settings.angles);
-    ask(ui, "Directions are called", kAxes, settings.axes);
-    ask(ui, "A member force is written", kSymbols, settings.symbols);
-    ask(ui, "Unknown forces are drawn", kSenses, settings.senses);
-    figures(ui, settings);
+    ask(context, phrase::kMomentsPositive, kTurns, settings.moments);
+    ask(context, phrase::kResolvedBy, kAngles, settings.angles);
+    ask(context, phrase::kDirectionsCalled, kAxes, settings.axes);
+    ask(context, phrase::kForceWritten, kSymbols, settings.symbols);
+    ask(context, phrase::kUnknownDrawn, kSenses, settings.senses);
+    figures(context, settings);
     int sign = settings.decimalSign == ',' ? 1 : 0;
-    ask(ui, "Decimals follow a", kSigns, sign);
+    ask(context, phrase::kDecimalsFollow, kSigns, sign);
     settings.decimalSign = sign == 1 ? ',' : '.';
-    ask(ui, "From one step to the next values go", kCarried, settings.carry);
+    ask(context, phrase::kValuesGo, kCarried, settings.carry);
     ImGui::PopStyleVar();
     if (settings != context.state.truss.classSettings) {
         context.actions.push_back(Commit{SetClassSettings{settings}});

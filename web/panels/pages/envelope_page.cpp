@@ -3,6 +3,7 @@
 #include "panels/frame/tabs.hpp"
 #include "panels/pages/envelope_rows.hpp"
 #include "panels/pages/listed.hpp"
+#include "phrases/tables.hpp"
 
 #include <array>
 
@@ -31,10 +32,10 @@ void envelopeTable(PanelContext& context, const char* id, ListedTable of,
                    const std::vector<EnvelopeRow>& rows) {
     const Palette& palette = *context.ui.palette;
     const char* unit = symbolOf(context.state.truss.units.force);
-    const std::string tension = headOf(context, Phrase::CellTension, unit);
-    const std::string compression = headOf(context, Phrase::CellCompression, unit);
-    const std::string member = words(context, Phrase::CellMember);
-    const std::string by = words(context, Phrase::CellBy);
+    const std::string tension = headOf(context, phrase::kLetterTension, unit);
+    const std::string compression = headOf(context, phrase::kLetterCompression, unit);
+    const std::string member = words(context, phrase::kCellMember);
+    const std::string by = words(context, phrase::kCellBy);
     const ImFont* small = context.ui.fonts.small;
     const std::array columns{
         Column{member, 56, 0.4, Align::Left, 0, false, longestOf(rows, &EnvelopeRow::name)},
@@ -44,7 +45,7 @@ void envelopeTable(PanelContext& context, const char* id, ListedTable of,
                longestOf(rows, &EnvelopeRow::compression)},
         Column{by, 88, 1, Align::Left, 4, false, longestOf(rows, &EnvelopeRow::compressionBy),
                small}};
-    smallPrint(context.ui, words(context, Phrase::LettersExplained));
+    smallPrint(context.ui, words(context, phrase::kLettersExplained));
     const std::vector<int> places = listedExtremes(context.state, of, rows);
     listSearch(context, of, static_cast<int>(rows.size()), static_cast<int>(places.size()),
                "find a member");

@@ -2,6 +2,7 @@
 #include "panels/frame/parts.hpp"
 #include "panels/frame/tabs.hpp"
 #include "panels/pages/listed.hpp"
+#include "phrases/tables.hpp"
 
 #include <algorithm>
 #include <array>
@@ -41,13 +42,13 @@ void reactions(PanelContext& context) {
     const char* unit = symbolOf(truss.units.force);
     const std::string x = withUnit("→", unit);
     const std::string y = withUnit("↑", unit);
-    const std::string joint = words(context, Phrase::CellJoint);
+    const std::string joint = words(context, phrase::kCellJoint);
     const std::vector<ReactionRow>& rows = context.derived.reactions;
     const std::array columns{
         Column{joint, 80, 1, Align::Left, 0, false, longestOf(rows, &ReactionRow::name)},
         Column{x, 90, 1, Align::Right, 1, true, longestOf(rows, &ReactionRow::x)},
         Column{y, 90, 1, Align::Right, 2, true, longestOf(rows, &ReactionRow::y)}};
-    sectionHeading(context.ui, words(context, Phrase::HeadReactions));
+    sectionHeading(context.ui, words(context, phrase::kReactions));
     const std::vector<int> places = listedReactions(context.state, context.derived);
     listSearch(context, ListedTable::Reactions, static_cast<int>(rows.size()),
                static_cast<int>(places.size()), "find a joint");
@@ -70,7 +71,7 @@ void exactCell(PanelContext& context, Table& table, const ForceRow& row) {
     if (isOf(context.derived.exact, context.state) && row.member.at() < exact.size()) {
         const std::string& text = exact[row.member.at()];
         const bool isShort = text.size() <= kLongest && table.fits(3, text);
-        table.text(3, isShort ? text : words(context, Phrase::LongFraction),
+        table.text(3, isShort ? text : words(context, phrase::kLongFraction),
                    {context.ui.palette->ink});
     }
 }
@@ -123,10 +124,10 @@ void filterChoice(PanelContext& context) {
 
 void forceTable(PanelContext& context, const std::vector<int>& places) {
     const std::string force =
-        headOf(context, Phrase::CellForce, symbolOf(context.state.truss.units.force));
-    const std::string member = words(context, Phrase::CellMember);
-    const std::string letter = words(context, Phrase::CellLetter);
-    const std::string exactly = words(context, Phrase::CellExact);
+        headOf(context, phrase::kCellForce, symbolOf(context.state.truss.units.force));
+    const std::string member = words(context, phrase::kCellMember);
+    const std::string letter = words(context, phrase::kCellLetter);
+    const std::string exactly = words(context, phrase::kCellExact);
     const bool exact = context.state.notebook.exact;
     const std::vector<ForceRow>& rows = context.derived.forces;
     std::vector<Column> columns{
@@ -143,8 +144,8 @@ void forceTable(PanelContext& context, const std::vector<int>& places) {
 }
 
 void memberForces(PanelContext& context) {
-    sectionHeading(context.ui, words(context, Phrase::HeadForces));
-    smallPrint(context.ui, words(context, Phrase::LettersExplained));
+    sectionHeading(context.ui, words(context, phrase::kMemberForces));
+    smallPrint(context.ui, words(context, phrase::kLettersExplained));
     filterChoice(context);
     exactChoice(context);
     const std::vector<int> places = listedForces(context.state, context.derived);
@@ -161,7 +162,7 @@ void notes(PanelContext& context) {
     if (solution.notes.empty()) {
         return;
     }
-    sectionHeading(context.ui, words(context, Phrase::NotesHeading));
+    sectionHeading(context.ui, words(context, phrase::kNotesHeading));
     for (const Issue& note : solution.notes) {
         smallPrint(context.ui, "– " + note.says);
     }

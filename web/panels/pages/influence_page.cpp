@@ -4,6 +4,9 @@
 #include "panels/pages/envelope_rows.hpp"
 #include "panels/pages/listed.hpp"
 #include "panels/pages/passages.hpp"
+#include "phrases/envelope.hpp"
+#include "phrases/influence.hpp"
+#include "phrases/tables.hpp"
 #include "ui/sketch_view.hpp"
 
 #include <algorithm>
@@ -120,10 +123,10 @@ void ordinates(PanelContext& context) {
     const InfluenceShown& shown = context.derived.influence;
     const Truss& truss = context.state.truss;
     const bool exact = !shown.report->exact.empty();
-    const std::string from = headOfDistance(*context.state.book, truss);
-    const std::string ordinate = headOfOrdinate(*context.state.book, truss, *shown.report);
-    const std::string joint = words(context, Phrase::CellJoint);
-    const std::string exactly = words(context, Phrase::ColumnExactly);
+    const std::string from = headOfDistance({*context.state.book, truss});
+    const std::string ordinate = headOfOrdinate({*context.state.book, truss}, *shown.report);
+    const std::string joint = words(context, phrase::kCellJoint);
+    const std::string exactly = words(context, phrase::kColumnExactly);
     const std::vector<OrdinateRow>& rows = shown.ordinates;
     std::vector<Column> columns{
         Column{joint, 56, 1, Align::Left, 0, false, longestOf(rows, &OrdinateRow::name)},
@@ -133,7 +136,7 @@ void ordinates(PanelContext& context) {
         columns.push_back(
             Column{exactly, 84, 1, Align::Right, -1, false, longestOf(rows, &OrdinateRow::exact)});
     }
-    sectionHeading(context.ui, words(context, Phrase::HeadOrdinates));
+    sectionHeading(context.ui, words(context, phrase::kOrdinates));
     const std::vector<int> places = listedOrdinates(context.state, context.derived);
     listSearch(context, ListedTable::Ordinates, static_cast<int>(rows.size()),
                static_cast<int>(places.size()), "find a joint");
@@ -151,7 +154,7 @@ void ordinates(PanelContext& context) {
         table.text(2, row.ordinate, plain);
         if (exact) {
             table.text(3,
-                       table.fits(3, row.exact) ? row.exact : words(context, Phrase::LongFraction),
+                       table.fits(3, row.exact) ? row.exact : words(context, phrase::kLongFraction),
                        plain);
         }
     });
@@ -167,7 +170,7 @@ void ordinates(PanelContext& context) {
 
 void movingResults(PanelContext& context) {
     const InfluenceShown& shown = context.derived.influence;
-    sectionHeading(context.ui, words(context, Phrase::MovingHeading));
+    sectionHeading(context.ui, words(context, phrase::kMovingHeading));
     for (const std::string& line : shown.moving) {
         paragraph(context.ui, line);
     }
@@ -188,7 +191,7 @@ void movingResults(PanelContext& context) {
         paragraph(context.ui, under.caption);
         envelopeTable(context, ("under" + std::to_string(i)).c_str(), ListedTable::UnderMoving,
                       under.rows);
-        smallPrint(context.ui, words(context, Phrase::AxleExplained));
+        smallPrint(context.ui, words(context, phrase::kAxleExplained));
     }
 }
 

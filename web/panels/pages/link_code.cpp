@@ -1,6 +1,7 @@
 #include "app/page/qr_code.hpp"
 #include "panels/frame/parts.hpp"
 #include "panels/frame/tabs.hpp"
+#include "phrases/share.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -34,7 +35,7 @@ void drawModules(const QrCode& code, ImVec2 corner, float module) {
 void linkCode(PanelContext& context) {
     const Ui& ui = context.ui;
     if (!context.linkCode) {
-        smallPrint(ui, "Too long for a QR code that phones read: save the board as a file below.");
+        smallPrint(ui, words(context, phrase::kNoCode));
         return;
     }
     const QrCode& code = *context.linkCode;
@@ -50,7 +51,7 @@ void linkCode(PanelContext& context) {
     const float quiet = module * kQuietModules;
     drawModules(code, {corner.x + quiet, corner.y + quiet}, module);
     ImGui::Dummy({side, side});
-    if (listRow(ui, "Save the QR code as SVG", "for a handout")) {
+    if (listRow(ui, words(context, phrase::kSaveCode), words(context, phrase::kForHandout))) {
         context.requests.saveCode = true;
     }
 }

@@ -3,6 +3,8 @@
 #include "panels/frame/parts.hpp"
 #include "panels/frame/tabs.hpp"
 #include "panels/pages/listed.hpp"
+#include "phrases/jobs.hpp"
+#include "phrases/tables.hpp"
 
 #include <array>
 #include <string>
@@ -34,15 +36,15 @@ void jointTable(PanelContext& context) {
     const std::string unit = symbolOf(context.state.truss.units.displacement);
     const std::string x = withUnit("→", unit.c_str());
     const std::string y = withUnit("↑", unit.c_str());
-    const std::string total = headOf(context, Phrase::CellTotal, unit.c_str());
-    const std::string joint = words(context, Phrase::CellJoint);
+    const std::string total = headOf(context, phrase::kCellTotal, unit.c_str());
+    const std::string joint = words(context, phrase::kCellJoint);
     const std::vector<MovementRow>& rows = context.derived.movements;
     const std::array columns{
         Column{joint, 56, 1, Align::Left, 0, false, longestOf(rows, &MovementRow::name)},
         Column{x, 80, 1, Align::Right, 1, true, longestOf(rows, &MovementRow::x)},
         Column{y, 80, 1, Align::Right, 2, true, longestOf(rows, &MovementRow::y)},
         Column{total, 84, 1, Align::Right, 3, true, longestOf(rows, &MovementRow::total)}};
-    sectionHeading(context.ui, words(context, Phrase::HeadDisplacements));
+    sectionHeading(context.ui, words(context, phrase::kHeadDisplacements));
     const std::vector<int> places = listedMovements(context.state, context.derived);
     listSearch(context, ListedTable::Displacements, static_cast<int>(rows.size()),
                static_cast<int>(places.size()), "find a joint");
@@ -60,15 +62,15 @@ void jointTable(PanelContext& context) {
 
 void memberTable(PanelContext& context) {
     const Units& units = context.state.truss.units;
-    const std::string stretch = headOf(context, Phrase::CellStretch, symbolOf(units.displacement));
-    const std::string member = words(context, Phrase::CellMember);
-    const std::string stress = headOf(context, Phrase::CellStress, symbolOf(units.stress));
+    const std::string stretch = headOf(context, phrase::kCellStretch, symbolOf(units.displacement));
+    const std::string member = words(context, phrase::kCellMember);
+    const std::string stress = headOf(context, phrase::kCellStress, symbolOf(units.stress));
     const std::vector<StretchRow>& rows = context.derived.stretches;
     const std::array columns{
         Column{member, 80, 1, Align::Left, 0, false, longestOf(rows, &StretchRow::name)},
         Column{stretch, 110, 1, Align::Right, 1, true, longestOf(rows, &StretchRow::stretch)},
         Column{stress, 100, 1, Align::Right, 2, true, longestOf(rows, &StretchRow::stress)}};
-    sectionHeading(context.ui, words(context, Phrase::HeadMembers));
+    sectionHeading(context.ui, words(context, phrase::kHeadMembers));
     const std::vector<int> places = listedStretches(context.state, context.derived);
     listSearch(context, ListedTable::Stretches, static_cast<int>(rows.size()),
                static_cast<int>(places.size()), "find a member");

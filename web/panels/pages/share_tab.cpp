@@ -1,6 +1,8 @@
 #include "panels/frame/parts.hpp"
 #include "panels/frame/tabs.hpp"
 #include "panels/pages/examples.hpp"
+#include "phrases/frame.hpp"
+#include "phrases/share.hpp"
 
 #include <string>
 
@@ -11,41 +13,39 @@ namespace {
 constexpr std::size_t kGoodLength = 2000;
 constexpr std::size_t kLongLength = 8000;
 
-std::string aboutLength(std::size_t length) {
-    const std::string size = "The link is " + std::to_string(length) + " characters long";
-    if (length <= kGoodLength) {
-        return size +
-               ": it fits in any message. The whole truss is in it; nothing is kept on a server.";
-    }
-    if (length <= kLongLength) {
-        return size + ". Some messengers cut links as long as this: a file is safer.";
-    }
-    return size + ", too long for most messengers: send a file.";
+std::string aboutLength(const PhraseBook& book, std::size_t length) {
+    return sayPlain(book,
+                    length <= kGoodLength   ? phrase::kLinkFits
+                    : length <= kLongLength ? phrase::kLinkLong
+                                            : phrase::kLinkTooLong,
+                    {{"n", length}});
 }
 
 void noLink(PanelContext& context) {
     smallPrint(context.ui, context.derived.linkFault);
-    if (button(context.ui, "Save as a file##instead", {.primary = true, .full = true})) {
+    if (button(context.ui, wordsAs(context, phrase::kSaveFile, "##instead").c_str(),
+               {.primary = true, .full = true})) {
         context.requests.saveFile = true;
     }
 }
 
 void sendingLink(PanelContext& context) {
     const Ui& ui = context.ui;
-    if (button(ui, "Copy link##share", {.icon = Icon::Share, .primary = true, .full = true})) {
+    if (button(ui, wordsAs(context, phrase::kCopyLink, "##share").c_str(),
+               {.icon = Icon::Share, .primary = true, .full = true})) {
         context.requests.copyLink = true;
     }
-    if (context.canShareLinks &&
-        button(ui, "Share by …##system", {.icon = Icon::Share, .full = true})) {
+    if (context.canShareLinks && button(ui, wordsAs(context, phrase::kShareBy, "##system").c_str(),
+                                        {.icon = Icon::Share, .full = true})) {
         context.requests.shareLink = true;
     }
-    smallPrint(ui, aboutLength(context.derived.link.size()));
+    smallPrint(ui, aboutLength(*context.state.book, context.derived.link.size()));
     linkCode(context);
 }
 
 void link(PanelContext& context) {
     const Ui& ui = context.ui;
-    sectionHeading(ui, "This truss as a link");
+    sectionHeading(ui, words(context, phrase::kAsLink));
     if (context.derived.link.empty()) {
         noLink(context);
     } else {
@@ -54,7 +54,7 @@ void link(PanelContext& context) {
     gap(ui, 4);
     FieldLook look;
     look.key = kOpenKey;
-    look.hint = "Paste a link here to open it";
+    look.hint = words(context, phrase::kPasteLink);
     look.numeric = false;
     look.framed = true;
     fieldLine(context, look);
@@ -62,33 +62,35 @@ void link(PanelContext& context) {
 
 void files(PanelContext& context) {
     const Ui& ui = context.ui;
-    sectionHeading(ui, "Files and pages");
+    sectionHeading(ui, words(context, phrase::kFilesAndPages));
     ImGui::PushStyleVar(ImGuiStyleVar_ItemSpacing, {0, 0});
-    if (listRow(ui, "Save as a file")) {
+    if (listRow(ui, words(context, phrase::kSaveFile))) {
         context.requests.saveFile = true;
     }
-    if (listRow(ui, "Open a file")) {
+    if (listRow(ui, words(context, phrase::kOpenFile))) {
         context.requests.openFile = true;
     }
-    if (listRow(ui, "Recent boards", "kept in this browser")) {
+    if (listRow(ui, words(context, phrase::kRecentBoards),
+                words(context, phrase::kKeptInBrowser))) {
         context.requests.showRecent = true;
     }
-    if (listRow(ui, "Save the board as SVG", "a drawing")) {
+    if (listRow(ui, words(context, phrase::kSaveSvg), words(context, phrase::kADrawing))) {
         context.requests.savePicture = true;
     }
-    if (listRow(ui, "Save the board as PNG", "a picture")) {
+    if (listRow(ui, words(context, phrase::kSavePng), words(context, phrase::kAPicture))) {
         context.requests.savePixels = true;
     }
-    if (listRow(ui, "Save the results as CSV", "for a spreadsheet")) {
+    if (listRow(ui, words(context, phrase::kSaveCsv), words(context, phrase::kForSpreadsheet))) {
         context.requests.saveResults = true;
     }
-    if (listRow(ui, "Read as a page", "tables and working")) {
+    if (listRow(ui, words(context, phrase::kReadAsPage),
+                words(context, phrase::kTablesAndWorking))) {
         context.requests.readAsPage = true;
     }
-    if (listRow(ui, "Help", "how to use Gusset")) {
+    if (listRow(ui, words(context, phrase::kHelp), words(context, phrase::kHowToUse))) {
         context.requests.showHelp = true;
     }
-    if (listRow(ui, "New empty board", "undo brings this one back")) {
+    if (listRow(ui, words(context, phrase::kNewBoard), words(context, phrase::kUndoBringsBack))) {
         Truss empty;
         empty.units = context.state.truss.units;
         empty.classSettings = context.state.truss.classSettings;
@@ -99,7 +101,7 @@ void files(PanelContext& context) {
 }
 
 void exampleList(PanelContext& context) {
-    sectionHeading(context.ui, "Examples");
+    sectionHeading(context.ui, words(context, phrase::kExamples));
     ImGui::PushStyleVar(ImGuiStyleVar_ItemSpacing, {0, 0});
     for (const Example& example : examples()) {
         if (listEntry(context.ui, example.title, example.says)) {

@@ -1,6 +1,7 @@
 #include "panels/frame/parts.hpp"
 #include "panels/frame/tabs.hpp"
 #include "panels/pages/passages.hpp"
+#include "phrases/working.hpp"
 #include "ui/sketch_view.hpp"
 
 #include <algorithm>
@@ -24,12 +25,12 @@ void setStep(PanelContext& context, int step) {
 
 void bar(PanelContext& context, int step, int count) {
     const Ui& ui = context.ui;
-    if (button(ui, "Previous step",
+    if (button(ui, words(context, phrase::kPreviousStep),
                {.icon = Icon::Previous, .showText = false, .enabled = step > 0})) {
         setStep(context, step - 1);
     }
     ImGui::SameLine();
-    if (button(ui, "Next step",
+    if (button(ui, words(context, phrase::kNextStep),
                {.icon = Icon::Next,
 
                 .enabled = step + 1 < count,
@@ -37,11 +38,11 @@ void bar(PanelContext& context, int step, int count) {
         setStep(context, step + 1);
     }
     ImGui::SameLine();
-    const std::string place = std::to_string(step + 1) + " of " + std::to_string(count);
-    besideButtons(ui, place);
+    besideButtons(
+        ui, sayPlain(*context.state.book, phrase::kOneOfMany, {{"i", step + 1}, {"n", count}}));
     ImGui::SameLine();
     const bool whole = context.state.notebook.wholeWorking;
-    if (toggle(ui, "All steps", whole)) {
+    if (toggle(ui, words(context, phrase::kAllSteps), whole)) {
         context.actions.push_back(Set{&NotebookState::wholeWorking, !whole});
     }
     rule(ui);
@@ -175,9 +176,11 @@ void follow(const Ui& ui, int step, float top, float moves) {
 }
 
 WorkingPage pageChoice(PanelContext& context) {
-    constexpr std::array kPages{"Truss", "Force", "Displacement", "Polygon", "Settings"};
+    constexpr std::array<Phrase<>, 5> kPages{phrase::kPageTruss, phrase::kPageForce,
+                                             phrase::kPageDisplacement, phrase::kPagePolygon,
+                                             phrase::kPageSettings};
     const int now = static_cast<int>(context.state.notebook.working);
-    const int chosen = wordChoice(context.ui, "workings", kPages, now);
+    const int chosen = wordChoice(context.ui, "workings", words(context, kPages), now);
     if (chosen != now) {
         turnTo(static_cast<WorkingPage>(chosen), context.actions);
     }
@@ -185,10 +188,10 @@ WorkingPage pageChoice(PanelContext& context) {
 }
 
 // One of two ways, told by `setting`; the other one begins at its first step.
-void eitherOf(PanelContext& context, const char* id, std::span<const char* const> words,
+void eitherOf(PanelContext& context, const char* id, std::span<const char* const> ways,
               bool NotebookState::*setting) {
     const bool now = context.state.notebook.*setting;
-    const bool chosen = wordChoice(context.ui, id, words, now ? 1 : 0) == 1;
+    const bool chosen = wordChoice(context.ui, id, ways, now ? 1 : 0) == 1;
     if (chosen != now) {
         context.actions.push_back(Set{setting, chosen});
         context.actions.push_back(Set{&NotebookState::step, 0});
@@ -198,12 +201,12 @@ void eitherOf(PanelContext& context, const char* id, std::span<const char* const
 // What there is to choose on a page.
 void pageOptions(PanelContext& context, WorkingPage page) {
     if (page == WorkingPage::OneForce && context.state.selection.members.size() == 1) {
-        constexpr std::array kWays{"shortest way", "by a section"};
-        eitherOf(context, "way", kWays, &NotebookState::bySection);
+        constexpr std::array<Phrase<>, 2> kWays{phrase::kShortestWay, phrase::kByASection};
+        eitherOf(context, "way", words(context, kWays), &NotebookState::bySection);
     }
     if (page == WorkingPage::Displacement) {
-        constexpr std::array kAxes{"vertical", "horizontal"};
-        eitherOf(context, "axis", kAxes, &NotebookState::horizontal);
+        constexpr std::array<Phrase<>, 2> kAxes{phrase::kVertical, phrase::kHorizontal};
+        eitherOf(context, "axis", words(context, kAxes), &NotebookState::horizontal);
     }
 }
 

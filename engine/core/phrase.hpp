@@ -1,0 +1,132 @@
+#pragma once
+// What a person reads, and its translation. A sentence is written once, in English, where its
+// phrase is defined (engine/phrases, web/phrases), with its parts in braces: "Joint {joint}
+// …"_phrase. The type of a phrase names its parts, in alphabetical order: whoever says it gives
+// each of them, and the compiler refuses a part that is missing or that no sentence of this type
+// has.
+
+#include <algorithm>
+#include <array>
+#include <cstddef>
+#include <functional>
+#include <string_view>
+#include <type_traits>
+#include <utility>
+
+namespace gusset {
+
+struct PartName {
+    char letters[16] = {};
+
+    [[nodiscard]] constexpr std::string_view view() const { return letters; }
+    bool operator==(const PartName&) const = default;
+};
+
+template <PartName... Names>
+struct Phrase {
+    const char* english = ""; // UTF-8, parts in braces
+};
+
+template <PartName... Names>
+inline constexpr std::array<std::string_view, sizeof...(Names)> kPartNames{Names.view()...};
+
+// A language: what it makes of an English sentence. It may put the parts in any order, and one of
+// them more than once, but has no others. What it gives lives as long as the book. English itself
+// translates nothing. The sign of decimals is not the language's but the class's
+// (model/truss/class_settings).
+struct PhraseBook {
+    std::function<const char*(const char* english)> translate{};
+};
+[[nodiscard]] const PhraseBook& englishPhrases();
+[[nodiscard]] const char* sentenceIn(const PhraseBook&, const char* english);
+
+// One part of what is said, as "joint" with a value for {joint}.
+template <class Value, PartName... Names>
+struct PartOf;
+// All of them, in any order, each once.
+template <class Value, PartName... Names>
+using PartsOf = std::type_identity_t<PartOf<Value, Names...>[sizeof...(Names)]>;
+
+// Never defined: the compiler stops at what it can't evaluate, and shows the name.
+void thisBraceIsNeverClosed();
+void thisSentenceHasNoSuchPart();
+
+template <PartName... Names>
+struct NameAmong {
+    std::size_t index = 0; // of Names
+
+    consteval NameAmong(const char* name) {
+        constexpr std::array<PartName, sizeof...(Names)> names{Names...};
+        while (index < names.size() && names[index].view() != name) {
+            ++index;
+        }
+        if (index == names.size()) {
+            thisSentenceHasNoSuchPart();
+        }
+    }
+};
+
+template <class Value, PartName... Names>
+struct PartOf {
+    NameAmong<Names...> name;
+    Value value;
+};
+
+namespace phrase_reader {
+
+template <std::size_t Size>
+struct Sentence {
+    char letters[Size] = {};
+
+    consteval Sentence(const char (&text)[Size]) { std::copy(text, text + Size, letters); }
+};
+
+struct Parts {
+    std::array<PartName, 8> names{};
+    std::size_t count = 0;
+};
+
+consteval void enter(Parts& parts, const PartName& name) {
+    std::size_t at = parts.count;
+    while (at > 0 && name.view() < parts.names[at - 1].view()) {
+        --at;
+    }
+    if (at > 0 && parts.names[at - 1] == name) {
+        return;
+    }
+    for (std::size_t i = parts.count++; i > at; --i) {
+        parts.names[i] = parts.names[i - 1];
+    }
+    parts.names[at] = name;
+}
+
+consteval Parts partsIn(std::string_view sentence) {
+    Parts parts;
+    for (auto open = sentence.find('{'); open != sentence.npos; open = sentence.find('{', open)) {
+        const auto close = sentence.find('}', open);
+        if (close == sentence.npos) {
+            thisBraceIsNeverClosed();
+        }
+        PartName name;
+        std::copy(sentence.begin() + open + 1, sentence.begin() + close, name.letters);
+        enter(parts, name);
+        open = close;
+    }
+    return parts;
+}
+
+template <Sentence Text, std::size_t... I>
+consteval auto phraseOf(std::index_sequence<I...>) {
+    [[maybe_unused]] constexpr Parts parts = partsIn(Text.letters); // unused where there are none
+    return Phrase<parts.names[I]...>{Text.letters};
+}
+
+} // namespace phrase_reader
+
+template <phrase_reader::Sentence Text>
+consteval auto operator""_phrase() {
+    constexpr phrase_reader::Parts parts = phrase_reader::partsIn(Text.letters);
+    return phrase_reader::phraseOf<Text>(std::make_index_sequence<parts.count>{});
+}
+
+} // namespace gusset

@@ -1,0 +1,116 @@
+#pragma once
+// What a step of a working remarks on: why this joint, cut or equation, and what its answer means.
+
+#include "core/phrase.hpp"
+
+namespace gusset::phrase {
+
+inline constexpr auto kNothingDrawn =
+    "Nothing is drawn yet. Draw a member: joints appear at its ends."_phrase;
+inline constexpr auto kCountDeterminate =
+    "Each joint gives two equations: as many as there are unknowns. "
+    "The truss is statically determinate."_phrase;
+inline constexpr auto kCountIndeterminate =
+    "More unknowns than equations of equilibrium, by {degree}: "
+    "the truss is statically indeterminate. The working by "
+    "equilibrium alone ends here."_phrase;
+inline constexpr auto kCountMechanism =
+    "The truss can move without any member changing its length. "
+    "It has to be made stable before its forces can be found."_phrase;
+inline constexpr auto kCountBalanced =
+    "The truss can move, but these loads happen to be in balance on it: "
+    "the working holds for exactly these loads."_phrase;
+inline constexpr auto kMoreThanThree =
+    "{reactions} are more than the three equations of the whole truss can "
+    "give: parts of it must be looked at."_phrase;
+inline constexpr auto kNothingActs =
+    "No load acts, so every reaction and every member force is zero."_phrase;
+inline constexpr auto kMomentCentre =
+    "{through} pass through {joint} and drop out, which leaves {left}."_phrase;
+inline constexpr auto kMomentCentreThroughOne = "{through} passes through {joint} and drops out, "
+                                                "which leaves {left}."_phrase;
+inline constexpr auto kMomentCentreOne =
+    "Only {left} turns about {joint} without being known."_phrase;
+inline constexpr auto kCentreOffTruss = "The lines of {through} meet at {centre}, {place}. "
+                                        "Moments about {centre} leave {left}."_phrase;
+inline constexpr auto kPlaceOfCentre = "{dx} {right} and {dy} {up} of {joint}"_phrase;
+inline constexpr auto kSumLeavesOne = "This sum holds only {left}."_phrase;
+inline constexpr auto kSumAcrossOne =
+    "Across {others}, in the direction n, only {left} is left."_phrase;
+inline constexpr auto kSumAcrossSeveral = "{others} are parallel. Across them, in the direction n, "
+                                          "only {left} is left."_phrase;
+inline constexpr auto kReactionsTogether =
+    "No equation of the whole truss holds only one of {reactions}: "
+    "solve them together."_phrase;
+inline constexpr auto kTakenApart =
+    "Joint {joint} holds the parts together like a hinge: no moment passes "
+    "through it. Take the truss apart there and look at {joints}."_phrase;
+inline constexpr auto kPartAndWhole =
+    "Moments of this part about the hinge, and of the whole truss about "
+    "the far support, hold the same two unknowns, {unknowns}: "
+    "solve them together."_phrase;
+inline constexpr auto kActsOtherWay =
+    "{symbol} is negative: it acts the other way, {direction}."_phrase;
+inline constexpr auto kNoInclined =
+    "Every member is horizontal or vertical: no angles are needed."_phrase;
+inline constexpr auto kIdleTwo =
+    "At {joint} only {a} and {b} meet, not in line, and nothing else acts: "
+    "both are zero."_phrase;
+inline constexpr auto kIdleThird = "At {joint} nothing else acts, and {a} and {b} are in line: "
+                                   "nothing can balance {idle} across them, so it is zero."_phrase;
+inline constexpr auto kIdleBesideLoad =
+    "At {joint} all that acts from outside is in line with {a}: "
+    "nothing can balance {idle} across it, so it is zero."_phrase;
+inline constexpr auto kIdleLone =
+    "At {joint} only {idle} is left, and nothing else acts: it is zero."_phrase;
+inline constexpr auto kIdleNone = "No member can be seen to be zero before calculating."_phrase;
+inline constexpr auto kSymmetric =
+    "The truss, its loads and its reactions are the same on both sides of the "
+    "middle. Members that mirror each other carry the same force, so one "
+    "half is enough."_phrase;
+inline constexpr auto kBySymmetry = "The other side mirrors {symbols}."_phrase;
+inline constexpr auto kJointOneUnknown = "One unknown: {unknown}."_phrase;
+inline constexpr auto kJointTwoUnknowns = "Two unknowns: {unknowns}."_phrase;
+inline constexpr auto kAssumedAway =
+    "Draw unknown member forces pulling. A positive answer is then tension, "
+    "a negative one compression."_phrase;
+inline constexpr auto kAssumedGuessed = "Draw each unknown force in the sense that you expect. "
+                                        "A negative answer says that it acts the other way."_phrase;
+inline constexpr auto kNegativeForce = "{symbol} is negative: drawn pulling, it pushes. "
+                                       "{member} is in compression."_phrase;
+inline constexpr auto kBothInclined = "Both sums hold {unknowns}: solve the two together."_phrase;
+inline constexpr auto kNoEasyJoint = "Every joint that is left has more than two unknowns: "
+                                     "one joint at a time goes no further."_phrase;
+inline constexpr auto kNoEasySection =
+    "Nor has any section an equation with only one unknown."_phrase;
+inline constexpr auto kCutLeft = "Cut {members} and look at the part on the left: {joints}."_phrase;
+inline constexpr auto kCutRight =
+    "Cut {members} and look at the part on the right: {joints}."_phrase;
+inline constexpr auto kCutUpper = "Cut {members} and look at the upper part: {joints}."_phrase;
+inline constexpr auto kCutLower = "Cut {members} and look at the lower part: {joints}."_phrase;
+inline constexpr auto kCutPart = "Cut {members} and look at the part with {joints}."_phrase;
+inline constexpr auto kNoWorking = "Equilibrium alone does not give the forces of this truss, "
+                                   "so no section can."_phrase;
+inline constexpr auto kNoSectionFor = "No section has an equation that holds {member} alone: "
+                                      "find it by joints."_phrase;
+inline constexpr auto kNotTwoParts =
+    "Taking out {members} does not leave the truss in two parts."_phrase;
+inline constexpr auto kTooManyCut =
+    "The cut through {members} leaves {n} unknowns, and no equation of either "
+    "part holds one of them alone."_phrase;
+inline constexpr auto kTryCut = "A cut through {members} would give {symbol}."_phrase;
+inline constexpr auto kSimultaneousOne = "Joint {joint} gives {n} equations for {unknowns}: "
+                                         "solve them together."_phrase;
+inline constexpr auto kSimultaneous = "Joints {joints} together give {n} equations for {unknowns}: "
+                                      "solve them together."_phrase;
+inline constexpr auto kCheckCloses = "They do: the working closes."_phrase;
+inline constexpr auto kCheckDoesNot =
+    "They miss by {number} at most: that is the rounding carried along."_phrase;
+inline constexpr auto kNotComplete =
+    "The working could not be brought to an end: what is not listed was "
+    "not found."_phrase;
+inline constexpr auto kCutForAll =
+    "Cut {members}, and leave the cut where it is. While the load stands on "
+    "one part, look at the other, which carries none."_phrase;
+
+} // namespace gusset::phrase

@@ -1,0 +1,109 @@
+// What a person reads is written where its phrase is defined: every phrase is said somewhere, and in the rooms that speak
+// by phrases alone no words stand in the code.
+import assert from 'node:assert/strict';
+import { spawnSync } from 'node:child_process';
+import { readFileSync, readdirSync, statSync } from 'node:fs';
+import path from 'node:path';
+import { test } from 'node:test';
+import { fileURLToPath } from 'node:url';
+
+const root = fileURLToPath(new URL('../..', import.meta.url));
+
+function sources(folder) {
+    if (statSync(path.join(root, folder)).isFile()) {
+        return [path.join(root, folder)];
+    }
+    return readdirSync(path.join(root, folder), { recursive: true, withFileTypes: true })
+        .filter((entry) => entry.isFile() && /\.[ch]pp$/.test(entry.name))
+        .map((entry) => path.join(entry.path ?? entry.parentPath, entry.name));
+}
+
+// The strings of a source that have words in them: two, or one with a capital.
+function wordsIn(text) {
+    const code = text.replace(/^\s*#\s*include.*$/gm, '').replace(/\/\/.*$/gm, '').replace(/\bassert\([^;]*;/g, '');
+    const strings = [...code.matchAll(/"((?:[^"\\\n]|\\.)*)"/g)].map((match) => match[1]);
+    return strings.filter((string) => /\p{L}{2,} +\p{L}|^\p{Lu}\p{Ll}+/u.test(string.replace(/\{\w+\}|<[^>]*>/g, '')));
+}
+
+// Rooms whose words are all phrases, and what else stands in quotes there.
+const rooms = [
+    'engine/report',
+    'engine/hand',
+    'web/app/page/twin.cpp',
+    'web/panels/frame',
+    'web/panels/pages/class_settings.cpp',
+    'web/panels/pages/link_code.cpp',
+    'web/panels/pages/share_tab.cpp',
+    'web/panels/pages/working_tab.cpp',
+    'web/canvas',
+];
+const names = new Set([
+    // Windows and items of Dear ImGui, which nobody reads.
+    'board menu',
+    'view menu',
+    'notebook width',
+    'notebook height',
+    'field brought into view',
+    '###remove picked',
+    'class settings',
+    'height of the words',
+    'step followed',
+    '−##fewer panels',
+    '+##more panels',
+    // Forces n with their indices (force_method_tables).
+    'Nn',
+    'Rr',
+    // Steps of the history, which model/edit/describe and whoever makes an edit still name in English.
+    'Begin with a form',
+    'New board',
+    'Dimension of ',
+    'Mirror',
+    'Repeat',
+    'Copy',
+    'Turn',
+]);
+
+test('the search for words finds a sentence, a label and an accessible name, and lets keys and signs be', () => {
+    const text = '#include "a b.hpp"\nf("Undo"); g("two words"); h("no force##id"); k("starter.span", "kN", "→", "{n} joints");';
+    assert.deepEqual(wordsIn(text), ['Undo', 'two words', 'no force##id']);
+});
+
+for (const room of rooms) {
+    test(`${room} has no words in its code`, () => {
+        const found = sources(room).flatMap((file) =>
+            wordsIn(readFileSync(file, 'utf8'))
+                .filter((string) => !names.has(string))
+                .map((string) => `${path.relative(root, file)}: "${string}"`)
+        );
+        assert.deepEqual(found, []);
+    });
+}
+
+test('every phrase is said', () => {
+    const headers = ['engine/phrases', 'web/phrases'].flatMap(sources);
+    const code = ['engine', 'web'].flatMap(sources).filter((file) => !headers.includes(file));
+    const said = new Set(code.flatMap((file) => readFileSync(file, 'utf8').match(/\bphrase::k\w+/g) ?? []));
+    const defined = headers.flatMap((file) => readFileSync(file, 'utf8').match(/(?<=constexpr auto )k\w+/g) ?? []);
+    assert.ok(defined.length > 500, `${defined.length} phrases`);
+    assert.deepEqual(defined.filter((name) => !said.has(`phrase::${name}`)), []);
+});
+
+// What the compiler makes of a sentence that is said so.
+function compiles(says) {
+    const source = `#include "report/text/phrases.hpp"
+        using namespace gusset;
+        constexpr auto kPin = "The pin at {joint} gives {x} and {y}."_phrase;
+        std::string f(const PhraseBook& book, const std::string& name) { return sayPlain(book, ${says}); }`;
+    const options = ['-std=c++20', '-fsyntax-only', '-I', path.join(root, 'engine'), '-x', 'c++', '-'];
+    return spawnSync(process.env.CXX ?? 'c++', options, { input: source }).status === 0;
+}
+
+test('the compiler takes the parts of a sentence in any order, and no others', () => {
+    assert.ok(compiles('kPin, {{"joint", name}, {"x", 1}, {"y", "two"}}'));
+    assert.ok(compiles('kPin, {{"y", "two"}, {"joint", name}, {"x", 1}}'));
+    assert.ok(!compiles('kPin'), 'none');
+    assert.ok(!compiles('kPin, {{"joint", name}, {"x", 1}}'), 'one missing');
+    assert.ok(!compiles('kPin, {{"joint", name}, {"x", 1}, {"z", 2}}'), 'one that it has not');
+    assert.ok(!compiles('kPin, {{"joint", name}, {"x", 1}, {"y", 2}, {"x", 3}}'), 'one too many');
+    assert.ok(!compiles('"{joint is"_phrase, {{"joint", name}}'), 'a brace that is never closed');
+});

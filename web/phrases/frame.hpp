@@ -1,0 +1,56 @@
+#pragma once
+// What stands around the board: the header, the menu of the view, the legend, messages, the tabs of
+// the notebook, and the forms to begin with.
+
+#include "core/phrase.hpp"
+
+namespace gusset::phrase {
+
+inline constexpr auto kUndo = "Undo"_phrase;
+inline constexpr auto kUndoStep = "Undo: {step}"_phrase;
+inline constexpr auto kRedo = "Redo"_phrase;
+inline constexpr auto kRedoStep = "Redo: {step}"_phrase;
+inline constexpr auto kFitDrawing = "Fit the drawing"_phrase;
+inline constexpr auto kCopyLink = "Copy link"_phrase;
+inline constexpr auto kOpenNotebook = "Open the notebook"_phrase;
+inline constexpr auto kCloseNotebook = "Close the notebook"_phrase;
+inline constexpr auto kCloseMessage = "Close the message"_phrase;
+
+inline constexpr auto kTabModel = "Model"_phrase;
+inline constexpr auto kTabResults = "Results"_phrase;
+inline constexpr auto kTabWorking = "Working"_phrase;
+inline constexpr auto kTabShare = "Share"_phrase;
+
+inline constexpr auto kView = "View"_phrase;
+inline constexpr auto kOnTheBoard = "On the board"_phrase;
+inline constexpr auto kDeflectedShape = "Deflected shape"_phrase;
+inline constexpr auto kDimensions = "Dimensions"_phrase;
+inline constexpr auto kWidthByForce = "Line width by force"_phrase;
+inline constexpr auto kLargestForces = "Largest forces"_phrase;
+inline constexpr auto kSnapToGrid = "Snap to the grid"_phrase;
+inline constexpr auto kLabelledBy = "Members are labelled by their"_phrase;
+inline constexpr auto kFingerDraws = "Finger draws"_phrase;
+inline constexpr auto kPresent = "Present in large type"_phrase;
+inline constexpr auto kTheme = "Theme"_phrase;
+inline constexpr auto kThemeSystem = "System"_phrase;
+inline constexpr auto kThemePaper = "Paper"_phrase;
+inline constexpr auto kThemeDark = "Dark"_phrase;
+inline constexpr auto kThemeSun = "Sun"_phrase;
+
+inline constexpr auto kFiguresStress = "figures: stress"_phrase;
+inline constexpr auto kFiguresUse = "figures: use, force / allowed"_phrase;
+
+inline constexpr auto kDrawFirst = "Drag across the paper to draw the first member."_phrase;
+inline constexpr auto kEmptyBoard =
+    "An empty board. Draw a truss, or begin with an example."_phrase;
+inline constexpr auto kDrawMembers = "Draw members"_phrase;
+inline constexpr auto kChooseExample = "Choose an example"_phrase;
+
+inline constexpr auto kBeginUsual = "Begin with a usual form"_phrase;
+inline constexpr auto kSpan = "span"_phrase;
+inline constexpr auto kRise = "rise"_phrase;
+inline constexpr auto kLoadOfJoint = "load a joint"_phrase;
+inline constexpr auto kPanels = "Panels"_phrase;
+inline constexpr auto kPutOnBoard = "Put it on the board"_phrase;
+
+} // namespace gusset::phrase
