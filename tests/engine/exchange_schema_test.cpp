@@ -128,7 +128,7 @@ void compare(const JsonValue& object, const Table& table, Keys others = {}, Keys
     CHECK(textsOf(object.find("required")) == alsoNeeded);
 }
 
-Keys wordsOf(const Words& words) {
+Keys wordsOf(const WordList& words) {
     Keys keys(words.begin(), words.end());
     keys.erase("");
     return keys;

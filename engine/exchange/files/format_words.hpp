@@ -21,7 +21,7 @@ template <class Settings, class Value>
 struct WordField {
     std::string_view key;
     Value Settings::*value;
-    Words words; // of its values, in their order; of a char they are the values
+    WordList words; // of its values, in their order; of a char they are the values
 };
 struct DigitsField { // a whole number up to kMostDigits
     std::string_view key;
@@ -31,10 +31,10 @@ template <class Unit>
 UnitField(std::string_view, Unit Units::*, std::optional<Unit> (*)(std::string_view))
     -> UnitField<Unit>;
 template <class Settings, class Value>
-WordField(std::string_view, Value Settings::*, Words) -> WordField<Settings, Value>;
+WordField(std::string_view, Value Settings::*, WordList) -> WordField<Settings, Value>;
 
-inline constexpr Words kSupportWords{"pin", "roller"};
-inline constexpr Words kFormulaWords{"Euler", "EN 1993-1-1", "AISC 360-16"};
+inline constexpr WordList kSupportWords{"pin", "roller"};
+inline constexpr WordList kFormulaWords{"Euler", "EN 1993-1-1", "AISC 360-16"};
 
 inline constexpr std::tuple kUnitFields{
     UnitField{"force", &Units::force, forceUnitNamed},

@@ -97,7 +97,7 @@ void ObjectReader::read(std::string_view key, bool isNeeded, std::string& into) 
     }
 }
 
-std::size_t ObjectReader::word(std::string_view key, const Words& words, std::size_t fallback) {
+std::size_t ObjectReader::word(std::string_view key, const WordList& words, std::size_t fallback) {
     const JsonValue* given = take(key, JsonValue::Kind::Text);
     if (!given) {
         return fallback;

@@ -29,10 +29,10 @@ private:
 };
 
 // The words that a key may have, in the order of their values; the last ones may be empty.
-using Words = std::array<std::string_view, 5>;
+using WordList = std::array<std::string_view, 5>;
 
 template <class Value>
-std::string_view wordOf(const Words& words, Value value) {
+std::string_view wordOf(const WordList& words, Value value) {
     return words[static_cast<std::size_t>(value)];
 }
 
@@ -51,7 +51,7 @@ public:
     void read(std::string_view key, bool isNeeded, std::optional<double>& into);
     void read(std::string_view key, bool isNeeded, std::string& into);
     // The index of a word; an error that lists the words when it is none of them.
-    [[nodiscard]] std::size_t word(std::string_view key, const Words&, std::size_t fallback);
+    [[nodiscard]] std::size_t word(std::string_view key, const WordList&, std::size_t fallback);
     [[nodiscard]] const JsonValue* object(std::string_view key); // null: none
     [[nodiscard]] const std::vector<JsonValue>& list(std::string_view key, bool isNeeded = false);
     [[nodiscard]] const JsonValue* any(std::string_view key); // marks it as read

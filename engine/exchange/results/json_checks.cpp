@@ -8,8 +8,8 @@ namespace gusset {
 
 namespace {
 
-constexpr Words kCheckWords{"", "tension", "crushing", "buckling"};
-constexpr Words kLackWords{"area", "strength", "E", "radius", "force"};
+constexpr WordList kCheckWords{"", "tension", "crushing", "buckling"};
+constexpr WordList kLackWords{"area", "strength", "E", "radius", "force"};
 
 class ChecksWriter {
 public:
