@@ -1,6 +1,6 @@
 #include "test_hook.hpp"
 
-#include "canvas/scene/camera.hpp"
+#include "app/state/camera.hpp"
 #include "exchange/json.hpp"
 #include "exchange/json_text.hpp"
 

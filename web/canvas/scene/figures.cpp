@@ -5,6 +5,7 @@
 #include "canvas/scene/snap.hpp"
 #include "core/number.hpp"
 #include "core/signs.hpp"
+#include "core/tolerance.hpp"
 #include "model/truss/units.hpp"
 #include "phrases/picked.hpp"
 
@@ -76,7 +77,6 @@ Outcome<Stretch> stretched(const Writer& writer, const Measured& measured, doubl
     if (!(value > 0)) {
         return Issue{IssueCode::OutOfRange, "input", sayPlain(writer, phrase::kDimensionPositive)};
     }
-    constexpr double kOneLine = 1e-6; // of the dimension: as it was drawn
     const double before = measured.to - measured.from;
     const double by = value - before;
     const Vec2 shift = measured.upright ? Vec2{0, by} : Vec2{by, 0};
