@@ -1,10 +1,10 @@
 #include "page_input.hpp"
 
 #include "app/page/page_tables.hpp"
+#include "app/state/camera.hpp"
 #include "app/state/update.hpp"
 #include "canvas/hands/board_field.hpp"
 #include "canvas/hands/board_menu.hpp"
-#include "canvas/scene/camera.hpp"
 #include "exchange/files/model_file.hpp"
 
 #include <cmath>

@@ -1,6 +1,6 @@
 #include "test_hook.hpp"
 
-#include "canvas/scene/camera.hpp"
+#include "app/state/camera.hpp"
 #include "exchange/files/model_file.hpp"
 #include "exchange/json/json_text.hpp"
 
