@@ -41,7 +41,7 @@ enum class Limits {
 
 // Where a field stands in a thing: one of these. As a variant they would weigh much more.
 template <class Thing>
-struct FieldSlot {
+struct ValuePlace {
     double Thing::*number = nullptr;
     std::optional<double> Thing::*optional = nullptr;
     Vec2 Thing::*vector = nullptr; // and which component of it
@@ -50,18 +50,18 @@ struct FieldSlot {
     JointId Thing::*joint = nullptr;
     std::vector<JointId> Thing::*path = nullptr;
 
-    constexpr FieldSlot(double Thing::*it) : number(it) {}
-    constexpr FieldSlot(std::optional<double> Thing::*it) : optional(it) {}
-    constexpr FieldSlot(Vec2 Thing::*it, double Vec2::*of) : vector(it), component(of) {}
-    constexpr FieldSlot(std::string Thing::*it) : text(it) {}
-    constexpr FieldSlot(JointId Thing::*it) : joint(it) {}
-    constexpr FieldSlot(std::vector<JointId> Thing::*it) : path(it) {}
+    constexpr ValuePlace(double Thing::*it) : number(it) {}
+    constexpr ValuePlace(std::optional<double> Thing::*it) : optional(it) {}
+    constexpr ValuePlace(Vec2 Thing::*it, double Vec2::*of) : vector(it), component(of) {}
+    constexpr ValuePlace(std::string Thing::*it) : text(it) {}
+    constexpr ValuePlace(JointId Thing::*it) : joint(it) {}
+    constexpr ValuePlace(std::vector<JointId> Thing::*it) : path(it) {}
 };
 
 template <class Thing>
 struct Field {
     std::string_view key;
-    FieldSlot<Thing> place;
+    ValuePlace<Thing> place;
     Presence presence = Presence::Usual;
     Quantity quantity = Quantity::None; // this and the limits: of numbers
     Limits limits = Limits::Number;
