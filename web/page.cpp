@@ -209,9 +209,10 @@ void drawBoard(Page& page, const Canvas& canvas) {
 
 // The page's input element stands over the field that is being edited, wherever that is now.
 void placeField(Page& page) {
+    const std::optional<FieldId>& open = page.state.field.id;
     const std::optional<FieldPlace> place =
-        isBoardField(page.state.field.key) ? boardFieldPlace(page.state) : page.field.place;
-    if (place && place->key == page.state.field.key) {
+        open && isBoardField(*open) ? boardFieldPlace(page.state) : page.field.place;
+    if (place && place->field == open) {
         showField(*place);
         page.fieldShown = true;
     } else if (page.fieldShown) {

@@ -2,6 +2,7 @@
 // All that the page knows, in one value. Panels and tools read it and append actions; `update`
 // alone writes it. No ImGui and no GL here: the tests drive it natively.
 
+#include "app/state/field_id.hpp"
 #include "app/state/history.hpp"
 #include "app/state/listing.hpp"
 #include "canvas/scene/camera.hpp"
@@ -96,22 +97,12 @@ struct Drawn {
     Vec2 to;
 };
 
-// The distance between two levels of joints that a dimension line gives.
-struct Measured {
-    bool upright = false; // along y, else along x
-    double from = 0;      // length units, from < to
-    double to = 0;
-
-    friend bool operator==(const Measured&, const Measured&) = default;
-};
-
 // Figures of the drawing that are typed when they are tapped, where they stand this frame.
 struct Figure {
-    std::string key;  // of the field that opens
+    FieldId opens;
     std::string text; // what typing begins with
     Vec2 at;          // CSS px, its middle
     Vec2 half;
-    Measured measured;
 
     friend bool operator==(const Figure&, const Figure&) = default;
 };
@@ -207,10 +198,9 @@ struct NotebookState {
 // A table cell or a value on the board that is being typed. The text itself lives in the page's own
 // input element; it comes back in one piece when done.
 struct FieldEdit {
-    std::string key;     // which field: "joint.3.x"; empty: none
-    std::string text;    // what it held when editing began
-    Measured measured{}; // of a dimension
-    bool goesOn = false; // begun by its first characters, which stay
+    std::optional<FieldId> id{}; // none: nothing is typed
+    std::string text{};          // what it held when editing began
+    bool goesOn = false;         // begun by its first characters, which stay
 };
 
 // The deflected shape or a mechanism swings out and back on the board, and comes to rest.
@@ -261,6 +251,12 @@ struct AppState {
     Message message;
     bool unsavedNote = false; // storage refused: say so
 };
+
+// The field that is typed into, if it is one of that kind.
+template <class Kind>
+[[nodiscard]] const Kind* openField(const AppState& state) {
+    return state.field.id ? std::get_if<Kind>(&*state.field.id) : nullptr;
+}
 
 // Whether that page of the results is on the screen.
 [[nodiscard]] bool showsInfluence(const AppState&);

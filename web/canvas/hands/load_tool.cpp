@@ -112,8 +112,7 @@ void dragLoad(const AppState& state, const PointerEvent& event, Gesture& gesture
 void editLoadValue(const AppState& state, LoadId load, Actions& actions) {
     const Load& edited = state.truss.loads[load.at()];
     if (jointOf(edited).valid() || std::holds_alternative<MemberForce>(edited.what)) {
-        actions.push_back(
-            BeginField{"board.load." + std::to_string(load.index), typedSize(state.truss, edited)});
+        actions.push_back(BeginField{LoadField{load}, typedSize(state.truss, edited)});
     }
 }
 
@@ -131,8 +130,7 @@ void addMemberLoad(const AppState& state, MemberId member, Actions& actions) {
     const int load = static_cast<int>(state.committed.loads.size());
     actions.push_back(Commit{AddLoad{added}});
     actions.push_back(SetSelection{thingsOf({HitKind::Load, load, 0})});
-    actions.push_back(
-        BeginField{"board.load." + std::to_string(load), typedSize(state.truss, added)});
+    actions.push_back(BeginField{LoadField{LoadId{load}}, typedSize(state.truss, added)});
 }
 
 std::optional<Load> turnedRound(const Load& load) {
@@ -169,8 +167,7 @@ void tapLoad(const AppState& state, const Hit& under, Actions& actions) {
     load = LoadId{static_cast<int>(state.committed.loads.size())};
     actions.push_back(Commit{AddLoad{added}});
     actions.push_back(SetSelection{thingsOf({HitKind::Load, load.index, 0})});
-    actions.push_back(
-        BeginField{"board.load." + std::to_string(load.index), typedSize(state.truss, added)});
+    actions.push_back(BeginField{LoadField{load}, typedSize(state.truss, added)});
 }
 
 } // namespace gusset

@@ -14,17 +14,16 @@ namespace gusset {
 namespace {
 
 struct Entry {
-    const char* key;
     const char* name;
     const char* example;
 };
 // In the order of SeveralKind.
 constexpr std::array kEntries{
-    Entry{"several.move", "Move by", "2, 0.5 or 3 @ 30°"},
-    Entry{"several.copy", "Copy, off by", "2, 0.5 or 3 @ 30°"},
-    Entry{"several.turn", "Turn by", "90°, anticlockwise"},
-    Entry{"several.repeat", "Repeat", "3 × 2.5, or 3 × 2.5, 1"},
-    Entry{"several.warm", "ΔT, K", "30"},
+    Entry{"Move by", "2, 0.5 or 3 @ 30°"},
+    Entry{"Copy, off by", "2, 0.5 or 3 @ 30°"},
+    Entry{"Turn by", "90°, anticlockwise"},
+    Entry{"Repeat", "3 × 2.5, or 3 × 2.5, 1"},
+    Entry{"ΔT, K", "30"},
 };
 constexpr int kMostCopies = 100;
 
@@ -114,17 +113,6 @@ Outcome<Edit> severalEdit(const AppState& state, SeveralKind kind, const std::st
 
 } // namespace
 
-std::string severalKey(SeveralKind kind) { return entryOf(kind).key; }
-
-std::optional<SeveralKind> severalOf(const std::string& key) {
-    for (std::size_t i = 0; i < kEntries.size(); ++i) {
-        if (key == kEntries[i].key) {
-            return static_cast<SeveralKind>(i);
-        }
-    }
-    return std::nullopt;
-}
-
 const char* severalName(SeveralKind kind) { return entryOf(kind).name; }
 
 const char* severalExample(SeveralKind kind) { return entryOf(kind).example; }
@@ -144,7 +132,7 @@ std::string severalText(const AppState& state, SeveralKind kind) {
 }
 
 bool finishSeveral(const AppState& state, const FieldDone& done, Actions& actions) {
-    const std::optional<SeveralKind> kind = severalOf(done.key);
+    const auto* kind = std::get_if<SeveralKind>(&done.field);
     if (!kind) {
         return false;
     }

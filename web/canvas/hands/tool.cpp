@@ -259,7 +259,7 @@ void tapSelect(const AppState& state, const PointerEvent& event, const Hit& unde
 void tap(const AppState& state, const PointerEvent& event, const Gesture& gesture,
          Actions& actions) {
     if (const Figure* figure = figureAt(state, gesture.startPixel)) {
-        actions.push_back(BeginField{figure->key, figure->text, figure->measured});
+        actions.push_back(BeginField{figure->opens, figure->text});
         return;
     }
     switch (state.tool) {

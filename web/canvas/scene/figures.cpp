@@ -17,7 +17,7 @@ namespace {
 constexpr double kBesideFigure = 4; // px around its type that are still the figure
 
 bool opensWith(Tool tool, const Figure& figure) {
-    return figure.key == kDimensionKey ? tool == Tool::Select : tool == Tool::Member;
+    return tool == (std::holds_alternative<Measured>(figure.opens) ? Tool::Select : Tool::Member);
 }
 
 // How far outside of the box, 0 inside.

@@ -1,4 +1,5 @@
 // What is picked, over the tools: what it is, its values to type, and its removal.
+#include "app/fields/cell_text.hpp"
 #include "panels/frame/parts.hpp"
 #include "panels/frame/tabs.hpp"
 #include "report/results/results_text.hpp"
@@ -35,10 +36,6 @@ Picked pickedOf(const AppState& state) {
                                    : Picked{HitKind::Support, things.supports.front().index};
 }
 
-std::string labelOf(const Truss& truss, JointId joint) {
-    return joint.valid() ? truss.joints[joint.at()].label : "";
-}
-
 std::string titleOf(const Truss& truss, const Picked& picked) {
     const auto at = static_cast<std::size_t>(picked.index);
     switch (picked.kind) {
@@ -48,10 +45,10 @@ std::string titleOf(const Truss& truss, const Picked& picked) {
         return "Member " + memberName(truss, MemberId{picked.index});
     case HitKind::Support:
         return (truss.supports[at].kind == SupportKind::Pin ? "Pin at " : "Roller at ") +
-               labelOf(truss, truss.supports[at].joint);
+               jointLabel(truss, truss.supports[at].joint);
     case HitKind::Load: {
         const JointId joint = jointOf(truss.loads[at]);
-        return joint.valid() ? "Load at " + labelOf(truss, joint) : "Load";
+        return joint.valid() ? "Load at " + jointLabel(truss, joint) : "Load";
     }
     case HitKind::None:
         break;
@@ -76,30 +73,6 @@ std::string memberFacts(const PanelContext& context, int member) {
     return facts;
 }
 
-struct Figure { // a value to type, with its name before it
-    const char* name;
-    int column = 0;
-};
-std::vector<Figure> figuresOf(const Truss& truss, const Picked& picked) {
-    switch (picked.kind) {
-    case HitKind::Joint:
-        return {{"x", column::kJointX}, {"y", column::kJointY}};
-    case HitKind::Support:
-        return {{"pushes at", column::kSupportDirection}};
-    case HitKind::Load: {
-        const Load& load = truss.loads[static_cast<std::size_t>(picked.index)];
-        if (std::holds_alternative<AngledForce>(load.what)) {
-            return {{"size", column::kLoadFirst}, {"angle", column::kLoadSecond}};
-        }
-        return {{"→", column::kLoadFirst}, {"↑", column::kLoadSecond}};
-    }
-    case HitKind::Member:
-    case HitKind::None:
-        break;
-    }
-    return {};
-}
-
 CellTable tableOf(HitKind kind) {
     return kind == HitKind::Joint     ? CellTable::Joints
            : kind == HitKind::Support ? CellTable::Supports
@@ -121,20 +94,23 @@ namespace {
 void figures(PanelContext& context, const Picked& picked, const Table::Box& room) {
     const Truss& truss = context.state.truss;
     const Ui& ui = context.ui;
-    std::vector<Figure> list = figuresOf(truss, picked);
-    const CellTable table = tableOf(picked.kind);
-    std::erase_if(list, [&](const Figure& figure) {
-        return !canType(truss, {table, picked.index, figure.column});
-    });
+    std::vector<Cell> cells;
+    for (int column = 0; column < columnsOf(tableOf(picked.kind)); ++column) {
+        const Cell cell{tableOf(picked.kind), picked.index, column};
+        if (!pickedName(truss, cell).empty() && canType(truss, cell)) {
+            cells.push_back(cell);
+        }
+    }
     const float each =
-        (room.high.x - room.low.x) / std::max<float>(2, static_cast<float>(list.size()));
+        (room.high.x - room.low.x) / std::max<float>(2, static_cast<float>(cells.size()));
     float x = room.low.x;
-    for (const Figure& figure : list) {
+    for (const Cell& cell : cells) {
         const float y = (room.low.y + room.high.y) / 2;
-        const float left = stripWords(ui, *ui.fonts.small, {x, y}, figure.name, ui.palette->muted);
-        const Cell cell{table, picked.index, figure.column};
+        const float left =
+            stripWords(ui, *ui.fonts.small, {x, y}, pickedName(truss, cell), ui.palette->muted);
         FieldLook look;
-        look.key = kPickedPrefix + keyOf(cell);
+        look.field = PickedCell{cell};
+        look.name = cellName(truss, cell);
         look.text = cellText(truss, cell);
         look.look = cellLook(truss, cell);
         look.align = Align::Right;

@@ -12,7 +12,8 @@
 namespace gusset {
 
 struct FieldLook {
-    std::string key;
+    FieldId field;
+    std::string name; // for those who hear it
     std::string text; // what typing begins with
     std::string look; // what stands there meanwhile
     std::string hint; // in muted ink when nothing does
@@ -34,12 +35,6 @@ void sentences(const PanelContext&, const std::vector<std::string>& lines,
                const std::vector<std::string>& warnings);
 // What the truss is and why it can't be solved, where that stands instead of figures.
 void verdictInstead(const PanelContext&);
-
-// Texts that came back from the page: cells, the title, a pasted link.
-void takeFieldDone(PanelContext&);
-inline constexpr const char* kOpenKey = "open";
-// Fields of the inspector: the same cells in another place.
-inline constexpr const char* kPickedPrefix = "picked:";
 
 // One thing selected, and lit under the pointer.
 [[nodiscard]] Things only(HitKind, int index);

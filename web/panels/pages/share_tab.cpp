@@ -53,8 +53,8 @@ void link(PanelContext& context) {
     }
     gap(ui, 4);
     FieldLook look;
-    look.key = kOpenKey;
-    look.hint = "Paste a link here to open it";
+    look.field = LinkField::Open;
+    look.name = look.hint = "Paste a link here to open it";
     look.numeric = false;
     look.framed = true;
     fieldLine(context, look);

@@ -1,0 +1,12 @@
+#pragma once
+// One of the model's tables in the notebook, with its heading and the field by which rows are
+// found.
+
+#include "app/fields/cells.hpp"
+#include "panels/frame/parts.hpp"
+
+namespace gusset {
+
+void drawModelTable(PanelContext&, CellTable);
+
+} // namespace gusset
