@@ -118,7 +118,7 @@ for (const [name, size] of Object.entries(sizes)) {
     test(`on a ${name} a tapped dimension is typed, and a bad value is refused`, async () => {
         const { board, context, errors } = await open(size);
         const { figures, model } = await board.observe();
-        const figure = figures.find(({ key }) => key === 'board.dimension');
+        const figure = figures.find(({ key }) => key.startsWith('board.dimension'));
         assert.ok(figure, 'a dimension is drawn');
         await board.tap(figure);
         await board.page.locator('#field-input').waitFor({ state: 'visible' });
@@ -129,7 +129,7 @@ for (const [name, size] of Object.entries(sizes)) {
         assert.match(after.undo, /^Dimension of/);
         assert.match(after.message, /moved by 1/);
         assert.notDeepEqual(after.model, model);
-        const again = after.figures.find(({ key }) => key === 'board.dimension');
+        const again = after.figures.find(({ key }) => key.startsWith('board.dimension'));
         await board.tap(again);
         await type(board, 'wide');
         const refused = await board.observe();

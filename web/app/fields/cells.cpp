@@ -70,10 +70,11 @@ bool canType(const Truss& truss, const Cell& cell) {
     }
     const CellColumn& column = columnOf(cell);
     if (cell.row == rows) {
-        return !column.hint.empty();
+        return !column.more.hint.empty();
     }
     return column.read != nullptr &&
-           (column.canType == nullptr || column.canType(truss, static_cast<std::size_t>(cell.row)));
+           (column.more.canType == nullptr ||
+            column.more.canType(truss, static_cast<std::size_t>(cell.row)));
 }
 
 std::optional<double> cellNumber(const Truss& truss, const Cell& cell) {
@@ -177,7 +178,7 @@ std::string cellNameWithUnit(const Truss& truss, const Cell& cell) {
 }
 
 std::string_view pickedName(const Truss& truss, const Cell& cell) {
-    return isAngled(truss, cell) ? partOfAngled(cell) : columnOf(cell).picked;
+    return isAngled(truss, cell) ? partOfAngled(cell) : columnOf(cell).more.picked;
 }
 
 } // namespace gusset

@@ -1,14 +1,12 @@
 #include "app/fields/columns.hpp"
 
 #include "app/fields/cell_text.hpp"
+#include "app/fields/column_parts.hpp"
 #include "model/quantity/quantity_input.hpp"
-
-#include <array>
 
 namespace gusset {
 namespace {
 
-constexpr std::array kInOrder{0, 1, 2, 3, 4};
 constexpr std::array kKindBeforeDirection{0, column::kSupportKind, column::kSupportDirection,
                                           column::kSupportSettle};
 
@@ -29,42 +27,19 @@ Outcome<Edit> readCoordinate(const Truss& truss, int row, const std::string& tex
     if (!number) {
         return number.issues();
     }
-    const JointId joint{row};
-    const bool isNew = joint.at() >= truss.joints.size();
-    Vec2 at = isNew ? Vec2{} : truss.joints[joint.at()].at;
+    Vec2 at = thingIn<&Truss::joints>(truss, row).at;
     at.*kPart = number.value();
-    return isNew ? Edit(AddJoint{at}) : Edit(MoveJoint{joint, at});
+    return row < countOf<&Truss::joints>(truss) ? Edit(MoveJoint{JointId{row}, at})
+                                                : Edit(AddJoint{at});
 }
 
 constexpr std::array kJointColumns{
-    CellColumn{.key = "label",
-               .name = "label",
-               .pageHeading = "joint",
-               .notebook = {"joint", 64},
-               .write = [](const Truss& truss, std::size_t row) -> CellValue {
-                   return truss.joints[row].label;
-               },
-               .read = readLabel},
-    CellColumn{.key = "x",
-               .name = "x",
-               .unit = ColumnUnit::Length,
-               .form = CellForm::Number,
-               .hint = "x",
-               .pageHeading = "x",
-               .notebook = {"x", 70},
-               .picked = "x",
-               .write = writeCoordinate<&Vec2::x>,
-               .read = readCoordinate<&Vec2::x>},
-    CellColumn{.key = "y",
-               .name = "y",
-               .unit = ColumnUnit::Length,
-               .form = CellForm::Number,
-               .hint = "y",
-               .pageHeading = "y",
-               .notebook = {"y", 70},
-               .picked = "y",
-               .write = writeCoordinate<&Vec2::y>,
-               .read = readCoordinate<&Vec2::y>},
+    wordColumn("label", "label", {"joint", 64}, writeWords<&Truss::joints, &Joint::label>,
+               readLabel, {.onPage = "joint"}),
+    numberColumn("x", "x", ColumnUnit::Length, {"x", 70}, writeCoordinate<&Vec2::x>,
+                 readCoordinate<&Vec2::x>, {.hint = "x", .picked = "x"}),
+    numberColumn("y", "y", ColumnUnit::Length, {"y", 70}, writeCoordinate<&Vec2::y>,
+                 readCoordinate<&Vec2::y>, {.hint = "y", .picked = "y"}),
 };
 
 // Members.
@@ -120,40 +95,15 @@ Outcome<Edit> readStrain(const Truss& truss, int row, const std::string& text) {
 }
 
 constexpr std::array kMemberColumns{
-    CellColumn{.key = "ends",
-               .name = "ends",
-               .hint = "A–B",
-               .pageHeading = "member",
-               .notebook = {"member", 70, 1.2},
-               .write = writeEnds,
-               .read = readMemberEnds},
-    CellColumn{.key = "section",
-               .name = "section",
-               .mayBeEmpty = true,
-               .pageHeading = "section",
-               .notebook = {"section", 74, 1.2},
-               .write = [](const Truss& truss, std::size_t row) -> CellValue {
-                   return truss.members[row].section;
-               },
-               .read = readMemberSection},
-    CellColumn{.key = "warming",
-               .name = "warming",
-               .unit = ColumnUnit::Kelvin,
-               .form = CellForm::Number,
-               .mayBeEmpty = true,
-               .pageHeading = "warming",
-               .notebook = {"ΔT", 52, 0.8},
-               .write = writeStrain<&Member::warming>,
-               .read = readStrain<&Member::warming>},
-    CellColumn{.key = "misfit",
-               .name = "misfit",
-               .unit = ColumnUnit::Displacement,
-               .form = CellForm::Number,
-               .mayBeEmpty = true,
-               .pageHeading = "misfit",
-               .notebook = {"misfit", 74, 0.8},
-               .write = writeStrain<&Member::misfit>,
-               .read = readStrain<&Member::misfit>},
+    wordColumn("ends", "ends", {"member", 70, 1.2}, writeEnds, readMemberEnds,
+               {.hint = "A–B", .onPage = "member"}),
+    wordColumn("section", "section", {"section", 74, 1.2},
+               writeWords<&Truss::members, &Member::section>, readMemberSection,
+               {.mayBeEmpty = true}),
+    numberColumn("warming", "warming", ColumnUnit::Kelvin, {"ΔT", 52, 0.8},
+                 writeStrain<&Member::warming>, readStrain<&Member::warming>, {.mayBeEmpty = true}),
+    numberColumn("misfit", "misfit", ColumnUnit::Displacement, {"misfit", 74, 0.8},
+                 writeStrain<&Member::misfit>, readStrain<&Member::misfit>, {.mayBeEmpty = true}),
 };
 
 // Supports.
@@ -194,73 +144,67 @@ Outcome<Edit> readSettlement(const Truss& truss, int row, const std::string& tex
                    : Outcome<Edit>(support.issues());
 }
 
+CellValue writeSupportJoint(const Truss& truss, std::size_t row) {
+    return jointLabel(truss, truss.supports[row].joint);
+}
+
+CellValue writeDirection(const Truss& truss, std::size_t row) {
+    return isRoller(truss, row) ? CellValue(truss.supports[row].reaction) : CellValue();
+}
+
+CellValue writeSettlement(const Truss& truss, std::size_t row) {
+    return settleText(truss.supports[row]);
+}
+
+CellValue writeKind(const Truss& truss, std::size_t row) {
+    return isRoller(truss, row) ? "roller" : "pin";
+}
+
 constexpr std::array kSupportColumns{
-    CellColumn{.key = "joint",
-               .name = "joint",
-               .hint = "joint",
-               .pageHeading = "joint",
-               .notebook = {"support", 58},
-               .write = [](const Truss& truss, std::size_t row) -> CellValue {
-                   return jointLabel(truss, truss.supports[row].joint);
-               },
-               .read = readSupportJoint},
-    CellColumn{.key = "direction",
-               .name = "direction",
-               .unit = ColumnUnit::Degrees,
-               .form = CellForm::Number,
-               .pageHeading = "reaction at",
-               .notebook = {.heading = "pushes at", .least = 70, .namesUnit = false},
-               .picked = "pushes at",
-               .write = [](const Truss& truss, std::size_t row) -> CellValue {
-                   return isRoller(truss, row) ? CellValue(truss.supports[row].reaction)
-                                               : CellValue();
-               },
-               .read = readDirection,
-               .canType = isRoller},
-    CellColumn{.key = "settle",
-               .name = "settlement",
-               .unit = ColumnUnit::Displacement,
-               .form = CellForm::Numbers,
-               .mayBeEmpty = true,
-               .pageHeading = "settlement",
-               .notebook = {.heading = "settles", .least = 76, .orders = false, .atRight = true},
-               .write = [](const Truss& truss, std::size_t row) -> CellValue {
-                   return settleText(truss.supports[row]);
-               },
-               .read = readSettlement},
-    CellColumn{.key = "kind",
-               .name = "kind",
-               .pageHeading = "kind",
-               .notebook = {"kind", 88},
-               .write = [](const Truss& truss, std::size_t row) -> CellValue {
-                   return isRoller(truss, row) ? "roller" : "pin";
-               }},
+    wordColumn("joint", "joint", {"support", 58}, writeSupportJoint, readSupportJoint,
+               {.hint = "joint"}),
+    numberColumn("direction", "direction", ColumnUnit::Degrees,
+                 {.heading = "pushes at", .least = 70, .namesUnit = false}, writeDirection,
+                 readDirection,
+                 {.onPage = "reaction at", .picked = "pushes at", .canType = isRoller}),
+    numbersColumn("settle", "settlement", ColumnUnit::Displacement,
+                  {.heading = "settles", .least = 76, .orders = false, .atRight = true},
+                  writeSettlement, readSettlement, {.mayBeEmpty = true}),
+    wordColumn("kind", "kind", {"kind", 88}, writeKind),
 };
 
-constexpr ModelTable kJoints{
-    .one = "joint",
-    .plural = "Joints",
-    .find = "find a joint",
-    .columns = kJointColumns,
-    .inNotebook = {kInOrder.data(), kJointColumns.size()},
-    .rows = [](const Truss& truss) { return static_cast<int>(truss.joints.size()); },
-    .remove = [](int row) { return Edit(Remove{Things{.joints = {JointId{row}}}}); }};
-constexpr ModelTable kMembers{
-    .one = "member",
-    .plural = "Members",
-    .find = "find a member or a section",
-    .columns = kMemberColumns,
-    .inNotebook = {kInOrder.data(), kMemberColumns.size()},
-    .rows = [](const Truss& truss) { return static_cast<int>(truss.members.size()); },
-    .remove = [](int row) { return Edit(Remove{Things{.members = {MemberId{row}}}}); }};
-constexpr ModelTable kSupports{
-    .one = "support",
-    .plural = "Supports",
-    .find = "find a joint",
-    .columns = kSupportColumns,
-    .inNotebook = kKindBeforeDirection,
-    .rows = [](const Truss& truss) { return static_cast<int>(truss.supports.size()); },
-    .remove = [](int row) { return Edit(Remove{Things{.supports = {SupportId{row}}}}); }};
+template <auto kThings, class Id>
+Edit removeThing(int row) {
+    Things things;
+    (things.*kThings).push_back(Id{row});
+    return Remove{things};
+}
+
+constexpr ModelTable kJoints{"joint",
+                             "Joints",
+                             "find a joint",
+                             kJointColumns,
+                             inOrder(kJointColumns),
+                             countOf<&Truss::joints>,
+                             removeThing<&Things::joints, JointId>};
+constexpr ModelTable kMembers{"member",
+                              "Members",
+                              "find a member or a section",
+                              kMemberColumns,
+                              inOrder(kMemberColumns),
+                              countOf<&Truss::members>,
+                              removeThing<&Things::members, MemberId>};
+constexpr ModelTable kSupports{"support",
+                               "Supports",
+                               "find a joint",
+                               kSupportColumns,
+                               kKindBeforeDirection,
+                               countOf<&Truss::supports>,
+                               removeThing<&Things::supports, SupportId>};
+
+// In the order of CellTable.
+constexpr std::array kTables{&kJoints,    &kMembers,       &kSupports,
+                             &kLoadTable, &kMaterialTable, &kSectionTable};
 
 } // namespace
 
@@ -291,27 +235,7 @@ std::string symbolOf(const Units& units, ColumnUnit unit) {
     return "";
 }
 
-const ModelTable& jointTable() { return kJoints; }
-const ModelTable& memberTable() { return kMembers; }
-const ModelTable& supportTable() { return kSupports; }
-
-const ModelTable& modelTable(CellTable table) {
-    switch (table) {
-    case CellTable::Joints:
-        return kJoints;
-    case CellTable::Members:
-        return kMembers;
-    case CellTable::Supports:
-        return kSupports;
-    case CellTable::Loads:
-        return loadTable();
-    case CellTable::Materials:
-        return materialTable();
-    case CellTable::Sections:
-        break;
-    }
-    return sectionTable();
-}
+const ModelTable& modelTable(CellTable table) { return *kTables[static_cast<std::size_t>(table)]; }
 
 const CellColumn& columnOf(const Cell& cell) {
     return modelTable(cell.table).columns[static_cast<std::size_t>(cell.column)];

@@ -62,24 +62,28 @@ struct NotebookLook {
     bool orders = true;   // its heading, pressed, orders the rows
     bool atRight = false; // the heading, as over numbers
 };
+// Row: see Cell. The text of numbers has points.
+using ReadCell = Outcome<Edit> (*)(const Truss&, int row, const std::string& text);
+// Of a row that is there.
+using WriteCell = CellValue (*)(const Truss&, std::size_t row);
+using AskCell = bool (*)(const Truss&, std::size_t row);
+struct ColumnMore {
+    bool mayBeEmpty = false; // an empty text leaves it out of the model
+    std::string_view hint{}; // in the empty row at the end, which begins with columns that have one
+    std::string_view onPage{}; // its heading in the page's own tables, where that is not its name
+    bool isOnPage = true;
+    std::string_view picked{}; // its name in the inspector; none: it is not there
+    AskCell canType = nullptr; // none: in every row that is there
+};
 struct CellColumn {
     std::string_view key;  // within the field's own
     std::string_view name; // for those who hear it: "x" of joint C
-    ColumnUnit unit = ColumnUnit::None;
     CellForm form = CellForm::Words;
-    bool mayBeEmpty = false; // an empty text leaves it out of the model
-    // In the empty row at the end, which begins with the columns that have a hint.
-    std::string_view hint{};
-
-    std::string_view pageHeading{}; // in the page's own tables; none: it is not there
+    ColumnUnit unit = ColumnUnit::None;
     NotebookLook notebook{};
-    std::string_view picked{}; // in the inspector; none: it is not there
-
-    // Of a row that is there.
-    CellValue (*write)(const Truss&, std::size_t row) = nullptr;
-    // None: it is not typed. The text of numbers has points. Row: see Cell.
-    Outcome<Edit> (*read)(const Truss&, int row, const std::string& text) = nullptr;
-    bool (*canType)(const Truss&, std::size_t row) = nullptr; // none: in every row that is there
+    WriteCell write = nullptr;
+    ReadCell read = nullptr; // none: it is not typed
+    ColumnMore more{};
 };
 
 struct ModelTable {
@@ -96,13 +100,5 @@ inline constexpr std::size_t kCellTables = 6;
 [[nodiscard]] const ModelTable& modelTable(CellTable);
 // Precondition: the table has such a column.
 [[nodiscard]] const CellColumn& columnOf(const Cell&);
-
-// Of each table, for modelTable alone.
-[[nodiscard]] const ModelTable& jointTable();
-[[nodiscard]] const ModelTable& memberTable();
-[[nodiscard]] const ModelTable& supportTable();
-[[nodiscard]] const ModelTable& loadTable();
-[[nodiscard]] const ModelTable& materialTable();
-[[nodiscard]] const ModelTable& sectionTable();
 
 } // namespace gusset

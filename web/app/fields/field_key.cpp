@@ -4,238 +4,181 @@
 #include "core/number.hpp"
 #include "model/quantity/quantity_input.hpp"
 
-#include <algorithm>
 #include <array>
 #include <charconv>
+#include <utility>
+#include <vector>
 
 namespace gusset {
 namespace {
 
-// Fields that are there once.
-struct Single {
-    std::string_view key;
-    FieldId field;
-};
-constexpr std::array kSingles{
-    Single{"title", TitleField::Header},
-    Single{"page.title", TitleField::Page},
-    Single{"open", LinkField::Open},
-    Single{"several.move", SeveralKind::Move},
-    Single{"several.copy", SeveralKind::Copy},
-    Single{"several.turn", SeveralKind::Turn},
-    Single{"several.repeat", SeveralKind::Repeat},
-    Single{"several.warm", SeveralKind::Warm},
-    Single{"starter.span", StarterSize::Span},
-    Single{"starter.rise", StarterSize::Rise},
-    Single{"starter.load", StarterSize::Load},
-    Single{"board.member", MemberEndField::Drawing},
-    Single{"board.drawn", MemberEndField::Drawn},
+// Where a key has '#', a number of its field stands: its row and, behind it, its part.
+struct Key {
+    std::string pattern;
+    FieldId field; // with zeros for these
 };
 
-struct KindName {
-    std::string_view list;
-    std::string_view field;
-    bool hasPart = false; // its number stands between them
-};
-// In the order of ListFieldKind.
-constexpr std::array<KindName, 7> kKindNames{{
-    {"combination", "name", false},
-    {"combination", "factor", true},
-    {"moving", "name", false},
-    {"moving", "at", true},
-    {"moving", "force", true},
-    {"moving", "spread", false},
-    {"moving", "length", false},
-}};
-
-constexpr std::string_view kPicked = "picked:";
-constexpr std::string_view kPage = "page.";
-constexpr std::string_view kDimension = "board.dimension:"; // its numbers have points
-constexpr std::string_view kRemove = "remove";
-constexpr std::string_view kKind = "kind";
-
-std::string joined(std::string_view list, int row, std::string_view field) {
-    return std::string(list) + "." + std::to_string(row) + "." + std::string(field);
+void addCells(std::vector<Key>& keys, CellTable table) {
+    const std::string row = std::string(modelTable(table).one) + ".#.";
+    for (int column = 0; column < static_cast<int>(modelTable(table).columns.size()); ++column) {
+        const Cell cell{table, 0, column};
+        if (columnOf(cell).read == nullptr) {
+            continue;
+        }
+        const std::string pattern = row + std::string(columnOf(cell).key);
+        keys.push_back({pattern, cell});
+        keys.push_back({"picked:" + pattern, PickedCell{cell}});
+        keys.push_back({"page." + pattern, PageCell{cell}});
+    }
+    keys.push_back({"page." + row + "remove", PageRow{table, 0, RowPress::Remove}});
 }
 
-struct KeyWriter {
-    std::string operator()(const Cell& cell) const {
-        return joined(modelTable(cell.table).one, cell.row, columnOf(cell).key);
+std::vector<Key> makeKeys() {
+    std::vector<Key> keys{
+        {"title", TitleField::Header},
+        {"page.title", TitleField::Page},
+        {"page.support.#.kind", PageRow{CellTable::Supports, 0, RowPress::ChangeKind}},
+        {"combination.#.name", ListField{ListFieldKind::CombinationName}},
+        {"combination.#.#.factor", ListField{ListFieldKind::Factor}},
+        {"moving.#.name", ListField{ListFieldKind::MovingName}},
+        {"moving.#.#.at", ListField{ListFieldKind::AxleAt}},
+        {"moving.#.#.force", ListField{ListFieldKind::AxleForce}},
+        {"moving.#.spread", ListField{ListFieldKind::SpreadForce}},
+        {"moving.#.length", ListField{ListFieldKind::SpreadLength}},
+        {"several.move", SeveralKind::Move},
+        {"several.copy", SeveralKind::Copy},
+        {"several.turn", SeveralKind::Turn},
+        {"several.repeat", SeveralKind::Repeat},
+        {"several.warm", SeveralKind::Warm},
+        {"starter.span", StarterSize::Span},
+        {"starter.rise", StarterSize::Rise},
+        {"starter.load", StarterSize::Load},
+        {"open", LinkField::Open},
+        {"board.load.#", LoadField{LoadId{0}}},
+        {"board.member", MemberEndField::Drawing},
+        {"board.drawn", MemberEndField::Drawn},
+    };
+    for (std::size_t table = 0; table < kCellTables; ++table) {
+        addCells(keys, static_cast<CellTable>(table));
     }
-    std::string operator()(const PickedCell& field) const {
-        return std::string(kPicked) + (*this)(field.cell);
+    for (const CheckNumber& number : kCheckNumbers) {
+        keys.push_back({"checks." + std::string(number.key), CheckField{number.value}});
     }
-    std::string operator()(const PageCell& field) const {
-        return std::string(kPage) + (*this)(field.cell);
+    for (std::size_t table = 0; table < kListedTables; ++table) {
+        keys.push_back({"list." + std::to_string(table) + ".words",
+                        SearchField{static_cast<ListedTable>(table)}});
     }
-    std::string operator()(const PageRow& field) const {
-        return std::string(kPage) + joined(modelTable(field.table).one, field.row,
-                                           field.press == RowPress::Remove ? kRemove : kKind);
-    }
-    std::string operator()(const ListField& field) const {
-        const KindName& name = kKindNames[static_cast<std::size_t>(field.kind)];
-        const std::string part = name.hasPart ? std::to_string(field.part) + "." : "";
-        return joined(name.list, field.row, part + std::string(name.field));
-    }
-    std::string operator()(const CheckField& field) const {
-        const auto* number =
-            std::find_if(kCheckNumbers.begin(), kCheckNumbers.end(),
-                         [&](const CheckNumber& it) { return it.value == field.number; });
-        return "checks." + std::string(number->key);
-    }
-    std::string operator()(const SearchField& field) const {
-        return joined("list", static_cast<int>(field.table), "words");
-    }
-    std::string operator()(const LoadField& field) const {
-        return "board.load." + std::to_string(field.load.index);
-    }
-    std::string operator()(const Measured& measured) const {
-        return std::string(kDimension) + (measured.upright ? "y:" : "x:") +
-               shortestNumber(measured.from) + ":" + shortestNumber(measured.to);
-    }
-    template <class Other>
-    std::string operator()(const Other& field) const {
-        const auto* single =
-            std::find_if(kSingles.begin(), kSingles.end(),
-                         [field](const Single& it) { return it.field == FieldId(field); });
-        return std::string(single->key);
-    }
-};
-
-using Parts = std::vector<std::string_view>;
-
-Parts partsOf(std::string_view key, char sign) {
-    Parts parts;
-    for (std::size_t end = key.find(sign); end != std::string_view::npos; end = key.find(sign)) {
-        parts.push_back(key.substr(0, end));
-        key.remove_prefix(end + 1);
-    }
-    parts.push_back(key);
-    return parts;
+    return keys;
 }
 
-std::optional<int> wholeOf(std::string_view text) {
+const std::vector<Key>& allKeys() {
+    static const std::vector<Key> keys = makeKeys();
+    return keys;
+}
+
+std::array<int*, 2> numbersIn(FieldId& field) {
+    return std::visit(
+        [](auto& it) -> std::array<int*, 2> {
+            if constexpr (requires { it.part; }) {
+                return {&it.row, &it.part};
+            } else if constexpr (requires { it.row; }) {
+                return {&it.row};
+            } else if constexpr (requires { it.cell; }) {
+                return {&it.cell.row};
+            } else if constexpr (requires { it.load; }) {
+                return {&it.load.index};
+            } else {
+                return {};
+            }
+        },
+        field);
+}
+
+// Takes a number from the front; none, and nothing taken, where there is no plain one.
+std::optional<int> takeWhole(std::string_view& text) {
     int number = -1;
     const auto read = std::from_chars(text.data(), text.data() + text.size(), number);
-    const bool good = read.ec == std::errc{} && read.ptr == text.data() + text.size();
-    return good && number >= 0 ? std::optional(number) : std::nullopt;
+    if (read.ec != std::errc{} || number < 0) {
+        return std::nullopt;
+    }
+    text.remove_prefix(static_cast<std::size_t>(read.ptr - text.data()));
+    return number;
 }
 
-std::optional<CellTable> tableOf(std::string_view one) {
-    for (std::size_t i = 0; i < kCellTables; ++i) {
-        if (modelTable(static_cast<CellTable>(i)).one == one) {
-            return static_cast<CellTable>(i);
+std::optional<FieldId> readAs(const Key& key, std::string_view text) {
+    FieldId field = key.field;
+    const std::array<int*, 2> numbers = numbersIn(field);
+    std::size_t count = 0;
+    for (const char c : key.pattern) {
+        if (c != '#') {
+            if (!text.starts_with(c)) {
+                return std::nullopt;
+            }
+            text.remove_prefix(1);
+        } else if (const std::optional<int> number = takeWhole(text)) {
+            *numbers[count++] = *number;
+        } else {
+            return std::nullopt;
         }
     }
-    return std::nullopt;
+    return text.empty() ? std::optional(field) : std::nullopt;
 }
 
-std::optional<Cell> cellIn(const Parts& parts) {
-    const auto table = parts.size() == 3 ? tableOf(parts[0]) : std::nullopt;
-    const auto row = table ? wholeOf(parts[1]) : std::nullopt;
-    if (!row) {
+// A dimension's numbers have points: "board.dimension:x:1.5:4".
+constexpr std::string_view kDimension = "board.dimension:";
+
+std::string keyOf(const Measured& measured) {
+    return std::string(kDimension) + (measured.upright ? "y:" : "x:") +
+           shortestNumber(measured.from) + ":" + shortestNumber(measured.to);
+}
+
+std::optional<FieldId> readMeasured(std::string_view text) {
+    const bool upright = text.starts_with("y:");
+    const std::size_t colon = text.find(':', 2);
+    if ((!upright && !text.starts_with("x:")) || colon == std::string_view::npos) {
         return std::nullopt;
     }
-    const auto columns = modelTable(*table).columns;
-    const auto found = std::find_if(columns.begin(), columns.end(), [&](const CellColumn& it) {
-        return it.read != nullptr && it.key == parts[2];
-    });
-    return found == columns.end()
-               ? std::nullopt
-               : std::optional(Cell{*table, *row, static_cast<int>(found - columns.begin())});
-}
-
-std::optional<FieldId> pageFieldIn(const Parts& parts) {
-    if (const auto cell = cellIn(parts)) {
-        return PageCell{*cell};
-    }
-    const auto table = parts.size() == 3 ? tableOf(parts[0]) : std::nullopt;
-    const auto row = table ? wholeOf(parts[1]) : std::nullopt;
-    const bool turns = table == CellTable::Supports && parts[2] == kKind;
-    if (!row || (parts[2] != kRemove && !turns)) {
-        return std::nullopt;
-    }
-    return PageRow{*table, *row, turns ? RowPress::ChangeKind : RowPress::Remove};
-}
-
-std::optional<FieldId> listFieldIn(const Parts& parts) {
-    for (std::size_t i = 0; i < kKindNames.size() && parts.size() > 2; ++i) {
-        const KindName& name = kKindNames[i];
-        const auto row = wholeOf(parts[1]);
-        const auto part = name.hasPart ? wholeOf(parts[2]) : std::optional(0);
-        if (parts.size() == (name.hasPart ? 4U : 3U) && parts.front() == name.list &&
-            parts.back() == name.field && row && part) {
-            return ListField{static_cast<ListFieldKind>(i), *row, *part};
-        }
-    }
-    return std::nullopt;
-}
-
-std::optional<FieldId> measuredIn(const Parts& parts) {
-    const bool three = parts.size() == 3;
-    const Outcome<double> from = readNumber(three ? parts[1] : "");
-    const Outcome<double> to = readNumber(three ? parts[2] : "");
-    if (!from || !to || (parts[0] != "x" && parts[0] != "y")) {
-        return std::nullopt;
-    }
-    return Measured{parts[0] == "y", from.value(), to.value()};
-}
-
-std::optional<FieldId> checkIn(std::string_view key) {
-    for (const CheckNumber& number : kCheckNumbers) {
-        if (number.key == key) {
-            return CheckField{number.value};
-        }
-    }
-    return std::nullopt;
-}
-
-// Of a list of so many.
-std::optional<FieldId> numberedIn(const Parts& parts) {
-    const auto number =
-        parts.size() == 3 ? wholeOf(parts[parts[0] == "list" ? 1 : 2]) : std::nullopt;
-    if (!number) {
-        return std::nullopt;
-    }
-    if (parts[0] == "board" && parts[1] == "load") {
-        return LoadField{LoadId{*number}};
-    }
-    const bool list = parts[0] == "list" && parts[2] == "words";
-    return list && static_cast<std::size_t>(*number) < kListedTables
-               ? std::optional<FieldId>(SearchField{static_cast<ListedTable>(*number)})
-               : std::nullopt;
+    const Outcome<double> from = readNumber(text.substr(2, colon - 2));
+    const Outcome<double> to = readNumber(text.substr(colon + 1));
+    return from && to ? std::optional<FieldId>(Measured{upright, from.value(), to.value()})
+                      : std::nullopt;
 }
 
 } // namespace
 
-std::string keyOf(const FieldId& field) { return std::visit(KeyWriter{}, field); }
+std::string keyOf(const FieldId& field) {
+    if (const auto* measured = std::get_if<Measured>(&field)) {
+        return keyOf(*measured);
+    }
+    FieldId zeroed = field;
+    std::array<int, 2> numbers{};
+    std::size_t count = 0;
+    for (int* number : numbersIn(zeroed)) {
+        numbers[count++] = number ? std::exchange(*number, 0) : 0;
+    }
+    count = 0;
+    std::string text;
+    for (const Key& key : allKeys()) {
+        if (key.field == zeroed) {
+            for (const char c : key.pattern) {
+                text += c == '#' ? std::to_string(numbers[count++]) : std::string(1, c);
+            }
+            break;
+        }
+    }
+    return text;
+}
 
-std::optional<FieldId> fieldOf(std::string_view key) {
-    const auto* single = std::find_if(kSingles.begin(), kSingles.end(),
-                                      [key](const Single& it) { return it.key == key; });
-    if (single != kSingles.end()) {
-        return single->field;
+std::optional<FieldId> fieldOf(std::string_view text) {
+    if (text.starts_with(kDimension)) {
+        return readMeasured(text.substr(kDimension.size()));
     }
-    const auto behind = [key](std::string_view beginning) { return key.substr(beginning.size()); };
-    if (key.starts_with(kPage)) {
-        return pageFieldIn(partsOf(behind(kPage), '.'));
+    for (const Key& key : allKeys()) {
+        if (const std::optional<FieldId> field = readAs(key, text)) {
+            return field;
+        }
     }
-    if (key.starts_with(kDimension)) {
-        return measuredIn(partsOf(behind(kDimension), ':'));
-    }
-    if (key.starts_with("checks.")) {
-        return checkIn(behind("checks."));
-    }
-    if (key.starts_with(kPicked)) {
-        const auto cell = cellIn(partsOf(behind(kPicked), '.'));
-        return cell ? std::optional<FieldId>(PickedCell{*cell}) : std::nullopt;
-    }
-    const Parts parts = partsOf(key, '.');
-    if (const auto cell = cellIn(parts)) {
-        return *cell;
-    }
-    const auto list = listFieldIn(parts);
-    return list ? list : numberedIn(parts);
+    return std::nullopt;
 }
 
 } // namespace gusset

@@ -44,7 +44,7 @@ struct Finish {
 
     [[nodiscard]] Truss commitCell(const Cell& cell, const RowOrder& order) const {
         const bool isNew = cell.row == rowsOf(state.truss, cell.table);
-        const bool mayBeEmpty = !isNew && columnOf(cell).mayBeEmpty;
+        const bool mayBeEmpty = !isNew && columnOf(cell).more.mayBeEmpty;
         if ((done.text.empty() && !mayBeEmpty) || done.text == cellText(state.truss, cell)) {
             return state.truss;
         }

@@ -1,15 +1,10 @@
 // The table of loads, which holds loads of every kind.
 #include "app/fields/cell_text.hpp"
-#include "app/fields/columns.hpp"
+#include "app/fields/column_parts.hpp"
 #include "model/quantity/quantity_input.hpp"
-
-#include <array>
-#include <optional>
 
 namespace gusset {
 namespace {
-
-constexpr std::array kFirstToCase{0, column::kLoadFirst, column::kLoadSecond, column::kLoadCase};
 
 double sizeToBeginWith(const Truss& truss) {
     for (auto load = truss.loads.rbegin(); load != truss.loads.rend(); ++load) {
@@ -37,7 +32,7 @@ auto numberIn(AnyLoad& load, int column) -> decltype(&std::get<JointForce>(load.
 template <int kColumn>
 CellValue writeLoadNumber(const Truss& truss, std::size_t row) {
     const double* number = numberIn(truss.loads[row], kColumn);
-    return number ? CellValue(*number) : CellValue();
+    return numberOrNothing(number ? std::optional(*number) : std::nullopt);
 }
 
 bool isOnJoint(const Truss& truss, std::size_t row) { return jointOf(truss.loads[row]).valid(); }
@@ -103,59 +98,40 @@ Outcome<Edit> readCase(const Truss& truss, int row, const std::string& text) {
     return Edit(SetLoad{id, load});
 }
 
+CellValue writeLoadJoint(const Truss& truss, std::size_t row) {
+    return jointLabel(truss, jointOf(truss.loads[row]));
+}
+
+CellValue writeCase(const Truss& truss, std::size_t row) {
+    const std::string& id = truss.loads[row].caseId;
+    return id.empty() ? kDefaultCase : id;
+}
+
 constexpr std::array kLoadColumns{
-    CellColumn{.key = "joint",
-               .name = "joint",
-               .hint = "joint",
-               .pageHeading = "joint",
-               .notebook = {"load at", 64},
-               .write = [](const Truss& truss, std::size_t row) -> CellValue {
-                   return jointLabel(truss, jointOf(truss.loads[row]));
-               },
-               .read = readLoadJoint,
-               .canType = isOnJoint},
-    CellColumn{.key = "first",
-               .name = "force to the right",
-               .unit = ColumnUnit::Force,
-               .form = CellForm::Number,
-               .pageHeading = "to the right, or size",
-               .notebook = {"→ or size", 80},
-               .picked = "→",
-               .write = writeLoadNumber<column::kLoadFirst>,
-               .read = readLoadNumber<column::kLoadFirst>,
-               .canType = hasNumber<column::kLoadFirst>},
-    CellColumn{.key = "second",
-               .name = "force upwards",
-               .unit = ColumnUnit::Force,
-               .form = CellForm::Number,
-               .pageHeading = "up, or @ angle",
-               .notebook = {"↑ or angle", 80},
-               .picked = "↑",
-               .write = writeLoadNumber<column::kLoadSecond>,
-               .read = readLoadNumber<column::kLoadSecond>,
-               .canType = hasNumber<column::kLoadSecond>},
-    CellColumn{.key = "case",
-               .name = "case",
-               .pageHeading = "case",
-               .notebook = {"case", 60},
-               .write = [](const Truss& truss, std::size_t row) -> CellValue {
-                   const std::string& id = truss.loads[row].caseId;
-                   return id.empty() ? kDefaultCase : id;
-               },
-               .read = readCase},
+    wordColumn("joint", "joint", {"load at", 64}, writeLoadJoint, readLoadJoint,
+               {.hint = "joint", .canType = isOnJoint}),
+    numberColumn("first", "force to the right", ColumnUnit::Force, {"→ or size", 80},
+                 writeLoadNumber<column::kLoadFirst>, readLoadNumber<column::kLoadFirst>,
+                 {.onPage = "to the right, or size",
+                  .picked = "→",
+                  .canType = hasNumber<column::kLoadFirst>}),
+    numberColumn(
+        "second", "force upwards", ColumnUnit::Force, {"↑ or angle", 80},
+        writeLoadNumber<column::kLoadSecond>, readLoadNumber<column::kLoadSecond>,
+        {.onPage = "up, or @ angle", .picked = "↑", .canType = hasNumber<column::kLoadSecond>}),
+    wordColumn("case", "case", {"case", 60}, writeCase, readCase),
 };
 
-constexpr ModelTable kLoads{
-    .one = "load",
-    .plural = "Loads",
-    .find = "find a joint or a case",
-    .columns = kLoadColumns,
-    .inNotebook = kFirstToCase,
-    .rows = [](const Truss& truss) { return static_cast<int>(truss.loads.size()); },
-    .remove = [](int row) { return Edit(Remove{Things{.loads = {LoadId{row}}}}); }};
+Edit removeLoad(int row) { return Remove{Things{.loads = {LoadId{row}}}}; }
 
 } // namespace
 
-const ModelTable& loadTable() { return kLoads; }
+const ModelTable kLoadTable{"load",
+                            "Loads",
+                            "find a joint or a case",
+                            kLoadColumns,
+                            inOrder(kLoadColumns),
+                            countOf<&Truss::loads>,
+                            removeLoad};
 
 } // namespace gusset

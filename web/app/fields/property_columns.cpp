@@ -1,27 +1,16 @@
 // The tables of what members are made of: materials and sections.
 #include "app/fields/cell_text.hpp"
-#include "app/fields/columns.hpp"
+#include "app/fields/column_parts.hpp"
 #include "model/catalogue/section_properties.hpp"
 #include "model/quantity/quantity_input.hpp"
-
-#include <array>
-#include <optional>
 
 namespace gusset {
 namespace {
 
-constexpr std::array kPropertiesInOrder{0, 1, 2, 3, 4};
 constexpr double kMillion = 1e6;
 
-// The one in that row; in the row at the end a new one.
-template <class Thing>
-Thing thingIn(const std::vector<Thing>& things, int row) {
-    const auto at = static_cast<std::size_t>(row);
-    return at < things.size() ? things[at] : Thing{};
-}
-
 Outcome<Edit> readMaterialId(const Truss& truss, int row, const std::string& text) {
-    Material material = thingIn(truss.materials, row);
+    Material material = thingIn<&Truss::materials>(truss, row);
     material.id = trimmed(text);
     return Edit(SetMaterial{row, material});
 }
@@ -29,14 +18,14 @@ Outcome<Edit> readMaterialId(const Truss& truss, int row, const std::string& tex
 template <std::optional<double> Material::*kValue>
 CellValue writeProperty(const Truss& truss, std::size_t row) {
     const std::optional<double> value = truss.materials[row].*kValue;
-    const double shown = kValue == &Material::alpha ? kMillion : 1;
-    return value ? CellValue(*value * shown) : CellValue();
+    const bool millionths = value && kValue == &Material::alpha;
+    return numberOrNothing(millionths ? *value * kMillion : value);
 }
 
 template <std::optional<double> Material::*kValue>
 Outcome<Edit> readProperty(const Truss& truss, int row, const std::string& text) {
     constexpr bool kStress = kValue == &Material::E || kValue == &Material::strength;
-    Material material = thingIn(truss.materials, row);
+    Material material = thingIn<&Truss::materials>(truss, row);
     material.*kValue = std::nullopt;
     if (!trimmed(text).empty()) {
         const Outcome<double> number =
@@ -51,132 +40,72 @@ Outcome<Edit> readProperty(const Truss& truss, int row, const std::string& text)
 }
 
 constexpr std::array kMaterialColumns{
-    CellColumn{.key = "id",
-               .name = "name",
-               .hint = "name",
-               .pageHeading = "material",
-               .notebook = {"material", 58},
-               .write = [](const Truss& truss, std::size_t row) -> CellValue {
-                   return truss.materials[row].id;
-               },
-               .read = readMaterialId},
-    CellColumn{.key = "E",
-               .name = "E",
-               .unit = ColumnUnit::Stress,
-               .form = CellForm::Number,
-               .mayBeEmpty = true,
-               .pageHeading = "E",
-               .notebook = {"E", 72},
-               .write = writeProperty<&Material::E>,
-               .read = readProperty<&Material::E>},
-    CellColumn{.key = "strength",
-               .name = "strength",
-               .unit = ColumnUnit::Stress,
-               .form = CellForm::Number,
-               .mayBeEmpty = true,
-               .pageHeading = "strength",
-               .notebook = {.heading = "strength", .least = 60, .namesUnit = false},
-               .write = writeProperty<&Material::strength>,
-               .read = readProperty<&Material::strength>},
-    CellColumn{.key = "density",
-               .name = "density",
-               .unit = ColumnUnit::KilogramsPerCubicMetre,
-               .form = CellForm::Number,
-               .mayBeEmpty = true,
-               .pageHeading = "density",
-               .notebook = {.heading = "kg/m³", .least = 50, .namesUnit = false},
-               .write = writeProperty<&Material::density>,
-               .read = readProperty<&Material::density>},
-    CellColumn{.key = "alpha",
-               .name = "α",
-               .unit = ColumnUnit::MillionthsPerKelvin,
-               .form = CellForm::Number,
-               .mayBeEmpty = true,
-               .pageHeading = "α",
-               .notebook = {"α", 70},
-               .write = writeProperty<&Material::alpha>,
-               .read = readProperty<&Material::alpha>},
+    wordColumn("id", "name", {"material", 58}, writeWords<&Truss::materials, &Material::id>,
+               readMaterialId, {.hint = "name", .onPage = "material"}),
+    numberColumn("E", "E", ColumnUnit::Stress, {"E", 72}, writeProperty<&Material::E>,
+                 readProperty<&Material::E>, {.mayBeEmpty = true}),
+    numberColumn("strength", "strength", ColumnUnit::Stress,
+                 {.heading = "strength", .least = 60, .namesUnit = false},
+                 writeProperty<&Material::strength>, readProperty<&Material::strength>,
+                 {.mayBeEmpty = true}),
+    numberColumn("density", "density", ColumnUnit::KilogramsPerCubicMetre,
+                 {.heading = "kg/m³", .least = 50, .namesUnit = false},
+                 writeProperty<&Material::density>, readProperty<&Material::density>,
+                 {.mayBeEmpty = true}),
+    numberColumn("alpha", "α", ColumnUnit::MillionthsPerKelvin, {"α", 70},
+                 writeProperty<&Material::alpha>, readProperty<&Material::alpha>,
+                 {.mayBeEmpty = true}),
 };
 
-Outcome<Edit> readSectionId(const Truss& truss, int row, const std::string& text) {
-    Section section = thingIn(truss.sections, row);
-    section.id = trimmed(text);
-    return Edit(SetSection{row, section});
-}
-
-Outcome<Edit> readSectionMaterial(const Truss& truss, int row, const std::string& text) {
-    Section section = thingIn(truss.sections, row);
-    section.material = trimmed(text);
+template <std::string Section::*kWords>
+Outcome<Edit> readSectionWords(const Truss& truss, int row, const std::string& text) {
+    Section section = thingIn<&Truss::sections>(truss, row);
+    section.*kWords = trimmed(text);
     return Edit(SetSection{row, section});
 }
 
 Outcome<Edit> readMake(const Truss& truss, int row, const std::string& text) {
-    Outcome<Section> made = madeOf(thingIn(truss.sections, row), text);
+    Outcome<Section> made = madeOf(thingIn<&Truss::sections>(truss, row), text);
     return made ? Outcome<Edit>(SetSection{row, std::move(made).value()})
                 : Outcome<Edit>(made.issues());
 }
 
+CellValue writeMake(const Truss& truss, std::size_t row) { return makeText(truss.sections[row]); }
+
 CellValue writeArea(const Truss& truss, std::size_t row) {
-    const std::optional<double> area = propertiesOf(truss.sections[row]).area;
-    return area ? CellValue(*area) : CellValue();
+    return numberOrNothing(propertiesOf(truss.sections[row]).area);
 }
 
 constexpr std::array kSectionColumns{
-    CellColumn{.key = "id",
-               .name = "name",
-               .hint = "name",
-               .pageHeading = "section",
-               .notebook = {"section", 58},
-               .write = [](const Truss& truss, std::size_t row) -> CellValue {
-                   return truss.sections[row].id;
-               },
-               .read = readSectionId},
-    CellColumn{.key = "material",
-               .name = "material",
-               .mayBeEmpty = true,
-               .pageHeading = "material",
-               .notebook = {"material", 60},
-               .write = [](const Truss& truss, std::size_t row) -> CellValue {
-                   return truss.sections[row].material;
-               },
-               .read = readSectionMaterial},
-    CellColumn{.key = "make",
-               .name = "made as",
-               .form = CellForm::Numbers,
-               .pageHeading = "made as",
-               .notebook = {"made as", 118, 3},
-               .write = [](const Truss& truss, std::size_t row) -> CellValue {
-                   return makeText(truss.sections[row]);
-               },
-               .read = readMake},
-    CellColumn{.key = "area", // which follows from how it is made
-               .name = "area",
-               .unit = ColumnUnit::Area,
-               .form = CellForm::Number,
-               .notebook = {"A", 62, 0.6},
-               .write = writeArea},
+    wordColumn("id", "name", {"section", 58}, writeWords<&Truss::sections, &Section::id>,
+               readSectionWords<&Section::id>, {.hint = "name", .onPage = "section"}),
+    wordColumn("material", "material", {"material", 60},
+               writeWords<&Truss::sections, &Section::material>,
+               readSectionWords<&Section::material>, {.mayBeEmpty = true}),
+    numbersColumn("make", "made as", ColumnUnit::None, {"made as", 118, 3}, writeMake, readMake),
+    // Follows from how it is made.
+    numberColumn("area", "area", ColumnUnit::Area, {"A", 62, 0.6}, writeArea, nullptr,
+                 {.isOnPage = false}),
 };
 
-constexpr ModelTable kMaterials{
-    .one = "material",
-    .plural = "Materials",
-    .find = "find a material",
-    .columns = kMaterialColumns,
-    .inNotebook = {kPropertiesInOrder.data(), kMaterialColumns.size()},
-    .rows = [](const Truss& truss) { return static_cast<int>(truss.materials.size()); },
-    .remove = [](int row) { return Edit(RemoveMaterial{row}); }};
-constexpr ModelTable kSections{
-    .one = "section",
-    .plural = "Sections",
-    .find = "find a section",
-    .columns = kSectionColumns,
-    .inNotebook = {kPropertiesInOrder.data(), kSectionColumns.size()},
-    .rows = [](const Truss& truss) { return static_cast<int>(truss.sections.size()); },
-    .remove = [](int row) { return Edit(RemoveSection{row}); }};
+Edit removeMaterial(int row) { return RemoveMaterial{row}; }
+Edit removeSection(int row) { return RemoveSection{row}; }
 
 } // namespace
 
-const ModelTable& materialTable() { return kMaterials; }
-const ModelTable& sectionTable() { return kSections; }
+const ModelTable kMaterialTable{"material",
+                                "Materials",
+                                "find a material",
+                                kMaterialColumns,
+                                inOrder(kMaterialColumns),
+                                countOf<&Truss::materials>,
+                                removeMaterial};
+const ModelTable kSectionTable{"section",
+                               "Sections",
+                               "find a section",
+                               kSectionColumns,
+                               inOrder(kSectionColumns),
+                               countOf<&Truss::sections>,
+                               removeSection};
 
 } // namespace gusset

@@ -62,7 +62,7 @@ std::string rowHtml(const Truss& truss, CellTable table, int row) {
     for (int column = 0; column < columnsOf(table); ++column) {
         const Cell cell{table, row, column};
         const bool presses = table == CellTable::Supports && column == column::kSupportKind;
-        if (columnOf(cell).pageHeading.empty() || (presses && isNew)) {
+        if (!columnOf(cell).more.isOnPage || (presses && isNew)) {
             continue;
         }
         const std::string inner = presses ? kindHtml(truss, row) : cellHtml(truss, cell);
@@ -78,7 +78,8 @@ std::string rowHtml(const Truss& truss, CellTable table, int row) {
 std::string headingHtml(const Truss& truss, const CellColumn& column) {
     const std::string unit = symbolOf(truss.units, column.unit);
     return "<th scope=\"col\">" +
-           escapeHtml(std::string(column.pageHeading) + (unit.empty() ? "" : " (" + unit + ")")) +
+           escapeHtml(std::string(column.more.onPage.empty() ? column.name : column.more.onPage) +
+                      (unit.empty() ? "" : " (" + unit + ")")) +
            "</th>";
 }
 
@@ -87,7 +88,7 @@ std::string tableOf(const Truss& truss, CellTable table) {
     std::string html =
         "<table class=\"model\">\n<caption>" + std::string(of.plural) + "</caption>\n<thead><tr>";
     for (const CellColumn& column : of.columns) {
-        html += column.pageHeading.empty() ? "" : headingHtml(truss, column);
+        html += column.more.isOnPage ? headingHtml(truss, column) : "";
     }
     html += "<td></td></tr></thead>\n<tbody>\n"; // the buttons that remove need no heading
     const int rows = rowsOf(truss, table);

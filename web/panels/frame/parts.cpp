@@ -124,7 +124,7 @@ bool cellField(PanelContext& context, const Table& table, int column, const Cell
     look.numeric = isNumber(cell);
     look.align = look.numeric ? Align::Right : Align::Left;
     if (cell.row == rowsOf(truss, cell.table)) {
-        look.hint = columnOf(cell).hint;
+        look.hint = columnOf(cell).more.hint;
     }
     return field(context, table.cell(column), look);
 }

@@ -11,8 +11,10 @@ namespace {
 
 constexpr double kFirstPerLength = -1; // downward, to be typed over
 
-// What the load tool doesn't draw.
-void furtherLoads(PanelContext& context) {
+// With what the load tool doesn't draw.
+void belowLoads(PanelContext& context) {
+    smallPrint(context.ui, "Type 5 @ 30° for a size and an angle, or 3, −4 for two parts; "
+                           "sums and units are read as well: 2*1.5 kN.");
     const Truss& truss = context.state.truss;
     const bool weighs = std::any_of(truss.loads.begin(), truss.loads.end(), [](const Load& load) {
         return std::holds_alternative<SelfWeight>(load.what);
@@ -30,13 +32,10 @@ void furtherLoads(PanelContext& context) {
 
 void modelTab(PanelContext& context) {
     beginScroll(context.ui, "model");
-    for (const CellTable table :
-         {CellTable::Joints, CellTable::Members, CellTable::Supports, CellTable::Loads}) {
-        drawModelTable(context, table);
-    }
-    smallPrint(context.ui, "Type 5 @ 30° for a size and an angle, or 3, −4 for two parts; "
-                           "sums and units are read as well: 2*1.5 kN.");
-    furtherLoads(context);
+    drawModelTable(context, CellTable::Joints);
+    drawModelTable(context, CellTable::Members);
+    drawModelTable(context, CellTable::Supports);
+    drawModelTable(context, CellTable::Loads, belowLoads);
     propertyTables(context);
     combinationsTable(context);
     movingTables(context);

@@ -160,7 +160,7 @@ void rowOf(PanelContext& context, Table& table, CellTable of, int row) {
 
 } // namespace
 
-void drawModelTable(PanelContext& context, CellTable of) {
+void drawModelTable(PanelContext& context, CellTable of, void (*below)(PanelContext&)) {
     const Truss& truss = context.state.truss;
     const ModelTable& model = modelTable(of);
     const int count = rowsOf(truss, of);
@@ -178,6 +178,9 @@ void drawModelTable(PanelContext& context, CellTable of) {
         for (int place = clipper.DisplayStart; place < clipper.DisplayEnd; ++place) {
             rowOf(context, table, of, rows[static_cast<std::size_t>(place)]);
         }
+    }
+    if (below != nullptr) {
+        below(context);
     }
 }
 

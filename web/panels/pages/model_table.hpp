@@ -7,6 +7,7 @@
 
 namespace gusset {
 
-void drawModelTable(PanelContext&, CellTable);
+// `below` draws what stands close under its rows.
+void drawModelTable(PanelContext&, CellTable, void (*below)(PanelContext&) = nullptr);
 
 } // namespace gusset

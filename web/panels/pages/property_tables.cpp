@@ -24,7 +24,10 @@ std::vector<MemberId> membersToDress(const AppState& state) {
     return bare;
 }
 
-void useButtons(PanelContext& context) {
+void belowSections(PanelContext& context) {
+    smallPrint(context.ui,
+               "Made as: A 1200, r 25, or round D, chs D × t, shs B × t, rhs H × B × t, "
+               "angle H × B × t, flat B × t, timber B × H.");
     const Truss& truss = context.state.truss;
     const std::vector<MemberId> members = membersToDress(context.state);
     if (members.empty() || truss.sections.empty()) {
@@ -42,14 +45,6 @@ void useButtons(PanelContext& context) {
     ImGui::NewLine();
 }
 
-void sections(PanelContext& context) {
-    drawModelTable(context, CellTable::Sections);
-    smallPrint(context.ui,
-               "Made as: A 1200, r 25, or round D, chs D × t, shs B × t, rhs H × B × t, "
-               "angle H × B × t, flat B × t, timber B × H.");
-    useButtons(context);
-}
-
 bool hasMaterial(const Truss& truss, const Material& material) {
     for (const Material& other : truss.materials) {
         if (other.id == material.id) {
@@ -59,7 +54,7 @@ bool hasMaterial(const Truss& truss, const Material& material) {
     return false;
 }
 
-void usualMaterials(PanelContext& context) {
+void belowMaterials(PanelContext& context) {
     const Truss& truss = context.state.truss;
     const int end = rowsOf(truss, CellTable::Materials);
     const std::array usual{usualSteel(truss.units), usualTimber(truss.units)};
@@ -77,11 +72,6 @@ void usualMaterials(PanelContext& context) {
             context.actions.push_back(Commit{SetMaterial{end, usual[i]}});
         }
     }
-}
-
-void materials(PanelContext& context) {
-    drawModelTable(context, CellTable::Materials);
-    usualMaterials(context);
     smallPrint(context.ui, "Steel: nominal values of EN 1993-1-1; timber: C24 of EN 338. What is "
                            "built with has its own certificate.");
 }
@@ -89,8 +79,8 @@ void materials(PanelContext& context) {
 } // namespace
 
 void propertyTables(PanelContext& context) {
-    sections(context);
-    materials(context);
+    drawModelTable(context, CellTable::Sections, belowSections);
+    drawModelTable(context, CellTable::Materials, belowMaterials);
 }
 
 } // namespace gusset
