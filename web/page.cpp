@@ -234,10 +234,6 @@ void store(Page& page) {
     page.boardIsStored = true;
 }
 
-bool sameLoads(const LoadChoice& one, const LoadChoice& other) {
-    return one.caseId == other.caseId && one.combinationId == other.combinationId;
-}
-
 // The scripts wait until the board rests before they ask for the link (addressFor).
 void followWithAddress(Page& page) {
     if (page.addressRevision != page.state.revision ||
@@ -302,7 +298,7 @@ Cursor cursorOfBoard(const AppState& state) {
         return Cursor::Move;
     }
     if (state.tool == Tool::Select) {
-        return state.hover.kind == HitKind::None ? Cursor::Arrow : Cursor::Hand;
+        return state.hover ? Cursor::Hand : Cursor::Arrow;
     }
     return Cursor::Cross;
 }

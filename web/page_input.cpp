@@ -30,7 +30,7 @@ void toBoard(Page& page, const PointerEvent& event) {
 }
 
 void hoverNothing(Page& page) {
-    if (page.state.hover.kind != HitKind::None) {
+    if (page.state.hover) {
         update(page.state, {SetHover{}});
     }
 }

@@ -95,7 +95,7 @@ TEST_CASE("A heading pressed again and again orders one way, the other way, and 
     CHECK(once == Listing{2, true, "a"});
     const Listing twice = withHeadingPressed(once, 2, true);
     CHECK(twice == Listing{2, false, "a"});
-    CHECK(withHeadingPressed(twice, 2, true) == Listing{-1, false, "a"});
+    CHECK(withHeadingPressed(twice, 2, true) == Listing{std::nullopt, false, "a"});
     CHECK(withHeadingPressed(once, 0, false) == Listing{0, false, "a"});
 }
 

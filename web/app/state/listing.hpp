@@ -28,9 +28,9 @@ enum class ListedTable {
 inline constexpr std::size_t kListedTables = 13;
 
 struct Listing {
-    int column = -1;      // that orders; none: as drawn
-    bool falling = false; // else rising
-    std::string words{};  // rows that don't hold them are left out; empty: all rows
+    std::optional<int> column{}; // that orders; none: as drawn
+    bool falling = false;        // else rising
+    std::string words{};         // rows that don't hold them are left out; empty: all rows
 
     friend bool operator==(const Listing&, const Listing&) = default;
 };

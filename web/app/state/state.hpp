@@ -5,6 +5,7 @@
 #include "app/state/field_id.hpp"
 #include "app/state/history.hpp"
 #include "app/state/listing.hpp"
+#include "app/state/thing.hpp"
 #include "canvas/scene/camera.hpp"
 #include "model/edit/edit.hpp"
 #include "model/truss/truss.hpp"
@@ -22,16 +23,6 @@ namespace gusset {
 
 enum class Tool { Select, Member, Pin, Roller, Load, Erase };
 enum class ThemeChoice { System, Paper, Dark, Sun };
-
-// What lies under the finger or is picked: one thing of the drawing, or nothing.
-enum class HitKind { None, Joint, Member, Support, Load };
-struct Hit {
-    HitKind kind = HitKind::None;
-    int index = -1;      // of the vector in Truss
-    double distance = 0; // device-independent pixels
-
-    friend bool operator==(const Hit&, const Hit&) = default;
-};
 
 // What a place on the board was drawn to, and the lines that show it.
 enum class SnapKind { Free, Grid, Joint, Member, Aligned, Angle, EqualLength };
@@ -112,9 +103,9 @@ enum class MenuPage { Things, Sections };
 struct BoardMenu {
     bool open = false;
     MenuPage page = MenuPage::Things;
-    Hit under;    // what the place has
-    Vec2 pixel;   // the place, CSS px
-    int lit = -1; // the line that the keyboard is on
+    Hit under;                        // what the place has
+    Vec2 pixel;                       // the place, CSS px
+    std::optional<std::size_t> lit{}; // the line that the keyboard is on
 
     friend bool operator==(const BoardMenu&, const BoardMenu&) = default;
 };
@@ -257,6 +248,8 @@ template <class Kind>
 [[nodiscard]] const Kind* openField(const AppState& state) {
     return state.field.id ? std::get_if<Kind>(&*state.field.id) : nullptr;
 }
+
+[[nodiscard]] bool sameLoads(const LoadChoice&, const LoadChoice&);
 
 // Whether that page of the results is on the screen.
 [[nodiscard]] bool showsInfluence(const AppState&);

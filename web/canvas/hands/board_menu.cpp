@@ -18,9 +18,10 @@ constexpr double kMenuAway = 12;     // px from the place to the menu's corner
 
 using Lines = std::vector<MenuLine>;
 
-void why(HitKind kind, int index, Lines& lines) {
-    const char* label = kind == HitKind::Support ? "Why this reaction?" : "Why this force?";
-    Actions actions{SetSelection{thingsOf({kind, index, 0})}};
+void why(const ThingId& thing, Lines& lines) {
+    const bool support = std::holds_alternative<SupportId>(thing);
+    const char* label = support ? "Why this reaction?" : "Why this force?";
+    Actions actions{SetSelection{thingsOf(thing)}};
     turnTo(WorkingPage::OneForce, actions);
     lines.push_back({label, actions});
 }
@@ -32,33 +33,31 @@ void drawFrom(const AppState& state, Vec2 at, MemberId splits, Lines& lines) {
     lines.push_back({label, {SetTool{Tool::Member}, SetChain{chainFrom({{}, at, splits})}}});
 }
 
-void remove(const char* label, const Hit& hit, Lines& lines) {
-    lines.push_back({label, {Commit{Remove{thingsOf(hit)}}, SetSelection{}}});
+void remove(const char* label, const ThingId& thing, Lines& lines) {
+    lines.push_back({label, {Commit{Remove{thingsOf(thing)}}, SetSelection{}}});
 }
 
-int supportOf(const Truss& truss, JointId joint) {
-    for (std::size_t i = 0; i < truss.supports.size(); ++i) {
-        if (truss.supports[i].joint == joint) {
-            return static_cast<int>(i);
-        }
-    }
-    return -1;
+SupportId supportOf(const Truss& truss, JointId joint) {
+    const auto found = std::find_if(truss.supports.begin(), truss.supports.end(),
+                                    [&](const Support& it) { return it.joint == joint; });
+    return found == truss.supports.end()
+               ? SupportId{}
+               : SupportId{static_cast<int>(found - truss.supports.begin())};
 }
 
 void offerSupports(const AppState& state, JointId joint, Lines& lines) {
-    const int support = supportOf(state.truss, joint);
+    const SupportId support = supportOf(state.truss, joint);
     const bool pinned =
-        support >= 0 &&
-        state.truss.supports[static_cast<std::size_t>(support)].kind == SupportKind::Pin;
+        support.valid() && state.truss.supports[support.at()].kind == SupportKind::Pin;
     if (!pinned) {
         lines.push_back({"Hold it by a pin", {Commit{SetSupport{joint, SupportKind::Pin}}}});
     }
-    if (support < 0 || pinned) {
+    if (!support.valid() || pinned) {
         lines.push_back({"Let it roll", {Commit{SetSupport{joint, SupportKind::Roller}}}});
     }
-    if (support >= 0) {
+    if (support.valid()) {
         lines.push_back({"Take the support away", {Commit{RemoveSupports{joint}}}});
-        why(HitKind::Support, support, lines);
+        why(support, lines);
     }
 }
 
@@ -66,10 +65,10 @@ Lines ofJoint(const AppState& state, JointId joint) {
     Lines lines;
     offerSupports(state, joint, lines);
     MenuLine load{"Load…", {}};
-    tapLoad(state, {HitKind::Joint, joint.index, 0}, load.does);
+    tapLoad(state, joint, load.does);
     lines.push_back(std::move(load));
     drawFrom(state, state.truss.joints[joint.at()].at, {}, lines);
-    remove("Remove the joint", {HitKind::Joint, joint.index, 0}, lines);
+    remove("Remove the joint", joint, lines);
     return lines;
 }
 
@@ -85,7 +84,7 @@ Lines sectionsFor(const AppState& state, MemberId member) {
 void offerSections(const AppState& state, Lines& lines) {
     BoardMenu menu = state.menu;
     menu.page = MenuPage::Sections;
-    menu.lit = -1;
+    menu.lit.reset();
     Actions actions;
     if (state.truss.sections.empty()) {
         turnTo(NotebookTab::Model, actions);
@@ -109,8 +108,8 @@ Lines ofMember(const AppState& state, MemberId member) {
     MenuLine load{"Load in the middle…", {}};
     addMemberLoad(state, member, load.does);
     lines.push_back(std::move(load));
-    why(HitKind::Member, member.index, lines);
-    remove("Remove the member", {HitKind::Member, member.index, 0}, lines);
+    why(member, lines);
+    remove("Remove the member", member, lines);
     return lines;
 }
 
@@ -127,14 +126,14 @@ Lines ofSupport(const AppState& state, SupportId support) {
         {shown.kind == SupportKind::Pin ? "Let it roll" : "Hold it by a pin",
          {Commit{SetSupport{shown.joint, shown.kind == SupportKind::Pin ? SupportKind::Roller
                                                                         : SupportKind::Pin}}}});
-    why(HitKind::Support, support.index, lines);
-    remove("Take the support away", {HitKind::Support, support.index, 0}, lines);
+    why(support, lines);
+    remove("Take the support away", support, lines);
     return lines;
 }
 
 Lines ofLoad(const AppState& state, LoadId load) {
     Lines lines;
-    MenuLine value{"Type its value…", {SetSelection{thingsOf({HitKind::Load, load.index, 0})}}};
+    MenuLine value{"Type its value…", {SetSelection{thingsOf(load)}}};
     const std::size_t before = value.does.size();
     editLoadValue(state, load, value.does);
     if (value.does.size() > before) {
@@ -143,7 +142,7 @@ Lines ofLoad(const AppState& state, LoadId load) {
     if (const auto turned = turnedRound(state.truss.loads[load.at()])) {
         lines.push_back({"Turn it round", {Commit{SetLoad{load, *turned}}}});
     }
-    remove("Remove the load", {HitKind::Load, load.index, 0}, lines);
+    remove("Remove the load", load, lines);
     return lines;
 }
 
@@ -160,64 +159,42 @@ Lines ofPaper(const AppState& state) {
     return lines;
 }
 
-bool isThere(const AppState& state) {
-    const Truss& truss = state.truss;
-    const auto at = static_cast<std::size_t>(state.menu.under.index);
-    switch (state.menu.under.kind) {
-    case HitKind::Joint:
-        return at < truss.joints.size();
-    case HitKind::Member:
-        return at < truss.members.size();
-    case HitKind::Support:
-        return at < truss.supports.size();
-    case HitKind::Load:
-        return at < truss.loads.size();
-    case HitKind::None:
-        break;
+// What can be done with each kind of thing, and what it is called.
+struct LinesOf {
+    const AppState& state;
+    Lines operator()(JointId joint) const { return ofJoint(state, joint); }
+    Lines operator()(MemberId member) const { return ofMember(state, member); }
+    Lines operator()(SupportId support) const { return ofSupport(state, support); }
+    Lines operator()(LoadId load) const { return ofLoad(state, load); }
+};
+struct TitleOf {
+    const AppState& state;
+    std::string operator()(JointId joint) const {
+        return "Joint " + state.truss.joints[joint.at()].label;
     }
-    return true;
-}
+    std::string operator()(MemberId member) const {
+        return (state.menu.page == MenuPage::Sections ? "Section of member " : "Member ") +
+               memberName(state.truss, member);
+    }
+    std::string operator()(SupportId support) const {
+        const JointId joint = state.truss.supports[support.at()].joint;
+        return "Support at " + state.truss.joints[joint.at()].label;
+    }
+    std::string operator()(LoadId) const { return "Load"; }
+};
 
 } // namespace
 
 std::vector<MenuLine> boardMenuLines(const AppState& state) {
-    if (!state.menu.open || !isThere(state)) {
+    const Hit& under = state.menu.under;
+    if (!state.menu.open || (under && !isThere(state.truss, *under))) {
         return {};
     }
-    const int index = state.menu.under.index;
-    switch (state.menu.under.kind) {
-    case HitKind::Joint:
-        return ofJoint(state, JointId{index});
-    case HitKind::Member:
-        return ofMember(state, MemberId{index});
-    case HitKind::Support:
-        return ofSupport(state, SupportId{index});
-    case HitKind::Load:
-        return ofLoad(state, LoadId{index});
-    case HitKind::None:
-        break;
-    }
-    return ofPaper(state);
+    return under ? std::visit(LinesOf{state}, *under) : ofPaper(state);
 }
 
 std::string boardMenuTitle(const AppState& state) {
-    const Truss& truss = state.truss;
-    const Hit& under = state.menu.under;
-    const auto at = static_cast<std::size_t>(under.index);
-    switch (under.kind) {
-    case HitKind::Joint:
-        return "Joint " + truss.joints[at].label;
-    case HitKind::Member:
-        return (state.menu.page == MenuPage::Sections ? "Section of member " : "Member ") +
-               memberName(truss, MemberId{under.index});
-    case HitKind::Support:
-        return "Support at " + truss.joints[truss.supports[at].joint.at()].label;
-    case HitKind::Load:
-        return "Load";
-    case HitKind::None:
-        break;
-    }
-    return "Here";
+    return state.menu.under ? std::visit(TitleOf{state}, *state.menu.under) : "Here";
 }
 
 double boardMenuLineHeight(const AppState& state) {
@@ -241,13 +218,13 @@ Rect boardMenuRect(const AppState& state, std::size_t lines) {
     return {at, {width, height}};
 }
 
-void chooseMenuLine(const AppState& state, int line, Actions& actions) {
+void chooseMenuLine(const AppState& state, std::size_t line, Actions& actions) {
     const std::vector<MenuLine> lines = boardMenuLines(state);
-    if (line < 0 || static_cast<std::size_t>(line) >= lines.size()) {
+    if (line >= lines.size()) {
         return;
     }
     actions.push_back(SetMenu{});
-    const Actions& does = lines[static_cast<std::size_t>(line)].does;
+    const Actions& does = lines[line].does;
     actions.insert(actions.end(), does.begin(), does.end());
 }
 

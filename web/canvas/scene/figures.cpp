@@ -50,8 +50,7 @@ const Figure* figureAt(const AppState& state, Vec2 pixel) {
     if (nearest == nullptr || outside(*nearest, pixel) <= kBesideFigure) {
         return nearest;
     }
-    const Hit other = pick(state, pixel, outside(*nearest, pixel));
-    return other.kind == HitKind::None ? nearest : nullptr;
+    return pick(state, pixel, outside(*nearest, pixel)) ? nullptr : nearest;
 }
 
 Outcome<Stretch> stretched(const Truss& truss, const Measured& measured, double value) {

@@ -13,56 +13,33 @@ namespace {
 constexpr double kHeight = 48;
 constexpr double kRemoveWidth = 44;
 
-struct Picked {
-    HitKind kind = HitKind::None;
-    int index = -1;
-};
-
-// The one thing that is selected; nothing when there are several.
-Picked pickedOf(const AppState& state) {
-    const Things& things = state.selection;
-    const std::size_t count =
-        things.joints.size() + things.members.size() + things.supports.size() + things.loads.size();
-    if (count != 1) {
-        return {};
+struct TitleOf {
+    const Truss& truss;
+    std::string operator()(JointId joint) const {
+        return "Joint " + truss.joints[joint.at()].label;
     }
-    if (!things.joints.empty()) {
-        return {HitKind::Joint, things.joints.front().index};
+    std::string operator()(MemberId member) const { return "Member " + memberName(truss, member); }
+    std::string operator()(SupportId support) const {
+        const Support& it = truss.supports[support.at()];
+        return (it.kind == SupportKind::Pin ? "Pin at " : "Roller at ") +
+               jointLabel(truss, it.joint);
     }
-    if (!things.members.empty()) {
-        return {HitKind::Member, things.members.front().index};
-    }
-    return things.supports.empty() ? Picked{HitKind::Load, things.loads.front().index}
-                                   : Picked{HitKind::Support, things.supports.front().index};
-}
-
-std::string titleOf(const Truss& truss, const Picked& picked) {
-    const auto at = static_cast<std::size_t>(picked.index);
-    switch (picked.kind) {
-    case HitKind::Joint:
-        return "Joint " + truss.joints[at].label;
-    case HitKind::Member:
-        return "Member " + memberName(truss, MemberId{picked.index});
-    case HitKind::Support:
-        return (truss.supports[at].kind == SupportKind::Pin ? "Pin at " : "Roller at ") +
-               jointLabel(truss, truss.supports[at].joint);
-    case HitKind::Load: {
-        const JointId joint = jointOf(truss.loads[at]);
+    std::string operator()(LoadId load) const {
+        const JointId joint = jointOf(truss.loads[load.at()]);
         return joint.valid() ? "Load at " + jointLabel(truss, joint) : "Load";
     }
-    case HitKind::None:
-        break;
-    }
-    return "";
+};
+std::string titleOf(const Truss& truss, const ThingId& picked) {
+    return std::visit(TitleOf{truss}, picked);
 }
 
-std::string memberFacts(const PanelContext& context, int member) {
+std::string memberFacts(const PanelContext& context, MemberId member) {
     const Truss& truss = context.state.truss;
     std::string facts =
-        quantity(formatNumber(length(memberVector(truss, MemberId{member})), numberStyleOf(truss)),
+        quantity(formatNumber(length(memberVector(truss, member)), numberStyleOf(truss)),
                  symbolOf(truss.units.length));
     for (const ForceRow& row : context.derived.forces) {
-        if (row.member.index == member) {
+        if (row.member == member) {
             const Phrase phrase = row.sense == Sense::Tension       ? Phrase::FactTension
                                   : row.sense == Sense::Compression ? Phrase::FactCompression
                                                                     : Phrase::FactNoForce;
@@ -73,11 +50,8 @@ std::string memberFacts(const PanelContext& context, int member) {
     return facts;
 }
 
-CellTable tableOf(HitKind kind) {
-    return kind == HitKind::Joint     ? CellTable::Joints
-           : kind == HitKind::Support ? CellTable::Supports
-           : kind == HitKind::Load    ? CellTable::Loads
-                                      : CellTable::Members;
+CellTable tableOf(const ThingId& thing) {
+    return static_cast<CellTable>(thing.index()); // in the same order
 }
 
 } // namespace
@@ -91,12 +65,12 @@ float stripWords(const Ui& ui, const ImFont& font, ImVec2 at, std::string_view t
 
 namespace {
 
-void figures(PanelContext& context, const Picked& picked, const Table::Box& room) {
+void figures(PanelContext& context, const ThingId& picked, const Table::Box& room) {
     const Truss& truss = context.state.truss;
     const Ui& ui = context.ui;
     std::vector<Cell> cells;
-    for (int column = 0; column < columnsOf(tableOf(picked.kind)); ++column) {
-        const Cell cell{tableOf(picked.kind), picked.index, column};
+    for (int column = 0; column < columnsOf(tableOf(picked)); ++column) {
+        const Cell cell{tableOf(picked), rowOf(picked), column};
         if (!pickedName(truss, cell).empty() && canType(truss, cell)) {
             cells.push_back(cell);
         }
@@ -128,15 +102,15 @@ void why(PanelContext& context) {
     }
 }
 
-bool hasWhy(const PanelContext& context, const Picked& picked) {
+bool hasWhy(const PanelContext& context, const ThingId& picked) {
     return context.derived.solution.solved &&
-           (picked.kind == HitKind::Member || picked.kind == HitKind::Support);
+           (std::holds_alternative<MemberId>(picked) || std::holds_alternative<SupportId>(picked));
 }
 
-void removeIt(PanelContext& context, const Picked& picked) {
+void removeIt(PanelContext& context, const ThingId& picked) {
     const std::string label = "Remove " + titleOf(context.state.truss, picked) + "###remove picked";
     if (button(context.ui, label.c_str(), {.icon = Icon::Trash, .showText = false})) {
-        context.actions.push_back(Commit{Remove{only(picked.kind, picked.index)}});
+        context.actions.push_back(Commit{Remove{thingsOf(picked)}});
         context.actions.push_back(SetSelection{});
     }
 }
@@ -144,12 +118,12 @@ void removeIt(PanelContext& context, const Picked& picked) {
 } // namespace
 
 bool inspector(PanelContext& context) {
-    const Picked picked = pickedOf(context.state);
+    const Hit one = onlyOne(context.state.selection);
     const Truss& truss = context.state.truss;
-    if (picked.kind == HitKind::None || context.state.gesture.kind != GestureKind::None ||
-        picked.index >= rowsOf(truss, tableOf(picked.kind))) {
+    if (!one || context.state.gesture.kind != GestureKind::None || !isThere(truss, *one)) {
         return false;
     }
+    const ThingId& picked = *one;
     const Ui& ui = context.ui;
     const Rect& tools = context.layout.tools;
     const Rect place{{tools.at.x, tools.at.y - kHeight - 4}, {tools.size.x, kHeight}};
@@ -163,9 +137,8 @@ bool inspector(PanelContext& context) {
     const bool asks = hasWhy(context, picked);
     const float right =
         high.x - ui.px(kRemoveWidth + 4) - (asks ? buttonWidth(ui, "Why?") + ui.px(6) : 0);
-    if (picked.kind == HitKind::Member) {
-        stripWords(ui, *ui.fonts.body, {x, middle}, memberFacts(context, picked.index),
-                   ui.palette->ink);
+    if (const MemberId member = hitOf<MemberId>(picked); member.valid()) {
+        stripWords(ui, *ui.fonts.body, {x, middle}, memberFacts(context, member), ui.palette->ink);
     } else {
         figures(context, picked, {{x, low.y}, {right, high.y}});
     }

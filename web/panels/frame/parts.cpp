@@ -3,7 +3,6 @@
 #include "report/results/table.hpp"
 
 #include "app/fields/field_key.hpp"
-#include "canvas/scene/pick.hpp"
 #include "core/signs.hpp"
 
 #include <imgui_internal.h>
@@ -144,54 +143,23 @@ void drawForceSign(ImDrawList& list, const Ui& ui, Ink sense, ImVec2 at, float l
     }
 }
 
-Things only(HitKind kind, int index) { return thingsOf({kind, index, 0}); }
-
-namespace {
-
-template <class List, class Id>
-bool has(const List& list, Id id) {
-    return std::find(list.begin(), list.end(), id) != list.end();
-}
-
-} // namespace
-
-bool isSelected(const AppState& state, HitKind kind, int index) {
-    switch (kind) {
-    case HitKind::Joint:
-        return has(state.selection.joints, JointId{index});
-    case HitKind::Member:
-        return has(state.selection.members, MemberId{index});
-    case HitKind::Support:
-        return has(state.selection.supports, SupportId{index});
-    case HitKind::Load:
-        return has(state.selection.loads, LoadId{index});
-    case HitKind::None:
-        break;
-    }
-    return false;
-}
-
-bool isHovered(const AppState& state, HitKind kind, int index) {
-    return state.hover.kind == kind && state.hover.index == index;
-}
-
-void hoverRow(PanelContext& context, HitKind kind, int index) {
+void hoverRow(PanelContext& context, const ThingId& thing) {
     const bool finger = ImGui::GetIO().MouseSource == ImGuiMouseSource_TouchScreen;
-    if (!finger && !isHovered(context.state, kind, index)) {
-        context.actions.push_back(SetHover{{kind, index, 0}});
+    if (!finger && context.state.hover != thing) {
+        context.actions.push_back(SetHover{thing});
     }
 }
 
-void pressableRow(PanelContext& context, Table& table, HitKind kind, int index) {
-    const auto state = table.row({.id = index,
-                                  .selected = isSelected(context.state, kind, index),
-                                  .lit = isHovered(context.state, kind, index),
+void pressableRow(PanelContext& context, Table& table, const ThingId& thing) {
+    const auto state = table.row({.id = rowOf(thing),
+                                  .selected = holds(context.state.selection, thing),
+                                  .lit = context.state.hover == thing,
                                   .pressable = true});
     if (state.hovered) {
-        hoverRow(context, kind, index);
+        hoverRow(context, thing);
     }
     if (state.pressed) {
-        context.actions.push_back(SetSelection{only(kind, index)});
+        context.actions.push_back(SetSelection{thingsOf(thing)});
     }
 }
 

@@ -36,13 +36,9 @@ void sentences(const PanelContext&, const std::vector<std::string>& lines,
 // What the truss is and why it can't be solved, where that stands instead of figures.
 void verdictInstead(const PanelContext&);
 
-// One thing selected, and lit under the pointer.
-[[nodiscard]] Things only(HitKind, int index);
-[[nodiscard]] bool isSelected(const AppState&, HitKind, int index);
-[[nodiscard]] bool isHovered(const AppState&, HitKind, int index);
-void hoverRow(PanelContext&, HitKind, int index);
+void hoverRow(PanelContext&, const ThingId&); // lit on the board too
 // A row that stands for a thing of the board: each lights the other, pressing picks it.
-void pressableRow(PanelContext&, Table&, HitKind, int index);
+void pressableRow(PanelContext&, Table&, const ThingId&);
 
 // The sign by which the board draws a force, from its left end: tension one line, compression two,
 // zero a thin dashed one.

@@ -169,10 +169,7 @@ void titleRow(PanelContext& context, const Table::Box& box) {
 
 bool severalPanel(PanelContext& context) {
     const AppState& state = context.state;
-    const Things& things = state.selection;
-    const std::size_t count =
-        things.joints.size() + things.members.size() + things.supports.size() + things.loads.size();
-    const bool several = state.picksSeveral || (count > 1 && !cutsByDrag(state));
+    const bool several = state.picksSeveral || (countOf(state.selection) > 1 && !cutsByDrag(state));
     if (!several || state.gesture.kind != GestureKind::None) {
         return false;
     }

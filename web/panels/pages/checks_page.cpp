@@ -110,7 +110,7 @@ void settingsOfChecks(PanelContext& context) {
 void useRow(PanelContext& context, Table& table, const CheckRow& row) {
     const Palette& palette = *context.ui.palette;
     const Colour ink = row.faulty ? palette.warning : palette.ink;
-    pressableRow(context, table, HitKind::Member, row.member.index);
+    pressableRow(context, table, row.member);
     table.text(0, row.name, {palette.ink});
     table.text(1, row.use, {ink, row.over ? context.ui.fonts.strong : context.ui.fonts.body});
     table.text(2, row.check, {palette.muted, context.ui.fonts.small});

@@ -14,7 +14,7 @@ std::string_view withoutUnit(std::string_view heading) {
 }
 
 std::string sentenceOf(const char* table, const Column& column, const Listing& listing) {
-    if (listing.column < 0) {
+    if (!listing.column) {
         return std::string(table) + " as drawn";
     }
     return std::string(table) + " ordered by " + std::string(withoutUnit(column.heading)) +
@@ -27,7 +27,7 @@ void listHeader(PanelContext& context, Table& table, ListedTable of, const char*
     const Listing& now = listingOf(context.state.notebook, of);
     const Column* pressed = table.orderingHeader({now.column, now.falling});
     if (pressed) {
-        const Listing after = withHeadingPressed(now, pressed->orders, pressed->fallsFirst);
+        const Listing after = withHeadingPressed(now, *pressed->orders, pressed->fallsFirst);
         context.actions.push_back(SetListing{of, after});
         context.requests.announce = sentenceOf(name, *pressed, after);
     }

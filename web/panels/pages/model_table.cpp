@@ -12,21 +12,21 @@ namespace gusset {
 namespace {
 
 // What a row stands for on the board.
-HitKind kindOf(CellTable table) {
+Hit thingIn(CellTable table, int row) {
     switch (table) {
     case CellTable::Joints:
-        return HitKind::Joint;
+        return JointId{row};
     case CellTable::Members:
-        return HitKind::Member;
+        return MemberId{row};
     case CellTable::Supports:
-        return HitKind::Support;
+        return SupportId{row};
     case CellTable::Loads:
-        return HitKind::Load;
+        return LoadId{row};
     case CellTable::Materials:
     case CellTable::Sections:
         break;
     }
-    return HitKind::None;
+    return std::nullopt;
 }
 
 struct Headings {
@@ -47,7 +47,7 @@ Headings headingsOf(const Truss& truss, const ModelTable& of) {
         const bool right = it.form == CellForm::Number || it.notebook.atRight;
         headings.columns.push_back({headings.words[i], it.notebook.least, it.notebook.share,
                                     right ? Align::Right : Align::Left,
-                                    it.notebook.orders ? column : -1});
+                                    it.notebook.orders ? std::optional(column) : std::nullopt});
     }
     headings.columns.push_back({"", kTouchTarget, 0});
     return headings;
@@ -132,23 +132,22 @@ void otherwise(PanelContext& context, Table& table, int place, const Cell& cell,
 void rowOf(PanelContext& context, Table& table, CellTable of, int row) {
     const ModelTable& model = modelTable(of);
     const bool isNew = row == rowsOf(context.state.truss, of);
-    const HitKind kind = kindOf(of);
-    const bool isThing = !isNew && kind != HitKind::None;
+    const Hit thing = isNew ? Hit() : thingIn(of, row);
     const Table::RowState state =
         table.row({.id = row,
-                   .selected = isThing && isSelected(context.state, kind, row),
-                   .lit = isThing && isHovered(context.state, kind, row)});
-    if (state.hovered && isThing) {
-        hoverRow(context, kind, row);
+                   .selected = thing && holds(context.state.selection, *thing),
+                   .lit = thing && context.state.hover == thing});
+    if (state.hovered && thing) {
+        hoverRow(context, *thing);
     }
     int place = 0;
     for (const int column : model.inNotebook) {
         const Cell cell{of, row, column};
         if (!canType(context.state.truss, cell)) {
             otherwise(context, table, place, cell, isNew);
-        } else if (cellField(context, table, place, cell) && isThing &&
+        } else if (cellField(context, table, place, cell) && thing &&
                    (column == 0 || of != CellTable::Supports)) {
-            context.actions.push_back(SetSelection{only(kind, row)});
+            context.actions.push_back(SetSelection{thingsOf(thing)});
         }
         ++place;
     }
@@ -165,7 +164,7 @@ void drawModelTable(PanelContext& context, CellTable of, void (*below)(PanelCont
     const ModelTable& model = modelTable(of);
     const int count = rowsOf(truss, of);
     const std::string plural(model.plural);
-    const bool counts = kindOf(of) != HitKind::None;
+    const bool counts = thingIn(of, 0).has_value();
     sectionHeading(context.ui, counts ? plural + "  " + std::to_string(count) : plural);
     const RowOrder rows = shownRows(context.state, of);
     listSearch(context, listedAs(of), count, static_cast<int>(rows.size()) - 1,
