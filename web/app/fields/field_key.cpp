@@ -33,31 +33,40 @@ void addCells(std::vector<Key>& keys, CellTable table) {
     keys.push_back({"page." + row + "remove", PageRow{table, 0, RowPress::Remove}});
 }
 
+struct Known {
+    std::string_view pattern;
+    FieldId field;
+};
+constexpr std::array kKnown{
+    Known{"title", TitleField::Header},
+    Known{"page.title", TitleField::Page},
+    Known{"page.support.#.kind", PageRow{CellTable::Supports, 0, RowPress::ChangeKind}},
+    Known{"combination.#.name", ListField{ListFieldKind::CombinationName}},
+    Known{"combination.#.#.factor", ListField{ListFieldKind::Factor}},
+    Known{"moving.#.name", ListField{ListFieldKind::MovingName}},
+    Known{"moving.#.#.at", ListField{ListFieldKind::AxleAt}},
+    Known{"moving.#.#.force", ListField{ListFieldKind::AxleForce}},
+    Known{"moving.#.spread", ListField{ListFieldKind::SpreadForce}},
+    Known{"moving.#.length", ListField{ListFieldKind::SpreadLength}},
+    Known{"several.move", SeveralKind::Move},
+    Known{"several.copy", SeveralKind::Copy},
+    Known{"several.turn", SeveralKind::Turn},
+    Known{"several.repeat", SeveralKind::Repeat},
+    Known{"several.warm", SeveralKind::Warm},
+    Known{"starter.span", StarterSize::Span},
+    Known{"starter.rise", StarterSize::Rise},
+    Known{"starter.load", StarterSize::Load},
+    Known{"open", LinkField::Open},
+    Known{"board.load.#", LoadField{LoadId{0}}},
+    Known{"board.member", MemberEndField::Drawing},
+    Known{"board.drawn", MemberEndField::Drawn},
+};
+
 std::vector<Key> makeKeys() {
-    std::vector<Key> keys{
-        {"title", TitleField::Header},
-        {"page.title", TitleField::Page},
-        {"page.support.#.kind", PageRow{CellTable::Supports, 0, RowPress::ChangeKind}},
-        {"combination.#.name", ListField{ListFieldKind::CombinationName}},
-        {"combination.#.#.factor", ListField{ListFieldKind::Factor}},
-        {"moving.#.name", ListField{ListFieldKind::MovingName}},
-        {"moving.#.#.at", ListField{ListFieldKind::AxleAt}},
-        {"moving.#.#.force", ListField{ListFieldKind::AxleForce}},
-        {"moving.#.spread", ListField{ListFieldKind::SpreadForce}},
-        {"moving.#.length", ListField{ListFieldKind::SpreadLength}},
-        {"several.move", SeveralKind::Move},
-        {"several.copy", SeveralKind::Copy},
-        {"several.turn", SeveralKind::Turn},
-        {"several.repeat", SeveralKind::Repeat},
-        {"several.warm", SeveralKind::Warm},
-        {"starter.span", StarterSize::Span},
-        {"starter.rise", StarterSize::Rise},
-        {"starter.load", StarterSize::Load},
-        {"open", LinkField::Open},
-        {"board.load.#", LoadField{LoadId{0}}},
-        {"board.member", MemberEndField::Drawing},
-        {"board.drawn", MemberEndField::Drawn},
-    };
+    std::vector<Key> keys;
+    for (const Known& known : kKnown) {
+        keys.push_back({std::string(known.pattern), known.field});
+    }
     for (std::size_t table = 0; table < kCellTables; ++table) {
         addCells(keys, static_cast<CellTable>(table));
     }

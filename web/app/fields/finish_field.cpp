@@ -59,31 +59,32 @@ struct Finish {
         return true;
     }
 
-    // The row may have gone away while it was typed in.
-    bool operator()(const Cell& cell) const {
+    // What was typed is done along the rows as they are shown; the next cell, none where the row
+    // went away meanwhile.
+    [[nodiscard]] std::optional<BeginField> goOnFrom(const Cell& cell) const {
         if (!isKept() || !canType(state.truss, cell)) {
-            return true;
+            return std::nullopt;
         }
         const RowOrder order = shownRows(state, cell.table, cell.row);
         const Truss after = commitCell(cell, order);
-        if (const std::optional<Cell> next = cellAfter(after, cell, done.how, order)) {
-            actions.push_back(BeginField{*next, cellText(after, *next)});
+        const std::optional<Cell> next = cellAfter(after, cell, done.how, order);
+        return next ? std::optional(BeginField{*next, cellText(after, *next)}) : std::nullopt;
+    }
+
+    bool operator()(const Cell& cell) const {
+        if (const std::optional<BeginField> next = goOnFrom(cell)) {
+            actions.push_back(*next);
         }
         return true;
     }
 
     // The inspector has one row; Enter ends there.
     bool operator()(const PickedCell& picked) const {
-        const Cell& cell = picked.cell;
-        if (!isKept() || !canType(state.truss, cell)) {
-            return true;
-        }
-        const RowOrder order = shownRows(state, cell.table, cell.row);
-        const Truss after = commitCell(cell, order);
-        const std::optional<Cell> next = cellAfter(after, cell, done.how, order);
-        if (done.how != FieldEnd::Below && next && next->row == cell.row &&
-            !pickedName(after, *next).empty()) {
-            actions.push_back(BeginField{PickedCell{*next}, cellText(after, *next)});
+        const std::optional<BeginField> next = goOnFrom(picked.cell);
+        const auto* cell = next ? std::get_if<Cell>(&next->field) : nullptr;
+        if (cell && done.how != FieldEnd::Below && cell->row == picked.cell.row &&
+            !pickedName(state.truss, *cell).empty()) {
+            actions.push_back(BeginField{PickedCell{*cell}, next->text});
         }
         return true;
     }

@@ -14,7 +14,7 @@ enum class CellTable { Joints, Members, Supports, Loads, Materials, Sections };
 struct Cell { // of the model's tables as the notebook has them
     CellTable table = CellTable::Joints;
     int row = 0;    // of the vector in Truss; one past its end: the new row
-    int column = 0; // of columnsOf (fields/columns)
+    int column = 0; // of modelTable (fields/columns)
 
     friend bool operator==(const Cell&, const Cell&) = default;
 };
