@@ -144,8 +144,7 @@ for (const [name, size] of Object.entries(sizes)) {
             const { board, context, errors } = await open(size);
             const start = await board.joint('E');
             await board.drag(start, { x: start.x + 20, y: start.y - 30 }, { release: false });
-            await board.page.waitForTimeout(100);
-            assert.equal((await board.observe()).loupe, true);
+            await board.page.waitForFunction(() => window.gussetTest.observe().loupe);
             await screenshot(board.page, `loupe-${name}`);
             await board.hands.up();
             await board.idle();
