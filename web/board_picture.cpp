@@ -1,9 +1,9 @@
 #include "board_picture.hpp"
 
 #include "app/page/twin.hpp"
+#include "app/state/camera.hpp"
 #include "app/state/session.hpp"
 #include "app/state/update.hpp"
-#include "canvas/scene/camera.hpp"
 #include "ui/labels.hpp"
 #include "ui/scene_svg.hpp"
 

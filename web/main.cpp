@@ -89,6 +89,7 @@ EMSCRIPTEN_KEEPALIVE void gussetContextRestored(gusset::Page* page) {
         page->renderer.emplace();
         ImGui_ImplOpenGL3_DestroyDeviceObjects();
         ImGui_ImplOpenGL3_CreateDeviceObjects();
+        page->screen.forget();
     }
 }
 

@@ -6,8 +6,6 @@
 #include "board_picture.hpp"
 #include "canvas/hands/board_field.hpp"
 #include "canvas/scene/movement.hpp"
-#include "demo.hpp"
-#include "exchange/json.hpp"
 #include "exchange/link.hpp"
 #include "page_input.hpp"
 #include "page_output.hpp"
@@ -152,6 +150,7 @@ void beginPanels(Page& page, const Canvas& canvas, double now) {
                             .drawRun = drawRun})) {
         ImGui_ImplOpenGL3_DestroyFontsTexture();
         ImGui_ImplOpenGL3_CreateFontsTexture();
+        page.screen.forget();
     }
     ImGuiIO& io = ImGui::GetIO();
     io.DisplaySize = {static_cast<float>(canvas.width), static_cast<float>(canvas.height)};
@@ -195,15 +194,26 @@ PageRequests runPanels(Page& page, const PageLayout& layout) {
     return requests;
 }
 
-void drawBoard(Page& page, const Canvas& canvas) {
+Scene composeBoard(Page& page) {
     const Ui& ui = page.ui;
-    const Scene scene = buildScene(page.state, page.derived, measuring(ui));
-    page.renderer->draw(scene, *ui.palette, canvas);
+    Scene scene = buildScene(page.state, page.derived, measuring(ui));
     drawLabels(*ImGui::GetBackgroundDrawList(), ui, scene.labels);
     page.loupeShown = scene.loupe.shown;
     drawLoupeRim(*ImGui::GetBackgroundDrawList(), ui, scene);
     if (scene.figures != page.state.figures) {
         update(page.state, {SetFigures{scene.figures}});
+    }
+    return scene;
+}
+
+// Onto the screen, unless it is there already.
+void show(Page& page, const Scene& scene, const Canvas& canvas) {
+    ImGui::Render();
+    page.renderer->prepare(scene, *page.ui.palette, canvas, page.screen);
+    page.screen.add(*ImGui::GetDrawData());
+    if (page.screen.changes()) {
+        page.renderer->draw(scene, *page.ui.palette, canvas);
+        ImGui_ImplOpenGL3_RenderDrawData(ImGui::GetDrawData());
     }
 }
 
@@ -322,54 +332,16 @@ PageRequests drawFrame(Page& page, const PageLayout& layout, const Canvas& canva
     fitBoardToPage(page, layoutOf(page));
     deriveAll(page, slice);
     moveOn(page, ImGui::GetIO().DeltaTime);
-    drawBoard(page, canvas);
+    const Scene scene = composeBoard(page);
     if (wantsFonts(page.ui)) {
         page.framesWanted = std::max(page.framesWanted, kFramesAfterChange);
     }
-    ImGui::Render();
-    ImGui_ImplOpenGL3_RenderDrawData(ImGui::GetDrawData());
+    show(page, scene, canvas);
     refreshCursor(page);
     return requests;
 }
 
 } // namespace
-
-void putFirstBoard(Page& page, std::string_view newer, std::string_view older) {
-    for (const std::string_view text : {newer, older}) {
-        if (text.empty()) {
-            continue;
-        }
-        if (Outcome<AppState> saved = readSession(text)) {
-            page.state = std::move(saved).value();
-            page.boardIsStored = true;
-            break;
-        }
-    }
-    if (!page.boardIsStored) {
-        const auto bytes = demoModel();
-        Outcome<Reading> demo =
-            readModel({reinterpret_cast<const char*>(bytes.data()), bytes.size()});
-        page.state = startWith(demo ? std::move(demo).value().truss : Truss{});
-        page.addressRevision = page.state.revision; // whoever only looks keeps the plain address
-    }
-    page.storedRevision = page.state.revision;
-}
-
-void putBoardBack(Page& page, std::string_view newer, std::string_view older, Return how) {
-    if (how == Return::Empty) {
-        page.state = startWith({});
-    } else {
-        putFirstBoard(page, newer, older);
-    }
-    if (how == Return::BeforeLastStep) {
-        update(page.state, {Undo{}});
-    }
-    page.state.notebook.tab = NotebookTab::Model;
-    page.state.view.memberFigure = MemberFigure::Force;
-    page.state.view.showMovement = false;
-    page.storedRevision = page.state.revision; // until it is changed here
-    page.addressRevision = 0;
-}
 
 std::string addressFor(Page& page, std::string_view current) {
     if (isOnBoard(page.state, current)) {

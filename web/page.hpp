@@ -13,6 +13,7 @@
 #include "platform/panel_pointer.hpp"
 #include "platform/platform.hpp"
 #include "render/renderer.hpp"
+#include "render/screen.hpp"
 #include "ui/heights.hpp"
 #include "ui/theme.hpp"
 
@@ -42,6 +43,7 @@ struct Page {
     Heights workingHeights;
 
     std::optional<Renderer> renderer; // none: no WebGL2, or lost for good
+    Screen screen;
     Ui ui;
     PanelPointer panelPointer;
     PanelKeys panelKeys;

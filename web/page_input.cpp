@@ -1,11 +1,11 @@
 #include "page_input.hpp"
 
 #include "app/fields/finish_field.hpp"
+#include "app/state/camera.hpp"
 #include "app/state/update.hpp"
 #include "canvas/hands/board_field.hpp"
 #include "canvas/hands/board_menu.hpp"
 #include "canvas/hands/several_field.hpp"
-#include "canvas/scene/camera.hpp"
 #include "exchange/json.hpp"
 
 #include <cmath>

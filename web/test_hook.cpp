@@ -1,7 +1,7 @@
 #include "test_hook.hpp"
 
 #include "app/fields/field_key.hpp"
-#include "canvas/scene/camera.hpp"
+#include "app/state/camera.hpp"
 #include "exchange/json.hpp"
 #include "exchange/json_text.hpp"
 

@@ -1,6 +1,7 @@
 #include "core/number.hpp"
 
 #include "core/signs.hpp"
+#include "core/tolerance.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -132,7 +133,6 @@ std::string formatPowerOfTen(double value, int significant, char decimalSign) {
 std::string formatGiven(double value, const NumberStyle& style) {
     // Six decimals: what people type, and a thousandth of a millimetre in metres.
     constexpr int kMostDecimals = 6;
-    constexpr double kSameNumber = 1e-11; // the noise of 0.3 − 0.1, not a figure that anyone gave
     NumberStyle given = style;
     given.form = NumberForm::Decimals;
     given.keepZeros = false;

@@ -1,5 +1,5 @@
 #pragma once
-// Every tolerance of the engine, each dimensionless and relative to a named scale.
+// Every tolerance of the engine and of the board, each relative to a named scale.
 
 namespace gusset {
 
@@ -79,5 +79,35 @@ inline constexpr double kSameSpot = 1e-9;
 // Sine of the angle between two directions that count as one line, when members are read by
 // inspection. Drawn coordinates carry some ten digits, hence not smaller.
 inline constexpr double kParallel = 1e-9;
+
+// Sine of the angle between slopes that are named by one letter: as steep as each other to all
+// digits that a letter is printed with; the terms carry each member's own sine and cosine.
+inline constexpr double kSameSlope = 1e-12;
+
+// Against the largest pivot: below this, equations of the working don't settle their unknowns.
+inline constexpr double kSettled = 1e-10;
+
+// Of a unit in another: a ratio this close to a whole number, or to 1, is that number, so that
+// decimals stay the decimals they are.
+inline constexpr double kWholeRatio = 1e-12;
+
+// Of a number against what would be printed for it. The noise of 0.3 − 0.1 is not a figure that
+// anyone gave:
+inline constexpr double kSameNumber = 1e-11;
+// a value that was rounded on the way is not the exact number:
+inline constexpr double kSameExact = 1e-9;
+
+// Of a tenth of a millimetre: coordinates that whole numbers of it stand for, in slope triangles.
+inline constexpr double kWholeCoordinate = 1e-7;
+
+// What a step, a direction or a share of room may fall short of another and be as good, in
+// drawings: far above rounding, far below what is seen.
+inline constexpr double kHair = 1e-9;
+// Of the extent of a truss: figures of dimensions that are closer print as one.
+inline constexpr double kOneLine = 1e-6;
+// Of a slope, against one of small whole numbers, in the hint of a member that is being drawn.
+inline constexpr double kDrawnSlope = 1e-6;
+// CSS pixels: a point this far off a line lies on it.
+inline constexpr double kSamePixel = 1e-6;
 
 } // namespace gusset

@@ -3,10 +3,10 @@
 // plane of the truss.
 
 #include "app/derived/derived.hpp"
+#include "app/state/camera.hpp"
 #include "app/state/layout.hpp"
 #include "app/state/update.hpp"
 #include "canvas/hands/tool.hpp"
-#include "canvas/scene/camera.hpp"
 #include "canvas/scene/scene.hpp"
 #include "support/small_truss.hpp"
 

@@ -1,4 +1,4 @@
-#include "canvas/scene/camera.hpp"
+#include "app/state/camera.hpp"
 
 #include <catch2/catch_test_macros.hpp>
 #include <catch2/matchers/catch_matchers_floating_point.hpp>

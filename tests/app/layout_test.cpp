@@ -1,6 +1,6 @@
 #include "app/state/layout.hpp"
 
-#include "canvas/scene/camera.hpp"
+#include "app/state/camera.hpp"
 
 #include <catch2/catch_test_macros.hpp>
 

@@ -2,7 +2,7 @@
 // What must hold for every drawing, tested by geometry of its own.
 
 #include "app/board.hpp"
-#include "canvas/scene/camera.hpp"
+#include "app/state/camera.hpp"
 #include "canvas/scene/scene.hpp"
 #include "model/truss/truss.hpp"
 

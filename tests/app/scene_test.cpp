@@ -1,5 +1,6 @@
 #include "app/board.hpp"
 #include "app/scene_checks.hpp"
+#include "canvas/scene/symbols.hpp"
 #include "exchange/json.hpp"
 #include "support/files.hpp"
 #include "support/random_truss.hpp"
@@ -146,6 +147,32 @@ TEST_CASE("nothing is drawn at coordinates that a float can't hold to a hundredt
             CHECK(std::max(std::abs(end.x), std::abs(end.y)) < 1e5);
         }
     }
+}
+
+TEST_CASE("of more joints than it can show as many are drawn as the board has room for, and none "
+          "is far from a ring") {
+    Truss truss;
+    for (int i = 0; i < 20000; ++i) {
+        truss.joints.push_back({"J" + std::to_string(i), {i % 200 * 0.1, i / 200 * 0.05}, {}});
+    }
+    truss.supports = {{JointId{0}, SupportKind::Pin, 0, {}, 0, {}, {}},
+                      {JointId{1}, SupportKind::Pin, 0, {}, 0, {}, {}}};
+    Board board = boardOn(truss, {390, 844});
+    const Scene scene = sceneOf(board);
+    // At most 390 px wide and, 19.9 m by 4.95 m, 98 px high: cells as wide as a ring's radius.
+    CHECK(scene.discs.size() <= (390 / 5 + 1) * (98 / 5 + 2));
+    CHECK(scene.triangles.size() >= 4); // both supports: there are few of them
+    for (const Joint& joint : truss.joints) {
+        const Vec2 at = toPixel(board.state.view.camera, joint.at);
+        const bool near =
+            std::any_of(scene.discs.begin(), scene.discs.end(), [&](const auto& disc) {
+                return length(disc.at - at) <= 1.5 * kJointRadius; // the diagonal of a cell
+            });
+        REQUIRE(near);
+    }
+    truss.joints.resize(4000); // fewer are all drawn
+    board = boardOn(truss, {390, 844});
+    CHECK(sceneOf(board).discs.size() >= 4000);
 }
 
 TEST_CASE("a reaction points the way it acts") {

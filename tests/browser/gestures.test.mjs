@@ -105,6 +105,36 @@ test('no frame is drawn and no timer runs while nothing changes', async () => {
     await context.close();
 });
 
+test('a frame that shows what is on the screen already is not drawn, one that differs is', async () => {
+    const { board, context, page } = await open();
+    await page.evaluate(() => {
+        window.drawn = 0;
+        const gl = WebGL2RenderingContext.prototype;
+        const own = gl.drawArrays; // the paper, once a drawing
+        gl.drawArrays = function draw(...given) {
+            ++window.drawn;
+            own.apply(this, given);
+        };
+    });
+    const during = async (act) => {
+        const before = [(await board.observe()).frames, await page.evaluate(() => window.drawn)];
+        await act();
+        await board.idle();
+        const after = [(await board.observe()).frames, await page.evaluate(() => window.drawn)];
+        return { frames: after[0] - before[0], drawn: after[1] - before[1] };
+    };
+    const joint = await board.joint('C');
+    await board.tap(joint);
+    const again = await during(() => board.tap(joint));
+    assert.ok(again.frames > 0);
+    assert.equal(again.drawn, 0, 'the joint is picked already');
+    const elsewhere = await during(async () => board.tap(await board.joint('A')));
+    assert.ok(elsewhere.drawn > 0 && elsewhere.drawn < elsewhere.frames, JSON.stringify(elsewhere));
+    const look = await during(() => page.setViewportSize({ width: 1200, height: 700 }));
+    assert.ok(look.drawn > 0, 'a canvas of another size is empty');
+    await context.close();
+});
+
 test('a lost graphics context comes back with the same picture', async () => {
     const { board, context, page } = await open();
     const picture = await page.screenshot();

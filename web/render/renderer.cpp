@@ -1,11 +1,13 @@
 #include "render/renderer.hpp"
 
+#include "core/tolerance.hpp"
 #include "render/shaders.hpp"
 
 #include <algorithm>
 #include <array>
 #include <cmath>
 #include <cstddef>
+#include <span>
 
 namespace gusset {
 
@@ -102,7 +104,7 @@ Vec2 gridPhase(const Camera& camera, double step, double pixelRatio) {
 // Every fifth fine line, or every second where the step is 5: major lines stand at powers of ten or
 // their halves.
 double majorStep(double step) {
-    const double mantissa = step / std::pow(10.0, std::floor(std::log10(step) + 1e-9));
+    const double mantissa = step / std::pow(10.0, std::floor(std::log10(step) + kHair));
     return mantissa > 4 ? 2 * step : 5 * step;
 }
 
@@ -116,6 +118,26 @@ Renderer::Renderer()
       triangleStream_(makeInstanceStream(sizeof(TriangleInstance), kTriangleFields)),
       discStream_(makeInstanceStream(sizeof(DiscInstance), kDiscFields)) {
     glGenVertexArrays(1, &empty_);
+}
+
+void Renderer::prepare(const Scene& scene, const Palette& palette, const Canvas& canvas,
+                       Screen& screen) {
+    prepareLines(scene, palette);
+    prepareTriangles(scene, palette);
+    prepareDiscs(scene, palette);
+    screen.add(Vec2{1.0 * canvas.width, 1.0 * canvas.height});
+    screen.add(canvas.pixelRatio);
+    screen.add(toPixel(scene.camera, {0, 0})); // what the grid is drawn by
+    screen.add(Vec2{scene.camera.scale, scene.gridStep});
+    for (const Colour colour : {palette.board, palette.grid, palette.gridStrong}) {
+        screen.add(std::as_bytes(std::span(&colour, 1)));
+    }
+    screen.add(scene.loupe.shown ? 1 : 0);
+    screen.add(scene.loupe.of);
+    screen.add(scene.loupe.at);
+    screen.add(std::as_bytes(std::span(lines_)));
+    screen.add(std::as_bytes(std::span(triangles_)));
+    screen.add(std::as_bytes(std::span(discs_)));
 }
 
 void Renderer::draw(const Scene& scene, const Palette& palette, const Canvas& canvas) {
@@ -133,9 +155,12 @@ void Renderer::draw(const Scene& scene, const Palette& palette, const Canvas& ca
 
 void Renderer::drawAll(const Scene& scene, const Palette& palette, const Pane& pane) {
     drawGrid(scene, palette, pane);
-    drawLines(scene, palette, pane);
-    drawTriangles(scene, palette, pane);
-    drawDiscs(scene, palette, pane);
+    useMarkProgram(line_, pane);
+    drawInstances(lineStream_, lines_.data(), lines_.size());
+    useMarkProgram(triangle_, pane);
+    drawInstances(triangleStream_, triangles_.data(), triangles_.size());
+    useMarkProgram(disc_, pane);
+    drawInstances(discStream_, discs_.data(), discs_.size());
 }
 
 void Renderer::drawGrid(const Scene& scene, const Palette& palette, const Pane& pane) const {
@@ -165,7 +190,7 @@ void Renderer::drawGrid(const Scene& scene, const Palette& palette, const Pane& 
     glBindVertexArray(0);
 }
 
-void Renderer::drawLines(const Scene& scene, const Palette& palette, const Pane& pane) {
+void Renderer::prepareLines(const Scene& scene, const Palette& palette) {
     lines_.clear();
     for (const LineMark& mark : scene.lines) {
         LineInstance& line = lines_.emplace_back();
@@ -175,11 +200,9 @@ void Renderer::drawLines(const Scene& scene, const Palette& palette, const Pane&
         line.dash = mark.dash;
         line.ink = lineColour(palette, mark.ink);
     }
-    useMarkProgram(line_, pane);
-    drawInstances(lineStream_, lines_.data(), lines_.size());
 }
 
-void Renderer::drawTriangles(const Scene& scene, const Palette& palette, const Pane& pane) {
+void Renderer::prepareTriangles(const Scene& scene, const Palette& palette) {
     triangles_.clear();
     for (const TriangleMark& mark : scene.triangles) {
         TriangleInstance& triangle = triangles_.emplace_back();
@@ -190,11 +213,9 @@ void Renderer::drawTriangles(const Scene& scene, const Palette& palette, const P
         triangle.outline = mark.filled ? 0 : kTriangleOutline;
         triangle.fill = mark.filled ? triangle.ink : lineColour(palette, Ink::Paper);
     }
-    useMarkProgram(triangle_, pane);
-    drawInstances(triangleStream_, triangles_.data(), triangles_.size());
 }
 
-void Renderer::drawDiscs(const Scene& scene, const Palette& palette, const Pane& pane) {
+void Renderer::prepareDiscs(const Scene& scene, const Palette& palette) {
     discs_.clear();
     for (const DiscMark& mark : scene.discs) {
         DiscInstance& disc = discs_.emplace_back();
@@ -204,8 +225,6 @@ void Renderer::drawDiscs(const Scene& scene, const Palette& palette, const Pane&
         disc.ink = lineColour(palette, mark.ink);
         disc.fill = lineColour(palette, mark.fill);
     }
-    useMarkProgram(disc_, pane);
-    drawInstances(discStream_, discs_.data(), discs_.size());
 }
 
 } // namespace gusset

@@ -6,6 +6,7 @@
 
 #include "canvas/scene/scene.hpp"
 #include "render/program.hpp"
+#include "render/screen.hpp"
 #include "ui/palette.hpp"
 
 #include <vector>
@@ -58,14 +59,16 @@ class Renderer {
 public:
     Renderer(); // precondition: a WebGL2 context is current
 
+    // Gets the scene ready, and tells the screen all that it depends on; then it can be drawn.
+    void prepare(const Scene&, const Palette&, const Canvas&, Screen&);
     void draw(const Scene&, const Palette&, const Canvas&);
 
 private:
+    void prepareLines(const Scene&, const Palette&);
+    void prepareTriangles(const Scene&, const Palette&);
+    void prepareDiscs(const Scene&, const Palette&);
     void drawAll(const Scene&, const Palette&, const Pane&);
     void drawGrid(const Scene&, const Palette&, const Pane&) const;
-    void drawLines(const Scene&, const Palette&, const Pane&);
-    void drawTriangles(const Scene&, const Palette&, const Pane&);
-    void drawDiscs(const Scene&, const Palette&, const Pane&);
 
     Program grid_;
     Program line_;

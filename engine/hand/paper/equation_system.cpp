@@ -1,5 +1,6 @@
 #include "hand/paper/equation_system.hpp"
 
+#include "core/tolerance.hpp"
 #include "hand/paper/body.hpp"
 #include "statics/matrix/elimination.hpp"
 
@@ -13,9 +14,6 @@ namespace {
 
 using Matrix = Eigen::MatrixXd;
 using Vector = Eigen::VectorXd;
-
-// Against the largest pivot: below this the equations don't settle their unknowns.
-constexpr double kSettled = 1e-10;
 
 // Unknowns of a system that is eliminated densely: beyond, that takes more than a frame.
 constexpr std::size_t kLargestDense = 128;

@@ -12,10 +12,6 @@
 namespace gusset {
 namespace {
 
-// As steep as each other to all digits that a letter is printed with; the terms carry each
-// member's own sine and cosine.
-constexpr double kSameSlope = 1e-12;
-
 bool axisParallel(Vec2 unit) {
     return std::fabs(unit.x) <= kParallel || std::fabs(unit.y) <= kParallel;
 }

@@ -1,5 +1,7 @@
 #include "model/truss/units.hpp"
 
+#include "core/tolerance.hpp"
+
 #include <array>
 #include <cmath>
 
@@ -79,7 +81,6 @@ std::optional<Unit> unitNamed(const std::array<UnitEntry<Unit>, Size>& table,
 
 // Divides by 1000 rather than multiplying by 0.001, so that decimals stay the decimals they are.
 double inOtherUnit(double value, double from, double to) {
-    constexpr double kWholeRatio = 1e-12;
     const double up = from / to;
     const double down = to / from;
     if (std::abs(up - std::round(up)) < kWholeRatio * up) {

@@ -91,7 +91,7 @@ void drawArrow(Draft& draft, const BodyForce& force, Vec2 way, double from, doub
 void drawOuter(Draft& draft, const BodyForce& force) {
     const std::vector<Ray>& rays = draft.rays[indexOf(draft.body, force.at)];
     const Vec2 along = onPaper(force.along);
-    const Vec2 way = freedom(rays, along) > freedom(rays, -along) + 1e-9 ? along : -along;
+    const Vec2 way = freedom(rays, along) > freedom(rays, -along) + kHair ? along : -along;
     double from = kStart;
     for (const Ray& ray : rays) {
         if (dot(ray.way, way) > kOneRay) {

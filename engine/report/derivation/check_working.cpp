@@ -1,6 +1,7 @@
 #include "report/derivation/check_working.hpp"
 
 #include "core/signs.hpp"
+#include "core/tolerance.hpp"
 #include "report/results/check_text.hpp"
 #include "report/results/results_text.hpp"
 #include "report/text/formula.hpp"
@@ -63,11 +64,11 @@ public:
         const double factor =
             toPascal(truss_.units.stress) * areaUnit() / toNewton(truss_.units.force);
         const double inverse = std::round(1 / factor);
-        if (std::abs(factor - 1) < kSame) {
+        if (std::abs(factor - 1) < kWholeRatio) {
             return *this;
         }
-        return std::abs(factor * inverse - 1) < kSame ? over().given(inverse)
-                                                      : times().given(factor);
+        return std::abs(factor * inverse - 1) < kWholeRatio ? over().given(inverse)
+                                                            : times().given(factor);
     }
 
     void put(Passage& passage, LineRole role = LineRole::Equation) {
@@ -81,8 +82,6 @@ public:
     }
 
 private:
-    static constexpr double kSame = 1e-12;
-
     [[nodiscard]] std::string foundText(double value) const {
         return formatNumber(value,
                             {NumberForm::Significant, 5, truss_.classSettings.decimalSign, false});

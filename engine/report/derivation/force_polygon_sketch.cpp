@@ -30,7 +30,7 @@ Extent extentOf(const ForcePolygon& polygon) {
 double roundUp(double least) {
     double power = std::pow(10.0, std::floor(std::log10(least)));
     for (const double step : {1.0, 2.0, 2.5, 5.0, 10.0}) {
-        if (step * power >= least * (1 - 1e-12)) {
+        if (step * power >= least * (1 - kHair)) {
             return step * power;
         }
     }

@@ -1,6 +1,7 @@
 #include "report/formula/exact_notation.hpp"
 
 #include "core/signs.hpp"
+#include "core/tolerance.hpp"
 #include "report/text/formula.hpp"
 
 #include <cmath>
@@ -65,10 +66,9 @@ Formula surdTokens(const Notation& notation, const Surd& surd) {
 }
 
 std::optional<Formula> exactTokens(const Notation& notation, const Symbol& symbol, double value) {
-    constexpr double kSame = 1e-9; // a value that was rounded on the way is not this number
     const Surd* found = surdOf(notation, symbol);
-    if (!found ||
-        std::fabs(std::fabs(found->value) - std::fabs(value)) > kSame * std::fabs(found->value)) {
+    if (!found || std::fabs(std::fabs(found->value) - std::fabs(value)) >
+                      kSameExact * std::fabs(found->value)) {
         return std::nullopt;
     }
     const bool turned = (found->value < 0) != (value < 0);

@@ -1,5 +1,6 @@
 #include "report/formula/slope_notation.hpp"
 
+#include "core/tolerance.hpp"
 #include "report/text/formula.hpp"
 
 #include <array>
@@ -42,7 +43,7 @@ long long wholeNumber(double value) {
     const double scaled = value * kFinest;
     const double rounded = std::round(scaled);
     constexpr double kLargest = 1e8;
-    return std::fabs(scaled - rounded) <= 1e-7 && rounded > 0 && rounded < kLargest
+    return std::fabs(scaled - rounded) <= kWholeCoordinate && rounded > 0 && rounded < kLargest
                ? static_cast<long long>(rounded)
                : 0;
 }

@@ -1,6 +1,6 @@
 #include "app/state/session.hpp"
 
-#include "canvas/scene/camera.hpp"
+#include "app/state/camera.hpp"
 #include "exchange/json.hpp"
 
 #include <algorithm>

@@ -2,11 +2,11 @@
 // All that the page knows, in one value. Panels and tools read it and append actions; `update`
 // alone writes it. No ImGui and no GL here: the tests drive it natively.
 
+#include "app/state/camera.hpp"
 #include "app/state/field_id.hpp"
 #include "app/state/history.hpp"
 #include "app/state/listing.hpp"
 #include "app/state/thing.hpp"
-#include "canvas/scene/camera.hpp"
 #include "model/edit/edit.hpp"
 #include "model/truss/truss.hpp"
 #include "report/text/phrases.hpp"

@@ -1,6 +1,7 @@
 #include "canvas/hands/strokes.hpp"
 #include "canvas/scene/pick.hpp"
 #include "canvas/scene/snap.hpp"
+#include "core/tolerance.hpp"
 #include "model/edit/rebuild.hpp"
 #include "model/quantity/quantity_input.hpp"
 
@@ -41,11 +42,10 @@ MemberEnd chainBeginning(const AppState& state) {
 
 // The member that a typed place stands on, which a joint there splits.
 MemberId memberThrough(const Truss& truss, Vec2 at) {
-    constexpr double kOnLine = 1e-9; // of its length
     for (std::size_t i = 0; i < truss.members.size(); ++i) {
         const Vec2 a = truss.joints[truss.members[i].a.at()].at;
         const Vec2 b = truss.joints[truss.members[i].b.at()].at;
-        if (distanceToSegment(at, a, b) <= kOnLine * length(b - a)) {
+        if (distanceToSegment(at, a, b) <= kSameSpot * length(b - a)) {
             return MemberId{static_cast<int>(i)};
         }
     }
@@ -145,7 +145,7 @@ Outcome<Vec2> typedEnd(const AppState& state, Vec2 from, const std::string& text
         return Issue{IssueCode::ZeroLength, "input",
                      "A member needs a length: type one that is not zero, as 3 @ 30°."};
     }
-    return roundToStep(to, 1e-9 * state.view.gridStep);
+    return roundToStep(to, kHair * state.view.gridStep);
 }
 
 void drawTo(const AppState& state, Vec2 to, Actions& actions) {

@@ -4,6 +4,7 @@
 
 #include "core/number.hpp"
 #include "core/signs.hpp"
+#include "core/tolerance.hpp"
 #include "model/truss/units.hpp"
 
 #include <algorithm>
@@ -198,7 +199,6 @@ void drawDimensions(Drawing& drawing) {
     if (!state.view.showDimensions || state.truss.joints.size() < 2) {
         return;
     }
-    constexpr double kOneLine = 1e-6; // of the extent: closer figures print as one
     const Extent box = extent(state.truss);
     const Vec2 size = box.high - box.low;
     const double close = kOneLine * std::max(size.x, size.y);

@@ -5,6 +5,7 @@
 #include "canvas/scene/snap.hpp"
 #include "core/number.hpp"
 #include "core/signs.hpp"
+#include "core/tolerance.hpp"
 #include "model/truss/units.hpp"
 
 #include <algorithm>
@@ -58,7 +59,6 @@ Outcome<Stretch> stretched(const Truss& truss, const Measured& measured, double 
         return Issue{IssueCode::OutOfRange, "input",
                      "A dimension is longer than nothing: type a positive length, as 3."};
     }
-    constexpr double kOneLine = 1e-6; // of the dimension: as it was drawn
     const double before = measured.to - measured.from;
     const double by = value - before;
     const Vec2 shift = measured.upright ? Vec2{0, by} : Vec2{by, 0};

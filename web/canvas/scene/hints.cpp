@@ -5,6 +5,7 @@
 #include "core/angle.hpp"
 #include "core/number.hpp"
 #include "core/signs.hpp"
+#include "core/tolerance.hpp"
 #include "report/results/results_text.hpp"
 
 #include <array>
@@ -30,7 +31,7 @@ std::string slopeText(Vec2 way) {
     for (int whole = 1; whole <= kLargest && rise > 0 && run > 0; ++whole) {
         const double other = rise / run * whole;
         const double nearest = std::round(other);
-        if (nearest >= 1 && nearest <= kLargest && std::abs(other - nearest) < 1e-6) {
+        if (nearest >= 1 && nearest <= kLargest && std::abs(other - nearest) < kDrawnSlope) {
             return std::to_string(static_cast<int>(nearest)) + kThinSpace + ":" + kThinSpace +
                    std::to_string(whole);
         }

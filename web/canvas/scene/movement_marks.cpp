@@ -53,10 +53,13 @@ void drawMovement(Drawing& drawing) {
     }
     const Ink ink = drawing.movement->mechanism ? Ink::Warning : Ink::Accent;
     std::vector<Vec2> moved;
+    Thinning thinned = thinning(drawing, drawing.movement->at.size());
     for (const Vec2 at : drawing.movement->at) {
         moved.push_back(toPixel(drawing.state.view.camera, at));
-        drawing.scene.discs.push_back({moved.back(), kMovedRadius, 1.5F, ink, Ink::Paper});
         growBox(drawing, moved.back());
+        if (!thinned.leavesOut(moved.back())) {
+            drawing.scene.discs.push_back({moved.back(), kMovedRadius, 1.5F, ink, Ink::Paper});
+        }
     }
     for (const Member& member : drawing.state.truss.members) {
         const Vec2 a = moved[member.a.at()];

@@ -2,6 +2,8 @@
 
 #include "canvas/scene/scene_parts.hpp"
 #include "canvas/scene/short_name.hpp"
+#include "canvas/scene/thinning.hpp"
+#include "core/tolerance.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -83,7 +85,7 @@ MemberStyle styleOf(const Drawing& drawing, std::size_t member) {
 std::vector<Vec2> placesAlong(Vec2 a, Vec2 b, Vec2 size, double half) {
     const Vec2 along = b - a;
     Vec2 side = (1 / length(along)) * Vec2{along.y, -along.x};
-    if (side.y > 1e-9 || (std::abs(side.y) <= 1e-9 && side.x < 0)) {
+    if (side.y > kHair || (std::abs(side.y) <= kHair && side.x < 0)) {
         side = -side; // first above a member, or to the right of a vertical one
     }
     const Vec2 halfLabel = 0.5 * size + Vec2{kLabelAir, kLabelAir};
@@ -113,10 +115,14 @@ void wishForceLabel(Drawing& drawing, std::size_t member, Vec2 a, Vec2 b) {
 }
 
 void drawMembers(Drawing& drawing) {
+    const bool many = thinning(drawing, drawing.state.truss.members.size()).isNeeded();
     for (std::size_t i = 0; i < drawing.state.truss.members.size(); ++i) {
         const Member& member = drawing.state.truss.members[i];
         const Vec2 a = drawing.at[member.a.at()];
         const Vec2 b = drawing.at[member.b.at()];
+        if (many && isUnderOneRing(a, b)) {
+            continue;
+        }
         const MemberStyle style = styleOf(drawing, i);
         const Vec2 way = length(b - a) > 0 ? (1 / length(b - a)) * (b - a) : Vec2{};
         const Vec2 aside = 0.5 * style.apart * Vec2{-way.y, way.x};
@@ -146,7 +152,7 @@ std::vector<Vec2> placesAround(Vec2 joint, const std::vector<Vec2>& taken, Vec2 
         ways.push_back({way, blockage(taken, way)});
     }
     std::stable_sort(ways.begin(), ways.end(), [](const Way& a, const Way& b) {
-        return a.blocked < b.blocked - 1e-9; // ties keep their order: above first
+        return a.blocked < b.blocked - kHair; // ties keep their order: above first
     });
     std::vector<Vec2> places;
     for (const double away : {4.0, 12.0, 22.0, 34.0}) { // px from the ring
@@ -160,24 +166,38 @@ std::vector<Vec2> placesAround(Vec2 joint, const std::vector<Vec2>& taken, Vec2 
     return places;
 }
 
-void drawJoints(Drawing& drawing) {
-    const Things& selection = drawing.state.selection;
+void drawRings(Drawing& drawing) {
+    std::vector<bool> selected(drawing.at.size());
+    for (const JointId joint : drawing.state.selection.joints) {
+        selected[joint.at()] = true;
+    }
+    Thinning thinned = thinning(drawing, drawing.at.size());
     for (std::size_t i = 0; i < drawing.at.size(); ++i) {
-        const bool selected = std::find(selection.joints.begin(), selection.joints.end(),
-                                        JointId{static_cast<int>(i)}) != selection.joints.end();
+        growBox(drawing, drawing.at[i]);
+        if (thinned.leavesOut(drawing.at[i]) && !selected[i]) {
+            continue;
+        }
         DiscMark disc;
         disc.at = drawing.at[i];
         disc.radius = static_cast<float>(kJointRadius);
-        disc.ink = selected ? Ink::Accent : Ink::Plain;
+        disc.ink = selected[i] ? Ink::Accent : Ink::Plain;
         drawing.scene.discs.push_back(disc);
         drawing.obstacles.addDisc(drawing.at[i], kJointRadius + 1);
-        growBox(drawing, drawing.at[i]);
+    }
+}
+
+void wishJointNames(Drawing& drawing) {
+    Thinning thinned = thinning(drawing, drawing.at.size());
+    for (std::size_t i = 0; i < drawing.at.size(); ++i) {
+        const Vec2 at = drawing.at[i];
+        if (thinned.leavesOut(at) || (thinned.isNeeded() && drawing.obstacles.isCrowded(at))) {
+            continue;
+        }
         LabelMark mark;
         mark.text = shortName(drawing.state.truss.joints[i].label);
         mark.kind = LabelKind::Joint;
         const Vec2 size = drawing.measure(mark.text, mark.kind);
-        wish(drawing, mark, placesAround(drawing.at[i], drawing.symbols.taken[i], size),
-             kJointWeight);
+        wish(drawing, mark, placesAround(at, drawing.symbols.taken[i], size), kJointWeight);
     }
 }
 
@@ -238,7 +258,8 @@ Scene buildScene(const AppState& state, const Derived& derived, const MeasureTex
     drawMechanism(drawing);
     drawMovement(drawing);
     drawInfluence(drawing);
-    drawJoints(drawing);
+    drawRings(drawing);
+    wishJointNames(drawing);
     drawGesture(drawing);
     placeLoupe(drawing);
     drawHint(drawing);
@@ -251,6 +272,10 @@ Scene buildScene(const AppState& state, const Derived& derived, const MeasureTex
     drawDimensions(drawing);
     hideUnderLoupe(measure, drawing.scene);
     return std::move(drawing.scene);
+}
+
+Thinning thinning(const Drawing& drawing, std::size_t marks) {
+    return {marks, drawing.state.view.camera.size};
 }
 
 void growBox(Drawing& drawing, Vec2 point) {

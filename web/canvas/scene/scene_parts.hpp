@@ -5,6 +5,7 @@
 #include "canvas/scene/movement.hpp"
 #include "canvas/scene/scene.hpp"
 #include "canvas/scene/symbols.hpp"
+#include "canvas/scene/thinning.hpp"
 
 #include <optional>
 #include <string>
@@ -39,6 +40,7 @@ inline constexpr double kForceWeight = 1; // plus the member's share of the larg
 // The line that its page shows of the truss as it is now; none.
 [[nodiscard]] const InfluenceShown* influenceLit(const AppState&, const Derived&);
 
+[[nodiscard]] Thinning thinning(const Drawing&, std::size_t marks); // of so many of a kind
 void addLine(Drawing&, const LineMark&); // left out or cut where it lies outside the board
 void addArrow(Drawing&, const Arrow&, Ink, float width);
 void growBox(Drawing&, Vec2 point);

@@ -200,8 +200,11 @@ std::vector<Vec2> placesBeside(const Arrow& arrow, bool pushes, Vec2 size) {
 }
 
 void drawSupports(Drawing& drawing) {
+    Thinning thinned = thinning(drawing, drawing.symbols.supports.size());
     for (const SupportSymbol& symbol : drawing.symbols.supports) {
-        drawSupport(drawing, symbol);
+        if (!thinned.leavesOut(symbol.joint)) {
+            drawSupport(drawing, symbol);
+        }
     }
 }
 
@@ -212,8 +215,11 @@ void drawLoads(Drawing& drawing) {
     for (const ChordSymbol& symbol : drawing.symbols.chords) {
         drawChordLoad(drawing, symbol);
     }
+    Thinning thinned = thinning(drawing, drawing.symbols.loads.size());
     for (const LoadSymbol& symbol : drawing.symbols.loads) {
-        drawLoad(drawing, symbol);
+        if (!thinned.leavesOut(symbol.arrow.head)) {
+            drawLoad(drawing, symbol);
+        }
     }
 }
 
@@ -250,7 +256,11 @@ void drawMechanism(Drawing& drawing) {
     if (!mechanism || drawing.movement) {
         return;
     }
+    Thinning thinned = thinning(drawing, mechanism->moving.size());
     for (const JointId joint : mechanism->moving) {
+        if (thinned.leavesOut(drawing.at[joint.at()])) {
+            continue;
+        }
         const Vec2 velocity = mechanism->velocities[joint.at()];
         const Vec2 way = directionOnBoard(velocity);
         const double reach = kFastest * length(velocity);

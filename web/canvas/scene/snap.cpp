@@ -2,6 +2,7 @@
 
 #include "canvas/scene/pick.hpp"
 #include "core/angle.hpp"
+#include "core/tolerance.hpp"
 #include "model/edit/rebuild.hpp"
 
 #include <algorithm>
@@ -53,7 +54,7 @@ std::optional<Snapped> onJoint(const Ground& ground, const SnapRequest& request,
 Vec2 placeOnMember(const Ground& ground, Vec2 a, Vec2 b, Vec2 world) {
     const Vec2 gridPoint = snapToGrid(ground.view, world);
     if (apart(ground, gridPoint, world) < kFractionReach * 2 &&
-        ground.view.camera.scale * distanceToSegment(gridPoint, a, b) < 1e-6) {
+        ground.view.camera.scale * distanceToSegment(gridPoint, a, b) < kSamePixel) {
         return gridPoint;
     }
     const double share = shareAlong(world, a, b);
@@ -204,7 +205,7 @@ Vec2 snapToGrid(const View& view, Vec2 world) {
 Vec2 roundToStep(Vec2 world, double step) {
     // Through the whole number of steps to a unit: 3 tenths come out as 0.3 and not as 3 × 0.1.
     const double perUnit = std::round(1 / step);
-    if (step < 1 && std::abs(perUnit * step - 1) < 1e-9) {
+    if (step < 1 && std::abs(perUnit * step - 1) < kHair) {
         return {std::round(world.x * perUnit) / perUnit, std::round(world.y * perUnit) / perUnit};
     }
     return {std::round(world.x / step) * step, std::round(world.y / step) * step};
@@ -215,7 +216,7 @@ MoveJoints shifted(const Truss& truss, const View& view, const std::vector<Joint
     MoveJoints edit;
     edit.joints = joints;
     for (const JointId joint : joints) {
-        edit.to.push_back(roundToStep(truss.joints[joint.at()].at + by, 1e-9 * view.gridStep));
+        edit.to.push_back(roundToStep(truss.joints[joint.at()].at + by, kHair * view.gridStep));
     }
     return edit;
 }

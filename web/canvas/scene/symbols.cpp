@@ -1,5 +1,7 @@
 #include "canvas/scene/symbols.hpp"
 
+#include "core/tolerance.hpp"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -181,7 +183,7 @@ Vec2 directionOnBoard(Vec2 force) {
 PlacedArrow arrowAt(Vec2 joint, Vec2 way, double size, const std::vector<Vec2>& taken) {
     // The hair keeps a tie a tie: heads at the joint, as in print.
     const bool pushes =
-        blockage(taken, -way) < kCrowded || blockage(taken, -way) <= blockage(taken, way) + 1e-9;
+        blockage(taken, -way) < kCrowded || blockage(taken, -way) <= blockage(taken, way) + kHair;
     const Vec2 near = joint + kArrowGap * (pushes ? -way : way);
     const Vec2 far = joint + (kArrowGap + size) * (pushes ? -way : way);
     return {pushes ? Arrow{far, near} : Arrow{near, far}, pushes};

@@ -3,7 +3,7 @@
 // geometry for drawing and for picking. A symbol goes to the side of its joint that members leave
 // free.
 
-#include "canvas/scene/camera.hpp"
+#include "app/state/camera.hpp"
 #include "model/truss/truss.hpp"
 
 #include <optional>

@@ -1,4 +1,6 @@
-#include "canvas/scene/camera.hpp"
+#include "app/state/camera.hpp"
+
+#include "core/tolerance.hpp"
 
 #include <algorithm>
 #include <cassert>
@@ -129,7 +131,7 @@ double gridStepFor(const Camera& camera) {
     const double decade = std::pow(10, std::floor(std::log10(least)));
     for (const double multiple : {1.0, 2.0, 5.0}) {
         // The hair keeps a step that is meant to be exactly wide enough.
-        if (multiple * decade >= least * (1 - 1e-9)) {
+        if (multiple * decade >= least * (1 - kHair)) {
             return multiple * decade;
         }
     }

@@ -1,0 +1,47 @@
+// Which board a page begins with.
+#include "app/state/session.hpp"
+#include "app/state/update.hpp"
+#include "demo.hpp"
+#include "exchange/json.hpp"
+#include "page.hpp"
+
+namespace gusset {
+
+void putFirstBoard(Page& page, std::string_view newer, std::string_view older) {
+    for (const std::string_view text : {newer, older}) {
+        if (text.empty()) {
+            continue;
+        }
+        if (Outcome<AppState> saved = readSession(text)) {
+            page.state = std::move(saved).value();
+            page.boardIsStored = true;
+            break;
+        }
+    }
+    if (!page.boardIsStored) {
+        const auto bytes = demoModel();
+        Outcome<Reading> demo =
+            readModel({reinterpret_cast<const char*>(bytes.data()), bytes.size()});
+        page.state = startWith(demo ? std::move(demo).value().truss : Truss{});
+        page.addressRevision = page.state.revision; // whoever only looks keeps the plain address
+    }
+    page.storedRevision = page.state.revision;
+}
+
+void putBoardBack(Page& page, std::string_view newer, std::string_view older, Return how) {
+    if (how == Return::Empty) {
+        page.state = startWith({});
+    } else {
+        putFirstBoard(page, newer, older);
+    }
+    if (how == Return::BeforeLastStep) {
+        update(page.state, {Undo{}});
+    }
+    page.state.notebook.tab = NotebookTab::Model;
+    page.state.view.memberFigure = MemberFigure::Force;
+    page.state.view.showMovement = false;
+    page.storedRevision = page.state.revision; // until it is changed here
+    page.addressRevision = 0;
+}
+
+} // namespace gusset
