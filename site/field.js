@@ -14,7 +14,8 @@ export function createField(done, typed) {
     const input = document.getElementById('field-input');
     const sign = document.getElementById('field-sign');
     const stage = document.getElementById('stage');
-    let key = ''; // of the field shown; empty: none
+    let key = ''; // of the field shown, as the program names it; empty: none
+    let ofMember = false;
     let place = null;
 
     function finish(how, text = input.value) {
@@ -48,15 +49,16 @@ export function createField(done, typed) {
         stayAboveKeyboard();
     }
 
-    function begin(newKey, text, { numeric, goesOn }) {
-        key = newKey;
+    function begin(field) {
+        const { text } = field;
+        ({ key, ofMember } = field);
         input.value = text;
-        input.inputMode = numeric ? 'decimal' : 'text';
-        input.setAttribute('aria-label', newKey.replace(/\./g, ' '));
-        sign.hidden = !numeric || !matchMedia('(pointer: coarse)').matches;
+        input.inputMode = field.numeric ? 'decimal' : 'text';
+        input.setAttribute('aria-label', field.name);
+        sign.hidden = !field.numeric || !matchMedia('(pointer: coarse)').matches;
         frame.hidden = false;
         input.focus({ preventScroll: true });
-        if (goesOn) {
+        if (field.goesOn) {
             input.setSelectionRange(text.length, text.length);
             typed(key, text);
         } else {
@@ -94,9 +96,9 @@ export function createField(done, typed) {
     window.visualViewport?.addEventListener('scroll', stayAboveKeyboard);
 
     return {
-        show(newKey, text, x, y, width, height, how) {
-            if (newKey !== key) {
-                begin(newKey, text, how);
+        show(field, x, y, width, height) {
+            if (field.key !== key) {
+                begin(field);
             }
             moveTo(x, y, width, height);
         },
@@ -108,9 +110,9 @@ export function createField(done, typed) {
         // The board was pressed: canvases do not take the focus by themselves. True when the end of a member
         // was being typed: the press meant that, and draws nothing where it fell.
         keep: () => {
-            const ofMember = key === 'board.member' || key === 'board.drawn';
+            const drawsNothing = key !== '' && ofMember;
             finish('kept');
-            return ofMember;
+            return drawsNothing;
         },
     };
 }

@@ -32,9 +32,16 @@ export function editTables(content, send) {
         return wasReplaced;
     }
 
-    function keyBelow(key) {
-        const [table, row, column] = key.split('.');
-        return [table, Number(row) + 1, column].join('.');
+    // The tables may be written anew before the next cell is looked for: the one below is known by its place.
+    function placeBelow(input) {
+        const cell = input.closest('td, th');
+        const table = [...content.querySelectorAll('table.model')].indexOf(input.closest('table'));
+        return cell && { table, row: cell.parentElement.rowIndex + 1, column: cell.cellIndex };
+    }
+
+    function cellAt(place) {
+        const { rows } = content.querySelectorAll('table.model')[place.table];
+        return rows[place.row]?.cells[place.column]?.querySelector('[data-cell]');
     }
 
     function keyBeside(key, step) {
@@ -64,7 +71,7 @@ export function editTables(content, send) {
 
     function goOn(input, button, next) {
         if (finish(input, button, input.value)) {
-            const there = cellNamed(next);
+            const there = next();
             if (there) {
                 edit(there);
             } else {
@@ -81,13 +88,14 @@ export function editTables(content, send) {
             return;
         }
         if (event.key === 'Enter') {
-            goOn(input, button, keyBelow(key));
+            const below = placeBelow(input);
+            goOn(input, button, () => below && cellAt(below));
         } else if (event.key === 'Escape') {
             giveUp(input, button);
             button.focus();
         } else if (event.key === 'Tab' && beside) {
             event.preventDefault();
-            goOn(input, button, beside);
+            goOn(input, button, () => cellNamed(beside));
         }
     }
 

@@ -34,7 +34,7 @@ export function createTwin({ wantWorking, drawNow, fieldDone }) {
         }
     });
     const tables = editTables(content, (key, text) => {
-        fieldDone(`page.${key}`, text);
+        fieldDone(key, text);
         drawNow();
     });
     addEventListener('beforeprint', () => {

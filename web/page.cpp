@@ -219,9 +219,10 @@ void show(Page& page, const Scene& scene, const Canvas& canvas) {
 
 // The page's input element stands over the field that is being edited, wherever that is now.
 void placeField(Page& page) {
+    const std::optional<FieldId>& open = page.state.field.id;
     const std::optional<FieldPlace> place =
-        isBoardField(page.state.field.key) ? boardFieldPlace(page.state) : page.field.place;
-    if (place && place->key == page.state.field.key) {
+        open && isBoardField(*open) ? boardFieldPlace(page.state) : page.field.place;
+    if (place && place->field == open) {
         showField(*place);
         page.fieldShown = true;
     } else if (page.fieldShown) {
@@ -241,10 +242,6 @@ void store(Page& page) {
     }
     page.storedRevision = page.state.revision;
     page.boardIsStored = true;
-}
-
-bool sameLoads(const LoadChoice& one, const LoadChoice& other) {
-    return one.caseId == other.caseId && one.combinationId == other.combinationId;
 }
 
 // The scripts wait until the board rests before they ask for the link (addressFor).
@@ -311,7 +308,7 @@ Cursor cursorOfBoard(const AppState& state) {
         return Cursor::Move;
     }
     if (state.tool == Tool::Select) {
-        return state.hover.kind == HitKind::None ? Cursor::Arrow : Cursor::Hand;
+        return state.hover ? Cursor::Hand : Cursor::Arrow;
     }
     return Cursor::Cross;
 }

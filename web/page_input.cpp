@@ -1,10 +1,11 @@
 #include "page_input.hpp"
 
-#include "app/page/page_tables.hpp"
+#include "app/fields/finish_field.hpp"
 #include "app/state/camera.hpp"
 #include "app/state/update.hpp"
 #include "canvas/hands/board_field.hpp"
 #include "canvas/hands/board_menu.hpp"
+#include "canvas/hands/several_field.hpp"
 #include "exchange/files/model_file.hpp"
 
 #include <cmath>
@@ -29,7 +30,7 @@ void toBoard(Page& page, const PointerEvent& event) {
 }
 
 void hoverNothing(Page& page) {
-    if (page.state.hover.kind != HitKind::None) {
+    if (page.state.hover) {
         update(page.state, {SetHover{}});
     }
 }
@@ -158,19 +159,21 @@ void take(Page& page, const FieldTyped& event) {
     update(page.state, actions);
 }
 
+// Of the page's own tables, which have inputs of their own.
+bool isOfPage(const FieldId& field) {
+    return std::holds_alternative<PageCell>(field) || std::holds_alternative<PageRow>(field) ||
+           field == FieldId(TitleField::Page);
+}
+
 void take(Page& page, const FieldDone& event) {
+    page.fieldShown = page.fieldShown && isOfPage(event.field);
     Actions actions;
-    if (isPageField(event.key)) {
-        finishPageField(page.state, event, actions);
-        update(page.state, actions);
-        return;
+    if (isBoardField(event.field)) {
+        finishBoardField(page.state, event, actions);
+    } else if (!finishField(page.state, event, actions) &&
+               !finishSeveral(page.state, event, actions)) {
+        page.field.done = event; // a panel's own
     }
-    page.fieldShown = false;
-    if (!isBoardField(event.key)) {
-        page.field.done = event;
-        return;
-    }
-    finishBoardField(page.state, event, actions);
     update(page.state, actions);
 }
 

@@ -1,5 +1,6 @@
 #include "test_hook.hpp"
 
+#include "app/fields/field_key.hpp"
 #include "app/state/camera.hpp"
 #include "exchange/files/model_file.hpp"
 #include "exchange/json/json_text.hpp"
@@ -61,7 +62,7 @@ void drawn(JsonText& json, const AppState& state) {
     json.endObject();
     number(json, "scale", camera.scale);
     list(json, "figures", state.figures, [&](const Figure& figure) {
-        json.text("key", figure.key);
+        json.text("key", keyOf(figure.opens));
         json.text("text", figure.text);
         place(json, figure.at);
     });
@@ -86,7 +87,7 @@ void counts(JsonText& json, const Page& page) {
 void inHand(JsonText& json, const Page& page) {
     const AppState& state = page.state;
     json.whole("tool", static_cast<long>(state.tool));
-    json.text("field", state.field.key);
+    json.text("field", state.field.id ? keyOf(*state.field.id) : "");
     json.text("focus", focusedLabel(*page.items));
     json.text("message", state.message.text);
     json.key("selected");

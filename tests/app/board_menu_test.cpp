@@ -46,7 +46,7 @@ TEST_CASE("a long press opens the menu of what lies there and does nothing of th
         CHECK(board.state.truss == support::roof());
         CHECK(board.state.history.past().empty());
         CHECK_FALSE(board.state.chain.active);
-        CHECK(board.state.field.key.empty());
+        CHECK_FALSE(board.state.field.id);
     }
 }
 
@@ -99,7 +99,7 @@ TEST_CASE("a joint is held, loaded, drawn from and removed by its menu") {
     board.hold({6, 0});
     choose(board, "Load…");
     CHECK(board.state.truss.loads.size() == 2);
-    CHECK(board.state.field.key == "board.load.1");
+    CHECK(board.state.field.id == FieldId(LoadField{LoadId{1}}));
     board.act(EndField{});
     board.hold({6, 0});
     choose(board, "Draw a member from it");

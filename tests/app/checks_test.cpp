@@ -1,7 +1,8 @@
 // Checks of members in the page: typed settings, the board's figures of stress and use, the picture
 // and the page around it.
 #include "app/board.hpp"
-#include "app/fields/check_cells.hpp"
+#include "app/fields.hpp"
+#include "app/fields/check_field.hpp"
 #include "app/page/twin.hpp"
 #include "app/scene_checks.hpp"
 #include "app/state/session.hpp"
@@ -58,9 +59,7 @@ long count(const Scene& scene, Ink ink) {
 }
 
 void type(Board& board, const std::string& key, const std::string& text) {
-    Actions actions;
-    REQUIRE(finishCheckField(board.state, {key, text, FieldEnd::Kept}, actions));
-    update(board.state, actions);
+    board.state = typedIn(board.state, key, text);
 }
 
 MemberId memberOf(const Board& board, const char* a, const char* b) {
@@ -73,7 +72,7 @@ TEST_CASE("a factor of the checks is typed, undone, and reset by leaving its fie
     Board board = gableBoard();
     type(board, "checks.eulerFactor", "2*1.5");
     CHECK(board.state.truss.checks.eulerFactor == 3);
-    CHECK(checkText(board.state.truss, *checkNumberOf("checks.eulerFactor")) == "3");
+    CHECK(checkText(board.state.truss, {&CheckSettings::eulerFactor}) == "3");
     board.act(Undo{});
     CHECK(board.state.truss.checks.eulerFactor == 2);
     type(board, "checks.K", "0.85");
@@ -85,7 +84,7 @@ TEST_CASE("a limit of slenderness left empty is none, and its field stays empty"
     Board board = gableBoard();
     type(board, "checks.compressionLimit", " ");
     CHECK(board.state.truss.checks.compressionLimit == 0);
-    CHECK(checkLook(board.state.truss, *checkNumberOf("checks.compressionLimit")).empty());
+    CHECK(checkLook(board.state.truss, {&CheckSettings::compressionLimit}).empty());
     type(board, "checks.compressionLimit", "180");
     CHECK(board.state.truss.checks.compressionLimit == 180);
 }
@@ -102,17 +101,6 @@ TEST_CASE("a factor that makes no sense is refused in words, and the one before 
     CHECK_THAT(board.state.message.text, ContainsSubstring("two"));
     type(board, "checks.K", "0");
     CHECK(board.state.message.text == "the factor of the buckling length must be from 0.1 to 10");
-}
-
-TEST_CASE("every number of the checks has a field of its own, and no other key is one") {
-    for (const CheckNumber& number : kCheckNumbers) {
-        CHECK(checkNumberOf(keyOf(number)) == &number);
-    }
-    for (const char* key : {"checks", "checks.", "checks.formula", "joint.3.x", "title", ""}) {
-        CHECK(checkNumberOf(key) == nullptr);
-        Actions actions;
-        CHECK_FALSE(finishCheckField(gableBoard().state, {key, "1", FieldEnd::Kept}, actions));
-    }
 }
 
 TEST_CASE("members are labelled by force, stress or use, one of them at a time") {

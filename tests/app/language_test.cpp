@@ -146,7 +146,7 @@ TEST_CASE("with a decimal comma, fields begin with a comma and read back the sam
             for (int column = 0; column < columnsOf(table); ++column) {
                 const Cell cell{table, row, column};
                 const std::string text = cellText(truss, cell);
-                CAPTURE(keyOf(cell), text);
+                CAPTURE(cellName(truss, cell), text);
                 CHECK(text.find('.') == std::string::npos);
                 if (text.empty() || !canType(truss, cell)) {
                     continue;

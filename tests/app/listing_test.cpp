@@ -1,10 +1,9 @@
 #include "app/state/listing.hpp"
 
 #include "app/derived/result_lists.hpp"
-#include "app/fields/cell_list.hpp"
-#include "app/fields/listing_field.hpp"
+#include "app/fields.hpp"
+#include "app/fields/cells.hpp"
 #include "app/state/session.hpp"
-#include "app/state/update.hpp"
 #include "statics/solve/largest.hpp"
 #include "support/small_truss.hpp"
 
@@ -15,6 +14,11 @@
 #include <vector>
 
 namespace gusset {
+
+using support::fieldNamed;
+using support::openKey;
+using support::typedIn;
+
 namespace {
 
 // The roof of small_truss: AB 3.75 kN in tension, BC and CA 6.25 kN in compression (tests/browser/
@@ -38,7 +42,7 @@ struct Made {
     std::vector<std::string> names;
     std::vector<double> numbers;
 
-    std::string shown(const Listing& listing, int kept = -1) const {
+    std::string shown(const Listing& listing, std::optional<int> kept = {}) const {
         ListedRows rows{.count = static_cast<int>(names.size()), .named = {0}, .kept = kept};
         rows.key = [this](int row, int column) {
             const auto at = static_cast<std::size_t>(row);
@@ -91,7 +95,7 @@ TEST_CASE("A heading pressed again and again orders one way, the other way, and 
     CHECK(once == Listing{2, true, "a"});
     const Listing twice = withHeadingPressed(once, 2, true);
     CHECK(twice == Listing{2, false, "a"});
-    CHECK(withHeadingPressed(twice, 2, true) == Listing{-1, false, "a"});
+    CHECK(withHeadingPressed(twice, 2, true) == Listing{std::nullopt, false, "a"});
     CHECK(withHeadingPressed(once, 0, false) == Listing{0, false, "a"});
 }
 
@@ -160,13 +164,6 @@ AppState byXFalling() {
     return state;
 }
 
-AppState typedIn(AppState state, const std::string& key, const std::string& text, FieldEnd how) {
-    Actions actions;
-    CHECK(finishCell(state, {key, text, how}, actions));
-    update(state, actions);
-    return state;
-}
-
 TEST_CASE("Ordering a table of the model leaves the model and its history as they are") {
     AppState state = byXFalling();
     CHECK(shownRows(state, CellTable::Joints) == RowOrder{1, 2, 0, 3});
@@ -180,27 +177,27 @@ TEST_CASE("Ordering a table of the model leaves the model and its history as the
 TEST_CASE("Enter and Tab follow the order shown, also when what was typed changes it") {
     AppState state = byXFalling();
     state = typedIn(state, "joint.1.x", "8", FieldEnd::Below);
-    CHECK(state.field.key == "joint.2.x");
+    CHECK(openKey(state) == "joint.2.x");
     state = typedIn(state, "joint.2.y", "3", FieldEnd::NextField);
-    CHECK(state.field.key == "joint.0.label");
+    CHECK(openKey(state) == "joint.0.label");
     state = typedIn(state, "joint.0.label", "A", FieldEnd::PreviousField);
-    CHECK(state.field.key == "joint.2.y");
+    CHECK(openKey(state) == "joint.2.y");
     // C goes to the front, and the cell that was below it is next.
     state = typedIn(state, "joint.2.x", "9", FieldEnd::Below);
-    CHECK(state.field.key == "joint.0.x");
+    CHECK(openKey(state) == "joint.0.x");
     state = typedIn(state, "joint.0.x", "0", FieldEnd::Below);
-    CHECK(state.field.key == "joint.3.x"); // the new one
+    CHECK(openKey(state) == "joint.3.x"); // the new one
     state = typedIn(state, "joint.3.x", "2", FieldEnd::Below);
-    CHECK(state.field.key == "joint.4.x");
+    CHECK(openKey(state) == "joint.4.x");
 }
 
 TEST_CASE(
     "A row that is typed in stays in sight when its name is not what is looked for any more") {
     AppState state = startWith(support::roof());
     listingOf(state.notebook, ListedTable::Joints) = {.words = "C"};
-    update(state, {BeginField{"joint.2.label", "C"}});
+    update(state, {BeginField{fieldNamed("joint.2.label"), "C"}});
     state = typedIn(state, "joint.2.label", "Top", FieldEnd::NextField);
-    CHECK(state.field.key == "joint.2.x");
+    CHECK(openKey(state) == "joint.2.x");
     CHECK(shownRows(state, CellTable::Joints) == RowOrder{2, 3});
     state = typedIn(state, "joint.2.x", "4", FieldEnd::Kept);
     CHECK(shownRows(state, CellTable::Joints) == RowOrder{3});
@@ -232,20 +229,14 @@ TEST_CASE("While a table shows only some of its rows, more than these are not pa
 
 TEST_CASE("The page's own tables have all rows as drawn, and paste along them") {
     AppState state = byXFalling();
-    Actions actions;
-    CHECK(finishCell(state, {"joint.0.y", "1\n2", FieldEnd::Kept}, actions, TypedIn::Page));
-    update(state, actions);
+    state = typedIn(state, "page.joint.0.y", "1\n2");
     CHECK(state.truss.joints[0].at == Vec2{0, 1});
     CHECK(state.truss.joints[1].at == Vec2{6, 2});
 }
 
 TEST_CASE("What is looked for is typed, kept for its table, and gone with another truss") {
     AppState state = startWith(support::roof());
-    Actions actions;
-    const std::string key = listingKey(ListedTable::Members);
-    CHECK_FALSE(finishListing(state, {"joint.0.x", "1", FieldEnd::Below}, actions));
-    CHECK(finishListing(state, {key, " bc ", FieldEnd::Below}, actions));
-    update(state, actions);
+    state = typedIn(state, SearchField{ListedTable::Members}, " bc ", FieldEnd::Below);
     CHECK(listingOf(state.notebook, ListedTable::Members).words == "bc");
     CHECK(listingOf(state.notebook, ListedTable::Joints).words.empty());
     CHECK(shownRows(state, CellTable::Members) == RowOrder{1, 3});

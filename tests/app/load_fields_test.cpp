@@ -1,8 +1,8 @@
 // Cases, combinations and moving loads, as they are typed into the notebook.
 #include "app/fields/load_cells.hpp"
 
+#include "app/fields.hpp"
 #include "app/fields/cells.hpp"
-#include "app/state/update.hpp"
 #include "support/small_truss.hpp"
 #include "support/strip_truss.hpp"
 
@@ -13,13 +13,6 @@ using namespace gusset::support;
 
 namespace {
 
-AppState typed(AppState state, const std::string& key, const std::string& text) {
-    Actions actions;
-    CHECK(finishListField(state, {key, text, FieldEnd::Kept}, actions));
-    update(state, actions);
-    return state;
-}
-
 AppState undone(AppState state) {
     update(state, {Undo{}});
     return state;
@@ -29,11 +22,7 @@ AppState undone(AppState state) {
 
 TEST_CASE("a load gets a case in its cell, and the word for none takes it away") {
     AppState state = startWith(gable());
-    const auto typeCase = [&](const char* text) {
-        Actions actions;
-        CHECK(finishCell(state, {"load.0.case", text, FieldEnd::Kept}, actions));
-        update(state, actions);
-    };
+    const auto typeCase = [&](const char* text) { state = typedIn(state, "load.0.case", text); };
     CHECK(cellText(state.truss, {CellTable::Loads, 0, column::kLoadCase}) == "loads");
     typeCase(" wind ");
     CHECK(state.truss.loads[0].caseId == "wind");
@@ -44,15 +33,15 @@ TEST_CASE("a load gets a case in its cell, and the word for none takes it away")
 TEST_CASE("a combination begins with every case, and its factors can be typed and emptied") {
     Truss truss = gable();
     force(truss, "C", 0, 12, "uplift");
-    const AppState begun = typed(startWith(truss), "combination.0.name", "worst");
+    const AppState begun = typedIn(startWith(truss), "combination.0.name", "worst");
     REQUIRE(begun.truss.combinations.size() == 1);
     CHECK(begun.history.undoLabel() == "Add combination worst");
     CHECK(begun.truss.combinations[0].factors ==
           std::vector<std::pair<std::string, double>>{{"loads", 1}, {"uplift", 1}});
-    const AppState factored = typed(begun, "combination.0.0.factor", "1,35");
+    const AppState factored = typedIn(begun, "combination.0.0.factor", "1,35");
     CHECK(factored.truss.combinations[0].factors[0].second == 1.35);
     CHECK(factored.history.undoLabel() == "Change combination worst");
-    const AppState without = typed(factored, "combination.0.1.factor", "");
+    const AppState without = typedIn(factored, "combination.0.1.factor", "");
     CHECK(without.truss.combinations[0].factors.size() == 1);
     CHECK(listText(without.truss, {ListFieldKind::Factor, 0, 1}).empty());
     AppState none = without;
@@ -69,19 +58,19 @@ TEST_CASE("a moving load is added to a path, typed into, and taken away again") 
     REQUIRE(state.truss.moving.size() == 1);
     CHECK(state.history.undoLabel() == "Add moving load vehicle 1");
     CHECK(state.truss.moving[0].axles.front().force == -10); // as the truss's own loads
-    state = typed(state, "moving.0.name", "crane");
-    state = typed(state, "moving.0.0.force", "12"); // down, as axle loads are given
+    state = typedIn(state, "moving.0.name", "crane");
+    state = typedIn(state, "moving.0.0.force", "12"); // down, as axle loads are given
     CHECK(state.truss.moving[0].axles[0].force == -12);
-    state = typed(state, "moving.0.1.at", "250 cm"); // the row past the end makes a new axle
+    state = typedIn(state, "moving.0.1.at", "250 cm"); // the row past the end makes a new axle
     REQUIRE(state.truss.moving[0].axles.size() == 2);
     CHECK(state.truss.moving[0].axles[1].at == 2.5);
     CHECK(state.truss.moving[0].axles[1].force == -12);
-    state = typed(state, "moving.0.spread", "4");
-    state = typed(state, "moving.0.length", "6");
+    state = typedIn(state, "moving.0.spread", "4");
+    state = typedIn(state, "moving.0.length", "6");
     REQUIRE(state.truss.moving[0].uniform);
     CHECK(state.truss.moving[0].uniform->perLength == -4);
     CHECK(state.truss.moving[0].uniform->length == 6);
-    state = typed(state, "moving.0.length", "");
+    state = typedIn(state, "moving.0.length", "");
     CHECK_FALSE(state.truss.moving[0].uniform->length);
     update(state, {Commit{removeAxle(state.truss, 0, 0)}});
     CHECK(state.truss.moving[0].axles.size() == 1);
@@ -96,7 +85,7 @@ TEST_CASE("a moving load is added to a path, typed into, and taken away again") 
 TEST_CASE("what can't be a moving load is refused with a sentence, and nothing changes") {
     const Truss truss = stripWithCart();
     const auto refusal = [&](const char* key, const char* text) {
-        const AppState after = typed(startWith(truss), key, text);
+        const AppState after = typedIn(startWith(truss), key, text);
         CHECK(after.truss == truss);
         return after.message.text;
     };
@@ -106,15 +95,4 @@ TEST_CASE("what can't be a moving load is refused with a sentence, and nothing c
     MovingLoad one;
     one.axles.resize(1);
     CHECK_FALSE(canRemoveAxle(one));
-}
-
-TEST_CASE("every key of these fields names its field and no other") {
-    for (int kind = 0; kind <= static_cast<int>(ListFieldKind::SpreadLength); ++kind) {
-        const bool part = kind == 1 || kind == 3 || kind == 4;
-        const ListField field{static_cast<ListFieldKind>(kind), 3, part ? 2 : 0};
-        CHECK(listFieldOf(keyOf(field)) == field);
-        CHECK_FALSE(cellOf(keyOf(field)));
-    }
-    CHECK_FALSE(listFieldOf("moving.0"));
-    CHECK_FALSE(listFieldOf("joint.0.x"));
 }

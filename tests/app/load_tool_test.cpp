@@ -64,25 +64,25 @@ TEST_CASE("a tap on a loaded joint opens its value, which is typed in place") {
     board.use(Tool::Load);
     board.tap({3, 4});
     CHECK(board.state.truss.loads.size() == 1);
-    REQUIRE(board.state.field.key == "board.load.0");
+    REQUIRE(board.state.field.id == FieldId(LoadField{LoadId{0}}));
     CHECK(board.state.field.text == "10");
     const std::optional<FieldPlace> place = boardFieldPlace(board.state);
     REQUIRE(place);
     CHECK(place->rect.size.y >= kTouchTarget);
 
     Actions actions;
-    finishBoardField(board.state, {"board.load.0", "12.5", FieldEnd::Kept}, actions);
+    finishBoardField(board.state, {LoadField{LoadId{0}}, "12.5", FieldEnd::Kept}, actions);
     update(board.state, actions);
     CHECK(loadForce(board) == Vec2{0, -12.5}); // a bare size keeps the direction
-    CHECK(board.state.field.key.empty());
+    CHECK_FALSE(board.state.field.id);
 }
 
 TEST_CASE("typed loads are read by components, by size and angle, and refused in words") {
     const auto typed = [](const char* text) {
         Board board = roofBoard();
-        board.act(BeginField{"board.load.0", "10"});
+        board.act(BeginField{LoadField{LoadId{0}}, "10"});
         Actions actions;
-        finishBoardField(board.state, {"board.load.0", text, FieldEnd::Kept}, actions);
+        finishBoardField(board.state, {LoadField{LoadId{0}}, text, FieldEnd::Kept}, actions);
         update(board.state, actions);
         return board;
     };

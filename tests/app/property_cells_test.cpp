@@ -1,6 +1,8 @@
-#include "app/fields/property_cells.hpp"
+#include "app/fields/cell_text.hpp"
 
 #include "app/board.hpp"
+#include "app/fields.hpp"
+#include "app/fields/cells.hpp"
 #include "model/catalogue/section_properties.hpp"
 #include "model/catalogue/usual_materials.hpp"
 
@@ -19,9 +21,7 @@ Board typing(Truss truss = roof()) {
 }
 
 void type(Board& board, const std::string& key, const std::string& text) {
-    Actions actions;
-    REQUIRE(finishCell(board.state, {key, text, FieldEnd::Kept}, actions));
-    update(board.state, actions);
+    board.state = typedIn(board.state, key, text);
 }
 
 } // namespace

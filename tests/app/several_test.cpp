@@ -26,9 +26,9 @@ void drawAround(Board& board, const std::vector<Vec2>& places) {
 }
 
 void type(Board& board, SeveralKind kind, const char* text) {
-    board.act(BeginField{severalKey(kind), severalText(board.state, kind)});
+    board.act(BeginField{kind, severalText(board.state, kind)});
     Actions actions;
-    REQUIRE(finishSeveral(board.state, {severalKey(kind), text, FieldEnd::Below}, actions));
+    REQUIRE(finishSeveral(board.state, {kind, text, FieldEnd::Below}, actions));
     update(board.state, actions);
 }
 
@@ -140,14 +140,14 @@ TEST_CASE("a repetition goes by the selection's own width when none is typed, or
 TEST_CASE("Enter takes the repetition that is offered, and leaving the field does not") {
     Board board = wholeRoof();
     const std::string offered = severalText(board.state, SeveralKind::Repeat);
-    board.act(BeginField{severalKey(SeveralKind::Repeat), offered});
+    board.act(BeginField{SeveralKind::Repeat, offered});
     Actions left;
-    CHECK(finishSeveral(board.state, {"several.repeat", offered, FieldEnd::Kept}, left));
+    CHECK(finishSeveral(board.state, {SeveralKind::Repeat, offered, FieldEnd::Kept}, left));
     AppState other = board.state;
     update(other, left);
     CHECK(other.truss == support::roof());
     Actions entered;
-    CHECK(finishSeveral(board.state, {"several.repeat", offered, FieldEnd::Below}, entered));
+    CHECK(finishSeveral(board.state, {SeveralKind::Repeat, offered, FieldEnd::Below}, entered));
     update(board.state, entered);
     CHECK(board.state.truss.joints.size() == 5);
 }

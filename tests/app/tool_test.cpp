@@ -296,16 +296,16 @@ TEST_CASE("with nothing selected, left and right leaf through the working that i
 TEST_CASE("joints come before loads and supports, these before members") {
     Board board = roofBoard();
     const Camera& camera = board.state.view.camera;
-    const auto kindAt = [&](Vec2 pixel) {
+    const auto hitAt = [&](Vec2 pixel) {
         board.feedPixel(PointerPhase::Move, pixel);
-        return board.state.hover.kind;
+        return board.state.hover;
     };
     const Vec2 pin = toPixel(camera, {0, 0});
-    CHECK(kindAt(pin + Vec2{3, 3}) == HitKind::Joint);
-    CHECK(kindAt(pin + Vec2{0, 18}) == HitKind::Support);
-    CHECK(kindAt(toPixel(camera, {3, 4}) - Vec2{0, 40}) == HitKind::Load);
-    CHECK(kindAt(toPixel(camera, {3, 0}) + Vec2{0, 5}) == HitKind::Member);
-    CHECK(kindAt(toPixel(camera, {3, 1.5})) == HitKind::None);
+    CHECK(hitOf<JointId>(hitAt(pin + Vec2{3, 3})).valid());
+    CHECK(hitOf<SupportId>(hitAt(pin + Vec2{0, 18})).valid());
+    CHECK(hitOf<LoadId>(hitAt(toPixel(camera, {3, 4}) - Vec2{0, 40})).valid());
+    CHECK(hitOf<MemberId>(hitAt(toPixel(camera, {3, 0}) + Vec2{0, 5})).valid());
+    CHECK_FALSE(hitAt(toPixel(camera, {3, 1.5})));
 }
 
 TEST_CASE("with the working of one force open, a line drawn across the truss picks what it cuts") {

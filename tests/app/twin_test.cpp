@@ -30,11 +30,12 @@ TEST_CASE("The page's tables hold the model beside the results") {
     const std::string html = twinOf(triangle());
     CHECK(has(html, "<caption>Joints</caption>"));
     CHECK(
-        has(html, "data-cell=\"joint.2.y\" data-text=\"4\" aria-label=\"4: y (m) of joint C\">4<"));
-    CHECK(has(html, "aria-label=\"A–B: member of member A–B\">A–B<"));
-    CHECK(has(html, "data-press=\"support.0.kind\" data-text=\"roller\""));
-    CHECK(has(html, "data-cell=\"support.1.direction\" data-text=\"90\""));
-    CHECK(has(html, "data-cell=\"load.0.second\" data-text=\"-10\""));
+        has(html,
+            "data-cell=\"page.joint.2.y\" data-text=\"4\" aria-label=\"4: y (m) of joint C\">4<"));
+    CHECK(has(html, "aria-label=\"A–B: ends of member A–B\">A–B<"));
+    CHECK(has(html, "data-press=\"page.support.0.kind\" data-text=\"roller\""));
+    CHECK(has(html, "data-cell=\"page.support.1.direction\" data-text=\"90\""));
+    CHECK(has(html, "data-cell=\"page.load.0.second\" data-text=\"-10\""));
     // Half of 10 kN to each support; 5 kN rise over 4 of 5 m in the legs: 6.25 kN.
     CHECK(has(html, "6.25"));
 }
@@ -52,8 +53,9 @@ TEST_CASE("An empty board has its tables too") {
     const std::string html = twinOf({});
     CHECK(has(html, "<h2>Untitled truss</h2>"));
     CHECK(has(html, "<caption>Joints</caption>"));
-    CHECK(has(html,
-              "data-cell=\"joint.0.x\" data-text=\"\" aria-label=\"Add: x (m) of a new joint\""));
+    CHECK(has(
+        html,
+        "data-cell=\"page.joint.0.x\" data-text=\"\" aria-label=\"Add: x (m) of a new joint\""));
     CHECK_FALSE(has(html, "Remove"));
 }
 

@@ -25,13 +25,13 @@ void begin(Board& board, const char* text) {
 
 void follow(Board& board, const char* text) {
     Actions actions;
-    followTyping(board.state, {board.state.field.key, text}, actions);
+    followTyping(board.state, {board.state.field.id.value(), text}, actions);
     update(board.state, actions);
 }
 
 void finish(Board& board, const char* text, FieldEnd how = FieldEnd::Below) {
     Actions actions;
-    finishBoardField(board.state, {board.state.field.key, text, how}, actions);
+    finishBoardField(board.state, {board.state.field.id.value(), text, how}, actions);
     update(board.state, actions);
 }
 
@@ -46,7 +46,7 @@ Board drawingBoard() {
 
 const Figure* figureOf(const Board& board, bool upright, double from, double to) {
     for (const Figure& figure : board.state.figures) {
-        if (figure.measured == Measured{upright, from, to}) {
+        if (figure.opens == FieldId(Measured{upright, from, to})) {
             return &figure;
         }
     }
@@ -73,7 +73,7 @@ TEST_CASE("a member's end is typed while it is drawn, in each of the ways") {
         INFO(typed.text);
         Board board = drawingBoard();
         begin(board, "3");
-        REQUIRE(board.state.field.key == kMemberKey);
+        REQUIRE(board.state.field.id == FieldId(MemberEndField::Drawing));
         CHECK(boardFieldPlace(board.state)->goesOn);
         follow(board, typed.text);
         CHECK_THAT(length(board.state.chain.to - typed.end), WithinAbs(0, 1e-6)); // preview
@@ -132,7 +132,7 @@ TEST_CASE("a member without length and what can't be read are refused, and the c
 TEST_CASE("digits typed while nothing is drawn open nothing") {
     Board board = drawnRoof();
     begin(board, "3");
-    CHECK(board.state.field.key.empty());
+    CHECK_FALSE(board.state.field.id);
 }
 
 TEST_CASE("while an end is typed the mouse no longer draws it, and Escape in the field goes on") {
@@ -156,12 +156,12 @@ TEST_CASE("after a finger's stroke its figure stays to be tapped and typed") {
     REQUIRE(board.state.figures.size() >= 1);
     const Figure* figure = nullptr;
     for (const Figure& one : board.state.figures) {
-        figure = one.key == kDrawnKey ? &one : figure;
+        figure = one.opens == FieldId(MemberEndField::Drawn) ? &one : figure;
     }
     REQUIRE(figure != nullptr);
     CHECK(figure->text == "4");
     tapFigure(board, *figure);
-    REQUIRE(board.state.field.key == kDrawnKey);
+    REQUIRE(board.state.field.id == FieldId(MemberEndField::Drawn));
     CHECK(board.state.truss.joints.size() == 2); // the tap drew nothing
     REQUIRE(boardFieldPlace(board.state));
     finish(board, "3.75");
@@ -170,7 +170,7 @@ TEST_CASE("after a finger's stroke its figure stays to be tapped and typed") {
     board.press(Key::Undo);
     board.draw();
     for (const Figure& one : board.state.figures) {
-        CHECK(one.key != kDrawnKey); // it is gone, and so is its figure
+        CHECK(one.opens != FieldId(MemberEndField::Drawn)); // it is gone, and so is its figure
     }
 }
 
@@ -182,7 +182,7 @@ TEST_CASE("a finger's chain offers its next length to be typed") {
     board.draw();
     REQUIRE(board.state.figures.size() == 1);
     tapFigure(board, board.state.figures.front());
-    REQUIRE(board.state.field.key == kMemberKey);
+    REQUIRE(board.state.field.id == FieldId(MemberEndField::Drawing));
     finish(board, "4 @ 90");
     REQUIRE(board.state.truss.joints.size() == 2);
     CHECK_THAT(board.state.truss.joints[1].at.y, WithinAbs(4, 1e-9));
@@ -209,7 +209,7 @@ TEST_CASE("a tapped dimension opens its value, and a new one moves what lies bey
     REQUIRE(whole != nullptr);
     REQUIRE(height != nullptr);
     tapFigure(board, *height);
-    REQUIRE(board.state.field.key == kDimensionKey);
+    REQUIRE(openField<Measured>(board.state));
     CHECK(board.state.field.text == "4");
     CHECK(boardFieldPlace(board.state)->rect.size.y >= kTouchTarget);
     finish(board, "4.5");

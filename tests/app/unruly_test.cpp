@@ -44,16 +44,16 @@ void someKey(Random& random, Board& board) {
 }
 
 void someField(Random& random, Board& board) {
-    const std::string key = "board.load." + std::to_string(random.integer(0, 3));
-    board.act(BeginField{key, "10"});
-    CHECK(isBoardField(board.state.field.key));
+    const LoadField load{LoadId{random.integer(0, 3)}};
+    board.act(BeginField{load, "10"});
+    CHECK(isBoardField(board.state.field.id.value()));
     if (const auto place = boardFieldPlace(board.state)) {
         CHECK(isFinite(place->rect.at));
     }
     const std::string text =
         random.pick(std::vector<std::string>{"7", "-3", "1 @ 30", "2, 2", "", "0", "nonsense"});
     Actions actions;
-    finishBoardField(board.state, {key, text, FieldEnd::Kept}, actions);
+    finishBoardField(board.state, {load, text, FieldEnd::Kept}, actions);
     update(board.state, actions);
 }
 

@@ -6,7 +6,7 @@ import { firstFrame, openPage, siteAndBrowser, sizes } from './support.mjs';
 
 const shared = siteAndBrowser();
 
-const cell = (page, key) => page.locator(`[data-cell="${key}"]`);
+const cell = (page, key) => page.locator(`[data-cell="page.${key}"]`);
 
 // By keys only, after the first cell has the focus: Enter opens it and goes down, Tab goes on.
 async function typeTriangle(page) {
@@ -56,7 +56,7 @@ test('a triangle is typed, held, loaded and solved without the board', async () 
     await typeTriangle(page);
     const { model } = await board.observe();
     assert.equal(model.joints.length, 3);
-    const kind = page.locator('[data-press="support.1.kind"]');
+    const kind = page.locator('[data-press="page.support.1.kind"]');
     if ((await kind.textContent()) === 'pin') {
         await kind.focus();
         await page.keyboard.press('Enter');
@@ -82,7 +82,7 @@ test('a text that cannot be read is explained in sight, and stays to be mended',
     await page.keyboard.type('3.5');
     await page.keyboard.press('Enter');
     assert.equal((await board.observe()).model.joints[1].x, 3.5);
-    assert.equal(await page.evaluate(() => document.activeElement.dataset.cell), 'joint.2.x', 'Enter goes down');
+    assert.equal(await page.evaluate(() => document.activeElement.dataset.cell), 'page.joint.2.x', 'Enter goes down');
     await context.close();
 });
 
@@ -94,7 +94,7 @@ test('without WebGL2 the tables are the way to work', async () => {
     await page.goto(shared.site.address);
     await firstFrame(page);
     const before = await forces(page);
-    await page.locator('[data-press="load.0.remove"]').click();
+    await page.locator('[data-press="page.load.0.remove"]').click();
     assert.notDeepEqual(await forces(page), before);
     await context.close();
 });

@@ -19,6 +19,7 @@ test('the ± key turns the sign and turns it back, without ending the typing', a
     const { page, board, context } = await openCell(sizes.phone);
     const input = page.locator('#field-input');
     await input.fill('2.5');
+    assert.equal(await input.getAttribute('aria-label'), 'x of joint A', 'who hears the field hears words');
     const key = await page.locator('#field-sign').boundingBox();
     assert.ok(key.width >= 44 && key.height >= 44, 'large enough for a thumb');
     const { width } = page.viewportSize();
@@ -110,6 +111,6 @@ test('a class that writes a decimal comma types one too, in the notebook and in 
     await board.idle();
     assert.equal((await board.observe()).model.joints[2].x, 2.753);
     await page.keyboard.press('Escape');
-    assert.equal(await page.locator('[data-cell="joint.1.x"]').getAttribute('data-text'), '6,5');
+    assert.equal(await page.locator('[data-cell="page.joint.1.x"]').getAttribute('data-text'), '6,5');
     await context.close();
 });

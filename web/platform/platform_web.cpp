@@ -1,5 +1,7 @@
 #include "platform/platform.hpp"
 
+#include "app/fields/field_key.hpp"
+
 #include <emscripten.h>
 
 #include <utility>
@@ -62,11 +64,15 @@ EMSCRIPTEN_KEEPALIVE void gussetTyped(const char* text) {
 }
 
 EMSCRIPTEN_KEEPALIVE void gussetFieldTyped(const char* key, const char* text) {
-    gusset::receive(gusset::FieldTyped{key, text});
+    if (const auto field = gusset::fieldOf(key)) {
+        gusset::receive(gusset::FieldTyped{*field, text});
+    }
 }
 
 EMSCRIPTEN_KEEPALIVE void gussetFieldDone(const char* key, const char* text, int how) {
-    gusset::receive(gusset::FieldDone{key, text, static_cast<gusset::FieldEnd>(how)});
+    if (const auto field = gusset::fieldOf(key)) {
+        gusset::receive(gusset::FieldDone{*field, text, static_cast<gusset::FieldEnd>(how)});
+    }
 }
 
 EMSCRIPTEN_KEEPALIVE void gussetOpened(const char* text, const char* label) {
@@ -94,8 +100,8 @@ EMSCRIPTEN_KEEPALIVE void gussetViewport(double width, double height, double pix
 // Out: methods of the object that app.js hands over as `page`. Texts go as address and length,
 // since a string_view need not end in a zero.
 // clang-format off
-EM_JS(void, pageShowField, (const char* key, const char* text, double x, double y, double width, double height, int how), {
-    Module['page'].showField(UTF8ToString(key), UTF8ToString(text), x, y, width, height, { numeric: !!(how & 1), goesOn: !!(how & 2) });
+EM_JS(void, pageShowField, (const char* key, const char* name, const char* text, double x, double y, double width, double height, int how), {
+    Module['page'].showField({ key: UTF8ToString(key), name: UTF8ToString(name), text: UTF8ToString(text), numeric: !!(how & 1), goesOn: !!(how & 2), ofMember: !!(how & 4) }, x, y, width, height);
 });
 EM_JS(void, pageHideField, (), { Module['page'].hideField(); });
 EM_JS(void, pageShowCursor, (int cursor), { Module['page'].showCursor(cursor); });
@@ -149,9 +155,10 @@ int sizeOf(std::string_view text) { return static_cast<int>(text.size()); }
 } // namespace
 
 void showField(const FieldPlace& field) {
-    pageShowField(field.key.c_str(), field.text.c_str(), field.rect.at.x, field.rect.at.y,
-                  field.rect.size.x, field.rect.size.y,
-                  (field.numeric ? 1 : 0) | (field.goesOn ? 2 : 0));
+    const std::string key = keyOf(field.field);
+    pageShowField(key.c_str(), field.name.c_str(), field.text.c_str(), field.rect.at.x,
+                  field.rect.at.y, field.rect.size.x, field.rect.size.y,
+                  (field.numeric ? 1 : 0) | (field.goesOn ? 2 : 0) | (field.ofMember ? 4 : 0));
 }
 
 void hideField() { pageHideField(); }

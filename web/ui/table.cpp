@@ -43,8 +43,8 @@ ColumnWish Table::wishOf(const Column& column) const {
                     .isNumber = column.align == Align::Right};
     if (!column.longest.empty()) {
         const ImFont& font = column.font ? *column.font : *ui_.fonts.body;
-        const float heading = textSize(*ui_.fonts.small, column.heading).x +
-                              (column.orders < 0 ? 0 : ui_.px(kOrderMark));
+        const float heading =
+            textSize(*ui_.fonts.small, column.heading).x + (column.orders ? ui_.px(kOrderMark) : 0);
         wish.need =
             std::fmax(textSize(font, column.longest).x, heading) + ui_.px(kOuterPad + kInnerPad);
     }
@@ -98,7 +98,7 @@ const Column* Table::orderingHeader(const OrderLook& look) {
         std::fmax(ui_.fonts.small->FontSize * 1.7f, ui_.px(ui_.coarse ? kTouchTarget : 28)));
     for (int i = 0; i < static_cast<int>(columns_.size()); ++i) {
         const Column& column = columns_[static_cast<std::size_t>(i)];
-        if (column.orders < 0) {
+        if (!column.orders) {
             putHeading(i, ui_.palette->muted);
             continue;
         }

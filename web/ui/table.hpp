@@ -6,6 +6,7 @@
 #include "ui/fitted.hpp"
 #include "ui/theme.hpp"
 
+#include <optional>
 #include <span>
 #include <string_view>
 #include <vector>
@@ -14,11 +15,11 @@ namespace gusset {
 
 struct Column {
     std::string_view heading;
-    double least = 60;         // CSS px
-    double share = 1;          // of what is left over
-    Align align = Align::Left; // at the right stand numbers
-    int orders = -1;         // what its heading orders the rows by, when it is pressed; -1: nothing
-    bool fallsFirst = false; // largest first
+    double least = 60;            // CSS px
+    double share = 1;             // of what is left over
+    Align align = Align::Left;    // at the right stand numbers
+    std::optional<int> orders{};  // what its heading orders the rows by, when it is pressed
+    bool fallsFirst = false;      // largest first
     std::string_view longest{};   // of what stands in it, where that is known beforehand: it gets
                                   // room for this from columns that have more than they need
     const ImFont* font = nullptr; // that it stands in; the text face
@@ -36,7 +37,7 @@ public:
     // A heading whose column orders the rows can be pressed; gives back which one was, or none. The
     // one that orders them now has an arrow.
     struct OrderLook {
-        int orders = -1; // Column::orders
+        std::optional<int> orders{}; // Column::orders; none: as drawn
         bool falling = false;
     };
     [[nodiscard]] const Column* orderingHeader(const OrderLook&);

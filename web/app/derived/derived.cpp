@@ -18,12 +18,8 @@ Derived::~Derived() = default;
 
 namespace {
 
-bool sameChoice(const LoadChoice& one, const LoadChoice& other) {
-    return one.caseId == other.caseId && one.combinationId == other.combinationId;
-}
-
 bool hasSolution(const AppState& state, const Derived& derived) {
-    return derived.revision == state.revision && sameChoice(derived.choice, state.choice);
+    return derived.revision == state.revision && sameLoads(derived.choice, state.choice);
 }
 
 // As a fraction and roots, with the true minus that people read.
@@ -78,7 +74,7 @@ void derive(const AppState& state, Derived& derived) {
 }
 
 bool isOf(const ExactShown& shown, const AppState& state) {
-    return shown.revision == state.revision && sameChoice(shown.choice, state.choice);
+    return shown.revision == state.revision && sameLoads(shown.choice, state.choice);
 }
 
 bool deriveExact(const AppState& state, Derived& derived, Slice& slice) {
@@ -127,7 +123,7 @@ const std::string& newsOf(const Derived& derived) {
 }
 
 void deriveLink(const AppState& state, Derived& derived) {
-    if (derived.linkRevision == state.revision && sameChoice(derived.linkLoads, state.choice)) {
+    if (derived.linkRevision == state.revision && sameLoads(derived.linkLoads, state.choice)) {
         return;
     }
     const Outcome<std::string> link = openableLink(state.committed, state.choice);
@@ -137,18 +133,18 @@ void deriveLink(const AppState& state, Derived& derived) {
     derived.linkLoads = state.choice;
 }
 
-int shownStep(const AppState& state, const Derived& derived) {
+std::optional<int> shownStep(const AppState& state, const Derived& derived) {
     const int count = stepsOf(derived.working);
     if (!isShown(state, derived.working) || count == 0) {
-        return -1;
+        return std::nullopt;
     }
     return std::clamp(state.notebook.step, 0, count - 1);
 }
 
 void keepStepInRange(const AppState& state, const Derived& derived, Actions& actions) {
-    const int shown = shownStep(state, derived);
-    if (shown >= 0 && shown != state.notebook.step) {
-        actions.push_back(Set{&NotebookState::step, shown});
+    const std::optional<int> shown = shownStep(state, derived);
+    if (shown && *shown != state.notebook.step) {
+        actions.push_back(Set{&NotebookState::step, *shown});
     }
 }
 

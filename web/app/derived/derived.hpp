@@ -87,9 +87,9 @@ bool deriveWorking(const AppState&, Derived&, Slice&);
 // The link; call when it, or its length, is on the screen.
 void deriveLink(const AppState&, Derived&);
 
-// The step of the working that is looked at, within its length; −1 when there is none or it belongs
-// to another revision.
-[[nodiscard]] int shownStep(const AppState&, const Derived&);
+// The step of the working that is looked at, within its length; none when there is none or it
+// belongs to another revision.
+[[nodiscard]] std::optional<int> shownStep(const AppState&, const Derived&);
 // Keys that leaf through the working don't know its length: asks for the step back that there is.
 void keepStepInRange(const AppState&, const Derived&, Actions&);
 

@@ -9,10 +9,6 @@ namespace gusset {
 
 namespace {
 
-bool sameLoads(const LoadChoice& one, const LoadChoice& other) {
-    return one.caseId == other.caseId && one.combinationId == other.combinationId;
-}
-
 // What the job has of its own: edits go on meanwhile.
 struct CheckedUnder {
     Truss truss;

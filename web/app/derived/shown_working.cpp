@@ -226,8 +226,7 @@ void make(Maker& maker) {
 
 bool isShown(const AppState& state, const ShownWorking& shown) {
     const NotebookState& notebook = state.notebook;
-    return shown.revision == state.revision && shown.choice.caseId == state.choice.caseId &&
-           shown.choice.combinationId == state.choice.combinationId &&
+    return shown.revision == state.revision && sameLoads(shown.choice, state.choice) &&
            shown.page == notebook.working && shown.bySection == notebook.bySection &&
            shown.horizontal == notebook.horizontal && shown.about == aboutFor(state);
 }

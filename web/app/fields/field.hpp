@@ -2,6 +2,7 @@
 // Text being typed lives in the page's own input element, laid over the field (selection handles,
 // input methods, paste and screen readers come for free). These are its two ends.
 
+#include "app/state/field_id.hpp"
 #include "app/state/layout.hpp"
 
 #include <optional>
@@ -12,26 +13,28 @@ namespace gusset {
 // Below is Enter: on to the cell under this one, as in any table.
 enum class FieldEnd { Kept, GivenUp, NextField, PreviousField, Below };
 struct FieldDone { // the page gave the text back
-    std::string key;
+    FieldId field;
     std::string text;
     FieldEnd how = FieldEnd::Kept;
 };
 
 struct FieldTyped { // so far, in a field that is still open
-    std::string key;
+    FieldId field;
     std::string text;
 };
 
 struct FieldPlace { // a panel or the board says where the field being edited stands this frame
-    std::string key;
+    FieldId field;
+    std::string name; // for those who hear it: "x of joint C"
     std::string text;
-    Rect rect;           // CSS px
-    bool numeric = true; // which on-screen keyboard
-    bool goesOn = false; // its text was begun elsewhere: typing goes on behind it
+    Rect rect;             // CSS px
+    bool numeric = true;   // which on-screen keyboard
+    bool goesOn = false;   // its text was begun elsewhere: typing goes on behind it
+    bool ofMember = false; // a press on the board that ends it draws nothing where it falls
 };
 
-// Handed to the panels each frame; they take `done` when it is theirs and set `place` when they
-// draw the field with the key AppState::field.key.
+// Handed to the panels each frame; they take `done` when it is a field that only they have, and set
+// `place` when they draw the field that is open (AppState::field).
 struct FieldHost {
     std::optional<FieldDone> done;
     std::optional<FieldPlace> place;

@@ -1,46 +1,14 @@
 #include "app/fields/load_cells.hpp"
 
-#include "app/fields/cell_readers.hpp"
+#include "app/fields/cell_text.hpp"
 #include "app/fields/typed_text.hpp"
-#include "app/state/commit.hpp"
 #include "model/quantity/quantity_input.hpp"
 #include "report/results/results_text.hpp"
 
 #include <algorithm>
-#include <array>
-#include <cstdlib>
-#include <string_view>
 
 namespace gusset {
 namespace {
-
-struct KindName {
-    std::string_view list;
-    std::string_view field;
-    bool hasPart = false; // the key has its number between list and field
-};
-// In the order of ListFieldKind.
-constexpr std::array<KindName, 7> kKindNames{{
-    {"combination", "name", false},
-    {"combination", "factor", true},
-    {"moving", "name", false},
-    {"moving", "at", true},
-    {"moving", "force", true},
-    {"moving", "spread", false},
-    {"moving", "length", false},
-}};
-
-std::vector<std::string> partsOf(const std::string& key) {
-    std::vector<std::string> parts(1);
-    for (const char c : key) {
-        if (c == '.') {
-            parts.emplace_back();
-        } else {
-            parts.back() += c;
-        }
-    }
-    return parts;
-}
 
 bool ofCombinations(const ListField& field) {
     return field.kind == ListFieldKind::CombinationName || field.kind == ListFieldKind::Factor;
@@ -216,53 +184,7 @@ std::string freeName(const Truss& truss) {
     }
 }
 
-// The next field by Tab and Enter among those of one combination or one moving load.
-std::optional<ListField> fieldAfter(const Truss& truss, const ListField& field, FieldEnd how) {
-    ListField next = field;
-    const int step = how == FieldEnd::PreviousField ? -1 : 1;
-    if (how == FieldEnd::Kept || how == FieldEnd::GivenUp) {
-        return std::nullopt;
-    }
-    const bool axle = field.kind == ListFieldKind::AxleAt || field.kind == ListFieldKind::AxleForce;
-    if (axle && how != FieldEnd::Below) {
-        const bool at = field.kind == ListFieldKind::AxleAt;
-        next.kind = at ? ListFieldKind::AxleForce : ListFieldKind::AxleAt;
-        next.part += at == (step > 0) ? 0 : step;
-    } else if (axle || field.kind == ListFieldKind::Factor) {
-        next.part += step;
-    } else if (field.kind == ListFieldKind::CombinationName && step > 0) {
-        next.kind = ListFieldKind::Factor;
-    } else if (field.kind == ListFieldKind::SpreadForce && step > 0) {
-        next.kind = ListFieldKind::SpreadLength;
-    } else {
-        return std::nullopt;
-    }
-    return canType(truss, next) ? std::optional(next) : std::nullopt;
-}
-
 } // namespace
-
-std::string keyOf(const ListField& field) {
-    const KindName& name = kKindNames[static_cast<std::size_t>(field.kind)];
-    std::string key = std::string(name.list) + "." + std::to_string(field.row) + ".";
-    if (name.hasPart) {
-        key += std::to_string(field.part) + ".";
-    }
-    return key + std::string(name.field);
-}
-
-std::optional<ListField> listFieldOf(const std::string& key) {
-    const std::vector<std::string> parts = partsOf(key);
-    for (std::size_t i = 0; i < kKindNames.size(); ++i) {
-        const KindName& name = kKindNames[i];
-        const std::size_t count = name.hasPart ? 4 : 3;
-        if (parts.size() == count && parts.front() == name.list && parts.back() == name.field) {
-            return ListField{static_cast<ListFieldKind>(i), std::atoi(parts[1].c_str()),
-                             name.hasPart ? std::atoi(parts[2].c_str()) : 0};
-        }
-    }
-    return std::nullopt;
-}
 
 bool canType(const Truss& truss, const ListField& field) {
     const auto within = [](int index, std::size_t count) {
@@ -287,6 +209,29 @@ bool canType(const Truss& truss, const ListField& field) {
     default:
         return true;
     }
+}
+
+std::optional<ListField> listFieldAfter(const Truss& truss, const ListField& field, FieldEnd how) {
+    ListField next = field;
+    const int step = how == FieldEnd::PreviousField ? -1 : 1;
+    if (how == FieldEnd::Kept || how == FieldEnd::GivenUp) {
+        return std::nullopt;
+    }
+    const bool axle = field.kind == ListFieldKind::AxleAt || field.kind == ListFieldKind::AxleForce;
+    if (axle && how != FieldEnd::Below) {
+        const bool at = field.kind == ListFieldKind::AxleAt;
+        next.kind = at ? ListFieldKind::AxleForce : ListFieldKind::AxleAt;
+        next.part += at == (step > 0) ? 0 : step;
+    } else if (axle || field.kind == ListFieldKind::Factor) {
+        next.part += step;
+    } else if (field.kind == ListFieldKind::CombinationName && step > 0) {
+        next.kind = ListFieldKind::Factor;
+    } else if (field.kind == ListFieldKind::SpreadForce && step > 0) {
+        next.kind = ListFieldKind::SpreadLength;
+    } else {
+        return std::nullopt;
+    }
+    return canType(truss, next) ? std::optional(next) : std::nullopt;
 }
 
 std::string listText(const Truss& truss, const ListField& field) {
@@ -321,30 +266,29 @@ Outcome<Edit> listEdit(const Truss& truss, const ListField& field, const std::st
     return withMoving(truss, field.row, load);
 }
 
-bool finishListField(const AppState& state, const FieldDone& done, Actions& actions) {
-    const std::optional<ListField> field = listFieldOf(done.key);
-    if (!field) {
-        return false;
+std::string listName(const Truss& truss, const ListField& field) {
+    const std::string load = " of moving load ";
+    const std::string axle = "of axle " + std::to_string(field.part + 1) + load;
+    switch (field.kind) {
+    case ListFieldKind::CombinationName:
+        return static_cast<std::size_t>(field.row) < truss.combinations.size()
+                   ? "name of combination " + nameIn(truss, field)
+                   : "name of a new combination";
+    case ListFieldKind::Factor:
+        return "factor of case " + caseNames(truss)[static_cast<std::size_t>(field.part)] +
+               " in combination " + truss.combinations[static_cast<std::size_t>(field.row)].id;
+    case ListFieldKind::MovingName:
+        return "name" + load + loadOf(truss, field).id;
+    case ListFieldKind::AxleAt:
+        return "place " + axle + loadOf(truss, field).id;
+    case ListFieldKind::AxleForce:
+        return "force " + axle + loadOf(truss, field).id;
+    case ListFieldKind::SpreadForce:
+        return "spread load" + load + loadOf(truss, field).id;
+    case ListFieldKind::SpreadLength:
+        break;
     }
-    if (state.field.key == done.key || state.field.key.empty()) { // not one that was begun since
-        actions.push_back(EndField{});
-    }
-    if (done.how == FieldEnd::GivenUp || !canType(state.truss, *field)) {
-        return true;
-    }
-    Truss after = state.truss;
-    if (done.text != listText(state.truss, *field)) {
-        const Outcome<Edit> edit = listEdit(state.truss, *field, done.text);
-        if (!commitOrSay(edit, actions)) {
-            return true;
-        }
-        Outcome<Truss> applied = gusset::apply(after, edit.value());
-        after = applied ? std::move(applied).value() : after;
-    }
-    if (const std::optional<ListField> next = fieldAfter(after, *field, done.how)) {
-        actions.push_back(BeginField{keyOf(*next), listText(after, *next)});
-    }
-    return true;
+    return "length of the spread load" + load + loadOf(truss, field).id;
 }
 
 Edit addMovingLoad(const Truss& truss, const std::vector<JointId>& path) {

@@ -31,7 +31,7 @@ Outcome<Truss> pasteRow(Truss truss, const Cell& from, const std::string& line) 
     for (const int i : columns) {
         const Cell cell{from.table, from.row, from.column + i};
         const std::string& text = texts[static_cast<std::size_t>(i)];
-        if (text.empty() || cell.column >= columnsOf(cell.table) || !canType(truss, cell)) {
+        if (text.empty() || !canType(truss, cell)) {
             continue;
         }
         const Outcome<Edit> edit = cellEdit(truss, cell, text);

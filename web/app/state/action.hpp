@@ -74,9 +74,8 @@ struct SetMotion {
     Motion motion;
 };
 struct BeginField {
-    std::string key;
+    FieldId field;
     std::string text;
-    Measured measured{};
     bool goesOn = false;
 };
 struct EndField {};

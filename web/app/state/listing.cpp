@@ -98,12 +98,12 @@ std::vector<int> listed(const Listing& listing, const ListedRows& rows) {
             shown.push_back(row);
         }
     }
-    if (listing.column < 0) {
+    if (!listing.column) {
         return shown;
     }
     std::vector<SortKey> keys(static_cast<std::size_t>(rows.count));
     for (const int row : shown) {
-        keys[static_cast<std::size_t>(row)] = rows.key(row, listing.column);
+        keys[static_cast<std::size_t>(row)] = rows.key(row, *listing.column);
     }
     std::stable_sort(shown.begin(), shown.end(), [&](int one, int other) {
         return comesBefore(keys[static_cast<std::size_t>(one)],
@@ -119,7 +119,7 @@ Listing withHeadingPressed(Listing listing, int column, bool fallsFirst) {
     } else if (listing.falling == fallsFirst) {
         listing.falling = !fallsFirst;
     } else {
-        listing.column = -1;
+        listing.column.reset();
         listing.falling = false;
     }
     return listing;

@@ -28,9 +28,9 @@ enum class ListedTable {
 inline constexpr std::size_t kListedTables = 13;
 
 struct Listing {
-    int column = -1;      // that orders; none: as drawn
-    bool falling = false; // else rising
-    std::string words{};  // rows that don't hold them are left out; empty: all rows
+    std::optional<int> column{}; // that orders; none: as drawn
+    bool falling = false;        // else rising
+    std::string words{};         // rows that don't hold them are left out; empty: all rows
 
     friend bool operator==(const Listing&, const Listing&) = default;
 };
@@ -46,7 +46,7 @@ struct ListedRows {
     std::vector<int> named{}; // the columns in which words are looked for
     std::function<SortKey(int row, int column)> key{};
     std::function<bool(int row)> wanted{}; // none: every row
-    int kept = -1;                         // stays whatever is looked for: it is being typed in
+    std::optional<int> kept{};             // stays whatever is looked for: it is being typed in
 };
 
 // Row numbers in the order of showing. Rows that are alike stay as drawn; cells with nothing in

@@ -68,6 +68,7 @@ struct FieldWriter {
     }
     void real(std::string_view key, double value) { line(key, realText(value)); }
     void integer(std::string_view key, int value) { line(key, integerText(value)); }
+    void index(std::string_view key, std::optional<int> value) { integer(key, value.value_or(-1)); }
     void flag(std::string_view key, bool value) { line(key, value ? "1" : "0"); }
     template <class Enum>
     void choice(std::string_view key, Enum value, Enum) {
@@ -85,6 +86,11 @@ struct FieldReader { // of one line; leaves alone what it can't read
     void integer(std::string_view name, int& into) const {
         into = name == key ? readInteger<int>(value).value_or(into) : into;
     }
+    void index(std::string_view name, std::optional<int>& into) const {
+        int read = into.value_or(-1);
+        integer(name, read);
+        into = read < 0 ? std::nullopt : std::optional(read);
+    }
     void flag(std::string_view name, bool& into) const { into = name == key ? value == "1" : into; }
     template <class Enum>
     void choice(std::string_view name, Enum& into, Enum last) const {
@@ -100,7 +106,7 @@ template <class Fields, class Listings>
 void eachOrder(Fields& fields, Listings& listings) {
     for (std::size_t i = 0; i < listings.size(); ++i) {
         const std::string table = "order." + integerText(i);
-        fields.integer(table, listings[i].column);
+        fields.index(table, listings[i].column);
         fields.flag(table + ".falls", listings[i].falling);
     }
 }

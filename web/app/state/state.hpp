@@ -3,8 +3,10 @@
 // alone writes it. No ImGui and no GL here: the tests drive it natively.
 
 #include "app/state/camera.hpp"
+#include "app/state/field_id.hpp"
 #include "app/state/history.hpp"
 #include "app/state/listing.hpp"
+#include "app/state/thing.hpp"
 #include "model/edit/edit.hpp"
 #include "model/truss/truss.hpp"
 #include "report/text/phrases.hpp"
@@ -21,16 +23,6 @@ namespace gusset {
 
 enum class Tool { Select, Member, Pin, Roller, Load, Erase };
 enum class ThemeChoice { System, Paper, Dark, Sun };
-
-// What lies under the finger or is picked: one thing of the drawing, or nothing.
-enum class HitKind { None, Joint, Member, Support, Load };
-struct Hit {
-    HitKind kind = HitKind::None;
-    int index = -1;      // of the vector in Truss
-    double distance = 0; // device-independent pixels
-
-    friend bool operator==(const Hit&, const Hit&) = default;
-};
 
 // What a place on the board was drawn to, and the lines that show it.
 enum class SnapKind { Free, Grid, Joint, Member, Aligned, Angle, EqualLength };
@@ -96,22 +88,12 @@ struct Drawn {
     Vec2 to;
 };
 
-// The distance between two levels of joints that a dimension line gives.
-struct Measured {
-    bool upright = false; // along y, else along x
-    double from = 0;      // length units, from < to
-    double to = 0;
-
-    friend bool operator==(const Measured&, const Measured&) = default;
-};
-
 // Figures of the drawing that are typed when they are tapped, where they stand this frame.
 struct Figure {
-    std::string key;  // of the field that opens
+    FieldId opens;
     std::string text; // what typing begins with
     Vec2 at;          // CSS px, its middle
     Vec2 half;
-    Measured measured;
 
     friend bool operator==(const Figure&, const Figure&) = default;
 };
@@ -121,9 +103,9 @@ enum class MenuPage { Things, Sections };
 struct BoardMenu {
     bool open = false;
     MenuPage page = MenuPage::Things;
-    Hit under;    // what the place has
-    Vec2 pixel;   // the place, CSS px
-    int lit = -1; // the line that the keyboard is on
+    Hit under;                        // what the place has
+    Vec2 pixel;                       // the place, CSS px
+    std::optional<std::size_t> lit{}; // the line that the keyboard is on
 
     friend bool operator==(const BoardMenu&, const BoardMenu&) = default;
 };
@@ -207,10 +189,9 @@ struct NotebookState {
 // A table cell or a value on the board that is being typed. The text itself lives in the page's own
 // input element; it comes back in one piece when done.
 struct FieldEdit {
-    std::string key;     // which field: "joint.3.x"; empty: none
-    std::string text;    // what it held when editing began
-    Measured measured{}; // of a dimension
-    bool goesOn = false; // begun by its first characters, which stay
+    std::optional<FieldId> id{}; // none: nothing is typed
+    std::string text{};          // what it held when editing began
+    bool goesOn = false;         // begun by its first characters, which stay
 };
 
 // The deflected shape or a mechanism swings out and back on the board, and comes to rest.
@@ -261,6 +242,14 @@ struct AppState {
     Message message;
     bool unsavedNote = false; // storage refused: say so
 };
+
+// The field that is typed into, if it is one of that kind.
+template <class Kind>
+[[nodiscard]] const Kind* openField(const AppState& state) {
+    return state.field.id ? std::get_if<Kind>(&*state.field.id) : nullptr;
+}
+
+[[nodiscard]] bool sameLoads(const LoadChoice&, const LoadChoice&);
 
 // Whether that page of the results is on the screen.
 [[nodiscard]] bool showsInfluence(const AppState&);

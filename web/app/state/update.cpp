@@ -250,7 +250,7 @@ void carryOut(AppState& state, const SetListing& action) {
 void carryOut(AppState& state, const SetMotion& action) { state.motion = action.motion; }
 
 void carryOut(AppState& state, const BeginField& action) {
-    state.field = {action.key, action.text, action.measured, action.goesOn};
+    state.field = {action.field, action.text, action.goesOn};
 }
 
 void carryOut(AppState& state, const EndField&) { state.field = {}; }

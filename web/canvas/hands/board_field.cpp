@@ -1,5 +1,6 @@
 #include "canvas/hands/board_field.hpp"
 
+#include "app/fields/cells.hpp"
 #include "app/fields/typed_text.hpp"
 #include "canvas/hands/strokes.hpp"
 #include "canvas/scene/figures.hpp"
@@ -8,30 +9,14 @@
 #include "model/quantity/quantity_input.hpp"
 
 #include <algorithm>
-#include <charconv>
 #include <cmath>
 
 namespace gusset {
 
 namespace {
 
-constexpr std::string_view kBoard = "board.";
-constexpr std::string_view kLoad = "board.load.";
 constexpr Vec2 kFieldSize{136, kTouchTarget};
 constexpr double kFieldAway = 8; // px between an arrow's end and its field
-
-// The index behind a key's beginning, if it is one of a list of so many.
-std::optional<int> indexOf(const std::string& key, std::string_view beginning, std::size_t count) {
-    if (key.compare(0, beginning.size(), beginning) != 0) {
-        return std::nullopt;
-    }
-    int index = -1;
-    const char* end = key.data() + key.size();
-    const auto read = std::from_chars(key.data() + beginning.size(), end, index);
-    const bool good = read.ec == std::errc{} && read.ptr == end && index >= 0 &&
-                      static_cast<std::size_t>(index) < count;
-    return good ? std::optional<int>(index) : std::nullopt;
-}
 
 Rect keptOnBoard(Rect rect, const Camera& camera) {
     const double right = camera.size.x - camera.coverRight - rect.size.x;
@@ -48,10 +33,10 @@ Rect fieldBeside(Vec2 point, Vec2 way, const Camera& camera) {
     return keptOnBoard({point + reach * way - half, kFieldSize}, camera);
 }
 
-std::optional<Rect> loadFieldRect(const AppState& state, int index) {
+std::optional<Rect> loadFieldRect(const AppState& state, LoadId load) {
     const Camera& camera = state.view.camera;
     for (const LoadSymbol& symbol : layOutSymbols(state.truss, camera).loads) {
-        if (symbol.load.index == index) {
+        if (symbol.load == load) {
             const Arrow& arrow = symbol.arrow;
             const Vec2 far = symbol.pushes ? arrow.tail : arrow.head;
             const Vec2 near = symbol.pushes ? arrow.head : arrow.tail;
@@ -106,23 +91,31 @@ void refuse(const Issues& issues, Actions& actions) {
     actions.push_back(Say{MessageKind::Problem, issues.front().says});
 }
 
-void finishLoad(const AppState& state, int index, const std::string& text, Actions& actions) {
-    const Load& load = state.committed.loads[static_cast<std::size_t>(index)];
+bool isThere(const Truss& truss, LoadId load) {
+    return load.valid() && load.at() < truss.loads.size();
+}
+
+void finishLoad(const AppState& state, LoadId id, const std::string& text, Actions& actions) {
+    if (!isThere(state.committed, id)) {
+        return;
+    }
+    const Load& load = state.committed.loads[id.at()];
     const Outcome<Load> typed = typedLoad(load, text, state.committed.units.force);
     if (typed) {
-        actions.push_back(Commit{SetLoad{LoadId{index}, typed.value()}});
+        actions.push_back(Commit{SetLoad{id, typed.value()}});
     } else {
         refuse(typed.issues(), actions);
     }
 }
 
-void finishDimension(const AppState& state, const std::string& text, Actions& actions) {
+void finishDimension(const AppState& state, const Measured& measured, const std::string& text,
+                     Actions& actions) {
     const Outcome<double> value = readLength(text, state.committed.units.length);
     if (!value) {
         return refuse(value.issues(), actions);
     }
     const Outcome<Stretch> stretch =
-        stretched({*state.book, state.committed}, state.field.measured, value.value());
+        stretched({*state.book, state.committed}, measured, value.value());
     if (!stretch) {
         return refuse(stretch.issues(), actions);
     }
@@ -157,19 +150,17 @@ void finishDrawn(const AppState& state, const std::string& text, Actions& action
     actions.push_back(SetDrawn{{true, drawn.from, to.value()}});
 }
 
-std::optional<Rect> rectOf(const AppState& state) {
-    const std::string& key = state.field.key;
+std::optional<Rect> rectOf(const AppState& state, const FieldId& field) {
     const Camera& camera = state.view.camera;
-    if (const auto load = indexOf(key, kLoad, state.truss.loads.size())) {
-        return loadFieldRect(state, *load);
+    if (const auto* load = std::get_if<LoadField>(&field)) {
+        return isThere(state.truss, load->load) ? loadFieldRect(state, load->load) : std::nullopt;
     }
-    if (key == kMemberKey && state.chain.active) { // beside its beginning, which stays
+    if (field == FieldId(MemberEndField::Drawing) && state.chain.active) {
+        // Beside its beginning, which stays.
         return fieldBeside(toPixel(camera, state.chain.last), {0, 1}, camera);
     }
     for (const Figure& figure : state.figures) {
-        const bool same =
-            figure.key == key && (key != kDimensionKey || figure.measured == state.field.measured);
-        if (same) {
+        if (figure.opens == field) {
             return keptOnBoard({figure.at - 0.5 * kFieldSize, kFieldSize}, camera);
         }
     }
@@ -177,35 +168,50 @@ std::optional<Rect> rectOf(const AppState& state) {
 }
 
 // Feet and inches need letters, and so do directions.
-bool isNumeric(const AppState& state) {
-    const LengthUnit unit = state.truss.units.length;
-    const std::string& key = state.field.key;
-    return key == kDimensionKey ? unit != LengthUnit::ft && unit != LengthUnit::in
-                                : key != kMemberKey && key != kDrawnKey;
+bool isNumeric(const Truss& truss, const FieldId& field) {
+    const LengthUnit unit = truss.units.length;
+    return std::holds_alternative<Measured>(field)
+               ? unit != LengthUnit::ft && unit != LengthUnit::in
+               : !std::holds_alternative<MemberEndField>(field);
+}
+
+std::string nameOf(const Truss& truss, const FieldId& field) {
+    if (const auto* load = std::get_if<LoadField>(&field)) {
+        return "force of " + rowName(truss, CellTable::Loads, load->load.index);
+    }
+    if (const auto* measured = std::get_if<Measured>(&field)) {
+        return measured->upright ? "height between two levels" : "distance along x";
+    }
+    return field == FieldId(MemberEndField::Drawing) ? "length or end of the member being drawn"
+                                                     : "length or end of the member drawn last";
 }
 
 } // namespace
 
-bool isBoardField(const std::string& key) { return key.compare(0, kBoard.size(), kBoard) == 0; }
+bool isBoardField(const FieldId& field) {
+    return std::holds_alternative<LoadField>(field) || std::holds_alternative<Measured>(field) ||
+           std::holds_alternative<MemberEndField>(field);
+}
 
 std::optional<FieldPlace> boardFieldPlace(const AppState& state) {
-    const std::optional<Rect> rect = rectOf(state);
+    const std::optional<FieldId>& field = state.field.id;
+    const std::optional<Rect> rect = field ? rectOf(state, *field) : std::nullopt;
     if (!rect) {
         return std::nullopt;
     }
-    FieldPlace place;
-    place.key = state.field.key;
-    place.text = state.field.text;
-    place.rect = *rect;
-    place.numeric = isNumeric(state);
-    place.goesOn = state.field.goesOn;
-    return place;
+    return FieldPlace{.field = *field,
+                      .name = nameOf(state.truss, *field),
+                      .text = state.field.text,
+                      .rect = *rect,
+                      .numeric = isNumeric(state.truss, *field),
+                      .goesOn = state.field.goesOn,
+                      .ofMember = std::holds_alternative<MemberEndField>(*field)};
 }
 
 void beginTyping(const AppState& state, const std::string& text, Actions& actions) {
     const Gesture& gesture = state.gesture;
     const bool drags = gesture.kind == GestureKind::DrawMember && gesture.moved;
-    if (!state.field.key.empty() || (!drags && !state.chain.active)) {
+    if (state.field.id || (!drags && !state.chain.active)) {
         return;
     }
     if (drags) { // the pointer may let go: typing has the member now
@@ -215,11 +221,11 @@ void beginTyping(const AppState& state, const std::string& text, Actions& action
         actions.push_back(EndGesture{false});
         actions.push_back(SetChain{chain});
     }
-    actions.push_back(BeginField{kMemberKey, text, {}, true});
+    actions.push_back(BeginField{MemberEndField::Drawing, text, true});
 }
 
 void followTyping(const AppState& state, const FieldTyped& typed, Actions& actions) {
-    if (typed.key != kMemberKey || !state.chain.active) {
+    if (typed.field != FieldId(MemberEndField::Drawing) || !state.chain.active) {
         return;
     }
     if (const Outcome<Vec2> to =
@@ -239,13 +245,13 @@ void finishBoardField(const AppState& state, const FieldDone& done, Actions& act
         return;
     }
     const std::string text = withPoints(state.committed, done.text);
-    if (const auto load = indexOf(done.key, kLoad, state.committed.loads.size())) {
-        finishLoad(state, *load, text, actions);
-    } else if (done.key == kDimensionKey) {
-        finishDimension(state, text, actions);
-    } else if (done.key == kMemberKey) {
+    if (const auto* load = std::get_if<LoadField>(&done.field)) {
+        finishLoad(state, load->load, text, actions);
+    } else if (const auto* measured = std::get_if<Measured>(&done.field)) {
+        finishDimension(state, *measured, text, actions);
+    } else if (done.field == FieldId(MemberEndField::Drawing)) {
         finishMember(state, text, actions);
-    } else if (done.key == kDrawnKey) {
+    } else if (done.field == FieldId(MemberEndField::Drawn)) {
         finishDrawn(state, text, actions);
     }
 }

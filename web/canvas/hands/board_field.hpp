@@ -1,14 +1,13 @@
 #pragma once
-// Values that are typed on the board itself. Their keys begin with "board.": no panel draws or
-// takes them. `board.load.<index>` is a load's force: a bare number is its size and keeps its
-// direction, `3, -4` and `5 @ 30` set both. The others stand in canvas/scene/figures.
+// Values that are typed on the board itself: no panel draws or takes them. Of a load's force a bare
+// number is its size and keeps its direction, `3, -4` and `5 @ 30` set both.
 
 #include "app/fields/field.hpp"
 #include "app/state/action.hpp"
 
 namespace gusset {
 
-[[nodiscard]] bool isBoardField(const std::string& key);
+[[nodiscard]] bool isBoardField(const FieldId&);
 // Where the board's field being edited stands now, kept within the free part of the board; nothing
 // when the field in hand is none of the board's.
 [[nodiscard]] std::optional<FieldPlace> boardFieldPlace(const AppState&);

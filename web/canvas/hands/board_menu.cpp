@@ -25,9 +25,10 @@ struct Line {
 };
 using Lines = std::vector<Line>;
 
-void why(HitKind kind, int index, Lines& lines) {
-    const Phrase<> label = kind == HitKind::Support ? phrase::kWhyReaction : phrase::kWhyForce;
-    Actions actions{SetSelection{thingsOf({kind, index, 0})}};
+void why(const ThingId& thing, Lines& lines) {
+    const bool support = std::holds_alternative<SupportId>(thing);
+    const Phrase<> label = support ? phrase::kWhyReaction : phrase::kWhyForce;
+    Actions actions{SetSelection{thingsOf(thing)}};
     turnTo(WorkingPage::OneForce, actions);
     lines.push_back({label, actions});
 }
@@ -39,33 +40,31 @@ void drawFrom(const AppState& state, Vec2 at, MemberId splits, Lines& lines) {
     lines.push_back({label, {SetTool{Tool::Member}, SetChain{chainFrom({{}, at, splits})}}});
 }
 
-void remove(Phrase<> label, const Hit& hit, Lines& lines) {
-    lines.push_back({label, {Commit{Remove{thingsOf(hit)}}, SetSelection{}}});
+void remove(Phrase<> label, const ThingId& thing, Lines& lines) {
+    lines.push_back({label, {Commit{Remove{thingsOf(thing)}}, SetSelection{}}});
 }
 
-int supportOf(const Truss& truss, JointId joint) {
-    for (std::size_t i = 0; i < truss.supports.size(); ++i) {
-        if (truss.supports[i].joint == joint) {
-            return static_cast<int>(i);
-        }
-    }
-    return -1;
+SupportId supportOf(const Truss& truss, JointId joint) {
+    const auto found = std::find_if(truss.supports.begin(), truss.supports.end(),
+                                    [&](const Support& it) { return it.joint == joint; });
+    return found == truss.supports.end()
+               ? SupportId{}
+               : SupportId{static_cast<int>(found - truss.supports.begin())};
 }
 
 void offerSupports(const AppState& state, JointId joint, Lines& lines) {
-    const int support = supportOf(state.truss, joint);
+    const SupportId support = supportOf(state.truss, joint);
     const bool pinned =
-        support >= 0 &&
-        state.truss.supports[static_cast<std::size_t>(support)].kind == SupportKind::Pin;
+        support.valid() && state.truss.supports[support.at()].kind == SupportKind::Pin;
     if (!pinned) {
         lines.push_back({phrase::kHoldByPin, {Commit{SetSupport{joint, SupportKind::Pin}}}});
     }
-    if (support < 0 || pinned) {
+    if (!support.valid() || pinned) {
         lines.push_back({phrase::kLetRoll, {Commit{SetSupport{joint, SupportKind::Roller}}}});
     }
-    if (support >= 0) {
+    if (support.valid()) {
         lines.push_back({phrase::kTakeSupport, {Commit{RemoveSupports{joint}}}});
-        why(HitKind::Support, support, lines);
+        why(support, lines);
     }
 }
 
@@ -73,10 +72,10 @@ Lines ofJoint(const AppState& state, JointId joint) {
     Lines lines;
     offerSupports(state, joint, lines);
     Line load{phrase::kLoadIt, {}};
-    tapLoad(state, {HitKind::Joint, joint.index, 0}, load.does);
+    tapLoad(state, joint, load.does);
     lines.push_back(std::move(load));
     drawFrom(state, state.truss.joints[joint.at()].at, {}, lines);
-    remove(phrase::kRemoveJoint, {HitKind::Joint, joint.index, 0}, lines);
+    remove(phrase::kRemoveJoint, joint, lines);
     return lines;
 }
 
@@ -92,7 +91,7 @@ Lines sectionsFor(const AppState& state, MemberId member) {
 void offerSections(const AppState& state, Lines& lines) {
     BoardMenu menu = state.menu;
     menu.page = MenuPage::Sections;
-    menu.lit = -1;
+    menu.lit.reset();
     Actions actions;
     if (state.truss.sections.empty()) {
         turnTo(NotebookTab::Model, actions);
@@ -116,8 +115,8 @@ Lines ofMember(const AppState& state, MemberId member) {
     Line load{phrase::kLoadInMiddle, {}};
     addMemberLoad(state, member, load.does);
     lines.push_back(std::move(load));
-    why(HitKind::Member, member.index, lines);
-    remove(phrase::kRemoveMember, {HitKind::Member, member.index, 0}, lines);
+    why(member, lines);
+    remove(phrase::kRemoveMember, member, lines);
     return lines;
 }
 
@@ -134,14 +133,14 @@ Lines ofSupport(const AppState& state, SupportId support) {
         {shown.kind == SupportKind::Pin ? phrase::kLetRoll : phrase::kHoldByPin,
          {Commit{SetSupport{shown.joint, shown.kind == SupportKind::Pin ? SupportKind::Roller
                                                                         : SupportKind::Pin}}}});
-    why(HitKind::Support, support.index, lines);
-    remove(phrase::kTakeSupport, {HitKind::Support, support.index, 0}, lines);
+    why(support, lines);
+    remove(phrase::kTakeSupport, support, lines);
     return lines;
 }
 
 Lines ofLoad(const AppState& state, LoadId load) {
     Lines lines;
-    Line value{phrase::kTypeValue, {SetSelection{thingsOf({HitKind::Load, load.index, 0})}}};
+    Line value{phrase::kTypeValue, {SetSelection{thingsOf(load)}}};
     const std::size_t before = value.does.size();
     editLoadValue(state, load, value.does);
     if (value.does.size() > before) {
@@ -150,7 +149,7 @@ Lines ofLoad(const AppState& state, LoadId load) {
     if (const auto turned = turnedRound(state.truss.loads[load.at()])) {
         lines.push_back({phrase::kTurnRound, {Commit{SetLoad{load, *turned}}}});
     }
-    remove(phrase::kRemoveLoad, {HitKind::Load, load.index, 0}, lines);
+    remove(phrase::kRemoveLoad, load, lines);
     return lines;
 }
 
@@ -167,45 +166,44 @@ Lines ofPaper(const AppState& state) {
     return lines;
 }
 
-bool isThere(const AppState& state) {
-    const Truss& truss = state.truss;
-    const auto at = static_cast<std::size_t>(state.menu.under.index);
-    switch (state.menu.under.kind) {
-    case HitKind::Joint:
-        return at < truss.joints.size();
-    case HitKind::Member:
-        return at < truss.members.size();
-    case HitKind::Support:
-        return at < truss.supports.size();
-    case HitKind::Load:
-        return at < truss.loads.size();
-    case HitKind::None:
-        break;
+// What can be done with each kind of thing, and what it is called.
+struct LinesOf {
+    const AppState& state;
+    Lines operator()(JointId joint) const { return ofJoint(state, joint); }
+    Lines operator()(MemberId member) const { return ofMember(state, member); }
+    Lines operator()(SupportId support) const { return ofSupport(state, support); }
+    Lines operator()(LoadId load) const { return ofLoad(state, load); }
+};
+struct TitleOf {
+    const AppState& state;
+    std::string operator()(JointId joint) const {
+        return sayPlain(*state.book, phrase::kTheJoint,
+                        {{"joint", state.truss.joints[joint.at()].label}});
     }
-    return true;
-}
+    std::string operator()(MemberId member) const {
+        return sayPlain(*state.book,
+                        state.menu.page == MenuPage::Sections ? phrase::kSectionOf
+                                                              : phrase::kThatMember,
+                        {{"member", memberName(state.truss, member)}});
+    }
+    std::string operator()(SupportId support) const {
+        const JointId joint = state.truss.supports[support.at()].joint;
+        return sayPlain(*state.book, phrase::kSupportAt,
+                        {{"joint", state.truss.joints[joint.at()].label}});
+    }
+    std::string operator()(LoadId) const { return sayPlain(*state.book, phrase::kThatLoad); }
+};
 
 Lines linesOf(const AppState& state) {
-    const int index = state.menu.under.index;
-    switch (state.menu.under.kind) {
-    case HitKind::Joint:
-        return ofJoint(state, JointId{index});
-    case HitKind::Member:
-        return ofMember(state, MemberId{index});
-    case HitKind::Support:
-        return ofSupport(state, SupportId{index});
-    case HitKind::Load:
-        return ofLoad(state, LoadId{index});
-    case HitKind::None:
-        break;
-    }
-    return ofPaper(state);
+    const Hit& under = state.menu.under;
+    return under ? std::visit(LinesOf{state}, *under) : ofPaper(state);
 }
 
 } // namespace
 
 std::vector<MenuLine> boardMenuLines(const AppState& state) {
-    if (!state.menu.open || !isThere(state)) {
+    const Hit& under = state.menu.under;
+    if (!state.menu.open || (under && !isThere(state.truss, *under))) {
         return {};
     }
     std::vector<MenuLine> lines;
@@ -217,26 +215,8 @@ std::vector<MenuLine> boardMenuLines(const AppState& state) {
 }
 
 std::string boardMenuTitle(const AppState& state) {
-    const PhraseBook& book = *state.book;
-    const Truss& truss = state.truss;
-    const Hit& under = state.menu.under;
-    const auto at = static_cast<std::size_t>(under.index);
-    switch (under.kind) {
-    case HitKind::Joint:
-        return sayPlain(book, phrase::kTheJoint, {{"joint", truss.joints[at].label}});
-    case HitKind::Member:
-        return sayPlain(
-            book, state.menu.page == MenuPage::Sections ? phrase::kSectionOf : phrase::kThatMember,
-            {{"member", memberName(truss, MemberId{under.index})}});
-    case HitKind::Support:
-        return sayPlain(book, phrase::kSupportAt,
-                        {{"joint", truss.joints[truss.supports[at].joint.at()].label}});
-    case HitKind::Load:
-        return sayPlain(book, phrase::kThatLoad);
-    case HitKind::None:
-        break;
-    }
-    return sayPlain(book, phrase::kHere);
+    return state.menu.under ? std::visit(TitleOf{state}, *state.menu.under)
+                            : sayPlain(*state.book, phrase::kHere);
 }
 
 double boardMenuLineHeight(const AppState& state) {
@@ -260,13 +240,13 @@ Rect boardMenuRect(const AppState& state, std::size_t lines) {
     return {at, {width, height}};
 }
 
-void chooseMenuLine(const AppState& state, int line, Actions& actions) {
+void chooseMenuLine(const AppState& state, std::size_t line, Actions& actions) {
     const std::vector<MenuLine> lines = boardMenuLines(state);
-    if (line < 0 || static_cast<std::size_t>(line) >= lines.size()) {
+    if (line >= lines.size()) {
         return;
     }
     actions.push_back(SetMenu{});
-    const Actions& does = lines[static_cast<std::size_t>(line)].does;
+    const Actions& does = lines[line].does;
     actions.insert(actions.end(), does.begin(), does.end());
 }
 

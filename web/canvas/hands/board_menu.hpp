@@ -22,6 +22,6 @@ struct MenuLine {
 [[nodiscard]] Rect boardMenuRect(const AppState&, std::size_t lines);
 [[nodiscard]] double boardMenuLineHeight(const AppState&); // CSS px
 // As if the line had been tapped; nothing when there is no such line.
-void chooseMenuLine(const AppState&, int line, Actions&);
+void chooseMenuLine(const AppState&, std::size_t line, Actions&);
 
 } // namespace gusset

@@ -77,11 +77,11 @@ void openMenu(const AppState& state, Actions& actions) {
     menu.lit = 0;
     menu.pixel = 0.5 * free;
     if (!things.joints.empty()) {
-        menu.under = {HitKind::Joint, things.joints.front().index, 0};
+        menu.under = things.joints.front();
         menu.pixel = toPixel(camera, truss.joints[things.joints.front().at()].at);
     } else if (!things.members.empty()) {
         const Member& member = truss.members[things.members.front().at()];
-        menu.under = {HitKind::Member, things.members.front().index, 0};
+        menu.under = things.members.front();
         menu.pixel = toPixel(
             camera, 0.5 * (truss.joints[member.a.at()].at + truss.joints[member.b.at()].at));
     }
@@ -90,16 +90,18 @@ void openMenu(const AppState& state, Actions& actions) {
 
 // True when the key was the menu's.
 bool turnsMenu(const AppState& state, Key key, Actions& actions) {
-    const int lines = static_cast<int>(boardMenuLines(state).size());
+    const std::size_t lines = boardMenuLines(state).size();
     BoardMenu menu = state.menu;
     if (lines > 0 && (key == Key::Up || key == Key::Down)) {
-        const int by = key == Key::Down ? 1 : lines - 1;
-        menu.lit = menu.lit < 0 ? (key == Key::Down ? 0 : lines - 1) : (menu.lit + by) % lines;
+        const std::size_t by = key == Key::Down ? 1 : lines - 1;
+        menu.lit = menu.lit ? (*menu.lit + by) % lines : key == Key::Down ? 0 : lines - 1;
         actions.push_back(SetMenu{menu});
         return true;
     }
     if (key == Key::Enter) {
-        chooseMenuLine(state, menu.lit, actions);
+        if (menu.lit) {
+            chooseMenuLine(state, *menu.lit, actions);
+        }
         return true;
     }
     return false;

@@ -113,8 +113,7 @@ void dragLoad(const AppState& state, const PointerEvent& event, Gesture& gesture
 void editLoadValue(const AppState& state, LoadId load, Actions& actions) {
     const Load& edited = state.truss.loads[load.at()];
     if (jointOf(edited).valid() || std::holds_alternative<MemberForce>(edited.what)) {
-        actions.push_back(
-            BeginField{"board.load." + std::to_string(load.index), typedSize(state.truss, edited)});
+        actions.push_back(BeginField{LoadField{load}, typedSize(state.truss, edited)});
     }
 }
 
@@ -129,11 +128,10 @@ void addMemberLoad(const AppState& state, MemberId member, Actions& actions) {
     Load added;
     added.what = force;
     added.caseId = state.choice.caseId;
-    const int load = static_cast<int>(state.committed.loads.size());
+    const LoadId load{static_cast<int>(state.committed.loads.size())};
     actions.push_back(Commit{AddLoad{added}});
-    actions.push_back(SetSelection{thingsOf({HitKind::Load, load, 0})});
-    actions.push_back(
-        BeginField{"board.load." + std::to_string(load), typedSize(state.truss, added)});
+    actions.push_back(SetSelection{thingsOf(load)});
+    actions.push_back(BeginField{LoadField{load}, typedSize(state.truss, added)});
 }
 
 std::optional<Load> turnedRound(const Load& load) {
@@ -153,25 +151,24 @@ std::optional<Load> turnedRound(const Load& load) {
 }
 
 void tapLoad(const AppState& state, const Hit& under, Actions& actions) {
-    if (under.kind != HitKind::Joint && under.kind != HitKind::Load) {
+    const JointId joint = hitOf<JointId>(under);
+    LoadId load = joint.valid() ? loadOn(state.truss, joint) : hitOf<LoadId>(under);
+    if (!joint.valid() && !load.valid()) {
         actions.push_back(Say{MessageKind::Info, sayPlain(*state.book, phrase::kDragForLoad)});
         return;
     }
-    LoadId load = under.kind == HitKind::Load ? LoadId{under.index}
-                                              : loadOn(state.truss, JointId{under.index});
     if (load.valid()) {
-        actions.push_back(SetSelection{thingsOf({HitKind::Load, load.index, 0})});
+        actions.push_back(SetSelection{thingsOf(load)});
         editLoadValue(state, load, actions);
         return;
     }
     const double largest = largestLoad(state.truss);
-    Load added = loadOf(JointId{under.index}, largest > 0 ? largest : kFirstLoad, -90);
+    Load added = loadOf(joint, largest > 0 ? largest : kFirstLoad, -90);
     added.caseId = state.choice.caseId;
     load = LoadId{static_cast<int>(state.committed.loads.size())};
     actions.push_back(Commit{AddLoad{added}});
-    actions.push_back(SetSelection{thingsOf({HitKind::Load, load.index, 0})});
-    actions.push_back(
-        BeginField{"board.load." + std::to_string(load.index), typedSize(state.truss, added)});
+    actions.push_back(SetSelection{thingsOf(load)});
+    actions.push_back(BeginField{LoadField{load}, typedSize(state.truss, added)});
 }
 
 } // namespace gusset

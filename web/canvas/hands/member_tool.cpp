@@ -166,7 +166,7 @@ Chain chainFrom(const MemberEnd& end) {
 }
 
 void hoverMember(const AppState& state, const PointerEvent& event, Actions& actions) {
-    if (!state.chain.active || !state.field.key.empty()) { // typed now, not pointed at
+    if (!state.chain.active || state.field.id) { // typed now, not pointed at
         return;
     }
     const Snapped snapped = endAt(state, event, chainEnd(state));

@@ -15,17 +15,14 @@ namespace gusset {
 namespace {
 
 struct Entry {
-    const char* key;
     Phrase<> name;
     Phrase<> example;
 };
 // In the order of SeveralKind.
 constexpr std::array kEntries{
-    Entry{"several.move", phrase::kMoveBy, phrase::kAsStep},
-    Entry{"several.copy", phrase::kCopyBy, phrase::kAsStep},
-    Entry{"several.turn", phrase::kTurnBy, phrase::kAsTurn},
-    Entry{"several.repeat", phrase::kRepeatBy, phrase::kAsRepeat},
-    Entry{"several.warm", phrase::kWarmBy, phrase::kAsWarm},
+    Entry{phrase::kMoveBy, phrase::kAsStep}, Entry{phrase::kCopyBy, phrase::kAsStep},
+    Entry{phrase::kTurnBy, phrase::kAsTurn}, Entry{phrase::kRepeatBy, phrase::kAsRepeat},
+    Entry{phrase::kWarmBy, phrase::kAsWarm},
 };
 constexpr int kMostCopies = 100;
 
@@ -118,17 +115,6 @@ Outcome<Edit> severalEdit(const AppState& state, SeveralKind kind, const std::st
 
 } // namespace
 
-std::string severalKey(SeveralKind kind) { return entryOf(kind).key; }
-
-std::optional<SeveralKind> severalOf(const std::string& key) {
-    for (std::size_t i = 0; i < kEntries.size(); ++i) {
-        if (key == kEntries[i].key) {
-            return static_cast<SeveralKind>(i);
-        }
-    }
-    return std::nullopt;
-}
-
 Phrase<> severalName(SeveralKind kind) { return entryOf(kind).name; }
 
 Phrase<> severalExample(SeveralKind kind) { return entryOf(kind).example; }
@@ -148,7 +134,7 @@ std::string severalText(const AppState& state, SeveralKind kind) {
 }
 
 bool finishSeveral(const AppState& state, const FieldDone& done, Actions& actions) {
-    const std::optional<SeveralKind> kind = severalOf(done.key);
+    const auto* kind = std::get_if<SeveralKind>(&done.field);
     if (!kind) {
         return false;
     }

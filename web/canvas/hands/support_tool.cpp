@@ -18,13 +18,8 @@ std::optional<Support> supportAt(const Truss& truss, JointId joint, SupportKind 
 }
 
 JointId jointUnder(const AppState& state, const Hit& under) {
-    if (under.kind == HitKind::Joint) {
-        return JointId{under.index};
-    }
-    if (under.kind == HitKind::Support) {
-        return state.truss.supports[static_cast<std::size_t>(under.index)].joint;
-    }
-    return {};
+    const SupportId support = hitOf<SupportId>(under);
+    return support.valid() ? state.truss.supports[support.at()].joint : hitOf<JointId>(under);
 }
 
 } // namespace

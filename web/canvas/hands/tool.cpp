@@ -32,10 +32,7 @@ void eraseUnder(const AppState& state, const PointerEvent& event, Gesture& gestu
         pickIn(state.committed, state.view.camera, event.pixel, slackOf(event.kind) / 2);
     const Things now = thingsOf(hit);
     const Things both = toggled(gesture.things, now);
-    const bool isNew =
-        both.joints.size() + both.members.size() + both.supports.size() + both.loads.size() >
-        gesture.things.joints.size() + gesture.things.members.size() +
-            gesture.things.supports.size() + gesture.things.loads.size();
+    const bool isNew = countOf(both) > countOf(gesture.things);
     if (!now.empty() && isNew) {
         gesture.things = both;
         actions.push_back(ShowEdit{Remove{both}});
@@ -48,11 +45,6 @@ Gesture gestureOf(GestureKind kind) {
     return gesture;
 }
 
-bool isSelected(const AppState& state, JointId joint) {
-    const std::vector<JointId>& joints = state.selection.joints;
-    return std::find(joints.begin(), joints.end(), joint) != joints.end();
-}
-
 // A joint of several that are selected takes the others along.
 Gesture beginMove(const AppState& state, const PointerEvent& event, JointId joint) {
     Gesture gesture = gestureOf(GestureKind::MoveJoint);
@@ -60,22 +52,22 @@ Gesture beginMove(const AppState& state, const PointerEvent& event, JointId join
     gesture.grab =
         toWorld(state.view.camera, event.pixel) - state.truss.joints[gesture.joint.at()].at;
     gesture.things.joints =
-        isSelected(state, joint) ? state.selection.joints : std::vector<JointId>{joint};
+        holds(state.selection, joint) ? state.selection.joints : std::vector<JointId>{joint};
     return gesture;
 }
 
 // Loads of joints are drawn by hand; those of chords are typed.
-bool isJointLoad(const AppState& state, const Hit& under) {
-    return under.kind == HitKind::Load &&
-           jointOf(state.truss.loads[static_cast<std::size_t>(under.index)]).valid();
+LoadId jointLoad(const AppState& state, const Hit& under) {
+    const LoadId load = hitOf<LoadId>(under);
+    return load.valid() && jointOf(state.truss.loads[load.at()]).valid() ? load : LoadId{};
 }
 
 Gesture beginSelect(const AppState& state, const PointerEvent& event, const Hit& under) {
-    if (under.kind == HitKind::Joint) {
-        return beginMove(state, event, JointId{under.index});
+    if (const JointId joint = hitOf<JointId>(under); joint.valid()) {
+        return beginMove(state, event, joint);
     }
-    if (isJointLoad(state, under)) {
-        return beginLoadDrag(state, LoadId{under.index});
+    if (const LoadId load = jointLoad(state, under); load.valid()) {
+        return beginLoadDrag(state, load);
     }
     if (cutsByDrag(state)) {
         return gestureOf(GestureKind::Cut);
@@ -85,11 +77,11 @@ Gesture beginSelect(const AppState& state, const PointerEvent& event, const Hit&
 }
 
 Gesture beginLoad(const AppState& state, const Hit& under) {
-    if (under.kind == HitKind::Joint) {
-        return beginNewLoad(state, JointId{under.index});
+    if (const JointId joint = hitOf<JointId>(under); joint.valid()) {
+        return beginNewLoad(state, joint);
     }
-    if (isJointLoad(state, under)) {
-        return beginLoadDrag(state, LoadId{under.index});
+    if (const LoadId load = jointLoad(state, under); load.valid()) {
+        return beginLoadDrag(state, load);
     }
     return gestureOf(GestureKind::Tap);
 }
@@ -224,7 +216,7 @@ void hover(const AppState& state, const PointerEvent& event, Actions& actions) {
         return;
     }
     const Hit hit = pick(state, event.pixel, slackOf(event.kind));
-    if (hit.kind != state.hover.kind || hit.index != state.hover.index) {
+    if (hit != state.hover) {
         actions.push_back(SetHover{hit});
     }
     if (state.tool == Tool::Member) {
@@ -245,8 +237,8 @@ void pointerMove(const AppState& state, const PointerEvent& event, Actions& acti
 void tapSelect(const AppState& state, const PointerEvent& event, const Hit& under,
                Actions& actions) {
     const Things things = thingsOf(under);
-    if (under.kind == HitKind::Load && state.selection == things) {
-        editLoadValue(state, LoadId{under.index}, actions);
+    if (const LoadId load = hitOf<LoadId>(under); load.valid() && state.selection == things) {
+        editLoadValue(state, load, actions);
         return;
     }
     if (state.picksSeveral && things.empty()) { // a miss loses nothing
@@ -259,7 +251,7 @@ void tapSelect(const AppState& state, const PointerEvent& event, const Hit& unde
 void tap(const AppState& state, const PointerEvent& event, const Gesture& gesture,
          Actions& actions) {
     if (const Figure* figure = figureAt(state, gesture.startPixel)) {
-        actions.push_back(BeginField{figure->key, figure->text, figure->measured});
+        actions.push_back(BeginField{figure->opens, figure->text});
         return;
     }
     switch (state.tool) {
@@ -333,7 +325,7 @@ void hold(const AppState& state, const PointerEvent& event, Actions& actions) {
     actions.push_back(EndGesture{false});
     actions.push_back(SetHover{});
     actions.push_back(SetMenu{menu});
-    if (gesture.kind != GestureKind::None && menu.under.kind == HitKind::None) {
+    if (gesture.kind != GestureKind::None && !menu.under) {
         Gesture held = gestureOf(GestureKind::Held);
         held.startPixel = gesture.startPixel;
         held.lastPixel = gesture.startPixel;

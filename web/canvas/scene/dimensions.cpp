@@ -101,9 +101,9 @@ void drawSpan(Drawing& drawing, const Row& row, std::size_t to, bool withUnit) {
     drawing.obstacles.addBox(mark.at, halfText);
     const Measured measured{row.direction == Direction::Upright, row.figures[to - 1],
                             row.figures[to]};
-    drawing.scene.figures.push_back({kDimensionKey,
+    drawing.scene.figures.push_back({measured,
                                      typedNumber(drawing.state.truss, measured.to - measured.from),
-                                     mark.at, halfText, measured});
+                                     mark.at, halfText});
     drawing.scene.labels.push_back(std::move(mark));
 }
 

@@ -19,7 +19,7 @@ namespace {
 constexpr double kBesideFigure = 4; // px around its type that are still the figure
 
 bool opensWith(Tool tool, const Figure& figure) {
-    return figure.key == kDimensionKey ? tool == Tool::Select : tool == Tool::Member;
+    return tool == (std::holds_alternative<Measured>(figure.opens) ? Tool::Select : Tool::Member);
 }
 
 // How far outside of the box, 0 inside.
@@ -52,8 +52,7 @@ const Figure* figureAt(const AppState& state, Vec2 pixel) {
     if (nearest == nullptr || outside(*nearest, pixel) <= kBesideFigure) {
         return nearest;
     }
-    const Hit other = pick(state, pixel, outside(*nearest, pixel));
-    return other.kind == HitKind::None ? nearest : nullptr;
+    return pick(state, pixel, outside(*nearest, pixel)) ? nullptr : nearest;
 }
 
 namespace {

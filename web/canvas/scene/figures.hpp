@@ -7,10 +7,6 @@
 
 namespace gusset {
 
-inline constexpr const char* kDimensionKey = "board.dimension";
-inline constexpr const char* kMemberKey = "board.member"; // the end of the member being drawn
-inline constexpr const char* kDrawnKey = "board.drawn";   // the end of the one drawn last
-
 // As it stands beside what is drawn or measured: "4.25 m".
 [[nodiscard]] std::string lengthText(const Truss&, double value);
 

@@ -82,16 +82,15 @@ Things askedFor(const InfluenceShown& shown) {
 // What the step of the working that is on the screen speaks of.
 Things spokenOf(const Drawing& drawing) {
     const NotebookState& notebook = drawing.state.notebook;
-    const int shown = shownStep(drawing.state, drawing.derived);
-    if (!notebook.open || notebook.tab != NotebookTab::Working || notebook.wholeWorking ||
-        shown < 0) {
+    const std::optional<int> shown = shownStep(drawing.state, drawing.derived);
+    if (!notebook.open || notebook.tab != NotebookTab::Working || notebook.wholeWorking || !shown) {
         return {};
     }
     const std::vector<Step>& steps = drawing.derived.working.working.steps;
-    if (static_cast<std::size_t>(shown) >= steps.size()) {
+    if (static_cast<std::size_t>(*shown) >= steps.size()) {
         return {}; // a passage that no step stands behind
     }
-    const Step& step = steps[static_cast<std::size_t>(shown)];
+    const Step& step = steps[static_cast<std::size_t>(*shown)];
     Things things;
     things.members = step.members;
     if (step.joint.valid()) {

@@ -121,7 +121,7 @@ Vec2 addHint(Drawing& drawing, const Hint& hint) {
 }
 
 // A hint in a frame: a tap on it types its figure.
-void addTypable(Drawing& drawing, const Hint& hint, const char* key, std::string begins) {
+void addTypable(Drawing& drawing, const Hint& hint, MemberEndField opens, std::string begins) {
     constexpr Vec2 kAir{8, 5};
     const Vec2 at = addHint(drawing, hint);
     const Vec2 half = 0.5 * drawing.measure(hint.text, LabelKind::Hint) + kAir;
@@ -130,7 +130,7 @@ void addTypable(Drawing& drawing, const Hint& hint, const char* key, std::string
     for (std::size_t i = 0; i < corners.size(); ++i) {
         addLine(drawing, {corners[i], corners[(i + 1) % corners.size()], 1.5F, Ink::Accent, 0});
     }
-    drawing.scene.figures.push_back({key, std::move(begins), at, half, {}});
+    drawing.scene.figures.push_back({opens, std::move(begins), at, half});
 }
 
 // Fingers don't hover: what was drawn last, or where a chain stands, offers its figure.
@@ -146,11 +146,11 @@ void drawTypable(Drawing& drawing) {
     if (drawn.shown) {
         addTypable(drawing,
                    {memberHint(state.truss, drawn.from, drawn.to, {}), toPixel(camera, drawn.to)},
-                   kDrawnKey, typedNumber(state.truss, length(drawn.to - drawn.from)));
-    } else if (state.chain.active && state.chain.byFinger && state.field.key.empty()) {
+                   MemberEndField::Drawn, typedNumber(state.truss, length(drawn.to - drawn.from)));
+    } else if (state.chain.active && state.chain.byFinger && !state.field.id) {
         addTypable(drawing,
                    {sayPlain(*state.book, phrase::kTypeLength), toPixel(camera, state.chain.last)},
-                   kMemberKey, "");
+                   MemberEndField::Drawing, "");
     }
 }
 

@@ -12,48 +12,53 @@ namespace {
 // However small the drawing, a joint answers within this many px.
 constexpr double kSureOfJoint = 4;
 
-void keepNearer(Hit& best, HitKind kind, std::size_t index, double distance) {
-    if (best.kind == HitKind::None || distance < best.distance) {
-        best = {kind, static_cast<int>(index), distance};
+struct Near {
+    Hit thing;
+    double distance = 0; // CSS px
+};
+
+void keepNearer(Near& best, ThingId thing, double distance) {
+    if (!best.thing || distance < best.distance) {
+        best = {thing, distance};
     }
 }
 
-Hit within(const Hit& hit, double slack) { return hit.distance <= slack ? hit : Hit{}; }
+Hit within(const Near& near, double slack) { return near.distance <= slack ? near.thing : Hit{}; }
 
-Hit nearestJoint(const Truss& truss, const Camera& camera, Vec2 pixel) {
-    Hit best;
-    for (std::size_t i = 0; i < truss.joints.size(); ++i) {
-        keepNearer(best, HitKind::Joint, i, length(toPixel(camera, truss.joints[i].at) - pixel));
-    }
-    return best;
-}
-
-Hit nearestMember(const Truss& truss, const Camera& camera, Vec2 pixel) {
-    Hit best;
-    for (std::size_t i = 0; i < truss.members.size(); ++i) {
-        const Vec2 a = toPixel(camera, truss.joints[truss.members[i].a.at()].at);
-        const Vec2 b = toPixel(camera, truss.joints[truss.members[i].b.at()].at);
-        keepNearer(best, HitKind::Member, i, distanceToSegment(pixel, a, b));
+Near nearestJoint(const Truss& truss, const Camera& camera, Vec2 pixel) {
+    Near best;
+    for (int i = 0; i < static_cast<int>(truss.joints.size()); ++i) {
+        const JointId joint{i};
+        keepNearer(best, joint, length(toPixel(camera, truss.joints[joint.at()].at) - pixel));
     }
     return best;
 }
 
-Hit nearestSymbol(const Truss& truss, const Camera& camera, Vec2 pixel) {
+Near nearestMember(const Truss& truss, const Camera& camera, Vec2 pixel) {
+    Near best;
+    for (int i = 0; i < static_cast<int>(truss.members.size()); ++i) {
+        const Member& member = truss.members[MemberId{i}.at()];
+        const Vec2 a = toPixel(camera, truss.joints[member.a.at()].at);
+        const Vec2 b = toPixel(camera, truss.joints[member.b.at()].at);
+        keepNearer(best, MemberId{i}, distanceToSegment(pixel, a, b));
+    }
+    return best;
+}
+
+Near nearestSymbol(const Truss& truss, const Camera& camera, Vec2 pixel) {
     const Symbols symbols = layOutSymbols(truss, camera);
-    Hit best;
+    Near best;
     for (const LoadSymbol& load : symbols.loads) {
-        keepNearer(best, HitKind::Load, load.load.at(),
-                   distanceToSegment(pixel, load.arrow.tail, load.arrow.head));
+        keepNearer(best, load.load, distanceToSegment(pixel, load.arrow.tail, load.arrow.head));
     }
     for (const ChordSymbol& chord : symbols.chords) {
         for (const Arrow& edge : chord.edges) {
-            keepNearer(best, HitKind::Load, chord.load.at(),
-                       distanceToSegment(pixel, edge.tail, edge.head));
+            keepNearer(best, chord.load, distanceToSegment(pixel, edge.tail, edge.head));
         }
     }
     for (const SupportSymbol& support : symbols.supports) {
         const Vec2 ground = support.joint + kSupportDepth * support.down;
-        keepNearer(best, HitKind::Support, support.support.at(),
+        keepNearer(best, support.support,
                    distanceToSegment(pixel, support.joint + kJointRadius * support.down, ground));
     }
     return best;
@@ -61,10 +66,10 @@ Hit nearestSymbol(const Truss& truss, const Camera& camera, Vec2 pixel) {
 
 // Where members are short, joints must leave their middle thirds to be touched.
 double jointSlack(const Truss& truss, const Camera& camera, const Hit& member, double slack) {
-    if (member.kind == HitKind::None) {
+    if (!member) {
         return slack;
     }
-    const Vec2 along = memberVector(truss, MemberId{member.index});
+    const Vec2 along = memberVector(truss, hitOf<MemberId>(member));
     const double third = camera.scale * length(along) / 3;
     return std::clamp(third, std::min(kSureOfJoint, slack), slack);
 }
@@ -85,11 +90,11 @@ Hit pickIn(const Truss& truss, const Camera& camera, Vec2 pixel, double slack) {
     const Hit member = within(nearestMember(truss, camera, pixel), slack);
     const Hit joint =
         within(nearestJoint(truss, camera, pixel), jointSlack(truss, camera, member, slack));
-    if (joint.kind != HitKind::None) {
+    if (joint) {
         return joint;
     }
     const Hit symbol = within(nearestSymbol(truss, camera, pixel), slack);
-    return symbol.kind != HitKind::None ? symbol : member;
+    return symbol ? symbol : member;
 }
 
 Hit pick(const AppState& state, Vec2 pixel, double slack) {
@@ -98,20 +103,6 @@ Hit pick(const AppState& state, Vec2 pixel, double slack) {
 
 Hit pickJoint(const AppState& state, Vec2 pixel, double slack) {
     return within(nearestJoint(state.truss, state.view.camera, pixel), slack);
-}
-
-Things thingsOf(const Hit& hit) {
-    Things things;
-    if (hit.kind == HitKind::Joint) {
-        things.joints.push_back(JointId{hit.index});
-    } else if (hit.kind == HitKind::Member) {
-        things.members.push_back(MemberId{hit.index});
-    } else if (hit.kind == HitKind::Support) {
-        things.supports.push_back(SupportId{hit.index});
-    } else if (hit.kind == HitKind::Load) {
-        things.loads.push_back(LoadId{hit.index});
-    }
-    return things;
 }
 
 Things thingsWhere(const AppState& state, const std::function<bool(Vec2 pixel)>& holds) {

@@ -15,7 +15,6 @@ namespace gusset {
 // Where on a segment its nearest place to the point is, 0 at a and 1 at b; and how far that is.
 [[nodiscard]] double shareAlong(Vec2 point, Vec2 a, Vec2 b);
 [[nodiscard]] double distanceToSegment(Vec2 point, Vec2 a, Vec2 b);
-[[nodiscard]] Things thingsOf(const Hit&);
 // The joints for whose place, CSS px, this holds, and the members between them.
 [[nodiscard]] Things thingsWhere(const AppState&, const std::function<bool(Vec2 pixel)>&);
 // Everything whose joints lie within the box of two opposite corners, CSS px.

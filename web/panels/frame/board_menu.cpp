@@ -33,10 +33,9 @@ void boardMenu(PanelContext& context) {
             packed(ui.palette->ink), boardMenuTitle(state));
     ImGui::Dummy({1, height});
     for (std::size_t i = 0; i < lines.size(); ++i) {
-        const int index = static_cast<int>(i);
         const ImVec2 size{ImGui::GetContentRegionAvail().x, height};
-        if (menuRow(ui, lines[i].label.c_str(), size, state.menu.lit == index)) {
-            chooseMenuLine(state, index, context.actions);
+        if (menuRow(ui, lines[i].label.c_str(), size, state.menu.lit == i)) {
+            chooseMenuLine(state, i, context.actions);
         }
     }
     ImGui::PopStyleVar();

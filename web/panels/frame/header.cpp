@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <string>
+#include <utility>
 
 namespace gusset {
 namespace {
@@ -54,7 +55,8 @@ void titleField(PanelContext& context, float height) {
     const float room = ImGui::GetContentRegionAvail().x - commandsWidth(context) - ui.px(8);
     const float width = std::max(room, ui.px(40));
     FieldLook look;
-    look.key = kTitleKey;
+    look.field = TitleField::Header;
+    look.name = "title";
     look.text = look.look = context.state.truss.title;
     look.hint = words(context, phrase::kUntitledTruss);
     look.numeric = false;
@@ -88,10 +90,22 @@ void commands(PanelContext& context) {
                             Icon::Notebook, true, open, false, Set{&NotebookState::open, !open}});
 }
 
+// A link that was pasted, wherever the notebook is turned to by now.
+void takeLink(PanelContext& context) {
+    if (!context.field.done || context.field.done->field != FieldId(LinkField::Open)) {
+        return;
+    }
+    const FieldDone done = *std::exchange(context.field.done, std::nullopt);
+    context.actions.push_back(EndField{});
+    if (done.how != FieldEnd::GivenUp && !done.text.empty()) {
+        context.requests.openLink = done.text;
+    }
+}
+
 } // namespace
 
 void headerPanel(PanelContext& context) {
-    takeFieldDone(context);
+    takeLink(context);
     const Ui& ui = context.ui;
     const Rect& place = context.layout.header;
     const float side = context.layout.narrow ? 2 : 12;

@@ -1,4 +1,5 @@
 // What is picked, over the tools: what it is, its values to type, and its removal.
+#include "app/fields/cell_text.hpp"
 #include "panels/frame/parts.hpp"
 #include "panels/frame/tabs.hpp"
 #include "phrases/picked.hpp"
@@ -14,57 +15,29 @@ namespace {
 constexpr double kHeight = 48;
 constexpr double kRemoveWidth = 44;
 
-struct Picked {
-    HitKind kind = HitKind::None;
-    int index = -1;
-};
-
-// The one thing that is selected; nothing when there are several.
-Picked pickedOf(const AppState& state) {
-    const Things& things = state.selection;
-    const std::size_t count =
-        things.joints.size() + things.members.size() + things.supports.size() + things.loads.size();
-    if (count != 1) {
-        return {};
+struct TitleOf {
+    const PhraseBook& book;
+    const Truss& truss;
+    std::string operator()(JointId joint) const {
+        return sayPlain(book, phrase::kTheJoint, {{"joint", truss.joints[joint.at()].label}});
     }
-    if (!things.joints.empty()) {
-        return {HitKind::Joint, things.joints.front().index};
+    std::string operator()(MemberId member) const {
+        return sayPlain(book, phrase::kThatMember, {{"member", memberName(truss, member)}});
     }
-    if (!things.members.empty()) {
-        return {HitKind::Member, things.members.front().index};
+    std::string operator()(SupportId support) const {
+        const Support& it = truss.supports[support.at()];
+        return sayPlain(book, it.kind == SupportKind::Pin ? phrase::kPinAt : phrase::kRollerAt,
+                        {{"joint", jointLabel(truss, it.joint)}});
     }
-    return things.supports.empty() ? Picked{HitKind::Load, things.loads.front().index}
-                                   : Picked{HitKind::Support, things.supports.front().index};
-}
-
-std::string labelOf(const Truss& truss, JointId joint) {
-    return joint.valid() ? truss.joints[joint.at()].label : "";
-}
-
-std::string titleOf(const AppState& state, const Picked& picked) {
-    const PhraseBook& book = *state.book;
-    const Truss& truss = state.truss;
-    const auto at = static_cast<std::size_t>(picked.index);
-    switch (picked.kind) {
-    case HitKind::Joint:
-        return sayPlain(book, phrase::kTheJoint, {{"joint", truss.joints[at].label}});
-    case HitKind::Member:
-        return sayPlain(book, phrase::kThatMember,
-                        {{"member", memberName(truss, MemberId{picked.index})}});
-    case HitKind::Support:
-        return sayPlain(
-            book, truss.supports[at].kind == SupportKind::Pin ? phrase::kPinAt : phrase::kRollerAt,
-            {{"joint", labelOf(truss, truss.supports[at].joint)}});
-    case HitKind::Load: {
-        const JointId joint = jointOf(truss.loads[at]);
+    std::string operator()(LoadId load) const {
+        const JointId joint = jointOf(truss.loads[load.at()]);
         return joint.valid()
-                   ? sayPlain(book, phrase::kThatLoadAt, {{"joint", labelOf(truss, joint)}})
+                   ? sayPlain(book, phrase::kThatLoadAt, {{"joint", jointLabel(truss, joint)}})
                    : sayPlain(book, phrase::kThatLoad);
     }
-    case HitKind::None:
-        break;
-    }
-    return "";
+};
+std::string titleOf(const AppState& state, const ThingId& picked) {
+    return std::visit(TitleOf{*state.book, state.truss}, picked);
 }
 
 std::string forceFact(const PanelContext& context, const ForceRow& row) {
@@ -76,48 +49,21 @@ std::string forceFact(const PanelContext& context, const ForceRow& row) {
                     {{"value", quantity(row.value, symbolOf(context.state.truss.units.force))}});
 }
 
-std::string memberFacts(const PanelContext& context, int member) {
+std::string memberFacts(const PanelContext& context, MemberId member) {
     const Truss& truss = context.state.truss;
     std::string facts =
-        quantity(formatNumber(length(memberVector(truss, MemberId{member})), numberStyleOf(truss)),
+        quantity(formatNumber(length(memberVector(truss, member)), numberStyleOf(truss)),
                  symbolOf(truss.units.length));
     for (const ForceRow& row : context.derived.forces) {
-        if (row.member.index == member) {
+        if (row.member == member) {
             facts += " · " + forceFact(context, row);
         }
     }
     return facts;
 }
 
-struct Figure { // a value to type, with its name before it
-    Phrase<> name;
-    int column = 0;
-};
-std::vector<Figure> figuresOf(const Truss& truss, const Picked& picked) {
-    switch (picked.kind) {
-    case HitKind::Joint:
-        return {{phrase::kSignX, column::kJointX}, {phrase::kSignY, column::kJointY}};
-    case HitKind::Support:
-        return {{phrase::kPushesAt, column::kSupportDirection}};
-    case HitKind::Load: {
-        const Load& load = truss.loads[static_cast<std::size_t>(picked.index)];
-        if (std::holds_alternative<AngledForce>(load.what)) {
-            return {{phrase::kSize, column::kLoadFirst}, {phrase::kAngle, column::kLoadSecond}};
-        }
-        return {{phrase::kSignAcross, column::kLoadFirst}, {phrase::kSignUp, column::kLoadSecond}};
-    }
-    case HitKind::Member:
-    case HitKind::None:
-        break;
-    }
-    return {};
-}
-
-CellTable tableOf(HitKind kind) {
-    return kind == HitKind::Joint     ? CellTable::Joints
-           : kind == HitKind::Support ? CellTable::Supports
-           : kind == HitKind::Load    ? CellTable::Loads
-                                      : CellTable::Members;
+CellTable tableOf(const ThingId& thing) {
+    return static_cast<CellTable>(thing.index()); // in the same order
 }
 
 } // namespace
@@ -131,24 +77,26 @@ float stripWords(const Ui& ui, const ImFont& font, ImVec2 at, std::string_view t
 
 namespace {
 
-void figures(PanelContext& context, const Picked& picked, const Table::Box& room) {
+void figures(PanelContext& context, const ThingId& picked, const Table::Box& room) {
     const Truss& truss = context.state.truss;
     const Ui& ui = context.ui;
-    std::vector<Figure> list = figuresOf(truss, picked);
-    const CellTable table = tableOf(picked.kind);
-    std::erase_if(list, [&](const Figure& figure) {
-        return !canType(truss, {table, picked.index, figure.column});
-    });
+    std::vector<Cell> cells;
+    for (int column = 0; column < columnsOf(tableOf(picked)); ++column) {
+        const Cell cell{tableOf(picked), rowOf(picked), column};
+        if (!pickedName(truss, cell).empty() && canType(truss, cell)) {
+            cells.push_back(cell);
+        }
+    }
     const float each =
-        (room.high.x - room.low.x) / std::max<float>(2, static_cast<float>(list.size()));
+        (room.high.x - room.low.x) / std::max<float>(2, static_cast<float>(cells.size()));
     float x = room.low.x;
-    for (const Figure& figure : list) {
+    for (const Cell& cell : cells) {
         const float y = (room.low.y + room.high.y) / 2;
         const float left =
-            stripWords(ui, *ui.fonts.small, {x, y}, words(context, figure.name), ui.palette->muted);
-        const Cell cell{table, picked.index, figure.column};
+            stripWords(ui, *ui.fonts.small, {x, y}, pickedName(truss, cell), ui.palette->muted);
         FieldLook look;
-        look.key = kPickedPrefix + keyOf(cell);
+        look.field = PickedCell{cell};
+        look.name = cellName(truss, cell);
         look.text = cellText(truss, cell);
         look.look = cellLook(truss, cell);
         look.align = Align::Right;
@@ -166,17 +114,17 @@ void why(PanelContext& context) {
     }
 }
 
-bool hasWhy(const PanelContext& context, const Picked& picked) {
+bool hasWhy(const PanelContext& context, const ThingId& picked) {
     return context.derived.solution.solved &&
-           (picked.kind == HitKind::Member || picked.kind == HitKind::Support);
+           (std::holds_alternative<MemberId>(picked) || std::holds_alternative<SupportId>(picked));
 }
 
-void removeIt(PanelContext& context, const Picked& picked) {
+void removeIt(PanelContext& context, const ThingId& picked) {
     const std::string label = sayPlain(*context.state.book, phrase::kRemoveThat,
                                        {{"what", titleOf(context.state, picked)}}) +
                               "###remove picked";
     if (button(context.ui, label.c_str(), {.icon = Icon::Trash, .showText = false})) {
-        context.actions.push_back(Commit{Remove{only(picked.kind, picked.index)}});
+        context.actions.push_back(Commit{Remove{thingsOf(picked)}});
         context.actions.push_back(SetSelection{});
     }
 }
@@ -184,12 +132,12 @@ void removeIt(PanelContext& context, const Picked& picked) {
 } // namespace
 
 bool inspector(PanelContext& context) {
-    const Picked picked = pickedOf(context.state);
+    const Hit one = onlyOne(context.state.selection);
     const Truss& truss = context.state.truss;
-    if (picked.kind == HitKind::None || context.state.gesture.kind != GestureKind::None ||
-        picked.index >= rowsOf(truss, tableOf(picked.kind))) {
+    if (!one || context.state.gesture.kind != GestureKind::None || !isThere(truss, *one)) {
         return false;
     }
+    const ThingId& picked = *one;
     const Ui& ui = context.ui;
     const Rect& tools = context.layout.tools;
     const Rect place{{tools.at.x, tools.at.y - kHeight - 4}, {tools.size.x, kHeight}};
@@ -203,9 +151,8 @@ bool inspector(PanelContext& context) {
     const bool asks = hasWhy(context, picked);
     const float right = high.x - ui.px(kRemoveWidth + 4) -
                         (asks ? buttonWidth(ui, words(context, phrase::kWhy)) + ui.px(6) : 0);
-    if (picked.kind == HitKind::Member) {
-        stripWords(ui, *ui.fonts.body, {x, middle}, memberFacts(context, picked.index),
-                   ui.palette->ink);
+    if (const MemberId member = hitOf<MemberId>(picked); member.valid()) {
+        stripWords(ui, *ui.fonts.body, {x, middle}, memberFacts(context, member), ui.palette->ink);
     } else {
         figures(context, picked, {{x, low.y}, {right, high.y}});
     }

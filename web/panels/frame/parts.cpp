@@ -2,11 +2,7 @@
 
 #include "report/results/table.hpp"
 
-#include "app/fields/check_cells.hpp"
-#include "app/fields/listing_field.hpp"
-#include "app/fields/load_cells.hpp"
-#include "canvas/hands/several_field.hpp"
-#include "canvas/scene/pick.hpp"
+#include "app/fields/field_key.hpp"
 #include "core/signs.hpp"
 
 #include <imgui_internal.h>
@@ -39,10 +35,13 @@ void bringIntoView(const std::string& key, const Table::Box& box) {
 }
 
 void placeInput(PanelContext& context, const Table::Box& box, const FieldLook& look) {
-    bringIntoView(look.key, box);
+    bringIntoView(keyOf(look.field), box);
     if (ImGui::IsRectVisible(box.low, box.high)) {
-        context.field.place =
-            FieldPlace{look.key, context.state.field.text, toCss(context.ui, box), look.numeric};
+        context.field.place = FieldPlace{.field = look.field,
+                                         .name = look.name,
+                                         .text = context.state.field.text,
+                                         .rect = toCss(context.ui, box),
+                                         .numeric = look.numeric};
     }
 }
 
@@ -64,17 +63,17 @@ bool field(PanelContext& context, const Table::Box& box, const FieldLook& look) 
     const Ui& ui = context.ui;
     const ImVec2 back = ImGui::GetCursorScreenPos();
     ImGui::SetCursorScreenPos(box.low);
-    const bool pressed =
-        ImGui::InvisibleButton(look.key.c_str(), {box.high.x - box.low.x, box.high.y - box.low.y});
+    const bool pressed = ImGui::InvisibleButton(keyOf(look.field).c_str(),
+                                                {box.high.x - box.low.x, box.high.y - box.low.y});
     ImDrawList& list = *ImGui::GetWindowDrawList();
-    const bool editing = context.state.field.key == look.key;
+    const bool editing = context.state.field.id == look.field;
     if (ImGui::IsItemHovered()) {
         ImGui::SetMouseCursor(ImGuiMouseCursor_TextInput);
         list.AddRectFilled(box.low, box.high, packed(ui.palette->wash));
     }
     drawFocus(ui);
     if (pressed) {
-        context.actions.push_back(BeginField{look.key, look.text});
+        context.actions.push_back(BeginField{look.field, look.text});
     }
     if (editing) {
         list.AddRect(box.low, box.high, packed(ui.palette->accent), 0, 0, ui.px(2));
@@ -116,75 +115,17 @@ bool cellField(PanelContext& context, const Table& table, int column, const Cell
     if (!canType(truss, cell)) {
         return false;
     }
-    const bool isNew = cell.row == rowsOf(truss, cell.table);
     FieldLook look;
-    look.key = keyOf(cell);
+    look.field = cell;
+    look.name = cellName(truss, cell);
     look.text = cellText(truss, cell);
     look.look = cellLook(truss, cell);
     look.numeric = isNumber(cell);
     look.align = look.numeric ? Align::Right : Align::Left;
-    if (isNew) {
-        const bool joints = cell.table == CellTable::Joints;
-        look.hint = joints ? (cell.column == column::kJointX ? "x" : "y")
-                    : cell.table == CellTable::Members ? "A–B"
-                    : cell.table == CellTable::Materials || cell.table == CellTable::Sections
-                        ? "name"
-                        : "joint";
+    if (cell.row == rowsOf(truss, cell.table)) {
+        look.hint = columnOf(cell).more.hint;
     }
     return field(context, table.cell(column), look);
-}
-
-namespace {
-
-// The inspector's cells go on to each other like those of a table.
-void finishPicked(PanelContext& context, FieldDone done) {
-    done.key.erase(0, std::string_view(kPickedPrefix).size());
-    if (done.how == FieldEnd::Below) {
-        done.how = FieldEnd::Kept;
-    }
-    context.field.done.reset();
-    context.actions.push_back(EndField{});
-    Actions actions;
-    finishCell(context.state, done, actions);
-    const std::optional<Cell> cell = cellOf(done.key);
-    for (const Action& action : actions) {
-        if (const auto* begin = action.as<BeginField>()) {
-            const std::optional<Cell> next = cellOf(begin->key);
-            if (!cell || !next || next->row != cell->row || next->column == 0 ||
-                (next->table == CellTable::Loads && next->column == column::kLoadCase)) {
-                continue; // there is no such field in the inspector
-            }
-            BeginField picked = *begin;
-            picked.key = kPickedPrefix + begin->key;
-            context.actions.push_back(picked);
-        } else {
-            context.actions.push_back(action);
-        }
-    }
-}
-
-} // namespace
-
-void takeFieldDone(PanelContext& context) {
-    if (!context.field.done) {
-        return;
-    }
-    FieldDone done = *context.field.done;
-    if (done.key.starts_with(kPickedPrefix)) {
-        finishPicked(context, done);
-    } else if (finishSeveral(context.state, done, context.actions) ||
-               finishCell(context.state, done, context.actions) ||
-               finishListField(context.state, done, context.actions) ||
-               finishListing(context.state, done, context.actions) ||
-               finishCheckField(context.state, done, context.actions)) {
-        context.field.done.reset();
-    } else if (done.key == kOpenKey) {
-        context.field.done.reset();
-        context.actions.push_back(EndField{});
-        if (done.how != FieldEnd::GivenUp && !done.text.empty()) {
-            context.requests.openLink = done.text;
-        }
-    }
 }
 
 void drawForceSign(ImDrawList& list, const Ui& ui, Ink sense, ImVec2 at, float length) {
@@ -202,54 +143,23 @@ void drawForceSign(ImDrawList& list, const Ui& ui, Ink sense, ImVec2 at, float l
     }
 }
 
-Things only(HitKind kind, int index) { return thingsOf({kind, index, 0}); }
-
-namespace {
-
-template <class List, class Id>
-bool has(const List& list, Id id) {
-    return std::find(list.begin(), list.end(), id) != list.end();
-}
-
-} // namespace
-
-bool isSelected(const AppState& state, HitKind kind, int index) {
-    switch (kind) {
-    case HitKind::Joint:
-        return has(state.selection.joints, JointId{index});
-    case HitKind::Member:
-        return has(state.selection.members, MemberId{index});
-    case HitKind::Support:
-        return has(state.selection.supports, SupportId{index});
-    case HitKind::Load:
-        return has(state.selection.loads, LoadId{index});
-    case HitKind::None:
-        break;
-    }
-    return false;
-}
-
-bool isHovered(const AppState& state, HitKind kind, int index) {
-    return state.hover.kind == kind && state.hover.index == index;
-}
-
-void hoverRow(PanelContext& context, HitKind kind, int index) {
+void hoverRow(PanelContext& context, const ThingId& thing) {
     const bool finger = ImGui::GetIO().MouseSource == ImGuiMouseSource_TouchScreen;
-    if (!finger && !isHovered(context.state, kind, index)) {
-        context.actions.push_back(SetHover{{kind, index, 0}});
+    if (!finger && context.state.hover != thing) {
+        context.actions.push_back(SetHover{thing});
     }
 }
 
-void pressableRow(PanelContext& context, Table& table, HitKind kind, int index) {
-    const auto state = table.row({.id = index,
-                                  .selected = isSelected(context.state, kind, index),
-                                  .lit = isHovered(context.state, kind, index),
+void pressableRow(PanelContext& context, Table& table, const ThingId& thing) {
+    const auto state = table.row({.id = rowOf(thing),
+                                  .selected = holds(context.state.selection, thing),
+                                  .lit = context.state.hover == thing,
                                   .pressable = true});
     if (state.hovered) {
-        hoverRow(context, kind, index);
+        hoverRow(context, thing);
     }
     if (state.pressed) {
-        context.actions.push_back(SetSelection{only(kind, index)});
+        context.actions.push_back(SetSelection{thingsOf(thing)});
     }
 }
 

@@ -14,7 +14,8 @@
 namespace gusset {
 
 struct FieldLook {
-    std::string key;
+    FieldId field;
+    std::string name; // for those who hear it
     std::string text; // what typing begins with
     std::string look; // what stands there meanwhile
     std::string hint; // in muted ink when nothing does
@@ -37,19 +38,9 @@ void sentences(const PanelContext&, const std::vector<std::string>& lines,
 // What the truss is and why it can't be solved, where that stands instead of figures.
 void verdictInstead(const PanelContext&);
 
-// Texts that came back from the page: cells, the title, a pasted link.
-void takeFieldDone(PanelContext&);
-inline constexpr const char* kOpenKey = "open";
-// Fields of the inspector: the same cells in another place.
-inline constexpr const char* kPickedPrefix = "picked:";
-
-// One thing selected, and lit under the pointer.
-[[nodiscard]] Things only(HitKind, int index);
-[[nodiscard]] bool isSelected(const AppState&, HitKind, int index);
-[[nodiscard]] bool isHovered(const AppState&, HitKind, int index);
-void hoverRow(PanelContext&, HitKind, int index);
+void hoverRow(PanelContext&, const ThingId&); // lit on the board too
 // A row that stands for a thing of the board: each lights the other, pressing picks it.
-void pressableRow(PanelContext&, Table&, HitKind, int index);
+void pressableRow(PanelContext&, Table&, const ThingId&);
 
 // The sign by which the board draws a force, from its left end: tension one line, compression two,
 // zero a thin dashed one.

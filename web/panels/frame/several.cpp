@@ -114,8 +114,7 @@ void wordRow(PanelContext& context, const std::vector<Word>& list_, const Table:
             list(context, list_[i], pressed);
         } else if (pressed) {
             const SeveralKind kind = *list_[i].typed;
-            context.actions.push_back(
-                BeginField{severalKey(kind), severalText(context.state, kind)});
+            context.actions.push_back(BeginField{kind, severalText(context.state, kind)});
         }
     }
 }
@@ -126,7 +125,8 @@ void typed(PanelContext& context, SeveralKind kind, const Table::Box& box) {
     const float left = stripWords(ui, *ui.fonts.body, {box.low.x + ui.px(6), middle},
                                   words(context, severalName(kind)), ui.palette->ink);
     FieldLook look;
-    look.key = severalKey(kind);
+    look.field = kind;
+    look.name = severalName(kind);
     look.numeric = kind == SeveralKind::Warm;
     look.framed = true;
     const float right = std::min(box.high.x, left + ui.px(170));
@@ -173,10 +173,7 @@ void titleRow(PanelContext& context, const Table::Box& box) {
 
 bool severalPanel(PanelContext& context) {
     const AppState& state = context.state;
-    const Things& things = state.selection;
-    const std::size_t count =
-        things.joints.size() + things.members.size() + things.supports.size() + things.loads.size();
-    const bool several = state.picksSeveral || (count > 1 && !cutsByDrag(state));
+    const bool several = state.picksSeveral || (countOf(state.selection) > 1 && !cutsByDrag(state));
     if (!several || state.gesture.kind != GestureKind::None) {
         return false;
     }
@@ -195,7 +192,7 @@ bool severalPanel(PanelContext& context) {
     const float titleEnd = low.y + ui.px(kTitleRow + 2);
     titleRow(context, {{low.x + side, low.y + ui.px(2)}, {high.x - side, titleEnd}});
     const Table::Box below{{low.x + side, titleEnd}, {high.x - side, high.y}};
-    if (const auto kind = severalOf(state.field.key)) {
+    if (const auto* kind = openField<SeveralKind>(state)) {
         typed(context, *kind, below);
     } else {
         wordRow(context, list_, below);

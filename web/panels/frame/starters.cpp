@@ -1,5 +1,6 @@
 // Trusses of the usual forms to begin with, chosen by form and size, with a picture before they are
 // put on the board.
+#include "app/fields/field_key.hpp"
 #include "app/fields/typed_text.hpp"
 #include "core/number.hpp"
 #include "model/catalogue/samples.hpp"
@@ -21,17 +22,18 @@ constexpr double kLargestSize = 1e6;
 
 struct Size {
     Phrase<> name;
-    const char* key;
+    StarterSize field;
     double SampleSpec::*value;
     bool isForce = false;
 };
 constexpr std::array kSizes{
-    Size{phrase::kSpan, "starter.span", &SampleSpec::span},
-    Size{phrase::kRise, "starter.rise", &SampleSpec::rise},
-    Size{phrase::kLoadOfJoint, "starter.load", &SampleSpec::load, true},
+    Size{phrase::kSpan, StarterSize::Span, &SampleSpec::span},
+    Size{phrase::kRise, StarterSize::Rise, &SampleSpec::rise},
+    Size{phrase::kLoadOfJoint, StarterSize::Load, &SampleSpec::load, true},
 };
 
 ImGuiID slotOf(const char* name) { return ImGui::GetID(name); }
+ImGuiID slotOf(StarterSize size) { return ImGui::GetID(keyOf(size).c_str()); }
 
 SampleSpec remembered(const Truss& truss) {
     const ImGuiStorage& memory = *ImGui::GetStateStorage();
@@ -42,7 +44,7 @@ SampleSpec remembered(const Truss& truss) {
     spec.panels = memory.GetInt(slotOf("starter.panels"), spec.panels);
     for (const Size& size : kSizes) {
         const int usual = static_cast<int>(spec.*size.value * kGrain);
-        spec.*size.value = memory.GetInt(slotOf(size.key), usual) / kGrain;
+        spec.*size.value = memory.GetInt(slotOf(size.field), usual) / kGrain;
     }
     const SampleChoice& choice = choiceOf(spec.form);
     spec.panels = std::clamp(spec.panels, choice.fewestPanels, choice.mostPanels);
@@ -56,8 +58,9 @@ void takeSizes(PanelContext& context) {
         return;
     }
     const FieldDone& done = *context.field.done;
-    const auto size = std::find_if(kSizes.begin(), kSizes.end(),
-                                   [&done](const Size& it) { return done.key == it.key; });
+    const auto size = std::find_if(kSizes.begin(), kSizes.end(), [&done](const Size& it) {
+        return done.field == FieldId(it.field);
+    });
     if (size == kSizes.end()) {
         return;
     }
@@ -70,7 +73,7 @@ void takeSizes(PanelContext& context) {
         context.actions.push_back(Say{MessageKind::Problem, value.issues().front().says});
     } else if (done.how != FieldEnd::GivenUp) {
         const double kept = std::clamp(value.value(), 0.0, kLargestSize);
-        ImGui::GetStateStorage()->SetInt(slotOf(size->key),
+        ImGui::GetStateStorage()->SetInt(slotOf(size->field),
                                          static_cast<int>(std::round(kept * kGrain)));
     }
     context.field.done.reset();
@@ -123,7 +126,8 @@ void sizeFields(PanelContext& context, const SampleSpec& spec) {
         ImGui::GetWindowDrawList()->AddText(ui.fonts.small, ui.fonts.small->FontSize, {x, low.y},
                                             packed(ui.palette->muted), name.c_str());
         FieldLook look;
-        look.key = size.key;
+        look.field = size.field;
+        look.name = size.name;
         look.text = typedNumber(context.state.truss, spec.*size.value);
         look.look = formatNumber(spec.*size.value, typedStyleOf(context.state.truss));
         look.align = Align::Right;

@@ -56,7 +56,8 @@ void listField(PanelContext& context, const Table::Box& box, const ListField& of
     const bool name =
         of.kind == ListFieldKind::CombinationName || of.kind == ListFieldKind::MovingName;
     FieldLook look;
-    look.key = keyOf(of);
+    look.field = of;
+    look.name = listName(truss, of);
     look.text = listText(truss, of);
     look.look = listLook(truss, of);
     look.hint = hint;

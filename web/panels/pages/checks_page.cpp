@@ -1,6 +1,6 @@
 // Checks of members among the results: the verdict and the caution, the loads, by what rule, a
 // table, and the check of the picked member worked out.
-#include "app/fields/check_cells.hpp"
+#include "app/fields/check_field.hpp"
 #include "panels/frame/parts.hpp"
 #include "panels/frame/tabs.hpp"
 #include "panels/pages/passages.hpp"
@@ -44,7 +44,7 @@ void useOnBoard(PanelContext& context) {
 }
 
 struct Factor {
-    std::string_view key;
+    double CheckSettings::*number;
     const char* says;
     const char* hint = "";
 };
@@ -53,29 +53,32 @@ struct Factor {
 std::vector<Factor> factorsOf(const CheckSettings& settings) {
     std::vector<Factor> factors;
     if (settings.formula == ColumnFormula::En1993) {
-        factors = {{"gammaM0", "γM0, of the section"}, {"gammaM1", "γM1, of the member"}};
+        factors = {{&CheckSettings::gammaM0, "γM0, of the section"},
+                   {&CheckSettings::gammaM1, "γM1, of the member"}};
     } else if (settings.formula == ColumnFormula::Euler) {
-        factors = {{"strengthFactor", "strength divided by"},
-                   {"eulerFactor", "critical force divided by"}};
+        factors = {{&CheckSettings::strengthFactor, "strength divided by"},
+                   {&CheckSettings::eulerFactor, "critical force divided by"}};
     } else if (settings.safety == AiscSafety::Resistance) {
-        factors = {{"phi", "φ"}};
+        factors = {{&CheckSettings::phi, "φ"}};
     } else {
-        factors = {{"omega", "Ω"}};
+        factors = {{&CheckSettings::omega, "Ω"}};
     }
-    factors.push_back({"K", "K, of the buckling length"});
-    factors.push_back({"compressionLimit", "largest slenderness, pressed", "no limit"});
-    factors.push_back({"tensionLimit", "largest slenderness, pulled", "no limit"});
+    factors.push_back({&CheckSettings::effectiveLength, "K, of the buckling length"});
+    factors.push_back(
+        {&CheckSettings::compressionLimit, "largest slenderness, pressed", "no limit"});
+    factors.push_back({&CheckSettings::tensionLimit, "largest slenderness, pulled", "no limit"});
     return factors;
 }
 
 void factorRow(PanelContext& context, Table& table, int row, const Factor& factor) {
-    const CheckNumber* number = checkNumberOf("checks." + std::string(factor.key));
+    const CheckField number{factor.number};
     table.row({.id = row});
     table.text(0, factor.says, {context.ui.palette->ink});
     FieldLook look;
-    look.key = keyOf(*number);
-    look.text = checkText(context.state.truss, *number);
-    look.look = checkLook(context.state.truss, *number);
+    look.field = number;
+    look.name = factor.says;
+    look.text = checkText(context.state.truss, number);
+    look.look = checkLook(context.state.truss, number);
     look.hint = factor.hint;
     look.align = Align::Right;
     field(context, table.cell(1), look);
@@ -109,7 +112,7 @@ void settingsOfChecks(PanelContext& context) {
 void useRow(PanelContext& context, Table& table, const CheckRow& row) {
     const Palette& palette = *context.ui.palette;
     const Colour ink = row.faulty ? palette.warning : palette.ink;
-    pressableRow(context, table, HitKind::Member, row.member.index);
+    pressableRow(context, table, row.member);
     table.text(0, row.name, {palette.ink});
     table.text(1, row.use, {ink, row.over ? context.ui.fonts.strong : context.ui.fonts.body});
     table.text(2, row.check, {palette.muted, context.ui.fonts.small});

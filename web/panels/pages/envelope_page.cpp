@@ -52,7 +52,7 @@ void envelopeTable(PanelContext& context, const char* id, ListedTable of,
     Table table(context.ui, id, columns);
     listHeader(context, table, of, "Extremes");
     drawListed(table, rows, places, [&](const EnvelopeRow& row, int) {
-        pressableRow(context, table, HitKind::Member, row.member.index);
+        pressableRow(context, table, row.member);
         table.text(0, row.name, {palette.ink});
         table.text(1, row.tension, {palette.tensionText});
         table.text(2, row.tensionBy, {palette.muted, context.ui.fonts.small});

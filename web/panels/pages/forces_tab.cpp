@@ -56,7 +56,7 @@ void reactions(PanelContext& context) {
     listHeader(context, table, ListedTable::Reactions, "Reactions");
     for (const int place : places) {
         const ReactionRow& row = rows[static_cast<std::size_t>(place)];
-        pressableRow(context, table, HitKind::Joint, row.joint.index);
+        pressableRow(context, table, row.joint);
         const Table::TextLook plain{context.ui.palette->ink};
         table.text(0, truss.joints[row.joint.at()].label, plain);
         table.text(1, row.x, plain);
@@ -77,7 +77,7 @@ void exactCell(PanelContext& context, Table& table, const ForceRow& row) {
 }
 
 void memberRow(PanelContext& context, Table& table, const ForceRow& row) {
-    pressableRow(context, table, HitKind::Member, row.member.index);
+    pressableRow(context, table, row.member);
     const Ui& ui = context.ui;
     const Colour ink = textColour(*ui.palette, inkOf(row));
     table.text(0, row.name, {ui.palette->ink});
@@ -213,9 +213,7 @@ void loadChoice(PanelContext& context) {
         words.push_back(combination.id.c_str());
         choices.push_back({"", combination.id});
     }
-    const auto isNow = [&now](const LoadChoice& choice) {
-        return choice.caseId == now.caseId && choice.combinationId == now.combinationId;
-    };
+    const auto isNow = [&now](const LoadChoice& choice) { return sameLoads(choice, now); };
     const auto found = std::find_if(choices.begin(), choices.end(), isNow);
     const int before = static_cast<int>(found - choices.begin()) % static_cast<int>(choices.size());
     smallPrint(context.ui, "Under");

@@ -1,6 +1,6 @@
 #include "panels/pages/listed.hpp"
 
-#include "app/fields/listing_field.hpp"
+#include "app/fields/field_key.hpp"
 
 #include <cstddef>
 
@@ -14,7 +14,7 @@ std::string_view withoutUnit(std::string_view heading) {
 }
 
 std::string sentenceOf(const char* table, const Column& column, const Listing& listing) {
-    if (listing.column < 0) {
+    if (!listing.column) {
         return std::string(table) + " as drawn";
     }
     return std::string(table) + " ordered by " + std::string(withoutUnit(column.heading)) +
@@ -27,7 +27,7 @@ void listHeader(PanelContext& context, Table& table, ListedTable of, const char*
     const Listing& now = listingOf(context.state.notebook, of);
     const Column* pressed = table.orderingHeader({now.column, now.falling});
     if (pressed) {
-        const Listing after = withHeadingPressed(now, pressed->orders, pressed->fallsFirst);
+        const Listing after = withHeadingPressed(now, *pressed->orders, pressed->fallsFirst);
         context.actions.push_back(SetListing{of, after});
         context.requests.announce = sentenceOf(name, *pressed, after);
     }
@@ -35,13 +35,14 @@ void listHeader(PanelContext& context, Table& table, ListedTable of, const char*
 
 void listSearch(PanelContext& context, ListedTable of, int rows, int shown, const char* hint) {
     const Listing& listing = listingOf(context.state.notebook, of);
-    const std::string key = listingKey(of);
+    const FieldId field = SearchField{of};
     const bool looksFor = !listing.words.empty();
-    if (rows <= kFewRows && !looksFor && context.state.field.key != key) {
+    if (rows <= kFewRows && !looksFor && context.state.field.id != field) {
         return;
     }
     FieldLook look;
-    look.key = key;
+    look.field = field;
+    look.name = hint;
     look.text = look.look = listing.words;
     look.hint = hint;
     look.numeric = false;
@@ -50,7 +51,7 @@ void listSearch(PanelContext& context, ListedTable of, int rows, int shown, cons
     if (!looksFor) {
         return;
     }
-    const std::string all = "Show all##" + key;
+    const std::string all = "Show all##" + keyOf(field);
     if (button(context.ui, all.c_str(), {})) {
         Listing after = listing;
         after.words.clear();

@@ -52,7 +52,7 @@ void jointTable(PanelContext& context) {
     listHeader(context, table, ListedTable::Displacements, "Displacements");
     const Table::TextLook plain{context.ui.palette->ink};
     drawListed(table, rows, places, [&](const MovementRow& row, int) {
-        pressableRow(context, table, HitKind::Joint, row.joint.index);
+        pressableRow(context, table, row.joint);
         table.text(0, row.name, plain);
         table.text(1, row.x, plain);
         table.text(2, row.y, plain);
@@ -78,7 +78,7 @@ void memberTable(PanelContext& context) {
     listHeader(context, table, ListedTable::Stretches, "Members");
     const Table::TextLook plain{context.ui.palette->ink};
     drawListed(table, rows, places, [&](const StretchRow& row, int) {
-        pressableRow(context, table, HitKind::Member, row.member.index);
+        pressableRow(context, table, row.member);
         table.text(0, row.name, plain);
         table.text(1, row.stretch, plain);
         table.text(2, row.stress, plain);

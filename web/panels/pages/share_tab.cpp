@@ -53,8 +53,8 @@ void link(PanelContext& context) {
     }
     gap(ui, 4);
     FieldLook look;
-    look.key = kOpenKey;
-    look.hint = words(context, phrase::kPasteLink);
+    look.field = LinkField::Open;
+    look.name = look.hint = words(context, phrase::kPasteLink);
     look.numeric = false;
     look.framed = true;
     fieldLine(context, look);

@@ -226,8 +226,8 @@ void polygon(PanelContext& context) {
         const int line = polygonLineAt(shown.drawing, *at, kTouchTarget / 2);
         const MemberId member =
             line < 0 ? MemberId{} : shown.polygon.lines[static_cast<std::size_t>(line)].member;
-        if (member.valid() && !isSelected(context.state, HitKind::Member, member.index)) {
-            context.actions.push_back(SetSelection{only(HitKind::Member, member.index)});
+        if (member.valid() && !holds(context.state.selection, member)) {
+            context.actions.push_back(SetSelection{thingsOf(member)});
         }
     }
     gap(ui, 8);
@@ -271,12 +271,12 @@ int drawnFrom(const ShownWorking& shown, int step) {
 }
 
 // Step by step the ones before stay in sight, but on a projector the body in hand has all the room.
-Span shownSpan(const PanelContext& context, int step, int count) {
-    if (step < 0 || context.state.notebook.wholeWorking) {
+Span shownSpan(const PanelContext& context, std::optional<int> step, int count) {
+    if (!step || context.state.notebook.wholeWorking) {
         return {0, count};
     }
     const bool alone = context.state.view.presenting;
-    return {alone ? drawnFrom(context.derived.working, step) : 0, step + 1};
+    return {alone ? drawnFrom(context.derived.working, *step) : 0, *step + 1};
 }
 
 // `height`: of all that is shown.
@@ -298,10 +298,10 @@ void leafByFinger(PanelContext& context, int step, int count) {
     }
 }
 
-void passages(PanelContext& context, int step, int count) {
+void passages(PanelContext& context, std::optional<int> step, int count) {
     beginScroll(context.ui, "working");
-    if (step >= 0) {
-        leafByFinger(context, step, count);
+    if (step) {
+        leafByFinger(context, *step, count);
     }
     const Ui& ui = context.ui;
     const Span span = shownSpan(context, step, count);
@@ -318,7 +318,7 @@ void passages(PanelContext& context, int step, int count) {
         const float top = ImGui::GetCursorScreenPos().y;
         column.step(i, i == step);
         if (i == step) {
-            follow(ui, step, top, column.all);
+            follow(ui, *step, top, column.all);
         }
     }
     column.end();
@@ -343,8 +343,8 @@ void workingTab(PanelContext& context) {
         progressOf(context, context.derived.jobs.working);
         return;
     }
-    const int step = shownStep(context.state, context.derived);
-    if (step < 0) {
+    const std::optional<int> step = shownStep(context.state, context.derived);
+    if (!step) {
         nothingToShow(context);
         return;
     }
@@ -352,13 +352,13 @@ void workingTab(PanelContext& context) {
     const int count = stepsOf(context.derived.working);
     const bool byStep = goesByStep(page) && count > 1;
     if (byStep) {
-        bar(context, step, count);
+        bar(context, *step, count);
     }
     if (!context.derived.working.polygon.lines.empty()) {
         polygon(context);
         return;
     }
-    passages(context, byStep ? step : -1, count);
+    passages(context, byStep ? step : std::nullopt, count);
 }
 
 } // namespace gusset

@@ -1,20 +1,46 @@
-#include "app/fields/property_cells.hpp"
+#include "app/fields/cell_text.hpp"
 
 #include "core/number.hpp"
 #include "model/catalogue/section_shapes.hpp"
 #include "model/quantity/quantity_input.hpp"
 
-#include <algorithm>
+#include <optional>
 #include <string_view>
 #include <vector>
 
 namespace gusset {
 namespace {
 
-constexpr std::string_view kTimes = "×";
-constexpr double kMillion = 1e6;
+using Pair = std::pair<JointId, JointId>;
 
-Issue unreadable(std::string says) { return {IssueCode::Syntax, "", std::move(says)}; }
+// The first separator that leaves a known label on either side.
+std::optional<Pair> splitAtSign(const Truss& truss, const std::string& text) {
+    for (const std::string_view sign : {"–", "−", "-", ",", ";", " ", "\t"}) {
+        for (std::size_t at = text.find(sign); at != std::string::npos;
+             at = text.find(sign, at + sign.size())) {
+            const JointId a = findJoint(truss, trimmed(text.substr(0, at)));
+            const JointId b = findJoint(truss, trimmed(text.substr(at + sign.size())));
+            if (a.valid() && b.valid()) {
+                return Pair{a, b};
+            }
+        }
+    }
+    return std::nullopt;
+}
+
+std::vector<Pair> splitAnywhere(const Truss& truss, const std::string& text) {
+    std::vector<Pair> pairs;
+    for (std::size_t at = 1; at < text.size(); ++at) {
+        const JointId a = findJoint(truss, text.substr(0, at));
+        const JointId b = findJoint(truss, text.substr(at));
+        if (a.valid() && b.valid()) {
+            pairs.emplace_back(a, b);
+        }
+    }
+    return pairs;
+}
+
+constexpr std::string_view kTimes = "×";
 
 // Words and numbers between blanks, × and the letter x between figures; a comma behind one goes.
 std::vector<std::string> piecesOf(std::string text) {
@@ -43,12 +69,6 @@ std::vector<std::string> piecesOf(std::string text) {
     }
     std::erase(pieces, std::string());
     return pieces;
-}
-
-std::string asLabel(const std::string& text) {
-    const std::size_t from = text.find_first_not_of(' ');
-    return from == std::string::npos ? ""
-                                     : text.substr(from, text.find_last_not_of(' ') - from + 1);
 }
 
 std::string shapeNames() {
@@ -101,6 +121,45 @@ Outcome<Section> withValues(Section section, const std::vector<std::string>& pie
     return section;
 }
 
+} // namespace
+
+Issue unreadable(std::string says) { return {IssueCode::Syntax, "", std::move(says)}; }
+
+std::string jointLabel(const Truss& truss, JointId joint) {
+    return joint.valid() ? truss.joints[joint.at()].label : "";
+}
+
+Outcome<JointId> readJoint(const Truss& truss, const std::string& text) {
+    const std::string label = trimmed(text);
+    const JointId joint = findJoint(truss, label);
+    if (!joint.valid()) {
+        return Issue{IssueCode::UnknownName, "", "There is no joint “" + label + "”."};
+    }
+    return joint;
+}
+
+std::string trimmed(const std::string& text) {
+    const char* blanks = " \t\r\n";
+    const std::size_t from = text.find_first_not_of(blanks);
+    if (from == std::string::npos) {
+        return "";
+    }
+    return text.substr(from, text.find_last_not_of(blanks) - from + 1);
+}
+
+Outcome<Pair> readEnds(const Truss& truss, const std::string& typed) {
+    const std::string text = trimmed(typed);
+    if (const std::optional<Pair> pair = splitAtSign(truss, text)) {
+        return *pair;
+    }
+    const std::vector<Pair> pairs = splitAnywhere(truss, text);
+    if (pairs.size() == 1) {
+        return pairs.front();
+    }
+    return Issue{IssueCode::UnknownName, "",
+                 "“" + text + "” does not name two joints: write their labels as A–B."};
+}
+
 Outcome<Section> madeOf(Section section, const std::string& text) {
     const std::vector<std::string> pieces = piecesOf(text);
     if (pieces.size() == 1) {
@@ -120,35 +179,6 @@ Outcome<Section> madeOf(Section section, const std::string& text) {
     }
     return withValues(std::move(section), pieces);
 }
-
-// Nothing for an empty text.
-Outcome<std::optional<double>> readOptional(const Truss& truss, int column,
-                                            const std::string& text) {
-    if (asLabel(text).empty()) {
-        return std::optional<double>();
-    }
-    const bool stress = column == column::kMaterialE || column == column::kMaterialStrength;
-    const Outcome<double> number = stress ? readStress(text, truss.units.stress) : readNumber(text);
-    if (!number) {
-        return number.issues();
-    }
-    return std::optional(number.value());
-}
-
-std::optional<double>& valueIn(Material& material, int column) {
-    switch (column) {
-    case column::kMaterialE:
-        return material.E;
-    case column::kMaterialStrength:
-        return material.strength;
-    case column::kMaterialDensity:
-        return material.density;
-    default:
-        return material.alpha;
-    }
-}
-
-} // namespace
 
 std::string makeText(const Section& section) {
     if (!section.shape.empty()) {
@@ -177,97 +207,27 @@ std::string settleText(const Support& support) {
                : shortestNumber(support.settle.x) + ", " + shortestNumber(support.settle.y);
 }
 
-std::optional<double> memberNumber(const Member& member, int column) {
-    const double value = column == column::kMemberWarming ? member.warming : member.misfit;
-    return value == 0 ? std::nullopt : std::optional(value);
-}
-
-std::optional<double> materialNumber(const Material& material, int column) {
-    Material copy = material;
-    const std::optional<double> value = valueIn(copy, column);
-    return value && column == column::kMaterialAlpha ? std::optional(*value * kMillion) : value;
-}
-
-Outcome<Edit> readMemberProperty(const Truss& truss, const Cell& cell, const std::string& text) {
-    Member member = truss.members[static_cast<std::size_t>(cell.row)];
-    if (cell.column == column::kMemberSection) {
-        member.section = asLabel(text);
-        return Edit(SetMember{MemberId{cell.row}, member});
-    }
-    double value = 0;
-    if (!asLabel(text).empty()) {
-        const bool warming = cell.column == column::kMemberWarming;
-        const Outcome<double> number =
-            warming ? readNumber(text) : readLength(text, truss.units.displacement);
-        if (!number) {
-            return number.issues();
-        }
-        value = number.value();
-    }
-    (cell.column == column::kMemberWarming ? member.warming : member.misfit) = value;
-    return Edit(SetMember{MemberId{cell.row}, member});
-}
-
-Outcome<Edit> readSettlement(const Truss& truss, const Cell& cell, const std::string& text) {
-    Support support = truss.supports[static_cast<std::size_t>(cell.row)];
+Outcome<Support> settled(const Truss& truss, Support support, const std::string& text) {
     support.settle = {};
     support.settleAlong = 0;
-    if (!asLabel(text).empty()) {
-        if (support.kind == SupportKind::Roller) {
-            const Outcome<double> along = readLength(text, truss.units.displacement);
-            if (!along) {
-                return along.issues();
-            }
-            support.settleAlong = along.value();
-        } else {
-            // Two numbers as those of a force: the same signs part them.
-            const Outcome<TypedVector> both = readForceVector(text, ForceUnit::Plain);
-            if (!both || both.value().angled) {
-                return unreadable("Write how far the pin moves to the right and up: 0, −5.");
-            }
-            support.settle = {both.value().first, both.value().second};
+    if (trimmed(text).empty()) {
+        return support;
+    }
+    if (support.kind == SupportKind::Roller) {
+        const Outcome<double> along = readLength(text, truss.units.displacement);
+        if (!along) {
+            return along.issues();
         }
+        support.settleAlong = along.value();
+        return support;
     }
-    return Edit(ChangeSupport{SupportId{cell.row}, support});
-}
-
-Outcome<Edit> readMaterialCell(const Truss& truss, const Cell& cell, const std::string& text) {
-    Material material;
-    if (cell.row < rowsOf(truss, CellTable::Materials)) {
-        material = truss.materials[static_cast<std::size_t>(cell.row)];
+    // Two numbers as those of a force: the same signs part them.
+    const Outcome<TypedVector> both = readForceVector(text, ForceUnit::Plain);
+    if (!both || both.value().angled) {
+        return unreadable("Write how far the pin moves to the right and up: 0, −5.");
     }
-    if (cell.column == column::kMaterialId) {
-        material.id = asLabel(text);
-        return Edit(SetMaterial{cell.row, material});
-    }
-    const Outcome<std::optional<double>> value = readOptional(truss, cell.column, text);
-    if (!value) {
-        return value.issues();
-    }
-    const bool millionths = value.value() && cell.column == column::kMaterialAlpha;
-    valueIn(material, cell.column) =
-        millionths ? std::optional(*value.value() / kMillion) : value.value();
-    return Edit(SetMaterial{cell.row, material});
-}
-
-Outcome<Edit> readSectionCell(const Truss& truss, const Cell& cell, const std::string& text) {
-    Section section;
-    if (cell.row < rowsOf(truss, CellTable::Sections)) {
-        section = truss.sections[static_cast<std::size_t>(cell.row)];
-    }
-    if (cell.column == column::kSectionId) {
-        section.id = asLabel(text);
-        return Edit(SetSection{cell.row, section});
-    }
-    if (cell.column == column::kSectionMaterial) {
-        section.material = asLabel(text);
-        return Edit(SetSection{cell.row, section});
-    }
-    Outcome<Section> made = madeOf(section, text);
-    if (!made) {
-        return made.issues();
-    }
-    return Edit(SetSection{cell.row, std::move(made).value()});
+    support.settle = {both.value().first, both.value().second};
+    return support;
 }
 
 } // namespace gusset

@@ -1,0 +1,32 @@
+#pragma once
+// One thing of the drawing, of whatever kind it is.
+
+#include "core/ids.hpp"
+#include "model/edit/edit.hpp"
+#include "model/truss/truss.hpp"
+
+#include <cstddef>
+#include <optional>
+#include <variant>
+
+namespace gusset {
+
+using ThingId = std::variant<JointId, MemberId, SupportId, LoadId>;
+using Hit = std::optional<ThingId>; // what lies under the pointer; none: bare paper
+
+// If it is a thing of that kind; else an id of none.
+template <class Id>
+[[nodiscard]] Id hitOf(const Hit& hit) {
+    const auto* id = hit ? std::get_if<Id>(&*hit) : nullptr;
+    return id ? *id : Id{};
+}
+
+[[nodiscard]] int rowOf(const ThingId&); // of its table
+[[nodiscard]] bool isThere(const Truss&, const ThingId&);
+
+[[nodiscard]] Things thingsOf(const Hit&);
+[[nodiscard]] std::size_t countOf(const Things&);
+[[nodiscard]] bool holds(const Things&, const ThingId&);
+[[nodiscard]] Hit onlyOne(const Things&); // none where there are several, or none
+
+} // namespace gusset

@@ -1,0 +1,186 @@
+#include "panels/pages/model_table.hpp"
+
+#include "core/number.hpp"
+#include "model/catalogue/section_properties.hpp"
+#include "panels/pages/listed.hpp"
+
+#include <algorithm>
+#include <string>
+#include <vector>
+
+namespace gusset {
+namespace {
+
+// What a row stands for on the board.
+Hit thingIn(CellTable table, int row) {
+    switch (table) {
+    case CellTable::Joints:
+        return JointId{row};
+    case CellTable::Members:
+        return MemberId{row};
+    case CellTable::Supports:
+        return SupportId{row};
+    case CellTable::Loads:
+        return LoadId{row};
+    case CellTable::Materials:
+    case CellTable::Sections:
+        break;
+    }
+    return std::nullopt;
+}
+
+struct Headings {
+    std::vector<std::string> words;
+    std::vector<Column> columns; // which have no words of their own
+};
+
+Headings headingsOf(const Truss& truss, const ModelTable& of) {
+    Headings headings;
+    for (const int column : of.inNotebook) {
+        const CellColumn& it = of.columns[static_cast<std::size_t>(column)];
+        const std::string unit = it.notebook.namesUnit ? symbolOf(truss.units, it.unit) : "";
+        headings.words.push_back(withUnit(std::string(it.notebook.heading).c_str(), unit.c_str()));
+    }
+    for (std::size_t i = 0; i < of.inNotebook.size(); ++i) {
+        const int column = of.inNotebook[i];
+        const CellColumn& it = of.columns[static_cast<std::size_t>(column)];
+        const bool right = it.form == CellForm::Number || it.notebook.atRight;
+        headings.columns.push_back({headings.words[i], it.notebook.least, it.notebook.share,
+                                    right ? Align::Right : Align::Left,
+                                    it.notebook.orders ? std::optional(column) : std::nullopt});
+    }
+    headings.columns.push_back({"", kTouchTarget, 0});
+    return headings;
+}
+
+// The rows in sight, and the one that is typed in even when it isn't.
+ImGuiListClipper clipperFor(const PanelContext& context, const Table& table, CellTable of,
+                            const RowOrder& rows) {
+    ImGuiListClipper clipper;
+    clipper.Begin(static_cast<int>(rows.size()), table.rowStep());
+    if (const auto* typed = openField<Cell>(context.state); typed && typed->table == of) {
+        const auto found = std::find(rows.begin(), rows.end() - 1, typed->row);
+        clipper.IncludeItemByIndex(static_cast<int>(found - rows.begin()));
+    }
+    return clipper;
+}
+
+void supportKind(PanelContext& context, const Table::Box& box, int row) {
+    const Ui& ui = context.ui;
+    Support support = context.state.truss.supports[static_cast<std::size_t>(row)];
+    const bool pin = support.kind == SupportKind::Pin;
+    const ImVec2 back = ImGui::GetCursorScreenPos();
+    ImGui::SetCursorScreenPos(box.low);
+    const std::string label = "support." + std::to_string(row) + ".kind";
+    const ImVec2 size{box.high.x - box.low.x, box.high.y - box.low.y};
+    if (ImGui::InvisibleButton(label.c_str(), size)) {
+        support.kind = pin ? SupportKind::Roller : SupportKind::Pin;
+        context.actions.push_back(Commit{ChangeSupport{SupportId{row}, support}});
+    }
+    ImDrawList& list = *ImGui::GetWindowDrawList();
+    if (ImGui::IsItemHovered()) {
+        ImGui::SetMouseCursor(ImGuiMouseCursor_Hand);
+        list.AddRectFilled(box.low, box.high, packed(ui.palette->wash));
+    }
+    const float y = (box.low.y + box.high.y) / 2;
+    drawIcon(list, pin ? Icon::Pin : Icon::Roller, {box.low.x + ui.px(16), y}, ui.px(20),
+             packed(ui.palette->ink));
+    list.AddText(ui.fonts.body, ui.fonts.body->FontSize,
+                 {box.low.x + ui.px(32), std::round(y - ui.fonts.body->FontSize / 2)},
+                 packed(ui.palette->ink), pin ? "pin" : "roller");
+    drawFocus(ui);
+    ImGui::SetCursorScreenPos(back);
+}
+
+// Loads that no single joint carries stand as words.
+std::string wordsOf(const Truss& truss, const Load& load) {
+    if (const auto* chord = std::get_if<ChordLoad>(&load.what)) {
+        std::string words = "along ";
+        for (const JointId joint : chord->chord) {
+            words += (joint == chord->chord.front() ? "" : "–") + truss.joints[joint.at()].label;
+        }
+        return words;
+    }
+    return "self-weight";
+}
+
+std::string areaText(const Truss& truss, const Section& section) {
+    const std::optional<double> area = propertiesOf(section).area;
+    return area ? formatNumber(*area,
+                               {NumberForm::Significant, 4, truss.classSettings.decimalSign, false})
+                : "";
+}
+
+// What stands in a cell that is not typed into.
+void otherwise(PanelContext& context, Table& table, int place, const Cell& cell, bool isNew) {
+    const Truss& truss = context.state.truss;
+    const Palette& palette = *context.ui.palette;
+    const auto row = static_cast<std::size_t>(cell.row);
+    if (isNew) {
+        if (cell.table == CellTable::Joints) {
+            table.text(place, nextLabel(truss), {palette.muted});
+        }
+    } else if (cell.table == CellTable::Supports && cell.column == column::kSupportKind) {
+        supportKind(context, table.cell(place), cell.row);
+    } else if (cell.table == CellTable::Loads && cell.column == 0) {
+        table.text(place, wordsOf(truss, truss.loads[row]), {palette.ink});
+    } else if (cell.table == CellTable::Sections && cell.column == column::kSectionArea) {
+        table.text(place, areaText(truss, truss.sections[row]), {palette.muted});
+    }
+}
+
+void rowOf(PanelContext& context, Table& table, CellTable of, int row) {
+    const ModelTable& model = modelTable(of);
+    const bool isNew = row == rowsOf(context.state.truss, of);
+    const Hit thing = isNew ? Hit() : thingIn(of, row);
+    const Table::RowState state =
+        table.row({.id = row,
+                   .selected = thing && holds(context.state.selection, *thing),
+                   .lit = thing && context.state.hover == thing});
+    if (state.hovered && thing) {
+        hoverRow(context, *thing);
+    }
+    int place = 0;
+    for (const int column : model.inNotebook) {
+        const Cell cell{of, row, column};
+        if (!canType(context.state.truss, cell)) {
+            otherwise(context, table, place, cell, isNew);
+        } else if (cellField(context, table, place, cell) && thing &&
+                   (column == 0 || of != CellTable::Supports)) {
+            context.actions.push_back(SetSelection{thingsOf(thing)});
+        }
+        ++place;
+    }
+    const std::string remove = "Remove##" + std::string(model.one) + std::to_string(row);
+    if (!isNew && trashButton(context.ui, table.cell(place), remove)) {
+        context.actions.push_back(Commit{model.remove(row)});
+    }
+}
+
+} // namespace
+
+void drawModelTable(PanelContext& context, CellTable of, void (*below)(PanelContext&)) {
+    const Truss& truss = context.state.truss;
+    const ModelTable& model = modelTable(of);
+    const int count = rowsOf(truss, of);
+    const std::string plural(model.plural);
+    const bool counts = thingIn(of, 0).has_value();
+    sectionHeading(context.ui, counts ? plural + "  " + std::to_string(count) : plural);
+    const RowOrder rows = shownRows(context.state, of);
+    listSearch(context, listedAs(of), count, static_cast<int>(rows.size()) - 1,
+               std::string(model.find).c_str());
+    const Headings headings = headingsOf(truss, model);
+    Table table(context.ui, (std::string(model.one) + "s").c_str(), headings.columns);
+    listHeader(context, table, listedAs(of), plural.c_str());
+    ImGuiListClipper clipper = clipperFor(context, table, of, rows);
+    while (clipper.Step()) {
+        for (int place = clipper.DisplayStart; place < clipper.DisplayEnd; ++place) {
+            rowOf(context, table, of, rows[static_cast<std::size_t>(place)]);
+        }
+    }
+    if (below != nullptr) {
+        below(context);
+    }
+}
+
+} // namespace gusset
