@@ -241,12 +241,12 @@ TEST_CASE(
     Board board = mockBoard(roof());
     for (const SupportKind kind : {SupportKind::Pin, SupportKind::Roller}) {
         board.state.truss.supports.front().kind = kind;
-        for (const HitKind under :
-             {HitKind::Joint, HitKind::Member, HitKind::Support, HitKind::Load, HitKind::None}) {
-            openMenu(board, {under, 0, 0});
+        for (const Hit& under :
+             {Hit{JointId{0}}, Hit{MemberId{0}}, Hit{SupportId{0}}, Hit{LoadId{0}}, Hit{}}) {
+            openMenu(board, under);
         }
     }
-    board.state.menu.under = {HitKind::Member, 0, 0};
+    board.state.menu.under = MemberId{0};
     board.state.menu.page = MenuPage::Sections;
     check(board, "title of the list", boardMenuTitle(board.state));
     board.state.menu = {};
@@ -264,7 +264,7 @@ TEST_CASE(
          {std::pair{SeveralKind::Copy, "0, 0"}, std::pair{SeveralKind::Repeat, "2.5"},
           std::pair{SeveralKind::Repeat, "2 × 0"}}) {
         Actions actions;
-        REQUIRE(finishSeveral(board.state, {severalKey(kind), text, FieldEnd::Below}, actions));
+        REQUIRE(finishSeveral(board.state, {kind, text, FieldEnd::Below}, actions));
         checkSaid(board, actions);
     }
     for (const SeveralKind kind : {SeveralKind::Move, SeveralKind::Copy, SeveralKind::Turn,

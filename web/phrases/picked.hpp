@@ -19,14 +19,6 @@ inline constexpr auto kSectionOf = "Section of member {member}"_phrase;
 inline constexpr auto kWhyForce = "Why this force?"_phrase;
 inline constexpr auto kWhyReaction = "Why this reaction?"_phrase;
 inline constexpr auto kWhy = "Why?"_phrase;
-// Before the fields of a joint and of a load.
-inline constexpr auto kSignX = "x"_phrase;
-inline constexpr auto kSignY = "y"_phrase;
-inline constexpr auto kSignAcross = "→"_phrase;
-inline constexpr auto kSignUp = "↑"_phrase;
-inline constexpr auto kPushesAt = "pushes at"_phrase;
-inline constexpr auto kSize = "size"_phrase;
-inline constexpr auto kAngle = "angle"_phrase;
 inline constexpr auto kRemoveThat = "Remove {what}"_phrase;
 
 inline constexpr auto kDrawFromIt = "Draw a member from it"_phrase;

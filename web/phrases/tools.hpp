@@ -36,4 +36,11 @@ inline constexpr auto kPlaceHasTwo = "A place needs both its figures, as = 6, 4.
 inline constexpr auto kMemberHasLength =
     "A member needs a length: type one that is not zero, as 3 @ 30°."_phrase;
 
+// What a screen reader hears of a field on the board.
+inline constexpr auto kForceOf = "force of {load}"_phrase;
+inline constexpr auto kHeightBetween = "height between two levels"_phrase;
+inline constexpr auto kDistanceAlong = "distance along x"_phrase;
+inline constexpr auto kEndBeingDrawn = "length or end of the member being drawn"_phrase;
+inline constexpr auto kEndDrawnLast = "length or end of the member drawn last"_phrase;
+
 } // namespace gusset::phrase

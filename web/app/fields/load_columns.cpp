@@ -122,7 +122,7 @@ constexpr std::array kLoadColumns{
     wordColumn("case", "case", {"case", 60}, writeCase, readCase),
 };
 
-Edit removeLoad(int row) { return Remove{Things{.loads = {LoadId{row}}}}; }
+Edit removeLoad(int row) { return Remove{thingsOf(LoadId{row})}; }
 
 } // namespace
 

@@ -7,6 +7,7 @@
 #include "canvas/scene/symbols.hpp"
 #include "model/edit/rebuild.hpp"
 #include "model/quantity/quantity_input.hpp"
+#include "phrases/tools.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -175,15 +176,17 @@ bool isNumeric(const Truss& truss, const FieldId& field) {
                : !std::holds_alternative<MemberEndField>(field);
 }
 
-std::string nameOf(const Truss& truss, const FieldId& field) {
+std::string nameOf(const AppState& state, const FieldId& field) {
+    const PhraseBook& book = *state.book;
     if (const auto* load = std::get_if<LoadField>(&field)) {
-        return "force of " + rowName(truss, CellTable::Loads, load->load.index);
+        return sayPlain(book, phrase::kForceOf,
+                        {{"load", rowName(state.truss, CellTable::Loads, load->load.index)}});
     }
     if (const auto* measured = std::get_if<Measured>(&field)) {
-        return measured->upright ? "height between two levels" : "distance along x";
+        return sayPlain(book, measured->upright ? phrase::kHeightBetween : phrase::kDistanceAlong);
     }
-    return field == FieldId(MemberEndField::Drawing) ? "length or end of the member being drawn"
-                                                     : "length or end of the member drawn last";
+    return sayPlain(book, field == FieldId(MemberEndField::Drawing) ? phrase::kEndBeingDrawn
+                                                                    : phrase::kEndDrawnLast);
 }
 
 } // namespace
@@ -200,7 +203,7 @@ std::optional<FieldPlace> boardFieldPlace(const AppState& state) {
         return std::nullopt;
     }
     return FieldPlace{.field = *field,
-                      .name = nameOf(state.truss, *field),
+                      .name = nameOf(state, *field),
                       .text = state.field.text,
                       .rect = *rect,
                       .numeric = isNumeric(state.truss, *field),
