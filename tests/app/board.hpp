@@ -8,7 +8,7 @@
 #include "app/state/update.hpp"
 #include "canvas/hands/tool.hpp"
 #include "canvas/scene/scene.hpp"
-#include "support/small_truss.hpp"
+#include "support/trusses/small_truss.hpp"
 
 #include <chrono>
 #include <memory>

@@ -21,7 +21,7 @@
 #include "statics/moving/influence_report.hpp"
 #include "statics/moving/load_paths.hpp"
 #include "statics/solve/exact.hpp"
-#include "support/family_truss.hpp"
+#include "support/trusses/family_truss.hpp"
 
 #include <algorithm>
 #include <array>

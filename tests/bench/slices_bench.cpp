@@ -15,7 +15,7 @@
 #include "statics/moving/envelope.hpp"
 #include "statics/moving/influence_report.hpp"
 #include "statics/moving/load_paths.hpp"
-#include "support/family_truss.hpp"
+#include "support/trusses/family_truss.hpp"
 
 #include <algorithm>
 #include <chrono>

@@ -2,7 +2,7 @@
 
 #include "bench/shortest.hpp"
 #include "statics/solve/solution.hpp"
-#include "support/strip_truss.hpp"
+#include "support/trusses/strip_truss.hpp"
 
 #include <cstdio>
 

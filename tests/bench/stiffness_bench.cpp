@@ -4,8 +4,8 @@
 
 #include "bench/shortest.hpp"
 #include "statics/equilibrium/stiffness.hpp"
-#include "support/random_truss.hpp"
-#include "support/strip_truss.hpp"
+#include "support/trusses/random_truss.hpp"
+#include "support/trusses/strip_truss.hpp"
 
 #include <suitesparse/cholmod.h>
 

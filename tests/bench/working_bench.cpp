@@ -4,7 +4,7 @@
 #include "bench/shortest.hpp"
 #include "hand/paper/working.hpp"
 #include "report/derivation/working_text.hpp"
-#include "support/strip_truss.hpp"
+#include "support/trusses/strip_truss.hpp"
 
 #include <cstdio>
 

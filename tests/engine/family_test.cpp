@@ -6,9 +6,9 @@
 #include "report/sketch/sketch_room.hpp"
 #include "statics/moving/envelope.hpp"
 #include "statics/moving/moving.hpp"
-#include "support/family_truss.hpp"
 #include "support/random.hpp"
-#include "support/random_truss.hpp"
+#include "support/trusses/family_truss.hpp"
+#include "support/trusses/random_truss.hpp"
 
 #include <catch2/catch_test_macros.hpp>
 

@@ -1,9 +1,9 @@
 // Families of trusses, and their geometry bent; see grown_model.hpp.
 #include "fuzz/grown_model.hpp"
 
-#include "support/random_truss.hpp"
-#include "support/small_truss.hpp"
-#include "support/strip_truss.hpp"
+#include "support/trusses/random_truss.hpp"
+#include "support/trusses/small_truss.hpp"
+#include "support/trusses/strip_truss.hpp"
 
 #include <algorithm>
 #include <cmath>

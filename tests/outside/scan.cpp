@@ -1,7 +1,7 @@
 // Holds forces, reactions and displacements of 10,000 trusses that are hard on arithmetic against
 // whole fractions, and prints how many were right, flagged in words, or refused in words.
 
-#include "support/extreme_truss.hpp"
+#include "support/trusses/extreme_truss.hpp"
 
 #include <cstdio>
 #include <cstdlib>

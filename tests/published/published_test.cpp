@@ -5,7 +5,7 @@
 #include "exchange/files/model_file.hpp"
 #include "statics/moving/moving.hpp"
 #include "statics/solve/solution.hpp"
-#include "support/written.hpp"
+#include "support/reading/written.hpp"
 
 #include <catch2/catch_test_macros.hpp>
 #include <catch2/matchers/catch_matchers_floating_point.hpp>

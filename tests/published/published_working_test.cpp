@@ -1,7 +1,7 @@
 // The working of every case from the literature that equilibrium can solve, in each class style.
 #include "published/published_case.hpp"
-#include "support/working_reader.hpp"
-#include "support/written.hpp"
+#include "support/reading/working_reader.hpp"
+#include "support/reading/written.hpp"
 
 #include "exchange/files/model_file.hpp"
 #include "hand/virtual_work/force_method.hpp"

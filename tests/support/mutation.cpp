@@ -8,7 +8,7 @@
 #include "model/validate/findings.hpp"
 #include "statics/solve/solution.hpp"
 #include "support/files.hpp"
-#include "support/rich_model.hpp"
+#include "support/trusses/rich_model.hpp"
 
 #include <algorithm>
 

@@ -1,6 +1,6 @@
 // Sections, strains and loads of random trusses; see random_truss.hpp.
 #include "support/random.hpp"
-#include "support/random_truss.hpp"
+#include "support/trusses/random_truss.hpp"
 
 namespace gusset::support {
 

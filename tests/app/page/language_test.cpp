@@ -1,0 +1,282 @@
+// The page speaks one language, which its state names, and writes decimals as the class does.
+
+#include "app/board.hpp"
+#include "app/derived/shown_working.hpp"
+#include "app/fields/cells.hpp"
+#include "app/fields/typed_text.hpp"
+#include "app/page/page_tables.hpp"
+#include "app/page/twin.hpp"
+#include "canvas/hands/arrange.hpp"
+#include "canvas/hands/board_menu.hpp"
+#include "canvas/hands/several_field.hpp"
+#include "canvas/hands/strokes.hpp"
+#include "canvas/scene/figures.hpp"
+#include "phrases/twin.hpp"
+#include "report/derivation/working_text.hpp"
+#include "support/reading/mock_language.hpp"
+#include "support/trusses/example_trusses.hpp"
+
+#include <catch2/catch_test_macros.hpp>
+
+#include <string>
+#include <utility>
+#include <vector>
+
+using namespace gusset;
+using namespace gusset::support;
+
+namespace {
+
+Board mockBoard(Truss truss) {
+    truss.classSettings.decimalSign = ',';
+    Board board;
+    board.state = startWith(truss);
+    board.state.book = &mockPhrases();
+    return board;
+}
+
+void check(const Board& board, const char* what, const std::string& text) {
+    INFO(board.state.truss.title << ", " << what << ":\n" << text);
+    CHECK(foreignWords(text, board.state.truss) == std::vector<std::string>{});
+    CHECK_FALSE(hasDecimalPoint(text));
+}
+
+void showResults(Board& board, ResultPage page) {
+    board.act(Set{&NotebookState::tab, NotebookTab::Forces});
+    board.act(Set{&NotebookState::results, page});
+    board.act(Set{&InfluenceView::byHand, true});
+    board.act(Set{&InfluenceView::members, true});
+    derive(board.state, board.derived);
+    // What is wrong with a model is said by those who validate it, in English alone.
+    board.derived.solution.notes.clear();
+    board.derived.solution.errors.clear();
+}
+
+void checkScene(Board& board) {
+    for (const ResultPage page : {ResultPage::Forces, ResultPage::Movement}) {
+        showResults(board, page);
+        for (const LabelMark& label : buildScene(board.state, board.derived, measure).labels) {
+            check(board, "on the board", label.text);
+        }
+    }
+}
+
+void checkUse(Board& board) {
+    for (const MemberFigure figure : {MemberFigure::Stress, MemberFigure::Use}) {
+        board.act(Set{&View::memberFigure, figure});
+        showResults(board, ResultPage::Checks);
+        board.finish(deriveChecks);
+        for (const LabelMark& label : buildScene(board.state, board.derived, measure).labels) {
+            check(board, "stress or use", label.text);
+        }
+        check(board, "page of checks", textOfHtml(movingHtml(board.state, board.derived)));
+    }
+    board.act(Set{&View::memberFigure, MemberFigure::Force});
+}
+
+void checkWorkings(Board& board) {
+    for (const WorkingPage page : {WorkingPage::Truss, WorkingPage::OneForce,
+                                   WorkingPage::Displacement, WorkingPage::Polygon}) {
+        board.act(Set{&NotebookState::tab, NotebookTab::Working});
+        board.act(Set{&NotebookState::working, page});
+        board.finish(deriveWorking);
+        const ShownWorking& shown = board.derived.working;
+        check(board, "working", passagesText(shown.passages) + shown.asks);
+        check(board, "spaces", shown.spaces.says + shown.drawing.sketch.says);
+    }
+}
+
+} // namespace
+
+TEST_CASE("in a language made up for it, what the page shows of a truss keeps no English word") {
+    for (const Truss& truss : exampleTrusses()) {
+        Board board = mockBoard(truss);
+        showResults(board, ResultPage::Forces);
+        // Below its heading the tables of the model are a place to work in, as the notebook's are.
+        const std::string twin = twinHtml(board.state, board.derived);
+        const std::size_t tables = twin.find(sayPlain(mockPhrases(), phrase::kPressToType));
+        REQUIRE(tables != std::string::npos);
+        check(board, "twin", textOfHtml(twin.substr(0, tables)));
+        check(board, "summary", boardSummary(board.state, board.derived));
+        showResults(board, ResultPage::Envelope);
+        board.finish(deriveEnvelope);
+        check(board, "envelope", textOfHtml(movingHtml(board.state, board.derived)));
+        if (board.derived.solution.status != Status::Mechanism) {
+            showResults(board, ResultPage::Influence);
+            (void)board.line(400);
+            check(board, "influence", textOfHtml(movingHtml(board.state, board.derived)));
+            check(board, "by hand", passagesText(board.derived.influence.byHand.passages));
+        }
+        checkScene(board);
+        checkUse(board);
+        checkWorkings(board);
+    }
+}
+
+TEST_CASE("a class with a decimal comma sees it in the cells of the model, and types either sign") {
+    Truss truss = roof();
+    truss.classSettings.decimalSign = ',';
+    truss.joints[0].at.x = 0.25;
+    truss.supports.front().settle = {0.5, -1.25};
+    const Cell x{CellTable::Joints, 0, column::kJointX};
+    CHECK(cellLook(truss, x) == "0,25");
+    CHECK(cellText(truss, x) == "0,25"); // what typing begins with
+    CHECK(cellEdit(truss, x, "0,75").ok());
+    CHECK(cellEdit(truss, x, "0.75").ok());
+    CHECK(cellLook(truss, {CellTable::Supports, 0, column::kSupportSettle}) == "0,5; -1,25");
+}
+
+// What typing begins with, in every kind of field that holds figures, of a class that writes a
+// comma; typed back as it is, nothing changes.
+TEST_CASE("with a decimal comma, fields begin with a comma and read back the same") {
+    Truss truss = roof();
+    truss.classSettings.decimalSign = ',';
+    truss.joints[0].at = {0.25, -1.5e-7};
+    truss.joints[1].at.x = 1.234; // 1,234 is no thousand here
+    truss.supports.front().settle = {0.5, -1.25};
+    Section section;
+    section.id = "S";
+    section.area = 1200.5;
+    section.radius = 25.25;
+    truss.sections.push_back(section);
+    truss.members[0].warming = 12.5;
+    for (const CellTable table : {CellTable::Joints, CellTable::Members, CellTable::Supports,
+                                  CellTable::Loads, CellTable::Sections}) {
+        for (int row = 0; row < rowsOf(truss, table); ++row) {
+            for (int column = 0; column < columnsOf(table); ++column) {
+                const Cell cell{table, row, column};
+                const std::string text = cellText(truss, cell);
+                CAPTURE(cellName(truss, cell), text);
+                CHECK(text.find('.') == std::string::npos);
+                if (text.empty() || !canType(truss, cell)) {
+                    continue;
+                }
+                const Outcome<Edit> edit = cellEdit(truss, cell, text);
+                REQUIRE(edit.ok());
+                const Outcome<Truss> after = gusset::apply(truss, edit.value());
+                if (after.ok()) { // two labels as they were: there is such a member already
+                    CHECK(after.value() == truss);
+                } else {
+                    CHECK(cell == Cell{CellTable::Members, row, column::kMemberEnds});
+                }
+            }
+        }
+    }
+    CHECK(cellText(truss, {CellTable::Sections, 0, column::kSectionMake}) == "A 1200,5; r 25,25");
+    CHECK(typedNumber(truss, 2.5) == "2,5");
+    CHECK(withPoints(truss, "1,234 @ 30,5°") == "1.234 @ 30.5°");
+    CHECK(withPoints(truss, "3, -4") == "3, -4"); // parts
+    CHECK(withPoints(truss, "3,5; -4,25") == "3.5; -4.25");
+    CHECK_FALSE(cellEdit(truss, {CellTable::Joints, 1, column::kJointX}, "1.234,5").ok());
+    CHECK(typedNumbers(truss, "0, -5.5") == "0; -5,5");
+    truss.classSettings.decimalSign = '.';
+    CHECK(typedNumber(truss, 2.5) == "2.5");
+    CHECK(withPoints(truss, "1,234") == "1,234"); // asked about
+    CHECK_FALSE(cellEdit(truss, {CellTable::Joints, 1, column::kJointX}, "1,234").ok());
+    CHECK(cellEdit(truss, {CellTable::Joints, 1, column::kJointX}, "1,5").ok());
+}
+
+TEST_CASE("with a decimal comma, page's tables, dimensions and steps are typed with one too") {
+    Truss truss = roof(); // A (0, 0), B (6, 0), C (3, 4)
+    truss.classSettings.decimalSign = ',';
+    truss.joints[2].at.x = 3.5;
+    CHECK(modelTablesHtml(truss).find("data-text=\"3,5\"") != std::string::npos);
+    AppState state = startWith(truss);
+    state.selection.joints = {JointId{0}, JointId{1}, JointId{2}};
+    state.selection.members = {MemberId{0}, MemberId{1}, MemberId{2}};
+    CHECK(severalText(state, SeveralKind::Repeat).find('.') == std::string::npos);
+    state.truss.members[0].warming = -7.5;
+    CHECK(severalText(state, SeveralKind::Warm) == "-7,5");
+}
+
+TEST_CASE("with a decimal comma, equations on one line are parted by semicolons") {
+    Truss truss = roof(); // its legs rise 4 in 5
+    CHECK(workingText({englishPhrases(), truss}, workOut(truss, {}, solve(truss)))
+              .find("sin\u2009\u03B1 = 0.8, cos\u2009\u03B1 = 0.6") != std::string::npos);
+    truss.classSettings.decimalSign = ',';
+    CHECK(workingText({englishPhrases(), truss}, workOut(truss, {}, solve(truss)))
+              .find("sin\u2009\u03B1 = 0,8; cos\u2009\u03B1 = 0,6") != std::string::npos);
+}
+
+TEST_CASE("an empty board and one without supports say so in the page's language") {
+    Board board = mockBoard({});
+    showResults(board, ResultPage::Influence);
+    (void)board.line(400);
+    check(board, "empty board", board.derived.influence.says);
+    check(board, "summary", boardSummary(board.state, board.derived));
+    Truss loose = roof();
+    loose.supports.clear();
+    board = mockBoard(loose);
+    showResults(board, ResultPage::Influence);
+    (void)board.line(400);
+    check(board, "no support", board.derived.influence.says);
+}
+
+namespace {
+
+void openMenu(Board& board, const Hit& under) {
+    board.state.menu.open = true;
+    board.state.menu.under = under;
+    check(board, "title of a menu", boardMenuTitle(board.state));
+    const std::vector<MenuLine> lines = boardMenuLines(board.state);
+    CHECK_FALSE(lines.empty());
+    for (const MenuLine& line : lines) {
+        check(board, "line of a menu", line.label);
+    }
+}
+
+// What is said of a tap that meets nothing, or of a text that can't be what it is typed for.
+void checkSaid(Board& board, const Actions& actions) {
+    board.state.message = {};
+    update(board.state, actions);
+    CHECK_FALSE(board.state.message.text.empty());
+    check(board, "message", board.state.message.text);
+}
+
+} // namespace
+
+TEST_CASE(
+    "in a language made up for it, menus, tools and typed fields of the board keep no English "
+    "word") {
+    Board board = mockBoard(roof());
+    for (const SupportKind kind : {SupportKind::Pin, SupportKind::Roller}) {
+        board.state.truss.supports.front().kind = kind;
+        for (const Hit& under :
+             {Hit{JointId{0}}, Hit{MemberId{0}}, Hit{SupportId{0}}, Hit{LoadId{0}}, Hit{}}) {
+            openMenu(board, under);
+        }
+    }
+    board.state.menu.under = MemberId{0};
+    board.state.menu.page = MenuPage::Sections;
+    check(board, "title of the list", boardMenuTitle(board.state));
+    board.state.menu = {};
+    for (const auto tap : {tapPin, tapRoller, tapLoad}) {
+        Actions actions;
+        tap(board.state, {}, actions);
+        checkSaid(board, actions);
+    }
+    for (const char* end : {"= 6", "0"}) {
+        check(board, "end of a member", typedEnd(board.state, {1, 1}, end).issues().front().says);
+    }
+    board.press(Key::SelectAll);
+    check(board, "what is picked", selectionText(board.state));
+    for (const auto& [kind, text] :
+         {std::pair{SeveralKind::Copy, "0, 0"}, std::pair{SeveralKind::Repeat, "2.5"},
+          std::pair{SeveralKind::Repeat, "2 × 0"}}) {
+        Actions actions;
+        REQUIRE(finishSeveral(board.state, {kind, text, FieldEnd::Below}, actions));
+        checkSaid(board, actions);
+    }
+    for (const SeveralKind kind : {SeveralKind::Move, SeveralKind::Copy, SeveralKind::Turn,
+                                   SeveralKind::Repeat, SeveralKind::Warm}) {
+        check(board, "typed for several", sayPlain(*board.state.book, severalName(kind)));
+        check(board, "its example", sayPlain(*board.state.book, severalExample(kind)));
+    }
+    const Writer writer{*board.state.book, board.state.truss};
+    check(board, "no dimension", stretched(writer, {false, 0, 3}, -1).issues().front().says);
+    for (const bool upright : {false, true}) {
+        for (const double to : {2.0, 6.0}) { // several joints move, or one
+            check(board, "dimension", stretched(writer, {upright, 0, to}, 7).value().says);
+        }
+    }
+}

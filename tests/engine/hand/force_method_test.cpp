@@ -1,0 +1,255 @@
+#include "hand/virtual_work/force_method.hpp"
+#include "report/derivation/force_method_text.hpp"
+
+#include "support/reading/formula_reader.hpp"
+#include "support/reading/working_reader.hpp"
+#include "support/reading/written.hpp"
+#include "support/trusses/random_truss.hpp"
+#include "support/trusses/small_truss.hpp"
+#include "support/trusses/worked_truss.hpp"
+
+#include <catch2/catch_test_macros.hpp>
+
+#include <algorithm>
+#include <cmath>
+
+using namespace gusset;
+using namespace gusset::support;
+
+namespace {
+
+ForceMethod methodOf(const Truss& truss) { return forceMethod(truss, {}, solve(truss)); }
+
+std::string methodTextOf(const Truss& truss) {
+    return passagesText(forceMethodPassages({englishPhrases(), truss}, methodOf(truss)));
+}
+
+//  D---C
+//  | X |     a square of 3 m with both diagonals, pin at A, roller at B; load and EA left to the
+//  test A---B
+Truss crossedSquare() {
+    Truss truss;
+    joint(truss, "A", 0, 0);
+    joint(truss, "B", 3, 0);
+    joint(truss, "C", 3, 3);
+    joint(truss, "D", 0, 3);
+    for (const char* pair : {"AB", "BC", "CD", "DA", "AC", "BD"}) {
+        member(truss, std::string(1, pair[0]), std::string(1, pair[1]));
+    }
+    pin(truss, "A");
+    roller(truss, "B");
+    return truss;
+}
+
+// Every equation of the method, from the numbers that it holds.
+std::string objectionToMethod(const ForceMethod& method) {
+    constexpr double kClose = 1e-9;
+    const std::size_t count = method.releases.size();
+    for (std::size_t i = 0; i < count; ++i) {
+        double sum = method.given[i].total - method.allowed[i];
+        double size = std::abs(method.given[i].total) + std::abs(method.allowed[i]);
+        for (std::size_t k = 0; k < count; ++k) {
+            sum += method.redundants[k] * method.unit[i][k];
+            size += std::abs(method.redundants[k] * method.unit[i][k]);
+        }
+        if (std::abs(sum) > kClose * size) {
+            return "the displacements at a release do not fit";
+        }
+        if (method.unit[i][i] <= 0 || method.unit[0][1] != method.unit[1][0]) {
+            return "unit displacements are not positive and reciprocal";
+        }
+    }
+    // What fits at the releases fits with the final forces: Σ n·(N·L/EA + e) = Σ r·Δ.
+    for (std::size_t i = 0; i < count; ++i) {
+        double sum = 0;
+        double size = 0;
+        const auto add = [&](double term) {
+            sum += term;
+            size += std::abs(term);
+        };
+        for (const ForceMethodRow& row : method.rows) {
+            add(row.unit[i] * row.force * row.weight);
+            add(row.unit[i] * (row.thermal + row.misfit));
+        }
+        for (const ForceMethodReaction& row : method.reactions) {
+            add(-row.unit[i] * row.settle);
+        }
+        if (std::abs(sum) > kClose * size) {
+            return "the members' growth under the final forces does not fit together";
+        }
+    }
+    return {};
+}
+
+// The workings that the table rests on, read as any working.
+std::string objectionToWorkings(const ForceMethod& method) {
+    std::string text =
+        objectionTo(method.givenTruss, method.givenWorking, solve(method.givenTruss));
+    for (std::size_t i = 0; text.empty() && i < method.releases.size(); ++i) {
+        text = objectionTo(method.unitTrusses[i], method.unitWorkings[i],
+                           solve(method.unitTrusses[i]));
+    }
+    return text;
+}
+
+} // namespace
+
+TEST_CASE("the superposed forces of any truss with one or two redundants are those of the "
+          "stiffness solution, and every equation balances") {
+    int worked[kMostRedundants] = {0, 0};
+    for (std::uint64_t seed = 0; worked[0] + worked[1] < 1200; ++seed) {
+        Truss truss = randomIndeterminateTruss(seed);
+        if (seed % 3 == 0) {
+            addRandomStrains(truss, seed);
+        }
+        const Solution solution = solve(truss);
+        if (!solution.solved || solution.counting.redundants > kMostRedundants) {
+            continue;
+        }
+        INFO("seed " << seed << ", redundants " << solution.counting.redundants);
+        const ForceMethod method = forceMethod(truss, {}, solution);
+        if (method.end == ForceMethodEnd::Unstrained) { // a roller beside a support that holds it
+            REQUIRE(method.shared.valid());
+            continue;
+        }
+        REQUIRE(method.end == ForceMethodEnd::Complete);
+        REQUIRE(method.missed <= 1e-9);
+        REQUIRE(objectionToMethod(method) == "");
+        REQUIRE(objectionToWorkings(method) == "");
+        ++worked[method.counting.redundants - 1];
+    }
+    CHECK(worked[0] >= 500);
+    CHECK(worked[1] >= 500);
+}
+
+TEST_CASE("the printed sums and equations of the force method hold to the digits that are shown") {
+    int equations = 0;
+    for (std::uint64_t seed = 0; seed < 400; ++seed) {
+        Truss truss = randomIndeterminateTruss(seed);
+        if (seed % 2 == 0) {
+            addRandomStrains(truss, seed);
+        }
+        const ForceMethod method = methodOf(truss);
+        INFO("seed " << seed);
+        const FormulaReading reading =
+            readFormulas(forceMethodPassages({englishPhrases(), truss}, method));
+        REQUIRE(reading.objection == "");
+        equations += reading.equations;
+        if (method.end == ForceMethodEnd::Complete) {
+            REQUIRE(reading.equations >= 2 * static_cast<int>(method.releases.size()));
+        }
+    }
+    CHECK(equations > 300);
+}
+
+TEST_CASE("the reader of formulas objects to an equation that does not hold") {
+    const auto number = [](const char* text) { return Token{TokenKind::Number, text}; };
+    const auto sign = [](const char* text) { return Token{TokenKind::Operator, text}; };
+    const Token x{TokenKind::Variable, "X", "1"};
+    const auto readingOf = [&](const char* constant) {
+        Passage passage;
+        addFormula(passage, LineRole::Equation,
+                   {number(constant), sign("+"), x, sign("\u00B7"), number("0.50"), sign("="),
+                    number("0")});
+        addFormula(passage, LineRole::Result, {x, sign("="), number("12.3")});
+        return readFormulas({passage});
+    };
+    CHECK(readingOf("\u22126.15").objection == "");
+    CHECK(readingOf("\u22126.15").equations == 1);
+    CHECK(readingOf("\u22126.45").objection != "");
+    CHECK(readingOf("6.15").objection != "");
+}
+
+TEST_CASE("crossed diagonals: one of them is cut, and shares the load with the other") {
+    Truss truss = crossedSquare();
+    force(truss, "C", 10, 0);
+    // Cut BD. N0: 10√2 in AC, −10 in BC (the diagonal's fall), nothing in AB, CD, DA. n: 1 in the
+    // diagonals, −1/√2 in the sides. EA·δ10 = 3·(10/√2) + 3√2·10√2, EA·δ11 = 4·3/2 + 2·3√2:
+    // X = −(15√2 + 60)/(6 + 6√2).
+    const ForceMethod method = methodOf(truss);
+    REQUIRE(method.end == ForceMethodEnd::Complete);
+    REQUIRE(method.releases.size() == 1);
+    CHECK(method.releases[0].reason == ReleaseReason::Crossing);
+    CHECK(memberName(truss, method.releases[0].member) == "BD");
+    CHECK(memberName(truss, method.releases[0].other) == "AC");
+    CHECK(method.timesStiffness);
+    CHECK(method.assumed);
+    CHECK(method.difficulty == Difficulty::Joints);
+    const double root = std::sqrt(2.0);
+    CHECK(std::abs(method.given[0].total - (15 * root + 60)) < 1e-9);
+    CHECK(std::abs(method.unit[0][0] - (6 + 6 * root)) < 1e-12);
+    CHECK(std::abs(method.redundants[0] + (15 * root + 60) / (6 + 6 * root)) < 1e-9);
+}
+
+TEST_CASE("over three supports the middle roller is taken away") {
+    const Truss truss = redundantTrusses().front().truss;
+    const ForceMethod method = methodOf(truss);
+    REQUIRE(method.end == ForceMethodEnd::Complete);
+    REQUIRE(method.releases.size() == 1);
+    CHECK(method.releases[0].reason == ReleaseReason::SparesRoller);
+    CHECK(method.releases[0].restraint == 2); // A_x, A_y, C_y
+    CHECK(method.allowed[0] == -4);           // mm, the support's own movement
+    CHECK(method.given[0].settlement == 0);   // of the others none moves
+    CHECK_FALSE(method.timesStiffness);
+}
+
+TEST_CASE("a gable between two pins: one of them would do as a roller") {
+    Truss truss = gable();
+    truss.supports.back().kind = SupportKind::Pin;
+    const ForceMethod method = methodOf(truss);
+    REQUIRE(method.end == ForceMethodEnd::Complete);
+    CHECK(method.releases[0].reason == ReleaseReason::PinSlides);
+    // Released, the tie carries 16 kN; a unit thrust at B to the right puts 1 into the tie alone.
+    // 8·16 + X·8 = 0: B_x = −16, to the left, and the tie carries nothing.
+    CHECK(std::abs(method.redundants[0] + 16) < 1e-12);
+    CHECK(method.rows[memberAt(truss, "A", "B")].force == 0);
+}
+
+TEST_CASE("what settles, warms or does not fit stands apart in the sums") {
+    Truss truss = withSections(crossedSquare(), 1);
+    truss.members[4].misfit = 2; // AC 2 mm too long; n = 1
+    truss.members[0].warming = 30;
+    truss.supports[1].settleAlong = -5; // statically determinate supports: no force from it
+    const ForceMethod method = methodOf(truss);
+    REQUIRE(method.end == ForceMethodEnd::Complete);
+    CHECK(std::abs(method.given[0].misfit - 2) < 1e-12);
+    CHECK(method.given[0].thermal < 0); // AB grows, n = −1/√2
+    CHECK(method.given[0].elastic == 0);
+    CHECK(method.given[0].settlement == 0);
+    CHECK(method.missed <= 1e-9);
+    CHECK(contains(methodTextOf(truss),
+                   "No load acts, so the forces N_0 of the released truss are zero."));
+}
+
+TEST_CASE("a case alone is its loads alone, without warming, misfit and settlement") {
+    Truss truss = withSections(crossedSquare(), 1);
+    force(truss, "C", 10, 0, "wind");
+    truss.members[4].misfit = 2;
+    const LoadChoice wind{"wind", {}};
+    const ForceMethod method = forceMethod(truss, wind, solve(truss, wind));
+    REQUIRE(method.end == ForceMethodEnd::Complete);
+    CHECK(method.given[0].misfit == 0);
+    CHECK(method.missed <= 1e-9);
+}
+
+TEST_CASE("the force method is refused with its reason") {
+    CHECK(contains(methodTextOf(gable()), "there is no redundant"));
+
+    Truss moves = gable();
+    moves.members.pop_back();
+    CHECK(contains(methodTextOf(moves), "The truss can move"));
+
+    Truss many = crossedSquare();
+    pin(many, "C");
+    pin(many, "D");
+    CHECK(solve(many).counting.redundants == 5);
+    CHECK(contains(methodTextOf(many), "The truss has 5 redundants."));
+
+    Truss soft = withSections(crossedSquare(), 1);
+    soft.members[0].section.clear();
+    CHECK(contains(methodTextOf(soft), "E and A are needed of AB"));
+
+    Truss twice = gable();
+    roller(twice, "B");
+    CHECK(contains(methodTextOf(twice), "Supports hold B twice in the same direction."));
+}

@@ -1,0 +1,32 @@
+#pragma once
+// How far off a number in a printed working may be, by where it stands and what the class writes.
+
+#include "support/reading/formula_value.hpp"
+
+#include "model/truss/class_settings.hpp"
+
+#include <set>
+#include <string>
+
+namespace gusset::support {
+
+struct PrintedNumbers {
+    ClassSettings settings{};
+    std::set<std::string> loads{};   // numbers that are printed for them, without sign
+    std::set<std::string> results{}; // likewise
+
+    [[nodiscard]] bool carriesRounded() const { return settings.carry == CarriedValues::Rounded; }
+};
+
+[[nodiscard]] std::string withoutSign(const std::string&);
+// "26.67", "25√5/3": the number that begins at a token, without its sign; empty if none.
+[[nodiscard]] std::string numberAt(const Formula&, std::size_t at);
+void takeNumbers(std::set<std::string>&, const Formula&);
+
+// Of results, and of what an equation comes to. The numbers must outlive the reader.
+[[nodiscard]] NumberReader resultReader(const PrintedNumbers&);
+// Within equations, where loads are given numbers, and where values that were rounded before are
+// carried as they are written.
+[[nodiscard]] NumberReader termReader(const PrintedNumbers&);
+
+} // namespace gusset::support

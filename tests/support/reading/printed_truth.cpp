@@ -1,0 +1,60 @@
+#include "support/reading/printed_truth.hpp"
+
+#include "support/reading/formula_value.hpp"
+
+#include <cmath>
+
+namespace gusset::support {
+
+namespace {
+
+bool isLevel(Vec2 unit) { return std::fabs(unit.y) < kNoise; }
+bool isInclined(Vec2 unit) { return !isLevel(unit) && std::fabs(unit.x) > kNoise; }
+
+// R_Fx, as F_x would look like a sum; R_A′ for a second inclined one.
+std::string reactionName(const Truss& truss, const Structure& structure, std::size_t index) {
+    const Restraint& restraint = structure.restraints[index];
+    const std::string& label = truss.joints[restraint.joint.at()].label;
+    if (!isInclined(restraint.along)) {
+        const bool letters = truss.classSettings.axes == AxisNames::HV;
+        const char* axis = isLevel(restraint.along) ? (letters ? "H" : "x") : letters ? "V" : "y";
+        return (label == "F" ? "R_F" : label + "_") + axis;
+    }
+    int before = 0;
+    for (std::size_t i = 0; i < index; ++i) {
+        const Restraint& other = structure.restraints[i];
+        before += other.joint == restraint.joint && isInclined(other.along) ? 1 : 0;
+    }
+    return "R_" + label + (before > 0 ? "\u2032" : "");
+}
+
+std::string forceName(const Truss& truss, MemberId member) {
+    switch (truss.classSettings.symbols) {
+    case SymbolStyle::S1:
+        return "S_" + std::to_string(member.index + 1);
+    case SymbolStyle::AB:
+        return memberName(truss, member);
+    case SymbolStyle::FAB:
+        break;
+    }
+    return "F_" + memberName(truss, member);
+}
+
+} // namespace
+
+std::map<std::string, Truth> printedTruths(const Truss& truss, const Solution& solution) {
+    std::map<std::string, Truth> truths;
+    const double newton = toNewton(truss.units.force);
+    const Structure structure = structureOf(truss);
+    for (std::size_t i = 0; i < structure.restraints.size(); ++i) {
+        const double value = solution.reactions[i] / newton;
+        const Vec2 along = structure.restraints[i].along;
+        truths[reactionName(truss, structure, i)] = {value, value < 0 ? -along : along};
+    }
+    for (std::size_t i = 0; i < truss.members.size(); ++i) {
+        truths[forceName(truss, {static_cast<int>(i)})] = {solution.forces[i] / newton, {}};
+    }
+    return truths;
+}
+
+} // namespace gusset::support

@@ -1,0 +1,367 @@
+#include "support/reading/printed_working.hpp"
+
+#include "core/signs.hpp"
+
+#include "support/reading/formula_value.hpp"
+#include "support/reading/printed_numbers.hpp"
+#include "support/reading/printed_slopes.hpp"
+#include "support/reading/printed_truth.hpp"
+#include "support/reading/text_formula.hpp"
+
+#include "core/number.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <set>
+
+namespace gusset::support {
+
+namespace {
+
+constexpr const char* kApprox = "\u2248";
+
+enum class LineKind { Title, Sentence, Formula };
+struct PrintedLine {
+    LineKind kind = LineKind::Title;
+    std::string text;
+    Formula formula{};
+};
+
+// What a reader of the text knows so far, and the passage that he is reading.
+struct Reader {
+    const Truss& truss;
+    const Solution& solution;
+    PrintedExtent extent = PrintedExtent::Whole;
+    std::map<std::string, Truth> truths{};
+    double scale = 1; // class units
+    Names angles{};   // "sin α"
+    Names found{};
+    PrintedNumbers numbers{};
+    PrintedReading reading{};
+
+    std::string title{};
+    std::vector<std::string> sloping{}; // what the last sentence says a slope is of
+    std::vector<PrintedLine> equations{};
+    Names here{};                        // results of this passage
+    std::set<std::string> unsupported{}; // of those, what no equation of the passage holds
+
+    void object(const std::string& what, const std::string& line) {
+        if (reading.objection.empty()) {
+            reading.objection = what + ": " + line;
+        }
+    }
+    [[nodiscard]] bool guessed() const {
+        return truss.classSettings.senses == AssumedSense::Guessed;
+    }
+};
+
+bool begins(const std::string& text, const char* with) { return text.rfind(with, 0) == 0; }
+
+Reader readerOf(const Truss& truss, const Solution& solution) {
+    Reader reader{truss, solution};
+    reader.truths = printedTruths(truss, solution);
+    reader.numbers.settings = truss.classSettings;
+    reader.scale = std::max(solution.largest / toNewton(truss.units.force), 1e-300);
+    if (reader.truths.size() != solution.reactions.size() + solution.forces.size()) {
+        reader.object("two forces have one name", truss.title);
+    }
+    return reader;
+}
+
+bool saysDirection(const std::string& word, Vec2 along) {
+    const auto says = [&](const char* part) { return word.find(part) != std::string::npos; };
+    return says("up") == (along.y > kNoise) && says("down") == (along.y < -kNoise) &&
+           says("right") == (along.x > kNoise) && says("left") == (along.x < -kNoise);
+}
+
+bool saysSense(const Truth& truth, const std::string& word) {
+    return length(truth.along) > 0 ? saysDirection(word, truth.along)
+                                   : word == (truth.value < 0 ? "(compression)" : "(tension)");
+}
+
+void compareWithSolver(Reader& reader, const PrintedLine& line, const Truth& truth,
+                       Rounded printed) {
+    const bool sizeOnly = reader.guessed() && length(truth.along) == 0;
+    const Rounded known{sizeOnly ? std::fabs(truth.value) : truth.value, kNoise * reader.scale};
+    if (sizeOnly) {
+        printed.value = std::fabs(printed.value);
+    }
+    ++reader.reading.results;
+    if (!agree(printed, known)) {
+        reader.object("a result is not the solver's", line.text);
+    }
+    const Token& word = line.formula.back();
+    const bool zero = std::fabs(truth.value) <= kNoise * reader.scale;
+    if (!zero && !(word.kind == TokenKind::Word && saysSense(truth, word.text))) {
+        reader.object("a result has the wrong sense", line.text);
+    }
+}
+
+// The parts of a result: 50/3 kN ≈ 16.67 kN (tension).
+std::vector<Formula> waysOfWriting(const Formula& worth) {
+    std::vector<Formula> ways(1);
+    for (const Token& token : worth) {
+        if (isOperator(token, kApprox)) {
+            ways.emplace_back();
+        } else {
+            ways.back().push_back(token);
+        }
+    }
+    return ways;
+}
+
+void takeKnown(Reader& reader, const PrintedLine& line, const std::string& name, Rounded value) {
+    const auto before = reader.found.find(name);
+    const bool summary = reader.title == "All forces";
+    if (summary) {
+        const bool nothingActs = reader.found.empty() && value.value == 0;
+        const bool same = before != reader.found.end() &&
+                          std::fabs(before->second.value) == std::fabs(value.value);
+        if (!same && !nothingActs) {
+            reader.object("the summary says another value", line.text);
+        }
+        return;
+    }
+    if (before != reader.found.end()) {
+        reader.object("a force is found twice", line.text);
+    }
+    const bool byRule = begins(reader.title, "Symmetry") ||
+                        (begins(reader.title, "Zero force") && value.value == 0);
+    if (!byRule) {
+        reader.unsupported.insert(name);
+    }
+}
+
+void readResult(Reader& reader, const PrintedLine& line) {
+    const std::string name = printedName(line.formula.front());
+    const auto truth = reader.truths.find(name);
+    const std::vector<Formula> ways = waysOfWriting({line.formula.begin() + 2, line.formula.end()});
+    const auto numbers = resultReader(reader.numbers);
+    const auto value = worthOf(ways.front(), {}, numbers);
+    if (truth == reader.truths.end() || !value) {
+        reader.object("a result can't be read", line.text);
+        return;
+    }
+    const bool nothing =
+        line.formula.size() == 3 && value->value == 0 && !reader.numbers.carriesRounded();
+    const Rounded printed{value->value, nothing ? kNoise * reader.scale : value->slack};
+    for (const Formula& way : ways) {
+        const auto other = worthOf(way, {}, numbers);
+        if (!other || !agree(printed, *other)) {
+            reader.object("two ways of writing a result differ", line.text);
+        }
+    }
+    if (reader.here.count(name) > 0) {
+        reader.object("a force is given twice", line.text);
+    }
+    takeKnown(reader, line, name, printed);
+    reader.here[name] = printed;
+    if (!reader.numbers.carriesRounded()) {
+        compareWithSolver(reader, line, truth->second, printed);
+    }
+}
+
+bool opensTerm(const Formula& formula, std::size_t i) {
+    const auto sign = [&](std::size_t k) {
+        return isOperator(formula[k], "+") || isOperator(formula[k], kMinus) ||
+               isOperator(formula[k], "(");
+    };
+    return !sign(i) && (i == 0 || sign(i - 1));
+}
+
+void readTerms(Reader& reader, const PrintedLine& line, const Formula& terms) {
+    for (std::size_t i = 0; i < terms.size(); ++i) {
+        if (terms[i].kind == TokenKind::Variable &&
+            (i == 0 || terms[i - 1].kind != TokenKind::Function)) {
+            const std::string name = printedName(terms[i]);
+            reader.unsupported.erase(name);
+            if (reader.here.count(name) == 0 || reader.found.count(name) > 0) {
+                reader.object("a force that is not found here stands as a name", line.text);
+            }
+        }
+        const std::string number = opensTerm(terms, i) ? numberAt(terms, i) : std::string{};
+        if (!number.empty() && number != "0" && reader.numbers.loads.count(number) == 0 &&
+            reader.numbers.results.count(number) == 0) {
+            reader.object("a number comes from nowhere", line.text);
+        }
+    }
+}
+
+// ΣF_x = 0:  16.67 cos α + F_AB = 0
+void readSum(Reader& reader, const PrintedLine& line) {
+    const PrintedEquation parts = equationsOf(line.formula).front();
+    if (parts.size() != 2) {
+        reader.object("a sum without its value", line.text);
+        return;
+    }
+    readTerms(reader, line, parts[0]);
+    Names names = reader.angles;
+    names.insert(reader.here.begin(), reader.here.end());
+    const auto left = worthOf(parts[0], names, termReader(reader.numbers));
+    auto right = worthOf(parts[1], names, resultReader(reader.numbers));
+    if (!left || !right) {
+        reader.object("an equation can't be worked out", line.text);
+        return;
+    }
+    ++reader.reading.equations;
+    const double extent = reader.solution.counting.joints; // arms may be longer than any one
+    // What stands before the colon says the same sum: then it is nothing, and not only to the
+    // digits.
+    const auto colon = std::find_if(line.formula.begin(), line.formula.end(),
+                                    [](const Token& token) { return isOperator(token, ":"); });
+    const Token& said = *(colon - 1);
+    const bool says = said.kind == TokenKind::Number;
+    right->slack = says ? 0 : right->slack;
+    right->slack += kNoise * reader.scale * std::max(1.0, extent);
+    if (!agree(*left, *right)) {
+        reader.object("an equation does not balance", line.text);
+    }
+    const bool mayMiss = reader.numbers.carriesRounded() && reader.title == "Check";
+    if (says ? said.text != "0" || right->value != 0 : !mayMiss) {
+        reader.object("a sum is announced as another", line.text);
+    }
+}
+
+void readCount(Reader& reader, const PrintedLine& line) {
+    const Counting& count = reader.solution.counting;
+    const Names names{{"m", {double(count.members)}},
+                      {"r", {double(count.reactions)}},
+                      {"j", {double(count.joints)}}};
+    const auto exact = [](const std::string& text, NumberPlace) -> std::optional<Rounded> {
+        const auto digits = digitsOf(text);
+        return digits ? std::optional(Rounded{digits->value}) : std::nullopt;
+    };
+    for (const PrintedEquation& equation : equationsOf(line.formula)) {
+        const auto first = worthOf(equation.front(), names, exact);
+        for (const Formula& part : equation) {
+            const auto value = worthOf(part, names, exact);
+            if (!first || !value || !agree(*first, *value)) {
+                reader.object("the count is wrong", line.text);
+            }
+        }
+    }
+}
+
+void closePassage(Reader& reader) {
+    for (const PrintedLine& line : reader.equations) {
+        readSum(reader, line);
+    }
+    if (!reader.unsupported.empty()) {
+        reader.object("no equation gives " + *reader.unsupported.begin(), reader.title);
+    }
+    reader.found.insert(reader.here.begin(), reader.here.end());
+    reader.equations.clear();
+    reader.here.clear();
+    reader.unsupported.clear();
+}
+
+void readFormula(Reader& reader, const PrintedLine& line) {
+    const auto has = [&](const char* sign) {
+        return std::any_of(line.formula.begin(), line.formula.end(),
+                           [&](const Token& token) { return isOperator(token, sign); });
+    };
+    if (reader.title == "Count") {
+        readCount(reader, line);
+    } else if (has(":")) {
+        reader.equations.push_back(line);
+    } else if (reader.title == "Slopes" || reader.title == "The whole truss") {
+        const std::string objection =
+            objectionToSlope(line.formula, reader.sloping, reader.truss, reader.angles);
+        if (!objection.empty()) {
+            reader.object(objection, line.text);
+        }
+        ++reader.reading.slopes;
+    } else {
+        readResult(reader, line);
+        takeNumbers(reader.numbers.results, line.formula);
+    }
+}
+
+PrintedReading read(Reader reader, const std::vector<PrintedLine>& lines,
+                    const PrintedWords& words) {
+    for (const PrintedLine& line : lines) {
+        switch (line.kind) {
+        case LineKind::Title:
+            closePassage(reader);
+            reader.title = line.text;
+            break;
+        case LineKind::Sentence:
+            reader.sloping = slopingIn(line.text);
+            if (reader.title == "The whole truss") {
+                takeNumbers(reader.numbers.loads, formulaOfText(line.text, words));
+            }
+            break;
+        case LineKind::Formula:
+            readFormula(reader, line);
+        }
+    }
+    closePassage(reader);
+    if (reader.extent == PrintedExtent::Whole && reader.found.size() != reader.truths.size()) {
+        reader.object("a force is not found", reader.title);
+    }
+    return reader.reading;
+}
+
+void takeLoads(Reader& reader) {
+    const double newton = toNewton(reader.truss.units.force);
+    const NumberStyle style{.form = reader.truss.classSettings.form,
+                            .digits = reader.truss.classSettings.digits};
+    for (const Vec2 load : jointLoads(reader.truss, {})) {
+        for (const double part : {load.x, load.y, length(load)}) {
+            reader.numbers.loads.insert(formatGiven(std::fabs(part / newton), style));
+        }
+    }
+}
+
+PrintedWords wordsOf(const Reader& reader) {
+    PrintedWords words{{}, symbolOf(reader.truss.units.force)};
+    for (const auto& [name, truth] : reader.truths) {
+        words.names.push_back(name);
+    }
+    return words;
+}
+
+} // namespace
+
+PrintedReading readPrintedText(const std::string& text, const Truss& truss,
+                               const Solution& solution, PrintedExtent extent) {
+    Reader reader = readerOf(truss, solution);
+    reader.extent = extent;
+    if (extent == PrintedExtent::Chain) {
+        takeLoads(reader);
+    }
+    const PrintedWords words = wordsOf(reader);
+    std::vector<PrintedLine> lines;
+    for (std::size_t at = 0; at < text.size();) {
+        const std::size_t end = std::min(text.find('\n', at), text.size());
+        const std::string line = text.substr(at, end - at);
+        at = end + 1;
+        if (begins(line, "    ")) {
+            lines.push_back({LineKind::Formula, line, formulaOfText(line, words)});
+        } else if (!line.empty()) {
+            const bool sentence = begins(line, "  ");
+            lines.push_back({sentence ? LineKind::Sentence : LineKind::Title,
+                             sentence ? line.substr(2) : line});
+        }
+    }
+    return read(reader, lines, words);
+}
+
+PrintedReading readPrintedPassages(const std::vector<Passage>& passages, const Truss& truss,
+                                   const Solution& solution) {
+    const Reader reader = readerOf(truss, solution);
+    std::vector<PrintedLine> lines;
+    for (const Passage& passage : passages) {
+        lines.push_back({LineKind::Title, plainText(passage.title)});
+        for (const auto& part : passage.parts) {
+            if (const auto* line = std::get_if<WorkingLine>(&part)) {
+                const bool formula = !line->formula.empty();
+                lines.push_back({formula ? LineKind::Formula : LineKind::Sentence,
+                                 plainText(line->runs), line->formula});
+            }
+        }
+    }
+    return read(reader, lines, wordsOf(reader));
+}
+
+} // namespace gusset::support

@@ -1,0 +1,94 @@
+#include "support/trusses/small_truss.hpp"
+
+#include <cassert>
+#include <initializer_list>
+#include <utility>
+
+namespace gusset::support {
+
+namespace {
+
+JointId known(const Truss& truss, const std::string& label) {
+    const JointId joint = findJoint(truss, label);
+    assert(joint.valid());
+    return joint;
+}
+
+using Ends = std::pair<const char*, const char*>;
+
+// A triangle from a pin at A to a roller at B, level with it, and C; its members in their order.
+Truss triangleOf(double span, Vec2 apex, std::initializer_list<Ends> members) {
+    Truss truss;
+    joint(truss, "A", 0, 0);
+    joint(truss, "B", span, 0);
+    joint(truss, "C", apex.x, apex.y);
+    for (const auto& [a, b] : members) {
+        member(truss, a, b);
+    }
+    pin(truss, "A");
+    roller(truss, "B");
+    return truss;
+}
+
+} // namespace
+
+void joint(Truss& truss, const std::string& label, double x, double y) {
+    truss.joints.push_back({label, {x, y}, {}});
+}
+
+void member(Truss& truss, const std::string& a, const std::string& b) {
+    Member member;
+    member.a = known(truss, a);
+    member.b = known(truss, b);
+    truss.members.push_back(member);
+}
+
+void pin(Truss& truss, const std::string& joint) {
+    Support support;
+    support.joint = known(truss, joint);
+    truss.supports.push_back(support);
+}
+
+void roller(Truss& truss, const std::string& joint, double reaction) {
+    Support support;
+    support.joint = known(truss, joint);
+    support.kind = SupportKind::Roller;
+    support.reaction = reaction;
+    truss.supports.push_back(support);
+}
+
+void force(Truss& truss, const std::string& joint, double fx, double fy,
+           const std::string& caseId) {
+    Load load;
+    load.what = JointForce{known(truss, joint), fx, fy};
+    load.caseId = caseId;
+    truss.loads.push_back(load);
+}
+
+Truss roof() {
+    Truss truss = triangleOf(6, {3, 4}, {{"A", "B"}, {"B", "C"}, {"C", "A"}});
+    force(truss, "C", 0, -10);
+    return truss;
+}
+
+Truss triangle(double apex) {
+    return triangleOf(4, {apex, 3}, {{"A", "B"}, {"B", "C"}, {"A", "C"}});
+}
+
+Truss gable() {
+    Truss truss = triangleOf(8, {4, 3}, {{"A", "C"}, {"C", "B"}, {"A", "B"}});
+    force(truss, "C", 0, -24);
+    return truss;
+}
+
+std::size_t memberAt(const Truss& truss, const std::string& a, const std::string& b) {
+    const MemberId member = findMember(truss, known(truss, a), known(truss, b));
+    assert(member.valid());
+    return member.at();
+}
+
+std::size_t jointAt(const Truss& truss, const std::string& label) {
+    return known(truss, label).at();
+}
+
+} // namespace gusset::support
