@@ -126,7 +126,7 @@ void typed(PanelContext& context, SeveralKind kind, const Table::Box& box) {
                                   words(context, severalName(kind)), ui.palette->ink);
     FieldLook look;
     look.field = kind;
-    look.name = severalName(kind);
+    look.name = words(context, severalName(kind));
     look.numeric = kind == SeveralKind::Warm;
     look.framed = true;
     const float right = std::min(box.high.x, left + ui.px(170));

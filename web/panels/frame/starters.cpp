@@ -127,7 +127,7 @@ void sizeFields(PanelContext& context, const SampleSpec& spec) {
                                             packed(ui.palette->muted), name.c_str());
         FieldLook look;
         look.field = size.field;
-        look.name = size.name;
+        look.name = words(context, size.name);
         look.text = typedNumber(context.state.truss, spec.*size.value);
         look.look = formatNumber(spec.*size.value, typedStyleOf(context.state.truss));
         look.align = Align::Right;
