@@ -25,7 +25,7 @@ async function visit(browser, address, coding) {
     await session.send('Network.emulateNetworkConditions', slow);
     await session.send('Emulation.setCPUThrottlingRate', { rate: 4 });
     await page.addInitScript(watchScreen, 'first-frame');
-    await page.goto(`${address}${linkTo('farm_bridge.json')}`);
+    await page.goto(`${address}${linkTo('footbridge.json')}`);
     const marks = ['runtime-ready', 'on-screen', 'can-edit'];
     await page.waitForFunction((names) =>
         names.every((name) => performance.getEntriesByName(name).length > 0), marks, { timeout: 120_000 });
