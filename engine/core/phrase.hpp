@@ -100,11 +100,20 @@ consteval void enter(Parts& parts, const PartName& name) {
     parts.names[at] = name;
 }
 
+// By index, as under its sanitizer GCC 12 does not evaluate find() when it compiles.
+consteval std::size_t placeOf(char letter, std::string_view sentence, std::size_t from) {
+    while (from < sentence.size() && sentence[from] != letter) {
+        ++from;
+    }
+    return from;
+}
+
 consteval Parts partsIn(std::string_view sentence) {
     Parts parts;
-    for (auto open = sentence.find('{'); open != sentence.npos; open = sentence.find('{', open)) {
-        const auto close = sentence.find('}', open);
-        if (close == sentence.npos) {
+    const std::size_t end = sentence.size();
+    for (auto open = placeOf('{', sentence, 0); open < end; open = placeOf('{', sentence, open)) {
+        const auto close = placeOf('}', sentence, open);
+        if (close == end) {
             thisBraceIsNeverClosed();
         }
         PartName name;
