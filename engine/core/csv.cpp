@@ -7,7 +7,8 @@ std::string csvHead(std::string_view columns) {
 }
 
 std::string csvTextCell(std::string_view text) {
-    // OWASP ASVS 4.0.3, 5.3.10: a spreadsheet runs a cell that starts with one of these.
+    // OWASP ASVS 4.0.3, 5.3.10: a spreadsheet takes a cell that starts with one of these for a
+    // formula.
     const bool runs = !text.empty() && std::string_view("=+-@\t\r").find(text[0]) != text.npos;
     std::string cell = runs ? "'" : "";
     cell += text;

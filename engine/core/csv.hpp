@@ -1,15 +1,16 @@
 #pragma once
-// Tables for spreadsheets and programs: RFC 4180, UTF-8 with a byte order mark, without which
-// spreadsheets take the dashes and letters of names for those of an old code page.
+// Tables for spreadsheets and programs: RFC 4180, UTF-8 with a byte order mark. Without the mark,
+// spreadsheets read dashes and accented letters in an old code page.
 
 #include <string>
 #include <string_view>
 
 namespace gusset {
 
-// What a table begins with: the mark, and the line of the columns' names.
+// The start of a table: the byte order mark and the line of column names.
 [[nodiscard]] std::string csvHead(std::string_view columns);
-// Text, never numbers: what a spreadsheet would run as a formula stands behind an apostrophe.
+// A text cell, never a number: text that a spreadsheet would run as a formula gets a leading
+// apostrophe.
 [[nodiscard]] std::string csvTextCell(std::string_view);
 
 } // namespace gusset

@@ -1,6 +1,6 @@
 #pragma once
-// Typed positions in the vectors of a Truss. An id is good for one revision of the model: an edit
-// that removes things renumbers what stands behind them. Never a raw int, never a pointer.
+// Typed positions in the vectors of a Truss. An id is valid for one revision of the model: an edit
+// that removes things renumbers those after them. Never a raw int, never a pointer.
 
 #include <compare>
 #include <cstddef>

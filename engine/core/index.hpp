@@ -1,5 +1,5 @@
 #pragma once
-// Between the counts of containers and the whole numbers that are reckoned with.
+// Conversions between container sizes and signed indices.
 
 #include <cstddef>
 

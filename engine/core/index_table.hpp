@@ -1,7 +1,7 @@
 #pragma once
-// Finds positions in somebody's list by a hash of what stands there: one block of memory, probed
-// from the hash's place onwards (D. E. Knuth, The Art of Computer Programming 3, 2nd ed., 1998,
-// 6.4). The standard containers allocate once an item, which costs several times the search.
+// A hash table of positions in a list that the caller owns: one block of memory with linear probing
+// (D. E. Knuth, The Art of Computer Programming 3, 2nd ed., 1998, 6.4). The standard containers
+// allocate once per item, which costs several times as much as the search.
 
 #include <cstddef>
 #include <cstdint>
@@ -14,13 +14,13 @@ class IndexTable {
 public:
     explicit IndexTable(std::size_t expected = 0) { resizeFor(expected); }
 
-    // The index of the item of this hash that `same` accepts, or −1.
+    // The index of the item with this hash that `same` accepts, or −1.
     template <class Same>
     [[nodiscard]] int find(std::uint64_t hash, Same same) const {
         return slots_[placeOf(hash, same)].index;
     }
 
-    // Adds an index ≥ 0, or returns the one that is there already instead; −1 when it was added.
+    // Adds an index ≥ 0 and returns −1, or returns the index that is already there.
     template <class Same>
     int insert(std::uint64_t hash, int index, Same same) {
         Slot& slot = slots_[placeOf(hash, same)];
@@ -63,7 +63,7 @@ private:
         }
     }
 
-    std::vector<Slot> slots_; // a power of two, at most half of them taken
+    std::vector<Slot> slots_; // the size is a power of two; at most half are used
     std::size_t used_ = 0;
 };
 

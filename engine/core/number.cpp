@@ -13,12 +13,12 @@ namespace {
 
 constexpr const char* kInfinity = "\u221E";
 constexpr int kMostDigits = 17; // a double has no more
-// Outside of these a number is written with a power of ten: a row of zeros can't be read.
+// Outside this range a number gets a power of ten: a long row of zeros can't be read.
 constexpr double kLargestWritten = 1e15;
 constexpr double kSmallestWritten = 1e-6;
 
 struct Printed {
-    char text[400]; // the longest double without exponent has 309 digits before the point
+    char text[400]; // the longest double without an exponent has 309 digits before the point
 };
 
 Printed printFixed(double value, int decimals) {
@@ -37,7 +37,7 @@ double toSignificant(double value, int significant) {
     return std::strtod(printScientific(value, significant).text, nullptr);
 }
 
-// The decimal exponent that a value has once rounded: 9.96 to two digits is 10, exponent 1.
+// The decimal exponent of a value after rounding: 9.96 to two digits is 10, exponent 1.
 int exponentOf(double value, int significant) {
     const std::string text = printScientific(value, significant).text;
     return std::atoi(text.c_str() + text.find('e') + 1);
@@ -65,7 +65,7 @@ std::string tidyExponent(const std::string& text) {
     return mantissa + 'e' + std::to_string(std::atoi(text.c_str() + e + 1));
 }
 
-// Without the figures behind the last place that means something.
+// Drops the digits after the last significant place.
 void keepMeant(double& size, NumberStyle& style) {
     if (style.lastPlace >= kMostDigits || !(size > 0)) {
         return;
@@ -147,7 +147,7 @@ std::string formatGiven(double value, const NumberStyle& style) {
 }
 
 std::string formatMeasured(double value, char decimalSign) {
-    constexpr int kMostDecimals = 8; // what is smaller is the noise of a sum
+    constexpr int kMostDecimals = 8; // anything smaller is rounding noise from a sum
     int decimals = 3;
     for (double least = 0.1; decimals < kMostDecimals && std::fabs(value) < least; least /= 10) {
         ++decimals;

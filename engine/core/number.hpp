@@ -1,6 +1,7 @@
 #pragma once
-// Numbers as in print: true minus sign, no trailing noise, decimal sign by choice. The one place
-// that formats floating point (snprintf: the library of the older web toolchain has no to_chars).
+// Numbers as in print: true minus sign, no trailing noise, a choice of decimal sign. The only place
+// that formats floating point (with snprintf: the library of the older web toolchain has no
+// to_chars).
 
 #include <string>
 
@@ -9,37 +10,37 @@ namespace gusset {
 enum class NumberForm { Exact, Decimals, Significant };
 
 struct NumberStyle {
-    NumberForm form = NumberForm::Decimals; // Exact has no digits of its own: written as Decimals
-    int digits = 2;                         // decimals, or significant figures
+    NumberForm form =
+        NumberForm::Decimals; // Exact has no digits of its own and is written as Decimals
+    int digits = 2;           // decimals, or significant figures
     char decimalSign = '.';
     bool keepZeros = true; // 2.50 rather than 2.5
-    int lastPlace = 17; // the last decimal that means something; 0: ones, −2: hundreds. Figures
-                        // behind it are not written, or are zeros
+    int lastPlace = 17; // last significant decimal; 0: ones, −2: hundreds. Later digits are left
+                        // out, or written as zeros
 };
 
-// As read by people: "−24.75" with the true minus U+2212; never "−0". Numbers too long for a line
-// stand with a power of ten, "1.2e21"; what is no number is "?".
+// For people to read: "−24.75" with the true minus U+2212; never "−0". Numbers too long for a line
+// get a power of ten, "1.2e21"; NaN is "?".
 [[nodiscard]] std::string formatNumber(double, const NumberStyle&);
-// With a power of ten, to so many significant figures, without zeros at the end: "−7.245e5". For
-// places too narrow for the number as it is.
+// With a power of ten, to this many significant figures, without trailing zeros: "−7.245e5". For
+// places too narrow for the number in full.
 [[nodiscard]] std::string formatPowerOfTen(double, int significant, char decimalSign);
-// A number that somebody gave, a load or a length: with the decimals that it has (20, 2.75), up to
-// six; one that has more (a third) to two figures more than `style` has digits.
+// A number that the user gave, a load or a length: with its own decimals (20, 2.75), up to six; one
+// with more (a third) to two figures more than `style` asks for.
 [[nodiscard]] std::string formatGiven(double, const NumberStyle&);
-// A length as a drawing has it: three decimals, more where that would leave fewer than three
-// figures of it (0.0006), no zeros at the end.
+// A length as on a drawing: three decimals, or more where that would leave fewer than three
+// significant figures (0.0006), without trailing zeros.
 [[nodiscard]] std::string formatMeasured(double, char decimalSign);
 // The shortest text that reads back as the same double, ASCII, for files and fields: "-0.1",
 // "1e21".
 [[nodiscard]] std::string shortestNumber(double);
-// To so many significant digits, shortest: "17.5", for results in files.
+// The shortest text to this many significant digits, for results in files: "17.5".
 [[nodiscard]] std::string significantNumber(double, int digits);
-// The same of a result: to kFileDigits, fewer where the last place that means something leaves
-// fewer.
+// The same for a result: to kFileDigits, or fewer where lastPlace says so.
 inline constexpr int kFileDigits = 12;
 [[nodiscard]] std::string fileNumber(double, int lastPlace = NumberStyle{}.lastPlace);
-// NumberStyle::lastPlace of numbers of which the largest has this size, and which are off by no
-// more than such a share of it.
+// NumberStyle::lastPlace for numbers of which the largest has this size, each off by at most this
+// fraction of it.
 [[nodiscard]] int lastPlaceOf(double size, double error);
 // What formatNumber shows, as a number.
 [[nodiscard]] double roundedTo(double, const NumberStyle&);

@@ -1,5 +1,5 @@
 #pragma once
-// Which types a variant holds, asked of the type itself.
+// Whether a type is one of a variant's alternatives.
 
 #include <type_traits>
 #include <variant>

@@ -1,5 +1,5 @@
 #pragma once
-// What a function gives back when a user's input may be wrong: the value, or what is wrong with it.
+// What a function returns when a user's input may be wrong: the value, or what is wrong with it.
 
 #include <cassert>
 #include <optional>
@@ -10,27 +10,27 @@
 namespace gusset {
 
 enum class IssueCode {
-    Syntax,       // not readable at all: broken JSON, broken link
+    Syntax,       // can't be read at all: broken JSON, broken link
     WrongType,    // a string where a number belongs, and the like
-    Missing,      // a key that must be there
-    NotFinite,    // NaN, infinity or a number out of the range that is computed with
-    OutOfRange,   // a finite number or a word that has no meaning here
-    UnknownName,  // a reference to something that is not there
-    Duplicate,    // two things of one name, two members between the same joints
-    ZeroLength,   // a member without length
-    TooLarge,     // more than is read from a stranger
+    Missing,      // a required key is missing
+    NotFinite,    // NaN, infinity or a number outside the range of the calculation
+    OutOfRange,   // a finite number or a word that is not allowed here
+    UnknownName,  // a reference to something that does not exist
+    Duplicate,    // two things with the same name, two members between the same joints
+    ZeroLength,   // a member of zero length
+    TooLarge,     // more than is accepted from a file or link
     NewerVersion, // written by a later version
     Damaged,      // a link cut short or altered
-    UnknownKey,   // a key of no meaning here; it is kept
-    NotComputed,  // read and kept, but left out of account in the results
-    Unstable,     // the truss can move: no fault of the input, but there is no answer
-    Suspicious,   // allowed, and perhaps not meant: joints on one spot, crossing members
+    UnknownKey,   // an unknown key; it is kept
+    NotComputed,  // read and kept, but not part of the results
+    Unstable,     // the truss can move: not an input error, but there is no answer
+    Suspicious,   // allowed, but perhaps not intended: coincident joints, crossing members
 };
 
 struct Issue {
     IssueCode code = IssueCode::Syntax;
     std::string at;   // place, as a path in the model file: members[3].b
-    std::string says; // one sentence that names the thing and the cure
+    std::string says; // one sentence that names the thing and the remedy
 
     friend bool operator==(const Issue&, const Issue&) = default;
 };

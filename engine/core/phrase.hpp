@@ -1,9 +1,8 @@
 #pragma once
-// What a person reads, and its translation. A sentence is written once, in English, where its
+// Text that people read, and its translation. A sentence is written once, in English, where its
 // phrase is defined (engine/phrases, web/phrases), with its parts in braces: "Joint {joint}
-// …"_phrase. The type of a phrase names its parts, in alphabetical order: whoever says it gives
-// each of them, and the compiler refuses a part that is missing or that no sentence of this type
-// has.
+// …"_phrase. The type of a phrase names its parts, in alphabetical order. The caller supplies each
+// of them; the compiler rejects a missing part, or one that the sentence does not have.
 
 #include <algorithm>
 #include <array>
@@ -30,9 +29,9 @@ struct Phrase {
 template <PartName... Names>
 inline constexpr std::array<std::string_view, sizeof...(Names)> kPartNames{Names.view()...};
 
-// A language: what it makes of an English sentence. It may put the parts in any order, and one of
-// them more than once, but has no others. What it gives lives as long as the book. English itself
-// translates nothing. The sign of decimals is not the language's but the class's
+// A language: maps each English sentence to its translation. A translation may put the parts in any
+// order and repeat them, but has no others. The returned text lives as long as the book. English
+// has no translate function. The decimal sign belongs to the class, not the language
 // (model/truss/class_settings).
 struct PhraseBook {
     std::function<const char*(const char* english)> translate{};
@@ -40,14 +39,14 @@ struct PhraseBook {
 [[nodiscard]] const PhraseBook& englishPhrases();
 [[nodiscard]] const char* sentenceIn(const PhraseBook&, const char* english);
 
-// One part of what is said, as "joint" with a value for {joint}.
+// One part with its value, as {"joint", value} for {joint}.
 template <class Value, PartName... Names>
 struct PartOf;
-// All of them, in any order, each once.
+// All the parts, in any order, each once.
 template <class Value, PartName... Names>
 using PartsOf = std::type_identity_t<PartOf<Value, Names...>[sizeof...(Names)]>;
 
-// Never defined: the compiler stops at what it can't evaluate, and shows the name.
+// Declared but never defined: constant evaluation fails at the call, and the error shows the name.
 void thisBraceIsNeverClosed();
 void thisSentenceHasNoSuchPart();
 
@@ -126,7 +125,8 @@ consteval Parts partsIn(std::string_view sentence) {
 
 template <Sentence Text, std::size_t... I>
 consteval auto phraseOf(std::index_sequence<I...>) {
-    [[maybe_unused]] constexpr Parts parts = partsIn(Text.letters); // unused where there are none
+    [[maybe_unused]] constexpr Parts parts =
+        partsIn(Text.letters); // unused when the sentence has no parts
     return Phrase<parts.names[I]...>{Text.letters};
 }
 

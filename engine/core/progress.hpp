@@ -1,14 +1,14 @@
 #pragma once
-// Long calculations are tasks: `bool advance()` does one unit, small enough for a frame, and is
-// true when there is a result; `Progress progress() const` tells how far it is. Dropping a task
-// abandons it.
+// Long calculations are tasks: `bool advance()` does one unit, small enough for a frame, and
+// returns true once there is a result; `Progress progress() const` says how far it has got.
+// Destroying a task abandons it.
 
 #include <cstddef>
 
 namespace gusset {
 
 struct Progress {
-    std::size_t done = 0; // of what the task counts; never falls
+    std::size_t done = 0; // in the task's own units; never decreases
     std::size_t all = 0;  // 0: nothing to count
 
     friend bool operator==(const Progress&, const Progress&) = default;

@@ -1,5 +1,5 @@
 #pragma once
-// Characters of formulas and quantities that no keyboard has.
+// Characters for formulas and quantities that are not on a keyboard.
 
 namespace gusset {
 

@@ -6,7 +6,7 @@ namespace gusset {
 
 namespace {
 
-// Of well-formed sequences, table 3-7: how many bytes, and what the second may be.
+// Well-formed sequences, table 3-7: the number of bytes, and the range of the second.
 struct Sequence {
     std::size_t bytes = 0; // 0: no character begins with this byte
     unsigned low = 0x80;

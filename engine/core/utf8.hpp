@@ -9,21 +9,21 @@
 
 namespace gusset {
 
-inline constexpr char32_t kReplacement = 0xFFFD; // stands for what is not text
+inline constexpr char32_t kReplacement = 0xFFFD; // stands in for bytes that are not text
 
 struct Character {
     char32_t code = kReplacement;
     std::size_t bytes = 1;
-    bool sound = false; // false: the bytes are not UTF-8, and stand for one kReplacement
+    bool sound = false; // false: the bytes are not UTF-8, and count as one kReplacement
 };
 
-// The character that a text begins with. Precondition: the text is not empty.
+// The first character of a text. Precondition: the text is not empty.
 [[nodiscard]] Character firstCharacter(std::string_view);
 
-// Where the first byte is that is not UTF-8; nothing when the text is sound.
+// Position of the first byte that is not UTF-8; nothing when the text is valid.
 [[nodiscard]] std::optional<std::size_t> faultOfUtf8(std::string_view);
 
-// The same text, with U+FFFD in place of what is not UTF-8.
+// The same text, with U+FFFD in place of anything that is not UTF-8.
 [[nodiscard]] std::string soundUtf8(std::string_view);
 
 void appendCharacter(std::string&, char32_t);

@@ -22,7 +22,7 @@ struct Vec2 {
 // z component of a × b: positive when b lies anticlockwise of a.
 [[nodiscard]] constexpr double cross(Vec2 a, Vec2 b) { return a.x * b.y - a.y * b.x; }
 
-// By sqrt and not hypot, whose last bit differs between C libraries.
+// With sqrt, not hypot, whose last bit differs between C libraries.
 [[nodiscard]] double length(Vec2 a);
 
 [[nodiscard]] inline bool isFinite(Vec2 a) { return std::isfinite(a.x) && std::isfinite(a.y); }
