@@ -10,9 +10,8 @@ namespace gusset {
 enum class NumberForm { Exact, Decimals, Significant };
 
 struct NumberStyle {
-    NumberForm form =
-        NumberForm::Decimals; // Exact has no digits of its own and is written as Decimals
-    int digits = 2;           // decimals, or significant figures
+    NumberForm form = NumberForm::Decimals; // Exact has no digits of its own: written as Decimals
+    int digits = 2;                         // decimals, or significant figures
     char decimalSign = '.';
     bool keepZeros = true; // 2.50 rather than 2.5
     int lastPlace = 17; // last significant decimal; 0: ones, −2: hundreds. Later digits are left

@@ -125,8 +125,7 @@ consteval Parts partsIn(std::string_view sentence) {
 
 template <Sentence Text, std::size_t... I>
 consteval auto phraseOf(std::index_sequence<I...>) {
-    [[maybe_unused]] constexpr Parts parts =
-        partsIn(Text.letters); // unused when the sentence has no parts
+    [[maybe_unused]] constexpr Parts parts = partsIn(Text.letters); // unused if there are none
     return Phrase<parts.names[I]...>{Text.letters};
 }
 

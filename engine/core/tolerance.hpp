@@ -52,8 +52,8 @@ inline constexpr double kTrusted = 1e-9;
 // above the second, fewer than three figures are left, and no forces are given.
 inline constexpr double kUsable = 1e-3;
 
-// The same: below this, none of the twelve figures of a file hangs on the bound, and a rough one
-// will do, of forces and displacements together and for more than was given.
+// On the same scale: below this, none of the twelve figures of a file depends on the bound, so a
+// coarse one will do, for forces and displacements together and for loads at every joint.
 inline constexpr double kWholeFile = 1e-12;
 
 // Relative to the bound on the rounding error: a force below this is nothing but rounding.

@@ -13,26 +13,27 @@
 
 namespace gusset {
 
-// Half a unit in the last place of 1, 2^-53: by so much of itself rounding changes a double at
-// most.
+// Half a unit in the last place of 1, 2^-53: the largest relative change that rounding makes to a
+// double.
 inline constexpr double kHalfPlace = 1.1102230246251565e-16;
 
-// By how much rounding of the coordinates, and of what is computed from them, may change what a bar
-// with this force exerts on its joints. N, by components.
+// How much rounding of the coordinates, and of what is computed from them, may change the force
+// components that a bar with this force exerts on its joints. N.
 [[nodiscard]] Vec2 roundingOf(const Structure&, const Bar&, double force);
 
-// Whether changes of half a unit in the last place of the largest force, at every joint, may come
-// back so much larger that the truss must be close to a mechanism, or very large.
+// Whether changes of half a unit in the last place of the largest force, at every joint, may be
+// amplified so much that the truss must be close to a mechanism, or very large.
 [[nodiscard]] inline bool mayAmplify(double error) { return error > kAmplified * kHalfPlace; }
 
-// Goes from the row of one force to the load that weighs most in it, to the force that this load
-// causes most of, and on, as long as that grows. Forces and reactions are counted in one row,
-// `members` of them first. weightsOf(force) gives what a load of 1 at each component of a joint
-// weighs in it, forcesUnder(component) what forces such a load causes.
+// Goes from the row of one force to the load with the largest weight in it, then to the largest
+// force that this load causes, and so on, as long as the value grows. Forces and reactions are
+// numbered in one list, the `members` forces first. weightsOf(force) gives the weight in it of a
+// load of 1 at each component of a joint; forcesUnder(component) gives the forces that such a load
+// causes.
 template <class WeightsOf, class ForcesUnder>
 void seekAmplification(std::size_t force, std::size_t members, WeightsOf weightsOf,
                        ForcesUnder forcesUnder, Trust& trust) {
-    constexpr int kSteps = 2; // to what is large, if not the largest
+    constexpr int kSteps = 2; // enough to find a large one, if not the largest
     for (int step = 0; step < kSteps; ++step) {
         const std::vector<double> weights = weightsOf(force);
         const std::size_t component = norm_estimate::largestAt(weights);
@@ -47,30 +48,31 @@ void seekAmplification(std::size_t force, std::size_t members, WeightsOf weights
     }
 }
 
-// The forces and then the reactions.
+// The forces, followed by the reactions.
 [[nodiscard]] std::vector<double> inOneRow(const EquilibriumForces&);
 
-// What rounding may have changed in the balance of each joint under forces that `balance` found: N,
-// x and y of each joint in turn.
+// How much rounding may have changed the balance of each joint under forces that `balance` found:
+// N, x and y of each joint in turn.
 [[nodiscard]] std::vector<double> changesOf(const Structure&, const std::vector<Vec2>& loads,
                                             const EquilibriumForces&);
-// What is largest in any of several solutions, each number by itself and without its sign: given in
-// place of one solution, it judges them together.
+// The elementwise largest absolute values over several solutions: used in place of one solution,
+// they judge all of them together.
 void widen(EquilibriumForces& most, const EquilibriumForces&);
 void widen(std::vector<Vec2>& most, const std::vector<Vec2>&);
 void widen(std::vector<double>& most, const std::vector<double>&);
 
-// Of forces, given what rounding may have changed in their balance. An error below kWholeFile may
+// For forces, given how much rounding may have changed their balance. An error below kWholeFile may
 // be that of loads at every joint.
 [[nodiscard]] Trust judgeForces(const Structure&, const Equilibrium&,
                                 const std::vector<double>& changes, const EquilibriumForces&);
 
-// Trust::error of what is given alone: a joint without load is not off. Precondition: there are
-// forces.
+// Trust::error for the given changes alone, so that a joint without load contributes nothing.
+// Precondition: some force is not zero.
 [[nodiscard]] double sharpErrorOf(const Equilibrium&, const std::vector<double>& changes,
                                   const EquilibriumForces&);
 
-// Bound of the error of any displacement over the largest, given that of the forces over theirs.
+// Bound on the error of any displacement relative to the largest, given that of the forces relative
+// to theirs.
 [[nodiscard]] double judgeDisplacements(const Structure&, const Equilibrium&,
                                         const EquilibriumForces&, double forceError,
                                         const std::vector<Vec2>& displacements);

@@ -3,9 +3,9 @@
 // directions of the bars at their joints, k their stiffnesses, K = G·k·Gᵀ. If loads are off by r
 // and elongations by γ, forces are off by k·Gᵀ·K⁻¹·r + (k − k·Gᵀ·K⁻¹·G·k)·γ. The second matrix is
 // an oblique projection whose size does not grow with the ratio of stiffnesses (G. W. Stewart, On
-// scaled projections and pseudoinverses, Linear Algebra Appl. 112 (1989) 189–193): only what is
-// lost in computing elongations from displacements does, and this is counted. Included by .cpp
-// files of statics only.
+// scaled projections and pseudoinverses, Linear Algebra Appl. 112 (1989) 189–193). Only the error
+// of computing elongations as differences of displacements does, and this is counted. Included only
+// by .cpp files of statics.
 
 #include "statics/equilibrium/judge.hpp"
 #include "statics/equilibrium/stiffness_kernel.hpp"
@@ -25,19 +25,19 @@ struct Judged {
 
 namespace kernel {
 
-// Half a unit in the last place of 1, in either width.
+// Half a unit in the last place of 1, for either precision.
 template <class Scalar>
 inline constexpr double kUnit = kHalfPlace;
 template <>
 inline constexpr double kUnit<Wide> = 4.9303806576313238e-32; // 2^-104
 
-// What rounding may have changed.
+// How much rounding may have changed the inputs.
 struct Changes {
-    std::vector<Vec2> loads;         // N, at each joint: by coordinates, loads and sums
+    std::vector<Vec2> loads;         // N, at each joint: from coordinates, loads and sums
     std::vector<double> elongations; // as forces, k·γ, N, of each bar
 };
 
-inline void widen(Changes& most, const Changes& by) { // changes have no sign
+inline void widen(Changes& most, const Changes& by) { // changes are absolute values
     gusset::widen(most.loads, by.loads);
     gusset::widen(most.elongations, by.elongations);
 }
@@ -46,13 +46,14 @@ inline void widen(Changes& most, const Changes& by) { // changes have no sign
 [[nodiscard]] inline Vec2 sizesOf(Vec2 v) { return {std::abs(v.x), std::abs(v.y)}; }
 inline void addTo(Vec2& sum, Vec2 v) { sum = sum + v; }
 
-// What sums lack, and what elongations lose as differences of movements.
+// The residuals of the sums, and the precision that elongations lose as differences of
+// displacements.
 template <class Scalar>
 [[nodiscard]] Changes changesBySums(const Structure& structure, const BarsOf<Scalar>& bars,
                                     const std::vector<Hold>& holds, const Judged& judged) {
     Changes changes;
     for (std::size_t i = 0; i < judged.loads.size(); ++i) {
-        // What lacks in held directions is carried by supports.
+        // Residuals in held directions are carried by supports.
         changes.loads.push_back(sizesOf(fromFree(holds[i], freeIn(holds[i], judged.lack[i]))));
     }
     for (std::size_t i = 0; i < structure.bars.size(); ++i) {
@@ -63,7 +64,7 @@ template <class Scalar>
     return changes;
 }
 
-// What wider arithmetic would not have changed.
+// The changes that wider arithmetic would avoid.
 template <class Scalar>
 [[nodiscard]] Changes changesByArithmetic(const Structure& structure, const BarsOf<Scalar>& bars,
                                           const std::vector<Hold>& holds, const Judged& judged) {
@@ -78,8 +79,8 @@ template <class Scalar>
     return changes;
 }
 
-// What rounding may have changed at all: loads, coordinates, directions of supports, settlements
-// and strains are given as doubles, whatever they are computed with.
+// All changes that rounding may have made: loads, coordinates, directions of supports, settlements
+// and strains are given as doubles, whatever precision they are computed with.
 template <class Scalar>
 [[nodiscard]] Changes changesOf(const Structure& structure, const BarsOf<Scalar>& bars,
                                 const std::vector<Hold>& holds, const Judged& judged) {
@@ -106,10 +107,10 @@ template <class Scalar>
     return changes;
 }
 
-// The matrix of the errors that the changes may cause, an output a row: of forces and reactions
-// over the largest, then, where they are judged, of displacements over the largest displacement.
-// Its inputs are one at each component of a joint, then one a bar, each the share of the change
-// there.
+// The matrix of the errors that the changes may cause, one row per output: forces and reactions
+// relative to the largest, then, where they are judged, displacements relative to the largest
+// displacement. The inputs are one per component of a joint, then one per bar, each a fraction of
+// the change there.
 template <class Scalar>
 struct ErrorMatrix {
     using Vec = VecOf<Scalar>;
@@ -138,7 +139,7 @@ struct ErrorMatrix {
         joints[at(bar.b)] = joints[at(bar.b)] + ends;
     }
 
-    // The forces that joints must be given so that the supports there feel reactions `y`.
+    // The forces to apply at the joints so that the supports there feel reactions `y`.
     [[nodiscard]] std::vector<Vec2> feltBySupports(const std::vector<double>& y) const {
         std::vector<Vec2> felt(jointCount());
         for (std::size_t r = 0; r < shares.size(); ++r) {
@@ -148,8 +149,8 @@ struct ErrorMatrix {
         return felt;
     }
 
-    // What changes of the outputs' size at the outputs `y` weigh at joints, K⁻¹·(G·k·v + s) and
-    // what goes straight into supports, and at bars, v. A reaction is −share·(load + G·force).
+    // The weights of changes in the outputs `y`: at joints, K⁻¹·(G·k·v + s) plus the part that goes
+    // straight into supports; at bars, v. A reaction is −share·(load + G·force).
     struct Weights {
         std::vector<Vec> joints;
         std::vector<Scalar> bars;
@@ -231,7 +232,7 @@ struct ErrorMatrix {
     }
 };
 
-// The largest row of forces alone, or of displacements alone.
+// The largest row of the forces alone, or of the displacements alone.
 template <class Scalar>
 [[nodiscard]] NormEstimate rowOfForces(ErrorMatrix<Scalar>& errors, const EquilibriumForces& found,
                                        double largest) {
@@ -256,7 +257,7 @@ template <class Scalar>
     return errors.largestRow(errors.forceCount() + place);
 }
 
-// The largest row of both.
+// The largest row of both together.
 template <class Scalar>
 [[nodiscard]] NormEstimate rowOfAll(ErrorMatrix<Scalar>& errors, const EquilibriumForces& found,
                                     double largest, double farthest) {
@@ -265,7 +266,7 @@ template <class Scalar>
     return errors.largestRow(norm_estimate::largestAt(inOneRow(found)));
 }
 
-// See seekAmplification. Loads and forces are of the size of 1.
+// See seekAmplification. Loads and forces have unit scale.
 template <class Scalar>
 void seekAmplificationFrom(std::size_t force, ErrorMatrix<Scalar> errors, Trust& trust) {
     errors.perForce = 1;
@@ -290,14 +291,14 @@ void seekAmplificationFrom(std::size_t force, ErrorMatrix<Scalar> errors, Trust&
 
 } // namespace kernel
 
-// What rounding may have changed at all, and the part that wider arithmetic would win back.
+// All changes that rounding may have made, and the part that wider arithmetic would avoid.
 struct JudgedChanges {
     kernel::Changes all;
     kernel::Changes byArithmetic;
 };
 
-// Of a structure with bars. Given what rounding may have changed: that, and what is judged, may be
-// what is largest in any of several solutions, which are then judged together.
+// For a structure with bars. Changes and judged values may be the largest over several solutions,
+// which are then judged together.
 template <class Scalar>
 [[nodiscard]] Trust
 judgeStiffness(const Structure& structure, const JointPattern& pattern,
@@ -310,7 +311,7 @@ judgeStiffness(const Structure& structure, const JointPattern& pattern,
     const double farthest = judge == Judge::All ? largestComponent(judged.moves) : 0;
     const kernel::Changes& given = changes.all;
     kernel::ErrorMatrix<Scalar> errors{structure, pattern, bars, stiffness, judged.shares, given};
-    // With something at every joint, so that a mechanism nearby is found whatever the loads are.
+    // A small load at every joint, so that a nearby mechanism is found whatever the loads are.
     for (Vec2& load : errors.changes.loads) {
         load = load + Vec2{kHalfPlace * largest, kHalfPlace * largest};
     }
@@ -324,7 +325,7 @@ judgeStiffness(const Structure& structure, const JointPattern& pattern,
         }
     }
     errors.changes = given;
-    if (!(all <= kWholeFile) && found.largest > 0) { // to be told apart, and only what is given
+    if (!(all <= kWholeFile) && found.largest > 0) { // judge both alone, from the given changes
         trust.error = kernel::rowOfForces(errors, found, largest).norm;
         trust.displacementError = kernel::rowOfMoves(errors, judged.moves, farthest).norm;
     }

@@ -1,6 +1,6 @@
 #pragma once
 // The arithmetic of stiffness.hpp for a scalar type: double, or Wide where double is too narrow.
-// Included by .cpp files of statics only.
+// Included only by .cpp files of statics.
 
 #include "core/index.hpp"
 #include "statics/equilibrium/stiffness.hpp"
@@ -13,7 +13,7 @@ namespace gusset::kernel {
 
 [[nodiscard]] inline Vec2 turned(const Hold& hold) { return {-hold.first.y, hold.first.x}; }
 
-// Components along the hold's two directions, without those that are held.
+// Components along the hold's two directions, with the held ones zero.
 template <class Vec>
 [[nodiscard]] Vec freeIn(const Hold& hold, const Vec& v) {
     return {hold.firstHeld ? 0 : dot(v, Vec(hold.first)),
@@ -52,8 +52,8 @@ template <class Scalar, class Vec>
     return {m.a * v.x + m.c * v.y, m.b * v.x + m.d * v.y};
 }
 
-// A bar as the scalar sees it. Stiffnesses are scaled, all by one power of two, so that the largest
-// lies near 1 and none overflows; displacements are then those of the scaled truss.
+// A bar in the scalar's precision. All stiffnesses are scaled by one power of two, so that the
+// largest is near 1 and none overflows; displacements are then those of the scaled truss.
 template <class Scalar>
 struct BarOf {
     VecOf<Scalar> along;
@@ -63,7 +63,7 @@ struct BarOf {
 template <class Scalar>
 struct BarsOf {
     std::vector<BarOf<Scalar>> bars;
-    double scale = 1; // displacements are to be multiplied by it
+    double scale = 1; // factor that takes displacements back to the unscaled truss
 };
 
 [[nodiscard]] inline double scaleOf(const Structure& structure) {
@@ -97,7 +97,7 @@ template <class Scalar>
     return result;
 }
 
-// Factors row after row; `work` holds the row in the making and is zero in between.
+// Factors row by row; `work` holds the current row and is zero in between.
 template <class Scalar>
 class RowFactoring {
 public:
@@ -128,7 +128,7 @@ public:
 private:
     const Hold& holdAt(int place) const { return result_.holds[at(pattern_.order[at(place)])]; }
 
-    // The stiffness of the bars of place k: on the diagonal, and above it in `work`.
+    // The stiffness of the bars at place k: the diagonal block, and in `work` the blocks above it.
     Block scatter(int k) {
         Block diagonal;
         for (int e = pattern_.endStart[at(k)]; e < pattern_.endStart[at(k) + 1]; ++e) {
@@ -158,7 +158,7 @@ private:
         ++end;
     }
 
-    // Held directions carry nothing and get a 1 of their own.
+    // Held directions carry nothing; they get a diagonal entry so that the block can be inverted.
     void invert(int k, Block diagonal, Scalar scale) {
         const Hold& hold = holdAt(k);
         const double size = narrow(scale);
@@ -185,7 +185,7 @@ private:
     const BarsOf<Scalar>& bars_;
     const JointPattern& pattern_;
     StiffnessOf<Scalar>& result_;
-    std::vector<int> next_;   // free entry of each column
+    std::vector<int> next_;   // next free entry of each column
     std::vector<Block> work_; // by place
 };
 
@@ -201,7 +201,7 @@ template <class Scalar>
     return result;
 }
 
-// Solves K·u = right in place, as solveDisplacements, for the scaled truss.
+// Solves K·u = right in place, like solveDisplacements, for the scaled truss.
 template <class Scalar>
 void solveInPlace(const JointPattern& pattern, const StiffnessOf<Scalar>& stiffness,
                   std::vector<VecOf<Scalar>>& right) {

@@ -1,6 +1,6 @@
 #pragma once
-// A truss made ready for computing: SI, indices, one scalar restraint a row. The only place where a
-// model's units turn into SI.
+// A truss prepared for computing: SI, indices, one scalar restraint per row. The only place where a
+// model's units are converted to SI.
 
 #include "core/ids.hpp"
 #include "core/vec2.hpp"
@@ -18,15 +18,15 @@ struct Bar {
     int b = 0;
     double length = 0; // m
     Vec2 along;        // unit vector from a to b
-    // From section and material, 0 where the model does not tell:
+    // From section and material, 0 where the model does not give them:
     double area = 0;      // m²
     double stiffness = 0; // N, EA
     double weight = 0;    // N
-    double strain = 0;    // m, free elongation by temperature and misfit
+    double strain = 0;    // m, free elongation from temperature and misfit
 };
 
-// One scalar reaction. A pin gives two (along +x, then +y), a roller one along its reaction's
-// direction.
+// One scalar reaction. A pin gives two (along +x, then +y), a roller one along the direction of its
+// reaction.
 struct Restraint {
     SupportId support;
     JointId joint;
@@ -54,8 +54,8 @@ struct LoadChoice {
 [[nodiscard]] std::vector<std::string> caseNames(const Truss&); // in order of first mention
 [[nodiscard]] double caseFactor(const Truss&, const LoadChoice&, const Load&);
 
-// The factor of each load under any choice, by names that are looked up once: for many choices in
-// turn, each of which costs as much as it has loads and factors. The truss must outlive it.
+// The factor of each load under any choice, with names looked up once: for many choices in turn,
+// each of which costs as much as it has loads and factors. The truss must outlive it.
 class LoadFactors {
 public:
     explicit LoadFactors(const Truss&);
@@ -69,21 +69,21 @@ private:
 };
 
 [[nodiscard]] bool hasLoad(const std::vector<Vec2>& loads);      // at any joint
-[[nodiscard]] double largestComponent(const std::vector<Vec2>&); // its size
+[[nodiscard]] double largestComponent(const std::vector<Vec2>&); // absolute value
 
-// Force on each joint, N. A load along a chord, self-weight and a load on a member are carried
+// Force on each joint, N. A load along a chord, self-weight and a load on a member are distributed
 // to the joints as by simple beams between them.
 [[nodiscard]] std::vector<Vec2> jointLoads(const Truss&, const LoadChoice&);
 [[nodiscard]] std::vector<Vec2> jointLoads(const Truss&, const Structure&, const LoadChoice&);
 [[nodiscard]] std::vector<Vec2> jointLoads(const Truss&, const Structure&,
                                            const std::vector<double>& factors);
-// N·m, a member each: the largest moment by which such loads bend the member that lies between
-// the joints, as a simple beam, positive sagging. Empty when no load does.
+// N·m, one per member: the largest moment from such loads on the member between its joints, as a
+// simple beam, positive sagging. Empty when there are no such loads.
 [[nodiscard]] std::vector<double> bendingMoments(const Truss&, const Structure&, const LoadChoice&);
 [[nodiscard]] std::vector<double> bendingMoments(const Truss&, const Structure&,
                                                  const std::vector<double>& factors);
 
-// What stands against what, and what follows for equilibrium.
+// The count of unknowns and equations, and what follows for equilibrium.
 struct Counting {
     int joints = 0;
     int members = 0;
@@ -91,8 +91,8 @@ struct Counting {
     int rank = 0;       // of the equilibrium matrix, 2j rows by m + r columns
     int mechanisms = 0; // 2j − rank
     int redundants = 0; // m + r − rank
-    int internal = 0;   // of these, among the members alone: m less the rank of their columns
-    int external = 0;   // the rest: those that the supports bring in
+    int internal = 0;   // of these, those among the members alone: m less the rank of their columns
+    int external = 0;   // the rest, due to the supports
 };
 
 } // namespace gusset

@@ -1,47 +1,46 @@
 #pragma once
-// How far numbers can be trusted. Bounds of the error by rounding, in the manner of M. Arioli,
-// J. W. Demmel, I. S. Duff, Solving sparse linear systems with sparse backward error, SIAM J.
-// Matrix Anal. Appl. 10 (1989) 165–190: ‖ |A⁻¹|·(|residual| + what rounding may have changed) ‖,
-// estimated by a few solves (statics/matrix/norm_estimate). What rounding changes is counted entry
-// by entry, so that forces are not called doubtful because members differ in stiffness, where they
-// are not.
+// How far numbers can be trusted: bounds on the rounding error, after M. Arioli, J. W. Demmel, I.
+// S. Duff, Solving sparse linear systems with sparse backward error, SIAM J. Matrix Anal. Appl. 10
+// (1989) 165–190: ‖ |A⁻¹|·(|residual| + what rounding may have changed) ‖, estimated by a few
+// solves (statics/matrix/norm_estimate). The changes are counted entry by entry, so that forces are
+// not reported as doubtful merely because members differ in stiffness.
 
 #include "core/ids.hpp"
 
 namespace gusset {
 
 struct Trust {
-    double condition = 0; // how many times a relative change in the last place of what is given
-                          // (loads, coordinates, stiffnesses) comes back in the forces
-    double error = 0;     // bound of the error of any force or reaction over the largest
-    double displacementError = 0; // of any displacement over the largest; 0 where not judged
-    double lost = 0; // the part of the larger of both that wider arithmetic would win back; of a
+    double condition = 0; // factor by which a relative change in the last place of the input
+                          // (loads, coordinates, stiffnesses) is amplified in the forces
+    double error = 0;     // bound on the error of any force or reaction relative to the largest
+    double displacementError = 0; // of any displacement relative to the largest; 0 if not judged
+    double lost = 0; // the part of the larger of both that wider arithmetic would avoid; for a
                      // stiffness solution whose errors are above kTrusted, else 0
-    // The largest force that a load of 1 at one joint was found to cause, where, and in which
-    // member (not valid: in a reaction), whatever the loads are. Sought only where there may be one
-    // that tells of a mechanism nearby, else 0.
+    // The largest force found that a load of 1 at one joint causes, with that joint and the member
+    // (not valid: it is a reaction), whatever the loads are. Computed only where it may reveal a
+    // nearby mechanism, else 0.
     double amplification = 0;
     JointId joint;
     MemberId member;
     bool wide = false; // solved with 106 bits
 };
 
-// Significant figures that the largest number keeps when any may be this far off it: 0 … 15.
+// Significant figures of the largest number when any may be this far off relative to it: 0 … 15.
 [[nodiscard]] int figuresOf(double error);
 
-// Whether small changes of the shape of the truss change its forces without bounds.
+// Whether small changes of the shape of the truss change its forces without bound.
 [[nodiscard]] bool isCloseToMechanism(const Trust&);
 
-// What is off by such a share of itself is nothing but rounding.
+// A number with this relative error is nothing but rounding.
 [[nodiscard]] bool isRounding(double error);
 
-// Good enough in the width that it was solved in (wider arithmetic would win nothing back that
-// counts), and good enough to be given, with such a lack of equilibrium.
+// Accurate enough in the precision used (wider arithmetic would make no difference that matters),
+// and accurate enough to be reported, with this residual.
 [[nodiscard]] bool isTrusted(const Trust&, double residual);
 [[nodiscard]] bool isUsable(const Trust&, double residual);
 
-// A force that is smaller than this share of the largest is zero: to working accuracy, or because
-// rounding may have put it off by as much.
+// A force smaller than this fraction of the largest is zero: to working accuracy, or because it is
+// within its rounding error.
 [[nodiscard]] double zeroShareOf(const Trust&);
 [[nodiscard]] double workingZeroOf(const Trust&); // for the first of these reasons
 

@@ -1,14 +1,14 @@
 #pragma once
-// Sparse Gaussian elimination of a rectangular matrix that tells its rank. Pivots are chosen for
-// little fill among the entries that are large enough in their row (H. M. Markowitz, Management
-// Science 3 (1957) 255–269; threshold and short search as in I. S. Duff, A. M. Erisman, J. K. Reid,
-// Direct Methods for Sparse Matrices, 1986, ch. 9–10). In a truss that the method of joints can
-// solve, a pivot without fill is always at hand. The scalar is double here and a rational where
-// answers are exact.
+// Rank-revealing sparse Gaussian elimination of a rectangular matrix. Pivots are chosen for little
+// fill among the entries that are large enough in their row (H. M. Markowitz, Management Science 3
+// (1957) 255–269; threshold and short search as in I. S. Duff, A. M. Erisman, J. K. Reid, Direct
+// Methods for Sparse Matrices, 1986, ch. 9–10). In a truss that the method of joints can solve,
+// there is always a pivot without fill. The scalar is double here, and a rational where answers are
+// exact.
 //
-// Rows that come to nothing depend on the others: each gives a vector of the left null space (of
-// the equilibrium matrix: a mechanism). Columns left without a pivot are free: each gives a vector
-// of the right null space (a state of self-stress).
+// Rows reduced to zero depend on the others: each gives a vector of the left null space (for the
+// equilibrium matrix, a mechanism). Columns left without a pivot are free: each gives a vector of
+// the right null space (a state of self-stress).
 
 #include "core/progress.hpp"
 #include "core/tolerance.hpp"
@@ -26,16 +26,16 @@
 
 namespace gusset {
 
-// What the elimination must know of a scalar type; specialised for each.
+// What the elimination needs to know of a scalar type; specialised for each.
 template <class Scalar>
 struct PivotRule;
 
-// Precondition: the entries of the matrix are of the order of 1, as those of unit vectors are.
+// Precondition: the entries of the matrix are of order 1, like those of unit vectors.
 template <>
 struct PivotRule<double> {
     static double sizeOf(double value) { return std::abs(value); }
     static constexpr double kNothing = kRankPivot; // a row without a larger entry depends on others
-    // What is left of a cancellation is rounding, and would only fill the matrix.
+    // What remains after cancellation is rounding error, and would only cause fill.
     static double difference(double a, double b) {
         const double result = a - b;
         return std::abs(result) <= kCancelled * (std::abs(a) + std::abs(b)) ? 0 : result;
@@ -72,7 +72,7 @@ public:
         }
     }
 
-    // Takes at most so many pivots; false when there are no more.
+    // Takes at most this many pivots; false when there are no more.
     bool advance(int pivots) {
         for (; pivots > 0; --pivots) {
             const Pivot pivot = next();
@@ -88,7 +88,7 @@ public:
         return {factors_.steps.size(), std::min(factors_.rows, factors_.columns)};
     }
 
-    // Consumes the matrix. Precondition: advance() gave false.
+    // Consumes the matrix. Precondition: advance() returned false.
     [[nodiscard]] Factors<Scalar> finish() {
         listFreeColumns();
         return std::move(factors_);
@@ -133,7 +133,7 @@ private:
                 }
             },
             [this](int i, auto&& offer) {
-                measure(i); // what was largest may have shrunk, and one entry must be acceptable
+                measure(i); // the largest may have shrunk, and one entry must be acceptable
                 for (const SparseEntry<Scalar>& entry : row(i)) {
                     offer(entry.index, acceptable(entry.value, i));
                 }
@@ -158,7 +158,7 @@ private:
         search_.rows.remove(pivot.row);
         search_.columns.remove(pivot.column);
         step.below.begin = static_cast<int>(factors_.below.size());
-        // What is pushed meanwhile goes to other columns, and may move this one.
+        // Entries pushed meanwhile go to other columns, and may relocate this one.
         for (int k = 0; k < columns_.size(pivot.column); ++k) {
             reduce(columns_.begin(pivot.column)[k], step);
         }
@@ -167,8 +167,8 @@ private:
         factors_.steps.push_back(std::move(step));
     }
 
-    // Takes the pivot row out of the row that has an entry of the pivot column at `place`. Costs as
-    // much as the pivot row is long, however long the other is.
+    // Subtracts a multiple of the pivot row from the row that has an entry of the pivot column at
+    // `place`. The cost depends on the length of the pivot row only.
     void reduce(Place place, const PivotStep<Scalar>& step) {
         const int i = place.row;
         const Scalar factor = value(place) / step.pivot;
@@ -209,7 +209,7 @@ private:
         return nullptr;
     }
 
-    // Takes an entry out of its row; its column is left to the caller.
+    // Removes an entry from its row; the column is the caller's job.
     void drop(Place place) {
         SparseEntry<Scalar>* line = rows_.begin(place.row);
         const int last = rows_.size(place.row) - 1;
@@ -259,9 +259,9 @@ private:
         }
     }
 
-    LinePool<SparseEntry<Scalar>> rows_; // what is left of them
-    std::vector<double> largest_;        // of each row; may be too large, never too small
-    LinePool<Place> columns_;            // where they have entries
+    LinePool<SparseEntry<Scalar>> rows_; // the remaining rows
+    std::vector<double> largest_;        // of each row; an upper bound
+    LinePool<Place> columns_;            // positions of the entries in each column
     PivotSearch search_;
     Factors<Scalar> factors_;
 };

@@ -1,6 +1,6 @@
 #pragma once
-// A sparse matrix taken apart by elimination, and what is solved with it. The right-hand sides may
-// be of another type than the matrix: a bundle of several numbers is solved for in one go.
+// The factors of a sparse matrix from elimination, and solves with them. The right-hand sides may
+// have another type than the matrix: several numbers can be solved for at once.
 
 #include <cstddef>
 #include <vector>
@@ -13,7 +13,7 @@ struct MatrixEntry {
     int column = 0;
     Scalar value{};
 };
-// No two entries at one place; zeros count as absent.
+// No two entries at the same position; zeros count as absent.
 template <class Scalar>
 struct SparseMatrix {
     std::size_t rows = 0;
@@ -27,7 +27,7 @@ struct SparseEntry {
     Scalar value{};
 };
 
-struct Range { // of places in a vector
+struct Range { // of indices into a vector
     int begin = 0;
     int end = 0;
 };
@@ -37,7 +37,7 @@ struct PivotStep {
     int row = 0;
     int column = 0;
     Scalar pivot{};
-    Range below;  // in Factors::below: multiples of the pivot row that other rows lost
+    Range below;  // in Factors::below: multiples of the pivot row subtracted from other rows
     Range beside; // in Factors::beside: the rest of the pivot row
 };
 
@@ -50,7 +50,7 @@ struct Factors {
     std::vector<SparseEntry<Scalar>> beside;
     std::vector<int> dependentRows;
     std::vector<int> freeColumns;
-    // The largest number that was taken for nothing in a dependent row, and that row.
+    // The largest number treated as zero in a dependent row, and that row.
     double rest = 0;
     int restRow = -1;
 };
@@ -76,8 +76,8 @@ template <class Scalar, class Right>
     return sum;
 }
 
-// The solution of A·x = right with free unknowns at zero. `right` keeps, at the dependent rows,
-// what no x can balance: zero when there is a solution.
+// The solution of A·x = right with free unknowns at zero. At the dependent rows, `right` keeps what
+// no x can balance: zero when there is a solution.
 template <class Scalar, class Right>
 [[nodiscard]] std::vector<Right> solveReduced(const Factors<Scalar>& factors,
                                               std::vector<Right>& right) {
@@ -96,8 +96,8 @@ template <class Scalar, class Right>
     return solution;
 }
 
-// v with vᵀ·A = right at all columns with a pivot; 0 at the dependent rows. `right` keeps, at the
-// free columns, what is lacking there: zero when all columns are independent.
+// v with vᵀ·A = right at all columns with a pivot; 0 at the dependent rows. At the free columns,
+// `right` keeps the difference: zero when the columns are independent.
 template <class Scalar, class Right>
 [[nodiscard]] std::vector<Right> solveTransposed(const Factors<Scalar>& factors,
                                                  std::vector<Right>& right) {

@@ -1,6 +1,6 @@
 #pragma once
 // Several numbers that go through the same arithmetic together: right-hand sides of one matrix,
-// whose entries are then fetched once for all of them.
+// whose entries are then loaded once for all of them.
 
 #include <array>
 #include <cstddef>

@@ -1,6 +1,6 @@
 #pragma once
-// Many short lists in one block of memory, so that thousands of rows and columns cost a few
-// allocations and not one each. A list that outgrows its room moves to the end of the block.
+// Many short lists in one block of memory, so that thousands of rows and columns need a few
+// allocations instead of one each. A list that outgrows its room moves to the end of the block.
 
 #include <cstddef>
 #include <utility>
@@ -11,7 +11,7 @@ namespace gusset {
 template <class Item>
 class LinePool {
 public:
-    // Empty lists with room for so many items each.
+    // Empty lists with room for this many items each.
     explicit LinePool(const std::vector<int>& room) : lines_(room.size()) {
         int start = 0;
         for (std::size_t i = 0; i < room.size(); ++i) {
@@ -23,7 +23,7 @@ public:
 
     [[nodiscard]] int count() const { return static_cast<int>(lines_.size()); }
     [[nodiscard]] int size(int line) const { return lineAt(line).size; }
-    // Good until the next push.
+    // Valid until the next push.
     [[nodiscard]] Item* begin(int line) { return items_.data() + lineAt(line).start; }
     [[nodiscard]] Item* end(int line) { return begin(line) + size(line); }
 

@@ -1,9 +1,9 @@
 #pragma once
-// The 1-norm of a matrix of which only products are known: of an inverse, say, that is there as
-// factors. W. W. Hager, Condition estimates, SIAM J. Sci. Stat. Comput. 5 (1984) 311–316, as made
-// safe by N. J. Higham, FORTRAN codes for estimating the one-norm of a real or complex matrix,
-// ACM Trans. Math. Software 14 (1988) 381–396. The estimate is a lower bound, and in practice
-// within a factor of three.
+// The 1-norm of a matrix known only by its products, such as an inverse given by factors. W. W.
+// Hager, Condition estimates, SIAM J. Sci. Stat. Comput. 5 (1984) 311–316, with the safeguards of
+// N. J. Higham, FORTRAN codes for estimating the one-norm of a real or complex matrix, ACM Trans.
+// Math. Software 14 (1988) 381–396. The estimate is a lower bound, and in practice within a factor
+// of three.
 
 #include <cmath>
 #include <cstddef>
@@ -13,7 +13,7 @@ namespace gusset {
 
 struct NormEstimate {
     double norm = 0;
-    std::size_t column = 0; // that attains it, if one column does
+    std::size_t column = 0; // that attains it, if one does
 };
 
 namespace norm_estimate {
@@ -32,7 +32,7 @@ namespace norm_estimate {
     }
     return best;
 }
-// Higham's last probe, for matrices that hide from the iteration.
+// Higham's last probe, for matrices that defeat the iteration.
 [[nodiscard]] inline std::vector<double> alternating(std::size_t count) {
     std::vector<double> x(count);
     for (std::size_t i = 0; i < count; ++i) {
@@ -45,8 +45,8 @@ namespace norm_estimate {
 } // namespace norm_estimate
 
 // times(x) gives B·x and transposed(y) gives Bᵀ·y, each as a new vector; B has `columns` columns.
-// The search begins with the mean of all columns; with one that is likely to be the largest it is
-// over sooner.
+// The search starts with the mean of all columns; starting with one that is likely to be the
+// largest takes fewer steps.
 inline constexpr std::size_t kAllColumns = static_cast<std::size_t>(-1);
 template <class Times, class Transposed>
 [[nodiscard]] NormEstimate estimateNorm(std::size_t columns, Times times, Transposed transposed,

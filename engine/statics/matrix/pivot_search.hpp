@@ -1,6 +1,6 @@
 #pragma once
-// The search for the next pivot of a sparse elimination: rows and columns stand in lists by the
-// number of their entries, and the search looks at a few of the shortest.
+// The search for the next pivot of a sparse elimination: rows and columns are kept in lists by
+// their number of entries, and the search looks at a few of the shortest.
 
 #include <algorithm>
 #include <cstddef>
@@ -17,7 +17,7 @@ public:
 
     void insert(int item, int count);
     void remove(int item);
-    // Of an item that was removed before: does nothing.
+    // Does nothing for an item that was removed before.
     void change(int item, int count);
 
     [[nodiscard]] int count(int item) const { return links_[static_cast<std::size_t>(item)].count; }
@@ -42,7 +42,7 @@ private:
 struct Pivot {
     int row = -1;
     int column = -1;
-    std::int64_t cost = std::numeric_limits<std::int64_t>::max(); // entries that it may fill in
+    std::int64_t cost = std::numeric_limits<std::int64_t>::max(); // upper bound on the fill
 };
 
 struct PivotSearch {
@@ -50,7 +50,7 @@ struct PivotSearch {
         : rows(rowCount), columns(columnCount) {}
 
     // The two visitors call offer(index, acceptable) for each entry of a column or a row. No pivot
-    // (row −1) when no rows are left: a row that is left has at least one acceptable entry.
+    // (row −1) when no rows are left: each remaining row has at least one acceptable entry.
     template <class VisitColumn, class VisitRow>
     [[nodiscard]] Pivot next(VisitColumn visitColumn, VisitRow visitRow) const {
         Pivot best;
@@ -84,7 +84,7 @@ struct PivotSearch {
 
 private:
     static constexpr int kLooks =
-        4; // lines looked at for each count: more cost time and save little fill
+        4; // lines inspected for each count: more cost time and save little fill
 
     static void consider(Pivot& best, Pivot candidate, bool acceptable) {
         if (acceptable && candidate.cost < best.cost) {

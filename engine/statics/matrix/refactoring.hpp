@@ -1,7 +1,7 @@
 #pragma once
-// An elimination again, of a matrix whose entries stand where they stood before: the pivots and the
-// places of all entries of the factors are known, and only numbers are computed. Row by row, each
-// less the multiples of the pivot rows before it (e.g. I. S. Duff, A. M. Erisman, J. K. Reid,
+// Repeats an elimination for a matrix with the same sparsity pattern: the pivots and the positions
+// of all entries of the factors are known, and only numbers are computed. It works row by row,
+// subtracting multiples of the pivot rows before it (e.g. I. S. Duff, A. M. Erisman, J. K. Reid,
 // Direct Methods for Sparse Matrices, 1986, ch. 10).
 
 #include "statics/matrix/factors.hpp"
@@ -16,10 +16,10 @@ struct Refactoring {
         int column = 0;
     };
     struct Multiple {
-        int step = 0;  // whose pivot row is taken out
-        int below = 0; // where the multiple stands in Factors::below
+        int step = 0;  // whose pivot row is subtracted
+        int below = 0; // position of the multiple in Factors::below
     };
-    // Those of each step, one after the other:
+    // For each step, one after the other:
     std::vector<Entry> entries;
     std::vector<Range> entriesOf;
     std::vector<Multiple> multiples;
@@ -31,8 +31,8 @@ struct Refactoring {
 // cancelled may not do so again. The factors' values are lost. Precondition: all rows have a pivot.
 [[nodiscard]] Refactoring planRefactoring(const SparseMatrix<double>&, Factors<double>&);
 
-// False when a pivot no longer does, or an entry is where there was none: then the factors are
-// spoiled, and a full elimination is needed.
+// False when a pivot is no longer good enough, or there is an entry where there was none: the
+// factors are then invalid, and a full elimination is needed.
 [[nodiscard]] bool refactor(const Refactoring&, const SparseMatrix<double>&, Factors<double>&);
 
 } // namespace gusset

@@ -1,9 +1,10 @@
 #pragma once
 // Numbers of 106 bits as the unevaluated sum of two doubles, for the few trusses whose stiffnesses
-// differ so much that 53 bits do not carry their forces. T. J. Dekker, A floating-point technique
-// for extending the available precision, Numerische Mathematik 18 (1971) 224–242; exact sums by
-// D. E. Knuth, The Art of Computer Programming 2, 3rd ed., 1997, 4.2.2. Right only without fused
-// multiply-add, which gusset_numeric turns off, and for sizes between 1e-280 and 1e280.
+// differ so much that 53 bits are not enough for their forces. T. J. Dekker, A floating-point
+// technique for extending the available precision, Numerische Mathematik 18 (1971) 224–242; exact
+// sums by D. E. Knuth, The Art of Computer Programming 2, 3rd ed., 1997, 4.2.2. Correct only
+// without fused multiply-add, which gusset_numeric turns off, and for absolute values between
+// 1e-280 and 1e280.
 
 #include "core/vec2.hpp"
 
@@ -71,7 +72,7 @@ inline Wide& operator-=(Wide& a, Wide b) { return a = a - b; }
 [[nodiscard]] inline double narrow(Wide a) { return a.high + a.low; }
 [[nodiscard]] inline double narrow(double a) { return a; }
 
-[[nodiscard]] inline Wide rootOf(Wide a) { // one step of Newton's from the root of 53 bits
+[[nodiscard]] inline Wide rootOf(Wide a) { // one Newton step from the 53-bit root
     if (!(a.high > 0)) {
         return 0;
     }
@@ -80,7 +81,7 @@ inline Wide& operator-=(Wide& a, Wide b) { return a = a - b; }
     return wide::settled(root, rest.high / (2 * root));
 }
 
-struct WideVec { // as Vec2
+struct WideVec { // like Vec2
     Wide x;
     Wide y;
 

@@ -1,6 +1,6 @@
 #pragma once
-// The greatest tension and compression of each member over load cases and combinations, and which
-// gives it. One factorisation serves them all.
+// The greatest tension and compression of each member over load cases and combinations, with the
+// choice that gives it. One factorisation serves them all.
 
 #include "core/outcome.hpp"
 #include "core/progress.hpp"
@@ -12,7 +12,7 @@
 namespace gusset {
 
 struct ForceExtreme {
-    double force = 0;  // N; 0 when no choice pulls (or presses) the member
+    double force = 0;  // N; 0 when no choice puts the member in tension (or compression)
     LoadChoice choice; // that gives it
 };
 struct MemberEnvelope {
@@ -20,19 +20,19 @@ struct MemberEnvelope {
     ForceExtreme compression; // force ≤ 0
 };
 struct Envelope {
-    std::vector<MemberEnvelope> members; // one each
-    Reliance reliance;                   // of all the choices that it runs over
+    std::vector<MemberEnvelope> members; // one per member
+    Reliance reliance;                   // over all these choices
 };
 
-[[nodiscard]] std::vector<LoadChoice> combinationChoices(const Truss&); // each of them alone
-[[nodiscard]] std::vector<LoadChoice> caseChoices(const Truss&);        // likewise
-// The choices that an envelope runs over: every combination, or every case when the model has none.
+[[nodiscard]] std::vector<LoadChoice> combinationChoices(const Truss&); // each combination alone
+[[nodiscard]] std::vector<LoadChoice> caseChoices(const Truss&);        // each case alone
+// The choices for an envelope: every combination, or every case when the model has none.
 [[nodiscard]] std::vector<LoadChoice> envelopeChoices(const Truss&);
 
-// Issues when the model has faults or can't be solved under one of them.
+// Issues when the model has errors or can't be solved under one of them.
 [[nodiscard]] Outcome<Envelope> envelopeOf(const Truss&, const std::vector<LoadChoice>&);
 
-// The same in slices (core/progress). The truss stays where it is and as it is while the task
+// The same in slices (core/progress). The truss must stay in place and unchanged while the task
 // lives.
 class EnvelopeTask {
 public:
@@ -43,7 +43,7 @@ public:
 
     bool advance();
     [[nodiscard]] Progress progress() const; // choices
-    [[nodiscard]] Outcome<Envelope> take();  // once
+    [[nodiscard]] Outcome<Envelope> take();  // once only
 
 private:
     struct State;

@@ -1,6 +1,6 @@
 #pragma once
-// All that is told of one influence line: its ordinates, also exact where they can be, and what the
-// model's moving loads make of it.
+// Everything reported for one influence line: its ordinates, exact where possible, and the effect
+// of the model's moving loads.
 
 #include "core/progress.hpp"
 #include "statics/moving/moving.hpp"
@@ -12,44 +12,45 @@
 
 namespace gusset {
 
-// What a moving load of the model makes of one line.
+// The effect of one of the model's moving loads on one line.
 struct MovingResult {
     std::string id;
     TrainExtremes train;
     std::optional<UniformExtremes> uniform;
-    double error = 0; // by how much rounding may put any of these values off, in their unit
+    double error = 0; // rounding error bound of each of these values, in their unit
 };
 struct InfluenceReport {
-    std::string of; // as it was asked for: "member:B-C"
+    std::string of; // as requested: "member:B-C"
     Effect effect;
     std::vector<JointId> path;
     InfluenceLine line;
-    std::vector<Surd> exact; // of the ordinates, or empty
+    std::vector<Surd> exact; // the ordinates, or empty
     std::vector<MovingResult> moving;
-    Reliance reliance; // of the forces and displacements under all the unit loads
-    double error = 0;  // by how much rounding may put any ordinate off, in its unit
+    Reliance reliance; // over the forces and displacements under all the unit loads
+    double error = 0;  // rounding error bound of any ordinate, in its unit
 };
 
-// How far the ordinates can be trusted: `error` is over the largest of them.
+// How far the ordinates can be trusted: `error` is relative to the largest of them.
 [[nodiscard]] Trust trustOf(const InfluenceReport&);
 
-// How many of the model's units of the effect, per unit of force, one SI unit of an ordinate is.
+// Factor from an ordinate in SI to the model's unit of the effect per unit of force.
 [[nodiscard]] double ordinateScale(const Truss&, EffectKind);
 
-// With the moving loads that have this very path. Issues when the path has a fault, the truss can't
-// be solved, or the effect is not to be had: no support there, or a displacement without E and A.
-// The effect's joint or member is of the truss. `of` is left to the caller.
+// With the moving loads that have exactly this path. Issues when the path has a fault, the truss
+// can't be solved, or the effect is not available: no support there, or a displacement without E
+// and A. Precondition: the effect's joint or member belongs to the truss. `of` is left to the
+// caller.
 [[nodiscard]] Outcome<InfluenceReport>
 influenceReport(const Truss&, const std::vector<JointId>& path, const Effect&);
-// The same from an analysis of the path that is there, without the exact ordinates, which take far
-// longer than all the rest.
+// The same from an existing analysis of the path, without the exact ordinates, which take far
+// longer than everything else.
 [[nodiscard]] Outcome<InfluenceReport> influenceReport(const Truss&, const PathAnalysis&,
                                                        const Effect&);
 
-// What one moving load makes of every member's force, a member each.
+// The effect of one moving load on every member's force, one per member.
 [[nodiscard]] std::vector<MovingResult> membersUnder(const Truss&, const PathAnalysis&,
                                                      const MovingLoad&);
-// The same in slices (core/progress). Truss, analysis and load stay where they are and as they are
+// The same in slices (core/progress). Truss, analysis and load must stay in place and unchanged
 // while the task lives.
 class MembersUnderTask {
 public:
@@ -58,7 +59,7 @@ public:
 
     bool advance();
     [[nodiscard]] Progress progress() const;                                       // members
-    [[nodiscard]] std::vector<MovingResult> take() { return std::move(results_); } // once
+    [[nodiscard]] std::vector<MovingResult> take() { return std::move(results_); } // once only
 
 private:
     const Truss& truss_;

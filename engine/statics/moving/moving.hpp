@@ -1,9 +1,8 @@
 #pragma once
 // Loads that move along an influence line, placed for the extreme: trains of axles, and a uniform
-// load of any length. The effect of a train is straight between the positions at which an axle
-// stands on a joint, so the extreme is at one of these, found exactly; that of a uniform load
-// changes where an end passes a joint, and is greatest there or where both ends stand over equal
-// ordinates.
+// load of any length. The effect of a train is linear between the positions where an axle is at a
+// joint, so the extreme is at one of these, found exactly. The effect of a uniform load changes
+// where an end passes a joint, and is greatest there or where both ends are at equal ordinates.
 
 #include "statics/moving/influence.hpp"
 
@@ -15,16 +14,16 @@ struct Wheel {
 };
 [[nodiscard]] std::vector<Wheel> wheelsOf(const Truss&, const MovingLoad&);
 
-// Where a train stands for an extreme.
+// The position of a train for an extreme.
 struct TrainPlace {
     double value = 0;      // of the effect, N or m
-    double first = 0;      // m from the start of the path, of the first axle
-    bool reversed = false; // it faces the start of the path
-    std::size_t axle = 0;  // this axle stands on
-    std::size_t joint = 0; // this joint of the path
+    double first = 0;      // m from the start of the path to the first axle
+    bool reversed = false; // facing the start of the path
+    std::size_t axle = 0;  // index of an axle that is at a joint
+    std::size_t joint = 0; // that joint, by its place in the path
 };
 struct TrainExtremes {
-    TrainPlace largest;  // value ≥ 0: 0 is the train beside the truss
+    TrainPlace largest;  // value ≥ 0; 0 when the train is off the truss
     TrainPlace smallest; // value ≤ 0
 };
 // The train may face either way.
@@ -43,8 +42,8 @@ struct UniformExtremes {
 [[nodiscard]] UniformExtremes extremesOfUniform(const InfluenceLine&, double perLength,
                                                 double length);
 
-// As the model has it: of a given length, or as long as is worst (then `from` and `to` are not
-// told).
+// As in the model: of a given length, or of the most unfavourable length (then `from` and `to` are
+// not set).
 [[nodiscard]] UniformExtremes extremesOf(const Truss&, const InfluenceLine&, const MovingUniform&);
 
 // The extremes of every member's force under a train, from the responses of one factorisation.

@@ -2,7 +2,7 @@
 // Exact forces. With force densities q = F/L the equations of equilibrium have the coordinate
 // differences as coefficients (H.-J. Schek, Computer Methods in Applied Mechanics and Engineering 3
 // (1974) 115–134), so that a truss whose coordinates and loads are decimals has rational densities,
-// and forces F = q·√(L²). Zero is zero here, and rank is rank.
+// and forces F = q·√(L²). Zeros and ranks are then exact.
 
 #include "core/progress.hpp"
 #include "statics/solve/solution.hpp"
@@ -13,8 +13,8 @@
 
 namespace gusset {
 
-// numerator·√radicand/denominator, in lowest terms; the numerator carries the sign. Decimal digits
-// each.
+// numerator·√radicand/denominator, in lowest terms; the numerator carries the sign. Each is a
+// string of decimal digits.
 struct Surd {
     std::string numerator = "0";
     std::string radicand = "1";
@@ -25,12 +25,12 @@ struct Surd {
 
 enum class InexactReason {
     None,
-    Coordinates, // of a joint that are no decimals
-    Slope,       // of a roller at a joint, which is none of whole numbers
-    Components,  // of a load, which are no decimals
+    Coordinates, // a joint's coordinates are not decimals
+    Slope,       // a roller's slope is not a ratio of whole numbers
+    Components,  // a load's components are not decimals
     TooLarge,    // more members than kLargestExact
-    Redundant,   // equilibrium alone does not settle the forces
-    SetInMotion, // a mechanism, and the loads drive it
+    Redundant,   // equilibrium alone does not determine the forces
+    SetInMotion, // a mechanism that the loads set in motion
 };
 struct WhyInexact {
     InexactReason reason = InexactReason::None;
@@ -40,22 +40,22 @@ struct WhyInexact {
 
 struct ExactSolution {
     bool read = false;   // the counting below is exact; else see whyNot
-    bool solved = false; // and so are forces and reactions; else see whyNot
+    bool solved = false; // forces and reactions are too; else see whyNot
     WhyInexact whyNot;
     Counting counting;           // without the split into external and internal
-    bool critical = false;       // m + r = 2j, and yet a mechanism
-    std::vector<Surd> forces;    // in the model's force unit, a member each, tension positive
+    bool critical = false;       // m + r = 2j, yet a mechanism
+    std::vector<Surd> forces;    // in the model's force unit, one per member, tension positive
     std::vector<Surd> reactions; // likewise along each restraint (statics/equilibrium/structure)
     struct Reaction {
         Surd x;
         Surd y;
     };
-    std::vector<Reaction> jointReactions; // in the model's force unit, a joint each; all rational
+    std::vector<Reaction> jointReactions; // in the model's force unit, one per joint; all rational
 };
 
 inline constexpr std::size_t kLargestExact = 400; // members
 
-// Does the calculation in slices, so that no frame waits for it (core/progress).
+// Calculates in slices, so that no frame waits for it (core/progress).
 class ExactTask {
 public:
     // Precondition: validate found no error.
@@ -64,10 +64,10 @@ public:
     ExactTask(ExactTask&&) noexcept;
     ExactTask& operator=(ExactTask&&) noexcept;
 
-    // Does at most so many steps of elimination; true when there is a result.
+    // Does at most this many steps of elimination; true when there is a result.
     bool advance(int steps = 8);
     [[nodiscard]] Progress progress() const;           // steps of elimination
-    [[nodiscard]] const ExactSolution& result() const; // precondition: advance() gave true
+    [[nodiscard]] const ExactSolution& result() const; // precondition: advance() returned true
 
 private:
     struct State;

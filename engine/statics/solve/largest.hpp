@@ -1,15 +1,15 @@
 #pragma once
-// Which members carry the most.
+// The members with the largest forces.
 
 #include "statics/solve/solution.hpp"
 
 namespace gusset {
 
-struct LargestForces { // invalid ids where nothing is pulled, or nothing pushed
+struct LargestForces { // invalid ids where no member is in tension, or none in compression
     MemberId tension;
     MemberId compression;
 };
-// Of equal forces (to kZeroForce, so that the last digit does not choose among members that
+// Among equal forces (to kZeroForce, so that the last digit does not decide between members that
 // symmetry makes equal) the first member. Precondition: the solution is solved.
 [[nodiscard]] LargestForces largestForces(const Solution&);
 

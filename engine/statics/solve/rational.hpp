@@ -1,6 +1,6 @@
 #pragma once
-// Rational numbers for exact answers, and how typed numbers become rational. Included by .cpp files
-// only: it brings in Boost.
+// Rational numbers for exact answers, and conversion of typed numbers to them. Included only by
+// .cpp files, as it brings in Boost.
 
 #include "core/vec2.hpp"
 #include "statics/matrix/elimination.hpp"
@@ -18,7 +18,7 @@ using Rational = boost::multiprecision::number<
     boost::multiprecision::rational_adaptor<boost::multiprecision::cpp_int_backend<>>,
     boost::multiprecision::et_off>;
 
-// Nothing needs to be large: every entry that is there is not zero.
+// Size does not matter: any nonzero entry can be a pivot.
 template <>
 struct PivotRule<Rational> {
     static double sizeOf(const Rational& value) { return value == 0 ? 0 : 1; }
@@ -31,14 +31,14 @@ struct RationalVec {
     Rational y;
 };
 
-// The decimal of at most fifteen digits that reads as this double, if there is one.
+// The decimal of at most fifteen digits that equals this double, if there is one.
 [[nodiscard]] std::optional<Rational> decimalOf(double);
 
-// A direction (x, y) of whole numbers that points along the angle to within its digits, if there is
-// one of small numbers: slopes such as 3 : 4, and all multiples of 45°. Not of length 1.
+// A direction (x, y) of small whole numbers that matches the angle to within its digits, if there
+// is one: slopes such as 3 : 4, and all multiples of 45°. Not of length 1.
 [[nodiscard]] std::optional<RationalVec> slopeOf(double degrees);
 
-[[nodiscard]] std::optional<Rational> exactRoot(const Rational&); // if it is rational
+[[nodiscard]] std::optional<Rational> exactRoot(const Rational&); // if that is rational
 
 // factor·√square.
 [[nodiscard]] Surd surdOf(const Rational& factor, const Rational& square);

@@ -1,6 +1,6 @@
 #pragma once
-// What must be known of forces beside their figures: of one solution, or of several together, as in
-// envelopes and influence lines, where each holds for the largest of all.
+// What must be known about forces besides their values: for one solution, or for several together,
+// as in envelopes and influence lines, where each item holds for the largest of all.
 
 #include "statics/solve/analysis.hpp"
 
@@ -11,36 +11,36 @@ namespace gusset {
 
 struct Reliance {
     Status status = Status::Invalid;
-    Trust trust;         // the worst of each; its errors are over the two that follow
+    Trust trust;         // the worst of each; its errors are relative to `largest` and `farthest`
     double largest = 0;  // N, of any load, reaction or force
-    double inMember = 0; // N, of any member; not of unit loads
+    double inMember = 0; // N, of any member; not for unit loads
     double farthest = 0; // m, of any displacement, by components
     std::vector<Assumption> assumed;
     std::optional<StandsOut> standsOut;
     std::optional<BarelyHeld> barelyHeld;
 };
 
-// What a solution says of the analysis that it is of.
+// The notes of a solution that come from its analysis.
 [[nodiscard]] std::optional<StandsOut> standsOutOf(const Analysis&);
 [[nodiscard]] std::optional<BarelyHeld> barelyHeldOf(const Analysis&);
 
 [[nodiscard]] Reliance relianceOf(const Solution&);
-// Before anything was answered.
+// Before any loads are solved for.
 [[nodiscard]] Reliance relianceOf(const Analysis&);
 void include(Reliance&, const Response&);
 void include(Reliance&, const UnitResponses&);
 
-// By how much rounding may put any force off, N, and any displacement, m.
+// Rounding error bound of any force, N, and any displacement, m.
 [[nodiscard]] double forceErrorOf(const Reliance&);
 [[nodiscard]] double displacementErrorOf(const Reliance&);
-// As of a solution; and whether it is zero only as the bound of its error is larger.
+// As for a solution; and whether it counts as zero only because its error bound is larger.
 [[nodiscard]] bool isZero(const Reliance&, double force);
 [[nodiscard]] bool isBelowBound(const Reliance&, double force);
-// Whether it is written 0 only as it is nothing beside a load or a reaction, such as a load on a
-// support; beside the forces of the members it is not.
+// Whether it is written as 0 only because it is negligible beside a load or a reaction, such as a
+// load on a support; beside the forces of the members it is not.
 [[nodiscard]] bool isNegligible(const Reliance&, double force);
 
-// Why there are no answers; `ofMechanism`: "the truss is a mechanism: it has no envelope…".
+// Why there are no results; `ofMechanism`: "the truss is a mechanism: it has no envelope…".
 [[nodiscard]] Issues whyUnanswered(const Truss&, const Analysis&, const char* ofMechanism);
 
 } // namespace gusset

@@ -1,6 +1,6 @@
 #pragma once
-// solve() for a truss that changes little from one call to the next, as in a drag: what the last
-// call learned of names, pivots, orders and patterns is used again while only numbers change.
+// solve() for a truss that changes little between calls, as in a drag: what the last call found out
+// about names, pivots, orders and patterns is reused while only numbers change.
 
 #include "model/validate/recheck.hpp"
 #include "statics/solve/analysis.hpp"
@@ -9,7 +9,7 @@ namespace gusset {
 
 class Solver {
 public:
-    // What solve() gives. Of more redundants than are shown, others may be.
+    // The result of solve(). If there are more redundants than are shown, others may be shown.
     [[nodiscard]] Solution solve(const Truss&, const LoadChoice& = {});
 
 private:

@@ -1,7 +1,7 @@
 #pragma once
 // Which members and reactions a truss could do without, one for each degree of indeterminacy.
-// Elimination leaves their columns free; the state of self-stress of each tells what shares its
-// force (Pellegrino & Calladine 1986).
+// Elimination leaves their columns free; the state of self-stress of each shows which members share
+// its force (Pellegrino & Calladine 1986).
 
 #include "statics/equilibrium/equilibrium.hpp"
 
@@ -9,11 +9,11 @@
 
 namespace gusset {
 
-// One of the members or reactions that equilibrium could do without. Others may stand in its place.
+// One of the members or reactions that equilibrium could do without. It may not be the only choice.
 struct Redundant {
     MemberId member;               // if valid
     int restraint = -1;            // else the index of a Restraint
-    std::vector<MemberId> sharing; // members that it puts under force when it is stressed
+    std::vector<MemberId> sharing; // members stressed along with it
 };
 
 inline constexpr std::size_t kRedundantsShown = 12; // Counting tells how many there are
