@@ -28,7 +28,7 @@ constexpr std::array<SampleChoice, 11> kChoices{{
     {Cantilever, "Cantilever", 1, kMostPanels, false, Upper},
 }};
 
-// The truss while it grows: rows of joints by their place along the span.
+// The truss under construction: rows of joints by their place along the span.
 struct Draft {
     const SampleSpec& spec;
     int panels = 0;
@@ -36,7 +36,7 @@ struct Draft {
     std::vector<JointId> lower;
     std::vector<JointId> upper;
 
-    // Shares of span and rise.
+    // Both as fractions, of span and rise.
     JointId joint(double across, double up) {
         truss.joints.push_back({nextLabel(truss), {across * spec.span, up * spec.rise}, {}});
         return JointId{static_cast<int>(truss.joints.size()) - 1};
@@ -61,9 +61,9 @@ struct Draft {
     }
 };
 
-// Lower joints 0 … n, upper joints over 1 … n − 1 at the height that `heightAt` gives for a share
-// of the span; chords and inclined end members. `upper` gets unused ends, so that both rows count
-// alike.
+// Lower joints 0 … n, upper joints over 1 … n − 1 at the height that `heightAt` gives for a
+// fraction of the span; chords and inclined end members. `upper` gets unused ends, so that both
+// rows have the same indices.
 template <class Height>
 void layChords(Draft& draft, const Height& heightAt) {
     const int n = draft.panels;
@@ -103,8 +103,8 @@ void diagonals(Draft& draft, const Falls& falls) {
 
 constexpr auto kLevel = [](double) { return 1.0; };
 
-// Falling towards the middle, as Pratt's do; a middle panel of an odd count takes the left half's
-// way.
+// Falling towards the middle, as in a Pratt truss; the middle panel of an odd count follows the
+// left half.
 bool isLeftOfMiddle(const Draft& draft, int panel) { return 2 * panel + 1 <= draft.panels; }
 
 void pratt(Draft& draft) {
@@ -147,8 +147,8 @@ void warren(Draft& draft) {
     }
 }
 
-// Every post but the middle one has a joint at half its height, from which two braces go to the
-// chords of the next post towards the middle.
+// Every post but the middle one has a joint at half its height, with two braces from there to the
+// chords at the next post towards the middle.
 void kBraced(Draft& draft) {
     layChords(draft, kLevel);
     const auto middle = static_cast<std::size_t>(draft.panels / 2);
@@ -176,7 +176,7 @@ void kingPost(Draft& draft) {
     }
 }
 
-// Two posts, and a brace between them without which the middle panel would sway.
+// Two posts, with a brace between them, as the middle panel would sway without one.
 void queenPost(Draft& draft) {
     layChords(draft, kLevel);
     posts(draft);

@@ -1,5 +1,5 @@
 #pragma once
-// Trusses of the usual forms, to begin with: span, rise, panels and a load a joint. Each is
+// Trusses of the usual forms to start from: span, rise, panels and a load per joint. Each is
 // statically determinate on a pin and a roller.
 
 #include "core/outcome.hpp"
@@ -26,9 +26,9 @@ enum class LoadedChord { Upper, Lower };
 
 struct SampleSpec {
     SampleForm form = SampleForm::Pratt;
-    double span = 12; // length units, > 0; of a cantilever its reach
+    double span = 12; // length units, > 0; for a cantilever, its reach
     double rise = 3;  // length units, > 0
-    int panels = 4;   // of the forms that have a choice
+    int panels = 4;   // for the forms that have a choice
     double load = 10; // force units, down, on each inner joint of the loaded chord; 0: none
     LoadedChord loaded = LoadedChord::Lower;
     Units units;
@@ -37,7 +37,7 @@ struct SampleSpec {
 struct SampleChoice {
     SampleForm form;
     const char* name;
-    int fewestPanels; // equal to the most: no choice
+    int fewestPanels; // equal to mostPanels: no choice
     int mostPanels;
     bool evenPanels;
     LoadedChord usual; // the chord that mostly carries the load
@@ -45,7 +45,7 @@ struct SampleChoice {
 [[nodiscard]] std::span<const SampleChoice> sampleChoices(); // in the order of the enumeration
 [[nodiscard]] const SampleChoice& choiceOf(SampleForm);
 
-// The panel count is brought into the form's range. Fails on sizes that are not positive or not
+// The panel count is clamped to the form's range. Fails on sizes that are not positive or not
 // finite.
 [[nodiscard]] Outcome<Truss> makeSample(const SampleSpec&);
 

@@ -17,17 +17,17 @@ struct AreaMoments {
     double least = 0; // second moment of area about the weak axis through the centroid
 };
 
-// No formula here takes the difference of two that are nearly the same, so that a wall however thin
-// has an area and a radius.
+// No formula here subtracts two nearly equal numbers, so that even a very thin wall has an area and
+// a radius.
 
 AreaMoments ring(double outer, double wall) {
     const double inner = outer - 2 * wall;
-    const double between = 4 * wall * (outer - wall); // of the squares of the two diameters
+    const double between = 4 * wall * (outer - wall); // the squared diameters differ by this
     return {std::numbers::pi * between / 4,
             std::numbers::pi * between * (outer * outer + inner * inner) / 64};
 }
 
-// About the axis along `breadth`, of a rectangle with a rectangular hole in the middle: the wall
+// About the axis along `breadth`, for a rectangle with a rectangular hole in the middle: the walls
 // above and below, then those beside the hole.
 double hollowMoment(double breadth, double height, double wall) {
     const double inner = height - 2 * wall;
@@ -46,7 +46,7 @@ AreaMoments rectangle(double one, double other) {
     return {one * other, std::max(one, other) * thin * thin * thin / 12};
 }
 
-// Two rectangles: the leg `height`, and what the leg `breadth` adds beside it.
+// Two rectangles: the leg `height`, and the part of the leg `breadth` beside it.
 AreaMoments angle(double height, double breadth, double thickness) {
     const double beside = breadth - thickness;
     const double area1 = height * thickness;
@@ -67,7 +67,7 @@ AreaMoments angle(double height, double breadth, double thickness) {
     return {area1 + area2, (ownX * ownY + ownX * awayY + awayX * ownY) / largest};
 }
 
-// A power of two near the largest dimension: in such units no fourth power is beyond a double.
+// A power of two near the largest dimension: in such units no fourth power overflows a double.
 double unitOf(const Section& section) {
     double largest = 0;
     for (const auto& [key, size] : section.dimensions) {

@@ -36,7 +36,7 @@ std::string listed(std::span<const Keys> keys) {
     return text;
 }
 
-// Hollow: two walls must leave room between them. Angle: the legs must reach beyond the corner.
+// Hollow: there must be room between the two walls. Angle: the legs must reach beyond the corner.
 std::optional<std::string> faultOfThickness(const Section& section, double thickness) {
     const double walls = section.shape == "angle" ? 1 : 2;
     if (section.shape == "flat") {

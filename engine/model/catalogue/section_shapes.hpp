@@ -26,11 +26,11 @@ struct SectionShape {
 [[nodiscard]] const SectionShape* findSectionShape(std::string_view name); // null: no such shape
 [[nodiscard]] std::optional<double> dimensionOf(const Section&, std::string_view key);
 
-// What is wrong with the size of a section or a number of a material, as the end of a sentence.
+// What is wrong with the size of a section or a number of a material, as a sentence ending.
 [[nodiscard]] std::optional<std::string> faultOfSize(double);
 
-// What hinders the dimensions of a section from making its shape, as a sentence; nothing when they
-// do. Precondition: the shape is one of sectionShapes().
+// Why the dimensions of a section can't make its shape, as a sentence; nothing when they can.
+// Precondition: the shape is one of sectionShapes().
 [[nodiscard]] std::optional<std::string> faultOfDimensions(const Section&);
 
 } // namespace gusset

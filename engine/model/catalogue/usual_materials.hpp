@@ -1,6 +1,6 @@
 #pragma once
-// Materials to begin with, in the units of a model. Nominal values of standards; what is built with
-// has its own certificate.
+// Materials to start from, in the units of a model. Nominal values from standards; the material
+// actually used has its own certificate.
 
 #include "model/truss/truss.hpp"
 
@@ -10,7 +10,7 @@ namespace gusset {
 // EN 1991-1-1:2002, table A.4.
 [[nodiscard]] Material usualSteel(const Units&);
 // Softwood C24: EN 338:2016, table 1, mean modulus and mean density; α along the grain, common
-// practice. Without a strength: it differs by kind of stress.
+// practice. No strength, as it depends on the kind of stress.
 [[nodiscard]] Material usualTimber(const Units&);
 
 } // namespace gusset

@@ -5,8 +5,8 @@
 
 namespace gusset {
 
-// Turns every number of the truss into the given units; does not set Truss::units. A quantity that
-// is or becomes Plain keeps its number: no unit says what it was.
+// Converts every number of the truss to the given units; does not set Truss::units. A quantity that
+// is or becomes Plain keeps its number, as its unit is unknown.
 void convertNumbers(Truss&, const Units& to);
 
 } // namespace gusset

@@ -1,4 +1,4 @@
-// What undo calls an edit.
+// The text that undo shows for an edit.
 
 #include "model/edit/edit.hpp"
 
@@ -114,7 +114,7 @@ std::string name(const Truss&, const SetUnits&) { return "Change units"; }
 std::string name(const Truss&, const SetClassSettings&) { return "Change class settings"; }
 std::string name(const Truss&, const SetChecks&) { return "Change how members are checked"; }
 
-// By what differs first: lists of this kind are edited one entry at a time.
+// Named by the first entry that differs: lists of this kind are edited one entry at a time.
 template <class Named>
 std::string nameOfList(const std::string& what, const std::vector<Named>& before,
                        const std::vector<Named>& after) {

@@ -21,7 +21,7 @@ bool isIn(const List& list, Id<Tag> id) {
     return id.valid() && id.at() < list.size();
 }
 
-// Each changes the truss in place, or says why it can't.
+// Each changes the truss in place, or says why it can't be done.
 using Refusal = std::optional<Issue>;
 
 Refusal change(Truss& truss, const AddJoint& edit) {
@@ -84,7 +84,7 @@ Refusal change(Truss& truss, const SplitMember& edit) {
     return std::nullopt;
 }
 
-// The joint that is meant by an end: the given one, one on the spot, or a new one.
+// The joint at an end: the given one, an existing one at that position, or a new one.
 JointId jointFor(Truss& truss, const MemberEnd& end) {
     const JointId there = end.joint.valid() ? end.joint : jointAt(truss, end.at);
     if (there.valid()) {
@@ -209,7 +209,7 @@ Refusal change(Truss& truss, const CopyThings& edit) {
     return std::nullopt;
 }
 
-// One of a list, or a new one at its end. Gives back the id that stood there.
+// Replaces an entry of a list, or adds one at its end. Returns the id that was there before.
 template <class Thing>
 std::optional<std::string> putIn(std::vector<Thing>& list, int index, const Thing& to) {
     const auto at = static_cast<std::size_t>(index);
@@ -236,7 +236,7 @@ std::optional<std::string> takeFrom(std::vector<Thing>& list, int index) {
     return id;
 }
 
-// What refers to a thing follows its id; there is no thing without one before.
+// References follow a thing's id. There is no such thing if there was no id before.
 Refusal renameMaterial(Truss& truss, const std::optional<std::string>& before,
                        const std::string& after) {
     if (!before) {

@@ -1,6 +1,6 @@
 #pragma once
-// Every change of a model, as data. One pure function applies it; the board, the tables and the
-// tests all go through it. An edit that can't be done leaves the model as it was and says why.
+// Every change to a model, as data. One pure function applies it; the board, the tables and the
+// tests all use it. An edit that can't be done leaves the model unchanged and says why.
 
 #include "core/one_of.hpp"
 #include "core/outcome.hpp"
@@ -13,7 +13,7 @@
 
 namespace gusset {
 
-// An end of a member being drawn: a joint that is there, or a new one at `at`, which may stand on a
+// An end of a member being drawn: an existing joint, or a new one at `at`, which may lie on a
 // member and split it.
 struct MemberEnd {
     JointId joint;
@@ -27,14 +27,14 @@ struct AddJoint {
 struct MoveJoint {
     JointId joint;
     Vec2 to;
-    MemberId splits{}; // a member that it is put on, which becomes two
+    MemberId splits{}; // the member that it is placed on, which is split in two
 };
 struct MoveJoints { // each to its own place
     std::vector<JointId> joints;
-    std::vector<Vec2> to; // as many
-    std::string label{};  // for undo: "Turn 5 joints"; empty: that they move
+    std::vector<Vec2> to; // the same number
+    std::string label{};  // for undo: "Turn 5 joints"; empty: the text for moving
 };
-struct MergeJoints { // `gone` gives its members, supports and loads to `into`
+struct MergeJoints { // `gone` passes its members, supports and loads to `into`
     JointId gone;
     JointId into;
 };
@@ -42,7 +42,7 @@ struct RenameJoint {
     JointId joint;
     std::string label;
 };
-struct DrawMember { // joints appear at ends that have none
+struct DrawMember { // joints are added at ends that have none
     MemberEnd from;
     MemberEnd to;
 };
@@ -74,7 +74,7 @@ struct SetLoad {
     LoadId load;
     Load to;
 };
-struct Things { // also what a selection is
+struct Things { // also used as the selection
     std::vector<JointId> joints;
     std::vector<MemberId> members;
     std::vector<SupportId> supports;
@@ -85,47 +85,49 @@ struct Things { // also what a selection is
     }
     friend bool operator==(const Things&, const Things&) = default;
 };
-struct Remove { // with a joint go its members, supports and loads
+struct Remove { // a joint's members, supports and loads go with it
     Things things;
 };
-// Where a copy stands: p goes to p.x · xAxis + p.y · yAxis + shift. A mirror image about the line x
-// = c has xAxis (−1, 0) and shift (2c, 0).
+// Where a copy goes: p is mapped to p.x · xAxis + p.y · yAxis + shift. A mirror image about the
+// line x = c has xAxis (−1, 0) and shift (2c, 0).
 struct Placement {
     Vec2 xAxis{1, 0};
     Vec2 yAxis{0, 1};
     Vec2 shift;
 };
-struct CopyThings { // joints with the members and loads named; what lands on a joint joins it
+struct CopyThings { // joints with the listed members and loads; a copy that lands on a joint merges
+                    // with it
     Things things;
-    std::vector<Placement> placements; // a copy each
-    std::string label{};               // for undo: "Mirror 5 joints"; empty: that it copies
+    std::vector<Placement> placements; // one per copy
+    std::string label{};               // for undo: "Mirror 5 joints"; empty: the text for copying
 };
-struct SetMaterial { // an index at the end adds one; sections follow a change of its id
+struct SetMaterial { // an index past the end adds one; sections follow a change of its id
     int index = 0;
     Material to;
 };
-struct RemoveMaterial { // its sections go without
+struct RemoveMaterial { // its sections are left without one
     int index = 0;
 };
-struct SetSection { // an index at the end adds one; members follow a change of its id
+struct SetSection { // an index past the end adds one; members follow a change of its id
     int index = 0;
     Section to;
 };
-struct RemoveSection { // its members go without
+struct RemoveSection { // its members are left without one
     int index = 0;
 };
 struct UseSection { // for these members
     std::vector<MemberId> members;
     std::string section;
 };
-struct WarmMembers { // these, all alike
+struct WarmMembers { // these, all by the same amount
     std::vector<MemberId> members;
     double warming = 0; // K
 };
 struct SetTitle {
     std::string title;
 };
-struct SetUnits { // relabels when `convert` is false; converts the numbers when it is true
+struct SetUnits { // only relabels when `convert` is false; also converts the numbers when it is
+                  // true
     Units units;
     bool convert = false;
 };
@@ -135,10 +137,10 @@ struct SetClassSettings {
 struct SetChecks { // how members are checked
     CheckSettings to;
 };
-struct SetCombinations { // all of them, as they are to be
+struct SetCombinations { // the complete new list
     std::vector<Combination> to;
 };
-struct SetMovingLoads { // likewise
+struct SetMovingLoads { // the complete new list
     std::vector<MovingLoad> to;
 };
 struct ReplaceTruss { // a link, a file, an example, a new board
@@ -153,8 +155,8 @@ using EditKind =
                  WarmMembers, SetCombinations, SetMovingLoads, SetTitle, SetUnits, SetClassSettings,
                  SetChecks, ReplaceTruss>;
 
-// One of these, shared since nothing changes it. It is made and taken apart in edit.cpp alone: as
-// inline code the variant would be most of each object file that hands an edit on.
+// One of these, shared because it never changes. It is created and taken apart only in edit.cpp:
+// inline, the variant would be most of each object file that passes an edit on.
 class Edit {
 public:
     template <class Kind>
@@ -172,7 +174,7 @@ private:
 
 [[nodiscard]] Outcome<Truss> apply(const Truss&, const Edit&);
 
-// What undo calls it, as "Move joint C": named with the model before the edit.
+// The text for undo, as "Move joint C": names are those before the edit.
 [[nodiscard]] std::string describe(const Truss& before, const Edit&);
 
 } // namespace gusset

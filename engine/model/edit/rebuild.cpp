@@ -11,7 +11,7 @@ namespace gusset {
 
 namespace {
 
-// Into a chord or a path, wherever it ran from one end of the member to the other.
+// Adds the joint to a chord or a path wherever it runs from one end of the member to the other.
 void runThrough(std::vector<JointId>& path, const Member& member, JointId joint) {
     for (std::size_t i = 1; i < path.size(); ++i) {
         const bool along = (path[i - 1] == member.a && path[i] == member.b) ||
@@ -44,7 +44,7 @@ bool sameSupport(const Support& one, const Support& other) {
     return one.joint == other.joint && one.kind == other.kind && one.reaction == other.reaction;
 }
 
-// The first of each kind stays.
+// Keeps the first of each group of equals.
 template <class List, class Same>
 void dropRepeated(List& list, const Same& same) {
     List kept;
@@ -58,7 +58,7 @@ void dropRepeated(List& list, const Same& same) {
     list = std::move(kept);
 }
 
-// Without length, or between joints that are joined already.
+// Drops members of zero length, or between joints that are already connected.
 void dropUselessMembers(Truss& truss) {
     std::erase_if(truss.members, [](const Member& member) { return member.a == member.b; });
     dropRepeated(truss.members, [](const Member& one, const Member& other) {
@@ -66,7 +66,7 @@ void dropUselessMembers(Truss& truss) {
     });
 }
 
-// A load on the member goes to the half that it stands on, or to the joint.
+// A load on the member goes to the half that it is on, or to the joint.
 void moveLoadsToHalves(Truss& truss, const Member& member, JointId joint) {
     for (Load& load : truss.loads) {
         auto* force = std::get_if<MemberForce>(&load.what);
@@ -102,7 +102,7 @@ std::vector<JointId> jointsOf(const Truss& truss, const Things& things) {
     return joints;
 }
 
-// Where each joint's copy is; none for joints that are not copied.
+// The copy of each joint; none for joints that are not copied.
 std::vector<JointId> copyJoints(Truss& truss, const std::vector<JointId>& joints,
                                 const Placement& placement) {
     std::vector<JointId> copies(truss.joints.size());

@@ -33,7 +33,7 @@ void eraseAt(std::vector<Thing>& things, const Test& goes) {
     things.resize(kept);
 }
 
-// What becomes of each joint: its new place, or none.
+// The new index of each joint, or none.
 class Renumbering {
 public:
     explicit Renumbering(const std::vector<bool>& goes) {
@@ -56,7 +56,7 @@ private:
     std::vector<JointId> to_;
 };
 
-// Whether the load can't stand any more; else it has its joints' new places.
+// Whether the load loses a joint that it needs; if not, its joints are renumbered.
 bool losesJoints(Load& load, const Renumbering& joints) {
     if (auto* chord = std::get_if<ChordLoad>(&load.what)) {
         joints.apply(chord->chord);

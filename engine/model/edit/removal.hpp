@@ -1,15 +1,15 @@
 #pragma once
-// Taking things out of a model, with everything that can't stand without them.
+// Removing things from a model, with everything that depends on them.
 
 #include "model/edit/edit.hpp"
 
 namespace gusset {
 
-// With a joint go its members, supports and loads; chords and paths close over it, and go as well
-// when fewer than two joints are left of them. Ids without a thing behind them are passed over.
+// A joint's members, supports and loads go with it; chords and paths skip it, and are removed too
+// when fewer than two joints are left. Invalid ids are ignored.
 void removeThings(Truss&, const Things&);
 
-// Loads on members that are no longer there.
+// Removes loads on members that no longer exist.
 void dropLoadsOffMembers(Truss&);
 
 } // namespace gusset

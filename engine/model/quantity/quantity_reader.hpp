@@ -10,12 +10,13 @@
 
 namespace gusset {
 
-// Turns a number in a unit that was typed into the field's unit; nothing when it is no unit here.
+// Converts a number from a typed unit to the field's unit; nothing when the unit is not allowed
+// here.
 using UnitReader = std::function<std::optional<double>(double, std::string_view unit)>;
 
 struct QuantityField {
     UnitReader convert;
-    std::string unitsSay; // for messages: what may be typed
+    std::string unitsSay; // for messages: the units that may be typed
     bool isLength = false;
 };
 

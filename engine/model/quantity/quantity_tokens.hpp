@@ -1,6 +1,6 @@
 #pragma once
-// Typed text cut into numbers, words and signs. Typographic signs become the plain ones: − × · ÷ √
-// ′ ″.
+// Typed text split into numbers, words and signs. Typographic signs are replaced by plain ones: − ×
+// · ÷ √ ′ ″.
 
 #include "core/outcome.hpp"
 
@@ -14,7 +14,7 @@ struct QuantityToken {
     enum class Kind { Number, Word, Sign, End };
     Kind kind = Kind::End;
     double value = 0;     // of a Number
-    bool isWhole = false; // a Number written with digits alone
+    bool isWhole = false; // a Number written with digits only
     std::string text;     // as typed; Sign: one of + - * / ( ) , ; @
 };
 
@@ -22,8 +22,8 @@ inline constexpr std::size_t kLongestInput = 200; // bytes
 
 [[nodiscard]] std::string withPlainSigns(std::string_view text);
 
-// Ends with an End. A comma between two digits is a decimal comma; where it might as well divide
-// thousands ("1,000") it is refused.
+// The last token is an End. A comma between two digits is a decimal comma; where it might equally
+// be a thousands separator ("1,000") it is refused.
 [[nodiscard]] Outcome<std::vector<QuantityToken>> quantityTokens(std::string_view text);
 
 } // namespace gusset

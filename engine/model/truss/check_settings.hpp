@@ -1,6 +1,6 @@
 #pragma once
-// How members are checked: plain data of the model, without units. What is checked with it, and by
-// which formula, is design/member_checks.
+// How members are checked: plain data of the model, without units. For what is checked with it, and
+// by which formula, see design/member_checks.
 
 #include "core/outcome.hpp"
 
@@ -10,7 +10,7 @@
 
 namespace gusset {
 
-enum class ColumnFormula { Euler, En1993, Aisc360 }; // by which a member buckles
+enum class ColumnFormula { Euler, En1993, Aisc360 }; // the buckling formula
 enum class BucklingCurve { A0, A, B, C, D };         // EN 1993-1-1:2005, table 6.1
 enum class AiscSafety { Resistance, Allowable };     // φ · P_n, or P_n / Ω
 
@@ -21,7 +21,7 @@ struct CheckSettings {
     double eulerFactor = 2;      // Euler: what the critical force is divided by, ≥ 1
     BucklingCurve curve = BucklingCurve::C;
     double gammaM0 = 1; // EN 1993-1-1, 6.1: of the cross-section
-    double gammaM1 = 1; // and of the member; a national annex may say otherwise
+    double gammaM1 = 1; // of the member; a national annex may specify other values
     AiscSafety safety = AiscSafety::Resistance;
     double phi = 0.9;    // AISC 360-16, D2 and E1
     double omega = 1.67; // likewise
@@ -33,15 +33,15 @@ struct CheckSettings {
     friend bool operator==(const CheckSettings&, const CheckSettings&) = default;
 };
 
-// The numbers among them, by their keys in files: read, written, examined and typed alike.
+// The numeric settings, by their keys in files; used for reading, writing, validating and typing.
 struct CheckNumber {
     std::string_view key;
     double CheckSettings::*value;
     double least = 1;
     double most = 100;
-    bool orNone = false; // 0 is allowed too: no limit
+    bool orNone = false; // 0 is also allowed: no limit
     const char* range = "1 to 100";
-    const char* says = ""; // what it is; both for messages
+    const char* says = ""; // for messages
 };
 inline constexpr std::array<CheckNumber, 9> kCheckNumbers{{
     {"K", &CheckSettings::effectiveLength, 0.1, 10, false, "0.1 to 10",
@@ -60,7 +60,7 @@ inline constexpr std::array<CheckNumber, 9> kCheckNumbers{{
      "the largest slenderness of members in compression"},
 }};
 
-// Numbers out of range, each at its place in the file, with the range that it may have.
+// Numbers out of range, each with its place in the file and the allowed range.
 [[nodiscard]] Issues faultsOf(const CheckSettings&);
 
 } // namespace gusset

@@ -1,5 +1,5 @@
 #pragma once
-// The conventions in which a class writes its working. They change the writing, never the truth.
+// The conventions in which a class writes its working. They change the notation, never the results.
 
 #include "core/number.hpp"
 
@@ -7,7 +7,7 @@
 
 namespace gusset {
 
-enum class MomentSense { Clockwise, Anticlockwise }; // which turn counts positive
+enum class MomentSense { Clockwise, Anticlockwise }; // which sense of rotation is positive
 enum class AngleStyle { SinCos, Cosines, Slopes };   // one angle; cosine to each axis; slope ratio
 enum class AxisNames { HV, XY };                     // ΣH and ΣV, or ΣF_x and ΣF_y
 enum class SymbolStyle { FAB, AB, S1 };              // F_AB, AB, or S with the member's number
@@ -15,7 +15,7 @@ enum class AssumedSense {
     Tension,
     Guessed
 };                                          // unknown forces drawn away from the joint, or guessed
-enum class CarriedValues { Full, Rounded }; // what goes from one step into the next
+enum class CarriedValues { Full, Rounded }; // carried from one step to the next
 
 struct ClassSettings {
     MomentSense moments = MomentSense::Anticlockwise;

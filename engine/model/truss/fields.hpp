@@ -1,11 +1,11 @@
 #pragma once
-// What the things of a model are made of: of each kind a table of its fields, in the order in which
-// files have them. Reader, writer, the examination of numbers and the change of units go through
-// these tables, and the test of the schema compares it with them, so that a field is described
-// once. What is no plain field stands in their code: the word of a support's kind and the pin's
-// settlement, the two joints of a load on a member, self-weight, a shape's dimensions, the factors
-// of a combination, axles and uniform part of a moving load. Settings have such tables too:
-// kCheckNumbers, and the words in exchange/files/format_words.
+// The fields of the things in a model: one table for each kind, in the order used in files. Reader,
+// writer, validation of numbers and conversion of units go through these tables, and the schema
+// test compares the schema with them, so that a field is described only once. Their code handles
+// whatever is not a plain field: the word for a support's kind and the pin's settlement, the two
+// joints of a load on a member, self-weight, a shape's dimensions, the factors of a combination,
+// axles and uniform part of a moving load. Settings have such tables too: kCheckNumbers, and the
+// words in exchange/files/format_words.
 
 #include "model/truss/truss.hpp"
 
@@ -16,7 +16,7 @@
 
 namespace gusset {
 
-enum class Quantity { // what a number measures, and so which of the model's units it is in
+enum class Quantity { // what a number measures, and so which of the model's units it has
     None,             // no unit, or always the same one: degrees, kelvins, kg/m³
     Force,
     Length,
@@ -28,9 +28,9 @@ enum class Quantity { // what a number measures, and so which of the model's uni
 };
 
 enum class Presence {
-    Usual,   // may be left out, and is where it is 0, empty or none
-    Written, // always written; the reader knows what to say when it is missing
-    Needed,  // always written, and a file without it has a fault
+    Usual,   // optional; left out when it is 0, empty or none
+    Written, // always written; the reader handles a missing one
+    Needed,  // always written; a file without it has an error
 };
 
 enum class Limits {
@@ -39,12 +39,12 @@ enum class Limits {
     Size,     // kSmallestSize to kLargestSize
 };
 
-// Where a field stands in a thing: one of these. As a variant they would weigh much more.
+// Where a thing stores a field: one of these. A variant would be much larger.
 template <class Thing>
 struct ValuePlace {
     double Thing::*number = nullptr;
     std::optional<double> Thing::*optional = nullptr;
-    Vec2 Thing::*vector = nullptr; // and which component of it
+    Vec2 Thing::*vector = nullptr; // and which of its components
     double Vec2::*component = nullptr;
     std::string Thing::*text = nullptr;
     JointId Thing::*joint = nullptr;
@@ -68,7 +68,7 @@ struct Field {
 };
 
 template <class Thing>
-inline constexpr auto kFields = nullptr; // of things without a table: nothing can go through it
+inline constexpr auto kFields = nullptr; // for things without a table: any use fails to compile
 
 template <>
 inline constexpr auto kFields<Joint> = std::to_array<Field<Joint>>({
@@ -102,7 +102,7 @@ inline constexpr auto kPinSettleFields = std::to_array<Field<Support>>({
 
 template <>
 inline constexpr auto kFields<Load> = std::to_array<Field<Load>>({
-    // besides those of its kind
+    // in addition to those of its kind
     {"case", &Load::caseId},
 });
 template <>
@@ -170,14 +170,14 @@ inline constexpr auto kFields<MovingUniform> = std::to_array<Field<MovingUniform
     {"length", &MovingUniform::length, Presence::Usual, Quantity::Length, Limits::Positive},
 });
 
-// A field of one thing: what its table says, and where its value stands: one of the pointers. Those
-// who go through the fields are given these, the same for all kinds of things.
+// A field of one thing: what its table says, and a pointer to its value (one of these). Code that
+// goes through the fields gets these, the same for all kinds of things.
 struct FieldValue {
     std::string_view key;
     Presence presence;
     Quantity quantity;
     Limits limits;
-    double* number = nullptr; // also of an optional one that is there
+    double* number = nullptr; // also for an optional one that has a value
     std::optional<double>* optional = nullptr;
     std::string* text = nullptr;
     JointId* joint = nullptr;
@@ -199,7 +199,7 @@ private:
     void (*call_)(const void*, const FieldValue&);
 };
 
-// Hands over every field of a table, in order.
+// Passes every field of a table, in order.
 template <class Table, class Thing>
 void eachField(const Table& table, Thing& thing, FieldTaker take) {
     for (const auto& [key, at, presence, quantity, limits] : table) {
@@ -221,13 +221,13 @@ void eachField(const Table& table, Thing& thing, FieldTaker take) {
         take(value);
     }
 }
-// Of a thing that stays as it is: `take` only reads.
+// For a constant thing: `take` only reads.
 template <class Table, class Thing>
 void eachField(const Table& table, const Thing& thing, FieldTaker take) {
     eachField(table, const_cast<Thing&>(thing), take);
 }
 
-// Every joint that a load is given by.
+// Passes every joint that a load refers to.
 void eachJoint(Load&, const std::function<void(JointId&)>& take);
 
 } // namespace gusset

@@ -1,6 +1,6 @@
 #pragma once
-// Finds the member between two joints without searching for it: findMember() looks at every member,
-// which is too slow once for every load of a large model.
+// Finds the member between two joints without a search: findMember() looks at every member, which
+// is too slow when done for every load of a large model.
 
 #include "core/index_table.hpp"
 #include "model/truss/truss.hpp"
@@ -10,11 +10,11 @@ namespace gusset {
 class MemberIndex {
 public:
     explicit MemberIndex(std::size_t expected = 0) : members_(expected) {}
-    explicit MemberIndex(const Truss&); // passes over members whose joints are not there
+    explicit MemberIndex(const Truss&); // ignores members whose joints do not exist
 
-    // Adds a member; false when there is one between its joints already.
+    // Adds a member; false when there is already one between its joints.
     bool add(const Member&, MemberId);
-    [[nodiscard]] MemberId find(JointId a, JointId b) const; // either way round; none
+    [[nodiscard]] MemberId find(JointId a, JointId b) const; // in either direction; none
 
 private:
     IndexTable members_;

@@ -1,8 +1,8 @@
 #pragma once
-// The truss as its author wrote it: plain data in the author's own units, which `units` names. What
-// is written in a file or a link stands here without loss, also what is not computed yet; the
-// conversion to SI is one step, in statics/equilibrium/structure. x is to the right, y up, angles
-// in degrees anticlockwise from +x.
+// The truss as its author wrote it: plain data in the author's own units, which `units` names. It
+// holds everything in a file or a link without loss, including what is not computed yet; the
+// conversion to SI is a single step, in statics/equilibrium/structure. x is to the right, y up,
+// angles in degrees anticlockwise from +x.
 
 #include "core/ids.hpp"
 #include "core/vec2.hpp"
@@ -46,9 +46,10 @@ enum class SupportKind { Pin, Roller };
 struct Support {
     JointId joint;
     SupportKind kind = SupportKind::Pin;
-    double reaction = 90;   // roller: degrees, the line of its reaction; 90 rolls on a level floor
-    Vec2 settle;            // pin: the support's own movement, displacement units
-    double settleAlong = 0; // roller: the same, along the reaction's direction
+    double reaction =
+        90;      // roller: degrees, the line of its reaction; 90 for a roller on a level floor
+    Vec2 settle; // pin: the support's own movement, displacement units
+    double settleAlong = 0;    // roller: the same, along the reaction's direction
     UnknownKeys unknownSettle; // of a pin's "settle"
     UnknownKeys unknown;
 
@@ -69,16 +70,16 @@ struct AngledForce { // by size and angle
     friend bool operator==(const AngledForce&, const AngledForce&) = default;
 };
 
-struct ChordLoad {              // carried to the joints of a chord by tributary lengths
+struct ChordLoad {              // distributed to the joints of a chord by tributary lengths
     std::vector<JointId> chord; // at least two, in order
     double perLength = 0;       // force units per length unit of horizontal projection, positive up
     friend bool operator==(const ChordLoad&, const ChordLoad&) = default;
 };
 
-// On a member between its joints: carried to the two as by a simple beam, the nearer one taking
-// more.
+// On a member between its joints: distributed to the two as by a simple beam, so that the nearer
+// one takes more.
 struct MemberForce {
-    JointId from; // the two joints of the member, either way round
+    JointId from; // the two joints of the member, in either order
     JointId to;
     double at = 0; // length units from `from`, along the member
     double fx = 0; // force units, positive along +x
@@ -140,7 +141,7 @@ struct Axle {
 
 struct MovingUniform {
     double perLength = 0;         // force units per length unit of path, positive up
-    std::optional<double> length; // length units; none: as long as is worst
+    std::optional<double> length; // length units; none: the most unfavourable length
     UnknownKeys unknown;
     friend bool operator==(const MovingUniform&, const MovingUniform&) = default;
 };
@@ -149,14 +150,14 @@ struct MovingLoad {
     std::string id;
     std::vector<JointId> path;
     std::vector<Axle> axles;
-    std::optional<MovingUniform> uniform; // besides the axles, or instead
+    std::optional<MovingUniform> uniform; // in addition to the axles, or instead
     UnknownKeys unknown;
 
     friend bool operator==(const MovingLoad&, const MovingLoad&) = default;
 };
 
 struct Truss {
-    // Special members in truss.cpp: as inline code they would be most of each object file.
+    // Special members are defined in truss.cpp: inline, they would be most of each object file.
     Truss();
     Truss(const Truss&);
     Truss(Truss&&) noexcept;
@@ -176,21 +177,22 @@ struct Truss {
     std::vector<MovingLoad> moving;
     CheckSettings checks;
     ClassSettings classSettings;
-    std::string exercise; // JSON text, kept as it is, or empty
+    std::string exercise; // JSON text, kept unchanged, or empty
     UnknownKeys unknown;
 
     friend bool operator==(const Truss&, const Truss&);
 };
 
 [[nodiscard]] JointId findJoint(const Truss&, const std::string& label);
-// The member between two joints, either way round, or none.
+// The member between two joints, in either order, or none.
 [[nodiscard]] MemberId findMember(const Truss&, JointId a, JointId b);
 [[nodiscard]] std::string
 memberName(const Truss&, MemberId); // A–B by the labels: "AB", or "A1–B" when a label is longer
 [[nodiscard]] Vec2 memberVector(const Truss&, MemberId); // from a to b, length units
-// A, B, …, Z, A1, B1, …: what the joint of that number (from 0) is called unless its author says.
+// A, B, …, Z, A1, B1, …: the label of the joint with this number (from 0) unless its author chose
+// one.
 [[nodiscard]] std::string defaultLabel(int number);
-// The first of these that no joint has.
+// The first default label that no joint has.
 [[nodiscard]] std::string nextLabel(const Truss&);
 // Corners of the box around all joints; both at the origin for an empty truss.
 struct Extent {
@@ -198,11 +200,11 @@ struct Extent {
     Vec2 high;
 };
 [[nodiscard]] Extent extent(const Truss&);
-// The force of a joint load by components, force units; nothing for loads on more than
-// a joint.
+// The components of the force of a joint load, force units; nothing for loads on more than one
+// joint.
 [[nodiscard]] std::optional<Vec2> forceOf(const Load&);
-[[nodiscard]] JointId jointOf(const Load&); // none for loads on more than a joint
-// All that it is given by: one, a chord, a member's two; none of self-weight.
+[[nodiscard]] JointId jointOf(const Load&); // none for loads on more than one joint
+// All joints that it refers to: one, a chord, a member's two; none for self-weight.
 [[nodiscard]] std::vector<JointId> jointsOf(const Load&);
 // Sine and cosine of an angle in degrees, exact at multiples of 30, 45 and 90.
 [[nodiscard]] Vec2 directionOf(double degrees);

@@ -1,7 +1,7 @@
 #pragma once
-// The units a model is written in, their factors to SI, and typed input such as `4 ft 6 in` or
-// `2*1.5 kN`. Factors are exact by definition: the international foot and pound (1959) and standard
-// gravity (3rd CGPM, 1901); 1 lbf = 0.453 592 37 kg × 9.806 65 m/s².
+// The units of a model and their factors to SI. Factors are exact by definition: the international
+// foot and pound (1959) and standard gravity (3rd CGPM, 1901); 1 lbf = 0.453 592 37 kg × 9.806 65
+// m/s².
 
 #include "core/outcome.hpp"
 
@@ -26,12 +26,12 @@ struct Units {
     friend bool operator==(const Units&, const Units&) = default;
 };
 
-// How many newtons, metres, pascals one unit is; 1 for Plain (no unit written: numbers only).
+// How many newtons, metres or pascals one unit is; 1 for Plain (numbers without a unit).
 [[nodiscard]] double toNewton(ForceUnit);
 [[nodiscard]] double toMetre(LengthUnit);
 [[nodiscard]] double toPascal(StressUnit);
 
-// The same quantity in another unit: 1500 mm are exactly 1.5 m. Plain counts as the SI unit.
+// The same quantity in another unit: 1500 mm is exactly 1.5 m. Plain counts as the SI unit.
 [[nodiscard]] double converted(double value, ForceUnit from, ForceUnit to);
 [[nodiscard]] double converted(double value, LengthUnit from, LengthUnit to);
 [[nodiscard]] double converted(double value, StressUnit from, StressUnit to);
@@ -40,7 +40,8 @@ struct Units {
 [[nodiscard]] const char* symbolOf(ForceUnit);
 [[nodiscard]] const char* symbolOf(LengthUnit);
 [[nodiscard]] const char* symbolOf(StressUnit);
-// Every symbol of a kind of unit, for messages: "N, kN, MN, lbf, kip". The argument tells the kind.
+// Every symbol of a kind of unit, for messages: "N, kN, MN, lbf, kip". The argument selects the
+// kind.
 [[nodiscard]] std::string unitList(ForceUnit);
 [[nodiscard]] std::string unitList(LengthUnit);
 [[nodiscard]] std::string unitList(StressUnit);

@@ -1,6 +1,6 @@
 #pragma once
-// Which characters of a text a person can see. Names are compared by people: what can't be seen in
-// them makes two of them look the same.
+// Which characters of a text are visible. People compare names by eye: invisible characters make
+// two different names look the same.
 
 #include <optional>
 #include <string>
@@ -10,26 +10,26 @@ namespace gusset {
 
 enum class Visibility {
     Seen,
-    Blank,   // a space of some width, or a sign that is drawn as one
+    Blank,   // a space of some width, or a character drawn as one
     Mark,    // an accent, which needs a letter before it
-    Joining, // forms letters or signs before it: variation selectors and joiners
+    Joining, // modifies the characters before it: variation selectors and joiners
     Hidden,  // nothing is drawn: controls, zero-width and direction marks, tags, noncharacters
 };
 [[nodiscard]] Visibility visibilityOf(char32_t);
 
-// Whether a character has no place behind the one before it (0: it is the first): what is hidden,
-// and what is joining where it forms nothing, as behind a Latin letter.
+// Whether a character is invisible after the one before it (0: it is the first): hidden characters,
+// and joining ones where they have no effect, as after a Latin letter.
 [[nodiscard]] bool isOutOfSight(char32_t before, char32_t code);
 
-// The first character that is out of sight, if there is one. Precondition: UTF-8.
+// The first invisible character, if there is one. Precondition: UTF-8.
 [[nodiscard]] std::optional<char32_t> firstOutOfSight(std::string_view);
-[[nodiscard]] std::string withoutHidden(std::string_view); // of UTF-8, all that is in sight
+[[nodiscard]] std::string withoutHidden(std::string_view); // visible characters of UTF-8
 
-// Whether nothing of a text is seen: it is empty, or blanks, marks and hidden characters alone.
+// Whether nothing of a text is visible: it is empty, or only blanks, marks and hidden characters.
 [[nodiscard]] bool isBare(std::string_view);
 
-// A stranger's words for a person to read, on one line: what is out of sight is spelled, as
-// "A[U+200B]", what is no UTF-8 becomes U+FFFD.
+// Untrusted text for people to read, on one line: invisible characters are spelled out, as
+// "A[U+200B]", and anything that is not UTF-8 becomes U+FFFD.
 [[nodiscard]] std::string spelled(std::string_view);
 [[nodiscard]] std::string codePoint(char32_t); // "U+200B"
 

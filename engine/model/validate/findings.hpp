@@ -16,8 +16,8 @@ namespace gusset {
     return list + "[" + std::to_string(index) + "]";
 }
 
-// A place as it is on the way there: put into words only when there is something to say of it.
-// Holds on to what it lies within, which must outlive it.
+// A place as a chain of keys, turned into text only when there is something to report. Refers to
+// the place that contains it, which must outlive it.
 struct Place {
     const Place* within = nullptr;
     std::string_view name;
@@ -28,25 +28,25 @@ struct Place {
     [[nodiscard]] std::string text() const; // "members[3].b"
 };
 
-// Whether names, and what refers to them, are known to be sound: then only numbers are examined.
+// Whether names, and references to them, are known to be valid: then only numbers are checked.
 enum class Names { Unknown, Sound };
 
-// The errors of validate() alone.
+// Only the errors of validate().
 [[nodiscard]] Issues errorsOf(const Truss&, Names = Names::Unknown);
 
-// Allowed, and perhaps not meant: joints on one spot or without a member, members that cross or run
-// through a joint. Precondition: the model has no errors.
+// Allowed, but perhaps not intended: coincident joints, joints without a member, members that cross
+// or pass through a joint. Precondition: the model has no errors.
 [[nodiscard]] Issues suspicious(const Truss&);
 
-// The part of it that is about names: those that are drawn alike in letters of several alphabets.
+// The part of these that concerns names: those that look alike in letters of several alphabets.
 [[nodiscard]] Issues sameShapes(const Truss&);
 
 // Whether suspicious() still finds nothing after these joints have moved. Precondition: it found
-// nothing before, and the larger side of the extent is what it was.
+// nothing before, and the larger side of the extent is unchanged.
 [[nodiscard]] bool staysUnsuspicious(const Truss&, const std::vector<JointId>& moved);
 
-// The notes of validate(): these, and what is to be known of moving loads. Precondition: the model
-// has no errors.
+// The notes of validate(): these, and the notes on moving loads. Precondition: the model has no
+// errors.
 [[nodiscard]] Issues notesOf(const Truss&, Issues suspicions);
 
 } // namespace gusset

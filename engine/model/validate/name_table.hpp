@@ -1,5 +1,5 @@
 #pragma once
-// The names of one list, of which no two may look the same.
+// The names in one list, of which no two may look the same.
 
 #include "core/index_table.hpp"
 #include "model/validate/name_look.hpp"
@@ -14,7 +14,7 @@
 
 namespace gusset {
 
-// Does not hold the names: they must outlive it.
+// Does not own the names: they must outlive it.
 class NameTable {
 public:
     explicit NameTable(std::size_t expected = 0) : table_(expected) {
@@ -22,8 +22,8 @@ public:
         looks_.reserve(expected);
     }
 
-    // The name from before that is the same or looks the same; nothing when there is none, and this
-    // one is now in the table. Precondition: UTF-8.
+    // An earlier name that is the same or looks the same; nothing when there is none, and the name
+    // is then added to the table. Precondition: UTF-8.
     std::optional<std::string_view> add(std::string_view name) {
         std::string look = lookOf(name);
         const int index = static_cast<int>(names_.size());
@@ -35,7 +35,7 @@ public:
         looks_.push_back(std::move(look));
         return std::nullopt;
     }
-    // Whether this very name is in the table.
+    // Whether exactly this name is in the table.
     [[nodiscard]] bool contains(std::string_view name) const {
         const std::string look = lookOf(name);
         const int index = table_.find(hashOf(look), IsSame{looks_, look});
@@ -55,7 +55,7 @@ private:
 
     IndexTable table_;
     std::vector<std::string_view> names_;
-    std::vector<std::string> looks_; // one each
+    std::vector<std::string> looks_; // one per name
 };
 
 } // namespace gusset

@@ -12,14 +12,15 @@ namespace gusset {
 
 class MemberIndex;
 
-// What hinders a load on its way along the path: joints that no member joins, or a path that turns
-// back or climbs upright, so that no place on it has one abscissa. `at` is the place of the path.
+// What prevents a load from moving along the path: consecutive joints that no member connects, or a
+// path that turns back or runs vertically, so that a place on it has no unique abscissa. `at` is
+// the place of the path.
 [[nodiscard]] std::optional<Issue> faultOfPath(const Truss&, const MemberIndex&,
                                                const std::vector<JointId>& path,
                                                const std::string& at);
 
-// The faults of the paths of moving loads. Not errors: a member may be redrawn under a path that is
-// to stay.
+// The faults in the paths of moving loads. These are not errors: the user may redraw a member and
+// keep the path.
 [[nodiscard]] Issues pathNotes(const Truss&);
 
 } // namespace gusset

@@ -1,6 +1,6 @@
 #pragma once
-// validate() for a model that was valid a moment ago and of which perhaps only numbers have
-// changed: a joint that is dragged, a load that is typed.
+// validate() for a model that was valid just before and in which perhaps only numbers have changed:
+// a joint being dragged, a load being typed.
 
 #include "model/validate/validate.hpp"
 
@@ -8,11 +8,11 @@ namespace gusset {
 
 struct Checked {
     bool sound = false; // the truss had no errors
-    Truss truss;        // as it was, but for the numbers of members, supports and loads
+    Truss truss;        // as it was, except for the numbers of members, supports and loads
     Issues suspicions;  // of its geometry
 };
 
-// What validate() gives. Keeps what it needs to be quicker the next time.
+// The result of validate(). Keeps what it needs to be faster the next time.
 [[nodiscard]] Findings recheck(const Truss&, Checked&);
 
 } // namespace gusset

@@ -1,6 +1,6 @@
 #pragma once
-// What is wrong with a model (errors: it can't be computed) and what its author should know of it
-// (notes).
+// What is wrong with a model (errors: it can't be computed) and what its author should know about
+// it (notes).
 
 #include "core/outcome.hpp"
 #include "model/truss/limits.hpp"
@@ -17,20 +17,20 @@ struct Findings {
     Issues notes;
 };
 
-// Errors: names empty, too long, twice, or such that nobody can see them or tell them apart;
-// references to nothing; zero-length and double members; numbers that are not finite; words without
-// meaning. Notes: joints on one spot, members that cross or run through a joint, joints without a
-// member, names that are drawn alike in letters of several alphabets, and what leftOut() says.
+// Errors: names empty, too long, duplicate, invisible or indistinguishable; references to things
+// that do not exist; zero-length and duplicate members; numbers that are not finite; unknown words.
+// Notes: coincident joints, members that cross or pass through a joint, joints without a member,
+// names that look alike in letters of several alphabets, and the notes of leftOut().
 [[nodiscard]] Findings validate(const Truss&);
 
-// What the model holds that has no part in results: absentCases(), and what this version reads,
-// keeps and does not compute, one note a kind.
+// Parts of the model that have no effect on results: absentCases(), and what this version reads and
+// keeps but does not compute, one note per kind.
 [[nodiscard]] Issues leftOut(const Truss&);
-// Factors of combinations for cases in which there is no load.
+// Combination factors for cases that have no loads.
 [[nodiscard]] Issues absentCases(const Truss&);
 
-// What is wrong with a name (label, id, case, title) as such, as the end of a sentence: "is longer
-// than 40 characters". Nothing when it will do.
+// What is wrong with a name (label, id, case, title) by itself, as a sentence ending: "is longer
+// than 40 characters". Nothing when it is acceptable.
 [[nodiscard]] std::optional<std::string> faultOfName(std::string_view name, std::size_t longest);
 
 } // namespace gusset
