@@ -7,10 +7,10 @@ namespace gusset {
 
 namespace {
 
-constexpr double kPlateau = 0.2; // λ̄ up to which buckling is left out of account
+constexpr double kPlateau = 0.2; // λ̄ up to which buckling is ignored
 
-// By its series, as the libraries of the page and of the machine differ in the last bit of pow. The
-// exponent is between 0 and 2.25.
+// By its series, as the standard libraries of the browser and of native builds differ in the last
+// bit of pow. The exponent is between 0 and 2.25.
 double powerOf0658(double exponent) {
     constexpr double kLogarithm = -0.4185503476568198; // ln 0.658
     const double x = kLogarithm * exponent;
@@ -56,7 +56,7 @@ BucklingReduction bucklingReduction(BucklingCurve curve, double relative) {
 }
 
 CriticalStress criticalStress(double yield, double elastic) {
-    constexpr double kLimit = 2.25; // (4.71/π)², as the standard rounds it
+    constexpr double kLimit = 2.25; // (4.71/π)², rounded as in the standard
     const double ratio = yield / elastic;
     if (ratio > kLimit) {
         return {true, 0.877 * elastic};

@@ -1,7 +1,7 @@
 #pragma once
-// The strength of a straight member pressed at its ends, by three ways of reckoning: Euler's
-// critical force; EN 1993-1-1:2005, 6.3.1; ANSI/AISC 360-16, chapter E3. All of them are of
-// flexural buckling alone. Units cancel: every stress in one unit, every length in one.
+// The strength of a straight member in axial compression, by three methods: Euler's critical force;
+// EN 1993-1-1:2005, 6.3.1; ANSI/AISC 360-16, chapter E3. All cover flexural buckling only. Any
+// consistent units: every stress in one unit, every length in one.
 
 #include "model/truss/check_settings.hpp"
 
@@ -14,7 +14,7 @@ struct BucklingReduction {   // EN 1993-1-1:2005, 6.3.1.2
     double relative = 0;     // λ̄ = √(f_y / σ_cr)
     double imperfection = 0; // α of the curve, table 6.1
     double phi = 0;          // Φ = (1 + α (λ̄ − 0.2) + λ̄²) / 2
-    double chi = 1; // χ = 1 / (Φ + √(Φ² − λ̄²)) ≤ 1; 1 up to λ̄ = 0.2, by (4) there
+    double chi = 1; // χ = 1 / (Φ + √(Φ² − λ̄²)) ≤ 1; χ = 1 up to λ̄ = 0.2, by (4) there
 };
 [[nodiscard]] double imperfectionOf(BucklingCurve);
 [[nodiscard]] BucklingReduction bucklingReduction(BucklingCurve, double relativeSlenderness);

@@ -65,7 +65,8 @@ void checkSlenderness(const CheckSettings& settings, MemberCheck& check) {
     }
 }
 
-// What is known of a member that is pulled under one choice and pressed under another.
+// The worse of the checks of a member that is in tension under one choice and in compression under
+// another.
 MemberCheck worseOf(const MemberCheck& pulled, const MemberCheck& pressed) {
     const auto counts = [](const MemberCheck& it) { return it.force != 0 || !isChecked(it); };
     if (!counts(pulled) || !isChecked(pressed)) {
@@ -93,7 +94,7 @@ MemberChecks counted(std::vector<MemberCheck> members, Reliance reliance) {
         checks.slender += check.tooSlender ? 1 : 0;
         checks.unchecked += isChecked(check) ? 0 : 1;
         if (check.use >
-            largest * (1 + kZeroForce)) { // the first of those that symmetry makes equal
+            largest * (1 + kZeroForce)) { // the first of those that are equal by symmetry
             largest = check.use;
             checks.worst = check.member;
         }
@@ -107,8 +108,8 @@ bool bendsAt(const std::vector<double>& moments, std::size_t member) {
     return !moments.empty() && moments[member] != 0;
 }
 
-// Of a force that solving gives: nothing is checked where rounding is larger than the force, and
-// what is only small beside the largest is a force for all that.
+// For a force from solving: nothing is checked when the rounding error exceeds the force; a force
+// that is merely small beside the largest is still checked.
 MemberCheck checkSolved(const CheckSettings& settings, const MemberMake& make, double length,
                         double force, const Reliance& reliance) {
     if (isZero(reliance, force) && !isNegligible(reliance, force)) {

@@ -1,5 +1,5 @@
 #pragma once
-// What members are made of, as far as the model tells, in SI.
+// What members are made of, as far as the model says, in SI.
 
 #include "model/truss/truss.hpp"
 
@@ -13,11 +13,11 @@ struct MemberMake {
     std::optional<double> radius;   // m, radius of gyration about the weak axis
     std::optional<double> modulus;  // Pa
     std::optional<double> strength; // Pa
-    // Whether the formulas of steel standards are for it: no timber section, and E between 180 and
-    // 220 GPa, which all structural steels have. Plain numbers are taken at their author's word.
+    // Whether the formulas of steel standards apply: not a timber section, and E between 180 and
+    // 220 GPa, as for all structural steels. Numbers without units are not checked for this.
     bool steel = false;
 };
 
-[[nodiscard]] std::vector<MemberMake> makesOf(const Truss&); // a member each
+[[nodiscard]] std::vector<MemberMake> makesOf(const Truss&); // one per member
 
 } // namespace gusset

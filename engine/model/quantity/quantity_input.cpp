@@ -8,7 +8,7 @@ namespace gusset {
 
 namespace {
 
-// A field of one of the kinds of unit.
+// The field for a unit type.
 template <class Unit>
 QuantityField fieldOf(Unit field, std::optional<Unit> (*named)(std::string_view)) {
     QuantityField it;
@@ -102,7 +102,7 @@ Outcome<double> readAngle(std::string_view text) {
 
 namespace {
 
-// Where a comma, a semicolon or an @ parts two numbers; npos when none does.
+// The position of the comma, semicolon or @ that separates two numbers; npos if there is none.
 std::size_t separatorIn(std::string_view text) {
     const std::size_t clear = text.find_first_of("@;");
     if (clear != std::string_view::npos) {

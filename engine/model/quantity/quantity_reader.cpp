@@ -1,5 +1,5 @@
-// Recursive descent. A unit follows a whole product, as people mean it: 3/4 in is three quarters of
-// an inch. Two quantities one after the other add up: 4 ft 6 in.
+// Recursive descent. A unit applies to a whole product, as people mean it: 3/4 in is three quarters
+// of an inch. Two quantities in a row are added: 4 ft 6 in.
 
 #include "model/quantity/quantity_reader.hpp"
 
@@ -35,7 +35,7 @@ public:
     Reader(std::vector<QuantityToken> tokens, const QuantityField& field)
         : tokens_(std::move(tokens)), field_(field) {}
 
-    // The value of everything up to the end.
+    // The value of the whole text.
     Outcome<double> readAll() {
         const Value value = sum();
         if (!issue_ && now().kind != Kind::End) {

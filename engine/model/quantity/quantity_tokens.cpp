@@ -34,7 +34,7 @@ constexpr std::array<std::pair<std::string_view, std::string_view>, 17> kPlainSi
 }};
 
 bool isDigit(char c) { return c >= '0' && c <= '9'; }
-// Letters of any alphabet: bytes beyond ASCII belong to words.
+// Letters of any alphabet: bytes beyond ASCII are parts of words.
 bool isWordByte(char c) {
     return std::isalpha(static_cast<unsigned char>(c)) != 0 || static_cast<unsigned char>(c) > 127;
 }

@@ -41,7 +41,7 @@ struct CheckNumber {
     double most = 100;
     bool orNone = false; // 0 is also allowed: no limit
     const char* range = "1 to 100";
-    const char* says = ""; // for messages
+    const char* says = ""; // a description; `range` and this are for messages
 };
 inline constexpr std::array<CheckNumber, 9> kCheckNumbers{{
     {"K", &CheckSettings::effectiveLength, 0.1, 10, false, "0.1 to 10",

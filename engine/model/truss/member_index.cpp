@@ -6,7 +6,7 @@ namespace gusset {
 
 namespace {
 
-// Different for different pairs of joints: the factor is odd, so that no two products are equal.
+// Unique for each pair of joints: the factor is odd, so no two products are equal.
 std::uint64_t hashOf(JointId a, JointId b) {
     const auto low = static_cast<std::uint64_t>(std::min(a, b).index);
     const auto high = static_cast<std::uint64_t>(std::max(a, b).index);
@@ -20,7 +20,7 @@ constexpr auto kAny = [](int) { return true; };
 MemberIndex::MemberIndex(const Truss& truss) : members_(truss.members.size()) {
     for (std::size_t i = 0; i < truss.members.size(); ++i) {
         if (truss.members[i].a.valid() && truss.members[i].b.valid()) {
-            (void)add(truss.members[i], MemberId{static_cast<int>(i)}); // of two the first counts
+            (void)add(truss.members[i], MemberId{static_cast<int>(i)}); // first one counts
         }
     }
 }

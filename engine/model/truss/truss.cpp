@@ -111,9 +111,9 @@ std::vector<JointId> jointsOf(const Load& load) {
 
 namespace {
 
-// Cosine and sine of at most 45°, by their power series (Abramowitz & Stegun, Handbook of
-// Mathematical Functions, 1964, 4.3.65–66): the C libraries differ in the last bit, sums and
-// products do not.
+// Cosine and sine of at most 45°, from their power series (Abramowitz & Stegun, Handbook of
+// Mathematical Functions, 1964, 4.3.65–66): C libraries differ in the last bit of sin and cos, but
+// not in sums and products.
 Vec2 directionOfSmall(double degrees) {
     const double angle = toRadians(degrees);
     const double square = angle * angle;

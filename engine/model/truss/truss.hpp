@@ -46,9 +46,8 @@ enum class SupportKind { Pin, Roller };
 struct Support {
     JointId joint;
     SupportKind kind = SupportKind::Pin;
-    double reaction =
-        90;      // roller: degrees, the line of its reaction; 90 for a roller on a level floor
-    Vec2 settle; // pin: the support's own movement, displacement units
+    double reaction = 90;      // roller: degrees, the line of its reaction; 90 on a level floor
+    Vec2 settle;               // pin: the support's own movement, displacement units
     double settleAlong = 0;    // roller: the same, along the reaction's direction
     UnknownKeys unknownSettle; // of a pin's "settle"
     UnknownKeys unknown;

@@ -79,7 +79,7 @@ std::optional<Unit> unitNamed(const std::array<UnitEntry<Unit>, Size>& table,
     return std::nullopt;
 }
 
-// Divides by 1000 rather than multiplying by 0.001, so that decimals stay the decimals they are.
+// Divides by 1000 rather than multiplying by 0.001, so that decimals stay exact.
 double inOtherUnit(double value, double from, double to) {
     const double up = from / to;
     const double down = to / from;

@@ -15,10 +15,10 @@ struct Range {
     Visibility visibility;
 };
 
-// The Unicode Character Database, version 14.0: hidden are Cc, Zl, Zp, the noncharacters, the
-// controls of hieroglyphs and Default_Ignorable_Code_Point (DerivedCoreProperties.txt), joining
-// those of the last that are variation selectors or Join_Control (PropList.txt), marks the blocks
-// of combining diacritical marks, blank Zs and the empty Braille pattern. In order.
+// From the Unicode Character Database, version 14.0. Hidden: Cc, Zl, Zp, the noncharacters, the
+// Egyptian hieroglyph format controls and Default_Ignorable_Code_Point (DerivedCoreProperties.txt).
+// Joining: the variation selectors and Join_Control (PropList.txt) among the last. Mark: the blocks
+// of combining diacritical marks. Blank: Zs and the empty Braille pattern. Sorted.
 using enum Visibility;
 constexpr std::array kRanges = std::to_array<Range>({
     {0x0000, 0x001F, Hidden},    {0x0020, 0x0020, Blank},    {0x007F, 0x009F, Hidden},
@@ -39,14 +39,14 @@ constexpr std::array kRanges = std::to_array<Range>({
 
 bool isNoncharacter(char32_t code) { return (code & 0xFFFEU) == 0xFFFEU; }
 
-// Joiners and variation selectors form the letters of scripts from Hebrew on, ideographs and
-// picture signs; Latin, Greek, Cyrillic and Armenian letters, which stand before these, never.
+// Joiners and variation selectors matter in scripts from Hebrew on, ideographs and emoji; never
+// after Latin, Greek, Cyrillic and Armenian letters, which have lower code points.
 constexpr char32_t kFirstThatJoins = 0x0590;
 
 bool isPlain(char c) { return c > 0x20 && c < 0x7F; }
 
-// Calls back with each character and the one before it (of several that join, the one before them
-// all), until that gives back false.
+// Calls back with each character and the one before it (after several joining ones, the one before
+// them all), until the callback returns false.
 template <class Each>
 void forEachCharacter(std::string_view text, Each each) {
     char32_t before = 0;

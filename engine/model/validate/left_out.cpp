@@ -1,5 +1,5 @@
-// What this version reads and keeps and does not compute. Each line goes when its computation
-// comes.
+// What this version reads and keeps but does not compute. Remove each line once its feature is
+// computed.
 
 #include "model/validate/findings.hpp"
 #include "model/validate/validate.hpp"

@@ -12,8 +12,8 @@ namespace gusset {
 
 namespace {
 
-// Letters with a mark, each followed by the letter without: the canonical decompositions of
-// UnicodeData.txt, version 14.0, of U+00C0–024F, U+0370–052F, U+1E00–1FFF and U+3040–30FF.
+// Letters with a mark, each followed by the letter without it: the canonical decompositions of
+// UnicodeData.txt, version 14.0, for U+00C0–024F, U+0370–052F, U+1E00–1FFF and U+3040–30FF.
 struct Marked {
     char16_t mark;
     std::u16string_view pairs;
@@ -69,8 +69,8 @@ constexpr std::array kMarked = std::to_array<Marked>({
     {0x309A, u"ぱはぴひぷふぺへぽほパハピヒプフペヘポホ"},
 });
 
-// Characters that the standard makes the same as another (of these blocks and U+2126–212B), each
-// followed by that other.
+// Characters that the standard makes equivalent to another (in these blocks and U+2126–212B), each
+// followed by the other.
 constexpr std::u16string_view kSameLook =
     u"\u0374\u02B9\u037E;\u0387\u00B7\u1F71\u03AC\u1F73\u03AD\u1F75\u03AE\u1F77\u03AF\u1F79\u03CC"
     u"\u1F7B\u03CD\u1F7D\u03CE\u1FBB\u0386\u1FBE\u03B9\u1FC9\u0388\u1FCB\u0389\u1FD3\u0390"
@@ -78,7 +78,7 @@ constexpr std::u16string_view kSameLook =
     u"\u2126\u03A9\u212AK\u212B\u00C5";
 
 // Letters of Greek and Cyrillic, and the micro sign, each followed by a letter of another alphabet
-// that is drawn alike in print. Our own list, by eye; only whole letters that can't be told apart.
+// that looks the same in print. Compiled by eye; only whole letters that can't be told apart.
 constexpr std::u16string_view kAlike =
     u"ΑAАAΒBВBϹCСCΕEЕEΗHНHΙIІIӀIЈJͿJΚKКKΜMМMΝNΟOОOΡPРPЅSΤTТTΧXХXΥYҮYΖZаaϲcсcеeһhіiјjϳj"
     u"οoоoрpѕsхxуyԚQԛqԜWԝwԁdГΓПΠФΦ"
@@ -115,7 +115,7 @@ std::optional<Parts> partsOf(char32_t code) {
     return found != kAll.end() && found->whole == code ? std::optional(*found) : std::nullopt;
 }
 
-// A syllable of Hangul into its letters: the Unicode Standard, section 3.12.
+// Splits a Hangul syllable into its letters: the Unicode Standard, section 3.12.
 bool addSyllable(std::u32string& out, char32_t code) {
     constexpr char32_t kFirst = 0xAC00;
     constexpr char32_t kLast = 0xD7A3;
@@ -148,8 +148,8 @@ void addParts(std::u32string& out, char32_t code) {
     out += marks;
 }
 
-// Where on its letter a mark sits: marks of different places may change theirs in the text and draw
-// the same. Canonical_Combining_Class of UnicodeData.txt for U+0300–036F; 0 is no mark.
+// The position of a mark on its letter: marks in different positions look the same in either order.
+// Canonical_Combining_Class of UnicodeData.txt for U+0300–036F; 0: not a mark.
 int placeOfMark(char32_t code) {
     struct Place {
         char32_t last;
@@ -181,7 +181,7 @@ void orderMarks(std::u32string& text) {
     }
 }
 
-// Letters, marks and single spaces between them.
+// The letters and marks, with single spaces between words.
 std::u32string drawnParts(std::string_view name) {
     std::u32string parts;
     bool apart = false;
@@ -216,7 +216,7 @@ bool isAscii(std::string_view text) {
 }
 
 char32_t shapeOfLetter(char32_t code) {
-    constexpr char32_t kFullWidth = 0xFF01; // U+FF01–FF5E are ASCII, as wide as ideographs
+    constexpr char32_t kFullWidth = 0xFF01; // U+FF01–FF5E are full-width ASCII
     if (code >= kFullWidth && code <= 0xFF5E) {
         return code - kFullWidth + U'!';
     }

@@ -1,4 +1,4 @@
-// Labels, ids, cases and titles: what a name must be to be shown and stored anywhere.
+// Labels, ids, cases and titles: what a name needs so that it can be shown and stored anywhere.
 
 #include "core/utf8.hpp"
 #include "model/validate/characters.hpp"

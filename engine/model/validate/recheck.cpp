@@ -8,7 +8,7 @@ namespace gusset {
 
 namespace {
 
-constexpr std::size_t kFewMoved = 8; // joints; for more a whole sweep is quicker
+constexpr std::size_t kFewMoved = 8; // joints; for more, a full sweep is faster
 
 template <class Item, class Same>
 bool all(const std::vector<Item>& before, const std::vector<Item>& now, Same same) {
@@ -20,7 +20,7 @@ bool sameNames(const Load& before, const Load& now) {
            jointsOf(before) == jointsOf(now);
 }
 
-// Whether all names are the same, and all that refers to them.
+// Whether all names, and all references to them, are unchanged.
 bool sameNames(const Truss& before, const Truss& now) {
     const auto joints = [](const Joint& a, const Joint& b) { return a.label == b.label; };
     const auto members = [](const Member& a, const Member& b) {

@@ -1,5 +1,5 @@
-// Names in letters of several alphabets that are drawn alike: allowed, as nobody who types them
-// sees it, and not left without a word.
+// Names that look alike in letters of several alphabets: allowed, as the user who types them can't
+// see the difference, but noted.
 
 #include "model/validate/findings.hpp"
 #include "model/validate/name_look.hpp"

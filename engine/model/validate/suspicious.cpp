@@ -1,5 +1,5 @@
-// What an author may not have meant. Geometry by a sweep from left to right, so that long trusses
-// stay quick; what is crowded beyond kMostPairs is left unread.
+// Things that the author may not have intended. Geometry uses a sweep from left to right, so that
+// long trusses stay fast; in crowded ones, pairs beyond kMostPairs are not checked.
 
 #include "core/tolerance.hpp"
 #include "model/validate/findings.hpp"
@@ -14,12 +14,12 @@ namespace {
 
 constexpr std::size_t kMostPairs = 200'000; // some milliseconds
 
-// A member, or a joint as a member without length, and the box around it.
+// A member, or a joint as a member of zero length, with its bounding box.
 struct Span {
     Vec2 low;
     Vec2 high;
     int index = 0; // joints are numbered after the members
-    int a = 0;     // joints at the ends, twice the same for a joint
+    int a = 0;     // joints at the ends, the same twice for a joint
     int b = 0;
 };
 
@@ -146,7 +146,7 @@ private:
                other.low.x <= one.high.x + near_;
     }
 
-    // Precondition: they share no joint.
+    // Precondition: they have no joint in common.
     [[nodiscard]] bool isSuspicious(const Span& one, const Span& other) const {
         const Span& first = one.index < other.index ? one : other;
         const Span& second = one.index < other.index ? other : one;
@@ -190,7 +190,7 @@ private:
                std::abs(cross(along, toJoint)) <= near_ * size;
     }
 
-    // Whether the ends of `line` lie clearly on the two sides of `of`.
+    // Whether the ends of `line` lie clearly on opposite sides of `of`.
     [[nodiscard]] bool straddles(const Line& line, const Line& of) const {
         const Vec2 along = of.to - of.from;
         const double least = near_ * length(along);

@@ -88,7 +88,7 @@ private:
         checkNumbers(kFields<Thing>, thing, at);
     }
 
-    // The same case may be named again, but by the same characters.
+    // The same case may be named again, but only in the same characters.
     void checkCase(const std::string& name, const Place& at) {
         if (known_) {
             return;
@@ -108,7 +108,7 @@ private:
                   ", which is written in other characters: give each a name of its own");
     }
 
-    // A name that other things refer to: there, sound, and the only one of its list.
+    // A name that other things refer to: present, valid and unique in its list.
     void checkName(const std::string& name, const Place& at, NameTable& taken) {
         if (known_) {
             return;
@@ -342,7 +342,7 @@ private:
         }
     }
 
-    // Filled as the members are examined; whole at once where they are known to be sound.
+    // Filled as the members are checked; built at once when they are known to be valid.
     [[nodiscard]] MemberIndex indexOfMembers(const Truss& truss) const {
         const auto isBetween = [](const Load& load) {
             return std::holds_alternative<MemberForce>(load.what);
@@ -355,7 +355,7 @@ private:
     }
 
     const Truss& truss_;
-    const bool known_; // names and what refers to them
+    const bool known_; // names and references to them
     double shortest_ = 0;
     MemberIndex index_;
     NameTable materials_;

@@ -9,7 +9,7 @@ namespace gusset {
 
 namespace {
 
-struct Grade { // of a section: its area and its material
+struct Grade { // the area and the material of a section
     std::optional<double> area;
     const Material* material = nullptr;
 };

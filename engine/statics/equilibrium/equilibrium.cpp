@@ -34,7 +34,7 @@ Counting countingOf(const Structure& structure, const Factors<double>& factors) 
     return counting;
 }
 
-// Adds the forces that balance `loads` and returns by how much a mechanism leaves them unbalanced.
+// Adds the forces that balance `loads`, and returns how much of them a mechanism leaves unbalanced.
 double addBalance(const Equilibrium& equilibrium, const std::vector<Vec2>& loads,
                   EquilibriumForces& sum) {
     std::vector<double> right(equilibrium.factors.rows);
@@ -57,7 +57,7 @@ double addBalance(const Equilibrium& equilibrium, const std::vector<Vec2>& loads
     return unbalanced;
 }
 
-// One step of refinement, if the last digits are lost: what elimination lost of them comes back.
+// One step of iterative refinement if the last digits are lost: it recovers what elimination lost.
 void refine(const Structure& structure, const Equilibrium& equilibrium,
             const std::vector<Vec2>& loads, EquilibriumForces& result) {
     const std::vector<Vec2> lack = lackOfEquilibrium(structure, loads, result);

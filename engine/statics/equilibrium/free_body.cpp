@@ -13,11 +13,11 @@ namespace gusset {
 
 namespace {
 
-constexpr std::size_t kFewSupports = 16; // up to here a solution for each is quicker
+constexpr std::size_t kFewSupports = 16; // up to here, one solution for each is faster
 
 using Row = std::vector<double>;
 
-// The restraints among the columns that have a pivot.
+// The restraints whose columns have a pivot.
 std::vector<std::size_t> neededRestraints(const Structure& structure,
                                           const Factors<double>& factors) {
     std::vector<std::size_t> needed;
@@ -30,8 +30,9 @@ std::vector<std::size_t> neededRestraints(const Structure& structure,
     return needed;
 }
 
-// Moves the truss at one needed restraint by 1, no other and no member with a pivot giving way, and
-// tells how much the members without a pivot change their lengths; against the fastest joint.
+// Moves the truss by 1 at one needed restraint, with all other needed restraints and the members
+// with a pivot kept rigid, and returns how much the members without a pivot change length, relative
+// to the fastest joint.
 Row stretchesOf(const Structure& structure, const Factors<double>& factors, std::size_t restraint) {
     Row right(factors.columns, 0);
     right[restraint] = 1;
@@ -55,7 +56,7 @@ std::size_t placeOfLargest(const Row& row) {
                                     row.begin());
 }
 
-// By elimination with the largest entry of all rows that are left.
+// The rank, by elimination with full row pivoting: the largest entry of all remaining rows.
 int rankOf(std::vector<Row> rows) {
     int rank = 0;
     while (!rows.empty() && !rows.front().empty()) {
@@ -90,12 +91,12 @@ int motionsByElimination(Structure structure) {
 
 } // namespace
 
-// A motion without supports is a sum of those that the whole truss has and those that moving a
-// needed restraint brings, in which no member changes its length.
+// A motion without supports is a combination of those of the whole truss and those from moving a
+// needed restraint, in which no member changes length.
 int motionsWithoutSupports(const Structure& structure, const Factors<double>& factors) {
     const std::vector<std::size_t> needed = neededRestraints(structure, factors);
     const int motions = toInt(factors.dependentRows.size() + needed.size());
-    if (motions == 3) { // no body has less
+    if (motions == 3) { // no body has fewer
         return motions;
     }
     if (needed.size() > kFewSupports) {

@@ -1,4 +1,4 @@
-// How the supports of each joint hold it; see stiffness.hpp.
+// How the supports hold each joint; see stiffness.hpp.
 #include "statics/equilibrium/stiffness.hpp"
 
 #include "core/tolerance.hpp"
@@ -10,14 +10,14 @@ namespace gusset {
 
 namespace {
 
-// Where the supports of a joint leave no freedom: the displacement that two of them impose.
+// Where the supports of a joint leave no freedom: the displacement imposed by two of them.
 Vec2 imposed(const Restraint& one, const Restraint& two) {
     const double determinant = cross(one.along, two.along);
     return {(one.settle * two.along.y - two.settle * one.along.y) / determinant,
             (two.settle * one.along.x - one.settle * two.along.x) / determinant};
 }
 
-// Takes one more restraint into the hold of its joint.
+// Adds one more restraint to the hold of its joint.
 void add(const Restraint& restraint, const Restraint*& first, Hold& hold) {
     if (!first) {
         first = &restraint;
@@ -39,8 +39,8 @@ bool agrees(const Restraint& restraint, const Hold& hold, double extent) {
     return std::abs(dot(hold.settled, restraint.along) - restraint.settle) <= kSameSpot * scale;
 }
 
-// Σ d·dᵀ over the directions d of the restraints of a joint, by its entries a, b; b, c. In wide
-// numbers, as the determinant of two directions that are nearly one is all but cancelled.
+// Σ d·dᵀ over the directions d of the restraints of a joint, with entries a, b; b, c. In Wide, as
+// the determinant nearly cancels when two directions almost coincide.
 struct Gram {
     Wide a;
     Wide b;
@@ -67,7 +67,7 @@ std::vector<Vec2> reactionSharesOf(const Structure& structure, const std::vector
             const Wide determinant = gram.a * gram.c - gram.b * gram.b;
             shares.push_back(narrow(WideVec((gram.c * d.x - gram.b * d.y) / determinant,
                                             (gram.a * d.y - gram.b * d.x) / determinant)));
-        } else { // all of one direction
+        } else { // all in one direction
             shares.push_back(narrow(WideVec(d.x / (gram.a + gram.c), d.y / (gram.a + gram.c))));
         }
     }

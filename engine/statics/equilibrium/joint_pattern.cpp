@@ -13,7 +13,7 @@ namespace {
 
 using Graph = Eigen::SparseMatrix<char, Eigen::ColMajor, int>;
 
-// Both directions of every bar, and the diagonal. Two bars between the same joints cannot be.
+// Both directions of every bar, and the diagonal. There are never two bars between the same joints.
 Graph graphOf(std::size_t joints, const std::vector<Bar>& bars) {
     const auto size = static_cast<int>(joints);
     std::vector<int> degree(joints, 1);
@@ -91,8 +91,8 @@ std::vector<int> eliminationTree(const JointPattern& pattern, std::size_t joints
     return parent;
 }
 
-// Row k of the factor has an entry in every column on the paths from its bars' other ends up the
-// tree.
+// Row k of the factor has an entry in every column on the paths up the tree from the other ends of
+// its bars.
 void listRows(std::size_t joints, JointPattern& pattern) {
     const std::vector<int> parent = eliminationTree(pattern, joints);
     std::vector<int> mark(joints, -1);
@@ -109,8 +109,8 @@ void listRows(std::size_t joints, JointPattern& pattern) {
                 ++count[at(i)];
                 path.push_back(i);
             }
-            // Collected backwards: a path found later may feed one found before, never the other
-            // way.
+            // Collected backwards: a path found later may feed an earlier one, never the other way
+            // round.
             pattern.rows.insert(pattern.rows.end(), path.rbegin(), path.rend());
         }
         std::reverse(pattern.rows.begin() + static_cast<std::ptrdiff_t>(rowBegin),

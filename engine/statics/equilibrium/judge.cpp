@@ -39,7 +39,7 @@ void addAt(int joint, Vec2 v, Numbers& rows) {
     rows[row + 1] += v.y;
 }
 
-// Of |A⁻¹|·changes, the largest row.
+// The largest row of |A⁻¹|·changes.
 NormEstimate largestError(const Equilibrium& equilibrium, const Numbers& changes,
                           std::size_t start) {
     return estimateNorm(
@@ -56,12 +56,12 @@ NormEstimate largestError(const Equilibrium& equilibrium, const Numbers& changes
         start);
 }
 
-// Of the largest component, counted along all of them.
+// The index of the largest component, counting both components of each vector.
 std::size_t largestPlace(const std::vector<Vec2>& vectors) {
     return norm_estimate::largestAt(absolute(vectors, 1));
 }
 
-// A vector that is 1 at one place and 0 elsewhere.
+// A unit vector.
 Numbers unit(std::size_t count, std::size_t at) {
     Numbers one(count);
     one[at] = 1;
@@ -142,7 +142,7 @@ Trust judgeForces(const Structure& structure, const Equilibrium& equilibrium,
     if (factors.columns == 0) {
         return trust;
     }
-    // With something at every joint, so that a mechanism nearby is found whatever the loads are.
+    // A small load at every joint, so that a nearby mechanism is found whatever the loads are.
     const double largest = found.largest > 0 ? found.largest : 1;
     Numbers changes = given;
     for (double& change : changes) {
@@ -157,7 +157,7 @@ Trust judgeForces(const Structure& structure, const Equilibrium& equilibrium,
             [&](std::size_t i) { return solvedTransposed(equilibrium, unit(factors.columns, i)); },
             [&](std::size_t i) { return solved(equilibrium, unit(factors.rows, i)); }, trust);
     }
-    // Most of it is due to what is given, as a rule, and then it may stand.
+    // If at least half of it is due to the given changes, as usual, it stands.
     if (trust.error > kWholeFile &&
         trust.error > 2 * rowOf(equilibrium, given, row.column) / largest) {
         trust.error = sharpErrorOf(equilibrium, given, found);
@@ -179,7 +179,7 @@ double judgeDisplacements(const Structure& structure, const Equilibrium& equilib
     if (!(farthest > 0)) {
         return 0;
     }
-    // How far the rounding of a direction may be off along these movements.
+    // How much the rounding of a direction may contribute along these displacements.
     const auto along = [&](Vec2 rounding, int joint) {
         const Vec2 move = displacements[static_cast<std::size_t>(joint)];
         return std::abs(rounding.x * move.x) + std::abs(rounding.y * move.y);

@@ -1,4 +1,4 @@
-// Loads of the chosen cases, carried to the joints; see structure.hpp.
+// Loads of the chosen cases, distributed to the joints; see structure.hpp.
 #include "model/truss/member_index.hpp"
 #include "statics/equilibrium/structure.hpp"
 
@@ -18,16 +18,16 @@ std::string_view caseOf(const Load& load) {
 
 bool isSelfWeight(const Load& load) { return std::holds_alternative<SelfWeight>(load.what); }
 
-// A uniform load between two joints, of which a simple beam carries half to each.
+// A uniform load between two joints; as on a simple beam, each takes half.
 struct Span {
     JointId a;
     JointId b;
-    double down = 0;    // N, in all
+    double down = 0;    // N, total
     double breadth = 0; // m, horizontal
-    MemberId member;    // that lies between the joints, if one does
+    MemberId member;    // the member between the joints, if there is one
 };
 
-// The members by their joints; empty where no load asks for one.
+// The members by their joints; empty if no load needs it.
 MemberIndex membersUnderLoads(const Truss& truss) {
     const auto asks = [](const Load& load) {
         return std::holds_alternative<ChordLoad>(load.what) ||
@@ -72,7 +72,7 @@ void forEachSpan(const Truss& truss, const Structure& structure, const MemberInd
     }
 }
 
-// By the law of the lever: the nearer joint takes more.
+// By the lever rule: the nearer joint takes more.
 void carryToEnds(const Truss& truss, const MemberForce& load, double factor,
                  std::vector<Vec2>& loads) {
     const double whole = length(truss.joints[load.to.at()].at - truss.joints[load.from.at()].at);
@@ -130,7 +130,7 @@ std::vector<double> LoadFactors::under(const LoadChoice& choice) const {
             const auto& factors = truss_.combinations[combination->second].factors;
             for (auto factor = factors.rbegin(); factor != factors.rend(); ++factor) {
                 if (const auto at = cases_.find(factor->first); at != cases_.end()) {
-                    ofCase[at->second] = factor->second; // of two factors the first one counts
+                    ofCase[at->second] = factor->second; // the first of two factors counts
                 }
             }
         }
@@ -206,7 +206,7 @@ struct CrossForce {
     double size = 0; // N, positive when it makes the member sag
 };
 
-// What bends one member as a simple beam.
+// The loads that bend one member as a simple beam.
 struct Bending {
     double uniform = 0; // N·m, load times horizontal breadth
     double length = 0;  // m
@@ -220,7 +220,7 @@ struct Bending {
         return moment;
     }
 
-    // Where the shear of the uniform load and of the forces is zero, were `t` in this stretch.
+    // Where the shear would be zero if `t`'s stretch between forces went on indefinitely.
     [[nodiscard]] double turningPoint(double t) const {
         double slope = uniform / 2;
         for (const CrossForce& force : forces) {
@@ -229,7 +229,7 @@ struct Bending {
         return uniform == 0 ? t : slope / uniform;
     }
 
-    // The moment of the largest size: under a force, or between two where the shear is zero.
+    // The moment of largest absolute value: at a force, or between two where the shear is zero.
     [[nodiscard]] double largest() const {
         std::vector<double> ends{0, 1};
         for (const CrossForce& force : forces) {

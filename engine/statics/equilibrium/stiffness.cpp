@@ -10,24 +10,24 @@ namespace gusset {
 
 namespace {
 
-constexpr int kRefinements = 3; // at most; each wins back the digits that the last solve lost
+constexpr int kRefinements = 3; // at most; each recovers the digits that the last solve lost
 
-// What may lack to equilibrium over the largest force: in wide numbers twice the digits.
+// Acceptable residual relative to the largest force: with Wide, twice the digits.
 template <class Scalar>
 constexpr double kLeast = kCancelled;
 template <>
 constexpr double kLeast<Wide> = kCancelled* kCancelled;
 
-// Forces and displacements in the making, of the scaled truss; displacements without those that the
-// supports impose.
+// Forces and displacements during the solution, of the scaled truss; the displacements exclude
+// those that the supports impose.
 template <class Scalar>
 struct Motion {
     std::vector<VecOf<Scalar>> moves;
     std::vector<Scalar> forces;
-    std::vector<VecOf<Scalar>> lack; // of equilibrium, at each joint
+    std::vector<VecOf<Scalar>> lack; // residual at each joint
 };
 
-// All free displacements zero.
+// The start: all free displacements zero.
 template <class Scalar>
 Motion<Scalar> startOf(const Structure& structure, const kernel::BarsOf<Scalar>& bars,
                        const StiffnessOf<Scalar>& stiffness) {
@@ -72,7 +72,7 @@ void addMoves(const Structure& structure, const kernel::BarsOf<Scalar>& bars,
     }
 }
 
-// Largest lack in a direction that is free to move.
+// The largest residual in a direction that is free to move.
 double largestFree(const std::vector<Hold>& holds, const std::vector<Vec2>& lack) {
     double largest = 0;
     for (std::size_t i = 0; i < lack.size(); ++i) {
@@ -92,14 +92,14 @@ auto narrowed(const std::vector<Value>& values) {
     return result;
 }
 
-// A response that is not judged yet, and what it is judged by.
+// A response that is not judged yet, with the data to judge it.
 struct Answer {
     Response response;
     std::vector<Vec2> moves; // of the scaled truss, without those that the supports impose
     std::vector<Vec2> lack;
 };
 
-// A stiffness, and what is made of its truss once for all answers.
+// A factored stiffness, with the data of its truss that all solutions share.
 template <class Scalar>
 struct Factored {
     const Structure& structure;
@@ -159,7 +159,7 @@ Response respondIn(const Factored<Scalar>& factored, const std::vector<Vec2>& lo
     const Judged judged{loads, answer.moves, answer.lack, response.found, factored.shares};
     response.trust = factored.trust(
         {factored.changesOf(judged), factored.changesByArithmetic(judged)}, judged, judge);
-    // Judged were movements without what the supports impose.
+    // The judged displacements exclude those that the supports impose.
     const double farthest = largestComponent(response.displacements);
     response.trust.displacementError *=
         farthest > 0 ? factored.stiffness.scale * largestComponent(answer.moves) / farthest : 1;

@@ -8,7 +8,7 @@
 namespace gusset {
 
 int figuresOf(double error) {
-    constexpr int kMost = 15; // that a double has
+    constexpr int kMost = 15; // all that a double has
     if (!(error < 1)) {
         return 0;
     }
@@ -30,7 +30,8 @@ bool isUsable(const Trust& trust, double residual) {
 double zeroShareOf(const Trust& trust) { return std::max(workingZeroOf(trust), trust.error); }
 
 double workingZeroOf(const Trust& trust) {
-    // Close to a mechanism the largest force says nothing of what is small: a load may be.
+    // Close to a mechanism, the largest force is no measure of a small one: a load may be small
+    // beside it.
     return isCloseToMechanism(trust) ? std::min(kZeroForce, kSurelyRounding * trust.error)
                                      : kZeroForce;
 }

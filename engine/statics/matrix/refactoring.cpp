@@ -13,7 +13,7 @@ namespace gusset {
 
 namespace {
 
-// Where all entries of the factors can be, worked out without numbers.
+// Where the factors can have entries, worked out from the pattern alone.
 class Planning {
 public:
     Planning(const SparseMatrix<double>& matrix, Factors<double>& factors)
@@ -68,7 +68,8 @@ private:
         }
     }
 
-    // An entry of row k in this column: of a pivot row before, to be taken out, or one that stays.
+    // An entry of row k in this column: it belongs to an earlier pivot and is eliminated, or it
+    // stays.
     void meet(int k, int column) {
         if (mark_[at(column)] == k) {
             return;
@@ -122,11 +123,12 @@ private:
     Factors<double>& factors_;
     Refactoring plan_;
     std::vector<int> stepOf_; // of each column, −1: free
-    std::vector<int> mark_;   // the last row that met the column
+    std::vector<int> mark_;   // the last row with an entry in the column
     std::priority_queue<int, std::vector<int>, std::greater<>> due_;
 };
 
-// Takes row k's values out of `work`, which it leaves at zero. Whether its pivot will do.
+// Takes row k's values from `work`, which is zero again afterwards. Whether its pivot is
+// acceptable.
 bool takeRow(PivotStep<double>& step, std::vector<SparseEntry<double>>& beside,
              std::vector<double>& work) {
     double largest = 0;

@@ -17,7 +17,7 @@ Issues whyNoEnvelope(const Truss& truss, const Analysis& analysis) {
                          "the truss is a mechanism: it has no envelope before it is stable");
 }
 
-// As of a solution: a mechanism may be at rest under its loads, which says nothing without any.
+// As for a solution: a mechanism may be at rest under its loads, which means nothing without any.
 std::optional<Response> respondTo(const Analysis& analysis, Responder& responder,
                                   const std::vector<Vec2>& loads) {
     return analysis.solvable || hasLoad(loads) ? responder.respond(loads) : std::nullopt;
@@ -25,7 +25,7 @@ std::optional<Response> respondTo(const Analysis& analysis, Responder& responder
 
 constexpr std::size_t kNone = static_cast<std::size_t>(-1);
 
-// Which choice gives each extreme, by its place: their names are copied in the end.
+// The index of the choice that gives each extreme; the names are copied at the end.
 struct Extremes {
     std::vector<std::size_t> tension;
     std::vector<std::size_t> compression;
@@ -89,7 +89,7 @@ struct EnvelopeTask::State {
     LoadFactors factors;
     std::optional<Structure> structure{};
     std::optional<Analysis> all{};
-    std::optional<Analysis> alone{}; // of the loads without strains, where there are some
+    std::optional<Analysis> alone{}; // without strains, for single cases; set if there are strains
     std::optional<Responder> allResponder{};
     std::optional<Responder> aloneResponder{};
     Envelope envelope{};

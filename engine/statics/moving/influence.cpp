@@ -41,7 +41,7 @@ double effectOf(const Structure& structure, const Response& response, const Effe
     return sum;
 }
 
-// Rounding where nothing should be is written as nothing.
+// Rounding error in place of zero is written as zero.
 void tidy(std::vector<double>& ordinates) {
     double largest = 0;
     for (double ordinate : ordinates) {
@@ -58,7 +58,7 @@ void tidy(std::vector<double>& ordinates) {
 
 double ordinateAt(const InfluenceLine& line, double at) {
     const std::vector<double>& x = line.at;
-    // A load on the last joint is on the truss, though rounding may have put it a little beyond.
+    // A load on the last joint is on the truss, even if rounding has put it slightly beyond.
     const double slack = kSameSpot * x.back();
     if (at < -slack || at > x.back() + slack) {
         return 0;
@@ -89,7 +89,7 @@ Areas areasOf(const InfluenceLine& line) {
             add(width, from, to);
             continue;
         }
-        const double zero = width * from / (from - to); // where the line crosses the path
+        const double zero = width * from / (from - to); // where the line crosses zero
         add(zero, from, 0);
         add(width - zero, 0, to);
     }
@@ -98,7 +98,7 @@ Areas areasOf(const InfluenceLine& line) {
 
 namespace {
 
-// Joints of the path in one unit of the task: one judgement serves several unit loads.
+// Joints of the path per unit of the task: several unit loads are judged together.
 constexpr std::size_t kTogether = 8;
 
 Issues faultsOf(const Truss& truss, const std::vector<JointId>& path) {
@@ -120,7 +120,7 @@ Issues faultsOf(const Truss& truss, const std::vector<JointId>& path) {
 
 } // namespace
 
-// One responder for the whole path, so that what it factors it factors once.
+// One responder for the whole path, so that each factorisation is done only once.
 struct PathAnalysisTask::Solving {
     Analysis analysis;
     Responder responder;
@@ -130,7 +130,7 @@ struct PathAnalysisTask::Solving {
     explicit Solving(Analysis of)
         : analysis(std::move(of)), responder(analysis), reliance(relianceOf(analysis)) {}
 
-    // Whether these have answers.
+    // Whether there are responses for these.
     bool add(const std::vector<JointId>& joints) {
         std::optional<UnitResponses> found = responder.respondToUnits(joints);
         if (!found) {
@@ -230,7 +230,7 @@ bool ExactPathTask::advance() {
     if (!task_->advance()) {
         return false;
     }
-    if (!task_->result().solved) { // nor will the next be: it is the truss
+    if (!task_->result().solved) { // then the next ones won't be either: it is due to the truss
         found_.clear();
         return true;
     }

@@ -7,7 +7,7 @@
 namespace gusset {
 namespace {
 
-// What hinders this effect although the truss is solved.
+// Why there is no such effect although the truss is solved.
 Issues faultsOfEffect(const Truss& truss, const PathAnalysis& analysis, const Effect& effect) {
     const auto hasSupport = [&](JointId joint) {
         return std::any_of(truss.supports.begin(), truss.supports.end(),
@@ -37,12 +37,12 @@ double errorOf(const Reliance& reliance, EffectKind kind) {
                                             : forceErrorOf(reliance);
 }
 
-// `error`: of any ordinate.
+// `error`: bound for any ordinate.
 MovingResult resultOf(const Truss& truss, const InfluenceLine& line, double error,
                       const MovingLoad& load) {
     const std::vector<Wheel> wheels = wheelsOf(truss, load);
     MovingResult result{load.id, extremesOf(line, wheels), {}, 0};
-    double most = 0; // load on the path, N
+    double most = 0; // total load on the path, N
     for (const Wheel& wheel : wheels) {
         most += std::abs(wheel.force);
     }

@@ -21,7 +21,7 @@ double leastAdvance(const Truss& truss) {
     return kSameSpot * std::max(box.high.x - box.low.x, box.high.y - box.low.y);
 }
 
-// The members that lead on to the right from each joint: where to.
+// For each joint, the joints to the right that a member connects it to.
 std::vector<std::vector<JointId>> onwards(const Truss& truss) {
     const double least = leastAdvance(truss);
     std::vector<std::vector<JointId>> next(truss.joints.size());
@@ -53,7 +53,7 @@ double areaUnder(const Truss& truss, std::size_t from, std::size_t to) {
     return (b.x - a.x) * (a.y + b.y) / 2;
 }
 
-// Empty when there is nothing before the end.
+// Empty when nothing leads to the end.
 std::vector<JointId> chainTo(JointId end, const std::vector<JointId>& before) {
     std::vector<JointId> path;
     for (JointId at = end; at.valid(); at = before[at.at()]) {
@@ -63,7 +63,7 @@ std::vector<JointId> chainTo(JointId end, const std::vector<JointId>& before) {
     return path.size() < 2 ? std::vector<JointId>{} : path;
 }
 
-// Least sum of `sign` times the area, joint by joint from the left.
+// The path with the least `sign` times area, joint by joint from the left.
 std::vector<JointId> extremePath(const Truss& truss, double sign) {
     if (truss.members.empty()) {
         return {};
@@ -96,7 +96,7 @@ std::vector<JointId> extremePath(const Truss& truss, double sign) {
     return chainTo(end, before);
 }
 
-// The next joint on the straight way from one joint to another that a member leads to; none.
+// The next connected joint on the straight line from one joint to another; none.
 JointId straightOn(const Truss& truss, const std::vector<JointId>& next, JointId from, JointId to) {
     const Vec2 start = truss.joints[from.at()].at;
     const Vec2 whole = truss.joints[to.at()].at - start;

@@ -10,7 +10,7 @@ namespace gusset {
 
 namespace {
 
-// The line's ordinates are for a unit load down, forces count up.
+// The line's ordinates are for a unit load down, while forces are positive up.
 double effectOf(const InfluenceLine& line, const std::vector<Wheel>& wheels, double first,
                 bool reversed) {
     double sum = 0;
@@ -29,8 +29,8 @@ void consider(const TrainPlace& place, TrainExtremes& extremes) {
     }
 }
 
-// ∫ of a line from its start, with what is known at each joint kept: the many places of a load then
-// cost no walk along the line each.
+// ∫ of a line from its start, with the value at each joint stored: the many positions of a load
+// then don't need a pass along the line each.
 class Integral {
 public:
     explicit Integral(const InfluenceLine& line) : line_(line), atJoint_(line.at.size()) {
@@ -39,7 +39,7 @@ public:
         }
     }
 
-    [[nodiscard]] double to(double at) const { // which lies on the line
+    [[nodiscard]] double to(double at) const { // a point on the line
         const auto next = std::lower_bound(line_.at.begin(), line_.at.end(), at);
         if (next == line_.at.begin()) {
             return 0;
@@ -98,7 +98,7 @@ TrainExtremes extremesOf(const InfluenceLine& line, const std::vector<Wheel>& wh
 }
 
 UniformExtremes extremesOfUniform(const InfluenceLine& line, double perLength, double length) {
-    // Positions of the load's start at which the effect bends.
+    // Positions of the load's start at which the effect changes its formula.
     std::vector<double> starts;
     for (double joint : line.at) {
         starts.push_back(joint);
@@ -121,8 +121,8 @@ UniformExtremes extremesOfUniform(const InfluenceLine& line, double perLength, d
         if (i + 1 == starts.size() || starts[i + 1] <= starts[i]) {
             continue;
         }
-        // Inside, the slope is linear: where it is zero, both ends stand over equal ordinates.
-        // Taken a little within, since the line jumps to zero at its ends.
+        // In between, the slope is linear: where it is zero, both ends are at equal ordinates.
+        // Evaluated slightly inside, since the line jumps to zero at its ends.
         const double width = starts[i + 1] - starts[i];
         const double inset = kSameSpot * width;
         const double left = slope(starts[i] + inset);
@@ -147,7 +147,7 @@ UniformExtremes extremesOf(const Truss& truss, const InfluenceLine& line,
         extremes.largest.value = std::abs(down) * areas.positive;
         extremes.smallest.value = std::abs(down) * areas.negative;
     }
-    if (down < 0) { // it lifts
+    if (down < 0) { // an upward load
         std::swap(extremes.largest, extremes.smallest);
         extremes.largest.value = -extremes.largest.value;
         extremes.smallest.value = -extremes.smallest.value;

@@ -1,4 +1,4 @@
-// A responder's answers to unit loads, judged together; see analysis.hpp.
+// A responder's responses to unit loads, judged together; see analysis.hpp.
 #include "statics/solve/analysis.hpp"
 
 #include "core/tolerance.hpp"
@@ -21,8 +21,8 @@ bool areIdle(const UnitResponses& units) {
     });
 }
 
-// As of a single response: displacements that are rounding are none where no bar is stretched; else
-// those that keep fewer than three figures are not given.
+// As for a single response: displacements that are only rounding error are set to zero if no bar
+// changes length; otherwise those with fewer than three figures left are not given.
 void dropDoubtful(UnitResponses& units) {
     double& error = units.trust.displacementError;
     if (error <= kUsable) {

@@ -30,7 +30,7 @@ Issue missingStiffness(MemberId member, std::string says) {
             std::move(says)};
 }
 
-// Whether the members' stiffnesses are known, or may be taken as equal; says which.
+// Whether the members' stiffnesses are known or can be taken as equal; records which.
 bool mayAssumeStiffness(const Truss& truss, Analysis& analysis) {
     std::vector<Bar>& bars = analysis.structure.bars;
     const auto first = std::find_if(bars.begin(), bars.end(), isUnknown);
@@ -80,7 +80,7 @@ void prepareStiffness(const Truss& truss, Analysis& analysis) {
     analysis.displaces = analysis.solvable && known;
 }
 
-// Whether the same joints are joined and held.
+// Whether the same joints are connected and supported.
 bool sameForm(const Structure& one, const Structure& other) {
     const auto joined = [](const Bar& a, const Bar& b) { return a.a == b.a && a.b == b.b; };
     const auto held = [](const Restraint& a, const Restraint& b) { return a.joint == b.joint; };
@@ -123,8 +123,8 @@ void analyseAgain(const Truss& truss, Structure structure, Analysis& analysis) {
 
 namespace {
 
-// Settlements, temperature and misfit that the truss can follow leave it without force: what was
-// computed is rounding.
+// Settlements, temperature and misfit that the truss can follow freely cause no forces: the
+// computed ones are rounding error.
 void dropForces(Response& response) {
     EquilibriumForces& found = response.found;
     std::fill(found.forces.begin(), found.forces.end(), 0.0);
@@ -137,7 +137,7 @@ double unlessRounding(double move, double still, double bound) {
     return std::abs(move - still) <= bound ? still : move;
 }
 
-// Whether no bar is stretched, as far as forces are known.
+// Whether no bar changes length, as far as the forces are known.
 bool isUnstrained(const Structure& structure, const Response& response) {
     const double zero = std::max(kZeroForce, response.trust.error) * response.found.largest;
     const auto isStretched = [](const Bar& bar) { return bar.strain != 0; };
@@ -146,8 +146,9 @@ bool isUnstrained(const Structure& structure, const Response& response) {
            std::none_of(structure.bars.begin(), structure.bars.end(), isStretched);
 }
 
-// Displacements that are rounding are none where no bar is stretched; else those that keep fewer
-// than three figures are not given. `still`: where the supports alone put each joint.
+// Displacements that are only rounding error are set to `still` if no bar changes length; otherwise
+// those with fewer than three figures left are not given. `still`: the displacements from the
+// supports alone.
 void judgeMoves(const Structure& structure, const std::vector<Vec2>& still, Response& response) {
     double& error = response.trust.displacementError;
     if (isRounding(error) && isUnstrained(structure, response)) {
@@ -189,8 +190,8 @@ const WideStiffness* Responder::wide() {
     return wide_->weakest > kShakyWidePivot ? &*wide_ : nullptr;
 }
 
-// In doubles, where these carry it: what the rounding of coordinates and loads alone leaves open,
-// wider arithmetic would leave open too.
+// In doubles, where they are accurate enough: wider arithmetic can't remove the error from the
+// rounding of coordinates and loads.
 std::optional<Response> Responder::byDoubles(const std::vector<Vec2>& loads) const {
     if (!doublesMayDo()) {
         return std::nullopt;
@@ -236,7 +237,7 @@ void Responder::judgeDisplacementsOf(const std::vector<double>& changes,
                                   displacements);
     };
     trust.displacementError = judged();
-    // Bars much softer than others make much of a little force.
+    // In bars much softer than others, a small force error becomes a large displacement error.
     if (!(trust.displacementError <= kTrusted) && found.largest > 0) {
         trust.error = sharpErrorOf(equilibrium, changes, found);
         trust.condition = trust.error / kHalfPlace;

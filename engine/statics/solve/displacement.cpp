@@ -15,7 +15,7 @@ std::vector<double> elongationsOf(const Structure& structure, const std::vector<
 
 std::vector<Vec2> displacementsOf(const Structure& structure, const Equilibrium& equilibrium,
                                   const std::vector<double>& elongations) {
-    // A bar's column pulls its joints together, so that vᵀ·A is its shortening.
+    // A bar's column pulls its joints together, so vᵀ·A is its shortening.
     std::vector<double> right;
     right.reserve(equilibrium.factors.columns);
     for (double elongation : elongations) {

@@ -9,13 +9,13 @@ namespace gusset {
 
 namespace {
 
-// The equations of a truss in rational numbers: columns are force densities, then reactions over
-// the length of their directions.
+// The equations of a truss in rational numbers: the columns are force densities, then reactions
+// divided by the length of their direction vectors.
 struct ExactEquations {
     std::vector<RationalVec> joints;
     std::vector<RationalVec> directions; // of each column
     std::vector<RationalVec> loads;
-    std::vector<JointId> reactionJoints; // of the columns behind the members
+    std::vector<JointId> reactionJoints; // of the columns after the members
     WhyInexact whyNot;
 };
 
@@ -89,8 +89,8 @@ void addChord(const ChordLoad& load, const Rational& perLength, ExactEquations& 
     }
 }
 
-// To the ends of a member by the law of the lever. False when the load, or its member's length, is
-// not rational.
+// Distributes the load to the ends of a member by the lever rule. False when the load, or the
+// member's length, is not rational.
 bool addBetween(const MemberForce& load, const Rational& factor, ExactEquations& equations) {
     const RationalVec& from = equations.joints[load.from.at()];
     const RationalVec& to = equations.joints[load.to.at()];

@@ -9,8 +9,8 @@
 #include <cstdlib>
 #include <exception>
 
-// The library is built without exceptions; what Boost would throw (division by zero, out of memory)
-// is a fault of this program, not of a model.
+// The library is built without exceptions; whatever Boost would throw (division by zero, out of
+// memory) is an error in this program, not in a model.
 namespace boost {
 void throw_exception(const std::exception&) { std::abort(); }
 void throw_exception(const std::exception&, const boost::source_location&) { std::abort(); }
@@ -22,10 +22,10 @@ namespace {
 
 namespace mp = boost::multiprecision;
 
-constexpr double kLargestWhole = 9007199254740992.0; // 2^53: whole numbers up to here are doubles
+constexpr double kLargestWhole = 9007199254740992.0; // 2^53: doubles hold whole numbers up to here
 constexpr int kMostDecimals = 15;
-constexpr int kSteepest = 1000;       // of a slope p : q, each number
-constexpr int kLargestFactor = 10000; // squares of larger primes stay under the root
+constexpr int kSteepest = 1000;       // the largest p or q of a slope p : q
+constexpr int kLargestFactor = 10000; // squares of larger primes stay under the root sign
 
 // m = outside²·inside, with all small square factors outside.
 struct Root {
@@ -63,7 +63,7 @@ std::optional<Rational> decimalOf(double value) {
         if (std::abs(whole) >= kLargestWhole) {
             return std::nullopt;
         }
-        // Division rounds correctly, as reading the decimal does (W. D. Clinger, PLDI 1990).
+        // Division is correctly rounded, and so is reading a decimal (W. D. Clinger, PLDI 1990).
         if (whole / scale == value) {
             return Rational(Integer(static_cast<long long>(whole)),
                             Integer(static_cast<long long>(scale)));

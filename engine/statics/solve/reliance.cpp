@@ -11,7 +11,8 @@ namespace gusset {
 
 namespace {
 
-// Errors are shares of the largest: of all together, the larger error is one of the larger largest.
+// Errors are relative to the largest number: together, the larger absolute error relative to the
+// larger of the two.
 void widenShare(double& share, double& of, double otherShare, double other) {
     const double error = std::max(share * of, otherShare * other);
     of = std::max(of, other);
@@ -39,7 +40,7 @@ double largestOf(const std::vector<double>& forces) {
     return largest;
 }
 
-// How far the rounding of coordinates may turn a bar at this joint.
+// How much the rounding of coordinates may rotate a bar at this joint.
 double turningAt(const Structure& structure, int joint) {
     double most = 0;
     for (const Bar& bar : structure.bars) {

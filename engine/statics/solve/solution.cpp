@@ -96,7 +96,7 @@ void readStructure(const Analysis& analysis, Solution& solution) {
     solution.notes.insert(solution.notes.end(), analysis.notes.begin(), analysis.notes.end());
 }
 
-// The analysis may be one from before, to be used again.
+// The analysis may be an earlier one, to be reused.
 Solution solveBy(Analysis& analysis, const Truss& truss, const LoadChoice& choice,
                  Findings findings) {
     Solution solution;
@@ -107,8 +107,8 @@ Solution solveBy(Analysis& analysis, const Truss& truss, const LoadChoice& choic
         return solution;
     }
 
-    // A case alone is its loads alone: the truss's own strains come in only where all acts
-    // together.
+    // A single case is its loads alone: the truss's own strains act only when all cases act
+    // together, or in a combination.
     Structure structure = structureOf(truss);
     if (!choice.caseId.empty()) {
         structure = withoutStrains(std::move(structure));
@@ -118,7 +118,8 @@ Solution solveBy(Analysis& analysis, const Truss& truss, const LoadChoice& choic
     solution.moments = bendingMoments(truss, structure, choice);
     analyseAgain(truss, std::move(structure), analysis);
     readStructure(analysis, solution);
-    // A mechanism may happen to be in equilibrium under its loads; without any, that says nothing.
+    // A mechanism may happen to be in equilibrium under its loads; without loads this means
+    // nothing.
     const bool worthwhile = analysis.solvable || hasLoad(solution.loads);
     if (!solution.errors.empty() || !worthwhile) {
         return solution;

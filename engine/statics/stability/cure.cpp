@@ -1,4 +1,4 @@
-// The search for what would hold a mechanism; see mechanism.hpp.
+// The search for ways to stop a mechanism; see mechanism.hpp.
 #include "statics/stability/mechanism.hpp"
 
 #include "core/tolerance.hpp"
@@ -11,10 +11,9 @@ namespace gusset {
 
 namespace {
 
-constexpr std::size_t kSmall = 200; // joints: up to here every pair is looked at
-constexpr std::size_t kStarts =
-    200;                 // moving joints from which neighbours are looked at in larger trusses
-constexpr int kNear = 3; // members away
+constexpr std::size_t kSmall = 200;  // joints: up to here every pair is tried
+constexpr std::size_t kStarts = 200; // moving joints to search from in larger trusses
+constexpr int kNear = 3;             // members away
 constexpr std::size_t kShortList = 24;
 
 using Neighbours = std::vector<std::vector<int>>;
@@ -28,8 +27,8 @@ Neighbours neighboursOf(const Structure& structure) {
     return neighbours;
 }
 
-// Joints near a start, one start after the other: as many as lie within kNear members of it; in a
-// small truss all.
+// Joints near a start, for one start at a time: those within kNear members of it; in a small truss,
+// all.
 class Surroundings {
 public:
     explicit Surroundings(const Structure& structure)
@@ -59,7 +58,7 @@ public:
         return found;
     }
 
-    // Whether a member joins it to the start; mark the start first.
+    // Whether a member connects it to the start; mark the start first.
     void mark(int start) {
         for (const int next : neighbours_[static_cast<std::size_t>(start)]) {
             joinedTo_[static_cast<std::size_t>(next)] = start;
@@ -71,7 +70,7 @@ public:
 
 private:
     Neighbours neighbours_;
-    std::vector<int> seenFrom_; // of each joint the start that it was last found from
+    std::vector<int> seenFrom_; // the start from which each joint was last found
     std::vector<int> joinedTo_; // likewise
 };
 
@@ -89,7 +88,7 @@ double meanLength(const Structure& structure) {
                                   : sum / static_cast<double>(structure.bars.size());
 }
 
-// Worth more the more the mechanism stretches it, and less if it is longer than members are here.
+// Worth more the faster the mechanism stretches it, and less if it is longer than the usual member.
 double worthOf(const Structure& structure, const Mechanism& mechanism, const Cure& cure,
                double usual) {
     const double span = length(structure.joints[cure.b.at()] - structure.joints[cure.a.at()]);
@@ -120,8 +119,8 @@ bool runsThroughJoint(const Structure& structure, Vec2 a, Vec2 b) {
     });
 }
 
-// A member that crosses others or runs through a joint holds as well, but is not what one would
-// build.
+// A member that crosses others or passes through a joint works just as well, but is not what one
+// would build.
 double drawback(const Structure& structure, const Cure& cure) {
     const Vec2 a = structure.joints[cure.a.at()];
     const Vec2 b = structure.joints[cure.b.at()];
@@ -186,8 +185,8 @@ std::vector<int> restraintsOfJoints(const Structure& structure) {
     return count;
 }
 
-// A pin where a roller stands comes first, then a roller where the truss moves most; at the foot of
-// the truss rather than up in it.
+// A pin in place of a roller is preferred, then a roller where the truss moves most; at the lowest
+// joints rather than higher up.
 std::optional<Cure> bestSupport(const Structure& structure, const Mechanism& mechanism) {
     const std::vector<int> held = restraintsOfJoints(structure);
     double lowest = structure.joints.front().y;

@@ -17,7 +17,7 @@ Mechanism fromRows(const std::vector<double>& rows) {
     return mechanism;
 }
 
-// Scales the fastest joint to 1, sets what rests to rest and lists what moves.
+// Scales the fastest joint to 1, sets joints at rest to zero and lists those that move.
 void tidy(Mechanism& mechanism) {
     double fastest = 0;
     for (Vec2 v : mechanism.velocities) {
@@ -55,8 +55,8 @@ void turnWith(Mechanism& mechanism, const std::vector<Vec2>& loads) {
     }
 }
 
-// Takes so much of `other` out of the mechanism that `cure`, which holds `other`, leaves what is
-// left free.
+// Subtracts a multiple of `other` from the mechanism, so that the rest of it does not stretch
+// `cure`, which stops `other`.
 void release(const Structure& structure, const Cure& cure, const Mechanism& other,
              Mechanism& mechanism) {
     const double factor = rateOf(structure, mechanism, cure) / rateOf(structure, other, cure);
@@ -89,8 +89,8 @@ Vec2 velocityOf(const Mechanism& mechanism, JointId joint) {
     return mechanism.velocities[joint.at()];
 }
 
-// Whether the supports of these joints let the motion be. Beside a joint that is very far and fast,
-// what joints near each other do is too slow to be told from rest, and supports alone tell.
+// Whether the supports of these joints allow the motion. With one very distant and fast joint, the
+// motion of joints close together is too slow to be told from rest, so only the supports decide.
 bool isLet(const Structure& structure, const RigidMotion& motion,
            const std::vector<JointId>& joints) {
     for (const Restraint& restraint : structure.restraints) {

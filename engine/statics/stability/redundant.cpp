@@ -11,7 +11,7 @@ namespace gusset {
 
 namespace {
 
-using State = std::vector<double>; // of self-stress: a force for each bar, then each restraint
+using State = std::vector<double>; // of self-stress: a force per bar, then per restraint
 
 double largestOf(const State& state) {
     double largest = 0;
@@ -21,7 +21,7 @@ double largestOf(const State& state) {
     return largest;
 }
 
-// Of self-stress, each with 1 in a free column of its own.
+// States of self-stress, each with 1 in its own free column.
 std::vector<State> statesOf(const Factors<double>& factors) {
     const std::vector<int>& free = factors.freeColumns;
     std::vector<State> states(std::min(free.size(), kRedundantsShown), State(factors.columns));
@@ -41,8 +41,8 @@ std::vector<State> statesOf(const Factors<double>& factors) {
     return states;
 }
 
-// The last column that the state stresses: supports stand behind members, and what was drawn later
-// behind what was drawn before.
+// The last column that the state stresses: supports come after members, and later items after
+// earlier ones.
 std::size_t lastStressed(const State& state) {
     const double small = kZeroForce * largestOf(state);
     std::size_t last = state.size() - 1;
@@ -92,7 +92,7 @@ std::vector<Redundant> redundantsOf(const Structure& structure, const Equilibriu
             }
         }
     }
-    // By their columns, whatever the order in which the elimination left them.
+    // Sorted by column, whatever order the elimination left them in.
     std::vector<std::size_t> order(states.size());
     std::iota(order.begin(), order.end(), std::size_t{0});
     std::sort(order.begin(), order.end(),
