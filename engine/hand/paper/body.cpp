@@ -74,7 +74,7 @@ void addReaction(const Sheet& sheet, int index, Body& body) {
 
 namespace {
 
-// Asked for often: no look at the whole truss.
+// Called often: avoids going through the whole truss.
 Body bodyOfJoint(const Sheet& sheet, JointId joint) {
     Body body{{joint}, {}, {}, {}};
     for (const int restraint : sheet.restraintsOf[joint.at()]) {
@@ -86,12 +86,12 @@ Body bodyOfJoint(const Sheet& sheet, JointId joint) {
     return body;
 }
 
-// Beside a large truss: only what stands at these joints is looked at.
+// For a small part of a large truss: goes through its joints only.
 Body bodyOfFew(const Sheet& sheet, std::vector<JointId> joints) {
     std::vector<JointId> sorted = joints;
     std::sort(sorted.begin(), sorted.end());
     std::vector<int> restraints;
-    std::vector<std::pair<MemberId, JointId>> cut; // with the end that is inside
+    std::vector<std::pair<MemberId, JointId>> cut; // with the end inside the body
     for (const JointId joint : sorted) {
         const auto& held = sheet.restraintsOf[joint.at()];
         restraints.insert(restraints.end(), held.begin(), held.end());
@@ -176,7 +176,7 @@ bool passesThrough(const Sheet& sheet, const Acting& force, Vec2 point) {
 
 namespace {
 
-// The equation of the same kind, of another reading of the body.
+// The same kind of equation, for another version of the body.
 Equation sameEquation(const Sheet& sheet, const Body& body, const Equation& equation) {
     switch (equation.kind) {
     case EquationKind::SumMoments:

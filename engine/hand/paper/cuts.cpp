@@ -11,7 +11,7 @@
 namespace gusset {
 namespace {
 
-// Beyond this every pair of joints as a cutting line would be too many to look at.
+// Above this, there are too many pairs of joints to try each as a cutting line.
 constexpr std::size_t kManyJoints = 70;
 
 // A line that cuts the truss: joints above it are inside.
@@ -20,7 +20,7 @@ struct CutLine {
     Vec2 normal; // unit vector
 };
 
-// Keeps the division by a line; joints on it fall where `within` says.
+// Keeps the division by a line; `within` decides for the joints on it.
 template <class Within>
 void addLine(const Sheet& sheet, const CutLine& line, Divisions& found, Within within) {
     const std::vector<Joint>& joints = sheet.truss.joints;
@@ -31,12 +31,12 @@ void addLine(const Sheet& sheet, const CutLine& line, Divisions& found, Within w
     found.keep();
 }
 
-// The line through two joints, pushed a little so that each of them falls on either side.
+// The line through two joints, shifted slightly so that each of them falls on either side.
 void addLinesThrough(const Sheet& sheet, std::size_t i, std::size_t k, Divisions& found) {
     const Vec2 origin = sheet.truss.joints[i].at;
     const Vec2 along = sheet.truss.joints[k].at - origin;
     const CutLine line{origin, (1 / length(along)) * Vec2{-along.y, along.x}};
-    const auto before = [&](std::size_t j) { // of joints on the line, those up to the first one
+    const auto before = [&](std::size_t j) { // of the joints on the line, those up to the first one
         return dot(sheet.truss.joints[j].at - origin, along) <= 0.5 * dot(along, along);
     };
     addLine(sheet, line, found, [](std::size_t) { return false; });
@@ -45,14 +45,14 @@ void addLinesThrough(const Sheet& sheet, std::size_t i, std::size_t k, Divisions
     addLine(sheet, line, found, [&](std::size_t j) { return !before(j); });
 }
 
-// The joints in the order of one coordinate. Subtraction keeps that order, so that every upright or
-// level line cuts it in two.
+// The joints sorted by one coordinate. Subtraction keeps that order, so that every vertical or
+// horizontal line splits it in two.
 struct Row {
-    std::vector<double> coordinates; // in order
+    std::vector<double> coordinates; // sorted
     std::vector<int> placeOf;        // of each joint
-    std::vector<bool> known;         // of each place: the cut before it is kept
+    std::vector<bool> known;         // for each place: the cut before it is kept
 
-    // The first place that lies so far above, or further.
+    // The first place at least this far above.
     [[nodiscard]] int firstAbove(double from, double height) const;
 };
 
@@ -87,7 +87,7 @@ void addCutBefore(Row& row, int place, Divisions& found) {
     }
 }
 
-// What addStraightCuts gives with these lines alone, each division put together once.
+// The same as addStraightCuts with these lines alone, but builds each division only once.
 void addUprightAndLevelCuts(const Sheet& sheet, Divisions& found) {
     const double justAbove = std::nextafter(sheet.spot, std::numeric_limits<double>::infinity());
     Row across = rowOf(sheet.truss, &Vec2::x);
@@ -118,7 +118,7 @@ void addStraightCuts(const Sheet& sheet, Divisions& found) {
     }
 }
 
-// Each straight cut bent around one end of a member that it cuts.
+// Each straight cut, bent around one end of each member that it cuts.
 void addBentCuts(const Truss& truss, const Divisions& straight, Divisions& found) {
     for (std::size_t i = 0; i < straight.count(); ++i) {
         for (const MemberId id : straight.cut(i)) {
@@ -132,8 +132,8 @@ void addBentCuts(const Truss& truss, const Divisions& straight, Divisions& found
     }
 }
 
-// What a walk along members reaches without passing through `closed`; `reached` holds `closed` for
-// all of these, and for no other joint at first.
+// The joints reached by walking along members without passing `closed`; `reached` is set to
+// `closed` for these. Precondition: it is not `closed` for any joint.
 TrussPart reachable(const Sheet& sheet, JointId from, JointId closed,
                     std::vector<JointId>& reached) {
     TrussPart part{from};
@@ -151,9 +151,9 @@ TrussPart reachable(const Sheet& sheet, JointId from, JointId closed,
     return part;
 }
 
-// Joints without which the truss falls apart, and all of a truss that hangs together nowhere. A
-// walk in depth finds them in one pass: below such a joint stands one from which no member leads
-// back above it (J. Hopcroft, R. Tarjan, Algorithm 447, Comm. ACM 16 (1973) 372–378).
+// The joints whose removal disconnects the truss; all joints if the truss is not connected. A
+// depth-first search finds them in one pass: such a joint has a child from which no member leads
+// back above the joint (J. Hopcroft, R. Tarjan, Algorithm 447, Comm. ACM 16 (1973) 372–378).
 class PartingJoints {
 public:
     explicit PartingJoints(const Sheet& sheet)
@@ -207,8 +207,8 @@ private:
     }
 
     const Sheet& sheet_;
-    std::vector<int> entered_; // of each joint, at which step; 0 before that
-    std::vector<int> highest_; // the earliest step that is reached from below it
+    std::vector<int> entered_; // for each joint, the step; 0 before it is entered
+    std::vector<int> highest_; // the earliest step reached from below it
     std::vector<bool> parting_;
     std::vector<Stand> path_;
     int steps_ = 0;
@@ -222,11 +222,11 @@ std::vector<bool> partingJoints(const Sheet& sheet) {
     return joints.walk() ? joints.found() : std::vector<bool>(sheet.truss.joints.size(), true);
 }
 
-// A stiff group of joints that grows from one member: joints that are held to two joints of the
-// group belong to it. Each joint of the group is looked at once.
+// A stiff group of joints, grown from one member: a joint connected to two joints of the group
+// belongs to it. Each joint of the group is visited once.
 TrussPart stiffGroup(const Sheet& sheet, const Member& first, std::vector<int>& held) {
     TrussPart group{first.a, first.b};
-    constexpr int kInside = 1 << 20; // more than any joint is held by
+    constexpr int kInside = 1 << 20; // more members than any joint has
     held[first.a.at()] = held[first.b.at()] = kInside;
     TrussPart touched;
     for (std::size_t i = 0; i < group.size(); ++i) {
@@ -252,7 +252,7 @@ bool holds(const TrussPart& group, JointId joint) {
     return std::binary_search(group.begin(), group.end(), joint);
 }
 
-// The groups that a joint belongs to, by their places in the list.
+// The groups of each joint, as indices into the list.
 using GroupsOf = std::vector<std::vector<std::size_t>>;
 
 std::vector<TrussPart> stiffGroups(const Sheet& sheet, GroupsOf& groupsOf) {
@@ -282,7 +282,7 @@ void addPart(const TrussPart& part, Divisions& found) {
     found.keep();
 }
 
-// Every group, whole and without what it shares with another.
+// Every group, whole and without the joints that it shares with another.
 void addStiffGroups(const Sheet& sheet, Divisions& found) {
     GroupsOf groupsOf(sheet.truss.joints.size());
     const std::vector<TrussPart> groups = stiffGroups(sheet, groupsOf);
@@ -320,7 +320,7 @@ std::vector<HingedPart> findHingedParts(const Sheet& sheet) {
                 continue;
             }
             TrussPart part = reachable(sheet, next, hinge, reached);
-            // A single joint on either side is one like any other: the method of joints takes it.
+            // A single joint on either side needs no hinge: the method of joints covers it.
             if (part.size() > 1 && part.size() + 2 < count) {
                 parts.push_back({std::move(part), hinge});
             }

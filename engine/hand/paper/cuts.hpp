@@ -1,5 +1,5 @@
 #pragma once
-// Parts into which a truss can be cut: sets of joints, each the joints on one side. Private to
+// The parts into which a truss can be cut: sets of joints, each the joints on one side. Private to
 // hand/.
 
 #include "hand/paper/divisions.hpp"
@@ -9,7 +9,7 @@
 
 namespace gusset {
 
-// What hangs together by one joint only: the part without that joint.
+// A part connected to the rest by one joint only, without that joint.
 struct HingedPart {
     TrussPart part;
     JointId hinge;
@@ -17,14 +17,14 @@ struct HingedPart {
 [[nodiscard]] const std::vector<HingedPart>& hingedParts(const Sheet&);
 
 // Every straight cut, hinged parts, and stiff groups of triangles with and without the joints that
-// they share. Large trusses are cut upright and level only.
+// they share. Large trusses are cut along vertical and horizontal lines only.
 [[nodiscard]] const Divisions& straightCuts(const Sheet&);
 
-// Straight cuts that bend around one joint; none for large trusses.
+// Straight cuts bent around one joint; none for large trusses.
 [[nodiscard]] const Divisions& bentCuts(const Sheet&);
 
-// All joints that may lie on the line of a member, its ends among them, in their order: some lie a
-// little further off than `spot`.
+// All joints that may lie on the line of a member, including its ends, in joint order: some lie
+// slightly further off than `spot`.
 [[nodiscard]] const std::vector<JointId>& jointsOnLine(const Sheet&, MemberId);
 
 } // namespace gusset

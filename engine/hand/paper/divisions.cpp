@@ -23,8 +23,8 @@ bool bitOf(const std::uint64_t* words, std::size_t joint) {
     return (words[joint / kBits] >> (joint % kBits) & 1u) != 0;
 }
 
-// Of a square of bits: the row becomes the column. Halves, quarters … change sides, as e.g. H. S.
-// Warren, Hacker's Delight, 2nd ed., 2012, 7-3.
+// Transposes a square of bits by exchanging halves, quarters and so on; e.g. H. S. Warren, Hacker's
+// Delight, 2nd ed., 2012, 7-3.
 void transpose(std::array<std::uint64_t, kBits>& square) {
     std::uint64_t low = 0x00000000ffffffffu;
     for (std::size_t half = kBits / 2; half != 0; half /= 2, low ^= low << half) {
@@ -76,7 +76,7 @@ void Divisions::keep() {
     if (open_.empty()) {
         return;
     }
-    if ((open_.front() & 1u) != 0) { // the same division, told by its other side
+    if ((open_.front() & 1u) != 0) { // the same division, given by its other side
         for (Word& word : open_) {
             word = ~word;
         }
@@ -112,7 +112,7 @@ void Divisions::readByJoint(std::size_t first, std::vector<Word>& ofJoint) const
     }
 }
 
-// Sixty-four divisions at a time: where the words of a member's ends differ, it is cut.
+// 64 divisions at a time: a member is cut where the words of its ends differ.
 void Divisions::finish(const Truss& truss) {
     std::vector<Word> ofJoint(perDivision_ * kBits);
     for (std::size_t first = 0; first < sizes_.size(); first += kBits) {
@@ -159,8 +159,7 @@ TrussPart Divisions::part(std::size_t division, int side) const {
     return part;
 }
 
-// Of two sorted lists of one length the one is before the other that holds the first joint by which
-// they differ.
+// Of two sorted lists of the same length, the one that holds the first differing joint comes first.
 bool Divisions::before(std::size_t division, int side, const Divisions& others, std::size_t other,
                        int otherSide) const {
     for (std::size_t i = 0; i < perDivision_; ++i) {

@@ -15,7 +15,7 @@ namespace {
 using Matrix = Eigen::MatrixXd;
 using Vector = Eigen::VectorXd;
 
-// Unknowns of a system that is eliminated densely: beyond, that takes more than a frame.
+// Largest number of unknowns for dense elimination: beyond this it takes longer than a frame.
 constexpr std::size_t kLargestDense = 128;
 
 bool isLarge(const SparseMatrix<double>& matrix) { return matrix.columns > kLargestDense; }
@@ -85,7 +85,7 @@ std::vector<std::size_t> EquationSystem::independent() const {
             rows.push_back(static_cast<std::size_t>(step.row));
         }
     } else {
-        // permutationP moves row i of the matrix to row P(i): the first ones hold the pivots.
+        // permutationP moves row i of the matrix to row P(i): the first rows hold the pivots.
         const auto elimination = eliminateDensely(matrix_);
         const auto& to = elimination.permutationP().indices();
         for (Eigen::Index i = 0; i < to.size(); ++i) {

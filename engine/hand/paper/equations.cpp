@@ -21,7 +21,7 @@ int angleOf(const Sheet& sheet, const Symbol& symbol) {
                : sheet.angleOfMember[symbol.member.at()];
 }
 
-// What an inclined force is multiplied with for its part along an axis, in the class's style.
+// The factor that gives an inclined force's component along an axis, in the class's style.
 Factor projectionFactor(const Sheet& sheet, const Acting& force, Axis axis) {
     const AngleLine& line = sheet.angles[static_cast<std::size_t>(angleOf(sheet, force.symbol))];
     Factor factor;
@@ -51,8 +51,8 @@ Factor valueFactor(const Sheet& sheet, const Symbol& symbol) {
             .symbol = symbol};
 }
 
-// Terms go into an equation, or are only counted: the shortest of many equations is sought without
-// writing them all down. Each is handed over as a function that makes it.
+// Terms are added to an equation or only counted, so that the shortest of many equations can be
+// found without writing them all. Each term is passed as a function that makes it.
 struct TermList {
     std::vector<Term> terms;
 
@@ -70,7 +70,7 @@ struct TermCount {
     }
 };
 
-// The force's part along an axis; no term where it has none.
+// The force's component along an axis; no term if that is zero.
 template <class Terms>
 void addProjection(const Sheet& sheet, const Acting& force, Axis axis, Terms& terms) {
     const double part = componentOf(force.along, axis);
@@ -96,8 +96,8 @@ void addLoad(const Sheet& sheet, double size, Terms& terms) {
     }
 }
 
-// The end of a cut member, or the joint of a reaction, from which its lever arms are taken: where
-// one component turns with no arm, if there is such an end.
+// The point from which a force's lever arms are measured: an end of the cut member, or the joint of
+// the reaction; if possible an end where one component has no lever arm.
 Vec2 leverPoint(const Sheet& sheet, const Acting& force, Vec2 centre) {
     const Vec2 here = positionOf(sheet, force.at);
     if (force.symbol.kind == SymbolKind::Reaction) {
@@ -110,8 +110,8 @@ Vec2 leverPoint(const Sheet& sheet, const Acting& force, Vec2 centre) {
     return !level(here) && level(there) ? there : here;
 }
 
-// Multiplies terms that stand for one component by its lever arm and hands them on, with the sign
-// of the turn in the class's sense; no terms where there is no arm.
+// Multiplies the terms of one component by its lever arm and passes them on, with the sign of the
+// moment in the class's convention; no terms if the arm is zero.
 template <class Terms>
 struct Turning {
     const Sheet& sheet;
@@ -172,7 +172,7 @@ void addUnknowns(const Sheet& sheet, const Body& body, Axis axis, Terms& terms) 
 template <class Terms>
 void addSum(const Sheet& sheet, const Body& body, EquationKind kind, Terms& terms) {
     const Axis axis = kind == EquationKind::SumX ? Axis::X : Axis::Y;
-    // On a joint what is known stands first; on a body what is asked for does.
+    // For a joint the known terms come first; for a body the unknown ones do.
     const bool whole = body.joints.size() > 1;
     if (whole) {
         addUnknowns(sheet, body, axis, terms);
@@ -195,7 +195,7 @@ void addSum(const Sheet& sheet, const Body& body, EquationKind kind, Terms& term
     }
 }
 
-// A force's part along any direction, by the cosine of the angle between the two.
+// A force's component along any direction, by the cosine of the angle between the two.
 template <class Terms, class Make>
 void addTurned(Make make, Vec2 along, Vec2 direction, Terms& terms) {
     const double part = dot(along, direction);
@@ -215,7 +215,7 @@ void addTurned(Make make, Vec2 along, Vec2 direction, Terms& terms) {
     });
 }
 
-// Hands terms on that stand for a part along one axis.
+// Passes on the terms of a component along one axis.
 template <class Terms>
 struct Along {
     Vec2 axis;

@@ -1,5 +1,5 @@
 #pragma once
-// The values of a working as fractions and roots, beside the decimals that it is computed with.
+// The values of a working as fractions and roots, in addition to its decimals.
 
 #include "model/truss/truss.hpp"
 #include "statics/solve/exact.hpp"
@@ -10,14 +10,15 @@
 namespace gusset {
 
 struct ExactValues {             // all or none
-    std::vector<Surd> forces;    // force units, a member each
+    std::vector<Surd> forces;    // force units, one per member
     std::vector<Surd> reactions; // along each restraint
 };
 
-// A larger truss is worked with decimals: nobody writes such fractions, and the page would wait.
+// A larger truss is worked in decimals: nobody writes such long fractions, and the page would have
+// to wait.
 inline constexpr std::size_t kLargestExactWorking = 100; // members
 
-// None where the class does not write exact numbers, the truss is too large, or its forces are not
+// None if the class does not use exact numbers, the truss is too large, or its forces are not
 // fractions and roots (ExactSolution::whyNot).
 [[nodiscard]] ExactValues exactValuesOf(const Truss&, const LoadChoice&);
 // The same in slices (core/progress).
@@ -26,10 +27,10 @@ public:
     ExactValuesTask(const Truss&, const LoadChoice&);
 
     bool advance();
-    [[nodiscard]] ExactValues take(); // once
+    [[nodiscard]] ExactValues take(); // once only
 
 private:
-    std::optional<ExactTask> task_; // none where there are none
+    std::optional<ExactTask> task_; // none if there are no exact values
 };
 
 } // namespace gusset

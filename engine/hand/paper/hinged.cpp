@@ -1,5 +1,5 @@
-// Reactions of trusses whose parts hang together by one joint like a hinge (three-hinged forms):
-// the moments of one part about the hinge hold only the reactions of that part.
+// Reactions of trusses whose parts are connected by a single joint acting as a hinge (three-hinged
+// forms): the moments of one part about the hinge hold only the reactions of that part.
 
 #include "hand/paper/cuts.hpp"
 #include "hand/paper/stages.hpp"
@@ -16,7 +16,7 @@ Equation aboutHinge(const Sheet& sheet, const Body& body, JointId hinge) {
     return equation;
 }
 
-// Moments of the whole truss about a joint that leave these unknowns only, or fewer.
+// Moments of the whole truss about a joint that leave only these unknowns, or fewer.
 std::optional<Equation> wholeWith(const Sheet& sheet, const std::vector<Symbol>& unknowns) {
     const Body whole = wholeBody(sheet);
     std::optional<Equation> best;
@@ -94,11 +94,11 @@ bool writePair(Sheet& sheet, const HingedPart& hinged, const std::vector<Equatio
 
 } // namespace
 
-// What the moments of each hinged part about its hinge hold: three unknowns at most, as more are no
-// use. While these are open the others need no look (M. W. Moskewicz et al., Chaff, Proc. 38th
+// Up to three unknowns in the moments of each hinged part about its hinge; more would be of no use.
+// While these are open, the others need not be checked (M. W. Moskewicz et al., Chaff, Proc. 38th
 // Design Automation Conference, 2001, watch two literals of a clause in this way).
 struct HingeLooks {
-    std::vector<std::optional<std::vector<Symbol>>> unknowns; // of each part, once it was looked at
+    std::vector<std::optional<std::vector<Symbol>>> unknowns; // for each part, once it was examined
 };
 
 namespace {

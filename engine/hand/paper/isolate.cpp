@@ -11,8 +11,7 @@
 namespace gusset {
 namespace {
 
-constexpr double kClearly =
-    1.001; // a hair's breadth is no reason to prefer the one that stands second
+constexpr double kClearly = 1.001; // a tiny gain is no reason to prefer the second one
 
 std::vector<Acting> allBut(const Body& body, const Symbol& symbol) {
     std::vector<Acting> others;
@@ -41,26 +40,26 @@ bool othersThrough(const Sheet& sheet, const Body& body, const Symbol& symbol, V
                      [&](const Acting& force) { return passesThrough(sheet, force, point); });
 }
 
-// Whether the moments about the point, as they are written, give the unknown. Far from the truss,
-// or beside a joint that is very far, a line that misses the centre may still turn about it with no
-// arm worth writing.
+// Whether the moments about the point, as written, give the unknown alone. Far from the truss, or
+// next to a very distant joint, a line that misses the centre may still have a moment about it,
+// with an arm too small to be written.
 bool givesAlone(const Sheet& sheet, const Body& body, Vec2 point, const Symbol& symbol) {
-    Body bare; // loads leave an unknown's arm as it is
+    Body bare; // loads don't affect an unknown's arm
     bare.unknowns = body.unknowns;
     const Equation equation = momentsAbout(sheet, bare, point, {});
     const auto unknowns = unknownsOf(equation);
     if (unknowns.size() != 1 || !(unknowns.front() == symbol)) {
         return false;
     }
-    double largest = 0; // of the parts that make up its coefficient
+    double largest = 0; // over the terms of its coefficient
     for (const Term& term : equation.terms) {
         largest = std::max(largest, std::fabs(coefficientOf({.terms = {term}}, symbol)));
     }
     return std::fabs(coefficientOf(equation, symbol)) > kCancelled * largest;
 }
 
-// The sum of an axis that none of the others enters; of two the one in which the unknown weighs
-// more.
+// The sum along an axis that the others do not enter; of two, the one in which the unknown has the
+// larger component.
 std::optional<Way> byAxis(const Sheet& sheet, const Body& body, const Acting& force) {
     const auto weightIn = [](const Acting& one, EquationKind kind) {
         return std::fabs(kind == EquationKind::SumX ? one.along.x : one.along.y);
@@ -83,7 +82,7 @@ std::optional<Way> byAxis(const Sheet& sheet, const Body& body, const Acting& fo
         .kind = WayKind::SumLeavesOne, .equation = *best, .terms = termsOfSum(sheet, body, *best)};
 }
 
-// The joints that may lie on the lines of all other unknowns: those on one of the lines.
+// Candidates for a joint on the lines of all other unknowns: the joints on one of these lines.
 const std::vector<JointId>* fewestOnLine(const Sheet& sheet, const Body& body,
                                          const Symbol& symbol) {
     const std::vector<JointId>* fewest = nullptr;
@@ -129,7 +128,7 @@ std::optional<Vec2> crossing(const Sheet& sheet, const Acting& a, const Acting& 
     return from + along * a.along;
 }
 
-// A letter that no joint has, for a point off the truss.
+// A letter that is not a joint's label, for a point off the truss.
 std::string freeLetter(const Truss& truss) {
     for (const char* letter : {"O", "P", "Q", "R", "S", "T", "U", "V", "W", "X", "Y", "Z"}) {
         if (!findJoint(truss, letter).valid()) {
@@ -150,7 +149,7 @@ JointId nearestJoint(const Sheet& sheet, Vec2 point) {
     return nearest;
 }
 
-// The first other unknowns, two at most.
+// The first of the other unknowns, two at most.
 std::vector<Acting> firstOthers(const Body& body, const Symbol& symbol) {
     std::vector<Acting> others;
     for (std::size_t i = 0; i < body.unknowns.size() && others.size() < 2; ++i) {
@@ -231,7 +230,7 @@ struct WayChosen {
     Way way;
 };
 
-// Over all unknowns: the axis sum in which the unknown weighs most.
+// Over all unknowns: the axis sum in which the unknown has the largest component.
 std::optional<WayChosen> anyByAxis(const Sheet& sheet, const Body& body) {
     std::optional<WayChosen> best;
     for (const Acting& force : body.unknowns) {
@@ -250,8 +249,8 @@ int unknownsAt(const Body& body, JointId joint) {
                                           [&](const Acting& force) { return force.at == joint; }));
 }
 
-// Of each unknown whether there is a joint that all others pass through, and it does not. Two that
-// miss a joint are enough to leave it.
+// For each unknown, whether there is a joint that all others pass through and it does not. A joint
+// that two miss can be skipped.
 std::vector<bool> aloneAboutJoints(const Sheet& sheet, const Body& body) {
     std::vector<bool> alone(body.unknowns.size());
     for (const Joint& joint : sheet.truss.joints) {
@@ -270,7 +269,7 @@ std::vector<bool> aloneAboutJoints(const Sheet& sheet, const Body& body) {
     return alone;
 }
 
-// Over all unknowns: about the joint where most unknowns meet, then the shortest equation.
+// Over all unknowns: about the joint where most unknowns meet, then by the shortest equation.
 std::optional<WayChosen> anyAboutJoint(const Sheet& sheet, const Body& body) {
     const std::vector<bool> alone = aloneAboutJoints(sheet, body);
     std::optional<WayChosen> best;

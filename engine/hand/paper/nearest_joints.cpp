@@ -6,10 +6,10 @@
 namespace gusset {
 namespace {
 
-constexpr std::size_t kFew = 8; // joints that are looked at one by one
+constexpr std::size_t kFew = 8; // joints in a leaf, searched one by one
 
-// No joint between the corners is nearer: rounding keeps the order of differences, squares and
-// sums.
+// A lower bound on the distance to the joints between the corners: rounding preserves the order of
+// differences, squares and sums.
 double leastDistance(Vec2 from, Vec2 low, Vec2 high) {
     return length(Vec2{std::max({low.x - from.x, from.x - high.x, 0.0}),
                        std::max({low.y - from.y, from.y - high.y, 0.0})});

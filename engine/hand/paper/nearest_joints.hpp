@@ -1,7 +1,7 @@
 #pragma once
-// The nearest joint of a kind, where joints change their kind: a tree that halves the joints by x
-// and y in turn and counts each kind in every half, so that a question and a change take about
-// log n steps (J. L. Bentley, Comm. ACM 18 (1975) 509–517). Private to hand/.
+// The nearest joint of a kind, while joints change kind: a k-d tree that counts each kind in every
+// half, so that a query or a change takes about log n steps (J. L. Bentley, Comm. ACM 18 (1975)
+// 509–517). Private to hand/.
 
 #include "core/ids.hpp"
 #include "core/vec2.hpp"
@@ -14,21 +14,21 @@ namespace gusset {
 class NearestJoints {
 public:
     static constexpr int kKinds = 8;
-    static constexpr int kNone = -1; // of a joint that is not looked for
+    static constexpr int kNone = -1; // for a joint that is never searched for
 
-    explicit NearestJoints(std::vector<Vec2> at); // length units; every joint is of no kind
+    explicit NearestJoints(std::vector<Vec2> at); // length units; all joints start without a kind
 
-    void put(JointId, int kind); // the joint's kind from now on
+    void put(JointId, int kind); // sets the joint's kind
     [[nodiscard]] int kindOf(JointId joint) const { return kinds_[joint.at()]; }
     [[nodiscard]] bool has(int kind) const;
-    // Of joints that are equally near the first; none if there is none of the kind.
+    // The first of equally near joints; none if there is none of the kind.
     [[nodiscard]] JointId nearest(Vec2 from, int kind) const;
 
 private:
-    struct Node { // joints from begin to end, in the order of the tree
+    struct Node { // joints from begin to end, in tree order
         std::size_t begin = 0;
         std::size_t end = 0;
-        int halves = -1; // the first of its two halves; -1: it is not halved
+        int halves = -1; // the first of its two halves; -1: a leaf
         Vec2 low{};
         Vec2 high{};
         std::array<int, kKinds> counts{};
@@ -45,7 +45,7 @@ private:
 
     std::vector<Vec2> at_;
     std::vector<int> kinds_;         // of each joint
-    std::vector<JointId> order_;     // halves side by side
+    std::vector<JointId> order_;     // in tree order: the joints of a half are contiguous
     std::vector<std::size_t> place_; // of each joint in that order
     std::vector<Node> nodes_;
 };

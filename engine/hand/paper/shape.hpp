@@ -1,7 +1,6 @@
 #pragma once
-// What follows from the joints and members of a truss alone, whatever acts on it and whatever is
-// known of its forces: found when it is first asked for, and shared by all sheets of one truss.
-// Private to hand/.
+// What follows from the joints and members of a truss alone, independent of its loads and known
+// forces: computed on first use, and shared by all sheets of one truss. Private to hand/.
 
 #include "hand/paper/cuts.hpp"
 
@@ -11,7 +10,7 @@
 
 namespace gusset {
 
-// Joints whose equations together settle their unknowns.
+// Joints whose equations together determine their unknowns.
 struct Together {
     std::vector<JointId> joints;
     std::vector<Symbol> unknowns;
@@ -21,8 +20,8 @@ struct Shape {
     std::optional<std::vector<HingedPart>> hinged;
     std::optional<Divisions> straight;
     std::optional<Divisions> bent;
-    std::vector<std::optional<std::vector<JointId>>> onLine; // of each member, in their order
-    // The fewest joints that settle together, if any do, by what was open when that was asked.
+    std::vector<std::optional<std::vector<JointId>>> onLine; // for each member, in joint order
+    // The smallest such set of joints, if any, for each state of what is open.
     std::map<std::vector<bool>, std::optional<Together>> together;
 };
 

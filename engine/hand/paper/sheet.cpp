@@ -19,14 +19,15 @@ bool axisParallel(Vec2 unit) {
 
 double acuteDegrees(double rise, double run) { return toDegrees(std::atan2(rise, run)); }
 
-// The angles of a sheet, sorted by how steep they are: from 0, level, to 1, plumb.
+// The angles of a sheet, sorted by steepness: from 0, horizontal, to 1, vertical.
 using BySteepness = std::multimap<double, int>;
 
 double steepness(double rise, double run) { return rise / (rise + run); }
 
 int findAngle(const Sheet& sheet, const BySteepness& sorted, double rise, double run,
               double length) {
-    // Within the angle whose sine is kSameSlope steepness changes by less, but for rounding.
+    // For angles within kSameSlope (a sine), the difference in steepness is smaller, apart from
+    // rounding.
     const double steep = steepness(rise, run);
     const auto end = sorted.upper_bound(steep + 2 * kSameSlope);
     int first = -1;
@@ -51,7 +52,7 @@ int addAngle(Sheet& sheet, double rise, double run, double size) {
     return line.angle.index;
 }
 
-// The angle that is as steep, a new one if there is none.
+// The existing angle with this slope, or a new one.
 int angleFor(Sheet& sheet, BySteepness& sorted, Vec2 size, double length) {
     const int known = findAngle(sheet, sorted, size.y, size.x, length);
     if (known >= 0) {
@@ -62,7 +63,7 @@ int angleFor(Sheet& sheet, BySteepness& sorted, Vec2 size, double length) {
     return added;
 }
 
-// Rollers first: their directions are spoken of before the members'.
+// Rollers first, as their directions are mentioned before the members'.
 void nameAngles(Sheet& sheet) {
     BySteepness sorted;
     for (std::size_t i = 0; i < sheet.structure.restraints.size(); ++i) {
@@ -124,7 +125,7 @@ Sheet makeSheet(const Truss& truss, const LoadChoice& choice, std::shared_ptr<Sh
 
 namespace {
 
-// By multiplication, which gives the same bits everywhere.
+// By multiplication, which gives the same bits on every platform.
 double powerOfTen(int exponent) {
     double power = 1;
     for (int i = 0; i < exponent; ++i) {
@@ -145,7 +146,7 @@ int decimalExponent(double value) {
     return exponent;
 }
 
-// The value that goes on to the next step, as it is written.
+// The value that is carried to the next step, as written.
 double asCarried(const Sheet& sheet, double value) {
     const ClassSettings& settings = sheet.truss.classSettings;
     if (settings.carry == CarriedValues::Full || value == 0) {
@@ -177,7 +178,7 @@ std::optional<double> valueOf(const Sheet& sheet, const Symbol& symbol) {
 
 namespace {
 
-// It becomes known now.
+// Notes that the value is now known.
 void noteOrder(Sheet& sheet, const Symbol& symbol) {
     sheet.order.push_back(symbol);
     if (symbol.kind == SymbolKind::Reaction) {

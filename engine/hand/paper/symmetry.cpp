@@ -1,5 +1,5 @@
-// Truss, loads and reactions that are mirror images about an upright line: one half is worked, the
-// other half is written down by symmetry.
+// Trusses whose structure, loads and reactions are symmetric about a vertical axis: one half is
+// worked, and the other half follows by symmetry.
 
 #include "hand/paper/stages.hpp"
 #include "phrases/remarks.hpp"
@@ -13,7 +13,7 @@ namespace {
 
 Vec2 mirrored(Vec2 direction) { return {-direction.x, direction.y}; }
 
-// What acts on a joint from outside: its load and its reactions, as far as they are known.
+// The known external force on a joint: its load and its reactions.
 std::optional<Vec2> outsideForce(const Sheet& sheet, JointId joint) {
     Vec2 sum = sheet.loads[joint.at()];
     for (const int index : sheet.restraintsOf[joint.at()]) {
@@ -41,7 +41,8 @@ double middleOf(const Truss& truss) {
     return (box.low.x + box.high.x) / 2;
 }
 
-// The joints along a line that leans so that hardly two of a drawing share a place on it.
+// The joints sorted along an inclined line, chosen so that few joints of a drawing share a place on
+// it.
 class JointsAlong {
 public:
     explicit JointsAlong(const Sheet& sheet) : sheet_(sheet), low_(extent(sheet.truss).low) {
@@ -51,9 +52,9 @@ public:
         std::sort(places_.begin(), places_.end());
     }
 
-    // The first joint, in their order, that is at this spot; none if there is none.
+    // The first joint, in joint order, at this position; none if there is none.
     [[nodiscard]] JointId at(Vec2 spot) const {
-        const double reach = 4 * sheet_.spot; // more than a spot is wide along the line
+        const double reach = 4 * sheet_.spot; // more than the width of a spot along the line
         JointId first;
         auto it = std::lower_bound(places_.begin(), places_.end(),
                                    std::pair(placeOf(spot) - reach, JointId{}));
@@ -68,13 +69,13 @@ public:
 
 private:
     [[nodiscard]] double placeOf(Vec2 at) const {
-        constexpr double kGolden = 0.61803398874989485; // least like a ratio of small numbers
+        constexpr double kGolden = 0.61803398874989485; // least like a ratio of small integers
         return (at.x - low_.x) + kGolden * (at.y - low_.y);
     }
 
     const Sheet& sheet_;
     Vec2 low_;
-    std::vector<std::pair<double, JointId>> places_; // in order
+    std::vector<std::pair<double, JointId>> places_; // sorted
 };
 
 std::optional<std::vector<JointId>> mirrorJoints(const Sheet& sheet) {
@@ -112,7 +113,7 @@ std::optional<std::vector<MemberId>> mirrorMembers(const Sheet& sheet,
     return mirror;
 }
 
-// What was used of a joint's equilibrium has been used of its mirror image too.
+// If a joint's equilibrium was used in a direction, so was that of its mirror image.
 void mirrorUse(Sheet& sheet) {
     for (std::size_t& seen = sheet.mirror.usesSeen; seen < sheet.usedOrder.size(); ++seen) {
         const JointId joint = sheet.usedOrder[seen];
@@ -136,7 +137,7 @@ void writeSymmetry(Sheet& sheet) {
     for (std::size_t i = 0; i < members->size(); ++i) {
         pairs += (*members)[i].at() != i && !sheet.forces[i] ? 1 : 0;
     }
-    if (pairs < 4) { // a pair or none: not worth saying
+    if (pairs < 4) { // no pair or only one: not worth saying
         return;
     }
     sheet.mirror = {*joints, *members, middleOf(sheet.truss)};
@@ -148,7 +149,7 @@ void writeSymmetry(Sheet& sheet) {
 
 namespace {
 
-// Since images were last written, in the order of the members.
+// Found since images were last written, in member order.
 std::vector<MemberId> membersFoundSince(Sheet& sheet) {
     std::vector<MemberId> members;
     for (std::size_t& seen = sheet.mirror.forcesSeen; seen < sheet.order.size(); ++seen) {

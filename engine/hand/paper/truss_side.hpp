@@ -1,5 +1,5 @@
 #pragma once
-// Where a part of a truss lies, as one says of the part that is looked at.
+// The position of a part of a truss, as used to name the part considered.
 
 #include "model/truss/truss.hpp"
 
@@ -8,7 +8,7 @@
 namespace gusset {
 
 enum class TrussSide { Left, Right, Upper, Lower, None };
-// The side on which all of the part lies, beside all the rest; none if there is no such side.
+// The side where all of the part lies, clear of all the rest; none if there is no such side.
 [[nodiscard]] TrussSide sideOf(const Truss&, const std::vector<JointId>& part);
 
 } // namespace gusset

@@ -1,6 +1,6 @@
 #pragma once
 // The working of a truss as a person writes it on paper, as data: a list of steps whose equations
-// are lists of terms. Text, notebook and HTML are renderings of these (report/). Numbers are in the
+// are lists of terms. Text, notebook and HTML are rendered from it (report/). Numbers are in the
 // model's own units, as they would be on paper. Every equation can be evaluated from its own terms.
 
 #include "core/ids.hpp"
@@ -17,7 +17,7 @@
 
 namespace gusset {
 
-// A quantity with a name in the working.
+// A named quantity of the working.
 enum class SymbolKind {
     MemberForce, // F_AB; member
     Reaction,    // of a restraint: A_x, A_y, or R_A along a roller; restraint (index), joint
@@ -39,7 +39,7 @@ enum class FactorKind {
     Load,       // size of a given load, force units
     Arm,        // lever arm, length units
     Known,      // a symbol found before; value is its value
-    Unknown,    // a symbol yet to be found; value is what this working finds it to be
+    Unknown,    // a symbol not yet found; value is the result of this working
     Sine,       // of Symbol Angle; value is the sine
     Cosine,     // of Symbol Angle
     AxisCosine, // cosine of the angle between a member (or roller direction) and an axis: value is
@@ -54,7 +54,7 @@ struct Factor {
     Symbol symbol{};      // Known, Unknown, Sine, Cosine
     double numerator = 0; // Ratio and AxisCosine: value = numerator / denominator
     double denominator = 1;
-    bool horizontal = true; // AxisCosine: with which axis
+    bool horizontal = true; // AxisCosine: the axis is horizontal
 };
 
 struct Term {
@@ -75,22 +75,22 @@ struct Equation {
 };
 [[nodiscard]] double valueOf(const Equation&); // 0 when it balances
 
-// An unknown that an equation (or two together) gave.
+// An unknown found from an equation (or from two together).
 enum class FoundAs { Tension, Compression, Zero, AsAssumed, Opposite };
 struct Found {
     Symbol symbol{};
     double value = 0; // force units
     FoundAs as = FoundAs::AsAssumed;
-    int drawn = 1; // −1: a member force drawn pushing, so that its equations hold −value
+    int drawn = 1; // −1: a member force drawn as compression, so that its equations hold −value
 };
 
 // tan α = rise / run, and what follows from it.
 struct AngleLine {
     Symbol angle{};
-    MemberId member{};               // the first of them; none for a roller's direction alone
-    std::vector<MemberId> members{}; // all that are as steep
-    int restraint = -1;              // a roller whose reaction is as steep, if one
-    double rise = 0;                 // ≥ 0, length units; of a roller alone: the sine
+    MemberId member{};               // the first of them; none if only a roller has this direction
+    std::vector<MemberId> members{}; // all with this slope
+    int restraint = -1;              // a roller whose reaction has this slope, if any
+    double rise = 0;                 // ≥ 0, length units; for a roller alone: the sine
     double run = 0;
     double length = 0;
     double degrees = 0; // acute, with the horizontal
@@ -98,14 +98,14 @@ struct AngleLine {
 
 enum class StepKind {
     Counting,        // m + r against 2j
-    WholeBody,       // what acts on the truss as a whole
+    WholeBody,       // all forces on the truss as a whole
     Geometry,        // angles or direction cosines of the inclined members
     ReactionMoment,  // one reaction by moments
     ReactionSum,     // one reaction by a sum of forces
-    ReactionPair,    // reactions by simultaneous equations
+    ReactionPair,    // reactions from simultaneous equations
     ZeroByRule,      // zero-force members by inspection
-    Symmetry,        // that it is there, or what follows from it
-    JointIntro,      // taking a joint, with its unknowns
+    Symmetry,        // that there is symmetry, or what follows from it
+    JointIntro,      // moving to a joint, with its unknowns
     JointEquation,   // one equation of a joint, one unknown
     JointPair,       // two equations together, two unknowns
     SectionIntro,    // cutting the truss in two: members are the cut ones, body is the part kept
@@ -115,13 +115,13 @@ enum class StepKind {
     Summary,         // all forces and reactions
 };
 
-// The rule by which members are read to carry nothing.
+// The rule by which members are found to be zero-force members.
 enum class ZeroRule {
     None,
     TwoMembersNoLoad, // two members not in line meet at a joint without load or support: both zero
     ThreeMembersTwoInLine, // three members, two in line, no load: the third is zero
     LoadAlongOne,          // two members, load (or reaction) in line with one: the other is zero
-    LoneMember,            // what is left is one member and no load
+    LoneMember,            // one member is left, and no load
 };
 
 // "2 m to the right and 3 m up of B": where a point off the truss lies.
@@ -129,15 +129,15 @@ struct PlaceBeside {
     JointId joint;
     Vec2 from{}; // length units
 };
-// What a remark puts into its sentence: a count, a name, a force that is but rounding (force
-// units), a direction, and what the class has its own ways of writing.
+// A value in the sentence of a remark: a count, a name, a force that is only rounding error (force
+// units), a direction, and things that the class has its own ways of writing.
 using RemarkValue = std::variant<int, std::string, double, Vec2, JointId, std::vector<JointId>,
                                  std::vector<MemberId>, Symbol, std::vector<Symbol>, PlaceBeside>;
 struct RemarkPart {
     std::string_view name;
     RemarkValue value;
 };
-// A sentence with its parts, in data.
+// A sentence with its parts, as data.
 struct Remark {
     const char* english = ""; // of its phrase
     std::vector<RemarkPart> parts{};
@@ -165,30 +165,30 @@ template <class Value>
 
 struct Step {
     StepKind kind = StepKind::Counting;
-    JointId joint{};                 // the joint that it speaks of, if one
+    JointId joint{};                 // the joint that the step is about, if any
     std::vector<JointId> body;       // the free body: one joint, several, or all
-    std::vector<MemberId> members{}; // to light on the board, unknowns first
-    std::vector<int> restraints;     // reactions to light
+    std::vector<MemberId> members{}; // to highlight on the board, unknowns first
+    std::vector<int> restraints;     // reactions to highlight
     std::vector<AngleLine> angles;
     std::vector<Equation> equations;
     std::vector<Found> found;
-    std::vector<Symbol> uses{}; // found before and relied on, also those that are zero
+    std::vector<Symbol> uses{}; // found earlier and used here, including zero ones
     ZeroRule rule = ZeroRule::None;
     std::vector<Remark> remarks;
 };
 
 struct Working {
-    bool complete = false; // reaches every force and reaction
+    bool complete = false; // all forces and reactions are found
     std::vector<Step> steps;
-    Structure structure;     // for the restraints that symbols name
+    Structure structure;     // for the restraints that symbols refer to
     std::vector<Vec2> loads; // on each joint, force units
     Counting counting;
-    ExactValues exact; // where the class wants exact numbers and they can be had
+    ExactValues exact; // if the class uses exact numbers and they exist
 };
 
-// Precondition: the solution is solve(truss, choice)'s. For a truss that isn't determinate the
-// working holds the counting and a remark that says why it ends there. It finds its own values by
-// its own equations; the solution is only used to know whether there is a working at all.
+// Precondition: the solution is solve(truss, choice)'s. For a truss that is not statically
+// determinate, the working holds the counting and a remark that says why it ends there. It finds
+// its own values from its own equations; the solution only tells whether there is a working at all.
 [[nodiscard]] Working workOut(const Truss&, const LoadChoice&, const Solution&);
 
 } // namespace gusset

@@ -27,8 +27,7 @@ bool counts(Vec2 force, double scale) {
     return std::fabs(force.x) > kZeroForce * scale || std::fabs(force.y) > kZeroForce * scale;
 }
 
-// Loads and reactions, joint by joint, and the members' forces, as a complete working ends with
-// them.
+// Loads and reactions, joint by joint, and the members' forces at the end of a complete working.
 Known knownForces(const Truss& truss, const Working& working) {
     Known known;
     std::vector<Vec2> reactions(truss.joints.size());
@@ -56,7 +55,8 @@ Known knownForces(const Truss& truss, const Working& working) {
     return known;
 }
 
-// The corners of the outer space, clockwise around the truss: by the half-edge that leaves each.
+// The corners of the outer space, clockwise around the truss: the half-edge that leaves each of
+// them.
 std::vector<int> outerWalk(const Truss& truss, const PlanarFaces& faces) {
     std::size_t start = 0;
     bool found = false;
@@ -92,8 +92,8 @@ Vec2 middleOf(const Truss& truss, const HalfEdge& edge) {
 struct Drawing {
     const Truss& truss;
     PlanarFaces faces;
-    std::vector<int> spaceOfEdge; // of each half-edge the space on its left
-    std::vector<bool> placed;     // of each space: its point is known
+    std::vector<int> spaceOfEdge; // for each half-edge, the space on its left
+    std::vector<bool> placed;     // for each space: its point is known
     ForcePolygon polygon{};
 
     [[nodiscard]] std::size_t leftOf(std::size_t edge) const {
@@ -108,7 +108,8 @@ int addSpace(Drawing& drawing, std::string name, bool outside) {
     return static_cast<int>(drawing.polygon.spaces.size()) - 1;
 }
 
-// Names the outside and sets its points: each load and reaction leads from one space to the next.
+// Names the outer spaces and sets their points: each load and reaction leads from one space to the
+// next.
 void drawOutside(Drawing& drawing, const std::vector<OutsideForce>& outside) {
     std::vector<std::vector<const OutsideForce*>> forcesAt(drawing.truss.joints.size());
     for (const OutsideForce& force : outside) {
@@ -117,7 +118,7 @@ void drawOutside(Drawing& drawing, const std::vector<OutsideForce>& outside) {
     int space = addSpace(drawing, letterOf(0), true);
     for (const int index : outerWalk(drawing.truss, drawing.faces)) {
         const JointId corner = drawing.faces.edges[static_cast<std::size_t>(index)].from;
-        // At the first of a joint's corners.
+        // At the first corner of a joint.
         for (const OutsideForce* force : std::exchange(forcesAt[corner.at()], {})) {
             const bool last = drawing.polygon.lines.size() + 1 == outside.size();
             const Vec2 end =
@@ -150,7 +151,7 @@ std::optional<JointId> insideForce(const Drawing& drawing,
     return inside == forces.end() ? std::nullopt : std::optional(inside->joint);
 }
 
-// Spaces between members, named when they are reached.
+// Spaces between members, named in the order in which they are reached.
 void nameInside(Drawing& drawing) {
     std::vector<int> spaceOfFace(static_cast<std::size_t>(drawing.faces.count), -1);
     int number = 0;
@@ -167,7 +168,7 @@ void nameInside(Drawing& drawing) {
     }
 }
 
-// Draws a member between its two spaces; the point of the second becomes known if it was not.
+// Draws a member between its two spaces; this sets the point of the second if it was not known.
 void drawMember(Drawing& drawing, std::size_t edge, double force) {
     const HalfEdge& along = drawing.faces.edges[edge];
     const int left = drawing.spaceOfEdge[edge];
@@ -184,9 +185,9 @@ void drawMember(Drawing& drawing, std::size_t edge, double force) {
     drawing.polygon.lines.push_back({along.member, {}, false, left, right, force});
 }
 
-// Draws members, space after space: next always the one that most drawn points fix, of several the
-// one that was named first. What fixes each is counted as the drawing grows, and a heap holds the
-// counts (J. W. J. Williams, Algorithm 232, Comm. ACM 7 (1964)): n log n in all.
+// Draws members, space by space: next is always the space determined by the most drawn points, and
+// of several the one named first. The counts are updated as the drawing grows and kept in a heap
+// (J. W. J. Williams, Algorithm 232, Comm. ACM 7 (1964)): n log n in total.
 class MemberDrawing {
 public:
     MemberDrawing(Drawing& drawing, const std::vector<double>& forces)
@@ -217,7 +218,7 @@ public:
 
 private:
     struct Fixed {
-        int count; // members of the space that lead to placed ones: two fix it on paper
+        int count; // members from the space to placed ones: two determine it on paper
         std::size_t space;
         bool operator<(const Fixed& other) const { // the next one on top
             return count != other.count ? count < other.count : space > other.space;
@@ -261,11 +262,11 @@ private:
     const std::vector<double>& forces_;
     std::vector<bool> drawn_;                       // by member
     std::vector<std::vector<std::size_t>> edgesTo_; // half-edges with the space on their right
-    std::vector<int> fixedBy_;                      // by space, of those not placed
+    std::vector<int> fixedBy_;                      // by space, for those not placed
     std::priority_queue<Fixed> next_;
 };
 
-// A name stands in the middle of its members; outside, a little away from the truss.
+// A name is placed in the middle of its members; outside, slightly away from the truss.
 void seatNames(Drawing& drawing) {
     const Extent box = extent(drawing.truss);
     const double away = 0.08 * std::max(box.high.x - box.low.x, box.high.y - box.low.y);

@@ -2,8 +2,8 @@
 // The force polygon of a whole truss (J. C. Maxwell, On reciprocal figures and diagrams of forces,
 // Phil. Mag. 27 (1864) 250–261), with its spaces named by Bow's notation (R. H. Bow, Economics of
 // Construction in Relation to Framed Structures, 1873): every space of the truss is a point of the
-// polygon, every force a line between the points of the two spaces that it divides. Joints are read
-// clockwise.
+// polygon, and every force is a line between the points of the two spaces that it separates. Joints
+// are read clockwise.
 
 #include "hand/paper/working.hpp"
 
@@ -16,18 +16,18 @@ struct PolygonSpace {
     std::string name; // outside A, B, C … clockwise from the left; inside 1, 2, 3 …
     bool outside = false;
     Vec2 point; // in the polygon, force units; the first space at the origin
-    Vec2 seat;  // where its name stands on the board, length units
+    Vec2 seat;  // position of its name on the board, length units
 };
 
-// A line of the polygon from the point of one space to that of another: the force on the joint that
-// has the first space before it and the second behind it, clockwise.
+// A line of the polygon from the point of one space to that of another: the force on the joint
+// when, read clockwise, the first space comes before it and the second after it.
 struct PolygonLine {
     MemberId member{}; // a member's force
     JointId joint{};   // else a load or a reaction at this joint
     bool reaction = false;
     int from = 0; // index of a space
     int to = 0;
-    double force = 0; // of a member: tension positive, force units; else the size
+    double force = 0; // of a member: tension positive, force units; else the magnitude
 };
 
 enum class PolygonRefusal {
@@ -35,7 +35,7 @@ enum class PolygonRefusal {
     NoMember,        // there is nothing to draw
     NoWorking,       // equilibrium alone does not give the forces
     CrossingMembers, // members: these two cross without a joint
-    NotConnected,    // joint: no member ties it to the rest
+    NotConnected,    // joint: no member connects it to the rest
     ForceInside,     // joint: a load or reaction acts inside the truss
 };
 
@@ -44,14 +44,14 @@ struct ForcePolygon {
     std::vector<MemberId> members{}; // of a refusal
     JointId joint{};                 // of a refusal
     std::vector<PolygonSpace> spaces{};
-    // As they are drawn: loads and reactions one after the other, which close by themselves; then
-    // members, those first whose two points are fixed by what is drawn already.
+    // In drawing order: loads and reactions one after the other, which form a closed polygon; then
+    // members, with those first whose two points are already determined.
     std::vector<PolygonLine> lines{};
 };
 
 // Precondition: the solution is solve(truss, choice)'s. The forces come from the working.
 [[nodiscard]] ForcePolygon forcePolygon(const Truss&, const LoadChoice&, const Solution&);
-// The same from the working, where that is there.
+// The same from an existing working.
 [[nodiscard]] ForcePolygon forcePolygon(const Truss&, const Working&);
 
 } // namespace gusset

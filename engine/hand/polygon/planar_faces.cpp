@@ -10,7 +10,7 @@ namespace {
 
 Vec2 at(const Truss& truss, JointId joint) { return truss.joints[joint.at()].at; }
 
-// Which side of the line from a to b a point lies on: its distance, positive on the left.
+// The signed distance of a point from the line from a to b, positive on the left.
 double sideOf(Vec2 a, Vec2 b, Vec2 point) { return cross(b - a, point - a) / length(b - a); }
 
 bool between(Vec2 a, Vec2 b, Vec2 point, double small) {
@@ -33,7 +33,7 @@ bool membersCross(const Truss& truss, const Member& one, const Member& other, do
     if (apart(sc, sd) && apart(sa, sb)) {
         return true;
     }
-    // An end of one lies on the other, or both lie in one line and overlap.
+    // An end of one lies on the other, or both are collinear and overlap.
     return (std::fabs(sc) <= small && between(a, b, c, small)) ||
            (std::fabs(sd) <= small && between(a, b, d, small)) ||
            (std::fabs(sa) <= small && between(c, d, a, small)) ||
@@ -46,7 +46,7 @@ struct MemberBox {
     MemberId member;
 };
 
-// A little larger than the members.
+// Slightly larger than the members.
 std::vector<MemberBox> memberBoxes(const Truss& truss, double larger) {
     std::vector<MemberBox> boxes;
     for (std::size_t i = 0; i < truss.members.size(); ++i) {
@@ -59,7 +59,7 @@ std::vector<MemberBox> memberBoxes(const Truss& truss, double larger) {
     return boxes;
 }
 
-// Turns by half-planes, so that no angle has to be computed: anticlockwise from +x.
+// Compares by half-planes, so that no angle needs to be computed: anticlockwise from +x.
 bool anticlockwiseBefore(Vec2 a, Vec2 b) {
     const auto lower = [](Vec2 v) { return v.y < 0 || (v.y == 0 && v.x < 0); };
     if (lower(a) != lower(b)) {
@@ -86,8 +86,8 @@ std::vector<std::vector<int>> leavingEdges(const Truss& truss, const PlanarFaces
     return leaving;
 }
 
-// Arriving at a joint, the walk that keeps its space on the left goes out by the half-edge that is
-// next clockwise from the way back.
+// At a joint, the walk that keeps its space on the left continues along the half-edge that is next
+// clockwise from the one back.
 void linkEdges(const Truss& truss, PlanarFaces& faces) {
     const auto leaving = leavingEdges(truss, faces);
     for (std::size_t i = 0; i < faces.edges.size(); ++i) {
@@ -112,7 +112,7 @@ double areaAround(const Truss& truss, PlanarFaces& faces, std::size_t start) {
 
 } // namespace
 
-// By a sweep from left to right over the boxes around the members: only members whose boxes touch
+// A sweep from left to right over the bounding boxes of the members: only members whose boxes touch
 // are compared (M. I. Shamos, D. Hoey, Geometric intersection problems, 17th Symp. Foundations of
 // Computer Science, 1976), which is n² at worst.
 std::optional<std::pair<MemberId, MemberId>> crossingMembers(const Truss& truss) {

@@ -9,12 +9,12 @@
 
 namespace gusset {
 
-// Walking along a member from one joint to the other; the space it belongs to lies on the left.
+// One direction along a member from joint to joint; its space lies on the left.
 struct HalfEdge {
     JointId from;
     JointId to;
     MemberId member;
-    int next = -1; // the half-edge that goes on around the same space
+    int next = -1; // the next half-edge around the same space
     int face = -1;
 };
 
@@ -25,9 +25,9 @@ struct PlanarFaces {
 };
 
 [[nodiscard]] std::optional<std::pair<MemberId, MemberId>> crossingMembers(const Truss&);
-// A joint that no chain of members ties to the first one.
+// A joint that no chain of members connects to the first one.
 [[nodiscard]] std::optional<JointId> looseJoint(const Truss&);
-// Precondition: no members cross, all joints hang together.
+// Precondition: no members cross, and all joints are connected.
 [[nodiscard]] PlanarFaces planarFaces(const Truss&);
 
 } // namespace gusset

@@ -11,7 +11,7 @@
 namespace gusset {
 namespace {
 
-// Forces and reactions that are asked after for every step of a working.
+// The forces and reactions that are needed, looked up for every step of a working.
 class Needed {
 public:
     void add(const std::vector<Symbol>& symbols) {
@@ -49,7 +49,8 @@ bool givesReaction(const Step& step) {
     });
 }
 
-// From the end to the beginning: a step that finds what is needed makes needed what it rests on.
+// From the last step to the first: if a step finds something needed, whatever it uses is needed
+// too.
 std::vector<bool> stepsThatFind(const Working& working, const std::vector<Symbol>& symbols) {
     Needed needed;
     needed.add(symbols);
@@ -68,7 +69,7 @@ std::vector<bool> stepsThatFind(const Working& working, const std::vector<Symbol
     return keep;
 }
 
-// The introduction of a joint or a cut stays if a step that follows it stays.
+// The introduction of a joint or a cut is kept if a step after it is kept.
 void keepIntros(const Working& working, std::vector<bool>& keep) {
     for (std::size_t i = 0; i < keep.size(); ++i) {
         for (std::size_t k = i + 1; isIntro(working.steps[i].kind) && k < keep.size(); ++k) {
@@ -80,7 +81,7 @@ void keepIntros(const Working& working, std::vector<bool>& keep) {
     }
 }
 
-// That the truss is symmetric stays if a step that relies on it stays.
+// The symmetry step is kept if a step that uses it is kept.
 void keepSymmetry(const Working& working, std::vector<bool>& keep) {
     std::size_t said = keep.size();
     for (std::size_t i = 0; i < keep.size(); ++i) {
@@ -102,13 +103,13 @@ const Remark* assumedIn(const Working& working) {
     return nullptr;
 }
 
-// Whether it draws forces of members that are unknown: a part between hinges has only reactions.
+// Whether it draws unknown member forces: a part between hinges has only reactions.
 bool drawsUnknowns(const Step& step) {
     const bool apart = step.kind == StepKind::SectionIntro && step.joint.valid();
     return (isIntro(step.kind) && !apart) || step.kind == StepKind::Simultaneous;
 }
 
-// The whole says once how unknown forces are drawn, and the chain may be without that step.
+// The whole working says once how unknown forces are drawn; the chain may lack that step.
 void sayHowDrawn(const Working& working, Working& chain) {
     const Remark* assumed = assumedIn(working);
     const auto first = std::find_if(chain.steps.begin(), chain.steps.end(), drawsUnknowns);
@@ -122,7 +123,7 @@ bool saysNegative(const Step& step) {
                        [](const Remark& remark) { return says(remark, phrase::kNegativeForce); });
 }
 
-// So also what a negative force means.
+// Likewise for the meaning of a negative force.
 void sayWhatNegativeMeans(Working& chain) {
     for (Step& step : chain.steps) {
         const auto negative =
@@ -139,7 +140,7 @@ void sayWhatNegativeMeans(Working& chain) {
     }
 }
 
-// By their index.
+// By index.
 std::vector<bool> anglesIn(const Working& working, const std::vector<bool>& keep,
                            std::size_t count) {
     std::vector<bool> used(count);
@@ -162,7 +163,7 @@ std::vector<bool> anglesIn(const Working& working, const std::vector<bool>& keep
     return used;
 }
 
-// Of the slopes only those that occur.
+// Keeps only the slopes that occur.
 void keepAngles(const Working& working, const std::vector<bool>& keep, Step& geometry) {
     std::size_t count = 0;
     for (const AngleLine& line : geometry.angles) {
@@ -231,7 +232,7 @@ Working explain(const Truss& truss, const LoadChoice& choice, const Solution& so
                 const Working& whole, const Symbol& symbol, std::shared_ptr<Shape> shape) {
     const Working byJoints = stepsFor(whole, {symbol});
     if (byJoints.steps.empty()) {
-        return whole; // which says why there is no more
+        return whole; // says why there is no more
     }
     if (symbol.kind != SymbolKind::MemberForce) {
         return byJoints;

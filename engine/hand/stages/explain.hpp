@@ -1,5 +1,5 @@
 #pragma once
-// Why a force or a reaction has its value: only those steps on which it rests.
+// Why a force or a reaction has its value: only the steps that it depends on.
 
 #include "hand/paper/working.hpp"
 
@@ -10,16 +10,16 @@ namespace gusset {
 
 struct Shape; // hand/paper/shape.hpp
 
-// Of a working, the steps on which these symbols rest, in their order, without check and summary.
-// They read complete by themselves: how unknown forces are drawn and what a negative one means is
-// said at the first of them, wherever the whole says it.
+// The steps of a working that these symbols depend on, in order, without check and summary. They
+// are complete by themselves: how unknown forces are drawn and what a negative one means is said at
+// the first step that needs it, wherever the whole working says it.
 [[nodiscard]] Working stepsFor(const Working&, const std::vector<Symbol>&);
 
-// The shorter of two chains: by joints (as in the whole working), or by one section. Where the
-// working does not reach the symbol, the whole of it, which says why. Precondition: the solution is
-// solve(truss, choice)'s.
+// The shorter of two chains: by joints (as in the whole working), or by one section. If the working
+// does not reach the symbol, all of it, which says why. Precondition: the solution is solve(truss,
+// choice)'s.
 [[nodiscard]] Working explain(const Truss&, const LoadChoice&, const Solution&, const Symbol&);
-// The same from the working of the whole, where that is there, and with the shape of that.
+// The same from an existing working of the whole truss, with that working's shape.
 [[nodiscard]] Working explain(const Truss&, const LoadChoice&, const Solution&,
                               const Working& whole, const Symbol&, std::shared_ptr<Shape> = {});
 

@@ -1,6 +1,6 @@
-// The method of joints: the next joint is one with at most two unknowns, best one whose equations
-// hold one unknown each, near the joint before. A joint is looked at when one of its unknowns
-// becomes known, and a tree finds the nearest: n log n in all.
+// The method of joints: the next joint has at most two unknowns, preferably each alone in an
+// equation, and is near the previous joint. A joint is re-examined when one of its unknowns becomes
+// known, and a tree finds the nearest one: n log n in total.
 
 #include "core/tolerance.hpp"
 #include "hand/paper/isolate.hpp"
@@ -17,15 +17,14 @@
 namespace gusset {
 namespace {
 
-// A direction as the sums of a joint hold it: a part within a hair's breadth of nothing is not
-// written.
+// A direction as the sums of a joint show it: a negligible component is not written.
 Vec2 asWritten(Vec2 along) {
     return {std::fabs(along.x) <= kParallel ? 0 : along.x,
             std::fabs(along.y) <= kParallel ? 0 : along.y};
 }
 
-// Two unknowns must differ in direction, and still do so in the sums that will be written: where
-// both lean a hair's breadth to either side of level, the upright sum holds neither.
+// Two unknowns must differ in direction, also in the sums as written: where both deviate only
+// negligibly from horizontal, to either side, the vertical sum holds neither.
 bool settles(const Body& body) {
     if (body.unknowns.size() != 2) {
         return body.unknowns.size() == 1;
@@ -35,13 +34,13 @@ bool settles(const Body& body) {
     return !parallel(first, second) && !parallel(asWritten(first), asWritten(second));
 }
 
-// How much of a force an axis holds; nothing if the force does not enter its sum.
+// The component of a force along an axis; nothing if the force does not enter its sum.
 double weightIn(const Acting& force, EquationKind axis) {
     const double part = std::fabs(axis == EquationKind::SumX ? force.along.x : force.along.y);
     return part <= kParallel ? 0 : part;
 }
 
-// Of the one unknown that an axis holds; nothing if it holds none or several.
+// The component of the only unknown in an axis sum; nothing if there is none or more than one.
 double weightAlone(const Body& body, EquationKind axis) {
     double weight = 0;
     for (const Acting& force : body.unknowns) {
@@ -54,15 +53,15 @@ double weightAlone(const Body& body, EquationKind axis) {
     return weight;
 }
 
-// Whether one axis holds one of the two unknowns alone.
+// Whether one axis sum holds only one of the two unknowns.
 bool hasEasyStart(const Body& body) {
     return weightAlone(body, EquationKind::SumX) > 0 || weightAlone(body, EquationKind::SumY) > 0;
 }
 
-// What is best of a joint that can be taken, in this order: on the half that is worked, without
+// The preference among joints that can be taken, in this order: in the half that is worked, without
 // simultaneous equations, with one unknown.
 int kindOf(const Sheet& sheet, JointId joint) {
-    const std::size_t unknowns = unknownsAt(sheet, joint); // quicker than the body
+    const std::size_t unknowns = unknownsAt(sheet, joint); // faster than bodyOf
     if (unknowns == 0 || unknowns > 2) {
         return NearestJoints::kNone;
     }
@@ -111,8 +110,8 @@ void bringUpToDate(const Sheet& sheet, ReadyJoints& ready) {
     }
 }
 
-// Of two kinds, next to the last joint: those that a member joins to it come first, then the one
-// with fewer unknowns, then the nearest.
+// Of two kinds, near the last joint: joints connected to it by a member come first, then those with
+// fewer unknowns, then the nearest.
 JointId nextToLast(const Sheet& sheet, const NearestJoints& ready, int kind) {
     const auto score = [&](JointId joint) {
         const double distance = length(positionOf(sheet, joint) - positionOf(sheet, sheet.last));
@@ -133,7 +132,7 @@ JointId nextToLast(const Sheet& sheet, const NearestJoints& ready, int kind) {
     return ready.nearest(from, ready.has(kind) ? kind : kind + 1);
 }
 
-// The first of two kinds: with fewer unknowns, then in the order of the joints.
+// The first of two kinds: by fewer unknowns, then in joint order.
 JointId firstOf(const Sheet& sheet, const NearestJoints& ready, int kind) {
     const int fewest = ready.has(kind) ? kind : kind + 1;
     for (std::size_t i = 0; i < sheet.truss.joints.size(); ++i) {
@@ -200,19 +199,19 @@ void writeOne(Sheet& sheet, const Body& body, EquationKind kind) {
     sheet.steps.push_back(std::move(step));
 }
 
-// The axis whose equation holds one unknown; of two such, the one in which it weighs more.
+// The axis whose equation holds one unknown; of two, the one in which its component is larger.
 std::optional<EquationKind> easyAxis(const Body& body) {
     const double upright = weightAlone(body, EquationKind::SumY);
     const double level = weightAlone(body, EquationKind::SumX);
-    // A hair's breadth is no reason to prefer the horizontal sum at 45°.
+    // At 45°, rounding must not make the horizontal sum preferred.
     if (level > 1.001 * upright) {
         return EquationKind::SumX;
     }
     return upright > 0 ? std::optional(EquationKind::SumY) : std::nullopt;
 }
 
-// An unknown in line with a known force of the joint: the sum across the two holds only the other
-// unknown. Gives that other one.
+// If an unknown is in line with a known force of the joint, the sum across this line holds only the
+// other unknown. Returns that other one.
 std::optional<Symbol> aloneAcross(const Body& body) {
     for (std::size_t i = 0; i < 2; ++i) {
         const Vec2 line = body.unknowns[i].along;

@@ -1,7 +1,6 @@
-// Reactions by the equations of the whole truss, chosen as a person would choose them: a moment
-// centre through which all unknown lines but one pass, at a joint if there is one; sums that hold
-// one unknown; a centre off the truss where two lines cross; and several equations together when
-// all else fails.
+// Reactions from the equations of the whole truss, chosen as a person would: a moment centre
+// through which all unknown lines but one pass, at a joint if possible; sums with one unknown; a
+// centre off the truss where two lines cross; and several equations together when all else fails.
 
 #include "core/tolerance.hpp"
 #include "hand/paper/isolate.hpp"
@@ -15,7 +14,7 @@
 namespace gusset {
 namespace {
 
-// Two or three reactions left, none of which an equation of the whole holds alone.
+// Two or three reactions left, none of which is alone in an equation of the whole truss.
 void writeTogether(Sheet& sheet, const Body& body) {
     Step step;
     step.kind = StepKind::ReactionPair;
@@ -78,7 +77,7 @@ namespace {
 
 std::size_t countOpen(const Sheet& sheet) { return sheet.reactions.size() - sheet.reactionsFound; }
 
-// Level and plumb reactions of the joint that are open.
+// Both a horizontal and a vertical reaction of the joint are unknown.
 bool isOpenPin(const Sheet& sheet, JointId joint) {
     bool level = false;
     bool plumb = false;
@@ -101,8 +100,8 @@ std::vector<JointId> openPinsOf(const Sheet& sheet) {
     return pins;
 }
 
-// Whether this pin is open, and so far from those behind it in the list that no point is, within
-// the tolerance, where the lines of both meet.
+// Whether this pin is open, and so far from those after it in the list that no point lies, within
+// the tolerance, on lines of both.
 bool standsApart(const Sheet& sheet, const std::vector<JointId>& pins, std::size_t at) {
     for (std::size_t i = at + 1; i < pins.size(); ++i) {
         const Vec2 gap = positionOf(sheet, pins[i]) - positionOf(sheet, pins[at]);
@@ -113,9 +112,10 @@ bool standsApart(const Sheet& sheet, const std::vector<JointId>& pins, std::size
     return isOpenPin(sheet, pins[at]);
 }
 
-// With three open pins no equation of the whole holds one unknown alone: moments about a point
-// leave at least one unknown of all pins but the one that stands there, and a sum at least one of
-// each. What is in the list and no longer open is taken out, so that all questions cost n together.
+// With three open pins, no equation of the whole truss holds one unknown alone: moments about a
+// point leave at least one unknown of every pin except one at that point, and a sum leaves at least
+// one of each. Pins that are no longer open are removed from the list, so that all calls together
+// take n steps.
 bool hasThreeOpenPins(Sheet& sheet) {
     std::vector<JointId>& pins = sheet.openPins;
     for (std::size_t good = 0; good < 3; ++good) {
@@ -135,7 +135,7 @@ void writeReactions(Sheet& sheet) {
     if (sheet.openReactions == 0 && countOpen(sheet) > 0) {
         sheet.openPins = openPinsOf(sheet);
     }
-    // Where the whole gave nothing, it gives nothing until another reaction is known.
+    // If the whole truss gave nothing, it gives nothing until another reaction is known.
     for (std::size_t open = countOpen(sheet); open > 0 && open != sheet.openReactions;
          open = countOpen(sheet)) {
         if (hasThreeOpenPins(sheet)) {

@@ -1,8 +1,8 @@
-// The method of sections, where joints alone go no further: of all cuts the one whose equation
-// holds one unknown, frees a joint, and is short to write. The ways to cut are found once; what a
-// part gives is kept until one of its unknowns is known (memo functions: D. Michie, Nature 218
-// (1968) 19–22). A cut is looked at as often as it loses an unknown, so that all sections of a
-// working together cost n² steps where there are n cuts and joints.
+// The method of sections, where joints alone go no further: the cut whose equation holds one
+// unknown, makes a joint solvable, and is short to write. The possible cuts are found once; the
+// results for a part are kept until one of its unknowns becomes known (memo functions: D. Michie,
+// Nature 218 (1968) 19–22). A cut is re-examined each time it loses an unknown, so that all
+// sections of a working together take n² steps for n cuts and joints.
 
 #include "hand/paper/cuts.hpp"
 #include "hand/paper/stages.hpp"
@@ -14,10 +14,10 @@
 namespace gusset {
 namespace {
 
-// A cut with more unknowns than this is not one that a person would look at.
+// A person would not consider a cut with more unknowns than this.
 constexpr std::size_t kMostUnknowns = 6;
 
-// A way to one unknown of a part.
+// A way to find one unknown of a part.
 struct WayFound {
     Symbol symbol;
     Way way;
@@ -25,15 +25,15 @@ struct WayFound {
 
 } // namespace
 
-// What was found on one side of a division when it was last looked at: good until one of its
-// unknowns becomes known, or a load too small to count.
+// The results for one side of a division: valid until one of its unknowns becomes known, or a load
+// counts as negligible.
 struct PartLook {
     std::size_t unknowns = 0;
     double scale = -1;
     std::vector<WayFound> candidates{};
 };
 struct SectionLooks {
-    std::vector<PartLook> straight; // two a division
+    std::vector<PartLook> straight; // two per division
     std::vector<PartLook> bent;
 };
 
@@ -42,7 +42,7 @@ namespace {
 struct FoundSection {
     PartOfCut part;
     const WayFound& candidate;
-    bool frees; // a joint can be taken once the unknown is known
+    bool frees; // a joint becomes solvable once the unknown is known
 };
 
 bool settlesWithout(const Body& joint, const Symbol& known) {
@@ -55,7 +55,7 @@ bool settlesWithout(const Body& joint, const Symbol& known) {
     return left.size() == 1 || (left.size() == 2 && !parallel(left[0], left[1]));
 }
 
-// The unknowns that free a joint once they are known.
+// The unknowns that, once known, make a joint solvable.
 struct Freeing {
     std::vector<bool> members;
     std::vector<bool> restraints;
@@ -90,7 +90,7 @@ Freeing freeingUnknowns(const Sheet& sheet) {
     return freeing;
 }
 
-// Which of two is better: less to write and less to look for; of equals the first is kept.
+// Which of two is better: less to write and less to look for; the first of equals is kept.
 bool isBetter(const FoundSection& one, const FoundSection& other) {
     if (one.frees != other.frees) {
         return one.frees;

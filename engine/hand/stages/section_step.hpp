@@ -1,5 +1,5 @@
 #pragma once
-// The steps of a section, whoever chose it. Private to hand/.
+// The steps of a section, however it was chosen. Private to hand/.
 
 #include "hand/paper/isolate.hpp"
 
@@ -8,18 +8,18 @@
 namespace gusset {
 
 [[nodiscard]] std::vector<MemberId> cutMembers(const Sheet&, const std::vector<JointId>& part);
-// How far from what is done first by hand: 0 a sum or moments about a joint, 1 a sum across
-// parallel lines, 2 moments about a point off the truss.
+// How far it is from what one would try first by hand: 0 a sum or moments about a joint, 1 a sum
+// across parallel lines, 2 moments about a point off the truss.
 [[nodiscard]] int difficulty(WayKind);
 
-// One side of a division, with as many unknowns.
+// One side of a division, with its number of unknowns.
 struct PartOfCut {
     const Divisions& cuts;
     std::size_t division;
     int side;
     std::size_t unknowns;
 };
-// Of two equations of parts the one with less effort is better: less to look for, less to write.
+// The effort of a part's equation; smaller is better: less to look for, less to write.
 struct Effort {
     int difficulty;
     bool manyUnknowns;
@@ -30,20 +30,20 @@ struct Effort {
     friend auto operator<=>(const Effort&, const Effort&) = default;
 };
 [[nodiscard]] Effort effortOf(const PartOfCut&, const Way&);
-// Of parts with equal effort: by their joints.
+// Breaks ties of effort, by joints.
 [[nodiscard]] bool comesBefore(const PartOfCut&, const PartOfCut&);
 
-// Cuts the truss and looks at the body; `why` stands before that.
+// Cuts the truss and introduces the body; `why` comes before that.
 void writeCut(Sheet&, const Body&, const std::vector<Remark>& why);
 void writeSectionEquation(Sheet&, const Body&, Isolation);
 void writeReactionEquation(Sheet&, const Body&, Isolation); // of the whole truss
 
-// For one member's force: the part to look at, and its equation.
+// For one member's force: the part to consider, and its equation.
 struct SectionChoice {
     Body body;
     Isolation isolation;
 };
-// The section with least to write, if any gives it. Precondition: the reactions are known.
+// The section with the least to write, if there is one. Precondition: the reactions are known.
 [[nodiscard]] std::optional<SectionChoice> bestSection(const Sheet&, const Symbol&);
 
 } // namespace gusset

@@ -13,7 +13,7 @@
 namespace gusset {
 namespace {
 
-// A working of one step that says why there is no more.
+// A working of one step that says why it ends there.
 Working refusal(const Solution& solution, const std::vector<Remark>& why) {
     Working working;
     working.counting = solution.counting;
@@ -28,7 +28,7 @@ bool hasWorking(const Solution& solution) {
     return solution.solved && solution.counting.redundants == 0;
 }
 
-// Up to the point where a section can begin: reactions, slopes, idle members.
+// Up to the point where a section can begin: reactions, slopes, zero-force members.
 Sheet beginSection(const Truss& truss, const LoadChoice& choice,
                    std::shared_ptr<Shape> shape = {}) {
     Sheet sheet = makeSheet(truss, choice, std::move(shape));
@@ -64,7 +64,7 @@ bool isBetter(const PartFound& one, const PartFound& other) {
     return mine != theirs ? mine < theirs : comesBefore(one.part, other.part);
 }
 
-// Of all parts that cut the member.
+// Considers all parts that cut the member.
 void consider(const Sheet& sheet, const Divisions& cuts, const Symbol& symbol,
               std::optional<PartFound>& best) {
     for (std::size_t division = 0; division < cuts.count(); ++division) {
@@ -107,7 +107,7 @@ std::optional<SectionChoice> bestSection(const Sheet& sheet, const Symbol& symbo
 
 namespace {
 
-// The joints on the first member's side of the cut, if the cut leaves two sides.
+// The joints on the first member's side, if the cut separates the truss.
 std::optional<TrussPart> sideOfCut(const Truss& truss, const std::vector<MemberId>& cut) {
     std::vector<int> side(truss.joints.size(), -1);
     const auto isCut = [&](std::size_t i) {
@@ -162,14 +162,14 @@ std::size_t forcesOn(const Sheet& sheet, const Body& body) {
     return body.knowns.size() + body.unknowns.size() + loads;
 }
 
-// The side with fewer forces on it.
+// The side with fewer forces acting on it.
 Body lighterSide(const Sheet& sheet, const TrussPart& part) {
     const Body one = bodyOf(sheet, part);
     const Body other = bodyOf(sheet, otherSide(sheet.truss, part));
     return forcesOn(sheet, other) < forcesOn(sheet, one) ? other : one;
 }
 
-// Another cut that would give one of these members, if there is one.
+// Adds another cut that would give one of these members, if there is one.
 void addSuggestion(const Sheet& sheet, const std::vector<MemberId>& cut, std::vector<Remark>& why) {
     for (const MemberId member : cut) {
         const auto section = bestSection(sheet, forceSymbol(member));
@@ -182,8 +182,8 @@ void addSuggestion(const Sheet& sheet, const std::vector<MemberId>& cut, std::ve
     }
 }
 
-// Writes every equation of the body that holds one unknown, one after the other; what is known of
-// the cut members in the end.
+// Writes every equation of the body with one unknown, one after the other; returns the cut members
+// that are then known.
 std::vector<Symbol> writeWholeCut(Sheet& sheet, Body body, const std::vector<MemberId>& cut) {
     writeCut(sheet, body, {});
     while (!body.unknowns.empty()) {
@@ -213,7 +213,7 @@ Working workSection(const Truss& truss, const LoadChoice& choice, const Solution
     }
     const Symbol symbol = forceSymbol(member);
     Sheet sheet = beginSection(truss, choice, std::move(shape));
-    if (!sheet.forces[member.at()]) { // else it is idle by inspection
+    if (!sheet.forces[member.at()]) { // else it is a zero-force member by inspection
         const auto section = bestSection(sheet, symbol);
         if (!section) {
             return refusal(solution,

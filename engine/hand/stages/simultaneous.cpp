@@ -1,8 +1,8 @@
-// Several equations together, when no joint has few enough unknowns: the fewest joints that can be
-// found whose equations settle all their unknowns. A group grows from every joint in turn, always
-// by the joint that brings the fewest unknowns for its equations; what each would bring is kept up
-// to date as the group grows, and a heap gives the best one (J. W. J. Williams, Algorithm 232,
-// Comm. ACM 7 (1964)), so that all groups together cost n² log n.
+// Several equations together, when no joint has few enough unknowns: the smallest group of joints
+// found whose equations determine all their unknowns. A group is grown from every joint in turn,
+// always by the joint that adds the fewest unknowns relative to its equations; these numbers are
+// updated as the group grows, and a heap gives the best joint (J. W. J. Williams, Algorithm 232,
+// Comm. ACM 7 (1964)), so that all groups together take n² log n steps.
 
 #include "hand/paper/equation_system.hpp"
 #include "hand/paper/shape.hpp"
@@ -22,11 +22,11 @@ struct OpenJoint {
     int equations = 0;
 };
 
-// What is still open on the sheet.
+// What is not yet found on the sheet.
 struct Open {
     std::vector<OpenJoint> joints;
-    std::vector<std::vector<JointId>> jointsOf; // of each unknown by its number
-    std::vector<JointId> order; // of joints with equations, by what each brings alone
+    std::vector<std::vector<JointId>> jointsOf; // for each unknown, by its number
+    std::vector<JointId> order;                 // joints with equations, by unknowns less equations
 };
 
 int broughtAlone(const OpenJoint& joint) {
@@ -63,7 +63,7 @@ Open openOf(const Sheet& sheet) {
     return open;
 }
 
-// A growing group of joints: how many equations it has to spare is the measure.
+// A growing group of joints, which compares its numbers of equations and unknowns.
 class Group {
 public:
     explicit Group(const Open& open)
@@ -74,7 +74,7 @@ public:
         }
     }
 
-    // Begins anew from one joint.
+    // Restarts from one joint.
     void start(JointId joint) {
         for (const JointId one : joints_) {
             inside_[one.at()] = false;
@@ -95,8 +95,8 @@ public:
         join(joint);
     }
 
-    // Takes the joint that brings the fewest unknowns for its equations, among those that share an
-    // unknown with the group if there are any; false if none is left.
+    // Adds the joint with the fewest new unknowns relative to its equations, among those that share
+    // an unknown with the group if there are any; false if none is left.
     bool grow() {
         while (!near_.empty()) {
             const Near next = near_.top();
@@ -158,13 +158,13 @@ private:
 
     const Open& open_;
     std::vector<bool> inside_;  // by joint
-    std::vector<bool> counted_; // by number of the unknown: of a joint that is inside
-    std::vector<int> fresh_;    // of each joint: its unknowns that are not counted
+    std::vector<bool> counted_; // by number of the unknown: it acts on a joint inside
+    std::vector<int> fresh_;    // for each joint, the number of its unknowns not counted yet
     std::vector<JointId> joints_;
     std::vector<Symbol> unknowns_;
     std::vector<int> numbers_;
     int equations_ = 0;
-    std::size_t apart_ = 0; // in the order: joints before it are inside
+    std::size_t apart_ = 0; // in `order`: all joints before it are inside
     std::priority_queue<Near> near_;
 };
 
@@ -184,7 +184,8 @@ bool settled(const Sheet& sheet, const Group& group) {
     return EquationSystem(equationsOf(sheet, group.joints()), group.unknowns()).settled();
 }
 
-// Grows until the equations settle their unknowns; false when they don't with so many joints.
+// Grows until the equations determine their unknowns; false when they don't with at most `most`
+// joints.
 bool growUntilSettled(const Sheet& sheet, Group& group, std::size_t most) {
     while (!(group.balanced() && settled(sheet, group))) {
         if (group.joints().size() >= most || !group.grow()) {
@@ -206,14 +207,14 @@ std::optional<Together> findSmallestGroup(const Sheet& sheet) {
         group.start({static_cast<int>(i)});
         if (growUntilSettled(sheet, group, most)) {
             best = {group.joints(), group.unknowns()};
-            most = best->joints.size() - 1; // only fewer would be better
+            most = best->joints.size() - 1; // only a smaller group would be better
         }
     }
     return best;
 }
 
-// All that the choice of a group rests on besides the shape: which forces and reactions are open,
-// and which equations. What the known ones are worth does not matter.
+// Everything that the choice of a group depends on besides the shape: which forces and reactions
+// are open, and which equations. The known values do not matter.
 std::vector<bool> whatIsOpen(const Sheet& sheet) {
     std::vector<bool> open;
     open.reserve(sheet.forces.size() + sheet.reactions.size() + 2 * sheet.used.size());
@@ -231,7 +232,7 @@ std::vector<bool> whatIsOpen(const Sheet& sheet) {
     return open;
 }
 
-// Searched for once where many loads on one truss leave the same open.
+// Cached, as many load cases on one truss leave the same unknowns open.
 const std::optional<Together>& smallestGroup(const Sheet& sheet) {
     const auto [place, isNew] = sheet.shape->together.try_emplace(whatIsOpen(sheet));
     if (isNew) {
@@ -240,7 +241,7 @@ const std::optional<Together>& smallestGroup(const Sheet& sheet) {
     return place->second;
 }
 
-// As many of the equations as there are unknowns, independent ones.
+// As many independent equations as there are unknowns.
 std::vector<Equation> independent(const std::vector<Equation>& equations,
                                   const std::vector<Symbol>& unknowns) {
     std::vector<Equation> chosen;
@@ -268,7 +269,7 @@ bool solveTogether(Sheet& sheet, std::vector<Equation>& equations,
     if (!values) {
         return false;
     }
-    std::vector<double> written; // of each unknown, as it stands in the equations
+    std::vector<double> written; // the value of each unknown in the equations
     for (std::size_t i = 0; i < unknowns.size(); ++i) {
         const int drawn = drawnSense(sheet, unknowns[i]);
         found.push_back(record(sheet, unknowns[i], drawn * (*values)[i]));

@@ -29,19 +29,19 @@ void writeNothingActs(Sheet& sheet) {
     sheet.steps.push_back(step);
 }
 
-// What stands before the first joint, in this order.
+// The stages before the first joint, in order.
 constexpr std::array kOpening{writeWholeBody, writeAllReactions, writeGeometry,
                               writeSymmetry,  writeIdleMembers,  writeMirrorImages};
 
-// One joint, cut or set of joints, with what follows from it at once. False when nothing is left
-// that could be written.
+// One joint, cut or group of joints, with its immediate consequences. False when nothing is left to
+// write.
 bool writeNext(Sheet& sheet) {
     if (allFound(sheet) ||
         (!writeNextJoint(sheet) && !writeSection(sheet) && !writeSimultaneous(sheet))) {
         return false;
     }
     writeMirrorImages(sheet);
-    writeReactions(sheet); // a reaction found at a joint may free another one
+    writeReactions(sheet); // a reaction found at a joint may make another one solvable
     return true;
 }
 
@@ -128,7 +128,7 @@ struct WorkingTask::State {
     Sheet sheet;
     Working working{};
     Stage stage = Stage::Opening;
-    std::size_t opened = 0; // of kOpening
+    std::size_t opened = 0; // stages of kOpening done
     std::optional<ExactValuesTask> exact{};
 
     void begin(const Solution& solution) {

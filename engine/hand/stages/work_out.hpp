@@ -1,5 +1,5 @@
 #pragma once
-// A working that is written a step or so at a time, so that no frame waits for the whole of it.
+// A working written in small steps, so that no frame waits for the whole of it.
 
 #include "core/progress.hpp"
 #include "hand/paper/working.hpp"
@@ -12,8 +12,8 @@ struct Shape; // hand/paper/shape.hpp
 
 class WorkingTask {
 public:
-    // Preconditions as of workOut. The truss stays where it is and as it is while the task lives.
-    // What follows from joints and members alone may come from a working of the same.
+    // Preconditions as for workOut. The truss must stay in place and unchanged while the task
+    // lives. The shape may be shared with a working that has the same joints and members.
     WorkingTask(const Truss&, const LoadChoice&, const Solution&, std::shared_ptr<Shape> = {});
     ~WorkingTask();
     WorkingTask(WorkingTask&&) noexcept;
@@ -21,7 +21,7 @@ public:
 
     bool advance();
     [[nodiscard]] Progress progress() const; // members and reactions found, of all
-    [[nodiscard]] Working take();            // once. Precondition: advance() gave true
+    [[nodiscard]] Working take();            // once only. Precondition: advance() returned true
 
 private:
     struct State;

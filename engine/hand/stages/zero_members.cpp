@@ -1,6 +1,6 @@
-// Members that carry nothing, read off joint by joint without writing an equation. Each rule is the
-// sum of forces across a line that holds all forces of the joint but one. Repeated, as one idle
-// member may make the next joint simple.
+// Zero-force members, found joint by joint by inspection without writing an equation. Each rule is
+// the sum of forces across a line that contains all forces of the joint but one. Repeated, as one
+// zero-force member may make the next joint simple.
 
 #include "hand/paper/stages.hpp"
 #include "phrases/remarks.hpp"
@@ -18,7 +18,7 @@ struct Reading {
 
 Vec2 across(Vec2 unit) { return {-unit.y, unit.x}; }
 
-// Directions of everything that is given or known to act at a joint besides its members.
+// Directions of everything else, given or known, that acts at a joint besides its members.
 std::vector<Vec2> outsideForces(const Sheet& sheet, JointId joint) {
     std::vector<Vec2> lines;
     if (hasLoad(sheet, joint)) {
@@ -34,7 +34,7 @@ std::vector<Vec2> outsideForces(const Sheet& sheet, JointId joint) {
     return lines;
 }
 
-// Members that may carry something, and whether any of them is known to.
+// Members whose force may be nonzero, and whether any is known to be.
 std::vector<MemberId> workingMembers(const Sheet& sheet, JointId joint) {
     std::vector<MemberId> members;
     for (const MemberId member : membersAt(sheet, joint)) {

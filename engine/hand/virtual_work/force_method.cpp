@@ -9,11 +9,11 @@
 namespace gusset {
 namespace {
 
-// So many releases are worked out to see which leaves the plainest truss.
+// The number of releases worked out to see which leaves the simplest truss.
 constexpr std::size_t kReleasesTried = 6;
 
-// The forces of a released truss as those of the whole: what was released carries `own` where it is
-// the release meant.
+// The forces of a released truss as those of the whole: a released member or reaction carries 1 if
+// it is `own`, else 0.
 FoundForces forcesOfWhole(const ReleasedFrom& given, const Trial& trial, const Working& working,
                           const Release* own) {
     const FoundForces found = forcesOf(working);
@@ -39,8 +39,7 @@ FoundForces forcesOfWhole(const ReleasedFrom& given, const Trial& trial, const W
     return whole;
 }
 
-// Whether all members have the same EA, or none has one, and nothing but loads acts: then EA
-// cancels.
+// Whether all members have the same EA, or none has one, and there are only loads: EA then cancels.
 bool stiffnessCancels(const ReleasedFrom& given) {
     const std::vector<Bar>& bars = given.structure.bars;
     const double first = bars.front().stiffness;
@@ -125,8 +124,8 @@ void addDisplacements(ForceMethod& method) {
     }
 }
 
-// From δi0 + X1·δi1 + X2·δi2 = Δi. False when they don't settle them, as a redundant that strains
-// no member: one of two supports that hold a joint the same way.
+// Solves δi0 + X1·δi1 + X2·δi2 = Δi. False when the equations don't determine the redundants, as
+// for one that strains no member: one of two supports that hold a joint in the same direction.
 bool solveRedundants(ForceMethod& method) {
     const auto& unit = method.unit;
     const auto right = [&](std::size_t i) { return method.allowed[i] - method.given[i].total; };
@@ -182,7 +181,7 @@ ForceMethodEnd beginningOf(const Solution& solution) {
     return count.redundants > kMostRedundants ? ForceMethodEnd::TooMany : ForceMethodEnd::Complete;
 }
 
-// Members whose EA is needed and not known.
+// Members whose EA is needed but not known.
 std::vector<MemberId> membersWithoutStiffness(const Structure& structure) {
     std::vector<MemberId> members;
     for (std::size_t i = 0; i < structure.bars.size(); ++i) {
@@ -193,7 +192,7 @@ std::vector<MemberId> membersWithoutStiffness(const Structure& structure) {
     return members;
 }
 
-// False when the redundants are not settled by it.
+// False when it does not determine the redundants.
 bool writeMethod(const ReleasedFrom& given, Trial trial, ForceMethod& method) {
     method.releases = trial.releases;
     method.difficulty = trial.difficulty;
@@ -210,7 +209,7 @@ bool writeMethod(const ReleasedFrom& given, Trial trial, ForceMethod& method) {
     return true;
 }
 
-// Of the reactions that were let go, one whose support only shares with others what they hold.
+// Of the released reactions, a joint whose support only shares a reaction with others.
 JointId jointHeldTwice(const ReleasedFrom& given, const ForceMethod& method) {
     JointId joint;
     for (std::size_t i = 0; i < method.releases.size(); ++i) {
@@ -232,18 +231,18 @@ struct ForceMethodTask::State {
     std::optional<ReleasedFrom> given{};
     ForceMethod method{};
     std::vector<std::vector<Release>> tried{};
-    std::size_t next = 0; // of these
+    std::size_t next = 0; // index among these
     std::optional<TrialTask> atWork{};
     std::optional<Trial> best{};
 
-    // False when that settles it.
+    // False when there is nothing more to do.
     bool begin() {
         method.counting = solution.counting;
         method.end = beginningOf(solution);
         if (method.end != ForceMethodEnd::Complete) {
             return false;
         }
-        if (truss.members.empty()) { // joints on supports alone
+        if (truss.members.empty()) { // joints with supports only
             method.end = ForceMethodEnd::Unstrained;
             method.shared = truss.supports.front().joint;
             return false;

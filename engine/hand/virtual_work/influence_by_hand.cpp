@@ -25,7 +25,7 @@ Truss loadedAt(const Truss& unloaded, const std::vector<JointId>& joints) {
     return underForces(unloaded, forces);
 }
 
-// The one reaction that acts along this axis at the joint.
+// The only reaction along this axis at the joint.
 InfluenceEnd findReaction(const Structure& structure, const Effect& effect, Symbol& symbol) {
     int along = 0;
     int inclined = 0;
@@ -50,7 +50,7 @@ InfluenceEnd findReaction(const Structure& structure, const Effect& effect, Symb
     return along == 1 ? InfluenceEnd::Complete : InfluenceEnd::NoSupport;
 }
 
-// One equation of the whole truss that holds this reaction alone; false if there is none.
+// One equation of the whole truss with this reaction alone; false if there is none.
 bool writeReactionAlone(Sheet& sheet, const Symbol& symbol) {
     if (valueOf(sheet, symbol)) {
         return true;
@@ -63,7 +63,7 @@ bool writeReactionAlone(Sheet& sheet, const Symbol& symbol) {
     return isolation.has_value();
 }
 
-// Those reactions of the part that the whole truss gives one by one, or as many as it takes.
+// Writes the reactions of the part that the whole truss gives one at a time, or as many as needed.
 void writeReactionsOf(Sheet& sheet, const std::vector<JointId>& part) {
     bool alone = true;
     for (const Acting& force : bodyOf(sheet, part).unknowns) {
@@ -89,9 +89,9 @@ struct Task {
     const Truss& unloaded;
     const std::vector<JointId>& path;
     Symbol symbol;
-    std::vector<JointId> part; // Section: one side of the cut; Joint: it alone
+    std::vector<JointId> part; // Section: one side of the cut; Joint: only that joint
     InfluenceWay way;
-    std::shared_ptr<Shape> shape = std::make_shared<Shape>(); // the same wherever the load stands
+    std::shared_ptr<Shape> shape = std::make_shared<Shape>(); // the same for every position
 
     [[nodiscard]] std::vector<JointId> otherPart() const {
         std::vector<JointId> other;
@@ -105,7 +105,7 @@ struct Task {
     }
 };
 
-// The end of the member whose joint gives it alone, as of a hanger; none if there is no such end.
+// The end of the member whose joint gives its force alone, as for a hanger; none if there is none.
 JointId jointThatGives(const Sheet& sheet, const Symbol& symbol) {
     const Member& member = sheet.truss.members[symbol.member.at()];
     for (const JointId end : {member.a, member.b}) {
@@ -118,8 +118,8 @@ JointId jointThatGives(const Sheet& sheet, const Symbol& symbol) {
     return {};
 }
 
-// One joint, or the cut that suits the member best when the whole path is loaded; the reactions are
-// known then.
+// Chooses one joint, or the best cut for the member when the whole path is loaded; the reactions
+// are then known.
 void chooseWay(Task& task) {
     if (task.symbol.kind == SymbolKind::Reaction) {
         task.way = InfluenceWay::Reaction;
@@ -154,7 +154,7 @@ bool writeJointOrdinate(const Task& task, Sheet& sheet) {
     return true;
 }
 
-// By the part on which the load does not stand. False when that holds no equation for it alone.
+// Uses the part without the load. False when no equation of it holds the member alone.
 bool writeSectionOrdinate(const Task& task, JointId load, Sheet& sheet) {
     const bool onPart = std::binary_search(task.part.begin(), task.part.end(), load);
     const std::vector<JointId> part = onPart ? task.otherPart() : task.part;
@@ -167,7 +167,7 @@ bool writeSectionOrdinate(const Task& task, JointId load, Sheet& sheet) {
     return isolation.has_value();
 }
 
-// The steps for a load at this joint by the way that is chosen; nothing when it doesn't lead there.
+// The steps for a load at this joint in the chosen way; nothing if that does not reach the effect.
 std::optional<Working> chainFor(const Task& task, const Truss& loaded, JointId load) {
     Sheet sheet = makeSheet(loaded, {}, task.shape);
     sheet.saidAway = true; // the opening says how forces are drawn, and what a sign means
@@ -195,13 +195,13 @@ std::optional<double> foundValue(const Working& chain, const Symbol& symbol) {
     return std::nullopt;
 }
 
-// What is said once, before the first place.
+// Remarks that are made once, before the first position.
 bool speaksOfSign(const Remark& remark) {
     return says(remark, phrase::kActsOtherWay) || says(remark, phrase::kNegativeForce) ||
            says(remark, phrase::kAssumedAway);
 }
 
-// The reactions that are zero wherever the load stands are said once.
+// Reactions that are zero for every position of the load are mentioned once.
 bool isAlwaysZero(const InfluenceByHand& line, const Step& step) {
     return step.kind == StepKind::ReactionSum && step.found.front().symbol != line.symbol &&
            std::all_of(line.ordinates.begin(), line.ordinates.end(), [&](const auto& ordinate) {
@@ -210,7 +210,7 @@ bool isAlwaysZero(const InfluenceByHand& line, const Step& step) {
            });
 }
 
-// Takes out of the chains what the opening says, and every reason that was given before.
+// Removes from the chains what the opening says, and every reason given before.
 void tidyChains(InfluenceByHand& line) {
     std::vector<std::pair<std::vector<JointId>, JointId>> explained;
     std::vector<Symbol> zero;
@@ -239,7 +239,7 @@ void tidyChains(InfluenceByHand& line) {
                                   step.kind == StepKind::SectionEquation ||
                                   step.kind == StepKind::JointEquation;
             if (equation && std::find(explained.begin(), explained.end(), key) != explained.end()) {
-                // The name of a centre off the truss stands in its remark: that one stays.
+                // The remark with the name of a centre off the truss is kept.
                 std::erase_if(step.remarks, [](const Remark& remark) {
                     return !says(remark, phrase::kCentreOffTruss);
                 });
@@ -249,7 +249,7 @@ void tidyChains(InfluenceByHand& line) {
     }
 }
 
-// The slopes that any of the chains uses, in their order.
+// The slopes that any of the chains uses, in order.
 Step geometryOf(const InfluenceByHand& line) {
     Step geometry;
     geometry.kind = StepKind::Geometry;
@@ -272,7 +272,7 @@ Step geometryOf(const InfluenceByHand& line) {
     return geometry;
 }
 
-// Slopes, and the cut.
+// Writes the slopes and the cut.
 void writeOpening(const Task& task, InfluenceByHand& line) {
     Sheet sheet = makeSheet(task.unloaded, {}, task.shape);
     const Step geometry = geometryOf(line);
@@ -290,7 +290,7 @@ void writeOpening(const Task& task, InfluenceByHand& line) {
     line.opening = workingOf(sheet);
 }
 
-// Where the line bends: pieces of a path that go straight up or down have no slope of their own.
+// Where the slope changes: vertical pieces of a path have no slope of their own.
 std::vector<JointId> cornersOf(const std::vector<InfluenceOrdinate>& ordinates) {
     double largest = 0;
     for (const InfluenceOrdinate& ordinate : ordinates) {
@@ -330,18 +330,18 @@ InfluenceEnd beginningOf(const Truss& truss, const Effect& effect, Symbol& symbo
 struct InfluenceByHandTask::State {
     const Truss& truss;
     InfluenceByHand line{};
-    std::optional<Task> task{}; // once it has begun
-    Truss loaded{};             // of the place in hand, where the whole of it is worked:
+    std::optional<Task> task{}; // set once it has begun
+    Truss loaded{};             // for the current position, if that is worked in full:
     Solution solution{};
     std::optional<WorkingTask> whole{};
-    std::optional<ExactPathTask> exact{}; // when all places are worked
+    std::optional<ExactPathTask> exact{}; // set once all positions are worked
 
     void begin() {
         line.unloaded = underForces(truss, {});
         line.unloaded.units.force = ForceUnit::Plain;
         line.unloaded.classSettings.carry = CarriedValues::Full;
         line.unloaded.classSettings.form = NumberForm::Exact;       // ordinates are fractions
-        line.unloaded.classSettings.senses = AssumedSense::Tension; // one sense for every place
+        line.unloaded.classSettings.senses = AssumedSense::Tension; // one sense for all positions
         line.end = beginningOf(line.unloaded, line.effect, line.symbol);
         task.emplace(Task{line.unloaded, line.path, line.symbol, {}, InfluenceWay::Joints});
         if (line.end == InfluenceEnd::Complete) {

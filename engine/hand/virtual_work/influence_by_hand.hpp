@@ -1,9 +1,9 @@
 #pragma once
-// An influence line as it is found by hand: a unit load at each joint of a path in turn, and for
-// each place the equation that gives the effect: a reaction by moments, a member force by one
-// section, looking at the part on which the load does not stand; and why the line has the shape
-// that it has. Method: e.g. Timoshenko & Young, Theory of Structures, 2nd ed., 1965, ch. 3; the
-// shape by virtual work, as H. Müller-Breslau (1886) has it.
+// An influence line as found by hand: a unit load at each joint of a path in turn, with the
+// equation that gives the effect for each position: a reaction by moments, a member force by one
+// section, using the part without the load; and why the line has its shape. Method: e.g. Timoshenko
+// & Young, Theory of Structures, 2nd ed., 1965, ch. 3; the shape by virtual work, after H.
+// Müller-Breslau (1886).
 
 #include "core/progress.hpp"
 #include "hand/paper/working.hpp"
@@ -23,30 +23,30 @@ enum class InfluenceWay {
 enum class InfluenceEnd {
     Complete,
     NotByEquilibrium, // indeterminate, or a mechanism
-    Displacement,     // of a displacement there is no equation of equilibrium
-    NoSupport,        // no support holds the joint that way
+    Displacement,     // a displacement has no equation of equilibrium
+    NoSupport,        // no support holds the joint in that direction
     SeveralSupports,  // more than one does, or one at an angle
     NotWorkedOut,
 };
 
 struct InfluenceOrdinate {
-    JointId at{};     // where the unit load stands
+    JointId at{};     // position of the unit load
     double place = 0; // from the path's first joint, horizontally, length units
-    Working chain;    // of the truss under it: the steps that give the effect, and no others
-    double value = 0; // tension positive; of a reaction positive along its direction
+    Working chain;    // for the truss under it: only the steps that give the effect
+    double value = 0; // tension positive; a reaction is positive along its direction
 };
 
 struct InfluenceByHand {
-    InfluenceEnd end = InfluenceEnd::NotWorkedOut; // what follows is there when Complete
+    InfluenceEnd end = InfluenceEnd::NotWorkedOut; // the rest is set when it is Complete
     InfluenceWay way = InfluenceWay::Joints;
-    Effect effect{}; // what was asked for
-    Symbol symbol{}; // the same as the working writes it
+    Effect effect{}; // as requested
+    Symbol symbol{}; // the same, as the working writes it
     std::vector<JointId> path;
     JointId joint{}; // Joint: which
-    Truss unloaded;  // plain force units, full values; the steps' truss
-    Working opening; // what holds for every place: zero reactions, slopes, the cut
-    std::vector<InfluenceOrdinate> ordinates; // a joint of the path each
-    std::vector<Surd> exact;      // likewise, where exact numbers can be had; else empty
+    Truss unloaded;  // with plain force units and full values; the truss of the steps
+    Working opening; // common to all positions: zero reactions, slopes, the cut
+    std::vector<InfluenceOrdinate> ordinates; // one per joint of the path
+    std::vector<Surd> exact;                  // likewise, if there are exact numbers; else empty
     std::vector<JointId> corners; // of the path, without its ends: where the slope changes
 };
 
@@ -54,7 +54,7 @@ struct InfluenceByHand {
 [[nodiscard]] InfluenceByHand influenceByHand(const Truss&, const std::vector<JointId>& path,
                                               const Effect&);
 
-// The same in slices (core/progress). The truss stays where it is and as it is while the task
+// The same in slices (core/progress). The truss must stay in place and unchanged while the task
 // lives.
 class InfluenceByHandTask {
 public:
@@ -64,8 +64,8 @@ public:
     InfluenceByHandTask& operator=(InfluenceByHandTask&&) noexcept;
 
     bool advance();
-    [[nodiscard]] Progress progress() const; // places of the load, each worked and made exact
-    [[nodiscard]] InfluenceByHand take();    // once
+    [[nodiscard]] Progress progress() const; // positions of the load, each worked and made exact
+    [[nodiscard]] InfluenceByHand take();    // once only
 
 private:
     struct State;

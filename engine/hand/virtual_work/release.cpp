@@ -9,11 +9,11 @@
 namespace gusset {
 namespace {
 
-using State = std::vector<double>; // of self-stress: a force a member, then a restraint
+using State = std::vector<double>; // of self-stress: a force per member, then per restraint
 
-// More members and reactions than this are not all tried against each other.
+// With more members and reactions than this, not all combinations are tried.
 constexpr std::size_t kManyColumns = 200;
-// Forces under a unit redundant that are larger than this make long numbers, and lose digits.
+// Forces under a unit redundant above this make long numbers and lose digits.
 constexpr double kLongNumber = 10;
 
 double largestOf(const State& state) {
@@ -24,7 +24,7 @@ double largestOf(const State& state) {
     return largest;
 }
 
-// Every state with its largest force 1, and what is nothing beside that zero.
+// Every state, scaled to a largest force of 1, with negligible forces set to zero.
 std::vector<State> statesOf(const Structure& structure) {
     const Equilibrium equilibrium = factorEquilibrium(structure);
     std::vector<State> states;
@@ -49,7 +49,7 @@ bool cross(const Truss& truss, const Member& one, const Member& other) {
     return !share && divides(one, other) && divides(other, one);
 }
 
-// The member that crosses this one, if there is one.
+// A member that crosses this one, if there is one.
 MemberId crossingOf(const Truss& truss, MemberId member) {
     for (std::size_t i = 0; i < truss.members.size(); ++i) {
         if (cross(truss, truss.members[member.at()], truss.members[i])) {
@@ -59,7 +59,7 @@ MemberId crossingOf(const Truss& truss, MemberId member) {
     return {};
 }
 
-// Whether other supports stand on both sides of this one.
+// Whether there are other supports on both sides of this one.
 bool standsBetween(const Truss& truss, const Structure& structure, JointId joint) {
     bool left = false;
     bool right = false;
@@ -104,7 +104,7 @@ Candidate restraintCandidate(const Truss& truss, const Structure& structure, int
     candidate.release.reason = ReleaseReason::PinSlides;
     candidate.strangeness = held.along.y == 0 ? 2 : 4;
     if (membersAt(truss, held.joint) < 2) {
-        candidate.strangeness = 5; // better to cut the one member that it holds
+        candidate.strangeness = 5; // better to cut the only member that it holds
     }
     return candidate;
 }
@@ -136,7 +136,7 @@ struct Choice {
 };
 
 // The states of self-stress in which one of the candidates is 1 and the other 0; false when the
-// truss without them would move.
+// truss without them would be a mechanism.
 bool findUnitStates(const std::vector<State>& states, Choice& choice) {
     if (states.size() == 1) {
         const double own = states[0][choice.candidates[0].column];
@@ -165,7 +165,7 @@ bool findUnitStates(const std::vector<State>& states, Choice& choice) {
 
 // Smaller is better.
 auto scoreOf(const Choice& choice) {
-    constexpr double kSteps = 1e6; // what differs less is the same
+    constexpr double kSteps = 1e6; // smaller differences are ignored
     int strangeness = 0;
     for (const Candidate& candidate : choice.candidates) {
         strangeness += candidate.strangeness;
@@ -179,7 +179,7 @@ auto scoreOf(const Choice& choice) {
             return std::fabs(force) > kZeroForce * size;
         });
     }
-    // Of two that are alike, the one that was drawn later is the one too many.
+    // Of two that are equal, the one that was drawn later is taken as redundant.
     return std::tuple(largest > kLongNumber, strangeness, entries, std::round(largest * kSteps),
                       -static_cast<long>(choice.candidates.back().column),
                       -static_cast<long>(choice.candidates.front().column));
@@ -193,7 +193,7 @@ std::vector<Release> releasesIn(const Choice& choice) {
     return releases;
 }
 
-// As many of the best as are asked for, in order; only these are kept on the way.
+// The best choices, up to the requested number, in order; no others are stored.
 struct Ranking {
     std::size_t most;
     using Entry = std::pair<decltype(scoreOf(Choice{})), std::vector<Release>>;
@@ -246,7 +246,7 @@ bool letsGo(const std::vector<Release>& releases, int restraint) {
                        [&](const Release& release) { return release.restraint == restraint; });
 }
 
-// What is left of a support whose restraints, from `first` on, are partly let go.
+// Adds what is left of a support when some of its restraints, numbered from `first`, are released.
 void addSupport(const Support& support, int first, const std::vector<Release>& releases,
                 std::vector<Support>& left) {
     Support one = support;
@@ -292,7 +292,7 @@ Truss releasedTruss(const Truss& truss, const Structure& structure,
         }
     }
     released.members = std::move(members);
-    // Rounding what goes into a table would put its error into every sum.
+    // Rounding the input of a table would put its error into every sum.
     released.classSettings.carry = CarriedValues::Full;
     return released;
 }

@@ -11,10 +11,10 @@
 
 namespace gusset {
 
-struct ReleasedFrom { // what the method starts from
+struct ReleasedFrom { // the input of the method
     const Truss& truss;
     const Structure structure;
-    std::vector<Vec2> loads; // force units, a joint each
+    std::vector<Vec2> loads; // force units, one per joint
 };
 
 // A released truss with its workings under what is given and under each redundant.
@@ -27,11 +27,12 @@ struct Trial {
     Difficulty difficulty = Difficulty::Joints;
 };
 
-// `strained`: the truss with what of it acts under this choice; it stays where it is.
+// `strained`: the truss with what acts on it under this choice; it must stay in place.
 [[nodiscard]] ReleasedFrom releasedFrom(const Truss& strained, const LoadChoice&);
 
-// Works a released truss out under what is given, then under each redundant, as long as that comes
-// to an end (core/progress). Stays where it is: the working in hand looks at a truss of the trial.
+// Works out a released truss under what is given, then under each redundant, until one can't be
+// completed (core/progress). Must stay in place: the current working refers to a truss of the
+// trial.
 struct TrialTask {
     const ReleasedFrom& given;
     Truss released;
@@ -40,7 +41,7 @@ struct TrialTask {
     std::optional<WorkingTask> atWork{};
     bool complete = true;
 
-    void begin(const std::vector<Release>&); // of which `released` is without
+    void begin(const std::vector<Release>&); // `released` is without these
     bool advance();                          // true when there is nothing more to work out
 };
 

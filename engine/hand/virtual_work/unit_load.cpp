@@ -69,7 +69,7 @@ struct UnitLoadTask::State {
     const Truss& truss;
     LoadChoice choice;
     UnitLoadTable table{};
-    WorkingTask atWork; // on the real loads, then on the unit load
+    WorkingTask atWork; // for the real loads, then for the unit load
     std::optional<Working> real{};
     std::size_t forces = 0; // found for the first column
 

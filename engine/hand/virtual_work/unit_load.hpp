@@ -1,8 +1,9 @@
 #pragma once
-// A displacement by the unit load method, as the table that is written by hand: 1·Δ + Σ r·δ = Σ n·e
+// A displacement by the unit load method, as the table written by hand: 1·Δ + Σ r·δ = Σ n·e
 // (virtual work; e.g. Timoshenko & Young, Theory of Structures, 2nd ed., 1965, ch. 6), where n and
-// r are member forces and reactions under a unit load, e what each member grows by force, warming
-// and misfit, δ the settlements. Both columns of forces come from a working by equilibrium.
+// r are member forces and reactions under a unit load, e each member's elongation from force,
+// temperature and misfit, and δ the settlements. Both columns of forces come from a working by
+// equilibrium.
 
 #include "core/progress.hpp"
 #include "hand/paper/working.hpp"
@@ -17,9 +18,9 @@ enum class DisplacementAxis { X, Y }; // positive to the right; positive up
 struct UnitLoadRow {
     MemberId member{};
     double force = 0;     // N, force units, tension positive
-    double unit = 0;      // n, of a unit load: no unit
+    double unit = 0;      // n, for a unit load: no unit
     double length = 0;    // L, length units
-    double stiffness = 0; // EA, force units; 0 where the model does not tell
+    double stiffness = 0; // EA, force units; 0 if the model does not give it
     double elastic = 0;   // n·N·L/EA, displacement units
     double thermal = 0;   // n·α·ΔT·L
     double misfit = 0;    // n·(made too long)
@@ -36,23 +37,23 @@ struct UnitLoadTable {
     bool complete = false; // else missing says what the model lacks, or there is no working at all
     JointId joint{};
     DisplacementAxis axis = DisplacementAxis::Y;
-    std::vector<UnitLoadRow> rows;          // a member each, in the order of the model
+    std::vector<UnitLoadRow> rows;          // one per member, in the order of the model
     std::vector<SettlementRow> settlements; // of the supports that move
     double elastic = 0;                     // totals of the columns, displacement units
     double thermal = 0;
     double misfit = 0;
     double settlement = 0;
     double total = 0;
-    std::vector<MemberId> missing; // members that carry both forces, and whose EA is not known
+    std::vector<MemberId> missing; // members with both forces nonzero but EA unknown
     Truss unitTruss;               // the truss under its unit load
     Working unitWorking;           // how n was found
 };
 
-// Precondition: the solution is solve(truss, choice)'s; the joint is one of the truss.
+// Precondition: the solution is solve(truss, choice)'s, and the joint belongs to the truss.
 [[nodiscard]] UnitLoadTable unitLoadTable(const Truss&, const LoadChoice&, const Solution&, JointId,
                                           DisplacementAxis);
 
-// The same in slices (core/progress). The truss stays where it is and as it is while the task
+// The same in slices (core/progress). The truss must stay in place and unchanged while the task
 // lives.
 class UnitLoadTask {
 public:
@@ -63,7 +64,7 @@ public:
 
     bool advance();
     [[nodiscard]] Progress progress() const; // forces found for both columns
-    [[nodiscard]] UnitLoadTable take();      // once
+    [[nodiscard]] UnitLoadTable take();      // once only
 
 private:
     struct State;

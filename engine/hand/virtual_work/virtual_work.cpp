@@ -16,7 +16,7 @@ MemberGrowth growthOf(const Truss& truss, const Structure& structure, MemberId m
     growth.misfit = truss.members[member.at()].misfit;
     growth.thermal = bar.strain / displacementUnit - growth.misfit;
     if (std::fabs(growth.thermal) <= kZeroForce * std::fabs(growth.misfit)) {
-        growth.thermal = 0; // the rounding of that difference
+        growth.thermal = 0; // rounding error of that difference
     }
     return growth;
 }

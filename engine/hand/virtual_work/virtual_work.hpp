@@ -1,6 +1,6 @@
 #pragma once
-// What the tables of virtual work share (unit load, force method): how much each member grows, and
-// the forces that a working ends with. Private to hand/.
+// What the tables of virtual work share (unit load, force method): each member's elongation, and
+// the forces at the end of a working. Private to hand/.
 
 #include "hand/paper/working.hpp"
 
@@ -11,31 +11,32 @@
 
 namespace gusset {
 
-// Of one member, in the model's units.
+// For one member, in the model's units.
 struct MemberGrowth {
     double length = 0;      // L, length units
-    double stiffness = 0;   // EA, force units; 0 where the model does not tell
+    double stiffness = 0;   // EA, force units; 0 if the model does not give it
     double flexibility = 0; // L/EA, displacement units per force unit; 0 likewise
     double thermal = 0;     // α·ΔT·L, displacement units
     double misfit = 0;      // made too long, displacement units
 };
 [[nodiscard]] MemberGrowth growthOf(const Truss&, const Structure&, MemberId);
 
-// Of a complete working: its forces by members, its reactions by restraints, force units.
+// From a complete working: forces by member, reactions by restraint, force units.
 struct FoundForces {
     std::vector<double> members;
     std::vector<double> restraints;
 };
 [[nodiscard]] FoundForces forcesOf(const Working&);
 
-// The truss with only these forces on its joints, a joint each, and nothing else that could strain
-// it: settlement, warming and misfit of a determinate truss make no force.
+// The truss with only these forces on its joints, one per joint, and nothing else that strains it:
+// settlement, temperature and misfit cause no forces in a statically determinate truss.
 [[nodiscard]] Truss underForces(const Truss&, const std::vector<Vec2>& forces);
 [[nodiscard]] Truss withoutStrains(Truss);
-// A case alone is its loads alone; settlement, warming and misfit act where all acts together.
+// A single case is its loads alone; settlement, temperature and misfit act when all cases act
+// together, or in a combination.
 [[nodiscard]] Truss strainedAs(const Truss&, const LoadChoice&);
 
-// Adds up a column; terms that cancel to working accuracy come to zero.
+// The total of a column; terms that cancel to working accuracy give zero.
 template <class Row, class Column>
 [[nodiscard]] double totalOf(const std::vector<Row>& rows, Column column) {
     double sum = 0;
