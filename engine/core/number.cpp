@@ -167,8 +167,7 @@ std::string shortestNumber(double value) {
         ++significant;
     }
     const int exponent = exponentOf(value, significant);
-    constexpr int kLargestPositional =
-        20; // 1e21 and above, 1e-7 and below stand with a power of ten
+    constexpr int kLargestPositional = 20; // 1e21 and above, 1e-7 and below get a power of ten
     constexpr int kSmallestPositional = -6;
     if (exponent > kLargestPositional || exponent < kSmallestPositional) {
         return tidyExponent(printScientific(value, significant).text);

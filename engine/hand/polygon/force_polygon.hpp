@@ -20,7 +20,7 @@ struct PolygonSpace {
 };
 
 // A line of the polygon from the point of one space to that of another: the force on the joint
-// when, read clockwise, the first space comes before it and the second after it.
+// around which, clockwise, the first space comes before the force and the second after it.
 struct PolygonLine {
     MemberId member{}; // a member's force
     JointId joint{};   // else a load or a reaction at this joint

@@ -45,7 +45,7 @@ struct SampleChoice {
 [[nodiscard]] std::span<const SampleChoice> sampleChoices(); // in the order of the enumeration
 [[nodiscard]] const SampleChoice& choiceOf(SampleForm);
 
-// The panel count is clamped to the form's range. Fails on sizes that are not positive or not
+// The panel count is adjusted to the form's range. Fails on sizes that are not positive or not
 // finite.
 [[nodiscard]] Outcome<Truss> makeSample(const SampleSpec&);
 

@@ -1,8 +1,8 @@
 #pragma once
 // Area and radius of gyration of a section, as given or from its dimensions. Corners are taken as
-// sharp. Makers' tables use the rolled shape: hot finished hollow sections (EN 10210) have up to 3
-// % less area and 2 % less radius, angles (EN 10056) up to 1.5 % more area and 2 % less radius. For
-// those values, enter the table's A and r, which take precedence over the dimensions.
+// sharp. Makers' tables use the rolled shape: hollow sections, hot finished (EN 10210), have up to
+// 3 % less area and 2 % less radius, angles (EN 10056) up to 1.5 % more area and 2 % less radius.
+// For those values, enter the table's A and r, which take precedence over the dimensions.
 
 #include "model/truss/truss.hpp"
 

@@ -26,7 +26,7 @@ struct SectionShape {
 [[nodiscard]] const SectionShape* findSectionShape(std::string_view name); // null: no such shape
 [[nodiscard]] std::optional<double> dimensionOf(const Section&, std::string_view key);
 
-// What is wrong with the size of a section or a number of a material, as a sentence ending.
+// What is wrong with the size of a section or a number of a material, as the end of a sentence.
 [[nodiscard]] std::optional<std::string> faultOfSize(double);
 
 // Why the dimensions of a section can't make its shape, as a sentence; nothing when they can.

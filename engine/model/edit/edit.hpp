@@ -95,8 +95,7 @@ struct Placement {
     Vec2 yAxis{0, 1};
     Vec2 shift;
 };
-struct CopyThings { // joints with the listed members and loads; a copy that lands on a joint merges
-                    // with it
+struct CopyThings { // joints, with the listed members and loads; copies on a joint merge with it
     Things things;
     std::vector<Placement> placements; // one per copy
     std::string label{};               // for undo: "Mirror 5 joints"; empty: the text for copying
@@ -126,8 +125,7 @@ struct WarmMembers { // these, all by the same amount
 struct SetTitle {
     std::string title;
 };
-struct SetUnits { // only relabels when `convert` is false; also converts the numbers when it is
-                  // true
+struct SetUnits { // `convert`: converts the numbers as well; else only changes the units
     Units units;
     bool convert = false;
 };

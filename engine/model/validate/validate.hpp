@@ -29,8 +29,8 @@ struct Findings {
 // Combination factors for cases that have no loads.
 [[nodiscard]] Issues absentCases(const Truss&);
 
-// What is wrong with a name (label, id, case, title) by itself, as a sentence ending: "is longer
-// than 40 characters". Nothing when it is acceptable.
+// What is wrong with a name (label, id, case, title) by itself, as the end of a sentence: "is
+// longer than 40 characters". Nothing when it is acceptable.
 [[nodiscard]] std::optional<std::string> faultOfName(std::string_view name, std::size_t longest);
 
 } // namespace gusset
