@@ -14,7 +14,7 @@ struct MemberMake {
     std::optional<double> modulus;  // Pa
     std::optional<double> strength; // Pa
     // Whether the formulas of steel standards apply: not a timber section, and E between 180 and
-    // 220 GPa, as for all structural steels. Numbers without units are not checked for this.
+    // 220 GPa, as for all structural steels. If stresses have no unit, E is not checked.
     bool steel = false;
 };
 

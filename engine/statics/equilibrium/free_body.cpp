@@ -56,7 +56,7 @@ std::size_t placeOfLargest(const Row& row) {
                                     row.begin());
 }
 
-// The rank, by elimination with full row pivoting: the largest entry of all remaining rows.
+// The rank, by elimination with full pivoting.
 int rankOf(std::vector<Row> rows) {
     int rank = 0;
     while (!rows.empty() && !rows.front().empty()) {

@@ -72,7 +72,7 @@ void forEachSpan(const Truss& truss, const Structure& structure, const MemberInd
     }
 }
 
-// By the lever rule: the nearer joint takes more.
+// By the law of the lever: the nearer joint takes more.
 void carryToEnds(const Truss& truss, const MemberForce& load, double factor,
                  std::vector<Vec2>& loads) {
     const double whole = length(truss.joints[load.to.at()].at - truss.joints[load.from.at()].at);

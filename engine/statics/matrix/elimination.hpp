@@ -209,7 +209,7 @@ private:
         return nullptr;
     }
 
-    // Removes an entry from its row; the column is the caller's job.
+    // Removes an entry from its row; the caller updates the column.
     void drop(Place place) {
         SparseEntry<Scalar>* line = rows_.begin(place.row);
         const int last = rows_.size(place.row) - 1;

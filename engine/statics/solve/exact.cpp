@@ -89,8 +89,8 @@ void addChord(const ChordLoad& load, const Rational& perLength, ExactEquations& 
     }
 }
 
-// Distributes the load to the ends of a member by the lever rule. False when the load, or the
-// member's length, is not rational.
+// Distributes the load to the ends of a member by the law of the lever. False when the load, or
+// the member's length, is not rational.
 bool addBetween(const MemberForce& load, const Rational& factor, ExactEquations& equations) {
     const RationalVec& from = equations.joints[load.from.at()];
     const RationalVec& to = equations.joints[load.to.at()];
