@@ -98,7 +98,7 @@ TrainExtremes extremesOf(const InfluenceLine& line, const std::vector<Wheel>& wh
 }
 
 UniformExtremes extremesOfUniform(const InfluenceLine& line, double perLength, double length) {
-    // Positions of the load's start at which the effect changes its formula.
+    // Positions of the load's start at which the formula of the effect changes.
     std::vector<double> starts;
     for (double joint : line.at) {
         starts.push_back(joint);
