@@ -168,7 +168,7 @@ private:
         eachField(table, thing, [&](const FieldValue& field) { readField(object, field); });
     }
 
-    // False when what is there is too little to be one.
+    // False if there is too little to make a thing of.
     template <class Thing>
     bool readThing(ObjectReader& object, Thing& thing) {
         readFields(object, kFields<Thing>, thing);

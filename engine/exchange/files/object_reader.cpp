@@ -58,7 +58,7 @@ ObjectReader::ObjectReader(const JsonValue& value, std::string place, IssueList&
 }
 
 std::string ObjectReader::placeOf(std::string_view key) const {
-    const std::string name = key.empty() ? "\"\"" : std::string(key); // no place has no name
+    const std::string name = key.empty() ? "\"\"" : std::string(key); // an empty key needs a name
     return place_.empty() ? name : place_ + "." + name;
 }
 
