@@ -1,5 +1,5 @@
 #pragma once
-// How joints, members and effects are named on the command line: by the labels of joints.
+// Joints, members and effects as named on the command line, by the labels of joints.
 
 #include "core/outcome.hpp"
 #include "hand/virtual_work/unit_load.hpp"

@@ -58,7 +58,7 @@ inline constexpr std::tuple kNumbersFields{
     WordField{"carry", &ClassSettings::carry, {"full", "rounded"}},
 };
 inline constexpr std::tuple kCheckFields{
-    // kCheckNumbers follow them
+    // followed by kCheckNumbers
     WordField{"formula", &CheckSettings::formula, kFormulaWords},
     WordField{"curve", &CheckSettings::curve, {"a0", "a", "b", "c", "d"}},
     WordField{"safety", &CheckSettings::safety, {"phi", "omega"}},

@@ -81,7 +81,7 @@ const JsonValue* ObjectReader::take(std::string_view key, JsonValue::Kind kind, 
 
 void ObjectReader::read(std::string_view key, bool isNeeded, double& into) {
     if (const JsonValue* found = take(key, JsonValue::Kind::Number, isNeeded)) {
-        into = found->number + 0.0; // -0 is 0
+        into = found->number + 0.0; // turns -0 into 0
     }
 }
 

@@ -102,7 +102,7 @@ void JsonText::text(std::string_view value) {
 
 void JsonText::number(double value) {
     assert(std::isfinite(value));
-    digits(value == 0 ? "0" : shortestNumber(value)); // and no -0
+    digits(value == 0 ? "0" : shortestNumber(value)); // never -0
 }
 
 void JsonText::digits(std::string_view number) {
@@ -145,7 +145,7 @@ void JsonText::members(std::string_view objectText) {
 
 void JsonText::quote(std::string_view value) {
     constexpr const char* kHex = "0123456789abcdef";
-    if (faultOfUtf8(value)) { // arguments or file names may be no UTF-8, but JSON must be
+    if (faultOfUtf8(value)) { // an argument or file name may not be UTF-8; JSON must be
         return quote(soundUtf8(value));
     }
     out_ += '"';

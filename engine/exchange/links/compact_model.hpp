@@ -2,7 +2,7 @@
 // The compact, array-shaped form of a model that links hold (link form 1), derived from the model
 // file:
 //
-// [joints, members, supports, loads, rest, extras] may end early
+//   [joints, members, supports, loads, rest, extras]          may end early
 //
 // Each of the four lists is stored as columns, one for each key in a fixed order
 // (compact_columns.hpp); a column that no row uses is 0, a row without the key is null, and

@@ -10,7 +10,7 @@ namespace gusset {
 
 namespace {
 
-// Text that is frequent in links, the most frequent last. Part of link form 1: never change a
+// Text that occurs often in links, the most frequent last. Part of link form 1: never change a
 // character of it.
 constexpr std::string_view kDictionary =
     R"("exercise":{"moving":[{"id":"cart","path":["A","B","C","D","E","F","G","H"],"axles":[{"at":0,)"

@@ -157,7 +157,7 @@ Outcome<Reading> readLink(std::string_view text) {
 
 Outcome<LoadChoice> linkedLoads(std::string_view text, const Truss& truss) {
     const std::string_view fragment = fragmentOf(text);
-    const bool isEncoded = fragment.find('&') == std::string_view::npos; // as a whole
+    const bool isEncoded = fragment.find('&') == std::string_view::npos; // as a whole, '&' too
     const std::string decoded = isEncoded ? percentDecoded(fragment) : "";
     LoadChoice loads = withoutTail(isEncoded ? std::string_view(decoded) : fragment).loads;
     const std::vector<std::string> cases = caseNames(truss);

@@ -1,8 +1,8 @@
 #pragma once
 // The characters of a link of form 1 around its deflated bytes: `m=1.<base64url>.<length>.<check>`.
-// The bytes begin with their own count, so that a link that was cut short can say how much of it
-// arrived: chat programs usually cut off the end, and with it `length`, the count of base64url
-// characters.
+// The count of the bytes comes before them, so that a link that was cut short can still tell how
+// much of it arrived: chat programs usually cut off the end, and with it `length`, the count of
+// base64url characters.
 
 #include "core/outcome.hpp"
 #include "exchange/links/base64url.hpp"

@@ -13,7 +13,7 @@ namespace {
 
 constexpr double kNextRing = 15;   // px between two arcs in one quadrant
 constexpr double kTriangle = 38;   // px, hypotenuse of a slope triangle
-constexpr double kLetterSize = 13; // px of letters and numbers
+constexpr double kLetterSize = 13; // px, font size
 
 bool sameQuarter(Vec2 a, Vec2 b) { return a.x * b.x > 0 && a.y * b.y > 0; }
 

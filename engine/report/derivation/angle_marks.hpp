@@ -15,7 +15,7 @@ struct AngleMark {
     const AngleLine* line = nullptr;
     double radius = 30; // px of its arc, or to its triangle; more where others are in the way
 };
-struct AngleWords { // to be placed by the caller
+struct AngleWords { // for the caller to place
     SketchWords words;
     Vec2 towards;
 };

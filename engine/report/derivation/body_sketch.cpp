@@ -18,7 +18,7 @@
 namespace gusset {
 namespace {
 
-constexpr double kStart = 8;      // px from a joint to the arrows that start there
+constexpr double kStart = 8;      // px from a joint to the near end of an arrow
 constexpr double kMemberArm = 92; // px from a lone joint to the far end of a member's arrow
 constexpr double kPartArm = 60;   // the same for a part of the truss
 constexpr double kLoadArm = 58;   // of a load or reaction

@@ -32,7 +32,7 @@ inline constexpr int kMovementFigures = 3;
 [[nodiscard]] bool isRefused(const Solution&);
 // Empty for an ordinary truss. Otherwise: why it has no forces, that it is close to a mechanism and
 // where, loss of figures, forces and reactions that are negligible or below their error bound, a
-// member whose stiffness is out of proportion, a mechanism that is only just one.
+// member whose stiffness is out of proportion, a mechanism that is held, but too weakly to count.
 [[nodiscard]] std::vector<std::string> trustSentences(const Writer&, const Solution&);
 [[nodiscard]] std::vector<std::string> trustSentences(const Writer&, const Reliance&);
 // The same for a working, which keeps every computed figure.

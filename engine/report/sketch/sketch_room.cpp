@@ -10,7 +10,7 @@ namespace {
 
 constexpr double kAir = 2;         // px between words and anything else
 constexpr double kFar = 26;        // px from where words belong; farther away they get a leader
-constexpr double kFarthest = 600;  // px: words farther away would not be found
+constexpr double kFarthest = 600;  // px: readers would not look farther away
 constexpr double kRing = 5;        // px between the rings that are searched
 constexpr double kSquare = 32;     // px, side of a grid square: about the size of words
 constexpr int kMostSquares = 4096; // the most that one box or stroke is recorded in

@@ -74,7 +74,7 @@ void addOperator(RichLine& line, const Token& token, const Token* before) {
     } else if (isAny(token.text, {"\u27F2", "\u27F3"})) {
         add(line, " ");
     } else if (token.text == kSum && before && isAny(before->text, {"=", "+", kMinus})) {
-        add(line, kThinSpace); // the sum of what follows, not the name of an equation
+        add(line, kThinSpace); // the sum of what follows, not the name of a sum
     }
 }
 
