@@ -62,7 +62,7 @@ private:
         fail(std::string(parsed_.arguments.command->name) + " " + says);
     }
 
-    // The command; or what is asked for of the program itself.
+    // The command, or --help or --version of the program itself.
     void takeFirst() {
         if (words_.empty()) {
             return fail("what to do? Name a command");
@@ -124,7 +124,7 @@ private:
         parsed_.arguments.options.emplace_back(name, value);
     }
 
-    // By itself, or by another of its group.
+    // Whether the option was given before, or another of its group.
     bool isHindered(const Option& option) {
         for (const auto& [given, value] : parsed_.arguments.options) {
             const Option* other = find(parsed_.arguments.command->options, given);
@@ -140,7 +140,7 @@ private:
 
     std::span<const Command> commands_;
     const std::vector<std::string>& words_;
-    std::size_t at_ = 0; // of the word that comes next
+    std::size_t at_ = 0; // index of the next word
     Parsed parsed_;
 };
 

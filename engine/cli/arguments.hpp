@@ -1,5 +1,5 @@
 #pragma once
-// What was asked for on the command line, checked against what each command takes.
+// The command line, parsed and checked against the options of each command.
 
 #include <optional>
 #include <span>
@@ -12,17 +12,17 @@ namespace gusset::cli {
 
 struct Option {
     std::string_view name;  // "--case"
-    std::string_view value; // what its value is called, "ID"; empty: it has none
-    int group = 0;          // of the options of one group only one may be given; 0: no group
-    std::string_view says;  // for the help, on one line
+    std::string_view value; // placeholder of its value, "ID"; empty if it takes none
+    int group = 0;          // only one option of a group may be given; 0: no group
+    std::string_view says;  // one line for the help
 };
 
 struct Command {
     std::string_view name;
-    std::string_view input; // what its one operand is called, "FILE"
+    std::string_view input; // placeholder of its only operand, "FILE"
     std::span<const Option> options;
-    std::string_view says;    // for the usage, on one line
-    std::string_view example; // a whole command that works in a checkout
+    std::string_view says;    // one line for the usage
+    std::string_view example; // a complete command line that works in a checkout
 };
 
 struct Arguments {
@@ -34,16 +34,16 @@ struct Arguments {
     [[nodiscard]] std::string valueOf(std::string_view option) const; // "" when not given
 };
 
-enum class Asks { Answer, Help, Version }; // help of the command, or of all when there is none
+enum class Asks { Answer, Help, Version }; // Help: on the command, or on all if none is named
 
 struct Parsed {
     Asks asks = Asks::Answer;
     Arguments arguments;
-    std::optional<std::string> misuse; // what is wrong with the words, without a full stop
+    std::optional<std::string> misuse; // what is wrong with the arguments, without a full stop
 };
 
-// Options stand behind the command, before or behind its operand, as "--case ID" or "--case=ID";
-// behind "--" there are none.
+// Options come after the command, before or after its operand, as "--case ID" or "--case=ID";
+// nothing after "--" is an option.
 [[nodiscard]] Parsed parseArguments(std::span<const Command>,
                                     const std::vector<std::string>& words);
 

@@ -5,9 +5,9 @@
 
 namespace gusset::cli {
 
-// Whether the options ask for checks of members, and not of the model.
+// Whether the options ask for checks of members rather than of the model.
 [[nodiscard]] bool asksForMembers(const Arguments&);
-// Every member, or the working of one; under the loads asked for, or the worst over all of them.
+// Checks every member, or shows the working for one, under the loads asked for or the worst of all.
 [[nodiscard]] Answer answerMembers(const PhraseBook&, const Arguments&, const Reading&);
 
 } // namespace gusset::cli

@@ -87,7 +87,7 @@ std::string withValue(const Option& option) {
     return std::string(option.name) + (option.value.empty() ? "" : " ") + std::string(option.value);
 }
 
-// "[--case ID | --combination ID] [--exact]": options of one group stand together.
+// "[--case ID | --combination ID] [--exact]": options of one group share brackets.
 std::string optionsOf(const Command& command) {
     std::string text;
     int group = 0;

@@ -1,5 +1,5 @@
 #pragma once
-// The commands and what they take, and how that is told.
+// The commands, their options, and their help.
 
 #include "cli/arguments.hpp"
 
@@ -7,9 +7,9 @@ namespace gusset::cli {
 
 [[nodiscard]] std::span<const Command> commands();
 
-[[nodiscard]] std::string usage(std::span<const Command>); // of all, a line or two each
-[[nodiscard]] std::string usageOf(const Command&);         // of one, in short
-[[nodiscard]] std::string helpOf(const Command&);          // its options, exits and an example
-[[nodiscard]] std::string versionText();                   // and of the formats
+[[nodiscard]] std::string usage(std::span<const Command>); // of all commands, a line or two each
+[[nodiscard]] std::string usageOf(const Command&);         // of one command, in short
+[[nodiscard]] std::string helpOf(const Command&); // its options, exit statuses and an example
+[[nodiscard]] std::string versionText();          // the version of the program and of the formats
 
 } // namespace gusset::cli

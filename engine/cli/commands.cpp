@@ -30,14 +30,14 @@ LoadChoice choiceOf(const Arguments& arguments) {
     return {arguments.valueOf("--case"), arguments.valueOf("--combination")};
 }
 
-// What reading noted belongs to the results: nothing that a file holds is passed over in silence.
+// The reader's notes belong to the results: nothing in a file is ignored silently.
 Solution solved(const Reading& reading, const LoadChoice& choice) {
     Solution solution = solve(reading.truss, choice);
     solution.notes.insert(solution.notes.begin(), reading.notes.begin(), reading.notes.end());
     return solution;
 }
 
-// What text and JSON say themselves, and a table has no place for.
+// What text and JSON say themselves, but has no place in a table.
 Issues notesOfTable(const Writer& writer, const Solution& solution, const ExactSolution& exact) {
     Issues notes = notesOfMechanism(solution.status, solution.solved);
     if (std::string whyNot = inexactSentence(writer, exact.whyNot); !whyNot.empty()) {
@@ -65,7 +65,7 @@ Answer answerSolve(const PhraseBook& book, const Arguments& arguments, const Rea
     return answer;
 }
 
-// The whole working, or what was asked for of it.
+// The whole working, or the part asked for.
 Outcome<Working> askedWorking(const Arguments& arguments, const Truss& truss,
                               const Solution& solution) {
     const LoadChoice choice = choiceOf(arguments);
@@ -101,7 +101,7 @@ Answer answerDisplacement(const PhraseBook& book, const Arguments& arguments, co
             {}};
 }
 
-// The whole method, or how one column of its table was found: N0, n1 or n2.
+// The whole method, or the working behind one column of its table: N0, n1 or n2.
 Answer answerForceMethod(const PhraseBook& book, const Arguments& arguments, const Truss& truss,
                          const Solution& solution) {
     const ForceMethod method = forceMethod(truss, choiceOf(arguments), solution);
@@ -165,7 +165,7 @@ bool wantsForceMethod(const Arguments& arguments, const Solution& solution) {
            (solution.status == Status::Indeterminate && !part);
 }
 
-// A picture has no place for words: they stand on standard error.
+// An SVG has no place for the reason, which goes to standard error.
 Answer noPicture(const Writer& writer, const ForcePolygon& polygon) {
     std::string says = forcePolygonText(writer, polygon);
     says.erase(says.find_last_not_of('\n') + 1);
@@ -230,7 +230,7 @@ Answer answerWorking(const PhraseBook& book, const Arguments& arguments, const R
                 {{IssueCode::Missing, "working",
                   "draws as SVG with --polygon only: its steps come as --html"}}};
     }
-    if (arguments.has("--influence")) { // of loads of its own
+    if (arguments.has("--influence")) { // independent of the model's loads
         return answerInfluenceByHand(book, arguments, reading);
     }
     Answer answer = derivation(book, arguments, reading, solution);
@@ -266,8 +266,8 @@ Answer answerCheck(const PhraseBook& book, const Arguments& arguments, const Rea
     return answer;
 }
 
-// Of commands whose answer has no place for notes: how names were read that are not as in the file.
-// Unknown keys are kept, and have no part in a working.
+// For commands whose answer has no place for notes: which names were read differently from the
+// file. Unknown keys are kept and do not affect a working.
 Answer withNotes(Answer answer, const Reading& reading) {
     for (const Issue& note : reading.notes) {
         if (note.code != IssueCode::UnknownKey && answer.exit <= Exit::Mechanism) {

@@ -1,5 +1,5 @@
 #pragma once
-// The commands, from a model to what they print. Nothing here prints.
+// The commands, from a model to the text of the answer. Nothing here prints.
 
 #include "cli/command_list.hpp"
 #include "exchange/files/model_file.hpp"
@@ -9,8 +9,8 @@
 
 namespace gusset::cli {
 
-// Mechanism: there are no forces, as the truss moves under its loads, or is too close to moving; or
-// a drawing is asked for and there is none. Words say why.
+// Mechanism: there are no forces, as the truss moves under its loads or is too close to a
+// mechanism, or the drawing asked for can't be made. The answer says why.
 enum class Exit { Answered = 0, Mechanism = 1, BadInput = 2, WrongUse = 3, LostOutput = 4 };
 
 struct Answer {
@@ -19,7 +19,7 @@ struct Answer {
     Issues faults;    // for standard error, one line each
 };
 
-// To an input that can't be read.
+// The answer to an input that can't be read.
 [[nodiscard]] Answer refuse(const Arguments&, const Issues& faults);
 [[nodiscard]] Answer answer(const PhraseBook&, const Arguments&,
                             const Reading&); // precondition: one of commands()

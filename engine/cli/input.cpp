@@ -10,7 +10,7 @@ namespace gusset::cli {
 
 namespace {
 
-// Why a file could not be opened or read, and the cure.
+// Why a file could not be opened or read, and what to do.
 Issue unreadable(const std::string& name, int error) {
     const auto because = [&](std::string says) {
         return Issue{IssueCode::Missing, name, std::move(says)};
@@ -30,7 +30,7 @@ Issue unreadable(const std::string& name, int error) {
     }
 }
 
-// One byte more than is read as a model, so that the reader sees that it is too large.
+// Stops soon after the largest size of a model, so that the reader sees that the file is too large.
 Outcome<std::string> readAll(std::FILE* file, const std::string& name) {
     std::string text;
     char piece[1 << 16];

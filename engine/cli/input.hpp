@@ -1,5 +1,5 @@
 #pragma once
-// Where a model comes from: a path, a link, or standard input with either in it.
+// Reading a model from a path, a link, or standard input that holds a model or a link.
 
 #include "exchange/files/model_file.hpp"
 
@@ -9,9 +9,9 @@
 namespace gusset::cli {
 
 [[nodiscard]] bool isPath(const std::string& input);
-// Faults of a path as such stand at it; those of what it holds at their place within.
+// Issues with the path itself name the path; issues with the content name their place in it.
 [[nodiscard]] Outcome<Reading> readInput(const std::string& input);
-// What stands in a file: a model, or a link.
+// `text`: the content of a file, a model or a link.
 [[nodiscard]] Outcome<Reading> readText(std::string_view text);
 
 } // namespace gusset::cli

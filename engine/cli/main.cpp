@@ -1,4 +1,4 @@
-// The command line. See usage() for what it answers, Exit for how it ends.
+// The command line. See usage() for the commands and Exit for the exit statuses.
 
 #include "cli/command_list.hpp"
 #include "cli/commands.hpp"
@@ -10,7 +10,7 @@ namespace {
 using namespace gusset;
 using namespace gusset::cli;
 
-// Each line names the file, so that it says enough also where many are read one after the other.
+// Each line names the file, so that it is clear by itself when many files are read in a row.
 std::string lineOf(const Issue& fault, const std::string& file) {
     const std::string line = fault.at + ": " + fault.says;
     return file.empty() || fault.at == file ? line : file + ": " + line;

@@ -20,7 +20,7 @@ Outcome<JointId> jointNamed(const Truss& truss, std::string_view name) {
 
 } // namespace
 
-// Of joints A, A-B, B-C and C, "A-B-C" may be two members.
+// With joints A, A-B, B-C and C, "A-B-C" may be either of two members.
 Outcome<MemberId> memberNamed(const Truss& truss, std::string_view name) {
     MemberId found;
     for (auto dash = name.find('-'); dash != name.npos; dash = name.find('-', dash + 1)) {

@@ -1,5 +1,5 @@
 #pragma once
-// Things as they are named on the command line, by the labels of joints.
+// Joints, members and effects as named on the command line, by the labels of joints.
 
 #include "core/outcome.hpp"
 #include "hand/virtual_work/unit_load.hpp"
@@ -11,7 +11,7 @@
 
 namespace gusset::cli {
 
-// "A-B", either way round; labels may hold hyphens themselves.
+// "A-B", either way round; labels may themselves contain hyphens.
 [[nodiscard]] Outcome<MemberId> memberNamed(const Truss&, std::string_view name);
 // "A-B,C-D"
 [[nodiscard]] Outcome<std::vector<MemberId>> membersNamed(const Truss&, std::string_view names);

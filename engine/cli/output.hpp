@@ -1,5 +1,5 @@
 #pragma once
-// Where answers go. What can't be written is not taken for written.
+// Output of answers. A failure to write is always reported.
 
 #include <optional>
 #include <string>
@@ -7,15 +7,16 @@
 
 namespace gusset::cli {
 
-// Before anything is written: a reader that stops reading, as `head` does, ends no program.
+// Call before writing: a reader that closes the pipe early, as `head` does, must not kill the
+// program.
 void prepareOutput();
 
-// To standard output, to the last byte. Gives back why it was lost; nothing when it was written, or
-// when whoever reads it had enough of it.
+// Writes all of it to standard output. Returns why that failed; nothing if it was written, or if
+// the reader closed the pipe.
 [[nodiscard]] std::optional<std::string> writeAnswer(std::string_view);
 
-// A line on standard error. A stranger's words in it are spelled out: nothing of theirs reaches a
-// terminal as a command or breaks the line in two.
+// Writes a line to standard error. Control characters are spelled out, so that untrusted text can
+// neither send commands to a terminal nor break the line.
 void complain(std::string_view line);
 void complainInLines(std::string_view ownWords);
 

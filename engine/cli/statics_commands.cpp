@@ -22,8 +22,8 @@ Issue unknown(std::string_view what, std::string says) {
     return {IssueCode::UnknownName, std::string(what), std::move(says)};
 }
 
-// How many figures rounding leaves, where these are fewer than are written; with so many empty
-// cells behind.
+// A row with the number of figures that rounding leaves, if these are fewer than are written,
+// followed by `empty` empty cells.
 std::string figuresRow(const Trust& trust, std::size_t empty) {
     const int figures = figuresOf(trust.error);
     return figures < kFileDigits
@@ -133,7 +133,7 @@ std::string csvOf(const Truss& truss, const Envelope& envelope) {
     return text + figuresRow(envelope.reliance.trust, 3);
 }
 
-// What the file holds that has no part in an envelope, and whether it holds for these loads alone.
+// What in the file has no part in an envelope, and whether the forces hold for these loads only.
 Issues notesOfEnvelope(const Reading& reading, const Envelope& envelope) {
     return joined(joined(reading.notes, notesOfMechanism(envelope.reliance.status, true)),
                   absentCases(reading.truss));

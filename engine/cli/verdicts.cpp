@@ -14,7 +14,7 @@ namespace gusset::cli {
 
 namespace {
 
-// Commands that answer by a table unless asked otherwise have no words unless asked for text.
+// Commands that answer with a table by default give sentences only if asked for text.
 bool wantsWords(const Arguments& arguments) {
     const std::string_view name = arguments.command->name;
     const bool isTable = name == "influence" || name == "envelope";
@@ -72,7 +72,7 @@ Answer noAnswer(const PhraseBook& book, const Arguments& arguments, const Truss&
         return refuse(arguments, faults);
     }
     Solution unsolved = solve(truss);
-    unsolved.solved = unsolved.displaced = false; // whatever the loads of the model are
+    unsolved.solved = unsolved.displaced = false; // even if the model's own loads are in balance
     unsolved.errors.clear();
     return {Exit::Mechanism, describe(book, arguments, truss, unsolved), faults};
 }

@@ -1,5 +1,5 @@
 #pragma once
-// Beside the results, for who can't see the board.
+// Shown beside the results, for readers who can't see the board.
 
 #include "core/phrase.hpp"
 

@@ -1,5 +1,5 @@
 #pragma once
-// Checks of members: one of them as on paper.
+// Checks of members: one check worked as on paper.
 
 #include "core/phrase.hpp"
 

@@ -1,5 +1,5 @@
 #pragma once
-// Free bodies, for who can't see them.
+// Free-body diagrams, for readers who can't see them.
 
 #include "core/phrase.hpp"
 

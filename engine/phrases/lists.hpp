@@ -1,12 +1,12 @@
 #pragma once
-// Lists, what is counted, and what is put together of words.
+// Lists, counts, and combinations of words.
 
 #include "core/phrase.hpp"
 
 namespace gusset::phrase {
 
 inline constexpr auto kListTwo = "{a} and {b}"_phrase;
-// All but the last of a list; letters of one point, which has no "and".
+// All but the last item of a list; also the letters of one point, which have no "and".
 inline constexpr auto kListMore = "{a}, {b}"_phrase;
 inline constexpr auto kOneMember = "1 member"_phrase;
 inline constexpr auto kManyMembers = "{n} members"_phrase;

@@ -1,5 +1,5 @@
 #pragma once
-// What a step of a working remarks on: why this joint, cut or equation, and what its answer means.
+// Remarks on a step of a working: why this joint, cut or equation, and what the result means.
 
 #include "core/phrase.hpp"
 

@@ -1,5 +1,5 @@
 #pragma once
-// The steps of a working: titles, directions, what acts on the whole truss, slopes, the check at
+// The steps of a working: titles, directions, the forces on the whole truss, slopes, the check at
 // the end.
 
 #include "core/phrase.hpp"

@@ -1,5 +1,5 @@
 #pragma once
-// Tables of results, their headings and what is said beside them.
+// Tables of results, their headings and the text beside them.
 
 #include "core/phrase.hpp"
 

@@ -1,5 +1,5 @@
 #pragma once
-// How far results can be trusted, what they rest on, and why none are exact.
+// How far results can be trusted, what they rest on, and why there are no exact ones.
 
 #include "core/phrase.hpp"
 
@@ -74,7 +74,7 @@ inline constexpr auto kInexactCoordinates =
 inline constexpr auto kInexactSlope =
     "The roller at {joint} has no slope of whole numbers: exact answers "
     "need one, as 3 : 4."_phrase;
-// {n}: the number of the load, as the model lists them.
+// {n}: the number of the load, in the order of the model.
 inline constexpr auto kInexactComponents =
     "Load {n} has components that are no decimals: exact answers need "
     "decimals, or slopes as 3 : 4."_phrase;

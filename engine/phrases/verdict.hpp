@@ -1,5 +1,5 @@
 #pragma once
-// What a truss is, why it has no forces, and what would cure it.
+// What kind of truss it is, why it has no forces, and how to cure it.
 
 #include "core/phrase.hpp"
 

@@ -1,5 +1,5 @@
-# Finds the Emscripten on this machine (Debian's package or an emsdk on PATH) and hands over to
-# the CMake toolchain file that comes with it.
+# Finds the Emscripten on this machine (Debian's package or an emsdk on PATH) and includes the CMake
+# toolchain file that comes with it.
 find_program(GUSSET_EM_CONFIG em-config)
 if(NOT GUSSET_EM_CONFIG)
     message(FATAL_ERROR "Emscripten was not found: run site/setup, or put an emsdk on PATH.")

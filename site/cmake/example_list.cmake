@@ -1,5 +1,5 @@
 # cmake -D INDEX=index.json -D OUTPUT=file.cpp -P example_list.cmake
-# Writes the examples' files, titles and sentences as C++, in the order of the index.
+# Writes the examples' file names, titles and descriptions as C++, in the order of the index.
 file(READ ${INDEX} text)
 string(JSON count LENGTH "${text}" examples)
 math(EXPR last "${count} - 1")

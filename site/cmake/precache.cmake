@@ -1,8 +1,9 @@
 # cmake -D FOLDER=build/site -D TEMPLATE=sw.js.in -D OUTPUT=sw.js -P precache.cmake
-# Lists the files of a finished site for its service worker, each with its hash, under a hash of all of them.
+# Lists the files of a finished site for its service worker, each with its hash, with one hash over
+# them all.
 file(GLOB_RECURSE paths RELATIVE ${FOLDER} ${FOLDER}/*)
 list(REMOVE_ITEM paths sw.js test_hook.js)
-list(FILTER paths EXCLUDE REGEX "\\.(br|gz)$") # the same in other words, for the host
+list(FILTER paths EXCLUDE REGEX "\\.(br|gz)$") # compressed copies, for the host
 list(SORT paths)
 set(FILES)
 foreach(path IN LISTS paths)

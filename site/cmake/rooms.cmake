@@ -1,22 +1,23 @@
 # gusset_room(TARGET FOLDER SOURCE…): the sources of one folder, as objects of TARGET.
 #
-# They are compiled a dozen at a time. Most of the time that one of our sources takes goes into headers
-# that its neighbours include too. So a name in an unnamed namespace must be the only one of its room.
+# They are compiled a dozen at a time, as most of the compile time of a source goes into headers
+# that its neighbours include too. A name in an unnamed namespace must therefore be unique in its
+# room.
 set(GUSSET_TOGETHER 12 CACHE STRING "Sources compiled at a time; 1: each alone")
 
 function(gusset_together target)
     if(GUSSET_TOGETHER GREATER 1)
         set_target_properties(${target} PROPERTIES
             UNITY_BUILD ON UNITY_BUILD_BATCH_SIZE ${GUSSET_TOGETHER})
-        # GCC takes a source that is included for a header, whose types others would see; and where it sees much at
-        # once it doubts that variants are told apart by their index.
+        # GCC treats an included source as a header, whose types others would see, and in large
+        # translation units it warns that the value of a variant may be uninitialized.
         target_compile_options(${target} PRIVATE
             $<$<COMPILE_LANG_AND_ID:CXX,GNU>:-Wno-subobject-linkage;-Wno-maybe-uninitialized>)
     endif()
 endfunction()
 
-# The same for a target of several folders: none shares a compilation with another, so that a source more in one
-# of them shifts only its own.
+# The same for a target with several folders: no two folders share a compilation, so that a source
+# added to one of them regroups only that folder.
 function(gusset_together_by_folder target)
     gusset_together(${target})
     get_target_property(sources ${target} SOURCES)

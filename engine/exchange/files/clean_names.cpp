@@ -33,13 +33,13 @@ void follow(const Renames& renames, std::string& name) {
     }
 }
 
-// A name of a list, and where it stands.
+// A name in a list, and its place in the file.
 struct Named {
     std::string* name;
     std::string at;
 };
 
-// The names of one list; of those that are referred to each once.
+// The names of one list; names of cases, which occur more than once, are added once.
 class NameCleaner {
 public:
     using NameInstead = std::function<std::string(int number)>;
@@ -55,7 +55,7 @@ public:
         }
     }
 
-    // What became of the names that were not clean.
+    // Returns the new names of those that were not clean.
     Renames clean() {
         Renames renames;
         for (const Named& each : unclean_) {
@@ -88,7 +88,7 @@ private:
     NameInstead instead_;
     std::vector<Named> unclean_;
     NameTable taken_;
-    std::deque<std::string> cleaned_; // which the table refers to
+    std::deque<std::string> cleaned_; // referenced by the table
 };
 
 NameCleaner::NameInstead numbered(std::string word) {
@@ -109,10 +109,10 @@ void cleanLabels(Truss& truss, IssueList& issues) {
     for (std::size_t i = 0; i < truss.joints.size(); ++i) {
         cleaner.add(truss.joints[i].label, placeOf("joints", i) + ".id");
     }
-    (void)cleaner.clean(); // members and loads know joints by number
+    (void)cleaner.clean(); // members and loads refer to joints by number
 }
 
-// Calls with the name of each case wherever it stands.
+// Calls `each` for every occurrence of a case name.
 template <class Each>
 void forEachCase(Truss& truss, Each each) {
     for (std::size_t i = 0; i < truss.loads.size(); ++i) {

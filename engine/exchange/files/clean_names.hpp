@@ -1,14 +1,14 @@
 #pragma once
-// Names as files and links of earlier versions may have them, with characters that can't be seen.
+// Names with invisible characters, which files and links of earlier versions may contain.
 
 #include "exchange/files/object_reader.hpp"
 #include "model/truss/truss.hpp"
 
 namespace gusset {
 
-// Takes what can't be seen out of names, and names anew what then shows nothing, with a note for
-// each; what refers to them follows. Where the name that is left looks like another of its list
-// that is an error, as there is no telling which of the two is meant.
+// Removes invisible characters from names and renames what is then blank, with a note for each;
+// references are updated. If the remaining name looks like another in its list, that is an error,
+// as there is no telling which of the two is meant.
 void cleanNames(Truss&, IssueList&);
 
 } // namespace gusset

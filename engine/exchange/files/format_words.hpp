@@ -1,5 +1,5 @@
 #pragma once
-// The settings of the model file, for its reader and its writer alike: their keys and words.
+// The keys and words of the model file's settings, shared by reader and writer.
 
 #include "exchange/files/object_reader.hpp"
 #include "model/truss/limits.hpp"
@@ -21,7 +21,7 @@ template <class Settings, class Value>
 struct WordField {
     std::string_view key;
     Value Settings::*value;
-    WordList words; // of its values, in their order; of a char they are the values
+    WordList words; // one for each value, in order; if Value is a char, the words are the values
 };
 struct DigitsField { // a whole number up to kMostDigits
     std::string_view key;
@@ -58,13 +58,13 @@ inline constexpr std::tuple kNumbersFields{
     WordField{"carry", &ClassSettings::carry, {"full", "rounded"}},
 };
 inline constexpr std::tuple kCheckFields{
-    // kCheckNumbers follow them
+    // followed by kCheckNumbers
     WordField{"formula", &CheckSettings::formula, kFormulaWords},
     WordField{"curve", &CheckSettings::curve, {"a0", "a", "b", "c", "d"}},
     WordField{"safety", &CheckSettings::safety, {"phi", "omega"}},
 };
 
-// Calls with each field of one of these tuples, in the order of the file.
+// Calls `each` with every field of one of these tuples, in file order.
 template <class Fields, class Each>
 void eachSetting(const Fields& fields, const Each& each) {
     std::apply([&](const auto&... field) { (each(field), ...); }, fields);

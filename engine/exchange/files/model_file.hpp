@@ -11,13 +11,13 @@ namespace gusset {
 
 struct Reading {
     Truss truss;
-    Issues notes; // unknown keys, which are kept
+    Issues notes; // unknown keys, which are kept, and cleaned names
 };
 
 inline constexpr std::size_t kLargestFile = 8u << 20; // bytes
 
-// Syntax, types, references and everything that validate() calls an error. At most 20 issues, each
-// with its place.
+// Checks syntax, types, references and everything that validate() reports as an error. At most 20
+// issues, each with its place.
 [[nodiscard]] Outcome<Reading> readModel(std::string_view json);
 
 [[nodiscard]] std::string writeModel(const Truss&, Layout = Layout::Indented);

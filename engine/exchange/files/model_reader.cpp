@@ -168,7 +168,7 @@ private:
         eachField(table, thing, [&](const FieldValue& field) { readField(object, field); });
     }
 
-    // False when what is there is too little to be one.
+    // False if the object holds too little to make the thing from.
     template <class Thing>
     bool readThing(ObjectReader& object, Thing& thing) {
         readFields(object, kFields<Thing>, thing);

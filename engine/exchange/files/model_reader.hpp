@@ -1,5 +1,5 @@
 #pragma once
-// From a JSON value in the form of the model file to the model.
+// Reads the model from a JSON value in the form of the model file.
 
 #include "exchange/files/model_file.hpp"
 #include "exchange/json/json_value.hpp"

@@ -1,4 +1,4 @@
-// The model file, written. Keys that say what is so anyway are left out.
+// Writing the model file. Keys with default values are left out.
 
 #include "exchange/files/model_file.hpp"
 #include "exchange/files/written_things.hpp"
@@ -36,7 +36,7 @@ public:
         return out_.take();
     }
 
-    // The keys of a thing: see written_things.
+    // Called by putThing with the keys of a thing: see written_things.
     void number(std::string_view key, double value) { out_.number(key, value); }
     void text(std::string_view key, std::string_view value) { out_.text(key, value); }
     void joint(std::string_view key, JointId id) { text(key, truss_.joints[id.at()].label); }
@@ -90,7 +90,7 @@ private:
         });
     }
 
-    // What no table has.
+    // What the tables of fields do not cover.
     template <class Thing>
     void writeInner(const Thing&) {}
     void writeInner(const Section& section) {
@@ -117,7 +117,7 @@ private:
     void writeSetting(const UnitField<Unit>& field, const Units& units, const Units&) {
         text(field.key, symbolOf(units.*field.value));
     }
-    // What is the default of the format need not be written.
+    // The format's defaults need not be written.
     template <class Settings, class Value>
     void writeSetting(const WordField<Settings, Value>& field, const Settings& settings,
                       const Settings& usual) {

@@ -58,7 +58,7 @@ ObjectReader::ObjectReader(const JsonValue& value, std::string place, IssueList&
 }
 
 std::string ObjectReader::placeOf(std::string_view key) const {
-    const std::string name = key.empty() ? "\"\"" : std::string(key); // no place has no name
+    const std::string name = key.empty() ? "\"\"" : std::string(key); // an empty key needs a name
     return place_.empty() ? name : place_ + "." + name;
 }
 
@@ -81,7 +81,7 @@ const JsonValue* ObjectReader::take(std::string_view key, JsonValue::Kind kind, 
 
 void ObjectReader::read(std::string_view key, bool isNeeded, double& into) {
     if (const JsonValue* found = take(key, JsonValue::Kind::Number, isNeeded)) {
-        into = found->number + 0.0; // -0 is 0
+        into = found->number + 0.0; // turns -0 into 0
     }
 }
 

@@ -1,6 +1,6 @@
 #pragma once
-// Reads the keys of one JSON object, each once and with its type checked; what is left over at the
-// end is unknown to this version and kept. The only way from JSON values to the model.
+// Reads the keys of one JSON object, each once and with its type checked; keys left over at the end
+// are unknown to this version and kept. The only way from JSON values to the model.
 
 #include "exchange/json/json_value.hpp"
 
@@ -12,8 +12,8 @@
 
 namespace gusset {
 
-// What a reading finds wrong (errors) or worth knowing (notes), as many as are told at once. Words
-// of the file in them are spelled out where they hold what can't be seen.
+// What the reader finds wrong (errors) or worth knowing (notes), up to the number reported at once.
+// Invisible characters in text quoted from the file are spelled out.
 class IssueList {
 public:
     void error(IssueCode, std::string_view at, std::string_view says);
@@ -28,7 +28,8 @@ private:
     Issues notes_;
 };
 
-// The words that a key may have, in the order of their values; the last ones may be empty.
+// The words that a key may take, in the order of the enum's values; unused places at the end are
+// empty.
 using WordList = std::array<std::string_view, 5>;
 
 template <class Value>
@@ -38,27 +39,28 @@ std::string_view wordOf(const WordList& words, Value value) {
 
 class ObjectReader {
 public:
-    // A value that is no object is an error at its place, and reads as an empty object.
+    // A value that is not an object is reported as an error at its place, and read as an empty
+    // object.
     ObjectReader(const JsonValue&, std::string place, IssueList&);
 
     [[nodiscard]] bool has(std::string_view key) const { return value_.find(key) != nullptr; }
     [[nodiscard]] const std::string& place() const { return place_; }
     [[nodiscard]] std::string placeOf(std::string_view key) const;
 
-    // Leave what was there when the key is absent or of another type; that, or that it is missing
-    // when it is needed, is an error.
+    // Leave `into` unchanged if the key is absent or of another type. A wrong type is an error, as
+    // is a missing key that is needed.
     void read(std::string_view key, bool isNeeded, double& into);
     void read(std::string_view key, bool isNeeded, std::optional<double>& into);
     void read(std::string_view key, bool isNeeded, std::string& into);
-    // The index of a word; an error that lists the words when it is none of them.
+    // The index of the key's word; if it is none of them, an error that lists them, and `fallback`.
     [[nodiscard]] std::size_t word(std::string_view key, const WordList&, std::size_t fallback);
-    [[nodiscard]] const JsonValue* object(std::string_view key); // null: none
+    [[nodiscard]] const JsonValue* object(std::string_view key); // null if absent
     [[nodiscard]] const std::vector<JsonValue>& list(std::string_view key, bool isNeeded = false);
     [[nodiscard]] const JsonValue* any(std::string_view key); // marks it as read
 
-    // The keys that nobody asked for, as JSON text, with a note for each; "" if there are none.
+    // The keys that have not been read, as JSON text, with a note for each; "" if there are none.
     [[nodiscard]] std::string rest();
-    // Reads the object of a key, if there is one; what rest() is of that.
+    // Reads the object under a key, if there is one, and returns its rest().
     template <class Read>
     [[nodiscard]] std::string inner(std::string_view key, const Read& read) {
         const JsonValue* value = object(key);

@@ -1,6 +1,6 @@
 #pragma once
-// What is written of joints, members, supports, loads and the rest, key by key, whether into a file
-// or into the columns of a link. `Out` takes them: number, text, joint, path, yes (true) and nested
+// What is written for joints, members, supports, loads and the rest, key by key, into a file or
+// into the columns of a link. `Out` takes them: number, text, joint, path, yes (true) and nested
 // (an object, which a function writes into a JsonText before its unknown keys).
 
 #include "exchange/files/format_words.hpp"
@@ -50,7 +50,7 @@ void putThing(Out& out, const Support& support) {
     }
 }
 
-// One of the two components says what kind of load it is.
+// One component has to be written even if both are zero: its key tells the kind of load.
 template <class Out, class Force>
 void putForce(Out& out, const Force& force) {
     putFields(out, kFields<Force>, force);
@@ -77,8 +77,8 @@ void putThing(Out& out, const Load& load) {
     putFields(out, kFields<Load>, load);
 }
 
-// All of a model but its version and the four lists that links hold in columns; units when they
-// are not the default.
+// All of a model except its version and the four lists that links hold in columns; units only if
+// they are not the default.
 [[nodiscard]] std::string writeRest(const Truss&);
 
 } // namespace gusset

@@ -14,7 +14,8 @@ bool JsonText::isOnLines() const {
            (open_.size() == 1 || (open_.size() == 2 && open_.back().isArray));
 }
 
-// What stands before a value or a key: nothing after its key, else a comma, a line, an indent.
+// What goes before a value or a key: nothing after its own key, otherwise a comma, a new line, an
+// indent.
 void JsonText::separate() {
     if (afterKey_) {
         afterKey_ = false;
@@ -73,7 +74,7 @@ void JsonText::number(std::string_view name, double value) {
 void JsonText::result(double value) {
     digits(value == 0             ? "0"
            : std::isfinite(value) ? significantNumber(value, kResultDigits)
-                                  : "null"); // JSON has no word for it
+                                  : "null"); // JSON has no infinities or NaN
 }
 
 void JsonText::result(std::string_view name, double value) {
@@ -101,7 +102,7 @@ void JsonText::text(std::string_view value) {
 
 void JsonText::number(double value) {
     assert(std::isfinite(value));
-    digits(value == 0 ? "0" : shortestNumber(value)); // and no -0
+    digits(value == 0 ? "0" : shortestNumber(value)); // never -0
 }
 
 void JsonText::digits(std::string_view number) {
@@ -144,8 +145,7 @@ void JsonText::members(std::string_view objectText) {
 
 void JsonText::quote(std::string_view value) {
     constexpr const char* kHex = "0123456789abcdef";
-    if (faultOfUtf8(
-            value)) { // words of a command line or a file's name: JSON is UTF-8 all the same
+    if (faultOfUtf8(value)) { // an argument or file name may not be UTF-8; JSON must be
         return quote(soundUtf8(value));
     }
     out_ += '"';

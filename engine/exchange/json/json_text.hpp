@@ -13,7 +13,7 @@ inline constexpr int kResultDigits = 12;
 
 enum class Layout { Compact, Indented };
 
-// Indented: a line for each key of the outermost object and for each element of its arrays.
+// Indented: one line for each key of the outermost object and each element of its arrays.
 class JsonText {
 public:
     explicit JsonText(Layout layout) : layout_(layout) {}
@@ -24,8 +24,8 @@ public:
     void endArray() { end(']'); }
 
     void key(std::string_view);
-    void text(std::string_view); // what is not UTF-8 in it becomes U+FFFD
-    void number(double);         // shortest that reads back the same; precondition: finite
+    void text(std::string_view); // invalid UTF-8 becomes U+FFFD
+    void number(double);         // the shortest form that reads back the same; precondition: finite
     void digits(std::string_view number);
     void boolean(bool);
     void null();
@@ -34,17 +34,16 @@ public:
     void text(std::string_view key, std::string_view value);
     void whole(std::string_view key, long value);
     void number(std::string_view key, double value);
-    void result(double); // to kResultDigits, 0 without a sign
+    void result(double); // to kResultDigits; zero without a sign
     void result(std::string_view key, double value);
-    // The same without figures behind the last place that means something (NumberStyle::lastPlace).
+    // The same, rounded to the last significant place (NumberStyle::lastPlace).
     void result(std::string_view key, double value, int lastPlace);
     void texts(std::string_view key,
                const std::vector<std::string>&);      // nothing when there are none
     void issues(std::string_view key, const Issues&); // as a list; nothing when there are none
-    void members(std::string_view objectText); // of "{…}", among the members written; "" has none
+    void members(std::string_view objectText);        // adds those of "{…}" to the open object
 
-    // An object by its key, and a list of objects, of each item one; `write` writes what is in
-    // them.
+    // An object under a key, and a list with one object per item; `write` writes their contents.
     template <class Write>
     void object(std::string_view name, const Write& write) {
         key(name);
@@ -68,7 +67,7 @@ public:
         boolean(true);
     }
 
-    // Precondition: everything that was begun has ended.
+    // Precondition: every object and array has been ended.
     [[nodiscard]] std::string take();
 
 private:
@@ -76,7 +75,7 @@ private:
     void end(char bracket);
     void separate();
     void quote(std::string_view);
-    [[nodiscard]] bool isOnLines() const; // of the innermost container
+    [[nodiscard]] bool isOnLines() const; // the innermost container
 
     struct Container {
         bool isArray = false;

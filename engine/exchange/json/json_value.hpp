@@ -1,6 +1,6 @@
 #pragma once
-// JSON read into plain data, within bounds: it may be a stranger's. Keys keep their order and
-// numbers their digits, so that what this version does not know is written back as it came.
+// JSON read into plain data, within bounds, as it may come from a stranger. Keys keep their order
+// and numbers their digits, so that what this version does not know is written back unchanged.
 
 #include "core/outcome.hpp"
 
@@ -17,23 +17,23 @@ struct JsonValue {
     Kind kind = Kind::Null;
     bool boolean = false;
     double number = 0;
-    std::string text{}; // of a Text; of a Number its digits as they came
+    std::string text{}; // of a Text; of a Number, its digits as read
     std::vector<JsonValue> items{};
-    std::vector<std::pair<std::string, JsonValue>> members{}; // each key once
+    std::vector<std::pair<std::string, JsonValue>> members{}; // keys are unique
 
-    [[nodiscard]] const JsonValue* find(std::string_view key) const; // null: not there
+    [[nodiscard]] const JsonValue* find(std::string_view key) const; // null if absent
     [[nodiscard]] bool isWhole() const;                              // a whole number within ±2^53
 };
 
-[[nodiscard]] JsonValue numberValue(double); // with as few digits as bring it back
+[[nodiscard]] JsonValue numberValue(double); // with the fewest digits that read back the same
 
 struct JsonBounds {
     int depth = 24;
     std::size_t values = 1'000'000;
 };
 
-// RFC 8259. Fails with the place in the structure and in the text: a syntax fault, a key twice, a
-// number out of range, more than the bounds allow.
+// RFC 8259. Fails on a syntax error, a duplicate key, a number out of range or input beyond the
+// bounds, and reports the place in the structure and in the text.
 [[nodiscard]] Outcome<JsonValue> parseJson(std::string_view text, const JsonBounds& = {});
 
 // On one line, without spaces.

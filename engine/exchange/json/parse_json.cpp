@@ -1,5 +1,5 @@
-// JSON by nlohmann's event parser, which needs no memory of its own: the events build the value,
-// count what they build and know where in the structure they are.
+// JSON by nlohmann's event parser, which allocates nothing itself: the events build the value,
+// count what they build and keep track of where they are in the structure.
 
 #include "exchange/json/json_value.hpp"
 
@@ -35,7 +35,7 @@ public:
         return std::move(root_);
     }
 
-    // The events, named as the parser wants them. False ends the parsing.
+    // The events, with the names that the parser requires. Returning false stops the parser.
     bool null() { return add({}) != nullptr; }
     bool boolean(bool value) {
         return add({.kind = JsonValue::Kind::Boolean, .boolean = value}) != nullptr;
@@ -113,7 +113,7 @@ private:
         return false;
     }
 
-    // The text from the start of the word in which the parser stopped.
+    // The text from the start of the word at which the parser stopped.
     [[nodiscard]] std::string_view wordAround(std::size_t position) const {
         std::size_t start = std::min(position, text_.size());
         const auto isLetter = [](char c) { return (c | 0x20) >= 'a' && (c | 0x20) <= 'z'; };
@@ -123,7 +123,7 @@ private:
         return text_.substr(start);
     }
 
-    // Of the value that is being read: "members[3].b".
+    // The place of the value being read: "members[3].b".
     [[nodiscard]] std::string place() const {
         std::string path;
         for (std::size_t i = 0; i < open_.size(); ++i) {
@@ -150,7 +150,7 @@ private:
         }
         JsonValue* added = add({.kind = kind});
         if (added) {
-            open_.push_back(added); // stays in place until it ends: only the innermost grows
+            open_.push_back(added); // stays valid: only the innermost grows
         }
         return added != nullptr;
     }
@@ -187,7 +187,7 @@ private:
 
 namespace {
 
-// What is wrong with the bytes, whatever they say.
+// What is wrong with the bytes, before any parsing.
 std::optional<Issue> faultOfEncoding(std::string_view text) {
     const auto begins = [&](std::string_view mark) { return text.starts_with(mark); };
     if (begins("\xFF\xFE") || begins("\xFE\xFF")) {
@@ -216,7 +216,7 @@ Outcome<JsonValue> parseJson(std::string_view text, const JsonBounds& bounds) {
         return std::move(*fault);
     }
     Builder builder(text, bounds);
-    (void)Json::sax_parse(text.begin(), text.end(), &builder); // the builder knows how it went
+    (void)Json::sax_parse(text.begin(), text.end(), &builder); // the builder holds the outcome
     return builder.take();
 }
 

@@ -1,5 +1,5 @@
 #pragma once
-// RFC 4648 §5 without padding: bytes as letters that need no escape in an address.
+// RFC 4648 §5 without padding: bytes as characters that need no escaping in an address.
 
 #include <cstdint>
 #include <optional>
@@ -13,9 +13,9 @@ using Bytes = std::vector<std::uint8_t>;
 
 [[nodiscard]] std::string toBase64Url(const Bytes&);
 [[nodiscard]] bool isBase64Url(char);
-// Nothing when a character has no place in it or the text is cut within a byte.
+// Nothing if there is an invalid character or the text ends within a byte.
 [[nodiscard]] std::optional<Bytes> fromBase64Url(std::string_view);
-// How many characters so many bytes become.
+// The number of characters that this many bytes become.
 [[nodiscard]] std::size_t base64UrlLength(std::size_t bytes);
 
 } // namespace gusset

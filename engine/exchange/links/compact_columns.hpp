@@ -1,6 +1,6 @@
 #pragma once
-// The columns of the compact form, for its writer and its reader. The order is part of link form 1:
-// a link with more columns than these is from a later version.
+// The columns of the compact form, shared by writer and reader. The order is part of link form 1: a
+// link with more columns than these is from a later version.
 
 #include <array>
 #include <span>
@@ -9,12 +9,12 @@
 namespace gusset {
 
 enum class ColumnCoding {
-    Number,   // decimals, differences
-    Joint,    // difference of index to the row before
-    EndJoint, // difference of index to this row's first joint
+    Number,   // number of decimals, then differences
+    Joint,    // difference of index from the previous row
+    EndJoint, // difference of index from this row's first joint
     Path,     // list of indices
-    Label,    // left out when it is the joint's default
-    Plain,    // as it is
+    Label,    // left out if it is the joint's default
+    Plain,    // JSON as it is
 };
 
 struct CompactColumn {
@@ -66,7 +66,7 @@ inline constexpr std::array<CompactList, 4> kCompactLists{{
     {"loads", kLoadColumns},
 }};
 
-inline constexpr int kMostDecimals = 6; // that are counted out; more are written as they are
+inline constexpr int kMostDecimals = 6; // numbers with more are written as they are
 inline constexpr int kNotDecimal = -1;
 
 [[nodiscard]] constexpr double powerOfTen(int exponent) {

@@ -12,7 +12,7 @@ namespace gusset {
 namespace {
 
 using Kind = JsonValue::Kind;
-using Cells = std::vector<std::string>; // JSON each, empty: nothing there
+using Cells = std::vector<std::string>; // each is JSON, or empty if absent
 
 std::string quotedText(std::string_view value) {
     JsonText text(Layout::Compact);
@@ -20,7 +20,8 @@ std::string quotedText(std::string_view value) {
     return text.take();
 }
 
-// As a list without the nothings at its end; empty when nothing is left.
+// As a list without its empty cells at the end; "" if none is left. `nothing`: what is written for
+// an empty cell.
 std::string listText(Cells cells, const char* nothing) {
     while (!cells.empty() && cells.back().empty()) {
         cells.pop_back();
@@ -37,7 +38,7 @@ bool saysNothing(const JsonValue& value) {
            (value.kind == Kind::Object && value.members.empty());
 }
 
-// The value times 10^decimals, when it is a whole number from which the value comes back exactly.
+// The value times 10^decimals, if that is a whole number that gives the value back exactly.
 std::optional<double> asWhole(double value, int decimals) {
     constexpr double kLargest = 1e15; // differences stay below 2^53
     const double scale = powerOfTen(decimals);
@@ -46,11 +47,11 @@ std::optional<double> asWhole(double value, int decimals) {
                                                                  : std::nullopt;
 }
 
-using Numbers = std::vector<std::optional<double>>; // a joint counts by its index
+using Numbers = std::vector<std::optional<double>>; // joints are given by their index
 
 struct Column {
     CompactColumn is;
-    Numbers numbers; // of numbers and joints, a row each
+    Numbers numbers; // of numbers and joints, one per row
     Cells texts;     // of anything else
 
     [[nodiscard]] bool hasJoints() const {
@@ -58,8 +59,8 @@ struct Column {
     }
 };
 
-// The fewest decimals that tell every number exactly; none if those that a small number needs are
-// more than a large one beside it leaves room for.
+// The fewest decimals that represent every number exactly; kNotDecimal if there is no such count,
+// as when a small number needs more than a large one in the same column leaves room for.
 int decimalsOf(const Numbers& numbers) {
     int decimals = 0;
     for (const std::optional<double>& value : numbers) {
@@ -110,8 +111,8 @@ Cells endCells(const Numbers& ends, const Numbers& starts) {
     return cells;
 }
 
-// One of the four lists: takes its things key by key (written_things) into columns. What no column
-// gives back exactly is an extra.
+// One of the four lists: puts its things key by key (written_things) into columns. What no column
+// can reproduce exactly becomes an extra.
 class CompactRows {
 public:
     CompactRows(const Truss& truss, const CompactList& list, std::size_t rows)
@@ -217,7 +218,7 @@ private:
 
     void addUnknown(const UnknownKeys& unknown) {
         JsonBounds bounds;
-        bounds.values = static_cast<std::size_t>(-1); // our own text
+        bounds.values = static_cast<std::size_t>(-1); // our own text needs no bound
         const Outcome<JsonValue> object = parseJson(unknown, bounds);
         for (const auto& [key, value] : object.value().members) {
             Column* column = find(key);
@@ -227,7 +228,7 @@ private:
         }
     }
 
-    // An unknown key that is called as the key of a column stands there, if that gives it back.
+    // An unknown key with the name of a column goes into it, if the column can reproduce the value.
     bool takes(Column& column, const JsonValue& value) {
         std::optional<double>& number = column.numbers[row_];
         std::string& text = column.texts[row_];
@@ -261,7 +262,7 @@ private:
 
     const Truss& truss_;
     std::vector<Column> columns_;
-    Cells extras_; // an object each
+    Cells extras_; // one object per row
     std::size_t row_ = 0;
 };
 

@@ -10,8 +10,8 @@ namespace gusset {
 
 namespace {
 
-// What links hold often, the most frequent last. Part of link form 1: never change a character of
-// it.
+// Text that occurs often in links, the most frequent last. Part of link form 1: never change a
+// character of it.
 constexpr std::string_view kDictionary =
     R"("exercise":{"moving":[{"id":"cart","path":["A","B","C","D","E","F","G","H"],"axles":[{"at":0,)"
     R"("force":-8},{"at":1.8,"force":-)"
@@ -64,7 +64,7 @@ Bytes deflated(std::string_view text) {
     z_stream& stream = deflate.stream;
     deflateSetDictionary(&stream, bytesOf(kDictionary), static_cast<uInt>(kDictionary.size()));
     Bytes out(deflateBound(&stream, static_cast<uLong>(text.size())));
-    stream.next_in = const_cast<Bytef*>(bytesOf(text)); // zlib reads it only
+    stream.next_in = const_cast<Bytef*>(bytesOf(text)); // zlib only reads it
     stream.avail_in = static_cast<uInt>(text.size());
     stream.next_out = out.data();
     stream.avail_out = static_cast<uInt>(out.size());

@@ -1,5 +1,5 @@
 #pragma once
-// Raw deflate (RFC 1951) with the dictionary of link form 1. zlib is built from one source
+// Raw deflate (RFC 1951) with the dictionary of link form 1. zlib is built from the same source
 // everywhere, so the same text gives the same bytes natively and in the page.
 
 #include "exchange/links/base64url.hpp"
@@ -18,7 +18,7 @@ struct Inflated {
     std::string text;
     std::optional<InflateFault> fault;
 };
-// Takes no more memory than `largest` bytes and a window, whatever the bytes say.
+// Uses no more memory than `largest` bytes and a window, whatever the input.
 [[nodiscard]] Inflated inflated(const Bytes&, std::size_t largest);
 
 } // namespace gusset

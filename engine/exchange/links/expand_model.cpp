@@ -46,7 +46,7 @@ private:
         }
     }
 
-    // How many rows the columns of a list make together.
+    // The number of rows that the columns of a list amount to.
     static std::size_t countRows(const JsonValue& columns, const CompactList& list) {
         std::size_t count = 0;
         for (std::size_t i = 0; i < columns.items.size(); ++i) {
@@ -96,7 +96,7 @@ private:
         }
     }
 
-    // These are false when the cells make no sense.
+    // These return false if the cells make no sense.
     static bool addNumbers(Rows& rows, const CompactColumn& column, const Rows& cells) {
         if (cells.empty() || !cells[0].isWhole() || cells[0].number < kNotDecimal ||
             cells[0].number > kMostDecimals) {
@@ -201,9 +201,9 @@ private:
         }
     }
 
-    // False when a key is there already.
+    // False if a key is already there.
     static bool addMembers(JsonValue& to, const JsonValue& from) {
-        const std::size_t count = to.members.size(); // those of `from` differ among themselves
+        const std::size_t count = to.members.size(); // the keys of `from` are unique
         for (const auto& [key, value] : from.members) {
             for (std::size_t i = 0; i < count; ++i) {
                 if (to.members[i].first == key) {
@@ -216,7 +216,7 @@ private:
     }
 
     std::vector<std::string> labels_;
-    std::vector<double> starts_; // of the last column of joints, for that of the ends
+    std::vector<double> starts_; // values of the last Joint column, for the EndJoint column
     std::optional<Issue> issue_;
 };
 

@@ -14,7 +14,7 @@ namespace gusset {
 
 namespace {
 
-// Also what a wrapping mail program left between the characters goes.
+// Removes the line breaks and spaces that mail programs insert.
 std::string withoutSpaces(std::string_view text) {
     std::string out;
     std::copy_if(text.begin(), text.end(), std::back_inserter(out),
@@ -26,7 +26,7 @@ void stripTrailing(std::string& text, std::string_view signs) {
     text.erase(text.find_last_not_of(signs) + 1);
 }
 
-// From "m=" or "j=" on; empty when there is neither.
+// From "m=" or "j=" on; empty if there is neither.
 std::string_view fragmentOf(std::string_view text) {
     for (const std::string_view mark : {"#m=", "#j=", "%23m=", "%23j="}) {
         if (const std::size_t found = text.find(mark); found != std::string_view::npos) {
@@ -39,11 +39,10 @@ std::string_view fragmentOf(std::string_view text) {
     return first == "m=" || first == "j=" ? text : std::string_view{};
 }
 
-// A value of the model file stands one list deeper in the compact form.
+// A value of the model file is one list deeper in the compact form.
 constexpr int kDeeperInLink = 1;
 
-// Whether lists and objects stand in one another more than so many times; as deep as that is
-// looked.
+// Whether lists and objects are nested more than `depth` deep; looks no deeper than that.
 bool isDeeper(const JsonValue& value, int depth) {
     using Kind = JsonValue::Kind;
     if (value.kind != Kind::Array && value.kind != Kind::Object) {
@@ -85,7 +84,7 @@ Outcome<Reading> readContent(const Bytes& bytes) {
     return readModelValue(model.value());
 }
 
-// Known before the model is packed, which takes seconds where there are so many.
+// Tested before the model is packed, which would take seconds for so many.
 bool holdsTooMany(const Truss& truss) {
     return std::max({truss.joints.size(), truss.members.size(), truss.supports.size(),
                      truss.loads.size()}) > kMostInLink;
@@ -140,7 +139,7 @@ Outcome<Reading> readLink(std::string_view text) {
     }
     std::string plain = percentDecoded(fragment);
     if (plain.starts_with("j=")) {
-        plain.erase(plain.find_last_of('}') + 1); // what programs put behind it
+        plain.erase(plain.find_last_of('}') + 1); // what programs append
         if (plain.empty()) {
             return Issue{IssueCode::Damaged, "the link",
                          "is incomplete: no } ends its model: copy the whole link again"};
@@ -158,7 +157,7 @@ Outcome<Reading> readLink(std::string_view text) {
 
 Outcome<LoadChoice> linkedLoads(std::string_view text, const Truss& truss) {
     const std::string_view fragment = fragmentOf(text);
-    const bool isEncoded = fragment.find('&') == std::string_view::npos; // as a whole, by a program
+    const bool isEncoded = fragment.find('&') == std::string_view::npos; // as a whole, '&' too
     const std::string decoded = isEncoded ? percentDecoded(fragment) : "";
     LoadChoice loads = withoutTail(isEncoded ? std::string_view(decoded) : fragment).loads;
     const std::vector<std::string> cases = caseNames(truss);

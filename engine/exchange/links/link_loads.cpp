@@ -11,23 +11,23 @@ namespace {
 constexpr std::string_view kCase = "&case=";
 constexpr std::string_view kCombination = "&combination=";
 
-bool isOfName(
-    char c) { // RFC 3986 §2.3, what is percent-encoded, and UTF-8 as some programs leave it
+// RFC 3986 §2.3, percent signs, and UTF-8, which some programs leave unencoded.
+bool isOfName(char c) {
     const char lower = static_cast<char>(c | 0x20);
     return (c >= '0' && c <= '9') || (lower >= 'a' && lower <= 'z') ||
            std::string_view("%-._~").find(c) != std::string_view::npos ||
            static_cast<unsigned char>(c) >= 0x80;
 }
 
-// The name at the beginning, without the full stop of the sentence that the link may end.
+// The name at the beginning, without the full stop of a sentence that the link may end.
 std::string_view nameAt(std::string_view text) {
     const auto end = std::find_if_not(text.begin(), text.end(), isOfName);
     text = text.substr(0, static_cast<std::size_t>(end - text.begin()));
     return text.substr(0, text.find_last_not_of('.') + 1);
 }
 
-// JSON that was not percent-encoded may have the mark in one of its texts: then the JSON goes on
-// behind it, and ends in a brace.
+// JSON that was not percent-encoded may contain the mark in one of its strings: then the JSON
+// continues after it, up to a brace.
 bool isInsideJson(std::string_view before, std::string_view behind) {
     const bool jsonEnds =
         before.ends_with('}') || before.ends_with("%7D") || before.ends_with("%7d");

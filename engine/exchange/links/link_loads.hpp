@@ -1,5 +1,5 @@
 #pragma once
-// What a link asks to look at, behind its model: `&case=<name>` or `&combination=<id>`.
+// The loads that a link asks to show, after its model: `&case=<name>` or `&combination=<id>`.
 
 #include "statics/equilibrium/structure.hpp"
 
@@ -13,7 +13,7 @@ namespace gusset {
 
 struct LinkTail {
     std::string_view model; // the fragment before it
-    LoadChoice loads;       // as asked for, decoded; whether there is such a case is not known here
+    LoadChoice loads;       // as asked for, decoded; not checked against the model
 };
 // `fragment` begins with "m=" or "j=".
 [[nodiscard]] LinkTail withoutTail(std::string_view fragment);

@@ -20,8 +20,8 @@ Issue damage(std::string_view says) {
     return {IssueCode::Damaged, "the link", spelled(says) + ": copy the whole link again"};
 }
 
-// CRC-32 in five digits of base 36: letters and digits, so that no program takes the end for a full
-// stop.
+// CRC-32 in five digits of base 36: letters and digits, so that no program mistakes the end for
+// punctuation.
 std::string checkOf(std::string_view base64) {
     constexpr std::string_view kDigits = "0123456789abcdefghijklmnopqrstuvwxyz";
     auto rest =
@@ -34,7 +34,7 @@ std::string checkOf(std::string_view base64) {
     return check;
 }
 
-// Seven bits a byte, the least first, the eighth says that more follow.
+// Seven bits per byte, least significant first; the eighth bit says that more follow.
 void prependSize(Bytes& bytes) {
     Bytes size;
     std::size_t rest = bytes.size();
@@ -48,7 +48,7 @@ void prependSize(Bytes& bytes) {
 
 struct SizeMark {
     std::size_t bytesBehind = 0;
-    std::size_t length = 0; // of the mark; 0: there is none
+    std::size_t length = 0; // of the mark; 0 if there is none
 };
 
 SizeMark readSize(const Bytes& bytes) {
@@ -64,7 +64,7 @@ SizeMark readSize(const Bytes& bytes) {
     return {};
 }
 
-// The characters of the base64url text that begins like this, told from its first ones.
+// The length of the base64url text, as told by its first characters.
 std::size_t announcedLength(std::string_view base64) {
     const std::string_view whole = base64.substr(0, base64.size() / 4 * 4);
     const SizeMark mark = readSize(fromBase64Url(whole.substr(0, 4)).value_or(Bytes{}));
@@ -104,7 +104,7 @@ Issue incomplete(std::size_t arrived, std::size_t base64) {
                   std::to_string(lengthOfLink(base64)) + " characters arrived");
 }
 
-// What is wrong with the link as a string of characters; nothing when every one of them arrived.
+// What is wrong with the link as a string of characters; nothing if all of them arrived.
 std::optional<Issue> faultOf(const LinkParts& parts, std::size_t arrived) {
     const auto foreign = std::find_if_not(parts.base64.begin(), parts.base64.end(), isBase64Url);
     if (foreign != parts.base64.end()) {
@@ -125,7 +125,7 @@ std::optional<Issue> faultOf(const LinkParts& parts, std::size_t arrived) {
     return std::nullopt;
 }
 
-// Why the mark of the form is not "m=1."; nothing when it is.
+// What is wrong if the link does not begin with "m=1."; nothing if it does.
 std::optional<Issue> faultOfForm(std::string_view fragment) {
     const std::size_t dot = fragment.find('.');
     const std::string version(fragment.substr(2, dot - 2));

@@ -1,8 +1,8 @@
 #pragma once
 // The characters of a link of form 1 around its deflated bytes: `m=1.<base64url>.<length>.<check>`.
-// In front of the bytes stands their count, so that a link cut short can say how much of it
-// arrived; it stands again behind them as `length`, and what chat programs cut off is most often
-// the end.
+// The count of the bytes comes before them, so that a link that was cut short can still tell how
+// much of it arrived: chat programs usually cut off the end, and with it `length`, the count of
+// base64url characters.
 
 #include "core/outcome.hpp"
 #include "exchange/links/base64url.hpp"
@@ -14,7 +14,7 @@ namespace gusset {
 
 [[nodiscard]] std::string sealedLink(Bytes deflated);
 
-// The deflated bytes, or how the text was damaged. `fragment` begins with "m=".
+// The deflated bytes, or in what way the text is damaged. `fragment` begins with "m=".
 [[nodiscard]] Outcome<Bytes> unsealedLink(std::string_view fragment);
 
 } // namespace gusset

@@ -6,10 +6,10 @@
 
 namespace gusset {
 
-// Every byte but ASCII letters and digits, so that what comes out ends in one of these.
+// Encodes every byte except ASCII letters and digits, so that the result ends in one of these.
 [[nodiscard]] std::string percentEncoded(std::string_view);
 
-// What is no "%" with two hexadecimal digits stays as it is.
+// Anything that is not "%" with two hexadecimal digits stays unchanged.
 [[nodiscard]] std::string percentDecoded(std::string_view);
 
 } // namespace gusset

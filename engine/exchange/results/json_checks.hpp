@@ -9,8 +9,8 @@
 
 namespace gusset {
 
-// Sentences for people, in the language of the caller's choice. The caution is never left out, what
-// must be known of the forces and notes are where there are none.
+// Sentences for people, in the language of the caller's choice. The caution is always written;
+// warnings about the forces, and notes, are left out if there are none.
 struct CheckSentences {
     std::vector<std::string> caution;
     std::vector<std::string> warnings{};

@@ -67,11 +67,12 @@ public:
     }
 
 private:
-    // Without the figures that rounding may have spoiled; `off` in the unit of the value.
+    // Without the figures that rounding may have spoiled; `off`: bound of the error, in the unit of
+    // the value.
     void number(std::string_view key, double value, double off) {
         out_.result(key, value, lastPlaceOf(off, 1));
     }
-    // Noise at the level of rounding is zero, as for the member forces.
+    // Values at the level of rounding error become zero.
     void force(std::string_view key, double newtons) {
         number(key, isZero(solution_, newtons) ? 0 : newtons / newton_, off_ / newton_);
     }
@@ -122,7 +123,7 @@ private:
         });
     }
 
-    // What is known of a member beside its force.
+    // What is known about a member besides its force.
     void writeStrain(std::size_t member, Sense sense) {
         const double stress = solution_.stresses[member];
         if (!std::isnan(stress)) {
@@ -207,8 +208,8 @@ private:
     const ResultSentences& sentences_;
     const ExactSolution& exact_;
     double newton_;
-    double move_; // metres in a displacement unit
-    double off_;  // N, the bound of the error of any force
+    double move_; // metres per displacement unit
+    double off_;  // bound of the error of any force, N
     JsonText out_{Layout::Indented};
 };
 

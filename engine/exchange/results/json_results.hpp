@@ -9,16 +9,15 @@
 
 namespace gusset {
 
-// What the results say to people, in the language of the caller's choice; what is empty is left
-// out.
+// Sentences for people, in the language of the caller's choice; empty ones are left out.
 struct ResultSentences {
-    std::vector<std::string> mechanisms{}; // one each of the solution's
+    std::vector<std::string> mechanisms{}; // one for each of the solution's mechanisms
     std::vector<std::string> assumed{};
     std::string inexact{};               // why there are no exact forces
     std::vector<std::string> warnings{}; // report/results/trust_text
 };
-// Results in the model's units, numbers to 12 significant digits, forces to fewer where rounding
-// leaves fewer: "figures" then says how many.
+// Results in the model's units, numbers to 12 significant digits, or fewer where rounding leaves
+// fewer: "figures" (forces) and "displacementFigures" then say how many.
 [[nodiscard]] std::string writeResults(const Truss&, const Solution&, const ResultSentences& = {},
                                        const ExactSolution& = {});
 

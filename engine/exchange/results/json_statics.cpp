@@ -100,7 +100,7 @@ private:
         });
     }
 
-    // A train beside the truss, which gives 0, has no place.
+    // A train that is off the truss gives 0 and has no position.
     void writePlace(std::string_view key, const InfluenceReport& report, const TrainPlace& place) {
         out_.object(key, [&] {
             out_.result("value", place.value * scale_ / newton_, lastPlace_);
@@ -124,7 +124,7 @@ private:
         });
     }
 
-    // Noise at the level of rounding is zero, as in results.
+    // Values at the level of rounding error become zero, as in results.
     void writeExtreme(const std::string& key, const ForceExtreme& extreme,
                       const Reliance& reliance) {
         const bool none = isZero(reliance, extreme.force);

@@ -10,8 +10,8 @@
 
 namespace gusset {
 
-// Numbers to fewer digits where rounding leaves fewer. Notes, as of results, are left out where
-// there are none; of the sentences those of mechanisms and exact forces have no place here.
+// Numbers have fewer digits where rounding leaves fewer. Notes are left out if there are none, as
+// in results; the sentences on mechanisms and exact forces are not used here.
 [[nodiscard]] std::string writeInfluence(const Truss&, const InfluenceReport&,
                                          const ResultSentences& = {}, const Issues& notes = {});
 [[nodiscard]] std::string writeEnvelope(const Truss&, const Envelope&, const ResultSentences& = {},

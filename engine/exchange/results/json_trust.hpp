@@ -1,5 +1,5 @@
 #pragma once
-// How far results can be trusted, alike wherever they stand as JSON.
+// How far results can be trusted, written the same way in every JSON output.
 
 #include "exchange/json/json_text.hpp"
 #include "statics/equilibrium/trust.hpp"

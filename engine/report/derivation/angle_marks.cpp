@@ -11,16 +11,16 @@
 namespace gusset {
 namespace {
 
-constexpr double kNextRing = 15;   // px between two arcs in one quarter
+constexpr double kNextRing = 15;   // px between two arcs in one quadrant
 constexpr double kTriangle = 38;   // px, hypotenuse of a slope triangle
-constexpr double kLetterSize = 13; // px of letters and figures
+constexpr double kLetterSize = 13; // px, font size
 
 bool sameQuarter(Vec2 a, Vec2 b) { return a.x * b.x > 0 && a.y * b.y > 0; }
 
 RichLine letterOf(const Notation& notation, const AngleLine& line) {
     Token angle = angleToken(line.angle);
     if (notation.truss.classSettings.angles == AngleStyle::Cosines) {
-        angle.subscript += axisName(notation, true); // with the level axis
+        angle.subscript += axisName(notation, true); // with the horizontal axis
     }
     return runsOf({angle});
 }

@@ -1,6 +1,6 @@
 #pragma once
-// How inclined forces of a sketch show their direction: an arc with its letter, or a slope triangle
-// with its sides, as the class writes angles.
+// How a sketch shows the direction of inclined forces: an arc with its letter, or a slope triangle
+// with its sides, in the class's angle style.
 
 #include "report/formula/notation.hpp"
 #include "report/sketch/sketch.hpp"
@@ -11,19 +11,19 @@ namespace gusset {
 
 struct AngleMark {
     Vec2 corner; // px
-    Vec2 way;    // unit vector, y down: of the inclined force, out from the corner
+    Vec2 way;    // unit vector, y down: direction of the inclined force, away from the corner
     const AngleLine* line = nullptr;
     double radius = 30; // px of its arc, or to its triangle; more where others are in the way
 };
-struct AngleWords { // for the caller to find room for
+struct AngleWords { // for the caller to place
     SketchWords words;
     Vec2 towards;
 };
 
-// Px by which each further mark in one quarter stands farther from the corner.
+// How many px farther from the corner each further mark in the same quadrant is drawn.
 [[nodiscard]] double nextMark(AngleStyle);
-// What the working says of a direction (a unit vector); null for level and plumb ones, and for one
-// that it has not measured.
+// The working's angle line for a direction (a unit vector); null if the direction is horizontal or
+// vertical, or if the working has not measured it.
 [[nodiscard]] const AngleLine* angleLineOf(const Working&, Vec2 along);
 [[nodiscard]] std::vector<AngleWords> drawAngles(const Notation&, std::vector<AngleMark>, Sketch&);
 

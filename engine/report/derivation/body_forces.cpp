@@ -23,7 +23,7 @@ const SheetIndex& indexOf(const Notation& notation) {
     return *notation.index;
 }
 
-// What stands on the sheet before a step is taken.
+// What is known before a step.
 struct Known {
     const SheetIndex& index;
     std::size_t step;
@@ -34,7 +34,7 @@ struct Known {
     [[nodiscard]] std::optional<double> reaction(int restraint) const {
         return before(index.ofRestraint[static_cast<std::size_t>(restraint)]);
     }
-    // How an unknown force is drawn: −1 if pushing.
+    // The sense in which an unknown force is drawn: −1 for compression.
     [[nodiscard]] int drawn(MemberId member) const {
         for (const SheetIndex::Finding& finding : index.ofMember[member.at()]) {
             if (finding.step >= step && finding.drawn != 0) {
@@ -54,7 +54,7 @@ private:
     }
 };
 
-// Exact where the class wants that and the number is short, as in the equations.
+// Exact where the class asks for it and the number is short, as in the equations.
 std::string valueText(const Notation& notation, const Symbol& symbol, double value) {
     const auto exact = exactTokens(notation, symbol, value);
     return exact ? plainText(runsOf(*exact)) : formatNumber(value, notation.numbers);
@@ -82,7 +82,7 @@ void addMember(const Notation& notation, const Known& known, JointId at, MemberI
     force.label = symbolRuns(notation, symbol);
     int drawn = known.drawn(member);
     force.ink = SketchInk::Accent;
-    if (value) { // with guessed senses a known force is drawn as it acts
+    if (value) { // with guessed senses a known force is drawn in its true sense
         const bool guesses = notation.truss.classSettings.senses == AssumedSense::Guessed;
         drawn = guesses && *value < 0 ? -1 : 1;
         force.label = valued(notation, symbol, drawn * *value);
@@ -118,7 +118,8 @@ void addLoads(const Notation& notation, JointId joint, double nothing, FreeBody&
     }
 }
 
-// The members that reach out of a body, with their ends in it, and the restraints of its joints.
+// The members cut by the boundary of a body, each with its joint inside, and the restraints of its
+// joints.
 struct Reaching {
     std::vector<std::pair<MemberId, JointId>> members{};
     std::vector<int> restraints{};
@@ -166,7 +167,7 @@ std::vector<JointId> allJoints(const Truss& truss) {
     return joints;
 }
 
-// Which joints each body of a step has.
+// The joints of each body of a step.
 std::vector<std::vector<JointId>> jointsOfBodies(const Notation& notation, const Step& step) {
     std::vector<std::vector<JointId>> bodies;
     switch (step.kind) {

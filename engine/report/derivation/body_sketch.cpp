@@ -18,17 +18,17 @@
 namespace gusset {
 namespace {
 
-constexpr double kStart = 8;      // px from a joint to what begins there
+constexpr double kStart = 8;      // px from a joint to the near end of an arrow
 constexpr double kMemberArm = 92; // px from a lone joint to the far end of a member's arrow
-constexpr double kPartArm = 60;   // the same at a part of the truss
+constexpr double kPartArm = 60;   // the same for a part of the truss
 constexpr double kLoadArm = 58;   // of a load or reaction
 constexpr double kSeries = 16;    // px between two arrows on one ray
 constexpr double kOneRay = 0.97;  // cosine of the angle within which two arrows share a ray
 constexpr double kShortest = 62;  // px of a part's shortest member, if that fits
 struct PartRoom {                 // px
-    double wide;                  // that a part is drawn in, if its members are long enough
+    double wide; // width of the drawing of a part, if its members come out long enough
     double high;
-    double widest; // at most
+    double widest; // upper limit of the width
 };
 constexpr PartRoom kOnPage{440, 280, 1100};
 constexpr PartRoom kInColumn{240, 240, 250};
@@ -37,17 +37,17 @@ constexpr double kBodyMargin = 8;
 
 Vec2 onPaper(Vec2 inTruss) { return {inTruss.x, -inTruss.y}; }
 
-// What goes out from a joint.
+// Anything drawn outwards from a joint.
 struct Ray {
     Vec2 way; // unit vector, y down
     double reach = 0;
 };
 
-struct Waiting { // words that look for room when everything is drawn
+struct Waiting { // words to be placed once everything is drawn
     SketchWords words;
     Vec2 towards;
     double gap = 4;
-    bool centred = false; // on its place, if that is free
+    bool centred = false; // exactly at its place, if that is free
 };
 
 struct Draft {
@@ -68,7 +68,7 @@ std::size_t indexOf(const FreeBody& body, JointId joint) {
                                     body.joints.begin());
 }
 
-// How free a ray is of the others: 0 on one of them, 2 with all behind.
+// How clear a direction is of the rays: 0 on one of them, 2 if all point the opposite way.
 double freedom(const std::vector<Ray>& rays, Vec2 way) {
     double least = 2;
     for (const Ray& ray : rays) {
@@ -88,7 +88,8 @@ void drawArrow(Draft& draft, const BodyForce& force, Vec2 way, double from, doub
         {{.words = force.label, .at = far, .ink = force.ink, .size = kLabelSize}, way});
 }
 
-// A load or reaction stands on the side of its joint that is freer, and beyond what is on its ray.
+// A load or reaction is drawn on the side of its joint that is clearer, beyond whatever is on the
+// same ray.
 void drawOuter(Draft& draft, const BodyForce& force) {
     const std::vector<Ray>& rays = draft.rays[indexOf(draft.body, force.at)];
     const Vec2 along = onPaper(force.along);
@@ -146,7 +147,7 @@ void nameJoints(Draft& draft) {
              best,
              7});
     }
-    // Joints find room before forces, as they can't go far.
+    // Joint names are placed before forces, as they must stay close.
     std::move(draft.waiting.begin(), draft.waiting.end(), std::back_inserter(names));
     draft.waiting = std::move(names);
 }
@@ -158,7 +159,7 @@ void place(Draft& draft, SketchRoom& room, Waiting& waiting) {
     placeNear(draft.sketch, room, std::move(waiting.words), waiting.towards, waiting.gap);
 }
 
-// When all words are placed.
+// Called when all words are placed.
 Sketch completed(Draft& draft) {
     draft.sketch.says = sentenceOf(draft.notation, draft.body);
     if (draft.measured) {
@@ -181,7 +182,7 @@ Sketch finished(Draft& draft) {
     return completed(draft);
 }
 
-// Arrows are longer where several angles share a quarter: there is a mark at each.
+// Arrows are longer where several angles share a quadrant, as each has its own mark.
 double armOfJoint(const Notation& notation, const FreeBody& body) {
     std::array<int, 4> inQuarter{};
     for (const BodyForce& force : body.forces) {
@@ -219,7 +220,8 @@ std::vector<MemberId> insideMembers(const Notation& notation, const FreeBody& bo
     return members;
 }
 
-// Px per length unit: small enough to be seen at once, large enough that members can be.
+// Px per length unit: small enough for the whole to be seen at once, large enough for its shortest
+// member.
 double scaleOf(const Draft& draft, const std::vector<MemberId>& members) {
     const Notation& notation = draft.notation;
     const FreeBody& body = draft.body;
@@ -245,7 +247,7 @@ double scaleOf(const Draft& draft, const std::vector<MemberId>& members) {
     return std::min(std::max(fits, kShortest / shortest), std::max(fits, room.widest / large));
 }
 
-// The part as it stands, with what acts on it; its scale, px per length unit.
+// Draws the part to scale with the forces on it. Returns the scale, px per length unit.
 double drawPart(Draft& draft) {
     const Notation& notation = draft.notation;
     const FreeBody& body = draft.body;
@@ -273,14 +275,14 @@ double drawPart(Draft& draft) {
 PartRoom roomIn(SketchPaper paper) { return paper == SketchPaper::Page ? kOnPage : kInColumn; }
 
 Sketch partSketch(const Notation& notation, const FreeBody& body, SketchPaper paper) {
-    // In a column the width is for the truss.
+    // In a column there is no width to spare for dimensions.
     Draft draft{notation, body, kPartArm, roomIn(paper), paper == SketchPaper::Page};
     drawPart(draft);
     markAngles(draft, 24);
     return finished(draft);
 }
 
-// The letter of a space stands in its middle.
+// The letter of a space goes in its middle.
 void waitAt(Draft& draft, const std::string& name, Vec2 place) {
     draft.waiting.push_back(
         {{.words = {{name, RunStyle::Variable}}, .at = place, .ink = SketchInk::Muted, .size = 17},
@@ -296,9 +298,9 @@ struct SpacesSketchTask::State {
     const ForcePolygon& polygon;
     SketchPaper paper;
     FreeBody body{};
-    std::optional<Draft> draft{}; // once it has begun
+    std::optional<Draft> draft{}; // set by begin()
     SketchRoom room{};
-    std::size_t placed = 0; // of its waiting words
+    std::size_t placed = 0; // how many of the draft's waiting words
     Sketch sketch{};
 
     void begin() {

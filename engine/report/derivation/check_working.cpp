@@ -20,7 +20,7 @@ constexpr const char* kStress = "\u03C3"; // σ
 constexpr const char* kGamma = "\u03B3";  // γ
 constexpr const char* kSquared = "\u00B2";
 
-// A formula as it grows from left to right.
+// Builds a formula from left to right.
 class FormulaWriter {
 public:
     FormulaWriter(const Truss& truss) : truss_(truss) {}
@@ -41,9 +41,9 @@ public:
     FormulaWriter& equals() { return sign("="); }
     FormulaWriter& times() { return sign(kDot); }
     FormulaWriter& over() { return sign("/"); }
-    // A number that was given: as many figures as it has, up to six.
+    // A number from the input: as many figures as it has, up to six.
     FormulaWriter& given(double value) { return number(formatNumber(value, typedStyleOf(truss_))); }
-    // One that was computed: five figures, one more than the last line of a check needs.
+    // A computed number: five figures, one more than the last line of a check needs.
     FormulaWriter& found(double value) { return number(foundText(value)); }
     FormulaWriter& square(double value) { return number(foundText(value) + kSquared); }
     FormulaWriter& number(std::string text) {
@@ -60,7 +60,7 @@ public:
         }
         return *this;
     }
-    // From stress · area to forces, where the units of the model need it: "/ 1000".
+    // Conversion of stress · area to force, where the model's units need one: "/ 1000".
     FormulaWriter& toForce() {
         const double factor =
             toPascal(truss_.units.stress) * areaUnit() / toNewton(truss_.units.force);
@@ -92,7 +92,7 @@ private:
     Formula formula_;
 };
 
-// Numbers of a check in the units of the model.
+// The numbers of a check in the model's units.
 class CheckSheet {
 public:
     CheckSheet(const Writer& writer, const MemberCheck& check)
@@ -185,7 +185,7 @@ private:
         return byAisc() ? write_.name("F", "y") : byEn() ? write_.name("f", "y") : write_.name("f");
     }
 
-    // "· 0.9", "/ 1.67", "/ 1.5": as name or as number.
+    // "· 0.9", "/ 1.67", "/ 1.5": as a symbol or as a number.
     void divide(bool names, const char* gamma, double factor) {
         if (byAisc() && settings_.safety == AiscSafety::Resistance) {
             write_.times();
@@ -361,8 +361,8 @@ private:
     const CheckSettings& settings_;
     Passage passage_;
     FormulaWriter write_;
-    double stress_; // Pa of a stress unit
-    double length_; // m of a section unit
+    double stress_; // Pa per stress unit
+    double length_; // m per section unit
     double area_;
     double newtons_;
 };

@@ -1,5 +1,5 @@
 #pragma once
-// The check of one member as a person writes it: what is given, each formula with its numbers and
+// The check of one member written out as by hand: what is given, each formula with its numbers and
 // its result, which check governs, and the caution.
 
 #include "design/member_checks.hpp"

@@ -9,17 +9,18 @@
 namespace gusset {
 namespace {
 
-constexpr double kOff = 14;        // px from the rest to the dimension line
+constexpr double kOff = 14;        // px from the drawing to the dimension line
 constexpr double kTick = 4;        // px, half a tick
-constexpr double kFigureSize = 13; // px of figures
-constexpr double kFigureAir = 6;   // px that figures leave of their stretch
+constexpr double kFigureSize = 13; // px, font size of the numbers
+constexpr double kFigureAir = 6;   // px left free beside a number in its interval
 
 struct Stop {
     double px = 0;
     double place = 0; // length units
 };
 
-// Which joints a chain stops at: the outermost, and those with a force that has an arm here.
+// The joints that a chain of dimensions stops at: the outermost, and those with a force that has a
+// lever arm in this direction.
 std::vector<Stop> stopsOf(const Notation& notation, const FreeBody& body,
                           const std::vector<Vec2>& places, bool level) {
     std::vector<Stop> all;
@@ -62,7 +63,7 @@ bool fits(const Notation& notation, const std::vector<Stop>& stops, bool level) 
     return true;
 }
 
-// `off`: px of the dimension line, down or to the right.
+// `off`: position of the dimension line in px, down or to the right.
 void drawChain(const Notation& notation, std::vector<Stop> stops, bool level, double off,
                Sketch& sketch) {
     if (!fits(notation, stops, level)) {

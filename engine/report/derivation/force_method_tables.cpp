@@ -14,7 +14,7 @@ namespace {
 
 std::string index(std::size_t i) { return std::to_string(i); }
 
-// "kN·m"; either alone where the other is plain.
+// "kN·m"; one unit alone where the other has no symbol.
 std::string productUnit(const std::string& one, const std::string& other) {
     return one.empty() || other.empty() ? one + other : one + kDot + other;
 }
@@ -64,11 +64,10 @@ bool isLetGo(const ForceMethod& method, int restraint) {
     });
 }
 
-// What stands in the columns of sums: every pair of a unit state with the given and the unit
-// states.
+// The columns of sums: each unit state paired with the given state and with every unit state.
 struct SumColumn {
     std::size_t i = 0;
-    std::size_t cause = 0; // 0: what is given
+    std::size_t cause = 0; // 0: the given state
 };
 std::vector<SumColumn> sumColumns(const ForceMethod& method) {
     std::vector<SumColumn> columns;

@@ -11,17 +11,18 @@ struct ForceMethodSheet {
     Notation notation; // of the whole truss
 };
 
-// X_1, n_1, N_0, δ_10; i and k count from 0, but a displacement's cause from what is given.
+// X_1, n_1, N_0, δ_10; i and k count from 0, except in a displacement's cause, where 0 is the given
+// loading.
 [[nodiscard]] Token redundantToken(std::size_t i);
 [[nodiscard]] Token unitToken(std::size_t i);
 [[nodiscard]] Token givenToken();
 [[nodiscard]] Token displacementToken(std::size_t place, std::size_t cause);
-// The force or the reaction that is the redundant.
+// The member force or reaction that is the redundant.
 [[nodiscard]] Symbol redundantSymbol(const ForceMethodSheet&, std::size_t i);
 
 [[nodiscard]] bool anyThermal(const ForceMethod&);
 [[nodiscard]] bool anyMisfit(const ForceMethod&);
-[[nodiscard]] bool anySettlement(const ForceMethod&); // of a support that stays
+[[nodiscard]] bool anySettlement(const ForceMethod&); // of a support kept in the released truss
 
 // n_1·N_0·L/EA, or n_1·N_0·L.
 [[nodiscard]] Formula elasticProduct(const ForceMethodSheet&, const Token&, const Token&);

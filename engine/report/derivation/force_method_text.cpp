@@ -63,7 +63,7 @@ Phrase<> difficultyPhrase(Difficulty difficulty) {
     return phrase::kReleasedTogether;
 }
 
-// The count as in any working; it ends on another note.
+// The count as in any working, but with a conclusion of its own.
 Passage countPassage(const ForceMethodSheet& sheet) {
     const Step counting{};
     Passage passage{stepTitleLine(sheet.notation, counting)};
@@ -148,8 +148,8 @@ Formula displacementName(const ForceMethodSheet& sheet, std::size_t i, std::size
     return formula;
 }
 
-// δ_10 = Σ n_1·N_0·L/EA + Σ n_1·α·ΔT·L − … = −2.964 mm, with the parts in between where there are
-// several.
+// δ_10 = Σ n_1·N_0·L/EA + Σ n_1·α·ΔT·L − … = −2.964 mm, with the separate parts shown in between if
+// there are several.
 Formula givenDisplacementFormula(const ForceMethodSheet& sheet, std::size_t i) {
     const GivenDisplacement& given = sheet.method.given[i];
     Formula names;

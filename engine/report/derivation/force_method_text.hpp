@@ -10,8 +10,8 @@
 
 namespace gusset {
 
-// From the count to the check; or why there is none, in one passage. The truss and the choice of
-// loads are those that the method was made of.
+// From the count to the check, or one passage saying why there is none. The truss and the choice of
+// loads must be those that the method was built from.
 [[nodiscard]] std::vector<Passage> forceMethodPassages(const Writer&, const ForceMethod&);
 
 } // namespace gusset

@@ -14,10 +14,10 @@ namespace gusset {
 namespace {
 
 constexpr double kCentimetre = 96 / 2.54; // px: CSS has 96 to the inch
-constexpr double kSize = 14;              // px of letters
-constexpr double kApart = 1.7; // px between the middle of a twin line and each of its two
+constexpr double kSize = 14;              // px, font size
+constexpr double kApart = 1.7; // px from the centre of a double line to each of its lines
 constexpr double kPolygonMargin = 10;
-constexpr double kNothing = 0.01; // px: the line of a force that is zero
+constexpr double kNothing = 0.01; // px: shorter lines belong to forces that are zero
 
 Extent extentOf(const ForcePolygon& polygon) {
     Extent box{polygon.spaces.front().point, polygon.spaces.front().point};
@@ -53,7 +53,8 @@ SketchInk inkOf(const PolygonLine& line) {
     return line.force > 0 ? SketchInk::Tension : SketchInk::Compression;
 }
 
-// Loads and reactions have their sense, tension is a single line and compression a twin one.
+// Loads and reactions are arrows, a member in tension is a single line and one in compression a
+// double line.
 void drawLine(Sketch& sketch, const PolygonLine& line, SketchStroke stroke, bool lit) {
     const Vec2 run = stroke.b - stroke.a;
     const double size = length(run);
@@ -76,7 +77,7 @@ void drawLine(Sketch& sketch, const PolygonLine& line, SketchStroke stroke, bool
     sketch.lines.push_back({stroke.a - side, stroke.b - side, inkOf(line), 1.25, false});
 }
 
-// A point of the polygon, with all spaces that fall on it.
+// A point of the polygon, with all spaces that coincide there.
 struct Vertex {
     Vec2 point; // px
     std::string names;
@@ -132,8 +133,8 @@ std::string scaleWords(const Writer& writer, double perCentimetre) {
                     {{"force", forceText(writer.truss, perCentimetre, style)}});
 }
 
-// A bar of two centimetres under all the rest: it stays true when the drawing is enlarged. Gives
-// back how far the rest was moved.
+// A scale bar of two centimetres below everything else: it stays true when the drawing is enlarged.
+// Returns the shift of everything else.
 Vec2 addScale(Sketch& sketch, const std::string& scale) {
     const Vec2 moved = fitSketch(sketch, 0);
     const double y = sketch.height + 18;

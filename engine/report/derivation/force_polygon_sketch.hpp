@@ -14,29 +14,29 @@
 namespace gusset {
 
 struct PolygonLook {
-    int drawn = -1;     // so many of its lines, in their order; −1: all
-    int lit = -1;       // this one stands out; −1: none
-    double width = 420; // px for the polygon itself; its scale is the largest round one that fits
+    int drawn = -1;     // how many of its lines are drawn, in order; −1: all
+    int lit = -1;       // the highlighted line; −1: none
+    double width = 420; // px for the polygon itself, drawn to the largest round scale that fits
     double height = 400;
 };
 struct PolygonDrawing {
     Sketch sketch;
-    std::vector<SketchStroke> lines; // px, a line of the polygon each, those that are drawn
-    double perCentimetre = 1;        // force units that 1 cm stands for: 1, 2, 2.5 or 5 · 10ⁿ
+    std::vector<SketchStroke> lines; // px, one for each line of the polygon that is drawn
+    double perCentimetre = 1;        // force units per 1 cm: 1, 2, 2.5 or 5 · 10ⁿ
 };
 
 // Preconditions: the polygon is not refused, `drawn` ≤ its number of lines, `lit` < it.
 [[nodiscard]] PolygonDrawing polygonDrawing(const Writer&, const ForcePolygon&, const PolygonLook&);
-// The line next to a point of the drawing, within `reach` px; −1 when there is none. A line of no
-// length can't be touched.
+// The line nearest to a point of the drawing, within `reach` px; −1 when there is none. A line of
+// zero length is never returned.
 [[nodiscard]] int polygonLineAt(const PolygonDrawing&, Vec2 at, double reach);
 
 // The truss with all forces on it, and the letters in its spaces. Precondition: the working is that
 // of the same loads.
 [[nodiscard]] Sketch spacesSketch(const Notation&, const ForcePolygon&,
                                   SketchPaper = SketchPaper::Page);
-// The same in slices (core/progress); of a refused polygon nothing. What it is given stays where it
-// is while the task lives.
+// The same in slices (core/progress); nothing for a refused polygon. The arguments must outlive the
+// task and must not move.
 class SpacesSketchTask {
 public:
     SpacesSketchTask(const Notation&, const ForcePolygon&, SketchPaper = SketchPaper::Page);

@@ -11,7 +11,7 @@ namespace gusset {
 
 // The point of a space: "a" of the outer space A, "1" of an inner one.
 [[nodiscard]] std::string polygonPointName(const PolygonSpace&);
-// "AC is the line b–1": lower-case letters and figures name points of the polygon.
+// "AC is the line b–1": lower-case letters and numerals name points of the polygon.
 [[nodiscard]] std::string polygonLineName(const ForcePolygon&, const PolygonLine&);
 [[nodiscard]] Passage forcePolygonPassage(const Writer&, const ForcePolygon&);
 [[nodiscard]] std::string forcePolygonText(const Writer&, const ForcePolygon&);

@@ -48,7 +48,8 @@ Passage beginning(const LineWriter& writer) {
     return passage;
 }
 
-// One place: the steps without titles of their own, the part that is looked at said first.
+// One position of the load: its steps without titles of their own, after a sentence naming the part
+// considered.
 Passage placeOf(const LineWriter& writer, const InfluenceOrdinate& ordinate) {
     const Notation& notation = writer.notation;
     Passage passage{say(writer.notation.book, phrase::kTitleLoadAt,

@@ -9,8 +9,9 @@
 
 namespace gusset {
 
-// What moves, what holds for every place, each place, the ordinates, the shape; or why there is no
-// such line, in one passage. The effect is that which the line was made of.
+// What moves, what holds for every position of the load, each position, the ordinates, the shape;
+// or one passage saying why there is no such line. The effect is the one that the line was built
+// for.
 [[nodiscard]] std::vector<Passage> influencePassages(const Writer&, const InfluenceByHand&,
                                                      SketchPaper = SketchPaper::Page);
 

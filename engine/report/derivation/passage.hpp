@@ -1,6 +1,6 @@
 #pragma once
-// A piece of a derivation under its own title: lines, tables and drawings in the order in which
-// they are read. The notebook, plain text and HTML are renderings of these.
+// A section of a derivation under its own title: lines, tables and drawings in reading order. The
+// notebook, plain text and HTML are renderings of these.
 
 #include "report/results/table.hpp"
 #include "report/sketch/sketch.hpp"

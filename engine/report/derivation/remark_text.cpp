@@ -25,7 +25,7 @@ RichLine placeOf(const Notation& notation, const PlaceBeside& place) {
                 {"joint", jointName(notation, place.joint)}});
 }
 
-// Writes what a remark puts into its sentence, as the class writes it.
+// Writes the values in a remark's sentence in the class's notation.
 struct ValueWriter {
     const Notation& notation;
 

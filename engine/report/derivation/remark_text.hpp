@@ -1,5 +1,5 @@
 #pragma once
-// The sentences of a step: its remarks, put into words.
+// The remarks of a step as sentences.
 
 #include "report/formula/notation.hpp"
 

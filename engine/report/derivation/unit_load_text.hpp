@@ -1,5 +1,5 @@
 #pragma once
-// The table of a displacement by the unit load method, in words and as HTML.
+// The table of a displacement by the unit load method, as text and as HTML.
 
 #include "hand/virtual_work/unit_load.hpp"
 #include "report/derivation/passage.hpp"
@@ -9,8 +9,8 @@
 
 namespace gusset {
 
-// The sentences before the table, the table with its totals, and what it comes to; or why there is
-// none. The truss is the one that the table was made of.
+// The sentences before the table, the table with its totals, and the result; or why there is none.
+// The truss must be the one that the table was built from.
 [[nodiscard]] Passage unitLoadPassage(const Writer&, const UnitLoadTable&);
 [[nodiscard]] std::string unitLoadText(const Writer&, const UnitLoadTable&);
 [[nodiscard]] std::string unitLoadHtml(const Writer&, const UnitLoadTable&);

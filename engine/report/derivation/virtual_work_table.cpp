@@ -8,7 +8,7 @@
 namespace gusset {
 
 std::string contribution(double value, const NumberStyle& style) {
-    constexpr int kFigures = 4; // as a slide rule has
+    constexpr int kFigures = 4; // slide-rule accuracy
     if (value == 0) {
         return "0";
     }

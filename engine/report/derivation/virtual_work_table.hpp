@@ -1,5 +1,5 @@
 #pragma once
-// What the tables of virtual work have in common, whichever method they belong to.
+// What all tables of virtual work have in common, whatever the method.
 
 #include "hand/virtual_work/unit_load.hpp"
 #include "report/formula/notation.hpp"
@@ -9,17 +9,17 @@
 
 namespace gusset {
 
-// What a member adds to a sum: four significant figures; 0 alone.
+// A member's contribution to a sum: four significant figures; zero as a plain 0.
 [[nodiscard]] std::string contribution(double, const NumberStyle&);
 // A force under a unit load or a unit redundant: four decimals.
 [[nodiscard]] std::string unitForce(double, const NumberStyle&);
-// EA: six significant figures at most; what it is computed from is known no better.
+// EA: six significant figures at most, as the inputs are known no better.
 [[nodiscard]] std::string stiffnessText(double, const NumberStyle&);
-// n·N·L: the names with dots between.
+// n·N·L: the names with dots between them.
 [[nodiscard]] Formula product(std::initializer_list<Token>);
 [[nodiscard]] Token overStiffness(); // L/EA
 
-// Of the supports that move; r and settle are the names of the columns.
+// For the supports that move; r and settle are the column names.
 [[nodiscard]] TextTable settlementTable(const Notation&, const std::vector<SettlementRow>&,
                                         const Token& r, const Token& settle);
 

@@ -35,7 +35,7 @@ std::string centreName(const Step& step) {
     return {};
 }
 
-// Remarks on what came out stand after it, all others before.
+// Remarks on the result come after it, all others before.
 bool comesAfter(const Remark& remark) {
     return says(remark, phrase::kActsOtherWay) || says(remark, phrase::kNegativeForce) ||
            says(remark, phrase::kCheckCloses) || says(remark, phrase::kCheckDoesNot) ||
@@ -104,7 +104,7 @@ bool namesJoints(StepKind kind) {
     return kind == StepKind::Simultaneous || kind == StepKind::Check;
 }
 
-// Which free body an equation is of, where two bodies stand side by side.
+// Names the free body of an equation where a step uses two.
 RichLine bodyLine(const Notation& notation, const Equation& equation) {
     const RichLine joint = jointName(notation, equation.about);
     if (equation.body.size() == notation.truss.joints.size()) {
@@ -224,7 +224,7 @@ std::vector<WorkingLine> renderStep(const Notation& notation, const Step& step) 
     sentence(lines, zeroRuleLine(notation, step));
     angles(lines, notation, step);
     equations(lines, notation, step);
-    if (step.kind != StepKind::WholeBody) { // where everything is zero, the sentence has said so
+    if (step.kind != StepKind::WholeBody) { // it is all zero there, as its sentence says
         results(lines, notation, step);
     }
     remarks(lines, notation, step, true);

@@ -1,5 +1,5 @@
 #pragma once
-// The working in words and signs, from its steps, in the class settings of the model.
+// The working as sentences and formulas, from its steps, following the model's class settings.
 
 #include "core/progress.hpp"
 #include "report/derivation/passage.hpp"
@@ -15,10 +15,11 @@ namespace gusset {
 // For the list of steps.
 [[nodiscard]] RichLine stepTitleLine(const Notation&, const Step&);
 [[nodiscard]] std::string stepTitle(const Notation&, const Step&);
-// The whole, a step each.
+// The whole working, one passage per step.
 [[nodiscard]] std::vector<Passage> workingPassages(const Writer&, const Working&,
                                                    SketchPaper = SketchPaper::Page);
-// The same, a step at a time (core/progress). Truss and working stay where they are while it lives.
+// The same, a step at a time (core/progress). Truss and working must outlive the task and must not
+// move.
 class WorkingPassagesTask {
 public:
     WorkingPassagesTask(const Writer&, const Working&, SketchPaper = SketchPaper::Page);
@@ -32,9 +33,9 @@ private:
     SketchPaper paper_;
     std::vector<Passage> passages_;
 };
-// The whole, plain UTF-8, one line each.
+// The whole working as plain UTF-8, one line of the working per text line.
 [[nodiscard]] std::string workingText(const Writer&, const Working&);
-// The whole as a fragment: headings, paragraphs, <math>.
+// The whole working as an HTML fragment: headings, paragraphs, <math>.
 [[nodiscard]] std::string workingHtml(const Writer&, const Working&);
 
 } // namespace gusset

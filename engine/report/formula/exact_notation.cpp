@@ -10,7 +10,7 @@
 namespace gusset {
 namespace {
 
-// Longer fractions are no help to anyone.
+// Longer fractions help nobody.
 constexpr std::size_t kLongestFraction = 12; // digits above, below and under the root together
 
 bool isNegative(const Surd& surd) { return surd.numerator[0] == '-'; }
@@ -36,7 +36,7 @@ const Surd* surdOf(const Notation& notation, const Symbol& symbol) {
 } // namespace
 
 bool isPlainNumber(const Surd& surd) {
-    // Up to three decimals, which a person writes sooner than the fraction.
+    // Up to three decimals are more usual by hand than a fraction.
     constexpr int kParts = 1000;
     const bool isShort = surd.denominator.size() <= 4;
     return isOne(surd.radicand) && isShort && kParts % std::atoi(surd.denominator.c_str()) == 0;

@@ -21,11 +21,11 @@ constexpr const char* kPrime = "\u2032";
 
 struct Place {          // of a factor
     bool leads = false; // begins the equation, without a sign before it
-    bool alone = false; // is all of its term
+    bool alone = false; // the only factor of its term
 };
 
-// A known value as a factor. A minus inside a term, and a fraction before other factors, stand in
-// brackets.
+// A known value as a factor. A negative value inside a term, and a fraction among other factors,
+// are put in brackets.
 void addValue(const Notation& notation, const Factor& factor, const Place& place,
               Formula& formula) {
     const auto exact = exactTokens(notation, factor.symbol, factor.value);
@@ -71,7 +71,7 @@ void addFactor(const Notation& notation, const Factor& factor, const Place& plac
         break;
     }
     case FactorKind::Ratio: {
-        if (factor.denominator == 1) { // a direction that was given in degrees
+        if (factor.denominator == 1) { // a direction given in degrees
             append(formula, {operatorToken(kDot), ratioValue(notation, factor.value)});
             break;
         }
@@ -99,7 +99,7 @@ void addTerm(const Notation& notation, const Term& term, bool first, Formula& fo
     }
 }
 
-// To the accuracy of the arithmetic.
+// Whether the equation balances to working accuracy.
 bool balances(const Equation& equation) {
     double largest = 0;
     for (const Term& term : equation.terms) {
@@ -158,7 +158,7 @@ Token symbolToken(const Notation& notation, const Symbol& symbol) {
         // F_y would look like the name of a sum.
         return label == "F" ? variableToken("R", label + axis) : variableToken(label, axis);
     }
-    int inclinedBefore = 0; // two inclined rollers may hold one joint
+    int inclinedBefore = 0; // two inclined rollers may support one joint
     for (int i = 0; i < symbol.restraint; ++i) {
         const Restraint& other = restraints[static_cast<std::size_t>(i)];
         inclinedBefore += other.joint == symbol.joint && isInclined(other.along) ? 1 : 0;
@@ -192,7 +192,7 @@ Formula sumName(const Notation& notation, const Equation& equation, const std::s
 
 Formula equationFormula(const Notation& notation, const Equation& equation,
                         const std::string& centre) {
-    // A check with rounded values may miss by a little, and says so.
+    // A check with rounded values may be slightly off, and shows it.
     const bool misses = !hasUnknown(equation) && !balances(equation);
     const std::string sum = misses ? formatNumber(valueOf(equation), notation.numbers) : "0";
     Formula formula = sumName(notation, equation, centre);

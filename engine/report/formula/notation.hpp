@@ -1,5 +1,5 @@
 #pragma once
-// How the class writes things: symbols, axes, equations, results and angles, as formulas.
+// The class's notation: symbols, axes, equations, results and angles, as formulas.
 
 #include "core/number.hpp"
 #include "hand/paper/working.hpp"
@@ -17,7 +17,7 @@ struct Notation {
     const Truss& truss;
     const Working& working;
     NumberStyle numbers;                 // of computed values, without trailing zeros
-    std::shared_ptr<SheetIndex> index{}; // of the working, made when it is first asked for
+    std::shared_ptr<SheetIndex> index{}; // of the working, built on first use
 };
 [[nodiscard]] Notation notationOf(const Writer&, const Working&);
 
@@ -26,17 +26,17 @@ struct Notation {
 [[nodiscard]] Token angleToken(const Symbol&); // α
 // ΣM_A, ΣF_x or ΣH.
 [[nodiscard]] Formula sumName(const Notation&, const Equation&, const std::string& centre);
-// ΣM_A = 0: E_y · 12 − 20 · 3 = 0. `centre` is the name of a centre that is no joint.
+// ΣM_A = 0: E_y · 12 − 20 · 3 = 0. `centre` names a moment centre that is not a joint.
 [[nodiscard]] Formula equationFormula(const Notation&, const Equation&, const std::string& centre);
 // E_y = 15 kN (up)
 [[nodiscard]] Formula resultFormula(const Notation&, const Found&);
 // tan α = 3/4, α = 36.87°, sin α = 0.6, cos α = 0.8; or the cosines; or the slope triangle.
 [[nodiscard]] Formula angleFormula(const Notation&, const AngleLine&);
-// α = 30°, sin α = 0.5, cos α = 0.866, of a direction that is given.
+// α = 30°, sin α = 0.5, cos α = 0.866, for a given direction.
 [[nodiscard]] Formula givenAngleFormula(const Notation&, const AngleLine&);
-// "up", "to the left", "up to the right" … of a direction.
+// "up", "to the left", "up to the right" …
 [[nodiscard]] std::string directionWord(const PhraseBook&, Vec2 direction);
-// "20 kN" of a number that was given.
+// "20 kN", for a number from the input.
 [[nodiscard]] std::string givenForce(const Notation&, double force);
 [[nodiscard]] std::string givenLength(const Notation&, double length);
 

@@ -1,6 +1,6 @@
 #pragma once
-// What stands at a joint and when a force was found, read once from a working, so that a free body
-// is drawn without a look at the whole of a large truss.
+// What meets at each joint and when each force was found, read once from a working, so that a free
+// body can be drawn without going through the whole of a large truss.
 
 #include "hand/paper/working.hpp"
 
@@ -17,7 +17,7 @@ struct SheetIndex {
     bool made = false;
     std::vector<std::vector<Finding>> ofMember{}; // in the order of the steps
     std::vector<std::vector<Finding>> ofRestraint{};
-    std::vector<std::vector<MemberId>> membersAt{}; // a joint each
+    std::vector<std::vector<MemberId>> membersAt{}; // for each joint
     std::vector<std::vector<int>> restraintsAt{};
     double largestLoad = 0; // force units
 };

@@ -12,11 +12,12 @@ namespace {
 
 constexpr const char* kDegree = "\u00B0";
 
-// Without omicron, which looks like o, and with none that is a sum or a product to the eye.
+// Without omicron, which looks like o, and without capitals, which could be read as a sum or a
+// product.
 constexpr std::array kGreek{"α", "β", "γ", "δ", "ε", "ζ", "η", "θ", "κ", "λ",
                             "μ", "ν", "ξ", "ρ", "σ", "τ", "φ", "χ", "ψ", "ω"};
 
-// Ratios and functions of angles: four decimals, as in tables.
+// Ratios and trigonometric functions: four decimals, as in tables.
 NumberStyle ratioStyle(const Notation& notation) {
     return {.form = NumberForm::Decimals,
             .digits = 4,
@@ -30,12 +31,12 @@ NumberStyle degreeStyle(const Notation& notation) {
     return style;
 }
 
-// Rise, run and length of a slope as the smallest whole numbers, where they are such: 3 4 5 for
-// 1.5, 2, 2.5; the length may stay a root.
+// Rise, run and length of a slope as the smallest whole numbers, where possible: 3, 4, 5 for 1.5,
+// 2, 2.5; the length may remain a root.
 struct SlopeTriangle {
     double rise = 0;
     double run = 0;
-    double squared = 0; // of the length
+    double squared = 0; // square of the length
     bool whole = false;
 };
 
@@ -67,7 +68,7 @@ SlopeTriangle triangleOf(double rise, double run) {
     return {whole(a), whole(b), whole(a * a + b * b), true};
 }
 
-// Equations on one line.
+// Several equations on one line.
 struct EquationRow {
     const Notation& notation;
     Formula formula{};
@@ -83,8 +84,8 @@ void addEquals(EquationRow& row, Token angle, const char* function, Token value)
     append(row.formula, {std::move(angle), operatorToken("="), std::move(value)});
 }
 
-// Of a triangle with these two sides, the first over the length: a fraction where the class writes
-// exact numbers and there is one.
+// The first side of a right triangle over its hypotenuse: a fraction where the class writes exact
+// numbers and there is one.
 Token sideValue(const Notation& notation, double side, double other) {
     const bool exact = notation.truss.classSettings.form == NumberForm::Exact;
     return exact && triangleOf(side, other).whole

@@ -18,7 +18,7 @@ namespace gusset {
 namespace {
 
 constexpr std::size_t kMostMembers = 12; // members in a sentence
-constexpr int kMostDecimals = 6;         // of a use close to 1
+constexpr int kMostDecimals = 6;         // for a use close to 1
 
 RichLine given(const Truss& truss, double value) {
     return plainLine(formatNumber(value, typedStyleOf(truss)));
@@ -75,7 +75,7 @@ std::string remarkOf(const Writer& writer, const MemberCheck& check) {
     return remarks.empty() ? std::string{} : plainText(remarks.front());
 }
 
-// The members of which something is so, by name; the first dozen of many.
+// The names of the members for which `isSo` holds; only the first dozen if there are many.
 template <class IsSo>
 RichLine membersWhere(const Writer& writer, const MemberChecks& checks, IsSo isSo) {
     std::vector<RichLine> names;
@@ -168,7 +168,7 @@ public:
         }
     }
 
-    // Members that lack the same are named together.
+    // Members that lack the same data are named together.
     void sayLacks() {
         std::vector<std::vector<Lack>> told;
         for (const MemberCheck& check : checks_.members) {
@@ -220,7 +220,7 @@ private:
     std::vector<std::string> lines_;
 };
 
-// "0" of a member that carries nothing, nothing where the use is not known.
+// "0" for a member that carries no force, empty where the use is not known.
 std::string useOf(const Truss& truss, const MemberCheck& check) {
     if (!isChecked(check)) {
         return {};
@@ -228,7 +228,7 @@ std::string useOf(const Truss& truss, const MemberCheck& check) {
     return check.governing == CheckKind::None ? "0" : useText(truss, check.use, useErrorOf(check));
 }
 
-// In files, the same in every language.
+// For files: the same in every language.
 const char* fileWordOf(CheckKind kind) {
     constexpr std::array kWords{"", "tension", "crushing", "buckling"};
     return kWords[static_cast<std::size_t>(kind)];

@@ -14,12 +14,12 @@
 namespace gusset {
 namespace {
 
-struct Side {         // of a member's envelope: pulled, or pressed
+struct Side {         // of a member's envelope: tension or compression
     double force = 0; // N, without sign
     std::string by;
 };
 
-// What is zero, N, and the last place of what is not.
+// The force below which a value is zero (N), and the last place of other values.
 struct Scale {
     double zero = 0;
     int lastPlace = NumberStyle{}.lastPlace;
@@ -70,7 +70,7 @@ std::string placeOfUniform(const Writer& writer, const UniformPlace& place) {
                      {"to", pathLength(writer.truss, place.to)}});
 }
 
-// Axles and spread load together; the axles tell where.
+// Axles and distributed load together.
 double forceOf(const TrainPlace& train, const UniformPlace* uniform) {
     return std::fabs(train.value) + (uniform ? std::fabs(uniform->value) : 0);
 }
@@ -79,7 +79,7 @@ double forceOf(const TrainPlace& train, const UniformPlace* uniform) {
 
 std::vector<std::string> trustSentences(const Writer& writer, const Envelope& envelope) {
     const Reliance& reliance = envelope.reliance;
-    std::vector<double> written; // 0 in one of the columns, if any is
+    std::vector<double> written; // per member, the force that a column shows as 0, if either does
     for (const MemberEnvelope& each : envelope.members) {
         const double pull = each.tension.force;
         written.push_back(isBelowBound(reliance, pull) ? pull : each.compression.force);

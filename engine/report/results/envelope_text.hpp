@@ -1,6 +1,6 @@
 #pragma once
 // Envelopes as rows, tables and text, in the model's units and number form: greatest tension and
-// compression of each member, over combinations or cases, or under a load that moves.
+// compression of each member, over combinations or cases, or under a moving load.
 
 #include "report/results/table.hpp"
 #include "statics/moving/envelope.hpp"
@@ -14,20 +14,20 @@ namespace gusset {
 struct EnvelopeRow {
     MemberId member;
     std::string name; // "AB"
-    double pull = 0;  // force units; tension and compression without sign
+    double pull = 0;  // greatest tension; force units, without sign, as is compression
     double push = 0;
-    std::string tension;     // "24.75"; "0" when nothing pulls it
+    std::string tension;     // "24.75"; "0" when it is never in tension
     std::string tensionBy;   // "strength"; "2 on D →": axle 2 on joint D, facing right
     std::string compression; // likewise, without sign
     std::string compressionBy;
 };
 
-// What must be known of its figures; and before that, what its forces rest on.
+// Warnings about its figures; envelopeWarnings begins with what its forces rest on.
 [[nodiscard]] std::vector<std::string> trustSentences(const Writer&, const Envelope&);
 [[nodiscard]] std::vector<std::string> envelopeWarnings(const Writer&, const Envelope&);
 [[nodiscard]] std::vector<EnvelopeRow> envelopeRows(const Truss&, const Envelope&);
-// Under one moving load, by statics' membersUnder: axles and a spread load each where they are
-// worst, their forces added.
+// Under one moving load, from statics' membersUnder: the axles and the distributed load are each
+// placed where they are worst, and their forces added.
 [[nodiscard]] std::vector<EnvelopeRow> movingRows(const Writer&, const std::vector<JointId>& path,
                                                   const std::vector<MovingResult>&);
 
@@ -40,7 +40,7 @@ struct EnvelopeRow {
 // What the envelope runs over: combinations, if only one, or cases; or, with a single case and
 // nothing to choose from, how to make more.
 [[nodiscard]] std::string envelopeSentence(const PhraseBook&, const std::vector<LoadChoice>&);
-// With what must be known of the forces before them.
+// Begins with the warnings about the forces.
 [[nodiscard]] std::string envelopeText(const Writer&, const Envelope&);
 
 } // namespace gusset

@@ -20,7 +20,7 @@ namespace {
 constexpr int kFigures = 4;  // significant, of displacements per unit of force
 constexpr int kDecimals = 4; // of forces per unit of force, which are of the order of one
 
-// An influence line, and in which words.
+// An influence line and the language it is described in.
 struct LineSheet {
     const PhraseBook& book;
     const Truss& truss;
@@ -31,14 +31,14 @@ RichLine column(const PhraseBook& book, Phrase<> phrase, const std::string& unit
     return headed(book, say(book, phrase), unit);
 }
 
-// Of an ordinate: none of a force per force; "mm/kN" of a displacement.
+// The unit of an ordinate: none for a force per force; "mm/kN" for a displacement.
 std::string ordinateUnit(const Truss& truss, EffectKind kind) {
     const std::string force = symbolOf(truss.units.force);
     const std::string moved = symbolOf(truss.units.displacement);
     return kind != EffectKind::Displacement ? "" : force.empty() ? moved : moved + "/" + force;
 }
 
-// `error`: by how much the number may be off.
+// `error`: bound of the error of the number.
 NumberStyle ordinateStyle(const Truss& truss, EffectKind kind, double error) {
     NumberStyle style{.form = NumberForm::Significant,
                       .digits = kFigures,
@@ -67,7 +67,7 @@ std::string withPlus(double value, std::string text) {
     return value > 0 && text != "0" ? "+" + text : text;
 }
 
-// A value of the effect under loads, a force or a displacement, and by how much it may be off.
+// A value of the effect under loads, a force or a displacement, with the bound of its error.
 std::string effectValue(const Truss& truss, EffectKind kind, double value, double error) {
     if (kind != EffectKind::Displacement) {
         NumberStyle style = numberStyleOf(truss);
@@ -116,7 +116,7 @@ std::string uniformLine(const LineSheet& sheet, const MovingResult& moving,
                      {"to", pathLength(truss, place.to)}});
 }
 
-// What is this small beside the axles' weight is rounding.
+// Values this small beside the train's greatest effect are rounding error.
 bool counts(double value, double scale) { return std::fabs(value) > kZeroForce * scale; }
 
 void addMoving(const LineSheet& sheet, const MovingResult& moving,
@@ -140,7 +140,7 @@ void addMoving(const LineSheet& sheet, const MovingResult& moving,
     }
 }
 
-// The joint of the path that stands at a place of it.
+// The joint at a position of the path, if there is one.
 std::optional<std::size_t> jointOn(const InfluenceReport& report, double at) {
     const std::vector<double>& places = report.line.at;
     for (std::size_t i = 0; i < places.size(); ++i) {
@@ -156,7 +156,8 @@ std::string exactText(const InfluenceReport& report, std::size_t joint) {
     return withPlus(value, withTrueMinus(textOf(report.exact[joint])));
 }
 
-// "−2/3 = −0.6667" of a joint whose ordinate is known exactly and is no decimal; with its unit.
+// "−2/3 = −0.6667" at a joint whose ordinate is known exactly and is not a short decimal; with its
+// unit.
 std::string readingOnJoint(const Truss& truss, const InfluenceReport& report, std::size_t joint) {
     const std::string decimals = signedOrdinate(truss, report, report.line.ordinates[joint]);
     const std::string exact = report.exact.empty() ? "" : exactText(report, joint);
@@ -197,7 +198,7 @@ std::string ordinateText(const Truss& truss, const InfluenceReport& report, std:
 
 namespace {
 
-// Whether rounding leaves fewer figures of the ordinates than are written of them.
+// Whether rounding leaves fewer figures of the ordinates than are displayed.
 bool losesFigures(const Truss& truss, const InfluenceReport& report) {
     const EffectKind kind = report.effect.kind;
     const double error = trustOf(report).error;

@@ -21,12 +21,12 @@ double largestOf(const Solution& solution) {
     return largest;
 }
 
-// Zero to working accuracy is 0.
+// Values that are zero to working accuracy become 0.
 double inUnits(double value, double largest, double unit) {
     return std::abs(value) <= kZeroForce * largest ? 0 : value / unit;
 }
 
-// Off by no more than `off`, in the same unit.
+// `off`: bound of the error, in the same unit.
 std::string numberText(const Truss& truss, double value, double off) {
     return value == 0 ? "0" : formatNumber(value, movementStyleOf(truss, off));
 }

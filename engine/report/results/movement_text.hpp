@@ -1,6 +1,6 @@
 #pragma once
-// Displacements as rows, tables and sentences, in the model's displacement unit; the one source of
-// the notebook's, the page's and the command line's.
+// Displacements as rows, tables and sentences, in the model's displacement unit; the single source
+// for the notebook, the page and the command line.
 
 #include "core/number.hpp"
 #include "report/results/table.hpp"
@@ -26,21 +26,21 @@ struct MovementRow {
 struct StretchRow {
     MemberId member;
     std::string name;
-    double change = 0;                   // of length, positive: longer; displacement units
-    std::optional<double> stressValue{}; // stress units, tension positive; none: no area is known
+    double change = 0;                   // of length, elongation positive; displacement units
+    std::optional<double> stressValue{}; // stress units, tension positive; none: no known area
     std::string stretch;
     std::string stress;
 };
 [[nodiscard]] std::vector<MovementRow> movementRows(const Truss&, const Solution&);
 [[nodiscard]] std::vector<StretchRow> stretchRows(const Truss&, const Solution&);
-// Both empty unless the solution is displaced; then two tables.
+// Two tables; none unless the solution is displaced.
 [[nodiscard]] std::vector<TextTable> movementTables(const Writer&, const Solution&);
-// The joint that moves furthest; none when nothing moves.
+// The joint with the largest displacement; none if nothing moves.
 [[nodiscard]] JointId furthestJoint(const Solution&);
 // The largest displacement and the strain energy, or why there are no displacements. One sentence
-// a line.
+// per line.
 [[nodiscard]] std::vector<std::string> movementLines(const Writer&, const Solution&);
-// "3.42 mm": of a joint, for the drawing.
+// The displacement of a joint, for the drawing: "3.42 mm".
 [[nodiscard]] std::string movementOf(const Truss&, const Solution&, JointId);
 [[nodiscard]] std::string timesText(const Truss&, double factor); // "× 200"
 

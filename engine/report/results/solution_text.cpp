@@ -48,7 +48,7 @@ RichLine wayOf(const PhraseBook& book, Vec2 velocity) {
                std::abs(velocity.x) <= kRigid * size ? phrase::kWayVertical : phrase::kWaySloping);
 }
 
-// The one joint that lies there; none if two lie so near that either may be meant.
+// The only joint there; none if two are so close that either could be meant.
 JointId jointAt(const Structure& structure, Vec2 place) {
     JointId found;
     for (std::size_t i = 0; i < structure.joints.size(); ++i) {
@@ -71,7 +71,7 @@ RichLine motionWords(const Scene& scene, const RigidMotion& motion) {
     if (centre.valid()) {
         return say(scene.book, phrase::kMotionTurnJoint, {{"joint", labelOf(scene.truss, centre)}});
     }
-    // Every restraint that acts on a turning body points at its centre.
+    // The lines of action of all restraints on a rotating body meet at its centre.
     return say(scene.book, scene.structure.restraints.size() >= 2 ? phrase::kMotionTurnLines
                                                                   : phrase::kMotionTurn);
 }

@@ -1,5 +1,5 @@
 #pragma once
-// What statics has to say of a solution, in sentences: how a truss moves and what would hold it,
+// What the analysis says about a solution, in sentences: how a truss moves and what would stop it,
 // what its forces rest on, and why none of them are exact.
 
 #include "report/text/writer.hpp"
@@ -16,9 +16,9 @@ namespace gusset {
 [[nodiscard]] std::string mechanismSentence(const Writer&, const Mechanism&);
 [[nodiscard]] std::vector<std::string> assumptionSentences(const PhraseBook&,
                                                            const std::vector<Assumption>&);
-// What is wrong, as a sentence of its own.
+// What is wrong, as a complete sentence.
 [[nodiscard]] std::string faultSentence(const Issue&);
-// Empty where the forces are exact.
+// Empty if the forces are exact.
 [[nodiscard]] std::string inexactSentence(const Writer&, const WhyInexact&);
 
 } // namespace gusset

@@ -12,7 +12,7 @@
 namespace gusset {
 namespace {
 
-// How many characters a text takes in a column of a fixed-width table.
+// How many characters wide a text is in a fixed-width table.
 std::size_t width(std::string_view text) {
     return static_cast<std::size_t>(std::count_if(text.begin(), text.end(), [](char c) {
         return (static_cast<unsigned char>(c) & 0xC0) != 0x80;

@@ -12,13 +12,13 @@ struct TextTable {
     std::string caption;
     std::vector<RichLine> head;
     std::vector<std::vector<std::string>> rows; // the first cell names the row
-    std::vector<bool> numeric;                  // by column: set to the right
+    std::vector<bool> numeric;                  // by column: right-aligned
 };
 
-// The head of a column whose numbers have a unit; the name alone where there is none.
+// The heading of a column whose numbers have a unit; the name alone if there is none.
 [[nodiscard]] RichLine headed(const PhraseBook&, RichLine name, const std::string& unit);
 
-[[nodiscard]] std::string tableText(const TextTable&); // columns lined up by spaces
+[[nodiscard]] std::string tableText(const TextTable&); // columns aligned with spaces
 [[nodiscard]] std::string
 tableHtml(const TextTable&); // caption and scoped headings, everything escaped
 

@@ -47,7 +47,7 @@ NumberStyle styleOf(const Truss& truss, double error) {
     return style;
 }
 
-// Whether some displacement keeps fewer figures than are written of displacements.
+// Whether some displacement has fewer reliable figures than are displayed.
 bool losesMovementFigures(const Solution& solution) {
     const double largest = largestComponent(solution.displacements);
     const double least = solution.trust.displacementError * std::pow(10, kMovementFigures);

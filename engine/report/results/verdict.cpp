@@ -1,4 +1,4 @@
-// What the truss is, in sentences; see results_text.hpp.
+// The verdict on a truss, in sentences; see results_text.hpp.
 #include "phrases/verdict.hpp"
 #include "phrases/lists.hpp"
 #include "phrases/remarks.hpp"
@@ -147,7 +147,8 @@ void addIndeterminate(Sentences& lines, const Truss& truss, const Solution& solu
     }
 }
 
-// Rather than that its forces are nothing beside a load or a reaction, or beside rounding.
+// Whether all forces really are zero, rather than negligible beside a load or a reaction, or lost
+// in rounding error.
 bool isSurelyUnloaded(const Solution& solution) {
     const Reliance reliance = relianceOf(solution);
     return std::none_of(solution.forces.begin(), solution.forces.end(), [&](double force) {

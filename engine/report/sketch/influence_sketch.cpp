@@ -12,9 +12,9 @@ namespace gusset {
 namespace {
 
 constexpr double kPlotMargin = 30; // px left and right of the path
-constexpr double kTop = 26;        // px over the highest ordinate, for its value
-constexpr double kFoot = 24;       // px under the lowest, for its value
-constexpr double kLabelRow = 24;   // px of the joints' labels
+constexpr double kTop = 26;        // px above the highest ordinate, for its value
+constexpr double kFoot = 24;       // px below the lowest, for its value
+constexpr double kLabelRow = 24;   // px for the row of joint labels
 constexpr double kTallest = 180;   // px from the lowest ordinate to the highest
 constexpr double kWordGap = 12;    // px from a point to the middle of its value
 constexpr double kJointSize = 14;  // px
@@ -26,8 +26,8 @@ struct Plot {
     double left = kPlotMargin;
     double scale = 1;      // px per m
     double whole = 0;      // m
-    bool mirrored = false; // the path leads to the left, as on the board
-    double axis = 0;       // px down to the axis
+    bool mirrored = false; // the path runs to the left on the board
+    double axis = 0;       // px from the top to the axis
     double tall = 1;       // px per unit of ordinate
 
     [[nodiscard]] double x(double at) const { return left + scale * (mirrored ? whole - at : at); }
@@ -56,7 +56,7 @@ SketchInk inkOf(double ordinate) {
     return ordinate > 0 ? SketchInk::Tension : SketchInk::Compression;
 }
 
-// One stretch of one sign, between two places of the path.
+// One interval of constant sign, between two positions on the path.
 void addStretch(Sketch& sketch, const Plot& plot, Vec2 from, Vec2 to) {
     const SketchInk ink = inkOf(from.y + to.y);
     if (from.y + to.y == 0) {
@@ -65,7 +65,7 @@ void addStretch(Sketch& sketch, const Plot& plot, Vec2 from, Vec2 to) {
     SketchArea area{{plot.point(from.x, 0), plot.point(from.x, from.y), plot.point(to.x, to.y),
                      plot.point(to.x, 0)},
                     ink};
-    // A triangle has three corners: two on one spot would be none to a canvas.
+    // A triangle has three corners: a canvas might drop an area with two that coincide.
     if (to.y == 0) {
         area.corners.pop_back();
     }
@@ -76,7 +76,7 @@ void addStretch(Sketch& sketch, const Plot& plot, Vec2 from, Vec2 to) {
     sketch.lines.push_back({plot.point(from.x, from.y), plot.point(to.x, to.y), ink, 2, false});
 }
 
-// The places of the line, with those where it passes through zero between two joints.
+// The points of the line, including zero crossings between two joints.
 std::vector<Vec2> corners(const InfluenceLine& line) {
     std::vector<Vec2> places;
     for (std::size_t i = 0; i < line.at.size(); ++i) {
@@ -90,7 +90,7 @@ std::vector<Vec2> corners(const InfluenceLine& line) {
     return places;
 }
 
-// Ordinates that are zero to working accuracy are drawn on the axis: the load is one.
+// Ordinates that are zero to working accuracy, under a unit load, are drawn on the axis.
 InfluenceLine cleaned(InfluenceLine line, EffectKind kind) {
     double scale = kind == EffectKind::Displacement ? 0 : 1;
     for (const double ordinate : line.ordinates) {
@@ -119,7 +119,7 @@ void addLine(Sketch& sketch, const Plot& plot, const InfluenceLine& line) {
         {plot.point(0, 0), plot.point(plot.whole, 0), SketchInk::Plain, 1.5, false});
 }
 
-// Ends first, then the highest ordinates: what there is no room for is left to the table.
+// Ends first, then the largest ordinates: values that find no room appear in the table only.
 std::vector<std::size_t> byImportance(const InfluenceLine& line) {
     std::vector<std::size_t> order(line.at.size());
     for (std::size_t i = 0; i < order.size(); ++i) {
@@ -164,7 +164,7 @@ void addValues(Sketch& sketch, SketchRoom& room, const Truss& truss, const Influ
     }
 }
 
-// A sign in each area that is large enough for it, over its highest ordinate.
+// A sign in each area that is large enough for it, beside its largest ordinate.
 void addSigns(Sketch& sketch, SketchRoom& room, const InfluenceLine& line, const Plot& plot) {
     for (const std::size_t i : byImportance(line)) {
         const double ordinate = line.ordinates[i];
@@ -225,7 +225,7 @@ Sketch influenceSketch(const Writer& writer, const InfluenceReport& given,
     addLine(sketch, plot, report.line);
     SketchRoom room = roomOf(sketch);
     room.paper = {{0, 0}, {sketch.width, sketch.height}};
-    addLabels(sketch, room, writer.truss, report, plot); // first: they have one place each
+    addLabels(sketch, room, writer.truss, report, plot); // first, as each has only one place
     if (look.mark) {
         addMark(sketch, room, writer.truss, report, plot, *look.mark);
     }

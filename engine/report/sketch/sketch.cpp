@@ -6,8 +6,8 @@
 namespace gusset {
 namespace {
 
-constexpr double kLineHeight = 1.36;      // of the size: twice what a subscript reaches down
-constexpr double kStrongerIsWider = 1.08; // semibold against regular
+constexpr double kLineHeight = 1.36;      // of the size: twice the depth of a subscript
+constexpr double kStrongerIsWider = 1.08; // semibold relative to regular
 constexpr double kHeadLength = 9;         // px, of a shaft 1.5 px wide
 constexpr double kHeadHalfWidth = 3.4;
 
@@ -16,7 +16,7 @@ struct Decoded {
     std::size_t bytes = 1;
 };
 
-// Of well-formed UTF-8; anything else counts byte by byte.
+// The first character of well-formed UTF-8; anything else is taken byte by byte.
 Decoded firstOf(std::string_view text) {
     const auto byte = [&](std::size_t i) {
         return i < text.size() ? static_cast<unsigned char>(text[i]) : 0u;
@@ -34,7 +34,7 @@ Decoded firstOf(std::string_view text) {
     return {0x10000, 4};
 }
 
-// Widest of the common faces (measured advances of DejaVu Sans, the widest, rounded up), in ems.
+// Advance in ems, for the widest of the common typefaces (measured in DejaVu Sans, rounded up).
 double advanceOf(char32_t point) {
     constexpr std::string_view kNarrow = " !'(),-./:;I[\\]fijlrt|";
     constexpr std::string_view kWide = "%@MWm";
@@ -50,10 +50,10 @@ double advanceOf(char32_t point) {
         const bool isPlain = (c >= '0' && c <= '9') || (c >= 'a' && c <= 'z' && c != 'w');
         return isPlain ? 0.65 : isCapital ? 0.79 : 0.84;
     }
-    if (point == 0x2009 || point == 0x202F || point == 0xA0) { // thin and fixed spaces
+    if (point == 0x2009 || point == 0x202F || point == 0xA0) { // thin and no-break spaces
         return 0.33;
     }
-    return point < 0x2E80 ? 0.84 : 1.05; // East Asian signs are as wide as they are high
+    return point < 0x2E80 ? 0.84 : 1.05; // East Asian characters are as wide as they are high
 }
 
 Vec2 unitAlong(Vec2 from, Vec2 to) {

@@ -1,9 +1,9 @@
 #pragma once
 // A small drawing that goes with the working or the results: a free body, an influence line, a
-// force polygon. Plain data in reading pixels (CSS px at 100 %), x to the right and y DOWN, as it
-// is read; a page scales it as a whole. The inks are meanings, never colours: a rendering knows its
-// own. Only lines, arrows, arcs, discs, convex areas and words, so that any canvas can draw it;
-// areas are drawn first, words last.
+// force polygon. Plain data in reading pixels (CSS px at 100 %), x to the right and y DOWN; a page
+// scales it as a whole. Inks are meanings, never colours, which each renderer chooses. Only lines,
+// arrows, arcs, discs, convex areas and words, so that any canvas can draw it; areas are drawn
+// first, words last.
 
 #include "core/vec2.hpp"
 #include "report/text/rich_text.hpp"
@@ -26,8 +26,8 @@ enum class SketchInk : std::uint8_t {
     Reaction
 };
 
-// Where a drawing will stand, which decides how much room it takes: a sheet of paper, or the narrow
-// column beside the board.
+// Where a drawing will be shown, which decides how much room it takes: on a sheet of paper, or in
+// the narrow column beside the board.
 enum class SketchPaper : std::uint8_t { Page, Column };
 
 struct SketchLine {
@@ -46,7 +46,7 @@ struct SketchArrow { // a shaft and a filled head that ends at the tip
 struct SketchArc { // a thin line round a centre
     Vec2 centre;
     double radius = 0; // px
-    Vec2 from;         // unit vectors, y down: from the one, clockwise as it is seen, to the other
+    Vec2 from;         // unit vectors, y down; clockwise on the screen from this one to the other
     Vec2 to;
     SketchInk ink = SketchInk::Muted;
 };
@@ -54,25 +54,25 @@ struct SketchDisc {
     Vec2 at;
     double radius = 3; // px
     SketchInk ink = SketchInk::Plain;
-    bool filled = false; // else a ring round paper
+    bool filled = false; // otherwise a ring, blank inside
 };
-struct SketchArea {            // a wash of ink without an edge
+struct SketchArea {            // a wash of ink without an outline
     std::vector<Vec2> corners; // of a convex polygon, in either order
     SketchInk ink = SketchInk::Muted;
 };
 enum class SketchAnchor : std::uint8_t { Start, Middle, End };
 struct SketchWords {
     RichLine words;
-    Vec2 at{}; // half up the line of text; horizontally where `anchor` says
+    Vec2 at{}; // at half the height of the line; horizontally as `anchor` says
     SketchAnchor anchor = SketchAnchor::Middle;
     SketchInk ink = SketchInk::Plain;
-    double size = 14; // px, of the typeface; subscripts are kSubscriptSize of it
+    double size = 14; // font size in px; subscripts are kSubscriptSize of it
 };
 
 struct Sketch {
-    double width = 0; // px; everything lies between 0 and these
+    double width = 0; // px; everything lies between 0 and these limits
     double height = 0;
-    std::string says; // one sentence for who can't see it
+    std::string says; // one sentence for screen readers
     std::vector<SketchArea> areas;
     std::vector<SketchLine> lines;
     std::vector<SketchArrow> arrows;
@@ -83,28 +83,28 @@ struct Sketch {
 
 inline constexpr double kSketchWash = 0.25;    // opacity of an area
 inline constexpr double kSubscriptSize = 0.72; // of the words' size
-inline constexpr double kSubscriptDrop = 0.28; // of the words' size, lower than the line
+inline constexpr double kSubscriptDrop = 0.28; // of the words' size, below the line
 
-struct SketchBox { // upright; low is the upper left corner, as y is down
+struct SketchBox { // axis-parallel; `low` is the upper left corner, as y is down
     Vec2 low;
     Vec2 high;
 };
-[[nodiscard]] bool overlap(const SketchBox&, const SketchBox&); // touching is not
+[[nodiscard]] bool overlap(const SketchBox&, const SketchBox&); // touching does not count
 [[nodiscard]] SketchBox boxAround(const SketchBox&, const SketchBox&);
 [[nodiscard]] SketchBox grown(const SketchBox&, double by); // px on every side
 
-// The room that words take in any common sans-serif face: wider than most set them, so that what
-// is placed by it stays apart in all of them.
+// The width of words in any common sans-serif typeface: an upper bound, so that what is placed by
+// it does not overlap in any of them.
 [[nodiscard]] double widthOf(const RichLine&, double size);
 [[nodiscard]] SketchBox boxOf(const SketchWords&);
-// Tip first. An arrow shorter than its head has a smaller one.
+// Tip first. An arrow shorter than the usual head gets a smaller one.
 [[nodiscard]] std::array<Vec2, 3> headOf(const SketchArrow&);
 [[nodiscard]] Vec2 shaftEnd(const SketchArrow&); // where the head begins
 
-// Moves all of it by as much as puts its outermost parts `margin` px inside, and sizes it so. Gives
-// back how far it was moved.
+// Moves everything so that it lies `margin` px inside the sketch, and sets the sketch's size to
+// match. Returns the shift.
 Vec2 fitSketch(Sketch&, double margin);
-// The second to the right of the first, `gap` px between them.
+// The second sketch to the right of the first, `gap` px apart.
 [[nodiscard]] Sketch sideBySide(Sketch, const Sketch&, double gap);
 
 } // namespace gusset

@@ -9,13 +9,14 @@ namespace gusset {
 namespace {
 
 constexpr double kAir = 2;         // px between words and anything else
-constexpr double kFar = 26;        // px from where words belong: beyond, a line leads to them
-constexpr double kFarthest = 600;  // px: farther off nobody would look
+constexpr double kFar = 26;        // px from where words belong; farther away they get a leader
+constexpr double kFarthest = 600;  // px: readers would not look farther away
 constexpr double kRing = 5;        // px between the rings that are searched
-constexpr double kSquare = 32;     // px, a square of the grid: about as large as words
-constexpr int kMostSquares = 4096; // that one box or stroke is noted in
+constexpr double kSquare = 32;     // px, side of a grid square: about the size of words
+constexpr int kMostSquares = 4096; // the most that one box or stroke is recorded in
 
-// Cosine and sine of the turns at which a ring is searched: straight on first, then to both sides.
+// Cosine and sine of the directions in which a ring is searched: straight ahead first, then to both
+// sides.
 constexpr double kEighth = 0.70710678118654752;
 constexpr double kLong = 0.92387953251128674; // cos 22.5°
 constexpr double kShort = 0.38268343236508977;
@@ -40,7 +41,7 @@ Vec2 turned(Vec2 way, Vec2 turn) {
     return {way.x * turn.x - way.y * turn.y, way.x * turn.y + way.y * turn.x};
 }
 
-// From the middle of a box to its edge in a direction.
+// Distance from the centre of a box to its edge in a direction.
 double reachOf(const SketchBox& box, Vec2 way) {
     const Vec2 half = 0.5 * (box.high - box.low);
     const double across = std::fabs(way.x) > 0 ? half.x / std::fabs(way.x) : HUGE_VAL;
@@ -71,7 +72,8 @@ SketchBox around(const SketchStroke& stroke) {
 } // namespace
 
 bool crosses(const SketchBox& box, const SketchStroke& stroke) {
-    // Clip the stroke by the four sides (Y.-D. Liang & B. A. Barsky, ACM Trans. Graphics 3 (1984)).
+    // Clip the stroke against the four sides (Y.-D. Liang & B. A. Barsky, ACM Trans. Graphics 3
+    // (1984)).
     const Vec2 way = stroke.b - stroke.a;
     double from = 0;
     double to = 1;
@@ -91,7 +93,7 @@ bool crosses(const SketchBox& box, const SketchStroke& stroke) {
 }
 
 std::optional<SketchRoom::Block> SketchRoom::blockOf(const SketchBox& box) {
-    constexpr double kFarOff = 1e6; // squares; further, they could not be numbered
+    constexpr double kFarOff = 1e6; // squares; the bound keeps their numbers within int
     for (const double side : {box.low.x, box.low.y, box.high.x, box.high.y}) {
         if (!(std::fabs(side) < kFarOff * kSquare)) {
             return std::nullopt;
@@ -106,7 +108,7 @@ std::optional<SketchRoom::Block> SketchRoom::blockOf(const SketchBox& box) {
 
 SketchRoom::Block SketchRoom::along(const SketchStroke& stroke, const Block& block, int column) {
     const Vec2 way = stroke.b - stroke.a;
-    if (std::fabs(way.x) < 1) { // px: nearly upright
+    if (std::fabs(way.x) < 1) { // px: nearly vertical
         return {{column, block.low.row}, {column, block.high.row}};
     }
     const auto heightAt = [&](double x) {
@@ -223,7 +225,7 @@ SketchRoom roomOf(const Sketch& sketch) {
         room.take(SketchStroke{head[1], head[2]});
         room.take(SketchStroke{head[2], head[0]});
     }
-    for (const SketchArc& arc : sketch.arcs) { // its chords
+    for (const SketchArc& arc : sketch.arcs) { // as chords
         const Vec2 middle = arc.from + arc.to;
         const double size = length(middle);
         const Vec2 top = size > 0 ? (arc.radius / size) * middle : Vec2{};
@@ -254,7 +256,7 @@ bool placeWords(Sketch& sketch, SketchRoom& room, SketchWords words,
 bool placeNear(Sketch& sketch, SketchRoom& room, SketchWords words, Vec2 towards, double gap) {
     const Vec2 to = words.at;
     words.anchor = SketchAnchor::Middle;
-    std::array<bool, kTurns.size()> blocked{}; // the way of a leader, and so of all longer ones
+    std::array<bool, kTurns.size()> blocked{}; // for a leader, and so for all longer ones
     for (double off = gap; off < kFarthest; off += kRing) {
         const bool far = off > gap + kFar;
         for (std::size_t i = 0; i < kTurns.size(); ++i) {

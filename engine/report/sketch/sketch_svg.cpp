@@ -12,7 +12,7 @@ struct InkLook {
     const char* colour;
 };
 
-// By SketchInk.
+// Indexed by SketchInk.
 constexpr std::array<InkLook, 8> kLooks{{
     {"plain", "#2a2927"},
     {"muted", "#665f53"},
@@ -33,7 +33,7 @@ std::string filled(SketchInk ink) {
            svgAttribute("fill", lookOf(ink).colour);
 }
 
-// A class of its own: a style sheet that restyles lines would else fill them.
+// A separate class for lines: a style sheet that recolours inks would otherwise fill them.
 std::string stroked(SketchInk ink, double width) {
     return svgAttribute("class", std::string("line-") + lookOf(ink).name) +
            svgAttribute("fill", "none") + svgAttribute("stroke", lookOf(ink).colour) +
@@ -55,7 +55,7 @@ std::string arrowText(const SketchArrow& arrow) {
 std::string arcText(const SketchArc& arc) {
     const Vec2 start = arc.centre + arc.radius * arc.from;
     const Vec2 end = arc.centre + arc.radius * arc.to;
-    // With y down a positive cross product is a turn to the right: less than half of one.
+    // With y down, a positive cross product is a clockwise turn of less than 180°.
     const char* large = cross(arc.from, arc.to) < 0 ? "1" : "0";
     const std::string path = "M" + pointText(start) + "A" + svgLength(arc.radius) + " " +
                              svgLength(arc.radius) + " 0 " + large + " 1 " + pointText(end);
@@ -96,7 +96,7 @@ std::string runText(const Run& run, double size, double& lowered) {
 }
 
 std::string wordsText(const SketchWords& words) {
-    constexpr double kBaseline = 0.35; // below the middle of the line, of the size
+    constexpr double kBaseline = 0.35; // below the middle of the line, in font sizes
     std::string text = "<text" + svgAttribute("x", svgLength(words.at.x)) +
                        svgAttribute("y", svgLength(words.at.y + kBaseline * words.size)) +
                        svgAttribute("text-anchor", anchorName(words.anchor)) +

@@ -1,8 +1,8 @@
 #pragma once
-// A sketch as SVG 1.1: stands alone as a file, and inline in HTML. Colours are presentation
+// A sketch as SVG 1.1, valid as a file of its own and inline in HTML. Colours are presentation
 // attributes for print (tension purple, compression orange of ColorBrewer's PuOr by C. Brewer and
-// M. Harrower); every mark has a class `ink-…` by which a style sheet may give it another. The
-// sentence is its <title>, hence its name for a screen reader. No ids, so that many stand on one
+// M. Harrower); every mark has a class `ink-…` by which a style sheet can recolour it. The sketch's
+// sentence is its <title>, hence its name for screen readers. No ids, so that many can share one
 // page.
 
 #include "report/sketch/sketch.hpp"

@@ -8,7 +8,7 @@
 
 namespace gusset {
 
-// By whole numbers, as a working has thousands.
+// In integer arithmetic, for speed: a working has thousands of these.
 std::string svgLength(double value) {
     const long hundredths = std::lround(value * 100);
     const long size = std::labs(hundredths);

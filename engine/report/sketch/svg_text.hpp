@@ -1,5 +1,5 @@
 #pragma once
-// The pieces that SVG is written from, for every drawing that is saved or printed.
+// Building blocks of SVG, for every drawing that is saved or printed.
 
 #include "core/vec2.hpp"
 
@@ -9,10 +9,10 @@
 
 namespace gusset {
 
-// A length in px to a hundredth, without zeros that say nothing. |value| < 1e7.
+// A length in px to a hundredth, without trailing zeros. |value| < 1e7.
 [[nodiscard]] std::string svgLength(double value);
 [[nodiscard]] std::string svgAttribute(const char* name, const std::string& value);
-// Escaped, and without the control characters that XML 1.0 has no way to write.
+// Escaped, and without the control characters that XML 1.0 can't represent.
 [[nodiscard]] std::string svgWords(std::string_view);
 // `look`: attributes, each with a space before it.
 [[nodiscard]] std::string svgPolygon(const std::vector<Vec2>& corners, const std::string& look);

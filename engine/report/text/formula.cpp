@@ -24,7 +24,7 @@ bool isOperand(const Token& token) {
     return token.kind != TokenKind::Operator && token.kind != TokenKind::Function;
 }
 
-// Whether what follows this token begins anew, so that + and − there are signs and not sums.
+// Whether a term starts after this token, so that + and − there are signs rather than operators.
 bool opens(const Token* before) {
     return !before || (before->kind == TokenKind::Operator && before->text != ")");
 }
@@ -40,7 +40,7 @@ std::string_view spaceAround(const Token& token, const Token* before) {
     return sign ? std::string_view{} : std::string_view{" "};
 }
 
-// Space between two tokens of which neither is an operator.
+// The space between two tokens that are not operators.
 std::string_view spaceBetween(const Token& before, const Token& token) {
     if (before.kind == TokenKind::Function || token.kind == TokenKind::Function) {
         return kThinSpace;
@@ -112,17 +112,17 @@ std::string mathNumber(const std::string& text) {
 }
 
 std::string mathIdentifier(const std::string& text) {
-    // Names of several letters would be set upright: that suits labels such as A1 or AB.
+    // MathML sets names of several letters upright, which suits labels such as A1 or AB.
     return tag("mi", escapeHtml(text));
 }
 
-// Of a fraction: a number, or a name such as L and EA.
+// Part of a fraction: a number, or a name such as L or EA.
 std::string mathPart(const std::string& text) {
     const bool letter = !text.empty() && std::isalpha(static_cast<unsigned char>(text.front()));
     return letter ? mathIdentifier(text) : mathNumber(text);
 }
 
-// One element, whatever stands above the line: 3, L, 35√2, −√2.
+// The numerator as a single element: 3, L, 35√2, −√2.
 std::string mathAbove(const Token& token) {
     if (token.rootAbove.empty()) {
         return mathPart(token.text);
@@ -223,7 +223,7 @@ std::string htmlOf(const RichLine& line) {
         const std::string text = escapeHtml(run.text);
         switch (run.style) {
         case RunStyle::Plain:
-        case RunStyle::Fraction: // in a sentence; formulas go to MathML
+        case RunStyle::Fraction: // in a sentence; formulas use MathML
         case RunStyle::Root:
             html += text;
             break;

@@ -8,7 +8,7 @@
 
 namespace gusset {
 
-[[nodiscard]] Token numberToken(std::string text); // a true minus in front becomes part of it
+[[nodiscard]] Token numberToken(std::string text); // a leading true minus becomes part of it
 [[nodiscard]] Token variableToken(std::string text, std::string subscript = {});
 [[nodiscard]] Token operatorToken(std::string text);
 [[nodiscard]] Token functionToken(std::string text);

@@ -6,7 +6,7 @@ namespace gusset {
 
 namespace {
 
-// Neither XML (1.0, production 2: Char) nor HTML takes controls, surrogates and noncharacters.
+// XML (1.0, production 2: Char) and HTML allow no controls, surrogates or noncharacters.
 bool isForMarkup(const Character& character) {
     const char32_t code = character.code;
     const bool control = (code < 0x20 && code != '\t' && code != '\n' && code != '\r') ||

@@ -1,6 +1,6 @@
 #pragma once
-// Sentences with their parts put in. No sentence is glued together in code, so that a translation
-// is a table of sentences (core/phrase). Whoever writes is given the book that it writes in.
+// Sentences with their parts filled in. No sentence is assembled in code, so that a translation is
+// a table of sentences (core/phrase). Code that writes is given the phrase book to use.
 
 #include "core/phrase.hpp"
 #include "report/text/rich_text.hpp"
@@ -15,7 +15,7 @@
 
 namespace gusset {
 
-// What is put into a sentence: a line, plain text, or a number of things.
+// A value for a part of a sentence: a line, plain text, or a count.
 struct Words {
     RichLine line{};
 
@@ -27,7 +27,7 @@ struct Words {
 };
 [[nodiscard]] RichLine plainLine(std::string_view text); // one plain run
 
-// `words[i]` is what `names[i]` stands for.
+// `words[i]` replaces `names[i]`.
 [[nodiscard]] RichLine putTogether(std::string_view sentence,
                                    std::span<const std::string_view> names,
                                    std::span<const Words* const> words);

@@ -1,6 +1,6 @@
 #pragma once
-// Lines of text with the little typography that a working needs; renderings turn it into plain
-// text, HTML or drawing.
+// Lines of text with the little typography that a working needs; renderers turn them into plain
+// text, HTML or a drawing.
 
 #include "core/ids.hpp"
 
@@ -14,7 +14,7 @@ enum class RunStyle {
     Variable,
     Subscript,
     Strong,
-    Fraction, // "4/√41", "L/EA": what stands above / what stands below; √ covers all behind it
+    Fraction, // "4/√41", "L/EA": numerator/denominator; √ covers everything after it
     Root,     // "√41"
 };
 struct Run {
@@ -23,11 +23,11 @@ struct Run {
 };
 using RichLine = std::vector<Run>;
 
-// A piece of a formula, for renderings that set fractions and roots.
+// A piece of a formula, for renderers that can set fractions and roots.
 enum class TokenKind {
     Number,
     Variable, // with its subscript
-    Operator, // + − = · ⇒ and the like, also brackets
+    Operator, // + − = · ⇒ and the like, and brackets
     Function, // sin, cos, tan
     Fraction, // text over below
     Root,     // of text
@@ -38,8 +38,8 @@ struct Token {
     std::string text{};
     std::string subscript{}; // of a variable
     std::string below{};     // of a fraction
-    bool rootBelow = false;  // what stands below is the root of it
-    std::string rootAbove{}; // of a fraction: what stands under a root behind `text`, if anything
+    bool rootBelow = false;  // the denominator is the root of `below`
+    std::string rootAbove{}; // of a fraction: radicand of a root after `text`, if any
 };
 using Formula = std::vector<Token>;
 
@@ -47,7 +47,7 @@ enum class LineRole { Heading, Sentence, Equation, Result, Caution };
 struct WorkingLine {
     LineRole role = LineRole::Sentence;
     RichLine runs{};
-    Formula formula{}; // what `runs` hold as a line of text; empty for a sentence
+    Formula formula{}; // what `runs` hold as a line of text; empty in a sentence
 };
 
 [[nodiscard]] std::string plainText(const RichLine&); // subscripts as F_AB

@@ -1,5 +1,5 @@
 #pragma once
-// Who writes: in which language, and of which truss, whose units and class settings say how.
+// What is needed to write: the language, and the truss, whose units and class settings apply.
 
 #include "model/truss/truss.hpp"
 #include "report/text/phrases.hpp"
@@ -8,9 +8,9 @@ namespace gusset {
 
 struct Writer {
     const PhraseBook& book;
-    const Truss& truss; // both outlive what is written
+    const Truss& truss; // both must outlive the writer
 
-    operator const PhraseBook&() const { return book; } // for what needs the language alone
+    operator const PhraseBook&() const { return book; } // for code that needs the language only
 };
 
 } // namespace gusset
