@@ -18,8 +18,7 @@ using WidthIn = std::function<double(std::size_t face, std::string_view text)>;
 struct FittedNumber {
     std::string text;
     std::size_t face = 0;
-    double shrunk =
-        1; // of the face's size: below 1 as a last resort, when it is hardly legible but complete
+    double shrunk = 1; // of the face's size: below 1 as a last resort, hardly legible
 };
 // Never truncates a number: one too long for the smallest face is rounded, with fewer decimals or
 // with a power of ten, and keeps its magnitude.

@@ -54,10 +54,8 @@ enum class ListFieldKind {
 };
 struct ListField {
     ListFieldKind kind = ListFieldKind::CombinationName;
-    int row =
-        0; // index of the combination or the moving load; one past the last combination: a new one
-    int part =
-        0; // index of the case (see caseNames) or the axle; one past the last axle: a new one
+    int row = 0;  // of the combination or moving load; one past the last combination: a new one
+    int part = 0; // of the case (see caseNames) or axle; one past the last axle: a new one
 
     friend bool operator==(const ListField&, const ListField&) = default;
 };

@@ -11,8 +11,7 @@
 
 namespace gusset {
 
-inline constexpr std::size_t kLargestSession =
-    2u << 20; // bytes: the oldest undo steps are dropped first
+inline constexpr std::size_t kLargestSession = 2u << 20; // bytes: oldest undo steps go first
 
 // The committed model: a gesture in progress is not saved.
 [[nodiscard]] std::string writeSession(const AppState&);

@@ -123,10 +123,9 @@ struct View {
     bool showReactions = true;
     bool showDimensions = true;
     bool widthByForce = false;
-    bool showLargest =
-        false;               // the members with the largest tension and compression are highlighted
-    bool presenting = false; // large type, readable from the back row of a room
-    bool fingerDraws = true; // false: fingers only pan and zoom, a pen draws
+    bool showLargest = false;  // highlights the largest tension and compression
+    bool presenting = false;   // large type, readable from the back row of a room
+    bool fingerDraws = true;   // false: fingers only pan and zoom, a pen draws
     bool showMovement = false; // the deflected shape, even when the notebook shows another page
     int enlarge = 0; // steps of 1, 2, 5 by which it is drawn larger or smaller than the default
     ThemeChoice theme = ThemeChoice::System;
@@ -207,8 +206,7 @@ enum class MessageKind { Info, Problem };
 struct Message {
     MessageKind kind = MessageKind::Info;
     std::string text;
-    std::uint64_t serial =
-        0; // incremented with every message, so that the same words can be said again
+    std::uint64_t serial = 0; // grows with every message, so that one can be repeated
 };
 
 struct AppState {

@@ -64,8 +64,7 @@ void drawDimensions(Drawing&);
 void drawUseBands(Drawing&);     // beneath everything: the most used member, and those that fail
 void drawCheckCaution(Drawing&); // in the corner of the board, while use is shown
 
-void drawHalos(
-    Drawing&); // beneath everything: what is selected, hovered or mentioned in the working
+void drawHalos(Drawing&);   // beneath everything: what is selected, hovered or in the working
 void drawGesture(Drawing&); // what the pointer is about to do
 void drawHint(Drawing&);    // and its values: length, inclination, position, size
 void placeLoupe(Drawing&);  // before the hint, which avoids it
