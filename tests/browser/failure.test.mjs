@@ -149,7 +149,7 @@ test('a board that was only opened comes back too, and gives way to the one befo
     assert.deepEqual(await modelOf(after), own);
     const link = await copied(page, context);
     await failOn(page, '');
-    await page.waitForFunction(() => !location.hash.includes('Stranger')); // otherwise setting the same hash is no change
+    await page.waitForFunction(() => !location.hash.includes('Stranger')); // else the same hash is no change
     await page.evaluate((hash) => { location.hash = hash; }, link.slice(link.indexOf('#')));
     await after.idle();
     assert.equal((await modelOf(after)).title, 'Stranger');

@@ -83,8 +83,7 @@ void openLink(std::string_view link);        // pasted: comes back as OpenedText
 void textOpened(std::string_view model);
 void setAddress(std::string_view fragment); // without a new entry in the browser's history
 void addressIsBehind(); // the board or the view of it has changed since the address was set
-[[nodiscard]] bool
-storeWork(std::string_view text); // in local storage, synchronously; false: refused or full
+[[nodiscard]] bool storeWork(std::string_view text); // local, at once; false: refused or full
 
 // Words in the system's typefaces, for letters that the embedded ones lack.
 [[nodiscard]] RunPicture drawRun(std::string_view run, const RunLook&, const RunPaper&);

@@ -182,8 +182,7 @@ TEST_CASE("What is missing is named") {
 }
 
 TEST_CASE("Duplicates are refused: labels, members, keys") {
-    CHECK(code(with(R"("id":"C")", R"("id":"A")")) ==
-          IssueCode::UnknownName); // "C" no longer exists
+    CHECK(code(with(R"("id":"C")", R"("id":"A")")) == IssueCode::UnknownName); // "C" is gone
     CHECK_THAT(fault(R"({"gusset":1,"joints":[{"id":"A","x":0,"y":0},{"id":"A","x":1,"y":0}],
                          "members":[]})"),
                ContainsSubstring("joints[1].id: \"A\" is there already"));

@@ -116,8 +116,7 @@ TEST_CASE("Chords and paths close over a joint that goes, and go when one joint 
 
 TEST_CASE("Members, supports and loads are removed by themselves") {
     Things things;
-    things.members = {MemberId{1}, MemberId{1},
-                      MemberId{99}}; // a duplicate, and one that does not exist
+    things.members = {MemberId{1}, MemberId{1}, MemberId{99}}; // a duplicate, and a missing one
     things.supports = {SupportId{0}};
     things.loads = {LoadId{0}};
     const Truss left = done(triangle(), Remove{things});

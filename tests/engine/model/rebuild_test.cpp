@@ -35,8 +35,7 @@ TEST_CASE("a member drawn to the middle of another splits it, and both halves ca
     CHECK(after.members.size() == 5);
     CHECK_THAT(forceIn(after, "A", "D"), WithinRel(3750, 1e-9));
     CHECK_THAT(forceIn(after, "D", "B"), WithinRel(3750, 1e-9));
-    CHECK(std::abs(forceIn(after, "C", "D")) <
-          1e-6); // no load at D: the hanger is a zero-force member
+    CHECK(std::abs(forceIn(after, "C", "D")) < 1e-6); // no load at D: a zero-force member
 }
 
 TEST_CASE("both halves of a split member keep its section, and the first its misfit") {

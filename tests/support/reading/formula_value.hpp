@@ -45,9 +45,8 @@ struct Digits {
     int power = 0;    // of the power of ten after it
     int leading = 0;  // the power of ten of its first significant figure
     bool scientific = false;
-    [[nodiscard]] double step() const; // one unit of the last place shown
-    [[nodiscard]] double
-    figureStep(int figures) const; // of the last of that many significant figures
+    [[nodiscard]] double step() const;                  // one unit of the last place shown
+    [[nodiscard]] double figureStep(int figures) const; // of the last of that many figures
 };
 [[nodiscard]] std::optional<Digits> digitsOf(std::string text);
 

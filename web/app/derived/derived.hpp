@@ -66,9 +66,8 @@ struct Derived {
 
     std::uint64_t linkRevision = 0;
     LoadChoice linkLoads;
-    std::string
-        link; // of the committed model and the load choice, without '#'; empty if there is none,
-    std::string linkFault; // and a sentence on why there is none
+    std::string link;      // of the committed model and the load choice, without '#'; if empty,
+    std::string linkFault; // a sentence saying why there is none
 };
 
 // The solution and its rows; cheap when nothing has changed. Call once a frame, after update.

@@ -25,9 +25,8 @@ using RowOrder = std::vector<int>;
 [[nodiscard]] int rowsOf(const Truss&, CellTable); // without the new row
 [[nodiscard]] int columnsOf(CellTable);
 [[nodiscard]] bool canType(const Truss&, const Cell&);
-[[nodiscard]] bool isNumber(const Cell&); // else words
-[[nodiscard]] std::optional<double> cellNumber(const Truss&,
-                                               const Cell&); // none if the cell holds no number
+[[nodiscard]] bool isNumber(const Cell&);                                  // else words
+[[nodiscard]] std::optional<double> cellNumber(const Truss&, const Cell&); // none if no number
 
 // The text of the field when typing begins; its numbers read back the same.
 [[nodiscard]] std::string cellText(const Truss&, const Cell&);

@@ -68,10 +68,9 @@ using ReadCell = Outcome<Edit> (*)(const Truss&, int row, const std::string& tex
 using WriteCell = CellValue (*)(const Truss&, std::size_t row);
 using AskCell = bool (*)(const Truss&, std::size_t row);
 struct ColumnMore {
-    bool mayBeEmpty = false; // an empty text leaves it out of the model
-    std::string_view hint{}; // in the empty last row, which starts with the columns that have one
-    std::string_view
-        onPage{}; // its heading in the page's own tables, where it differs from its name
+    bool mayBeEmpty = false;   // an empty text leaves it out of the model
+    std::string_view hint{};   // in the empty last row, which starts with the columns that have one
+    std::string_view onPage{}; // its heading in the page's own tables, if not its name
     bool isOnPage = true;
     std::string_view picked{}; // its name in the inspector; empty: not shown there
     AskCell canType = nullptr; // null: in every existing row

@@ -28,11 +28,8 @@ struct PageCell { // the same cell in the page's own tables
 
     friend bool operator==(const PageCell&, const PageCell&) = default;
 };
-enum class RowPress {
-    Remove,
-    ChangeKind
-};               // ChangeKind is for supports: from pin to roller or back
-struct PageRow { // a button of the page's own tables
+enum class RowPress { Remove, ChangeKind }; // ChangeKind: of a support, pin to roller or back
+struct PageRow {                            // a button of the page's own tables
     CellTable table = CellTable::Joints;
     int row = 0;
     RowPress press = RowPress::Remove;

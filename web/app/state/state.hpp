@@ -146,10 +146,9 @@ struct InfluenceView {
     std::vector<std::string> picked; // Picked: labels, since ids change with edits
     bool picking = false;            // taps on joints are added to `picked`
     bool horizontal = false;         // of a reaction or a displacement
-    std::optional<double>
-        at;               // m from the start: where the line is read; none: at the largest ordinate
-    bool members = false; // also all members under the moving loads
-    bool byHand = false;  // also how the line is found by hand
+    std::optional<double> at;        // m from the start: read there; none: at the largest ordinate
+    bool members = false;            // also all members under the moving loads
+    bool byHand = false;             // also how the line is found by hand
 
     friend bool operator==(const InfluenceView&, const InfluenceView&) = default;
 };

@@ -29,8 +29,7 @@ public:
     void addBox(Vec2 middle, Vec2 half);
 
     [[nodiscard]] const Rect& free() const { return free_; }
-    [[nodiscard]] bool isClear(Vec2 middle,
-                               Vec2 half) const; // of these obstacles, and within `free`
+    [[nodiscard]] bool isClear(Vec2 middle, Vec2 half) const; // of obstacles, and within `free`
     // So many lines near this place that it is not worth looking for room.
     [[nodiscard]] bool isCrowded(Vec2) const;
 

@@ -40,9 +40,8 @@ inline constexpr double kForceWeight = 1; // plus the member's share of the larg
 // The influence line whose page is open, if it is of the truss as it is now; else null.
 [[nodiscard]] const InfluenceShown* influenceLit(const AppState&, const Derived&);
 
-[[nodiscard]] Thinning thinning(const Drawing&,
-                                std::size_t marks); // for this many marks of one kind
-void addLine(Drawing&, const LineMark&);            // omitted or clipped outside the board
+[[nodiscard]] Thinning thinning(const Drawing&, std::size_t marks); // for marks of one kind
+void addLine(Drawing&, const LineMark&); // omitted or clipped outside the board
 void addArrow(Drawing&, const Arrow&, Ink, float width);
 void growBox(Drawing&, Vec2 point);
 void wish(Drawing&, LabelMark, std::vector<Vec2> places, double weight);

@@ -16,8 +16,7 @@ public:
     Thinning(std::size_t marks, Vec2 boardSize); // CSS px
 
     [[nodiscard]] bool isNeeded() const { return needed_; }
-    [[nodiscard]] bool
-    leavesOut(Vec2 place); // asked for each mark in turn; another may already be there
+    [[nodiscard]] bool leavesOut(Vec2 place); // call once per mark, in turn
     [[nodiscard]] bool isOffBoard(Vec2 place) const;
 
 private:

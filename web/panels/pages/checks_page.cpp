@@ -162,8 +162,7 @@ void checksPage(PanelContext& context) {
         progressOf(context, context.derived.jobs.checks);
         return;
     }
-    paragraph(context.ui, shown.caution.front(),
-              Ink::Warning); // stays visible while the rest scrolls
+    paragraph(context.ui, shown.caution.front(), Ink::Warning); // does not scroll with the rest
     beginScroll(context.ui, "checks");
     for (std::size_t i = 1; i < shown.caution.size(); ++i) {
         smallPrint(context.ui, shown.caution[i]);
