@@ -97,8 +97,8 @@ EMSCRIPTEN_KEEPALIVE void gussetViewport(double width, double height, double pix
 
 } // extern "C"
 
-// Out: methods of the object that app.js hands over as `page`. Texts go as address and length,
-// since a string_view need not end in a zero.
+// Out: methods of the object that app.js passes as `page`. Texts go as address and length,
+// since a string_view need not be zero-terminated.
 // clang-format off
 EM_JS(void, pageShowField, (const char* key, const char* name, const char* text, double x, double y, double width, double height, int how), {
     Module['page'].showField({ key: UTF8ToString(key), name: UTF8ToString(name), text: UTF8ToString(text), numeric: !!(how & 1), goesOn: !!(how & 2), ofMember: !!(how & 4) }, x, y, width, height);

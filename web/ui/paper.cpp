@@ -20,6 +20,8 @@ ImGuiID fingerReads() {
     return static_cast<ImGuiID>(ImGui::GetStateStorage()->GetInt(ImHashStr(kFingerReads)));
 }
 
+// Dear ImGui scrolls only by wheel and by bar. A finger that moves up or down scrolls the paper,
+// and releases what it had begun to press.
 void scrollByFinger(const Ui& ui) {
     const ImGuiIO& io = ImGui::GetIO();
     const ImGuiWindow& window = *ImGui::GetCurrentWindow();

@@ -12,7 +12,8 @@ namespace gusset::support {
 
 enum class Form {
     Simple,      // from a triangle, each further joint by two members
-    Cantilever,  // from two pins of a wall that no member joins, each further joint by two members
+    Cantilever,  // from two wall pins without a member between them, each further joint by two
+                 // members
     Compound,    // two simple trusses joined by a joint and a member, or by three members
     ThreeHinged, // two simple trusses, each on a pin, that share a joint
     ManyPins,    // a joint or two per pin, on several pins
