@@ -1,5 +1,5 @@
 #version 300 es
-// A disc with a ring: a square around it, one instance a disc.
+// A disc with a ring: a square around it, one instance per disc.
 precision highp float;
 
 layout(location = 0) in vec2 centre;
@@ -9,7 +9,7 @@ layout(location = 3) in vec4 fill;
 
 uniform vec2 boardSize; // device pixels
 uniform float pixelRatio;
-uniform vec2 shift; // device pixels, of a loupe
+uniform vec2 shift; // device pixels, for the loupe
 
 out vec2 place; // from the centre, device pixels
 flat out float radius;

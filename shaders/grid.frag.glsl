@@ -1,20 +1,20 @@
 #version 300 es
-// Squared paper. Lines snap to whole device pixels, so that they are equally thin everywhere. The phase
-// comes reduced to one spacing: at 10 km from the origin a float could not place a line any more.
+// Squared paper. Lines snap to whole device pixels, so that they are equally thin everywhere. The phase is
+// reduced to one spacing: at 10 km from the origin a float could no longer resolve the position of a line.
 precision highp float;
 
 uniform float boardHeight;  // device pixels
-uniform vec2 finePhase;     // where one fine line stands, device pixels from the top left
+uniform vec2 finePhase;     // position of one fine line, device pixels from the top left
 uniform vec2 majorPhase;
 uniform float fineSpacing;  // device pixels
 uniform float majorSpacing;
 uniform float lineWidth;    // whole device pixels
-uniform float fineStrength; // 0 to 1: fades in as one comes nearer
+uniform float fineStrength; // 0 to 1: fades in while zooming in
 uniform vec4 paper;
 uniform vec4 fineInk;
 uniform vec4 majorInk;
 
-uniform vec3 lens; // middle and radius of the round that is drawn on, device pixels; no radius: all
+uniform vec3 lens; // centre and radius of the disc drawn on, device pixels; radius 0: everything
 
 out vec4 pixel;
 

@@ -1,6 +1,6 @@
 #version 300 es
-// How much of the pixel the stroke covers follows from the distance to its middle line; a dash is a
-// shorter stroke of its own, round ends included.
+// The coverage of a pixel by the stroke follows from the distance to its centre line; a dash is a short
+// stroke in itself, with round ends.
 precision highp float;
 
 in vec2 place;
@@ -9,7 +9,7 @@ flat in float halfWidth;
 flat in float dash;
 flat in vec4 colour;
 
-uniform vec3 lens; // middle and radius of the round that is drawn on, device pixels; no radius: all
+uniform vec3 lens; // centre and radius of the disc drawn on, device pixels; radius 0: everything
 
 out vec4 pixel;
 

@@ -1,6 +1,6 @@
 #version 300 es
-// A stroke with round ends: a quad around it, one instance a stroke. Positions come in CSS pixels from
-// the board's top left, y down; what the fragment stage gets is in device pixels.
+// A stroke with round ends: a quad around it, one instance per stroke. Positions are in CSS pixels from the
+// board's top left, y down; the fragment stage gets device pixels.
 precision highp float;
 
 layout(location = 0) in vec2 from;
@@ -10,7 +10,7 @@ layout(location = 3) in vec4 ink;
 
 uniform vec2 boardSize; // device pixels
 uniform float pixelRatio;
-uniform vec2 shift; // device pixels, of a loupe
+uniform vec2 shift; // device pixels, for the loupe
 
 out vec2 place; // along the stroke from `from`, and across it
 flat out float strokeLength;
@@ -28,7 +28,7 @@ void main() {
     dash = widthAndDash.y * pixelRatio;
     colour = ink;
 
-    float margin = halfWidth + 1.0; // a pixel for the soft edge
+    float margin = halfWidth + 1.0; // a pixel for antialiasing
     float end = float(gl_VertexID & 1);
     float side = float(gl_VertexID >> 1) * 2.0 - 1.0;
     place = vec2(mix(-margin, strokeLength + margin, end), side * margin);

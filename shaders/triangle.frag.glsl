@@ -7,7 +7,7 @@ flat in float halfOutline;
 flat in vec4 outlineColour;
 flat in vec4 fillColour;
 
-uniform vec3 lens; // middle and radius of the round that is drawn on, device pixels; no radius: all
+uniform vec3 lens; // centre and radius of the disc drawn on, device pixels; radius 0: everything
 
 out vec4 pixel;
 

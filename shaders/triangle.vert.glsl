@@ -1,6 +1,6 @@
 #version 300 es
-// A triangle, filled or outlined: the box around it, one instance a triangle, so that its edges are
-// as soft as those of the strokes.
+// A triangle, filled or outlined: the box around it, one instance per triangle, so that its edges are
+// antialiased like those of the strokes.
 precision highp float;
 
 layout(location = 0) in vec2 first;
@@ -12,7 +12,7 @@ layout(location = 5) in vec4 fill;
 
 uniform vec2 boardSize; // device pixels
 uniform float pixelRatio;
-uniform vec2 shift; // device pixels, of a loupe
+uniform vec2 shift; // device pixels, for the loupe
 
 out vec2 place;
 flat out vec2 corners[3];

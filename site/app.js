@@ -1,4 +1,4 @@
-// Starts the program, hands it the browser's events and draws a frame when one is wanted, and only then.
+// Starts the program, passes it the browser's events, and draws a frame only when one is wanted.
 import { holdsModel, isAddressOf, markAddress, readAddress, setAddress, whenAtRest } from './address.js';
 import { createFailure } from './failure.js';
 import { createField } from './field.js';
@@ -20,19 +20,19 @@ import { createViewport } from './viewport.js';
 const canvas = document.getElementById('board');
 const status = document.getElementById('status');
 const cursors = ['default', 'pointer', 'crosshair', 'move', 'text', 'ew-resize', 'ns-resize'];
-// Drawn at once after a tap (pressed, released, answered), so that what it asks for, the keyboard or the
-// clipboard, happens within its gesture.
+// Drawn at once after a tap (pressed, released, answered), so that what it asks for, such as the keyboard or the
+// clipboard, happens within the user gesture.
 const settlingFrames = 4;
-const lossPatience = 4000; // ms: a graphics driver that starts again is back by then
+const lossPatience = 4000; // ms: a graphics driver that restarts is back by then
 let program; // the module's functions
-let page = 0; // its one value, an address in the module's memory
+let page = 0; // an address in the module's memory
 let frameRequest = 0;
-let contextLost = false; // for a while
-let offered = []; // { text, label }, which the program has not opened or refused yet
-let opened = null; // the text on the board, as long as it is kept nowhere
+let contextLost = false; // temporarily
+let offered = []; // { text, label }, not yet opened or refused by the program
+let opened = null; // the text on the board, while it is not stored anywhere
 let hasBegun = false;
-let isWhole = false; // the program: before that it shows its first picture and takes no input
-let isBoardShown = false; // or said that it can't be
+let isWhole = false; // the program: until then it shows its first picture and takes no input
+let isBoardShown = false; // or reported as unavailable
 let installTestHook = null; // only with ?test in the address
 
 const failures = countFailures();
@@ -76,7 +76,7 @@ function showAsTables(text) {
     document.body.classList.toggle('has-board', text === '');
 }
 
-// What is drawn can be looked at; it can't be worked on yet.
+// The drawing is visible, but can't be edited yet.
 function showPicture() {
     if (program._gussetDraws(page)) {
         document.body.classList.add('has-picture');
@@ -84,7 +84,7 @@ function showPicture() {
     }
 }
 
-// Only a program that lives can tell whether it draws; comeBack() asks the one after it.
+// Only a running program can tell whether it draws; comeBack() asks the next one.
 function showBoard(field) {
     if (isBoardShown || program.hasFailed()) {
         return;
@@ -128,7 +128,7 @@ function open(text, label) {
     wake();
 }
 
-// `model`, as JSON, is on the board by the text that was offered first; empty when that was refused.
+// The first text offered put `model`, as JSON, on the board; `model` is empty if the text was refused.
 function textOpened(model) {
     const { text } = offered.shift();
     if (model !== '') {
@@ -142,12 +142,12 @@ function tell(text, isProblem) {
     wake();
 }
 
-// True when the link in the address names the very board that is there, as after a reload.
+// True if the link in the address describes exactly the board that is shown, as after a reload.
 function isAddressHere() {
     return program.withTexts([readAddress()], (link) => program._gussetTakeAddress(page, link)) === 1;
 }
 
-// Whether it brought another board.
+// Returns whether it brought another board.
 function openFragment() {
     const isOther = !isAddressHere() && holdsModel(location.hash);
     if (isOther) {
@@ -163,7 +163,7 @@ function refreshAddress() {
         return;
     }
     if (program.hasFailed()) {
-        return; // it knows of no board, and the address may name one that the next program is to open
+        return; // it has no board, and the next program may have to open the address
     }
     setAddress(program.withTexts([location.hash.slice(1)], (current) =>
         program.UTF8ToString(program._gussetAddress(page, current))));
@@ -186,7 +186,7 @@ function watchLeaving() {
     });
 }
 
-// What the program may ask of the page (web/platform/platform_web.cpp).
+// What the program may request of the page (web/platform/platform_web.cpp).
 function pageFor({ field, twin, files, recent }) {
     const halo = createHalo();
     return {
@@ -217,7 +217,7 @@ function pageFor({ field, twin, files, recent }) {
         setTwin: twin.set,
         showTwin: twin.show,
         setFullScreen: (on) => {
-            // Refused where there is none, as on some phones: large type is what matters.
+            // Refused where there is none, as on some phones: the large type is what matters.
             const change = on ? document.documentElement.requestFullscreen?.()
                 : document.fullscreenElement && document.exitFullscreen();
             Promise.resolve(change).catch(() => {});
@@ -254,7 +254,7 @@ function fieldDone(key, text, how) {
     program.withTexts([key, text], (...addresses) => program._gussetFieldDone(...addresses, how));
 }
 
-// A file may be given before there is a program: it waits for `begun`, a promise.
+// A file may arrive before there is a program: it waits for `begun`, a promise.
 function createParts(begun) {
     const field = createField((key, text, how) => {
         fieldDone(key, text, how);
@@ -275,7 +275,7 @@ function createParts(begun) {
     const recent = createRecent({
         tell,
         goTo: (show) => {
-            program._gussetLeave(page); // what is on the board is in the list from then on
+            program._gussetLeave(page); // so that the board shown is in the list
             return show();
         },
         newReader: () => createReader(() => startProgram({}, () => {})),
@@ -283,8 +283,8 @@ function createParts(begun) {
     return { field, twin, files, recent, failure: createFailure() };
 }
 
-// Puts the work on the board of a program that has just been loaded; `failures` of it before, as
-// web/page.hpp (Return) has them.
+// Puts the work on the board of a newly loaded program; `failuresBefore` is how often it has failed on it, numbered
+// as in web/page.hpp (Return).
 function begin(work, failuresBefore) {
     hasBegun = true;
     const address = location.href.split('#')[0];
@@ -297,11 +297,11 @@ function begin(work, failuresBefore) {
     viewport.measure();
 }
 
-// The program has failed: a new one takes its place, with the board as it was kept last; should it fail on
-// that one too, with the board before its last step; and then with an empty one. After that none.
+// The program has crashed and is replaced by a new one, with the board as it was last stored; if that crashes too,
+// with the board before its last step; then with an empty board. After that there is no further restart.
 async function comeBack(parts) {
     if (!hasBegun || program.lacksRest()) {
-        return; // start() sees it
+        return; // start() notices
     }
     cancelAnimationFrame(frameRequest);
     frameRequest = 0;
@@ -325,7 +325,7 @@ async function comeBack(parts) {
     }
     begin(work, { stored: 1, before: 1, undone: 2, empty: 3 }[way]);
     failures.startedAgain();
-    const since = offered; // while there was no program
+    const since = offered; // arrived while there was no program
     offered = [];
     opened = null;
     if (way === 'stored' && inHand !== null) {
@@ -351,16 +351,16 @@ function welcome(work, isOther) {
     }
 }
 
-// All of the beginning, up to the first frame: it may be gone through again, by another program.
+// Everything up to the first frame; it may be repeated with another program.
 function showFirst(work) {
     offered = [];
     begin(work, 0);
-    // A reload shows what is kept, which may be newer than the address.
+    // A reload shows what is stored, which may be newer than the address.
     welcome(work, isAddressHere() || isAddressOf(work.place) ? false : openFragment());
     drawFrame();
 }
 
-// Waits for the rest of the program. One that could not begin without it gives way to a whole one.
+// Waits for the rest of the program. A program that failed to start without it is replaced by a whole one.
 async function makeWhole(work, load) {
     const early = program;
     if (!early.hasFailed()) {
@@ -385,13 +385,13 @@ async function start() {
     performance.mark('runtime-ready');
     const reader = createReader(load, program);
     const work = await openWork(reader.reads);
-    program = await reader.ready(); // another one when that failed on something stored
+    program = await reader.ready(); // another one if that failed on something stored
     showFirst(work);
     const shown = location.hash;
     await makeWhole(work, load);
     if (new URLSearchParams(location.search).has('test')) {
         ({ installTestHook } = await import('./test_hook.js').catch(() => ({}))); // not kept offline
-        if (!program.hasFailed()) { // else the next one has it from begin()
+        if (!program.hasFailed()) { // else the next one gets it in begin()
             installTestHook?.(program, page, drawFrame);
         }
     }

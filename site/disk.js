@@ -1,6 +1,6 @@
-// The work once more, in IndexedDB. Local storage takes it at once, and the browser carries that to the disk
-// seconds later: whoever kills the whole browser, or has no power any more, loses them. What stands here is
-// on its way to the disk by the time that the write is done ('strict'), which takes some milliseconds.
+// A further copy of the work, in IndexedDB. Local storage accepts it at once, but the browser writes that to disk
+// seconds later: if the whole browser is killed, or the power fails, those seconds are lost. What is put here is on
+// its way to the disk when the write is done ('strict'), which takes some milliseconds.
 const store = 'work'; // place → the text with its number, as in local storage
 const patience = 1000; // ms: then the page starts without it
 const longestWrite = 3000; // ms: then it counts as stuck
@@ -12,14 +12,14 @@ function done(request) {
     });
 }
 
-let database = null; // a promise; null when it is to be opened, or opened again
-let isWorking = false; // as far as was seen last
+let database = null; // a promise; null before it is opened, or if it must be reopened
+let isWorking = false; // as of the last attempt
 
 async function openDatabase() {
     const request = indexedDB.open('gusset', 1);
     request.onupgradeneeded = () => request.result.createObjectStore(store);
     const opened = await done(request);
-    opened.onclose = () => { database = null; }; // by the browser, as when its data are cleared
+    opened.onclose = () => { database = null; }; // by the browser, for example when its data are cleared
     opened.onversionchange = () => {
         opened.close();
         database = null;
@@ -39,8 +39,8 @@ async function readAll() {
     return new Map(names.map((name, i) => [name, values[i]]));
 }
 
-// Begun when the page is loaded, and ready by the time that the program is. Resolves to a map, empty where the
-// browser has no such storage.
+// Begun when the page is loaded, and ready by the time that the program is. Resolves to a map, empty if the browser
+// has no such storage.
 const begun = readAll().catch(() => new Map());
 
 export function onDisk() {
@@ -85,7 +85,7 @@ async function writeAll() {
     }
 }
 
-// One write at a time: what comes meanwhile goes together with the next.
+// One write at a time: changes that arrive meanwhile go together with the next.
 function change(name, text) {
     waiting.set(name, text);
     writing ??= writeAll().finally(() => { writing = null; });
@@ -94,10 +94,10 @@ function change(name, text) {
 export const putOnDisk = change;
 export const forgetOnDisk = (name) => change(name, null);
 
-// Whether what is given is likely to get there.
+// Whether what is put here is likely to be stored.
 export const diskWorks = () => isWorking;
 
-// Resolves when all that was given so far is there.
+// Resolves when everything put so far is stored.
 export async function reachedDisk() {
     await writing;
 }

@@ -1,5 +1,5 @@
-// What stands over the board after the program has failed and was started again: what happened, and the board
-// that it happened on, as a file and as a link. Made of what the scripts have, without the program.
+// The bar shown over the board after the program has crashed and been restarted: what happened, and the board that
+// it happened on, as a file and as a link. Made from what the scripts have, without the program.
 import { copyText, saveContent } from './files.js';
 
 const longestLink = 65536; // characters: engine/exchange/links/link.hpp reads no more
@@ -13,7 +13,7 @@ const words = {
 
 const isJson = (board) => /^\s*\{/.test(board);
 
-// Of a board as JSON, or as the link that it was opened by; null where it is too long.
+// The link to a board given as JSON, or the link that it was opened by; null if it is too long.
 function linkOf(board) {
     const fragment = isJson(board) ? `j=${encodeURIComponent(board)}` : board.slice(board.indexOf('#') + 1);
     return board !== '' && fragment.length <= longestLink ? `${location.href.split('#')[0]}#${fragment}` : null;
@@ -36,7 +36,7 @@ export function createFailure() {
     again.addEventListener('click', () => location.reload());
     document.getElementById('failure-close').addEventListener('click', () => {
         bar.hidden = true;
-        document.getElementById('board').focus(); // where keys are heard
+        document.getElementById('board').focus(); // which receives the keys
     });
 
     function show(text, canReload, failedOn) {
@@ -46,14 +46,14 @@ export function createFailure() {
         copy.textContent = 'Copy its link';
         again.hidden = !canReload;
         bar.hidden = false;
-        says.textContent = text; // last: then it is read out
+        says.textContent = text; // last, so that it is read out
     }
 
     return {
         cameBack: (how, failedOn) => show(words[how], false, failedOn),
         staysAway: (reason, failedOn) => show(`Gusset made a mistake and stopped, and can not start again (${reason}). ` +
             'What was kept of the board is safe: load the page again.', true, failedOn),
-        // The board that was offered before is the one of interest.
+        // The board offered before is the one that matters.
         stays: () => show('Gusset made a mistake and stopped, on an empty board too. So it does not start again by ' +
             'itself. What was kept of the board is safe: load the page again.', true, board),
     };

@@ -1,7 +1,7 @@
-// The text being typed: a real input element, laid over the field that the program draws, so that selection
-// handles, input methods, paste and screen readers work as everywhere.
+// The text being edited: a real input element, laid over the field that the program draws, so that selection
+// handles, input methods, paste and screen readers work as usual.
 
-// Rows from a spreadsheet, which an input element would run together; nothing for any other text.
+// Rows from a spreadsheet, which an input element would run together; null for any other text.
 export function pastedRows(event) {
     const text = event.clipboardData?.getData('text/plain') ?? '';
     return /[\t\n]/.test(text.trim()) ? text : null;
@@ -30,7 +30,7 @@ export function createField(done, typed) {
         done(finished, text, ends[how]);
     }
 
-    // The keyboard of a phone covers the lower half: the whole board rises so far that the field is seen.
+    // The keyboard of a phone covers the lower half: the whole board moves up until the field is visible.
     function stayAboveKeyboard() {
         const view = window.visualViewport;
         if (key === '' || !view) {
@@ -107,8 +107,8 @@ export function createField(done, typed) {
             frame.hidden = true;
             stage.style.transform = '';
         },
-        // The board was pressed: canvases do not take the focus by themselves. True when the end of a member
-        // was being typed: the press meant that, and draws nothing where it fell.
+        // The board was pressed: a canvas does not take the focus by itself. True if the end of a member was being
+        // typed: the press only ends the typing, and draws nothing.
         keep: () => {
             const drawsNothing = key !== '' && ofMember;
             finish('kept');

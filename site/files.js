@@ -1,7 +1,7 @@
 // Text out of the page and into it: clipboard, files, examples.
 const largestFile = 8 * 1024 * 1024; // bytes; engine/exchange/files/model_file.hpp refuses more
 
-// False when the browser refused, and the text stands selected in a dialog instead.
+// False if the browser refused, and the text is shown selected in a dialog instead.
 export async function copyText(text) {
     try {
         await navigator.clipboard.writeText(text);
@@ -30,7 +30,7 @@ export function saveContent(name, content) { // bytes or text
     download(name, new Blob([content], { type: types[name.split('.').at(-1)] }));
 }
 
-const pixelsOfPicture = 2; // a CSS pixel: sharp in print and on a fine screen
+const pixelsOfPicture = 2; // per CSS pixel: sharp in print and on a fine screen
 
 function drawn(svg) {
     const address = URL.createObjectURL(new Blob([svg], { type: types.svg }));
@@ -99,7 +99,7 @@ export function createFiles({ open, tell, begun }) {
         try {
             await navigator.share({ title: title || 'Gusset', url: link });
         } catch (error) {
-            if (error.name !== 'AbortError') { // closing the sheet is no fault
+            if (error.name !== 'AbortError') { // closing the sheet is not an error
                 tell('The system did not share the link. Copy it instead.', true);
             }
         }
@@ -109,7 +109,7 @@ export function createFiles({ open, tell, begun }) {
         if (chooser.files.length > 0) {
             read(chooser.files[0]);
         }
-        chooser.value = ''; // the same file again is a change too
+        chooser.value = ''; // choosing the same file again is a change too
     });
     addEventListener('dragover', (event) => event.preventDefault());
     addEventListener('drop', (event) => {
@@ -119,8 +119,8 @@ export function createFiles({ open, tell, begun }) {
             read(file);
         }
     });
-    // Installed, the page is also what the system opens a file with. A reload brings the same file again, older
-    // than what has been made of it since.
+    // An installed page is also what the system opens a file with. A reload delivers the same file again, older
+    // than the edits made to it since.
     const isReload = performance.getEntriesByType('navigation')[0]?.type === 'reload';
     window.launchQueue?.setConsumer(async ({ files: [handle] }) => {
         if (handle && !isReload) {

@@ -1,4 +1,4 @@
-// While presenting, a ring around the pointer, so that the last row sees where it is.
+// While presenting, a ring around the pointer, so that the back row sees where it is.
 export function createHalo() {
     const ring = document.getElementById('pointer-halo');
     let shown = false;

@@ -1,19 +1,19 @@
-// Pointers and keys, from the browser's events to the program's. One finger, a pen or the mouse's main
-// button is a pointer; a second finger makes it a pinch until all have left; so does the middle button.
+// Pointers and keys, from the browser's events to the program's. One finger, a pen or the mouse's main button is a
+// pointer; a second finger makes it a pinch until all fingers are lifted; the middle button is a pinch too.
 const phases = { down: 0, move: 1, up: 2, cancel: 3, hold: 4 };
 const kinds = { mouse: 0, touch: 1, pen: 2 };
 const longPress = 500; // ms
 const restsWithin = 8; // CSS px
 const sameTap = 1000; // ms
 
-// A tap on the board may open a dialog under the finger. The click that the browser makes of the same tap is not
-// meant for what stands there now.
+// A tap on the board may open a dialog under the finger. The click that the browser makes from the same tap is not
+// meant for the dialog.
 function dropStrayClicks(canvas) {
     let tapped = -Infinity;
     addEventListener('pointerdown', () => { tapped = -Infinity; }, true);
     canvas.addEventListener('pointerup', ({ timeStamp }) => { tapped = timeStamp; });
     addEventListener('click', (event) => {
-        const isOfPointer = event.isTrusted && event.detail > 0; // and not of a key, or of a script
+        const isOfPointer = event.isTrusted && event.detail > 0; // not of a key or a script
         if (isOfPointer && event.target !== canvas && event.timeStamp - tapped < sameTap) {
             event.preventDefault();
             event.stopImmediatePropagation();
@@ -23,7 +23,7 @@ function dropStrayClicks(canvas) {
 
 export function listenToPointers(canvas, to) {
     const fingers = new Map(); // touches on the board, by pointerId, in order of arrival
-    let held = null; // pointerId of the one pointer in hand
+    let held = null; // pointerId of the one active pointer
     let pinching = false;
     let panFrom = null; // the place where the middle or the right button was last
     let rightFrom = null; // where the right button went down, until it has moved the board
@@ -45,16 +45,16 @@ export function listenToPointers(canvas, to) {
         return Math.hypot(x - from[0], y - from[1]);
     };
 
-    // Of our own: some browsers send no contextmenu for a finger, others in the middle of a stroke.
+    // A timer of our own: some browsers send no contextmenu for a finger, others send it in mid-stroke.
     function awaitLongPress(event) {
         pressedAt = place(event);
         const hold = () => {
             if (pressedAt && held === event.pointerId) {
                 send('hold', event);
-                to.released(); // the menu stands there at once
+                to.released(); // the menu opens there at once
             }
         };
-        // A frame later: on a busy page a finger's lifting may still wait to be heard.
+        // A frame later: on a busy page the event for lifting the finger may still be waiting.
         pressTimer = setTimeout(() => requestAnimationFrame(hold), longPress);
     }
 
@@ -107,7 +107,7 @@ export function listenToPointers(canvas, to) {
         }
     }
 
-    // The palm came before the pen: what it began is taken back.
+    // The palm came before the pen: what it began is undone.
     function letGoOfFingers(event) {
         penDown = true;
         if (held !== null && fingers.has(held)) {
@@ -119,7 +119,7 @@ export function listenToPointers(canvas, to) {
         pinching = false;
     }
 
-    // Two points side by side that move alike: a pan and no zoom.
+    // Two points side by side that move alike: a pan without zoom.
     function slide(from, to_, begins) {
         const beside = ([x, y]) => [x + 100, y];
         to.pinch(...from, ...beside(from), ...to_, ...beside(to_), begins ? 1 : 0);
@@ -190,7 +190,7 @@ export function listenToPointers(canvas, to) {
         const unit = [1, 16, canvas.clientHeight][event.deltaMode];
         to.wheel(...place(event), event.deltaX * unit, event.deltaY * unit, event.ctrlKey ? 1 : 0);
     }, { passive: false });
-    // A call, a dialog, another window: what was in hand is let go without effect.
+    // A call, a dialog, another window: the stroke in progress is dropped without effect.
     addEventListener('blur', () => {
         if (held !== null) {
             to.pointer(phases.cancel, kinds.mouse, 0, 0, 0);
@@ -208,7 +208,7 @@ export function listenToPointers(canvas, to) {
 const keys = {
     Delete: 0, Backspace: 0, Escape: 1, Home: 5,
     ArrowLeft: 6, ArrowRight: 7, ArrowUp: 8, ArrowDown: 9,
-    PageDown: 10, PageUp: 11, // what a presenter's clicker sends
+    PageDown: 10, PageUp: 11, // sent by a presenter's clicker
     ContextMenu: 12, Enter: 13,
 };
 const keysWithControl = { z: 2, y: 3, a: 4, 0: 5 };
@@ -232,8 +232,8 @@ const panelKeys = {
     PageUp: 8, PageDown: 9, Home: 10, End: 11, Escape: 12,
 };
 
-// In a panel (F6 leads there) its keys are all its own; on the board Tab stays the browser's, so that nobody
-// is caught in here.
+// While a panel has the focus (F6 leads there) all its keys are its own; on the board Tab is left to the browser,
+// so that nobody is trapped here.
 function panelKeyOf(event, inPanel) {
     if (event.ctrlKey || event.metaKey || event.altKey || (!inPanel && event.key !== 'F6')) {
         return undefined;
@@ -241,12 +241,12 @@ function panelKeyOf(event, inPanel) {
     return event.key === 'Tab' && event.shiftKey ? 2 : panelKeys[event.key];
 }
 
-// Figures typed on the board: of what is being drawn.
+// Digits typed on the board: a value for what is being drawn.
 function startsFigure(event) {
     return !event.ctrlKey && !event.metaKey && !event.altKey && /^[0-9.,=(−-]$/.test(event.key);
 }
 
-// Only while nothing of the page's own is being typed in or pressed; what is not ours stays the browser's.
+// Only while no element of the page itself is being typed in or pressed; other keys are left to the browser.
 export function listenToKeys({ press, pressInPanel, inPanel, type }) {
     addEventListener('keydown', (event) => {
         const onBoard = event.target === document.body || event.target.id === 'board';
@@ -260,7 +260,7 @@ export function listenToKeys({ press, pressInPanel, inPanel, type }) {
         } else if (key !== undefined) {
             press(key);
         } else if (startsFigure(event)) {
-            type(event.key); // it comes back as the text of a field
+            type(event.key); // comes back as the text of a field
         } else {
             return;
         }

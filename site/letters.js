@@ -1,9 +1,9 @@
-// Words in letters that the program's own typefaces lack, set by the browser in the system's: a run of them is
+// Words in letters that the program's own typefaces lack, drawn by the browser in the system's: a run of them is
 // drawn as a whole, so that scripts which join or reorder their letters come out right. The program keeps the
 // picture (web/ui/foreign.hpp).
 export function createLetters() {
     const paper = document.createElement('canvas').getContext('2d', { willReadFrequently: true });
-    const margin = 1; // px at each side, for what leans out
+    const margin = 1; // px on each side, for overhang
 
     const setFace = ({ size, strong, italic }) => {
         paper.font = `${italic ? 'italic ' : ''}${strong ? '600 ' : ''}${size}px system-ui, sans-serif`;
@@ -15,11 +15,11 @@ export function createLetters() {
             const { width, actualBoundingBoxRight } = paper.measureText(run);
             return Math.ceil(Math.max(width, actualBoundingBoxRight)) + 2 * margin;
         },
-        // Emoji bring their own colours, but the program has one ink: their dark parts take more of it.
+        // Emoji have their own colours, but the program has one ink: their dark parts get more of it.
         drawRun(run, look, { width, height, baseline }, into) {
             paper.canvas.width = width;
             paper.canvas.height = height;
-            setFace(look); // forgotten with the size
+            setFace(look); // reset by setting the size
             paper.fillText(run, margin, baseline);
             const { data } = paper.getImageData(0, 0, width, height);
             for (let i = 0; i < into.length; ++i) {

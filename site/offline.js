@@ -1,5 +1,5 @@
-// Registers the service worker, and offers a newer version of the page when there is one: offered, never
-// forced, and the board is saved before the page is loaded again.
+// Registers the service worker, and offers a newer version of the page when there is one: it is never forced, and
+// the board is saved before the page is reloaded.
 export function workOffline(saveWork) {
     if (!('serviceWorker' in navigator)) {
         return;
@@ -19,7 +19,7 @@ export function workOffline(saveWork) {
     }
 
     document.getElementById('update-now').addEventListener('click', () => {
-        if (waiting.state !== 'installed') { // another tab has said so before, or a still newer one came
+        if (waiting.state !== 'installed') { // another tab has accepted it already, or a still newer one came
             loadAgain();
             return;
         }
@@ -28,7 +28,7 @@ export function workOffline(saveWork) {
     });
     document.getElementById('update-later').addEventListener('click', () => { bar.hidden = true; });
     navigator.serviceWorker.addEventListener('controllerchange', () => {
-        if (taken) { // and not on the first visit, when the worker comes into its own
+        if (taken) { // not on the first visit, when the worker takes control
             taken = false;
             loadAgain();
         }

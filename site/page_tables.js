@@ -1,16 +1,16 @@
-// The model's tables of the page as tables to type in. The program writes each cell as a button
-// (web/app/page/page_tables): pressed, it gives way to an input; Enter goes on to the cell below, Tab to the next
-// one, Escape leaves it as it was.
+// The page's tables of the model, for typing. The program writes each cell as a button (web/app/page/page_tables):
+// when pressed it is replaced by an input; Enter goes on to the cell below, Tab to the next one, Escape leaves it
+// unchanged.
 import { pastedRows } from './field.js';
 
-// `send` hands a text to the program, which may answer by new tables (replace) before it returns.
+// `send` passes a text to the program, which may reply with new tables (replace) before it returns.
 export function editTables(content, send) {
     let wasReplaced = false;
 
     const cells = () => [...content.querySelectorAll('[data-cell]')];
     const cellNamed = (key) => cells().find((button) => button.dataset.cell === key);
 
-    // The button that the keyboard was on, or its like, keeps the focus when the tables are written anew.
+    // The button that had the keyboard focus, or the equivalent one, keeps it when the tables are rewritten.
     function focusOn(key) {
         const buttons = [...content.querySelectorAll('[data-cell], [data-press]')];
         buttons.find(({ dataset }) => key === (dataset.cell ?? dataset.press))?.focus();
@@ -32,7 +32,8 @@ export function editTables(content, send) {
         return wasReplaced;
     }
 
-    // The tables may be written anew before the next cell is looked for: the one below is known by its place.
+    // The tables may be rewritten before the next cell is looked up, so the one below is identified by its
+    // position.
     function placeBelow(input) {
         const cell = input.closest('td, th');
         const table = [...content.querySelectorAll('table.model')].indexOf(input.closest('table'));
@@ -49,7 +50,7 @@ export function editTables(content, send) {
         return all[all.indexOf(key) + step];
     }
 
-    // A text that is refused stays, to be mended; the program has said why. True when typing is over.
+    // A refused text stays, to be corrected; the program has said why. True when typing is over.
     function finish(input, button, typed) {
         const { cell: key, text } = button.dataset;
         if (input.dataset.ended || (typed !== text && commit(key, typed))) {
@@ -63,7 +64,7 @@ export function editTables(content, send) {
         return true;
     }
 
-    // To take an input away can blur it, which must not end it again.
+    // Removing an input can blur it, which must not end it again.
     function giveUp(input, button) {
         input.dataset.ended = 'true';
         input.replaceWith(button);

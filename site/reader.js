@@ -1,17 +1,17 @@
-// The program's word on what is stored, one text apart from another: a text that it fails on harms only itself,
-// as the next is read by a new program.
+// Lets the program judge what is stored, one text at a time: a text that crashes it affects only itself, since the
+// next is read by a new program.
 
-// `load` resolves to a whole program, `first` is one to begin with.
+// `load` resolves to a whole program; `first` is one to start with.
 export function createReader(load, first = null) {
     let program = first;
     let page = 0; // one that draws nothing, for pictures
 
-    // Resolves to `answer(program)`, or `nothing` where that makes the program fail.
+    // Resolves to `answer(program)`, or to `nothing` if that makes the program fail.
     async function ask(answer, nothing) {
         await ready();
         const said = answer(program);
         if (program.lacksRest()) {
-            return ask(answer, nothing); // by one that is whole
+            return ask(answer, nothing); // by a whole program
         }
         return program.hasFailed() ? nothing : said;
     }
@@ -27,7 +27,7 @@ export function createReader(load, first = null) {
     return {
         reads: (text) => ask(() =>
             program.withTexts([text], (address) => program._gussetReads(address)) === 1, false),
-        // As SVG, in the colours of this palette; empty where the text can't be read.
+        // As SVG, in the colours of this palette; empty if the text can't be read.
         drawing: (text, palette) => ask(() => {
             page ||= program._gussetReader();
             return program.withTexts([text], (saved) =>

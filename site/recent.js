@@ -1,4 +1,4 @@
-// The list of boards that this browser keeps: a dialog of the page, read and pressed like any other.
+// The list of boards that this browser keeps: a dialog of the page, read and operated like any other.
 import { goToPlace, recentBoards } from './storage.js';
 
 const dialog = document.getElementById('recent-dialog');
@@ -14,7 +14,7 @@ function spanOf(text) {
     return span;
 }
 
-// The title says what it is, so the picture itself says nothing.
+// The title describes it, so the picture has no text of its own.
 function pictureOf(svg) {
     const image = document.createElement('img');
     image.alt = '';
@@ -37,10 +37,10 @@ function entry(board, svg, press) {
 
 const palettes = ['paper', 'dark', 'sun']; // web/ui/palette.hpp
 
-// `goTo` stores the board that is shown, and calls what it is given; `newReader` gives the program's word on what
-// is stored (reader.js), for as long as the list is made.
+// `goTo` stores the board that is shown, then calls its argument; `newReader` gives access to the program's reading
+// of what is stored (reader.js) while the list is made.
 export function createRecent({ tell, goTo, newReader }) {
-    let shown = 0; // how often, since a list may come when the next one is wanted
+    let shown = 0; // a counter, since a list may arrive when the next one is wanted
     async function open(name) {
         dialog.close();
         if (await goTo(() => goToPlace(name))) {

@@ -1,6 +1,6 @@
-// The program that fails is started again: how often, and with which board.
+// A program that fails is restarted: how often, and with which board.
 const calm = 10000; // ms without a failure, after which the next one counts as the first
-const mostFailures = 3; // one soon after another: an empty board has failed too by the next
+const mostFailures = 3; // in quick succession: by the next an empty board has failed too
 
 export function countFailures() {
     let count = 0;
@@ -10,16 +10,16 @@ export function countFailures() {
             clearTimeout(timer);
             return ++count;
         },
-        // However long it took to load.
+        // However long loading took.
         startedAgain() {
             timer = setTimeout(() => { count = 0; }, calm);
         },
     };
 }
 
-// How the board comes back after the program has failed `count` times, one soon after another: as it was stored
-// last, or opened; as it was before it was opened; with its last step undone; not at all, an empty one. Null when
-// the program is better left alone.
+// How the board comes back after the program has failed `count` times in quick succession: as last stored or
+// opened; as before it was opened; with its last step undone; or not at all, as an empty board. Null if the program
+// should not be restarted.
 export function wayBack(count, work, isOpened) {
     if (count > mostFailures) {
         return null;

@@ -1,12 +1,12 @@
-// What the page does when it does not start: a script is missing or damaged, or of another version than the
-// rest. It says so, drops what the browser keeps of the page, fetches all of it afresh and starts again: once,
-// then it only says so. A script of its own, and no module, so that it runs whatever became of the others.
+// What the page does if it does not start because a script is missing, damaged or of a different version from the
+// rest. It says so, deletes what the browser keeps of the page, fetches all of it again and restarts: once; after
+// that it only says so. It is a separate script and not a module, so that it runs whatever happened to the others.
 (() => {
-    const mark = 'gusset.afresh'; // in the tab's own storage, from the first failure to the next good start
-    const slow = 20000; // ms: then it is said that the page is still being loaded
-    const patience = 60000; // ms, for all of it to be fetched afresh
+    const mark = 'gusset.afresh'; // in session storage, from the first failure to the next successful start
+    const slow = 20000; // ms: then a notice says that the page is still loading
+    const patience = 60000; // ms, for fetching all of it again
     let isOver = false;
-    let hasStarted = false; // what went wrong before, if anything, was not the page's
+    let hasStarted = false; // whatever went wrong before it was not the page's fault
 
     async function say(text, offersAgain) {
         if (document.readyState === 'loading') {
@@ -32,12 +32,12 @@
             sessionStorage.setItem(mark, '1');
             return isFirst && sessionStorage.getItem(mark) === '1';
         } catch {
-            return false; // nothing would tell the second time from the first
+            return false; // nothing would distinguish the second attempt from the first
         }
     }
 
-    // Read to its end, so that the browser's own cache has it. A page in the place of a script or a picture is not
-    // from our server: a network that wants a password first answers so for every name.
+    // Read to the end, so that the browser's own cache has it. An HTML page in place of a script or a picture is
+    // not from our server: a network that asks for a password first answers every request with one.
     async function isFetched(name) {
         const response = await fetch(name, { cache: 'reload' });
         await response.arrayBuffer();
@@ -45,7 +45,7 @@
         return response.ok && (name === location.href || !isPage);
     }
 
-    // False where the server does not have all of it now: then what is kept here is left alone.
+    // False if the server does not have all of it now: then what is kept here is left alone.
     async function fetchAfresh() {
         const files = performance.getEntriesByType('resource').map(({ name }) => name)
             .filter((name) => name.startsWith(location.origin) && !name.endsWith('/'));

@@ -1,43 +1,43 @@
-// The work in local storage. It stands in places: a place is one board with its undo, and belongs to the
-// tab that has it open; no other tab writes there. The rule, when a tab opens:
+// The work in local storage. It is kept in places: a place is one board with its undo history, and belongs to the
+// tab that has it open; no other tab writes there. The rule when a tab opens:
 //   1. the place it had before (a reload), if no other tab has it;
-//   2. else the place written last that is whole, if no other tab has it;
-//   3. else a new place, beginning as a copy of the one written last: the later tab says so, and from the
-//      first change there on they are two boards.
-// A board that came by a link gets a new place as soon as it is changed, so that what was there before stays
-// in the list of recent boards. The eight places written last are kept, and all that are open.
+//   2. else the intact place written last, if no other tab has it;
+//   3. else a new place, starting as a copy of the one written last: the later tab says so, and from the first
+//      change on they are two separate boards.
+// A board that came by a link gets a new place as soon as it is changed, so that what was there before stays in
+// the list of recent boards. The eight places written last are kept, and all that are open.
 //
-// Who has a place open is known by a lock of the browser (Web Locks), which ends with the tab however the
-// tab ends. Where there are no locks (a page without https), a tab that sees another one write to its place
-// leaves it to that one and goes on in a new place.
+// An open place is held by a browser lock (Web Locks), which is released when the tab ends, however it ends.
+// Without locks (a page without https), a tab that sees another one write to its place leaves the place to that
+// one and continues in a new place.
 //
-// Each place is two copies written in turn, so that one is whole whatever happens during a write, and a third
-// one in IndexedDB (disk.js), which reaches the disk sooner. Each begins with a number that grows, the time of
-// writing; the program finds out itself whether one is damaged. When local storage is full, the place written
-// longest ago gives up its two copies there.
+// Each place has two copies written in turn, so that one is intact whatever happens during a write, and a third
+// one in IndexedDB (disk.js), which reaches the disk sooner. Each starts with an increasing number, the time of
+// writing; the program itself finds out whether a copy is damaged. When local storage is full, the place written
+// longest ago loses its two copies there.
 import { diskWorks, forgetOnDisk, onDisk, putOnDisk } from './disk.js';
 
 const prefix = 'gusset.work.';
 const keptPlaces = 8;
-const patience = 500; // ms for a lock that a page being reloaded still has
+const patience = 500; // ms for a lock that a page being reloaded still holds
 const century = 100 * 365.25 * 86400e3; // ms
-const ownKey = 'gusset.place'; // in the tab's own storage
+const ownKey = 'gusset.place'; // in session storage
 
-let place = ''; // '': the keys of the time when there was one place only
+let place = ''; // '': the keys from when there was only one place
 let release = () => {};
 let wantsNewPlace = false;
-let copiedModel = null; // of another place, while nothing in the copy has been changed
+let copiedModel = null; // of another place, until something in the copy is changed
 let hasLeft = false; // for another place, which a reload will show
-let onDiskThen = new Map(); // the third copies, as the page found them, and of this place as it is
-let last = { newer: '', older: '' }; // what was stored last, or would have been
-let isStored = false; // this place has what was stored last
-let newest = 0; // number of what was written last in any place, as far as this tab knows
+let onDiskThen = new Map(); // the third copies as the page found them, with the current one of this place
+let last = { newer: '', older: '' }; // what was last stored, or would have been
+let isStored = false; // this place holds what was last stored
+let newest = 0; // number of the latest write in any place, as far as this tab knows
 
 const slotsOf = (name) => ['0', '1'].map((slot) => prefix + (name === '' ? '' : `${name}.`) + slot);
 const lockOf = (name) => `${prefix}${name}`;
 const newName = () => Math.random().toString(36).slice(2, 10);
 
-// -1 where there is no time at the beginning, or none that a clock has shown.
+// -1 if the text does not start with a time, or starts with an impossible one.
 function numberOf(text) {
     const number = Number.parseInt(text ?? '', 10);
     return number > 0 && number <= Date.now() + century ? number : -1;
@@ -45,7 +45,7 @@ function numberOf(text) {
 
 const bodyOf = (text) => (text ?? '').replace(/^\d+ /, '');
 
-// The newer first.
+// Newer first.
 function copiesOf(name) {
     return slotsOf(name)
         .map((slot) => ({ slot, text: localStorage.getItem(slot) }))
@@ -53,7 +53,7 @@ function copiesOf(name) {
         .sort((one, other) => numberOf(other.text) - numberOf(one.text));
 }
 
-// Names, the one written last first.
+// Names, the latest written first.
 function places() {
     const names = new Set(onDiskThen.keys());
     for (let i = 0; i < localStorage.length; ++i) {
@@ -66,7 +66,7 @@ function places() {
     return [...names].sort((one, other) => written(other) - written(one));
 }
 
-// Resolves to whether this tab has the place now; then until it leaves it or ends.
+// Resolves to whether this tab now holds the place; it keeps it until it leaves it or ends.
 function take(name, wait) {
     if (!navigator.locks) {
         return Promise.resolve(true);
@@ -97,7 +97,7 @@ function settleIn(name) {
     remember();
 }
 
-// The texts of a place that the program can read, the newer first. Each is judged by itself.
+// The texts of a place that the program can read, newer first. Each is judged separately.
 async function wholeCopies(name, reads) {
     const whole = [];
     for (const text of new Set(copiesOf(name).map((copy) => bodyOf(copy.text)))) {
@@ -114,9 +114,9 @@ async function takeNew() {
     return name;
 }
 
-// A tab's own storage is copied when the tab is duplicated, so the lock has the last word; and a page being
-// reloaded writes as long as it has the lock, so its place is read behind it. What can not be read is left
-// where it is, and told: it may be for a later version to read.
+// Session storage is copied when a tab is duplicated, so the lock decides; and a page being reloaded writes as long
+// as it holds the lock, so its place is read only after that. What can not be read is left where it is, and
+// reported: a later version may be able to read it.
 async function findPlace(reads) {
     const own = sessionStorage.getItem(ownKey);
     const names = places();
@@ -140,16 +140,16 @@ async function findPlace(reads) {
     return { name: await takeNew(), texts: [], isCopy: false, isDamaged };
 }
 
-// A saved work's model stands as one line of JSON under the line that names it (web/app/state/session.cpp).
+// The model of saved work is one line of JSON below the line that names it (web/app/state/session.cpp).
 export function modelOf(text) {
     const begins = text.indexOf('\n', text.search(/^model /m)) + 1;
     const ends = text.indexOf('\n', begins);
     return text.slice(begins, ends < 0 ? undefined : ends);
 }
 
-// The newer copy of the work and the older one, empty texts for none; whether they are a copy of a board that
-// another tab has open; whether the board that should be here can't be read; and the place that they are from,
-// null for none of this tab's own. `reads` resolves to whether the program can read a text.
+// The newer and the older copy of the work, empty texts for none; whether they are a copy of a board that another
+// tab has open; whether the board that should be here can't be read; and the place that they are from, null if it
+// is not this tab's. `reads` resolves to whether the program can read a text.
 export async function openWork(reads) {
     try {
         onDiskThen = await onDisk();
@@ -166,17 +166,17 @@ export async function openWork(reads) {
     }
 }
 
-// Where the board that is shown is kept; null when it is not, as long as somebody only looks at it.
+// Where the board that is shown is kept; null if it is not, as long as somebody only looks at it.
 export function boardPlace() {
     return isStored && !wantsNewPlace ? place : null;
 }
 
-// What was to be stored last, whether the browser took it or not.
+// What was last to be stored, whether or not the browser accepted it.
 export function lastWork() {
     return last;
 }
 
-// Gives back the name of the place that was left.
+// Returns the name of the place that was left.
 function moveToNewPlace() {
     const left = place;
     release();
@@ -187,16 +187,16 @@ function moveToNewPlace() {
 
 const isInPlace = (model) => isStored && modelOf(last.newer) === model;
 
-// Another board is shown in this tab from now on, and the place is left as it is; unless it is the very board of
-// the place, to which Back has led again.
+// Another board is shown in this tab from now on, and the place is left as it is; unless it is exactly the board of
+// the place, reached again by Back.
 export function useNewPlaceForChanges(model = '') {
     wantsNewPlace = !isInPlace(model);
 }
 
 const clearSlots = (name) => slotsOf(name).forEach((slot) => localStorage.removeItem(slot));
 
-// Those that no tab has open, the one written last first. The lock of the place `left` just now may still be
-// on its way out.
+// Those that no tab has open, the latest written first. The lock of the place `left` just now may not have been
+// released yet.
 async function shutPlaces(left) {
     const open = new Set((await navigator.locks?.query())?.held.map(({ name }) => name));
     open.delete(lockOf(left));
@@ -220,7 +220,7 @@ function fits(slot, text) {
     }
 }
 
-// Unless something newer was stored in the place `name` meanwhile.
+// Unless something newer has been stored in the place `name` meanwhile.
 async function makeRoom(name, slot, text) {
     for (const old of (await shutPlaces(null)).reverse()) {
         if (name !== place || onDiskThen.get(name) !== text) {
@@ -236,13 +236,13 @@ async function makeRoom(name, slot, text) {
 
 export function storeWork(text) {
     if (hasLeft) {
-        return true; // was stored before
+        return true; // has been stored already
     }
     if (copiedModel !== null && copiedModel === modelOf(text)) {
-        return true; // stands in the other tab's place
+        return true; // is stored in the other tab's place
     }
     copiedModel = null;
-    if (wantsNewPlace && isInPlace(modelOf(text))) { // the other one was only looked at: Undo has led back
+    if (wantsNewPlace && isInPlace(modelOf(text))) { // the other one was only looked at, and Undo has led back
         wantsNewPlace = false;
     }
     last = { newer: text, older: last.newer };
@@ -251,7 +251,7 @@ export function storeWork(text) {
             forgetOldPlaces(moveToNewPlace()).catch(() => {}); // then there are more of them
         }
         const copies = copiesOf(place);
-        // Also where the clock was turned back: else this would count as written long ago, and be forgotten.
+        // Also after the clock was turned back: otherwise this would count as written long ago, and be deleted.
         newest = Math.max(Date.now(), newest + 1, numberOf(copies[0].text) + 1);
         const older = copies.filter(({ slot }) => slot !== null)[1];
         const numbered = `${newest} ${text}`;
@@ -260,7 +260,7 @@ export function storeWork(text) {
         isStored = fits(older.slot, numbered);
         if (!isStored) {
             isStored = diskWorks();
-            makeRoom(place, older.slot, numbered).catch(() => {}); // then the third copy is all there is
+            makeRoom(place, older.slot, numbered).catch(() => {}); // then there is only the third copy
         }
     } catch {
         isStored = false;
@@ -268,7 +268,7 @@ export function storeWork(text) {
     return isStored;
 }
 
-// Without locks: another tab wrote where this one does.
+// Without locks: another tab has written to this tab's place.
 export function watchOtherTabs(tell) {
     addEventListener('storage', ({ key }) => {
         if (!navigator.locks && slotsOf(place).includes(key)) {
@@ -287,15 +287,15 @@ function titleOf(text) {
     }
 }
 
-const minute = 60e3; // ms, that the clocks of a day may differ by
+const minute = 60e3; // ms, tolerance for ordinary clock corrections
 
-// Null where there is none, or one to come: the clock was turned back since.
+// Null if there is none, or if it is in the future because the clock was turned back since.
 function timeOf(number) {
     return number < 0 || number > Date.now() + minute ? null : new Date(number);
 }
 
-// All boards but the one that is shown, the latest first: { name, title, time, text }; no text where it can not be
-// read, no time where that can not be told.
+// All boards but the one that is shown, latest first: { name, title, time, text }; without text if it can not be
+// read, without time if that is unknown.
 export async function recentBoards(reads) {
     const boards = [];
     try {
@@ -309,11 +309,11 @@ export async function recentBoards(reads) {
     return boards;
 }
 
-// False when another tab has it open. Store the board first: nothing is stored any more until the page is
-// loaded again, and shows that place.
+// False if another tab has it open. Store the board first: nothing more is stored until the page is reloaded, which
+// then shows that place.
 export async function goToPlace(name) {
     const leave = release;
-    if (name !== place) { // as it is when a link was only looked at
+    if (name !== place) { // it is the same when a link was only looked at
         if (!await take(name, false)) {
             return false;
         }

@@ -1,14 +1,14 @@
-// Only with ?test in the address: what stands where and what is known, so that the browser tests can press
-// real buttons with real pointer events and compare; and the program made to fail.
+// Only with ?test in the address: where things are and what is known, so that the browser tests can press real
+// buttons with real pointer events and compare; and a way to make the program fail.
 import { reachedDisk } from './disk.js';
 
-let fatal = ''; // what no model may hold, of this program or the next
+let fatal = ''; // a text that makes this program or the next fail if a model contains it
 
 export function installTestHook(program, page, drawFrame) {
     const observe = () => JSON.parse(program.UTF8ToString(program._gussetObserve(page)));
     const nextFrame = () => new Promise((resolve) => requestAnimationFrame(resolve));
 
-    // Resolves when three frames of the browser have passed and the program drew in none of them.
+    // Resolves after three browser frames in which the program drew nothing.
     async function idle() {
         let last = observe().frames;
         for (let quiet = 0; quiet < 3;) {

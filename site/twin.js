@@ -1,5 +1,5 @@
-// The same results as real HTML: hidden from the eye while the board is used, always there for a screen
-// reader, and a page of its own to read, search and print.
+// The same results as real HTML: visually hidden while the board is used, always available to a screen reader, and
+// a page of its own to read, search and print.
 import { editTables } from './page_tables.js';
 
 export function createTwin({ wantWorking, drawNow, fieldDone }) {
@@ -23,7 +23,7 @@ export function createTwin({ wantWorking, drawNow, fieldDone }) {
     }
 
     document.getElementById('skip').addEventListener('click', (event) => {
-        event.preventDefault(); // the fragment is the model's
+        event.preventDefault(); // the fragment belongs to the model
         show();
     });
     document.getElementById('close-tables').addEventListener('click', close);
@@ -46,7 +46,7 @@ export function createTwin({ wantWorking, drawNow, fieldDone }) {
     return {
         show,
         set(html, summary) {
-            tables.replace(html); // all that a user typed was escaped by the program
+            tables.replace(html); // everything a user typed has been escaped by the program
             canvas.setAttribute('aria-label', summary);
         },
         announce: (text) => { announcer.textContent = text; },

@@ -1,5 +1,5 @@
-// How large the board is: in the page's pixels, which the program is told with what its user prefers, and in the
-// screen's own, which the canvas has.
+// The size of the board: in CSS pixels, which the program gets together with the user's preferences, and in device
+// pixels, which the canvas has.
 
 // The queries are made once: reading one is cheap, making one is not.
 const queries = {
@@ -14,7 +14,7 @@ function preferences() {
         (queries.still.matches ? 4 : 0) | (queries.coarse.matches ? 8 : 0);
 }
 
-// `changed(width, height, ratio, safe, preferences)` is called when something of it has changed.
+// `changed(width, height, ratio, safe, preferences)` is called when any of these has changed.
 export function createViewport(canvas, changed) {
     let pixels = { width: 1, height: 1 }; // of the canvas, as the browser will show it
     let knownRatio = 0;
@@ -23,13 +23,13 @@ export function createViewport(canvas, changed) {
         const box = canvas.getBoundingClientRect();
         const safe = parseFloat(getComputedStyle(document.getElementById('safe-area')).paddingBottom) || 0;
         knownRatio = devicePixelRatio;
-        if (box.width > 0) { // else the tables are read: the board keeps its shape
+        if (box.width > 0) { // else the tables are shown: the board keeps its size
             changed(box.width, box.height, devicePixelRatio, safe, preferences());
         }
     }
 
-    // `exact` is the observer's count, where it has one. It counts the screen's own pixels, which are others
-    // than the page's where a browser pretends to be a device.
+    // `exact` is the observer's count, if it has one. It counts real device pixels, which differ from the page's if
+    // a browser emulates a device.
     function setPixels(exact) {
         const box = canvas.getBoundingClientRect();
         const width = Math.max(1, Math.round(box.width * devicePixelRatio));
@@ -44,7 +44,8 @@ export function createViewport(canvas, changed) {
             setPixels();
             send();
         },
-        // Before a frame. A window dragged to another screen changes the ratio and no size: no observer tells.
+        // Before a frame. Dragging a window to another screen changes the ratio but no size, and no observer
+        // reports it.
         fit() {
             if (devicePixelRatio !== knownRatio) {
                 this.measure();

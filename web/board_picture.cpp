@@ -12,7 +12,7 @@ namespace {
 
 constexpr Vec2 kSmall{240, 150}; // CSS px
 
-// As it opens, on a small sheet, with nothing on it but the truss itself.
+// The board as it opens, on a small sheet, with only the truss on it.
 AppState onSmallSheet(const Truss& truss) {
     AppState state = startWith(truss);
     View& view = state.view;

@@ -1,5 +1,5 @@
 #pragma once
-// The board as a drawing that stands alone, for files and for the list of recent boards.
+// The board as a standalone drawing, for files and for the list of recent boards.
 
 #include "page.hpp"
 
@@ -11,7 +11,7 @@ namespace gusset {
 [[nodiscard]] MeasureText measuring(const Ui&); // labels in the page's own typeface
 // What the board shows, as SVG. Precondition: the page draws.
 [[nodiscard]] std::string pictureOf(const Page&);
-// A saved work (app/state/session) as a small SVG without words; empty when it can't be read.
+// Saved work (app/state/session) as a small SVG without words; empty if it can't be read.
 [[nodiscard]] std::string smallPicture(PaletteName, std::string_view saved);
 
 } // namespace gusset

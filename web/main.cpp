@@ -1,5 +1,5 @@
 // The program as the page's scripts see it: start, frame, leave. Everything else comes in through
-// platform/platform_web.cpp and goes on in page.cpp.
+// platform/platform_web.cpp and is handled in page.cpp.
 
 #include "app/state/session.hpp"
 #include "app/state/update.hpp"
@@ -24,7 +24,7 @@ bool makeContextCurrent() {
     attributes.majorVersion = 2;
     attributes.alpha = false; // the paper is opaque
     attributes.depth = false;
-    attributes.antialias = false; // our edges are soft by themselves
+    attributes.antialias = false; // the shaders smooth their own edges
     const auto context = emscripten_webgl_create_context("#board", &attributes);
     return context > 0 &&
            emscripten_webgl_make_context_current(context) == EMSCRIPTEN_RESULT_SUCCESS;
@@ -33,10 +33,10 @@ bool makeContextCurrent() {
 void startImGui() {
     ImGui::CreateContext();
     ImGuiIO& io = ImGui::GetIO();
-    io.IniFilename = nullptr; // there are no files
+    io.IniFilename = nullptr; // there is no file system
     io.LogFilename = nullptr;
     io.ConfigFlags |= ImGuiConfigFlags_NavEnableKeyboard;
-    io.ConfigInputTextCursorBlink = false; // nothing is drawn while nothing changes
+    io.ConfigInputTextCursorBlink = false; // nothing is redrawn while nothing changes
     io.ConfigWindowsMoveFromTitleBarOnly = true;
     ImGui_ImplOpenGL3_Init("#version 300 es");
 }
@@ -45,9 +45,9 @@ void startImGui() {
 
 extern "C" {
 
-// `newer` and `older`: the two copies of the work in local storage, or empty. `failures` of the
-// program on this work one after another, before this start. The page is the scripts' to hand back
-// with every frame, and lives as long as they do.
+// `newer` and `older`: the two copies of the work in local storage, or empty. `failures`: how often
+// in a row the program has failed on this work before this start. The scripts pass the page back
+// with every call, and it lives as long as they do.
 EMSCRIPTEN_KEEPALIVE gusset::Page* gussetStart(const char* address, const char* newer,
                                                const char* older, int failures) {
     auto page = std::make_unique<gusset::Page>();
@@ -67,21 +67,22 @@ EMSCRIPTEN_KEEPALIVE gusset::Page* gussetStart(const char* address, const char* 
     return page.release();
 }
 
-// A page that only looks at what is stored: it draws nothing, and what it fails on harms no other.
+// A page that only examines what is stored: it draws nothing, and a failure in it harms no other
+// page.
 EMSCRIPTEN_KEEPALIVE gusset::Page* gussetReader() {
     return std::make_unique<gusset::Page>().release();
 }
 
 EMSCRIPTEN_KEEPALIVE int gussetDraws(const gusset::Page* page) { return page->renderer ? 1 : 0; }
 
-// How many frames more the page wants.
+// How many more frames the page wants.
 EMSCRIPTEN_KEEPALIVE int gussetFrame(gusset::Page* page, int width, int height) {
     gusset::runFrame(*page, {width, height, page->viewport.pixelRatio},
                      emscripten_get_now() / 1000);
     return page->framesWanted;
 }
 
-// For good, as it seems: frames go on without drawing, for the page's own tables.
+// As if for good: frames go on without drawing, for the page's own tables.
 EMSCRIPTEN_KEEPALIVE void gussetContextLost(gusset::Page* page) { page->renderer.reset(); }
 
 EMSCRIPTEN_KEEPALIVE void gussetContextRestored(gusset::Page* page) {
@@ -105,7 +106,7 @@ EMSCRIPTEN_KEEPALIVE int gussetTakeAddress(gusset::Page* page, const char* link)
     return gusset::takeLinkOfBoard(page->state, link) ? 1 : 0;
 }
 
-// Good until the next call.
+// Valid until the next call.
 EMSCRIPTEN_KEEPALIVE const char* gussetAddress(gusset::Page* page, const char* current) {
     page->said = gusset::addressFor(*page, current);
     return page->said.c_str();
@@ -115,12 +116,12 @@ EMSCRIPTEN_KEEPALIVE int gussetKeysInPanel(const gusset::Page* page) {
     return page->panelKeys.inPanel() ? 1 : 0;
 }
 
-// Whether this copy of the work is whole.
+// Whether this copy of the work is intact.
 EMSCRIPTEN_KEEPALIVE int gussetReads(const char* saved) {
     return gusset::readSession(saved) ? 1 : 0;
 }
 
-// A saved work as a small SVG in the colours of this palette, or empty; good until the next call.
+// Saved work as a small SVG in the colours of this palette, or empty; valid until the next call.
 EMSCRIPTEN_KEEPALIVE const char* gussetSmallPicture(gusset::Page* page, const char* saved,
                                                     int palette) {
     constexpr int kLast = static_cast<int>(gusset::kPaletteNames.size()) - 1;
@@ -130,14 +131,15 @@ EMSCRIPTEN_KEEPALIVE const char* gussetSmallPicture(gusset::Page* page, const ch
     return page->said.c_str();
 }
 
-// When the scripts find no memory left for what they have to say.
+// Called when the scripts have no memory left to pass their texts.
 EMSCRIPTEN_KEEPALIVE void gussetAbort() { std::abort(); }
 
-// For tests of what the page does when the program fails: it does in the frame that first derives
-// from a model with this in its JSON.
+// For tests of what the page does when the program crashes: it aborts in the frame that first
+// derives from a model with this text in its JSON.
 EMSCRIPTEN_KEEPALIVE void gussetFailOn(gusset::Page* page, const char* text) { page->fatal = text; }
 
-// What a test may know, as JSON; good until the next call. Watches from the first call on.
+// What a test may know, as JSON; valid until the next call. Item logging starts with the first
+// call.
 EMSCRIPTEN_KEEPALIVE const char* gussetObserve(gusset::Page* page) {
     return gusset::observe(*page);
 }

@@ -28,7 +28,7 @@ namespace {
 constexpr int kFramesAfterChange = 3; // ImGui settles its layout within two
 constexpr float kPresentingText = 1.45F;
 constexpr double kLongestStep = 0.1;              // s: after an idle minute nothing should jump
-constexpr std::chrono::microseconds kSlice{5000}; // of a frame, for what takes long
+constexpr std::chrono::microseconds kSlice{5000}; // per frame, for long calculations
 
 PageLayout layoutOf(const Page& page) {
     return layoutFor(page.viewport, page.state.notebook, page.state.view.presenting);
@@ -47,7 +47,7 @@ bool tabIsOnScreen(const AppState& state, NotebookTab tab) {
 
 bool inGesture(const AppState& state) { return state.gesture.kind != GestureKind::None; }
 
-// What swings on the board goes on, and asks for the next frame.
+// Advances any animation on the board, and asks for the next frame.
 void moveOn(Page& page, double seconds) {
     const bool played = page.state.motion.plays;
     const Motion later =
@@ -58,8 +58,8 @@ void moveOn(Page& page, double seconds) {
     }
 }
 
-// What of this frame long calculations may take. The working of a page that is about to be printed
-// is wanted at once.
+// The share of this frame that long calculations may take. The working of a page about to be
+// printed is needed at once.
 Slice sliceOf(const Page& page) {
     if (page.workingAtOnce) {
         return wholeSlice();
@@ -72,7 +72,7 @@ Slice sliceOf(const Page& page) {
     return {.left = kSlice, .clock = clock, .moves = moves};
 }
 
-// What its page shows, if it is on the screen. True while there is more to do.
+// Derives what the open page shows. True while there is more to do.
 bool deriveResults(Page& page, Slice& slice) {
     const AppState& state = page.state;
     Derived& derived = page.derived;
@@ -103,7 +103,7 @@ void refreshLinkCode(Page& page) {
     }
 }
 
-// As a fault in a calculation does.
+// Fails as a bug in a calculation would.
 void failInTest(const Page& page) {
     if (!page.fatal.empty() &&
         writeModel(page.state.truss, Layout::Compact).find(page.fatal) != std::string::npos) {
@@ -206,7 +206,7 @@ Scene composeBoard(Page& page) {
     return scene;
 }
 
-// Onto the screen, unless it is there already.
+// Draws the frame, unless the screen already shows it.
 void show(Page& page, const Scene& scene, const Canvas& canvas) {
     ImGui::Render();
     page.renderer->prepare(scene, *page.ui.palette, canvas, page.screen);
@@ -217,7 +217,7 @@ void show(Page& page, const Scene& scene, const Canvas& canvas) {
     }
 }
 
-// The page's input element stands over the field that is being edited, wherever that is now.
+// Keeps the page's input element over the field being edited.
 void placeField(Page& page) {
     const std::optional<FieldId>& open = page.state.field.id;
     const std::optional<FieldPlace> place =
@@ -231,8 +231,8 @@ void placeField(Page& page) {
     }
 }
 
-// As soon as a change is more than a gesture in hand, and before the frame that shows it is on the
-// screen.
+// As soon as there is a change beyond a gesture in progress, and before the frame that shows it is
+// on the screen.
 void store(Page& page) {
     if (!storeWork(writeSession(page.state)) && !page.state.unsavedNote) {
         page.state.unsavedNote = true;
@@ -244,7 +244,7 @@ void store(Page& page) {
     page.boardIsStored = true;
 }
 
-// The scripts wait until the board rests before they ask for the link (addressFor).
+// The scripts wait until the board is at rest before they ask for the link (addressFor).
 void followWithAddress(Page& page) {
     if (page.addressRevision != page.state.revision ||
         !sameLoads(page.addressLoads, page.state.choice)) {
@@ -256,7 +256,7 @@ void followWithAddress(Page& page) {
 
 void refreshTwin(Page& page) {
     if (inGesture(page.state) || page.owner == PointerOwner::Panels) {
-        return; // read out when it is done, not at every pixel
+        return; // announced at the end of the drag, not at every pixel
     }
     std::string moving = movingHtml(page.state, page.derived);
     const bool hasWorking = page.workingInTwin && isShown(page.state, page.derived.working);

@@ -1,7 +1,7 @@
 #pragma once
-// The page as one value, and one frame of it: what the browser brought → state → solution → panels
-// → drawing → what the panels want of the browser. Without WebGL2 the same frame runs without
-// panels and drawing, so that links still open and the page's own tables still answer.
+// The page as one value, and one frame of it: events from the browser → state → solution → panels →
+// drawing → requests to the browser. Without WebGL2 the same frame runs without panels and drawing,
+// so that links still open and the page's own tables still work.
 
 #include "app/derived/derived.hpp"
 #include "app/fields/field.hpp"
@@ -24,7 +24,7 @@
 
 namespace gusset {
 
-// Who has the pointer, from its going down to its coming up.
+// Who has the pointer, from pointer down to pointer up.
 enum class PointerOwner { Nobody, Board, Panels };
 
 struct PageLook {
@@ -35,76 +35,76 @@ struct PageLook {
 };
 
 struct Page {
-    std::string address; // of this page, without a fragment
+    std::string address; // of this page, without its fragment
     AppState state;
     Derived derived;
     Viewport viewport;
     FieldHost field;
     Heights workingHeights;
 
-    std::optional<Renderer> renderer; // none: no WebGL2, or lost for good
+    std::optional<Renderer> renderer; // none: no WebGL2, or the context is lost for good
     Screen screen;
     Ui ui;
     PanelPointer panelPointer;
     PanelKeys panelKeys;
     std::optional<QrCode> linkCode; // while the share tab is open
-    std::string codedLink;          // that it was made of
-    bool canShareLinks = false;     // the system has a sheet for it
+    std::string codedLink;          // the link that it encodes
+    bool canShareLinks = false;     // the system has a share sheet
     PointerOwner owner = PointerOwner::Nobody;
-    bool pinching = false; // of the board
+    bool pinching = false; // two fingers are moving the board
     bool fieldShown = false;
     bool loupeShown = false; // in the last frame
     Cursor cursor = Cursor::Arrow;
-    std::optional<PageLook> pageLook; // that the page around the board has
+    std::optional<PageLook> pageLook; // of the page around the board, as last set
 
     int framesWanted = 3; // until nothing moves any more
     int framesDrawn = 0;
     double lastFrame = 0; // s
 
     bool workingInTwin = false;
-    bool workingAtOnce = false; // in the next frame, whole: it is about to be printed
+    bool workingAtOnce = false; // the next frame makes the working whole: it is about to be printed
     bool twinWantsWorking = false;
-    bool twinHasWorking = false;     // which may come later
+    bool twinHasWorking = false;     // the working may come later
     std::uint64_t frameRevision = 0; // of the state at the end of the last frame
-    std::string movingInTwin;        // envelope or influence line, as the page's tables have it
+    std::string movingInTwin;        // envelope or influence line, as shown in the page's tables
     std::string saidReading;         // of the influence line
-    std::uint64_t twinRevision = 0;  // what the page's tables show
+    std::uint64_t twinRevision = 0;  // the state that the page's tables show
     LoadChoice twinLoads;
-    std::uint64_t storedRevision = 0;  // what local storage holds, or need not hold
-    bool boardIsStored = false;        // and is this board: the view of it is worth keeping too
-    std::uint64_t addressRevision = 0; // that the browser's address was last told of
+    std::uint64_t storedRevision = 0; // the state that local storage holds, or need not hold
+    bool boardIsStored = false;       // it holds this board, so the view of it is worth keeping too
+    std::uint64_t addressRevision = 0; // the state last put into the browser's address
     LoadChoice addressLoads;
     std::uint64_t saidSerial = 0; // of the last message announced
     std::string saidVerdict;
 
-    std::string said; // what the scripts asked for last: a small picture, the address
+    std::string said; // the text that the scripts last asked for: a small picture, the address
 
     std::unique_ptr<ItemLog> items; // only in a test
     std::string observed;
-    std::string fatal; // only in a test: no model may hold it
+    std::string fatal; // only in a test: a text that makes the program fail if a model contains it
 };
 
-// A board that nobody asked for by a link: what was saved last (the newer of two copies that can be
+// The board when no link asks for one: what was saved last (the newer of two copies that can be
 // read), else the example that the page opens with.
 void putFirstBoard(Page&, std::string_view newer, std::string_view older);
 
-// How the work is taken up again after the program has failed on it.
+// How work resumes after the program has crashed on it.
 enum class Return {
     AsStored,
-    BeforeLastStep, // undone by one, as a redo brings it back
+    BeforeLastStep, // the last step undone, and available as a redo
     Empty,
 };
-// Instead of putFirstBoard, and with the notebook on its plainest page.
+// Instead of putFirstBoard, with the notebook on its simplest page.
 void putBoardBack(Page&, std::string_view newer, std::string_view older, Return);
 
-// What the address should say of the board, without '#'; empty where the truss is too large for a
-// link. An address that says the same in other words stays as it is.
+// The address for the board, without '#'; empty if the truss is too large for a link. An address
+// that says the same in other words is left as it is.
 [[nodiscard]] std::string addressFor(Page&, std::string_view current);
 
-// `now` in seconds. Ends with framesWanted saying how many frames are still to be drawn.
+// `now` in seconds. On return, framesWanted says how many frames are still to be drawn.
 void runFrame(Page&, const Canvas&, double now);
 
-// In the middle of anything, when the page may be closed next.
+// Called at any moment when the page may be about to close.
 void storeBeforeLeaving(Page&);
 
 } // namespace gusset

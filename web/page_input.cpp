@@ -14,8 +14,8 @@ namespace gusset {
 
 namespace {
 
-// Zoom by a wheel turned so many CSS pixels: a notch of a mouse (about 100) is a sixth nearer; a
-// pinch on a trackpad sends small steps.
+// Zoom per CSS pixel of wheel: one notch of a mouse (about 100) zooms in by a sixth; a pinch on a
+// trackpad sends small steps.
 constexpr double kZoomPerWheelPixel = 0.0015;
 constexpr double kZoomPerPinchPixel = 0.01;
 
@@ -41,7 +41,7 @@ void toPanels(Page& page, const PointerEvent& event) {
     }
 }
 
-// A pointer that nobody holds: a mouse on its way.
+// A pointer without a button held: a moving mouse.
 void hover(Page& page, const PointerEvent& event) {
     if (panelsCover(page, event.pixel)) {
         hoverNothing(page);
@@ -52,7 +52,7 @@ void hover(Page& page, const PointerEvent& event) {
     }
 }
 
-// Pressed anywhere else, the menu closes and the press does nothing more.
+// A press outside the menu closes it and does nothing else.
 bool onlyClosesMenu(Page& page, const PointerEvent& event) {
     if (!page.state.menu.open || event.phase != PointerPhase::Down) {
         return false;
@@ -67,7 +67,7 @@ bool onlyClosesMenu(Page& page, const PointerEvent& event) {
     return true;
 }
 
-// Long on the board, or by the right button, which nobody holds.
+// A long press on the board, or the right button, during which no one owns the pointer.
 void hold(Page& page, const PointerEvent& event) {
     const bool onBoard = page.owner == PointerOwner::Board ||
                          (page.owner == PointerOwner::Nobody && !panelsCover(page, event.pixel));
@@ -159,7 +159,7 @@ void take(Page& page, const FieldTyped& event) {
     update(page.state, actions);
 }
 
-// Of the page's own tables, which have inputs of their own.
+// Fields of the page's own tables, which have their own inputs.
 bool isOfPage(const FieldId& field) {
     return std::holds_alternative<PageCell>(field) || std::holds_alternative<PageRow>(field) ||
            field == FieldId(TitleField::Page);
@@ -172,14 +172,13 @@ void take(Page& page, const FieldDone& event) {
         finishBoardField(page.state, event, actions);
     } else if (!finishField(page.state, event, actions) &&
                !finishSeveral(page.state, event, actions)) {
-        page.field.done = event; // a panel's own
+        page.field.done = event; // one that a panel handles
     }
     update(page.state, actions);
 }
 
-// What a link or a file brought is not written over the saved work until it is changed here:
-// whoever only looks at a colleague's link loses nothing of their own. What a gesture in hand shows
-// is no change yet.
+// A board from a link or a file does not overwrite the saved work until it is changed here: looking
+// at a colleague's link must not lose one's own work. A gesture in progress is not yet a change.
 void take(Page& page, const OpenedText& event) {
     const bool changes = page.storedRevision != page.state.revision;
     if (changes && (page.boardIsStored || page.state.gesture.kind == GestureKind::None)) {
@@ -188,7 +187,7 @@ void take(Page& page, const OpenedText& event) {
     const std::uint64_t before = page.state.revision;
     update(page.state, {OpenText{event.text, event.label}});
     if (page.state.revision == before) {
-        textOpened(""); // refused: the board that was there is still the one to be kept
+        textOpened(""); // refused: the existing board is still the one to keep
         return;
     }
     textOpened(writeModel(page.state.committed, Layout::Compact));
@@ -198,7 +197,7 @@ void take(Page& page, const OpenedText& event) {
 
 void take(Page& page, const Said& event) { update(page.state, {Say{event.kind, event.text}}); }
 
-// Where there is room for one only, the board comes first; the header's button brings the notebook.
+// If there is room for only one, the board comes first; the header's button opens the notebook.
 void take(Page& page, const Viewport& event) {
     const bool shrunk = hasRoomForOneOnly(event) && !hasRoomForOneOnly(page.viewport);
     page.viewport = event;

@@ -1,5 +1,6 @@
 #pragma once
-// What the browser brought goes to the board or to the panels: the one place where that is decided.
+// Sends events from the browser to the board or to the panels: the only place where that is
+// decided.
 
 #include "page.hpp"
 

@@ -1,5 +1,5 @@
 #pragma once
-// What the panels want of the browser: files, links, pictures, other pages.
+// What the panels request of the browser: files, links, pictures, other pages.
 
 #include "page.hpp"
 

@@ -1,4 +1,4 @@
-// Which board a page begins with.
+// Which board the page starts with.
 #include "app/state/session.hpp"
 #include "app/state/update.hpp"
 #include "demo.hpp"
@@ -23,7 +23,7 @@ void putFirstBoard(Page& page, std::string_view newer, std::string_view older) {
         Outcome<Reading> demo =
             readModel({reinterpret_cast<const char*>(bytes.data()), bytes.size()});
         page.state = startWith(demo ? std::move(demo).value().truss : Truss{});
-        page.addressRevision = page.state.revision; // whoever only looks keeps the plain address
+        page.addressRevision = page.state.revision; // only looking keeps the plain address
     }
     page.storedRevision = page.state.revision;
 }
@@ -40,7 +40,7 @@ void putBoardBack(Page& page, std::string_view newer, std::string_view older, Re
     page.state.notebook.tab = NotebookTab::Model;
     page.state.view.memberFigure = MemberFigure::Force;
     page.state.view.showMovement = false;
-    page.storedRevision = page.state.revision; // until it is changed here
+    page.storedRevision = page.state.revision; // nothing to store until it is changed here
     page.addressRevision = 0;
 }
 

@@ -80,7 +80,7 @@ void counts(JsonText& json, const Page& page) {
     truth(json, "solved", page.derived.solution.solved);
     json.whole("solvedRevision", static_cast<long>(page.derived.revision));
     truth(json, "working", isShown(page.state, page.derived.working));
-    // Of the working that is at work; 0 when none is.
+    // Progress of the working being made; 0 if there is none.
     number(json, "workingShare", jobs.working.made ? jobs.working.job.share() : 0);
 }
 

@@ -1,5 +1,5 @@
-// node compress.mjs FOLDER: writes beside each file of a finished site that it makes smaller FILE.br and FILE.gz, for
-// hosts that hand these out. Those of files that have not changed stay.
+// node compress.mjs FOLDER: writes FILE.br and FILE.gz beside each file of a finished site that they make smaller,
+// for hosts that serve these. Those of unchanged files are kept.
 import { readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { brotliCompressSync, constants, gzipSync } from 'node:zlib';
@@ -22,7 +22,7 @@ const filesIn = (place) => readdirSync(place, { withFileTypes: true }).flatMap((
 });
 
 const files = filesIn(folder);
-for (const file of files.filter(isPacked)) { // of a file that is gone
+for (const file of files.filter(isPacked)) { // its file is gone
     if (timeOf(file.slice(0, -3)) === 0) {
         rmSync(file);
     }

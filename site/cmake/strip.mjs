@@ -1,10 +1,10 @@
-// node strip.mjs FROM TO: a script of the page as it is served, without its lines that are all comment or empty: a
-// sixth of what the scripts weigh compressed, before the first picture.
+// node strip.mjs FROM TO: writes a script of the page as it is served, without empty lines and comment-only lines:
+// a sixth of the compressed weight of the scripts before the first picture.
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 
 const [from, to] = process.argv.slice(2);
-let isInText = false; // of more than one line
+let isInText = false; // inside a template literal of several lines
 const kept = readFileSync(from, 'utf8').split('\n').filter((line) => {
     const isComment = /^\s*\/\//.test(line);
     if (isInText && isComment) {

@@ -1,10 +1,10 @@
-// The least of a browser that the program starts in: a canvas whose WebGL2 agrees to everything and draws nothing,
-// and a page that takes what it is told. So node can run the program's first frames when the page is built.
+// The minimum of a browser that the program starts in: a canvas whose WebGL2 accepts everything and draws nothing,
+// and a page that accepts everything. It lets node run the program's first frames when the page is built.
 import { readFileSync } from 'node:fs';
 
 const canvas = {};
 
-// What a call gives back that the program looks at.
+// Results of calls that the program uses.
 const answers = {
     getParameter: (what) => parameters[what] ?? 0,
     getSupportedExtensions: () => [],
@@ -36,7 +36,7 @@ const context = new Proxy({ canvas }, {
 Object.assign(canvas, { getContext: () => context, addEventListener() {} });
 Object.assign(globalThis, { window: globalThis, document: { querySelector: () => canvas }, WebGLRenderingContext: class {} });
 
-// What the program asks of the page (site/app.js, pageFor) and looks at the answer of. `stored` is kept.
+// The requests to the page (site/app.js, pageFor) whose results the program uses. `stored` is recorded.
 function pageThatTakesAll() {
     const page = { stored: '', canShareLinks: () => true, runWidth: () => 8 };
     page.storeWork = (text) => {
@@ -46,15 +46,15 @@ function pageThatTakesAll() {
     return new Proxy(page, { get: (known, name) => (name in known ? known[name] : () => {}) });
 }
 
-// Resolves to a program of this module: { texts, page, write, ...functions }. `write()`: its profile, as
-// wasm-split's instrumentation has it.
+// Resolves to a program of this module: { texts, page, write, ...functions }. `write()` returns its profile, in the
+// format of wasm-split's instrumentation.
 export async function startHere(create, file) {
     const page = pageThatTakesAll();
     const module = await WebAssembly.compile(readFileSync(file));
     let exports;
     const program = await create({
         page,
-        printErr() {}, // what an abort says
+        printErr() {}, // the message of an abort
         instantiateWasm(imports, done) {
             WebAssembly.instantiate(module, imports).then((instance) => {
                 ({ exports } = instance);

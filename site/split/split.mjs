@@ -1,9 +1,9 @@
-// node split.mjs gusset.js OUT WASM_SPLIT EXAMPLES: cuts the program, gusset.wasm beside gusset.js, in two files in
-// the folder OUT. gusset.wasm has what the first picture needs, gusset-rest.wasm the other functions.
+// node split.mjs gusset.js OUT WASM_SPLIT EXAMPLES: splits the program, gusset.wasm beside gusset.js, into two
+// files in the folder OUT. gusset.wasm has what the first picture needs, gusset-rest.wasm the other functions.
 //
-// Which these are is not listed anywhere: the program is run here, on a page that draws nothing, with the boards that
-// people open first, and Binaryen's wasm-split notes each function that is called. Of a board that needs another one
-// the first picture waits for the rest (site/program.js).
+// Which functions these are is not listed anywhere: the program is run here, on a page that draws nothing, with the
+// boards that people open first, and Binaryen's wasm-split records each function that is called. A board that needs
+// another one waits for the rest before its first picture (site/program.js).
 import { execFileSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
 import { copyFileSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
@@ -12,9 +12,10 @@ import { pathToFileURL } from 'node:url';
 import { startHere } from './bare_page.mjs';
 
 const [script, out, wasmSplit, examples] = process.argv.slice(2);
-// More than the method of joints, or checks and moving loads: what these need is a tenth of what the others do.
+// These need more than the method of joints, or have checks and moving loads: what is added for them is a tenth of
+// what the others need.
 const later = ['braced_tower.json', 'farm_bridge.json', 'missing_diagonal.json'];
-const settled = 8; // frames, by which nothing changes any more
+const settled = 8; // frames, after which nothing changes any more
 const sizes = [
     { width: 1366, height: 768, ratio: 1, preferences: 0 },
     { width: 390, height: 844, ratio: 3, preferences: 15 }, // all of them: dark, touched, …
@@ -24,7 +25,7 @@ const split = (...options) => execFileSync(wasmSplit, options, { stdio: ['ignore
 const whole = path.join(path.dirname(script), 'gusset.wasm');
 const probe = path.join(out, 'probe.wasm');
 
-// As site/app.js starts it: what is stored is read, the board put there, the link opened, and drawn.
+// As site/app.js starts it: reads what is stored, puts the board there, opens the link and draws.
 function showBoard(program, { size, link = '', work = '' }) {
     if (work !== '') {
         program.texts([work], program._gussetReads);
@@ -45,7 +46,7 @@ function showBoard(program, { size, link = '', work = '' }) {
     return page;
 }
 
-// A program that fails in its first frame is to do so, and not to wait for the rest.
+// A program that fails in its first frame must fail at once, and not wait for the rest.
 function fail(program) {
     try {
         program._gussetAbort();
@@ -54,7 +55,7 @@ function fail(program) {
     }
 }
 
-// The page without a link; and each example by a link as written by hand, by one of ours, and as it was left.
+// The page without a link; and each example by a handwritten link, by a generated one, and as saved work.
 async function boardsOpenedFirst(create) {
     const { examples: index } = JSON.parse(readFileSync(path.join(examples, 'index.json'), 'utf8'));
     const files = index.map(({ file }) => file).filter((file) => !later.includes(file));
@@ -73,7 +74,7 @@ async function boardsOpenedFirst(create) {
 }
 
 mkdirSync(out, { recursive: true });
-const module = path.join(out, 'gusset.mjs'); // the name says to node what it is
+const module = path.join(out, 'gusset.mjs'); // its extension tells node that it is a module
 copyFileSync(script, module);
 split('--instrument', whole, '-o', probe);
 const { default: create } = await import(pathToFileURL(module));
@@ -87,7 +88,7 @@ for (const board of await boardsOpenedFirst(create)) {
 }
 const profile = path.join(out, 'first.profile');
 split('--merge-profiles', ...profiles, '-o', profile);
-// Both name what they ask of each other by the program they are of, so that no other's part fits.
+// Both parts use a hash of the program in the names of their imports, so that parts of different builds don't fit.
 const name = createHash('sha256').update(readFileSync(whole)).digest('hex').slice(0, 8);
 split(whole, `--profile=${profile}`, '--enable-mutable-globals', '--export-prefix=%',
     `--placeholder-namespace=${name}`, `--import-namespace=${name}`,

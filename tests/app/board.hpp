@@ -1,6 +1,6 @@
 #pragma once
-// A board under test: the state with events fed to it as the page feeds them, places given in the
-// plane of the truss.
+// A board under test: the state with events fed to it as the page feeds them, at places given in
+// the plane of the truss.
 
 #include "app/derived/derived.hpp"
 #include "app/state/camera.hpp"
@@ -52,12 +52,12 @@ struct Board {
         move(to);
         up(to);
     }
-    // Down and resting there, until the page says that it was long.
+    // Pointer down and held still, until the page treats it as a long press.
     void hold(Vec2 world) {
         down(world);
         feed(PointerPhase::Hold, world);
     }
-    // As the page does after each frame: what can be tapped where it is drawn.
+    // As the page does after each frame: updates what can be tapped where it is drawn.
     void draw();
     void press(Key key) {
         Actions actions;
@@ -65,13 +65,13 @@ struct Board {
         update(state, actions);
     }
     void use(Tool tool) { act(SetTool{tool}); }
-    // What a page shows, to the end.
+    // Derives what a page shows, completely.
     void finish(bool (*derivePage)(const AppState&, Derived&, Slice&)) {
         Slice all = wholeSlice();
         while (derivePage(state, derived, all)) {
         }
     }
-    // The page of influence lines likewise, with a plot so many px wide.
+    // The same for the page of influence lines, with a plot of this width in px.
     InfluenceShown& line(double width) {
         Slice all = wholeSlice();
         while (deriveInfluence(state, derived.influence, width, all)) {
@@ -84,14 +84,14 @@ struct Board {
     }
 };
 
-// A slice that a single unit uses up, whatever it takes.
+// A slice that a single unit uses up, however short it is.
 [[nodiscard]] inline Slice oneUnit() {
     const auto reads = std::make_shared<int>(0);
     return {.left = std::chrono::microseconds{1},
             .clock = [reads] { return std::chrono::microseconds{(*reads)++}; }};
 }
 
-// Labels as wide as a common face sets them: 7.8 px a character, 9.5 px the bold ones of joints.
+// Label sizes of a common typeface: 7.8 px per character, 9.5 px for the bold names of joints.
 [[nodiscard]] inline Vec2 measure(const std::string& text, LabelKind kind) {
     int characters = 0;
     for (const char c : text) {

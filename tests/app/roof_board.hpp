@@ -1,5 +1,5 @@
 #pragma once
-// The roof of small_truss on a board: where most tests of tools begin.
+// The roof of small_truss on a board: the start of most tests of tools.
 
 #include "app/board.hpp"
 

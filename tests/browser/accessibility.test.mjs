@@ -1,5 +1,5 @@
-// The page by axe-core's rules (WCAG 2.2 A and AA), while the board is looked at and as a page to read; and
-// its ways for the keyboard.
+// The page against axe-core's rules (WCAG 2.2 A and AA), with the board and as a page to read; and its keyboard
+// navigation.
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
@@ -53,7 +53,7 @@ test('what changed is announced, and the canvas says what it shows', async () =>
     assert.match(await page.locator('#board').getAttribute('aria-label'), /8 joints, 13 members/);
     const joint = await board.joint('A');
     await board.press('Erase');
-    await board.tap({ x: joint.x, y: joint.y + 18 }); // the support under it
+    await board.tap({ x: joint.x, y: joint.y + 18 }); // the support below it
     assert.match(await page.locator('#announcer').textContent(), /^Unstable: /);
     assert.match(await page.locator('#board').getAttribute('aria-label'), /1 support/);
     await context.close();

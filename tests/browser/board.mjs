@@ -1,5 +1,5 @@
-// Drives the page as a person does: real mouse and touch events at the places where things are drawn.
-// What stands where comes from the page's test hook (site/test_hook.js).
+// Drives the page as a person does: real mouse and touch events at the places where things are drawn. Positions
+// come from the page's test hook (site/test_hook.js).
 import assert from 'node:assert/strict';
 import { firstFrame, openPage } from './support.mjs';
 
@@ -9,8 +9,8 @@ export async function openBoard(browser, address, size, fragment = '') {
     return { ...opened, board: await boardOf(opened.page, size) };
 }
 
-// The hands: a mouse, or a finger by the browser's own debugging protocol, as Playwright's touchscreen
-// only taps.
+// The input device: a mouse, or a finger through the browser's debugging protocol, as Playwright's touchscreen can
+// only tap.
 async function handsOf(page, size) {
     if (!size.hasTouch) {
         return {
@@ -37,7 +37,7 @@ async function handsOf(page, size) {
         down: (...at) => touch('touchStart', at),
         move: (...at) => touch('touchMove', at),
         up: () => touch('touchEnd', []),
-        // Sent together: on a busy machine the answer to the first may take as long as a long press.
+        // Sent together: on a busy machine the reply to the first may take as long as a long press.
         tap: (at) => Promise.all([touch('touchStart', [at]), touch('touchEnd', [])]),
         cancel: () => touch('touchCancel', []),
     };
@@ -59,8 +59,8 @@ export async function boardOf(page, size) {
         await idle();
     }
 
-    // Resting there until the page calls it long; a mouse has its right button for that. On a busy machine
-    // that takes longer than the page's own half second.
+    // Rests there until the page counts it as a long press; with a mouse, uses the right button. On a busy machine
+    // this takes longer than the page's own half second.
     async function hold(at, { release = true } = {}) {
         if (size.hasTouch) {
             await hands.down(at);
@@ -74,7 +74,7 @@ export async function boardOf(page, size) {
         await idle();
     }
 
-    // A line through these places, and the finger or the button lifted at the last.
+    // A line through these places, with the finger or the button lifted at the last.
     async function stroke(places) {
         await hands.down(places[0]);
         for (let i = 1; i < places.length; ++i) {
@@ -104,7 +104,7 @@ export async function boardOf(page, size) {
         }
     }
 
-    // Labels are what the program calls its items, with or without what follows ##.
+    // Labels are the program's names for its items, with or without what follows ##.
     async function find(label) {
         const { items } = await observe();
         const named = (item) =>
@@ -117,7 +117,7 @@ export async function boardOf(page, size) {
     const has = async (label) =>
         (await observe()).items.some((item) => item.label.split('##').includes(label));
 
-    // Scrolls the notebook until the item can be seen, as its user would: by a finger or by the wheel.
+    // Scrolls the notebook until the item is visible, as its user would: by a finger or by the wheel.
     async function reveal(label) {
         const { item } = await find('notebook');
         const low = { x: item.x + item.width / 2, y: item.y + item.height - 30 };
@@ -152,7 +152,7 @@ export async function boardOf(page, size) {
             assert.ok(joint, `no joint ${label}`);
             return { x: joint.x, y: joint.y };
         },
-        // The rows of one of the page's own tables, by its caption: texts, heading left out.
+        // The rows of one of the page's own tables, by its caption: texts, without the heading.
         table: (caption) =>
             page.evaluate((wanted) => {
                 const table = [...document.querySelectorAll('#tables-content table')].find((one) =>
@@ -178,15 +178,15 @@ export async function emptyBoard(board) {
     assert.deepEqual(await board.table('Joints'), []);
 }
 
-// Places on the board, in metres; in pairs of metres where the grid is too fine for single ones. The ground
-// is one unit below the origin, so that on a phone there is room for the load above the top.
+// Places on the board, in metres; in steps of two metres where the grid is too fine for single ones. The ground is
+// one unit below the origin, so that on a phone there is room for the load above the top.
 export async function placing(board) {
     const { origin, scale } = await board.observe();
     const unit = (scale < 24 ? 2 : 1) * scale;
     return (x, y) => ({ x: origin.x + x * unit, y: origin.y - (y - 1) * unit });
 }
 
-// A file dropped on the board, as a file manager would put it there.
+// A file dropped on the board, as from a file manager.
 export async function dropFile(page, name, text) {
     const transfer = await page.evaluateHandle(([fileName, content]) => {
         const data = new DataTransfer();
@@ -197,7 +197,7 @@ export async function dropFile(page, name, text) {
     await page.dispatchEvent('#board', 'drop', { dataTransfer: transfer });
 }
 
-// The list of boards that this browser keeps, with all that stands in it.
+// The list of boards that this browser keeps, with all its contents.
 export async function openRecent(board) {
     await board.press('Share');
     await board.reveal('Recent boards');

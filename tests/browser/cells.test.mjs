@@ -1,4 +1,4 @@
-// Numbers in narrow columns, read from the pixels: each is there with all its figures.
+// Numbers in narrow columns, read from the pixels: each is there with all its digits.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { openBoard } from './board.mjs';
@@ -6,8 +6,8 @@ import { linkOf, screenshot, siteAndBrowser, sizes } from './support.mjs';
 
 const shared = siteAndBrowser();
 
-// Two rafters and a tie under 48 MN and 36 MN, which pull the tie with half of it by the slope of 1:
-// 24000.00 kN or 18000.00, eight signs each.
+// Two rafters and a tie under 48 MN and 36 MN; with a slope of 1 the tie carries half of the load in tension:
+// 24000.00 kN or 18000.00 kN, eight characters each.
 const gable = {
     gusset: 1,
     units: { force: 'kN', length: 'm' },
@@ -20,7 +20,7 @@ const gable = {
     ],
 };
 
-// How many signs stand in the row in the colour of tension: runs of columns of pixels that have ink.
+// The number of characters in the row in the colour of tension: runs of pixel columns that contain ink.
 async function signsInRow(page, row) {
     const reader = await page.context().newPage(); // a blank one, where any picture may be opened
     const picture = (await page.screenshot({
@@ -40,7 +40,7 @@ async function signsInRow(page, row) {
             for (let y = 0; y < image.height; ++y) {
                 const at = 4 * (y * image.width + x);
                 const [red, green, blue] = [data[at], data[at + 1], data[at + 2]];
-                ink ||= blue > green + 50 && red > green; // violet, that nothing else in it has
+                ink ||= blue > green + 50 && red > green; // violet, used by nothing else in it
             }
             signs += ink && !before ? 1 : 0;
             before = ink;

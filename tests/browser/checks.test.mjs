@@ -1,5 +1,5 @@
-// Checks of members: the page of results, settings typed there, use on the board, and the caution
-// that goes with it.
+// Member checks: their page of results, settings typed there, utilisation on the board, and the caution that goes
+// with it.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { openBoard } from './board.mjs';

@@ -1,4 +1,4 @@
-// A truss is drawn by hand, on each of the sizes, and its forces are read from the page's own tables.
+// A truss is drawn by hand at each page size, and its forces are read from the page's own tables.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { emptyBoard, openBoard, placing } from './board.mjs';
@@ -28,14 +28,14 @@ async function drawTriangle(board) {
     await board.tap(at(6, 0));
 }
 
-// Dragged roughly, then typed exactly into the field that a tap on the arrow opens.
+// Dragged roughly, then typed exactly into the field opened by a tap on the arrow.
 async function loadTheTop(board) {
     const top = await board.joint('C');
     await board.press('Load');
     await board.drag(top, { x: top.x, y: top.y + 60 });
     const { model } = await board.observe();
     assert.equal(model.loads.length, 1, 'a drag from a joint makes a load');
-    await board.tap({ x: top.x, y: top.y - 45 }); // a load that pushes stands above its joint
+    await board.tap({ x: top.x, y: top.y - 45 }); // the arrow of a load that pushes is above its joint
     await board.page.locator('#field-input').waitFor({ state: 'visible' });
     await board.page.keyboard.type('0, -10');
     await board.page.keyboard.press('Enter');

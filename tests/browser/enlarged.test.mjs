@@ -1,4 +1,4 @@
-// A page enlarged to 400 %: what is left of 1366 × 768 are 342 × 192 CSS px, with four pixels each.
+// A page zoomed to 400 %: of 1366 × 768, 342 × 192 CSS px remain, with four pixels each.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { openBoard } from './board.mjs';

@@ -13,8 +13,8 @@ const open = (fragment = '', size = sizes.desktop) =>
 const modelOf = async (board) => (await board.observe()).model;
 const bar = (page) => page.locator('#failure');
 
-// From now on the program aborts in the frame that first derives from a model that has this text in it. Each
-// instance begins its frames with the first: the failing one has drawn more.
+// From now on the program aborts in the frame that first derives from a model containing this text. Each instance
+// counts its frames from one: the failing instance has drawn more.
 const failOn = (page, text) => page.evaluate((fatal) => window.gussetTest.failOn(fatal), text);
 
 // Waits until the bar says this and the new program has drawn.
@@ -25,7 +25,7 @@ async function returned(page, words) {
     return boardOf(page, sizes.desktop);
 }
 
-// From a joint to where there is none yet: the ninth, which is named I.
+// From a joint to a new one: the ninth, which is named I.
 async function drawFatalMember(page, board) {
     await failOn(page, '"id":"I"');
     await board.press('Member');
@@ -59,7 +59,7 @@ test('when the program fails on an edit, the board before it comes back without 
     assert.equal(await page.evaluate(() => window.sameDocument), true, 'the same page');
     assert.equal(await page.locator('#failure-text').getAttribute('role'), 'alert');
 
-    // It works: what is dragged is solved, kept, and there after a reload.
+    // It works: a joint is dragged, solved, stored, and there after a reload.
     await page.locator('#failure-close').click();
     assert.equal(await bar(page).isVisible(), false);
     await dragJoint(after, 'C', -30, 0);
@@ -95,7 +95,7 @@ test('when the board that was kept fails again, the board before its last step c
     const bad = await modelOf(board);
     const joint = JSON.stringify(bad.joints.find(({ id }) => id === 'E'));
     await failOn(page, joint);
-    await page.mouse.move(300, 300); // the next frame fails, and the first of the next program
+    await page.mouse.move(300, 300); // the next frame fails, and so does the first of the next program
     const after = await returned(page, 'before its last step');
     assert.deepEqual(await modelOf(after), before);
     assert.deepEqual(await saved(page), bad, 'and what it failed on is offered');
@@ -118,7 +118,7 @@ test('when it fails a third time an empty board stands there, and the bad one am
     assert.deepEqual(await saved(page), bad);
     await after.idle();
 
-    // Used, kept, and reloaded: no failure any more, and the bad board is there to be fetched.
+    // Edited, stored and reloaded: no further failure, and the bad board can still be fetched.
     await failOn(page, '');
     const at = { x: 300, y: 300 };
     await after.press('Member');
@@ -149,14 +149,14 @@ test('a board that was only opened comes back too, and gives way to the one befo
     assert.deepEqual(await modelOf(after), own);
     const link = await copied(page, context);
     await failOn(page, '');
-    await page.waitForFunction(() => !location.hash.includes('Stranger')); // else the same again is no change
+    await page.waitForFunction(() => !location.hash.includes('Stranger')); // else the same hash is no change
     await page.evaluate((hash) => { location.hash = hash; }, link.slice(link.indexOf('#')));
     await after.idle();
     assert.equal((await modelOf(after)).title, 'Stranger');
     await context.close();
 });
 
-// A page whose program aborts in its first frames, so many of them; `window.programs` counts the programs.
+// A page whose program aborts in this many of its first frames; `window.programs` counts the programs.
 async function openAborting(times, query) {
     const opened = await openPage(shared.browser, shared.site.address);
     await opened.page.addInitScript((aborts) => { Object.assign(window, { aborts, programs: 0 }); }, times);
@@ -203,7 +203,7 @@ test('a link that is opened while the program starts again is opened by the next
     await page.evaluate((hash) => {
         const { instantiate } = WebAssembly;
         WebAssembly.instantiate = async (...all) => {
-            WebAssembly.instantiate = instantiate; // of the second part of the program
+            WebAssembly.instantiate = instantiate; // for the second part of the program
             location.hash = hash;
             await new Promise((resolve) => addEventListener('hashchange', resolve));
             return instantiate(...all);
@@ -215,7 +215,7 @@ test('a link that is opened while the program starts again is opened by the next
     await context.close();
 });
 
-// The page's clock runs as it does, and is put forward by more than the time that counts as calm.
+// The page's clock runs normally, and is advanced by more than the calm time.
 test('failures with a calm time between them each count as the first, and two soon after another do not', async () => {
     const { page, context } = await openAborting(0, '?test');
     await page.waitForFunction(() => document.body.classList.contains('has-board'));
@@ -226,10 +226,10 @@ test('failures with a calm time between them each count as the first, and two so
             dispatchEvent(new Event('resize'));
         });
         await page.waitForFunction((count) => window.programs === count, programs);
-        await page.waitForFunction((wanted) => // its clock has no marks: not by returned()
+        await page.waitForFunction((wanted) => // its clock has no marks, so returned() does not work
             document.getElementById('failure-text').textContent.includes(wanted), words);
     };
-    for (let programs = 2; programs <= 5; ++programs) { // the third failure soon after another is the last
+    for (let programs = 2; programs <= 5; ++programs) { // the third failure in quick succession is the last
         await failOnce(programs, 'as it was kept last');
         await page.clock.fastForward(11_000);
     }

@@ -1,4 +1,4 @@
-// Files in and out, the clipboard where it is refused, and paper.
+// Files in and out, a refused clipboard, and printing.
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
@@ -74,7 +74,7 @@ test('a file that the system opens the page with is on the board', async () => {
 
 test('a file given before the program is there waits for it, and a reload does not bring it again', async () => {
     const { page, context } = await openPage(shared.browser, shared.site.address);
-    await page.addInitScript((text) => { // as the system gives it, at each load
+    await page.addInitScript((text) => { // as the system delivers it, at each load
         const handle = { getFile: async () => new File([text], 'bridge.json') };
         Object.defineProperty(window, 'launchQueue', {
             value: { setConsumer: (consume) => { consume({ files: [handle] }); } },

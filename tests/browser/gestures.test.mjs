@@ -1,4 +1,4 @@
-// Fingers in every order, and nothing drawn while nothing changes.
+// Fingers in every order, and no drawing while nothing changes.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { boardOf, openBoard } from './board.mjs';
@@ -36,7 +36,7 @@ test('a second finger takes the first one’s edit back, and the two move and zo
     await board.hands.down(a, b);
     await board.idle();
     assert.deepEqual((await board.observe()).model, model, 'taken back');
-    // The fingers go from 100 to 200 px apart about the same middle.
+    // The fingers move from 100 to 200 px apart about the same centre.
     for (let step = 1; step <= 5; ++step) {
         await board.hands.move({ x: a.x - 10 * step, y: a.y }, { x: b.x + 10 * step, y: b.y });
     }
@@ -71,7 +71,7 @@ test('the wheel zooms the board about the cursor and scrolls the notebook', asyn
     const near = await board.observe();
     assert.ok(near.scale > scale * 1.2);
     const moved = await board.joint('D');
-    // A wheel event gives its place in whole pixels: half a pixel off, times how much nearer it came.
+    // A wheel event gives its position in whole pixels: up to half a pixel off, times the zoom factor.
     assert.ok(Math.hypot(moved.x - still.x, moved.y - still.y) < 1);
 
     await page.mouse.move(1200, 600);
@@ -98,7 +98,7 @@ test('no frame is drawn and no timer runs while nothing changes', async () => {
     const state = async () =>
         [(await board.observe()).frames, await page.evaluate(() => window.woken)];
     assert.ok((await state())[1] > 0, 'what wakes the page is counted');
-    await page.waitForTimeout(3000); // what is done once after the start: the cache for no network
+    await page.waitForTimeout(3000); // for what is done once after the start: filling the offline cache
     const before = await state();
     await new Promise((done) => setTimeout(done, 10000));
     assert.deepEqual(await state(), before);
@@ -110,7 +110,7 @@ test('a frame that shows what is on the screen already is not drawn, one that di
     await page.evaluate(() => {
         window.drawn = 0;
         const gl = WebGL2RenderingContext.prototype;
-        const own = gl.drawArrays; // the paper, once a drawing
+        const own = gl.drawArrays; // the paper, once per drawing
         gl.drawArrays = function draw(...given) {
             ++window.drawn;
             own.apply(this, given);

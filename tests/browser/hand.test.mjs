@@ -1,5 +1,5 @@
-// What hands do beyond drawing: selecting several, pressing long, typing what is drawn, dimensions, the loupe,
-// and a pen beside fingers. Real events, by mouse on the desktop and by touch on a tablet and a phone.
+// Input beyond drawing: selecting several things, long presses, typing what is drawn, dimensions, the loupe, and a
+// pen beside fingers. Real events, by mouse on the desktop and by touch on a tablet and a phone.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { emptyBoard, openBoard, placing } from './board.mjs';
@@ -9,7 +9,7 @@ const shared = siteAndBrowser();
 
 const open = (size) => openBoard(shared.browser, shared.site.address, size);
 
-// Of all joints, CSS px, with air around them.
+// The box of all joints, CSS px, with a margin.
 async function boxOfJoints(board, air) {
     const { joints } = await board.observe();
     const xs = joints.map(({ x }) => x);
@@ -29,7 +29,7 @@ async function type(board, text) {
     await board.idle();
 }
 
-// Everything to be pressed that is on the screen is large enough and wholly on it.
+// Every pressable item on the screen is large enough and wholly visible.
 async function assertReachable(board, size, windowName) {
     const { items } = await board.observe();
     const own = items.filter(({ window, label }) => window.startsWith(windowName) && label !== windowName);
@@ -90,7 +90,7 @@ for (const [name, size] of Object.entries(sizes)) {
     test(`on a ${name} a long press or the right button opens a menu of what can be done there`, async () => {
         const { board, context, errors } = await open(size);
         const { model, undo } = await board.observe();
-        await board.press('Erase'); // a tool that acts at once, if anything does
+        await board.press('Erase'); // a tool that acts at once
         await board.hold(await board.joint('C'));
         const opened = await board.observe();
         assert.equal(opened.menu, true);
@@ -107,7 +107,7 @@ for (const [name, size] of Object.entries(sizes)) {
         await board.idle();
         assert.equal((await board.observe()).menu, false);
         await board.hold(await board.joint('A'));
-        await board.press('Pin'); // beside the menu: it closes, and that is all
+        await board.press('Pin'); // outside the menu, which closes and does nothing else
         const closed = await board.observe();
         assert.equal(closed.menu, false);
         assert.equal(closed.tool, after.tool);
@@ -224,7 +224,7 @@ test('a drag with the right button moves the board and opens no menu', async () 
     await context.close();
 });
 
-// A pen by the browser's own debugging protocol.
+// A pen through the browser's debugging protocol.
 async function penOf(page) {
     const session = await page.context().newCDPSession(page);
     return (type, at) =>

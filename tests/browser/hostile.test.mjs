@@ -1,5 +1,5 @@
-// A browser that is against us: storage denied, a database that hangs or belongs to a newer page, a clock that was
-// turned back, an address that changes in the wrong moment.
+// A hostile browser: storage denied, a database that hangs or belongs to a newer page, a clock that was turned
+// back, an address that changes at the wrong moment.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { boardOf, dragJoint, openBoard, openRecent } from './board.mjs';
@@ -21,7 +21,7 @@ function hangInWrites() {
     };
 }
 
-// A board in a browser that has been changed by these before any script of the page.
+// A board in a browser modified by these scripts before any script of the page runs.
 async function openChanged(...changes) {
     const opened = await openPage(shared.browser, shared.site.address);
     for (const change of changes) {
@@ -91,7 +91,7 @@ test('a database that a newer page has changed is left to it, and the board is k
     const { board, page, context } = await open();
     await dragJoint(board, 'C', 60, 0);
     await page.evaluate(() => window.gussetTest.reachedDisk());
-    // As a newer page in another tab would: this one has to let go.
+    // As a newer page in another tab would do: this one has to let go.
     await page.evaluate(() => new Promise((resolve, reject) => {
         const request = indexedDB.open('gusset', 9);
         request.onblocked = () => reject(new Error('the page holds on to it'));
@@ -170,7 +170,7 @@ test('a link that is put in the address in the moment when the board writes its 
     await dragJoint(board, 'C', 60, 0);
     await page.evaluate((hash) => {
         location.hash = hash;
-        window.atRest(); // before the browser has told of the change
+        window.atRest(); // before the browser reports the change
     }, linkOf(beam('Put there')));
     await page.waitForFunction(() => window.gussetTest.observe().model.title === 'Put there');
     await context.close();
@@ -180,7 +180,7 @@ test('an address changed by hand before it was brought up to date loses no edit'
     const { board, page, context } = await open();
     await dragJoint(board, 'C', 60, 0);
     await page.waitForFunction(() => location.hash.startsWith('#m='));
-    await page.evaluate(() => { window.setTimeout = () => 0; }); // the board never rests again
+    await page.evaluate(() => { window.setTimeout = () => 0; }); // the board never comes to rest again
     await dragJoint(board, 'E', 0, -60);
     const own = await modelOf(board);
     await page.evaluate((hash) => { location.hash = hash; }, linkOf(beam('By hand')));

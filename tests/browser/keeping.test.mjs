@@ -1,4 +1,4 @@
-// What is kept and what travels: links, reloads, undo, a bad link, a browser that stores nothing.
+// What is stored and shared: links, reloads, undo, a bad link, a browser that stores nothing.
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
@@ -7,7 +7,7 @@ import { linkOf, linkTo, screenshot, siteAndBrowser, sizes } from './support.mjs
 
 const shared = siteAndBrowser();
 
-// Waits until the address names what is on the board, by opening it elsewhere only when it rests.
+// Waits until the address describes what is on the board; it is updated only when the board is at rest.
 const settledAddress = (page, before) => page.waitForFunction((old) => location.hash !== old, before)
     .then(() => page.evaluate(() => location.hash));
 
@@ -153,7 +153,7 @@ test('in a full local storage the board written longest ago gives way to the one
                 return false;
             }
         };
-        let length = 0; // the longest that fits: a bit after the other
+        let length = 0; // the greatest length that fits, bit by bit
         for (let bit = 2 ** 24; bit >= 1; bit /= 2) {
             length += fits(length + bit) ? bit : 0;
         }
@@ -228,7 +228,8 @@ test('a hundred edits in a row change the address once, when the board rests', a
         });
     }
     await settledAddress(page, '');
-    // A busy machine may rest in between: far fewer than edits, and than WebKit's hundred in ten seconds.
+    // A busy machine may come to rest in between: still far fewer than edits, and than WebKit's hundred in ten
+    // seconds.
     assert.ok(await page.evaluate(() => window.changes) <= 10);
     await context.close();
 });
@@ -244,7 +245,7 @@ test('an address that equals the kept board asks nothing at a reload, and keeps 
     assert.deepEqual(seen.model, model);
     assert.match(seen.undo, /Move joint C/);
     assert.equal(seen.message, '');
-    // As a bookmark, in a tab that knows nothing of it yet.
+    // As from a bookmark, in a tab without any of it.
     const address = page.url();
     await page.close();
     const tab = await context.newPage();
@@ -259,7 +260,7 @@ test('a reload before the board rests shows the last edit, whatever the address 
     const { board, context, page } = await open();
     await dragJoint(board, 'C', 60, 0);
     await settledAddress(page, '');
-    await page.evaluate(() => { window.setTimeout = () => 0; }); // it never rests again
+    await page.evaluate(() => { window.setTimeout = () => 0; }); // it never comes to rest again
     await dragJoint(board, 'E', 0, -60);
     const { model } = await board.observe();
     await page.reload();
@@ -292,7 +293,7 @@ test('Back from an edited link to the board before it loses nothing of either', 
     await context.close();
 });
 
-// Random letters do not deflate: each takes a character of the link.
+// Random letters do not compress: each takes a character of the link.
 function largeModel() {
     let seed = 1;
     const letter = () => { // Park and Miller, 1988

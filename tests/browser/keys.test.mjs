@@ -1,4 +1,4 @@
-// The page by keyboard alone: into the panels, about in them, and out again.
+// The page by keyboard only: into the panels, around in them, and out again.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { dragJoint, openBoard } from './board.mjs';
@@ -16,7 +16,7 @@ async function open() {
         await board.idle();
         return focus();
     };
-    // Until the item has the focus; fails when the keys go round without coming to it.
+    // Until the item has the focus; fails if the focus cycles without reaching it.
     const strikeUntil = async (key, label) => {
         const seen = [];
         for (let i = 0; i < 120; ++i) {

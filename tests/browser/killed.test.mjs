@@ -1,5 +1,5 @@
-// The whole browser is killed, as by a phone that needs memory, or with the power: what reached the disk is
-// there when it starts again.
+// The whole browser is killed, as by a phone short of memory or a power failure: what reached the disk is there
+// when it starts again.
 import assert from 'node:assert/strict';
 import { execFileSync } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
@@ -24,7 +24,7 @@ async function openBoardIn(profile) {
     return { context, page, board: await boardOf(page, sizes.desktop) };
 }
 
-// All processes of the browser at once, without a chance to write anything.
+// Kills all processes of the browser at once, without a chance to write anything.
 async function kill(context, profile) {
     const closed = context.waitForEvent('close').catch(() => {});
     const list = execFileSync('ps', ['-eo', 'pid=,args='], { encoding: 'utf8' }).split('\n');
@@ -32,13 +32,13 @@ async function kill(context, profile) {
         try {
             process.kill(Number.parseInt(line, 10), 'SIGKILL');
         } catch {
-            // it went with another
+            // it ended with another
         }
     }
     await closed;
 }
 
-// Each takes two starts of the browser; KILLS=20 for a longer trial.
+// Each kill takes two starts of the browser; KILLS=20 for a longer run.
 const kills = Number(process.env.KILLS ?? 3);
 
 test('an edit of which the page knows that it reached the disk survives the death of the browser', async () => {

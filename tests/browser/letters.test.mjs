@@ -1,6 +1,6 @@
-// Names in scripts that the embedded typefaces lack are set by the browser. Which of them a machine has typefaces
-// for differs: Arabic and Hebrew are in DejaVu Sans, which every Debian desktop brings; a browser draws something
-// of its own for any other.
+// Names in scripts that the embedded typefaces lack are drawn by the browser. Which scripts a machine has typefaces
+// for varies: Arabic and Hebrew are in DejaVu Sans, which every Debian desktop includes; for any other the browser
+// draws something of its own.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { openBoard } from './board.mjs';

@@ -1,5 +1,4 @@
-// Tables of the notebook that are ordered by their headings and looked through: a way of looking, which the
-// model does not notice.
+// Tables of the notebook, sorted by their headings and searched: only a view, which does not affect the model.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { openBoard } from './board.mjs';
@@ -7,7 +6,7 @@ import { siteAndBrowser, sizes } from './support.mjs';
 
 const shared = siteAndBrowser();
 
-// The numbers of the joints that can be seen in the notebook, from top to bottom.
+// The numbers of the joints visible in the notebook, from top to bottom.
 async function shownJoints(board) {
     const { items } = await board.observe();
     return items
@@ -38,7 +37,7 @@ for (const size of ['desktop', 'phone']) {
         assert.notDeepEqual(falling, asDrawn);
         falling.slice(1).forEach((row, i) => assert.ok(!(x(row) > x(falling[i])), `${falling}`));
         assert.match(await board.page.locator('#announcer').textContent(), /Joints ordered by x, falling/);
-        assert.deepEqual(await board.table('Joints'), drawn); // the page's own tables, and the model
+        assert.deepEqual(await board.table('Joints'), drawn); // the page's own tables, and the model, are unchanged
         await board.press('Order by x, m');
         assert.deepEqual(await shownJoints(board), asDrawn);
         await context.close();
@@ -52,7 +51,7 @@ test('Enter goes to the cell that is shown below, and the row typed in goes to i
     const input = page.locator('#field-input');
     await board.press(`joint.${rising[0]}.x`);
     await input.waitFor({ state: 'visible' });
-    await input.fill('100'); // to the end
+    await input.fill('100'); // moves to the end
     await page.keyboard.press('Enter');
     await board.idle();
     assert.equal(await input.inputValue(), (await board.table('Joints'))[rising[1]][1]);

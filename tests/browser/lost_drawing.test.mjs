@@ -1,4 +1,4 @@
-// The graphics driver takes its context away and does not give it back: the board stays as tables.
+// The graphics context is lost and not restored: the board stays as tables.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { dragJoint, openBoard } from './board.mjs';
@@ -25,7 +25,7 @@ for (const [name, size] of Object.entries(sizes)) {
         assert.equal(await cell.isVisible(), true);
         await screenshot(page, `lost-drawing-${name}`);
 
-        // The load of a member changes by a change in the table, without a drawing.
+        // A member's load is changed in the table, without a drawing.
         const before = await board.table('Member forces');
         const { model } = await board.observe();
         const row = page.locator('#tables-content table', { hasText: 'Joints' }).first().locator('tbody tr').nth(1);

@@ -1,4 +1,4 @@
-// Influence lines and envelopes: opened from an example, read off by a drag, loads typed and taken back.
+// Influence lines and envelopes: opened from an example, read by dragging, loads typed and removed.
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
@@ -17,11 +17,11 @@ async function openPage(size, example, page) {
     return opened;
 }
 
-// What a screen reader hears of the place that is read.
+// What a screen reader says of the place that is read.
 const reading = (page) =>
     page.locator('#tables-content p', { hasText: /^Load / }).first().textContent();
 
-// The plot's own box, and a place on it by the share of the path: its margins are 30 px.
+// The plot's box, and a point on it by the fraction of the path: its margins are 30 px.
 async function onPlot(board, share) {
     const { item } = await board.find('influence line');
     return { x: item.x + 30 + share * (item.width - 60), y: item.y + item.height / 2 };
@@ -61,7 +61,7 @@ test('a load that moves is added, placed, and taken back', async () => {
     await board.reveal('Add a load that moves here');
     await board.press('Add a load that moves here');
     assert.equal((await board.observe()).undo, 'Add moving load vehicle 1');
-    // One axle of 40 kN, as the joints' own loads: the reaction is largest with it on A.
+    // One axle of 40 kN, the size of the joints' own loads: the reaction is largest with it at A.
     await page.locator('#tables-content p', { hasText: /^vehicle 1: 40/ }).waitFor({ state: 'attached' });
     await board.press('#undo');
     assert.equal((await board.observe()).model.moving, undefined);

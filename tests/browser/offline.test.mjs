@@ -1,4 +1,4 @@
-// Without a network, with a newer version on the server, and with a server or a cache that is in disorder.
+// Without a network, with a newer version on the server, and with an inconsistent server or cache.
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { after, before, test } from 'node:test';
@@ -14,7 +14,7 @@ let next;
 before(async () => {
     browser = await launch();
     old = siteWith();
-    // Another page, another program and another worker's list: a mixture of the two is neither.
+    // Page, program and worker's list all differ: a mixture of the two versions is neither.
     next = siteWith({
         'index.html': title('Gusset', 'Gusset, next'),
         'app.js': (script) => `${script}\ndocument.documentElement.dataset.version = 'next';\n`,
@@ -29,10 +29,10 @@ after(async () => {
     next?.remove();
 });
 
-// The page of the old version, its worker in charge.
+// The page of the old version, controlled by its worker.
 const visited = (options) => visit(browser, old.folder, options);
 
-// Writes other content under the name of a file that the worker keeps.
+// Replaces the content of a file that the worker keeps.
 const damage = (page, name, content) => page.evaluate(async ([file, text]) => {
     const cache = await caches.open((await caches.keys())[0]);
     const { headers } = await cache.match(file);
@@ -166,7 +166,7 @@ for (const name of ['storage.js', './']) {
         const { page, server, close } = await visited();
         server.serve((file) => (file === 'sw.js' ? old.folder : next.folder));
         await damage(page, name);
-        await page.goto(server.address).catch(() => {}); // it may start again meanwhile
+        await page.goto(server.address).catch(() => {}); // it may restart meanwhile
         await page.waitForFunction(() => document.documentElement?.dataset.version === 'next');
         await firstFrame(page);
         assert.equal(await heading(page), 'Gusset, next');
@@ -202,7 +202,7 @@ for (const [what, fault] of Object.entries({
         const button = page.locator('#status button');
         await button.waitFor({ state: 'visible' });
         assert.match(await page.locator('#status').textContent(), /did not start.*Your boards are still in this/);
-        // Asked for at its beginning and, each time, once more afresh.
+        // Requested at its start and, each time, once more afresh.
         const { loads } = server.served;
         assert.ok(loads >= 1 && loads <= 4, `${loads} loads`);
         assert.deepEqual(await cached(page), [], 'and nothing of it is kept');

@@ -1,6 +1,6 @@
-// Firefox and WebKitGTK in a window of Xvfb, with as much of Playwright's page as board.mjs uses: Playwright
-// itself drives only builds of these two that it patches. Firefox speaks WebDriver BiDi, by Puppeteer;
-// WebKitGTK has W3C WebDriver, four of whose calls are enough.
+// Firefox and WebKitGTK in a window of Xvfb, with as much of Playwright's page interface as board.mjs uses:
+// Playwright itself drives only its own patched builds of these two. Firefox speaks WebDriver BiDi, through
+// Puppeteer; WebKitGTK has W3C WebDriver, of which four calls are enough.
 import { spawn } from 'node:child_process';
 import { existsSync, readdirSync } from 'node:fs';
 import path from 'node:path';
@@ -12,7 +12,7 @@ function missing(what) {
     return new Error(`No ${what} here: run site/setup --tests.`);
 }
 
-// A screen without a screen. Resolves to { environment, stop }.
+// A virtual screen. Resolves to { environment, stop }.
 async function openScreen() {
     const server = spawn('Xvfb', ['-displayfd', '3', '-screen', '0', '1400x1000x24', '-nolisten', 'tcp'], {
         stdio: ['ignore', 'ignore', 'ignore', 'pipe'],
@@ -60,7 +60,7 @@ function webKitPath() {
     return found;
 }
 
-// Resolves to the address of a WebDriver that has begun to listen.
+// Resolves to the address of a WebDriver that is listening.
 async function startDriver(screen) {
     const port = 20000 + (process.pid % 20000);
     const driver = spawn('WebKitWebDriver', [`--port=${port}`], { env: screen.environment, stdio: 'ignore' });
@@ -136,7 +136,7 @@ function pageOf(session) {
         evaluate,
         waitForFunction: async (holds) => {
             const end = Date.now() + 20000;
-            // While a page gives way to the next the driver has no answer: that is a no.
+            // While one page replaces another the driver has no answer, which counts as false.
             const answer = () => evaluate(`async () => Boolean(await (${holds})())`).catch(() => false);
             while (!(await answer())) {
                 if (Date.now() > end) {

@@ -1,5 +1,5 @@
-// The main way through the page in the two other engines: a link is opened and solved, a truss is drawn,
-// the board is shared as a link, and all of it stands without a network.
+// The main path through the page in the two other engines: a link is opened and solved, a truss is drawn, the board
+// is shared as a link, and all of it works offline.
 import assert from 'node:assert/strict';
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { test } from 'node:test';
@@ -19,7 +19,7 @@ async function picture(page, name) {
 const inPage = (page, selector) =>
     page.evaluate((wanted) => document.querySelector(wanted)?.textContent, selector);
 
-// The link opens to its own model and its forces: those of the command line's test of this example.
+// The link opens with its own model and its forces: those of the command line's test of this example.
 async function opensALink(page, address) {
     await page.goto(`${address}?test${linkTo('cottage_roof.json')}`);
     const board = await boardOf(page, {});
@@ -31,8 +31,8 @@ async function opensALink(page, address) {
     return board;
 }
 
-// A member more, from a joint to a new one, by the mouse; then a roller under the new joint, which leaves
-// the truss held: one joint brings two equations, the member and the roller two unknowns.
+// One more member, from a joint to a new one, by mouse; then a roller under the new joint, which keeps the truss
+// statically determinate: one joint adds two equations, the member and the roller two unknowns.
 async function drawsAMember(board) {
     const before = (await board.observe()).model;
     const { joints } = await board.observe();
@@ -51,7 +51,7 @@ async function drawsAMember(board) {
     return after;
 }
 
-// Without the hook of tests, which is not among what is kept for a time without network.
+// Without the test hook, which is not among the files kept for offline use.
 const countMembers = () => [...document.querySelectorAll('#tables-content table')]
     .find((table) => table.caption.textContent.startsWith('Member forces')).tBodies[0].rows.length;
 

@@ -1,4 +1,4 @@
-// The model is made and changed in the page's own tables, by keyboard alone, with and without the board.
+// The model is created and changed in the page's own tables, by keyboard only, with and without the board.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { openBoard } from './board.mjs';
@@ -8,7 +8,7 @@ const shared = siteAndBrowser();
 
 const cell = (page, key) => page.locator(`[data-cell="page.${key}"]`);
 
-// By keys only, after the first cell has the focus: Enter opens it and goes down, Tab goes on.
+// By keys only, once the first cell has the focus: Enter opens it and goes down, Tab goes on.
 async function typeTriangle(page) {
     await cell(page, 'joint.0.x').focus();
     await page.keyboard.press('Enter');
@@ -44,8 +44,8 @@ const forces = (page) => page.evaluate(() => {
     return table && [...table.tBodies[0].rows].map((row) => [...row.cells].slice(0, 2).map((one) => one.textContent));
 });
 
-// As in drawing.test.mjs: legs 5 long that rise 4 over 3; 10 kN at the top; both supports of two parts would
-// hold it once too often, so the second is turned into a roller.
+// As in drawing.test.mjs: legs 5 long with a rise of 4 over 3; 10 kN at the top; two pins would make it statically
+// indeterminate, so the second is changed into a roller.
 test('a triangle is typed, held, loaded and solved without the board', async () => {
     const { page, board, context, errors } = await openBoard(shared.browser, shared.site.address, sizes.desktop);
     await board.press('Share');

@@ -1,5 +1,5 @@
 // The program comes in two parts (site/split): with the first alone the page shows its first picture, and it can be
-// worked on when the rest is there. What that costs, and what becomes of a page whose rest does not come.
+// edited once the rest is there. What that costs, and what happens to a page whose rest does not arrive.
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { after, before, test } from 'node:test';
@@ -12,7 +12,7 @@ import {
 import { hangs, logIn, noAnswer, openServer, siteWith } from './upload.mjs';
 import { cached } from './versions.mjs';
 
-const mostBytes = 400_000; // of a first visit up to its first picture, each file as gzip -9 makes it
+const mostBytes = 400_000; // of a first visit up to its first picture, each file compressed by gzip -9
 
 const shared = siteAndBrowser();
 let site; // a copy, for servers that fail
@@ -22,7 +22,7 @@ after(() => site?.remove());
 
 const hasMark = (page, name) => page.evaluate((mark) => performance.getEntriesByName(mark).length > 0, name);
 
-// A page whose rest comes when `letGo` is called.
+// A page whose rest is delivered when `letGo` is called.
 async function openHeld(fragment = '', size = sizes.desktop) {
     const opened = await openPage(shared.browser, shared.site.address, size);
     let letGo;
@@ -111,7 +111,7 @@ test('a link that is put in the address while the rest is on its way is opened w
 const rest = (answer) => (name) => (name === 'gusset-rest.wasm' ? answer() : site.folder);
 const bytesOf = (name) => readFileSync(path.join(site.folder, name));
 
-// The rest of another build: the same in all but the name that the parts call each other by.
+// The rest of another build: identical except for the name through which the parts call each other.
 function ofAnotherBuild() {
     const module = new WebAssembly.Module(bytesOf('gusset-rest.wasm'));
     const { module: name } = WebAssembly.Module.imports(module)[0];

@@ -43,7 +43,7 @@ test('pictures of the dark theme and the one for sunlight, the model’s tables,
     });
 });
 
-// For systems that take no SVG; the maskable one keeps off the edge that they cut away.
+// For systems that don't take SVG; the maskable one keeps clear of the edge that they crop.
 test('icons of every size are made of the one drawing', async () => {
     const svg = readFileSync(path.join(root, 'site/icons/gusset.svg'), 'utf8');
     const icons = { 'gusset-180': [180, 1], 'gusset-192': [192, 1], 'gusset-512': [512, 1], 'gusset-maskable-512': [512, 0.8] };

@@ -137,8 +137,8 @@ test('recent boards stand in the list with their pictures', async () => {
     await context.close();
 });
 
-// Changes this word in every copy of a board, or takes its beginning away; from a page beside the board's, as
-// an accident would do it. Resolves to how many copies there were.
+// Changes this word in every copy of a board, or removes its beginning; from a page beside the board's, as an
+// accident might. Resolves to the number of copies.
 async function damageCopies(context, word, damage) {
     const aside = await context.newPage();
     await aside.goto(`${shared.site.address}help/`);
@@ -236,13 +236,13 @@ test('a damaged board that the address still names is opened by it', async () =>
     await context.close();
 });
 
-// A browser allows an origin about five million characters: these are really used up, not said to be.
+// A browser allows an origin about five million characters: here they are really used up, not simulated.
 test('a storage that is really full is said, and what was saved before stays whole', async () => {
     const { board, page, context } = await open();
     await dragJoint(board, 'C', 60, 0);
     const kept = await modelOf(board);
     await page.evaluate(() => {
-        // Else the third copy is kept, and nothing has to be said.
+        // Otherwise the third copy is kept, and there is nothing to report.
         IDBObjectStore.prototype.put = () => { throw new DOMException('full', 'QuotaExceededError'); };
         for (let size = 1 << 22; size > 0; size >>= 1) {
             try {
@@ -265,7 +265,7 @@ test('a storage that is really full is said, and what was saved before stays who
     await context.close();
 });
 
-// Each end and beginning takes about as long as a start of the page; KILLS=100 for a longer trial.
+// Each end and start takes about as long as a start of the page; KILLS=100 for a longer run.
 const kills = Number(process.env.KILLS ?? 20);
 
 test('a page that is ended in mid-drag, again and again, loses at most the gesture in hand', async () => {
@@ -285,7 +285,7 @@ test('a page that is ended in mid-drag, again and again, loses at most the gestu
         const session = await context.newCDPSession(current);
         const next = await context.newPage();
         const closed = current.waitForEvent('close');
-        session.send('Page.close').catch(() => {}); // no answer comes from a page that is gone
+        session.send('Page.close').catch(() => {}); // a closed page does not answer
         await closed;
         await next.goto(`${shared.site.address}?test`);
         await firstFrame(next);

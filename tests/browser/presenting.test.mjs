@@ -1,4 +1,4 @@
-// Before a class: large type, one step at a time, and nothing that needs a pointer that hovers.
+// In front of a class: large type, one step at a time, and nothing that needs a hovering pointer.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { openBoard } from './board.mjs';
@@ -31,7 +31,7 @@ for (const size of ['tablet', 'phone']) {
         assert.equal(await step(board), 2);
         await board.drag(left, right);
         assert.equal(await step(board), 1);
-        await board.drag(right, { x: right.x - 20, y: right.y }); // too little to mean it
+        await board.drag(right, { x: right.x - 20, y: right.y }); // too short to be a swipe
         await board.drag(right, { x: right.x - 60, y: right.y - 100 }); // scrolls
         assert.equal(await step(board), 1);
         await screenshot(page, `presenting-${size}`);

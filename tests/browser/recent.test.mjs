@@ -1,4 +1,4 @@
-// Which boards are kept, and which of them Recent boards lists: what was only looked at makes no other.
+// Which boards are kept, and which of them Recent boards lists: merely looking at one adds none.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { boardOf, dragJoint, dropFile, openBoard, openRecent } from './board.mjs';
@@ -14,7 +14,7 @@ async function goTo(page, board, fragment) {
     await board.idle();
 }
 
-// The titles in the list, the latest first. The list stays open.
+// The titles in the list, latest first. The list stays open.
 async function recent(board) {
     await openRecent(board);
     return board.page.locator('#recent-list button span:nth-of-type(1)').allTextContents();
@@ -127,7 +127,7 @@ for (const [name, size] of Object.entries(sizes)) {
     });
 }
 
-// A program that fails when it is to judge a stored text with this word in it.
+// A program that fails when it judges a stored text containing this word.
 async function failToRead(page, word) {
     await page.route('**/program.js', async (route) => {
         const response = await route.fetch();

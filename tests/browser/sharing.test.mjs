@@ -1,4 +1,4 @@
-// What leaves the page: pictures of the board, results for a spreadsheet, the system's own sheet.
+// What leaves the page: pictures of the board, results for a spreadsheet, the system's share sheet.
 import assert from 'node:assert/strict';
 import { execFileSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
@@ -21,7 +21,7 @@ async function saved({ page, board }, label) {
     return { name: download.suggestedFilename(), bytes: readFileSync(await download.path()) };
 }
 
-// Width and height stand in a PNG's header chunk (PNG, W3C, §11.2.2), big-endian from byte 16.
+// Width and height are in a PNG's header chunk (PNG, W3C, §11.2.2), big-endian from byte 16.
 const pixelSize = (png) => ({ width: png.readUInt32BE(16), height: png.readUInt32BE(20) });
 
 test('the board is saved as a drawing that a browser draws, with the forces on it', async () => {

@@ -1,5 +1,5 @@
-// Long derivations: while one is at work the board is drawn and answers, the notebook tells how far it is,
-// and when it is done nothing more is drawn.
+// Long derivations: while one is in progress the board is drawn and responds, the notebook shows the progress, and
+// when it is done nothing more is drawn.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { dropFile, openBoard } from './board.mjs';
@@ -7,8 +7,8 @@ import { screenshot, siteAndBrowser, sizes } from './support.mjs';
 
 const shared = siteAndBrowser();
 
-// Panels 3 m wide and high with posts and diagonals that fall to the middle, 10 kN down on every inner joint
-// of the lower chord: 4 panels + 1 members, determinate.
+// Panels 3 m wide and high with posts and diagonals that slope down to the middle, 10 kN down on every inner joint
+// of the bottom chord: 4 panels + 1 members, statically determinate.
 function pratt(panels) {
     const joints = [];
     const members = [];
@@ -46,7 +46,7 @@ const atWork = (page) => page.waitForFunction(() => {
 
 test('while the working of 2,001 members is at work frames are drawn and a tap picks something', async () => {
     const { board, page, context, errors } = await openWorkingOf(pratt(500), sizes.desktop);
-    // As soon as it is at work: what each of the browser's frames finds from then on, and where to tap.
+    // Once it is in progress: what each browser frame finds from then on, and where to tap.
     const place = await page.waitForFunction(() => {
         const { working, workingShare, joints } = window.gussetTest.observe();
         if (working || workingShare === 0) {
@@ -76,7 +76,7 @@ test('while the working of 2,001 members is at work frames are drawn and a tap p
     }
     assert.ok(busy.some(({ picked }) => picked === 1), 'the tap was answered only afterwards');
     const before = (await board.observe()).frames;
-    await board.idle(); // three of the browser's frames without one of ours
+    await board.idle(); // three browser frames without a drawing
     assert.equal((await board.observe()).frames, before);
     assert.deepEqual(errors, []);
     await context.close();
@@ -98,7 +98,7 @@ test('a joint of a large truss is dragged with the working open: forces in each 
             assert.equal(now.solvedRevision, revision);
             assert.equal(now.solved, true);
         }
-        await page.waitForFunction(() => window.gussetTest.observe().working); // it rests, still in hand
+        await page.waitForFunction(() => window.gussetTest.observe().working); // at rest, the button still down
         await board.hands.up();
         await page.waitForFunction(() => window.gussetTest.observe().working);
         await board.idle();
@@ -110,7 +110,7 @@ test('a joint of a large truss is dragged with the working open: forces in each 
 test('an edit abandons the working that is at work; the one that follows is of the truss as it is', async () => {
     const { board, page, context, errors } = await openWorkingOf(pratt(250), sizes.desktop);
     await atWork(page);
-    await page.keyboard.press('Control+z'); // back to the board that was there before
+    await page.keyboard.press('Control+z'); // back to the previous board
     await page.waitForFunction(() => window.gussetTest.observe().working);
     await board.idle();
     assert.notEqual((await board.observe()).model.title, 'Bridge of 250 panels');

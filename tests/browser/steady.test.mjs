@@ -1,5 +1,4 @@
-// Large trusses and long use: the drawing costs the same number of calls whatever its size, and nothing
-// piles up.
+// Large trusses and long use: drawing takes the same number of calls whatever the size, and nothing accumulates.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { boardOf, dragJoint, dropFile, openBoard } from './board.mjs';
@@ -7,7 +6,7 @@ import { siteAndBrowser, sizes } from './support.mjs';
 
 const shared = siteAndBrowser();
 
-// A strip of panels with one diagonal each: 4 panels + 1 members, and held as a beam is.
+// A strip of panels with one diagonal each: 4 panels + 1 members, supported as a beam.
 function strip(panels) {
     const joints = [];
     const members = [];
@@ -32,7 +31,7 @@ async function drop(page, model) {
 }
 
 // Counts the drawing's own calls; those of the panels (drawElements) depend on what the notebook shows. Each
-// drawing begins with the paper, one drawArrays; what is on the screen already is not drawn.
+// drawing starts with the paper, one drawArrays; a frame identical to the screen is not drawn.
 function countCalls() {
     window.calls = 0;
     window.drawings = 0;
@@ -68,7 +67,7 @@ test('a truss of 201 members costs as many draw calls a drawing as one of 13, al
         assert.ok(drawings > 0);
         return { each: (after.calls - before.calls) / drawings, frames: after.frames - before.frames };
     };
-    await board.press('Results'); // a working would go on in frames of its own
+    await board.press('Results'); // a working would continue in frames of its own
     const small = await callsIn(() => dragJoint(board, 'C', 40, 0));
     await drop(page, strip(50));
     await board.idle();
@@ -76,7 +75,7 @@ test('a truss of 201 members costs as many draw calls a drawing as one of 13, al
     const large = await callsIn(() => dragJoint(board, 'U25', 0, -30));
     assert.ok(small.each >= 1, `${small.each} calls a drawing`);
     assert.equal(large.each, small.each);
-    // Seven events (there, down, four moves, up), each with its own frame and three after it where they come far
+    // Seven events (hover, down, four moves, up), each with its own frame and three more if the events come far
     // apart, as on a busy machine; the change at the end asks for one more.
     assert.ok(large.frames <= 7 * 4 + 1, `${large.frames} frames for one drag`);
     assert.equal((await board.observe()).solved, true);
@@ -104,8 +103,8 @@ test('a model of 2,001 members opens, is solved, pans and zooms', async () => {
     await context.close();
 });
 
-// What a person does in a minute, over and over; ROUNDS=100 is well over an hour of it. Undo brings the model
-// and its history back each time, so that what is in use afterwards must be what was before.
+// What a person does in a minute, repeated; ROUNDS=100 takes well over an hour. Undo restores the model and its
+// history each time, so that the memory in use afterwards must be the same as before.
 const rounds = Number(process.env.ROUNDS ?? 5);
 
 async function oneRound(board, page) {
@@ -128,7 +127,7 @@ async function oneRound(board, page) {
 
 test('nothing piles up in long use', async () => {
     const { page, board, context } = await openBoard(shared.browser, shared.site.address, sizes.desktop);
-    for (let round = 0; round < 2; ++round) { // until every panel has its room
+    for (let round = 0; round < 2; ++round) { // until every panel has allocated its memory
         await oneRound(board, page);
     }
     const before = (await board.observe()).bytes;

@@ -1,4 +1,4 @@
-// What every browser test needs: the site on a free port, Chromium, a page that is watched.
+// What every browser test needs: the site on a free port, Chromium, a monitored page.
 import { spawn } from 'node:child_process';
 import { existsSync, mkdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
@@ -10,18 +10,18 @@ import { chromium } from 'playwright-core';
 export const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), '../..');
 const screenshots = path.join(root, 'build/screenshots');
 
-// The fragment that opens an example, as somebody would write it by hand.
+// The fragment that opens an example, as if written by hand.
 export function linkTo(example) {
     return linkOf(JSON.parse(readFileSync(path.join(root, 'site/examples', example), 'utf8')));
 }
 
 export const linkOf = (model) => `#j=${encodeURIComponent(JSON.stringify(model))}`;
 
-// A beam that is nothing but a board of that title.
+// A beam, as the simplest board with that title.
 export const beam = (title) => ({ gusset: 1, title, joints: [{ id: 'A', x: 0, y: 0 }, { id: 'B', x: 3, y: 0 }],
     members: [{ a: 'A', b: 'B' }] });
 
-// The sizes in CSS pixels that the page is looked at in.
+// The page sizes that are tested, in CSS pixels.
 export const sizes = {
     desktop: { viewport: { width: 1366, height: 768 }, deviceScaleFactor: 1 },
     tablet: { viewport: { width: 1024, height: 768 }, deviceScaleFactor: 2, hasTouch: true },
@@ -58,7 +58,7 @@ export async function serve(folder = path.join(root, 'build/site')) {
     throw new Error('The static server ended before it was listening.');
 }
 
-// WebGL2 by SwiftShader, so that no graphics card is needed; and no calls home.
+// WebGL2 by SwiftShader, so that no graphics card is needed; and no background requests by the browser.
 function launchOptions() {
     return {
         executablePath: chromiumPath(),
@@ -80,15 +80,15 @@ export function launch() {
     return chromium.launch(launchOptions());
 }
 
-// A browser that keeps what it keeps in this folder.
+// A browser whose profile is in this folder.
 export async function launchIn(profile, options = sizes.desktop) {
     const context = await chromium.launchPersistentContext(profile, { ...launchOptions(), ...options });
     context.setDefaultTimeout(Number(process.env.PATIENCE ?? 10000));
     return context;
 }
 
-// The site and Chromium for all tests of a file: call it once, at the file's top level; both are there as
-// soon as the first test runs.
+// The site and Chromium for all tests of a file: call it once, at the file's top level; both are available when the
+// first test runs.
 export function siteAndBrowser() {
     const shared = { site: null, browser: null };
     before(async () => {
@@ -102,8 +102,8 @@ export function siteAndBrowser() {
     return shared;
 }
 
-// A page in a fresh profile, and what it did that it should not have:
-// `errors` from the console or uncaught, `strangers` asked for outside `address`.
+// A page in a fresh profile, and a record of what it should not have done: `errors` from the console or uncaught,
+// `strangers` requested from outside `address`.
 export async function openPage(browser, address, options = sizes.desktop) {
     const context = await browser.newContext(options);
     context.setDefaultTimeout(Number(process.env.PATIENCE ?? 10000));
@@ -127,12 +127,12 @@ export async function openPage(browser, address, options = sizes.desktop) {
     return { page, context, errors, strangers, responses };
 }
 
-// Waits until the page has drawn its first picture, which can't be worked on yet.
+// Waits until the page has drawn its first picture, which can't be edited yet.
 export function firstPicture(page) {
     return page.waitForFunction(() => performance.getEntriesByName('first-frame').length > 0);
 }
 
-// Waits until the page has drawn its first frame and the board can be worked on.
+// Waits until the page has drawn its first frame and the board can be edited.
 export function firstFrame(page) {
     return page.waitForFunction(() => performance.getEntriesByName('can-edit').length > 0);
 }

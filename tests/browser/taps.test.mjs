@@ -1,5 +1,5 @@
-// How many touches a truss takes, from an empty board on a tablet. What comes out is asserted, the count is
-// only told.
+// How many touches a truss takes, from an empty board on a tablet. The result is asserted, the count is only
+// reported.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { emptyBoard, openBoard, placing } from './board.mjs';
@@ -15,7 +15,7 @@ const upper = [[2, 3], [6, 3], [10, 3]];
 
 async function drawMembers(board, at) {
     await board.press('Member');
-    // Up and down to the far end, back along the lower chord to where it began, then the upper chord.
+    // Zigzag to the far end, back along the bottom chord to the start, then the top chord.
     for (let i = 0; i < 3; ++i) {
         await board.tap(at(...lower[i]));
         await board.tap(at(...upper[i]));
@@ -40,7 +40,7 @@ test('a truss of seven joints, held and loaded, is drawn on a tablet from an emp
     await board.tap(at(...lower[3]));
     await board.press('Load');
     for (const place of upper) {
-        await board.tap(at(...place)); // 10 kN down is offered, and stays
+        await board.tap(at(...place)); // 10 kN down is offered and accepted
     }
     await board.page.keyboard.press('Enter');
     await board.idle();

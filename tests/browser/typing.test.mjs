@@ -42,8 +42,8 @@ test('with a mouse there is no such key', async () => {
     await context.close();
 });
 
-// No keyboard of a screen opens in a browser without a screen; what it does to the page is that the visual
-// viewport shrinks, and that is told here.
+// A headless browser opens no on-screen keyboard; its effect on the page, a smaller visual viewport, is simulated
+// here.
 test('when a keyboard covers the lower half the field is lifted above it, and goes back after', async () => {
     const { page, board, context } = await openCell(sizes.phone);
     const before = await page.locator('#field-input').boundingBox();
@@ -85,7 +85,7 @@ test('the device turned while typing keeps the text, and the field where its cel
     await context.close();
 });
 
-// A roof with a comma as its sign of decimals, and a place that needs one.
+// A roof with a decimal comma, and a coordinate that needs one.
 function withComma() {
     const model = {
         gusset: 1,

@@ -1,5 +1,5 @@
-// An update in a bad moment: no room, no network, no list of files, a log-in page for everything, the version before
-// put back, another tab still at work. Whatever comes, one version stays whole and the board is kept.
+// An update at a bad moment: no space, no network, no list of files, a log-in page for everything, a return to the
+// previous version, another tab still working. Whatever happens, one version stays whole and the board is kept.
 import assert from 'node:assert/strict';
 import { after, before, test } from 'node:test';
 import { boardOf, dragJoint } from './board.mjs';

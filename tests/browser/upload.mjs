@@ -1,4 +1,4 @@
-// A server in the middle of an upload: each file comes from the folder, changed or refused as the test says.
+// A server in the middle of an upload: each file comes from the folder, altered or refused as the test says.
 import { execFileSync } from 'node:child_process';
 import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { createServer } from 'node:http';
@@ -12,8 +12,8 @@ const types = {
     '.webmanifest': 'application/manifest+json',
 };
 
-// A copy of the site with some files edited, { name: (text) => text }, and its service worker made anew, as
-// the build makes it.
+// A copy of the site with some files edited, { name: (text) => text }, and its service worker regenerated as by the
+// build.
 export function siteWith(edits = {}) {
     const folder = mkdtempSync(path.join(tmpdir(), 'gusset-site-'));
     cpSync(path.join(root, 'build/site'), folder, { recursive: true });
@@ -26,9 +26,9 @@ export function siteWith(edits = {}) {
     return { folder, remove: () => rmSync(folder, { recursive: true }) };
 }
 
-// What a network that wants a password first answers for everything.
+// What a network that asks for a password first answers to every request.
 export const logIn = { type: 'text/html; charset=utf-8', bytes: '<!DOCTYPE html><title>Log in</title><p>Log in' };
-export const hangs = { hangs: true }; // the head of an answer, and then nothing more
+export const hangs = { hangs: true }; // the head of a response, and then nothing more
 export const noAnswer = { isCut: true };
 
 function send(response, name, what) {
@@ -59,9 +59,9 @@ function answerOf(what, name) {
     }
 }
 
-// Resolves to { address, serve, served, stop }. `serve(answer)`: from now on `answer(name)` gives back the
-// folder that a file comes from, its bytes, a status, or one of the above. `served.loads` counts how often the page
-// itself was asked for.
+// Resolves to { address, serve, served, stop }. `serve(answer)`: from now on `answer(name)` returns the folder that
+// a file comes from, its bytes, a status, or one of the above. `served.loads` counts how often the page itself was
+// requested.
 export async function openServer(first) {
     let answer = first;
     const served = { loads: 0 };

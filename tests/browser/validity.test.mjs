@@ -1,6 +1,6 @@
-// The HTML that is written without a browser: workings from the command line, and the pages of the
-// site, by html-validate's rules; MathML, which that knows nothing of, by the element and attribute
-// lists of MathML Core (W3C, https://www.w3.org/TR/mathml-core/).
+// The HTML that is written without a browser: workings from the command line, and the pages of the site, by
+// html-validate's rules; MathML, which html-validate does not check, by the element and attribute lists of MathML
+// Core (W3C, https://www.w3.org/TR/mathml-core/).
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
@@ -19,7 +19,7 @@ async function complaints(html) {
         messages.map(({ line, ruleId, message }) => `${line}: ${ruleId}: ${message}`));
 }
 
-// As the page sets a working: under the page's title and the truss's.
+// As the page sets a working: below the page's title and the truss's.
 const page = (fragment) => `<!DOCTYPE html>
 <html lang="en">
 <head><meta charset="utf-8"><title>Working</title></head>
@@ -28,7 +28,7 @@ ${fragment}</main></body>
 </html>
 `;
 
-// Of the attributes of every element, without those for programs.
+// The global attributes, without those for scripting.
 const everywhere = ['class', 'dir', 'displaystyle', 'id', 'mathbackground', 'mathcolor', 'mathsize',
     'scriptlevel', 'style', 'tabindex'];
 const core = {
@@ -43,11 +43,11 @@ const core = {
     mtext: [], mtr: [], munder: ['accentunder'], munderover: ['accent', 'accentunder'],
     semantics: [],
 };
-// Elements that mean nothing, or an error, with another number of children.
+// Elements that are meaningless or invalid with another number of children.
 const children = { mfrac: 2, msub: 2, msup: 2, mroot: 2, munder: 2, mover: 2, msubsup: 3, munderover: 3 };
 const leaves = ['mi', 'mn', 'mo', 'mtext', 'ms', 'mspace'];
 
-// Of one well-formed <math>, what MathML Core does not know.
+// The parts of a well-formed <math> that MathML Core does not define.
 function objections(math) {
     const found = [];
     const open = [];
@@ -89,7 +89,7 @@ function objections(math) {
 
 const parts = (html, name) => html.match(new RegExp(`<${name}[ >][^]*?</${name}>`, 'g')) ?? [];
 
-// What a rule of HTML leaves open and a reader by ear needs.
+// What the rules of HTML leave open but a screen reader needs.
 function assertReadable(html) {
     for (const svg of parts(html, 'svg')) {
         assert.match(svg, /^<svg [^>]*role="img"[^>]*>\s*<title>[^<]+<\/title>/, 'a drawing says what it shows');

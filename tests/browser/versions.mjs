@@ -1,15 +1,15 @@
-// A visit to one version of the site while its server goes on to another.
+// A visit to one version of the site while its server moves to another.
 import { firstFrame, openPage, sizes } from './support.mjs';
 import { openServer } from './upload.mjs';
 
-// An edit of index.html by which a version is told from another.
+// An edit of index.html that distinguishes the versions.
 export const title = (from, to) => (html) => html.replace(`<h1>${from}</h1>`, `<h1>${to}</h1>`);
 
 export const controlled = (page) => page.waitForFunction(() => navigator.serviceWorker.controller);
 export const heading = (page) => page.locator('h1').textContent();
 export const cached = (page) => page.evaluate(() => caches.keys());
 
-// The page of the version in this folder, its worker in charge.
+// The page of the version in this folder, controlled by its worker.
 export async function visit(browser, folder, options = sizes.desktop, query = '') {
     const server = await openServer(() => folder);
     const opened = await openPage(browser, server.address, options);
@@ -24,8 +24,8 @@ export async function visit(browser, folder, options = sizes.desktop, query = ''
     return { ...opened, server, close };
 }
 
-// Resolves to what became of the worker that the server has now: installed, redundant when it refused, or what the
-// browser says of its script.
+// Resolves to the state of the worker that the server now has: installed, redundant if it refused, or the browser's
+// error for its script.
 export const updated = (page) => page.evaluate(async () => {
     const registration = await navigator.serviceWorker.getRegistration();
     return new Promise((resolve) => {

@@ -1,4 +1,5 @@
-// The models of site/examples: all can be opened and solved, and some are derived here by hand.
+// The models of site/examples: all can be opened and solved, and the forces of some are derived
+// here by hand.
 
 #include "exchange/files/model_file.hpp"
 #include "exchange/json/json_value.hpp"

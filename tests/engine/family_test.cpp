@@ -1,5 +1,5 @@
-// What must hold for large trusses as for small ones, where another way is taken to be quick; each
-// against the plain way.
+// What must hold for large trusses as for small ones, where a faster method is used; each is
+// compared with the simple method.
 #include "hand/polygon/force_polygon.hpp"
 #include "hand/polygon/planar_faces.hpp"
 #include "hand/virtual_work/virtual_work.hpp"
@@ -54,7 +54,7 @@ std::optional<std::pair<MemberId, MemberId>> firstCrossing(const Truss& truss) {
     return std::nullopt;
 }
 
-// Joints on a small grid, so that members often meet a joint or run along each other.
+// Joints on a small grid, so that members often meet a joint or overlap.
 Truss tangle(std::uint64_t seed) {
     Random random(seed);
     Truss truss;
@@ -79,7 +79,7 @@ Truss tangle(std::uint64_t seed) {
     return truss;
 }
 
-// How many lines lead from a space to placed ones, of the members that are given.
+// The number of lines from a space to placed ones, along the given members.
 std::vector<int> fixedBy(const ForcePolygon& polygon, const std::vector<bool>& placed) {
     std::vector<int> count(polygon.spaces.size());
     for (const PolygonLine& line : polygon.lines) {
@@ -93,7 +93,7 @@ std::vector<int> fixedBy(const ForcePolygon& polygon, const std::vector<bool>& p
     return count;
 }
 
-// Each new point is the one that most drawn points fix; of several that of the first space.
+// Each new point is the one fixed by the most drawn points; among several, that of the first space.
 void checkOrder(const ForcePolygon& polygon) {
     std::vector<bool> placed;
     for (const PolygonSpace& space : polygon.spaces) {
@@ -187,7 +187,7 @@ TEST_CASE("a large polygon grows by the point that most drawn ones fix, and clos
         checkOrder(polygon);
         const Extent box = extent(truss);
         CHECK(box.high.x > box.low.x);
-        for (const PolygonLine& line : polygon.lines) { // as long as the force is large
+        for (const PolygonLine& line : polygon.lines) { // their length is proportional to the force
             const Vec2 run = polygon.spaces[static_cast<std::size_t>(line.to)].point -
                              polygon.spaces[static_cast<std::size_t>(line.from)].point;
             CHECK(std::fabs(length(run) - std::fabs(line.force)) <= 1e-6 * 1000);
@@ -228,7 +228,7 @@ TEST_CASE("what is free in a drawing is told as by a look at all that is in it")
         for (int i = 0; i < 300; ++i) {
             const SketchBox box = anyBox(random, random.oneIn(20) ? 5000 : 30);
             const auto taken = [&](const SketchBox& other) { return overlap(box, other); };
-            const auto struck = [&](const SketchStroke& stroke) { // two px of air
+            const auto struck = [&](const SketchStroke& stroke) { // with a margin of two px
                 return crosses(grown(box, 2), stroke);
             };
             CHECK(room.isFree(box) == (std::none_of(boxes.begin(), boxes.end(), taken) &&
@@ -299,7 +299,7 @@ TEST_CASE("a uniform load makes of a line what its area under the load is, piece
         const double length = random.decimal(0.25, 12, 4);
         const UniformExtremes extremes = extremesOfUniform(line, 3, length);
         for (const UniformPlace& place : {extremes.largest, extremes.smallest}) {
-            constexpr int kPieces = 4000; // trapezia: exact but where the line bends within one
+            constexpr int kPieces = 4000; // trapezia: exact except where the line bends within one
             const double from = std::clamp(place.from, 0.0, line.at.back());
             const double to = std::clamp(place.to, 0.0, line.at.back());
             const double width = (to - from) / kPieces;

@@ -1,4 +1,4 @@
-// A short run of the fuzz program's work, and what longer ones have found; tests/fuzz/run goes on
+// A short run of the fuzz program's work, and what longer runs have found; tests/fuzz/run goes on
 // for hours.
 #include "fuzz/grown_model.hpp"
 #include "fuzz/judge.hpp"
@@ -18,7 +18,7 @@ struct Kept {
     std::string text;
 };
 
-// A line each: a name, a tab, a model.
+// One per line: a name, a tab, a model.
 std::vector<Kept> corpus() {
     std::vector<Kept> kept;
     const std::string file = repositoryFile("tests/fuzz/corpus.txt");
@@ -48,10 +48,10 @@ TEST_CASE("Every command answers soundly to inputs that are grown and damaged") 
         }
     }
     CHECK(runs > 2500);
-    CHECK(opened > 50); // the damage is not all beyond reading
+    CHECK(opened > 50); // not all damaged texts are unreadable
 }
 
-// Each reaches something that those before it do not, or once broke a command.
+// Each covers something that those before it do not, or once broke a command.
 TEST_CASE("Every command answers soundly to the models of the corpus") {
     const std::vector<Kept> kept = corpus();
     REQUIRE(kept.size() > 20);

@@ -5,7 +5,7 @@
 
 namespace gusset::support {
 
-// `path` from the root of the repository. Ends the test program when the file is not there.
+// `path` from the root of the repository. Exits the test program if the file does not exist.
 [[nodiscard]] std::string repositoryFile(const std::string& path);
 
 } // namespace gusset::support

@@ -1,4 +1,4 @@
-// That check_layers finds what it is there to find: each case is a tree with one fault.
+// Checks that check_layers finds what it should: each case is a tree with one fault.
 import assert from 'node:assert/strict';
 import { spawnSync } from 'node:child_process';
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';

@@ -1,4 +1,4 @@
-// Sources are listed by hand; one that was forgotten would simply not be built, or not be tested.
+// Sources are listed by hand; a forgotten one would simply not be built or not be tested.
 import assert from 'node:assert/strict';
 import { execFileSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
@@ -13,19 +13,19 @@ function ourFiles(...patterns) {
     return execFileSync('git', list, { cwd: root, encoding: 'utf8' }).split('\n').filter(Boolean);
 }
 
-// What the CMake files name, as paths from the root.
+// The sources that the CMake files name, as paths from the root.
 function listedFiles() {
     return new Set(
         ourFiles('*CMakeLists.txt', '*.cmake').flatMap((list) => {
             const text = readFileSync(path.join(root, list), 'utf8').replace(/#.*$/gm, '');
-            // A room's sources stand after its folder: gusset_room(library folder a.cpp b.cpp)
+            // In a room, the sources follow their folder: gusset_room(library folder a.cpp b.cpp)
             const inRooms = [...text.matchAll(/gusset_room\(\w+ ([\w/]+)\s([^)]*)\)/g)].flatMap(
                 ([, room, sources]) => sources.split(/\s+/).filter(Boolean).map((name) => `${room}/${name}`),
             );
             const alone = text.replace(/gusset_room\([^)]*\)/g, '').match(/[\w./-]+\.cpp/g) ?? [];
             const names = [...inRooms, ...alone];
             const folder = path.dirname(list);
-            // What follows ${PROJECT_SOURCE_DIR} starts with a slash, and at the root.
+            // The path after ${PROJECT_SOURCE_DIR} starts with a slash and is relative to the root.
             return names.map((name) =>
                 name.startsWith('/') ? name.slice(1) : path.join(folder, name),
             );

@@ -89,7 +89,7 @@ std::vector<Seed> seeds() {
     return list;
 }
 
-// A broken thing is told once, with what made it.
+// A failure is reported once, with what caused it.
 void demand(bool holds, const std::string& what, const std::string& text, FuzzTally& tally) {
     if (!holds && tally.broken.size() < 10) {
         tally.broken.push_back(what + ": " + text);
@@ -144,7 +144,7 @@ std::string mutated(std::string text, const std::string& spare, Random& random) 
             break;
         }
         case 6:
-        case 7: // still a number, and another
+        case 7: // still a number, but a different one
             if (const std::size_t digit = text.find_first_of("0123456789", at);
                 digit != std::string::npos) {
                 text[digit] = static_cast<char>('0' + random.integer(0, 9));

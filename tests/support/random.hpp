@@ -21,13 +21,13 @@ public:
         z = (z ^ (z >> 27)) * 0x94d049bb133111ebu;
         return z ^ (z >> 31);
     }
-    // low ≤ result ≤ high; the small bias of the remainder does not matter here.
+    // low ≤ result ≤ high; the small modulo bias does not matter here.
     [[nodiscard]] int integer(int low, int high) {
         assert(low <= high);
         return low + static_cast<int>(bits() % static_cast<std::uint64_t>(high - low + 1));
     }
     [[nodiscard]] bool oneIn(int n) { return integer(1, n) == 1; }
-    // A multiple of 1/steps, which a person could have typed.
+    // A multiple of 1/steps, as a person could have typed.
     [[nodiscard]] double decimal(double low, double high, int steps) {
         return integer(static_cast<int>(low * steps), static_cast<int>(high * steps)) /
                static_cast<double>(steps);

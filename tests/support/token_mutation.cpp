@@ -83,7 +83,7 @@ std::string withOtherTokens(std::string json, Random& random) {
         const Tokens tokens = tokensOf(json);
         const int what = random.integer(0, 9);
         if (what < 6 && !tokens.numbers.empty()) {
-            const Piece number = random.pick(tokens.numbers); // first: arguments have no order
+            const Piece number = random.pick(tokens.numbers); // argument order is unspecified
             replace(json, number,
                     random.oneIn(3) ? std::to_string(random.integer(-9, 99))
                                     : random.pick(tellingNumbers()));

@@ -1,5 +1,5 @@
-// What a person reads is written where its phrase is defined: every phrase is said somewhere, and in the rooms that speak
-// by phrases alone no words stand in the code.
+// Text for people is written where its phrase is defined: every phrase is used somewhere, and in the rooms whose
+// texts are all phrases there are no words in the code.
 import assert from 'node:assert/strict';
 import { spawnSync } from 'node:child_process';
 import { readFileSync, readdirSync, statSync } from 'node:fs';
@@ -18,14 +18,14 @@ function sources(folder) {
         .map((entry) => path.join(entry.path ?? entry.parentPath, entry.name));
 }
 
-// The strings of a source that have words in them: two, or one with a capital.
+// The string literals of a source that contain words: two words, or one with a capital.
 function wordsIn(text) {
     const code = text.replace(/^\s*#\s*include.*$/gm, '').replace(/\/\/.*$/gm, '').replace(/\bassert\([^;]*;/g, '');
     const strings = [...code.matchAll(/"((?:[^"\\\n]|\\.)*)"/g)].map((match) => match[1]);
     return strings.filter((string) => /\p{L}{2,} +\p{L}|^\p{Lu}\p{Ll}+/u.test(string.replace(/\{\w+\}|<[^>]*>/g, '')));
 }
 
-// Rooms whose words are all phrases, and what else stands in quotes there.
+// Rooms whose texts are all phrases, and the other string literals in them.
 const rooms = [
     'engine/report',
     'engine/hand',
@@ -38,7 +38,7 @@ const rooms = [
     'web/canvas',
 ];
 const names = new Set([
-    // Windows and items of Dear ImGui, which nobody reads.
+    // Windows and items of Dear ImGui, which are not shown.
     'board menu',
     'view menu',
     'notebook width',
@@ -53,7 +53,7 @@ const names = new Set([
     // Forces n with their indices (force_method_tables).
     'Nn',
     'Rr',
-    // Steps of the history, which model/edit/describe and whoever makes an edit still name in English.
+    // Steps of the history, which model/edit/describe and the callers still name in English.
     'Begin with a form',
     'New board',
     'Dimension of ',
@@ -88,7 +88,7 @@ test('every phrase is said', () => {
     assert.deepEqual(defined.filter((name) => !said.has(`phrase::${name}`)), []);
 });
 
-// What the compiler makes of a sentence that is said so.
+// Whether the compiler accepts a sentence said with these arguments.
 function compiles(says) {
     const source = `#include "report/text/phrases.hpp"
         using namespace gusset;

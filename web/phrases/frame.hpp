@@ -1,6 +1,6 @@
 #pragma once
-// What stands around the board: the header, the menu of the view, the legend, messages, the tabs of
-// the notebook, and the forms to begin with.
+// What surrounds the board: the header, the view menu, the legend, messages, the notebook's tabs,
+// and the standard forms to start from.
 
 #include "core/phrase.hpp"
 

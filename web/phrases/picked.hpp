@@ -1,6 +1,6 @@
 #pragma once
-// What was picked, and what can be done with it: the menu of a place, the strip of one thing, and
-// that of several.
+// The selection and what can be done with it: the menu of a place, the strip for one thing, and the
+// strip for several.
 
 #include "core/phrase.hpp"
 

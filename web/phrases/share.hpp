@@ -1,5 +1,5 @@
 #pragma once
-// The page of the notebook from which a truss is sent, saved and begun.
+// The page of the notebook for sharing, saving and starting a truss.
 
 #include "core/phrase.hpp"
 

@@ -1,5 +1,5 @@
 #pragma once
-// The tools of the board, and what they say: how each is used, and what was missed.
+// The tools of the board and their messages: how each is used, and what a tap missed.
 
 #include "core/phrase.hpp"
 
@@ -22,7 +22,7 @@ inline constexpr auto kUseLoad =
 inline constexpr auto kUseErase = "Tap or stroke over what should go."_phrase;
 inline constexpr auto kNextPlaceByFinger =
     "Tap the next place, or the last one again to end."_phrase;
-// Words for the keyboard only where there is one to be seen.
+// The keyboard is mentioned only if there is one.
 inline constexpr auto kNextPlace =
     "Click the next place, or type: 3, 3 @ 30°, or 2, 1. Escape ends."_phrase;
 inline constexpr auto kCutByDrag =
@@ -36,7 +36,7 @@ inline constexpr auto kPlaceHasTwo = "A place needs both its figures, as = 6, 4.
 inline constexpr auto kMemberHasLength =
     "A member needs a length: type one that is not zero, as 3 @ 30°."_phrase;
 
-// What a screen reader hears of a field on the board.
+// What a screen reader says of a field on the board.
 inline constexpr auto kForceOf = "force of {load}"_phrase;
 inline constexpr auto kHeightBetween = "height between two levels"_phrase;
 inline constexpr auto kDistanceAlong = "distance along x"_phrase;

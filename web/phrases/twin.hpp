@@ -1,5 +1,5 @@
 #pragma once
-// The page's HTML beside the board, for who can't see it.
+// The page's HTML beside the board, for those who can't see the drawing.
 
 #include "core/phrase.hpp"
 

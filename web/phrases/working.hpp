@@ -1,6 +1,6 @@
 #pragma once
-// Around the working in the notebook: its pages, its steps, and the conventions of the class in
-// which it is written.
+// The text around the working in the notebook: its pages, its steps, and the conventions of the
+// class in which it is written.
 
 #include "core/phrase.hpp"
 

@@ -1,6 +1,7 @@
 #pragma once
-// Where Dear ImGui's items stood in the last frame and what they are called, for tests that press
-// them with real pointer events. Off until watchItems; ImGui's own hooks for test tools fill it.
+// Where Dear ImGui's items were in the last frame and what they are called, for tests that press
+// them with real pointer events. Off until watchItems is called; filled by ImGui's own hooks for
+// test tools.
 
 #include <imgui.h>
 
@@ -10,9 +11,9 @@
 namespace gusset {
 
 struct LoggedItem {
-    std::string label;  // as given to ImGui, with what follows ##
+    std::string label;  // as given to ImGui, including ## and what follows it
     std::string window; // its window's name
-    ImVec2 low;         // the part that can be seen, device pixels
+    ImVec2 low;         // the visible part, device pixels
     ImVec2 high;
     ImGuiID id = 0;
 };
@@ -25,8 +26,8 @@ struct ItemLog {
     ImVec2 high;
 };
 
-void watchItems(ItemLog&); // which must live as long as the ImGui context
-// Of the item that keys go to; empty while none is shown to have the focus.
+void watchItems(ItemLog&); // the log must outlive the ImGui context
+// Of the item with the keyboard focus; empty while no focus is shown.
 [[nodiscard]] std::string focusedLabel(const ItemLog&);
 
 } // namespace gusset

@@ -8,7 +8,7 @@
 namespace gusset {
 namespace {
 
-// In the order in which F6 visits them: what is not on the screen is passed over.
+// In the order in which F6 visits them; those not on the screen are skipped.
 constexpr std::array kPanels{"header",  "beginning", "tools",  "picked",
                              "several", "notebook",  "message"};
 

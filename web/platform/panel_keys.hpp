@@ -11,18 +11,18 @@ class PanelKeys {
 public:
     [[nodiscard]] bool inPanel() const { return panel_ >= 0; } // keys go there, not to the board
     void take(PanelKey);
-    // Whichever is open, however it was opened. False: there was none.
+    // Closes whichever menu is open, however it was opened. False: there was none.
     static bool closeMenu();
-    void pointerCame() { panel_ = -1; } // it says itself what it is over
-    // Just after ImGui has begun a frame: it forgets a wish for the focus that came before.
+    void pointerCame() { panel_ = -1; } // a pointer needs no focus
+    // Call just after ImGui has begun a frame: it discards a focus request made before that.
     void beginFrame();
 
 private:
     void toNextPanel();
-    void leave(); // the board has the keys
+    void leave(); // gives the keys back to the board
 
     bool goesOn_ = false;
-    int panel_ = -1; // of the panels in their order; -1: the board
+    int panel_ = -1; // index of the panel in order; -1: the board
 };
 
 } // namespace gusset

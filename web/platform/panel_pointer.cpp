@@ -10,13 +10,13 @@ namespace gusset {
 
 namespace {
 
-constexpr double kTapSlack = 8; // CSS px that a resting finger may wander
+constexpr double kTapSlack = 8; // CSS px that a resting finger may move
 
 ImVec2 toImGui(Vec2 pixel, double pixelRatio) {
     return {static_cast<float>(pixel.x * pixelRatio), static_cast<float>(pixel.y * pixelRatio)};
 }
 
-// ImGui's own search of the hovered window, at any point and between frames.
+// ImGui's own search for the hovered window, at any point and between frames.
 ImGuiWindow* windowAt(ImVec2 at) {
     const ImGuiContext& context = *ImGui::GetCurrentContext();
     for (int i = context.Windows.Size - 1; i >= 0; --i) {
@@ -103,10 +103,10 @@ void PanelPointer::takeTouch(const PointerEvent& event, double pixelRatio) {
         }
         pressed_ = false;
         touch_ = Touch::None;
-        framesToLeave_ = 3; // pressed, released, seen
+        framesToLeave_ = 3; // frames for the press, the release and the hover
         return;
     case PointerPhase::Cancel:
-    case PointerPhase::Hold: // of the board's alone
+    case PointerPhase::Hold: // only for the board
         return;
     }
 }
@@ -138,7 +138,7 @@ void PanelPointer::decide(const PointerEvent& event, double pixelRatio) {
 }
 
 void PanelPointer::scroll(const WheelEvent& event, double pixelRatio) {
-    // ImGui scrolls five lines a unit.
+    // ImGui scrolls five lines per unit.
     const double unit = 5 * ImGui::GetFontSize() / pixelRatio;
     moveTo(toImGui(event.pixel, pixelRatio));
     ImGui::GetIO().AddMouseWheelEvent(static_cast<float>(-event.dx / unit),
@@ -148,7 +148,7 @@ void PanelPointer::scroll(const WheelEvent& event, double pixelRatio) {
 void PanelPointer::leave() { moveTo({-FLT_MAX, -FLT_MAX}); }
 
 void PanelPointer::release() {
-    leave(); // first, so that nothing is under the pointer when the button comes up
+    leave(); // first, so that nothing is under the pointer when the button is released
     if (pressed_) {
         press(false);
     }

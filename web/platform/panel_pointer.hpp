@@ -1,7 +1,7 @@
 #pragma once
 // The pointer over the panels: from the page's events to Dear ImGui's. ImGui runs in device pixels.
-// It knows no scrolling by a finger, so that is done here: a finger that moves over a list scrolls
-// it, and the press reaches ImGui only when it turns out to be a tap or a drag that nothing can
+// It has no touch scrolling, so that is done here: a finger that moves over a list scrolls it, and
+// the press reaches ImGui only when it turns out to be a tap, or a drag over something that doesn't
 // scroll.
 
 #include "canvas/hands/tool.hpp"
@@ -11,17 +11,17 @@ namespace gusset {
 
 class PanelPointer {
 public:
-    // Whether a panel lies there (or a menu is open, which any press closes). As of the last frame
+    // Whether a panel is there (or a menu is open, which any press closes), as of the last frame
     // drawn.
     [[nodiscard]] static bool covers(Vec2 pixel, double pixelRatio);
 
     void take(const PointerEvent&, double pixelRatio);
     static void scroll(const WheelEvent&, double pixelRatio);
-    void leave();   // the pointer is over the board, or has gone
-    void release(); // whatever is pressed is let go without effect
+    void leave();   // the pointer is over the board, or has left
+    void release(); // releases whatever is pressed, without effect
 
-    // Before each frame. A finger that was lifted points at nothing, but ImGui must first have seen
-    // the press end where it stood. True while that is still to come.
+    // Before each frame. After a finger is lifted the pointer is nowhere, but ImGui must first see
+    // the release at the place of the press. True while that is still to come.
     bool beginFrame();
 
 private:

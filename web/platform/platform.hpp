@@ -1,6 +1,6 @@
 #pragma once
-// The seam to the browser. platform_web.cpp implements it together with the scripts in site/;
-// nothing else knows the browser. All lengths are CSS pixels from the board's top left.
+// The interface to the browser. platform_web.cpp implements it together with the scripts in site/;
+// nothing else knows the browser. All lengths are in CSS pixels from the board's top left.
 
 #include "app/fields/field.hpp"
 #include "app/page/foreign_run.hpp"
@@ -20,7 +20,7 @@ struct WheelEvent {
     double dy = 0;
     bool zooms = false; // ctrl held: a pinch on a trackpad
 };
-struct PinchEvent { // two fingers moved; with one hand on a mouse, its middle button dragged
+struct PinchEvent { // two fingers moved; a mouse with its middle button dragged counts as both
     Vec2 fromA, fromB, toA, toB;
     bool begins = false;
 };
@@ -45,14 +45,14 @@ enum class PanelKey { // as the scripts number them (site/input.js)
 struct PanelKeyEvent {
     PanelKey key = PanelKey::Leave;
 };
-struct TypedText { // a digit or the like, typed while nothing is open to type in
+struct TypedText { // a digit or similar, typed while no field is open
     std::string text;
 };
 struct OpenedText { // a link in the address, a file, a paste
     std::string text;
     std::string label;
 };
-struct Said { // by the browser, to be shown: "Link copied"
+struct Said { // a message of the browser, to be shown: "Link copied"
     MessageKind kind = MessageKind::Info;
     std::string text;
 };
@@ -62,37 +62,38 @@ using PlatformEvent = std::variant<PointerEvent, WheelEvent, PinchEvent, KeyEven
 // Events since the last call, in order.
 [[nodiscard]] std::vector<PlatformEvent> takeEvents();
 
-void showField(const FieldPlace&); // again each time it moves
+void showField(const FieldPlace&); // call again each time it moves
 void hideField();
 enum class Cursor { Arrow, Hand, Cross, Move, Text, ResizeAcross, ResizeDown };
 void showCursor(Cursor);
-// What stands around the board follows it: theme is paper, dark or sun.
+// Makes the page around the board match it: theme is paper, dark or sun.
 void setPageLook(std::string_view theme, bool presenting);
 
 void copyText(std::string_view text, std::string_view saidWhenDone);
 void saveFile(std::string_view name, std::string_view text);
-void savePicture(std::string_view name, std::string_view svg); // as PNG, two pixels a CSS px
-[[nodiscard]] bool canShareLinks();                            // the system has a sheet for it
+void savePicture(std::string_view name, std::string_view svg); // as PNG, two pixels per CSS px
+[[nodiscard]] bool canShareLinks();                            // the system has a share sheet
 void shareLink(std::string_view title, std::string_view link);
 void openFile();
 void showRecent();                           // the boards kept in this browser, to choose from
-void openExample(std::string_view fileName); // of examples/, beside the page
+void openExample(std::string_view fileName); // from examples/, beside the page
 void openLink(std::string_view link);        // pasted: comes back as OpenedText
-// What became of an OpenedText: the model that it put on the board, as JSON, or empty when refused.
+// The result of an OpenedText: the model that it put on the board, as JSON, or empty if it was
+// refused.
 void textOpened(std::string_view model);
 void setAddress(std::string_view fragment); // without a new entry in the browser's history
-void addressIsBehind();                     // what is on the board, or looked at, is another
+void addressIsBehind(); // the board or the view of it has changed since the address was set
 [[nodiscard]] bool storeWork(std::string_view text); // local, at once; false: refused or full
 
-// Words in the system's typefaces, for letters that ours lack.
+// Words in the system's typefaces, for letters that the embedded ones lack.
 [[nodiscard]] RunPicture drawRun(std::string_view run, const RunLook&, const RunPaper&);
 
-// The page's own tables, and what the drawing is to those who do not see it.
+// The page's own tables, and a description of the drawing for those who can't see it.
 void setTwin(std::string_view html, std::string_view summary);
 void showTwin();
 // The manual, beside the board.
 void showHelp();
 void setFullScreen(bool);
-void announce(std::string_view text); // to those who listen instead of looking
+void announce(std::string_view text); // to screen readers
 
 } // namespace gusset

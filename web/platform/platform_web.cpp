@@ -10,8 +10,8 @@ namespace gusset {
 
 namespace {
 
-// The browser calls plain C functions from outside of any frame; this is where what they bring
-// waits for the next one. One page, one inbox.
+// The browser calls plain C functions outside any frame; their events wait here for the next one.
+// One page, one inbox.
 std::vector<PlatformEvent>& inbox() {
     static std::vector<PlatformEvent> events;
     return events;
@@ -28,7 +28,7 @@ std::vector<PlatformEvent> takeEvents() { return std::exchange(inbox(), {}); }
 
 } // namespace gusset
 
-// In: site/pointer.js, field.js, files.js and app.js call these.
+// In: called by site/input.js, field.js, files.js and app.js.
 extern "C" {
 
 EMSCRIPTEN_KEEPALIVE void gussetPointer(int phase, int kind, double x, double y, int modifiers) {
@@ -97,8 +97,8 @@ EMSCRIPTEN_KEEPALIVE void gussetViewport(double width, double height, double pix
 
 } // extern "C"
 
-// Out: methods of the object that app.js hands over as `page`. Texts go as address and length,
-// since a string_view need not end in a zero.
+// Out: methods of the object that app.js passes as `page`. Texts go as address and length,
+// since a string_view need not be zero-terminated.
 // clang-format off
 EM_JS(void, pageShowField, (const char* key, const char* name, const char* text, double x, double y, double width, double height, int how), {
     Module['page'].showField({ key: UTF8ToString(key), name: UTF8ToString(name), text: UTF8ToString(text), numeric: !!(how & 1), goesOn: !!(how & 2), ofMember: !!(how & 4) }, x, y, width, height);
@@ -111,7 +111,7 @@ EM_JS(void, pageSetLook, (const char* theme, int length, int presenting), {
 EM_JS(void, pageCopyText, (const char* text, int length, const char* said, int saidLength), {
     Module['page'].copyText(UTF8ToString(text, length), UTF8ToString(said, saidLength));
 });
-// Byte for byte: as a string of JavaScript it would lose a byte order mark.
+// Byte for byte: as a JavaScript string it would lose a byte order mark.
 EM_JS(void, pageSaveFile, (const char* name, int nameLength, const char* text, int length), {
     Module['page'].saveFile(UTF8ToString(name, nameLength), HEAPU8.slice(text, text + length));
 });

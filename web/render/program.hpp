@@ -1,6 +1,6 @@
 #pragma once
-// A compiled pair of shaders and a stream of instances drawn with it. Handles of one GL context:
-// after the context was lost they mean nothing and are made anew.
+// A compiled pair of shaders and a stream of instances drawn with it. These are handles of one GL
+// context: after the context is lost they are invalid and must be made again.
 
 #include "render/shaders.hpp"
 
@@ -11,7 +11,8 @@
 
 namespace gusset {
 
-// One attribute of an instance: so many numbers of `type` at `offset`; bytes arrive as 0 to 1.
+// One attribute of an instance: a number of components of `type` at `offset`; bytes are normalised
+// to 0 to 1.
 struct InstanceField {
     int count = 1;
     GLenum type = GL_FLOAT;
@@ -26,8 +27,8 @@ struct Program {
     }
 };
 
-// The shaders are our own: that they compile is a precondition, and what the driver says otherwise
-// goes to the browser's console.
+// The shaders are part of this project, so that they compile is a precondition; driver errors go to
+// the browser's console.
 [[nodiscard]] Program makeProgram(ShaderSource vertex, ShaderSource fragment);
 
 struct InstanceStream {
@@ -37,7 +38,7 @@ struct InstanceStream {
 };
 [[nodiscard]] InstanceStream makeInstanceStream(std::size_t stride, std::span<const InstanceField>);
 
-// A quad an instance, all in one draw call; nothing for no instances.
+// One quad per instance, all in one draw call; does nothing without instances.
 void drawInstances(const InstanceStream&, const void* instances, std::size_t count);
 
 } // namespace gusset

@@ -36,8 +36,8 @@ constexpr std::array kDiscFields{
 
 constexpr float kTriangleOutline = 2; // CSS px
 
-// Fine grid lines are invisible where they would stand as close as kFaded and full at kPlain, CSS
-// px.
+// Fine grid lines are invisible when they are kFaded apart or closer, and fully drawn at kPlain,
+// CSS px.
 constexpr double kFaded = 18;
 constexpr double kPlain = 44;
 
@@ -75,7 +75,7 @@ void useMarkProgram(const Program& program, const Pane& pane) {
     setLens(program, pane);
 }
 
-// The place that the finger covers comes to stand in the middle of the lens.
+// The place that the finger covers appears at the centre of the lens.
 Pane loupeOn(const Canvas& canvas, const Loupe& loupe) {
     const double ratio = canvas.pixelRatio;
     return {.canvas = canvas,
@@ -85,7 +85,7 @@ Pane loupeOn(const Canvas& canvas, const Loupe& loupe) {
             .radius = ratio * kLoupeRadius};
 }
 
-// The same grid, seen by the loupe.
+// The camera for the same grid in the loupe.
 Camera cameraOf(const Scene& scene, const Pane& pane) {
     if (pane.nearer == 1) {
         return scene.camera;
@@ -94,15 +94,15 @@ Camera cameraOf(const Scene& scene, const Pane& pane) {
     return panBy(zoomAbout(scene.camera, loupe.of, pane.nearer), loupe.at - loupe.of);
 }
 
-// Where a grid line stands, reduced to one spacing from the board's corner; device pixels.
+// Position of a grid line, reduced to within one spacing of the board's corner; device pixels.
 Vec2 gridPhase(const Camera& camera, double step, double pixelRatio) {
     const double spacing = step * camera.scale * pixelRatio;
     const Vec2 origin = pixelRatio * toPixel(camera, {0, 0});
     return {std::fmod(origin.x, spacing), std::fmod(origin.y, spacing)};
 }
 
-// Every fifth fine line, or every second where the step is 5: major lines stand at powers of ten or
-// their halves.
+// Every fifth fine line, or every second if the step is 5: major lines are at powers of ten or half
+// of them.
 double majorStep(double step) {
     const double mantissa = step / std::pow(10.0, std::floor(std::log10(step) + kHair));
     return mantissa > 4 ? 2 * step : 5 * step;
@@ -127,7 +127,7 @@ void Renderer::prepare(const Scene& scene, const Palette& palette, const Canvas&
     prepareDiscs(scene, palette);
     screen.add(Vec2{1.0 * canvas.width, 1.0 * canvas.height});
     screen.add(canvas.pixelRatio);
-    screen.add(toPixel(scene.camera, {0, 0})); // what the grid is drawn by
+    screen.add(toPixel(scene.camera, {0, 0})); // what the grid depends on
     screen.add(Vec2{scene.camera.scale, scene.gridStep});
     for (const Colour colour : {palette.board, palette.grid, palette.gridStrong}) {
         screen.add(std::as_bytes(std::span(&colour, 1)));

@@ -1,8 +1,8 @@
 #pragma once
 // Scene → WebGL2, with the shaders of shaders/: the paper with its grid, strokes, triangles and
-// discs, a draw call each, whatever the size of the truss, and as many again under a finger's
-// loupe. Labels are type and go into Dear ImGui's background list (render/labels), on top of these
-// and under the panels.
+// discs, one draw call each, whatever the size of the truss, and the same again for a finger's
+// loupe. Labels are text and go into Dear ImGui's background list (ui/labels), above these and
+// below the panels.
 
 #include "canvas/scene/scene.hpp"
 #include "render/program.hpp"
@@ -13,23 +13,23 @@
 
 namespace gusset {
 
-// The canvas, in device pixels, and how many of them one CSS pixel has.
+// The canvas in device pixels, and the number of device pixels per CSS pixel.
 struct Canvas {
     int width = 1;
     int height = 1;
     double pixelRatio = 1;
 };
 
-// What is drawn on: the canvas, or the loupe over it, which shows the same marks nearer.
+// A drawing surface: the canvas, or the loupe over it, which shows the same marks magnified.
 struct Pane {
     Canvas canvas;
     Vec2 shift;        // device pixels, after `nearer`
-    double nearer = 1; // times as large
-    Vec2 lens;         // middle of the round that is drawn on, device pixels from the bottom left
-    double radius = 0; // of it; 0: everywhere
+    double nearer = 1; // magnification
+    Vec2 lens;         // centre of the disc that is drawn on, device pixels from the bottom left
+    double radius = 0; // of the disc; 0: no clipping
 };
 
-// As the shaders read them.
+// Laid out as the shaders read them.
 struct LineInstance {
     float from[2];
     float to[2];
@@ -53,13 +53,14 @@ struct DiscInstance {
     Colour fill;
 };
 
-// Owns its GL objects. After a lost context was restored, make a new one: the old handles are gone
-// with it, so nothing is freed here; the page has one renderer for as long as it lives.
+// Owns its GL objects. After a lost context is restored, make a new one: the old handles went with
+// the context, so nothing is freed here; the page has one renderer for its whole life.
 class Renderer {
 public:
     Renderer(); // precondition: a WebGL2 context is current
 
-    // Gets the scene ready, and tells the screen all that it depends on; then it can be drawn.
+    // Prepares the scene, and passes to the screen everything that it depends on; then it can be
+    // drawn.
     void prepare(const Scene&, const Palette&, const Canvas&, Screen&);
     void draw(const Scene&, const Palette&, const Canvas&);
 
@@ -78,7 +79,7 @@ private:
     InstanceStream lineStream_;
     InstanceStream triangleStream_;
     InstanceStream discStream_;
-    std::vector<LineInstance> lines_; // kept between frames, so that drawing allocates nothing
+    std::vector<LineInstance> lines_; // reused between frames, so that drawing allocates nothing
     std::vector<TriangleInstance> triangles_;
     std::vector<DiscInstance> discs_;
 };

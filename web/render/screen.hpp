@@ -1,7 +1,7 @@
 #pragma once
-// What is on the screen, as the bytes that the graphics driver was handed for it. A frame that
-// would hand it the same again is not drawn: while panels settle, many are the same, and on a phone
-// each drawn one costs a battery, in software a whole processor.
+// What is on the screen, as the bytes passed to the graphics driver for it. A frame that would pass
+// the same bytes again is not drawn: while panels settle, many frames are identical, and drawing
+// them would drain a phone's battery or, in software rendering, occupy a whole processor.
 
 #include "core/vec2.hpp"
 
@@ -15,7 +15,8 @@ namespace gusset {
 
 class Screen {
 public:
-    // The parts of the frame that is about to be drawn, in a fixed order. Numbers without padding.
+    // Adds a part of the frame about to be drawn, in a fixed order. The bytes must not include
+    // padding.
     void add(std::span<const std::byte>);
     void add(const ImDrawData&);
     void add(double number) { add(std::as_bytes(std::span(&number, 1))); }
@@ -24,10 +25,10 @@ public:
         add(point.y);
     }
 
-    // Whether these are other than those before; the next frame begins.
+    // Whether the parts differ from those of the previous frame; starts the next frame.
     [[nodiscard]] bool changes();
 
-    void forget() { isKnown_ = false; } // its textures or its context have changed
+    void forget() { isKnown_ = false; } // the textures or the context have changed
 
 private:
     std::vector<std::byte> shown_;

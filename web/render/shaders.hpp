@@ -1,6 +1,6 @@
 #pragma once
-// The files of shaders/, built into the page (web/CMakeLists.txt), so that nothing is fetched for
-// them.
+// The files of shaders/, built into the page (web/CMakeLists.txt), so that they need no download of
+// their own.
 
 #include <span>
 

@@ -11,16 +11,15 @@
 namespace gusset {
 namespace {
 
-// What must be left of a number that is rounded to get it into a cell.
+// The fewest significant figures of a number that is rounded to fit into a cell.
 constexpr int kLeastFigures = 3;
-constexpr int kLeastPlainFigures =
-    4; // where it still looks like what it was, without some decimals
+constexpr int kLeastPlainFigures = 4; // if only decimals are dropped
 
 struct ReadNumber {
     double value = 0;
     char decimalSign = '.';
     int decimals = 0;
-    int figures = 0; // from the first that is not 0
+    int figures = 0; // counted from the first non-zero one
     bool hasPower = false;
 };
 
@@ -52,7 +51,7 @@ std::optional<ReadNumber> readNumber(std::string_view text) {
     return *after == '\0' ? std::optional(number) : std::nullopt;
 }
 
-// From the longest to the shortest.
+// Longest first.
 std::vector<std::string> shorterForms(const ReadNumber& number) {
     std::vector<std::string> forms;
     for (int decimals = number.decimals - 1; !number.hasPower && decimals >= 0; --decimals) {
@@ -74,7 +73,7 @@ struct Sums {
 
 double over(const ColumnWish& wish, double width) { return wish.need > 0 ? width - wish.need : 0; }
 
-// Moves room from those that have more than they need to these.
+// Moves room to these columns from those that have more than they need.
 void help(std::span<const ColumnWish> wishes, bool numbers, std::vector<double>& widths) {
     Sums sums;
     const auto isHelped = [&](std::size_t i) {

@@ -9,7 +9,7 @@
 namespace gusset {
 namespace {
 
-// The one asked for, and the smaller ones.
+// The face asked for, and the smaller ones.
 std::vector<const ImFont*> facesFrom(const Ui& ui, const ImFont& font) {
     std::vector<const ImFont*> faces{&font};
     for (const ImFont* smaller : {ui.fonts.small, ui.fonts.subscript}) {
@@ -25,7 +25,7 @@ ImVec2 placeOf(const FittedLook& look, ImVec2 size) {
             std::round((look.low.y + look.high.y - size.y) / 2)};
 }
 
-// What does not fit ends in dots.
+// What does not fit ends in "…".
 float putCut(ImDrawList& list, const ImFont& font, std::string_view text, const FittedLook& look) {
     const std::string dots = "…";
     const float room = look.high.x - look.low.x - textSize(font, dots).x;
@@ -63,7 +63,7 @@ float putFitted(ImDrawList& list, const Ui& ui, std::string_view text, const Fit
     }
     for (const ImFont* face : faces) {
         if (face == ui.fonts.subscript && face != look.font) {
-            break; // too small for sentences, and without the dots
+            break; // too small for sentences, so the text is cut instead
         }
         const ImVec2 size = textSize(*face, text);
         if (size.x <= look.high.x - look.low.x) {

@@ -10,16 +10,16 @@ namespace gusset {
 enum class Align { Left, Right };
 
 struct FittedLook {
-    ImVec2 low; // the room for the text itself, device px; it stands in the middle of the height
+    ImVec2 low; // the room for the text, device px; it is centred vertically
     ImVec2 high;
     Align align = Align::Left;
-    bool isNumber = false; // is never cut; words end in dots
+    bool isNumber = false; // never truncated; words end in "…"
     const ImFont* font = nullptr;
     ImU32 ink = 0;
 };
-// Gives back its width, device px.
+// Returns its width, device px.
 float putFitted(ImDrawList&, const Ui&, std::string_view, const FittedLook&);
-// Whether it has room in a face that can be read well.
+// Whether it fits in a legible face.
 [[nodiscard]] bool fitsWhole(const Ui&, const ImFont&, std::string_view, float room);
 
 } // namespace gusset

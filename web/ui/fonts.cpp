@@ -11,7 +11,7 @@ using Bytes = std::span<const unsigned char>;
 
 // Kept for the life of the program: the atlas reads them when it is built.
 constexpr ImWchar kEverything[] = {0x20, 0x17f, 0x370, 0x45f, 0x2000, 0x2bff, 0};
-// Names of joints and symbols come in any script that we have, but subscripts are few.
+// Names of joints and symbols may be in any embedded script, but subscripts need few letters.
 constexpr ImWchar kSubscripts[] = {0x20, 0xff, 0x391, 0x3c9, 0x2009, 0x2009, 0x2212, 0x2212, 0};
 
 struct Face {
@@ -25,7 +25,7 @@ public:
     Builder(ImFontAtlas& atlas, float scale, float textScale)
         : atlas_(atlas), scale_(scale), textScale_(textScale) {}
 
-    // Letters that the face lacks come from the text face and from the signs.
+    // Letters missing from the face come from the text face and from the symbols.
     [[nodiscard]] ImFont* add(const Face& face) {
         ImFont* font = addOne(face, false);
         if (face.bytes.data() != interRegular().data()) {
@@ -42,13 +42,14 @@ private:
         config.FontDataOwnedByAtlas = false;
         config.MergeMode = merge;
         config.GlyphRanges = face.letters;
-        // On coarse screens letters stand at thirds of a pixel, on fine ones on whole pixels.
+        // On coarse screens letters are positioned at thirds of a pixel, on fine ones at whole
+        // pixels.
         const bool fine = scale_ >= 1.5f;
         config.OversampleH = fine ? 1 : 3;
         config.PixelSnapH = fine;
         config.RasterizerMultiply = fine ? 1.0f : 1.1f;
         const float size = std::round(static_cast<float>(face.size) * scale_ * textScale_);
-        // The atlas takes a pointer to non-const, and does not write through it.
+        // The atlas takes a pointer to non-const, but does not write through it.
         auto* data = const_cast<unsigned char*>(face.bytes.data());
         return atlas_.AddFontFromMemoryTTF(data, static_cast<int>(face.bytes.size()), size,
                                            &config);

@@ -9,8 +9,8 @@
 namespace gusset {
 namespace {
 
-constexpr ImWchar kFirstCode = 0xE000;      // of the private letters, which no typeface of ours has
-constexpr std::size_t kMostRuns = 1000;     // then there are question marks
+constexpr ImWchar kFirstCode = 0xE000;  // of the private use area, which no embedded typeface uses
+constexpr std::size_t kMostRuns = 1000; // beyond this there are question marks
 constexpr std::size_t kMostInk = 4'000'000; // px of the atlas
 
 struct Letter {
@@ -18,7 +18,7 @@ struct Letter {
     std::size_t bytes = 1;
 };
 
-// What is no UTF-8 is a letter that no typeface has.
+// Invalid UTF-8 counts as a letter that no typeface has.
 Letter letterAt(std::string_view text) {
     const auto byte = [&](std::size_t i) { return static_cast<unsigned char>(text[i]); };
     const unsigned char first = byte(0);
@@ -38,7 +38,7 @@ bool isOurs(const ImFont& font, std::uint32_t code) {
            (code < kFirstCode && font.FindGlyphNoFallback(static_cast<ImWchar>(code)) != nullptr);
 }
 
-// Signs, arrows and dashes of print part words, as blanks and the like do.
+// Symbols, arrows and dashes separate words, as blanks do.
 bool isLetter(std::uint32_t code) {
     const bool figure = code >= '0' && code <= '9';
     const bool latin = (code >= 'A' && code <= 'Z') || (code >= 'a' && code <= 'z');
@@ -47,7 +47,7 @@ bool isLetter(std::uint32_t code) {
 
 struct Word {
     std::size_t bytes = 0;
-    bool foreign = false; // one letter that the font lacks is enough: faces are not mixed in a word
+    bool foreign = false; // one missing letter is enough: faces are not mixed within a word
 };
 
 Word wordAt(const ImFont& font, std::string_view text) {
@@ -64,8 +64,8 @@ Word wordAt(const ImFont& font, std::string_view text) {
     return word;
 }
 
-// Blanks between two foreign words belong to the run, so that words of a script that goes leftward
-// stand in their order.
+// Blanks between two foreign words belong to the run, so that words of a right-to-left script are
+// in their order.
 std::size_t runLength(const ImFont& font, std::string_view text) {
     std::size_t end = 0;
     std::size_t at = 0;
@@ -136,11 +136,11 @@ void putText(ImDrawList& list, const ImFont& font, ImVec2 at, ImU32 ink, std::st
 
 namespace {
 
-// The line of a font of ours has its baseline at this share of its height, and its em is that much
-// of it: Inter's ascender, descender and em are 2728, 680 and 2816 units (tables hhea and head).
+// In a line of the embedded fonts, the baseline and the em as fractions of the line height: Inter's
+// ascender, descender and em are 2728, 680 and 2816 units (tables hhea and head).
 constexpr float kBaseline = 2728.0f / 3408.0f;
 constexpr float kEm = 2816.0f / 3408.0f;
-constexpr float kAbove = 0.25f; // of a line, room for scripts that are taller; as much below
+constexpr float kAbove = 0.25f; // of a line, above it for taller scripts; the same below
 
 const ImFontConfig& ownConfig(const ImFontAtlas& atlas, const ImFont* font) {
     return *std::find_if(

@@ -1,6 +1,6 @@
 #pragma once
-// Of a long text only what is in sight is laid out: how high its pieces are is known once they
-// were.
+// Only the visible part of a long text is laid out: the heights of its pieces are known once they
+// have been laid out.
 
 #include <imgui.h>
 
@@ -11,15 +11,15 @@
 namespace gusset {
 
 struct HeightsKey {
-    std::uint64_t text = 0; // which
-    float width = 0;        // device px that it is laid out in
+    std::uint64_t text = 0; // which text
+    float width = 0;        // device px in which it is laid out
     float size = 0;         // of its letters
-    float tallest = 0;      // of its drawings, where that depends on something
+    float tallest = 0;      // of its drawings, if that depends on something
 
     friend bool operator==(const HeightsKey&, const HeightsKey&) = default;
 };
 
-// Device px, with what stands between pieces; 0: not laid out yet.
+// Device px, including the gaps between pieces; 0: not laid out yet.
 struct PassageHeights {
     float whole = 0;
     std::vector<float> pieces{}; // title, then parts
@@ -29,18 +29,18 @@ struct Heights {
     HeightsKey key;
     std::vector<PassageHeights> passages;
 };
-// Ready for so many passages; forgets what it knows when the key is another.
+// Makes room for this many passages; discards what is known if the key has changed.
 void prepare(Heights&, const HeightsKey&, std::size_t passages);
 
-// Whether something that begins at ImGui's cursor and is so high lies wholly beyond what is seen.
+// Whether something of this height at ImGui's cursor lies wholly outside the visible part.
 [[nodiscard]] bool isOutOfSight(float height);
-// Moves the cursor on as something would that is so high.
+// Moves the cursor as something of this height would.
 void leaveRoom(float height);
 
-// In the next frame the window is scrolled so far beyond where it is, unless it is sent elsewhere.
+// In the next frame the window is scrolled by this much, unless it is scrolled to another place.
 void scrollOn(float by);
 
-// Lays a piece out unless it is known to be out of sight. `heights`: none: always.
+// Lays out a piece unless it is known to be out of sight. `heights` null: always.
 template <class Draw>
 void whereSeen(std::vector<float>* heights, std::size_t piece, Draw draw) {
     if (!heights) {

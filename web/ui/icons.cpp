@@ -28,7 +28,7 @@ public:
     void disc(ImVec2 centre, float radius) {
         list_.AddCircleFilled(at(centre), radius * unit_, ink_);
     }
-    // Angles in turns, clockwise from the right as the screen has it.
+    // Angles in turns, clockwise on the screen from the right.
     void arc(ImVec2 centre, float radius, float from, float to) {
         constexpr float kTurn = 2 * std::numbers::pi_v<float>;
         list_.PathArcTo(at(centre), radius * unit_, from * kTurn, to * kTurn);

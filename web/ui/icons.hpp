@@ -1,5 +1,5 @@
 #pragma once
-// Signs for tools and commands, drawn with a pen of one width on a square of 24 by 24.
+// Icons of tools and commands, drawn with one line width on a square of 24 by 24.
 
 #include <imgui.h>
 
@@ -31,7 +31,7 @@ enum class Icon {
     Problem,
 };
 
-// Centred; `side` is the length of the square's side in device pixels.
+// Centred; `side` is the side of the square in device pixels.
 void drawIcon(ImDrawList&, Icon, ImVec2 centre, float side, ImU32 ink);
 
 } // namespace gusset

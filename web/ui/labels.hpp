@@ -8,7 +8,7 @@
 
 namespace gusset {
 
-// Size in CSS px, as drawLabels sets it: what buildScene wants as its MeasureText.
+// Size in CSS px, as drawLabels draws it: the MeasureText for buildScene.
 [[nodiscard]] Vec2 measureLabel(const Ui&, const std::string& text, LabelKind kind);
 
 // Onto the board's draw list, in device pixels; backed labels get a patch of the board's paper.

@@ -1,4 +1,4 @@
-// The still parts of ui/widgets.hpp: sheets, rules, paragraphs, scrolling.
+// The passive parts of ui/widgets.hpp: sheets, rules, paragraphs, scrolling.
 #include "ui/rich_layout.hpp"
 #include "ui/widgets.hpp"
 
@@ -12,16 +12,16 @@ namespace {
 
 constexpr double kBarRoom = 8;                       // CSS px, of the scroll bar
 constexpr double kScrollSlack = 8;                   // CSS px a finger may move and still press
-constexpr double kLeaf = 48;                         // CSS px a finger is drawn to turn a leaf
+constexpr double kLeaf = 48;                         // CSS px that make a swipe
 constexpr const char* kFingerReads = "finger reads"; // in a window's storage
 
-// Dear ImGui scrolls by wheel and by bar alone. A finger that moves up or down takes the paper with
-// it, and what it had begun to press is let go.
-// The drawing that a finger was last put on to read it off: what it drags there is no paper.
+// The drawing that a finger was last put on to read it: dragging there does not scroll.
 ImGuiID fingerReads() {
     return static_cast<ImGuiID>(ImGui::GetStateStorage()->GetInt(ImHashStr(kFingerReads)));
 }
 
+// Dear ImGui scrolls only by wheel and by bar. A finger that moves up or down scrolls the paper,
+// and releases what it had begun to press.
 void scrollByFinger(const Ui& ui) {
     const ImGuiIO& io = ImGui::GetIO();
     const ImGuiWindow& window = *ImGui::GetCurrentWindow();
@@ -112,7 +112,7 @@ void beginSheet(const Ui& ui, const char* id, const Rect& place, const SheetLook
     ImGui::PushClipRect(ImGui::GetWindowPos(),
                         {ImGui::GetWindowPos().x + ImGui::GetWindowSize().x,
                          ImGui::GetWindowPos().y + ImGui::GetWindowSize().y},
-                        false); // rules and frames go to the edge of the paper
+                        false); // rules and frames extend to the edge of the paper
 }
 
 void endSheet() {
@@ -122,8 +122,8 @@ void endSheet() {
 
 void beginScroll(const Ui& ui, const char* id) {
     ImGui::PushStyleVar(ImGuiStyleVar_WindowPadding, {0, 0});
-    // The bar stands in the margin, so that what is scrolled is as wide as what is not; it is
-    // always there, for the width's sake, and seen when there is something to scroll.
+    // The bar is in the margin, so that what scrolls is as wide as what doesn't; it is always
+    // there, for the sake of the width, and visible if there is something to scroll.
     ImGuiStorage& memory = *ImGui::GetStateStorage();
     const ImGuiID slot = ImGui::GetID(id);
     const bool shown = memory.GetBool(slot);

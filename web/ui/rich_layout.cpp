@@ -10,11 +10,11 @@ namespace gusset {
 namespace {
 
 constexpr std::string_view kRoot = "\u221A";
-constexpr double kRadicalWidth = 9; // CSS px of the radical's sign
+constexpr double kRadicalWidth = 9; // CSS px of the radical sign
 constexpr double kBarOver = 2;      // a fraction's bar beyond its parts, on either side
 constexpr float kBetweenLines = 1.45F;
 
-// A stretch in one face. Of a fraction `below` stands under its bar.
+// A run in one face. `below` is the denominator of a fraction.
 struct Piece {
     std::string_view text;
     std::string_view below;
@@ -23,7 +23,7 @@ struct Piece {
     float drop = 0; // device px below the line of the text
     float width = 0;
 };
-struct LaidWord { // is not broken
+struct LaidWord { // not broken across lines
     std::vector<Piece> pieces;
     float width = 0;
     bool spaceBefore = false;
@@ -54,7 +54,7 @@ const ImFont& faceOf(const Ui& ui, RunStyle style, const ImFont* face) {
 
 float widthOf(const ImFont& font, std::string_view text) { return textSize(font, text).x; }
 
-// Text around a radical: √ covers the figures, or the name, that follow it.
+// Text with radicals: √ covers the digits, or the name, that follow it.
 struct Rooted {
     std::string_view before;
     std::string_view under;
@@ -105,7 +105,7 @@ Piece pieceOf(const Ui& ui, std::string_view text, RunStyle style, const ImFont*
     return piece;
 }
 
-// Words end at spaces; a word may go through several runs.
+// Words end at spaces; a word may extend over several runs.
 std::vector<LaidWord> wordsOf(const Ui& ui, const RichLine& line, const ImFont* face) {
     std::vector<LaidWord> words(1);
     for (const Run& run : line) {
@@ -129,7 +129,7 @@ std::vector<LaidWord> wordsOf(const Ui& ui, const RichLine& line, const ImFont* 
     return words;
 }
 
-// Broken at spaces to the width that there is.
+// Broken at spaces to fit the available width.
 std::vector<Line> linesOf(const Ui& ui, std::vector<LaidWord> words, const RichLook& look,
                           float right) {
     const ImFont& face = look.face ? *look.face : *ui.fonts.body;
@@ -188,7 +188,7 @@ void putRooted(const LinePen& pen, const ImFont& font, ImVec2 at, std::string_vi
     put(pen.list, font, {end + pen.ui.px(1), at.y}, pen.ink, after);
 }
 
-// The bar in the middle of the line, its parts above and below.
+// The bar at mid-height of the line, its parts above and below.
 void putFraction(const LinePen& pen, const Piece& piece, ImVec2 at, float lineSize) {
     const ImFont& font = *piece.font;
     const float inner = piece.width - pen.ui.px(2 * kBarOver);

@@ -8,7 +8,7 @@
 namespace gusset {
 namespace {
 
-constexpr double kAir = 12; // CSS px of paper around the drawing
+constexpr double kAir = 12; // CSS px of margin around the drawing
 
 struct Box {
     Vec2 low{1e9, 1e9};
@@ -124,7 +124,7 @@ std::string textOf(const TriangleMark& triangle, const Palette& palette) {
     return svgPolygon({triangle.a, triangle.b, triangle.c}, look);
 }
 
-// The ring lies within the radius on the board, and on both sides of it in SVG.
+// On the board the ring lies within the radius, in SVG on both sides of it.
 std::string textOf(const DiscMark& disc, const Palette& palette) {
     return "<circle" + svgAttribute("cx", svgLength(disc.at.x)) +
            svgAttribute("cy", svgLength(disc.at.y)) +
@@ -133,8 +133,8 @@ std::string textOf(const DiscMark& disc, const Palette& palette) {
            (disc.ring > 0 ? stroked(lineColour(palette, disc.ink), disc.ring) : "") + "/>\n";
 }
 
-// Another face than the board's may be what the reader has: `textLength` keeps the words on their
-// patch. Inter's em is its line height over 1.21.
+// The reader may have a different typeface: `textLength` keeps the words on their patch. Inter's em
+// is its line height over 1.21.
 std::string textOf(const LabelMark& label, const PictureLook& look) {
     constexpr double kLineHeight = 1.21;
     constexpr double kBaseline = 0.36; // below the middle, em
@@ -174,7 +174,7 @@ std::string openingOf(const Box& frame, const PictureLook& look) {
            svgAttribute("fill", colourText(look.palette.board)) + "/>\n";
 }
 
-// The note as labels on a strip of paper by which the frame grows.
+// The note as labels on a strip of paper, by which the frame is extended.
 std::vector<LabelMark> noteUnder(Box& frame, const PictureLook& look) {
     std::vector<LabelMark> labels;
     const double middle = 0.5 * (frame.low.x + frame.high.x);

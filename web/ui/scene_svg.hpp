@@ -1,6 +1,6 @@
 #pragma once
-// The board as a picture: a scene as SVG 1.1 that stands alone as a file, in the colours of a
-// theme, on its paper and without its grid. Here and not in canvas/, which knows no colours.
+// The board as a picture: a scene as a standalone SVG 1.1 file, in the colours of a theme, on its
+// paper and without its grid. It is here and not in canvas/ because canvas/ knows no colours.
 
 #include "canvas/scene/scene.hpp"
 #include "ui/palette.hpp"
@@ -12,20 +12,21 @@ namespace gusset {
 
 struct PictureLook {
     const Palette& palette;
-    const MeasureText& measure; // as the scene was built with: words keep the room they were given
+    const MeasureText& measure; // as used to build the scene: words keep the room they were given
     std::string_view title;     // the picture's name for those who can't see it; escaped here
-    std::string_view note{};    // set under the drawing, broken into lines; or nothing
+    std::string_view note{};    // placed under the drawing, wrapped; may be empty
 };
 
-// Cropped to what is drawn within the part of the board that nothing covers, with a little paper
-// around; that part whole when nothing is drawn.
+// Cropped to what is drawn within the uncovered part of the board, with a small margin; all of that
+// part if nothing is drawn.
 [[nodiscard]] std::string sceneSvg(const Scene&, const PictureLook&);
 
-// What is to stand under a picture that shows the use of members: what checks leave out. The rest
-// of the caution stands on the drawing.
+// The note under a picture that shows the use of members: what the checks leave out. The rest of
+// the caution is on the drawing.
 [[nodiscard]] std::string pictureNote(const AppState&, const Derived&);
 
-// The scene of the state without what belongs to a pointer: no selection, no stroke in hand.
+// The scene of the state without anything that belongs to a pointer: no selection, no stroke in
+// progress.
 [[nodiscard]] Scene pictureScene(const AppState&, const Derived&, const MeasureText&);
 
 } // namespace gusset

@@ -13,7 +13,7 @@ struct SketchPen {
     const Ui& ui;
     ImDrawList& list;
     ImVec2 origin;   // device px
-    float scale = 1; // device px a px of the sketch
+    float scale = 1; // device px per px of the sketch
 
     [[nodiscard]] ImVec2 at(Vec2 point) const {
         return {origin.x + scale * static_cast<float>(point.x),
@@ -54,7 +54,7 @@ void drawArea(const SketchPen& pen, const SketchArea& area) {
     for (const Vec2 corner : area.corners) {
         pen.list.PathLineTo(pen.at(corner));
     }
-    // ImGui fills convex areas of either order, but smooths the edges of one order only.
+    // ImGui fills convex areas of either orientation, but smooths the edges of only one.
     const ImDrawListFlags flags = pen.list.Flags;
     pen.list.Flags &= ~ImDrawListFlags_AntiAliasedFill;
     pen.list.PathFillConvex(packed(wash));
@@ -84,7 +84,7 @@ void drawArrow(const SketchPen& pen, const SketchArrow& arrow) {
     pen.list.AddTriangleFilled(pen.at(head[0]), pen.at(head[1]), pen.at(head[2]), ink);
 }
 
-// Clockwise as it is seen, with y down: the angle grows.
+// Clockwise on the screen, with y down: the angle increases.
 void drawArc(const SketchPen& pen, const SketchArc& arc) {
     constexpr float kTurn = 6.2831853f;
     const auto angleOf = [](Vec2 way) { return static_cast<float>(std::atan2(way.y, way.x)); };
@@ -113,7 +113,7 @@ struct SketchFace {
     float size = 0; // device px
 };
 
-// The face that was rasterised nearest to this size (device px): within a tenth it is set as it is,
+// The face rasterised nearest to this size (device px): within a tenth it is used as it is, and
 // sharp; else it is scaled.
 SketchFace faceFor(const Fonts& fonts, RunStyle style, float size) {
     const std::array<const ImFont*, 4> plain{fonts.subscript, fonts.small, fonts.body,

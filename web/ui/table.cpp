@@ -9,7 +9,7 @@ namespace gusset {
 
 namespace {
 
-// CSS px, between an edge of a cell and what stands in it.
+// CSS px, between an edge of a cell and its contents.
 constexpr double kOuterPad = 8;
 constexpr double kInnerPad = 4;
 constexpr double kOrderMark = 12; // the arrow beside a heading
@@ -72,7 +72,7 @@ void Table::header() {
     endHeader();
 }
 
-// Beside the heading, where it covers no words: before figures, behind words.
+// Beside the heading, where it covers no words: before numbers, after words.
 void Table::orderMark(int column, const OrderLook& look, float width) {
     const Column& of = columns_[static_cast<std::size_t>(column)];
     const Box box = cell(column);

@@ -1,6 +1,5 @@
 #pragma once
-// A table as on ruled paper: a heading line, hairlines, figures at the right in digits of one
-// width.
+// A table as on ruled paper: a heading line, hairlines, right-aligned numbers in tabular figures.
 
 #include "ui/fit.hpp"
 #include "ui/fitted.hpp"
@@ -15,17 +14,17 @@ namespace gusset {
 
 struct Column {
     std::string_view heading;
-    double least = 60;            // CSS px
-    double share = 1;             // of what is left over
-    Align align = Align::Left;    // at the right stand numbers
-    std::optional<int> orders{};  // what its heading orders the rows by, when it is pressed
-    bool fallsFirst = false;      // largest first
-    std::string_view longest{};   // of what stands in it, where that is known beforehand: it gets
-                                  // room for this from columns that have more than they need
-    const ImFont* font = nullptr; // that it stands in; the text face
+    double least = 60;           // CSS px
+    double share = 1;            // of the space left over
+    Align align = Align::Left;   // numbers are right-aligned
+    std::optional<int> orders{}; // what its heading sorts the rows by when pressed
+    bool fallsFirst = false;     // descending first
+    std::string_view longest{}; // its longest text, if known beforehand: it gets room for this from
+                                // columns that have room to spare
+    const ImFont* font = nullptr; // null: the text face
 };
 
-// Lives while the table is drawn.
+// Exists while the table is drawn.
 class Table {
 public:
     Table(const Ui&, const char* id, std::span<const Column>);
@@ -34,8 +33,8 @@ public:
     Table& operator=(const Table&) = delete;
 
     void header();
-    // A heading whose column orders the rows can be pressed; gives back which one was, or none. The
-    // one that orders them now has an arrow.
+    // The heading of a sortable column can be pressed; returns the one that was, or none. The one
+    // that the rows are sorted by has an arrow.
     struct OrderLook {
         std::optional<int> orders{}; // Column::orders; none: as drawn
         bool falling = false;
@@ -54,17 +53,17 @@ public:
     };
     RowState row(const RowLook&);
 
-    // Of the row in hand.
+    // Of the current row.
     struct Box {
         ImVec2 low;
         ImVec2 high;
     };
     [[nodiscard]] Box cell(int column) const;
-    // Whether the text fits into it without being cut.
+    // Whether the text fits without being truncated.
     [[nodiscard]] bool fits(int column, std::string_view) const;
     struct TextLook {
         Colour ink;
-        const ImFont* font = nullptr; // the text face
+        const ImFont* font = nullptr; // null: the text face
     };
     void text(int column, std::string_view, const TextLook&);
 
@@ -76,9 +75,9 @@ private:
         const ImFont* font = nullptr;
         Colour ink;
         bool isNumber = false;
-        bool isHeading = false; // may reach as far as the next column
+        bool isHeading = false; // may extend into the next column
     };
-    float put(int column, std::string_view, const PutLook&); // its width
+    float put(int column, std::string_view, const PutLook&); // returns its width
     float putHeading(int column, Colour);
     [[nodiscard]] float roomIn(int column) const;
     [[nodiscard]] ColumnWish wishOf(const Column&) const;
@@ -88,13 +87,13 @@ private:
 
     const Ui& ui_;
     std::span<const Column> columns_;
-    std::vector<float> edges_; // left edges and the last right one, device px from the left
+    std::vector<float> edges_; // left edges and the last right edge, device px from the left
     ImVec2 low_;
     float height_ = 0;
-    float now_ = 0; // height of the row in hand
+    float now_ = 0; // height of the current row
 };
 
-// Of so many rows those that are on the screen, each by its place.
+// Draws those of this many rows that are on the screen, each by its index.
 template <class Draw>
 void drawRows(const Table& table, std::size_t count, Draw draw) {
     ImGuiListClipper clipper;

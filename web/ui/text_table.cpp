@@ -12,7 +12,7 @@
 namespace gusset {
 namespace {
 
-constexpr double kBetweenColumns = 8; // CSS px, least
+constexpr double kBetweenColumns = 8; // CSS px, at least
 
 float widthOf(const ImFont& font, const std::string& text) { return textSize(font, text).x; }
 
@@ -24,11 +24,11 @@ std::string headText(const RichLine& line) {
     return text;
 }
 
-using Block = std::vector<std::size_t>; // places of its columns
+using Block = std::vector<std::size_t>; // indices of its columns
 
 struct Columns {
     const ImFont* font = nullptr;
-    std::vector<float> widths; // device px, of each with the room to the next
+    std::vector<float> widths; // device px, each including the gap to the next column
     std::vector<Block> blocks;
 };
 
@@ -44,7 +44,7 @@ std::vector<float> widthsIn(const TextTable& table, const ImFont& font, float be
     return widths;
 }
 
-// The largest face in which the columns have room, or stand in the fewest blocks.
+// The largest face in which the columns fit, or need the fewest blocks.
 Columns columnsOf(const Ui& ui, const TextTable& table, float room) {
     Columns best;
     for (const ImFont* font : {ui.fonts.body, ui.fonts.small, ui.fonts.subscript}) {
@@ -57,8 +57,8 @@ Columns columnsOf(const Ui& ui, const TextTable& table, float room) {
     return best;
 }
 
-// Left edges of its columns, and the last right one: what is left over is shared out; what is
-// wanting even of so few columns, too.
+// Left edges of the columns, and the last right edge: space left over is shared out, and so is any
+// shortfall.
 std::vector<float> edgesOf(const Columns& columns, const Block& block, float room) {
     float sum = 0;
     for (const std::size_t c : block) {
@@ -85,7 +85,7 @@ struct RowInk {
     Colour rule;
 };
 
-// At the cursor, which it moves on.
+// At the cursor, which it advances.
 template <class CellText>
 void drawRow(const RowLook& look, const RowInk& ink, const std::vector<bool>& right,
              const CellText& cellText) {

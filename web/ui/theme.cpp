@@ -5,8 +5,8 @@
 namespace gusset {
 namespace {
 
-// The few widgets of ImGui's own that are left (scroll bars, popups) in our inks; ours draw
-// themselves.
+// The few of ImGui's own widgets in use (scroll bars, popups), in this project's inks; the others
+// draw themselves.
 void setColours(ImGuiStyle& style, const Palette& palette) {
     const ImVec4 clear{0, 0, 0, 0};
     for (ImVec4& colour : style.Colors) {
@@ -35,7 +35,7 @@ void setMeasures(ImGuiStyle& style, const Ui& ui) {
     style.ScrollbarRounding = ui.px(4);
     style.WindowMinSize = {1, 1};
     style.TouchExtraPadding = {0, 0};
-    style.AntiAliasedLinesUseTex = false; // our rules are hairlines of any width
+    style.AntiAliasedLinesUseTex = false; // rules are hairlines of any width
 }
 
 } // namespace

@@ -39,7 +39,7 @@ struct Corners {
 
 Corners lastItem() { return {ImGui::GetItemRectMin(), ImGui::GetItemRectMax()}; }
 
-// The ground of something that can be pressed, by what is being done with it.
+// The background of something that can be pressed, by its state.
 void drawGround(const Ui& ui, const Corners& box, const ButtonLook& look) {
     ImDrawList& list = *ImGui::GetWindowDrawList();
     const float round = ui.px(3);
@@ -237,7 +237,7 @@ float widthOf(const Ui& ui, const char* word, const WordAir& air) {
     return std::max(textSize(*ui.fonts.strong, word).x + air.within, ui.px(kTouchTarget));
 }
 
-// A row that would break for want of a little room stands closer.
+// A row that would break for want of a little room is set closer.
 WordAir airOf(const Ui& ui, std::span<const char* const> words, float room) {
     const WordAir loose{ui.px(12), ui.px(4)};
     const WordAir tight{ui.px(8), 0};

@@ -27,7 +27,8 @@ void commit(Board& board, const std::optional<Edit>& edit) {
 TEST_CASE("a mirror image about the right edge shares the joints on it") {
     Board board = roofWith(joints({JointId{0}, JointId{2}})); // rafter CA, C its right end
     commit(board, mirrorSelection(board.state, Side::Right));
-    // A's image falls on B and rafter CA's on BC, which are there: nothing is doubled.
+    // A's image coincides with B and rafter CA's with BC, which exist already: nothing is
+    // duplicated.
     CHECK(board.state.truss.joints.size() == 3);
     CHECK(board.state.truss.members.size() == 3);
     CHECK(board.state.truss.loads.size() == 1); // the load at C is its own image
@@ -54,7 +55,7 @@ TEST_CASE("mirrored below, up loads come of down loads") {
 TEST_CASE("repetitions stand side by side and share what meets") {
     Board board = roofWith(joints({JointId{0}, JointId{1}, JointId{2}}));
     commit(board, repeatSelection(board.state, ownStep(board.state), 3));
-    CHECK(board.state.truss.joints.size() == 9); // two more each
+    CHECK(board.state.truss.joints.size() == 9); // two more of each
     CHECK(board.state.truss.members.size() == 12);
     CHECK(board.state.truss.loads.size() == 4);
     CHECK(board.state.history.undoLabel() == "Repeat 3 joints");

@@ -93,7 +93,7 @@ TEST_CASE("a joint is held, loaded, drawn from and removed by its menu") {
     choose(board, "Let it roll");
     CHECK(board.state.truss.supports.back().kind == SupportKind::Roller);
     board.hold({3, 4});
-    CHECK(lineNamed(board, "Let it roll") < 0); // it does already
+    CHECK(lineNamed(board, "Let it roll") < 0); // it is a roller already
     choose(board, "Take the support away");
     CHECK(board.state.truss == support::roof());
     board.hold({6, 0});
@@ -125,7 +125,7 @@ TEST_CASE("a member is split, loaded and asked about by its menu") {
     CHECK(force.at == 3);
     CHECK(force.fy == -10);
     board.act(EndField{});
-    board.hold({1.5, 0}); // the load stands in the middle now
+    board.hold({1.5, 0}); // now the load is at midspan
     choose(board, "Why this force?");
     CHECK(board.state.selection.members == std::vector{MemberId{0}});
     CHECK(board.state.notebook.working == WorkingPage::OneForce);
@@ -158,7 +158,7 @@ TEST_CASE("on empty paper the menu puts a joint there and copies what is picked"
     board.hold({8, -1});
     choose(board, "Copy what is picked to here");
     CHECK(board.state.truss.joints.size() == 6);
-    CHECK(board.state.truss.joints[4].at == Vec2{8, -1}); // A, the lower left of the two
+    CHECK(board.state.truss.joints[4].at == Vec2{8, -1}); // A, the lower left joint of the two
     CHECK(board.state.truss.joints[5].at == Vec2{11, 3});
 }
 
@@ -194,7 +194,7 @@ TEST_CASE("the menu key opens the menu of what is picked, and arrows and Enter c
     board.press(Key::Down);
     board.press(Key::Down);
     CHECK(board.state.menu.lit == 1);
-    CHECK(board.state.truss == support::roof()); // arrows move no joint meanwhile
+    CHECK(board.state.truss == support::roof()); // the arrow keys move no joint meanwhile
     board.press(Key::Up);
     board.press(Key::Enter);
     CHECK(board.state.truss.supports.size() == 3);

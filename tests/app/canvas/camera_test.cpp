@@ -35,11 +35,11 @@ TEST_CASE("zooming keeps the point under the cursor where it is") {
 
 TEST_CASE("two fingers keep the points under them") {
     const Camera camera{.centre = {2, 1}, .scale = 50, .size = {800, 600}, .coverRight = 200};
-    // The second pair lies along the same direction, as far as pan and zoom without a turn can
-    // follow.
+    // The second pair has the same direction, so that pan and zoom without rotation can follow
+    // exactly.
     const Vec2 fromA{100, 100}, fromB{200, 150}, toA{150, 300}, toB{350, 400};
     const Camera moved = pinch(camera, fromA, fromB, toA, toB);
-    CHECK_THAT(moved.scale, WithinAbs(100, 1e-9)); // the fingers are twice as far apart
+    CHECK_THAT(moved.scale, WithinAbs(100, 1e-9)); // the distance between the fingers has doubled
     const Vec2 underA = toPixel(moved, toWorld(camera, fromA));
     const Vec2 underB = toPixel(moved, toWorld(camera, fromB));
     CHECK_THAT(underA.x, WithinAbs(toA.x, 1e-9));
@@ -108,7 +108,7 @@ TEST_CASE("fitting shows a truss of a millimetre and one of ten kilometres, free
             CHECK(high.x < 0.7 * page.x - 20);
             CHECK(high.y > 52 + 20);
             CHECK(low.y < 0.7 * page.y - 20);
-            // It uses the room: one of the two sides takes at least a third of the free board.
+            // It uses the space: one of the two sides takes at least a third of the free board.
             CHECK((high.x - low.x > 0.7 * page.x / 3 || low.y - high.y > (0.7 * page.y - 52) / 3));
         }
     }

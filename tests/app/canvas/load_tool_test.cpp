@@ -24,7 +24,7 @@ TEST_CASE("a load is drawn from a joint in the direction of the drag, in round f
     board.feedPixel(PointerPhase::Down, joint);
     board.feedPixel(PointerPhase::Move, joint + Vec2{0, 40});
     board.feedPixel(PointerPhase::Move, joint + Vec2{2, 73}); // 1.6° off the vertical
-    CHECK(loadForce(board) == Vec2{0, -12});                  // 10 units to 60 px
+    CHECK(loadForce(board) == Vec2{0, -12});                  // 10 units for 60 px
     board.feedPixel(PointerPhase::Up, joint + Vec2{2, 73});
     CHECK(std::get<JointForce>(board.state.truss.loads.back().what).joint == JointId{0});
     CHECK(board.state.history.past().size() == 2);
@@ -73,7 +73,7 @@ TEST_CASE("a tap on a loaded joint opens its value, which is typed in place") {
     Actions actions;
     finishBoardField(board.state, {LoadField{LoadId{0}}, "12.5", FieldEnd::Kept}, actions);
     update(board.state, actions);
-    CHECK(loadForce(board) == Vec2{0, -12.5}); // a bare size keeps the direction
+    CHECK(loadForce(board) == Vec2{0, -12.5}); // a bare magnitude keeps the direction
     CHECK_FALSE(board.state.field.id);
 }
 
@@ -88,9 +88,9 @@ TEST_CASE("typed loads are read by components, by size and angle, and refused in
     };
     CHECK(loadForce(typed("3, -4")) == Vec2{3, -4});
     CHECK(loadForce(typed("5 @ 90")) == Vec2{0, 5});
-    CHECK(loadForce(typed("-10")) == Vec2{0, 10}); // turned round
+    CHECK(loadForce(typed("-10")) == Vec2{0, 10}); // reversed
     const Board refused = typed("a lot");
     CHECK(refused.state.truss == support::roof());
     CHECK(refused.state.message.kind == MessageKind::Problem);
-    CHECK(typed("10").state.history.past().empty()); // as it was: nothing to undo
+    CHECK(typed("10").state.history.past().empty()); // unchanged: nothing to undo
 }

@@ -60,8 +60,8 @@ TEST_CASE("the deflected shape is drawn as many times too large as its caption s
     const auto movement = movementShown(board.state, board.derived);
     REQUIRE(movement);
     CHECK_FALSE(movement->mechanism);
-    // By virtual work C goes down by Σ F·n·L/EA = (2·6.25·0.625·5 + 3.75·0.375·6)/EA = 47.5/EA, and
-    // EA is 200 GPa · 1000 mm² = 200,000 kN: 0.2375 mm.
+    // By virtual work C moves down by Σ F·n·L/EA = (2·6.25·0.625·5 + 3.75·0.375·6)/EA = 47.5/EA,
+    // and EA is 200 GPa · 1000 mm² = 200,000 kN: 0.2375 mm.
     const double down = board.state.truss.joints[2].at.y - movement->at[2].y;
     CHECK(down == Catch::Approx(movement->times * 47.5 / 200000).epsilon(1e-9));
     // Enlarged by 1, 2 or 5 times a power of ten, to something between 3 and 8 % of the span.
@@ -96,7 +96,7 @@ TEST_CASE("the caption of the board states the scale, and the joint that moves m
                            [&](const LabelMark& label) { return label.text == text; });
     };
     CHECK(shows("Displacements drawn " + timesText(board.state.truss, times)));
-    // √(0.2375² + 0.05625²) mm: C moves along with half of what AB grows by.
+    // √(0.2375² + 0.05625²) mm: C moves horizontally by half the elongation of AB.
     CHECK(shows("0.244\u2009mm"));
 }
 
@@ -110,7 +110,7 @@ TEST_CASE("without sections there is no deflected shape but a sentence on what i
 TEST_CASE("a mechanism swings when it is played, keeps its members' lengths at first, and comes to "
           "rest") {
     Truss truss = roof();
-    truss.members.pop_back(); // C hangs on B alone
+    truss.members.pop_back(); // C is held by B alone
     Board board = boardWith(truss);
     board.solution();
     CHECK_FALSE(movementShown(board.state, board.derived));
@@ -130,7 +130,7 @@ TEST_CASE("a mechanism swings when it is played, keeps its members' lengths at f
         board.act(SetMotion{laterMotion(board.state, board.derived, 1.0 / 60, false)});
         ++frames;
     }
-    CHECK(frames > 120); // seconds, not a twitch
+    CHECK(frames > 120); // several seconds, not a twitch
     CHECK(frames < 600);
 }
 
@@ -139,7 +139,7 @@ TEST_CASE("with reduced motion nothing swings") {
     board.act(SetMotion{{.plays = true}});
     board.act(SetMotion{laterMotion(board.state, board.derived, 0.016, true)});
     CHECK_FALSE(board.state.motion.plays);
-    CHECK(movementShown(board.state, board.derived)); // the shape itself stays
+    CHECK(movementShown(board.state, board.derived)); // the shape itself remains
 }
 
 TEST_CASE("exact forces come in slices and are dropped with the next edit") {

@@ -23,7 +23,7 @@ bool overlap(const Box& a, const Box& b) {
     return a.low.x < b.high.x && b.low.x < a.high.x && a.low.y < b.high.y && b.low.y < a.high.y;
 }
 
-// By cutting the segment with the box's four sides in turn.
+// By intersecting the segment with the box's four sides in turn.
 bool crosses(const Box& box, Vec2 a, Vec2 b) {
     double from = 0;
     double to = 1;

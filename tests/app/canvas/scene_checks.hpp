@@ -1,5 +1,5 @@
 #pragma once
-// What must hold for every drawing, tested by geometry of its own.
+// What must hold for every drawing, checked with independent geometry.
 
 #include "app/board.hpp"
 #include "app/state/camera.hpp"
@@ -11,7 +11,7 @@
 
 namespace gusset::support {
 
-// The truss on a board of a page so large, CSS px.
+// The truss on the board of a page of this size, CSS px.
 [[nodiscard]] Board boardOn(const Truss&, Vec2 page);
 
 // Names of the pairs that overlap: label and label, label and member, label and joint.

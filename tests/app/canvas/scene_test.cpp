@@ -102,7 +102,7 @@ TEST_CASE("tension is a single line, compression a twin line, a zero member a th
 TEST_CASE("the board never shows forces of another model than the one on it") {
     Board board = boardOn(roof(), {1366, 768});
     derive(board.state, board.derived);
-    board.act(Commit{MoveJoint{JointId{2}, {3, 3}}}); // not derived again
+    board.act(Commit{MoveJoint{JointId{2}, {3, 3}}}); // not solved again
     const Scene scene = buildScene(board.state, board.derived, measure);
     CHECK(countInk(scene, Ink::Tension) + countInk(scene, Ink::Compression) == 0);
     for (const LabelMark& label : scene.labels) {
@@ -159,9 +159,9 @@ TEST_CASE("of more joints than it can show as many are drawn as the board has ro
                       {JointId{1}, SupportKind::Pin, 0, {}, 0, {}, {}}};
     Board board = boardOn(truss, {390, 844});
     const Scene scene = sceneOf(board);
-    // At most 390 px wide and, 19.9 m by 4.95 m, 98 px high: cells as wide as a ring's radius.
+    // At most 390 px wide and, for 19.9 m by 4.95 m, 98 px high: cells as wide as a ring's radius.
     CHECK(scene.discs.size() <= (390 / 5 + 1) * (98 / 5 + 2));
-    CHECK(scene.triangles.size() >= 4); // both supports: there are few of them
+    CHECK(scene.triangles.size() >= 4); // both supports: there are only a few
     for (const Joint& joint : truss.joints) {
         const Vec2 at = toPixel(board.state.view.camera, joint.at);
         const bool near =
@@ -170,7 +170,7 @@ TEST_CASE("of more joints than it can show as many are drawn as the board has ro
             });
         REQUIRE(near);
     }
-    truss.joints.resize(4000); // fewer are all drawn
+    truss.joints.resize(4000); // fewer joints are all drawn
     board = boardOn(truss, {390, 844});
     CHECK(sceneOf(board).discs.size() >= 4000);
 }

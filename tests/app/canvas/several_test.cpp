@@ -14,7 +14,7 @@ using support::roofBoard;
 
 namespace {
 
-// A free line through these places of the plane, and the pointer lifted at the last.
+// A freehand line through these places of the plane, with the pointer lifted at the last.
 void drawAround(Board& board, const std::vector<Vec2>& places) {
     board.down(places.front());
     for (std::size_t i = 1; i < places.size(); ++i) {
@@ -52,8 +52,8 @@ TEST_CASE("with the modifier a stroke across is the diagonal of a box") {
 TEST_CASE("with the modifier a line drawn around things selects what lies inside it") {
     Board board = roofBoard();
     board.shift = true;
-    // Around B and C past A, which the box of this line would hold too: at (0, 0) it passes on the
-    // right, along the line from (0.5, −1) to (2, 5).
+    // Around B and C, passing A, which the bounding box of this line would contain: it passes to
+    // the right of (0, 0), along the line from (0.5, −1) to (2, 5).
     drawAround(board, {{0.5, -1}, {7, -1}, {7, 1}, {4, 5}, {2, 5}});
     CHECK(board.state.selection.joints == std::vector{JointId{1}, JointId{2}});
     CHECK(board.state.selection.members == std::vector{MemberId{1}}); // BC
@@ -92,7 +92,7 @@ TEST_CASE("a finger that rests on the paper and then draws selects what it draws
     board.hold({-1.5, 2});
     REQUIRE(board.state.menu.open);
     board.move({2, 0});
-    CHECK_FALSE(board.state.menu.open); // drawn on: it was for this
+    CHECK_FALSE(board.state.menu.open); // drawing on from the long press closes it
     board.move({7.5, -2});
     board.up({7.5, -2});
     CHECK(board.state.selection.joints == std::vector{JointId{0}, JointId{1}});

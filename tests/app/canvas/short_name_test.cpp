@@ -28,7 +28,7 @@ TEST_CASE("A longer name keeps its beginning and its end, and no letter is cut i
 
 TEST_CASE("Marks on a letter, and signs joined to one, stay together") {
     CHECK(shortName("e\u0301e\u0301e\u0301e\u0301", 3) == "e\u0301…e\u0301");
-    const std::string builder = "\U0001F477\u200D\U00002640\uFE0F"; // four codes, one sign
+    const std::string builder = "\U0001F477\u200D\U00002640\uFE0F"; // four code points, one symbol
     CHECK(shortName(builder + "bcd" + builder, 3) == builder + "…" + builder);
 }
 

@@ -20,7 +20,7 @@ Board gridRoof(bool grid = true) {
 
 Vec2 lastJoint(const Board& board) { return board.state.truss.joints.back().at; }
 
-// World vector of so many pixels.
+// World vector of this many pixels.
 Vec2 pixels(const Board& board, double x, double y) {
     return (1 / board.state.view.camera.scale) * Vec2{x, y};
 }
@@ -125,7 +125,7 @@ TEST_CASE("without the grid joints stand in line with others, and dashed lines s
     board.use(Tool::Member);
     board.down({3, 4});
     board.move(Vec2{6, 4} + pixels(board, 3, -4));
-    CHECK(board.state.gesture.to.at == Vec2{6, 4}); // above B, beside C
+    CHECK(board.state.gesture.to.at == Vec2{6, 4}); // above B, level with C
     CHECK(board.state.gesture.snap.kind == SnapKind::Aligned);
     CHECK(board.state.gesture.snap.guides.size() == 2);
 }
@@ -178,7 +178,7 @@ TEST_CASE("a dragged joint tells its place, a drawn load its size and direction"
     board.use(Tool::Load);
     const Vec2 joint = toPixel(board.state.view.camera, {0, 0});
     board.feedPixel(PointerPhase::Down, joint);
-    board.feedPixel(PointerPhase::Move, joint + Vec2{0, 72}); // as long as the largest load
+    board.feedPixel(PointerPhase::Move, joint + Vec2{0, 72}); // as long as that of the largest load
     REQUIRE(hints(board).size() == 1);
     CHECK(hints(board)[0] == "10\u2009kN   \u221290°");
 }

@@ -35,9 +35,9 @@ TEST_CASE("a truss of three joints is drawn by the pointer from an empty board, 
         REQUIRE(board.state.truss.members.size() == 3);
         const Solution& solution = board.solution();
         REQUIRE(solution.status == Status::Determinate);
-        // The first load is 10 kN down. Half of it at each support; at A the rafter's rise is 4 in
-        // 5: F_AC = −5·5/4 = −6.25 kN, and the tie holds its run of 3 in 5: F_AB = 6.25·3/5 = 3.75
-        // kN.
+        // The first load is 10 kN down. Half of it at each support; the rafter at A has a rise of 4
+        // in 5: F_AC = −5·5/4 = −6.25 kN, and the tie balances its run of 3 in 5: F_AB = 6.25·3/5 =
+        // 3.75 kN.
         CHECK_THAT(solution.forces[0], WithinAbs(3750, 1e-6));
         CHECK_THAT(solution.forces[1], WithinAbs(-6250, 1e-6));
         CHECK_THAT(solution.forces[2], WithinAbs(-6250, 1e-6));
@@ -48,7 +48,7 @@ TEST_CASE("taps draw a chain of members that ends where it began") {
     Board board = emptyBoard(PointerKind::Touch);
     board.use(Tool::Member);
     board.tap({0, 0});
-    CHECK(board.state.truss.joints.empty()); // the first tap only says where from
+    CHECK(board.state.truss.joints.empty()); // the first tap only sets the start
     board.tap({4, 0});
     board.tap({4, 3});
     CHECK(board.state.chain.active);
@@ -151,7 +151,7 @@ TEST_CASE("a lost pointer, a second finger and Escape take the stroke back") {
         }
         CHECK(board.state.truss == support::roof());
         CHECK(board.state.history.past().empty());
-        board.up({3, 1}); // what comes after is no stroke
+        board.up({3, 1}); // what follows is not a stroke
         CHECK(board.state.truss == support::roof());
     }
 }
@@ -233,7 +233,7 @@ TEST_CASE("the eraser takes a tapped thing, or all that it goes over, as one ste
     board.move({4.5, 2}); // over to rafter BC
     board.up({4.5, 2});
     CHECK(board.state.truss.members.size() == 1);
-    CHECK(board.state.truss.members[0].b == JointId{1}); // the tie is left
+    CHECK(board.state.truss.members[0].b == JointId{1}); // the tie remains
     board.press(Key::Undo);
     CHECK(board.state.truss == support::roof());
 }
@@ -287,7 +287,7 @@ TEST_CASE("with nothing selected, left and right leaf through the working that i
     board.press(Key::Up);
     CHECK(board.state.notebook.step == 1);
     CHECK(board.state.truss == before);
-    board.tap({3, 4}); // a joint: now the arrows are its own
+    board.tap({3, 4}); // a joint: now the arrow keys move it
     board.press(Key::Right);
     CHECK(board.state.notebook.step == 1);
     CHECK(board.state.truss.joints[2].at.x > before.joints[2].at.x);

@@ -111,7 +111,8 @@ TEST_CASE("Labels that are each other's beginnings are told apart by the sign be
     truss.joints[0].label = "1";
     truss.joints[1].label = "11";
     truss.joints[2].label = "111";
-    // 1111 may be 1–111 or 111–1, which is one pair, or 11–11, which is none; it is not guessed at.
+    // 1111 may be 1–111 or 111–1, which are the same pair, or 11–11, which is not a pair; it is not
+    // guessed.
     const AppState vague = typedIn(startWith(truss), "member.0.ends", "1111");
     CHECK(vague.message.kind == MessageKind::Problem);
     CHECK(vague.truss == truss);

@@ -1,5 +1,5 @@
-// Checks of members in the page: typed settings, the board's figures of stress and use, the picture
-// and the page around it.
+// Member checks in the page: typed settings, stress and utilisation on the board, the picture and
+// the page around it.
 #include "app/board.hpp"
 #include "app/canvas/scene_checks.hpp"
 #include "app/fields/check_field.hpp"
@@ -21,7 +21,7 @@ using Catch::Matchers::ContainsSubstring;
 
 namespace {
 
-// Its tie is used 0.10 and too slender, its rafters 0.77.
+// Its tie has a utilisation of 0.10 and is too slender, its rafters have 0.77.
 Board gableBoard() {
     Board board;
     board.state = startWith(steelGable());
@@ -205,7 +205,7 @@ TEST_CASE("the picture of a board that shows use carries the whole caution, othe
 
 TEST_CASE("what must be known of the forces is marked among the lines of the checks") {
     Truss truss = steelGable();
-    truss.supports[0].kind = SupportKind::Roller; // both stand upright: at rest, but a mechanism
+    truss.supports[0].kind = SupportKind::Roller; // both vertical: in balance, but a mechanism
     Board board;
     board.state = startWith(truss);
     look(board);

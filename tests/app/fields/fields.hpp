@@ -1,5 +1,5 @@
 #pragma once
-// Fields by the keys by which the page's scripts name them.
+// Fields by the keys that the page's scripts use for them.
 
 #include "app/board.hpp"
 #include "app/fields/field_key.hpp"
@@ -19,12 +19,12 @@ inline FieldId fieldNamed(const std::string& key) {
     return *field;
 }
 
-// Of the field that is open; "" when none is.
+// The key of the open field; "" if none is open.
 inline std::string openKey(const AppState& state) {
     return state.field.id ? keyOf(*state.field.id) : "";
 }
 
-// Types into a field and leaves it as said; the state as it is then.
+// Types into a field and leaves it in this way; returns the state after that.
 inline AppState typedIn(AppState state, const FieldId& field, const std::string& text,
                         FieldEnd how = FieldEnd::Kept) {
     Actions actions;

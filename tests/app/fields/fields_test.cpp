@@ -1,4 +1,5 @@
-// Every field of the page: its key at the seam to the scripts, and its name for those who hear it.
+// Every field of the page: its key in the interface to the scripts, and its name for screen
+// readers.
 #include "app/fields/cells.hpp"
 #include "app/fields/fields.hpp"
 #include "app/fields/load_cells.hpp"
@@ -23,7 +24,7 @@ std::vector<FieldId> everyCell() {
         const auto table = static_cast<CellTable>(i);
         for (int column = 0; column < columnsOf(table); ++column) {
             const Cell cell{table, 12, column};
-            if (columnOf(cell).read != nullptr) { // others are never typed
+            if (columnOf(cell).read != nullptr) { // others are never edited
                 fields.insert(fields.end(), {cell, PickedCell{cell}, PageCell{cell}});
             }
         }

@@ -87,7 +87,7 @@ TEST_CASE("Rows are found by a part of their name, whatever the capitals, blanks
     CHECK(made.shown({.words = "c"}) == "BC CA ");
     CHECK(made.shown({.column = 1, .falling = true, .words = "a"}) == "CA AB ");
     CHECK(made.shown({.words = "x"}).empty());
-    CHECK(made.shown({.words = "x"}, 1) == "BC "); // it is being typed in
+    CHECK(made.shown({.words = "x"}, 1) == "BC "); // it is being edited
 }
 
 TEST_CASE("A heading pressed again and again orders one way, the other way, and no more") {
@@ -114,8 +114,8 @@ TEST_CASE("Member forces are listed as drawn, by name, by size and from tension 
 }
 
 TEST_CASE("Reactions are ordered by their parts with sign") {
-    // Half of the load at each support: A and B carry the same, so the order stays as drawn; a load
-    // to the right of 1 more is A's alone.
+    // Half of the load at each support: A and B carry the same, so the order stays as drawn; a
+    // further load of 1 to the right is carried by A alone.
     Listed listed;
     support::force(listed.state.truss, "C", 1, 0);
     ++listed.state.revision;
@@ -148,7 +148,7 @@ TEST_CASE("The largest tension and compression are of the first of equal members
     (void)listed.names();
     const LargestForces largest = largestForces(listed.derived.solution);
     CHECK(largest.tension == MemberId{0});
-    CHECK(largest.compression == MemberId{1}); // BC before CA, which carries as much
+    CHECK(largest.compression == MemberId{1}); // BC before CA, which carries the same
     Truss bare = support::roof();
     bare.loads.clear();
     Listed unloaded{startWith(bare), {}};
@@ -157,7 +157,7 @@ TEST_CASE("The largest tension and compression are of the first of equal members
     CHECK_FALSE(largestForces(unloaded.derived.solution).compression.valid());
 }
 
-// A (0, 0), B (6, 0), C (3, 4): by x, falling, they stand B, C, A.
+// A (0, 0), B (6, 0), C (3, 4): by descending x, they are in the order B, C, A.
 AppState byXFalling() {
     AppState state = startWith(support::roof());
     listingOf(state.notebook, ListedTable::Joints) = {.column = column::kJointX, .falling = true};
@@ -182,11 +182,11 @@ TEST_CASE("Enter and Tab follow the order shown, also when what was typed change
     CHECK(openKey(state) == "joint.0.label");
     state = typedIn(state, "joint.0.label", "A", FieldEnd::PreviousField);
     CHECK(openKey(state) == "joint.2.y");
-    // C goes to the front, and the cell that was below it is next.
+    // C moves to the front, and the cell that was below it is next.
     state = typedIn(state, "joint.2.x", "9", FieldEnd::Below);
     CHECK(openKey(state) == "joint.0.x");
     state = typedIn(state, "joint.0.x", "0", FieldEnd::Below);
-    CHECK(openKey(state) == "joint.3.x"); // the new one
+    CHECK(openKey(state) == "joint.3.x"); // the new row
     state = typedIn(state, "joint.3.x", "2", FieldEnd::Below);
     CHECK(openKey(state) == "joint.4.x");
 }
@@ -222,7 +222,7 @@ TEST_CASE("While a table shows only some of its rows, more than these are not pa
     CHECK(after.message.text.find("show all rows first") != std::string::npos);
     after = typedIn(state, "joint.2.label", "C\t4\t5\n", FieldEnd::Kept);
     CHECK(after.truss.joints[2].at == Vec2{4, 5});
-    // Into the empty row they are new ones.
+    // Pasted into the empty row they are new rows.
     after = typedIn(state, "joint.3.x", "9\t1\n10\t1", FieldEnd::Kept);
     CHECK(after.truss.joints.size() == 5);
 }

@@ -1,4 +1,4 @@
-// Cases, combinations and moving loads, as they are typed into the notebook.
+// Cases, combinations and moving loads, as typed into the notebook.
 #include "app/fields/load_cells.hpp"
 
 #include "app/fields/cells.hpp"
@@ -57,9 +57,9 @@ TEST_CASE("a moving load is added to a path, typed into, and taken away again") 
     update(state, {Commit{addMovingLoad(truss, bottomChord(truss, 6))}});
     REQUIRE(state.truss.moving.size() == 1);
     CHECK(state.history.undoLabel() == "Add moving load vehicle 1");
-    CHECK(state.truss.moving[0].axles.front().force == -10); // as the truss's own loads
+    CHECK(state.truss.moving[0].axles.front().force == -10); // like the truss's own loads
     state = typedIn(state, "moving.0.name", "crane");
-    state = typedIn(state, "moving.0.0.force", "12"); // down, as axle loads are given
+    state = typedIn(state, "moving.0.0.force", "12"); // positive down, as axle loads are given
     CHECK(state.truss.moving[0].axles[0].force == -12);
     state = typedIn(state, "moving.0.1.at", "250 cm"); // the row past the end makes a new axle
     REQUIRE(state.truss.moving[0].axles.size() == 2);

@@ -35,7 +35,7 @@ void finish(Board& board, const char* text, FieldEnd how = FieldEnd::Below) {
     update(board.state, actions);
 }
 
-// A chain begun at the origin, the mouse to the right of it.
+// A chain started at the origin, with the mouse to the right of it.
 Board drawingBoard() {
     Board board;
     board.use(Tool::Member);
@@ -80,7 +80,7 @@ TEST_CASE("a member's end is typed while it is drawn, in each of the ways") {
         finish(board, typed.text);
         REQUIRE(board.state.truss.joints.size() == 2);
         CHECK_THAT(length(board.state.truss.joints[1].at - typed.end), WithinAbs(0, 1e-6));
-        CHECK(board.state.chain.active); // and goes on from there
+        CHECK(board.state.chain.active); // and continues from there
         CHECK(board.state.chain.last == board.state.truss.joints[1].at);
         CHECK(board.state.history.past().size() == 1);
     }
@@ -93,7 +93,7 @@ TEST_CASE("a bare length goes the way the mouse points, also in mid-drag") {
     board.move({1, 1});
     board.move({2, 2});
     begin(board, "5");
-    board.up({2, 2}); // the button comes up while the field is open: nothing of its own
+    board.up({2, 2}); // releasing the button while the field is open does nothing
     CHECK(board.state.truss.joints.empty());
     finish(board, "5");
     REQUIRE(board.state.truss.joints.size() == 2);
@@ -113,7 +113,7 @@ TEST_CASE("a typed end on a joint or a member joins it") {
     board.press(Key::Escape);
     board.tap({0, 0});
     begin(board, "=");
-    finish(board, "= 3; 4"); // along CA, which is there
+    finish(board, "= 3; 4"); // along CA, an existing member
     CHECK(board.state.truss.members.size() == 5);
 }
 
@@ -170,7 +170,7 @@ TEST_CASE("after a finger's stroke its figure stays to be tapped and typed") {
     board.press(Key::Undo);
     board.draw();
     for (const Figure& one : board.state.figures) {
-        CHECK(one.opens != FieldId(MemberEndField::Drawn)); // it is gone, and so is its figure
+        CHECK(one.opens != FieldId(MemberEndField::Drawn)); // it is gone, and so is its label
     }
 }
 

@@ -40,7 +40,7 @@ TEST_CASE("No file has an empty name, or that of a device") {
     CHECK(fileNameFor("com10", ".json") == "com10.json");
 }
 
-// File systems give a name 255 bytes, some programs far less; 120 is what the page keeps to.
+// File systems allow a name of 255 bytes, some programs far fewer; the page limits itself to 120.
 TEST_CASE("A long title is cut between characters") {
     for (const char* letter : {"a", "é", "桁", "🌉"}) {
         std::string title;

@@ -1,5 +1,5 @@
-// What is too wide for its cell: numbers stay whole or true, columns give room to those that lack
-// it, and tables break into blocks.
+// Contents too wide for their cell: numbers stay whole or correctly rounded, columns give room to
+// those that need it, and tables break into blocks.
 #include "ui/fit.hpp"
 
 #include <catch2/catch_test_macros.hpp>
@@ -12,7 +12,7 @@ using namespace gusset;
 
 namespace {
 
-// Letters of one width, 10, 8 and 6 in the three faces.
+// Monospaced letters, 10, 8 and 6 wide in the three faces.
 double inFace(std::size_t face, std::string_view text) {
     return (10.0 - 2 * static_cast<double>(face)) * static_cast<double>(lettersIn(text));
 }
@@ -60,7 +60,7 @@ TEST_CASE("a number is never wider than its cell, nor off by more than its figur
             }
             const double value = std::strtod(text, nullptr);
             const double shown = std::strtod(ascii.c_str(), nullptr);
-            CHECK(std::abs(shown - value) <= 0.005 * std::abs(value)); // three figures
+            CHECK(std::abs(shown - value) <= 0.005 * std::abs(value)); // three significant figures
         }
     }
 }
@@ -82,10 +82,10 @@ TEST_CASE("columns with room to spare give it to numbers that lack it, then to w
     const std::vector<ColumnWish> tight{
         {100, 0, 60, false}, {100, 0, 130, true}, {100, 0, 120, false}};
     CHECK(columnWidths(tight, 300) == std::vector<double>{60, 130, 110});
-    // What stands in the others is not known: they keep what they have.
+    // The contents of the others are not known: they keep their width.
     const std::vector<ColumnWish> unknown{{100, 1}, {100, 1, 130, true}};
     CHECK(columnWidths(unknown, 220) == std::vector<double>{110, 110});
-    CHECK(sumOf(columnWidths(wishes, 330)) == 300); // no shares: nothing is left over to anyone
+    CHECK(sumOf(columnWidths(wishes, 330)) == 300); // no shares: the rest is not distributed
 }
 
 TEST_CASE("a table wider than its room stands in blocks that all begin with the rows' names") {

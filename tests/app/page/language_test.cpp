@@ -1,4 +1,4 @@
-// The page speaks one language, which its state names, and writes decimals as the class does.
+// The page uses one language, given by its state, and writes decimals as the class does.
 
 #include "app/board.hpp"
 #include "app/derived/shown_working.hpp"
@@ -47,7 +47,7 @@ void showResults(Board& board, ResultPage page) {
     board.act(Set{&InfluenceView::byHand, true});
     board.act(Set{&InfluenceView::members, true});
     derive(board.state, board.derived);
-    // What is wrong with a model is said by those who validate it, in English alone.
+    // Faults of a model are reported by its validation, in English only.
     board.derived.solution.notes.clear();
     board.derived.solution.errors.clear();
 }
@@ -92,7 +92,7 @@ TEST_CASE("in a language made up for it, what the page shows of a truss keeps no
     for (const Truss& truss : exampleTrusses()) {
         Board board = mockBoard(truss);
         showResults(board, ResultPage::Forces);
-        // Below its heading the tables of the model are a place to work in, as the notebook's are.
+        // Below its heading, the model's tables are for editing, like the notebook's.
         const std::string twin = twinHtml(board.state, board.derived);
         const std::size_t tables = twin.find(sayPlain(mockPhrases(), phrase::kPressToType));
         REQUIRE(tables != std::string::npos);
@@ -120,19 +120,19 @@ TEST_CASE("a class with a decimal comma sees it in the cells of the model, and t
     truss.supports.front().settle = {0.5, -1.25};
     const Cell x{CellTable::Joints, 0, column::kJointX};
     CHECK(cellLook(truss, x) == "0,25");
-    CHECK(cellText(truss, x) == "0,25"); // what typing begins with
+    CHECK(cellText(truss, x) == "0,25"); // the text when typing begins
     CHECK(cellEdit(truss, x, "0,75").ok());
     CHECK(cellEdit(truss, x, "0.75").ok());
     CHECK(cellLook(truss, {CellTable::Supports, 0, column::kSupportSettle}) == "0,5; -1,25");
 }
 
-// What typing begins with, in every kind of field that holds figures, of a class that writes a
-// comma; typed back as it is, nothing changes.
+// The text when typing begins, in every kind of field that holds numbers, for a class that writes a
+// decimal comma; typed back unchanged, it changes nothing.
 TEST_CASE("with a decimal comma, fields begin with a comma and read back the same") {
     Truss truss = roof();
     truss.classSettings.decimalSign = ',';
     truss.joints[0].at = {0.25, -1.5e-7};
-    truss.joints[1].at.x = 1.234; // 1,234 is no thousand here
+    truss.joints[1].at.x = 1.234; // here 1,234 is not a thousand
     truss.supports.front().settle = {0.5, -1.25};
     Section section;
     section.id = "S";
@@ -154,7 +154,7 @@ TEST_CASE("with a decimal comma, fields begin with a comma and read back the sam
                 const Outcome<Edit> edit = cellEdit(truss, cell, text);
                 REQUIRE(edit.ok());
                 const Outcome<Truss> after = gusset::apply(truss, edit.value());
-                if (after.ok()) { // two labels as they were: there is such a member already
+                if (after.ok()) { // two unchanged labels: there is such a member already
                     CHECK(after.value() == truss);
                 } else {
                     CHECK(cell == Cell{CellTable::Members, row, column::kMemberEnds});
@@ -171,7 +171,7 @@ TEST_CASE("with a decimal comma, fields begin with a comma and read back the sam
     CHECK(typedNumbers(truss, "0, -5.5") == "0; -5,5");
     truss.classSettings.decimalSign = '.';
     CHECK(typedNumber(truss, 2.5) == "2.5");
-    CHECK(withPoints(truss, "1,234") == "1,234"); // asked about
+    CHECK(withPoints(truss, "1,234") == "1,234"); // ambiguous, asked back
     CHECK_FALSE(cellEdit(truss, {CellTable::Joints, 1, column::kJointX}, "1,234").ok());
     CHECK(cellEdit(truss, {CellTable::Joints, 1, column::kJointX}, "1,5").ok());
 }
@@ -190,7 +190,7 @@ TEST_CASE("with a decimal comma, page's tables, dimensions and steps are typed w
 }
 
 TEST_CASE("with a decimal comma, equations on one line are parted by semicolons") {
-    Truss truss = roof(); // its legs rise 4 in 5
+    Truss truss = roof(); // its legs have a rise of 4 in 5
     CHECK(workingText({englishPhrases(), truss}, workOut(truss, {}, solve(truss)))
               .find("sin\u2009\u03B1 = 0.8, cos\u2009\u03B1 = 0.6") != std::string::npos);
     truss.classSettings.decimalSign = ',';
@@ -225,7 +225,7 @@ void openMenu(Board& board, const Hit& under) {
     }
 }
 
-// What is said of a tap that meets nothing, or of a text that can't be what it is typed for.
+// The message after a tap that hits nothing, or a text that can't be read as what it is for.
 void checkSaid(Board& board, const Actions& actions) {
     board.state.message = {};
     update(board.state, actions);
@@ -275,7 +275,7 @@ TEST_CASE(
     const Writer writer{*board.state.book, board.state.truss};
     check(board, "no dimension", stretched(writer, {false, 0, 3}, -1).issues().front().says);
     for (const bool upright : {false, true}) {
-        for (const double to : {2.0, 6.0}) { // several joints move, or one
+        for (const double to : {2.0, 6.0}) { // several joints move, or only one
             check(board, "dimension", stretched(writer, {upright, 0, to}, 7).value().says);
         }
     }

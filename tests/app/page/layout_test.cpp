@@ -66,7 +66,7 @@ TEST_CASE("the notebook is a column on wide pages and a sheet on narrow ones") {
     CHECK_FALSE(layoutFor(viewportOf({1366, 768}), notebook(true)).narrow);
     CHECK_FALSE(layoutFor(viewportOf({768, 1024}), notebook(true)).narrow);
     CHECK(layoutFor(viewportOf({390, 844}), notebook(true)).narrow);
-    // A phone on its side has no height to give away.
+    // A phone in landscape has no height to spare.
     CHECK_FALSE(layoutFor(viewportOf({844, 390}), notebook(true)).narrow);
     CHECK_FALSE(layoutFor(viewportOf({667, 375}), notebook(true)).narrow);
 }
@@ -94,11 +94,11 @@ TEST_CASE("a page enlarged four times has the board or the notebook, each as lar
     const Viewport tiny = viewportOf({342, 192}); // 1366 × 768 at 400 %
     const PageLayout closed = layoutFor(tiny, notebook(false));
     CHECK(closed.tools.size.x > 0);
-    CHECK(closed.tools.at.y - closed.header.size.y >= 60); // of board
+    CHECK(closed.tools.at.y - closed.header.size.y >= 60); // height of the board
     const PageLayout open = layoutFor(tiny, notebook(true));
     CHECK(open.tools.size.x == 0);
     CHECK(open.notebook == Rect{{0, open.header.size.y}, {342, 192 - open.header.size.y}});
-    CHECK(withLayout({}, tiny, open) == withLayout({}, tiny, closed)); // the drawing stays put
+    CHECK(withLayout({}, tiny, open) == withLayout({}, tiny, closed)); // the drawing does not move
 }
 
 TEST_CASE("the camera's middle is the middle of what is free of header, notebook and tools") {

@@ -34,7 +34,7 @@ Board pageOf(Truss truss, ResultPage page) {
     return board;
 }
 
-// As soon as the line is there: what else is asked for comes later.
+// As soon as the line is ready: whatever else is asked for comes later.
 InfluenceShown& lineOf(Board& board) {
     InfluenceShown& shown = board.derived.influence;
     Slice unit = oneUnit();
@@ -44,7 +44,7 @@ InfluenceShown& lineOf(Board& board) {
     return shown;
 }
 
-// All slices at once, and what shows them.
+// Runs all slices at once.
 InfluenceShown& exactLineOf(Board& board) { return board.line(kWidth); }
 
 void set(Board& board, const InfluenceView& view) {
@@ -70,7 +70,7 @@ TEST_CASE("the page of influence lines begins with the first reaction, along the
     CHECK(shown.paths[1].name == "top chord");
     REQUIRE(shown.report);
     CHECK(shown.title.find("the vertical reaction at B0") != std::string::npos);
-    CHECK(shown.at == 0); // read where it is largest
+    CHECK(shown.at == 0); // read at the largest ordinate
     CHECK(shown.reading == "Load on B0: +1");
     CHECK_FALSE(shown.sketch.areas.empty());
 }
@@ -90,7 +90,7 @@ TEST_CASE("a selected member is asked for its force, a joint for its displacemen
                    .members = {},
                    .supports = {},
                    .loads = {}});
-    // Its members have no stiffness: what is missing is said, with the cure.
+    // Its members have no stiffness: the message says what is missing and how to add it.
     CHECK_FALSE(lineOf(board).report);
     CHECK(lineOf(board).says.find("E and A of every member") != std::string::npos);
 }
@@ -137,7 +137,7 @@ TEST_CASE("taps pick a path while one is being picked, and nothing else is selec
     const InfluenceShown& shown = lineOf(board);
     REQUIRE(shown.paths.back().kind == PathKind::Picked);
     CHECK(pathName(truss, shown.paths[shown.chosen].path) == "T1–T2–T3–T4");
-    board.tap(truss.joints[jointAt(truss, "T4")].at); // a second tap takes it back
+    board.tap(truss.joints[jointAt(truss, "T4")].at); // a second tap removes it
     CHECK(pathName(truss, lineOf(board).paths[lineOf(board).chosen].path) == "T1–T2");
     view = board.state.notebook.influence;
     view.picking = false;
@@ -155,16 +155,16 @@ TEST_CASE(
     const InfluenceShown& shown = board.line(kWidth);
     CHECK(shown.paths[shown.chosen].name == "cart");
     REQUIRE(shown.moving.size() == 1);
-    // Axles on B0 and B1: 10·(1 + 5/6) = 18.33 kN. The first axle leads, so that with it on B1 the
-    // second stands on B0.
+    // Axles at B0 and B1: 10·(1 + 5/6) = 18.33 kN. The first axle leads, so that when it is at B1
+    // the second is at B0.
     CHECK(shown.moving[0].find("cart: 18.33\u2009kN, with axle ") == 0);
     REQUIRE(shown.members.loads.size() == 1);
     const std::vector<EnvelopeRow>& rows = shown.members.loads[0].rows;
     REQUIRE(rows.size() == board.state.truss.members.size());
-    // The tie B2–B3 of a Pratt truss about the panel point above: the moment of a cart that stands
-    // on B2 and B3, over the height of 3 m; or of one on B1 and B2. With 1 kN at x the moment at 6
-    // m from the left is 12·x/18 up to there and 6·(18 − x)/18 beyond: at 3, 6 and 9 m it is 2, 4
-    // and 3 kN·m. The worse is 10·(4 + 3)/3 = 23.33 kN.
+    // The tie B2–B3 of a Pratt truss, from the moment about the panel point above: for a cart at B2
+    // and B3, over the height of 3 m; or for one at B1 and B2. With 1 kN at x the moment at 6 m
+    // from the left is 12·x/18 up to there and 6·(18 − x)/18 beyond: at 3, 6 and 9 m it is 2, 4 and
+    // 3 kN·m. The worse is 10·(4 + 3)/3 = 23.33 kN.
     const EnvelopeRow& tie = rows[memberAt(board.state.truss, "B2", "B3")];
     const EnvelopeRow& other = rows[memberAt(board.state.truss, "B3", "B4")];
     CHECK(tie.tension == "23.33");
@@ -182,8 +182,8 @@ TEST_CASE("an envelope says for each member which case is worst, or how to get c
     CHECK(one.derived.envelope.rows.empty());
     CHECK(one.derived.envelope.says.find("give loads a case") != std::string::npos);
 
-    // The same load pulls up in another case, half as large: 16 kN of tension in the tie become 8
-    // of compression.
+    // The same load acts upwards in another case, half as large: the tension of 16 kN in the tie
+    // becomes a compression of 8 kN.
     force(truss, "C", 0, 12, "uplift");
     Board board = pageOf(truss, ResultPage::Envelope);
     board.finish(deriveEnvelope);
@@ -197,7 +197,8 @@ TEST_CASE("an envelope says for each member which case is worst, or how to get c
 }
 
 TEST_CASE("the envelope of the one combination there is is what the command line gives, by name") {
-    // Alone the load presses the rafters and pulls the tie with 16 kN; 1.5 times that is 24.
+    // Alone the load puts the rafters in compression and the tie in tension with 16 kN; 1.5 times
+    // that is 24.
     Truss truss = gable();
     force(truss, "C", 0, 12, "uplift");
     truss.combinations.push_back({"strength", {{"loads", 1.5}}, {}});
@@ -209,7 +210,7 @@ TEST_CASE("the envelope of the one combination there is is what the command line
     const std::size_t tie = memberAt(truss, "A", "B");
     CHECK(shown.rows[tie].tension == "24.00");
     CHECK(shown.rows[tie].tensionBy == "strength");
-    const auto same = envelopeOf(truss, envelopeChoices(truss)); // of the command line
+    const auto same = envelopeOf(truss, envelopeChoices(truss)); // as on the command line
     REQUIRE(same.ok());
     CHECK(envelopeRows(truss, same.value())[tie].tension == shown.rows[tie].tension);
 
@@ -222,7 +223,7 @@ TEST_CASE("the envelope of the one combination there is is what the command line
 
 TEST_CASE("an envelope of a mechanism at rest says that it is one, beside its table") {
     Truss truss = gable();
-    truss.supports[0].kind = SupportKind::Roller; // both stand upright, and so do the loads
+    truss.supports[0].kind = SupportKind::Roller; // reactions and loads are all vertical
     force(truss, "C", 0, 12, "uplift");
     Board board = pageOf(truss, ResultPage::Envelope);
     board.finish(deriveEnvelope);
@@ -233,7 +234,7 @@ TEST_CASE("an envelope of a mechanism at rest says that it is one, beside its ta
     CHECK(movingHtml(board.state, board.derived).find("mechanism on which these loads") !=
           std::string::npos);
 
-    force(truss, "A", 5, 0, "wind"); // which sets it sliding
+    force(truss, "A", 5, 0, "wind"); // which makes it slide
     Board moves = pageOf(truss, ResultPage::Envelope);
     moves.finish(deriveEnvelope);
     CHECK(moves.derived.envelope.rows.empty());
@@ -284,7 +285,7 @@ TEST_CASE("the board shows the path, the unit load where it is read, and its eff
         return head.ink == Ink::Load && std::abs(head.a.x - place.x) < 0.01 && head.a.y < place.y &&
                head.a.y > place.y - 20;
     }));
-    CHECK_FALSE(says("10 kN")); // the truss's own loads step back
+    CHECK_FALSE(says("10 kN")); // the truss's own loads are not shown
     board.act(Set{&NotebookState::results, ResultPage::Forces});
     const Scene plain = buildScene(board.state, board.derived, [](const std::string&, LabelKind) {
         return Vec2{20, 16};

@@ -10,7 +10,7 @@
 namespace gusset {
 namespace {
 
-// What the page sends when a cell was typed in or a button pressed.
+// What the page sends when a cell was edited or a button pressed.
 void send(AppState& state, const std::string& key, const std::string& text) {
     state = support::typedIn(std::move(state), "page." + key, text);
 }
@@ -52,7 +52,7 @@ TEST_CASE("Each thing is removed by its button in the page's tables") {
     CHECK(state.truss.members.size() == 2);
     send(state, "joint.0.remove", "");
     CHECK(state.truss.joints.size() == 2);
-    CHECK(state.truss.members.size() == 1); // BC: the other left with joint A
+    CHECK(state.truss.members.size() == 1); // BC: the other was removed with joint A
 }
 
 TEST_CASE("A text that can't be read leaves the model as it was and is explained") {

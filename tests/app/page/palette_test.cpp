@@ -6,8 +6,8 @@
 
 using namespace gusset;
 
-// Bounds of WCAG 2.2 (W3C, 2023): 1.4.3 text 4.5 : 1, 1.4.11 marks and boundaries 3 : 1; and 1.4.6,
-// 7 : 1 for text, in the theme that is meant for sunlight.
+// Limits of WCAG 2.2 (W3C, 2023): 1.4.3 text 4.5 : 1, 1.4.11 marks and boundaries 3 : 1; and 1.4.6,
+// 7 : 1 for text, in the theme for sunlight.
 
 namespace {
 

@@ -54,6 +54,6 @@ TEST_CASE("A code as a drawing has room around it, and a square a dark module") 
         dark += module ? 1 : 0;
     }
     CHECK(squares == dark);
-    CHECK(svg.find("M4 4h1") != std::string::npos); // the corner, behind four modules of light
+    CHECK(svg.find("M4 4h1") != std::string::npos); // the corner, inside a margin of four modules
     CHECK(svg.find("M3 ") == std::string::npos);
 }

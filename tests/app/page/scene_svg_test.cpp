@@ -76,7 +76,7 @@ TEST_CASE("A picture is cropped to the drawing, and goes no farther than the boa
     // The board is 1366 by 768, the roof 6 by 4: its height fills the board, its width does not.
     CHECK(attributeOf(fitted.svg, "width") < camera.size.x - camera.coverRight);
     CHECK(attributeOf(fitted.svg, "height") <= camera.size.y);
-    // From A to B 6 m, and room for symbols and words beside them.
+    // 6 m from A to B, plus room for symbols and labels on either side.
     CHECK(attributeOf(fitted.svg, "width") > 6 * camera.scale);
 
     board.act(SetCamera{zoomAbout(camera, {400, 400}, 6)});

@@ -19,7 +19,7 @@ namespace {
 
 constexpr double kPlotWidth = 360; // px of a plot
 
-// Everything that takes long is looked at, in the manner of its page.
+// A page that needs a long calculation, and how to open it.
 struct Look {
     NotebookTab tab = NotebookTab::Working;
     WorkingPage working = WorkingPage::Truss;
@@ -50,7 +50,7 @@ Board boardOf(Truss truss, const Look& look) {
     return board;
 }
 
-// What the page does in a frame with what is looked at. True while there is more to do.
+// What the page does in a frame for what is shown. True while there is more to do.
 bool goOn(Board& board, Slice& slice) {
     const NotebookState& notebook = board.state.notebook;
     if (notebook.tab == NotebookTab::Working) {
@@ -81,7 +81,7 @@ std::string textOf(const Board& board) {
     return text;
 }
 
-// The share of the job that is at work on what is looked at; 1 when there is none.
+// The progress of the job for what is shown; 1 if there is none.
 double shareOf(const Board& board) {
     const Jobs& jobs = board.derived.jobs;
     const auto share = [](const auto& making) { return making.made ? making.job.share() : 1; };
@@ -134,7 +134,7 @@ TEST_CASE("what is made a unit a frame is the same as what is made in one go") {
             CHECK(textOf(sliced) == textOf(whole));
         }
     }
-    CHECK(most > 100); // they were slices
+    CHECK(most > 100); // it was done in slices
 }
 
 TEST_CASE("progress is told in words with numbers, never falls, and comes to its end") {
@@ -179,8 +179,8 @@ TEST_CASE("an edit abandons what is at work, and what is shown then is of the tr
 TEST_CASE("no frame takes more than its slice, whatever is at work in it") {
     Board board =
         boardOf(largeTruss(), {.tab = NotebookTab::Forces, .results = ResultPage::Checks});
-    // A clock that goes on by one each time it is read: so many units, and one reading at the
-    // beginning of each of the two jobs.
+    // A clock that advances by one each time it is read: this many units, and one reading at the
+    // start of each of the two jobs.
     int reads = 0;
     const auto clock = [&reads] { return std::chrono::microseconds{reads++}; };
     int frames = 0;
@@ -209,27 +209,27 @@ TEST_CASE("in a drag with the working open each frame has the forces of the join
     const int joint = 4;
     const Vec2 from = placeOf(board, joint);
     board.act(SetSelection{});
-    board.alt = true; // does not snap: each step is another place
+    board.alt = true; // no snapping: each step is a different place
     board.down(from);
     for (int step = 1; step <= 12; ++step) {
         const std::uint64_t before = board.state.revision;
-        board.move(from - Vec2{0, 0.25 + 0.25 * step}); // down, clear of all others
+        board.move(from - Vec2{0, 0.25 + 0.25 * step}); // downwards, clear of all others
         REQUIRE(board.state.revision > before);
         CHECK(frames.next(few()));
         REQUIRE(board.state.gesture.kind == GestureKind::MoveJoint);
         CHECK(board.derived.revision == board.state.revision);
         const Solution now = solve(board.state.truss, board.state.choice);
         REQUIRE(board.derived.solution.forces.size() == now.forces.size());
-        // The drag keeps the order of its pivots, which rounds otherwise.
+        // The drag keeps its pivot order, so it rounds differently.
         for (std::size_t i = 0; i < now.forces.size(); ++i) {
             CHECK(std::abs(board.derived.solution.forces[i] - now.forces[i]) < 1e-9 * now.largest);
         }
         CHECK_FALSE(isShown(board.state, board.derived.working));
-        CHECK_FALSE(board.derived.jobs.working.made); // not begun anew in each frame to no end
+        CHECK_FALSE(board.derived.jobs.working.made); // not restarted in every frame without end
     }
     CHECK(saysOf(*board.state.book, board.derived.jobs.working) ==
           sayPlain(*board.state.book, phrase::kJobWaits));
-    while (frames.next(few())) { // it rests, still in hand
+    while (frames.next(few())) { // at rest, the pointer still down
     }
     CHECK(isShown(board.state, board.derived.working));
     board.up(placeOf(board, joint));

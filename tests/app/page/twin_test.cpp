@@ -36,7 +36,8 @@ TEST_CASE("The page's tables hold the model beside the results") {
     CHECK(has(html, "data-press=\"page.support.0.kind\" data-text=\"roller\""));
     CHECK(has(html, "data-cell=\"page.support.1.direction\" data-text=\"90\""));
     CHECK(has(html, "data-cell=\"page.load.0.second\" data-text=\"-10\""));
-    // Half of 10 kN to each support; 5 kN rise over 4 of 5 m in the legs: 6.25 kN.
+    // Half of 10 kN at each support; the legs have a vertical component of 5 kN and a rise of 4 in
+    // 5 m: 6.25 kN.
     CHECK(has(html, "6.25"));
 }
 

@@ -1,6 +1,6 @@
-// Everything that a hand can do in the wrong order: strokes cut off, keys and tools in mid-stroke,
-// undo while a joint is dragged, fields of things that are gone. Whatever comes, the board stays
-// sound.
+// Everything that a hand can do in the wrong order: interrupted strokes, keys and tools in
+// mid-stroke, undo while a joint is dragged, fields of things that are gone. Whatever happens, the
+// board stays consistent.
 
 #include "app/board.hpp"
 #include "app/state/session.hpp"
@@ -17,7 +17,7 @@ using support::Random;
 
 namespace {
 
-// Mostly near joints, where things happen.
+// Usually near joints, where most things happen.
 Vec2 somePixel(Random& random, const Board& board) {
     if (!board.state.truss.joints.empty() && !random.oneIn(3)) {
         const Vec2 joint = random.pick(board.state.truss.joints).at;
@@ -114,7 +114,7 @@ TEST_CASE("whatever a hand does in whatever order, the board stays sound and und
         const Outcome<AppState> saved = readSession(writeSession(board.state));
         REQUIRE(saved);
         CHECK(saved.value().truss == board.state.committed);
-        board.act(EndGesture{false}); // the last stroke may still be in hand
+        board.act(EndGesture{false}); // the last stroke may still be in progress
         while (!board.state.history.past().empty()) {
             CHECK_FALSE(board.state.history.undoLabel().empty());
             board.act(Undo{});

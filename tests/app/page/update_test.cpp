@@ -20,7 +20,7 @@ Id<Tag> anyOf(Random& random, const List& list) {
 
 Vec2 somewhere(Random& random) { return {random.decimal(-9, 9, 2), random.decimal(-9, 9, 2)}; }
 
-// Also edits that can't be done: they must leave everything as it was.
+// Includes edits that can't be done: they must leave everything unchanged.
 Edit randomEdit(Random& random, const Truss& truss) {
     const JointId joint = anyOf<JointTag>(random, truss.joints);
     switch (random.integer(0, 8)) {
@@ -76,7 +76,7 @@ TEST_CASE("undo goes back through every model to the first, redo on again to the
             board.act(Undo{});
             REQUIRE(board.state.truss == models[i - 1]);
         }
-        board.act(Undo{}); // at the beginning there is nothing more
+        board.act(Undo{}); // at the beginning there is nothing left to undo
         REQUIRE(board.state.truss == models.front());
         for (std::size_t i = 1; i < models.size(); ++i) {
             board.act(Redo{});
@@ -128,7 +128,7 @@ TEST_CASE("another choice of loads is another solution of the same model") {
     board.act(SetChoice{{"snow", ""}});
     const std::vector<double> snow = board.solution().forces;
     REQUIRE(snow.size() == 3);
-    CHECK(2 * snow[0] == all[0]); // half of the load, all of the same place
+    CHECK(2 * snow[0] == all[0]); // half of the load, all at the same place
 }
 
 TEST_CASE("opening replaces the board in one step that can be undone") {
@@ -190,7 +190,7 @@ TEST_CASE("the link of the board follows the loads, or says why there is none") 
     CHECK(board.derived.link == writeLink(truss) + "&case=snow");
 
     Random random(5);
-    std::string noise; // eighty thousand characters of which each is one of sixty-four
+    std::string noise; // eighty thousand characters, each one of sixty-four
     while (noise.size() < 80'000) {
         noise += static_cast<char>('#' + random.integer(0, 63));
     }

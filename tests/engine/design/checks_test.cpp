@@ -1,4 +1,4 @@
-// Checks of the members of a truss: what is asked of each, what governs, what can't be checked.
+// Member checks of a truss: what is required of each member, what governs, what can't be checked.
 #include "design/member_checks.hpp"
 
 #include "exchange/files/model_file.hpp"
@@ -66,7 +66,7 @@ TEST_CASE("A tie is used by its force over the strength of its area") {
     CHECK(tie.governing == CheckKind::Tension);
     CHECK_THAT(tie.capacity, WithinRel(235e3 / 1.5, 1e-12));
     CHECK_THAT(tie.use, WithinRel(16e3 * 1.5 / 235e3, 1e-9));
-    CHECK_THAT(tie.slenderness, WithinRel(8000.0 / 25, 1e-12)); // K is no matter of tension
+    CHECK_THAT(tie.slenderness, WithinRel(8000.0 / 25, 1e-12)); // K does not apply in tension
     CHECK(tie.tooSlender);                                      // 320 > 300
 }
 
@@ -84,7 +84,7 @@ TEST_CASE("A rafter is used by its force over Euler's load, divided by the facto
     CHECK_THAT(rafter.use, WithinRel(20e3 * 3 / euler, 1e-9));
     CHECK_THAT(rafter.slenderness, WithinRel(180.0, 1e-12));
     CHECK_FALSE(rafter.tooSlender);
-    CHECK(checks.worst == rafter.member); // the first of two equal ones
+    CHECK(checks.worst == rafter.member); // the first of two equal members
     CHECK(checks.over == 0);
     CHECK(checks.slender == 1);
 }

@@ -1,4 +1,4 @@
-// Columns against what is published of them. Units are those of each source: they cancel.
+// Columns against published results. Units are those of each source: they cancel.
 #include "design/column.hpp"
 #include "design/member_checks.hpp"
 
@@ -44,7 +44,7 @@ TEST_CASE("Euler's load of a short W8×31 is 512 kip, beyond the 329 kip at whic
     const double stress = elasticStress(29e3, 144 / std::sqrt(37.1 / 9.13));
     CHECK_THAT(stress, WithinAbs(56.1, 0.06));
     CHECK_THAT(stress * 9.13, WithinAbs(512, 0.5));
-    // What yields first governs: with neither divided by a factor, the strength.
+    // The lower limit governs: with neither divided by a factor, the strength.
     CheckSettings settings;
     settings.strengthFactor = 1;
     settings.eulerFactor = 1;

@@ -17,7 +17,7 @@ Bytes bytesOf(const char* text) {
 } // namespace
 
 TEST_CASE("Bytes become the letters that RFC 4648 gives, without padding") {
-    // RFC 4648 §10, test vectors, less their "=".
+    // RFC 4648 §10, test vectors, without their "=".
     CHECK(toBase64Url(bytesOf("")).empty());
     CHECK(toBase64Url(bytesOf("f")) == "Zg");
     CHECK(toBase64Url(bytesOf("fo")) == "Zm8");
@@ -25,7 +25,7 @@ TEST_CASE("Bytes become the letters that RFC 4648 gives, without padding") {
     CHECK(toBase64Url(bytesOf("foob")) == "Zm9vYg");
     CHECK(toBase64Url(bytesOf("fooba")) == "Zm9vYmE");
     CHECK(toBase64Url(bytesOf("foobar")) == "Zm9vYmFy");
-    CHECK(toBase64Url({0xFB, 0xFF}) == "-_8"); // §5: the two letters of its own
+    CHECK(toBase64Url({0xFB, 0xFF}) == "-_8"); // §5: the two letters that differ from base64
 }
 
 TEST_CASE("Letters become the bytes that they were made of") {
@@ -40,6 +40,6 @@ TEST_CASE("Letters become the bytes that they were made of") {
 TEST_CASE("Letters that no bytes make are refused") {
     CHECK_FALSE(fromBase64Url("Zg==").has_value());
     CHECK_FALSE(fromBase64Url("Z+8").has_value());
-    CHECK_FALSE(fromBase64Url("Z").has_value());  // six bits are no byte
+    CHECK_FALSE(fromBase64Url("Z").has_value());  // six bits don't make a byte
     CHECK_FALSE(fromBase64Url("Zh").has_value()); // four bits too many, not zero
 }

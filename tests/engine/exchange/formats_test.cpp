@@ -1,4 +1,4 @@
-// Files and links of every form that was ever on main: tests/data/formats.
+// Files and links of every format that was ever on main: tests/data/formats.
 #include "exchange/files/model_file.hpp"
 #include "exchange/links/link.hpp"
 #include "support/files.hpp"
@@ -25,7 +25,7 @@ std::vector<std::string> linesOf(const std::string& text) {
     return lines;
 }
 
-// Opened, and written again as it must have been opened; else why not.
+// The model as opened, written again; or else why it did not open.
 std::string opened(const Outcome<Reading>& reading) {
     return reading ? writeModel(reading.value().truss)
                    : reading.issues().front().at + ": " + reading.issues().front().says;
@@ -47,7 +47,7 @@ TEST_CASE("Files and links of every form that ever was open to the model they we
         CHECK(opened(readLink(link)) == model);
         CHECK(opened(readLink("https://example.org/gusset/#" + link)) == model);
         CHECK(opened(readModel(model)) == model);
-        // And what today's program makes of it is a link to the same.
+        // And today's program writes a link to the same model.
         CHECK(opened(readLink(writeLink(readModel(model).value().truss))) == model);
     }
 }

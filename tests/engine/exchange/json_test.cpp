@@ -16,7 +16,7 @@ using Catch::Matchers::ContainsSubstring;
 
 namespace {
 
-// A sound file of a triangle in which each test breaks one thing.
+// A valid file of a triangle, in which each test breaks one thing.
 const char* const kTriangle = R"({"gusset":1,
 "joints":[{"id":"A","x":0,"y":0},{"id":"B","x":4,"y":0},{"id":"C","x":2,"y":1.5}],
 "members":[{"a":"A","b":"B"},{"a":"B","b":"C"},{"a":"A","b":"C"}],
@@ -30,7 +30,7 @@ std::string with(std::string before, std::string after) {
     return text.replace(found, before.size(), after);
 }
 
-// The line that a person reads: place and sentence.
+// The line shown to a person: place and sentence.
 std::string fault(const std::string& json) {
     const Outcome<Reading> read = readModel(json);
     REQUIRE_FALSE(read.ok());
@@ -89,7 +89,7 @@ TEST_CASE("Every key of the format is read into the model") {
     CHECK_FALSE(read.materials[1].E.has_value());
     CHECK(read.sections[0].area == 12.5);
     CHECK(read.sections[1].dimensions.size() == 2);
-    CHECK(read.sections[1].unknown == R"({"H":1})"); // no dimension of a circular tube
+    CHECK(read.sections[1].unknown == R"({"H":1})"); // a circular tube has no such dimension
     CHECK(read.combinations[0].factors[1] == std::pair<std::string, double>{"deck", 1.5});
     CHECK(read.moving[0].axles[1].at == 1.8);
     CHECK(read.moving[0].axles[0].unknown == R"({"wheels":2})");
@@ -284,7 +284,7 @@ TEST_CASE("The sign of decimals is kept with the class, and the usual point goes
     CHECK_THAT(writeModel(commas), ContainsSubstring(R"("sign": ",")"));
     CHECK(truss(writeModel(commas)).classSettings == commas.classSettings);
     CHECK(writeModel(truss(kTriangle)).find("sign") == std::string::npos);
-    // What machines read keeps the point.
+    // Machine-readable output keeps the point.
     CHECK_THAT(writeResults(commas, solve(commas)), ContainsSubstring("6.66666666667"));
     CHECK_FALSE(
         readModel(with(R"("gusset":1,)", R"("gusset":1,"class":{"numbers":{"sign":"'"}},)")).ok());

@@ -44,7 +44,7 @@ bool opens(const std::string& link, const Truss& truss) {
     return read.ok() && read.value().truss == truss;
 }
 
-// A link of right length and checksum around any text: what a forger can make.
+// A link with correct length and checksum around any text: what a forger can make.
 std::string forged(const std::string& content) { return sealedLink(deflated(content)); }
 
 } // namespace
@@ -57,8 +57,8 @@ TEST_CASE("A link opens the model that it was made of") {
     CHECK(opens(writeLink(Truss{}), Truss{}));
 }
 
-// 18750000000000 is told by whole numbers; 11.25 beside it needs two decimals, which the large one
-// has no room for below 10¹⁵.
+// 18750000000000 is written as whole numbers; 11.25 beside it needs two decimals, for which the
+// large one has no room below 10¹⁵.
 TEST_CASE("A large and a small number in one column of a link both come back") {
     for (const auto& [large, small] :
          {std::pair{18750000000000.0, 11.25}, {1e14, -2e-6}, {-9e15, 0.5}}) {
@@ -156,8 +156,8 @@ TEST_CASE("A link cut short says how much of it arrived, wherever it was cut") {
         INFO(cut);
         CHECK(linkCode(cut) == IssueCode::Damaged);
         CHECK_THAT(linkFault(cut), ContainsSubstring("incomplete"));
-        // The first four characters behind "m=1." hold the size; a full stop at the end may be
-        // anybody's.
+        // The first four characters after "m=1." hold the size; a full stop at the end may belong
+        // to the sentence around the link.
         if (length >= 8 && cut.back() != '.') {
             CHECK_THAT(linkFault(cut), ContainsSubstring(std::to_string(length) + " of " +
                                                          std::to_string(link.size())));
@@ -231,7 +231,7 @@ TEST_CASE("A hundred thousand members in a link are refused in one line") {
 }
 
 TEST_CASE("What can be written as a link can be read, at the limit of both") {
-    // Titles, labels and random digits deflate badly: each joint takes about as many characters as
+    // Titles, labels and random digits compress badly: each joint takes about as many characters as
     // it has random ones.
     Truss large;
     support::Random random(7);
@@ -357,7 +357,7 @@ TEST_CASE("A link that asks for loads that its truss has not opens, and says so"
         const Outcome<LoadChoice> loads = linkedLoads(link + tail, bridge);
         REQUIRE_FALSE(loads.ok());
         CHECK(loads.issues().front().code == IssueCode::UnknownName);
-        CHECK(loads.issues().front().says.size() < 100); // nothing of the stranger's
+        CHECK(loads.issues().front().says.size() < 100); // no text from the link
     }
     CHECK(looksAt(link, bridge).caseId.empty());
     CHECK(looksAt(link + "&case=", bridge).caseId.empty());
@@ -394,7 +394,8 @@ TEST_CASE("Content that no Gusset wrote makes a message, whatever its shape") {
 }
 
 TEST_CASE("Links of every earlier version open for ever") {
-    // Each line: the name of a model file beside the list, and a link that was once made of it.
+    // Each line: the name of a model file in the same folder, and a link that was once made from
+    // it.
     const std::string corpus = support::repositoryFile("tests/data/formats/links/links.txt");
     int count = 0;
     for (std::size_t start = 0; start < corpus.size();) {

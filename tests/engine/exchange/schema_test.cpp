@@ -1,4 +1,4 @@
-// The published JSON Schema says of every field what its table in the engine says.
+// The published JSON Schema agrees with the engine's tables for every field.
 #include "exchange/files/format_words.hpp"
 #include "exchange/json/json_value.hpp"
 #include "model/truss/fields.hpp"
@@ -60,7 +60,7 @@ const char* nameOf(Limits limits) {
     return limits == Limits::Size ? "size" : limits == Limits::Positive ? "positive" : "number";
 }
 
-// What a description says of the unit, in small letters.
+// The words for the unit in a description, in lower case.
 const char* wordsOf(Quantity quantity) {
     switch (quantity) {
     case Quantity::Force:
@@ -98,8 +98,8 @@ Thing ownerOf(const Field<Thing>&);
 template <class Table>
 using OwnerOf = decltype(ownerOf(std::declval<typename Table::value_type>()));
 
-// The properties of an object are those of the table and `others`, of which `alsoNeeded` must be
-// there.
+// The properties of an object are those of the table and `others`, of which `alsoNeeded` are
+// required.
 template <class Table>
 void compare(const JsonValue& object, const Table& table, Keys others = {}, Keys alsoNeeded = {}) {
     const JsonValue& properties = at(object, "properties");
@@ -183,7 +183,7 @@ TEST_CASE("The schema has the fields of every kind of thing, and no others") {
     compare(definition(whole, "joint"), kFields<Joint>);
     compare(definition(whole, "member"), kFields<Member>);
     compare(definition(whole, "material"), kFields<Material>);
-    compare(definition(whole, "section"), kFields<Section>); // a shape has its dimensions besides
+    compare(definition(whole, "section"), kFields<Section>); // a shape also has its dimensions
     compare(definition(whole, "combination"), kFields<Combination>, {"factors"}, {"factors"});
     const JsonValue& moving = definition(whole, "moving");
     compare(moving, kFields<MovingLoad>, {"axles", "uniform"});

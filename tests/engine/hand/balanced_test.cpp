@@ -1,4 +1,4 @@
-// Trusses that can move under loads that happen to be in balance on them.
+// Mechanisms under loads that happen to be in equilibrium.
 #include "hand/paper/working.hpp"
 #include "phrases/remarks.hpp"
 #include "report/derivation/working_text.hpp"
@@ -76,8 +76,8 @@ void requireSound(const Truss& truss) {
     CHECK(readPrintedText(text, truss, solution).objection == "");
 }
 
-// The loads that random member forces and reactions balance: in the joints' equations they stand on
-// the other side.
+// The loads that balance random member forces and reactions: in the joint equations they are on the
+// other side.
 void addBalancedLoads(Truss& truss, std::uint64_t seed) {
     Random random(seed);
     truss.loads.clear();
@@ -102,7 +102,7 @@ void addBalancedLoads(Truss& truss, std::uint64_t seed) {
 } // namespace
 
 TEST_CASE("a square without a diagonal, loaded along its posts, has a working that says so") {
-    // The posts carry the loads straight down: BC −10, DA −6; nothing pulls AB and CD.
+    // The posts carry the loads straight down: BC −10, DA −6; AB and CD carry nothing.
     Truss truss = square();
     force(truss, "C", 0, -10);
     force(truss, "D", 0, -6);
@@ -117,8 +117,8 @@ TEST_CASE("a square without a diagonal, loaded along its posts, has a working th
 }
 
 TEST_CASE("bars that hang in the rope's shape of their loads have a working that says so") {
-    // Half the load, 6 kN, is carried at each end; at A the bar's slope is 3/4, so that it pulls
-    // with 6·5/3 = 10 kN, and 10·4/5 = 8 kN goes through BC.
+    // Half the load, 6 kN, is carried at each end; the bar at A has a slope of 3/4, so that it
+    // carries 6·5/3 = 10 kN in tension, and 10·4/5 = 8 kN goes through BC.
     Truss truss = rope();
     force(truss, "B", 0, -6);
     force(truss, "C", 0, -6);
@@ -142,7 +142,7 @@ TEST_CASE("loads out of that shape are refused, because the truss moves") {
 }
 
 TEST_CASE("balanced loads on a mechanism with more than it needs elsewhere are refused as well") {
-    // On two pins AB can carry anything: equilibrium leaves its force open.
+    // Between two pins AB can carry any force: equilibrium does not determine it.
     Truss truss = square();
     truss.supports.back().kind = SupportKind::Pin;
     force(truss, "C", 0, -10);

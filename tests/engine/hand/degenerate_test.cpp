@@ -1,4 +1,4 @@
-// Geometry at the edge of what can be told apart: the working answers in words, never by a crash.
+// Geometry at the limit of resolution: the working answers in words and never crashes.
 #include "hand/polygon/force_polygon.hpp"
 #include "hand/stages/explain.hpp"
 #include "report/derivation/force_polygon_text.hpp"
@@ -18,7 +18,7 @@ using namespace gusset::support;
 
 namespace {
 
-// Two bars of 2 m whose joint C lies `rise` above the level line from A to B.
+// Two bars of 2 m whose joint C lies `rise` above the horizontal line from A to B.
 Truss flatBars(double rise) {
     Truss truss;
     joint(truss, "A", 0, 0);
@@ -32,7 +32,7 @@ Truss flatBars(double rise) {
     return truss;
 }
 
-// A triangle of 100 m, and a joint D that two bars hold 5·10¹⁰ m above it.
+// A triangle of 100 m, and a joint D, 5·10¹⁰ m above it, held by two bars.
 Truss withFarJoint() {
     Truss truss;
     joint(truss, "A", 0, 0);
@@ -72,8 +72,8 @@ TEST_CASE("a force polygon without members is refused in words") {
     CHECK(contains(refusal(), "There is no member yet"));
 }
 
-// With a rise of 1.5·10⁻⁹ m over 2 m each bar leans 7.5·10⁻¹⁰, less than what is written of a
-// slope, while the two directions differ by twice that.
+// With a rise of 1.5·10⁻⁹ m over 2 m each bar is inclined by 7.5·10⁻¹⁰, less than a written slope
+// resolves, while the two directions differ by twice that.
 TEST_CASE("bars that lean a hair's breadth to either side of level have no pair of equations") {
     for (const double rise : {0.5e-9, 1e-9, 1.5e-9, 1.9e-9, 2.1e-9, 4e-9, 1e-8}) {
         const Truss truss = flatBars(rise);
@@ -106,9 +106,9 @@ TEST_CASE("beside a joint that is very far, every equation of a member's explana
     }
 }
 
-// Without AB the joint B slides on its roller, and a motion about A, whose pin lies beside it,
-// would lift it off: the truss does not turn as a whole, though all joints near each other look at
-// rest.
+// Without AB the joint B slides on its roller, and a rotation about A, whose pin is beside it,
+// would lift it off: the truss does not rotate as a whole, though all joints near each other appear
+// to be at rest.
 TEST_CASE("a motion that a support forbids is not said of the whole truss") {
     Truss truss = withFarJoint();
     truss.members.erase(truss.members.begin());

@@ -66,7 +66,8 @@ TEST_CASE("free bodies carry exact values where the equations do") {
             }
         }
     }
-    // Each rafter is found at its support, and is known at the ridge: as in its own result.
+    // Each rafter is found at its support, and is known at the ridge with the value of its own
+    // result.
     const std::string text = textOf(truss);
     const std::size_t found = text.find("F_AC = ");
     REQUIRE(found != std::string::npos);

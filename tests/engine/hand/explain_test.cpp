@@ -1,4 +1,4 @@
-// Why a force has its value: chains of steps that must read complete by themselves.
+// Why a force has its value: chains of steps that must be complete in themselves.
 #include "hand/stages/explain.hpp"
 #include "phrases/remarks.hpp"
 #include "report/derivation/working_text.hpp"
@@ -29,7 +29,7 @@ bool findsNegative(const Step& step) {
     });
 }
 
-// The first thing that a reader of the chain alone would have to ask, or empty.
+// The first thing that a reader of the chain alone would have to ask; or empty.
 std::string openQuestion(const Working& chain, Phrase<> assumed) {
     bool drawn = false;
     bool negative = false;
@@ -83,7 +83,7 @@ TEST_CASE("the chain of every member of random trusses reads complete by itself"
     CHECK(negative > 500);
 }
 
-// To change it on purpose: put what the failure prints into the file, and read it aloud.
+// To change it on purpose: put what the failure prints into the file, and proofread it.
 TEST_CASE("the chain of the post of the shed roof reads as it was reviewed") {
     const Truss truss = workedTrusses().front().truss;
     const MemberId post = findMember(truss, findJoint(truss, "C"), findJoint(truss, "F"));

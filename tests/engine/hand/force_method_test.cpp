@@ -25,8 +25,8 @@ std::string methodTextOf(const Truss& truss) {
 }
 
 //  D---C
-//  | X |     a square of 3 m with both diagonals, pin at A, roller at B; load and EA left to the
-//  test A---B
+//  | X |     a square of 3 m with both diagonals, pin at A, roller at B;
+//  A---B     the test adds load and EA
 Truss crossedSquare() {
     Truss truss;
     joint(truss, "A", 0, 0);
@@ -41,7 +41,7 @@ Truss crossedSquare() {
     return truss;
 }
 
-// Every equation of the method, from the numbers that it holds.
+// Checks every equation of the method with the numbers in it.
 std::string objectionToMethod(const ForceMethod& method) {
     constexpr double kClose = 1e-9;
     const std::size_t count = method.releases.size();
@@ -59,7 +59,7 @@ std::string objectionToMethod(const ForceMethod& method) {
             return "unit displacements are not positive and reciprocal";
         }
     }
-    // What fits at the releases fits with the final forces: Σ n·(N·L/EA + e) = Σ r·Δ.
+    // Compatibility at the releases holds for the final forces: Σ n·(N·L/EA + e) = Σ r·Δ.
     for (std::size_t i = 0; i < count; ++i) {
         double sum = 0;
         double size = 0;
@@ -81,7 +81,7 @@ std::string objectionToMethod(const ForceMethod& method) {
     return {};
 }
 
-// The workings that the table rests on, read as any working.
+// The workings that the table is based on, read like any working.
 std::string objectionToWorkings(const ForceMethod& method) {
     std::string text =
         objectionTo(method.givenTruss, method.givenWorking, solve(method.givenTruss));
@@ -189,7 +189,7 @@ TEST_CASE("over three supports the middle roller is taken away") {
     CHECK(method.releases[0].reason == ReleaseReason::SparesRoller);
     CHECK(method.releases[0].restraint == 2); // A_x, A_y, C_y
     CHECK(method.allowed[0] == -4);           // mm, the support's own movement
-    CHECK(method.given[0].settlement == 0);   // of the others none moves
+    CHECK(method.given[0].settlement == 0);   // none of the other supports moves
     CHECK_FALSE(method.timesStiffness);
 }
 

@@ -110,7 +110,7 @@ TEST_CASE(
         for (const PolygonLine& line : polygon.lines) {
             members.insert(line.member.index);
         }
-        REQUIRE(members.size() >= truss.members.size()); // each once, and loads under −1
+        REQUIRE(members.size() >= truss.members.size()); // each once, plus loads, counted under −1
         // Euler: joints − members + spaces = 2, where the outside counts once.
         const auto inside = std::count_if(polygon.spaces.begin(), polygon.spaces.end(),
                                           [](const PolygonSpace& space) { return !space.outside; });

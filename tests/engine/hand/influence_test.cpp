@@ -36,7 +36,7 @@ std::string lineTextOf(const Truss& truss, const std::vector<JointId>& path, con
         influencePassages({englishPhrases(), truss}, influenceByHand(truss, path, effect)));
 }
 
-// Up to `most` joints in a row, each joined to the next, going to the right all the way.
+// Up to `most` joints in a row, each connected to the next, always going to the right.
 std::vector<JointId> pathThrough(const Truss& truss, std::size_t most) {
     std::vector<JointId> path{{0}};
     for (bool grown = true; grown && path.size() < most;) {
@@ -55,8 +55,8 @@ std::vector<JointId> pathThrough(const Truss& truss, std::size_t most) {
     return path;
 }
 
-// Every chain of steps, read as that of the truss with the load there. What the opening says holds
-// for all of them.
+// Every chain of steps, read as that of the truss with the load there. The statements of the
+// opening hold for all of them.
 std::string objectionTo(const InfluenceByHand& line) {
     for (const InfluenceOrdinate& ordinate : line.ordinates) {
         Truss loaded = line.unloaded;
@@ -165,7 +165,7 @@ TEST_CASE("a reaction's line is straight, one equation of moments for every plac
         CHECK(chain.steps[0].joint == findJoint(simple, "E"));
         CHECK(line.ordinates[i].value == 1 - 0.25 * static_cast<double>(i));
     }
-    // The bottom chord beside the middle: moments about the top joint over it, a(L−a)/(L·h).
+    // The bottom chord beside midspan: moments about the top joint above it, a(L−a)/(L·h).
     const MemberId chord{static_cast<int>(memberAt(simple, "A", "B"))};
     const InfluenceByHand force = influenceByHand(simple, path, forceIn(chord));
     CHECK(force.way == InfluenceWay::Section);

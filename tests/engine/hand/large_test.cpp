@@ -1,5 +1,5 @@
-// Large trusses by hand: what finds the next joint, the hinges and the open reactions in few looks
-// gives what a plain look at everything gives.
+// Large trusses by hand: the fast searches for the next joint, the hinges and the unknown reactions
+// give the same as an exhaustive search.
 #include "hand/paper/cuts.hpp"
 #include "hand/paper/nearest_joints.hpp"
 #include "hand/stages/work_out.hpp"
@@ -31,7 +31,7 @@ JointId plainNearest(const std::vector<Vec2>& at, const NearestJoints& joints, V
     return best;
 }
 
-// What hangs together with `from` when the hinge is taken out.
+// The part connected to `from` when the hinge is removed.
 std::set<JointId> plainPart(const Truss& truss, JointId from, JointId hinge) {
     std::set<JointId> part{from};
     for (bool grown = true; grown;) {
@@ -80,8 +80,8 @@ JointId addJoint(Truss& truss, const std::string& name, Vec2 at) {
     return {static_cast<int>(truss.joints.size()) - 1};
 }
 
-// Two bars from pins at (0, 0) and (1, 0) to a joint at (½, 1) that is loaded by (1, −4), many
-// times beside and above each other.
+// Two bars from pins at (0, 0) and (1, 0) to a joint at (½, 1) that is loaded by (1, −4), repeated
+// many times beside and above each other.
 Truss manyTripods(int count) {
     Truss truss;
     for (int i = 0; i < count; ++i) {
@@ -111,7 +111,7 @@ Truss manyTripods(int count) {
 TEST_CASE("the nearest joint of a kind is the one that a look at all joints finds") {
     Random random(71);
     std::vector<Vec2> at;
-    for (int i = 0; i < 300; ++i) { // many of them equally far from each other
+    for (int i = 0; i < 300; ++i) { // many of them at equal distances
         at.push_back({random.decimal(0, 6, 2), random.decimal(0, 4, 2)});
     }
     NearestJoints joints(at);
@@ -140,7 +140,7 @@ TEST_CASE("hinges are where a walk through the rest of the truss does not reach 
     }
     checkHinges(familyTruss(Family::Compound, 60));
     checkHinges(familyTruss(Family::Warren, 60));
-    checkHinges(manyTripods(5)); // hangs together nowhere
+    checkHinges(manyTripods(5)); // connected nowhere
 }
 
 // ΣX and ΣY of the top joint, by bars of slope 2 and length L = √1.25: −½(S₁ − S₂)/L + 1 = 0 and

@@ -1,5 +1,5 @@
-// What a person would look for by eye, and the program finds by keeping what it knows: ways to cut
-// a truss, the best section, the smallest set of joints. Each against a plain search through all.
+// What a person would find by eye, and the program finds by keeping what it knows: ways to cut a
+// truss, the best section, the smallest set of joints. Each is compared with an exhaustive search.
 #include "hand/paper/cuts.hpp"
 #include "hand/paper/stages.hpp"
 #include "hand/stages/section_step.hpp"
@@ -53,7 +53,7 @@ std::vector<Truss> trussesToSearch() {
     return trusses;
 }
 
-// A sheet on which all has been written that stands before the first joint.
+// A sheet with everything written that comes before the first joint.
 Sheet openSheet(const Truss& truss) {
     Sheet sheet = makeSheet(truss, {});
     writeAllReactions(sheet);
@@ -84,7 +84,7 @@ bool freesJoint(const Sheet& sheet, const Symbol& symbol) {
     return false;
 }
 
-// The joint by whose moments the force comes out with the fewest terms, of all joints.
+// The joint, of all joints, about which the moment equation gives the force with the fewest terms.
 JointId bestCentre(const Sheet& sheet, const Body& body, const Symbol& symbol) {
     JointId best;
     std::size_t fewest = 0;
@@ -141,7 +141,7 @@ void look(const Sheet& sheet, const Parts& parts, std::optional<SlowSection>& be
     }
 }
 
-// Grows as the trade would: always by the joint that brings the fewest unknowns.
+// Grows as an engineer would: always by the joint that adds the fewest unknowns.
 struct SlowGroup {
     std::vector<JointId> joints;
     std::vector<Symbol> unknowns;
@@ -192,8 +192,8 @@ std::optional<JointId> nextFor(const Sheet& sheet, const SlowGroup& group) {
     return best;
 }
 
-// The sizes at which a group that grows from a joint has as many equations as unknowns; the joints
-// in their order.
+// The sizes at which a group grown from a joint has as many equations as unknowns; the joints in
+// their order.
 std::vector<JointId> slowOrder(const Sheet& sheet, JointId start, std::vector<std::size_t>& even) {
     SlowGroup group;
     join(sheet, group, start);

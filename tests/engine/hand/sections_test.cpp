@@ -15,8 +15,7 @@ using namespace gusset::support;
 
 namespace {
 
-//  F---G---H      Pratt truss, panels 4 m, 3 m high, 40 kN at each lower joint between the
-//  supports:
+//  F---G---H      Pratt truss, panels 4 m, 3 m high, 40 kN at each inner bottom joint:
 //  |\  |  /|\     reactions 60 kN. Numbers below by sections on paper.
 //  A-B-C-D-E      upper joints over B, C, D; end posts inclined A–F, H–E
 Truss pratt() {
@@ -62,7 +61,7 @@ bool isFoundIn(const std::vector<Found>& found, const Symbol& symbol) {
                        [&](const Found& one) { return one.symbol == symbol; });
 }
 
-// A step of a chain that neither gives what is asked nor is relied on later.
+// A step of a chain that neither gives what is asked for nor is used later.
 bool hasIdleStep(const Working& chain, const Symbol& asked) {
     for (std::size_t i = 0; i < chain.steps.size(); ++i) {
         const Step& step = chain.steps[i];
@@ -211,13 +210,13 @@ TEST_CASE("a symmetric truss is worked by one half, and the other half mirrors i
     Working working = workOut(truss, {}, solution);
     CHECK(objectionTo(truss, working, solution) == "");
     CHECK(hasRemark(working, phrase::kSymmetric));
-    // A, B, F of the left half and the middle; never E, D or H.
+    // A, B, F of the left half and those at midspan; never E, D or H.
     for (const Step& step : working.steps) {
         if (step.kind == StepKind::JointIntro) {
             CHECK(truss.joints[step.joint.at()].at.x <= 8);
         }
     }
-    // A load that leans, or one that stands on one side only, ends the symmetry.
+    // An inclined load, or one on one side only, ends the symmetry.
     force(truss, "C", 1, 0);
     working = workOut(truss, {}, solve(truss));
     CHECK_FALSE(hasRemark(working, phrase::kSymmetric));

@@ -16,10 +16,11 @@ using namespace gusset::support;
 
 namespace {
 
-//  A wall bracket of a 3-4-5 triangle: level bar A–C of 4 m, inclined bar B–C of 5 m, 12 kN down at
-//  C. A, B on the wall (pins), EA = 60 000 kN. N: level 16 tension, inclined −20. A unit load up:
-//  n: −4/3, 5/3. Δ = (16·(−4/3)·4 + (−20)·(5/3)·5)/60 000 m = −(256/3 + 500/3)/60 000 m = −252/60
-//  000 m = −4.2 mm
+// A wall bracket of a 3-4-5 triangle: horizontal bar A–C of 4 m, inclined bar B–C of 5 m, 12 kN
+// down at C; pins at A and B on the wall; EA = 60 000 kN. N: 16 in A–C (tension), −20 in B–C.
+// n, for a unit load up at C: −4/3, 5/3.
+// Δ = Σ N·n·L/EA = (−256/3 − 500/3)/60 000 m = −252/60 000 m = −4.2 mm, where
+// −256/3 = 16·(−4/3)·4 and −500/3 = (−20)·(5/3)·5.
 Truss slantedBracket() {
     Truss truss;
     joint(truss, "A", 0, 3);

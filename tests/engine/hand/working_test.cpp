@@ -79,7 +79,7 @@ TEST_CASE("a guess from an equation with one unknown is always right") {
     Truss truss = gable();
     truss.classSettings.senses = AssumedSense::Guessed;
     const Working working = workingOf(truss);
-    // Joint A, vertical: 12 − F_AC sin α = 0, drawn pushing: 20 kN, in compression.
+    // Joint A, vertical: 12 − F_AC sin α = 0, drawn in compression: 20 kN.
     const Step& step = firstStep(working, StepKind::JointEquation);
     CHECK(step.equations[0].terms.back().sign == -1);
     CHECK(step.equations[0].terms.back().factors.front().value == 20);
@@ -184,7 +184,8 @@ TEST_CASE("a mechanism and an indeterminate truss are counted, and the working e
 }
 
 TEST_CASE("three rollers at odd angles: moments about the point where two lines meet") {
-    // The lines of A (upright) and B (30° to the level) meet at (0, 8 tan 30°), where no joint is.
+    // The lines of A (vertical) and B (30° to the horizontal) meet at (0, 8 tan 30°), where there
+    // is no joint.
     Truss truss = gable();
     truss.supports.clear();
     roller(truss, "A", 90);
@@ -199,11 +200,9 @@ TEST_CASE("three rollers at odd angles: moments about the point where two lines 
 }
 
 TEST_CASE("across a straight rafter only the strut is left, without simultaneous equations") {
-    //      C         Rafters A–D–C and C–E–B in line, struts D–F and E–F; unlike loads at D and E,
-    //      so that
-    //    D   E       nothing is symmetric. E is taken from B; across the rafter there, with tan α =
-    //    3/4:
-    //  A---F---B     F_EF = −4·cos α/sin 2α = −4·0.8/0.96 = −10/3.
+    //      C         Rafters A–D–C and C–E–B are straight, struts D–F and E–F; different loads at D
+    //    D   E       and E, so nothing is symmetric. E is next after B; perpendicular to the rafter
+    //  A---F---B     there, with tan α = 3/4: F_EF = −4·cos α/sin 2α = −4·0.8/0.96 = −10/3.
     Truss truss;
     joint(truss, "A", 0, 0);
     joint(truss, "B", 8, 0);

@@ -44,7 +44,7 @@ TEST_CASE("Drawing a member adds the joints that its ends lack") {
     const Truss second = done(first, DrawMember{{JointId{1}, {}}, {{}, {3, 4}}});
     CHECK(second.members.size() == 2);
     CHECK(second.joints[2].label == "C");
-    // An end on the spot of a joint is that joint.
+    // An end at the position of a joint is that joint.
     const Truss third = done(second, DrawMember{{{}, {3, 4}}, {{}, {0, 0}}});
     CHECK(third.joints.size() == 3);
     CHECK(third.members[2] == Member{JointId{2}, JointId{0}, "", 0, 0, ""});
@@ -116,7 +116,7 @@ TEST_CASE("Chords and paths close over a joint that goes, and go when one joint 
 
 TEST_CASE("Members, supports and loads are removed by themselves") {
     Things things;
-    things.members = {MemberId{1}, MemberId{1}, MemberId{99}}; // twice, and one that is not there
+    things.members = {MemberId{1}, MemberId{1}, MemberId{99}}; // a duplicate, and a missing one
     things.supports = {SupportId{0}};
     things.loads = {LoadId{0}};
     const Truss left = done(triangle(), Remove{things});

@@ -1,4 +1,4 @@
-// Loads on a member between its joints: carried to the joints, and bending the member.
+// Loads on a member between its joints: distributed to the joints, and bending the member.
 #include "model/edit/edit.hpp"
 #include "model/validate/validate.hpp"
 #include "statics/equilibrium/structure.hpp"

@@ -1,4 +1,4 @@
-// What a name may be: something that a person can see, and tell from every other one.
+// What a name may be: something that a person can see, and distinguish from every other name.
 #include "exchange/files/model_file.hpp"
 #include "exchange/links/link.hpp"
 #include "model/edit/edit.hpp"

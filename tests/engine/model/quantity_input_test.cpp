@@ -43,7 +43,7 @@ TEST_CASE("Numbers are read as people type them") {
     CHECK(number("1e3") == 1000);
     CHECK(number("2,5") == 2.5); // decimal comma
     CHECK(number("0,125") == 0.125);
-    CHECK(number("1,5") == 1.5); // never 15, whichever sign the class writes
+    CHECK(number("1,5") == 1.5); // never 15, whichever decimal sign the class writes
 }
 
 TEST_CASE("A comma that may part thousands, or two signs of decimals, are refused") {

@@ -35,7 +35,7 @@ TEST_CASE("a member drawn to the middle of another splits it, and both halves ca
     CHECK(after.members.size() == 5);
     CHECK_THAT(forceIn(after, "A", "D"), WithinRel(3750, 1e-9));
     CHECK_THAT(forceIn(after, "D", "B"), WithinRel(3750, 1e-9));
-    CHECK(std::abs(forceIn(after, "C", "D")) < 1e-6); // no load at D: the hanger is idle
+    CHECK(std::abs(forceIn(after, "C", "D")) < 1e-6); // no load at D: a zero-force member
 }
 
 TEST_CASE("both halves of a split member keep its section, and the first its misfit") {
@@ -130,7 +130,7 @@ TEST_CASE("half a truss and its mirror image make a whole one with mirrored forc
     CHECK(whole.joints[5].at == Vec2{12, 0});
     const Solution solution = solve(whole);
     REQUIRE(solution.status == Status::Determinate);
-    for (std::size_t i = 0; i < 6; ++i) { // the copies follow in the order of the originals
+    for (std::size_t i = 0; i < 6; ++i) { // the copies are in the order of the originals
         CHECK_THAT(solution.forces[7 + i], WithinRel(solution.forces[i], 1e-9));
     }
 }
@@ -154,7 +154,7 @@ TEST_CASE("a panel copied along its chord shares the joints between the copies")
     }
     Truss row = edited(panel, copy);
     CHECK(row.joints.size() == 10);
-    CHECK(row.members.size() == 17); // four a panel and the last post
+    CHECK(row.members.size() == 17); // four per panel, and the last post
     support::pin(row, "A");
     support::roller(row, row.joints[8].label);
     CHECK(solve(row).status == Status::Determinate);

@@ -61,8 +61,8 @@ TEST_CASE("the load is shared evenly by the supports of the symmetric forms") {
 }
 
 TEST_CASE("Pratt's inner diagonals pull and Howe's push under a load on the lower chord") {
-    // Four panels of 3 m, 3 m high, 10 kN on three joints: 15 kN at each support, so the panel next
-    // to the end one carries a shear of 5 kN and its diagonal 5·√2 kN.
+    // Four panels of 3 m, 3 m high, 10 kN on three joints: 15 kN at each support, so that the
+    // second panel carries a shear of 5 kN and its diagonal 5·√2 kN.
     const auto diagonals = [](SampleForm form) {
         const Truss truss = made(specOf(form, 4, LoadedChord::Lower));
         const Solution solution = solve(truss);

@@ -36,7 +36,7 @@ struct Tabled {
     std::string shape;
     Dimensions dimensions; // in the table's lengths for dimensions
     double area;           // in `unit`²
-    double areaDigit;      // one in the last printed place
+    double areaDigit;      // one unit in the last printed place
     double radius;         // about the weak axis, in `unit`; 0: not printed
     double radiusDigit;
 };
@@ -67,7 +67,7 @@ double dimension(const Tabled& tabled, const std::string& key) {
 
 void checkToTheDigit(const Tabled& tabled, double unit, double area, double radius) {
     INFO(tabled.name);
-    // Half a digit, and a little for decimal halves that the table rounded either way.
+    // Half a digit, plus a little for decimal halves that the table may have rounded either way.
     CHECK_THAT(area / (unit * unit), WithinAbs(tabled.area, 0.505 * tabled.areaDigit));
     if (tabled.radius > 0) {
         CHECK_THAT(radius / unit, WithinAbs(tabled.radius, 0.505 * tabled.radiusDigit));
@@ -111,8 +111,8 @@ const std::vector<Tabled> kHollow{
     {"RHS 200×100×8", "rhs", {{"H", 200}, {"B", 100}, {"t", 8}}, 44.8, 0.1, 4.06, 0.01},
 };
 
-// What a rounded corner takes away, by EN 10210-2, annex B: its area, and its second moment about
-// an axis that is `half` away from the outer side.
+// What a rounded corner removes, by EN 10210-2, annex B: its area, and its second moment about an
+// axis at distance `half` from the outer side.
 struct Corner {
     double area;
     double moment;
@@ -124,8 +124,8 @@ Corner cornerOf(double radius, double half) {
     return {area, own + area * lever * lever};
 }
 
-// By Green's theorem over the outline: second moment about the axis through the centroid at an
-// angle, of a polygon given anticlockwise.
+// By Green's theorem over the outline: second moment of area about the axis through the centroid at
+// an angle, of a polygon given anticlockwise.
 double momentAbout(const std::vector<Vec2>& outline, double angle) {
     double area = 0;
     Vec2 first;
@@ -216,8 +216,8 @@ TEST_CASE("hollow sections have the published area and radius once their corners
 }
 
 TEST_CASE("sharp corners make a rolled angle's area too small and its radius too large, slightly") {
-    // A fillet adds up to 1.5 % of area at the corner, near the weak axis, where it hardly adds to
-    // the second moment; toes are rounded where they would add most.
+    // A fillet adds up to 1.5 % of area at the corner, near the weak axis, where it adds almost
+    // nothing to the second moment; toes are rounded where they would add most.
     for (const auto& [tabled, root] : kRolledAngles) {
         INFO(tabled.name);
         const SectionProperties ours = propertiesOf(tabled);
@@ -275,8 +275,8 @@ TEST_CASE("height and breadth may change places: the weak axis is found by itsel
     }
 }
 
-// A thin wall of a ring or a square: I/A → D²/8 and B²/6, by any handbook. Of an angle whose one
-// leg is very much the longer, the rest is a plate: t²/12.
+// A thin-walled ring or square: I/A → D²/8 and B²/6, by any handbook. An angle with one leg very
+// much longer approaches a plate: t²/12.
 TEST_CASE("a wall however thin, and a leg however long, leave a section its area and radius") {
     for (const double size : {1e-60, 1.0, 1e90}) {
         const auto shaped = [&](const char* shape, double h, double b, double t) {
@@ -298,7 +298,7 @@ TEST_CASE("what a maker's table gives for a section stands before what follows f
     Section section = sectionOf("angle", {{"H", 80}, {"B", 80}, {"t", 8}});
     section.area = 1230;
     CHECK(*gusset::propertiesOf(section).area == 1230);
-    CHECK(*gusset::propertiesOf(section).radius > 15.6); // of the shape still
+    CHECK(*gusset::propertiesOf(section).radius > 15.6); // still that of the shape
     section.radius = 15.6;
     CHECK(*gusset::propertiesOf(section).radius == 15.6);
 }

@@ -134,7 +134,7 @@ TEST_CASE("Section shapes name the dimensions that they need") {
     Section tube{"web", "", {}, {}, "chs", {{"D", 60.3}}, {}};
     REQUIRE(faultOfDimensions(tube).has_value());
     CHECK(faultOfDimensions(tube) == "a circular hollow section needs D and t: add \"t\"");
-    tube.dimensions.emplace_back("t", 30.15); // twice that leaves no hole
+    tube.dimensions.emplace_back("t", 30.15); // twice that leaves no hollow
     CHECK(faultOfDimensions(tube).has_value());
     tube.dimensions.back().second = 3.2;
     CHECK_FALSE(faultOfDimensions(tube).has_value());

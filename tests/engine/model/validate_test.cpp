@@ -94,7 +94,7 @@ TEST_CASE("Members need two joints apart from each other, and one member is enou
     truss.joints[1].at = {0, 0};
     CHECK(firstFault(truss) ==
           "members[0]: member AB has no length: move one of its joints apart from the other");
-    truss.joints[1].at = {0, 1e-10}; // against an extent of 3: no direction to speak of
+    truss.joints[1].at = {0, 1e-10}; // against an extent of 3: no meaningful direction
     CHECK_FALSE(validate(truss).errors.empty());
     truss = soundTriangle();
     member(truss, "B", "A");

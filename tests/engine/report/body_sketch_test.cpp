@@ -1,4 +1,4 @@
-// Free-body diagrams: that they are of the forces that act, and that they can be read.
+// Free-body diagrams: that they show the forces that act, and that they are legible.
 
 #include "report/derivation/body_forces.hpp"
 #include "report/derivation/body_sketch.hpp"
@@ -28,7 +28,7 @@ namespace {
 
 using Visit = std::function<void(const Truss&, const Working&, std::size_t step)>;
 
-// Every step of a working in every way of writing angles and senses.
+// Every step of a working, with every style of angles and senses.
 void forEveryStep(Truss truss, const Visit& visit) {
     for (const AngleStyle angles : {AngleStyle::SinCos, AngleStyle::Cosines, AngleStyle::Slopes}) {
         for (const AssumedSense senses : {AssumedSense::Tension, AssumedSense::Guessed}) {
@@ -52,7 +52,7 @@ void checkReadable(const Truss& truss, const Working& working, std::size_t step)
         INFO(sketches[i].says);
         REQUIRE(faultOfSketch(sketches[i]) == "");
         REQUIRE(sketches[i].arrows.size() == bodies[i].forces.size());
-        // Nothing is left without its words: each force, each joint, each angle or triangle.
+        // Nothing lacks its label: each force, each joint, each angle or triangle.
         const bool slopes = truss.classSettings.angles == AngleStyle::Slopes;
         const bool measured = working.steps[step].kind == StepKind::JointIntro;
         std::size_t angles = sketches[i].arcs.size();
@@ -66,7 +66,7 @@ void checkReadable(const Truss& truss, const Working& working, std::size_t step)
     }
 }
 
-// The values that the working ends with.
+// The final values of the working.
 struct Ends {
     std::vector<double> forces;
     std::vector<double> reactions;
@@ -85,7 +85,7 @@ Ends endsOf(const Truss& truss, const Working& working) {
     return ends;
 }
 
-// How much acts along an arrow, by the end of the working.
+// The component along an arrow, by the final values.
 double alongArrow(const Working& working, const Ends& ends, const BodyForce& force) {
     if (force.member.valid()) {
         return ends.forces[force.member.at()] * dot(force.along, force.out);
@@ -94,7 +94,7 @@ double alongArrow(const Working& working, const Ends& ends, const BodyForce& for
                                 : dot(working.loads[force.at.at()], force.along);
 }
 
-// A value that stands at an arrow, if one does.
+// The value written at an arrow, if there is one.
 std::optional<double> writtenValue(const BodyForce& force) {
     const std::string text = plainText(force.label);
     const auto equals = text.find(" = ");
@@ -175,7 +175,7 @@ TEST_CASE("the whole is dimensioned between the lines of its forces") {
 }
 
 TEST_CASE("an unknown that is guessed to push is drawn pushing, its value then without a sign") {
-    // Two bars at 45° under a load of 10 down: both push with 10/√2 = 7.07.
+    // Two bars at 45° under a load of 10 down: both in compression with 10/√2 = 7.07.
     Truss truss;
     truss.units.force = ForceUnit::kN;
     truss.joints = {{"A", {0, 0}, {}}, {"B", {2, 2}, {}}, {"C", {4, 0}, {}}};

@@ -1,5 +1,5 @@
-// Checks of members as they are read: rows, sentences, sheets with their caution, and the working
-// of one check, whose formulas are worked out again from the numbers that are printed.
+// Member checks as they are read: rows, sentences, sheets with their caution, and the working of
+// one check, whose formulas are recalculated from the printed numbers.
 #include "report/results/check_text.hpp"
 
 #include "exchange/results/json_checks.hpp"
@@ -52,7 +52,7 @@ std::vector<std::string> split(const std::string& text, const std::string& sign)
     }
 }
 
-// What a unit follows is a number alone.
+// A unit follows only a number.
 std::string withoutUnit(std::string text, const Truss& truss) {
     for (const std::string unit : {symbolOf(truss.units.force), symbolOf(truss.units.stress)}) {
         const std::string tail = "\u2009" + unit;
@@ -63,8 +63,9 @@ std::string withoutUnit(std::string text, const Truss& truss) {
     return text;
 }
 
-// What figures rounded to the fifth leave open: at most 5e-5 of each of a term's factors, of which
-// squares count twice, and of the result; on all terms, also where they cancel.
+// The uncertainty of numbers rounded to five significant figures: at most 5e-5 relative for each
+// factor of a term, of which squares count twice, and for the result; summed over all terms, even
+// where they cancel.
 double slackOf(std::string side) {
     const std::string minus = "\u2212";
     for (std::size_t at = side.find(minus); at != std::string::npos; at = side.find(minus)) {
@@ -73,7 +74,8 @@ double slackOf(std::string side) {
     return 3e-4 * calculated(side).value_or(0);
 }
 
-// Of every equation the parts that hold numbers alone are worth the same; how many were compared.
+// In every equation the parts that hold only numbers have the same value; returns how many were
+// compared.
 int compare(const Truss& truss, const std::vector<Passage>& passages) {
     int compared = 0;
     for (const auto& part : passages.front().parts) {
@@ -88,7 +90,7 @@ int compare(const Truss& truss, const std::vector<Passage>& passages) {
                 const auto value = calculated(withoutUnit(side, truss));
                 if (value && before) {
                     INFO(plainText(line->runs));
-                    // Five figures go into each; a use has two decimals.
+                    // Five significant figures go into each; a utilisation has two decimals.
                     const bool use = line->role == LineRole::Result;
                     CHECK(std::abs(*value - *before) <= slack + (use ? 0.005 : 0));
                     ++compared;
@@ -257,7 +259,7 @@ TEST_CASE("Every printed formula of a check gives what stands behind its equals 
     for (std::uint64_t seed = 0; seed < 150; ++seed) {
         INFO("seed " << seed);
         Truss truss = withChecks(withSections(randomDeterminateTruss(seed), seed), seed);
-        if (seed % 4 == 3) { // factors between the units of force, stress and area
+        if (seed % 4 == 3) { // conversion factors between the units of force, stress and area
             truss.units.force = ForceUnit::kip;
         }
         const MemberChecks checks = checked(truss);

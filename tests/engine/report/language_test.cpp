@@ -1,5 +1,5 @@
-// Everything that the engine says about a truss is said by phrases: in a language made up for the
-// purpose no English word is left, and no decimal point where the class has a comma.
+// Everything that the engine says about a truss comes from phrases: in an invented language no
+// English word is left, and no decimal point if the class has a comma.
 
 #include "hand/stages/explain.hpp"
 #include "hand/stages/sections.hpp"
@@ -40,7 +40,7 @@ using namespace gusset::support;
 
 namespace {
 
-// Examples, what is reviewed, and trusses with something wrong with them.
+// Examples, the reviewed trusses, and trusses with faults.
 std::vector<Truss> allKinds() {
     std::vector<Truss> trusses = exampleTrusses();
     for (const WorkedTruss& worked : workedTrusses()) {
@@ -57,7 +57,7 @@ std::vector<Truss> allKinds() {
     return trusses;
 }
 
-// One truss as it is solved, and what it says.
+// A solved truss, and the texts about it.
 struct Reader {
     Truss truss;
     Solution solution;
@@ -80,7 +80,7 @@ struct Reader {
 Reader readerOf(Truss truss) {
     truss.classSettings.decimalSign = ',';
     Reader reader{truss, solve(truss)};
-    // What is wrong with a model is said by those who read and validate it, in English alone.
+    // Faults of a model are reported by reading and validation, in English only.
     reader.solution.errors.clear();
     reader.solution.notes.clear();
     return reader;
@@ -204,7 +204,7 @@ void checkEnvelope(const Reader& reader) {
     }
 }
 
-// By every formula, and of members that hold, fail, are idle, or lack something.
+// By every formula, and with members that pass, fail, carry no force, or lack data.
 void checkMemberChecks(Reader reader) {
     auto& [truss, solution, book] = reader;
     for (int i = 0; i < 4; ++i) {
@@ -225,7 +225,7 @@ void checkMemberChecks(Reader reader) {
     }
 }
 
-// The truss in two halves, steel and timber.
+// The truss with two sections of steel and one of timber on its members in turn.
 Truss withStrength(Truss truss) {
     truss.materials = {{"steel", 210e3, 235, 7850, 1.2e-5, {}}, {"oak", 11e3, 18, 600, 5e-6, {}}};
     truss.sections = {{"bar", "steel", 1000, 25, "", {}, {}},

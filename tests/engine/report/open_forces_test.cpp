@@ -1,5 +1,5 @@
-// What is said of forces that rounding swallows, or that are nothing beside another, and of a truss
-// that has none: everywhere, and never that there is no force.
+// What is said of forces lost in rounding error or negligible beside another, and of a truss that
+// has none: it is said everywhere, and never that there is no force.
 #include "design/member_checks.hpp"
 #include "report/derivation/check_working.hpp"
 #include "report/results/check_text.hpp"
@@ -25,10 +25,10 @@ bool says(const std::vector<std::string>& sentences, const std::string& part) {
                        [&](const std::string& sentence) { return contains(sentence, part); });
 }
 
-// A flat arch A, B, C far above the origin, whose coordinates leave its rise few figures, and
-// beside it, on C and D, a triangle of plain forces. Moments about C of 6 to the right and 20 down
-// at E, 1 to the right and 2 above: D_y = (20·1 + 6·2)/2 = 16, hence D–E = −16·√5/2 = −17.9. The
-// arch carries 10/(2·10⁻⁷) = 5·10⁷.
+// A flat arch A, B, C far above the origin, whose coordinates leave its rise only a few significant
+// digits, and beside it, on C and D, a triangle with ordinary forces. Moments about C of 6 to the
+// right and 20 down at E, 1 to the right and 2 above: D_y = (20·1 + 6·2)/2 = 16, hence D–E =
+// −16·√5/2 = −17.9. The arch carries 10/(2·10⁻⁷) = 5·10⁷.
 Truss archBesideTriangle() {
     Truss truss;
     joint(truss, "A", 0, 1000);
@@ -52,7 +52,7 @@ Truss archBesideTriangle() {
     return truss;
 }
 
-// The pin at A takes all of the 10¹⁰ there; the 5 down at B is nothing beside it.
+// The pin at A takes all of the 10¹⁰ there; the 5 down at B is negligible beside it.
 Truss loadOnSupport() {
     Truss truss;
     joint(truss, "A", 0, 0);

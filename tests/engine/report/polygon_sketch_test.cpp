@@ -1,4 +1,4 @@
-// The force polygon as a drawing: true to scale, readable, and to be touched.
+// The force polygon as a drawing: true to scale, readable, and with lines that can be touched.
 
 #include "report/derivation/force_polygon_sketch.hpp"
 
@@ -20,11 +20,11 @@ using Catch::Matchers::WithinRel;
 
 namespace {
 
-constexpr double kCentimetre = 96 / 2.54; // px, as CSS has it
+constexpr double kCentimetre = 96 / 2.54; // px, as CSS defines it
 
 using PolygonVisit = std::function<void(const Truss&, const Solution&, const ForcePolygon&)>;
 
-// All random trusses of 300 that have a polygon; how many there were.
+// All those of 300 random trusses that have a polygon; returns how many.
 int forEveryPolygon(const PolygonVisit& visit) {
     int count = 0;
     for (std::uint64_t seed = 0; seed < 300; ++seed) {
@@ -89,7 +89,7 @@ TEST_CASE("the scale is the largest round one at which the polygon fits") {
                    high / scale * kCentimetre <= look.height + 1e-6;
         };
         REQUIRE(fits(drawing.perCentimetre));
-        // The widest step between round scales is by two.
+        // The largest step between round scales is a factor of two.
         REQUIRE_FALSE(fits(drawing.perCentimetre / 2 * 0.999));
         const double power = std::pow(10.0, std::floor(std::log10(drawing.perCentimetre) + 1e-9));
         const double lead = drawing.perCentimetre / power;
@@ -141,7 +141,7 @@ TEST_CASE("the polygon of a gable is drawn 1 cm to 2.5 kN, with a bar of two cen
 }
 
 TEST_CASE("spaces whose points fall together share one place for their letters") {
-    // A rafter bay without force: C on the tie carries nothing, so 1 and 2 are one point.
+    // A rafter bay without force: C on the tie is unloaded, so 1 and 2 are the same point.
     Truss truss;
     joint(truss, "A", 0, 0);
     joint(truss, "B", 8, 0);

@@ -34,7 +34,7 @@ Printed printed(const Truss& truss, const Solution& solution) {
             workingPassages({englishPhrases(), truss}, working)};
 }
 
-// Every value of every setting within twelve, in changing company.
+// Every value of every setting within twelve, in changing combinations.
 ClassSettings settingsOf(int index) {
     ClassSettings settings;
     settings.angles = static_cast<AngleStyle>(index % 3);
@@ -95,7 +95,7 @@ Truss opened(const std::string& model) {
 
 bool isFormula(const std::string& line) { return line.rfind("    ", 0) == 0; }
 
-// Places of the first figures of the numbers in a text's formulas, but for noughts.
+// Positions of the first significant figures of the numbers in a text's formulas.
 std::vector<std::size_t> firstFigures(const std::string& text) {
     std::vector<std::size_t> places;
     for (std::size_t at = 0; at < text.size();) {
@@ -107,7 +107,7 @@ std::vector<std::size_t> firstFigures(const std::string& text) {
             if (figure && !inNumber && line[i] != '0') {
                 places.push_back(at + i);
             }
-            // The noughts before the first figure of 0.05 belong to no first figure.
+            // The zeros before the first significant figure of 0.05 don't count.
             inNumber = (figure && (inNumber || line[i] != '0')) || (inNumber && line[i] == '.');
         }
         at = end;

@@ -146,7 +146,8 @@ TEST_CASE("CSV holds plain numbers, and text that a spreadsheet would run is dis
     CHECK(csvTextCell("\r1") == "\"'\r1\"");
 }
 
-// Without the mark U+FEFF a spreadsheet reads UTF-8 as an old code page: "A–C1" becomes "Aâ€“C1".
+// Without the byte order mark U+FEFF a spreadsheet reads UTF-8 as an old code page: "A–C1" becomes
+// "Aâ€“C1".
 TEST_CASE("CSV begins with a byte order mark, and has exact forces in a column of their own") {
     Truss truss = gable();
     truss.joints[2].label = "C1";

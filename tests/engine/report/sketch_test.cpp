@@ -48,7 +48,7 @@ TEST_CASE("a control character never reaches the SVG, for no XML can hold one") 
 }
 
 TEST_CASE("what follows a subscript in SVG stands on the line again") {
-    // 0.28 of 10 px down, and as much up again
+    // 0.28 of 10 px down, and the same up again
     const std::string svg = svgOf(oneOfEach());
     CHECK(holds(svg, "<tspan dy=\"2.8\" font-size=\"7.2\">"));
     CHECK(holds(svg, "<tspan dy=\"-2.8\">=</tspan>"));

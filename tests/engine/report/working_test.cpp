@@ -22,7 +22,7 @@ std::string workedText(const Truss& truss) {
 
 } // namespace
 
-// To change a working on purpose: put what the failure prints into the file, and read it aloud.
+// To change a working on purpose: put what the failure prints into the file, and proofread it.
 TEST_CASE("the working of each reviewed truss reads as it was reviewed") {
     for (const auto& [file, truss] : support::workedTrusses()) {
         INFO("tests/data/working/" << file << ".txt");

@@ -1,5 +1,5 @@
-// Closeness to a mechanism is a matter of the truss and not of its loads; what rounding leaves of
-// small forces and of displacements.
+// Closeness to a mechanism is a property of the truss and not of its loads; the effect of rounding
+// on small forces and on displacements.
 
 #include "exchange/results/json_results.hpp"
 #include "report/results/results_text.hpp"
@@ -32,8 +32,8 @@ void shift(Truss& truss, Vec2 by) {
     }
 }
 
-// A triangle that stands beside it on its own supports, 8 m wide and 3 m high, `load` kN down on
-// its top: 5/6 of it in the rafters, 2/3 in the tie.
+// A triangle beside it on its own supports, 8 m wide and 3 m high, `load` kN down on its top: 5/6
+// of it in the rafters, 2/3 in the tie.
 void addGable(Truss& truss, double load) {
     joint(truss, "D", 10, 0);
     joint(truss, "E", 18, 0);
@@ -74,7 +74,7 @@ TEST_CASE("a flat arch is found beside a truss that bears all the loads") {
         const Solution solution = solve(truss);
         REQUIRE(solution.solved);
         CHECK_THAT(resultsTextOf(truss), ContainsSubstring("Close to a mechanism at joint C"));
-        // Nothing acts on the arch, so that its weakness spoils no figure.
+        // Nothing acts on the arch, so that its weakness affects no figure.
         CHECK(solution.trust.error < 1e-12);
         CHECK_THAT(solution.forces[memberAt(truss, "D", "E")], WithinRel(16e3, 1e-12));
     }
@@ -100,8 +100,8 @@ TEST_CASE("two rollers of nearly one direction at a joint get right reactions, a
     force(truss, "B", 10, 0);
     const Solution solution = solve(truss);
     REQUIRE(solution.solved);
-    // The horizontal force at B is the slanting roller's alone: its share of 10 kN, held against
-    // the bar AB and all that is parallel to it, comes from statics: A + B = 10 kN.
+    // Only the inclined roller has a horizontal reaction at B: its share of 10 kN, relative to the
+    // bar AB and everything parallel to it, follows from statics: A + B = 10 kN.
     const double slope = kDegrees * std::numbers::pi / 180;
     const double atB = -solution.reactions[3] * std::sin(slope);
     CHECK_THAT(atB + solution.reactions[0], WithinRel(-10e3, 1e-6));
@@ -148,7 +148,7 @@ TEST_CASE("how close a flat truss is to a mechanism is near what the dense inver
         }
         CAPTURE(seed);
         const double largest = largestEntry(*inverse);
-        if (largest < 3e5) { // sought for certain above 1e5
+        if (largest < 3e5) { // only found reliably above 1e5
             continue;
         }
         ++close;
@@ -160,8 +160,9 @@ TEST_CASE("how close a flat truss is to a mechanism is near what the dense inver
 }
 
 TEST_CASE("forces smaller than their errors are neither tension nor compression, and it is said") {
-    // Rounding of coordinates near 1e4 m, about 1e-12 m, is 1e-4 of a rise of 1e-8 m: so much are
-    // the 5e7 kN in the arch off, and by no less, 5e3 kN, is any force that is judged with them.
+    // The rounding of coordinates near 1e4 m, about 1e-12 m, is 1e-4 of a rise of 1e-8 m: the 5e7
+    // kN in the arch are off by that much, and by no less than the resulting 5e3 kN is any force
+    // judged together with them.
     Truss truss = flatArch(1e-8);
     force(truss, "C", 0, -1);
     addGable(truss, 24);
@@ -198,8 +199,9 @@ TEST_CASE("displacements carry the figures that rounding leaves, and results say
 }
 
 TEST_CASE("a movement smaller than its error is none") {
-    // An arch of rise 1e-7 sinks by F·L/(EA·sin²), some 1e14 times the stretch of its bars; beside
-    // it a triangle of ordinary size moves 1e-13 as much, which no bound leaves a figure of.
+    // An arch of rise 1e-7 sinks by F·L/(EA·sin²), about 1e14 times the elongation of its bars;
+    // beside it a triangle of ordinary size moves 1e-13 as much, of which no digit lies above the
+    // bound.
     Truss truss = flatArch(1e-7);
     force(truss, "C", 0, -1);
     addGable(truss, 0.001);
@@ -240,8 +242,8 @@ TEST_CASE("wider arithmetic is not called where only the coordinates are too coa
 }
 
 TEST_CASE("joints that a stiff member moves are not said to rest, however soft the others are") {
-    // AC and BC carry nothing and keep their lengths, AB grows by d. With C at
-    // (x, h), which moves by (u, v): x·u + h·v = 0 and (4 − x)·(d − u) + h·v = 0.
+    // AC and BC carry nothing and keep their lengths, AB elongates by d. With C at (x, h),
+    // displaced by (u, v): x·u + h·v = 0 and (4 − x)·(d − u) + h·v = 0.
     Truss truss = triangle(1.5);
     truss.joints[2].at.y = 3e-4;
     truss.materials.push_back({"steel", 210e3, {}, {}, {}, {}});

@@ -15,7 +15,7 @@ using Catch::Matchers::WithinRel;
 
 namespace {
 
-// Forces and reactions by the dense second opinion, in N.
+// Forces and reactions by the independent dense elimination, in N.
 std::vector<double> denseAnswer(const Truss& truss, const std::vector<Vec2>& loads) {
     const std::optional<DenseMatrix> inverse = denseInverse(denseEquilibrium(truss));
     std::vector<double> answer;

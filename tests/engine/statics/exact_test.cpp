@@ -141,7 +141,7 @@ TEST_CASE("a critical form is told exactly: enough members, and yet a mechanism"
     CHECK(exact.critical);
     CHECK(exact.counting.mechanisms == 1);
     CHECK_FALSE(exact.solved);
-    truss.joints[2].at = {0.001, 1}; // and a hair beside it there is an answer
+    truss.joints[2].at = {0.001, 1}; // slightly off that line there is an answer
     CHECK(solveExactly(truss).solved);
 }
 

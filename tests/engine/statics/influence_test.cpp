@@ -31,7 +31,7 @@ Effect forceIn(const Truss& truss, const char* a, const char* b) {
     return effect;
 }
 
-// A line as no truss has it: up, down through zero, and up again to an end that is not zero.
+// A line that no truss has: up, down through zero, and up again to a nonzero end.
 InfluenceLine crooked() { return {{0, 2, 5, 6, 10}, {0, 1.5, -0.5, -1, 0.25}}; }
 
 const std::vector<Wheel> kTrain = {{0, -10}, {1.5, -20}, {4, -5}};
@@ -57,7 +57,7 @@ TEST_CASE("an ordinate is what a unit load there does, in random trusses") {
         if (std::abs(
                 memberVector(truss, MemberId{static_cast<int>(seed % truss.members.size())}).x) <
             0.1) {
-            continue; // upright: no path
+            continue; // vertical: not a path
         }
         const PathAnalysis analysis = analysePath(truss, {along.a, along.b}).value();
         truss.loads.clear();
@@ -99,7 +99,7 @@ TEST_CASE("no place of a train that moves in small steps is worse than the extre
     }
     CHECK(most <= extremes.largest.value + 1e-12);
     CHECK(least >= extremes.smallest.value - 1e-12);
-    // The steps hit the joints, so that they find the same.
+    // The steps include the joints, so both find the same.
     CHECK_THAT(most, WithinRel(extremes.largest.value, 1e-12));
     CHECK_THAT(least, WithinRel(extremes.smallest.value, 1e-12));
 }
@@ -134,7 +134,7 @@ TEST_CASE("paths that no load could roll along are refused with their place") {
     };
     CHECK(fault({"B0", "B2"}).says.find("no member joins B0 and B2") == 0);
     CHECK(fault({"B0", "B1", "B2", "B1"}).at == "path[3]");
-    CHECK(fault({"B0", "B1", "T1"}).at == "path[2]"); // straight up
+    CHECK(fault({"B0", "B1", "T1"}).at == "path[2]"); // vertical
     CHECK(fault({"B0"}).says == "a path needs at least two joints");
 }
 
@@ -155,7 +155,7 @@ TEST_CASE("the members' envelope under a train holds every place of the train") 
     const TrainExtremes own = extremesOf(influenceLine(analysis, chord), kTrain);
     CHECK(envelope[chord.member.at()].largest.value == own.largest.value);
     CHECK(own.largest.value > 0);
-    CHECK(own.smallest.value == 0); // a bottom chord is never pressed
+    CHECK(own.smallest.value == 0); // a bottom chord is never in compression
 }
 
 TEST_CASE("a displacement's line is that of the reciprocal load") {

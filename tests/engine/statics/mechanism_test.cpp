@@ -17,7 +17,8 @@ using Catch::Matchers::WithinAbs;
 
 namespace {
 
-// How fast the motion would stretch the member or press the support of each column.
+// The largest rate at which the motion would strain a member or violate a support, over all
+// columns.
 double fastestStrain(const Truss& truss, const Mechanism& mechanism) {
     const DenseMatrix matrix = denseEquilibrium(truss);
     std::vector<double> rates(matrix.front().size());
@@ -82,7 +83,7 @@ TEST_CASE("a rectangle without a diagonal sways, and its diagonal would cure it"
     CHECK_FALSE(solution.solved);
     REQUIRE(solution.mechanisms.size() == 1);
     const Mechanism& sway = solution.mechanisms.front();
-    // The top slides to the right, as the load pushes it; the foot stays.
+    // The top moves to the right, as the load pushes it; the bottom does not move.
     CHECK_THAT(sway.velocities[2].x, WithinAbs(1, 1e-12));
     CHECK_THAT(sway.velocities[3].x, WithinAbs(1, 1e-12));
     CHECK(sway.velocities[0] == Vec2{});
@@ -99,7 +100,7 @@ TEST_CASE("loads that a mechanism happens to balance are solved for") {
     const Solution solution = solve(truss);
     CHECK(solution.status == Status::Mechanism);
     REQUIRE(solution.solved);
-    // The load stands on the post over the roller.
+    // The load is on the post above the roller.
     CHECK_THAT(solution.forces[memberAt(truss, "B", "C")], WithinAbs(-6e3, 1e-9));
     CHECK_THAT(solution.jointReactions[jointAt(truss, "B")].y, WithinAbs(6e3, 1e-9));
 }

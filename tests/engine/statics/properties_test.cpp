@@ -17,7 +17,7 @@ using support::Random;
 namespace {
 
 constexpr std::uint64_t kTrusses = 10'000;
-constexpr double kSame = 1e-9; // against the largest of its kind
+constexpr double kSame = 1e-9; // relative to the largest of its kind
 
 Truss anyTruss(std::uint64_t seed) {
     return seed % 2 ? support::randomIndeterminateTruss(seed)
@@ -40,8 +40,8 @@ double farthest(const std::vector<Vec2>& moves) {
     return largest;
 }
 
-// The largest difference of the forces over their largest, when a member's force is `sign` times
-// that of the member that `other` names.
+// The largest difference of the forces, relative to the largest force, where a member's force is
+// `sign` times that of the member given by `other`.
 double difference(const Solution& one, const Solution& two, const std::vector<std::size_t>& other) {
     double worst = 0;
     for (std::size_t i = 0; i < one.forces.size(); ++i) {
@@ -73,7 +73,7 @@ double work(const std::vector<Vec2>& loads, const std::vector<Vec2>& moves) {
     return sum;
 }
 
-// The truss turned by a right angle, with its supports and loads: (x, y) becomes (−y, x).
+// The truss rotated by a right angle, with its supports and loads: (x, y) becomes (−y, x).
 Truss turned(Truss truss) {
     for (Joint& joint : truss.joints) {
         joint.at = {-joint.at.y, joint.at.x};
@@ -116,7 +116,7 @@ Truss scaled(Truss truss, double factor) {
     return truss;
 }
 
-// Members in another order; `order` tells where each went.
+// Members in another order; `order` gives the new index of each.
 Truss renumbered(Truss truss, Random& random, std::vector<std::size_t>& order) {
     order = inOrder(truss.members.size());
     for (std::size_t i = order.size(); i > 1; --i) {
@@ -162,7 +162,7 @@ TEST_CASE("forces add up as loads do, and work is reciprocal and stored as strai
         // Maxwell and Betti.
         const double scale = farthest(byP.displacements) * 20e3 * static_cast<double>(p.size());
         REQUIRE(std::abs(work(p, byQ.displacements) - work(q, byP.displacements)) <= kSame * scale);
-        // Clapeyron: a load that grows from nothing does half its final work.
+        // Clapeyron: a load that grows from zero does half its final work.
         const double energy = strainEnergyOf(analysis.structure, byP.found.forces);
         REQUIRE(std::abs(work(p, byP.displacements) / 2 - energy) <= kSame * scale);
     }
@@ -193,7 +193,7 @@ TEST_CASE("settlement, temperature and misfit press no determinate truss, and st
         support::addRandomStrains(truss, seed);
         const Solution solution = solve(truss);
         if (!solution.solved) {
-            // Two supports of one joint may have been given movements that contradict each other.
+            // Two supports of one joint may have been given contradictory movements.
             REQUIRE(solution.status == Status::Indeterminate);
             REQUIRE_FALSE(solution.errors.empty());
             continue;

@@ -1,5 +1,5 @@
-// Envelopes, influence lines and checks of members are as open about their figures as a single
-// solution is: right, or refused, or flagged in words.
+// Envelopes, influence lines and member checks are as open about their accuracy as a single
+// solution: right, refused, or flagged in words.
 
 #include "statics/solve/reliance.hpp"
 
@@ -44,7 +44,7 @@ Effect lineOfForce(const Truss& truss, const char* a, const char* b) {
     return effect;
 }
 
-// Every number with more than six figures that are no zeros is one that tells too much.
+// Every number with more than six significant digits claims too much.
 bool tellsMoreThanSix(const std::string& text) {
     std::string digits;
     for (const char c : text + " ") {
@@ -89,8 +89,8 @@ double largestSizeOf(const std::vector<double>& values) {
     return largest;
 }
 
-// What is told of forces against those of fractions, both in N; empty if nothing is wrong. `error`
-// is the bound that was told of every force, `scale` the largest force or reaction.
+// Compares reported forces with exact ones, both in N; empty if nothing is wrong. `error` is the
+// reported bound for every force, `scale` the largest force or reaction.
 std::string wrongIn(const std::vector<double>& told, const std::vector<double>& exact, double scale,
                     double error, bool hasWords) {
     // The bound is an estimate, in practice within a factor of three
@@ -112,7 +112,7 @@ double scaleOf(const ExactResponse& exact) {
     return std::max(largestSizeOf(exact.forces), largestSizeOf(exact.reactions));
 }
 
-// Neither temperatures nor what supports and members impose: lines are of loads alone.
+// Without temperature changes, settlements and misfits: influence lines are for loads only.
 Truss hardTruss(std::uint64_t seed) {
     Truss truss = extremeTruss(seed);
     for (Member& each : truss.members) {
@@ -137,7 +137,7 @@ struct Told {
     }
 };
 
-// A load of one that goes along the first member that is not upright.
+// A unit load along the first member that is not vertical.
 void walkOne(std::uint64_t seed, Told& told) {
     const Truss truss = hardTruss(seed);
     const auto leads = [&](const Member& bar) {
@@ -170,7 +170,7 @@ void walkOne(std::uint64_t seed, Told& told) {
     }
 }
 
-// Each load a case of its own.
+// Each load as a case of its own.
 void envelopOne(std::uint64_t seed, Told& told) {
     Truss truss = hardTruss(seed);
     std::vector<double> most(truss.members.size());
@@ -212,7 +212,7 @@ void envelopOne(std::uint64_t seed, Told& told) {
 TEST_CASE("an envelope close to a mechanism says so, and keeps the figures that are left") {
     const Truss truss = archOnStilts();
     const Envelope envelope = envelopeOf(truss, envelopeChoices(truss)).value();
-    // 0.5 kN over 1e-9, off by half a place of 1 at most.
+    // 0.5 kN over 1e-9, off by at most half a unit in the last place of 1.
     CHECK_THAT(envelope.members[0].compression.force, WithinRel(-0.5e3 / 1e-9, 2e-7));
     CHECK(envelope.reliance.trust.error >= 1e-7);
     const std::string text = envelopeText({english(), truss}, envelope);
@@ -314,7 +314,7 @@ TEST_CASE("an envelope without E and A says what it rests on, and one of a mecha
     CHECK_THAT(envelopeText({english(), square}, envelopeOf(square, {{}}).value()),
                ContainsSubstring("E·A is taken to be the same"));
     Truss slides = gable();
-    slides.supports[0].kind = SupportKind::Roller; // both stand upright: 12 kN each, and no tie
+    slides.supports[0].kind = SupportKind::Roller; // both vertical: 12 kN each, no tie force
     const Envelope envelope = envelopeOf(slides, {{}}).value();
     CHECK(envelope.reliance.status == Status::Mechanism);
     CHECK_THAT(envelopeText({english(), slides}, envelope),
@@ -322,8 +322,7 @@ TEST_CASE("an envelope without E and A says what it rests on, and one of a mecha
 }
 
 TEST_CASE("unit loads on a strip of very different members are answered each as it should be") {
-    // Where stiff members are rigid as far as anyone can tell, forces no longer depend on how
-    // stiff.
+    // Where stiff members are effectively rigid, forces no longer depend on how stiff they are.
     const Truss truss = unevenStrip(1e9);
     const auto path = bottomChord(truss, 3);
     const PathAnalysis much = analysePath(truss, path).value();

@@ -1,4 +1,4 @@
-// A solver that keeps what it learned must give what a fresh solve gives, through whatever drags.
+// A solver that reuses what it has learned must give what a fresh solve gives, through any drag.
 #include "statics/solve/solver.hpp"
 
 #include "support/random.hpp"
@@ -16,7 +16,7 @@ using namespace gusset::support;
 
 namespace {
 
-constexpr double kSameForce = 1e-9; // against the largest of its kind
+constexpr double kSameForce = 1e-9; // relative to the largest of its kind
 
 double apart(const std::vector<double>& one, const std::vector<double>& other) {
     double worst = one.size() == other.size() ? 0 : HUGE_VAL;
@@ -98,7 +98,8 @@ std::vector<JointId> neighboursOf(const Truss& truss, JointId joint) {
     return neighbours;
 }
 
-// Between two of its neighbours, where a joint of two members is not held across their line.
+// Between two of its neighbours, where a joint of two members is not restrained perpendicular to
+// their line.
 void dragBetweenNeighbours(Truss& truss, JointId joint, Random& random) {
     const std::vector<JointId> neighbours = neighboursOf(truss, joint);
     if (neighbours.size() < 2) {
@@ -125,7 +126,7 @@ void changeNumbers(Truss& truss, Random& random) {
     }
 }
 
-// One frame of a drag: a joint by a little or onto a line, or a number in a table.
+// One frame of a drag: a joint moved slightly or onto a line, or a number in a table changed.
 void change(Truss& truss, JointId dragged, Random& random) {
     Vec2& at = truss.joints[dragged.at()].at;
     switch (random.integer(0, 5)) {
@@ -152,7 +153,7 @@ void dragThrough(Truss truss, std::uint64_t seed) {
             checkSolver(solver, truss);
             change(truss, dragged, random);
         }
-        truss = random.oneIn(2) ? before : truss; // dropped, or aborted
+        truss = random.oneIn(2) ? before : truss; // released or cancelled
     }
 }
 
@@ -250,7 +251,7 @@ TEST_CASE("pivots are kept while a joint is dragged a little, and given up at a 
     CHECK(drag(2.8));
     CHECK_FALSE(drag(0));
     CHECK(analysis.status == Status::Mechanism);
-    CHECK_FALSE(drag(0.5)); // what was kept of the mechanism is no use
+    CHECK_FALSE(drag(0.5)); // what was kept of the mechanism can't be used
     CHECK(analysis.status == Status::Determinate);
     CHECK(drag(0.6));
 }

@@ -66,7 +66,7 @@ TEST_CASE("a bracket of two bars sags by what virtual work gives") {
     CHECK_THAT(solution.displacements[C(truss)].x, WithinAbs(0, 1e-18));
     CHECK_THAT(solution.stresses[0], WithinRel(10e3 / 150e-6, 1e-14));
     CHECK_THAT(solution.elongations[0], WithinRel(10.0 * 5 / 30000, 1e-14));
-    // The load works half of 12 kN times its own sag.
+    // The work of the load is half of 12 kN times its displacement.
     CHECK_THAT(solution.strainEnergy,
                WithinRel(0.5 * 12e3 * -solution.displacements[C(truss)].y, 1e-13));
 }
@@ -83,7 +83,8 @@ TEST_CASE("settlement, temperature and misfit move a determinate truss without f
     for (double force : solution.forces) {
         CHECK(force == 0);
     }
-    // Both bars grow by αΔT·5 m = 2.4 mm; C goes out by 2.4/(4/5) = 3 mm, and with the wall.
+    // Both bars elongate by αΔT·5 m = 2.4 mm; C moves out by 2.4/(4/5) = 3 mm, plus the movement of
+    // the wall.
     CHECK_THAT(solution.displacements[C(truss)].x, WithinRel(3e-3 + 2e-3, 1e-12));
     CHECK_THAT(solution.displacements[C(truss)].y, WithinRel(-5e-3, 1e-12));
 }
@@ -94,7 +95,7 @@ TEST_CASE("a bar between two pins that is warmed is pressed by EA·α·ΔT") {
     truss.joints[2].at = {5, 6};
     pin(truss, "C");
     truss.members[0].warming = 50;
-    truss.supports.erase(truss.supports.begin() + 1); // B is gone from the truss
+    truss.supports.erase(truss.supports.begin() + 1); // B is removed from the truss
     truss.joints.erase(truss.joints.begin() + 1);
     truss.members[0].b = JointId{1};
     truss.supports[1].joint = JointId{1};
@@ -131,7 +132,7 @@ TEST_CASE("self-weight goes half to each end, and bends what is not upright") {
     weight.what = SelfWeight{};
     truss.loads.push_back(weight);
     const Solution solution = solve(truss);
-    // 8000 kg/m³ · 150e-6 m² · 5 m · 9.80665 m/s² = 58.84 N a bar.
+    // 8000 kg/m³ · 150e-6 m² · 5 m · 9.80665 m/s² = 58.84 N per bar.
     const double bar = 8000 * 150e-6 * 5 * 9.80665;
     CHECK_THAT(solution.loads[C(truss)].y, WithinRel(-bar, 1e-14));
     REQUIRE(solution.moments.size() == 2);

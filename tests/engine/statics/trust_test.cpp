@@ -1,4 +1,4 @@
-// How far results can be trusted, and that nobody is left to find out alone.
+// How far results can be trusted, and that users are always told.
 
 #include "exchange/results/json_results.hpp"
 #include "report/results/results_text.hpp"
@@ -49,8 +49,7 @@ Truss loadedArch(double rise) {
 } // namespace
 
 TEST_CASE("members a thousand million times as stiff as others get the forces of fractions") {
-    // Where stiff members are rigid as far as anyone can tell, forces no longer depend on how
-    // stiff.
+    // Where stiff members are effectively rigid, forces no longer depend on how stiff they are.
     const Solution much = solve(thirdsStiff(1e9));
     const Solution more = solve(thirdsStiff(1e12));
     REQUIRE(much.solved);
@@ -91,7 +90,7 @@ TEST_CASE("an arch as flat as a line is said to be close to a mechanism, and whe
     CHECK(solution.trust.joint == JointId{2});
     CHECK_THAT(solution.trust.amplification, WithinRel(0.5e9, 1e-6));
     CHECK_THAT(resultsTextOf(truss), ContainsSubstring("Close to a mechanism at joint C"));
-    // The load is small against these forces, and is carried all the same: 0.5 kN a support.
+    // The load is small compared with these forces, and is still carried: 0.5 kN per support.
     CHECK_THAT(resultsTextOf(truss), ContainsSubstring("0.50"));
 }
 
@@ -115,8 +114,8 @@ TEST_CASE("the text of results tells the residual and the bound of the error") {
 }
 
 TEST_CASE("figures that rounding may have spoiled are neither printed nor passed over in silence") {
-    // A bound of 2e-5 of 16 kN: 0.3 N; tenths of a newton, in kN the third decimal, are the last
-    // sure.
+    // A bound of 2e-5 of 16 kN is 0.3 N; the last certain digit is tenths of a newton, the third
+    // decimal in kN.
     Truss truss = gable();
     truss.classSettings.digits = 6;
     Solution solution = solve(truss);
@@ -172,13 +171,14 @@ TEST_CASE("the estimate of a norm is at most the norm, and near it") {
         for (const std::size_t start : {kAllColumns, std::size_t{0}, size / 2}) {
             const NormEstimate estimate = estimateNorm(size, times, transposed, start);
             CHECK(estimate.norm <= norm * (1 + 1e-12));
-            CHECK(estimate.norm >= norm / 3); // Higham 1988, section 5: in practice within three
+            CHECK(estimate.norm >= norm / 3); // Higham 1988, section 5: in practice a factor of 3
         }
     }
 }
 
 TEST_CASE("wide numbers keep twice the figures of a double") {
-    // (1 + 2^-70)·(1 − 2^-70) = 1 − 2^-140, which rounds to 1 even so; 1/3 tripled is 1 to 2^-104.
+    // (1 + 2^-70)·(1 − 2^-70) = 1 − 2^-140, which still rounds to 1; 1/3 tripled is 1 to within
+    // 2^-104.
     const double tiny = std::ldexp(1.0, -70);
     CHECK(narrow((Wide(1) + tiny) - 1) == tiny);
     CHECK(std::abs(narrow(Wide(1) / 3 * 3 - 1)) <= std::ldexp(1.0, -104));
@@ -192,7 +192,7 @@ TEST_CASE("a settlement that the truss can follow takes no load's forces away, h
     roller(truss, "B");
     force(truss, "C", 0, -1e-6);
     const Solution still = solve(truss);
-    truss.supports[1].settleAlong = -4e3; // mm: what would be 1e9 N if the truss could not follow
+    truss.supports[1].settleAlong = -4e3; // mm: would cause 1e9 N if the truss could not follow
     const Solution settled = solve(truss);
     REQUIRE(still.solved);
     REQUIRE(settled.solved);
@@ -258,7 +258,7 @@ TEST_CASE(
     member(truss, "A", "B");
     pin(truss, "A");
     pin(truss, "B");
-    truss.supports[1].settle = {4.1, -3.075}; // mm, at right angles to 3 : 4
+    truss.supports[1].settle = {4.1, -3.075}; // mm, perpendicular to 3 : 4
     truss.materials.push_back({"steel", 210e3, {}, {}, {}, {}});
     truss.sections.push_back({"bar", "steel", 1000, {}, "", {}, {}});
     truss.members[0].section = "bar";

@@ -42,7 +42,7 @@ std::vector<WorkingLine> formulasOf(const std::vector<Passage>& passages) {
     return lines;
 }
 
-// Whether all its parts that have a value have the same; counts those compared.
+// Whether all parts with a value have the same value; counts those compared.
 bool holds(const PrintedEquation& equation, const Names& names, int& compared) {
     std::optional<Rounded> first;
     for (const Formula& part : equation) {
@@ -76,7 +76,7 @@ FormulaReading readFormulas(const std::vector<Passage>& passages) {
     FormulaReading reading;
     for (const WorkingLine& line : lines) {
         if (line.role == LineRole::Result) {
-            continue; // where the names' values come from
+            continue; // defines the values of names
         }
         for (const PrintedEquation& equation : equationsOf(line.formula)) {
             if (!holds(equation, names, reading.equations)) {

@@ -12,7 +12,7 @@ constexpr const char* kMinus = "\u2212";
 constexpr const char* kDot = "\u00B7";
 constexpr const char* kDegree = "\u00B0";
 
-// What is left to read of a formula.
+// The unread rest of a formula.
 struct Cursor {
     const Formula& formula;
     const Names& names;
@@ -47,7 +47,7 @@ std::optional<Rounded> ofDegrees(const std::string& function, Rounded degrees) {
     }
     const double tangent = std::tan(angle);
     const double steepness = 1 + tangent * tangent;
-    return Rounded{tangent, 2 * steepness * slack}; // twice: it grows along the slack
+    return Rounded{tangent, 2 * steepness * slack}; // doubled: the slope increases within the slack
 }
 
 std::optional<Rounded> named(const Cursor& cursor, const std::string& name) {

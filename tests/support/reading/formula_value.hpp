@@ -1,6 +1,7 @@
 #pragma once
-// What a printed formula is worth, with what the rounding of its numbers leaves open: half a unit
-// in the last place of each, carried through sums, products, fractions and functions of angles.
+// The value of a printed formula, with the uncertainty from the rounding of its numbers: half a
+// unit in the last place of each, carried through sums, products, fractions and functions of
+// angles.
 
 #include "report/text/rich_text.hpp"
 
@@ -12,45 +13,45 @@
 
 namespace gusset::support {
 
-constexpr double kNoise = 1e-9; // of the arithmetic, as a part of what is computed
+constexpr double kNoise = 1e-9; // of the arithmetic, relative to the result
 
 struct Rounded {
     double value = 0;
-    double slack = 0; // the true value lies no farther than this from the printed one
+    double slack = 0; // the true value is no farther than this from the printed one
 };
 [[nodiscard]] bool agree(Rounded, Rounded);
 [[nodiscard]] Rounded times(Rounded, Rounded);
 
-// Where a number stands decides how it was rounded.
+// The place of a number determines how it was rounded.
 enum class NumberPlace {
     Value,    // begins a term, or is all of it: a load or a force
-    Factor,   // behind a dot: a lever arm or a ratio
-    Fraction, // above or below a line, or under a root
+    Factor,   // after a dot: a lever arm or a ratio
+    Fraction, // above or below a fraction line, or under a root
     Degrees,
 };
 using NumberReader = std::function<std::optional<Rounded>(const std::string&, NumberPlace)>;
-using Names = std::map<std::string, Rounded>; // by what is printed: "F_AB", "sin α"
+using Names = std::map<std::string, Rounded>; // keyed by what is printed: "F_AB", "sin α"
 
 [[nodiscard]] bool isOperator(const Token&, const char* sign);
 // "F_AB" of a variable.
 [[nodiscard]] std::string printedName(const Token&);
-// Nothing when something in the formula has no value.
+// None if something in the formula has no value.
 [[nodiscard]] std::optional<Rounded> worthOf(const Formula&, const Names&, const NumberReader&);
 
-// The digits of a number as it is printed, or nothing if the text is none.
+// The digits of a number as it is printed; none if the text is not a number.
 struct Digits {
     double value = 0;
-    int decimals = 0; // behind the point
-    int power = 0;    // of the power of ten behind it
-    int leading = 0;  // the power of ten of its first figure
+    int decimals = 0; // after the point
+    int power = 0;    // of the power of ten after it
+    int leading = 0;  // the power of ten of its first significant figure
     bool scientific = false;
-    [[nodiscard]] double step() const;                  // a unit of the last place that is shown
+    [[nodiscard]] double step() const;                  // one unit of the last place shown
     [[nodiscard]] double figureStep(int figures) const; // of the last of that many figures
 };
 [[nodiscard]] std::optional<Digits> digitsOf(std::string text);
 
 using PrintedEquation = std::vector<Formula>; // the parts between the equals signs
-// A colon begins anew, a comma begins another equation.
+// A colon starts over, a comma starts another equation.
 [[nodiscard]] std::vector<PrintedEquation> equationsOf(const Formula&);
 
 } // namespace gusset::support

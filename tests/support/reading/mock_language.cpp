@@ -27,7 +27,7 @@ std::string spoken(std::string_view english) {
         if (isLatin(c)) {
             addCyrillic(text, c);
         } else if (c == '.') {
-            text += "。"; // turned round, a full stop may come to stand between two figures
+            text += "。"; // in reverse order, a full stop may end up between two digits
         } else {
             text += c;
         }
@@ -35,7 +35,7 @@ std::string spoken(std::string_view english) {
     return text;
 }
 
-// "Joint {joint}: …" → "{joint}: …Joint ", in the other letters: pieces and parts from the end.
+// "Joint {joint}: …" → "{joint}: …Joint ", in the other letters: pieces and parts in reverse order.
 std::string mockSentence(std::string_view english) {
     std::string sentence;
     while (!english.empty()) {
@@ -49,7 +49,7 @@ std::string mockSentence(std::string_view english) {
     return sentence;
 }
 
-// Made up as it is asked for.
+// Phrases are made up as they are asked for.
 PhraseBook makeMock() {
     auto known = std::make_shared<std::map<std::string, std::string, std::less<>>>();
     return {[known](const char* english) {
@@ -61,7 +61,7 @@ PhraseBook makeMock() {
     }};
 }
 
-// Signs of the trade and units, which are the same in every language.
+// Symbols and units, which are the same in every language.
 const std::set<std::string, std::less<>> kSigns{
     "sin", "cos", "tan",                            // functions
     "kN",  "lbf", "kip", "mm",  "cm",  "ft",  "in", // units of force and length
@@ -83,7 +83,7 @@ std::set<std::string> wordsOf(const std::string& name) {
     return words;
 }
 
-// What the model's author has named: that stays as it is.
+// Names given by the model's author, which are not translated.
 std::set<std::string> namesIn(const Truss& truss) {
     std::string names = truss.title + ' ' + std::string(kDefaultCase);
     for (const Joint& joint : truss.joints) {

@@ -9,7 +9,8 @@ namespace gusset::support {
 
 namespace {
 
-// Given numbers are exact or have this many figures, and at least two more than the class writes.
+// Given numbers are exact or have this many significant figures, and at least two more than the
+// class writes.
 double givenStep(const PrintedNumbers& numbers, const Digits& digits) {
     const int figures = std::max(numbers.settings.digits + 2, 4);
     const int shown = digits.value == 0 ? 1 : digits.leading + digits.decimals + 1;
@@ -25,7 +26,7 @@ double classStep(const PrintedNumbers& numbers, const Digits& digits) {
                : std::pow(10.0, -settings.digits);
 }
 
-// Half a unit of the last place that the class writes; zeros at the end may have been dropped.
+// Half a unit of the last place that the class writes; trailing zeros may have been dropped.
 double stepOf(const PrintedNumbers& numbers, const Digits& digits, NumberPlace place) {
     constexpr double kRatioStep = 1e-4; // four decimals, as in tables
     switch (place) {
@@ -91,7 +92,7 @@ NumberReader termReader(const PrintedNumbers& numbers) {
         const bool load = numbers.loads.count(withoutSign(text)) > 0;
         const bool result = numbers.results.count(withoutSign(text)) > 0;
         const bool carried = result && numbers.carriesRounded();
-        const bool given = load && (!result || carried); // else it may be a result in full
+        const bool given = load && (!result || carried); // else perhaps a result in full precision
         if (!number || place != NumberPlace::Value || !(given || carried)) {
             return number;
         }

@@ -1,5 +1,5 @@
 #pragma once
-// How far off a number in a printed working may be, by where it stands and what the class writes.
+// The allowed error of a number in a printed working, by its place and what the class writes.
 
 #include "support/reading/formula_value.hpp"
 
@@ -12,21 +12,21 @@ namespace gusset::support {
 
 struct PrintedNumbers {
     ClassSettings settings{};
-    std::set<std::string> loads{};   // numbers that are printed for them, without sign
+    std::set<std::string> loads{};   // as printed for them, without sign
     std::set<std::string> results{}; // likewise
 
     [[nodiscard]] bool carriesRounded() const { return settings.carry == CarriedValues::Rounded; }
 };
 
 [[nodiscard]] std::string withoutSign(const std::string&);
-// "26.67", "25√5/3": the number that begins at a token, without its sign; empty if none.
+// "26.67", "25√5/3": the number that begins at a token, without its sign; empty if there is none.
 [[nodiscard]] std::string numberAt(const Formula&, std::size_t at);
 void takeNumbers(std::set<std::string>&, const Formula&);
 
-// Of results, and of what an equation comes to. The numbers must outlive the reader.
+// For results and the values of equations. The numbers must outlive the reader.
 [[nodiscard]] NumberReader resultReader(const PrintedNumbers&);
-// Within equations, where loads are given numbers, and where values that were rounded before are
-// carried as they are written.
+// Within equations, where loads are given numbers and previously rounded values are carried as
+// written.
 [[nodiscard]] NumberReader termReader(const PrintedNumbers&);
 
 } // namespace gusset::support

@@ -7,8 +7,8 @@ namespace gusset::support {
 
 namespace {
 
-// Ratios have four decimals and degrees two; zeros at the end are dropped. Sides are given numbers:
-// exact, or of at least four figures.
+// Ratios have four decimals and degrees two; trailing zeros are dropped. Sides are given numbers:
+// exact, or of at least four significant figures.
 std::optional<Rounded> slopeNumberOf(const std::string& text, NumberPlace place) {
     const auto digits = digitsOf(text.substr(0, text.find("\u00B0")));
     if (!digits) {
@@ -23,7 +23,7 @@ std::optional<Rounded> slopeNumberOf(const std::string& text, NumberPlace place)
 
 Vec2 withoutSigns(Vec2 v) { return {std::fabs(v.x), std::fabs(v.y)}; }
 
-// Of the reaction "R_A" or, of a second inclined roller there, "R_A′".
+// For the reaction "R_A" or, of a second inclined roller there, "R_A′".
 void addRoller(const std::string& name, const Truss& truss, std::vector<Vec2>& directions) {
     constexpr double kRadian = 3.14159265358979323846 / 180;
     std::map<std::string, int> before;
@@ -40,8 +40,8 @@ void addRoller(const std::string& name, const Truss& truss, std::vector<Vec2>& d
     }
 }
 
-// Their common direction, a unit vector without signs; nothing if there is none, or if one of the
-// names is none of the truss.
+// Their common direction, a unit vector without signs; none if there is none, or if one of the
+// names is not in the truss.
 std::optional<Vec2> directionOf(const std::vector<std::string>& names, const Truss& truss) {
     std::vector<Vec2> directions;
     for (std::size_t i = 0; i < truss.members.size(); ++i) {
@@ -63,7 +63,7 @@ std::optional<Vec2> directionOf(const std::vector<std::string>& names, const Tru
     return directions.front();
 }
 
-// The true worth of "sin α", "cos α_x", "tan α", "rise over length" in a direction.
+// The true value of "sin α", "cos α_x", "tan α", "rise over length" for a direction.
 std::optional<double> truthOf(const Formula& left, Vec2 direction) {
     const Token& first = left.front();
     if (first.kind == TokenKind::Function) {

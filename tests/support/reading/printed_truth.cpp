@@ -11,7 +11,7 @@ namespace {
 bool isLevel(Vec2 unit) { return std::fabs(unit.y) < kNoise; }
 bool isInclined(Vec2 unit) { return !isLevel(unit) && std::fabs(unit.x) > kNoise; }
 
-// R_Fx, as F_x would look like a sum; R_A′ for a second inclined one.
+// R_Fx, since F_x would look like a sum; R_A′ for a second inclined roller.
 std::string reactionName(const Truss& truss, const Structure& structure, std::size_t index) {
     const Restraint& restraint = structure.restraints[index];
     const std::string& label = truss.joints[restraint.joint.at()].label;

@@ -27,7 +27,7 @@ struct PrintedLine {
     Formula formula{};
 };
 
-// What a reader of the text knows so far, and the passage that he is reading.
+// What a reader of the text knows so far, and the passage being read.
 struct Reader {
     const Truss& truss;
     const Solution& solution;
@@ -40,10 +40,10 @@ struct Reader {
     PrintedReading reading{};
 
     std::string title{};
-    std::vector<std::string> sloping{}; // what the last sentence says a slope is of
+    std::vector<std::string> sloping{}; // what the last sentence says a slope belongs to
     std::vector<PrintedLine> equations{};
     Names here{};                        // results of this passage
-    std::set<std::string> unsupported{}; // of those, what no equation of the passage holds
+    std::set<std::string> unsupported{}; // those that appear in no equation of the passage
 
     void object(const std::string& what, const std::string& line) {
         if (reading.objection.empty()) {
@@ -97,7 +97,7 @@ void compareWithSolver(Reader& reader, const PrintedLine& line, const Truth& tru
     }
 }
 
-// The parts of a result: 50/3 kN ≈ 16.67 kN (tension).
+// The forms of a result: 50/3 kN ≈ 16.67 kN (tension).
 std::vector<Formula> waysOfWriting(const Formula& worth) {
     std::vector<Formula> ways(1);
     for (const Token& token : worth) {
@@ -204,9 +204,9 @@ void readSum(Reader& reader, const PrintedLine& line) {
         return;
     }
     ++reader.reading.equations;
-    const double extent = reader.solution.counting.joints; // arms may be longer than any one
-    // What stands before the colon says the same sum: then it is nothing, and not only to the
-    // digits.
+    const double extent = reader.solution.counting.joints; // arms may be longer than a member
+    // The text before the colon states the same sum: then it must be exactly zero, not only to the
+    // printed digits.
     const auto colon = std::find_if(line.formula.begin(), line.formula.end(),
                                     [](const Token& token) { return isOperator(token, ":"); });
     const Token& said = *(colon - 1);

@@ -10,7 +10,7 @@ namespace gusset::support {
 
 namespace {
 
-// By many points of it, and not by the clipping that the engine does.
+// By sampling many points of the segment, unlike the engine, which clips.
 bool runsThrough(const SketchBox& box, Vec2 a, Vec2 b) {
     const int steps = 1 + static_cast<int>(4 * length(b - a));
     for (int i = 0; i <= steps; ++i) {

@@ -1,5 +1,5 @@
 #pragma once
-// What must be true of every sketch: words clear of each other and of what is drawn, and all of it
+// What must be true of every sketch: words clear of each other and of what is drawn, and everything
 // inside its size.
 
 #include "report/sketch/sketch.hpp"
@@ -8,7 +8,7 @@
 
 namespace gusset::support {
 
-// The first fault in words, or nothing.
+// The first fault in words, or empty.
 [[nodiscard]] std::string faultOfSketch(const Sketch&);
 
 } // namespace gusset::support

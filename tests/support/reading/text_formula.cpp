@@ -99,7 +99,7 @@ Token named(const std::string& name) {
                : Token{TokenKind::Variable, name.substr(0, low), name.substr(low + 1)};
 }
 
-// Up to a space or a sign; a function, a unit behind a number, or a variable.
+// Up to a space or a sign: a function, a unit after a number, or a variable.
 void takeWord(Scanner& scanner) {
     const std::size_t start = scanner.at;
     while (scanner.at < scanner.text.size() && seenOf(scanner, kSpaces).empty() &&

@@ -1,5 +1,5 @@
 #pragma once
-// A formula taken apart again from a line of plain text, as a reader does.
+// A formula parsed from a line of plain text, as a reader does.
 
 #include "report/text/rich_text.hpp"
 
@@ -9,7 +9,7 @@
 namespace gusset::support {
 
 struct PrintedWords {
-    std::vector<std::string> names; // of forces, as they are printed: "F_AB", "A_x", "n1–n2"
+    std::vector<std::string> names; // of forces, as printed: "F_AB", "A_x", "n1–n2"
     std::string unit;               // of forces; may be empty
 };
 [[nodiscard]] Formula formulaOfText(const std::string& line, const PrintedWords&);

@@ -13,10 +13,10 @@ namespace {
 
 constexpr double kClose = 1e-9; // of the largest load or reaction
 
-// What a reader of the working knows at a step, and what he would object to.
+// What a reader of the working knows at a step, and what the reader would object to.
 struct TextReader {
     double scale = 1;
-    double rounding = 0;  // of a carried value, at most
+    double rounding = 0;  // of a carried value, upper bound
     bool guessed = false; // known forces are drawn as they act, without a sign
     std::map<std::pair<int, int>, double> found; // by kind and index
 
@@ -49,7 +49,7 @@ struct TextReader {
         return size;
     }
 
-    // What the rounding of the unknowns that an equation gives may leave open.
+    // The residual that the rounding of the unknowns of an equation may cause.
     [[nodiscard]] double slack(const Equation& equation) const {
         double sum = 0;
         for (const Term& term : equation.terms) {
@@ -67,7 +67,7 @@ struct TextReader {
     [[nodiscard]] std::string objectionTo(const Step& step) const {
         for (const Equation& equation : step.equations) {
             if (step.kind == StepKind::Check && rounding > 0) {
-                continue; // misses by what was carried, and reports it
+                continue; // off by the accumulated rounding, which it reports
             }
             if (std::fabs(valueOf(equation)) > kClose * sizeOf(equation) + slack(equation)) {
                 return "an equation does not balance";

@@ -1,6 +1,6 @@
 #pragma once
-// Reads a working as a sceptic would: every equation evaluated from its own terms, no value used
-// before it was found, the end compared with the solver's.
+// Reads a working as a sceptic would: every equation is evaluated from its own terms, no value is
+// used before it was found, and the results are compared with the solver's.
 
 #include "hand/paper/working.hpp"
 
@@ -12,11 +12,11 @@ namespace gusset::support {
 // The first thing that a reader would object to, or empty.
 [[nodiscard]] std::string objectionTo(const Truss&, const Working&, const Solution&);
 
-// The same of a chain of steps that is to give these symbols and need not give others.
+// The same for a chain of steps that must give these symbols and need not give others.
 [[nodiscard]] std::string objectionToChain(const Truss&, const Working&, const Solution&,
                                            const std::vector<Symbol>&);
 
-// Works the truss out and reads that; also that it is solved at all.
+// Works the truss out and reads that; also checks that it is solved at all.
 [[nodiscard]] std::string objectionToWorkingOf(const Truss&);
 
 [[nodiscard]] int countSteps(const Working&, StepKind);

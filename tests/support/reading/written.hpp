@@ -1,5 +1,5 @@
 #pragma once
-// What tests of workings look into: the working of a truss, and its text.
+// Helpers for tests that look into workings: the working of a truss, and its text.
 
 #include "hand/paper/working.hpp"
 #include "model/truss/truss.hpp"
@@ -12,7 +12,7 @@ namespace gusset::support {
 [[nodiscard]] std::string textOf(const Truss&);        // of that working, in English
 [[nodiscard]] std::string resultsTextOf(const Truss&); // solved, in English
 [[nodiscard]] bool contains(const std::string& text, const std::string& part);
-// The member of "A-B"; none when there is no such member.
+// The member "A-B"; none if there is no such member.
 [[nodiscard]] MemberId memberNamed(const Truss&, const std::string& name);
 
 } // namespace gusset::support

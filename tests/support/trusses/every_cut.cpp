@@ -30,7 +30,8 @@ void add(Side side, Parts& parts) {
     }
 }
 
-// By a line through a joint; those on it fall where `onLine` tells by their place along it.
+// By a line through a joint; for joints on the line, `onLine` decides the side by their position
+// along it.
 template <class OnLine>
 void addLine(const Sheet& sheet, Vec2 origin, Vec2 along, OnLine onLine, Parts& parts) {
     Side side(sheet.truss.joints.size());
@@ -94,7 +95,7 @@ Side grownFrom(const Truss& truss, const TrussPart& start, int least, JointId wi
     return side;
 }
 
-// Of members that lie in no group before them: joints that two joints of the group hold belong to
+// Starting from members in no group so far: a joint connected to two joints of the group belongs to
 // it.
 std::set<Side> stiffGroups(const Truss& truss) {
     std::set<Side> groups;

@@ -1,6 +1,6 @@
 #pragma once
-// Every part into which a truss can be cut, found the plain way: by a look at all joints for each
-// line and each group. To hold against what hand/paper/cuts finds.
+// Every part into which a truss can be cut, found by brute force: all joints are examined for each
+// line and each group. To be compared with what hand/paper/cuts finds.
 
 #include "hand/paper/cuts.hpp"
 
@@ -8,10 +8,10 @@
 
 namespace gusset::support {
 
-// With what they leave over; neither empty nor the whole.
+// Each with its complement; neither is empty or the whole.
 using Parts = std::set<TrussPart>;
 
-// By straight cuts, at hinges, and around stiff groups, as straightCuts tells.
+// By straight cuts, at hinges, and around stiff groups, as straightCuts does.
 [[nodiscard]] Parts everyStraightPart(const Sheet&);
 // By straight cuts that bend around one joint.
 [[nodiscard]] Parts everyBentPart(const Sheet&);

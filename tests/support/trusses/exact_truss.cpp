@@ -25,16 +25,18 @@ Arrow arrowOf(Vec2 v) { return {Fraction(v.x), Fraction(v.y)}; }
 Fraction dot(const Arrow& a, const Arrow& b) { return a.x * b.x + a.y * b.y; }
 double narrowed(const Fraction& value) { return value.convert_to<double>(); }
 
-// How the supports of a joint hold it: where they put it, and along what it is free to move.
+// How the supports of a joint hold it: its prescribed position, and the directions in which it is
+// free.
 struct Place {
     Arrow settled;
     std::vector<Arrow> free{{1, 0}, {0, 1}};
-    std::vector<int> unknowns; // a place in the system for each of these
+    std::vector<int> unknowns; // the indices of these in the system
 };
 
-// Takes one more restraint in: `d`, and the movement along it. False if it contradicts the others.
+// Adds one more restraint: its direction `d` and the movement along it. False if it contradicts the
+// others.
 bool hold(Place& place, const Arrow& d, const Fraction& along) {
-    if (place.free.size() == 2) { // the first
+    if (place.free.size() == 2) { // the first restraint
         const Fraction size = dot(d, d);
         place.settled = {along * d.x / size, along * d.y / size};
         place.free = {{-d.y, d.x}};
@@ -56,7 +58,7 @@ struct Line {
     Arrow run; // from the first to the second
     double length = 0;
     Fraction density;    // EA/L³
-    Fraction elongation; // free, m, times the length
+    Fraction elongation; // free elongation, m, times the length
 };
 
 Line lineOf(const Truss& truss, const Member& member) {
@@ -80,7 +82,7 @@ Line lineOf(const Truss& truss, const Member& member) {
     return line;
 }
 
-// x of the square system `rows`, whose last column is its right-hand side; nothing if singular.
+// Solves the square system `rows`, whose last column is the right-hand side; none if singular.
 std::optional<std::vector<Fraction>> solved(Rows rows) {
     const std::size_t count = rows.size();
     for (std::size_t k = 0; k < count; ++k) {
@@ -117,8 +119,8 @@ std::optional<std::vector<Fraction>> solved(Rows rows) {
     return x;
 }
 
-// The joints as the supports hold them, the unknown movements numbered; nothing if these contradict
-// each other.
+// The joints as the supports hold them, with the unknown displacements numbered; none if the
+// supports contradict each other.
 std::optional<std::vector<Place>> placesOf(const Truss& truss, const Structure& structure,
                                            std::size_t& unknowns) {
     std::vector<Place> places(truss.joints.size());
@@ -146,7 +148,8 @@ std::vector<Arrow> loadsOf(const Truss& truss) { // N
     return loads;
 }
 
-// Adds the stiffness of a member to the system, and what it exerts while nothing moves freely.
+// Adds a member's stiffness to the system, and the forces it exerts with all free displacements
+// zero.
 void addLine(const Line& line, const std::vector<Place>& places, Rows& rows) {
     const std::size_t right = rows.size();
     const Place& from = places[line.ends[0]];
@@ -155,7 +158,7 @@ void addLine(const Line& line, const std::vector<Place>& places, Rows& rows) {
         line.density * (dot(to.settled, line.run) - dot(from.settled, line.run) - line.elongation);
     struct Term {
         std::size_t at;
-        Fraction share; // of a unit of this unknown, in the stretch
+        Fraction share; // coefficient of this unknown in the elongation
     };
     std::vector<Term> terms;
     for (const Place* place : {&from, &to}) {
@@ -173,7 +176,7 @@ void addLine(const Line& line, const std::vector<Place>& places, Rows& rows) {
     }
 }
 
-// Of forces `needed` at each joint, what falls to each restraint.
+// The part of the forces `needed` at each joint that each restraint provides.
 std::vector<double> reactionsOf(const Structure& structure, const std::vector<Place>& places,
                                 const std::vector<Arrow>& needed) {
     std::vector<std::array<Fraction, 3>> grams(needed.size()); // Σ xx, xy, yy of directions
@@ -198,7 +201,7 @@ std::vector<double> reactionsOf(const Structure& structure, const std::vector<Pl
     return reactions;
 }
 
-// The equations of the unknown movements; the last column is the right-hand side.
+// The equations for the unknown displacements; the last column is the right-hand side.
 Rows systemOf(const std::vector<Place>& places, std::size_t unknowns,
               const std::vector<Arrow>& loads, const std::vector<Line>& lines) {
     Rows rows(unknowns, std::vector<Fraction>(unknowns + 1));

@@ -1,8 +1,8 @@
 #pragma once
-// Forces, reactions and displacements of small trusses in whole fractions, by the plainest
-// elimination: an outside judge of what the engine gives where stiffnesses or lengths are extreme.
-// Of the engine it shares the model, and the directions and settlements of its restraints, which
-// are taken as the fractions that their doubles are.
+// Forces, reactions and displacements of small trusses in exact fractions, by the plainest
+// elimination: an independent check of the engine's results for extreme stiffnesses or lengths. It
+// shares with the engine the model, and the directions and settlements of the restraints, which are
+// taken as exact values of their doubles.
 
 #include "model/truss/truss.hpp"
 
@@ -12,17 +12,17 @@
 namespace gusset::support {
 
 struct ExactResponse {             // N, m
-    std::vector<double> forces;    // a member each, tension positive
+    std::vector<double> forces;    // one per member, tension positive
     std::vector<double> reactions; // along each Restraint of the structure
-    std::vector<Vec2> moves;       // a joint each
+    std::vector<Vec2> moves;       // one per joint
 };
 
-// Of a truss with joint forces by components. Coordinates, loads, E and A are taken as the
-// fractions that their doubles are; EA/L³ of each member and its free elongation are rounded to
-// doubles first, which nothing depends on by more than a few units in their last place. Members
-// without a section are all alike, and the moves then mean nothing. Of several supports at a joint
-// the sum of the squares of their reactions is least. Nothing for a mechanism, and where supports
-// of one joint impose different movements.
+// For a truss with joint forces by components. Coordinates, loads, E and A are taken as the exact
+// values of their doubles; EA/L³ of each member and its free elongation are rounded to doubles
+// first, which affects nothing by more than a few units in the last place. Members without a
+// section are all alike, and the displacements are then meaningless. Among several supports at a
+// joint the sum of the squares of their reactions is minimised. None for a mechanism, and if
+// supports of one joint impose different movements.
 [[nodiscard]] std::optional<ExactResponse> exactResponse(const Truss&);
 
 } // namespace gusset::support

@@ -16,12 +16,12 @@ namespace gusset::support {
 
 namespace {
 
-constexpr double kRight = 1e-6; // of the largest force: what may be off without a word
-// The bound of the error is an estimate, in practice within a factor of three
+constexpr double kRight = 1e-6; // of the largest force: the error allowed without a warning
+// The error bound is an estimate, in practice within a factor of three
 // (statics/matrix/norm_estimate).
 constexpr double kBoundSlack = 10;
 constexpr double kBoundFloor = 1e-13;
-constexpr double kNeedless = 1e-9; // so right that nothing need have been said
+constexpr double kNeedless = 1e-9; // so accurate that no warning was needed
 
 double powerOfTen(Random& random, int low, int high) {
     return std::pow(10.0, random.integer(low, high));
@@ -93,7 +93,7 @@ void addForces(Random& random, Truss& truss) {
     }
 }
 
-// Temperatures, lacks of fit, and supports that settle.
+// Adds temperature changes, misfits and settlements.
 void addStrains(Random& random, Truss& truss) {
     for (Member& each : truss.members) {
         each.warming = random.oneIn(4) ? random.integer(-30, 40) : 0;
@@ -107,8 +107,8 @@ void addStrains(Random& random, Truss& truss) {
     }
 }
 
-// Rollers on slopes; two supports at a joint, of two rollers as nearly of one direction as 1e-7
-// degrees.
+// Inclined rollers; or two supports at a joint: two rollers whose directions differ by as little as
+// 1e-7 degrees.
 void addSlopes(Random& random, Truss& truss) {
     for (Support& each : truss.supports) {
         each.reaction = each.kind == SupportKind::Roller ? random.integer(1, 359) : each.reaction;
@@ -148,7 +148,7 @@ std::vector<double> componentsOf(const std::vector<Vec2>& vectors) {
     return components;
 }
 
-// The largest error of forces and reactions over the largest of these and of the loads.
+// The largest error of forces and reactions, relative to the largest of these and of the loads.
 double errorOfForces(const Solution& solution, const ExactResponse& exact) {
     const double scale =
         std::max({largestOf(exact.forces), largestOf(exact.reactions), solution.largest});
@@ -164,8 +164,8 @@ double errorOfMoves(const Solution& solution, const ExactResponse& exact) {
     return scale > 0 ? errorOf(found, right) / scale : 0;
 }
 
-// Whether nothing but the rounding of its coordinates holds the truss: joints that lie in one line
-// as far as doubles tell, so that some load of 1 causes forces of 1e12.
+// Whether the truss is held only by the rounding of its coordinates: its joints are collinear to
+// double precision, so that some unit load causes forces of 1e12.
 bool isHeldByRounding(Truss truss) {
     truss.loads.clear();
     for (Member& each : truss.members) {
@@ -180,7 +180,7 @@ bool isHeldByRounding(Truss truss) {
         force(truss, truss.joints[i].label, 1 / share, share);
     }
     const std::optional<ExactResponse> exact = exactResponse(truss);
-    return exact && largestOf(exact->forces) > 1e15; // N under kN
+    return exact && largestOf(exact->forces) > 1e15; // N for loads in kN
 }
 
 class Scan {
@@ -189,7 +189,7 @@ public:
         seed_ = seed;
         const Truss truss = extremeTruss(seed);
         const Solution solution = solve(truss);
-        if (solution.status == Status::Invalid) { // joints on one spot, no direction
+        if (solution.status == Status::Invalid) { // coincident joints have no direction
             ++counts.refused;
             return;
         }
@@ -230,7 +230,7 @@ private:
             wrong("an error of " + significantNumber(error, 3) + " without a word");
         }
         ++(hasWords ? counts.flagged : counts.right);
-        // A stiffness that stands out, and a mechanism nearby, are worth a word in themselves.
+        // An outlying stiffness or a nearby mechanism deserves a warning in itself.
         const bool isAsked = solution.standsOut || isCloseToMechanism(solution.trust);
         counts.flaggedNeedlessly += hasWords && !isAsked && error <= kNeedless ? 1 : 0;
     }

@@ -60,7 +60,7 @@ Post addPost(Truss& truss, double x, bool split) {
     return post;
 }
 
-// 6·panels − 1 members, of an odd number of panels: the one in the middle has a plain diagonal.
+// 6·panels − 1 members, with an odd number of panels: the middle one has a plain diagonal.
 Truss kTruss(int members) {
     const int half = std::max(1, members / 12);
     const int panels = 2 * half + 1;
@@ -88,7 +88,7 @@ Truss kTruss(int members) {
     return truss;
 }
 
-// Triangles of three by three joints, point down: 9 members each and one tie between two.
+// Triangles of three by three joints, point down: 9 members each, and one tie between neighbours.
 Truss compoundChain(int members) {
     const int blocks = std::max(2, members / 10);
     Truss truss;
@@ -124,8 +124,8 @@ Truss compoundChain(int members) {
     return truss;
 }
 
-// Joints on two circles, members along both and to and fro between them, without three of the inner
-// circle: three bodies, each hinged to the next, of which no two cuts leave one force alone.
+// Joints on two circles, members along both and zigzag between them, without three of the inner
+// circle: three bodies, each hinged to the next, so that no two cuts isolate a single force.
 Truss ringTruss(int members) {
     constexpr double kTurn = 2 * 3.14159265358979323846;
     const int count = (members + 3) / 4;
@@ -155,8 +155,8 @@ Truss ringTruss(int members) {
     return truss;
 }
 
-// Under the chord from one joint to another: a post in the middle, its two ties, and both halves
-// likewise.
+// Below the chord from one joint to another: a post in the middle, its two ties, and the same for
+// both halves.
 void trussUnder(Truss& truss, const std::vector<JointId>& chord, std::size_t from, std::size_t to) {
     if (to - from < 2) {
         return;
@@ -189,15 +189,15 @@ Truss finkTruss(int members) {
     return truss;
 }
 
-// A node of the triangular grid: so far along one side, so far along the other.
+// A node of the triangular grid: steps along one side, steps along the other.
 using Node = std::pair<int, int>;
 
 Vec2 placeOf(Node node) {
     return {kSide * (node.first + 0.5 * node.second), kSide * std::sqrt(0.75) * node.second};
 }
 
-// Each new joint makes a triangle of the grid with a member that stands. The truss is kept low, as
-// one that stands on its two ends would be.
+// Each new joint makes a triangle of the grid with an existing member. The truss is kept low, like
+// one supported at its two ends.
 Truss grownTruss(int members) {
     constexpr int kMostRows = 5;
     constexpr std::array<Node, 6> kAround{{{1, 0}, {0, 1}, {-1, 1}, {-1, 0}, {0, -1}, {1, -1}}};
@@ -218,7 +218,7 @@ Truss grownTruss(int members) {
         const auto side =
             sides[static_cast<std::size_t>(random.integer(std::max(0, newest - 60), newest))];
         std::vector<Node> free;
-        for (const Node& way : kAround) { // the two nodes that lie next to both ends
+        for (const Node& way : kAround) { // the two nodes adjacent to both ends
             const Node node{side.first.first + way.first, side.first.second + way.second};
             const Node gap{node.first - side.second.first, node.second - side.second.second};
             bool near = false;

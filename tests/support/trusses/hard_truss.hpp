@@ -1,5 +1,5 @@
 #pragma once
-// Small trusses that are hard on arithmetic in one way each.
+// Small trusses, each numerically hard in one way.
 
 #include "model/truss/truss.hpp"
 
@@ -30,8 +30,8 @@ void giveSections(Truss&);
 //  | X | X | X |
 //  B0--B1--B2--B3
 [[nodiscard]] Truss bracedStrip(double length, double height);
-// The same of 1 m × 1 µm each panel. Every second member has an E 10¹⁰ times that of steel and
-// more: no figure of its forces is left.
+// The same with panels of 1 m × 1 µm. Every second member has at least 10¹⁰ times the E of steel:
+// none of the digits of its forces is reliable.
 [[nodiscard]] Truss refusedStrip();
 
 } // namespace gusset::support

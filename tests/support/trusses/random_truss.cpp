@@ -62,8 +62,8 @@ Vec2 at(const Truss& truss, JointId joint) { return truss.joints[joint.at()].at;
 
 Vec2 onGrid(Vec2 point) { return {std::round(point.x * 10) / 10, std::round(point.y * 10) / 10}; }
 
-// Far enough from all joints, and joined to a and b by members of fair length that are not nearly
-// in one line.
+// Far enough from all joints, and joined to a and b by members of reasonable length that are not
+// nearly collinear.
 bool goodPlace(const Truss& truss, Vec2 place, Pair ends) {
     for (const Joint& joint : truss.joints) {
         if (length(place - joint.at) < kClearance) {
@@ -78,7 +78,7 @@ bool goodPlace(const Truss& truss, Vec2 place, Pair ends) {
     return std::abs(cross(a, b)) >= kFlattest * length(a) * length(b);
 }
 
-// A new joint held by two members, if a good place is found for it.
+// A new joint held by two members, if a suitable position is found.
 std::optional<JointId> grow(Truss& truss, Random& random, Pair ends) {
     const Vec2 middle = 0.5 * (at(truss, ends.first) + at(truss, ends.second));
     for (int i = 0; i < kTries; ++i) {
@@ -95,7 +95,7 @@ std::optional<JointId> grow(Truss& truss, Random& random, Pair ends) {
     return std::nullopt;
 }
 
-// Mostly the two ends of a member, at times two joints that no member joins.
+// Usually the two ends of a member, sometimes two joints without a member between them.
 Pair anyEnds(const Truss& truss, Random& random) {
     if (!truss.members.empty() && !random.oneIn(4)) {
         const Member& member = random.pick(truss.members);
@@ -130,7 +130,7 @@ double anyRollerDirection(Random& random) {
     return random.pick(directions);
 }
 
-// A pin and a roller, or three rollers; whether they hold the body is checked later.
+// A pin and a roller, or three rollers; whether they restrain the body is checked later.
 void supportBody(Truss& truss, Random& random) {
     if (random.oneIn(4)) {
         for (int i = 0; i < 3; ++i) {
@@ -160,7 +160,7 @@ JointId outermost(const Truss& truss, double sign) {
 }
 
 // Puts a second body to the right of the first. With `shared` its leftmost joint becomes the
-// first's rightmost. Returns where each joint of the second went.
+// first's rightmost. Returns the new index of each joint of the second.
 std::vector<JointId> append(Truss& first, const Truss& second, bool shared) {
     const JointId hinge = outermost(first, 1);
     const JointId left = outermost(second, -1);
@@ -210,7 +210,7 @@ Truss threeHinged(Random& random) {
     return truss;
 }
 
-// Two pins or more that no member joins; every further joint by two members.
+// Two or more pins without members between them; every further joint by two members.
 Truss fromPins(Random& random, int pins) {
     Truss truss;
     for (int i = 0; i < pins; ++i) {
@@ -256,8 +256,9 @@ Truss kBraced(Random& random) {
     return truss;
 }
 
-// Takes a member out and holds a new joint by both its ends and a third joint: the count stays, and
-// in general so does the stiffness (L. Henneberg, Die graphische Statik der starren Systeme, 1911).
+// Removes a member and connects a new joint to both its ends and a third joint: the number of
+// members minus twice the joints is unchanged, and in general so is the rigidity (L. Henneberg, Die
+// graphische Statik der starren Systeme, 1911).
 void split(Truss& truss, Random& random) {
     const std::size_t which =
         static_cast<std::size_t>(random.integer(0, static_cast<int>(truss.members.size()) - 1));
@@ -311,7 +312,7 @@ bool wellPosed(const Truss& truss) {
     return inverse && largestEntry(*inverse) <= kLargestInverse;
 }
 
-// Takes out a member, or one component of a support (a pin becomes a roller).
+// Removes a member, or one component of a support (a pin becomes a roller).
 void loosen(Truss& truss, Random& random) {
     if (truss.supports.empty() || random.oneIn(2)) {
         if (truss.members.empty()) {

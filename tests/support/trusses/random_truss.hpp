@@ -1,8 +1,8 @@
 #pragma once
 // Random trusses for properties that must hold for every truss. The same seed gives the same truss
 // on every platform. Coordinates are multiples of 0.1 m and loads of 0.5 kN, so that exact answers
-// exist. Each truss is proven determinate and well-conditioned here by a dense elimination of its
-// own, without the engine.
+// exist. Each truss is checked here to be statically determinate and well-conditioned by an
+// independent dense elimination, without the engine.
 
 #include "model/truss/truss.hpp"
 
@@ -12,10 +12,11 @@ namespace gusset::support {
 
 enum class Form {
     Simple,      // from a triangle, each further joint by two members
-    Cantilever,  // from two pins of a wall that no member joins, each further joint by two members
+    Cantilever,  // from two wall pins without a member between them, each further joint by two
+                 // members
     Compound,    // two simple trusses joined by a joint and a member, or by three members
-    ThreeHinged, // two simple trusses on a pin each that share a joint
-    ManyPins,    // a joint or two for every pin of several
+    ThreeHinged, // two simple trusses, each on a pin, that share a joint
+    ManyPins,    // a joint or two per pin, on several pins
     KBraced,     // panels of K bracing
     Complex,     // Henneberg's second construction: members split until few joints have two members
 };
@@ -23,20 +24,20 @@ enum class Form {
 [[nodiscard]] Truss randomDeterminateTruss(Form, std::uint64_t seed);
 [[nodiscard]] Truss randomDeterminateTruss(std::uint64_t seed); // of any form
 
-// A determinate truss from which `lost` members or scalar supports were taken (at least one
-// mechanism each).
+// A statically determinate truss from which `lost` members or scalar supports were removed (at
+// least one mechanism each).
 [[nodiscard]] Truss randomMechanism(std::uint64_t seed, int lost = 1);
 
-// A determinate truss with more members and scalar supports than it needs, and sections for all
+// A truss with more members and scalar supports than statically determinate, and sections for all
 // members.
 [[nodiscard]] Truss randomIndeterminateTruss(std::uint64_t seed);
 
-// The truss with a material and one of a few sections for each member.
+// The truss with a material, and one of a few sections for each member.
 [[nodiscard]] Truss withSections(Truss, std::uint64_t seed);
-// Settlements, temperature changes and misfits, some of each.
+// Adds some settlements, temperature changes and misfits.
 void addRandomStrains(Truss&, std::uint64_t seed);
 
-// Some joint forces (at least one), by components and by angle.
+// Adds some joint forces (at least one), by components and by angle.
 void addRandomLoads(Truss&, std::uint64_t seed);
 
 } // namespace gusset::support

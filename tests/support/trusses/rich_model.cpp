@@ -120,7 +120,7 @@ Truss randomRichTruss(std::uint64_t seed) {
     richNames(truss, random);
     richProperties(truss, random);
     richLoads(truss, random);
-    if (random.oneIn(2)) { // coordinates that no few decimals tell
+    if (random.oneIn(2)) { // coordinates that need many decimals
         for (Joint& joint : truss.joints) {
             joint.at = {joint.at.x / 3, joint.at.y / 7};
         }

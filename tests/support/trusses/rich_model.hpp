@@ -8,10 +8,10 @@
 
 namespace gusset::support {
 
-// A model file that holds every key of the format once at least, and unknown keys in every place.
+// A model file that has every key of the format at least once, and unknown keys in every place.
 [[nodiscard]] std::string everyKeyOfTheFormat();
 
-// A random truss dressed with random labels, sections, cases, settlements and unknown keys. Valid.
+// A random truss with random labels, sections, cases, settlements and unknown keys. Valid.
 [[nodiscard]] Truss randomRichTruss(std::uint64_t seed);
 
 } // namespace gusset::support

@@ -16,7 +16,7 @@ JointId known(const Truss& truss, const std::string& label) {
 
 using Ends = std::pair<const char*, const char*>;
 
-// A triangle from a pin at A to a roller at B, level with it, and C; its members in their order.
+// A triangle with a pin at A, a roller at B at the same level, and C; its members in this order.
 Truss triangleOf(double span, Vec2 apex, std::initializer_list<Ends> members) {
     Truss truss;
     joint(truss, "A", 0, 0);

@@ -1,5 +1,5 @@
 #pragma once
-// Small trusses written down in a test: joints, members, supports and loads by their labels.
+// Small trusses defined in a test: joints, members, supports and loads by their labels.
 
 #include "model/truss/truss.hpp"
 
@@ -28,7 +28,7 @@ void force(Truss&, const std::string& joint, double fx, double fy, const std::st
 // A---B
 [[nodiscard]] Truss triangle(double apex);
 
-// Index of a member or a joint that is there.
+// Index of an existing member or joint.
 [[nodiscard]] std::size_t memberAt(const Truss&, const std::string& a, const std::string& b);
 [[nodiscard]] std::size_t jointAt(const Truss&, const std::string& label);
 

@@ -17,10 +17,10 @@ enum class Web {
 // joint. Precondition: panels ≥ 1.
 [[nodiscard]] Truss stripTruss(Web, int panels);
 
-// The number of panels that gives at least so many members.
+// The number of panels that gives at least this many members.
 [[nodiscard]] int panelsFor(Web, int members);
 
-// Its lower joints in order.
+// Its bottom joints in order.
 [[nodiscard]] std::vector<JointId> bottomChord(const Truss&, int panels);
 
 // Six panels of 3 m, 3 m high, with a cart of two axles of 10 kN, 3 m apart, on its bottom chord.

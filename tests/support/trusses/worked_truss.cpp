@@ -188,9 +188,8 @@ void oneSection(Truss& truss, double modulus, double area) {
     }
 }
 
-//      F---G---H       walkway over three supports, the middle one 4 mm low; the top chord in the
-//      sun
-//    / | / | \ | \      .
+//      F---G---H       walkway over three supports, the middle one 4 mm low;
+//    / | / | \ | \     the top chord is warmed by the sun
 //  A---B---C---D---E
 Truss twoSpanWalkway() {
     Truss truss;

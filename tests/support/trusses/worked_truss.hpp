@@ -10,7 +10,7 @@
 namespace gusset::support {
 
 struct WorkedTruss {
-    std::string file; // in tests/data/working, without its ending
+    std::string file; // in tests/data/working, without its extension
     Truss truss;
 };
 [[nodiscard]] std::vector<WorkedTruss> workedTrusses();

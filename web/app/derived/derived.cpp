@@ -22,7 +22,7 @@ bool hasSolution(const AppState& state, const Derived& derived) {
     return derived.revision == state.revision && sameLoads(derived.choice, state.choice);
 }
 
-// As a fraction and roots, with the true minus that people read.
+// As fractions and roots, with a true minus sign.
 std::string printedSurd(const Surd& force) {
     const std::string text = textOf(force); // ASCII
     return text[0] == '-' ? kMinus + text.substr(1) : text;
@@ -44,8 +44,8 @@ Job exactJob(const AppState& state, const std::shared_ptr<ExactShown>& shown) {
     return job;
 }
 
-// Refused forces come with that one warning; a mechanism, and a model with faults, begin with
-// theirs.
+// A refusal of forces is the only warning then; for a mechanism or a model with faults the reason
+// is the first one.
 std::string whyUnsolved(const Derived& derived) {
     if (derived.solution.solved) {
         return {};

@@ -1,6 +1,6 @@
 #pragma once
-// What follows from the state: the solution, the working, the texts. Each is kept with the key it
-// was made from and made again only when the key has changed and somebody looks.
+// What follows from the state: the solution, the working, the texts. Each is cached with the key it
+// was made from, and is remade only when the key has changed and it is about to be shown.
 
 #include "app/derived/derived_checks.hpp"
 #include "app/derived/derived_moving.hpp"
@@ -18,79 +18,79 @@
 namespace gusset {
 
 struct ExactShown {
-    // What it was made from.
+    // The key it was made from.
     std::uint64_t revision = 0;
     LoadChoice choice;
 
-    std::vector<std::string> forces; // "25√5/2", a member each; empty where there are none
-    std::string whyNot;              // then a sentence
+    std::vector<std::string> forces; // "25√5/2", one per member; empty if there are none
+    std::string whyNot;              // the reason, as a sentence
 };
 [[nodiscard]] bool isOf(const ExactShown&, const AppState&);
 
-// Influence lines have theirs by themselves.
+// Influence lines have their own jobs.
 struct Jobs {
     Making<ExactShown> exact;
     Making<EnvelopeShown> envelope;
     Making<ChecksShown> checks;
     Making<ShownWorking> working;
-    std::uint64_t workings = 0; // begun so far
+    std::uint64_t workings = 0; // number begun so far
 };
 
 struct Derived {
-    // Moved and ended in derived.cpp, once: as inline code they would be most of each
-    // object file.
+    // Special members are in derived.cpp: as inline code they would be most of each object file.
     Derived();
     Derived(Derived&&) noexcept;
     Derived& operator=(Derived&&) noexcept;
     ~Derived();
 
-    std::uint64_t revision = 0; // of the state that the solution belongs to
-    LoadChoice choice;          // and the loads it is for
-    Solver solver; // keeps from one frame of a drag to the next what numbers do not change
+    std::uint64_t revision = 0; // of the state that was solved
+    LoadChoice choice;          // the loads that it was solved for
+    Solver solver; // keeps what numbers do not change from one frame of a drag to the next
     Solution solution;
     std::vector<ForceRow> forces;
     std::vector<ReactionRow> reactions;
     std::vector<std::string> verdict;
-    std::string whyUnsolved;           // of these, why there are no forces; empty if there are
-    std::vector<std::string> warnings; // of these, what must be known beside figures anywhere
+    std::string whyUnsolved; // why there are no forces for these loads; empty if there are
+    std::vector<std::string> warnings; // what must be stated beside any figures for these loads
     std::vector<std::string> warningsOfWorking;
-    std::vector<MovementRow> movements; // these three only where the solution is displaced
+    std::vector<MovementRow> movements; // these three only when displacements have been solved
     std::vector<StretchRow> stretches;
-    std::vector<std::string> movementLines; // or a sentence on why it is not
+    std::vector<std::string> movementLines; // or a sentence saying why there are none
 
-    ExactShown exact; // each while its page is looked at
+    ExactShown exact; // each made only while its page is shown
     EnvelopeShown envelope;
     InfluenceShown influence;
     ChecksShown checks; // likewise, or while members are labelled by their use
     ShownWorking working;
-    Jobs jobs; // at work on these
+    Jobs jobs; // those in progress
 
     std::uint64_t linkRevision = 0;
     LoadChoice linkLoads;
-    std::string link;      // of the committed model and the loads looked at, without '#'; or empty,
-    std::string linkFault; // and a sentence on why there is none
+    std::string link;      // of the committed model and the load choice, without '#'; if empty,
+    std::string linkFault; // a sentence saying why there is none
 };
 
-// Solution and rows; cheap when nothing changed. Call once a frame after update.
+// The solution and its rows; cheap when nothing has changed. Call once a frame, after update.
 void derive(const AppState&, Derived&);
-// The following make what its page shows, as far as the slice goes; call when it is on the screen.
-// True while there is more to do.
+// Each of these makes what its page shows, as far as the slice allows; call it while the page is on
+// the screen. True while there is more to do.
 bool deriveExact(const AppState&, Derived&, Slice&);
 bool deriveEnvelope(const AppState&, Derived&, Slice&);
 bool deriveChecks(const AppState&, Derived&, Slice&);
 bool deriveWorking(const AppState&, Derived&, Slice&);
 
-// Of the verdict the sentence to tell whoever does not see the board: what it is, or why it has no
+// The verdict as a sentence for those who can't see the board: what the truss is, or why it has no
 // forces. Precondition: there is a verdict.
 [[nodiscard]] const std::string& newsOf(const Derived&);
 
-// The link; call when it, or its length, is on the screen.
+// Makes the link; call when the link or its length is on the screen.
 void deriveLink(const AppState&, Derived&);
 
-// The step of the working that is looked at, within its length; none when there is none or it
+// The step of the working that is shown, clamped to its length; none if there is no working or it
 // belongs to another revision.
 [[nodiscard]] std::optional<int> shownStep(const AppState&, const Derived&);
-// Keys that leaf through the working don't know its length: asks for the step back that there is.
+// The keys that leaf through the working don't know its length: this brings the step back into
+// range.
 void keepStepInRange(const AppState&, const Derived&, Actions&);
 
 } // namespace gusset

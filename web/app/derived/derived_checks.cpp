@@ -9,7 +9,7 @@ namespace gusset {
 
 namespace {
 
-// What the job has of its own: edits go on meanwhile.
+// The job's own copies: edits go on meanwhile.
 struct CheckedUnder {
     Truss truss;
     const PhraseBook& book;

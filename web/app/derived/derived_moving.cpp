@@ -21,7 +21,7 @@ InfluenceShown::~InfluenceShown() = default;
 
 namespace {
 
-constexpr double kFinger = 9; // px from a joint that still mean it
+constexpr double kFinger = 9; // px from a joint that still count as on it
 
 const Support* supportAt(const Truss& truss, JointId joint) {
     for (const Support& support : truss.supports) {
@@ -37,7 +37,7 @@ bool isOnly(const std::vector<Id>& ids, const List& list) {
     return ids.size() == 1 && ids.front().at() < list.size();
 }
 
-// The joint that one selected thing stands for; none.
+// The joint that a single selected thing stands for; none otherwise.
 JointId jointIn(const Truss& truss, const Things& selection) {
     if (isOnly(selection.joints, truss.joints)) {
         return selection.joints.front();
@@ -149,7 +149,7 @@ void describe(const AppState& state, InfluenceShown& shown) {
     shown.sketch = influenceSketch({book, truss}, report, shown.look);
 }
 
-// What the line is of and along; on the way out `says` tells why there is none.
+// Chooses the effect and the path; if that fails, `says` tells why there is no line.
 void chooseLine(const AppState& state, InfluenceShown& shown) {
     const Truss& truss = state.truss;
     shown.report.reset();
@@ -171,7 +171,8 @@ void chooseLine(const AppState& state, InfluenceShown& shown) {
     shown.canTurn = effect->kind != EffectKind::MemberForce;
 }
 
-// The line itself from the analysis of its path. Precondition: that is there, or says why not.
+// The line itself, from the analysis of its path. Precondition: the analysis exists or says why
+// not.
 void makeLine(const AppState& state, InfluenceShown& shown) {
     if (!shown.path.analysis) {
         shown.says = shown.path.says;
@@ -197,7 +198,7 @@ bool derivePath(const AppState& state, InfluenceShown& shown, Slice& slice) {
         [&](const auto& made) { return pathJob(state, path, made); });
 }
 
-// What is asked for beside the line.
+// What is asked for besides the line.
 bool deriveBeside(const AppState& state, InfluenceShown& shown, Slice& slice) {
     const auto isNow = [&](const auto& made) { return isOfPath(made, state, shown.path.path); };
     bool more = false;
@@ -206,7 +207,7 @@ bool deriveBeside(const AppState& state, InfluenceShown& shown, Slice& slice) {
                              [&](const auto& made) { return membersJob(state, shown.path, made); });
     }
     if (shown.view.byHand) {
-        // Not again for every place that is read off.
+        // Not remade for every place that is read.
         const auto isByHand = [&](const ByHandShown& made) {
             return isNow(made) && sameEffect(made.effect, shown.effect);
         };
@@ -234,7 +235,7 @@ bool isCurrent(const AppState& state, const InfluenceShown& shown, double width)
            shown.selection == state.selection && shown.width == width;
 }
 
-// No more digits than a pixel is worth: 6.0 m, not 5.987.
+// No more digits than a pixel resolves: 6.0 m, not 5.987.
 double toPixelWorth(const Truss& truss, double at, double perPixel) {
     if (!(perPixel > 0)) {
         return at;
@@ -340,7 +341,7 @@ double placeUnder(const Truss& truss, const InfluenceShown& shown, double x) {
     const double at = readOffAt(truss, report, shown.look, x);
     const double slack = std::fabs(readOffAt(truss, report, shown.look, x + kFinger) - at);
     const double other = std::fabs(readOffAt(truss, report, shown.look, x - kFinger) - at);
-    const double reach = std::max(slack, other); // one of them is held to the end
+    const double reach = std::max(slack, other); // one may be cut short by an end
     return nearJoint(report, toPixelWorth(truss, at, reach / kFinger), reach);
 }
 

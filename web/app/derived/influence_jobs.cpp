@@ -12,13 +12,13 @@ namespace gusset {
 
 namespace {
 
-// Digits of a large truss would fill memory: beyond this the decimals do.
+// The exact digits of a large truss would fill memory: beyond this there are only decimals.
 constexpr std::size_t kMostExact = 20'000; // members times joints of the path
 
-// What the jobs have of their own: edits go on meanwhile.
+// The jobs' own copy: edits go on meanwhile.
 using Loaded = std::shared_ptr<const Truss>;
 
-// Gives what is made its keys, and the job its truss.
+// Gives the result its key, and the job its truss.
 template <class Made>
 Loaded begin(const AppState& state, const std::vector<JointId>& path, Made& made) {
     made.revision = state.revision;
@@ -26,7 +26,7 @@ Loaded begin(const AppState& state, const std::vector<JointId>& path, Made& made
     return std::make_shared<const Truss>(state.truss);
 }
 
-// A stage of a task of the truss and the path alone.
+// A stage whose task needs only the truss and the path.
 template <class Task, class End>
 Stage alongPath(Phrase<> says, const Loaded& truss, const std::vector<JointId>& path, End end) {
     return stageOf(

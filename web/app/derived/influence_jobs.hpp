@@ -1,6 +1,6 @@
 #pragma once
-// What of the page of influence lines takes long, and the jobs that make it (app/derived/slices):
-// each has a copy of the truss, since edits go on meanwhile.
+// The slow parts of the page of influence lines, and the jobs that make them (app/derived/slices).
+// Each job has a copy of the truss, since edits go on meanwhile.
 
 #include "app/derived/slices.hpp"
 #include "app/state/state.hpp"
@@ -20,7 +20,7 @@ struct MembersUnder { // one moving load
     std::vector<EnvelopeRow> rows;
 };
 
-// What of an influence line takes long, each with what it was made from.
+// The slow parts of an influence line, each with the key it was made from.
 struct PathShown {
     std::uint64_t revision = 0;
     std::vector<JointId> path;
@@ -38,11 +38,11 @@ struct ByHandShown {
     Effect effect;
     std::vector<Passage> passages;
 };
-// Exact forces under a unit load on each joint of the path in turn.
+// Exact forces under a unit load at each joint of the path in turn.
 struct ExactPath {
     std::uint64_t revision = 0;
     std::vector<JointId> path;
-    std::vector<ExactSolution> found; // a joint of the path each; empty when there are none
+    std::vector<ExactSolution> found; // one per joint of the path; empty if there are none
 };
 struct InfluenceJobs {
     Making<PathShown> path;

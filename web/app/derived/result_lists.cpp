@@ -24,7 +24,7 @@ bool passes(ForceFilter filter, const ForceRow& row, const Things& picked) {
 }
 
 SortKey keyIn(const ForceRow& row, int column) {
-    // Forces by size; letters from tension to compression.
+    // Forces are sorted by value; their letters from tension to compression.
     return column == 0 ? SortKey{{}, row.name}
                        : SortKey{column == 1 ? std::abs(row.force) : row.force, ""};
 }
@@ -110,7 +110,7 @@ std::vector<int> listedOrdinates(const AppState& state, const Derived& derived) 
 std::vector<int> listedExtremes(const AppState& state, ListedTable table,
                                 const std::vector<EnvelopeRow>& rows) {
     ListedRows all = rowsIn(rows);
-    all.named = {0, 2, 4}; // members, and what makes them so
+    all.named = {0, 2, 4}; // members, and the loads that govern them
     return listed(listingOf(state.notebook, table), all);
 }
 

@@ -1,5 +1,5 @@
 #pragma once
-// The tables of results as the notebook lists them: places in the rows that they are made of.
+// The tables of results as the notebook lists them: indices into the rows they are made from.
 // Columns are those of the tables.
 
 #include "app/derived/derived.hpp"

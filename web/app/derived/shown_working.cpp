@@ -21,16 +21,16 @@ namespace gusset {
 
 namespace {
 
-constexpr double kPolygonSide = 300; // px: the column is a little wider
+constexpr double kPolygonSide = 300; // px: the column is slightly wider
 
-// Selecting something on the board doesn't change the working of the whole truss.
+// What the working is about. Selecting something doesn't change the working of the whole truss.
 Things aboutFor(const AppState& state) {
     const WorkingPage page = state.notebook.working;
     return page == WorkingPage::OneForce || page == WorkingPage::Displacement ? state.selection
                                                                               : Things{};
 }
 
-// What the job has of its own: edits go on meanwhile.
+// The job's own copies: edits go on meanwhile.
 struct Given {
     Truss truss;
     LoadChoice choice;
@@ -46,18 +46,18 @@ struct Maker {
 
     void ask(Phrase<> phrase) const { shown->asks = sayPlain(*state.book, phrase); }
 
-    // Runs `work` on what is given and what is shown, as one unit.
+    // Adds a stage of one unit that runs `work` on the given and the shown values.
     void once(Phrase<> says, void (*work)(const Given&, ShownWorking&)) {
         job.add(stageOf(says, [given = given, shown = shown, work] { work(*given, *shown); }));
     }
-    // The working of the whole truss goes into shown->working.
+    // Adds the working of the whole truss, into shown->working.
     void workOutWhole() {
         job.add(stageOf(
             phrase::kJobWorking,
             [given = given] { return WorkingTask(given->truss, given->choice, given->solution); },
             [shown = shown](WorkingTask& task) { shown->working = task.take(); }));
     }
-    // Passages of the steps that are there by then.
+    // Adds the passages of the steps made so far.
     void writeSteps() {
         job.add(stageOf(
             phrase::kJobSteps,
@@ -103,7 +103,7 @@ std::vector<Symbol> reactionsAt(const Working& working, JointId joint) {
     return symbols;
 }
 
-// The joint whose reactions are asked for: a support that is picked, or its joint.
+// The joint whose reactions are asked for: that of the selected support, or the selected joint.
 JointId supportedJoint(const AppState& state) {
     const Things& picked = state.selection;
     if (!picked.supports.empty()) {
@@ -189,7 +189,7 @@ void makePolygon(Maker& maker) {
         },
         [shown = maker.shown](SpacesSketchTask& task) {
             shown->spaces = task.take();
-            shown->working = {}; // the page has no steps but lines
+            shown->working = {}; // the page has lines instead of steps
         }));
 }
 
@@ -239,7 +239,7 @@ Job workingJob(const AppState& state, const Solution& solution,
     shown->bySection = state.notebook.bySection;
     shown->horizontal = state.notebook.horizontal;
     shown->about = aboutFor(state);
-    // A model with errors has no counting either; its errors stand in the verdict.
+    // A model with errors has no count of members and joints either; its errors are in the verdict.
     if (solution.status == Status::Invalid) {
         return {};
     }

@@ -1,6 +1,6 @@
 #pragma once
-// Long calculations go on in slices of a frame. What a page shows is made by a job; while one is at
-// work the page tells how far it is, and the next edit abandons it.
+// Long calculations are done in slices, one a frame. What a page shows is made by a job; while one
+// is in progress the page says how far it has got, and the next edit abandons it.
 
 #include "core/progress.hpp"
 #include "report/text/phrases.hpp"
@@ -16,40 +16,40 @@
 
 namespace gusset {
 
-// What a frame has for all long calculations together.
+// The time that one frame allows for all long calculations together.
 struct Slice {
     std::chrono::microseconds left{0};
-    std::function<std::chrono::microseconds()> clock{}; // of the platform, from any beginning
-    // The truss changes in every frame, as in a drag: what takes long waits until that rests.
+    std::function<std::chrono::microseconds()> clock{}; // of the platform, from any origin
+    // The truss changes in every frame, as during a drag: slow work waits until it stops.
     bool moves = false;
 };
-// Without end: for what is wanted at once, as on paper, and for tests.
+// Unlimited: for what is wanted at once, such as printing, and for tests.
 [[nodiscard]] Slice wholeSlice();
 
-// One after the other.
+// Stages run one after another.
 struct Stage {
     Phrase<> says{};                      // what it is doing
-    std::function<bool()> advance{};      // a unit; true when the stage is done
-    std::function<Progress()> progress{}; // none: there is nothing to count
+    std::function<bool()> advance{};      // does one unit; true when the stage is done
+    std::function<Progress()> progress{}; // none if there is nothing to count
 };
 class Job {
 public:
     void add(Stage stage) { stages_.push_back(std::move(stage)); }
 
-    bool advance(); // a unit; true when all is done
-    // Units until all is done (true) or the slice is over.
+    bool advance(); // does one unit; true when all is done
+    // Does units until all is done (true) or the slice has run out.
     bool advance(Slice&);
 
-    [[nodiscard]] double share() const; // done, of 1; never falls
+    [[nodiscard]] double share() const; // fraction done; never decreases
     [[nodiscard]] std::string says(const PhraseBook&) const;
 
 private:
     std::vector<Stage> stages_;
-    std::size_t at_ = 0; // the stage in hand
+    std::size_t at_ = 0; // the current stage
 };
 
-// A stage of a task (core/progress). `begin` makes the task when its turn comes, `end` is given it
-// when it is done.
+// A stage that runs a task (core/progress). `begin` makes the task when its turn comes; `end`
+// receives it when it is done.
 template <class Begin, class End>
 [[nodiscard]] Stage stageOf(Phrase<> says, Begin begin, End end) {
     using Task = decltype(begin());
@@ -79,16 +79,17 @@ template <class Work>
             {}};
 }
 
-// A page's content at work, with the keys that it is made for.
+// A page's content in the making, with the keys that it is made for.
 template <class Shown>
 struct Making {
-    std::shared_ptr<Shown> made{}; // none: nothing is at work
+    std::shared_ptr<Shown> made{}; // none: nothing is in progress
     Job job{};
-    bool isLong = false; // the last one was not done in its first slice
+    bool isLong = false; // the last one did not finish in its first slice
 };
 
-// Brings what is shown up to date. `isOf`: whether something shown is what the state asks for;
-// `begin(shown)`: a job that makes it, with its keys set at once. True while there is more to do.
+// Brings what is shown up to date. `isOf`: whether a value is what the state asks for;
+// `begin(shown)`: returns a job that makes it, and sets its keys at once. True while there is more
+// to do.
 template <class Shown, class IsOf, class Begin>
 bool bringUpToDate(Slice& slice, Making<Shown>& making, Shown& shown, IsOf isOf, Begin begin) {
     if (isOf(shown)) {
@@ -117,7 +118,7 @@ bool bringUpToDate(Slice& slice, Making<Shown>& making, Shown& shown, IsOf isOf,
 }
 
 [[nodiscard]] std::string waitingText(const PhraseBook&);
-// How far it is, in words; while it waits, that it does.
+// How far it has got, in words, or that it is waiting.
 template <class Shown>
 [[nodiscard]] std::string saysOf(const PhraseBook& book, const Making<Shown>& making) {
     return making.made ? making.job.says(book) : waitingText(book);

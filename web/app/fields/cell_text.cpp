@@ -13,7 +13,7 @@ namespace {
 
 using Pair = std::pair<JointId, JointId>;
 
-// The first separator that leaves a known label on either side.
+// Splits at the first separator with a known label on either side.
 std::optional<Pair> splitAtSign(const Truss& truss, const std::string& text) {
     for (const std::string_view sign : {"–", "−", "-", ",", ";", " ", "\t"}) {
         for (std::size_t at = text.find(sign); at != std::string::npos;
@@ -42,7 +42,8 @@ std::vector<Pair> splitAnywhere(const Truss& truss, const std::string& text) {
 
 constexpr std::string_view kTimes = "×";
 
-// Words and numbers between blanks, × and the letter x between figures; a comma behind one goes.
+// The words and numbers between blanks, at × and at the letter x between digits; a comma after one
+// is dropped.
 std::vector<std::string> piecesOf(std::string text) {
     for (std::size_t at = text.find(kTimes); at != std::string::npos; at = text.find(kTimes)) {
         text.replace(at, kTimes.size(), " ");
@@ -98,7 +99,7 @@ Outcome<Section> withShape(Section section, const SectionShape& shape,
         }
         section.dimensions.emplace_back(shape.dimensions[i], number.value());
     }
-    section.area.reset(); // they follow from the shape now
+    section.area.reset(); // these now follow from the shape
     section.radius.reset();
     return section;
 }
@@ -221,7 +222,7 @@ Outcome<Support> settled(const Truss& truss, Support support, const std::string&
         support.settleAlong = along.value();
         return support;
     }
-    // Two numbers as those of a force: the same signs part them.
+    // Two numbers as for a force, with the same separators.
     const Outcome<TypedVector> both = readForceVector(text, ForceUnit::Plain);
     if (!both || both.value().angled) {
         return unreadable("Write how far the pin moves to the right and up: 0, −5.");

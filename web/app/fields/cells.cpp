@@ -17,14 +17,14 @@ CellValue valueOf(const Truss& truss, const Cell& cell) {
 }
 
 SortKey keyIn(const Truss& truss, const Cell& cell) {
-    if (cell.column >= columnsOf(cell.table)) { // from a store that a later version wrote
+    if (cell.column >= columnsOf(cell.table)) { // from storage written by a later version
         return {};
     }
     const std::optional<double> number = cellNumber(truss, cell);
     return number ? SortKey{number, ""} : SortKey{{}, cellText(truss, cell)};
 }
 
-// The columns in which words are looked for.
+// The columns that are searched.
 std::vector<int> namedColumns(CellTable table) {
     std::vector<int> named;
     for (int column = 0; column < columnsOf(table); ++column) {
@@ -36,7 +36,7 @@ std::vector<int> namedColumns(CellTable table) {
     return named;
 }
 
-// A load that is given by its size and its angle.
+// Whether the cell is of a load given by its magnitude and angle.
 bool isAngled(const Truss& truss, const Cell& cell) {
     return cell.table == CellTable::Loads && isNumber(cell) && !isNew(truss, cell) &&
            std::holds_alternative<AngledForce>(

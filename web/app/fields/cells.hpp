@@ -1,7 +1,7 @@
 #pragma once
-// The model's tables as cells that can be typed into: what a cell holds, what edit a typed text
+// The model's tables as cells that can be edited: what a cell holds, the edit that a typed text
 // asks for, and where the keyboard goes next. The last row of each table is empty and makes a new
-// thing.
+// item.
 
 #include "app/fields/columns.hpp"
 #include "app/fields/field.hpp"
@@ -14,35 +14,36 @@
 
 namespace gusset {
 
-// The rows of a table as they are shown, the new one last.
+// The rows of a table as they are shown, the new row last.
 using RowOrder = std::vector<int>;
 [[nodiscard]] RowOrder asDrawn(const Truss&, CellTable);
 [[nodiscard]] ListedTable listedAs(CellTable);
-// `kept`: a row that is typed in, which stays in sight whatever is looked for.
+// `kept`: a row being edited, which stays visible whatever the search.
 [[nodiscard]] RowOrder shownRows(const AppState&, CellTable, std::optional<int> kept);
-[[nodiscard]] RowOrder shownRows(const AppState&, CellTable); // with the field that is open
+[[nodiscard]] RowOrder shownRows(const AppState&, CellTable); // keeps the row of the open field
 
 [[nodiscard]] int rowsOf(const Truss&, CellTable); // without the new row
 [[nodiscard]] int columnsOf(CellTable);
 [[nodiscard]] bool canType(const Truss&, const Cell&);
-[[nodiscard]] bool isNumber(const Cell&);                                  // words otherwise
-[[nodiscard]] std::optional<double> cellNumber(const Truss&, const Cell&); // if one stands there
+[[nodiscard]] bool isNumber(const Cell&);                                  // else words
+[[nodiscard]] std::optional<double> cellNumber(const Truss&, const Cell&); // none if no number
 
-// What stands in the field when typing begins: numbers that read back the same.
+// The text of the field when typing begins; its numbers read back the same.
 [[nodiscard]] std::string cellText(const Truss&, const Cell&);
-// The same to look at: a true minus sign, six figures.
+// The text for display: a true minus sign, six figures.
 [[nodiscard]] std::string cellLook(const Truss&, const Cell&);
-// Fails with a sentence when the text can't be read. Whether the edit can be done is for apply.
+// Fails with a sentence when the text can't be read. Whether the edit is valid is for apply to
+// decide.
 [[nodiscard]] Outcome<Edit> cellEdit(const Truss&, const Cell&, const std::string& text);
-// By Tab, Shift-Tab and Enter, along the rows as they are shown; nothing at the ends of a table.
-// Rows made since the order was taken stand behind it.
+// The next cell by Tab, Shift-Tab or Enter, along the rows as they are shown; none at either end of
+// the table. Rows made since the order was taken come after it.
 [[nodiscard]] std::optional<Cell> cellAfter(const Truss&, const Cell&, FieldEnd, RowOrder);
 
-// As those who hear it are told: "joint C", "load 2", "a new member".
+// The row's name for a screen reader: "joint C", "load 2", "a new member".
 [[nodiscard]] std::string rowName(const Truss&, CellTable, int row);
 [[nodiscard]] std::string cellName(const Truss&, const Cell&);         // "x of joint C"
 [[nodiscard]] std::string cellNameWithUnit(const Truss&, const Cell&); // "x (m) of joint C"
-// Before the field of the inspector; empty: it has none for this cell.
+// The label of the field in the inspector; empty: it has no field for this cell.
 [[nodiscard]] std::string_view pickedName(const Truss&, const Cell&);
 
 } // namespace gusset

@@ -1,5 +1,5 @@
 #pragma once
-// The numbers by which members are checked, as fields that can be typed into.
+// The settings of the member checks, as fields that can be edited.
 
 #include "app/state/field_id.hpp"
 #include "core/outcome.hpp"
@@ -10,12 +10,13 @@
 
 namespace gusset {
 
-[[nodiscard]] const CheckNumber& checkNumberOf(const CheckField&); // of kCheckNumbers
-// What stands in the field when typing begins, and the same to look at. A limit of 0 is no limit,
-// and stands as nothing.
+[[nodiscard]] const CheckNumber& checkNumberOf(const CheckField&); // from kCheckNumbers
+// The text of the field when typing begins, and the text for display. A limit of 0 means no limit,
+// and both are empty.
 [[nodiscard]] std::string checkText(const Truss&, const CheckField&);
 [[nodiscard]] std::string checkLook(const Truss&, const CheckField&);
-// Fails with a sentence when the text can't be read. Nothing is what is usual; of a limit, none.
+// Fails with a sentence when the text can't be read. An empty text restores the default; for a
+// limit, it removes the limit.
 [[nodiscard]] Outcome<Edit> checkEdit(const Truss&, const CheckField&, const std::string& text);
 
 } // namespace gusset

@@ -1,5 +1,5 @@
 #pragma once
-// What the tables of columns are made of, for the files that hold them.
+// The parts that the tables of columns are built from, for the files that define them.
 
 #include "app/fields/columns.hpp"
 
@@ -33,7 +33,7 @@ int countOf(const Truss& truss) {
     return static_cast<int>((truss.*kList).size());
 }
 
-// The one in that row; in the row at the end a new one.
+// The item in that row; in the row past the end, a new one.
 template <auto kList>
 auto thingIn(const Truss& truss, int row) {
     const auto& things = truss.*kList;

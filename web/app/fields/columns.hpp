@@ -1,7 +1,7 @@
 #pragma once
-// The columns of the model's tables. What a cell holds, how a text that was typed into it is read,
-// what it is called on the page and by a screen reader: each stands once, here; cells, pasting, the
-// notebook's tables and the page's own follow.
+// The columns of the model's tables. What a cell holds, how typed text is read, and what the cell
+// is called on the page and by a screen reader are each defined once, here, for cells, pasting, the
+// notebook's tables and the page's own.
 
 #include "app/state/field_id.hpp"
 #include "core/outcome.hpp"
@@ -16,7 +16,7 @@
 
 namespace gusset {
 
-namespace column { // their places: a saved order of rows is known by them
+namespace column { // their positions: a saved row order refers to them
 inline constexpr int kJointLabel = 0;
 inline constexpr int kJointX = 1;
 inline constexpr int kJointY = 2;
@@ -24,8 +24,8 @@ inline constexpr int kMemberEnds = 0;
 inline constexpr int kSupportDirection = 1;
 inline constexpr int kSupportSettle = 2;
 inline constexpr int kSupportKind = 3;
-inline constexpr int kLoadFirst = 1;  // F_x, or the size
-inline constexpr int kLoadSecond = 2; // F_y, or the angle; of a chord load, per length
+inline constexpr int kLoadFirst = 1;  // F_x, or the magnitude
+inline constexpr int kLoadSecond = 2; // F_y, or the angle; for a chord load, per length
 inline constexpr int kLoadCase = 3;
 inline constexpr int kMaterialAlpha = 4;
 inline constexpr int kSectionMake = 2;
@@ -49,56 +49,56 @@ enum class ColumnUnit {
     KilogramsPerCubicMetre,
     MillionthsPerKelvin,
 };
-[[nodiscard]] std::string symbolOf(const Units&, ColumnUnit); // "" in plain numbers
+[[nodiscard]] std::string symbolOf(const Units&, ColumnUnit); // "" when the model has no units
 
-// Words where there is no number, and none where there is nothing.
+// Words if there is no number; an empty string if there is nothing.
 using CellValue = std::variant<std::string, double>;
 
 struct NotebookLook {
     std::string_view heading{};
     double least = 60; // CSS px
-    double share = 1;  // of the room that is left over
+    double share = 1;  // of the space left over
     bool namesUnit = true;
-    bool orders = true;   // its heading, pressed, orders the rows
-    bool atRight = false; // the heading, as over numbers
+    bool orders = true;   // pressing its heading sorts the rows
+    bool atRight = false; // the heading, as above numbers
 };
-// Row: see Cell. The text of numbers has points.
+// Row: see Cell. Numbers in the text have decimal points.
 using ReadCell = Outcome<Edit> (*)(const Truss&, int row, const std::string& text);
-// Of a row that is there.
+// Only for existing rows.
 using WriteCell = CellValue (*)(const Truss&, std::size_t row);
 using AskCell = bool (*)(const Truss&, std::size_t row);
 struct ColumnMore {
-    bool mayBeEmpty = false; // an empty text leaves it out of the model
-    std::string_view hint{}; // in the empty row at the end, which begins with columns that have one
-    std::string_view onPage{}; // its heading in the page's own tables, where that is not its name
+    bool mayBeEmpty = false;   // an empty text leaves it out of the model
+    std::string_view hint{};   // in the empty last row, which starts with the columns that have one
+    std::string_view onPage{}; // its heading in the page's own tables, if not its name
     bool isOnPage = true;
-    std::string_view picked{}; // its name in the inspector; none: it is not there
-    AskCell canType = nullptr; // none: in every row that is there
+    std::string_view picked{}; // its name in the inspector; empty: not shown there
+    AskCell canType = nullptr; // null: in every existing row
 };
 struct CellColumn {
-    std::string_view key;  // within the field's own
-    std::string_view name; // for those who hear it: "x" of joint C
+    std::string_view key;  // within the key of the field
+    std::string_view name; // for screen readers: "x" of joint C
     CellForm form = CellForm::Words;
     ColumnUnit unit = ColumnUnit::None;
     NotebookLook notebook{};
     WriteCell write = nullptr;
-    ReadCell read = nullptr; // none: it is not typed
+    ReadCell read = nullptr; // null: it can't be edited
     ColumnMore more{};
 };
 
 struct ModelTable {
-    std::string_view one;    // "joint": what a row is
+    std::string_view one;    // what one row is: "joint"
     std::string_view plural; // "Joints"
-    std::string_view find;   // the hint of the field by which rows are found
+    std::string_view find;   // the hint of the search field
     std::span<const CellColumn> columns;
-    std::span<const int> inNotebook;     // the columns in the order in which the notebook has them
-    int (*rows)(const Truss&) = nullptr; // without the new one
+    std::span<const int> inNotebook;     // the columns in the notebook's order
+    int (*rows)(const Truss&) = nullptr; // without the new row
     Edit (*remove)(int row) = nullptr;
 };
 inline constexpr std::size_t kCellTables = 6;
 
 [[nodiscard]] const ModelTable& modelTable(CellTable);
-// Precondition: the table has such a column.
+// Precondition: the table has this column.
 [[nodiscard]] const CellColumn& columnOf(const Cell&);
 
 } // namespace gusset

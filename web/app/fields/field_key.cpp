@@ -12,10 +12,10 @@
 namespace gusset {
 namespace {
 
-// Where a key has '#', a number of its field stands: its row and, behind it, its part.
+// Each '#' in a key stands for a number of its field: first its row, then its part.
 struct Key {
     std::string pattern;
-    FieldId field; // with zeros for these
+    FieldId field; // with zeros for these numbers
 };
 
 void addCells(std::vector<Key>& keys, CellTable table) {
@@ -103,7 +103,7 @@ std::array<int*, 2> numbersIn(FieldId& field) {
         field);
 }
 
-// Takes a number from the front; none, and nothing taken, where there is no plain one.
+// Takes a number from the front; takes nothing and returns none if there is no plain number.
 std::optional<int> takeWhole(std::string_view& text) {
     int number = -1;
     const auto read = std::from_chars(text.data(), text.data() + text.size(), number);
@@ -133,7 +133,7 @@ std::optional<FieldId> readAs(const Key& key, std::string_view text) {
     return text.empty() ? std::optional(field) : std::nullopt;
 }
 
-// A dimension's numbers have points: "board.dimension:x:1.5:4".
+// The numbers of a dimension have decimal points: "board.dimension:x:1.5:4".
 constexpr std::string_view kDimension = "board.dimension:";
 
 std::string keyOf(const Measured& measured) {

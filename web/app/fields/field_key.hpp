@@ -1,6 +1,6 @@
 #pragma once
-// A field as the page's scripts name it: "joint.3.x". They keep the text and hand it back; only
-// these two know what it means.
+// A field as the page's scripts name it: "joint.3.x". The scripts keep the text and return it; only
+// these two functions know what it means.
 
 #include "app/state/field_id.hpp"
 
@@ -11,7 +11,7 @@
 namespace gusset {
 
 [[nodiscard]] std::string keyOf(const FieldId&);
-// None: no field has this key. Whether its row or its case is there, the model knows.
+// None: no field has this key. Whether its row or its case exists is for the model to say.
 [[nodiscard]] std::optional<FieldId> fieldOf(std::string_view key);
 
 } // namespace gusset

@@ -15,7 +15,7 @@ struct Finish {
     const FieldDone& done;
     Actions& actions;
 
-    // Ends the field, unless another was begun since. False: the text was given up.
+    // Ends the field, unless another has been opened since. False: typing was cancelled.
     [[nodiscard]] bool isKept() const {
         if (!state.field.id || *state.field.id == done.field) {
             actions.push_back(EndField{});
@@ -23,7 +23,7 @@ struct Finish {
         return done.how != FieldEnd::GivenUp;
     }
 
-    // The model as it will be.
+    // Commits the edit and returns the model after it.
     [[nodiscard]] Truss commit(const Outcome<Edit>& edit) const {
         if (!commitOrSay(edit, actions)) {
             return state.truss;
@@ -59,8 +59,8 @@ struct Finish {
         return true;
     }
 
-    // What was typed is done along the rows as they are shown; the next cell, none where the row
-    // went away meanwhile.
+    // Commits the text along the rows as they are shown. Returns the next cell; none if the row has
+    // gone meanwhile.
     [[nodiscard]] std::optional<BeginField> goOnFrom(const Cell& cell) const {
         if (!isKept() || !canType(state.truss, cell)) {
             return std::nullopt;
@@ -78,7 +78,7 @@ struct Finish {
         return true;
     }
 
-    // The inspector has one row; Enter ends there.
+    // The inspector has only one row, so Enter ends there.
     bool operator()(const PickedCell& picked) const {
         const std::optional<BeginField> next = goOnFrom(picked.cell);
         const auto* cell = next ? std::get_if<Cell>(&next->field) : nullptr;
@@ -89,7 +89,7 @@ struct Finish {
         return true;
     }
 
-    // All rows are there, as drawn; the page itself finds the next cell.
+    // All rows are shown, in model order; the page itself finds the next cell.
     bool operator()(const PageCell& field) const {
         if (isKept() && canType(state.truss, field.cell)) {
             (void)commitCell(field.cell, asDrawn(state.truss, field.cell.table));

@@ -1,5 +1,5 @@
 #pragma once
-// The text of a field came back: what becomes of it.
+// What happens when the text of a field is returned.
 
 #include "app/fields/field.hpp"
 #include "app/state/action.hpp"
@@ -7,8 +7,8 @@
 namespace gusset {
 
 // Commits the edit that the text asks for or says why not, ends the field, and begins the next one.
-// False, and nothing done: of fields on the board, of what is done to all that is picked, and of
-// those that a panel keeps to itself.
+// Does nothing and returns false for fields on the board, fields for all selected things, and
+// fields that a panel handles itself.
 bool finishField(const AppState&, const FieldDone&, Actions&);
 
 } // namespace gusset

@@ -31,7 +31,7 @@ std::optional<double> factorOf(const Combination& combination, const std::string
     return std::nullopt;
 }
 
-// −0 is no answer to "how much".
+// Avoids −0.
 double turned(double force) { return force == 0 ? 0 : -force; }
 
 std::optional<double> axleNumber(const MovingLoad& load, const ListField& field) {
@@ -71,7 +71,7 @@ std::string nameIn(const Truss& truss, const ListField& field) {
     return field.kind == ListFieldKind::MovingName ? truss.moving[row].id : "";
 }
 
-// Every case with a factor of one, to be altered.
+// Every case with a factor of one, to be edited.
 Combination fullCombination(const Truss& truss, const std::string& name) {
     Combination combination;
     combination.id = name;
@@ -118,7 +118,7 @@ Outcome<Edit> withMoving(const Truss& truss, int row, MovingLoad load) {
     return Edit(SetMovingLoads{all});
 }
 
-// A new axle has the force of the one before, which is most often so.
+// A new axle gets the force of the one before, the most common case.
 Outcome<Edit> editAxle(const Truss& truss, const ListField& field, const std::string& text) {
     const bool at = field.kind == ListFieldKind::AxleAt;
     const Outcome<double> number =

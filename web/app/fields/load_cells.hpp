@@ -1,6 +1,6 @@
 #pragma once
-// Combinations of load cases, and loads that move, as fields that can be typed into: what a field
-// holds, what it is called, and what edit a typed text asks for.
+// Load combinations and moving loads as fields that can be edited: what a field holds, what it is
+// called, and the edit that a typed text asks for.
 
 #include "app/fields/field.hpp"
 #include "app/state/field_id.hpp"
@@ -15,18 +15,18 @@
 namespace gusset {
 
 [[nodiscard]] bool canType(const Truss&, const ListField&);
-// What stands in the field when typing begins, and the same to look at.
+// The text of the field when typing begins, and the text for display.
 [[nodiscard]] std::string listText(const Truss&, const ListField&);
 [[nodiscard]] std::string listLook(const Truss&, const ListField&);
 // Fails with a sentence when the text can't be read. Precondition: canType.
 [[nodiscard]] Outcome<Edit> listEdit(const Truss&, const ListField&, const std::string& text);
-// The next field by Tab and Enter among those of one combination or one moving load.
+// The next field by Tab or Enter among those of one combination or one moving load.
 [[nodiscard]] std::optional<ListField> listFieldAfter(const Truss&, const ListField&, FieldEnd);
-// For those who hear it: "force of axle 2 of moving load crane".
+// For screen readers: "force of axle 2 of moving load crane".
 [[nodiscard]] std::string listName(const Truss&, const ListField&);
 
-// A moving load of one axle on a path, with a name that is free and a force like those that the
-// model has.
+// A moving load of one axle on a path, with an unused name and a force similar to those in the
+// model.
 [[nodiscard]] Edit addMovingLoad(const Truss&, const std::vector<JointId>& path);
 [[nodiscard]] Edit removeMovingLoad(const Truss&, int row);
 // Precondition: the load has another axle, or a spread load.

@@ -15,7 +15,7 @@ double sizeToBeginWith(const Truss& truss) {
     return 10;
 }
 
-// The number of a load that stands in that column; null: none does.
+// The number of a load in that column; null: none.
 template <class AnyLoad>
 auto numberIn(AnyLoad& load, int column) -> decltype(&std::get<JointForce>(load.what).fx) {
     const bool first = column == column::kLoadFirst;
@@ -62,7 +62,7 @@ Outcome<Edit> readLoadNumber(const Truss& truss, int row, const std::string& tex
         *numberIn(load, kColumn) = number.value();
         return Edit(SetLoad{id, load});
     }
-    // "5 @ 30°" or "3, -4" in either cell gives the whole force.
+    // "5 @ 30°" or "3, -4" in either cell sets the whole force.
     const Outcome<TypedVector> whole = readForceVector(text, truss.units.force);
     if (!whole || !jointOf(load).valid()) {
         return number.issues();

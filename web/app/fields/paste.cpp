@@ -18,7 +18,8 @@ std::vector<std::string> parted(const std::string& text, char sign) {
     return parts;
 }
 
-// A new joint begins with its place and is named after it, any other thing begins with its name.
+// A row starts with the name, except for a new joint: that starts with its position and is named
+// afterwards.
 Outcome<Truss> pasteRow(Truss truss, const Cell& from, const std::string& line) {
     std::vector<std::string> texts = parted(line, '\t');
     std::vector<int> columns;
@@ -47,7 +48,7 @@ Outcome<Truss> pasteRow(Truss truss, const Cell& from, const std::string& line) 
     return truss;
 }
 
-// The rows that are shown from there on.
+// The rows shown from there on.
 std::vector<int> rowsFrom(const RowOrder& order, int row) {
     return {std::find(order.begin(), order.end(), row), order.end()};
 }

@@ -1,5 +1,5 @@
 #pragma once
-// Rows copied from a spreadsheet: cells parted by tabs, rows by line ends.
+// Rows copied from a spreadsheet: cells separated by tabs, rows by line ends.
 
 #include "app/fields/cells.hpp"
 
@@ -7,10 +7,10 @@ namespace gusset {
 
 [[nodiscard]] bool looksLikeRows(const std::string& text);
 
-// Lays the rows over the table with their top left at `from`; rows past the end make new things. A
-// row of headings at the top is left out. They follow the order in which the table is shown; while
-// it shows only some of its rows, more than these are refused. Fails with the first cell that can't
-// be read or done, and its row.
+// Writes the rows over the table with their top left cell at `from`; rows past the end make new
+// items. A heading row at the top is skipped. The rows follow the order in which the table is
+// shown; while a search hides some of its rows, more rows than are shown are refused. Fails at the
+// first cell that can't be read or applied, and names its row.
 [[nodiscard]] Outcome<Truss> pasteRows(Truss, const Cell& from, const std::string& text,
                                        const RowOrder& order);
 

@@ -1,4 +1,4 @@
-// The tables of what members are made of: materials and sections.
+// The tables of materials and sections.
 #include "app/fields/cell_text.hpp"
 #include "app/fields/column_parts.hpp"
 #include "model/catalogue/section_properties.hpp"
@@ -83,7 +83,7 @@ constexpr std::array kSectionColumns{
                writeWords<&Truss::sections, &Section::material>,
                readSectionWords<&Section::material>, {.mayBeEmpty = true}),
     numbersColumn("make", "made as", ColumnUnit::None, {"made as", 118, 3}, writeMake, readMake),
-    // Follows from how it is made.
+    // Follows from the dimensions.
     numberColumn("area", "area", ColumnUnit::Area, {"A", 62, 0.6}, writeArea, nullptr,
                  {.isOnPage = false}),
 };

@@ -1,6 +1,6 @@
 #pragma once
-// What stands in a field when typing begins: it reads back the same, and is written with the
-// class's sign of decimals.
+// The text of a field when typing begins: it reads back the same, and uses the class's decimal
+// sign.
 
 #include "model/truss/truss.hpp"
 
@@ -9,12 +9,13 @@
 namespace gusset {
 
 [[nodiscard]] std::string typedNumber(const Truss&, double value);
-// Several numbers, "0, -5" or "A 1200, r 25": where a comma is the sign of decimals, a semicolon
-// parts them.
+// Several numbers, "0, -5" or "A 1200, r 25": where a comma is the decimal sign, a semicolon
+// separates them.
 [[nodiscard]] std::string typedNumbers(const Truss&, std::string withPoints);
 
-// A text that came back, for the readers of numbers (model/quantity/quantity_input): they ask back
-// where a comma might part thousands, as in 1,234, but a class that writes commas means decimals.
+// Returned text, for the readers of numbers (model/quantity/quantity_input): they ask back where a
+// comma might separate thousands, as in 1,234, but in a class that writes decimal commas it is a
+// decimal.
 [[nodiscard]] std::string withPoints(const Truss&, std::string typed);
 
 } // namespace gusset

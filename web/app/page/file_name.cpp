@@ -11,7 +11,8 @@ namespace gusset {
 namespace {
 
 // Microsoft, "Naming Files, Paths, and Namespaces": these characters, names that end in a space or
-// a full stop, and the names of devices, whatever ending follows. The slash and NUL are POSIX's.
+// a full stop, and device names, whatever extension follows. The slash and NUL are forbidden by
+// POSIX.
 constexpr std::string_view kForbidden = "<>:\"/\\|?*";
 constexpr std::array<std::string_view, 4> kDevices{"CON", "PRN", "AUX", "NUL"};
 
@@ -37,7 +38,7 @@ bool isForbidden(const Character& character) {
             kForbidden.find(static_cast<char>(character.code)) != kForbidden.npos);
 }
 
-// With a hyphen for each run of what is forbidden.
+// With a hyphen in place of each run of forbidden characters.
 std::string allowed(std::string_view title) {
     std::string name;
     while (!title.empty()) {
@@ -52,7 +53,7 @@ std::string allowed(std::string_view title) {
     return name;
 }
 
-// At the start of a character, so that none is cut in two.
+// Cuts at the start of a character, so that none is split.
 std::string_view cutTo(std::string_view name, std::size_t most) {
     std::size_t size = std::min(name.size(), most);
     while (size > 0 && size < name.size() &&
@@ -62,7 +63,8 @@ std::string_view cutTo(std::string_view name, std::size_t most) {
     return name.substr(0, size);
 }
 
-// Neither hidden by a first full stop nor ending as a file name may not, nor in a hyphen of ours.
+// Strips a leading full stop, which would hide the file, forbidden endings, and a hyphen put in
+// here.
 std::string_view trimmed(std::string_view name) {
     const std::size_t first = name.find_first_not_of(" .-");
     if (first == name.npos) {

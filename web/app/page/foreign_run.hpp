@@ -1,6 +1,6 @@
 #pragma once
-// Words in letters that the embedded typefaces lack, as the browser sets them: plain data between
-// the page's text and the seam to the browser.
+// Words in letters that the embedded typefaces lack, as the browser draws them: plain data between
+// the page's text and the interface to the browser.
 
 #include <string_view>
 #include <vector>
@@ -8,14 +8,14 @@
 namespace gusset {
 
 struct RunLook {
-    double size = 16; // device px of an em
+    double size = 16; // device px per em
     bool strong = false;
     bool italic = false;
 };
-// Shares of ink, 0 to 255, row by row; empty where nothing can be drawn.
+// Coverage, 0 to 255, row by row; empty if nothing can be drawn.
 struct RunPicture {
     int width = 0;  // device px
-    int height = 0; // as drawRun was told
+    int height = 0; // as passed to drawRun
     std::vector<unsigned char> ink{};
 };
 struct RunPaper {

@@ -10,7 +10,7 @@
 namespace gusset {
 namespace {
 
-// A browser lays out this many within a second; hundreds of thousands would stop the page for a
+// A browser lays out this many within a second; hundreds of thousands would block the page for a
 // minute.
 constexpr int kMostRows = 5000;
 
@@ -19,7 +19,7 @@ struct PageButton {
     std::string key;
     std::string text; // what it holds or sends
     std::string look;
-    std::string name; // for those who hear it
+    std::string name; // for screen readers
 };
 
 std::string buttonHtml(const PageButton& button) {
@@ -90,7 +90,7 @@ std::string tableOf(const Truss& truss, CellTable table) {
     for (const CellColumn& column : of.columns) {
         html += column.more.isOnPage ? headingHtml(truss, column) : "";
     }
-    html += "<td></td></tr></thead>\n<tbody>\n"; // the buttons that remove need no heading
+    html += "<td></td></tr></thead>\n<tbody>\n"; // the column of remove buttons needs no heading
     const int rows = rowsOf(truss, table);
     const int shown = std::min(rows, kMostRows);
     for (int row = 0; row < shown; ++row) {

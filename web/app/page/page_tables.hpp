@@ -1,6 +1,6 @@
 #pragma once
 // The model's tables in the page around the board, to be read and edited without the drawing: each
-// cell that can be typed is a button with its text, which site/page_tables.js turns into an input
+// cell that can be edited is a button with its text, which site/page_tables.js turns into an input
 // when it is pressed. What was typed or pressed comes back as a field.
 
 #include "model/truss/truss.hpp"

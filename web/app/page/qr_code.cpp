@@ -8,7 +8,7 @@
 namespace gusset {
 namespace {
 
-// 117 modules a side, 1,273 bytes. Practice: phones begin to fail on finer codes.
+// 117 modules a side, 1,273 bytes. In practice phones begin to fail on finer codes.
 constexpr int kLargestVersion = 25;
 constexpr int kPixelsOfModule = 6;
 
@@ -16,8 +16,8 @@ using Buffer = std::array<std::uint8_t, qrcodegen_BUFFER_LEN_FOR_VERSION(kLarges
 
 } // namespace
 
-// Level L, and a stronger one where the same size has room for it: a screen is neither torn nor
-// stained, and larger modules help more.
+// Level L, or a stronger one if it fits in the same size: a screen is neither torn nor stained, and
+// larger modules help more.
 std::optional<QrCode> qrCodeOf(std::string_view text) {
     Buffer work{};
     Buffer code{};

@@ -10,15 +10,15 @@ namespace gusset {
 
 struct QrCode {
     int side = 0;           // modules
-    std::vector<bool> dark; // by rows from the top, side · side of them
+    std::vector<bool> dark; // row by row from the top, side · side of them
 };
 
-// Modules of light around the code that a reader needs (ISO/IEC 18004, 6.3.8).
+// Width in modules of the light margin that a reader needs around the code (ISO/IEC 18004, 6.3.8).
 inline constexpr int kQuietModules = 4;
 
-// None for a text that needs a larger code than a phone's camera reads with ease from a screen.
+// None for a text that needs a code larger than a phone's camera reads easily from a screen.
 [[nodiscard]] std::optional<QrCode> qrCodeOf(std::string_view text);
-// As SVG that stands alone, black on white in every theme: what cameras expect.
+// As a standalone SVG, black on white in every theme, as cameras expect.
 [[nodiscard]] std::string qrCodeSvg(const QrCode&);
 
 } // namespace gusset

@@ -40,7 +40,7 @@ std::string linesOf(const std::vector<std::string>& texts) {
     return html;
 }
 
-// Without numbers, so that these tables are not made again in every frame.
+// Without numbers, so that these tables are not remade in every frame.
 std::string atWork(const PhraseBook& book, Phrase<> what) {
     return line(sayPlain(book, phrase::kJobAtWork, {{"what", say(book, what)}}));
 }

@@ -1,5 +1,5 @@
 #pragma once
-// What a panel or a tool asks for. `update` carries a list of them out, in order, once a frame.
+// What a panel or a tool asks for. `update` carries out a list of them, in order, once a frame.
 
 #include "app/state/state.hpp"
 #include "core/one_of.hpp"
@@ -16,10 +16,10 @@ namespace gusset {
 struct Commit { // an edit that goes into the history
     Edit edit;
 };
-struct ShowEdit { // during a gesture: committed + edit is shown, nothing recorded
+struct ShowEdit { // during a gesture: shown on top of the committed model, not recorded
     Edit edit;
 };
-struct EndGesture { // keep: what was shown last is committed as one entry
+struct EndGesture { // keep: what was last shown is committed as one entry
     bool keep = true;
 };
 struct SetGesture {
@@ -57,7 +57,7 @@ struct SetCamera {
 };
 struct ZoomToFit {};
 // One setting of the view, the notebook or its influence lines: `Set{&View::showForces, true}`.
-// What else was changed in the same frame stays.
+// Other changes made in the same frame are kept.
 template <class Owner, class Value>
 struct Set {
     Value Owner::*setting;
@@ -102,8 +102,8 @@ using ActionKind = std::variant<
     Set<InfluenceView, std::optional<double>>, SetListing, SetMotion, BeginField, EndField,
     SetChoice, Say, OpenText>;
 
-// One of these, shared since nothing changes it. Like an Edit it is made and taken apart in one
-// source alone.
+// One of these, shared since it never changes. Like Edit, its special members are in one source
+// file only.
 class Action {
 public:
     template <class Kind>
@@ -120,7 +120,7 @@ private:
 };
 using Actions = std::vector<Action>;
 
-// Opens the notebook at a page; of the working, at its first step.
+// Opens the notebook at a page; the working at its first step.
 void turnTo(NotebookTab, Actions&);
 void turnTo(WorkingPage, Actions&);
 

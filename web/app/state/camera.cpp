@@ -10,12 +10,12 @@ namespace gusset {
 
 namespace {
 
-// CSS px a length unit. Wide enough for a truss of 1 mm written in metres and one of 10 km written
-// in millimetres; narrow enough that pixels times scale never overflow.
+// CSS px per length unit. Wide enough for a truss of 1 mm in metres and one of 10 km in
+// millimetres; narrow enough that pixels times scale never overflow.
 constexpr double kLeastScale = 1e-6;
 constexpr double kGreatestScale = 1e8;
 
-constexpr double kGridApart = 24; // CSS px: closer lines would be a grey tone
+constexpr double kGridApart = 24; // CSS px: closer lines would look like a grey tone
 
 Vec2 freeMiddle(const Camera& camera) {
     return {0.5 * (camera.size.x - camera.coverRight),
@@ -29,20 +29,20 @@ Vec2 freeSize(const Camera& camera) {
 
 double boundedScale(double scale) { return std::clamp(scale, kLeastScale, kGreatestScale); }
 
-// The camera with its centre moved so that `world` is seen at `pixel`.
+// The camera with its centre moved so that `world` appears at `pixel`.
 Camera holding(Camera camera, Vec2 world, Vec2 pixel) {
     camera.centre = camera.centre + world - toWorld(camera, pixel);
     return camera;
 }
 
-// What must stay free around the truss for labels, loads, reactions and dimensions; less on a small
-// board, where some of these are left out.
+// The space to keep free around the truss for labels, loads, reactions and dimensions; less on a
+// small board, where some of these are left out.
 struct Margins {
     double left, right, top, bottom;
 };
 Margins marginsFor(Vec2 free) {
     constexpr Margins kFull{130, 95, 90, 150};
-    constexpr double kMost = 0.6; // of the board; the drawing has the rest
+    constexpr double kMost = 0.6; // of the board; the rest is for the drawing
     const double wide =
         std::min(std::clamp(free.x / 700, 0.4, 1.0), kMost * free.x / (kFull.left + kFull.right));
     const double high =
@@ -50,7 +50,7 @@ Margins marginsFor(Vec2 free) {
     return {wide * kFull.left, wide * kFull.right, high * kFull.top, high * kFull.bottom};
 }
 
-// Twelve metres by six, in units of length.
+// Twelve metres by six, in length units.
 Vec2 sheetToBeginOn(LengthUnit unit) {
     const double across = 12 / toMetre(unit);
     return {across, across / 2};
@@ -87,7 +87,7 @@ Camera pinch(const Camera& camera, Vec2 fromA, Vec2 fromB, Vec2 toA, Vec2 toB) {
     const double after = length(toB - toA);
     const Vec2 kept = toWorld(camera, 0.5 * (fromA + fromB));
     Camera moved = camera;
-    if (before > 1 && after > 1) { // two fingers on one spot give no ratio
+    if (before > 1 && after > 1) { // two fingers at the same point give no ratio
         moved.scale = boundedScale(camera.scale * after / before);
     }
     return holding(moved, kept, 0.5 * (toA + toB));
@@ -119,7 +119,7 @@ Extent boardExtent(const Truss& truss) {
     }
     Extent box = extent(truss);
     const Vec2 size = box.high - box.low;
-    if (size.x == 0 && size.y == 0) { // one joint: keep the same sheet around it
+    if (size.x == 0 && size.y == 0) { // a single joint: centre the same sheet on it
         const Vec2 half = 0.5 * sheetToBeginOn(truss.units.length);
         return {box.low - half, box.high + half};
     }
@@ -130,7 +130,7 @@ double gridStepFor(const Camera& camera) {
     const double least = kGridApart / camera.scale;
     const double decade = std::pow(10, std::floor(std::log10(least)));
     for (const double multiple : {1.0, 2.0, 5.0}) {
-        // The hair keeps a step that is meant to be exactly wide enough.
+        // The tolerance keeps a step that is meant to be exactly wide enough.
         if (multiple * decade >= least * (1 - kHair)) {
             return multiple * decade;
         }

@@ -1,6 +1,6 @@
 #pragma once
-// Which field is typed into, of all that the page has. The scripts of the page know a field by a
-// text, which fields/field_key alone writes and reads.
+// Which of the page's fields is being edited. The page's scripts identify a field by a text, which
+// only fields/field_key writes and reads.
 
 #include "app/state/listing.hpp"
 #include "core/ids.hpp"
@@ -11,9 +11,9 @@
 namespace gusset {
 
 enum class CellTable { Joints, Members, Supports, Loads, Materials, Sections };
-struct Cell { // of the model's tables as the notebook has them
+struct Cell { // of the model's tables in the notebook
     CellTable table = CellTable::Joints;
-    int row = 0;    // of the vector in Truss; one past its end: the new row
+    int row = 0;    // index into the vector in Truss; one past the end: the new row
     int column = 0; // of modelTable (fields/columns)
 
     friend bool operator==(const Cell&, const Cell&) = default;
@@ -28,7 +28,7 @@ struct PageCell { // the same cell in the page's own tables
 
     friend bool operator==(const PageCell&, const PageCell&) = default;
 };
-enum class RowPress { Remove, ChangeKind }; // of a support: from pin to roller or back
+enum class RowPress { Remove, ChangeKind }; // ChangeKind: of a support, pin to roller or back
 struct PageRow {                            // a button of the page's own tables
     CellTable table = CellTable::Joints;
     int row = 0;
@@ -39,45 +39,45 @@ struct PageRow {                            // a button of the page's own tables
 
 enum class TitleField { Header, Page };
 
-// Combinations of load cases, and loads that move.
+// Load combinations and moving loads.
 enum class ListFieldKind {
     CombinationName,
-    Factor, // of a case in a combination; empty: the case has no part in it
+    Factor, // of a case in a combination; empty: the case is not in it
     MovingName,
     AxleAt,       // length units behind the first axle
     AxleForce,    // force units, positive down, as axle loads are given
-    SpreadForce,  // of a spread load, per unit of length, positive down; empty: none
-    SpreadLength, // length units; empty: as long as is worst
+    SpreadForce,  // of a spread load, per unit length, positive down; empty: none
+    SpreadLength, // length units; empty: the worst length
 };
 struct ListField {
     ListFieldKind kind = ListFieldKind::CombinationName;
-    int row = 0;  // of the combination or the moving load; one past the end of combinations: new
-    int part = 0; // of the case (see caseNames) or the axle; one past the end of axles: new
+    int row = 0;  // of the combination or moving load; one past the last combination: a new one
+    int part = 0; // of the case (see caseNames) or axle; one past the last axle: a new one
 
     friend bool operator==(const ListField&, const ListField&) = default;
 };
 
-struct CheckField { // a number by which members are checked
+struct CheckField { // a setting of the member checks
     double CheckSettings::*number = nullptr;
 
     friend bool operator==(const CheckField&, const CheckField&) = default;
 };
-struct SearchField { // what is looked for in a table of the notebook
+struct SearchField { // the text searched for in a table of the notebook
     ListedTable table = ListedTable::Forces;
 
     friend bool operator==(const SearchField&, const SearchField&) = default;
 };
-enum class SeveralKind { Move, Copy, Turn, Repeat, Warm }; // done to all that is picked
-enum class StarterSize { Span, Rise, Load };               // of a usual form to begin with
-enum class LinkField { Open };                             // a link that is pasted
+enum class SeveralKind { Move, Copy, Turn, Repeat, Warm }; // applies to everything selected
+enum class StarterSize { Span, Rise, Load };               // of a standard form to start from
+enum class LinkField { Open };                             // a link to be pasted
 
 // On the board itself.
-struct LoadField { // a load's force, beside its arrow
+struct LoadField { // the force of a load, beside its arrow
     LoadId load;
 
     friend bool operator==(const LoadField&, const LoadField&) = default;
 };
-// The distance between two levels of joints that a dimension line gives.
+// The distance between two levels of joints, as a dimension line shows it.
 struct Measured {
     bool upright = false; // along y, else along x
     double from = 0;      // length units, from < to
@@ -85,7 +85,7 @@ struct Measured {
 
     friend bool operator==(const Measured&, const Measured&) = default;
 };
-enum class MemberEndField { Drawing, Drawn }; // of the member in hand, of the one drawn last
+enum class MemberEndField { Drawing, Drawn }; // of the member being drawn, of the one drawn last
 
 using FieldId = std::variant<TitleField, Cell, PickedCell, PageCell, PageRow, ListField, CheckField,
                              SearchField, SeveralKind, StarterSize, LinkField, LoadField, Measured,

@@ -1,5 +1,5 @@
 #pragma once
-// Undo and redo to the beginning: snapshots, since models are small and a snapshot is always right.
+// Undo and redo, unlimited: snapshots, since models are small and a snapshot is always right.
 
 #include "model/truss/truss.hpp"
 
@@ -11,21 +11,22 @@ namespace gusset {
 
 class History {
 public:
-    // Keeps the model as it was before a change called `label`; forgets what was undone.
+    // Keeps the model as it was before a change called `label`; discards what was undone.
     void record(std::string label, Truss before);
 
-    // The model to go back to, or on to; `now` is kept for the other way. Nothing at either end.
+    // The model to go back or forward to; `now` is kept for the opposite direction. None at either
+    // end.
     [[nodiscard]] std::optional<Truss> undo(Truss now);
     [[nodiscard]] std::optional<Truss> redo(Truss now);
 
     [[nodiscard]] std::string undoLabel() const; // empty: nothing to undo
     [[nodiscard]] std::string redoLabel() const;
 
-    struct Entry { // a change by its name and the model on the other side of it
+    struct Entry { // the name of a change and the model on the other side of it
         std::string label;
         Truss truss;
     };
-    // Oldest first; the last is the next to be undone, or redone. For saving.
+    // Oldest first; the last is the next to be undone or redone. For saving.
     [[nodiscard]] const std::vector<Entry>& past() const { return past_; }
     [[nodiscard]] const std::vector<Entry>& future() const { return future_; }
     [[nodiscard]] static History restored(std::vector<Entry> past, std::vector<Entry> future);

@@ -7,16 +7,16 @@ namespace gusset {
 namespace {
 
 constexpr double kHeaderHeight = 52;
-constexpr double kStripHeight = 60;     // a row of touch targets and the air around it
-constexpr double kStripWidth = 440;     // of the tools, where there is room,
+constexpr double kStripHeight = 60;     // a row of touch targets with its margins
+constexpr double kStripWidth = 440;     // of the tools, if there is room,
 constexpr double kLargeStrip = 600;     // and in large type
 constexpr double kStripMargin = 8;      // between the strip and the edge
-constexpr double kLeastColumn = 260;    // a notebook narrower than this can't hold a table
-constexpr double kLargestColumn = 0.45; // share of the page's width; all of it when presenting
-constexpr double kLeastSheet = 0.18;    // share of the page's height
+constexpr double kLeastColumn = 260;    // a narrower notebook can't hold a table
+constexpr double kLargestColumn = 0.45; // fraction of the page's width; all of it when presenting
+constexpr double kLeastSheet = 0.18;    // fraction of the page's height
 constexpr double kLargestSheet = 0.85;
-constexpr double kLowPage = 340;         // with a sheet, header and tools it has no board left
-constexpr double kLeastLyingPhone = 560; // a phone on its side has room beside, not below
+constexpr double kLowPage = 340; // lower than this, the sheet, header and tools leave no board
+constexpr double kLeastLyingPhone = 560; // a phone in landscape has room beside, not below
 
 bool isNarrow(Vec2 page) {
     const bool lying = page.x > page.y && page.x >= kLeastLyingPhone;

@@ -1,6 +1,7 @@
 #pragma once
-// Where things stand on the page, in CSS pixels: the board everywhere, the notebook as a column at
-// the right or a sheet at the bottom, the tools in a strip within thumb reach at the bottom edge.
+// Where things are on the page, in CSS pixels: the board everywhere, the notebook as a column on
+// the right or a sheet at the bottom, the tools in a strip within reach of the thumb at the bottom
+// edge.
 
 #include "app/state/state.hpp"
 #include "core/vec2.hpp"
@@ -21,32 +22,32 @@ struct Viewport {
     bool dark = false;
     bool highContrast = false;
     bool reducedMotion = false;
-    bool coarse = false; // fingers rather than a mouse: pointer: coarse
+    bool coarse = false; // fingers rather than a mouse (CSS `pointer: coarse`)
 };
 
 inline constexpr double kTouchTarget = 44;  // smallest side of anything to be touched
-inline constexpr double kHintHeight = 28;   // the line over the tools that says what one does
-inline constexpr double kNarrowBelow = 700; // page width under which the notebook is a sheet
+inline constexpr double kHintHeight = 28;   // the line above the tools that says what a tool does
+inline constexpr double kNarrowBelow = 700; // page width below which the notebook is a sheet
 
-// Not `Layout`: that is how a model file is set out (exchange/json/json_text).
+// Not `Layout`, which is the layout of a model file (exchange/json/json_text).
 struct PageLayout {
     bool narrow = false;
     Rect notebook; // size 0 when closed
-    Rect tools;    // the strip, at the bottom of the free board; width 0 under a notebook alone
-    Rect header;   // title, undo, redo, share
+    Rect tools;  // the strip at the bottom of the free board; width 0 if only the notebook is shown
+    Rect header; // title, undo, redo, share
 
     friend bool operator==(const PageLayout&, const PageLayout&) = default;
 };
 
-// A page that is low and narrow, as one enlarged four times is: either the board or the notebook,
-// which then takes all that the header leaves.
+// A page that is both short and narrow, such as one zoomed to 400 %, shows either the board or the
+// notebook, which then takes everything below the header.
 [[nodiscard]] bool hasRoomForOneOnly(const Viewport&);
-// CSS px between the notebook's edges and what stands in it, left and right.
+// CSS px between the notebook's edges and its contents, left and right.
 [[nodiscard]] double notebookMargin(const PageLayout&);
-// And what is left between them for a drawing.
+// The width left between the margins for a drawing.
 [[nodiscard]] double columnWidth(const PageLayout&);
 [[nodiscard]] PageLayout layoutFor(const Viewport&, const NotebookState&, bool presenting = false);
-// The camera with its covers set so that "the free part of the board" is right.
+// The camera with its covers set, so that "the free part of the board" is right.
 [[nodiscard]] Camera withLayout(const Camera&, const Viewport&, const PageLayout&);
 
 } // namespace gusset

@@ -7,7 +7,7 @@ namespace {
 
 bool isDigit(char c) { return c >= '0' && c <= '9'; }
 
-// The figures that a text goes on with, without leading zeros; they are taken from it.
+// Removes the leading digits from the text and returns them without leading zeros.
 std::string_view takeFigures(std::string_view& text) {
     std::size_t end = 0;
     while (end < text.size() && isDigit(text[end])) {
@@ -19,7 +19,7 @@ std::string_view takeFigures(std::string_view& text) {
     return figures;
 }
 
-// What is compared of a text: lower case, without blanks and any of the dashes that join names.
+// The part of a text that is compared: lower case, without blanks or the dashes that join names.
 std::string bare(std::string_view text) {
     constexpr std::string_view kDashes[] = {"–", "−", "-", " ", "\u2009"};
     std::string kept;

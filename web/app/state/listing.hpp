@@ -1,6 +1,6 @@
 #pragma once
-// A table as its reader wants it: ordered by one of its columns, and only the rows that name what
-// is looked for. A way of looking: neither the model nor the results change.
+// A table as its reader wants it: sorted by one of its columns, and only the rows whose names match
+// a search. It is only a view: neither the model nor the results change.
 
 #include <functional>
 #include <optional>
@@ -28,14 +28,14 @@ enum class ListedTable {
 inline constexpr std::size_t kListedTables = 13;
 
 struct Listing {
-    std::optional<int> column{}; // that orders; none: as drawn
-    bool falling = false;        // else rising
-    std::string words{};         // rows that don't hold them are left out; empty: all rows
+    std::optional<int> column{}; // to sort by; none: as drawn
+    bool falling = false;        // descending; else ascending
+    std::string words{};         // rows without them are left out; empty: all rows
 
     friend bool operator==(const Listing&, const Listing&) = default;
 };
 
-// What a cell is ordered by: its number, or its words where it has none.
+// What a cell is sorted by: its number, or its words if it has none.
 struct SortKey {
     std::optional<double> number{};
     std::string words{};
@@ -43,20 +43,20 @@ struct SortKey {
 
 struct ListedRows {
     int count = 0;
-    std::vector<int> named{}; // the columns in which words are looked for
+    std::vector<int> named{}; // the columns that are searched
     std::function<SortKey(int row, int column)> key{};
     std::function<bool(int row)> wanted{}; // none: every row
-    std::optional<int> kept{};             // stays whatever is looked for: it is being typed in
+    std::optional<int> kept{};             // stays whatever the search: it is being edited
 };
 
-// Row numbers in the order of showing. Rows that are alike stay as drawn; cells with nothing in
-// them come last either way.
+// Row indices in the order shown. Equal rows stay as drawn; empty cells come last in either
+// direction.
 [[nodiscard]] std::vector<int> listed(const Listing&, const ListedRows&);
-// Its heading was pressed: one way, then the other, then as drawn again.
+// After a press on its heading: one direction, then the other, then as drawn again.
 [[nodiscard]] Listing withHeadingPressed(Listing, int column, bool fallsFirst);
-// Figures within words count as numbers: J2 stands before J10.
+// Digits within words count as numbers: J2 comes before J10.
 [[nodiscard]] bool namesBefore(std::string_view, std::string_view);
-// Capitals of the Latin alphabet, blanks and dashes don't matter: "a-b" finds AB and A–B.
+// Ignores the case of Latin letters, blanks and dashes: "a-b" finds AB and A–B.
 [[nodiscard]] bool holdsWords(std::string_view text, std::string_view words);
 
 } // namespace gusset

@@ -14,11 +14,11 @@ namespace gusset {
 
 namespace {
 
-// Lines "key value", and blocks "key length rest-of-line" with so many bytes on the lines below.
-// The first line: mark, bytes that follow it, checksum of these.
+// Lines "key value", and blocks "key length rest-of-line" followed by that many bytes. The first
+// line: marker, number of bytes after it, their checksum.
 constexpr std::string_view kMark = "gusset-session 1 ";
 
-// FNV-1a, 64 bits (Fowler, Noll and Vo, 1991): tells accidents, not attacks.
+// FNV-1a, 64 bits (Fowler, Noll and Vo, 1991): detects accidents, not attacks.
 std::uint64_t checksum(std::string_view text) {
     std::uint64_t sum = 14695981039346656037u;
     for (const char c : text) {
@@ -59,7 +59,7 @@ std::optional<double> readReal(std::string_view text) {
     return bits && finite ? std::optional<double>(value) : std::nullopt;
 }
 
-// Both name the same fields, in eachField: what one writes the other reads.
+// Both list the same fields, through eachField: what one writes, the other reads.
 struct FieldWriter {
     std::string text;
 
@@ -76,7 +76,7 @@ struct FieldWriter {
     }
 };
 
-struct FieldReader { // of one line; leaves alone what it can't read
+struct FieldReader { // reads one line; leaves unchanged what it can't read
     std::string_view key;
     std::string_view value;
 
@@ -101,7 +101,7 @@ struct FieldReader { // of one line; leaves alone what it can't read
     }
 };
 
-// How tables are ordered; what was looked for in them is for the moment.
+// How tables are sorted; searches are not saved.
 template <class Fields, class Listings>
 void eachOrder(Fields& fields, Listings& listings) {
     for (std::size_t i = 0; i < listings.size(); ++i) {
@@ -150,7 +150,7 @@ std::string block(std::string_view key, std::string_view label, const Truss& tru
     return head.text + model + "\n";
 }
 
-// The nearest steps first, as many as there is room for; written so that the nearest stands first.
+// Undo steps, latest first, as many as there is room for.
 void addSteps(std::string& text, std::string_view key, const std::vector<History::Entry>& entries) {
     for (auto entry = entries.rbegin(); entry != entries.rend(); ++entry) {
         const std::string next = block(key, entry->label, entry->truss);
@@ -161,7 +161,7 @@ void addSteps(std::string& text, std::string_view key, const std::vector<History
     }
 }
 
-// Walks over lines and blocks; `failed` once something does not hold together.
+// Walks over lines and blocks; `failed` once something is inconsistent.
 struct Walker {
     std::string_view rest;
     bool failed = false;
@@ -210,7 +210,7 @@ Issue damaged() {
             "The work saved in this browser can't be read: it was cut short or altered."};
 }
 
-// What follows the first line, if mark, length and checksum hold.
+// What follows the first line, if marker, length and checksum are right.
 std::optional<std::string_view> checkedBody(std::string_view text) {
     if (text.substr(0, kMark.size()) != kMark) {
         return std::nullopt;
@@ -226,8 +226,8 @@ std::optional<std::string_view> checkedBody(std::string_view text) {
 
 struct Stacks {
     std::optional<Truss> model;
-    std::vector<History::Entry> past, future; // nearest first
-    bool pastBroken = false;                  // steps beyond one that can't be read are of no use
+    std::vector<History::Entry> past, future; // latest first
+    bool pastBroken = false;                  // the steps beyond one that can't be read are useless
     bool futureBroken = false;
 };
 

@@ -1,7 +1,7 @@
 #pragma once
-// The work as text for the browser's own storage, and back: the model, its undo and redo, the view,
-// the notebook's place. A mark, a length and a checksum stand first, so that a text cut short or
-// altered by anything is told from a good one; reading a bad one gives nothing and changes nothing.
+// The work as text for the browser's storage, and back: the model, its undo and redo, the view, the
+// notebook's place. A marker, a length and a checksum come first, so that a truncated or altered
+// text is recognised; reading a bad one returns nothing and changes nothing.
 
 #include "app/state/state.hpp"
 #include "core/outcome.hpp"
@@ -11,9 +11,9 @@
 
 namespace gusset {
 
-inline constexpr std::size_t kLargestSession = 2u << 20; // bytes: the oldest undo steps go first
+inline constexpr std::size_t kLargestSession = 2u << 20; // bytes: oldest undo steps go first
 
-// The committed model: a gesture in hand is not saved.
+// The committed model: a gesture in progress is not saved.
 [[nodiscard]] std::string writeSession(const AppState&);
 [[nodiscard]] Outcome<AppState> readSession(std::string_view);
 

@@ -1,6 +1,6 @@
 #pragma once
-// All that the page knows, in one value. Panels and tools read it and append actions; `update`
-// alone writes it. No ImGui and no GL here: the tests drive it natively.
+// The whole state of the page, in one value. Panels and tools read it and append actions; only
+// `update` writes it. No ImGui and no GL here: the tests run it natively.
 
 #include "app/state/camera.hpp"
 #include "app/state/field_id.hpp"
@@ -24,17 +24,17 @@ namespace gusset {
 enum class Tool { Select, Member, Pin, Roller, Load, Erase };
 enum class ThemeChoice { System, Paper, Dark, Sun };
 
-// What a place on the board was drawn to, and the lines that show it.
+// What a place on the board was snapped to, and the guide lines that show it.
 enum class SnapKind { Free, Grid, Joint, Member, Aligned, Angle, EqualLength };
 struct Snap {
     SnapKind kind = SnapKind::Free;
     std::vector<std::pair<Vec2, Vec2>> guides{}; // length units
-    MemberId like{};                             // EqualLength: as which member
+    MemberId like{};                             // EqualLength: the member whose length it has
 };
 
-// A stroke in hand: from pointer down to pointer up. Nothing of it is in the history until it ends
-// well.
-// Held: a long press on empty paper, whose menu is open; drawn on from there it becomes Enclose, a
+// A stroke in progress, from pointer down to pointer up. Nothing of it is in the history until it
+// ends properly. Held: a long press on empty paper, with its menu open; drawing on from there makes
+// it Enclose, a line around what is to be selected.
 // line around what is to be selected.
 enum class GestureKind {
     None,
@@ -54,12 +54,12 @@ struct Gesture {
     MemberEnd from;      // DrawMember: its beginning
     MemberEnd to;        // where it would end now, snapped
     JointId joint;       // MoveJoint, DragLoad
-    LoadId load;         // DragLoad of a load that is there
-    Vec2 grab;           // world: pointer less thing at pointer down, so that nothing jumps
+    LoadId load;         // DragLoad of an existing load
+    Vec2 grab;           // world: pointer minus thing at pointer down, so that nothing jumps
     Vec2 force;          // DragLoad: as drawn now, force units
-    double perPixel = 0; // DragLoad: force units a px of the arrow
+    double perPixel = 0; // DragLoad: force units per px of the arrow
     bool byTail = false; // DragLoad: the pointer holds the arrow's tail, not its head
-    Things things;       // MoveJoint: what moves; Erase: what goes; ids of the committed model
+    Things things;       // MoveJoint: what moves; Erase: what is erased; ids of the committed model
     Snap snap;           // DrawMember, MoveJoint
     Vec2 startPixel;     // where the pointer went down
     Vec2 lastPixel;      // where it was last
@@ -68,27 +68,28 @@ struct Gesture {
     std::vector<Vec2> line{}; // Enclose: CSS px, as drawn so far
 };
 
-// Members drawn by taps: each tap goes on from where the last one ended. Places and not joints, so
-// that undo in mid-chain leaves it meaningful.
+// Members drawn by taps: each tap continues from where the last one ended. Positions rather than
+// joints, so that the chain stays meaningful after an undo.
 struct Chain {
     bool active = false;
     Vec2 first; // length units: a tap there closes the chain
     Vec2 last;
-    MemberId splits; // the member that `last` stands on, while nothing is drawn yet
+    MemberId splits; // the member that `last` lies on, while nothing is drawn yet
     Vec2 to;         // where a mouse would draw to
     Snap snap;
     bool showsTo = false; // fingers don't hover
     bool byFinger = false;
 };
 
-// The member that a finger drew last, while nothing else was done: its figure stays to be typed.
+// The member that a finger drew last, until anything else is done: its length stays open to be
+// typed.
 struct Drawn {
     bool shown = false;
     Vec2 from; // length units
     Vec2 to;
 };
 
-// Figures of the drawing that are typed when they are tapped, where they stand this frame.
+// Values on the drawing that are edited when tapped, and where they are this frame.
 struct Figure {
     FieldId opens;
     std::string text; // what typing begins with
@@ -98,14 +99,14 @@ struct Figure {
     friend bool operator==(const Figure&, const Figure&) = default;
 };
 
-// What can be done at a place of the board, open over it.
+// What can be done at a place on the board; the menu opens over it.
 enum class MenuPage { Things, Sections };
 struct BoardMenu {
     bool open = false;
     MenuPage page = MenuPage::Things;
-    Hit under;                        // what the place has
+    Hit under;                        // what is at the place
     Vec2 pixel;                       // the place, CSS px
-    std::optional<std::size_t> lit{}; // the line that the keyboard is on
+    std::optional<std::size_t> lit{}; // the line that has the keyboard focus
 
     friend bool operator==(const BoardMenu&, const BoardMenu&) = default;
 };
@@ -118,15 +119,15 @@ struct View {
     double gridStep = 1; // length units, follows the zoom
     bool snapToGrid = true;
     bool showForces = true;
-    MemberFigure memberFigure = MemberFigure::Force; // where forces are shown
+    MemberFigure memberFigure = MemberFigure::Force; // when forces are shown
     bool showReactions = true;
     bool showDimensions = true;
     bool widthByForce = false;
-    bool showLargest = false;  // the members with the largest tension and compression stand out
-    bool presenting = false;   // large type, for the last row of a room
+    bool showLargest = false;  // highlights the largest tension and compression
+    bool presenting = false;   // large type, readable from the back row of a room
     bool fingerDraws = true;   // false: fingers only pan and zoom, a pen draws
-    bool showMovement = false; // the deflected shape, also when the notebook is elsewhere
-    int enlarge = 0;           // steps of 1, 2, 5 that it is drawn larger or smaller than fits well
+    bool showMovement = false; // the deflected shape, even when the notebook shows another page
+    int enlarge = 0; // steps of 1, 2, 5 by which it is drawn larger or smaller than the default
     ThemeChoice theme = ThemeChoice::System;
 };
 
@@ -134,20 +135,20 @@ enum class NotebookTab { Model, Forces, Working, Share };
 enum class ResultPage { Forces, Movement, Envelope, Influence, Checks };
 enum class WorkingPage { Truss, OneForce, Displacement, Polygon, Settings };
 
-enum class ForceFilter { All, Tension, Compression, Zero, Picked }; // picked on the board
+enum class ForceFilter { All, Tension, Compression, Zero, Picked }; // selected on the board
 
-// Which path a load takes on the page of influence lines. What can't be found any more gives way
-// to the first path that there is.
+// The path of the load on the page of influence lines. One that can't be found any more gives way
+// to the first path there is.
 enum class PathKind { Moving, Bottom, Top, Picked };
 struct InfluenceView {
     PathKind path = PathKind::Moving;
     std::string load;                // Moving: its id
     std::vector<std::string> picked; // Picked: labels, since ids change with edits
-    bool picking = false;            // taps on joints go into `picked`
+    bool picking = false;            // taps on joints are added to `picked`
     bool horizontal = false;         // of a reaction or a displacement
     std::optional<double> at;        // m from the start: read there; none: at the largest ordinate
-    bool members = false;            // all members under the moving loads too
-    bool byHand = false;             // and how the line is found
+    bool members = false;            // also all members under the moving loads
+    bool byHand = false;             // also how the line is found by hand
 
     friend bool operator==(const InfluenceView&, const InfluenceView&) = default;
 };
@@ -163,20 +164,20 @@ struct NotebookState {
     bool open = true;
     NotebookTab tab = NotebookTab::Forces;
     double width = 400;  // CSS px, wide screens
-    double sheet = 0.45; // share of the height, narrow screens
+    double sheet = 0.45; // fraction of the height, narrow screens
     ResultPage results = ResultPage::Forces;
     ForceFilter forceFilter = ForceFilter::All;
     std::array<Listing, kListedTables> listings{}; // in the order of ListedTable
     bool exact = false;                            // exact forces beside the decimals
-    int mechanism = 0;                             // which of several is looked at
+    int mechanism = 0;                             // which of several is shown
     bool envelopeOfCases = false;                  // rather than of the combinations
     InfluenceView influence;
     bool checksOfAll = false; // the worst over all loads rather than under those shown
     WorkingPage working = WorkingPage::Truss;
-    bool bySection = false;  // OneForce: by a section rather than by the shortest chain
+    bool bySection = false; // OneForce: by a section rather than by the shortest sequence of joints
     bool horizontal = false; // Displacement: along x
     bool wholeWorking = false;
-    int step = 0; // in the working, when shown step by step
+    int step = 0; // of the working, when shown step by step
 };
 
 [[nodiscard]] inline const Listing& listingOf(const NotebookState& notebook, ListedTable table) {
@@ -186,15 +187,15 @@ struct NotebookState {
     return notebook.listings[static_cast<std::size_t>(table)];
 }
 
-// A table cell or a value on the board that is being typed. The text itself lives in the page's own
-// input element; it comes back in one piece when done.
+// A table cell or a value on the board that is being edited. The text itself is in the page's input
+// element; it is returned whole when editing ends.
 struct FieldEdit {
-    std::optional<FieldId> id{}; // none: nothing is typed
+    std::optional<FieldId> id{}; // none: nothing is being edited
     std::string text{};          // what it held when editing began
-    bool goesOn = false;         // begun by its first characters, which stay
+    bool goesOn = false;         // opened by typing its first characters, which stay
 };
 
-// The deflected shape or a mechanism swings out and back on the board, and comes to rest.
+// The deflected shape or a mechanism swings out and back on the board, then stops.
 struct Motion {
     bool plays = false;
     double elapsed = 0; // s
@@ -204,7 +205,7 @@ enum class MessageKind { Info, Problem };
 struct Message {
     MessageKind kind = MessageKind::Info;
     std::string text;
-    std::uint64_t serial = 0; // grows with every message, so that the same words can be said again
+    std::uint64_t serial = 0; // grows with every message, so that one can be repeated
 };
 
 struct AppState {
@@ -216,14 +217,14 @@ struct AppState {
     AppState& operator=(AppState&&) noexcept;
     ~AppState();
 
-    // The language of the working and the results: the page chooses it here, and nowhere else.
+    // The language of the working and the results: chosen here for the page, and nowhere else.
     const PhraseBook* book = &englishPhrases();
-    Truss truss;                 // as shown: during a gesture with the gesture applied
+    Truss truss;                 // as shown: during a gesture with the gesture's edit applied
     Truss committed;             // as in the history
-    std::optional<Edit> pending; // of the gesture: `truss` is `committed` with this
-    std::string pendingFault;    // why the gesture's last edit is not shown; empty: it is
+    std::optional<Edit> pending; // the gesture's edit: `truss` is `committed` with this applied
+    std::string pendingFault;    // why the gesture's last edit is not shown; empty: it is shown
     History history;
-    std::uint64_t revision = 1; // grows whenever `truss` changes
+    std::uint64_t revision = 1; // incremented whenever `truss` changes
     Things selection;
     Hit hover;
     Tool tool = Tool::Select;
@@ -240,10 +241,10 @@ struct AppState {
     FieldEdit field;
     LoadChoice choice;
     Message message;
-    bool unsavedNote = false; // storage refused: say so
+    bool unsavedNote = false; // storage refused the work: say so
 };
 
-// The field that is typed into, if it is one of that kind.
+// The field being edited, if it is of that kind.
 template <class Kind>
 [[nodiscard]] const Kind* openField(const AppState& state) {
     return state.field.id ? std::get_if<Kind>(&*state.field.id) : nullptr;

@@ -1,5 +1,5 @@
 #pragma once
-// One thing of the drawing, of whatever kind it is.
+// One thing of the drawing, of any kind.
 
 #include "core/ids.hpp"
 #include "model/edit/edit.hpp"
@@ -12,21 +12,21 @@
 namespace gusset {
 
 using ThingId = std::variant<JointId, MemberId, SupportId, LoadId>;
-using Hit = std::optional<ThingId>; // what lies under the pointer; none: bare paper
+using Hit = std::optional<ThingId>; // what lies under the pointer; none: empty paper
 
-// If it is a thing of that kind; else an id of none.
+// The id, if the thing is of that kind; else a null id.
 template <class Id>
 [[nodiscard]] Id hitOf(const Hit& hit) {
     const auto* id = hit ? std::get_if<Id>(&*hit) : nullptr;
     return id ? *id : Id{};
 }
 
-[[nodiscard]] int rowOf(const ThingId&); // of its table
+[[nodiscard]] int rowOf(const ThingId&); // in its table
 [[nodiscard]] bool isThere(const Truss&, const ThingId&);
 
 [[nodiscard]] Things thingsOf(const Hit&);
 [[nodiscard]] std::size_t countOf(const Things&);
 [[nodiscard]] bool holds(const Things&, const ThingId&);
-[[nodiscard]] Hit onlyOne(const Things&); // none where there are several, or none
+[[nodiscard]] Hit onlyOne(const Things&); // none if there are several, or none
 
 } // namespace gusset

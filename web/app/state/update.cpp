@@ -24,7 +24,7 @@ bool sameCounts(const Truss& one, const Truss& other) {
            one.supports.size() == other.supports.size() && one.loads.size() == other.loads.size();
 }
 
-// Ids are good for one revision. Edits that only add or change in place leave them good.
+// Ids are valid for one revision. Edits that only add or change in place keep them valid.
 void keepSelectionAfter(AppState& state, const Edit& edit, const Truss& after) {
     const Truss& before = state.committed;
     const bool shrinks = after.joints.size() < before.joints.size() ||
@@ -46,7 +46,7 @@ void fit(AppState& state) {
     view.fitted = true;
 }
 
-// What was shown of a gesture is gone; the committed model stands on the board again.
+// Discards what was shown of a gesture and shows the committed model again.
 void dropGesture(AppState& state) {
     if (state.pending) {
         show(state, state.committed);
@@ -71,7 +71,7 @@ void enter(AppState& state, const Edit& edit, Truss after) {
     show(state, std::move(after));
 }
 
-// Back or on in the history; `other` is the model that stands there.
+// Goes back or forward in the history; `other` is the model there.
 void turnTo(AppState& state, std::optional<Truss> other) {
     if (!other) {
         return;
@@ -89,7 +89,8 @@ void turnTo(AppState& state, std::optional<Truss> other) {
 
 void carryOut(AppState& state, const Commit& action) {
     dropGesture(state);
-    // Qualified: std::apply is found by the arguments too, and libc++ 13 fails on looking at it.
+    // Qualified: argument-dependent lookup also finds std::apply, on which libc++ 13 fails to
+    // compile.
     Outcome<Truss> after = gusset::apply(state.committed, action.edit);
     if (!after) {
         say(state, MessageKind::Problem, after.issues().front().says);
@@ -103,7 +104,7 @@ void carryOut(AppState& state, const Commit& action) {
         state.notebook.checksOfAll = false;
         state.notebook.influence = {};
         for (Listing& listing : state.notebook.listings) {
-            listing.words.clear(); // it was looked for in another truss
+            listing.words.clear(); // the search was in another truss
         }
         state.motion = {.plays = true};
         state.choice = {};
@@ -113,7 +114,7 @@ void carryOut(AppState& state, const Commit& action) {
 
 void carryOut(AppState& state, const ShowEdit& action) {
     Outcome<Truss> after = gusset::apply(state.committed, action.edit);
-    if (!after) { // the last one that could be shown stays
+    if (!after) { // the last edit that could be shown stays
         state.pendingFault = after.issues().front().says;
         return;
     }
@@ -189,7 +190,7 @@ void carryOut(AppState& state, const SetTool& action) {
     state.tool = action.tool;
 }
 
-// While a path is picked, a tap on a joint adds it or takes it back.
+// While a path is being picked, a tap on a joint adds or removes it.
 void pick(AppState& state, JointId joint) {
     if (joint.at() >= state.truss.joints.size()) {
         return;
@@ -215,13 +216,13 @@ void carryOut(AppState& state, const SetSelection& action) {
 
 void carryOut(AppState& state, const SetHover& action) { state.hover = action.hit; }
 
-// The page changing its shape is not somebody panning or zooming: a fitted drawing is fitted again.
+// A page that changes shape has not been panned or zoomed: a fitted drawing is fitted again.
 void carryOut(AppState& state, const SetCamera& action) {
     View& view = state.view;
     const bool moved =
         action.camera.centre != view.camera.centre || action.camera.scale != view.camera.scale;
     view.camera = action.camera;
-    if (moved) { // away under the menu
+    if (moved) { // the board has moved away under the menu
         state.menu = {};
     }
     if (view.fitted && !moved) {
@@ -259,7 +260,7 @@ void carryOut(AppState& state, const SetChoice& action) { state.choice = action.
 
 void carryOut(AppState& state, const Say& action) { say(state, action.kind, action.text); }
 
-// "members[3].b: no joint K", and of a link as a whole: "The link is incomplete".
+// "members[3].b: no joint K"; for the link as a whole, "The link is incomplete".
 std::string sentenceOf(const Issue& issue) {
     if (issue.at == "the link") {
         return "The link " + issue.says;

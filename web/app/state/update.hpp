@@ -1,5 +1,5 @@
 #pragma once
-// The one writer of the state.
+// The only writer of the state.
 
 #include "app/state/action.hpp"
 
@@ -9,12 +9,12 @@ namespace gusset {
 
 void update(AppState&, const Actions&);
 
-// Whether the link holds the very model that is on the board.
+// Whether the link holds exactly the model that is on the board.
 [[nodiscard]] bool isOnBoard(const AppState&, std::string_view link);
-// True when it does: then only the loads that the link looks at are taken from it.
+// True if it does: then only the load choice is taken from the link.
 [[nodiscard]] bool takeLinkOfBoard(AppState&, std::string_view link);
 
-// A state with this model on the board, its history empty, the camera fitted; it is fitted again
+// A state with this model on the board, an empty history and the camera fitted; it is fitted again
 // whenever the page changes its shape, until somebody pans or zooms.
 [[nodiscard]] AppState startWith(Truss);
 

@@ -10,7 +10,7 @@ namespace gusset {
 
 namespace {
 
-// Selected joints and ends of selected members, marked by their place in the truss.
+// The selected joints and the ends of selected members, as flags indexed by joint.
 std::vector<bool> selectedJoints(const AppState& state) {
     std::vector<bool> selected(state.truss.joints.size());
     for (const JointId joint : state.selection.joints) {
@@ -57,7 +57,7 @@ Extent boxOf(const Truss& truss, const std::vector<JointId>& joints) {
     return box;
 }
 
-// Loads on the mirror line are their own images: copying them would double them.
+// Loads on the mirror line are their own images: copying would double them.
 void dropLoadsOnLine(const Truss& truss, bool upright, double line, Things& things) {
     std::erase_if(things.loads, [&](LoadId load) {
         const std::vector<JointId> joints = jointsOf(truss.loads[load.at()]);
@@ -72,7 +72,7 @@ std::string counted(std::size_t count, const char* one) {
     return std::to_string(count) + " " + one + (count == 1 ? "" : "s");
 }
 
-// What undo calls it.
+// The name of the undo step.
 std::string labelOf(const char* what, const Things& things) {
     return std::string(what) + " " + counted(things.joints.size(), "joint");
 }

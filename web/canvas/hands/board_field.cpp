@@ -27,7 +27,7 @@ Rect keptOnBoard(Rect rect, const Camera& camera) {
     return rect;
 }
 
-// A field beside `point`, on the side that `way` leads to.
+// A field beside `point`, in the direction `way`.
 Rect fieldBeside(Vec2 point, Vec2 way, const Camera& camera) {
     const Vec2 half = 0.5 * kFieldSize;
     const double reach = std::abs(way.x) * half.x + std::abs(way.y) * half.y + kFieldAway;
@@ -47,7 +47,7 @@ std::optional<Rect> loadFieldRect(const AppState& state, LoadId load) {
     return std::nullopt;
 }
 
-// A bare number is a size: the arrow keeps its direction. A negative one turns it round.
+// A bare number is a magnitude: the arrow keeps its direction, or is reversed if it is negative.
 Load withSize(const Load& load, double size) {
     Load typed = load;
     if (auto* angled = std::get_if<AngledForce>(&typed.what)) {
@@ -121,7 +121,7 @@ void finishDimension(const AppState& state, const Measured& measured, const std:
         return refuse(stretch.issues(), actions);
     }
     actions.push_back(Say{MessageKind::Info, stretch.value().says});
-    actions.push_back(Commit{stretch.value().edit}); // last: what it has to say comes over that
+    actions.push_back(Commit{stretch.value().edit}); // last, so that its message replaces that one
 }
 
 void finishMember(const AppState& state, const std::string& text, Actions& actions) {
@@ -136,7 +136,7 @@ void finishMember(const AppState& state, const std::string& text, Actions& actio
     }
 }
 
-// The joint at the end of what was drawn last goes where the text says.
+// Moves the joint at the end of the member drawn last to where the text says.
 void finishDrawn(const AppState& state, const std::string& text, Actions& actions) {
     const Drawn& drawn = state.drawn;
     const JointId joint = jointAt(state.committed, drawn.to);
@@ -157,7 +157,7 @@ std::optional<Rect> rectOf(const AppState& state, const FieldId& field) {
         return isThere(state.truss, load->load) ? loadFieldRect(state, load->load) : std::nullopt;
     }
     if (field == FieldId(MemberEndField::Drawing) && state.chain.active) {
-        // Beside its beginning, which stays.
+        // Beside its start, which doesn't move.
         return fieldBeside(toPixel(camera, state.chain.last), {0, 1}, camera);
     }
     for (const Figure& figure : state.figures) {
@@ -217,7 +217,7 @@ void beginTyping(const AppState& state, const std::string& text, Actions& action
     if (state.field.id || (!drags && !state.chain.active)) {
         return;
     }
-    if (drags) { // the pointer may let go: typing has the member now
+    if (drags) { // the pointer may be released: the member is now typed
         Chain chain = chainFrom(gesture.from);
         chain.to = gesture.to.at;
         chain.showsTo = true;

@@ -1,6 +1,6 @@
 #pragma once
-// Values that are typed on the board itself: no panel draws or takes them. Of a load's force a bare
-// number is its size and keeps its direction, `3, -4` and `5 @ 30` set both.
+// Values that are edited on the board itself: no panel draws or takes them. A bare number for a
+// load's force is its magnitude and keeps its direction; `3, -4` and `5 @ 30` set both.
 
 #include "app/fields/field.hpp"
 #include "app/state/action.hpp"
@@ -8,14 +8,14 @@
 namespace gusset {
 
 [[nodiscard]] bool isBoardField(const FieldId&);
-// Where the board's field being edited stands now, kept within the free part of the board; nothing
-// when the field in hand is none of the board's.
+// Where the board's open field is now, kept within the free part of the board; none if the open
+// field is not on the board.
 [[nodiscard]] std::optional<FieldPlace> boardFieldPlace(const AppState&);
-// Digits typed while a member is being drawn open the field of its end; nothing otherwise.
+// Digits typed while a member is being drawn open the field for its end; otherwise does nothing.
 void beginTyping(const AppState&, const std::string& text, Actions&);
-// What stands in the field so far: what is drawn obeys it as far as it can be read.
+// The text in the field so far: the drawing follows it as far as it can be read.
 void followTyping(const AppState&, const FieldTyped&, Actions&);
-// The text came back: the edit it asks for, or words on why it can't be read. Ends the field.
+// The text was returned: makes the edit it asks for, or says why it can't be read. Ends the field.
 void finishBoardField(const AppState&, const FieldDone&, Actions&);
 
 } // namespace gusset

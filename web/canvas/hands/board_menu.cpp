@@ -15,13 +15,13 @@ namespace gusset {
 namespace {
 
 constexpr double kWidth = 248;
-constexpr double kPresenting = 1.45; // as the type grows (web/page.cpp)
+constexpr double kPresenting = 1.45; // the growth of the type (web/page.cpp)
 constexpr double kMenuAway = 12;     // px from the place to the menu's corner
 
 struct Line {
     Phrase<> label;
     Actions does{};
-    std::string name{}; // in place of a label
+    std::string name{}; // used in place of a label
 };
 using Lines = std::vector<Line>;
 
@@ -33,7 +33,7 @@ void why(const ThingId& thing, Lines& lines) {
     lines.push_back({label, actions});
 }
 
-// A chain of members that begins here.
+// Starts a chain of members here.
 void drawFrom(const AppState& state, Vec2 at, MemberId splits, Lines& lines) {
     const Phrase<> label =
         jointAt(state.truss, at).valid() ? phrase::kDrawFromIt : phrase::kDrawFromHere;
@@ -87,7 +87,7 @@ Lines sectionsFor(const AppState& state, MemberId member) {
     return lines;
 }
 
-// A list to choose from, or, while there is none, the table where sections are made.
+// A list to choose from, or, if there are no sections, the table where they are made.
 void offerSections(const AppState& state, Lines& lines) {
     BoardMenu menu = state.menu;
     menu.page = MenuPage::Sections;
@@ -166,7 +166,7 @@ Lines ofPaper(const AppState& state) {
     return lines;
 }
 
-// What can be done with each kind of thing, and what it is called.
+// What can be done with each kind of thing, and what each command is called.
 struct LinesOf {
     const AppState& state;
     Lines operator()(JointId joint) const { return ofJoint(state, joint); }

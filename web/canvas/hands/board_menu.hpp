@@ -1,5 +1,5 @@
 #pragma once
-// What can be done at a place of the board, for a long press, the right mouse button or the menu
+// What can be done at a place on the board, for a long press, the right mouse button or the menu
 // key: a short list for the joint, member, support or load there, or for empty paper.
 
 #include "app/state/action.hpp"
@@ -15,13 +15,13 @@ struct MenuLine {
     Actions does; // besides closing the menu
 };
 
-// Of the menu that is open; empty when what it was opened on is gone.
+// For the open menu; empty if what it was opened on is gone.
 [[nodiscard]] std::vector<MenuLine> boardMenuLines(const AppState&);
 [[nodiscard]] std::string boardMenuTitle(const AppState&);
-// Beside its place and wholly on the page: a title line and so many lines, each a touch target.
+// Beside its place and wholly on the page: a title line and this many lines, each a touch target.
 [[nodiscard]] Rect boardMenuRect(const AppState&, std::size_t lines);
 [[nodiscard]] double boardMenuLineHeight(const AppState&); // CSS px
-// As if the line had been tapped; nothing when there is no such line.
+// As if the line had been tapped; does nothing if there is no such line.
 void chooseMenuLine(const AppState&, std::size_t line, Actions&);
 
 } // namespace gusset

@@ -8,7 +8,7 @@ namespace gusset {
 
 namespace {
 
-// One thing at a time, from the innermost outward.
+// Cancels one thing at a time, from the innermost outward.
 void escape(const AppState& state, Actions& actions) {
     if (state.menu.open) {
         actions.push_back(EndGesture{false});
@@ -47,7 +47,7 @@ void turnStep(const AppState& state, int by, Actions& actions) {
     }
 }
 
-// Selected joints move; with none, left and right leaf through the working that is looked at.
+// Moves the selected joints; without a selection, left and right leaf through the working shown.
 void arrow(const AppState& state, Vec2 steps, Actions& actions) {
     if (state.gesture.kind != GestureKind::None) {
         return;
@@ -66,7 +66,7 @@ void removeSelected(const AppState& state, Actions& actions) {
     }
 }
 
-// On what is picked, or in the middle of the board.
+// On the selection, or at the centre of the board.
 void openMenu(const AppState& state, Actions& actions) {
     const Camera& camera = state.view.camera;
     const Truss& truss = state.truss;
@@ -88,7 +88,7 @@ void openMenu(const AppState& state, Actions& actions) {
     actions.push_back(SetMenu{menu});
 }
 
-// True when the key was the menu's.
+// True if the menu took the key.
 bool turnsMenu(const AppState& state, Key key, Actions& actions) {
     const std::size_t lines = boardMenuLines(state).size();
     BoardMenu menu = state.menu;

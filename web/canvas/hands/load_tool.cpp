@@ -13,12 +13,12 @@ namespace gusset {
 
 namespace {
 
-constexpr double kFirstLoad = 10;       // force units, when there is none to go by
-constexpr double kFirstLoadLength = 60; // px that it is long
-constexpr double kPixelsAStep = 6; // the pointer moves by so much from one round value to the next
+constexpr double kFirstLoad = 10;       // force units, if there are no other loads to go by
+constexpr double kFirstLoadLength = 60; // px length of its arrow
+constexpr double kPixelsAStep = 6;      // pointer travel between two round values
 constexpr double kDegreesAStep = 5;
 
-// 1, 2 or 5 times a power of ten, not above `value`.
+// The largest 1, 2 or 5 times a power of ten that is not above `value`.
 double roundStep(double value) {
     const double decade = std::pow(10, std::floor(std::log10(value)));
     const double times = value / decade;
@@ -30,7 +30,7 @@ double perPixelOf(const Truss& truss, const Camera& camera) {
     return largest > 0 ? largest / longestArrow(camera) : kFirstLoad / kFirstLoadLength;
 }
 
-// Along an axis by components, which are then exact; else by size and angle, as it was drawn.
+// By components along an axis, which are then exact; else by magnitude and angle, as it was drawn.
 Load loadOf(JointId joint, double size, double degrees) {
     const Vec2 way = directionOf(degrees);
     Load load;

@@ -25,7 +25,7 @@ std::optional<Vec2> chainEnd(const AppState& state) {
     return state.chain.active ? std::optional<Vec2>(state.chain.last) : std::nullopt;
 }
 
-// Draws unless there is nothing to draw: along a member that is there a chain just goes on.
+// Draws a member unless there is one already: along an existing member a chain just continues.
 void draw(const AppState& state, const MemberEnd& from, const MemberEnd& to, Actions& actions) {
     const bool joined = from.joint.valid() && to.joint.valid() &&
                         findMember(state.committed, from.joint, to.joint).valid();
@@ -34,14 +34,14 @@ void draw(const AppState& state, const MemberEnd& from, const MemberEnd& to, Act
     }
 }
 
-// The beginning of a chain may be a place on a member that is still whole.
+// A chain may start at a point on a member that is not split yet.
 MemberEnd chainBeginning(const AppState& state) {
     const Chain& chain = state.chain;
     const JointId joint = jointAt(state.committed, chain.last);
     return {joint, chain.last, joint.valid() ? MemberId{} : chain.splits};
 }
 
-// The member that a typed place stands on, which a joint there splits.
+// The member that a typed position lies on, which a joint there splits.
 MemberId memberThrough(const Truss& truss, Vec2 at) {
     for (std::size_t i = 0; i < truss.members.size(); ++i) {
         const Vec2 a = truss.joints[truss.members[i].a.at()].at;
@@ -53,7 +53,7 @@ MemberId memberThrough(const Truss& truss, Vec2 at) {
     return {};
 }
 
-// The way that a bare length goes: as it is drawn on the board, or along the paper.
+// The direction of a length typed alone: as drawn on the board, or horizontal.
 Vec2 wayDrawn(const AppState& state, Vec2 from) {
     const Vec2 to = state.drawn.shown ? state.drawn.to : state.chain.to;
     const double size = length(to - from);
@@ -75,7 +75,7 @@ Outcome<Vec2> typedWay(const AppState& state, Vec2 from, const std::string& text
     return way.angled ? way.first * directionOf(way.second) : Vec2{way.first, way.second};
 }
 
-// One member on from the end of the chain.
+// Draws one more member from the end of the chain.
 void goOn(const AppState& state, const MemberEnd& to, bool byFinger, Actions& actions) {
     draw(state, chainBeginning(state), to, actions);
     Chain chain = state.chain;
@@ -166,7 +166,7 @@ Chain chainFrom(const MemberEnd& end) {
 }
 
 void hoverMember(const AppState& state, const PointerEvent& event, Actions& actions) {
-    if (!state.chain.active || state.field.id) { // typed now, not pointed at
+    if (!state.chain.active || state.field.id) { // the end is being typed, not pointed at
         return;
     }
     const Snapped snapped = endAt(state, event, chainEnd(state));

@@ -140,7 +140,7 @@ bool finishSeveral(const AppState& state, const FieldDone& done, Actions& action
     }
     actions.push_back(EndField{});
     const bool enters = *kind == SeveralKind::Repeat && done.how == FieldEnd::Below;
-    const bool asItWas = done.text == state.field.text && !enters; // Enter takes what is offered
+    const bool asItWas = done.text == state.field.text && !enters; // Enter accepts the text offered
     if (done.how == FieldEnd::GivenUp || done.text.empty() || asItWas) {
         return true;
     }

@@ -8,7 +8,7 @@ namespace gusset {
 
 namespace {
 
-// The support of this kind at the joint that was tapped, or that is the tapped support's own.
+// A support of this kind at the tapped joint, or at the joint of the tapped support.
 std::optional<Support> supportAt(const Truss& truss, JointId joint, SupportKind kind) {
     const auto found =
         std::find_if(truss.supports.begin(), truss.supports.end(), [&](const Support& support) {

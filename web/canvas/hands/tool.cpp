@@ -12,7 +12,7 @@ namespace gusset {
 
 namespace {
 
-// CSS px that a pointer may wander and still have tapped.
+// CSS px that a pointer may move and still count as a tap.
 double tapSlack(PointerKind kind) {
     switch (kind) {
     case PointerKind::Mouse:
@@ -25,7 +25,7 @@ double tapSlack(PointerKind kind) {
     return 10;
 }
 
-// Going over a thing again does not bring it back.
+// Passing over a thing again does not bring it back.
 void eraseUnder(const AppState& state, const PointerEvent& event, Gesture& gesture,
                 Actions& actions) {
     const Hit hit =
@@ -45,7 +45,7 @@ Gesture gestureOf(GestureKind kind) {
     return gesture;
 }
 
-// A joint of several that are selected takes the others along.
+// Dragging one of several selected joints moves them all.
 Gesture beginMove(const AppState& state, const PointerEvent& event, JointId joint) {
     Gesture gesture = gestureOf(GestureKind::MoveJoint);
     gesture.joint = joint;
@@ -56,7 +56,7 @@ Gesture beginMove(const AppState& state, const PointerEvent& event, JointId join
     return gesture;
 }
 
-// Loads of joints are drawn by hand; those of chords are typed.
+// Joint loads are drawn by hand; chord loads are typed.
 LoadId jointLoad(const AppState& state, const Hit& under) {
     const LoadId load = hitOf<LoadId>(under);
     return load.valid() && jointOf(state.truss.loads[load.at()]).valid() ? load : LoadId{};
@@ -86,7 +86,7 @@ Gesture beginLoad(const AppState& state, const Hit& under) {
     return gestureOf(GestureKind::Tap);
 }
 
-// Where a pen draws, fingers move the paper.
+// If only a pen draws, fingers move the paper.
 bool onlyMovesBoard(const AppState& state, PointerKind kind) {
     return kind == PointerKind::Touch && !state.view.fingerDraws;
 }
@@ -118,7 +118,7 @@ void pointerDown(const AppState& state, const PointerEvent& event, Actions& acti
     if (state.gesture.kind != GestureKind::None || event.endsTyping) {
         return;
     }
-    if (state.menu.open) { // a press beside it
+    if (state.menu.open) { // a press outside it
         actions.push_back(SetMenu{});
         return;
     }
@@ -135,16 +135,16 @@ void pointerDown(const AppState& state, const PointerEvent& event, Actions& acti
     gesture.startPixel = event.pixel;
     gesture.lastPixel = event.pixel;
     if (gesture.kind == GestureKind::Erase) {
-        actions.push_back(SetSelection{}); // its ids would be of another model than the one shown
+        actions.push_back(SetSelection{}); // its ids are not of the model now shown
         eraseUnder(state, event, gesture, actions);
     }
     actions.push_back(SetGesture{gesture});
 }
 
-// Dropped on a joint that it is not joined to, a joint becomes one with it.
+// A joint dropped on one that it has no member to is merged with it.
 void dragJoint(const AppState& state, const PointerEvent& event, Gesture& gesture,
                Actions& actions) {
-    const Truss& truss = state.committed; // what it can land on is the model without the gesture
+    const Truss& truss = state.committed; // it can land on the model without the gesture
     SnapRequest request;
     request.pixel =
         toPixel(state.view.camera, toWorld(state.view.camera, event.pixel) - gesture.grab);
@@ -169,14 +169,14 @@ void dragJoint(const AppState& state, const PointerEvent& event, Gesture& gestur
     actions.push_back(ShowEdit{shifted(truss, state.view, gesture.things.joints, by)});
 }
 
-// Shows what the gesture does at the pointer's place.
+// Shows what the gesture does at the pointer.
 void drag(const AppState& state, const PointerEvent& event, Gesture& gesture, Actions& actions) {
     gesture.moved =
         gesture.moved || length(event.pixel - gesture.startPixel) > tapSlack(event.kind);
     if (!gesture.moved) {
         return;
     }
-    if (gesture.kind == GestureKind::Tap) { // on nothing that could be dragged: the board is
+    if (gesture.kind == GestureKind::Tap) { // nothing here can be dragged, so the board is
         gesture.kind = GestureKind::Pan;
     } else if (gesture.kind == GestureKind::Held) {
         gesture.kind = GestureKind::Enclose;
@@ -241,7 +241,7 @@ void tapSelect(const AppState& state, const PointerEvent& event, const Hit& unde
         editLoadValue(state, load, actions);
         return;
     }
-    if (state.picksSeveral && things.empty()) { // a miss loses nothing
+    if (state.picksSeveral && things.empty()) { // a miss keeps the selection
         return;
     }
     const bool adds = event.shift || state.picksSeveral;
@@ -273,13 +273,13 @@ void tap(const AppState& state, const PointerEvent& event, const Gesture& gestur
     }
 }
 
-// After a merge the ids are others.
+// A merge changes the ids.
 void keepMovedSelected(const Gesture& gesture, Actions& actions) {
     const bool merged = gesture.snap.kind == SnapKind::Joint && gesture.things.joints.size() == 1;
     actions.push_back(SetSelection{merged ? Things{} : gesture.things});
 }
 
-// What was drawn around; added to what is selected where one adds by tapping, too.
+// Selects what was enclosed; adds it to the selection if taps do so too.
 void endAround(const AppState& state, const PointerEvent& event, const Gesture& gesture,
                Actions& actions) {
     const Things things = thingsEnclosed(state, gesture.line);
@@ -310,7 +310,7 @@ void pointerUp(const AppState& state, const PointerEvent& event, Actions& action
     }
 }
 
-// The stroke that it interrupts does nothing; one that is under way goes on.
+// A tap that it interrupts does nothing; a stroke in progress continues.
 void hold(const AppState& state, const PointerEvent& event, Actions& actions) {
     const Gesture& gesture = state.gesture;
     if (gesture.moved || onlyMovesBoard(state, event.kind)) {
@@ -318,7 +318,7 @@ void hold(const AppState& state, const PointerEvent& event, Actions& actions) {
     }
     BoardMenu menu;
     menu.open = true;
-    menu.under = gesture.kind != GestureKind::None // whose edit may have taken it off the board
+    menu.under = gesture.kind != GestureKind::None // the gesture's edit may have removed it
                      ? gesture.under
                      : pick(state, event.pixel, slackOf(event.kind));
     menu.pixel = event.pixel;

@@ -1,28 +1,28 @@
 #pragma once
 // What the pointer does on the board: pure functions from an event and the state to actions. Each
-// event must see the state after the actions of the one before: update between two events, also
-// within one frame.
+// event must see the state after the actions of the previous one, so update between any two events,
+// even within one frame.
 
 #include "app/state/action.hpp"
 
 namespace gusset {
 
 enum class PointerKind { Mouse, Touch, Pen };
-enum class PointerPhase { Down, Move, Up, Cancel, Hold }; // Hold: long, or by the right button
+enum class PointerPhase { Down, Move, Up, Cancel, Hold }; // Hold: a long press, or the right button
 struct PointerEvent {
     PointerPhase phase = PointerPhase::Move;
     PointerKind kind = PointerKind::Mouse;
     Vec2 pixel;              // CSS px on the board
     bool shift = false;      // adds to the selection
     bool alt = false;        // no snapping
-    bool endsTyping = false; // Down: it took the board's field away and means nothing else
+    bool endsTyping = false; // Down: it closed the board's field and does nothing else
 };
 
-// With the working of one force open, a line drawn across the truss cuts it.
+// With the working of one force open, a line drawn across the truss makes a cut.
 [[nodiscard]] bool cutsByDrag(const AppState&);
-// One finger or the mouse. Cancel takes the gesture back; Up ends it.
+// One finger or the mouse. Cancel undoes the gesture; Up ends it.
 void stepTool(const AppState&, const PointerEvent&, Actions&);
-// A second finger came: the first one's stroke is taken back before the board moves.
+// A second finger came down: the first one's stroke is undone before the board moves.
 void abandonGesture(const AppState&, Actions&);
 
 enum class Key {
@@ -43,6 +43,6 @@ enum class Key {
 };
 void pressKey(const AppState&, Key, Actions&);
 
-[[nodiscard]] double slackOf(PointerKind); // CSS px around a thing that still hit it
+[[nodiscard]] double slackOf(PointerKind); // CSS px around a thing that still count as a hit
 
 } // namespace gusset

@@ -1,4 +1,4 @@
-// What members are labelled by other than their force: stress, or use with its marks and caution.
+// Member labels other than force: stress, or utilisation with its marks and caution.
 #include "canvas/scene/scene_parts.hpp"
 #include "phrases/checks.hpp"
 #include "phrases/lists.hpp"
@@ -12,7 +12,7 @@ namespace gusset {
 
 namespace {
 
-constexpr float kBandWidth = 14; // px around a member that does not hold, or is used most
+constexpr float kBandWidth = 14; // px around a member that fails, or is used most
 constexpr float kEdge = 1.5F;
 constexpr double kCautionAway = 12; // px from the corner of the free board
 
@@ -20,7 +20,7 @@ const MemberCheck& checkOfMember(const Drawing& drawing, std::size_t member) {
     return drawing.checks->checks.members[member];
 }
 
-// A band with an edge, as around the largest forces; dashed where the member does not hold.
+// A band with an edge, as around the largest forces; dashed if the member fails.
 void addBand(Drawing& drawing, MemberId member, Ink ink, float width, float dash) {
     const Member& marked = drawing.state.truss.members[member.at()];
     const Vec2 a = drawing.at[marked.a.at()];
@@ -29,7 +29,7 @@ void addBand(Drawing& drawing, MemberId member, Ink ink, float width, float dash
     addLine(drawing, {a, b, width - 2 * kEdge, Ink::Paper, 0});
 }
 
-// Above or below the drawing, where a strip of this height covers fewer joints.
+// Top or bottom of the board, whichever strip of this height covers fewer joints.
 Vec2 cautionCorner(const Drawing& drawing, double height) {
     const Rect& free = drawing.obstacles.free();
     const double top = free.at.y + kCautionAway;

@@ -15,20 +15,20 @@ namespace gusset {
 namespace {
 
 constexpr double kAwayFromDrawing = 13; // px between the outermost symbol and the first line
-constexpr double kRowsApart = 26;       // between the line of the panels and the overall one
-constexpr double kTick = 5;             // half of the slanting stroke at an end
-constexpr double kWitness = 9;          // half of the line that says what is measured
+constexpr double kRowsApart = 26;       // between the line of the panels and the overall line
+constexpr double kTick = 5;             // half of the oblique stroke at an end
+constexpr double kWitness = 9;          // half of the extension line
 constexpr double kTextAir = 5;
 constexpr std::size_t kMostPanels = 16;
 
 enum class Direction { Across, Upright };
 
-// One dimension line on the board: places along it and the line's own coordinate.
+// A dimension line on the board: points along it, and its own coordinate.
 struct Row {
     Direction direction = Direction::Across;
     double across = 0;           // px: the line's y, or x
-    std::vector<double> figures; // length units, ascending: what is measured
-    std::vector<double> along;   // px of these
+    std::vector<double> figures; // length units, ascending: the points measured
+    std::vector<double> along;   // px of these points
 };
 
 Vec2 onRow(const Row& row, double along, double aside = 0) {
@@ -43,7 +43,7 @@ std::string figureText(const Drawing& drawing, double value, bool withUnit) {
     return formatMeasured(value, sign) + (named ? kThinSpace + unit : "");
 }
 
-// Px along the row that its figure takes; figures are never turned.
+// Px along the row that its label takes; labels are never rotated.
 double roomOf(const Drawing& drawing, const Row& row, const std::string& text) {
     const Vec2 size = drawing.measure(text, LabelKind::Dimension);
     return (row.direction == Direction::Across ? size.x : size.y) + 2 * kTextAir;
@@ -83,7 +83,7 @@ void drawEnd(Drawing& drawing, const Row& row, double along) {
     addThin(drawing, at + Vec2{-kTick, kTick}, at + Vec2{kTick, -kTick}, 1.8F);
 }
 
-// The line stops for its figure.
+// The line is interrupted for its label.
 void drawSpan(Drawing& drawing, const Row& row, std::size_t to, bool withUnit) {
     const double from = row.along[to - 1];
     const double until = row.along[to];
@@ -131,8 +131,7 @@ std::vector<double> distinct(std::vector<double> values, double close) {
     return kept;
 }
 
-// Panels are measured along the lower chord where it reaches from end to end, else between all
-// joints.
+// Panels are measured along the lower chord if it spans the whole truss, else between all joints.
 std::vector<double> panelPoints(const Truss& truss, const Extent& box, double close) {
     std::vector<double> all;
     std::vector<double> chord;
@@ -167,7 +166,7 @@ Row rowOf(const Camera& camera, Direction direction, std::vector<double> figures
     return row;
 }
 
-// The parts next to the drawing if there is room for each, then the whole beyond them; false if
+// The parts next to the drawing if there is room for each, then the total beyond them; false if
 // there is no room at all.
 bool drawRows(Drawing& drawing, Row parts, double nearest, double outward) {
     const bool several = parts.figures.size() > 2 && parts.figures.size() <= kMostPanels + 1;
@@ -181,7 +180,7 @@ bool drawRows(Drawing& drawing, Row parts, double nearest, double outward) {
     return drawRow(drawing, whole, true) || drawn;
 }
 
-// At the left, or at the right where the left is too narrow.
+// On the left, or on the right if the left is too narrow.
 void drawHeights(Drawing& drawing, const Row& row) {
     const double whole = row.figures.back() - row.figures.front();
     const double widest = drawing.measure(figureText(drawing, whole, true), LabelKind::Dimension).x;

@@ -9,8 +9,8 @@ namespace gusset {
 namespace {
 
 constexpr double kLeastPiece = 3; // px: closer events add nothing to the shape
-// Times the way from end to end that a stroke may be long and still count as straight. Half a
-// circle is 1.57 times as long; an unsteady diagonal stays under 1.1.
+// The largest ratio of a stroke's length to the distance between its ends at which it is straight.
+// A semicircle has 1.57; an unsteady diagonal stays below 1.1.
 constexpr double kStraight = 1.2;
 
 double lengthOf(const std::vector<Vec2>& line) {
@@ -21,7 +21,7 @@ double lengthOf(const std::vector<Vec2>& line) {
     return sum;
 }
 
-// By the number of edges that a ray to the right crosses.
+// By the number of edges crossed by a ray to the right.
 bool isInside(const std::vector<Vec2>& outline, Vec2 point) {
     bool inside = false;
     for (std::size_t i = 0; i < outline.size(); ++i) {

@@ -16,19 +16,19 @@ namespace gusset {
 
 namespace {
 
-constexpr double kBesideFigure = 4; // px around its type that are still the figure
+constexpr double kBesideFigure = 4; // px around its text that still count as the label
 
 bool opensWith(Tool tool, const Figure& figure) {
     return tool == (std::holds_alternative<Measured>(figure.opens) ? Tool::Select : Tool::Member);
 }
 
-// How far outside of the box, 0 inside.
+// The distance outside the box, 0 inside.
 double outside(const Figure& figure, Vec2 pixel) {
     const Vec2 off = pixel - figure.at;
     return std::max({std::abs(off.x) - figure.half.x, std::abs(off.y) - figure.half.y, 0.0});
 }
 
-// Its type is easily smaller than a fingertip.
+// Its text may be smaller than a fingertip.
 double reachOf(const Figure& figure) {
     return std::max(0.5 * kTouchTarget - std::min(figure.half.x, figure.half.y), kBesideFigure);
 }

@@ -10,15 +10,15 @@ namespace gusset {
 namespace {
 
 constexpr float kHaloWidth = 14; // px around what is selected or hovered
-constexpr float kLitWidth = 11;  // and around what the working speaks of,
-constexpr float kLitEdge = 1.5F; // with an edge to it
+constexpr float kLitWidth = 11;  // and around what the working mentions,
+constexpr float kLitEdge = 1.5F; // with an edge
 
 struct Halo {
     Ink ink = Ink::Halo;
     float width = kHaloWidth;
 };
 
-// Ids may be of the committed model while a gesture shows another: what is not there gets no halo.
+// Ids may be of the committed model while a gesture shows another: missing things get no halo.
 void haloMember(Drawing& drawing, MemberId member, const Halo& halo) {
     if (member.at() >= drawing.state.truss.members.size()) {
         return;
@@ -67,7 +67,7 @@ void haloThings(Drawing& drawing, const Things& things, const Halo& halo) {
     }
 }
 
-// What the influence line is of.
+// The effect of the influence line.
 Things askedFor(const InfluenceShown& shown) {
     const Effect& effect = shown.effect;
     Things things;
@@ -79,7 +79,7 @@ Things askedFor(const InfluenceShown& shown) {
     return things;
 }
 
-// What the step of the working that is on the screen speaks of.
+// What the current step of the working mentions.
 Things spokenOf(const Drawing& drawing) {
     const NotebookState& notebook = drawing.state.notebook;
     const std::optional<int> shown = shownStep(drawing.state, drawing.derived);
@@ -88,7 +88,7 @@ Things spokenOf(const Drawing& drawing) {
     }
     const std::vector<Step>& steps = drawing.derived.working.working.steps;
     if (static_cast<std::size_t>(*shown) >= steps.size()) {
-        return {}; // a passage that no step stands behind
+        return {}; // a passage without a step
     }
     const Step& step = steps[static_cast<std::size_t>(*shown)];
     Things things;
@@ -101,7 +101,7 @@ Things spokenOf(const Drawing& drawing) {
 
 LineMark previewLine(Vec2 a, Vec2 b) { return {a, b, 3, Ink::Accent, 0}; }
 
-// Dashed lines to what was snapped to, and a ring where it is a joint or a member.
+// Dashed lines to what was snapped to, and a ring if that is a joint or a member.
 void drawSnap(Drawing& drawing, const Snap& snap, Vec2 at) {
     const Camera& camera = drawing.state.view.camera;
     for (const auto& [a, b] : snap.guides) {
@@ -169,7 +169,8 @@ void drawHalos(Drawing& drawing) {
     if (encloses(drawing.state.gesture)) {
         haloThings(drawing, thingsEnclosed(drawing.state, drawing.state.gesture.line), {});
     }
-    // A pale band with an edge: on a full one tension and compression would not be told apart.
+    // A pale band with an edge: on a solid one tension and compression would not be
+    // distinguishable.
     const Things spoken = drawing.influence ? askedFor(*drawing.influence) : spokenOf(drawing);
     haloThings(drawing, spoken, {Ink::Accent, kLitWidth + 2 * kLitEdge});
     haloThings(drawing, spoken, {Ink::Halo, kLitWidth});

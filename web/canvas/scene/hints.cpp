@@ -24,7 +24,7 @@ std::string degreeText(const Truss& truss, Vec2 way) {
     return formatNumber(toDegrees(std::atan2(way.y, way.x)), style) + "°";
 }
 
-// Rise to run in small whole numbers, where the slope has some: "3 : 4".
+// Rise to run in small whole numbers, if the slope has such a ratio: "3 : 4".
 std::string slopeText(Vec2 way) {
     constexpr int kLargest = 12;
     const double rise = std::abs(way.y);
@@ -40,7 +40,7 @@ std::string slopeText(Vec2 way) {
     return "";
 }
 
-// A member has no beginning: its inclination is the acute one.
+// A member has no direction, so its inclination is the acute angle.
 std::string memberHint(const Truss& truss, Vec2 from, Vec2 to, const Snap& snap) {
     const Vec2 way = to - from;
     std::string text = lengthText(truss, length(way));
@@ -54,7 +54,7 @@ std::string memberHint(const Truss& truss, Vec2 from, Vec2 to, const Snap& snap)
 
 struct Hint {
     std::string text;
-    Vec2 at; // CSS px of what it speaks of
+    Vec2 at; // CSS px of what it describes
 };
 
 Hint hintOf(const AppState& state) {
@@ -90,7 +90,7 @@ bool isWithin(const Rect& free, Vec2 middle, Vec2 half) {
            middle.y - half.y >= free.at.y && middle.y + half.y <= free.at.y + free.size.y;
 }
 
-// Beside `at`, not under a finger there; everything else makes room.
+// Beside `at`, but not under a finger there; everything else avoids it.
 Vec2 placeHint(Drawing& drawing, Vec2 at, Vec2 half) {
     const double aside = kAboveFinger + half.x;
     const std::array<Vec2, 4> offsets{
@@ -120,7 +120,7 @@ Vec2 addHint(Drawing& drawing, const Hint& hint) {
     return mark.at;
 }
 
-// A hint in a frame: a tap on it types its figure.
+// A framed hint: a tap on it opens its value for typing.
 void addTypable(Drawing& drawing, const Hint& hint, MemberEndField opens, std::string begins) {
     constexpr Vec2 kAir{8, 5};
     const Vec2 at = addHint(drawing, hint);
@@ -133,7 +133,7 @@ void addTypable(Drawing& drawing, const Hint& hint, MemberEndField opens, std::s
     drawing.scene.figures.push_back({opens, std::move(begins), at, half});
 }
 
-// Fingers don't hover: what was drawn last, or where a chain stands, offers its figure.
+// Fingers don't hover: the member drawn last, or the end of a chain, offers its value.
 void drawTypable(Drawing& drawing) {
     const AppState& state = drawing.state;
     const Camera& camera = state.view.camera;

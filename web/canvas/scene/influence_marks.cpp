@@ -8,12 +8,12 @@ namespace gusset {
 namespace {
 
 constexpr float kPathWidth = 16;    // px of the band under the path
-constexpr float kPickedRadius = 12; // and around a joint picked for one
+constexpr float kPickedRadius = 12; // and around a joint picked for it
 constexpr double kUnitLoad = 58;    // px of the unit load's arrow
 constexpr double kEffect = 46;      // and of the effect's
 constexpr float kShaft = 2.6F;
-constexpr float kHeavyShaft = 4; // of the unit load, on a strip of paper: it may stand over a
-constexpr float kClearing = 14;  // post, and is not to be taken for a part of it
+constexpr float kHeavyShaft = 4; // of the unit load, on a strip of paper: it may lie over a
+constexpr float kClearing = 14;  // post, and must not look like part of it
 
 // In the plane of the truss, length units.
 Vec2 placeOf(const Truss& truss, const InfluenceShown& shown) {
@@ -38,7 +38,7 @@ void drawUnitLoad(Drawing& drawing) {
     wish(drawing, std::move(mark), placesBeside(arrow, true, size), kJointWeight);
 }
 
-// Along a member, or an arrow at the joint that the value pushes or moves.
+// An arrow along a member, or at the joint that the effect acts on.
 Arrow arrowOfEffect(Drawing& drawing) {
     const Effect& effect = drawing.influence->effect;
     if (effect.kind == EffectKind::MemberForce) {
@@ -49,7 +49,7 @@ Arrow arrowOfEffect(Drawing& drawing) {
     const Vec2 way = directionOnBoard(effect.horizontal ? Vec2{sign, 0} : Vec2{0, sign});
     Vec2 at = drawing.at[effect.joint.at()];
     if (effect.kind == EffectKind::Reaction && !effect.horizontal) {
-        at = at + Vec2{0, kSupportDepth}; // under the symbol of the support
+        at = at + Vec2{0, kSupportDepth}; // below the symbol of the support
         return sign > 0 ? Arrow{at + Vec2{0, kEffect}, at} : Arrow{at, at + Vec2{0, kEffect}};
     }
     return arrowAt(at, way, kEffect, drawing.symbols.taken[effect.joint.at()]).arrow;

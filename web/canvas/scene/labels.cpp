@@ -14,10 +14,10 @@ constexpr double kCell = 48; // CSS px: about the size of a label
 Vec2 lower(Vec2 a, Vec2 b) { return {std::min(a.x, b.x), std::min(a.y, b.y)}; }
 Vec2 upper(Vec2 a, Vec2 b) { return {std::max(a.x, b.x), std::max(a.y, b.y)}; }
 
-// Strokes through one cell: a cell holds a label or two, or some five panels' worth of lines.
+// Obstacles in one cell: a cell holds a label or two, or the lines of about five panels.
 constexpr std::size_t kCrowd = 40;
 
-// Where more labels than this found no room the drawing is too small to be read anyway.
+// If more labels than this found no room, the drawing is too small to be read anyway.
 constexpr std::size_t kMostPushing = 60;
 
 bool boxesMeet(Vec2 one, Vec2 halfOne, Vec2 other, Vec2 halfOther) {
@@ -32,7 +32,7 @@ Obstacles::Obstacles(const Rect& free)
       rows_(std::max(1, static_cast<int>(std::ceil(free.size.y / kCell)))),
       cells_(static_cast<std::size_t>(columns_) * static_cast<std::size_t>(rows_)) {}
 
-// Separating axes of a box and a stroke: the sides of the box, and the stroke's normal.
+// Separating axes of a box and a segment: the sides of the box, and the segment's normal.
 bool Obstacles::meets(const Stroke& stroke, Vec2 middle, Vec2 half) {
     const Vec2 from = stroke.a - middle;
     const Vec2 to = stroke.b - middle;
@@ -69,7 +69,7 @@ void Obstacles::add(const Stroke& stroke) {
     for (int row = cells.top; row <= cells.bottom; ++row) {
         for (int column = cells.left; column <= cells.right; ++column) {
             const Vec2 middle = free_.at + halfCell + kCell * Vec2{1.0 * column, 1.0 * row};
-            // Cells at the rim stand for all that lies beyond it.
+            // Cells at the edge also represent everything beyond them.
             const bool rim = row == 0 || column == 0 || row == rows_ - 1 || column == columns_ - 1;
             if (rim || meets(stroke, middle, halfCell)) {
                 cells_[static_cast<std::size_t>(row * columns_ + column)].push_back(index);
@@ -112,7 +112,7 @@ bool Obstacles::isCrowded(Vec2 place) const {
 
 namespace {
 
-// The labels as they stand while they are being placed.
+// The labels while they are being placed.
 class Placing {
 public:
     Placing(const std::vector<LabelWish>& wishes, const Obstacles& obstacles)
@@ -131,7 +131,7 @@ public:
         return false;
     }
 
-    // Puts a label where only one other stands, if that one has another place to go to.
+    // Places a label where only one other is, if that one can go elsewhere.
     bool placeByPushing(std::size_t label) {
         for (const Vec2 place : wishes_[label].places) {
             if (!obstacles_.isClear(place, halfOf(label))) {
@@ -161,7 +161,7 @@ private:
         at_[label].reset();
     }
 
-    // Half of the air of both together is enough between two labels.
+    // Between two labels one margin is enough, not one for each.
     [[nodiscard]] std::vector<std::size_t> othersAt(std::size_t label, Vec2 place) const {
         std::vector<std::size_t> others;
         const Vec2 half = 0.5 * wishes_[label].size;
@@ -191,7 +191,7 @@ private:
     const std::vector<LabelWish>& wishes_;
     const Obstacles& obstacles_;
     std::vector<std::optional<Vec2>> at_;
-    std::vector<std::vector<std::size_t>> standing_; // by cell: labels that stand there
+    std::vector<std::vector<std::size_t>> standing_; // the labels in each cell
 };
 
 } // namespace

@@ -1,8 +1,8 @@
 #pragma once
-// Words on the drawing, placed so that they cover nothing and one another least of all. Each comes
-// with the places it would take, best first. Method: greedy by importance, then one round in which
-// a label that found no room may push one other to another of that one's places; what still has no
-// room is left out. The same wishes always give the same drawing.
+// Words on the drawing, placed to avoid covering it and, above all, each other. Each label comes
+// with its possible places, best first. Method: greedy by importance, then one pass in which a
+// label that found no room may push one other label to another of that one's places; what still has
+// no room is left out. The same requests always give the same drawing.
 
 #include "app/state/layout.hpp"
 #include "canvas/scene/scene.hpp"
@@ -13,13 +13,13 @@
 namespace gusset {
 
 struct LabelWish {
-    LabelMark mark;           // its `at` is set by the placing
+    LabelMark mark;           // its `at` is set when it is placed
     Vec2 size;                // CSS px
-    std::vector<Vec2> places; // of its middle, best first
-    double weight = 0;        // the greater is placed first
+    std::vector<Vec2> places; // of its centre, best first
+    double weight = 0;        // heavier labels are placed first
 };
 
-// What labels keep clear of: segments, discs as squares, and boxes, all in CSS px within `free`.
+// What labels avoid: segments, discs as squares, and boxes, all in CSS px within `free`.
 class Obstacles {
 public:
     explicit Obstacles(const Rect& free);
@@ -29,11 +29,12 @@ public:
     void addBox(Vec2 middle, Vec2 half);
 
     [[nodiscard]] const Rect& free() const { return free_; }
-    [[nodiscard]] bool isClear(Vec2 middle, Vec2 half) const; // of these, and within `free`
-    // So many lines about this place that looking for room among them is time wasted.
+    [[nodiscard]] bool isClear(Vec2 middle, Vec2 half) const; // of obstacles, and within `free`
+    // So many lines near this place that it is not worth looking for room.
     [[nodiscard]] bool isCrowded(Vec2) const;
 
-    // For those who keep lists of their own: the cells of a grid over `free` that a box touches.
+    // For callers with lists of their own: visits the cells of a grid over `free` that a box
+    // touches.
     template <class Visit>
     void forEachCell(Vec2 middle, Vec2 half, const Visit& visit) const {
         const Cells cells = cellsOf(middle - half, middle + half);
@@ -46,13 +47,13 @@ public:
     [[nodiscard]] std::size_t cellCount() const { return cells_.size(); }
 
 private:
-    struct Stroke { // a segment with round ends, or a box when its ends are one point
+    struct Stroke { // a segment with round ends, or a box if its ends coincide
         Vec2 a;
         Vec2 b;
-        Vec2 half;         // added on every side of its own box
-        double radius = 0; // beside its line
+        Vec2 half;         // added on all sides of its bounding box
+        double radius = 0; // either side of its line
     };
-    struct Cells { // both ends included
+    struct Cells { // inclusive
         int left, top, right, bottom;
     };
     [[nodiscard]] Cells cellsOf(Vec2 low, Vec2 high) const;
@@ -66,7 +67,7 @@ private:
     std::vector<std::vector<std::uint32_t>> cells_; // indices of strokes
 };
 
-// CSS px of paper kept free around a label.
+// CSS px of clear paper around a label.
 inline constexpr double kLabelAir = 2;
 
 [[nodiscard]] std::vector<LabelMark> placeLabels(std::vector<LabelWish>, const Obstacles&);

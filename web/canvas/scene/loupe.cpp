@@ -7,14 +7,14 @@ namespace gusset {
 
 namespace {
 
-constexpr double kLoupeAway = 36; // px between the finger's middle and the loupe's edge
+constexpr double kLoupeAway = 36; // px between the finger's centre and the loupe's edge
 constexpr double kFromEdge = 6;   // px to the edge of the free board
 
 bool isNear(Vec2 a, Vec2 b) { return length(a - b) < kLoupeRadius + kLoupeAway; }
 
 } // namespace
 
-// Above the finger; where there is no room, beside it, on the side that has more.
+// Above the finger; if there is no room, beside it, on the side with more.
 void placeLoupe(Drawing& drawing) {
     const Gesture& gesture = drawing.state.gesture;
     const bool covers = gesture.kind == GestureKind::MoveJoint ||
@@ -41,7 +41,7 @@ void placeLoupe(Drawing& drawing) {
     drawing.obstacles.addDisc(loupe.at, kLoupeRadius);
 }
 
-// Dimensions stand where they stand; their figures would lie over the loupe.
+// Dimensions don't move; their labels would cover the loupe.
 void hideUnderLoupe(const MeasureText& measure, Scene& scene) {
     const Loupe& loupe = scene.loupe;
     std::erase_if(scene.labels, [&](const LabelMark& label) {

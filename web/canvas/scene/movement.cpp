@@ -10,9 +10,9 @@ namespace {
 
 constexpr double kPi = 3.14159265358979323846;
 constexpr double kSwing = 2.4; // s, out and back: gentle
-constexpr double kSwings = 2;  // before it rests
-// Largest movement as drawn against the larger side of the truss: seen well, and still the same
-// truss.
+constexpr double kSwings = 2;  // before it stops
+// Largest displacement as drawn, relative to the longer side of the truss: clearly visible, and
+// still recognisably the same truss.
 constexpr double kDeflection = 0.08;
 constexpr double kSway = 0.1;
 
@@ -29,7 +29,7 @@ double sizeOf(const Truss& truss) {
     return std::max(box.high.x - box.low.x, box.high.y - box.low.y);
 }
 
-// The greatest of 1, 2, 5, 10, 20 … that is not above `value`, and so many steps on from there.
+// The largest of 1, 2, 5, 10, 20 … that is not above `value`, then this many steps up.
 double roundFactor(double value, int steps) {
     constexpr std::array kSteps{1.0, 2.0, 5.0};
     const double decade = std::floor(std::log10(value));
@@ -40,7 +40,7 @@ double roundFactor(double value, int steps) {
     return kSteps[static_cast<std::size_t>(step)] * std::pow(10.0, power);
 }
 
-// A mechanism rests where it is drawn, a deflected shape where the loads bring it.
+// A mechanism rests at its drawn position, a deflected shape at its full displacement.
 double shareOf(const Motion& motion, bool mechanism) {
     if (!motion.plays) {
         return mechanism ? 0 : 1;
@@ -90,7 +90,7 @@ std::optional<Movement> movementShown(const AppState& state, const Derived& deri
     const Truss& truss = state.truss;
     if (const Mechanism* mechanism = mechanismShown(state, derived)) {
         if (!state.motion.plays) {
-            return std::nullopt; // its arrows tell the rest
+            return std::nullopt; // its arrows are enough
         }
         const double sway = kSway * sizeOf(truss) * shareOf(state.motion, true);
         return Movement{true, movedBy(truss, mechanism->velocities, sway), 1};

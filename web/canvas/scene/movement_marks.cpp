@@ -12,7 +12,7 @@ constexpr float kMovedRadius = 3.5F;
 constexpr double kCaptionAway = 12; // px from the corner of the free board
 constexpr double kValueAway = 10;   // and of a value from its joint
 
-// In the corner of the board, where it is not looked for under the finger.
+// In the corner of the board, away from the finger.
 void drawCaption(Drawing& drawing, double times) {
     LabelMark mark;
     mark.text = sayPlain(*drawing.state.book, phrase::kDrawnEnlarged,

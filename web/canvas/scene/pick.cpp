@@ -9,7 +9,7 @@ namespace gusset {
 
 namespace {
 
-// However small the drawing, a joint answers within this many px.
+// However small the drawing, a joint is hit within this many px.
 constexpr double kSureOfJoint = 4;
 
 struct Near {
@@ -64,7 +64,7 @@ Near nearestSymbol(const Truss& truss, const Camera& camera, Vec2 pixel) {
     return best;
 }
 
-// Where members are short, joints must leave their middle thirds to be touched.
+// Where members are short, the joints leave their middle thirds free to be touched.
 double jointSlack(const Truss& truss, const Camera& camera, const Hit& member, double slack) {
     if (!member) {
         return slack;

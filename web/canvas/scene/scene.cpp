@@ -14,12 +14,12 @@ namespace {
 
 constexpr double kSingleWidth = 3; // px of a tension member's line
 constexpr double kTwinWidth = 1.7; // and of each line of a compression member
-constexpr double kTwinApart = 4.6; // between the middles of the two
+constexpr double kTwinApart = 4.6; // between the centre lines of the two
 constexpr double kZeroWidth = 1.6;
 constexpr double kPlainWidth = 2.5;
-constexpr double kWidest = 6;         // px more for the largest force, where width follows force
-constexpr double kLeastLabelled = 26; // px: on a shorter member no value can stand
-constexpr double kLabelAway = 1;      // px more than its air between a member and its value
+constexpr double kWidest = 6;         // px added for the largest force, when width follows force
+constexpr double kLeastLabelled = 26; // px: a shorter member has no room for a value
+constexpr double kLabelAway = 1; // px added to the label's margin between a member and its value
 
 Rect freeBoard(const Camera& camera) {
     return {{0, camera.coverTop},
@@ -42,8 +42,8 @@ double shareOfLargest(const Drawing& drawing, std::size_t member) {
 
 struct MemberStyle {
     Ink ink = Ink::Plain;
-    double width = kPlainWidth; // of a line
-    double apart = 0;           // of twin lines
+    double width = kPlainWidth; // of the line
+    double apart = 0;           // of the two lines
     float dash = 0;
 
     [[nodiscard]] double half() const { return 0.5 * (width + apart); }
@@ -81,7 +81,7 @@ MemberStyle styleOf(const Drawing& drawing, std::size_t member) {
     return {Ink::Zero, kZeroWidth, 0, 5};
 }
 
-// Places for a member's value: beside its middle on either side, then towards its ends.
+// Positions for a member's value: beside its midpoint on either side, then towards its ends.
 std::vector<Vec2> placesAlong(Vec2 a, Vec2 b, Vec2 size, double half) {
     const Vec2 along = b - a;
     Vec2 side = (1 / length(along)) * Vec2{along.y, -along.x};
@@ -138,7 +138,7 @@ void drawMembers(Drawing& drawing) {
     }
 }
 
-// Round the joint, the freest directions first.
+// Around the joint, the freest directions first.
 std::vector<Vec2> placesAround(Vec2 joint, const std::vector<Vec2>& taken, Vec2 size) {
     constexpr int kWays = 24;
     struct Way {
@@ -201,7 +201,8 @@ void wishJointNames(Drawing& drawing) {
     }
 }
 
-// The arrow in hand ends under the pointer, whatever its length would be among the others.
+// The arrow being dragged ends under the pointer, whatever its length would be relative to the
+// others.
 void followPointer(const AppState& state, Symbols& symbols) {
     const Gesture& gesture = state.gesture;
     if (gesture.kind != GestureKind::DragLoad || !state.pending || gesture.perPixel <= 0) {
@@ -288,8 +289,8 @@ void wish(Drawing& drawing, LabelMark mark, std::vector<Vec2> places, double wei
     drawing.wishes.push_back({std::move(mark), size, std::move(places), weight});
 }
 
-// Coordinates far outside would lose their fractions as floats: what is drawn is cut to the board
-// and a margin (Liang and Barsky's clipping, ACM Trans. Graphics 3 (1984) 1-22).
+// Coordinates far outside would lose precision as floats, so lines are clipped to the board and a
+// margin (Liang and Barsky's clipping, ACM Trans. Graphics 3 (1984) 1-22).
 void addLine(Drawing& drawing, const LineMark& line) {
     constexpr double kMargin = 100;
     const Vec2 size = drawing.state.view.camera.size;

@@ -1,7 +1,7 @@
 #pragma once
-// The drawing as records, in CSS pixels of the board (so that widths and symbols keep their size at
-// every zoom). `buildScene` is pure; the renderer only draws what stands here, and picking does not
-// look at it.
+// The drawing as records, in CSS pixels of the board, so that widths and symbols keep their size at
+// every zoom. `buildScene` is pure; the renderer draws only these records, and picking does not use
+// them.
 
 #include "app/derived/derived.hpp"
 #include "app/state/state.hpp"
@@ -15,7 +15,7 @@
 
 namespace gusset {
 
-// Roles of ink; the theme says which colour each has (web/ui/theme).
+// Roles of ink; the theme gives each its colour (web/ui/theme).
 enum class Ink : std::uint8_t {
     Tension,
     Compression,
@@ -55,20 +55,20 @@ struct TriangleMark { // arrow heads, supports
 enum class LabelKind { Joint, Force, Load, Reaction, Dimension, Hint };
 struct LabelMark {
     std::string text; // UTF-8
-    Vec2 at;          // its middle
+    Vec2 at;          // its centre
     Ink ink = Ink::Plain;
     LabelKind kind = LabelKind::Joint;
-    bool backed = true; // on a patch of paper, to be read over lines
+    bool backed = true; // on a patch of paper, to be legible over lines
 };
 
-// What a finger covers, shown above it.
+// What a finger covers, shown magnified above it.
 struct Loupe {
     bool shown = false;
-    Vec2 of; // CSS px: what stands in its middle
-    Vec2 at; // its own middle
+    Vec2 of; // CSS px: the place shown at its centre
+    Vec2 at; // its own centre
 };
 inline constexpr double kLoupeRadius = 52; // px
-inline constexpr double kLoupeNearer = 2;  // times as large
+inline constexpr double kLoupeNearer = 2;  // magnification
 
 struct Scene {
     std::vector<LineMark> lines;         // drawn in order
@@ -81,15 +81,15 @@ struct Scene {
     double gridStep = 1;
 };
 
-// Sizes of text, CSS px, as the drawing's labels are set; measured by the caller's font.
+// The size of text in CSS px, as the drawing's labels are set; measured with the caller's font.
 using MeasureText = std::function<Vec2(const std::string& text, LabelKind kind)>;
 
-// A text broken between its words into lines of a hint's type, none wider than that unless a word
-// is.
+// A text broken between words into lines of hint type, none wider than the width unless a single
+// word is.
 [[nodiscard]] std::vector<std::string> linesWithin(std::string_view text, double width,
                                                    const MeasureText&);
 
-// `lit`: the step of the working that is looked at lights its joint and members.
+// If the notebook shows a step of the working, its joint and members are highlighted.
 [[nodiscard]] Scene buildScene(const AppState&, const Derived&, const MeasureText&);
 
 } // namespace gusset

@@ -19,7 +19,7 @@ constexpr double kReactionLong = 46;
 
 Vec2 unit(Vec2 way) { return (1 / length(way)) * way; }
 
-// From the joint: `down` along the symbol's axis, `across` it.
+// From the joint: `down` along the symbol's axis, `across` perpendicular to it.
 struct Axes {
     Vec2 joint, down;
     [[nodiscard]] Vec2 at(double along, double aside) const {
@@ -73,13 +73,13 @@ LabelMark labelOf(std::string text, Ink ink, LabelKind kind) {
     return mark;
 }
 
-// Pale when it is none of the loads that the results are for.
+// Pale if it is not among the loads that the results are for.
 Ink inkOf(const Drawing& drawing, const Load& load) {
     const bool acts = caseFactor(drawing.state.truss, drawing.state.choice, load) != 0;
     return acts ? Ink::Load : Ink::Muted;
 }
 
-// Beyond each piece of the line, the one in the middle first.
+// Outside each segment of the line, the middle one first.
 std::vector<Vec2> placesOver(const ChordSymbol& symbol, Vec2 size) {
     constexpr double kAway = 6;
     std::vector<Vec2> places;
@@ -128,7 +128,7 @@ void drawLoad(Drawing& drawing, const LoadSymbol& symbol) {
     wish(drawing, std::move(mark), placesBeside(symbol.arrow, symbol.pushes, extent), kLoadWeight);
 }
 
-// One component as it is found in the working: along x or y of a pin, or along a roller's reaction.
+// One component as found in the working: along x or y for a pin, or along a roller's reaction.
 struct Component {
     JointId joint;
     Vec2 force; // N
@@ -147,7 +147,7 @@ std::vector<Component> reactionComponents(const Drawing& drawing) {
     return components;
 }
 
-// Beyond the symbol of a support on the arrow's own line; else to the freer side of the joint.
+// Beyond the support symbol on the arrow's own line; else on the freer side of the joint.
 PlacedArrow reactionArrow(const Drawing& drawing, JointId joint, Vec2 way, double size) {
     const Vec2 at = drawing.at[joint.at()];
     for (const SupportSymbol& symbol : drawing.symbols.supports) {

@@ -6,14 +6,14 @@
 namespace gusset {
 namespace {
 
-// Marks that stand on the letter before them, and what joins signs into one: never parted from it.
+// Combining marks and joiners: never separated from the letter before them.
 bool joinsOn(std::string_view letter) {
     const bool combines = letter >= "\u0300" && letter <= "\u036F";
     const bool selects = letter >= "\uFE00" && letter <= "\uFE0F";
     return combines || selects || letter == "\u200D";
 }
 
-// Letters of UTF-8, each with what stands on it.
+// Letters in UTF-8, each with its combining marks.
 std::vector<std::string_view> lettersOf(std::string_view name) {
     std::vector<std::string_view> letters;
     std::size_t at = 0;

@@ -1,6 +1,6 @@
 #pragma once
-// Long names of joints on the board, where they must not cover the drawing; tables and the
-// inspector have them whole.
+// Long joint names on the board, where they must not cover the drawing; tables and the inspector
+// show them in full.
 
 #include <string>
 
@@ -8,7 +8,7 @@ namespace gusset {
 
 inline constexpr int kLettersOnBoard = 16;
 
-// The name, or its beginning and its end with "…" between, so many letters in all.
+// The name, or its beginning and end with "…" between, this many letters in all.
 [[nodiscard]] std::string shortName(const std::string& name, int letters = kLettersOnBoard);
 
 } // namespace gusset

@@ -13,22 +13,22 @@ namespace gusset {
 
 namespace {
 
-constexpr double kGuideReach = 6;    // px: to be taken as in line, at an angle, of a length
-constexpr double kDegreesApart = 15; // directions that members like to have
-constexpr double kFractionReach = 9; // px: to be taken as the middle or a third of a member
+constexpr double kGuideReach = 6;    // px to snap to an alignment, an angle or a length
+constexpr double kDegreesApart = 15; // common directions of members
+constexpr double kFractionReach = 9; // px to snap to a middle or a third of a member
 
-// What there is to snap to.
+// Everything there is to snap to.
 struct Ground {
     const Truss& truss;
     const View& view;
 };
 
-// Px on the board between two places of the plane.
+// Px on the board between two points of the plane.
 double apart(const Ground& ground, Vec2 one, Vec2 other) {
     return ground.view.camera.scale * length(one - other);
 }
 
-// A finger must be able to reach the grid point beside a joint.
+// A finger must be able to reach the grid point next to a joint.
 double jointReach(const View& view, double slack) {
     return view.snapToGrid ? std::min(slack, 0.6 * view.gridStep * view.camera.scale) : slack;
 }
@@ -49,8 +49,8 @@ std::optional<Snapped> onJoint(const Ground& ground, const SnapRequest& request,
     return Snapped{{nearest, ground.truss.joints[nearest.at()].at}, {SnapKind::Joint, {}}};
 }
 
-// The place on a member where a person would put a joint: its middle, thirds and quarters, a grid
-// point that lies on it, else a round share.
+// The point on a member where a person would put a joint: its middle, thirds and quarters, a grid
+// point on it, else a round fraction.
 Vec2 placeOnMember(const Ground& ground, Vec2 a, Vec2 b, Vec2 world) {
     const Vec2 gridPoint = snapToGrid(ground.view, world);
     if (apart(ground, gridPoint, world) < kFractionReach * 2 &&
@@ -86,8 +86,8 @@ std::optional<Snapped> onMember(const Ground& ground, const SnapRequest& request
 }
 
 std::optional<Snapped> inLine(const Ground& ground, const SnapRequest& request, Vec2 world) {
-    std::optional<Vec2> below;  // a joint straight below or above
-    std::optional<Vec2> beside; // and one beside
+    std::optional<Vec2> below;  // a joint vertically below or above
+    std::optional<Vec2> beside; // and one level with it
     for (std::size_t i = 0; i < ground.truss.joints.size(); ++i) {
         const Vec2 at = ground.truss.joints[i].at;
         if (static_cast<int>(i) == request.moving.index) {
@@ -118,7 +118,7 @@ std::optional<Snapped> inLine(const Ground& ground, const SnapRequest& request, 
     return snapped;
 }
 
-// The member whose length is nearest to this one, if it is within reach.
+// The member whose length is closest to this one, if within reach.
 MemberId likeLength(const Ground& ground, double wanted) {
     MemberId like;
     double least = kGuideReach;
@@ -203,7 +203,7 @@ Vec2 snapToGrid(const View& view, Vec2 world) {
 }
 
 Vec2 roundToStep(Vec2 world, double step) {
-    // Through the whole number of steps to a unit: 3 tenths come out as 0.3 and not as 3 × 0.1.
+    // Uses the whole number of steps per unit: 3 tenths give 0.3 and not 3 × 0.1.
     const double perUnit = std::round(1 / step);
     if (step < 1 && std::abs(perUnit * step - 1) < kHair) {
         return {std::round(world.x * perUnit) / perUnit, std::round(world.y * perUnit) / perUnit};

@@ -11,19 +11,19 @@ namespace gusset {
 
 namespace {
 
-// Cosine of the angle that a symbol wants clear of a member: about 35 degrees.
+// Cosine of the angle that a symbol needs between itself and a member: about 35 degrees.
 constexpr double kCrowded = 0.82;
 
-// Two arrows along one line at one joint stand side by side, px apart.
+// Two arrows on one line at one joint are drawn side by side, this many px apart.
 constexpr double kBeside = 10;
 
-// A load of next to nothing still has an arrow, of this share of the longest.
+// The smallest load has an arrow of this fraction of the longest.
 constexpr double kLeastShare = 0.39;
 
-constexpr double kChordGap = 9;         // px between a chord and the heads on it
+constexpr double kChordGap = 9;         // px between a chord and the arrow heads on it
 constexpr double kChordArrow = 24;      // px of an arrow's length
 constexpr double kChordApart = 26;      // px between arrows
-constexpr double kMostChordArrows = 60; // on one member, however near one looks
+constexpr double kMostChordArrows = 60; // on one member, however far zoomed in
 
 Vec2 directionInWorld(double degrees) {
     const Vec2 way = directionOf(degrees);
@@ -41,7 +41,7 @@ std::vector<std::vector<Vec2>> memberRays(const Truss& truss) {
     return rays;
 }
 
-// The first of the ways, in order of preference, that is clear; else the clearest.
+// The first of the directions, in order of preference, that is clear; else the clearest.
 template <std::size_t count>
 Vec2 clearest(const std::vector<Vec2>& taken, const std::array<Vec2, count>& ways) {
     Vec2 best = ways.front();
@@ -78,7 +78,7 @@ void placeSupports(const Truss& truss, const Camera& camera, Symbols& symbols) {
     }
 }
 
-// How many loads before this one point the same way at the same joint.
+// How many loads before this one have the same direction at the same joint.
 int loadsBeside(const Symbols& symbols, JointId joint, Vec2 way) {
     return static_cast<int>(
         std::count_if(symbols.loads.begin(), symbols.loads.end(), [&](const LoadSymbol& other) {
@@ -87,7 +87,7 @@ int loadsBeside(const Symbols& symbols, JointId joint, Vec2 way) {
         }));
 }
 
-// Where a load's arrow points to, and what stands around there.
+// The point that a load's arrow points to, and the directions taken around it.
 struct Foot {
     Vec2 at; // CSS px
     std::vector<Vec2> taken;
@@ -108,8 +108,7 @@ Foot footOf(const Truss& truss, const Camera& camera, const Load& load,
 void placeLoads(const Truss& truss, const Camera& camera, Symbols& symbols) {
     const double largest = largestLoad(truss);
     const double longest = longestArrow(camera);
-    const std::vector<std::vector<Vec2>> taken =
-        symbols.taken; // loads don't push one another about
+    const std::vector<std::vector<Vec2>> taken = symbols.taken; // loads don't push each other aside
     for (std::size_t i = 0; i < truss.loads.size(); ++i) {
         const Load& load = truss.loads[i];
         const std::optional<Vec2> force = arrowForce(load);
@@ -148,7 +147,7 @@ ChordSymbol chordSymbol(const std::vector<Vec2>& places, LoadId load, Vec2 out) 
     return symbol;
 }
 
-// Loads that act down stand on the chord, those that act up under it.
+// Downward loads are drawn above the chord, upward ones below it.
 void placeChordLoads(const Truss& truss, const Camera& camera, Symbols& symbols) {
     for (std::size_t i = 0; i < truss.loads.size(); ++i) {
         const auto* load = std::get_if<ChordLoad>(&truss.loads[i].what);
@@ -181,7 +180,7 @@ Vec2 directionOnBoard(Vec2 force) {
 }
 
 PlacedArrow arrowAt(Vec2 joint, Vec2 way, double size, const std::vector<Vec2>& taken) {
-    // The hair keeps a tie a tie: heads at the joint, as in print.
+    // The tolerance keeps a tie a tie: heads at the joint, as in print.
     const bool pushes =
         blockage(taken, -way) < kCrowded || blockage(taken, -way) <= blockage(taken, way) + kHair;
     const Vec2 near = joint + kArrowGap * (pushes ? -way : way);

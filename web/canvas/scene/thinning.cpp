@@ -10,7 +10,7 @@ namespace gusset {
 namespace {
 
 constexpr std::size_t kMostMarks = 5000; // of one kind, all drawn
-constexpr double kMargin = 100;          // px: the mark, or its label, may reach in
+constexpr double kMargin = 100;          // px: the mark or its label may reach onto the board
 
 std::uint64_t ringAt(Vec2 place) {
     const auto cell = [](double distance) {

@@ -1,4 +1,4 @@
-// What a long press or the right button offers, at its place on the board.
+// The menu of a long press or the right button, at its place on the board.
 #include "canvas/hands/board_menu.hpp"
 #include "panels/frame/parts.hpp"
 #include "panels/frame/tabs.hpp"

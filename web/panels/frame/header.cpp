@@ -30,7 +30,7 @@ void commandButton(PanelContext& context, const Command& command) {
     ImGui::SameLine(0, context.ui.px(2));
 }
 
-// What stands after ### stays the same while the words name the step.
+// The part after ### is constant while the words name the step.
 std::string naming(const PanelContext& context, Phrase<> alone, decltype("{step}"_phrase) withStep,
                    const std::string& step) {
     return step.empty() ? words(context, alone)
@@ -90,7 +90,7 @@ void commands(PanelContext& context) {
                             Icon::Notebook, true, open, false, Set{&NotebookState::open, !open}});
 }
 
-// A link that was pasted, wherever the notebook is turned to by now.
+// A pasted link, whatever page the notebook has been turned to by now.
 void takeLink(PanelContext& context) {
     if (!context.field.done || context.field.done->field != FieldId(LinkField::Open)) {
         return;

@@ -1,4 +1,4 @@
-// What is picked, over the tools: what it is, its values to type, and its removal.
+// The selected thing, above the tools: what it is, its values as fields, and a remove button.
 #include "app/fields/cell_text.hpp"
 #include "panels/frame/parts.hpp"
 #include "panels/frame/tabs.hpp"
@@ -63,7 +63,7 @@ std::string memberFacts(const PanelContext& context, MemberId member) {
 }
 
 CellTable tableOf(const ThingId& thing) {
-    return static_cast<CellTable>(thing.index()); // in the same order
+    return static_cast<CellTable>(thing.index()); // the two enumerations have the same order
 }
 
 } // namespace
@@ -107,7 +107,7 @@ void figures(PanelContext& context, const ThingId& picked, const Table::Box& roo
     }
 }
 
-// To the shortest way to a member's force or a support's reaction.
+// Leads to the shortest way to a member's force or a support's reaction.
 void why(PanelContext& context) {
     if (button(context.ui, words(context, phrase::kWhy))) {
         turnTo(WorkingPage::OneForce, context.actions);

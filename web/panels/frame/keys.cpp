@@ -1,4 +1,4 @@
-// What the keyboard does, for those who have one.
+// The keyboard shortcuts, shown if there is a keyboard.
 #include "phrases/keys.hpp"
 #include "panels/frame/parts.hpp"
 #include "panels/frame/tabs.hpp"

@@ -45,7 +45,7 @@ void strip(PanelContext& context, const Message& message) {
     endSheet();
 }
 
-// Nothing is drawn yet: how to begin. The words lie on the paper and let strokes through.
+// Nothing is drawn yet: how to start. The words lie on the paper and let strokes through.
 void beginning(PanelContext& context) {
     const Ui& ui = context.ui;
     const bool drawing = context.state.tool == Tool::Member;
@@ -79,7 +79,7 @@ void beginning(PanelContext& context) {
     endSheet();
 }
 
-// A truss that has no forces says why, where it is drawn.
+// For a truss without forces: the reason, where it is drawn.
 void unsolved(PanelContext& context) {
     const Ui& ui = context.ui;
     const Rect board = freeBoard(context);

@@ -11,7 +11,7 @@ namespace {
 
 constexpr std::array<Phrase<>, 4> kTabs{phrase::kTabModel, phrase::kTabResults, phrase::kTabWorking,
                                         phrase::kTabShare};
-// Where the sheet of a narrow page stops: a peep, half, nearly all.
+// The stops of the sheet on a narrow page: an edge, half, nearly all.
 constexpr std::array kStops{0.18, 0.45, 0.85};
 
 double nearestStop(double share) {
@@ -20,7 +20,7 @@ double nearestStop(double share) {
     });
 }
 
-// The left edge of the column is dragged.
+// Drags the left edge of the column.
 void widthHandle(PanelContext& context) {
     const Ui& ui = context.ui;
     const Rect& place = context.layout.notebook;
@@ -40,8 +40,8 @@ void widthHandle(PanelContext& context) {
     }
 }
 
-// The head of the sheet is dragged up and down, and stops at the nearest stop; a tap goes on to the
-// next.
+// The head of the sheet is dragged up and down and goes to the nearest stop; a tap moves it to the
+// next stop.
 void sheetHandle(PanelContext& context) {
     const Ui& ui = context.ui;
     const ImVec2 low = ImGui::GetCursorScreenPos();
@@ -75,7 +75,7 @@ void tabBar(PanelContext& context) {
     if (chosen != now) {
         turnTo(static_cast<NotebookTab>(chosen), context.actions);
         if (context.layout.narrow && context.state.notebook.sheet < kStops[1]) {
-            // A peep has no room for what was asked for.
+            // The lowest stop has no room for the page that was asked for.
             context.actions.push_back(Set{&NotebookState::sheet, kStops[1]});
         }
     }

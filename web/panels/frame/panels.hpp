@@ -1,5 +1,5 @@
 #pragma once
-// One function a panel, one file each. They read, draw with Dear ImGui and append actions; they
+// One function per panel, one file each. They read, draw with Dear ImGui and append actions; they
 // don't solve, don't format numbers of their own and never write the state.
 
 #include "app/derived/derived.hpp"
@@ -23,14 +23,14 @@ struct PanelContext {
     Actions& actions;
     PageRequests& requests;
     const std::optional<QrCode>& linkCode; // of the whole address; none: too long for one
-    bool canShareLinks = false;            // the system has a sheet for it
+    bool canShareLinks = false;            // the system has a share sheet
 };
 
 void headerPanel(PanelContext&);   // title, undo, redo, fit, share, notebook
 void toolsPanel(PanelContext&);    // the strip at the bottom
 void notebookPanel(PanelContext&); // tabs: model, forces, working, share
-void messagePanel(PanelContext&);  // what went wrong, what happened
-void legendPanel(PanelContext&);   // how tension and compression are drawn, where there is room
-void boardMenu(PanelContext&);     // what can be done at a place, over everything
+void messagePanel(PanelContext&);  // errors and notices
+void legendPanel(PanelContext&);   // how tension and compression are drawn, if there is room
+void boardMenu(PanelContext&);     // what can be done at a place, on top of everything
 
 } // namespace gusset

@@ -18,7 +18,7 @@ Rect toCss(const Ui& ui, const Table::Box& box) {
             {(box.high.x - box.low.x) / ui.scale, (box.high.y - box.low.y) / ui.scale}};
 }
 
-// A field that the keyboard went to may be out of sight: the paper is moved once, when typing
+// A field reached by keyboard may be out of sight: it is scrolled into view once, when typing
 // begins.
 void bringIntoView(const std::string& key, const Table::Box& box) {
     ImGuiStorage& memory = *ImGui::GetStateStorage();

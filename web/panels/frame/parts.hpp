@@ -1,6 +1,6 @@
 #pragma once
-// What several panels need: fields that are typed into, and the pointer's and the selection's way
-// between table rows and the board.
+// What several panels need: fields that can be edited, and the two-way highlighting between table
+// rows and the board.
 
 #include "app/fields/cells.hpp"
 #include "panels/frame/panels.hpp"
@@ -15,13 +15,13 @@ namespace gusset {
 
 struct FieldLook {
     FieldId field;
-    std::string name; // for those who hear it
-    std::string text; // what typing begins with
-    std::string look; // what stands there meanwhile
-    std::string hint; // in muted ink when nothing does
+    std::string name; // for screen readers
+    std::string text; // the text when typing begins
+    std::string look; // the text at rest
+    std::string hint; // shown muted when it is empty
     Align align = Align::Left;
     bool numeric = true;
-    const ImFont* font = nullptr; // the text face
+    const ImFont* font = nullptr; // null: the text face
     bool framed = false;          // drawn as a box even at rest
 };
 // In a box of the screen, device px. True in the frame in which it was pressed.
@@ -31,34 +31,33 @@ bool fieldLine(PanelContext&, const FieldLook&);
 // A cell of the model's tables.
 bool cellField(PanelContext&, const Table&, int column, const Cell&);
 
-// A paragraph each; those that must be known beside figures, or that tell why there are none, in
-// the same look on every page.
+// One paragraph per line; warnings, and reasons why there are no figures, look the same on every
+// page.
 void sentences(const PanelContext&, const std::vector<std::string>& lines,
                const std::vector<std::string>& warnings);
-// What the truss is and why it can't be solved, where that stands instead of figures.
+// What the truss is and why it can't be solved, shown in place of figures.
 void verdictInstead(const PanelContext&);
 
-void hoverRow(PanelContext&, const ThingId&); // lit on the board too
-// A row that stands for a thing of the board: each lights the other, pressing picks it.
+void hoverRow(PanelContext&, const ThingId&); // highlighted on the board too
+// A row for a thing on the board: each highlights the other, and pressing the row selects it.
 void pressableRow(PanelContext&, Table&, const ThingId&);
 
-// The sign by which the board draws a force, from its left end: tension one line, compression two,
-// zero a thin dashed one.
+// The line by which the board shows a force, from its left end: one line for tension, two for
+// compression, a thin dashed one for zero.
 void drawForceSign(ImDrawList&, const Ui&, Ink, ImVec2 at, float length);
 
-// Removes the row of a table, in its last cell. `label` is its name, with ## and what tells it from
-// others.
+// Removes the row of a table, in its last cell. `label` is its name, with ## and a unique suffix.
 [[nodiscard]] bool trashButton(const Ui&, const Table::Box&, const std::string& label);
 
-// "4.00 m" with the thin space of print; the number alone when the model is in plain numbers.
+// "4.00 m" with a thin space; only the number if the model has no units.
 [[nodiscard]] std::string quantity(const std::string& number, const char* unit);
-// How far it is with what the page is to show.
+// How far the page's content has got.
 template <class Shown>
 void progressOf(const PanelContext& context, const Making<Shown>& making) {
     progressLine(context.ui, saysOf(*context.state.book, making),
                  making.made ? making.job.share() : 0);
 }
-// What is read on the page, in its language; with an id of Dear ImGui behind it, as "##fit".
+// A phrase in the page's language; with a Dear ImGui id after it, as in "##fit".
 [[nodiscard]] const char* words(const PanelContext&, Phrase<>);
 [[nodiscard]] std::string wordsAs(const PanelContext&, Phrase<>, const char* id);
 template <std::size_t Count>
@@ -70,7 +69,7 @@ template <std::size_t Count>
     return said;
 }
 [[nodiscard]] std::string headOf(const PanelContext&, Phrase<>, const char* unit); // "force, kN"
-// "heading, kN", or the heading alone when the model is in plain numbers.
+// "heading, kN", or only the heading if the model has no units.
 [[nodiscard]] std::string withUnit(const char* heading, const char* unit);
 
 } // namespace gusset

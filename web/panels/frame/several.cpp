@@ -1,4 +1,4 @@
-// Several things picked: what they are, and what can be done with them all at once.
+// Several selected things: what they are, and what can be done with all of them at once.
 #include "canvas/hands/arrange.hpp"
 #include "canvas/hands/several_field.hpp"
 #include "canvas/hands/tool.hpp"
@@ -18,7 +18,7 @@ constexpr int kColumnsOfPhone = 4;
 
 struct Word {
     Phrase<> label;
-    std::optional<SeveralKind> typed; // opens a field; else a list
+    std::optional<SeveralKind> typed; // opens a field; none: opens a list
     bool needsMembers = false;
     const char* id = "";
 };
@@ -98,7 +98,7 @@ void list(PanelContext& context, const Word& word, bool opens) {
     ImGui::PopStyleVar();
 }
 
-// The row of words, or the field of the one that was pressed.
+// The row of commands, or the field of the one that was pressed.
 void wordRow(PanelContext& context, const std::vector<Word>& list_, const Table::Box& box) {
     const Ui& ui = context.ui;
     const int columns = columnsFor(context, list_.size());
@@ -135,7 +135,7 @@ void typed(PanelContext& context, SeveralKind kind, const Table::Box& box) {
     const ImFont& font = *ui.fonts.small;
     const float room = font.CalcTextSizeA(font.FontSize, FLT_MAX, 0, example).x;
     const bool beside = right + ui.px(56) + room < box.high.x;
-    if (beside) { // past the field's sign button
+    if (beside) { // to the right of the field's sign button
         stripWords(ui, font, {right + ui.px(8), middle}, example, ui.palette->muted);
     } else if (context.layout.narrow) {
         stripWords(ui, font, {box.low.x + ui.px(6), middle + ui.px(kButtonRow)}, example,

@@ -1,4 +1,4 @@
-// Trusses of the usual forms to begin with, chosen by form and size, with a picture before they are
+// Standard forms of truss to start from, chosen by form and size, with a preview before they are
 // put on the board.
 #include "app/fields/field_key.hpp"
 #include "app/fields/typed_text.hpp"
@@ -16,7 +16,8 @@
 namespace gusset {
 namespace {
 
-// The choice is kept by the window that shows it: sizes in thousandths, which are exact.
+// The choice is kept in the storage of the window that shows it: sizes in thousandths, which are
+// exact.
 constexpr double kGrain = 1000;
 constexpr double kLargestSize = 1e6;
 
@@ -52,7 +53,7 @@ SampleSpec remembered(const Truss& truss) {
     return spec;
 }
 
-// A size that was typed comes back.
+// Takes a size that was typed.
 void takeSizes(PanelContext& context) {
     if (!context.field.done) {
         return;
@@ -138,7 +139,7 @@ void sizeFields(PanelContext& context, const SampleSpec& spec) {
     ImGui::Dummy({ImGui::GetContentRegionAvail().x, label + height});
 }
 
-// Members and joints alone, in the middle of a strip of board.
+// Only members and joints, in the middle of a strip of board.
 void picture(const Ui& ui, const Truss& truss) {
     const ImVec2 low = ImGui::GetCursorScreenPos();
     const ImVec2 size{ImGui::GetContentRegionAvail().x, ui.px(120)};

@@ -85,7 +85,7 @@ void viewMenu(PanelContext& context) {
                {.icon = Icon::View, .showText = false, .selected = open})) {
         ImGui::OpenPopup("view menu");
     }
-    // On a phone the menu is as wide as the page allows, else under its button.
+    // On a phone the menu is as wide as the page allows, else it is below its button.
     const float right =
         context.layout.narrow ? ui.px(context.viewport.size.x - 4) : ImGui::GetItemRectMax().x;
     const ImVec2 under{right, ui.px(context.layout.header.size.y + 2)};

@@ -9,7 +9,7 @@
 namespace gusset {
 namespace {
 
-// A row a case, the combination's name in the first of them.
+// One row per case, with the combination's name in the first.
 void combination(PanelContext& context, Table& table, int row) {
     const Truss& truss = context.state.truss;
     const std::vector<std::string> cases = caseNames(truss);

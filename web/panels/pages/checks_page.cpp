@@ -1,5 +1,5 @@
-// Checks of members among the results: the verdict and the caution, the loads, by what rule, a
-// table, and the check of the picked member worked out.
+// Member checks among the results: the verdict and the caution, the loads, the rule, a table, and
+// the check of the selected member worked out.
 #include "app/fields/check_field.hpp"
 #include "panels/frame/parts.hpp"
 #include "panels/frame/tabs.hpp"
@@ -49,7 +49,7 @@ struct Factor {
     const char* hint = "";
 };
 
-// The factors that the formula knows, and those that all know.
+// The factors that the chosen formula uses, and those that every formula uses.
 std::vector<Factor> factorsOf(const CheckSettings& settings) {
     std::vector<Factor> factors;
     if (settings.formula == ColumnFormula::En1993) {
@@ -162,7 +162,7 @@ void checksPage(PanelContext& context) {
         progressOf(context, context.derived.jobs.checks);
         return;
     }
-    paragraph(context.ui, shown.caution.front(), Ink::Warning); // stays while the rest scrolls
+    paragraph(context.ui, shown.caution.front(), Ink::Warning); // does not scroll with the rest
     beginScroll(context.ui, "checks");
     for (std::size_t i = 1; i < shown.caution.size(); ++i) {
         smallPrint(context.ui, shown.caution[i]);

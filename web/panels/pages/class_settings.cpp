@@ -1,5 +1,5 @@
-// The conventions in which the working is written, to be chosen. They stand in the model, so that a
-// link brings them along.
+// The conventions in which the working is written. They are stored in the model, so that a link
+// carries them.
 #include "panels/frame/parts.hpp"
 #include "panels/frame/tabs.hpp"
 #include "phrases/working.hpp"
@@ -11,7 +11,7 @@
 namespace gusset {
 namespace {
 
-// A question of the class settings: its words stand for the values 0, 1, … of an enumeration.
+// A choice in the class settings: its words correspond to the values 0, 1, … of an enumeration.
 template <class Value, std::size_t Count>
 void ask(const PanelContext& context, Phrase<> question, const std::array<Phrase<>, Count>& answers,
          Value& value) {
@@ -34,7 +34,7 @@ constexpr std::array<Phrase<>, 2> kSigns{phrase::kPoint, phrase::kComma};
 constexpr std::array<Phrase<>, 2> kCarried{phrase::kInFull, phrase::kRounded};
 constexpr int kMostFigures = 6;
 
-// How many decimals or figures; exact numbers have decimals beside them.
+// The number of decimals or significant figures; exact numbers have decimals beside them.
 void figures(const PanelContext& context, ClassSettings& settings) {
     const Ui& ui = context.ui;
     ask(context, phrase::kNumbersGiven, kForms, settings.form);

@@ -1,5 +1,5 @@
 #pragma once
-// The table of an envelope, as two pages have it.
+// The table of an envelope, shared by two pages.
 
 #include "panels/frame/panels.hpp"
 
@@ -7,7 +7,7 @@
 
 namespace gusset {
 
-// Rows light their members on the board, and back.
+// Rows and their members on the board highlight each other.
 void envelopeTable(PanelContext&, const char* id, ListedTable, const std::vector<EnvelopeRow>&);
 
 } // namespace gusset

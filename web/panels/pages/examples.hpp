@@ -8,7 +8,7 @@ namespace gusset {
 struct Example {
     const char* file = nullptr;  // in examples/
     const char* title = nullptr; // of the model
-    const char* says = nullptr;  // what it is, in a sentence
+    const char* says = nullptr;  // a description, one sentence
 };
 [[nodiscard]] std::span<const Example> examples();
 

@@ -64,7 +64,7 @@ void reactions(PanelContext& context) {
     }
 }
 
-// A fraction too long for a column is of no use to a reader: its decimals stand beside it.
+// A fraction too long for the column is useless to a reader, and its decimals are beside it.
 void exactCell(PanelContext& context, Table& table, const ForceRow& row) {
     constexpr std::size_t kLongest = 22; // bytes
     const std::vector<std::string>& exact = context.derived.exact.forces;
@@ -94,7 +94,7 @@ void memberRow(PanelContext& context, Table& table, const ForceRow& row) {
     }
 }
 
-// Exact forces beside the decimals; they come in a little later on a large truss.
+// Exact forces beside the decimals; on a large truss they appear a little later.
 void exactChoice(PanelContext& context) {
     bool exact = context.state.notebook.exact;
     if (toggle(context.ui, "Exact values", exact)) {

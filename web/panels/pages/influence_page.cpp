@@ -25,10 +25,10 @@ void set(PanelContext& context, Value InfluenceView::*setting, std::type_identit
     context.actions.push_back(Set{setting, std::move(to)});
 }
 
-// Read where the largest ordinate is, until another place is chosen.
+// Read at the largest ordinate until another place is chosen.
 void readAtLargest(PanelContext& context) { set(context, &InfluenceView::at, std::nullopt); }
 
-// Whether it is on as this frame began; a press turns it over.
+// Whether it was on at the start of this frame; a press toggles it.
 bool toggled(PanelContext& context, const char* label, bool InfluenceView::*setting) {
     const bool on = context.state.notebook.influence.*setting;
     if (toggle(context.ui, label, on)) {
@@ -72,7 +72,7 @@ void beginPicking(PanelContext& context) {
     set(context, &InfluenceView::picking, true);
 }
 
-// Joints are tapped on the board one after the other; what was selected there begins the path.
+// The path is picked by tapping joints on the board in turn; it starts with those already selected.
 void pickButtons(PanelContext& context) {
     const InfluenceView& view = context.state.notebook.influence;
     if (!view.picking) {
@@ -195,7 +195,7 @@ void movingResults(PanelContext& context) {
     }
 }
 
-// How a person finds the line: a unit load at each joint in turn.
+// How the line is found by hand: a unit load at each joint in turn.
 void byHand(PanelContext& context) {
     if (!toggled(context, "The working by hand", &InfluenceView::byHand)) {
         return;

@@ -11,7 +11,7 @@ namespace {
 
 constexpr double kLargest = 300; // CSS px
 
-// Rows of dark modules that stand together are one rectangle: fewer corners, no seams.
+// Adjacent dark modules in a row are one rectangle: fewer vertices, no seams.
 void drawModules(const QrCode& code, ImVec2 corner, float module) {
     ImDrawList& list = *ImGui::GetWindowDrawList();
     for (int y = 0; y < code.side; ++y) {

@@ -1,12 +1,12 @@
 #pragma once
-// Fields of combinations and moving loads (app/fields/load_cells).
+// Fields of load combinations and moving loads (app/fields/load_cells).
 
 #include "app/fields/load_cells.hpp"
 #include "panels/frame/parts.hpp"
 
 namespace gusset {
 
-// In a box of the screen; nothing where nothing can be typed. `hint` stands in an empty one.
+// In a box of the screen; draws nothing if the field can't be edited. An empty one shows `hint`.
 void listField(PanelContext&, const Table::Box&, const ListField&, const char* hint);
 
 } // namespace gusset

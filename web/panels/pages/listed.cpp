@@ -7,7 +7,7 @@
 namespace gusset {
 namespace {
 
-constexpr int kFewRows = 8; // nobody has to look for anything among so many
+constexpr int kFewRows = 8; // too few to need a search
 
 std::string_view withoutUnit(std::string_view heading) {
     return heading.substr(0, heading.find(','));

@@ -1,5 +1,5 @@
 #pragma once
-// What the tables have that can be ordered and looked through.
+// What the tables that can be sorted and searched have in common.
 
 #include "panels/frame/parts.hpp"
 
@@ -8,10 +8,10 @@
 
 namespace gusset {
 
-// The headings; pressed, they order the rows. `name` is said of the table to those who hear it.
+// The headings; pressing one sorts the rows. `name` is the table's name for screen readers.
 void listHeader(PanelContext&, Table&, ListedTable, const char* name);
-// Above a long table, or one that leaves rows out: the field for what is looked for, and how many
-// rows are shown. `hint` says what rows are named by.
+// Above a long table, or one with hidden rows: the search field and the number of rows shown.
+// `hint` says which names are searched.
 void listSearch(PanelContext&, ListedTable, int rows, int shown, const char* hint);
 
 // The rows in the order of `places`: `draw(row, place)`.

@@ -39,7 +39,7 @@ void units(PanelContext& context) {
     wanted.force = kForceUnits[static_cast<std::size_t>(force)];
     wanted.length = kLengthUnits[static_cast<std::size_t>(length)];
     if (wanted != now) {
-        // There is no factor between a unit and none.
+        // There is no conversion factor between a unit and no unit.
         const bool plain = wanted.force == ForceUnit::Plain || now.force == ForceUnit::Plain ||
                            wanted.length == LengthUnit::Plain || now.length == LengthUnit::Plain;
         context.actions.push_back(Commit{SetUnits{wanted, !keeps && !plain}});

@@ -9,9 +9,9 @@
 namespace gusset {
 namespace {
 
-constexpr double kFirstPerLength = -1; // downward, to be typed over
+constexpr double kFirstPerLength = -1; // downward, to be overwritten
 
-// With what the load tool doesn't draw.
+// For loads that the load tool doesn't draw.
 void belowLoads(PanelContext& context) {
     smallPrint(context.ui, "Type 5 @ 30° for a size and an angle, or 3, −4 for two parts; "
                            "sums and units are read as well: 2*1.5 kN.");

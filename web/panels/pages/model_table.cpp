@@ -11,7 +11,7 @@
 namespace gusset {
 namespace {
 
-// What a row stands for on the board.
+// The thing on the board that a row stands for.
 Hit thingIn(CellTable table, int row) {
     switch (table) {
     case CellTable::Joints:
@@ -31,7 +31,7 @@ Hit thingIn(CellTable table, int row) {
 
 struct Headings {
     std::vector<std::string> words;
-    std::vector<Column> columns; // which have no words of their own
+    std::vector<Column> columns; // without texts of their own
 };
 
 Headings headingsOf(const Truss& truss, const ModelTable& of) {
@@ -53,7 +53,7 @@ Headings headingsOf(const Truss& truss, const ModelTable& of) {
     return headings;
 }
 
-// The rows in sight, and the one that is typed in even when it isn't.
+// The visible rows, and the one being edited even if it is not visible.
 ImGuiListClipper clipperFor(const PanelContext& context, const Table& table, CellTable of,
                             const RowOrder& rows) {
     ImGuiListClipper clipper;
@@ -92,7 +92,7 @@ void supportKind(PanelContext& context, const Table::Box& box, int row) {
     ImGui::SetCursorScreenPos(back);
 }
 
-// Loads that no single joint carries stand as words.
+// Loads that are not on a single joint are shown as words.
 std::string wordsOf(const Truss& truss, const Load& load) {
     if (const auto* chord = std::get_if<ChordLoad>(&load.what)) {
         std::string words = "along ";
@@ -111,7 +111,7 @@ std::string areaText(const Truss& truss, const Section& section) {
                 : "";
 }
 
-// What stands in a cell that is not typed into.
+// What is shown in a cell that can't be edited.
 void otherwise(PanelContext& context, Table& table, int place, const Cell& cell, bool isNew) {
     const Truss& truss = context.state.truss;
     const Palette& palette = *context.ui.palette;

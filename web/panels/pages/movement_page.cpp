@@ -12,7 +12,7 @@
 namespace gusset {
 namespace {
 
-// Larger, smaller, and a look at how the shape comes about.
+// Larger, smaller, and an animation of the shape.
 void shapeButtons(PanelContext& context) {
     const Ui& ui = context.ui;
     gap(ui, 4);

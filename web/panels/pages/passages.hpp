@@ -10,8 +10,8 @@
 
 namespace gusset {
 
-// At the cursor, as wide as the column. `id` tells its drawings from those of other passages.
-// With `heights` only what of it is in sight is laid out.
+// At the cursor, as wide as the column. `id` distinguishes its drawings from those of other
+// passages. With `heights`, only the visible part is laid out.
 void drawPassage(const Ui&, int id, const Passage&, const SketchLook& = {},
                  std::vector<float>* heights = nullptr);
 

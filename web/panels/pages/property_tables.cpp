@@ -1,4 +1,4 @@
-// Sections and materials, as tables to type in.
+// Sections and materials, as tables that can be edited.
 #include "model/catalogue/usual_materials.hpp"
 #include "panels/frame/tabs.hpp"
 #include "panels/pages/model_table.hpp"
@@ -10,7 +10,7 @@
 namespace gusset {
 namespace {
 
-// Members that have no section yet, or those that are picked.
+// Members that have no section yet, or the selected ones.
 std::vector<MemberId> membersToDress(const AppState& state) {
     if (!state.selection.members.empty()) {
         return state.selection.members;

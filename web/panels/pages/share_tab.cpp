@@ -9,7 +9,7 @@
 namespace gusset {
 namespace {
 
-// Characters of the fragment: what chats and mail programs are known to carry whole.
+// Length of a fragment in characters that chat and mail programs are known to transmit in full.
 constexpr std::size_t kGoodLength = 2000;
 constexpr std::size_t kLongLength = 8000;
 

@@ -13,8 +13,8 @@
 namespace gusset {
 namespace {
 
-constexpr double kProjected = 3;        // times the size of a drawing in the column, at most
-constexpr double kProjectedLeast = 0.3; // of the height there is
+constexpr double kProjected = 3;        // largest magnification of a drawing in the column
+constexpr double kProjectedLeast = 0.3; // of the available height
 constexpr double kProjectedMost = 0.65;
 constexpr double kStepIndent = 14; // CSS px
 constexpr const char* kWordsHeight = "height of the words";
@@ -48,8 +48,8 @@ void bar(PanelContext& context, int step, int count) {
     rule(ui);
 }
 
-// On a projector the drawings have all the height that the words around them leave, which is known
-// from the frame before.
+// On a projector the drawings get all the height that the words around them leave, which is known
+// from the previous frame.
 SketchLook sketchLook(const PanelContext& context) {
     if (!context.state.view.presenting) {
         return {};
@@ -70,11 +70,11 @@ float drawingsHeight(const Ui& ui, const Passage& passage, const SketchLook& loo
     return height;
 }
 
-// Of a passage that was never laid out, CSS px: wrong is mended as soon as it was.
+// The assumed height of a passage not laid out yet, CSS px; corrected as soon as it is.
 constexpr double kUsualPassage = 150;
-constexpr int kLaidOutAhead = 40; // passages out of sight, in one frame
+constexpr int kLaidOutAhead = 40; // passages out of sight, per frame
 
-// One step; the one that is looked at has a mark in the margin. Pressing it makes it that one.
+// One step; the current one has a mark in the margin. Pressing a step makes it the current one.
 void stepLines(PanelContext& context, int index, bool current, const SketchLook& look) {
     const Ui& ui = context.ui;
     ImGui::PushID(index);
@@ -108,7 +108,7 @@ void stepLines(PanelContext& context, int index, bool current, const SketchLook&
     ImGui::PopID();
 }
 
-// A step that is out of sight keeps its room, and can be reached by the keyboard all the same.
+// A step out of sight keeps its room, and can still be reached with the keyboard.
 void stepRoom(PanelContext& context, int index, float height) {
     ImGui::PushID(index);
     if (ImGui::InvisibleButton("step", {ImGui::GetContentRegionAvail().x, height})) {
@@ -117,14 +117,14 @@ void stepRoom(PanelContext& context, int index, float height) {
     ImGui::PopID();
 }
 
-// Steps one below the other, laid out where they are in sight. Out of sight some are laid out in
-// each frame ahead of time; what that changes of the room above moves the paper along.
+// Steps one below the other, laid out where they are visible. A few others are laid out in advance
+// in each frame; the view is scrolled by any change in the height above it.
 struct Column {
     PanelContext& context;
     const SketchLook& look;
     int ahead = kLaidOutAhead;
-    float above = 0; // device px by which the room above what is seen was guessed too small
-    float all = 0;   // likewise, of all
+    float above = 0; // device px by which the height above the visible part was underestimated
+    float all = 0;   // the same for the whole
 
     void step(int index, bool current) {
         PassageHeights& heights = context.heights.passages[static_cast<std::size_t>(index)];
@@ -140,7 +140,7 @@ struct Column {
         const bool isAbove = top.y < ImGui::GetWindowPos().y;
         stepLines(context, index, current, look);
         heights.whole = ImGui::GetCursorScreenPos().y - top.y;
-        if (hidden) { // keeps the room it had, for this frame
+        if (hidden) { // for this frame it keeps the height it had
             --ahead;
             context.requests.drawAgain = true;
             ImGui::SetCursorScreenPos({top.x, top.y + room});
@@ -156,8 +156,8 @@ struct Column {
     }
 };
 
-// When another step is looked at it is brought into view, once. `moves`: device px by which it will
-// have moved down in the next frame.
+// A newly chosen step is scrolled into view, once. `moves`: device px by which it will have moved
+// down in the next frame.
 void follow(const Ui& ui, int step, float top, float moves) {
     ImGuiStorage& memory = *ImGui::GetStateStorage();
     const ImGuiID slot = ImGui::GetID("step followed");
@@ -187,7 +187,7 @@ WorkingPage pageChoice(PanelContext& context) {
     return context.state.notebook.working;
 }
 
-// One of two ways, told by `setting`; the other one begins at its first step.
+// A choice of two methods, stored in `setting`; changing it returns to the first step.
 void eitherOf(PanelContext& context, const char* id, std::span<const char* const> ways,
               bool NotebookState::*setting) {
     const bool now = context.state.notebook.*setting;
@@ -198,7 +198,7 @@ void eitherOf(PanelContext& context, const char* id, std::span<const char* const
     }
 }
 
-// What there is to choose on a page.
+// The options of a page.
 void pageOptions(PanelContext& context, WorkingPage page) {
     if (page == WorkingPage::OneForce && context.state.selection.members.size() == 1) {
         constexpr std::array<Phrase<>, 2> kWays{phrase::kShortestWay, phrase::kByASection};
@@ -213,7 +213,7 @@ void pageOptions(PanelContext& context, WorkingPage page) {
 // A table is read as a whole, a derivation or a drawing step by step.
 bool goesByStep(WorkingPage page) { return page != WorkingPage::Displacement; }
 
-// The polygon as far as it is drawn; a touch on a line of it picks its member.
+// The polygon as far as it is drawn; a touch on one of its lines selects its member.
 void polygon(PanelContext& context) {
     const Ui& ui = context.ui;
     const ShownWorking& shown = context.derived.working;
@@ -245,7 +245,7 @@ void nothingToShow(PanelContext& context) {
     verdictInstead(context);
 }
 
-struct Span { // passages, without the one at `end`
+struct Span { // of passages; `end` is excluded
     int begin = 0;
     int end = 0;
 };
@@ -255,7 +255,8 @@ bool hasSketch(const Passage& passage) {
                        [](const auto& part) { return std::holds_alternative<Sketch>(part); });
 }
 
-// From where the body that a step speaks of was drawn: it stays in sight with what follows of it.
+// The passage where the body that this step refers to was drawn: it stays visible with what follows
+// from it.
 int drawnFrom(const ShownWorking& shown, int step) {
     const std::vector<Step>& steps = shown.working.steps;
     const auto at = [](int index) { return static_cast<std::size_t>(index); };
@@ -270,7 +271,8 @@ int drawnFrom(const ShownWorking& shown, int step) {
     return hasSketch(shown.passages[at(from)]) ? from : step;
 }
 
-// Step by step the ones before stay in sight, but on a projector the body in hand has all the room.
+// Step by step, the earlier ones stay visible, but on a projector the current body has all the
+// room.
 Span shownSpan(const PanelContext& context, std::optional<int> step, int count) {
     if (!step || context.state.notebook.wholeWorking) {
         return {0, count};
@@ -279,7 +281,7 @@ Span shownSpan(const PanelContext& context, std::optional<int> step, int count) 
     return {alone ? drawnFrom(context.derived.working, *step) : 0, *step + 1};
 }
 
-// `height`: of all that is shown.
+// `height`: of everything shown.
 void keepWordsHeight(PanelContext& context, const Span& span, const SketchLook& look,
                      float height) {
     const float room = ImGui::GetContentRegionAvail().x - context.ui.px(kStepIndent);
@@ -290,7 +292,7 @@ void keepWordsHeight(PanelContext& context, const Span& span, const SketchLook& 
     ImGui::GetStateStorage()->SetFloat(ImGui::GetID(kWordsHeight), height);
 }
 
-// A finger drawn across the paper leafs on, or back.
+// A swipe leafs forward or back.
 void leafByFinger(PanelContext& context, int step, int count) {
     const int to = step + leafedByFinger(context.ui);
     if (to != step && to >= 0 && to < count) {
