@@ -65,6 +65,9 @@ for (const [name, open] of Object.entries(engines)) {
             await board.press('Share');
             await picture(page, name.toLowerCase());
             await page.waitForFunction(() => navigator.serviceWorker.controller);
+            // The address follows when the board rests. A reload within that half second may come before WebKit has
+            // taken what was stored last to its own process.
+            await page.waitForFunction(() => location.hash.startsWith('#m='));
             site.stop();
             await page.reload();
             await firstFrame(page);
