@@ -33,9 +33,7 @@ Truss crossedSquare() {
     joint(truss, "B", 3, 0);
     joint(truss, "C", 3, 3);
     joint(truss, "D", 0, 3);
-    for (const char* pair : {"AB", "BC", "CD", "DA", "AC", "BD"}) {
-        member(truss, std::string(1, pair[0]), std::string(1, pair[1]));
-    }
+    members(truss, {"AB", "BC", "CD", "DA", "AC", "BD"});
     pin(truss, "A");
     roller(truss, "B");
     return truss;

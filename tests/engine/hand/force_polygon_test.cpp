@@ -126,9 +126,7 @@ TEST_CASE("members that cross without a joint have no polygon, and are named") {
     joint(truss, "B", 4, 0);
     joint(truss, "C", 4, 3);
     joint(truss, "D", 0, 3);
-    for (const char* pair : {"AB", "BC", "AC", "BD"}) {
-        member(truss, std::string(1, pair[0]), std::string(1, pair[1]));
-    }
+    members(truss, {"AB", "BC", "AC", "BD"});
     pin(truss, "A");
     pin(truss, "D");
     force(truss, "C", 0, -5);

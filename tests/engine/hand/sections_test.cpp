@@ -27,9 +27,7 @@ Truss pratt() {
     joint(truss, "F", 4, 3);
     joint(truss, "G", 8, 3);
     joint(truss, "H", 12, 3);
-    for (const char* pair : {"AB", "BC", "CD", "DE", "FG", "GH", "AF", "HE", "BF", "CG", "DH"}) {
-        member(truss, std::string(1, pair[0]), std::string(1, pair[1]));
-    }
+    members(truss, {"AB", "BC", "CD", "DE", "FG", "GH", "AF", "HE", "BF", "CG", "DH"});
     member(truss, "F", "C");
     member(truss, "H", "C");
     pin(truss, "A");

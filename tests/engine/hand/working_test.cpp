@@ -210,9 +210,7 @@ TEST_CASE("across a straight rafter only the strut is left, without simultaneous
     joint(truss, "D", 2, 1.5);
     joint(truss, "E", 6, 1.5);
     joint(truss, "F", 4, 0);
-    for (const char* pair : {"AD", "DC", "CE", "EB", "AF", "FB", "DF", "EF", "CF"}) {
-        member(truss, std::string(1, pair[0]), std::string(1, pair[1]));
-    }
+    members(truss, {"AD", "DC", "CE", "EB", "AF", "FB", "DF", "EF", "CF"});
     pin(truss, "A");
     roller(truss, "B");
     force(truss, "D", 0, -10);

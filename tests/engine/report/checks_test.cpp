@@ -27,13 +27,12 @@ using Catch::Matchers::WithinRel;
 
 namespace {
 
-const PhraseBook& english() { return englishPhrases(); }
-
 MemberChecks checked(const Truss& truss) { return checkMembers(truss, solve(truss), {}); }
 
 std::string workingOf(const Truss& truss, const char* a, const char* b) {
     const MemberChecks checks = checked(truss);
-    return passagesText(checkPassages({english(), truss}, checks.members[memberAt(truss, a, b)]));
+    return passagesText(
+        checkPassages({englishPhrases(), truss}, checks.members[memberAt(truss, a, b)]));
 }
 
 bool hasLine(const std::vector<std::string>& lines, const std::string& line) {
@@ -107,7 +106,7 @@ int compare(const Truss& truss, const std::vector<Passage>& passages) {
 
 TEST_CASE("A row of checks has force, check, what is allowed, use, slenderness and remark") {
     Truss truss = steelGable();
-    const std::vector<CheckRow> rows = checkRows({english(), truss}, checked(truss));
+    const std::vector<CheckRow> rows = checkRows({englishPhrases(), truss}, checked(truss));
     const CheckRow& tie = rows[memberAt(truss, "A", "B")];
     CHECK(tie.force == "16.00");
     CHECK(tie.check == "strength");
@@ -125,7 +124,7 @@ TEST_CASE("A row of checks has force, check, what is allowed, use, slenderness a
 
     truss.sections[0].radius = 20;
     truss.materials[0].strength.reset();
-    CHECK(checkRows({english(), truss}, checked(truss))[memberAt(truss, "A", "C")].remark ==
+    CHECK(checkRows({englishPhrases(), truss}, checked(truss))[memberAt(truss, "A", "C")].remark ==
           "no strength; λ over 200");
 }
 
@@ -144,7 +143,7 @@ TEST_CASE("A use that is just over 1 is not rounded to 1") {
 
 TEST_CASE("The sentences name the most used member, what fails, what lacks, and the rule") {
     Truss truss = steelGable();
-    std::vector<std::string> lines = checkLines({english(), truss}, checked(truss), {});
+    std::vector<std::string> lines = checkLines({englishPhrases(), truss}, checked(truss), {});
     CHECK(lines.front() == "Most used: member AC, 0.77 by buckling.");
     CHECK(hasLine(lines, "More slender than allowed: AB."));
     CHECK(hasLine(lines, "Under all loads together."));
@@ -152,14 +151,14 @@ TEST_CASE("The sentences name the most used member, what fails, what lacks, and 
                           "also Euler's critical "
                           "force divided by 2, with K = 1.");
     truss.checks.tensionLimit = 0;
-    CHECK(hasLine(checkLines({english(), truss}, checked(truss), {}),
+    CHECK(hasLine(checkLines({englishPhrases(), truss}, checked(truss), {}),
                   "No member is used more, or more slender, than allowed."));
 
     truss.checks.formula = ColumnFormula::En1993;
     truss.checks.curve = BucklingCurve::A0;
     truss.materials[0].strength.reset();
     truss.members[memberAt(truss, "A", "C")].section = "";
-    lines = checkLines({english(), truss}, checked(truss), {{{"snow", ""}}, false});
+    lines = checkLines({englishPhrases(), truss}, checked(truss), {{{"snow", ""}}, false});
     CHECK(hasLine(lines, "Not checked, as there is no strength: CB and AB."));
     CHECK(hasLine(lines, "Not checked, as there is no area, strength, modulus E and radius of "
                          "gyration: AC."));
@@ -175,8 +174,8 @@ TEST_CASE("What is not of steel is named beside a formula for steel, and what be
     truss.sections.push_back({"post", "oak", {}, {}, "timber", {{"B", 100}, {"H", 150}}, {}});
     truss.members[memberAt(truss, "A", "C")].section = "post";
     truss.loads.push_back({MemberForce{JointId{0}, JointId{1}, 4, 0, -2}, {}, {}});
-    const auto lines =
-        checkLines({english(), truss}, checked(truss), {{{"", "strength"}, {"", "use"}}, true});
+    const auto lines = checkLines({englishPhrases(), truss}, checked(truss),
+                                  {{{"", "strength"}, {"", "use"}}, true});
     CHECK(hasLine(lines, "Not of steel, hence by strength divided by 1.5 and Euler's critical "
                          "force divided by 2: AC."));
     CHECK(hasLine(lines, "Bent too by loads between their joints, which is left out here: AB."));
@@ -189,13 +188,14 @@ TEST_CASE("Every sheet of checks carries the caution whole, whatever the truss")
     trusses.emplace_back();
     for (const Truss& truss : trusses) {
         const MemberChecks checks = checked(truss);
-        const std::vector<std::string> caution = cautionLines(english());
+        const std::vector<std::string> caution = cautionLines(englishPhrases());
         REQUIRE(caution.size() == 3);
-        std::vector<std::string> sheets{
-            checksText({english(), truss}, checks, {}), checksHtml({english(), truss}, checks, {}),
-            checksCsv({english(), truss}, checks), writeChecks(truss, checks, {caution})};
+        std::vector<std::string> sheets{checksText({englishPhrases(), truss}, checks, {}),
+                                        checksHtml({englishPhrases(), truss}, checks, {}),
+                                        checksCsv({englishPhrases(), truss}, checks),
+                                        writeChecks(truss, checks, {caution})};
         for (const MemberCheck& check : checks.members) {
-            const auto passages = checkPassages({english(), truss}, check);
+            const auto passages = checkPassages({englishPhrases(), truss}, check);
             sheets.push_back(passagesText(passages));
             sheets.push_back(passagesHtml(passages));
         }
@@ -205,8 +205,8 @@ TEST_CASE("Every sheet of checks carries the caution whole, whatever the truss")
             }
         }
     }
-    const std::string all =
-        cautionLines(english())[0] + cautionLines(english())[1] + cautionLines(english())[2];
+    const std::string all = cautionLines(englishPhrases())[0] + cautionLines(englishPhrases())[1] +
+                            cautionLines(englishPhrases())[2];
     for (const char* word :
          {"Preliminary", "connections", "lateral restraint", "top chord out of plane", "fatigue",
           "load combinations", "Local codes and a licensed engineer decide"}) {
@@ -264,7 +264,7 @@ TEST_CASE("Every printed formula of a check gives what stands behind its equals 
         }
         const MemberChecks checks = checked(truss);
         for (const MemberCheck& check : checks.members) {
-            compared += compare(truss, checkPassages({english(), truss}, check));
+            compared += compare(truss, checkPassages({englishPhrases(), truss}, check));
         }
     }
     CHECK(compared > 5000);
@@ -280,7 +280,7 @@ TEST_CASE("The reader of printed formulas finds one that is wrong") {
 
 TEST_CASE("A table for a spreadsheet has a row a member and the caution in rows of its own") {
     const Truss truss = steelGable();
-    const std::string csv = checksCsv({english(), truss}, checked(truss));
+    const std::string csv = checksCsv({englishPhrases(), truss}, checked(truss));
     CHECK_THAT(csv, ContainsSubstring(
                         "kind,name,force,check,allowed,use,slenderness,limit,remark,unit\r\n"));
     CHECK_THAT(csv, ContainsSubstring("member,AB,16,tension,156.666666667,"));
@@ -294,7 +294,7 @@ TEST_CASE("A member is labelled by its use, and by more than a number where it d
     Truss truss = steelGable();
     truss.checks.tensionLimit = 0;
     const auto label = [&](const char* a, const char* b) {
-        return useLabel({english(), truss}, checked(truss).members[memberAt(truss, a, b)]);
+        return useLabel({englishPhrases(), truss}, checked(truss).members[memberAt(truss, a, b)]);
     };
     CHECK(label("A", "C") == "0.77");
     truss.checks.tensionLimit = 300;

@@ -36,9 +36,7 @@ Truss archBesideTriangle() {
     joint(truss, "C", 2, 1000);
     joint(truss, "D", 4, 1000);
     joint(truss, "E", 3, 1002);
-    for (const char* pair : {"AB", "BC", "CE", "DE", "CD"}) {
-        member(truss, std::string(1, pair[0]), std::string(1, pair[1]));
-    }
+    members(truss, {"AB", "BC", "CE", "DE", "CD"});
     pin(truss, "A");
     pin(truss, "C");
     roller(truss, "D");

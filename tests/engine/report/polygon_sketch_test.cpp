@@ -147,9 +147,7 @@ TEST_CASE("spaces whose points fall together share one place for their letters")
     joint(truss, "B", 8, 0);
     joint(truss, "C", 4, 0);
     joint(truss, "D", 4, 3);
-    for (const char* pair : {"AC", "CB", "AD", "DB", "CD"}) {
-        member(truss, std::string(1, pair[0]), std::string(1, pair[1]));
-    }
+    members(truss, {"AC", "CB", "AD", "DB", "CD"});
     pin(truss, "A");
     roller(truss, "B");
     force(truss, "D", 0, -24);

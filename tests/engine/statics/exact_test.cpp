@@ -76,9 +76,7 @@ TEST_CASE(
     joint(truss, "A", 0, 0);
     joint(truss, "B", 4, 0);
     joint(truss, "C", 2, 2);
-    for (const char* ends : {"AB", "BC", "CA"}) {
-        member(truss, std::string(1, ends[0]), std::string(1, ends[1]));
-    }
+    members(truss, {"AB", "BC", "CA"});
     pin(truss, "A");
     roller(truss, "B", 126.86989764584402); // 4 up, 3 back
     force(truss, "C", 0, -8);

@@ -65,9 +65,7 @@ Truss rectangle() {
     joint(truss, "B", 4, 0);
     joint(truss, "C", 4, 3);
     joint(truss, "D", 0, 3);
-    for (const char* ends : {"AB", "BC", "CD", "DA"}) {
-        member(truss, std::string(1, ends[0]), std::string(1, ends[1]));
-    }
+    members(truss, {"AB", "BC", "CD", "DA"});
     pin(truss, "A");
     roller(truss, "B");
     return truss;
@@ -128,9 +126,7 @@ TEST_CASE("a truss whose reactions meet in one point turns about it") {
     joint(truss, "A", 0, 0);
     joint(truss, "B", 4, 0);
     joint(truss, "C", 2, 3);
-    for (const char* ends : {"AB", "BC", "CA"}) {
-        member(truss, std::string(1, ends[0]), std::string(1, ends[1]));
-    }
+    members(truss, {"AB", "BC", "CA"});
     // Vertical at C, and at 45° from A and B: all three lines pass through (2, 2).
     roller(truss, "A", 45);
     roller(truss, "B", 135);

@@ -32,8 +32,6 @@ using Catch::Matchers::WithinRel;
 
 namespace {
 
-const PhraseBook& english() { return englishPhrases(); }
-
 std::vector<JointId> overArch(const Truss& truss) {
     return {JointId{0}, JointId{static_cast<int>(jointAt(truss, "C"))}, JointId{1}};
 }
@@ -152,7 +150,7 @@ void walkOne(std::uint64_t seed, Told& told) {
         return;
     }
     const PathAnalysis& path = found.value();
-    const bool hasWords = !trustSentences({english(), truss}, path.reliance).empty();
+    const bool hasWords = !trustSentences({englishPhrases(), truss}, path.reliance).empty();
     const double unit = toNewton(truss.units.force);
     for (std::size_t i = 0; i < path.path.size(); ++i) {
         const auto exact = exactResponse(withUnitLoad(truss, path.path[i]));
@@ -202,7 +200,7 @@ void envelopOne(std::uint64_t seed, Told& told) {
     for (const MemberEnvelope& each : found.value().members) {
         given.push_back(each.compression.force);
     }
-    const bool hasWords = !trustSentences({english(), truss}, found.value()).empty();
+    const bool hasWords = !trustSentences({englishPhrases(), truss}, found.value()).empty();
     told.note(seed, hasWords,
               wrongIn(given, most, scale, forceErrorOf(found.value().reliance), hasWords));
 }
@@ -215,7 +213,7 @@ TEST_CASE("an envelope close to a mechanism says so, and keeps the figures that 
     // 0.5 kN over 1e-9, off by at most half a unit in the last place of 1.
     CHECK_THAT(envelope.members[0].compression.force, WithinRel(-0.5e3 / 1e-9, 2e-7));
     CHECK(envelope.reliance.trust.error >= 1e-7);
-    const std::string text = envelopeText({english(), truss}, envelope);
+    const std::string text = envelopeText({englishPhrases(), truss}, envelope);
     CHECK_THAT(text, ContainsSubstring("Close to a mechanism at joint C"));
     CHECK_THAT(text, ContainsSubstring("Rounding leaves 6 figures"));
     CHECK_FALSE(tellsMoreThanSix(text));
@@ -234,13 +232,13 @@ TEST_CASE("an influence line close to a mechanism says so, and keeps the figures
         influenceReport(truss, overArch(truss), lineOfForce(truss, "A", "C")).value();
     CHECK_THAT(report.line.ordinates[1], WithinRel(-0.5 / 1e-9, 2e-7));
     CHECK(trustOf(report).error >= 1e-7);
-    const std::vector<std::string> warnings = lineWarnings({english(), truss}, report);
+    const std::vector<std::string> warnings = lineWarnings({englishPhrases(), truss}, report);
     REQUIRE(warnings.size() == 2);
     CHECK_THAT(warnings[0], ContainsSubstring("Close to a mechanism at joint C"));
     CHECK_THAT(warnings[1], ContainsSubstring("Rounding leaves 6 figures of the largest ordinate"));
-    CHECK_THAT(influenceText({english(), truss}, report), ContainsSubstring(warnings[1]));
+    CHECK_THAT(influenceText({englishPhrases(), truss}, report), ContainsSubstring(warnings[1]));
     CHECK_FALSE(tellsMoreThanSix(signedOrdinate(truss, report, report.line.ordinates[1])));
-    CHECK_FALSE(tellsMoreThanSix(areaSentence({english(), truss}, report)));
+    CHECK_FALSE(tellsMoreThanSix(areaSentence({englishPhrases(), truss}, report)));
     const std::string json = writeInfluence(truss, report);
     CHECK_THAT(json, ContainsSubstring("\"figures\": 6"));
 }
@@ -256,12 +254,12 @@ TEST_CASE("what moves along an influence line keeps no more figures than the lin
         influenceReport(truss, cart.path, lineOfForce(truss, "A", "C")).value();
     REQUIRE(report.moving.size() == 1);
     CHECK_THAT(report.moving[0].error, WithinRel(7e3 * report.error, 1e-12)); // two axles, 7 kN
-    for (const std::string& line : movingLines({english(), truss}, report)) {
+    for (const std::string& line : movingLines({englishPhrases(), truss}, report)) {
         CHECK_FALSE(tellsMoreThanSix(line));
     }
     const PathAnalysis analysis = analysePath(truss, cart.path).value();
     for (const EnvelopeRow& row :
-         movingRows({english(), truss}, cart.path, membersUnder(truss, analysis, cart))) {
+         movingRows({englishPhrases(), truss}, cart.path, membersUnder(truss, analysis, cart))) {
         CHECK_FALSE(tellsMoreThanSix(row.compression));
     }
 }
@@ -273,15 +271,15 @@ TEST_CASE("checks of members say how far their forces can be relied on") {
     const MemberChecks shown = checkMembers(truss, solve(truss), {});
     for (const MemberChecks& checks : {worst, shown}) {
         REQUIRE(checks.members.size() == 2);
-        const std::string text = checksText({english(), truss}, checks, {});
+        const std::string text = checksText({englishPhrases(), truss}, checks, {});
         CHECK_THAT(text, ContainsSubstring("Close to a mechanism at joint C"));
         CHECK_THAT(text, ContainsSubstring("Rounding leaves 6 figures"));
-        CHECK_THAT(checksHtml({english(), truss}, checks, {}),
+        CHECK_THAT(checksHtml({englishPhrases(), truss}, checks, {}),
                    ContainsSubstring("Rounding leaves 6 figures"));
-        CHECK_THAT(checksCsv({english(), truss}, checks), ContainsSubstring("\nfigures,6,"));
-        CHECK_THAT(writeChecks(truss, checks, {cautionLines(english()), {"mind"}}),
+        CHECK_THAT(checksCsv({englishPhrases(), truss}, checks), ContainsSubstring("\nfigures,6,"));
+        CHECK_THAT(writeChecks(truss, checks, {cautionLines(englishPhrases()), {"mind"}}),
                    ContainsSubstring("\"figures\": 6"));
-        for (const CheckRow& row : checkRows({english(), truss}, checks)) {
+        for (const CheckRow& row : checkRows({englishPhrases(), truss}, checks)) {
             CHECK_FALSE(tellsMoreThanSix(row.force));
         }
     }
@@ -290,11 +288,11 @@ TEST_CASE("checks of members say how far their forces can be relied on") {
 TEST_CASE("of ordinary trusses nothing is said, and all figures are kept") {
     const Truss truss = stripTruss(Web::Pratt, 6);
     const Envelope envelope = envelopeOf(truss, {{}}).value();
-    CHECK(envelopeWarnings({english(), truss}, envelope).empty());
+    CHECK(envelopeWarnings({englishPhrases(), truss}, envelope).empty());
     CHECK_THAT(writeEnvelope(truss, envelope), !ContainsSubstring("figures"));
     const InfluenceReport report =
         influenceReport(truss, bottomChord(truss, 6), lineOfForce(truss, "B2", "B3")).value();
-    CHECK(lineWarnings({english(), truss}, report).empty());
+    CHECK(lineWarnings({englishPhrases(), truss}, report).empty());
     CHECK_THAT(writeInfluence(truss, report), !ContainsSubstring("figures"));
 }
 
@@ -311,13 +309,13 @@ TEST_CASE("an envelope is told by the worst of its choices, whichever comes firs
 
 TEST_CASE("an envelope without E and A says what it rests on, and one of a mechanism that it is") {
     Truss square = stripTruss(Web::Double, 1);
-    CHECK_THAT(envelopeText({english(), square}, envelopeOf(square, {{}}).value()),
+    CHECK_THAT(envelopeText({englishPhrases(), square}, envelopeOf(square, {{}}).value()),
                ContainsSubstring("E·A is taken to be the same"));
     Truss slides = gable();
     slides.supports[0].kind = SupportKind::Roller; // both vertical: 12 kN each, no tie force
     const Envelope envelope = envelopeOf(slides, {{}}).value();
     CHECK(envelope.reliance.status == Status::Mechanism);
-    CHECK_THAT(envelopeText({english(), slides}, envelope),
+    CHECK_THAT(envelopeText({englishPhrases(), slides}, envelope),
                ContainsSubstring("mechanism on which these loads happen to be in balance"));
 }
 
@@ -378,6 +376,6 @@ TEST_CASE("a truss of one joint is counted as one") {
     Truss truss;
     joint(truss, "A", 0, 0);
     pin(truss, "A");
-    const std::string words = resultsText({english(), truss}, solve(truss));
+    const std::string words = resultsText({englishPhrases(), truss}, solve(truss));
     CHECK_THAT(words, ContainsSubstring("0 members + 2 reactions = 2 × 1 joint."));
 }

@@ -1,5 +1,7 @@
 #include "support/trusses/family_truss.hpp"
 
+#include "support/trusses/small_truss.hpp"
+
 #include "support/random.hpp"
 #include "support/trusses/strip_truss.hpp"
 
@@ -21,20 +23,6 @@ JointId addNext(Truss& truss, Vec2 at) {
     return JointId{number};
 }
 
-void connect(Truss& truss, JointId a, JointId b) {
-    Member member;
-    member.a = a;
-    member.b = b;
-    truss.members.push_back(member);
-}
-
-void support(Truss& truss, JointId pin, JointId roller) {
-    truss.supports.resize(2);
-    truss.supports[0].joint = pin;
-    truss.supports[1].joint = roller;
-    truss.supports[1].kind = SupportKind::Roller;
-}
-
 void load(Truss& truss, JointId joint) {
     Load load;
     load.what = JointForce{joint, 0, -10};
@@ -51,12 +39,12 @@ Post addPost(Truss& truss, double x, bool split) {
     const double high = 2 * kSide;
     Post post{addNext(truss, {x, 0}), {}, addNext(truss, {x, high})};
     if (!split) {
-        connect(truss, post.low, post.high);
+        member(truss, post.low, post.high);
         return post;
     }
     post.middle = addNext(truss, {x, high / 2});
-    connect(truss, post.low, post.middle);
-    connect(truss, post.middle, post.high);
+    member(truss, post.low, post.middle);
+    member(truss, post.middle, post.high);
     return post;
 }
 
@@ -72,19 +60,19 @@ Truss kTruss(int members) {
     for (int i = 0; i < panels; ++i) {
         const Post& left = posts[static_cast<std::size_t>(i)];
         const Post& right = posts[static_cast<std::size_t>(i) + 1];
-        connect(truss, left.low, right.low);
-        connect(truss, left.high, right.high);
+        member(truss, left.low, right.low);
+        member(truss, left.high, right.high);
         if (i == half) {
-            connect(truss, left.low, right.high);
+            member(truss, left.low, right.high);
             continue;
         }
         const Post& outer = i < half ? left : right;
         const Post& inner = i < half ? right : left;
-        connect(truss, outer.low, inner.middle);
-        connect(truss, outer.high, inner.middle);
+        member(truss, outer.low, inner.middle);
+        member(truss, outer.high, inner.middle);
         load(truss, inner.low);
     }
-    support(truss, posts.front().low, posts.back().low);
+    pinAndRoller(truss, posts.front().low, posts.back().low);
     return truss;
 }
 
@@ -111,16 +99,16 @@ Truss compoundChain(int members) {
                                    {top, one},
                                    {top, other},
                                    {one, other}}) {
-            connect(truss, a, b);
+            member(truss, a, b);
         }
         if (lastFoot.valid()) {
-            connect(truss, lastFoot, foot);
+            member(truss, lastFoot, foot);
         }
         load(truss, top);
         lastFoot = foot;
         left = right;
     }
-    support(truss, pin, left);
+    pinAndRoller(truss, pin, left);
     return truss;
 }
 
@@ -142,16 +130,16 @@ Truss ringTruss(int members) {
     for (int i = 0; i < count; ++i) {
         const auto here = static_cast<std::size_t>(i);
         const auto next = static_cast<std::size_t>((i + 1) % count);
-        connect(truss, outer[here], outer[next]);
-        connect(truss, outer[here], inner[here]);
-        connect(truss, inner[here], outer[next]);
+        member(truss, outer[here], outer[next]);
+        member(truss, outer[here], inner[here]);
+        member(truss, inner[here], outer[next]);
         if (i != count / 8 && i != count / 2 && i != 3 * count / 4) {
-            connect(truss, inner[here], inner[next]);
+            member(truss, inner[here], inner[next]);
         }
         load(truss, outer[here]);
     }
-    support(truss, outer[static_cast<std::size_t>(5 * count / 8)],
-            outer[static_cast<std::size_t>(7 * count / 8)]);
+    pinAndRoller(truss, outer[static_cast<std::size_t>(5 * count / 8)],
+                 outer[static_cast<std::size_t>(7 * count / 8)]);
     return truss;
 }
 
@@ -165,9 +153,9 @@ void trussUnder(Truss& truss, const std::vector<JointId>& chord, std::size_t fro
     const Vec2 head = truss.joints[chord[middle].at()].at;
     const double span = kSide * static_cast<double>(to - from);
     const JointId foot = addNext(truss, head - Vec2{0, 0.3 * span});
-    connect(truss, chord[middle], foot);
-    connect(truss, chord[from], foot);
-    connect(truss, foot, chord[to]);
+    member(truss, chord[middle], foot);
+    member(truss, chord[from], foot);
+    member(truss, foot, chord[to]);
     trussUnder(truss, chord, from, middle);
     trussUnder(truss, chord, middle, to);
 }
@@ -180,12 +168,12 @@ Truss finkTruss(int members) {
     for (int i = 0; i <= panels; ++i) {
         chord.push_back(addNext(truss, {kSide * i, 0}));
         if (i > 0) {
-            connect(truss, chord[chord.size() - 2], chord.back());
+            member(truss, chord[chord.size() - 2], chord.back());
             load(truss, chord.back());
         }
     }
     trussUnder(truss, chord, 0, chord.size() - 1);
-    support(truss, chord.front(), chord.back());
+    pinAndRoller(truss, chord.front(), chord.back());
     return truss;
 }
 
@@ -207,7 +195,7 @@ Truss grownTruss(int members) {
     std::vector<std::pair<Node, Node>> sides;
     const auto put = [&](Node node) { taken[node] = addNext(truss, placeOf(node)); };
     const auto link = [&](Node a, Node b) {
-        connect(truss, taken[a], taken[b]);
+        member(truss, taken[a], taken[b]);
         sides.push_back({a, b});
     };
     put({0, 0});
@@ -237,7 +225,7 @@ Truss grownTruss(int members) {
             load(truss, taken[node]);
         }
     }
-    support(truss, taken.begin()->second, taken.rbegin()->second);
+    pinAndRoller(truss, taken.begin()->second, taken.rbegin()->second);
     return truss;
 }
 

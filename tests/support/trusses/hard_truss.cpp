@@ -40,9 +40,7 @@ Truss crossedSquare() {
     joint(truss, "B", 4, 0);
     joint(truss, "C", 4, 3);
     joint(truss, "D", 0, 3);
-    for (const char* ends : {"AB", "BC", "CD", "DA", "AC", "BD"}) {
-        member(truss, std::string(1, ends[0]), std::string(1, ends[1]));
-    }
+    members(truss, {"AB", "BC", "CD", "DA", "AC", "BD"});
     pin(truss, "A");
     giveSections(truss);
     return truss;

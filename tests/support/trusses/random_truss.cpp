@@ -2,6 +2,7 @@
 
 #include "support/dense.hpp"
 #include "support/random.hpp"
+#include "support/trusses/small_truss.hpp"
 
 #include <algorithm>
 #include <cassert>
@@ -40,10 +41,7 @@ bool joined(const Truss& truss, JointId a, JointId b) {
 
 void join(Truss& truss, JointId a, JointId b) {
     assert(a != b && !joined(truss, a, b));
-    Member member;
-    member.a = a;
-    member.b = b;
-    truss.members.push_back(member);
+    member(truss, a, b);
 }
 
 void support(Truss& truss, JointId joint, SupportKind kind, double reaction = 90) {

@@ -36,11 +36,21 @@ void joint(Truss& truss, const std::string& label, double x, double y) {
     truss.joints.push_back({label, {x, y}, {}});
 }
 
-void member(Truss& truss, const std::string& a, const std::string& b) {
+void member(Truss& truss, JointId a, JointId b) {
     Member member;
-    member.a = known(truss, a);
-    member.b = known(truss, b);
+    member.a = a;
+    member.b = b;
     truss.members.push_back(member);
+}
+
+void member(Truss& truss, const std::string& a, const std::string& b) {
+    member(truss, known(truss, a), known(truss, b));
+}
+
+void members(Truss& truss, std::initializer_list<const char*> pairs) {
+    for (const char* pair : pairs) {
+        member(truss, std::string(1, pair[0]), std::string(1, pair[1]));
+    }
 }
 
 void pin(Truss& truss, const std::string& joint) {
@@ -55,6 +65,13 @@ void roller(Truss& truss, const std::string& joint, double reaction) {
     support.kind = SupportKind::Roller;
     support.reaction = reaction;
     truss.supports.push_back(support);
+}
+
+void pinAndRoller(Truss& truss, JointId pin, JointId roller) {
+    truss.supports.assign(2, {});
+    truss.supports[0].joint = pin;
+    truss.supports[1].joint = roller;
+    truss.supports[1].kind = SupportKind::Roller;
 }
 
 void force(Truss& truss, const std::string& joint, double fx, double fy,

@@ -3,14 +3,19 @@
 
 #include "model/truss/truss.hpp"
 
+#include <initializer_list>
 #include <string>
 
 namespace gusset::support {
 
 void joint(Truss&, const std::string& label, double x, double y);
 void member(Truss&, const std::string& a, const std::string& b);
+void member(Truss&, JointId a, JointId b);
+// Several of them, each by the one-letter labels of its ends: "AB".
+void members(Truss&, std::initializer_list<const char*> pairs);
 void pin(Truss&, const std::string& joint);
 void roller(Truss&, const std::string& joint, double reaction = 90); // degrees
+void pinAndRoller(Truss&, JointId pin, JointId roller);              // and no other support
 void force(Truss&, const std::string& joint, double fx, double fy, const std::string& caseId = {});
 
 //      C        a triangle 8 m wide and 3 m high on a pin at A and a roller at B, 24 kN down at C:

@@ -1,5 +1,7 @@
 #include "support/trusses/strip_truss.hpp"
 
+#include "support/trusses/small_truss.hpp"
+
 #include <cassert>
 #include <string>
 
@@ -10,22 +12,6 @@ namespace {
 JointId addJoint(Truss& truss, std::string label, Vec2 at) {
     truss.joints.push_back({std::move(label), at, {}});
     return JointId{static_cast<int>(truss.joints.size()) - 1};
-}
-
-void joinInStrip(Truss& truss, JointId a, JointId b) {
-    Member member;
-    member.a = a;
-    member.b = b;
-    truss.members.push_back(member);
-}
-
-void addSupports(Truss& truss, JointId pin, JointId roller) {
-    Support first;
-    first.joint = pin;
-    Support second;
-    second.joint = roller;
-    second.kind = SupportKind::Roller;
-    truss.supports = {first, second};
 }
 
 void addLoads(Truss& truss, const std::vector<JointId>& bottom) {
@@ -43,8 +29,7 @@ std::vector<JointId> addChord(Truss& truss, const char* prefix, Vec2 start, int 
         chord.push_back(addJoint(truss, prefix + std::to_string(i), {start.x + 3.0 * i, start.y}));
     }
     for (int i = 0; i + 1 < count; ++i) {
-        joinInStrip(truss, chord[static_cast<std::size_t>(i)],
-                    chord[static_cast<std::size_t>(i) + 1]);
+        member(truss, chord[static_cast<std::size_t>(i)], chord[static_cast<std::size_t>(i) + 1]);
     }
     return chord;
 }
@@ -59,18 +44,18 @@ Truss stripTruss(Web web, int panels) {
     const std::vector<JointId> top =
         addChord(truss, "T", {warren ? 1.5 : 0, 3}, warren ? panels : panels + 1);
     for (std::size_t i = 0; i < top.size(); ++i) {
-        joinInStrip(truss, bottom[i], top[i]);
+        member(truss, bottom[i], top[i]);
     }
     for (std::size_t i = 0; i + 1 < bottom.size(); ++i) {
         const bool towardsMiddle = 2 * i + 1 < bottom.size();
         if (web != Web::Pratt || towardsMiddle) {
-            joinInStrip(truss, top[i], bottom[i + 1]);
+            member(truss, top[i], bottom[i + 1]);
         }
         if (web == Web::Double || (web == Web::Pratt && !towardsMiddle)) {
-            joinInStrip(truss, bottom[i], top[i + 1]);
+            member(truss, bottom[i], top[i + 1]);
         }
     }
-    addSupports(truss, bottom.front(), bottom.back());
+    pinAndRoller(truss, bottom.front(), bottom.back());
     addLoads(truss, bottom);
     return truss;
 }

@@ -6,12 +6,6 @@ namespace gusset::support {
 
 namespace {
 
-void members(Truss& truss, std::initializer_list<const char*> pairs) {
-    for (const std::string pair : pairs) {
-        member(truss, pair.substr(0, 1), pair.substr(1, 1));
-    }
-}
-
 //      C
 //     /|\      roof of a shed, 8 m wide; snow on the rafters' joints
 //    D | E
