@@ -132,8 +132,6 @@ double useErrorOf(const MemberCheck& check) {
     return check.capacity > 0 ? check.error / check.capacity : 0;
 }
 
-bool isSteelFormula(ColumnFormula formula) { return formula != ColumnFormula::Euler; }
-
 MemberCheck checkOf(const CheckSettings& settings, const MemberMake& make, double length,
                     double force) {
     MemberCheck check;

@@ -62,7 +62,6 @@ struct MemberChecks {
 [[nodiscard]] bool isChecked(const MemberCheck&);
 [[nodiscard]] bool isOver(const MemberCheck&);       // its use exceeds 1 by more than rounding
 [[nodiscard]] double useErrorOf(const MemberCheck&); // rounding error bound of its use
-[[nodiscard]] bool isSteelFormula(ColumnFormula);
 
 // One member under one force, N; exactly 0 for no force. `member`, `error`, `choice` and `bends`
 // are left to the caller.

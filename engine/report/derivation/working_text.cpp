@@ -202,10 +202,6 @@ RichLine stepTitleLine(const Notation& notation, const Step& step) {
     return {};
 }
 
-std::string stepTitle(const Notation& notation, const Step& step) {
-    return plainText(stepTitleLine(notation, step));
-}
-
 std::vector<WorkingLine> renderStep(const Notation& notation, const Step& step) {
     Lines lines;
     if (step.kind == StepKind::Counting && !notation.truss.joints.empty()) {

@@ -14,7 +14,6 @@ namespace gusset {
 [[nodiscard]] std::vector<WorkingLine> renderStep(const Notation&, const Step&);
 // For the list of steps.
 [[nodiscard]] RichLine stepTitleLine(const Notation&, const Step&);
-[[nodiscard]] std::string stepTitle(const Notation&, const Step&);
 // The whole working, one passage per step.
 [[nodiscard]] std::vector<Passage> workingPassages(const Writer&, const Working&,
                                                    SketchPaper = SketchPaper::Page);

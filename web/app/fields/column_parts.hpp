@@ -2,6 +2,7 @@
 // The parts that the tables of columns are built from, for the files that define them.
 
 #include "app/fields/columns.hpp"
+#include "app/state/thing.hpp"
 
 #include <array>
 #include <optional>
@@ -44,6 +45,11 @@ auto thingIn(const Truss& truss, int row) {
 template <auto kList, auto kWords>
 CellValue writeWords(const Truss& truss, std::size_t row) {
     return (truss.*kList)[row].*kWords;
+}
+
+template <class Id>
+Edit removeThing(int row) {
+    return Remove{thingsOf(Id{row})};
 }
 
 inline CellValue numberOrNothing(std::optional<double> number) {

@@ -173,34 +173,27 @@ constexpr std::array kSupportColumns{
     wordColumn("kind", "kind", {"kind", 88}, writeKind),
 };
 
-template <auto kThings, class Id>
-Edit removeThing(int row) {
-    Things things;
-    (things.*kThings).push_back(Id{row});
-    return Remove{things};
-}
-
 constexpr ModelTable kJoints{"joint",
                              "Joints",
                              "find a joint",
                              kJointColumns,
                              inOrder(kJointColumns),
                              countOf<&Truss::joints>,
-                             removeThing<&Things::joints, JointId>};
+                             removeThing<JointId>};
 constexpr ModelTable kMembers{"member",
                               "Members",
                               "find a member or a section",
                               kMemberColumns,
                               inOrder(kMemberColumns),
                               countOf<&Truss::members>,
-                              removeThing<&Things::members, MemberId>};
+                              removeThing<MemberId>};
 constexpr ModelTable kSupports{"support",
                                "Supports",
                                "find a joint",
                                kSupportColumns,
                                kKindBeforeDirection,
                                countOf<&Truss::supports>,
-                               removeThing<&Things::supports, SupportId>};
+                               removeThing<SupportId>};
 
 // In the order of CellTable.
 constexpr std::array kTables{&kJoints,    &kMembers,       &kSupports,

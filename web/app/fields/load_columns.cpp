@@ -122,8 +122,6 @@ constexpr std::array kLoadColumns{
     wordColumn("case", "case", {"case", 60}, writeCase, readCase),
 };
 
-Edit removeLoad(int row) { return Remove{thingsOf(LoadId{row})}; }
-
 } // namespace
 
 const ModelTable kLoadTable{"load",
@@ -132,6 +130,6 @@ const ModelTable kLoadTable{"load",
                             kLoadColumns,
                             inOrder(kLoadColumns),
                             countOf<&Truss::loads>,
-                            removeLoad};
+                            removeThing<LoadId>};
 
 } // namespace gusset

@@ -101,10 +101,6 @@ Hit pick(const AppState& state, Vec2 pixel, double slack) {
     return pickIn(state.truss, state.view.camera, pixel, slack);
 }
 
-Hit pickJoint(const AppState& state, Vec2 pixel, double slack) {
-    return within(nearestJoint(state.truss, state.view.camera, pixel), slack);
-}
-
 Things thingsWhere(const AppState& state, const std::function<bool(Vec2 pixel)>& holds) {
     const Truss& truss = state.truss;
     std::vector<bool> inside(truss.joints.size());

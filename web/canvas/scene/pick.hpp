@@ -9,7 +9,6 @@
 namespace gusset {
 
 [[nodiscard]] Hit pick(const AppState&, Vec2 pixel, double slack);
-[[nodiscard]] Hit pickJoint(const AppState&, Vec2 pixel, double slack);
 // The same in a model other than the one shown, as the eraser needs in mid-stroke.
 [[nodiscard]] Hit pickIn(const Truss&, const Camera&, Vec2 pixel, double slack);
 // The position along a segment of its nearest place to the point, 0 at a and 1 at b; and the

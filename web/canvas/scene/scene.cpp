@@ -166,15 +166,21 @@ std::vector<Vec2> placesAround(Vec2 joint, const std::vector<Vec2>& taken, Vec2 
     return places;
 }
 
-void drawRings(Drawing& drawing) {
+// Returns the joints whose names may have room: all, unless there are too many to tell apart.
+std::vector<JointId> drawRings(Drawing& drawing) {
     std::vector<bool> selected(drawing.at.size());
     for (const JointId joint : drawing.state.selection.joints) {
         selected[joint.at()] = true;
     }
+    std::vector<JointId> apart;
     Thinning thinned = thinning(drawing, drawing.at.size());
     for (std::size_t i = 0; i < drawing.at.size(); ++i) {
         growBox(drawing, drawing.at[i]);
-        if (thinned.leavesOut(drawing.at[i]) && !selected[i]) {
+        const bool stands = !thinned.leavesOut(drawing.at[i]);
+        if (stands) {
+            apart.push_back(JointId{static_cast<int>(i)});
+        }
+        if (!stands && !selected[i]) {
             continue;
         }
         DiscMark disc;
@@ -184,20 +190,23 @@ void drawRings(Drawing& drawing) {
         drawing.scene.discs.push_back(disc);
         drawing.obstacles.addDisc(drawing.at[i], kJointRadius + 1);
     }
+    if (thinned.isNeeded()) {
+        std::erase_if(apart, [&](JointId joint) {
+            return drawing.obstacles.isCrowded(drawing.at[joint.at()]);
+        });
+    }
+    return apart;
 }
 
-void wishJointNames(Drawing& drawing) {
-    Thinning thinned = thinning(drawing, drawing.at.size());
-    for (std::size_t i = 0; i < drawing.at.size(); ++i) {
-        const Vec2 at = drawing.at[i];
-        if (thinned.leavesOut(at) || (thinned.isNeeded() && drawing.obstacles.isCrowded(at))) {
-            continue;
-        }
+void wishJointNames(Drawing& drawing, const std::vector<JointId>& joints) {
+    for (const JointId joint : joints) {
         LabelMark mark;
-        mark.text = shortName(drawing.state.truss.joints[i].label);
+        mark.text = shortName(drawing.state.truss.joints[joint.at()].label);
         mark.kind = LabelKind::Joint;
         const Vec2 size = drawing.measure(mark.text, mark.kind);
-        wish(drawing, mark, placesAround(at, drawing.symbols.taken[i], size), kJointWeight);
+        wish(drawing, mark,
+             placesAround(drawing.at[joint.at()], drawing.symbols.taken[joint.at()], size),
+             kJointWeight);
     }
 }
 
@@ -259,8 +268,7 @@ Scene buildScene(const AppState& state, const Derived& derived, const MeasureTex
     drawMechanism(drawing);
     drawMovement(drawing);
     drawInfluence(drawing);
-    drawRings(drawing);
-    wishJointNames(drawing);
+    wishJointNames(drawing, drawRings(drawing));
     drawGesture(drawing);
     placeLoupe(drawing);
     drawHint(drawing);
