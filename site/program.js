@@ -20,7 +20,10 @@ async function compile(name) {
 
 function compileFirst() {
     first ??= compile('gusset.wasm');
-    rest ??= first.then(() => compile('gusset-rest.wasm')); // not earlier: they would compete for bandwidth
+    if (rest === null) {
+        rest = first.then(() => compile('gusset-rest.wasm')); // not earlier: they would compete for bandwidth
+        rest.catch(() => {}); // who waits for it reports it: earlier, the picture's message would cover the report
+    }
     return first;
 }
 

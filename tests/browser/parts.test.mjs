@@ -145,6 +145,27 @@ for (const [what, answer] of Object.entries({
     });
 }
 
+test('a rest that fails before the first picture is reported after it', async () => {
+    const server = await openServer(rest(() => noAnswer));
+    const { page, context } = await openPage(shared.browser, server.address);
+    await page.addInitScript(() => {
+        const { instantiate } = WebAssembly;
+        const held = new Promise((resolve) => { window.letGo = resolve; });
+        WebAssembly.instantiate = (...all) => held.then(() => instantiate(...all));
+    });
+    const failed = page.waitForEvent('requestfailed', (request) => request.url().endsWith('gusset-rest.wasm'));
+    await page.goto(server.address);
+    await failed;
+    for (let i = 0; i < 20; ++i) { // time enough for a report that comes too early
+        await page.evaluate(() => fetch('index.html', { cache: 'reload' }).then((response) => response.text()));
+    }
+    await page.evaluate(() => window.letGo());
+    await page.locator('#status button').waitFor({ state: 'visible' });
+    assert.match(await page.locator('#status').textContent(), /did not start.*Your boards are still in this/);
+    await context.close();
+    server.stop();
+});
+
 test('while the network hangs in the middle of the rest, the page says that it takes a while', async () => {
     const server = await openServer(rest(() => hangs));
     const { page, context } = await openPage(shared.browser, server.address);

@@ -72,6 +72,7 @@ export async function openServer(first) {
         send(response, name, answerOf(answer(name), name));
     });
     await new Promise((resolve) => server.listen(0, '127.0.0.1', resolve));
+    server.unref(); // a test that fails before stop() must not keep its file from ending
     return {
         address: `http://localhost:${server.address().port}/`,
         serve: (next) => { answer = next; },
