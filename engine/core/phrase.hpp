@@ -39,6 +39,21 @@ struct PhraseBook {
 [[nodiscard]] const PhraseBook& englishPhrases();
 [[nodiscard]] const char* sentenceIn(const PhraseBook&, const char* english);
 
+// Calls words(text) and part(name) for the pieces of a sentence, in order.
+template <class Words, class Part>
+void forEachPiece(std::string_view sentence, const Words& words, const Part& part) {
+    while (true) {
+        const auto open = sentence.find('{');
+        words(sentence.substr(0, open));
+        if (open == std::string_view::npos) {
+            return;
+        }
+        const auto close = sentence.find('}', open);
+        part(sentence.substr(open + 1, close - open - 1));
+        sentence.remove_prefix(close + 1);
+    }
+}
+
 // One part with its value, as {"joint", value} for {joint}.
 template <class Value, PartName... Names>
 struct PartOf;

@@ -42,21 +42,16 @@ Words::Words(std::string_view plain) : line(plainLine(plain)) {}
 RichLine putTogether(std::string_view sentence, std::span<const std::string_view> names,
                      std::span<const Words* const> words) {
     RichLine line;
-    while (true) {
-        const auto open = sentence.find('{');
-        append(line, sentence.substr(0, open));
-        if (open == std::string_view::npos) {
-            return line;
-        }
-        const auto close = sentence.find('}', open);
-        const std::string_view name = sentence.substr(open + 1, close - open - 1);
-        const auto at =
-            static_cast<std::size_t>(std::find(names.begin(), names.end(), name) - names.begin());
-        assert(at < names.size() && words[at] != nullptr &&
-               "a part is given twice, another not at all");
-        append(line, words[at]->line);
-        sentence = sentence.substr(close + 1);
-    }
+    forEachPiece(
+        sentence, [&](std::string_view text) { append(line, text); },
+        [&](std::string_view name) {
+            const auto at = static_cast<std::size_t>(std::find(names.begin(), names.end(), name) -
+                                                     names.begin());
+            assert(at < names.size() && words[at] != nullptr &&
+                   "a part is given twice, another not at all");
+            append(line, words[at]->line);
+        });
+    return line;
 }
 
 RichLine countedWords(const PhraseBook& book, int count, Phrase<> one, CountedPhrase many) {
