@@ -1,4 +1,4 @@
-// Which boards are kept, and which of them Recent boards lists: merely looking at one adds none.
+// Which boards are kept, and which of them Recent boards lists: looking at a board does not add it.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { boardOf, dragJoint, dropFile, openBoard, openRecent } from './board.mjs';
