@@ -133,7 +133,7 @@ std::string csvOf(const Truss& truss, const Envelope& envelope) {
     return text + figuresRow(envelope.reliance.trust, 3);
 }
 
-// What in the file has no part in an envelope, and whether the forces hold for these loads only.
+// The reader's notes, whether the forces hold for these loads only, and cases without loads.
 Issues notesOfEnvelope(const Reading& reading, const Envelope& envelope) {
     return joined(joined(reading.notes, notesOfMechanism(envelope.reliance.status, true)),
                   absentCases(reading.truss));
