@@ -344,7 +344,7 @@ function welcome(work, isOther) {
     if (work.isDamaged) {
         const instead = isOther ? 'The link in the address is open instead.'
             : `${work.newer === '' ? 'An example' : 'The board before it'} is open instead.`;
-        tell('The board that was here last can not be read: every copy of it in this browser is damaged. What is ' +
+        tell('The board that was here last cannot be read: every copy of it in this browser is damaged. What is ' +
             `left of it stays under Recent boards. ${instead}`, true);
     } else if (work.isCopy && !isOther) {
         tell('This board is open in another tab. Here you have a copy: neither changes the other.', false);

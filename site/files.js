@@ -65,7 +65,7 @@ export function createFiles({ open, tell, begun }) {
     async function read(file) {
         await begun;
         if (file.size > largestFile) {
-            tell(`${file.name} is larger than 8 MB: that is no model of a truss.`, true);
+            tell(`${file.name} is larger than 8 MB: that is not a model of a truss.`, true);
             return;
         }
         try {

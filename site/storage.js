@@ -283,7 +283,7 @@ function titleOf(text) {
     try {
         return JSON.parse(modelOf(text)).title || 'Without a title';
     } catch {
-        return 'A board that can not be read';
+        return 'A board that cannot be read';
     }
 }
 
