@@ -5,6 +5,7 @@ import { createField } from './field.js';
 import { canShareLinks, copyText, createFiles } from './files.js';
 import { createHalo } from './halo.js';
 import { listenToKeys, listenToPointers } from './input.js';
+import { loadLanguage } from './language.js';
 import { createLetters } from './letters.js';
 import { workOffline } from './offline.js';
 import { startProgram } from './program.js';
@@ -33,6 +34,7 @@ let opened = null; // the text on the board, while it is not stored anywhere
 let hasBegun = false;
 let isWhole = false; // the program: until then it shows its first picture and takes no input
 let isBoardShown = false; // or reported as unavailable
+let language = ''; // translations as JSON, or English
 let installTestHook = null; // only with ?test in the address
 
 const failures = countFailures();
@@ -290,6 +292,9 @@ function begin(work, failuresBefore) {
     const address = location.href.split('#')[0];
     page = program.withTexts([address, work.newer, work.older], (...addresses) =>
         program._gussetStart(...addresses, failuresBefore));
+    if (language !== '') {
+        program.withTexts([language], (address) => program._gussetSpeak(page, address));
+    }
     if (isWhole) {
         installTestHook?.(program, page, drawFrame);
     }
@@ -381,8 +386,10 @@ async function start() {
     let letFilesIn;
     const parts = createParts(new Promise((resolve) => { letFilesIn = resolve; }));
     const load = (how) => startProgram(pageFor(parts), () => comeBack(parts), how);
+    const speech = loadLanguage();
     program = await load({ isEarly: true });
     performance.mark('runtime-ready');
+    language = await speech;
     const reader = createReader(load, program);
     const work = await openWork(reader.reads);
     program = await reader.ready(); // another one if that failed on something stored

@@ -1,9 +1,12 @@
 // Which board the page starts with.
+#include "app/state/language.hpp"
 #include "app/state/session.hpp"
 #include "app/state/update.hpp"
 #include "demo.hpp"
 #include "exchange/files/model_file.hpp"
 #include "page.hpp"
+#include "phrases/frame.hpp"
+#include "report/text/phrases.hpp"
 
 namespace gusset {
 
@@ -42,6 +45,19 @@ void putBoardBack(Page& page, std::string_view newer, std::string_view older, Re
     page.state.view.showMovement = false;
     page.storedRevision = page.state.revision; // nothing to store until it is changed here
     page.addressRevision = 0;
+}
+
+void speak(Page& page, std::string_view language) {
+    Outcome<PhraseBook> book = readLanguage(language);
+    if (!book) {
+        const Issue& fault = book.issues().front();
+        update(page.state,
+               {Say{MessageKind::Problem, sayPlain(*page.state.book, phrase::kNoLanguage,
+                                                   {{"place", fault.at}, {"fault", fault.says}})}});
+        return;
+    }
+    page.language = std::move(book).value();
+    page.state.book = &page.language;
 }
 
 } // namespace gusset

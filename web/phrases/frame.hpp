@@ -14,6 +14,8 @@ inline constexpr auto kFitDrawing = "Fit the drawing"_phrase;
 inline constexpr auto kCopyLink = "Copy link"_phrase;
 inline constexpr auto kOpenNotebook = "Open the notebook"_phrase;
 inline constexpr auto kCloseNotebook = "Close the notebook"_phrase;
+inline constexpr auto kNoLanguage =
+    "The page's language could not be read, so it is in English. {place}: {fault}."_phrase;
 inline constexpr auto kCloseMessage = "Close the message"_phrase;
 
 inline constexpr auto kTabModel = "Model"_phrase;
