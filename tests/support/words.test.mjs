@@ -107,6 +107,18 @@ for (const room of rooms) {
     });
 }
 
+// A single word in small letters may also be an id: what is shown is known by where it stands.
+const shown =
+    /(?:\b(?:button|toggle|smallPrint|paragraph|sectionHeading|besideButtons|listRow|listEntry)\([^;{]*?|\blook\.(?:name|hint) = |\bColumn\{\{?)"(?=\p{L})[^"]*"/gu;
+
+test('the panels show no single word in quotes either', () => {
+    assert.equal('look.name = "title"; button(ui, "all", {}); Column{{"joint"}, 56}'.match(shown).length, 3);
+    const found = sources('web/panels').flatMap((file) =>
+        (readFileSync(file, 'utf8').match(shown) ?? []).map((place) => `${path.relative(root, file)}: ${place}`)
+    );
+    assert.deepEqual(found, []);
+});
+
 test('every phrase is said', () => {
     const headers = ['engine/phrases', 'web/phrases'].flatMap(sources);
     const code = ['engine', 'web'].flatMap(sources).filter((file) => !headers.includes(file));
