@@ -10,6 +10,7 @@
 #include "page_input.hpp"
 #include "page_output.hpp"
 #include "panels/frame/panels.hpp"
+#include "phrases/frame.hpp"
 #include "ui/labels.hpp"
 
 #include <imgui.h>
@@ -236,9 +237,8 @@ void placeField(Page& page) {
 void store(Page& page) {
     if (!storeWork(writeSession(page.state)) && !page.state.unsavedNote) {
         page.state.unsavedNote = true;
-        update(page.state, {Say{MessageKind::Problem,
-                                "This browser keeps nothing for this page (its storage is full or "
-                                "switched off). Save the board as a file to keep it."}});
+        update(page.state,
+               {Say{MessageKind::Problem, sayPlain(*page.state.book, phrase::kNothingKept)}});
     }
     page.storedRevision = page.state.revision;
     page.boardIsStored = true;
@@ -270,7 +270,7 @@ void refreshTwin(Page& page) {
         page.twinWantsWorking = page.workingInTwin;
         std::string html = twinHtml(page.state, page.derived) + page.movingInTwin;
         if (page.workingInTwin) {
-            html += "<h3>The working</h3>\n" + workingHtml(page.state, page.derived);
+            html += workingHtml(page.state, page.derived);
         }
         setTwin(html, boardSummary(page.state, page.derived));
     }

@@ -15,8 +15,8 @@ void putFirstBoard(Page& page, std::string_view newer, std::string_view older) {
         if (text.empty()) {
             continue;
         }
-        if (Outcome<AppState> saved = readSession(text)) {
-            page.state = std::move(saved).value();
+        if (std::optional<AppState> saved = readSession(text)) {
+            page.state = *std::move(saved);
             page.boardIsStored = true;
             break;
         }

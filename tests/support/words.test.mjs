@@ -29,14 +29,25 @@ function wordsIn(text) {
 const rooms = [
     'engine/report',
     'engine/hand',
-    'web/app/page/twin.cpp',
-    'web/panels/frame',
-    'web/panels/pages/class_settings.cpp',
-    'web/panels/pages/link_code.cpp',
-    'web/panels/pages/share_tab.cpp',
-    'web/panels/pages/working_tab.cpp',
+    'web/app',
+    'web/board_picture.cpp',
     'web/canvas',
+    'web/main.cpp',
+    'web/page.cpp',
+    'web/page_input.cpp',
+    'web/page_output.cpp',
+    'web/page_start.cpp',
+    'web/panels',
+    'web/platform',
+    'web/render',
+    'web/ui',
 ];
+// Sources in them that still say in English why a text can't be read.
+const notYet = new Set(
+    ['fields/cell_text.cpp', 'fields/finish_field.cpp', 'fields/paste.cpp', 'state/update.cpp'].map((file) =>
+        path.join(root, 'web/app', file)
+    )
+);
 const names = new Set([
     // Windows and items of Dear ImGui, which are not shown.
     'board menu',
@@ -50,6 +61,22 @@ const names = new Set([
     'step followed',
     '−##fewer panels',
     '+##more panels',
+    'checked loads',
+    'envelope of',
+    'finger reads',
+    'force unit',
+    'influence line',
+    'keep the numbers',
+    'length unit',
+    'moving load',
+    // HTML and SVG.
+    '<button type=\\"button\\" data-',
+    '<path d=\\"M0 0h',
+    'H0z\\" fill=\\"#ffffff\\"/>\\n<path d=\\"',
+    '\\" shape-rendering=\\"crispEdges\\" role=\\"img\\">\\n<title>',
+    'Inter, Helvetica, Arial, sans-serif',
+    // The fault of a link, which its reader still says in English.
+    'The link ',
     // Forces n with their indices (force_method_tables).
     'Nn',
     'Rr',
@@ -70,7 +97,8 @@ test('the search for words finds a sentence, a label and an accessible name, and
 
 for (const room of rooms) {
     test(`${room} has no words in its code`, () => {
-        const found = sources(room).flatMap((file) =>
+        const files = sources(room).filter((file) => !notYet.has(file));
+        const found = files.flatMap((file) =>
             wordsIn(readFileSync(file, 'utf8'))
                 .filter((string) => !names.has(string))
                 .map((string) => `${path.relative(root, file)}: "${string}"`)
@@ -78,6 +106,18 @@ for (const room of rooms) {
         assert.deepEqual(found, []);
     });
 }
+
+// A single word in small letters may also be an id: what is shown is known by where it stands.
+const shown =
+    /(?:\b(?:button|toggle|smallPrint|paragraph|sectionHeading|besideButtons|listRow|listEntry)\([^;{]*?|\blook\.(?:name|hint) = |\bColumn\{\{?)"(?=\p{L})[^"]*"/gu;
+
+test('the panels show no single word in quotes either', () => {
+    assert.equal('look.name = "title"; button(ui, "all", {}); Column{{"joint"}, 56}'.match(shown).length, 3);
+    const found = sources('web/panels').flatMap((file) =>
+        (readFileSync(file, 'utf8').match(shown) ?? []).map((place) => `${path.relative(root, file)}: ${place}`)
+    );
+    assert.deepEqual(found, []);
+});
 
 test('every phrase is said', () => {
     const headers = ['engine/phrases', 'web/phrases'].flatMap(sources);

@@ -6,6 +6,7 @@
 
 namespace gusset::phrase {
 
+inline constexpr auto kTitle = "title"_phrase; // the name of its field
 inline constexpr auto kUndo = "Undo"_phrase;
 inline constexpr auto kUndoStep = "Undo: {step}"_phrase;
 inline constexpr auto kRedo = "Redo"_phrase;
@@ -17,6 +18,10 @@ inline constexpr auto kCloseNotebook = "Close the notebook"_phrase;
 inline constexpr auto kNoLanguage =
     "The page's language could not be read, so it is in English. {place}: {fault}."_phrase;
 inline constexpr auto kCloseMessage = "Close the message"_phrase;
+
+inline constexpr auto kNothingKept =
+    "This browser keeps nothing for this page (its storage is full or switched off). Save the "
+    "board as a file to keep it."_phrase;
 
 inline constexpr auto kTabModel = "Model"_phrase;
 inline constexpr auto kTabResults = "Results"_phrase;
@@ -49,6 +54,17 @@ inline constexpr auto kDrawMembers = "Draw members"_phrase;
 inline constexpr auto kChooseExample = "Choose an example"_phrase;
 
 inline constexpr auto kBeginUsual = "Begin with a usual form"_phrase;
+inline constexpr auto kFormKingPost = "King post"_phrase;
+inline constexpr auto kFormQueenPost = "Queen post"_phrase;
+inline constexpr auto kFormPratt = "Pratt"_phrase;
+inline constexpr auto kFormHowe = "Howe"_phrase;
+inline constexpr auto kFormWarren = "Warren"_phrase;
+inline constexpr auto kFormWarrenWithPosts = "Warren with posts"_phrase;
+inline constexpr auto kFormFink = "Fink"_phrase;
+inline constexpr auto kFormK = "K"_phrase;
+inline constexpr auto kFormScissors = "Scissors"_phrase;
+inline constexpr auto kFormBowstring = "Bowstring"_phrase;
+inline constexpr auto kFormCantilever = "Cantilever"_phrase;
 inline constexpr auto kSpan = "span"_phrase;
 inline constexpr auto kRise = "rise"_phrase;
 inline constexpr auto kLoadOfJoint = "load a joint"_phrase;

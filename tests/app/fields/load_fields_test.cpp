@@ -54,7 +54,7 @@ TEST_CASE("a combination begins with every case, and its factors can be typed an
 TEST_CASE("a moving load is added to a path, typed into, and taken away again") {
     const Truss truss = stripTruss(Web::Pratt, 6);
     AppState state = startWith(truss);
-    update(state, {Commit{addMovingLoad(truss, bottomChord(truss, 6))}});
+    update(state, {Commit{addMovingLoad({englishPhrases(), truss}, bottomChord(truss, 6))}});
     REQUIRE(state.truss.moving.size() == 1);
     CHECK(state.history.undoLabel() == "Add moving load vehicle 1");
     CHECK(state.truss.moving[0].axles.front().force == -10); // like the truss's own loads

@@ -3,18 +3,20 @@
 #include "app/board.hpp"
 #include "app/derived/shown_working.hpp"
 #include "app/fields/cells.hpp"
+#include "app/fields/load_cells.hpp"
 #include "app/fields/typed_text.hpp"
 #include "app/page/page_tables.hpp"
+#include "app/page/qr_code.hpp"
 #include "app/page/twin.hpp"
 #include "canvas/hands/arrange.hpp"
 #include "canvas/hands/board_menu.hpp"
 #include "canvas/hands/several_field.hpp"
 #include "canvas/hands/strokes.hpp"
 #include "canvas/scene/figures.hpp"
-#include "phrases/twin.hpp"
 #include "report/derivation/working_text.hpp"
 #include "support/reading/mock_language.hpp"
 #include "support/trusses/example_trusses.hpp"
+#include "support/trusses/strip_truss.hpp"
 
 #include <catch2/catch_test_macros.hpp>
 
@@ -39,6 +41,17 @@ void check(const Board& board, const char* what, const std::string& text) {
     INFO(board.state.truss.title << ", " << what << ":\n" << text);
     CHECK(foreignWords(text, board.state.truss) == std::vector<std::string>{});
     CHECK_FALSE(hasDecimalPoint(text));
+}
+
+// What a screen reader says of the buttons.
+std::string labelsIn(const std::string& html) {
+    constexpr std::string_view kLabel = "aria-label=\"";
+    std::string labels;
+    for (std::size_t at = html.find(kLabel); at != std::string::npos; at = html.find(kLabel, at)) {
+        at += kLabel.size();
+        labels += html.substr(at, html.find('"', at) - at) + '\n';
+    }
+    return textOfHtml(labels);
 }
 
 void showResults(Board& board, ResultPage page) {
@@ -82,6 +95,7 @@ void checkWorkings(Board& board) {
         board.finish(deriveWorking);
         const ShownWorking& shown = board.derived.working;
         check(board, "working", passagesText(shown.passages) + shown.asks);
+        check(board, "page", textOfHtml(workingHtml(board.state, board.derived)));
         check(board, "spaces", shown.spaces.says + shown.drawing.sketch.says);
     }
 }
@@ -92,11 +106,10 @@ TEST_CASE("in a language made up for it, what the page shows of a truss keeps no
     for (const Truss& truss : exampleTrusses()) {
         Board board = mockBoard(truss);
         showResults(board, ResultPage::Forces);
-        // Below its heading, the model's tables are for editing, like the notebook's.
         const std::string twin = twinHtml(board.state, board.derived);
-        const std::size_t tables = twin.find(sayPlain(mockPhrases(), phrase::kPressToType));
-        REQUIRE(tables != std::string::npos);
-        check(board, "twin", textOfHtml(twin.substr(0, tables)));
+        check(board, "twin", textOfHtml(twin));
+        REQUIRE_FALSE(labelsIn(twin).empty());
+        check(board, "buttons of the twin", labelsIn(twin));
         check(board, "summary", boardSummary(board.state, board.derived));
         showResults(board, ResultPage::Envelope);
         board.finish(deriveEnvelope);
@@ -105,12 +118,68 @@ TEST_CASE("in a language made up for it, what the page shows of a truss keeps no
             showResults(board, ResultPage::Influence);
             (void)board.line(400);
             check(board, "influence", textOfHtml(movingHtml(board.state, board.derived)));
+            for (const PathOption& path : board.derived.influence.paths) {
+                check(board, "path", path.name);
+            }
             check(board, "by hand", passagesText(board.derived.influence.byHand.passages));
         }
         checkScene(board);
         checkUse(board);
         checkWorkings(board);
     }
+}
+
+namespace {
+
+std::vector<Phrase<>> phrasesOf(const CellColumn& column) {
+    std::vector<Phrase<>> phrases{column.name, column.notebook.heading};
+    for (const auto& phrase : {column.more.hint, column.more.onPage, column.more.picked}) {
+        if (phrase) {
+            phrases.push_back(*phrase);
+        }
+    }
+    return phrases;
+}
+
+} // namespace
+
+TEST_CASE("in a language made up for it, the notebook's tables of the model keep no English word") {
+    const Board board = mockBoard(roof());
+    for (std::size_t table = 0; table < kCellTables; ++table) {
+        const ModelTable& of = modelTable(static_cast<CellTable>(table));
+        for (const Phrase<> phrase : {of.name, of.newRow, of.find}) {
+            check(board, "table", sayPlain(mockPhrases(), phrase));
+        }
+        for (const CellColumn& column : of.columns) {
+            for (const Phrase<> phrase : phrasesOf(column)) {
+                check(board, "column", sayPlain(mockPhrases(), phrase));
+            }
+        }
+    }
+}
+
+TEST_CASE("in a language made up for it, fields of combinations and moving loads keep no English "
+          "word, nor does the name of a new load") {
+    Truss truss = stripWithCart();
+    truss.combinations.push_back({"ULS", {{"loads", 1.5}}, {}});
+    Board board = mockBoard(truss);
+    const Writer writer{mockPhrases(), board.state.truss};
+    for (const ListFieldKind kind :
+         {ListFieldKind::CombinationName, ListFieldKind::Factor, ListFieldKind::MovingName,
+          ListFieldKind::AxleAt, ListFieldKind::AxleForce, ListFieldKind::SpreadForce,
+          ListFieldKind::SpreadLength}) {
+        check(board, "field", listName(writer, {kind, 0, 0}));
+    }
+    check(board, "new combination", listName(writer, {ListFieldKind::CombinationName, 1, 0}));
+    board.act(Commit{addMovingLoad(writer, truss.moving[0].path)});
+    Board without = mockBoard(truss);
+    check(without, "new moving load", board.state.truss.moving.back().id);
+}
+
+TEST_CASE("in a language made up for it, a QR code's title keeps no English word") {
+    const std::string svg = qrCodeSvg(mockPhrases(), *qrCodeOf("truss"));
+    CHECK(foreignWords(textOfHtml(svg), {}) == std::vector<std::string>{});
+    CHECK(svg.find("QR") == std::string::npos); // in the other letters too
 }
 
 TEST_CASE("a class with a decimal comma sees it in the cells of the model, and types either sign") {
@@ -146,7 +215,7 @@ TEST_CASE("with a decimal comma, fields begin with a comma and read back the sam
             for (int column = 0; column < columnsOf(table); ++column) {
                 const Cell cell{table, row, column};
                 const std::string text = cellText(truss, cell);
-                CAPTURE(cellName(truss, cell), text);
+                CAPTURE(cellName({englishPhrases(), truss}, cell), text);
                 CHECK(text.find('.') == std::string::npos);
                 if (text.empty() || !canType(truss, cell)) {
                     continue;
@@ -180,7 +249,8 @@ TEST_CASE("with a decimal comma, page's tables, dimensions and steps are typed w
     Truss truss = roof(); // A (0, 0), B (6, 0), C (3, 4)
     truss.classSettings.decimalSign = ',';
     truss.joints[2].at.x = 3.5;
-    CHECK(modelTablesHtml(truss).find("data-text=\"3,5\"") != std::string::npos);
+    CHECK(modelTablesHtml({englishPhrases(), truss}).find("data-text=\"3,5\"") !=
+          std::string::npos);
     AppState state = startWith(truss);
     state.selection.joints = {JointId{0}, JointId{1}, JointId{2}};
     state.selection.members = {MemberId{0}, MemberId{1}, MemberId{2}};

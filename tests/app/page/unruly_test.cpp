@@ -111,7 +111,7 @@ TEST_CASE("whatever a hand does in whatever order, the board stays sound and und
             somethingUnruly(random, board);
             checkSound(board);
         }
-        const Outcome<AppState> saved = readSession(writeSession(board.state));
+        const std::optional<AppState> saved = readSession(writeSession(board.state));
         REQUIRE(saved);
         CHECK(saved.value().truss == board.state.committed);
         board.act(EndGesture{false}); // the last stroke may still be in progress

@@ -266,7 +266,7 @@ TEST_CASE("work comes back from its text: model, undo, redo, view and notebook")
         board.act(Set{&NotebookState::sheet, 0.31});
         board.act(Set{&NotebookState::step, 4});
         const std::string text = writeSession(board.state);
-        Outcome<AppState> read = readSession(text);
+        std::optional<AppState> read = readSession(text);
         REQUIRE(read);
         AppState again = std::move(read).value();
         CHECK(writeSession(again) == text);
@@ -323,7 +323,7 @@ TEST_CASE("a long history is saved as far back as there is room, the nearest ste
     }
     const std::string text = writeSession(board.state);
     CHECK(text.size() <= kLargestSession + 100);
-    const Outcome<AppState> read = readSession(text);
+    const std::optional<AppState> read = readSession(text);
     REQUIRE(read);
     CHECK(read.value().history.undoLabel() == "Step 1499");
     CHECK(read.value().history.past().size() > 500);

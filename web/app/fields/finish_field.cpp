@@ -83,7 +83,7 @@ struct Finish {
         const std::optional<BeginField> next = goOnFrom(picked.cell);
         const auto* cell = next ? std::get_if<Cell>(&next->field) : nullptr;
         if (cell && done.how != FieldEnd::Below && cell->row == picked.cell.row &&
-            !pickedName(state.truss, *cell).empty()) {
+            pickedName(state.truss, *cell)) {
             actions.push_back(BeginField{PickedCell{*cell}, next->text});
         }
         return true;

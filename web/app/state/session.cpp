@@ -205,11 +205,6 @@ std::optional<History::Entry> readBlock(Walker& walker, std::string_view value) 
     return History::Entry{std::string(label), std::move(reading).value().truss};
 }
 
-Issue damaged() {
-    return {IssueCode::Damaged, "",
-            "The work saved in this browser can't be read: it was cut short or altered."};
-}
-
 // What follows the first line, if marker, length and checksum are right.
 std::optional<std::string_view> checkedBody(std::string_view text) {
     if (text.substr(0, kMark.size()) != kMark) {
@@ -255,10 +250,10 @@ std::string writeSession(const AppState& state) {
            "\n" + body;
 }
 
-Outcome<AppState> readSession(std::string_view text) {
+std::optional<AppState> readSession(std::string_view text) {
     const std::optional<std::string_view> body = checkedBody(text);
     if (!body) {
-        return damaged();
+        return std::nullopt;
     }
     AppState state;
     Stacks stacks;
@@ -273,7 +268,7 @@ Outcome<AppState> readSession(std::string_view text) {
         }
     }
     if (walker.failed || !stacks.model) {
-        return damaged();
+        return std::nullopt;
     }
     state.committed = *stacks.model;
     state.truss = *std::move(stacks.model);

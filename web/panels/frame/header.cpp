@@ -56,7 +56,7 @@ void titleField(PanelContext& context, float height) {
     const float width = std::max(room, ui.px(40));
     FieldLook look;
     look.field = TitleField::Header;
-    look.name = "title";
+    look.name = words(context, phrase::kTitle);
     look.text = look.look = context.state.truss.title;
     look.hint = words(context, phrase::kUntitledTruss);
     look.numeric = false;

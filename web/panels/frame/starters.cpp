@@ -33,6 +33,13 @@ constexpr std::array kSizes{
     Size{phrase::kLoadOfJoint, StarterSize::Load, &SampleSpec::load, true},
 };
 
+// In the order of SampleForm.
+constexpr std::array kForms{
+    phrase::kFormKingPost, phrase::kFormQueenPost,       phrase::kFormPratt,     phrase::kFormHowe,
+    phrase::kFormWarren,   phrase::kFormWarrenWithPosts, phrase::kFormFink,      phrase::kFormK,
+    phrase::kFormScissors, phrase::kFormBowstring,       phrase::kFormCantilever};
+static_assert(kForms.size() == static_cast<std::size_t>(SampleForm::Cantilever) + 1);
+
 ImGuiID slotOf(const char* name) { return ImGui::GetID(name); }
 ImGuiID slotOf(StarterSize size) { return ImGui::GetID(keyOf(size).c_str()); }
 
@@ -80,13 +87,9 @@ void takeSizes(PanelContext& context) {
     context.field.done.reset();
 }
 
-void formChoice(const Ui& ui, SampleSpec& spec) {
-    std::vector<const char*> names;
-    for (const SampleChoice& choice : sampleChoices()) {
-        names.push_back(choice.name);
-    }
+void formChoice(const PanelContext& context, const SampleSpec& spec) {
     const int before = static_cast<int>(spec.form);
-    const int form = wordChoice(ui, "form", names, before);
+    const int form = wordChoice(context.ui, "form", words(context, kForms), before);
     ImGui::GetStateStorage()->SetInt(slotOf("starter.form"), form);
 }
 
@@ -121,11 +124,10 @@ void sizeFields(PanelContext& context, const SampleSpec& spec) {
     const float height = std::max(ui.rowHeight(), ui.px(36));
     float x = low.x;
     for (const Size& size : kSizes) {
-        const std::string name =
-            withUnit(words(context, size.name),
-                     size.isForce ? symbolOf(units.force) : symbolOf(units.length));
+        const UnitHeading name = headOf(
+            context, size.name, size.isForce ? symbolOf(units.force) : symbolOf(units.length));
         ImGui::GetWindowDrawList()->AddText(ui.fonts.small, ui.fonts.small->FontSize, {x, low.y},
-                                            packed(ui.palette->muted), name.c_str());
+                                            packed(ui.palette->muted), name.words.c_str());
         FieldLook look;
         look.field = size.field;
         look.name = words(context, size.name);
@@ -173,7 +175,7 @@ void starters(PanelContext& context) {
     const Ui& ui = context.ui;
     sectionHeading(ui, words(context, phrase::kBeginUsual));
     SampleSpec spec = remembered(context.state.truss);
-    formChoice(ui, spec);
+    formChoice(context, spec);
     spec = remembered(context.state.truss);
     sizeFields(context, spec);
     panelChoice(context, spec);
