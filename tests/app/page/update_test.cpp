@@ -125,7 +125,7 @@ TEST_CASE("another choice of loads is another solution of the same model") {
     Board board;
     board.state = startWith(truss);
     const std::vector<double> all = board.solution().forces;
-    board.act(SetChoice{{"snow", ""}});
+    board.act(SetChoice{OneCase{"snow"}});
     const std::vector<double> snow = board.solution().forces;
     REQUIRE(snow.size() == 3);
     CHECK(2 * snow[0] == all[0]); // half of the load, all at the same place
@@ -157,23 +157,22 @@ TEST_CASE(
     other.combinations.push_back({"ULS", {{"snow", 1.5}}, {}});
     const std::string link = writeLink(other);
     board.act(OpenText{link + "&case=snow", ""});
-    CHECK(board.state.choice.caseId == "snow");
+    CHECK(board.state.choice == LoadChoice{OneCase{"snow"}});
     CHECK(board.state.message.text.empty());
 
     const std::uint64_t revision = board.state.revision;
     CHECK_FALSE(takeLinkOfBoard(board.state, writeLink(support::roof())));
     CHECK_FALSE(takeLinkOfBoard(board.state, "#other"));
-    CHECK(board.state.choice.caseId == "snow");
+    CHECK(board.state.choice == LoadChoice{OneCase{"snow"}});
     CHECK(takeLinkOfBoard(board.state, link + "&combination=ULS"));
-    CHECK(board.state.choice.caseId.empty());
-    CHECK(board.state.choice.combinationId == "ULS");
+    CHECK(board.state.choice == LoadChoice{OneCombination{"ULS"}});
     CHECK(takeLinkOfBoard(board.state, link));
-    CHECK(board.state.choice.combinationId.empty());
+    CHECK(board.state.choice == LoadChoice{});
     CHECK(board.state.revision == revision);
 
     board.act(OpenText{link + "&case=wind", ""});
     CHECK(board.state.truss == other);
-    CHECK(board.state.choice.caseId.empty());
+    CHECK(board.state.choice == LoadChoice{});
     CHECK(board.state.message.kind == MessageKind::Problem);
     CHECK(board.state.message.text.find("has not") != std::string::npos);
 }
@@ -185,7 +184,7 @@ TEST_CASE("the link of the board follows the loads, or says why there is none") 
     board.state = startWith(truss);
     deriveLink(board.state, board.derived);
     CHECK(board.derived.link == writeLink(truss));
-    board.act(SetChoice{{"snow", ""}});
+    board.act(SetChoice{OneCase{"snow"}});
     deriveLink(board.state, board.derived);
     CHECK(board.derived.link == writeLink(truss) + "&case=snow");
 
