@@ -8,6 +8,7 @@
 #include "panels/frame/parts.hpp"
 #include "panels/frame/tabs.hpp"
 #include "phrases/frame.hpp"
+#include "phrases/history.hpp"
 
 #include <algorithm>
 #include <array>
@@ -186,7 +187,7 @@ void starters(PanelContext& context) {
     if (button(ui, words(context, phrase::kPutOnBoard), {.icon = Icon::Plus, .full = true})) {
         Truss begun = std::move(truss).value();
         begun.classSettings = context.state.truss.classSettings;
-        context.actions.push_back(Commit{ReplaceTruss{std::move(begun), "Begin with a form"}});
+        context.actions.push_back(Commit{ReplaceTruss{std::move(begun), phrase::kStepBegin}});
     }
 }
 
