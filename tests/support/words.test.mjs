@@ -29,6 +29,7 @@ function wordsIn(text) {
 const rooms = [
     'engine/report',
     'engine/hand',
+    'engine/model/catalogue/usual_materials.cpp',
     'engine/model/edit/describe.cpp',
     'web/app/page/twin.cpp',
     'web/panels/frame',

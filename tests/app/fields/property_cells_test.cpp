@@ -111,6 +111,6 @@ TEST_CASE("steel to begin with has 210 GPa in whatever unit the model writes") {
     Units units;
     units.stress = StressUnit::ksi;
     // 210 GPa over 6.894757 MPa a ksi (NIST SP 811, B.8).
-    CHECK(usualSteel(units).E.value() ==
+    CHECK(usualSteel(englishPhrases(), units).E.value() ==
           Catch::Approx(210000 / 6.894757).epsilon(1e-6));
 }

@@ -81,13 +81,13 @@ void takeSizes(PanelContext& context) {
     context.field.done.reset();
 }
 
-void formChoice(const Ui& ui, SampleSpec& spec) {
+void formChoice(const PanelContext& context, SampleSpec& spec) {
     std::vector<const char*> names;
     for (const SampleChoice& choice : sampleChoices()) {
-        names.push_back(choice.name);
+        names.push_back(words(context, choice.name));
     }
     const int before = static_cast<int>(spec.form);
-    const int form = wordChoice(ui, "form", names, before);
+    const int form = wordChoice(context.ui, "form", names, before);
     ImGui::GetStateStorage()->SetInt(slotOf("starter.form"), form);
 }
 
@@ -174,11 +174,11 @@ void starters(PanelContext& context) {
     const Ui& ui = context.ui;
     sectionHeading(ui, words(context, phrase::kBeginUsual));
     SampleSpec spec = remembered(context.state.truss);
-    formChoice(ui, spec);
+    formChoice(context, spec);
     spec = remembered(context.state.truss);
     sizeFields(context, spec);
     panelChoice(context, spec);
-    Outcome<Truss> truss = makeSample(spec);
+    Outcome<Truss> truss = makeSample(*context.state.book, spec);
     if (!truss) {
         paragraph(ui, truss.issues().front().says, Ink::Warning);
         return;
