@@ -2,7 +2,7 @@
 import { holdsModel, isAddressOf, markAddress, readAddress, setAddress, whenAtRest } from './address.js';
 import { createFailure } from './failure.js';
 import { createField } from './field.js';
-import { canShareLinks, copyText, createFiles } from './files.js';
+import { canShareLinks, copyText, createFiles, openedFrom } from './files.js';
 import { createHalo } from './halo.js';
 import { listenToKeys, listenToPointers } from './input.js';
 import { loadLanguage } from './language.js';
@@ -29,7 +29,7 @@ let program; // the module's functions
 let page = 0; // an address in the module's memory
 let frameRequest = 0;
 let contextLost = false; // temporarily
-let offered = []; // { text, label }, not yet opened or refused by the program
+let offered = []; // { text, from, file }, not yet opened or refused by the program
 let opened = null; // the text on the board, while it is not stored anywhere
 let hasBegun = false;
 let isWhole = false; // the program: until then it shows its first picture and takes no input
@@ -124,9 +124,9 @@ function watchContext() {
     });
 }
 
-function open(text, label) {
-    offered.push({ text, label });
-    program.withTexts([text, label], (...addresses) => program._gussetOpened(...addresses));
+function open(text, from, file = '') {
+    offered.push({ text, from, file });
+    program.withTexts([text, file], (...addresses) => program._gussetOpened(...addresses, from));
     wake();
 }
 
@@ -153,7 +153,7 @@ function isAddressHere() {
 function openFragment() {
     const isOther = !isAddressHere() && holdsModel(location.hash);
     if (isOther) {
-        open(location.hash, 'Open link');
+        open(location.hash, openedFrom.link);
     }
     wake();
     return isOther;
@@ -211,7 +211,7 @@ function pageFor({ field, twin, files, recent }) {
         openFile: files.choose,
         showRecent: recent.show,
         openExample: (name) => files.fetchExample(name),
-        openLink: (link) => open(link, 'Open link'),
+        openLink: (link) => open(link, openedFrom.link),
         textOpened,
         setAddress,
         addressIsBehind: () => whenAtRest(refreshAddress),
@@ -334,9 +334,9 @@ async function comeBack(parts) {
     offered = [];
     opened = null;
     if (way === 'stored' && inHand !== null) {
-        open(inHand, 'Open again');
+        open(inHand, openedFrom.before);
     }
-    since.forEach(({ text, label }) => open(text, label));
+    since.forEach(({ text, from, file }) => open(text, from, file));
     if (way === 'empty') {
         useNewPlaceForChanges();
     }

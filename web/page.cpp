@@ -246,8 +246,7 @@ void store(Page& page) {
 
 // The scripts wait until the board is at rest before they ask for the link (addressFor).
 void followWithAddress(Page& page) {
-    if (page.addressRevision != page.state.revision ||
-        !sameLoads(page.addressLoads, page.state.choice)) {
+    if (page.addressRevision != page.state.revision || page.addressLoads != page.state.choice) {
         page.addressRevision = page.state.revision;
         page.addressLoads = page.state.choice;
         addressIsBehind();
@@ -261,8 +260,8 @@ void refreshTwin(Page& page) {
     std::string moving = movingHtml(page.state, page.derived);
     const bool hasWorking = page.workingInTwin && isShown(page.state, page.derived.working);
     if (page.twinRevision != page.state.revision || page.twinHasWorking != hasWorking ||
-        page.twinWantsWorking != page.workingInTwin ||
-        !sameLoads(page.twinLoads, page.state.choice) || page.movingInTwin != moving) {
+        page.twinWantsWorking != page.workingInTwin || page.twinLoads != page.state.choice ||
+        page.movingInTwin != moving) {
         page.movingInTwin = std::move(moving);
         page.twinRevision = page.state.revision;
         page.twinLoads = page.state.choice;
@@ -346,7 +345,7 @@ PageRequests drawFrame(Page& page, const PageLayout& layout, const Canvas& canva
 std::string addressFor(Page& page, std::string_view current) {
     if (isOnBoard(page.state, current)) {
         const Outcome<LoadChoice> loads = linkedLoads(current, page.state.committed);
-        if (loads && sameLoads(loads.value(), page.state.choice)) {
+        if (loads && loads.value() == page.state.choice) {
             return std::string(current);
         }
     }

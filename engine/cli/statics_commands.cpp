@@ -121,9 +121,8 @@ std::string csvOf(const Truss& truss, const Envelope& envelope) {
         if (isZero(envelope.reliance, extreme.force)) {
             return ",0,";
         }
-        const LoadChoice& by = extreme.choice;
         return "," + fileNumber(extreme.force / newton, lastPlace) + "," +
-               csvTextCell(by.combinationId.empty() ? by.caseId : by.combinationId);
+               csvTextCell(choiceName(extreme.choice));
     };
     for (std::size_t i = 0; i < envelope.members.size(); ++i) {
         const MemberEnvelope& each = envelope.members[i];

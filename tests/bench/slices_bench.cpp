@@ -108,7 +108,7 @@ void measureFamily(Family family, int size) {
         WorkingTask task(truss, {}, solution);
         measure(family, "working", task);
         const Working working = task.take();
-        WorkingPassagesTask passages(englishPhrases(), truss, working, SketchPaper::Column);
+        WorkingPassagesTask passages({englishPhrases(), truss}, working, SketchPaper::Column);
         measure(family, "its steps", passages);
         ForcePolygon polygon;
         measureOnce(family, "polygon", [&] { polygon = forcePolygon(truss, working); });
@@ -122,7 +122,7 @@ void measureFamily(Family family, int size) {
             });
             measureOnce(family, "polygon drawn", [&] {
                 (void)polygonDrawing({englishPhrases(), truss}, polygon,
-                                     {.drawn = -1, .lit = -1, .width = 300, .height = 300});
+                                     {.width = 300, .height = 300});
             });
         }
         const JointId middle{static_cast<int>(truss.joints.size() / 2)};

@@ -54,7 +54,7 @@ double forceMethodValue(const Truss& truss, const ForceMethod& method, const Pub
     const Structure structure = structureOf(truss);
     double sum = 0;
     for (const ForceMethodReaction& row : method.reactions) {
-        const Restraint& restraint = structure.restraints[static_cast<std::size_t>(row.restraint)];
+        const Restraint& restraint = structure.restraints[row.restraint.at()];
         if (restraint.joint == findJoint(truss, line.of[0])) {
             sum += row.force * (line.of[1] == "x" ? restraint.along.x : restraint.along.y);
         }

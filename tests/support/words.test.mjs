@@ -29,6 +29,8 @@ function wordsIn(text) {
 const rooms = [
     'engine/report',
     'engine/hand',
+    'engine/model/catalogue/usual_materials.cpp',
+    'engine/model/edit/describe.cpp',
     'web/app',
     'web/board_picture.cpp',
     'web/canvas',
@@ -80,14 +82,6 @@ const names = new Set([
     // Forces n with their indices (force_method_tables).
     'Nn',
     'Rr',
-    // Steps of the history, which model/edit/describe and the callers still name in English.
-    'Begin with a form',
-    'New board',
-    'Dimension of ',
-    'Mirror',
-    'Repeat',
-    'Copy',
-    'Turn',
 ]);
 
 test('the search for words finds a sentence, a label and an accessible name, and lets keys and signs be', () => {

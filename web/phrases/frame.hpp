@@ -54,17 +54,6 @@ inline constexpr auto kDrawMembers = "Draw members"_phrase;
 inline constexpr auto kChooseExample = "Choose an example"_phrase;
 
 inline constexpr auto kBeginUsual = "Begin with a usual form"_phrase;
-inline constexpr auto kFormKingPost = "King post"_phrase;
-inline constexpr auto kFormQueenPost = "Queen post"_phrase;
-inline constexpr auto kFormPratt = "Pratt"_phrase;
-inline constexpr auto kFormHowe = "Howe"_phrase;
-inline constexpr auto kFormWarren = "Warren"_phrase;
-inline constexpr auto kFormWarrenWithPosts = "Warren with posts"_phrase;
-inline constexpr auto kFormFink = "Fink"_phrase;
-inline constexpr auto kFormK = "K"_phrase;
-inline constexpr auto kFormScissors = "Scissors"_phrase;
-inline constexpr auto kFormBowstring = "Bowstring"_phrase;
-inline constexpr auto kFormCantilever = "Cantilever"_phrase;
 inline constexpr auto kSpan = "span"_phrase;
 inline constexpr auto kRise = "rise"_phrase;
 inline constexpr auto kLoadOfJoint = "load a joint"_phrase;

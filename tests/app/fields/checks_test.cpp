@@ -232,7 +232,7 @@ TEST_CASE("checks follow the model, the loads and the choice of the worst") {
     look(board);
     CHECK(board.derived.checks.rows[memberOf(board, "A", "C").at()].use == "0.77"); // each alone
     CHECK(board.derived.checks.loads.worst);
-    board.act(SetChoice{{"snow", ""}});
+    board.act(SetChoice{OneCase{"snow"}});
     board.act(Set{&NotebookState::checksOfAll, false});
     look(board);
     CHECK(board.derived.checks.rows[memberOf(board, "A", "C").at()].use == "0.77");

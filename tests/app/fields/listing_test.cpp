@@ -171,7 +171,7 @@ TEST_CASE("Ordering a table of the model leaves the model and its history as the
     update(state, {SetListing{ListedTable::Joints, {.words = "c"}}});
     CHECK(shownRows(state, CellTable::Joints) == RowOrder{2, 3}); // the empty row stays
     CHECK(state.truss == support::roof());
-    CHECK(state.history.undoLabel().empty());
+    CHECK(state.history.undoName().empty());
 }
 
 TEST_CASE("Enter and Tab follow the order shown, also when what was typed changes it") {

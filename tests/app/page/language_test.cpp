@@ -3,6 +3,7 @@
 #include "app/board.hpp"
 #include "app/derived/shown_working.hpp"
 #include "app/fields/cells.hpp"
+#include "app/fields/fields.hpp"
 #include "app/fields/load_cells.hpp"
 #include "app/fields/typed_text.hpp"
 #include "app/page/page_tables.hpp"
@@ -13,6 +14,9 @@
 #include "canvas/hands/several_field.hpp"
 #include "canvas/hands/strokes.hpp"
 #include "canvas/scene/figures.hpp"
+#include "exchange/files/model_file.hpp"
+#include "exchange/links/link.hpp"
+#include "phrases/twin.hpp"
 #include "report/derivation/working_text.hpp"
 #include "support/reading/mock_language.hpp"
 #include "support/trusses/example_trusses.hpp"
@@ -348,5 +352,36 @@ TEST_CASE(
         for (const double to : {2.0, 6.0}) { // several joints move, or only one
             check(board, "dimension", stretched(writer, {upright, 0, to}, 7).value().says);
         }
+    }
+}
+
+TEST_CASE("in a language made up for it, the steps of the history keep no English word") {
+    for (const bool all : {true, false}) {
+        Board board = mockBoard(roof());
+        if (all) {
+            board.press(Key::SelectAll);
+        } else {
+            board.state.selection.joints = {JointId{0}};
+        }
+        for (const std::optional<Edit>& edit :
+             {mirrorSelection(board.state, Side::Right), turnSelection(board.state, 30),
+              repeatSelection(board.state, {1, 0}, 1), copySelection(board.state, {0, 9})}) {
+            REQUIRE(edit);
+            check(board, "edit", said(*board.state.book, describe(board.state.truss, *edit)));
+        }
+    }
+    Board board = mockBoard(roof());
+    const Writer writer{*board.state.book, board.state.truss};
+    board.act(Commit{stretched(writer, {false, 0, 3}, 7).value().edit});
+    check(board, "dimension", undoText(board.state));
+    board.state = typedIn(board.state, "joint.0.x", "1\n2");
+    check(board, "rows", undoText(board.state));
+    for (const OpenText& opened :
+         {OpenText{writeLink(gable()), OpenedFrom::Link}, OpenText{writeModel(roof())},
+          OpenText{writeModel(gable()), OpenedFrom::File, "Q1"},
+          OpenText{writeModel(roof()), OpenedFrom::Example},
+          OpenText{writeModel(gable()), OpenedFrom::Before}}) {
+        board.act(opened);
+        check(board, "opened", undoText(board.state));
     }
 }

@@ -8,6 +8,7 @@
 #include "panels/frame/parts.hpp"
 #include "panels/frame/tabs.hpp"
 #include "phrases/frame.hpp"
+#include "phrases/history.hpp"
 
 #include <algorithm>
 #include <array>
@@ -32,13 +33,6 @@ constexpr std::array kSizes{
     Size{phrase::kRise, StarterSize::Rise, &SampleSpec::rise},
     Size{phrase::kLoadOfJoint, StarterSize::Load, &SampleSpec::load, true},
 };
-
-// In the order of SampleForm.
-constexpr std::array kForms{
-    phrase::kFormKingPost, phrase::kFormQueenPost,       phrase::kFormPratt,     phrase::kFormHowe,
-    phrase::kFormWarren,   phrase::kFormWarrenWithPosts, phrase::kFormFink,      phrase::kFormK,
-    phrase::kFormScissors, phrase::kFormBowstring,       phrase::kFormCantilever};
-static_assert(kForms.size() == static_cast<std::size_t>(SampleForm::Cantilever) + 1);
 
 ImGuiID slotOf(const char* name) { return ImGui::GetID(name); }
 ImGuiID slotOf(StarterSize size) { return ImGui::GetID(keyOf(size).c_str()); }
@@ -88,8 +82,12 @@ void takeSizes(PanelContext& context) {
 }
 
 void formChoice(const PanelContext& context, const SampleSpec& spec) {
+    std::vector<const char*> names;
+    for (const SampleChoice& choice : sampleChoices()) {
+        names.push_back(words(context, choice.name));
+    }
     const int before = static_cast<int>(spec.form);
-    const int form = wordChoice(context.ui, "form", words(context, kForms), before);
+    const int form = wordChoice(context.ui, "form", names, before);
     ImGui::GetStateStorage()->SetInt(slotOf("starter.form"), form);
 }
 
@@ -179,7 +177,7 @@ void starters(PanelContext& context) {
     spec = remembered(context.state.truss);
     sizeFields(context, spec);
     panelChoice(context, spec);
-    Outcome<Truss> truss = makeSample(spec);
+    Outcome<Truss> truss = makeSample(*context.state.book, spec);
     if (!truss) {
         paragraph(ui, truss.issues().front().says, Ink::Warning);
         return;
@@ -188,7 +186,7 @@ void starters(PanelContext& context) {
     if (button(ui, words(context, phrase::kPutOnBoard), {.icon = Icon::Plus, .full = true})) {
         Truss begun = std::move(truss).value();
         begun.classSettings = context.state.truss.classSettings;
-        context.actions.push_back(Commit{ReplaceTruss{std::move(begun), "Begin with a form"}});
+        context.actions.push_back(Commit{ReplaceTruss{std::move(begun), phrase::kStepBegin}});
     }
 }
 

@@ -215,13 +215,13 @@ void loadChoice(PanelContext& context) {
     std::vector<LoadChoice> choices{{}};
     for (const std::string& name : cases) {
         names.push_back(name.c_str());
-        choices.push_back({name, ""});
+        choices.emplace_back(OneCase{name});
     }
     for (const Combination& combination : truss.combinations) {
         names.push_back(combination.id.c_str());
-        choices.push_back({"", combination.id});
+        choices.emplace_back(OneCombination{combination.id});
     }
-    const auto isNow = [&now](const LoadChoice& choice) { return sameLoads(choice, now); };
+    const auto isNow = [&now](const LoadChoice& choice) { return choice == now; };
     const auto found = std::find_if(choices.begin(), choices.end(), isNow);
     const int before = static_cast<int>(found - choices.begin()) % static_cast<int>(choices.size());
     smallPrint(context.ui, words(context, phrase::kUnder));

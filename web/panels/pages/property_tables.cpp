@@ -55,7 +55,8 @@ bool hasMaterial(const Truss& truss, const Material& material) {
 void belowMaterials(PanelContext& context) {
     const Truss& truss = context.state.truss;
     const int end = rowsOf(truss, CellTable::Materials);
-    const std::array usual{usualSteel(truss.units), usualTimber(truss.units)};
+    const PhraseBook& book = *context.state.book;
+    const std::array usual{usualSteel(book, truss.units), usualTimber(book, truss.units)};
     constexpr std::array kAdds{phrase::kAddSteel, phrase::kAddTimber};
     bool any = false;
     for (std::size_t i = 0; i < usual.size(); ++i) {
