@@ -1,6 +1,7 @@
 #include "app/state/language.hpp"
 
 #include "exchange/json/json_value.hpp"
+#include "phrases/frame.hpp"
 
 #include <memory>
 #include <set>
@@ -56,7 +57,7 @@ Outcome<PhraseBook> readLanguage(std::string_view json) {
     auto table = std::make_shared<Table>();
     for (auto& [english, translation] : std::move(whole).value().members) {
         if (translation.kind != JsonValue::Kind::Text || !fits(translation.text, english)) {
-            return Issue{IssueCode::WrongType, english, "has a translation with other parts"};
+            return Issue{IssueCode::WrongType, english, phrase::kOtherParts.english};
         }
         if (!translation.text.empty()) {
             table->emplace(english, translation.text);
