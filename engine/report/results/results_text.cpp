@@ -48,9 +48,8 @@ TextTable forceTable(const Writer& writer, const Solution& solution) {
                      say(writer, phrase::kColumnSense)},
                     {},
                     {false, true, false}};
-    const NumberStyle style = forceStyleOf(writer.truss, solution);
     for (const ForceRow& row : forceRows(writer, solution)) {
-        table.rows.push_back({row.name, formatNumber(row.force, style), row.word});
+        table.rows.push_back({row.name, row.number, row.word});
     }
     return table;
 }
@@ -119,7 +118,7 @@ std::vector<ForceRow> forceRows(const Writer& writer, const Solution& solution) 
         const double force = inForceUnits(writer.truss, solution, solution.forces[i]);
         const Sense sense = senseOf(solution, member);
         const SenseNames names = namesOf(sense);
-        rows.push_back({member, memberName(writer.truss, member), force,
+        rows.push_back({member, memberName(writer.truss, member), force, formatNumber(force, style),
                         formatNumber(std::fabs(force), style), sense,
                         sayPlain(writer, names.letter), sayPlain(writer, names.word)});
     }

@@ -25,9 +25,10 @@ namespace gusset {
 
 struct ForceRow {
     MemberId member;
-    std::string name;  // "AB"
-    double force = 0;  // force units
-    std::string value; // "24.75", without sign
+    std::string name;   // "AB"
+    double force = 0;   // force units
+    std::string number; // "−24.75", as in tables: tension positive
+    std::string size;   // "24.75"
     Sense sense = Sense::Zero;
     std::string letter; // "T", "C", "0"
     std::string word;   // "tension", "compression", "zero"

@@ -104,8 +104,10 @@ TEST_CASE("rows stand in the model's order and units, by size and letter") {
     const Solution solution = solve(truss);
     const auto forces = forceRows({englishPhrases(), truss}, solution);
     REQUIRE(forces.size() == 3);
-    CHECK((forces[0].name + ' ' + forces[0].value + ' ' + forces[0].letter) == "AC 20.00 C");
-    CHECK((forces[2].name + ' ' + forces[2].value + ' ' + forces[2].letter) == "AB 16.00 T");
+    CHECK((forces[0].name + ' ' + forces[0].size + ' ' + forces[0].letter) == "AC 20.00 C");
+    CHECK((forces[2].name + ' ' + forces[2].size + ' ' + forces[2].letter) == "AB 16.00 T");
+    CHECK(forces[0].number == "\u221220.00");
+    CHECK(forces[2].number == "16.00");
     const auto reactions = reactionRows(truss, solution);
     REQUIRE(reactions.size() == 2);
     CHECK((reactions[0].name + ' ' + reactions[0].x + ' ' + reactions[0].y) == "A 0.00 12.00");

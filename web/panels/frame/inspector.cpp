@@ -46,7 +46,7 @@ std::string forceFact(const PanelContext& context, const ForceRow& row) {
     }
     return sayPlain(*context.state.book,
                     row.sense == Sense::Tension ? phrase::kFactTension : phrase::kFactCompression,
-                    {{"value", quantity(row.value, symbolOf(context.state.truss.units.force))}});
+                    {{"value", quantity(row.size, symbolOf(context.state.truss.units.force))}});
 }
 
 std::string memberFacts(const PanelContext& context, MemberId member) {

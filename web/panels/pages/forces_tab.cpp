@@ -1,5 +1,4 @@
 #include "app/derived/result_lists.hpp"
-#include "core/signs.hpp"
 #include "panels/frame/parts.hpp"
 #include "panels/frame/tabs.hpp"
 #include "panels/pages/listed.hpp"
@@ -86,7 +85,7 @@ void memberRow(PanelContext& context, Table& table, const ForceRow& row) {
     const Ui& ui = context.ui;
     const Colour ink = textColour(*ui.palette, inkOf(row));
     table.text(0, row.name, {ui.palette->ink});
-    table.text(1, (row.force < 0 ? kMinus : "") + row.value, {ink}); // as in all tables
+    table.text(1, row.number, {ink});
     table.text(2, row.letter, {ink, ui.fonts.strong});
     if (context.state.notebook.exact) {
         exactCell(context, table, row);
@@ -140,7 +139,7 @@ void forceTable(PanelContext& context, const std::vector<int>& places) {
     const std::vector<ForceRow>& rows = context.derived.forces;
     std::vector<Column> columns{
         Column{{member}, 80, 1, Align::Left, 0, false, longestOf(rows, &ForceRow::name)},
-        Column{force, 90, 1, Align::Right, 1, true, longestOf(rows, &ForceRow::value)},
+        Column{force, 90, 1, Align::Right, 1, true, longestOf(rows, &ForceRow::number)},
         Column{{letter}, exact ? 60.0 : 100.0, 1, Align::Left, 2, true}};
     if (exact) {
         columns.push_back(Column{{exactly}, 100, 1.5, Align::Right});
