@@ -10,6 +10,7 @@
 #include "page_input.hpp"
 #include "page_output.hpp"
 #include "panels/frame/panels.hpp"
+#include "phrases/messages.hpp"
 #include "ui/labels.hpp"
 
 #include <imgui.h>
@@ -236,9 +237,7 @@ void placeField(Page& page) {
 void store(Page& page) {
     if (!storeWork(writeSession(page.state)) && !page.state.unsavedNote) {
         page.state.unsavedNote = true;
-        update(page.state, {Say{MessageKind::Problem,
-                                "This browser keeps nothing for this page (its storage is full or "
-                                "switched off). Save the board as a file to keep it."}});
+        update(page.state, {Say{MessageKind::Problem, phrase::kBrowserKeepsNothing}});
     }
     page.storedRevision = page.state.revision;
     page.boardIsStored = true;

@@ -27,8 +27,22 @@ function wordsIn(text) {
 
 // Rooms whose texts are all phrases, and the other string literals in them.
 const rooms = [
+    'engine/core',
+    'engine/model/truss',
+    'engine/model/validate',
+    'engine/model/quantity',
+    'engine/model/catalogue/section_shapes.cpp',
+    'engine/model/edit/edit.cpp',
+    'engine/statics',
+    'engine/design',
+    'engine/exchange',
     'engine/report',
     'engine/hand',
+    'web/app/state',
+    'web/app/fields/cell_text.cpp',
+    'web/app/fields/paste.cpp',
+    'web/app/derived/derived.cpp',
+    'web/app/derived/influence_jobs.cpp',
     'web/app/page/twin.cpp',
     'web/panels/frame',
     'web/panels/pages/class_settings.cpp',
@@ -53,8 +67,24 @@ const names = new Set([
     // Forces n with their indices (force_method_tables).
     'Nn',
     'Rr',
+    // Words and keys of files and results, and a unit.
+    'Euler',
+    'Case',
+    'Combination',
+    'Pa',
+    // The name of a moving load whose own name can't be seen.
+    'moving load',
+    // What JSON can't hold, and how its parser begins and goes on (exchange/json/parser_words).
+    'NaN',
+    'Inf',
+    'Infinity',
+    'invalid string: control character ',
+    ' must be escaped to ',
+    "; last read: '",
+    ', or a literal',
     // Steps of the history, which model/edit/describe and the callers still name in English.
     'Begin with a form',
+    'Open',
     'New board',
     'Dimension of ',
     'Mirror',

@@ -2,6 +2,7 @@
 
 #include "core/tolerance.hpp"
 #include "model/validate/validate.hpp"
+#include "phrases/unsolved.hpp"
 #include "statics/equilibrium/bar_properties.hpp"
 #include "statics/solve/analysis.hpp"
 #include "statics/solve/reliance.hpp"
@@ -67,16 +68,14 @@ Issues unknownChoice(const Truss& truss, const LoadChoice& choice) {
     const std::vector<std::string> cases = caseNames(truss);
     if (!choice.caseId.empty() &&
         std::find(cases.begin(), cases.end(), choice.caseId) == cases.end()) {
-        faults.push_back(
-            {IssueCode::UnknownName, "loads",
-             "no load is in a case \"" + choice.caseId + "\"; name one that is there"});
+        faults.push_back({IssueCode::UnknownName, "loads",
+                          statement(phrase::kNoLoadInCase, {{"case", choice.caseId}})});
     }
     const auto isChosen = [&](const Combination& each) { return each.id == choice.combinationId; };
     if (!choice.combinationId.empty() &&
         std::none_of(truss.combinations.begin(), truss.combinations.end(), isChosen)) {
-        faults.push_back(
-            {IssueCode::UnknownName, "combinations",
-             "there is no combination \"" + choice.combinationId + "\"; name one that is there"});
+        faults.push_back({IssueCode::UnknownName, "combinations",
+                          statement(phrase::kNoSuchCombination, {{"name", choice.combinationId}})});
     }
     return faults;
 }

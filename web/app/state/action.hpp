@@ -84,7 +84,7 @@ struct SetChoice {
 };
 struct Say {
     MessageKind kind = MessageKind::Info;
-    std::string text;
+    Statement text{};
 };
 struct OpenText { // a link, or the text of a file
     std::string text;

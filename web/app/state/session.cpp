@@ -2,6 +2,7 @@
 
 #include "app/state/camera.hpp"
 #include "exchange/files/model_file.hpp"
+#include "phrases/messages.hpp"
 
 #include <algorithm>
 #include <array>
@@ -205,10 +206,7 @@ std::optional<History::Entry> readBlock(Walker& walker, std::string_view value) 
     return History::Entry{std::string(label), std::move(reading).value().truss};
 }
 
-Issue damaged() {
-    return {IssueCode::Damaged, "",
-            "The work saved in this browser can't be read: it was cut short or altered."};
-}
+Issue damaged() { return {IssueCode::Damaged, {}, phrase::kSavedWorkDamaged}; }
 
 // What follows the first line, if marker, length and checksum are right.
 std::optional<std::string_view> checkedBody(std::string_view text) {
