@@ -7,7 +7,7 @@ flat in float ring;
 flat in vec4 ringColour;
 flat in vec4 fillColour;
 
-uniform vec3 lens; // centre and radius of the disc drawn on, device pixels; radius 0: everything
+uniform vec3 lens; // draw only inside this disc: centre and radius, device pixels; radius 0: draw everywhere
 
 out vec4 pixel;
 

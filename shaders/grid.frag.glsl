@@ -14,7 +14,7 @@ uniform vec4 paper;
 uniform vec4 fineInk;
 uniform vec4 majorInk;
 
-uniform vec3 lens; // centre and radius of the disc drawn on, device pixels; radius 0: everything
+uniform vec3 lens; // draw only inside this disc: centre and radius, device pixels; radius 0: draw everywhere
 
 out vec4 pixel;
 

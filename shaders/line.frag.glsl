@@ -9,7 +9,7 @@ flat in float halfWidth;
 flat in float dash;
 flat in vec4 colour;
 
-uniform vec3 lens; // centre and radius of the disc drawn on, device pixels; radius 0: everything
+uniform vec3 lens; // draw only inside this disc: centre and radius, device pixels; radius 0: draw everywhere
 
 out vec4 pixel;
 

@@ -2,9 +2,10 @@
 import { holdsModel, isAddressOf, markAddress, readAddress, setAddress, whenAtRest } from './address.js';
 import { createFailure } from './failure.js';
 import { createField } from './field.js';
-import { canShareLinks, copyText, createFiles } from './files.js';
+import { canShareLinks, copyText, createFiles, openedFrom } from './files.js';
 import { createHalo } from './halo.js';
 import { listenToKeys, listenToPointers } from './input.js';
+import { loadLanguage } from './language.js';
 import { createLetters } from './letters.js';
 import { workOffline } from './offline.js';
 import { startProgram } from './program.js';
@@ -28,11 +29,12 @@ let program; // the module's functions
 let page = 0; // an address in the module's memory
 let frameRequest = 0;
 let contextLost = false; // temporarily
-let offered = []; // { text, label }, not yet opened or refused by the program
+let offered = []; // { text, from, file }, not yet opened or refused by the program
 let opened = null; // the text on the board, while it is not stored anywhere
 let hasBegun = false;
 let isWhole = false; // the program: until then it shows its first picture and takes no input
 let isBoardShown = false; // or reported as unavailable
+let language = ''; // translations as JSON, or English
 let installTestHook = null; // only with ?test in the address
 
 const failures = countFailures();
@@ -122,9 +124,9 @@ function watchContext() {
     });
 }
 
-function open(text, label) {
-    offered.push({ text, label });
-    program.withTexts([text, label], (...addresses) => program._gussetOpened(...addresses));
+function open(text, from, file = '') {
+    offered.push({ text, from, file });
+    program.withTexts([text, file], (...addresses) => program._gussetOpened(...addresses, from));
     wake();
 }
 
@@ -151,7 +153,7 @@ function isAddressHere() {
 function openFragment() {
     const isOther = !isAddressHere() && holdsModel(location.hash);
     if (isOther) {
-        open(location.hash, 'Open link');
+        open(location.hash, openedFrom.link);
     }
     wake();
     return isOther;
@@ -209,7 +211,7 @@ function pageFor({ field, twin, files, recent }) {
         openFile: files.choose,
         showRecent: recent.show,
         openExample: (name) => files.fetchExample(name),
-        openLink: (link) => open(link, 'Open link'),
+        openLink: (link) => open(link, openedFrom.link),
         textOpened,
         setAddress,
         addressIsBehind: () => whenAtRest(refreshAddress),
@@ -290,6 +292,9 @@ function begin(work, failuresBefore) {
     const address = location.href.split('#')[0];
     page = program.withTexts([address, work.newer, work.older], (...addresses) =>
         program._gussetStart(...addresses, failuresBefore));
+    if (language !== '') {
+        program.withTexts([language], (address) => program._gussetSpeak(page, address));
+    }
     if (isWhole) {
         installTestHook?.(program, page, drawFrame);
     }
@@ -329,9 +334,9 @@ async function comeBack(parts) {
     offered = [];
     opened = null;
     if (way === 'stored' && inHand !== null) {
-        open(inHand, 'Open again');
+        open(inHand, openedFrom.before);
     }
-    since.forEach(({ text, label }) => open(text, label));
+    since.forEach(({ text, from, file }) => open(text, from, file));
     if (way === 'empty') {
         useNewPlaceForChanges();
     }
@@ -344,7 +349,7 @@ function welcome(work, isOther) {
     if (work.isDamaged) {
         const instead = isOther ? 'The link in the address is open instead.'
             : `${work.newer === '' ? 'An example' : 'The board before it'} is open instead.`;
-        tell('The board that was here last can not be read: every copy of it in this browser is damaged. What is ' +
+        tell('The board that was here last cannot be read: every copy of it in this browser is damaged. What is ' +
             `left of it stays under Recent boards. ${instead}`, true);
     } else if (work.isCopy && !isOther) {
         tell('This board is open in another tab. Here you have a copy: neither changes the other.', false);
@@ -381,8 +386,10 @@ async function start() {
     let letFilesIn;
     const parts = createParts(new Promise((resolve) => { letFilesIn = resolve; }));
     const load = (how) => startProgram(pageFor(parts), () => comeBack(parts), how);
+    const speech = loadLanguage();
     program = await load({ isEarly: true });
     performance.mark('runtime-ready');
+    language = await speech;
     const reader = createReader(load, program);
     const work = await openWork(reader.reads);
     program = await reader.ready(); // another one if that failed on something stored

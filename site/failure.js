@@ -5,7 +5,7 @@ import { copyText, saveContent } from './files.js';
 const longestLink = 65536; // characters: engine/exchange/links/link.hpp reads no more
 const begins = 'Gusset made a mistake and stopped. It has started again, ';
 const words = {
-    stored: `${begins}and the board is as it was kept last: at most the step in hand is lost.`,
+    stored: `${begins}and the board is as it was last kept: at most the step in hand is lost.`,
     undone: `${begins}and stopped on the same board. So this is the board before its last step: Redo brings it back.`,
     before: `${begins}and stopped on the board that was opened. So this is the one before it.`,
     empty: `${begins}and stopped on the same board. So an empty one is here; the other is kept under Recent boards.`,
@@ -51,7 +51,7 @@ export function createFailure() {
 
     return {
         cameBack: (how, failedOn) => show(words[how], false, failedOn),
-        staysAway: (reason, failedOn) => show(`Gusset made a mistake and stopped, and can not start again (${reason}). ` +
+        staysAway: (reason, failedOn) => show(`Gusset made a mistake and stopped, and cannot start again (${reason}). ` +
             'What was kept of the board is safe: load the page again.', true, failedOn),
         // The board offered before is the one that matters.
         stays: () => show('Gusset made a mistake and stopped, on an empty board too. So it does not start again by ' +

@@ -23,7 +23,7 @@ export function createField(done, typed) {
             return;
         }
         const finished = key;
-        key = ''; // first: hiding blurs, which must not end it again
+        key = ''; // first, since hiding blurs the input, and that must not finish it again
         frame.hidden = true;
         stage.style.transform = '';
         document.getElementById('board').focus({ preventScroll: true });

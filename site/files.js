@@ -1,6 +1,8 @@
 // Text out of the page and into it: clipboard, files, examples.
 const largestFile = 8 * 1024 * 1024; // bytes; engine/exchange/files/model_file.hpp refuses more
 
+export const openedFrom = { file: 0, link: 1, example: 2, before: 3 }; // OpenedFrom of web/app/state/action.hpp
+
 // False if the browser refused, and the text is shown selected in a dialog instead.
 export async function copyText(text) {
     try {
@@ -65,11 +67,11 @@ export function createFiles({ open, tell, begun }) {
     async function read(file) {
         await begun;
         if (file.size > largestFile) {
-            tell(`${file.name} is larger than 8 MB: that is no model of a truss.`, true);
+            tell(`${file.name} is larger than 8 MB: that is not a model of a truss.`, true);
             return;
         }
         try {
-            open(await file.text(), `Open ${file.name}`);
+            open(await file.text(), openedFrom.file, file.name);
         } catch (error) {
             tell(`${file.name} could not be read: ${error.message}`, true);
         }
@@ -81,7 +83,7 @@ export function createFiles({ open, tell, begun }) {
             if (!response.ok) {
                 throw new Error(`status ${response.status}`);
             }
-            open(await response.text(), 'Open example');
+            open(await response.text(), openedFrom.example);
         } catch (error) {
             tell(`The example could not be fetched (${error.message}).`, true);
         }

@@ -22,7 +22,7 @@ function compileFirst() {
     first ??= compile('gusset.wasm');
     if (rest === null) {
         rest = first.then(() => compile('gusset-rest.wasm')); // not earlier: they would compete for bandwidth
-        rest.catch(() => {}); // who waits for it reports it: earlier, the picture's message would cover the report
+        rest.catch(() => {}); // becomeWhole() fails then: a report from here could be covered by the picture's message
     }
     return first;
 }

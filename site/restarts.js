@@ -1,6 +1,6 @@
 // A program that fails is restarted: how often, and with which board.
 const calm = 10000; // ms without a failure, after which the next one counts as the first
-const mostFailures = 3; // in quick succession: by the next an empty board has failed too
+const mostFailures = 3; // in quick succession; one more means that an empty board has failed too
 
 export function countFailures() {
     let count = 0;

@@ -73,7 +73,7 @@
         isOver = true;
         const isFirst = isFirstTime();
         const what = `Gusset did not start (${reason}).`;
-        await say(`${what} It is fetched afresh …`, false);
+        await say(`${what} It is being fetched afresh …`, false);
         const isFresh = await fetchAfresh().catch(() => false);
         if (hasStarted) {
             return;

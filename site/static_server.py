@@ -23,7 +23,7 @@ TYPES = {
 }
 
 
-CODINGS = {"br": ".br", "gzip": ".gz"}  # the best first, and how its files end
+CODINGS = {"br": ".br", "gzip": ".gz"}  # the best first, with the suffix of its files
 
 
 def accepted(header):

@@ -115,7 +115,7 @@ async function takeNew() {
 }
 
 // Session storage is copied when a tab is duplicated, so the lock decides; and a page being reloaded writes as long
-// as it holds the lock, so its place is read only after that. What can not be read is left where it is, and
+// as it holds the lock, so its place is read only after that. What can't be read is left where it is, and
 // reported: a later version may be able to read it.
 async function findPlace(reads) {
     const own = sessionStorage.getItem(ownKey);
@@ -283,7 +283,7 @@ function titleOf(text) {
     try {
         return JSON.parse(modelOf(text)).title || 'Without a title';
     } catch {
-        return 'A board that can not be read';
+        return 'A board that cannot be read';
     }
 }
 
@@ -294,7 +294,7 @@ function timeOf(number) {
     return number < 0 || number > Date.now() + minute ? null : new Date(number);
 }
 
-// All boards but the one that is shown, latest first: { name, title, time, text }; without text if it can not be
+// All boards but the one that is shown, latest first: { name, title, time, text }; without text if it can't be
 // read, without time if that is unknown.
 export async function recentBoards(reads) {
     const boards = [];

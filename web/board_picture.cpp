@@ -40,11 +40,11 @@ std::string pictureOf(const Page& page) {
 }
 
 std::string smallPicture(PaletteName palette, std::string_view saved) {
-    const Outcome<AppState> read = readSession(saved);
+    const std::optional<AppState> read = readSession(saved);
     if (!read) {
         return "";
     }
-    const AppState state = onSmallSheet(read.value().committed);
+    const AppState state = onSmallSheet(read->committed);
     Derived derived;
     derive(state, derived);
     const MeasureText measure = [](const std::string&, LabelKind) { return Vec2{}; };

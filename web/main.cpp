@@ -67,6 +67,11 @@ EMSCRIPTEN_KEEPALIVE gusset::Page* gussetStart(const char* address, const char* 
     return page.release();
 }
 
+// Before the first frame, if the page is to be in another language than English.
+EMSCRIPTEN_KEEPALIVE void gussetSpeak(gusset::Page* page, const char* language) {
+    gusset::speak(*page, language);
+}
+
 // A page that only examines what is stored: it draws nothing, and a failure in it harms no other
 // page.
 EMSCRIPTEN_KEEPALIVE gusset::Page* gussetReader() {

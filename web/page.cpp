@@ -10,7 +10,7 @@
 #include "page_input.hpp"
 #include "page_output.hpp"
 #include "panels/frame/panels.hpp"
-#include "phrases/messages.hpp"
+#include "phrases/frame.hpp"
 #include "ui/labels.hpp"
 
 #include <imgui.h>
@@ -237,7 +237,7 @@ void placeField(Page& page) {
 void store(Page& page) {
     if (!storeWork(writeSession(page.state)) && !page.state.unsavedNote) {
         page.state.unsavedNote = true;
-        update(page.state, {Say{MessageKind::Problem, phrase::kBrowserKeepsNothing}});
+        update(page.state, {Say{MessageKind::Problem, phrase::kNothingKept}});
     }
     page.storedRevision = page.state.revision;
     page.boardIsStored = true;
@@ -245,8 +245,7 @@ void store(Page& page) {
 
 // The scripts wait until the board is at rest before they ask for the link (addressFor).
 void followWithAddress(Page& page) {
-    if (page.addressRevision != page.state.revision ||
-        !sameLoads(page.addressLoads, page.state.choice)) {
+    if (page.addressRevision != page.state.revision || page.addressLoads != page.state.choice) {
         page.addressRevision = page.state.revision;
         page.addressLoads = page.state.choice;
         addressIsBehind();
@@ -260,8 +259,8 @@ void refreshTwin(Page& page) {
     std::string moving = movingHtml(page.state, page.derived);
     const bool hasWorking = page.workingInTwin && isShown(page.state, page.derived.working);
     if (page.twinRevision != page.state.revision || page.twinHasWorking != hasWorking ||
-        page.twinWantsWorking != page.workingInTwin ||
-        !sameLoads(page.twinLoads, page.state.choice) || page.movingInTwin != moving) {
+        page.twinWantsWorking != page.workingInTwin || page.twinLoads != page.state.choice ||
+        page.movingInTwin != moving) {
         page.movingInTwin = std::move(moving);
         page.twinRevision = page.state.revision;
         page.twinLoads = page.state.choice;
@@ -269,7 +268,7 @@ void refreshTwin(Page& page) {
         page.twinWantsWorking = page.workingInTwin;
         std::string html = twinHtml(page.state, page.derived) + page.movingInTwin;
         if (page.workingInTwin) {
-            html += "<h3>The working</h3>\n" + workingHtml(page.state, page.derived);
+            html += workingHtml(page.state, page.derived);
         }
         setTwin(html, boardSummary(page.state, page.derived));
     }
@@ -345,7 +344,7 @@ PageRequests drawFrame(Page& page, const PageLayout& layout, const Canvas& canva
 std::string addressFor(Page& page, std::string_view current) {
     if (isOnBoard(page.state, current)) {
         const Outcome<LoadChoice> loads = linkedLoads(current, page.state.committed);
-        if (loads && sameLoads(loads.value(), page.state.choice)) {
+        if (loads && loads.value() == page.state.choice) {
             return std::string(current);
         }
     }

@@ -36,6 +36,7 @@ struct PageLook {
 
 struct Page {
     std::string address; // of this page, without its fragment
+    PhraseBook language; // the state points to it
     AppState state;
     Derived derived;
     Viewport viewport;
@@ -96,6 +97,10 @@ enum class Return {
 };
 // Instead of putFirstBoard, with the notebook on its simplest page.
 void putBoardBack(Page&, std::string_view newer, std::string_view older, Return);
+
+// From now on the page speaks this language (app/state/language). A table that can't be read is
+// reported in a message, and the page stays as it is.
+void speak(Page&, std::string_view language);
 
 // The address for the board, without '#'; empty if the truss is too large for a link. An address
 // that says the same in other words is left as it is.

@@ -185,7 +185,7 @@ void take(Page& page, const OpenedText& event) {
         storeBeforeLeaving(page);
     }
     const std::uint64_t before = page.state.revision;
-    update(page.state, {OpenText{event.text, event.label}});
+    update(page.state, {OpenText{event.text, event.from, event.file}});
     if (page.state.revision == before) {
         textOpened(""); // refused: the existing board is still the one to keep
         return;

@@ -4,6 +4,7 @@
 #include "app/state/update.hpp"
 #include "board_picture.hpp"
 #include "exchange/files/model_file.hpp"
+#include "phrases/share.hpp"
 #include "report/results/results_text.hpp"
 
 #include <algorithm>
@@ -23,7 +24,7 @@ void sendLink(Page& page, const PageRequests& requests) {
     const std::string address = page.address + "#" + page.derived.link;
     setAddress(page.derived.link);
     if (requests.copyLink) {
-        copyText(address, "Link copied.");
+        copyText(address, sayPlain(*page.state.book, phrase::kLinkCopied));
     } else {
         shareLink(page.state.committed.title, address);
     }
@@ -35,7 +36,8 @@ void saveFiles(const Page& page, const PageRequests& requests) {
         saveFile(fileNameFor(truss.title, ".json"), writeModel(truss));
     }
     if (requests.saveCode && page.linkCode) {
-        saveFile(fileNameFor(truss.title, "-code.svg"), qrCodeSvg(*page.linkCode));
+        saveFile(fileNameFor(truss.title, "-code.svg"),
+                 qrCodeSvg(*page.state.book, *page.linkCode));
     }
     if (requests.savePicture) {
         saveFile(fileNameFor(truss.title, ".svg"), pictureOf(page));

@@ -1,9 +1,11 @@
 // Which board the page starts with.
+#include "app/state/language.hpp"
 #include "app/state/session.hpp"
 #include "app/state/update.hpp"
 #include "demo.hpp"
 #include "exchange/files/model_file.hpp"
 #include "page.hpp"
+#include "phrases/frame.hpp"
 
 namespace gusset {
 
@@ -12,8 +14,8 @@ void putFirstBoard(Page& page, std::string_view newer, std::string_view older) {
         if (text.empty()) {
             continue;
         }
-        if (Outcome<AppState> saved = readSession(text)) {
-            page.state = std::move(saved).value();
+        if (std::optional<AppState> saved = readSession(text)) {
+            page.state = *std::move(saved);
             page.boardIsStored = true;
             break;
         }
@@ -42,6 +44,19 @@ void putBoardBack(Page& page, std::string_view newer, std::string_view older, Re
     page.state.view.showMovement = false;
     page.storedRevision = page.state.revision; // nothing to store until it is changed here
     page.addressRevision = 0;
+}
+
+void speak(Page& page, std::string_view language) {
+    Outcome<PhraseBook> book = readLanguage(language);
+    if (!book) {
+        const Issue& fault = book.issues().front();
+        update(page.state,
+               {Say{MessageKind::Problem,
+                    statement(phrase::kNoLanguage, {{"place", fault.at}, {"fault", fault.says}})}});
+        return;
+    }
+    page.language = std::move(book).value();
+    page.state.book = &page.language;
 }
 
 } // namespace gusset

@@ -98,7 +98,7 @@ void inHand(JsonText& json, const Page& page) {
     truth(json, "menu", state.menu.open);
     json.whole("step", state.notebook.step);
     truth(json, "loupe", page.loupeShown);
-    json.text("undo", state.history.undoLabel());
+    json.text("undo", said(*state.book, state.history.undoName()));
 }
 
 } // namespace

@@ -101,10 +101,8 @@ bool asksForMembers(const Arguments& arguments) {
 
 Answer answerMembers(const PhraseBook& book, const Arguments& arguments, const Reading& reading) {
     const Truss& truss = reading.truss;
-    Found found = arguments.has("--worst")
-                      ? overAll(truss)
-                      : underChoice({book, truss}, {arguments.valueOf("--case"),
-                                                    arguments.valueOf("--combination")});
+    Found found =
+        arguments.has("--worst") ? overAll(truss) : underChoice({book, truss}, choiceOf(arguments));
     found.faults.insert(found.faults.begin(), reading.notes.begin(), reading.notes.end());
     if (found.exit == Exit::BadInput) {
         return {found.exit, {}, found.faults};

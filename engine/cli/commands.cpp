@@ -26,10 +26,6 @@ namespace {
 
 constexpr double kBetweenSketches = 24; // px
 
-LoadChoice choiceOf(const Arguments& arguments) {
-    return {arguments.valueOf("--case"), arguments.valueOf("--combination")};
-}
-
 // The reader's notes belong to the results: nothing in a file is ignored silently.
 Solution solved(const Reading& reading, const LoadChoice& choice) {
     Solution solution = solve(reading.truss, choice);

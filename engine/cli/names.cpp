@@ -116,4 +116,14 @@ Outcome<Effect> effectNamed(const Truss& truss, std::string_view name) {
     return effect;
 }
 
+LoadChoice choiceOf(const Arguments& arguments) {
+    if (std::string name = arguments.valueOf("--case"); !name.empty()) {
+        return OneCase{std::move(name)};
+    }
+    if (std::string name = arguments.valueOf("--combination"); !name.empty()) {
+        return OneCombination{std::move(name)};
+    }
+    return EveryLoad{};
+}
+
 } // namespace gusset::cli

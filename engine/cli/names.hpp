@@ -1,6 +1,7 @@
 #pragma once
 // Joints, members and effects as named on the command line, by the labels of joints.
 
+#include "cli/arguments.hpp"
 #include "core/outcome.hpp"
 #include "hand/virtual_work/unit_load.hpp"
 #include "model/truss/truss.hpp"
@@ -28,5 +29,8 @@ struct JointAxis {
 
 // "member:B-C", "reaction:A:y", "displacement:C:x"
 [[nodiscard]] Outcome<Effect> effectNamed(const Truss&, std::string_view name);
+
+// "--case ID" or "--combination ID"; neither, or a blank ID: every load.
+[[nodiscard]] LoadChoice choiceOf(const Arguments&);
 
 } // namespace gusset::cli

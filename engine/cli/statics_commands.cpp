@@ -121,9 +121,8 @@ std::string csvOf(const Truss& truss, const Envelope& envelope) {
         if (isZero(envelope.reliance, extreme.force)) {
             return ",0,";
         }
-        const LoadChoice& by = extreme.choice;
         return "," + fileNumber(extreme.force / newton, lastPlace) + "," +
-               csvTextCell(by.combinationId.empty() ? by.caseId : by.combinationId);
+               csvTextCell(choiceName(extreme.choice));
     };
     for (std::size_t i = 0; i < envelope.members.size(); ++i) {
         const MemberEnvelope& each = envelope.members[i];
@@ -133,7 +132,7 @@ std::string csvOf(const Truss& truss, const Envelope& envelope) {
     return text + figuresRow(envelope.reliance.trust, 3);
 }
 
-// What in the file has no part in an envelope, and whether the forces hold for these loads only.
+// The reader's notes, whether the forces hold for these loads only, and cases without loads.
 Issues notesOfEnvelope(const Reading& reading, const Envelope& envelope) {
     return joined(joined(reading.notes, notesOfMechanism(envelope.reliance.status, true)),
                   absentCases(reading.truss));

@@ -4,6 +4,7 @@
 
 #include <compare>
 #include <cstddef>
+#include <variant>
 
 namespace gusset {
 
@@ -20,5 +21,10 @@ using JointId = Id<struct JointTag>;
 using MemberId = Id<struct MemberTag>;
 using SupportId = Id<struct SupportTag>;
 using LoadId = Id<struct LoadTag>;
+// In Structure::restraints (statics/equilibrium/structure): a pin has two, a roller one.
+using RestraintId = Id<struct RestraintTag>;
+
+// What holds a joint, and whose force is asked for: a member, or a support in one direction.
+using MemberOrRestraint = std::variant<MemberId, RestraintId>;
 
 } // namespace gusset

@@ -35,7 +35,7 @@ function showBoard(program, { size, link = '', work = '' }) {
     program._gussetViewport(size.width, size.height, size.ratio, 0, size.preferences);
     const isHere = program.texts([link], (text) => program._gussetTakeAddress(page, text)) === 1;
     if (link !== '' && !isHere) {
-        program.texts([link, 'Open link'], program._gussetOpened);
+        program.texts([link, ''], (...all) => program._gussetOpened(...all, 1)); // openedFrom.link
     }
     if (!program._gussetDraws(page)) {
         throw new Error('the program does not draw here');

@@ -16,6 +16,14 @@
 
 namespace gusset::support {
 
+// What the next undo and redo are called, in the language of the state.
+[[nodiscard]] inline std::string undoText(const AppState& state) {
+    return said(*state.book, state.history.undoName());
+}
+[[nodiscard]] inline std::string redoText(const AppState& state) {
+    return said(*state.book, state.history.redoName());
+}
+
 struct Board {
     AppState state = startWith({});
     Derived derived;

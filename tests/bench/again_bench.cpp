@@ -1,5 +1,5 @@
-// Prints, for a determinate and an indeterminate truss of 200 members, how much of a first solve it
-// costs to solve again when a joint has been dragged, and how many solves all influence lines cost.
+// For determinate and indeterminate trusses of 200 members: what it costs to solve again after a
+// joint was dragged, and to find all influence lines, as multiples of a first solve.
 
 #include "bench/shortest.hpp"
 #include "statics/moving/influence.hpp"
@@ -16,7 +16,8 @@ namespace {
 
 constexpr int kMembers = 200;
 
-// A frame of a drag, a joint in every frame moved by a little; the mean over some joints.
+// One frame of a drag: a joint has moved a little, and the truss is solved again. The mean over
+// every seventh joint.
 double shortestAgain(const Truss& truss, bool& solved) {
     constexpr std::size_t kEvery = 7;
     double sum = 0;
@@ -36,7 +37,7 @@ double shortestAgain(const Truss& truss, bool& solved) {
     return sum / drags;
 }
 
-// The lines of all members and of both supports, under a load along the bottom chord.
+// The influence lines of all members and both supports for a load on the bottom chord.
 double shortestLines(const Truss& truss) {
     std::vector<JointId> path;
     for (std::size_t i = 0; i < truss.joints.size(); ++i) {

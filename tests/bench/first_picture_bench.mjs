@@ -1,5 +1,5 @@
-// How soon somebody with a slow phone sees the truss of a link they were sent, solved, and can work on it: processor
-// slowed four times, 1.6 Mbit/s, 150 ms to the server and back, nothing in the cache. By coding of the host.
+// How soon a shared link shows its truss, solved, on a slow phone, and how soon it can be edited: a processor slowed
+// down four times, 1.6 Mbit/s, a round trip of 150 ms, an empty cache. For each encoding that a host may serve.
 import { launch, linkTo, openPage, serve, sizes } from '../browser/support.mjs';
 
 const visits = 5; // medians are printed
@@ -8,7 +8,7 @@ const codings = { brotli: 'br', gzip: 'gzip', none: 'identity' };
 
 const median = (values) => [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)];
 
-// Marks when what was drawn at the mark `drawn` is on the screen.
+// Marks `on-screen` when the frame drawn at the mark `drawn` has reached the screen.
 function watchScreen(drawn) {
     new PerformanceObserver((list) => {
         if (list.getEntriesByName(drawn).length > 0) {

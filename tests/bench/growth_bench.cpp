@@ -1,7 +1,7 @@
-// One cell of the table of growth: growth_bench FAMILY COMMAND MEMBERS prints the number of members
-// and the shortest processor time in milliseconds that the command takes on the family's truss of
-// about that size; without arguments it prints the names of all families, then of all commands. The
-// table is put together by growth_bench.mjs, which ends what takes too long.
+// One cell of the table of growth. growth_bench FAMILY COMMAND MEMBERS prints the number of members
+// and the shortest processor time, in milliseconds, that the command takes on a truss of the family
+// of about that size. Without arguments it prints the names of all families, then of all commands.
+// growth_bench.mjs fills the table, and stops what takes too long.
 
 #include "bench/shortest.hpp"
 #include "design/member_checks.hpp"
@@ -35,10 +35,10 @@ using support::Family;
 
 namespace {
 
-// What a command is given; all of it is made before the time runs.
+// The input of a command, prepared before the clock starts.
 struct Given {
     Truss truss;
-    Truss manyCases; // a case for each load, and as many combinations of all cases
+    Truss manyCases; // one case per load, and as many combinations, each of all cases
     Solution solution;
     std::vector<JointId> path;
     MovingLoad train;
@@ -81,7 +81,7 @@ Given givenFor(const Truss& truss) {
     return given;
 }
 
-// Each gives back whether it came to an end with an answer.
+// Returns whether it gave an answer.
 using Run = bool (*)(const Given&);
 struct Measured {
     std::string_view name;
@@ -125,7 +125,7 @@ constexpr std::array kMeasured{
     Measured{"read", [](const Given& given) { return static_cast<bool>(readModel(given.json)); }},
     Measured{"validate", [](const Given& given) { return validate(given.truss).errors.empty(); }},
     Measured{"link",
-             [](const Given& given) { // a large truss does not fit into a link, and is told so
+             [](const Given& given) { // too large for a link: refused, with an issue
                  const auto reading = readLink(writeLink(given.truss));
                  return reading || !reading.issues().empty();
              }},
@@ -135,7 +135,7 @@ constexpr std::array kMeasured{
                  return !verdict({englishPhrases(), given.truss}, solve(given.truss)).empty();
              }},
     Measured{"exact",
-             [](const Given& given) { // beyond its bounds it says why not
+             [](const Given& given) { // beyond its limits: no forces, and the reason
                  const ExactSolution exact = solveExactly(given.truss);
                  return exact.solved || exact.forces.empty();
              }},

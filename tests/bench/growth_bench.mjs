@@ -1,7 +1,7 @@
-// How the time of every command grows with the truss: growth_bench.mjs PROGRAM… [families=a,b]
-// [commands=a,b] [sizes=100,300]. For each family a table with a line a command: milliseconds by
-// size, and the exponent p of time ~ members^p between the two largest sizes that were measured. What is not done in time
-// is ended and said.
+// How the time of every command grows with the size of the truss:
+//     growth_bench.mjs PROGRAM… [families=a,b] [commands=a,b] [sizes=100,300]
+// Prints one table per family with one line per command: milliseconds by size, and the exponent p of time ~ members^p
+// between the two largest sizes that were measured. A command that exceeds the limit is stopped, and its cell says so.
 import { spawnSync } from 'node:child_process';
 
 const limit = Number(process.env.LIMIT ?? 10_000); // ms for one cell
@@ -20,7 +20,7 @@ const families = pick(allFamilies, 'families');
 const commands = pick(allCommands, 'commands');
 const sizes = pick(['100', '300', '1000', '3000'], 'sizes');
 
-// Milliseconds and members of one cell, or why there are none.
+// The milliseconds and members of one cell, or the reason why it has none.
 function measure(family, command, size) {
     const { status, signal, stdout, stderr } = run(family, command, size);
     if (signal) {
@@ -53,7 +53,7 @@ for (const family of families) {
     for (const command of commands) {
         const cells = [];
         for (const size of sizes) {
-            // A larger truss takes no less.
+            // A larger truss would take longer still.
             const late = cells.find((cell) => cell.why);
             cells.push(late ?? measure(family, command, size));
         }

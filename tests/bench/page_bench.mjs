@@ -1,9 +1,9 @@
-// Our page against the bare one: bytes of a first visit, and how soon they are up.
+// Our page against the bare one: the bytes of a first visit, and how soon each is ready.
 import path from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { firstPicture, launch, openPage, root, serve } from '../browser/support.mjs';
 
-const visits = 11; // medians are printed; the pages take turns
+const visits = 11; // the pages take turns; medians are printed
 
 function median(values) {
     const sorted = [...values].sort((a, b) => a - b);
@@ -19,7 +19,8 @@ function marks(page) {
 
 const rest = 'gusset-rest.wasm'; // what comes after the first frame
 
-// What a browser fetches on a first visit for the first frame, whole and as a host that compresses sends it.
+// What a browser fetches for the first frame of a first visit: the size of the files, and compressed as a host may send
+// them.
 async function bytes(browser, address) {
     const { page, context, responses } = await openPage(browser, address);
     await page.goto(address);
@@ -36,7 +37,7 @@ async function weigh(urls) {
     return { raw: sum((body) => body.length), gzip: sum((body) => gzipSync(body, { level: 9 }).length) };
 }
 
-// One visit in a fresh profile and one reload of it, in ms from the start of the navigation.
+// A visit with a fresh profile, and a reload: ms from the start of the navigation.
 async function visit(browser, address) {
     const { page, context } = await openPage(browser, address);
     await page.goto(address);

@@ -1,5 +1,5 @@
 #pragma once
-// The shortest time of many runs, in microseconds: what else the machine does can only add to it.
+// The shortest time of many runs, in microseconds: other load on the machine can only add to it.
 
 #include <algorithm>
 #include <chrono>
@@ -12,7 +12,7 @@ struct Patience {
     int leastMilliseconds = 300;
 };
 
-// What this process alone has used of the processor: rougher, but the same on a busy machine.
+// The processor time of this process: coarser, but independent of other load on the machine.
 struct ProcessorClock {
     using duration = std::chrono::duration<double, std::micro>;
     using time_point = std::chrono::time_point<ProcessorClock, duration>;

@@ -1,6 +1,6 @@
-// How long the longest unit of each long calculation takes at 1,000 members: what a frame of the
-// page may wait for beyond its slice. Prints per family and task its units, the whole and the
-// longest unit.
+// How long the longest unit of each long calculation takes at 1,000 members: a frame of the page
+// may exceed its slice by that much. Prints, for each family and task, the number of units, the
+// total time and the longest unit.
 
 #include "design/member_checks.hpp"
 #include "hand/polygon/force_polygon.hpp"
@@ -60,7 +60,7 @@ void measureOnce(Family family, const char* what, Work work) {
     line(family, what, 1, since(start), since(start));
 }
 
-// As many cases as there are loads, and as many combinations that take them all.
+// The loads shared among `count` cases, and a combination of each case alone.
 Truss withChoices(Truss truss, int count) {
     for (std::size_t i = 0; i < truss.loads.size(); ++i) {
         truss.loads[i].caseId = "case " + std::to_string(i % static_cast<std::size_t>(count));
@@ -108,7 +108,7 @@ void measureFamily(Family family, int size) {
         WorkingTask task(truss, {}, solution);
         measure(family, "working", task);
         const Working working = task.take();
-        WorkingPassagesTask passages(englishPhrases(), truss, working, SketchPaper::Column);
+        WorkingPassagesTask passages({englishPhrases(), truss}, working, SketchPaper::Column);
         measure(family, "its steps", passages);
         ForcePolygon polygon;
         measureOnce(family, "polygon", [&] { polygon = forcePolygon(truss, working); });
@@ -122,7 +122,7 @@ void measureFamily(Family family, int size) {
             });
             measureOnce(family, "polygon drawn", [&] {
                 (void)polygonDrawing({englishPhrases(), truss}, polygon,
-                                     {.drawn = -1, .lit = -1, .width = 300, .height = 300});
+                                     {.width = 300, .height = 300});
             });
         }
         const JointId middle{static_cast<int>(truss.joints.size() / 2)};

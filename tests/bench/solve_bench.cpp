@@ -1,4 +1,4 @@
-// Prints one line a size: members, and the shortest time of one solve in microseconds.
+// Prints one line per size: members, and the shortest time of one solve in microseconds.
 
 #include "bench/shortest.hpp"
 #include "statics/solve/solution.hpp"

@@ -1,6 +1,6 @@
-// Prints one line a truss: its members, and the shortest times in microseconds that Gusset and a
+// Prints one line per truss: its members, the shortest times in microseconds that Gusset and a
 // general sparse Cholesky library take to assemble, order, factor and solve its stiffness
-// equations; and what a solve costs again when the pattern is kept.
+// equations, and the time of a further solve with the same pattern.
 
 #include "bench/shortest.hpp"
 #include "statics/equilibrium/stiffness.hpp"
@@ -61,7 +61,8 @@ Truss lattice(int side) {
     return truss;
 }
 
-// The freedoms left by the supports, numbered; −1 where held. All supports here are along the axes.
+// Numbers the freedoms that the supports leave; −1 where held. All supports here act along the
+// axes.
 std::vector<int> freedomsOf(const std::vector<Hold>& holds, int& count) {
     std::vector<int> freedom;
     for (const Hold& hold : holds) {
@@ -74,7 +75,7 @@ std::vector<int> freedomsOf(const std::vector<Hold>& holds, int& count) {
     return freedom;
 }
 
-// The upper triangle of the stiffness matrix as triplets, summed by the library.
+// The upper triangle of the stiffness matrix, as triplets that the library sums.
 cholmod_sparse* assemble(const Structure& structure, const std::vector<int>& freedom, int count,
                          cholmod_common* common) {
     cholmod_triplet* triplets =
@@ -144,7 +145,7 @@ double largestComponent(const std::vector<Vec2>& moves) {
     return largest;
 }
 
-// False when the two programs do not agree: then their times say nothing.
+// False if the two disagree: their times then mean nothing.
 bool compare(const char* name, const Truss& truss, cholmod_common* common) {
     const Structure structure = structureOf(truss);
     const std::vector<Hold> holds = holdsOf(truss, structure).value();
@@ -165,8 +166,7 @@ bool compare(const char* name, const Truss& truss, cholmod_common* common) {
     std::printf("%-8s %7zu %10.1f %10.1f %6.2f %6.2f  %.0e\n", name, truss.members.size(), first,
                 library, first / library, again / first, difference);
     std::fflush(stdout);
-    // A strip of thousands of panels bends like a thread: its matrix leaves both programs few
-    // digits.
+    // A strip of thousands of panels is so flexible that both are left with few digits.
     return difference < (truss.members.size() > 5'000 ? 0.1 : 1e-6);
 }
 

@@ -1,4 +1,4 @@
-// Prints one line a truss of about sixty members: the shortest times in microseconds of its solve
+// Prints one line per truss of about sixty members: the shortest times in microseconds of its solve
 // and of its working by hand, as steps and as text.
 
 #include "bench/shortest.hpp"

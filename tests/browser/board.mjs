@@ -117,7 +117,7 @@ export async function boardOf(page, size) {
     const has = async (label) =>
         (await observe()).items.some((item) => item.label.split('##').includes(label));
 
-    // Scrolls the notebook until the item is visible, as its user would: by a finger or by the wheel.
+    // Scrolls the notebook until the item is visible, as a user would: with a finger or the wheel.
     async function reveal(label) {
         const { item } = await find('notebook');
         const low = { x: item.x + item.width / 2, y: item.y + item.height - 30 };

@@ -1,4 +1,4 @@
-// Numbers in narrow columns, read from the pixels: each is there with all its digits.
+// Numbers in narrow columns are shown with all their digits: counted in the pixels.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { openBoard } from './board.mjs';
@@ -40,7 +40,7 @@ async function signsInRow(page, row) {
             for (let y = 0; y < image.height; ++y) {
                 const at = 4 * (y * image.width + x);
                 const [red, green, blue] = [data[at], data[at + 1], data[at + 2]];
-                ink ||= blue > green + 50 && red > green; // violet, used by nothing else in it
+                ink ||= blue > green + 50 && red > green; // violet, like nothing else in the row
             }
             signs += ink && !before ? 1 : 0;
             before = ink;

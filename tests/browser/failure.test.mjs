@@ -54,7 +54,7 @@ test('when the program fails on an edit, the board before it comes back without 
     const before = await modelOf(board);
     await page.evaluate(() => { window.sameDocument = true; });
     await drawFatalMember(page, board);
-    const after = await returned(page, 'as it was kept last');
+    const after = await returned(page, 'as it was last kept');
     assert.deepEqual(await modelOf(after), before);
     assert.equal(await page.evaluate(() => window.sameDocument), true, 'the same page');
     assert.equal(await page.locator('#failure-text').getAttribute('role'), 'alert');
@@ -75,7 +75,7 @@ test('an edit that the program fails on is not kept; the board before it is offe
     await dragJoint(board, 'C', 60, 0);
     const before = await modelOf(board);
     await drawFatalMember(page, board);
-    const after = await returned(page, 'as it was kept last');
+    const after = await returned(page, 'as it was last kept');
     assert.deepEqual(await modelOf(after), before);
     assert.match((await after.observe()).undo, /Move joint C/, 'with its undo');
 
@@ -178,7 +178,7 @@ async function openAborting(times, query) {
 
 test('a program that fails in the first frame of all is started again, and the board can be worked on', async () => {
     const { page, context } = await openAborting(1, '?test');
-    const board = await returned(page, 'as it was kept last');
+    const board = await returned(page, 'as it was last kept');
     assert.equal(await page.locator('#status').isVisible(), false, 'nothing is said of WebGL2');
     const before = await modelOf(board);
     await dragJoint(board, 'C', 60, 0);
@@ -192,7 +192,7 @@ test('the program starts again without asking anybody for its file', async () =>
     const before = await modelOf(board);
     await page.evaluate(() => { window.fetch = () => Promise.reject(new TypeError('no network, and no cache')); });
     await drawFatalMember(page, board);
-    assert.deepEqual(await modelOf(await returned(page, 'as it was kept last')), before);
+    assert.deepEqual(await modelOf(await returned(page, 'as it was last kept')), before);
     await context.close();
 });
 
@@ -210,7 +210,7 @@ test('a link that is opened while the program starts again is opened by the next
         };
     }, link);
     await drawFatalMember(page, board);
-    await returned(page, 'as it was kept last');
+    await returned(page, 'as it was last kept');
     await page.waitForFunction(() => window.gussetTest.observe().model.title === 'Meanwhile');
     await context.close();
 });
@@ -230,10 +230,10 @@ test('failures with a calm time between them each count as the first, and two so
             document.getElementById('failure-text').textContent.includes(wanted), words);
     };
     for (let programs = 2; programs <= 5; ++programs) { // the third failure in quick succession is the last
-        await failOnce(programs, 'as it was kept last');
+        await failOnce(programs, 'as it was last kept');
         await page.clock.fastForward(11_000);
     }
-    await failOnce(6, 'as it was kept last');
+    await failOnce(6, 'as it was last kept');
     await failOnce(7, 'an empty one');
     await context.close();
 });
@@ -269,7 +269,7 @@ test('when there is no more memory the page says so and starts again', async () 
     });
     const model = { gusset: 1, title: 'Large', joints: [], members: [], mine: 'x'.repeat(6_000_000) };
     await dropFile(page, 'large.json', JSON.stringify(model));
-    const after = await returned(page, 'as it was kept last');
+    const after = await returned(page, 'as it was last kept');
     assert.equal((await modelOf(after)).title, 'Large', 'this time there was enough');
     await context.close();
 });

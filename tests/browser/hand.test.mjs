@@ -1,5 +1,5 @@
 // Input beyond drawing: selecting several things, long presses, typing what is drawn, dimensions, the loupe, and a
-// pen beside fingers. Real events, by mouse on the desktop and by touch on a tablet and a phone.
+// pen used together with fingers. Real events, by mouse on the desktop and by touch on a tablet and a phone.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { emptyBoard, openBoard, placing } from './board.mjs';

@@ -32,7 +32,7 @@ async function kill(context, profile) {
         try {
             process.kill(Number.parseInt(line, 10), 'SIGKILL');
         } catch {
-            // it ended with another
+            // it has ended together with another
         }
     }
     await closed;

@@ -1,4 +1,4 @@
-// The graphics context is lost and not restored: the board stays as tables.
+// The graphics context is lost and not restored: the board remains usable as tables.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { dragJoint, openBoard } from './board.mjs';

@@ -17,7 +17,7 @@ async function openPage(size, example, page) {
     return opened;
 }
 
-// What a screen reader says of the place that is read.
+// The line's value at the chosen place, as a screen reader gets it.
 const reading = (page) =>
     page.locator('#tables-content p', { hasText: /^Load / }).first().textContent();
 

@@ -65,8 +65,8 @@ for (const [name, open] of Object.entries(engines)) {
             await board.press('Share');
             await picture(page, name.toLowerCase());
             await page.waitForFunction(() => navigator.serviceWorker.controller);
-            // The address follows when the board rests. A reload within that half second may come before WebKit has
-            // taken what was stored last to its own process.
+            // The address is updated when the board has come to rest. A reload within that half second may come before
+            // WebKit's storage process has received what was stored last.
             await page.waitForFunction(() => location.hash.startsWith('#m='));
             site.stop();
             await page.reload();

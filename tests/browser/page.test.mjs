@@ -1,4 +1,4 @@
-// The page as a whole: that it loads, from its own origin only, and under its policy.
+// The page as a whole: it loads, only from its own origin, and under its content security policy.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { firstFrame, openPage, screenshot, siteAndBrowser, sizes } from './support.mjs';

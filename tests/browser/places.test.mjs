@@ -176,7 +176,7 @@ test('when every copy of what was saved last is damaged, that is said and the ne
     assert.ok(await damageCopies(context, 'Newer', 'word') >= 3);
     const next = await openIn(context);
     assert.deepEqual(await modelOf(next.board), older);
-    assert.match((await next.board.observe()).message, /can not be read.*damaged.*The board before it is open/);
+    assert.match((await next.board.observe()).message, /cannot be read.*damaged.*The board before it is open/);
     assert.ok(await copiesWith(next.page, 'Never') > 0, 'it may be for a later version to read');
     await context.close();
 });
@@ -192,7 +192,7 @@ for (const [name, size] of Object.entries(sizes)) {
         const later = await context.newPage();
         await later.goto(`${shared.site.address}?test`);
         const there = await boardOf(later, size);
-        assert.match((await there.observe()).message, /can not be read.*An example is open instead/);
+        assert.match((await there.observe()).message, /cannot be read.*An example is open instead/);
         await screenshot(later, `damaged-${name}`);
         await there.press('Share');
         await there.reveal('Recent boards');
@@ -200,7 +200,7 @@ for (const [name, size] of Object.entries(sizes)) {
         const entry = later.locator('#recent-list button').first();
         await entry.waitFor({ state: 'visible' });
         const words = await entry.textContent();
-        assert.match(words, /can not be read.*time not known/);
+        assert.match(words, /cannot be read.*time not known/);
         assert.doesNotMatch(words, /Invalid|1970|1969/);
         await screenshot(later, `damaged-recent-${name}`);
         await context.close();

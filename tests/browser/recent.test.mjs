@@ -1,4 +1,4 @@
-// Which boards are kept, and which of them Recent boards lists: merely looking at one adds none.
+// Which boards are kept, and which of them Recent boards lists: looking at a board does not add it.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { boardOf, dragJoint, dropFile, openBoard, openRecent } from './board.mjs';
@@ -167,9 +167,9 @@ test('a stored text that the program fails on harms no other: the board before i
     await later.goto(`${shared.site.address}?test`);
     const there = await boardOf(later, sizes.desktop);
     assert.equal((await modelOf(there)).title, 'Other');
-    assert.match((await there.observe()).message, /can not be read.*The board before it is open/);
+    assert.match((await there.observe()).message, /cannot be read.*The board before it is open/);
     const titles = await recent(there);
-    assert.deepEqual(titles, ['A board that can not be read', own.title]);
+    assert.deepEqual(titles, ['A board that cannot be read', own.title]);
     assert.equal(await later.locator('#failure').isVisible(), false, 'the board on the screen goes on');
     assert.ok(await later.locator('#recent-list img').last().evaluate((image) =>
         image.decode().then(() => image.naturalWidth > 20)), 'with its picture, though one before it failed');

@@ -1,4 +1,4 @@
-// Bad files and links: exit status 2, one line a fault on standard error with its place, quickly.
+// Bad files and links: exit status 2, and one line per fault on standard error with its place, quickly.
 import assert from 'node:assert/strict';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -147,7 +147,7 @@ test('what follows a zero byte is not passed over, and text of two bytes a lette
 });
 
 test('a name that may be two members, or is named twice, is refused; an empty one is shown', () => {
-    // A – B-C and A-B – C are both there.
+    // A-B-C is the member from A to B-C, or the one from A-B to C.
     const model = {
         gusset: 1,
         joints: [['A', 0, 0], ['B-C', 4, 0], ['A-B', 0, 3], ['C', 4, 3]].map(([id, x, y]) => ({ id, x, y })),
@@ -185,7 +185,7 @@ test('a link cut anywhere says that it is incomplete, and how much of it arrived
         const [line] = refused(['open', link.slice(0, length)]);
         assert.match(line, /^the link: is incomplete/);
         if (length > 12) {
-            // The # in front is not of the link.
+            // The # in front is not counted as part of the link.
             assert.match(line, new RegExp(`: ${length - 1} of ${link.length - 1} characters arrived`));
         }
     }
@@ -209,7 +209,7 @@ test('a link of a later version says so', () => {
 });
 
 test('a forged link opens by what it holds, so that what follows tests the content', () => {
-    // Two joints a metre apart and a member: see engine/exchange/links/compact_model.hpp.
+    // Two joints a metre apart and a member; the format is in engine/exchange/links/compact_model.hpp.
     const { status, stdout } = gusset(['open', forged('[[[0,0,1],[0,0,0]],[[0],[1]]]')]);
     assert.equal(status, 0);
     assert.deepEqual(JSON.parse(stdout).members, [{ a: 'A', b: 'B' }]);

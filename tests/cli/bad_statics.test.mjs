@@ -1,5 +1,5 @@
-// Input that statics can do nothing with: each is told in a line that names the place and the cure, by every
-// command that it matters to, and never replaced by a default in silence.
+// Input that makes no sense in statics: every command that it affects reports it in a line that names the place and
+// the cure; none silently uses a default.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { gusset } from './support.mjs';
@@ -95,8 +95,8 @@ for (const [name, change, commands, line] of faults) {
     });
 }
 
-// An influence line is of the load alone, an envelope over cases of the loads alone: what settles or warms has no
-// part in them, and is not complained of.
+// An influence line depends only on its own load, and an envelope over cases only on the loads: neither includes
+// settlement or temperature, so faults of these are not reported.
 test('settlement and warmth that can not be computed hinder no influence line', () => {
     const change = (m) => {
         m.members[0].dT = 20;
@@ -108,7 +108,7 @@ test('settlement and warmth that can not be computed hinder no influence line', 
     assert.equal(run(solve, change).status, 2);
 });
 
-// A combination takes everything along that acts all the time.
+// A combination includes settlements and temperature changes, which belong to no case.
 test('a warmed member without alpha hinders an envelope over combinations', () => {
     const { status, stderr } = run(envelope, (m) => {
         m.members[0].dT = 20;
@@ -138,7 +138,8 @@ test('a case or combination that is not there is named, by every command that ta
     }
 });
 
-// Not refused: a combination may be written before the loads of its cases are. But nothing is left out in silence.
+// Accepted, since a combination may be written before the loads of its cases; but reported, since a case contributes
+// nothing.
 test('a combination with a factor for a case without loads is told in all results', () => {
     const change = (m) => (m.combinations = [{ id: 'k', factors: { loads: 1.35, wynd: 1.5 } }]);
     const line = 'combinations[0].factors.wynd: no load is in a case "wynd": give it one, or take its factor out';
@@ -163,8 +164,8 @@ const longer = (m) => {
 };
 const along = (path) => ['influence', '-', '--path', path, '--of', 'reaction:A:y'];
 
-// A load travels to one side, over members that are there, level or not: distances are horizontal. So a path may
-// rise and fall, but not turn back, stand upright or leap.
+// A load moves in one direction along existing members, and distances are measured horizontally: so a path may rise
+// and fall, but must not turn back, go straight up, or skip a gap.
 test('a path whose joints are not joined, or that does not lead on, is refused where it breaks', () => {
     const refused = {
         'A,E': 'path[1]: no member joins A and E: name the joints that the load passes, one after the other',

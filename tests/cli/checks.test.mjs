@@ -1,4 +1,4 @@
-// Checks of members on the command line, in every form that they are given in.
+// Checks of members on the command line, in every output format.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { answered, gusset, gussetInNode } from './support.mjs';
@@ -18,7 +18,7 @@ const column = (checks) => JSON.stringify({
     checks,
 });
 
-// The bridge has moving loads, of which standard error says that they have no part in checks.
+// The bridge has moving loads; standard error says that checks do not include them.
 function ofBridge(...words) {
     const { status, stdout, stderr } = gusset(['check', bridge, ...words]);
     assert.equal(status, 0);
@@ -32,7 +32,7 @@ function checked(checks, ...words) {
     return stdout;
 }
 
-// π²·E/λ² of it, N/mm²
+// its π²·E/λ², N/mm²
 const elastic = (Math.PI ** 2 * 210000) / 100 ** 2;
 
 function near(found, wanted) {

@@ -1,4 +1,4 @@
-// What each command answers, and with which exit status.
+// The answer and the exit status of each command.
 import assert from 'node:assert/strict';
 import { readFileSync, readdirSync } from 'node:fs';
 import path from 'node:path';

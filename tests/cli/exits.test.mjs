@@ -1,5 +1,5 @@
-// Every command on every kind of model: which exit status it ends with. Exit 0: answered; 1: there are no forces, as
-// the truss moves under these loads; 2: the input is bad. What a model is does not depend on who asks.
+// The exit status of every command on every kind of model: 0 if it answered, 1 if there are no forces because the truss
+// moves under these loads, 2 if the input is bad. All commands must judge a model alike.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { gusset } from './support.mjs';
@@ -27,7 +27,7 @@ const addLoose = (m) => m.joints.push({ id: 'D', x: 9, y: 9 });
 const models = {
     sound: gable(),
     'without loads': changed((m) => (m.loads = [])),
-    // One redundant reaction; E and A are not given, and not needed while all members are alike.
+    // One redundant reaction. E and A are not given: none are needed while all members are alike.
     indeterminate: changed((m) => (m.supports[1] = { joint: 'B', kind: 'pin' })),
     'with a loose joint': changed(addLoose),
     'with a loose joint that is held': changed((m) => {
@@ -38,7 +38,7 @@ const models = {
         addLoose(m);
         m.loads.push({ joint: 'D', fy: -1 });
     }),
-    // Two rollers on level ground hold it against all that is vertical.
+    // Two rollers on level ground carry any vertical load.
     'a mechanism at rest': changed(slide),
     'a mechanism without loads': changed((m) => {
         slide(m);
@@ -79,8 +79,8 @@ const commands = {
     open: ['open', '-'],
 };
 
-// The exit of all commands, and where some are asked another question: an influence line is of a load of its own, and
-// of a truss that is stable; an envelope over cases leaves out what settles; a link holds any model.
+// The exit status of all commands, and the exceptions: an influence line has its own load and needs a stable truss; an
+// envelope over cases leaves out settlements; a link holds any model.
 const exits = {
     sound: { all: 0 },
     'without loads': { all: 0 },
@@ -138,7 +138,7 @@ test('what is asked for as JSON is answered as JSON, whatever the model is', () 
     assert.match(JSON.parse(stdout).mechanisms[0].says, /can slide horizontally/);
 });
 
-// 6.67 kN in the tie, as two rollers take 5 kN each: 5 · 2 / 1.5.
+// Each roller carries 5 kN, so the tie has 5 · 2 / 1.5 = 6.67 kN.
 test('an envelope of a mechanism at rest holds the forces that solve gives', () => {
     const { stdout } = gusset(['envelope', '-', '--json'], JSON.stringify(models['a mechanism at rest']));
     const { members, notes } = JSON.parse(stdout);

@@ -1,4 +1,4 @@
-// Influence lines and envelopes on the command line, in every form that they are given in.
+// Influence lines and envelopes on the command line, in every output format.
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
@@ -7,7 +7,7 @@ import { answered, root } from './support.mjs';
 
 const cases = 'tests/published/cases';
 
-// What the source of a published case prints: the path, and an ordinate a joint.
+// What the source of a published case prints: the path, and one ordinate per joint.
 function published(name) {
     const text = readFileSync(path.join(root, cases, `${name}.txt`), 'utf8');
     const rows = text.trimEnd().split('\n').map((row) => row.split(' '));
@@ -88,8 +88,8 @@ test('a displacement along the path comes in units of displacement per unit of f
     assert.match(text, /\n {2}C +2 +−0\.01414\n/);
 });
 
-// garage_roof by hand: AB carries 10 under the roofing and 15 under snow; `winter` is 1.35 and 1.5
-// of them, 36.
+// garage_roof by hand: AB carries 10 under the roofing and 15 under snow; `winter` takes 1.35 and 1.5
+// times these, 36.
 test('an envelope over combinations has the greatest of every member, in each form', () => {
     const words = ['envelope', 'site/examples/garage_roof.json'];
     const json = JSON.parse(answered([...words, '--json']));

@@ -1,4 +1,4 @@
-// Makes links of form 1 by an implementation of its own, so that a forger's links can be tried:
+// Makes links of form 1 independently of the engine, so that tests can forge them:
 // m=1.<base64url of varint size and raw deflate>.<length>.<CRC-32 in base 36, least digit first>
 import zlib from 'node:zlib';
 

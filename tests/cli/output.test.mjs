@@ -1,5 +1,5 @@
-// What the command line writes, and what becomes of it: lost output is a fault, a reader that has had enough is none,
-// and text is UTF-8 whatever bytes came in.
+// The output of the command line: failing to write it is an error, a reader that closes the pipe is not, and text is
+// UTF-8 whatever bytes came in.
 import assert from 'node:assert/strict';
 import { spawnSync } from 'node:child_process';
 import path from 'node:path';
@@ -12,7 +12,7 @@ const programs = {
 };
 const bridge = 'site/examples/farm_bridge.json';
 
-// Of a line for the shell, in which $GUSSET is the program.
+// Runs a line of shell, in which $GUSSET stands for the program.
 function shell(program, line) {
     const script = `set -o pipefail; ${line.replaceAll('$GUSSET', program)}`;
     const { status, stdout, stderr } = spawnSync('bash', ['-c', script], { encoding: 'utf8', cwd: root, timeout: 60_000 });
@@ -24,7 +24,7 @@ for (const [where, program] of Object.entries(programs)) {
         'a full disk': `$GUSSET solve ${bridge} >/dev/full`,
         'a long answer on a full disk': `$GUSSET working ${bridge} --html >/dev/full`,
         'help on a full disk': '$GUSSET --help >/dev/full',
-        // Node opens what was closed again before any program of its own runs.
+        // Node reopens a closed output before it runs any program.
         ...(where === 'natively' && { 'a closed output': `$GUSSET solve ${bridge} >&-` }),
         'a mechanism on a full disk': '$GUSSET check site/examples/missing_diagonal.json >/dev/full',
     })) {
@@ -50,7 +50,7 @@ test('nothing to write is nothing lost', () => {
     assert.equal(shell(programs.natively, `$GUSSET solve no/such.json >/dev/full`).status, 2);
 });
 
-// The bytes of a Latin-1 "é", and of a surrogate: no UTF-8.
+// The bytes of a Latin-1 "é" and of a surrogate are not UTF-8.
 test('JSON is UTF-8 whatever the words of the command line are', () => {
     for (const line of [
         `$GUSSET solve $'caf\\xe9.json' --json`,

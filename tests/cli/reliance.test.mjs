@@ -1,10 +1,10 @@
-// Whatever is asked of a truss whose figures rounding spoils, the answer says so and keeps to those that are left.
+// Where rounding spoils some figures of a truss, every answer says so and prints only the reliable ones.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { gusset } from './support.mjs';
 
-//     C       two bars over 2 m, 1 m above the ground, C 1e-9 m above the line of A and B. Forces are 0.5e9 times a
-//  A --- B    load at C, and 1 + 1e-9 is off by up to 1.1e-16: by 1.1e-7 of the rise. Six figures are left.
+//     C       two bars over 2 m, 1 m above the ground; C is 1e-9 m above the line of A and B. Forces are 0.5e9 times a
+//  A --- B    load at C. 1 + 1e-9 as a double is off by up to 1.1e-16, 1.1e-7 of the rise: six figures are left.
 const arch = {
     gusset: 1,
     joints: [{ id: 'A', x: -1, y: 1 }, { id: 'B', x: 1, y: 1 }, { id: 'C', x: 0, y: 1 + 1e-9 }],
@@ -28,7 +28,7 @@ function answerOf(words, model = arch) {
     return answer;
 }
 
-// The significant figures of the longest number, without those that say only how large it is.
+// The most significant figures of any number, not counting zeros that only give its size.
 function figuresOf(text) {
     const numbers = text.match(/\d+(\.\d+)?/g) ?? [];
     return Math.max(0, ...numbers.map((it) => it.replace('.', '').replace(/^0+|0+$/g, '').length));

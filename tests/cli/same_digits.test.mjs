@@ -1,4 +1,4 @@
-// The same core twice: what it prints natively and as WebAssembly is the same to the last digit.
+// The core prints the same to the last digit natively and as WebAssembly.
 import assert from 'node:assert/strict';
 import { existsSync, readdirSync } from 'node:fs';
 import path from 'node:path';

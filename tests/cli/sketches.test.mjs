@@ -5,7 +5,7 @@ import { answered, gusset } from './support.mjs';
 
 const footbridge = 'site/examples/footbridge.json';
 
-// Every element is closed in order, and no quote or angle bracket stands in a wrong place.
+// Elements are closed in order, and quotes and angle brackets occur only where XML allows them.
 function assertWellFormed(xml) {
     const open = [];
     const rest = xml.replace(/<(\/?)([A-Za-z0-9]+)((?:\s[\w-]+="[^"<]*")*)\s*(\/?)>/g, (_, end, name, __, single) => {
@@ -48,7 +48,7 @@ test('working --polygon draws the truss with its spaces and the polygon to a sta
     const svg = answered(['working', footbridge, '--polygon', '--svg']);
     assertWellFormed(svg);
     assert.equal(svg.match(/<svg /g).length, 1);
-    // The load line is 72 kN long: 7.2 cm at 10 kN, and 14.4 cm at 5 kN would not fit on 400 px.
+    // The load line is 72 kN long: 7.2 cm at 10 kN per cm; at 5 kN per cm its 14.4 cm would not fit in 400 px.
     assert.match(svg, /<title>[^<]*spaces lettered: [^<]*scale 1 cm = 10\skN\.<\/title>/);
     const html = answered(['working', footbridge, '--polygon', '--html']);
     assert.equal(html.match(/<figure>/g).length, 2);
@@ -65,7 +65,7 @@ test('where there is no polygon, the reason is said and nothing is drawn', () =>
         supports: [{ joint: 'A', kind: 'pin' }, { joint: 'D', kind: 'pin' }],
         loads: [{ joint: 'C', fy: -5 }],
     };
-    // A picture has no place for words: there is none, and the exit status says so.
+    // There is no polygon, and an SVG has no place for the reason: exit status 1 says so.
     const { status, stdout, stderr } = gusset(['working', '-', '--polygon', '--svg'], JSON.stringify(model));
     assert.equal(status, 1);
     assert.equal(stdout, '');

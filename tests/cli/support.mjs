@@ -1,4 +1,4 @@
-// Runs the command line as a person would, natively or as WebAssembly in node.
+// Runs the command line as a user would, natively or as WebAssembly in node.
 import assert from 'node:assert/strict';
 import { spawnSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
@@ -11,7 +11,7 @@ export function gusset(words, input = '') {
     return run(path.join(root, 'build/dev/engine/gusset'), words, input);
 }
 
-// What is printed where nothing is to be complained of.
+// The answer of a command that must print nothing on standard error.
 export function answered(words, input) {
     const { status, stdout, stderr } = gusset(words, input);
     assert.equal(stderr, '');

@@ -1,4 +1,4 @@
-// Wrong use of the command line: exit status 3, what is wrong in the first line, and the usage.
+// Wrong use of the command line: exit status 3; the first line says what is wrong, then comes the usage.
 import assert from 'node:assert/strict';
 import { spawnSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';

@@ -165,8 +165,8 @@ TEST_CASE("Garage roof: sums of cases, one case, and the combination") {
         {"AC", -12.5 * root5}, {"AB", 25}, {"BC", 0}, {"CE", -10 * root5}, {"CD", -2.5 * root5}};
     checkForces(answers("garage_roof.json"), ofFive);
     for (const auto& [choice, load] :
-         {std::pair<LoadChoice, double>{{"snow", ""}, 3}, // of 5
-          std::pair<LoadChoice, double>{{"", "winter"}, 1.35 * 2 + 1.5 * 3}}) {
+         {std::pair<LoadChoice, double>{OneCase{"snow"}, 3}, // of 5
+          std::pair<LoadChoice, double>{OneCombination{"winter"}, 1.35 * 2 + 1.5 * 3}}) {
         std::map<std::string, double> scaled = ofFive;
         for (auto& [name, force] : scaled) {
             force *= load / 5;
@@ -275,7 +275,7 @@ TEST_CASE("Shed on a hillside: a reaction that leans at 45 degrees") {
 TEST_CASE("Farm bridge: a deck carried to the joints by its tributary lengths") {
     // 4 kN/m · 18 m = 72: half on each support, A's own joint takes 4 · 1.5 of it. In case deck:
     // A: AC · 2.5/√(3² + 2.5²) = −(36 − 6).
-    const Answers found = answers("farm_bridge.json", {"deck", ""});
+    const Answers found = answers("farm_bridge.json", OneCase{"deck"});
     checkForces(found, {{"AC", -30 * std::sqrt(15.25) / 2.5}, {"AB", 36}});
     CHECK_THAT(found.reactions.at("A").y, WithinAbs(36, 1e-12));
 }

@@ -1,4 +1,4 @@
-// What a model holds besides its shape; see grown_model.hpp.
+// Everything in a model but its geometry; see grown_model.hpp.
 #include "fuzz/grown_model.hpp"
 
 #include "model/catalogue/section_shapes.hpp"
@@ -81,7 +81,7 @@ void dressSettings(Truss& truss, Random& random) {
     }
 }
 
-// Of a size that is usual, or wild.
+// Near the usual size; now and then many powers of ten away, or zero.
 double anySize(double usual, Random& random) {
     const int exponent = random.oneIn(20) ? random.integer(-12, 12) : 0;
     double size = usual * random.decimal(0.5, 2, 8);
@@ -138,7 +138,7 @@ void dressStrains(Truss& truss, Random& random) {
     }
 }
 
-// A walk along members, as chords and paths of moving loads have them.
+// A walk along members, for chords and for paths of moving loads.
 std::vector<JointId> anyWalk(const Truss& truss, Random& random) {
     std::vector<JointId> walk{anyJoint(truss, random)};
     for (int i = random.integer(1, 4); i > 0; --i) {
@@ -152,7 +152,7 @@ std::vector<JointId> anyWalk(const Truss& truss, Random& random) {
         }
         const bool leads = walk.size() > 1 || !next.empty();
         if (random.oneIn(60) || !leads) {
-            walk.push_back(anyJoint(truss, random)); // perhaps one that is there already
+            walk.push_back(anyJoint(truss, random)); // perhaps one already on the walk
         } else if (!next.empty()) {
             walk.push_back(random.pick(next));
         }

@@ -6,14 +6,14 @@ namespace gusset::support {
 
 namespace {
 
-// What is asked of this model.
+// What the commands ask about this model.
 struct Asked {
     std::string member;
     std::string cut;
     std::string path;
     std::string effect;
     std::string movement;
-    CommandLine loads; // "--case" and which, or "--combination" and which; or nothing
+    CommandLine loads; // "--case" or "--combination" with a name; or nothing
 };
 
 const std::string& label(const Truss& truss, JointId joint) {
@@ -26,14 +26,14 @@ std::string anyLabel(const Truss& truss, Random& random) {
 
 std::string anyMember(const Truss& truss, Random& random) {
     if (truss.members.empty() || random.oneIn(50)) {
-        const std::string from = anyLabel(truss, random); // one after the other, as everywhere here
+        const std::string from = anyLabel(truss, random); // first, as arguments have no order
         return from + "-" + anyLabel(truss, random);
     }
     const Member& member = random.pick(truss.members);
     return label(truss, member.b) + "-" + label(truss, member.a);
 }
 
-// The members around a joint, which always part the truss in two; or any.
+// All members of one joint, which always cut the truss in two; or any members.
 std::string anyCut(const Truss& truss, Random& random) {
     std::string cut;
     const auto add = [&](const std::string& member) { cut += (cut.empty() ? "" : ",") + member; };

@@ -1,5 +1,5 @@
 #pragma once
-// Every command of the command line with every rendering it has, for one model.
+// Every command in every format that it has, for one model.
 
 #include "model/truss/truss.hpp"
 #include "support/random.hpp"
@@ -11,9 +11,8 @@ namespace gusset::support {
 
 using CommandLine = std::vector<std::string>; // its words, without the program's name
 
-// Each command in each form: of the whole model, of a case and a combination of it, and of members,
-// joints, cuts and paths that are picked at random. Names that are not there are asked for now and
-// then.
+// For the whole model, for one of its cases or combinations, and for members, joints, cuts and
+// paths chosen at random; occasionally for names that do not exist.
 [[nodiscard]] std::vector<CommandLine> everyCommand(const Truss&, Random&);
 
 } // namespace gusset::support

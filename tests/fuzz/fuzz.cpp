@@ -1,10 +1,9 @@
-// Gives every command one input a seed, for as long as asked, and counts:
+// Gives each command the input of one seed after another, and counts:
 //     fuzz [--from SEED] [--count N] [--seconds S] [--now FILE]
 //     fuzz --input FILE      judges one file
 //     fuzz --write SEED      prints the input of a seed
-// Ends with one line of JSON. What does not hold is told with its seed. FILE of --now holds the
-// seed at work, so that whoever started this program knows it if the program dies; tests/fuzz/run
-// does so.
+// Each failure is printed with its seed; the last line is JSON. FILE of --now always holds the
+// current seed, so that tests/fuzz/run knows it if this program dies.
 #include "fuzz/judge.hpp"
 
 #include <cstdio>
@@ -33,7 +32,7 @@ struct Tally {
 
 constexpr long kSettled = 500;          // inputs after which memory should grow no more
 constexpr long kMostGrowth = 64 * 1024; // KB beyond that: tables that are filled once, and noise
-constexpr long kMostTold = 100;         // of what does not hold
+constexpr long kMostTold = 100;         // failures printed
 
 bool readOptions(int count, char** words, Options& options) {
     for (int i = 1; i + 1 < count; i += 2) {
@@ -70,14 +69,14 @@ std::string contents(const std::string& path) {
     return text;
 }
 
-// KB that the program has in memory; 0 where nothing tells.
+// KB that the program has in memory; 0 where the system does not say.
 long residentMemory() {
     const std::string statm = contents("/proc/self/statm");
     const std::size_t space = statm.find(' ');
     return space == std::string::npos ? 0 : std::atol(statm.c_str() + space) * 4;
 }
 
-// Kept open and written over: one small write an input.
+// The file stays open and is overwritten: one small write per input.
 class SeedAtWork {
 public:
     explicit SeedAtWork(const std::string& path)
@@ -90,7 +89,7 @@ public:
     SeedAtWork(const SeedAtWork&) = delete;
     SeedAtWork& operator=(const SeedAtWork&) = delete;
 
-    // With all that is counted so far, so that a run that dies is counted too.
+    // With the counts so far, so that a run that dies is counted too.
     void say(std::uint64_t seed, const Tally& tally) {
         if (file_) {
             std::rewind(file_);

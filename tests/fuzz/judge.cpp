@@ -27,7 +27,7 @@ std::string spelled(const CommandLine& words) {
     return line;
 }
 
-// A refusal comes as text whatever was asked for.
+// A refusal is text, whatever format was asked for.
 bool isDrawn(const std::string& text) { return text.rfind("<svg", 0) == 0; }
 
 std::string faultOfForm(const cli::Arguments& arguments, const Answer& answer) {
@@ -42,7 +42,7 @@ std::string faultOfForm(const cli::Arguments& arguments, const Answer& answer) {
     if (fault.empty() && (arguments.has("--html") || (arguments.has("--svg") && isDrawn(text)))) {
         fault = faultOfMarkup(text);
     }
-    // Exact forces stand as lines of text under the table.
+    // Exact forces are lines of text below the table.
     if (fault.empty() && arguments.has("--csv") && !arguments.has("--exact")) {
         fault = faultOfCsv(text);
     }
@@ -127,7 +127,7 @@ private:
         agrees(words, answer);
     }
 
-    // What `solve` says of the whole model, the other commands say too.
+    // All commands on the whole model must end with the exit status of `solve`.
     void agrees(const CommandLine& words, const Answer& answer) {
         if (words == CommandLine{"solve", "-", "--text"}) {
             whole_ = answer.exit;

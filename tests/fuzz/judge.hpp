@@ -1,7 +1,7 @@
 #pragma once
-// One input, given to every command, and what must hold of the answers whatever the input: an
-// answer or words, an exit status that the commands agree on, output of the form that was asked
-// for, and a model that files and links bring back unchanged.
+// Gives one input to every command, and checks what must hold whatever the input is: there is an
+// answer or a reason, the commands agree on the exit status, the output has the format asked for,
+// and files and links reproduce the model unchanged.
 
 #include "fuzz/every_command.hpp"
 
@@ -14,13 +14,13 @@ namespace gusset::support {
 struct Judged {
     bool opened = false;
     long runs = 0;                   // of commands
-    std::vector<std::string> broken; // what does not hold, with the command line
+    std::vector<std::string> broken; // failures, each with its command line
 };
 
-// `seed` picks what the commands ask for.
+// `seed` chooses what the commands ask for.
 [[nodiscard]] Judged judgeInput(const std::string& text, std::uint64_t seed);
 
-// The input of a seed: mostly a grown model as a file or a link, else one that was damaged.
+// The input of a seed: mostly a model of grownModel as a file or a link, otherwise a damaged one.
 [[nodiscard]] std::string inputOf(std::uint64_t seed);
 
 } // namespace gusset::support

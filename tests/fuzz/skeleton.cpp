@@ -1,4 +1,4 @@
-// Families of trusses, and their geometry bent; see grown_model.hpp.
+// Families of trusses, and their geometry made extreme; see grown_model.hpp.
 #include "fuzz/grown_model.hpp"
 
 #include "support/trusses/random_truss.hpp"
@@ -16,7 +16,7 @@ JointId someJoint(const Truss& truss, Random& random) {
     return {random.integer(0, static_cast<int>(truss.joints.size()) - 1)};
 }
 
-// 10ⁿ by multiplication, which gives the same bits everywhere.
+// 10ⁿ by multiplication, which gives the same bits on every platform.
 double powerOfTen(int exponent) {
     double power = 1;
     for (int i = 0; i < std::abs(exponent); ++i) {
@@ -39,15 +39,15 @@ void addMember(Truss& truss, int a, int b) {
     }
 }
 
-// One call after the other wherever two draw from the generator: compilers evaluate arguments in
-// different orders, and a seed is to give the same model everywhere.
+// Wherever two calls draw from the generator they are separate statements: compilers evaluate
+// arguments in different orders, and a seed must give the same model everywhere.
 void addJoint(Truss& truss, Random& random, Vec2 low, Vec2 high) {
     const int x = random.integer(static_cast<int>(low.x), static_cast<int>(high.x));
     const int y = random.integer(static_cast<int>(low.y), static_cast<int>(high.y));
     joint(truss, nextLabel(truss), x, y);
 }
 
-// Too little to be a truss: no joint, one, two, some without members.
+// Too little for a truss: none to three joints, and at most one member.
 Truss scraps(Random& random) {
     Truss truss;
     for (int i = random.integer(0, 3); i > 0; --i) {
@@ -69,7 +69,7 @@ Truss scraps(Random& random) {
     return truss;
 }
 
-// A triangle, or a square with a diagonal or two.
+// A triangle, with or without a fourth joint on two or three members.
 Truss small(Random& random) {
     Truss truss = random.oneIn(2) ? gable() : triangle(random.integer(-2, 6));
     if (random.oneIn(2)) {
@@ -86,7 +86,7 @@ Truss small(Random& random) {
     return truss;
 }
 
-// Joints of a grid, some of them joined: crossings, loose parts and mechanisms as they come.
+// Joints on a grid with random members: crossings, loose parts and mechanisms as they come.
 Truss scattered(Random& random) {
     Truss truss;
     const int columns = random.integer(1, 4);
@@ -118,7 +118,7 @@ void flatten(Truss& truss, Random& random) {
     }
 }
 
-// A joint beside the line of two others, or beside one of them.
+// Moves a joint onto or close to the line through two others, or close to one of them.
 void setBeside(Truss& truss, Random& random) {
     Joint& moved = truss.joints[someJoint(truss, random).at()];
     const Vec2 a = truss.joints[someJoint(truss, random).at()].at;
@@ -139,7 +139,7 @@ void setFar(Truss& truss, Random& random) {
 void turn(Truss& truss, Random& random) {
     const int m = random.integer(1, 9);
     const int n = random.integer(1, 9);
-    const double d = m * m + n * n; // a Pythagorean turn, or one that no few digits tell
+    const double d = m * m + n * n; // a turn by rational numbers, or by irrational ones
     const Vec2 way = random.oneIn(2) ? Vec2{(m * m - n * n) / d, 2 * m * n / d}
                                      : Vec2{m / std::sqrt(d), n / std::sqrt(d)};
     for (Joint& joint : truss.joints) {
@@ -213,7 +213,7 @@ void bendGeometry(Truss& truss, Random& random) {
     }
 }
 
-// What a hand on the board, or in the file, might do: most of it leaves a model that opens.
+// What somebody might do on the board or in the file: the model mostly still opens.
 void loseParts(Truss& truss, Random& random) {
     const auto drop = [&](auto& list) {
         if (!list.empty()) {

@@ -14,7 +14,7 @@ std::string at(std::size_t place, const std::string& what) {
 bool isDigit(char c) { return c >= '0' && c <= '9'; }
 bool isHex(char c) { return std::isxdigit(static_cast<unsigned char>(c)) != 0; }
 
-// A character of UTF-8 at a place: its length and its number; length 0 when there is none.
+// A UTF-8 character: its length in bytes and its code point; length 0 if there is none.
 struct Character {
     std::size_t length = 0;
     char32_t number = 0;
@@ -328,7 +328,7 @@ std::string faultOfCsv(std::string_view text) {
     bool quoted = false;
     for (std::size_t i = 0; i < text.size(); ++i) {
         if (text[i] == '"') {
-            quoted = !quoted; // a doubled quote closes and opens again
+            quoted = !quoted; // a doubled quote closes and reopens
         } else if (!quoted && text[i] == ',') {
             ++cells;
         } else if (!quoted && text[i] == '\n') {

@@ -1,9 +1,9 @@
 #!/usr/bin/env python3
-"""An outside judge of the command line: random indeterminate trusses and mechanisms, made and solved here.
+"""Checks the command line from outside: random indeterminate trusses and mechanisms, made and solved here.
 
-Shares nothing with the engine: trusses are drawn by Python's own generator, supports are Lagrange multipliers
-in one dense system (the engine turns freedoms and eliminates them), rank is counted from singular values (the
-engine eliminates), and LAPACK does the arithmetic through NumPy.
+Shares nothing with the engine: trusses come from Python's own random generator, supports are Lagrange multipliers
+in one dense system (the engine rotates freedoms and eliminates them), rank comes from singular values (the engine
+uses elimination), and LAPACK does the arithmetic through NumPy.
 
     tests/outside/judge.py PATH-TO-GUSSET [COUNT]
 
@@ -22,7 +22,7 @@ ALPHA = 1.2e-5
 
 
 def draw(rng, indeterminate):
-    """A model of jittered lattice joints, as the file has it: kN, m, mm, MPa."""
+    """A random model on a jittered lattice, as in a file: kN, m, mm, MPa."""
     columns, rows = rng.randint(2, 5), rng.randint(2, 3)
     at = {}
     for i in range(columns):
@@ -70,7 +70,8 @@ def draw(rng, indeterminate):
 
 
 def systems(model):
-    """Member columns B (joint forces of a unit tension), support rows C, and all that goes with them; N and mm."""
+    """The parts of the equations in N and mm: member columns B (joint forces of a unit tension), member stiffnesses and
+    free elongations, support rows C, their settlements, and the loads."""
     place = {joint["id"]: i for i, joint in enumerate(model["joints"])}
     xy = 1000 * numpy.array([[joint["x"], joint["y"]] for joint in model["joints"]])
     area = {"light": 600.0, "heavy": 1800.0}
@@ -126,7 +127,7 @@ def ask(gusset, model):
 
 
 def compare(model, results, parts):
-    """What is wrong with the results, or None."""
+    """The first fault in the results, or None."""
     b, rigidity, strain, c, settled, load = parts
     whole = numpy.hstack([b, c.T])
     singular = numpy.linalg.svd(whole, compute_uv=False)
@@ -173,7 +174,7 @@ def main():
         model = draw(random.Random(seed), indeterminate=seed % 5 != 0)
         parts = systems(model)
         singular = numpy.linalg.svd(numpy.hstack([parts[0], parts[3].T]), compute_uv=False)
-        # Nearly singular is no matter of opinion between two programs that round: such draws are left out.
+        # Left out if nearly singular: with rounding, two programs may rightly disagree on the rank.
         if ((singular > 1e-9 * singular[0]) & (singular < 1e-3 * singular[0])).any():
             skipped += 1
             continue

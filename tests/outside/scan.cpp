@@ -1,5 +1,5 @@
-// Holds forces, reactions and displacements of 10,000 trusses that are hard on arithmetic against
-// whole fractions, and prints how many were right, flagged in words, or refused in words.
+// Compares forces, reactions and displacements of 10,000 numerically difficult trusses with exact
+// fractions, and prints how many were right, given with a warning, or refused with a reason.
 
 #include "support/trusses/extreme_truss.hpp"
 

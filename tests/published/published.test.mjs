@@ -1,5 +1,5 @@
-// Every published case through the command line: its model file in, results as JSON out, against what its
-// source prints.
+// Every published case through the command line: the JSON results of its model file against what its source
+// prints.
 import assert from 'node:assert/strict';
 import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';

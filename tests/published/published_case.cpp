@@ -19,7 +19,7 @@ std::string contentOf(const std::filesystem::path& path) {
     return text.str();
 }
 
-// "force A-B -707.1 within 0.05": the words after `what`, up to a value if `within` follows it.
+// "force A-B -707.1 within 0.05": the words after `what`; the last is a value if `within` follows.
 PublishedLine lineOf(const std::string& what, std::istringstream& rest) {
     PublishedLine line;
     line.what = what;

@@ -1,4 +1,4 @@
-// Every case from the literature, read from its model file and solved, against what its source
+// Every case from the literature, solved from its model file and compared with what its source
 // prints.
 #include "published/published_case.hpp"
 
@@ -49,7 +49,7 @@ void checkDisplacement(const Checked& it, const PublishedLine& line) {
                WithinAbs(line.value, line.within));
 }
 
-// By its reactions under self-weight alone.
+// The weight is the sum of the reactions under self-weight alone.
 void checkWeight(const Checked& it, const PublishedLine& line) {
     Truss truss = it.truss;
     Load weight;
@@ -130,7 +130,7 @@ void checkStatus(const Checked& it, const PublishedLine& line) {
     CHECK(it.solution.status == status);
 }
 
-// The idle members that the source lists; the whole list when it says "zero only these".
+// The listed members have no force; if the source says "zero only these", all others have one.
 void checkZeros(const Checked& it, const std::vector<PublishedLine>& lines) {
     std::set<int> listed;
     bool complete = false;

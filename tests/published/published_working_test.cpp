@@ -1,4 +1,5 @@
-// The working of every case from the literature that equilibrium can solve, in each class style.
+// The workings of the cases from the literature: read step by step in several class styles, and
+// compared with what their sources print.
 #include "published/published_case.hpp"
 #include "support/reading/working_reader.hpp"
 #include "support/reading/written.hpp"
@@ -32,7 +33,7 @@ MemberId theMember(const Truss& truss, const std::string& name) {
     return member;
 }
 
-// Of an "influence member:B-C D" or "influence reaction:A:y D" line.
+// The effect of a line "influence member:B-C D" or "influence reaction:A:y D".
 Effect effectOf(const Truss& truss, const PublishedLine& line) {
     const std::string rest = line.of[0].substr(line.of[0].find(':') + 1);
     Effect effect;
@@ -45,7 +46,7 @@ Effect effectOf(const Truss& truss, const PublishedLine& line) {
     return effect;
 }
 
-// Of a "force A-B" or "reaction A x" line, as the method's last column has it.
+// The method's result for a line "force A-B" or "reaction A x".
 double forceMethodValue(const Truss& truss, const ForceMethod& method, const PublishedLine& line) {
     if (line.what == "force") {
         return method.rows[theMember(truss, line.of[0]).at()].force;
@@ -53,7 +54,7 @@ double forceMethodValue(const Truss& truss, const ForceMethod& method, const Pub
     const Structure structure = structureOf(truss);
     double sum = 0;
     for (const ForceMethodReaction& row : method.reactions) {
-        const Restraint& restraint = structure.restraints[static_cast<std::size_t>(row.restraint)];
+        const Restraint& restraint = structure.restraints[row.restraint.at()];
         if (restraint.joint == findJoint(truss, line.of[0])) {
             sum += row.force * (line.of[1] == "x" ? restraint.along.x : restraint.along.y);
         }

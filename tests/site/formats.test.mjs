@@ -9,7 +9,7 @@ const folder = path.join(root, 'tests/data/formats');
 const read = (...name) => fs.readFileSync(path.join(...name), 'utf8');
 const forms = read(folder, 'list.txt').trim().split('\n');
 
-// "loads[].fx", "class.numbers.sign": every key that the schema describes, wherever it stands.
+// Every key that the schema describes, with its place: "loads[].fx", "class.numbers.sign".
 function keysOf(schema) {
     const found = new Set();
     const visit = (node, at) => {

@@ -1,5 +1,5 @@
-// The scripts around the page, start.js and the service worker, with the browser's part played by stand-ins:
-// what happens in an order that a browser can't be made to keep.
+// start.js and the service worker, run with stand-ins for the browser: for orders of events that a real browser can't
+// be made to produce.
 import assert from 'node:assert/strict';
 import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
@@ -9,7 +9,7 @@ import { fileURLToPath } from 'node:url';
 import vm from 'node:vm';
 
 const site = path.resolve(path.dirname(fileURLToPath(import.meta.url)), '../../site');
-// What is under way among stand-ins that answer at once is done after so many turns.
+// Waits for everything in progress: stand-ins that answer at once are done after this many turns of the event loop.
 async function settled() {
     for (let i = 0; i < 20; ++i) {
         await new Promise((resolve) => setImmediate(resolve));
@@ -33,7 +33,7 @@ function cachesOf(kept) {
     };
 }
 
-// start.js in a page at this address; its fetches wait for `answer`, and its timers for `pass`.
+// start.js in a page at this address. Its fetches wait for `page.answer()`, its timers for `page.pass()`.
 function startingPage(address, kept = new Map()) {
     const heard = {};
     const marks = new Map();
@@ -132,8 +132,8 @@ test('a browser that refuses caches has the page loaded again all the same', asy
     assert.equal(page.reloads, 1);
 });
 
-// A service worker of a page in this folder of the host, which is made of `files`, { name: text }; the server
-// answers what `server(name)` gives back. `worker.pass()` is the time that a hanging network is given.
+// The service worker of a page in this folder of the host, made of `files`, { name: text }; the server answers with the
+// result of `server(name)`. `worker.pass()` lets the time pass that a hanging network is given.
 function workerOf(folder, version, files, kept, server) {
     const heard = {};
     const timers = new Set();
@@ -195,7 +195,7 @@ test('two versions of the page on one host leave each other alone, and each forg
     assert.ok([...kept.keys()].every((name) => /[23]$/.test(name)), [...kept.keys()].join());
 });
 
-// A worker with a whole cache in which app.js has been damaged, and whose server answers otherwise from then on.
+// A worker whose complete cache has a damaged app.js, and whose server then gives `answers`.
 async function workerWithDamage(answers) {
     const files = { './': 'page', 'app.js': 'script' };
     const kept = new Map();
@@ -233,7 +233,7 @@ for (const [what, answer] of Object.entries({
     });
 }
 
-// The beginning of a file, and then nothing more.
+// A response that sends the beginning of a file, then nothing more.
 const hanging = (signal) => new Response(new ReadableStream({ start: (to) => {
     to.enqueue(new Uint8Array(3));
     signal.addEventListener('abort', () => to.error(signal.reason));

@@ -23,7 +23,7 @@ function modelsIn(folder) {
 
 const base = () => JSON.parse(readFileSync(path.join(root, 'site/examples/farm_bridge.json'), 'utf8'));
 
-// Each a change that the reader refuses, for a reason that a schema can state.
+// Changes that the reader refuses for a reason that a schema can express.
 const changes = {
     'no version': (m) => delete m.gusset,
     'a later version': (m) => (m.gusset = 2),
@@ -87,7 +87,7 @@ test('checks of members are allowed, and 0 is no limit', () => {
     assert.equal(gusset(['check', '-'], JSON.stringify(model)).status, 0);
 });
 
-// Files of earlier versions may have them and open; nothing writes them any more.
+// Files of earlier versions may have such names, and open; nothing writes them any more.
 test('names that show nothing, or hold what can not be seen, are no names to the schema', () => {
     const hidden = ['\u200b', ' ', 'A\u00ad', '\u202eA', 'A\uffff', '\u0301'];
     const named = (label) => ({ gusset: 1, joints: [{ id: label, x: 0, y: 0 }], members: [] });

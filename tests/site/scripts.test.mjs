@@ -1,4 +1,4 @@
-// The scripts that set up and serve, on a machine where something is in the way.
+// site/setup and the server of the page on a machine where something is missing or in use.
 import assert from 'node:assert/strict';
 import { spawn, spawnSync } from 'node:child_process';
 import { once } from 'node:events';
@@ -12,7 +12,7 @@ import { fileURLToPath } from 'node:url';
 
 const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), '../..');
 
-// Runs site/setup where the named programs are replaced by these shell scripts.
+// Runs site/setup with the named programs replaced by these shell scripts.
 function setupWith(programs) {
     const folder = mkdtempSync(path.join(tmpdir(), 'setup-'));
     for (const [name, script] of Object.entries(programs)) {

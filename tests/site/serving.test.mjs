@@ -1,4 +1,4 @@
-// What the build compresses, and that the server hands out what a browser accepts.
+// Which files the build compresses, and that the server sends what a browser accepts.
 import assert from 'node:assert/strict';
 import { execFileSync, spawn } from 'node:child_process';
 import { createHash } from 'node:crypto';
@@ -42,7 +42,7 @@ after(() => {
     rmSync(folder, { recursive: true });
 });
 
-// As it comes over the line.
+// The response as sent, not decompressed.
 function fetched(name, accepts) {
     return new Promise((resolve, reject) => {
         const headers = accepts === undefined ? {} : { 'Accept-Encoding': accepts };

@@ -1,4 +1,4 @@
-// What the page keeps of a board, without a browser.
+// What the page stores of a board, tested without a browser.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { modelOf } from '../../site/storage.js';

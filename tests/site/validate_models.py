@@ -1,6 +1,6 @@
 #!/usr/bin/env python3
-"""Reads lines of JSON, each a model, and prints for each whether it is valid by the JSON Schema of
-the format: "valid", or "invalid" and why. The schema itself must be sound."""
+"""Reads lines of JSON, each a model, and prints for each whether the JSON Schema of the format accepts it:
+"valid", or "invalid" and why. Fails if the schema itself is not valid."""
 import json
 import pathlib
 import sys

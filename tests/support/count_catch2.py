@@ -1,6 +1,6 @@
 """Prints how many test cases passed and failed, from the XML report of a Catch2 program.
 
-A report that is missing or broken off counts as nothing passed: its program died.
+A missing or incomplete report counts as nothing passed: the program crashed.
 """
 
 import sys

@@ -6,6 +6,7 @@
 
 namespace gusset::phrase {
 
+inline constexpr auto kTitle = "title"_phrase; // the name of its field
 inline constexpr auto kUndo = "Undo"_phrase;
 inline constexpr auto kUndoStep = "Undo: {step}"_phrase;
 inline constexpr auto kRedo = "Redo"_phrase;
@@ -14,7 +15,14 @@ inline constexpr auto kFitDrawing = "Fit the drawing"_phrase;
 inline constexpr auto kCopyLink = "Copy link"_phrase;
 inline constexpr auto kOpenNotebook = "Open the notebook"_phrase;
 inline constexpr auto kCloseNotebook = "Close the notebook"_phrase;
+inline constexpr auto kNoLanguage =
+    "The page's language could not be read, so it is in English. {place}: {fault}."_phrase;
+inline constexpr auto kOtherParts = "has a translation with other parts"_phrase;
 inline constexpr auto kCloseMessage = "Close the message"_phrase;
+
+inline constexpr auto kNothingKept =
+    "This browser keeps nothing for this page (its storage is full or switched off). Save the "
+    "board as a file to keep it."_phrase;
 
 inline constexpr auto kTabModel = "Model"_phrase;
 inline constexpr auto kTabResults = "Results"_phrase;

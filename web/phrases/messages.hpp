@@ -1,5 +1,5 @@
 #pragma once
-// Messages about what was typed, pasted, opened or stored, and about the pen. {fault} is a fault of
+// Messages about what was typed, pasted or opened, and about the pen. {fault} is a fault of
 // a model, a link or a typed number (engine/phrases).
 
 #include "core/phrase.hpp"
@@ -26,10 +26,5 @@ inline constexpr auto kWriteSettlement =
     "Write how far the pin moves to the right and up: 0, −5."_phrase;
 inline constexpr auto kPenDraws =
     "A pen draws, so fingers only move the board now. View, “Finger draws” changes that."_phrase;
-inline constexpr auto kSavedWorkDamaged =
-    "The work saved in this browser can't be read: it was cut short or altered."_phrase;
-inline constexpr auto kBrowserKeepsNothing =
-    "This browser keeps nothing for this page (its storage is full or switched off). Save the "
-    "board as a file to keep it."_phrase;
 
 } // namespace gusset::phrase

@@ -5,6 +5,7 @@
 
 namespace gusset::phrase {
 
+inline constexpr auto kLinkCopied = "Link copied."_phrase;
 inline constexpr auto kAsLink = "This truss as a link"_phrase;
 inline constexpr auto kLinkFits =
     "The link is {n} characters long: it fits in any message. The whole truss is in it; nothing is "
@@ -19,6 +20,7 @@ inline constexpr auto kPasteLink = "Paste a link here to open it"_phrase;
 inline constexpr auto kNoCode =
     "Too long for a QR code that phones read: save the board as a file below."_phrase;
 inline constexpr auto kSaveCode = "Save the QR code as SVG"_phrase;
+inline constexpr auto kCodeOfTruss = "The truss as a QR code"_phrase;
 inline constexpr auto kForHandout = "for a handout"_phrase;
 
 inline constexpr auto kFilesAndPages = "Files and pages"_phrase;

@@ -67,9 +67,9 @@ bool focusOn(const char* panel) {
 } // namespace
 
 void PanelKeys::toNextPanel() {
-    for (auto i = static_cast<std::size_t>(panel_ + 1); i < kPanels.size(); ++i) {
+    for (std::size_t i = panel_ ? *panel_ + 1 : 0; i < kPanels.size(); ++i) {
         if (focusOn(kPanels[i])) {
-            panel_ = static_cast<int>(i);
+            panel_ = i;
             return;
         }
     }
@@ -84,7 +84,7 @@ void PanelKeys::beginFrame() {
 }
 
 void PanelKeys::leave() {
-    panel_ = -1;
+    panel_.reset();
     ImGui::FocusWindow(nullptr);
     ImGui::GetCurrentContext()->NavDisableHighlight = true;
 }

@@ -5,15 +5,20 @@
 
 #include "platform/platform.hpp"
 
+#include <cstddef>
+#include <optional>
+
 namespace gusset {
 
 class PanelKeys {
 public:
-    [[nodiscard]] bool inPanel() const { return panel_ >= 0; } // keys go there, not to the board
+    [[nodiscard]] bool inPanel() const {
+        return panel_.has_value();
+    } // keys go there, not to the board
     void take(PanelKey);
     // Closes whichever menu is open, however it was opened. False: there was none.
     static bool closeMenu();
-    void pointerCame() { panel_ = -1; } // a pointer needs no focus
+    void pointerCame() { panel_.reset(); } // a pointer needs no focus
     // Call just after ImGui has begun a frame: it discards a focus request made before that.
     void beginFrame();
 
@@ -22,7 +27,7 @@ private:
     void leave(); // gives the keys back to the board
 
     bool goesOn_ = false;
-    int panel_ = -1; // index of the panel in order; -1: the board
+    std::optional<std::size_t> panel_{}; // index of the panel in order; none: the board
 };
 
 } // namespace gusset

@@ -50,7 +50,8 @@ struct TypedText { // a digit or similar, typed while no field is open
 };
 struct OpenedText { // a link in the address, a file, a paste
     std::string text;
-    std::string label;
+    OpenedFrom from = OpenedFrom::File;
+    std::string file; // its name
 };
 struct Said { // a message of the browser, to be shown: "Link copied"
     MessageKind kind = MessageKind::Info;

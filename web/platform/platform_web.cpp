@@ -75,8 +75,8 @@ EMSCRIPTEN_KEEPALIVE void gussetFieldDone(const char* key, const char* text, int
     }
 }
 
-EMSCRIPTEN_KEEPALIVE void gussetOpened(const char* text, const char* label) {
-    gusset::receive(gusset::OpenedText{text, label});
+EMSCRIPTEN_KEEPALIVE void gussetOpened(const char* text, const char* file, int from) {
+    gusset::receive(gusset::OpenedText{text, static_cast<gusset::OpenedFrom>(from), file});
 }
 
 EMSCRIPTEN_KEEPALIVE void gussetSaid(const char* text, int problem) {

@@ -1,5 +1,7 @@
 #include "ui/table.hpp"
 
+#include "phrases/listed.hpp"
+#include "report/text/phrases.hpp"
 #include "ui/widgets.hpp"
 
 #include <cmath>
@@ -43,8 +45,8 @@ ColumnWish Table::wishOf(const Column& column) const {
                     .isNumber = column.align == Align::Right};
     if (!column.longest.empty()) {
         const ImFont& font = column.font ? *column.font : *ui_.fonts.body;
-        const float heading =
-            textSize(*ui_.fonts.small, column.heading).x + (column.orders ? ui_.px(kOrderMark) : 0);
+        const float heading = textSize(*ui_.fonts.small, column.heading.words).x +
+                              (column.orders ? ui_.px(kOrderMark) : 0);
         wish.need =
             std::fmax(textSize(font, column.longest).x, heading) + ui_.px(kOuterPad + kInnerPad);
     }
@@ -92,7 +94,7 @@ void Table::orderMark(int column, const OrderLook& look, float width) {
     }
 }
 
-const Column* Table::orderingHeader(const OrderLook& look) {
+const Column* Table::orderingHeader(const PhraseBook& book, const OrderLook& look) {
     const Column* pressed = nullptr;
     beginHeader(
         std::fmax(ui_.fonts.small->FontSize * 1.7f, ui_.px(ui_.coarse ? kTouchTarget : 28)));
@@ -105,7 +107,8 @@ const Column* Table::orderingHeader(const OrderLook& look) {
         const Box box = cell(i);
         ImGui::SetCursorScreenPos(box.low);
         const std::string name =
-            "Order by " + std::string(column.heading) + "##" + std::to_string(i);
+            sayPlain(book, phrase::kOrderBy, {{"column", column.heading.words}}) + "##" +
+            std::to_string(i);
         if (ImGui::InvisibleButton(name.c_str(), {box.high.x - box.low.x, now_})) {
             pressed = &column;
         }
@@ -175,7 +178,7 @@ void Table::text(int column, std::string_view words, const TextLook& look) {
 
 float Table::putHeading(int column, Colour ink) {
     const Column& of = columns_[static_cast<std::size_t>(column)];
-    return put(column, of.heading, {.font = ui_.fonts.small, .ink = ink, .isHeading = true});
+    return put(column, of.heading.words, {.font = ui_.fonts.small, .ink = ink, .isHeading = true});
 }
 
 float Table::put(int column, std::string_view words, const PutLook& look) {

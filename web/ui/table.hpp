@@ -1,6 +1,7 @@
 #pragma once
 // A table as on ruled paper: a heading line, hairlines, right-aligned numbers in tabular figures.
 
+#include "core/phrase.hpp"
 #include "ui/fit.hpp"
 #include "ui/fitted.hpp"
 #include "ui/theme.hpp"
@@ -12,8 +13,12 @@
 
 namespace gusset {
 
+struct Heading {
+    std::string_view words;
+    std::string_view name{}; // the words without their unit, if they have one
+};
 struct Column {
-    std::string_view heading;
+    Heading heading;
     double least = 60;           // CSS px
     double share = 1;            // of the space left over
     Align align = Align::Left;   // numbers are right-aligned
@@ -39,7 +44,7 @@ public:
         std::optional<int> orders{}; // Column::orders; none: as drawn
         bool falling = false;
     };
-    [[nodiscard]] const Column* orderingHeader(const OrderLook&);
+    [[nodiscard]] const Column* orderingHeader(const PhraseBook&, const OrderLook&);
 
     struct RowLook {
         int id = 0;

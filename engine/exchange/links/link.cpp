@@ -157,15 +157,9 @@ Outcome<LoadChoice> linkedLoads(std::string_view text, const Truss& truss) {
     const bool isEncoded = fragment.find('&') == std::string_view::npos; // as a whole, '&' too
     const std::string decoded = isEncoded ? percentDecoded(fragment) : "";
     LoadChoice loads = withoutTail(isEncoded ? std::string_view(decoded) : fragment).loads;
-    const std::vector<std::string> cases = caseNames(truss);
-    if (!loads.caseId.empty() &&
-        std::find(cases.begin(), cases.end(), loads.caseId) == cases.end()) {
-        return Issue{IssueCode::UnknownName, phrase::kPlaceLink, phrase::kLinkAsksCase};
-    }
-    const auto isMeant = [&loads](const Combination& it) { return it.id == loads.combinationId; };
-    if (!loads.combinationId.empty() &&
-        std::none_of(truss.combinations.begin(), truss.combinations.end(), isMeant)) {
-        return Issue{IssueCode::UnknownName, phrase::kPlaceLink, phrase::kLinkAsksCombination};
+    if (!isThere(truss, loads)) {
+        return Issue{IssueCode::UnknownName, phrase::kPlaceLink,
+                     isOneCase(loads) ? phrase::kLinkAsksCase : phrase::kLinkAsksCombination};
     }
     return loads;
 }

@@ -36,13 +36,21 @@ bool isInsideJson(std::string_view before, std::string_view behind) {
             behind.find("%22") != std::string_view::npos);
 }
 
+LoadChoice choiceNamed(std::string_view mark, const std::string& name) {
+    if (name.empty()) {
+        return EveryLoad{};
+    }
+    return mark == kCase ? LoadChoice{OneCase{name}} : LoadChoice{OneCombination{name}};
+}
+
 } // namespace
 
 std::string linkTailOf(const LoadChoice& loads) {
-    if (!loads.combinationId.empty()) {
-        return std::string(kCombination) + percentEncoded(loads.combinationId);
+    if (std::holds_alternative<EveryLoad>(loads)) {
+        return {};
     }
-    return loads.caseId.empty() ? "" : std::string(kCase) + percentEncoded(loads.caseId);
+    return std::string(isCombination(loads) ? kCombination : kCase) +
+           percentEncoded(choiceName(loads));
 }
 
 LinkTail withoutTail(std::string_view fragment) {
@@ -54,8 +62,7 @@ LinkTail withoutTail(std::string_view fragment) {
         const std::string_view before = fragment.substr(0, found);
         const std::string_view behind = fragment.substr(found + mark.size());
         if (!isInsideJson(before, behind)) {
-            const std::string decoded = percentDecoded(nameAt(behind));
-            return {before, mark == kCase ? LoadChoice{decoded, ""} : LoadChoice{"", decoded}};
+            return {before, choiceNamed(mark, percentDecoded(nameAt(behind)))};
         }
     }
     return {fragment, {}};

@@ -79,10 +79,8 @@ private:
     }
 
     void writeChoice(const LoadChoice& choice) {
-        if (!choice.combinationId.empty()) {
-            out_.text("combination", choice.combinationId);
-        } else if (!choice.caseId.empty()) {
-            out_.text("case", choice.caseId);
+        if (!std::holds_alternative<EveryLoad>(choice)) {
+            out_.text(isCombination(choice) ? "combination" : "case", choiceName(choice));
         }
     }
 

@@ -161,12 +161,12 @@ private:
         }
         const Structure structure = structureOf(truss_);
         out_.objects("redundants", solution_.redundants, [&](const Redundant& redundant) {
-            if (redundant.member.valid()) {
-                out_.text("a", label(truss_.members[redundant.member.at()].a));
-                out_.text("b", label(truss_.members[redundant.member.at()].b));
+            if (const auto* member = std::get_if<MemberId>(&redundant.what)) {
+                out_.text("a", label(truss_.members[member->at()].a));
+                out_.text("b", label(truss_.members[member->at()].b));
             } else {
                 const Restraint& restraint =
-                    structure.restraints[static_cast<std::size_t>(redundant.restraint)];
+                    structure.restraints[std::get<RestraintId>(redundant.what).at()];
                 out_.text("joint", label(restraint.joint));
                 out_.result("x", restraint.along.x);
                 out_.result("y", restraint.along.y);

@@ -130,9 +130,8 @@ private:
         const bool none = isZero(reliance, extreme.force);
         out_.result(key, none ? 0 : extreme.force / newton_, lastPlace_);
         if (!none) {
-            const bool combined = !extreme.choice.combinationId.empty();
-            out_.text(key + (combined ? "Combination" : "Case"),
-                      combined ? extreme.choice.combinationId : extreme.choice.caseId);
+            out_.text(key + (isCombination(extreme.choice) ? "Combination" : "Case"),
+                      choiceName(extreme.choice));
         }
     }
 

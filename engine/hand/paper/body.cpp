@@ -65,9 +65,9 @@ void addMember(const Sheet& sheet, JointId at, MemberId member, Body& body) {
     addActing(sheet, {forceSymbol(member), at, awayFrom(sheet, at, member)}, body);
 }
 
-void addReaction(const Sheet& sheet, int index, Body& body) {
-    const Restraint& restraint = sheet.structure.restraints[static_cast<std::size_t>(index)];
-    addActing(sheet, {reactionSymbol(sheet, index), restraint.joint, restraint.along}, body);
+void addReaction(const Sheet& sheet, RestraintId id, Body& body) {
+    const Restraint& restraint = sheet.structure.restraints[id.at()];
+    addActing(sheet, {reactionSymbol(sheet, id), restraint.joint, restraint.along}, body);
 }
 
 } // namespace
@@ -77,7 +77,7 @@ namespace {
 // Called often: avoids going through the whole truss.
 Body bodyOfJoint(const Sheet& sheet, JointId joint) {
     Body body{{joint}, {}, {}, {}};
-    for (const int restraint : sheet.restraintsOf[joint.at()]) {
+    for (const RestraintId restraint : sheet.restraintsOf[joint.at()]) {
         addReaction(sheet, restraint, body);
     }
     for (const MemberId member : membersAt(sheet, joint)) {
@@ -90,7 +90,7 @@ Body bodyOfJoint(const Sheet& sheet, JointId joint) {
 Body bodyOfFew(const Sheet& sheet, std::vector<JointId> joints) {
     std::vector<JointId> sorted = joints;
     std::sort(sorted.begin(), sorted.end());
-    std::vector<int> restraints;
+    std::vector<RestraintId> restraints;
     std::vector<std::pair<MemberId, JointId>> cut; // with the end inside the body
     for (const JointId joint : sorted) {
         const auto& held = sheet.restraintsOf[joint.at()];
@@ -104,7 +104,7 @@ Body bodyOfFew(const Sheet& sheet, std::vector<JointId> joints) {
     std::sort(restraints.begin(), restraints.end());
     std::sort(cut.begin(), cut.end());
     Body body{std::move(joints), {}, {}, {}};
-    for (const int restraint : restraints) {
+    for (const RestraintId restraint : restraints) {
         addReaction(sheet, restraint, body);
     }
     for (const auto& [member, end] : cut) {
@@ -129,7 +129,7 @@ Body bodyOf(const Sheet& sheet, std::vector<JointId> joints) {
     Body body{std::move(joints), {}, {}, {}};
     for (std::size_t i = 0; i < sheet.structure.restraints.size(); ++i) {
         if (inside[sheet.structure.restraints[i].joint.at()]) {
-            addReaction(sheet, static_cast<int>(i), body);
+            addReaction(sheet, {static_cast<int>(i)}, body);
         }
     }
     for (std::size_t i = 0; i < sheet.truss.members.size(); ++i) {
@@ -150,7 +150,7 @@ Body bodyBeside(const Sheet& sheet, const Divisions& cuts, std::size_t division,
     Body body{std::move(joints), {}, {}, {}};
     for (std::size_t i = 0; i < sheet.structure.restraints.size(); ++i) {
         if (cuts.contains(division, side, sheet.structure.restraints[i].joint)) {
-            addReaction(sheet, static_cast<int>(i), body);
+            addReaction(sheet, {static_cast<int>(i)}, body);
         }
     }
     for (const MemberId id : cuts.cut(division)) {

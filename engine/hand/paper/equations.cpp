@@ -16,9 +16,8 @@ enum class Axis { X, Y };
 double componentOf(Vec2 v, Axis axis) { return axis == Axis::X ? v.x : v.y; }
 
 int angleOf(const Sheet& sheet, const Symbol& symbol) {
-    return symbol.kind == SymbolKind::Reaction
-               ? sheet.angleOfRestraint[static_cast<std::size_t>(symbol.restraint)]
-               : sheet.angleOfMember[symbol.member.at()];
+    return symbol.kind == SymbolKind::Reaction ? sheet.angleOfRestraint[symbol.restraint.at()]
+                                               : sheet.angleOfMember[symbol.member.at()];
 }
 
 // The factor that gives an inclined force's component along an axis, in the class's style.

@@ -71,7 +71,8 @@ void nameAngles(Sheet& sheet) {
         int index = -1;
         if (!axisParallel(along)) {
             index = angleFor(sheet, sorted, {std::fabs(along.x), std::fabs(along.y)}, 1);
-            sheet.angles[static_cast<std::size_t>(index)].restraint = static_cast<int>(i);
+            sheet.angles[static_cast<std::size_t>(index)].restraint =
+                RestraintId{static_cast<int>(i)};
         }
         sheet.angleOfRestraint.push_back(index);
     }
@@ -110,7 +111,8 @@ Sheet makeSheet(const Truss& truss, const LoadChoice& choice, std::shared_ptr<Sh
     }
     sheet.restraintsOf.resize(truss.joints.size());
     for (std::size_t i = 0; i < sheet.structure.restraints.size(); ++i) {
-        sheet.restraintsOf[sheet.structure.restraints[i].joint.at()].push_back(static_cast<int>(i));
+        sheet.restraintsOf[sheet.structure.restraints[i].joint.at()].push_back(
+            {static_cast<int>(i)});
     }
     sheet.forces.resize(truss.members.size());
     sheet.drawn.resize(truss.members.size(), 1);
@@ -164,16 +166,15 @@ double asCarried(const Sheet& sheet, double value) {
 
 Symbol forceSymbol(MemberId member) { return {.kind = SymbolKind::MemberForce, .member = member}; }
 
-Symbol reactionSymbol(const Sheet& sheet, int restraint) {
+Symbol reactionSymbol(const Sheet& sheet, RestraintId restraint) {
     return {.kind = SymbolKind::Reaction,
             .restraint = restraint,
-            .joint = sheet.structure.restraints[static_cast<std::size_t>(restraint)].joint};
+            .joint = sheet.structure.restraints[restraint.at()].joint};
 }
 
 std::optional<double> valueOf(const Sheet& sheet, const Symbol& symbol) {
-    return symbol.kind == SymbolKind::Reaction
-               ? sheet.reactions[static_cast<std::size_t>(symbol.restraint)]
-               : sheet.forces[symbol.member.at()];
+    return symbol.kind == SymbolKind::Reaction ? sheet.reactions[symbol.restraint.at()]
+                                               : sheet.forces[symbol.member.at()];
 }
 
 namespace {
@@ -183,7 +184,7 @@ void noteOrder(Sheet& sheet, const Symbol& symbol) {
     sheet.order.push_back(symbol);
     if (symbol.kind == SymbolKind::Reaction) {
         ++sheet.reactionsFound;
-        const auto restraint = static_cast<std::size_t>(symbol.restraint);
+        const auto restraint = symbol.restraint.at();
         --sheet.openAt[sheet.structure.restraints[restraint].joint.at()];
     } else {
         --sheet.openAt[sheet.truss.members[symbol.member.at()].a.at()];
@@ -199,7 +200,7 @@ Found record(Sheet& sheet, const Symbol& symbol, double value) {
     }
     Found found{symbol, isNothing(sheet, value) ? 0 : asCarried(sheet, value), FoundAs::Zero};
     if (symbol.kind == SymbolKind::Reaction) {
-        sheet.reactions[static_cast<std::size_t>(symbol.restraint)] = found.value;
+        sheet.reactions[symbol.restraint.at()] = found.value;
         sheet.scale = std::max(sheet.scale, std::fabs(found.value));
         found.as = found.value < 0 ? FoundAs::Opposite : FoundAs::AsAssumed;
     } else {
@@ -263,8 +264,7 @@ void noteFound(Sheet& sheet, Step& step) {
             step.members.push_back(found.symbol.member);
         }
         if (found.as == FoundAs::Opposite) {
-            const Restraint& restraint =
-                sheet.structure.restraints[static_cast<std::size_t>(found.symbol.restraint)];
+            const Restraint& restraint = sheet.structure.restraints[found.symbol.restraint.at()];
             step.remarks.push_back(
                 remarkThat(phrase::kActsOtherWay,
                            {{"symbol", found.symbol}, {"direction", -restraint.along}}));

@@ -28,8 +28,8 @@ struct ReadyJoints;  // joints that can be taken: see hand/stages/joints
 struct Sheet {
     const Truss& truss;
     Structure structure{};
-    std::vector<std::vector<MemberId>> membersOf{}; // of each joint, in member order
-    std::vector<std::vector<int>> restraintsOf{};   // likewise
+    std::vector<std::vector<MemberId>> membersOf{};       // of each joint, in member order
+    std::vector<std::vector<RestraintId>> restraintsOf{}; // likewise
     double spot = 0;                // length units: points closer than this coincide
     std::shared_ptr<Shape> shape{}; // filled on demand
     std::shared_ptr<SectionLooks> looks{};
@@ -63,7 +63,7 @@ struct Sheet {
 [[nodiscard]] Sheet makeSheet(const Truss&, const LoadChoice&, std::shared_ptr<Shape> = {});
 
 [[nodiscard]] Symbol forceSymbol(MemberId);
-[[nodiscard]] Symbol reactionSymbol(const Sheet&, int restraint);
+[[nodiscard]] Symbol reactionSymbol(const Sheet&, RestraintId restraint);
 [[nodiscard]] std::optional<double> valueOf(const Sheet&, const Symbol&);
 // Records a found value: rounded if the class carries rounded values, and zero if it is zero to
 // working accuracy.

@@ -16,8 +16,8 @@ Vec2 mirrored(Vec2 direction) { return {-direction.x, direction.y}; }
 // The known external force on a joint: its load and its reactions.
 std::optional<Vec2> outsideForce(const Sheet& sheet, JointId joint) {
     Vec2 sum = sheet.loads[joint.at()];
-    for (const int index : sheet.restraintsOf[joint.at()]) {
-        const auto i = static_cast<std::size_t>(index);
+    for (const RestraintId restraint : sheet.restraintsOf[joint.at()]) {
+        const auto i = restraint.at();
         if (!sheet.reactions[i]) {
             return std::nullopt;
         }

@@ -25,10 +25,10 @@ enum class SymbolKind {
 };
 struct Symbol {
     SymbolKind kind = SymbolKind::MemberForce;
-    MemberId member{};  // MemberForce
-    int restraint = -1; // Reaction: index in Structure::restraints
-    JointId joint{};    // Reaction: where
-    int index = -1;     // Angle: 0 is α
+    MemberId member{};       // MemberForce
+    RestraintId restraint{}; // Reaction: index in Structure::restraints
+    JointId joint{};         // Reaction: where
+    int index = -1;          // Angle: 0 is α
 
     friend bool operator==(const Symbol&, const Symbol&) = default;
 };
@@ -89,7 +89,7 @@ struct AngleLine {
     Symbol angle{};
     MemberId member{};               // the first of them; none if only a roller has this direction
     std::vector<MemberId> members{}; // all with this slope
-    int restraint = -1;              // a roller whose reaction has this slope, if any
+    RestraintId restraint{};         // a roller whose reaction has this slope, if any
     double rise = 0;                 // ≥ 0, length units; for a roller alone: the sine
     double run = 0;
     double length = 0;
@@ -165,10 +165,10 @@ template <class Value>
 
 struct Step {
     StepKind kind = StepKind::Counting;
-    JointId joint{};                 // the joint that the step is about, if any
-    std::vector<JointId> body;       // the free body: one joint, several, or all
-    std::vector<MemberId> members{}; // to highlight on the board, unknowns first
-    std::vector<int> restraints;     // reactions to highlight
+    JointId joint{};                     // the joint that the step is about, if any
+    std::vector<JointId> body;           // the free body: one joint, several, or all
+    std::vector<MemberId> members{};     // to highlight on the board, unknowns first
+    std::vector<RestraintId> restraints; // reactions to highlight
     std::vector<AngleLine> angles;
     std::vector<Equation> equations;
     std::vector<Found> found;

@@ -35,8 +35,7 @@ Known knownForces(const Truss& truss, const Working& working) {
     for (const Found& found : working.steps.back().found) {
         scale = std::max(scale, std::fabs(found.value));
         if (found.symbol.kind == SymbolKind::Reaction) {
-            const Restraint& restraint =
-                working.structure.restraints[static_cast<std::size_t>(found.symbol.restraint)];
+            const Restraint& restraint = working.structure.restraints[found.symbol.restraint.at()];
             Vec2& sum = reactions[restraint.joint.at()];
             sum = sum + found.value * restraint.along;
         } else {

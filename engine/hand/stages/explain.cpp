@@ -28,8 +28,7 @@ public:
 
 private:
     static std::size_t placeOf(const Symbol& symbol) {
-        return symbol.kind == SymbolKind::Reaction ? static_cast<std::size_t>(symbol.restraint)
-                                                   : symbol.member.at();
+        return symbol.kind == SymbolKind::Reaction ? symbol.restraint.at() : symbol.member.at();
     }
     std::vector<bool>& flagsOf(const Symbol& symbol) {
         return symbol.kind == SymbolKind::Reaction ? reactions_ : members_;

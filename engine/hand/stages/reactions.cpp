@@ -59,10 +59,10 @@ void writeWholeBody(Sheet& sheet) {
     const Body body = wholeBody(sheet);
     step.body = body.joints;
     for (std::size_t i = 0; i < sheet.structure.restraints.size(); ++i) {
-        step.restraints.push_back(static_cast<int>(i));
+        step.restraints.push_back({static_cast<int>(i)});
     }
     for (const AngleLine& line : sheet.angles) {
-        if (line.restraint >= 0) {
+        if (line.restraint.valid()) {
             step.angles.push_back(line);
         }
     }
@@ -81,8 +81,8 @@ std::size_t countOpen(const Sheet& sheet) { return sheet.reactions.size() - shee
 bool isOpenPin(const Sheet& sheet, JointId joint) {
     bool level = false;
     bool plumb = false;
-    for (const int restraint : sheet.restraintsOf[joint.at()]) {
-        const auto i = static_cast<std::size_t>(restraint);
+    for (const RestraintId restraint : sheet.restraintsOf[joint.at()]) {
+        const auto i = restraint.at();
         const Vec2 along = sheet.structure.restraints[i].along;
         level = level || (!sheet.reactions[i] && std::fabs(along.y) <= kParallel);
         plumb = plumb || (!sheet.reactions[i] && std::fabs(along.x) <= kParallel);

@@ -61,9 +61,8 @@ struct Freeing {
     std::vector<bool> restraints;
 
     [[nodiscard]] bool contains(const Symbol& symbol) const {
-        return symbol.kind == SymbolKind::Reaction
-                   ? restraints[static_cast<std::size_t>(symbol.restraint)]
-                   : members[symbol.member.at()];
+        return symbol.kind == SymbolKind::Reaction ? restraints[symbol.restraint.at()]
+                                                   : members[symbol.member.at()];
     }
 };
 
@@ -81,7 +80,7 @@ Freeing freeingUnknowns(const Sheet& sheet) {
                 continue;
             }
             if (force.symbol.kind == SymbolKind::Reaction) {
-                freeing.restraints[static_cast<std::size_t>(force.symbol.restraint)] = true;
+                freeing.restraints[force.symbol.restraint.at()] = true;
             } else {
                 freeing.members[force.symbol.member.at()] = true;
             }

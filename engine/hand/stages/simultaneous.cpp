@@ -45,9 +45,9 @@ Open openOf(const Sheet& sheet) {
         }
         for (const Acting& force : bodyOf(sheet, {joint}).unknowns) {
             const bool isReaction = force.symbol.kind == SymbolKind::Reaction;
-            const std::size_t number =
-                isReaction ? sheet.forces.size() + static_cast<std::size_t>(force.symbol.restraint)
-                           : force.symbol.member.at();
+            const std::size_t number = isReaction
+                                           ? sheet.forces.size() + force.symbol.restraint.at()
+                                           : force.symbol.member.at();
             one.unknowns.push_back(force.symbol);
             one.numbers.push_back(static_cast<int>(number));
             open.jointsOf[number].push_back(joint);

@@ -21,7 +21,7 @@ void writeNothingActs(Sheet& sheet) {
     step.kind = StepKind::WholeBody;
     step.remarks.push_back(remarkThat(phrase::kNothingActs));
     for (std::size_t i = 0; i < sheet.reactions.size(); ++i) {
-        step.found.push_back(record(sheet, reactionSymbol(sheet, static_cast<int>(i)), 0));
+        step.found.push_back(record(sheet, reactionSymbol(sheet, {static_cast<int>(i)}), 0));
     }
     for (std::size_t i = 0; i < sheet.forces.size(); ++i) {
         step.found.push_back(record(sheet, forceSymbol({static_cast<int>(i)}), 0));
@@ -102,7 +102,7 @@ void writeSummary(Sheet& sheet) {
     step.kind = StepKind::Summary;
     for (std::size_t i = 0; i < sheet.reactions.size(); ++i) {
         if (sheet.reactions[i]) {
-            const Symbol symbol = reactionSymbol(sheet, static_cast<int>(i));
+            const Symbol symbol = reactionSymbol(sheet, {static_cast<int>(i)});
             step.found.push_back(record(sheet, symbol, *sheet.reactions[i]));
         }
     }

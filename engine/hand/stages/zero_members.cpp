@@ -25,10 +25,9 @@ std::vector<Vec2> outsideForces(const Sheet& sheet, JointId joint) {
         const Vec2 load = sheet.loads[joint.at()];
         lines.push_back((1 / length(load)) * load);
     }
-    for (const int index : sheet.restraintsOf[joint.at()]) {
-        const auto i = static_cast<std::size_t>(index);
-        if (sheet.reactions[i].value_or(1) != 0) {
-            lines.push_back(sheet.structure.restraints[i].along);
+    for (const RestraintId restraint : sheet.restraintsOf[joint.at()]) {
+        if (sheet.reactions[restraint.at()].value_or(1) != 0) {
+            lines.push_back(sheet.structure.restraints[restraint.at()].along);
         }
     }
     return lines;

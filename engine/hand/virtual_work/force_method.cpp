@@ -7,6 +7,12 @@
 #include <optional>
 
 namespace gusset {
+
+bool isReleased(const std::vector<Release>& releases, const MemberOrRestraint& it) {
+    return std::any_of(releases.begin(), releases.end(),
+                       [&it](const Release& release) { return release.of == it; });
+}
+
 namespace {
 
 // The number of releases worked out to see which leaves the simplest truss.
@@ -19,23 +25,18 @@ FoundForces forcesOfWhole(const ReleasedFrom& given, const Trial& trial, const W
     const FoundForces found = forcesOf(working);
     FoundForces whole;
     std::size_t next = 0;
-    const auto is = [](const Release& release, std::size_t i, bool member) {
-        return member ? release.member == MemberId{static_cast<int>(i)}
-                      : !release.member.valid() && release.restraint == static_cast<int>(i);
-    };
-    const auto spread = [&](const std::vector<double>& from, std::vector<double>& to, bool member) {
+    const auto spread = [&](const std::vector<double>& from, std::vector<double>& to, auto idAt) {
         for (std::size_t i = 0; i < to.size(); ++i) {
-            const bool released =
-                std::any_of(trial.releases.begin(), trial.releases.end(),
-                            [&](const Release& release) { return is(release, i, member); });
-            to[i] = released ? (own && is(*own, i, member) ? 1 : 0) : from[next++];
+            const MemberOrRestraint it = idAt(static_cast<int>(i));
+            const bool released = isReleased(trial.releases, it);
+            to[i] = released ? (own && own->of == it ? 1 : 0) : from[next++];
         }
         next = 0;
     };
     whole.members.resize(given.structure.bars.size());
     whole.restraints.resize(given.structure.restraints.size());
-    spread(found.members, whole.members, true);
-    spread(found.restraints, whole.restraints, false);
+    spread(found.members, whole.members, [](int i) { return MemberId{i}; });
+    spread(found.restraints, whole.restraints, [](int i) { return RestraintId{i}; });
     return whole;
 }
 
@@ -68,7 +69,7 @@ void addRows(const ReleasedFrom& given, const Trial& trial, ForceMethod& method)
     for (std::size_t i = 0; i < given.structure.restraints.size(); ++i) {
         const double metre = toMetre(given.truss.units.displacement);
         ForceMethodReaction row;
-        row.restraint = static_cast<int>(i);
+        row.restraint = RestraintId{static_cast<int>(i)};
         row.settle = given.structure.restraints[i].settle / metre;
         method.reactions.push_back(row);
     }
@@ -88,12 +89,6 @@ void addRows(const ReleasedFrom& given, const Trial& trial, ForceMethod& method)
     }
 }
 
-bool isReleased(const ForceMethod& method, int restraint) {
-    return std::any_of(method.releases.begin(), method.releases.end(), [&](const Release& release) {
-        return !release.member.valid() && release.restraint == restraint;
-    });
-}
-
 void addDisplacements(ForceMethod& method) {
     for (std::size_t i = 0; i < method.releases.size(); ++i) {
         using Row = ForceMethodRow;
@@ -105,7 +100,7 @@ void addDisplacements(ForceMethod& method) {
         given.misfit =
             totalOf(method.rows, [&](const Row& row) { return row.unit[i] * row.misfit; });
         given.settlement = totalOf(method.reactions, [&](const ForceMethodReaction& row) {
-            return isReleased(method, row.restraint) ? 0 : -row.unit[i] * row.settle;
+            return isReleased(method.releases, row.restraint) ? 0 : -row.unit[i] * row.settle;
         });
         const std::array<double, 4> parts{given.elastic, given.thermal, given.misfit,
                                           given.settlement};
@@ -116,10 +111,8 @@ void addDisplacements(ForceMethod& method) {
                 return row.unit[i] * row.unit[k] * row.weight;
             });
         }
-        const Release& release = method.releases[i];
-        if (!release.member.valid()) {
-            method.allowed[i] =
-                method.reactions[static_cast<std::size_t>(release.restraint)].settle;
+        if (const auto* restraint = std::get_if<RestraintId>(&method.releases[i].of)) {
+            method.allowed[i] = method.reactions[restraint->at()].settle;
         }
     }
 }
@@ -213,9 +206,9 @@ bool writeMethod(const ReleasedFrom& given, Trial trial, ForceMethod& method) {
 JointId jointHeldTwice(const ReleasedFrom& given, const ForceMethod& method) {
     JointId joint;
     for (std::size_t i = 0; i < method.releases.size(); ++i) {
-        const int restraint = method.releases[i].restraint;
-        if (restraint >= 0 && (!joint.valid() || method.unit[i][i] == 0)) {
-            joint = given.structure.restraints[static_cast<std::size_t>(restraint)].joint;
+        const auto* restraint = std::get_if<RestraintId>(&method.releases[i].of);
+        if (restraint && (!joint.valid() || method.unit[i][i] == 0)) {
+            joint = given.structure.restraints[restraint->at()].joint;
         }
     }
     return joint;

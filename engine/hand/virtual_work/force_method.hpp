@@ -24,11 +24,12 @@ enum class ReleaseReason {
     SparesMember, // the truss is stable without this member
 };
 struct Release {
-    MemberId member{};  // cut, if valid: the redundant is its force, tension positive
-    int restraint = -1; // else this reaction is released and is the redundant
+    MemberOrRestraint of; // a cut member, its force the redundant; or a released reaction
     ReleaseReason reason = ReleaseReason::SparesMember;
     MemberId other{}; // Crossing: the member that stays
 };
+
+[[nodiscard]] bool isReleased(const std::vector<Release>&, const MemberOrRestraint&);
 
 inline constexpr int kMostRedundants = 2; // the most that anyone works by hand
 template <class Value>
@@ -47,7 +48,7 @@ struct ForceMethodRow { // a member
     double force = 0;   // N, force units
 };
 struct ForceMethodReaction {
-    int restraint = -1;
+    RestraintId restraint{};
     double given = 0; // force units, like the rest
     ByRedundant<double> unit{};
     double settle = 0; // along the reaction, displacement units

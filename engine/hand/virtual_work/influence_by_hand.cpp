@@ -40,7 +40,7 @@ InfluenceEnd findReaction(const Structure& structure, const Effect& effect, Symb
         if (effect.horizontal ? level : std::fabs(d.x) <= kParallel) {
             ++along;
             symbol = {.kind = SymbolKind::Reaction,
-                      .restraint = static_cast<int>(i),
+                      .restraint = {static_cast<int>(i)},
                       .joint = effect.joint};
         }
     }

@@ -87,16 +87,16 @@ struct Candidate {
 Candidate memberCandidate(const Truss& truss, MemberId member) {
     const MemberId other = crossingOf(truss, member);
     if (other.valid()) {
-        return {member.at(), {member, -1, ReleaseReason::Crossing, other}, 1};
+        return {member.at(), {member, ReleaseReason::Crossing, other}, 1};
     }
-    return {member.at(), {member, -1, ReleaseReason::SparesMember, {}}, 3};
+    return {member.at(), {member, ReleaseReason::SparesMember, {}}, 3};
 }
 
-Candidate restraintCandidate(const Truss& truss, const Structure& structure, int restraint) {
-    const Restraint& held = structure.restraints[static_cast<std::size_t>(restraint)];
-    Candidate candidate{truss.members.size() + static_cast<std::size_t>(restraint),
-                        {{}, restraint, ReleaseReason::SparesRoller, {}},
-                        0};
+Candidate restraintCandidate(const Truss& truss, const Structure& structure,
+                             RestraintId restraint) {
+    const Restraint& held = structure.restraints[restraint.at()];
+    Candidate candidate{
+        truss.members.size() + restraint.at(), {restraint, ReleaseReason::SparesRoller, {}}, 0};
     if (truss.supports[held.support.at()].kind == SupportKind::Roller) {
         candidate.strangeness = standsBetween(truss, structure, held.joint) ? 0 : 1;
         return candidate;
@@ -120,7 +120,7 @@ std::vector<Candidate> candidatesOf(const Truss& truss, const Structure& structu
             candidates.push_back(
                 column < members
                     ? memberCandidate(truss, {static_cast<int>(column)})
-                    : restraintCandidate(truss, structure, static_cast<int>(column - members)));
+                    : restraintCandidate(truss, structure, {static_cast<int>(column - members)}));
         }
     }
     std::stable_sort(
@@ -241,23 +241,18 @@ std::vector<std::vector<Release>> releasesOf(const Truss& truss, const Structure
 
 namespace {
 
-bool letsGo(const std::vector<Release>& releases, int restraint) {
-    return std::any_of(releases.begin(), releases.end(),
-                       [&](const Release& release) { return release.restraint == restraint; });
-}
-
 // Adds what is left of a support when some of its restraints, numbered from `first`, are released.
-void addSupport(const Support& support, int first, const std::vector<Release>& releases,
+void addSupport(const Support& support, RestraintId first, const std::vector<Release>& releases,
                 std::vector<Support>& left) {
     Support one = support;
     if (support.kind == SupportKind::Roller) {
-        if (!letsGo(releases, first)) {
+        if (!isReleased(releases, first)) {
             left.push_back(one);
         }
         return;
     }
-    const bool level = !letsGo(releases, first);
-    const bool upright = !letsGo(releases, first + 1);
+    const bool level = !isReleased(releases, first);
+    const bool upright = !isReleased(releases, RestraintId{first.index + 1});
     if (level != upright) {
         one.kind = SupportKind::Roller;
         one.reaction = upright ? 90 : 0;
@@ -278,16 +273,13 @@ Truss releasedTruss(const Truss& truss, const Structure& structure,
     for (std::size_t i = 0; i < structure.restraints.size(); ++i) {
         const SupportId support = structure.restraints[i].support;
         if (support != last) {
-            addSupport(supports[support.at()], static_cast<int>(i), releases, released.supports);
+            addSupport(supports[support.at()], {static_cast<int>(i)}, releases, released.supports);
         }
         last = support;
     }
     std::vector<Member> members;
     for (std::size_t i = 0; i < truss.members.size(); ++i) {
-        const bool cut = std::any_of(releases.begin(), releases.end(), [&](const Release& release) {
-            return release.member == MemberId{static_cast<int>(i)};
-        });
-        if (!cut) {
+        if (!isReleased(releases, MemberId{static_cast<int>(i)})) {
             members.push_back(released.members[i]);
         }
     }

@@ -12,14 +12,14 @@ namespace {
 // direction.
 std::vector<Vec2> unitForces(const ReleasedFrom& given, const Release& release) {
     std::vector<Vec2> forces(given.truss.joints.size());
-    if (release.member.valid()) {
-        const Member& member = given.truss.members[release.member.at()];
-        const Vec2 along = given.structure.bars[release.member.at()].along;
+    if (const auto* cut = std::get_if<MemberId>(&release.of)) {
+        const Member& member = given.truss.members[cut->at()];
+        const Vec2 along = given.structure.bars[cut->at()].along;
         forces[member.a.at()] = along;
         forces[member.b.at()] = -along;
     } else {
-        const auto restraint = static_cast<std::size_t>(release.restraint);
-        const Restraint& held = given.structure.restraints[restraint];
+        const std::size_t let = std::get<RestraintId>(release.of).at();
+        const Restraint& held = given.structure.restraints[let];
         forces[held.joint.at()] = held.along;
     }
     return forces;

@@ -53,7 +53,7 @@ void addRows(const Truss& truss, const Structure& structure, const FoundForces& 
         table.rows.push_back(row);
     }
     for (std::size_t i = 0; i < structure.restraints.size(); ++i) {
-        SettlementRow row{static_cast<int>(i), unit.restraints[i], 0, 0};
+        SettlementRow row{{static_cast<int>(i)}, unit.restraints[i], 0, 0};
         row.settle = structure.restraints[i].settle / toMetre(truss.units.displacement);
         if (row.settle != 0) {
             row.contribution = -row.unit * row.settle;

@@ -27,7 +27,7 @@ struct UnitLoadRow {
 };
 
 struct SettlementRow {
-    int restraint = -1;
+    RestraintId restraint{};
     double unit = 0;         // r, the reaction under the unit load
     double settle = 0;       // δ along it, displacement units
     double contribution = 0; // −r·δ

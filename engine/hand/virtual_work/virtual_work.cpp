@@ -59,7 +59,7 @@ Truss withoutStrains(Truss truss) {
 }
 
 Truss strainedAs(const Truss& truss, const LoadChoice& choice) {
-    return choice.caseId.empty() ? truss : withoutStrains(truss);
+    return isOneCase(choice) ? withoutStrains(truss) : truss;
 }
 
 } // namespace gusset

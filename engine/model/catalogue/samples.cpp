@@ -1,6 +1,7 @@
 #include "model/catalogue/samples.hpp"
 
 #include "model/truss/limits.hpp"
+#include "phrases/catalogue.hpp"
 #include "phrases/refusals.hpp"
 
 #include <algorithm>
@@ -16,17 +17,18 @@ constexpr int kMostPanels = 24;
 using enum SampleForm;
 using enum LoadedChord;
 constexpr std::array<SampleChoice, 11> kChoices{{
-    {KingPost, "King post", 2, 2, true, Upper},
-    {QueenPost, "Queen post", 3, 3, false, Lower},
-    {Pratt, "Pratt", 3, kMostPanels, false, Lower},
-    {Howe, "Howe", 3, kMostPanels, false, Lower},
-    {Warren, "Warren", 2, kMostPanels, false, Lower},
-    {WarrenWithPosts, "Warren with posts", 4, kMostPanels, true, Lower},
-    {Fink, "Fink", 3, 3, false, Upper},
-    {KBraced, "K", 4, kMostPanels, true, Lower},
-    {Scissors, "Scissors", 2, 2, true, Upper},
-    {Bowstring, "Bowstring", 3, kMostPanels, false, Lower},
-    {Cantilever, "Cantilever", 1, kMostPanels, false, Upper},
+    {KingPost, phrase::kFormKingPost, phrase::kTitleKingPost, 2, 2, true, Upper},
+    {QueenPost, phrase::kFormQueenPost, phrase::kTitleQueenPost, 3, 3, false, Lower},
+    {Pratt, phrase::kFormPratt, phrase::kTitlePratt, 3, kMostPanels, false, Lower},
+    {Howe, phrase::kFormHowe, phrase::kTitleHowe, 3, kMostPanels, false, Lower},
+    {Warren, phrase::kFormWarren, phrase::kTitleWarren, 2, kMostPanels, false, Lower},
+    {WarrenWithPosts, phrase::kFormWarrenWithPosts, phrase::kTitleWarrenWithPosts, 4, kMostPanels,
+     true, Lower},
+    {Fink, phrase::kFormFink, phrase::kTitleFink, 3, 3, false, Upper},
+    {KBraced, phrase::kFormKBraced, phrase::kTitleKBraced, 4, kMostPanels, true, Lower},
+    {Scissors, phrase::kFormScissors, phrase::kTitleScissors, 2, 2, true, Upper},
+    {Bowstring, phrase::kFormBowstring, phrase::kTitleBowstring, 3, kMostPanels, false, Lower},
+    {Cantilever, phrase::kFormCantilever, phrase::kTitleCantilever, 1, kMostPanels, false, Upper},
 }};
 
 // The truss under construction: rows of joints by their place along the span.
@@ -284,7 +286,7 @@ std::span<const SampleChoice> sampleChoices() { return kChoices; }
 
 const SampleChoice& choiceOf(SampleForm form) { return kChoices[static_cast<std::size_t>(form)]; }
 
-Outcome<Truss> makeSample(const SampleSpec& spec) {
+Outcome<Truss> makeSample(const PhraseBook& book, const SampleSpec& spec) {
     if (!isSize(spec.span) || !isSize(spec.rise)) {
         return Issue{IssueCode::OutOfRange, isSize(spec.span) ? "rise" : "span",
                      phrase::kFormNeedsSizes};
@@ -296,8 +298,7 @@ Outcome<Truss> makeSample(const SampleSpec& spec) {
     draw(draft);
     supportAndLoad(draft);
     draft.truss.units = spec.units;
-    draft.truss.title = choiceOf(spec.form).name;
-    draft.truss.title += " truss";
+    draft.truss.title = sentenceIn(book, choiceOf(spec.form).title.english);
     return std::move(draft.truss);
 }
 

@@ -3,6 +3,7 @@
 // statically determinate on a pin and a roller.
 
 #include "core/outcome.hpp"
+#include "core/phrase.hpp"
 #include "model/truss/truss.hpp"
 
 #include <span>
@@ -36,7 +37,8 @@ struct SampleSpec {
 
 struct SampleChoice {
     SampleForm form;
-    const char* name;
+    Phrase<> name;
+    Phrase<> title;   // of the truss that is put on the board
     int fewestPanels; // equal to mostPanels: no choice
     int mostPanels;
     bool evenPanels;
@@ -46,7 +48,7 @@ struct SampleChoice {
 [[nodiscard]] const SampleChoice& choiceOf(SampleForm);
 
 // The panel count is adjusted to the form's range. Fails on sizes that are not positive or not
-// finite.
-[[nodiscard]] Outcome<Truss> makeSample(const SampleSpec&);
+// finite. The title is in the language of the book.
+[[nodiscard]] Outcome<Truss> makeSample(const PhraseBook&, const SampleSpec&);
 
 } // namespace gusset

@@ -1,9 +1,11 @@
 #include "model/catalogue/usual_materials.hpp"
 
+#include "phrases/catalogue.hpp"
+
 namespace gusset {
 
-Material usualSteel(const Units& units) {
-    return {.id = "steel",
+Material usualSteel(const PhraseBook& book, const Units& units) {
+    return {.id = sentenceIn(book, phrase::kMaterialSteel.english),
             .E = converted(210, StressUnit::GPa, units.stress),
             .strength = converted(235, StressUnit::MPa, units.stress),
             .density = 7850,
@@ -11,8 +13,8 @@ Material usualSteel(const Units& units) {
             .unknown = {}};
 }
 
-Material usualTimber(const Units& units) {
-    return {.id = "timber",
+Material usualTimber(const PhraseBook& book, const Units& units) {
+    return {.id = sentenceIn(book, phrase::kMaterialTimber.english),
             .E = converted(11, StressUnit::GPa, units.stress),
             .strength = std::nullopt,
             .density = 420,

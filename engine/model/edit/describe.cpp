@@ -1,143 +1,176 @@
 // The text that undo shows for an edit.
 
 #include "model/edit/edit.hpp"
+#include "phrases/edits.hpp"
 
 namespace gusset {
 
 namespace {
 
+using OfJoint = decltype("{joint}"_phrase);
+using OfMember = decltype("{member}"_phrase);
+using OfNamed = decltype("{id}"_phrase);
+using OfSeveral = decltype("{n}"_phrase);
+
 std::string labelOf(const Truss& truss, JointId joint) {
     return joint.valid() && joint.at() < truss.joints.size() ? truss.joints[joint.at()].label : "";
 }
 
-std::string ofJoint(const char* what, const Truss& truss, JointId joint) {
-    return std::string(what) + " " + labelOf(truss, joint);
+Statement ofJoint(OfJoint phrase, const Truss& truss, JointId joint) {
+    return statement(phrase, {{"joint", labelOf(truss, joint)}});
 }
 
-std::string name(const Truss&, const AddJoint&) { return "Add joint"; }
-std::string name(const Truss& truss, const MoveJoint& edit) {
-    return ofJoint("Move joint", truss, edit.joint);
+// `unknown` for a member that the truss does not have.
+Statement ofMember(OfMember phrase, Phrase<> unknown, const Truss& truss, MemberId member) {
+    const bool known = member.valid() && member.at() < truss.members.size();
+    return known ? statement(phrase, {{"member", memberName(truss, member)}}) : unknown;
 }
-std::string name(const Truss& truss, const MoveJoints& edit) {
-    if (!edit.label.empty()) {
-        return edit.label;
+
+Statement ofSeveral(OfSeveral phrase, std::size_t count) {
+    return statement(phrase, {{"n", count}});
+}
+
+Statement ofNamed(OfNamed phrase, const std::string& id) { return statement(phrase, {{"id", id}}); }
+
+Statement name(const Truss&, const AddJoint&) { return phrase::kEditAddJoint; }
+Statement name(const Truss& truss, const MoveJoint& edit) {
+    return ofJoint(phrase::kEditMoveJoint, truss, edit.joint);
+}
+Statement name(const Truss& truss, const MoveJoints& edit) {
+    if (!edit.name.empty()) {
+        return edit.name;
     }
-    return edit.joints.size() == 1 ? ofJoint("Move joint", truss, edit.joints.front())
-                                   : "Move " + std::to_string(edit.joints.size()) + " joints";
+    return edit.joints.size() == 1 ? ofJoint(phrase::kEditMoveJoint, truss, edit.joints.front())
+                                   : ofSeveral(phrase::kEditMoveJoints, edit.joints.size());
 }
-std::string name(const Truss& truss, const MergeJoints& edit) {
-    return ofJoint("Merge joint", truss, edit.gone) + " into " + labelOf(truss, edit.into);
+Statement name(const Truss& truss, const MergeJoints& edit) {
+    return statement(phrase::kEditMergeJoint,
+                     {{"joint", labelOf(truss, edit.gone)}, {"other", labelOf(truss, edit.into)}});
 }
-std::string name(const Truss& truss, const SplitMember& edit) {
-    const bool known = edit.member.valid() && edit.member.at() < truss.members.size();
-    return "Joint on member" + (known ? " " + memberName(truss, edit.member) : "");
+Statement name(const Truss& truss, const SplitMember& edit) {
+    return ofMember(phrase::kEditJointOnMember, phrase::kEditJointOnAMember, truss, edit.member);
 }
-std::string name(const Truss&, const CopyThings& edit) {
-    if (!edit.label.empty()) {
-        return edit.label;
+Statement name(const Truss&, const CopyThings& edit) {
+    if (!edit.name.empty()) {
+        return edit.name;
     }
-    return edit.placements.size() == 1
-               ? "Copy"
-               : "Copy " + std::to_string(edit.placements.size()) + " times";
+    return edit.placements.size() == 1 ? Statement(phrase::kEditCopy)
+                                       : ofSeveral(phrase::kEditCopyTimes, edit.placements.size());
 }
-std::string name(const Truss& truss, const RenameJoint& edit) {
-    return ofJoint("Rename joint", truss, edit.joint);
+Statement name(const Truss& truss, const RenameJoint& edit) {
+    return ofJoint(phrase::kEditRenameJoint, truss, edit.joint);
 }
-std::string name(const Truss& truss, const DrawMember& edit) {
+Statement name(const Truss& truss, const DrawMember& edit) {
     const std::string from = labelOf(truss, edit.from.joint);
     const std::string to = labelOf(truss, edit.to.joint);
     if (from.empty() || to.empty()) {
-        return "Draw member";
+        return phrase::kEditDrawAMember;
     }
-    return "Draw member " + from + (from.size() == 1 && to.size() == 1 ? "" : "–") + to;
+    return statement(phrase::kEditDrawMember, {{"member", memberName(from, to)}});
 }
-std::string name(const Truss& truss, const SetSupport& edit) {
-    return ofJoint(edit.kind == SupportKind::Pin ? "Pin at" : "Roller at", truss, edit.joint);
+Statement name(const Truss& truss, const SetSupport& edit) {
+    const bool pin = edit.kind == SupportKind::Pin;
+    return ofJoint(pin ? phrase::kEditPin : phrase::kEditRoller, truss, edit.joint);
 }
-std::string name(const Truss& truss, const SetMember& edit) {
-    const bool known = edit.member.valid() && edit.member.at() < truss.members.size();
-    return "Change member" + (known ? " " + memberName(truss, edit.member) : "");
+Statement name(const Truss& truss, const SetMember& edit) {
+    return ofMember(phrase::kEditChangeMember, phrase::kEditChangeAMember, truss, edit.member);
 }
-std::string name(const Truss& truss, const ChangeSupport& edit) {
-    return ofJoint("Change support at", truss, edit.to.joint);
+Statement name(const Truss& truss, const ChangeSupport& edit) {
+    return ofJoint(phrase::kEditChangeSupport, truss, edit.to.joint);
 }
-std::string name(const Truss& truss, const RemoveSupports& edit) {
-    return ofJoint("Remove support at", truss, edit.joint);
+Statement name(const Truss& truss, const RemoveSupports& edit) {
+    return ofJoint(phrase::kEditRemoveSupports, truss, edit.joint);
 }
 
-std::string nameOfLoad(const char* what, const Truss& truss, const Load& load) {
+// `elsewhere` for a load that is at no joint.
+Statement ofLoad(OfJoint phrase, Phrase<> elsewhere, const Truss& truss, const Load& load) {
     const JointId joint = jointOf(load);
-    return joint.valid() ? ofJoint((std::string(what) + " at").c_str(), truss, joint) : what;
+    return joint.valid() ? ofJoint(phrase, truss, joint) : elsewhere;
 }
-std::string name(const Truss& truss, const AddLoad& edit) {
-    return nameOfLoad("Add load", truss, edit.load);
+Statement name(const Truss& truss, const AddLoad& edit) {
+    return ofLoad(phrase::kEditAddLoadAt, phrase::kEditAddLoad, truss, edit.load);
 }
-std::string name(const Truss& truss, const SetLoad& edit) {
-    return nameOfLoad("Change load", truss, edit.to);
+Statement name(const Truss& truss, const SetLoad& edit) {
+    return ofLoad(phrase::kEditChangeLoadAt, phrase::kEditChangeLoad, truss, edit.to);
 }
 
-std::string name(const Truss& truss, const Remove& edit) {
+Statement name(const Truss& truss, const Remove& edit) {
     const Things& things = edit.things;
     const std::size_t count =
         things.joints.size() + things.members.size() + things.supports.size() + things.loads.size();
     if (count != 1) {
-        return "Remove " + std::to_string(count) + " things";
+        return ofSeveral(phrase::kEditRemoveThings, count);
     }
     if (!things.joints.empty()) {
-        return ofJoint("Remove joint", truss, things.joints.front());
+        return ofJoint(phrase::kEditRemoveJoint, truss, things.joints.front());
     }
     if (!things.members.empty() && things.members.front().at() < truss.members.size()) {
-        return "Remove member " + memberName(truss, things.members.front());
+        return statement(phrase::kEditRemoveMember,
+                         {{"member", memberName(truss, things.members.front())}});
     }
-    return things.supports.empty() ? "Remove load" : "Remove support";
+    return things.supports.empty() ? phrase::kEditRemoveLoad : phrase::kEditRemoveSupport;
 }
 
-std::string name(const Truss& truss, const SetMaterial& edit) {
+Statement name(const Truss& truss, const SetMaterial& edit) {
     const bool adds = edit.index >= static_cast<int>(truss.materials.size());
-    return (adds ? "Add material " : "Change material ") + edit.to.id;
+    return ofNamed(adds ? phrase::kEditAddMaterial : phrase::kEditChangeMaterial, edit.to.id);
 }
-std::string name(const Truss&, const RemoveMaterial&) { return "Remove material"; }
-std::string name(const Truss& truss, const SetSection& edit) {
+Statement name(const Truss&, const RemoveMaterial&) { return phrase::kEditRemoveMaterial; }
+Statement name(const Truss& truss, const SetSection& edit) {
     const bool adds = edit.index >= static_cast<int>(truss.sections.size());
-    return (adds ? "Add section " : "Change section ") + edit.to.id;
+    return ofNamed(adds ? phrase::kEditAddSection : phrase::kEditChangeSection, edit.to.id);
 }
-std::string name(const Truss&, const RemoveSection&) { return "Remove section"; }
-std::string name(const Truss&, const UseSection& edit) { return "Use section " + edit.section; }
-std::string name(const Truss& truss, const WarmMembers& edit) {
+Statement name(const Truss&, const RemoveSection&) { return phrase::kEditRemoveSection; }
+Statement name(const Truss&, const UseSection& edit) {
+    return ofNamed(phrase::kEditUseSection, edit.section);
+}
+Statement name(const Truss& truss, const WarmMembers& edit) {
     const std::size_t count = edit.members.size();
-    const bool one = count == 1 && edit.members.front().at() < truss.members.size();
-    return "Warm " + (one ? "member " + memberName(truss, edit.members.front())
-                          : std::to_string(count) + " members");
+    return count == 1 && edit.members.front().at() < truss.members.size()
+               ? statement(phrase::kEditWarmMember,
+                           {{"member", memberName(truss, edit.members.front())}})
+               : ofSeveral(phrase::kEditWarmMembers, count);
 }
-std::string name(const Truss&, const SetTitle&) { return "Change title"; }
-std::string name(const Truss&, const SetUnits&) { return "Change units"; }
-std::string name(const Truss&, const SetClassSettings&) { return "Change class settings"; }
-std::string name(const Truss&, const SetChecks&) { return "Change how members are checked"; }
+Statement name(const Truss&, const SetTitle&) { return phrase::kEditTitle; }
+Statement name(const Truss&, const SetUnits&) { return phrase::kEditUnits; }
+Statement name(const Truss&, const SetClassSettings&) { return phrase::kEditClassSettings; }
+Statement name(const Truss&, const SetChecks&) { return phrase::kEditChecks; }
+
+struct NamesOfList {
+    OfNamed adds;
+    OfNamed changes;
+    OfNamed removes;
+    Phrase<> otherwise;
+};
 
 // Named by the first entry that differs: lists of this kind are edited one entry at a time.
 template <class Named>
-std::string nameOfList(const std::string& what, const std::vector<Named>& before,
-                       const std::vector<Named>& after) {
+Statement nameOfList(const NamesOfList& names, const std::vector<Named>& before,
+                     const std::vector<Named>& after) {
     std::size_t i = 0;
     while (i < before.size() && i < after.size() && before[i] == after[i]) {
         ++i;
     }
     if (i < after.size() && before.size() <= after.size()) {
-        return (before.size() < after.size() ? "Add " : "Change ") + what + " " + after[i].id;
+        return ofNamed(before.size() < after.size() ? names.adds : names.changes, after[i].id);
     }
-    return i < before.size() ? "Remove " + what + " " + before[i].id : "Change " + what;
+    return i < before.size() ? ofNamed(names.removes, before[i].id) : names.otherwise;
 }
-std::string name(const Truss& truss, const SetCombinations& edit) {
-    return nameOfList("combination", truss.combinations, edit.to);
+Statement name(const Truss& truss, const SetCombinations& edit) {
+    return nameOfList({phrase::kEditAddCombination, phrase::kEditChangeCombination,
+                       phrase::kEditRemoveCombination, phrase::kEditCombinations},
+                      truss.combinations, edit.to);
 }
-std::string name(const Truss& truss, const SetMovingLoads& edit) {
-    return nameOfList("moving load", truss.moving, edit.to);
+Statement name(const Truss& truss, const SetMovingLoads& edit) {
+    return nameOfList({phrase::kEditAddMovingLoad, phrase::kEditChangeMovingLoad,
+                       phrase::kEditRemoveMovingLoad, phrase::kEditMovingLoads},
+                      truss.moving, edit.to);
 }
-std::string name(const Truss&, const ReplaceTruss& edit) { return edit.label; }
+Statement name(const Truss&, const ReplaceTruss& edit) { return edit.name; }
 
 } // namespace
 
-std::string describe(const Truss& before, const Edit& edit) {
+Statement describe(const Truss& before, const Edit& edit) {
     return std::visit([&](const auto& it) { return name(before, it); }, edit.kind());
 }
 

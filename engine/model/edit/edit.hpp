@@ -4,6 +4,7 @@
 
 #include "core/one_of.hpp"
 #include "core/outcome.hpp"
+#include "core/statement.hpp"
 #include "model/truss/truss.hpp"
 
 #include <memory>
@@ -32,7 +33,7 @@ struct MoveJoint {
 struct MoveJoints { // each to its own place
     std::vector<JointId> joints;
     std::vector<Vec2> to; // the same number
-    std::string label{};  // for undo: "Turn 5 joints"; empty: the text for moving
+    Statement name{};     // for undo: "Turn 5 joints"; empty: the name for moving
 };
 struct MergeJoints { // `gone` passes its members, supports and loads to `into`
     JointId gone;
@@ -98,7 +99,7 @@ struct Placement {
 struct CopyThings { // joints, with the listed members and loads; copies on a joint merge with it
     Things things;
     std::vector<Placement> placements; // one per copy
-    std::string label{};               // for undo: "Mirror 5 joints"; empty: the text for copying
+    Statement name{};                  // for undo: "Mirror 5 joints"; empty: the name for copying
 };
 struct SetMaterial { // an index past the end adds one; sections follow a change of its id
     int index = 0;
@@ -143,7 +144,7 @@ struct SetMovingLoads { // the complete new list
 };
 struct ReplaceTruss { // a link, a file, an example, a new board
     Truss truss;
-    std::string label; // for undo: "Open example"
+    Statement name; // for undo: "Open example"
 };
 
 using EditKind =
@@ -172,7 +173,7 @@ private:
 
 [[nodiscard]] Outcome<Truss> apply(const Truss&, const Edit&);
 
-// The text for undo, as "Move joint C": names are those before the edit.
-[[nodiscard]] std::string describe(const Truss& before, const Edit&);
+// The name for undo, as "Move joint C": the joints are called as before the edit.
+[[nodiscard]] Statement describe(const Truss& before, const Edit&);
 
 } // namespace gusset

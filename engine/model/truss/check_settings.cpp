@@ -9,15 +9,9 @@ namespace {
 
 // What messages call the numbers, in the order of kCheckNumbers.
 constexpr std::array kNamesOfNumbers{
-    phrase::kFactorBucklingLength,
-    phrase::kFactorStrength,
-    phrase::kFactorEuler,
-    phrase::kFactorM0,
-    phrase::kFactorM1,
-    phrase::kFactorResistance,
-    phrase::kFactorSafety,
-    phrase::kLimitInTension,
-    phrase::kLimitInCompression,
+    phrase::kFactorBucklingLength, phrase::kFactorStrength,  phrase::kFactorEuler,
+    phrase::kPartialFactorM0,      phrase::kPartialFactorM1, phrase::kFactorResistance,
+    phrase::kFactorSafety,         phrase::kLimitInTension,  phrase::kLimitInCompression,
 };
 static_assert(kNamesOfNumbers.size() == kCheckNumbers.size());
 

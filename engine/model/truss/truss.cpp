@@ -38,8 +38,10 @@ MemberId findMember(const Truss& truss, JointId a, JointId b) {
 
 std::string memberName(const Truss& truss, MemberId id) {
     const Member& member = truss.members[id.at()];
-    const std::string& a = truss.joints[member.a.at()].label;
-    const std::string& b = truss.joints[member.b.at()].label;
+    return memberName(truss.joints[member.a.at()].label, truss.joints[member.b.at()].label);
+}
+
+std::string memberName(const std::string& a, const std::string& b) {
     return a.size() == 1 && b.size() == 1 ? a + b : a + "–" + b;
 }
 

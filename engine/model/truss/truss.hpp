@@ -185,8 +185,9 @@ struct Truss {
 [[nodiscard]] JointId findJoint(const Truss&, const std::string& label);
 // The member between two joints, in either order, or none.
 [[nodiscard]] MemberId findMember(const Truss&, JointId a, JointId b);
-[[nodiscard]] std::string
-memberName(const Truss&, MemberId); // A–B by the labels: "AB", or "A1–B" when a label is longer
+// By the labels of its ends: "AB", or "A1–B" when a label is longer.
+[[nodiscard]] std::string memberName(const Truss&, MemberId);
+[[nodiscard]] std::string memberName(const std::string& a, const std::string& b);
 [[nodiscard]] Vec2 memberVector(const Truss&, MemberId); // from a to b, length units
 // A, B, …, Z, A1, B1, …: the label of the joint with this number (from 0) unless its author chose
 // one.

@@ -31,8 +31,8 @@ struct Known {
     [[nodiscard]] std::optional<double> force(MemberId member) const {
         return before(index.ofMember[member.at()]);
     }
-    [[nodiscard]] std::optional<double> reaction(int restraint) const {
-        return before(index.ofRestraint[static_cast<std::size_t>(restraint)]);
+    [[nodiscard]] std::optional<double> reaction(RestraintId restraint) const {
+        return before(index.ofRestraint[restraint.at()]);
     }
     // The sense in which an unknown force is drawn: −1 for compression.
     [[nodiscard]] int drawn(MemberId member) const {
@@ -76,7 +76,7 @@ void addMember(const Notation& notation, const Known& known, JointId at, MemberI
         return;
     }
     const Vec2 along = notation.working.structure.bars[member.at()].along;
-    BodyForce force{.at = at, .member = member};
+    BodyForce force{.at = at, .of = member};
     force.out = notation.truss.members[member.at()].a == at ? along : -along;
     const Symbol symbol{.kind = SymbolKind::MemberForce, .member = member};
     force.label = symbolRuns(notation, symbol);
@@ -92,16 +92,15 @@ void addMember(const Notation& notation, const Known& known, JointId at, MemberI
     body.forces.push_back(std::move(force));
 }
 
-void addReaction(const Notation& notation, const Known& known, int index, FreeBody& body) {
-    const auto value = known.reaction(index);
+void addReaction(const Notation& notation, const Known& known, RestraintId id, FreeBody& body) {
+    const auto value = known.reaction(id);
     if (value && *value == 0) {
         return;
     }
-    const Restraint& restraint =
-        notation.working.structure.restraints[static_cast<std::size_t>(index)];
-    BodyForce force{.at = restraint.joint, .along = restraint.along, .restraint = index};
+    const Restraint& restraint = notation.working.structure.restraints[id.at()];
+    BodyForce force{.at = restraint.joint, .along = restraint.along, .of = id};
     force.ink = SketchInk::Reaction;
-    const Symbol symbol{.kind = SymbolKind::Reaction, .restraint = index, .joint = restraint.joint};
+    const Symbol symbol{.kind = SymbolKind::Reaction, .restraint = id, .joint = restraint.joint};
     force.label = value ? valued(notation, symbol, *value) : symbolRuns(notation, symbol);
     body.forces.push_back(std::move(force));
 }
@@ -122,7 +121,7 @@ void addLoads(const Notation& notation, JointId joint, double nothing, FreeBody&
 // joints.
 struct Reaching {
     std::vector<std::pair<MemberId, JointId>> members{};
-    std::vector<int> restraints{};
+    std::vector<RestraintId> restraints{};
 };
 
 Reaching reachingOut(const Truss& truss, const SheetIndex& index, std::vector<JointId> joints) {
@@ -136,7 +135,7 @@ Reaching reachingOut(const Truss& truss, const SheetIndex& index, std::vector<Jo
                 reaching.members.push_back({id, joint});
             }
         }
-        const std::vector<int>& held = index.restraintsAt[joint.at()];
+        const auto& held = index.restraintsAt[joint.at()];
         reaching.restraints.insert(reaching.restraints.end(), held.begin(), held.end());
     }
     std::sort(reaching.members.begin(), reaching.members.end());
@@ -150,7 +149,7 @@ FreeBody bodyOf(const Notation& notation, const Known& known, std::vector<JointI
     for (const auto& [member, end] : reaching.members) {
         addMember(notation, known, end, member, body);
     }
-    for (const int restraint : reaching.restraints) {
+    for (const RestraintId restraint : reaching.restraints) {
         addReaction(notation, known, restraint, body);
     }
     for (const JointId joint : body.joints) {
@@ -193,12 +192,15 @@ std::vector<std::vector<JointId>> jointsOfBodies(const Notation& notation, const
 
 RichLine forceWords(const PhraseBook& book, const BodyForce& force) {
     const RichLine direction = plainLine(directionWord(book, force.along));
-    const bool isLoad = !force.member.valid() && force.restraint < 0;
-    return say(book, isLoad ? phrase::kBodyLoad : phrase::kBodyForce,
+    return say(book, force.of ? phrase::kBodyForce : phrase::kBodyLoad,
                {{"force", force.label}, {"direction", direction}});
 }
 
 } // namespace
+
+bool isCutMember(const BodyForce& force) {
+    return force.of && std::holds_alternative<MemberId>(*force.of);
+}
 
 std::vector<FreeBody> freeBodiesOf(const Notation& notation, std::size_t step) {
     const auto bodies = jointsOfBodies(notation, notation.working.steps[step]);

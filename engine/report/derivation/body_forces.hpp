@@ -5,19 +5,20 @@
 #include "report/formula/notation.hpp"
 #include "report/sketch/sketch.hpp"
 
+#include <optional>
 #include <vector>
 
 namespace gusset {
 
 struct BodyForce {
-    JointId at;         // a joint of the body
-    Vec2 along{};       // unit vector in the plane of the truss, in the direction of the arrow
-    MemberId member{};  // the cut member, if it is one
-    int restraint = -1; // index in Structure::restraints, if it is a reaction
-    Vec2 out{};         // for a cut member, the unit vector out of the body
+    JointId at;   // a joint of the body
+    Vec2 along{}; // unit vector in the plane of the truss, in the direction of the arrow
+    std::optional<MemberOrRestraint> of{}; // the cut member, or the reaction; none: a load
+    Vec2 out{};                            // for a cut member, the unit vector out of the body
     SketchInk ink = SketchInk::Plain;
     RichLine label{}; // F_AB, "A_y = 36 kN", "24 kN"
 };
+[[nodiscard]] bool isCutMember(const BodyForce&);
 struct FreeBody {
     std::vector<JointId> joints;
     std::vector<BodyForce> forces; // members, reactions, loads; not those known to be zero

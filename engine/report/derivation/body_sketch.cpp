@@ -107,7 +107,7 @@ void drawOuter(Draft& draft, const BodyForce& force) {
 
 void drawForces(Draft& draft) {
     for (const BodyForce& force : draft.body.forces) {
-        if (force.member.valid()) {
+        if (isCutMember(force)) {
             drawArrow(draft, force, onPaper(force.out), kStart, draft.arm);
         } else {
             drawOuter(draft, force);
@@ -186,7 +186,7 @@ Sketch finished(Draft& draft) {
 double armOfJoint(const Notation& notation, const FreeBody& body) {
     std::array<int, 4> inQuarter{};
     for (const BodyForce& force : body.forces) {
-        const Vec2 way = force.member.valid() ? force.out : force.along;
+        const Vec2 way = isCutMember(force) ? force.out : force.along;
         if (std::fabs(way.x) > kParallel && std::fabs(way.y) > kParallel) {
             ++inQuarter[(way.x > 0 ? 1u : 0u) + (way.y > 0 ? 2u : 0u)];
         }

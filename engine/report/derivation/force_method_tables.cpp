@@ -39,11 +39,11 @@ std::string nameOf(const ForceMethodSheet& sheet, const ForceMethodRow& row) {
     return memberName(sheet.notation.truss, row.member);
 }
 
-Symbol reactionSymbol(const ForceMethodSheet& sheet, int restraint) {
+Symbol reactionSymbol(const ForceMethodSheet& sheet, RestraintId restraint) {
     const auto& restraints = sheet.notation.working.structure.restraints;
     return {.kind = SymbolKind::Reaction,
             .restraint = restraint,
-            .joint = restraints[static_cast<std::size_t>(restraint)].joint};
+            .joint = restraints[restraint.at()].joint};
 }
 
 std::string nameOf(const ForceMethodSheet& sheet, const ForceMethodReaction& row) {
@@ -56,12 +56,6 @@ std::string forceCell(const ForceMethodSheet& sheet, double force) {
 
 std::string sumCell(const ForceMethodSheet& sheet, double value) {
     return contribution(value, sheet.notation.numbers);
-}
-
-bool isLetGo(const ForceMethod& method, int restraint) {
-    return std::any_of(method.releases.begin(), method.releases.end(), [&](const Release& release) {
-        return !release.member.valid() && release.restraint == restraint;
-    });
 }
 
 // The columns of sums: each unit state paired with the given state and with every unit state.
@@ -115,10 +109,11 @@ Token displacementToken(std::size_t place, std::size_t cause) {
 }
 
 Symbol redundantSymbol(const ForceMethodSheet& sheet, std::size_t i) {
-    const Release& release = sheet.method.releases[i];
-    return release.member.valid()
-               ? Symbol{.kind = SymbolKind::MemberForce, .member = release.member}
-               : reactionSymbol(sheet, release.restraint);
+    const MemberOrRestraint& released = sheet.method.releases[i].of;
+    if (const auto* restraint = std::get_if<RestraintId>(&released)) {
+        return reactionSymbol(sheet, *restraint);
+    }
+    return {.kind = SymbolKind::MemberForce, .member = std::get<MemberId>(released)};
 }
 
 bool anyThermal(const ForceMethod& method) {
@@ -134,7 +129,7 @@ bool anyMisfit(const ForceMethod& method) {
 bool anySettlement(const ForceMethod& method) {
     return std::any_of(method.reactions.begin(), method.reactions.end(),
                        [&](const ForceMethodReaction& row) {
-                           return row.settle != 0 && !isLetGo(method, row.restraint);
+                           return row.settle != 0 && !isReleased(method.releases, row.restraint);
                        });
 }
 
@@ -269,7 +264,7 @@ TextTable strainsTable(const ForceMethodSheet& sheet) {
 TextTable settlementsTable(const ForceMethodSheet& sheet, std::size_t i) {
     std::vector<SettlementRow> rows;
     for (const ForceMethodReaction& row : sheet.method.reactions) {
-        if (row.settle != 0 && !isLetGo(sheet.method, row.restraint)) {
+        if (row.settle != 0 && !isReleased(sheet.method.releases, row.restraint)) {
             rows.push_back({row.restraint, row.unit[i], row.settle, -row.unit[i] * row.settle});
         }
     }

@@ -19,10 +19,14 @@ namespace {
 
 RichLine name(const Token& token) { return runsOf({token}); }
 
+// Of a released reaction.
+Vec2 wayOf(const ForceMethodSheet& sheet, std::size_t i) {
+    const RestraintId restraint = std::get<RestraintId>(sheet.method.releases[i].of);
+    return sheet.notation.working.structure.restraints[restraint.at()].along;
+}
+
 RichLine directionOf(const ForceMethodSheet& sheet, std::size_t i) {
-    const auto restraint = static_cast<std::size_t>(sheet.method.releases[i].restraint);
-    return plainLine(directionWord(sheet.notation.book,
-                                   sheet.notation.working.structure.restraints[restraint].along));
+    return plainLine(directionWord(sheet.notation.book, wayOf(sheet, i)));
 }
 
 RichLine jointOf(const ForceMethodSheet& sheet, std::size_t i) {
@@ -36,8 +40,8 @@ RichLine memberOf(const ForceMethodSheet& sheet, MemberId member) {
 RichLine releaseLine(const ForceMethodSheet& sheet, std::size_t i) {
     const Release& release = sheet.method.releases[i];
     const RichLine x = name(redundantToken(i));
-    if (release.member.valid()) {
-        const RichLine member = memberOf(sheet, release.member);
+    if (const auto* cut = std::get_if<MemberId>(&release.of)) {
+        const RichLine member = memberOf(sheet, *cut);
         return release.reason == ReleaseReason::Crossing
                    ? say(sheet.notation.book, phrase::kReleaseCrossing,
                          {{"member", member}, {"other", memberOf(sheet, release.other)}, {"x", x}})
@@ -89,9 +93,9 @@ RichLine unitLine(const ForceMethodSheet& sheet, std::size_t i) {
     const Release& release = sheet.method.releases[i];
     const RichLine n = name(unitToken(i));
     const RichLine x = name(redundantToken(i));
-    if (release.member.valid()) {
+    if (const auto* cut = std::get_if<MemberId>(&release.of)) {
         return say(sheet.notation.book, phrase::kUnitCut,
-                   {{"n", n}, {"x", x}, {"member", memberOf(sheet, release.member)}});
+                   {{"n", n}, {"x", x}, {"member", memberOf(sheet, *cut)}});
     }
     return say(
         sheet.notation.book, phrase::kUnitReaction,
@@ -115,9 +119,9 @@ Passage forcesPassage(const ForceMethodSheet& sheet) {
 RichLine placeLine(const ForceMethodSheet& sheet, std::size_t i) {
     const Release& release = sheet.method.releases[i];
     const RichLine number = plainLine(std::to_string(i + 1));
-    if (release.member.valid()) {
+    if (const auto* cut = std::get_if<MemberId>(&release.of)) {
         return say(sheet.notation.book, phrase::kPlaceCut,
-                   {{"i", number}, {"member", memberOf(sheet, release.member)}});
+                   {{"i", number}, {"member", memberOf(sheet, *cut)}});
     }
     return say(sheet.notation.book, phrase::kPlaceReaction,
                {{"i", number}, {"joint", jointOf(sheet, i)}, {"direction", directionOf(sheet, i)}});
@@ -239,9 +243,8 @@ Passage displacementsPassage(const ForceMethodSheet& sheet) {
 
 RichLine conditionLine(const ForceMethodSheet& sheet, std::size_t i) {
     const Release& release = sheet.method.releases[i];
-    if (release.member.valid()) {
-        return say(sheet.notation.book, phrase::kEndsMeet,
-                   {{"member", memberOf(sheet, release.member)}});
+    if (const auto* cut = std::get_if<MemberId>(&release.of)) {
+        return say(sheet.notation.book, phrase::kEndsMeet, {{"member", memberOf(sheet, *cut)}});
     }
     const double allowed = sheet.method.allowed[i];
     if (allowed == 0) {
@@ -250,8 +253,7 @@ RichLine conditionLine(const ForceMethodSheet& sheet, std::size_t i) {
     }
     const std::string unit = symbolOf(sheet.notation.truss.units.displacement);
     const std::string size = formatGiven(std::fabs(allowed), sheet.notation.numbers);
-    const auto restraint = static_cast<std::size_t>(release.restraint);
-    const Vec2 along = sheet.notation.working.structure.restraints[restraint].along;
+    const Vec2 along = wayOf(sheet, i);
     return say(sheet.notation.book, phrase::kGivesWay,
                {{"joint", jointOf(sheet, i)},
                 {"size", unit.empty() ? size : size + kThinSpace + unit},

@@ -173,11 +173,11 @@ PolygonDrawing polygonDrawing(const Writer& writer, const ForcePolygon& polygon,
         const double pixels = kCentimetre / drawing.perCentimetre;
         points.push_back({pixels * space.point.x, -pixels * space.point.y});
     }
-    const std::size_t count = look.drawn < 0 ? polygon.lines.size() : at(look.drawn);
+    const std::size_t count = look.drawn.value_or(polygon.lines.size());
     for (std::size_t i = 0; i < count; ++i) {
         const PolygonLine& line = polygon.lines[i];
         drawing.lines.push_back({points[at(line.from)], points[at(line.to)]});
-        drawLine(drawing.sketch, line, drawing.lines.back(), look.lit == static_cast<int>(i));
+        drawLine(drawing.sketch, line, drawing.lines.back(), look.lit == i);
     }
     nameVertices(drawing.sketch, verticesOf(writer, polygon, drawing, points));
     const std::string scale = scaleWords(writer, drawing.perCentimetre);
@@ -190,8 +190,8 @@ PolygonDrawing polygonDrawing(const Writer& writer, const ForcePolygon& polygon,
     return drawing;
 }
 
-int polygonLineAt(const PolygonDrawing& drawing, Vec2 at, double reach) {
-    int nearest = -1;
+std::optional<std::size_t> polygonLineAt(const PolygonDrawing& drawing, Vec2 at, double reach) {
+    std::optional<std::size_t> nearest;
     for (std::size_t i = 0; i < drawing.lines.size(); ++i) {
         const SketchStroke& line = drawing.lines[i];
         if (length(line.b - line.a) < kNothing) {
@@ -200,7 +200,7 @@ int polygonLineAt(const PolygonDrawing& drawing, Vec2 at, double reach) {
         const double distance = distanceTo(line, at);
         if (distance <= reach) {
             reach = distance;
-            nearest = static_cast<int>(i);
+            nearest = i;
         }
     }
     return nearest;

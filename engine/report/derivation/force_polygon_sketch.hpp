@@ -9,13 +9,14 @@
 #include "report/sketch/sketch_room.hpp"
 
 #include <memory>
+#include <optional>
 #include <vector>
 
 namespace gusset {
 
 struct PolygonLook {
-    int drawn = -1;     // how many of its lines are drawn, in order; −1: all
-    int lit = -1;       // the highlighted line; −1: none
+    std::optional<std::size_t> drawn{}; // how many of its lines are drawn, in order; none: all
+    std::optional<std::size_t> lit{};   // the highlighted line
     double width = 420; // px for the polygon itself, drawn to the largest round scale that fits
     double height = 400;
 };
@@ -27,9 +28,10 @@ struct PolygonDrawing {
 
 // Preconditions: the polygon is not refused, `drawn` ≤ its number of lines, `lit` < it.
 [[nodiscard]] PolygonDrawing polygonDrawing(const Writer&, const ForcePolygon&, const PolygonLook&);
-// The line nearest to a point of the drawing, within `reach` px; −1 when there is none. A line of
-// zero length is never returned.
-[[nodiscard]] int polygonLineAt(const PolygonDrawing&, Vec2 at, double reach);
+// The line nearest to a point of the drawing, within `reach` px. A line of zero length is never
+// returned.
+[[nodiscard]] std::optional<std::size_t> polygonLineAt(const PolygonDrawing&, Vec2 at,
+                                                       double reach);
 
 // The truss with all forces on it, and the letters in its spaces. Precondition: the working is that
 // of the same loads.

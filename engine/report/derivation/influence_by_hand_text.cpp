@@ -21,7 +21,7 @@ struct LineWriter {
 };
 
 Vec2 directionOf(const LineWriter& writer) {
-    const auto restraint = static_cast<std::size_t>(writer.line.symbol.restraint);
+    const auto restraint = writer.line.symbol.restraint.at();
     return writer.notation.working.structure.restraints[restraint].along;
 }
 

@@ -49,19 +49,19 @@ struct ValueWriter {
     Words operator()(const PlaceBeside& place) const { return placeOf(notation, place); }
 };
 
-RichLine supportLine(const Notation& notation, SupportId id, int restraint) {
+RichLine supportLine(const Notation& notation, SupportId id, RestraintId restraint) {
     const Support& support = notation.truss.supports[id.at()];
-    const auto symbol = [&](int i) {
+    const auto symbol = [&](RestraintId i) {
         return symbolRuns(notation,
                           {.kind = SymbolKind::Reaction, .restraint = i, .joint = support.joint});
     };
     const RichLine joint = jointName(notation, support.joint);
     if (support.kind == SupportKind::Pin) {
-        return say(notation.book, phrase::kPinGives,
-                   {{"joint", joint}, {"x", symbol(restraint)}, {"y", symbol(restraint + 1)}});
+        return say(
+            notation.book, phrase::kPinGives,
+            {{"joint", joint}, {"x", symbol(restraint)}, {"y", symbol({restraint.index + 1})}});
     }
-    const Vec2 along =
-        notation.working.structure.restraints[static_cast<std::size_t>(restraint)].along;
+    const Vec2 along = notation.working.structure.restraints[restraint.at()].along;
     return say(notation.book, phrase::kRollerGives,
                {{"joint", joint},
                 {"r", symbol(restraint)},
@@ -172,9 +172,8 @@ std::vector<RichLine> wholeBodyLines(const Notation& notation, const Step& step)
     }
     std::vector<RichLine> lines{say(notation.book, phrase::kTakeOffSupports)};
     SupportId last;
-    for (const int restraint : step.restraints) {
-        const SupportId support =
-            notation.working.structure.restraints[static_cast<std::size_t>(restraint)].support;
+    for (const RestraintId restraint : step.restraints) {
+        const SupportId support = notation.working.structure.restraints[restraint.at()].support;
         if (support != last) {
             lines.push_back(supportLine(notation, support, restraint));
         }

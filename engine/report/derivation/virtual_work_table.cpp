@@ -54,8 +54,7 @@ TextTable settlementTable(const Notation& notation, const std::vector<Settlement
     table.numeric = {false, true, true, true};
     double total = 0;
     for (const SettlementRow& row : rows) {
-        const auto& restraint =
-            notation.working.structure.restraints[static_cast<std::size_t>(row.restraint)];
+        const auto& restraint = notation.working.structure.restraints[row.restraint.at()];
         const Symbol symbol{
             .kind = SymbolKind::Reaction, .restraint = row.restraint, .joint = restraint.joint};
         table.rows.push_back({plainText(symbolRuns(notation, symbol)),

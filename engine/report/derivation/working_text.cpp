@@ -76,7 +76,7 @@ Formula countingFormula(const Notation& notation) {
 }
 
 Symbol reactionOf(const Notation& notation, const AngleLine& line) {
-    const auto restraint = static_cast<std::size_t>(line.restraint);
+    const auto restraint = line.restraint.at();
     return {.kind = SymbolKind::Reaction,
             .restraint = line.restraint,
             .joint = notation.working.structure.restraints[restraint].joint};

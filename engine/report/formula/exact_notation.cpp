@@ -29,7 +29,7 @@ const Surd* surdOf(const Notation& notation, const Symbol& symbol) {
     const ExactValues& exact = notation.working.exact;
     const bool reaction = symbol.kind == SymbolKind::Reaction;
     const std::vector<Surd>& list = reaction ? exact.reactions : exact.forces;
-    const auto at = reaction ? static_cast<std::size_t>(symbol.restraint) : symbol.member.at();
+    const auto at = reaction ? symbol.restraint.at() : symbol.member.at();
     return at < list.size() ? &list[at] : nullptr;
 }
 

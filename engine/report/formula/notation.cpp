@@ -151,7 +151,7 @@ Token symbolToken(const Notation& notation, const Symbol& symbol) {
         break;
     }
     const auto& restraints = notation.working.structure.restraints;
-    const Restraint& restraint = restraints[static_cast<std::size_t>(symbol.restraint)];
+    const Restraint& restraint = restraints[symbol.restraint.at()];
     const std::string& label = notation.truss.joints[symbol.joint.at()].label;
     if (!isInclined(restraint.along)) {
         const std::string axis = axisName(notation, std::fabs(restraint.along.y) <= kParallel);
@@ -159,8 +159,8 @@ Token symbolToken(const Notation& notation, const Symbol& symbol) {
         return label == "F" ? variableToken("R", label + axis) : variableToken(label, axis);
     }
     int inclinedBefore = 0; // two inclined rollers may support one joint
-    for (int i = 0; i < symbol.restraint; ++i) {
-        const Restraint& other = restraints[static_cast<std::size_t>(i)];
+    for (std::size_t i = 0; i < symbol.restraint.at(); ++i) {
+        const Restraint& other = restraints[i];
         inclinedBefore += other.joint == symbol.joint && isInclined(other.along) ? 1 : 0;
     }
     return variableToken("R", label + (inclinedBefore > 0 ? std::string(kPrime) : std::string{}));
@@ -247,9 +247,7 @@ Formula resultFormula(const Notation& notation, const Found& found) {
     append(formula, foundNumber(notation, found));
     std::string word;
     if (found.symbol.kind == SymbolKind::Reaction) {
-        const Vec2 along =
-            notation.working.structure.restraints[static_cast<std::size_t>(found.symbol.restraint)]
-                .along;
+        const Vec2 along = notation.working.structure.restraints[found.symbol.restraint.at()].along;
         word = directionWord(notation.book, found.value < 0 ? -along : along);
     } else {
         word = sayPlain(notation.book,

@@ -12,8 +12,7 @@ void readFindings(const Working& working, SheetIndex& index) {
             if (found.symbol.kind == SymbolKind::MemberForce) {
                 index.ofMember[found.symbol.member.at()].push_back(finding);
             } else {
-                index.ofRestraint[static_cast<std::size_t>(found.symbol.restraint)].push_back(
-                    finding);
+                index.ofRestraint[found.symbol.restraint.at()].push_back(finding);
             }
         }
     }
@@ -34,7 +33,7 @@ SheetIndex sheetIndexOf(const Truss& truss, const Working& working) {
         index.membersAt[truss.members[i].b.at()].push_back({static_cast<int>(i)});
     }
     for (std::size_t i = 0; i < restraints.size(); ++i) {
-        index.restraintsAt[restraints[i].joint.at()].push_back(static_cast<int>(i));
+        index.restraintsAt[restraints[i].joint.at()].push_back({static_cast<int>(i)});
     }
     for (const Vec2 load : working.loads) {
         index.largestLoad = std::max(index.largestLoad, length(load));

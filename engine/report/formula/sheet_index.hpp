@@ -18,7 +18,7 @@ struct SheetIndex {
     std::vector<std::vector<Finding>> ofMember{}; // in the order of the steps
     std::vector<std::vector<Finding>> ofRestraint{};
     std::vector<std::vector<MemberId>> membersAt{}; // for each joint
-    std::vector<std::vector<int>> restraintsAt{};
+    std::vector<std::vector<RestraintId>> restraintsAt{};
     double largestLoad = 0; // force units
 };
 [[nodiscard]] SheetIndex sheetIndexOf(const Truss&, const Working&);

@@ -106,10 +106,10 @@ public:
         if (loads.worst) {
             std::vector<RichLine> names;
             for (const LoadChoice& choice : loads.choices) {
-                names.push_back(plainLine(nameOf(choice)));
+                names.push_back(plainLine(choiceName(choice)));
             }
             add(phrase::kCheckOverChoices, {{"choices", listOf(writer_, names)}});
-        } else if (const std::string name = nameOf(loads.choices.front()); !name.empty()) {
+        } else if (const std::string name = choiceName(loads.choices.front()); !name.empty()) {
             add(phrase::kCheckUnder, {{"loads", name}});
         } else {
             add(phrase::kCheckUnderAll);
@@ -209,10 +209,6 @@ private:
 
     static bool isNotSteel(const MemberCheck& check) {
         return check.make.area && !check.make.steel;
-    }
-
-    static std::string nameOf(const LoadChoice& choice) {
-        return choice.combinationId.empty() ? choice.caseId : choice.combinationId;
     }
 
     const Writer writer_;

@@ -48,10 +48,6 @@ std::vector<EnvelopeRow> rowsOf(const Truss& truss, const std::vector<Side>& ten
     return rows;
 }
 
-std::string choiceName(const LoadChoice& choice) {
-    return choice.combinationId.empty() ? choice.caseId : choice.combinationId;
-}
-
 std::string placeOfTrain(const Writer& writer, const std::vector<JointId>& path,
                          const TrainPlace& place) {
     const bool right = leadsRight(writer.truss, path) != place.reversed;
@@ -165,7 +161,7 @@ std::string captionUnder(const PhraseBook& book, const std::string& load) {
 }
 
 std::string envelopeSentence(const PhraseBook& book, const std::vector<LoadChoice>& choices) {
-    const bool combined = !choices.empty() && !choices.front().combinationId.empty();
+    const bool combined = !choices.empty() && isCombination(choices.front());
     if (choices.size() == 1 && combined) {
         return sayPlain(book, phrase::kEnvelopeOfOneCombination,
                         {{"combination", choiceName(choices.front())}});

@@ -99,12 +99,11 @@ void addUnstable(Sentences& lines, const Truss& truss, const Solution& solution)
 }
 
 RichLine nameOf(const Writer& writer, const Redundant& redundant) {
-    if (redundant.member.valid()) {
-        return say(writer, phrase::kTheMember,
-                   {{"member", memberName(writer.truss, redundant.member)}});
+    if (const auto* member = std::get_if<MemberId>(&redundant.what)) {
+        return say(writer, phrase::kTheMember, {{"member", memberName(writer.truss, *member)}});
     }
     const Restraint restraint =
-        structureOf(writer.truss).restraints[static_cast<std::size_t>(redundant.restraint)];
+        structureOf(writer.truss).restraints[std::get<RestraintId>(redundant.what).at()];
     const bool roller = writer.truss.supports[restraint.support.at()].kind == SupportKind::Roller;
     const auto phrase = roller                  ? phrase::kReactionAlong
                         : restraint.along.x > 0 ? phrase::kReactionX

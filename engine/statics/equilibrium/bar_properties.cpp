@@ -95,7 +95,7 @@ Issues missingProperties(const Truss& truss, const LoadChoice& choice) {
     });
     Issues issues;
     for (std::size_t i = 0; i < truss.members.size() && issues.size() < kMostIssues; ++i) {
-        const bool warmed = truss.members[i].warming != 0 && choice.caseId.empty();
+        const bool warmed = truss.members[i].warming != 0 && !isOneCase(choice);
         if (!warmed && !weighed) {
             continue;
         }

@@ -95,10 +95,35 @@ std::vector<std::string> caseNames(const Truss& truss) {
     return names;
 }
 
+bool isOneCase(const LoadChoice& choice) { return std::holds_alternative<OneCase>(choice); }
+
+bool isCombination(const LoadChoice& choice) {
+    return std::holds_alternative<OneCombination>(choice);
+}
+
+std::string choiceName(const LoadChoice& choice) {
+    if (const auto* alone = std::get_if<OneCase>(&choice)) {
+        return alone->id;
+    }
+    const auto* combined = std::get_if<OneCombination>(&choice);
+    return combined ? combined->id : "";
+}
+
+bool isThere(const Truss& truss, const LoadChoice& choice) {
+    if (const auto* alone = std::get_if<OneCase>(&choice)) {
+        return std::any_of(truss.loads.begin(), truss.loads.end(),
+                           [alone](const Load& load) { return caseOf(load) == alone->id; });
+    }
+    const auto* combined = std::get_if<OneCombination>(&choice);
+    return !combined ||
+           std::any_of(truss.combinations.begin(), truss.combinations.end(),
+                       [combined](const Combination& each) { return each.id == combined->id; });
+}
+
 double caseFactor(const Truss& truss, const LoadChoice& choice, const Load& load) {
-    if (!choice.combinationId.empty()) {
+    if (const auto* combined = std::get_if<OneCombination>(&choice)) {
         for (const Combination& combination : truss.combinations) {
-            if (combination.id != choice.combinationId) {
+            if (combination.id != combined->id) {
                 continue;
             }
             for (const auto& [name, factor] : combination.factors) {
@@ -109,7 +134,8 @@ double caseFactor(const Truss& truss, const LoadChoice& choice, const Load& load
         }
         return 0;
     }
-    return choice.caseId.empty() || choice.caseId == caseOf(load) ? 1 : 0;
+    const auto* alone = std::get_if<OneCase>(&choice);
+    return !alone || alone->id == caseOf(load) ? 1 : 0;
 }
 
 LoadFactors::LoadFactors(const Truss& truss) : truss_(truss) {
@@ -122,10 +148,10 @@ LoadFactors::LoadFactors(const Truss& truss) : truss_(truss) {
 }
 
 std::vector<double> LoadFactors::under(const LoadChoice& choice) const {
-    std::vector<double> ofCase(cases_.size(), choice.caseId.empty() ? 1 : 0);
-    if (!choice.combinationId.empty()) {
-        std::fill(ofCase.begin(), ofCase.end(), 0);
-        const auto combination = combinations_.find(choice.combinationId);
+    const bool every = std::holds_alternative<EveryLoad>(choice);
+    std::vector<double> ofCase(cases_.size(), every ? 1 : 0);
+    if (const auto* combined = std::get_if<OneCombination>(&choice)) {
+        const auto combination = combinations_.find(combined->id);
         if (combination != combinations_.end()) {
             const auto& factors = truss_.combinations[combination->second].factors;
             for (auto factor = factors.rbegin(); factor != factors.rend(); ++factor) {
@@ -134,8 +160,10 @@ std::vector<double> LoadFactors::under(const LoadChoice& choice) const {
                 }
             }
         }
-    } else if (const auto at = cases_.find(choice.caseId); at != cases_.end()) {
-        ofCase[at->second] = 1;
+    } else if (const auto* alone = std::get_if<OneCase>(&choice)) {
+        if (const auto at = cases_.find(alone->id); at != cases_.end()) {
+            ofCase[at->second] = 1;
+        }
     }
     std::vector<double> factors;
     factors.reserve(caseOf_.size());
@@ -148,7 +176,7 @@ std::vector<double> LoadFactors::under(const LoadChoice& choice) const {
 namespace {
 
 std::vector<double> factorsUnder(const Truss& truss, const LoadChoice& choice) {
-    if (!choice.combinationId.empty()) {
+    if (isCombination(choice)) {
         return LoadFactors(truss).under(choice);
     }
     std::vector<double> factors;

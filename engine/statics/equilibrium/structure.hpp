@@ -46,11 +46,25 @@ struct Structure {
 [[nodiscard]] bool hasStrains(const Structure&); // settlement, temperature or misfit anywhere
 [[nodiscard]] Structure withoutStrains(Structure);
 
-// Which loads act: all cases with factor 1 when both are empty.
-struct LoadChoice {
-    std::string caseId;
-    std::string combinationId;
+// Which loads act.
+struct EveryLoad { // all cases, each with factor 1
+    bool operator==(const EveryLoad&) const = default;
 };
+struct OneCase {
+    std::string id; // never empty
+
+    bool operator==(const OneCase&) const = default;
+};
+struct OneCombination {
+    std::string id; // never empty
+
+    bool operator==(const OneCombination&) const = default;
+};
+using LoadChoice = std::variant<EveryLoad, OneCase, OneCombination>;
+[[nodiscard]] bool isOneCase(const LoadChoice&);
+[[nodiscard]] bool isCombination(const LoadChoice&);
+[[nodiscard]] std::string choiceName(const LoadChoice&);        // empty for every load
+[[nodiscard]] bool isThere(const Truss&, const LoadChoice&);    // whether the truss has it
 [[nodiscard]] std::vector<std::string> caseNames(const Truss&); // in order of first mention
 [[nodiscard]] double caseFactor(const Truss&, const LoadChoice&, const Load&);
 

@@ -64,7 +64,7 @@ void nameChoices(const std::vector<LoadChoice>& choices, const Extremes& by,
 std::vector<LoadChoice> combinationChoices(const Truss& truss) {
     std::vector<LoadChoice> choices;
     for (const Combination& combination : truss.combinations) {
-        choices.push_back({"", combination.id});
+        choices.emplace_back(OneCombination{combination.id});
     }
     return choices;
 }
@@ -72,7 +72,7 @@ std::vector<LoadChoice> combinationChoices(const Truss& truss) {
 std::vector<LoadChoice> caseChoices(const Truss& truss) {
     std::vector<LoadChoice> choices;
     for (const std::string& name : caseNames(truss)) {
-        choices.push_back({name, ""});
+        choices.emplace_back(OneCase{name});
     }
     return choices;
 }
@@ -108,11 +108,11 @@ struct EnvelopeTask::State {
             faults = whyNoEnvelope(truss, *all);
         }
         envelope.members.resize(truss.members.size());
-        const bool onlyLoads = !choices.empty() && !choices.front().caseId.empty();
+        const bool onlyLoads = !choices.empty() && isOneCase(choices.front());
         envelope.reliance = relianceOf(onlyLoads && alone ? *alone : *all);
     }
     void add(std::size_t choice) {
-        const bool onlyLoads = !choices[choice].caseId.empty();
+        const bool onlyLoads = isOneCase(choices[choice]);
         const Analysis& analysis = onlyLoads && alone ? *alone : *all;
         Responder& responder = onlyLoads && alone ? *aloneResponder : *allResponder;
         const std::optional<Response> response = respondTo(

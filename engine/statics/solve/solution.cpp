@@ -61,23 +61,14 @@ void take(const Structure& structure, Response response, Solution& solution) {
 }
 
 Issues unknownChoice(const Truss& truss, const LoadChoice& choice) {
-    Issues faults;
-    if (choice.caseId.empty() && choice.combinationId.empty()) {
-        return faults;
+    if (isThere(truss, choice)) {
+        return {};
     }
-    const std::vector<std::string> cases = caseNames(truss);
-    if (!choice.caseId.empty() &&
-        std::find(cases.begin(), cases.end(), choice.caseId) == cases.end()) {
-        faults.push_back({IssueCode::UnknownName, "loads",
-                          statement(phrase::kNoLoadInCase, {{"case", choice.caseId}})});
-    }
-    const auto isChosen = [&](const Combination& each) { return each.id == choice.combinationId; };
-    if (!choice.combinationId.empty() &&
-        std::none_of(truss.combinations.begin(), truss.combinations.end(), isChosen)) {
-        faults.push_back({IssueCode::UnknownName, "combinations",
-                          statement(phrase::kNoSuchCombination, {{"name", choice.combinationId}})});
-    }
-    return faults;
+    const std::string name = choiceName(choice);
+    return {isOneCase(choice) ? Issue{IssueCode::UnknownName, "loads",
+                                      statement(phrase::kNoLoadInCase, {{"case", name}})}
+                              : Issue{IssueCode::UnknownName, "combinations",
+                                      statement(phrase::kNoSuchCombination, {{"name", name}})}};
 }
 
 void readStructure(const Analysis& analysis, Solution& solution) {
@@ -109,7 +100,7 @@ Solution solveBy(Analysis& analysis, const Truss& truss, const LoadChoice& choic
     // A single case is its loads alone: the truss's own strains act only when all cases act
     // together, or in a combination.
     Structure structure = structureOf(truss);
-    if (!choice.caseId.empty()) {
+    if (isOneCase(choice)) {
         structure = withoutStrains(std::move(structure));
     }
     solution.errors = missingProperties(truss, choice);

@@ -67,9 +67,9 @@ Redundant redundantAt(std::size_t column, const State& state, std::size_t member
     const double small = kZeroForce * largestOf(state);
     Redundant redundant;
     if (column < members) {
-        redundant.member = MemberId{static_cast<int>(column)};
+        redundant.what = MemberId{static_cast<int>(column)};
     } else {
-        redundant.restraint = static_cast<int>(column - members);
+        redundant.what = RestraintId{static_cast<int>(column - members)};
     }
     for (std::size_t i = 0; i < members; ++i) {
         if (i != column && std::abs(state[i]) > small) {

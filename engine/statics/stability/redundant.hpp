@@ -11,8 +11,7 @@ namespace gusset {
 
 // One of the members or reactions that equilibrium could do without. It may not be the only choice.
 struct Redundant {
-    MemberId member;               // if valid
-    int restraint = -1;            // else the index of a Restraint
+    MemberOrRestraint what;
     std::vector<MemberId> sharing; // members stressed along with it
 };
 

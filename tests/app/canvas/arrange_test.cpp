@@ -6,6 +6,7 @@
 
 using namespace gusset;
 using support::Board;
+using support::undoText;
 
 namespace {
 
@@ -58,7 +59,7 @@ TEST_CASE("repetitions stand side by side and share what meets") {
     CHECK(board.state.truss.joints.size() == 9); // two more of each
     CHECK(board.state.truss.members.size() == 12);
     CHECK(board.state.truss.loads.size() == 4);
-    CHECK(board.state.history.undoLabel() == "Repeat 3 joints");
+    CHECK(undoText(board.state) == "Repeat 3 joints");
 }
 
 TEST_CASE("loads on members and along chords go with their joints into copies and mirror images") {

@@ -9,6 +9,7 @@
 using namespace gusset;
 using support::Board;
 using support::roofBoard;
+using support::undoText;
 
 namespace {
 
@@ -109,7 +110,7 @@ TEST_CASE("a joint is held, loaded, drawn from and removed by its menu") {
     board.hold({6, 0});
     choose(board, "Remove the joint");
     CHECK(board.state.truss.joints.size() == 2);
-    CHECK(board.state.history.undoLabel() == "Remove joint B");
+    CHECK(undoText(board.state) == "Remove joint B");
 }
 
 TEST_CASE("a member is split, loaded and asked about by its menu") {

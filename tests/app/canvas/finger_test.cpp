@@ -50,7 +50,7 @@ TEST_CASE("a pen draws as a mouse does") {
 TEST_CASE("whether fingers draw is kept with the board") {
     Board board = roofBoard(PointerKind::Pen);
     board.tap({3, 1.6});
-    const Outcome<AppState> read = readSession(writeSession(board.state));
+    const std::optional<AppState> read = readSession(writeSession(board.state));
     REQUIRE(read);
     CHECK(read.value().penSeen);
     CHECK_FALSE(read.value().view.fingerDraws);

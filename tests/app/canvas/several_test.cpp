@@ -11,6 +11,7 @@ using namespace gusset;
 using Catch::Matchers::WithinAbs;
 using support::Board;
 using support::roofBoard;
+using support::undoText;
 
 namespace {
 
@@ -106,24 +107,24 @@ TEST_CASE("what is selected moves by typed figures, as one step") {
     type(board, SeveralKind::Move, "5 @ 90°");
     CHECK_THAT(board.state.truss.joints[0].at.y, WithinAbs(4.5, 1e-9));
     CHECK(board.state.history.past().size() == 2);
-    CHECK(board.state.history.undoLabel() == "Move 3 joints");
+    CHECK(undoText(board.state) == "Move 3 joints");
 }
 
 TEST_CASE("what is selected is copied, turned and repeated by typed figures") {
     Board board = wholeRoof();
     type(board, SeveralKind::Copy, "0, 10");
     CHECK(board.state.truss.joints.size() == 6);
-    CHECK(board.state.history.undoLabel() == "Copy 3 joints");
+    CHECK(undoText(board.state) == "Copy 3 joints");
     board.press(Key::Undo);
     board.press(Key::SelectAll);
     type(board, SeveralKind::Turn, "180");
-    CHECK(board.state.history.undoLabel() == "Turn 3 joints");
+    CHECK(undoText(board.state) == "Turn 3 joints");
     CHECK_THAT(board.state.truss.joints[2].at.y, WithinAbs(0, 1e-12)); // from 4, about y = 2
     board.press(Key::Undo);
     board.press(Key::SelectAll);
     type(board, SeveralKind::Repeat, "3 × 6 m");
     CHECK(board.state.truss.joints.size() == 9); // the feet are shared
-    CHECK(board.state.history.undoLabel() == "Repeat 3 joints");
+    CHECK(undoText(board.state) == "Repeat 3 joints");
 }
 
 TEST_CASE("a repetition goes by the selection's own width when none is typed, or up a slope") {
@@ -158,7 +159,7 @@ TEST_CASE("the selected members warm alike") {
     for (const Member& member : board.state.truss.members) {
         CHECK(member.warming == 30);
     }
-    CHECK(board.state.history.undoLabel() == "Warm 3 members");
+    CHECK(undoText(board.state) == "Warm 3 members");
     board.press(Key::Undo);
     CHECK(board.state.truss == support::roof());
 }

@@ -9,6 +9,7 @@
 using namespace gusset;
 using Catch::Matchers::WithinAbs;
 using support::Board;
+using support::undoText;
 
 namespace {
 
@@ -86,7 +87,7 @@ TEST_CASE("a joint dropped on one that it is not joined to becomes one with it")
     CHECK(board.state.truss.members.size() == 5);
     CHECK(board.state.truss.joints[2].at == Vec2{3, 4});
     CHECK(board.state.history.past().size() == before + 1);
-    CHECK(board.state.history.undoLabel() == "Merge joint E into C");
+    CHECK(undoText(board.state) == "Merge joint E into C");
     CHECK(board.state.selection.empty());
 }
 
@@ -114,7 +115,7 @@ TEST_CASE("a joint of several that are selected takes the others along") {
     CHECK(board.state.truss.joints[0].at == Vec2{2 * step, step});
     CHECK(board.state.truss.joints[1].at == Vec2{6 + 2 * step, step});
     CHECK(board.state.truss.joints[2].at == Vec2{3, 4});
-    CHECK(board.state.history.undoLabel() == "Move 2 joints");
+    CHECK(undoText(board.state) == "Move 2 joints");
     CHECK(board.state.selection.joints.size() == 2);
     board.press(Key::Left);
     CHECK_THAT(board.state.truss.joints[0].at.x, WithinAbs(step, 1e-12));

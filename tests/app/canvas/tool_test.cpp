@@ -7,6 +7,7 @@ using namespace gusset;
 using Catch::Matchers::WithinAbs;
 using support::Board;
 using support::roofBoard;
+using support::undoText;
 
 namespace {
 
@@ -90,7 +91,7 @@ TEST_CASE("a member that ends where it begins is not drawn") {
     board.move({3, 1});
     board.up({0, 0});
     CHECK(board.state.truss.joints.empty());
-    CHECK(board.state.history.undoLabel().empty());
+    CHECK(board.state.history.undoName().empty());
 }
 
 TEST_CASE(
@@ -128,7 +129,7 @@ TEST_CASE("dragging a joint re-solves as it goes and is one step to undo") {
     board.up({3, 2});
     CHECK(board.state.committed == board.state.truss);
     CHECK(board.state.history.past().size() == 1);
-    CHECK(board.state.history.undoLabel() == "Move joint C");
+    CHECK(undoText(board.state) == "Move joint C");
     board.press(Key::Undo);
     CHECK(board.state.truss == support::roof());
     CHECK_THAT(board.solution().forces[0], WithinAbs(3750, 1e-6));

@@ -34,13 +34,13 @@ Cell cellNamed(const char* key) { return std::get<Cell>(fieldNamed(key)); }
 TEST_CASE("A coordinate typed with a unit moves the joint") {
     const AppState state = typedIn(startWith(triangle()), "joint.2.y", "350 cm");
     CHECK(state.truss.joints[2].at == Vec2{4, 3.5});
-    CHECK(state.history.undoLabel() == "Move joint C");
+    CHECK(undoText(state) == "Move joint C");
 }
 
 TEST_CASE("A cell left as it was makes no step of the history") {
     const AppState state = typedIn(startWith(triangle()), "joint.2.y", "3");
-    CHECK(state.history.undoLabel().empty());
-    CHECK(typedIn(state, "title", "").history.undoLabel().empty());
+    CHECK(state.history.undoName().empty());
+    CHECK(typedIn(state, "title", "").history.undoName().empty());
 }
 
 TEST_CASE("A text that is no number is refused in words, and the model stays") {
@@ -103,7 +103,7 @@ TEST_CASE("A member's ends are typed as two labels, joined in any usual way") {
     state = typedIn(state, "joint.3.x", "4");
     state = typedIn(state, "member.3.ends", "CD");
     CHECK(state.truss.members.size() == 4);
-    CHECK(state.history.undoLabel() == "Draw member CD");
+    CHECK(undoText(state) == "Draw member CD");
 }
 
 TEST_CASE("Labels that are each other's beginnings are told apart by the sign between them") {
@@ -153,7 +153,7 @@ TEST_CASE("Rows copied from a spreadsheet are laid over a table and go on past i
     CHECK(state.truss.joints[2].at == Vec2{4.5, 3});
     CHECK(state.truss.joints[3].label == "Q");
     CHECK(state.truss.joints[3].at == Vec2{2, 1});
-    CHECK(state.history.undoLabel() == "Paste rows");
+    CHECK(undoText(state) == "Paste rows");
 }
 
 TEST_CASE("Pasted rows are taken as a whole or not at all, and the message names the row") {

@@ -132,9 +132,10 @@ TEST_CASE("what is no key names no field") {
 TEST_CASE("a field is called by words: what it is, and of which thing") {
     Truss truss = steelGable();
     truss.loads.push_back({AngledForce{JointId{1}, 5, 30}, {}, {}});
+    const Writer writer{englishPhrases(), truss};
     const int loads = static_cast<int>(truss.loads.size());
     const auto named = [&](CellTable table, int row, int column) {
-        return cellName(truss, {table, row, column});
+        return cellName(writer, {table, row, column});
     };
     CHECK(named(CellTable::Joints, 2, column::kJointX) == "x of joint " + truss.joints[2].label);
     CHECK(named(CellTable::Joints, static_cast<int>(truss.joints.size()), column::kJointY) ==
@@ -147,9 +148,9 @@ TEST_CASE("a field is called by words: what it is, and of which thing") {
     CHECK(named(CellTable::Loads, 0, column::kLoadSecond) == "force upwards of load 1");
     CHECK(named(CellTable::Loads, loads - 1, column::kLoadSecond) ==
           "angle of load " + std::to_string(loads));
-    CHECK(cellNameWithUnit(truss, {CellTable::Loads, loads - 1, column::kLoadSecond}) ==
+    CHECK(cellNameWithUnit(writer, {CellTable::Loads, loads - 1, column::kLoadSecond}) ==
           "angle (°) of load " + std::to_string(loads));
-    CHECK(cellNameWithUnit(truss, {CellTable::Joints, 0, column::kJointX}) ==
+    CHECK(cellNameWithUnit(writer, {CellTable::Joints, 0, column::kJointX}) ==
           "x (m) of joint " + truss.joints[0].label);
 }
 
@@ -157,12 +158,13 @@ TEST_CASE("fields of combinations and moving loads are called by words too") {
     Truss truss = stripWithCart();
     truss.combinations.push_back({"worst", {{"loads", 1.5}}, {}});
     const std::string& cart = truss.moving[0].id;
-    CHECK(listName(truss, {ListFieldKind::Factor, 0, 0}) ==
+    const Writer writer{englishPhrases(), truss};
+    CHECK(listName(writer, {ListFieldKind::Factor, 0, 0}) ==
           "factor of case " + caseNames(truss)[0] + " in combination worst");
-    CHECK(listName(truss, {ListFieldKind::CombinationName, 1, 0}) == "name of a new combination");
-    CHECK(listName(truss, {ListFieldKind::AxleForce, 0, 1}) ==
+    CHECK(listName(writer, {ListFieldKind::CombinationName, 1, 0}) == "name of a new combination");
+    CHECK(listName(writer, {ListFieldKind::AxleForce, 0, 1}) ==
           "force of axle 2 of moving load " + cart);
-    CHECK(listName(truss, {ListFieldKind::SpreadLength, 0, 0}) ==
+    CHECK(listName(writer, {ListFieldKind::SpreadLength, 0, 0}) ==
           "length of the spread load of moving load " + cart);
 }
 

@@ -35,28 +35,28 @@ TEST_CASE("a combination begins with every case, and its factors can be typed an
     force(truss, "C", 0, 12, "uplift");
     const AppState begun = typedIn(startWith(truss), "combination.0.name", "worst");
     REQUIRE(begun.truss.combinations.size() == 1);
-    CHECK(begun.history.undoLabel() == "Add combination worst");
+    CHECK(undoText(begun) == "Add combination worst");
     CHECK(begun.truss.combinations[0].factors ==
           std::vector<std::pair<std::string, double>>{{"loads", 1}, {"uplift", 1}});
     const AppState factored = typedIn(begun, "combination.0.0.factor", "1,35");
     CHECK(factored.truss.combinations[0].factors[0].second == 1.35);
-    CHECK(factored.history.undoLabel() == "Change combination worst");
+    CHECK(undoText(factored) == "Change combination worst");
     const AppState without = typedIn(factored, "combination.0.1.factor", "");
     CHECK(without.truss.combinations[0].factors.size() == 1);
     CHECK(listText(without.truss, {ListFieldKind::Factor, 0, 1}).empty());
     AppState none = without;
     update(none, {Commit{removeCombination(none.truss, 0)}});
     CHECK(none.truss.combinations.empty());
-    CHECK(none.history.undoLabel() == "Remove combination worst");
+    CHECK(undoText(none) == "Remove combination worst");
     CHECK(undone(undone(undone(undone(none)))).truss == truss);
 }
 
 TEST_CASE("a moving load is added to a path, typed into, and taken away again") {
     const Truss truss = stripTruss(Web::Pratt, 6);
     AppState state = startWith(truss);
-    update(state, {Commit{addMovingLoad(truss, bottomChord(truss, 6))}});
+    update(state, {Commit{addMovingLoad({englishPhrases(), truss}, bottomChord(truss, 6))}});
     REQUIRE(state.truss.moving.size() == 1);
-    CHECK(state.history.undoLabel() == "Add moving load vehicle 1");
+    CHECK(undoText(state) == "Add moving load vehicle 1");
     CHECK(state.truss.moving[0].axles.front().force == -10); // like the truss's own loads
     state = typedIn(state, "moving.0.name", "crane");
     state = typedIn(state, "moving.0.0.force", "12"); // positive down, as axle loads are given
@@ -75,8 +75,8 @@ TEST_CASE("a moving load is added to a path, typed into, and taken away again") 
     update(state, {Commit{removeAxle(state.truss, 0, 0)}});
     CHECK(state.truss.moving[0].axles.size() == 1);
     update(state, {Commit{removeMovingLoad(state.truss, 0)}});
-    CHECK(state.history.undoLabel() == "Remove moving load crane");
-    while (!state.history.undoLabel().empty()) {
+    CHECK(undoText(state) == "Remove moving load crane");
+    while (!state.history.undoName().empty()) {
         state = undone(state);
     }
     CHECK(state.truss == truss);

@@ -71,7 +71,7 @@ TEST_CASE("members and sections follow when a section or a material is named ane
     CHECK(board.state.truss.sections[0].material == "S355");
     board.act(Commit{RemoveSection{0}});
     CHECK(board.state.truss.members[1].section.empty());
-    CHECK(board.state.history.undoLabel() == "Remove section");
+    CHECK(undoText(board.state) == "Remove section");
     board.act(Undo{});
     CHECK(board.state.truss.members[1].section == "rod");
 }
@@ -111,5 +111,6 @@ TEST_CASE("steel to begin with has 210 GPa in whatever unit the model writes") {
     Units units;
     units.stress = StressUnit::ksi;
     // 210 GPa over 6.894757 MPa a ksi (NIST SP 811, B.8).
-    CHECK(usualSteel(units).E.value() == Catch::Approx(210000 / 6.894757).epsilon(1e-6));
+    CHECK(usualSteel(englishPhrases(), units).E.value() ==
+          Catch::Approx(210000 / 6.894757).epsilon(1e-6));
 }

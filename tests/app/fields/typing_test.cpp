@@ -8,6 +8,7 @@
 using namespace gusset;
 using Catch::Matchers::WithinAbs;
 using support::Board;
+using support::undoText;
 
 namespace {
 
@@ -230,7 +231,7 @@ TEST_CASE("a dimension of a panel moves the joints to its right by as much") {
     CHECK(board.state.truss.joints[1].at == Vec2{6.5, 0});
     CHECK(board.state.truss.joints[2].at == Vec2{3.5, 4});
     CHECK(stretch.value().says.find("2 joints from there to the right moved by 0.5") == 0);
-    CHECK(board.state.history.undoLabel().find("Dimension of 3.5") == 0);
+    CHECK(undoText(board.state).find("Dimension of 3.5") == 0);
 }
 
 TEST_CASE("a dimension that is nothing or can't be read is refused in words") {

@@ -4,22 +4,26 @@
 #include "app/derived/shown_working.hpp"
 #include "app/fields/cell_text.hpp"
 #include "app/fields/cells.hpp"
+#include "app/fields/fields.hpp"
+#include "app/fields/load_cells.hpp"
 #include "app/fields/paste.hpp"
 #include "app/fields/typed_text.hpp"
 #include "app/page/page_tables.hpp"
+#include "app/page/qr_code.hpp"
 #include "app/page/twin.hpp"
-#include "app/state/session.hpp"
 #include "canvas/hands/arrange.hpp"
 #include "canvas/hands/board_menu.hpp"
 #include "canvas/hands/several_field.hpp"
 #include "canvas/hands/strokes.hpp"
 #include "canvas/scene/figures.hpp"
+#include "exchange/files/model_file.hpp"
 #include "exchange/links/link.hpp"
 #include "model/catalogue/section_shapes.hpp"
 #include "phrases/twin.hpp"
 #include "report/derivation/working_text.hpp"
 #include "support/reading/mock_language.hpp"
 #include "support/trusses/example_trusses.hpp"
+#include "support/trusses/strip_truss.hpp"
 
 #include <catch2/catch_test_macros.hpp>
 
@@ -44,6 +48,17 @@ void check(const Board& board, const char* what, const std::string& text) {
     INFO(board.state.truss.title << ", " << what << ":\n" << text);
     CHECK(foreignWords(text, board.state.truss) == std::vector<std::string>{});
     CHECK_FALSE(hasDecimalPoint(text));
+}
+
+// What a screen reader says of the buttons.
+std::string labelsIn(const std::string& html) {
+    constexpr std::string_view kLabel = "aria-label=\"";
+    std::string labels;
+    for (std::size_t at = html.find(kLabel); at != std::string::npos; at = html.find(kLabel, at)) {
+        at += kLabel.size();
+        labels += html.substr(at, html.find('"', at) - at) + '\n';
+    }
+    return textOfHtml(labels);
 }
 
 void showResults(Board& board, ResultPage page) {
@@ -84,6 +99,7 @@ void checkWorkings(Board& board) {
         board.finish(deriveWorking);
         const ShownWorking& shown = board.derived.working;
         check(board, "working", passagesText(shown.passages) + shown.asks);
+        check(board, "page", textOfHtml(workingHtml(board.state, board.derived)));
         check(board, "spaces", shown.spaces.says + shown.drawing.sketch.says);
     }
 }
@@ -94,11 +110,10 @@ TEST_CASE("in a language made up for it, what the page shows of a truss keeps no
     for (const Truss& truss : exampleTrusses()) {
         Board board = mockBoard(truss);
         showResults(board, ResultPage::Forces);
-        // Below its heading, the model's tables are for editing, like the notebook's.
         const std::string twin = twinHtml(board.state, board.derived);
-        const std::size_t tables = twin.find(sayPlain(mockPhrases(), phrase::kPressToType));
-        REQUIRE(tables != std::string::npos);
-        check(board, "twin", textOfHtml(twin.substr(0, tables)));
+        check(board, "twin", textOfHtml(twin));
+        REQUIRE_FALSE(labelsIn(twin).empty());
+        check(board, "buttons of the twin", labelsIn(twin));
         check(board, "summary", boardSummary(board.state, board.derived));
         showResults(board, ResultPage::Envelope);
         board.finish(deriveEnvelope);
@@ -107,12 +122,68 @@ TEST_CASE("in a language made up for it, what the page shows of a truss keeps no
             showResults(board, ResultPage::Influence);
             (void)board.line(400);
             check(board, "influence", textOfHtml(movingHtml(board.state, board.derived)));
+            for (const PathOption& path : board.derived.influence.paths) {
+                check(board, "path", path.name);
+            }
             check(board, "by hand", passagesText(board.derived.influence.byHand.passages));
         }
         checkScene(board);
         checkUse(board);
         checkWorkings(board);
     }
+}
+
+namespace {
+
+std::vector<Phrase<>> phrasesOf(const CellColumn& column) {
+    std::vector<Phrase<>> phrases{column.name, column.notebook.heading};
+    for (const auto& phrase : {column.more.hint, column.more.onPage, column.more.picked}) {
+        if (phrase) {
+            phrases.push_back(*phrase);
+        }
+    }
+    return phrases;
+}
+
+} // namespace
+
+TEST_CASE("in a language made up for it, the notebook's tables of the model keep no English word") {
+    const Board board = mockBoard(roof());
+    for (std::size_t table = 0; table < kCellTables; ++table) {
+        const ModelTable& of = modelTable(static_cast<CellTable>(table));
+        for (const Phrase<> phrase : {of.name, of.newRow, of.find}) {
+            check(board, "table", sayPlain(mockPhrases(), phrase));
+        }
+        for (const CellColumn& column : of.columns) {
+            for (const Phrase<> phrase : phrasesOf(column)) {
+                check(board, "column", sayPlain(mockPhrases(), phrase));
+            }
+        }
+    }
+}
+
+TEST_CASE("in a language made up for it, fields of combinations and moving loads keep no English "
+          "word, nor does the name of a new load") {
+    Truss truss = stripWithCart();
+    truss.combinations.push_back({"ULS", {{"loads", 1.5}}, {}});
+    Board board = mockBoard(truss);
+    const Writer writer{mockPhrases(), board.state.truss};
+    for (const ListFieldKind kind :
+         {ListFieldKind::CombinationName, ListFieldKind::Factor, ListFieldKind::MovingName,
+          ListFieldKind::AxleAt, ListFieldKind::AxleForce, ListFieldKind::SpreadForce,
+          ListFieldKind::SpreadLength}) {
+        check(board, "field", listName(writer, {kind, 0, 0}));
+    }
+    check(board, "new combination", listName(writer, {ListFieldKind::CombinationName, 1, 0}));
+    board.act(Commit{addMovingLoad(writer, truss.moving[0].path)});
+    Board without = mockBoard(truss);
+    check(without, "new moving load", board.state.truss.moving.back().id);
+}
+
+TEST_CASE("in a language made up for it, a QR code's title keeps no English word") {
+    const std::string svg = qrCodeSvg(mockPhrases(), *qrCodeOf("truss"));
+    CHECK(foreignWords(textOfHtml(svg), {}) == std::vector<std::string>{});
+    CHECK(svg.find("QR") == std::string::npos); // in the other letters too
 }
 
 TEST_CASE("a class with a decimal comma sees it in the cells of the model, and types either sign") {
@@ -148,7 +219,7 @@ TEST_CASE("with a decimal comma, fields begin with a comma and read back the sam
             for (int column = 0; column < columnsOf(table); ++column) {
                 const Cell cell{table, row, column};
                 const std::string text = cellText(truss, cell);
-                CAPTURE(cellName(truss, cell), text);
+                CAPTURE(cellName({englishPhrases(), truss}, cell), text);
                 CHECK(text.find('.') == std::string::npos);
                 if (text.empty() || !canType(truss, cell)) {
                     continue;
@@ -182,7 +253,8 @@ TEST_CASE("with a decimal comma, page's tables, dimensions and steps are typed w
     Truss truss = roof(); // A (0, 0), B (6, 0), C (3, 4)
     truss.classSettings.decimalSign = ',';
     truss.joints[2].at.x = 3.5;
-    CHECK(modelTablesHtml(truss).find("data-text=\"3,5\"") != std::string::npos);
+    CHECK(modelTablesHtml({englishPhrases(), truss}).find("data-text=\"3,5\"") !=
+          std::string::npos);
     AppState state = startWith(truss);
     state.selection.joints = {JointId{0}, JointId{1}, JointId{2}};
     state.selection.members = {MemberId{0}, MemberId{1}, MemberId{2}};
@@ -294,7 +366,7 @@ TEST_CASE("in a language made up for it, messages about what was opened or typed
     for (const std::string& text :
          {std::string("{"), std::string("{\"gusset\": 1}"), std::string("#m=1.AB"),
           link.substr(0, link.size() / 2), link + "&case=X"}) {
-        checkSaid(board, {OpenText{text, "A"}});
+        checkSaid(board, {OpenText{text}});
     }
     checkSaid(board, {SeePen{}});
     checkSaid(board, {Commit{RenameJoint{JointId{0}, "B"}}});
@@ -313,7 +385,6 @@ TEST_CASE("in a language made up for it, messages about what was opened or typed
     faultOf(madeOf({}, "X"));
     faultOf(madeOf({}, "X 1"));
     faultOf(settled(truss, truss.supports[0], "X"));
-    faultOf(readSession("X"));
     faultOf(pasteRows(truss, {CellTable::Joints, 0, 1}, "0\t0\nX\tX", {0, 1, 2}));
     faultOf(pasteRows(truss, {CellTable::Joints, 0, 1}, "0\t0\n1\t1", {0, 1}));
 
@@ -322,4 +393,35 @@ TEST_CASE("in a language made up for it, messages about what was opened or typed
     board = mockBoard(large);
     deriveLink(board.state, board.derived);
     check(board, "why there is no link", board.derived.linkFault);
+}
+
+TEST_CASE("in a language made up for it, the steps of the history keep no English word") {
+    for (const bool all : {true, false}) {
+        Board board = mockBoard(roof());
+        if (all) {
+            board.press(Key::SelectAll);
+        } else {
+            board.state.selection.joints = {JointId{0}};
+        }
+        for (const std::optional<Edit>& edit :
+             {mirrorSelection(board.state, Side::Right), turnSelection(board.state, 30),
+              repeatSelection(board.state, {1, 0}, 1), copySelection(board.state, {0, 9})}) {
+            REQUIRE(edit);
+            check(board, "edit", said(*board.state.book, describe(board.state.truss, *edit)));
+        }
+    }
+    Board board = mockBoard(roof());
+    const Writer writer{*board.state.book, board.state.truss};
+    board.act(Commit{stretched(writer, {false, 0, 3}, 7).value().edit});
+    check(board, "dimension", undoText(board.state));
+    board.state = typedIn(board.state, "joint.0.x", "1\n2");
+    check(board, "rows", undoText(board.state));
+    for (const OpenText& opened :
+         {OpenText{writeLink(gable()), OpenedFrom::Link}, OpenText{writeModel(roof())},
+          OpenText{writeModel(gable()), OpenedFrom::File, "Q1"},
+          OpenText{writeModel(roof()), OpenedFrom::Example},
+          OpenText{writeModel(gable()), OpenedFrom::Before}}) {
+        board.act(opened);
+        check(board, "opened", undoText(board.state));
+    }
 }

@@ -81,7 +81,7 @@ TEST_CASE("a model of very many joints has its first rows on the page, and a wor
     for (int i = 0; i < 5003; ++i) {
         truss.joints.push_back({"J" + std::to_string(i), {static_cast<double>(i), 0}, {}});
     }
-    const std::string html = modelTablesHtml(truss);
+    const std::string html = modelTablesHtml({englishPhrases(), truss});
     CHECK(support::contains(html, " of joint J4999"));
     CHECK(support::contains(html, " of a new joint"));
     CHECK_FALSE(support::contains(html, "joint J5000"));

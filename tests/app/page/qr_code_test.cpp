@@ -43,7 +43,7 @@ TEST_CASE("A text of 1,273 bytes has a code, and one that is longer has none") {
 TEST_CASE("A code as a drawing has room around it, and a square a dark module") {
     const std::optional<QrCode> code = qrCodeOf("truss");
     REQUIRE(code);
-    const std::string svg = qrCodeSvg(*code);
+    const std::string svg = qrCodeSvg(englishPhrases(), *code);
     std::size_t squares = 0;
     for (std::size_t at = svg.find("h1v1h-1z"); at != std::string::npos;
          at = svg.find("h1v1h-1z", at + 1)) {

@@ -114,10 +114,9 @@ TEST_CASE("the force polygon grows with the step, and a picked member's line sta
     pickMember(board, "AB");
     board.finish(deriveWorking);
     CHECK(board.derived.working.drawing.lines.size() == 10);
-    const int lit = board.derived.working.lit;
-    REQUIRE(lit >= 0);
-    CHECK(shown.polygon.lines[static_cast<std::size_t>(lit)].member ==
-          board.state.selection.members.front());
+    const std::optional<std::size_t> lit = board.derived.working.lit;
+    REQUIRE(lit);
+    CHECK(shown.polygon.lines[*lit].member == board.state.selection.members.front());
 }
 
 TEST_CASE("picking something leaves the working of the whole truss as it is") {

@@ -111,12 +111,12 @@ TEST_CASE("whatever a hand does in whatever order, the board stays sound and und
             somethingUnruly(random, board);
             checkSound(board);
         }
-        const Outcome<AppState> saved = readSession(writeSession(board.state));
+        const std::optional<AppState> saved = readSession(writeSession(board.state));
         REQUIRE(saved);
         CHECK(saved.value().truss == board.state.committed);
         board.act(EndGesture{false}); // the last stroke may still be in progress
         while (!board.state.history.past().empty()) {
-            CHECK_FALSE(board.state.history.undoLabel().empty());
+            CHECK_FALSE(board.state.history.undoName().empty());
             board.act(Undo{});
         }
         CHECK(board.state.truss == first);

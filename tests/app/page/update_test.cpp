@@ -10,6 +10,8 @@
 using namespace gusset;
 using support::Board;
 using support::Random;
+using support::redoText;
+using support::undoText;
 
 namespace {
 
@@ -93,7 +95,7 @@ TEST_CASE("a new change forgets what was undone") {
     board.act(Commit{SetTitle{"One"}});
     board.act(Undo{});
     board.act(Commit{SetTitle{"Two"}});
-    CHECK(board.state.history.redoLabel().empty());
+    CHECK(board.state.history.redoName().empty());
     board.act(Redo{});
     CHECK(board.state.truss.title == "Two");
 }
@@ -125,7 +127,7 @@ TEST_CASE("another choice of loads is another solution of the same model") {
     Board board;
     board.state = startWith(truss);
     const std::vector<double> all = board.solution().forces;
-    board.act(SetChoice{{"snow", ""}});
+    board.act(SetChoice{OneCase{"snow"}});
     const std::vector<double> snow = board.solution().forces;
     REQUIRE(snow.size() == 3);
     CHECK(2 * snow[0] == all[0]); // half of the load, all at the same place
@@ -136,15 +138,15 @@ TEST_CASE("opening replaces the board in one step that can be undone") {
     board.state = startWith(support::roof());
     Truss other = support::roof();
     other.title = "Another";
-    board.act(OpenText{writeModel(other), "Open example"});
+    board.act(OpenText{writeModel(other), OpenedFrom::Example});
     CHECK(board.state.truss == other);
-    CHECK(board.state.history.undoLabel() == "Open example");
-    board.act(OpenText{writeLink(support::roof()), ""});
+    CHECK(undoText(board.state) == "Open example");
+    board.act(OpenText{writeLink(support::roof())});
     CHECK(board.state.truss == support::roof());
     board.act(Undo{});
     board.act(Undo{});
     CHECK(board.state.truss == support::roof());
-    CHECK(board.state.history.undoLabel().empty());
+    CHECK(board.state.history.undoName().empty());
 }
 
 TEST_CASE(
@@ -156,24 +158,23 @@ TEST_CASE(
     other.loads.front().caseId = "snow";
     other.combinations.push_back({"ULS", {{"snow", 1.5}}, {}});
     const std::string link = writeLink(other);
-    board.act(OpenText{link + "&case=snow", ""});
-    CHECK(board.state.choice.caseId == "snow");
+    board.act(OpenText{link + "&case=snow"});
+    CHECK(board.state.choice == LoadChoice{OneCase{"snow"}});
     CHECK(board.state.message.text.empty());
 
     const std::uint64_t revision = board.state.revision;
     CHECK_FALSE(takeLinkOfBoard(board.state, writeLink(support::roof())));
     CHECK_FALSE(takeLinkOfBoard(board.state, "#other"));
-    CHECK(board.state.choice.caseId == "snow");
+    CHECK(board.state.choice == LoadChoice{OneCase{"snow"}});
     CHECK(takeLinkOfBoard(board.state, link + "&combination=ULS"));
-    CHECK(board.state.choice.caseId.empty());
-    CHECK(board.state.choice.combinationId == "ULS");
+    CHECK(board.state.choice == LoadChoice{OneCombination{"ULS"}});
     CHECK(takeLinkOfBoard(board.state, link));
-    CHECK(board.state.choice.combinationId.empty());
+    CHECK(board.state.choice == LoadChoice{});
     CHECK(board.state.revision == revision);
 
-    board.act(OpenText{link + "&case=wind", ""});
+    board.act(OpenText{link + "&case=wind"});
     CHECK(board.state.truss == other);
-    CHECK(board.state.choice.caseId.empty());
+    CHECK(board.state.choice == LoadChoice{});
     CHECK(board.state.message.kind == MessageKind::Problem);
     CHECK(board.state.message.text.find("has not") != std::string::npos);
 }
@@ -185,7 +186,7 @@ TEST_CASE("the link of the board follows the loads, or says why there is none") 
     board.state = startWith(truss);
     deriveLink(board.state, board.derived);
     CHECK(board.derived.link == writeLink(truss));
-    board.act(SetChoice{{"snow", ""}});
+    board.act(SetChoice{OneCase{"snow"}});
     deriveLink(board.state, board.derived);
     CHECK(board.derived.link == writeLink(truss) + "&case=snow");
 
@@ -196,7 +197,7 @@ TEST_CASE("the link of the board follows the loads, or says why there is none") 
     }
     std::erase(noise, '\\');
     truss.title = "Large";
-    board.act(OpenText{writeModel(truss).insert(1, "\"mine\":\"" + noise + "\","), ""});
+    board.act(OpenText{writeModel(truss).insert(1, "\"mine\":\"" + noise + "\",")});
     REQUIRE(board.state.truss.title == "Large");
     deriveLink(board.state, board.derived);
     CHECK(board.derived.link.empty());
@@ -209,7 +210,7 @@ TEST_CASE("what can't be opened explains itself and leaves the board as it was")
         Board board;
         board.state = startWith(support::roof());
         const std::uint64_t revision = board.state.revision;
-        board.act(OpenText{text, ""});
+        board.act(OpenText{text});
         CAPTURE(text);
         CHECK(board.state.truss == support::roof());
         CHECK(board.state.revision == revision);
@@ -266,7 +267,7 @@ TEST_CASE("work comes back from its text: model, undo, redo, view and notebook")
         board.act(Set{&NotebookState::sheet, 0.31});
         board.act(Set{&NotebookState::step, 4});
         const std::string text = writeSession(board.state);
-        Outcome<AppState> read = readSession(text);
+        std::optional<AppState> read = readSession(text);
         REQUIRE(read);
         AppState again = std::move(read).value();
         CHECK(writeSession(again) == text);
@@ -276,8 +277,8 @@ TEST_CASE("work comes back from its text: model, undo, redo, view and notebook")
         CHECK(again.tool == Tool::Load);
         CHECK(again.notebook.tab == NotebookTab::Share);
         CHECK(again.notebook.sheet == 0.31);
-        CHECK(again.history.undoLabel() == board.state.history.undoLabel());
-        CHECK(again.history.redoLabel() == board.state.history.redoLabel());
+        CHECK(undoText(again) == undoText(board.state));
+        CHECK(redoText(again) == redoText(board.state));
         update(again, {Undo{}, Undo{}, Redo{}});
         update(board.state, {Undo{}, Undo{}, Redo{}});
         CHECK(again.truss == board.state.truss);
@@ -323,8 +324,8 @@ TEST_CASE("a long history is saved as far back as there is room, the nearest ste
     }
     const std::string text = writeSession(board.state);
     CHECK(text.size() <= kLargestSession + 100);
-    const Outcome<AppState> read = readSession(text);
+    const std::optional<AppState> read = readSession(text);
     REQUIRE(read);
-    CHECK(read.value().history.undoLabel() == "Step 1499");
+    CHECK(undoText(read.value()) == "Step 1499");
     CHECK(read.value().history.past().size() > 500);
 }

@@ -1,12 +1,12 @@
-// The least that a Dear ImGui page can be: one window, a pointer, the stock font. The page is
-// measured against it (tests/bench/run), so nothing is added here without need.
+// A minimal Dear ImGui page: one window, a pointer, the default font. Our page is measured against
+// it (tests/bench/run), so keep it minimal.
 
 #include <emscripten/html5.h>
 #include <GLES3/gl3.h>
 #include <imgui.h>
 #include <imgui_impl_opengl3.h>
 
-// Called once when the canvas is in place. Returns false when there is no WebGL2.
+// Called once, when the canvas exists. Returns false without WebGL2.
 extern "C" EMSCRIPTEN_KEEPALIVE bool bareStart() {
     EmscriptenWebGLContextAttributes attributes;
     emscripten_webgl_init_context_attributes(&attributes);

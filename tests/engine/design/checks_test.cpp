@@ -361,7 +361,8 @@ TEST_CASE("A change of the checks can be undone, and one that makes no sense is 
     REQUIRE(after.ok());
     CHECK(after.value().checks == settings);
     CHECK(gusset::apply(after.value(), SetChecks{before.checks}).value() == before);
-    CHECK(describe(before, SetChecks{settings}) == "Change how members are checked");
+    CHECK(said(englishPhrases(), describe(before, SetChecks{settings})) ==
+          "Change how members are checked");
     settings.effectiveLength = std::nan("");
     const Outcome<Truss> refused = gusset::apply(before, SetChecks{settings});
     REQUIRE_FALSE(refused.ok());

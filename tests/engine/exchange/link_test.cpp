@@ -317,16 +317,19 @@ TEST_CASE("A link carries the case or the combination that is looked at, whateve
           std::string("\"q\""), std::string("Schnee über 1.000 m."), std::string("#m=1.2"),
           std::string("%41"), std::string("\u96ea)")}) {
         const Truss truss = withLoads(name, "1.35 " + name);
-        const std::string byCase = openableLink(truss, {name, ""}).value();
-        const std::string byCombination = openableLink(truss, {"", "1.35 " + name}).value();
+        const std::string byCase = openableLink(truss, OneCase{name}).value();
+        const std::string byCombination =
+            openableLink(truss, OneCombination{"1.35 " + name}).value();
         INFO(byCase);
         CHECK(byCase.starts_with(writeLink(truss) + "&case="));
         CHECK(std::isalnum(static_cast<unsigned char>(byCase.back())) != 0);
         CHECK(opens("https://example.org/#" + byCase, truss));
         for (const char* behind : {"", ").", ">", "\"", " and so on", "\n"}) {
             CHECK(opens(byCase + behind, truss));
-            CHECK(looksAt("<https://example.org/#" + byCase + behind, truss).caseId == name);
-            CHECK(looksAt("#" + byCombination + behind, truss).combinationId == "1.35 " + name);
+            CHECK(looksAt("<https://example.org/#" + byCase + behind, truss) ==
+                  LoadChoice{OneCase{name}});
+            CHECK(looksAt("#" + byCombination + behind, truss) ==
+                  LoadChoice{OneCombination{"1.35 " + name}});
         }
     }
 }
@@ -338,9 +341,9 @@ TEST_CASE("What a link asks to look at behind plain JSON is told from the JSON")
     const Truss truss = readModel(json).value().truss;
     REQUIRE(truss.title == "x}&case=y");
     CHECK(opens("#j=" + json, truss));
-    CHECK(looksAt("#j=" + json, truss).caseId.empty());
+    CHECK(looksAt("#j=" + json, truss) == LoadChoice{});
     CHECK(opens("#j=" + json + "&case=wind", truss));
-    CHECK(looksAt("#j=" + json + "&case=wind", truss).caseId == "wind");
+    CHECK(looksAt("#j=" + json + "&case=wind", truss) == LoadChoice{OneCase{"wind"}});
     // As ECMAScript's encodeURI leaves it: & and = stay.
     CHECK(opens(
         "#j=%7B%22gusset%22:1,%22joints%22:%5B%5D,%22members%22:%5B%5D,%22title%22:%22x%7D&"
@@ -360,9 +363,9 @@ TEST_CASE("A link that asks for loads that its truss has not opens, and says so"
         CHECK(loads.issues().front().code == IssueCode::UnknownName);
         CHECK(support::english(loads.issues().front().says).size() < 100); // no text from the link
     }
-    CHECK(looksAt(link, bridge).caseId.empty());
-    CHECK(looksAt(link + "&case=", bridge).caseId.empty());
-    CHECK(looksAt(link + "&other=1", bridge).caseId.empty());
+    CHECK(looksAt(link, bridge) == LoadChoice{});
+    CHECK(looksAt(link + "&case=", bridge) == LoadChoice{});
+    CHECK(looksAt(link + "&other=1", bridge) == LoadChoice{});
 }
 
 TEST_CASE("Content that no Gusset wrote makes a message, whatever its shape") {

@@ -121,10 +121,9 @@ TEST_CASE("exact values are the working's own, force by force and reaction by re
             largest = std::max(largest, std::abs(found.value));
         }
         for (const Found& found : working.steps.back().found) {
-            const Surd& surd =
-                found.symbol.kind == SymbolKind::Reaction
-                    ? working.exact.reactions[static_cast<std::size_t>(found.symbol.restraint)]
-                    : working.exact.forces[found.symbol.member.at()];
+            const Surd& surd = found.symbol.kind == SymbolKind::Reaction
+                                   ? working.exact.reactions[found.symbol.restraint.at()]
+                                   : working.exact.forces[found.symbol.member.at()];
             REQUIRE(std::abs(surd.value - found.value) <= 1e-9 * largest);
         }
     }

@@ -168,7 +168,7 @@ TEST_CASE("crossed diagonals: one of them is cut, and shares the load with the o
     REQUIRE(method.end == ForceMethodEnd::Complete);
     REQUIRE(method.releases.size() == 1);
     CHECK(method.releases[0].reason == ReleaseReason::Crossing);
-    CHECK(memberName(truss, method.releases[0].member) == "BD");
+    CHECK(memberName(truss, std::get<MemberId>(method.releases[0].of)) == "BD");
     CHECK(memberName(truss, method.releases[0].other) == "AC");
     CHECK(method.timesStiffness);
     CHECK(method.assumed);
@@ -185,9 +185,9 @@ TEST_CASE("over three supports the middle roller is taken away") {
     REQUIRE(method.end == ForceMethodEnd::Complete);
     REQUIRE(method.releases.size() == 1);
     CHECK(method.releases[0].reason == ReleaseReason::SparesRoller);
-    CHECK(method.releases[0].restraint == 2); // A_x, A_y, C_y
-    CHECK(method.allowed[0] == -4);           // mm, the support's own movement
-    CHECK(method.given[0].settlement == 0);   // none of the other supports moves
+    CHECK(method.releases[0].of == MemberOrRestraint{RestraintId{2}}); // A_x, A_y, C_y
+    CHECK(method.allowed[0] == -4);         // mm, the support's own movement
+    CHECK(method.given[0].settlement == 0); // none of the other supports moves
     CHECK_FALSE(method.timesStiffness);
 }
 
@@ -223,7 +223,7 @@ TEST_CASE("a case alone is its loads alone, without warming, misfit and settleme
     Truss truss = withSections(crossedSquare(), 1);
     force(truss, "C", 10, 0, "wind");
     truss.members[4].misfit = 2;
-    const LoadChoice wind{"wind", {}};
+    const LoadChoice wind = OneCase{"wind"};
     const ForceMethod method = forceMethod(truss, wind, solve(truss, wind));
     REQUIRE(method.end == ForceMethodEnd::Complete);
     CHECK(method.given[0].misfit == 0);

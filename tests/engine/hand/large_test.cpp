@@ -156,8 +156,8 @@ TEST_CASE("a truss on many pins is worked out pin by pin") {
     for (const Found& found : working.steps.back().found) {
         if (found.symbol.kind == SymbolKind::Reaction) {
             ++reactions;
-            CHECK_THAT(found.value,
-                       Catch::Matchers::WithinAbs(expected[found.symbol.restraint % 4], 1e-12));
+            CHECK_THAT(found.value, Catch::Matchers::WithinAbs(
+                                        expected[found.symbol.restraint.at() % 4], 1e-12));
         }
     }
     CHECK(reactions == 4 * count);

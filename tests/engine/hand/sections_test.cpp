@@ -188,7 +188,7 @@ TEST_CASE("a reaction is explained by the equations of the whole alone") {
     const Truss truss = pratt();
     const Solution solution = solve(truss);
     const Symbol reaction{
-        .kind = SymbolKind::Reaction, .restraint = 1, .joint = findJoint(truss, "A")};
+        .kind = SymbolKind::Reaction, .restraint = {1}, .joint = findJoint(truss, "A")};
     const Working chain = explain(truss, {}, solution, reaction);
     CHECK(objectionToChain(truss, chain, solution, {reaction}) == "");
     CHECK(countSteps(chain, StepKind::JointIntro) == 0);

@@ -155,17 +155,23 @@ TEST_CASE("Loads are added and changed, and one on no joint is refused") {
 }
 
 TEST_CASE("Undo calls an edit by what it does") {
-    CHECK(describe(triangle(), MoveJoint{JointId{2}, {}}) == "Move joint C");
-    CHECK(describe(triangle(), SetSupport{JointId{0}, SupportKind::Pin}) == "Pin at A");
-    CHECK(describe(triangle(), DrawMember{{JointId{0}, {}}, {JointId{2}, {}}}) == "Draw member AC");
-    CHECK(describe(triangle(), AddLoad{{JointForce{JointId{2}, 0, -1}, {}, {}}}) ==
+    CHECK(said(englishPhrases(), describe(triangle(), MoveJoint{JointId{2}, {}})) ==
+          "Move joint C");
+    CHECK(said(englishPhrases(), describe(triangle(), SetSupport{JointId{0}, SupportKind::Pin})) ==
+          "Pin at A");
+    CHECK(said(englishPhrases(),
+               describe(triangle(), DrawMember{{JointId{0}, {}}, {JointId{2}, {}}})) ==
+          "Draw member AC");
+    CHECK(said(englishPhrases(),
+               describe(triangle(), AddLoad{{JointForce{JointId{2}, 0, -1}, {}, {}}})) ==
           "Add load at C");
     Things things;
     things.members = {MemberId{1}};
-    CHECK(describe(triangle(), Remove{things}) == "Remove member BC");
+    CHECK(said(englishPhrases(), describe(triangle(), Remove{things})) == "Remove member BC");
     things.joints = {JointId{0}};
-    CHECK(describe(triangle(), Remove{things}) == "Remove 2 things");
-    CHECK(describe(triangle(), ReplaceTruss{{}, "Open example"}) == "Open example");
+    CHECK(said(englishPhrases(), describe(triangle(), Remove{things})) == "Remove 2 things");
+    CHECK(said(englishPhrases(), describe(triangle(), ReplaceTruss{{}, "Open example"})) ==
+          "Open example");
 }
 
 namespace {

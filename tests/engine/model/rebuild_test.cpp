@@ -182,10 +182,14 @@ TEST_CASE("several joints move as one edit, each to its place") {
 }
 
 TEST_CASE("undo names splitting, merging and copying after what they were edited to") {
-    CHECK(describe(roof(), SplitMember{MemberId{0}, {1, 0}}) == "Joint on member AB");
-    CHECK(describe(roof(), MergeJoints{JointId{2}, JointId{0}}) == "Merge joint C into A");
-    CHECK(describe(roof(), MoveJoints{{JointId{2}}, {{1, 1}}}) == "Move joint C");
-    CHECK(describe(roof(), MoveJoints{{JointId{1}, JointId{2}}, {{1, 1}, {2, 2}}}) ==
+    CHECK(said(englishPhrases(), describe(roof(), SplitMember{MemberId{0}, {1, 0}})) ==
+          "Joint on member AB");
+    CHECK(said(englishPhrases(), describe(roof(), MergeJoints{JointId{2}, JointId{0}})) ==
+          "Merge joint C into A");
+    CHECK(said(englishPhrases(), describe(roof(), MoveJoints{{JointId{2}}, {{1, 1}}})) ==
+          "Move joint C");
+    CHECK(said(englishPhrases(),
+               describe(roof(), MoveJoints{{JointId{1}, JointId{2}}, {{1, 1}, {2, 2}}})) ==
           "Move 2 joints");
 }
 

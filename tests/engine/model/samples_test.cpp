@@ -1,6 +1,9 @@
+#include "core/statement.hpp"
 #include "model/catalogue/samples.hpp"
+#include "model/catalogue/usual_materials.hpp"
 #include "model/validate/validate.hpp"
 #include "statics/solve/solution.hpp"
+#include "support/reading/mock_language.hpp"
 
 #include <catch2/catch_test_macros.hpp>
 #include <catch2/matchers/catch_matchers_floating_point.hpp>
@@ -10,11 +13,13 @@
 
 using namespace gusset;
 using Catch::Matchers::WithinAbs;
+using support::foreignWords;
+using support::mockPhrases;
 
 namespace {
 
 Truss made(const SampleSpec& spec) {
-    Outcome<Truss> truss = makeSample(spec);
+    Outcome<Truss> truss = makeSample(englishPhrases(), spec);
     REQUIRE(truss.ok());
     return std::move(truss).value();
 }
@@ -34,7 +39,7 @@ TEST_CASE("every form with every number of panels is determinate and without a f
         for (int panels = choice.fewestPanels; panels <= choice.mostPanels; ++panels) {
             for (const LoadedChord loaded : {LoadedChord::Upper, LoadedChord::Lower}) {
                 const Truss truss = made(specOf(choice.form, panels, loaded));
-                CAPTURE(choice.name, panels);
+                CAPTURE(choice.name.english, panels);
                 const Findings findings = validate(truss);
                 CHECK(findings.errors.empty());
                 CHECK(findings.notes.empty()); // no crossing members, no loose joints
@@ -52,7 +57,7 @@ TEST_CASE("the load is shared evenly by the supports of the symmetric forms") {
         const Truss truss = made(specOf(choice.form, 6, choice.usual));
         const Solution solution = solve(truss);
         const double whole = 10000.0 * static_cast<double>(truss.loads.size()); // 10 kN a joint
-        CAPTURE(choice.name);
+        CAPTURE(choice.name.english);
         REQUIRE(solution.reactions.size() == 3);
         CHECK_THAT(solution.reactions[0], WithinAbs(0, 1e-6));
         CHECK_THAT(solution.reactions[1], WithinAbs(whole / 2, 1e-6));
@@ -115,9 +120,29 @@ TEST_CASE("a panel count out of range is brought into it, a size that is none is
                              std::numeric_limits<double>::infinity()}) {
         SampleSpec spec;
         spec.span = bad;
-        CHECK_FALSE(makeSample(spec).ok());
+        CHECK_FALSE(makeSample(englishPhrases(), spec).ok());
         spec = {};
         spec.rise = bad;
-        CHECK_FALSE(makeSample(spec).ok());
+        CHECK_FALSE(makeSample(englishPhrases(), spec).ok());
+    }
+}
+
+TEST_CASE(
+    "in a language made up for it, what one starts from is called in it, and called in English "
+    "as ever") {
+    for (const SampleChoice& choice : sampleChoices()) {
+        SampleSpec spec;
+        spec.form = choice.form;
+        const std::string title = made(spec).title;
+        CHECK(title == std::string(choice.name.english) + " truss");
+        const std::string spoken = makeSample(mockPhrases(), spec).value().title;
+        CHECK(foreignWords(spoken, {}) == std::vector<std::string>{});
+        CHECK(foreignWords(said(mockPhrases(), choice.name), {}) == std::vector<std::string>{});
+    }
+    CHECK(usualSteel(englishPhrases(), {}).id == "steel");
+    CHECK(usualTimber(englishPhrases(), {}).id == "timber");
+    for (const Material& usual : {usualSteel(mockPhrases(), {}), usualTimber(mockPhrases(), {})}) {
+        CHECK_FALSE(usual.id.empty());
+        CHECK(foreignWords(usual.id, {}) == std::vector<std::string>{});
     }
 }

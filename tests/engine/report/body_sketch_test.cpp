@@ -79,7 +79,7 @@ Ends endsOf(const Truss& truss, const Working& working) {
         for (const Found& found : step.found) {
             (found.symbol.kind == SymbolKind::MemberForce
                  ? ends.forces[found.symbol.member.at()]
-                 : ends.reactions[static_cast<std::size_t>(found.symbol.restraint)]) = found.value;
+                 : ends.reactions[found.symbol.restraint.at()]) = found.value;
         }
     }
     return ends;
@@ -87,18 +87,19 @@ Ends endsOf(const Truss& truss, const Working& working) {
 
 // The component along an arrow, by the final values.
 double alongArrow(const Working& working, const Ends& ends, const BodyForce& force) {
-    if (force.member.valid()) {
-        return ends.forces[force.member.at()] * dot(force.along, force.out);
+    if (!force.of) {
+        return dot(working.loads[force.at.at()], force.along);
     }
-    return force.restraint >= 0 ? ends.reactions[static_cast<std::size_t>(force.restraint)]
-                                : dot(working.loads[force.at.at()], force.along);
+    const auto* member = std::get_if<MemberId>(&*force.of);
+    return member ? ends.forces[member->at()] * dot(force.along, force.out)
+                  : ends.reactions[std::get<RestraintId>(*force.of).at()];
 }
 
 // The value written at an arrow, if there is one.
 std::optional<double> writtenValue(const BodyForce& force) {
     const std::string text = plainText(force.label);
     const auto equals = text.find(" = ");
-    if (equals == std::string::npos && (force.member.valid() || force.restraint >= 0)) {
+    if (equals == std::string::npos && force.of) {
         return std::nullopt;
     }
     std::string number = equals == std::string::npos ? text : text.substr(equals + 3);
@@ -201,7 +202,7 @@ TEST_CASE("an unknown that is guessed to push is drawn pushing, its value then w
         for (const FreeBody& body :
              freeBodiesOf(notationOf({englishPhrases(), truss}, working), step)) {
             for (const BodyForce& force : body.forces) {
-                if (force.member == MemberId{0}) {
+                if (force.of == MemberOrRestraint{MemberId{0}}) {
                     CHECK(plainText(force.label) == (known ? "F_AB = 7.07\u2009kN" : "F_AB"));
                     CHECK(dot(force.along, force.out) < 0);
                     known = true;

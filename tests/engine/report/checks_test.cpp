@@ -158,7 +158,7 @@ TEST_CASE("The sentences name the most used member, what fails, what lacks, and 
     truss.checks.curve = BucklingCurve::A0;
     truss.materials[0].strength.reset();
     truss.members[memberAt(truss, "A", "C")].section = "";
-    lines = checkLines({englishPhrases(), truss}, checked(truss), {{{"snow", ""}}, false});
+    lines = checkLines({englishPhrases(), truss}, checked(truss), {{OneCase{"snow"}}, false});
     CHECK(hasLine(lines, "Not checked, as there is no strength: CB and AB."));
     CHECK(hasLine(lines, "Not checked, as there is no area, strength, modulus E and radius of "
                          "gyration: AC."));
@@ -175,7 +175,7 @@ TEST_CASE("What is not of steel is named beside a formula for steel, and what be
     truss.members[memberAt(truss, "A", "C")].section = "post";
     truss.loads.push_back({MemberForce{JointId{0}, JointId{1}, 4, 0, -2}, {}, {}});
     const auto lines = checkLines({englishPhrases(), truss}, checked(truss),
-                                  {{{"", "strength"}, {"", "use"}}, true});
+                                  {{OneCombination{"strength"}, OneCombination{"use"}}, true});
     CHECK(hasLine(lines, "Not of steel, hence by strength divided by 1.5 and Euler's critical "
                          "force divided by 2: AC."));
     CHECK(hasLine(lines, "Bent too by loads between their joints, which is left out here: AB."));

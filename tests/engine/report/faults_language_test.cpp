@@ -345,16 +345,16 @@ TEST_CASE("in a language made up for it, why an edit can't be made keeps no Engl
     }
     SampleSpec form;
     form.span = 0;
-    checkRefused(makeSample(form));
+    checkRefused(makeSample(mockPhrases(), form));
     form.span = form.rise = 1;
     form.load = 1e200;
-    checkRefused(makeSample(form));
+    checkRefused(makeSample(mockPhrases(), form));
 }
 
 TEST_CASE("in a language made up for it, why there are no forces keeps no English word") {
     Truss truss = gable();
-    check(solve(truss, {"X", ""}).errors);
-    check(solve(truss, {"", "X"}).errors);
+    check(solve(truss, OneCase{"X"}).errors);
+    check(solve(truss, OneCombination{"X"}).errors);
     truss.members[0].warming = 10;
     check(solve(truss).errors);
     truss = gable();
@@ -395,7 +395,7 @@ TEST_CASE("in a language made up for it, why there are no forces keeps no Englis
     checkRefused(pathThrough(truss, {JointId{0}}));
     truss.supports.clear();
     checkRefused(influenceReport(truss, path, effect));
-    checkRefused(envelopeOf(truss, {{}}));
+    checkRefused(envelopeOf(truss, {EveryLoad{}}));
 }
 
 TEST_CASE(

@@ -209,7 +209,7 @@ void checkMemberChecks(Reader reader) {
         truss.checks.tensionLimit = i == 0 ? 0 : 20;
         const MemberChecks checks = checkMembers(truss, solution, {});
         for (const CheckedLoads& loads :
-             {CheckedLoads{}, CheckedLoads{{{"loads", ""}}}, CheckedLoads{{{}, {}}, true}}) {
+             {CheckedLoads{}, CheckedLoads{{OneCase{"loads"}}}, CheckedLoads{{{}, {}}, true}}) {
             reader.check("checks", checksText({book, truss}, checks, loads));
             reader.check("checks as HTML", textOfHtml(checksHtml({book, truss}, checks, loads)));
         }

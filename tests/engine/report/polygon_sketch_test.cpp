@@ -101,13 +101,13 @@ TEST_CASE("the scale is the largest round one at which the polygon fits") {
 TEST_CASE("polygons can be read at every stage of their drawing, and letters only what is drawn") {
     const int count = forEveryPolygon([](const Truss& truss, const Solution&,
                                          const ForcePolygon& polygon) {
-        for (int drawn = 0; drawn <= static_cast<int>(polygon.lines.size()); ++drawn) {
+        for (std::size_t drawn = 0; drawn <= polygon.lines.size(); ++drawn) {
             PolygonLook look;
             look.drawn = drawn;
-            look.lit = drawn - 1;
+            look.lit = drawn > 0 ? std::optional(drawn - 1) : std::nullopt;
             const PolygonDrawing drawing = polygonDrawing({englishPhrases(), truss}, polygon, look);
             INFO(drawn << " lines");
-            REQUIRE(static_cast<int>(drawing.lines.size()) == drawn);
+            REQUIRE(drawing.lines.size() == drawn);
             REQUIRE(faultOfSketch(drawing.sketch) == "");
             REQUIRE((drawing.sketch.words.size() == 1) == (drawn == 0)); // the scale's
         }
@@ -164,13 +164,13 @@ TEST_CASE("a touch finds the nearest line within reach, and none farther off") {
             if (length(line.b - line.a) < 1) {
                 continue;
             }
-            const int found = polygonLineAt(drawing, middle, 5);
-            REQUIRE(found >= 0);
-            const SketchStroke& hit = drawing.lines[static_cast<std::size_t>(found)];
+            const std::optional<std::size_t> found = polygonLineAt(drawing, middle, 5);
+            REQUIRE(found);
+            const SketchStroke& hit = drawing.lines[*found];
             const Vec2 run = hit.b - hit.a;
             REQUIRE_THAT(cross(run, middle - hit.a) / length(run), WithinAbs(0, 1e-6));
         }
-        REQUIRE(polygonLineAt(drawing, {-50, -50}, 5) == -1);
+        REQUIRE_FALSE(polygonLineAt(drawing, {-50, -50}, 5));
     });
 }
 

@@ -127,15 +127,15 @@ TEST_CASE("cases act alone or all together, and combinations weigh them") {
     CHECK(caseNames(truss) == std::vector<std::string>{"loads", "snow"});
     const std::size_t top = jointAt(truss, "C");
     CHECK(jointLoads(truss, {})[top] == Vec2{8e3, -10e3});
-    CHECK(jointLoads(truss, {"snow", ""})[top] == Vec2{0, -10e3});
-    CHECK(jointLoads(truss, {"", "both"})[top] == Vec2{16e3, -15e3});
+    CHECK(jointLoads(truss, OneCase{"snow"})[top] == Vec2{0, -10e3});
+    CHECK(jointLoads(truss, OneCombination{"both"})[top] == Vec2{16e3, -15e3});
 }
 
 TEST_CASE("a case or a combination that is not there is an error that names it") {
-    const Solution noCase = solve(bracket(), {"wind", ""});
+    const Solution noCase = solve(bracket(), OneCase{"wind"});
     REQUIRE(noCase.status == Status::Invalid);
     CHECK(english(noCase.errors.front().says).find("\"wind\"") != std::string::npos);
-    const Solution noCombination = solve(bracket(), {"", "frost"});
+    const Solution noCombination = solve(bracket(), OneCombination{"frost"});
     REQUIRE(noCombination.status == Status::Invalid);
     CHECK(english(noCombination.errors.front().says).find("\"frost\"") != std::string::npos);
 }

@@ -300,8 +300,8 @@ TEST_CASE("of ordinary trusses nothing is said, and all figures are kept") {
 
 TEST_CASE("an envelope is told by the worst of its choices, whichever comes first") {
     const Truss truss = archOnStilts();
-    const LoadChoice snow{"snow", ""};
-    const LoadChoice wind{"wind", ""};
+    const LoadChoice snow = OneCase{"snow"};
+    const LoadChoice wind = OneCase{"wind"};
     const auto errorOver = [&](const std::vector<LoadChoice>& choices) {
         return forceErrorOf(envelopeOf(truss, choices).value().reliance);
     };

@@ -66,6 +66,7 @@ const std::set<std::string, std::less<>> kSigns{
     "sin", "cos", "tan",                            // functions
     "kN",  "lbf", "kip", "mm",  "cm",  "ft",  "in", // units of force and length
     "Pa",  "kPa", "MPa", "GPa", "psi", "ksi",       // and of stress
+    "kg",                                           // unit of density
     "cr",                                           // critical, of EN 1993 in all its languages
 };
 
@@ -101,6 +102,12 @@ std::set<std::string> namesIn(const Truss& truss) {
     }
     for (const MovingLoad& load : truss.moving) {
         names += ' ' + load.id;
+    }
+    for (const Material& material : truss.materials) {
+        names += ' ' + material.id;
+    }
+    for (const Section& section : truss.sections) {
+        names += ' ' + section.id + ' ' + section.shape; // shapes are typed as files write them
     }
     return wordsOf(names);
 }

@@ -13,8 +13,8 @@ namespace gusset::support {
 // The names of the members, or of the reaction, to which a sentence assigns the next slope.
 [[nodiscard]] std::vector<std::string> slopingIn(const std::string& sentence);
 
-// An objection to a line of slopes of those, or empty: what it says of an angle must agree in
-// itself and with the truss. The sines and cosines that it gives are added to the names.
+// An objection to a line of slopes of the members or the reaction `of`, or empty: every value in it
+// must agree with the truss. The sines and cosines that it gives are added to the names.
 [[nodiscard]] std::string objectionToSlope(const Formula&, const std::vector<std::string>& of,
                                            const Truss&, Names&);
 

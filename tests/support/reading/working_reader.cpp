@@ -22,7 +22,7 @@ struct TextReader {
 
     static std::pair<int, int> keyOf(const Symbol& symbol) {
         return {static_cast<int>(symbol.kind),
-                symbol.kind == SymbolKind::Reaction ? symbol.restraint : symbol.member.index};
+                symbol.kind == SymbolKind::Reaction ? symbol.restraint.index : symbol.member.index};
     }
 
     [[nodiscard]] std::string objectionTo(const Factor& factor, const Step& step) const {
@@ -107,9 +107,8 @@ TextReader textReaderOf(const Truss& truss, const Solution& solution) {
 }
 
 double solverValue(const Solution& solution, const Symbol& symbol) {
-    return symbol.kind == SymbolKind::Reaction
-               ? solution.reactions[static_cast<std::size_t>(symbol.restraint)]
-               : solution.forces[symbol.member.at()];
+    return symbol.kind == SymbolKind::Reaction ? solution.reactions[symbol.restraint.at()]
+                                               : solution.forces[symbol.member.at()];
 }
 
 std::size_t unknownsIn(const Remark& remark) {
@@ -139,7 +138,7 @@ std::vector<Symbol> allSymbols(const Solution& solution) {
         symbols.push_back({.kind = SymbolKind::MemberForce, .member = {static_cast<int>(i)}});
     }
     for (std::size_t i = 0; i < solution.reactions.size(); ++i) {
-        symbols.push_back({.kind = SymbolKind::Reaction, .restraint = static_cast<int>(i)});
+        symbols.push_back({.kind = SymbolKind::Reaction, .restraint = {static_cast<int>(i)}});
     }
     return symbols;
 }

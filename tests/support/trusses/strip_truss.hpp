@@ -8,7 +8,7 @@
 namespace gusset::support {
 
 enum class Web {
-    Pratt,  // posts and one diagonal a panel: 4·panels + 1 members
+    Pratt,  // posts and one diagonal per panel: 4·panels + 1 members
     Warren, // triangles without posts: 4·panels − 1 members
     Double, // posts and both diagonals: 5·panels + 1 members, indeterminate to the degree `panels`
 };

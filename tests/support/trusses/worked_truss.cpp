@@ -120,7 +120,7 @@ Truss barnFrame() {
 }
 
 //    D---C      six-sided frame with its three long diagonals: no joint has fewer than three
-//   / \ / \     members, and no section frees one
+//   / \ / \     members, and no section isolates one
 //  E---X---B    (the diagonals cross without a joint)
 //   \ / \ /
 //    F---A

@@ -20,7 +20,7 @@ Derived::~Derived() = default;
 namespace {
 
 bool hasSolution(const AppState& state, const Derived& derived) {
-    return derived.revision == state.revision && sameLoads(derived.choice, state.choice);
+    return derived.revision == state.revision && derived.choice == state.choice;
 }
 
 // As fractions and roots, with a true minus sign.
@@ -75,7 +75,7 @@ void derive(const AppState& state, Derived& derived) {
 }
 
 bool isOf(const ExactShown& shown, const AppState& state) {
-    return shown.revision == state.revision && sameLoads(shown.choice, state.choice);
+    return shown.revision == state.revision && shown.choice == state.choice;
 }
 
 bool deriveExact(const AppState& state, Derived& derived, Slice& slice) {
@@ -124,7 +124,7 @@ const std::string& newsOf(const Derived& derived) {
 }
 
 void deriveLink(const AppState& state, Derived& derived) {
-    if (derived.linkRevision == state.revision && sameLoads(derived.linkLoads, state.choice)) {
+    if (derived.linkRevision == state.revision && derived.linkLoads == state.choice) {
         return;
     }
     const Outcome<std::string> link = openableLink(state.committed, state.choice);

@@ -25,7 +25,7 @@ void writeSheet(const CheckedUnder& of, ChecksShown& shown) {
 } // namespace
 
 bool isOf(const ChecksShown& shown, const AppState& state) {
-    return shown.revision == state.revision && sameLoads(shown.choice, state.choice) &&
+    return shown.revision == state.revision && shown.choice == state.choice &&
            shown.ofAll == state.notebook.checksOfAll;
 }
 

@@ -1,6 +1,7 @@
 #include "app/derived/derived_moving.hpp"
 
 #include "phrases/jobs.hpp"
+#include "phrases/results.hpp"
 #include "phrases/tables.hpp"
 #include "report/results/solution_text.hpp"
 #include "report/results/trust_text.hpp"
@@ -75,16 +76,18 @@ void addPath(std::vector<PathOption>& paths, PathOption option) {
     }
 }
 
-std::vector<PathOption> pathsOf(const Truss& truss, const InfluenceView& view) {
+std::vector<PathOption> pathsOf(const Writer& writer, const InfluenceView& view) {
+    const Truss& truss = writer.truss;
     std::vector<PathOption> paths;
     for (const MovingLoad& load : truss.moving) {
         paths.push_back({PathKind::Moving, load.id, load.path});
     }
-    addPath(paths, {PathKind::Bottom, "bottom chord", lowestPath(truss)});
-    addPath(paths, {PathKind::Top, "top chord", highestPath(truss)});
+    addPath(paths, {PathKind::Bottom, sayPlain(writer, phrase::kBottomChord), lowestPath(truss)});
+    addPath(paths, {PathKind::Top, sayPlain(writer, phrase::kTopChord), highestPath(truss)});
     const Outcome<std::vector<JointId>> picked = pathThrough(truss, pickedJoints(truss, view));
     if (picked) {
-        paths.push_back({PathKind::Picked, "picked joints", picked.value()});
+        paths.push_back(
+            {PathKind::Picked, sayPlain(writer, phrase::kPickedJoints), picked.value()});
     }
     return paths;
 }
@@ -159,7 +162,7 @@ void chooseLine(const AppState& state, InfluenceShown& shown) {
         shown.says = faultSentence(*state.book, errors.front());
         return;
     }
-    shown.paths = pathsOf(truss, shown.view);
+    shown.paths = pathsOf({*state.book, truss}, shown.view);
     shown.chosen = chosenOf(shown.paths, shown.view);
     const std::optional<Effect> effect = effectFor(truss, shown.selection, shown.view.horizontal);
     if (shown.paths.empty() || !effect) {

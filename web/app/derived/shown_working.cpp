@@ -87,7 +87,7 @@ void makeTruss(Maker& maker) {
 
 bool isAt(const Working& working, const Symbol& symbol, JointId joint) {
     return symbol.kind == SymbolKind::Reaction && symbol.joint == joint &&
-           symbol.restraint < static_cast<int>(working.structure.restraints.size());
+           symbol.restraint.at() < working.structure.restraints.size();
 }
 
 std::vector<Symbol> reactionsAt(const Working& working, JointId joint) {
@@ -193,14 +193,14 @@ void makePolygon(Maker& maker) {
         }));
 }
 
-int litLine(const AppState& state, const ForcePolygon& polygon) {
+std::optional<std::size_t> litLine(const AppState& state, const ForcePolygon& polygon) {
     const std::vector<MemberId>& members = state.selection.members;
     for (std::size_t i = 0; members.size() == 1 && i < polygon.lines.size(); ++i) {
         if (polygon.lines[i].member == members.front()) {
-            return static_cast<int>(i);
+            return i;
         }
     }
-    return -1;
+    return std::nullopt;
 }
 
 void make(Maker& maker) {
@@ -226,7 +226,7 @@ void make(Maker& maker) {
 
 bool isShown(const AppState& state, const ShownWorking& shown) {
     const NotebookState& notebook = state.notebook;
-    return shown.revision == state.revision && sameLoads(shown.choice, state.choice) &&
+    return shown.revision == state.revision && shown.choice == state.choice &&
            shown.page == notebook.working && shown.bySection == notebook.bySection &&
            shown.horizontal == notebook.horizontal && shown.about == aboutFor(state);
 }
@@ -252,13 +252,13 @@ Job workingJob(const AppState& state, const Solution& solution,
 }
 
 void drawPolygon(const AppState& state, ShownWorking& shown) {
-    const int count = static_cast<int>(shown.polygon.lines.size());
+    const std::size_t count = shown.polygon.lines.size();
     if (shown.page != WorkingPage::Polygon || count == 0) {
         return;
     }
-    const int drawn =
-        state.notebook.wholeWorking ? count : std::clamp(state.notebook.step + 1, 1, count);
-    const int lit = litLine(state, shown.polygon);
+    const auto step = static_cast<std::size_t>(std::max(state.notebook.step, 0));
+    const std::size_t drawn = state.notebook.wholeWorking ? count : std::min(step + 1, count);
+    const std::optional<std::size_t> lit = litLine(state, shown.polygon);
     if (drawn == shown.drawn && lit == shown.lit) {
         return;
     }

@@ -31,8 +31,8 @@ struct ShownWorking {
     ForcePolygon polygon; // for its page; refused if it has no lines
     Sketch spaces;        // the truss with its spaces lettered
     PolygonDrawing drawing;
-    int drawn = -1; // number of lines drawn
-    int lit = -1;
+    std::size_t drawn = 0; // number of lines in the drawing
+    std::optional<std::size_t> lit{};
 };
 
 // The number of lines of a polygon; of passages for anything else.

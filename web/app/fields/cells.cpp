@@ -1,6 +1,7 @@
 #include "app/fields/cells.hpp"
 
 #include "app/fields/typed_text.hpp"
+#include "phrases/columns.hpp"
 #include "report/results/results_text.hpp"
 
 #include <algorithm>
@@ -43,16 +44,12 @@ bool isAngled(const Truss& truss, const Cell& cell) {
                truss.loads[static_cast<std::size_t>(cell.row)].what);
 }
 
-std::string_view partOfAngled(const Cell& cell) {
-    return cell.column == column::kLoadFirst ? "size" : "angle";
+Phrase<> partOfAngled(const Cell& cell) {
+    return cell.column == column::kLoadFirst ? phrase::kCellSize : phrase::kCellAngle;
 }
 
-std::string_view heardName(const Truss& truss, const Cell& cell) {
-    return isAngled(truss, cell) ? partOfAngled(cell) : columnOf(cell).name;
-}
-
-std::string ofRow(const Truss& truss, const Cell& cell) {
-    return " of " + rowName(truss, cell.table, cell.row);
+RichLine heardName(const Writer& writer, const Cell& cell) {
+    return say(writer, isAngled(writer.truss, cell) ? partOfAngled(cell) : columnOf(cell).name);
 }
 
 } // namespace
@@ -70,7 +67,7 @@ bool canType(const Truss& truss, const Cell& cell) {
     }
     const CellColumn& column = columnOf(cell);
     if (cell.row == rows) {
-        return !column.more.hint.empty();
+        return column.more.hint.has_value();
     }
     return column.read != nullptr &&
            (column.more.canType == nullptr ||
@@ -155,29 +152,34 @@ std::optional<Cell> cellAfter(const Truss& truss, const Cell& cell, FieldEnd how
     return std::nullopt;
 }
 
-std::string rowName(const Truss& truss, CellTable table, int row) {
-    const std::string one(modelTable(table).one);
-    if (row == rowsOf(truss, table)) {
-        return "a new " + one;
+std::string rowName(const Writer& writer, CellTable table, int row) {
+    const ModelTable& of = modelTable(table);
+    if (row == rowsOf(writer.truss, table)) {
+        return sayPlain(writer, of.newRow);
     }
-    const std::string first = cellText(truss, {table, row, 0});
+    const std::string first = cellText(writer.truss, {table, row, 0});
     const bool byNumber = table == CellTable::Loads || first.empty();
-    return one + " " + (byNumber ? std::to_string(row + 1) : first);
+    return sayPlain(writer, of.row, {{"name", byNumber ? std::to_string(row + 1) : first}});
 }
 
-std::string cellName(const Truss& truss, const Cell& cell) {
-    return std::string(heardName(truss, cell)) + ofRow(truss, cell);
+std::string cellName(const Writer& writer, const Cell& cell) {
+    return sayPlain(
+        writer, phrase::kCellOfRow,
+        {{"cell", heardName(writer, cell)}, {"row", rowName(writer, cell.table, cell.row)}});
 }
 
-std::string cellNameWithUnit(const Truss& truss, const Cell& cell) {
-    const bool angle = isAngled(truss, cell) && cell.column == column::kLoadSecond;
+std::string cellNameWithUnit(const Writer& writer, const Cell& cell) {
+    const bool angle = isAngled(writer.truss, cell) && cell.column == column::kLoadSecond;
     const std::string unit =
-        symbolOf(truss.units, angle ? ColumnUnit::Degrees : columnOf(cell).unit);
-    return std::string(heardName(truss, cell)) + (unit.empty() ? "" : " (" + unit + ")") +
-           ofRow(truss, cell);
+        symbolOf(writer.truss.units, angle ? ColumnUnit::Degrees : columnOf(cell).unit);
+    return unit.empty() ? cellName(writer, cell)
+                        : sayPlain(writer, phrase::kCellInUnitOfRow,
+                                   {{"cell", heardName(writer, cell)},
+                                    {"unit", unit},
+                                    {"row", rowName(writer, cell.table, cell.row)}});
 }
 
-std::string_view pickedName(const Truss& truss, const Cell& cell) {
+std::optional<Phrase<>> pickedName(const Truss& truss, const Cell& cell) {
     return isAngled(truss, cell) ? partOfAngled(cell) : columnOf(cell).more.picked;
 }
 

@@ -7,6 +7,7 @@
 #include "app/fields/field.hpp"
 #include "app/state/action.hpp"
 #include "app/state/listing.hpp"
+#include "report/text/writer.hpp"
 
 #include <optional>
 #include <string>
@@ -40,10 +41,10 @@ using RowOrder = std::vector<int>;
 [[nodiscard]] std::optional<Cell> cellAfter(const Truss&, const Cell&, FieldEnd, RowOrder);
 
 // The row's name for a screen reader: "joint C", "load 2", "a new member".
-[[nodiscard]] std::string rowName(const Truss&, CellTable, int row);
-[[nodiscard]] std::string cellName(const Truss&, const Cell&);         // "x of joint C"
-[[nodiscard]] std::string cellNameWithUnit(const Truss&, const Cell&); // "x (m) of joint C"
-// The label of the field in the inspector; empty: it has no field for this cell.
-[[nodiscard]] std::string_view pickedName(const Truss&, const Cell&);
+[[nodiscard]] std::string rowName(const Writer&, CellTable, int row);
+[[nodiscard]] std::string cellName(const Writer&, const Cell&);         // "x of joint C"
+[[nodiscard]] std::string cellNameWithUnit(const Writer&, const Cell&); // "x (m) of joint C"
+// The label of the field in the inspector; none: it has no field for this cell.
+[[nodiscard]] std::optional<Phrase<>> pickedName(const Truss&, const Cell&);
 
 } // namespace gusset

@@ -14,16 +14,16 @@ constexpr std::span<const int> inOrder(std::span<const CellColumn> columns) {
     return std::span(kInOrder).first(columns.size());
 }
 
-constexpr CellColumn wordColumn(std::string_view key, std::string_view name, NotebookLook notebook,
+constexpr CellColumn wordColumn(std::string_view key, Phrase<> name, NotebookLook notebook,
                                 WriteCell write, ReadCell read = nullptr, ColumnMore more = {}) {
     return {key, name, CellForm::Words, ColumnUnit::None, notebook, write, read, more};
 }
-constexpr CellColumn numberColumn(std::string_view key, std::string_view name, ColumnUnit unit,
+constexpr CellColumn numberColumn(std::string_view key, Phrase<> name, ColumnUnit unit,
                                   NotebookLook notebook, WriteCell write, ReadCell read,
                                   ColumnMore more = {}) {
     return {key, name, CellForm::Number, unit, notebook, write, read, more};
 }
-constexpr CellColumn numbersColumn(std::string_view key, std::string_view name, ColumnUnit unit,
+constexpr CellColumn numbersColumn(std::string_view key, Phrase<> name, ColumnUnit unit,
                                    NotebookLook notebook, WriteCell write, ReadCell read,
                                    ColumnMore more = {}) {
     return {key, name, CellForm::Numbers, unit, notebook, write, read, more};

@@ -3,6 +3,9 @@
 #include "app/fields/cell_text.hpp"
 #include "app/fields/column_parts.hpp"
 #include "model/quantity/quantity_input.hpp"
+#include "phrases/columns.hpp"
+#include "phrases/listed.hpp"
+#include "phrases/tables.hpp"
 
 namespace gusset {
 namespace {
@@ -34,12 +37,15 @@ Outcome<Edit> readCoordinate(const Truss& truss, int row, const std::string& tex
 }
 
 constexpr std::array kJointColumns{
-    wordColumn("label", "label", {"joint", 64}, writeWords<&Truss::joints, &Joint::label>,
-               readLabel, {.onPage = "joint"}),
-    numberColumn("x", "x", ColumnUnit::Length, {"x", 70}, writeCoordinate<&Vec2::x>,
-                 readCoordinate<&Vec2::x>, {.hint = "x", .picked = "x"}),
-    numberColumn("y", "y", ColumnUnit::Length, {"y", 70}, writeCoordinate<&Vec2::y>,
-                 readCoordinate<&Vec2::y>, {.hint = "y", .picked = "y"}),
+    wordColumn("label", phrase::kCellLabel, {phrase::kCellJoint, 64},
+               writeWords<&Truss::joints, &Joint::label>, readLabel,
+               {.onPage = phrase::kCellJoint}),
+    numberColumn("x", phrase::kCellX, ColumnUnit::Length, {phrase::kCellX, 70},
+                 writeCoordinate<&Vec2::x>, readCoordinate<&Vec2::x>,
+                 {.hint = phrase::kCellX, .picked = phrase::kCellX}),
+    numberColumn("y", phrase::kCellY, ColumnUnit::Length, {phrase::kCellY, 70},
+                 writeCoordinate<&Vec2::y>, readCoordinate<&Vec2::y>,
+                 {.hint = phrase::kCellY, .picked = phrase::kCellY}),
 };
 
 // Members.
@@ -95,15 +101,17 @@ Outcome<Edit> readStrain(const Truss& truss, int row, const std::string& text) {
 }
 
 constexpr std::array kMemberColumns{
-    wordColumn("ends", "ends", {"member", 70, 1.2}, writeEnds, readMemberEnds,
-               {.hint = "A–B", .onPage = "member"}),
-    wordColumn("section", "section", {"section", 74, 1.2},
+    wordColumn("ends", phrase::kCellEnds, {phrase::kCellMember, 70, 1.2}, writeEnds, readMemberEnds,
+               {.hint = phrase::kEndsHint, .onPage = phrase::kCellMember}),
+    wordColumn("section", phrase::kCellSection, {phrase::kCellSection, 74, 1.2},
                writeWords<&Truss::members, &Member::section>, readMemberSection,
                {.mayBeEmpty = true}),
-    numberColumn("warming", "warming", ColumnUnit::Kelvin, {"ΔT", 52, 0.8},
-                 writeStrain<&Member::warming>, readStrain<&Member::warming>, {.mayBeEmpty = true}),
-    numberColumn("misfit", "misfit", ColumnUnit::Displacement, {"misfit", 74, 0.8},
-                 writeStrain<&Member::misfit>, readStrain<&Member::misfit>, {.mayBeEmpty = true}),
+    numberColumn("warming", phrase::kCellWarming, ColumnUnit::Kelvin,
+                 {phrase::kWarmingSign, 52, 0.8}, writeStrain<&Member::warming>,
+                 readStrain<&Member::warming>, {.mayBeEmpty = true}),
+    numberColumn("misfit", phrase::kCellMisfit, ColumnUnit::Displacement,
+                 {phrase::kCellMisfit, 74, 0.8}, writeStrain<&Member::misfit>,
+                 readStrain<&Member::misfit>, {.mayBeEmpty = true}),
 };
 
 // Supports.
@@ -156,40 +164,47 @@ CellValue writeSettlement(const Truss& truss, std::size_t row) {
     return settleText(truss.supports[row]);
 }
 
+// As the page's scripts know it (finish_field); phrases say it to people.
 CellValue writeKind(const Truss& truss, std::size_t row) {
     return isRoller(truss, row) ? "roller" : "pin";
 }
 
 constexpr std::array kSupportColumns{
-    wordColumn("joint", "joint", {"support", 58}, writeSupportJoint, readSupportJoint,
-               {.hint = "joint"}),
-    numberColumn("direction", "direction", ColumnUnit::Degrees,
-                 {.heading = "pushes at", .least = 70, .namesUnit = false}, writeDirection,
+    wordColumn("joint", phrase::kCellJoint, {phrase::kCellSupport, 58}, writeSupportJoint,
+               readSupportJoint, {.hint = phrase::kCellJoint}),
+    numberColumn("direction", phrase::kCellDirection, ColumnUnit::Degrees,
+                 {.heading = phrase::kPushesAt, .least = 70, .namesUnit = false}, writeDirection,
                  readDirection,
-                 {.onPage = "reaction at", .picked = "pushes at", .canType = isRoller}),
-    numbersColumn("settle", "settlement", ColumnUnit::Displacement,
-                  {.heading = "settles", .least = 76, .orders = false, .atRight = true},
+                 {.onPage = phrase::kReactionAt, .picked = phrase::kPushesAt, .canType = isRoller}),
+    numbersColumn("settle", phrase::kCellSettlement, ColumnUnit::Displacement,
+                  {.heading = phrase::kSettles, .least = 76, .orders = false, .atRight = true},
                   writeSettlement, readSettlement, {.mayBeEmpty = true}),
-    wordColumn("kind", "kind", {"kind", 88}, writeKind),
+    wordColumn("kind", phrase::kCellKind, {phrase::kCellKind, 88}, writeKind),
 };
 
 constexpr ModelTable kJoints{"joint",
-                             "Joints",
-                             "find a joint",
+                             phrase::kHeadJoints,
+                             phrase::kRowOfJoint,
+                             phrase::kNewJoint,
+                             phrase::kFindJoint,
                              kJointColumns,
                              inOrder(kJointColumns),
                              countOf<&Truss::joints>,
                              removeThing<JointId>};
 constexpr ModelTable kMembers{"member",
-                              "Members",
-                              "find a member or a section",
+                              phrase::kHeadMembers,
+                              phrase::kRowOfMember,
+                              phrase::kNewMember,
+                              phrase::kFindMemberOrSection,
                               kMemberColumns,
                               inOrder(kMemberColumns),
                               countOf<&Truss::members>,
                               removeThing<MemberId>};
 constexpr ModelTable kSupports{"support",
-                               "Supports",
-                               "find a joint",
+                               phrase::kHeadSupports,
+                               phrase::kRowOfSupport,
+                               phrase::kNewSupport,
+                               phrase::kFindJoint,
                                kSupportColumns,
                                kKindBeforeDirection,
                                countOf<&Truss::supports>,

@@ -5,10 +5,12 @@
 
 #include "app/state/field_id.hpp"
 #include "core/outcome.hpp"
+#include "core/phrase.hpp"
 #include "model/edit/edit.hpp"
 #include "model/truss/truss.hpp"
 
 #include <cstddef>
+#include <optional>
 #include <span>
 #include <string>
 #include <string_view>
@@ -55,7 +57,7 @@ enum class ColumnUnit {
 using CellValue = std::variant<std::string, double>;
 
 struct NotebookLook {
-    std::string_view heading{};
+    Phrase<> heading{};
     double least = 60; // CSS px
     double share = 1;  // of the space left over
     bool namesUnit = true;
@@ -68,16 +70,17 @@ using ReadCell = Outcome<Edit> (*)(const Truss&, int row, const std::string& tex
 using WriteCell = CellValue (*)(const Truss&, std::size_t row);
 using AskCell = bool (*)(const Truss&, std::size_t row);
 struct ColumnMore {
-    bool mayBeEmpty = false;   // an empty text leaves it out of the model
-    std::string_view hint{};   // in the empty last row, which starts with the columns that have one
-    std::string_view onPage{}; // its heading in the page's own tables, if not its name
+    bool mayBeEmpty = false; // an empty text leaves it out of the model
+    // In the empty last row, which starts with the columns that have one.
+    std::optional<Phrase<>> hint{};
+    std::optional<Phrase<>> onPage{}; // its heading in the page's own tables, if not its name
     bool isOnPage = true;
-    std::string_view picked{}; // its name in the inspector; empty: not shown there
-    AskCell canType = nullptr; // null: in every existing row
+    std::optional<Phrase<>> picked{}; // its name in the inspector; none: not shown there
+    AskCell canType = nullptr;        // null: in every existing row
 };
 struct CellColumn {
-    std::string_view key;  // within the key of the field
-    std::string_view name; // for screen readers: "x" of joint C
+    std::string_view key; // within the key of the field
+    Phrase<> name;        // for screen readers: "x" of joint C
     CellForm form = CellForm::Words;
     ColumnUnit unit = ColumnUnit::None;
     NotebookLook notebook{};
@@ -87,9 +90,11 @@ struct CellColumn {
 };
 
 struct ModelTable {
-    std::string_view one;    // what one row is: "joint"
-    std::string_view plural; // "Joints"
-    std::string_view find;   // the hint of the search field
+    std::string_view key;          // of its rows, within the key of a field
+    Phrase<> name;                 // "Joints"
+    decltype("{name}"_phrase) row; // what one row is called: "joint C"
+    Phrase<> newRow;               // "a new joint"
+    Phrase<> find;                 // the hint of the search field
     std::span<const CellColumn> columns;
     std::span<const int> inNotebook;     // the columns in the notebook's order
     int (*rows)(const Truss&) = nullptr; // without the new row

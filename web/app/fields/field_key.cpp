@@ -19,7 +19,7 @@ struct Key {
 };
 
 void addCells(std::vector<Key>& keys, CellTable table) {
-    const std::string row = std::string(modelTable(table).one) + ".#.";
+    const std::string row = std::string(modelTable(table).key) + ".#.";
     for (int column = 0; column < static_cast<int>(modelTable(table).columns.size()); ++column) {
         const Cell cell{table, 0, column};
         if (columnOf(cell).read == nullptr) {

@@ -6,6 +6,7 @@
 #include "app/fields/load_cells.hpp"
 #include "app/fields/paste.hpp"
 #include "app/state/commit.hpp"
+#include "phrases/history.hpp"
 
 namespace gusset {
 namespace {
@@ -38,7 +39,7 @@ struct Finish {
             actions.push_back(Say{MessageKind::Problem, after.issues().front().says});
             return state.truss;
         }
-        actions.push_back(Commit{ReplaceTruss{after.value(), "Paste rows"}});
+        actions.push_back(Commit{ReplaceTruss{after.value(), phrase::kStepPasteRows}});
         return after.value();
     }
 
@@ -83,7 +84,7 @@ struct Finish {
         const std::optional<BeginField> next = goOnFrom(picked.cell);
         const auto* cell = next ? std::get_if<Cell>(&next->field) : nullptr;
         if (cell && done.how != FieldEnd::Below && cell->row == picked.cell.row &&
-            !pickedName(state.truss, *cell).empty()) {
+            pickedName(state.truss, *cell)) {
             actions.push_back(BeginField{PickedCell{*cell}, next->text});
         }
         return true;

@@ -3,6 +3,7 @@
 #include "app/fields/cell_text.hpp"
 #include "app/fields/typed_text.hpp"
 #include "model/quantity/quantity_input.hpp"
+#include "phrases/model.hpp"
 #include "report/results/results_text.hpp"
 
 #include <algorithm>
@@ -174,10 +175,11 @@ double forceToBeginWith(const Truss& truss) {
     return force == 0 ? -10 : force;
 }
 
-std::string freeName(const Truss& truss) {
+std::string freeName(const Writer& writer) {
+    const std::vector<MovingLoad>& loads = writer.truss.moving;
     for (int number = 1;; ++number) {
-        const std::string name = "vehicle " + std::to_string(number);
-        if (std::none_of(truss.moving.begin(), truss.moving.end(),
+        const std::string name = sayPlain(writer, phrase::kVehicle, {{"n", number}});
+        if (std::none_of(loads.begin(), loads.end(),
                          [&](const MovingLoad& load) { return load.id == name; })) {
             return name;
         }
@@ -266,38 +268,53 @@ Outcome<Edit> listEdit(const Truss& truss, const ListField& field, const std::st
     return withMoving(truss, field.row, load);
 }
 
-std::string listName(const Truss& truss, const ListField& field) {
-    const std::string load = " of moving load ";
-    const std::string axle = "of axle " + std::to_string(field.part + 1) + load;
-    switch (field.kind) {
-    case ListFieldKind::CombinationName:
-        return static_cast<std::size_t>(field.row) < truss.combinations.size()
-                   ? "name of combination " + nameIn(truss, field)
-                   : "name of a new combination";
-    case ListFieldKind::Factor:
-        return "factor of case " + caseNames(truss)[static_cast<std::size_t>(field.part)] +
-               " in combination " + truss.combinations[static_cast<std::size_t>(field.row)].id;
-    case ListFieldKind::MovingName:
-        return "name" + load + loadOf(truss, field).id;
-    case ListFieldKind::AxleAt:
-        return "place " + axle + loadOf(truss, field).id;
-    case ListFieldKind::AxleForce:
-        return "force " + axle + loadOf(truss, field).id;
-    case ListFieldKind::SpreadForce:
-        return "spread load" + load + loadOf(truss, field).id;
-    case ListFieldKind::SpreadLength:
-        break;
+namespace {
+
+std::string nameOfCombinations(const Writer& writer, const ListField& field) {
+    const Truss& truss = writer.truss;
+    if (static_cast<std::size_t>(field.row) == truss.combinations.size()) {
+        return sayPlain(writer, phrase::kNameOfNewCombination);
     }
-    return "length of the spread load" + load + loadOf(truss, field).id;
+    const std::string& combination = truss.combinations[static_cast<std::size_t>(field.row)].id;
+    if (field.kind == ListFieldKind::CombinationName) {
+        return sayPlain(writer, phrase::kNameOfCombination, {{"combination", combination}});
+    }
+    return sayPlain(writer, phrase::kFactorOfCase,
+                    {{"case", caseNames(truss)[static_cast<std::size_t>(field.part)]},
+                     {"combination", combination}});
 }
 
-Edit addMovingLoad(const Truss& truss, const std::vector<JointId>& path) {
+} // namespace
+
+std::string listName(const Writer& writer, const ListField& field) {
+    if (ofCombinations(field)) {
+        return nameOfCombinations(writer, field);
+    }
+    const std::string& load = loadOf(writer.truss, field).id;
+    switch (field.kind) {
+    case ListFieldKind::AxleAt:
+    case ListFieldKind::AxleForce:
+        return sayPlain(writer,
+                        field.kind == ListFieldKind::AxleAt ? phrase::kPlaceOfAxle
+                                                            : phrase::kForceOfAxle,
+                        {{"n", field.part + 1}, {"load", load}});
+    case ListFieldKind::SpreadForce:
+        return sayPlain(writer, phrase::kSpreadOfMoving, {{"load", load}});
+    case ListFieldKind::SpreadLength:
+        return sayPlain(writer, phrase::kSpreadLengthOfMoving, {{"load", load}});
+    default:
+        break;
+    }
+    return sayPlain(writer, phrase::kNameOfMoving, {{"load", load}});
+}
+
+Edit addMovingLoad(const Writer& writer, const std::vector<JointId>& path) {
     MovingLoad load;
-    load.id = freeName(truss);
+    load.id = freeName(writer);
     load.path = path;
     load.axles.push_back({});
-    load.axles.back().force = forceToBeginWith(truss);
-    std::vector<MovingLoad> all = truss.moving;
+    load.axles.back().force = forceToBeginWith(writer.truss);
+    std::vector<MovingLoad> all = writer.truss.moving;
     all.push_back(std::move(load));
     return SetMovingLoads{all};
 }

@@ -7,6 +7,7 @@
 #include "core/outcome.hpp"
 #include "model/edit/edit.hpp"
 #include "model/truss/truss.hpp"
+#include "report/text/writer.hpp"
 
 #include <optional>
 #include <string>
@@ -23,11 +24,11 @@ namespace gusset {
 // The next field by Tab or Enter among those of one combination or one moving load.
 [[nodiscard]] std::optional<ListField> listFieldAfter(const Truss&, const ListField&, FieldEnd);
 // For screen readers: "force of axle 2 of moving load crane".
-[[nodiscard]] std::string listName(const Truss&, const ListField&);
+[[nodiscard]] std::string listName(const Writer&, const ListField&);
 
 // A moving load of one axle on a path, with an unused name and a force similar to those in the
 // model.
-[[nodiscard]] Edit addMovingLoad(const Truss&, const std::vector<JointId>& path);
+[[nodiscard]] Edit addMovingLoad(const Writer&, const std::vector<JointId>& path);
 [[nodiscard]] Edit removeMovingLoad(const Truss&, int row);
 // Precondition: the load has another axle, or a spread load.
 [[nodiscard]] Edit removeAxle(const Truss&, int row, int axle);

@@ -2,6 +2,9 @@
 #include "app/fields/cell_text.hpp"
 #include "app/fields/column_parts.hpp"
 #include "model/quantity/quantity_input.hpp"
+#include "phrases/columns.hpp"
+#include "phrases/listed.hpp"
+#include "phrases/tables.hpp"
 
 namespace gusset {
 namespace {
@@ -108,25 +111,28 @@ CellValue writeCase(const Truss& truss, std::size_t row) {
 }
 
 constexpr std::array kLoadColumns{
-    wordColumn("joint", "joint", {"load at", 64}, writeLoadJoint, readLoadJoint,
-               {.hint = "joint", .canType = isOnJoint}),
-    numberColumn("first", "force to the right", ColumnUnit::Force, {"→ or size", 80},
+    wordColumn("joint", phrase::kCellJoint, {phrase::kLoadAt, 64}, writeLoadJoint, readLoadJoint,
+               {.hint = phrase::kCellJoint, .canType = isOnJoint}),
+    numberColumn("first", phrase::kForceRight, ColumnUnit::Force, {phrase::kRightOrSize, 80},
                  writeLoadNumber<column::kLoadFirst>, readLoadNumber<column::kLoadFirst>,
-                 {.onPage = "to the right, or size",
-                  .picked = "→",
+                 {.onPage = phrase::kRightOrSizeInWords,
+                  .picked = phrase::kRightSign,
                   .canType = hasNumber<column::kLoadFirst>}),
-    numberColumn(
-        "second", "force upwards", ColumnUnit::Force, {"↑ or angle", 80},
-        writeLoadNumber<column::kLoadSecond>, readLoadNumber<column::kLoadSecond>,
-        {.onPage = "up, or @ angle", .picked = "↑", .canType = hasNumber<column::kLoadSecond>}),
-    wordColumn("case", "case", {"case", 60}, writeCase, readCase),
+    numberColumn("second", phrase::kForceUp, ColumnUnit::Force, {phrase::kUpOrAngle, 80},
+                 writeLoadNumber<column::kLoadSecond>, readLoadNumber<column::kLoadSecond>,
+                 {.onPage = phrase::kUpOrAngleInWords,
+                  .picked = phrase::kUpSign,
+                  .canType = hasNumber<column::kLoadSecond>}),
+    wordColumn("case", phrase::kCellCase, {phrase::kCellCase, 60}, writeCase, readCase),
 };
 
 } // namespace
 
 const ModelTable kLoadTable{"load",
-                            "Loads",
-                            "find a joint or a case",
+                            phrase::kHeadLoads,
+                            phrase::kRowOfLoad,
+                            phrase::kNewLoad,
+                            phrase::kFindJointOrCase,
                             kLoadColumns,
                             inOrder(kLoadColumns),
                             countOf<&Truss::loads>,

@@ -3,6 +3,9 @@
 #include "app/fields/column_parts.hpp"
 #include "model/catalogue/section_properties.hpp"
 #include "model/quantity/quantity_input.hpp"
+#include "phrases/checks.hpp"
+#include "phrases/columns.hpp"
+#include "phrases/listed.hpp"
 
 namespace gusset {
 namespace {
@@ -40,21 +43,22 @@ Outcome<Edit> readProperty(const Truss& truss, int row, const std::string& text)
 }
 
 constexpr std::array kMaterialColumns{
-    wordColumn("id", "name", {"material", 58}, writeWords<&Truss::materials, &Material::id>,
-               readMaterialId, {.hint = "name", .onPage = "material"}),
-    numberColumn("E", "E", ColumnUnit::Stress, {"E", 72}, writeProperty<&Material::E>,
-                 readProperty<&Material::E>, {.mayBeEmpty = true}),
-    numberColumn("strength", "strength", ColumnUnit::Stress,
-                 {.heading = "strength", .least = 60, .namesUnit = false},
+    wordColumn("id", phrase::kCellName, {phrase::kCellMaterial, 58},
+               writeWords<&Truss::materials, &Material::id>, readMaterialId,
+               {.hint = phrase::kCellName, .onPage = phrase::kCellMaterial}),
+    numberColumn("E", phrase::kModulusSign, ColumnUnit::Stress, {phrase::kModulusSign, 72},
+                 writeProperty<&Material::E>, readProperty<&Material::E>, {.mayBeEmpty = true}),
+    numberColumn("strength", phrase::kWordStrength, ColumnUnit::Stress,
+                 {.heading = phrase::kWordStrength, .least = 60, .namesUnit = false},
                  writeProperty<&Material::strength>, readProperty<&Material::strength>,
                  {.mayBeEmpty = true}),
-    numberColumn("density", "density", ColumnUnit::KilogramsPerCubicMetre,
-                 {.heading = "kg/m³", .least = 50, .namesUnit = false},
+    numberColumn("density", phrase::kCellDensity, ColumnUnit::KilogramsPerCubicMetre,
+                 {.heading = phrase::kDensityUnit, .least = 50, .namesUnit = false},
                  writeProperty<&Material::density>, readProperty<&Material::density>,
                  {.mayBeEmpty = true}),
-    numberColumn("alpha", "α", ColumnUnit::MillionthsPerKelvin, {"α", 70},
-                 writeProperty<&Material::alpha>, readProperty<&Material::alpha>,
-                 {.mayBeEmpty = true}),
+    numberColumn("alpha", phrase::kExpansionSign, ColumnUnit::MillionthsPerKelvin,
+                 {phrase::kExpansionSign, 70}, writeProperty<&Material::alpha>,
+                 readProperty<&Material::alpha>, {.mayBeEmpty = true}),
 };
 
 template <std::string Section::*kWords>
@@ -77,15 +81,17 @@ CellValue writeArea(const Truss& truss, std::size_t row) {
 }
 
 constexpr std::array kSectionColumns{
-    wordColumn("id", "name", {"section", 58}, writeWords<&Truss::sections, &Section::id>,
-               readSectionWords<&Section::id>, {.hint = "name", .onPage = "section"}),
-    wordColumn("material", "material", {"material", 60},
+    wordColumn("id", phrase::kCellName, {phrase::kCellSection, 58},
+               writeWords<&Truss::sections, &Section::id>, readSectionWords<&Section::id>,
+               {.hint = phrase::kCellName, .onPage = phrase::kCellSection}),
+    wordColumn("material", phrase::kCellMaterial, {phrase::kCellMaterial, 60},
                writeWords<&Truss::sections, &Section::material>,
                readSectionWords<&Section::material>, {.mayBeEmpty = true}),
-    numbersColumn("make", "made as", ColumnUnit::None, {"made as", 118, 3}, writeMake, readMake),
+    numbersColumn("make", phrase::kCellMadeAs, ColumnUnit::None, {phrase::kCellMadeAs, 118, 3},
+                  writeMake, readMake),
     // Follows from the dimensions.
-    numberColumn("area", "area", ColumnUnit::Area, {"A", 62, 0.6}, writeArea, nullptr,
-                 {.isOnPage = false}),
+    numberColumn("area", phrase::kLackArea, ColumnUnit::Area, {phrase::kAreaSign, 62, 0.6},
+                 writeArea, nullptr, {.isOnPage = false}),
 };
 
 Edit removeMaterial(int row) { return RemoveMaterial{row}; }
@@ -94,15 +100,19 @@ Edit removeSection(int row) { return RemoveSection{row}; }
 } // namespace
 
 const ModelTable kMaterialTable{"material",
-                                "Materials",
-                                "find a material",
+                                phrase::kHeadMaterials,
+                                phrase::kRowOfMaterial,
+                                phrase::kNewMaterial,
+                                phrase::kFindMaterial,
                                 kMaterialColumns,
                                 inOrder(kMaterialColumns),
                                 countOf<&Truss::materials>,
                                 removeMaterial};
 const ModelTable kSectionTable{"section",
-                               "Sections",
-                               "find a section",
+                               phrase::kHeadSections,
+                               phrase::kRowOfSection,
+                               phrase::kNewSection,
+                               phrase::kFindSection,
                                kSectionColumns,
                                inOrder(kSectionColumns),
                                countOf<&Truss::sections>,

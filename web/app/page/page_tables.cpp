@@ -2,6 +2,11 @@
 
 #include "app/fields/cells.hpp"
 #include "app/fields/field_key.hpp"
+#include "phrases/columns.hpp"
+#include "phrases/frame.hpp"
+#include "phrases/model.hpp"
+#include "phrases/picked.hpp"
+#include "phrases/twin.hpp"
 #include "report/text/html.hpp"
 
 #include <algorithm>
@@ -29,35 +34,45 @@ std::string buttonHtml(const PageButton& button) {
            "</button>";
 }
 
-std::string cellHtml(const Truss& truss, const Cell& cell) {
+// "12: x (m) of joint C".
+std::string valueOf(const PhraseBook& book, const std::string& value, const std::string& what) {
+    return sayPlain(book, phrase::kValueOf, {{"value", value}, {"what", what}});
+}
+
+std::string cellHtml(const Writer& writer, const Cell& cell) {
+    const Truss& truss = writer.truss;
     const std::string look = cellLook(truss, cell);
     if (!canType(truss, cell)) {
         return escapeHtml(look);
     }
     const std::string key = keyOf(PageCell{cell});
-    const std::string name = ": " + cellNameWithUnit(truss, cell);
+    const std::string name = cellNameWithUnit(writer, cell);
     if (cell.row == rowsOf(truss, cell.table)) {
-        return buttonHtml({"cell", key, "", "Add", "Add" + name});
+        return buttonHtml({"cell", key, "", sayPlain(writer, phrase::kAdd),
+                           sayPlain(writer, phrase::kAddThat, {{"what", name}})});
     }
-    return buttonHtml(
-        {"cell", key, cellText(truss, cell), look, (look.empty() ? "empty" : look) + name});
+    const std::string heard = look.empty() ? sayPlain(writer, phrase::kEmptyCell) : look;
+    return buttonHtml({"cell", key, cellText(truss, cell), look, valueOf(writer, heard, name)});
 }
 
-std::string kindHtml(const Truss& truss, int row) {
+std::string kindHtml(const Writer& writer, int row) {
     const Cell cell{CellTable::Supports, row, column::kSupportKind};
-    const std::string kind = cellText(truss, cell);
+    const bool pin = writer.truss.supports[static_cast<std::size_t>(row)].kind == SupportKind::Pin;
+    const std::string kind = sayPlain(writer, pin ? phrase::kKindPin : phrase::kKindRoller);
     return buttonHtml({"press", keyOf(PageRow{cell.table, row, RowPress::ChangeKind}),
-                       kind == "pin" ? "roller" : "pin", kind,
-                       kind + ": " + cellName(truss, cell)});
+                       pin ? "roller" : "pin", kind,
+                       valueOf(writer, kind, cellName(writer, cell))});
 }
 
-std::string removeHtml(const Truss& truss, CellTable table, int row) {
-    return buttonHtml({"press", keyOf(PageRow{table, row, RowPress::Remove}), "", "Remove",
-                       "Remove " + rowName(truss, table, row)});
+std::string removeHtml(const Writer& writer, CellTable table, int row) {
+    return buttonHtml(
+        {"press", keyOf(PageRow{table, row, RowPress::Remove}), "",
+         sayPlain(writer, phrase::kRemove),
+         sayPlain(writer, phrase::kRemoveThat, {{"what", rowName(writer, table, row)}})});
 }
 
-std::string rowHtml(const Truss& truss, CellTable table, int row) {
-    const bool isNew = row == rowsOf(truss, table);
+std::string rowHtml(const Writer& writer, CellTable table, int row) {
+    const bool isNew = row == rowsOf(writer.truss, table);
     std::string html = isNew ? "<tr class=\"new\">" : "<tr>";
     for (int column = 0; column < columnsOf(table); ++column) {
         const Cell cell{table, row, column};
@@ -65,56 +80,67 @@ std::string rowHtml(const Truss& truss, CellTable table, int row) {
         if (!columnOf(cell).more.isOnPage || (presses && isNew)) {
             continue;
         }
-        const std::string inner = presses ? kindHtml(truss, row) : cellHtml(truss, cell);
+        const std::string inner = presses ? kindHtml(writer, row) : cellHtml(writer, cell);
         html += column == 0 && !isNew ? "<th scope=\"row\">" + inner + "</th>"
                                       : "<td>" + inner + "</td>";
     }
     if (!isNew) {
-        html += "<td>" + removeHtml(truss, table, row) + "</td>";
+        html += "<td>" + removeHtml(writer, table, row) + "</td>";
     }
     return html + "</tr>\n";
 }
 
-std::string headingHtml(const Truss& truss, const CellColumn& column) {
-    const std::string unit = symbolOf(truss.units, column.unit);
+std::string headingHtml(const Writer& writer, const CellColumn& column) {
+    const std::string unit = symbolOf(writer.truss.units, column.unit);
+    const RichLine name = say(writer, column.more.onPage.value_or(column.name));
     return "<th scope=\"col\">" +
-           escapeHtml(std::string(column.more.onPage.empty() ? column.name : column.more.onPage) +
-                      (unit.empty() ? "" : " (" + unit + ")")) +
+           escapeHtml(unit.empty() ? plainText(name)
+                                   : sayPlain(writer, phrase::kNameInUnit,
+                                              {{"name", name}, {"unit", unit}})) +
            "</th>";
 }
 
-std::string tableOf(const Truss& truss, CellTable table) {
+std::string tableOf(const Writer& writer, CellTable table) {
     const ModelTable& of = modelTable(table);
-    std::string html =
-        "<table class=\"model\">\n<caption>" + std::string(of.plural) + "</caption>\n<thead><tr>";
+    std::string html = "<table class=\"model\">\n<caption>" +
+                       escapeHtml(sayPlain(writer, of.name)) + "</caption>\n<thead><tr>";
     for (const CellColumn& column : of.columns) {
-        html += column.more.isOnPage ? headingHtml(truss, column) : "";
+        html += column.more.isOnPage ? headingHtml(writer, column) : "";
     }
     html += "<td></td></tr></thead>\n<tbody>\n"; // the column of remove buttons needs no heading
-    const int rows = rowsOf(truss, table);
+    const int rows = rowsOf(writer.truss, table);
     const int shown = std::min(rows, kMostRows);
     for (int row = 0; row < shown; ++row) {
-        html += rowHtml(truss, table, row);
+        html += rowHtml(writer, table, row);
     }
-    html += rowHtml(truss, table, rows) + "</tbody>\n</table>\n";
+    html += rowHtml(writer, table, rows) + "</tbody>\n</table>\n";
     if (shown < rows) {
-        html += "<p>" + std::to_string(rows - shown) +
-                " more rows are too many for this page: the notebook lists them, and the file "
-                "holds them.</p>\n";
+        html += "<p>" + escapeHtml(sayPlain(writer, phrase::kMoreRows, {{"n", rows - shown}})) +
+                "</p>\n";
     }
     return html;
 }
 
+std::string titleHtml(const Writer& writer) {
+    const std::string& title = writer.truss.title;
+    const std::string look = title.empty() ? sayPlain(writer, phrase::kNone) : title;
+    const std::string button =
+        buttonHtml({"cell", keyOf(TitleField::Page), title, look,
+                    valueOf(writer, look, sayPlain(writer, phrase::kTitle))});
+    std::string html;
+    forEachPiece(
+        sentenceIn(writer.book, phrase::kTitleIs.english),
+        [&](std::string_view words) { html += escapeHtml(words); },
+        [&](std::string_view) { html += button; });
+    return "<p>" + html + "</p>\n";
+}
+
 } // namespace
 
-std::string modelTablesHtml(const Truss& truss) {
-    const std::string title = truss.title.empty() ? "none" : truss.title;
-    std::string html =
-        "<p>Title: " +
-        buttonHtml({"cell", keyOf(TitleField::Page), truss.title, title, title + ": title"}) +
-        "</p>\n";
+std::string modelTablesHtml(const Writer& writer) {
+    std::string html = titleHtml(writer);
     for (std::size_t table = 0; table < kCellTables; ++table) {
-        html += tableOf(truss, static_cast<CellTable>(table));
+        html += tableOf(writer, static_cast<CellTable>(table));
     }
     return html;
 }

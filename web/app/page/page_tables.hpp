@@ -3,13 +3,13 @@
 // cell that can be edited is a button with its text, which site/page_tables.js turns into an input
 // when it is pressed. What was typed or pressed comes back as a field.
 
-#include "model/truss/truss.hpp"
+#include "report/text/writer.hpp"
 
 #include <string>
 
 namespace gusset {
 
 // Joints, members, supports, loads, materials and sections. Everything a user typed is escaped.
-[[nodiscard]] std::string modelTablesHtml(const Truss&);
+[[nodiscard]] std::string modelTablesHtml(const Writer&);
 
 } // namespace gusset

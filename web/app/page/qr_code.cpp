@@ -1,5 +1,9 @@
 #include "app/page/qr_code.hpp"
 
+#include "phrases/share.hpp"
+#include "report/text/html.hpp"
+#include "report/text/phrases.hpp"
+
 #include <qrcodegen.h>
 
 #include <array>
@@ -36,7 +40,7 @@ std::optional<QrCode> qrCodeOf(std::string_view text) {
     return result;
 }
 
-std::string qrCodeSvg(const QrCode& code) {
+std::string qrCodeSvg(const PhraseBook& book, const QrCode& code) {
     const int whole = code.side + 2 * kQuietModules;
     const std::string modules = std::to_string(whole);
     const std::string size = std::to_string(whole * kPixelsOfModule);
@@ -51,8 +55,9 @@ std::string qrCodeSvg(const QrCode& code) {
     }
     return "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 " + modules + " " + modules +
            "\" width=\"" + size + "\" height=\"" + size +
-           "\" shape-rendering=\"crispEdges\" role=\"img\">\n<title>The truss as a QR "
-           "code</title>\n"
+           "\" shape-rendering=\"crispEdges\" role=\"img\">\n<title>" +
+           escapeHtml(sayPlain(book, phrase::kCodeOfTruss)) +
+           "</title>\n"
            "<path d=\"M0 0h" +
            modules + "v" + modules + "H0z\" fill=\"#ffffff\"/>\n<path d=\"" + path +
            "\" fill=\"#000000\"/>\n</svg>\n";

@@ -1,6 +1,8 @@
 #pragma once
 // A text as a QR code (ISO/IEC 18004), for a camera to read from the screen or from a handout.
 
+#include "core/phrase.hpp"
+
 #include <optional>
 #include <string>
 #include <string_view>
@@ -19,6 +21,6 @@ inline constexpr int kQuietModules = 4;
 // None for a text that needs a code larger than a phone's camera reads easily from a screen.
 [[nodiscard]] std::optional<QrCode> qrCodeOf(std::string_view text);
 // As a standalone SVG, black on white in every theme, as cameras expect.
-[[nodiscard]] std::string qrCodeSvg(const QrCode&);
+[[nodiscard]] std::string qrCodeSvg(const PhraseBook&, const QrCode&);
 
 } // namespace gusset

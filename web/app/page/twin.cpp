@@ -91,7 +91,7 @@ std::string twinHtml(const AppState& state, const Derived& derived) {
     std::string html = "<h2>" + escapeHtml(title) + "</h2>\n";
     html += resultsHtml({book, truss}, derived.solution);
     html += heading(book, phrase::kTheModel) + line(sayPlain(book, phrase::kPressToType));
-    html += modelTablesHtml(truss);
+    html += modelTablesHtml({book, truss});
     return html;
 }
 
@@ -100,8 +100,10 @@ std::string movingHtml(const AppState& state, const Derived& derived) {
 }
 
 std::string workingHtml(const AppState& state, const Derived& derived) {
-    return isShown(state, derived.working) ? passagesHtml(derived.working.passages)
-                                           : atWork(*state.book, phrase::kJobWorking);
+    const PhraseBook& book = *state.book;
+    return heading(book, phrase::kWorkingHeading) + (isShown(state, derived.working)
+                                                         ? passagesHtml(derived.working.passages)
+                                                         : atWork(book, phrase::kJobWorking));
 }
 
 std::string boardSummary(const AppState& state, const Derived& derived) {

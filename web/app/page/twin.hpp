@@ -16,7 +16,8 @@ namespace gusset {
 // checks while the board shows utilisation); else empty.
 [[nodiscard]] std::string movingHtml(const AppState&, const Derived&);
 
-// The working that the notebook shows; until it is ready, a sentence that says so.
+// The working that the notebook shows, under its heading; until it is ready, a sentence that says
+// so.
 [[nodiscard]] std::string workingHtml(const AppState&, const Derived&);
 
 // One sentence that describes the canvas: "A truss of 7 joints and 11 members. …"

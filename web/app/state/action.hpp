@@ -86,9 +86,11 @@ struct Say {
     MessageKind kind = MessageKind::Info;
     Statement text{};
 };
-struct OpenText { // a link, or the text of a file
+enum class OpenedFrom { File, Link, Example, Before }; // numbered as in site/files.js
+struct OpenText {                                      // a link, or the text of a file
     std::string text;
-    std::string label;
+    OpenedFrom from = OpenedFrom::File;
+    std::string file{}; // its name, if it has one
 };
 
 using ActionKind = std::variant<

@@ -4,8 +4,8 @@
 
 namespace gusset {
 
-void History::record(std::string label, Truss before) {
-    past_.push_back({std::move(label), std::move(before)});
+void History::record(Statement name, Truss before) {
+    past_.push_back({std::move(name), std::move(before)});
     future_.clear();
 }
 
@@ -15,7 +15,7 @@ std::optional<Truss> History::step(std::vector<Entry>& from, std::vector<Entry>&
     }
     Entry entry = std::move(from.back());
     from.pop_back();
-    to.push_back({std::move(entry.label), std::move(now)});
+    to.push_back({std::move(entry.name), std::move(now)});
     return std::move(entry.truss);
 }
 
@@ -23,9 +23,9 @@ std::optional<Truss> History::undo(Truss now) { return step(past_, future_, std:
 
 std::optional<Truss> History::redo(Truss now) { return step(future_, past_, std::move(now)); }
 
-std::string History::undoLabel() const { return past_.empty() ? "" : past_.back().label; }
+Statement History::undoName() const { return past_.empty() ? Statement{} : past_.back().name; }
 
-std::string History::redoLabel() const { return future_.empty() ? "" : future_.back().label; }
+Statement History::redoName() const { return future_.empty() ? Statement{} : future_.back().name; }
 
 History History::restored(std::vector<Entry> past, std::vector<Entry> future) {
     History history;

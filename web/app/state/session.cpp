@@ -2,7 +2,6 @@
 
 #include "app/state/camera.hpp"
 #include "exchange/files/model_file.hpp"
-#include "phrases/messages.hpp"
 
 #include <algorithm>
 #include <array>
@@ -142,19 +141,21 @@ void eachField(Fields& fields, State& state) {
     fields.integer("step", notebook.step);
 }
 
-std::string block(std::string_view key, std::string_view label, const Truss& truss) {
+std::string block(std::string_view key, std::string_view name, const Truss& truss) {
     const std::string model = writeModel(truss, Layout::Compact);
-    std::string oneLine(label);
+    std::string oneLine(name);
     std::replace(oneLine.begin(), oneLine.end(), '\n', ' ');
     FieldWriter head;
     head.line(key, integerText(model.size()) + " " + oneLine);
     return head.text + model + "\n";
 }
 
-// Undo steps, latest first, as many as there is room for.
-void addSteps(std::string& text, std::string_view key, const std::vector<History::Entry>& entries) {
+// Undo steps, latest first, as many as there is room for. Their names are kept as they are said
+// now: a sentence could not be found again in a later version.
+void addSteps(const PhraseBook& book, std::string_view key,
+              const std::vector<History::Entry>& entries, std::string& text) {
     for (auto entry = entries.rbegin(); entry != entries.rend(); ++entry) {
-        const std::string next = block(key, entry->label, entry->truss);
+        const std::string next = block(key, said(book, entry->name), entry->truss);
         if (text.size() + next.size() > kLargestSession) {
             return;
         }
@@ -193,7 +194,7 @@ std::pair<std::string_view, std::string_view> splitAtSpace(std::string_view line
 }
 
 std::optional<History::Entry> readBlock(Walker& walker, std::string_view value) {
-    const auto [size, label] = splitAtSpace(value);
+    const auto [size, name] = splitAtSpace(value);
     const std::string_view model = walker.take(readInteger<std::size_t>(size).value_or(SIZE_MAX));
     walker.take(1);
     if (walker.failed) {
@@ -203,10 +204,8 @@ std::optional<History::Entry> readBlock(Walker& walker, std::string_view value) 
     if (!reading) {
         return std::nullopt;
     }
-    return History::Entry{std::string(label), std::move(reading).value().truss};
+    return History::Entry{std::string(name), std::move(reading).value().truss};
 }
-
-Issue damaged() { return {IssueCode::Damaged, {}, phrase::kSavedWorkDamaged}; }
 
 // What follows the first line, if marker, length and checksum are right.
 std::optional<std::string_view> checkedBody(std::string_view text) {
@@ -247,16 +246,16 @@ std::string writeSession(const AppState& state) {
     FieldWriter fields;
     eachField(fields, state);
     std::string body = fields.text + block("model", "", state.committed);
-    addSteps(body, "past", state.history.past());
-    addSteps(body, "future", state.history.future());
+    addSteps(*state.book, "past", state.history.past(), body);
+    addSteps(*state.book, "future", state.history.future(), body);
     return std::string(kMark) + integerText(body.size()) + " " + integerText(checksum(body), 16) +
            "\n" + body;
 }
 
-Outcome<AppState> readSession(std::string_view text) {
+std::optional<AppState> readSession(std::string_view text) {
     const std::optional<std::string_view> body = checkedBody(text);
     if (!body) {
-        return damaged();
+        return std::nullopt;
     }
     AppState state;
     Stacks stacks;
@@ -271,7 +270,7 @@ Outcome<AppState> readSession(std::string_view text) {
         }
     }
     if (walker.failed || !stacks.model) {
-        return damaged();
+        return std::nullopt;
     }
     state.committed = *stacks.model;
     state.truss = *std::move(stacks.model);

@@ -4,8 +4,8 @@
 // text is recognised; reading a bad one returns nothing and changes nothing.
 
 #include "app/state/state.hpp"
-#include "core/outcome.hpp"
 
+#include <optional>
 #include <string>
 #include <string_view>
 
@@ -15,6 +15,6 @@ inline constexpr std::size_t kLargestSession = 2u << 20; // bytes: oldest undo s
 
 // The committed model: a gesture in progress is not saved.
 [[nodiscard]] std::string writeSession(const AppState&);
-[[nodiscard]] Outcome<AppState> readSession(std::string_view);
+[[nodiscard]] std::optional<AppState> readSession(std::string_view);
 
 } // namespace gusset

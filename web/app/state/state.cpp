@@ -25,10 +25,6 @@ bool pageIsOnScreen(const AppState& state, ResultPage page) {
 
 } // namespace
 
-bool sameLoads(const LoadChoice& one, const LoadChoice& other) {
-    return one.caseId == other.caseId && one.combinationId == other.combinationId;
-}
-
 bool showsInfluence(const AppState& state) { return pageIsOnScreen(state, ResultPage::Influence); }
 
 bool showsEnvelope(const AppState& state) { return pageIsOnScreen(state, ResultPage::Envelope); }

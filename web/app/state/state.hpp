@@ -250,8 +250,6 @@ template <class Kind>
     return state.field.id ? std::get_if<Kind>(&*state.field.id) : nullptr;
 }
 
-[[nodiscard]] bool sameLoads(const LoadChoice&, const LoadChoice&);
-
 // Whether that page of the results is on the screen.
 [[nodiscard]] bool showsInfluence(const AppState&);
 [[nodiscard]] bool showsEnvelope(const AppState&);

@@ -2,6 +2,7 @@
 
 #include "exchange/files/model_file.hpp"
 #include "exchange/links/link.hpp"
+#include "phrases/history.hpp"
 #include "phrases/links.hpp"
 #include "phrases/messages.hpp"
 #include "report/results/solution_text.hpp"
@@ -61,8 +62,8 @@ void dropGesture(AppState& state) {
 
 void enter(AppState& state, const Edit& edit, Truss after) {
     keepSelectionAfter(state, edit, after);
-    std::string label = describe(state.committed, edit);
-    state.history.record(std::move(label), std::move(state.committed));
+    Statement name = describe(state.committed, edit);
+    state.history.record(std::move(name), std::move(state.committed));
     state.drawn = {};
     if (!edit.is<DrawMember>()) {
         state.chain = {};
@@ -276,6 +277,21 @@ void lookAtLinkedLoads(AppState& state, std::string_view link) {
     }
 }
 
+Statement nameOf(const OpenText& action) {
+    switch (action.from) {
+    case OpenedFrom::Link:
+        return phrase::kStepOpenLink;
+    case OpenedFrom::Example:
+        return phrase::kStepOpenExample;
+    case OpenedFrom::Before:
+        return phrase::kStepOpenAgain;
+    case OpenedFrom::File:
+        break;
+    }
+    return action.file.empty() ? Statement(phrase::kStepOpen)
+                               : statement(phrase::kStepOpenFile, {{"file", action.file}});
+}
+
 void carryOut(AppState& state, const OpenText& action) {
     Outcome<Reading> reading =
         looksLikeLink(action.text) ? readLink(action.text) : readModel(action.text);
@@ -283,9 +299,8 @@ void carryOut(AppState& state, const OpenText& action) {
         say(state, MessageKind::Problem, sentenceOf(*state.book, reading.issues().front()));
         return;
     }
-    const std::string label = action.label.empty() ? "Open" : action.label;
     Issues notes = reading.value().notes;
-    carryOut(state, Commit{ReplaceTruss{std::move(reading).value().truss, label}});
+    carryOut(state, Commit{ReplaceTruss{std::move(reading).value().truss, nameOf(action)}});
     if (!notes.empty()) {
         say(state, MessageKind::Info, notes.front().says);
     }

@@ -1,6 +1,7 @@
 #include "canvas/hands/arrange.hpp"
 
 #include "canvas/scene/snap.hpp"
+#include "phrases/history.hpp"
 #include "phrases/lists.hpp"
 
 #include <algorithm>
@@ -68,13 +69,10 @@ void dropLoadsOnLine(const Truss& truss, bool upright, double line, Things& thin
     });
 }
 
-std::string counted(std::size_t count, const char* one) {
-    return std::to_string(count) + " " + one + (count == 1 ? "" : "s");
-}
-
 // The name of the undo step.
-std::string labelOf(const char* what, const Things& things) {
-    return std::string(what) + " " + counted(things.joints.size(), "joint");
+Statement stepOf(const Things& things, Phrase<> one, CountedPhrase many) {
+    const std::size_t count = things.joints.size();
+    return count == 1 ? Statement(one) : statement(many, {{"n", count}});
 }
 
 } // namespace
@@ -93,7 +91,8 @@ std::optional<Edit> mirrorSelection(const AppState& state, Side side) {
     dropLoadsOnLine(state.truss, upright, line, things);
     const Placement image = upright ? Placement{{-1, 0}, {0, 1}, {2 * line, 0}}
                                     : Placement{{1, 0}, {0, -1}, {0, 2 * line}};
-    return CopyThings{things, {image}, labelOf("Mirror", things)};
+    return CopyThings{
+        things, {image}, stepOf(things, phrase::kStepMirrorJoint, phrase::kStepMirrorJoints)};
 }
 
 std::optional<Edit> repeatSelection(const AppState& state, Vec2 step, int times) {
@@ -102,7 +101,8 @@ std::optional<Edit> repeatSelection(const AppState& state, Vec2 step, int times)
     if (things.joints.empty() || step == Vec2{}) {
         return std::nullopt;
     }
-    CopyThings copy{things, {}, labelOf("Repeat", things)};
+    CopyThings copy{
+        things, {}, stepOf(things, phrase::kStepRepeatJoint, phrase::kStepRepeatJoints)};
     for (int i = 1; i <= times; ++i) {
         copy.placements.push_back({{1, 0}, {0, 1}, static_cast<double>(i) * step});
     }
@@ -132,7 +132,9 @@ std::optional<Edit> copySelection(const AppState& state, Vec2 by) {
     if (things.joints.empty() || by == Vec2{}) {
         return std::nullopt;
     }
-    return CopyThings{things, {{{1, 0}, {0, 1}, by}}, labelOf("Copy", things)};
+    return CopyThings{things,
+                      {{{1, 0}, {0, 1}, by}},
+                      stepOf(things, phrase::kStepCopyJoint, phrase::kStepCopyJoints)};
 }
 
 std::optional<Edit> copySelectionTo(const AppState& state, Vec2 place) {
@@ -151,7 +153,8 @@ std::optional<Edit> turnSelection(const AppState& state, double degrees) {
     const Extent box = boxOf(state.truss, things.joints);
     const Vec2 middle = 0.5 * (box.low + box.high);
     const Vec2 way = directionOf(degrees);
-    MoveJoints turn{things.joints, {}, labelOf("Turn", things)};
+    MoveJoints turn{
+        things.joints, {}, stepOf(things, phrase::kStepTurnJoint, phrase::kStepTurnJoints)};
     for (const JointId joint : things.joints) {
         const Vec2 from = state.truss.joints[joint.at()].at - middle;
         turn.to.push_back(middle + from.x * way + from.y * Vec2{-way.y, way.x});

@@ -179,8 +179,9 @@ bool isNumeric(const Truss& truss, const FieldId& field) {
 std::string nameOf(const AppState& state, const FieldId& field) {
     const PhraseBook& book = *state.book;
     if (const auto* load = std::get_if<LoadField>(&field)) {
-        return sayPlain(book, phrase::kForceOf,
-                        {{"load", rowName(state.truss, CellTable::Loads, load->load.index)}});
+        return sayPlain(
+            book, phrase::kForceOf,
+            {{"load", rowName({book, state.truss}, CellTable::Loads, load->load.index)}});
     }
     if (const auto* measured = std::get_if<Measured>(&field)) {
         return sayPlain(book, measured->upright ? phrase::kHeightBetween : phrase::kDistanceAlong);

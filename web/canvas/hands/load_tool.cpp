@@ -30,6 +30,11 @@ double perPixelOf(const Truss& truss, const Camera& camera) {
     return largest > 0 ? largest / longestArrow(camera) : kFirstLoad / kFirstLoadLength;
 }
 
+// A load is added to the case that is shown, or to the usual one.
+std::string caseShown(const AppState& state) {
+    return isOneCase(state.choice) ? choiceName(state.choice) : "";
+}
+
 // By components along an axis, which are then exact; else by magnitude and angle, as it was drawn.
 Load loadOf(JointId joint, double size, double degrees) {
     const Vec2 way = directionOf(degrees);
@@ -105,7 +110,7 @@ void dragLoad(const AppState& state, const PointerEvent& event, Gesture& gesture
         load.unknown = before.unknown;
         actions.push_back(ShowEdit{SetLoad{gesture.load, load}});
     } else {
-        load.caseId = state.choice.caseId;
+        load.caseId = caseShown(state);
         actions.push_back(ShowEdit{AddLoad{load}});
     }
 }
@@ -127,7 +132,7 @@ void addMemberLoad(const AppState& state, MemberId member, Actions& actions) {
     force.fy = largest > 0 ? -largest : -kFirstLoad;
     Load added;
     added.what = force;
-    added.caseId = state.choice.caseId;
+    added.caseId = caseShown(state);
     const LoadId load{static_cast<int>(state.committed.loads.size())};
     actions.push_back(Commit{AddLoad{added}});
     actions.push_back(SetSelection{thingsOf(load)});
@@ -164,7 +169,7 @@ void tapLoad(const AppState& state, const Hit& under, Actions& actions) {
     }
     const double largest = largestLoad(state.truss);
     Load added = loadOf(joint, largest > 0 ? largest : kFirstLoad, -90);
-    added.caseId = state.choice.caseId;
+    added.caseId = caseShown(state);
     load = LoadId{static_cast<int>(state.committed.loads.size())};
     actions.push_back(Commit{AddLoad{added}});
     actions.push_back(SetSelection{thingsOf(load)});

@@ -7,6 +7,7 @@
 #include "core/signs.hpp"
 #include "core/tolerance.hpp"
 #include "model/truss/units.hpp"
+#include "phrases/history.hpp"
 #include "phrases/picked.hpp"
 
 #include <algorithm>
@@ -87,7 +88,7 @@ Outcome<Stretch> stretched(const Writer& writer, const Measured& measured, doubl
         }
     }
     Stretch stretch{shifted(truss, {}, beyond, shift), {}};
-    stretch.edit.label = "Dimension of " + lengthText(truss, value);
+    stretch.edit.name = statement(phrase::kStepDimension, {{"length", lengthText(truss, value)}});
     stretch.says = movedText(writer, beyond, measured.upright, by);
     return stretch;
 }

@@ -32,9 +32,10 @@ void commandButton(PanelContext& context, const Command& command) {
 
 // The part after ### is constant while the words name the step.
 std::string naming(const PanelContext& context, Phrase<> alone, decltype("{step}"_phrase) withStep,
-                   const std::string& step) {
+                   const Statement& step) {
+    const PhraseBook& book = *context.state.book;
     return step.empty() ? words(context, alone)
-                        : sayPlain(*context.state.book, withStep, {{"step", step}});
+                        : sayPlain(book, withStep, {{"step", said(book, step)}});
 }
 
 float shareWidth(const PanelContext& context) {
@@ -56,7 +57,7 @@ void titleField(PanelContext& context, float height) {
     const float width = std::max(room, ui.px(40));
     FieldLook look;
     look.field = TitleField::Header;
-    look.name = "title";
+    look.name = words(context, phrase::kTitle);
     look.text = look.look = context.state.truss.title;
     look.hint = words(context, phrase::kUntitledTruss);
     look.numeric = false;
@@ -67,8 +68,8 @@ void titleField(PanelContext& context, float height) {
 
 void commands(PanelContext& context) {
     const History& history = context.state.history;
-    const std::string back = history.undoLabel();
-    const std::string on = history.redoLabel();
+    const Statement back = history.undoName();
+    const Statement on = history.redoName();
     commandButton(context, {naming(context, phrase::kUndo, phrase::kUndoStep, back) + "###undo",
                             Icon::Undo, !back.empty(), false, false, Undo{}});
     commandButton(context, {naming(context, phrase::kRedo, phrase::kRedoStep, on) + "###redo",

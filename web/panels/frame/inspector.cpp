@@ -83,7 +83,7 @@ void figures(PanelContext& context, const ThingId& picked, const Table::Box& roo
     std::vector<Cell> cells;
     for (int column = 0; column < columnsOf(tableOf(picked)); ++column) {
         const Cell cell{tableOf(picked), rowOf(picked), column};
-        if (!pickedName(truss, cell).empty() && canType(truss, cell)) {
+        if (pickedName(truss, cell) && canType(truss, cell)) {
             cells.push_back(cell);
         }
     }
@@ -92,11 +92,11 @@ void figures(PanelContext& context, const ThingId& picked, const Table::Box& roo
     float x = room.low.x;
     for (const Cell& cell : cells) {
         const float y = (room.low.y + room.high.y) / 2;
-        const float left =
-            stripWords(ui, *ui.fonts.small, {x, y}, pickedName(truss, cell), ui.palette->muted);
+        const float left = stripWords(ui, *ui.fonts.small, {x, y},
+                                      words(context, *pickedName(truss, cell)), ui.palette->muted);
         FieldLook look;
         look.field = PickedCell{cell};
-        look.name = cellName(truss, cell);
+        look.name = cellName({*context.state.book, truss}, cell);
         look.text = cellText(truss, cell);
         look.look = cellLook(truss, cell);
         look.align = Align::Right;

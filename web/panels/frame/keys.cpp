@@ -38,8 +38,8 @@ void keyOverview(PanelContext& context) {
         return;
     }
     sectionHeading(ui, words(context, phrase::kKeys));
-    const std::array columns{Column{words(context, phrase::kColumnKey), 150, 0},
-                             Column{words(context, phrase::kColumnOnBoard), 100, 1}};
+    const std::array columns{Column{{words(context, phrase::kColumnKey)}, 150, 0},
+                             Column{{words(context, phrase::kColumnOnBoard)}, 100, 1}};
     Table table(ui, "keys", columns);
     table.header();
     for (int i = 0; i < static_cast<int>(kKeys.size()); ++i) {

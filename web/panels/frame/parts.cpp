@@ -117,13 +117,13 @@ bool cellField(PanelContext& context, const Table& table, int column, const Cell
     }
     FieldLook look;
     look.field = cell;
-    look.name = cellName(truss, cell);
+    look.name = cellName({*context.state.book, truss}, cell);
     look.text = cellText(truss, cell);
     look.look = cellLook(truss, cell);
     look.numeric = isNumber(cell);
     look.align = look.numeric ? Align::Right : Align::Left;
     if (cell.row == rowsOf(truss, cell.table)) {
-        look.hint = columnOf(cell).more.hint;
+        look.hint = words(context, *columnOf(cell).more.hint);
     }
     return field(context, table.cell(column), look);
 }
@@ -189,13 +189,13 @@ std::string wordsAs(const PanelContext& context, Phrase<> phrase, const char* id
     return std::string(words(context, phrase)) + id;
 }
 
-std::string headOf(const PanelContext& context, Phrase<> phrase, const char* unit) {
+UnitHeading headOf(const PanelContext& context, Phrase<> phrase, const std::string& unit) {
     const PhraseBook& book = *context.state.book;
-    return plainText(headed(book, say(book, phrase), unit));
+    return {plainText(headed(book, say(book, phrase), unit)), words(context, phrase)};
 }
 
-std::string withUnit(const char* heading, const char* unit) {
-    return *unit == '\0' ? heading : std::string(heading) + ", " + unit;
+void countedHeading(const PanelContext& context, Phrase<> phrase, int count) {
+    sectionHeading(context.ui, wordsAs(context, phrase, "  ") + std::to_string(count));
 }
 
 } // namespace gusset

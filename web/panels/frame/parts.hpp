@@ -68,8 +68,14 @@ template <std::size_t Count>
                    [&](Phrase<> phrase) { return words(context, phrase); });
     return said;
 }
-[[nodiscard]] std::string headOf(const PanelContext&, Phrase<>, const char* unit); // "force, kN"
-// "heading, kN", or only the heading if the model has no units.
-[[nodiscard]] std::string withUnit(const char* heading, const char* unit);
+// "force, kN", or only the name if the model has no units.
+struct UnitHeading {
+    std::string words;
+    const char* name = ""; // without the unit
+
+    operator Heading() const { return {words, name}; }
+};
+[[nodiscard]] UnitHeading headOf(const PanelContext&, Phrase<>, const std::string& unit);
+void countedHeading(const PanelContext&, Phrase<>, int count); // of a section of the page
 
 } // namespace gusset

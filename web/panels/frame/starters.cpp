@@ -8,6 +8,7 @@
 #include "panels/frame/parts.hpp"
 #include "panels/frame/tabs.hpp"
 #include "phrases/frame.hpp"
+#include "phrases/history.hpp"
 
 #include <algorithm>
 #include <array>
@@ -80,13 +81,13 @@ void takeSizes(PanelContext& context) {
     context.field.done.reset();
 }
 
-void formChoice(const Ui& ui, SampleSpec& spec) {
+void formChoice(const PanelContext& context, const SampleSpec& spec) {
     std::vector<const char*> names;
     for (const SampleChoice& choice : sampleChoices()) {
-        names.push_back(choice.name);
+        names.push_back(words(context, choice.name));
     }
     const int before = static_cast<int>(spec.form);
-    const int form = wordChoice(ui, "form", names, before);
+    const int form = wordChoice(context.ui, "form", names, before);
     ImGui::GetStateStorage()->SetInt(slotOf("starter.form"), form);
 }
 
@@ -121,11 +122,10 @@ void sizeFields(PanelContext& context, const SampleSpec& spec) {
     const float height = std::max(ui.rowHeight(), ui.px(36));
     float x = low.x;
     for (const Size& size : kSizes) {
-        const std::string name =
-            withUnit(words(context, size.name),
-                     size.isForce ? symbolOf(units.force) : symbolOf(units.length));
+        const UnitHeading name = headOf(
+            context, size.name, size.isForce ? symbolOf(units.force) : symbolOf(units.length));
         ImGui::GetWindowDrawList()->AddText(ui.fonts.small, ui.fonts.small->FontSize, {x, low.y},
-                                            packed(ui.palette->muted), name.c_str());
+                                            packed(ui.palette->muted), name.words.c_str());
         FieldLook look;
         look.field = size.field;
         look.name = words(context, size.name);
@@ -173,11 +173,11 @@ void starters(PanelContext& context) {
     const Ui& ui = context.ui;
     sectionHeading(ui, words(context, phrase::kBeginUsual));
     SampleSpec spec = remembered(context.state.truss);
-    formChoice(ui, spec);
+    formChoice(context, spec);
     spec = remembered(context.state.truss);
     sizeFields(context, spec);
     panelChoice(context, spec);
-    Outcome<Truss> truss = makeSample(spec);
+    Outcome<Truss> truss = makeSample(*context.state.book, spec);
     if (!truss) {
         paragraph(ui, said(*context.state.book, truss.issues().front().says), Ink::Warning);
         return;
@@ -186,7 +186,7 @@ void starters(PanelContext& context) {
     if (button(ui, words(context, phrase::kPutOnBoard), {.icon = Icon::Plus, .full = true})) {
         Truss begun = std::move(truss).value();
         begun.classSettings = context.state.truss.classSettings;
-        context.actions.push_back(Commit{ReplaceTruss{std::move(begun), "Begin with a form"}});
+        context.actions.push_back(Commit{ReplaceTruss{std::move(begun), phrase::kStepBegin}});
     }
 }
 

@@ -1,5 +1,7 @@
 #include "panels/frame/tabs.hpp"
 #include "panels/pages/list_field.hpp"
+#include "phrases/columns.hpp"
+#include "phrases/model.hpp"
 
 #include <algorithm>
 #include <array>
@@ -17,9 +19,11 @@ void combination(PanelContext& context, Table& table, int row) {
     for (int part = 0; part < std::max(count, 1); ++part) {
         table.row({.id = 1000 * row + part});
         if (part == 0) {
-            listField(context, table.cell(0), {ListFieldKind::CombinationName, row, 0}, "name");
+            listField(context, table.cell(0), {ListFieldKind::CombinationName, row, 0},
+                      words(context, phrase::kCellName));
             if (trashButton(context.ui, table.cell(3),
-                            "Remove combination##" + std::to_string(row))) {
+                            wordsAs(context, phrase::kRemoveCombination, "##") +
+                                std::to_string(row))) {
                 context.actions.push_back(Commit{removeCombination(truss, row)});
             }
         }
@@ -35,16 +39,19 @@ void combination(PanelContext& context, Table& table, int row) {
 void combinationsTable(PanelContext& context) {
     const Truss& truss = context.state.truss;
     const int count = static_cast<int>(truss.combinations.size());
-    const std::array columns{Column{"combination", 110, 1}, Column{"of case", 90, 1},
-                             Column{"times", 70, 0.6, Align::Right}, Column{"", kTouchTarget, 0}};
-    sectionHeading(context.ui, "Combinations  " + std::to_string(count));
+    const std::array columns{Column{{words(context, phrase::kCellCombination)}, 110, 1},
+                             Column{{words(context, phrase::kCellOfCase)}, 90, 1},
+                             Column{{words(context, phrase::kCellTimes)}, 70, 0.6, Align::Right},
+                             Column{{}, kTouchTarget, 0}};
+    countedHeading(context, phrase::kHeadCombinations, count);
     Table table(context.ui, "combinations", columns);
     table.header();
     for (int row = 0; row < count; ++row) {
         combination(context, table, row);
     }
     table.row({.id = -1});
-    listField(context, table.cell(0), {ListFieldKind::CombinationName, count, 0}, "new name");
+    listField(context, table.cell(0), {ListFieldKind::CombinationName, count, 0},
+              words(context, phrase::kNewName));
 }
 
 void listField(PanelContext& context, const Table::Box& box, const ListField& of,
@@ -57,7 +64,7 @@ void listField(PanelContext& context, const Table::Box& box, const ListField& of
         of.kind == ListFieldKind::CombinationName || of.kind == ListFieldKind::MovingName;
     FieldLook look;
     look.field = of;
-    look.name = listName(truss, of);
+    look.name = listName({*context.state.book, truss}, of);
     look.text = listText(truss, of);
     look.look = listLook(truss, of);
     look.hint = hint;

@@ -5,6 +5,7 @@
 #include "panels/frame/tabs.hpp"
 #include "panels/pages/passages.hpp"
 #include "phrases/checks.hpp"
+#include "phrases/results.hpp"
 #include "phrases/tables.hpp"
 
 #include <array>
@@ -14,17 +15,17 @@
 namespace gusset {
 namespace {
 
-constexpr std::array kLoads{"the loads shown", "the worst of all"};
-constexpr std::array kFormulas{"Euler", "EN 1993-1-1", "AISC 360-16"};
+constexpr std::array kLoads{phrase::kLoadsShown, phrase::kWorstOfAll};
+// As the codes themselves write them, in every language.
 constexpr std::array kCurves{"a₀", "a", "b", "c", "d"};
 constexpr std::array kSafeties{"φ (LRFD)", "Ω (ASD)"};
 
 void loadsOfChecks(PanelContext& context) {
     const ChecksShown& shown = context.derived.checks;
     if (shown.hasChoice) {
-        smallPrint(context.ui, "Under");
+        smallPrint(context.ui, words(context, phrase::kUnder));
         const int now = context.state.notebook.checksOfAll ? 1 : 0;
-        const int chosen = wordChoice(context.ui, "checked loads", kLoads, now);
+        const int chosen = wordChoice(context.ui, "checked loads", words(context, kLoads), now);
         if (chosen != now) {
             context.actions.push_back(Set{&NotebookState::checksOfAll, chosen == 1});
         }
@@ -36,7 +37,7 @@ void loadsOfChecks(PanelContext& context) {
 
 void useOnBoard(PanelContext& context) {
     const bool on = showsUse(context.state);
-    if (toggle(context.ui, "Use on the board", on)) {
+    if (toggle(context.ui, words(context, phrase::kUseOnBoard), on)) {
         const MemberFigure figure = on ? MemberFigure::Force : MemberFigure::Use;
         context.actions.push_back(Set{&View::showForces, true});
         context.actions.push_back(Set{&View::memberFigure, figure});
@@ -45,41 +46,41 @@ void useOnBoard(PanelContext& context) {
 
 struct Factor {
     double CheckSettings::*number;
-    const char* says;
-    const char* hint = "";
+    Phrase<> says;
+    Phrase<> hint{};
 };
 
 // The factors that the chosen formula uses, and those that every formula uses.
 std::vector<Factor> factorsOf(const CheckSettings& settings) {
     std::vector<Factor> factors;
     if (settings.formula == ColumnFormula::En1993) {
-        factors = {{&CheckSettings::gammaM0, "γM0, of the section"},
-                   {&CheckSettings::gammaM1, "γM1, of the member"}};
+        factors = {{&CheckSettings::gammaM0, phrase::kFactorM0},
+                   {&CheckSettings::gammaM1, phrase::kFactorM1}};
     } else if (settings.formula == ColumnFormula::Euler) {
-        factors = {{&CheckSettings::strengthFactor, "strength divided by"},
-                   {&CheckSettings::eulerFactor, "critical force divided by"}};
+        factors = {{&CheckSettings::strengthFactor, phrase::kStrengthDividedBy},
+                   {&CheckSettings::eulerFactor, phrase::kCriticalDividedBy}};
     } else if (settings.safety == AiscSafety::Resistance) {
-        factors = {{&CheckSettings::phi, "φ"}};
+        factors = {{&CheckSettings::phi, phrase::kFactorPhi}};
     } else {
-        factors = {{&CheckSettings::omega, "Ω"}};
+        factors = {{&CheckSettings::omega, phrase::kFactorOmega}};
     }
-    factors.push_back({&CheckSettings::effectiveLength, "K, of the buckling length"});
+    factors.push_back({&CheckSettings::effectiveLength, phrase::kFactorK});
     factors.push_back(
-        {&CheckSettings::compressionLimit, "largest slenderness, pressed", "no limit"});
-    factors.push_back({&CheckSettings::tensionLimit, "largest slenderness, pulled", "no limit"});
+        {&CheckSettings::compressionLimit, phrase::kSlendernessPressed, phrase::kNoLimit});
+    factors.push_back({&CheckSettings::tensionLimit, phrase::kSlendernessPulled, phrase::kNoLimit});
     return factors;
 }
 
 void factorRow(PanelContext& context, Table& table, int row, const Factor& factor) {
     const CheckField number{factor.number};
     table.row({.id = row});
-    table.text(0, factor.says, {context.ui.palette->ink});
+    table.text(0, words(context, factor.says), {context.ui.palette->ink});
     FieldLook look;
     look.field = number;
-    look.name = factor.says;
+    look.name = words(context, factor.says);
     look.text = checkText(context.state.truss, number);
     look.look = checkLook(context.state.truss, number);
-    look.hint = factor.hint;
+    look.hint = words(context, factor.hint);
     look.align = Align::Right;
     field(context, table.cell(1), look);
 }
@@ -87,11 +88,12 @@ void factorRow(PanelContext& context, Table& table, int row, const Factor& facto
 void settingsOfChecks(PanelContext& context) {
     const Ui& ui = context.ui;
     CheckSettings settings = context.state.truss.checks;
-    sectionHeading(ui, "Checked by");
+    const std::array formulas{words(context, phrase::kByEuler), "EN 1993-1-1", "AISC 360-16"};
+    sectionHeading(ui, words(context, phrase::kCheckedBy));
     settings.formula = static_cast<ColumnFormula>(
-        wordChoice(ui, "formula", kFormulas, static_cast<int>(settings.formula)));
+        wordChoice(ui, "formula", formulas, static_cast<int>(settings.formula)));
     if (settings.formula == ColumnFormula::En1993) {
-        smallPrint(ui, "Buckling curve");
+        smallPrint(ui, words(context, phrase::kBucklingCurve));
         settings.curve = static_cast<BucklingCurve>(
             wordChoice(ui, "curve", kCurves, static_cast<int>(settings.curve)));
     } else if (settings.formula == ColumnFormula::Aisc360) {
@@ -101,7 +103,7 @@ void settingsOfChecks(PanelContext& context) {
     if (settings != context.state.truss.checks) {
         context.actions.push_back(Commit{SetChecks{settings}});
     }
-    const std::array columns{Column{"", 200, 1}, Column{"", 90, 0.4, Align::Right}};
+    const std::array columns{Column{{}, 200, 1}, Column{{}, 90, 0.4, Align::Right}};
     Table table(ui, "factors", columns);
     int row = 0;
     for (const Factor& factor : factorsOf(context.state.truss.checks)) {
@@ -129,7 +131,7 @@ void useTable(PanelContext& context) {
     const ImFont* small = context.ui.fonts.small;
     const auto column = [&](std::string_view heading, double least, double share, Align align,
                             std::string CheckRow::*text, const ImFont* font) {
-        return Column{heading, least, share, align, -1, false, longestOf(rows, text), font};
+        return Column{{heading}, least, share, align, -1, false, longestOf(rows, text), font};
     };
     const std::array columns{
         column(member, 64, 0.4, Align::Left, &CheckRow::name, nullptr),

@@ -3,6 +3,8 @@
 #include "panels/frame/tabs.hpp"
 #include "panels/pages/envelope_rows.hpp"
 #include "panels/pages/listed.hpp"
+#include "phrases/listed.hpp"
+#include "phrases/results.hpp"
 #include "phrases/tables.hpp"
 
 #include <array>
@@ -11,17 +13,17 @@ namespace gusset {
 namespace {
 
 void sourceChoice(PanelContext& context) {
-    constexpr std::array kSources{"combinations", "cases"};
-    smallPrint(context.ui, "Over");
+    constexpr std::array kSources{phrase::kOverCombinations, phrase::kOverCases};
+    smallPrint(context.ui, words(context, phrase::kOver));
     const int now = context.state.notebook.envelopeOfCases ? 1 : 0;
-    const int chosen = wordChoice(context.ui, "envelope of", kSources, now);
+    const int chosen = wordChoice(context.ui, "envelope of", words(context, kSources), now);
     if (chosen != now) {
         context.actions.push_back(Set{&NotebookState::envelopeOfCases, chosen == 1});
     }
 }
 
 void openModel(PanelContext& context) {
-    if (button(context.ui, "Open the model", {})) {
+    if (button(context.ui, words(context, phrase::kOpenModel), {})) {
         turnTo(NotebookTab::Model, context.actions);
     }
 }
@@ -32,25 +34,29 @@ void envelopeTable(PanelContext& context, const char* id, ListedTable of,
                    const std::vector<EnvelopeRow>& rows) {
     const Palette& palette = *context.ui.palette;
     const char* unit = symbolOf(context.state.truss.units.force);
-    const std::string tension = headOf(context, phrase::kLetterTension, unit);
-    const std::string compression = headOf(context, phrase::kLetterCompression, unit);
-    const std::string member = words(context, phrase::kCellMember);
-    const std::string by = words(context, phrase::kCellBy);
-    const ImFont* small = context.ui.fonts.small;
+    const UnitHeading tension = headOf(context, phrase::kLetterTension, unit);
+    const UnitHeading compression = headOf(context, phrase::kLetterCompression, unit);
+    const char* member = words(context, phrase::kCellMember);
+    const auto byWhich = [&](int orders, std::string EnvelopeRow::*text) {
+        return Column{.heading = {words(context, phrase::kCellBy)},
+                      .least = 88,
+                      .orders = orders,
+                      .longest = longestOf(rows, text),
+                      .font = context.ui.fonts.small};
+    };
     const std::array columns{
-        Column{member, 56, 0.4, Align::Left, 0, false, longestOf(rows, &EnvelopeRow::name)},
+        Column{{member}, 56, 0.4, Align::Left, 0, false, longestOf(rows, &EnvelopeRow::name)},
         Column{tension, 62, 0.6, Align::Right, 1, true, longestOf(rows, &EnvelopeRow::tension)},
-        Column{by, 88, 1, Align::Left, 2, false, longestOf(rows, &EnvelopeRow::tensionBy), small},
+        byWhich(2, &EnvelopeRow::tensionBy),
         Column{compression, 62, 0.6, Align::Right, 3, true,
                longestOf(rows, &EnvelopeRow::compression)},
-        Column{by, 88, 1, Align::Left, 4, false, longestOf(rows, &EnvelopeRow::compressionBy),
-               small}};
+        byWhich(4, &EnvelopeRow::compressionBy)};
     smallPrint(context.ui, words(context, phrase::kLettersExplained));
     const std::vector<int> places = listedExtremes(context.state, of, rows);
     listSearch(context, of, static_cast<int>(rows.size()), static_cast<int>(places.size()),
-               "find a member");
+               phrase::kFindMember);
     Table table(context.ui, id, columns);
-    listHeader(context, table, of, "Extremes");
+    listHeader(context, table, of, phrase::kExtremes);
     drawListed(table, rows, places, [&](const EnvelopeRow& row, int) {
         pressableRow(context, table, row.member);
         table.text(0, row.name, {palette.ink});

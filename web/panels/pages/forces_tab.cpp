@@ -2,6 +2,10 @@
 #include "panels/frame/parts.hpp"
 #include "panels/frame/tabs.hpp"
 #include "panels/pages/listed.hpp"
+#include "phrases/columns.hpp"
+#include "phrases/envelope.hpp"
+#include "phrases/listed.hpp"
+#include "phrases/results.hpp"
 #include "phrases/tables.hpp"
 
 #include <algorithm>
@@ -40,20 +44,20 @@ void verdictLines(PanelContext& context) {
 void reactions(PanelContext& context) {
     const Truss& truss = context.state.truss;
     const char* unit = symbolOf(truss.units.force);
-    const std::string x = withUnit("→", unit);
-    const std::string y = withUnit("↑", unit);
-    const std::string joint = words(context, phrase::kCellJoint);
+    const UnitHeading x = headOf(context, phrase::kRightSign, unit);
+    const UnitHeading y = headOf(context, phrase::kUpSign, unit);
+    const char* joint = words(context, phrase::kCellJoint);
     const std::vector<ReactionRow>& rows = context.derived.reactions;
     const std::array columns{
-        Column{joint, 80, 1, Align::Left, 0, false, longestOf(rows, &ReactionRow::name)},
+        Column{{joint}, 80, 1, Align::Left, 0, false, longestOf(rows, &ReactionRow::name)},
         Column{x, 90, 1, Align::Right, 1, true, longestOf(rows, &ReactionRow::x)},
         Column{y, 90, 1, Align::Right, 2, true, longestOf(rows, &ReactionRow::y)}};
     sectionHeading(context.ui, words(context, phrase::kReactions));
     const std::vector<int> places = listedReactions(context.state, context.derived);
     listSearch(context, ListedTable::Reactions, static_cast<int>(rows.size()),
-               static_cast<int>(places.size()), "find a joint");
+               static_cast<int>(places.size()), phrase::kFindJoint);
     Table table(context.ui, "reactions", columns);
-    listHeader(context, table, ListedTable::Reactions, "Reactions");
+    listHeader(context, table, ListedTable::Reactions, phrase::kReactions);
     for (const int place : places) {
         const ReactionRow& row = rows[static_cast<std::size_t>(place)];
         pressableRow(context, table, row.joint);
@@ -97,7 +101,7 @@ void memberRow(PanelContext& context, Table& table, const ForceRow& row) {
 // Exact forces beside the decimals; on a large truss they appear a little later.
 void exactChoice(PanelContext& context) {
     bool exact = context.state.notebook.exact;
-    if (toggle(context.ui, "Exact values", exact)) {
+    if (toggle(context.ui, words(context, phrase::kExactValues), exact)) {
         exact = !exact;
         context.actions.push_back(Set{&NotebookState::exact, exact});
     }
@@ -113,9 +117,12 @@ void exactChoice(PanelContext& context) {
 }
 
 void filterChoice(PanelContext& context) {
-    constexpr std::array kFilters{"all", "T", "C", "0", "picked"}; // in the order of ForceFilter
+    // In the order of ForceFilter.
+    constexpr std::array kFilters{phrase::kFilterAll, phrase::kLetterTension,
+                                  phrase::kLetterCompression, phrase::kLetterZero,
+                                  phrase::kFilterPicked};
     const int now = static_cast<int>(context.state.notebook.forceFilter);
-    const int chosen = wordChoice(context.ui, "filter", kFilters, now);
+    const int chosen = wordChoice(context.ui, "filter", words(context, kFilters), now);
     if (chosen != now) {
         const auto filter = static_cast<ForceFilter>(chosen);
         context.actions.push_back(Set{&NotebookState::forceFilter, filter});
@@ -123,22 +130,22 @@ void filterChoice(PanelContext& context) {
 }
 
 void forceTable(PanelContext& context, const std::vector<int>& places) {
-    const std::string force =
+    const UnitHeading force =
         headOf(context, phrase::kCellForce, symbolOf(context.state.truss.units.force));
-    const std::string member = words(context, phrase::kCellMember);
-    const std::string letter = words(context, phrase::kCellLetter);
-    const std::string exactly = words(context, phrase::kCellExact);
+    const char* member = words(context, phrase::kCellMember);
+    const char* letter = words(context, phrase::kCellLetter);
+    const char* exactly = words(context, phrase::kCellExact);
     const bool exact = context.state.notebook.exact;
     const std::vector<ForceRow>& rows = context.derived.forces;
     std::vector<Column> columns{
-        Column{member, 80, 1, Align::Left, 0, false, longestOf(rows, &ForceRow::name)},
+        Column{{member}, 80, 1, Align::Left, 0, false, longestOf(rows, &ForceRow::name)},
         Column{force, 90, 1, Align::Right, 1, true, longestOf(rows, &ForceRow::value)},
-        Column{letter, exact ? 60.0 : 100.0, 1, Align::Left, 2, true}};
+        Column{{letter}, exact ? 60.0 : 100.0, 1, Align::Left, 2, true}};
     if (exact) {
-        columns.push_back(Column{exactly, 100, 1.5, Align::Right});
+        columns.push_back(Column{{exactly}, 100, 1.5, Align::Right});
     }
     Table table(context.ui, "forces", columns);
-    listHeader(context, table, ListedTable::Forces, "Member forces");
+    listHeader(context, table, ListedTable::Forces, phrase::kMemberForces);
     drawListed(table, rows, places,
                [&](const ForceRow& row, int) { memberRow(context, table, row); });
 }
@@ -150,10 +157,10 @@ void memberForces(PanelContext& context) {
     exactChoice(context);
     const std::vector<int> places = listedForces(context.state, context.derived);
     listSearch(context, ListedTable::Forces, static_cast<int>(context.derived.forces.size()),
-               static_cast<int>(places.size()), "find a member");
+               static_cast<int>(places.size()), phrase::kFindMember);
     forceTable(context, places);
     if (places.empty()) {
-        smallPrint(context.ui, "None of them.");
+        smallPrint(context.ui, words(context, phrase::kNoneOfThem));
     }
 }
 
@@ -183,9 +190,10 @@ void forcesPage(PanelContext& context) {
 }
 
 ResultPage pageChoice(PanelContext& context) {
-    constexpr std::array kPages{"Forces", "Displacements", "Envelope", "Influence", "Use"};
+    constexpr std::array kPages{phrase::kPageForces, phrase::kHeadDisplacements,
+                                phrase::kEnvelopeHeading, phrase::kPageInfluence, phrase::kPageUse};
     const int now = static_cast<int>(context.state.notebook.results);
-    const int chosen = wordChoice(context.ui, "results", kPages, now);
+    const int chosen = wordChoice(context.ui, "results", words(context, kPages), now);
     if (chosen != now) {
         const auto page = static_cast<ResultPage>(chosen);
         context.actions.push_back(Set{&NotebookState::results, page});
@@ -203,21 +211,21 @@ void loadChoice(PanelContext& context) {
         return;
     }
     const LoadChoice& now = context.state.choice;
-    std::vector<const char*> words{"all loads"};
+    std::vector<const char*> names{words(context, phrase::kAllLoads)};
     std::vector<LoadChoice> choices{{}};
     for (const std::string& name : cases) {
-        words.push_back(name.c_str());
-        choices.push_back({name, ""});
+        names.push_back(name.c_str());
+        choices.emplace_back(OneCase{name});
     }
     for (const Combination& combination : truss.combinations) {
-        words.push_back(combination.id.c_str());
-        choices.push_back({"", combination.id});
+        names.push_back(combination.id.c_str());
+        choices.emplace_back(OneCombination{combination.id});
     }
-    const auto isNow = [&now](const LoadChoice& choice) { return sameLoads(choice, now); };
+    const auto isNow = [&now](const LoadChoice& choice) { return choice == now; };
     const auto found = std::find_if(choices.begin(), choices.end(), isNow);
     const int before = static_cast<int>(found - choices.begin()) % static_cast<int>(choices.size());
-    smallPrint(context.ui, "Under");
-    const int after = wordChoice(context.ui, "loads", words, before);
+    smallPrint(context.ui, words(context, phrase::kUnder));
+    const int after = wordChoice(context.ui, "loads", names, before);
     if (after != before) {
         context.actions.push_back(SetChoice{choices[static_cast<std::size_t>(after)]});
     }

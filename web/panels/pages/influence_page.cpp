@@ -6,6 +6,9 @@
 #include "panels/pages/passages.hpp"
 #include "phrases/envelope.hpp"
 #include "phrases/influence.hpp"
+#include "phrases/listed.hpp"
+#include "phrases/picked.hpp"
+#include "phrases/results.hpp"
 #include "phrases/tables.hpp"
 #include "ui/sketch_view.hpp"
 
@@ -29,9 +32,9 @@ void set(PanelContext& context, Value InfluenceView::*setting, std::type_identit
 void readAtLargest(PanelContext& context) { set(context, &InfluenceView::at, std::nullopt); }
 
 // Whether it was on at the start of this frame; a press toggles it.
-bool toggled(PanelContext& context, const char* label, bool InfluenceView::*setting) {
+bool toggled(PanelContext& context, Phrase<> label, bool InfluenceView::*setting) {
     const bool on = context.state.notebook.influence.*setting;
-    if (toggle(context.ui, label, on)) {
+    if (toggle(context.ui, words(context, label), on)) {
         set(context, setting, !on);
     }
     return on;
@@ -42,13 +45,13 @@ void pathChoice(PanelContext& context) {
     if (shown.paths.empty()) {
         return;
     }
-    std::vector<const char*> words;
+    std::vector<const char*> names;
     for (const PathOption& option : shown.paths) {
-        words.push_back(option.name.c_str());
+        names.push_back(option.name.c_str());
     }
-    smallPrint(context.ui, "A load of one travels along");
+    smallPrint(context.ui, words(context, phrase::kTravelsAlong));
     const int now = static_cast<int>(shown.chosen);
-    const int chosen = wordChoice(context.ui, "path", words, now);
+    const int chosen = wordChoice(context.ui, "path", names, now);
     if (chosen != now) {
         const PathOption& option = shown.paths[static_cast<std::size_t>(chosen)];
         set(context, &InfluenceView::path, option.kind);
@@ -76,14 +79,13 @@ void beginPicking(PanelContext& context) {
 void pickButtons(PanelContext& context) {
     const InfluenceView& view = context.state.notebook.influence;
     if (!view.picking) {
-        if (button(context.ui, "Pick another path", {})) {
+        if (button(context.ui, words(context, phrase::kPickPath), {})) {
             beginPicking(context);
         }
         return;
     }
-    paragraph(context.ui, "Tap the joints of the path on the board: its two ends will do where "
-                          "members join them in one line.");
-    if (button(context.ui, "Done", {.primary = true})) {
+    paragraph(context.ui, words(context, phrase::kTapPath));
+    if (button(context.ui, words(context, phrase::kDone), {.primary = true})) {
         set(context, &InfluenceView::picking, false);
     }
     ImGui::SameLine();
@@ -91,16 +93,16 @@ void pickButtons(PanelContext& context) {
     for (const std::string& label : view.picked) {
         picked += (picked.empty() ? "" : ", ") + label;
     }
-    besideButtons(context.ui, picked.empty() ? "none yet" : picked);
+    besideButtons(context.ui, picked.empty() ? words(context, phrase::kNoneYet) : picked);
 }
 
 void directionChoice(PanelContext& context) {
-    constexpr std::array kWays{"upwards ↑", "to the right →"};
+    constexpr std::array kWays{phrase::kEffectUp, phrase::kEffectRight};
     if (!context.derived.influence.canTurn) {
         return;
     }
     const int now = context.state.notebook.influence.horizontal ? 1 : 0;
-    const int chosen = wordChoice(context.ui, "way", kWays, now);
+    const int chosen = wordChoice(context.ui, "way", words(context, kWays), now);
     if (chosen != now) {
         set(context, &InfluenceView::horizontal, chosen == 1);
         readAtLargest(context);
@@ -123,25 +125,27 @@ void ordinates(PanelContext& context) {
     const InfluenceShown& shown = context.derived.influence;
     const Truss& truss = context.state.truss;
     const bool exact = !shown.report->exact.empty();
-    const std::string from = headOfDistance({*context.state.book, truss});
-    const std::string ordinate = headOfOrdinate({*context.state.book, truss}, *shown.report);
-    const std::string joint = words(context, phrase::kCellJoint);
-    const std::string exactly = words(context, phrase::kColumnExactly);
+    const UnitHeading from{headOfDistance({*context.state.book, truss}),
+                           words(context, phrase::kColumnFromStart)};
+    const UnitHeading ordinate{headOfOrdinate({*context.state.book, truss}, *shown.report),
+                               words(context, phrase::kColumnOrdinate)};
+    const char* joint = words(context, phrase::kCellJoint);
+    const char* exactly = words(context, phrase::kColumnExactly);
     const std::vector<OrdinateRow>& rows = shown.ordinates;
     std::vector<Column> columns{
-        Column{joint, 56, 1, Align::Left, 0, false, longestOf(rows, &OrdinateRow::name)},
+        Column{{joint}, 56, 1, Align::Left, 0, false, longestOf(rows, &OrdinateRow::name)},
         Column{from, 110, 1, Align::Right, 1, false, longestOf(rows, &OrdinateRow::from)},
         Column{ordinate, 84, 1, Align::Right, 2, true, longestOf(rows, &OrdinateRow::ordinate)}};
     if (exact) {
-        columns.push_back(
-            Column{exactly, 84, 1, Align::Right, -1, false, longestOf(rows, &OrdinateRow::exact)});
+        columns.push_back(Column{
+            {exactly}, 84, 1, Align::Right, -1, false, longestOf(rows, &OrdinateRow::exact)});
     }
     sectionHeading(context.ui, words(context, phrase::kOrdinates));
     const std::vector<int> places = listedOrdinates(context.state, context.derived);
     listSearch(context, ListedTable::Ordinates, static_cast<int>(rows.size()),
-               static_cast<int>(places.size()), "find a joint");
+               static_cast<int>(places.size()), phrase::kFindJoint);
     Table table(context.ui, "ordinates", columns);
-    listHeader(context, table, ListedTable::Ordinates, "Ordinates");
+    listHeader(context, table, ListedTable::Ordinates, phrase::kOrdinates);
     const Table::TextLook plain{context.ui.palette->ink};
     drawListed(table, rows, places, [&](const OrdinateRow& row, int place) {
         const bool here = row.at == shown.at;
@@ -179,7 +183,7 @@ void movingResults(PanelContext& context) {
     if (shown.moving.empty()) {
         return;
     }
-    if (!toggled(context, "All members under these loads", &InfluenceView::members)) {
+    if (!toggled(context, phrase::kAllUnderThese, &InfluenceView::members)) {
         return;
     }
     if (!hasMembers(context.state, shown)) {
@@ -197,7 +201,7 @@ void movingResults(PanelContext& context) {
 
 // How the line is found by hand: a unit load at each joint in turn.
 void byHand(PanelContext& context) {
-    if (!toggled(context, "The working by hand", &InfluenceView::byHand)) {
+    if (!toggled(context, phrase::kWorkingByHand, &InfluenceView::byHand)) {
         return;
     }
     const InfluenceShown& shown = context.derived.influence;
@@ -233,8 +237,7 @@ void influencePage(PanelContext& context) {
         sentences(context, shown.warnings, shown.warnings);
         directionChoice(context);
         plot(context);
-        smallPrint(context.ui, "Tap a member or a joint on the board for its own line; drag across "
-                               "the plot to read it off.");
+        smallPrint(context.ui, words(context, phrase::kTapForLine));
         ordinates(context);
         byHand(context);
         movingResults(context);

@@ -1,6 +1,7 @@
 #include "panels/pages/listed.hpp"
 
 #include "app/fields/field_key.hpp"
+#include "phrases/listed.hpp"
 
 #include <cstddef>
 
@@ -9,31 +10,30 @@ namespace {
 
 constexpr int kFewRows = 8; // too few to need a search
 
-std::string_view withoutUnit(std::string_view heading) {
-    return heading.substr(0, heading.find(','));
-}
-
-std::string sentenceOf(const char* table, const Column& column, const Listing& listing) {
+std::string sentenceOf(const PhraseBook& book, Phrase<> table, const Heading& heading,
+                       const Listing& listing) {
     if (!listing.column) {
-        return std::string(table) + " as drawn";
+        return sayPlain(book, phrase::kAsDrawn, {{"table", say(book, table)}});
     }
-    return std::string(table) + " ordered by " + std::string(withoutUnit(column.heading)) +
-           (listing.falling ? ", falling" : ", rising");
+    return sayPlain(book, listing.falling ? phrase::kOrderedFalling : phrase::kOrderedRising,
+                    {{"table", say(book, table)},
+                     {"column", heading.name.empty() ? heading.words : heading.name}});
 }
 
 } // namespace
 
-void listHeader(PanelContext& context, Table& table, ListedTable of, const char* name) {
+void listHeader(PanelContext& context, Table& table, ListedTable of, Phrase<> name) {
+    const PhraseBook& book = *context.state.book;
     const Listing& now = listingOf(context.state.notebook, of);
-    const Column* pressed = table.orderingHeader({now.column, now.falling});
+    const Column* pressed = table.orderingHeader(book, {now.column, now.falling});
     if (pressed) {
         const Listing after = withHeadingPressed(now, *pressed->orders, pressed->fallsFirst);
         context.actions.push_back(SetListing{of, after});
-        context.requests.announce = sentenceOf(name, *pressed, after);
+        context.requests.announce = sentenceOf(book, name, pressed->heading, after);
     }
 }
 
-void listSearch(PanelContext& context, ListedTable of, int rows, int shown, const char* hint) {
+void listSearch(PanelContext& context, ListedTable of, int rows, int shown, Phrase<> hint) {
     const Listing& listing = listingOf(context.state.notebook, of);
     const FieldId field = SearchField{of};
     const bool looksFor = !listing.words.empty();
@@ -42,23 +42,23 @@ void listSearch(PanelContext& context, ListedTable of, int rows, int shown, cons
     }
     FieldLook look;
     look.field = field;
-    look.name = hint;
+    look.name = look.hint = words(context, hint);
     look.text = look.look = listing.words;
-    look.hint = hint;
     look.numeric = false;
     look.framed = true;
     fieldLine(context, look);
     if (!looksFor) {
         return;
     }
-    const std::string all = "Show all##" + keyOf(field);
+    const std::string all = wordsAs(context, phrase::kShowAll, ("##" + keyOf(field)).c_str());
     if (button(context.ui, all.c_str(), {})) {
         Listing after = listing;
         after.words.clear();
         context.actions.push_back(SetListing{of, after});
     }
     ImGui::SameLine();
-    besideButtons(context.ui, std::to_string(shown) + " of " + std::to_string(rows) + " shown");
+    besideButtons(context.ui, sayPlain(*context.state.book, phrase::kShownOf,
+                                       {{"shown", shown}, {"rows", rows}}));
 }
 
 } // namespace gusset

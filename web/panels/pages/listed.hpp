@@ -9,10 +9,10 @@
 namespace gusset {
 
 // The headings; pressing one sorts the rows. `name` is the table's name for screen readers.
-void listHeader(PanelContext&, Table&, ListedTable, const char* name);
+void listHeader(PanelContext&, Table&, ListedTable, Phrase<> name);
 // Above a long table, or one with hidden rows: the search field and the number of rows shown.
 // `hint` says which names are searched.
-void listSearch(PanelContext&, ListedTable, int rows, int shown, const char* hint);
+void listSearch(PanelContext&, ListedTable, int rows, int shown, Phrase<> hint);
 
 // The rows in the order of `places`: `draw(row, place)`.
 template <class Row, class Draw>

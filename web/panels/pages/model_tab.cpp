@@ -1,5 +1,6 @@
 #include "panels/frame/tabs.hpp"
 #include "panels/pages/model_table.hpp"
+#include "phrases/model.hpp"
 
 #include "statics/moving/load_paths.hpp"
 
@@ -13,17 +14,16 @@ constexpr double kFirstPerLength = -1; // downward, to be overwritten
 
 // For loads that the load tool doesn't draw.
 void belowLoads(PanelContext& context) {
-    smallPrint(context.ui, "Type 5 @ 30° for a size and an angle, or 3, −4 for two parts; "
-                           "sums and units are read as well: 2*1.5 kN.");
+    smallPrint(context.ui, words(context, phrase::kHowLoads));
     const Truss& truss = context.state.truss;
     const bool weighs = std::any_of(truss.loads.begin(), truss.loads.end(), [](const Load& load) {
         return std::holds_alternative<SelfWeight>(load.what);
     });
-    if (!weighs && button(context.ui, "Add self-weight", {})) {
+    if (!weighs && button(context.ui, words(context, phrase::kAddSelfWeight), {})) {
         context.actions.push_back(Commit{AddLoad{{SelfWeight{}, {}, {}}}});
     }
     const std::vector<JointId> chord = fromLeft(truss, context.state.selection.joints);
-    if (chord.size() > 1 && button(context.ui, "Load along the picked joints", {})) {
+    if (chord.size() > 1 && button(context.ui, words(context, phrase::kLoadAlongPicked), {})) {
         context.actions.push_back(Commit{AddLoad{{ChordLoad{chord, kFirstPerLength}, {}, {}}}});
     }
 }

@@ -3,6 +3,8 @@
 #include "core/number.hpp"
 #include "model/catalogue/section_properties.hpp"
 #include "panels/pages/listed.hpp"
+#include "phrases/columns.hpp"
+#include "report/results/influence_text.hpp"
 
 #include <algorithm>
 #include <string>
@@ -30,26 +32,27 @@ Hit thingIn(CellTable table, int row) {
 }
 
 struct Headings {
-    std::vector<std::string> words;
+    std::vector<UnitHeading> heads;
     std::vector<Column> columns; // without texts of their own
 };
 
-Headings headingsOf(const Truss& truss, const ModelTable& of) {
+Headings headingsOf(const PanelContext& context, const ModelTable& of) {
     Headings headings;
     for (const int column : of.inNotebook) {
         const CellColumn& it = of.columns[static_cast<std::size_t>(column)];
-        const std::string unit = it.notebook.namesUnit ? symbolOf(truss.units, it.unit) : "";
-        headings.words.push_back(withUnit(std::string(it.notebook.heading).c_str(), unit.c_str()));
+        const std::string unit =
+            it.notebook.namesUnit ? symbolOf(context.state.truss.units, it.unit) : "";
+        headings.heads.push_back(headOf(context, it.notebook.heading, unit));
     }
     for (std::size_t i = 0; i < of.inNotebook.size(); ++i) {
         const int column = of.inNotebook[i];
         const CellColumn& it = of.columns[static_cast<std::size_t>(column)];
         const bool right = it.form == CellForm::Number || it.notebook.atRight;
-        headings.columns.push_back({headings.words[i], it.notebook.least, it.notebook.share,
+        headings.columns.push_back({headings.heads[i], it.notebook.least, it.notebook.share,
                                     right ? Align::Right : Align::Left,
                                     it.notebook.orders ? std::optional(column) : std::nullopt});
     }
-    headings.columns.push_back({"", kTouchTarget, 0});
+    headings.columns.push_back({{}, kTouchTarget, 0});
     return headings;
 }
 
@@ -87,21 +90,18 @@ void supportKind(PanelContext& context, const Table::Box& box, int row) {
              packed(ui.palette->ink));
     list.AddText(ui.fonts.body, ui.fonts.body->FontSize,
                  {box.low.x + ui.px(32), std::round(y - ui.fonts.body->FontSize / 2)},
-                 packed(ui.palette->ink), pin ? "pin" : "roller");
+                 packed(ui.palette->ink),
+                 words(context, pin ? phrase::kKindPin : phrase::kKindRoller));
     drawFocus(ui);
     ImGui::SetCursorScreenPos(back);
 }
 
 // Loads that are not on a single joint are shown as words.
-std::string wordsOf(const Truss& truss, const Load& load) {
-    if (const auto* chord = std::get_if<ChordLoad>(&load.what)) {
-        std::string words = "along ";
-        for (const JointId joint : chord->chord) {
-            words += (joint == chord->chord.front() ? "" : "–") + truss.joints[joint.at()].label;
-        }
-        return words;
-    }
-    return "self-weight";
+std::string wordsOf(const Writer& writer, const Load& load) {
+    const auto* chord = std::get_if<ChordLoad>(&load.what);
+    return chord ? sayPlain(writer, phrase::kAlongPath,
+                            {{"path", pathName(writer.truss, chord->chord)}})
+                 : sayPlain(writer, phrase::kSelfWeight);
 }
 
 std::string areaText(const Truss& truss, const Section& section) {
@@ -123,7 +123,7 @@ void otherwise(PanelContext& context, Table& table, int place, const Cell& cell,
     } else if (cell.table == CellTable::Supports && cell.column == column::kSupportKind) {
         supportKind(context, table.cell(place), cell.row);
     } else if (cell.table == CellTable::Loads && cell.column == 0) {
-        table.text(place, wordsOf(truss, truss.loads[row]), {palette.ink});
+        table.text(place, wordsOf({*context.state.book, truss}, truss.loads[row]), {palette.ink});
     } else if (cell.table == CellTable::Sections && cell.column == column::kSectionArea) {
         table.text(place, areaText(truss, truss.sections[row]), {palette.muted});
     }
@@ -151,7 +151,8 @@ void rowOf(PanelContext& context, Table& table, CellTable of, int row) {
         }
         ++place;
     }
-    const std::string remove = "Remove##" + std::string(model.one) + std::to_string(row);
+    const std::string remove =
+        wordsAs(context, phrase::kRemove, "##") + std::string(model.key) + std::to_string(row);
     if (!isNew && trashButton(context.ui, table.cell(place), remove)) {
         context.actions.push_back(Commit{model.remove(row)});
     }
@@ -163,15 +164,16 @@ void drawModelTable(PanelContext& context, CellTable of, void (*below)(PanelCont
     const Truss& truss = context.state.truss;
     const ModelTable& model = modelTable(of);
     const int count = rowsOf(truss, of);
-    const std::string plural(model.plural);
-    const bool counts = thingIn(of, 0).has_value();
-    sectionHeading(context.ui, counts ? plural + "  " + std::to_string(count) : plural);
+    if (thingIn(of, 0)) {
+        countedHeading(context, model.name, count);
+    } else {
+        sectionHeading(context.ui, words(context, model.name));
+    }
     const RowOrder rows = shownRows(context.state, of);
-    listSearch(context, listedAs(of), count, static_cast<int>(rows.size()) - 1,
-               std::string(model.find).c_str());
-    const Headings headings = headingsOf(truss, model);
-    Table table(context.ui, (std::string(model.one) + "s").c_str(), headings.columns);
-    listHeader(context, table, listedAs(of), plural.c_str());
+    listSearch(context, listedAs(of), count, static_cast<int>(rows.size()) - 1, model.find);
+    const Headings headings = headingsOf(context, model);
+    Table table(context.ui, (std::string(model.key) + "s").c_str(), headings.columns);
+    listHeader(context, table, listedAs(of), model.name);
     ImGuiListClipper clipper = clipperFor(context, table, of, rows);
     while (clipper.Step()) {
         for (int place = clipper.DisplayStart; place < clipper.DisplayEnd; ++place) {

@@ -3,8 +3,12 @@
 #include "panels/frame/parts.hpp"
 #include "panels/frame/tabs.hpp"
 #include "panels/pages/listed.hpp"
+#include "phrases/columns.hpp"
 #include "phrases/jobs.hpp"
+#include "phrases/listed.hpp"
+#include "phrases/results.hpp"
 #include "phrases/tables.hpp"
+#include "phrases/working.hpp"
 
 #include <array>
 #include <string>
@@ -17,14 +21,14 @@ void shapeButtons(PanelContext& context) {
     const Ui& ui = context.ui;
     gap(ui, 4);
     if (!context.viewport.reducedMotion) {
-        if (button(ui, "Play", {.primary = true})) {
+        if (button(ui, words(context, phrase::kPlay), {.primary = true})) {
             context.actions.push_back(SetMotion{{.plays = true}});
         }
         ImGui::SameLine();
     }
-    const bool smaller = button(ui, "Smaller", {});
+    const bool smaller = button(ui, words(context, phrase::kSmaller));
     ImGui::SameLine();
-    const bool larger = button(ui, "Larger", {});
+    const bool larger = button(ui, words(context, phrase::kLarger));
     if (smaller || larger) {
         const int steps = context.state.view.enlarge + (larger ? 1 : -1);
         context.actions.push_back(Set{&View::enlarge, steps});
@@ -34,22 +38,22 @@ void shapeButtons(PanelContext& context) {
 
 void jointTable(PanelContext& context) {
     const std::string unit = symbolOf(context.state.truss.units.displacement);
-    const std::string x = withUnit("→", unit.c_str());
-    const std::string y = withUnit("↑", unit.c_str());
-    const std::string total = headOf(context, phrase::kCellTotal, unit.c_str());
-    const std::string joint = words(context, phrase::kCellJoint);
+    const UnitHeading x = headOf(context, phrase::kRightSign, unit);
+    const UnitHeading y = headOf(context, phrase::kUpSign, unit);
+    const UnitHeading total = headOf(context, phrase::kCellTotal, unit);
+    const char* joint = words(context, phrase::kCellJoint);
     const std::vector<MovementRow>& rows = context.derived.movements;
     const std::array columns{
-        Column{joint, 56, 1, Align::Left, 0, false, longestOf(rows, &MovementRow::name)},
+        Column{{joint}, 56, 1, Align::Left, 0, false, longestOf(rows, &MovementRow::name)},
         Column{x, 80, 1, Align::Right, 1, true, longestOf(rows, &MovementRow::x)},
         Column{y, 80, 1, Align::Right, 2, true, longestOf(rows, &MovementRow::y)},
         Column{total, 84, 1, Align::Right, 3, true, longestOf(rows, &MovementRow::total)}};
     sectionHeading(context.ui, words(context, phrase::kHeadDisplacements));
     const std::vector<int> places = listedMovements(context.state, context.derived);
     listSearch(context, ListedTable::Displacements, static_cast<int>(rows.size()),
-               static_cast<int>(places.size()), "find a joint");
+               static_cast<int>(places.size()), phrase::kFindJoint);
     Table table(context.ui, "displacements", columns);
-    listHeader(context, table, ListedTable::Displacements, "Displacements");
+    listHeader(context, table, ListedTable::Displacements, phrase::kHeadDisplacements);
     const Table::TextLook plain{context.ui.palette->ink};
     drawListed(table, rows, places, [&](const MovementRow& row, int) {
         pressableRow(context, table, row.joint);
@@ -62,20 +66,20 @@ void jointTable(PanelContext& context) {
 
 void memberTable(PanelContext& context) {
     const Units& units = context.state.truss.units;
-    const std::string stretch = headOf(context, phrase::kCellStretch, symbolOf(units.displacement));
-    const std::string member = words(context, phrase::kCellMember);
-    const std::string stress = headOf(context, phrase::kCellStress, symbolOf(units.stress));
+    const UnitHeading stretch = headOf(context, phrase::kCellStretch, symbolOf(units.displacement));
+    const char* member = words(context, phrase::kCellMember);
+    const UnitHeading stress = headOf(context, phrase::kCellStress, symbolOf(units.stress));
     const std::vector<StretchRow>& rows = context.derived.stretches;
     const std::array columns{
-        Column{member, 80, 1, Align::Left, 0, false, longestOf(rows, &StretchRow::name)},
+        Column{{member}, 80, 1, Align::Left, 0, false, longestOf(rows, &StretchRow::name)},
         Column{stretch, 110, 1, Align::Right, 1, true, longestOf(rows, &StretchRow::stretch)},
         Column{stress, 100, 1, Align::Right, 2, true, longestOf(rows, &StretchRow::stress)}};
     sectionHeading(context.ui, words(context, phrase::kHeadMembers));
     const std::vector<int> places = listedStretches(context.state, context.derived);
     listSearch(context, ListedTable::Stretches, static_cast<int>(rows.size()),
-               static_cast<int>(places.size()), "find a member");
+               static_cast<int>(places.size()), phrase::kFindMember);
     Table table(context.ui, "stretches", columns);
-    listHeader(context, table, ListedTable::Stretches, "Members");
+    listHeader(context, table, ListedTable::Stretches, phrase::kHeadMembers);
     const Table::TextLook plain{context.ui.palette->ink};
     drawListed(table, rows, places, [&](const StretchRow& row, int) {
         pressableRow(context, table, row.member);
@@ -97,17 +101,18 @@ void mechanismButtons(PanelContext& context) {
     const int shown = context.state.notebook.mechanism;
     bool play = false;
     if (!context.viewport.reducedMotion) {
-        play = button(ui, "Show how it moves", {.primary = true});
+        play = button(ui, words(context, phrase::kShowMotion), {.primary = true});
     }
     if (count > 1) {
         ImGui::SameLine();
-        if (button(ui, "Another way", {})) {
+        if (button(ui, words(context, phrase::kAnotherMotion))) {
             context.actions.push_back(Set{&NotebookState::mechanism, (shown + 1) % count});
             play = true;
         }
         ImGui::SameLine();
         const int after = play ? (shown + 1) % count : shown % count;
-        besideButtons(ui, std::to_string(after + 1) + " of " + std::to_string(count));
+        besideButtons(ui, sayPlain(*context.state.book, phrase::kOneOfMany,
+                                   {{"i", after + 1}, {"n", count}}));
     }
     if (play) {
         context.actions.push_back(SetMotion{{.plays = true}});

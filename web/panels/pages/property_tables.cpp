@@ -2,6 +2,7 @@
 #include "model/catalogue/usual_materials.hpp"
 #include "panels/frame/tabs.hpp"
 #include "panels/pages/model_table.hpp"
+#include "phrases/model.hpp"
 
 #include <array>
 #include <string>
@@ -25,17 +26,14 @@ std::vector<MemberId> membersToDress(const AppState& state) {
 }
 
 void belowSections(PanelContext& context) {
-    smallPrint(context.ui,
-               "Made as: A 1200, r 25, or round D, chs D × t, shs B × t, rhs H × B × t, "
-               "angle H × B × t, flat B × t, timber B × H.");
+    smallPrint(context.ui, words(context, phrase::kHowSections));
     const Truss& truss = context.state.truss;
     const std::vector<MemberId> members = membersToDress(context.state);
     if (members.empty() || truss.sections.empty()) {
         return;
     }
     const bool picked = !context.state.selection.members.empty();
-    smallPrint(context.ui, picked ? "Give the picked members the section"
-                                  : "Give all members that have none the section");
+    smallPrint(context.ui, words(context, picked ? phrase::kGivePicked : phrase::kGiveBare));
     for (const Section& section : truss.sections) {
         if (button(context.ui, (section.id + "##use").c_str(), {})) {
             context.actions.push_back(Commit{UseSection{members, section.id}});
@@ -57,8 +55,9 @@ bool hasMaterial(const Truss& truss, const Material& material) {
 void belowMaterials(PanelContext& context) {
     const Truss& truss = context.state.truss;
     const int end = rowsOf(truss, CellTable::Materials);
-    const std::array usual{usualSteel(truss.units), usualTimber(truss.units)};
-    constexpr std::array kWords{"Add steel", "Add timber"};
+    const PhraseBook& book = *context.state.book;
+    const std::array usual{usualSteel(book, truss.units), usualTimber(book, truss.units)};
+    constexpr std::array kAdds{phrase::kAddSteel, phrase::kAddTimber};
     bool any = false;
     for (std::size_t i = 0; i < usual.size(); ++i) {
         if (hasMaterial(truss, usual[i])) {
@@ -68,12 +67,11 @@ void belowMaterials(PanelContext& context) {
             ImGui::SameLine();
         }
         any = true;
-        if (button(context.ui, kWords[i], {})) {
+        if (button(context.ui, words(context, kAdds[i]), {})) {
             context.actions.push_back(Commit{SetMaterial{end, usual[i]}});
         }
     }
-    smallPrint(context.ui, "Steel: nominal values of EN 1993-1-1; timber: C24 of EN 338. What is "
-                           "built with has its own certificate.");
+    smallPrint(context.ui, words(context, phrase::kUsualMaterials));
 }
 
 } // namespace

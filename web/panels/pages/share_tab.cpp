@@ -2,6 +2,7 @@
 #include "panels/frame/tabs.hpp"
 #include "panels/pages/examples.hpp"
 #include "phrases/frame.hpp"
+#include "phrases/history.hpp"
 #include "phrases/share.hpp"
 
 #include <string>
@@ -94,7 +95,7 @@ void files(PanelContext& context) {
         Truss empty;
         empty.units = context.state.truss.units;
         empty.classSettings = context.state.truss.classSettings;
-        context.actions.push_back(Commit{ReplaceTruss{empty, "New board"}});
+        context.actions.push_back(Commit{ReplaceTruss{empty, phrase::kStepNewBoard}});
         context.actions.push_back(SetTool{Tool::Member});
     }
     ImGui::PopStyleVar();

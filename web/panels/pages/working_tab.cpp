@@ -223,9 +223,8 @@ void polygon(PanelContext& context) {
     const std::optional<Vec2> at =
         drawSketch(ui, "polygon", shown.drawing.sketch, {.readable = true});
     if (at) {
-        const int line = polygonLineAt(shown.drawing, *at, kTouchTarget / 2);
-        const MemberId member =
-            line < 0 ? MemberId{} : shown.polygon.lines[static_cast<std::size_t>(line)].member;
+        const auto line = polygonLineAt(shown.drawing, *at, kTouchTarget / 2);
+        const MemberId member = line ? shown.polygon.lines[*line].member : MemberId{};
         if (member.valid() && !holds(context.state.selection, member)) {
             context.actions.push_back(SetSelection{thingsOf(member)});
         }
