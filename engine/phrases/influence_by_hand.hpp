@@ -36,6 +36,10 @@ inline constexpr auto kReasonSection =
     "As long as the load stays on one part, the same equation holds, and "
     "the reactions in it change evenly as the load moves. Across the cut "
     "the stringers keep the line straight."_phrase;
+inline constexpr auto kReasonSectionCorners =
+    "As long as the load stays on one part, the same equation holds. The reactions in it change "
+    "evenly as the load moves, except at {joints}: there they have corners of their own, and the "
+    "line has them too. Across the cut the stringers keep the line straight."_phrase;
 inline constexpr auto kVirtualCut =
     "The shape comes without any numbers, too: cut {member} and let its ends "
     "part by 1. How far each joint of the path then sinks is its ordinate, "

@@ -8,8 +8,8 @@ namespace gusset::phrase {
 inline constexpr auto kNothingDrawn =
     "Nothing is drawn yet. Draw a member: joints appear at its ends."_phrase;
 inline constexpr auto kCountDeterminate =
-    "Each joint gives two equations: as many as there are unknowns. "
-    "The truss is statically determinate."_phrase;
+    "Each joint gives two equations: as many as there are unknowns. The count alone is no proof, "
+    "but this truss is also stable: it is statically determinate."_phrase;
 inline constexpr auto kCountIndeterminate =
     "More unknowns than equations of equilibrium, by {degree}: "
     "the truss is statically indeterminate. The working by "
@@ -33,7 +33,14 @@ inline constexpr auto kMomentCentreOne =
     "Only {left} turns about {joint} without being known."_phrase;
 inline constexpr auto kCentreOffTruss = "The lines of {through} meet at {centre}, {place}. "
                                         "Moments about {centre} leave {left}."_phrase;
-inline constexpr auto kPlaceOfCentre = "{dx} {right} and {dy} {up} of {joint}"_phrase;
+inline constexpr auto kPlaceLeft = "{dx} to the left of {joint}"_phrase;
+inline constexpr auto kPlaceRight = "{dx} to the right of {joint}"_phrase;
+inline constexpr auto kPlaceAbove = "{dy} above {joint}"_phrase;
+inline constexpr auto kPlaceBelow = "{dy} below {joint}"_phrase;
+inline constexpr auto kPlaceLeftAbove = "{dx} to the left of {joint} and {dy} above it"_phrase;
+inline constexpr auto kPlaceLeftBelow = "{dx} to the left of {joint} and {dy} below it"_phrase;
+inline constexpr auto kPlaceRightAbove = "{dx} to the right of {joint} and {dy} above it"_phrase;
+inline constexpr auto kPlaceRightBelow = "{dx} to the right of {joint} and {dy} below it"_phrase;
 inline constexpr auto kSumLeavesOne = "This sum holds only {left}."_phrase;
 inline constexpr auto kSumAcrossOne =
     "Across {others}, in the direction n, only {left} is left."_phrase;
@@ -53,21 +60,35 @@ inline constexpr auto kActsOtherWay =
     "{symbol} is negative: it acts the other way, {direction}."_phrase;
 inline constexpr auto kNoInclined =
     "Every member is horizontal or vertical: no angles are needed."_phrase;
+inline constexpr auto kZeroAlreadyOne = "At {joint}, {zero} is already known to be zero."_phrase;
+inline constexpr auto kZeroAlreadyMany = "At {joint}, {zeros} are already known to be zero."_phrase;
 inline constexpr auto kIdleTwo =
     "At {joint} only {a} and {b} meet, not in line, and nothing else acts: "
     "both are zero."_phrase;
-inline constexpr auto kIdleThird = "At {joint} nothing else acts, and {a} and {b} are in line: "
-                                   "nothing can balance {idle} across them, so it is zero."_phrase;
+inline constexpr auto kIdleTwoLeft =
+    "That leaves only {a} and {b}, not in line, and nothing else acts: both are zero."_phrase;
+inline constexpr auto kIdleThird =
+    "At {joint} only {a}, {b} and {idle} meet, and nothing else acts. {a} and {b} are in line: "
+    "nothing can balance {idle} across them, so it is zero."_phrase;
+inline constexpr auto kIdleThirdLeft =
+    "That leaves only {a}, {b} and {idle}, and nothing else acts. {a} and {b} are in line: "
+    "nothing can balance {idle} across them, so it is zero."_phrase;
 inline constexpr auto kIdleBesideLoad =
-    "At {joint} all that acts from outside is in line with {a}: "
+    "At {joint} only {a} and {idle} meet, and all that acts from outside is in line with {a}: "
+    "nothing can balance {idle} across it, so it is zero."_phrase;
+inline constexpr auto kIdleBesideLoadLeft =
+    "That leaves only {a} and {idle}, and all that acts from outside is in line with {a}: "
     "nothing can balance {idle} across it, so it is zero."_phrase;
 inline constexpr auto kIdleLone =
     "At {joint} only {idle} is left, and nothing else acts: it is zero."_phrase;
 inline constexpr auto kIdleNone = "No member can be seen to be zero before calculating."_phrase;
 inline constexpr auto kSymmetric =
-    "The truss, its loads and its reactions are the same on both sides of the "
-    "middle. Members that mirror each other carry the same force, so one "
-    "half is enough."_phrase;
+    "The truss, the loads at its joints and its reactions are the same on both sides of the "
+    "middle. Members that mirror each other carry the same force, so one half is enough."_phrase;
+inline constexpr auto kSymmetricTogether =
+    "The members are the same on both sides of the middle. The loads alone and the reactions alone "
+    "are not, but together, at {joints}, they are. So members that mirror each other carry the "
+    "same force, and one half is enough."_phrase;
 inline constexpr auto kBySymmetry = "The other side mirrors {symbols}."_phrase;
 inline constexpr auto kJointOneUnknown = "One unknown: {unknown}."_phrase;
 inline constexpr auto kJointTwoUnknowns = "Two unknowns: {unknowns}."_phrase;

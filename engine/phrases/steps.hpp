@@ -48,11 +48,14 @@ inline constexpr auto kMomentsClockwise = "Moments count positive clockwise."_ph
 inline constexpr auto kMomentsAnticlockwise = "Moments count positive anticlockwise."_phrase;
 inline constexpr auto kWholeMoments = "The whole truss about {joint}:"_phrase;
 inline constexpr auto kPartMoments = "The part {joints} about {joint}:"_phrase;
-inline constexpr auto kAngleIsOf = "{angle} is the slope of {members}."_phrase;
+inline constexpr auto kAngleIsOf = "{angle} is the inclination to the horizontal of {members}."_phrase;
 inline constexpr auto kSlopeIsOf = "The slope of {members}:"_phrase;
 inline constexpr auto kRiseOverLength = "rise over length"_phrase;
 inline constexpr auto kRunOverLength = "run over length"_phrase;
 inline constexpr auto kAtJoint = "At {joint}"_phrase;
+inline constexpr auto kCarriedInFull =
+    "Numbers are written rounded and carried in full, so a last figure may differ from what the "
+    "written numbers give."_phrase;
 inline constexpr auto kCheckLeftOver =
     "Equations that were not needed must balance by themselves."_phrase;
 

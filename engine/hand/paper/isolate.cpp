@@ -215,10 +215,12 @@ Remark reasonOf(const Sheet& sheet, const Body& body, const Symbol& left, const 
                                 {{"joint", way.centre}, {"through", others}, {"left", left}});
     case WayKind::CentreOffTruss: {
         const JointId near = nearestJoint(sheet, way.at);
+        const Vec2 from = way.at - positionOf(sheet, near);
+        const auto clean = [&](double part) { return std::fabs(part) <= sheet.spot ? 0 : part; };
         return remarkThat(phrase::kCentreOffTruss,
                           {{"centre", freeLetter(sheet.truss)},
                            {"through", others},
-                           {"place", PlaceBeside{near, way.at - positionOf(sheet, near)}},
+                           {"place", PlaceBeside{near, {clean(from.x), clean(from.y)}}},
                            {"left", left}});
     }
     }

@@ -115,8 +115,10 @@ Sheet makeSheet(const Truss& truss, const LoadChoice& choice, std::shared_ptr<Sh
             {static_cast<int>(i)});
     }
     sheet.forces.resize(truss.members.size());
+    sheet.roundedForces.resize(truss.members.size());
     sheet.drawn.resize(truss.members.size(), 1);
     sheet.reactions.resize(sheet.structure.restraints.size());
+    sheet.roundedReactions.resize(sheet.structure.restraints.size());
     sheet.used.resize(truss.joints.size());
     for (std::size_t i = 0; i < truss.joints.size(); ++i) {
         sheet.openAt.push_back(sheet.membersOf[i].size() + sheet.restraintsOf[i].size());
@@ -192,6 +194,11 @@ void noteOrder(Sheet& sheet, const Symbol& symbol) {
     }
 }
 
+std::vector<bool>::reference roundedOf(Sheet& sheet, const Symbol& symbol) {
+    return symbol.kind == SymbolKind::Reaction ? sheet.roundedReactions[symbol.restraint.at()]
+                                               : sheet.roundedForces[symbol.member.at()];
+}
+
 } // namespace
 
 Found record(Sheet& sheet, const Symbol& symbol, double value) {
@@ -199,6 +206,9 @@ Found record(Sheet& sheet, const Symbol& symbol, double value) {
         noteOrder(sheet, symbol);
     }
     Found found{symbol, isNothing(sheet, value) ? 0 : asCarried(sheet, value), FoundAs::Zero};
+    const double lost = found.value - value;
+    found.rounded = roundedOf(sheet, symbol) || !isNothing(sheet, lost);
+    roundedOf(sheet, symbol) = found.rounded;
     if (symbol.kind == SymbolKind::Reaction) {
         sheet.reactions[symbol.restraint.at()] = found.value;
         sheet.scale = std::max(sheet.scale, std::fabs(found.value));
@@ -210,6 +220,11 @@ Found record(Sheet& sheet, const Symbol& symbol, double value) {
     }
     found.as = found.value == 0 ? FoundAs::Zero : found.as;
     return found;
+}
+
+Found recordSame(Sheet& sheet, const Symbol& symbol, const Symbol& before) {
+    roundedOf(sheet, symbol) = static_cast<bool>(roundedOf(sheet, before));
+    return record(sheet, symbol, *valueOf(sheet, before));
 }
 
 bool guesses(const Sheet& sheet) {

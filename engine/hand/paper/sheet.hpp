@@ -39,6 +39,8 @@ struct Sheet {
     double scale = 0;                               // largest load or reaction so far, force units
     std::vector<std::optional<double>> forces{};    // of each member, once found
     std::vector<std::optional<double>> reactions{}; // of each restraint, once found
+    std::vector<bool> roundedForces{};              // by the class's rounding, when found
+    std::vector<bool> roundedReactions{};
     std::vector<Symbol> order{};                    // forces and reactions, in the order found
     std::vector<std::size_t> openAt{}; // for each joint, the number of unknowns that act on it
     std::vector<int> drawn{}; // of each member force: −1 if drawn in compression while unknown
@@ -68,6 +70,8 @@ struct Sheet {
 // Records a found value: rounded if the class carries rounded values, and zero if it is zero to
 // working accuracy.
 [[nodiscard]] Found record(Sheet&, const Symbol&, double value);
+// The same for a value that equals one found before.
+[[nodiscard]] Found recordSame(Sheet&, const Symbol&, const Symbol& before);
 // The sign of a force in an equation: −1 if it is drawn against its positive sense. Members pull
 // when positive; with guessed senses, known forces are drawn as they act and unknown ones as
 // guessed.

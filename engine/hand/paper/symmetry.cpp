@@ -13,9 +13,8 @@ namespace {
 
 Vec2 mirrored(Vec2 direction) { return {-direction.x, direction.y}; }
 
-// The known external force on a joint: its load and its reactions.
-std::optional<Vec2> outsideForce(const Sheet& sheet, JointId joint) {
-    Vec2 sum = sheet.loads[joint.at()];
+std::optional<Vec2> reactionAt(const Sheet& sheet, JointId joint) {
+    Vec2 sum;
     for (const RestraintId restraint : sheet.restraintsOf[joint.at()]) {
         const auto i = restraint.at();
         if (!sheet.reactions[i]) {
@@ -26,14 +25,21 @@ std::optional<Vec2> outsideForce(const Sheet& sheet, JointId joint) {
     return sum;
 }
 
-bool mirrorsForce(const Sheet& sheet, JointId joint, JointId other) {
-    const auto here = outsideForce(sheet, joint);
-    const auto there = outsideForce(sheet, other);
-    if (!here || !there) {
-        return false;
-    }
-    const Vec2 gap = *there - mirrored(*here);
+bool mirror(const Sheet& sheet, Vec2 here, Vec2 there) {
+    const Vec2 gap = there - mirrored(here);
     return isNothing(sheet, gap.x) && isNothing(sheet, gap.y);
+}
+
+// Load and reaction together, which is all that the members depend on.
+bool mirrorsForce(const Sheet& sheet, JointId joint, JointId other) {
+    const auto here = reactionAt(sheet, joint);
+    const auto there = reactionAt(sheet, other);
+    return here && there &&
+           mirror(sheet, sheet.loads[joint.at()] + *here, sheet.loads[other.at()] + *there);
+}
+
+bool mirrorsLoad(const Sheet& sheet, JointId joint, JointId other) {
+    return mirror(sheet, sheet.loads[joint.at()], sheet.loads[other.at()]);
 }
 
 double middleOf(const Truss& truss) {
@@ -113,6 +119,18 @@ std::optional<std::vector<MemberId>> mirrorMembers(const Sheet& sheet,
     return mirror;
 }
 
+// Where neither the load nor the reaction is that of the mirror image, but their sum is.
+std::vector<JointId> unevenJoints(const Sheet& sheet) {
+    std::vector<JointId> uneven;
+    for (std::size_t i = 0; i < sheet.mirror.joints.size(); ++i) {
+        const JointId joint{static_cast<int>(i)};
+        if (!mirrorsLoad(sheet, joint, sheet.mirror.joints[i])) {
+            uneven.push_back(joint);
+        }
+    }
+    return uneven;
+}
+
 // If a joint's equilibrium was used in a direction, so was that of its mirror image.
 void mirrorUse(Sheet& sheet) {
     for (std::size_t& seen = sheet.mirror.usesSeen; seen < sheet.usedOrder.size(); ++seen) {
@@ -143,7 +161,10 @@ void writeSymmetry(Sheet& sheet) {
     sheet.mirror = {*joints, *members, middleOf(sheet.truss)};
     Step step;
     step.kind = StepKind::Symmetry;
-    step.remarks.push_back(remarkThat(phrase::kSymmetric));
+    const std::vector<JointId> uneven = unevenJoints(sheet);
+    step.remarks.push_back(uneven.empty()
+                               ? remarkThat(phrase::kSymmetric)
+                               : remarkThat(phrase::kSymmetricTogether, {{"joints", uneven}}));
     sheet.steps.push_back(step);
 }
 
@@ -173,7 +194,7 @@ void writeMirrorImages(Sheet& sheet) {
         const Symbol other = forceSymbol(sheet.mirror.members[member.at()]);
         if (!valueOf(sheet, other)) {
             step.uses.push_back(forceSymbol(member));
-            step.found.push_back(record(sheet, other, *sheet.forces[member.at()]));
+            step.found.push_back(recordSame(sheet, other, forceSymbol(member)));
             step.found.back().drawn = drawnSense(sheet, other);
             step.members.push_back(other.member);
         }

@@ -82,6 +82,7 @@ struct Found {
     double value = 0; // force units
     FoundAs as = FoundAs::AsAssumed;
     int drawn = 1; // −1: a member force drawn as compression, so that its equations hold −value
+    bool rounded = false; // the class carries rounded values, and this one was
 };
 
 // tan α = rise / run, and what follows from it.
@@ -115,19 +116,10 @@ enum class StepKind {
     Summary,         // all forces and reactions
 };
 
-// The rule by which members are found to be zero-force members.
-enum class ZeroRule {
-    None,
-    TwoMembersNoLoad, // two members not in line meet at a joint without load or support: both zero
-    ThreeMembersTwoInLine, // three members, two in line, no load: the third is zero
-    LoadAlongOne,          // two members, load (or reaction) in line with one: the other is zero
-    LoneMember,            // one member is left, and no load
-};
-
-// "2 m to the right and 3 m up of B": where a point off the truss lies.
+// "2 m to the right of B and 3 m above it": where a point off the truss lies.
 struct PlaceBeside {
     JointId joint;
-    Vec2 from{}; // length units
+    Vec2 from{}; // length units; a component that is only rounding error is 0
 };
 // A value in the sentence of a remark: a count, a name, a force that is only rounding error (force
 // units), a direction, and things that the class has its own ways of writing.
@@ -173,7 +165,6 @@ struct Step {
     std::vector<Equation> equations;
     std::vector<Found> found;
     std::vector<Symbol> uses{}; // found earlier and used here, including zero ones
-    ZeroRule rule = ZeroRule::None;
     std::vector<Remark> remarks;
 };
 

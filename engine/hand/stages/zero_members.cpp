@@ -11,10 +11,12 @@ namespace gusset {
 namespace {
 
 struct Reading {
-    ZeroRule rule = ZeroRule::None;
-    std::vector<MemberId> idle;
-    std::vector<Vec2> used; // directions in which equilibrium was used
+    std::vector<MemberId> idle; // none: no rule applies
+    std::vector<MemberId> seen; // the others that the rule names
+    std::vector<Vec2> used;     // directions in which equilibrium was used
+    Remark why;
 };
+using MemberNames = std::vector<MemberId>;
 
 Vec2 across(Vec2 unit) { return {-unit.y, unit.x}; }
 
@@ -44,92 +46,129 @@ std::vector<MemberId> workingMembers(const Sheet& sheet, JointId joint) {
     return members;
 }
 
-Reading readOne(const Sheet& sheet, JointId joint, MemberId member) {
-    const Vec2 along = awayFrom(sheet, joint, member);
-    return {ZeroRule::LoneMember, {member}, {along, across(along)}};
-}
+// What is known to be zero at a joint is left out by a person too, and named first.
+class RuleReader {
+public:
+    RuleReader(const Sheet& sheet, JointId joint, bool leavesOut)
+        : sheet_(sheet), joint_(joint), leavesOut_(leavesOut) {}
 
-Reading readTwo(const Sheet& sheet, JointId joint, const std::vector<MemberId>& members,
-                const std::vector<Vec2>& outside) {
-    const Vec2 first = awayFrom(sheet, joint, members[0]);
-    const Vec2 second = awayFrom(sheet, joint, members[1]);
-    if (parallel(first, second)) {
-        return {};
+    [[nodiscard]] Reading one(MemberId member) const {
+        const Vec2 along = awayFrom(sheet_, joint_, member);
+        return {{member},
+                {},
+                {along, across(along)},
+                remarkThat(phrase::kIdleLone, {{"joint", joint_}, {"idle", MemberNames{member}}})};
     }
-    if (outside.empty()) {
-        return {ZeroRule::TwoMembersNoLoad, members, {first, across(first)}};
+
+    [[nodiscard]] Reading two(const MemberNames& members, const std::vector<Vec2>& outside) const {
+        const Vec2 first = awayFrom(sheet_, joint_, members[0]);
+        const Vec2 second = awayFrom(sheet_, joint_, members[1]);
+        if (parallel(first, second)) {
+            return {};
+        }
+        if (outside.empty()) {
+            return {members, {}, {first, across(first)}, whyBoth(members[0], members[1])};
+        }
+        const auto allAlong = [&](Vec2 line) {
+            return std::all_of(outside.begin(), outside.end(),
+                               [&](Vec2 force) { return parallel(force, line); });
+        };
+        if (allAlong(first)) {
+            return besideLoad(members[1], members[0], first);
+        }
+        return allAlong(second) ? besideLoad(members[0], members[1], second) : Reading{};
     }
-    const auto allAlong = [&](Vec2 line) {
-        for (const Vec2 force : outside) {
-            if (!parallel(force, line)) {
-                return false;
+
+    [[nodiscard]] Reading three(const MemberNames& members) const {
+        for (std::size_t i = 0; i < 3; ++i) {
+            const MemberId odd = members[i];
+            const MemberId one = members[(i + 1) % 3];
+            const MemberId other = members[(i + 2) % 3];
+            const Vec2 line = awayFrom(sheet_, joint_, one);
+            if (parallel(line, awayFrom(sheet_, joint_, other)) &&
+                !parallel(line, awayFrom(sheet_, joint_, odd))) {
+                return {{odd}, {one, other}, {across(line)}, whyThird(odd, one, other)};
             }
         }
-        return true;
-    };
-    if (allAlong(first)) {
-        return {ZeroRule::LoadAlongOne, {members[1], members[0]}, {across(first)}};
+        return {};
     }
-    if (allAlong(second)) {
-        return {ZeroRule::LoadAlongOne, {members[0], members[1]}, {across(second)}};
-    }
-    return {};
-}
 
-Reading readThree(const Sheet& sheet, JointId joint, const std::vector<MemberId>& members) {
-    for (std::size_t i = 0; i < 3; ++i) {
-        const MemberId odd = members[i];
-        const MemberId one = members[(i + 1) % 3];
-        const MemberId other = members[(i + 2) % 3];
-        const Vec2 line = awayFrom(sheet, joint, one);
-        if (parallel(line, awayFrom(sheet, joint, other)) &&
-            !parallel(line, awayFrom(sheet, joint, odd))) {
-            return {ZeroRule::ThreeMembersTwoInLine, {odd, one, other}, {across(line)}};
-        }
+private:
+    [[nodiscard]] Remark whyBoth(MemberId a, MemberId b) const {
+        const MemberNames first{a};
+        const MemberNames second{b};
+        return leavesOut_
+                   ? remarkThat(phrase::kIdleTwoLeft, {{"a", first}, {"b", second}})
+                   : remarkThat(phrase::kIdleTwo, {{"joint", joint_}, {"a", first}, {"b", second}});
     }
-    return {};
-}
+    [[nodiscard]] Remark whyThird(MemberId odd, MemberId a, MemberId b) const {
+        const MemberNames idle{odd};
+        const MemberNames first{a};
+        const MemberNames second{b};
+        return leavesOut_
+                   ? remarkThat(phrase::kIdleThirdLeft,
+                                {{"idle", idle}, {"a", first}, {"b", second}})
+                   : remarkThat(phrase::kIdleThird,
+                                {{"joint", joint_}, {"idle", idle}, {"a", first}, {"b", second}});
+    }
+    [[nodiscard]] Reading besideLoad(MemberId odd, MemberId loaded, Vec2 line) const {
+        const MemberNames idle{odd};
+        const MemberNames along{loaded};
+        return {idle,
+                along,
+                {across(line)},
+                leavesOut_ ? remarkThat(phrase::kIdleBesideLoadLeft, {{"idle", idle}, {"a", along}})
+                           : remarkThat(phrase::kIdleBesideLoad,
+                                        {{"joint", joint_}, {"idle", idle}, {"a", along}})};
+    }
 
-Reading readJoint(const Sheet& sheet, JointId joint) {
+    const Sheet& sheet_;
+    JointId joint_;
+    bool leavesOut_;
+};
+
+Reading readJoint(const Sheet& sheet, JointId joint, bool leavesOut) {
+    const RuleReader reader(sheet, joint, leavesOut);
     const auto outside = outsideForces(sheet, joint);
     const auto members = workingMembers(sheet, joint);
     if (members.size() == 1 && outside.empty()) {
-        return readOne(sheet, joint, members.front());
+        return reader.one(members.front());
     }
     if (members.size() == 2) {
-        return readTwo(sheet, joint, members, outside);
+        return reader.two(members, outside);
     }
     if (members.size() == 3 && outside.empty()) {
-        return readThree(sheet, joint, members);
+        return reader.three(members);
     }
     return {};
 }
 
-std::size_t idleCount(ZeroRule rule) { return rule == ZeroRule::TwoMembersNoLoad ? 2 : 1; }
+Remark thatZeroAlready(JointId joint, const std::vector<Symbol>& zeros) {
+    return zeros.size() == 1
+               ? remarkThat(phrase::kZeroAlreadyOne, {{"joint", joint}, {"zero", zeros.front()}})
+               : remarkThat(phrase::kZeroAlreadyMany, {{"joint", joint}, {"zeros", zeros}});
+}
 
 bool writeIdle(Sheet& sheet, JointId joint) {
-    const Reading reading = readJoint(sheet, joint);
-    if (reading.rule == ZeroRule::None) {
+    const std::vector<Symbol> zeros = symbolsOf(bodyOf(sheet, {joint}).zeros);
+    const Reading reading = readJoint(sheet, joint, !zeros.empty());
+    if (reading.idle.empty()) {
         return false;
     }
     Step step;
     step.kind = StepKind::ZeroByRule;
     step.joint = joint;
     step.body = {joint};
-    step.rule = reading.rule;
     step.members = reading.idle;
-    for (std::size_t i = 0; i < idleCount(reading.rule); ++i) {
-        if (!sheet.forces[reading.idle[i].at()]) {
-            step.found.push_back(record(sheet, forceSymbol(reading.idle[i]), 0));
-        }
+    step.members.insert(step.members.end(), reading.seen.begin(), reading.seen.end());
+    for (const MemberId member : reading.idle) {
+        step.found.push_back(record(sheet, forceSymbol(member), 0));
     }
-    for (const Acting& zero : bodyOf(sheet, {joint}).zeros) {
-        const bool here = std::any_of(step.found.begin(), step.found.end(),
-                                      [&](const Found& f) { return f.symbol == zero.symbol; });
-        if (!here) {
-            step.uses.push_back(zero.symbol);
-        }
+    step.uses = zeros;
+    if (!zeros.empty()) {
+        step.remarks.push_back(thatZeroAlready(joint, zeros));
     }
+    step.remarks.push_back(reading.why);
     for (const Vec2 direction : reading.used) {
         markUsed(sheet, joint, direction);
     }

@@ -55,16 +55,15 @@ private:
 };
 
 // Exact where the class asks for it and the number is short, as in the equations.
-std::string valueText(const Notation& notation, const Symbol& symbol, double value) {
-    const auto exact = exactTokens(notation, symbol, value);
-    return exact ? plainText(runsOf(*exact)) : formatNumber(value, notation.numbers);
-}
-
 RichLine valued(const Notation& notation, const Symbol& symbol, double value) {
     const std::string unit = symbolOf(notation.truss.units.force);
     RichLine label = symbolRuns(notation, symbol);
+    const auto exact = exactTokens(notation, symbol, value);
+    const std::string relation = exact ? "=" : relationTo(notation, value).text;
+    const std::string number =
+        exact ? plainText(runsOf(*exact)) : formatNumber(value, notation.numbers);
     label.push_back(
-        {" = " + valueText(notation, symbol, value) + (unit.empty() ? unit : kThinSpace + unit),
+        {" " + relation + " " + number + (unit.empty() ? unit : kThinSpace + unit),
          RunStyle::Plain});
     return label;
 }

@@ -289,7 +289,7 @@ Formula redundantFormula(const ForceMethodSheet& sheet, std::size_t i) {
     const Found found{redundantSymbol(sheet, i), value,
                       value == 0 ? FoundAs::Zero : FoundAs::AsAssumed};
     Formula formula{redundantToken(i), operatorToken("=")};
-    append(formula, resultFormula(sheet.notation, found));
+    append(formula, resultFormula(sheet.notation, found, Told::AsFound));
     return formula;
 }
 

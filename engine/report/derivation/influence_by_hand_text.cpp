@@ -108,6 +108,36 @@ RichLine shapeLine(const LineWriter& writer) {
                      {{"joints", jointNames(writer.notation, writer.line.corners)}});
 }
 
+// The part that the section's equation is of.
+std::vector<JointId> partOf(const InfluenceOrdinate& ordinate) {
+    for (const Step& step : ordinate.chain.steps) {
+        if (step.kind == StepKind::SectionEquation) {
+            return step.body;
+        }
+    }
+    return {};
+}
+
+// Corners that are not beside the cut: only the reactions in the equation can cause them, as when a
+// hinge lies on the way.
+std::vector<JointId> cornersOfReactions(const InfluenceByHand& line) {
+    std::vector<JointId> corners = line.corners;
+    for (std::size_t i = 1; i < line.ordinates.size(); ++i) {
+        if (partOf(line.ordinates[i - 1]) != partOf(line.ordinates[i])) {
+            std::erase(corners, line.ordinates[i - 1].at);
+            std::erase(corners, line.ordinates[i].at);
+        }
+    }
+    return corners;
+}
+
+RichLine sectionReason(const LineWriter& writer) {
+    const std::vector<JointId> corners = cornersOfReactions(writer.line);
+    return corners.empty() ? say(writer.notation.book, phrase::kReasonSection)
+                           : say(writer.notation.book, phrase::kReasonSectionCorners,
+                                 {{"joints", jointNames(writer.notation, corners)}});
+}
+
 RichLine reasonLine(const LineWriter& writer) {
     switch (writer.line.way) {
     case InfluenceWay::Reaction:
@@ -118,7 +148,7 @@ RichLine reasonLine(const LineWriter& writer) {
         return say(writer.notation.book, phrase::kReasonJoint,
                    {{"joint", jointName(writer.notation, writer.line.joint)}});
     case InfluenceWay::Section:
-        return say(writer.notation.book, phrase::kReasonSection);
+        return sectionReason(writer);
     case InfluenceWay::Joints:
         break;
     }

@@ -14,15 +14,23 @@
 namespace gusset {
 namespace {
 
-// "2 m to the right and 3 m up of B".
+// "2 m to the right of B and 3 m above it".
 RichLine placeOf(const Notation& notation, const PlaceBeside& place) {
-    const Vec2 from = place.from;
-    return say(notation.book, phrase::kPlaceOfCentre,
-               {{"dx", givenLength(notation, std::fabs(from.x))},
-                {"right", directionWord(notation.book, {from.x, 0})},
-                {"dy", givenLength(notation, std::fabs(from.y))},
-                {"up", directionWord(notation.book, {0, from.y})},
-                {"joint", jointName(notation, place.joint)}});
+    const auto [x, y] = place.from;
+    const RichLine joint = jointName(notation, place.joint);
+    const std::string dx = givenLength(notation, std::fabs(x));
+    const std::string dy = givenLength(notation, std::fabs(y));
+    if (y == 0) {
+        return say(notation.book, x < 0 ? phrase::kPlaceLeft : phrase::kPlaceRight,
+                   {{"dx", dx}, {"joint", joint}});
+    }
+    if (x == 0) {
+        return say(notation.book, y < 0 ? phrase::kPlaceBelow : phrase::kPlaceAbove,
+                   {{"dy", dy}, {"joint", joint}});
+    }
+    const auto& phrase = x < 0 ? (y < 0 ? phrase::kPlaceLeftBelow : phrase::kPlaceLeftAbove)
+                               : (y < 0 ? phrase::kPlaceRightBelow : phrase::kPlaceRightAbove);
+    return say(notation.book, phrase, {{"dx", dx}, {"joint", joint}, {"dy", dy}});
 }
 
 // Writes the values in a remark's sentence in the class's notation.
@@ -129,30 +137,6 @@ RichLine remarkLine(const Notation& notation, const Remark& remark) {
         words.push_back(&value);
     }
     return putTogether(sentenceIn(notation.book, remark.english), names, words);
-}
-
-RichLine zeroRuleLine(const Notation& notation, const Step& step) {
-    if (step.rule == ZeroRule::None) {
-        return {};
-    }
-    const RichLine joint = jointName(notation, step.joint);
-    const auto name = [&](std::size_t i) { return memberNames(notation, {step.members[i]}); };
-    switch (step.rule) {
-    case ZeroRule::TwoMembersNoLoad:
-        return say(notation.book, phrase::kIdleTwo,
-                   {{"joint", joint}, {"a", name(0)}, {"b", name(1)}});
-    case ZeroRule::ThreeMembersTwoInLine:
-        return say(notation.book, phrase::kIdleThird,
-                   {{"joint", joint}, {"idle", name(0)}, {"a", name(1)}, {"b", name(2)}});
-    case ZeroRule::LoadAlongOne:
-        return say(notation.book, phrase::kIdleBesideLoad,
-                   {{"joint", joint}, {"idle", name(0)}, {"a", name(1)}});
-    case ZeroRule::LoneMember:
-        return say(notation.book, phrase::kIdleLone, {{"joint", joint}, {"idle", name(0)}});
-    case ZeroRule::None:
-        break;
-    }
-    return {};
 }
 
 RichLine countLine(const Notation& notation) {

@@ -13,7 +13,6 @@ namespace gusset {
 [[nodiscard]] RichLine symbolNames(const Notation&, const std::vector<Symbol>&);
 
 [[nodiscard]] RichLine remarkLine(const Notation&, const Remark&);
-[[nodiscard]] RichLine zeroRuleLine(const Notation&, const Step&);
 [[nodiscard]] std::vector<RichLine> wholeBodyLines(const Notation&, const Step&);
 // "Look at the part on the left: A, B and C."
 [[nodiscard]] RichLine lookAtLine(const Notation&, const std::vector<JointId>& part);

@@ -6,9 +6,12 @@
 #include "phrases/tables.hpp"
 #include "report/derivation/body_sketch.hpp"
 #include "report/derivation/remark_text.hpp"
+#include "report/formula/exact_notation.hpp"
 #include "report/formula/notation.hpp"
 #include "report/formula/slope_notation.hpp"
 #include "report/text/formula.hpp"
+
+#include <algorithm>
 
 namespace gusset {
 namespace {
@@ -129,6 +132,38 @@ void equations(Lines& lines, const Notation& notation, const Step& step) {
     }
 }
 
+bool isCarriedUnrounded(const Notation& notation, const Factor& factor) {
+    return factor.kind == FactorKind::Known &&
+           !exactTokens(notation, factor.symbol, factor.value) &&
+           !isWrittenInFull(factor.value, notation.numbers);
+}
+
+// Whether it goes on with a value of which it writes fewer figures.
+bool carriesUnrounded(const Notation& notation, const Step& step) {
+    for (const Equation& equation : step.equations) {
+        for (const Term& term : equation.terms) {
+            for (const Factor& factor : term.factors) {
+                if (isCarriedUnrounded(notation, factor)) {
+                    return true;
+                }
+            }
+        }
+    }
+    return false;
+}
+
+// ΣF_x = 0: A_x = 0, which is its own result.
+bool isItsOwnResult(const Step& step, const Found& found) {
+    const auto says = [&](const Equation& equation) {
+        const std::vector<Term>& terms = equation.terms;
+        return terms.size() == 1 && terms.front().sign > 0 && terms.front().factors.size() == 1 &&
+               terms.front().factors.front().kind == FactorKind::Unknown &&
+               terms.front().factors.front().symbol == found.symbol;
+    };
+    return found.as == FoundAs::Zero &&
+           std::any_of(step.equations.begin(), step.equations.end(), says);
+}
+
 void results(Lines& lines, const Notation& notation, const Step& step) {
     SymbolKind last = SymbolKind::Angle;
     for (const Found& found : step.found) {
@@ -138,7 +173,12 @@ void results(Lines& lines, const Notation& notation, const Step& step) {
                      say(notation.book, last == SymbolKind::Reaction ? phrase::kReactions
                                                                      : phrase::kMemberForces));
         }
-        formula(lines, LineRole::Result, resultFormula(notation, found));
+        if (isItsOwnResult(step, found)) {
+            continue;
+        }
+        formula(lines, LineRole::Result,
+                resultFormula(notation, found,
+                              step.kind == StepKind::Summary ? Told::AsActs : Told::AsFound));
     }
 }
 
@@ -217,7 +257,6 @@ std::vector<WorkingLine> renderStep(const Notation& notation, const Step& step) 
         sentence(lines, say(notation.book, phrase::kCheckLeftOver));
     }
     remarks(lines, notation, step, false);
-    sentence(lines, zeroRuleLine(notation, step));
     angles(lines, notation, step);
     equations(lines, notation, step);
     if (step.kind != StepKind::WholeBody) { // it is all zero there, as its sentence says
@@ -241,6 +280,10 @@ bool WorkingPassagesTask::advance() {
         }
         for (WorkingLine& line : renderStep(notation_, steps[i])) {
             passage.parts.push_back(std::move(line));
+        }
+        if (!saidCarried_ && carriesUnrounded(notation_, steps[i])) {
+            saidCarried_ = true;
+            addSentence(passage, say(notation_.book, phrase::kCarriedInFull));
         }
         passages_.push_back(std::move(passage));
     }

@@ -12,6 +12,7 @@
 #include "report/text/formula.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 namespace gusset {
@@ -126,9 +127,8 @@ bool hasUnknown(const Equation& equation) {
 } // namespace
 
 Notation notationOf(const Writer& writer, const Working& working) {
-    NumberStyle numbers = numberStyleOf(writer.truss);
-    numbers.keepZeros = false;
-    return {writer.book, writer.truss, working, numbers, std::make_shared<SheetIndex>()};
+    return {writer.book, writer.truss, working, numberStyleOf(writer.truss),
+            std::make_shared<SheetIndex>()};
 }
 
 Token symbolToken(const Notation& notation, const Symbol& symbol) {
@@ -214,23 +214,24 @@ Formula equationFormula(const Notation& notation, const Equation& equation,
 
 namespace {
 
-// 16.67 kN, or 50/3 kN ≈ 16.67 kN.
-Formula foundNumber(const Notation& notation, const Found& found) {
-    const double value = found.drawn * found.value;
+// = 50/3 kN ≈ 16.67 kN; = 12.00 kN; ≈ 16.67 kN. A carried value is rounded, unless the exact one
+// needs no more figures.
+Formula foundNumber(const Notation& notation, const Found& found, double value) {
     Formula unit;
     if (const std::string symbol = symbolOf(notation.truss.units.force); !symbol.empty()) {
         unit = {wordToken(symbol)};
     }
-    const auto exact = exactTokens(notation, found.symbol, value);
     Formula formula;
+    const auto exact = exactTokens(notation, found.symbol, value);
     if (exact) {
+        formula.push_back(operatorToken("="));
         append(formula, *exact);
         append(formula, unit);
         if (exact->size() == 1 && exact->front().kind == TokenKind::Number) {
             return formula;
         }
-        formula.push_back(operatorToken("\u2248"));
     }
+    formula.push_back(found.rounded ? operatorToken(kAlmost) : relationTo(notation, value));
     formula.push_back(numberToken(formatNumber(value, notation.numbers)));
     append(formula, unit);
     return formula;
@@ -238,38 +239,64 @@ Formula foundNumber(const Notation& notation, const Found& found) {
 
 } // namespace
 
-Formula resultFormula(const Notation& notation, const Found& found) {
-    Formula formula{symbolToken(notation, found.symbol), operatorToken("=")};
+bool isWrittenInFull(double value, const NumberStyle& style) {
+    return std::fabs(roundedTo(value, style) - value) <= kResidual * std::fabs(value);
+}
+
+Token relationTo(const Notation& notation, double value) {
+    return operatorToken(isWrittenInFull(value, notation.numbers) ? "=" : kAlmost);
+}
+
+Formula resultFormula(const Notation& notation, const Found& found, Told told) {
+    Formula formula{symbolToken(notation, found.symbol)};
     if (found.as == FoundAs::Zero) {
-        formula.push_back(numberToken("0"));
+        append(formula, {operatorToken("="), numberToken("0")});
         return formula;
     }
-    append(formula, foundNumber(notation, found));
-    std::string word;
-    if (found.symbol.kind == SymbolKind::Reaction) {
-        const Vec2 along = notation.working.structure.restraints[found.symbol.restraint.at()].along;
-        word = directionWord(notation.book, found.value < 0 ? -along : along);
-    } else {
-        word = sayPlain(notation.book,
-                        found.value < 0 ? phrase::kWordCompression : phrase::kWordTension);
+    if (found.symbol.kind == SymbolKind::MemberForce) {
+        append(formula, foundNumber(notation, found, found.drawn * found.value));
+        const Phrase<> word = found.value < 0 ? phrase::kWordCompression : phrase::kWordTension;
+        formula.push_back(wordToken(sayPlain(notation.book, phrase::kInBrackets,
+                                             {{"word", sayPlain(notation.book, word)}})));
+        return formula;
     }
-    formula.push_back(wordToken(sayPlain(notation.book, phrase::kInBrackets, {{"word", word}})));
+    const Vec2 along = notation.working.structure.restraints[found.symbol.restraint.at()].along;
+    if (found.value < 0 && told == Told::AsFound) {
+        append(formula, foundNumber(notation, found, found.value));
+        return formula;
+    }
+    append(formula, foundNumber(notation, found, std::fabs(found.value)));
+    formula.push_back(wordToken(directionArrow(found.value < 0 ? -along : along)));
     return formula;
 }
 
+namespace {
+
+// −1, 0 or 1 for each axis.
+Vec2 signsOf(Vec2 direction) {
+    const auto sign = [&](double part) {
+        return std::fabs(part) <= kParallel * length(direction) ? 0.0 : part < 0 ? -1.0 : 1.0;
+    };
+    return {sign(direction.x), sign(direction.y)};
+}
+
+} // namespace
+
+std::string directionArrow(Vec2 direction) {
+    constexpr std::array<std::array<const char*, 3>, 3> kArrows{
+        {{"↙", "↓", "↘"}, {"←", "", "→"}, {"↖", "↑", "↗"}}};
+    const Vec2 signs = signsOf(direction);
+    return kArrows[static_cast<std::size_t>(signs.y + 1)][static_cast<std::size_t>(signs.x + 1)];
+}
+
 std::string directionWord(const PhraseBook& book, Vec2 direction) {
-    const bool level = std::fabs(direction.y) <= kParallel * length(direction);
-    const bool plumb = std::fabs(direction.x) <= kParallel * length(direction);
-    const bool right = direction.x > 0;
-    const bool up = direction.y > 0;
-    Phrase<> phrase = up ? phrase::kUp : phrase::kDown;
-    if (level) {
-        phrase = right ? phrase::kRight : phrase::kLeft;
-    } else if (!plumb) {
-        phrase = up ? (right ? phrase::kUpRight : phrase::kUpLeft)
-                    : (right ? phrase::kDownRight : phrase::kDownLeft);
-    }
-    return sayPlain(book, phrase);
+    constexpr std::array<std::array<Phrase<>, 3>, 3> kWords{
+        {{phrase::kDownLeft, phrase::kDown, phrase::kDownRight},
+         {phrase::kLeft, Phrase<>{}, phrase::kRight},
+         {phrase::kUpLeft, phrase::kUp, phrase::kUpRight}}};
+    const Vec2 signs = signsOf(direction);
+    return sayPlain(
+        book, kWords[static_cast<std::size_t>(signs.y + 1)][static_cast<std::size_t>(signs.x + 1)]);
 }
 
 std::string givenForce(const Notation& notation, double force) {

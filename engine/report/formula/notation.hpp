@@ -16,7 +16,7 @@ struct Notation {
     const PhraseBook& book; // the language of the words
     const Truss& truss;
     const Working& working;
-    NumberStyle numbers;                 // of computed values, without trailing zeros
+    NumberStyle numbers;                 // of computed values
     std::shared_ptr<SheetIndex> index{}; // of the working, built on first use
 };
 [[nodiscard]] Notation notationOf(const Writer&, const Working&);
@@ -28,12 +28,21 @@ struct Notation {
 [[nodiscard]] Formula sumName(const Notation&, const Equation&, const std::string& centre);
 // ΣM_A = 0: E_y · 12 − 20 · 3 = 0. `centre` names a moment centre that is not a joint.
 [[nodiscard]] Formula equationFormula(const Notation&, const Equation&, const std::string& centre);
-// E_y = 15 kN (up)
-[[nodiscard]] Formula resultFormula(const Notation&, const Found&);
+// How a result is told: with the sign that its equation gave, or as it acts.
+enum class Told { AsFound, AsActs };
+// E_y = 15.00 kN ↑; F_AB ≈ −16.67 kN (compression). A reaction that acts against its drawn sense:
+// A_x = −4.00 kN as found, A_x = 4.00 kN ← as it acts.
+[[nodiscard]] Formula resultFormula(const Notation&, const Found&, Told);
+// "=" if the number is written in full, else "≈".
+[[nodiscard]] Token relationTo(const Notation&, double value);
+// Whether formatNumber writes all of it.
+[[nodiscard]] bool isWrittenInFull(double value, const NumberStyle&);
 // tan α = 3/4, α = 36.87°, sin α = 0.6, cos α = 0.8; or the cosines; or the slope triangle.
 [[nodiscard]] Formula angleFormula(const Notation&, const AngleLine&);
 // α = 30°, sin α = 0.5, cos α = 0.866, for a given direction.
 [[nodiscard]] Formula givenAngleFormula(const Notation&, const AngleLine&);
+// "↑", "←", "↗" …
+[[nodiscard]] std::string directionArrow(Vec2 direction);
 // "up", "to the left", "up to the right" …
 [[nodiscard]] std::string directionWord(const PhraseBook&, Vec2 direction);
 // "20 kN", for a number from the input.

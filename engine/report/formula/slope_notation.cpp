@@ -1,5 +1,6 @@
 #include "report/formula/slope_notation.hpp"
 
+#include "core/signs.hpp"
 #include "core/tolerance.hpp"
 #include "phrases/steps.hpp"
 #include "report/text/formula.hpp"
@@ -17,18 +18,20 @@ constexpr const char* kDegree = "\u00B0";
 constexpr std::array kGreek{"α", "β", "γ", "δ", "ε", "ζ", "η", "θ", "κ", "λ",
                             "μ", "ν", "ξ", "ρ", "σ", "τ", "φ", "χ", "ψ", "ω"};
 
-// Ratios and trigonometric functions: four decimals, as in tables.
-NumberStyle ratioStyle(const Notation& notation) {
-    return {.form = NumberForm::Decimals,
-            .digits = 4,
-            .decimalSign = notation.numbers.decimalSign,
-            .keepZeros = false};
+constexpr int kRatioDecimals = 4; // ratios and trigonometric functions, as in tables
+constexpr int kDegreeDecimals = 2;
+
+// An exact number is written without trailing zeros, as by a person: 0.6, 45°.
+NumberStyle styleFor(const Notation& notation, double value, int decimals) {
+    NumberStyle style{.form = NumberForm::Decimals,
+                      .digits = decimals,
+                      .decimalSign = notation.numbers.decimalSign};
+    style.keepZeros = !isWrittenInFull(value, style);
+    return style;
 }
 
-NumberStyle degreeStyle(const Notation& notation) {
-    NumberStyle style = ratioStyle(notation);
-    style.digits = 2;
-    return style;
+Token relationFor(const Notation& notation, double value, int decimals) {
+    return operatorToken(styleFor(notation, value, decimals).keepZeros ? kAlmost : "=");
 }
 
 // Rise, run and length of a slope as the smallest whole numbers, where possible: 3, 4, 5 for 1.5,
@@ -74,29 +77,50 @@ struct EquationRow {
     Formula formula{};
 };
 
-void addEquals(EquationRow& row, Token angle, const char* function, Token value) {
+void addQuantity(EquationRow& row, const Token& angle, const char* function) {
     if (!row.formula.empty()) {
         row.formula.push_back(separatorToken(row.notation));
     }
     if (function[0] != '\0') {
         row.formula.push_back(functionToken(function));
     }
-    append(row.formula, {std::move(angle), operatorToken("="), std::move(value)});
+    row.formula.push_back(angle);
+}
+
+void addEquals(EquationRow& row, const Token& angle, const char* function, Token value) {
+    addQuantity(row, angle, function);
+    append(row.formula, {operatorToken("="), std::move(value)});
+}
+
+void addRatio(EquationRow& row, double value) {
+    append(row.formula, {relationFor(row.notation, value, kRatioDecimals),
+                         ratioValue(row.notation, value)});
+}
+
+void addDegrees(EquationRow& row, const AngleLine& line) {
+    addQuantity(row, angleToken(line.angle), "");
+    append(row.formula, {relationFor(row.notation, line.degrees, kDegreeDecimals),
+                         degreesToken(row.notation, line.degrees)});
 }
 
 // The first side of a right triangle over its hypotenuse: a fraction where the class writes exact
 // numbers and there is one.
-Token sideValue(const Notation& notation, double side, double other) {
+void addSide(EquationRow& row, double side, double other) {
+    const Notation& notation = row.notation;
     const bool exact = notation.truss.classSettings.form == NumberForm::Exact;
-    return exact && triangleOf(side, other).whole
-               ? sideOverLength(notation, side, other)
-               : ratioValue(notation, side / std::sqrt(side * side + other * other));
+    if (exact && triangleOf(side, other).whole) {
+        append(row.formula, {operatorToken("="), sideOverLength(notation, side, other)});
+    } else {
+        addRatio(row, side / std::sqrt(side * side + other * other));
+    }
 }
 
 void addSineAndCosine(EquationRow& row, const AngleLine& line) {
     const Token angle = angleToken(line.angle);
-    addEquals(row, angle, "sin", sideValue(row.notation, line.rise, line.run));
-    addEquals(row, angle, "cos", sideValue(row.notation, line.run, line.rise));
+    addQuantity(row, angle, "sin");
+    addSide(row, line.rise, line.run);
+    addQuantity(row, angle, "cos");
+    addSide(row, line.run, line.rise);
 }
 
 void addAxisCosines(EquationRow& row, const AngleLine& line, bool asFractions) {
@@ -105,15 +129,13 @@ void addAxisCosines(EquationRow& row, const AngleLine& line, bool asFractions) {
         Token angle = angleToken(line.angle);
         angle.subscript += axisName(notation, horizontal);
         const double side = horizontal ? line.run : line.rise;
-        const Token value = ratioValue(notation, side / line.length);
+        addQuantity(row, angle, "cos");
         if (asFractions) {
-            addEquals(row, angle, "cos",
-                      horizontal ? sideOverLength(notation, line.run, line.rise)
-                                 : sideOverLength(notation, line.rise, line.run));
-            append(row.formula, {operatorToken("="), value});
-        } else {
-            addEquals(row, angle, "cos", value);
+            append(row.formula, {operatorToken("="),
+                                 horizontal ? sideOverLength(notation, line.run, line.rise)
+                                            : sideOverLength(notation, line.rise, line.run)});
         }
+        addRatio(row, side / line.length);
     }
 }
 
@@ -146,11 +168,12 @@ Token separatorToken(const Notation& notation) {
 }
 
 Token ratioValue(const Notation& notation, double value) {
-    return numberToken(formatNumber(value, ratioStyle(notation)));
+    return numberToken(formatNumber(value, styleFor(notation, value, kRatioDecimals)));
 }
 
 Token degreesToken(const Notation& notation, double degrees) {
-    return numberToken(formatNumber(degrees, degreeStyle(notation)) + kDegree);
+    return numberToken(formatNumber(degrees, styleFor(notation, degrees, kDegreeDecimals)) +
+                       kDegree);
 }
 
 Token sideOverLength(const Notation& notation, double side, double other) {
@@ -180,14 +203,14 @@ Formula angleFormula(const Notation& notation, const AngleLine& line) {
               {.kind = TokenKind::Fraction,
                .text = formatGiven(line.rise, notation.numbers),
                .below = formatGiven(line.run, notation.numbers)});
-    addEquals(row, angle, "", degreesToken(notation, line.degrees));
+    addDegrees(row, line);
     addSineAndCosine(row, line);
     return row.formula;
 }
 
 Formula givenAngleFormula(const Notation& notation, const AngleLine& line) {
     EquationRow row{notation};
-    addEquals(row, angleToken(line.angle), "", degreesToken(notation, line.degrees));
+    addDegrees(row, line);
     if (notation.truss.classSettings.angles == AngleStyle::SinCos) {
         addSineAndCosine(row, line);
     } else {

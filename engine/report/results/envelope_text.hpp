@@ -3,6 +3,7 @@
 // compression of each member, over combinations or cases, or under a moving load.
 
 #include "report/results/table.hpp"
+#include "report/text/writer.hpp"
 #include "statics/moving/envelope.hpp"
 #include "statics/moving/influence_report.hpp"
 

@@ -43,7 +43,7 @@ std::string captionOf(const Writer& writer, decltype("{unit}"_phrase) withUnit, 
 }
 
 TextTable forceTable(const Writer& writer, const Solution& solution) {
-    TextTable table{captionOf(writer, phrase::kMemberForcesCaption, phrase::kMemberForces),
+    TextTable table{captionOf(writer, phrase::kMemberForcesCaption, phrase::kMemberForcesSigned),
                     {say(writer, phrase::kColumnMember), say(writer, phrase::kColumnForce),
                      say(writer, phrase::kColumnSense)},
                     {},

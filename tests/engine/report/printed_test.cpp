@@ -183,11 +183,37 @@ TEST_CASE("a reader of the print objects to a sense, a sign, a name or an order 
         return readPrintedText(wrong, worked.truss, solution).objection;
     };
     CHECK(objectionWith("(compression)", "(tension)") != "");
-    CHECK(objectionWith("9\u2009kN (up)", "9\u2009kN (down)") != "");
-    CHECK(objectionWith("9 + F_AD\u2009sin", "9 \u2212 F_AD\u2009sin") != "");
-    CHECK(objectionWith("9 + F_AD\u2009sin", "9 + F_AF\u2009sin") != "");
+    CHECK(objectionWith("9.00\u2009kN \u2191", "9.00\u2009kN \u2193") != "");
+    CHECK(objectionWith("9.00 + F_AD\u2009sin", "9.00 \u2212 F_AD\u2009sin") != "");
+    CHECK(objectionWith("9.00 + F_AD\u2009sin", "9 + F_AF\u2009sin") != "");
     CHECK(objectionWith("F_AD\u2009sin\u2009\u03B1", "F_AD\u2009cos\u2009\u03B1") != "");
     CHECK(objectionWith("Joint A, \u03A3F_y\n",
                         "Joint A, \u03A3F_y\n    F_AF = 12\u2009kN (tension)\n") != "");
-    CHECK(objectionWith("\u03B1 is the slope of AD, DC,", "\u03B1 is the slope of AD, CF,") != "");
+    CHECK(objectionWith("\u03B1 is the inclination to the horizontal of AD, DC,", "\u03B1 is the inclination to the horizontal of AD, CF,") != "");
+}
+
+TEST_CASE("a reader of the print objects to a rounded number that is said to be equal") {
+    const std::string almost = " \u2248 ";
+    int changed = 0;
+    for (const WorkedTruss& worked : workedTrusses()) {
+        const Solution solution = solve(worked.truss);
+        const bool rounds = worked.truss.classSettings.carry == CarriedValues::Rounded;
+        if (rounds || !solution.solved || solution.counting.redundants > 0) {
+            continue;
+        }
+        const std::string text = printed(worked.truss, solution).text;
+        for (std::size_t at = text.find(almost); at != std::string::npos;
+             at = text.find(almost, at + 1)) {
+            const std::size_t line = text.rfind('\n', at) + 1;
+            if (text.substr(line, at - line).find(" = ") != std::string::npos) {
+                continue; // the exact value comes first
+            }
+            std::string wrong = text;
+            wrong.replace(at, almost.size(), " = ");
+            INFO(worked.file << ": " << text.substr(line, text.find('\n', line) - line));
+            CHECK(readPrintedText(wrong, worked.truss, solution).objection != "");
+            ++changed;
+        }
+    }
+    CHECK(changed > 20);
 }

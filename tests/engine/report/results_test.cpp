@@ -124,7 +124,7 @@ TEST_CASE("a truss that was not solved has no rows and no tables") {
 TEST_CASE("the text table lines its columns up") {
     const Truss truss = gable();
     CHECK(contains(resultsText({englishPhrases(), truss}, solve(truss)),
-                   "Member forces in kN\n"
+                   "Member forces in kN, tension positive\n"
                    "  Member    Force   Sense\n"
                    "  AC       \u221220.00   compression\n"
                    "  CB       \u221220.00   compression\n"
@@ -162,7 +162,7 @@ TEST_CASE("HTML tables have captions and scoped headings, and escape every name"
     Truss truss = gable();
     truss.joints[0].label = "<b>&\"'";
     const std::string html = resultsHtml({englishPhrases(), truss}, solve(truss));
-    CHECK(contains(html, "<caption>Member forces in kN</caption>"));
+    CHECK(contains(html, "<caption>Member forces in kN, tension positive</caption>"));
     CHECK(contains(html, "<th scope=\"col\">Member</th>"));
     CHECK(contains(html, "<th scope=\"row\">&lt;b&gt;&amp;&quot;&#39;"));
     CHECK(!contains(html, "<b>"));

@@ -1,5 +1,7 @@
 #include "support/reading/formula_value.hpp"
 
+#include "core/signs.hpp"
+
 #include <algorithm>
 #include <cmath>
 #include <cstdlib>
@@ -221,13 +223,27 @@ std::vector<PrintedEquation> equationsOf(const Formula& formula) {
             equations.back().assign(1, {});
         } else if (isOperator(token, ",")) {
             equations.emplace_back(1);
-        } else if (isOperator(token, "=")) {
+        } else if (isOperator(token, "=") || isOperator(token, kAlmost)) {
             equations.back().emplace_back();
         } else {
             equations.back().back().push_back(token);
         }
     }
     return equations;
+}
+
+std::vector<std::vector<bool>> exactnessOf(const Formula& formula) {
+    std::vector<std::vector<bool>> exact(1, {true});
+    for (const Token& token : formula) {
+        if (isOperator(token, ":")) {
+            exact.back().assign(1, true);
+        } else if (isOperator(token, ",")) {
+            exact.push_back({true});
+        } else if (isOperator(token, "=") || isOperator(token, kAlmost)) {
+            exact.back().push_back(isOperator(token, "="));
+        }
+    }
+    return exact;
 }
 
 } // namespace gusset::support

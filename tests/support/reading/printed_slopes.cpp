@@ -91,8 +91,12 @@ std::vector<std::string> slopingIn(const std::string& sentence) {
     if (const auto at = sentence.find(roller); at != std::string::npos) {
         return {sentence.substr(0, at)};
     }
-    const std::string members = "slope of ";
-    const auto start = sentence.find(members);
+    std::string members = "inclination to the horizontal of ";
+    auto start = sentence.find(members);
+    if (start == std::string::npos) {
+        members = "slope of ";
+        start = sentence.find(members);
+    }
     if (start == std::string::npos) {
         return {};
     }
@@ -116,7 +120,10 @@ std::string objectionToSlope(const Formula& formula, const std::vector<std::stri
     if (!direction) {
         return "a slope is not that of what it is said to be of";
     }
-    for (const PrintedEquation& equation : equationsOf(formula)) {
+    const auto exact = exactnessOf(formula);
+    const auto equations = equationsOf(formula);
+    for (std::size_t at = 0; at < equations.size(); ++at) {
+        const PrintedEquation& equation = equations[at];
         const auto truth = truthOf(equation.front(), *direction);
         if (!truth || equation.size() < 2) {
             return "a slope can't be read";
@@ -125,6 +132,10 @@ std::string objectionToSlope(const Formula& formula, const std::vector<std::stri
             const auto printed = worthOf(equation[i], {}, slopeNumberOf);
             if (!printed || !agree(*printed, {*truth, kNoise})) {
                 return "a slope is not the members'";
+            }
+            const bool given = equation[i].front().kind == TokenKind::Fraction; // typed lengths
+            if (exact[at][i] && !given && std::fabs(printed->value - *truth) > kNoise) {
+                return "a slope that is rounded is said to be equal";
             }
             const Token& first = equation.front().front();
             if (first.kind == TokenKind::Function) {

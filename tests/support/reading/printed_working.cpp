@@ -18,8 +18,6 @@ namespace gusset::support {
 
 namespace {
 
-constexpr const char* kApprox = "\u2248";
-
 enum class LineKind { Title, Sentence, Formula };
 struct PrintedLine {
     LineKind kind = LineKind::Title;
@@ -68,32 +66,53 @@ Reader readerOf(const Truss& truss, const Solution& solution) {
     return reader;
 }
 
-bool saysDirection(const std::string& word, Vec2 along) {
-    const auto says = [&](const char* part) { return word.find(part) != std::string::npos; };
-    return says("up") == (along.y > kNoise) && says("down") == (along.y < -kNoise) &&
-           says("right") == (along.x > kNoise) && says("left") == (along.x < -kNoise);
+// "↖" for up and to the left.
+std::string arrowOf(Vec2 along) {
+    const auto sign = [](double part) { return part > kNoise ? 1 : part < -kNoise ? -1 : 0; };
+    const std::map<std::pair<int, int>, std::string> arrows{
+        {{0, 1}, "↑"},  {{0, -1}, "↓"}, {{-1, 0}, "←"},  {{1, 0}, "→"},
+        {{-1, 1}, "↖"}, {{1, 1}, "↗"},  {{-1, -1}, "↙"}, {{1, -1}, "↘"}};
+    const auto arrow = arrows.find({sign(along.x), sign(along.y)});
+    return arrow == arrows.end() ? "" : arrow->second;
 }
 
-bool saysSense(const Truth& truth, const std::string& word) {
-    return length(truth.along) > 0 ? saysDirection(word, truth.along)
-                                   : word == (truth.value < 0 ? "(compression)" : "(tension)");
+// The word behind the number; empty if there is none, or only a unit.
+std::string wordBehind(const Reader& reader, const PrintedLine& line) {
+    const Token& last = line.formula.back();
+    const bool unit = last.text == symbolOf(reader.truss.units.force);
+    return last.kind == TokenKind::Word && !unit ? last.text : "";
+}
+
+// A reaction that is found to act against its drawn sense is negative, without an arrow: its
+// sentence says where it acts, and the sign may be lost in rounding. Everything else says its
+// sense.
+bool saysSense(const Truth& truth, double printed, const std::string& word) {
+    if (length(truth.along) == 0) {
+        return word == (truth.value < 0 ? "(compression)" : "(tension)");
+    }
+    const bool isLost = printed == 0 && truth.value < 0;
+    return printed < 0 ? word.empty() : word == arrowOf(truth.along) || (isLost && word.empty());
 }
 
 void compareWithSolver(Reader& reader, const PrintedLine& line, const Truth& truth,
                        Rounded printed) {
-    const bool sizeOnly = reader.guessed() && length(truth.along) == 0;
+    const std::string word = wordBehind(reader, line);
+    const bool zero = std::fabs(truth.value) <= kNoise * reader.scale;
+    if (!zero && !saysSense(truth, printed.value, word)) {
+        reader.object("a result has the wrong sense", line.text);
+    }
+    const bool isReaction = length(truth.along) > 0;
+    const bool sizeOnly = isReaction ? !word.empty() : reader.guessed();
     const Rounded known{sizeOnly ? std::fabs(truth.value) : truth.value, kNoise * reader.scale};
     if (sizeOnly) {
         printed.value = std::fabs(printed.value);
     }
+    if (exactnessOf(line.formula).front()[1]) { // "=" and not "≈"
+        printed.slack = kNoise * reader.scale;
+    }
     ++reader.reading.results;
     if (!agree(printed, known)) {
         reader.object("a result is not the solver's", line.text);
-    }
-    const Token& word = line.formula.back();
-    const bool zero = std::fabs(truth.value) <= kNoise * reader.scale;
-    if (!zero && !(word.kind == TokenKind::Word && saysSense(truth, word.text))) {
-        reader.object("a result has the wrong sense", line.text);
     }
 }
 
@@ -101,7 +120,7 @@ void compareWithSolver(Reader& reader, const PrintedLine& line, const Truth& tru
 std::vector<Formula> waysOfWriting(const Formula& worth) {
     std::vector<Formula> ways(1);
     for (const Token& token : worth) {
-        if (isOperator(token, kApprox)) {
+        if (isOperator(token, kAlmost)) {
             ways.emplace_back();
         } else {
             ways.back().push_back(token);
@@ -242,7 +261,32 @@ void readCount(Reader& reader, const PrintedLine& line) {
     }
 }
 
+// ΣF_x = 0: A_x = 0 gives its result at once, which is not written a second time.
+void takeZero(Reader& reader, const PrintedLine& line) {
+    const PrintedEquation parts = equationsOf(line.formula).front();
+    if (parts.size() != 2 || parts[0].size() != 1 || parts[0][0].kind != TokenKind::Variable ||
+        numberAt(parts[1], 0) != "0") {
+        return;
+    }
+    const std::string name = printedName(parts[0][0]);
+    const auto truth = reader.truths.find(name);
+    if (reader.here.count(name) > 0 || reader.found.count(name) > 0 ||
+        truth == reader.truths.end()) {
+        return;
+    }
+    takeKnown(reader, line, name, {0, kNoise * reader.scale});
+    reader.here[name] = {0, kNoise * reader.scale};
+    if (!reader.numbers.carriesRounded() &&
+        std::fabs(truth->second.value) > kNoise * reader.scale) {
+        reader.object("a result is not the solver's", line.text);
+    }
+    ++reader.reading.results;
+}
+
 void closePassage(Reader& reader) {
+    for (const PrintedLine& line : reader.equations) {
+        takeZero(reader, line);
+    }
     for (const PrintedLine& line : reader.equations) {
         readSum(reader, line);
     }

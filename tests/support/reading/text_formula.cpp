@@ -14,7 +14,8 @@ namespace {
 constexpr std::string_view kRoot = "\u221A";
 constexpr std::string_view kDegreeSign = "\u00B0";
 constexpr std::array<std::string_view, 12> kOperators{
-    "+", kMinus, "\u00B7", "=", ":", ",", "(", ")", "\u2248", "\u03A3", "\u27F2", "\u27F3"};
+    "+", kMinus, "\u00B7", "=", ":", ",", "(", ")", kAlmost, "\u03A3", "\u27F2", "\u27F3"};
+constexpr std::array<std::string_view, 8> kArrows{"↑", "↓", "←", "→", "↖", "↗", "↙", "↘"};
 constexpr std::array<std::string_view, 2> kSpaces{" ", "\u2009"};
 
 bool isFormulaDigit(char c) { return std::isdigit(static_cast<unsigned char>(c)) != 0; }
@@ -154,6 +155,11 @@ Formula formulaOfText(const std::string& line, const PrintedWords& words) {
     while (scanner.at < line.size()) {
         if (scanner.take(seenOf(scanner, kSpaces)) || takeKnownName(scanner) ||
             takeRemark(scanner)) {
+            continue;
+        }
+        if (const std::string_view arrow = seenOf(scanner, kArrows); !arrow.empty()) {
+            scanner.at += arrow.size();
+            scanner.formula.push_back({TokenKind::Word, std::string(arrow)});
             continue;
         }
         const std::string_view sign = seenOf(scanner, kOperators);

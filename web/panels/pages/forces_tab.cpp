@@ -1,4 +1,5 @@
 #include "app/derived/result_lists.hpp"
+#include "core/signs.hpp"
 #include "panels/frame/parts.hpp"
 #include "panels/frame/tabs.hpp"
 #include "panels/pages/listed.hpp"
@@ -85,7 +86,7 @@ void memberRow(PanelContext& context, Table& table, const ForceRow& row) {
     const Ui& ui = context.ui;
     const Colour ink = textColour(*ui.palette, inkOf(row));
     table.text(0, row.name, {ui.palette->ink});
-    table.text(1, row.value, {ink});
+    table.text(1, (row.force < 0 ? kMinus : "") + row.value, {ink}); // as in all tables
     table.text(2, row.letter, {ink, ui.fonts.strong});
     if (context.state.notebook.exact) {
         exactCell(context, table, row);
