@@ -237,8 +237,7 @@ void placeField(Page& page) {
 void store(Page& page) {
     if (!storeWork(writeSession(page.state)) && !page.state.unsavedNote) {
         page.state.unsavedNote = true;
-        update(page.state,
-               {Say{MessageKind::Problem, sayPlain(*page.state.book, phrase::kNothingKept)}});
+        update(page.state, {Say{MessageKind::Problem, phrase::kNothingKept}});
     }
     page.storedRevision = page.state.revision;
     page.boardIsStored = true;

@@ -6,7 +6,6 @@
 #include "exchange/files/model_file.hpp"
 #include "page.hpp"
 #include "phrases/frame.hpp"
-#include "report/text/phrases.hpp"
 
 namespace gusset {
 
@@ -52,8 +51,8 @@ void speak(Page& page, std::string_view language) {
     if (!book) {
         const Issue& fault = book.issues().front();
         update(page.state,
-               {Say{MessageKind::Problem, sayPlain(*page.state.book, phrase::kNoLanguage,
-                                                   {{"place", fault.at}, {"fault", fault.says}})}});
+               {Say{MessageKind::Problem,
+                    statement(phrase::kNoLanguage, {{"place", fault.at}, {"fault", fault.says}})}});
         return;
     }
     page.language = std::move(book).value();

@@ -55,11 +55,11 @@ Answer sheet(const PhraseBook& book, const Arguments& arguments, const Truss& tr
              const Found& found) {
     std::vector<std::string> warnings = trustSentences({book, truss}, found.checks.reliance);
     for (const Issue& fault : found.checks.faults) {
-        warnings.push_back(faultSentence(fault));
+        warnings.push_back(faultSentence(book, fault));
     }
     if (arguments.has("--json")) {
         const CheckSentences sentences{cautionLines(book), warnings};
-        return {found.exit, writeChecks(truss, found.checks, sentences, found.faults),
+        return {found.exit, writeChecks(book, truss, found.checks, sentences, found.faults),
                 found.faults};
     }
     if (arguments.has("--csv")) {

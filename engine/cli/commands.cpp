@@ -257,7 +257,7 @@ Answer answerCheck(const PhraseBook& book, const Arguments& arguments, const Rea
         answer.text += line + "\n";
     }
     for (const Issue& note : solution.notes) {
-        answer.text += note.at + ": " + note.says + "\n";
+        answer.text += faultLine(book, note) + "\n";
     }
     return answer;
 }
@@ -306,17 +306,17 @@ Answer answerOf(const PhraseBook& book, const Arguments& arguments, const Readin
 
 } // namespace
 
-Answer refuse(const Arguments& arguments, const Issues& faults) {
+Answer refuse(const PhraseBook& book, const Arguments& arguments, const Issues& faults) {
     Solution none;
     none.errors = faults;
-    return {Exit::BadInput, arguments.has("--json") ? writeResults({}, none) : std::string(),
+    return {Exit::BadInput, arguments.has("--json") ? writeResults(book, {}, none) : std::string(),
             faults};
 }
 
 Answer answer(const PhraseBook& book, const Arguments& arguments, const Reading& reading) {
     Answer given = answerOf(book, arguments, reading);
     const bool isRefused = given.exit == Exit::BadInput && given.text.empty();
-    return isRefused ? refuse(arguments, given.faults) : given;
+    return isRefused ? refuse(book, arguments, given.faults) : given;
 }
 
 } // namespace gusset::cli

@@ -20,7 +20,7 @@ struct Answer {
 };
 
 // The answer to an input that can't be read.
-[[nodiscard]] Answer refuse(const Arguments&, const Issues& faults);
+[[nodiscard]] Answer refuse(const PhraseBook&, const Arguments&, const Issues& faults);
 [[nodiscard]] Answer answer(const PhraseBook&, const Arguments&,
                             const Reading&); // precondition: one of commands()
 

@@ -4,6 +4,7 @@
 #include "cli/commands.hpp"
 #include "cli/input.hpp"
 #include "cli/output.hpp"
+#include "report/results/solution_text.hpp"
 
 namespace {
 
@@ -12,7 +13,7 @@ using namespace gusset::cli;
 
 // Each line names the file, so that it is clear by itself when many files are read in a row.
 std::string lineOf(const Issue& fault, const std::string& file) {
-    const std::string line = fault.at + ": " + fault.says;
+    const std::string line = faultLine(englishPhrases(), fault);
     return file.empty() || fault.at == file ? line : file + ": " + line;
 }
 
@@ -53,7 +54,7 @@ int run(const std::vector<std::string>& words) {
     const std::string& input = parsed.arguments.input;
     const Outcome<Reading> reading = readInput(input);
     const Answer given = reading ? answer(englishPhrases(), parsed.arguments, reading.value())
-                                 : refuse(parsed.arguments, reading.issues());
+                                 : refuse(englishPhrases(), parsed.arguments, reading.issues());
     return report(given, given.exit != Exit::WrongUse && isPath(input) ? input : "");
 }
 

@@ -71,7 +71,7 @@ Answer answerLine(const PhraseBook& book, const Arguments& arguments, const Read
         const ResultSentences sentences{.assumed =
                                             assumptionSentences(book, report.reliance.assumed),
                                         .warnings = std::move(warnings)};
-        return {Exit::Answered, writeInfluence(truss, report, sentences, notes), notes};
+        return {Exit::Answered, writeInfluence(book, truss, report, sentences, notes), notes};
     }
     if (arguments.has("--text")) {
         return {Exit::Answered, influenceText({book, truss}, report), notes};
@@ -157,7 +157,7 @@ Answer answerEnvelope(const PhraseBook& book, const Arguments& arguments, const 
         const ResultSentences sentences{.assumed =
                                             assumptionSentences(book, envelope.reliance.assumed),
                                         .warnings = std::move(warnings)};
-        return {Exit::Answered, writeEnvelope(truss, envelope, sentences, notes), notes};
+        return {Exit::Answered, writeEnvelope(book, truss, envelope, sentences, notes), notes};
     }
     return {Exit::Answered, csvOf(truss, envelope), joined(notes, notesOnForces(warnings))};
 }

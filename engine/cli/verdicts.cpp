@@ -63,13 +63,13 @@ std::string solutionJson(const Writer& writer, const Solution& solution,
     for (const Mechanism& mechanism : solution.mechanisms) {
         sentences.mechanisms.push_back(mechanismSentence(writer, mechanism));
     }
-    return writeResults(writer.truss, solution, sentences, exact);
+    return writeResults(writer.book, writer.truss, solution, sentences, exact);
 }
 
 Answer noAnswer(const PhraseBook& book, const Arguments& arguments, const Truss& truss,
                 const Issues& faults) {
     if (exitOf(faults) != Exit::Mechanism) {
-        return refuse(arguments, faults);
+        return refuse(book, arguments, faults);
     }
     Solution unsolved = solve(truss);
     unsolved.solved = unsolved.displaced = false; // even if the model's own loads are in balance

@@ -1,9 +1,10 @@
 #pragma once
 // What a function returns when a user's input may be wrong: the value, or what is wrong with it.
 
+#include "core/statement.hpp"
+
 #include <cassert>
 #include <optional>
-#include <string>
 #include <utility>
 #include <vector>
 
@@ -29,8 +30,8 @@ enum class IssueCode {
 
 struct Issue {
     IssueCode code = IssueCode::Syntax;
-    std::string at;   // place, as a path in the model file: members[3].b
-    std::string says; // one sentence that names the thing and the remedy
+    Statement at;   // place, as a path in the model file: members[3].b; or in words: the link
+    Statement says; // one sentence that names the thing and the remedy
 
     friend bool operator==(const Issue&, const Issue&) = default;
 };

@@ -5,6 +5,7 @@
 #include "exchange/json/json_value.hpp"
 #include "exchange/links/link.hpp"
 #include "statics/solve/solution.hpp"
+#include "support/english.hpp"
 #include "support/files.hpp"
 
 #include <catch2/catch_test_macros.hpp>
@@ -37,7 +38,7 @@ std::vector<Example> examples() {
 
 Reading open(const std::string& file) {
     const Outcome<Reading> read = readModel(support::repositoryFile("site/examples/" + file));
-    INFO(file << ": " << (read ? "" : read.issues().front().at + " " + read.issues().front().says));
+    INFO(file << ": " << (read ? std::string() : support::english(read.issues().front())));
     REQUIRE(read.ok());
     return read.value();
 }

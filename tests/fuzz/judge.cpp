@@ -5,6 +5,7 @@
 #include "cli/input.hpp"
 #include "exchange/links/link.hpp"
 #include "fuzz/soundness.hpp"
+#include "support/english.hpp"
 
 #include <algorithm>
 #include <ctime>
@@ -57,7 +58,7 @@ std::string faultOfWords(const Answer& answer) {
         if (issue.at.empty() || issue.says.empty()) {
             return "an issue without place or words";
         }
-        if (const std::string fault = faultOfUtf8(issue.at + issue.says); !fault.empty()) {
+        if (const std::string fault = faultOfUtf8(support::english(issue)); !fault.empty()) {
             return "an issue: " + fault;
         }
     }
@@ -95,7 +96,7 @@ private:
     void refusal(const Issues& issues) {
         for (const CommandLine& words : {CommandLine{"solve", "-", "--json"}, {"working", "-"}}) {
             const cli::Parsed parsed = cli::parseArguments(cli::commands(), words);
-            const Answer answer = cli::refuse(parsed.arguments, issues);
+            const Answer answer = cli::refuse(englishPhrases(), parsed.arguments, issues);
             ++judged_.runs;
             demand(faultOfForm(parsed.arguments, answer), spelled(words));
             demand(faultOfWords(answer), spelled(words));

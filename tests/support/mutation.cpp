@@ -99,7 +99,7 @@ void demand(bool holds, const std::string& what, const std::string& text, FuzzTa
 void judge(const Outcome<Reading>& read, const std::string& text, FuzzTally& tally) {
     if (!read) {
         ++tally.refused;
-        const bool hasWords = !read.issues().empty() && !read.issues().front().says.empty() &&
+        const bool hasWords = !read.issues().empty() && read.issues().front().says.english &&
                               !read.issues().front().at.empty();
         demand(hasWords, "an issue without place or words", text, tally);
         return;
@@ -114,7 +114,7 @@ void judge(const Outcome<Reading>& read, const std::string& text, FuzzTally& tal
     demand(errorsOf(truss).empty(), "opens and is invalid", text, tally);
     demand(solution.status != Status::Invalid || !solution.errors.empty(),
            "is not solved, without a reason", text, tally);
-    demand(!writeResults(truss, solution).empty(), "no results", text, tally);
+    demand(!writeResults(englishPhrases(), truss, solution).empty(), "no results", text, tally);
 }
 
 } // namespace

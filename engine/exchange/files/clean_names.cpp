@@ -3,6 +3,7 @@
 #include "model/validate/characters.hpp"
 #include "model/validate/findings.hpp"
 #include "model/validate/name_table.hpp"
+#include "phrases/reading.hpp"
 
 #include <deque>
 #include <functional>
@@ -13,16 +14,13 @@ namespace gusset {
 
 namespace {
 
-std::string quoted(std::string_view name) { return "\"" + spelled(name) + "\""; }
-
 bool isUnclean(const std::string& name) {
     return !name.empty() && (firstOutOfSight(name) || isBare(name));
 }
 
-std::string noteOf(std::string_view before, std::string_view now) {
-    const char* why = isBare(before) ? " has nothing in it that can be seen"
-                                     : " has characters in it that can't be seen";
-    return "the name " + quoted(before) + why + ": it is read as " + quoted(now);
+Statement noteOf(std::string_view before, std::string_view now) {
+    return statement(isBare(before) ? phrase::kBareNameReadAs : phrase::kNameReadAs,
+                     {{"before", before}, {"now", now}});
 }
 
 using Renames = std::unordered_map<std::string, std::string>;
@@ -64,9 +62,9 @@ public:
             if (isBare(now)) {
                 nameAnew(now);
             } else if (const auto other = taken_.add(now)) {
-                issues_.error(IssueCode::Duplicate, each.at,
-                              quoted(*each.name) + " looks the same as " + quoted(*other) +
-                                  ": give each a name of its own");
+                issues_.error(
+                    IssueCode::Duplicate, each.at,
+                    statement(phrase::kCleanNameTaken, {{"name", *each.name}, {"other", *other}}));
                 continue;
             }
             issues_.note(IssueCode::Suspicious, each.at, noteOf(*each.name, now));

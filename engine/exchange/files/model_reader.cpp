@@ -6,6 +6,7 @@
 #include "model/truss/fields.hpp"
 #include "model/validate/findings.hpp"
 #include "model/validate/validate.hpp"
+#include "phrases/reading.hpp"
 
 #include <algorithm>
 #include <unordered_map>
@@ -23,9 +24,9 @@ void readSetting(ObjectReader& object, const UnitField<Unit>& field, Units& unit
     object.read(field.key, false, given);
     const std::optional<Unit> unit = field.named(given);
     if (!unit) {
-        object.issues().error(IssueCode::OutOfRange, object.placeOf(field.key),
-                              "no unit \"" + given + "\" here: there are " + unitList(Unit{}) +
-                                  " and \"\" for none");
+        object.issues().error(
+            IssueCode::OutOfRange, object.placeOf(field.key),
+            statement(phrase::kUnknownUnit, {{"unit", given}, {"units", unitList(Unit{})}}));
     }
     units.*field.value = unit.value_or(units.*field.value);
 }
@@ -49,7 +50,7 @@ void readSetting(ObjectReader& object, const DigitsField& field, ClassSettings& 
         return;
     }
     object.issues().error(IssueCode::OutOfRange, object.placeOf(field.key),
-                          "must be a whole number from 0 to " + std::to_string(kMostDigits));
+                          statement(phrase::kMustBeWholeUpTo, {{"most", kMostDigits}}));
 }
 
 template <class Fields, class Settings>
@@ -103,17 +104,15 @@ private:
 
     void readVersion(ObjectReader& model) {
         if (!model.has("gusset")) {
-            issues_.error(IssueCode::Missing, "gusset",
-                          "is missing: a model of Gusset says \"gusset\": 1");
+            issues_.error(IssueCode::Missing, "gusset", phrase::kVersionMissing);
             return;
         }
         double version = kFormatVersion;
         model.read("gusset", false, version);
         if (version > kFormatVersion) {
-            issues_.error(IssueCode::NewerVersion, "gusset",
-                          "written by a later version of Gusset: open it with that version");
+            issues_.error(IssueCode::NewerVersion, "gusset", phrase::kVersionLater);
         } else if (version != kFormatVersion) {
-            issues_.error(IssueCode::OutOfRange, "gusset", "must be 1, the version of the format");
+            issues_.error(IssueCode::OutOfRange, "gusset", phrase::kVersionUnknown);
         }
     }
 
@@ -121,7 +120,7 @@ private:
         const auto found = jointsByLabel_.find(label);
         if (found == jointsByLabel_.end()) {
             issues_.error(IssueCode::UnknownName, at,
-                          "no joint \"" + label + "\": add it under \"joints\" or name another");
+                          statement(phrase::kNoJointNamed, {{"joint", label}}));
             return {};
         }
         return found->second;
@@ -143,7 +142,7 @@ private:
             if (items[i].kind == JsonValue::Kind::Text) {
                 path.push_back(jointNamed(items[i].text, at));
             } else {
-                issues_.error(IssueCode::WrongType, at, "must be the label of a joint in quotes");
+                issues_.error(IssueCode::WrongType, at, phrase::kMustBeLabel);
             }
         }
         return path;
@@ -178,17 +177,14 @@ private:
     bool readThing(ObjectReader& object, Support& support) {
         readFields(object, kFields<Support>, support);
         if (!object.has("kind")) {
-            issues_.error(IssueCode::Missing, object.placeOf("kind"),
-                          "is missing: it must be \"pin\" or \"roller\"");
+            issues_.error(IssueCode::Missing, object.placeOf("kind"), phrase::kSupportKindMissing);
             return false;
         }
         support.kind = SupportKind(object.word("kind", kSupportWords, 0));
         if (support.kind == SupportKind::Roller) {
             if (!object.has("reaction")) {
-                issues_.error(
-                    IssueCode::Missing, object.placeOf("reaction"),
-                    "is missing: a roller needs the direction of its reaction in degrees, "
-                    "90 when it rolls on a level floor");
+                issues_.error(IssueCode::Missing, object.placeOf("reaction"),
+                              phrase::kReactionMissing);
             }
             readFields(object, kRollerFields, support);
         } else {
@@ -207,9 +203,7 @@ private:
         const int kinds = byParts + bySize + alongChord + ofSelf;
         if (kinds != 1) {
             issues_.error(kinds == 0 ? IssueCode::Missing : IssueCode::OutOfRange, object.place(),
-                          "a load is one of: \"joint\" with \"fx\" and \"fy\"; \"joint\" with "
-                          "\"size\" and \"angle\"; \"member\" with \"at\", \"fx\" and \"fy\"; "
-                          "\"chord\" with \"perLength\"; \"selfWeight\"");
+                          phrase::kLoadIsOneOf);
             return false;
         }
         if (byParts && object.has("member")) {
@@ -231,8 +225,7 @@ private:
             force.from = ends[0];
             force.to = ends[1];
         } else {
-            issues_.error(IssueCode::OutOfRange, object.placeOf("member"),
-                          "must be the two joints of the member, as [\"A\", \"B\"]");
+            issues_.error(IssueCode::OutOfRange, object.placeOf("member"), phrase::kMustBeEnds);
         }
         readFields(object, kFields<MemberForce>, force);
         return true;
@@ -241,7 +234,7 @@ private:
         const JsonValue* value = object.any("selfWeight");
         if (value->kind != JsonValue::Kind::Boolean || !value->boolean) {
             issues_.error(IssueCode::OutOfRange, object.placeOf("selfWeight"),
-                          "must be true: leave the load out where no self-weight is meant");
+                          phrase::kSelfWeightTrue);
         }
         return true;
     }
@@ -266,13 +259,13 @@ private:
             for (const auto& [caseId, factor] : factors->members) {
                 if (factor.kind != JsonValue::Kind::Number) {
                     issues_.error(IssueCode::WrongType, object.placeOf("factors") + "." + caseId,
-                                  "must be a number, the factor of this case");
+                                  phrase::kFactorNotNumber);
                 }
                 combination.factors.emplace_back(caseId, factor.number + 0.0);
             }
         } else if (!object.has("factors")) {
             issues_.error(IssueCode::Missing, object.placeOf("factors"),
-                          "is missing: give the factor of each case, as { \"dead\": 1.35 }");
+                          statement(phrase::kFactorsMissing, {{"open", "{"}, {"close", "}"}}));
         }
         return true;
     }
@@ -331,9 +324,8 @@ Outcome<Reading> readModelValue(const JsonValue& value) {
 
 Outcome<Reading> readModel(std::string_view json) {
     if (json.size() > kLargestFile) {
-        return Issue{IssueCode::TooLarge, "the file",
-                     "is larger than " + std::to_string(kLargestFile >> 20) +
-                         " MB, which is too much to read: no truss needs so much"};
+        return Issue{IssueCode::TooLarge, phrase::kPlaceFile,
+                     statement(phrase::kFileTooLarge, {{"size", kLargestFile >> 20}})};
     }
     const Outcome<JsonValue> value = parseJson(json);
     if (!value) {

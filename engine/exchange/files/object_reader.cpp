@@ -2,20 +2,22 @@
 
 #include "model/validate/characters.hpp"
 #include "model/validate/validate.hpp"
+#include "phrases/reading.hpp"
 
 #include <algorithm>
+#include <utility>
 
 namespace gusset {
 
-void IssueList::error(IssueCode code, std::string_view at, std::string_view says) {
+void IssueList::error(IssueCode code, Statement at, Statement says) {
     if (!isFull()) {
-        errors_.push_back({code, spelled(at), spelled(says)});
+        errors_.push_back({code, spelledOut(std::move(at)), spelledOut(std::move(says))});
     }
 }
 
-void IssueList::note(IssueCode code, std::string_view at, std::string_view says) {
+void IssueList::note(IssueCode code, Statement at, Statement says) {
     if (notes_.size() < kMostIssues) {
-        notes_.push_back({code, spelled(at), spelled(says)});
+        notes_.push_back({code, spelledOut(std::move(at)), spelledOut(std::move(says))});
     }
 }
 
@@ -23,26 +25,26 @@ bool IssueList::isFull() const { return errors_.size() >= kMostIssues; }
 
 namespace {
 
-const char* nameOf(JsonValue::Kind kind) {
+Statement nameOf(JsonValue::Kind kind) {
     switch (kind) {
     case JsonValue::Kind::Null:
-        return "null";
+        return phrase::kKindNull;
     case JsonValue::Kind::Boolean:
-        return "true or false";
+        return phrase::kKindBoolean;
     case JsonValue::Kind::Number:
-        return "a number";
+        return phrase::kKindNumber;
     case JsonValue::Kind::Text:
-        return "text in quotes";
+        return phrase::kKindText;
     case JsonValue::Kind::Array:
-        return "a list in [ ]";
+        return phrase::kKindList;
     case JsonValue::Kind::Object:
-        return "an object in { }";
+        break;
     }
-    return "";
+    return statement(phrase::kKindObject, {{"braces", "{ }"}});
 }
 
-std::string wrongType(JsonValue::Kind wanted, JsonValue::Kind given) {
-    return std::string("must be ") + nameOf(wanted) + ", not " + nameOf(given);
+Statement wrongType(JsonValue::Kind wanted, JsonValue::Kind given) {
+    return statement(phrase::kMustBeKind, {{"wanted", nameOf(wanted)}, {"given", nameOf(given)}});
 }
 
 const std::vector<JsonValue> kNoItems;
@@ -52,7 +54,8 @@ const std::vector<JsonValue> kNoItems;
 ObjectReader::ObjectReader(const JsonValue& value, std::string place, IssueList& issues)
     : value_(value), place_(std::move(place)), issues_(issues) {
     if (value.kind != JsonValue::Kind::Object) {
-        issues.error(IssueCode::WrongType, place_.empty() ? "the model" : place_,
+        issues.error(IssueCode::WrongType,
+                     place_.empty() ? Statement(phrase::kPlaceModel) : Statement(place_),
                      wrongType(JsonValue::Kind::Object, value.kind));
     }
 }
@@ -71,7 +74,7 @@ const JsonValue* ObjectReader::take(std::string_view key, JsonValue::Kind kind, 
     const JsonValue* found = any(key);
     if (!found && isNeeded && value_.kind == JsonValue::Kind::Object) {
         issues_.error(IssueCode::Missing, placeOf(key),
-                      std::string("is missing: it must be ") + nameOf(kind));
+                      statement(phrase::kMissingKind, {{"wanted", nameOf(kind)}}));
     } else if (found && found->kind != kind) {
         issues_.error(IssueCode::WrongType, placeOf(key), wrongType(kind, found->kind));
         return nullptr;
@@ -110,7 +113,7 @@ std::size_t ObjectReader::word(std::string_view key, const WordList& words, std:
         known += (known.empty() ? "\"" : ", \"") + std::string(words[i]) + "\"";
     }
     issues_.error(IssueCode::OutOfRange, placeOf(key),
-                  "\"" + given->text + "\" has no meaning here: there are " + known);
+                  statement(phrase::kUnknownWord, {{"word", given->text}, {"words", known}}));
     return fallback;
 }
 
@@ -128,7 +131,7 @@ std::string ObjectReader::rest() {
     for (const auto& [key, value] : value_.members) {
         if (std::find(asked_.begin(), asked_.end(), key) == asked_.end()) {
             issues_.note(IssueCode::UnknownKey, placeOf(key),
-                         "the key \"" + key + "\" is unknown here; it is kept");
+                         statement(phrase::kUnknownKey, {{"key", key}}));
             left.members.emplace_back(key, value);
         }
     }

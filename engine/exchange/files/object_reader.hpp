@@ -16,8 +16,8 @@ namespace gusset {
 // Invisible characters in text quoted from the file are spelled out.
 class IssueList {
 public:
-    void error(IssueCode, std::string_view at, std::string_view says);
-    void note(IssueCode, std::string_view at, std::string_view says);
+    void error(IssueCode, Statement at, Statement says);
+    void note(IssueCode, Statement at, Statement says);
 
     [[nodiscard]] bool isFull() const;
     [[nodiscard]] const Issues& errors() const { return errors_; }

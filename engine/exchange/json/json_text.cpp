@@ -127,11 +127,11 @@ void JsonText::texts(std::string_view name, const std::vector<std::string>& text
     endArray();
 }
 
-void JsonText::issues(std::string_view name, const Issues& issues) {
+void JsonText::issues(std::string_view name, const Issues& issues, const PhraseBook& book) {
     if (!issues.empty()) {
         objects(name, issues, [&](const Issue& issue) {
-            text("at", issue.at);
-            text("says", issue.says);
+            text("at", said(book, issue.at));
+            text("says", said(book, issue.says));
         });
     }
 }

@@ -39,9 +39,10 @@ public:
     // The same, rounded to the last significant place (NumberStyle::lastPlace).
     void result(std::string_view key, double value, int lastPlace);
     void texts(std::string_view key,
-               const std::vector<std::string>&);      // nothing when there are none
-    void issues(std::string_view key, const Issues&); // as a list; nothing when there are none
-    void members(std::string_view objectText);        // adds those of "{…}" to the open object
+               const std::vector<std::string>&); // nothing when there are none
+    // As a list; nothing when there are none.
+    void issues(std::string_view key, const Issues&, const PhraseBook&);
+    void members(std::string_view objectText); // adds those of "{…}" to the open object
 
     // An object under a key, and a list with one object per item; `write` writes their contents.
     template <class Write>

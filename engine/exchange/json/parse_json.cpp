@@ -4,7 +4,10 @@
 #include "exchange/json/json_value.hpp"
 
 #include "core/utf8.hpp"
+#include "exchange/json/parser_words.hpp"
 #include "model/validate/characters.hpp"
+#include "phrases/faults.hpp"
+#include "phrases/reading.hpp"
 
 #include <nlohmann/json.hpp>
 
@@ -16,12 +19,12 @@ namespace {
 
 using Json = nlohmann::json;
 
-std::string placeInText(std::string_view text, std::size_t position) {
+Statement placeInText(std::string_view text, std::size_t position) {
     const std::string_view before = text.substr(0, std::min(position, text.size()));
     const auto lines = std::count(before.begin(), before.end(), '\n');
     const std::size_t start = before.rfind('\n') + 1; // npos + 1 is 0
-    return "line " + std::to_string(lines + 1) + ", column " +
-           std::to_string(before.size() - start);
+    return statement(phrase::kPlaceInText,
+                     {{"line", lines + 1}, {"column", before.size() - start}});
 }
 
 class Builder {
@@ -75,7 +78,7 @@ public:
         if (twice != keys.end()) {
             key_ = *twice;
             keyIsOpen_ = true;
-            return fail(IssueCode::Duplicate, "duplicate key: keep one of the two");
+            return fail(IssueCode::Duplicate, phrase::kDuplicateKey);
         }
         open_.pop_back();
         return true;
@@ -84,14 +87,12 @@ public:
     bool parse_error(std::size_t position, const std::string&, const Json::exception& error) {
         constexpr int kNumberOverflow = 406;
         if (error.id == kNumberOverflow) {
-            return fail(IssueCode::NotFinite,
-                        "the number is too large to compute with: keep it within ±1e100");
+            return fail(IssueCode::NotFinite, phrase::kNumberTooLarge);
         }
         const std::string_view rest = wordAround(position);
         for (const std::string_view word : {"NaN", "nan", "Infinity", "Inf", "inf"}) {
             if (rest.starts_with(word)) {
-                return fail(IssueCode::NotFinite,
-                            std::string(word) + " is not a number: write a finite one");
+                return fail(IssueCode::NotFinite, statement(phrase::kNotANumber, {{"word", word}}));
             }
         }
         // "[json.exception…] parse error at line 1, column 2: syntax error … - what is wrong"
@@ -100,16 +101,20 @@ public:
             what.remove_prefix(dash + 3);
         }
         const std::string where = place();
-        issue_ = Issue{IssueCode::Syntax, placeInText(text_, position),
-                       (where.empty() ? "not JSON: " : "not JSON at " + spelled(where) + ": ") +
-                           spelled(what)};
+        issue_ =
+            Issue{IssueCode::Syntax, placeInText(text_, position),
+                  spelledOut(where.empty()
+                                 ? statement(phrase::kNotJson, {{"what", saidByParser(what)}})
+                                 : statement(phrase::kNotJsonAt,
+                                             {{"place", where}, {"what", saidByParser(what)}}))};
         return false;
     }
 
 private:
-    bool fail(IssueCode code, std::string says) {
+    bool fail(IssueCode code, Statement says) {
         const std::string where = place();
-        issue_ = Issue{code, where.empty() ? "the text" : spelled(where), std::move(says)};
+        issue_ = Issue{code, where.empty() ? Statement(phrase::kPlaceText) : spelled(where),
+                       std::move(says)};
         return false;
     }
 
@@ -145,8 +150,8 @@ private:
 
     bool open(JsonValue::Kind kind) {
         if (static_cast<int>(open_.size()) >= bounds_.depth) {
-            return fail(IssueCode::TooLarge, "nested more than " + std::to_string(bounds_.depth) +
-                                                 " deep, which no model is");
+            return fail(IssueCode::TooLarge,
+                        statement(phrase::kNestedTooDeep, {{"n", bounds_.depth}}));
         }
         JsonValue* added = add({.kind = kind});
         if (added) {
@@ -157,8 +162,7 @@ private:
 
     JsonValue* add(JsonValue value) {
         if (++count_ > bounds_.values) {
-            fail(IssueCode::TooLarge, "more than " + std::to_string(bounds_.values) +
-                                          " values, which is too much to read");
+            fail(IssueCode::TooLarge, statement(phrase::kTooManyValues, {{"n", bounds_.values}}));
             return nullptr;
         }
         if (open_.empty()) {
@@ -191,20 +195,18 @@ namespace {
 std::optional<Issue> faultOfEncoding(std::string_view text) {
     const auto begins = [&](std::string_view mark) { return text.starts_with(mark); };
     if (begins("\xFF\xFE") || begins("\xFE\xFF")) {
-        return Issue{IssueCode::Syntax, "the text", "is UTF-16: save it as UTF-8"};
+        return Issue{IssueCode::Syntax, phrase::kPlaceText, phrase::kIsUtf16};
     }
     if (const std::optional<std::size_t> fault = faultOfUtf8(text)) {
-        return Issue{IssueCode::Syntax, placeInText(text, *fault + 1),
-                     "not UTF-8 text: save the file as UTF-8"};
+        return Issue{IssueCode::Syntax, placeInText(text, *fault + 1), phrase::kNotUtf8};
     }
     if (const std::size_t zero = text.find('\0'); zero != text.npos) {
-        return Issue{IssueCode::Syntax, placeInText(text, zero + 1),
-                     "holds the character U+0000, as UTF-16 does: save the file as UTF-8"};
+        return Issue{IssueCode::Syntax, placeInText(text, zero + 1), phrase::kHoldsZero};
     }
     if (text.find_first_not_of(" \t\r\n") == text.npos) {
-        return Issue{IssueCode::Syntax, "the text",
-                     text.empty() ? "is empty: a model of Gusset begins with {"
-                                  : "holds nothing but spaces: a model of Gusset begins with {"};
+        return Issue{
+            IssueCode::Syntax, phrase::kPlaceText,
+            statement(text.empty() ? phrase::kTextEmpty : phrase::kTextBlank, {{"brace", "{"}})};
     }
     return std::nullopt;
 }

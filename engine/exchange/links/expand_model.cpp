@@ -1,8 +1,10 @@
 #include "exchange/json/json_text.hpp"
 #include "exchange/links/compact_columns.hpp"
 #include "exchange/links/compact_model.hpp"
+#include "phrases/links.hpp"
 
 #include <algorithm>
+#include <array>
 
 namespace gusset {
 
@@ -11,6 +13,11 @@ namespace {
 using Kind = JsonValue::Kind;
 using Rows = std::vector<JsonValue>;
 
+// In the order of kCompactLists.
+constexpr std::array kTooManyRows{phrase::kLinkJoints, phrase::kLinkMembers, phrase::kLinkSupports,
+                                  phrase::kLinkLoads};
+static_assert(kTooManyRows.size() == kCompactLists.size());
+
 class Expander {
 public:
     Outcome<JsonValue> expand(const JsonValue& compact) {
@@ -18,14 +25,14 @@ public:
         model.members.emplace_back("gusset", numberValue(1));
         constexpr std::size_t kLists = kCompactLists.size();
         if (compact.kind != Kind::Array || compact.items.size() > kLists + 2) {
-            fail("the whole");
+            fail(phrase::kPartWhole);
         }
         const JsonValue none{.kind = Kind::Array};
         const auto part = [&](std::size_t i) -> const JsonValue& {
             return i < compact.items.size() ? compact.items[i] : none;
         };
         for (std::size_t i = 0; i < kLists && !issue_; ++i) {
-            model.members.emplace_back(kCompactLists[i].key, rowsOf(part(i), kCompactLists[i]));
+            model.members.emplace_back(kCompactLists[i].key, rowsOf(part(i), i));
         }
         if (!issue_) {
             addRest(model, part(kLists));
@@ -38,11 +45,10 @@ public:
     }
 
 private:
-    void fail(std::string_view where) {
+    void fail(const Statement& part) {
         if (!issue_) {
-            issue_ = Issue{IssueCode::Damaged, "the link",
-                           "opens, and makes no sense (" + std::string(where) +
-                               "): it was not written by Gusset, or by a later version"};
+            issue_ = Issue{IssueCode::Damaged, phrase::kPlaceLink,
+                           statement(phrase::kLinkMakesNoSense, {{"part", part}})};
         }
     }
 
@@ -57,7 +63,8 @@ private:
         return count;
     }
 
-    JsonValue rowsOf(const JsonValue& columns, const CompactList& list) {
+    JsonValue rowsOf(const JsonValue& columns, std::size_t which) {
+        const CompactList& list = kCompactLists[which];
         JsonValue rows{.kind = Kind::Array};
         if (columns.kind != Kind::Array || columns.items.size() > list.columns.size()) {
             fail(list.key);
@@ -65,10 +72,8 @@ private:
         }
         const std::size_t count = countRows(columns, list);
         if (count > kMostInLink) {
-            issue_ = Issue{IssueCode::TooLarge, "the link",
-                           "holds " + std::to_string(count) + " " + std::string(list.key) +
-                               ", and a link may hold " + std::to_string(kMostInLink) +
-                               ": ask for the model as a file"};
+            issue_ = Issue{IssueCode::TooLarge, phrase::kPlaceLink,
+                           statement(kTooManyRows[which], {{"n", count}, {"most", kMostInLink}})};
             return rows;
         }
         rows.items.resize(count, JsonValue{.kind = Kind::Object});
@@ -182,7 +187,7 @@ private:
     void addRest(JsonValue& model, const JsonValue& rest) {
         const bool isNone = rest.kind == Kind::Array && rest.items.empty();
         if (!isNone && (rest.kind != Kind::Object || !addMembers(model, rest))) {
-            fail("the rest");
+            fail(phrase::kPartRest);
         }
     }
 
@@ -197,7 +202,7 @@ private:
             }
         }
         if (!isSound) {
-            fail("the extras");
+            fail(phrase::kPartExtras);
         }
     }
 

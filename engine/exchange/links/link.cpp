@@ -6,9 +6,11 @@
 #include "exchange/links/link_loads.hpp"
 #include "exchange/links/link_text.hpp"
 #include "exchange/links/percent.hpp"
+#include "phrases/links.hpp"
 
 #include <algorithm>
 #include <iterator>
+#include <utility>
 
 namespace gusset {
 
@@ -58,28 +60,26 @@ bool isDeeper(const JsonValue& value, int depth) {
 Outcome<Reading> readContent(const Bytes& bytes) {
     const Inflated content = inflated(bytes, kLargestInflated);
     if (content.fault == InflateFault::TooLarge) {
-        return Issue{IssueCode::TooLarge, "the link",
-                     "unpacks to more than " + std::to_string(kLargestInflated >> 20) +
-                         " MB, more than is read from a link: ask for the model as a file"};
+        return Issue{IssueCode::TooLarge, phrase::kPlaceLink,
+                     statement(phrase::kLinkUnpacksTooLarge, {{"size", kLargestInflated >> 20}})};
     }
     if (content.fault) {
-        return Issue{IssueCode::Damaged, "the link", "does not unpack: copy the whole link again"};
+        return Issue{IssueCode::Damaged, phrase::kPlaceLink, phrase::kLinkDoesNotUnpack};
     }
     JsonBounds bounds;
     bounds.depth += kDeeperInLink;
     const Outcome<JsonValue> compact = parseJson(content.text, bounds);
     if (!compact) {
         const Issue& fault = compact.issues().front();
-        return Issue{fault.code, "the link",
-                     "opens, and was not written by Gusset: " + fault.at + " " + fault.says};
+        return Issue{fault.code, phrase::kPlaceLink,
+                     statement(phrase::kLinkNotJson, {{"place", fault.at}, {"fault", fault.says}})};
     }
     const Outcome<JsonValue> model = expandModel(compact.value());
     if (!model) {
         return model.issues();
     }
     if (isDeeper(model.value(), JsonBounds{}.depth)) {
-        return Issue{IssueCode::TooLarge, "the link",
-                     "is nested deeper than any model is: it was not written by Gusset"};
+        return Issue{IssueCode::TooLarge, phrase::kPlaceLink, phrase::kLinkNestedTooDeep};
     }
     return readModelValue(model.value());
 }
@@ -91,9 +91,8 @@ bool holdsTooMany(const Truss& truss) {
 }
 
 // Why a link with this truss would not open again.
-Issue noLink(IssueCode code, const std::string& why) {
-    return Issue{code, "the link",
-                 "can't be made: " + why + ". Save the truss as a file and send that"};
+Issue noLink(IssueCode code, Statement says) {
+    return Issue{code, phrase::kPlaceLink, std::move(says)};
 }
 
 } // namespace
@@ -102,23 +101,23 @@ std::string writeLink(const Truss& truss) { return sealedLink(deflated(compactMo
 
 Outcome<std::string> openableLink(const Truss& truss, const LoadChoice& loads) {
     if (holdsTooMany(truss)) {
-        return noLink(IssueCode::TooLarge, "the truss is larger than what links hold");
+        return noLink(IssueCode::TooLarge, phrase::kLinkTrussTooLarge);
     }
     std::string link = writeLink(truss) + linkTailOf(loads);
     if (link.size() > kLargestLink) {
-        return noLink(IssueCode::TooLarge, "it would have " + std::to_string(link.size()) +
-                                               " characters, and links have at most " +
-                                               std::to_string(kLargestLink));
+        return noLink(IssueCode::TooLarge, statement(phrase::kLinkWouldBeTooLong,
+                                                     {{"n", link.size()}, {"most", kLargestLink}}));
     }
     const Outcome<Reading> back = readLink(link);
     if (!back) {
         const Issue& fault = back.issues().front();
         return noLink(fault.code, fault.code == IssueCode::TooLarge
-                                      ? "the truss is larger than what links hold"
-                                      : "it would not open (" + fault.at + ": " + fault.says + ")");
+                                      ? Statement(phrase::kLinkTrussTooLarge)
+                                      : statement(phrase::kLinkWouldNotOpen,
+                                                  {{"place", fault.at}, {"fault", fault.says}}));
     }
     if (back.value().truss != truss) {
-        return noLink(IssueCode::Damaged, "it would not hold the whole truss");
+        return noLink(IssueCode::Damaged, phrase::kLinkWouldLose);
     }
     return link;
 }
@@ -128,21 +127,19 @@ bool looksLikeLink(std::string_view text) { return !fragmentOf(text).empty(); }
 Outcome<Reading> readLink(std::string_view text) {
     const std::string_view whole = fragmentOf(text);
     if (const std::size_t size = whole.empty() ? text.size() : whole.size(); size > kLargestLink) {
-        return Issue{IssueCode::TooLarge, "the link",
-                     "has " + std::to_string(size) + " characters, and links have at most " +
-                         std::to_string(kLargestLink) + ": ask for the model as a file"};
+        return Issue{IssueCode::TooLarge, phrase::kPlaceLink,
+                     statement(phrase::kLinkExceeds, {{"n", size}, {"most", kLargestLink}})};
     }
     const std::string_view fragment = withoutTail(whole).model;
     if (fragment.empty()) {
-        return Issue{IssueCode::Syntax, "the link",
-                     "holds no model: a link of Gusset has #m= or #j= in it"};
+        return Issue{IssueCode::Syntax, phrase::kPlaceLink, phrase::kNoModelInLink};
     }
     std::string plain = percentDecoded(fragment);
     if (plain.starts_with("j=")) {
         plain.erase(plain.find_last_of('}') + 1); // what programs append
         if (plain.empty()) {
-            return Issue{IssueCode::Damaged, "the link",
-                         "is incomplete: no } ends its model: copy the whole link again"};
+            return Issue{IssueCode::Damaged, phrase::kPlaceLink,
+                         statement(phrase::kLinkWithoutEnd, {{"brace", "}"}})};
         }
         return readModel(std::string_view(plain).substr(std::min<std::size_t>(2, plain.size())));
     }
@@ -161,10 +158,8 @@ Outcome<LoadChoice> linkedLoads(std::string_view text, const Truss& truss) {
     const std::string decoded = isEncoded ? percentDecoded(fragment) : "";
     LoadChoice loads = withoutTail(isEncoded ? std::string_view(decoded) : fragment).loads;
     if (!isThere(truss, loads)) {
-        return Issue{IssueCode::UnknownName, "the link",
-                     isOneCase(loads)
-                         ? "asks for a load case that its truss has not: all loads are shown"
-                         : "asks for a combination that its truss has not: all loads are shown"};
+        return Issue{IssueCode::UnknownName, phrase::kPlaceLink,
+                     isOneCase(loads) ? phrase::kLinkAsksCase : phrase::kLinkAsksCombination};
     }
     return loads;
 }

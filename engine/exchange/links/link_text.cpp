@@ -1,6 +1,7 @@
 #include "exchange/links/link_text.hpp"
 
 #include "model/validate/characters.hpp"
+#include "phrases/links.hpp"
 
 #include <zlib.h>
 
@@ -8,6 +9,7 @@
 #include <array>
 #include <cstdlib>
 #include <optional>
+#include <utility>
 
 namespace gusset {
 
@@ -16,8 +18,8 @@ namespace {
 constexpr std::string_view kForm = "1";
 constexpr std::size_t kCheckLength = 5;
 
-Issue damage(std::string_view says) {
-    return {IssueCode::Damaged, "the link", spelled(says) + ": copy the whole link again"};
+Issue damage(Statement says) {
+    return {IssueCode::Damaged, phrase::kPlaceLink, spelledOut(std::move(says))};
 }
 
 // CRC-32 in five digits of base 36: letters and digits, so that no program mistakes the end for
@@ -98,29 +100,28 @@ std::size_t lengthOfLink(std::size_t base64) {
 
 Issue incomplete(std::size_t arrived, std::size_t base64) {
     if (base64 == 0 || arrived >= lengthOfLink(base64)) {
-        return damage("is incomplete: it ends after " + std::to_string(arrived) + " characters");
+        return damage(statement(phrase::kLinkEndsAfter, {{"n", arrived}}));
     }
-    return damage("is incomplete: " + std::to_string(arrived) + " of " +
-                  std::to_string(lengthOfLink(base64)) + " characters arrived");
+    return damage(
+        statement(phrase::kLinkIncomplete, {{"n", arrived}, {"all", lengthOfLink(base64)}}));
 }
 
 // What is wrong with the link as a string of characters; nothing if all of them arrived.
 std::optional<Issue> faultOf(const LinkParts& parts, std::size_t arrived) {
     const auto foreign = std::find_if_not(parts.base64.begin(), parts.base64.end(), isBase64Url);
     if (foreign != parts.base64.end()) {
-        return damage("was altered: it has a character that no link has after " +
-                      std::to_string(foreign - parts.base64.begin()) + " of its own");
+        return damage(statement(phrase::kLinkForeignSign, {{"n", foreign - parts.base64.begin()}}));
     }
     const std::size_t announced = announcedLength(parts.base64);
     if (parts.check.size() < kCheckLength) {
         return incomplete(arrived, announced);
     }
     if (parts.length != std::to_string(parts.base64.size())) {
-        return damage("was altered on its way: " + std::to_string(parts.base64.size()) + " of " +
-                      parts.length.substr(0, 8) + " characters arrived in its middle part");
+        return damage(statement(phrase::kLinkMiddleIncomplete,
+                                {{"n", parts.base64.size()}, {"all", parts.length.substr(0, 8)}}));
     }
     if (parts.check.substr(0, kCheckLength) != checkOf(parts.base64)) {
-        return damage("was altered on its way: its checksum does not fit");
+        return damage(phrase::kLinkChecksum);
     }
     return std::nullopt;
 }
@@ -133,14 +134,13 @@ std::optional<Issue> faultOfForm(std::string_view fragment) {
         const bool isNumber = !version.empty() && version.size() < 6 &&
                               version.find_first_not_of("0123456789") == std::string_view::npos;
         if (isNumber && std::atoi(version.c_str()) > std::atoi(kForm.data())) {
-            return Issue{IssueCode::NewerVersion, "the link",
-                         "was written by a later version of Gusset (form " + version +
-                             ", and this one reads form 1): open it with that version"};
+            return Issue{IssueCode::NewerVersion, phrase::kPlaceLink,
+                         statement(phrase::kLinkLater, {{"form", version}})};
         }
         if (dot == std::string_view::npos) {
             return incomplete(fragment.size(), 0);
         }
-        return damage("was altered: it begins with m=" + version.substr(0, 8) + " and not m=1");
+        return damage(statement(phrase::kLinkForeignStart, {{"start", version.substr(0, 8)}}));
     }
     return std::nullopt;
 }
@@ -164,11 +164,11 @@ Outcome<Bytes> unsealedLink(std::string_view fragment) {
     }
     std::optional<Bytes> bytes = fromBase64Url(parts.base64);
     if (!bytes) {
-        return damage("was altered on its way: it is cut within a byte");
+        return damage(phrase::kLinkCutInByte);
     }
     const SizeMark mark = readSize(*bytes);
     if (mark.length == 0 || mark.length + mark.bytesBehind != bytes->size()) {
-        return damage("was altered on its way: its size does not fit");
+        return damage(phrase::kLinkSize);
     }
     bytes->erase(bytes->begin(), bytes->begin() + static_cast<std::ptrdiff_t>(mark.length));
     return std::move(*bytes);

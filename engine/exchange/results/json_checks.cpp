@@ -13,8 +13,8 @@ constexpr WordList kLackWords{"area", "strength", "E", "radius", "force"};
 
 class ChecksWriter {
 public:
-    explicit ChecksWriter(const Truss& truss)
-        : truss_(truss), newton_(toNewton(truss.units.force)) {}
+    ChecksWriter(const PhraseBook& book, const Truss& truss)
+        : book_(book), truss_(truss), newton_(toNewton(truss.units.force)) {}
 
     std::string write(const MemberChecks& checks, const CheckSentences& sentences,
                       const Issues& notes) {
@@ -35,7 +35,7 @@ public:
         }
         out_.texts("warnings", sentences.warnings);
         out_.texts("caution", sentences.caution);
-        out_.issues("notes", notes);
+        out_.issues("notes", notes, book_);
         out_.endObject();
         return out_.take() + "\n";
     }
@@ -92,6 +92,7 @@ private:
         out_.texts("lacks", words);
     }
 
+    const PhraseBook& book_;
     const Truss& truss_;
     const double newton_;
     JsonText out_{Layout::Indented};
@@ -99,9 +100,9 @@ private:
 
 } // namespace
 
-std::string writeChecks(const Truss& truss, const MemberChecks& checks,
+std::string writeChecks(const PhraseBook& book, const Truss& truss, const MemberChecks& checks,
                         const CheckSentences& sentences, const Issues& notes) {
-    return ChecksWriter(truss).write(checks, sentences, notes);
+    return ChecksWriter(book, truss).write(checks, sentences, notes);
 }
 
 } // namespace gusset

@@ -15,7 +15,7 @@ struct CheckSentences {
     std::vector<std::string> caution;
     std::vector<std::string> warnings{};
 };
-[[nodiscard]] std::string writeChecks(const Truss&, const MemberChecks&, const CheckSentences&,
-                                      const Issues& notes = {});
+[[nodiscard]] std::string writeChecks(const PhraseBook&, const Truss&, const MemberChecks&,
+                                      const CheckSentences&, const Issues& notes = {});
 
 } // namespace gusset

@@ -27,9 +27,9 @@ std::string_view wordOf(Status status) {
 
 class ResultsWriter {
 public:
-    ResultsWriter(const Truss& truss, const Solution& solution, const ResultSentences& sentences,
-                  const ExactSolution& exact)
-        : truss_(truss), solution_(solution), sentences_(sentences), exact_(exact),
+    ResultsWriter(const PhraseBook& book, const Truss& truss, const Solution& solution,
+                  const ResultSentences& sentences, const ExactSolution& exact)
+        : book_(book), truss_(truss), solution_(solution), sentences_(sentences), exact_(exact),
           newton_(toNewton(truss.units.force)), move_(toMetre(truss.units.displacement)),
           off_(solution.largest * solution.trust.error) {}
 
@@ -60,8 +60,8 @@ public:
         if (!sentences_.inexact.empty()) {
             out_.text("inexact", sentences_.inexact);
         }
-        out_.issues("notes", solution_.notes);
-        out_.issues("errors", solution_.errors);
+        out_.issues("notes", solution_.notes, book_);
+        out_.issues("errors", solution_.errors, book_);
         out_.endObject();
         return out_.take() + "\n";
     }
@@ -203,6 +203,7 @@ private:
         });
     }
 
+    const PhraseBook& book_;
     const Truss& truss_;
     const Solution& solution_;
     const ResultSentences& sentences_;
@@ -224,9 +225,9 @@ void writeTrust(JsonText& out, const Trust& trust) {
     }
 }
 
-std::string writeResults(const Truss& truss, const Solution& solution,
+std::string writeResults(const PhraseBook& book, const Truss& truss, const Solution& solution,
                          const ResultSentences& sentences, const ExactSolution& exact) {
-    return ResultsWriter(truss, solution, sentences, exact).write();
+    return ResultsWriter(book, truss, solution, sentences, exact).write();
 }
 
 } // namespace gusset

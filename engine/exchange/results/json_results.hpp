@@ -1,6 +1,7 @@
 #pragma once
 // The results as JSON.
 
+#include "core/phrase.hpp"
 #include "statics/solve/exact.hpp"
 #include "statics/solve/solution.hpp"
 
@@ -18,7 +19,7 @@ struct ResultSentences {
 };
 // Results in the model's units, numbers to 12 significant digits, or fewer where rounding leaves
 // fewer: "figures" (forces) and "displacementFigures" then say how many.
-[[nodiscard]] std::string writeResults(const Truss&, const Solution&, const ResultSentences& = {},
-                                       const ExactSolution& = {});
+[[nodiscard]] std::string writeResults(const PhraseBook&, const Truss&, const Solution&,
+                                       const ResultSentences& = {}, const ExactSolution& = {});
 
 } // namespace gusset

@@ -13,7 +13,7 @@ namespace {
 
 class StaticsWriter {
 public:
-    explicit StaticsWriter(const Truss& truss) : truss_(truss) {}
+    StaticsWriter(const PhraseBook& book, const Truss& truss) : book_(book), truss_(truss) {}
 
     std::string write(const InfluenceReport& report, const ResultSentences& sentences,
                       const Issues& notes) {
@@ -53,7 +53,7 @@ private:
         writeTrust(out_, trust);
         out_.texts("warnings", sentences.warnings);
         out_.texts("assumed", sentences.assumed);
-        out_.issues("notes", notes);
+        out_.issues("notes", notes, book_);
         out_.endObject();
         return out_.take() + "\n";
     }
@@ -135,6 +135,7 @@ private:
         }
     }
 
+    const PhraseBook& book_;
     const Truss& truss_;
     double newton_ = toNewton(truss_.units.force);
     double metre_ = toMetre(truss_.units.length);
@@ -145,14 +146,15 @@ private:
 
 } // namespace
 
-std::string writeInfluence(const Truss& truss, const InfluenceReport& report,
-                           const ResultSentences& sentences, const Issues& notes) {
-    return StaticsWriter(truss).write(report, sentences, notes);
+std::string writeInfluence(const PhraseBook& book, const Truss& truss,
+                           const InfluenceReport& report, const ResultSentences& sentences,
+                           const Issues& notes) {
+    return StaticsWriter(book, truss).write(report, sentences, notes);
 }
 
-std::string writeEnvelope(const Truss& truss, const Envelope& envelope,
+std::string writeEnvelope(const PhraseBook& book, const Truss& truss, const Envelope& envelope,
                           const ResultSentences& sentences, const Issues& notes) {
-    return StaticsWriter(truss).write(envelope, sentences, notes);
+    return StaticsWriter(book, truss).write(envelope, sentences, notes);
 }
 
 } // namespace gusset

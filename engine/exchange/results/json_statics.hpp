@@ -12,9 +12,9 @@ namespace gusset {
 
 // Numbers have fewer digits where rounding leaves fewer. Notes are left out if there are none, as
 // in results; the sentences on mechanisms and exact forces are not used here.
-[[nodiscard]] std::string writeInfluence(const Truss&, const InfluenceReport&,
+[[nodiscard]] std::string writeInfluence(const PhraseBook&, const Truss&, const InfluenceReport&,
                                          const ResultSentences& = {}, const Issues& notes = {});
-[[nodiscard]] std::string writeEnvelope(const Truss&, const Envelope&, const ResultSentences& = {},
-                                        const Issues& notes = {});
+[[nodiscard]] std::string writeEnvelope(const PhraseBook&, const Truss&, const Envelope&,
+                                        const ResultSentences& = {}, const Issues& notes = {});
 
 } // namespace gusset

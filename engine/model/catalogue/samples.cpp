@@ -2,6 +2,7 @@
 
 #include "model/truss/limits.hpp"
 #include "phrases/catalogue.hpp"
+#include "phrases/refusals.hpp"
 
 #include <algorithm>
 #include <array>
@@ -288,10 +289,10 @@ const SampleChoice& choiceOf(SampleForm form) { return kChoices[static_cast<std:
 Outcome<Truss> makeSample(const PhraseBook& book, const SampleSpec& spec) {
     if (!isSize(spec.span) || !isSize(spec.rise)) {
         return Issue{IssueCode::OutOfRange, isSize(spec.span) ? "rise" : "span",
-                     "span and rise must be greater than zero"};
+                     phrase::kFormNeedsSizes};
     }
     if (!(std::abs(spec.load) <= kLargestNumber)) {
-        return Issue{IssueCode::NotFinite, "load", "the load must be a number of reasonable size"};
+        return Issue{IssueCode::NotFinite, "load", phrase::kFormLoadTooLarge};
     }
     Draft draft{.spec = spec, .panels = panelsOf(spec), .truss = {}, .lower = {}, .upper = {}};
     draw(draft);

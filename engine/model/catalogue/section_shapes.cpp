@@ -1,6 +1,8 @@
 #include "model/catalogue/section_shapes.hpp"
 
 #include "model/truss/limits.hpp"
+#include "phrases/faults.hpp"
+#include "phrases/lists.hpp"
 
 #include <algorithm>
 #include <array>
@@ -18,26 +20,26 @@ constexpr std::array<Keys, 2> kFlat{"B", "t"};
 constexpr std::array<Keys, 2> kTimber{"B", "H"};
 
 constexpr std::array<SectionShape, 7> kShapes{{
-    {"round", "solid round bar", kRound},
-    {"chs", "circular hollow section", kTube},
-    {"shs", "square hollow section", kSquare},
-    {"rhs", "rectangular hollow section", kRectangular},
-    {"angle", "angle", kRectangular},
-    {"flat", "flat bar", kFlat},
-    {"timber", "timber rectangle", kTimber},
+    {"round", phrase::kShapeRound, kRound},
+    {"chs", phrase::kShapeTube, kTube},
+    {"shs", phrase::kShapeSquare, kSquare},
+    {"rhs", phrase::kShapeRectangular, kRectangular},
+    {"angle", phrase::kShapeAngle, kRectangular},
+    {"flat", phrase::kShapeFlat, kFlat},
+    {"timber", phrase::kShapeTimber, kTimber},
 }};
 
-std::string listed(std::span<const Keys> keys) {
-    std::string text;
-    for (std::size_t i = 0; i < keys.size(); ++i) {
-        text += i == 0 ? "" : i + 1 == keys.size() ? " and " : ", ";
-        text += keys[i];
+Statement listed(std::span<const Keys> keys) {
+    Statement list = keys.front();
+    for (std::size_t i = 1; i < keys.size(); ++i) {
+        list = statement(i + 1 == keys.size() ? phrase::kListTwo : phrase::kListMore,
+                         {{"a", list}, {"b", keys[i]}});
     }
-    return text;
+    return list;
 }
 
 // Hollow: there must be room between the two walls. Angle: the legs must reach beyond the corner.
-std::optional<std::string> faultOfThickness(const Section& section, double thickness) {
+std::optional<Statement> faultOfThickness(const Section& section, double thickness) {
     const double walls = section.shape == "angle" ? 1 : 2;
     if (section.shape == "flat") {
         return std::nullopt;
@@ -45,11 +47,13 @@ std::optional<std::string> faultOfThickness(const Section& section, double thick
     for (const std::string_view key : {"D", "H", "B"}) {
         const std::optional<double> outer = dimensionOf(section, key);
         if (outer && walls * thickness >= *outer) {
-            return "its thickness t is too large for its " + std::string(key) + ": make t smaller";
+            return statement(phrase::kTooThick, {{"key", key}});
         }
     }
     return std::nullopt;
 }
+
+bool isWithinReach(double size) { return size >= kSmallestSize && size <= kLargestSize; }
 
 } // namespace
 
@@ -70,26 +74,29 @@ std::optional<double> dimensionOf(const Section& section, std::string_view key) 
     return std::nullopt;
 }
 
-std::optional<std::string> faultOfSize(double value) {
+std::optional<Phrase<>> faultOfSize(double value) {
     if (value <= 0) {
-        return "must be greater than 0";
+        return phrase::kMustBePositive;
     }
-    if (!(value >= kSmallestSize && value <= kLargestSize)) {
-        return "is too small or too large to compute with: keep it from 1e-30 to 1e30";
+    if (!isWithinReach(value)) {
+        return phrase::kSizeBeyondReach;
     }
     return std::nullopt;
 }
 
-std::optional<std::string> faultOfDimensions(const Section& section) {
+std::optional<Statement> faultOfDimensions(const Section& section) {
     const SectionShape& shape = *findSectionShape(section.shape);
     for (const std::string_view key : shape.dimensions) {
         const std::optional<double> value = dimensionOf(section, key);
         if (!value) {
-            return "a " + std::string(shape.says) + " needs " + listed(shape.dimensions) +
-                   ": add \"" + std::string(key) + "\"";
+            return statement(
+                phrase::kDimensionMissing,
+                {{"shape", shape.says}, {"dimensions", listed(shape.dimensions)}, {"key", key}});
         }
-        if (const auto fault = faultOfSize(*value)) {
-            return "its " + std::string(key) + " " + *fault;
+        if (!isWithinReach(*value)) {
+            return statement(*value <= 0 ? phrase::kDimensionNotPositive
+                                         : phrase::kDimensionBeyondReach,
+                             {{"key", key}});
         }
     }
     const std::optional<double> thickness = dimensionOf(section, "t");

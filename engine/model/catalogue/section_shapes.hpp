@@ -7,18 +7,18 @@
 //   shs      B, t     square hollow            timber   B, H     sawn or planed rectangle
 //   rhs      H, B, t  rectangular hollow
 
+#include "core/statement.hpp"
 #include "model/truss/truss.hpp"
 
 #include <optional>
 #include <span>
-#include <string>
 #include <string_view>
 
 namespace gusset {
 
 struct SectionShape {
     std::string_view name; // as in the file: "chs"
-    std::string_view says; // "circular hollow section"
+    Phrase<> says;         // "circular hollow section"
     std::span<const std::string_view> dimensions;
 };
 
@@ -27,10 +27,10 @@ struct SectionShape {
 [[nodiscard]] std::optional<double> dimensionOf(const Section&, std::string_view key);
 
 // What is wrong with the size of a section or a number of a material, as the end of a sentence.
-[[nodiscard]] std::optional<std::string> faultOfSize(double);
+[[nodiscard]] std::optional<Phrase<>> faultOfSize(double);
 
 // Why the dimensions of a section can't make its shape, as a sentence; nothing when they can.
 // Precondition: the shape is one of sectionShapes().
-[[nodiscard]] std::optional<std::string> faultOfDimensions(const Section&);
+[[nodiscard]] std::optional<Statement> faultOfDimensions(const Section&);
 
 } // namespace gusset

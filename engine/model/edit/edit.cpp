@@ -4,6 +4,7 @@
 #include "model/edit/rebuild.hpp"
 #include "model/edit/removal.hpp"
 #include "model/validate/findings.hpp"
+#include "phrases/refusals.hpp"
 
 #include <algorithm>
 #include <cassert>
@@ -12,9 +13,7 @@ namespace gusset {
 
 namespace {
 
-Issue gone(const char* what) {
-    return {IssueCode::UnknownName, what, std::string("that ") + what + " is no longer there"};
-}
+Issue gone(const char* what, Phrase<> says) { return {IssueCode::UnknownName, what, says}; }
 
 template <class Tag, class List>
 bool isIn(const List& list, Id<Tag> id) {
@@ -31,10 +30,10 @@ Refusal change(Truss& truss, const AddJoint& edit) {
 
 Refusal change(Truss& truss, const MoveJoint& edit) {
     if (!isIn(truss.joints, edit.joint)) {
-        return gone("joint");
+        return gone("joint", phrase::kJointGone);
     }
     if (edit.splits.valid() && !isIn(truss.members, edit.splits)) {
-        return gone("member");
+        return gone("member", phrase::kMemberGone);
     }
     truss.joints[edit.joint.at()].at = edit.to;
     if (edit.splits.valid()) {
@@ -45,12 +44,12 @@ Refusal change(Truss& truss, const MoveJoint& edit) {
 
 Refusal change(Truss& truss, const RenameJoint& edit) {
     if (!isIn(truss.joints, edit.joint)) {
-        return gone("joint");
+        return gone("joint", phrase::kJointGone);
     }
     const JointId other = findJoint(truss, edit.label);
     if (other.valid() && other != edit.joint) {
         return Issue{IssueCode::Duplicate, placeOf("joints", edit.joint.at()) + ".id",
-                     "there is a joint " + edit.label + " already: choose another label"};
+                     statement(phrase::kLabelTaken, {{"label", edit.label}})};
     }
     truss.joints[edit.joint.at()].label = edit.label;
     return std::nullopt;
@@ -68,7 +67,7 @@ Refusal change(Truss& truss, const MoveJoints& edit) {
 
 Refusal change(Truss& truss, const MergeJoints& edit) {
     if (!isIn(truss.joints, edit.gone) || !isIn(truss.joints, edit.into)) {
-        return gone("joint");
+        return gone("joint", phrase::kJointGone);
     }
     if (edit.gone != edit.into) {
         mergeJoints(truss, edit.gone, edit.into);
@@ -78,7 +77,7 @@ Refusal change(Truss& truss, const MergeJoints& edit) {
 
 Refusal change(Truss& truss, const SplitMember& edit) {
     if (!isIn(truss.members, edit.member)) {
-        return gone("member");
+        return gone("member", phrase::kMemberGone);
     }
     splitMember(truss, edit.member, addJoint(truss, edit.at));
     return std::nullopt;
@@ -100,27 +99,26 @@ JointId jointFor(Truss& truss, const MemberEnd& end) {
 Refusal change(Truss& truss, const DrawMember& edit) {
     for (const MemberEnd* end : {&edit.from, &edit.to}) {
         if (end->joint.valid() && !isIn(truss.joints, end->joint)) {
-            return gone("joint");
+            return gone("joint", phrase::kJointGone);
         }
         if (end->splits.valid() && !isIn(truss.members, end->splits)) {
-            return gone("member");
+            return gone("member", phrase::kMemberGone);
         }
     }
     if (edit.from.splits.valid() && edit.from.splits == edit.to.splits) {
-        return Issue{IssueCode::Duplicate, placeOf("members", edit.from.splits.at()),
-                     "a member can't lie along member " + memberName(truss, edit.from.splits) +
-                         ": end it somewhere else"};
+        return Issue{
+            IssueCode::Duplicate, placeOf("members", edit.from.splits.at()),
+            statement(phrase::kLiesAlong, {{"member", memberName(truss, edit.from.splits)}})};
     }
     Member member;
     member.a = jointFor(truss, edit.from);
     member.b = jointFor(truss, edit.to);
     if (member.a == member.b) {
-        return Issue{IssueCode::ZeroLength, "members",
-                     "a member needs two different joints: end it somewhere else"};
+        return Issue{IssueCode::ZeroLength, "members", phrase::kNeedsTwoJoints};
     }
     if (const MemberId other = findMember(truss, member.a, member.b); other.valid()) {
         return Issue{IssueCode::Duplicate, placeOf("members", other.at()),
-                     "member " + memberName(truss, other) + " is there already"};
+                     statement(phrase::kMemberThere, {{"member", memberName(truss, other)}})};
     }
     truss.members.push_back(member);
     return std::nullopt;
@@ -128,7 +126,7 @@ Refusal change(Truss& truss, const DrawMember& edit) {
 
 Refusal change(Truss& truss, const SetMember& edit) {
     if (!isIn(truss.members, edit.member)) {
-        return gone("member");
+        return gone("member", phrase::kMemberGone);
     }
     truss.members[edit.member.at()] = edit.to;
     return std::nullopt;
@@ -136,7 +134,7 @@ Refusal change(Truss& truss, const SetMember& edit) {
 
 Refusal change(Truss& truss, const SetSupport& edit) {
     if (!isIn(truss.joints, edit.joint)) {
-        return gone("joint");
+        return gone("joint", phrase::kJointGone);
     }
     const auto isHere = [&](const Support& it) { return it.joint == edit.joint; };
     Support support;
@@ -158,7 +156,7 @@ Refusal change(Truss& truss, const SetSupport& edit) {
 
 Refusal change(Truss& truss, const ChangeSupport& edit) {
     if (!isIn(truss.supports, edit.support)) {
-        return gone("support");
+        return gone("support", phrase::kSupportGone);
     }
     truss.supports[edit.support.at()] = edit.to;
     return std::nullopt;
@@ -176,7 +174,7 @@ Refusal change(Truss& truss, const AddLoad& edit) {
 
 Refusal change(Truss& truss, const SetLoad& edit) {
     if (!isIn(truss.loads, edit.load)) {
-        return gone("load");
+        return gone("load", phrase::kLoadGone);
     }
     truss.loads[edit.load.at()] = edit.to;
     return std::nullopt;
@@ -193,7 +191,7 @@ Refusal change(Truss& truss, const CopyThings& edit) {
     };
     if (!all(truss.joints, edit.things.joints) || !all(truss.members, edit.things.members) ||
         !all(truss.loads, edit.things.loads)) {
-        return gone("thing to copy");
+        return gone("things", phrase::kCopiedGone);
     }
     const auto leans = [](const Placement& it) { return it.yAxis.x != 0; };
     const auto isChord = [&](LoadId id) {
@@ -201,9 +199,7 @@ Refusal change(Truss& truss, const CopyThings& edit) {
     };
     if (std::any_of(edit.placements.begin(), edit.placements.end(), leans) &&
         std::any_of(edit.things.loads.begin(), edit.things.loads.end(), isChord)) {
-        return Issue{IssueCode::OutOfRange, "loads",
-                     "a load along a chord acts straight up or down, so a copy can't be turned: "
-                     "leave the load out, or copy it upright"};
+        return Issue{IssueCode::OutOfRange, "loads", phrase::kChordLoadTurned};
     }
     copyThings(truss, edit);
     return std::nullopt;
@@ -240,7 +236,7 @@ std::optional<std::string> takeFrom(std::vector<Thing>& list, int index) {
 Refusal renameMaterial(Truss& truss, const std::optional<std::string>& before,
                        const std::string& after) {
     if (!before) {
-        return gone("material");
+        return gone("material", phrase::kMaterialGone);
     }
     for (Section& section : truss.sections) {
         section.material = section.material == *before ? after : section.material;
@@ -251,7 +247,7 @@ Refusal renameMaterial(Truss& truss, const std::optional<std::string>& before,
 Refusal renameSection(Truss& truss, const std::optional<std::string>& before,
                       const std::string& after) {
     if (!before) {
-        return gone("section");
+        return gone("section", phrase::kSectionGone);
     }
     for (Member& member : truss.members) {
         member.section = member.section == *before ? after : member.section;
@@ -275,7 +271,7 @@ Refusal change(Truss& truss, const RemoveSection& edit) {
 Refusal change(Truss& truss, const UseSection& edit) {
     for (const MemberId member : edit.members) {
         if (!isIn(truss.members, member)) {
-            return gone("member");
+            return gone("member", phrase::kMemberGone);
         }
         truss.members[member.at()].section = edit.section;
     }
@@ -285,7 +281,7 @@ Refusal change(Truss& truss, const UseSection& edit) {
 Refusal change(Truss& truss, const WarmMembers& edit) {
     for (const MemberId member : edit.members) {
         if (!isIn(truss.members, member)) {
-            return gone("member");
+            return gone("member", phrase::kMemberGone);
         }
         truss.members[member.at()].warming = edit.warming;
     }

@@ -3,6 +3,7 @@
 #include "core/angle.hpp"
 #include "model/quantity/quantity_reader.hpp"
 #include "model/quantity/quantity_tokens.hpp"
+#include "phrases/quantities.hpp"
 
 namespace gusset {
 
@@ -14,14 +15,14 @@ QuantityField fieldOf(Unit field, std::optional<Unit> (*named)(std::string_view)
     QuantityField it;
     if (field == Unit::Plain) {
         it.convert = [](double, std::string_view) { return std::nullopt; };
-        it.unitsSay = "this model has no unit here, so type a number alone";
+        it.remedy = phrase::kModelHasNoUnit;
         return it;
     }
     it.convert = [field, named](double value, std::string_view unit) -> std::optional<double> {
         const std::optional<Unit> found = named(unit);
         return found ? std::optional(converted(value, *found, field)) : std::nullopt;
     };
-    it.unitsSay = "there are " + unitList(field);
+    it.remedy = statement(phrase::kThereAreUnits, {{"units", unitList(field)}});
     return it;
 }
 
@@ -69,7 +70,7 @@ std::optional<StressUnit> typedStressUnit(std::string_view word) {
 Outcome<double> readNumber(std::string_view text) {
     QuantityField field;
     field.convert = [](double, std::string_view) { return std::nullopt; };
-    field.unitsSay = "type a number alone";
+    field.remedy = phrase::kTypeNumberAlone;
     return readQuantity(text, field);
 }
 
@@ -96,7 +97,7 @@ Outcome<double> readAngle(std::string_view text) {
         }
         return name == "rad" ? std::optional(toDegrees(value)) : std::nullopt;
     };
-    field.unitsSay = "type degrees, or rad";
+    field.remedy = phrase::kTypeDegrees;
     return readQuantity(text, field);
 }
 
@@ -125,8 +126,7 @@ Outcome<TypedVector> readVector(std::string_view typed, Unit unit,
     const std::string_view text = plain;
     const std::size_t separator = separatorIn(text);
     if (separator == std::string_view::npos) {
-        return Issue{IssueCode::Syntax, "input",
-                     "needs two numbers: size @ angle, as 5 @ 30°, or both components, as 3; -4"};
+        return Issue{IssueCode::Syntax, "input", phrase::kNeedsTwoNumbers};
     }
     TypedVector vector;
     vector.angled = text[separator] == '@';

@@ -6,6 +6,7 @@
 #include "model/quantity/quantity_tokens.hpp"
 #include "model/truss/truss.hpp"
 #include "model/validate/validate.hpp"
+#include "phrases/quantities.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -39,10 +40,10 @@ public:
     Outcome<double> readAll() {
         const Value value = sum();
         if (!issue_ && now().kind != Kind::End) {
-            fail("can't read \"" + now().text + "\" here");
+            fail(statement(phrase::kCantReadWord, {{"word", now().text}}));
         }
         if (!issue_ && !(std::abs(value.number) <= kLargestNumber)) {
-            issue_ = Issue{IssueCode::NotFinite, "input", "comes to no finite number"};
+            issue_ = Issue{IssueCode::NotFinite, "input", phrase::kNotFinite};
         }
         if (issue_) {
             return std::move(*issue_);
@@ -63,7 +64,7 @@ private:
         at_ += isHere ? 1 : 0;
         return isHere;
     }
-    Value fail(std::string says) {
+    Value fail(Statement says) {
         if (!issue_) {
             issue_ = Issue{IssueCode::Syntax, "input", std::move(says)};
         }
@@ -81,7 +82,7 @@ private:
 
     Value added(Value a, Value b, double sign) {
         if (!issue_ && a.hasUnit != b.hasUnit && a.number != 0 && b.number != 0) {
-            return fail("one number has a unit and another has none: give both a unit");
+            return fail(phrase::kOneHasUnit);
         }
         return {a.number + sign * b.number, a.hasUnit || b.hasUnit};
     }
@@ -132,27 +133,28 @@ private:
     Value withUnit(Value value, std::string_view unit) {
         const std::optional<double> converted = field_.convert(value.number, unit);
         if (!converted) {
-            return fail("\"" + std::string(unit) + "\" can't be read here: " + field_.unitsSay);
+            return fail(
+                statement(phrase::kNoUnitHere, {{"unit", unit}, {"remedy", field_.remedy}}));
         }
         if (value.hasUnit) {
-            return fail("has two units, the second \"" + std::string(unit) + "\": leave one out");
+            return fail(statement(phrase::kTwoUnits, {{"unit", unit}}));
         }
         return {*converted, true};
     }
 
     Value multiplied(Value a, Value b) {
         if (a.hasUnit && b.hasUnit) {
-            return fail("multiplies a unit by a unit: leave one out");
+            return fail(phrase::kUnitTimesUnit);
         }
         return {a.number * b.number, a.hasUnit || b.hasUnit};
     }
 
     Value divided(Value a, Value b) {
         if (b.hasUnit) {
-            return fail("divides by a unit: leave it out");
+            return fail(phrase::kByUnit);
         }
         if (!issue_ && b.number == 0) {
-            return fail("divides by zero");
+            return fail(phrase::kByZero);
         }
         return {a.number / b.number, a.hasUnit};
     }
@@ -172,21 +174,20 @@ private:
             return function();
         }
         if (now().kind == Kind::End) {
-            return fail(at_ == 0 ? "is empty: type a number"
-                                 : "ends too soon: a number is missing");
+            return fail(at_ == 0 ? phrase::kTypeNumber : phrase::kEndsTooSoon);
         }
-        return fail("a number is missing before \"" + now().text + "\"");
+        return fail(statement(phrase::kNumberMissing, {{"sign", now().text}}));
     }
 
     Value inParentheses() {
         constexpr int kDeepest = 20;
         if (++depth_ > kDeepest) {
-            return fail("has too many parentheses");
+            return fail(phrase::kTooManyParentheses);
         }
         const Value value = sum();
         --depth_;
         if (!issue_ && !takeSign(')')) {
-            return fail("a closing parenthesis is missing");
+            return fail(phrase::kParenthesisMissing);
         }
         return value;
     }
@@ -202,8 +203,7 @@ private:
             return {first.value + fraction, false};
         }
         if (now().kind == Kind::Number) {
-            return fail("two numbers stand side by side (" + first.text + " and " + now().text +
-                        "): put a sign between them");
+            return fail(statement(phrase::kTwoNumbers, {{"a", first.text}, {"b", now().text}}));
         }
         return {first.value, false};
     }
@@ -216,7 +216,7 @@ private:
         }
         double (*const apply)(double) = functionNamed(name);
         if (!apply) {
-            return fail("can't read \"" + now().text + "\": a number is missing before it");
+            return fail(statement(phrase::kNumberMissingBefore, {{"word", now().text}}));
         }
         ++at_;
         const bool isAngle = name == "sin" || name == "cos" || name == "tan";
@@ -225,10 +225,11 @@ private:
             ++at_;
         }
         if (argument.hasUnit) {
-            return fail(name + " needs a number without a unit");
+            return fail(statement(phrase::kNeedsPlainNumber, {{"function", name}}));
         }
         const double result = issue_ ? 0 : apply(argument.number);
-        return std::isfinite(result) ? Value{result, false} : fail(name + " has no value there");
+        return std::isfinite(result) ? Value{result, false}
+                                     : fail(statement(phrase::kHasNoValue, {{"function", name}}));
     }
 
     static double (*functionNamed(std::string_view name))(double) {

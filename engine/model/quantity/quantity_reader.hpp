@@ -16,7 +16,7 @@ using UnitReader = std::function<std::optional<double>(double, std::string_view 
 
 struct QuantityField {
     UnitReader convert;
-    std::string unitsSay; // for messages: the units that may be typed
+    Statement remedy{}; // for messages: which units may be typed
     bool isLength = false;
 };
 

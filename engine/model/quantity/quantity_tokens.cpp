@@ -1,5 +1,7 @@
 #include "model/quantity/quantity_tokens.hpp"
 
+#include "phrases/quantities.hpp"
+
 #include <array>
 #include <cctype>
 #include <cmath>
@@ -57,7 +59,7 @@ public:
             } else if (std::string_view("+-*/(),;@").find(c) != std::string_view::npos) {
                 add(Kind::Sign, 1);
             } else {
-                fail(std::string("can't read the sign ") + c);
+                fail(statement(phrase::kCantReadSign, {{"sign", std::string(1, c)}}));
             }
         }
         if (issue_) {
@@ -71,7 +73,7 @@ private:
     [[nodiscard]] char next(std::size_t ahead) const {
         return at_ + ahead < text_.size() ? text_[at_ + ahead] : '\0';
     }
-    void fail(std::string says) { issue_ = Issue{IssueCode::Syntax, "input", std::move(says)}; }
+    void fail(Statement says) { issue_ = Issue{IssueCode::Syntax, "input", std::move(says)}; }
 
     void add(Kind kind, std::size_t length) {
         QuantityToken token;
@@ -105,14 +107,16 @@ private:
         const std::size_t decimals = hasFraction ? digitsFrom(length + 1) : 0;
         length += hasFraction ? 1 + decimals : 0;
         if (isComma && (next(length) == ',' || next(length) == '.') && isDigit(next(length + 1))) {
-            return fail("can't read " + text_.substr(at_, length + 2) +
-                        ": leave out the commas between thousands");
+            return fail(
+                statement(phrase::kThousandsCommas, {{"number", text_.substr(at_, length + 2)}}));
         }
         if (isComma && decimals == 3 && whole <= 3 && next(0) != '0') {
             const std::string digits = text_.substr(at_, length);
-            return fail(digits + " may be read in two ways: write " + digits.substr(0, whole) +
-                        "." + digits.substr(whole + 1) + " or " + digits.substr(0, whole) +
-                        digits.substr(whole + 1));
+            const std::string before = digits.substr(0, whole);
+            const std::string behind = digits.substr(whole + 1);
+            return fail(statement(phrase::kReadTwoWays, {{"number", digits},
+                                                         {"decimal", before + "." + behind},
+                                                         {"whole", before + behind}}));
         }
         length += exponentLength(length);
         addNumber(length, hasFraction);
@@ -137,7 +141,8 @@ private:
         tokens_.back().value = std::strtod(digits.c_str(), nullptr);
         tokens_.back().isWhole = isWhole;
         if (!std::isfinite(tokens_.back().value)) {
-            issue_ = Issue{IssueCode::NotFinite, "input", digits + " is too large a number"};
+            issue_ = Issue{IssueCode::NotFinite, "input",
+                           statement(phrase::kTypedTooLarge, {{"number", digits}})};
         }
     }
 
@@ -170,7 +175,7 @@ std::string withPlainSigns(std::string_view text) {
 
 Outcome<std::vector<QuantityToken>> quantityTokens(std::string_view text) {
     if (text.size() > kLongestInput) {
-        return Issue{IssueCode::TooLarge, "input", "too long to read: type a number"};
+        return Issue{IssueCode::TooLarge, "input", phrase::kTooLongToRead};
     }
     return Cutter(text).cut();
 }

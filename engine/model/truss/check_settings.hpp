@@ -40,24 +40,17 @@ struct CheckNumber {
     double least = 1;
     double most = 100;
     bool orNone = false; // 0 is also allowed: no limit
-    const char* range = "1 to 100";
-    const char* says = ""; // a description; `range` and this are for messages
 };
 inline constexpr std::array<CheckNumber, 9> kCheckNumbers{{
-    {"K", &CheckSettings::effectiveLength, 0.1, 10, false, "0.1 to 10",
-     "the factor of the buckling length"},
-    {"strengthFactor", &CheckSettings::strengthFactor, 1, 100, false, "1 to 100",
-     "the factor that strength is divided by"},
-    {"eulerFactor", &CheckSettings::eulerFactor, 1, 100, false, "1 to 100",
-     "the factor that Euler's critical force is divided by"},
-    {"gammaM0", &CheckSettings::gammaM0, 1, 10, false, "1 to 10", "the partial factor γM0"},
-    {"gammaM1", &CheckSettings::gammaM1, 1, 10, false, "1 to 10", "the partial factor γM1"},
-    {"phi", &CheckSettings::phi, 0.1, 1, false, "0.1 to 1", "the resistance factor φ"},
-    {"omega", &CheckSettings::omega, 1, 10, false, "1 to 10", "the safety factor Ω"},
-    {"tensionLimit", &CheckSettings::tensionLimit, 10, 1000, true, "10 to 1000",
-     "the largest slenderness of members in tension"},
-    {"compressionLimit", &CheckSettings::compressionLimit, 10, 1000, true, "10 to 1000",
-     "the largest slenderness of members in compression"},
+    {"K", &CheckSettings::effectiveLength, 0.1, 10},
+    {"strengthFactor", &CheckSettings::strengthFactor},
+    {"eulerFactor", &CheckSettings::eulerFactor},
+    {"gammaM0", &CheckSettings::gammaM0, 1, 10},
+    {"gammaM1", &CheckSettings::gammaM1, 1, 10},
+    {"phi", &CheckSettings::phi, 0.1, 1},
+    {"omega", &CheckSettings::omega, 1, 10},
+    {"tensionLimit", &CheckSettings::tensionLimit, 10, 1000, true},
+    {"compressionLimit", &CheckSettings::compressionLimit, 10, 1000, true},
 }};
 
 // Numbers out of range, each with its place in the file and the allowed range.

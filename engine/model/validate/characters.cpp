@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <array>
+#include <utility>
 
 namespace gusset {
 
@@ -125,6 +126,14 @@ std::string spelled(std::string_view text) {
         return true;
     });
     return words;
+}
+
+Statement spelledOut(Statement statement) {
+    statement.text = spelled(statement.text);
+    for (StatementPart& part : statement.parts) {
+        part.value = spelledOut(std::move(part.value));
+    }
+    return statement;
 }
 
 std::string codePoint(char32_t code) {

@@ -2,6 +2,8 @@
 // Which characters of a text are visible. People compare names by eye: invisible characters make
 // two different names look the same.
 
+#include "core/statement.hpp"
+
 #include <optional>
 #include <string>
 #include <string_view>
@@ -31,6 +33,8 @@ enum class Visibility {
 // Untrusted text for people to read, on one line: invisible characters are spelled out, as
 // "A[U+200B]", and anything that is not UTF-8 becomes U+FFFD.
 [[nodiscard]] std::string spelled(std::string_view);
+// The same for a statement: its text, or those of its parts.
+[[nodiscard]] Statement spelledOut(Statement);
 [[nodiscard]] std::string codePoint(char32_t); // "U+200B"
 
 } // namespace gusset

@@ -3,6 +3,7 @@
 
 #include "model/validate/findings.hpp"
 #include "model/validate/validate.hpp"
+#include "phrases/suspicions.hpp"
 
 #include <unordered_set>
 
@@ -22,8 +23,7 @@ Issues absentCases(const Truss& truss) {
             if (!cases.contains(caseId) && notes.size() < kMostIssues) {
                 notes.push_back({IssueCode::NotComputed,
                                  placeOf("combinations", i) + ".factors." + caseId,
-                                 "no load is in a case \"" + caseId +
-                                     "\": give it one, or take its factor out"});
+                                 statement(phrase::kCaseWithoutLoad, {{"case", caseId}})});
             }
         }
     }
@@ -33,9 +33,7 @@ Issues absentCases(const Truss& truss) {
 Issues leftOut(const Truss& truss) {
     Issues notes = absentCases(truss);
     if (!truss.moving.empty()) {
-        notes.push_back({IssueCode::NotComputed, "moving",
-                         "moving loads have no part in these results: ask for influence lines "
-                         "along their path"});
+        notes.push_back({IssueCode::NotComputed, "moving", phrase::kMovingLeftOut});
     }
     return notes;
 }

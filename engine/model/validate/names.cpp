@@ -3,6 +3,7 @@
 #include "core/utf8.hpp"
 #include "model/validate/characters.hpp"
 #include "model/validate/validate.hpp"
+#include "phrases/faults.hpp"
 
 namespace gusset {
 
@@ -22,24 +23,22 @@ bool breaksLines(char32_t code) {
 
 } // namespace
 
-std::optional<std::string> faultOfName(std::string_view name, std::size_t longest) {
+std::optional<Statement> faultOfName(std::string_view name, std::size_t longest) {
     if (name.empty()) {
-        return "is empty: give it a name";
+        return phrase::kNameEmpty;
     }
     if (faultOfUtf8(name)) {
-        return "is not UTF-8 text: type it anew";
+        return phrase::kNameNotText;
     }
     if (countCharacters(name) > longest) {
-        return "is longer than " + std::to_string(longest) + " characters: shorten it";
+        return statement(phrase::kNameTooLong, {{"n", longest}});
     }
     if (const std::optional<char32_t> hidden = firstOutOfSight(name)) {
-        return breaksLines(*hidden)
-                   ? "has a line break or another control character in it: remove it"
-                   : "has a character in it that can't be seen, " + codePoint(*hidden) +
-                         ": type it anew";
+        return breaksLines(*hidden) ? Statement(phrase::kNameBreaksLine)
+                                    : statement(phrase::kNameHides, {{"code", codePoint(*hidden)}});
     }
     if (isBare(name)) {
-        return "has nothing in it that can be seen: give it a letter, a figure or a sign";
+        return phrase::kNameBare;
     }
     return std::nullopt;
 }

@@ -4,6 +4,7 @@
 #include "model/truss/member_index.hpp"
 #include "model/validate/findings.hpp"
 #include "model/validate/validate.hpp"
+#include "phrases/suspicions.hpp"
 
 #include <algorithm>
 
@@ -18,14 +19,13 @@ std::optional<Issue> faultOfPath(const Truss& truss, const MemberIndex& members,
     const double onwards = path.size() > 1 && x(1) < x(0) ? -1 : 1;
     for (std::size_t i = 1; i < path.size(); ++i) {
         if (!members.find(path[i - 1], path[i]).valid()) {
-            return Issue{IssueCode::UnknownName, placeOf(at, i),
-                         "no member joins " + label(i - 1) + " and " + label(i) +
-                             ": name the joints that the load passes, one after the other"};
+            return Issue{
+                IssueCode::UnknownName, placeOf(at, i),
+                statement(phrase::kPathLacksMember, {{"a", label(i - 1)}, {"b", label(i)}})};
         }
         if (onwards * (x(i) - x(i - 1)) <= least) {
             return Issue{IssueCode::OutOfRange, placeOf(at, i),
-                         "the path turns back or upright between " + label(i - 1) + " and " +
-                             label(i) + ": let it lead on to one side"};
+                         statement(phrase::kPathTurnsBack, {{"a", label(i - 1)}, {"b", label(i)}})};
         }
     }
     return std::nullopt;

@@ -4,6 +4,7 @@
 #include "model/validate/findings.hpp"
 #include "model/validate/name_look.hpp"
 #include "model/validate/validate.hpp"
+#include "phrases/suspicions.hpp"
 
 #include <algorithm>
 #include <unordered_map>
@@ -27,10 +28,11 @@ void addOf(const List& list, const char* key, NameOf nameOf, Issues& notes) {
         const auto [first, isNew] = firsts.emplace(shapeOf(name), i);
         if (!isNew) {
             const std::string& other = nameOf(list[first->second]);
-            notes.push_back({IssueCode::Suspicious, placeOf(key, i) + ".id",
-                             "\"" + name + "\" looks like \"" + other + "\" of " +
-                                 placeOf(key, first->second) +
-                                 " and is written in another alphabet: rename one of the two"});
+            notes.push_back(
+                {IssueCode::Suspicious, placeOf(key, i) + ".id",
+                 statement(
+                     phrase::kOtherAlphabet,
+                     {{"name", name}, {"other", other}, {"place", placeOf(key, first->second)}})});
         }
     }
 }

@@ -4,6 +4,7 @@
 #include "core/tolerance.hpp"
 #include "model/validate/findings.hpp"
 #include "model/validate/validate.hpp"
+#include "phrases/suspicions.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -66,7 +67,7 @@ public:
     }
 
 private:
-    void note(std::string at, std::string says) {
+    void note(std::string at, Statement says) {
         if (notes_.size() < kMostIssues) {
             notes_.push_back({IssueCode::Suspicious, std::move(at), std::move(says)});
         }
@@ -92,7 +93,7 @@ private:
         for (std::size_t i = 0; i < held.size(); ++i) {
             if (!held[i]) {
                 note(placeOf("joints", i),
-                     "joint " + truss_.joints[i].label + " has no member: join it or remove it");
+                     statement(phrase::kHasNoMember, {{"joint", truss_.joints[i].label}}));
             }
         }
     }
@@ -167,16 +168,15 @@ private:
         const Span& second = one.index < other.index ? other : one;
         if (!isJoint(second)) {
             note(placeOf("members", static_cast<std::size_t>(second.index)),
-                 "members " + nameOf(first.index) + " and " + nameOf(second.index) +
-                     " cross: they are taken to pass without touching");
+                 statement(phrase::kMembersCross,
+                           {{"a", nameOf(first.index)}, {"b", nameOf(second.index)}}));
         } else if (!isJoint(first)) {
             note(placeOf("members", static_cast<std::size_t>(first.index)),
-                 "member " + nameOf(first.index) + " runs through joint " + label(second.a) +
-                     " without being joined to it: split it there if they meet");
+                 statement(phrase::kRunsThrough,
+                           {{"member", nameOf(first.index)}, {"joint", label(second.a)}}));
         } else {
             note(placeOf("joints", static_cast<std::size_t>(second.a)),
-                 "joints " + label(first.a) + " and " + label(second.a) +
-                     " lie on one spot and are not connected there: make them one joint");
+                 statement(phrase::kOnOneSpot, {{"a", label(first.a)}, {"b", label(second.a)}}));
         }
     }
 

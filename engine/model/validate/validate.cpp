@@ -8,16 +8,16 @@
 #include "model/validate/findings.hpp"
 #include "model/validate/name_table.hpp"
 #include "model/validate/path_faults.hpp"
+#include "phrases/faults.hpp"
 
 #include <algorithm>
 #include <cmath>
 #include <unordered_set>
+#include <utility>
 
 namespace gusset {
 
 namespace {
-
-std::string quoted(std::string_view name) { return "\"" + std::string(name) + "\""; }
 
 class Examiner {
 public:
@@ -48,16 +48,15 @@ public:
     [[nodiscard]] Issues take() { return std::move(errors_); }
 
 private:
-    void error(IssueCode code, const Place& at, std::string_view says) {
+    void error(IssueCode code, const Place& at, Statement says) {
         if (errors_.size() < kMostIssues) {
-            errors_.push_back({code, spelled(at.text()), spelled(says)});
+            errors_.push_back({code, spelled(at.text()), spelledOut(std::move(says))});
         }
     }
 
     void checkNumber(double value, const Place& at) {
         if (!(std::abs(value) <= kLargestNumber)) {
-            error(IssueCode::NotFinite, at,
-                  "the number is too large to compute with: keep it within ±1e100");
+            error(IssueCode::NotFinite, at, phrase::kNumberTooLarge);
         }
     }
 
@@ -70,7 +69,7 @@ private:
         }
         checkNumber(value, at);
         if (limits == Limits::Positive && value <= 0) {
-            error(IssueCode::OutOfRange, at, "must be greater than 0");
+            error(IssueCode::OutOfRange, at, phrase::kMustBePositive);
         }
     }
 
@@ -96,7 +95,7 @@ private:
         if (name.empty()) {
             cases_.add(kDefaultCase);
         } else if (const auto fault = faultOfName(name, kLongestLabel)) {
-            error(IssueCode::OutOfRange, at, "this name " + *fault);
+            error(IssueCode::OutOfRange, at, statement(phrase::kThisName, {{"fault", *fault}}));
         } else if (const auto other = cases_.add(name); other && *other != name) {
             lookAlike(name, *other, at);
         }
@@ -104,8 +103,7 @@ private:
 
     void lookAlike(std::string_view name, std::string_view other, const Place& at) {
         error(IssueCode::Duplicate, at,
-              quoted(name) + " looks the same as " + quoted(other) +
-                  ", which is written in other characters: give each a name of its own");
+              statement(phrase::kNameLooksSame, {{"name", name}, {"other", other}}));
     }
 
     // A name that other things refer to: present, valid and unique in its list.
@@ -115,18 +113,17 @@ private:
         }
         if (const auto fault = faultOfName(name, kLongestLabel)) {
             error(name.empty() ? IssueCode::Missing : IssueCode::OutOfRange, at,
-                  "this name " + *fault);
+                  statement(phrase::kThisName, {{"fault", *fault}}));
         } else if (const auto other = taken.add(name); other && *other != name) {
             lookAlike(name, *other, at);
         } else if (other) {
-            error(IssueCode::Duplicate, at,
-                  quoted(name) + " is there already: give each a name of its own");
+            error(IssueCode::Duplicate, at, statement(phrase::kNameTaken, {{"name", name}}));
         }
     }
 
     bool checkJoint(JointId joint, const Place& at) {
         if (!joint.valid() || joint.at() >= truss_.joints.size()) {
-            error(IssueCode::UnknownName, at, "there is no such joint");
+            error(IssueCode::UnknownName, at, phrase::kNoSuchJoint);
             return false;
         }
         return true;
@@ -135,7 +132,8 @@ private:
     void checkTitle() {
         if (const auto fault = faultOfName(truss_.title, kLongestTitle);
             fault && !truss_.title.empty()) {
-            error(IssueCode::OutOfRange, {nullptr, "title"}, "the title " + *fault);
+            error(IssueCode::OutOfRange, {nullptr, "title"},
+                  statement(phrase::kThisTitle, {{"fault", *fault}}));
         }
     }
 
@@ -156,7 +154,7 @@ private:
             checkNumbers(member, at);
             if (!known_ && !member.section.empty() && !sections_.contains(member.section)) {
                 error(IssueCode::UnknownName, at.key("section"),
-                      "no section " + quoted(member.section) + ": add it under \"sections\"");
+                      statement(phrase::kNoSuchSection, {{"section", member.section}}));
             }
             if (checkJoint(member.a, at.key("a")) && checkJoint(member.b, at.key("b"))) {
                 checkEnds(i, at);
@@ -168,21 +166,20 @@ private:
         const Member& member = truss_.members[i];
         const MemberId id{static_cast<int>(i)};
         if (member.a == member.b) {
-            error(IssueCode::ZeroLength, at,
-                  "begins and ends at joint " + quoted(truss_.joints[member.a.at()].label) +
-                      ": join two different joints");
+            error(
+                IssueCode::ZeroLength, at,
+                statement(phrase::kOneJointTwice, {{"joint", truss_.joints[member.a.at()].label}}));
             return;
         }
         if (!(length(memberVector(truss_, id)) > shortest_)) {
             error(IssueCode::ZeroLength, at,
-                  "member " + memberName(truss_, id) +
-                      " has no length: move one of its joints apart from the other");
+                  statement(phrase::kNoLength, {{"member", memberName(truss_, id)}}));
         }
         if (!known_ && !index_.add(member, id)) {
             error(IssueCode::Duplicate, at,
-                  "member " + memberName(truss_, id) + " is there already as " +
-                      placeOf("members", index_.find(member.a, member.b).at()) +
-                      ": remove one of the two");
+                  statement(phrase::kMemberTwice,
+                            {{"member", memberName(truss_, id)},
+                             {"place", placeOf("members", index_.find(member.a, member.b).at())}}));
         }
     }
 
@@ -223,27 +220,27 @@ private:
         const MemberId member = index_.find(load.from, load.to);
         if (!member.valid()) {
             error(IssueCode::UnknownName, at.key("member"),
-                  "no member joins " + quoted(truss_.joints[load.from.at()].label) + " and " +
-                      quoted(truss_.joints[load.to.at()].label) + ": name one that is there");
+                  statement(phrase::kNoMemberJoins, {{"a", truss_.joints[load.from.at()].label},
+                                                     {"b", truss_.joints[load.to.at()].label}}));
         } else if (load.at < 0 || load.at > length(memberVector(truss_, member)) + shortest_) {
             error(IssueCode::OutOfRange, at.key("at"),
-                  "lies beyond the end of member " + memberName(truss_, member) +
-                      ": it counts from joint " + quoted(truss_.joints[load.from.at()].label));
+                  statement(phrase::kBeyondEnd, {{"member", memberName(truss_, member)},
+                                                 {"joint", truss_.joints[load.from.at()].label}}));
         }
     }
     void checkLoad(const SelfWeight&, const Place&) {}
 
     void checkPath(const std::vector<JointId>& path, const Place& at) {
         if (path.size() < 2) {
-            error(IssueCode::Missing, at, "needs at least two joints");
+            error(IssueCode::Missing, at, phrase::kPathNeedsTwo);
         }
         std::unordered_set<int> seen;
         for (std::size_t i = 0; i < path.size(); ++i) {
             const Place place = at.item(i);
             if (checkJoint(path[i], place) && !seen.insert(path[i].index).second) {
                 error(IssueCode::Duplicate, place,
-                      "joint " + quoted(truss_.joints[path[i].at()].label) +
-                          " stands twice in one path: name each joint once");
+                      statement(phrase::kTwiceInPath,
+                                {{"joint", truss_.joints[path[i].at()].label}}));
             }
         }
     }
@@ -264,7 +261,7 @@ private:
             checkName(section.id, at.key("id"), sections_);
             if (!known_ && !section.material.empty() && !materials_.contains(section.material)) {
                 error(IssueCode::UnknownName, at.key("material"),
-                      "no material " + quoted(section.material) + ": add it under \"materials\"");
+                      statement(phrase::kNoSuchMaterial, {{"material", section.material}}));
             }
             checkNumbers(section, at);
             checkShape(section, at);
@@ -281,7 +278,7 @@ private:
                 known += (known.empty() ? "" : ", ") + std::string(shape.name);
             }
             error(IssueCode::OutOfRange, at.key("shape"),
-                  "no shape " + quoted(section.shape) + ": there are " + known);
+                  statement(phrase::kNoSuchShape, {{"shape", section.shape}, {"shapes", known}}));
             return;
         }
         for (const auto& [key, value] : section.dimensions) {
@@ -317,7 +314,7 @@ private:
             if (moving.uniform) {
                 checkNumbers(*moving.uniform, at.key("uniform"));
             } else if (moving.axles.empty()) {
-                error(IssueCode::Missing, at, "has no load: give it \"axles\" or \"uniform\"");
+                error(IssueCode::Missing, at, phrase::kMovesNothing);
             }
         }
     }
@@ -328,8 +325,7 @@ private:
             const Place place = at.item(i);
             checkNumbers(axles[i], place);
             if (!places.insert(axles[i].at).second) {
-                error(IssueCode::Duplicate, place.key("at"),
-                      "another axle stands at the same place: make them one with both forces");
+                error(IssueCode::Duplicate, place.key("at"), phrase::kAxlesMeet);
             }
         }
     }
@@ -338,7 +334,7 @@ private:
         const int digits = truss_.classSettings.digits;
         if (digits < 0 || digits > kMostDigits) {
             error(IssueCode::OutOfRange, {nullptr, "class.numbers.digits"},
-                  "must be from 0 to " + std::to_string(kMostDigits));
+                  statement(phrase::kMustBeUpTo, {{"most", kMostDigits}}));
         }
     }
 

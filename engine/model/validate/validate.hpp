@@ -7,7 +7,6 @@
 #include "model/truss/truss.hpp"
 
 #include <optional>
-#include <string>
 #include <string_view>
 
 namespace gusset {
@@ -31,6 +30,6 @@ struct Findings {
 
 // What is wrong with a name (label, id, case, title) by itself, as the end of a sentence: "is
 // longer than 40 characters". Nothing when it is acceptable.
-[[nodiscard]] std::optional<std::string> faultOfName(std::string_view name, std::size_t longest);
+[[nodiscard]] std::optional<Statement> faultOfName(std::string_view name, std::size_t longest);
 
 } // namespace gusset

@@ -338,7 +338,7 @@ std::vector<std::string> checkLines(const Writer& writer, const MemberChecks& ch
     if (checks.members.empty()) {
         std::vector<std::string> says{sayPlain(writer, phrase::kCheckNothing)};
         for (const Issue& fault : checks.faults) {
-            says.push_back(faultSentence(fault));
+            says.push_back(faultSentence(writer.book, fault));
         }
         return says;
     }

@@ -174,7 +174,7 @@ std::string resultsText(const Writer& writer, const Solution& solution) {
     if (!solution.notes.empty()) {
         text += '\n' + sayPlain(writer, phrase::kNotesHeading) + '\n';
         for (const Issue& note : solution.notes) {
-            text += "  " + note.says + '\n';
+            text += "  " + said(writer.book, note.says) + '\n';
         }
     }
     return text;
@@ -220,7 +220,7 @@ std::string resultsHtml(const Writer& writer, const Solution& solution) {
     if (!solution.notes.empty()) {
         html += "<ul>\n";
         for (const Issue& note : solution.notes) {
-            html += "<li>" + escapeHtml(note.says) + "</li>\n";
+            html += "<li>" + escapeHtml(said(writer.book, note.says)) + "</li>\n";
         }
         html += "</ul>\n";
     }

@@ -1,6 +1,7 @@
 #include "report/results/solution_text.hpp"
 
 #include "core/tolerance.hpp"
+#include "phrases/faults.hpp"
 #include "phrases/lists.hpp"
 #include "phrases/mechanisms.hpp"
 #include "phrases/trust.hpp"
@@ -173,12 +174,18 @@ std::vector<std::string> assumptionSentences(const PhraseBook& book,
     return sentences;
 }
 
-std::string faultSentence(const Issue& fault) {
-    std::string text = fault.says;
+std::string faultSentence(const PhraseBook& book, const Issue& fault) {
+    std::string text = said(book, fault.says);
     if (!text.empty() && text[0] >= 'a' && text[0] <= 'z') {
         text[0] = static_cast<char>(text[0] - 'a' + 'A');
     }
     return text.ends_with('?') || text.ends_with('.') ? text : text + ".";
+}
+
+std::string faultLine(const PhraseBook& book, const Issue& fault) {
+    return fault.at.empty() ? said(book, fault.says)
+                            : said(book, statement(phrase::kFaultAt,
+                                                   {{"place", fault.at}, {"fault", fault.says}}));
 }
 
 std::string inexactSentence(const Writer& writer, const WhyInexact& why) {

@@ -17,7 +17,9 @@ namespace gusset {
 [[nodiscard]] std::vector<std::string> assumptionSentences(const PhraseBook&,
                                                            const std::vector<Assumption>&);
 // What is wrong, as a complete sentence.
-[[nodiscard]] std::string faultSentence(const Issue&);
+[[nodiscard]] std::string faultSentence(const PhraseBook&, const Issue&);
+// Where it is and what is wrong: "members[3].b: there is no such joint".
+[[nodiscard]] std::string faultLine(const PhraseBook&, const Issue&);
 // Empty if the forces are exact.
 [[nodiscard]] std::string inexactSentence(const Writer&, const WhyInexact&);
 

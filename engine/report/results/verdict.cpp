@@ -184,7 +184,7 @@ std::vector<std::string> verdict(const Writer& writer, const Solution& solution)
         return lines.list;
     }
     for (const Issue& error : solution.errors) {
-        lines.list.push_back(error.says);
+        lines.list.push_back(said(writer.book, error.says));
     }
     switch (solution.status) {
     case Status::Invalid:

@@ -2,6 +2,7 @@
 
 #include "model/catalogue/section_properties.hpp"
 #include "model/validate/validate.hpp"
+#include "phrases/unsolved.hpp"
 
 #include <algorithm>
 
@@ -102,16 +103,14 @@ Issues missingProperties(const Truss& truss, const LoadChoice& choice) {
         const Material* material = grade ? grade->material : nullptr;
         const MemberId member{static_cast<int>(i)};
         if (warmed && (!material || !material->alpha)) {
-            issues.push_back({IssueCode::Missing, placeOf(i, ".dT"),
-                              "member " + memberName(truss, member) +
-                                  " has a temperature change, but no alpha: give it a section "
-                                  "whose material has alpha"});
+            issues.push_back(
+                {IssueCode::Missing, placeOf(i, ".dT"),
+                 statement(phrase::kNoAlpha, {{"member", memberName(truss, member)}})});
         }
         if (weighed && (!material || !material->density || !grade->area)) {
-            issues.push_back({IssueCode::Missing, placeOf(i, ".section"),
-                              "the weight of member " + memberName(truss, member) +
-                                  " is asked for, but not known: give it a section "
-                                  "with A, or a shape, and a material with density"});
+            issues.push_back(
+                {IssueCode::Missing, placeOf(i, ".section"),
+                 statement(phrase::kNoWeight, {{"member", memberName(truss, member)}})});
         }
     }
     return issues;

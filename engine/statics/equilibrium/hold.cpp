@@ -2,6 +2,7 @@
 #include "statics/equilibrium/stiffness.hpp"
 
 #include "core/tolerance.hpp"
+#include "phrases/unsolved.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -87,9 +88,8 @@ Outcome<std::vector<Hold>> holdsOf(const Truss& truss, const Structure& structur
         }
         issues.push_back({IssueCode::OutOfRange,
                           "supports[" + std::to_string(restraint.support.index) + "].settle",
-                          "the settlements of the supports at joint " +
-                              truss.joints[restraint.joint.at()].label +
-                              " contradict each other; give them one movement"});
+                          statement(phrase::kSettlementsContradict,
+                                    {{"joint", truss.joints[restraint.joint.at()].label}})});
     }
     if (!issues.empty()) {
         return issues;

@@ -1,6 +1,7 @@
 #include "statics/moving/envelope.hpp"
 
 #include "model/validate/findings.hpp"
+#include "phrases/unsolved.hpp"
 #include "statics/equilibrium/bar_properties.hpp"
 #include "statics/solve/analysis.hpp"
 
@@ -13,8 +14,7 @@ namespace gusset {
 namespace {
 
 Issues whyNoEnvelope(const Truss& truss, const Analysis& analysis) {
-    return whyUnanswered(truss, analysis,
-                         "the truss is a mechanism: it has no envelope before it is stable");
+    return whyUnanswered(truss, analysis, phrase::kMechanismNoEnvelope);
 }
 
 // As for a solution: a mechanism may be at rest under its loads, which means nothing without any.

@@ -4,6 +4,7 @@
 #include "model/truss/member_index.hpp"
 #include "model/validate/findings.hpp"
 #include "model/validate/path_faults.hpp"
+#include "phrases/unsolved.hpp"
 
 #include <algorithm>
 #include <cassert>
@@ -17,8 +18,7 @@ namespace gusset {
 namespace {
 
 Issues whyNoLines(const Truss& truss, const Analysis& analysis) {
-    return whyUnanswered(truss, analysis,
-                         "the truss is a mechanism: it has no influence lines before it is stable");
+    return whyUnanswered(truss, analysis, phrase::kMechanismNoLines);
 }
 
 double effectOf(const Structure& structure, const Response& response, const Effect& effect) {
@@ -104,7 +104,7 @@ constexpr std::size_t kTogether = 8;
 Issues faultsOf(const Truss& truss, const std::vector<JointId>& path) {
     Issues faults = errorsOf(truss);
     if (faults.empty() && path.size() < 2) {
-        faults.push_back({IssueCode::OutOfRange, "path", "a path needs at least two joints"});
+        faults.push_back({IssueCode::OutOfRange, "path", phrase::kPathTooShort});
     }
     if (faults.empty()) {
         if (const auto fault = faultOfPath(truss, MemberIndex(truss), path, "path")) {
@@ -112,8 +112,7 @@ Issues faultsOf(const Truss& truss, const std::vector<JointId>& path) {
         }
     }
     if (faults.empty() && path.size() * truss.members.size() > kLargestPath) {
-        faults.push_back(
-            {IssueCode::TooLarge, "path", "path and truss are too large for influence lines"});
+        faults.push_back({IssueCode::TooLarge, "path", phrase::kPathTooLarge});
     }
     return faults;
 }

@@ -1,5 +1,7 @@
 #include "statics/moving/influence_report.hpp"
 
+#include "phrases/unsolved.hpp"
+
 #include <algorithm>
 #include <cmath>
 #include <utility>
@@ -15,19 +17,15 @@ Issues faultsOfEffect(const Truss& truss, const PathAnalysis& analysis, const Ef
     };
     if (effect.kind == EffectKind::Reaction && !hasSupport(effect.joint)) {
         return {{IssueCode::UnknownName, "reaction",
-                 "joint " + truss.joints[effect.joint.at()].label +
-                     " has no support: name one that has"}};
+                 statement(phrase::kNoSupportThere,
+                           {{"joint", truss.joints[effect.joint.at()].label}})}};
     }
     if (effect.kind == EffectKind::Displacement && analysis.movesDoubtful) {
-        return {{IssueCode::Unstable, "members",
-                 "rounding would leave fewer than three figures of the displacements: the truss is "
-                 "too close to a mechanism, or its stiffnesses differ too much"}};
+        return {{IssueCode::Unstable, "members", phrase::kDisplacementsDoubtful}};
     }
     if (effect.kind == EffectKind::Displacement &&
         analysis.responses.front().displacements.empty()) {
-        return {{IssueCode::Missing, "members",
-                 "displacements need E and A of every member: give each a section with A and a "
-                 "material with E"}};
+        return {{IssueCode::Missing, "members", phrase::kDisplacementsNeedStiffness}};
     }
     return {};
 }

@@ -3,6 +3,7 @@
 #include "core/tolerance.hpp"
 #include "model/truss/member_index.hpp"
 #include "model/validate/path_faults.hpp"
+#include "phrases/unsolved.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -129,7 +130,7 @@ std::vector<JointId> fromLeft(const Truss& truss, std::vector<JointId> joints) {
 
 Outcome<std::vector<JointId>> pathThrough(const Truss& truss, std::vector<JointId> picked) {
     if (picked.size() < 2) {
-        return Issue{IssueCode::Missing, "path", "a path needs at least two joints: pick them"};
+        return Issue{IssueCode::Missing, "path", phrase::kPathNeedsPicked};
     }
     picked = fromLeft(truss, std::move(picked));
     const MemberIndex members(truss);

@@ -1,6 +1,7 @@
 #include "statics/solve/analysis.hpp"
 
 #include "core/tolerance.hpp"
+#include "phrases/unsolved.hpp"
 #include "statics/equilibrium/judge.hpp"
 
 #include <algorithm>
@@ -25,7 +26,7 @@ Status statusOf(const Counting& counting) {
 
 bool isUnknown(const Bar& bar) { return bar.stiffness <= 0; }
 
-Issue missingStiffness(MemberId member, std::string says) {
+Issue missingStiffness(MemberId member, Statement says) {
     return {IssueCode::Missing, "members[" + std::to_string(member.index) + "].section",
             std::move(says)};
 }
@@ -39,17 +40,13 @@ bool mayAssumeStiffness(const Truss& truss, Analysis& analysis) {
     }
     const MemberId member{static_cast<int>(first - bars.begin())};
     if (!std::all_of(bars.begin(), bars.end(), isUnknown)) {
-        analysis.faults.push_back(missingStiffness(
-            member, "the forces depend on E and A of every member, and member " +
-                        memberName(truss, member) +
-                        " has none: give it a section with A and a material with E"));
+        analysis.faults.push_back(
+            missingStiffness(member, statement(phrase::kForcesNeedStiffness,
+                                               {{"member", memberName(truss, member)}})));
         return false;
     }
     if (hasStrains(analysis.structure)) {
-        analysis.faults.push_back(
-            missingStiffness(member, "settlement, temperature and misfit cause forces that depend "
-                                     "on E and A: give every member a "
-                                     "section with A and a material with E"));
+        analysis.faults.push_back(missingStiffness(member, phrase::kStrainsNeedStiffness));
         return false;
     }
     for (Bar& bar : bars) {

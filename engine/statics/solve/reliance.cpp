@@ -1,6 +1,7 @@
 #include "statics/solve/reliance.hpp"
 
 #include "core/tolerance.hpp"
+#include "phrases/unsolved.hpp"
 #include "statics/equilibrium/judge.hpp"
 
 #include <algorithm>
@@ -148,18 +149,16 @@ bool isNegligible(const Reliance& reliance, double force) {
                std::max(kSurelyRounding * forceErrorOf(reliance), kZeroForce * reliance.inMember);
 }
 
-Issues whyUnanswered(const Truss& truss, const Analysis& analysis, const char* ofMechanism) {
+Issues whyUnanswered(const Truss& truss, const Analysis& analysis, Phrase<> ofMechanism) {
     if (!analysis.faults.empty()) {
         return analysis.faults;
     }
-    std::string says = "the truss is so close to a mechanism that its forces can't be computed to "
-                       "working accuracy";
+    Statement says = phrase::kTooCloseToMechanism;
     if (analysis.status == Status::Mechanism) {
         says = ofMechanism;
     } else if (const std::optional<StandsOut> standsOut = standsOutOf(analysis)) {
-        says = "the stiffnesses of the members differ too much for forces to be computed, that of "
-               "member " +
-               memberName(truss, standsOut->member) + " most: are its E and A in the right units?";
+        says = statement(phrase::kStiffnessesTooFar,
+                         {{"member", memberName(truss, standsOut->member)}});
     }
     return {{IssueCode::Unstable, truss.members.empty() ? "joints" : "members", std::move(says)}};
 }

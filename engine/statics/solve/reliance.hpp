@@ -41,6 +41,6 @@ void include(Reliance&, const UnitResponses&);
 [[nodiscard]] bool isNegligible(const Reliance&, double force);
 
 // Why there are no results; `ofMechanism`: "the truss is a mechanism: it has no envelope…".
-[[nodiscard]] Issues whyUnanswered(const Truss&, const Analysis&, const char* ofMechanism);
+[[nodiscard]] Issues whyUnanswered(const Truss&, const Analysis&, Phrase<> ofMechanism);
 
 } // namespace gusset

@@ -2,6 +2,7 @@
 
 #include "core/tolerance.hpp"
 #include "model/validate/validate.hpp"
+#include "phrases/unsolved.hpp"
 #include "statics/equilibrium/bar_properties.hpp"
 #include "statics/solve/analysis.hpp"
 #include "statics/solve/reliance.hpp"
@@ -63,10 +64,11 @@ Issues unknownChoice(const Truss& truss, const LoadChoice& choice) {
     if (isThere(truss, choice)) {
         return {};
     }
-    const std::string name = "\"" + choiceName(choice) + "\"; name one that is there";
-    return {isOneCase(choice)
-                ? Issue{IssueCode::UnknownName, "loads", "no load is in a case " + name}
-                : Issue{IssueCode::UnknownName, "combinations", "there is no combination " + name}};
+    const std::string name = choiceName(choice);
+    return {isOneCase(choice) ? Issue{IssueCode::UnknownName, "loads",
+                                      statement(phrase::kNoLoadInCase, {{"case", name}})}
+                              : Issue{IssueCode::UnknownName, "combinations",
+                                      statement(phrase::kNoSuchCombination, {{"name", name}})}};
 }
 
 void readStructure(const Analysis& analysis, Solution& solution) {

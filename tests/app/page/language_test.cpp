@@ -2,9 +2,11 @@
 
 #include "app/board.hpp"
 #include "app/derived/shown_working.hpp"
+#include "app/fields/cell_text.hpp"
 #include "app/fields/cells.hpp"
 #include "app/fields/fields.hpp"
 #include "app/fields/load_cells.hpp"
+#include "app/fields/paste.hpp"
 #include "app/fields/typed_text.hpp"
 #include "app/page/page_tables.hpp"
 #include "app/page/qr_code.hpp"
@@ -16,6 +18,7 @@
 #include "canvas/scene/figures.hpp"
 #include "exchange/files/model_file.hpp"
 #include "exchange/links/link.hpp"
+#include "model/catalogue/section_shapes.hpp"
 #include "phrases/twin.hpp"
 #include "report/derivation/working_text.hpp"
 #include "support/reading/mock_language.hpp"
@@ -64,9 +67,6 @@ void showResults(Board& board, ResultPage page) {
     board.act(Set{&InfluenceView::byHand, true});
     board.act(Set{&InfluenceView::members, true});
     derive(board.state, board.derived);
-    // Faults of a model are reported by its validation, in English only.
-    board.derived.solution.notes.clear();
-    board.derived.solution.errors.clear();
 }
 
 void checkScene(Board& board) {
@@ -330,7 +330,8 @@ TEST_CASE(
         checkSaid(board, actions);
     }
     for (const char* end : {"= 6", "0"}) {
-        check(board, "end of a member", typedEnd(board.state, {1, 1}, end).issues().front().says);
+        check(board, "end of a member",
+              said(*board.state.book, typedEnd(board.state, {1, 1}, end).issues().front().says));
     }
     board.press(Key::SelectAll);
     check(board, "what is picked", selectionText(board.state));
@@ -347,12 +348,51 @@ TEST_CASE(
         check(board, "its example", sayPlain(*board.state.book, severalExample(kind)));
     }
     const Writer writer{*board.state.book, board.state.truss};
-    check(board, "no dimension", stretched(writer, {false, 0, 3}, -1).issues().front().says);
+    check(board, "no dimension",
+          said(writer.book, stretched(writer, {false, 0, 3}, -1).issues().front().says));
     for (const bool upright : {false, true}) {
         for (const double to : {2.0, 6.0}) { // several joints move, or only one
             check(board, "dimension", stretched(writer, {upright, 0, to}, 7).value().says);
         }
     }
+}
+
+TEST_CASE("in a language made up for it, messages about what was opened or typed keep no English "
+          "word") {
+    Truss truss = roof();
+    truss.title = "joints members id"; // words of places in a file, and its own
+    Board board = mockBoard(truss);
+    const std::string link = "#" + writeLink(truss);
+    for (const std::string& text :
+         {std::string("{"), std::string("{\"gusset\": 1}"), std::string("#m=1.AB"),
+          link.substr(0, link.size() / 2), link + "&case=X"}) {
+        checkSaid(board, {OpenText{text}});
+    }
+    checkSaid(board, {SeePen{}});
+    checkSaid(board, {Commit{RenameJoint{JointId{0}, "B"}}});
+    checkSaid(board, {ShowEdit{RenameJoint{JointId{0}, "B"}}, EndGesture{}});
+
+    const auto faultOf = [&](const auto& outcome) {
+        REQUIRE_FALSE(outcome.ok());
+        check(board, "what was typed", said(*board.state.book, outcome.issues().front().says));
+    };
+    faultOf(readJoint(truss, "X"));
+    faultOf(readEnds(truss, "X"));
+    for (const SectionShape& shape : sectionShapes()) {
+        board.state.truss.title = std::string(shape.name) + " round chs shs rhs angle flat timber";
+        faultOf(madeOf({}, std::string(shape.name)));
+    }
+    faultOf(madeOf({}, "X"));
+    faultOf(madeOf({}, "X 1"));
+    faultOf(settled(truss, truss.supports[0], "X"));
+    faultOf(pasteRows(truss, {CellTable::Joints, 0, 1}, "0\t0\nX\tX", {0, 1, 2}));
+    faultOf(pasteRows(truss, {CellTable::Joints, 0, 1}, "0\t0\n1\t1", {0, 1}));
+
+    Truss large;
+    large.joints.resize(10'001);
+    board = mockBoard(large);
+    deriveLink(board.state, board.derived);
+    check(board, "why there is no link", board.derived.linkFault);
 }
 
 TEST_CASE("in a language made up for it, the steps of the history keep no English word") {

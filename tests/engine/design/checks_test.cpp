@@ -4,6 +4,7 @@
 #include "exchange/files/model_file.hpp"
 #include "exchange/links/link.hpp"
 #include "model/edit/edit.hpp"
+#include "support/english.hpp"
 #include "support/random.hpp"
 #include "support/trusses/checked_truss.hpp"
 #include "support/trusses/example_trusses.hpp"
@@ -54,7 +55,7 @@ std::string fault(const char* checks) {
     const Outcome<Reading> read =
         readModel(std::string(R"({"gusset":1,"joints":[],"members":[],"checks":)") + checks + "}");
     REQUIRE_FALSE(read.ok());
-    return read.issues().front().at + ": " + read.issues().front().says;
+    return english(read.issues().front());
 }
 
 } // namespace
@@ -365,5 +366,5 @@ TEST_CASE("A change of the checks can be undone, and one that makes no sense is 
     settings.effectiveLength = std::nan("");
     const Outcome<Truss> refused = gusset::apply(before, SetChecks{settings});
     REQUIRE_FALSE(refused.ok());
-    CHECK_THAT(refused.issues().front().says, ContainsSubstring("from 0.1 to 10"));
+    CHECK_THAT(english(refused.issues().front().says), ContainsSubstring("from 0.1 to 10"));
 }

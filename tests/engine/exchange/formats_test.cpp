@@ -1,6 +1,7 @@
 // Files and links of every format that was ever on main: tests/data/formats.
 #include "exchange/files/model_file.hpp"
 #include "exchange/links/link.hpp"
+#include "support/english.hpp"
 #include "support/files.hpp"
 
 #include <catch2/catch_test_macros.hpp>
@@ -27,8 +28,7 @@ std::vector<std::string> linesOf(const std::string& text) {
 
 // The model as opened, written again; or else why it did not open.
 std::string opened(const Outcome<Reading>& reading) {
-    return reading ? writeModel(reading.value().truss)
-                   : reading.issues().front().at + ": " + reading.issues().front().says;
+    return reading ? writeModel(reading.value().truss) : support::english(reading.issues().front());
 }
 
 } // namespace

@@ -2,6 +2,7 @@
 #include "exchange/results/json_results.hpp"
 
 #include "model/validate/validate.hpp"
+#include "support/english.hpp"
 #include "support/trusses/rich_model.hpp"
 #include "support/trusses/small_truss.hpp"
 
@@ -34,7 +35,7 @@ std::string with(std::string before, std::string after) {
 std::string fault(const std::string& json) {
     const Outcome<Reading> read = readModel(json);
     REQUIRE_FALSE(read.ok());
-    return read.issues().front().at + ": " + read.issues().front().says;
+    return support::english(read.issues().front());
 }
 
 IssueCode code(const std::string& json) {
@@ -45,7 +46,7 @@ IssueCode code(const std::string& json) {
 
 Truss truss(const std::string& json) {
     const Outcome<Reading> read = readModel(json);
-    INFO((read ? "" : read.issues().front().at + ": " + read.issues().front().says));
+    INFO((read ? std::string() : support::english(read.issues().front())));
     REQUIRE(read.ok());
     return read.value().truss;
 }
@@ -285,14 +286,15 @@ TEST_CASE("The sign of decimals is kept with the class, and the usual point goes
     CHECK(truss(writeModel(commas)).classSettings == commas.classSettings);
     CHECK(writeModel(truss(kTriangle)).find("sign") == std::string::npos);
     // Machine-readable output keeps the point.
-    CHECK_THAT(writeResults(commas, solve(commas)), ContainsSubstring("6.66666666667"));
+    CHECK_THAT(writeResults(englishPhrases(), commas, solve(commas)),
+               ContainsSubstring("6.66666666667"));
     CHECK_FALSE(
         readModel(with(R"("gusset":1,)", R"("gusset":1,"class":{"numbers":{"sign":"'"}},)")).ok());
 }
 
 TEST_CASE("Results name status, counting, reactions and forces in the order of the model") {
     const Truss it = truss(kTriangle);
-    const std::string results = writeResults(it, solve(it));
+    const std::string results = writeResults(englishPhrases(), it, solve(it));
     CHECK_THAT(results, ContainsSubstring(R"("status": "determinate")"));
     CHECK_THAT(results, ContainsSubstring(R"({ "joint": "A", "fx": 0, "fy": 5 })"));
     // Joint C, 3-4-5 triangles: 2 · F · 3/5 = −10; then AB = 8.33… · 4/5.
@@ -307,7 +309,8 @@ TEST_CASE("Results name status, counting, reactions and forces in the order of t
 TEST_CASE("Results of a mechanism hold its velocities and a sentence, and no forces") {
     Truss it = truss(kTriangle);
     it.supports.pop_back();
-    const std::string results = writeResults(it, solve(it), {.mechanisms = {"It slides."}});
+    const std::string results =
+        writeResults(englishPhrases(), it, solve(it), {.mechanisms = {"It slides."}});
     CHECK_THAT(results, ContainsSubstring(R"("status": "mechanism")"));
     CHECK_THAT(results, ContainsSubstring(R"("velocities")"));
     CHECK_THAT(results, ContainsSubstring(R"("says": "It slides.")"));
@@ -316,7 +319,7 @@ TEST_CASE("Results of a mechanism hold its velocities and a sentence, and no for
 
 TEST_CASE("Results are in the force unit of the model") {
     const Truss newtons = truss(with(R"("gusset":1,)", R"("gusset":1,"units":{"force":"N"},)"));
-    CHECK_THAT(writeResults(newtons, solve(newtons)),
+    CHECK_THAT(writeResults(englishPhrases(), newtons, solve(newtons)),
                ContainsSubstring(R"({ "joint": "A", "fx": 0, "fy": 5 })"));
 }
 

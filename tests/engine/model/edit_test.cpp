@@ -2,6 +2,7 @@
 
 #include "exchange/files/model_file.hpp"
 #include "model/validate/findings.hpp"
+#include "support/english.hpp"
 #include "support/random.hpp"
 #include "support/trusses/rich_model.hpp"
 #include "support/trusses/small_truss.hpp"
@@ -23,7 +24,7 @@ Truss triangle() {
 
 Truss done(const Truss& truss, const Edit& edit) {
     Outcome<Truss> after = gusset::apply(truss, edit);
-    INFO((after ? "" : after.issues().front().at + ": " + after.issues().front().says));
+    INFO((after ? std::string() : support::english(after.issues().front())));
     REQUIRE(after.ok());
     return std::move(after).value();
 }
@@ -31,7 +32,7 @@ Truss done(const Truss& truss, const Edit& edit) {
 std::string refusal(const Truss& truss, const Edit& edit) {
     const Outcome<Truss> after = gusset::apply(truss, edit);
     REQUIRE_FALSE(after.ok());
-    return after.issues().front().says;
+    return support::english(after.issues().front().says);
 }
 
 } // namespace

@@ -2,6 +2,7 @@
 #include "model/edit/edit.hpp"
 #include "model/validate/validate.hpp"
 #include "statics/equilibrium/structure.hpp"
+#include "support/english.hpp"
 #include "support/trusses/small_truss.hpp"
 
 #include <catch2/catch_test_macros.hpp>
@@ -82,11 +83,11 @@ TEST_CASE("A load must stand on a member that is there, between its ends") {
     on(truss, {A, B, 4.5, 0, -1});
     REQUIRE(validate(truss).errors.size() == 1);
     CHECK(validate(truss).errors[0].at == "loads[0].at");
-    CHECK(validate(truss).errors[0].says ==
+    CHECK(support::english(validate(truss).errors[0].says) ==
           "lies beyond the end of member AB: it counts from joint \"A\"");
     truss.members.erase(truss.members.begin());
     CHECK(validate(truss).errors[0].at == "loads[0].member");
-    CHECK(validate(truss).errors[0].says ==
+    CHECK(support::english(validate(truss).errors[0].says) ==
           "no member joins \"A\" and \"B\": name one that is there");
 }
 

@@ -8,6 +8,7 @@
 #include "model/validate/validate.hpp"
 #include "report/results/results_text.hpp"
 #include "report/text/html.hpp"
+#include "support/english.hpp"
 #include "support/trusses/small_truss.hpp"
 
 #include <catch2/catch_test_macros.hpp>
@@ -21,7 +22,7 @@ namespace {
 std::string firstError(const Truss& truss) {
     const Issues errors = errorsOf(truss);
     REQUIRE_FALSE(errors.empty());
-    return errors.front().at + ": " + errors.front().says;
+    return support::english(errors.front());
 }
 
 Truss gableWith(const std::string& label) {
@@ -69,7 +70,7 @@ TEST_CASE("A name has no character in it that can't be seen") {
 TEST_CASE("A name shows something: spaces and marks alone do not") {
     for (const char* bare :
          {" ", "   ", "\u00A0", "\u2003", "\u3000", "\u2800", "\u0301", " \u0308 "}) {
-        CHECK(faultOfName(bare, kLongestLabel) ==
+        CHECK(support::english(faultOfName(bare, kLongestLabel).value_or(Statement())) ==
               "has nothing in it that can be seen: give it a letter, a figure or a sign");
     }
     for (const char* seen : {"A", "1", "'", "α", "桁", "नोड", "A 1", "é", "🌉"}) {
@@ -161,8 +162,9 @@ TEST_CASE("Names in letters of several alphabets that look alike are noted, not 
     const Issues notes = validate(truss).notes;
     REQUIRE(notes.size() == 1);
     CHECK(notes[0].at == "joints[2].id");
-    CHECK(notes[0].says == "\"\u0410\" looks like \"A\" of joints[0] and is written in another "
-                           "alphabet: rename one of the two");
+    CHECK(support::english(notes[0].says) ==
+          "\"\u0410\" looks like \"A\" of joints[0] and is written in another "
+          "alphabet: rename one of the two");
     CHECK(validate(gableWith("\u0414")).notes.empty());
 }
 
@@ -183,7 +185,7 @@ TEST_CASE("A file with hidden characters in its names opens without them, and sa
     CHECK(reading.value().truss.members.size() == 3);
     REQUIRE(reading.value().notes.size() == 1);
     CHECK(reading.value().notes[0].at == "joints[2].id");
-    CHECK(reading.value().notes[0].says ==
+    CHECK(support::english(reading.value().notes[0].says) ==
           "the name \"C[U+200B]\" has characters in it that can't be seen: it is read as \"C\"");
 }
 
@@ -225,7 +227,7 @@ TEST_CASE("Where a cleaned name would look like another, the file is refused wit
     const Outcome<Reading> joints = readModel(fileWith("A\\u200b"));
     REQUIRE_FALSE(joints);
     CHECK(joints.issues()[0].at == "joints[2].id");
-    CHECK(joints.issues()[0].says ==
+    CHECK(support::english(joints.issues()[0].says) ==
           "\"A[U+200B]\" looks the same as \"A\": give each a name of its own");
     CHECK_FALSE(readModel(fileWith("C", R"(,"sections":[{"id":"t"},{"id":"t\u00ad"}])")));
     CHECK_FALSE(readModel(fileWith(

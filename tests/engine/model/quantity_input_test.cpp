@@ -1,5 +1,7 @@
 #include "model/quantity/quantity_input.hpp"
 
+#include "support/english.hpp"
+
 #include <catch2/catch_test_macros.hpp>
 #include <catch2/matchers/catch_matchers_floating_point.hpp>
 #include <catch2/matchers/catch_matchers_string.hpp>
@@ -15,21 +17,21 @@ namespace {
 
 double number(const char* text) {
     const Outcome<double> read = readNumber(text);
-    INFO(text << ": " << (read ? "" : read.issues().front().says));
+    INFO(text << ": " << (read ? std::string() : support::english(read.issues().front().says)));
     REQUIRE(read.ok());
     return read.value();
 }
 
 double feet(const char* text) {
     const Outcome<double> read = readLength(text, LengthUnit::ft);
-    INFO(text << ": " << (read ? "" : read.issues().front().says));
+    INFO(text << ": " << (read ? std::string() : support::english(read.issues().front().says)));
     REQUIRE(read.ok());
     return read.value();
 }
 
 std::string fault(const Outcome<double>& read) {
     REQUIRE_FALSE(read.ok());
-    return read.issues().front().says;
+    return support::english(read.issues().front().says);
 }
 
 } // namespace

@@ -1,5 +1,6 @@
 #include "model/edit/edit.hpp"
 #include "statics/solve/solution.hpp"
+#include "support/english.hpp"
 #include "support/trusses/small_truss.hpp"
 
 #include <catch2/catch_test_macros.hpp>
@@ -14,7 +15,7 @@ namespace {
 
 Truss edited(const Truss& truss, const Edit& edit) {
     Outcome<Truss> after = gusset::apply(truss, edit);
-    INFO((after ? "" : after.issues().front().says));
+    INFO((after ? std::string() : support::english(after.issues().front().says)));
     REQUIRE(after.ok());
     return std::move(after).value();
 }
@@ -70,7 +71,7 @@ TEST_CASE("a member can't be drawn along the one that it starts and ends on") {
     const Outcome<Truss> after =
         apply(roof(), DrawMember{onMember(0, {1, 0}), onMember(0, {2, 0})});
     REQUIRE_FALSE(after.ok());
-    CHECK(after.issues().front().says.find("AB") != std::string::npos);
+    CHECK(support::english(after.issues().front().says).find("AB") != std::string::npos);
 }
 
 TEST_CASE("joints that are merged bring their members, supports and loads together") {
@@ -169,7 +170,8 @@ TEST_CASE("a copy that is turned refuses a chord load, which acts straight down,
     copy.placements = {{{0, 1}, {-1, 0}, {20, 0}}};
     const Outcome<Truss> after = apply(truss, copy);
     REQUIRE_FALSE(after.ok());
-    CHECK(after.issues().front().says.find("straight up or down") != std::string::npos);
+    CHECK(support::english(after.issues().front().says).find("straight up or down") !=
+          std::string::npos);
 }
 
 TEST_CASE("several joints move as one edit, each to its place") {

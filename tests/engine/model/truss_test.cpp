@@ -2,6 +2,7 @@
 
 #include "model/catalogue/section_shapes.hpp"
 #include "model/truss/units.hpp"
+#include "support/english.hpp"
 #include "support/trusses/small_truss.hpp"
 
 #include <catch2/catch_test_macros.hpp>
@@ -133,13 +134,15 @@ TEST_CASE("Conversion keeps decimals decimal") {
 TEST_CASE("Section shapes name the dimensions that they need") {
     Section tube{"web", "", {}, {}, "chs", {{"D", 60.3}}, {}};
     REQUIRE(faultOfDimensions(tube).has_value());
-    CHECK(faultOfDimensions(tube) == "a circular hollow section needs D and t: add \"t\"");
+    CHECK(support::english(faultOfDimensions(tube).value_or(Statement())) ==
+          "a circular hollow section needs D and t: add \"t\"");
     tube.dimensions.emplace_back("t", 30.15); // twice that leaves no hollow
     CHECK(faultOfDimensions(tube).has_value());
     tube.dimensions.back().second = 3.2;
     CHECK_FALSE(faultOfDimensions(tube).has_value());
     tube.dimensions.front().second = -60.3;
-    CHECK(faultOfDimensions(tube) == "its D must be greater than 0");
+    CHECK(support::english(faultOfDimensions(tube).value_or(Statement())) ==
+          "its D must be greater than 0");
     CHECK(findSectionShape("rhs")->dimensions.size() == 3);
     CHECK(findSectionShape("girder") == nullptr);
 }

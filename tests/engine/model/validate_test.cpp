@@ -1,6 +1,7 @@
 #include "model/validate/validate.hpp"
 
 #include "model/validate/findings.hpp"
+#include "support/english.hpp"
 #include "support/trusses/rich_model.hpp"
 #include "support/trusses/small_truss.hpp"
 #include "support/trusses/strip_truss.hpp"
@@ -20,14 +21,14 @@ Truss soundTriangle() { return support::triangle(2); }
 std::string firstFault(const Truss& truss) {
     const Findings findings = validate(truss);
     REQUIRE_FALSE(findings.errors.empty());
-    return findings.errors.front().at + ": " + findings.errors.front().says;
+    return support::english(findings.errors.front());
 }
 
 std::string firstNote(const Truss& truss) {
     const Findings findings = validate(truss);
     REQUIRE(findings.errors.empty());
     REQUIRE_FALSE(findings.notes.empty());
-    return findings.notes.front().at + ": " + findings.notes.front().says;
+    return support::english(findings.notes.front());
 }
 
 } // namespace

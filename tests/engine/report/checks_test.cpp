@@ -193,7 +193,7 @@ TEST_CASE("Every sheet of checks carries the caution whole, whatever the truss")
         std::vector<std::string> sheets{checksText({englishPhrases(), truss}, checks, {}),
                                         checksHtml({englishPhrases(), truss}, checks, {}),
                                         checksCsv({englishPhrases(), truss}, checks),
-                                        writeChecks(truss, checks, {caution})};
+                                        writeChecks(englishPhrases(), truss, checks, {caution})};
         for (const MemberCheck& check : checks.members) {
             const auto passages = checkPassages({englishPhrases(), truss}, check);
             sheets.push_back(passagesText(passages));

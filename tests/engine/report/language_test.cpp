@@ -79,11 +79,7 @@ struct Reader {
 
 Reader readerOf(Truss truss) {
     truss.classSettings.decimalSign = ',';
-    Reader reader{truss, solve(truss)};
-    // Faults of a model are reported by reading and validation, in English only.
-    reader.solution.errors.clear();
-    reader.solution.notes.clear();
-    return reader;
+    return {truss, solve(truss)};
 }
 
 void checkResults(const Reader& reader) {

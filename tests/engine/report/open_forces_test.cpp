@@ -135,7 +135,8 @@ TEST_CASE("where nothing acts nothing is balanced, rather than met to 0 of nothi
 }
 
 TEST_CASE("a question stays a question when it becomes a sentence") {
-    CHECK(faultSentence({IssueCode::Unstable, "", "are the units right?"}) ==
+    CHECK(faultSentence(englishPhrases(), {IssueCode::Unstable, "", "are the units right?"}) ==
           "Are the units right?");
-    CHECK(faultSentence({IssueCode::Unstable, "", "it can move"}) == "It can move.");
+    CHECK(faultSentence(englishPhrases(), {IssueCode::Unstable, "", "it can move"}) ==
+          "It can move.");
 }

@@ -181,7 +181,7 @@ TEST_CASE("displacements carry the figures that rounding leaves, and results say
     giveSections(truss);
     Solution solution = solve(truss);
     REQUIRE(solution.displaced);
-    const std::string all = writeResults(truss, solution);
+    const std::string all = writeResults(englishPhrases(), truss, solution);
     CHECK_THAT(all, !ContainsSubstring("displacementFigures"));
     CHECK_THAT(resultsText({englishPhrases(), truss}, solution),
                !ContainsSubstring("figures of the largest displacement"));
@@ -193,7 +193,7 @@ TEST_CASE("displacements carry the figures that rounding leaves, and results say
     CHECK_THAT(resultsHtml({englishPhrases(), truss}, solution),
                ContainsSubstring("Rounding leaves 3 figures of the largest displacement"));
     CHECK_THAT(all, ContainsSubstring("\"ux\": 0.609523809524"));
-    const std::string json = writeResults(truss, solution);
+    const std::string json = writeResults(englishPhrases(), truss, solution);
     CHECK_THAT(json, ContainsSubstring("\"displacementFigures\": 3"));
     CHECK_THAT(json, ContainsSubstring("\"ux\": 0.61,"));
 }

@@ -4,6 +4,7 @@
 #include "model/validate/path_faults.hpp"
 #include "report/results/influence_text.hpp"
 
+#include "support/english.hpp"
 #include "support/trusses/random_truss.hpp"
 #include "support/trusses/small_truss.hpp"
 #include "support/trusses/strip_truss.hpp"
@@ -32,7 +33,7 @@ std::string through(const Truss& truss, const std::vector<const char*>& labels) 
 std::string whyNotThrough(const Truss& truss, const std::vector<const char*>& labels) {
     const auto path = pathThrough(truss, named(truss, labels));
     REQUIRE_FALSE(path);
-    return path.issues().front().says;
+    return english(path.issues().front().says);
 }
 
 //     C---E        two panels of 3 m, 2 m high, with end posts that lean; D stands below C and E

@@ -125,7 +125,8 @@ TEST_CASE("figures that rounding may have spoiled are neither printed nor passed
     CHECK_THAT(text, ContainsSubstring("16.000 "));
     CHECK_THAT(text, !ContainsSubstring("16.0000"));
     CHECK_THAT(resultsCsv(truss, solution), ContainsSubstring("figures,4,"));
-    CHECK_THAT(writeResults(truss, solution), ContainsSubstring("\"figures\": 4"));
+    CHECK_THAT(writeResults(englishPhrases(), truss, solution),
+               ContainsSubstring("\"figures\": 4"));
     CHECK_THAT(resultsHtml({englishPhrases(), truss}, solution),
                ContainsSubstring("Rounding leaves 4 figures"));
 }

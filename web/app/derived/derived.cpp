@@ -3,6 +3,7 @@
 #include "core/signs.hpp"
 #include "exchange/links/link.hpp"
 #include "phrases/jobs.hpp"
+#include "phrases/messages.hpp"
 #include "report/results/solution_text.hpp"
 #include "report/results/trust_text.hpp"
 #include "statics/solve/exact.hpp"
@@ -128,7 +129,10 @@ void deriveLink(const AppState& state, Derived& derived) {
     }
     const Outcome<std::string> link = openableLink(state.committed, state.choice);
     derived.link = link ? link.value() : "";
-    derived.linkFault = link ? "" : "The link " + link.issues().front().says + ".";
+    derived.linkFault =
+        link ? ""
+             : said(*state.book,
+                    statement(phrase::kWhyNoLink, {{"fault", link.issues().front().says}}));
     derived.linkRevision = state.revision;
     derived.linkLoads = state.choice;
 }

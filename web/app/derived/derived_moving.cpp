@@ -159,7 +159,7 @@ void chooseLine(const AppState& state, InfluenceShown& shown) {
     shown.says.clear();
     shown.paths.clear();
     if (const Issues errors = validate(truss).errors; !errors.empty()) {
-        shown.says = faultSentence(errors.front());
+        shown.says = faultSentence(*state.book, errors.front());
         return;
     }
     shown.paths = pathsOf({*state.book, truss}, shown.view);
@@ -184,7 +184,7 @@ void makeLine(const AppState& state, InfluenceShown& shown) {
     Outcome<InfluenceReport> report =
         influenceReport(state.truss, *shown.path.analysis, shown.effect);
     if (!report) {
-        shown.says = faultSentence(report.issues().front());
+        shown.says = faultSentence(*state.book, report.issues().front());
         return;
     }
     shown.report = std::move(report).value();
@@ -333,7 +333,7 @@ Job envelopeJob(const AppState& state, const std::shared_ptr<EnvelopeShown>& sho
                 shown->warnings = envelopeWarnings({*book, *truss}, envelope.value());
             } else {
                 shown->refused = true;
-                shown->says = faultSentence(envelope.issues().front());
+                shown->says = faultSentence(*book, envelope.issues().front());
             }
         }));
     return job;

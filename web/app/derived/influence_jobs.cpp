@@ -40,12 +40,12 @@ Job pathJob(const AppState& state, const std::vector<JointId>& path,
     const Loaded truss = begin(state, path, *made);
     Job job;
     job.add(alongPath<PathAnalysisTask>(
-        phrase::kJobPlaces, truss, path, [made](PathAnalysisTask& task) {
+        phrase::kJobPlaces, truss, path, [made, book = state.book](PathAnalysisTask& task) {
             Outcome<PathAnalysis> found = task.take();
             if (found) {
                 made->analysis = std::make_shared<const PathAnalysis>(std::move(found).value());
             } else {
-                made->says = faultSentence(found.issues().front());
+                made->says = faultSentence(*book, found.issues().front());
             }
         }));
     return job;

@@ -3,6 +3,7 @@
 #include "core/number.hpp"
 #include "model/catalogue/section_shapes.hpp"
 #include "model/quantity/quantity_input.hpp"
+#include "phrases/messages.hpp"
 
 #include <optional>
 #include <string_view>
@@ -87,8 +88,9 @@ Outcome<Section> withShape(Section section, const SectionShape& shape,
         for (const std::string_view key : shape.dimensions) {
             order += (order.empty() ? "" : " × ") + std::string(key);
         }
-        return unreadable("A " + std::string(shape.says) + " is written " +
-                          std::string(shape.name) + " " + order + ".");
+        return unreadable(
+            statement(phrase::kShapeIsWritten,
+                      {{"shape", shape.says}, {"name", shape.name}, {"dimensions", order}}));
     }
     section.shape = shape.name;
     section.dimensions.clear();
@@ -113,9 +115,7 @@ Outcome<Section> withValues(Section section, const std::vector<std::string>& pie
         const bool area = pieces[i] == "A" || pieces[i] == "a";
         const Outcome<double> number = readNumber(pieces[i + 1]);
         if (!number || (!area && pieces[i] != "r")) {
-            return unreadable("Write A and its value, r and its value, or a shape and its "
-                              "dimensions: A 1200, r 25. Shapes: " +
-                              shapeNames() + ".");
+            return unreadable(statement(phrase::kWriteSection, {{"shapes", shapeNames()}}));
         }
         (area ? section.area : section.radius) = number.value();
     }
@@ -124,7 +124,7 @@ Outcome<Section> withValues(Section section, const std::vector<std::string>& pie
 
 } // namespace
 
-Issue unreadable(std::string says) { return {IssueCode::Syntax, "", std::move(says)}; }
+Issue unreadable(Statement says) { return {IssueCode::Syntax, {}, std::move(says)}; }
 
 std::string jointLabel(const Truss& truss, JointId joint) {
     return joint.valid() ? truss.joints[joint.at()].label : "";
@@ -134,7 +134,8 @@ Outcome<JointId> readJoint(const Truss& truss, const std::string& text) {
     const std::string label = trimmed(text);
     const JointId joint = findJoint(truss, label);
     if (!joint.valid()) {
-        return Issue{IssueCode::UnknownName, "", "There is no joint “" + label + "”."};
+        return Issue{
+            IssueCode::UnknownName, {}, statement(phrase::kNoJointOfThatName, {{"joint", label}})};
     }
     return joint;
 }
@@ -157,8 +158,7 @@ Outcome<Pair> readEnds(const Truss& truss, const std::string& typed) {
     if (pairs.size() == 1) {
         return pairs.front();
     }
-    return Issue{IssueCode::UnknownName, "",
-                 "“" + text + "” does not name two joints: write their labels as A–B."};
+    return Issue{IssueCode::UnknownName, {}, statement(phrase::kNotTwoJoints, {{"text", text}})};
 }
 
 Outcome<Section> madeOf(Section section, const std::string& text) {
@@ -173,10 +173,8 @@ Outcome<Section> madeOf(Section section, const std::string& text) {
         return withShape(std::move(section), *shape, pieces);
     }
     if (pieces.empty() || pieces.size() % 2 != 0) {
-        return unreadable("“" + text +
-                          "” is no section: write A 1200, r 25, or a shape and its "
-                          "dimensions. Shapes: " +
-                          shapeNames() + ".");
+        return unreadable(
+            statement(phrase::kIsNoSection, {{"text", text}, {"shapes", shapeNames()}}));
     }
     return withValues(std::move(section), pieces);
 }
@@ -225,7 +223,7 @@ Outcome<Support> settled(const Truss& truss, Support support, const std::string&
     // Two numbers as for a force, with the same separators.
     const Outcome<TypedVector> both = readForceVector(text, ForceUnit::Plain);
     if (!both || both.value().angled) {
-        return unreadable("Write how far the pin moves to the right and up: 0, −5.");
+        return unreadable(phrase::kWriteSettlement);
     }
     support.settle = {both.value().first, both.value().second};
     return support;

@@ -10,7 +10,7 @@
 namespace gusset {
 
 [[nodiscard]] std::string trimmed(const std::string&); // strips blanks and line ends
-[[nodiscard]] Issue unreadable(std::string says);
+[[nodiscard]] Issue unreadable(Statement says);
 
 [[nodiscard]] std::string jointLabel(const Truss&, JointId); // "" for no joint
 [[nodiscard]] Outcome<JointId> readJoint(const Truss&, const std::string& label);

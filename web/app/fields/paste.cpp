@@ -1,5 +1,7 @@
 #include "app/fields/paste.hpp"
 
+#include "phrases/messages.hpp"
+
 #include <algorithm>
 #include <vector>
 
@@ -53,11 +55,7 @@ std::vector<int> rowsFrom(const RowOrder& order, int row) {
     return {std::find(order.begin(), order.end(), row), order.end()};
 }
 
-Issue moreThanShown() {
-    return {IssueCode::OutOfRange, "",
-            "More rows were pasted than are shown here: show all rows first, or paste into the "
-            "empty row at the end."};
-}
+Issue moreThanShown() { return {IssueCode::OutOfRange, {}, phrase::kMoreRowsThanShown}; }
 
 } // namespace
 
@@ -87,7 +85,7 @@ Outcome<Truss> pasteRows(Truss truss, const Cell& from, const std::string& text,
         }
         if (!after) {
             Issue issue = after.issues().front();
-            issue.says = "Row " + std::to_string(i + 1) + " of what was pasted: " + issue.says;
+            issue.says = statement(phrase::kPastedRowFault, {{"n", i + 1}, {"fault", issue.says}});
             return issue;
         }
         truss = std::move(after).value();

@@ -84,7 +84,7 @@ struct SetChoice {
 };
 struct Say {
     MessageKind kind = MessageKind::Info;
-    std::string text;
+    Statement text{};
 };
 enum class OpenedFrom { File, Link, Example, Before }; // numbered as in site/files.js
 struct OpenText {                                      // a link, or the text of a file

@@ -57,7 +57,7 @@ Outcome<PhraseBook> readLanguage(std::string_view json) {
     auto table = std::make_shared<Table>();
     for (auto& [english, translation] : std::move(whole).value().members) {
         if (translation.kind != JsonValue::Kind::Text || !fits(translation.text, english)) {
-            return Issue{IssueCode::WrongType, english, phrase::kOtherParts.english};
+            return Issue{IssueCode::WrongType, english, phrase::kOtherParts};
         }
         if (!translation.text.empty()) {
             table->emplace(english, translation.text);

@@ -222,7 +222,7 @@ struct AppState {
     Truss truss;                 // as shown: during a gesture with the gesture's edit applied
     Truss committed;             // as in the history
     std::optional<Edit> pending; // the gesture's edit: `truss` is `committed` with this applied
-    std::string pendingFault;    // why the gesture's last edit is not shown; empty: it is shown
+    Statement pendingFault;      // why the gesture's last edit is not shown; empty: it is shown
     History history;
     std::uint64_t revision = 1; // incremented whenever `truss` changes
     Things selection;

@@ -3,6 +3,9 @@
 #include "exchange/files/model_file.hpp"
 #include "exchange/links/link.hpp"
 #include "phrases/history.hpp"
+#include "phrases/links.hpp"
+#include "phrases/messages.hpp"
+#include "report/results/solution_text.hpp"
 
 #include <algorithm>
 #include <utility>
@@ -11,8 +14,8 @@ namespace gusset {
 
 namespace {
 
-void say(AppState& state, MessageKind kind, std::string text) {
-    state.message = {kind, std::move(text), state.message.serial + 1};
+void say(AppState& state, MessageKind kind, const Statement& text) {
+    state.message = {kind, said(*state.book, text), state.message.serial + 1};
 }
 
 void show(AppState& state, Truss truss) {
@@ -53,7 +56,7 @@ void dropGesture(AppState& state) {
         show(state, state.committed);
     }
     state.pending.reset();
-    state.pendingFault.clear();
+    state.pendingFault = {};
     state.gesture = {};
 }
 
@@ -120,13 +123,13 @@ void carryOut(AppState& state, const ShowEdit& action) {
         return;
     }
     state.pending = action.edit;
-    state.pendingFault.clear();
+    state.pendingFault = {};
     show(state, std::move(after).value());
 }
 
 void carryOut(AppState& state, const EndGesture& action) {
     if (!action.keep || !state.pending) {
-        const std::string fault = action.keep ? state.pendingFault : "";
+        const Statement fault = action.keep ? state.pendingFault : Statement();
         dropGesture(state);
         if (!fault.empty()) {
             say(state, MessageKind::Problem, fault);
@@ -134,7 +137,7 @@ void carryOut(AppState& state, const EndGesture& action) {
         return;
     }
     const Edit edit = *std::exchange(state.pending, std::nullopt);
-    const std::string fault = std::exchange(state.pendingFault, {});
+    const Statement fault = std::exchange(state.pendingFault, {});
     state.gesture = {};
     if (state.truss != state.committed) {
         enter(state, edit, state.truss);
@@ -165,9 +168,7 @@ void carryOut(AppState& state, const SeePen&) {
     if (!state.penSeen) {
         state.penSeen = true;
         state.view.fingerDraws = false;
-        say(state, MessageKind::Info,
-            "A pen draws, so fingers only move the board now. View, \u201cFinger draws\u201d "
-            "changes that.");
+        say(state, MessageKind::Info, phrase::kPenDraws);
     }
 }
 
@@ -262,18 +263,17 @@ void carryOut(AppState& state, const SetChoice& action) { state.choice = action.
 void carryOut(AppState& state, const Say& action) { say(state, action.kind, action.text); }
 
 // "members[3].b: no joint K"; for the link as a whole, "The link is incomplete".
-std::string sentenceOf(const Issue& issue) {
-    if (issue.at == "the link") {
-        return "The link " + issue.says;
-    }
-    return (issue.at.empty() ? "" : issue.at + ": ") + issue.says;
+std::string sentenceOf(const PhraseBook& book, const Issue& issue) {
+    return issue.at == phrase::kPlaceLink
+               ? said(book, statement(phrase::kTheLinkHasFault, {{"fault", issue.says}}))
+               : faultLine(book, issue);
 }
 
 void lookAtLinkedLoads(AppState& state, std::string_view link) {
     const Outcome<LoadChoice> loads = linkedLoads(link, state.committed);
     state.choice = loads ? loads.value() : LoadChoice{};
     if (!loads) {
-        say(state, MessageKind::Problem, sentenceOf(loads.issues().front()));
+        say(state, MessageKind::Problem, sentenceOf(*state.book, loads.issues().front()));
     }
 }
 
@@ -296,7 +296,7 @@ void carryOut(AppState& state, const OpenText& action) {
     Outcome<Reading> reading =
         looksLikeLink(action.text) ? readLink(action.text) : readModel(action.text);
     if (!reading) {
-        say(state, MessageKind::Problem, sentenceOf(reading.issues().front()));
+        say(state, MessageKind::Problem, sentenceOf(*state.book, reading.issues().front()));
         return;
     }
     Issues notes = reading.value().notes;

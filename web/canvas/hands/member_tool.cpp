@@ -139,12 +139,11 @@ Outcome<Vec2> typedEnd(const AppState& state, Vec2 from, const std::string& text
         return way;
     }
     if (isPlace && !isVector(text)) {
-        return Issue{IssueCode::Syntax, "input", sayPlain(*state.book, phrase::kPlaceHasTwo)};
+        return Issue{IssueCode::Syntax, "input", phrase::kPlaceHasTwo};
     }
     const Vec2 to = isPlace ? way.value() : from + way.value();
     if (length(to - from) == 0) {
-        return Issue{IssueCode::ZeroLength, "input",
-                     sayPlain(*state.book, phrase::kMemberHasLength)};
+        return Issue{IssueCode::ZeroLength, "input", phrase::kMemberHasLength};
     }
     return roundToStep(to, kHair * state.view.gridStep);
 }

@@ -28,12 +28,10 @@ constexpr int kMostCopies = 100;
 
 const Entry& entryOf(SeveralKind kind) { return kEntries[static_cast<std::size_t>(kind)]; }
 
-Issue asIssue(const AppState& state, Phrase<> says) {
-    return Issue{IssueCode::Syntax, "input", sayPlain(*state.book, says)};
-}
+Issue asIssue(Phrase<> says) { return {IssueCode::Syntax, "input", says}; }
 
-Outcome<Edit> orNothing(const AppState& state, std::optional<Edit> edit, Phrase<> says) {
-    return edit ? Outcome<Edit>(std::move(*edit)) : Outcome<Edit>(asIssue(state, says));
+Outcome<Edit> orNothing(std::optional<Edit> edit, Phrase<> says) {
+    return edit ? Outcome<Edit>(std::move(*edit)) : Outcome<Edit>(asIssue(says));
 }
 
 Outcome<Vec2> typedStep(const AppState& state, const std::string& text) {
@@ -64,7 +62,7 @@ Outcome<Edit> repetition(const AppState& state, const std::string& text) {
     }
     if (count.value() < 1 || count.value() > kMostCopies ||
         count.value() != std::floor(count.value())) {
-        return asIssue(state, phrase::kCopiesWhole);
+        return asIssue(phrase::kCopiesWhole);
     }
     Vec2 step = ownStep(state);
     if (stepBegin != std::string::npos) {
@@ -78,7 +76,7 @@ Outcome<Edit> repetition(const AppState& state, const std::string& text) {
         }
         step = read.value();
     }
-    return orNothing(state, repeatSelection(state, step, static_cast<int>(count.value())),
+    return orNothing(repeatSelection(state, step, static_cast<int>(count.value())),
                      phrase::kCopiesStep);
 }
 
@@ -87,8 +85,7 @@ Outcome<Edit> shift(const AppState& state, SeveralKind kind, const std::string& 
     if (!by) {
         return by.issues();
     }
-    return orNothing(state,
-                     kind == SeveralKind::Move ? shiftSelection(state, by.value())
+    return orNothing(kind == SeveralKind::Move ? shiftSelection(state, by.value())
                                                : copySelection(state, by.value()),
                      phrase::kCopyStep);
 }
@@ -109,7 +106,7 @@ Outcome<Edit> severalEdit(const AppState& state, SeveralKind kind, const std::st
     if (!value) {
         return value.issues();
     }
-    return turns ? orNothing(state, turnSelection(state, value.value()), phrase::kNothingToTurn)
+    return turns ? orNothing(turnSelection(state, value.value()), phrase::kNothingToTurn)
                  : Outcome<Edit>(WarmMembers{state.selection.members, value.value()});
 }
 

@@ -75,7 +75,7 @@ std::string movedText(const Writer& writer, const std::vector<JointId>& beyond, 
 Outcome<Stretch> stretched(const Writer& writer, const Measured& measured, double value) {
     const Truss& truss = writer.truss;
     if (!(value > 0)) {
-        return Issue{IssueCode::OutOfRange, "input", sayPlain(writer, phrase::kDimensionPositive)};
+        return Issue{IssueCode::OutOfRange, "input", phrase::kDimensionPositive};
     }
     const double before = measured.to - measured.from;
     const double by = value - before;

@@ -179,7 +179,7 @@ void starters(PanelContext& context) {
     panelChoice(context, spec);
     Outcome<Truss> truss = makeSample(*context.state.book, spec);
     if (!truss) {
-        paragraph(ui, truss.issues().front().says, Ink::Warning);
+        paragraph(ui, said(*context.state.book, truss.issues().front().says), Ink::Warning);
         return;
     }
     picture(ui, truss.value());

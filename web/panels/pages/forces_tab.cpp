@@ -171,7 +171,7 @@ void notes(PanelContext& context) {
     }
     sectionHeading(context.ui, words(context, phrase::kNotesHeading));
     for (const Issue& note : solution.notes) {
-        smallPrint(context.ui, "– " + note.says);
+        smallPrint(context.ui, "– " + said(*context.state.book, note.says));
     }
 }
 
