@@ -15,7 +15,7 @@ import { countFailures, wayBack } from './restarts.js';
 import {
     boardPlace, lastWork, modelOf, openWork, storeWork, useNewPlaceForChanges, watchOtherTabs,
 } from './storage.js';
-import { createTwin } from './twin.js';
+import { createPageText } from './page_text.js';
 import { createViewport } from './viewport.js';
 
 const canvas = document.getElementById('board');
@@ -189,7 +189,7 @@ function watchLeaving() {
 }
 
 // What the program may request of the page (web/platform/platform_web.cpp).
-function pageFor({ field, twin, files, recent }) {
+function pageFor({ field, pageText, files, recent }) {
     const halo = createHalo();
     return {
         showField: field.show,
@@ -216,8 +216,8 @@ function pageFor({ field, twin, files, recent }) {
         setAddress,
         addressIsBehind: () => whenAtRest(refreshAddress),
         storeWork: store,
-        setTwin: twin.set,
-        showTwin: twin.show,
+        setPageText: pageText.set,
+        showPageText: pageText.show,
         setFullScreen: (on) => {
             // Refused where there is none, as on some phones: the large type is what matters.
             const change = on ? document.documentElement.requestFullscreen?.()
@@ -225,7 +225,7 @@ function pageFor({ field, twin, files, recent }) {
             Promise.resolve(change).catch(() => {});
         },
         showHelp: () => window.open(new URL('help/', location.href), '_blank', 'noopener'),
-        announce: twin.announce,
+        announce: pageText.announce,
         ...createLetters(),
     };
 }
@@ -265,9 +265,9 @@ function createParts(begun) {
         program.withTexts([key, text], (...addresses) => program._gussetFieldTyped(...addresses));
         wake();
     });
-    const twin = createTwin({
+    const pageText = createPageText({
         wantWorking: (wanted, { atOnce = false } = {}) => {
-            program?._gussetWorkingInTwin(page, wanted ? (atOnce ? 2 : 1) : 0);
+            program?._gussetWorkingInPageText(page, wanted ? (atOnce ? 2 : 1) : 0);
             wake();
         },
         drawNow: () => program && drawNow(),
@@ -282,7 +282,7 @@ function createParts(begun) {
         },
         newReader: () => createReader(() => startProgram({}, () => {})),
     });
-    return { field, twin, files, recent, failure: createFailure() };
+    return { field, pageText, files, recent, failure: createFailure() };
 }
 
 // Puts the work on the board of a newly loaded program; `failuresBefore` is how often it has failed on it, numbered
@@ -298,7 +298,7 @@ function begin(work, failuresBefore) {
     if (isWhole) {
         installTestHook?.(program, page, drawFrame);
     }
-    program._gussetWorkingInTwin(page, document.body.classList.contains('reading') ? 1 : 0);
+    program._gussetWorkingInPageText(page, document.body.classList.contains('reading') ? 1 : 0);
     viewport.measure();
 }
 

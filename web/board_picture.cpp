@@ -1,6 +1,6 @@
 #include "board_picture.hpp"
 
-#include "app/page/twin.hpp"
+#include "app/page/page_text.hpp"
 #include "app/state/camera.hpp"
 #include "app/state/session.hpp"
 #include "app/state/update.hpp"

@@ -100,8 +100,8 @@ EMSCRIPTEN_KEEPALIVE void gussetContextRestored(gusset::Page* page) {
 }
 
 // 0: not wanted; 1: when it is ready; 2: whole in the next frame.
-EMSCRIPTEN_KEEPALIVE void gussetWorkingInTwin(gusset::Page* page, int wanted) {
-    page->workingInTwin = wanted != 0;
+EMSCRIPTEN_KEEPALIVE void gussetWorkingInPageText(gusset::Page* page, int wanted) {
+    page->workingInPageText = wanted != 0;
     page->workingAtOnce = wanted == 2;
 }
 

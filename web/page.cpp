@@ -1,6 +1,6 @@
 #include "page.hpp"
 
-#include "app/page/twin.hpp"
+#include "app/page/page_text.hpp"
 #include "app/state/session.hpp"
 #include "app/state/update.hpp"
 #include "board_picture.hpp"
@@ -121,7 +121,7 @@ void deriveAll(Page& page, Slice& slice) {
         refreshLinkCode(page);
     }
     const bool onScreen = tabIsOnScreen(page.state, NotebookTab::Working);
-    if (onScreen || page.workingInTwin) {
+    if (onScreen || page.workingInPageText) {
         more = deriveWorking(page.state, page.derived, slice) || more;
     }
     if (more) {
@@ -252,25 +252,25 @@ void followWithAddress(Page& page) {
     }
 }
 
-void refreshTwin(Page& page) {
+void refreshPageText(Page& page) {
     if (inGesture(page.state) || page.owner == PointerOwner::Panels) {
         return; // announced at the end of the drag, not at every pixel
     }
     std::string moving = movingHtml(page.state, page.derived);
-    const bool hasWorking = page.workingInTwin && isShown(page.state, page.derived.working);
-    if (page.twinRevision != page.state.revision || page.twinHasWorking != hasWorking ||
-        page.twinWantsWorking != page.workingInTwin || page.twinLoads != page.state.choice ||
-        page.movingInTwin != moving) {
-        page.movingInTwin = std::move(moving);
-        page.twinRevision = page.state.revision;
-        page.twinLoads = page.state.choice;
-        page.twinHasWorking = hasWorking;
-        page.twinWantsWorking = page.workingInTwin;
-        std::string html = twinHtml(page.state, page.derived) + page.movingInTwin;
-        if (page.workingInTwin) {
+    const bool hasWorking = page.workingInPageText && isShown(page.state, page.derived.working);
+    if (page.pageTextRevision != page.state.revision || page.pageTextHasWorking != hasWorking ||
+        page.pageTextWantsWorking != page.workingInPageText ||
+        page.pageTextLoads != page.state.choice || page.movingInPageText != moving) {
+        page.movingInPageText = std::move(moving);
+        page.pageTextRevision = page.state.revision;
+        page.pageTextLoads = page.state.choice;
+        page.pageTextHasWorking = hasWorking;
+        page.pageTextWantsWorking = page.workingInPageText;
+        std::string html = pageTextHtml(page.state, page.derived) + page.movingInPageText;
+        if (page.workingInPageText) {
             html += workingHtml(page.state, page.derived);
         }
-        setTwin(html, boardSummary(page.state, page.derived));
+        setPageText(html, boardSummary(page.state, page.derived));
     }
     const Message& message = page.state.message;
     if (message.serial != page.saidSerial) {
@@ -375,7 +375,7 @@ void runFrame(Page& page, const Canvas& canvas, double now) {
         followWithAddress(page);
     }
     refreshPageLook(page);
-    refreshTwin(page);
+    refreshPageText(page);
     page.frameRevision = page.state.revision;
     page.workingAtOnce = false;
     ++page.framesDrawn;

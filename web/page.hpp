@@ -62,15 +62,15 @@ struct Page {
     int framesDrawn = 0;
     double lastFrame = 0; // s
 
-    bool workingInTwin = false;
+    bool workingInPageText = false;
     bool workingAtOnce = false; // the next frame makes the working whole: it is about to be printed
-    bool twinWantsWorking = false;
-    bool twinHasWorking = false;     // the working may come later
-    std::uint64_t frameRevision = 0; // of the state at the end of the last frame
-    std::string movingInTwin;        // envelope or influence line, as shown in the page's tables
-    std::string saidReading;         // of the influence line
-    std::uint64_t twinRevision = 0;  // the state that the page's tables show
-    LoadChoice twinLoads;
+    bool pageTextWantsWorking = false;
+    bool pageTextHasWorking = false;    // the working may come later
+    std::uint64_t frameRevision = 0;    // of the state at the end of the last frame
+    std::string movingInPageText;       // envelope or influence line, as shown in the page's tables
+    std::string saidReading;            // of the influence line
+    std::uint64_t pageTextRevision = 0; // the state that the page's tables show
+    LoadChoice pageTextLoads;
     std::uint64_t storedRevision = 0; // the state that local storage holds, or need not hold
     bool boardIsStored = false;       // it holds this board, so the view of it is worth keeping too
     std::uint64_t addressRevision = 0; // the state last put into the browser's address

@@ -77,7 +77,7 @@ void hold(Page& page, const PointerEvent& event) {
 }
 
 void take(Page& page, const PointerEvent& event) {
-    if (event.phase == PointerPhase::Hold) {
+    if (event.phase == PointerPhase::LongPress) {
         hold(page, event);
         return;
     }

@@ -71,7 +71,7 @@ void carryOut(Page& page, const PageRequests& requests) {
         openLink(requests.openLink);
     }
     if (requests.readAsPage) {
-        showTwin();
+        showPageText();
     }
     if (requests.fullScreen) {
         setFullScreen(*requests.fullScreen);

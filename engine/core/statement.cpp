@@ -5,6 +5,12 @@
 
 namespace gusset {
 
+Statement::Statement() = default;
+Statement::Statement(const Statement&) = default;
+Statement::Statement(Statement&&) noexcept = default;
+Statement& Statement::operator=(const Statement&) = default;
+Statement& Statement::operator=(Statement&&) noexcept = default;
+Statement::~Statement() = default;
 Statement::Statement(std::string same) : text(std::move(same)) {}
 Statement::Statement(std::string_view same) : text(same) {}
 Statement::Statement(const char* same) : text(same) {}

@@ -20,7 +20,13 @@ struct Statement {
     std::string text{};
     std::vector<StatementPart> parts{};
 
-    Statement() = default;
+    // Special members in statement.cpp: inline, they would be a large part of the program.
+    Statement();
+    Statement(const Statement&);
+    Statement(Statement&&) noexcept;
+    Statement& operator=(const Statement&);
+    Statement& operator=(Statement&&) noexcept;
+    ~Statement();
     Statement(std::string same);
     Statement(std::string_view same);
     Statement(const char* same);

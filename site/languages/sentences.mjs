@@ -15,7 +15,9 @@ function textOf(literals) {
 
 export function sentences() {
     const headers = folders.flatMap((folder) =>
-        readdirSync(path.join(root, folder)).map((name) => readFileSync(path.join(root, folder, name), 'utf8')));
+        readdirSync(path.join(root, folder), { recursive: true })
+            .filter((name) => name.endsWith('.hpp'))
+            .map((name) => readFileSync(path.join(root, folder, name), 'utf8')));
     const literals = headers.flatMap((text) => text.match(/(?:"(?:[^"\\\n]|\\.)*"\s*)+(?=_phrase)/g) ?? []);
     return [...new Set(literals.map(textOf))].sort();
 }

@@ -31,7 +31,7 @@ function showBoard(program, { size, link = '', work = '' }) {
         program.texts([work], program._gussetReads);
     }
     const page = program.texts(['http://localhost/', work, ''], (...all) => program._gussetStart(...all, 0));
-    program._gussetWorkingInTwin(page, 0);
+    program._gussetWorkingInPageText(page, 0);
     program._gussetViewport(size.width, size.height, size.ratio, 0, size.preferences);
     const isHere = program.texts([link], (text) => program._gussetTakeAddress(page, text)) === 1;
     if (link !== '' && !isHere) {

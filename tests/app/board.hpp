@@ -63,7 +63,7 @@ struct Board {
     // Pointer down and held still, until the page treats it as a long press.
     void hold(Vec2 world) {
         down(world);
-        feed(PointerPhase::Hold, world);
+        feed(PointerPhase::LongPress, world);
     }
     // As the page does after each frame: updates what can be tapped where it is drawn.
     void draw();

@@ -63,9 +63,9 @@ Truss lattice(int side) {
 
 // Numbers the freedoms that the supports leave; −1 where held. All supports here act along the
 // axes.
-std::vector<int> freedomsOf(const std::vector<Hold>& holds, int& count) {
+std::vector<int> freedomsOf(const std::vector<HeldJoint>& holds, int& count) {
     std::vector<int> freedom;
-    for (const Hold& hold : holds) {
+    for (const HeldJoint& hold : holds) {
         const bool upright = hold.firstHeld && !hold.secondHeld && std::abs(hold.first.y) == 1;
         const bool heldX = hold.firstHeld && !upright;
         const bool heldY = hold.secondHeld || upright;
@@ -109,7 +109,7 @@ cholmod_sparse* assemble(const Structure& structure, const std::vector<int>& fre
 }
 
 // Returns the largest displacement.
-double byCholmod(const Structure& structure, const std::vector<Hold>& holds,
+double byCholmod(const Structure& structure, const std::vector<HeldJoint>& holds,
                  const std::vector<Vec2>& loads, cholmod_common* common) {
     int count = 0;
     const std::vector<int> freedom = freedomsOf(holds, count);
@@ -148,7 +148,7 @@ double largestComponent(const std::vector<Vec2>& moves) {
 // False if the two disagree: their times then mean nothing.
 bool compare(const char* name, const Truss& truss, cholmod_common* common) {
     const Structure structure = structureOf(truss);
-    const std::vector<Hold> holds = holdsOf(truss, structure).value();
+    const std::vector<HeldJoint> holds = heldJointsOf(truss, structure).value();
     const std::vector<Vec2> loads = jointLoads(truss, {});
     const JointPattern kept = analysePattern(structure.joints.size(), structure.bars);
     std::vector<Vec2> moves;

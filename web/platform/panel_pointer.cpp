@@ -106,7 +106,7 @@ void PanelPointer::takeTouch(const PointerEvent& event, double pixelRatio) {
         framesToLeave_ = 3; // frames for the press, the release and the hover
         return;
     case PointerPhase::Cancel:
-    case PointerPhase::Hold: // only for the board
+    case PointerPhase::LongPress: // only for the board
         return;
     }
 }

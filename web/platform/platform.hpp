@@ -90,8 +90,8 @@ void addressIsBehind(); // the board or the view of it has changed since the add
 [[nodiscard]] RunPicture drawRun(std::string_view run, const RunLook&, const RunPaper&);
 
 // The page's own tables, and a description of the drawing for those who can't see it.
-void setTwin(std::string_view html, std::string_view summary);
-void showTwin();
+void setPageText(std::string_view html, std::string_view summary);
+void showPageText();
 // The manual, beside the board.
 void showHelp();
 void setFullScreen(bool);

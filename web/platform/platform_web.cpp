@@ -130,10 +130,10 @@ EM_JS(void, pageTextOpened, (const char* model, int length), { Module['page'].te
 EM_JS(void, pageSetAddress, (const char* fragment, int length), { Module['page'].setAddress(UTF8ToString(fragment, length)); });
 EM_JS(void, pageAddressIsBehind, (), { Module['page'].addressIsBehind(); });
 EM_JS(int, pageStoreWork, (const char* text, int length), { return Module['page'].storeWork(UTF8ToString(text, length)) ? 1 : 0; });
-EM_JS(void, pageSetTwin, (const char* html, int length, const char* summary, int summaryLength), {
-    Module['page'].setTwin(UTF8ToString(html, length), UTF8ToString(summary, summaryLength));
+EM_JS(void, pageSetText, (const char* html, int length, const char* summary, int summaryLength), {
+    Module['page'].setPageText(UTF8ToString(html, length), UTF8ToString(summary, summaryLength));
 });
-EM_JS(void, pageShowTwin, (), { Module['page'].showTwin(); });
+EM_JS(void, pageShowText, (), { Module['page'].showPageText(); });
 EM_JS(void, pageShowHelp, (), { Module['page'].showHelp(); });
 EM_JS(void, pageSetFullScreen, (int on), { Module['page'].setFullScreen(on !== 0); });
 EM_JS(void, pageAnnounce, (const char* text, int length), { Module['page'].announce(UTF8ToString(text, length)); });
@@ -208,11 +208,11 @@ RunPicture drawRun(std::string_view run, const RunLook& look, const RunPaper& pa
     return picture;
 }
 
-void setTwin(std::string_view html, std::string_view summary) {
-    pageSetTwin(html.data(), sizeOf(html), summary.data(), sizeOf(summary));
+void setPageText(std::string_view html, std::string_view summary) {
+    pageSetText(html.data(), sizeOf(html), summary.data(), sizeOf(summary));
 }
 
-void showTwin() { pageShowTwin(); }
+void showPageText() { pageShowText(); }
 void showHelp() { pageShowHelp(); }
 void setFullScreen(bool on) { pageSetFullScreen(on ? 1 : 0); }
 void announce(std::string_view text) { pageAnnounce(text.data(), sizeOf(text)); }

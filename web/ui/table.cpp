@@ -1,6 +1,6 @@
 #include "ui/table.hpp"
 
-#include "phrases/listed.hpp"
+#include "phrases/table_view.hpp"
 #include "report/text/phrases.hpp"
 #include "ui/widgets.hpp"
 

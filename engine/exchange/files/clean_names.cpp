@@ -3,7 +3,7 @@
 #include "model/validate/characters.hpp"
 #include "model/validate/findings.hpp"
 #include "model/validate/name_table.hpp"
-#include "phrases/reading.hpp"
+#include "phrases/faults/reading.hpp"
 
 #include <deque>
 #include <functional>

@@ -6,7 +6,7 @@
 #include "model/truss/fields.hpp"
 #include "model/validate/findings.hpp"
 #include "model/validate/validate.hpp"
-#include "phrases/reading.hpp"
+#include "phrases/faults/reading.hpp"
 
 #include <algorithm>
 #include <unordered_map>

@@ -2,7 +2,7 @@
 
 #include "model/validate/characters.hpp"
 #include "model/validate/validate.hpp"
-#include "phrases/reading.hpp"
+#include "phrases/faults/reading.hpp"
 
 #include <algorithm>
 #include <utility>

@@ -6,8 +6,8 @@
 #include "core/utf8.hpp"
 #include "exchange/json/parser_words.hpp"
 #include "model/validate/characters.hpp"
-#include "phrases/faults.hpp"
-#include "phrases/reading.hpp"
+#include "phrases/faults/faults.hpp"
+#include "phrases/faults/reading.hpp"
 
 #include <nlohmann/json.hpp>
 

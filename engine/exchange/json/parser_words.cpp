@@ -1,6 +1,6 @@
 #include "exchange/json/parser_words.hpp"
 
-#include "phrases/json.hpp"
+#include "phrases/faults/json.hpp"
 
 #include <algorithm>
 #include <array>

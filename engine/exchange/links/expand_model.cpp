@@ -1,7 +1,7 @@
 #include "exchange/json/json_text.hpp"
 #include "exchange/links/compact_columns.hpp"
 #include "exchange/links/compact_model.hpp"
-#include "phrases/links.hpp"
+#include "phrases/faults/links.hpp"
 
 #include <algorithm>
 #include <array>

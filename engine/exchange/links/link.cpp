@@ -6,7 +6,7 @@
 #include "exchange/links/link_loads.hpp"
 #include "exchange/links/link_text.hpp"
 #include "exchange/links/percent.hpp"
-#include "phrases/links.hpp"
+#include "phrases/faults/links.hpp"
 
 #include <algorithm>
 #include <iterator>

@@ -1,7 +1,7 @@
 #include "exchange/links/link_text.hpp"
 
 #include "model/validate/characters.hpp"
-#include "phrases/links.hpp"
+#include "phrases/faults/links.hpp"
 
 #include <zlib.h>
 

@@ -1,5 +1,5 @@
 #include "hand/paper/stages.hpp"
-#include "phrases/remarks.hpp"
+#include "phrases/working/remarks.hpp"
 
 namespace gusset {
 

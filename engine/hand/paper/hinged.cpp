@@ -3,7 +3,7 @@
 
 #include "hand/paper/cuts.hpp"
 #include "hand/paper/stages.hpp"
-#include "phrases/remarks.hpp"
+#include "phrases/working/remarks.hpp"
 
 #include <algorithm>
 

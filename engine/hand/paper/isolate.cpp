@@ -2,7 +2,7 @@
 
 #include "core/tolerance.hpp"
 #include "hand/paper/cuts.hpp"
-#include "phrases/remarks.hpp"
+#include "phrases/working/remarks.hpp"
 
 #include <algorithm>
 #include <cmath>

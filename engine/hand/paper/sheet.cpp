@@ -3,7 +3,7 @@
 #include "core/angle.hpp"
 #include "core/tolerance.hpp"
 #include "hand/paper/shape.hpp"
-#include "phrases/remarks.hpp"
+#include "phrases/working/remarks.hpp"
 
 #include <algorithm>
 #include <cmath>

@@ -41,7 +41,7 @@ struct Sheet {
     std::vector<std::optional<double>> reactions{}; // of each restraint, once found
     std::vector<bool> roundedForces{};              // by the class's rounding, when found
     std::vector<bool> roundedReactions{};
-    std::vector<Symbol> order{};                    // forces and reactions, in the order found
+    std::vector<Symbol> order{};       // forces and reactions, in the order found
     std::vector<std::size_t> openAt{}; // for each joint, the number of unknowns that act on it
     std::vector<int> drawn{}; // of each member force: −1 if drawn in compression while unknown
     std::vector<AngleLine> angles{};

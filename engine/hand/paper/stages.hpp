@@ -18,7 +18,7 @@ void writeMirrorImages(Sheet&);   // of what is known so far; nothing without sy
 bool writeNextJoint(Sheet&); // takes one joint with at most two unknowns; false if there is none
 bool writeSection(Sheet&); // one equation of a cut part that frees a joint; false if there is none
 bool writeSimultaneous(Sheet&); // several joints together; false if nothing is left to find
-void writeCheck(Sheet&);        // equations not needed so far
+void writeClosingSums(Sheet&);  // equations not needed so far
 void writeSummary(Sheet&);
 
 } // namespace gusset

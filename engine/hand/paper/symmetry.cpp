@@ -2,7 +2,7 @@
 // worked, and the other half follows by symmetry.
 
 #include "hand/paper/stages.hpp"
-#include "phrases/remarks.hpp"
+#include "phrases/working/remarks.hpp"
 
 #include <algorithm>
 #include <cmath>

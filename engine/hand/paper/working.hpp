@@ -112,7 +112,7 @@ enum class StepKind {
     SectionIntro,    // cutting the truss in two: members are the cut ones, body is the part kept
     SectionEquation, // one equation of the part, one unknown
     Simultaneous,    // the equations of several joints together
-    Check,           // left-over equations, which must come to zero
+    ClosingSums,     // left-over equations, which must come to zero
     Summary,         // all forces and reactions
 };
 

@@ -3,7 +3,7 @@
 #include "hand/paper/shape.hpp"
 #include "hand/stages/sections.hpp"
 #include "hand/stages/work_out.hpp"
-#include "phrases/remarks.hpp"
+#include "phrases/working/remarks.hpp"
 
 #include <algorithm>
 #include <utility>
@@ -56,7 +56,7 @@ std::vector<bool> stepsThatFind(const Working& working, const std::vector<Symbol
     std::vector<bool> keep(working.steps.size());
     for (std::size_t i = working.steps.size(); i-- > 0;) {
         const Step& step = working.steps[i];
-        if (step.kind == StepKind::Summary || step.kind == StepKind::Check) {
+        if (step.kind == StepKind::Summary || step.kind == StepKind::ClosingSums) {
             continue;
         }
         keep[i] = std::any_of(step.found.begin(), step.found.end(),

@@ -6,7 +6,7 @@
 #include "hand/paper/isolate.hpp"
 #include "hand/paper/nearest_joints.hpp"
 #include "hand/paper/stages.hpp"
-#include "phrases/remarks.hpp"
+#include "phrases/working/remarks.hpp"
 
 #include <algorithm>
 #include <cassert>

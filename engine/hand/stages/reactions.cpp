@@ -6,7 +6,7 @@
 #include "hand/paper/isolate.hpp"
 #include "hand/paper/stages.hpp"
 #include "hand/stages/section_step.hpp"
-#include "phrases/remarks.hpp"
+#include "phrases/working/remarks.hpp"
 
 #include <algorithm>
 #include <cmath>

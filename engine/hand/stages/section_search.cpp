@@ -7,7 +7,7 @@
 #include "hand/paper/cuts.hpp"
 #include "hand/paper/stages.hpp"
 #include "hand/stages/section_step.hpp"
-#include "phrases/remarks.hpp"
+#include "phrases/working/remarks.hpp"
 
 #include <algorithm>
 

@@ -1,7 +1,7 @@
 #include "hand/stages/section_step.hpp"
 
 #include "hand/paper/truss_side.hpp"
-#include "phrases/remarks.hpp"
+#include "phrases/working/remarks.hpp"
 
 namespace gusset {
 namespace {

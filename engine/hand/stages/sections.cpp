@@ -4,7 +4,7 @@
 #include "hand/paper/stages.hpp"
 #include "hand/stages/explain.hpp"
 #include "hand/stages/section_step.hpp"
-#include "phrases/remarks.hpp"
+#include "phrases/working/remarks.hpp"
 
 #include <algorithm>
 #include <cassert>

@@ -7,7 +7,7 @@
 #include "hand/paper/equation_system.hpp"
 #include "hand/paper/shape.hpp"
 #include "hand/paper/stages.hpp"
-#include "phrases/remarks.hpp"
+#include "phrases/working/remarks.hpp"
 
 #include <algorithm>
 #include <queue>

@@ -2,7 +2,7 @@
 
 #include "core/tolerance.hpp"
 #include "hand/paper/stages.hpp"
-#include "phrases/remarks.hpp"
+#include "phrases/working/remarks.hpp"
 
 #include <algorithm>
 #include <array>
@@ -67,9 +67,9 @@ void writeCounting(Sheet& sheet, const Solution& solution) {
     sheet.steps.push_back(step);
 }
 
-void writeCheck(Sheet& sheet) {
+void writeClosingSums(Sheet& sheet) {
     Step step;
-    step.kind = StepKind::Check;
+    step.kind = StepKind::ClosingSums;
     double worst = 0;
     for (std::size_t i = 0; i < sheet.truss.joints.size(); ++i) {
         const JointId joint{static_cast<int>(i)};
@@ -90,9 +90,9 @@ void writeCheck(Sheet& sheet) {
     }
     step.body.erase(std::unique(step.body.begin(), step.body.end()), step.body.end());
     if (worst <= kResidual * sheet.scale) {
-        step.remarks.push_back(remarkThat(phrase::kCheckCloses));
+        step.remarks.push_back(remarkThat(phrase::kSumsClose));
     } else {
-        step.remarks.push_back(remarkThat(phrase::kCheckDoesNot, {{"number", worst}}));
+        step.remarks.push_back(remarkThat(phrase::kSumsMiss, {{"number", worst}}));
     }
     sheet.steps.push_back(step);
 }
@@ -152,7 +152,7 @@ struct WorkingTask::State {
             }
             return allFound(sheet) ? Stage::Check : Stage::Summary;
         case Stage::Check:
-            writeCheck(sheet);
+            writeClosingSums(sheet);
             return Stage::Summary;
         case Stage::Summary:
             writeSummary(sheet);

@@ -3,7 +3,7 @@
 // zero-force member may make the next joint simple.
 
 #include "hand/paper/stages.hpp"
-#include "phrases/remarks.hpp"
+#include "phrases/working/remarks.hpp"
 
 #include <algorithm>
 

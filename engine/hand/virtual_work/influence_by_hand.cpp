@@ -7,7 +7,7 @@
 #include "hand/stages/section_step.hpp"
 #include "hand/stages/work_out.hpp"
 #include "hand/virtual_work/virtual_work.hpp"
-#include "phrases/remarks.hpp"
+#include "phrases/working/remarks.hpp"
 
 #include <algorithm>
 #include <cmath>

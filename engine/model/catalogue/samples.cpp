@@ -1,8 +1,8 @@
 #include "model/catalogue/samples.hpp"
 
 #include "model/truss/limits.hpp"
-#include "phrases/catalogue.hpp"
-#include "phrases/refusals.hpp"
+#include "phrases/faults/refusals.hpp"
+#include "phrases/model/catalogue.hpp"
 
 #include <algorithm>
 #include <array>

@@ -1,8 +1,8 @@
 #include "model/catalogue/section_shapes.hpp"
 
 #include "model/truss/limits.hpp"
-#include "phrases/faults.hpp"
-#include "phrases/lists.hpp"
+#include "phrases/faults/faults.hpp"
+#include "phrases/results/lists.hpp"
 
 #include <algorithm>
 #include <array>

@@ -1,6 +1,6 @@
 #include "model/catalogue/usual_materials.hpp"
 
-#include "phrases/catalogue.hpp"
+#include "phrases/model/catalogue.hpp"
 
 namespace gusset {
 

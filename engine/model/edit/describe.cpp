@@ -1,7 +1,7 @@
 // The text that undo shows for an edit.
 
 #include "model/edit/edit.hpp"
-#include "phrases/edits.hpp"
+#include "phrases/model/edits.hpp"
 
 namespace gusset {
 

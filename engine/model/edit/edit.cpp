@@ -4,7 +4,7 @@
 #include "model/edit/rebuild.hpp"
 #include "model/edit/removal.hpp"
 #include "model/validate/findings.hpp"
-#include "phrases/refusals.hpp"
+#include "phrases/faults/refusals.hpp"
 
 #include <algorithm>
 #include <cassert>

@@ -3,7 +3,7 @@
 #include "core/angle.hpp"
 #include "model/quantity/quantity_reader.hpp"
 #include "model/quantity/quantity_tokens.hpp"
-#include "phrases/quantities.hpp"
+#include "phrases/faults/quantities.hpp"
 
 namespace gusset {
 

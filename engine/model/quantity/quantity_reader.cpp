@@ -6,7 +6,7 @@
 #include "model/quantity/quantity_tokens.hpp"
 #include "model/truss/truss.hpp"
 #include "model/validate/validate.hpp"
-#include "phrases/quantities.hpp"
+#include "phrases/faults/quantities.hpp"
 
 #include <algorithm>
 #include <cmath>

@@ -1,6 +1,6 @@
 #include "model/quantity/quantity_tokens.hpp"
 
-#include "phrases/quantities.hpp"
+#include "phrases/faults/quantities.hpp"
 
 #include <array>
 #include <cctype>

@@ -1,7 +1,7 @@
 #include "model/truss/check_settings.hpp"
 
 #include "core/number.hpp"
-#include "phrases/faults.hpp"
+#include "phrases/faults/faults.hpp"
 
 namespace gusset {
 

@@ -3,7 +3,7 @@
 
 #include "model/validate/findings.hpp"
 #include "model/validate/validate.hpp"
-#include "phrases/suspicions.hpp"
+#include "phrases/faults/suspicions.hpp"
 
 #include <unordered_set>
 

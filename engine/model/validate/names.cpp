@@ -3,7 +3,7 @@
 #include "core/utf8.hpp"
 #include "model/validate/characters.hpp"
 #include "model/validate/validate.hpp"
-#include "phrases/faults.hpp"
+#include "phrases/faults/faults.hpp"
 
 namespace gusset {
 

@@ -4,7 +4,7 @@
 #include "model/validate/findings.hpp"
 #include "model/validate/name_look.hpp"
 #include "model/validate/validate.hpp"
-#include "phrases/suspicions.hpp"
+#include "phrases/faults/suspicions.hpp"
 
 #include <algorithm>
 #include <unordered_map>

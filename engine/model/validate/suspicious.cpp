@@ -4,7 +4,7 @@
 #include "core/tolerance.hpp"
 #include "model/validate/findings.hpp"
 #include "model/validate/validate.hpp"
-#include "phrases/suspicions.hpp"
+#include "phrases/faults/suspicions.hpp"
 
 #include <algorithm>
 #include <cmath>

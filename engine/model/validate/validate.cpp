@@ -8,7 +8,7 @@
 #include "model/validate/findings.hpp"
 #include "model/validate/name_table.hpp"
 #include "model/validate/path_faults.hpp"
-#include "phrases/faults.hpp"
+#include "phrases/faults/faults.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -28,16 +28,16 @@ public:
     }
 
     void examineAll() {
-        checkTitle();
-        checkJoints();
-        checkMaterials();
-        checkSections();
-        checkMembers();
-        checkSupports();
-        checkLoads();
-        checkCombinations();
-        checkMoving();
-        checkClass();
+        examineTitle();
+        examineJoints();
+        examineMaterials();
+        examineSections();
+        examineMembers();
+        examineSupports();
+        examineLoads();
+        examineCombinations();
+        examineMoving();
+        examineClass();
         for (const Issue& fault : faultsOf(truss_.checks)) {
             if (errors_.size() < kMostIssues) {
                 errors_.push_back(fault);
@@ -54,41 +54,41 @@ private:
         }
     }
 
-    void checkNumber(double value, const Place& at) {
+    void examineNumber(double value, const Place& at) {
         if (!(std::abs(value) <= kLargestNumber)) {
             error(IssueCode::NotFinite, at, phrase::kNumberTooLarge);
         }
     }
 
-    void checkLimits(double value, Limits limits, const Place& at) {
+    void examineLimits(double value, Limits limits, const Place& at) {
         if (limits == Limits::Size) {
             if (const auto fault = faultOfSize(value)) {
                 error(IssueCode::OutOfRange, at, *fault);
             }
             return;
         }
-        checkNumber(value, at);
+        examineNumber(value, at);
         if (limits == Limits::Positive && value <= 0) {
             error(IssueCode::OutOfRange, at, phrase::kMustBePositive);
         }
     }
 
-    void checkField(const FieldValue& field, const Place& at) {
+    void examineField(const FieldValue& field, const Place& at) {
         if (field.number) {
-            checkLimits(*field.number, field.limits, at.key(field.key));
+            examineLimits(*field.number, field.limits, at.key(field.key));
         }
     }
     template <class Table, class Thing>
-    void checkNumbers(const Table& table, const Thing& thing, const Place& at) {
-        eachField(table, thing, [&](const FieldValue& field) { checkField(field, at); });
+    void examineNumbers(const Table& table, const Thing& thing, const Place& at) {
+        eachField(table, thing, [&](const FieldValue& field) { examineField(field, at); });
     }
     template <class Thing>
-    void checkNumbers(const Thing& thing, const Place& at) {
-        checkNumbers(kFields<Thing>, thing, at);
+    void examineNumbers(const Thing& thing, const Place& at) {
+        examineNumbers(kFields<Thing>, thing, at);
     }
 
     // The same case may be named again, but only in the same characters.
-    void checkCase(const std::string& name, const Place& at) {
+    void examineCase(const std::string& name, const Place& at) {
         if (known_) {
             return;
         }
@@ -107,7 +107,7 @@ private:
     }
 
     // A name that other things refer to: present, valid and unique in its list.
-    void checkName(const std::string& name, const Place& at, NameTable& taken) {
+    void examineName(const std::string& name, const Place& at, NameTable& taken) {
         if (known_) {
             return;
         }
@@ -121,7 +121,7 @@ private:
         }
     }
 
-    bool checkJoint(JointId joint, const Place& at) {
+    bool examineJoint(JointId joint, const Place& at) {
         if (!joint.valid() || joint.at() >= truss_.joints.size()) {
             error(IssueCode::UnknownName, at, phrase::kNoSuchJoint);
             return false;
@@ -129,7 +129,7 @@ private:
         return true;
     }
 
-    void checkTitle() {
+    void examineTitle() {
         if (const auto fault = faultOfName(truss_.title, kLongestTitle);
             fault && !truss_.title.empty()) {
             error(IssueCode::OutOfRange, {nullptr, "title"},
@@ -137,32 +137,32 @@ private:
         }
     }
 
-    void checkJoints() {
+    void examineJoints() {
         NameTable labels(known_ ? 0 : truss_.joints.size());
         for (std::size_t i = 0; i < truss_.joints.size(); ++i) {
             const Joint& joint = truss_.joints[i];
             const Place at = Place{nullptr, "joints"}.item(i);
-            checkName(joint.label, at.key("id"), labels);
-            checkNumbers(joint, at);
+            examineName(joint.label, at.key("id"), labels);
+            examineNumbers(joint, at);
         }
     }
 
-    void checkMembers() {
+    void examineMembers() {
         for (std::size_t i = 0; i < truss_.members.size(); ++i) {
             const Member& member = truss_.members[i];
             const Place at = Place{nullptr, "members"}.item(i);
-            checkNumbers(member, at);
+            examineNumbers(member, at);
             if (!known_ && !member.section.empty() && !sections_.contains(member.section)) {
                 error(IssueCode::UnknownName, at.key("section"),
                       statement(phrase::kNoSuchSection, {{"section", member.section}}));
             }
-            if (checkJoint(member.a, at.key("a")) && checkJoint(member.b, at.key("b"))) {
-                checkEnds(i, at);
+            if (examineJoint(member.a, at.key("a")) && examineJoint(member.b, at.key("b"))) {
+                examineEnds(i, at);
             }
         }
     }
 
-    void checkEnds(std::size_t i, const Place& at) {
+    void examineEnds(std::size_t i, const Place& at) {
         const Member& member = truss_.members[i];
         const MemberId id{static_cast<int>(i)};
         if (member.a == member.b) {
@@ -183,38 +183,38 @@ private:
         }
     }
 
-    void checkSupports() {
+    void examineSupports() {
         for (std::size_t i = 0; i < truss_.supports.size(); ++i) {
             const Support& support = truss_.supports[i];
             const Place at = Place{nullptr, "supports"}.item(i);
-            checkJoint(support.joint, at.key("joint"));
-            checkNumbers(kRollerFields, support, at);
+            examineJoint(support.joint, at.key("joint"));
+            examineNumbers(kRollerFields, support, at);
             const Place settle = at.key("settle");
-            checkNumbers(kPinSettleFields, support, settle);
+            examineNumbers(kPinSettleFields, support, settle);
         }
     }
 
-    void checkLoads() {
+    void examineLoads() {
         for (std::size_t i = 0; i < truss_.loads.size(); ++i) {
             const Place at = Place{nullptr, "loads"}.item(i);
-            checkCase(truss_.loads[i].caseId, at.key("case"));
-            std::visit([&](const auto& load) { checkLoad(load, at); }, truss_.loads[i].what);
+            examineCase(truss_.loads[i].caseId, at.key("case"));
+            std::visit([&](const auto& load) { examineLoad(load, at); }, truss_.loads[i].what);
         }
     }
 
     template <class Force>
-    void checkLoad(const Force& load, const Place& at) { // on one joint
-        checkJoint(load.joint, at.key("joint"));
-        checkNumbers(load, at);
+    void examineLoad(const Force& load, const Place& at) { // on one joint
+        examineJoint(load.joint, at.key("joint"));
+        examineNumbers(load, at);
     }
-    void checkLoad(const ChordLoad& load, const Place& at) {
-        checkPath(load.chord, at.key("chord"));
-        checkNumbers(load, at);
+    void examineLoad(const ChordLoad& load, const Place& at) {
+        examinePath(load.chord, at.key("chord"));
+        examineNumbers(load, at);
     }
-    void checkLoad(const MemberForce& load, const Place& at) {
-        checkNumbers(load, at);
+    void examineLoad(const MemberForce& load, const Place& at) {
+        examineNumbers(load, at);
         const Place ends = at.key("member");
-        if (!checkJoint(load.from, ends.item(0)) || !checkJoint(load.to, ends.item(1))) {
+        if (!examineJoint(load.from, ends.item(0)) || !examineJoint(load.to, ends.item(1))) {
             return;
         }
         const MemberId member = index_.find(load.from, load.to);
@@ -228,16 +228,16 @@ private:
                                                  {"joint", truss_.joints[load.from.at()].label}}));
         }
     }
-    void checkLoad(const SelfWeight&, const Place&) {}
+    void examineLoad(const SelfWeight&, const Place&) {}
 
-    void checkPath(const std::vector<JointId>& path, const Place& at) {
+    void examinePath(const std::vector<JointId>& path, const Place& at) {
         if (path.size() < 2) {
             error(IssueCode::Missing, at, phrase::kPathNeedsTwo);
         }
         std::unordered_set<int> seen;
         for (std::size_t i = 0; i < path.size(); ++i) {
             const Place place = at.item(i);
-            if (checkJoint(path[i], place) && !seen.insert(path[i].index).second) {
+            if (examineJoint(path[i], place) && !seen.insert(path[i].index).second) {
                 error(IssueCode::Duplicate, place,
                       statement(phrase::kTwiceInPath,
                                 {{"joint", truss_.joints[path[i].at()].label}}));
@@ -245,30 +245,30 @@ private:
         }
     }
 
-    void checkMaterials() {
+    void examineMaterials() {
         for (std::size_t i = 0; i < truss_.materials.size(); ++i) {
             const Material& material = truss_.materials[i];
             const Place at = Place{nullptr, "materials"}.item(i);
-            checkName(material.id, at.key("id"), materials_);
-            checkNumbers(material, at);
+            examineName(material.id, at.key("id"), materials_);
+            examineNumbers(material, at);
         }
     }
 
-    void checkSections() {
+    void examineSections() {
         for (std::size_t i = 0; i < truss_.sections.size(); ++i) {
             const Section& section = truss_.sections[i];
             const Place at = Place{nullptr, "sections"}.item(i);
-            checkName(section.id, at.key("id"), sections_);
+            examineName(section.id, at.key("id"), sections_);
             if (!known_ && !section.material.empty() && !materials_.contains(section.material)) {
                 error(IssueCode::UnknownName, at.key("material"),
                       statement(phrase::kNoSuchMaterial, {{"material", section.material}}));
             }
-            checkNumbers(section, at);
-            checkShape(section, at);
+            examineNumbers(section, at);
+            examineShape(section, at);
         }
     }
 
-    void checkShape(const Section& section, const Place& at) {
+    void examineShape(const Section& section, const Place& at) {
         if (section.shape.empty()) {
             return;
         }
@@ -282,55 +282,55 @@ private:
             return;
         }
         for (const auto& [key, value] : section.dimensions) {
-            checkNumber(value, at.key(key));
+            examineNumber(value, at.key(key));
         }
         if (const auto fault = faultOfDimensions(section)) {
             error(IssueCode::OutOfRange, at, *fault);
         }
     }
 
-    void checkCombinations() {
+    void examineCombinations() {
         NameTable ids;
         for (std::size_t i = 0; i < truss_.combinations.size(); ++i) {
             const Combination& combination = truss_.combinations[i];
             const Place at = Place{nullptr, "combinations"}.item(i);
-            checkName(combination.id, at.key("id"), ids);
+            examineName(combination.id, at.key("id"), ids);
             const Place factors = at.key("factors");
             for (const auto& [caseId, factor] : combination.factors) {
-                checkCase(caseId, factors.key(caseId));
-                checkNumber(factor, factors.key(caseId));
+                examineCase(caseId, factors.key(caseId));
+                examineNumber(factor, factors.key(caseId));
             }
         }
     }
 
-    void checkMoving() {
+    void examineMoving() {
         NameTable ids;
         for (std::size_t i = 0; i < truss_.moving.size(); ++i) {
             const MovingLoad& moving = truss_.moving[i];
             const Place at = Place{nullptr, "moving"}.item(i);
-            checkName(moving.id, at.key("id"), ids);
-            checkPath(moving.path, at.key("path"));
-            checkAxles(moving.axles, at.key("axles"));
+            examineName(moving.id, at.key("id"), ids);
+            examinePath(moving.path, at.key("path"));
+            examineAxles(moving.axles, at.key("axles"));
             if (moving.uniform) {
-                checkNumbers(*moving.uniform, at.key("uniform"));
+                examineNumbers(*moving.uniform, at.key("uniform"));
             } else if (moving.axles.empty()) {
                 error(IssueCode::Missing, at, phrase::kMovesNothing);
             }
         }
     }
 
-    void checkAxles(const std::vector<Axle>& axles, const Place& at) {
+    void examineAxles(const std::vector<Axle>& axles, const Place& at) {
         std::unordered_set<double> places;
         for (std::size_t i = 0; i < axles.size(); ++i) {
             const Place place = at.item(i);
-            checkNumbers(axles[i], place);
+            examineNumbers(axles[i], place);
             if (!places.insert(axles[i].at).second) {
                 error(IssueCode::Duplicate, place.key("at"), phrase::kAxlesMeet);
             }
         }
     }
 
-    void checkClass() {
+    void examineClass() {
         const int digits = truss_.classSettings.digits;
         if (digits < 0 || digits > kMostDigits) {
             error(IssueCode::OutOfRange, {nullptr, "class.numbers.digits"},

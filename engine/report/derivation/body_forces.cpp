@@ -2,10 +2,10 @@
 
 #include "core/signs.hpp"
 #include "core/tolerance.hpp"
-#include "phrases/free_bodies.hpp"
+#include "phrases/working/free_bodies.hpp"
 #include "report/derivation/remark_text.hpp"
 #include "report/formula/exact_notation.hpp"
-#include "report/formula/sheet_index.hpp"
+#include "report/formula/working_index.hpp"
 #include "report/text/formula.hpp"
 
 #include <algorithm>
@@ -16,16 +16,16 @@
 namespace gusset {
 namespace {
 
-const SheetIndex& indexOf(const Notation& notation) {
+const WorkingIndex& indexOf(const Notation& notation) {
     if (!notation.index->made) {
-        *notation.index = sheetIndexOf(notation.truss, notation.working);
+        *notation.index = workingIndexOf(notation.truss, notation.working);
     }
     return *notation.index;
 }
 
 // What is known before a step.
 struct Known {
-    const SheetIndex& index;
+    const WorkingIndex& index;
     std::size_t step;
 
     [[nodiscard]] std::optional<double> force(MemberId member) const {
@@ -36,7 +36,7 @@ struct Known {
     }
     // The sense in which an unknown force is drawn: −1 for compression.
     [[nodiscard]] int drawn(MemberId member) const {
-        for (const SheetIndex::Finding& finding : index.ofMember[member.at()]) {
+        for (const WorkingIndex::Finding& finding : index.ofMember[member.at()]) {
             if (finding.step >= step && finding.drawn != 0) {
                 return finding.drawn < 0 ? -1 : 1;
             }
@@ -45,9 +45,10 @@ struct Known {
     }
 
 private:
-    [[nodiscard]] std::optional<double> before(const std::vector<SheetIndex::Finding>& all) const {
+    [[nodiscard]] std::optional<double>
+    before(const std::vector<WorkingIndex::Finding>& all) const {
         std::optional<double> value;
-        for (const SheetIndex::Finding& finding : all) {
+        for (const WorkingIndex::Finding& finding : all) {
             value = finding.step < step ? std::optional(finding.value) : value;
         }
         return value;
@@ -62,9 +63,8 @@ RichLine valued(const Notation& notation, const Symbol& symbol, double value) {
     const std::string relation = exact ? "=" : relationTo(notation, value).text;
     const std::string number =
         exact ? plainText(runsOf(*exact)) : formatNumber(value, notation.numbers);
-    label.push_back(
-        {" " + relation + " " + number + (unit.empty() ? unit : kThinSpace + unit),
-         RunStyle::Plain});
+    label.push_back({" " + relation + " " + number + (unit.empty() ? unit : kThinSpace + unit),
+                     RunStyle::Plain});
     return label;
 }
 
@@ -123,7 +123,7 @@ struct Reaching {
     std::vector<RestraintId> restraints{};
 };
 
-Reaching reachingOut(const Truss& truss, const SheetIndex& index, std::vector<JointId> joints) {
+Reaching reachingOut(const Truss& truss, const WorkingIndex& index, std::vector<JointId> joints) {
     std::sort(joints.begin(), joints.end());
     Reaching reaching;
     for (const JointId joint : joints) {

@@ -1,7 +1,7 @@
 #include "report/derivation/body_sketch.hpp"
 
 #include "core/tolerance.hpp"
-#include "phrases/force_polygon.hpp"
+#include "phrases/working/force_polygon.hpp"
 #include "report/derivation/angle_marks.hpp"
 #include "report/derivation/body_forces.hpp"
 #include "report/derivation/dimension_marks.hpp"

@@ -2,7 +2,7 @@
 
 #include "core/signs.hpp"
 #include "core/tolerance.hpp"
-#include "phrases/check_working.hpp"
+#include "phrases/working/check_working.hpp"
 #include "report/results/check_text.hpp"
 #include "report/results/results_text.hpp"
 #include "report/text/formula.hpp"

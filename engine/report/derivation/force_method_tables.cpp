@@ -1,9 +1,9 @@
 #include "report/derivation/force_method_tables.hpp"
 
 #include "core/signs.hpp"
-#include "phrases/force_method.hpp"
-#include "phrases/tables.hpp"
-#include "phrases/unit_load.hpp"
+#include "phrases/results/tables.hpp"
+#include "phrases/working/force_method.hpp"
+#include "phrases/working/unit_load.hpp"
 #include "report/results/results_text.hpp"
 #include "report/text/formula.hpp"
 
@@ -35,27 +35,27 @@ struct Columns {
     }
 };
 
-std::string nameOf(const ForceMethodSheet& sheet, const ForceMethodRow& row) {
-    return memberName(sheet.notation.truss, row.member);
+std::string nameOf(const ForceMethodNotes& notes, const ForceMethodRow& row) {
+    return memberName(notes.notation.truss, row.member);
 }
 
-Symbol reactionSymbol(const ForceMethodSheet& sheet, RestraintId restraint) {
-    const auto& restraints = sheet.notation.working.structure.restraints;
+Symbol reactionSymbol(const ForceMethodNotes& notes, RestraintId restraint) {
+    const auto& restraints = notes.notation.working.structure.restraints;
     return {.kind = SymbolKind::Reaction,
             .restraint = restraint,
             .joint = restraints[restraint.at()].joint};
 }
 
-std::string nameOf(const ForceMethodSheet& sheet, const ForceMethodReaction& row) {
-    return plainText(symbolRuns(sheet.notation, reactionSymbol(sheet, row.restraint)));
+std::string nameOf(const ForceMethodNotes& notes, const ForceMethodReaction& row) {
+    return plainText(symbolRuns(notes.notation, reactionSymbol(notes, row.restraint)));
 }
 
-std::string forceCell(const ForceMethodSheet& sheet, double force) {
-    return formatNumber(force, numberStyleOf(sheet.notation.truss));
+std::string forceCell(const ForceMethodNotes& notes, double force) {
+    return formatNumber(force, numberStyleOf(notes.notation.truss));
 }
 
-std::string sumCell(const ForceMethodSheet& sheet, double value) {
-    return contribution(value, sheet.notation.numbers);
+std::string sumCell(const ForceMethodNotes& notes, double value) {
+    return contribution(value, notes.notation.numbers);
 }
 
 // The columns of sums: each unit state paired with the given state and with every unit state.
@@ -78,22 +78,22 @@ std::vector<SumColumn> sumColumns(const ForceMethod& method) {
 }
 
 template <class Row>
-TextTable superposed(const ForceMethodSheet& sheet, const std::vector<Row>& rows, Columns columns,
+TextTable superposed(const ForceMethodNotes& notes, const std::vector<Row>& rows, Columns columns,
                      const char* letters) {
-    const std::string force = symbolOf(sheet.notation.truss.units.force);
+    const std::string force = symbolOf(notes.notation.truss.units.force);
     const std::string whole(1, letters[0]);
     const std::string unit(1, letters[1]);
     columns.add({variableToken(whole, "0")}, force);
-    for (std::size_t k = 0; k < sheet.method.releases.size(); ++k) {
+    for (std::size_t k = 0; k < notes.method.releases.size(); ++k) {
         columns.add(product({redundantToken(k), variableToken(unit, index(k + 1))}), force);
     }
     columns.add({variableToken(whole)}, force);
     for (const Row& row : rows) {
-        std::vector<std::string> cells{nameOf(sheet, row), forceCell(sheet, row.given)};
-        for (std::size_t k = 0; k < sheet.method.releases.size(); ++k) {
-            cells.push_back(forceCell(sheet, sheet.method.redundants[k] * row.unit[k]));
+        std::vector<std::string> cells{nameOf(notes, row), forceCell(notes, row.given)};
+        for (std::size_t k = 0; k < notes.method.releases.size(); ++k) {
+            cells.push_back(forceCell(notes, notes.method.redundants[k] * row.unit[k]));
         }
-        cells.push_back(forceCell(sheet, row.force));
+        cells.push_back(forceCell(notes, row.force));
         columns.table.rows.push_back(std::move(cells));
     }
     return columns.table;
@@ -108,10 +108,10 @@ Token displacementToken(std::size_t place, std::size_t cause) {
     return variableToken("\u03B4", index(place + 1) + index(cause));
 }
 
-Symbol redundantSymbol(const ForceMethodSheet& sheet, std::size_t i) {
-    const MemberOrRestraint& released = sheet.method.releases[i].of;
+Symbol redundantSymbol(const ForceMethodNotes& notes, std::size_t i) {
+    const MemberOrRestraint& released = notes.method.releases[i].of;
     if (const auto* restraint = std::get_if<RestraintId>(&released)) {
-        return reactionSymbol(sheet, *restraint);
+        return reactionSymbol(notes, *restraint);
     }
     return {.kind = SymbolKind::MemberForce, .member = std::get<MemberId>(released)};
 }
@@ -133,9 +133,9 @@ bool anySettlement(const ForceMethod& method) {
                        });
 }
 
-Formula elasticProduct(const ForceMethodSheet& sheet, const Token& one, const Token& other) {
+Formula elasticProduct(const ForceMethodNotes& notes, const Token& one, const Token& other) {
     return product(
-        {one, other, sheet.method.timesStiffness ? variableToken("L") : overStiffness()});
+        {one, other, notes.method.timesStiffness ? variableToken("L") : overStiffness()});
 }
 
 Formula thermalProduct(std::size_t i) {
@@ -149,15 +149,15 @@ Formula settlementProduct(std::size_t i) {
     return product({variableToken("r", index(i + 1)), variableToken("\u0394")});
 }
 
-std::string givenUnit(const ForceMethodSheet& sheet) {
-    const Units& units = sheet.notation.truss.units;
-    return sheet.method.timesStiffness ? productUnit(symbolOf(units.force), symbolOf(units.length))
+std::string givenUnit(const ForceMethodNotes& notes) {
+    const Units& units = notes.notation.truss.units;
+    return notes.method.timesStiffness ? productUnit(symbolOf(units.force), symbolOf(units.length))
                                        : symbolOf(units.displacement);
 }
 
-std::string perRedundantUnit(const ForceMethodSheet& sheet) {
-    const Units& units = sheet.notation.truss.units;
-    if (sheet.method.timesStiffness) {
+std::string perRedundantUnit(const ForceMethodNotes& notes) {
+    const Units& units = notes.notation.truss.units;
+    if (notes.method.timesStiffness) {
         return symbolOf(units.length);
     }
     const std::string moved = symbolOf(units.displacement);
@@ -165,52 +165,52 @@ std::string perRedundantUnit(const ForceMethodSheet& sheet) {
     return moved.empty() || force.empty() ? moved : moved + "/" + force;
 }
 
-TextTable releasedForcesTable(const ForceMethodSheet& sheet) {
-    const Units& units = sheet.notation.truss.units;
-    const bool stiffness = !sheet.method.timesStiffness;
-    Columns columns(sheet.notation.book, phrase::kReleasedForcesCaption, phrase::kColumnMember);
+TextTable releasedForcesTable(const ForceMethodNotes& notes) {
+    const Units& units = notes.notation.truss.units;
+    const bool stiffness = !notes.method.timesStiffness;
+    Columns columns(notes.notation.book, phrase::kReleasedForcesCaption, phrase::kColumnMember);
     columns.add({givenToken()}, symbolOf(units.force));
-    for (std::size_t k = 0; k < sheet.method.releases.size(); ++k) {
+    for (std::size_t k = 0; k < notes.method.releases.size(); ++k) {
         columns.add({unitToken(k)});
     }
     columns.add({variableToken("L")}, symbolOf(units.length));
     if (stiffness) {
         columns.add({variableToken("EA")}, symbolOf(units.force));
-        columns.add({overStiffness()}, perRedundantUnit(sheet));
+        columns.add({overStiffness()}, perRedundantUnit(notes));
     }
-    for (const ForceMethodRow& row : sheet.method.rows) {
-        std::vector<std::string> cells{nameOf(sheet, row), forceCell(sheet, row.given)};
-        for (std::size_t k = 0; k < sheet.method.releases.size(); ++k) {
-            cells.push_back(unitForce(row.unit[k], sheet.notation.numbers));
+    for (const ForceMethodRow& row : notes.method.rows) {
+        std::vector<std::string> cells{nameOf(notes, row), forceCell(notes, row.given)};
+        for (std::size_t k = 0; k < notes.method.releases.size(); ++k) {
+            cells.push_back(unitForce(row.unit[k], notes.notation.numbers));
         }
-        cells.push_back(formatGiven(row.length, sheet.notation.numbers));
+        cells.push_back(formatGiven(row.length, notes.notation.numbers));
         if (stiffness) {
-            cells.push_back(stiffnessText(row.stiffness, sheet.notation.numbers));
-            cells.push_back(formatGiven(row.weight, sheet.notation.numbers));
+            cells.push_back(stiffnessText(row.stiffness, notes.notation.numbers));
+            cells.push_back(formatGiven(row.weight, notes.notation.numbers));
         }
         columns.table.rows.push_back(std::move(cells));
     }
     return columns.table;
 }
 
-TextTable sumsTable(const ForceMethodSheet& sheet) {
-    const ForceMethod& method = sheet.method;
+TextTable sumsTable(const ForceMethodNotes& notes) {
+    const ForceMethod& method = notes.method;
     const std::vector<SumColumn> sums = sumColumns(method);
-    Columns columns(sheet.notation.book, phrase::kSumsCaption, phrase::kColumnMember);
-    std::vector<std::string> totals{sayPlain(sheet.notation.book, phrase::kTotal)};
+    Columns columns(notes.notation.book, phrase::kSumsCaption, phrase::kColumnMember);
+    std::vector<std::string> totals{sayPlain(notes.notation.book, phrase::kTotal)};
     for (const SumColumn& sum : sums) {
         const bool given = sum.cause == 0;
-        columns.add(elasticProduct(sheet, unitToken(sum.i),
+        columns.add(elasticProduct(notes, unitToken(sum.i),
                                    given ? givenToken() : unitToken(sum.cause - 1)),
-                    given ? givenUnit(sheet) : perRedundantUnit(sheet));
-        totals.push_back(sumCell(sheet, given ? method.given[sum.i].elastic
+                    given ? givenUnit(notes) : perRedundantUnit(notes));
+        totals.push_back(sumCell(notes, given ? method.given[sum.i].elastic
                                               : method.unit[sum.i][sum.cause - 1]));
     }
     for (const ForceMethodRow& row : method.rows) {
-        std::vector<std::string> cells{nameOf(sheet, row)};
+        std::vector<std::string> cells{nameOf(notes, row)};
         for (const SumColumn& sum : sums) {
             const double other = sum.cause == 0 ? row.given : row.unit[sum.cause - 1];
-            cells.push_back(sumCell(sheet, row.unit[sum.i] * other * row.weight));
+            cells.push_back(sumCell(notes, row.unit[sum.i] * other * row.weight));
         }
         columns.table.rows.push_back(std::move(cells));
     }
@@ -218,16 +218,16 @@ TextTable sumsTable(const ForceMethodSheet& sheet) {
     return columns.table;
 }
 
-TextTable strainsTable(const ForceMethodSheet& sheet) {
-    const ForceMethod& method = sheet.method;
-    const std::string moved = symbolOf(sheet.notation.truss.units.displacement);
-    Columns columns(sheet.notation.book, phrase::kStrainsCaption, phrase::kColumnMember);
-    std::vector<std::string> totals{sayPlain(sheet.notation.book, phrase::kTotal)};
+TextTable strainsTable(const ForceMethodNotes& notes) {
+    const ForceMethod& method = notes.method;
+    const std::string moved = symbolOf(notes.notation.truss.units.displacement);
+    Columns columns(notes.notation.book, phrase::kStrainsCaption, phrase::kColumnMember);
+    std::vector<std::string> totals{sayPlain(notes.notation.book, phrase::kTotal)};
     std::vector<std::vector<std::string>> cells(method.rows.size());
     const auto addColumn = [&](const Formula& name, auto valueOf, auto written) {
         columns.add(name, moved);
         for (std::size_t r = 0; r < cells.size(); ++r) {
-            cells[r].push_back(written(valueOf(method.rows[r]), sheet.notation.numbers));
+            cells[r].push_back(written(valueOf(method.rows[r]), notes.notation.numbers));
         }
     };
     const auto addKind = [&](const Formula& growth, double ForceMethodRow::*part,
@@ -239,7 +239,7 @@ TextTable strainsTable(const ForceMethodSheet& sheet) {
             addColumn(
                 work(i), [&](const ForceMethodRow& row) { return row.unit[i] * row.*part; },
                 contribution);
-            totals.push_back(sumCell(sheet, method.given[i].*total));
+            totals.push_back(sumCell(notes, method.given[i].*total));
         }
     };
     if (anyThermal(method)) {
@@ -253,7 +253,7 @@ TextTable strainsTable(const ForceMethodSheet& sheet) {
     for (std::size_t r = 0; r < cells.size(); ++r) {
         const ForceMethodRow& row = method.rows[r];
         if (row.thermal != 0 || row.misfit != 0) {
-            cells[r].insert(cells[r].begin(), nameOf(sheet, row));
+            cells[r].insert(cells[r].begin(), nameOf(notes, row));
             columns.table.rows.push_back(std::move(cells[r]));
         }
     }
@@ -261,26 +261,26 @@ TextTable strainsTable(const ForceMethodSheet& sheet) {
     return columns.table;
 }
 
-TextTable settlementsTable(const ForceMethodSheet& sheet, std::size_t i) {
+TextTable settlementsTable(const ForceMethodNotes& notes, std::size_t i) {
     std::vector<SettlementRow> rows;
-    for (const ForceMethodReaction& row : sheet.method.reactions) {
-        if (row.settle != 0 && !isReleased(sheet.method.releases, row.restraint)) {
+    for (const ForceMethodReaction& row : notes.method.reactions) {
+        if (row.settle != 0 && !isReleased(notes.method.releases, row.restraint)) {
             rows.push_back({row.restraint, row.unit[i], row.settle, -row.unit[i] * row.settle});
         }
     }
-    return settlementTable(sheet.notation, rows, variableToken("r", index(i + 1)),
+    return settlementTable(notes.notation, rows, variableToken("r", index(i + 1)),
                            variableToken("\u0394"));
 }
 
-TextTable superposedForcesTable(const ForceMethodSheet& sheet) {
-    return superposed(sheet, sheet.method.rows,
-                      Columns(sheet.notation.book, phrase::kMemberForces, phrase::kColumnMember),
+TextTable superposedForcesTable(const ForceMethodNotes& notes) {
+    return superposed(notes, notes.method.rows,
+                      Columns(notes.notation.book, phrase::kMemberForces, phrase::kColumnMember),
                       "Nn");
 }
 
-TextTable superposedReactionsTable(const ForceMethodSheet& sheet) {
-    return superposed(sheet, sheet.method.reactions,
-                      Columns(sheet.notation.book, phrase::kReactions, phrase::kColumnReaction),
+TextTable superposedReactionsTable(const ForceMethodNotes& notes) {
+    return superposed(notes, notes.method.reactions,
+                      Columns(notes.notation.book, phrase::kReactions, phrase::kColumnReaction),
                       "Rr");
 }
 

@@ -6,7 +6,7 @@
 
 namespace gusset {
 
-struct ForceMethodSheet {
+struct ForceMethodNotes {
     const ForceMethod& method;
     Notation notation; // of the whole truss
 };
@@ -18,25 +18,25 @@ struct ForceMethodSheet {
 [[nodiscard]] Token givenToken();
 [[nodiscard]] Token displacementToken(std::size_t place, std::size_t cause);
 // The member force or reaction that is the redundant.
-[[nodiscard]] Symbol redundantSymbol(const ForceMethodSheet&, std::size_t i);
+[[nodiscard]] Symbol redundantSymbol(const ForceMethodNotes&, std::size_t i);
 
 [[nodiscard]] bool anyThermal(const ForceMethod&);
 [[nodiscard]] bool anyMisfit(const ForceMethod&);
 [[nodiscard]] bool anySettlement(const ForceMethod&); // of a support kept in the released truss
 
 // n_1·N_0·L/EA, or n_1·N_0·L.
-[[nodiscard]] Formula elasticProduct(const ForceMethodSheet&, const Token&, const Token&);
+[[nodiscard]] Formula elasticProduct(const ForceMethodNotes&, const Token&, const Token&);
 [[nodiscard]] Formula thermalProduct(std::size_t i);
 [[nodiscard]] Formula misfitProduct(std::size_t i);
 [[nodiscard]] Formula settlementProduct(std::size_t i);
-[[nodiscard]] std::string givenUnit(const ForceMethodSheet&);        // of δ_10
-[[nodiscard]] std::string perRedundantUnit(const ForceMethodSheet&); // of δ_11
+[[nodiscard]] std::string givenUnit(const ForceMethodNotes&);        // of δ_10
+[[nodiscard]] std::string perRedundantUnit(const ForceMethodNotes&); // of δ_11
 
-[[nodiscard]] TextTable releasedForcesTable(const ForceMethodSheet&);
-[[nodiscard]] TextTable sumsTable(const ForceMethodSheet&);
-[[nodiscard]] TextTable strainsTable(const ForceMethodSheet&);
-[[nodiscard]] TextTable settlementsTable(const ForceMethodSheet&, std::size_t i);
-[[nodiscard]] TextTable superposedForcesTable(const ForceMethodSheet&);
-[[nodiscard]] TextTable superposedReactionsTable(const ForceMethodSheet&);
+[[nodiscard]] TextTable releasedForcesTable(const ForceMethodNotes&);
+[[nodiscard]] TextTable sumsTable(const ForceMethodNotes&);
+[[nodiscard]] TextTable strainsTable(const ForceMethodNotes&);
+[[nodiscard]] TextTable settlementsTable(const ForceMethodNotes&, std::size_t i);
+[[nodiscard]] TextTable superposedForcesTable(const ForceMethodNotes&);
+[[nodiscard]] TextTable superposedReactionsTable(const ForceMethodNotes&);
 
 } // namespace gusset

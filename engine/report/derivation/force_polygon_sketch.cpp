@@ -2,8 +2,8 @@
 
 #include "core/index.hpp"
 #include "core/tolerance.hpp"
-#include "phrases/force_polygon.hpp"
-#include "phrases/lists.hpp"
+#include "phrases/results/lists.hpp"
+#include "phrases/working/force_polygon.hpp"
 #include "report/derivation/force_polygon_text.hpp"
 #include "report/results/results_text.hpp"
 

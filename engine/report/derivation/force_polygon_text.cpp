@@ -1,9 +1,9 @@
 #include "report/derivation/force_polygon_text.hpp"
 
-#include "phrases/force_polygon.hpp"
-#include "phrases/remarks.hpp"
-#include "phrases/tables.hpp"
-#include "phrases/verdict.hpp"
+#include "phrases/results/tables.hpp"
+#include "phrases/results/verdict.hpp"
+#include "phrases/working/force_polygon.hpp"
+#include "phrases/working/remarks.hpp"
 #include "report/results/results_text.hpp"
 #include "report/results/table.hpp"
 #include "report/text/html.hpp"

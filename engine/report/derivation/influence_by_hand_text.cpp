@@ -1,9 +1,9 @@
 #include "report/derivation/influence_by_hand_text.hpp"
 
-#include "phrases/influence.hpp"
-#include "phrases/influence_by_hand.hpp"
-#include "phrases/remarks.hpp"
-#include "phrases/tables.hpp"
+#include "phrases/results/influence.hpp"
+#include "phrases/results/tables.hpp"
+#include "phrases/working/influence_by_hand.hpp"
+#include "phrases/working/remarks.hpp"
 #include "report/derivation/remark_text.hpp"
 #include "report/derivation/working_text.hpp"
 #include "report/formula/exact_notation.hpp"

@@ -1,10 +1,10 @@
 #include "report/derivation/remark_text.hpp"
 
 #include "hand/paper/truss_side.hpp"
-#include "phrases/influence_by_hand.hpp"
-#include "phrases/lists.hpp"
-#include "phrases/remarks.hpp"
-#include "phrases/steps.hpp"
+#include "phrases/results/lists.hpp"
+#include "phrases/working/influence_by_hand.hpp"
+#include "phrases/working/remarks.hpp"
+#include "phrases/working/steps.hpp"
 #include "report/results/results_text.hpp"
 
 #include <algorithm>

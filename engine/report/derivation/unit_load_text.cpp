@@ -1,8 +1,8 @@
 #include "report/derivation/unit_load_text.hpp"
 
 #include "core/signs.hpp"
-#include "phrases/tables.hpp"
-#include "phrases/unit_load.hpp"
+#include "phrases/results/tables.hpp"
+#include "phrases/working/unit_load.hpp"
 #include "report/derivation/virtual_work_table.hpp"
 #include "report/results/results_text.hpp"
 #include "report/text/formula.hpp"

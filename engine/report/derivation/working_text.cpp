@@ -1,9 +1,9 @@
 #include "report/derivation/working_text.hpp"
 
 #include "core/signs.hpp"
-#include "phrases/remarks.hpp"
-#include "phrases/steps.hpp"
-#include "phrases/tables.hpp"
+#include "phrases/results/tables.hpp"
+#include "phrases/working/remarks.hpp"
+#include "phrases/working/steps.hpp"
 #include "report/derivation/body_sketch.hpp"
 #include "report/derivation/remark_text.hpp"
 #include "report/formula/exact_notation.hpp"
@@ -41,7 +41,7 @@ std::string centreName(const Step& step) {
 // Remarks on the result come after it, all others before.
 bool comesAfter(const Remark& remark) {
     return says(remark, phrase::kActsOtherWay) || says(remark, phrase::kNegativeForce) ||
-           says(remark, phrase::kCheckCloses) || says(remark, phrase::kCheckDoesNot) ||
+           says(remark, phrase::kSumsClose) || says(remark, phrase::kSumsMiss) ||
            says(remark, phrase::kNotComplete);
 }
 
@@ -104,7 +104,7 @@ void angles(Lines& lines, const Notation& notation, const Step& step) {
 }
 
 bool namesJoints(StepKind kind) {
-    return kind == StepKind::Simultaneous || kind == StepKind::Check;
+    return kind == StepKind::Simultaneous || kind == StepKind::ClosingSums;
 }
 
 // Names the free body of an equation where a step uses two.
@@ -234,8 +234,8 @@ RichLine stepTitleLine(const Notation& notation, const Step& step) {
                                            {{"joint", jointName(notation, step.body.front())}})
                                      : say(notation.book, phrase::kTitleJointsTogether,
                                            {{"joints", jointNames(notation, step.body)}});
-    case StepKind::Check:
-        return say(notation.book, phrase::kTitleCheck);
+    case StepKind::ClosingSums:
+        return say(notation.book, phrase::kTitleClosingSums);
     case StepKind::Summary:
         return say(notation.book, phrase::kTitleSummary);
     }
@@ -253,8 +253,8 @@ std::vector<WorkingLine> renderStep(const Notation& notation, const Step& step) 
             sentence(lines, std::move(line));
         }
     }
-    if (step.kind == StepKind::Check) {
-        sentence(lines, say(notation.book, phrase::kCheckLeftOver));
+    if (step.kind == StepKind::ClosingSums) {
+        sentence(lines, say(notation.book, phrase::kLeftOverSums));
     }
     remarks(lines, notation, step, false);
     angles(lines, notation, step);

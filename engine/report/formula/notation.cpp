@@ -2,12 +2,12 @@
 
 #include "core/signs.hpp"
 #include "core/tolerance.hpp"
-#include "phrases/lists.hpp"
-#include "phrases/steps.hpp"
-#include "phrases/tables.hpp"
+#include "phrases/results/lists.hpp"
+#include "phrases/results/tables.hpp"
+#include "phrases/working/steps.hpp"
 #include "report/formula/exact_notation.hpp"
-#include "report/formula/sheet_index.hpp"
 #include "report/formula/slope_notation.hpp"
+#include "report/formula/working_index.hpp"
 #include "report/results/results_text.hpp"
 #include "report/text/formula.hpp"
 
@@ -128,7 +128,7 @@ bool hasUnknown(const Equation& equation) {
 
 Notation notationOf(const Writer& writer, const Working& working) {
     return {writer.book, writer.truss, working, numberStyleOf(writer.truss),
-            std::make_shared<SheetIndex>()};
+            std::make_shared<WorkingIndex>()};
 }
 
 Token symbolToken(const Notation& notation, const Symbol& symbol) {

@@ -10,14 +10,14 @@
 
 namespace gusset {
 
-struct SheetIndex; // report/formula/sheet_index.hpp
+struct WorkingIndex; // report/formula/working_index.hpp
 
 struct Notation {
     const PhraseBook& book; // the language of the words
     const Truss& truss;
     const Working& working;
-    NumberStyle numbers;                 // of computed values
-    std::shared_ptr<SheetIndex> index{}; // of the working, built on first use
+    NumberStyle numbers;                   // of computed values
+    std::shared_ptr<WorkingIndex> index{}; // of the working, built on first use
 };
 [[nodiscard]] Notation notationOf(const Writer&, const Working&);
 

@@ -2,7 +2,7 @@
 
 #include "core/signs.hpp"
 #include "core/tolerance.hpp"
-#include "phrases/steps.hpp"
+#include "phrases/working/steps.hpp"
 #include "report/text/formula.hpp"
 
 #include <array>
@@ -93,8 +93,8 @@ void addEquals(EquationRow& row, const Token& angle, const char* function, Token
 }
 
 void addRatio(EquationRow& row, double value) {
-    append(row.formula, {relationFor(row.notation, value, kRatioDecimals),
-                         ratioValue(row.notation, value)});
+    append(row.formula,
+           {relationFor(row.notation, value, kRatioDecimals), ratioValue(row.notation, value)});
 }
 
 void addDegrees(EquationRow& row, const AngleLine& line) {

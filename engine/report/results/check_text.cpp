@@ -2,9 +2,9 @@
 
 #include "core/csv.hpp"
 #include "core/signs.hpp"
-#include "phrases/checks.hpp"
-#include "phrases/lists.hpp"
-#include "phrases/tables.hpp"
+#include "phrases/results/checks.hpp"
+#include "phrases/results/lists.hpp"
+#include "phrases/results/tables.hpp"
 #include "report/results/results_text.hpp"
 #include "report/results/solution_text.hpp"
 #include "report/results/trust_text.hpp"

@@ -1,8 +1,8 @@
 #include "report/results/envelope_text.hpp"
 
 #include "core/tolerance.hpp"
-#include "phrases/envelope.hpp"
-#include "phrases/tables.hpp"
+#include "phrases/results/envelope.hpp"
+#include "phrases/results/tables.hpp"
 #include "report/results/influence_text.hpp"
 #include "report/results/results_text.hpp"
 #include "report/results/trust_text.hpp"

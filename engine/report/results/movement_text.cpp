@@ -2,7 +2,7 @@
 
 #include "core/signs.hpp"
 #include "core/tolerance.hpp"
-#include "phrases/tables.hpp"
+#include "phrases/results/tables.hpp"
 #include "report/results/results_text.hpp"
 #include "report/results/trust_text.hpp"
 

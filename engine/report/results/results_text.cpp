@@ -1,6 +1,6 @@
 #include "report/results/results_text.hpp"
 
-#include "phrases/tables.hpp"
+#include "phrases/results/tables.hpp"
 #include "report/text/html.hpp"
 
 #include "core/csv.hpp"

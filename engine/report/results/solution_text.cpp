@@ -1,10 +1,10 @@
 #include "report/results/solution_text.hpp"
 
 #include "core/tolerance.hpp"
-#include "phrases/faults.hpp"
-#include "phrases/lists.hpp"
-#include "phrases/mechanisms.hpp"
-#include "phrases/trust.hpp"
+#include "phrases/faults/faults.hpp"
+#include "phrases/results/lists.hpp"
+#include "phrases/results/mechanisms.hpp"
+#include "phrases/results/trust.hpp"
 #include "statics/stability/mechanism.hpp"
 
 #include <algorithm>

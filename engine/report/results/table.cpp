@@ -1,6 +1,6 @@
 #include "report/results/table.hpp"
 
-#include "phrases/lists.hpp"
+#include "phrases/results/lists.hpp"
 #include "report/results/results_text.hpp"
 #include "report/text/formula.hpp"
 #include "report/text/html.hpp"

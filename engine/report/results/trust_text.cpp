@@ -1,8 +1,8 @@
 #include "report/results/trust_text.hpp"
 
 #include "core/tolerance.hpp"
-#include "phrases/trust.hpp"
-#include "phrases/verdict.hpp"
+#include "phrases/results/trust.hpp"
+#include "phrases/results/verdict.hpp"
 #include "report/results/results_text.hpp"
 #include "report/results/solution_text.hpp"
 

@@ -1,7 +1,7 @@
 // The verdict on a truss, in sentences; see results_text.hpp.
-#include "phrases/verdict.hpp"
-#include "phrases/lists.hpp"
-#include "phrases/remarks.hpp"
+#include "phrases/results/verdict.hpp"
+#include "phrases/results/lists.hpp"
+#include "phrases/working/remarks.hpp"
 #include "report/results/movement_text.hpp"
 #include "report/results/results_text.hpp"
 #include "report/results/solution_text.hpp"

@@ -1,6 +1,6 @@
 #include "report/text/phrases.hpp"
 
-#include "phrases/lists.hpp"
+#include "phrases/results/lists.hpp"
 
 #include <algorithm>
 #include <cassert>

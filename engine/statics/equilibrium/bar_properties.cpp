@@ -2,7 +2,7 @@
 
 #include "model/catalogue/section_properties.hpp"
 #include "model/validate/validate.hpp"
-#include "phrases/unsolved.hpp"
+#include "phrases/results/unsolved.hpp"
 
 #include <algorithm>
 

@@ -73,7 +73,7 @@ void addMoves(const Structure& structure, const kernel::BarsOf<Scalar>& bars,
 }
 
 // The largest residual in a direction that is free to move.
-double largestFree(const std::vector<Hold>& holds, const std::vector<Vec2>& lack) {
+double largestFree(const std::vector<HeldJoint>& holds, const std::vector<Vec2>& lack) {
     double largest = 0;
     for (std::size_t i = 0; i < lack.size(); ++i) {
         const Vec2 free = kernel::freeIn(holds[i], lack[i]);
@@ -197,12 +197,12 @@ UnitResponses respondToUnitsIn(const Factored<Scalar>& factored, const std::vect
 } // namespace
 
 Stiffness factorStiffness(const Structure& structure, const JointPattern& pattern,
-                          std::vector<Hold> holds) {
+                          std::vector<HeldJoint> holds) {
     return kernel::factored<double>(structure, pattern, std::move(holds));
 }
 
 WideStiffness factorWide(const Structure& structure, const JointPattern& pattern,
-                         std::vector<Hold> holds) {
+                         std::vector<HeldJoint> holds) {
     return kernel::factored<Wide>(structure, pattern, std::move(holds));
 }
 

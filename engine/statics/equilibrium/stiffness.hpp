@@ -20,7 +20,7 @@
 namespace gusset {
 
 // How the supports of one joint hold it.
-struct Hold {
+struct HeldJoint {
     Vec2 first{1, 0}; // unit vector; the second direction is 90° anticlockwise from it
     bool firstHeld = false;
     bool secondHeld = false;
@@ -38,8 +38,8 @@ struct BlockOf { // 2×2, by rows
 // The scalar is double, or Wide where double is too narrow.
 template <class Scalar>
 struct StiffnessOf {
-    std::vector<Hold> holds;    // one per joint
-    std::vector<int> lowerRows; // of each entry below the diagonal, by columns
+    std::vector<HeldJoint> holds; // one per joint
+    std::vector<int> lowerRows;   // of each entry below the diagonal, by columns
     std::vector<BlockOf<Scalar>> lower;
     std::vector<BlockOf<Scalar>> inverse; // of the diagonal blocks
     double scale = 1;                     // factor applied to the bars' stiffnesses: a power of two
@@ -50,16 +50,18 @@ using Stiffness = StiffnessOf<double>;
 using WideStiffness = StiffnessOf<Wide>;
 
 // The held directions of each joint. Settlements that contradict each other give an issue.
-[[nodiscard]] Outcome<std::vector<Hold>> holdsOf(const Truss&, const Structure&);
+[[nodiscard]] Outcome<std::vector<HeldJoint>> heldJointsOf(const Truss&, const Structure&);
 
 // How the support force at a joint is shared among its restraints: a vector for each, to be
 // multiplied by that force. The sum of squares of the reactions is a minimum, as supports are rigid
 // and nothing else determines how several at one joint share.
-[[nodiscard]] std::vector<Vec2> reactionSharesOf(const Structure&, const std::vector<Hold>&);
+[[nodiscard]] std::vector<Vec2> reactionSharesOf(const Structure&, const std::vector<HeldJoint>&);
 
 // Precondition: every bar has a stiffness, and the pattern fits.
-[[nodiscard]] Stiffness factorStiffness(const Structure&, const JointPattern&, std::vector<Hold>);
-[[nodiscard]] WideStiffness factorWide(const Structure&, const JointPattern&, std::vector<Hold>);
+[[nodiscard]] Stiffness factorStiffness(const Structure&, const JointPattern&,
+                                        std::vector<HeldJoint>);
+[[nodiscard]] WideStiffness factorWide(const Structure&, const JointPattern&,
+                                       std::vector<HeldJoint>);
 
 struct Response {
     std::vector<Vec2> displacements; // m, one per joint

@@ -50,7 +50,7 @@ inline void addTo(Vec2& sum, Vec2 v) { sum = sum + v; }
 // displacements.
 template <class Scalar>
 [[nodiscard]] Changes changesBySums(const Structure& structure, const BarsOf<Scalar>& bars,
-                                    const std::vector<Hold>& holds, const Judged& judged) {
+                                    const std::vector<HeldJoint>& holds, const Judged& judged) {
     Changes changes;
     for (std::size_t i = 0; i < judged.loads.size(); ++i) {
         // Residuals in held directions are carried by supports.
@@ -67,7 +67,8 @@ template <class Scalar>
 // The changes that wider arithmetic would avoid.
 template <class Scalar>
 [[nodiscard]] Changes changesByArithmetic(const Structure& structure, const BarsOf<Scalar>& bars,
-                                          const std::vector<Hold>& holds, const Judged& judged) {
+                                          const std::vector<HeldJoint>& holds,
+                                          const Judged& judged) {
     Changes changes = changesBySums(structure, bars, holds, judged);
     for (std::size_t i = 0; i < structure.bars.size(); ++i) {
         const Bar& bar = structure.bars[i];
@@ -83,7 +84,7 @@ template <class Scalar>
 // and strains are given as doubles, whatever precision they are computed with.
 template <class Scalar>
 [[nodiscard]] Changes changesOf(const Structure& structure, const BarsOf<Scalar>& bars,
-                                const std::vector<Hold>& holds, const Judged& judged) {
+                                const std::vector<HeldJoint>& holds, const Judged& judged) {
     Changes changes = changesBySums(structure, bars, holds, judged);
     for (std::size_t i = 0; i < judged.loads.size(); ++i) {
         addTo(changes.loads[i], kHalfPlace * sizesOf(judged.loads[i]));

@@ -11,16 +11,16 @@
 
 namespace gusset::kernel {
 
-[[nodiscard]] inline Vec2 turned(const Hold& hold) { return {-hold.first.y, hold.first.x}; }
+[[nodiscard]] inline Vec2 turned(const HeldJoint& hold) { return {-hold.first.y, hold.first.x}; }
 
 // Components along the hold's two directions, with the held ones zero.
 template <class Vec>
-[[nodiscard]] Vec freeIn(const Hold& hold, const Vec& v) {
+[[nodiscard]] Vec freeIn(const HeldJoint& hold, const Vec& v) {
     return {hold.firstHeld ? 0 : dot(v, Vec(hold.first)),
             hold.secondHeld ? 0 : dot(v, Vec(turned(hold)))};
 }
 template <class Vec>
-[[nodiscard]] Vec fromFree(const Hold& hold, const Vec& free) {
+[[nodiscard]] Vec fromFree(const HeldJoint& hold, const Vec& free) {
     return free.x * Vec(hold.first) + free.y * Vec(turned(hold));
 }
 
@@ -126,7 +126,9 @@ public:
     }
 
 private:
-    const Hold& holdAt(int place) const { return result_.holds[at(pattern_.order[at(place)])]; }
+    const HeldJoint& holdAt(int place) const {
+        return result_.holds[at(pattern_.order[at(place)])];
+    }
 
     // The stiffness of the bars at place k: the diagonal block, and in `work` the blocks above it.
     Block scatter(int k) {
@@ -160,7 +162,7 @@ private:
 
     // Held directions carry nothing; they get a diagonal entry so that the block can be inverted.
     void invert(int k, Block diagonal, Scalar scale) {
-        const Hold& hold = holdAt(k);
+        const HeldJoint& hold = holdAt(k);
         const double size = narrow(scale);
         const Scalar own = size > 0 ? scale : Scalar(1);
         if (hold.firstHeld) {
@@ -191,7 +193,7 @@ private:
 
 template <class Scalar>
 [[nodiscard]] StiffnessOf<Scalar> factored(const Structure& structure, const JointPattern& pattern,
-                                           std::vector<Hold> holds) {
+                                           std::vector<HeldJoint> holds) {
     assert(fits(pattern, structure.joints.size(), structure.bars));
     StiffnessOf<Scalar> result;
     result.holds = std::move(holds);

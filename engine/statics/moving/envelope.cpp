@@ -1,7 +1,7 @@
 #include "statics/moving/envelope.hpp"
 
 #include "model/validate/findings.hpp"
-#include "phrases/unsolved.hpp"
+#include "phrases/results/unsolved.hpp"
 #include "statics/equilibrium/bar_properties.hpp"
 #include "statics/solve/analysis.hpp"
 

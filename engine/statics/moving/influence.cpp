@@ -4,7 +4,7 @@
 #include "model/truss/member_index.hpp"
 #include "model/validate/findings.hpp"
 #include "model/validate/path_faults.hpp"
-#include "phrases/unsolved.hpp"
+#include "phrases/results/unsolved.hpp"
 
 #include <algorithm>
 #include <cassert>

@@ -1,6 +1,6 @@
 #include "statics/moving/influence_report.hpp"
 
-#include "phrases/unsolved.hpp"
+#include "phrases/results/unsolved.hpp"
 
 #include <algorithm>
 #include <cmath>

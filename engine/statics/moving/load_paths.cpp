@@ -3,7 +3,7 @@
 #include "core/tolerance.hpp"
 #include "model/truss/member_index.hpp"
 #include "model/validate/path_faults.hpp"
-#include "phrases/unsolved.hpp"
+#include "phrases/results/unsolved.hpp"
 
 #include <algorithm>
 #include <cmath>

@@ -1,7 +1,7 @@
 #include "statics/solve/analysis.hpp"
 
 #include "core/tolerance.hpp"
-#include "phrases/unsolved.hpp"
+#include "phrases/results/unsolved.hpp"
 #include "statics/equilibrium/judge.hpp"
 
 #include <algorithm>
@@ -57,7 +57,7 @@ bool mayAssumeStiffness(const Truss& truss, Analysis& analysis) {
 }
 
 void prepareStiffness(const Truss& truss, Analysis& analysis) {
-    Outcome<std::vector<Hold>> holds = holdsOf(truss, analysis.structure);
+    Outcome<std::vector<HeldJoint>> holds = heldJointsOf(truss, analysis.structure);
     if (!holds) {
         analysis.faults = holds.issues();
         return;
@@ -165,10 +165,10 @@ void judgeMoves(const Structure& structure, const std::vector<Vec2>& still, Resp
     }
 }
 
-std::vector<Vec2> settledOf(const std::vector<Hold>& holds) {
+std::vector<Vec2> settledOf(const std::vector<HeldJoint>& holds) {
     std::vector<Vec2> settled;
     settled.reserve(holds.size());
-    for (const Hold& hold : holds) {
+    for (const HeldJoint& hold : holds) {
         settled.push_back(hold.settled);
     }
     return settled;

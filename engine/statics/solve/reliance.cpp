@@ -1,7 +1,7 @@
 #include "statics/solve/reliance.hpp"
 
 #include "core/tolerance.hpp"
-#include "phrases/unsolved.hpp"
+#include "phrases/results/unsolved.hpp"
 #include "statics/equilibrium/judge.hpp"
 
 #include <algorithm>

@@ -2,7 +2,7 @@
 
 #include "core/tolerance.hpp"
 #include "model/validate/validate.hpp"
-#include "phrases/unsolved.hpp"
+#include "phrases/results/unsolved.hpp"
 #include "statics/equilibrium/bar_properties.hpp"
 #include "statics/solve/analysis.hpp"
 #include "statics/solve/reliance.hpp"

@@ -55,7 +55,7 @@ TEST_CASE("a stroke under way is not a long press") {
     Board board = touchedRoof();
     board.down({3, 4});
     board.move({3, 2});
-    board.feed(PointerPhase::Hold, {3, 2});
+    board.feed(PointerPhase::LongPress, {3, 2});
     CHECK_FALSE(board.state.menu.open);
     board.up({3, 2});
     CHECK(board.state.truss.joints[2].at == Vec2{3, 2});
@@ -63,7 +63,7 @@ TEST_CASE("a stroke under way is not a long press") {
 
 TEST_CASE("the right button opens the same menu without a stroke") {
     Board board = roofBoard(PointerKind::Mouse);
-    board.feed(PointerPhase::Hold, {3, 0});
+    board.feed(PointerPhase::LongPress, {3, 0});
     CHECK(boardMenuTitle(board.state) == "Member AB");
     CHECK(board.state.gesture.kind == GestureKind::None);
 }

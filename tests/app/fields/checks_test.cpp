@@ -4,7 +4,7 @@
 #include "app/canvas/scene_checks.hpp"
 #include "app/fields/check_field.hpp"
 #include "app/fields/fields.hpp"
-#include "app/page/twin.hpp"
+#include "app/page/page_text.hpp"
 #include "app/state/session.hpp"
 #include "support/trusses/checked_truss.hpp"
 #include "support/trusses/example_trusses.hpp"

@@ -45,8 +45,8 @@ std::vector<FieldId> everyField() {
     for (const CheckNumber& number : kCheckNumbers) {
         fields.emplace_back(CheckField{number.value});
     }
-    for (std::size_t table = 0; table < kListedTables; ++table) {
-        fields.emplace_back(SearchField{static_cast<ListedTable>(table)});
+    for (std::size_t table = 0; table < kSortedTables; ++table) {
+        fields.emplace_back(SearchField{static_cast<SortedTable>(table)});
     }
     for (int kind = 0; kind <= static_cast<int>(SeveralKind::Warm); ++kind) {
         fields.emplace_back(static_cast<SeveralKind>(kind));

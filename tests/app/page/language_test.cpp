@@ -9,8 +9,8 @@
 #include "app/fields/paste.hpp"
 #include "app/fields/typed_text.hpp"
 #include "app/page/page_tables.hpp"
+#include "app/page/page_text.hpp"
 #include "app/page/qr_code.hpp"
-#include "app/page/twin.hpp"
 #include "canvas/hands/arrange.hpp"
 #include "canvas/hands/board_menu.hpp"
 #include "canvas/hands/several_field.hpp"
@@ -19,7 +19,7 @@
 #include "exchange/files/model_file.hpp"
 #include "exchange/links/link.hpp"
 #include "model/catalogue/section_shapes.hpp"
-#include "phrases/twin.hpp"
+#include "phrases/page_text.hpp"
 #include "report/derivation/working_text.hpp"
 #include "support/reading/mock_language.hpp"
 #include "support/trusses/example_trusses.hpp"
@@ -110,10 +110,10 @@ TEST_CASE("in a language made up for it, what the page shows of a truss keeps no
     for (const Truss& truss : exampleTrusses()) {
         Board board = mockBoard(truss);
         showResults(board, ResultPage::Forces);
-        const std::string twin = twinHtml(board.state, board.derived);
-        check(board, "twin", textOfHtml(twin));
-        REQUIRE_FALSE(labelsIn(twin).empty());
-        check(board, "buttons of the twin", labelsIn(twin));
+        const std::string text = pageTextHtml(board.state, board.derived);
+        check(board, "page", textOfHtml(text));
+        REQUIRE_FALSE(labelsIn(text).empty());
+        check(board, "buttons of the page", labelsIn(text));
         check(board, "summary", boardSummary(board.state, board.derived));
         showResults(board, ResultPage::Envelope);
         board.finish(deriveEnvelope);

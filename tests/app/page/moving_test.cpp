@@ -4,7 +4,7 @@
 #include "app/board.hpp"
 #include "app/fields/cells.hpp"
 #include "app/fields/load_cells.hpp"
-#include "app/page/twin.hpp"
+#include "app/page/page_text.hpp"
 #include "exchange/files/model_file.hpp"
 #include "support/files.hpp"
 #include "support/trusses/hard_truss.hpp"

@@ -1,9 +1,9 @@
 #include "app/derived/slices.hpp"
-#include "phrases/jobs.hpp"
+#include "phrases/results/jobs.hpp"
 
 #include "app/board.hpp"
 #include "app/derived/derived.hpp"
-#include "app/page/twin.hpp"
+#include "app/page/page_text.hpp"
 #include "support/trusses/example_trusses.hpp"
 #include "support/trusses/family_truss.hpp"
 #include "support/trusses/strip_truss.hpp"

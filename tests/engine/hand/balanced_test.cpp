@@ -1,6 +1,6 @@
 // Mechanisms under loads that happen to be in equilibrium.
 #include "hand/paper/working.hpp"
-#include "phrases/remarks.hpp"
+#include "phrases/working/remarks.hpp"
 #include "report/derivation/working_text.hpp"
 
 #include "support/random.hpp"

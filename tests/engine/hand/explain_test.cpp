@@ -1,6 +1,6 @@
 // Why a force has its value: chains of steps that must be complete in themselves.
 #include "hand/stages/explain.hpp"
-#include "phrases/remarks.hpp"
+#include "phrases/working/remarks.hpp"
 #include "report/derivation/working_text.hpp"
 
 #include "support/files.hpp"

@@ -1,7 +1,7 @@
 #include "hand/stages/explain.hpp"
 #include "hand/stages/sections.hpp"
 
-#include "phrases/remarks.hpp"
+#include "phrases/working/remarks.hpp"
 #include "support/reading/working_reader.hpp"
 #include "support/trusses/random_truss.hpp"
 #include "support/trusses/small_truss.hpp"

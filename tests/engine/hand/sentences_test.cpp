@@ -2,7 +2,7 @@
 // symmetry, rules for zero-force members, places off the truss, the count.
 #include "hand/paper/working.hpp"
 #include "model/catalogue/samples.hpp"
-#include "phrases/remarks.hpp"
+#include "phrases/working/remarks.hpp"
 
 #include "support/random.hpp"
 #include "support/trusses/random_truss.hpp"
@@ -289,23 +289,24 @@ void addLoadsOfEveryKind(Truss& truss, Random& random) {
     const auto anyJoint = [&] {
         return JointId{random.integer(0, static_cast<int>(truss.joints.size()) - 1)};
     };
+    const auto add = [&](const auto& what) { truss.loads.push_back({what, {}, {}}); };
     for (int i = random.integer(0, 2); i > 0; --i) {
-        truss.loads.push_back({JointForce{anyJoint(), 0, -random.decimal(1, 20, 2)}});
+        add(JointForce{anyJoint(), 0, -random.decimal(1, 20, 2)});
     }
     if (random.oneIn(3)) { // unequal loads where the supports are
         for (const Support& support : truss.supports) {
-            truss.loads.push_back({JointForce{support.joint, 0, -random.decimal(1, 20, 2)}});
+            add(JointForce{support.joint, 0, -random.decimal(1, 20, 2)});
         }
     }
     if (random.oneIn(3)) {
         const Member& member = random.pick(truss.members);
         const double size = length(truss.joints[member.b.at()].at - truss.joints[member.a.at()].at);
-        truss.loads.push_back({MemberForce{member.a, member.b, size / random.integer(2, 4),
-                                           random.oneIn(2) ? 3.0 : 0.0, -6}});
+        add(MemberForce{member.a, member.b, size / random.integer(2, 4),
+                        random.oneIn(2) ? 3.0 : 0.0, -6});
     }
     if (random.oneIn(3)) {
         const Member& member = random.pick(truss.members);
-        truss.loads.push_back({ChordLoad{{member.a, member.b}, -2}});
+        add(ChordLoad{{member.a, member.b}, -2});
     }
 }
 

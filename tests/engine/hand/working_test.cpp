@@ -1,6 +1,6 @@
 #include "hand/paper/working.hpp"
 
-#include "phrases/remarks.hpp"
+#include "phrases/working/remarks.hpp"
 #include "support/reading/working_reader.hpp"
 #include "support/reading/written.hpp"
 #include "support/trusses/random_truss.hpp"
@@ -105,7 +105,8 @@ TEST_CASE(
             for (const Equation& equation : step.equations) {
                 worst = std::max(worst, std::abs(valueOf(equation)));
             }
-            if (step.kind == StepKind::Check && says(step.remarks.front(), phrase::kCheckDoesNot)) {
+            if (step.kind == StepKind::ClosingSums &&
+                says(step.remarks.front(), phrase::kSumsMiss)) {
                 REQUIRE(partOf<double>(step.remarks.front(), "number") == worst);
                 ++missed;
             }

@@ -3,9 +3,9 @@
 
 #include "hand/stages/explain.hpp"
 #include "hand/stages/sections.hpp"
-#include "phrases/lists.hpp"
-#include "phrases/steps.hpp"
-#include "phrases/verdict.hpp"
+#include "phrases/results/lists.hpp"
+#include "phrases/results/verdict.hpp"
+#include "phrases/working/steps.hpp"
 #include "report/derivation/body_sketch.hpp"
 #include "report/derivation/check_working.hpp"
 #include "report/derivation/force_method_text.hpp"
@@ -295,7 +295,7 @@ TEST_CASE(
     truss.title = "Tripod";
     CHECK(foreignWords("Tripod: F_AB = 5 kN, sin α", truss).empty());
     CHECK(foreignWords(sayPlain(mockPhrases(), phrase::kNoMember), truss).empty());
-    CHECK(foreignWords(sayPlain(englishPhrases(), phrase::kTitleCheck), truss) ==
+    CHECK(foreignWords(sayPlain(englishPhrases(), phrase::kTitleClosingSums), truss) ==
           std::vector<std::string>{"Check"});
     CHECK(foreignWords(textOfHtml("<p class=\"result\">5 kN up</p>"), truss) ==
           std::vector<std::string>{"up"});

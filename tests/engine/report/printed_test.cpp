@@ -189,7 +189,8 @@ TEST_CASE("a reader of the print objects to a sense, a sign, a name or an order 
     CHECK(objectionWith("F_AD\u2009sin\u2009\u03B1", "F_AD\u2009cos\u2009\u03B1") != "");
     CHECK(objectionWith("Joint A, \u03A3F_y\n",
                         "Joint A, \u03A3F_y\n    F_AF = 12\u2009kN (tension)\n") != "");
-    CHECK(objectionWith("\u03B1 is the inclination to the horizontal of AD, DC,", "\u03B1 is the inclination to the horizontal of AD, CF,") != "");
+    CHECK(objectionWith("\u03B1 is the inclination to the horizontal of AD, DC,",
+                        "\u03B1 is the inclination to the horizontal of AD, CF,") != "");
 }
 
 TEST_CASE("a reader of the print objects to a rounded number that is said to be equal") {

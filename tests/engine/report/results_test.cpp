@@ -1,4 +1,4 @@
-#include "phrases/verdict.hpp"
+#include "phrases/results/verdict.hpp"
 #include "report/results/results_text.hpp"
 #include "report/text/phrases.hpp"
 

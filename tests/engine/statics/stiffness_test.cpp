@@ -46,7 +46,7 @@ Response byStiffness(const Truss& truss, const std::vector<Vec2>& loads) {
     const Structure structure = structureOf(truss);
     const JointPattern pattern = analysePattern(structure.joints.size(), structure.bars);
     const Stiffness stiffness =
-        factorStiffness(structure, pattern, holdsOf(truss, structure).value());
+        factorStiffness(structure, pattern, heldJointsOf(truss, structure).value());
     return respond(structure, pattern, stiffness, loads);
 }
 

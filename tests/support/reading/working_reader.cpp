@@ -1,6 +1,6 @@
 #include "support/reading/working_reader.hpp"
 
-#include "phrases/remarks.hpp"
+#include "phrases/working/remarks.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -66,7 +66,7 @@ struct TextReader {
 
     [[nodiscard]] std::string objectionTo(const Step& step) const {
         for (const Equation& equation : step.equations) {
-            if (step.kind == StepKind::Check && rounding > 0) {
+            if (step.kind == StepKind::ClosingSums && rounding > 0) {
                 continue; // off by the accumulated rounding, which it reports
             }
             if (std::fabs(valueOf(equation)) > kClose * sizeOf(equation) + slack(equation)) {

@@ -2,8 +2,8 @@
 
 #include "core/signs.hpp"
 #include "exchange/links/link.hpp"
-#include "phrases/jobs.hpp"
 #include "phrases/messages.hpp"
+#include "phrases/results/jobs.hpp"
 #include "report/results/solution_text.hpp"
 #include "report/results/trust_text.hpp"
 #include "statics/solve/exact.hpp"

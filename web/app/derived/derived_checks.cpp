@@ -1,6 +1,6 @@
 #include "app/derived/derived_checks.hpp"
 
-#include "phrases/jobs.hpp"
+#include "phrases/results/jobs.hpp"
 #include "report/derivation/check_working.hpp"
 
 #include <utility>

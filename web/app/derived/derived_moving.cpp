@@ -1,8 +1,8 @@
 #include "app/derived/derived_moving.hpp"
 
-#include "phrases/jobs.hpp"
 #include "phrases/results.hpp"
-#include "phrases/tables.hpp"
+#include "phrases/results/jobs.hpp"
+#include "phrases/results/tables.hpp"
 #include "report/results/solution_text.hpp"
 #include "report/results/trust_text.hpp"
 

@@ -1,7 +1,7 @@
 #include "app/derived/influence_jobs.hpp"
 
 #include "hand/virtual_work/influence_by_hand.hpp"
-#include "phrases/jobs.hpp"
+#include "phrases/results/jobs.hpp"
 #include "report/derivation/influence_by_hand_text.hpp"
 #include "report/results/influence_text.hpp"
 #include "report/results/solution_text.hpp"

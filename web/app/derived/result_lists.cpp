@@ -67,8 +67,8 @@ SortKey keyIn(const EnvelopeRow& row, int column) {
 }
 
 template <class Row>
-ListedRows rowsIn(const std::vector<Row>& rows) {
-    ListedRows all{.count = static_cast<int>(rows.size()), .named = {0}};
+OrderedRows rowsIn(const std::vector<Row>& rows) {
+    OrderedRows all{.count = static_cast<int>(rows.size()), .named = {0}};
     all.key = [&rows](int row, int column) {
         return keyIn(rows[static_cast<std::size_t>(row)], column);
     };
@@ -76,42 +76,42 @@ ListedRows rowsIn(const std::vector<Row>& rows) {
 }
 
 template <class Row>
-std::vector<int> listedIn(const AppState& state, ListedTable table, const std::vector<Row>& rows) {
-    return listed(listingOf(state.notebook, table), rowsIn(rows));
+std::vector<int> orderedIn(const AppState& state, SortedTable table, const std::vector<Row>& rows) {
+    return listed(tableViewOf(state.notebook, table), rowsIn(rows));
 }
 
 } // namespace
 
-std::vector<int> listedForces(const AppState& state, const Derived& derived) {
-    ListedRows rows = rowsIn(derived.forces);
+std::vector<int> orderedForces(const AppState& state, const Derived& derived) {
+    OrderedRows rows = rowsIn(derived.forces);
     rows.wanted = [&](int row) {
         return passes(state.notebook.forceFilter, derived.forces[static_cast<std::size_t>(row)],
                       state.selection);
     };
-    return listed(listingOf(state.notebook, ListedTable::Forces), rows);
+    return listed(tableViewOf(state.notebook, SortedTable::Forces), rows);
 }
 
-std::vector<int> listedReactions(const AppState& state, const Derived& derived) {
-    return listedIn(state, ListedTable::Reactions, derived.reactions);
+std::vector<int> orderedReactions(const AppState& state, const Derived& derived) {
+    return orderedIn(state, SortedTable::Reactions, derived.reactions);
 }
 
-std::vector<int> listedMovements(const AppState& state, const Derived& derived) {
-    return listedIn(state, ListedTable::Displacements, derived.movements);
+std::vector<int> orderedMovements(const AppState& state, const Derived& derived) {
+    return orderedIn(state, SortedTable::Displacements, derived.movements);
 }
 
-std::vector<int> listedStretches(const AppState& state, const Derived& derived) {
-    return listedIn(state, ListedTable::Stretches, derived.stretches);
+std::vector<int> orderedStretches(const AppState& state, const Derived& derived) {
+    return orderedIn(state, SortedTable::Stretches, derived.stretches);
 }
 
-std::vector<int> listedOrdinates(const AppState& state, const Derived& derived) {
-    return listedIn(state, ListedTable::Ordinates, derived.influence.ordinates);
+std::vector<int> orderedOrdinates(const AppState& state, const Derived& derived) {
+    return orderedIn(state, SortedTable::Ordinates, derived.influence.ordinates);
 }
 
-std::vector<int> listedExtremes(const AppState& state, ListedTable table,
-                                const std::vector<EnvelopeRow>& rows) {
-    ListedRows all = rowsIn(rows);
+std::vector<int> orderedExtremes(const AppState& state, SortedTable table,
+                                 const std::vector<EnvelopeRow>& rows) {
+    OrderedRows all = rowsIn(rows);
     all.named = {0, 2, 4}; // members, and the loads that govern them
-    return listed(listingOf(state.notebook, table), all);
+    return listed(tableViewOf(state.notebook, table), all);
 }
 
 } // namespace gusset

@@ -3,19 +3,19 @@
 // Columns are those of the tables.
 
 #include "app/derived/derived.hpp"
-#include "app/state/listing.hpp"
 #include "app/state/state.hpp"
+#include "app/state/table_view.hpp"
 
 #include <vector>
 
 namespace gusset {
 
-[[nodiscard]] std::vector<int> listedForces(const AppState&, const Derived&);
-[[nodiscard]] std::vector<int> listedReactions(const AppState&, const Derived&);
-[[nodiscard]] std::vector<int> listedMovements(const AppState&, const Derived&);
-[[nodiscard]] std::vector<int> listedStretches(const AppState&, const Derived&);
-[[nodiscard]] std::vector<int> listedOrdinates(const AppState&, const Derived&);
-[[nodiscard]] std::vector<int> listedExtremes(const AppState&, ListedTable,
-                                              const std::vector<EnvelopeRow>&);
+[[nodiscard]] std::vector<int> orderedForces(const AppState&, const Derived&);
+[[nodiscard]] std::vector<int> orderedReactions(const AppState&, const Derived&);
+[[nodiscard]] std::vector<int> orderedMovements(const AppState&, const Derived&);
+[[nodiscard]] std::vector<int> orderedStretches(const AppState&, const Derived&);
+[[nodiscard]] std::vector<int> orderedOrdinates(const AppState&, const Derived&);
+[[nodiscard]] std::vector<int> orderedExtremes(const AppState&, SortedTable,
+                                               const std::vector<EnvelopeRow>&);
 
 } // namespace gusset

@@ -1,6 +1,6 @@
 #include "app/derived/slices.hpp"
 
-#include "phrases/jobs.hpp"
+#include "phrases/results/jobs.hpp"
 
 #include <algorithm>
 #include <cassert>

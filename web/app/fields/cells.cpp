@@ -100,8 +100,8 @@ Outcome<Edit> cellEdit(const Truss& truss, const Cell& cell, const std::string& 
     return column.read(truss, cell.row, words ? typed : withPoints(truss, typed));
 }
 
-ListedTable listedAs(CellTable table) {
-    return static_cast<ListedTable>(static_cast<int>(ListedTable::Joints) +
+SortedTable orderedAs(CellTable table) {
+    return static_cast<SortedTable>(static_cast<int>(SortedTable::Joints) +
                                     static_cast<int>(table));
 }
 
@@ -113,10 +113,10 @@ RowOrder asDrawn(const Truss& truss, CellTable table) {
 
 RowOrder shownRows(const AppState& state, CellTable table, std::optional<int> kept) {
     const Truss& truss = state.truss;
-    ListedRows rows{.count = rowsOf(truss, table), .named = namedColumns(table)};
+    OrderedRows rows{.count = rowsOf(truss, table), .named = namedColumns(table)};
     rows.key = [&](int row, int column) { return keyIn(truss, {table, row, column}); };
     rows.kept = kept;
-    RowOrder order = listed(listingOf(state.notebook, listedAs(table)), rows);
+    RowOrder order = listed(tableViewOf(state.notebook, orderedAs(table)), rows);
     order.push_back(rows.count);
     return order;
 }

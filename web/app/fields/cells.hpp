@@ -6,7 +6,7 @@
 #include "app/fields/columns.hpp"
 #include "app/fields/field.hpp"
 #include "app/state/action.hpp"
-#include "app/state/listing.hpp"
+#include "app/state/table_view.hpp"
 #include "report/text/writer.hpp"
 
 #include <optional>
@@ -18,7 +18,7 @@ namespace gusset {
 // The rows of a table as they are shown, the new row last.
 using RowOrder = std::vector<int>;
 [[nodiscard]] RowOrder asDrawn(const Truss&, CellTable);
-[[nodiscard]] ListedTable listedAs(CellTable);
+[[nodiscard]] SortedTable orderedAs(CellTable);
 // `kept`: a row being edited, which stays visible whatever the search.
 [[nodiscard]] RowOrder shownRows(const AppState&, CellTable, std::optional<int> kept);
 [[nodiscard]] RowOrder shownRows(const AppState&, CellTable); // keeps the row of the open field

@@ -1,11 +1,11 @@
 #include "app/fields/columns.hpp"
 
 #include "app/fields/cell_text.hpp"
-#include "app/fields/column_parts.hpp"
+#include "app/fields/column_access.hpp"
 #include "model/quantity/quantity_input.hpp"
 #include "phrases/columns.hpp"
-#include "phrases/listed.hpp"
-#include "phrases/tables.hpp"
+#include "phrases/results/tables.hpp"
+#include "phrases/table_view.hpp"
 
 namespace gusset {
 namespace {

@@ -73,9 +73,9 @@ std::vector<Key> makeKeys() {
     for (const CheckNumber& number : kCheckNumbers) {
         keys.push_back({"checks." + std::string(number.key), CheckField{number.value}});
     }
-    for (std::size_t table = 0; table < kListedTables; ++table) {
+    for (std::size_t table = 0; table < kSortedTables; ++table) {
         keys.push_back({"list." + std::to_string(table) + ".words",
-                        SearchField{static_cast<ListedTable>(table)}});
+                        SearchField{static_cast<SortedTable>(table)}});
     }
     return keys;
 }

@@ -138,10 +138,10 @@ struct Finish {
     }
 
     bool operator()(const SearchField& field) const {
-        Listing listing = listingOf(state.notebook, field.table);
-        if (isKept() && trimmed(done.text) != listing.words) {
-            listing.words = trimmed(done.text);
-            actions.push_back(SetListing{field.table, listing});
+        TableView tableView = tableViewOf(state.notebook, field.table);
+        if (isKept() && trimmed(done.text) != tableView.words) {
+            tableView.words = trimmed(done.text);
+            actions.push_back(SetTableView{field.table, tableView});
         }
         return true;
     }

@@ -1,10 +1,10 @@
 // The table of loads, which holds loads of every kind.
 #include "app/fields/cell_text.hpp"
-#include "app/fields/column_parts.hpp"
+#include "app/fields/column_access.hpp"
 #include "model/quantity/quantity_input.hpp"
 #include "phrases/columns.hpp"
-#include "phrases/listed.hpp"
-#include "phrases/tables.hpp"
+#include "phrases/results/tables.hpp"
+#include "phrases/table_view.hpp"
 
 namespace gusset {
 namespace {

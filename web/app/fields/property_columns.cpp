@@ -1,11 +1,11 @@
 // The tables of materials and sections.
 #include "app/fields/cell_text.hpp"
-#include "app/fields/column_parts.hpp"
+#include "app/fields/column_access.hpp"
 #include "model/catalogue/section_properties.hpp"
 #include "model/quantity/quantity_input.hpp"
-#include "phrases/checks.hpp"
 #include "phrases/columns.hpp"
-#include "phrases/listed.hpp"
+#include "phrases/results/checks.hpp"
+#include "phrases/table_view.hpp"
 
 namespace gusset {
 namespace {

@@ -5,8 +5,8 @@
 #include "phrases/columns.hpp"
 #include "phrases/frame.hpp"
 #include "phrases/model.hpp"
+#include "phrases/page_text.hpp"
 #include "phrases/picked.hpp"
-#include "phrases/twin.hpp"
 #include "report/text/html.hpp"
 
 #include <algorithm>

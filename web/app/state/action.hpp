@@ -66,9 +66,9 @@ struct Set {
 template <class Owner, class Value>
 Set(Value Owner::*, std::type_identity_t<Value>) -> Set<Owner, Value>;
 
-struct SetListing { // of one table of the notebook
-    ListedTable table = ListedTable::Forces;
-    Listing listing;
+struct SetTableView { // of one table of the notebook
+    SortedTable table = SortedTable::Forces;
+    TableView tableView;
 };
 struct SetMotion {
     Motion motion;
@@ -101,7 +101,7 @@ using ActionKind = std::variant<
     Set<NotebookState, ResultPage>, Set<NotebookState, ForceFilter>,
     Set<NotebookState, WorkingPage>, Set<InfluenceView, bool>, Set<InfluenceView, PathKind>,
     Set<InfluenceView, std::string>, Set<InfluenceView, std::vector<std::string>>,
-    Set<InfluenceView, std::optional<double>>, SetListing, SetMotion, BeginField, EndField,
+    Set<InfluenceView, std::optional<double>>, SetTableView, SetMotion, BeginField, EndField,
     SetChoice, Say, OpenText>;
 
 // One of these, shared since it never changes. Like Edit, its special members are in one source

@@ -2,7 +2,7 @@
 // Which of the page's fields is being edited. The page's scripts identify a field by a text, which
 // only fields/field_key writes and reads.
 
-#include "app/state/listing.hpp"
+#include "app/state/table_view.hpp"
 #include "core/ids.hpp"
 #include "model/truss/check_settings.hpp"
 
@@ -63,7 +63,7 @@ struct CheckField { // a setting of the member checks
     friend bool operator==(const CheckField&, const CheckField&) = default;
 };
 struct SearchField { // the text searched for in a table of the notebook
-    ListedTable table = ListedTable::Forces;
+    SortedTable table = SortedTable::Forces;
 
     friend bool operator==(const SearchField&, const SearchField&) = default;
 };

@@ -29,7 +29,7 @@ Rect notebookColumn(Vec2 page, double wanted) {
     return {{page.x - width, kHeaderHeight}, {width, std::max(page.y - kHeaderHeight, 0.0)}};
 }
 
-Rect notebookSheet(const Viewport& viewport, double share) {
+Rect notebookDrawer(const Viewport& viewport, double share) {
     const double below = std::max(viewport.size.y - kHeaderHeight, 0.0);
     const double height = std::min(std::clamp(share, kLeastSheet, kLargestSheet) * viewport.size.y +
                                        viewport.safeBottom,
@@ -60,7 +60,7 @@ PageLayout layoutFor(const Viewport& viewport, const NotebookState& notebook, bo
     if (alone) {
         layout.notebook = {{0, kHeaderHeight}, {page.x, std::max(page.y - kHeaderHeight, 0.0)}};
     } else if (notebook.open && layout.narrow) {
-        layout.notebook = notebookSheet(viewport, notebook.sheet);
+        layout.notebook = notebookDrawer(viewport, notebook.sheet);
         boardBottom = layout.notebook.at.y;
     } else if (notebook.open) {
         layout.notebook = notebookColumn(page, presenting ? page.x : notebook.width);

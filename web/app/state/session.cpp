@@ -102,12 +102,12 @@ struct FieldReader { // reads one line; leaves unchanged what it can't read
 };
 
 // How tables are sorted; searches are not saved.
-template <class Fields, class Listings>
-void eachOrder(Fields& fields, Listings& listings) {
-    for (std::size_t i = 0; i < listings.size(); ++i) {
+template <class Fields, class TableViews>
+void eachOrder(Fields& fields, TableViews& tableViews) {
+    for (std::size_t i = 0; i < tableViews.size(); ++i) {
         const std::string table = "order." + integerText(i);
-        fields.index(table, listings[i].column);
-        fields.flag(table + ".falls", listings[i].falling);
+        fields.index(table, tableViews[i].column);
+        fields.flag(table + ".falls", tableViews[i].falling);
     }
 }
 
@@ -136,7 +136,7 @@ void eachField(Fields& fields, State& state) {
     fields.real("width", notebook.width);
     fields.real("sheet", notebook.sheet);
     fields.choice("forces.filter", notebook.forceFilter, ForceFilter::Picked);
-    eachOrder(fields, notebook.listings);
+    eachOrder(fields, notebook.tableViews);
     fields.flag("whole", notebook.wholeWorking);
     fields.integer("step", notebook.step);
 }

@@ -5,7 +5,7 @@
 #include "app/state/camera.hpp"
 #include "app/state/field_id.hpp"
 #include "app/state/history.hpp"
-#include "app/state/listing.hpp"
+#include "app/state/table_view.hpp"
 #include "app/state/thing.hpp"
 #include "model/edit/edit.hpp"
 #include "model/truss/truss.hpp"
@@ -167,10 +167,10 @@ struct NotebookState {
     double sheet = 0.45; // fraction of the height, narrow screens
     ResultPage results = ResultPage::Forces;
     ForceFilter forceFilter = ForceFilter::All;
-    std::array<Listing, kListedTables> listings{}; // in the order of ListedTable
-    bool exact = false;                            // exact forces beside the decimals
-    int mechanism = 0;                             // which of several is shown
-    bool envelopeOfCases = false;                  // rather than of the combinations
+    std::array<TableView, kSortedTables> tableViews{}; // in the order of SortedTable
+    bool exact = false;                                // exact forces beside the decimals
+    int mechanism = 0;                                 // which of several is shown
+    bool envelopeOfCases = false;                      // rather than of the combinations
     InfluenceView influence;
     bool checksOfAll = false; // the worst over all loads rather than under those shown
     WorkingPage working = WorkingPage::Truss;
@@ -180,11 +180,12 @@ struct NotebookState {
     int step = 0; // of the working, when shown step by step
 };
 
-[[nodiscard]] inline const Listing& listingOf(const NotebookState& notebook, ListedTable table) {
-    return notebook.listings[static_cast<std::size_t>(table)];
+[[nodiscard]] inline const TableView& tableViewOf(const NotebookState& notebook,
+                                                  SortedTable table) {
+    return notebook.tableViews[static_cast<std::size_t>(table)];
 }
-[[nodiscard]] inline Listing& listingOf(NotebookState& notebook, ListedTable table) {
-    return notebook.listings[static_cast<std::size_t>(table)];
+[[nodiscard]] inline TableView& tableViewOf(NotebookState& notebook, SortedTable table) {
+    return notebook.tableViews[static_cast<std::size_t>(table)];
 }
 
 // A table cell or a value on the board that is being edited. The text itself is in the page's input

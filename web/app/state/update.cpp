@@ -2,8 +2,8 @@
 
 #include "exchange/files/model_file.hpp"
 #include "exchange/links/link.hpp"
+#include "phrases/faults/links.hpp"
 #include "phrases/history.hpp"
-#include "phrases/links.hpp"
 #include "phrases/messages.hpp"
 #include "report/results/solution_text.hpp"
 
@@ -107,8 +107,8 @@ void carryOut(AppState& state, const Commit& action) {
         state.notebook.envelopeOfCases = false;
         state.notebook.checksOfAll = false;
         state.notebook.influence = {};
-        for (Listing& listing : state.notebook.listings) {
-            listing.words.clear(); // the search was in another truss
+        for (TableView& tableView : state.notebook.tableViews) {
+            tableView.words.clear(); // the search was in another truss
         }
         state.motion = {.plays = true};
         state.choice = {};
@@ -246,8 +246,8 @@ void carryOut(AppState& state, const Set<Owner, Value>& action) {
     ownerOf(state, static_cast<const Owner*>(nullptr)).*action.setting = action.to;
 }
 
-void carryOut(AppState& state, const SetListing& action) {
-    listingOf(state.notebook, action.table) = action.listing;
+void carryOut(AppState& state, const SetTableView& action) {
+    tableViewOf(state.notebook, action.table) = action.tableView;
 }
 
 void carryOut(AppState& state, const SetMotion& action) { state.motion = action.motion; }

@@ -2,7 +2,7 @@
 
 #include "canvas/scene/snap.hpp"
 #include "phrases/history.hpp"
-#include "phrases/lists.hpp"
+#include "phrases/results/lists.hpp"
 
 #include <algorithm>
 #include <cassert>

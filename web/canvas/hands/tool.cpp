@@ -368,7 +368,7 @@ void stepTool(const AppState& state, const PointerEvent& event, Actions& actions
     case PointerPhase::Cancel:
         abandonGesture(state, actions);
         break;
-    case PointerPhase::Hold:
+    case PointerPhase::LongPress:
         hold(state, event, actions);
         break;
     }

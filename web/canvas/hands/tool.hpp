@@ -8,7 +8,8 @@
 namespace gusset {
 
 enum class PointerKind { Mouse, Touch, Pen };
-enum class PointerPhase { Down, Move, Up, Cancel, Hold }; // Hold: a long press, or the right button
+// LongPress also stands for the right button.
+enum class PointerPhase { Down, Move, Up, Cancel, LongPress };
 struct PointerEvent {
     PointerPhase phase = PointerPhase::Move;
     PointerKind kind = PointerKind::Mouse;

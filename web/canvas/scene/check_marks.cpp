@@ -1,7 +1,7 @@
 // Member labels other than force: stress, or utilisation with its marks and caution.
-#include "canvas/scene/scene_parts.hpp"
-#include "phrases/checks.hpp"
-#include "phrases/lists.hpp"
+#include "canvas/scene/scene_builders.hpp"
+#include "phrases/results/checks.hpp"
+#include "phrases/results/lists.hpp"
 
 #include "report/results/trust_text.hpp"
 

@@ -1,6 +1,6 @@
 #include "app/fields/typed_text.hpp"
 #include "canvas/scene/figures.hpp"
-#include "canvas/scene/scene_parts.hpp"
+#include "canvas/scene/scene_builders.hpp"
 
 #include "core/number.hpp"
 #include "core/signs.hpp"

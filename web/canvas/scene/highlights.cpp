@@ -1,6 +1,6 @@
 #include "canvas/scene/enclosing.hpp"
 #include "canvas/scene/pick.hpp"
-#include "canvas/scene/scene_parts.hpp"
+#include "canvas/scene/scene_builders.hpp"
 #include "statics/solve/largest.hpp"
 
 #include <algorithm>

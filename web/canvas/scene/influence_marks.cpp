@@ -1,4 +1,4 @@
-#include "canvas/scene/scene_parts.hpp"
+#include "canvas/scene/scene_builders.hpp"
 
 #include <algorithm>
 #include <cmath>

@@ -1,5 +1,5 @@
-#include "canvas/scene/scene_parts.hpp"
-#include "phrases/tables.hpp"
+#include "canvas/scene/scene_builders.hpp"
+#include "phrases/results/tables.hpp"
 
 #include "report/results/movement_text.hpp"
 

@@ -1,6 +1,6 @@
 #include "canvas/scene/scene.hpp"
 
-#include "canvas/scene/scene_parts.hpp"
+#include "canvas/scene/scene_builders.hpp"
 #include "canvas/scene/short_name.hpp"
 #include "canvas/scene/thinning.hpp"
 #include "core/tolerance.hpp"

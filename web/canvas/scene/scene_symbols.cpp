@@ -1,4 +1,4 @@
-#include "canvas/scene/scene_parts.hpp"
+#include "canvas/scene/scene_builders.hpp"
 
 #include "report/results/results_text.hpp"
 #include "report/results/trust_text.hpp"

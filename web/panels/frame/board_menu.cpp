@@ -1,6 +1,6 @@
 // The menu of a long press or the right button, at its place on the board.
 #include "canvas/hands/board_menu.hpp"
-#include "panels/frame/parts.hpp"
+#include "panels/frame/panel_context.hpp"
 #include "panels/frame/tabs.hpp"
 
 #include <imgui_internal.h>

@@ -1,7 +1,7 @@
-#include "panels/frame/parts.hpp"
+#include "panels/frame/panel_context.hpp"
 #include "panels/frame/tabs.hpp"
-#include "phrases/board.hpp"
 #include "phrases/frame.hpp"
+#include "phrases/results/board.hpp"
 
 #include <algorithm>
 #include <string>

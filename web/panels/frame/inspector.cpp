@@ -1,9 +1,9 @@
 // The selected thing, above the tools: what it is, its values as fields, and a remove button.
 #include "app/fields/cell_text.hpp"
-#include "panels/frame/parts.hpp"
+#include "panels/frame/panel_context.hpp"
 #include "panels/frame/tabs.hpp"
 #include "phrases/picked.hpp"
-#include "phrases/tables.hpp"
+#include "phrases/results/tables.hpp"
 #include "report/results/results_text.hpp"
 
 #include <algorithm>

@@ -1,6 +1,6 @@
 // The keyboard shortcuts, shown if there is a keyboard.
 #include "phrases/keys.hpp"
-#include "panels/frame/parts.hpp"
+#include "panels/frame/panel_context.hpp"
 #include "panels/frame/tabs.hpp"
 
 #include <array>

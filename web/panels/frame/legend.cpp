@@ -1,7 +1,7 @@
 // How tension, compression and zero are drawn, in the corner of the board beside the tools.
-#include "panels/frame/parts.hpp"
+#include "panels/frame/panel_context.hpp"
 #include "phrases/frame.hpp"
-#include "phrases/tables.hpp"
+#include "phrases/results/tables.hpp"
 
 #include <array>
 #include <cmath>

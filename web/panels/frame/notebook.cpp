@@ -1,4 +1,4 @@
-#include "panels/frame/parts.hpp"
+#include "panels/frame/panel_context.hpp"
 #include "panels/frame/tabs.hpp"
 #include "phrases/frame.hpp"
 

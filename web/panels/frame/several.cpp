@@ -2,7 +2,7 @@
 #include "canvas/hands/arrange.hpp"
 #include "canvas/hands/several_field.hpp"
 #include "canvas/hands/tool.hpp"
-#include "panels/frame/parts.hpp"
+#include "panels/frame/panel_context.hpp"
 #include "panels/frame/tabs.hpp"
 #include "phrases/picked.hpp"
 

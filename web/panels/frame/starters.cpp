@@ -5,7 +5,7 @@
 #include "core/number.hpp"
 #include "model/catalogue/samples.hpp"
 #include "model/quantity/quantity_input.hpp"
-#include "panels/frame/parts.hpp"
+#include "panels/frame/panel_context.hpp"
 #include "panels/frame/tabs.hpp"
 #include "phrases/frame.hpp"
 #include "phrases/history.hpp"

@@ -1,6 +1,6 @@
 #include "phrases/tools.hpp"
 #include "canvas/hands/tool.hpp"
-#include "panels/frame/parts.hpp"
+#include "panels/frame/panel_context.hpp"
 #include "panels/frame/tabs.hpp"
 
 #include <algorithm>

@@ -1,8 +1,8 @@
-#include "panels/frame/parts.hpp"
+#include "panels/frame/panel_context.hpp"
 #include "panels/frame/tabs.hpp"
-#include "phrases/checks.hpp"
 #include "phrases/frame.hpp"
-#include "phrases/tables.hpp"
+#include "phrases/results/checks.hpp"
+#include "phrases/results/tables.hpp"
 
 #include <array>
 #include <span>

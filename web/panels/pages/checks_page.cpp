@@ -1,12 +1,12 @@
 // Member checks among the results: the verdict and the caution, the loads, the rule, a table, and
 // the check of the selected member worked out.
 #include "app/fields/check_field.hpp"
-#include "panels/frame/parts.hpp"
+#include "panels/frame/panel_context.hpp"
 #include "panels/frame/tabs.hpp"
 #include "panels/pages/passages.hpp"
-#include "phrases/checks.hpp"
 #include "phrases/results.hpp"
-#include "phrases/tables.hpp"
+#include "phrases/results/checks.hpp"
+#include "phrases/results/tables.hpp"
 
 #include <array>
 #include <string>

@@ -1,6 +1,6 @@
 // The conventions in which the working is written. They are stored in the model, so that a link
 // carries them.
-#include "panels/frame/parts.hpp"
+#include "panels/frame/panel_context.hpp"
 #include "panels/frame/tabs.hpp"
 #include "phrases/working.hpp"
 

@@ -1,11 +1,11 @@
 #include "app/derived/result_lists.hpp"
-#include "panels/frame/parts.hpp"
+#include "panels/frame/panel_context.hpp"
 #include "panels/frame/tabs.hpp"
 #include "panels/pages/envelope_rows.hpp"
-#include "panels/pages/listed.hpp"
-#include "phrases/listed.hpp"
+#include "panels/pages/ordered_rows.hpp"
 #include "phrases/results.hpp"
-#include "phrases/tables.hpp"
+#include "phrases/results/tables.hpp"
+#include "phrases/table_view.hpp"
 
 #include <array>
 
@@ -30,7 +30,7 @@ void openModel(PanelContext& context) {
 
 } // namespace
 
-void envelopeTable(PanelContext& context, const char* id, ListedTable of,
+void envelopeTable(PanelContext& context, const char* id, SortedTable of,
                    const std::vector<EnvelopeRow>& rows) {
     const Palette& palette = *context.ui.palette;
     const char* unit = symbolOf(context.state.truss.units.force);
@@ -52,12 +52,12 @@ void envelopeTable(PanelContext& context, const char* id, ListedTable of,
                longestOf(rows, &EnvelopeRow::compression)},
         byWhich(4, &EnvelopeRow::compressionBy)};
     smallPrint(context.ui, words(context, phrase::kLettersExplained));
-    const std::vector<int> places = listedExtremes(context.state, of, rows);
+    const std::vector<int> places = orderedExtremes(context.state, of, rows);
     listSearch(context, of, static_cast<int>(rows.size()), static_cast<int>(places.size()),
                phrase::kFindMember);
     Table table(context.ui, id, columns);
     listHeader(context, table, of, phrase::kExtremes);
-    drawListed(table, rows, places, [&](const EnvelopeRow& row, int) {
+    drawOrdered(table, rows, places, [&](const EnvelopeRow& row, int) {
         pressableRow(context, table, row.member);
         table.text(0, row.name, {palette.ink});
         table.text(1, row.tension, {palette.tensionText});
@@ -85,7 +85,7 @@ void envelopePage(PanelContext& context) {
         openModel(context);
     } else {
         gap(context.ui, 4);
-        envelopeTable(context, "envelope", ListedTable::Envelope, shown.rows);
+        envelopeTable(context, "envelope", SortedTable::Envelope, shown.rows);
     }
     gap(context.ui, 16);
     endScroll();

@@ -8,6 +8,6 @@
 namespace gusset {
 
 // Rows and their members on the board highlight each other.
-void envelopeTable(PanelContext&, const char* id, ListedTable, const std::vector<EnvelopeRow>&);
+void envelopeTable(PanelContext&, const char* id, SortedTable, const std::vector<EnvelopeRow>&);
 
 } // namespace gusset

@@ -1,12 +1,12 @@
 #include "app/derived/result_lists.hpp"
-#include "panels/frame/parts.hpp"
+#include "panels/frame/panel_context.hpp"
 #include "panels/frame/tabs.hpp"
-#include "panels/pages/listed.hpp"
+#include "panels/pages/ordered_rows.hpp"
 #include "phrases/columns.hpp"
-#include "phrases/envelope.hpp"
-#include "phrases/listed.hpp"
 #include "phrases/results.hpp"
-#include "phrases/tables.hpp"
+#include "phrases/results/envelope.hpp"
+#include "phrases/results/tables.hpp"
+#include "phrases/table_view.hpp"
 
 #include <algorithm>
 #include <array>
@@ -53,11 +53,11 @@ void reactions(PanelContext& context) {
         Column{x, 90, 1, Align::Right, 1, true, longestOf(rows, &ReactionRow::x)},
         Column{y, 90, 1, Align::Right, 2, true, longestOf(rows, &ReactionRow::y)}};
     sectionHeading(context.ui, words(context, phrase::kReactions));
-    const std::vector<int> places = listedReactions(context.state, context.derived);
-    listSearch(context, ListedTable::Reactions, static_cast<int>(rows.size()),
+    const std::vector<int> places = orderedReactions(context.state, context.derived);
+    listSearch(context, SortedTable::Reactions, static_cast<int>(rows.size()),
                static_cast<int>(places.size()), phrase::kFindJoint);
     Table table(context.ui, "reactions", columns);
-    listHeader(context, table, ListedTable::Reactions, phrase::kReactions);
+    listHeader(context, table, SortedTable::Reactions, phrase::kReactions);
     for (const int place : places) {
         const ReactionRow& row = rows[static_cast<std::size_t>(place)];
         pressableRow(context, table, row.joint);
@@ -145,9 +145,9 @@ void forceTable(PanelContext& context, const std::vector<int>& places) {
         columns.push_back(Column{{exactly}, 100, 1.5, Align::Right});
     }
     Table table(context.ui, "forces", columns);
-    listHeader(context, table, ListedTable::Forces, phrase::kMemberForces);
-    drawListed(table, rows, places,
-               [&](const ForceRow& row, int) { memberRow(context, table, row); });
+    listHeader(context, table, SortedTable::Forces, phrase::kMemberForces);
+    drawOrdered(table, rows, places,
+                [&](const ForceRow& row, int) { memberRow(context, table, row); });
 }
 
 void memberForces(PanelContext& context) {
@@ -155,8 +155,8 @@ void memberForces(PanelContext& context) {
     smallPrint(context.ui, words(context, phrase::kLettersExplained));
     filterChoice(context);
     exactChoice(context);
-    const std::vector<int> places = listedForces(context.state, context.derived);
-    listSearch(context, ListedTable::Forces, static_cast<int>(context.derived.forces.size()),
+    const std::vector<int> places = orderedForces(context.state, context.derived);
+    listSearch(context, SortedTable::Forces, static_cast<int>(context.derived.forces.size()),
                static_cast<int>(places.size()), phrase::kFindMember);
     forceTable(context, places);
     if (places.empty()) {

@@ -1,15 +1,15 @@
 #include "app/derived/result_lists.hpp"
-#include "panels/frame/parts.hpp"
+#include "panels/frame/panel_context.hpp"
 #include "panels/frame/tabs.hpp"
 #include "panels/pages/envelope_rows.hpp"
-#include "panels/pages/listed.hpp"
+#include "panels/pages/ordered_rows.hpp"
 #include "panels/pages/passages.hpp"
-#include "phrases/envelope.hpp"
-#include "phrases/influence.hpp"
-#include "phrases/listed.hpp"
 #include "phrases/picked.hpp"
 #include "phrases/results.hpp"
-#include "phrases/tables.hpp"
+#include "phrases/results/envelope.hpp"
+#include "phrases/results/influence.hpp"
+#include "phrases/results/tables.hpp"
+#include "phrases/table_view.hpp"
 #include "ui/sketch_view.hpp"
 
 #include <algorithm>
@@ -141,13 +141,13 @@ void ordinates(PanelContext& context) {
             {exactly}, 84, 1, Align::Right, -1, false, longestOf(rows, &OrdinateRow::exact)});
     }
     sectionHeading(context.ui, words(context, phrase::kOrdinates));
-    const std::vector<int> places = listedOrdinates(context.state, context.derived);
-    listSearch(context, ListedTable::Ordinates, static_cast<int>(rows.size()),
+    const std::vector<int> places = orderedOrdinates(context.state, context.derived);
+    listSearch(context, SortedTable::Ordinates, static_cast<int>(rows.size()),
                static_cast<int>(places.size()), phrase::kFindJoint);
     Table table(context.ui, "ordinates", columns);
-    listHeader(context, table, ListedTable::Ordinates, phrase::kOrdinates);
+    listHeader(context, table, SortedTable::Ordinates, phrase::kOrdinates);
     const Table::TextLook plain{context.ui.palette->ink};
-    drawListed(table, rows, places, [&](const OrdinateRow& row, int place) {
+    drawOrdered(table, rows, places, [&](const OrdinateRow& row, int place) {
         const bool here = row.at == shown.at;
         const auto state = table.row({.id = place, .selected = here, .pressable = true});
         if (state.pressed) {
@@ -193,7 +193,7 @@ void movingResults(PanelContext& context) {
     for (std::size_t i = 0; i < shown.members.loads.size(); ++i) {
         const MembersUnder& under = shown.members.loads[i];
         paragraph(context.ui, under.caption);
-        envelopeTable(context, ("under" + std::to_string(i)).c_str(), ListedTable::UnderMoving,
+        envelopeTable(context, ("under" + std::to_string(i)).c_str(), SortedTable::UnderMoving,
                       under.rows);
         smallPrint(context.ui, words(context, phrase::kAxleExplained));
     }

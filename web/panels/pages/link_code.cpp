@@ -1,5 +1,5 @@
 #include "app/page/qr_code.hpp"
-#include "panels/frame/parts.hpp"
+#include "panels/frame/panel_context.hpp"
 #include "panels/frame/tabs.hpp"
 #include "phrases/share.hpp"
 

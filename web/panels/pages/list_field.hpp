@@ -2,7 +2,7 @@
 // Fields of load combinations and moving loads (app/fields/load_cells).
 
 #include "app/fields/load_cells.hpp"
-#include "panels/frame/parts.hpp"
+#include "panels/frame/panel_context.hpp"
 
 namespace gusset {
 

@@ -2,7 +2,7 @@
 
 #include "core/number.hpp"
 #include "model/catalogue/section_properties.hpp"
-#include "panels/pages/listed.hpp"
+#include "panels/pages/ordered_rows.hpp"
 #include "phrases/columns.hpp"
 #include "report/results/influence_text.hpp"
 
@@ -170,10 +170,10 @@ void drawModelTable(PanelContext& context, CellTable of, void (*below)(PanelCont
         sectionHeading(context.ui, words(context, model.name));
     }
     const RowOrder rows = shownRows(context.state, of);
-    listSearch(context, listedAs(of), count, static_cast<int>(rows.size()) - 1, model.find);
+    listSearch(context, orderedAs(of), count, static_cast<int>(rows.size()) - 1, model.find);
     const Headings headings = headingsOf(context, model);
     Table table(context.ui, (std::string(model.key) + "s").c_str(), headings.columns);
-    listHeader(context, table, listedAs(of), model.name);
+    listHeader(context, table, orderedAs(of), model.name);
     ImGuiListClipper clipper = clipperFor(context, table, of, rows);
     while (clipper.Step()) {
         for (int place = clipper.DisplayStart; place < clipper.DisplayEnd; ++place) {

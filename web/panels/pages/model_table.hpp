@@ -2,7 +2,7 @@
 // One of the model's tables in the notebook, with its heading and its search field.
 
 #include "app/fields/cells.hpp"
-#include "panels/frame/parts.hpp"
+#include "panels/frame/panel_context.hpp"
 
 namespace gusset {
 

@@ -1,13 +1,13 @@
 #include "app/derived/result_lists.hpp"
 #include "canvas/scene/movement.hpp"
-#include "panels/frame/parts.hpp"
+#include "panels/frame/panel_context.hpp"
 #include "panels/frame/tabs.hpp"
-#include "panels/pages/listed.hpp"
+#include "panels/pages/ordered_rows.hpp"
 #include "phrases/columns.hpp"
-#include "phrases/jobs.hpp"
-#include "phrases/listed.hpp"
 #include "phrases/results.hpp"
-#include "phrases/tables.hpp"
+#include "phrases/results/jobs.hpp"
+#include "phrases/results/tables.hpp"
+#include "phrases/table_view.hpp"
 #include "phrases/working.hpp"
 
 #include <array>
@@ -49,13 +49,13 @@ void jointTable(PanelContext& context) {
         Column{y, 80, 1, Align::Right, 2, true, longestOf(rows, &MovementRow::y)},
         Column{total, 84, 1, Align::Right, 3, true, longestOf(rows, &MovementRow::total)}};
     sectionHeading(context.ui, words(context, phrase::kHeadDisplacements));
-    const std::vector<int> places = listedMovements(context.state, context.derived);
-    listSearch(context, ListedTable::Displacements, static_cast<int>(rows.size()),
+    const std::vector<int> places = orderedMovements(context.state, context.derived);
+    listSearch(context, SortedTable::Displacements, static_cast<int>(rows.size()),
                static_cast<int>(places.size()), phrase::kFindJoint);
     Table table(context.ui, "displacements", columns);
-    listHeader(context, table, ListedTable::Displacements, phrase::kHeadDisplacements);
+    listHeader(context, table, SortedTable::Displacements, phrase::kHeadDisplacements);
     const Table::TextLook plain{context.ui.palette->ink};
-    drawListed(table, rows, places, [&](const MovementRow& row, int) {
+    drawOrdered(table, rows, places, [&](const MovementRow& row, int) {
         pressableRow(context, table, row.joint);
         table.text(0, row.name, plain);
         table.text(1, row.x, plain);
@@ -75,13 +75,13 @@ void memberTable(PanelContext& context) {
         Column{stretch, 110, 1, Align::Right, 1, true, longestOf(rows, &StretchRow::stretch)},
         Column{stress, 100, 1, Align::Right, 2, true, longestOf(rows, &StretchRow::stress)}};
     sectionHeading(context.ui, words(context, phrase::kHeadMembers));
-    const std::vector<int> places = listedStretches(context.state, context.derived);
-    listSearch(context, ListedTable::Stretches, static_cast<int>(rows.size()),
+    const std::vector<int> places = orderedStretches(context.state, context.derived);
+    listSearch(context, SortedTable::Stretches, static_cast<int>(rows.size()),
                static_cast<int>(places.size()), phrase::kFindMember);
     Table table(context.ui, "stretches", columns);
-    listHeader(context, table, ListedTable::Stretches, phrase::kHeadMembers);
+    listHeader(context, table, SortedTable::Stretches, phrase::kHeadMembers);
     const Table::TextLook plain{context.ui.palette->ink};
-    drawListed(table, rows, places, [&](const StretchRow& row, int) {
+    drawOrdered(table, rows, places, [&](const StretchRow& row, int) {
         pressableRow(context, table, row.member);
         table.text(0, row.name, plain);
         table.text(1, row.stretch, plain);

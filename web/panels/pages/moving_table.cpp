@@ -1,5 +1,5 @@
 #include "app/fields/load_cells.hpp"
-#include "panels/frame/parts.hpp"
+#include "panels/frame/panel_context.hpp"
 #include "panels/frame/tabs.hpp"
 #include "panels/pages/list_field.hpp"
 #include "phrases/columns.hpp"

@@ -10,7 +10,7 @@
 namespace gusset {
 
 // Title, verdict, results, then the model. It contains no script and no style.
-[[nodiscard]] std::string twinHtml(const AppState&, const Derived&);
+[[nodiscard]] std::string pageTextHtml(const AppState&, const Derived&);
 
 // What the page of envelopes, influence lines or checks shows while it is on the screen (and the
 // checks while the board shows utilisation); else empty.

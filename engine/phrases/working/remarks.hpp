@@ -124,8 +124,8 @@ inline constexpr auto kSimultaneousOne = "Joint {joint} gives {n} equations for 
                                          "solve them together."_phrase;
 inline constexpr auto kSimultaneous = "Joints {joints} together give {n} equations for {unknowns}: "
                                       "solve them together."_phrase;
-inline constexpr auto kCheckCloses = "They do: the working closes."_phrase;
-inline constexpr auto kCheckDoesNot =
+inline constexpr auto kSumsClose = "They do: the working closes."_phrase;
+inline constexpr auto kSumsMiss =
     "They miss by {number} at most: that is the rounding carried along."_phrase;
 inline constexpr auto kNotComplete =
     "The working could not be brought to an end: what is not listed was "

@@ -1,14 +1,14 @@
-#include "report/formula/sheet_index.hpp"
+#include "report/formula/working_index.hpp"
 
 #include <algorithm>
 
 namespace gusset {
 namespace {
 
-void readFindings(const Working& working, SheetIndex& index) {
+void readFindings(const Working& working, WorkingIndex& index) {
     for (std::size_t i = 0; i < working.steps.size(); ++i) {
         for (const Found& found : working.steps[i].found) {
-            const SheetIndex::Finding finding{i, found.value, found.drawn};
+            const WorkingIndex::Finding finding{i, found.value, found.drawn};
             if (found.symbol.kind == SymbolKind::MemberForce) {
                 index.ofMember[found.symbol.member.at()].push_back(finding);
             } else {
@@ -20,9 +20,9 @@ void readFindings(const Working& working, SheetIndex& index) {
 
 } // namespace
 
-SheetIndex sheetIndexOf(const Truss& truss, const Working& working) {
+WorkingIndex workingIndexOf(const Truss& truss, const Working& working) {
     const std::vector<Restraint>& restraints = working.structure.restraints;
-    SheetIndex index{.made = true};
+    WorkingIndex index{.made = true};
     index.ofMember.resize(truss.members.size());
     index.ofRestraint.resize(restraints.size());
     index.membersAt.resize(truss.joints.size());

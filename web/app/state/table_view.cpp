@@ -1,4 +1,4 @@
-#include "app/state/listing.hpp"
+#include "app/state/table_view.hpp"
 
 #include <algorithm>
 
@@ -52,13 +52,13 @@ bool comesBefore(const SortKey& one, const SortKey& other, bool falling) {
                                                              : namesBefore(low.words, high.words);
 }
 
-bool isWanted(const Listing& listing, const ListedRows& rows, int row) {
+bool isWanted(const TableView& tableView, const OrderedRows& rows, int row) {
     if (rows.wanted && !rows.wanted(row)) {
         return false;
     }
-    return listing.words.empty() || row == rows.kept ||
+    return tableView.words.empty() || row == rows.kept ||
            std::any_of(rows.named.begin(), rows.named.end(), [&](int column) {
-               return holdsWords(rows.key(row, column).words, listing.words);
+               return holdsWords(rows.key(row, column).words, tableView.words);
            });
 }
 
@@ -91,38 +91,38 @@ bool holdsWords(std::string_view text, std::string_view words) {
     return bare(text).find(bare(words)) != std::string::npos;
 }
 
-std::vector<int> listed(const Listing& listing, const ListedRows& rows) {
+std::vector<int> listed(const TableView& tableView, const OrderedRows& rows) {
     std::vector<int> shown;
     for (int row = 0; row < rows.count; ++row) {
-        if (isWanted(listing, rows, row)) {
+        if (isWanted(tableView, rows, row)) {
             shown.push_back(row);
         }
     }
-    if (!listing.column) {
+    if (!tableView.column) {
         return shown;
     }
     std::vector<SortKey> keys(static_cast<std::size_t>(rows.count));
     for (const int row : shown) {
-        keys[static_cast<std::size_t>(row)] = rows.key(row, *listing.column);
+        keys[static_cast<std::size_t>(row)] = rows.key(row, *tableView.column);
     }
     std::stable_sort(shown.begin(), shown.end(), [&](int one, int other) {
         return comesBefore(keys[static_cast<std::size_t>(one)],
-                           keys[static_cast<std::size_t>(other)], listing.falling);
+                           keys[static_cast<std::size_t>(other)], tableView.falling);
     });
     return shown;
 }
 
-Listing withHeadingPressed(Listing listing, int column, bool fallsFirst) {
-    if (listing.column != column) {
-        listing.column = column;
-        listing.falling = fallsFirst;
-    } else if (listing.falling == fallsFirst) {
-        listing.falling = !fallsFirst;
+TableView withHeadingPressed(TableView tableView, int column, bool fallsFirst) {
+    if (tableView.column != column) {
+        tableView.column = column;
+        tableView.falling = fallsFirst;
+    } else if (tableView.falling == fallsFirst) {
+        tableView.falling = !fallsFirst;
     } else {
-        listing.column.reset();
-        listing.falling = false;
+        tableView.column.reset();
+        tableView.falling = false;
     }
-    return listing;
+    return tableView;
 }
 
 } // namespace gusset

@@ -32,7 +32,7 @@ inline constexpr auto kTitleCut = "Section through {members}"_phrase;
 inline constexpr auto kTitleCutSum = "Section, {sum}"_phrase;
 inline constexpr auto kTitleCutMoments = "Section, moments about {joint}"_phrase;
 inline constexpr auto kTitleJointsTogether = "Joints {joints} together"_phrase;
-inline constexpr auto kTitleCheck = "Check"_phrase;
+inline constexpr auto kTitleClosingSums = "Check"_phrase;
 inline constexpr auto kTitleSummary = "All forces"_phrase;
 inline constexpr auto kCountThings = "{members}, {reactions}, {joints}."_phrase;
 inline constexpr auto kTakeOffSupports =
@@ -48,7 +48,8 @@ inline constexpr auto kMomentsClockwise = "Moments count positive clockwise."_ph
 inline constexpr auto kMomentsAnticlockwise = "Moments count positive anticlockwise."_phrase;
 inline constexpr auto kWholeMoments = "The whole truss about {joint}:"_phrase;
 inline constexpr auto kPartMoments = "The part {joints} about {joint}:"_phrase;
-inline constexpr auto kAngleIsOf = "{angle} is the inclination to the horizontal of {members}."_phrase;
+inline constexpr auto kAngleIsOf =
+    "{angle} is the inclination to the horizontal of {members}."_phrase;
 inline constexpr auto kSlopeIsOf = "The slope of {members}:"_phrase;
 inline constexpr auto kRiseOverLength = "rise over length"_phrase;
 inline constexpr auto kRunOverLength = "run over length"_phrase;
@@ -56,7 +57,7 @@ inline constexpr auto kAtJoint = "At {joint}"_phrase;
 inline constexpr auto kCarriedInFull =
     "Numbers are written rounded and carried in full, so a last figure may differ from what the "
     "written numbers give."_phrase;
-inline constexpr auto kCheckLeftOver =
+inline constexpr auto kLeftOverSums =
     "Equations that were not needed must balance by themselves."_phrase;
 
 } // namespace gusset::phrase

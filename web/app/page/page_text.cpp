@@ -1,12 +1,12 @@
-#include "app/page/twin.hpp"
+#include "app/page/page_text.hpp"
 
 #include "app/page/page_tables.hpp"
-#include "phrases/board.hpp"
-#include "phrases/checks.hpp"
-#include "phrases/envelope.hpp"
-#include "phrases/jobs.hpp"
-#include "phrases/lists.hpp"
-#include "phrases/twin.hpp"
+#include "phrases/page_text.hpp"
+#include "phrases/results/board.hpp"
+#include "phrases/results/checks.hpp"
+#include "phrases/results/envelope.hpp"
+#include "phrases/results/jobs.hpp"
+#include "phrases/results/lists.hpp"
 #include "report/text/html.hpp"
 
 #include <string_view>
@@ -83,7 +83,7 @@ std::string movingPart(const AppState& state, const Derived& derived) {
 
 } // namespace
 
-std::string twinHtml(const AppState& state, const Derived& derived) {
+std::string pageTextHtml(const AppState& state, const Derived& derived) {
     const Truss& truss = state.truss;
     const PhraseBook& book = *state.book;
     const std::string title =

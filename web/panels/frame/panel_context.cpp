@@ -1,4 +1,4 @@
-#include "panels/frame/parts.hpp"
+#include "panels/frame/panel_context.hpp"
 
 #include "report/results/table.hpp"
 

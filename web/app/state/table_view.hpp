@@ -10,7 +10,7 @@
 
 namespace gusset {
 
-enum class ListedTable {
+enum class SortedTable {
     Forces,
     Reactions,
     Displacements,
@@ -25,14 +25,14 @@ enum class ListedTable {
     Materials,
     Sections
 };
-inline constexpr std::size_t kListedTables = 13;
+inline constexpr std::size_t kSortedTables = 13;
 
-struct Listing {
+struct TableView {
     std::optional<int> column{}; // to sort by; none: as drawn
     bool falling = false;        // descending; else ascending
     std::string words{};         // rows without them are left out; empty: all rows
 
-    friend bool operator==(const Listing&, const Listing&) = default;
+    friend bool operator==(const TableView&, const TableView&) = default;
 };
 
 // What a cell is sorted by: its number, or its words if it has none.
@@ -41,7 +41,7 @@ struct SortKey {
     std::string words{};
 };
 
-struct ListedRows {
+struct OrderedRows {
     int count = 0;
     std::vector<int> named{}; // the columns that are searched
     std::function<SortKey(int row, int column)> key{};
@@ -51,9 +51,9 @@ struct ListedRows {
 
 // Row indices in the order shown. Equal rows stay as drawn; empty cells come last in either
 // direction.
-[[nodiscard]] std::vector<int> listed(const Listing&, const ListedRows&);
+[[nodiscard]] std::vector<int> listed(const TableView&, const OrderedRows&);
 // After a press on its heading: one direction, then the other, then as drawn again.
-[[nodiscard]] Listing withHeadingPressed(Listing, int column, bool fallsFirst);
+[[nodiscard]] TableView withHeadingPressed(TableView, int column, bool fallsFirst);
 // Digits within words count as numbers: J2 comes before J10.
 [[nodiscard]] bool namesBefore(std::string_view, std::string_view);
 // Ignores the case of Latin letters, blanks and dashes: "a-b" finds AB and A–B.

@@ -2,7 +2,7 @@
 #include "statics/equilibrium/stiffness.hpp"
 
 #include "core/tolerance.hpp"
-#include "phrases/unsolved.hpp"
+#include "phrases/results/unsolved.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -19,7 +19,7 @@ Vec2 imposed(const Restraint& one, const Restraint& two) {
 }
 
 // Adds one more restraint to the hold of its joint.
-void add(const Restraint& restraint, const Restraint*& first, Hold& hold) {
+void add(const Restraint& restraint, const Restraint*& first, HeldJoint& hold) {
     if (!first) {
         first = &restraint;
         hold.first = restraint.along;
@@ -35,7 +35,7 @@ void add(const Restraint& restraint, const Restraint*& first, Hold& hold) {
     hold.settled = imposed(*first, restraint);
 }
 
-bool agrees(const Restraint& restraint, const Hold& hold, double extent) {
+bool agrees(const Restraint& restraint, const HeldJoint& hold, double extent) {
     const double scale = std::max(extent, std::abs(restraint.settle));
     return std::abs(dot(hold.settled, restraint.along) - restraint.settle) <= kSameSpot * scale;
 }
@@ -50,7 +50,8 @@ struct Gram {
 
 } // namespace
 
-std::vector<Vec2> reactionSharesOf(const Structure& structure, const std::vector<Hold>& holds) {
+std::vector<Vec2> reactionSharesOf(const Structure& structure,
+                                   const std::vector<HeldJoint>& holds) {
     std::vector<Gram> grams(structure.joints.size());
     for (const Restraint& restraint : structure.restraints) {
         const WideVec d = restraint.along;
@@ -75,8 +76,8 @@ std::vector<Vec2> reactionSharesOf(const Structure& structure, const std::vector
     return shares;
 }
 
-Outcome<std::vector<Hold>> holdsOf(const Truss& truss, const Structure& structure) {
-    std::vector<Hold> holds(structure.joints.size());
+Outcome<std::vector<HeldJoint>> heldJointsOf(const Truss& truss, const Structure& structure) {
+    std::vector<HeldJoint> holds(structure.joints.size());
     std::vector<const Restraint*> first(structure.joints.size(), nullptr);
     for (const Restraint& restraint : structure.restraints) {
         add(restraint, first[restraint.joint.at()], holds[restraint.joint.at()]);

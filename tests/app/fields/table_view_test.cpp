@@ -1,4 +1,4 @@
-#include "app/state/listing.hpp"
+#include "app/state/table_view.hpp"
 
 #include "app/derived/result_lists.hpp"
 #include "app/fields/cells.hpp"
@@ -30,7 +30,7 @@ struct Listed {
     std::string names() {
         derive(state, derived);
         std::string all;
-        for (const int place : listedForces(state, derived)) {
+        for (const int place : orderedForces(state, derived)) {
             all += derived.forces[static_cast<std::size_t>(place)].name + " ";
         }
         return all;
@@ -42,8 +42,8 @@ struct Made {
     std::vector<std::string> names;
     std::vector<double> numbers;
 
-    std::string shown(const Listing& listing, std::optional<int> kept = {}) const {
-        ListedRows rows{.count = static_cast<int>(names.size()), .named = {0}, .kept = kept};
+    std::string shown(const TableView& tableView, std::optional<int> kept = {}) const {
+        OrderedRows rows{.count = static_cast<int>(names.size()), .named = {0}, .kept = kept};
         rows.key = [this](int row, int column) {
             const auto at = static_cast<std::size_t>(row);
             return column == 0               ? SortKey{{}, names[at]}
@@ -51,7 +51,7 @@ struct Made {
                                              : SortKey{numbers[at], ""};
         };
         std::string all;
-        for (const int row : listed(listing, rows)) {
+        for (const int row : listed(tableView, rows)) {
             all += names[static_cast<std::size_t>(row)] + " ";
         }
         return all;
@@ -91,24 +91,24 @@ TEST_CASE("Rows are found by a part of their name, whatever the capitals, blanks
 }
 
 TEST_CASE("A heading pressed again and again orders one way, the other way, and no more") {
-    const Listing once = withHeadingPressed({.words = "a"}, 2, true);
-    CHECK(once == Listing{2, true, "a"});
-    const Listing twice = withHeadingPressed(once, 2, true);
-    CHECK(twice == Listing{2, false, "a"});
-    CHECK(withHeadingPressed(twice, 2, true) == Listing{std::nullopt, false, "a"});
-    CHECK(withHeadingPressed(once, 0, false) == Listing{0, false, "a"});
+    const TableView once = withHeadingPressed({.words = "a"}, 2, true);
+    CHECK(once == TableView{2, true, "a"});
+    const TableView twice = withHeadingPressed(once, 2, true);
+    CHECK(twice == TableView{2, false, "a"});
+    CHECK(withHeadingPressed(twice, 2, true) == TableView{std::nullopt, false, "a"});
+    CHECK(withHeadingPressed(once, 0, false) == TableView{0, false, "a"});
 }
 
 TEST_CASE("Member forces are listed as drawn, by name, by size and from tension to compression") {
     Listed listed;
-    Listing& listing = listingOf(listed.state.notebook, ListedTable::Forces);
+    TableView& tableView = tableViewOf(listed.state.notebook, SortedTable::Forces);
     CHECK(listed.names() == "AB BC CA ");
-    listing = {.column = 1, .falling = true};
+    tableView = {.column = 1, .falling = true};
     CHECK(listed.names() == "BC CA AB ");
-    listing = {.column = 2, .falling = true};
+    tableView = {.column = 2, .falling = true};
     CHECK(listed.names().starts_with("AB "));
     listed.state.truss.joints[0].label = "Z";
-    listing = {.column = 0};
+    tableView = {.column = 0};
     ++listed.state.revision;
     CHECK(listed.names() == "BC CZ ZB ");
 }
@@ -120,8 +120,8 @@ TEST_CASE("Reactions are ordered by their parts with sign") {
     support::force(listed.state.truss, "C", 1, 0);
     ++listed.state.revision;
     (void)listed.names();
-    listingOf(listed.state.notebook, ListedTable::Reactions) = {.column = 1, .falling = true};
-    const std::vector<int> places = listedReactions(listed.state, listed.derived);
+    tableViewOf(listed.state.notebook, SortedTable::Reactions) = {.column = 1, .falling = true};
+    const std::vector<int> places = orderedReactions(listed.state, listed.derived);
     REQUIRE(places.size() == 2);
     CHECK(listed.derived.reactions[static_cast<std::size_t>(places[0])].name == "B");
     CHECK(listed.derived.reactions[static_cast<std::size_t>(places[1])].name == "A");
@@ -160,7 +160,7 @@ TEST_CASE("The largest tension and compression are of the first of equal members
 // A (0, 0), B (6, 0), C (3, 4): by descending x, they are in the order B, C, A.
 AppState byXFalling() {
     AppState state = startWith(support::roof());
-    listingOf(state.notebook, ListedTable::Joints) = {.column = column::kJointX, .falling = true};
+    tableViewOf(state.notebook, SortedTable::Joints) = {.column = column::kJointX, .falling = true};
     return state;
 }
 
@@ -168,7 +168,7 @@ TEST_CASE("Ordering a table of the model leaves the model and its history as the
     AppState state = byXFalling();
     CHECK(shownRows(state, CellTable::Joints) == RowOrder{1, 2, 0, 3});
     CHECK(state.truss == support::roof());
-    update(state, {SetListing{ListedTable::Joints, {.words = "c"}}});
+    update(state, {SetTableView{SortedTable::Joints, {.words = "c"}}});
     CHECK(shownRows(state, CellTable::Joints) == RowOrder{2, 3}); // the empty row stays
     CHECK(state.truss == support::roof());
     CHECK(state.history.undoName().empty());
@@ -194,7 +194,7 @@ TEST_CASE("Enter and Tab follow the order shown, also when what was typed change
 TEST_CASE(
     "A row that is typed in stays in sight when its name is not what is looked for any more") {
     AppState state = startWith(support::roof());
-    listingOf(state.notebook, ListedTable::Joints) = {.words = "C"};
+    tableViewOf(state.notebook, SortedTable::Joints) = {.words = "C"};
     update(state, {BeginField{fieldNamed("joint.2.label"), "C"}});
     state = typedIn(state, "joint.2.label", "Top", FieldEnd::NextField);
     CHECK(openKey(state) == "joint.2.x");
@@ -216,7 +216,7 @@ TEST_CASE("Pasted rows follow the order shown, and those past its end are new") 
 
 TEST_CASE("While a table shows only some of its rows, more than these are not pasted") {
     AppState state = startWith(support::roof());
-    listingOf(state.notebook, ListedTable::Joints) = {.words = "C"};
+    tableViewOf(state.notebook, SortedTable::Joints) = {.words = "C"};
     AppState after = typedIn(state, "joint.2.y", "3\n4", FieldEnd::Kept);
     CHECK(after.truss == support::roof());
     CHECK(after.message.text.find("show all rows first") != std::string::npos);
@@ -236,24 +236,24 @@ TEST_CASE("The page's own tables have all rows as drawn, and paste along them") 
 
 TEST_CASE("What is looked for is typed, kept for its table, and gone with another truss") {
     AppState state = startWith(support::roof());
-    state = typedIn(state, SearchField{ListedTable::Members}, " bc ", FieldEnd::Below);
-    CHECK(listingOf(state.notebook, ListedTable::Members).words == "bc");
-    CHECK(listingOf(state.notebook, ListedTable::Joints).words.empty());
+    state = typedIn(state, SearchField{SortedTable::Members}, " bc ", FieldEnd::Below);
+    CHECK(tableViewOf(state.notebook, SortedTable::Members).words == "bc");
+    CHECK(tableViewOf(state.notebook, SortedTable::Joints).words.empty());
     CHECK(shownRows(state, CellTable::Members) == RowOrder{1, 3});
     update(state, {Commit{ReplaceTruss{support::roof(), "Open"}}});
-    CHECK(listingOf(state.notebook, ListedTable::Members).words.empty());
+    CHECK(tableViewOf(state.notebook, SortedTable::Members).words.empty());
 }
 
 TEST_CASE("The order of a table is still there after a reload") {
     const std::optional<AppState> again = readSession(writeSession(byXFalling()));
     REQUIRE(again);
-    const Listing& listing = listingOf(again.value().notebook, ListedTable::Joints);
-    CHECK(listing == Listing{column::kJointX, true, ""});
+    const TableView& tableView = tableViewOf(again.value().notebook, SortedTable::Joints);
+    CHECK(tableView == TableView{column::kJointX, true, ""});
 }
 
 TEST_CASE("A column that no table has, read from a damaged store, orders nothing") {
     AppState state = startWith(support::roof());
-    listingOf(state.notebook, ListedTable::Joints).column = 77;
+    tableViewOf(state.notebook, SortedTable::Joints).column = 77;
     CHECK(shownRows(state, CellTable::Joints) == RowOrder{0, 1, 2, 3});
 }
 

@@ -8,7 +8,7 @@
 
 namespace gusset {
 
-struct SheetIndex {
+struct WorkingIndex {
     struct Finding {
         std::size_t step = 0;
         double value = 0; // force units
@@ -21,6 +21,6 @@ struct SheetIndex {
     std::vector<std::vector<RestraintId>> restraintsAt{};
     double largestLoad = 0; // force units
 };
-[[nodiscard]] SheetIndex sheetIndexOf(const Truss&, const Working&);
+[[nodiscard]] WorkingIndex workingIndexOf(const Truss&, const Working&);
 
 } // namespace gusset

@@ -2,7 +2,7 @@
 // a page of its own to read, search and print.
 import { editTables } from './page_tables.js';
 
-export function createTwin({ wantWorking, drawNow, fieldDone }) {
+export function createPageText({ wantWorking, drawNow, fieldDone }) {
     const canvas = document.getElementById('board');
     const section = document.getElementById('tables');
     const content = document.getElementById('tables-content');

@@ -1,7 +1,7 @@
 #pragma once
 // What the tables that can be sorted and searched have in common.
 
-#include "panels/frame/parts.hpp"
+#include "panels/frame/panel_context.hpp"
 
 #include <string>
 #include <vector>
@@ -9,15 +9,15 @@
 namespace gusset {
 
 // The headings; pressing one sorts the rows. `name` is the table's name for screen readers.
-void listHeader(PanelContext&, Table&, ListedTable, Phrase<> name);
+void listHeader(PanelContext&, Table&, SortedTable, Phrase<> name);
 // Above a long table, or one with hidden rows: the search field and the number of rows shown.
 // `hint` says which names are searched.
-void listSearch(PanelContext&, ListedTable, int rows, int shown, Phrase<> hint);
+void listSearch(PanelContext&, SortedTable, int rows, int shown, Phrase<> hint);
 
 // The rows in the order of `places`: `draw(row, place)`.
 template <class Row, class Draw>
-void drawListed(const Table& table, const std::vector<Row>& rows, const std::vector<int>& places,
-                Draw draw) {
+void drawOrdered(const Table& table, const std::vector<Row>& rows, const std::vector<int>& places,
+                 Draw draw) {
     drawRows(table, places.size(),
              [&](std::size_t i) { draw(rows[static_cast<std::size_t>(places[i])], places[i]); });
 }

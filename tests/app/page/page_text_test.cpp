@@ -1,4 +1,4 @@
-#include "app/page/twin.hpp"
+#include "app/page/page_text.hpp"
 #include "app/state/update.hpp"
 #include "support/trusses/small_truss.hpp"
 
@@ -15,11 +15,11 @@ Truss triangle() {
     return truss;
 }
 
-std::string twinOf(const Truss& truss) {
+std::string pageTextOf(const Truss& truss) {
     const AppState state = startWith(truss);
     Derived derived;
     derive(state, derived);
-    return twinHtml(state, derived);
+    return pageTextHtml(state, derived);
 }
 
 bool has(const std::string& html, const std::string& part) {
@@ -27,7 +27,7 @@ bool has(const std::string& html, const std::string& part) {
 }
 
 TEST_CASE("The page's tables hold the model beside the results") {
-    const std::string html = twinOf(triangle());
+    const std::string html = pageTextOf(triangle());
     CHECK(has(html, "<caption>Joints</caption>"));
     CHECK(
         has(html,
@@ -44,14 +44,14 @@ TEST_CASE("The page's tables hold the model beside the results") {
 TEST_CASE("What a user typed never becomes markup in the page's tables") {
     Truss truss = triangle();
     truss.joints[2].label = "<img src=x onerror=alert(1)>";
-    const std::string html = twinOf(truss);
+    const std::string html = pageTextOf(truss);
     CHECK(has(html, "<h2>Tripod &lt;leg&gt;</h2>"));
     CHECK_FALSE(has(html, "<img"));
     CHECK(has(html, "&lt;img src=x onerror=alert(1)&gt;"));
 }
 
 TEST_CASE("An empty board has its tables too") {
-    const std::string html = twinOf({});
+    const std::string html = pageTextOf({});
     CHECK(has(html, "<h2>Untitled truss</h2>"));
     CHECK(has(html, "<caption>Joints</caption>"));
     CHECK(has(
