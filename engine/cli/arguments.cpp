@@ -74,7 +74,7 @@ private:
             return isVersion || at_ == words_.size() ? void() : takeCommand(words_[at_]);
         }
         if (isOption(word)) {
-            return fail("options stand behind the command, and " + word + " stands before it");
+            return fail("options come after the command, and " + word + " comes before it");
         }
         takeCommand(word);
     }

@@ -18,7 +18,7 @@ Issue unreadable(const std::string& name, int error) {
     switch (error) {
     case ENOENT:
     case ENOTDIR:
-        return because("there is no such file: name one that is there");
+        return because("there is no such file: name an existing one");
     case EISDIR:
         return because("is a folder: name a file in it");
     case EACCES:

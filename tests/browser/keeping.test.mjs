@@ -374,7 +374,7 @@ test('a link opens on the case or the combination that is looked at', async () =
     await context.close();
 });
 
-test('changing the case changes the address; a case that the truss has not is told', async () => {
+test('changing the case changes the address; a case that the truss does not have is told', async () => {
     const link = linkOf(twoCases);
     const { board, context, page } = await open(link);
     const all = await board.table('Member forces');
@@ -386,7 +386,7 @@ test('changing the case changes the address; a case that the truss has not is to
 
     await page.evaluate((hash) => { location.hash = hash; }, `${link}&case=earthquake`);
     await board.idle();
-    assert.match((await board.observe()).message, /load case that its truss has not/);
+    assert.match((await board.observe()).message, /load case that its truss does not have/);
     assert.deepEqual(await board.table('Member forces'), all);
     await context.close();
 });

@@ -47,8 +47,8 @@ const faults = {
     'an object where a list belongs': [(m) => (m.members = {}), /^members: must be a list/],
     'a joint that is not there': [(m) => (m.members[2].b = 'K'), /^members\[2\]\.b: no joint "K"/],
     'a load on nothing': [(m) => (m.loads[0].joint = 'Z'), /^loads\[0\]\.joint: no joint "Z"/],
-    'a label twice': [(m) => m.joints.push({ id: 'B', x: 9, y: 9 }), /^joints\[3\]\.id: "B" is there already/],
-    'a member twice': [(m) => m.members.push({ a: 'C', b: 'A' }), /^members\[3\]: .*already as members\[2\]/],
+    'a label twice': [(m) => m.joints.push({ id: 'B', x: 9, y: 9 }), /^joints\[3\]\.id: "B" already exists/],
+    'a member twice': [(m) => m.members.push({ a: 'C', b: 'A' }), /^members\[3\]: .*already exists as members\[2\]/],
     'a member without length': [(m) => (m.joints[1].x = 0), /^members\[0\]: member AB has no length/],
     'a member from a joint to itself': [(m) => (m.members[0].b = 'A'), /^members\[0\]: begins and ends/],
     'a number near the largest': [(m) => (m.joints[1].x = 1e308), /^joints\[1\]\.x: the number is too large/],
@@ -112,10 +112,10 @@ test('text that is no JSON is told by line and column', () => {
 
 test('a file that is not there, or a folder, is refused by its name and with the cure', () => {
     assert.deepEqual(refused(['solve', 'no/such/file.json']), [
-        'no/such/file.json: there is no such file: name one that is there',
+        'no/such/file.json: there is no such file: name an existing one',
     ]);
     assert.deepEqual(refused(['solve', 'site/examples/footbridge.json/x']), [
-        'site/examples/footbridge.json/x: there is no such file: name one that is there',
+        'site/examples/footbridge.json/x: there is no such file: name an existing one',
     ]);
     assert.deepEqual(refused(['solve', 'site']), ['site: is a folder: name a file in it']);
 });

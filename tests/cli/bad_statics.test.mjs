@@ -68,7 +68,7 @@ const faults = [
     ['two axles stand at one place',
         (m) => (m.moving = [{ id: 'cart', path: ['A', 'B'], axles: [{ at: 1, force: -1 }, { at: 1, force: -2 }] }]),
         [check, solve, working, influence, envelope],
-        'moving[0].axles[1].at: another axle stands at the same place: make them one with both forces'],
+        'moving[0].axles[1].at: another axle is at the same place: combine the two'],
     ['a warmed member has a material without alpha',
         (m) => {
             m.members[0].dT = 20;
@@ -131,10 +131,10 @@ test('a case or combination that is not there is named, by every command that ta
     for (const words of [solve, working]) {
         const { status, stderr } = run([...words, '--case', 'wynd'], () => {});
         assert.equal(status, 2);
-        assert.equal(stderr, 'loads: no load is in a case "wynd"; name one that is there\n');
+        assert.equal(stderr, 'loads: no load is in case "wynd"; name an existing one\n');
         const other = run([...words, '--combination', 'k'], () => {});
         assert.equal(other.status, 2);
-        assert.equal(other.stderr, 'combinations: there is no combination "k"; name one that is there\n');
+        assert.equal(other.stderr, 'combinations: there is no combination "k"; name an existing one\n');
     }
 });
 
@@ -142,9 +142,9 @@ test('a case or combination that is not there is named, by every command that ta
 // nothing.
 test('a combination with a factor for a case without loads is told in all results', () => {
     const change = (m) => (m.combinations = [{ id: 'k', factors: { loads: 1.35, wynd: 1.5 } }]);
-    const line = 'combinations[0].factors.wynd: no load is in a case "wynd": give it one, or take its factor out';
+    const line = 'combinations[0].factors.wynd: no load is in case "wynd": give it one, or take its factor out';
     assert.ok(run(check, change).stdout.includes(`${line}\n`));
-    assert.match(run([...solve, '--combination', 'k'], change).stdout, /no load is in a case "wynd"/);
+    assert.match(run([...solve, '--combination', 'k'], change).stdout, /no load is in case "wynd"/);
     const { notes } = JSON.parse(run([...solve, '--combination', 'k', '--json'], change).stdout);
     assert.ok(notes.some(({ at, says }) => `${at}: ${says}` === line));
     for (const form of ['--csv', '--json', '--text']) {

@@ -90,7 +90,7 @@ test('--version tells the version of the program, and of the formats that it rea
 test('behind -- a file may begin with a hyphen', () => {
     const { status, stderr } = gusset(['solve', '--json', '--', '--odd.json']);
     assert.equal(status, 2);
-    assert.equal(stderr, '--odd.json: there is no such file: name one that is there\n');
+    assert.equal(stderr, '--odd.json: there is no such file: name an existing one\n');
     assert.equal(gusset(['solve', '--', footbridge]).stdout, gusset(['solve', footbridge]).stdout);
 });
 

@@ -20,8 +20,7 @@ inline constexpr auto kWriteSection =
     "Write A and its value, r and its value, or a shape and its dimensions: A 1200, r 25. Shapes: "
     "{shapes}."_phrase;
 inline constexpr auto kIsNoSection =
-    "“{text}” is no section: write A 1200, r 25, or a shape and its dimensions. Shapes: "
-    "{shapes}."_phrase;
+    "“{text}” is not a section: write A 1200, r 25, or a shape and its dimensions. Shapes: {shapes}."_phrase;
 inline constexpr auto kWriteSettlement =
     "Write how far the pin moves to the right and up: 0, −5."_phrase;
 inline constexpr auto kPenDraws =

@@ -29,32 +29,29 @@ inline constexpr auto kNameHides =
 inline constexpr auto kNameBare =
     "has nothing in it that can be seen: give it a letter, a figure or a sign"_phrase;
 inline constexpr auto kNameLooksSame =
-    "\"{name}\" looks the same as \"{other}\", which is written in other characters: give each a "
-    "name of its own"_phrase;
-inline constexpr auto kNameTaken =
-    "\"{name}\" is there already: give each a name of its own"_phrase;
+    "\"{name}\" looks the same as \"{other}\", which is written in other characters: give each its own name"_phrase;
+inline constexpr auto kNameTaken = "\"{name}\" already exists: give each its own name"_phrase;
 
 inline constexpr auto kNoSuchJoint = "there is no such joint"_phrase;
 inline constexpr auto kNoSuchSection = "no section \"{section}\": add it under \"sections\""_phrase;
 inline constexpr auto kNoSuchMaterial =
     "no material \"{material}\": add it under \"materials\""_phrase;
-inline constexpr auto kNoSuchShape = "no shape \"{shape}\": there are {shapes}"_phrase;
+inline constexpr auto kNoSuchShape = "no shape \"{shape}\": use one of {shapes}"_phrase;
 inline constexpr auto kNoMemberJoins =
-    "no member joins \"{a}\" and \"{b}\": name one that is there"_phrase;
+    "no member joins \"{a}\" and \"{b}\": name an existing one"_phrase;
 inline constexpr auto kOneJointTwice =
     "begins and ends at joint \"{joint}\": join two different joints"_phrase;
 inline constexpr auto kNoLength =
     "member {member} has no length: move one of its joints apart from the other"_phrase;
 inline constexpr auto kMemberTwice =
-    "member {member} is there already as {place}: remove one of the two"_phrase;
+    "member {member} already exists as {place}: remove one of the two"_phrase;
 inline constexpr auto kBeyondEnd =
     "lies beyond the end of member {member}: it counts from joint \"{joint}\""_phrase;
 inline constexpr auto kPathNeedsTwo = "needs at least two joints"_phrase;
 inline constexpr auto kTwiceInPath =
-    "joint \"{joint}\" stands twice in one path: name each joint once"_phrase;
+    "joint \"{joint}\" appears twice in one path: name each joint once"_phrase;
 inline constexpr auto kMovesNothing = "has no load: give it \"axles\" or \"uniform\""_phrase;
-inline constexpr auto kAxlesMeet =
-    "another axle stands at the same place: make them one with both forces"_phrase;
+inline constexpr auto kAxlesMeet = "another axle is at the same place: combine the two"_phrase;
 
 // Dimensions of a section.
 inline constexpr auto kDimensionMissing = "a {shape} needs {dimensions}: add \"{key}\""_phrase;

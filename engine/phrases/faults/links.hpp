@@ -38,12 +38,12 @@ inline constexpr auto kLinkUnpacksTooLarge =
     "unpacks to more than {size} MB, more than is read from a link: ask for the model as a "
     "file"_phrase;
 inline constexpr auto kLinkDoesNotUnpack = "does not unpack: copy the whole link again"_phrase;
-inline constexpr auto kLinkNotJson = "opens, and was not written by Gusset: {place} {fault}"_phrase;
+inline constexpr auto kLinkNotJson = "opens, but was not written by Gusset: {place} {fault}"_phrase;
 inline constexpr auto kLinkNestedTooDeep =
     "is nested deeper than any model is: it was not written by Gusset"_phrase;
 // {part} is a key or one of those below.
 inline constexpr auto kLinkMakesNoSense =
-    "opens, and makes no sense ({part}): it was not written by Gusset, or by a later version"_phrase;
+    "opens but makes no sense ({part}): it was not written by Gusset, or by a later version"_phrase;
 inline constexpr auto kPartWhole = "the whole"_phrase;
 inline constexpr auto kPartRest = "the rest"_phrase;
 inline constexpr auto kPartExtras = "the extras"_phrase;
@@ -70,8 +70,8 @@ inline constexpr auto kLinkWouldLose =
     "that"_phrase;
 
 inline constexpr auto kLinkAsksCase =
-    "asks for a load case that its truss has not: all loads are shown"_phrase;
+    "asks for a load case that its truss does not have: all loads are shown"_phrase;
 inline constexpr auto kLinkAsksCombination =
-    "asks for a combination that its truss has not: all loads are shown"_phrase;
+    "asks for a combination that its truss does not have: all loads are shown"_phrase;
 
 } // namespace gusset::phrase

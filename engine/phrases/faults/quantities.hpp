@@ -7,7 +7,7 @@ namespace gusset::phrase {
 
 inline constexpr auto kCantReadWord = "can't read \"{word}\" here"_phrase;
 inline constexpr auto kCantReadSign = "can't read the sign {sign}"_phrase;
-inline constexpr auto kNotFinite = "comes to no finite number"_phrase;
+inline constexpr auto kNotFinite = "does not give a finite number"_phrase;
 inline constexpr auto kTypedTooLarge = "{number} is too large a number"_phrase;
 inline constexpr auto kOneHasUnit =
     "one number has a unit and another has none: give both a unit"_phrase;
@@ -38,7 +38,7 @@ inline constexpr auto kNeedsTwoNumbers =
 inline constexpr auto kNoUnitHere = "\"{unit}\" can't be read here: {remedy}"_phrase;
 inline constexpr auto kModelHasNoUnit =
     "this model has no unit here, so type a number alone"_phrase;
-inline constexpr auto kThereAreUnits = "there are {units}"_phrase;
+inline constexpr auto kThereAreUnits = "use one of {units}"_phrase;
 inline constexpr auto kTypeNumberAlone = "type a number alone"_phrase;
 inline constexpr auto kTypeDegrees = "type degrees, or rad"_phrase;
 

@@ -41,9 +41,9 @@ inline constexpr auto kKindObject = "an object in {braces}"_phrase;
 
 // Keys and words.
 inline constexpr auto kUnknownKey = "the key \"{key}\" is unknown here; it is kept"_phrase;
-inline constexpr auto kUnknownWord = "\"{word}\" has no meaning here: there are {words}"_phrase;
+inline constexpr auto kUnknownWord = "\"{word}\" has no meaning here: use one of {words}"_phrase;
 inline constexpr auto kUnknownUnit =
-    "no unit \"{unit}\" here: there are {units} and \"\" for none"_phrase;
+    "no unit \"{unit}\" here: use one of {units}, or \"\" for none"_phrase;
 inline constexpr auto kMustBeWholeUpTo = "must be a whole number from 0 to {most}"_phrase;
 inline constexpr auto kVersionMissing = "is missing: a model of Gusset says \"gusset\": 1"_phrase;
 inline constexpr auto kVersionLater =
@@ -73,6 +73,6 @@ inline constexpr auto kBareNameReadAs =
 inline constexpr auto kNameReadAs =
     "the name \"{before}\" has characters in it that can't be seen: it is read as \"{now}\""_phrase;
 inline constexpr auto kCleanNameTaken =
-    "\"{name}\" looks the same as \"{other}\": give each a name of its own"_phrase;
+    "\"{name}\" looks the same as \"{other}\": give each its own name"_phrase;
 
 } // namespace gusset::phrase

@@ -17,7 +17,7 @@ inline constexpr auto kLiesAlong =
     "a member can't lie along member {member}: end it somewhere else"_phrase;
 inline constexpr auto kNeedsTwoJoints =
     "a member needs two different joints: end it somewhere else"_phrase;
-inline constexpr auto kMemberThere = "member {member} is there already"_phrase;
+inline constexpr auto kMemberThere = "member {member} already exists"_phrase;
 inline constexpr auto kChordLoadTurned =
     "a load along a chord acts straight up or down, so a copy can't be turned: leave the load out, "
     "or copy it upright"_phrase;

@@ -21,7 +21,7 @@ inline constexpr auto kPathLacksMember =
 inline constexpr auto kPathTurnsBack =
     "the path turns back or upright between {a} and {b}: let it lead on to one side"_phrase;
 inline constexpr auto kCaseWithoutLoad =
-    "no load is in a case \"{case}\": give it one, or take its factor out"_phrase;
+    "no load is in case \"{case}\": give it one, or take its factor out"_phrase;
 inline constexpr auto kMovingLeftOut =
     "moving loads have no part in these results: ask for influence lines along their path"_phrase;
 

@@ -7,7 +7,7 @@ namespace gusset::phrase {
 
 inline constexpr auto kJobCounted = "{what}: {done} of {all}"_phrase;
 inline constexpr auto kJobAtWork = "{what}…"_phrase;
-inline constexpr auto kJobWaits = "This follows when the drag rests."_phrase;
+inline constexpr auto kJobWaits = "This follows when the drag pauses."_phrase;
 inline constexpr auto kJobWorking = "Working out the forces"_phrase;
 inline constexpr auto kJobShortest = "Looking for the shortest way"_phrase;
 inline constexpr auto kJobSteps = "Writing the steps"_phrase;

@@ -52,7 +52,7 @@ inline constexpr auto kLetterTension = "T"_phrase;
 inline constexpr auto kLetterCompression = "C"_phrase;
 inline constexpr auto kLetterZero = "0"_phrase;
 inline constexpr auto kLettersExplained =
-    "T: tension, the member is pulled. C: compression, it is pushed."_phrase;
+    "T: tension, positive: the member is pulled. C: compression, negative: it is pushed."_phrase;
 inline constexpr auto kLongFraction = "long fraction"_phrase;
 inline constexpr auto kHeadDisplacements = "Displacements"_phrase;
 inline constexpr auto kHeadMembers = "Members"_phrase;

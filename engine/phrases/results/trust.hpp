@@ -25,17 +25,14 @@ inline constexpr auto kBarelyHeld =
     "The coordinates do hold joint {joint}, but so weakly that a load of 1 would "
     "cause forces of about {times}: it counts as free to move."_phrase;
 inline constexpr auto kFiguresLeft =
-    "Rounding leaves {n} figures of the largest force; what stands behind the "
-    "last of them is not shown in any force."_phrase;
+    "Rounding leaves {n} figures of the largest force; digits beyond these are not shown in any force."_phrase;
 inline constexpr auto kOrdinateFiguresLeft =
-    "Rounding leaves {n} figures of the largest ordinate; what stands behind the last of them is "
-    "not shown in any ordinate."_phrase;
+    "Rounding leaves {n} figures of the largest ordinate; digits beyond these are not shown in any ordinate."_phrase;
 inline constexpr auto kNoOrdinateFigures =
     "Rounding may put the ordinates off by more than their own size: "
     "what is shown says nothing of this line."_phrase;
 inline constexpr auto kMovementFiguresLeft =
-    "Rounding leaves {n} figures of the largest displacement and fewer of small ones; what stands "
-    "behind the last of them is not shown in any displacement."_phrase;
+    "Rounding leaves {n} figures of the largest displacement and fewer of small ones; digits beyond these are not shown in any displacement."_phrase;
 inline constexpr auto kForceBelowBound =
     "The force in member {member} is smaller than rounding may put it off by, {bound}: it is "
     "written 0, and whether it is tension or compression is open."_phrase;
@@ -55,8 +52,7 @@ inline constexpr auto kSomeNegligible =
     "{n} forces or reactions are smaller than a billionth of the largest "
     "load, reaction or force: they are written 0."_phrase;
 inline constexpr auto kFiguresInWorking =
-    "Rounding may put any force by {bound} off: figures of this working that are smaller than "
-    "that say nothing."_phrase;
+    "Rounding may put any force off by {bound}: figures of this working that are smaller than that say nothing."_phrase;
 inline constexpr auto kResidual =
     "Equilibrium at every joint is met to {residual} of the largest force; "
     "rounding puts no force off by more than about {error} of it."_phrase;
@@ -69,20 +65,17 @@ inline constexpr auto kAssumedEqual =
     "E·A is taken to be the same for all members, as the model gives none: "
     "the forces are right only if that is so."_phrase;
 inline constexpr auto kInexactCoordinates =
-    "The coordinates of joint {joint} are no decimals of at most "
-    "fifteen digits: exact answers need these."_phrase;
+    "The coordinates of joint {joint} are not decimals of at most fifteen digits, which exact answers need."_phrase;
 inline constexpr auto kInexactSlope =
-    "The roller at {joint} has no slope of whole numbers: exact answers "
-    "need one, as 3 : 4."_phrase;
+    "The roller at {joint} has no slope of whole numbers: exact answers need one, such as 3 : 4."_phrase;
 // {n}: the number of the load, in the order of the model.
 inline constexpr auto kInexactComponents =
-    "Load {n} has components that are no decimals: exact answers need "
-    "decimals, or slopes as 3 : 4."_phrase;
+    "Load {n} has components that are not decimals: exact answers need decimals, or slopes such as 3 : 4."_phrase;
 inline constexpr auto kInexactTooLarge =
     "Exact answers are given up to {n} members: above, the answer is in "
     "floating point."_phrase;
 inline constexpr auto kInexactRedundant =
-    "Exact forces are given where equilibrium alone settles them."_phrase;
+    "Exact forces are given where equilibrium alone determines them."_phrase;
 inline constexpr auto kInexactMoves =
     "The truss is a mechanism that these loads set in motion."_phrase;
 

@@ -20,10 +20,9 @@ inline constexpr auto kForcesNeedStiffness =
 inline constexpr auto kStrainsNeedStiffness =
     "settlement, temperature and misfit cause forces that depend on E and A: give every member a "
     "section with A and a material with E"_phrase;
-inline constexpr auto kNoLoadInCase =
-    "no load is in a case \"{case}\"; name one that is there"_phrase;
+inline constexpr auto kNoLoadInCase = "no load is in case \"{case}\"; name an existing one"_phrase;
 inline constexpr auto kNoSuchCombination =
-    "there is no combination \"{name}\"; name one that is there"_phrase;
+    "there is no combination \"{name}\"; name an existing one"_phrase;
 
 inline constexpr auto kTooCloseToMechanism =
     "the truss is so close to a mechanism that its forces can't be computed to working "

@@ -24,7 +24,7 @@ inline constexpr auto kAtRest =
     "The truss is a mechanism on which these loads happen to be in balance: the "
     "forces hold for exactly these loads, and any other would set it moving."_phrase;
 inline constexpr auto kUnstableAndRedundant =
-    "In another place it has more than it needs: {redundants} too many there."_phrase;
+    "Elsewhere it has {redundants} more than it needs."_phrase;
 inline constexpr auto kIndeterminate = "Statically indeterminate to degree {degree}: "
                                        "{members} + {reactions} against 2 × {joints}."_phrase;
 inline constexpr auto kIndeterminateExternal =
@@ -34,8 +34,8 @@ inline constexpr auto kIndeterminateInternal =
 inline constexpr auto kIndeterminateBoth =
     "The supports hold {external}, and the members {internal}, "
     "more than is needed."_phrase;
-inline constexpr auto kNeedsStiffness = "Equilibrium alone leaves the forces open: "
-                                        "how stiff each member is decides them."_phrase;
+inline constexpr auto kNeedsStiffness =
+    "Equilibrium alone does not determine the forces: they depend on the stiffness of each member."_phrase;
 inline constexpr auto kWithoutThese =
     "It would be determinate without {list}, for instance."_phrase;
 inline constexpr auto kWithoutTheseAndMore =

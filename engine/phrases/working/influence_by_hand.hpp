@@ -24,6 +24,8 @@ inline constexpr auto kOrdinatesCaption = "Ordinates of {effect}"_phrase;
 inline constexpr auto kTitleShape = "Shape"_phrase;
 inline constexpr auto kShapeZero = "The line is zero all along: this load never reaches it."_phrase;
 inline constexpr auto kShapeStraight = "The line is straight from end to end."_phrase;
+inline constexpr auto kShapeCorner =
+    "The line has a corner at {joints} and is straight on either side."_phrase;
 inline constexpr auto kShapeCorners =
     "The line has corners at {joints} and is straight in between."_phrase;
 inline constexpr auto kReasonReaction =

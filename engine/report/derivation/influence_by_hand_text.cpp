@@ -104,7 +104,8 @@ RichLine shapeLine(const LineWriter& writer) {
     }
     return writer.line.corners.empty()
                ? say(writer.notation.book, phrase::kShapeStraight)
-               : say(writer.notation.book, phrase::kShapeCorners,
+               : say(writer.notation.book,
+                     writer.line.corners.size() == 1 ? phrase::kShapeCorner : phrase::kShapeCorners,
                      {{"joints", jointNames(writer.notation, writer.line.corners)}});
 }
 

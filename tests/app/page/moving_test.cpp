@@ -180,7 +180,7 @@ TEST_CASE("an envelope says for each member which case is worst, or how to get c
     Board one = pageOf(truss, ResultPage::Envelope);
     one.finish(deriveEnvelope);
     CHECK(one.derived.envelope.rows.empty());
-    CHECK(one.derived.envelope.says.find("give loads a case") != std::string::npos);
+    CHECK(one.derived.envelope.says.find("give each load a case") != std::string::npos);
 
     // The same load acts upwards in another case, half as large: the tension of 16 kN in the tie
     // becomes a compression of 8 kN.

@@ -196,7 +196,7 @@ TEST_CASE("no frame takes more than its slice, whatever is at work in it") {
 }
 
 TEST_CASE("in a drag with the working open each frame has the forces of the joint's place, and a "
-          "long working waits until the drag rests") {
+          "long working waits until the drag pauses") {
     Board board = boardOf(largeTruss(), {});
     Frames frames{board};
     const auto few = [] {

@@ -176,7 +176,7 @@ TEST_CASE(
     CHECK(board.state.truss == other);
     CHECK(board.state.choice == LoadChoice{});
     CHECK(board.state.message.kind == MessageKind::Problem);
-    CHECK(board.state.message.text.find("has not") != std::string::npos);
+    CHECK(board.state.message.text.find("does not have") != std::string::npos);
 }
 
 TEST_CASE("the link of the board follows the loads, or says why there is none") {

@@ -331,7 +331,7 @@ TEST_CASE("Every number and word of the checks comes back from files and links")
 
 TEST_CASE("Checks that make no sense are refused by name, with what may stand there") {
     CHECK(fault(R"({"formula":"Rankine"})") ==
-          "checks.formula: \"Rankine\" has no meaning here: there are \"Euler\", "
+          "checks.formula: \"Rankine\" has no meaning here: use one of \"Euler\", "
           "\"EN 1993-1-1\", \"AISC 360-16\"");
     CHECK_THAT(fault(R"({"curve":"e"})"), ContainsSubstring("checks.curve: \"e\" has no meaning"));
     CHECK(fault(R"({"K":0})") ==

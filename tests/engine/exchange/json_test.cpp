@@ -186,9 +186,9 @@ TEST_CASE("Duplicates are refused: labels, members, keys") {
     CHECK(code(with(R"("id":"C")", R"("id":"A")")) == IssueCode::UnknownName); // "C" is gone
     CHECK_THAT(fault(R"({"gusset":1,"joints":[{"id":"A","x":0,"y":0},{"id":"A","x":1,"y":0}],
                          "members":[]})"),
-               ContainsSubstring("joints[1].id: \"A\" is there already"));
+               ContainsSubstring("joints[1].id: \"A\" already exists"));
     CHECK_THAT(fault(with(R"({"a":"B","b":"C"})", R"({"a":"B","b":"A"})")),
-               ContainsSubstring("members[1]: member BA is there already as members[0]"));
+               ContainsSubstring("members[1]: member BA already exists as members[0]"));
     CHECK(fault(with(R"("x":2)", R"("x":2,"x":3)")) ==
           "joints[2].x: duplicate key: keep one of the two");
 }
@@ -214,9 +214,9 @@ TEST_CASE("Numbers that can't be computed with are refused with their place") {
 
 TEST_CASE("Words without meaning are refused with the words that have one") {
     CHECK(fault(with(R"("kind":"pin")", R"("kind":"hinge")")) ==
-          "supports[0].kind: \"hinge\" has no meaning here: there are \"pin\", \"roller\"");
+          "supports[0].kind: \"hinge\" has no meaning here: use one of \"pin\", \"roller\"");
     CHECK_THAT(fault(with(R"("gusset":1,)", R"("gusset":1,"units":{"force":"tons"},)")),
-               ContainsSubstring("units.force: no unit \"tons\" here: there are N, kN"));
+               ContainsSubstring("units.force: no unit \"tons\" here: use one of N, kN"));
     CHECK_THAT(fault(with(R"("gusset":1,)", R"("gusset":1,"class":{"moments":"up"},)")),
                ContainsSubstring("class.moments"));
     CHECK_THAT(fault(with(R"("gusset":1,)", R"("gusset":1,"class":{"numbers":{"digits":2.5}},)")),

@@ -53,7 +53,7 @@ TEST_CASE("Drawing a member adds the joints that its ends lack") {
 
 TEST_CASE("A member is not drawn twice, nor from a joint to itself") {
     CHECK(refusal(triangle(), DrawMember{{JointId{1}, {}}, {JointId{0}, {}}}) ==
-          "member AB is there already");
+          "member AB already exists");
     CHECK(refusal(triangle(), DrawMember{{JointId{1}, {}}, {JointId{1}, {}}}).find("different") !=
           std::string::npos);
 }

@@ -88,7 +88,7 @@ TEST_CASE("A load must stand on a member that is there, between its ends") {
     truss.members.erase(truss.members.begin());
     CHECK(validate(truss).errors[0].at == "loads[0].member");
     CHECK(support::english(validate(truss).errors[0].says) ==
-          "no member joins \"A\" and \"B\": name one that is there");
+          "no member joins \"A\" and \"B\": name an existing one");
 }
 
 TEST_CASE("A load goes with its member, and stays on the half that it stood on") {

@@ -122,7 +122,7 @@ TEST_CASE("Names that look the same are refused in words, in every list") {
     truss.joints[1].label = "E\u0301";
     CHECK(firstError(truss) ==
           "joints[2].id: \"\u00C9\" looks the same as \"E\u0301\", which is written "
-          "in other characters: give each a name of its own");
+          "in other characters: give each its own name");
     const auto refused = [](const std::function<void(Truss&)>& change) {
         Truss sections = support::gable();
         change(sections);
@@ -228,7 +228,7 @@ TEST_CASE("Where a cleaned name would look like another, the file is refused wit
     REQUIRE_FALSE(joints);
     CHECK(joints.issues()[0].at == "joints[2].id");
     CHECK(support::english(joints.issues()[0].says) ==
-          "\"A[U+200B]\" looks the same as \"A\": give each a name of its own");
+          "\"A[U+200B]\" looks the same as \"A\": give each its own name");
     CHECK_FALSE(readModel(fileWith("C", R"(,"sections":[{"id":"t"},{"id":"t\u00ad"}])")));
     CHECK_FALSE(readModel(fileWith(
         "C",

@@ -153,7 +153,7 @@ TEST_CASE("What can't be read is named, with what would do") {
     CHECK_THAT(fault(readNumber("sqrt(-1)")), ContainsSubstring("no value"));
     CHECK_THAT(fault(readNumber("1e999")), ContainsSubstring("too large"));
     CHECK_THAT(fault(readNumber("5 kN")), ContainsSubstring("kN"));
-    CHECK_THAT(fault(readForce("5 m", ForceUnit::kN)), ContainsSubstring("there are N, kN"));
+    CHECK_THAT(fault(readForce("5 m", ForceUnit::kN)), ContainsSubstring("use one of N, kN"));
     CHECK_THAT(fault(readForce("5 kN", ForceUnit::Plain)), ContainsSubstring("a number alone"));
     CHECK_THAT(fault(readForce("5 kN + 3", ForceUnit::kN)), ContainsSubstring("give both a unit"));
     CHECK_THAT(fault(readForce("2 kN * 3 kN", ForceUnit::kN)), ContainsSubstring("leave one out"));

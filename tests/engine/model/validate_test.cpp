@@ -44,7 +44,7 @@ TEST_CASE("Labels are there, short, alone, and without control characters") {
     truss.joints[2].label = "";
     CHECK(firstFault(truss) == "joints[2].id: this name is empty: give it a name");
     truss.joints[2].label = "A";
-    CHECK(firstFault(truss) == "joints[2].id: \"A\" is there already: give each a name of its own");
+    CHECK(firstFault(truss) == "joints[2].id: \"A\" already exists: give each its own name");
     truss.joints[2].label = std::string(41, 'x');
     CHECK(firstFault(truss).find("longer than 40 characters") != std::string::npos);
     truss.joints[2].label = "a\nb";
@@ -100,7 +100,7 @@ TEST_CASE("Members need two joints apart from each other, and one member is enou
     truss = soundTriangle();
     member(truss, "B", "A");
     CHECK(firstFault(truss) ==
-          "members[3]: member BA is there already as members[0]: remove one of the two");
+          "members[3]: member BA already exists as members[0]: remove one of the two");
 }
 
 TEST_CASE("Paths and chords need two joints, each named once") {
@@ -109,14 +109,14 @@ TEST_CASE("Paths and chords need two joints, each named once") {
     CHECK(firstFault(truss) == "loads[0].chord: needs at least two joints");
     truss = soundTriangle();
     truss.moving.push_back({"cart", {JointId{0}, JointId{1}, JointId{0}}, {{0, -1, {}}}, {}, {}});
-    CHECK(firstFault(truss).starts_with("moving[0].path[2]: joint \"A\" stands twice"));
+    CHECK(firstFault(truss).starts_with("moving[0].path[2]: joint \"A\" appears twice"));
 }
 
 TEST_CASE("Two axles at one place, and a moving load without a load, are refused") {
     Truss truss = soundTriangle();
     truss.moving.push_back({"cart", {JointId{0}, JointId{1}}, {{0, -1, {}}, {0, -2, {}}}, {}, {}});
-    CHECK(firstFault(truss) == "moving[0].axles[1].at: another axle stands at the same place: "
-                               "make them one with both forces");
+    CHECK(firstFault(truss) == "moving[0].axles[1].at: another axle is at the same place: "
+                               "combine the two");
     truss.moving[0].axles.clear();
     CHECK(firstFault(truss) == "moving[0]: has no load: give it \"axles\" or \"uniform\"");
     truss.moving[0].uniform = MovingUniform{-4, 0.0, {}};

@@ -87,8 +87,8 @@ TEST_CASE("an indeterminate truss whose stiffness is half known says that it is 
     truss.materials.push_back({"steel", 210e3, {}, {}, {}, {}});
     truss.sections.push_back({"bar", "steel", 500, {}, "", {}, {}});
     truss.members.front().section = "bar";
-    CHECK(verdictOf(truss).back() == "Equilibrium alone leaves the forces open: how stiff each "
-                                     "member is decides them.");
+    CHECK(verdictOf(truss).back() == "Equilibrium alone does not determine the forces: they "
+                                     "depend on the stiffness of each member.");
     CHECK(solve(truss).errors.back().at == "members[1].section");
 }
 

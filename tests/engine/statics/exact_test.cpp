@@ -173,5 +173,5 @@ TEST_CASE("loads at an angle are exact on a 3 : 4 slope only") {
     CHECK(textOf(solveExactly(truss).forces[1]) == "-8√2");
     std::get<AngledForce>(truss.loads[0].what).angle = -50;
     CHECK(inexactSentence({englishPhrases(), truss}, solveExactly(truss).whyNot)
-              .find("Load 1 has components that are no decimals") == 0);
+              .find("Load 1 has components that are not decimals") == 0);
 }
