@@ -94,7 +94,7 @@ void nameAngles(Sheet& sheet) {
 } // namespace
 
 Sheet makeSheet(const Truss& truss, const LoadChoice& choice, std::shared_ptr<Shape> shape) {
-    Sheet sheet{.truss = truss, .structure = structureOf(truss)};
+    Sheet sheet{.truss = truss, .choice = choice, .structure = structureOf(truss)};
     sheet.spot = kSameSpot * sheet.structure.extent / toMetre(truss.units.length);
     sheet.shape = shape ? std::move(shape) : std::make_shared<Shape>();
     const double newton = toNewton(truss.units.force);

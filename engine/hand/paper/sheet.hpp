@@ -27,6 +27,7 @@ struct ReadyJoints;  // joints that can be taken: see hand/stages/joints
 
 struct Sheet {
     const Truss& truss;
+    LoadChoice choice{};
     Structure structure{};
     std::vector<std::vector<MemberId>> membersOf{};       // of each joint, in member order
     std::vector<std::vector<RestraintId>> restraintsOf{}; // likewise

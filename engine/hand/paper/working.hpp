@@ -121,10 +121,22 @@ struct PlaceBeside {
     JointId joint;
     Vec2 from{}; // length units; a component that is only rounding error is 0
 };
+struct GivenForce { // force units
+    double size = 0;
+};
+struct Degrees {
+    double angle = 0;
+};
+struct FactoredCase { // of a combination
+    double factor = 1;
+    std::string name;
+};
 // A value in the sentence of a remark: a count, a name, a force that is only rounding error (force
 // units), a direction, and things that the class has its own ways of writing.
-using RemarkValue = std::variant<int, std::string, double, Vec2, JointId, std::vector<JointId>,
-                                 std::vector<MemberId>, Symbol, std::vector<Symbol>, PlaceBeside>;
+using RemarkValue =
+    std::variant<int, std::string, double, Vec2, JointId, std::vector<JointId>,
+                 std::vector<MemberId>, Symbol, std::vector<Symbol>, PlaceBeside, GivenForce,
+                 Degrees, std::vector<FactoredCase>, std::vector<std::string>>;
 struct RemarkPart {
     std::string_view name;
     RemarkValue value;
@@ -174,7 +186,8 @@ struct Working {
     Structure structure;     // for the restraints that symbols refer to
     std::vector<Vec2> loads; // on each joint, force units
     Counting counting;
-    ExactValues exact; // if the class uses exact numbers and they exist
+    std::vector<Mechanism> mechanisms; // how it moves, if it does
+    ExactValues exact;                 // if the class uses exact numbers and they exist
 };
 
 // Precondition: the solution is solve(truss, choice)'s. For a truss that is not statically

@@ -2,6 +2,7 @@
 // through which all unknown lines but one pass, at a joint if possible; sums with one unknown; a
 // centre off the truss where two lines cross; and several equations together when all else fails.
 
+#include "core/angle.hpp"
 #include "core/tolerance.hpp"
 #include "hand/paper/isolate.hpp"
 #include "hand/paper/stages.hpp"
@@ -53,6 +54,84 @@ void writeReactionEquation(Sheet& sheet, const Body& body, Isolation choice) {
     sheet.steps.push_back(step);
 }
 
+namespace {
+
+std::vector<FactoredCase> casesOf(const Truss& truss, const std::string& combination) {
+    std::vector<FactoredCase> cases;
+    for (const Combination& one : truss.combinations) {
+        if (one.id == combination && cases.empty()) { // the first of two with one name counts
+            for (const auto& [name, factor] : one.factors) {
+                cases.push_back({factor, name});
+            }
+        }
+    }
+    return cases;
+}
+
+void noteChoice(const Sheet& sheet, Step& step) {
+    const std::vector<std::string> cases = caseNames(sheet.truss);
+    const std::string name = choiceName(sheet.choice);
+    if (isCombination(sheet.choice)) {
+        step.remarks.push_back(remarkThat(phrase::kLoadsOfCombination,
+                                          {{"name", name}, {"cases", casesOf(sheet.truss, name)}}));
+    } else if (isOneCase(sheet.choice)) {
+        step.remarks.push_back(remarkThat(phrase::kLoadsOfCase, {{"name", name}}));
+    } else if (cases.size() > 1) {
+        step.remarks.push_back(remarkThat(phrase::kLoadsOfAllCases, {{"cases", cases}}));
+    }
+}
+
+// The only load on its joint, at an angle: its components are in the list of loads, and where they
+// come from is said here.
+void noteInclined(const Sheet& sheet, const AngledForce& load, Step& step) {
+    const Vec2 force = sheet.loads[load.joint.at()];
+    if (std::fabs(cross(force, {1, 0})) <= kParallel * length(force) ||
+        std::fabs(cross(force, {0, 1})) <= kParallel * length(force)) {
+        return;
+    }
+    const Degrees angle{toDegrees(std::atan2(std::fabs(force.y), std::fabs(force.x)))};
+    step.remarks.push_back(remarkThat(phrase::kLoadInclined, {{"size", GivenForce{length(force)}},
+                                                              {"joint", load.joint},
+                                                              {"angle", angle},
+                                                              {"direction", force},
+                                                              {"across", Vec2{force.x, 0}},
+                                                              {"upright", Vec2{0, force.y}}}));
+}
+
+// Which loads these are, and what was done to them before they are listed.
+void noteLoads(const Sheet& sheet, Step& step) {
+    noteChoice(sheet, step);
+    std::vector<int> onJoint(sheet.truss.joints.size());
+    std::vector<const AngledForce*> angled;
+    bool shares = false;
+    const std::vector<double> factors = LoadFactors(sheet.truss).under(sheet.choice);
+    for (std::size_t i = 0; i < factors.size(); ++i) {
+        const Load& load = sheet.truss.loads[i];
+        if (factors[i] == 0) {
+            continue;
+        }
+        const JointId joint = jointOf(load);
+        if (joint.valid()) {
+            ++onJoint[joint.at()];
+        } else {
+            shares = true;
+        }
+        if (const auto* at = std::get_if<AngledForce>(&load.what)) {
+            angled.push_back(at);
+        }
+    }
+    for (const AngledForce* load : angled) {
+        if (!shares && onJoint[load->joint.at()] == 1) {
+            noteInclined(sheet, *load, step);
+        }
+    }
+    if (shares) {
+        step.remarks.push_back(remarkThat(phrase::kLoadsShared));
+    }
+}
+
+} // namespace
+
 void writeWholeBody(Sheet& sheet) {
     Step step;
     step.kind = StepKind::WholeBody;
@@ -66,6 +145,7 @@ void writeWholeBody(Sheet& sheet) {
             step.angles.push_back(line);
         }
     }
+    noteLoads(sheet, step);
     if (body.unknowns.size() > 3) {
         step.remarks.push_back(
             remarkThat(phrase::kMoreThanThree, {{"reactions", symbolsOf(body.unknowns)}}));

@@ -176,6 +176,7 @@ WorkingTask::WorkingTask(const Truss& truss, const LoadChoice& choice, const Sol
                          std::shared_ptr<Shape> shape) {
     Working working;
     working.counting = solution.counting;
+    working.mechanisms = solution.mechanisms;
     if (solution.status == Status::Invalid) {
         state_ = std::make_unique<State>(
             State{truss, choice, {truss}, std::move(working), State::Stage::Done});

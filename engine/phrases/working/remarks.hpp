@@ -20,6 +20,18 @@ inline constexpr auto kCountMechanism =
 inline constexpr auto kCountBalanced =
     "The truss can move, but these loads happen to be in balance on it: "
     "the working holds for exactly these loads."_phrase;
+inline constexpr auto kLoadsOfCase = "The loads are those of the case {name} alone."_phrase;
+inline constexpr auto kLoadsOfCombination =
+    "The loads are those of the combination {name}: {cases}."_phrase;
+inline constexpr auto kLoadsOfAllCases =
+    "The loads of all cases act together, each with a factor of 1: {cases}."_phrase;
+inline constexpr auto kFactoredCase = "{factor} × {name}"_phrase;
+inline constexpr auto kLoadInclined =
+    "The load of {size} at {joint} acts at {angle} to the horizontal, {direction}: {size} · cos "
+    "{angle} {across} and {size} · sin {angle} {upright}."_phrase;
+inline constexpr auto kLoadsShared =
+    "Loads that act between joints are shared out to the two joints of their member, as by a "
+    "simple beam. The bending that they cause in the member is not part of this working."_phrase;
 inline constexpr auto kMoreThanThree =
     "{reactions} are more than the three equations of the whole truss can "
     "give: parts of it must be looked at."_phrase;

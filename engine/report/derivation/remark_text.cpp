@@ -5,6 +5,7 @@
 #include "phrases/working/influence_by_hand.hpp"
 #include "phrases/working/remarks.hpp"
 #include "phrases/working/steps.hpp"
+#include "report/formula/slope_notation.hpp"
 #include "report/results/results_text.hpp"
 
 #include <algorithm>
@@ -55,6 +56,24 @@ struct ValueWriter {
         return symbolNames(notation, symbols);
     }
     Words operator()(const PlaceBeside& place) const { return placeOf(notation, place); }
+    Words operator()(GivenForce force) const { return givenForce(notation, force.size); }
+    Words operator()(Degrees degrees) const { return degreesToken(notation, degrees.angle).text; }
+    Words operator()(const std::vector<FactoredCase>& cases) const {
+        std::vector<RichLine> names;
+        for (const FactoredCase& one : cases) {
+            names.push_back(
+                say(notation.book, phrase::kFactoredCase,
+                    {{"factor", formatGiven(one.factor, notation.numbers)}, {"name", one.name}}));
+        }
+        return listOf(notation.book, names);
+    }
+    Words operator()(const std::vector<std::string>& names) const {
+        std::vector<RichLine> lines;
+        for (const std::string& name : names) {
+            lines.push_back(plainLine(name));
+        }
+        return listOf(notation.book, lines);
+    }
 };
 
 RichLine supportLine(const Notation& notation, SupportId id, RestraintId restraint) {

@@ -9,6 +9,7 @@
 #include "report/formula/exact_notation.hpp"
 #include "report/formula/notation.hpp"
 #include "report/formula/slope_notation.hpp"
+#include "report/results/solution_text.hpp"
 #include "report/text/formula.hpp"
 
 #include <algorithm>
@@ -263,6 +264,12 @@ std::vector<WorkingLine> renderStep(const Notation& notation, const Step& step) 
         results(lines, notation, step);
     }
     remarks(lines, notation, step, true);
+    if (step.kind == StepKind::Counting) {
+        for (const Mechanism& mechanism : notation.working.mechanisms) {
+            sentence(lines,
+                     plainLine(mechanismSentence({notation.book, notation.truss}, mechanism)));
+        }
+    }
     return lines;
 }
 

@@ -124,6 +124,23 @@ bool hasUnknown(const Equation& equation) {
     return false;
 }
 
+// A label that would be read as a number in a formula.
+bool isNumber(const std::string& label) { return label[0] >= '0' && label[0] <= '9'; }
+
+bool hasNumber(const Truss& truss, MemberId id) {
+    const Member& member = truss.members[id.at()];
+    return isNumber(truss.joints[member.a.at()].label) ||
+           isNumber(truss.joints[member.b.at()].label);
+}
+
+// F_AB, and F_2–4 rather than F_24.
+std::string nameInSymbol(const Truss& truss, MemberId id) {
+    const Member& member = truss.members[id.at()];
+    return hasNumber(truss, id)
+               ? truss.joints[member.a.at()].label + "\u2013" + truss.joints[member.b.at()].label
+               : memberName(truss, id);
+}
+
 } // namespace
 
 Notation notationOf(const Writer& writer, const Working& working) {
@@ -136,12 +153,13 @@ Token symbolToken(const Notation& notation, const Symbol& symbol) {
     case SymbolKind::Angle:
         return angleToken(symbol);
     case SymbolKind::MemberForce: {
-        const std::string name = memberName(notation.truss, symbol.member);
+        const std::string name = nameInSymbol(notation.truss, symbol.member);
         switch (notation.truss.classSettings.symbols) {
         case SymbolStyle::FAB:
             return variableToken("F", name);
         case SymbolStyle::AB:
-            return variableToken(name);
+            return hasNumber(notation.truss, symbol.member) ? variableToken("F", name)
+                                                            : variableToken(name);
         case SymbolStyle::S1:
             return variableToken("S", std::to_string(symbol.member.index + 1));
         }
@@ -155,8 +173,9 @@ Token symbolToken(const Notation& notation, const Symbol& symbol) {
     const std::string& label = notation.truss.joints[symbol.joint.at()].label;
     if (!isInclined(restraint.along)) {
         const std::string axis = axisName(notation, std::fabs(restraint.along.y) <= kParallel);
-        // F_y would look like the name of a sum.
-        return label == "F" ? variableToken("R", label + axis) : variableToken(label, axis);
+        // F_y would look like the name of a sum, and 11_x like a number.
+        return label == "F" || isNumber(label) ? variableToken("R", label + axis)
+                                               : variableToken(label, axis);
     }
     int inclinedBefore = 0; // two inclined rollers may support one joint
     for (std::size_t i = 0; i < symbol.restraint.at(); ++i) {

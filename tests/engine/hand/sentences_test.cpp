@@ -3,6 +3,7 @@
 #include "hand/paper/working.hpp"
 #include "model/catalogue/samples.hpp"
 #include "phrases/working/remarks.hpp"
+#include "report/derivation/working_text.hpp"
 
 #include "support/random.hpp"
 #include "support/trusses/random_truss.hpp"
@@ -239,7 +240,41 @@ std::string judgePlace(const Answer& answer, const Step& step, const Remark& rem
     return isCrumb(place.from.x) || isCrumb(place.from.y) ? "a distance of nothing" : "";
 }
 
+// The load is given at this angle, and nothing else acts on its joint.
+std::string judgeInclined(const Answer& answer, const Remark& remark) {
+    const JointId joint = partOf<JointId>(remark, "joint");
+    const AngledForce* only = nullptr;
+    int loads = 0;
+    for (const Load& load : answer.truss.loads) {
+        if (jointOf(load) == joint) {
+            ++loads;
+            only = std::get_if<AngledForce>(&load.what);
+        }
+    }
+    if (loads != 1 || !only) {
+        return "the joint has not one inclined load";
+    }
+    if (std::fabs(partOf<GivenForce>(remark, "size").size - std::fabs(only->size)) > 1e-9) {
+        return "the load has another size";
+    }
+    constexpr double kRadian = 3.14159265358979323846 / 180;
+    const double angle = partOf<Degrees>(remark, "angle").angle * kRadian;
+    const double given = only->angle * kRadian;
+    const Vec2 said = partOf<Vec2>(remark, "direction");
+    const Vec2 force{only->size * std::cos(given), only->size * std::sin(given)};
+    if (std::fabs(std::cos(angle) - std::fabs(std::cos(given))) > 1e-9) {
+        return "the load has another angle";
+    }
+    const bool across = partOf<Vec2>(remark, "across").x * force.x > 0;
+    const bool upright = partOf<Vec2>(remark, "upright").y * force.y > 0;
+    return dot(said, force) > 0 && across && upright ? "" : "the load acts elsewhere";
+}
+
+bool actsBetweenJoints(const Load& load) { return !jointOf(load).valid(); }
+
 struct Tally {
+    int inclined = 0;
+    int shared = 0;
     int symmetric = 0;
     int together = 0;
     int zeros = 0;
@@ -255,6 +290,17 @@ std::string judge(const Answer& answer, const Step& step, const Remark& remark, 
     if (says(remark, phrase::kCentreOffTruss)) {
         ++tally.places;
         return judgePlace(answer, step, remark);
+    }
+    if (says(remark, phrase::kLoadInclined)) {
+        ++tally.inclined;
+        return judgeInclined(answer, remark);
+    }
+    if (says(remark, phrase::kLoadsShared)) {
+        ++tally.shared;
+        const auto& loads = answer.truss.loads;
+        return std::any_of(loads.begin(), loads.end(), actsBetweenJoints)
+                   ? ""
+                   : "no load acts between joints";
     }
     if (says(remark, phrase::kCountDeterminate)) {
         return answer.solution.status == Status::Determinate ? "" : "it is not determinate";
@@ -340,12 +386,15 @@ TEST_CASE("every sentence about symmetry, zero forces, places and the count is t
         }
         CHECK(falseSentence(truss, tally) == "");
     }
-    CAPTURE(tally.symmetric, tally.together, tally.zeros, tally.leftOut, tally.places);
+    CAPTURE(tally.symmetric, tally.together, tally.zeros, tally.leftOut, tally.places,
+            tally.inclined, tally.shared);
     CHECK(tally.symmetric > 40);
     CHECK(tally.together > 5);
     CHECK(tally.zeros > 1000);
     CHECK(tally.leftOut > 100);
     CHECK(tally.places > 20);
+    CHECK(tally.inclined > 50);
+    CHECK(tally.shared > 200);
 }
 
 //     C        A roof with 10 kN at A and 20 kN at B, over its supports: each goes straight into
@@ -378,4 +427,42 @@ TEST_CASE("a truss whose loads and reactions differ from side to side is not cal
         }
     }
     CHECK(found == 1);
+}
+
+namespace {
+
+std::string workingUnder(const Truss& truss, const LoadChoice& choice) {
+    return workingText({englishPhrases(), truss}, workOut(truss, choice, solve(truss, choice)));
+}
+
+} // namespace
+
+TEST_CASE("a working says which loads act: a case, a combination with its factors, or all cases") {
+    Truss truss = gable(); // 24 kN down at C
+    truss.loads.front().caseId = "dead";
+    const auto has = [](const std::string& text, const char* words) {
+        return text.find(words) != std::string::npos;
+    };
+    CHECK_FALSE(has(workingUnder(truss, {}), "The loads"));
+    force(truss, "C", 6, 0, "wind");
+    Combination storm;
+    storm.id = "storm";
+    storm.factors = {{"dead", 1}, {"wind", 1.5}};
+    truss.combinations.push_back(storm);
+    CHECK(has(workingUnder(truss, {}),
+              "The loads of all cases act together, each with a factor of 1: dead and wind."));
+    CHECK(has(workingUnder(truss, OneCase{"wind"}), "The loads are those of the case wind alone."));
+    CHECK(has(workingUnder(truss, OneCombination{"storm"}),
+              "The loads are those of the combination storm: 1 × dead and 1.5 × wind."));
+}
+
+// 10 kN at 30° below the horizontal, to the left: 10 cos 30° = 8.66 and 10 sin 30° = 5.
+TEST_CASE("an inclined load is resolved before the reader's eyes") {
+    Truss truss = gable();
+    truss.loads.clear();
+    truss.loads.push_back({AngledForce{truss.members.front().b, 10, 210}, {}, {}});
+    const std::string text = workingUnder(truss, {});
+    CHECK(text.find("acts at 30° to the horizontal, down to the left: 10\u2009kN · cos 30° to the "
+                    "left and 10\u2009kN · sin 30° down.") != std::string::npos);
+    CHECK(text.find("8.66\u2009kN to the left and 5\u2009kN down") != std::string::npos);
 }

@@ -8,6 +8,7 @@ namespace gusset::support {
 
 namespace {
 
+bool isFigure(char c) { return c >= '0' && c <= '9'; }
 bool isLevel(Vec2 unit) { return std::fabs(unit.y) < kNoise; }
 bool isInclined(Vec2 unit) { return !isLevel(unit) && std::fabs(unit.x) > kNoise; }
 
@@ -18,7 +19,7 @@ std::string reactionName(const Truss& truss, const Structure& structure, std::si
     if (!isInclined(restraint.along)) {
         const bool letters = truss.classSettings.axes == AxisNames::HV;
         const char* axis = isLevel(restraint.along) ? (letters ? "H" : "x") : letters ? "V" : "y";
-        return (label == "F" ? "R_F" : label + "_") + axis;
+        return (label == "F" || isFigure(label[0]) ? "R_" + label : label + "_") + axis;
     }
     int before = 0;
     for (std::size_t i = 0; i < index; ++i) {
@@ -28,7 +29,14 @@ std::string reactionName(const Truss& truss, const Structure& structure, std::si
     return "R_" + label + (before > 0 ? "\u2032" : "");
 }
 
+// With a number among its joints: F_2–4, also where others are AB.
 std::string forceName(const Truss& truss, MemberId member) {
+    const Member& ends = truss.members[member.at()];
+    const std::string& a = truss.joints[ends.a.at()].label;
+    const std::string& b = truss.joints[ends.b.at()].label;
+    if (truss.classSettings.symbols != SymbolStyle::S1 && (isFigure(a[0]) || isFigure(b[0]))) {
+        return "F_" + a + "\u2013" + b;
+    }
     switch (truss.classSettings.symbols) {
     case SymbolStyle::S1:
         return "S_" + std::to_string(member.index + 1);

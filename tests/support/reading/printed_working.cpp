@@ -331,7 +331,7 @@ PrintedReading read(Reader reader, const std::vector<PrintedLine>& lines,
             break;
         case LineKind::Sentence:
             reader.sloping = slopingIn(line.text);
-            if (reader.title == "The whole truss") {
+            if (reader.title == "The whole truss" && begins(line.text, "Load at ")) {
                 takeNumbers(reader.numbers.loads, formulaOfText(line.text, words));
             }
             break;
