@@ -66,7 +66,7 @@ test('while the working of 2,001 members is at work frames are drawn and a tap p
     });
     const { x, y } = await place.jsonValue();
     await page.mouse.click(x, y);
-    await page.waitForFunction(() => window.gussetTest.observe().working);
+    await page.waitForFunction(() => window.gussetTest.observe().working, null, { timeout: 200000 });
     await board.idle();
     const seen = await page.evaluate(() => window.seen);
     const busy = seen.filter(({ working }) => !working);
