@@ -56,27 +56,22 @@ void writeReactionEquation(Sheet& sheet, const Body& body, Isolation choice) {
 
 namespace {
 
-std::vector<FactoredCase> casesOf(const Truss& truss, const std::string& combination) {
+std::vector<FactoredCase> casesOf(const Combination& combination) {
     std::vector<FactoredCase> cases;
-    for (const Combination& one : truss.combinations) {
-        if (one.id == combination && cases.empty()) { // the first of two with one name counts
-            for (const auto& [name, factor] : one.factors) {
-                cases.push_back({factor, name});
-            }
-        }
+    for (const auto& [name, factor] : combination.factors) {
+        cases.push_back({factor, name});
     }
     return cases;
 }
 
 void noteChoice(const Sheet& sheet, Step& step) {
-    const std::vector<std::string> cases = caseNames(sheet.truss);
     const std::string name = choiceName(sheet.choice);
-    if (isCombination(sheet.choice)) {
+    if (const Combination* combination = combinationOf(sheet.truss, sheet.choice)) {
         step.remarks.push_back(remarkThat(phrase::kLoadsOfCombination,
-                                          {{"name", name}, {"cases", casesOf(sheet.truss, name)}}));
+                                          {{"name", name}, {"cases", casesOf(*combination)}}));
     } else if (isOneCase(sheet.choice)) {
         step.remarks.push_back(remarkThat(phrase::kLoadsOfCase, {{"name", name}}));
-    } else if (cases.size() > 1) {
+    } else if (const auto cases = caseNames(sheet.truss); cases.size() > 1) {
         step.remarks.push_back(remarkThat(phrase::kLoadsOfAllCases, {{"cases", cases}}));
     }
 }

@@ -150,10 +150,13 @@ Remark thatZeroAlready(JointId joint, const std::vector<Symbol>& zeros) {
 }
 
 bool writeIdle(Sheet& sheet, JointId joint) {
-    const std::vector<Symbol> zeros = symbolsOf(bodyOf(sheet, {joint}).zeros);
-    const Reading reading = readJoint(sheet, joint, !zeros.empty());
+    Reading reading = readJoint(sheet, joint, false);
     if (reading.idle.empty()) {
         return false;
+    }
+    const std::vector<Symbol> zeros = symbolsOf(bodyOf(sheet, {joint}).zeros);
+    if (!zeros.empty()) {
+        reading = readJoint(sheet, joint, true);
     }
     Step step;
     step.kind = StepKind::ZeroByRule;

@@ -34,6 +34,16 @@ RichLine placeOf(const Notation& notation, const PlaceBeside& place) {
     return say(notation.book, phrase, {{"dx", dx}, {"joint", joint}, {"dy", dy}});
 }
 
+// "A, B and C", each named by name(item).
+template <class Item, class Name>
+RichLine listOfEach(const Notation& notation, const std::vector<Item>& items, const Name& name) {
+    std::vector<RichLine> names;
+    for (const Item& item : items) {
+        names.push_back(name(item));
+    }
+    return listOf(notation.book, names);
+}
+
 // Writes the values in a remark's sentence in the class's notation.
 struct ValueWriter {
     const Notation& notation;
@@ -59,20 +69,13 @@ struct ValueWriter {
     Words operator()(GivenForce force) const { return givenForce(notation, force.size); }
     Words operator()(Degrees degrees) const { return degreesToken(notation, degrees.angle).text; }
     Words operator()(const std::vector<FactoredCase>& cases) const {
-        std::vector<RichLine> names;
-        for (const FactoredCase& one : cases) {
-            names.push_back(
-                say(notation.book, phrase::kFactoredCase,
-                    {{"factor", formatGiven(one.factor, notation.numbers)}, {"name", one.name}}));
-        }
-        return listOf(notation.book, names);
+        return listOfEach(notation, cases, [this](const FactoredCase& one) {
+            return say(notation.book, phrase::kFactoredCase,
+                       {{"factor", formatGiven(one.factor, notation.numbers)}, {"name", one.name}});
+        });
     }
     Words operator()(const std::vector<std::string>& names) const {
-        std::vector<RichLine> lines;
-        for (const std::string& name : names) {
-            lines.push_back(plainLine(name));
-        }
-        return listOf(notation.book, lines);
+        return listOfEach(notation, names, plainLine);
     }
 };
 
@@ -121,27 +124,18 @@ RichLine jointName(const Notation& notation, JointId joint) {
 }
 
 RichLine jointNames(const Notation& notation, const std::vector<JointId>& joints) {
-    std::vector<RichLine> names;
-    for (const JointId joint : joints) {
-        names.push_back(jointName(notation, joint));
-    }
-    return listOf(notation.book, names);
+    return listOfEach(notation, joints, [&](JointId joint) { return jointName(notation, joint); });
 }
 
 RichLine memberNames(const Notation& notation, const std::vector<MemberId>& members) {
-    std::vector<RichLine> names;
-    for (const MemberId member : members) {
-        names.push_back(plainLine(memberName(notation.truss, member)));
-    }
-    return listOf(notation.book, names);
+    return listOfEach(notation, members, [&](MemberId member) {
+        return plainLine(memberName(notation.truss, member));
+    });
 }
 
 RichLine symbolNames(const Notation& notation, const std::vector<Symbol>& symbols) {
-    std::vector<RichLine> names;
-    for (const Symbol& symbol : symbols) {
-        names.push_back(symbolRuns(notation, symbol));
-    }
-    return listOf(notation.book, names);
+    return listOfEach(notation, symbols,
+                      [&](const Symbol& symbol) { return symbolRuns(notation, symbol); });
 }
 
 RichLine remarkLine(const Notation& notation, const Remark& remark) {

@@ -109,24 +109,26 @@ std::string choiceName(const LoadChoice& choice) {
     return combined ? combined->id : "";
 }
 
+const Combination* combinationOf(const Truss& truss, const LoadChoice& choice) {
+    const auto* combined = std::get_if<OneCombination>(&choice);
+    const auto found = std::find_if(
+        truss.combinations.begin(), truss.combinations.end(),
+        [combined](const Combination& each) { return combined && each.id == combined->id; });
+    return found == truss.combinations.end() ? nullptr : &*found;
+}
+
 bool isThere(const Truss& truss, const LoadChoice& choice) {
     if (const auto* alone = std::get_if<OneCase>(&choice)) {
         return std::any_of(truss.loads.begin(), truss.loads.end(),
                            [alone](const Load& load) { return caseOf(load) == alone->id; });
     }
-    const auto* combined = std::get_if<OneCombination>(&choice);
-    return !combined ||
-           std::any_of(truss.combinations.begin(), truss.combinations.end(),
-                       [combined](const Combination& each) { return each.id == combined->id; });
+    return !isCombination(choice) || combinationOf(truss, choice) != nullptr;
 }
 
 double caseFactor(const Truss& truss, const LoadChoice& choice, const Load& load) {
-    if (const auto* combined = std::get_if<OneCombination>(&choice)) {
-        for (const Combination& combination : truss.combinations) {
-            if (combination.id != combined->id) {
-                continue;
-            }
-            for (const auto& [name, factor] : combination.factors) {
+    if (isCombination(choice)) {
+        if (const Combination* combination = combinationOf(truss, choice)) {
+            for (const auto& [name, factor] : combination->factors) {
                 if (name == caseOf(load)) {
                     return factor;
                 }

@@ -63,7 +63,9 @@ struct OneCombination {
 using LoadChoice = std::variant<EveryLoad, OneCase, OneCombination>;
 [[nodiscard]] bool isOneCase(const LoadChoice&);
 [[nodiscard]] bool isCombination(const LoadChoice&);
-[[nodiscard]] std::string choiceName(const LoadChoice&);        // empty for every load
+[[nodiscard]] std::string choiceName(const LoadChoice&); // empty for every load
+// The first of that name; null if the choice is none, or the truss has none of that name.
+[[nodiscard]] const Combination* combinationOf(const Truss&, const LoadChoice&);
 [[nodiscard]] bool isThere(const Truss&, const LoadChoice&);    // whether the truss has it
 [[nodiscard]] std::vector<std::string> caseNames(const Truss&); // in order of first mention
 [[nodiscard]] double caseFactor(const Truss&, const LoadChoice&, const Load&);

@@ -45,8 +45,8 @@ std::vector<WorkingLine> formulasOf(const std::vector<Passage>& passages) {
 // Whether all parts with a value have the same value; counts those compared.
 bool holds(const PrintedEquation& equation, const Names& names, int& compared) {
     std::optional<Rounded> first;
-    for (const Formula& part : equation) {
-        const auto value = worthOf(part, names, numberOf);
+    for (const PrintedPart& part : equation) {
+        const auto value = worthOf(part.formula, names, numberOf);
         if (value && first) {
             ++compared;
             if (!agree(*value, *first)) {
@@ -65,8 +65,8 @@ FormulaReading readFormulas(const std::vector<Passage>& passages) {
     Names names;
     for (const WorkingLine& line : lines) {
         const PrintedEquation parts = equationsOf(line.formula).front();
-        const auto value = worthOf(parts.back(), {}, numberOf);
-        for (const Formula& part : parts) {
+        const auto value = worthOf(parts.back().formula, {}, numberOf);
+        for (const auto& [part, isExact] : parts) {
             if (line.role == LineRole::Result && value && part.size() == 1 &&
                 part.front().kind == TokenKind::Variable) {
                 names[printedName(part.front())] = *value;

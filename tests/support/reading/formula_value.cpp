@@ -220,30 +220,16 @@ std::vector<PrintedEquation> equationsOf(const Formula& formula) {
     std::vector<PrintedEquation> equations(1, PrintedEquation(1));
     for (const Token& token : formula) {
         if (isOperator(token, ":")) {
-            equations.back().assign(1, {});
+            equations.back() = PrintedEquation(1);
         } else if (isOperator(token, ",")) {
             equations.emplace_back(1);
         } else if (isOperator(token, "=") || isOperator(token, kAlmost)) {
-            equations.back().emplace_back();
+            equations.back().push_back({.isExact = isOperator(token, "=")});
         } else {
-            equations.back().back().push_back(token);
+            equations.back().back().formula.push_back(token);
         }
     }
     return equations;
-}
-
-std::vector<std::vector<bool>> exactnessOf(const Formula& formula) {
-    std::vector<std::vector<bool>> exact(1, {true});
-    for (const Token& token : formula) {
-        if (isOperator(token, ":")) {
-            exact.back().assign(1, true);
-        } else if (isOperator(token, ",")) {
-            exact.push_back({true});
-        } else if (isOperator(token, "=") || isOperator(token, kAlmost)) {
-            exact.back().push_back(isOperator(token, "="));
-        }
-    }
-    return exact;
 }
 
 } // namespace gusset::support

@@ -50,10 +50,12 @@ struct Digits {
 };
 [[nodiscard]] std::optional<Digits> digitsOf(std::string text);
 
-using PrintedEquation = std::vector<Formula>; // the parts between "=" and "≈"
+struct PrintedPart {
+    Formula formula{};
+    bool isExact = true; // after "=", which claims that nothing was rounded, and not after "≈"
+};
+using PrintedEquation = std::vector<PrintedPart>; // the parts between "=" and "≈"
 // A colon starts over, a comma starts another equation.
 [[nodiscard]] std::vector<PrintedEquation> equationsOf(const Formula&);
-// Of each part, whether "=" precedes it, and so claims that nothing was rounded; true of the first.
-[[nodiscard]] std::vector<std::vector<bool>> exactnessOf(const Formula&);
 
 } // namespace gusset::support

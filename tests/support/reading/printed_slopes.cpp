@@ -120,26 +120,25 @@ std::string objectionToSlope(const Formula& formula, const std::vector<std::stri
     if (!direction) {
         return "a slope is not that of what it is said to be of";
     }
-    const auto exact = exactnessOf(formula);
-    const auto equations = equationsOf(formula);
-    for (std::size_t at = 0; at < equations.size(); ++at) {
-        const PrintedEquation& equation = equations[at];
-        const auto truth = truthOf(equation.front(), *direction);
+    for (const PrintedEquation& equation : equationsOf(formula)) {
+        const Formula& left = equation.front().formula;
+        const auto truth = truthOf(left, *direction);
         if (!truth || equation.size() < 2) {
             return "a slope can't be read";
         }
         for (std::size_t i = 1; i < equation.size(); ++i) {
-            const auto printed = worthOf(equation[i], {}, slopeNumberOf);
+            const auto& [part, isExact] = equation[i];
+            const auto printed = worthOf(part, {}, slopeNumberOf);
             if (!printed || !agree(*printed, {*truth, kNoise})) {
                 return "a slope is not the members'";
             }
-            const bool given = equation[i].front().kind == TokenKind::Fraction; // typed lengths
-            if (exact[at][i] && !given && std::fabs(printed->value - *truth) > kNoise) {
+            const bool given = part.front().kind == TokenKind::Fraction; // typed lengths
+            if (isExact && !given && std::fabs(printed->value - *truth) > kNoise) {
                 return "a slope that is rounded is said to be equal";
             }
-            const Token& first = equation.front().front();
+            const Token& first = left.front();
             if (first.kind == TokenKind::Function) {
-                names[first.text + " " + printedName(equation.front().back())] = *printed;
+                names[first.text + " " + printedName(left.back())] = *printed;
             }
         }
     }

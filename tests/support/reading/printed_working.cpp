@@ -107,7 +107,7 @@ void compareWithSolver(Reader& reader, const PrintedLine& line, const Truth& tru
     if (sizeOnly) {
         printed.value = std::fabs(printed.value);
     }
-    if (exactnessOf(line.formula).front()[1]) { // "=" and not "≈"
+    if (equationsOf(line.formula).front()[1].isExact) {
         printed.slack = kNoise * reader.scale;
     }
     ++reader.reading.results;
@@ -213,11 +213,11 @@ void readSum(Reader& reader, const PrintedLine& line) {
         reader.object("a sum without its value", line.text);
         return;
     }
-    readTerms(reader, line, parts[0]);
+    readTerms(reader, line, parts[0].formula);
     Names names = reader.angles;
     names.insert(reader.here.begin(), reader.here.end());
-    const auto left = worthOf(parts[0], names, termReader(reader.numbers));
-    auto right = worthOf(parts[1], names, resultReader(reader.numbers));
+    const auto left = worthOf(parts[0].formula, names, termReader(reader.numbers));
+    auto right = worthOf(parts[1].formula, names, resultReader(reader.numbers));
     if (!left || !right) {
         reader.object("an equation can't be worked out", line.text);
         return;
@@ -251,9 +251,9 @@ void readCount(Reader& reader, const PrintedLine& line) {
         return digits ? std::optional(Rounded{digits->value}) : std::nullopt;
     };
     for (const PrintedEquation& equation : equationsOf(line.formula)) {
-        const auto first = worthOf(equation.front(), names, exact);
-        for (const Formula& part : equation) {
-            const auto value = worthOf(part, names, exact);
+        const auto first = worthOf(equation.front().formula, names, exact);
+        for (const PrintedPart& part : equation) {
+            const auto value = worthOf(part.formula, names, exact);
             if (!first || !value || !agree(*first, *value)) {
                 reader.object("the count is wrong", line.text);
             }
@@ -264,11 +264,12 @@ void readCount(Reader& reader, const PrintedLine& line) {
 // ΣF_x = 0: A_x = 0 gives its result at once, which is not written a second time.
 void takeZero(Reader& reader, const PrintedLine& line) {
     const PrintedEquation parts = equationsOf(line.formula).front();
-    if (parts.size() != 2 || parts[0].size() != 1 || parts[0][0].kind != TokenKind::Variable ||
-        numberAt(parts[1], 0) != "0") {
+    const Formula& left = parts.front().formula;
+    if (parts.size() != 2 || left.size() != 1 || left.front().kind != TokenKind::Variable ||
+        numberAt(parts[1].formula, 0) != "0") {
         return;
     }
-    const std::string name = printedName(parts[0][0]);
+    const std::string name = printedName(left.front());
     const auto truth = reader.truths.find(name);
     if (reader.here.count(name) > 0 || reader.found.count(name) > 0 ||
         truth == reader.truths.end()) {
