@@ -6,6 +6,7 @@
 #include "core/ids.hpp"
 #include "core/phrase.hpp"
 #include "hand/paper/exact_values.hpp"
+#include "hand/paper/load_shares.hpp"
 #include "model/truss/truss.hpp"
 #include "statics/solve/solution.hpp"
 
@@ -179,6 +180,7 @@ struct Step {
     std::vector<Found> found;
     std::vector<Symbol> uses{}; // found earlier and used here, including zero ones
     std::vector<Remark> remarks;
+    std::vector<LoadShares> shares{}; // WholeBody: of loads that do not act on joints
 };
 
 struct Working {

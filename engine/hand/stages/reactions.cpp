@@ -122,6 +122,7 @@ void noteLoads(const Sheet& sheet, Step& step) {
     }
     if (shares) {
         step.remarks.push_back(remarkThat(phrase::kLoadsShared));
+        step.shares = loadShares(sheet.truss, sheet.structure, sheet.choice);
     }
 }
 

@@ -5,6 +5,7 @@
 #include "phrases/working/remarks.hpp"
 #include "phrases/working/steps.hpp"
 #include "report/derivation/body_sketch.hpp"
+#include "report/derivation/load_shares_table.hpp"
 #include "report/derivation/remark_text.hpp"
 #include "report/formula/exact_notation.hpp"
 #include "report/formula/notation.hpp"
@@ -335,6 +336,9 @@ bool WorkingPassagesTask::advance() {
         Passage passage{stepTitleLine(notation_, steps[i])};
         for (Sketch& sketch : bodySketches(notation_, i, paper_)) {
             passage.parts.push_back(std::move(sketch));
+        }
+        for (TextTable& table : loadSharesTables(notation_, steps[i].shares)) {
+            passage.parts.push_back(std::move(table));
         }
         if (!tellsLoads(notation_.working)) {
             addSentence(passage, loadsNamed(notation_, steps[i]));

@@ -1,11 +1,11 @@
 // Whether the sentences of a working are true of its truss (support/reading/sentence_truth).
 #include "hand/paper/working.hpp"
-#include "model/catalogue/samples.hpp"
 #include "phrases/working/remarks.hpp"
 #include "report/derivation/working_text.hpp"
 
 #include "support/random.hpp"
 #include "support/reading/sentence_truth.hpp"
+#include "support/trusses/loaded_truss.hpp"
 #include "support/trusses/random_truss.hpp"
 #include "support/trusses/small_truss.hpp"
 
@@ -13,54 +13,6 @@
 
 using namespace gusset;
 using namespace gusset::support;
-
-namespace {
-
-// Loads of every kind: at joints, at both supports, between joints, along a chord; often the same
-// on both sides.
-void addLoadsOfEveryKind(Truss& truss, Random& random) {
-    const auto anyJoint = [&] {
-        return JointId{random.integer(0, static_cast<int>(truss.joints.size()) - 1)};
-    };
-    const auto add = [&](const auto& what) { truss.loads.push_back({what, {}, {}}); };
-    for (int i = random.integer(0, 2); i > 0; --i) {
-        add(JointForce{anyJoint(), 0, -random.decimal(1, 20, 2)});
-    }
-    if (random.oneIn(3)) { // unequal loads where the supports are
-        for (const Support& support : truss.supports) {
-            add(JointForce{support.joint, 0, -random.decimal(1, 20, 2)});
-        }
-    }
-    if (random.oneIn(3)) {
-        const Member& member = random.pick(truss.members);
-        const double size = length(truss.joints[member.b.at()].at - truss.joints[member.a.at()].at);
-        add(MemberForce{member.a, member.b, size / random.integer(2, 4),
-                        random.oneIn(2) ? 3.0 : 0.0, -6});
-    }
-    if (random.oneIn(3)) {
-        const Member& member = random.pick(truss.members);
-        add(ChordLoad{{member.a, member.b}, -2});
-    }
-}
-
-Truss usualForm(std::uint64_t seed) {
-    Random random(seed);
-    const auto choices = sampleChoices();
-    const auto& choice =
-        choices[static_cast<std::size_t>(random.integer(0, static_cast<int>(choices.size()) - 1))];
-    SampleSpec spec;
-    spec.form = choice.form;
-    spec.span = random.integer(4, 24);
-    spec.rise = random.integer(1, 5);
-    spec.panels = random.integer(choice.fewestPanels, choice.mostPanels);
-    spec.loaded = random.oneIn(2) ? LoadedChord::Upper : LoadedChord::Lower;
-    spec.load = random.oneIn(3) ? 0 : random.integer(1, 20);
-    Truss truss = makeSample(englishPhrases(), spec).value();
-    addLoadsOfEveryKind(truss, random);
-    return truss;
-}
-
-} // namespace
 
 TEST_CASE("every sentence about symmetry, zero forces, places and the count is true of its truss") {
     SentenceCounts counts;

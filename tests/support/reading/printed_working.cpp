@@ -520,9 +520,10 @@ PrintedReading readPrintedText(const std::string& text, const Truss& truss,
         const std::size_t end = std::min(text.find('\n', at), text.size());
         const std::string line = text.substr(at, end - at);
         at = end + 1;
-        if (begins(line, "    ")) {
+        const bool table = line.find("   ", 4) != std::string::npos; // between its columns
+        if (begins(line, "    ") && !table) {
             lines.push_back({LineKind::Formula, line, formulaOfText(line, words)});
-        } else if (!line.empty()) {
+        } else if (!line.empty() && !table) {
             const bool sentence = begins(line, "  ");
             lines.push_back({sentence ? LineKind::Sentence : LineKind::Title,
                              sentence ? line.substr(2) : line});
