@@ -82,9 +82,10 @@ inline constexpr double kSameSpot = 1e-9;
 // inspection. Drawn coordinates carry about ten digits, hence no smaller.
 inline constexpr double kParallel = 1e-9;
 
-// Sine of the angle between slopes that share one letter: equal in every digit that is printed for
-// a letter; the terms carry each member's own sine and cosine.
-inline constexpr double kSameSlope = 1e-12;
+// Sine of the angle between slopes that share one letter: as much as drawn coordinates carry, and
+// equal in every digit that is printed for a letter; the terms carry each member's own sine and
+// cosine.
+inline constexpr double kSameSlope = 1e-9;
 
 // Relative to the largest pivot: below this, the equations of the working don't determine their
 // unknowns.
