@@ -87,9 +87,17 @@ void addQuantity(EquationRow& row, const Token& angle, const char* function) {
     row.formula.push_back(angle);
 }
 
-void addEquals(EquationRow& row, const Token& angle, const char* function, Token value) {
-    addQuantity(row, angle, function);
-    append(row.formula, {operatorToken("="), std::move(value)});
+// A fraction of lengths, "≈" where one of them is written rounded.
+void addFraction(EquationRow& row, const Token& name, const char* function, Token fraction,
+                 bool full) {
+    addQuantity(row, name, function);
+    append(row.formula, {operatorToken(full ? "=" : kAlmost), std::move(fraction)});
+}
+
+// Whether sideOverLength writes all of the ratio.
+bool isSideInFull(double side, double other) {
+    const SlopeTriangle triangle = triangleOf(side, other);
+    return triangle.whole || (isGivenInFull(side) && isGivenInFull(std::sqrt(triangle.squared)));
 }
 
 void addRatio(EquationRow& row, double value) {
@@ -131,9 +139,9 @@ void addAxisCosines(EquationRow& row, const AngleLine& line, bool asFractions) {
         const double side = horizontal ? line.run : line.rise;
         addQuantity(row, angle, "cos");
         if (asFractions) {
-            append(row.formula, {operatorToken("="),
-                                 horizontal ? sideOverLength(notation, line.run, line.rise)
-                                            : sideOverLength(notation, line.rise, line.run)});
+            const double other = horizontal ? line.rise : line.run;
+            append(row.formula, {operatorToken(isSideInFull(side, other) ? "=" : kAlmost),
+                                 sideOverLength(notation, side, other)});
         }
         addRatio(row, side / line.length);
     }
@@ -141,10 +149,10 @@ void addAxisCosines(EquationRow& row, const AngleLine& line, bool asFractions) {
 
 void addSlope(EquationRow& row, const AngleLine& line) {
     const Notation& notation = row.notation;
-    addEquals(row, wordToken(sayPlain(notation.book, phrase::kRiseOverLength)), "",
-              sideOverLength(notation, line.rise, line.run));
-    addEquals(row, wordToken(sayPlain(notation.book, phrase::kRunOverLength)), "",
-              sideOverLength(notation, line.run, line.rise));
+    addFraction(row, wordToken(sayPlain(notation.book, phrase::kRiseOverLength)), "",
+                sideOverLength(notation, line.rise, line.run), isSideInFull(line.rise, line.run));
+    addFraction(row, wordToken(sayPlain(notation.book, phrase::kRunOverLength)), "",
+                sideOverLength(notation, line.run, line.rise), isSideInFull(line.run, line.rise));
 }
 
 } // namespace
@@ -199,10 +207,11 @@ Formula angleFormula(const Notation& notation, const AngleLine& line) {
         break;
     }
     const Token angle = angleToken(line.angle);
-    addEquals(row, angle, "tan",
-              {.kind = TokenKind::Fraction,
-               .text = formatGiven(line.rise, notation.numbers),
-               .below = formatGiven(line.run, notation.numbers)});
+    addFraction(row, angle, "tan",
+                {.kind = TokenKind::Fraction,
+                 .text = formatGiven(line.rise, notation.numbers),
+                 .below = formatGiven(line.run, notation.numbers)},
+                isGivenInFull(line.rise) && isGivenInFull(line.run));
     addDegrees(row, line);
     addSineAndCosine(row, line);
     return row.formula;
