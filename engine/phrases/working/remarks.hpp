@@ -109,6 +109,8 @@ inline constexpr auto kAssumedAway =
     "a negative one compression."_phrase;
 inline constexpr auto kAssumedGuessed = "Draw each unknown force in the sense that you expect. "
                                         "A negative answer says that it acts the other way."_phrase;
+inline constexpr auto kDrawnPulling = "{symbol} is drawn pulling."_phrase;
+inline constexpr auto kDrawnPushing = "{symbol} is drawn pushing."_phrase;
 inline constexpr auto kNegativeForce = "{symbol} is negative: drawn pulling, it pushes. "
                                        "{member} is in compression."_phrase;
 inline constexpr auto kBothInclined = "Both sums hold {unknowns}: solve the two together."_phrase;

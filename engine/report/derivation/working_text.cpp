@@ -120,7 +120,22 @@ RichLine bodyLine(const Notation& notation, const Equation& equation) {
                {{"joints", jointNames(notation, equation.body)}, {"joint", joint}});
 }
 
+// Which way each unknown force was guessed, before its equation.
+void guesses(Lines& lines, const Notation& notation, const Step& step) {
+    if (notation.truss.classSettings.senses != AssumedSense::Guessed || step.equations.empty()) {
+        return;
+    }
+    for (const Found& found : step.found) {
+        if (found.symbol.kind == SymbolKind::MemberForce) {
+            const auto drawn = found.drawn < 0 ? phrase::kDrawnPushing : phrase::kDrawnPulling;
+            sentence(lines,
+                     say(notation.book, drawn, {{"symbol", symbolRuns(notation, found.symbol)}}));
+        }
+    }
+}
+
 void equations(Lines& lines, const Notation& notation, const Step& step) {
+    guesses(lines, notation, step);
     JointId last;
     for (const Equation& equation : step.equations) {
         if (namesJoints(step.kind) && equation.about != last) {

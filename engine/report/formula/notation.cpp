@@ -113,6 +113,18 @@ bool isTurnedSinceFound(const Notation& notation, const Factor& factor) {
     return !findings.empty() && findings.front().drawn * findings.front().value * factor.value < 0;
 }
 
+// cos α rather than 1 cos α.
+bool isUnwrittenOne(const Term& term, const Factor& factor, Written as) {
+    const bool named = as == Written::Names && hasName(factor);
+    const auto isFunction = [](FactorKind kind) {
+        return kind == FactorKind::Sine || kind == FactorKind::Cosine ||
+               kind == FactorKind::AxisCosine || kind == FactorKind::TurnCosine;
+    };
+    return !named && factor.kind != FactorKind::Unknown && factor.kind != FactorKind::Arm &&
+           factor.value == 1 && &factor == &term.factors.front() && term.factors.size() > 1 &&
+           isFunction(term.factors[1].kind);
+}
+
 int signOf(const Notation& notation, const Term& term, Written as) {
     const bool turned =
         as == Written::Names &&
@@ -129,6 +141,9 @@ void addTerm(const Notation& notation, const Term& term, const TermPlace& at, Fo
         formula.push_back(operatorToken("+"));
     }
     for (const Factor& factor : term.factors) {
+        if (isUnwrittenOne(term, factor, at.as)) {
+            continue;
+        }
         const Place place{.leads = at.first && sign > 0 && &factor == &term.factors.front(),
                           .alone = term.factors.size() == 1,
                           .as = at.as};

@@ -56,6 +56,7 @@ struct Totals {
     int slopes = 0;
     int inSymbols = 0;
     int quotients = 0;
+    int guesses = 0;
 };
 
 void add(Totals& totals, const PrintedReading& reading) {
@@ -65,6 +66,7 @@ void add(Totals& totals, const PrintedReading& reading) {
     totals.slopes += reading.slopes;
     totals.inSymbols += reading.inSymbols;
     totals.quotients += reading.quotients;
+    totals.guesses += reading.guesses;
 }
 
 void requireReadable(const Truss& truss, Totals& totals) {
@@ -146,6 +148,7 @@ TEST_CASE("the printed working of every published case balances in its own digit
     CHECK(totals.workings >= 20 * (kSettings + 1));
     CHECK(totals.equations > 5 * totals.workings);
     CHECK(totals.results > 5 * totals.workings);
+    CHECK(totals.guesses > totals.workings);
 }
 
 TEST_CASE("the printed working of random trusses balances in its own digits") {

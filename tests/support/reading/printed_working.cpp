@@ -34,7 +34,9 @@ struct Reader {
     double scale = 1; // class units
     Names angles{};   // "sin α"
     Names found{};
-    Names loads{}; // "P_A"
+    Names loads{};                   // "P_A"
+    std::set<std::string> pushing{}; // guessed to be in compression
+    std::set<std::string> pulling{};
     PrintedNumbers numbers{};
     PrintedReading reading{};
 
@@ -208,6 +210,31 @@ PrintedLine withoutQuotient(Reader& reader, PrintedLine line) {
     return line;
 }
 
+// "F_AB is drawn pushing."
+void takeGuess(Reader& reader, const std::string& sentence) {
+    for (const bool pushes : {true, false}) {
+        const std::string words = pushes ? " is drawn pushing." : " is drawn pulling.";
+        const std::size_t at = sentence.find(words);
+        if (at != std::string::npos && at + words.size() == sentence.size()) {
+            (pushes ? reader.pushing : reader.pulling).insert(sentence.substr(0, at));
+        }
+    }
+}
+
+// Drawn pushing, a positive answer is compression.
+void compareWithGuess(Reader& reader, const PrintedLine& line, const std::string& name,
+                      Rounded printed) {
+    const bool pushes = reader.pushing.count(name) > 0;
+    if ((!pushes && reader.pulling.count(name) == 0) || printed.value == 0) {
+        return;
+    }
+    const bool compression = wordBehind(reader, line) == "(compression)";
+    if (compression != (pushes == (printed.value > 0))) {
+        reader.object("a result is not in the sense that was drawn", line.text);
+    }
+    ++reader.reading.guesses;
+}
+
 void readResult(Reader& reader, const PrintedLine& printedLine) {
     const PrintedLine line = withoutQuotient(reader, printedLine);
     const std::string name = printedName(line.formula.front());
@@ -233,6 +260,9 @@ void readResult(Reader& reader, const PrintedLine& printedLine) {
     }
     takeKnown(reader, line, name, printed);
     reader.here[name] = printed;
+    if (reader.title != "All forces") {
+        compareWithGuess(reader, line, name, printed);
+    }
     if (!reader.numbers.carriesRounded()) {
         compareWithSolver(reader, line, truth->second, printed);
     }
@@ -463,6 +493,7 @@ PrintedReading read(Reader reader, const std::vector<PrintedLine>& lines,
             break;
         case LineKind::Sentence:
             reader.sloping = slopingIn(line.text);
+            takeGuess(reader, line.text);
             if (reader.title == "The whole truss" && begins(line.text, "Load at ")) {
                 const Formula sentence = formulaOfText(line.text, words);
                 takeNumbers(reader.numbers.loads, sentence);

@@ -17,6 +17,7 @@ struct PrintedReading {
     int results = 0;       // those that were compared with the solver's
     int inSymbols = 0;     // of them, those that stood in symbols first
     int quotients = 0;     // results that were divided out first
+    int guesses = 0;       // results whose drawn sense was said before
     int slopes = 0;        // lines of slopes that were compared with the members'
 };
 // A whole working gives every force. A chain gives some, and takes the loads as given on the board.
