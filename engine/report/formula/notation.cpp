@@ -5,6 +5,7 @@
 #include "phrases/results/lists.hpp"
 #include "phrases/results/tables.hpp"
 #include "phrases/working/steps.hpp"
+#include "report/formula/computed_notation.hpp"
 #include "report/formula/exact_notation.hpp"
 #include "report/formula/slope_notation.hpp"
 #include "report/formula/working_index.hpp"
@@ -20,9 +21,11 @@ namespace {
 
 constexpr const char* kPrime = "\u2032";
 
-struct Place {          // of a factor
-    bool leads = false; // begins the equation, without a sign before it
-    bool alone = false; // the only factor of its term
+struct Place {                 // of a factor
+    bool leads = false;        // begins the equation, without a sign before it
+    bool alone = false;        // the only factor of its term
+    bool first = false;        // of its term
+    bool behindNumber = false; // a computed one
 };
 
 // A known value as a factor. A negative value inside a term, and a fraction among other factors,
@@ -72,17 +75,38 @@ void addFactor(const Notation& notation, const Factor& factor, const Place& plac
         break;
     }
     case FactorKind::Ratio: {
+        if (!place.first) {
+            formula.push_back(operatorToken(kDot));
+        }
         if (factor.denominator == 1) { // a direction given in degrees
-            append(formula, {operatorToken(kDot), ratioValue(notation, factor.value)});
+            formula.push_back(ratioValue(notation, factor.value));
             break;
         }
         const double other = std::sqrt(std::max(0.0, factor.denominator * factor.denominator -
                                                          factor.numerator * factor.numerator));
-        append(formula, {operatorToken(kDot), sideOverLength(notation, factor.numerator, other)});
+        formula.push_back(sideOverLength(notation, factor.numerator, other));
         break;
     }
-    case FactorKind::TurnCosine:
-        append(formula, {functionToken("cos"), degreesToken(notation, factor.numerator)});
+    case FactorKind::TurnSine:
+        append(formula, {functionToken("sin"), degreesToken(notation, factor.numerator)});
+        break;
+    case FactorKind::Letter:
+        formula.push_back(symbolToken(notation, factor.symbol));
+        break;
+    case FactorKind::Coefficient:
+    case FactorKind::Amount:
+        if (!place.first) {
+            formula.push_back(operatorToken(kDot));
+        }
+        append(formula, computedNumber(notation, factor).tokens);
+        break;
+    case FactorKind::Bracket:
+        if (!place.first && !place.behindNumber) {
+            formula.push_back(operatorToken(kDot));
+        }
+        formula.push_back(operatorToken("("));
+        append(formula, sumFormula(notation, factor.terms));
+        formula.push_back(operatorToken(")"));
         break;
     }
 }
@@ -94,8 +118,12 @@ void addTerm(const Notation& notation, const Term& term, bool first, Formula& fo
         formula.push_back(operatorToken("+"));
     }
     for (const Factor& factor : term.factors) {
-        const Place place{.leads = first && term.sign > 0 && &factor == &term.factors.front(),
-                          .alone = term.factors.size() == 1};
+        const bool begins = &factor == &term.factors.front();
+        const Place place{.leads = first && term.sign > 0 && begins,
+                          .alone = term.factors.size() == 1,
+                          .first = begins,
+                          .behindNumber =
+                              !begins && (&factor - 1)->kind == FactorKind::Coefficient};
         addFactor(notation, factor, place, formula);
     }
 }
@@ -113,10 +141,11 @@ bool isInclined(Vec2 unit) {
     return std::fabs(unit.x) > kParallel && std::fabs(unit.y) > kParallel;
 }
 
-bool hasUnknown(const Equation& equation) {
-    for (const Term& term : equation.terms) {
+bool hasUnknown(const std::vector<Term>& terms) {
+    for (const Term& term : terms) {
         for (const Factor& factor : term.factors) {
-            if (factor.kind == FactorKind::Unknown) {
+            if (factor.kind == FactorKind::Unknown || factor.kind == FactorKind::Letter ||
+                hasUnknown(factor.terms)) {
                 return true;
             }
         }
@@ -152,6 +181,8 @@ Token symbolToken(const Notation& notation, const Symbol& symbol) {
     switch (symbol.kind) {
     case SymbolKind::Angle:
         return angleToken(symbol);
+    case SymbolKind::Letter:
+        return variableToken(symbol.index == 0 ? "X" : "Y");
     case SymbolKind::MemberForce: {
         const std::string name = nameInSymbol(notation.truss, symbol.member);
         switch (notation.truss.classSettings.symbols) {
@@ -212,22 +243,29 @@ Formula sumName(const Notation& notation, const Equation& equation, const std::s
 Formula equationFormula(const Notation& notation, const Equation& equation,
                         const std::string& centre) {
     // A check with rounded values may be slightly off, and shows it.
-    const bool misses = !hasUnknown(equation) && !balances(equation);
+    const bool misses = !hasUnknown(equation.terms) && !balances(equation);
     const std::string sum = misses ? formatNumber(valueOf(equation), notation.numbers) : "0";
     Formula formula = sumName(notation, equation, centre);
     if (!misses) {
         append(formula, {operatorToken("="), numberToken("0")});
     }
     formula.push_back(operatorToken(":"));
-    bool first = true;
-    for (const Term& term : equation.terms) {
-        addTerm(notation, term, first, formula);
-        first = false;
-    }
-    if (first) {
-        formula.push_back(numberToken("0"));
-    }
+    append(formula, sumFormula(notation, equation.terms));
     append(formula, {operatorToken("="), numberToken(sum)});
+    return formula;
+}
+
+Formula sumFormula(const Notation& notation, const std::vector<Term>& terms) {
+    Formula formula;
+    for (const Term& term : terms) {
+        addTerm(notation, term, formula.empty(), formula);
+    }
+    return formula.empty() ? Formula{numberToken("0")} : formula;
+}
+
+Formula factorFormula(const Notation& notation, const Factor& factor) {
+    Formula formula;
+    addFactor(notation, factor, {.leads = true, .alone = true, .first = true}, formula);
     return formula;
 }
 
