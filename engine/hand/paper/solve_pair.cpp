@@ -29,7 +29,7 @@ Term unknownTerm(double factor, const Symbol& symbol) {
 // Whole numbers in the ratio of two factors; one of them 1 and the other their ratio, if there are
 // no small ones.
 std::array<double, 2> multipliersFor(double first, double second) {
-    constexpr int kLargest = 20; // a person would rather divide than multiply by more
+    constexpr int kLargest = 12; // a person would rather divide than multiply by more
     const double ratio = std::fabs(first / second);
     for (int n = 1; n <= kLargest; ++n) {
         const double other = std::round(n * ratio);
@@ -355,7 +355,7 @@ bool solvePairOf(Sheet& sheet, Step& step, const std::vector<Symbol>& unknowns) 
         step.found.push_back(record(sheet, symbol, drawn * value.constant));
         step.solving.emplace_back(FoundHere{step.found.size() - 1, {}});
         // Only the answers are rounded.
-        return step.found.back().value == 0 ? LinearForm{} : LinearForm{value.constant, {}};
+        return isNothing(sheet, value.constant) ? LinearForm{} : LinearForm{value.constant, {}};
     };
     if (!solvePair(pair, step.solving, take)) {
         return false;

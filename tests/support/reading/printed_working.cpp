@@ -191,7 +191,9 @@ bool opensTerm(const Formula& formula, std::size_t i) {
 }
 
 void readTerms(Reader& reader, const PrintedLine& line, const Formula& terms) {
+    int depth = 0; // of brackets
     for (std::size_t i = 0; i < terms.size(); ++i) {
+        depth += isOperator(terms[i], "(") ? 1 : isOperator(terms[i], ")") ? -1 : 0;
         if (terms[i].kind == TokenKind::Variable &&
             (i == 0 || terms[i - 1].kind != TokenKind::Function)) {
             const std::string name = printedName(terms[i]);
@@ -202,6 +204,9 @@ void readTerms(Reader& reader, const PrintedLine& line, const Formula& terms) {
             }
         }
         const std::string number = opensTerm(terms, i) ? numberAt(terms, i) : std::string{};
+        if (depth > 0 && reader.numbers.slopes.count(number) > 0) {
+            continue; // products of ratios
+        }
         if (!number.empty() && number != "0" && reader.numbers.loads.count(number) == 0 &&
             reader.numbers.results.count(number) == 0 &&
             reader.numbers.solving.count(number) == 0) {
@@ -369,6 +374,7 @@ void readFormula(Reader& reader, const PrintedLine& line) {
         if (!objection.empty()) {
             reader.object(objection, line.text);
         }
+        takeNumbers(reader.numbers.slopes, line.formula);
         ++reader.reading.slopes;
     } else if (const auto [by, result] = resultWithBy(line); !by.formula.empty()) {
         takeNumbers(reader.numbers.solving, by.formula);
