@@ -31,6 +31,9 @@ struct Body {
 [[nodiscard]] Body bodyBeside(const Sheet&, const Divisions&, std::size_t division, int side);
 [[nodiscard]] std::size_t unknownsAt(const Sheet&, JointId);               // that act on a joint
 [[nodiscard]] bool passesThrough(const Sheet&, const Acting&, Vec2 point); // its line of action
+// The joint to which an inclined member force is moved along its line before it is resolved, so
+// that one of its parts has no arm about the point; none if it stays where it is.
+[[nodiscard]] JointId movedTo(const Sheet&, const Acting&, Vec2 point);
 // Whether it has a moment about the point.
 [[nodiscard]] bool turnsAbout(const Sheet&, const Acting&, Vec2 point);
 

@@ -1,11 +1,11 @@
 // The equations of a free body, as lists of terms; see body.hpp.
 
-#include "core/angle.hpp"
 #include "core/tolerance.hpp"
-#include "hand/paper/body.hpp"
+#include "hand/paper/across.hpp"
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 #include <utility>
 
 namespace gusset {
@@ -15,20 +15,15 @@ enum class Axis { X, Y };
 
 double componentOf(Vec2 v, Axis axis) { return axis == Axis::X ? v.x : v.y; }
 
-int angleOf(const Sheet& sheet, const Symbol& symbol) {
-    return symbol.kind == SymbolKind::Reaction ? sheet.angleOfRestraint[symbol.restraint.at()]
-                                               : sheet.angleOfMember[symbol.member.at()];
-}
-
-// The factor that gives an inclined force's component along an axis, in the class's style.
-Factor projectionFactor(const Sheet& sheet, const Acting& force, Axis axis) {
-    const AngleLine& line = sheet.angles[static_cast<std::size_t>(angleOf(sheet, force.symbol))];
+// The factor that gives the component along an axis of anything with this slope, in the class's
+// style.
+Factor projectionFactor(const Sheet& sheet, const AngleLine& line, Axis axis) {
     Factor factor;
-    factor.value = std::fabs(componentOf(force.along, axis));
     factor.symbol = line.angle;
     factor.horizontal = axis == Axis::X;
     factor.numerator = factor.horizontal ? line.run : line.rise;
     factor.denominator = line.length;
+    factor.value = factor.numerator / factor.denominator;
     switch (sheet.truss.classSettings.angles) {
     case AngleStyle::SinCos:
         factor.kind = factor.horizontal ? FactorKind::Cosine : FactorKind::Sine;
@@ -40,6 +35,13 @@ Factor projectionFactor(const Sheet& sheet, const Acting& force, Axis axis) {
         factor.kind = FactorKind::Ratio;
         break;
     }
+    return factor;
+}
+
+Factor projectionFactor(const Sheet& sheet, const Acting& force, Axis axis) {
+    const AngleLine& line = sheet.angles[static_cast<std::size_t>(angleOf(sheet, force.symbol))];
+    Factor factor = projectionFactor(sheet, line, axis);
+    factor.value = std::fabs(componentOf(force.along, axis));
     return factor;
 }
 
@@ -101,18 +103,18 @@ void addLoad(const Sheet& sheet, JointId joint, Axis axis, Terms& terms) {
     }
 }
 
-// The point from which a force's lever arms are measured: an end of the cut member, or the joint of
+// The joint from which a force's lever arms are measured: an end of the cut member, or the joint of
 // the reaction; if possible an end where one component has no lever arm.
-Vec2 leverPoint(const Sheet& sheet, const Acting& force, Vec2 centre) {
-    const Vec2 here = positionOf(sheet, force.at);
+JointId leverJoint(const Sheet& sheet, const Acting& force, Vec2 centre) {
     if (force.symbol.kind == SymbolKind::Reaction) {
-        return here;
+        return force.at;
     }
-    const Vec2 there = positionOf(sheet, otherEnd(sheet, force.at, force.symbol.member));
-    const auto level = [&](Vec2 p) {
-        return std::fabs(p.x - centre.x) <= sheet.spot || std::fabs(p.y - centre.y) <= sheet.spot;
+    const JointId there = otherEnd(sheet, force.at, force.symbol.member);
+    const auto level = [&](JointId joint) {
+        const Vec2 from = positionOf(sheet, joint) - centre;
+        return std::fabs(from.x) <= sheet.spot || std::fabs(from.y) <= sheet.spot;
     };
-    return !level(here) && level(there) ? there : here;
+    return !level(force.at) && level(there) ? there : force.at;
 }
 
 // Multiplies the terms of one component by its lever arm and passes them on, with the sign of the
@@ -143,7 +145,7 @@ void addMoment(const Sheet& sheet, const Acting& force, Vec2 centre, Terms& term
     if (passesThrough(sheet, force, centre)) {
         return;
     }
-    const Vec2 from = leverPoint(sheet, force, centre) - centre;
+    const Vec2 from = positionOf(sheet, leverJoint(sheet, force, centre)) - centre;
     Turning<Terms> up{sheet, from.x, terms};
     Turning<Terms> right{sheet, -from.y, terms};
     addProjection(sheet, force, Axis::Y, up);
@@ -200,36 +202,90 @@ void addSum(const Sheet& sheet, const Body& body, EquationKind kind, Terms& term
     }
 }
 
-// A force's component along any direction, by the cosine of the angle between the two.
-template <class Terms, class Make>
-void addTurned(Make make, Vec2 along, Vec2 direction, Terms& terms) {
+// What turns a force into its component along a direction: nothing, if it acts along it; a function
+// of one angle or two; or, with slopes, cosines or exact numbers, the products of the parts along
+// the axes, added up in brackets.
+struct Turn {
+    int sign = 1;
+    std::optional<Factor> factor{};
+};
+
+// A horizontal or vertical force.
+Turn turnOfAxis(const Sheet& sheet, Vec2 along, Vec2 direction, const AngleLine& line) {
+    // n stands on the line, so that n's horizontal part is the line's vertical one.
+    const bool level = std::fabs(along.x) > std::fabs(along.y);
     const double part = dot(along, direction);
-    if (std::fabs(part) <= kParallel) {
-        return;
-    }
-    terms.add([&] {
-        Term term = make();
-        term.sign *= part < 0 ? -1 : 1;
-        if (!parallel(along, direction)) {
-            const double turn = std::fabs(cross(along, direction));
-            term.factors.push_back({.kind = FactorKind::TurnCosine,
-                                    .value = std::fabs(part),
-                                    .numerator = toDegrees(std::atan2(turn, std::fabs(part)))});
-        }
-        return term;
-    });
+    Turn turn{part < 0 ? -1 : 1, projectionFactor(sheet, line, level ? Axis::Y : Axis::X)};
+    turn.factor->value = std::fabs(part);
+    return turn;
 }
 
-// Passes on the terms of a component along one axis.
+Turn turnInProducts(const Sheet& sheet, const Acting& force, Vec2 direction,
+                    const AngleLine& line) {
+    const double level = force.along.x * direction.x;
+    const double upright = force.along.y * direction.y;
+    const auto product = [&](Axis axis, double value) {
+        Term term{value < 0 ? -1 : 1, {projectionFactor(sheet, force, axis)}};
+        term.factors.push_back(projectionFactor(sheet, line, axis == Axis::X ? Axis::Y : Axis::X));
+        return term;
+    };
+    std::vector<Term> terms{product(Axis::X, level), product(Axis::Y, upright)};
+    if (std::fabs(upright) > std::fabs(level) && level * upright < 0) {
+        std::swap(terms[0], terms[1]); // the larger of a difference comes first
+    }
+    const int sign = terms[0].sign;
+    Factor bracket{.kind = FactorKind::Bracket};
+    for (Term& term : terms) {
+        term.sign *= sign;
+        bracket.value += valueOf(term);
+    }
+    bracket.terms = std::move(terms);
+    return {sign, std::move(bracket)};
+}
+
+Turn turnOf(const Sheet& sheet, const Acting& force, Vec2 direction) {
+    const double part = dot(force.along, direction);
+    if (parallel(force.along, direction)) {
+        return {part < 0 ? -1 : 1, {}};
+    }
+    const AngleLine& line = lineAcross(sheet, direction);
+    if (angleOf(sheet, force.symbol) < 0) {
+        return turnOfAxis(sheet, force.along, direction, line);
+    }
+    if (turnsInProducts(sheet)) {
+        return turnInProducts(sheet, force, direction, line);
+    }
+    return {part < 0 ? -1 : 1, Factor{.kind = FactorKind::TurnSine,
+                                      .value = std::fabs(part),
+                                      .numerator = angleWith(sheet, force, direction).degrees}};
+}
+
+// The term's component along a direction; no term if that is zero.
+template <class Terms, class Make>
+void addTurned(Make make, Vec2 along, Vec2 direction, Terms& terms) {
+    if (std::fabs(dot(along, direction)) > kParallel) {
+        terms.add(make);
+    }
+}
+
+// A load along one axis.
 template <class Terms>
-struct Along {
+struct TurnedLoad {
+    const Sheet& sheet;
     Vec2 axis;
     Vec2 direction;
     Terms& terms;
 
     template <class Make>
     void add(Make make) {
-        addTurned(make, axis, direction, terms);
+        const auto turned = [&] {
+            Term term = make();
+            Turn turn = turnOfAxis(sheet, axis, direction, lineAcross(sheet, direction));
+            term.sign *= turn.sign;
+            term.factors.push_back(std::move(*turn.factor));
+            return term;
+        };
+        addTurned(turned, axis, direction, terms);
     }
 };
 
@@ -237,14 +293,20 @@ template <class Terms>
 void addSumAlong(const Sheet& sheet, const Body& body, Vec2 direction, Terms& terms) {
     const auto addForce = [&](const Acting& force) {
         const auto make = [&] {
-            return Term{drawnSense(sheet, force.symbol), {valueFactor(sheet, force.symbol)}};
+            Turn turn = turnOf(sheet, force, direction);
+            Term term{turn.sign * drawnSense(sheet, force.symbol),
+                      {valueFactor(sheet, force.symbol)}};
+            if (turn.factor) {
+                term.factors.push_back(std::move(*turn.factor));
+            }
+            return term;
         };
         addTurned(make, force.along, direction, terms);
     };
     std::for_each(body.knowns.begin(), body.knowns.end(), addForce);
     for (const JointId joint : body.joints) {
-        Along<Terms> right{{1, 0}, direction, terms};
-        Along<Terms> up{{0, 1}, direction, terms};
+        TurnedLoad<Terms> right{sheet, {1, 0}, direction, terms};
+        TurnedLoad<Terms> up{sheet, {0, 1}, direction, terms};
         addLoad(sheet, joint, Axis::X, right);
         addLoad(sheet, joint, Axis::Y, up);
     }
@@ -252,6 +314,10 @@ void addSumAlong(const Sheet& sheet, const Body& body, Vec2 direction, Terms& te
 }
 
 } // namespace
+
+Factor partAlong(const Sheet& sheet, const AngleLine& line, EquationKind axis) {
+    return projectionFactor(sheet, line, axis == EquationKind::SumX ? Axis::X : Axis::Y);
+}
 
 Equation sumOf(const Sheet& sheet, const Body& body, EquationKind kind) {
     TermList list;
@@ -281,6 +347,13 @@ Equation momentsAbout(const Sheet& sheet, const Body& body, Vec2 point, JointId 
     equation.point = point;
     equation.terms = std::move(list.terms);
     return equation;
+}
+
+JointId movedTo(const Sheet& sheet, const Acting& force, Vec2 centre) {
+    const JointId joint = leverJoint(sheet, force, centre);
+    const bool stays = joint == force.at || angleOf(sheet, force.symbol) < 0 ||
+                       passesThrough(sheet, force, centre);
+    return stays ? JointId{} : joint;
 }
 
 bool turnsAbout(const Sheet& sheet, const Acting& force, Vec2 point) {

@@ -2,6 +2,7 @@
 // forms): the moments of one part about the hinge hold only the reactions of that part.
 
 #include "hand/paper/cuts.hpp"
+#include "hand/paper/solve_pair.hpp"
 #include "hand/paper/stages.hpp"
 #include "phrases/working/remarks.hpp"
 
@@ -81,11 +82,9 @@ bool writePair(Sheet& sheet, const HingedPart& hinged, const std::vector<Equatio
     for (const Equation& equation : equations) {
         noteUses(sheet, bodyOf(sheet, equation.body), equation, step);
     }
-    std::vector<Found> found;
-    if (!solveTogether(sheet, step.equations, unknowns, found)) {
+    if (!solvePairOf(sheet, step, unknowns)) {
         return false;
     }
-    step.found = found;
     writeApart(sheet, hinged);
     noteFound(sheet, step);
     sheet.steps.push_back(step);

@@ -1,6 +1,7 @@
 #include "hand/paper/isolate.hpp"
 
 #include "core/tolerance.hpp"
+#include "hand/paper/across.hpp"
 #include "hand/paper/cuts.hpp"
 #include "phrases/working/remarks.hpp"
 
@@ -203,10 +204,8 @@ Remark reasonOf(const Sheet& sheet, const Body& body, const Symbol& left, const 
     const std::vector<Symbol> others = symbolsOf(allBut(body, left));
     switch (way.kind) {
     case WayKind::SumLeavesOne:
+    case WayKind::SumAcross: // explained with its angles
         break;
-    case WayKind::SumAcross:
-        return remarkThat(others.size() == 1 ? phrase::kSumAcrossOne : phrase::kSumAcrossSeveral,
-                          {{"others", others}, {"left", left}});
     case WayKind::MomentCentre:
         return others.empty()
                    ? remarkThat(phrase::kMomentCentreOne, {{"joint", way.centre}, {"left", left}})
@@ -225,6 +224,21 @@ Remark reasonOf(const Sheet& sheet, const Body& body, const Symbol& left, const 
     }
     }
     return remarkThat(phrase::kSumLeavesOne, {{"left", left}});
+}
+
+std::vector<Remark> remarksOnMoved(const Sheet& sheet, const Body& body, Vec2 centre) {
+    std::vector<Remark> remarks;
+    for (const std::vector<Acting>* forces : {&body.unknowns, &body.knowns}) {
+        for (const Acting& force : *forces) {
+            const JointId joint = movedTo(sheet, force, centre);
+            if (joint.valid()) {
+                const bool above = std::fabs(positionOf(sheet, joint).x - centre.x) <= sheet.spot;
+                remarks.push_back(remarkThat(above ? phrase::kMovedPlumb : phrase::kMovedLevel,
+                                             {{"force", force.symbol}, {"joint", joint}}));
+            }
+        }
+    }
+    return remarks;
 }
 
 struct WayChosen {
@@ -319,9 +333,13 @@ Isolation written(const Sheet& sheet, const Body& body, const Symbol& symbol, co
     switch (way.equation) {
     case EquationKind::SumMoments:
         isolation.equation = momentsAbout(sheet, body, way.at, way.centre);
+        isolation.details = remarksOnMoved(sheet, body, way.at);
         break;
     case EquationKind::SumAlong:
         isolation.equation = sumAlong(sheet, body, way.at);
+        isolation.details = remarksAcross(sheet, body, symbol, way.at);
+        isolation.remark = isolation.details.front();
+        isolation.details.erase(isolation.details.begin());
         break;
     case EquationKind::SumX:
     case EquationKind::SumY:

@@ -16,7 +16,8 @@ struct Isolation {
     Symbol unknown;
     Equation equation;
     WayKind way;
-    Remark remark; // why this equation
+    Remark remark;                 // why this equation
+    std::vector<Remark> details{}; // what its factors are, and where forces were moved
 };
 
 // How an unknown can be isolated, before the equation is written.

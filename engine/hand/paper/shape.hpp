@@ -16,6 +16,12 @@ struct Together {
     std::vector<Symbol> unknowns;
 };
 
+// A walk with one force called X, or two called X and Y: see hand/stages/letter_walk.
+struct LetterWalk {
+    std::vector<Symbol> letters; // the forces called X and Y
+    std::vector<JointId> joints; // in the order of the walk
+};
+
 struct Shape {
     std::optional<std::vector<HingedPart>> hinged;
     std::optional<Divisions> straight;
@@ -23,6 +29,7 @@ struct Shape {
     std::vector<std::optional<std::vector<JointId>>> onLine; // for each member, in joint order
     // The smallest such set of joints, if any, for each state of what is open.
     std::map<std::vector<bool>, std::optional<Together>> together;
+    std::map<std::vector<bool>, std::optional<LetterWalk>> walks; // likewise
 };
 
 } // namespace gusset

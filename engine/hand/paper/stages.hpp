@@ -17,6 +17,7 @@ void writeMirrorImages(Sheet&);   // of what is known so far; nothing without sy
 [[nodiscard]] bool onFarSide(const Sheet&, JointId); // not in the half that is worked
 bool writeNextJoint(Sheet&); // takes one joint with at most two unknowns; false if there is none
 bool writeSection(Sheet&); // one equation of a cut part that frees a joint; false if there is none
+bool writeLetters(Sheet&); // one force called X, or two; false if no walk gives them
 bool writeSimultaneous(Sheet&); // several joints together; false if nothing is left to find
 void writeClosingSums(Sheet&);  // equations not needed so far
 void writeSummary(Sheet&);

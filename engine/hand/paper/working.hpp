@@ -24,39 +24,46 @@ enum class SymbolKind {
     Reaction,    // of a restraint: A_x, A_y, or R_A along a roller; restraint (index), joint
     Load,        // on a joint, along an axis: P_A, P_Ax; joint, index 0 for the horizontal part
     Angle, // of a member with the horizontal: α, β … (acute); index numbers them in order of use
+    Letter, // X or Y (index 0 or 1), for a force by which others are expressed for a while
 };
 struct Symbol {
     SymbolKind kind = SymbolKind::MemberForce;
     MemberId member{};       // MemberForce
     RestraintId restraint{}; // Reaction: index in Structure::restraints
     JointId joint{};         // Reaction and Load: where
-    int index = -1;          // Angle: 0 is α; Load: 0 is horizontal, 1 vertical
+    int index = -1;          // Angle: 0 is α; Letter: 0 is X; Load: 0 is horizontal, 1 vertical
 
     friend bool operator==(const Symbol&, const Symbol&) = default;
 };
 
 // One factor of a term.
 enum class FactorKind {
-    Number,     // a bare number (a count, a ratio's value)
-    Load,       // size of a given load, force units; symbol
-    Arm,        // lever arm, length units
-    Known,      // a symbol found before; value is its value
-    Unknown,    // a symbol not yet found; value is the result of this working
-    Sine,       // of Symbol Angle; value is the sine
-    Cosine,     // of Symbol Angle
-    AxisCosine, // cosine of the angle between a member (or roller direction) and an axis: value is
-                // that cosine, ≥ 0
-    Ratio,      // a slope ratio rise/length: numerator over denominator
-    TurnCosine, // cosine of the angle between a force and the direction of a SumAlong; numerator
-                // holds that acute angle in degrees
+    Number,      // a bare number (a count, a ratio's value)
+    Load,        // size of a given load, force units; symbol
+    Arm,         // lever arm, length units
+    Known,       // a symbol found before; value is its value
+    Unknown,     // a symbol not yet found; value is the result of this working
+    Sine,        // of Symbol Angle; value is the sine
+    Cosine,      // of Symbol Angle
+    AxisCosine,  // cosine of the angle between a member (or roller direction) and an axis: value is
+                 // that cosine, ≥ 0
+    Ratio,       // a slope ratio rise/length: numerator over denominator
+    TurnSine,    // sine of the angle between a force and the line that a SumAlong is taken across;
+                 // numerator holds that angle in degrees
+    Letter,      // X or Y; value is what is found for it in the end
+    Coefficient, // a number worked out, without a unit of force
+    Amount,      // the same with a unit of force, or of moment
+    Bracket,     // a sum of terms in brackets; value is its value
 };
+struct Term;
 struct Factor {
     FactorKind kind = FactorKind::Number;
     double value = 0;
-    Symbol symbol{};      // Load, Known, Unknown, Sine, Cosine
+    Symbol symbol{};      // Load, Known, Unknown, Letter, Sine, Cosine
     double numerator = 0; // Ratio and AxisCosine: value = numerator / denominator
     double denominator = 1;
-    bool horizontal = true; // AxisCosine: the axis is horizontal
+    bool horizontal = true;    // AxisCosine: the axis is horizontal
+    std::vector<Term> terms{}; // Bracket
 };
 
 struct Term {
@@ -76,6 +83,17 @@ struct Equation {
     std::vector<Term> terms;     // their sum is zero
 };
 [[nodiscard]] double valueOf(const Equation&); // 0 when it balances
+
+// A line of the solving of equations together: both sides in numbers.
+struct Multiple {
+    double factor = 1;
+    int number = 1; // of the equation: (1), (2)
+};
+struct NumberLine {           // 3 · (1) − 4 · (2):  5 F_BC = −108
+    std::vector<Multiple> of; // the numbered equations that it comes from
+    std::vector<Term> left;
+    std::vector<Term> right;
+};
 
 // An unknown found from an equation (or from two together).
 enum class FoundAs { Tension, Compression, Zero, AsAssumed, Opposite };
@@ -129,6 +147,12 @@ struct GivenForce { // force units
 struct Degrees {
     double angle = 0;
 };
+struct TurnedAngle { // α + β or α − β; with one angle only, that angle
+    Symbol first{};
+    Symbol second{};
+    bool minus = false;
+    double degrees = 0;
+};
 struct FactoredCase { // of a combination
     double factor = 1;
     std::string name;
@@ -138,7 +162,7 @@ struct FactoredCase { // of a combination
 using RemarkValue =
     std::variant<int, std::string, double, Vec2, JointId, std::vector<JointId>,
                  std::vector<MemberId>, Symbol, std::vector<Symbol>, PlaceBeside, GivenForce,
-                 Degrees, std::vector<FactoredCase>, std::vector<std::string>>;
+                 Degrees, TurnedAngle, Factor, std::vector<FactoredCase>, std::vector<std::string>>;
 struct RemarkPart {
     std::string_view name;
     RemarkValue value;
@@ -169,6 +193,14 @@ template <class Value>
     return std::get<Value>(std::find_if(remark.parts.begin(), remark.parts.end(), has)->value);
 }
 
+// One of a step's results, where a solving arrives at it.
+struct FoundHere {
+    std::size_t at = 0;     // in Step::found
+    std::vector<Term> by{}; // what gives it, if that is written before it: a + b X
+};
+// What stands under a step's equations until its last unknown is known.
+using SolvingLine = std::variant<Remark, Equation, NumberLine, FoundHere>;
+
 struct Step {
     StepKind kind = StepKind::Counting;
     JointId joint{};                     // the joint that the step is about, if any
@@ -178,7 +210,8 @@ struct Step {
     std::vector<AngleLine> angles;
     std::vector<Equation> equations;
     std::vector<Found> found;
-    std::vector<Symbol> uses{}; // found earlier and used here, including zero ones
+    std::vector<SolvingLine> solving{}; // of equations together; holds all of `found`, if any
+    std::vector<Symbol> uses{};         // found earlier and used here, including zero ones
     std::vector<Remark> remarks;
     std::vector<LoadShares> shares{}; // WholeBody: of loads that do not act on joints
 };

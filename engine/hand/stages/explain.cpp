@@ -139,6 +139,23 @@ void sayWhatNegativeMeans(Working& chain) {
     }
 }
 
+void noteAngle(const Symbol& symbol, std::vector<bool>& used) {
+    if (symbol.kind == SymbolKind::Angle) {
+        const auto index = static_cast<std::size_t>(symbol.index);
+        used.resize(std::max(used.size(), index + 1));
+        used[index] = true;
+    }
+}
+
+void noteAngles(const std::vector<Term>& terms, std::vector<bool>& used) {
+    for (const Term& term : terms) {
+        for (const Factor& factor : term.factors) {
+            noteAngle(factor.symbol, used);
+            noteAngles(factor.terms, used);
+        }
+    }
+}
+
 // By index.
 std::vector<bool> anglesIn(const Working& working, const std::vector<bool>& keep,
                            std::size_t count) {
@@ -148,13 +165,18 @@ std::vector<bool> anglesIn(const Working& working, const std::vector<bool>& keep
             continue;
         }
         for (const Equation& equation : working.steps[i].equations) {
-            for (const Term& term : equation.terms) {
-                for (const Factor& factor : term.factors) {
-                    if (factor.symbol.kind == SymbolKind::Angle) {
-                        const auto index = static_cast<std::size_t>(factor.symbol.index);
-                        used.resize(std::max(used.size(), index + 1));
-                        used[index] = true;
-                    }
+            noteAngles(equation.terms, used);
+        }
+        for (const SolvingLine& line : working.steps[i].solving) {
+            if (const auto* equation = std::get_if<Equation>(&line)) {
+                noteAngles(equation->terms, used);
+            }
+        }
+        for (const Remark& remark : working.steps[i].remarks) {
+            for (const RemarkPart& part : remark.parts) {
+                if (const auto* turned = std::get_if<TurnedAngle>(&part.value)) {
+                    noteAngle(turned->first, used);
+                    noteAngle(turned->second, used);
                 }
             }
         }

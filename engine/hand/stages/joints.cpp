@@ -5,6 +5,7 @@
 #include "core/tolerance.hpp"
 #include "hand/paper/isolate.hpp"
 #include "hand/paper/nearest_joints.hpp"
+#include "hand/paper/solve_pair.hpp"
 #include "hand/paper/stages.hpp"
 #include "phrases/working/remarks.hpp"
 
@@ -233,6 +234,7 @@ bool writeAcross(Sheet& sheet, const Body& body) {
     }
     Step step = stepAt(StepKind::JointEquation, body);
     step.remarks.push_back(isolation->remark);
+    step.remarks.insert(step.remarks.end(), isolation->details.begin(), isolation->details.end());
     isolation->equation = withGuess(sheet, body, isolation->equation);
     noteUses(sheet, body, isolation->equation, step);
     step.found.push_back(solveFor(sheet, isolation->equation));
@@ -252,7 +254,7 @@ void writePair(Sheet& sheet, const Body& body) {
     for (const Equation& equation : step.equations) {
         noteUses(sheet, body, equation, step);
     }
-    const bool solved = solveTogether(sheet, step.equations, unknowns, step.found);
+    const bool solved = solvePairOf(sheet, step, unknowns);
     assert(solved && "two unknowns that are not parallel");
     (void)solved;
     markUsed(sheet, step.joint, {1, 0});

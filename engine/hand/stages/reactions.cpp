@@ -5,6 +5,7 @@
 #include "core/angle.hpp"
 #include "core/tolerance.hpp"
 #include "hand/paper/isolate.hpp"
+#include "hand/paper/solve_pair.hpp"
 #include "hand/paper/stages.hpp"
 #include "hand/stages/section_step.hpp"
 #include "phrases/working/remarks.hpp"
@@ -31,7 +32,10 @@ void writeTogether(Sheet& sheet, const Body& body) {
     for (const Equation& equation : step.equations) {
         noteUses(sheet, body, equation, step);
     }
-    if (!solveTogether(sheet, step.equations, unknowns, step.found)) {
+    const bool solved = unknowns.size() == 2
+                            ? solvePairOf(sheet, step, unknowns)
+                            : solveTogether(sheet, step.equations, unknowns, step.found);
+    if (!solved) {
         return;
     }
     noteFound(sheet, step);
@@ -47,6 +51,7 @@ void writeReactionEquation(Sheet& sheet, const Body& body, Isolation choice) {
     step.joint = choice.equation.about;
     step.body = body.joints;
     step.remarks.push_back(choice.remark);
+    step.remarks.insert(step.remarks.end(), choice.details.begin(), choice.details.end());
     noteUses(sheet, body, choice.equation, step);
     step.found.push_back(solveFor(sheet, choice.equation));
     step.equations.push_back(choice.equation);

@@ -68,6 +68,7 @@ void writeSectionEquation(Sheet& sheet, const Body& body, Isolation isolation) {
     step.joint = isolation.equation.about;
     step.body = body.joints;
     step.remarks.push_back(isolation.remark);
+    step.remarks.insert(step.remarks.end(), isolation.details.begin(), isolation.details.end());
     isolation.equation = withGuess(sheet, body, isolation.equation);
     noteUses(sheet, body, isolation.equation, step);
     step.found.push_back(solveFor(sheet, isolation.equation));

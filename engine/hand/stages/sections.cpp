@@ -8,6 +8,8 @@
 
 #include <algorithm>
 #include <cassert>
+#include <optional>
+#include <tuple>
 #include <utility>
 
 namespace gusset {
@@ -162,11 +164,47 @@ std::size_t forcesOn(const Sheet& sheet, const Body& body) {
     return body.knowns.size() + body.unknowns.size() + loads;
 }
 
-// The side with fewer forces acting on it.
-Body lighterSide(const Sheet& sheet, const TrussPart& part) {
-    const Body one = bodyOf(sheet, part);
-    const Body other = bodyOf(sheet, otherSide(sheet.truss, part));
-    return forcesOn(sheet, other) < forcesOn(sheet, one) ? other : one;
+// A force of a drawn cut, from one side, before any other force of the cut is known.
+struct ForceOfCut {
+    Symbol symbol;
+    std::optional<Way> way{};
+};
+
+// One side of a drawn cut, and how each of its forces is found there.
+struct SideOfCut {
+    Body body;
+    std::vector<ForceOfCut> forces{}; // those not known yet
+
+    // Smaller is better: as in bestSection, all forces together.
+    [[nodiscard]] auto effort(const Sheet& sheet) const {
+        std::size_t without = 0;
+        int difficult = 0;
+        std::size_t terms = 0;
+        for (const ForceOfCut& force : forces) {
+            without += force.way ? 0u : 1u;
+            difficult += force.way ? difficulty(force.way->kind) : 0;
+            terms += force.way ? force.way->terms : 0;
+        }
+        return std::tuple(without, difficult, terms, forcesOn(sheet, body), body.joints.size());
+    }
+};
+
+SideOfCut sideWith(const Sheet& sheet, const TrussPart& part, const std::vector<MemberId>& cut) {
+    SideOfCut side{bodyOf(sheet, part)};
+    for (const MemberId member : cut) {
+        const Symbol symbol = forceSymbol(member);
+        const auto symbols = symbolsOf(side.body.unknowns); // not those within a part
+        if (std::find(symbols.begin(), symbols.end(), symbol) != symbols.end()) {
+            side.forces.push_back({symbol, wayTo(sheet, side.body, symbol)});
+        }
+    }
+    return side;
+}
+
+SideOfCut betterSide(const Sheet& sheet, const TrussPart& part, const std::vector<MemberId>& cut) {
+    SideOfCut one = sideWith(sheet, part, cut);
+    SideOfCut other = sideWith(sheet, otherSide(sheet.truss, part), cut);
+    return other.effort(sheet) < one.effort(sheet) ? other : one;
 }
 
 // Adds another cut that would give one of these members, if there is one.
@@ -182,10 +220,21 @@ void addSuggestion(const Sheet& sheet, const std::vector<MemberId>& cut, std::ve
     }
 }
 
-// Writes every equation of the body with one unknown, one after the other; returns the cut members
-// that are then known.
-std::vector<Symbol> writeWholeCut(Sheet& sheet, Body body, const std::vector<MemberId>& cut) {
-    writeCut(sheet, body, {});
+// Each force of the cut by an equation that holds no other one, the easiest first; those without
+// such an equation then with the help of the others. Returns the cut members that are known in the
+// end.
+std::vector<Symbol> writeWholeCut(Sheet& sheet, SideOfCut side, const std::vector<MemberId>& cut) {
+    writeCut(sheet, side.body, {});
+    std::erase_if(side.forces, [](const ForceOfCut& force) { return !force.way; });
+    std::stable_sort(side.forces.begin(), side.forces.end(),
+                     [](const ForceOfCut& one, const ForceOfCut& other) {
+                         return std::pair(difficulty(one.way->kind), one.way->terms) <
+                                std::pair(difficulty(other.way->kind), other.way->terms);
+                     });
+    for (const ForceOfCut& force : side.forces) {
+        writeSectionEquation(sheet, side.body, written(sheet, side.body, force.symbol, *force.way));
+    }
+    Body body = bodyOf(sheet, side.body.joints);
     while (!body.unknowns.empty()) {
         const auto isolation = isolateAny(sheet, body, Preference::Moments);
         if (!isolation) {
@@ -237,12 +286,12 @@ Working workCut(const Truss& truss, const LoadChoice& choice, const Solution& so
         addSuggestion(sheet, cut, why);
         return refusal(solution, why);
     }
-    const Body body = lighterSide(sheet, *part);
-    const std::vector<Symbol> wanted = writeWholeCut(sheet, body, cut);
+    const SideOfCut side = betterSide(sheet, *part, cut);
+    const std::vector<Symbol> wanted = writeWholeCut(sheet, side, cut);
     if (wanted.empty()) {
         std::vector<Remark> why{
             remarkThat(phrase::kTooManyCut,
-                       {{"n", static_cast<int>(body.unknowns.size())}, {"members", cut}})};
+                       {{"n", static_cast<int>(side.body.unknowns.size())}, {"members", cut}})};
         addSuggestion(sheet, cut, why);
         return refusal(solution, why);
     }

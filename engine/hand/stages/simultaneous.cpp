@@ -1,12 +1,15 @@
-// Several equations together, when no joint has few enough unknowns: the smallest group of joints
-// found whose equations determine all their unknowns. A group is grown from every joint in turn,
-// always by the joint that adds the fewest unknowns relative to its equations; these numbers are
-// updated as the group grows, and a heap gives the best joint (J. W. J. Williams, Algorithm 232,
-// Comm. ACM 7 (1964)), so that all groups together take n² log n steps.
+// Several equations together, when no joint has few enough unknowns. With letters, if there is such
+// a walk (hand/stages/letter_walk); else the smallest group of joints found whose equations
+// determine all their unknowns. A group is grown from every joint in turn, always by the joint that
+// adds the fewest unknowns relative to its equations; these numbers are updated as the group grows,
+// and a heap gives the best joint (J. W. J. Williams, Algorithm 232, Comm. ACM 7 (1964)), so that
+// all groups together take n² log n steps.
 
 #include "hand/paper/equation_system.hpp"
 #include "hand/paper/shape.hpp"
 #include "hand/paper/stages.hpp"
+#include "hand/stages/letter_walk.hpp"
+#include "hand/stages/write_walk.hpp"
 #include "phrases/working/remarks.hpp"
 
 #include <algorithm>
@@ -285,6 +288,26 @@ bool solveTogether(Sheet& sheet, std::vector<Equation>& equations,
     return true;
 }
 
+namespace {
+
+const std::optional<LetterWalk>& walkWithLetters(const Sheet& sheet) {
+    const auto [place, isNew] = sheet.shape->walks.try_emplace(whatIsOpen(sheet));
+    if (isNew) {
+        place->second = findWalk(openSums(sheet));
+    }
+    return place->second;
+}
+
+} // namespace
+
+bool writeLetters(Sheet& sheet) {
+    const std::optional<LetterWalk>& walk = walkWithLetters(sheet);
+    if (walk) {
+        writeWalk(sheet, *walk);
+    }
+    return walk.has_value();
+}
+
 bool writeSimultaneous(Sheet& sheet) {
     const std::optional<Together>& group = smallestGroup(sheet);
     if (!group) {
@@ -301,7 +324,10 @@ bool writeSimultaneous(Sheet& sheet) {
     for (const Equation& equation : step.equations) {
         noteUses(sheet, bodyOf(sheet, {equation.about}), equation, step);
     }
-    if (!solveTogether(sheet, step.equations, group->unknowns, step.found)) {
+    const bool solved = group->unknowns.size() == 2
+                            ? solvePairOf(sheet, step, group->unknowns)
+                            : solveTogether(sheet, step.equations, group->unknowns, step.found);
+    if (!solved) {
         return false;
     }
     noteFound(sheet, step);

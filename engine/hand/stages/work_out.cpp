@@ -36,8 +36,8 @@ constexpr std::array kOpening{writeWholeBody, writeAllReactions, writeGeometry,
 // One joint, cut or group of joints, with its immediate consequences. False when nothing is left to
 // write.
 bool writeNext(Sheet& sheet) {
-    if (allFound(sheet) ||
-        (!writeNextJoint(sheet) && !writeSection(sheet) && !writeSimultaneous(sheet))) {
+    if (allFound(sheet) || (!writeNextJoint(sheet) && !writeSection(sheet) &&
+                            !writeLetters(sheet) && !writeSimultaneous(sheet))) {
         return false;
     }
     writeMirrorImages(sheet);

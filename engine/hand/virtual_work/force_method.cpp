@@ -4,6 +4,7 @@
 #include "hand/virtual_work/virtual_work.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <optional>
 
 namespace gusset {
@@ -144,6 +145,18 @@ void superpose(ForceMethod& method) {
     for (ForceMethodReaction& row : method.reactions) {
         row.force = sum(row);
     }
+    // Where a redundant is nothing but rounding error, so are the forces that it alone causes.
+    double largest = 0;
+    const auto measure = [&](const auto& row) {
+        largest = std::max({largest, std::fabs(row.given), std::fabs(row.force)});
+    };
+    const auto clean = [&](auto& row) {
+        row.force = std::fabs(row.force) <= kZeroForce * largest ? 0 : row.force;
+    };
+    std::for_each(method.rows.begin(), method.rows.end(), measure);
+    std::for_each(method.reactions.begin(), method.reactions.end(), measure);
+    std::for_each(method.rows.begin(), method.rows.end(), clean);
+    std::for_each(method.reactions.begin(), method.reactions.end(), clean);
 }
 
 void compare(const Truss& truss, const Solution& solution, ForceMethod& method) {

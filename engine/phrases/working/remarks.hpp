@@ -45,6 +45,10 @@ inline constexpr auto kMomentCentreOne =
     "Only {left} turns about {joint} without being known."_phrase;
 inline constexpr auto kCentreOffTruss = "The lines of {through} meet at {centre}, {place}. "
                                         "Moments about {centre} leave {left}."_phrase;
+inline constexpr auto kMovedPlumb =
+    "Move {force} along its line to {joint}: there its vertical part has no arm."_phrase;
+inline constexpr auto kMovedLevel =
+    "Move {force} along its line to {joint}: there its horizontal part has no arm."_phrase;
 inline constexpr auto kPlaceLeft = "{dx} to the left of {joint}"_phrase;
 inline constexpr auto kPlaceRight = "{dx} to the right of {joint}"_phrase;
 inline constexpr auto kPlaceAbove = "{dy} above {joint}"_phrase;
@@ -54,10 +58,6 @@ inline constexpr auto kPlaceLeftBelow = "{dx} to the left of {joint} and {dy} be
 inline constexpr auto kPlaceRightAbove = "{dx} to the right of {joint} and {dy} above it"_phrase;
 inline constexpr auto kPlaceRightBelow = "{dx} to the right of {joint} and {dy} below it"_phrase;
 inline constexpr auto kSumLeavesOne = "This sum holds only {left}."_phrase;
-inline constexpr auto kSumAcrossOne =
-    "Across {others}, in the direction n, only {left} is left."_phrase;
-inline constexpr auto kSumAcrossSeveral = "{others} are parallel. Across them, in the direction n, "
-                                          "only {left} is left."_phrase;
 inline constexpr auto kReactionsTogether =
     "No equation of the whole truss holds only one of {reactions}: "
     "solve them together."_phrase;
@@ -137,7 +137,7 @@ inline constexpr auto kTryCut = "A cut through {members} would give {symbol}."_p
 inline constexpr auto kSimultaneousOne = "Joint {joint} gives {n} equations for {unknowns}: "
                                          "solve them together."_phrase;
 inline constexpr auto kSimultaneous = "Joints {joints} together give {n} equations for {unknowns}: "
-                                      "solve them together."_phrase;
+                                      "eliminate these from them one after the other."_phrase;
 inline constexpr auto kSumsClose = "They do: the working closes."_phrase;
 inline constexpr auto kSumsMiss =
     "They miss by {number} at most: that is the rounding carried along."_phrase;

@@ -2,6 +2,7 @@
 
 #include "core/tolerance.hpp"
 #include "phrases/working/force_polygon.hpp"
+#include "phrases/working/free_bodies.hpp"
 #include "report/derivation/angle_marks.hpp"
 #include "report/derivation/body_forces.hpp"
 #include "report/derivation/dimension_marks.hpp"
@@ -55,7 +56,8 @@ struct Draft {
     const FreeBody& body;
     double arm = kMemberArm; // px from a joint to the far end of an inclined arrow
     PartRoom room = kOnPage;
-    bool measured = false; // with dimensions
+    bool measured = false;      // with dimensions
+    std::optional<Vec2> axis{}; // n, along which a sum of its forces is taken
     Sketch sketch{};
     std::vector<Vec2> places{};           // px, of each joint of the body
     std::vector<std::vector<Ray>> rays{}; // from each joint of the body
@@ -115,6 +117,31 @@ void drawForces(Draft& draft) {
     }
 }
 
+// The direction n: a thin dashed arrow from the joint of the first cut member.
+void drawAxis(Draft& draft) {
+    if (!draft.axis) {
+        return;
+    }
+    constexpr double kHead = 7; // px
+    const auto cut = std::find_if(draft.body.forces.begin(), draft.body.forces.end(), isCutMember);
+    const std::size_t joint = cut == draft.body.forces.end() ? 0 : indexOf(draft.body, cut->at);
+    const Vec2 way = onPaper(*draft.axis);
+    const Vec2 across{-way.y, way.x};
+    const Vec2 tip = draft.places[joint] + draft.arm * way;
+    draft.sketch.lines.push_back(
+        {draft.places[joint] + kStart * way, tip, SketchInk::Muted, 1, true});
+    for (const double side : {-0.5, 0.5}) {
+        draft.sketch.lines.push_back(
+            {tip, tip - kHead * way + side * kHead * across, SketchInk::Muted, 1, false});
+    }
+    draft.rays[joint].push_back({way, draft.arm});
+    draft.waiting.push_back({{.words = {{"n", RunStyle::Variable}},
+                              .at = tip,
+                              .ink = SketchInk::Muted,
+                              .size = kLabelSize},
+                             way});
+}
+
 // The angle of an inclined force of the body, where the working has measured it.
 void markAngles(Draft& draft, double radius) {
     std::size_t arrow = 0;
@@ -162,6 +189,12 @@ void place(Draft& draft, SketchRoom& room, Waiting& waiting) {
 // Called when all words are placed.
 Sketch completed(Draft& draft) {
     draft.sketch.says = sentenceOf(draft.notation, draft.body);
+    if (draft.axis) {
+        draft.sketch.says =
+            sayPlain(draft.notation.book, phrase::kBodyAxis,
+                     {{"body", draft.sketch.says},
+                      {"direction", directionWord(draft.notation.book, *draft.axis)}});
+    }
     if (draft.measured) {
         const Vec2 moved = fitSketch(draft.sketch, 0);
         for (Vec2& place : draft.places) {
@@ -195,11 +228,14 @@ double armOfJoint(const Notation& notation, const FreeBody& body) {
     return kMemberArm + std::max(0, most - 1) * nextMark(notation.truss.classSettings.angles);
 }
 
-Sketch jointSketch(const Notation& notation, const FreeBody& body) {
+Sketch jointSketch(const Notation& notation, const FreeBody& body,
+                   const std::optional<Vec2>& axis) {
     Draft draft{notation, body, armOfJoint(notation, body)};
+    draft.axis = axis;
     draft.places = {{0, 0}};
     draft.rays.resize(1);
     drawForces(draft);
+    drawAxis(draft);
     markAngles(draft, 30);
     return finished(draft);
 }
@@ -274,10 +310,13 @@ double drawPart(Draft& draft) {
 
 PartRoom roomIn(SketchPaper paper) { return paper == SketchPaper::Page ? kOnPage : kInColumn; }
 
-Sketch partSketch(const Notation& notation, const FreeBody& body, SketchPaper paper) {
+Sketch partSketch(const Notation& notation, const FreeBody& body, SketchPaper paper,
+                  const std::optional<Vec2>& axis) {
     // In a column there is no width to spare for dimensions.
     Draft draft{notation, body, kPartArm, roomIn(paper), paper == SketchPaper::Page};
+    draft.axis = axis;
     drawPart(draft);
+    drawAxis(draft);
     markAngles(draft, 24);
     return finished(draft);
 }
@@ -359,12 +398,30 @@ Sketch spacesSketch(const Notation& notation, const ForcePolygon& polygon, Sketc
     return runToEnd(task).take();
 }
 
+namespace {
+
+// The direction n of a sum that is taken on the body of this step, here or further on.
+std::optional<Vec2> axisOn(const Working& working, std::size_t step) {
+    const std::vector<Step>& steps = working.steps;
+    for (std::size_t i = step; i < steps.size() && steps[i].body == steps[step].body; ++i) {
+        for (const Equation& equation : steps[i].equations) {
+            if (equation.kind == EquationKind::SumAlong) {
+                return equation.along;
+            }
+        }
+    }
+    return std::nullopt;
+}
+
+} // namespace
+
 std::vector<Sketch> bodySketches(const Notation& notation, std::size_t step, SketchPaper paper) {
     std::vector<Sketch> sketches;
+    const std::optional<Vec2> axis = axisOn(notation.working, step);
     for (const FreeBody& body : freeBodiesOf(notation, step)) {
         if (body.joints.size() <= kLargestBody) {
-            sketches.push_back(body.joints.size() == 1 ? jointSketch(notation, body)
-                                                       : partSketch(notation, body, paper));
+            sketches.push_back(body.joints.size() == 1 ? jointSketch(notation, body, axis)
+                                                       : partSketch(notation, body, paper, axis));
         }
     }
     return sketches;

@@ -6,6 +6,7 @@
 #include "phrases/working/influence_by_hand.hpp"
 #include "phrases/working/remarks.hpp"
 #include "phrases/working/steps.hpp"
+#include "report/formula/computed_notation.hpp"
 #include "report/formula/slope_notation.hpp"
 #include "report/results/results_text.hpp"
 #include "report/text/formula.hpp"
@@ -70,6 +71,10 @@ struct ValueWriter {
     Words operator()(const PlaceBeside& place) const { return placeOf(notation, place); }
     Words operator()(GivenForce force) const { return givenForce(notation, force.size); }
     Words operator()(Degrees degrees) const { return degreesToken(notation, degrees.angle).text; }
+    Words operator()(const TurnedAngle& angle) const {
+        return runsOf(turnedFormula(notation, angle));
+    }
+    Words operator()(const Factor& factor) const { return runsOf(factorFormula(notation, factor)); }
     Words operator()(const std::vector<FactoredCase>& cases) const {
         return listOfEach(notation, cases, [this](const FactoredCase& one) {
             return say(notation.book, phrase::kFactoredCase,

@@ -2,11 +2,14 @@
 
 #include "core/signs.hpp"
 #include "phrases/results/tables.hpp"
+#include "phrases/working/letters.hpp"
 #include "phrases/working/remarks.hpp"
 #include "phrases/working/steps.hpp"
+#include "phrases/working/together.hpp"
 #include "report/derivation/body_sketch.hpp"
 #include "report/derivation/load_shares_table.hpp"
 #include "report/derivation/remark_text.hpp"
+#include "report/formula/computed_notation.hpp"
 #include "report/formula/exact_notation.hpp"
 #include "report/formula/notation.hpp"
 #include "report/formula/quotient.hpp"
@@ -158,8 +161,23 @@ bool isCarriedUnrounded(const Notation& notation, const Factor& factor) {
            !isWrittenInFull(factor.value, notation.numbers);
 }
 
+// Whether numbers on the way to the answers are written with fewer figures than they have.
+bool solvesUnrounded(const Notation& notation, const Step& step) {
+    return std::any_of(step.solving.begin(), step.solving.end(), [&](const SolvingLine& line) {
+        const auto* numbers = std::get_if<NumberLine>(&line);
+        return numbers && !isInFull(notation, *numbers);
+    });
+}
+
+bool roundsAnswers(const Notation& notation) {
+    return notation.truss.classSettings.carry == CarriedValues::Rounded;
+}
+
 // Whether it goes on with a value of which it writes fewer figures.
 bool carriesUnrounded(const Notation& notation, const Step& step) {
+    if (!roundsAnswers(notation) && solvesUnrounded(notation, step)) {
+        return true;
+    }
     for (const Equation& equation : step.equations) {
         for (const Term& term : equation.terms) {
             for (const Factor& factor : term.factors) {
@@ -184,6 +202,27 @@ bool isItsOwnResult(const Step& step, const Found& found) {
            std::any_of(step.equations.begin(), step.equations.end(), says);
 }
 
+// The lines between the equations of a step and its answers.
+struct SolvingWriter {
+    const Notation& notation;
+    const Step& step;
+    Lines& lines;
+
+    void operator()(const Remark& remark) const { sentence(lines, remarkLine(notation, remark)); }
+    void operator()(const Equation& equation) const {
+        formula(lines, LineRole::Equation, equationFormula(notation, equation, {}));
+    }
+    void operator()(const NumberLine& line) const {
+        formula(lines, LineRole::Equation, numberLineFormula(notation, line));
+    }
+    void operator()(const FoundHere& found) const {
+        const Found& one = step.found[found.at];
+        formula(lines, LineRole::Result,
+                found.by.empty() ? resultFormula(notation, one, Told::AsFound)
+                                 : resultBy(notation, one, found.by));
+    }
+};
+
 void results(Lines& lines, const Notation& notation, const Step& step) {
     SymbolKind last = SymbolKind::Angle;
     for (const Found& found : step.found) {
@@ -202,6 +241,15 @@ void results(Lines& lines, const Notation& notation, const Step& step) {
                     notation, found, step.kind == StepKind::Summary ? Told::AsActs : Told::AsFound,
                     single ? quotientOf(notation, step.equations.front(), found) : Formula{}));
     }
+}
+
+// How many forces are called by a letter.
+int lettersIn(const Step& step) {
+    int letters = 0;
+    for (const Remark& remark : step.remarks) {
+        letters = says(remark, phrase::kCallOne) ? 1 : says(remark, phrase::kCallTwo) ? 2 : letters;
+    }
+    return letters;
 }
 
 RichLine sumTitle(const Notation& notation, const Step& step) {
@@ -252,6 +300,10 @@ RichLine stepTitleLine(const Notation& notation, const Step& step) {
                    ? say(notation.book, phrase::kTitleCutMoments, {{"joint", joint}})
                    : say(notation.book, phrase::kTitleCutSum, {{"sum", sumTitle(notation, step)}});
     case StepKind::Simultaneous:
+        if (const int letters = lettersIn(step); letters > 0) {
+            return say(notation.book,
+                       letters == 1 ? phrase::kTitleOneLetter : phrase::kTitleTwoLetters);
+        }
         return step.body.size() == 1 ? say(notation.book, phrase::kTitleJointTogether,
                                            {{"joint", jointName(notation, step.body.front())}})
                                      : say(notation.book, phrase::kTitleJointsTogether,
@@ -281,7 +333,12 @@ std::vector<WorkingLine> renderStep(const Notation& notation, const Step& step) 
     remarks(lines, notation, step, false);
     angles(lines, notation, step);
     equations(lines, notation, step);
-    if (step.kind != StepKind::WholeBody) { // it is all zero there, as its sentence says
+    for (const SolvingLine& line : step.solving) {
+        std::visit(SolvingWriter{notation, step, lines}, line);
+    }
+    const bool told = !step.solving.empty() ||
+                      step.kind == StepKind::WholeBody; // it is all zero there, as it says
+    if (!told) {
         results(lines, notation, step);
     }
     remarks(lines, notation, step, true);
@@ -364,6 +421,10 @@ bool WorkingPassagesTask::advance() {
         if (!saidCarried_ && carriesUnrounded(notation_, steps[i])) {
             saidCarried_ = true;
             addSentence(passage, say(notation_.book, phrase::kCarriedInFull));
+        }
+        if (!saidSolved_ && roundsAnswers(notation_) && solvesUnrounded(notation_, steps[i])) {
+            saidSolved_ = true;
+            addSentence(passage, say(notation_.book, phrase::kSolvedInFull));
         }
         passages_.push_back(std::move(passage));
     }

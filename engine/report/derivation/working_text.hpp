@@ -31,6 +31,7 @@ private:
     Notation notation_;
     SketchPaper paper_;
     bool saidCarried_ = false;
+    bool saidSolved_ = false;
     std::vector<Passage> passages_;
 };
 // The whole working as plain UTF-8, one line of the working per text line.

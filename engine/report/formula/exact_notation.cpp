@@ -35,11 +35,16 @@ const Surd* surdOf(const Notation& notation, const Symbol& symbol) {
 
 } // namespace
 
+bool isShort(const Surd& surd) {
+    return digitsOf(surd).size() + surd.radicand.size() + surd.denominator.size() <=
+           kLongestFraction;
+}
+
 bool isPlainNumber(const Surd& surd) {
     // Up to three decimals are more usual by hand than a fraction.
     constexpr int kParts = 1000;
-    const bool isShort = surd.denominator.size() <= 4;
-    return isOne(surd.radicand) && isShort && kParts % std::atoi(surd.denominator.c_str()) == 0;
+    const bool fewDigits = surd.denominator.size() <= 4;
+    return isOne(surd.radicand) && fewDigits && kParts % std::atoi(surd.denominator.c_str()) == 0;
 }
 
 Formula surdTokens(const Notation& notation, const Surd& surd) {
@@ -73,9 +78,7 @@ std::optional<Formula> exactTokens(const Notation& notation, const Symbol& symbo
     }
     const bool turned = (found->value < 0) != (value < 0);
     const Surd surd = turned ? negated(*found) : *found;
-    const std::size_t length =
-        digitsOf(surd).size() + surd.radicand.size() + surd.denominator.size();
-    return length > kLongestFraction ? std::nullopt : std::optional(surdTokens(notation, surd));
+    return isShort(surd) ? std::optional(surdTokens(notation, surd)) : std::nullopt;
 }
 
 } // namespace gusset

@@ -12,6 +12,8 @@ namespace gusset {
 // sign, where the force is drawn the other way.
 [[nodiscard]] std::optional<Formula> exactTokens(const Notation&, const Symbol&, double value);
 
+// Short enough to help a reader.
+[[nodiscard]] bool isShort(const Surd&);
 // One number: a whole number or short decimal, a fraction, or a root with its coefficient.
 [[nodiscard]] Formula surdTokens(const Notation&, const Surd&);
 // Whether surdTokens writes it as a plain number, so that decimals beside it would add nothing.

@@ -5,6 +5,7 @@
 #include "phrases/results/lists.hpp"
 #include "phrases/results/tables.hpp"
 #include "phrases/working/steps.hpp"
+#include "report/formula/computed_notation.hpp"
 #include "report/formula/exact_notation.hpp"
 #include "report/formula/slope_notation.hpp"
 #include "report/formula/working_index.hpp"
@@ -22,9 +23,11 @@ constexpr const char* kPrime = "\u2032";
 
 enum class Written { Numbers, Names }; // what is known
 
-struct Place {          // of a factor
-    bool leads = false; // begins the equation, without a sign before it
-    bool alone = false; // the only factor of its term
+struct Place {                 // of a factor
+    bool leads = false;        // begins the equation, without a sign before it
+    bool alone = false;        // the only factor of its term
+    bool first = false;        // of its term
+    bool behindNumber = false; // a computed one
     Written as = Written::Numbers;
 };
 
@@ -83,17 +86,38 @@ void addFactor(const Notation& notation, const Factor& factor, const Place& plac
         break;
     }
     case FactorKind::Ratio: {
+        if (!place.first) {
+            formula.push_back(operatorToken(kDot));
+        }
         if (factor.denominator == 1) { // a direction given in degrees
-            append(formula, {operatorToken(kDot), ratioValue(notation, factor.value)});
+            formula.push_back(ratioValue(notation, factor.value));
             break;
         }
         const double other = std::sqrt(std::max(0.0, factor.denominator * factor.denominator -
                                                          factor.numerator * factor.numerator));
-        append(formula, {operatorToken(kDot), sideOverLength(notation, factor.numerator, other)});
+        formula.push_back(sideOverLength(notation, factor.numerator, other));
         break;
     }
-    case FactorKind::TurnCosine:
-        append(formula, {functionToken("cos"), degreesToken(notation, factor.numerator)});
+    case FactorKind::TurnSine:
+        append(formula, {functionToken("sin"), degreesToken(notation, factor.numerator)});
+        break;
+    case FactorKind::Letter:
+        formula.push_back(symbolToken(notation, factor.symbol));
+        break;
+    case FactorKind::Coefficient:
+    case FactorKind::Amount:
+        if (!place.first) {
+            formula.push_back(operatorToken(kDot));
+        }
+        append(formula, computedNumber(notation, factor).tokens);
+        break;
+    case FactorKind::Bracket:
+        if (!place.first && !place.behindNumber) {
+            formula.push_back(operatorToken(kDot));
+        }
+        formula.push_back(operatorToken("("));
+        append(formula, sumFormula(notation, factor.terms));
+        formula.push_back(operatorToken(")"));
         break;
     }
 }
@@ -118,7 +142,7 @@ bool isUnwrittenOne(const Term& term, const Factor& factor, Written as) {
     const bool named = as == Written::Names && hasName(factor);
     const auto isFunction = [](FactorKind kind) {
         return kind == FactorKind::Sine || kind == FactorKind::Cosine ||
-               kind == FactorKind::AxisCosine || kind == FactorKind::TurnCosine;
+               kind == FactorKind::AxisCosine || kind == FactorKind::TurnSine;
     };
     return !named && factor.kind != FactorKind::Unknown && factor.kind != FactorKind::Arm &&
            factor.value == 1 && &factor == &term.factors.front() && term.factors.size() > 1 &&
@@ -144,8 +168,11 @@ void addTerm(const Notation& notation, const Term& term, const TermPlace& at, Fo
         if (isUnwrittenOne(term, factor, at.as)) {
             continue;
         }
-        const Place place{.leads = at.first && sign > 0 && &factor == &term.factors.front(),
+        const bool begins = &factor == &term.factors.front();
+        const Place place{.leads = at.first && sign > 0 && begins,
                           .alone = term.factors.size() == 1,
+                          .first = begins,
+                          .behindNumber = !begins && (&factor - 1)->kind == FactorKind::Coefficient,
                           .as = at.as};
         addFactor(notation, factor, place, formula);
     }
@@ -164,10 +191,11 @@ bool isInclined(Vec2 unit) {
     return std::fabs(unit.x) > kParallel && std::fabs(unit.y) > kParallel;
 }
 
-bool hasUnknown(const Equation& equation) {
-    for (const Term& term : equation.terms) {
+bool hasUnknown(const std::vector<Term>& terms) {
+    for (const Term& term : terms) {
         for (const Factor& factor : term.factors) {
-            if (factor.kind == FactorKind::Unknown) {
+            if (factor.kind == FactorKind::Unknown || factor.kind == FactorKind::Letter ||
+                hasUnknown(factor.terms)) {
                 return true;
             }
         }
@@ -220,6 +248,8 @@ Token symbolToken(const Notation& notation, const Symbol& symbol) {
     switch (symbol.kind) {
     case SymbolKind::Angle:
         return angleToken(symbol);
+    case SymbolKind::Letter:
+        return variableToken(symbol.index == 0 ? "X" : "Y");
     case SymbolKind::MemberForce: {
         const std::string name = nameInSymbol(notation.truss, symbol.member);
         switch (notation.truss.classSettings.symbols) {
@@ -282,17 +312,14 @@ Formula sumName(const Notation& notation, const Equation& equation, const std::s
 namespace {
 
 // A check with rounded values may be slightly off, and shows it.
-bool misses(const Equation& equation) { return !hasUnknown(equation) && !balances(equation); }
+bool misses(const Equation& equation) { return !hasUnknown(equation.terms) && !balances(equation); }
 
-Formula termsOf(const Notation& notation, const Equation& equation, Written as) {
+Formula termsOf(const Notation& notation, const std::vector<Term>& terms, Written as) {
     Formula formula;
-    for (const Term& term : equation.terms) {
+    for (const Term& term : terms) {
         addTerm(notation, term, {.first = formula.empty(), .as = as}, formula);
     }
-    if (formula.empty()) {
-        formula.push_back(numberToken("0"));
-    }
-    return formula;
+    return formula.empty() ? Formula{numberToken("0")} : formula;
 }
 
 // "ΣF_x = 0:", without its value if that is not zero.
@@ -322,7 +349,7 @@ Formula equationFormula(const Notation& notation, const Equation& equation,
 }
 
 Formula numbersFormula(const Notation& notation, const Equation& equation) {
-    Formula formula = termsOf(notation, equation, Written::Numbers);
+    Formula formula = sumFormula(notation, equation.terms);
     const std::string sum =
         misses(equation) ? formatNumber(valueOf(equation), notation.numbers) : "0";
     append(formula, {operatorToken("="), numberToken(sum)});
@@ -337,9 +364,19 @@ std::vector<Formula> equationLines(const Notation& notation, const Equation& equ
         return {equationFormula(notation, equation, centre)};
     }
     Formula symbols = announcement(notation, equation, centre);
-    append(symbols, termsOf(notation, equation, Written::Names));
+    append(symbols, termsOf(notation, equation.terms, Written::Names));
     append(symbols, {operatorToken("="), numberToken("0")});
     return {symbols, numbersFormula(notation, equation)};
+}
+
+Formula sumFormula(const Notation& notation, const std::vector<Term>& terms) {
+    return termsOf(notation, terms, Written::Numbers);
+}
+
+Formula factorFormula(const Notation& notation, const Factor& factor) {
+    Formula formula;
+    addFactor(notation, factor, {.leads = true, .alone = true, .first = true}, formula);
+    return formula;
 }
 
 namespace {

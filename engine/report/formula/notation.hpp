@@ -34,6 +34,9 @@ struct Notation {
 // it, then E_y · 12 − 20 · 3 = 0; or equationFormula at once.
 [[nodiscard]] std::vector<Formula> equationLines(const Notation&, const Equation&,
                                                  const std::string& centre);
+// The terms of a sum, with their signs; 0 if there are none.
+[[nodiscard]] Formula sumFormula(const Notation&, const std::vector<Term>&);
+[[nodiscard]] Formula factorFormula(const Notation&, const Factor&); // alone
 // How a result is told: with the sign that its equation gave, or as it acts.
 enum class Told { AsFound, AsActs };
 // E_y = 15.00 kN ↑; F_AB ≈ −16.67 kN (compression). A reaction that acts against its drawn sense:

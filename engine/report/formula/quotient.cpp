@@ -52,7 +52,7 @@ Parted partsOf(const Equation& equation, const Symbol& symbol) {
 
 bool isTrigonometric(FactorKind kind) {
     return kind == FactorKind::Sine || kind == FactorKind::Cosine ||
-           kind == FactorKind::AxisCosine || kind == FactorKind::TurnCosine;
+           kind == FactorKind::AxisCosine || kind == FactorKind::TurnSine;
 }
 
 WrittenNumber rounded(double value, const NumberStyle& style) {

@@ -48,6 +48,14 @@ std::string_view spaceBetween(const Token& before, const Token& token) {
     if (token.kind == TokenKind::Word) {
         return before.kind == TokenKind::Word ? " " : kThinSpace;
     }
+    // 0.8 F_AB, but 2j.
+    const bool whole = before.kind == TokenKind::Number &&
+                       before.text.find_first_not_of("0123456789") == std::string::npos;
+    const bool number = before.kind == TokenKind::Number || before.kind == TokenKind::Fraction ||
+                        before.kind == TokenKind::Root;
+    if (number && token.kind == TokenKind::Variable && (!whole || !token.subscript.empty())) {
+        return kThinSpace;
+    }
     return {};
 }
 

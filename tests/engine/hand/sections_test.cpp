@@ -119,6 +119,29 @@ TEST_CASE("a cut through three members gives all three") {
                            {symbolOf(cut[0]), symbolOf(cut[1]), symbolOf(cut[2])}) == "");
 }
 
+TEST_CASE("each force of a drawn cut has its own equation, the same as for its member alone") {
+    const Truss truss = pratt();
+    const Solution solution = solve(truss);
+    const std::vector<MemberId> cut{named(truss, "B", "C"), named(truss, "F", "C"),
+                                    named(truss, "F", "G")};
+    const Working working = workCut(truss, {}, solution, cut);
+    int compared = 0;
+    for (const Step& step : working.steps) {
+        if (step.kind != StepKind::SectionEquation) {
+            continue;
+        }
+        for (const Symbol& used : step.uses) {
+            CHECK(used.kind == SymbolKind::Reaction); // none of the other two
+        }
+        const MemberId member = step.found.front().symbol.member;
+        const Working alone = workSection(truss, {}, solution, member);
+        CHECK(lastStep(alone).equations[0].kind == step.equations[0].kind);
+        CHECK(lastStep(alone).equations[0].terms.size() == step.equations[0].terms.size());
+        ++compared;
+    }
+    CHECK(compared == 3);
+}
+
 TEST_CASE("the side with fewer forces is looked at, wherever the cut is named from") {
     const Truss truss = pratt();
     const std::vector<MemberId> cut{named(truss, "D", "E"), named(truss, "H", "E")};

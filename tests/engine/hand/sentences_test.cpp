@@ -5,6 +5,7 @@
 
 #include "support/random.hpp"
 #include "support/reading/sentence_truth.hpp"
+#include "support/reading/solving_truth.hpp"
 #include "support/trusses/loaded_truss.hpp"
 #include "support/trusses/random_truss.hpp"
 #include "support/trusses/small_truss.hpp"
@@ -16,6 +17,7 @@ using namespace gusset::support;
 
 TEST_CASE("every sentence about symmetry, zero forces, places and the count is true of its truss") {
     SentenceCounts counts;
+    SolvingCounts solving;
     for (std::uint64_t seed = 0; seed < 2000; ++seed) {
         CAPTURE(seed);
         Truss truss = seed % 2 == 0 ? usualForm(seed) : randomDeterminateTruss(seed);
@@ -24,6 +26,7 @@ TEST_CASE("every sentence about symmetry, zero forces, places and the count is t
             addLoadsOfEveryKind(truss, random);
         }
         CHECK(falseSentence(truss, counts) == "");
+        CHECK(falseSolving(truss, workOut(truss, {}, solve(truss)), solving) == "");
     }
     CAPTURE(counts.symmetric, counts.together, counts.zeros, counts.leftOut, counts.places,
             counts.inclined, counts.shared);
@@ -34,6 +37,9 @@ TEST_CASE("every sentence about symmetry, zero forces, places and the count is t
     CHECK(counts.places > 20);
     CHECK(counts.inclined > 50);
     CHECK(counts.shared > 200);
+    CHECK(solving.across > 100);
+    CHECK(solving.turned > 50);
+    CHECK(solving.eliminated + solving.substituted + solving.equal > 500);
 }
 
 //     C        A roof with 10 kN at A and 20 kN at B, over its supports: each goes straight into

@@ -137,7 +137,11 @@ std::optional<Rounded> product(Cursor& cursor) {
             ++cursor.at;
             continue;
         }
-        const auto next = factor(cursor, place);
+        const Token* after =
+            cursor.at + 1 < cursor.formula.size() ? &cursor.formula[cursor.at + 1] : nullptr;
+        const bool multiplies =
+            after && (after->kind == TokenKind::Variable || isOperator(*after, "("));
+        const auto next = factor(cursor, multiplies ? NumberPlace::Factor : place);
         if (!next) {
             return std::nullopt;
         }

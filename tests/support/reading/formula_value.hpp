@@ -25,7 +25,7 @@ struct Rounded {
 // The place of a number determines how it was rounded.
 enum class NumberPlace {
     Value,    // begins a term, or is all of it: a load or a force
-    Factor,   // after a dot: a lever arm or a ratio
+    Factor,   // after a dot, or before a name or brackets: a lever arm, a ratio, a factor
     Fraction, // above or below a fraction line, or under a root
     Degrees,
 };

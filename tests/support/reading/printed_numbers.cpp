@@ -92,6 +92,9 @@ NumberReader termReader(const PrintedNumbers& numbers) {
         const bool load = numbers.loads.count(withoutSign(text)) > 0;
         const bool result = numbers.results.count(withoutSign(text)) > 0;
         const bool carried = result && numbers.carriesRounded();
+        if (numbers.solving.count(withoutSign(text)) > 0) {
+            return number; // carried in full
+        }
         const bool given = load && (!result || carried); // else perhaps a result in full precision
         if (!number || place != NumberPlace::Value || !(given || carried)) {
             return number;

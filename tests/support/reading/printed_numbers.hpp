@@ -14,6 +14,8 @@ struct PrintedNumbers {
     ClassSettings settings{};
     std::set<std::string> loads{};   // as printed for them, without sign
     std::set<std::string> results{}; // likewise
+    std::set<std::string> slopes{};  // ratios of slopes
+    std::set<std::string> solving{}; // numbers on the way to answers, of the passage being read
 
     [[nodiscard]] bool carriesRounded() const { return settings.carry == CarriedValues::Rounded; }
 };

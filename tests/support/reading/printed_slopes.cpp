@@ -139,6 +139,8 @@ std::string objectionToSlope(const Formula& formula, const std::vector<std::stri
             const Token& first = left.front();
             if (first.kind == TokenKind::Function) {
                 names[first.text + " " + printedName(left.back())] = *printed;
+            } else if (first.kind == TokenKind::Variable) {
+                names[printedName(first)] = {*truth, 0}; // degrees
             }
         }
     }

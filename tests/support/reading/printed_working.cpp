@@ -5,6 +5,7 @@
 #include "support/reading/formula_value.hpp"
 #include "support/reading/printed_numbers.hpp"
 #include "support/reading/printed_slopes.hpp"
+#include "support/reading/printed_solving.hpp"
 #include "support/reading/printed_truth.hpp"
 #include "support/reading/text_formula.hpp"
 
@@ -44,8 +45,9 @@ struct Reader {
     std::vector<std::string> sloping{};   // what the last sentence says a slope belongs to
     std::vector<PrintedLine> symbols{};   // before its numbers, each at the same place as in
     std::vector<PrintedLine> equations{}; // with its announcement
-    Names here{};                         // results of this passage
-    std::set<std::string> unsupported{};  // those that appear in no equation of the passage
+    std::vector<SolvingText> solving{};
+    Names here{};                        // results of this passage
+    std::set<std::string> unsupported{}; // those that appear in no equation of the passage
 
     void object(const std::string& what, const std::string& line) {
         if (reading.objection.empty()) {
@@ -277,18 +279,25 @@ bool opensTerm(const Formula& formula, std::size_t i) {
 }
 
 void readTerms(Reader& reader, const PrintedLine& line, const Formula& terms) {
+    int depth = 0; // of brackets
     for (std::size_t i = 0; i < terms.size(); ++i) {
+        depth += isOperator(terms[i], "(") ? 1 : isOperator(terms[i], ")") ? -1 : 0;
         if (terms[i].kind == TokenKind::Variable &&
             (i == 0 || terms[i - 1].kind != TokenKind::Function)) {
             const std::string name = printedName(terms[i]);
             reader.unsupported.erase(name);
-            if (reader.here.count(name) == 0 || reader.found.count(name) > 0) {
+            const bool letter = isLetter(name) && !reader.solving.empty();
+            if (!letter && (reader.here.count(name) == 0 || reader.found.count(name) > 0)) {
                 reader.object("a force that is not found here stands as a name", line.text);
             }
         }
         const std::string number = opensTerm(terms, i) ? numberAt(terms, i) : std::string{};
+        if (depth > 0 && reader.numbers.slopes.count(number) > 0) {
+            continue; // products of ratios
+        }
         if (!number.empty() && number != "0" && reader.numbers.loads.count(number) == 0 &&
-            reader.numbers.results.count(number) == 0) {
+            reader.numbers.results.count(number) == 0 &&
+            reader.numbers.solving.count(number) == 0) {
             reader.object("a number comes from nowhere", line.text);
         }
     }
@@ -304,6 +313,7 @@ void readSum(Reader& reader, const PrintedLine& line) {
     readTerms(reader, line, parts[0].formula);
     Names names = reader.angles;
     names.insert(reader.here.begin(), reader.here.end());
+    names.merge(lettersOf(reader.solving, reader.here));
     const auto left = worthOf(parts[0].formula, names, termReader(reader.numbers));
     auto right = worthOf(parts[1].formula, names, resultReader(reader.numbers));
     if (!left || !right) {
@@ -409,10 +419,36 @@ void takeZero(Reader& reader, const PrintedLine& line) {
     ++reader.reading.results;
 }
 
+// The lines on the way to the answers.
+void readSolving(Reader& reader) {
+    AnswerValues values{reader.here, {}};
+    if (!reader.numbers.carriesRounded()) {
+        for (const auto& [name, printed] : reader.here) {
+            const double size = std::fabs(reader.truths.at(name).value);
+            values.exact[name] = {std::copysign(size, printed.value), 0};
+        }
+    }
+    for (Names* names : {&values.printed, &values.exact}) {
+        names->merge(lettersOf(reader.solving, *names));
+    }
+    const std::string objection =
+        objectionToSolving(reader.solving, values, resultReader(reader.numbers));
+    if (!objection.empty()) {
+        reader.object(objection, reader.title);
+    }
+    for (const SolvingText& line : reader.solving) {
+        reader.reading.equations += line.formula.empty() ? 0 : 1;
+        for (const Token& token : line.formula) {
+            reader.unsupported.erase(printedName(token));
+        }
+    }
+}
+
 void closePassage(Reader& reader) {
     for (const PrintedLine& line : reader.equations) {
         takeZero(reader, line);
     }
+    readSolving(reader);
     for (std::size_t i = 0; i < reader.equations.size(); ++i) {
         readSum(reader, reader.equations[i]);
         if (!reader.symbols[i].formula.empty()) {
@@ -425,6 +461,8 @@ void closePassage(Reader& reader) {
     reader.found.insert(reader.here.begin(), reader.here.end());
     reader.symbols.clear();
     reader.equations.clear();
+    reader.solving.clear();
+    reader.numbers.solving.clear();
     reader.here.clear();
     reader.unsupported.clear();
 }
@@ -458,6 +496,24 @@ void takeLoadNames(Reader& reader, const Formula& sentence) {
     }
 }
 
+// F_AB ≈ 8.00 − 0.6 X ≈ −2.00 kN (compression): what gives a result, and the result.
+std::pair<PrintedLine, PrintedLine> resultWithBy(const PrintedLine& line) {
+    const auto relates = [](const Token& token) {
+        return isOperator(token, "=") || isOperator(token, kAlmost);
+    };
+    const Formula& formula = line.formula;
+    const auto end = std::find_if(formula.begin() + 2, formula.end(), relates);
+    const bool letters = std::any_of(formula.begin() + 2, end, [](const Token& token) {
+        return token.kind == TokenKind::Variable && isLetter(printedName(token));
+    });
+    if (!letters || end == formula.end()) {
+        return {};
+    }
+    PrintedLine result{LineKind::Formula, line.text, {formula.front()}};
+    result.formula.insert(result.formula.end(), end, formula.end());
+    return {{LineKind::Formula, line.text, {formula.begin(), end}}, result};
+}
+
 void readFormula(Reader& reader, const PrintedLine& line) {
     const auto has = [&](const char* sign) {
         return std::any_of(line.formula.begin(), line.formula.end(),
@@ -465,6 +521,9 @@ void readFormula(Reader& reader, const PrintedLine& line) {
     };
     if (reader.title == "Count") {
         readCount(reader, line);
+    } else if (isSolvingLine(line.formula)) {
+        takeNumbers(reader.numbers.solving, line.formula);
+        reader.solving.push_back({line.text, line.formula});
     } else if (has(":")) {
         reader.symbols.push_back({});
         reader.equations.push_back(line);
@@ -476,10 +535,37 @@ void readFormula(Reader& reader, const PrintedLine& line) {
         if (!objection.empty()) {
             reader.object(objection, line.text);
         }
+        takeNumbers(reader.numbers.slopes, line.formula);
         ++reader.reading.slopes;
+    } else if (const auto [by, result] = resultWithBy(line); !by.formula.empty()) {
+        takeNumbers(reader.numbers.solving, by.formula);
+        reader.solving.push_back({by.text, by.formula});
+        readResult(reader, result);
+        takeNumbers(reader.numbers.results, result.formula);
     } else {
         readResult(reader, line);
         takeNumbers(reader.numbers.results, line.formula);
+    }
+}
+
+// "… makes the angle α + β ≈ 77.09° with …"
+void readTurned(Reader& reader, const std::string& text, const PrintedWords& words) {
+    const std::string before = " makes the angle ";
+    const std::size_t at = text.find(before);
+    const std::size_t end = text.find(" with ", at == std::string::npos ? 0 : at);
+    if (at == std::string::npos || end == std::string::npos) {
+        return;
+    }
+    const std::size_t from = at + before.size();
+    const PrintedEquation parts =
+        equationsOf(formulaOfText(text.substr(from, end - from), words)).front();
+    const auto sum = worthOf(parts.front().formula, reader.angles, resultReader(reader.numbers));
+    const auto degrees = parts.size() == 2
+                             ? worthOf(parts[1].formula, {}, resultReader(reader.numbers))
+                             : std::nullopt;
+    const double slack = parts.back().isExact || !degrees ? kNoise : degrees->slack;
+    if (!sum || !degrees || std::fabs(sum->value - degrees->value) > slack) {
+        reader.object("an angle is not the sum of the others", text);
     }
 }
 
@@ -494,6 +580,10 @@ PrintedReading read(Reader reader, const std::vector<PrintedLine>& lines,
         case LineKind::Sentence:
             reader.sloping = slopingIn(line.text);
             takeGuess(reader, line.text);
+            if (begins(line.text, "With numbers for all that is known")) {
+                reader.solving.emplace_back(); // a new pair of equations
+            }
+            readTurned(reader, line.text, words);
             if (reader.title == "The whole truss" && begins(line.text, "Load at ")) {
                 const Formula sentence = formulaOfText(line.text, words);
                 takeNumbers(reader.numbers.loads, sentence);

@@ -139,7 +139,8 @@ bool takeRemark(Scanner& scanner) {
     const std::size_t next = scanner.at + 1;
     const bool letter = next < scanner.text.size() &&
                         std::islower(static_cast<unsigned char>(scanner.text[next])) != 0;
-    if (!scanner.sees("(") || !letter) {
+    const bool function = scanner.sees("(sin") || scanner.sees("(cos");
+    if (!scanner.sees("(") || !letter || function) {
         return false;
     }
     const std::size_t end = std::min(scanner.text.find(')', next), scanner.text.size() - 1) + 1;

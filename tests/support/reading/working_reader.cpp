@@ -49,19 +49,78 @@ struct TextReader {
         return size;
     }
 
-    // The residual that the rounding of the unknowns of an equation may cause.
-    [[nodiscard]] double slack(const Equation& equation) const {
+    // The residual that the rounding of the unknowns of a sum may cause.
+    [[nodiscard]] double slack(const std::vector<Term>& terms) const {
         double sum = 0;
-        for (const Term& term : equation.terms) {
-            double product = rounding;
-            bool unknown = false;
+        for (const Term& term : terms) {
+            double product = 1;
+            double inside = 0;
             for (const Factor& factor : term.factors) {
-                unknown = unknown || factor.kind == FactorKind::Unknown;
-                product *= factor.kind == FactorKind::Unknown ? 1 : factor.value;
+                const bool unknown = factor.kind == FactorKind::Unknown;
+                inside += unknown ? rounding : slack(factor.terms);
+                product *= unknown || !factor.terms.empty() ? 1 : std::fabs(factor.value);
             }
-            sum += unknown ? product : 0;
+            sum += product * inside;
         }
         return sum;
+    }
+
+    static double sumOf(const std::vector<Term>& terms) {
+        double sum = 0;
+        for (const Term& term : terms) {
+            sum += valueOf(term);
+        }
+        return sum;
+    }
+
+    // Brackets hold what they are worth.
+    static bool bracketsHold(const std::vector<Term>& terms) {
+        for (const Term& term : terms) {
+            for (const Factor& factor : term.factors) {
+                if (factor.kind == FactorKind::Bracket &&
+                    (!bracketsHold(factor.terms) ||
+                     std::fabs(sumOf(factor.terms) - factor.value) >
+                         kClose * std::max(1.0, std::fabs(factor.value)))) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
+    [[nodiscard]] bool agree(const std::vector<Term>& left, const std::vector<Term>& right) const {
+        double size = scale;
+        for (const std::vector<Term>* side : {&left, &right}) {
+            for (const Term& term : *side) {
+                size = std::max(size, std::fabs(valueOf(term)));
+            }
+        }
+        return bracketsHold(left) && bracketsHold(right) &&
+               std::fabs(sumOf(left) - sumOf(right)) <= kClose * size + slack(left) + slack(right);
+    }
+
+    [[nodiscard]] std::string objectionToSolving(const Step& step) const {
+        std::vector<bool> told(step.found.size());
+        for (const SolvingLine& line : step.solving) {
+            if (const auto* numbers = std::get_if<NumberLine>(&line)) {
+                if (!agree(numbers->left, numbers->right)) {
+                    return "a line of numbers does not hold";
+                }
+            } else if (const auto* equation = std::get_if<Equation>(&line)) {
+                if (!agree(equation->terms, {})) {
+                    return "a sum with letters does not balance";
+                }
+            } else if (const auto* here = std::get_if<FoundHere>(&line)) {
+                told[here->at] = true;
+                const Found& one = step.found[here->at];
+                if (!here->by.empty() && std::fabs(sumOf(here->by) - one.drawn * one.value) >
+                                             kClose * scale + rounding) {
+                    return "a force is not what gives it";
+                }
+            }
+        }
+        const bool all = std::all_of(told.begin(), told.end(), [](bool one) { return one; });
+        return step.solving.empty() || all ? "" : "an answer is not told";
     }
 
     [[nodiscard]] std::string objectionTo(const Step& step) const {
@@ -69,7 +128,8 @@ struct TextReader {
             if (step.kind == StepKind::ClosingSums && rounding > 0) {
                 continue; // off by the accumulated rounding, which it reports
             }
-            if (std::fabs(valueOf(equation)) > kClose * sizeOf(equation) + slack(equation)) {
+            if (!bracketsHold(equation.terms) ||
+                std::fabs(valueOf(equation)) > kClose * sizeOf(equation) + slack(equation.terms)) {
                 return "an equation does not balance";
             }
             for (const Term& term : equation.terms) {
@@ -127,7 +187,8 @@ std::string objectionToStep(TextReader& reader, const Step& step) {
     if (single && step.found.size() != 1) {
         return "one equation finds one unknown";
     }
-    const std::string text = reader.objectionTo(step);
+    std::string text = reader.objectionTo(step);
+    text = text.empty() ? reader.objectionToSolving(step) : text;
     reader.take(step);
     return text;
 }
