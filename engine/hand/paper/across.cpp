@@ -66,18 +66,19 @@ int angleOf(const Sheet& sheet, const Symbol& symbol) {
                                                : sheet.angleOfMember[symbol.member.at()];
 }
 
-const AngleLine& lineAcross(const Sheet& sheet, Vec2 n) {
+const AngleLine* lineAcross(const Sheet& sheet, Vec2 n) {
     const auto miss = [&](const AngleLine& line) {
         return std::fabs(line.rise * std::fabs(n.y) - line.run * std::fabs(n.x)) / line.length;
     };
-    return *std::min_element(
+    const auto best = std::min_element(
         sheet.angles.begin(), sheet.angles.end(),
         [&](const AngleLine& one, const AngleLine& other) { return miss(one) < miss(other); });
+    return best != sheet.angles.end() && miss(*best) <= kParallel ? &*best : nullptr;
 }
 
 TurnedAngle angleWith(const Sheet& sheet, const Acting& force, Vec2 n) {
     const AngleLine& own = sheet.angles[static_cast<std::size_t>(angleOf(sheet, force.symbol))];
-    const AngleLine& line = lineAcross(sheet, n);
+    const AngleLine& line = *lineAcross(sheet, n);
     // Where the two slope the same way, their inclinations are subtracted.
     const bool minus = force.along.x * force.along.y * n.x * n.y < 0;
     TurnedAngle turned{own.angle, line.angle, minus, own.degrees + line.degrees};
@@ -99,7 +100,11 @@ std::vector<Remark> remarksAcross(const Sheet& sheet, const Body& body, const Sy
                                   Vec2 n) {
     const ActingAcross acting = actingAcross(sheet, body, n);
     std::vector<Remark> remarks{whyAcross(sheet, acting.inLine, left)};
-    const AngleLine& line = lineAcross(sheet, n);
+    const AngleLine* across = lineAcross(sheet, n);
+    if (!across) {
+        return remarks;
+    }
+    const AngleLine& line = *across;
     if (turnsInProducts(sheet)) {
         if (!acting.turned.empty() || acting.upright || acting.level) {
             remarks.push_back(remarkThat(

@@ -8,10 +8,10 @@ namespace gusset {
 
 // The index of the angle of an inclined force; -1 for a horizontal or vertical one.
 [[nodiscard]] int angleOf(const Sheet&, const Symbol&);
-// The slope of the line that n stands on. Precondition: n is neither horizontal nor vertical, and
-// the line is that of a member or a roller's reaction.
-[[nodiscard]] const AngleLine& lineAcross(const Sheet&, Vec2 n);
-// The angle between an inclined force and that line.
+// The slope of the line that n stands on; null if it has no letter, as it is horizontal or vertical
+// but for a trace.
+[[nodiscard]] const AngleLine* lineAcross(const Sheet&, Vec2 n);
+// The angle between an inclined force and that line. Precondition: the line has a letter.
 [[nodiscard]] TurnedAngle angleWith(const Sheet&, const Acting&, Vec2 n);
 // What turns a force along a line into its part along an axis (SumX or SumY), as the class writes
 // it.

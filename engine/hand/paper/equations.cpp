@@ -210,12 +210,25 @@ struct Turn {
     std::optional<Factor> factor{};
 };
 
+// By its number, where the line across has no letter: it is horizontal or vertical but for a trace.
+Turn turnInNumbers(double part) {
+    Turn turn{part < 0 ? -1 : 1, {}};
+    if (std::fabs(part) < 1 - kSameNumber) {
+        turn.factor = Factor{.kind = FactorKind::Coefficient, .value = std::fabs(part)};
+    }
+    return turn;
+}
+
 // A horizontal or vertical force.
-Turn turnOfAxis(const Sheet& sheet, Vec2 along, Vec2 direction, const AngleLine& line) {
+Turn turnOfAxis(const Sheet& sheet, Vec2 along, Vec2 direction) {
+    const AngleLine* line = lineAcross(sheet, direction);
+    if (!line) {
+        return turnInNumbers(dot(along, direction));
+    }
     // n stands on the line, so that n's horizontal part is the line's vertical one.
     const bool level = std::fabs(along.x) > std::fabs(along.y);
     const double part = dot(along, direction);
-    Turn turn{part < 0 ? -1 : 1, projectionFactor(sheet, line, level ? Axis::Y : Axis::X)};
+    Turn turn{part < 0 ? -1 : 1, projectionFactor(sheet, *line, level ? Axis::Y : Axis::X)};
     turn.factor->value = std::fabs(part);
     return turn;
 }
@@ -248,12 +261,15 @@ Turn turnOf(const Sheet& sheet, const Acting& force, Vec2 direction) {
     if (parallel(force.along, direction)) {
         return {part < 0 ? -1 : 1, {}};
     }
-    const AngleLine& line = lineAcross(sheet, direction);
     if (angleOf(sheet, force.symbol) < 0) {
-        return turnOfAxis(sheet, force.along, direction, line);
+        return turnOfAxis(sheet, force.along, direction);
+    }
+    const AngleLine* line = lineAcross(sheet, direction);
+    if (!line) {
+        return turnInNumbers(part);
     }
     if (turnsInProducts(sheet)) {
-        return turnInProducts(sheet, force, direction, line);
+        return turnInProducts(sheet, force, direction, *line);
     }
     return {part < 0 ? -1 : 1, Factor{.kind = FactorKind::TurnSine,
                                       .value = std::fabs(part),
@@ -280,9 +296,11 @@ struct TurnedLoad {
     void add(Make make) {
         const auto turned = [&] {
             Term term = make();
-            Turn turn = turnOfAxis(sheet, axis, direction, lineAcross(sheet, direction));
+            Turn turn = turnOfAxis(sheet, axis, direction);
             term.sign *= turn.sign;
-            term.factors.push_back(std::move(*turn.factor));
+            if (turn.factor) {
+                term.factors.push_back(std::move(*turn.factor));
+            }
             return term;
         };
         addTurned(turned, axis, direction, terms);

@@ -203,7 +203,11 @@ void keepAngles(const Working& working, const std::vector<bool>& keep, Step& geo
 std::size_t lengthOf(const Working& working) {
     std::size_t count = 0;
     for (const Step& step : working.steps) {
-        count += std::max(step.equations.size(), step.found.size());
+        const auto sums = static_cast<std::size_t>(
+            std::count_if(step.solving.begin(), step.solving.end(), [](const SolvingLine& line) {
+                return std::holds_alternative<Equation>(line);
+            }));
+        count += std::max(step.equations.size() + sums, step.found.size());
     }
     return count;
 }

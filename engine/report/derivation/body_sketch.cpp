@@ -4,6 +4,7 @@
 #include "phrases/working/force_polygon.hpp"
 #include "phrases/working/free_bodies.hpp"
 #include "report/derivation/angle_marks.hpp"
+#include "report/derivation/axis_arrow.hpp"
 #include "report/derivation/body_forces.hpp"
 #include "report/derivation/dimension_marks.hpp"
 #include "report/derivation/force_polygon_sketch.hpp"
@@ -117,29 +118,18 @@ void drawForces(Draft& draft) {
     }
 }
 
-// The direction n: a thin dashed arrow from the joint of the first cut member.
+// The direction n, from the joint of the first cut member.
 void drawAxis(Draft& draft) {
     if (!draft.axis) {
         return;
     }
-    constexpr double kHead = 7; // px
     const auto cut = std::find_if(draft.body.forces.begin(), draft.body.forces.end(), isCutMember);
     const std::size_t joint = cut == draft.body.forces.end() ? 0 : indexOf(draft.body, cut->at);
     const Vec2 way = onPaper(*draft.axis);
-    const Vec2 across{-way.y, way.x};
     const Vec2 tip = draft.places[joint] + draft.arm * way;
-    draft.sketch.lines.push_back(
-        {draft.places[joint] + kStart * way, tip, SketchInk::Muted, 1, true});
-    for (const double side : {-0.5, 0.5}) {
-        draft.sketch.lines.push_back(
-            {tip, tip - kHead * way + side * kHead * across, SketchInk::Muted, 1, false});
-    }
+    draw(draft.sketch, AxisArrow{draft.places[joint] + kStart * way, tip});
     draft.rays[joint].push_back({way, draft.arm});
-    draft.waiting.push_back({{.words = {{"n", RunStyle::Variable}},
-                              .at = tip,
-                              .ink = SketchInk::Muted,
-                              .size = kLabelSize},
-                             way});
+    draft.waiting.push_back({axisName(tip, kLabelSize), way});
 }
 
 // The angle of an inclined force of the body, where the working has measured it.
@@ -397,23 +387,6 @@ Sketch spacesSketch(const Notation& notation, const ForcePolygon& polygon, Sketc
     SpacesSketchTask task(notation, polygon, paper);
     return runToEnd(task).take();
 }
-
-namespace {
-
-// The direction n of a sum that is taken on the body of this step, here or further on.
-std::optional<Vec2> axisOn(const Working& working, std::size_t step) {
-    const std::vector<Step>& steps = working.steps;
-    for (std::size_t i = step; i < steps.size() && steps[i].body == steps[step].body; ++i) {
-        for (const Equation& equation : steps[i].equations) {
-            if (equation.kind == EquationKind::SumAlong) {
-                return equation.along;
-            }
-        }
-    }
-    return std::nullopt;
-}
-
-} // namespace
 
 std::vector<Sketch> bodySketches(const Notation& notation, std::size_t step, SketchPaper paper) {
     std::vector<Sketch> sketches;

@@ -1,6 +1,7 @@
 // Geometry at the limit of resolution: the working answers in words and never crashes.
 #include "hand/polygon/force_polygon.hpp"
 #include "hand/stages/explain.hpp"
+#include "hand/stages/sections.hpp"
 #include "report/derivation/force_polygon_text.hpp"
 #include "report/derivation/working_text.hpp"
 #include "report/results/results_text.hpp"
@@ -119,4 +120,22 @@ TEST_CASE("a motion that a support forbids is not said of the whole truss") {
         mechanismSentence({englishPhrases(), truss}, solution.mechanisms.front());
     CHECK_FALSE(contains(sentence, "as a whole"));
     CHECK_FALSE(contains(sentence, "about joint A"));
+}
+
+// A triangle 8000 km wide and 3 mm high: no member has an angle with a letter.
+TEST_CASE("a sum across a line that is level but for a trace is written without angles") {
+    Truss truss;
+    joint(truss, "A", 0, 0);
+    joint(truss, "B", 8000000, 0);
+    joint(truss, "C", 4000000, 0.003);
+    members(truss, {"AC", "CB", "AB"});
+    pin(truss, "A");
+    roller(truss, "B");
+    force(truss, "C", 0, -24);
+    const Solution solution = solve(truss);
+    for (int i = 0; i < 3; ++i) {
+        const Working working = workSection(truss, {}, solution, MemberId{i});
+        CHECK_FALSE(workingText({englishPhrases(), truss}, working).empty());
+    }
+    CHECK(contains(textOf(truss), "All forces"));
 }

@@ -192,6 +192,33 @@ TEST_CASE("two unknowns of a published joint are found line by line: the cantile
     CHECK(std::count_if(step.solving.begin(), step.solving.end(), eliminates) == 1);
 }
 
+//        C       Two frames on pins, hinged at C. With A_x and A_y unknown: about B of the whole,
+//    D     E     A_x·1 − A_y·10 + 12·8 − 4·2 + 8·2 = 0; about C of the left part, A_x·4 − A_y·5 +
+//              B 12·3 + 4·1 = 0. So A_x = 10·A_y − 104, 35·A_y = 376, A_x = 3760/35 − 104 = 24/7.
+//  A
+TEST_CASE("two reactions are found by substitution, exactly where the class writes exact numbers") {
+    Truss truss;
+    joint(truss, "A", 0, 0);
+    joint(truss, "B", 10, 1);
+    joint(truss, "C", 5, 4);
+    joint(truss, "D", 2, 3);
+    joint(truss, "E", 8, 3.5);
+    members(truss, {"AC", "AD", "DC", "BC", "BE", "EC"});
+    pin(truss, "A");
+    pin(truss, "B");
+    force(truss, "D", 4, -12);
+    force(truss, "E", 0, -8);
+    truss.classSettings.form = NumberForm::Exact;
+    const std::string text = textOf(truss);
+    CHECK(contains(text, "A_x has the factor 1 in (1): express it by the other unknown"));
+    CHECK(contains(text, "    (1):  A_x = \u2212104 + 10\u2009A_y\n"));
+    CHECK(contains(text, "    (2):  4(\u2212104 + 10\u2009A_y) \u2212 5\u2009A_y = \u221240\n"));
+    CHECK(contains(text, "    (2):  35\u2009A_y = 376\n"));
+    CHECK(contains(text, "    A_y = 376/35\u2009kN"));
+    CHECK(contains(text, "    A_x = 24/7\u2009kN"));
+    CHECK(readPrintedText(text, truss, solve(truss)).objection == "");
+}
+
 // The strut meets the rafter at 2·36.87° = 73.74°; sin and cos of the slope are 3/5 and 4/5, so
 // that across the rafter act 6·4/5 and F·(4/5·3/5 + 3/5·4/5) = F·24/25: F = −5.
 TEST_CASE("a sum across a line is written in the class's style, and says where its factors are "

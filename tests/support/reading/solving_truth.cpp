@@ -227,6 +227,10 @@ struct SolvingJudge {
     std::string judge(const Remark& remark, std::size_t line) {
         if (says(remark, phrase::kPairInNumbers)) {
             pair.clear();
+        } else if (says(remark, phrase::kPairStart)) {
+            const auto at = static_cast<std::size_t>(partOf<int>(remark, "number") - 1);
+            const double factor = factorIn(pair.at(at)->left, partOf<Symbol>(remark, "left"));
+            return pair.at(at)->left.size() == 1 && factor != 0 ? "" : "it holds the other one too";
         } else if (says(remark, phrase::kPairSubstitute)) {
             ++counts.substituted;
             const auto at = static_cast<std::size_t>(partOf<int>(remark, "number") - 1);
