@@ -43,6 +43,7 @@ struct Reader {
 
     std::string title{};
     std::vector<std::string> sloping{};   // what the last sentence says a slope belongs to
+    bool announced = false;               // the last line was an equation in symbols
     std::vector<PrintedLine> symbols{};   // before its numbers, each at the same place as in
     std::vector<PrintedLine> equations{}; // with its announcement
     std::vector<SolvingText> solving{};
@@ -473,6 +474,14 @@ bool isResult(const Formula& formula) {
            (isOperator(formula[1], "=") || isOperator(formula[1], kAlmost));
 }
 
+bool holdsKnownNames(const Reader& reader, const Formula& formula) {
+    return std::any_of(formula.begin(), formula.end(), [&](const Token& token) {
+        const std::string name = printedName(token);
+        return token.kind == TokenKind::Variable &&
+               (reader.found.count(name) > 0 || reader.loads.count(name) > 0);
+    });
+}
+
 // The equation in numbers, under its symbols: announced by them.
 void takeNumbersLine(Reader& reader, const PrintedLine& line) {
     PrintedLine& last = reader.equations.back();
@@ -521,14 +530,16 @@ void readFormula(Reader& reader, const PrintedLine& line) {
     };
     if (reader.title == "Count") {
         readCount(reader, line);
+    } else if (reader.announced && !has(":") && !isResult(line.formula)) {
+        takeNumbersLine(reader, line);
+        reader.announced = false;
     } else if (isSolvingLine(line.formula)) {
         takeNumbers(reader.numbers.solving, line.formula);
         reader.solving.push_back({line.text, line.formula});
     } else if (has(":")) {
         reader.symbols.push_back({});
         reader.equations.push_back(line);
-    } else if (!reader.equations.empty() && !isResult(line.formula)) {
-        takeNumbersLine(reader, line);
+        reader.announced = holdsKnownNames(reader, line.formula);
     } else if (reader.title == "Slopes" || reader.title == "The whole truss") {
         const std::string objection =
             objectionToSlope(line.formula, reader.sloping, reader.truss, reader.angles);
@@ -578,6 +589,7 @@ PrintedReading read(Reader reader, const std::vector<PrintedLine>& lines,
             reader.title = line.text;
             break;
         case LineKind::Sentence:
+            reader.announced = false;
             reader.sloping = slopingIn(line.text);
             takeGuess(reader, line.text);
             if (begins(line.text, "With numbers for all that is known")) {
