@@ -88,12 +88,15 @@ void drawArrow(Draft& draft, const BodyForce& force, Vec2 way, double from, doub
         {{.words = force.label, .at = far, .ink = force.ink, .size = kLabelSize}, way});
 }
 
-// A load or reaction is drawn on the side of its joint that is clearer, beyond whatever is on the
-// same ray.
+// A load or reaction is drawn on the side of its joint that is clearer; on the other one, if that
+// is taken and the other is not; else beyond whatever is on the same ray.
 void drawOuter(Draft& draft, const BodyForce& force) {
     const std::vector<Ray>& rays = draft.rays[indexOf(draft.body, force.at)];
     const Vec2 along = onPaper(force.along);
-    const Vec2 way = freedom(rays, along) > freedom(rays, -along) + kHair ? along : -along;
+    Vec2 way = freedom(rays, along) > freedom(rays, -along) + kHair ? along : -along;
+    if (freedom(rays, way) < 1 - kOneRay && freedom(rays, -way) > 1 - kOneRay) {
+        way = -way;
+    }
     double from = kStart;
     for (const Ray& ray : rays) {
         if (dot(ray.way, way) > kOneRay) {
@@ -357,6 +360,27 @@ Sketch SpacesSketchTask::take() { return std::move(state_->sketch); }
 Sketch spacesSketch(const Notation& notation, const ForcePolygon& polygon, SketchPaper paper) {
     SpacesSketchTask task(notation, polygon, paper);
     return runToEnd(task).take();
+}
+
+Sketch trussSketch(const Notation& notation, const std::vector<MemberWords>& members,
+                   SketchPaper paper) {
+    const FreeBody body = wholeFreeBody(notation);
+    Draft draft{notation, body, kPartArm, roomIn(paper)};
+    drawPart(draft);
+    for (const MemberWords& member : members) {
+        const Vec2 a = draft.places[member.a.at()];
+        const Vec2 b = draft.places[member.b.at()];
+        if (member.isCut) {
+            draft.sketch.lines.push_back({a, b, SketchInk::Muted, 1.5, true});
+        }
+        const Vec2 along = b - a;
+        const Vec2 across = (1 / length(along)) * Vec2{along.y, -along.x};
+        draft.waiting.push_back(
+            {{.words = member.words, .at = 0.5 * (a + b), .ink = member.ink, .size = kLabelSize},
+             across.y > 0 ? -across : across,
+             3});
+    }
+    return finished(draft);
 }
 
 std::vector<Sketch> bodySketches(const Notation& notation, std::size_t step, SketchPaper paper) {

@@ -69,6 +69,21 @@ struct Maker {
     }
 };
 
+// The members cut and the supports let go.
+Things releasedBy(const Truss& truss, const ForceMethod& method) {
+    const Structure structure = structureOf(truss);
+    Things things;
+    for (const Release& release : method.releases) {
+        if (const auto* cut = std::get_if<MemberId>(&release.of)) {
+            things.members.push_back(*cut);
+        } else {
+            const std::size_t let = std::get<RestraintId>(release.of).at();
+            things.supports.push_back(structure.restraints[let].support);
+        }
+    }
+    return things;
+}
+
 void makeTruss(Maker& maker) {
     if (maker.given->solution.status != Status::Indeterminate) {
         maker.workOutWhole();
@@ -81,7 +96,10 @@ void makeTruss(Maker& maker) {
             return ForceMethodTask(given->truss, given->choice, given->solution);
         },
         [given = maker.given, shown = maker.shown](ForceMethodTask& task) {
-            shown->passages = forceMethodPassages({given->book, given->truss}, task.take());
+            const ForceMethod method = task.take();
+            shown->released = releasedBy(given->truss, method);
+            shown->passages =
+                forceMethodPassages({given->book, given->truss}, method, SketchPaper::Column);
         }));
 }
 
@@ -171,7 +189,11 @@ void makeDisplacement(Maker& maker) {
             return UnitLoadTask(given->truss, given->choice, given->solution, joint, axis);
         },
         [given = maker.given, shown = maker.shown](UnitLoadTask& task) {
-            shown->passages = {unitLoadPassage({given->book, given->truss}, task.take())};
+            const UnitLoadTable table = task.take();
+            if (table.method) {
+                shown->released = releasedBy(given->truss, *table.method);
+            }
+            shown->passages = {unitLoadPassage({given->book, given->truss}, table)};
         }));
 }
 
@@ -193,14 +215,16 @@ void makePolygon(Maker& maker) {
         }));
 }
 
-std::optional<std::size_t> litLine(const AppState& state, const ForcePolygon& polygon) {
+// That of the selected member, else the newest of those drawn one after the other.
+std::optional<std::size_t> litLine(const AppState& state, const ForcePolygon& polygon,
+                                   std::size_t drawn) {
     const std::vector<MemberId>& members = state.selection.members;
     for (std::size_t i = 0; members.size() == 1 && i < polygon.lines.size(); ++i) {
         if (polygon.lines[i].member == members.front()) {
             return i;
         }
     }
-    return std::nullopt;
+    return state.notebook.wholeWorking ? std::nullopt : std::optional(drawn - 1);
 }
 
 void make(Maker& maker) {
@@ -258,12 +282,16 @@ void drawPolygon(const AppState& state, ShownWorking& shown) {
     }
     const auto step = static_cast<std::size_t>(std::max(state.notebook.step, 0));
     const std::size_t drawn = state.notebook.wholeWorking ? count : std::min(step + 1, count);
-    const std::optional<std::size_t> lit = litLine(state, shown.polygon);
+    const std::optional<std::size_t> lit = litLine(state, shown.polygon, drawn);
+    const Writer writer{*state.book, state.truss};
+    shown.drawingSays = state.notebook.wholeWorking
+                            ? std::string()
+                            : polygonLineSentence(writer, shown.polygon, drawn - 1);
     if (drawn == shown.drawn && lit == shown.lit) {
         return;
     }
     shown.drawing =
-        polygonDrawing({*state.book, state.truss}, shown.polygon,
+        polygonDrawing(writer, shown.polygon,
                        {.drawn = drawn, .lit = lit, .width = kPolygonSide, .height = kPolygonSide});
     shown.drawn = drawn;
     shown.lit = lit;

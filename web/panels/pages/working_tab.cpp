@@ -229,6 +229,10 @@ void polygon(PanelContext& context) {
             context.actions.push_back(SetSelection{thingsOf(member)});
         }
     }
+    if (!shown.drawingSays.empty()) {
+        gap(ui, 4);
+        paragraph(ui, shown.drawingSays);
+    }
     gap(ui, 8);
     drawPassage(ui, 0, shown.passages.front());
     gap(ui, 16);
