@@ -7,6 +7,7 @@
 #include <cmath>
 #include <cstdio>
 #include <cstdlib>
+#include <optional>
 
 namespace gusset {
 namespace {
@@ -130,16 +131,32 @@ std::string formatPowerOfTen(double value, int significant, char decimalSign) {
                    decimalSign);
 }
 
-std::string formatGiven(double value, const NumberStyle& style) {
+namespace {
+
+// The fewest decimals that are all of it; none if those are too many.
+std::optional<int> decimalsOfGiven(double value) {
     // Six decimals: what people type, and a thousandth of a millimetre in metres.
     constexpr int kMostDecimals = 6;
+    for (int digits = 0; digits <= kMostDecimals; ++digits) {
+        const NumberStyle style{.form = NumberForm::Decimals, .digits = digits};
+        if (std::fabs(roundedTo(value, style) - value) <= kSameNumber * std::fabs(value)) {
+            return digits;
+        }
+    }
+    return std::nullopt;
+}
+
+} // namespace
+
+bool isGivenInFull(double value) { return decimalsOfGiven(value).has_value(); }
+
+std::string formatGiven(double value, const NumberStyle& style) {
     NumberStyle given = style;
     given.form = NumberForm::Decimals;
     given.keepZeros = false;
-    for (given.digits = 0; given.digits <= kMostDecimals; ++given.digits) {
-        if (std::fabs(roundedTo(value, given) - value) <= kSameNumber * std::fabs(value)) {
-            return formatNumber(value, given);
-        }
+    if (const auto decimals = decimalsOfGiven(value)) {
+        given.digits = *decimals;
+        return formatNumber(value, given);
     }
     given.form = NumberForm::Significant;
     given.digits = std::max(style.digits + 2, 4);

@@ -27,6 +27,8 @@ struct NumberStyle {
 // A number that the user gave, a load or a length: with its own decimals (20, 2.75), up to six; one
 // with more (a third) to two figures more than `style` asks for.
 [[nodiscard]] std::string formatGiven(double, const NumberStyle&);
+// Whether that is all of it.
+[[nodiscard]] bool isGivenInFull(double);
 // A length as on a drawing: three decimals, or more where that would leave fewer than three
 // significant figures (0.0006), without trailing zeros.
 [[nodiscard]] std::string formatMeasured(double, char decimalSign);

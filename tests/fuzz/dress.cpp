@@ -65,6 +65,7 @@ void dressSettings(Truss& truss, Random& random) {
         settings.axes = anyOf(AxisNames::XY, random);
         settings.symbols = anyOf(SymbolStyle::S1, random);
         settings.senses = anyOf(AssumedSense::Guessed, random);
+        settings.equations = anyOf(EquationLines::NumbersOnly, random);
         settings.form = anyOf(NumberForm::Significant, random);
         settings.digits = random.integer(0, random.oneIn(4) ? kMostDigits : 4);
         settings.decimalSign = random.oneIn(2) ? ',' : '.';

@@ -49,6 +49,7 @@ inline constexpr std::tuple kClassFields{
     WordField{"axes", &ClassSettings::axes, {"H-V", "X-Y"}},
     WordField{"symbols", &ClassSettings::symbols, {"F_AB", "AB", "S1"}},
     WordField{"senses", &ClassSettings::senses, {"tension", "guessed"}},
+    WordField{"equations", &ClassSettings::equations, {"symbols", "numbers"}},
 };
 inline constexpr std::tuple kNumbersFields{
     // in "numbers" of "class"

@@ -87,10 +87,16 @@ void addProjection(const Sheet& sheet, const Acting& force, Axis axis, Terms& te
 }
 
 template <class Terms>
-void addLoad(const Sheet& sheet, double size, Terms& terms) {
+void addLoad(const Sheet& sheet, JointId joint, Axis axis, Terms& terms) {
+    const double size = componentOf(sheet.loads[joint.at()], axis);
     if (!isNothing(sheet, size)) {
         terms.add([&] {
-            return Term{size < 0 ? -1 : 1, {{.kind = FactorKind::Load, .value = std::fabs(size)}}};
+            return Term{size < 0 ? -1 : 1,
+                        {{.kind = FactorKind::Load,
+                          .value = std::fabs(size),
+                          .symbol = {.kind = SymbolKind::Load,
+                                     .joint = joint,
+                                     .index = axis == Axis::X ? 0 : 1}}}};
         });
     }
 }
@@ -156,8 +162,8 @@ void addMoments(const Sheet& sheet, const Body& body, Vec2 point, Terms& terms) 
         const Vec2 from = positionOf(sheet, id) - point;
         Turning<Terms> up{sheet, from.x, terms};
         Turning<Terms> right{sheet, -from.y, terms};
-        addLoad(sheet, sheet.loads[id.at()].y, up);
-        addLoad(sheet, sheet.loads[id.at()].x, right);
+        addLoad(sheet, id, Axis::Y, up);
+        addLoad(sheet, id, Axis::X, right);
     }
 }
 
@@ -182,7 +188,7 @@ void addSum(const Sheet& sheet, const Body& body, EquationKind kind, Terms& term
         }
     }
     for (const JointId joint : body.joints) {
-        addLoad(sheet, componentOf(sheet.loads[joint.at()], axis), terms);
+        addLoad(sheet, joint, axis, terms);
     }
     for (const Acting& force : body.knowns) {
         if (force.symbol.kind != SymbolKind::Reaction) {
@@ -237,11 +243,10 @@ void addSumAlong(const Sheet& sheet, const Body& body, Vec2 direction, Terms& te
     };
     std::for_each(body.knowns.begin(), body.knowns.end(), addForce);
     for (const JointId joint : body.joints) {
-        const Vec2 load = sheet.loads[joint.at()];
         Along<Terms> right{{1, 0}, direction, terms};
         Along<Terms> up{{0, 1}, direction, terms};
-        addLoad(sheet, load.x, right);
-        addLoad(sheet, load.y, up);
+        addLoad(sheet, joint, Axis::X, right);
+        addLoad(sheet, joint, Axis::Y, up);
     }
     std::for_each(body.unknowns.begin(), body.unknowns.end(), addForce);
 }

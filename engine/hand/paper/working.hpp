@@ -21,14 +21,15 @@ namespace gusset {
 enum class SymbolKind {
     MemberForce, // F_AB; member
     Reaction,    // of a restraint: A_x, A_y, or R_A along a roller; restraint (index), joint
+    Load,        // on a joint, along an axis: P_A, P_Ax; joint, index 0 for the horizontal part
     Angle, // of a member with the horizontal: α, β … (acute); index numbers them in order of use
 };
 struct Symbol {
     SymbolKind kind = SymbolKind::MemberForce;
     MemberId member{};       // MemberForce
     RestraintId restraint{}; // Reaction: index in Structure::restraints
-    JointId joint{};         // Reaction: where
-    int index = -1;          // Angle: 0 is α
+    JointId joint{};         // Reaction and Load: where
+    int index = -1;          // Angle: 0 is α; Load: 0 is horizontal, 1 vertical
 
     friend bool operator==(const Symbol&, const Symbol&) = default;
 };
@@ -36,7 +37,7 @@ struct Symbol {
 // One factor of a term.
 enum class FactorKind {
     Number,     // a bare number (a count, a ratio's value)
-    Load,       // size of a given load, force units
+    Load,       // size of a given load, force units; symbol
     Arm,        // lever arm, length units
     Known,      // a symbol found before; value is its value
     Unknown,    // a symbol not yet found; value is the result of this working
@@ -51,7 +52,7 @@ enum class FactorKind {
 struct Factor {
     FactorKind kind = FactorKind::Number;
     double value = 0;
-    Symbol symbol{};      // Known, Unknown, Sine, Cosine
+    Symbol symbol{};      // Load, Known, Unknown, Sine, Cosine
     double numerator = 0; // Ratio and AxisCosine: value = numerator / denominator
     double denominator = 1;
     bool horizontal = true; // AxisCosine: the axis is horizontal

@@ -14,8 +14,9 @@ enum class SymbolStyle { FAB, AB, S1 };              // F_AB, AB, or S with the 
 enum class AssumedSense {
     Tension,
     Guessed
-};                                          // unknown forces drawn away from the joint, or guessed
-enum class CarriedValues { Full, Rounded }; // carried from one step to the next
+}; // unknown forces drawn away from the joint, or guessed
+enum class EquationLines { SymbolsFirst, NumbersOnly }; // F_AB sin α − P_A = 0 before 5 sin α − 3
+enum class CarriedValues { Full, Rounded };             // carried from one step to the next
 
 struct ClassSettings {
     MomentSense moments = MomentSense::Anticlockwise;
@@ -23,6 +24,7 @@ struct ClassSettings {
     AxisNames axes = AxisNames::XY;
     SymbolStyle symbols = SymbolStyle::FAB;
     AssumedSense senses = AssumedSense::Tension;
+    EquationLines equations = EquationLines::SymbolsFirst;
     NumberForm form = NumberForm::Decimals;
     int digits = 2;         // decimals, or significant figures
     char decimalSign = '.'; // or ','

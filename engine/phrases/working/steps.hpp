@@ -43,6 +43,8 @@ inline constexpr auto kRollerGives = "The roller at {joint} gives {r}, drawn {di
 inline constexpr auto kLoadOneWay = "Load at {joint}: {size} {direction}."_phrase;
 inline constexpr auto kLoadTwoWays =
     "Load at {joint}: {size} {direction} and {size2} {direction2}."_phrase;
+inline constexpr auto kLoadNamed = "{load} stands for the load at {joint}."_phrase;
+inline constexpr auto kLoadsNamed = "{loads} stand for the loads at {joints}."_phrase;
 inline constexpr auto kAngleToHorizontal = "{r} is inclined to the horizontal at"_phrase;
 inline constexpr auto kMomentsClockwise = "Moments count positive clockwise."_phrase;
 inline constexpr auto kMomentsAnticlockwise = "Moments count positive anticlockwise."_phrase;

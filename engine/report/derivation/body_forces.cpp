@@ -16,13 +16,6 @@
 namespace gusset {
 namespace {
 
-const WorkingIndex& indexOf(const Notation& notation) {
-    if (!notation.index->made) {
-        *notation.index = workingIndexOf(notation.truss, notation.working);
-    }
-    return *notation.index;
-}
-
 // What is known before a step.
 struct Known {
     const WorkingIndex& index;
@@ -207,7 +200,7 @@ std::vector<FreeBody> freeBodiesOf(const Notation& notation, std::size_t step) {
     if (bodies.empty()) {
         return list;
     }
-    const Known known{indexOf(notation), step};
+    const Known known{workingIndexOf(notation), step};
     for (const std::vector<JointId>& joints : bodies) {
         list.push_back(bodyOf(notation, known, joints));
     }
@@ -215,7 +208,7 @@ std::vector<FreeBody> freeBodiesOf(const Notation& notation, std::size_t step) {
 }
 
 FreeBody wholeFreeBody(const Notation& notation) {
-    const Known known{indexOf(notation), notation.working.steps.size()};
+    const Known known{workingIndexOf(notation), notation.working.steps.size()};
     return bodyOf(notation, known, allJoints(notation.truss));
 }
 

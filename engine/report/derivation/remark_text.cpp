@@ -1,5 +1,6 @@
 #include "report/derivation/remark_text.hpp"
 
+#include "core/signs.hpp"
 #include "hand/paper/truss_side.hpp"
 #include "phrases/results/lists.hpp"
 #include "phrases/working/influence_by_hand.hpp"
@@ -7,6 +8,7 @@
 #include "phrases/working/steps.hpp"
 #include "report/formula/slope_notation.hpp"
 #include "report/results/results_text.hpp"
+#include "report/text/formula.hpp"
 
 #include <algorithm>
 #include <cassert>
@@ -98,8 +100,24 @@ RichLine supportLine(const Notation& notation, SupportId id, RestraintId restrai
                 {"direction", directionWord(notation.book, along)}});
 }
 
+// "P_A = 6 kN", the name that the equations call it by; "6 kN" where they hold numbers only.
+RichLine loadRuns(const Notation& notation, JointId joint, int axis, double part) {
+    const double size = std::fabs(part);
+    if (notation.truss.classSettings.equations == EquationLines::NumbersOnly) {
+        return plainLine(givenForce(notation, size));
+    }
+    Formula formula{
+        symbolToken(notation, {.kind = SymbolKind::Load, .joint = joint, .index = axis}),
+        operatorToken(isGivenInFull(size) ? "=" : kAlmost),
+        numberToken(formatGiven(size, notation.numbers))};
+    if (const std::string unit = symbolOf(notation.truss.units.force); !unit.empty()) {
+        formula.push_back(wordToken(unit));
+    }
+    return runsOf(formula);
+}
+
 RichLine loadLine(const Notation& notation, JointId joint, Vec2 load) {
-    const auto size = [&](double part) { return plainLine(givenForce(notation, std::fabs(part))); };
+    const auto size = [&](int axis, double part) { return loadRuns(notation, joint, axis, part); };
     const auto word = [&](Vec2 direction) {
         return plainLine(directionWord(notation.book, direction));
     };
@@ -107,13 +125,15 @@ RichLine loadLine(const Notation& notation, JointId joint, Vec2 load) {
     if (load.x != 0 && load.y != 0) {
         return say(notation.book, phrase::kLoadTwoWays,
                    {{"joint", name},
-                    {"size", size(load.x)},
+                    {"size", size(0, load.x)},
                     {"direction", word({load.x, 0})},
-                    {"size2", size(load.y)},
+                    {"size2", size(1, load.y)},
                     {"direction2", word({0, load.y})}});
     }
     return say(notation.book, phrase::kLoadOneWay,
-               {{"joint", name}, {"size", size(length(load))}, {"direction", word(load)}});
+               {{"joint", name},
+                {"size", load.x != 0 ? size(0, load.x) : size(1, load.y)},
+                {"direction", word(load)}});
 }
 
 } // namespace

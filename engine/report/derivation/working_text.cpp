@@ -8,6 +8,7 @@
 #include "report/derivation/remark_text.hpp"
 #include "report/formula/exact_notation.hpp"
 #include "report/formula/notation.hpp"
+#include "report/formula/quotient.hpp"
 #include "report/formula/slope_notation.hpp"
 #include "report/results/solution_text.hpp"
 #include "report/text/formula.hpp"
@@ -120,7 +121,9 @@ void equations(Lines& lines, const Notation& notation, const Step& step) {
         if (!equation.body.empty() && step.kind == StepKind::ReactionPair) {
             sentence(lines, bodyLine(notation, equation));
         }
-        formula(lines, LineRole::Equation, equationFormula(notation, equation, centreName(step)));
+        for (Formula& line : equationLines(notation, equation, centreName(step))) {
+            formula(lines, LineRole::Equation, std::move(line));
+        }
     }
 }
 
@@ -168,9 +171,11 @@ void results(Lines& lines, const Notation& notation, const Step& step) {
         if (isItsOwnResult(step, found)) {
             continue;
         }
+        const bool single = step.equations.size() == 1 && step.found.size() == 1;
         formula(lines, LineRole::Result,
-                resultFormula(notation, found,
-                              step.kind == StepKind::Summary ? Told::AsActs : Told::AsFound));
+                resultFormula(
+                    notation, found, step.kind == StepKind::Summary ? Told::AsActs : Told::AsFound,
+                    single ? quotientOf(notation, step.equations.front(), found) : Formula{}));
     }
 }
 
@@ -264,6 +269,52 @@ std::vector<WorkingLine> renderStep(const Notation& notation, const Step& step) 
     return lines;
 }
 
+namespace {
+
+bool tellsLoads(const Working& working) {
+    return std::any_of(working.steps.begin(), working.steps.end(),
+                       [](const Step& step) { return step.kind == StepKind::WholeBody; });
+}
+
+// The loads that its equations name.
+std::vector<Symbol> loadsIn(const Step& step) {
+    std::vector<Symbol> loads;
+    for (const Equation& equation : step.equations) {
+        for (const Term& term : equation.terms) {
+            for (const Factor& factor : term.factors) {
+                const bool known =
+                    factor.kind != FactorKind::Load ||
+                    std::find(loads.begin(), loads.end(), factor.symbol) != loads.end();
+                if (!known) {
+                    loads.push_back(factor.symbol);
+                }
+            }
+        }
+    }
+    return loads;
+}
+
+// Where a chain of steps begins at a joint, nothing has named its load yet.
+RichLine loadsNamed(const Notation& notation, const Step& step) {
+    const std::vector<Symbol> loads = loadsIn(step);
+    if (loads.empty() || notation.truss.classSettings.equations == EquationLines::NumbersOnly) {
+        return {};
+    }
+    std::vector<JointId> joints;
+    for (const Symbol& load : loads) {
+        if (std::find(joints.begin(), joints.end(), load.joint) == joints.end()) {
+            joints.push_back(load.joint);
+        }
+    }
+    const RichLine names = symbolNames(notation, loads);
+    const RichLine places = jointNames(notation, joints);
+    return loads.size() == 1
+               ? say(notation.book, phrase::kLoadNamed, {{"load", names}, {"joint", places}})
+               : say(notation.book, phrase::kLoadsNamed, {{"loads", names}, {"joints", places}});
+}
+
+} // namespace
+
 WorkingPassagesTask::WorkingPassagesTask(const Writer& writer, const Working& working,
                                          SketchPaper paper)
     : notation_(notationOf(writer, working)), paper_(paper) {}
@@ -275,6 +326,9 @@ bool WorkingPassagesTask::advance() {
         Passage passage{stepTitleLine(notation_, steps[i])};
         for (Sketch& sketch : bodySketches(notation_, i, paper_)) {
             passage.parts.push_back(std::move(sketch));
+        }
+        if (!tellsLoads(notation_.working)) {
+            addSentence(passage, loadsNamed(notation_, steps[i]));
         }
         for (WorkingLine& line : renderStep(notation_, steps[i])) {
             passage.parts.push_back(std::move(line));

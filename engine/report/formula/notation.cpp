@@ -20,10 +20,17 @@ namespace {
 
 constexpr const char* kPrime = "\u2032";
 
+enum class Written { Numbers, Names }; // what is known
+
 struct Place {          // of a factor
     bool leads = false; // begins the equation, without a sign before it
     bool alone = false; // the only factor of its term
+    Written as = Written::Numbers;
 };
+
+bool hasName(const Factor& factor) {
+    return factor.kind == FactorKind::Load || factor.kind == FactorKind::Known;
+}
 
 // A known value as a factor. A negative value inside a term, and a fraction among other factors,
 // are put in brackets.
@@ -44,6 +51,10 @@ void addValue(const Notation& notation, const Factor& factor, const Place& place
 
 void addFactor(const Notation& notation, const Factor& factor, const Place& place,
                Formula& formula) {
+    if (place.as == Written::Names && hasName(factor)) {
+        formula.push_back(symbolToken(notation, factor.symbol));
+        return;
+    }
     switch (factor.kind) {
     case FactorKind::Number:
     case FactorKind::Load:
@@ -87,15 +98,40 @@ void addFactor(const Notation& notation, const Factor& factor, const Place& plac
     }
 }
 
-void addTerm(const Notation& notation, const Term& term, bool first, Formula& formula) {
-    if (term.sign < 0) {
+struct TermPlace {
+    bool first = false; // of the equation
+    Written as = Written::Numbers;
+};
+
+// A force that was guessed wrongly was found with a minus, and is drawn as it acts from then on:
+// its name then stands for the opposite of the number.
+bool isTurnedSinceFound(const Notation& notation, const Factor& factor) {
+    if (factor.kind != FactorKind::Known || factor.symbol.kind != SymbolKind::MemberForce) {
+        return false;
+    }
+    const auto& findings = workingIndexOf(notation).ofMember[factor.symbol.member.at()];
+    return !findings.empty() && findings.front().drawn * findings.front().value * factor.value < 0;
+}
+
+int signOf(const Notation& notation, const Term& term, Written as) {
+    const bool turned =
+        as == Written::Names &&
+        std::any_of(term.factors.begin(), term.factors.end(),
+                    [&](const Factor& factor) { return isTurnedSinceFound(notation, factor); });
+    return turned ? -term.sign : term.sign;
+}
+
+void addTerm(const Notation& notation, const Term& term, const TermPlace& at, Formula& formula) {
+    const int sign = signOf(notation, term, at.as);
+    if (sign < 0) {
         formula.push_back(operatorToken(kMinus));
-    } else if (!first) {
+    } else if (!at.first) {
         formula.push_back(operatorToken("+"));
     }
     for (const Factor& factor : term.factors) {
-        const Place place{.leads = first && term.sign > 0 && &factor == &term.factors.front(),
-                          .alone = term.factors.size() == 1};
+        const Place place{.leads = at.first && sign > 0 && &factor == &term.factors.front(),
+                          .alone = term.factors.size() == 1,
+                          .as = at.as};
         addFactor(notation, factor, place, formula);
     }
 }
@@ -141,11 +177,28 @@ std::string nameInSymbol(const Truss& truss, MemberId id) {
                : memberName(truss, id);
 }
 
+// P_A; P_Ax where the load at A has two parts; W_A where P is a joint's label.
+Token loadToken(const Notation& notation, const Symbol& symbol) {
+    const bool isJoint = findJoint(notation.truss, "P").valid();
+    const Vec2 load = notation.working.loads[symbol.joint.at()];
+    const std::string axis =
+        load.x != 0 && load.y != 0 ? axisName(notation, symbol.index == 0) : std::string{};
+    return variableToken(isJoint ? "W" : "P",
+                         notation.truss.joints[symbol.joint.at()].label + axis);
+}
+
 } // namespace
 
 Notation notationOf(const Writer& writer, const Working& working) {
     return {writer.book, writer.truss, working, numberStyleOf(writer.truss),
             std::make_shared<WorkingIndex>()};
+}
+
+const WorkingIndex& workingIndexOf(const Notation& notation) {
+    if (!notation.index->made) {
+        *notation.index = workingIndexOf(notation.truss, notation.working);
+    }
+    return *notation.index;
 }
 
 Token symbolToken(const Notation& notation, const Symbol& symbol) {
@@ -165,6 +218,8 @@ Token symbolToken(const Notation& notation, const Symbol& symbol) {
         }
         break;
     }
+    case SymbolKind::Load:
+        return loadToken(notation, symbol);
     case SymbolKind::Reaction:
         break;
     }
@@ -209,33 +264,74 @@ Formula sumName(const Notation& notation, const Equation& equation, const std::s
     return {operatorToken(kSum), letters ? variableToken(axis) : variableToken("F", axis)};
 }
 
-Formula equationFormula(const Notation& notation, const Equation& equation,
-                        const std::string& centre) {
-    // A check with rounded values may be slightly off, and shows it.
-    const bool misses = !hasUnknown(equation) && !balances(equation);
-    const std::string sum = misses ? formatNumber(valueOf(equation), notation.numbers) : "0";
+namespace {
+
+// A check with rounded values may be slightly off, and shows it.
+bool misses(const Equation& equation) { return !hasUnknown(equation) && !balances(equation); }
+
+Formula termsOf(const Notation& notation, const Equation& equation, Written as) {
+    Formula formula;
+    for (const Term& term : equation.terms) {
+        addTerm(notation, term, {.first = formula.empty(), .as = as}, formula);
+    }
+    if (formula.empty()) {
+        formula.push_back(numberToken("0"));
+    }
+    return formula;
+}
+
+// "ΣF_x = 0:", without its value if that is not zero.
+Formula announcement(const Notation& notation, const Equation& equation,
+                     const std::string& centre) {
     Formula formula = sumName(notation, equation, centre);
-    if (!misses) {
+    if (!misses(equation)) {
         append(formula, {operatorToken("="), numberToken("0")});
     }
     formula.push_back(operatorToken(":"));
-    bool first = true;
-    for (const Term& term : equation.terms) {
-        addTerm(notation, term, first, formula);
-        first = false;
-    }
-    if (first) {
-        formula.push_back(numberToken("0"));
-    }
+    return formula;
+}
+
+bool holdsNamed(const Equation& equation) {
+    return std::any_of(equation.terms.begin(), equation.terms.end(), [](const Term& term) {
+        return std::any_of(term.factors.begin(), term.factors.end(), hasName);
+    });
+}
+
+} // namespace
+
+Formula equationFormula(const Notation& notation, const Equation& equation,
+                        const std::string& centre) {
+    Formula formula = announcement(notation, equation, centre);
+    append(formula, numbersFormula(notation, equation));
+    return formula;
+}
+
+Formula numbersFormula(const Notation& notation, const Equation& equation) {
+    Formula formula = termsOf(notation, equation, Written::Numbers);
+    const std::string sum =
+        misses(equation) ? formatNumber(valueOf(equation), notation.numbers) : "0";
     append(formula, {operatorToken("="), numberToken(sum)});
     return formula;
+}
+
+std::vector<Formula> equationLines(const Notation& notation, const Equation& equation,
+                                   const std::string& centre) {
+    const bool named = notation.truss.classSettings.equations == EquationLines::SymbolsFirst &&
+                       holdsNamed(equation) && !misses(equation);
+    if (!named) {
+        return {equationFormula(notation, equation, centre)};
+    }
+    Formula symbols = announcement(notation, equation, centre);
+    append(symbols, termsOf(notation, equation, Written::Names));
+    append(symbols, {operatorToken("="), numberToken("0")});
+    return {symbols, numbersFormula(notation, equation)};
 }
 
 namespace {
 
 // = 50/3 kN ≈ 16.67 kN; = 12.00 kN; ≈ 16.67 kN. A carried value is rounded, unless the exact one
 // needs no more figures.
-Formula foundNumber(const Notation& notation, const Found& found, double value) {
+Formula foundNumber(const Notation& notation, const Found& found, double value, bool isRough) {
     Formula unit;
     if (const std::string symbol = symbolOf(notation.truss.units.force); !symbol.empty()) {
         unit = {wordToken(symbol)};
@@ -250,7 +346,8 @@ Formula foundNumber(const Notation& notation, const Found& found, double value) 
             return formula;
         }
     }
-    formula.push_back(found.rounded ? operatorToken(kAlmost) : relationTo(notation, value));
+    formula.push_back(found.rounded || isRough ? operatorToken(kAlmost)
+                                               : relationTo(notation, value));
     formula.push_back(numberToken(formatNumber(value, notation.numbers)));
     append(formula, unit);
     return formula;
@@ -267,13 +364,20 @@ Token relationTo(const Notation& notation, double value) {
 }
 
 Formula resultFormula(const Notation& notation, const Found& found, Told told) {
+    return resultFormula(notation, found, told, {});
+}
+
+Formula resultFormula(const Notation& notation, const Found& found, Told told,
+                      const Formula& quotient) {
     Formula formula{symbolToken(notation, found.symbol)};
+    append(formula, quotient);
+    const bool isRough = !quotient.empty() && quotient.front().text == kAlmost;
     if (found.as == FoundAs::Zero) {
         append(formula, {operatorToken("="), numberToken("0")});
         return formula;
     }
     if (found.symbol.kind == SymbolKind::MemberForce) {
-        append(formula, foundNumber(notation, found, found.drawn * found.value));
+        append(formula, foundNumber(notation, found, found.drawn * found.value, isRough));
         const Phrase<> word = found.value < 0 ? phrase::kWordCompression : phrase::kWordTension;
         formula.push_back(wordToken(sayPlain(notation.book, phrase::kInBrackets,
                                              {{"word", sayPlain(notation.book, word)}})));
@@ -281,10 +385,10 @@ Formula resultFormula(const Notation& notation, const Found& found, Told told) {
     }
     const Vec2 along = notation.working.structure.restraints[found.symbol.restraint.at()].along;
     if (found.value < 0 && told == Told::AsFound) {
-        append(formula, foundNumber(notation, found, found.value));
+        append(formula, foundNumber(notation, found, found.value, isRough));
         return formula;
     }
-    append(formula, foundNumber(notation, found, std::fabs(found.value)));
+    append(formula, foundNumber(notation, found, std::fabs(found.value), isRough));
     formula.push_back(wordToken(directionArrow(found.value < 0 ? -along : along)));
     return formula;
 }

@@ -20,6 +20,7 @@ struct Notation {
     std::shared_ptr<WorkingIndex> index{}; // of the working, built on first use
 };
 [[nodiscard]] Notation notationOf(const Writer&, const Working&);
+[[nodiscard]] const WorkingIndex& workingIndexOf(const Notation&);
 
 [[nodiscard]] Token symbolToken(const Notation&, const Symbol&);
 [[nodiscard]] RichLine symbolRuns(const Notation&, const Symbol&);
@@ -28,11 +29,18 @@ struct Notation {
 [[nodiscard]] Formula sumName(const Notation&, const Equation&, const std::string& centre);
 // ΣM_A = 0: E_y · 12 − 20 · 3 = 0. `centre` names a moment centre that is not a joint.
 [[nodiscard]] Formula equationFormula(const Notation&, const Equation&, const std::string& centre);
+[[nodiscard]] Formula numbersFormula(const Notation&, const Equation&); // what stands after ":"
+// As the class writes it: ΣM_A = 0: E_y · 12 − P_B · 3 = 0 first, if it has a name for a number in
+// it, then E_y · 12 − 20 · 3 = 0; or equationFormula at once.
+[[nodiscard]] std::vector<Formula> equationLines(const Notation&, const Equation&,
+                                                 const std::string& centre);
 // How a result is told: with the sign that its equation gave, or as it acts.
 enum class Told { AsFound, AsActs };
 // E_y = 15.00 kN ↑; F_AB ≈ −16.67 kN (compression). A reaction that acts against its drawn sense:
 // A_x = −4.00 kN as found, A_x = 4.00 kN ← as it acts.
 [[nodiscard]] Formula resultFormula(const Notation&, const Found&, Told);
+// E_y = 60/12 = 5.00 kN ↑, with what quotientOf gives (report/formula/quotient).
+[[nodiscard]] Formula resultFormula(const Notation&, const Found&, Told, const Formula& quotient);
 // "=" if the number is written in full, else "≈".
 [[nodiscard]] Token relationTo(const Notation&, double value);
 // Whether formatNumber writes all of it.

@@ -43,6 +43,7 @@ ClassSettings settingsOf(int index) {
     settings.moments = static_cast<MomentSense>(index % 2);
     settings.axes = static_cast<AxisNames>(index / 2 % 2);
     settings.senses = static_cast<AssumedSense>(index / 4 % 2);
+    settings.equations = static_cast<EquationLines>(index % 5 == 4);
     settings.carry = static_cast<CarriedValues>(index % 4 == 3);
     settings.digits = settings.form == NumberForm::Significant ? 3 + index % 3 : 1 + index % 4;
     return settings;
@@ -53,6 +54,8 @@ struct Totals {
     int equations = 0;
     int results = 0;
     int slopes = 0;
+    int inSymbols = 0;
+    int quotients = 0;
 };
 
 void add(Totals& totals, const PrintedReading& reading) {
@@ -60,6 +63,8 @@ void add(Totals& totals, const PrintedReading& reading) {
     totals.equations += reading.equations;
     totals.results += reading.results;
     totals.slopes += reading.slopes;
+    totals.inSymbols += reading.inSymbols;
+    totals.quotients += reading.quotients;
 }
 
 void requireReadable(const Truss& truss, Totals& totals) {
@@ -128,6 +133,8 @@ TEST_CASE("the printed working of every example balances in its own digits") {
     CHECK(totals.workings >= 100);
     CHECK(totals.equations > 10 * totals.workings);
     CHECK(totals.slopes > 0);
+    CHECK(totals.inSymbols > 5 * totals.workings);
+    CHECK(totals.quotients > 2 * totals.workings);
 }
 
 TEST_CASE("the printed working of every published case balances in its own digits") {
@@ -184,6 +191,10 @@ TEST_CASE("a reader of the print objects to a sense, a sign, a name or an order 
     };
     CHECK(objectionWith("(compression)", "(tension)") != "");
     CHECK(objectionWith("9.00\u2009kN \u2191", "9.00\u2009kN \u2193") != "");
+    CHECK(objectionWith("A_y + F_AD\u2009sin", "A_y \u2212 F_AD\u2009sin") != "");
+    CHECK(objectionWith("A_y + F_AD\u2009sin", "P_C + F_AD\u2009sin") != "");
+    CHECK(objectionWith("\u2212 P_C", "+ P_C") != "");
+    CHECK(objectionWith("9.00/", "9.10/") != "");
     CHECK(objectionWith("9.00 + F_AD\u2009sin", "9.00 \u2212 F_AD\u2009sin") != "");
     CHECK(objectionWith("9.00 + F_AD\u2009sin", "9 + F_AF\u2009sin") != "");
     CHECK(objectionWith("F_AD\u2009sin\u2009\u03B1", "F_AD\u2009cos\u2009\u03B1") != "");

@@ -2,6 +2,7 @@
 
 #include "support/reading/formula_value.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 namespace gusset::support {
@@ -63,6 +64,26 @@ std::map<std::string, Truth> printedTruths(const Truss& truss, const Solution& s
         truths[forceName(truss, {static_cast<int>(i)})] = {solution.forces[i] / newton, {}};
     }
     return truths;
+}
+
+std::map<std::string, double> printedLoads(const Truss& truss) {
+    const bool letters = truss.classSettings.axes == AxisNames::HV;
+    const double newton = toNewton(truss.units.force);
+    const std::vector<Vec2> loads = jointLoads(truss, {});
+    const bool taken = std::any_of(truss.joints.begin(), truss.joints.end(),
+                                   [](const Joint& joint) { return joint.label == "P"; });
+    std::map<std::string, double> sizes;
+    for (std::size_t i = 0; i < loads.size(); ++i) {
+        const std::string name = (taken ? "W_" : "P_") + truss.joints[i].label;
+        const Vec2 load{loads[i].x / newton, loads[i].y / newton};
+        if (load.x != 0 && load.y != 0) {
+            sizes[name + (letters ? "H" : "x")] = std::fabs(load.x);
+            sizes[name + (letters ? "V" : "y")] = std::fabs(load.y);
+        } else if (load.x != 0 || load.y != 0) {
+            sizes[name] = std::fabs(load.x + load.y);
+        }
+    }
+    return sizes;
 }
 
 } // namespace gusset::support

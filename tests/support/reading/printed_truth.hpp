@@ -16,4 +16,7 @@ struct Truth {
 // Fewer entries than forces and reactions if two of them have the same name.
 [[nodiscard]] std::map<std::string, Truth> printedTruths(const Truss&, const Solution&);
 
+// The sizes of the loads on the joints by their names, P_A, or P_Ax and P_Ay; class units.
+[[nodiscard]] std::map<std::string, double> printedLoads(const Truss&);
+
 } // namespace gusset::support

@@ -34,14 +34,16 @@ struct Reader {
     double scale = 1; // class units
     Names angles{};   // "sin α"
     Names found{};
+    Names loads{}; // "P_A"
     PrintedNumbers numbers{};
     PrintedReading reading{};
 
     std::string title{};
-    std::vector<std::string> sloping{}; // what the last sentence says a slope belongs to
-    std::vector<PrintedLine> equations{};
-    Names here{};                        // results of this passage
-    std::set<std::string> unsupported{}; // those that appear in no equation of the passage
+    std::vector<std::string> sloping{};   // what the last sentence says a slope belongs to
+    std::vector<PrintedLine> symbols{};   // before its numbers, each at the same place as in
+    std::vector<PrintedLine> equations{}; // with its announcement
+    Names here{};                         // results of this passage
+    std::set<std::string> unsupported{};  // those that appear in no equation of the passage
 
     void object(const std::string& what, const std::string& line) {
         if (reading.objection.empty()) {
@@ -151,7 +153,63 @@ void takeKnown(Reader& reader, const PrintedLine& line, const std::string& name,
     }
 }
 
-void readResult(Reader& reader, const PrintedLine& line) {
+int figuresOf(const Digits& digits) { return digits.leading + digits.decimals + 1; }
+
+// "≈ −33.79/0.6402 ≈": what is divided is a computed number, and the divisor is written to four
+// figures or decimals at least, unless all of both is written.
+std::optional<Rounded> quotientOf(const Reader& reader, const PrintedPart& part) {
+    const Token& token = part.formula.back();
+    const double sign = part.formula.size() > 1 ? -1 : 1;
+    const auto above = resultReader(reader.numbers)(token.text, NumberPlace::Value);
+    const auto below = resultReader(reader.numbers)(token.below, NumberPlace::Factor);
+    if (!above || !below) {
+        return std::nullopt;
+    }
+    const auto digits = digitsOf(token.below);
+    const bool full = part.isExact || (digits->decimals < 4 && figuresOf(*digits) < 4);
+    const double divisor = full ? 0 : 0.5 * digits->step();
+    const double dividend = part.isExact ? 0 : above->slack;
+    const double slack = (dividend + divisor * std::fabs(above->value / below->value)) /
+                         (std::fabs(below->value) - divisor);
+    return Rounded{sign * above->value / below->value, slack + kNoise * reader.scale};
+}
+
+// Takes "= 60/12" out of "E_y = 60/12 = 5.00 kN ↑". An exact number such as 50/3 has a unit behind
+// it.
+PrintedLine withoutQuotient(Reader& reader, PrintedLine line) {
+    const PrintedEquation parts = equationsOf(line.formula).front();
+    const Formula& second = parts[1].formula;
+    const bool signedOne = second.size() == 2 && isOperator(second.front(), kMinus);
+    if (parts.size() < 3 || !(second.size() == 1 || signedOne) ||
+        second.back().kind != TokenKind::Fraction || !second.back().rootAbove.empty()) {
+        return line;
+    }
+    const bool whole =
+        (second.back().text + second.back().below).find_first_of(".,") == std::string::npos;
+    if (reader.truss.classSettings.form == NumberForm::Exact && whole &&
+        !reader.numbers.carriesRounded() && !parts[2].isExact) {
+        return line; // −5/6 ≈ −0.83, of which the fraction is the value
+    }
+    const auto quotient = quotientOf(reader, parts[1]);
+    const auto value = worthOf(parts[2].formula, {}, resultReader(reader.numbers));
+    if (!quotient || !value || !agree(*quotient, *value)) {
+        reader.object("a quotient is not its result", line.text);
+    }
+    const auto truth = reader.truths.find(printedName(line.formula.front()));
+    const bool known = truth != reader.truths.end() && !reader.numbers.carriesRounded();
+    if (quotient && known && parts[1].isExact &&
+        std::fabs(std::fabs(quotient->value) - std::fabs(truth->second.value)) >
+            kNoise * reader.scale) {
+        reader.object("a rounded quotient is said to be equal", line.text);
+    }
+    ++reader.reading.quotients;
+    line.formula.erase(line.formula.begin() + 1,
+                       line.formula.begin() + 2 + static_cast<std::ptrdiff_t>(second.size()));
+    return line;
+}
+
+void readResult(Reader& reader, const PrintedLine& printedLine) {
+    const PrintedLine line = withoutQuotient(reader, printedLine);
     const std::string name = printedName(line.formula.front());
     const auto truth = reader.truths.find(name);
     const std::vector<Formula> ways = waysOfWriting({line.formula.begin() + 2, line.formula.end()});
@@ -241,6 +299,43 @@ void readSum(Reader& reader, const PrintedLine& line) {
     }
 }
 
+// The terms of a sum, each with the sign before it.
+std::vector<Formula> termsOf(const Formula& sum) {
+    std::vector<Formula> terms(1);
+    int depth = 0;
+    for (std::size_t i = 0; i < sum.size(); ++i) {
+        const bool sign = isOperator(sum[i], "+") || isOperator(sum[i], kMinus);
+        if (sign && depth == 0 && !terms.back().empty()) {
+            terms.emplace_back();
+        }
+        depth += isOperator(sum[i], "(") ? 1 : isOperator(sum[i], ")") ? -1 : 0;
+        terms.back().push_back(sum[i]);
+    }
+    return terms;
+}
+
+// ΣF_x = 0:  F_AC cos α − P_C = 0 before 16.67 cos α − 10 = 0: the same terms, with names known by
+// now instead of numbers.
+void readSymbols(Reader& reader, const PrintedLine& symbols, const PrintedLine& numbers) {
+    const auto left = termsOf(equationsOf(symbols.formula).front().front().formula);
+    const auto right = termsOf(equationsOf(numbers.formula).front().front().formula);
+    Names names = reader.angles;
+    names.insert(reader.loads.begin(), reader.loads.end());
+    names.insert(reader.found.begin(), reader.found.end());
+    names.insert(reader.here.begin(), reader.here.end());
+    for (std::size_t i = 0; i < std::min(left.size(), right.size()); ++i) {
+        const auto named = worthOf(left[i], names, termReader(reader.numbers));
+        const auto given = worthOf(right[i], names, termReader(reader.numbers));
+        if (!named || !given || !agree(*named, *given)) {
+            reader.object("a term in symbols is not the one in numbers", symbols.text);
+        }
+    }
+    if (left.size() != right.size()) {
+        reader.object("symbols and numbers have not the same terms", symbols.text);
+    }
+    ++reader.reading.inSymbols;
+}
+
 void readCount(Reader& reader, const PrintedLine& line) {
     const Counting& count = reader.solution.counting;
     const Names names{{"m", {double(count.members)}},
@@ -288,16 +383,49 @@ void closePassage(Reader& reader) {
     for (const PrintedLine& line : reader.equations) {
         takeZero(reader, line);
     }
-    for (const PrintedLine& line : reader.equations) {
-        readSum(reader, line);
+    for (std::size_t i = 0; i < reader.equations.size(); ++i) {
+        readSum(reader, reader.equations[i]);
+        if (!reader.symbols[i].formula.empty()) {
+            readSymbols(reader, reader.symbols[i], reader.equations[i]);
+        }
     }
     if (!reader.unsupported.empty()) {
         reader.object("no equation gives " + *reader.unsupported.begin(), reader.title);
     }
     reader.found.insert(reader.here.begin(), reader.here.end());
+    reader.symbols.clear();
     reader.equations.clear();
     reader.here.clear();
     reader.unsupported.clear();
+}
+
+// "F_AB ≈ …", "A_x = …".
+bool isResult(const Formula& formula) {
+    return formula.size() > 2 && formula[0].kind == TokenKind::Variable &&
+           (isOperator(formula[1], "=") || isOperator(formula[1], kAlmost));
+}
+
+// The equation in numbers, under its symbols: announced by them.
+void takeNumbersLine(Reader& reader, const PrintedLine& line) {
+    PrintedLine& last = reader.equations.back();
+    reader.symbols.back() = last;
+    const auto colon = std::find_if(last.formula.begin(), last.formula.end(),
+                                    [](const Token& token) { return isOperator(token, ":"); });
+    last.formula.erase(colon + 1, last.formula.end());
+    last.formula.insert(last.formula.end(), line.formula.begin(), line.formula.end());
+    last.text = line.text;
+}
+
+// "Load at A: P_Ax = 3 kN to the right and P_Ay = 4 kN down."
+void takeLoadNames(Reader& reader, const Formula& sentence) {
+    for (std::size_t i = 0; i + 2 < sentence.size(); ++i) {
+        if (isResult({sentence.begin() + static_cast<std::ptrdiff_t>(i), sentence.end()})) {
+            const auto size = termReader(reader.numbers)(sentence[i + 2].text, NumberPlace::Value);
+            if (size) {
+                reader.loads[printedName(sentence[i])] = *size;
+            }
+        }
+    }
 }
 
 void readFormula(Reader& reader, const PrintedLine& line) {
@@ -308,7 +436,10 @@ void readFormula(Reader& reader, const PrintedLine& line) {
     if (reader.title == "Count") {
         readCount(reader, line);
     } else if (has(":")) {
+        reader.symbols.push_back({});
         reader.equations.push_back(line);
+    } else if (!reader.equations.empty() && !isResult(line.formula)) {
+        takeNumbersLine(reader, line);
     } else if (reader.title == "Slopes" || reader.title == "The whole truss") {
         const std::string objection =
             objectionToSlope(line.formula, reader.sloping, reader.truss, reader.angles);
@@ -333,7 +464,9 @@ PrintedReading read(Reader reader, const std::vector<PrintedLine>& lines,
         case LineKind::Sentence:
             reader.sloping = slopingIn(line.text);
             if (reader.title == "The whole truss" && begins(line.text, "Load at ")) {
-                takeNumbers(reader.numbers.loads, formulaOfText(line.text, words));
+                const Formula sentence = formulaOfText(line.text, words);
+                takeNumbers(reader.numbers.loads, sentence);
+                takeLoadNames(reader, sentence);
             }
             break;
         case LineKind::Formula:
@@ -356,11 +489,17 @@ void takeLoads(Reader& reader) {
             reader.numbers.loads.insert(formatGiven(std::fabs(part / newton), style));
         }
     }
+    for (const auto& [name, size] : printedLoads(reader.truss)) {
+        reader.loads[name] = {size, kNoise * size};
+    }
 }
 
 PrintedWords wordsOf(const Reader& reader) {
     PrintedWords words{{}, symbolOf(reader.truss.units.force)};
     for (const auto& [name, truth] : reader.truths) {
+        words.names.push_back(name);
+    }
+    for (const auto& [name, size] : printedLoads(reader.truss)) {
         words.names.push_back(name);
     }
     return words;

@@ -15,6 +15,8 @@ struct PrintedReading {
     std::string objection; // with its line; or empty
     int equations = 0;     // those that were worked out
     int results = 0;       // those that were compared with the solver's
+    int inSymbols = 0;     // of them, those that stood in symbols first
+    int quotients = 0;     // results that were divided out first
     int slopes = 0;        // lines of slopes that were compared with the members'
 };
 // A whole working gives every force. A chain gives some, and takes the loads as given on the board.

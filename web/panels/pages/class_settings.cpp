@@ -28,6 +28,7 @@ constexpr std::array<Phrase<>, 2> kAxes{phrase::kAxesHV, phrase::kAxesXY};
 constexpr std::array<Phrase<>, 3> kSymbols{phrase::kAsForceBelow, phrase::kAsEnds,
                                            phrase::kAsNumbered};
 constexpr std::array<Phrase<>, 2> kSenses{phrase::kDrawnAway, phrase::kDrawnExpected};
+constexpr std::array<Phrase<>, 2> kEquations{phrase::kSymbolsFirst, phrase::kNumbersOnly};
 constexpr std::array<Phrase<>, 3> kForms{phrase::kExactNumbers, phrase::kDecimals,
                                          phrase::kSignificant};
 constexpr std::array<Phrase<>, 2> kSigns{phrase::kPoint, phrase::kComma};
@@ -64,6 +65,7 @@ void classSettings(PanelContext& context) {
     ask(context, phrase::kDirectionsCalled, kAxes, settings.axes);
     ask(context, phrase::kForceWritten, kSymbols, settings.symbols);
     ask(context, phrase::kUnknownDrawn, kSenses, settings.senses);
+    ask(context, phrase::kEquationsBegin, kEquations, settings.equations);
     figures(context, settings);
     int sign = settings.decimalSign == ',' ? 1 : 0;
     ask(context, phrase::kDecimalsFollow, kSigns, sign);

@@ -1,0 +1,111 @@
+#include "report/formula/quotient.hpp"
+
+#include "core/signs.hpp"
+#include "core/tolerance.hpp"
+#include "report/formula/slope_notation.hpp"
+#include "report/text/formula.hpp"
+
+#include <cmath>
+
+namespace gusset {
+namespace {
+
+// A number as it is written, and whether that is all of it.
+struct WrittenNumber {
+    std::string text;
+    bool full = true;
+};
+
+const Factor* unknownOf(const Term& term) {
+    for (const Factor& factor : term.factors) {
+        if (factor.kind == FactorKind::Unknown) {
+            return &factor;
+        }
+    }
+    return nullptr;
+}
+
+// The terms with the unknown, and the sum of all others.
+struct Parted {
+    std::vector<const Term*> unknown{};
+    std::vector<const Term*> known{};
+    double value = 0;       // of the unknown as the equation holds it
+    double coefficient = 0; // of the unknown
+    double left = 0;        // what it must balance
+};
+
+Parted partsOf(const Equation& equation, const Symbol& symbol) {
+    Parted parts;
+    for (const Term& term : equation.terms) {
+        const Factor* unknown = unknownOf(term);
+        if (unknown && unknown->symbol == symbol && unknown->value != 0) {
+            parts.unknown.push_back(&term);
+            parts.value = unknown->value;
+            parts.coefficient += valueOf(term) / unknown->value;
+        } else {
+            parts.known.push_back(&term);
+            parts.left -= valueOf(term);
+        }
+    }
+    return parts;
+}
+
+bool isTrigonometric(FactorKind kind) {
+    return kind == FactorKind::Sine || kind == FactorKind::Cosine ||
+           kind == FactorKind::AxisCosine || kind == FactorKind::TurnCosine;
+}
+
+WrittenNumber rounded(double value, const NumberStyle& style) {
+    NumberStyle shown = style;
+    const bool full = isWrittenInFull(value, style);
+    shown.keepZeros = !full;
+    return {formatNumber(value, shown), full};
+}
+
+// A given length as it is given, a sine as in the slopes, a product to five figures.
+WrittenNumber divisorOf(const Notation& notation, const Parted& parts) {
+    constexpr int kFigures = 5;
+    const double size = std::fabs(parts.coefficient);
+    const bool single = parts.unknown.size() == 1 && parts.unknown.front()->factors.size() == 2;
+    if (single && isTrigonometric(parts.unknown.front()->factors[1].kind)) {
+        const std::string text = ratioValue(notation, size).text;
+        return {text, isWrittenInFull(size, {.form = NumberForm::Decimals, .digits = 4})};
+    }
+    if (single && parts.unknown.front()->factors[1].kind == FactorKind::Arm) {
+        return {formatGiven(size, notation.numbers), isGivenInFull(size)};
+    }
+    return rounded(size, {.form = NumberForm::Significant,
+                          .digits = kFigures,
+                          .decimalSign = notation.numbers.decimalSign});
+}
+
+WrittenNumber dividendOf(const Notation& notation, const Parted& parts) {
+    const double value = parts.coefficient < 0 ? -parts.left : parts.left;
+    const bool given = parts.known.size() == 1 && parts.known.front()->factors.size() == 1 &&
+                       parts.known.front()->factors.front().kind == FactorKind::Load;
+    const bool exact = notation.truss.classSettings.form == NumberForm::Exact; // without zeros
+    return given || exact
+               ? WrittenNumber{formatGiven(value, notation.numbers), isGivenInFull(value)}
+               : WrittenNumber{formatNumber(value, notation.numbers),
+                               isWrittenInFull(value, notation.numbers)};
+}
+
+} // namespace
+
+Formula quotientOf(const Notation& notation, const Equation& equation, const Found& found) {
+    const Parted parts = partsOf(equation, found.symbol);
+    const bool divides = std::fabs(std::fabs(parts.coefficient) - 1) > kParallel;
+    if (found.as == FoundAs::Zero || parts.unknown.empty() || !divides) {
+        return {};
+    }
+    const WrittenNumber above = dividendOf(notation, parts);
+    const WrittenNumber below = divisorOf(notation, parts);
+    const bool full = above.full && below.full;
+    if (!full && notation.truss.classSettings.form == NumberForm::Exact) {
+        return {};
+    }
+    return {operatorToken(full ? "=" : kAlmost),
+            {.kind = TokenKind::Fraction, .text = above.text, .below = below.text}};
+}
+
+} // namespace gusset
