@@ -80,7 +80,7 @@ std::vector<std::size_t> outerWalk(const Truss& truss, const PlanarFaces& faces)
 }
 
 int addSpace(PolygonInHand& drawing, std::string name, bool outside) {
-    drawing.polygon.spaces.push_back({std::move(name), outside, {}, {}});
+    drawing.polygon.spaces.push_back({std::move(name), outside, {}, {}, {}});
     drawing.placed.push_back(outside);
     return static_cast<int>(drawing.polygon.spaces.size()) - 1;
 }

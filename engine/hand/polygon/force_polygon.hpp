@@ -15,8 +15,9 @@ namespace gusset {
 struct PolygonSpace {
     std::string name; // outside P, Q, R … clockwise from the left; inside 1, 2, 3 …
     bool outside = false;
-    Vec2 point; // in the polygon, force units; the first space at the origin
-    Vec2 seat;  // position of its name on the board, length units
+    Vec2 point;                     // in the polygon, force units; the first space at the origin
+    Vec2 seat;                      // position of its name on the board, length units
+    std::vector<Vec2> otherSeats{}; // where that is taken: also in the space
 };
 
 // A line of the polygon from the point of one space to that of another: the force on the joint

@@ -24,6 +24,26 @@ Vec2 centreOf(const PolygonInHand& drawing, const std::vector<std::size_t>& edge
     return origin + (twice > 0 ? (1 / twice) * moment : mean);
 }
 
+// Halfway from the middle of a space to each of its corners and sides.
+std::vector<Vec2> aroundMiddle(const PolygonInHand& drawing, const std::vector<std::size_t>& edges,
+                               Vec2 middle) {
+    std::vector<Vec2> seats;
+    for (const std::size_t e : edges) {
+        const Vec2 a = at(drawing, drawing.faces.edges[e].from);
+        const Vec2 b = at(drawing, drawing.faces.edges[e].to);
+        seats.push_back(0.5 * (middle + 0.5 * (a + b)));
+        seats.push_back(0.5 * (middle + a));
+    }
+    return seats;
+}
+
+Vec2 beside(const PolygonInHand& drawing, std::size_t edge, double along, double away) {
+    const Vec2 run = drawing.runOf(edge);
+    const double size = length(run);
+    return at(drawing, drawing.faces.edges[edge].from) + (along / size) * run +
+           (away / size) * Vec2{-run.y, run.x};
+}
+
 // Beside the half-edge in the middle of the stretch, measured along it.
 Vec2 besideMiddle(const PolygonInHand& drawing, const std::vector<std::size_t>& edges,
                   double away) {
@@ -39,9 +59,7 @@ Vec2 besideMiddle(const PolygonInHand& drawing, const std::vector<std::size_t>& 
         }
         half -= length(drawing.runOf(e));
     }
-    const Vec2 run = drawing.runOf(middle);
-    const Vec2 left = (away / length(run)) * Vec2{-run.y, run.x};
-    return at(drawing, drawing.faces.edges[middle].from) + (half / length(run)) * run + left;
+    return beside(drawing, middle, half, away);
 }
 
 // Away from the members that meet at the joint of the force that leads to this space.
@@ -87,9 +105,14 @@ void seatNames(PolygonInHand& drawing) {
         PolygonSpace& space = drawing.polygon.spaces[i];
         if (edgesOf[i].empty()) {
             space.seat = besideJoint(drawing, i, away);
+        } else if (space.outside) {
+            space.seat = besideMiddle(drawing, edgesOf[i], away);
+            for (const std::size_t e : edgesOf[i]) {
+                space.otherSeats.push_back(beside(drawing, e, length(drawing.runOf(e)) / 2, away));
+            }
         } else {
-            space.seat = space.outside ? besideMiddle(drawing, edgesOf[i], away)
-                                       : centreOf(drawing, edgesOf[i]);
+            space.seat = centreOf(drawing, edgesOf[i]);
+            space.otherSeats = aroundMiddle(drawing, edgesOf[i], space.seat);
         }
     }
 }

@@ -33,6 +33,7 @@ struct PartRoom {                 // px
 constexpr PartRoom kOnPage{440, 280, 1100};
 constexpr PartRoom kInColumn{240, 240, 250};
 constexpr double kLabelSize = 14;
+constexpr double kSmallest = 10; // of a letter in a space
 constexpr double kBodyMargin = 8;
 
 Vec2 onPaper(Vec2 inTruss) { return {inTruss.x, -inTruss.y}; }
@@ -47,7 +48,7 @@ struct Waiting { // words to be placed once everything is drawn
     SketchWords words;
     Vec2 towards;
     double gap = 4;
-    bool centred = false; // exactly at its place, if that is free
+    std::vector<Vec2> places{}; // exactly at the first of these that is free, if one is
 };
 
 struct Draft {
@@ -156,8 +157,13 @@ void nameJoints(Draft& draft) {
 }
 
 void place(Draft& draft, SketchRoom& room, Waiting& waiting) {
-    if (waiting.centred && placeWords(draft.sketch, room, waiting.words, {waiting.words.at})) {
-        return;
+    // A small space gets a small letter rather than one outside.
+    for (const double size : {waiting.words.size, kLabelSize, kSmallest}) {
+        SketchWords words = waiting.words;
+        words.size = size;
+        if (placeWords(draft.sketch, room, words, waiting.places)) {
+            return;
+        }
     }
     placeNear(draft.sketch, room, std::move(waiting.words), waiting.towards, waiting.gap);
 }
@@ -285,13 +291,19 @@ Sketch partSketch(const Notation& notation, const FreeBody& body, SketchPaper pa
     return finished(draft);
 }
 
-// The letter of a space goes in its middle.
-void waitAt(Draft& draft, const std::string& name, Vec2 place) {
-    draft.waiting.push_back(
-        {{.words = {{name, RunStyle::Variable}}, .at = place, .ink = SketchInk::Muted, .size = 17},
-         {0, -1},
-         0,
-         true});
+// The letter of a space goes in its middle, or elsewhere in it.
+void waitInSpace(Draft& draft, const PolygonSpace& space, double scale) {
+    Waiting waiting{{.words = {{space.name, RunStyle::Variable}},
+                     .at = scale * onPaper(space.seat),
+                     .ink = SketchInk::Muted,
+                     .size = 17},
+                    {0, -1},
+                    0};
+    waiting.places.push_back(waiting.words.at);
+    for (const Vec2 seat : space.otherSeats) {
+        waiting.places.push_back(scale * onPaper(seat));
+    }
+    draft.waiting.push_back(std::move(waiting));
 }
 
 } // namespace
@@ -310,9 +322,12 @@ struct SpacesSketchTask::State {
         body = wholeFreeBody(notation);
         draft.emplace(Draft{notation, body, kPartArm, roomIn(paper)});
         const double scale = drawPart(*draft);
+        // Letters must stay in their spaces; the labels of forces may give way.
+        std::vector<Waiting> forces = std::exchange(draft->waiting, {});
         for (const PolygonSpace& space : polygon.spaces) {
-            waitAt(*draft, space.name, scale * onPaper(space.seat));
+            waitInSpace(*draft, space, scale);
         }
+        std::move(forces.begin(), forces.end(), std::back_inserter(draft->waiting));
         nameJoints(*draft);
         room = roomOf(draft->sketch);
     }
