@@ -52,6 +52,16 @@ test('a displacement is written as the table of the unit load method', () => {
     assert.equal(gusset(['working', file, '--displacement', 'C']).status, 2);
 });
 
+test('a displacement of an indeterminate truss puts the unit load on the released truss', () => {
+    // R. C. Hibbeler, Structural Analysis, 8th ed., Example 14.6 (from memory): 0.003704 m to the left.
+    const file = 'tests/published/cases/IN-05.json';
+    const { status, stdout } = gusset(['working', file, '--displacement', 'P:x']);
+    assert.equal(status, 0);
+    assert.match(stdout, /the force method gives its forces N, with F_RP as redundant\./);
+    assert.match(stdout, /at P of the released truss, without RP, and nothing else/);
+    assert.match(stdout, /\n {4}P moves 0\.00370\u2009m to the left\.\n$/);
+});
+
 test('an indeterminate truss is worked by the force method, asked for or not', () => {
     // R. C. Hibbeler, Structural Analysis, 8th ed., Example 14.6 (from memory): 9.26 kN in RP.
     const file = 'tests/published/cases/IN-05.json';

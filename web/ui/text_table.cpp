@@ -15,7 +15,7 @@ namespace {
 
 constexpr double kBetweenColumns = 8; // CSS px, at least
 
-std::string wordsOf(const RichLine& line) {
+std::string textOfCell(const RichLine& line) {
     std::string text;
     for (const Run& run : line) {
         text += run.text;
@@ -35,7 +35,7 @@ TextFit fitOf(const ImFont& font, const Run& run) {
 
 float widthOf(const ImFont& font, const RichLine& line) {
     if (!hasSubscript(line)) {
-        return textSize(font, wordsOf(line)).x;
+        return textSize(font, textOfCell(line)).x;
     }
     float width = 0;
     for (const Run& run : line) {
@@ -125,7 +125,7 @@ void putCell(ImDrawList& list, const Ui& ui, const RichLine& line, const FittedL
     if (hasSubscript(line) && widthOf(*look.font, line) <= look.high.x - look.low.x) {
         putRuns(list, line, look);
     } else {
-        putFitted(list, ui, wordsOf(line), look);
+        putFitted(list, ui, textOfCell(line), look);
     }
 }
 

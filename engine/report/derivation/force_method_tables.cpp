@@ -109,7 +109,7 @@ std::vector<SumColumn> sumColumns(const ForceMethod& method) {
 
 // N_0, X_1·n_1, X_2·n_2.
 template <class Row>
-std::vector<double> partsOf(const ForceMethod& method, const Row& row) {
+std::vector<double> superposedParts(const ForceMethod& method, const Row& row) {
     std::vector<double> parts{row.given};
     for (std::size_t k = 0; k < method.releases.size(); ++k) {
         parts.push_back(method.redundants[k] * row.unit[k]);
@@ -125,7 +125,7 @@ struct RowDecimals {
 };
 template <class Row>
 RowDecimals decimalsOfRow(const ForceMethodNotes& notes, const Row& row) {
-    const std::vector<double> parts = partsOf(notes.method, row);
+    const std::vector<double> parts = superposedParts(notes.method, row);
     double size = std::fabs(row.force);
     for (const double part : parts) {
         size = row.force == 0 ? std::max(size, std::fabs(part)) : size;
@@ -172,7 +172,7 @@ TextTable superposed(const ForceMethodNotes& notes, const std::vector<Row>& rows
     const std::vector<RowDecimals> decimals = decimalsOfRows(notes, rows);
     for (std::size_t r = 0; r < rows.size(); ++r) {
         std::vector<Words> cells{nameOf(notes, rows[r])};
-        for (const double part : partsOf(notes.method, rows[r])) {
+        for (const double part : superposedParts(notes.method, rows[r])) {
             cells.push_back(withDecimals(part, decimals[r].parts, style));
         }
         cells.push_back(forceCell(notes, rows[r].force));

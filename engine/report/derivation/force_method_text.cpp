@@ -135,8 +135,10 @@ void addState(Passage& passage, const ReleasedState& state, SketchPaper paper,
         const Notation notation = notationOf({book, state.truss}, state.working);
         passage.parts.push_back(trussSketch(notation, members, paper));
     }
-    passage.folded.push_back({say(book, phrase::kHowFound, {{"forces", name(state.forces)}}),
-                              workingPassages({book, state.truss}, state.working, paper)});
+    if (paper == SketchPaper::Page) { // a column has no room for what is not read on the way
+        passage.folded.push_back({say(book, phrase::kHowFound, {{"forces", name(state.forces)}}),
+                                  workingPassages({book, state.truss}, state.working)});
+    }
 }
 
 Passage forcesPassage(const ForceMethodNotes& notes, SketchPaper paper) {

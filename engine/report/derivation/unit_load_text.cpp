@@ -18,9 +18,9 @@ namespace {
 // A sum with more parts is only given in the table.
 constexpr std::size_t kMostWrittenOut = 12;
 
-RichLine nameOf(const Token& token) { return runsOf({token}); }
+RichLine tokenRuns(const Token& token) { return runsOf({token}); }
 
-RichLine jointOf(const UnitLoadNotes& notes) {
+RichLine movedJoint(const UnitLoadNotes& notes) {
     return plainLine(notes.writer.truss.joints[notes.unit.joint.at()].label);
 }
 
@@ -72,15 +72,16 @@ Formula theoremFormula(const UnitLoadTable& unit) {
 void addOpening(Passage& passage, const UnitLoadNotes& notes) {
     const UnitLoadTable& unit = notes.unit;
     const RichLine direction = plainLine(directionWord(notes.writer, axisOf(unit)));
-    const RichLine n = nameOf(underUnitToken());
-    const RichLine force = nameOf(forceToken());
+    const RichLine n = tokenRuns(underUnitToken());
+    const RichLine force = tokenRuns(forceToken());
     if (!unit.method) {
-        addSentence(
-            passage,
-            say(notes.writer,
-                anyOf(unit, &UnitLoadRow::force) ? phrase::kUnitLoadOpening
-                                                 : phrase::kUnitLoadUnloaded,
-                {{"direction", direction}, {"joint", jointOf(notes)}, {"n", n}, {"force", force}}));
+        addSentence(passage, say(notes.writer,
+                                 anyOf(unit, &UnitLoadRow::force) ? phrase::kUnitLoadOpening
+                                                                  : phrase::kUnitLoadUnloaded,
+                                 {{"direction", direction},
+                                  {"joint", movedJoint(notes)},
+                                  {"n", n},
+                                  {"force", force}}));
         return;
     }
     const RichLine redundants = redundantNames(notes.writer, *unit.method);
@@ -90,11 +91,11 @@ void addOpening(Passage& passage, const UnitLoadNotes& notes) {
                              {{"force", force}, {"redundants", redundants}}));
     addSentence(passage, say(notes.writer, phrase::kUnitOnReleased,
                              {{"direction", direction},
-                              {"joint", jointOf(notes)},
+                              {"joint", movedJoint(notes)},
                               {"released", releasedNames(notes.writer, *unit.method)},
                               {"n", n}}));
     addSentence(passage, say(notes.writer, phrase::kReleasedIsEnough,
-                             {{"n", n}, {"e", nameOf(growthToken())}}));
+                             {{"n", n}, {"e", tokenRuns(growthToken())}}));
 }
 
 // α·ΔT·L = 0.000012 · 50 · 4000 mm = 2.4 mm
@@ -177,9 +178,9 @@ void addMisfits(Passage& passage, const UnitLoadNotes& notes) {
 }
 
 void addTheorem(Passage& passage, const UnitLoadNotes& notes) {
-    const RichLine d = nameOf(soughtToken());
-    const RichLine n = nameOf(underUnitToken());
-    const RichLine e = nameOf(growthToken());
+    const RichLine d = tokenRuns(soughtToken());
+    const RichLine n = tokenRuns(underUnitToken());
+    const RichLine e = tokenRuns(growthToken());
     addSentence(passage,
                 notes.unit.settlements.empty()
                     ? say(notes.writer, phrase::kUnitLoadTheorem, {{"d", d}, {"n", n}, {"e", e}})
@@ -187,19 +188,19 @@ void addTheorem(Passage& passage, const UnitLoadNotes& notes) {
                           {{"d", d},
                            {"n", n},
                            {"e", e},
-                           {"r", nameOf(unitReactionToken())},
-                           {"s", nameOf(settledToken())}}));
+                           {"r", tokenRuns(unitReactionToken())},
+                           {"s", tokenRuns(settledToken())}}));
     addFormula(passage, LineRole::Equation, theoremFormula(notes.unit));
 }
 
 RichLine closingLine(const UnitLoadNotes& notes) {
     const double total = notes.unit.total;
     if (total == 0) {
-        return say(notes.writer, phrase::kDoesNotMove, {{"joint", jointOf(notes)}});
+        return say(notes.writer, phrase::kDoesNotMove, {{"joint", movedJoint(notes)}});
     }
     const Vec2 axis = axisOf(notes.unit);
     return say(notes.writer, phrase::kMovesBy,
-               {{"joint", jointOf(notes)},
+               {{"joint", movedJoint(notes)},
                 {"size", withUnit(withDecimals(std::fabs(total), notes.answer, notes.numbers),
                                   notes.moved)},
                 {"direction", directionWord(notes.writer, total < 0 ? -axis : axis)}});
@@ -265,7 +266,7 @@ Passage unitLoadPassage(const Writer& writer, const UnitLoadTable& unit) {
     }
     const UnitLoadNotes notes = unitLoadNotes(writer, unit);
     addOpening(passage, notes);
-    addSentence(passage, say(writer, phrase::kElongationIs, {{"e", nameOf(growthToken())}}));
+    addSentence(passage, say(writer, phrase::kElongationIs, {{"e", tokenRuns(growthToken())}}));
     addFormula(passage, LineRole::Equation, growthFormula(unit));
     addWarming(passage, notes);
     addMisfits(passage, notes);

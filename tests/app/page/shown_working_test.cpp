@@ -134,6 +134,19 @@ TEST_CASE("all lines of the polygon together have no newest one") {
     CHECK(board.derived.working.drawingSays.empty());
 }
 
+TEST_CASE("how the forces of the released truss were found can be followed in the notebook") {
+    Board board = boardOf("braced_tower"); // one redundant: the method, N0 and n1
+    CHECK(showing(board, WorkingPage::Truss).redundants == 1);
+    const char* const words[] = {"P_B = 12", "P_Bx = 0.8", "The released truss"};
+    for (int state = 1; state <= 3; ++state) {
+        board.act(Set{&NotebookState::releasedState, state});
+        board.finish(deriveWorking);
+        INFO(state);
+        CHECK(holds(board.derived.working.passages, words[state - 1]));
+        CHECK(board.derived.working.working.steps.empty());
+    }
+}
+
 TEST_CASE(
     "what the force method releases is known to the board, and so is that of a displacement") {
     Board board = boardOf("braced_tower");

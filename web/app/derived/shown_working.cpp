@@ -84,23 +84,49 @@ Things releasedBy(const Truss& truss, const ForceMethod& method) {
     return things;
 }
 
+// How the forces of one state of the released truss were found, instead of the method; nothing
+// where the method has no such state.
+void writeReleasedSteps(Maker& maker, const std::shared_ptr<const ForceMethod>& method, int state) {
+    maker.job.add(stageOf(
+        phrase::kJobSteps,
+        [given = maker.given, method, state] {
+            const auto unit = static_cast<std::size_t>(state - 2);
+            const bool isUnit = state > 1 && unit < method->releases.size();
+            return WorkingPassagesTask(
+                {given->book, isUnit ? method->unitTrusses[unit] : method->givenTruss},
+                isUnit ? method->unitWorkings[unit] : method->givenWorking, SketchPaper::Column);
+        },
+        [shown = maker.shown, state](WorkingPassagesTask& task) {
+            if (state <= 1 + shown->redundants && shown->redundants > 0) {
+                shown->passages = task.take();
+            }
+        }));
+}
+
 void makeTruss(Maker& maker) {
     if (maker.given->solution.status != Status::Indeterminate) {
         maker.workOutWhole();
         maker.writeSteps();
         return;
     }
+    const auto method = std::make_shared<ForceMethod>();
     maker.job.add(stageOf(
         phrase::kJobReleases,
         [given = maker.given] {
             return ForceMethodTask(given->truss, given->choice, given->solution);
         },
-        [given = maker.given, shown = maker.shown](ForceMethodTask& task) {
-            const ForceMethod method = task.take();
-            shown->released = releasedBy(given->truss, method);
+        [given = maker.given, shown = maker.shown, method](ForceMethodTask& task) {
+            *method = task.take();
+            if (method->end == ForceMethodEnd::Complete) {
+                shown->redundants = static_cast<int>(method->releases.size());
+                shown->released = releasedBy(given->truss, *method);
+            }
             shown->passages =
-                forceMethodPassages({given->book, given->truss}, method, SketchPaper::Column);
+                forceMethodPassages({given->book, given->truss}, *method, SketchPaper::Column);
         }));
+    if (maker.state.notebook.releasedState > 0) {
+        writeReleasedSteps(maker, method, maker.state.notebook.releasedState);
+    }
 }
 
 bool isAt(const Working& working, const Symbol& symbol, JointId joint) {
@@ -190,7 +216,7 @@ void makeDisplacement(Maker& maker) {
         },
         [given = maker.given, shown = maker.shown](UnitLoadTask& task) {
             const UnitLoadTable table = task.take();
-            if (table.method) {
+            if (table.method && table.complete) {
                 shown->released = releasedBy(given->truss, *table.method);
             }
             shown->passages = {unitLoadPassage({given->book, given->truss}, table)};
@@ -252,7 +278,8 @@ bool isShown(const AppState& state, const ShownWorking& shown) {
     const NotebookState& notebook = state.notebook;
     return shown.revision == state.revision && shown.choice == state.choice &&
            shown.page == notebook.working && shown.bySection == notebook.bySection &&
-           shown.horizontal == notebook.horizontal && shown.about == aboutFor(state);
+           shown.horizontal == notebook.horizontal &&
+           shown.releasedState == notebook.releasedState && shown.about == aboutFor(state);
 }
 
 Job workingJob(const AppState& state, const Solution& solution,
@@ -262,6 +289,7 @@ Job workingJob(const AppState& state, const Solution& solution,
     shown->page = state.notebook.working;
     shown->bySection = state.notebook.bySection;
     shown->horizontal = state.notebook.horizontal;
+    shown->releasedState = state.notebook.releasedState;
     shown->about = aboutFor(state);
     // A model with errors has no count of members and joints either; its errors are in the verdict.
     if (solution.status == Status::Invalid) {

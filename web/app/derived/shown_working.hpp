@@ -22,12 +22,14 @@ struct ShownWorking {
     WorkingPage page = WorkingPage::Truss;
     bool bySection = false;
     bool horizontal = false;
+    int releasedState = 0;
     Things about; // what was selected, where that matters
 
     Working working;               // its steps are in the order of the passages; a table has none
     std::vector<Passage> passages; // none if `asks` says what to do first
     std::string asks;
-    Things released; // by the force method, while its results are shown
+    Things released;    // by the force method, while its results are shown
+    int redundants = 0; // of the force method, if it is complete
 
     ForcePolygon polygon; // for its page; refused if it has no lines
     Sketch spaces;        // the truss with its spaces lettered
