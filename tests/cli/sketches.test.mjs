@@ -54,7 +54,7 @@ test('working --polygon draws the truss with its spaces and the polygon to a sta
     assert.equal(html.match(/<figure>/g).length, 2);
     assert.match(html, /<table>/);
     assertWellFormed(html);
-    assert.match(answered(['working', footbridge, '--polygon']), /a–b +reaction at A +36\.00/);
+    assert.match(answered(['working', footbridge, '--polygon']), /p–q +reaction at A +36\.00/);
 });
 
 test('where there is no polygon, the reason is said and nothing is drawn', () => {

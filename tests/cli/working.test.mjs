@@ -48,8 +48,18 @@ test('a displacement is written as the table of the unit load method', () => {
     const file = 'tests/published/cases/DF-01.json';
     const { status, stdout } = gusset(['working', file, '--displacement', 'C:y']);
     assert.equal(status, 0);
-    assert.match(stdout, /\n {4}C moves 0\.2040\u2009in down\.\n$/);
+    assert.match(stdout, /\n {4}C moves 0\.204\u2009in down\.\n$/);
     assert.equal(gusset(['working', file, '--displacement', 'C']).status, 2);
+});
+
+test('a displacement of an indeterminate truss puts the unit load on the released truss', () => {
+    // R. C. Hibbeler, Structural Analysis, 8th ed., Example 14.6 (from memory): 0.003704 m to the left.
+    const file = 'tests/published/cases/IN-05.json';
+    const { status, stdout } = gusset(['working', file, '--displacement', 'P:x']);
+    assert.equal(status, 0);
+    assert.match(stdout, /the force method gives its forces N, with F_RP as redundant\./);
+    assert.match(stdout, /at P of the released truss, without RP, and nothing else/);
+    assert.match(stdout, /\n {4}P moves 0\.00370\u2009m to the left\.\n$/);
 });
 
 test('an indeterminate truss is worked by the force method, asked for or not', () => {

@@ -17,6 +17,11 @@ inline constexpr auto kOneOfMany = "{i} of {n}"_phrase;
 inline constexpr auto kAllSteps = "All steps"_phrase;
 inline constexpr auto kShortestWay = "shortest way"_phrase;
 inline constexpr auto kByASection = "by a section"_phrase;
+inline constexpr auto kMethodItself = "method"_phrase;
+inline constexpr auto kStateGiven = "given loads"_phrase;
+inline constexpr auto kStateRedundant = "redundant"_phrase;
+inline constexpr auto kStateFirst = "first redundant"_phrase;
+inline constexpr auto kStateSecond = "second redundant"_phrase;
 inline constexpr auto kVertical = "vertical"_phrase;
 inline constexpr auto kHorizontal = "horizontal"_phrase;
 

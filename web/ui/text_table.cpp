@@ -1,5 +1,6 @@
 #include "ui/text_table.hpp"
 
+#include "report/sketch/sketch.hpp"
 #include "ui/fit.hpp"
 #include "ui/fitted.hpp"
 #include "ui/widgets.hpp"
@@ -14,14 +15,49 @@ namespace {
 
 constexpr double kBetweenColumns = 8; // CSS px, at least
 
-float widthOf(const ImFont& font, const std::string& text) { return textSize(font, text).x; }
-
-std::string headText(const RichLine& line) {
+std::string textOfCell(const RichLine& line) {
     std::string text;
     for (const Run& run : line) {
         text += run.text;
     }
     return text;
+}
+
+bool hasSubscript(const RichLine& line) {
+    return std::any_of(line.begin(), line.end(),
+                       [](const Run& run) { return run.style == RunStyle::Subscript; });
+}
+
+TextFit fitOf(const ImFont& font, const Run& run) {
+    const bool sub = run.style == RunStyle::Subscript;
+    return {.size = font.FontSize * (sub ? static_cast<float>(kSubscriptSize) : 1.0f)};
+}
+
+float widthOf(const ImFont& font, const RichLine& line) {
+    if (!hasSubscript(line)) {
+        return textSize(font, textOfCell(line)).x;
+    }
+    float width = 0;
+    for (const Run& run : line) {
+        width += textSize(font, run.text, fitOf(font, run)).x;
+    }
+    return width;
+}
+
+// Run after run, subscripts smaller and lower. Precondition: there is room for all of it.
+void putRuns(ImDrawList& list, const RichLine& line, const FittedLook& look) {
+    const ImFont& font = *look.font;
+    float x = look.align == Align::Right ? look.high.x - widthOf(font, line) : look.low.x;
+    const float y = std::round((look.low.y + look.high.y - font.FontSize) / 2);
+    for (const Run& run : line) {
+        const TextFit fit = fitOf(font, run);
+        const float drop =
+            run.style == RunStyle::Subscript
+                ? font.FontSize - fit.size + static_cast<float>(kSubscriptDrop) * fit.size
+                : 0;
+        putText(list, font, {std::round(x), y + drop}, look.ink, run.text, fit);
+        x += textSize(font, run.text, fit).x;
+    }
 }
 
 using Block = std::vector<std::size_t>; // indices of its columns
@@ -35,9 +71,9 @@ struct Columns {
 std::vector<float> widthsIn(const TextTable& table, const ImFont& font, float between) {
     std::vector<float> widths;
     for (std::size_t c = 0; c < table.head.size(); ++c) {
-        float widest = widthOf(font, headText(table.head[c]));
-        for (const std::vector<std::string>& row : table.rows) {
-            widest = std::max(widest, widthOf(font, row[c]));
+        float widest = widthOf(font, table.head[c]);
+        for (const std::vector<Words>& row : table.rows) {
+            widest = std::max(widest, widthOf(font, row[c].line));
         }
         widths.push_back(widest + between);
     }
@@ -85,21 +121,29 @@ struct RowInk {
     Colour rule;
 };
 
+void putCell(ImDrawList& list, const Ui& ui, const RichLine& line, const FittedLook& look) {
+    if (hasSubscript(line) && widthOf(*look.font, line) <= look.high.x - look.low.x) {
+        putRuns(list, line, look);
+    } else {
+        putFitted(list, ui, textOfCell(line), look);
+    }
+}
+
 // At the cursor, which it advances.
-template <class CellText>
+template <class CellLine>
 void drawRow(const RowLook& look, const RowInk& ink, const std::vector<bool>& right,
-             const CellText& cellText) {
+             const CellLine& cellLine) {
     const Ui& ui = look.ui;
     ImDrawList& list = *ImGui::GetWindowDrawList();
     const ImVec2 low = ImGui::GetCursorScreenPos();
     for (std::size_t i = 0; i < right.size(); ++i) {
-        putFitted(list, ui, cellText(i),
-                  {.low = {low.x + look.edges[i] + ui.px(2), low.y},
-                   .high = {low.x + look.edges[i + 1] - ui.px(2), low.y + look.height},
-                   .align = right[i] ? Align::Right : Align::Left,
-                   .isNumber = right[i],
-                   .font = &look.font,
-                   .ink = packed(ink.text)});
+        putCell(list, ui, cellLine(i),
+                {.low = {low.x + look.edges[i] + ui.px(2), low.y},
+                 .high = {low.x + look.edges[i + 1] - ui.px(2), low.y + look.height},
+                 .align = right[i] ? Align::Right : Align::Left,
+                 .isNumber = right[i],
+                 .font = &look.font,
+                 .ink = packed(ink.text)});
     }
     const float y = std::floor(low.y + look.height - 1);
     list.AddRectFilled({low.x, y}, {low.x + look.edges.back(), y + std::max(1.0f, ui.px(1))},
@@ -117,10 +161,10 @@ void drawBlock(const Ui& ui, const TextTable& table, const Columns& columns, con
         right.push_back(table.numeric[c]);
     }
     drawRow(look, {palette.muted, palette.edge}, right,
-            [&](std::size_t i) { return headText(table.head[block[i]]); });
-    for (const std::vector<std::string>& cells : table.rows) {
+            [&](std::size_t i) -> const RichLine& { return table.head[block[i]]; });
+    for (const std::vector<Words>& cells : table.rows) {
         drawRow(look, {palette.ink, palette.rule}, right,
-                [&](std::size_t i) -> const std::string& { return cells[block[i]]; });
+                [&](std::size_t i) -> const RichLine& { return cells[block[i]].line; });
     }
     const float height = look.height * static_cast<float>(table.rows.size() + 1);
     ImGui::SetCursorScreenPos(low);

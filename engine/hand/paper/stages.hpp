@@ -14,6 +14,9 @@ void writeGeometry(Sheet&);       // angles of the inclined members
 void writeIdleMembers(Sheet&);    // zero-force members by inspection
 void writeSymmetry(Sheet&);       // detects it, once all reactions are known, and says so
 void writeMirrorImages(Sheet&);   // of what is known so far; nothing without symmetry
+// The mirror image of each joint about a vertical axis, when the members and the loads, as they are
+// given, are symmetric; reactions need not be known.
+[[nodiscard]] std::optional<std::vector<JointId>> imagesAsGiven(const Sheet&);
 [[nodiscard]] bool onFarSide(const Sheet&, JointId); // not in the half that is worked
 bool writeNextJoint(Sheet&); // takes one joint with at most two unknowns; false if there is none
 bool writeSection(Sheet&); // one equation of a cut part that frees a joint; false if there is none

@@ -84,7 +84,9 @@ private:
     std::vector<std::pair<double, JointId>> places_; // sorted
 };
 
-std::optional<std::vector<JointId>> mirrorJoints(const Sheet& sheet) {
+// The image of each joint, if all have one on which `mirrors` agrees.
+using Mirrors = bool (*)(const Sheet&, JointId, JointId);
+std::optional<std::vector<JointId>> mirrorJoints(const Sheet& sheet, Mirrors mirrors) {
     const double middle = middleOf(sheet.truss);
     const JointsAlong joints(sheet);
     std::vector<JointId> mirror;
@@ -92,7 +94,7 @@ std::optional<std::vector<JointId>> mirrorJoints(const Sheet& sheet) {
         const JointId joint{static_cast<int>(i)};
         const Vec2 at = positionOf(sheet, joint);
         const JointId other = joints.at({2 * middle - at.x, at.y});
-        if (!other.valid() || !mirrorsForce(sheet, joint, other)) {
+        if (!other.valid() || !mirrors(sheet, joint, other)) {
             return std::nullopt;
         }
         mirror.push_back(other);
@@ -145,8 +147,13 @@ void mirrorUse(Sheet& sheet) {
 
 } // namespace
 
+std::optional<std::vector<JointId>> imagesAsGiven(const Sheet& sheet) {
+    auto joints = mirrorJoints(sheet, mirrorsLoad);
+    return joints && mirrorMembers(sheet, *joints) ? std::move(joints) : std::nullopt;
+}
+
 void writeSymmetry(Sheet& sheet) {
-    const auto joints = mirrorJoints(sheet);
+    const auto joints = mirrorJoints(sheet, mirrorsForce);
     const auto members = joints ? mirrorMembers(sheet, *joints) : std::nullopt;
     if (!members) {
         return;

@@ -13,10 +13,11 @@
 namespace gusset {
 
 struct PolygonSpace {
-    std::string name; // outside A, B, C … clockwise from the left; inside 1, 2, 3 …
+    std::string name; // outside P, Q, R … clockwise from the left; inside 1, 2, 3 …
     bool outside = false;
-    Vec2 point; // in the polygon, force units; the first space at the origin
-    Vec2 seat;  // position of its name on the board, length units
+    Vec2 point;                     // in the polygon, force units; the first space at the origin
+    Vec2 seat;                      // position of its name on the board, length units
+    std::vector<Vec2> otherSeats{}; // where that is taken: also in the space
 };
 
 // A line of the polygon from the point of one space to that of another: the force on the joint
@@ -28,6 +29,20 @@ struct PolygonLine {
     int from = 0; // index of a space
     int to = 0;
     double force = 0; // of a member: tension positive, force units; else the magnitude
+};
+
+// How lines come to be drawn, one after the other.
+enum class PolygonMove {
+    Outside,  // loads and reactions, which close by themselves
+    Meets,    // a new point where the first two lines meet; the others are checks
+    Measured, // a new point at the end of the first line, as long as its force; no two known points
+              // determine one
+    Joins,    // between two known points: a check
+};
+struct PolygonStep {
+    PolygonMove move = PolygonMove::Outside;
+    std::size_t first = 0; // of its lines
+    std::size_t count = 0;
 };
 
 enum class PolygonRefusal {
@@ -47,6 +62,8 @@ struct ForcePolygon {
     // In drawing order: loads and reactions one after the other, which form a closed polygon; then
     // members, with those first whose two points are already determined.
     std::vector<PolygonLine> lines{};
+    std::vector<PolygonStep> steps{}; // all lines, in their order
+    bool insideByNumber = true;       // the spaces between members; else they have letters
 };
 
 // Precondition: the solution is solve(truss, choice)'s. The forces come from the working.

@@ -210,9 +210,81 @@ bool hasThreeOpenPins(Sheet& sheet) {
     return true;
 }
 
+// The supports of a simple beam: two vertical reactions, and one horizontal one at one of their
+// joints.
+struct BeamSupports {
+    RestraintId level;
+    RestraintId left;
+    RestraintId right;
+};
+
+std::optional<BeamSupports> beamSupports(const Sheet& sheet) {
+    const std::vector<Restraint>& restraints = sheet.structure.restraints;
+    if (restraints.size() != 3 || sheet.reactionsFound > 0) {
+        return std::nullopt;
+    }
+    BeamSupports supports;
+    for (std::size_t i = 0; i < restraints.size(); ++i) {
+        const RestraintId id{static_cast<int>(i)};
+        if (std::fabs(restraints[i].along.y) <= kParallel) {
+            supports.level = id;
+        } else if (std::fabs(restraints[i].along.x) <= kParallel) {
+            (supports.left.valid() ? supports.right : supports.left) = id;
+        }
+    }
+    if (!supports.level.valid() || !supports.right.valid()) {
+        return std::nullopt;
+    }
+    const JointId level = restraints[supports.level.at()].joint;
+    const bool atEnd = level == restraints[supports.left.at()].joint ||
+                       level == restraints[supports.right.at()].joint;
+    return atEnd ? std::optional(supports) : std::nullopt;
+}
+
+// Symmetric as given: the vertical reactions are half of the load each.
+void writeMirroredReactions(Sheet& sheet) {
+    const auto supports = beamSupports(sheet);
+    const auto images = supports ? imagesAsGiven(sheet) : std::nullopt;
+    if (!images) {
+        return;
+    }
+    const std::vector<Restraint>& restraints = sheet.structure.restraints;
+    const JointId left = restraints[supports->left.at()].joint;
+    Vec2 load;
+    for (const Vec2 each : sheet.loads) {
+        load = load + each;
+    }
+    if ((*images)[left.at()] != restraints[supports->right.at()].joint ||
+        left == (*images)[left.at()] || isNothing(sheet, load.y)) {
+        return;
+    }
+    const Symbol level = reactionSymbol(sheet, supports->level);
+    const auto isolation = isolate(sheet, wholeBody(sheet), level);
+    if (!isolation || isolation->equation.kind != EquationKind::SumX) {
+        return;
+    }
+    writeReactionEquation(sheet, wholeBody(sheet), *isolation);
+    Step step;
+    step.kind = StepKind::ReactionSum;
+    const Body body = wholeBody(sheet);
+    step.body = body.joints;
+    step.remarks.push_back(remarkThat(phrase::kReactionsMirror,
+                                      {{"level", level}, {"reactions", symbolsOf(body.unknowns)}}));
+    step.uses = {level};
+    step.equations = {sumOf(sheet, body, EquationKind::SumY)};
+    for (const RestraintId restraint : {supports->left, supports->right}) {
+        const double half = -load.y / 2 / restraints[restraint.at()].along.y;
+        step.found.push_back(record(sheet, reactionSymbol(sheet, restraint), half));
+        putValue(step.equations.front(), step.found.back().symbol, step.found.back().value);
+    }
+    noteFound(sheet, step);
+    sheet.steps.push_back(step);
+}
+
 } // namespace
 
 void writeReactions(Sheet& sheet) {
+    writeMirroredReactions(sheet);
     if (sheet.openReactions == 0 && countOpen(sheet) > 0) {
         sheet.openPins = openPinsOf(sheet);
     }

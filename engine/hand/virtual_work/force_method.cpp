@@ -19,28 +19,6 @@ namespace {
 // The number of releases worked out to see which leaves the simplest truss.
 constexpr std::size_t kReleasesTried = 6;
 
-// The forces of a released truss as those of the whole: a released member or reaction carries 1 if
-// it is `own`, else 0.
-FoundForces forcesOfWhole(const ReleasedFrom& given, const Trial& trial, const Working& working,
-                          const Release* own) {
-    const FoundForces found = forcesOf(working);
-    FoundForces whole;
-    std::size_t next = 0;
-    const auto spread = [&](const std::vector<double>& from, std::vector<double>& to, auto idAt) {
-        for (std::size_t i = 0; i < to.size(); ++i) {
-            const MemberOrRestraint it = idAt(static_cast<int>(i));
-            const bool released = isReleased(trial.releases, it);
-            to[i] = released ? (own && own->of == it ? 1 : 0) : from[next++];
-        }
-        next = 0;
-    };
-    whole.members.resize(given.structure.bars.size());
-    whole.restraints.resize(given.structure.restraints.size());
-    spread(found.members, whole.members, [](int i) { return MemberId{i}; });
-    spread(found.restraints, whole.restraints, [](int i) { return RestraintId{i}; });
-    return whole;
-}
-
 // Whether all members have the same EA, or none has one, and there are only loads: EA then cancels.
 bool stiffnessCancels(const ReleasedFrom& given) {
     const std::vector<Bar>& bars = given.structure.bars;
@@ -82,10 +60,11 @@ void addRows(const ReleasedFrom& given, const Trial& trial, ForceMethod& method)
             place(method.reactions[i]) = forces.restraints[i];
         }
     };
-    put(forcesOfWhole(given, trial, trial.givenWorking, nullptr),
+    put(forcesOfWhole(given.structure, trial.releases, forcesOf(trial.givenWorking), nullptr),
         [](auto& row) -> double& { return row.given; });
     for (std::size_t k = 0; k < trial.releases.size(); ++k) {
-        put(forcesOfWhole(given, trial, trial.unitWorkings[k], &trial.releases[k]),
+        put(forcesOfWhole(given.structure, trial.releases, forcesOf(trial.unitWorkings[k]),
+                          &trial.releases[k]),
             [k](auto& row) -> double& { return row.unit[k]; });
     }
 }

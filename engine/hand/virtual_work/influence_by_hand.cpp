@@ -6,6 +6,7 @@
 #include "hand/stages/explain.hpp"
 #include "hand/stages/section_step.hpp"
 #include "hand/stages/work_out.hpp"
+#include "hand/virtual_work/reaction_law.hpp"
 #include "hand/virtual_work/virtual_work.hpp"
 #include "phrases/working/remarks.hpp"
 
@@ -381,6 +382,7 @@ struct InfluenceByHandTask::State {
     }
     void finish() {
         writeOpening(*task, line);
+        line.law = reactionLaw(line.unloaded, line);
         tidyChains(line);
         for (const ExactSolution& each : exact->take()) {
             line.exact.push_back(exactEffect(each, line.effect));

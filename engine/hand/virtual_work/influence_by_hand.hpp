@@ -10,6 +10,7 @@
 #include "statics/moving/influence.hpp"
 
 #include <memory>
+#include <optional>
 #include <vector>
 
 namespace gusset {
@@ -36,6 +37,17 @@ struct InfluenceOrdinate {
     double value = 0; // tension positive; a reaction is positive along its direction
 };
 
+// A reaction under the load at a distance x from the path's first joint: moments about one centre,
+// wherever the load stands.
+struct ReactionLaw {
+    Step step;         // with the centre of its equation, which has no terms, and why this one
+    double arm = 0;    // of the reaction about the centre, length units, anticlockwise positive
+    double centre = 0; // where the centre lies, measured like x
+    int way = 1;       // x is measured to the right; −1: to the left
+    double length = 0; // of the path: 0 ≤ x ≤ length
+};
+[[nodiscard]] double valueAt(const ReactionLaw&, double x);
+
 struct InfluenceByHand {
     InfluenceEnd end = InfluenceEnd::NotWorkedOut; // the rest is set when it is Complete
     InfluenceWay way = InfluenceWay::Joints;
@@ -46,6 +58,7 @@ struct InfluenceByHand {
     Truss unloaded;  // with plain force units and full values; the truss of the steps
     Working opening; // common to all positions: zero reactions, slopes, the cut
     std::vector<InfluenceOrdinate> ordinates; // one per joint of the path
+    std::optional<ReactionLaw> law;           // one equation for all of them, of a reaction
     std::vector<Surd> exact;                  // likewise, if there are exact numbers; else empty
     std::vector<JointId> corners; // of the path, without its ends: where the slope changes
 };

@@ -1,6 +1,5 @@
 #include "hand/virtual_work/release.hpp"
 
-#include "hand/virtual_work/virtual_work.hpp"
 #include "statics/equilibrium/equilibrium.hpp"
 
 #include <algorithm>
@@ -287,6 +286,24 @@ Truss releasedTruss(const Truss& truss, const Structure& structure,
     // Rounding the input of a table would put its error into every sum.
     released.classSettings.carry = CarriedValues::Full;
     return released;
+}
+
+FoundForces forcesOfWhole(const Structure& whole, const std::vector<Release>& releases,
+                          const FoundForces& released, const Release* own) {
+    FoundForces forces;
+    std::size_t next = 0;
+    const auto spread = [&](const std::vector<double>& from, std::vector<double>& to, auto idAt) {
+        for (std::size_t i = 0; i < to.size(); ++i) {
+            const MemberOrRestraint it = idAt(static_cast<int>(i));
+            to[i] = isReleased(releases, it) ? (own && own->of == it ? 1 : 0) : from[next++];
+        }
+        next = 0;
+    };
+    forces.members.resize(whole.bars.size());
+    forces.restraints.resize(whole.restraints.size());
+    spread(released.members, forces.members, [](int i) { return MemberId{i}; });
+    spread(released.restraints, forces.restraints, [](int i) { return RestraintId{i}; });
+    return forces;
 }
 
 } // namespace gusset

@@ -3,6 +3,7 @@
 // numbers. Private to hand/.
 
 #include "hand/virtual_work/force_method.hpp"
+#include "hand/virtual_work/virtual_work.hpp"
 
 namespace gusset {
 
@@ -15,5 +16,10 @@ namespace gusset {
 // The truss without them, unloaded: cut members left out, rollers removed, sliding pins turned into
 // rollers.
 [[nodiscard]] Truss releasedTruss(const Truss&, const Structure&, const std::vector<Release>&);
+
+// The forces of a released truss as those of the whole: a released member or reaction carries 1 if
+// it is `own`, else 0.
+[[nodiscard]] FoundForces forcesOfWhole(const Structure& whole, const std::vector<Release>&,
+                                        const FoundForces& released, const Release* own);
 
 } // namespace gusset

@@ -4,6 +4,21 @@
 
 namespace gusset {
 
+namespace {
+
+double expansionOf(const Truss& truss, const Member& member) {
+    for (const Section& section : truss.sections) {
+        for (const Material& material : truss.materials) {
+            if (section.id == member.section && material.id == section.material) {
+                return material.alpha.value_or(0);
+            }
+        }
+    }
+    return 0;
+}
+
+} // namespace
+
 MemberGrowth growthOf(const Truss& truss, const Structure& structure, MemberId member) {
     const Bar& bar = structure.bars[member.at()];
     const double displacementUnit = toMetre(truss.units.displacement);
@@ -13,6 +28,8 @@ MemberGrowth growthOf(const Truss& truss, const Structure& structure, MemberId m
     if (growth.stiffness > 0) {
         growth.flexibility = bar.length / growth.stiffness / displacementUnit;
     }
+    growth.warming = truss.members[member.at()].warming;
+    growth.alpha = growth.warming != 0 ? expansionOf(truss, truss.members[member.at()]) : 0;
     growth.misfit = truss.members[member.at()].misfit;
     growth.thermal = bar.strain / displacementUnit - growth.misfit;
     if (std::fabs(growth.thermal) <= kZeroForce * std::fabs(growth.misfit)) {

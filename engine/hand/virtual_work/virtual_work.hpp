@@ -16,8 +16,10 @@ struct MemberGrowth {
     double length = 0;      // L, length units
     double stiffness = 0;   // EA, force units; 0 if the model does not give it
     double flexibility = 0; // L/EA, displacement units per force unit; 0 likewise
+    double alpha = 0;       // α, per K; 0 if the model does not give it
+    double warming = 0;     // ΔT, K
     double thermal = 0;     // α·ΔT·L, displacement units
-    double misfit = 0;      // made too long, displacement units
+    double misfit = 0;      // ΔL, made too long, displacement units
 };
 [[nodiscard]] MemberGrowth growthOf(const Truss&, const Structure&, MemberId);
 

@@ -48,6 +48,7 @@ inline constexpr auto kUnitReaction =
     "{n} are its forces when only {x} = 1 acts, {direction} at {joint}."_phrase;
 inline constexpr auto kFoundAsUsual =
     "They are found as in any statically determinate truss."_phrase;
+inline constexpr auto kHowFound = "How the forces {forces} are found"_phrase;
 inline constexpr auto kReleasedForcesCaption = "Member forces of the released truss"_phrase;
 inline constexpr auto kEqualStiffness =
     "EA is the same for all members and cancels in the end: the sums are "

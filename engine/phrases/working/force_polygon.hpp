@@ -7,9 +7,26 @@ namespace gusset::phrase {
 
 inline constexpr auto kPolygonTitle = "Force polygon"_phrase;
 inline constexpr auto kPolygonOpening =
-    "Letters name the spaces around the truss, clockwise, and figures those "
-    "between its members. Each space is a point of the polygon; the line "
-    "between two points is the force that divides the two spaces."_phrase;
+    "Capital letters name the spaces around the truss, clockwise, and figures those between its "
+    "members. Each space is a point of the polygon; the line between two points is the force that "
+    "divides the two spaces."_phrase;
+inline constexpr auto kPolygonOpeningLetters =
+    "Capital letters name the spaces, first those around the truss, clockwise, then those between "
+    "its members. Each space is a point of the polygon; the line between two points is the force "
+    "that divides the two spaces."_phrase;
+inline constexpr auto kPolygonOutside =
+    "Draw the loads and reactions to scale, one after the other, clockwise round the truss: "
+    "{lines}. They end where they began."_phrase;
+inline constexpr auto kPolygonMeets =
+    "Through {a} draw parallel to {member}, through {b} parallel to {other}: the two lines meet at "
+    "{point}."_phrase;
+inline constexpr auto kPolygonMeasured =
+    "No point that is left lies on two known lines. The working gives {member}: from {a} draw "
+    "{size} parallel to {member}, {direction}, to {point}."_phrase;
+inline constexpr auto kPolygonCheck =
+    "The line {line} joins two known points: that it is parallel to {member} is a check."_phrase;
+inline constexpr auto kPolygonNoLength =
+    "{a} and {b} are the same point: {member} carries no force."_phrase;
 inline constexpr auto kPolygonCaption = "Lines of the force polygon, as they are drawn"_phrase;
 inline constexpr auto kColumnLine = "Line"_phrase;
 inline constexpr auto kColumnStandsFor = "Stands for"_phrase;

@@ -15,6 +15,11 @@ inline constexpr auto kJointForAll =
     "Wherever the load stands, joint {joint} has an equation in which "
     "{effect} is the only unknown."_phrase;
 inline constexpr auto kTitleLoadAt = "Load at {joint}"_phrase;
+inline constexpr auto kTitleLoadAnywhere = "Load at {x}"_phrase;
+inline constexpr auto kLoadAtX =
+    "Let the load stand anywhere on its path, at the distance {x} from {joint}, measured "
+    "{direction}."_phrase;
+inline constexpr auto kHoldsForX = "This holds from {joint}, {from}, to {end}, {to}."_phrase;
 inline constexpr auto kLookLeft = "Look at the part on the left: {joints}."_phrase;
 inline constexpr auto kLookRight = "Look at the part on the right: {joints}."_phrase;
 inline constexpr auto kLookUpper = "Look at the upper part: {joints}."_phrase;

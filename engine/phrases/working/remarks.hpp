@@ -61,6 +61,9 @@ inline constexpr auto kSumLeavesOne = "This sum holds only {left}."_phrase;
 inline constexpr auto kReactionsTogether =
     "No equation of the whole truss holds only one of {reactions}: "
     "solve them together."_phrase;
+inline constexpr auto kReactionsMirror =
+    "The truss, its supports and its loads are the same on both sides of the middle, and {level} "
+    "is zero. So {reactions} are equal: each carries half of the load."_phrase;
 inline constexpr auto kTakenApart =
     "Joint {joint} holds the parts together like a hinge: no moment passes "
     "through it. Take the truss apart there and look at {joints}."_phrase;

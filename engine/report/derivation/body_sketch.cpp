@@ -35,6 +35,7 @@ struct PartRoom {                 // px
 constexpr PartRoom kOnPage{440, 280, 1100};
 constexpr PartRoom kInColumn{240, 240, 250};
 constexpr double kLabelSize = 14;
+constexpr double kSmallest = 10; // of a letter in a space
 constexpr double kBodyMargin = 8;
 
 Vec2 onPaper(Vec2 inTruss) { return {inTruss.x, -inTruss.y}; }
@@ -49,7 +50,7 @@ struct Waiting { // words to be placed once everything is drawn
     SketchWords words;
     Vec2 towards;
     double gap = 4;
-    bool centred = false; // exactly at its place, if that is free
+    std::vector<Vec2> places{}; // exactly at the first of these that is free, if one is
 };
 
 struct Draft {
@@ -91,12 +92,15 @@ void drawArrow(Draft& draft, const BodyForce& force, Vec2 way, double from, doub
         {{.words = force.label, .at = far, .ink = force.ink, .size = kLabelSize}, way});
 }
 
-// A load or reaction is drawn on the side of its joint that is clearer, beyond whatever is on the
-// same ray.
+// A load or reaction is drawn on the side of its joint that is clearer; on the other one, if that
+// is taken and the other is not; else beyond whatever is on the same ray.
 void drawOuter(Draft& draft, const BodyForce& force) {
     const std::vector<Ray>& rays = draft.rays[indexOf(draft.body, force.at)];
     const Vec2 along = onPaper(force.along);
-    const Vec2 way = freedom(rays, along) > freedom(rays, -along) + kHair ? along : -along;
+    Vec2 way = freedom(rays, along) > freedom(rays, -along) + kHair ? along : -along;
+    if (freedom(rays, way) < 1 - kOneRay && freedom(rays, -way) > 1 - kOneRay) {
+        way = -way;
+    }
     double from = kStart;
     for (const Ray& ray : rays) {
         if (dot(ray.way, way) > kOneRay) {
@@ -170,8 +174,13 @@ void nameJoints(Draft& draft) {
 }
 
 void place(Draft& draft, SketchRoom& room, Waiting& waiting) {
-    if (waiting.centred && placeWords(draft.sketch, room, waiting.words, {waiting.words.at})) {
-        return;
+    // A small space gets a small letter rather than one outside.
+    for (const double size : {waiting.words.size, kLabelSize, kSmallest}) {
+        SketchWords words = waiting.words;
+        words.size = size;
+        if (placeWords(draft.sketch, room, words, waiting.places)) {
+            return;
+        }
     }
     placeNear(draft.sketch, room, std::move(waiting.words), waiting.towards, waiting.gap);
 }
@@ -311,13 +320,19 @@ Sketch partSketch(const Notation& notation, const FreeBody& body, SketchPaper pa
     return finished(draft);
 }
 
-// The letter of a space goes in its middle.
-void waitAt(Draft& draft, const std::string& name, Vec2 place) {
-    draft.waiting.push_back(
-        {{.words = {{name, RunStyle::Variable}}, .at = place, .ink = SketchInk::Muted, .size = 17},
-         {0, -1},
-         0,
-         true});
+// The letter of a space goes in its middle, or elsewhere in it.
+void waitInSpace(Draft& draft, const PolygonSpace& space, double scale) {
+    Waiting waiting{{.words = {{space.name, RunStyle::Variable}},
+                     .at = scale * onPaper(space.seat),
+                     .ink = SketchInk::Muted,
+                     .size = 17},
+                    {0, -1},
+                    0};
+    waiting.places.push_back(waiting.words.at);
+    for (const Vec2 seat : space.otherSeats) {
+        waiting.places.push_back(scale * onPaper(seat));
+    }
+    draft.waiting.push_back(std::move(waiting));
 }
 
 } // namespace
@@ -336,9 +351,12 @@ struct SpacesSketchTask::State {
         body = wholeFreeBody(notation);
         draft.emplace(Draft{notation, body, kPartArm, roomIn(paper)});
         const double scale = drawPart(*draft);
+        // Letters must stay in their spaces; the labels of forces may give way.
+        std::vector<Waiting> forces = std::exchange(draft->waiting, {});
         for (const PolygonSpace& space : polygon.spaces) {
-            waitAt(*draft, space.name, scale * onPaper(space.seat));
+            waitInSpace(*draft, space, scale);
         }
+        std::move(forces.begin(), forces.end(), std::back_inserter(draft->waiting));
         nameJoints(*draft);
         room = roomOf(draft->sketch);
     }
@@ -386,6 +404,27 @@ Sketch SpacesSketchTask::take() { return std::move(state_->sketch); }
 Sketch spacesSketch(const Notation& notation, const ForcePolygon& polygon, SketchPaper paper) {
     SpacesSketchTask task(notation, polygon, paper);
     return runToEnd(task).take();
+}
+
+Sketch trussSketch(const Notation& notation, const std::vector<MemberWords>& members,
+                   SketchPaper paper) {
+    const FreeBody body = wholeFreeBody(notation);
+    Draft draft{notation, body, kPartArm, roomIn(paper)};
+    drawPart(draft);
+    for (const MemberWords& member : members) {
+        const Vec2 a = draft.places[member.a.at()];
+        const Vec2 b = draft.places[member.b.at()];
+        if (member.isCut) {
+            draft.sketch.lines.push_back({a, b, SketchInk::Muted, 1.5, true});
+        }
+        const Vec2 along = b - a;
+        const Vec2 across = (1 / length(along)) * Vec2{along.y, -along.x};
+        draft.waiting.push_back(
+            {{.words = member.words, .at = 0.5 * (a + b), .ink = member.ink, .size = kLabelSize},
+             across.y > 0 ? -across : across,
+             3});
+    }
+    return finished(draft);
 }
 
 std::vector<Sketch> bodySketches(const Notation& notation, std::size_t step, SketchPaper paper) {

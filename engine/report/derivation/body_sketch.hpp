@@ -18,4 +18,16 @@ inline constexpr std::size_t kLargestBody = 120;
 [[nodiscard]] std::vector<Sketch> bodySketches(const Notation&, std::size_t step,
                                                SketchPaper = SketchPaper::Page);
 
+// What is written beside a member of the whole truss.
+struct MemberWords {
+    JointId a;
+    JointId b;
+    RichLine words{};
+    SketchInk ink = SketchInk::Plain;
+    bool isCut = false; // drawn dashed: the truss is without it
+};
+// The whole truss with all forces on it from outside. Precondition: the working is complete.
+[[nodiscard]] Sketch trussSketch(const Notation&, const std::vector<MemberWords>&,
+                                 SketchPaper = SketchPaper::Page);
+
 } // namespace gusset

@@ -38,5 +38,7 @@ struct ForceMethodNotes {
 [[nodiscard]] TextTable settlementsTable(const ForceMethodNotes&, std::size_t i);
 [[nodiscard]] TextTable superposedForcesTable(const ForceMethodNotes&);
 [[nodiscard]] TextTable superposedReactionsTable(const ForceMethodNotes&);
+// Whether the parts of a row of these carry more decimals than its sum.
+[[nodiscard]] bool superpositionCarriesMore(const ForceMethodNotes&);
 
 } // namespace gusset

@@ -3,7 +3,8 @@
 #include "phrases/working/force_method.hpp"
 #include "phrases/working/remarks.hpp"
 #include "phrases/working/unit_load.hpp"
-#include "report/derivation/force_method_tables.hpp"
+#include "report/derivation/body_sketch.hpp"
+#include "report/derivation/force_method_formulas.hpp"
 #include "report/derivation/remark_text.hpp"
 #include "report/derivation/working_text.hpp"
 #include "report/results/results_text.hpp"
@@ -102,14 +103,66 @@ RichLine unitLine(const ForceMethodNotes& notes, std::size_t i) {
         {{"n", n}, {"x", x}, {"joint", jointOf(notes, i)}, {"direction", directionOf(notes, i)}});
 }
 
-Passage forcesPassage(const ForceMethodNotes& notes) {
+// One state of the released truss: what is given, or a redundant of size 1.
+struct ReleasedState {
+    const ForceMethodNotes& notes;
+    const Truss& truss;
+    const Working& working;
+    Token forces;
+};
+
+// A force of the state beside each member; a cut one is dashed.
+template <class ForceOf, class TextOf>
+std::vector<MemberWords> besideMembers(const ForceMethodNotes& notes, ForceOf forceOf,
+                                       TextOf textOf) {
+    std::vector<MemberWords> members;
+    for (const ForceMethodRow& row : notes.method.rows) {
+        const Member& member = notes.notation.truss.members[row.member.at()];
+        const bool cut = isReleased(notes.method.releases, row.member);
+        const double force = forceOf(row);
+        const SketchInk sense = force > 0 ? SketchInk::Tension : SketchInk::Compression;
+        members.push_back({member.a, member.b, cut ? RichLine{} : plainLine(textOf(force)),
+                           force == 0 ? SketchInk::Zero : sense, cut});
+    }
+    return members;
+}
+
+// Adds the truss with these forces, and how they were found.
+void addState(Passage& passage, const ReleasedState& state, SketchPaper paper,
+              const std::vector<MemberWords>& members) {
+    const PhraseBook& book = state.notes.notation.book;
+    if (state.truss.joints.size() <= kLargestBody) {
+        const Notation notation = notationOf({book, state.truss}, state.working);
+        passage.parts.push_back(trussSketch(notation, members, paper));
+    }
+    if (paper == SketchPaper::Page) { // a column has no room for what is not read on the way
+        passage.folded.push_back({say(book, phrase::kHowFound, {{"forces", name(state.forces)}}),
+                                  workingPassages({book, state.truss}, state.working)});
+    }
+}
+
+Passage forcesPassage(const ForceMethodNotes& notes, SketchPaper paper) {
+    const ForceMethod& method = notes.method;
     Passage passage{say(notes.notation.book, phrase::kTitleReleasedForces)};
     const RichLine n0 = name(givenToken());
-    const bool loaded = !notes.method.givenTruss.loads.empty();
+    const bool loaded = !method.givenTruss.loads.empty();
     addSentence(passage, say(notes.notation.book,
                              loaded ? phrase::kGivenForces : phrase::kGivenNothing, {{"n0", n0}}));
-    for (std::size_t i = 0; i < notes.method.releases.size(); ++i) {
+    if (loaded) {
+        addState(passage, {notes, method.givenTruss, method.givenWorking, givenToken()}, paper,
+                 besideMembers(
+                     notes, [](const ForceMethodRow& row) { return row.given; },
+                     [&](double force) {
+                         return formatNumber(force, drawingStyleOf(notes.notation.truss));
+                     }));
+    }
+    for (std::size_t i = 0; i < method.releases.size(); ++i) {
         addSentence(passage, unitLine(notes, i));
+        addState(passage, {notes, method.unitTrusses[i], method.unitWorkings[i], unitToken(i)},
+                 paper,
+                 besideMembers(
+                     notes, [i](const ForceMethodRow& row) { return row.unit[i]; },
+                     [&](double force) { return unitForce(force, notes.notation.numbers); }));
     }
     addSentence(passage, say(notes.notation.book, phrase::kFoundAsUsual));
     passage.parts.push_back(releasedForcesTable(notes));
@@ -125,83 +178,6 @@ RichLine placeLine(const ForceMethodNotes& notes, std::size_t i) {
     }
     return say(notes.notation.book, phrase::kPlaceReaction,
                {{"i", number}, {"joint", jointOf(notes, i)}, {"direction", directionOf(notes, i)}});
-}
-
-void addSignedNumber(const ForceMethodNotes& notes, double value, Formula& formula) {
-    const bool first = formula.empty() || formula.back().text == "=" || formula.back().text == ":";
-    if (!first) {
-        formula.push_back(operatorToken(value < 0 ? kMinus : "+"));
-    }
-    formula.push_back(
-        numberToken(contribution(first ? value : std::fabs(value), notes.notation.numbers)));
-}
-
-void addUnit(Formula& formula, const std::string& unit) {
-    if (!unit.empty()) {
-        formula.push_back(wordToken(unit));
-    }
-}
-
-// EA·δ_10, or δ_10 alone.
-Formula displacementName(const ForceMethodNotes& notes, std::size_t i, std::size_t k) {
-    Formula formula;
-    if (notes.method.timesStiffness) {
-        formula = {variableToken("EA"), operatorToken(kDot)};
-    }
-    formula.push_back(displacementToken(i, k));
-    return formula;
-}
-
-// δ_10 = Σ n_1·N_0·L/EA + Σ n_1·α·ΔT·L − … = −2.964 mm, with the separate parts shown in between if
-// there are several.
-Formula givenDisplacementFormula(const ForceMethodNotes& notes, std::size_t i) {
-    const GivenDisplacement& given = notes.method.given[i];
-    Formula names;
-    Formula numbers;
-    int parts = 0;
-    const auto add = [&](double value, bool stands, const Formula& work, const char* sign) {
-        if (!stands) {
-            return;
-        }
-        if (parts++ > 0 || sign[0] != '+') {
-            names.push_back(operatorToken(sign));
-        }
-        names.push_back(operatorToken(kSum));
-        append(names, work);
-        addSignedNumber(notes, value, numbers);
-    };
-    const bool loaded = !notes.method.givenTruss.loads.empty();
-    add(given.elastic, loaded, elasticProduct(notes, unitToken(i), givenToken()), "+");
-    add(given.thermal, anyThermal(notes.method), thermalProduct(i), "+");
-    add(given.misfit, anyMisfit(notes.method), misfitProduct(i), "+");
-    add(given.settlement, anySettlement(notes.method), settlementProduct(i), kMinus);
-    Formula formula = displacementName(notes, i, 0);
-    formula.push_back(operatorToken("="));
-    if (parts > 0) {
-        append(formula, names);
-        formula.push_back(operatorToken("="));
-    }
-    if (parts > 1) {
-        append(formula, numbers);
-        formula.push_back(operatorToken("="));
-    }
-    formula.push_back(numberToken(contribution(given.total, notes.notation.numbers)));
-    addUnit(formula, given.total == 0 ? std::string{} : givenUnit(notes));
-    return formula;
-}
-
-Formula unitDisplacementFormula(const ForceMethodNotes& notes, std::size_t i, std::size_t k) {
-    Formula formula = displacementName(notes, i, k + 1);
-    if (i != k) {
-        formula.push_back(operatorToken("="));
-        append(formula, displacementName(notes, k, i + 1));
-    }
-    append(formula, {operatorToken("="), operatorToken(kSum)});
-    append(formula, elasticProduct(notes, unitToken(i), unitToken(k)));
-    formula.push_back(operatorToken("="));
-    formula.push_back(numberToken(contribution(notes.method.unit[i][k], notes.notation.numbers)));
-    addUnit(formula, notes.method.unit[i][k] == 0 ? std::string{} : perRedundantUnit(notes));
-    return formula;
 }
 
 RichLine indicesLine(const PhraseBook& book, const ForceMethod& method) {
@@ -260,39 +236,6 @@ RichLine conditionLine(const ForceMethodNotes& notes, std::size_t i) {
                 {"direction", directionWord(notes.notation.book, allowed < 0 ? -along : along)}});
 }
 
-// δ_10 + X_1·δ_11 + X_2·δ_12 = 0:  −2.964 + X_1·0.1234 + X_2·0.02 = 0
-Formula conditionFormula(const ForceMethodNotes& notes, std::size_t i) {
-    const ForceMethod& method = notes.method;
-    const Token right = numberToken(formatGiven(method.allowed[i], notes.notation.numbers));
-    Formula formula{displacementToken(i, 0)};
-    for (std::size_t k = 0; k < method.releases.size(); ++k) {
-        append(formula, {operatorToken("+"), redundantToken(k), operatorToken(kDot),
-                         displacementToken(i, k + 1)});
-    }
-    append(formula, {operatorToken("="), right, operatorToken(":")});
-    addSignedNumber(notes, method.given[i].total, formula);
-    for (std::size_t k = 0; k < method.releases.size(); ++k) {
-        const double factor = method.unit[i][k];
-        if (factor != 0) {
-            append(formula, {operatorToken(factor < 0 ? kMinus : "+"), redundantToken(k),
-                             operatorToken(kDot),
-                             numberToken(contribution(std::fabs(factor), notes.notation.numbers))});
-        }
-    }
-    append(formula, {operatorToken("="), right});
-    return formula;
-}
-
-// X_1 = F_BD = 2.706 kN (tension)
-Formula redundantFormula(const ForceMethodNotes& notes, std::size_t i) {
-    const double value = notes.method.redundants[i];
-    const Found found{redundantSymbol(notes, i), value,
-                      value == 0 ? FoundAs::Zero : FoundAs::AsAssumed};
-    Formula formula{redundantToken(i), operatorToken("=")};
-    append(formula, resultFormula(notes.notation, found, Told::AsFound));
-    return formula;
-}
-
 Passage fitPassage(const ForceMethodNotes& notes) {
     Passage passage{say(notes.notation.book, phrase::kTitleFits)};
     const std::size_t count = notes.method.releases.size();
@@ -330,13 +273,18 @@ Passage superpositionPassage(const ForceMethodNotes& notes) {
         append(sum, {operatorToken("+"), redundantToken(k), operatorToken(kDot), unitToken(k)});
     }
     addFormula(passage, LineRole::Equation, sum);
+    if (superpositionCarriesMore(notes)) {
+        addSentence(passage, say(notes.notation.book, phrase::kPartsCarryMore));
+    }
     passage.parts.push_back(superposedForcesTable(notes));
     passage.parts.push_back(superposedReactionsTable(notes));
     addSentence(passage, checkLine(notes));
     return passage;
 }
 
-RichLine refusalLine(const Writer& writer, const ForceMethod& method) {
+} // namespace
+
+RichLine forceMethodRefusal(const Writer& writer, const ForceMethod& method) {
     switch (method.end) {
     case ForceMethodEnd::Determinate:
         return say(writer, phrase::kNoRedundant);
@@ -361,19 +309,44 @@ RichLine refusalLine(const Writer& writer, const ForceMethod& method) {
     return say(writer, phrase::kNoRelease);
 }
 
+namespace {
+
+RichLine releaseNames(const Writer& writer, const ForceMethod& method, bool membersAsCut) {
+    Working whole;
+    whole.structure = structureOf(writer.truss);
+    const ForceMethodNotes notes{method, notationOf(writer, whole)};
+    std::vector<RichLine> names;
+    for (std::size_t i = 0; i < method.releases.size(); ++i) {
+        const auto* cut = std::get_if<MemberId>(&method.releases[i].of);
+        names.push_back(membersAsCut && cut
+                            ? memberOf(notes, *cut)
+                            : symbolRuns(notes.notation, redundantSymbol(notes, i)));
+    }
+    return listOf(writer, names);
+}
+
 } // namespace
 
-std::vector<Passage> forceMethodPassages(const Writer& writer, const ForceMethod& method) {
+RichLine redundantNames(const Writer& writer, const ForceMethod& method) {
+    return releaseNames(writer, method, false);
+}
+
+RichLine releasedNames(const Writer& writer, const ForceMethod& method) {
+    return releaseNames(writer, method, true);
+}
+
+std::vector<Passage> forceMethodPassages(const Writer& writer, const ForceMethod& method,
+                                         SketchPaper paper) {
     if (method.end != ForceMethodEnd::Complete) {
         Passage passage{say(writer, phrase::kTitleReleased)};
-        addSentence(passage, refusalLine(writer, method));
+        addSentence(passage, forceMethodRefusal(writer, method));
         return {passage};
     }
     Working whole; // for the names of reactions, and the count
     whole.structure = structureOf(writer.truss);
     whole.counting = method.counting;
     const ForceMethodNotes notes{method, notationOf(writer, whole)};
-    return {countPassage(notes),         releasePassage(notes), forcesPassage(notes),
+    return {countPassage(notes),         releasePassage(notes), forcesPassage(notes, paper),
             displacementsPassage(notes), fitPassage(notes),     superpositionPassage(notes)};
 }
 

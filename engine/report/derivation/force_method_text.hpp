@@ -12,6 +12,14 @@ namespace gusset {
 
 // From the count to the check, or one passage saying why there is none. The truss and the choice of
 // loads must be those that the method was built from.
-[[nodiscard]] std::vector<Passage> forceMethodPassages(const Writer&, const ForceMethod&);
+[[nodiscard]] std::vector<Passage> forceMethodPassages(const Writer&, const ForceMethod&,
+                                                       SketchPaper = SketchPaper::Page);
+
+// Why there is none. Precondition: it is not complete.
+[[nodiscard]] RichLine forceMethodRefusal(const Writer&, const ForceMethod&);
+// The forces and reactions that are its redundants: "F_BD and C_y"; and what the released truss is
+// without: "BD and C_y".
+[[nodiscard]] RichLine redundantNames(const Writer&, const ForceMethod&);
+[[nodiscard]] RichLine releasedNames(const Writer&, const ForceMethod&);
 
 } // namespace gusset

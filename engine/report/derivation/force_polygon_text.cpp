@@ -4,6 +4,7 @@
 #include "phrases/results/verdict.hpp"
 #include "phrases/working/force_polygon.hpp"
 #include "phrases/working/remarks.hpp"
+#include "report/formula/notation.hpp"
 #include "report/results/results_text.hpp"
 #include "report/results/table.hpp"
 #include "report/text/html.hpp"
@@ -70,7 +71,100 @@ TextTable tableOf(const Writer& writer, const ForcePolygon& polygon) {
     return table;
 }
 
+std::string pointAt(const ForcePolygon& polygon, int space) {
+    return polygonPointName(polygon.spaces[static_cast<std::size_t>(space)]);
+}
+
+std::string outsideSentence(const Writer& writer, const ForcePolygon& polygon,
+                            const PolygonStep& step) {
+    std::vector<RichLine> names;
+    for (std::size_t i = step.first; i < step.first + step.count; ++i) {
+        names.push_back(plainLine(polygonLineName(polygon, polygon.lines[i])));
+    }
+    return sayPlain(writer, phrase::kPolygonOutside, {{"lines", listOf(writer, names)}});
+}
+
+std::string meetsSentence(const Writer& writer, const ForcePolygon& polygon,
+                          const PolygonStep& step) {
+    const PolygonLine& one = polygon.lines[step.first];
+    const PolygonLine& other = polygon.lines[step.first + 1];
+    return sayPlain(writer, phrase::kPolygonMeets,
+                    {{"a", pointAt(polygon, one.from)},
+                     {"member", memberName(writer.truss, one.member)},
+                     {"b", pointAt(polygon, other.from)},
+                     {"other", memberName(writer.truss, other.member)},
+                     {"point", pointAt(polygon, one.to)}});
+}
+
+bool hasNoLength(const Writer& writer, const PolygonLine& line) {
+    return roundedTo(line.force, numberStyleOf(writer.truss)) == 0;
+}
+
+std::string measuredSentence(const Writer& writer, const ForcePolygon& polygon,
+                             const PolygonLine& line) {
+    const auto point = [&](int space) {
+        return polygon.spaces[static_cast<std::size_t>(space)].point;
+    };
+    return sayPlain(
+        writer, phrase::kPolygonMeasured,
+        {{"member", memberName(writer.truss, line.member)},
+         {"a", pointAt(polygon, line.from)},
+         {"size", forceText(writer.truss, std::fabs(line.force), numberStyleOf(writer.truss))},
+         {"direction", directionWord(writer, point(line.to) - point(line.from))},
+         {"point", pointAt(polygon, line.to)}});
+}
+
+std::string checkSentence(const Writer& writer, const ForcePolygon& polygon,
+                          const PolygonLine& line) {
+    const std::string member = memberName(writer.truss, line.member);
+    return hasNoLength(writer, line)
+               ? sayPlain(writer, phrase::kPolygonNoLength,
+                          {{"a", pointAt(polygon, line.from)},
+                           {"b", pointAt(polygon, line.to)},
+                           {"member", member}})
+               : sayPlain(writer, phrase::kPolygonCheck,
+                          {{"line", polygonLineName(polygon, line)}, {"member", member}});
+}
+
+// Whether a line is said together with the one before it.
+bool continuesSentence(const PolygonStep& step, std::size_t line) {
+    const std::size_t place = line - step.first;
+    return place > 0 &&
+           (step.move == PolygonMove::Outside || (step.move == PolygonMove::Meets && place == 1));
+}
+
+std::string drawnSentence(const Writer& writer, const ForcePolygon& polygon, const PolygonStep& step,
+                       std::size_t index) {
+    const PolygonLine& line = polygon.lines[index];
+    const bool first = index == step.first || continuesSentence(step, index);
+    if (step.move == PolygonMove::Outside) {
+        return outsideSentence(writer, polygon, step);
+    }
+    if (step.move == PolygonMove::Meets && first) {
+        return meetsSentence(writer, polygon, step);
+    }
+    if (step.move == PolygonMove::Measured && first && !hasNoLength(writer, line)) {
+        return measuredSentence(writer, polygon, line);
+    }
+    return checkSentence(writer, polygon, line);
+}
+
+RichLine openingLine(const Writer& writer, const ForcePolygon& polygon) {
+    return say(writer,
+               polygon.insideByNumber ? phrase::kPolygonOpening : phrase::kPolygonOpeningLetters);
+}
+
 } // namespace
+
+std::string polygonLineSentence(const Writer& writer, const ForcePolygon& polygon,
+                                std::size_t line) {
+    for (const PolygonStep& step : polygon.steps) {
+        if (line >= step.first && line < step.first + step.count) {
+            return drawnSentence(writer, polygon, step, line);
+        }
+    }
+    return {};
+}
 
 std::string polygonPointName(const PolygonSpace& space) {
     std::string name = space.name;
@@ -91,7 +185,14 @@ Passage forcePolygonPassage(const Writer& writer, const ForcePolygon& polygon) {
         addSentence(passage, plainLine(refusalText(writer, polygon)));
         return passage;
     }
-    addSentence(passage, say(writer, phrase::kPolygonOpening));
+    addSentence(passage, openingLine(writer, polygon));
+    for (const PolygonStep& step : polygon.steps) {
+        for (std::size_t i = step.first; i < step.first + step.count; ++i) {
+            if (!continuesSentence(step, i)) {
+                addSentence(passage, plainLine(drawnSentence(writer, polygon, step, i)));
+            }
+        }
+    }
     passage.parts.push_back(tableOf(writer, polygon));
     return passage;
 }
@@ -100,18 +201,14 @@ std::string forcePolygonText(const Writer& writer, const ForcePolygon& polygon) 
     if (polygon.refusal != PolygonRefusal::None) {
         return refusalText(writer, polygon) + '\n';
     }
-    return sayPlain(writer, phrase::kPolygonOpening) + "\n\n" + tableText(tableOf(writer, polygon));
+    return passagesText({forcePolygonPassage(writer, polygon)});
 }
 
 std::string forcePolygonHtml(const Writer& writer, const ForcePolygon& polygon) {
-    const auto paragraph = [](const std::string& line) {
-        return "<p>" + escapeHtml(line) + "</p>\n";
-    };
     if (polygon.refusal != PolygonRefusal::None) {
-        return paragraph(refusalText(writer, polygon));
+        return "<p>" + escapeHtml(refusalText(writer, polygon)) + "</p>\n";
     }
-    return paragraph(sayPlain(writer, phrase::kPolygonOpening)) +
-           tableHtml(tableOf(writer, polygon));
+    return passagesHtml({forcePolygonPassage(writer, polygon)});
 }
 
 } // namespace gusset

@@ -13,6 +13,8 @@ namespace gusset {
 [[nodiscard]] std::string polygonPointName(const PolygonSpace&);
 // "AC is the line b–1": lower-case letters and numerals name points of the polygon.
 [[nodiscard]] std::string polygonLineName(const ForcePolygon&, const PolygonLine&);
+// How a line of the polygon comes to be drawn: the same sentence for two lines that meet.
+[[nodiscard]] std::string polygonLineSentence(const Writer&, const ForcePolygon&, std::size_t line);
 [[nodiscard]] Passage forcePolygonPassage(const Writer&, const ForcePolygon&);
 [[nodiscard]] std::string forcePolygonText(const Writer&, const ForcePolygon&);
 [[nodiscard]] std::string forcePolygonHtml(const Writer&, const ForcePolygon&);

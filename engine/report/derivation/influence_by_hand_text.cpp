@@ -1,15 +1,18 @@
 #include "report/derivation/influence_by_hand_text.hpp"
 
+#include "core/signs.hpp"
 #include "phrases/results/influence.hpp"
 #include "phrases/results/tables.hpp"
 #include "phrases/working/influence_by_hand.hpp"
 #include "phrases/working/remarks.hpp"
 #include "report/derivation/remark_text.hpp"
+#include "report/derivation/virtual_work_table.hpp"
 #include "report/derivation/working_text.hpp"
 #include "report/formula/exact_notation.hpp"
 #include "report/text/formula.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 namespace gusset {
 namespace {
@@ -66,6 +69,117 @@ Passage placeOf(const LineWriter& writer, const InfluenceOrdinate& ordinate) {
     return passage;
 }
 
+Token placeToken() { return variableToken("x"); }
+
+// x = 12 m
+RichLine placeIs(const LineWriter& writer, double x) {
+    Formula formula{placeToken(), operatorToken("="),
+                    numberToken(formatGiven(x, writer.notation.numbers))};
+    const std::string unit = symbolOf(writer.notation.truss.units.length);
+    if (x != 0 && !unit.empty()) {
+        formula.push_back(wordToken(unit));
+    }
+    return runsOf(formula);
+}
+
+// The lever arm of the load about the centre, and the sign of its moment with it, anticlockwise
+// positive: (12 − x), x, (x + 2).
+struct LoadArm {
+    Formula arm;
+    int sign = 1;
+};
+LoadArm armOfLoad(const LineWriter& writer, const ReactionLaw& law) {
+    const auto length = [&](double value) {
+        return numberToken(formatGiven(value, writer.notation.numbers));
+    };
+    if (law.centre > 0) {
+        return {{operatorToken("("), length(law.centre), operatorToken(kMinus), placeToken(),
+                 operatorToken(")")},
+                law.way};
+    }
+    if (law.centre == 0) {
+        return {{placeToken()}, -law.way};
+    }
+    return {{operatorToken("("), placeToken(), operatorToken("+"), length(-law.centre),
+             operatorToken(")")},
+            -law.way};
+}
+
+// ⟲ΣM_B = 0:  −A_y · 12 + 1 · (12 − x) = 0
+Formula lawEquation(const LineWriter& writer, const ReactionLaw& law) {
+    const bool clockwise = writer.notation.truss.classSettings.moments == MomentSense::Clockwise;
+    const int sense = clockwise ? -1 : 1;
+    const LoadArm load = armOfLoad(writer, law);
+    Formula formula = sumName(writer.notation, law.step.equations.front(), centreName(law.step));
+    append(formula, {operatorToken("="), numberToken("0"), operatorToken(":")});
+    if (sense * law.arm < 0) {
+        formula.push_back(operatorToken(kMinus));
+    }
+    append(formula, {symbolToken(writer.notation, writer.line.symbol), operatorToken(kDot),
+                     numberToken(formatGiven(std::fabs(law.arm), writer.notation.numbers)),
+                     operatorToken(sense * load.sign < 0 ? kMinus : "+"), numberToken("1"),
+                     operatorToken(kDot)});
+    append(formula, load.arm);
+    append(formula, {operatorToken("="), numberToken("0")});
+    return formula;
+}
+
+// "1", or "10/12" where that has no end.
+Token ratioToken(const LineWriter& writer, double above, double below) {
+    const NumberStyle& numbers = writer.notation.numbers;
+    if (isGivenInFull(above / below, numbers)) {
+        return numberToken(formatGiven(above / below, numbers));
+    }
+    return {.kind = TokenKind::Fraction,
+            .text = formatGiven(above, numbers),
+            .below = formatGiven(below, numbers)};
+}
+
+// A_y = 1 − x/12
+Formula lawResult(const LineWriter& writer, const ReactionLaw& law) {
+    const double arm = std::fabs(law.arm);
+    const double start = valueAt(law, 0);
+    const bool falls = law.way * law.arm < 0;
+    Formula formula{symbolToken(writer.notation, writer.line.symbol), operatorToken("=")};
+    if (law.centre != 0) {
+        if (start < 0) {
+            formula.push_back(operatorToken(kMinus));
+        }
+        formula.push_back(ratioToken(writer, std::fabs(law.centre), arm));
+    }
+    if (falls || law.centre != 0) {
+        formula.push_back(operatorToken(falls ? kMinus : "+"));
+    }
+    formula.push_back({.kind = TokenKind::Fraction,
+                       .text = "x",
+                       .below = formatGiven(arm, writer.notation.numbers)});
+    return formula;
+}
+
+// A reaction, wherever the load stands.
+Passage placeAnywhere(const LineWriter& writer, const ReactionLaw& law) {
+    const Notation& notation = writer.notation;
+    const RichLine x = runsOf({placeToken()});
+    const RichLine start = jointName(notation, writer.line.path.front());
+    Passage passage{say(notation.book, phrase::kTitleLoadAnywhere, {{"x", x}})};
+    addSentence(passage, say(notation.book, phrase::kLoadAtX,
+                             {{"x", x},
+                              {"joint", start},
+                              {"direction",
+                               directionWord(notation.book, {static_cast<double>(law.way), 0})}}));
+    for (const Remark& remark : law.step.remarks) {
+        addSentence(passage, remarkLine(notation, remark));
+    }
+    addFormula(passage, LineRole::Equation, lawEquation(writer, law));
+    addFormula(passage, LineRole::Result, lawResult(writer, law));
+    addSentence(passage, say(notation.book, phrase::kHoldsForX,
+                             {{"joint", start},
+                              {"from", placeIs(writer, 0)},
+                              {"end", jointName(notation, writer.line.path.back())},
+                              {"to", placeIs(writer, law.length)}}));
+    return passage;
+}
+
 TextTable ordinateTable(const LineWriter& writer) {
     const Notation& notation = writer.notation;
     const InfluenceByHand& line = writer.line;
@@ -90,7 +204,7 @@ TextTable ordinateTable(const LineWriter& writer) {
                               formatGiven(ordinate.place, notation.numbers),
                               formatNumber(ordinate.value, decimals)});
         if (!line.exact.empty()) {
-            table.rows.back().push_back(plainText(runsOf(surdTokens(notation, line.exact[i]))));
+            table.rows.back().push_back(runsOf(surdTokens(notation, line.exact[i])));
         }
     }
     return table;
@@ -201,8 +315,12 @@ std::vector<Passage> influencePassages(const Writer& writer, const InfluenceByHa
     for (Passage& passage : workingPassages({writer, line.unloaded}, line.opening, paper)) {
         passages.push_back(std::move(passage));
     }
-    for (const InfluenceOrdinate& ordinate : line.ordinates) {
-        passages.push_back(placeOf(by, ordinate));
+    if (line.law) {
+        passages.push_back(placeAnywhere(by, *line.law));
+    } else {
+        for (const InfluenceOrdinate& ordinate : line.ordinates) {
+            passages.push_back(placeOf(by, ordinate));
+        }
     }
     passages.push_back({say(writer, phrase::kOrdinates), {ordinateTable(by)}});
     Passage shape{say(writer, phrase::kTitleShape)};

@@ -59,16 +59,30 @@ std::string passagesText(const std::vector<Passage>& passages) {
     return text.substr(0, text.find_last_not_of('\n') + 1) + '\n';
 }
 
-std::string passagesHtml(const std::vector<Passage>& passages) {
+namespace {
+
+std::string sectionsHtml(const std::vector<Passage>& passages, int level) {
+    const std::string heading = "h" + std::to_string(level) + ">";
     std::string html;
     for (const Passage& passage : passages) {
-        html += "<section>\n<h3>" + gusset::htmlOf(passage.title) + "</h3>\n";
+        html += "<section>\n<" + heading + gusset::htmlOf(passage.title) + "</" + heading + "\n";
         for (const auto& part : passage.parts) {
             html += std::visit([](const auto& it) { return htmlOf(it); }, part);
+        }
+        for (const Folded& folded : passage.folded) {
+            html += "<details>\n<summary>" + gusset::htmlOf(folded.title) + "</summary>\n" +
+                    sectionsHtml(folded.passages, level + 1) + "</details>\n";
         }
         html += "</section>\n";
     }
     return html;
+}
+
+} // namespace
+
+std::string passagesHtml(const std::vector<Passage>& passages) {
+    constexpr int kHeading = 3;
+    return sectionsHtml(passages, kHeading);
 }
 
 } // namespace gusset

@@ -12,9 +12,18 @@
 
 namespace gusset {
 
+struct Folded;
+
 struct Passage {
     RichLine title{};
     std::vector<std::variant<WorkingLine, TextTable, Sketch>> parts{};
+    std::vector<Folded> folded{}; // after the parts
+};
+
+// A derivation that a reader may open where its results are used. In plain text it is left out.
+struct Folded {
+    RichLine title{};
+    std::vector<Passage> passages{};
 };
 
 void addSentence(Passage&, RichLine);
@@ -22,7 +31,7 @@ void addFormula(Passage&, LineRole, Formula);
 
 [[nodiscard]] std::string
 passagesText(const std::vector<Passage>&); // plain UTF-8, without drawings
-// A fragment: sections with headings, figures, paragraphs, <math>, tables.
+// A fragment: sections with headings, figures, paragraphs, <math>, tables, <details>.
 [[nodiscard]] std::string passagesHtml(const std::vector<Passage>&);
 
 } // namespace gusset

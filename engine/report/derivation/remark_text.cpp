@@ -221,4 +221,13 @@ RichLine lookAtLine(const Notation& notation, const std::vector<JointId>& part) 
                {{"joints", jointNames(notation, part)}});
 }
 
+std::string centreName(const Step& step) {
+    for (const Remark& remark : step.remarks) {
+        if (says(remark, phrase::kCentreOffTruss)) {
+            return partOf<std::string>(remark, "centre");
+        }
+    }
+    return {};
+}
+
 } // namespace gusset

@@ -16,6 +16,8 @@ namespace gusset {
 [[nodiscard]] std::vector<RichLine> wholeBodyLines(const Notation&, const Step&);
 // "Look at the part on the left: A, B and C."
 [[nodiscard]] RichLine lookAtLine(const Notation&, const std::vector<JointId>& part);
+// Of a moment centre off the truss, as the step's remark introduces it; else empty.
+[[nodiscard]] std::string centreName(const Step&);
 [[nodiscard]] RichLine countLine(const Notation&);
 
 } // namespace gusset

@@ -9,18 +9,31 @@
 
 namespace gusset {
 
-// A member's contribution to a sum: four significant figures; zero as a plain 0.
-[[nodiscard]] std::string contribution(double, const NumberStyle&);
+// Of a sum, and of what is added up in it, in a class that counts decimals: as many figures as a
+// slide rule gives.
+inline constexpr int kSumFigures = 4;
+// A sum: with the figures of the class; zero as a plain 0.
+[[nodiscard]] std::string sumText(double, const NumberStyle&);
+// A part of a sum, with the decimals that all of its parts have; zero as a plain 0.
+[[nodiscard]] std::string shareText(double, int decimals, const NumberStyle&);
+// Whether formatGiven writes all of it.
+[[nodiscard]] bool isGivenInFull(double, const NumberStyle&);
+// " ≈ 1.42 − 2.78 = −1.36": the parts that are not zero, and what the printed ones add up to.
+void addPrintedSum(Formula&, const std::vector<double>& parts, int decimals, const NumberStyle&);
 // A force under a unit load or a unit redundant: four decimals.
 [[nodiscard]] std::string unitForce(double, const NumberStyle&);
 // EA: six significant figures at most, as the inputs are known no better.
 [[nodiscard]] std::string stiffnessText(double, const NumberStyle&);
 // n·N·L: the names with dots between them.
 [[nodiscard]] Formula product(std::initializer_list<Token>);
-[[nodiscard]] Token overStiffness(); // L/EA
+[[nodiscard]] Token overStiffness();   // L/EA
+[[nodiscard]] Formula thermalGrowth(); // α·ΔT·L
+// Δ stands before what is given (ΔL, ΔT, the settlement Δ of a support), and δ is what is sought.
+[[nodiscard]] Token misfitGrowth(); // ΔL
+[[nodiscard]] Token settledToken(); // Δ
 
-// For the supports that move; r and settle are the column names.
+// For the supports that move; r is the name of a column, `decimals` those of the last one.
 [[nodiscard]] TextTable settlementTable(const Notation&, const std::vector<SettlementRow>&,
-                                        const Token& r, const Token& settle);
+                                        const Token& r, int decimals);
 
 } // namespace gusset

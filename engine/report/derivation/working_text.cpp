@@ -35,15 +35,6 @@ void formula(Lines& lines, LineRole role, Formula tokens) {
     lines.push_back({role, std::move(runs), std::move(tokens)});
 }
 
-std::string centreName(const Step& step) {
-    for (const Remark& remark : step.remarks) {
-        if (says(remark, phrase::kCentreOffTruss)) {
-            return partOf<std::string>(remark, "centre");
-        }
-    }
-    return {};
-}
-
 // Remarks on the result come after it, all others before.
 bool comesAfter(const Remark& remark) {
     return says(remark, phrase::kActsOtherWay) || says(remark, phrase::kNegativeForce) ||

@@ -32,15 +32,21 @@ RichLine headed(const PhraseBook& book, RichLine name, const std::string& unit) 
 }
 
 std::string tableText(const TextTable& table) {
-    std::vector<std::string> head;
+    std::vector<std::vector<std::string>> lines(1);
     for (const RichLine& cell : table.head) {
-        head.push_back(plainText(cell));
+        lines.front().push_back(plainText(cell));
+    }
+    for (const auto& row : table.rows) {
+        lines.emplace_back();
+        for (const Words& cell : row) {
+            lines.back().push_back(plainText(cell.line));
+        }
     }
     std::vector<std::size_t> columns;
-    for (std::size_t c = 0; c < head.size(); ++c) {
-        std::size_t widest = width(head[c]);
-        for (const auto& row : table.rows) {
-            widest = std::max(widest, width(row[c]));
+    for (std::size_t c = 0; c < table.head.size(); ++c) {
+        std::size_t widest = 0;
+        for (const auto& cells : lines) {
+            widest = std::max(widest, width(cells[c]));
         }
         columns.push_back(widest);
     }
@@ -51,9 +57,9 @@ std::string tableText(const TextTable& table) {
         }
         return text.substr(0, text.find_last_not_of(' ') + 1) + '\n';
     };
-    std::string text = table.caption + '\n' + line(head);
-    for (const auto& row : table.rows) {
-        text += line(row);
+    std::string text = table.caption + '\n';
+    for (const auto& cells : lines) {
+        text += line(cells);
     }
     return text;
 }
@@ -65,9 +71,9 @@ std::string tableHtml(const TextTable& table) {
     }
     html += "</tr></thead>\n<tbody>\n";
     for (const auto& row : table.rows) {
-        html += "<tr><th scope=\"row\">" + escapeHtml(row.front()) + "</th>";
+        html += "<tr><th scope=\"row\">" + htmlOf(row.front().line) + "</th>";
         for (std::size_t c = 1; c < row.size(); ++c) {
-            html += "<td>" + escapeHtml(row[c]) + "</td>";
+            html += "<td>" + htmlOf(row[c].line) + "</td>";
         }
         html += "</tr>\n";
     }

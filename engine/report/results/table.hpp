@@ -11,8 +11,8 @@ namespace gusset {
 struct TextTable {
     std::string caption;
     std::vector<RichLine> head;
-    std::vector<std::vector<std::string>> rows; // the first cell names the row
-    std::vector<bool> numeric;                  // by column: right-aligned
+    std::vector<std::vector<Words>> rows; // the first cell names the row
+    std::vector<bool> numeric;            // by column: right-aligned
 };
 
 // The heading of a column whose numbers have a unit; the name alone if there is none.

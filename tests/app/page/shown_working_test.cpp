@@ -3,6 +3,7 @@
 #include "app/board.hpp"
 #include "exchange/files/model_file.hpp"
 #include "support/files.hpp"
+#include "support/trusses/small_truss.hpp"
 
 #include <catch2/catch_test_macros.hpp>
 
@@ -110,13 +111,50 @@ TEST_CASE("the force polygon grows with the step, and a picked member's line sta
     REQUIRE(shown.polygon.lines.size() == 16); // 3 loads, 2 reactions, 11 members
     CHECK(stepsOf(shown) == 16);
     CHECK(shown.drawing.lines.size() == 1);
+    CHECK(shown.lit == 0); // the newest line
+    CHECK(shown.drawingSays.find("one after the other, clockwise") != std::string::npos);
     board.act(Set{&NotebookState::step, 9});
+    board.finish(deriveWorking);
+    CHECK(board.derived.working.lit == 9);
+    CHECK(board.derived.working.drawingSays.find("parallel to") != std::string::npos);
     pickMember(board, "AB");
     board.finish(deriveWorking);
     CHECK(board.derived.working.drawing.lines.size() == 10);
     const std::optional<std::size_t> lit = board.derived.working.lit;
     REQUIRE(lit);
     CHECK(shown.polygon.lines[*lit].member == board.state.selection.members.front());
+}
+
+TEST_CASE("all lines of the polygon together have no newest one") {
+    Board board = boardOf("cottage_roof");
+    (void)showing(board, WorkingPage::Polygon);
+    board.act(Set{&NotebookState::wholeWorking, true});
+    board.finish(deriveWorking);
+    CHECK_FALSE(board.derived.working.lit);
+    CHECK(board.derived.working.drawingSays.empty());
+}
+
+TEST_CASE("how the forces of the released truss were found can be followed in the notebook") {
+    Board board = boardOf("braced_tower"); // one redundant: the method, N0 and n1
+    CHECK(showing(board, WorkingPage::Truss).redundants == 1);
+    const char* const words[] = {"P_B = 12", "P_Bx = 0.8", "The released truss"};
+    for (int state = 1; state <= 3; ++state) {
+        board.act(Set{&NotebookState::releasedState, state});
+        board.finish(deriveWorking);
+        INFO(state);
+        CHECK(holds(board.derived.working.passages, words[state - 1]));
+        CHECK(board.derived.working.working.steps.empty());
+    }
+}
+
+TEST_CASE(
+    "what the force method releases is known to the board, and so is that of a displacement") {
+    Board board = boardOf("braced_tower");
+    const std::vector<MemberId> cut{
+        MemberId{static_cast<int>(memberAt(board.state.truss, "B", "C"))}};
+    CHECK(showing(board, WorkingPage::Truss).released.members == cut);
+    CHECK(showing(board, WorkingPage::Displacement).released.members == cut);
+    CHECK(showing(board, WorkingPage::Polygon).released.members.empty());
 }
 
 TEST_CASE("picking something leaves the working of the whole truss as it is") {

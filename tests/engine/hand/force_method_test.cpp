@@ -2,6 +2,8 @@
 #include "report/derivation/force_method_text.hpp"
 
 #include "support/reading/formula_reader.hpp"
+#include "support/reading/formula_value.hpp"
+#include "support/reading/sketch_checks.hpp"
 #include "support/reading/working_reader.hpp"
 #include "support/reading/written.hpp"
 #include "support/trusses/random_truss.hpp"
@@ -12,6 +14,9 @@
 
 #include <algorithm>
 #include <cmath>
+#include <string>
+#include <variant>
+#include <vector>
 
 using namespace gusset;
 using namespace gusset::support;
@@ -138,6 +143,123 @@ TEST_CASE("the printed sums and equations of the force method hold to the digits
         }
     }
     CHECK(equations > 300);
+}
+
+namespace {
+
+// Of a table whose last column is the sum of the others, or whose last row is: how many sums were
+// added up as printed. Fails at the first that does not add up.
+int addedRows(const TextTable& table) {
+    int added = 0;
+    for (const std::vector<Words>& row : table.rows) {
+        double sum = 0;
+        for (std::size_t c = 1; c + 1 < row.size(); ++c) {
+            sum += digitsOf(plainText(row[c].line)).value().value;
+        }
+        const std::string whole = plainText(row.back().line);
+        const Digits printed = digitsOf(whole).value();
+        INFO(table.caption << ", " << plainText(row.front().line) << ": " << sum << ", " << whole);
+        REQUIRE(std::abs(sum - printed.value) <= 0.5000001 * printed.step());
+        ++added;
+    }
+    return added;
+}
+
+int addedColumns(const TextTable& table) {
+    int added = 0;
+    for (std::size_t c = 1; c < table.head.size(); ++c) {
+        const std::string total = plainText(table.rows.back()[c].line);
+        if (total.empty()) {
+            continue;
+        }
+        double sum = 0;
+        for (std::size_t r = 0; r + 1 < table.rows.size(); ++r) {
+            sum += digitsOf(plainText(table.rows[r][c].line)).value().value;
+        }
+        const Digits printed = digitsOf(total).value();
+        INFO(table.caption << ", column " << c << ": " << sum << ", " << total);
+        REQUIRE(std::abs(sum - printed.value) <= 1e-6 * printed.step());
+        ++added;
+    }
+    return added;
+}
+
+} // namespace
+
+TEST_CASE("a reader who adds up the rows and columns of the tables gets what is printed there") {
+    int rows = 0;
+    int columns = 0;
+    for (std::uint64_t seed = 0; seed < 300; ++seed) {
+        Truss truss = randomIndeterminateTruss(seed);
+        if (seed % 2 == 0) {
+            addRandomStrains(truss, seed);
+        }
+        truss.classSettings.digits = 1 + static_cast<int>(seed % 3);
+        const ForceMethod method = methodOf(truss);
+        INFO("seed " << seed);
+        for (const Passage& passage : forceMethodPassages({englishPhrases(), truss}, method)) {
+            for (const auto& part : passage.parts) {
+                const auto* table = std::get_if<TextTable>(&part);
+                if (!table) {
+                    continue;
+                }
+                const bool superposed =
+                    table->caption == "Member forces" || table->caption == "Reactions";
+                const bool summed = table->caption == "What each member adds to the displacements";
+                rows += superposed ? addedRows(*table) : 0;
+                columns += summed ? addedColumns(*table) : 0;
+            }
+        }
+    }
+    CHECK(rows > 1000);
+    CHECK(columns > 200);
+}
+
+TEST_CASE("figures follow the class, in the sums as well") {
+    Truss truss = crossedSquare();
+    force(truss, "C", 10, 0);
+    truss.classSettings.form = NumberForm::Significant;
+    truss.classSettings.digits = 3;
+    // EA·δ10 = 15√2 + 60 = 81.213, EA·δ11 = 6 + 6√2 = 14.485
+    const std::string text = methodTextOf(truss);
+    CHECK(contains(text, "\u2248 81.2\u2009kN\u00B7m\n"));
+    CHECK(contains(text, "\u2248 14.5\u2009m\n"));
+    CHECK(contains(text, "81.2 + X_1\u2009\u00B7\u200914.5 = 0\n"));
+}
+
+TEST_CASE("each state of the released truss is drawn with its forces, and can be followed up") {
+    Truss truss = crossedSquare();
+    force(truss, "C", 10, 0);
+    const auto passages = forceMethodPassages({englishPhrases(), truss}, methodOf(truss));
+    const auto released = std::find_if(passages.begin(), passages.end(), [](const auto& passage) {
+        return plainText(passage.title) == "Forces of the released truss";
+    });
+    REQUIRE(released != passages.end());
+    std::vector<Sketch> sketches;
+    for (const auto& part : released->parts) {
+        if (const auto* sketch = std::get_if<Sketch>(&part)) {
+            sketches.push_back(*sketch);
+        }
+    }
+    REQUIRE(sketches.size() == 2);
+    const auto shows = [](const Sketch& sketch, const char* text) {
+        return std::count_if(sketch.words.begin(), sketch.words.end(),
+                             [&](const auto& words) { return plainText(words.words) == text; });
+    };
+    CHECK(shows(sketches[0], "14.14") == 1);
+    CHECK(shows(sketches[1], "\u22120.7071") == 4); // the sides
+    for (const Sketch& sketch : sketches) {
+        CHECK(faultOfSketch(sketch) == "");
+        CHECK(std::count_if(sketch.lines.begin(), sketch.lines.end(),
+                            [](const auto& line) { return line.dashed; }) == 1); // the cut member
+    }
+    REQUIRE(released->folded.size() == 2);
+    CHECK(plainText(released->folded[0].title) == "How the forces N_0 are found");
+    CHECK(released->folded[1].passages.size() > 3);
+    const std::string html = passagesHtml(passages);
+    CHECK(contains(
+        html, "<details>\n<summary>How the forces <var>N</var><sub>0</sub> are found</summary>"));
+    CHECK(contains(html, "<th scope=\"row\"><var>A</var><sub>x</sub></th>"));
 }
 
 TEST_CASE("the reader of formulas objects to an equation that does not hold") {

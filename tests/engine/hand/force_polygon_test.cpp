@@ -15,7 +15,7 @@ using namespace gusset::support;
 
 namespace {
 
-// The gable of small_truss.hpp. Clockwise from the left: space A below, B on the left, C on the
+// The gable of small_truss.hpp. Clockwise from the left: space P below, Q on the left, R on the
 // right; 1 inside.
 
 ForcePolygon polygonOf(const Truss& truss) { return forcePolygon(truss, {}, solve(truss)); }
@@ -63,11 +63,11 @@ TEST_CASE("the polygon of a gable has its four points where they are drawn by ha
     const ForcePolygon polygon = polygonOf(gable());
     REQUIRE(polygon.refusal == PolygonRefusal::None);
     REQUIRE(polygon.spaces.size() == 4);
-    // From a, up 12 to b (reaction at A), down 24 to c (load), up 12 back to a (reaction at B);
-    // 1 lies left of a by the tie's 16.
-    CHECK(near(spaceNamed(polygon, "A").point, {0, 0}, 1e-12));
-    CHECK(near(spaceNamed(polygon, "B").point, {0, 12}, 1e-12));
-    CHECK(near(spaceNamed(polygon, "C").point, {0, -12}, 1e-12));
+    // From p, up 12 to q (reaction at A), down 24 to r (load), up 12 back to p (reaction at B);
+    // 1 lies left of p by the tie's 16.
+    CHECK(near(spaceNamed(polygon, "P").point, {0, 0}, 1e-12));
+    CHECK(near(spaceNamed(polygon, "Q").point, {0, 12}, 1e-12));
+    CHECK(near(spaceNamed(polygon, "R").point, {0, -12}, 1e-12));
     CHECK(near(spaceNamed(polygon, "1").point, {-16, 0}, 1e-12));
 }
 
@@ -86,10 +86,11 @@ TEST_CASE("loads and reactions are drawn first and close by themselves") {
 
 TEST_CASE("the name of a space stands in it on the board") {
     const ForcePolygon polygon = polygonOf(gable());
-    CHECK(near(spaceNamed(polygon, "1").seat, {4, 1}, 1e-12)); // mean of the members' middles
-    CHECK(spaceNamed(polygon, "A").seat.y < 0);
-    CHECK(spaceNamed(polygon, "B").seat.x < 2);
-    CHECK(spaceNamed(polygon, "C").seat.x > 6);
+    CHECK(near(spaceNamed(polygon, "1").seat, {4, 1}, 1e-12));     // the centre of the triangle
+    CHECK(near(spaceNamed(polygon, "P").seat, {4, -0.64}, 1e-12)); // 8 % of 8 m below the tie
+    // The same off the middle of a rafter, across it.
+    CHECK(near(spaceNamed(polygon, "Q").seat, {2 - 0.64 * 0.6, 1.5 + 0.64 * 0.8}, 1e-12));
+    CHECK(near(spaceNamed(polygon, "R").seat, {6 + 0.64 * 0.6, 1.5 + 0.64 * 0.8}, 1e-12));
 }
 
 TEST_CASE(
@@ -161,11 +162,143 @@ TEST_CASE("a truss without a working has no polygon") {
     CHECK(polygonOf(truss).refusal == PolygonRefusal::NoWorking);
 }
 
+namespace {
+
+// Where two lines through points, each in a direction, meet.
+Vec2 meetingPoint(Vec2 a, Vec2 along, Vec2 b, Vec2 other) {
+    const double t = cross(b - a, other) / cross(along, other);
+    return a + t * along;
+}
+
+// What a step claims about the points that are known before it, from the truss alone.
+std::string objectionToStep(const Truss& truss, const ForcePolygon& polygon,
+                            const PolygonStep& step, std::set<int>& known) {
+    const auto pointOf = [&](int space) {
+        return polygon.spaces[static_cast<std::size_t>(space)].point;
+    };
+    const PolygonLine& first = polygon.lines[step.first];
+    const double size = 1e-7 * (1 + std::abs(first.force) + length(pointOf(first.to)));
+    if (step.move == PolygonMove::Outside) {
+        for (std::size_t i = step.first; i < step.first + step.count; ++i) {
+            known.insert(polygon.lines[i].to);
+        }
+        return polygon.lines[step.first].from == polygon.lines[step.first + step.count - 1].to
+                   ? ""
+                   : "loads and reactions do not close";
+    }
+    std::size_t checked = step.first; // lines from here on are checks
+    if (step.move == PolygonMove::Meets) {
+        const PolygonLine& second = polygon.lines[step.first + 1];
+        if (!known.contains(first.from) || !known.contains(second.from) ||
+            known.contains(first.to) || first.to != second.to) {
+            return "a new point is not fixed by two known ones";
+        }
+        const Vec2 meets = meetingPoint(pointOf(first.from), memberVector(truss, first.member),
+                                        pointOf(second.from), memberVector(truss, second.member));
+        if (!near(meets, pointOf(first.to), 1e3 * size)) {
+            return "the two lines meet elsewhere";
+        }
+        checked += 2;
+    } else if (step.move == PolygonMove::Measured) {
+        if (!known.contains(first.from) || known.contains(first.to)) {
+            return "it is not measured from a known point to a new one";
+        }
+        checked += 1;
+    }
+    known.insert(first.to);
+    for (std::size_t i = checked; i < step.first + step.count; ++i) {
+        if (!known.contains(polygon.lines[i].from) || !known.contains(polygon.lines[i].to)) {
+            return "a check joins a point that is not known";
+        }
+    }
+    return "";
+}
+
+} // namespace
+
+TEST_CASE("each new point of a polygon lies where two lines from known points meet, of any truss") {
+    int met = 0;
+    int measured = 0;
+    for (std::uint64_t seed = 0; seed < 600; ++seed) {
+        const Truss truss = randomDeterminateTruss(seed);
+        const ForcePolygon polygon = polygonOf(truss);
+        if (polygon.refusal != PolygonRefusal::None) {
+            continue;
+        }
+        INFO("seed " << seed);
+        std::set<int> known{0};
+        std::size_t lines = 0;
+        for (const PolygonStep& step : polygon.steps) {
+            REQUIRE(step.first == lines);
+            lines += step.count;
+            REQUIRE(objectionToStep(truss, polygon, step, known) == "");
+            met += step.move == PolygonMove::Meets ? 1 : 0;
+            measured += step.move == PolygonMove::Measured ? 1 : 0;
+        }
+        REQUIRE(lines == polygon.lines.size());
+    }
+    CHECK(met > 300);
+    CHECK(measured < met / 5);
+}
+
+TEST_CASE("a simple truss is drawn without measuring a force of the working") {
+    for (const Form form : {Form::Simple, Form::Cantilever}) {
+        for (std::uint64_t seed = 0; seed < 200; ++seed) {
+            const ForcePolygon polygon = polygonOf(randomDeterminateTruss(form, seed));
+            for (const PolygonStep& step : polygon.steps) {
+                INFO("form " << static_cast<int>(form) << ", seed " << seed);
+                REQUIRE(step.move != PolygonMove::Measured);
+            }
+        }
+    }
+}
+
+TEST_CASE("no space has the name of a joint, nor has a point of the polygon") {
+    const auto namesFor = [](std::vector<std::string> labels) {
+        Truss truss = gable();
+        for (std::size_t i = 0; i < labels.size(); ++i) {
+            truss.joints[i].label = labels[i];
+        }
+        std::string names;
+        for (const PolygonSpace& space : polygonOf(truss).spaces) {
+            names += space.name + " ";
+        }
+        return names;
+    };
+    CHECK(namesFor({"A", "B", "C"}) == "P Q R 1 ");
+    CHECK(namesFor({"P", "q", "S"}) == "R T U 1 ");
+    CHECK(namesFor({"1", "2", "3"}) == "A B C D ");
+    CHECK(namesFor({"L0", "L1", "U0"}) == "P Q R 1 ");
+}
+
+TEST_CASE("at a joint with a load and a reaction, the forces follow each other clockwise") {
+    Truss truss = gable();
+    force(truss, "A", 0, -3); // above its support: first the reaction, below, then the load
+    force(truss, "B", 0, -3); // on the right: first the load
+    const ForcePolygon polygon = polygonOf(truss);
+    REQUIRE(polygon.lines.size() == 8);
+    CHECK(polygon.lines[0].reaction);
+    CHECK_FALSE(polygon.lines[1].reaction);
+    CHECK(polygon.lines[3].joint == findJoint(truss, "B"));
+    CHECK_FALSE(polygon.lines[3].reaction);
+    CHECK(polygon.lines[4].reaction);
+    // The space between the two at A has no member, and its letter stands beside A.
+    const PolygonSpace& between = spaceNamed(polygon, "Q");
+    CHECK(between.seat.x < 0);
+    CHECK(length(between.seat - truss.joints[0].at) < 1);
+}
+
 TEST_CASE("the polygon in words names its lines by the points of two spaces") {
     const Truss truss = gable();
     const std::string text = forcePolygonText({englishPhrases(), truss}, polygonOf(truss));
-    CHECK(text.find("  a\u2013b    reaction at A       12.00\n") != std::string::npos);
-    CHECK(text.find("  b\u20131    AC                  20.00   compression\n") !=
+    CHECK(text.find("  p\u2013q    reaction at A       12.00\n") != std::string::npos);
+    CHECK(text.find("  q\u20131    AC                  20.00   compression\n") !=
           std::string::npos);
-    CHECK(text.find("  a\u20131    AB                  16.00   tension\n") != std::string::npos);
+    CHECK(text.find("  p\u20131    AB                  16.00   tension\n") != std::string::npos);
+    CHECK(text.find("clockwise round the truss: p\u2013q, q\u2013r and r\u2013p. They end where "
+                    "they began.\n") != std::string::npos);
+    CHECK(text.find("Through q draw parallel to AC, through r parallel to CB: the two lines meet "
+                    "at 1.\n") != std::string::npos);
+    CHECK(text.find("The line p\u20131 joins two known points: that it is parallel to AB is a "
+                    "check.\n") != std::string::npos);
 }

@@ -1,6 +1,7 @@
 #include "hand/virtual_work/influence_by_hand.hpp"
 #include "report/derivation/influence_by_hand_text.hpp"
 
+#include "support/reading/formula_value.hpp"
 #include "support/reading/working_reader.hpp"
 #include "support/reading/written.hpp"
 #include "support/trusses/random_truss.hpp"
@@ -11,6 +12,9 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
+#include <string>
+#include <vector>
 
 using namespace gusset;
 using namespace gusset::support;
@@ -70,6 +74,39 @@ std::string objectionTo(const InfluenceByHand& line) {
         }
     }
     return {};
+}
+
+// Both printed formulas of the law, worked out with x and the reaction of this place.
+std::string objectionToLaw(const std::vector<Passage>& passages, const InfluenceByHand& line,
+                           const InfluenceOrdinate& ordinate) {
+    const auto number = [](const std::string& text, NumberPlace) -> std::optional<Rounded> {
+        const auto digits = digitsOf(text);
+        return digits ? std::optional(Rounded{digits->value, 0.5001 * digits->figureStep(4)})
+                      : std::nullopt;
+    };
+    int formulas = 0;
+    for (const Passage& passage : passages) {
+        for (const auto& part : passage.parts) {
+            const auto* it = std::get_if<WorkingLine>(&part);
+            if (!it || it->formula.empty() || plainText(passage.title) != "Load at x") {
+                continue;
+            }
+            Names names{{"x", {ordinate.place, 0}}};
+            for (const Token& token : it->formula) {
+                if (token.kind == TokenKind::Variable && token.text != "x") {
+                    names[printedName(token)] = {ordinate.value, 0};
+                }
+            }
+            const PrintedEquation sides = equationsOf(it->formula).front();
+            const auto left = worthOf(sides[0].formula, names, number);
+            const auto right = worthOf(sides[1].formula, names, number);
+            if (sides.size() != 2 || !left || !right || !agree(*left, *right)) {
+                return plainText(it->runs);
+            }
+            ++formulas;
+        }
+    }
+    return formulas == 2 && line.law ? "" : "not two formulas";
 }
 
 } // namespace
@@ -171,6 +208,55 @@ TEST_CASE("a reaction's line is straight, one equation of moments for every plac
     CHECK(force.way == InfluenceWay::Section);
     CHECK(std::abs(force.ordinates[1].value - 4.0 * 12 / (16 * 3)) < 1e-12);
     CHECK(force.corners == std::vector<JointId>{path[1]});
+}
+
+TEST_CASE("the one equation for a reaction gives the ordinates of every place, as it is printed") {
+    int read = 0;
+    for (std::uint64_t seed = 0; seed < 400; ++seed) {
+        const Truss truss = randomDeterminateTruss(seed);
+        std::vector<JointId> path = pathThrough(truss, 5);
+        if (path.size() < 2) {
+            continue;
+        }
+        if (seed % 2 == 0) {
+            std::reverse(path.begin(), path.end());
+        }
+        for (const Support& support : truss.supports) {
+            Effect effect = reactionAt(truss, "A");
+            effect.joint = support.joint;
+            const InfluenceByHand line = influenceByHand(truss, path, effect);
+            if (line.end != InfluenceEnd::Complete || !line.law) {
+                continue;
+            }
+            const auto passages = influencePassages({englishPhrases(), truss}, line);
+            for (const InfluenceOrdinate& ordinate : line.ordinates) {
+                INFO("seed " << seed << ", x = " << ordinate.place << "\n"
+                             << passagesText(passages));
+                REQUIRE(std::abs(valueAt(*line.law, ordinate.place) - ordinate.value) < 1e-9);
+                REQUIRE(objectionToLaw(passages, line, ordinate) == "");
+                ++read;
+            }
+        }
+    }
+    CHECK(read > 400);
+}
+
+TEST_CASE("the equation for a reaction reads as on the board") {
+    Truss simple = redundantTrusses().front().truss; // 16 m from A to E
+    simple.supports.erase(simple.supports.begin() + 1);
+    std::vector<JointId> path;
+    for (const char* label : {"B", "C", "D"}) {
+        path.push_back(findJoint(simple, label));
+    }
+    const std::string text = lineTextOf(simple, path, reactionAt(simple, "A"));
+    // The path begins 4 m from A, so E is 12 m from there.
+    CHECK(contains(text, "\u03A3M_E = 0:  \u2212A_y\u2009\u00B7\u200916 + "
+                         "1\u2009\u00B7\u2009(12 \u2212 x) = 0\n"));
+    CHECK(contains(text, "    A_y = 0.75 \u2212 x/16\n"));
+    CHECK(contains(text, "This holds from B, x = 0, to D, x = 8\u2009m.\n"));
+    const std::string other = lineTextOf(simple, path, reactionAt(simple, "E"));
+    CHECK(contains(other, "E_y\u2009\u00B7\u200916 \u2212 1\u2009\u00B7\u2009(x + 4) = 0\n"));
+    CHECK(contains(other, "    E_y = 0.25 + x/16\n"));
 }
 
 TEST_CASE("no hand finds the influence line of these, and it is said why") {

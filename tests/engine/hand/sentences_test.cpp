@@ -29,7 +29,7 @@ TEST_CASE("every sentence about symmetry, zero forces, places and the count is t
         CHECK(falseSolving(truss, workOut(truss, {}, solve(truss)), solving) == "");
     }
     CAPTURE(counts.symmetric, counts.together, counts.zeros, counts.leftOut, counts.places,
-            counts.inclined, counts.shared);
+            counts.inclined, counts.shared, counts.halves);
     CHECK(counts.symmetric > 40);
     CHECK(counts.together > 5);
     CHECK(counts.zeros > 1000);
@@ -40,6 +40,26 @@ TEST_CASE("every sentence about symmetry, zero forces, places and the count is t
     CHECK(solving.across > 100);
     CHECK(solving.turned > 50);
     CHECK(solving.eliminated + solving.substituted + solving.equal > 500);
+    CHECK(counts.halves > 50);
+}
+
+TEST_CASE("reactions are halves of the load only where the loads themselves are symmetric") {
+    Truss truss = gable();
+    const auto halves = [&] {
+        int count = 0;
+        for (const Step& step : workOut(truss, {}, solve(truss)).steps) {
+            for (const Remark& remark : step.remarks) {
+                count += says(remark, phrase::kReactionsMirror) ? 1 : 0;
+            }
+        }
+        return count;
+    };
+    CHECK(halves() == 1);
+    force(truss, "A", 0, -3);
+    CHECK(halves() == 0);
+    truss.loads.pop_back();
+    truss.supports.back().reaction = 60; // B no longer mirrors A
+    CHECK(halves() == 0);
 }
 
 //     C        A roof with 10 kN at A and 20 kN at B, over its supports: each goes straight into

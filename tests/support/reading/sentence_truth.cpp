@@ -74,20 +74,23 @@ struct Answer {
     [[nodiscard]] bool mirrors(Vec2 here, Vec2 there) const {
         return isZero(Vec2{here.x + there.x, here.y - there.y});
     }
-    // Whether every member has an image with the same force.
-    [[nodiscard]] bool forcesMirror() const {
+    [[nodiscard]] MemberId imageOf(MemberId member) const {
+        const JointId a = mirrorOf(truss.members[member.at()].a);
+        const JointId b = mirrorOf(truss.members[member.at()].b);
         for (std::size_t i = 0; i < truss.members.size(); ++i) {
-            const JointId a = mirrorOf(truss.members[i].a);
-            const JointId b = mirrorOf(truss.members[i].b);
-            const auto image =
-                std::find_if(truss.members.begin(), truss.members.end(), [&](const Member& other) {
-                    return (other.a == a && other.b == b) || (other.a == b && other.b == a);
-                });
-            if (image == truss.members.end()) {
-                return false;
+            const Member& other = truss.members[i];
+            if ((other.a == a && other.b == b) || (other.a == b && other.b == a)) {
+                return {static_cast<int>(i)};
             }
-            const auto at = static_cast<std::size_t>(image - truss.members.begin());
-            if (!isZero(solution.forces[i] - solution.forces[at])) {
+        }
+        return {};
+    }
+    // Whether every member has an image, with the same force if `asForces`.
+    [[nodiscard]] bool membersMirror(bool asForces) const {
+        for (std::size_t i = 0; i < truss.members.size(); ++i) {
+            const MemberId image = imageOf({static_cast<int>(i)});
+            if (!image.valid() ||
+                (asForces && !isZero(solution.forces[i] - solution.forces[image.at()]))) {
                 return false;
             }
         }
@@ -114,7 +117,7 @@ std::string judgeSymmetry(const Answer& answer, const Remark& remark) {
             uneven.push_back(joint);
         }
     }
-    if (!answer.forcesMirror()) {
+    if (!answer.membersMirror(true)) {
         return "the forces are not symmetric";
     }
     if (says(remark, phrase::kSymmetric)) {
@@ -123,6 +126,36 @@ std::string judgeSymmetry(const Answer& answer, const Remark& remark) {
     return partOf<std::vector<JointId>>(remark, "joints") == uneven
                ? ""
                : "it names the wrong joints as uneven";
+}
+
+// Of the reactions: equal, on joints that mirror each other, under what mirrors itself.
+std::string judgeMirroredReactions(const Answer& answer, const Remark& remark) {
+    for (std::size_t i = 0; i < answer.truss.joints.size(); ++i) {
+        const JointId image = answer.mirrorOf({static_cast<int>(i)});
+        if (!image.valid() || !answer.mirrors(answer.loads[i], answer.loads[image.at()])) {
+            return "the joints or their loads are not symmetric";
+        }
+    }
+    if (!answer.membersMirror(false)) {
+        return "the members are not symmetric";
+    }
+    if (!answer.isZero(answer.valueOf(partOf<Symbol>(remark, "level")))) {
+        return "the horizontal reaction is not zero";
+    }
+    const auto& pair = partOf<std::vector<Symbol>>(remark, "reactions");
+    if (pair.size() != 2 || answer.mirrorOf(pair[0].joint) != pair[1].joint ||
+        pair[0].joint == pair[1].joint) {
+        return "the supports do not mirror each other";
+    }
+    double load = 0;
+    for (const Vec2 each : answer.loads) {
+        load += each.y;
+    }
+    const double half = std::fabs(load) / 2;
+    return answer.isZero(std::fabs(answer.valueOf(pair[0])) - half) &&
+                   answer.isZero(std::fabs(answer.valueOf(pair[1])) - half)
+               ? ""
+               : "a reaction is not half of the load";
 }
 
 // A zero-force step: which members it names, and which of the joint it leaves out as zero.
@@ -268,6 +301,10 @@ std::string judge(const Answer& answer, const Step& step, const Remark& remark,
     if (says(remark, phrase::kSymmetric) || says(remark, phrase::kSymmetricTogether)) {
         ++(says(remark, phrase::kSymmetric) ? counts.symmetric : counts.together);
         return judgeSymmetry(answer, remark);
+    }
+    if (says(remark, phrase::kReactionsMirror)) {
+        ++counts.halves;
+        return judgeMirroredReactions(answer, remark);
     }
     if (says(remark, phrase::kCentreOffTruss)) {
         ++counts.places;

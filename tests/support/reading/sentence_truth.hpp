@@ -16,6 +16,7 @@ struct SentenceCounts { // of those that were judged
     int zeros = 0;
     int leftOut = 0;
     int places = 0;
+    int halves = 0; // reactions by symmetry
 };
 
 // The first sentence of the truss's working that is not true of it, and what is wrong with it;

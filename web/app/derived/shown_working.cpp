@@ -69,20 +69,64 @@ struct Maker {
     }
 };
 
+// The members cut and the supports let go.
+Things releasedBy(const Truss& truss, const ForceMethod& method) {
+    const Structure structure = structureOf(truss);
+    Things things;
+    for (const Release& release : method.releases) {
+        if (const auto* cut = std::get_if<MemberId>(&release.of)) {
+            things.members.push_back(*cut);
+        } else {
+            const std::size_t let = std::get<RestraintId>(release.of).at();
+            things.supports.push_back(structure.restraints[let].support);
+        }
+    }
+    return things;
+}
+
+// How the forces of one state of the released truss were found, instead of the method; nothing
+// where the method has no such state.
+void writeReleasedSteps(Maker& maker, const std::shared_ptr<const ForceMethod>& method, int state) {
+    maker.job.add(stageOf(
+        phrase::kJobSteps,
+        [given = maker.given, method, state] {
+            const auto unit = static_cast<std::size_t>(state - 2);
+            const bool isUnit = state > 1 && unit < method->releases.size();
+            return WorkingPassagesTask(
+                {given->book, isUnit ? method->unitTrusses[unit] : method->givenTruss},
+                isUnit ? method->unitWorkings[unit] : method->givenWorking, SketchPaper::Column);
+        },
+        [shown = maker.shown, state](WorkingPassagesTask& task) {
+            if (state <= 1 + shown->redundants && shown->redundants > 0) {
+                shown->passages = task.take();
+            }
+        }));
+}
+
 void makeTruss(Maker& maker) {
     if (maker.given->solution.status != Status::Indeterminate) {
         maker.workOutWhole();
         maker.writeSteps();
         return;
     }
+    const auto method = std::make_shared<ForceMethod>();
     maker.job.add(stageOf(
         phrase::kJobReleases,
         [given = maker.given] {
             return ForceMethodTask(given->truss, given->choice, given->solution);
         },
-        [given = maker.given, shown = maker.shown](ForceMethodTask& task) {
-            shown->passages = forceMethodPassages({given->book, given->truss}, task.take());
+        [given = maker.given, shown = maker.shown, method](ForceMethodTask& task) {
+            *method = task.take();
+            if (method->end == ForceMethodEnd::Complete) {
+                shown->redundants = static_cast<int>(method->releases.size());
+                shown->released = releasedBy(given->truss, *method);
+            }
+            shown->passages =
+                forceMethodPassages({given->book, given->truss}, *method, SketchPaper::Column);
         }));
+    if (maker.state.notebook.releasedState > 0) {
+        writeReleasedSteps(maker, method, maker.state.notebook.releasedState);
+    }
 }
 
 bool isAt(const Working& working, const Symbol& symbol, JointId joint) {
@@ -171,7 +215,11 @@ void makeDisplacement(Maker& maker) {
             return UnitLoadTask(given->truss, given->choice, given->solution, joint, axis);
         },
         [given = maker.given, shown = maker.shown](UnitLoadTask& task) {
-            shown->passages = {unitLoadPassage({given->book, given->truss}, task.take())};
+            const UnitLoadTable table = task.take();
+            if (table.method && table.complete) {
+                shown->released = releasedBy(given->truss, *table.method);
+            }
+            shown->passages = {unitLoadPassage({given->book, given->truss}, table)};
         }));
 }
 
@@ -193,14 +241,16 @@ void makePolygon(Maker& maker) {
         }));
 }
 
-std::optional<std::size_t> litLine(const AppState& state, const ForcePolygon& polygon) {
+// That of the selected member, else the newest of those drawn one after the other.
+std::optional<std::size_t> litLine(const AppState& state, const ForcePolygon& polygon,
+                                   std::size_t drawn) {
     const std::vector<MemberId>& members = state.selection.members;
     for (std::size_t i = 0; members.size() == 1 && i < polygon.lines.size(); ++i) {
         if (polygon.lines[i].member == members.front()) {
             return i;
         }
     }
-    return std::nullopt;
+    return state.notebook.wholeWorking ? std::nullopt : std::optional(drawn - 1);
 }
 
 void make(Maker& maker) {
@@ -228,7 +278,8 @@ bool isShown(const AppState& state, const ShownWorking& shown) {
     const NotebookState& notebook = state.notebook;
     return shown.revision == state.revision && shown.choice == state.choice &&
            shown.page == notebook.working && shown.bySection == notebook.bySection &&
-           shown.horizontal == notebook.horizontal && shown.about == aboutFor(state);
+           shown.horizontal == notebook.horizontal &&
+           shown.releasedState == notebook.releasedState && shown.about == aboutFor(state);
 }
 
 Job workingJob(const AppState& state, const Solution& solution,
@@ -238,6 +289,7 @@ Job workingJob(const AppState& state, const Solution& solution,
     shown->page = state.notebook.working;
     shown->bySection = state.notebook.bySection;
     shown->horizontal = state.notebook.horizontal;
+    shown->releasedState = state.notebook.releasedState;
     shown->about = aboutFor(state);
     // A model with errors has no count of members and joints either; its errors are in the verdict.
     if (solution.status == Status::Invalid) {
@@ -258,12 +310,16 @@ void drawPolygon(const AppState& state, ShownWorking& shown) {
     }
     const auto step = static_cast<std::size_t>(std::max(state.notebook.step, 0));
     const std::size_t drawn = state.notebook.wholeWorking ? count : std::min(step + 1, count);
-    const std::optional<std::size_t> lit = litLine(state, shown.polygon);
+    const std::optional<std::size_t> lit = litLine(state, shown.polygon, drawn);
+    const Writer writer{*state.book, state.truss};
+    shown.drawingSays = state.notebook.wholeWorking
+                            ? std::string()
+                            : polygonLineSentence(writer, shown.polygon, drawn - 1);
     if (drawn == shown.drawn && lit == shown.lit) {
         return;
     }
     shown.drawing =
-        polygonDrawing({*state.book, state.truss}, shown.polygon,
+        polygonDrawing(writer, shown.polygon,
                        {.drawn = drawn, .lit = lit, .width = kPolygonSide, .height = kPolygonSide});
     shown.drawn = drawn;
     shown.lit = lit;

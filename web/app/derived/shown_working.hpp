@@ -22,16 +22,20 @@ struct ShownWorking {
     WorkingPage page = WorkingPage::Truss;
     bool bySection = false;
     bool horizontal = false;
+    int releasedState = 0;
     Things about; // what was selected, where that matters
 
     Working working;               // its steps are in the order of the passages; a table has none
     std::vector<Passage> passages; // none if `asks` says what to do first
     std::string asks;
+    Things released;    // by the force method, while its results are shown
+    int redundants = 0; // of the force method, if it is complete
 
     ForcePolygon polygon; // for its page; refused if it has no lines
     Sketch spaces;        // the truss with its spaces lettered
     PolygonDrawing drawing;
-    std::size_t drawn = 0; // number of lines in the drawing
+    std::string drawingSays; // how the newest line comes to be drawn; empty if all are
+    std::size_t drawn = 0;   // number of lines in the drawing
     std::optional<std::size_t> lit{};
 };
 
@@ -42,7 +46,8 @@ struct ShownWorking {
 // Makes all of it except the drawing of the polygon. Precondition: the solution is of the state.
 [[nodiscard]] Job workingJob(const AppState&, const Solution&,
                              const std::shared_ptr<ShownWorking>&);
-// Draws the polygon as far as the current step, with the line of the selected member highlighted.
+// Draws the polygon as far as the current step, with the line of the selected member highlighted,
+// or the newest one.
 void drawPolygon(const AppState&, ShownWorking&);
 
 } // namespace gusset

@@ -176,6 +176,7 @@ struct NotebookState {
     WorkingPage working = WorkingPage::Truss;
     bool bySection = false; // OneForce: by a section rather than by the shortest sequence of joints
     bool horizontal = false; // Displacement: along x
+    int releasedState = 0; // Truss, by the force method: the method; 1: how N0 was found; 2: n1 …
     bool wholeWorking = false;
     int step = 0; // of the working, when shown step by step
 };

@@ -79,16 +79,19 @@ Things askedFor(const InfluenceShown& shown) {
     return things;
 }
 
-// What the current step of the working mentions.
+// What the current step of the working mentions, or what the force method releases.
 Things spokenOf(const Drawing& drawing) {
     const NotebookState& notebook = drawing.state.notebook;
     const std::optional<int> shown = shownStep(drawing.state, drawing.derived);
-    if (!notebook.open || notebook.tab != NotebookTab::Working || notebook.wholeWorking || !shown) {
+    if (!notebook.open || notebook.tab != NotebookTab::Working || !shown) {
         return {};
     }
     const std::vector<Step>& steps = drawing.derived.working.working.steps;
-    if (static_cast<std::size_t>(*shown) >= steps.size()) {
-        return {}; // a passage without a step
+    if (static_cast<std::size_t>(*shown) >= steps.size()) { // a passage without a step
+        return drawing.derived.working.released;
+    }
+    if (notebook.wholeWorking) {
+        return {};
     }
     const Step& step = steps[static_cast<std::size_t>(*shown)];
     Things things;

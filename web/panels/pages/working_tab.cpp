@@ -198,8 +198,27 @@ void eitherOf(PanelContext& context, const char* id, std::span<const char* const
     }
 }
 
+// The force method, or how the forces of one state of its released truss were found.
+void releasedStates(PanelContext& context) {
+    const bool two = context.derived.working.redundants == 2;
+    const std::array kStates{phrase::kMethodItself, phrase::kStateGiven,
+                             two ? phrase::kStateFirst : phrase::kStateRedundant,
+                             phrase::kStateSecond};
+    const auto all = words(context, kStates);
+    const std::size_t count = two ? all.size() : all.size() - 1;
+    const int now = std::min(context.state.notebook.releasedState, static_cast<int>(count) - 1);
+    const int chosen = wordChoice(context.ui, "states", std::span(all).first(count), now);
+    if (chosen != now) {
+        context.actions.push_back(Set{&NotebookState::releasedState, chosen});
+        context.actions.push_back(Set{&NotebookState::step, 0});
+    }
+}
+
 // The options of a page.
 void pageOptions(PanelContext& context, WorkingPage page) {
+    if (page == WorkingPage::Truss && context.derived.working.redundants > 0) {
+        releasedStates(context);
+    }
     if (page == WorkingPage::OneForce && context.state.selection.members.size() == 1) {
         constexpr std::array<Phrase<>, 2> kWays{phrase::kShortestWay, phrase::kByASection};
         eitherOf(context, "way", words(context, kWays), &NotebookState::bySection);
@@ -228,6 +247,10 @@ void polygon(PanelContext& context) {
         if (member.valid() && !holds(context.state.selection, member)) {
             context.actions.push_back(SetSelection{thingsOf(member)});
         }
+    }
+    if (!shown.drawingSays.empty()) {
+        gap(ui, 4);
+        paragraph(ui, shown.drawingSays);
     }
     gap(ui, 8);
     drawPassage(ui, 0, shown.passages.front());
