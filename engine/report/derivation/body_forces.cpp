@@ -219,6 +219,33 @@ FreeBody wholeFreeBody(const Notation& notation) {
     return bodyOf(notation, known, allJoints(notation.truss));
 }
 
+FreeBody loadedBody(const Notation& notation) {
+    FreeBody body{allJoints(notation.truss), {}};
+    for (const JointId joint : body.joints) {
+        addLoads(notation, joint, kZeroForce * indexOf(notation).largestLoad, body);
+    }
+    return body;
+}
+
+FreeBody finalFreeBody(const Notation& notation, const std::vector<double>& reactions) {
+    FreeBody body = loadedBody(notation);
+    for (std::size_t i = 0; i < reactions.size(); ++i) {
+        if (reactions[i] == 0) {
+            continue;
+        }
+        const Restraint& restraint = notation.working.structure.restraints[i];
+        const RestraintId id{static_cast<int>(i)};
+        const Symbol symbol{
+            .kind = SymbolKind::Reaction, .restraint = id, .joint = restraint.joint};
+        body.forces.push_back({.at = restraint.joint,
+                               .along = reactions[i] < 0 ? -restraint.along : restraint.along,
+                               .of = id,
+                               .ink = SketchInk::Reaction,
+                               .label = valued(notation, symbol, std::fabs(reactions[i]))});
+    }
+    return body;
+}
+
 std::string sentenceOf(const Notation& notation, const FreeBody& body) {
     std::vector<RichLine> words;
     for (const BodyForce& force : body.forces) {

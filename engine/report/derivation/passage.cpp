@@ -2,6 +2,7 @@
 
 #include "report/sketch/sketch_svg.hpp"
 #include "report/text/formula.hpp"
+#include "report/text/math_ml.hpp"
 
 namespace gusset {
 namespace {
@@ -27,12 +28,20 @@ std::string textOf(const TextTable& table) { return indented(tableText(table), "
 
 std::string htmlOf(const WorkingLine& line) {
     return line.formula.empty() ? "<p>" + htmlOf(line.runs) + "</p>\n"
-                                : mathMl(line.formula) + "\n";
+                                : "<div class=\"formula\">" + mathMl(line.formula) + "</div>\n";
 }
 
 std::string htmlOf(const Sketch& sketch) { return figureHtml(sketch); }
 
 std::string htmlOf(const TextTable& table) { return tableHtml(table); }
+
+std::string htmlOf(const Passage& passage) {
+    std::string html = "<section>\n<h3>" + gusset::htmlOf(passage.title) + "</h3>\n";
+    for (const auto& part : passage.parts) {
+        html += std::visit([](const auto& it) { return htmlOf(it); }, part);
+    }
+    return html + "</section>\n";
+}
 
 } // namespace
 
@@ -61,12 +70,12 @@ std::string passagesText(const std::vector<Passage>& passages) {
 
 std::string passagesHtml(const std::vector<Passage>& passages) {
     std::string html;
-    for (const Passage& passage : passages) {
-        html += "<section>\n<h3>" + gusset::htmlOf(passage.title) + "</h3>\n";
-        for (const auto& part : passage.parts) {
-            html += std::visit([](const auto& it) { return htmlOf(it); }, part);
-        }
-        html += "</section>\n";
+    for (std::size_t i = 0; i < passages.size(); ++i) {
+        const bool begins = !passages[i].goesOn;
+        const bool ends = i + 1 == passages.size() || !passages[i + 1].goesOn;
+        html += begins ? "<div class=\"steps\">\n" : "";
+        html += htmlOf(passages[i]);
+        html += ends ? "</div>\n" : "";
     }
     return html;
 }

@@ -15,14 +15,15 @@ namespace gusset {
 struct Passage {
     RichLine title{};
     std::vector<std::variant<WorkingLine, TextTable, Sketch>> parts{};
+    bool goesOn = false; // about the body drawn in the passage before it
 };
 
 void addSentence(Passage&, RichLine);
 void addFormula(Passage&, LineRole, Formula);
 
-[[nodiscard]] std::string
-passagesText(const std::vector<Passage>&); // plain UTF-8, without drawings
-// A fragment: sections with headings, figures, paragraphs, <math>, tables.
+// Plain UTF-8, without drawings.
+[[nodiscard]] std::string passagesText(const std::vector<Passage>&);
+// A piece of a page: a section with an <h3> for each passage, and those about one body together.
 [[nodiscard]] std::string passagesHtml(const std::vector<Passage>&);
 
 } // namespace gusset

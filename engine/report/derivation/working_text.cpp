@@ -273,6 +273,15 @@ std::vector<WorkingLine> renderStep(const Notation& notation, const Step& step) 
     return lines;
 }
 
+namespace {
+
+bool goesOn(StepKind kind) {
+    return kind == StepKind::JointEquation || kind == StepKind::JointPair ||
+           kind == StepKind::SectionEquation;
+}
+
+} // namespace
+
 WorkingPassagesTask::WorkingPassagesTask(const Writer& writer, const Working& working,
                                          SketchPaper paper)
     : notation_(notationOf(writer, working)), paper_(paper) {}
@@ -292,6 +301,7 @@ bool WorkingPassagesTask::advance() {
             saidCarried_ = true;
             addSentence(passage, say(notation_.book, phrase::kCarriedInFull));
         }
+        passage.goesOn = goesOn(steps[i].kind);
         passages_.push_back(std::move(passage));
     }
     return passages_.size() == steps.size();

@@ -2,8 +2,8 @@
 
 #include "phrases/results/lists.hpp"
 #include "report/results/results_text.hpp"
-#include "report/text/formula.hpp"
 #include "report/text/html.hpp"
+#include "report/text/math_ml.hpp"
 
 #include <algorithm>
 #include <string_view>
