@@ -68,7 +68,8 @@ Outcome<Derivation> stepByStep(const Writer& writer, const Arguments& arguments,
     const Truss& truss = writer.truss;
     const LoadChoice choice = choiceOf(arguments);
     Derivation made{.exit = exitOf(solution)};
-    Working working;
+    const Working whole = workOut(truss, choice, solution);
+    Working working = whole;
     std::vector<MemberId> asked;
     if (arguments.has("--member")) {
         const Outcome<MemberId> member = memberNamed(truss, arguments.valueOf("--member"));
@@ -76,7 +77,7 @@ Outcome<Derivation> stepByStep(const Writer& writer, const Arguments& arguments,
             return member.issues();
         }
         asked = {member.value()};
-        working = explain(truss, choice, solution,
+        working = explain(truss, choice, solution, whole,
                           {.kind = SymbolKind::MemberForce, .member = member.value()});
         made.document.sought =
             say(writer, phrase::kSoughtMember, {{"member", namesOf(writer, asked)}});
@@ -90,10 +91,9 @@ Outcome<Derivation> stepByStep(const Writer& writer, const Arguments& arguments,
         made.document.sought =
             say(writer, phrase::kSoughtByCut, {{"members", namesOf(writer, asked)}});
     } else {
-        working = workOut(truss, choice, solution);
         made.document.sought = say(writer, phrase::kSoughtAll);
     }
-    drawGiven(writer, working, asked, made.document);
+    drawGiven(writer, whole, asked, made.document);
     addWorking(writer, working, made.document);
     return made;
 }

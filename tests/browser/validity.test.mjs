@@ -19,7 +19,7 @@ async function complaints(html) {
         messages.map(({ line, ruleId, message }) => `${line}: ${ruleId}: ${message}`));
 }
 
-// As the page sets a working: below the page's title and the truss's.
+// As the site's page sets a piece: below the page's title and the truss's.
 const page = (fragment) => `<!DOCTYPE html>
 <html lang="en">
 <head><meta charset="utf-8"><title>Working</title></head>
@@ -125,7 +125,7 @@ test('the working of every example, and its force polygon, is sound HTML and Mat
         for (const words of [['--html'], ['--polygon', '--html']]) {
             const { status, stdout } = gusset(['working', file, ...words]);
             assert.ok(status === 0 || status === 1, file);
-            await assertSound(page(stdout));
+            await assertSound(stdout);
             formulas += parts(stdout, 'math').length;
         }
     }
@@ -137,7 +137,7 @@ test('so it is in every class style', async () => {
     for (const angles of ['sin-cos', 'cosines', 'slopes']) {
         for (const form of ['exact', 'decimals', 'significant']) {
             model.class = { ...model.class, angles, numbers: { form, digits: 3 } };
-            await assertSound(page(answered(['working', '-', '--html'], JSON.stringify(model))));
+            await assertSound(answered(['working', '-', '--html'], JSON.stringify(model)));
         }
     }
 });
@@ -154,7 +154,7 @@ test('so are the tables and drawings of the other methods', async () => {
     ]) {
         const html = answered(['working', ...words, '--html']);
         assert.match(html, /<section>/);
-        await assertSound(page(html));
+        await assertSound(html);
     }
 });
 
@@ -167,7 +167,7 @@ test('labels of a stranger leave the HTML sound', async () => {
         supports: [{ joint: a, kind: 'pin' }, { joint: b, kind: 'roller', reaction: 90 }],
         loads: [{ joint: 'C', fy: -3 }],
     };
-    await assertSound(page(answered(['working', '-', '--html'], JSON.stringify(model))));
+    await assertSound(answered(['working', '-', '--html'], JSON.stringify(model)));
 });
 
 test('the page and the manual are sound HTML', async () => {

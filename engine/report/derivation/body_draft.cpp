@@ -61,13 +61,16 @@ double scaleOf(const Draft& draft, const std::vector<MemberId>& members) {
     const Notation& notation = draft.notation;
     const FreeBody& body = draft.body;
     const PartRoom& room = draft.room;
-    Extent box{notation.truss.joints[body.joints.front().at()].at,
-               notation.truss.joints[body.joints.front().at()].at};
-    for (const JointId joint : body.joints) {
-        const Vec2 at = notation.truss.joints[joint.at()].at;
+    const Vec2 first = notation.truss.joints[body.joints.front().at()].at;
+    Extent box{first, first};
+    const auto include = [&](Vec2 at) {
         box.low = {std::min(box.low.x, at.x), std::min(box.low.y, at.y)};
         box.high = {std::max(box.high.x, at.x), std::max(box.high.y, at.y)};
+    };
+    for (const JointId joint : body.joints) {
+        include(notation.truss.joints[joint.at()].at);
     }
+    include(draft.besides.value_or(first));
     const Vec2 size = box.high - box.low;
     const double large = std::max(size.x, size.y);
     double shortest = large;

@@ -8,6 +8,7 @@
 #include "report/sketch/sketch.hpp"
 #include "report/sketch/sketch_room.hpp"
 
+#include <optional>
 #include <vector>
 
 namespace gusset {
@@ -41,6 +42,8 @@ struct Draft {
     const FreeBody& body;
     double arm = kMemberArm; // px from a joint to the far end of an inclined arrow
     PartRoom room = roomIn(SketchPaper::Page);
+    std::optional<Vec2>
+        besides{}; // a point off the body that is to be in the drawing, length units
     Sketch sketch{};
     std::vector<Vec2> places{};           // px, of each joint of the body
     std::vector<std::vector<Ray>> rays{}; // from each joint of the body

@@ -3,6 +3,7 @@
 #include "core/signs.hpp"
 #include "core/tolerance.hpp"
 #include "phrases/working/free_bodies.hpp"
+#include "report/derivation/moment_centre.hpp"
 #include "report/derivation/remark_text.hpp"
 #include "report/formula/exact_notation.hpp"
 #include "report/formula/working_index.hpp"
@@ -166,7 +167,8 @@ std::vector<JointId> allJoints(const Truss& truss) {
 }
 
 // The joints of each body of a step.
-std::vector<std::vector<JointId>> jointsOfBodies(const Notation& notation, const Step& step) {
+std::vector<std::vector<JointId>> jointsOfBodies(const Notation& notation, std::size_t at) {
+    const Step& step = notation.working.steps[at];
     std::vector<std::vector<JointId>> bodies;
     switch (step.kind) {
     case StepKind::WholeBody:
@@ -175,6 +177,11 @@ std::vector<std::vector<JointId>> jointsOfBodies(const Notation& notation, const
     case StepKind::JointIntro:
     case StepKind::SectionIntro:
         if (!step.body.empty()) {
+            bodies.push_back(step.body);
+        }
+        break;
+    case StepKind::SectionEquation:
+        if (showsBodyAgain(notation.working, at)) {
             bodies.push_back(step.body);
         }
         break;
@@ -202,7 +209,7 @@ bool isCutMember(const BodyForce& force) {
 }
 
 std::vector<FreeBody> freeBodiesOf(const Notation& notation, std::size_t step) {
-    const auto bodies = jointsOfBodies(notation, notation.working.steps[step]);
+    const auto bodies = jointsOfBodies(notation, step);
     std::vector<FreeBody> list;
     if (bodies.empty()) {
         return list;

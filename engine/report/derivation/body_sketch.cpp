@@ -5,6 +5,7 @@
 #include "report/derivation/body_draft.hpp"
 #include "report/derivation/body_forces.hpp"
 #include "report/derivation/force_polygon_sketch.hpp"
+#include "report/derivation/moment_centre.hpp"
 
 #include <algorithm>
 #include <array>
@@ -46,13 +47,23 @@ Sketch jointSketch(const Notation& notation, const FreeBody& body) {
     return finished(draft);
 }
 
-Sketch partSketch(const Notation& notation, const FreeBody& body, SketchPaper paper) {
+Sketch partSketch(const Notation& notation, const FreeBody& body, std::size_t step,
+                  SketchPaper paper) {
     Draft draft{notation, body, kPartArm, roomIn(paper)};
-    drawMembers(draft);
+    const std::optional<MomentCentre> centre = centreOnBody(notation.working, step);
+    if (centre && isWithinReach(notation, body, *centre)) {
+        draft.besides = centre->at;
+    }
+    const double scale = drawMembers(draft);
     drawForces(draft);
     markAngles(draft, 24);
-    if (paper == SketchPaper::Page) { // in a column there is no width to spare for dimensions
+    if (centre) {
+        drawCentre(draft, *centre, scale);
+    }
+    if (paper == SketchPaper::Page) {
         measureForces(draft);
+    } else { // in a column there is no width to spare for dimensions
+        draft.measured.clear();
     }
     return finished(draft);
 }
@@ -140,7 +151,7 @@ std::vector<Sketch> bodySketches(const Notation& notation, std::size_t step, Ske
     for (const FreeBody& body : freeBodiesOf(notation, step)) {
         if (body.joints.size() <= kLargestBody) {
             sketches.push_back(body.joints.size() == 1 ? jointSketch(notation, body)
-                                                       : partSketch(notation, body, paper));
+                                                       : partSketch(notation, body, step, paper));
         }
     }
     return sketches;

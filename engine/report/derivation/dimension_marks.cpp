@@ -25,8 +25,8 @@ std::vector<Stop> stopsOf(const std::vector<MeasuredPoint>& points, bool level) 
     std::vector<Stop> all;
     std::vector<Stop> stops;
     for (const MeasuredPoint& point : points) {
-        const Stop stop{level ? point.px.x : point.px.y, level ? point.at.x : point.at.y,
-                        point.far};
+        const Stop stop = level ? Stop{point.px.x, point.at.x, point.farLevel}
+                                : Stop{point.px.y, point.at.y, point.farUpright};
         all.push_back(stop);
         if (level ? point.level : point.upright) {
             stops.push_back(stop);

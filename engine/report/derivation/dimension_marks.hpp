@@ -9,11 +9,12 @@
 namespace gusset {
 
 struct MeasuredPoint {
-    Vec2 px;              // where it is drawn, y down
-    Vec2 at;              // where it is, length units
-    bool level = false;   // the chain below the drawing stops at it
-    bool upright = false; // so does the chain beside it
-    bool far = false;     // not drawn to scale, at the edge: the chain to it is broken
+    Vec2 px;                 // where it is drawn, y down
+    Vec2 at;                 // where it is, length units
+    bool level = false;      // the chain below the drawing stops at it
+    bool upright = false;    // so does the chain beside it
+    bool farLevel = false;   // drawn nearer than it is: the chain to it is broken
+    bool farUpright = false; // likewise
 };
 // In a sketch that has been fitted without a margin. Each chain also stops at the outermost points;
 // it leaves out intermediate ones that are too close together to label.

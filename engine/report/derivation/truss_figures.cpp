@@ -58,7 +58,7 @@ void showAsked(Draft& draft, const std::vector<MemberId>& drawn,
 void measureJoints(Draft& draft) {
     for (std::size_t i = 0; i < draft.places.size(); ++i) {
         const Joint& joint = draft.notation.truss.joints[draft.body.joints[i].at()];
-        draft.measured.push_back({draft.places[i], joint.at, true, true, false});
+        draft.measured.push_back({draft.places[i], joint.at, true, true, false, false});
     }
 }
 

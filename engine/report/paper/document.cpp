@@ -71,10 +71,11 @@ std::string givenPart(const PhraseBook& book, const WorkingDocument& document) {
     for (const std::string& warning : document.warnings) {
         html += "<p>" + escapeHtml(warning) + "</p>\n";
     }
+    html += "<div class=\"steps\">\n";
     if (document.given) {
         html += figureHtml(*document.given);
     }
-    return html + "<p class=\"sought\">" + htmlOf(document.sought) + "</p>\n";
+    return html + "<p class=\"sought\">" + htmlOf(document.sought) + "</p>\n</div>\n";
 }
 
 } // namespace

@@ -60,14 +60,17 @@ std::string tableText(const TextTable& table) {
 
 std::string tableHtml(const TextTable& table) {
     std::string html = "<table>\n<caption>" + escapeHtml(table.caption) + "</caption>\n<thead><tr>";
-    for (const RichLine& cell : table.head) {
-        html += "<th scope=\"col\">" + htmlOf(cell) + "</th>";
+    const auto look = [&](std::size_t column) {
+        return std::string(table.numeric[column] ? "" : " class=\"words\"") + ">";
+    };
+    for (std::size_t c = 0; c < table.head.size(); ++c) {
+        html += "<th scope=\"col\"" + look(c) + htmlOf(table.head[c]) + "</th>";
     }
     html += "</tr></thead>\n<tbody>\n";
     for (const auto& row : table.rows) {
         html += "<tr><th scope=\"row\">" + escapeHtml(row.front()) + "</th>";
         for (std::size_t c = 1; c < row.size(); ++c) {
-            html += "<td>" + escapeHtml(row[c]) + "</td>";
+            html += "<td" + look(c) + escapeHtml(row[c]) + "</td>";
         }
         html += "</tr>\n";
     }

@@ -185,7 +185,7 @@ std::string mathMl(const Formula& formula) {
     const Formula* before = broken.lead.empty() ? nullptr : &broken.lead;
     for (const Formula& piece : broken.rest) {
         const bool continues = before && !isSeparator(before->back());
-        rest += (rest.empty() ? "" : "<wbr>") + mathRow(piece, continues);
+        rest += mathRow(piece, continues);
         before = &piece;
     }
     return (broken.lead.empty() ? "" : mathRow(broken.lead, false)) + tag("span", rest);
