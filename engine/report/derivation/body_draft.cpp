@@ -13,7 +13,6 @@ constexpr double kStart = 8;     // px from a joint to the near end of an arrow
 constexpr double kLoadArm = 58;  // of a load or reaction
 constexpr double kSeries = 16;   // px between two arrows on one ray
 constexpr double kOneRay = 0.97; // cosine of the angle within which two arrows share a ray
-constexpr double kShortest = 62; // px of a part's shortest member, if that fits
 constexpr PartRoom kOnPage{440, 280, 1100};
 constexpr PartRoom kInColumn{240, 240, 250};
 constexpr double kBodyMargin = 8;
@@ -70,7 +69,7 @@ double scaleOf(const Draft& draft, const std::vector<MemberId>& members) {
     for (const JointId joint : body.joints) {
         include(notation.truss.joints[joint.at()].at);
     }
-    include(draft.besides.value_or(first));
+    std::for_each(draft.besides.begin(), draft.besides.end(), include);
     const Vec2 size = box.high - box.low;
     const double large = std::max(size.x, size.y);
     double shortest = large;
@@ -82,7 +81,7 @@ double scaleOf(const Draft& draft, const std::vector<MemberId>& members) {
     }
     const double fits = std::min(size.x > 0 ? room.wide / size.x : HUGE_VAL,
                                  size.y > 0 ? room.high / size.y : HUGE_VAL);
-    return std::min(std::max(fits, kShortest / shortest), std::max(fits, room.widest / large));
+    return std::min(std::max(fits, room.shortest / shortest), std::max(fits, room.widest / large));
 }
 
 } // namespace
@@ -181,18 +180,18 @@ void nameJoints(Draft& draft) {
     draft.waiting = std::move(names);
 }
 
-void place(Draft& draft, SketchRoom& room, Waiting& waiting) {
-    if (placeWords(draft.sketch, room, waiting.words, waiting.places)) {
-        return;
-    }
-    placeNear(draft.sketch, room, std::move(waiting.words), waiting.towards, waiting.gap);
+bool place(Draft& draft, SketchRoom& room, Waiting& waiting) {
+    return placeWords(draft.sketch, room, waiting.words, waiting.places) ||
+           placeNear(draft.sketch, room, std::move(waiting.words), waiting.towards, waiting.gap);
 }
 
-void placeWords(Draft& draft) {
+bool placeWords(Draft& draft) {
     SketchRoom room = roomOf(draft.sketch);
+    bool all = true;
     for (Waiting& each : draft.waiting) {
-        place(draft, room, each);
+        all = place(draft, room, each) && all;
     }
+    return all;
 }
 
 // A chain of dimensions stops where a force has a lever arm in its direction.

@@ -8,7 +8,6 @@
 #include "report/sketch/sketch.hpp"
 #include "report/sketch/sketch_room.hpp"
 
-#include <optional>
 #include <vector>
 
 namespace gusset {
@@ -19,7 +18,8 @@ inline constexpr double kLabelSize = 14; // px, font size
 struct PartRoom {                        // px
     double wide; // width of the drawing of a part, if its members come out long enough
     double high;
-    double widest; // upper limit of the width
+    double widest;        // upper limit of the width
+    double shortest = 62; // of a part's shortest member, if that fits
 };
 [[nodiscard]] PartRoom roomIn(SketchPaper);
 [[nodiscard]] Vec2 onPaper(Vec2 inTruss); // y down
@@ -42,8 +42,7 @@ struct Draft {
     const FreeBody& body;
     double arm = kMemberArm; // px from a joint to the far end of an inclined arrow
     PartRoom room = roomIn(SketchPaper::Page);
-    std::optional<Vec2>
-        besides{}; // a point off the body that is to be in the drawing, length units
+    std::vector<Vec2> besides{}; // points off the body that the drawing holds too, length units
     Sketch sketch{};
     std::vector<Vec2> places{};           // px, of each joint of the body
     std::vector<std::vector<Ray>> rays{}; // from each joint of the body
@@ -63,8 +62,10 @@ void drawForces(Draft&); // once the joints have their places
 void markAngles(Draft&, double radius);
 void measureForces(Draft&); // the dimensions between the lines of action: lever arms
 void nameJoints(Draft&);
-void place(Draft&, SketchRoom&, Waiting&);
-void placeWords(Draft&); // all that wait
+// Whether there was room.
+[[nodiscard]] bool place(Draft&, SketchRoom&, Waiting&);
+// All that wait. Whether there was room for all.
+[[nodiscard]] bool placeWords(Draft&);
 // Called when all words are placed.
 [[nodiscard]] Sketch completed(Draft&);
 

@@ -32,7 +32,7 @@ double armOfJoint(const Notation& notation, const FreeBody& body) {
 
 Sketch finished(Draft& draft) {
     nameJoints(draft);
-    placeWords(draft);
+    (void)placeWords(draft);
     Sketch sketch = completed(draft);
     sketch.says = sentenceOf(draft.notation, draft.body);
     return sketch;
@@ -51,8 +51,13 @@ Sketch partSketch(const Notation& notation, const FreeBody& body, std::size_t st
                   SketchPaper paper) {
     Draft draft{notation, body, kPartArm, roomIn(paper)};
     const std::optional<MomentCentre> centre = centreOnBody(notation.working, step);
-    if (centre && isWithinReach(notation, body, *centre)) {
-        draft.besides = centre->at;
+    if (centre) {
+        for (const JointId joint : jointsTakenBeyond(notation, body, *centre)) {
+            draft.besides.push_back(notation.truss.joints[joint.at()].at);
+        }
+        if (isWithinReach(notation, body, *centre)) {
+            draft.besides.push_back(centre->at);
+        }
     }
     const double scale = drawMembers(draft);
     drawForces(draft);
@@ -127,7 +132,7 @@ bool SpacesSketchTask::advance() {
     if (!state.draft) {
         state.begin();
     } else if (state.placed < state.draft->waiting.size()) {
-        place(*state.draft, state.room, state.draft->waiting[state.placed++]);
+        (void)place(*state.draft, state.room, state.draft->waiting[state.placed++]);
     } else {
         state.finish();
         return true;

@@ -15,8 +15,9 @@ namespace {
 constexpr double kSupportHeight = 15; // px from the joint to the ground, or to a roller's wheels
 constexpr double kSupportHalf = 10;   // px, half the width of its triangle
 constexpr double kWheel = 3;          // px, radius
-constexpr PartRoom kAnswerRoom{540, 360, 1100}; // more than usual, for the force of each member
-constexpr double kForceSize = 13;               // px, font size of the forces at the members
+constexpr PartRoom kAnswerRoom{540, 360, 1100, 90}; // more than usual, for the force of each member
+constexpr double kLargestAnswer = 3;                // times as large, until all forces have room
+constexpr double kForceSize = 13;                   // px, font size of the forces at the members
 
 // A triangle on the ground, or on wheels that let it roll along the ground.
 void drawSupport(Draft& draft, const Support& support) {
@@ -78,6 +79,10 @@ RichLine forceOfMember(const Notation& notation, double force) {
     return say(notation.book, phrase::kForceWithLetter,
                {{"value", formatNumber(std::fabs(force), notation.numbers)},
                 {"letter", sayPlain(notation.book, letter)}});
+}
+
+PartRoom times(double size, const PartRoom& room) {
+    return {size * room.wide, size * room.high, size * room.widest, size * room.shortest};
 }
 
 // Beside a member, as near to its middle as possible, above it or to its left first.
@@ -148,7 +153,7 @@ std::optional<Sketch> givenFigure(const Notation& notation, const std::vector<Me
     drawForces(draft);
     nameJoints(draft);
     measureJoints(draft);
-    placeWords(draft);
+    (void)placeWords(draft);
     Sketch sketch = completed(draft);
     sketch.says = sayPlain(notation.book, phrase::kFigureGiven);
     return sketch;
@@ -159,13 +164,17 @@ std::optional<Sketch> answerFigure(const Notation& notation, const FinalForces& 
         return std::nullopt;
     }
     const FreeBody body = finalFreeBody(notation, forces.reactions);
-    Draft draft{notation, body, kPartArm, kAnswerRoom};
-    drawMembers(draft);
-    writeForces(draft, insideMembers(notation, body), forces);
-    drawForces(draft);
-    nameJoints(draft);
-    placeWords(draft);
-    Sketch sketch = completed(draft);
+    Sketch sketch;
+    bool complete = false;
+    for (double size = 1; !complete && size < kLargestAnswer; size *= 1.25) {
+        Draft draft{notation, body, kPartArm, times(size, kAnswerRoom)};
+        drawMembers(draft);
+        writeForces(draft, insideMembers(notation, body), forces);
+        drawForces(draft);
+        nameJoints(draft);
+        complete = placeWords(draft);
+        sketch = completed(draft);
+    }
     sketch.says = sayPlain(notation.book, phrase::kFigureAnswer);
     return sketch;
 }

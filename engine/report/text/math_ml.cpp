@@ -123,19 +123,30 @@ bool isTall(const Token& token) {
     return token.kind == TokenKind::Fraction || token.kind == TokenKind::Root;
 }
 
-// Whether brackets hold something taller than a letter, at which they must grow.
-bool holdsTall(const Formula& formula) {
-    return std::any_of(formula.begin(), formula.end(), isTall);
+// Whether a bracket holds something taller than a letter, with which it must grow; `at`: its place.
+bool growsAt(const Formula& formula, std::size_t at) {
+    const bool opens = formula[at].text == "(";
+    for (std::size_t i = at; i < formula.size(); i += opens ? 1 : -1) {
+        if (isTall(formula[i])) {
+            return true;
+        }
+        if (isOperator(formula[i], opens ? ")" : "(")) {
+            break;
+        }
+    }
+    return false;
 }
 
-std::string mathOperator(const Token& token, const Token* before, const char* form, bool grows) {
-    std::string look = form;
+std::string mathOperator(const Formula& formula, std::size_t at, bool continues) {
+    const Token& token = formula[at];
+    const Token* before = at > 0 ? &formula[at - 1] : nullptr;
+    std::string look = formOf(token, before, continues);
     if (token.text == kSum) { // in the name of a sum, or before what is summed
         const bool sums = before && !isTurn(*before);
         look += sums ? " rspace=\"0.17em\"" : " lspace=\"0\" rspace=\"0.05em\"";
     } else if (isTurn(token)) {
         look += " lspace=\"0\" rspace=\"0.25em\"";
-    } else if ((token.text == "(" || token.text == ")") && !grows) {
+    } else if ((token.text == "(" || token.text == ")") && !growsAt(formula, at)) {
         look += " stretchy=\"false\"";
     }
     return "<mo" + look + ">" + escapeHtml(token.text) + "</mo>";
@@ -143,21 +154,17 @@ std::string mathOperator(const Token& token, const Token* before, const char* fo
 
 // Brackets are a row of their own, so that they grow with what they hold and no further.
 std::string mathRow(const Formula& formula, bool continues) {
-    const bool grows = holdsTall(formula);
     std::string content;
-    const Token* before = nullptr;
-    for (const Token& token : formula) {
-        if (before) {
-            content += mathJoint(*before, token);
-        }
+    for (std::size_t i = 0; i < formula.size(); ++i) {
+        const Token& token = formula[i];
+        content += i > 0 ? mathJoint(formula[i - 1], token) : "";
         content += isOperator(token, "(") ? "<mrow>" : "";
-        content += token.kind == TokenKind::Operator
-                       ? mathOperator(token, before, formOf(token, before, continues), grows)
-                       : mathToken(token);
+        content += token.kind == TokenKind::Operator ? mathOperator(formula, i, continues)
+                                                     : mathToken(token);
         content += isOperator(token, ")") ? "</mrow>" : "";
-        before = &token;
     }
-    content += before && isSeparator(*before) ? space("0.6") : ""; // before what follows it
+    const bool goesOn = !formula.empty() && isSeparator(formula.back());
+    content += goesOn ? space("0.6") : ""; // before what follows it
     return "<math displaystyle=\"true\">" + tag("mrow", content) + "</math>";
 }
 
