@@ -3,9 +3,11 @@
 #include "phrases/results/board.hpp"
 #include "phrases/working/paper.hpp"
 #include "report/sketch/sketch_svg.hpp"
+#include "report/sketch/svg_text.hpp"
 #include "report/text/html.hpp"
 #include "report/text/math_ml.hpp"
 
+#include <cassert>
 #include <span>
 #include <string_view>
 
@@ -34,12 +36,14 @@ std::string base64(std::span<const unsigned char> bytes) {
     return text;
 }
 
+// The style sheet with its typeface in it.
 std::string style() {
-    const std::span<const unsigned char> css = paperStyle();
-    return "<style>\n@font-face {\n    font-family: \"Gusset Maths\";\n    src: "
-           "url(data:font/woff2;base64," +
-           base64(mathsTypeface()) + ") format(\"woff2\");\n}\n" +
-           std::string(css.begin(), css.end()) + "</style>\n";
+    constexpr std::string_view kFile = "maths.woff2";
+    const std::span<const unsigned char> bytes = paperStyle();
+    std::string css(bytes.begin(), bytes.end());
+    const std::size_t file = css.find(kFile);
+    assert(file != css.npos);
+    return css.replace(file, kFile.size(), "data:font/woff2;base64," + base64(mathsTypeface()));
 }
 
 std::string heading(const PhraseBook& book, Phrase<> phrase) {
@@ -85,11 +89,11 @@ std::string documentHtml(const Writer& writer, const WorkingDocument& document) 
         writer.truss.title.empty() ? sayPlain(writer, phrase::kUntitledTruss) : writer.truss.title);
     const std::string results = resultsPart(writer, document);
     const std::string working = workingPart(writer, document);
-    return "<!doctype html>\n<html lang=\"" + escapeHtml(sayPlain(writer, phrase::kLanguageTag)) +
-           "\">\n<head>\n<meta charset=\"utf-8\">\n<meta name=\"viewport\" "
-           "content=\"width=device-width\">\n<title>" +
-           title + "</title>\n" + style() + "</head>\n<body>\n<main>\n<h1>" + title + "</h1>\n" +
-           givenPart(writer, document) +
+    const std::string language = svgAttribute("lang", sayPlain(writer, phrase::kLanguageTag));
+    return "<!doctype html>\n<html" + language + ">\n<head>\n<meta charset=\"utf-8\">\n" +
+           "<meta name=\"viewport\" content=\"width=device-width\">\n" + "<title>" + title +
+           "</title>\n<style>\n" + style() + "</style>\n</head>\n<body>\n<main>\n<h1>" + title +
+           "</h1>\n" + givenPart(writer, document) +
            (document.resultsFirst ? results + working : working + results) +
            "</main>\n</body>\n</html>\n";
 }

@@ -60,17 +60,16 @@ std::string tableText(const TextTable& table) {
 
 std::string tableHtml(const TextTable& table) {
     std::string html = "<table>\n<caption>" + escapeHtml(table.caption) + "</caption>\n<thead><tr>";
-    const auto look = [&](std::size_t column) {
-        return std::string(table.numeric[column] ? "" : " class=\"words\"") + ">";
-    };
     for (std::size_t c = 0; c < table.head.size(); ++c) {
-        html += "<th scope=\"col\"" + look(c) + htmlOf(table.head[c]) + "</th>";
+        html += (table.numeric[c] ? "<th scope=\"col\">" : "<th scope=\"col\" class=\"words\">") +
+                htmlOf(table.head[c]) + "</th>";
     }
     html += "</tr></thead>\n<tbody>\n";
     for (const auto& row : table.rows) {
         html += "<tr><th scope=\"row\">" + escapeHtml(row.front()) + "</th>";
         for (std::size_t c = 1; c < row.size(); ++c) {
-            html += "<td" + look(c) + escapeHtml(row[c]) + "</td>";
+            html +=
+                (table.numeric[c] ? "<td>" : "<td class=\"words\">") + escapeHtml(row[c]) + "</td>";
         }
         html += "</tr>\n";
     }

@@ -86,22 +86,21 @@ std::string mathToken(const Token& token) {
     return tag("mtext", escapeHtml(token.text));
 }
 
-std::string space(const char* ems) {
-    return "<mspace width=\"" + std::string(ems) + "em\"></mspace>";
-}
+constexpr const char* kThin = "<mspace width=\"0.17em\"></mspace>";
+constexpr const char* kBetween = "<mspace width=\"0.3em\"></mspace>";
+constexpr const char* kBehindPart = "<mspace width=\"0.6em\"></mspace>"; // which ends in a comma
 
 std::string mathJoint(const Token& before, const Token& token) {
-    constexpr const char* kThin = "0.17";
     if (before.kind == TokenKind::Function) {
-        return tag("mo", std::string(kApply)) + space(kThin);
+        return tag("mo", std::string(kApply)) + kThin;
     }
     if (token.kind == TokenKind::Function && isOperand(before)) {
-        return tag("mo", std::string(kTimes)) + space(kThin);
+        return tag("mo", std::string(kTimes)) + kThin;
     }
     if (token.kind == TokenKind::Function && isOperator(before, ")")) {
-        return space(kThin);
+        return kThin;
     }
-    return token.kind == TokenKind::Word || isSeparator(before) ? space("0.3") : std::string{};
+    return token.kind == TokenKind::Word || isSeparator(before) ? kBetween : std::string{};
 }
 
 // Of the operators whose place in the row does not tell what they are: "−" in "= −x" is a sign, and
@@ -164,7 +163,7 @@ std::string mathRow(const Formula& formula, bool continues) {
         content += isOperator(token, ")") ? "</mrow>" : "";
     }
     const bool goesOn = !formula.empty() && isSeparator(formula.back());
-    content += goesOn ? space("0.6") : ""; // before what follows it
+    content += goesOn ? kBehindPart : "";
     return "<math displaystyle=\"true\">" + tag("mrow", content) + "</math>";
 }
 
