@@ -13,7 +13,7 @@ constexpr double kStart = 8;     // px from a joint to the near end of an arrow
 constexpr double kLoadArm = 58;  // of a load or reaction
 constexpr double kSeries = 16;   // px between two arrows on one ray
 constexpr double kOneRay = 0.97; // cosine of the angle within which two arrows share a ray
-constexpr PartRoom kOnPage{440, 280, 1100};
+constexpr PartRoom kOnPage{440, 200, 1100};
 constexpr PartRoom kInColumn{240, 240, 250};
 constexpr double kBodyMargin = 8;
 

@@ -15,7 +15,7 @@ namespace {
 constexpr double kSupportHeight = 15; // px from the joint to the ground, or to a roller's wheels
 constexpr double kSupportHalf = 10;   // px, half the width of its triangle
 constexpr double kWheel = 3;          // px, radius
-constexpr PartRoom kAnswerRoom{540, 360, 1100, 90}; // more than usual, for the force of each member
+constexpr PartRoom kAnswerRoom{540, 300, 1100}; // more than usual, for the force of each member
 constexpr double kLargestAnswer = 3;                // times as large, until all forces have room
 constexpr double kForceSize = 13;                   // px, font size of the forces at the members
 
