@@ -27,7 +27,10 @@ export function createPageText({ wantWorking, drawNow, fieldDone }) {
         show();
     });
     document.getElementById('close-tables').addEventListener('click', close);
-    document.getElementById('print-tables').addEventListener('click', () => print());
+    document.getElementById('print-tables').addEventListener('click', async () => {
+        await document.fonts.load('1em "Gusset Maths"').catch(() => {}); // a page prints without it, if less well
+        print();
+    });
     section.addEventListener('keydown', (event) => {
         if (event.key === 'Escape') {
             close();

@@ -20,6 +20,7 @@ TYPES = {
     ".svg": "image/svg+xml",
     ".wasm": "application/wasm",
     ".webmanifest": "application/manifest+json",
+    ".woff2": "font/woff2",
 }
 
 

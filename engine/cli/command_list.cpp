@@ -19,6 +19,8 @@ constexpr Option kText{"--text", "", kForm, "as text"};
 constexpr Option kJson{"--json", "", kForm, "as JSON, for programs"};
 constexpr Option kCsv{"--csv", "", kForm, "as a table for spreadsheets"};
 constexpr Option kHtml{"--html", "", kForm, "as a piece of a web page"};
+constexpr Option kPaper{"--html", "", kForm, "as a web page of its own, to read or to print"};
+constexpr Option kAnswersFirst{"--answers-first", "", 0, "the results before the working"};
 constexpr Option kSvg{"--svg", "", kForm, "as a drawing"};
 constexpr Option kExact{"--exact", "", 0,
                         "exact forces as well, as 25√5, where they are to be had"};
@@ -43,7 +45,7 @@ constexpr Option kCheckMember{"--member", "A-B", kPart, "how one member is check
 constexpr std::array kSolveOptions{kCase, kCombination, kExact, kText, kJson, kCsv};
 constexpr std::array kWorkingOptions{
     kCase,          kCombination, kWorkMember, kDisplacement, kSection, kForceMethod, kReleased,
-    kWorkInfluence, kPolygon,     kPath,       kText,         kHtml,    kSvg};
+    kWorkInfluence, kPolygon,     kPath,       kAnswersFirst, kText,    kPaper,       kSvg};
 constexpr std::array kInfluenceOptions{kPath, kOf, kText, kJson, kCsv, kSvg};
 constexpr std::array kEnvelopeOptions{kText, kJson, kCsv};
 constexpr std::array kCheckOptions{kMembers, kCheckMember, kCase, kCombination, kWorst,

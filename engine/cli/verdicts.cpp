@@ -27,9 +27,6 @@ std::string describe(const PhraseBook& book, const Arguments& arguments, const T
     if (arguments.has("--json")) {
         return solutionJson({book, truss}, solution);
     }
-    if (arguments.has("--html")) {
-        return resultsHtml({book, truss}, solution);
-    }
     std::string text;
     if (wantsWords(arguments)) {
         for (const std::string& line : verdict({book, truss}, solution)) {
@@ -66,15 +63,25 @@ std::string solutionJson(const Writer& writer, const Solution& solution,
     return writeResults(writer.book, writer.truss, solution, sentences, exact);
 }
 
+Solution solved(const Reading& reading, const LoadChoice& choice) {
+    Solution solution = solve(reading.truss, choice);
+    solution.notes.insert(solution.notes.begin(), reading.notes.begin(), reading.notes.end());
+    return solution;
+}
+
+Solution unsolved(const Truss& truss) {
+    Solution solution = solve(truss);
+    solution.solved = solution.displaced = false;
+    solution.errors.clear();
+    return solution;
+}
+
 Answer noAnswer(const PhraseBook& book, const Arguments& arguments, const Truss& truss,
                 const Issues& faults) {
     if (exitOf(faults) != Exit::Mechanism) {
         return refuse(book, arguments, faults);
     }
-    Solution unsolved = solve(truss);
-    unsolved.solved = unsolved.displaced = false; // even if the model's own loads are in balance
-    unsolved.errors.clear();
-    return {Exit::Mechanism, describe(book, arguments, truss, unsolved), faults};
+    return {Exit::Mechanism, describe(book, arguments, truss, unsolved(truss)), faults};
 }
 
 Issues notesOfMechanism(Status status, bool solved) {

@@ -14,6 +14,11 @@ namespace gusset::cli {
 
 [[nodiscard]] std::string solutionJson(const Writer&, const Solution&, const ExactSolution& = {});
 
+// The reader's notes belong to the results: nothing in a file is ignored silently.
+[[nodiscard]] Solution solved(const Reading&, const LoadChoice&);
+// Of a mechanism, even if the model's own loads happen to be in balance on it.
+[[nodiscard]] Solution unsolved(const Truss&);
+
 // For a calculation that gives issues instead of an answer: faults of the input, or a mechanism,
 // which the answer then describes in the format asked for.
 [[nodiscard]] Answer noAnswer(const PhraseBook&, const Arguments&, const Truss&,

@@ -44,3 +44,14 @@ function(gusset_room target folder)
     gusset_together(${room})
     target_sources(${target} PRIVATE $<TARGET_OBJECTS:${room}>)
 endfunction()
+
+# gusset_embed(TARGET FILE NAME): the bytes of a file, compiled into TARGET as
+# `std::span<const unsigned char> NAME()`.
+function(gusset_embed target file name)
+    set(source ${CMAKE_CURRENT_BINARY_DIR}/${name}.cpp)
+    add_custom_command(OUTPUT ${source}
+        COMMAND ${CMAKE_COMMAND} -D INPUT=${CMAKE_CURRENT_SOURCE_DIR}/${file} -D OUTPUT=${source}
+            -D NAME=${name} -P ${PROJECT_SOURCE_DIR}/site/cmake/embed.cmake
+        DEPENDS ${file} ${PROJECT_SOURCE_DIR}/site/cmake/embed.cmake VERBATIM)
+    target_sources(${target} PRIVATE ${source})
+endfunction()

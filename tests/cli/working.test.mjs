@@ -1,7 +1,9 @@
 // The working on the command line.
 import assert from 'node:assert/strict';
+import { readFileSync } from 'node:fs';
+import path from 'node:path';
 import { test } from 'node:test';
-import { gusset, gussetInNode } from './support.mjs';
+import { gusset, gussetInNode, root } from './support.mjs';
 
 const footbridge = 'site/examples/footbridge.json';
 
@@ -13,15 +15,50 @@ test('the working begins with the count and ends with all forces', () => {
     assert.match(stdout, /\nCheck\n[^]*They do: the working closes\.\n\nAll forces\n/);
 });
 
-test('as HTML it is a fragment of headings, paragraphs and MathML', () => {
+test('as HTML it is a whole document: title, style, the truss, what is sought, the working, the results', () => {
     const { status, stdout } = gusset(['working', footbridge, '--html']);
     assert.equal(status, 0);
-    assert.match(stdout, /^<section>\n<h3>Count<\/h3>\n<p>/);
-    assert.match(stdout, /<math display="block">/);
-    for (const tag of ['section', 'h3', 'p', 'math', 'mrow', 'msub', 'mi', 'mn', 'mo', 'mtext']) {
+    assert.match(stdout, /^<!doctype html>\n<html lang="en">\n<head>\n<meta charset="utf-8">/);
+    const title = JSON.parse(readFileSync(path.join(root, footbridge), 'utf8')).title;
+    assert.ok(stdout.includes(`<title>${title}</title>`) && stdout.includes(`<h1>${title}</h1>`));
+    assert.deepEqual(stdout.match(/<h2>[^<]*/g), ['<h2>Given', '<h2>Working', '<h2>Results']);
+    assert.match(stdout, /<h2>Given<\/h2>\n<div class="steps">\n<figure class="wide">[^]*<p class="sought">Find the reactions and the forces in all members\./);
+    assert.match(stdout, /<h2>Results<\/h2>[^]*<h3>All forces<\/h3>[^]*<\/svg>[^]*Forces in kN\. T is tension, C is compression\./);
+    assert.match(stdout, /@page \{/);
+    for (const tag of ['section', 'h3', 'p', 'math', 'mrow', 'msub', 'mi', 'mn', 'mo', 'mtext', 'div', 'span', 'style']) {
         const opened = stdout.split(new RegExp(`<${tag}[ >]`)).length;
         assert.equal(opened, stdout.split(`</${tag}>`).length, `every <${tag}> is closed`);
     }
+});
+
+test('the document needs no network: its typeface is in it, and nothing else is referred to', () => {
+    const html = gusset(['working', footbridge, '--html']).stdout;
+    const font = Buffer.from(html.match(/url\(data:font\/woff2;base64,([\w+/=]+)\)/)[1], 'base64');
+    assert.deepEqual(font, readFileSync(path.join(root, 'engine/report/paper/maths.woff2')));
+    assert.ok(font.length < 60_000);
+    assert.doesNotMatch(html.replaceAll('http://www.w3.org/2000/svg', ''), /https?:|src=|href=|url\((?!data:)/);
+});
+
+test('each derivation says what is sought', () => {
+    const sought = (...words) => gusset(['working', ...words, '--html']).stdout.match(/<p class="sought">(.*)<\/p>/)[1];
+    const cases = 'tests/published/cases';
+    assert.equal(sought(footbridge, '--member', 'D-F'), 'Find the force in DF.');
+    assert.equal(sought(footbridge, '--section', 'B-D,C-D,C-E'), 'Find what a cut through BD, CD and CE gives.');
+    assert.equal(sought(footbridge, '--polygon'), 'Find the forces in all members by drawing a force polygon.');
+    assert.equal(sought(`${cases}/DF-01.json`, '--displacement', 'C:y'), 'Find how far joint C moves vertically.');
+    assert.equal(sought(`${cases}/DF-01.json`, '--displacement', 'C:x'), 'Find how far joint C moves horizontally.');
+    assert.equal(sought(`${cases}/IN-05.json`), 'Find the reactions and the forces in all members.');
+    assert.equal(sought(`${cases}/IL-02.json`, '--influence', 'member:C-G', '--path', 'A,B,C,D,E'),
+        'Find the influence line of the force in CG.');
+});
+
+test('with --answers-first the results come before the working, in text and on paper', () => {
+    const text = gusset(['working', footbridge, '--answers-first']).stdout;
+    assert.match(text, /^All forces\n[^]*\nCount\n/);
+    const lines = (it) => it.split('\n').sort();
+    assert.deepEqual(lines(text), lines(gusset(['working', footbridge]).stdout));
+    const html = gusset(['working', footbridge, '--html', '--answers-first']).stdout;
+    assert.deepEqual(html.match(/<h2>[^<]*/g), ['<h2>Given', '<h2>Results', '<h2>Working']);
 });
 
 test('a mechanism has a working that says why it ends, and exit status 1', () => {

@@ -191,6 +191,8 @@ public:
     explicit MarkupScanner(std::string_view text) : text_(text) {}
 
     std::string scan() {
+        constexpr std::string_view kDocument = "<!doctype html>";
+        i_ += text_.substr(0, kDocument.size()) == kDocument ? kDocument.size() : 0;
         while (i_ < text_.size() && fault_.empty()) {
             if (text_[i_] == '<') {
                 tag();
@@ -285,8 +287,9 @@ private:
         } else {
             attributes();
         }
-        const bool empty = !closes && text_.substr(i_, 2) == "/>";
-        i_ += empty ? 1 : 0;
+        const bool single = !closes && text_.substr(i_, 2) == "/>";
+        i_ += single ? 1 : 0;
+        const bool empty = single || element == "meta"; // HTML has no end tag for it
         if (text_.substr(i_, 1) != ">") {
             return fail("a tag that does not end");
         }

@@ -11,7 +11,8 @@ namespace gusset::support {
 [[nodiscard]] std::string faultOfUtf8(std::string_view);
 // One JSON value (RFC 8259) in UTF-8, numbers finite.
 [[nodiscard]] std::string faultOfJson(std::string_view);
-// Elements closed in order, attributes in quotes, known entities, characters that XML allows.
+// Elements closed in order, attributes in quotes, known entities, characters that XML allows; a
+// whole HTML document may begin with its doctype and have <meta>.
 [[nodiscard]] std::string faultOfMarkup(std::string_view);
 // Rows of equal width, quotes in pairs (RFC 4180).
 [[nodiscard]] std::string faultOfCsv(std::string_view);

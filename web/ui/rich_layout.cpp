@@ -105,7 +105,11 @@ Piece pieceOf(const Ui& ui, std::string_view text, RunStyle style, const ImFont*
     return piece;
 }
 
-// Words end at spaces; a word may extend over several runs.
+bool endsLine(const LaidWord& word) {
+    return word.pieces.size() != 1 || !staysWithNext(word.pieces.front().text);
+}
+
+// Words end at the spaces where a line may end; a word may extend over several runs.
 std::vector<LaidWord> wordsOf(const Ui& ui, const RichLine& line, const ImFont* face) {
     std::vector<LaidWord> words(1);
     for (const Run& run : line) {
@@ -122,7 +126,13 @@ std::vector<LaidWord> wordsOf(const Ui& ui, const RichLine& line, const ImFont* 
             if (space == std::string_view::npos) {
                 break;
             }
-            words.push_back({{}, 0, true, false});
+            if (endsLine(words.back())) {
+                words.push_back({{}, 0, true, false});
+            } else {
+                const Piece gap = pieceOf(ui, rest.substr(space, 1), RunStyle::Plain, face);
+                words.back().width += gap.width;
+                words.back().pieces.push_back(gap);
+            }
             rest.remove_prefix(space + 1);
         }
     }

@@ -3,6 +3,7 @@
 #include "core/signs.hpp"
 #include "core/tolerance.hpp"
 #include "phrases/working/free_bodies.hpp"
+#include "report/derivation/moment_centre.hpp"
 #include "report/derivation/remark_text.hpp"
 #include "report/formula/exact_notation.hpp"
 #include "report/formula/working_index.hpp"
@@ -159,7 +160,8 @@ std::vector<JointId> allJoints(const Truss& truss) {
 }
 
 // The joints of each body of a step.
-std::vector<std::vector<JointId>> jointsOfBodies(const Notation& notation, const Step& step) {
+std::vector<std::vector<JointId>> jointsOfBodies(const Notation& notation, std::size_t at) {
+    const Step& step = notation.working.steps[at];
     std::vector<std::vector<JointId>> bodies;
     switch (step.kind) {
     case StepKind::WholeBody:
@@ -168,6 +170,11 @@ std::vector<std::vector<JointId>> jointsOfBodies(const Notation& notation, const
     case StepKind::JointIntro:
     case StepKind::SectionIntro:
         if (!step.body.empty()) {
+            bodies.push_back(step.body);
+        }
+        break;
+    case StepKind::SectionEquation:
+        if (showsBodyAgain(notation.working, at)) {
             bodies.push_back(step.body);
         }
         break;
@@ -195,7 +202,7 @@ bool isCutMember(const BodyForce& force) {
 }
 
 std::vector<FreeBody> freeBodiesOf(const Notation& notation, std::size_t step) {
-    const auto bodies = jointsOfBodies(notation, notation.working.steps[step]);
+    const auto bodies = jointsOfBodies(notation, step);
     std::vector<FreeBody> list;
     if (bodies.empty()) {
         return list;
@@ -210,6 +217,33 @@ std::vector<FreeBody> freeBodiesOf(const Notation& notation, std::size_t step) {
 FreeBody wholeFreeBody(const Notation& notation) {
     const Known known{workingIndexOf(notation), notation.working.steps.size()};
     return bodyOf(notation, known, allJoints(notation.truss));
+}
+
+FreeBody loadedBody(const Notation& notation) {
+    FreeBody body{allJoints(notation.truss), {}};
+    for (const JointId joint : body.joints) {
+        addLoads(notation, joint, kZeroForce * indexOf(notation).largestLoad, body);
+    }
+    return body;
+}
+
+FreeBody finalFreeBody(const Notation& notation, const std::vector<double>& reactions) {
+    FreeBody body = loadedBody(notation);
+    for (std::size_t i = 0; i < reactions.size(); ++i) {
+        if (reactions[i] == 0) {
+            continue;
+        }
+        const Restraint& restraint = notation.working.structure.restraints[i];
+        const RestraintId id{static_cast<int>(i)};
+        const Symbol symbol{
+            .kind = SymbolKind::Reaction, .restraint = id, .joint = restraint.joint};
+        body.forces.push_back({.at = restraint.joint,
+                               .along = reactions[i] < 0 ? -restraint.along : restraint.along,
+                               .of = id,
+                               .ink = SketchInk::Reaction,
+                               .label = valued(notation, symbol, std::fabs(reactions[i]))});
+    }
+    return body;
 }
 
 std::string sentenceOf(const Notation& notation, const FreeBody& body) {

@@ -29,6 +29,11 @@ struct FreeBody {
 [[nodiscard]] std::vector<FreeBody> freeBodiesOf(const Notation&, std::size_t step);
 // The whole truss with every force that the working finds.
 [[nodiscard]] FreeBody wholeFreeBody(const Notation&);
+// The whole truss with its loads alone.
+[[nodiscard]] FreeBody loadedBody(const Notation&);
+// The whole truss with its loads and these reactions (force units, in the order of the restraints),
+// drawn as they act.
+[[nodiscard]] FreeBody finalFreeBody(const Notation&, const std::vector<double>& reactions);
 // "Free body of joint A: F_AB, drawn to the right, and …"
 [[nodiscard]] std::string sentenceOf(const Notation&, const FreeBody&);
 

@@ -1,6 +1,5 @@
 #include "report/derivation/dimension_marks.hpp"
 
-#include "core/tolerance.hpp"
 #include "report/text/phrases.hpp"
 
 #include <algorithm>
@@ -11,30 +10,25 @@ namespace {
 
 constexpr double kOff = 14;        // px from the drawing to the dimension line
 constexpr double kTick = 4;        // px, half a tick
+constexpr double kBreak = 2.5;     // px, half the gap between the strokes that break a line
 constexpr double kFigureSize = 13; // px, font size of the numbers
 constexpr double kFigureAir = 6;   // px left free beside a number in its interval
 
 struct Stop {
     double px = 0;
     double place = 0; // length units
+    bool far = false;
 };
 
-// The joints that a chain of dimensions stops at: the outermost, and those with a force that has a
-// lever arm in this direction.
-std::vector<Stop> stopsOf(const Notation& notation, const FreeBody& body,
-                          const std::vector<Vec2>& places, bool level) {
+// The points that a chain of dimensions stops at.
+std::vector<Stop> stopsOf(const std::vector<MeasuredPoint>& points, bool level) {
     std::vector<Stop> all;
     std::vector<Stop> stops;
-    for (std::size_t i = 0; i < body.joints.size(); ++i) {
-        const Vec2 at = notation.truss.joints[body.joints[i].at()].at;
-        const Stop stop = level ? Stop{places[i].x, at.x} : Stop{places[i].y, at.y};
+    for (const MeasuredPoint& point : points) {
+        const Stop stop = level ? Stop{point.px.x, point.at.x, point.farLevel}
+                                : Stop{point.px.y, point.at.y, point.farUpright};
         all.push_back(stop);
-        const bool turns =
-            std::any_of(body.forces.begin(), body.forces.end(), [&](const BodyForce& force) {
-                const double across = level ? force.along.y : force.along.x;
-                return force.at == body.joints[i] && std::fabs(across) > kParallel;
-            });
-        if (turns) {
+        if (level ? point.level : point.upright) {
             stops.push_back(stop);
         }
     }
@@ -79,11 +73,19 @@ void drawChain(const Notation& notation, std::vector<Stop> stops, bool level, do
         sketch.lines.push_back({a, b, SketchInk::Muted, 0.75, false});
     };
     line(at(stops.front().px, 0), at(stops.back().px, 0));
+    const auto breakLine = [&](double middle) { // two short strokes across it
+        for (const double side : {-kBreak, kBreak}) {
+            line(at(middle + side - kTick, kTick), at(middle + side + kTick, -kTick));
+        }
+    };
     for (const Stop& stop : stops) {
         line(at(stop.px, -kTick), at(stop.px, kTick));
     }
     for (std::size_t i = 1; i < stops.size(); ++i) {
         const double middle = (stops[i - 1].px + stops[i].px) / 2;
+        if (stops[i - 1].far || stops[i].far) {
+            breakLine(middle);
+        }
         sketch.words.push_back({.words = figureOf(notation, stops[i - 1], stops[i]),
                                 .at = at(middle, level ? 13 : 8),
                                 .anchor = level ? SketchAnchor::Middle : SketchAnchor::Start,
@@ -94,12 +96,12 @@ void drawChain(const Notation& notation, std::vector<Stop> stops, bool level, do
 
 } // namespace
 
-void addDimensions(const Notation& notation, const FreeBody& body, const std::vector<Vec2>& places,
+void addDimensions(const Notation& notation, const std::vector<MeasuredPoint>& points,
                    Sketch& sketch) {
     const double right = sketch.width + kOff;
     const double under = sketch.height + kOff;
-    drawChain(notation, stopsOf(notation, body, places, true), true, under, sketch);
-    drawChain(notation, stopsOf(notation, body, places, false), false, right, sketch);
+    drawChain(notation, stopsOf(points, true), true, under, sketch);
+    drawChain(notation, stopsOf(points, false), false, right, sketch);
 }
 
 } // namespace gusset

@@ -1,15 +1,23 @@
 #pragma once
-// Dimensions below and beside a part of the truss: the distances between the lines of action of its
-// forces, which are the lever arms of the moments.
+// Dimensions below and beside a drawing of the truss, or of a part of it.
 
-#include "report/derivation/body_forces.hpp"
+#include "report/formula/notation.hpp"
+#include "report/sketch/sketch.hpp"
 
 #include <vector>
 
 namespace gusset {
 
-// `places`: px, of the joints of the body in a sketch that has been fitted without a margin. Leaves
-// out intermediate points that are too close together to label.
-void addDimensions(const Notation&, const FreeBody&, const std::vector<Vec2>& places, Sketch&);
+struct MeasuredPoint {
+    Vec2 px;                 // where it is drawn, y down
+    Vec2 at;                 // where it is, length units
+    bool level = false;      // the chain below the drawing stops at it
+    bool upright = false;    // so does the chain beside it
+    bool farLevel = false;   // drawn nearer than it is: the chain to it is broken
+    bool farUpright = false; // likewise
+};
+// In a sketch that has been fitted without a margin. Each chain also stops at the outermost points;
+// it leaves out intermediate ones that are too close together to label.
+void addDimensions(const Notation&, const std::vector<MeasuredPoint>&, Sketch&);
 
 } // namespace gusset

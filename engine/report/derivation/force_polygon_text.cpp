@@ -133,8 +133,8 @@ bool continuesSentence(const PolygonStep& step, std::size_t line) {
            (step.move == PolygonMove::Outside || (step.move == PolygonMove::Meets && place == 1));
 }
 
-std::string drawnSentence(const Writer& writer, const ForcePolygon& polygon, const PolygonStep& step,
-                       std::size_t index) {
+std::string drawnSentence(const Writer& writer, const ForcePolygon& polygon,
+                          const PolygonStep& step, std::size_t index) {
     const PolygonLine& line = polygon.lines[index];
     const bool first = index == step.first || continuesSentence(step, index);
     if (step.move == PolygonMove::Outside) {

@@ -2,6 +2,7 @@
 
 #include "report/sketch/sketch_svg.hpp"
 #include "report/text/formula.hpp"
+#include "report/text/math_ml.hpp"
 
 namespace gusset {
 namespace {
@@ -27,12 +28,40 @@ std::string textOf(const TextTable& table) { return indented(tableText(table), "
 
 std::string htmlOf(const WorkingLine& line) {
     return line.formula.empty() ? "<p>" + htmlOf(line.runs) + "</p>\n"
-                                : mathMl(line.formula) + "\n";
+                                : "<div class=\"formula\">" + mathMl(line.formula) + "</div>\n";
 }
 
 std::string htmlOf(const Sketch& sketch) { return figureHtml(sketch); }
 
 std::string htmlOf(const TextTable& table) { return tableHtml(table); }
+
+std::string sectionsHtml(const std::vector<Passage>&, int level);
+
+std::string sectionHtml(const Passage& passage, int level) {
+    const std::string heading = "h" + std::to_string(level) + ">";
+    std::string html =
+        "<section>\n<" + heading + gusset::htmlOf(passage.title) + "</" + heading + "\n";
+    for (const auto& part : passage.parts) {
+        html += std::visit([](const auto& it) { return htmlOf(it); }, part);
+    }
+    for (const Folded& folded : passage.folded) {
+        html += "<details>\n<summary>" + gusset::htmlOf(folded.title) + "</summary>\n" +
+                sectionsHtml(folded.passages, level + 1) + "</details>\n";
+    }
+    return html + "</section>\n";
+}
+
+std::string sectionsHtml(const std::vector<Passage>& passages, int level) {
+    std::string html;
+    for (std::size_t i = 0; i < passages.size(); ++i) {
+        const bool begins = !passages[i].goesOn;
+        const bool ends = i + 1 == passages.size() || !passages[i + 1].goesOn;
+        html += begins ? "<div class=\"steps\">\n" : "";
+        html += sectionHtml(passages[i], level);
+        html += ends ? "</div>\n" : "";
+    }
+    return html;
+}
 
 } // namespace
 
@@ -58,27 +87,6 @@ std::string passagesText(const std::vector<Passage>& passages) {
     }
     return text.substr(0, text.find_last_not_of('\n') + 1) + '\n';
 }
-
-namespace {
-
-std::string sectionsHtml(const std::vector<Passage>& passages, int level) {
-    const std::string heading = "h" + std::to_string(level) + ">";
-    std::string html;
-    for (const Passage& passage : passages) {
-        html += "<section>\n<" + heading + gusset::htmlOf(passage.title) + "</" + heading + "\n";
-        for (const auto& part : passage.parts) {
-            html += std::visit([](const auto& it) { return htmlOf(it); }, part);
-        }
-        for (const Folded& folded : passage.folded) {
-            html += "<details>\n<summary>" + gusset::htmlOf(folded.title) + "</summary>\n" +
-                    sectionsHtml(folded.passages, level + 1) + "</details>\n";
-        }
-        html += "</section>\n";
-    }
-    return html;
-}
-
-} // namespace
 
 std::string passagesHtml(const std::vector<Passage>& passages) {
     constexpr int kHeading = 3;

@@ -18,6 +18,7 @@ struct Passage {
     RichLine title{};
     std::vector<std::variant<WorkingLine, TextTable, Sketch>> parts{};
     std::vector<Folded> folded{}; // after the parts
+    bool goesOn = false;          // about the body drawn in the passage before it
 };
 
 // A derivation that a reader may open where its results are used. In plain text it is left out.
@@ -29,9 +30,10 @@ struct Folded {
 void addSentence(Passage&, RichLine);
 void addFormula(Passage&, LineRole, Formula);
 
-[[nodiscard]] std::string
-passagesText(const std::vector<Passage>&); // plain UTF-8, without drawings
-// A fragment: sections with headings, figures, paragraphs, <math>, tables, <details>.
+// Plain UTF-8, without drawings.
+[[nodiscard]] std::string passagesText(const std::vector<Passage>&);
+// A piece of a page: a section with an <h3> for each passage, and those about one body together;
+// what is folded in <details>.
 [[nodiscard]] std::string passagesHtml(const std::vector<Passage>&);
 
 } // namespace gusset

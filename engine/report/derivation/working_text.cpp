@@ -344,6 +344,11 @@ std::vector<WorkingLine> renderStep(const Notation& notation, const Step& step) 
 
 namespace {
 
+bool goesOn(StepKind kind) {
+    return kind == StepKind::JointEquation || kind == StepKind::JointPair ||
+           kind == StepKind::SectionEquation;
+}
+
 bool tellsLoads(const Working& working) {
     return std::any_of(working.steps.begin(), working.steps.end(),
                        [](const Step& step) { return step.kind == StepKind::WholeBody; });
@@ -417,6 +422,7 @@ bool WorkingPassagesTask::advance() {
             saidSolved_ = true;
             addSentence(passage, say(notation_.book, phrase::kSolvedInFull));
         }
+        passage.goesOn = goesOn(steps[i].kind);
         passages_.push_back(std::move(passage));
     }
     return passages_.size() == steps.size();

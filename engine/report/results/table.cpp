@@ -2,8 +2,8 @@
 
 #include "phrases/results/lists.hpp"
 #include "report/results/results_text.hpp"
-#include "report/text/formula.hpp"
 #include "report/text/html.hpp"
+#include "report/text/math_ml.hpp"
 
 #include <algorithm>
 #include <string_view>
@@ -66,14 +66,16 @@ std::string tableText(const TextTable& table) {
 
 std::string tableHtml(const TextTable& table) {
     std::string html = "<table>\n<caption>" + escapeHtml(table.caption) + "</caption>\n<thead><tr>";
-    for (const RichLine& cell : table.head) {
-        html += "<th scope=\"col\">" + htmlOf(cell) + "</th>";
+    for (std::size_t c = 0; c < table.head.size(); ++c) {
+        html += (table.numeric[c] ? "<th scope=\"col\">" : "<th scope=\"col\" class=\"words\">") +
+                htmlOf(table.head[c]) + "</th>";
     }
     html += "</tr></thead>\n<tbody>\n";
     for (const auto& row : table.rows) {
         html += "<tr><th scope=\"row\">" + htmlOf(row.front().line) + "</th>";
         for (std::size_t c = 1; c < row.size(); ++c) {
-            html += "<td>" + htmlOf(row[c].line) + "</td>";
+            html += (table.numeric[c] ? "<td>" : "<td class=\"words\">") + htmlOf(row[c].line) +
+                    "</td>";
         }
         html += "</tr>\n";
     }

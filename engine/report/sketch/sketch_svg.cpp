@@ -141,7 +141,9 @@ std::string svgOf(const Sketch& sketch) {
 }
 
 std::string figureHtml(const Sketch& sketch) {
-    return "<figure>\n" + svgOf(sketch) + "</figure>\n";
+    constexpr double kBeside = 380; // px: the widest that leaves room for the text beside it
+    const char* tag = sketch.width > kBeside ? "<figure class=\"wide\">\n" : "<figure>\n";
+    return tag + svgOf(sketch) + "</figure>\n";
 }
 
 } // namespace gusset

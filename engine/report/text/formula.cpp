@@ -1,15 +1,13 @@
 #include "report/text/formula.hpp"
 
 #include "core/signs.hpp"
-#include "report/text/html.hpp"
 
-#include <cctype>
+#include <algorithm>
+#include <initializer_list>
+#include <string_view>
 
 namespace gusset {
 namespace {
-
-constexpr std::string_view kApply = "\u2061"; // read as "of" by screen readers
-constexpr std::string_view kTimes = "\u2062"; // an unwritten multiplication sign
 
 bool isAny(std::string_view text, std::initializer_list<std::string_view> list) {
     for (const std::string_view one : list) {
@@ -20,15 +18,6 @@ bool isAny(std::string_view text, std::initializer_list<std::string_view> list) 
     return false;
 }
 
-bool isOperand(const Token& token) {
-    return token.kind != TokenKind::Operator && token.kind != TokenKind::Function;
-}
-
-// Whether a term starts after this token, so that + and − there are signs rather than operators.
-bool opens(const Token* before) {
-    return !before || (before->kind == TokenKind::Operator && before->text != ")");
-}
-
 std::string_view spaceAround(const Token& token, const Token* before) {
     if (isAny(token.text, {"(", ")", ":", ",", ";", kSum, "\u27F2", "\u27F3"})) {
         return {};
@@ -36,7 +25,7 @@ std::string_view spaceAround(const Token& token, const Token* before) {
     if (token.text == kDot) {
         return kThinSpace;
     }
-    const bool sign = isAny(token.text, {"+", kMinus}) && opens(before);
+    const bool sign = isAny(token.text, {"+", kMinus}) && opensTerm(before);
     return sign ? std::string_view{} : std::string_view{" "};
 }
 
@@ -106,79 +95,6 @@ void addOperand(RichLine& line, const Token& token) {
     }
 }
 
-std::string tag(std::string_view name, const std::string& content) {
-    const std::string n(name);
-    return "<" + n + ">" + content + "</" + n + ">";
-}
-
-std::string mathNumber(const std::string& text) {
-    if (text.rfind(kMinus, 0) == 0) {
-        return tag("mrow", tag("mo", std::string(kMinus)) +
-                               tag("mn", escapeHtml(text.substr(std::string_view(kMinus).size()))));
-    }
-    return tag("mn", escapeHtml(text));
-}
-
-std::string mathIdentifier(const std::string& text) {
-    // MathML sets names of several letters upright, which suits labels such as A1 or AB.
-    return tag("mi", escapeHtml(text));
-}
-
-// Part of a fraction: a number, or a name such as L or EA.
-std::string mathPart(const std::string& text) {
-    const bool letter = !text.empty() && std::isalpha(static_cast<unsigned char>(text.front()));
-    return letter ? mathIdentifier(text) : mathNumber(text);
-}
-
-// The numerator as a single element: 3, L, 35√2, −√2.
-std::string mathAbove(const Token& token) {
-    if (token.rootAbove.empty()) {
-        return mathPart(token.text);
-    }
-    const bool negativeRoot = token.text == kMinus;
-    const std::string factor = token.text.empty() ? ""
-                               : negativeRoot     ? tag("mo", token.text)
-                                                  : mathPart(token.text);
-    return tag("mrow", factor + tag("msqrt", tag("mn", escapeHtml(token.rootAbove))));
-}
-
-std::string mathToken(const Token& token) {
-    switch (token.kind) {
-    case TokenKind::Number:
-        return mathNumber(token.text);
-    case TokenKind::Variable:
-        return token.subscript.empty()
-                   ? mathIdentifier(token.text)
-                   : tag("msub", mathIdentifier(token.text) + mathIdentifier(token.subscript));
-    case TokenKind::Operator:
-        return tag("mo", escapeHtml(token.text));
-    case TokenKind::Function:
-        return mathIdentifier(token.text);
-    case TokenKind::Fraction: {
-        const std::string below = mathPart(token.below);
-        return tag("mfrac", mathAbove(token) + (token.rootBelow ? tag("msqrt", below) : below));
-    }
-    case TokenKind::Root:
-        return tag("msqrt", mathNumber(token.text));
-    case TokenKind::Word:
-        break;
-    }
-    return tag("mtext", escapeHtml(token.text));
-}
-
-std::string mathJoint(const Token& before, const Token& token) {
-    if (before.kind == TokenKind::Function) {
-        return tag("mo", std::string(kApply));
-    }
-    if (token.kind == TokenKind::Function && isOperand(before)) {
-        return tag("mo", std::string(kTimes));
-    }
-    if (token.kind == TokenKind::Word || isAny(before.text, {":", ",", ";"})) {
-        return "<mspace width=\"0.3em\"></mspace>";
-    }
-    return {};
-}
-
 } // namespace
 
 Token numberToken(std::string text) { return {TokenKind::Number, std::move(text)}; }
@@ -212,41 +128,70 @@ RichLine runsOf(const Formula& formula) {
     return line;
 }
 
-std::string mathMl(const Formula& formula) {
-    std::string content;
-    const Token* before = nullptr;
-    for (const Token& token : formula) {
-        if (before) {
-            content += mathJoint(*before, token);
-        }
-        content += mathToken(token);
-        before = &token;
-    }
-    return "<math display=\"block\">" + tag("mrow", content) + "</math>";
+bool opensTerm(const Token* before) {
+    return !before || (before->kind == TokenKind::Operator && before->text != ")");
 }
 
-std::string htmlOf(const RichLine& line) {
-    std::string html;
-    for (const Run& run : line) {
-        const std::string text = escapeHtml(run.text);
-        switch (run.style) {
-        case RunStyle::Plain:
-        case RunStyle::Fraction: // in a sentence; formulas use MathML
-        case RunStyle::Root:
-            html += text;
-            break;
-        case RunStyle::Variable:
-            html += tag("var", text);
-            break;
-        case RunStyle::Subscript:
-            html += tag("sub", text);
-            break;
-        case RunStyle::Strong:
-            html += tag("strong", text);
-            break;
-        }
+namespace {
+
+struct OuterToken {
+    const Token& token;
+    bool outer = true; // not within brackets
+};
+
+bool isOperator(const OuterToken& at, std::initializer_list<std::string_view> list) {
+    return at.outer && at.token.kind == TokenKind::Operator && isAny(at.token.text, list);
+}
+
+std::vector<OuterToken> withBrackets(const Formula& formula) {
+    std::vector<OuterToken> all;
+    int depth = 0;
+    for (const Token& token : formula) {
+        const bool bracket = token.kind == TokenKind::Operator;
+        depth -= bracket && token.text == ")" ? 1 : 0;
+        all.push_back({token, depth == 0});
+        depth += bracket && token.text == "(" ? 1 : 0;
     }
-    return html;
+    return all;
+}
+
+bool isRelation(const OuterToken& at) { return isOperator(at, {"=", kAlmost, "\u21D2"}); }
+
+// How many tokens the lead has.
+std::size_t leadOf(const std::vector<OuterToken>& all) {
+    std::size_t first = 0;
+    for (std::size_t i = all.size(); i-- > 0;) {
+        if (isOperator(all[i], {":"})) {
+            return i + 1;
+        }
+        first = isRelation(all[i]) ? i : first;
+    }
+    const bool lists = std::any_of(all.begin(), all.end(), [](const OuterToken& at) {
+        return isOperator(at, {",", ";"});
+    });
+    return lists ? 0 : first;
+}
+
+} // namespace
+
+BrokenFormula brokenAtOperators(const Formula& formula) {
+    const std::vector<OuterToken> all = withBrackets(formula);
+    const std::size_t lead = leadOf(all);
+    BrokenFormula broken{{formula.begin(), formula.begin() + static_cast<std::ptrdiff_t>(lead)},
+                         {{}}};
+    bool related = lead > 0; // whether this part of a list has had its first "="
+    for (std::size_t i = lead; i < all.size(); ++i) {
+        const bool relates = isRelation(all[i]);
+        const bool adds = isOperator(all[i], {"+", kMinus}) && !opensTerm(&formula[i - 1]);
+        const bool listed = i > 0 && isOperator(all[i - 1], {",", ";"});
+        related = related && !listed;
+        if (!broken.rest.back().empty() && (listed || (related && (relates || adds)))) {
+            broken.rest.emplace_back();
+        }
+        related = related || relates;
+        broken.rest.back().push_back(formula[i]);
+    }
+    return broken;
 }
 
 } // namespace gusset

@@ -1,10 +1,10 @@
 #pragma once
-// Formulas as tokens, and their renderings: a line of text, and MathML Core.
+// Formulas as tokens, and how they are set as a line of text.
 
 #include "report/text/rich_text.hpp"
 
 #include <string>
-#include <string_view>
+#include <vector>
 
 namespace gusset {
 
@@ -17,7 +17,15 @@ namespace gusset {
 void append(Formula&, const Formula& more);
 
 [[nodiscard]] RichLine runsOf(const Formula&);
-[[nodiscard]] std::string mathMl(const Formula&);  // one <math display="block">, everything escaped
-[[nodiscard]] std::string htmlOf(const RichLine&); // <var>, <sub>, <strong>, everything escaped
+
+// Whether a term starts after this token, so that + and − there are signs rather than operators.
+[[nodiscard]] bool opensTerm(const Token* before);
+// Where a formula may go on in the next line: before "=", "≈", + and − outside brackets, so that a
+// number stays with its sign and its "=", and behind commas.
+struct BrokenFormula {
+    Formula lead;              // "ΣF_y = 0:", or what stands before the first "="; may be empty
+    std::vector<Formula> rest; // each kept on one line; continued lines start where the first does
+};
+[[nodiscard]] BrokenFormula brokenAtOperators(const Formula&);
 
 } // namespace gusset

@@ -1,5 +1,7 @@
 #include "report/text/rich_text.hpp"
 
+#include "core/signs.hpp"
+
 namespace gusset {
 
 std::string plainText(const RichLine& line) {
@@ -11,6 +13,10 @@ std::string plainText(const RichLine& line) {
         text += run.text;
     }
     return text;
+}
+
+bool staysWithNext(std::string_view word) {
+    return word == "=" || word == kAlmost || word == "+" || word == kMinus;
 }
 
 } // namespace gusset

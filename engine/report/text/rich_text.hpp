@@ -5,6 +5,7 @@
 #include "core/ids.hpp"
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace gusset {
@@ -51,5 +52,8 @@ struct WorkingLine {
 };
 
 [[nodiscard]] std::string plainText(const RichLine&); // subscripts as F_AB
+// Whether a line does not end with this word, as in a formula: a number stays with its "=" or "≈",
+// a term with the sign before it.
+[[nodiscard]] bool staysWithNext(std::string_view word);
 
 } // namespace gusset

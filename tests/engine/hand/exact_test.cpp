@@ -3,6 +3,7 @@
 #include "report/derivation/working_text.hpp"
 #include "report/formula/exact_notation.hpp"
 #include "report/text/formula.hpp"
+#include "report/text/math_ml.hpp"
 
 #include "support/reading/working_reader.hpp"
 #include "support/reading/written.hpp"
@@ -101,7 +102,7 @@ TEST_CASE("a root over a fraction stays one number, in text and in MathML") {
     CHECK(written("-1", "3", "1") == "\u2212\u221A3");
     CHECK(written("7", "1", "3") == "7/3");
     CHECK(mathMl(surdTokens(notation, {"-35", "2", "2", 0.0})) ==
-          "<math display=\"block\"><mrow><mfrac><mrow><mrow><mo>\u2212</mo><mn>35</mn></mrow>"
+          "<math displaystyle=\"true\"><mrow><mfrac><mrow><mrow><mo>\u2212</mo><mn>35</mn></mrow>"
           "<msqrt><mn>2</mn></msqrt></mrow><mn>2</mn></mfrac></mrow></math>");
     CHECK(plainText(runsOf(surdTokens(notation, {"15", "1", "2", 7.5}))) == "7.5");
 }

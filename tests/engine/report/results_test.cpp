@@ -165,7 +165,7 @@ TEST_CASE("HTML tables have captions and scoped headings, and escape every name"
     truss.joints[0].label = "<b>&\"'";
     const std::string html = resultsHtml({englishPhrases(), truss}, solve(truss));
     CHECK(contains(html, "<caption>Member forces in kN, tension positive</caption>"));
-    CHECK(contains(html, "<th scope=\"col\">Member</th>"));
+    CHECK(contains(html, "<th scope=\"col\" class=\"words\">Member</th>"));
     CHECK(contains(html, "<th scope=\"row\">&lt;b&gt;&amp;&quot;&#39;"));
     CHECK(!contains(html, "<b>"));
 }

@@ -13,7 +13,8 @@
 namespace gusset {
 namespace {
 
-constexpr double kProjected = 3;        // largest magnification of a drawing in the column
+constexpr double kInColumn = 1.5;       // largest magnification of a drawing in the column
+constexpr double kProjected = 3;        // the same on a projector
 constexpr double kProjectedLeast = 0.3; // of the available height
 constexpr double kProjectedMost = 0.65;
 constexpr double kStepIndent = 14; // CSS px
@@ -52,7 +53,7 @@ void bar(PanelContext& context, int step, int count) {
 // from the previous frame.
 SketchLook sketchLook(const PanelContext& context) {
     if (!context.state.view.presenting) {
-        return {};
+        return {.largest = kInColumn};
     }
     const float words = ImGui::GetStateStorage()->GetFloat(ImGui::GetID(kWordsHeight), 0);
     const double high = ImGui::GetWindowHeight();

@@ -1,0 +1,289 @@
+// Workings as documents on paper: printed by Chromium on A4 and Letter, rendered by poppler, and judged by what can be
+// seen: nothing in the margins, no figure on another page than its heading, few pages. The pages are left in
+// build/screenshots.
+import assert from 'node:assert/strict';
+import { execFileSync } from 'node:child_process';
+import { mkdirSync, mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import os from 'node:os';
+import path from 'node:path';
+import { after, before, test } from 'node:test';
+import { answered, gusset } from '../cli/support.mjs';
+import { launch, root } from './support.mjs';
+
+const papers = { A4: [210, 297], Letter: [215.9, 279.4] };
+const margins = { top: 16, side: 15, bottom: 18 }; // mm, as paper.css has them
+const examples = JSON.parse(readFileSync(path.join(root, 'site/examples/index.json'), 'utf8'))
+    .examples.map(({ file }) => file);
+const cases = 'tests/published/cases';
+
+const modelOf = (example) => JSON.parse(readFileSync(path.join(root, 'site/examples', example), 'utf8'));
+
+function withClass(example, settings) {
+    const model = modelOf(example);
+    model.class = { ...model.class, ...settings };
+    return model;
+}
+
+// Joints that are called 1, 2, 3 …
+function numbered(example) {
+    const model = modelOf(example);
+    const number = new Map(model.joints.map(({ id }, i) => [id, String(i + 1)]));
+    const rename = (thing, ...keys) => keys.forEach((key) => { thing[key] = number.get(thing[key]) ?? thing[key]; });
+    model.joints.forEach((joint) => rename(joint, 'id'));
+    model.members.forEach((member) => rename(member, 'a', 'b'));
+    [...model.supports, ...model.loads].forEach((thing) => rename(thing, 'joint'));
+    for (const { chord, path: way } of [...model.loads, ...model.moving ?? []]) {
+        (chord ?? way)?.forEach((_, i, list) => rename(list, i));
+    }
+    return model;
+}
+
+// Name → what `working` is asked, or a model for its standard input.
+const documents = {
+    ...Object.fromEntries(examples.map((file) => [path.basename(file, '.json'), [`site/examples/${file}`]])),
+    'one member': ['site/examples/siding_bridge.json', '--member', 'A-B'],
+    'moment centre off the truss': [`${cases}/KC-01.json`, '--member', 'D-E'],
+    polygon: ['site/examples/footbridge.json', '--polygon'],
+    influence: [`${cases}/IL-02.json`, '--influence', 'member:C-G', '--path', 'A,B,C,D,E'],
+    'unit load': [`${cases}/DF-01.json`, '--displacement', 'C:y'],
+    'two redundants': [`${cases}/IN-08.json`],
+    exact: withClass('cottage_roof.json', { numbers: { form: 'exact', digits: 3 } }),
+    slopes: withClass('garage_roof.json', { angles: 'slopes' }),
+    cosines: withClass('pavilion_roof.json', { angles: 'cosines' }),
+    'numbered joints': numbered('farm_bridge.json'),
+};
+
+function htmlOf(asked) {
+    const { status, stdout, stderr } = Array.isArray(asked) ? gusset(['working', ...asked, '--html'])
+        : gusset(['working', '-', '--html'], JSON.stringify(asked));
+    assert.ok(status === 0 || status === 1, `${JSON.stringify(asked)}: ${stderr}`);
+    return stdout;
+}
+
+const folder = mkdtempSync(path.join(os.tmpdir(), 'gusset-paper-'));
+let browser;
+before(async () => { browser = await launch(); });
+after(async () => {
+    await browser?.close();
+    rmSync(folder, { recursive: true });
+});
+
+async function openDocument(html, options = {}) {
+    const page = await browser.newPage(options);
+    await page.setContent(html);
+    await page.evaluate(() => document.fonts.ready);
+    return page;
+}
+
+// A word of a letter's height in each section that has a figure, and in the figure: where these are printed is where
+// the heading and the figure are.
+function markFigures() {
+    let count = 0;
+    for (const section of document.querySelectorAll('section')) {
+        const [heading, drawing] = [section.querySelector('h3'), section.querySelector('svg')];
+        if (!heading || !drawing) {
+            continue;
+        }
+        const word = document.createElement('span');
+        word.style.fontSize = '1px';
+        word.textContent = ` heading${count}`;
+        heading.append(word);
+        const text = document.createElementNS('http://www.w3.org/2000/svg', 'text');
+        text.setAttribute('font-size', '1');
+        text.setAttribute('x', '4');
+        text.setAttribute('y', '4');
+        text.textContent = `figure${count}`;
+        drawing.append(text);
+        ++count;
+    }
+    return count;
+}
+
+// Whether anything does not fit between the margins: Chromium would cut it off on the left, and print the whole
+// document smaller for what is too wide.
+async function isTooWide(page, paper) {
+    const width = Math.floor((papers[paper][0] - 2 * margins.side) * 96 / 25.4);
+    await page.emulateMedia({ media: 'print' });
+    await page.setViewportSize({ width, height: 1000 });
+    return page.evaluate(() => document.scrollingElement.scrollWidth > innerWidth ||
+        [...document.body.querySelectorAll('*')].some((it) => it.getBoundingClientRect().left < -0.5));
+}
+
+async function printed(page, paper) {
+    const file = path.join(folder, 'printed.pdf');
+    await page.pdf({ path: file, format: paper });
+    return file;
+}
+
+const pagesOf = (file) => Number(execFileSync('pdfinfo', [file]).toString().match(/^Pages: +(\d+)/m)[1]);
+
+// Word → the numbers of the pages where it is printed.
+function whereWords(file) {
+    const where = new Map();
+    const pages = execFileSync('pdftotext', ['-bbox', file, '-'], { maxBuffer: 1e8 }).toString().split('<page ').slice(1);
+    pages.forEach((page, i) => {
+        for (const [, word] of page.matchAll(/<word [^>]*>([^<]*)<\/word>/g)) {
+            where.set(word, [...where.get(word) ?? [], i + 1]);
+        }
+    });
+    return where;
+}
+
+// The pages as grey pictures: { width, height, at(x, y) }, 0 black.
+function picturesOf(file, dpi = 60) {
+    execFileSync('pdftoppm', ['-gray', '-r', String(dpi), file, path.join(folder, 'page')]);
+    return readdirSync(folder).filter((name) => name.endsWith('.pgm')).sort().map((name) => {
+        const bytes = readFileSync(path.join(folder, name));
+        rmSync(path.join(folder, name));
+        const [head, width, height] = bytes.toString('latin1', 0, 40).match(/^P5\s+(\d+)\s+(\d+)\s+255\s/);
+        const grey = bytes.subarray(head.length);
+        return { width: Number(width), height: Number(height), at: (x, y) => grey[y * Number(width) + x] };
+    });
+}
+
+// What is printed in a margin, in mm from the upper left corner of the page; the number of the page, in the middle at
+// the bottom, does not count.
+function inMargins(picture, paper) {
+    const [width, height] = papers[paper];
+    const slack = 0.8; // mm: half a dot, and the width of a line
+    const found = [];
+    for (let y = 0; y < picture.height; ++y) {
+        for (let x = 0; x < picture.width; ++x) {
+            const [left, top] = [x * width / picture.width, y * height / picture.height];
+            const outside = left < margins.side - slack || left > width - margins.side + slack ||
+                top < margins.top - slack || top > height - margins.bottom + slack;
+            const numbers = top > height - margins.bottom + 2 && Math.abs(left - width / 2) < 15;
+            if (outside && !numbers && picture.at(x, y) < 250) {
+                found.push([Math.round(left), Math.round(top)]);
+            }
+        }
+    }
+    return found;
+}
+
+function keepPictures(file, name) {
+    const screenshots = path.join(root, 'build/screenshots');
+    mkdirSync(screenshots, { recursive: true });
+    execFileSync('pdftoppm', ['-png', '-r', '80', file, path.join(folder, 'kept')]);
+    for (const kept of readdirSync(folder).filter((it) => it.startsWith('kept'))) {
+        const bytes = readFileSync(path.join(folder, kept));
+        rmSync(path.join(folder, kept));
+        writeFileSync(path.join(screenshots, `paper-${name.replaceAll(' ', '-')}-${kept.slice(5)}`), bytes);
+    }
+}
+
+test('every kind of working keeps to the paper, and its figures to their headings', async () => {
+    let figures = 0;
+    for (const [name, asked] of Object.entries(documents)) {
+        const page = await openDocument(htmlOf(asked));
+        const count = await page.evaluate(markFigures);
+        for (const paper of Object.keys(papers)) {
+            assert.equal(await isTooWide(page, paper), false, `${name}, ${paper}`);
+            const file = await printed(page, paper);
+            picturesOf(file).forEach((picture, i) =>
+                assert.deepEqual(inMargins(picture, paper), [], `${name}, ${paper}, page ${i + 1}`));
+            const where = whereWords(file);
+            for (let i = 0; i < count; ++i) {
+                assert.deepEqual(where.get(`figure${i}`), where.get(`heading${i}`), `${name}, ${paper}, figure ${i}`);
+                assert.equal(where.get(`figure${i}`).length, 1);
+            }
+            keepPictures(file, `${name}-${paper}`);
+        }
+        figures += count;
+        await page.close();
+    }
+    assert.ok(Object.keys(documents).length >= 20 && figures > 80);
+});
+
+test('a truss of 11 members takes at most four pages', async () => {
+    let seen = 0;
+    for (const file of examples.filter((it) => modelOf(it).members.length === 11)) {
+        const page = await openDocument(answered(['working', `site/examples/${file}`, '--html']));
+        for (const paper of Object.keys(papers)) {
+            assert.ok(pagesOf(await printed(page, paper)) <= 4, `${file}, ${paper}`);
+        }
+        await page.close();
+        ++seen;
+    }
+    assert.ok(seen >= 2);
+});
+
+test('each page has its number, of how many there are', async () => {
+    const page = await openDocument(htmlOf(documents.footbridge));
+    const file = await printed(page, 'A4');
+    const count = pagesOf(file);
+    const text = execFileSync('pdftotext', ['-layout', file, '-']).toString().split('\f');
+    for (let i = 0; i < count; ++i) {
+        assert.match(text[i], new RegExp(`\\n +${i + 1} / ${count}\\s*$`));
+    }
+    await page.close();
+});
+
+test('these checks notice what is in a margin, and a figure on another page than its heading', async () => {
+    const html = htmlOf(documents.footbridge);
+    const wide = await openDocument(html.replace('</h1>', `</h1><p style="white-space: nowrap">${'long '.repeat(60)}</p>`));
+    assert.equal(await isTooWide(wide, 'A4'), true);
+    await wide.close();
+    const clipped = await openDocument(html.replace('</h1>', '</h1><p style="margin-left: -20px">clipped</p>'));
+    assert.equal(await isTooWide(clipped, 'A4'), true);
+    await clipped.close();
+    const outside = await openDocument(html.replace('margin: 16mm 15mm 18mm', 'margin: 16mm 12mm 18mm'));
+    assert.ok(inMargins(picturesOf(await printed(outside, 'A4'))[0], 'A4').length > 0);
+    await outside.close();
+    const apart = await openDocument(html.replace(/(<h3>Joint A<\/h3>)/, '$1<div style="break-after: page"></div>'));
+    const count = await apart.evaluate(markFigures);
+    const where = whereWords(await printed(apart, 'A4'));
+    const pairs = Array.from({ length: count }, (_, i) => [where.get(`figure${i}`)?.[0], where.get(`heading${i}`)?.[0]]);
+    assert.ok(pairs.some(([figure, heading]) => figure !== heading));
+    await apart.close();
+});
+
+test('on a narrow screen equations break at their operators, and go on where they began', async () => {
+    const page = await openDocument(htmlOf(documents.siding_bridge), { viewport: { width: 390, height: 844 } });
+    const seen = await page.evaluate(() => {
+        const lines = [];
+        for (const formula of document.querySelectorAll('.formula > span')) {
+            const parts = [...formula.children].map((it) => ({ ...it.getBoundingClientRect().toJSON(), text: it.textContent }));
+            const firsts = parts.map((it, i) => ({ ...it, before: parts[i - 1]?.text.slice(-1), back: i > 0 && it.left < parts[i - 1].left }))
+                .filter((it) => it.back);
+            lines.push({ left: parts[0].left, right: Math.max(...parts.map((it) => it.right)), firsts });
+        }
+        return { wide: document.scrollingElement.scrollWidth, lines, font: [...document.fonts].map((it) => it.status) };
+    });
+    assert.deepEqual(seen.font, ['loaded']);
+    assert.ok(seen.wide <= 390);
+    let broken = 0;
+    for (const { left, right, firsts } of seen.lines) {
+        assert.ok(right <= 390);
+        for (const first of firsts) {
+            assert.ok(Math.abs(first.left - left) < 1, `${first.text} begins at ${first.left}, not ${left}`);
+            assert.match(first.before + first.text, /^(?:,|.[+−=≈])/);
+            ++broken;
+        }
+    }
+    assert.ok(broken > 5);
+    await page.close();
+});
+
+test('a number stays with its sign and its unit', async () => {
+    const page = await openDocument(htmlOf(documents.exact), { viewport: { width: 200, height: 800 } });
+    const apart = await page.evaluate(() => {
+        const found = [];
+        for (const paragraph of document.querySelectorAll('p')) {
+            const walker = document.createTreeWalker(paragraph, NodeFilter.SHOW_TEXT);
+            for (let node = walker.nextNode(); node; node = walker.nextNode()) {
+                for (const pair of node.data.matchAll(/\d\s?(?:kN|m)\b|[=≈]\s[−\d]/g)) {
+                    const range = document.createRange();
+                    range.setStart(node, pair.index);
+                    range.setEnd(node, pair.index + pair[0].length);
+                    if (range.getClientRects().length > 1) {
+                        found.push(pair[0]);
+                    }
+                }
+            }
+        }
+        return found;
+    });
+    assert.deepEqual(apart, []);
+    await page.close();
+});
