@@ -16,8 +16,8 @@ constexpr double kSupportHeight = 15; // px from the joint to the ground, or to 
 constexpr double kSupportHalf = 10;   // px, half the width of its triangle
 constexpr double kWheel = 3;          // px, radius
 constexpr PartRoom kAnswerRoom{540, 300, 1100}; // more than usual, for the force of each member
-constexpr double kLargestAnswer = 3;                // times as large, until all forces have room
-constexpr double kForceSize = 13;                   // px, font size of the forces at the members
+constexpr double kLargestAnswer = 3;            // times as large, until all forces have room
+constexpr double kForceSize = 13;               // px, font size of the forces at the members
 
 // A triangle on the ground, or on wheels that let it roll along the ground.
 void drawSupport(Draft& draft, const Support& support) {
