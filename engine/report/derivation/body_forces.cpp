@@ -222,7 +222,7 @@ FreeBody wholeFreeBody(const Notation& notation) {
 FreeBody loadedBody(const Notation& notation) {
     FreeBody body{allJoints(notation.truss), {}};
     for (const JointId joint : body.joints) {
-        addLoads(notation, joint, kZeroForce * indexOf(notation).largestLoad, body);
+        addLoads(notation, joint, kZeroForce * workingIndexOf(notation).largestLoad, body);
     }
     return body;
 }

@@ -127,7 +127,7 @@ Formula lawEquation(const LineWriter& writer, const ReactionLaw& law) {
 // "1", or "10/12" where that has no end.
 Token ratioToken(const LineWriter& writer, double above, double below) {
     const NumberStyle& numbers = writer.notation.numbers;
-    if (isGivenInFull(above / below, numbers)) {
+    if (isGivenInFull(above / below)) {
         return numberToken(formatGiven(above / below, numbers));
     }
     return {.kind = TokenKind::Fraction,

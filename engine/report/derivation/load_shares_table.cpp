@@ -208,8 +208,9 @@ TextTable sumTable(const Notation& notation, const std::vector<LoadShares>& all)
 
 void dropEmptyColumns(TextTable& table) {
     for (std::size_t column = table.head.size(); column-- > 1;) {
-        const bool empty = std::all_of(table.rows.begin(), table.rows.end(),
-                                       [&](const auto& row) { return row[column].empty(); });
+        const bool empty = std::all_of(table.rows.begin(), table.rows.end(), [&](const auto& row) {
+            return plainText(row[column].line).empty();
+        });
         if (empty) {
             const auto at = static_cast<std::ptrdiff_t>(column);
             table.head.erase(table.head.begin() + at);

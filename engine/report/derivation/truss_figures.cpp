@@ -23,7 +23,7 @@ constexpr double kForceSize = 13;               // px, font size of the forces a
 void drawSupport(Draft& draft, const Support& support) {
     const std::size_t joint = indexOf(draft.body, support.joint);
     const bool rolls = support.kind == SupportKind::Roller;
-    const Vec2 down = rolls ? onPaper(-directionOf(support.reaction)) : Vec2{0, 1};
+    const Vec2 down = rolls ? onPaper(-gusset::directionOf(support.reaction)) : Vec2{0, 1};
     const Vec2 side{-down.y, down.x};
     const Vec2 tip = draft.places[joint];
     const Vec2 foot = tip + kSupportHeight * down;

@@ -109,7 +109,7 @@ Formula warmingFormula(const UnitLoadNotes& notes, const UnitLoadRow& row) {
                      numberToken(formatGiven(row.warming, notes.numbers)), operatorToken(kDot),
                      given(length)});
     endWithUnit(formula, notes.moved);
-    formula.push_back(operatorToken(isGivenInFull(row.thermal, notes.numbers) ? "=" : kAlmost));
+    formula.push_back(operatorToken(isGivenInFull(row.thermal) ? "=" : kAlmost));
     formula.push_back(numberToken(product));
     endWithUnit(formula, notes.moved);
     return formula;

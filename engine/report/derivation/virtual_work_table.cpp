@@ -23,13 +23,6 @@ std::string shareText(double value, int decimals, const NumberStyle& style) {
     return value == 0 ? "0" : withDecimals(value, decimals, style);
 }
 
-bool isGivenInFull(double value, const NumberStyle& style) {
-    NumberStyle six = style;
-    six.form = NumberForm::Decimals;
-    six.digits = 6;
-    return isWrittenInFull(value, six);
-}
-
 void addPrintedSum(Formula& formula, const std::vector<double>& parts, int decimals,
                    const NumberStyle& style) {
     formula.push_back(operatorToken(areWrittenInFull(parts, decimals) ? "=" : kAlmost));

@@ -16,8 +16,6 @@ inline constexpr int kSumFigures = 4;
 [[nodiscard]] std::string sumText(double, const NumberStyle&);
 // A part of a sum, with the decimals that all of its parts have; zero as a plain 0.
 [[nodiscard]] std::string shareText(double, int decimals, const NumberStyle&);
-// Whether formatGiven writes all of it.
-[[nodiscard]] bool isGivenInFull(double, const NumberStyle&);
 // " ≈ 1.42 − 2.78 = −1.36": the parts that are not zero, and what the printed ones add up to.
 void addPrintedSum(Formula&, const std::vector<double>& parts, int decimals, const NumberStyle&);
 // A force under a unit load or a unit redundant: four decimals.

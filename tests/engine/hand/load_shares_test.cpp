@@ -107,8 +107,8 @@ TEST_CASE("every product and sum in the tables of shares is right in its own dig
             ++tables;
             for (const auto& row : table.rows) {
                 REQUIRE(row.size() == table.head.size());
-                for (const std::string& cell : row) {
-                    checkProduct(cell);
+                for (const Words& cell : row) {
+                    checkProduct(plainText(cell.line));
                 }
             }
         }
