@@ -4,6 +4,7 @@
 
 #include "support/reading/formula_value.hpp"
 #include "support/reading/printed_numbers.hpp"
+#include "support/reading/printed_reader.hpp"
 #include "support/reading/printed_slopes.hpp"
 #include "support/reading/printed_solving.hpp"
 #include "support/reading/printed_truth.hpp"
@@ -19,51 +20,8 @@ namespace gusset::support {
 
 namespace {
 
-enum class LineKind { Title, Sentence, Formula };
-struct PrintedLine {
-    LineKind kind = LineKind::Title;
-    std::string text;
-    Formula formula{};
-};
-
-// What a reader of the text knows so far, and the passage being read.
-struct Reader {
-    const Truss& truss;
-    const Solution& solution;
-    PrintedExtent extent = PrintedExtent::Whole;
-    std::map<std::string, Truth> truths{};
-    double scale = 1; // class units
-    Names angles{};   // "sin α"
-    Names found{};
-    Names loads{};                   // "P_A"
-    std::set<std::string> pushing{}; // guessed to be in compression
-    std::set<std::string> pulling{};
-    PrintedNumbers numbers{};
-    PrintedReading reading{};
-
-    std::string title{};
-    std::vector<std::string> sloping{};   // what the last sentence says a slope belongs to
-    bool announced = false;               // the last line was an equation in symbols
-    std::vector<PrintedLine> symbols{};   // before its numbers, each at the same place as in
-    std::vector<PrintedLine> equations{}; // with its announcement
-    std::vector<SolvingText> solving{};
-    Names here{};                        // results of this passage
-    std::set<std::string> unsupported{}; // those that appear in no equation of the passage
-
-    void object(const std::string& what, const std::string& line) {
-        if (reading.objection.empty()) {
-            reading.objection = what + ": " + line;
-        }
-    }
-    [[nodiscard]] bool guessed() const {
-        return truss.classSettings.senses == AssumedSense::Guessed;
-    }
-};
-
-bool begins(const std::string& text, const char* with) { return text.rfind(with, 0) == 0; }
-
-Reader readerOf(const Truss& truss, const Solution& solution) {
-    Reader reader{truss, solution};
+PrintedReader readerOf(const Truss& truss, const Solution& solution) {
+    PrintedReader reader{truss, solution};
     reader.truths = printedTruths(truss, solution);
     reader.numbers.settings = truss.classSettings;
     reader.scale = std::max(solution.largest / toNewton(truss.units.force), 1e-300);
@@ -73,311 +31,7 @@ Reader readerOf(const Truss& truss, const Solution& solution) {
     return reader;
 }
 
-// "↖" for up and to the left.
-std::string arrowOf(Vec2 along) {
-    const auto sign = [](double part) { return part > kNoise ? 1 : part < -kNoise ? -1 : 0; };
-    const std::map<std::pair<int, int>, std::string> arrows{
-        {{0, 1}, "↑"},  {{0, -1}, "↓"}, {{-1, 0}, "←"},  {{1, 0}, "→"},
-        {{-1, 1}, "↖"}, {{1, 1}, "↗"},  {{-1, -1}, "↙"}, {{1, -1}, "↘"}};
-    const auto arrow = arrows.find({sign(along.x), sign(along.y)});
-    return arrow == arrows.end() ? "" : arrow->second;
-}
-
-// The word behind the number; empty if there is none, or only a unit.
-std::string wordBehind(const Reader& reader, const PrintedLine& line) {
-    const Token& last = line.formula.back();
-    const bool unit = last.text == symbolOf(reader.truss.units.force);
-    return last.kind == TokenKind::Word && !unit ? last.text : "";
-}
-
-// A reaction that is found to act against its drawn sense is negative, without an arrow: its
-// sentence says where it acts, and the sign may be lost in rounding. Everything else says its
-// sense.
-bool saysSense(const Truth& truth, double printed, const std::string& word) {
-    if (length(truth.along) == 0) {
-        return word == (truth.value < 0 ? "(compression)" : "(tension)");
-    }
-    const bool isLost = printed == 0 && truth.value < 0;
-    return printed < 0 ? word.empty() : word == arrowOf(truth.along) || (isLost && word.empty());
-}
-
-void compareWithSolver(Reader& reader, const PrintedLine& line, const Truth& truth,
-                       Rounded printed) {
-    const std::string word = wordBehind(reader, line);
-    const bool zero = std::fabs(truth.value) <= kNoise * reader.scale;
-    if (!zero && !saysSense(truth, printed.value, word)) {
-        reader.object("a result has the wrong sense", line.text);
-    }
-    const bool isReaction = length(truth.along) > 0;
-    const bool sizeOnly = isReaction ? !word.empty() : reader.guessed();
-    const Rounded known{sizeOnly ? std::fabs(truth.value) : truth.value, kNoise * reader.scale};
-    if (sizeOnly) {
-        printed.value = std::fabs(printed.value);
-    }
-    if (equationsOf(line.formula).front()[1].isExact) {
-        printed.slack = kNoise * reader.scale;
-    }
-    ++reader.reading.results;
-    if (!agree(printed, known)) {
-        reader.object("a result is not the solver's", line.text);
-    }
-}
-
-// The forms of a result: 50/3 kN ≈ 16.67 kN (tension).
-std::vector<Formula> waysOfWriting(const Formula& worth) {
-    std::vector<Formula> ways(1);
-    for (const Token& token : worth) {
-        if (isOperator(token, kAlmost)) {
-            ways.emplace_back();
-        } else {
-            ways.back().push_back(token);
-        }
-    }
-    return ways;
-}
-
-void takeKnown(Reader& reader, const PrintedLine& line, const std::string& name, Rounded value) {
-    const auto before = reader.found.find(name);
-    const bool summary = reader.title == "All forces";
-    if (summary) {
-        const bool nothingActs = reader.found.empty() && value.value == 0;
-        const bool same = before != reader.found.end() &&
-                          std::fabs(before->second.value) == std::fabs(value.value);
-        if (!same && !nothingActs) {
-            reader.object("the summary says another value", line.text);
-        }
-        return;
-    }
-    if (before != reader.found.end()) {
-        reader.object("a force is found twice", line.text);
-    }
-    const bool byRule = begins(reader.title, "Symmetry") ||
-                        (begins(reader.title, "Zero force") && value.value == 0);
-    if (!byRule) {
-        reader.unsupported.insert(name);
-    }
-}
-
-int figuresOf(const Digits& digits) { return digits.leading + digits.decimals + 1; }
-
-// "≈ −33.79/0.6402 ≈": what is divided is a computed number, and the divisor is written to four
-// figures or decimals at least, unless all of both is written.
-std::optional<Rounded> quotientOf(const Reader& reader, const PrintedPart& part) {
-    const Token& token = part.formula.back();
-    const double sign = part.formula.size() > 1 ? -1 : 1;
-    const auto above = resultReader(reader.numbers)(token.text, NumberPlace::Value);
-    const auto below = resultReader(reader.numbers)(token.below, NumberPlace::Factor);
-    if (!above || !below) {
-        return std::nullopt;
-    }
-    const auto digits = digitsOf(token.below);
-    const bool full = part.isExact || (digits->decimals < 4 && figuresOf(*digits) < 4);
-    const double divisor = full ? 0 : 0.5 * digits->step();
-    const double dividend = part.isExact ? 0 : above->slack;
-    const double slack = (dividend + divisor * std::fabs(above->value / below->value)) /
-                         (std::fabs(below->value) - divisor);
-    return Rounded{sign * above->value / below->value, slack + kNoise * reader.scale};
-}
-
-// Takes "= 60/12" out of "E_y = 60/12 = 5.00 kN ↑". An exact number such as 50/3 has a unit behind
-// it.
-PrintedLine withoutQuotient(Reader& reader, PrintedLine line) {
-    const PrintedEquation parts = equationsOf(line.formula).front();
-    const Formula& second = parts[1].formula;
-    const bool signedOne = second.size() == 2 && isOperator(second.front(), kMinus);
-    if (parts.size() < 3 || !(second.size() == 1 || signedOne) ||
-        second.back().kind != TokenKind::Fraction || !second.back().rootAbove.empty()) {
-        return line;
-    }
-    const bool whole =
-        (second.back().text + second.back().below).find_first_of(".,") == std::string::npos;
-    if (reader.truss.classSettings.form == NumberForm::Exact && whole &&
-        !reader.numbers.carriesRounded() && !parts[2].isExact) {
-        return line; // −5/6 ≈ −0.83, of which the fraction is the value
-    }
-    const auto quotient = quotientOf(reader, parts[1]);
-    const auto value = worthOf(parts[2].formula, {}, resultReader(reader.numbers));
-    if (!quotient || !value || !agree(*quotient, *value)) {
-        reader.object("a quotient is not its result", line.text);
-    }
-    const auto truth = reader.truths.find(printedName(line.formula.front()));
-    const bool known = truth != reader.truths.end() && !reader.numbers.carriesRounded();
-    if (quotient && known && parts[1].isExact &&
-        std::fabs(std::fabs(quotient->value) - std::fabs(truth->second.value)) >
-            kNoise * reader.scale) {
-        reader.object("a rounded quotient is said to be equal", line.text);
-    }
-    ++reader.reading.quotients;
-    line.formula.erase(line.formula.begin() + 1,
-                       line.formula.begin() + 2 + static_cast<std::ptrdiff_t>(second.size()));
-    return line;
-}
-
-// "F_AB is drawn pushing."
-void takeGuess(Reader& reader, const std::string& sentence) {
-    for (const bool pushes : {true, false}) {
-        const std::string words = pushes ? " is drawn pushing." : " is drawn pulling.";
-        const std::size_t at = sentence.find(words);
-        if (at != std::string::npos && at + words.size() == sentence.size()) {
-            (pushes ? reader.pushing : reader.pulling).insert(sentence.substr(0, at));
-        }
-    }
-}
-
-// Drawn pushing, a positive answer is compression.
-void compareWithGuess(Reader& reader, const PrintedLine& line, const std::string& name,
-                      Rounded printed) {
-    const bool pushes = reader.pushing.count(name) > 0;
-    if ((!pushes && reader.pulling.count(name) == 0) || printed.value == 0) {
-        return;
-    }
-    const bool compression = wordBehind(reader, line) == "(compression)";
-    if (compression != (pushes == (printed.value > 0))) {
-        reader.object("a result is not in the sense that was drawn", line.text);
-    }
-    ++reader.reading.guesses;
-}
-
-void readResult(Reader& reader, const PrintedLine& printedLine) {
-    const PrintedLine line = withoutQuotient(reader, printedLine);
-    const std::string name = printedName(line.formula.front());
-    const auto truth = reader.truths.find(name);
-    const std::vector<Formula> ways = waysOfWriting({line.formula.begin() + 2, line.formula.end()});
-    const auto numbers = resultReader(reader.numbers);
-    const auto value = worthOf(ways.front(), {}, numbers);
-    if (truth == reader.truths.end() || !value) {
-        reader.object("a result can't be read", line.text);
-        return;
-    }
-    const bool nothing =
-        line.formula.size() == 3 && value->value == 0 && !reader.numbers.carriesRounded();
-    const Rounded printed{value->value, nothing ? kNoise * reader.scale : value->slack};
-    for (const Formula& way : ways) {
-        const auto other = worthOf(way, {}, numbers);
-        if (!other || !agree(printed, *other)) {
-            reader.object("two ways of writing a result differ", line.text);
-        }
-    }
-    if (reader.here.count(name) > 0) {
-        reader.object("a force is given twice", line.text);
-    }
-    takeKnown(reader, line, name, printed);
-    reader.here[name] = printed;
-    if (reader.title != "All forces") {
-        compareWithGuess(reader, line, name, printed);
-    }
-    if (!reader.numbers.carriesRounded()) {
-        compareWithSolver(reader, line, truth->second, printed);
-    }
-}
-
-bool opensTerm(const Formula& formula, std::size_t i) {
-    const auto sign = [&](std::size_t k) {
-        return isOperator(formula[k], "+") || isOperator(formula[k], kMinus) ||
-               isOperator(formula[k], "(");
-    };
-    return !sign(i) && (i == 0 || sign(i - 1));
-}
-
-void readTerms(Reader& reader, const PrintedLine& line, const Formula& terms) {
-    int depth = 0; // of brackets
-    for (std::size_t i = 0; i < terms.size(); ++i) {
-        depth += isOperator(terms[i], "(") ? 1 : isOperator(terms[i], ")") ? -1 : 0;
-        if (terms[i].kind == TokenKind::Variable &&
-            (i == 0 || terms[i - 1].kind != TokenKind::Function)) {
-            const std::string name = printedName(terms[i]);
-            reader.unsupported.erase(name);
-            const bool letter = isLetter(name) && !reader.solving.empty();
-            if (!letter && (reader.here.count(name) == 0 || reader.found.count(name) > 0)) {
-                reader.object("a force that is not found here stands as a name", line.text);
-            }
-        }
-        const std::string number = opensTerm(terms, i) ? numberAt(terms, i) : std::string{};
-        if (depth > 0 && reader.numbers.slopes.count(number) > 0) {
-            continue; // products of ratios
-        }
-        if (!number.empty() && number != "0" && reader.numbers.loads.count(number) == 0 &&
-            reader.numbers.results.count(number) == 0 &&
-            reader.numbers.solving.count(number) == 0) {
-            reader.object("a number comes from nowhere", line.text);
-        }
-    }
-}
-
-// ΣF_x = 0:  16.67 cos α + F_AB = 0
-void readSum(Reader& reader, const PrintedLine& line) {
-    const PrintedEquation parts = equationsOf(line.formula).front();
-    if (parts.size() != 2) {
-        reader.object("a sum without its value", line.text);
-        return;
-    }
-    readTerms(reader, line, parts[0].formula);
-    Names names = reader.angles;
-    names.insert(reader.here.begin(), reader.here.end());
-    names.merge(lettersOf(reader.solving, reader.here));
-    const auto left = worthOf(parts[0].formula, names, termReader(reader.numbers));
-    auto right = worthOf(parts[1].formula, names, resultReader(reader.numbers));
-    if (!left || !right) {
-        reader.object("an equation can't be worked out", line.text);
-        return;
-    }
-    ++reader.reading.equations;
-    const double extent = reader.solution.counting.joints; // arms may be longer than a member
-    // The text before the colon states the same sum: then it must be exactly zero, not only to the
-    // printed digits.
-    const auto colon = std::find_if(line.formula.begin(), line.formula.end(),
-                                    [](const Token& token) { return isOperator(token, ":"); });
-    const Token& said = *(colon - 1);
-    const bool says = said.kind == TokenKind::Number;
-    right->slack = says ? 0 : right->slack;
-    right->slack += kNoise * reader.scale * std::max(1.0, extent);
-    if (!agree(*left, *right)) {
-        reader.object("an equation does not balance", line.text);
-    }
-    const bool mayMiss = reader.numbers.carriesRounded() && reader.title == "Check";
-    if (says ? said.text != "0" || right->value != 0 : !mayMiss) {
-        reader.object("a sum is announced as another", line.text);
-    }
-}
-
-// The terms of a sum, each with the sign before it.
-std::vector<Formula> termsOf(const Formula& sum) {
-    std::vector<Formula> terms(1);
-    int depth = 0;
-    for (std::size_t i = 0; i < sum.size(); ++i) {
-        const bool sign = isOperator(sum[i], "+") || isOperator(sum[i], kMinus);
-        if (sign && depth == 0 && !terms.back().empty()) {
-            terms.emplace_back();
-        }
-        depth += isOperator(sum[i], "(") ? 1 : isOperator(sum[i], ")") ? -1 : 0;
-        terms.back().push_back(sum[i]);
-    }
-    return terms;
-}
-
-// ΣF_x = 0:  F_AC cos α − P_C = 0 before 16.67 cos α − 10 = 0: the same terms, with names known by
-// now instead of numbers.
-void readSymbols(Reader& reader, const PrintedLine& symbols, const PrintedLine& numbers) {
-    const auto left = termsOf(equationsOf(symbols.formula).front().front().formula);
-    const auto right = termsOf(equationsOf(numbers.formula).front().front().formula);
-    Names names = reader.angles;
-    names.insert(reader.loads.begin(), reader.loads.end());
-    names.insert(reader.found.begin(), reader.found.end());
-    names.insert(reader.here.begin(), reader.here.end());
-    for (std::size_t i = 0; i < std::min(left.size(), right.size()); ++i) {
-        const auto named = worthOf(left[i], names, termReader(reader.numbers));
-        const auto given = worthOf(right[i], names, termReader(reader.numbers));
-        if (!named || !given || !agree(*named, *given)) {
-            reader.object("a term in symbols is not the one in numbers", symbols.text);
-        }
-    }
-    if (left.size() != right.size()) {
-        reader.object("symbols and numbers have not the same terms", symbols.text);
-    }
-    ++reader.reading.inSymbols;
-}
-
-void readCount(Reader& reader, const PrintedLine& line) {
+void readCount(PrintedReader& reader, const PrintedLine& line) {
     const Counting& count = reader.solution.counting;
     const Names names{{"m", {double(count.members)}},
                       {"r", {double(count.reactions)}},
@@ -397,31 +51,8 @@ void readCount(Reader& reader, const PrintedLine& line) {
     }
 }
 
-// ΣF_x = 0: A_x = 0 gives its result at once, which is not written a second time.
-void takeZero(Reader& reader, const PrintedLine& line) {
-    const PrintedEquation parts = equationsOf(line.formula).front();
-    const Formula& left = parts.front().formula;
-    if (parts.size() != 2 || left.size() != 1 || left.front().kind != TokenKind::Variable ||
-        numberAt(parts[1].formula, 0) != "0") {
-        return;
-    }
-    const std::string name = printedName(left.front());
-    const auto truth = reader.truths.find(name);
-    if (reader.here.count(name) > 0 || reader.found.count(name) > 0 ||
-        truth == reader.truths.end()) {
-        return;
-    }
-    takeKnown(reader, line, name, {0, kNoise * reader.scale});
-    reader.here[name] = {0, kNoise * reader.scale};
-    if (!reader.numbers.carriesRounded() &&
-        std::fabs(truth->second.value) > kNoise * reader.scale) {
-        reader.object("a result is not the solver's", line.text);
-    }
-    ++reader.reading.results;
-}
-
 // The lines on the way to the answers.
-void readSolving(Reader& reader) {
+void readSolving(PrintedReader& reader) {
     AnswerValues values{reader.here, {}};
     if (!reader.numbers.carriesRounded()) {
         for (const auto& [name, printed] : reader.here) {
@@ -445,7 +76,7 @@ void readSolving(Reader& reader) {
     }
 }
 
-void closePassage(Reader& reader) {
+void closePassage(PrintedReader& reader) {
     for (const PrintedLine& line : reader.equations) {
         takeZero(reader, line);
     }
@@ -474,7 +105,7 @@ bool isResult(const Formula& formula) {
            (isOperator(formula[1], "=") || isOperator(formula[1], kAlmost));
 }
 
-bool holdsKnownNames(const Reader& reader, const Formula& formula) {
+bool holdsKnownNames(const PrintedReader& reader, const Formula& formula) {
     return std::any_of(formula.begin(), formula.end(), [&](const Token& token) {
         const std::string name = printedName(token);
         return token.kind == TokenKind::Variable &&
@@ -483,7 +114,7 @@ bool holdsKnownNames(const Reader& reader, const Formula& formula) {
 }
 
 // The equation in numbers, under its symbols: announced by them.
-void takeNumbersLine(Reader& reader, const PrintedLine& line) {
+void takeNumbersLine(PrintedReader& reader, const PrintedLine& line) {
     PrintedLine& last = reader.equations.back();
     reader.symbols.back() = last;
     const auto colon = std::find_if(last.formula.begin(), last.formula.end(),
@@ -494,7 +125,7 @@ void takeNumbersLine(Reader& reader, const PrintedLine& line) {
 }
 
 // "Load at A: P_Ax = 3 kN to the right and P_Ay = 4 kN down."
-void takeLoadNames(Reader& reader, const Formula& sentence) {
+void takeLoadNames(PrintedReader& reader, const Formula& sentence) {
     for (std::size_t i = 0; i + 2 < sentence.size(); ++i) {
         if (isResult({sentence.begin() + static_cast<std::ptrdiff_t>(i), sentence.end()})) {
             const auto size = termReader(reader.numbers)(sentence[i + 2].text, NumberPlace::Value);
@@ -523,7 +154,7 @@ std::pair<PrintedLine, PrintedLine> resultWithBy(const PrintedLine& line) {
     return {{LineKind::Formula, line.text, {formula.begin(), end}}, result};
 }
 
-void readFormula(Reader& reader, const PrintedLine& line) {
+void readFormula(PrintedReader& reader, const PrintedLine& line) {
     const auto has = [&](const char* sign) {
         return std::any_of(line.formula.begin(), line.formula.end(),
                            [&](const Token& token) { return isOperator(token, sign); });
@@ -560,7 +191,7 @@ void readFormula(Reader& reader, const PrintedLine& line) {
 }
 
 // "… makes the angle α + β ≈ 77.09° with …"
-void readTurned(Reader& reader, const std::string& text, const PrintedWords& words) {
+void readTurned(PrintedReader& reader, const std::string& text, const PrintedWords& words) {
     const std::string before = " makes the angle ";
     const std::size_t at = text.find(before);
     const std::size_t end = text.find(" with ", at == std::string::npos ? 0 : at);
@@ -580,7 +211,7 @@ void readTurned(Reader& reader, const std::string& text, const PrintedWords& wor
     }
 }
 
-PrintedReading read(Reader reader, const std::vector<PrintedLine>& lines,
+PrintedReading read(PrintedReader reader, const std::vector<PrintedLine>& lines,
                     const PrintedWords& words) {
     for (const PrintedLine& line : lines) {
         switch (line.kind) {
@@ -613,7 +244,7 @@ PrintedReading read(Reader reader, const std::vector<PrintedLine>& lines,
     return reader.reading;
 }
 
-void takeLoads(Reader& reader) {
+void takeLoads(PrintedReader& reader) {
     const double newton = toNewton(reader.truss.units.force);
     const NumberStyle style{.form = reader.truss.classSettings.form,
                             .digits = reader.truss.classSettings.digits};
@@ -627,7 +258,7 @@ void takeLoads(Reader& reader) {
     }
 }
 
-PrintedWords wordsOf(const Reader& reader) {
+PrintedWords wordsOf(const PrintedReader& reader) {
     PrintedWords words{{}, symbolOf(reader.truss.units.force)};
     for (const auto& [name, truth] : reader.truths) {
         words.names.push_back(name);
@@ -642,7 +273,7 @@ PrintedWords wordsOf(const Reader& reader) {
 
 PrintedReading readPrintedText(const std::string& text, const Truss& truss,
                                const Solution& solution, PrintedExtent extent) {
-    Reader reader = readerOf(truss, solution);
+    PrintedReader reader = readerOf(truss, solution);
     reader.extent = extent;
     if (extent == PrintedExtent::Chain) {
         takeLoads(reader);
@@ -667,7 +298,7 @@ PrintedReading readPrintedText(const std::string& text, const Truss& truss,
 
 PrintedReading readPrintedPassages(const std::vector<Passage>& passages, const Truss& truss,
                                    const Solution& solution) {
-    const Reader reader = readerOf(truss, solution);
+    const PrintedReader reader = readerOf(truss, solution);
     std::vector<PrintedLine> lines;
     for (const Passage& passage : passages) {
         lines.push_back({LineKind::Title, plainText(passage.title)});
