@@ -120,7 +120,7 @@ test('how a column of the force method was found is a working like any other', (
     const unit = gusset(['working', file, '--released', 'n1']);
     assert.equal(unit.status, 0);
     assert.match(unit.stdout, /^Count\n {2}5 members, 3 reactions, 4 joints\.\n/);
-    assert.match(gusset(['working', file, '--released', 'N0']).stdout, /Load at n2: P_n2 = 2\u2009kip/);
+    assert.match(gusset(['working', file, '--released', 'N0']).stdout, /Load at n2: P_n2x = 2\u2009kip/);
     const none = gusset(['working', file, '--released', 'n2']);
     assert.equal(none.status, 2);
     assert.match(none.stderr, /n2.*is no column of the force method here/);

@@ -38,7 +38,8 @@ inline constexpr auto kCountThings = "{members}, {reactions}, {joints}."_phrase;
 inline constexpr auto kTakeOffSupports =
     "Take the whole truss off its supports and put their forces there "
     "instead."_phrase;
-inline constexpr auto kPinGives = "The pin at {joint} gives {x}, drawn to the right, and {y}, drawn up."_phrase;
+inline constexpr auto kPinGives =
+    "The pin at {joint} gives {x}, drawn to the right, and {y}, drawn up."_phrase;
 inline constexpr auto kRollerGives = "The roller at {joint} gives {r}, drawn {direction}."_phrase;
 inline constexpr auto kLoadOneWay = "Load at {joint}: {size} {direction}."_phrase;
 inline constexpr auto kLoadTwoWays =
