@@ -157,6 +157,24 @@ std::vector<OuterToken> withBrackets(const Formula& formula) {
 
 bool isRelation(const OuterToken& at) { return isOperator(at, {"=", kAlmost, "\u21D2"}); }
 
+bool adds(const std::vector<OuterToken>& all, const Formula& formula, std::size_t i) {
+    return isOperator(all[i], {"+", kMinus}) && i > 0 && !opensTerm(&formula[i - 1]);
+}
+
+// Whether a sum is what begins it, as in 3 + 4 x = 0, rather than a name: x = 3 + 4.
+bool beginsWithSum(const std::vector<OuterToken>& all, const Formula& formula) {
+    for (std::size_t i = 0; i < all.size() && !isRelation(all[i]); ++i) {
+        if (isOperator(all[i], {":"})) {
+            return false;
+        }
+        if (adds(all, formula, i)) {
+            return std::none_of(all.begin(), all.end(),
+                                [](const OuterToken& at) { return isOperator(at, {":"}); });
+        }
+    }
+    return false;
+}
+
 // How many tokens the lead has.
 std::size_t leadOf(const std::vector<OuterToken>& all) {
     std::size_t first = 0;
@@ -176,16 +194,17 @@ std::size_t leadOf(const std::vector<OuterToken>& all) {
 
 BrokenFormula brokenAtOperators(const Formula& formula) {
     const std::vector<OuterToken> all = withBrackets(formula);
-    const std::size_t lead = leadOf(all);
+    const bool isSum = beginsWithSum(all, formula);
+    const std::size_t lead = isSum ? 0 : leadOf(all);
     BrokenFormula broken{{formula.begin(), formula.begin() + static_cast<std::ptrdiff_t>(lead)},
                          {{}}};
-    bool related = lead > 0; // whether this part of a list has had its first "="
+    bool related = lead > 0 || isSum; // whether this part of a list has had its first "="
     for (std::size_t i = lead; i < all.size(); ++i) {
         const bool relates = isRelation(all[i]);
-        const bool adds = isOperator(all[i], {"+", kMinus}) && !opensTerm(&formula[i - 1]);
         const bool listed = i > 0 && isOperator(all[i - 1], {",", ";"});
         related = related && !listed;
-        if (!broken.rest.back().empty() && (listed || (related && (relates || adds)))) {
+        if (!broken.rest.back().empty() &&
+            (listed || (related && (relates || adds(all, formula, i))))) {
             broken.rest.emplace_back();
         }
         related = related || relates;
