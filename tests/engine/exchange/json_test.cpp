@@ -98,6 +98,7 @@ TEST_CASE("Every key of the format is read into the model") {
     CHECK(read.classSettings.angles == AngleStyle::Slopes);
     CHECK(read.classSettings.symbols == SymbolStyle::S1);
     CHECK(read.classSettings.senses == AssumedSense::Guessed);
+    CHECK(read.classSettings.equations == EquationLines::NumbersOnly);
     CHECK(read.classSettings.digits == 4);
     CHECK(read.classSettings.carry == CarriedValues::Rounded);
     CHECK(read.checks == CheckSettings{ColumnFormula::Aisc360, 0.9, 1.6, 2.5, BucklingCurve::A0,

@@ -57,7 +57,7 @@ std::string everyKeyOfTheFormat() {
               "phi": 0.85, "omega": 1.75, "tensionLimit": 0, "compressionLimit": 180,
               "checkedBy": "us" },
   "class": { "moments": "clockwise", "angles": "slopes", "axes": "H-V", "symbols": "S1",
-             "senses": "guessed", "ink": "blue",
+             "senses": "guessed", "equations": "numbers", "ink": "blue",
              "numbers": { "form": "significant", "digits": 4, "carry": "rounded", "zeros": false } },
   "exercise": { "ask": ["forces"], "hidden": 3.0 },
   "made": { "by": "hand", "at": 1.50, "deep": [[[]], {}] }
