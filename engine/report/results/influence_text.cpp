@@ -156,13 +156,18 @@ std::string exactText(const InfluenceReport& report, std::size_t joint) {
     return withPlus(value, withTrueMinus(textOf(report.exact[joint])));
 }
 
-// "−2/3 = −0.6667" at a joint whose ordinate is known exactly and is not a short decimal; with its
+// "−2/3 ≈ −0.6667" at a joint whose ordinate is known exactly and is not a short decimal; with its
 // unit.
 std::string readingOnJoint(const Truss& truss, const InfluenceReport& report, std::size_t joint) {
     const std::string decimals = signedOrdinate(truss, report, report.line.ordinates[joint]);
     const std::string exact = report.exact.empty() ? "" : exactText(report, joint);
     const bool adds = !exact.empty() && exact != decimals;
-    return (adds ? exact + " = " : "") +
+    const EffectKind kind = report.effect.kind;
+    const double scale = ordinateScale(truss, kind);
+    const double scaled = scale * report.line.ordinates[joint];
+    const NumberStyle style = ordinateStyle(truss, kind, report.error * scale);
+    const bool full = std::fabs(roundedTo(scaled, style) - scaled) <= kResidual * std::fabs(scaled);
+    return (adds ? exact + (full ? " = " : std::string(" ") + kAlmost + " ") : "") +
            withUnit(decimals, ordinateUnit(truss, report.effect.kind));
 }
 

@@ -112,7 +112,7 @@ TEST_CASE("a line is read off where the pointer lies, exactly on a joint") {
     CHECK(lineOf(board).reading == "Load 4.5\u2009m from B0: +0.75");
     view.at = 3;
     set(board, view);
-    CHECK(lineOf(board).reading == "Load on B1, 3\u2009m from B0: +5/6 = +0.8333");
+    CHECK(lineOf(board).reading == "Load on B1, 3\u2009m from B0: +5/6 \u2248 +0.8333");
     CHECK(lineOf(board).ordinates[1].exact == "+5/6");
 }
 
