@@ -221,4 +221,8 @@ double roundedTo(double value, const NumberStyle& style) {
     return value < 0 && size != 0 ? -size : size;
 }
 
+bool isWrittenInFull(double value, const NumberStyle& style) {
+    return std::fabs(roundedTo(value, style) - value) <= kResidual * std::fabs(value);
+}
+
 } // namespace gusset

@@ -45,5 +45,7 @@ inline constexpr int kFileDigits = 12;
 [[nodiscard]] int lastPlaceOf(double size, double error);
 // What formatNumber shows, as a number.
 [[nodiscard]] double roundedTo(double, const NumberStyle&);
+// Whether formatNumber writes all of it.
+[[nodiscard]] bool isWrittenInFull(double, const NumberStyle&);
 
 } // namespace gusset

@@ -15,6 +15,8 @@ double productWithout(const Term& term, FactorKind left) {
     return product;
 }
 
+} // namespace
+
 const Factor* unknownIn(const Term& term) {
     for (const Factor& factor : term.factors) {
         if (factor.kind == FactorKind::Unknown) {
@@ -23,8 +25,6 @@ const Factor* unknownIn(const Term& term) {
     }
     return nullptr;
 }
-
-} // namespace
 
 std::vector<Symbol> symbolsOf(const std::vector<Acting>& forces) {
     std::vector<Symbol> symbols;

@@ -47,8 +47,6 @@ struct Body {
 
 // For an equation whose unknowns are not yet found.
 [[nodiscard]] std::vector<Symbol> unknownsOf(const Equation&);
-[[nodiscard]] double coefficientOf(const Equation&, const Symbol&);
-[[nodiscard]] double constantOf(const Equation&); // the sum of all terms without an unknown
 void putValue(Equation&, const Symbol&, double value);
 
 // Adds to a step's uses everything that an equation of the body depends on, including zero forces.

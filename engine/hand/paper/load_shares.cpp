@@ -6,23 +6,31 @@
 namespace gusset {
 namespace {
 
-JointShare& shareOf(LoadShares& shares, JointId joint) {
-    const auto has = [joint](const JointShare& share) { return share.joint == joint; };
-    const auto found = std::find_if(shares.joints.begin(), shares.joints.end(), has);
-    if (found != shares.joints.end()) {
-        return *found;
+// The shares of one load, with the place of each joint's: each is looked up once for every member.
+struct Sharing {
+    LoadShares& shares;
+    std::vector<std::size_t> place; // of each joint, from 1; 0 for none
+
+    Sharing(const Truss& truss, LoadShares& of) : shares(of), place(truss.joints.size()) {}
+
+    JointShare& of(JointId joint) {
+        std::size_t& at = place[joint.at()];
+        if (at == 0) {
+            shares.joints.push_back({joint, 0, {}, {}});
+            at = shares.joints.size();
+        }
+        return shares.joints[at - 1];
     }
-    shares.joints.push_back({joint, 0, {}, {}});
-    return shares.joints.back();
-}
+};
 
 // Each joint carries the load up to halfway to its neighbours.
 void shareChord(const Truss& truss, const ChordLoad& load, LoadShares& shares) {
+    Sharing sharing(truss, shares);
     for (std::size_t i = 0; i + 1 < load.chord.size(); ++i) {
         const double from = truss.joints[load.chord[i].at()].at.x;
         const double breadth = std::fabs(truss.joints[load.chord[i + 1].at()].at.x - from);
         for (const JointId joint : {load.chord[i], load.chord[i + 1]}) {
-            shareOf(shares, joint).length += breadth / 2;
+            sharing.of(joint).length += breadth / 2;
         }
     }
     for (JointShare& share : shares.joints) {
@@ -43,10 +51,11 @@ void shareMember(const Truss& truss, const MemberForce& load, LoadShares& shares
 
 void shareWeight(const Truss& truss, const Structure& structure, LoadShares& shares) {
     const double newton = toNewton(truss.units.force);
+    Sharing sharing(truss, shares);
     for (std::size_t i = 0; i < structure.bars.size(); ++i) {
         const Bar& bar = structure.bars[i];
         for (const int end : {bar.a, bar.b}) {
-            JointShare& share = shareOf(shares, {end});
+            JointShare& share = sharing.of({end});
             share.members.push_back({static_cast<int>(i)});
             share.force.y -= shares.factor * bar.weight / 2 / newton;
         }

@@ -55,6 +55,11 @@ enum class FactorKind {
     Amount,      // the same with a unit of force, or of moment
     Bracket,     // a sum of terms in brackets; value is its value
 };
+// Written as a name before its angle.
+[[nodiscard]] constexpr bool isFunctionOfAngle(FactorKind kind) {
+    return kind == FactorKind::Sine || kind == FactorKind::Cosine ||
+           kind == FactorKind::AxisCosine || kind == FactorKind::TurnSine;
+}
 struct Term;
 struct Factor {
     FactorKind kind = FactorKind::Number;
@@ -82,7 +87,10 @@ struct Equation {
     std::vector<JointId> body{}; // the free body, where it is not that of the step
     std::vector<Term> terms;     // their sum is zero
 };
-[[nodiscard]] double valueOf(const Equation&); // 0 when it balances
+[[nodiscard]] double valueOf(const Equation&);      // 0 when it balances
+[[nodiscard]] const Factor* unknownIn(const Term&); // null if it has none
+[[nodiscard]] double coefficientOf(const Equation&, const Symbol& unknown);
+[[nodiscard]] double constantOf(const Equation&); // the sum of all terms without an unknown
 
 // A line of the solving of equations together: both sides in numbers.
 struct Multiple {

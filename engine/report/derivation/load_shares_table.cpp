@@ -147,24 +147,33 @@ TextTable weightTable(const Notation& notation, const LoadShares& shares) {
     return table;
 }
 
-// All that comes to a joint along an axis: what is placed on it first.
-std::vector<double> partsAt(const Notation& notation, const std::vector<LoadShares>& all,
-                            JointId joint, ShareAxis axis) {
-    double placed = partAlong(notation.working.loads[joint.at()], axis);
-    std::vector<double> parts;
+// All that comes to each joint: what is placed on it first.
+std::vector<std::vector<Vec2>> partsAtJoints(const Notation& notation,
+                                             const std::vector<LoadShares>& all) {
+    std::vector<Vec2> placed = notation.working.loads;
+    std::vector<std::vector<Vec2>> parts(placed.size(), {Vec2{}});
     for (const LoadShares& shares : all) {
         for (const JointShare& share : shares.joints) {
-            const double part = partAlong(share.force, axis);
-            if (share.joint == joint && part != 0) {
-                parts.push_back(part);
-                placed -= part;
-            }
+            parts[share.joint.at()].push_back(share.force);
+            placed[share.joint.at()] = placed[share.joint.at()] - share.force;
         }
     }
-    constexpr double kRounding = 1e-9; // of sums of shares
-    if (std::fabs(placed) >
-        kRounding * std::fabs(partAlong(notation.working.loads[joint.at()], axis))) {
-        parts.insert(parts.begin(), placed);
+    for (std::size_t i = 0; i < placed.size(); ++i) {
+        parts[i].front() = placed[i];
+    }
+    return parts;
+}
+
+// Those along an axis that are not zero, and not only the rounding of a sum of shares.
+std::vector<double> partsAlong(const std::vector<Vec2>& all, double whole, ShareAxis axis) {
+    constexpr double kRounding = 1e-9;
+    std::vector<double> parts;
+    for (const Vec2& force : all) {
+        const double part = partAlong(force, axis);
+        const bool isPlaced = &force == &all.front();
+        if (isPlaced ? std::fabs(part) > kRounding * std::fabs(whole) : part != 0) {
+            parts.push_back(part);
+        }
     }
     return parts;
 }
@@ -193,10 +202,11 @@ TextTable sumTable(const Notation& notation, const std::vector<LoadShares>& all)
                   headOf(notation, phrase::kColumnSum, {1, 0}),
                   headOf(notation, phrase::kColumnSum, {0, -1})};
     table.numeric = {false, true, true};
-    for (std::size_t i = 0; i < notation.truss.joints.size(); ++i) {
-        const JointId joint{static_cast<int>(i)};
-        const auto across = partsAt(notation, all, joint, ShareAxis::X);
-        const auto upright = partsAt(notation, all, joint, ShareAxis::Y);
+    const std::vector<std::vector<Vec2>> parts = partsAtJoints(notation, all);
+    for (std::size_t i = 0; i < parts.size(); ++i) {
+        const Vec2 load = notation.working.loads[i];
+        const auto across = partsAlong(parts[i], load.x, ShareAxis::X);
+        const auto upright = partsAlong(parts[i], load.y, ShareAxis::Y);
         if (across.size() > 1 || upright.size() > 1) {
             table.rows.push_back({notation.truss.joints[i].label,
                                   across.empty() ? "" : sumText(notation, across, 1),

@@ -135,13 +135,9 @@ bool isTurnedSinceFound(const Notation& notation, const Factor& factor) {
 // cos α rather than 1 cos α.
 bool isUnwrittenOne(const Term& term, const Factor& factor, Written as) {
     const bool named = as == Written::Names && hasName(factor);
-    const auto isFunction = [](FactorKind kind) {
-        return kind == FactorKind::Sine || kind == FactorKind::Cosine ||
-               kind == FactorKind::AxisCosine || kind == FactorKind::TurnSine;
-    };
     return !named && factor.kind != FactorKind::Unknown && factor.kind != FactorKind::Arm &&
            factor.value == 1 && &factor == &term.factors.front() && term.factors.size() > 1 &&
-           isFunction(term.factors[1].kind);
+           isFunctionOfAngle(term.factors[1].kind);
 }
 
 int signOf(const Notation& notation, const Term& term, Written as) {

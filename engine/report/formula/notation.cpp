@@ -44,11 +44,10 @@ std::string nameInSymbol(const Truss& truss, MemberId id) {
 
 // P_A; P_Ax where the load at A has two parts; W_A where P is a joint's label.
 Token loadToken(const Notation& notation, const Symbol& symbol) {
-    const bool isJoint = findJoint(notation.truss, "P").valid();
     const Vec2 load = notation.working.loads[symbol.joint.at()];
     const std::string axis =
         load.x != 0 && load.y != 0 ? axisName(notation, symbol.index == 0) : std::string{};
-    return variableToken(isJoint ? "W" : "P",
+    return variableToken(workingIndexOf(notation).load,
                          notation.truss.joints[symbol.joint.at()].label + axis);
 }
 
@@ -159,16 +158,8 @@ Formula foundNumber(const Notation& notation, const Found& found, double value, 
 
 } // namespace
 
-bool isWrittenInFull(double value, const NumberStyle& style) {
-    return std::fabs(roundedTo(value, style) - value) <= kResidual * std::fabs(value);
-}
-
 Token relationTo(const Notation& notation, double value) {
     return operatorToken(isWrittenInFull(value, notation.numbers) ? "=" : kAlmost);
-}
-
-Formula resultFormula(const Notation& notation, const Found& found, Told told) {
-    return resultFormula(notation, found, told, {});
 }
 
 Formula resultFormula(const Notation& notation, const Found& found, Told told,

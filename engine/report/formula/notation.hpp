@@ -41,13 +41,11 @@ struct Notation {
 enum class Told { AsFound, AsActs };
 // E_y = 15.00 kN ↑; F_AB ≈ −16.67 kN (compression). A reaction that acts against its drawn sense:
 // A_x = −4.00 kN as found, A_x = 4.00 kN ← as it acts.
-[[nodiscard]] Formula resultFormula(const Notation&, const Found&, Told);
-// E_y = 60/12 = 5.00 kN ↑, with what quotientOf gives (report/formula/quotient).
-[[nodiscard]] Formula resultFormula(const Notation&, const Found&, Told, const Formula& quotient);
+// With what quotientOf gives (report/formula/quotient): E_y = 60/12 = 5.00 kN ↑.
+[[nodiscard]] Formula resultFormula(const Notation&, const Found&, Told,
+                                    const Formula& quotient = {});
 // "=" if the number is written in full, else "≈".
 [[nodiscard]] Token relationTo(const Notation&, double value);
-// Whether formatNumber writes all of it.
-[[nodiscard]] bool isWrittenInFull(double value, const NumberStyle&);
 // tan α = 3/4, α = 36.87°, sin α = 0.6, cos α = 0.8; or the cosines; or the slope triangle.
 [[nodiscard]] Formula angleFormula(const Notation&, const AngleLine&);
 // α = 30°, sin α = 0.5, cos α = 0.866, for a given direction.

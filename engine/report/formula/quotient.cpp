@@ -16,43 +16,21 @@ struct WrittenNumber {
     bool full = true;
 };
 
-const Factor* unknownOf(const Term& term) {
-    for (const Factor& factor : term.factors) {
-        if (factor.kind == FactorKind::Unknown) {
-            return &factor;
-        }
-    }
-    return nullptr;
-}
-
-// The terms with the unknown, and the sum of all others.
+// The terms with the unknown and those without; what it is multiplied by, and what that balances.
 struct Parted {
     std::vector<const Term*> unknown{};
     std::vector<const Term*> known{};
-    double value = 0;       // of the unknown as the equation holds it
-    double coefficient = 0; // of the unknown
-    double left = 0;        // what it must balance
+    double coefficient = 0;
+    double left = 0;
 };
 
 Parted partsOf(const Equation& equation, const Symbol& symbol) {
-    Parted parts;
+    Parted parts{{}, {}, coefficientOf(equation, symbol), -constantOf(equation)};
     for (const Term& term : equation.terms) {
-        const Factor* unknown = unknownOf(term);
-        if (unknown && unknown->symbol == symbol && unknown->value != 0) {
-            parts.unknown.push_back(&term);
-            parts.value = unknown->value;
-            parts.coefficient += valueOf(term) / unknown->value;
-        } else {
-            parts.known.push_back(&term);
-            parts.left -= valueOf(term);
-        }
+        const Factor* unknown = unknownIn(term);
+        (unknown && unknown->symbol == symbol ? parts.unknown : parts.known).push_back(&term);
     }
     return parts;
-}
-
-bool isTrigonometric(FactorKind kind) {
-    return kind == FactorKind::Sine || kind == FactorKind::Cosine ||
-           kind == FactorKind::AxisCosine || kind == FactorKind::TurnSine;
 }
 
 WrittenNumber rounded(double value, const NumberStyle& style) {
@@ -67,7 +45,7 @@ WrittenNumber divisorOf(const Notation& notation, const Parted& parts) {
     constexpr int kFigures = 5;
     const double size = std::fabs(parts.coefficient);
     const bool single = parts.unknown.size() == 1 && parts.unknown.front()->factors.size() == 2;
-    if (single && isTrigonometric(parts.unknown.front()->factors[1].kind)) {
+    if (single && isFunctionOfAngle(parts.unknown.front()->factors[1].kind)) {
         const std::string text = ratioValue(notation, size).text;
         return {text, isWrittenInFull(size, {.form = NumberForm::Decimals, .digits = 4})};
     }

@@ -38,6 +38,9 @@ WorkingIndex workingIndexOf(const Truss& truss, const Working& working) {
     for (const Vec2 load : working.loads) {
         index.largestLoad = std::max(index.largestLoad, length(load));
     }
+    if (findJoint(truss, "P").valid()) {
+        index.load = "W";
+    }
     return index;
 }
 

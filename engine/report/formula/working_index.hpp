@@ -4,6 +4,7 @@
 
 #include "hand/paper/working.hpp"
 
+#include <string>
 #include <vector>
 
 namespace gusset {
@@ -20,6 +21,7 @@ struct WorkingIndex {
     std::vector<std::vector<MemberId>> membersAt{}; // for each joint
     std::vector<std::vector<RestraintId>> restraintsAt{};
     double largestLoad = 0; // force units
+    std::string load = "P"; // the letter of loads: W where P is a joint's label
 };
 [[nodiscard]] WorkingIndex workingIndexOf(const Truss&, const Working&);
 

@@ -14,6 +14,7 @@
 namespace gusset {
 
 // The files beside this one, compiled in: site/cmake/embed.cmake.
+std::span<const unsigned char> formulaStyle();
 std::span<const unsigned char> paperStyle();
 std::span<const unsigned char> mathsTypeface();
 
@@ -36,11 +37,13 @@ std::string base64(std::span<const unsigned char> bytes) {
     return text;
 }
 
-// The style sheet with its typeface in it.
+// The style sheets with their typeface in them.
 std::string style() {
     constexpr std::string_view kFile = "maths.woff2";
-    const std::span<const unsigned char> bytes = paperStyle();
-    std::string css(bytes.begin(), bytes.end());
+    std::string css;
+    for (const std::span<const unsigned char> sheet : {formulaStyle(), paperStyle()}) {
+        css.append(sheet.begin(), sheet.end());
+    }
     const std::size_t file = css.find(kFile);
     assert(file != css.npos);
     return css.replace(file, kFile.size(), "data:font/woff2;base64," + base64(mathsTypeface()));

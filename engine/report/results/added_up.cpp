@@ -59,10 +59,8 @@ int decimalsThatAddUp(const std::vector<double>& parts, double sum, int decimals
 }
 
 bool areWrittenInFull(const std::vector<double>& parts, int decimals) {
-    return std::all_of(parts.begin(), parts.end(), [&](double part) {
-        return std::fabs(roundedTo(part, decimalStyle(decimals)) - part) <=
-               kResidual * std::fabs(part);
-    });
+    return std::all_of(parts.begin(), parts.end(),
+                       [&](double part) { return isWrittenInFull(part, decimalStyle(decimals)); });
 }
 
 } // namespace gusset

@@ -166,8 +166,9 @@ std::string readingOnJoint(const Truss& truss, const InfluenceReport& report, st
     const double scale = ordinateScale(truss, kind);
     const double scaled = scale * report.line.ordinates[joint];
     const NumberStyle style = ordinateStyle(truss, kind, report.error * scale);
-    const bool full = std::fabs(roundedTo(scaled, style) - scaled) <= kResidual * std::fabs(scaled);
-    return (adds ? exact + (full ? " = " : std::string(" ") + kAlmost + " ") : "") +
+    return (adds ? exact +
+                       (isWrittenInFull(scaled, style) ? " = " : std::string(" ") + kAlmost + " ")
+                 : "") +
            withUnit(decimals, ordinateUnit(truss, report.effect.kind));
 }
 

@@ -52,16 +52,7 @@ Truss hexagon() {
 //    D   E       alone acts across the rafter. The roof slopes 3 in 4.
 //  A---F---B
 Truss strutted() {
-    Truss truss;
-    joint(truss, "A", 0, 0);
-    joint(truss, "B", 8, 0);
-    joint(truss, "C", 4, 3);
-    joint(truss, "D", 2, 1.5);
-    joint(truss, "E", 6, 1.5);
-    joint(truss, "F", 4, 0);
-    members(truss, {"AD", "DC", "CE", "EB", "AF", "FB", "DF", "EF", "CF"});
-    pin(truss, "A");
-    roller(truss, "B");
+    Truss truss = struttedRoof();
     force(truss, "D", 0, -6);
     force(truss, "E", 0, -6);
     return truss;

@@ -206,16 +206,7 @@ TEST_CASE("across a straight rafter only the strut is left, without simultaneous
     //      C         Rafters A–D–C and C–E–B are straight, struts D–F and E–F; different loads at D
     //    D   E       and E, so nothing is symmetric. E is next after B; perpendicular to the rafter
     //  A---F---B     there, with tan α = 3/4: F_EF = −4·cos α/sin 2α = −4·0.8/0.96 = −10/3.
-    Truss truss;
-    joint(truss, "A", 0, 0);
-    joint(truss, "B", 8, 0);
-    joint(truss, "C", 4, 3);
-    joint(truss, "D", 2, 1.5);
-    joint(truss, "E", 6, 1.5);
-    joint(truss, "F", 4, 0);
-    members(truss, {"AD", "DC", "CE", "EB", "AF", "FB", "DF", "EF", "CF"});
-    pin(truss, "A");
-    roller(truss, "B");
+    Truss truss = struttedRoof();
     force(truss, "D", 0, -10);
     force(truss, "E", 0, -4);
     CHECK(objectionToWorkingOf(truss) == "");

@@ -92,6 +92,20 @@ Truss triangle(double apex) {
     return triangleOf(4, {apex, 3}, {{"A", "B"}, {"B", "C"}, {"A", "C"}});
 }
 
+Truss struttedRoof() {
+    Truss truss;
+    joint(truss, "A", 0, 0);
+    joint(truss, "B", 8, 0);
+    joint(truss, "C", 4, 3);
+    joint(truss, "D", 2, 1.5);
+    joint(truss, "E", 6, 1.5);
+    joint(truss, "F", 4, 0);
+    members(truss, {"AD", "DC", "CE", "EB", "AF", "FB", "DF", "EF", "CF"});
+    pin(truss, "A");
+    roller(truss, "B");
+    return truss;
+}
+
 Truss gable() {
     Truss truss = triangleOf(8, {4, 3}, {{"A", "C"}, {"C", "B"}, {"A", "B"}});
     force(truss, "C", 0, -24);

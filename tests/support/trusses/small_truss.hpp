@@ -18,6 +18,11 @@ void roller(Truss&, const std::string& joint, double reaction = 90); // degrees
 void pinAndRoller(Truss&, JointId pin, JointId roller);              // and no other support
 void force(Truss&, const std::string& joint, double fx, double fy, const std::string& caseId = {});
 
+//      C        Straight rafters 8 m wide and 3 m high on a pin at A and a roller at B, with struts
+//    D | E      DF and EF and the post CF, without loads. The roof slopes 3 in 4, and D and E halve
+//  A---F---B    the rafters.
+[[nodiscard]] Truss struttedRoof();
+
 //      C        a triangle 8 m wide and 3 m high on a pin at A and a roller at B, 24 kN down at C:
 //     / \       reactions 12 kN each, rafters AC and CB 12·5/3 = 20 kN in compression, tie AB
 //    A---B      20·4/5 = 16 kN in tension

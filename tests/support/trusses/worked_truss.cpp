@@ -12,17 +12,8 @@ namespace {
 //   / \|/ \    .
 //  A---F---B
 Truss shedRoof() {
-    Truss truss;
+    Truss truss = struttedRoof();
     truss.title = "Shed roof, span 8 m";
-    joint(truss, "A", 0, 0);
-    joint(truss, "B", 8, 0);
-    joint(truss, "C", 4, 3);
-    joint(truss, "D", 2, 1.5);
-    joint(truss, "E", 6, 1.5);
-    joint(truss, "F", 4, 0);
-    members(truss, {"AD", "DC", "CE", "EB", "AF", "FB", "DF", "EF", "CF"});
-    pin(truss, "A");
-    roller(truss, "B");
     force(truss, "D", 0, -6);
     force(truss, "C", 0, -6);
     force(truss, "E", 0, -6);
