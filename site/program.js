@@ -1,5 +1,6 @@
 // The program: one instance of the WebAssembly module, and whether it has failed. It comes in two parts
-// (site/split): the first is enough for the first picture of most boards, and the rest has all other functions.
+// (site/split): the first is enough for the first picture of most boards, and the rest has all other functions and
+// sentences.
 import createGusset from './gusset.js';
 
 // Promises: a program that restarts needs neither the network nor a cache.
@@ -48,7 +49,8 @@ function create(page) {
             }).catch(reject);
             return {}; // its exports come later
         };
-        createGusset({ page, instantiateWasm }).then((module) => resolve(Object.assign(module, { theRest })), reject);
+        const bringSentence = () => { throw new LacksRest(); };
+        createGusset({ page, instantiateWasm, bringSentence }).then((module) => resolve(Object.assign(module, { theRest })), reject);
     });
 }
 

@@ -21,9 +21,10 @@ struct PartName {
     bool operator==(const PartName&) const = default;
 };
 
+// Each sentence exists once: equal sentences have equal addresses.
 template <PartName... Names>
 struct Phrase {
-    const char* english = ""; // UTF-8, parts in braces
+    const char* english = ""; // UTF-8, parts in braces; to be read by englishOf or sentenceIn
 };
 
 template <PartName... Names>
@@ -38,6 +39,7 @@ struct PhraseBook {
 };
 [[nodiscard]] const PhraseBook& englishPhrases();
 [[nodiscard]] const char* sentenceIn(const PhraseBook&, const char* english);
+[[nodiscard]] const char* englishOf(const char* english);
 
 // Calls words(text) and part(name) for the pieces of a sentence, in order.
 template <class Words, class Part>
@@ -138,10 +140,21 @@ consteval Parts partsIn(std::string_view sentence) {
     return parts;
 }
 
+// Together in one section of the page's program, so that the sentences which a first picture does
+// not say are left to the second part of the program (site/split).
+#ifdef __wasm__
+#define GUSSET_AMONG_SENTENCES [[gnu::section("sentences")]]
+#else
+#define GUSSET_AMONG_SENTENCES
+#endif
+template <Sentence Text>
+GUSSET_AMONG_SENTENCES inline constexpr auto kText = Text;
+#undef GUSSET_AMONG_SENTENCES
+
 template <Sentence Text, std::size_t... I>
 consteval auto phraseOf(std::index_sequence<I...>) {
     [[maybe_unused]] constexpr Parts parts = partsIn(Text.letters); // unused if there are none
-    return Phrase<parts.names[I]...>{Text.letters};
+    return Phrase<parts.names[I]...>{kText<Text>.letters};
 }
 
 } // namespace phrase_reader

@@ -17,11 +17,7 @@ Statement::Statement(const char* same) : text(same) {}
 Statement::Statement(Phrase<> phrase) : english(phrase.english) {}
 
 bool Statement::operator==(const Statement& other) const {
-    const auto sentence = [](const char* english) {
-        return std::string_view(english ? english : "");
-    };
-    return sentence(english) == sentence(other.english) && text == other.text &&
-           parts == other.parts;
+    return english == other.english && text == other.text && parts == other.parts;
 }
 
 Statement statementOf(const char* english, std::span<const std::string_view> names,

@@ -1,6 +1,7 @@
 // The minimum of a browser that the program starts in: a canvas whose WebGL2 accepts everything and draws nothing,
 // and a page that accepts everything. It lets node run the program's first frames when the page is built.
 import { readFileSync } from 'node:fs';
+import { sentencesIn } from './sentences.mjs';
 
 const canvas = {};
 
@@ -46,18 +47,29 @@ function pageThatTakesAll() {
     return new Proxy(page, { get: (known, name) => (name in known ? known[name] : () => {}) });
 }
 
-// Resolves to a program of this module: { texts, page, write, ...functions }. `write()` returns its profile, in the
-// format of wasm-split's instrumentation.
+// Resolves to a program of this module: { texts, page, write, sentences, said, ...functions }. `write()` returns its
+// profile, in the format of wasm-split's instrumentation. Sentences are brought when they are said, and their addresses
+// are added to `said`.
 export async function startHere(create, file) {
     const page = pageThatTakesAll();
     const module = await WebAssembly.compile(readFileSync(file));
     let exports;
+    let sentences;
+    const said = new Set();
     const program = await create({
         page,
         printErr() {}, // the message of an abort
+        bringSentence(address) {
+            const from = address - sentences.begin;
+            const text = sentences.bytes.subarray(from, sentences.bytes.indexOf(0, from));
+            new Uint8Array(sentences.memory.buffer, address).set(text);
+            said.add(address);
+        },
         instantiateWasm(imports, done) {
             WebAssembly.instantiate(module, imports).then((instance) => {
                 ({ exports } = instance);
+                sentences = sentencesIn(exports);
+                new Uint8Array(sentences.memory.buffer, sentences.begin, sentences.bytes.length).fill(0);
                 done(instance);
             });
             return {};
@@ -76,5 +88,5 @@ export async function startHere(create, file) {
         const { buffer } = Object.values(exports).find((one) => one instanceof WebAssembly.Memory);
         return new Uint8Array(buffer, at, size);
     };
-    return { ...program, texts: (all, call) => call(...all.map(put)), page, write };
+    return { ...program, texts: (all, call) => call(...all.map(put)), page, write, sentences, said };
 }

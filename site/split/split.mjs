@@ -3,13 +3,14 @@
 //
 // Which functions these are is not listed anywhere: the program is run here, on a page that draws nothing, with the
 // boards that people open first, and Binaryen's wasm-split records each function that is called. A board that needs
-// another one waits for the rest before its first picture (site/program.js).
+// another one waits for the rest before its first picture (site/program.js). Sentences are divided in the same way.
 import { execFileSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
 import { copyFileSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { startHere } from './bare_page.mjs';
+import { withSentencesMoved } from './sentences.mjs';
 
 const [script, out, wasmSplit, examples] = process.argv.slice(2);
 // These need more than the method of joints, or have checks and moving loads: what is added for them is a tenth of
@@ -79,17 +80,24 @@ copyFileSync(script, module);
 split('--instrument', whole, '-o', probe);
 const { default: create } = await import(pathToFileURL(module));
 const profiles = [];
+const said = new Set(); // addresses of sentences
+let sentences;
 for (const board of await boardsOpenedFirst(create)) {
     const program = await startHere(create, probe);
     showBoard(program, board);
     fail(program);
+    program.said.forEach((address) => said.add(address));
+    ({ sentences } = program);
     profiles.push(path.join(out, `${profiles.length}.profile`));
     writeFileSync(profiles.at(-1), program.write());
 }
 const profile = path.join(out, 'first.profile');
 split('--merge-profiles', ...profiles, '-o', profile);
 // Both parts use a hash of the program in the names of their imports, so that parts of different builds don't fit.
+const parts = ['gusset.wasm', 'gusset-rest.wasm'].map((file) => path.join(out, file));
 const name = createHash('sha256').update(readFileSync(whole)).digest('hex').slice(0, 8);
 split(whole, `--profile=${profile}`, '--enable-mutable-globals', '--export-prefix=%',
     `--placeholder-namespace=${name}`, `--import-namespace=${name}`,
-    '-o1', path.join(out, 'gusset.wasm'), '-o2', path.join(out, 'gusset-rest.wasm'));
+    '-o1', parts[0], '-o2', parts[1]);
+withSentencesMoved(...parts.map((file) => readFileSync(file)), sentences, said)
+    .forEach((part, at) => writeFileSync(parts[at], part));

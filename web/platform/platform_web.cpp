@@ -28,6 +28,19 @@ std::vector<PlatformEvent> takeEvents() { return std::exchange(inbox(), {}); }
 
 } // namespace gusset
 
+// The linker's names for the ends of the section that has all sentences (engine/core/phrase).
+extern "C" {
+extern const char __start_sentences[];
+extern const char __stop_sentences[];
+void pageBringSentence(const char* english);
+
+void gussetBringSentence(const char* english) {
+    if (english >= __start_sentences && english < __stop_sentences) {
+        pageBringSentence(english);
+    }
+}
+}
+
 // In: called by site/input.js, field.js, files.js and app.js.
 extern "C" {
 
@@ -103,6 +116,7 @@ EMSCRIPTEN_KEEPALIVE void gussetViewport(double width, double height, double pix
 EM_JS(void, pageShowField, (const char* key, const char* name, const char* text, double x, double y, double width, double height, int how), {
     Module['page'].showField({ key: UTF8ToString(key), name: UTF8ToString(name), text: UTF8ToString(text), numeric: !!(how & 1), goesOn: !!(how & 2), ofMember: !!(how & 4) }, x, y, width, height);
 });
+EM_JS(void, pageBringSentence, (const char* english), { Module['bringSentence'](english); });
 EM_JS(void, pageHideField, (), { Module['page'].hideField(); });
 EM_JS(void, pageShowCursor, (int cursor), { Module['page'].showCursor(cursor); });
 EM_JS(void, pageSetLook, (const char* theme, int length, int presenting), {

@@ -42,8 +42,9 @@ Statement tokenNamed(std::string_view name) {
     if (name.starts_with(kBrackets) && name.substr(kBrackets.size()) == kOrLiteral) {
         return statement(phrase::kTokenAny, {{"brackets", kBrackets}});
     }
-    const auto known = std::find_if(kKnown.begin(), kKnown.end(),
-                                    [name](Phrase<> phrase) { return name == phrase.english; });
+    const auto known = std::find_if(kKnown.begin(), kKnown.end(), [name](Phrase<> phrase) {
+        return name == englishOf(phrase.english);
+    });
     return known == kKnown.end() ? Statement(name) : Statement(*known);
 }
 

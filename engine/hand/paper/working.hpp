@@ -192,7 +192,7 @@ template <PartName... Names>
 }
 template <PartName... Names>
 [[nodiscard]] bool says(const Remark& remark, Phrase<Names...> phrase) {
-    return std::string_view(remark.english) == phrase.english;
+    return remark.english == phrase.english;
 }
 // Precondition: the remark has that part, with a value of this kind.
 template <class Value>

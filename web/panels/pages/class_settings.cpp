@@ -16,9 +16,10 @@ template <class Value, std::size_t Count>
 void ask(const PanelContext& context, Phrase<> question, const std::array<Phrase<>, Count>& answers,
          Value& value) {
     gap(context.ui, 4);
-    smallPrint(context.ui, words(context, question));
+    const char* const asked = words(context, question);
+    smallPrint(context.ui, asked);
     value = static_cast<Value>(
-        wordChoice(context.ui, question.english, words(context, answers), static_cast<int>(value)));
+        wordChoice(context.ui, asked, words(context, answers), static_cast<int>(value)));
 }
 
 constexpr std::array<Phrase<>, 2> kTurns{phrase::kClockwise, phrase::kAnticlockwise};
