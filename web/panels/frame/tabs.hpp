@@ -30,8 +30,6 @@ void mechanismButtons(PanelContext&); // animates it; does nothing if nothing ca
 // The loads that move along one path, as fields, and a button to add one.
 void movingLoadsOn(PanelContext&, const std::vector<JointId>& path);
 
-void keyOverview(PanelContext&); // at the end of the share tab; not shown for fingers
-
 // For several selected things, or while several are being selected; likewise above the tools.
 [[nodiscard]] bool severalPanel(PanelContext&);
 // The selected thing, above the tools. False: nothing is selected, and nothing was drawn.

@@ -81,7 +81,6 @@ void shareTab(PanelContext& context) {
     beginScroll(context.ui, "share");
     link(context);
     files(context);
-    keyOverview(context);
     gap(context.ui, 16);
     endScroll();
 }
