@@ -30,7 +30,7 @@ inline constexpr auto kSavePng = "Save the board as PNG"_phrase;
 inline constexpr auto kAPicture = "a picture"_phrase;
 inline constexpr auto kSaveCsv = "Save the results as CSV"_phrase;
 inline constexpr auto kForSpreadsheet = "for a spreadsheet"_phrase;
-inline constexpr auto kReadAsPage = "Read as a page"_phrase;
+inline constexpr auto kReadAsPage = "Tables and print"_phrase;
 inline constexpr auto kTablesAndWorking = "tables and working"_phrase;
 
 } // namespace gusset::phrase
