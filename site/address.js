@@ -48,7 +48,8 @@ export function setAddress(fragment) {
     }
     const isModel = fragment !== '' || holdsModel(location.hash); // else it is not a link of ours to clear
     if (isModel && location.hash.slice(1) !== fragment) {
-        write('replaceState', withPlace(), location.pathname + location.search + (fragment === '' ? '' : `#${fragment}`));
+        const plain = location.pathname + location.search;
+        write('replaceState', withPlace(), fragment === '' ? plain : `${plain}#${fragment}`);
     }
     markAddress();
 }

@@ -384,7 +384,7 @@ function welcome(work, isOther) {
         const instead = isOther ? 'The link in the address is open instead.'
             : `${work.newer === '' ? 'An example' : 'The board before it'} is open instead.`;
         tell('The board that was here last cannot be read: every copy of it in this browser is damaged. What is ' +
-            `left of it stays under Recent boards. ${instead}`, true);
+            `left of it stays under Recent boards on the start page. ${instead}`, true);
     } else if (work.isCopy && !isOther) {
         tell('This board is open in another tab. Here you have a copy: neither changes the other.', false);
     }

@@ -84,7 +84,8 @@ export function createRecent({ say, open, retitled, newReader }) {
         };
         const renames = name(buttonOf('Rename', () => askTitle(board, item)), 'Rename');
         const removes = name(buttonOf('Remove', () => remove(board, item)), 'Remove');
-        const opens = card({ svg: board.svg, title: board.title, under: timeText(board.time) }, () => choose(board.name));
+        const { svg, title } = board;
+        const opens = card({ svg, title, under: timeText(board.time) }, () => choose(board.name));
         return board.text === '' ? [opens, removes] : [opens, renames, removes];
     }
 

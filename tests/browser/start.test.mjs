@@ -349,3 +349,31 @@ test('the button of the start page is at the left of the header, large enough, a
         await context.close();
     }
 });
+
+test('the title is edited where it stands, by a tap and by the keyboard', async () => {
+    for (const [size, open] of [
+        [sizes.phone, async (board) => board.press('title')],
+        [sizes.desktop, async ({ page, idle, observe }) => {
+            await page.focus('#board');
+            await page.keyboard.press('F6'); // into the header, at its first button
+            await idle();
+            for (let steps = 0; steps < 3 && !/^title/.test((await observe()).focus); ++steps) {
+                await page.keyboard.press('Tab');
+                await idle();
+            }
+            await page.keyboard.press('Enter');
+        }],
+    ]) {
+        const { page, context, board } = await openBoard(shared.browser, shared.site.address, size,
+            linkTo('footbridge.json'));
+        const { item } = await board.find('title');
+        assert.ok(item.height >= 44 && item.width >= 100, JSON.stringify(item));
+        await open(board);
+        await page.locator('#field-input').waitFor({ state: 'visible' });
+        assert.equal(await page.locator('#field-input').inputValue(), examples[0].title, 'whole, as it is');
+        await page.locator('#field-input').fill('Bridge at the weir');
+        await page.keyboard.press('Enter');
+        await waitForTitle(page, 'Bridge at the weir');
+        await context.close();
+    }
+});
