@@ -1,5 +1,6 @@
 // Keeps the browser's address as a link that opens what is on the board: for bookmarks, for the browser's own
-// sharing, and for a browser that has lost everything else.
+// sharing, and for a browser that has lost everything else. All that is written to the browser's history is written
+// here.
 import { boardPlace } from './storage.js';
 
 // ms without a change: each change is one call of replaceState, and WebKit refuses more than 100 in 10 s.
@@ -17,33 +18,46 @@ export function readAddress() {
     return known;
 }
 
-// Each history entry written here says in which storage place its board is kept. A reload there shows that board,
-// which may be newer than the link.
-function write(url) {
+function write(how, state, url) {
     try {
-        history.replaceState({ place: boardPlace() }, '', url);
+        history[how](state, '', url);
         known = location.hash;
     } catch {
         // refused: too many of them, or too long. The next change tries again.
     }
 }
 
+// Each entry that shows a board says in which storage place the board is kept. A reload there shows that board,
+// which may be newer than the link.
+const withPlace = () => ({ ...history.state, place: boardPlace() });
+
+const isOfStart = () => history.state?.view === 'start'; // whose address stays plain
+
+export function pushEntry(state, url) {
+    write('pushState', state, url);
+}
+
+export function stampEntry(state) {
+    write('replaceState', { ...history.state, ...state }, location.href);
+}
+
 // Another fragment may have been put there whose event has not arrived yet: it is left to be opened.
 export function setAddress(fragment) {
-    if (location.hash !== known) {
+    if (location.hash !== known || isOfStart()) {
         return;
     }
     const isModel = fragment !== '' || holdsModel(location.hash); // else it is not a link of ours to clear
     if (isModel && location.hash.slice(1) !== fragment) {
-        write(location.pathname + location.search + (fragment === '' ? '' : `#${fragment}`));
+        const plain = location.pathname + location.search;
+        write('replaceState', withPlace(), fragment === '' ? plain : `${plain}#${fragment}`);
     }
     markAddress();
 }
 
 // At once when the board has its place: a reload may come before the board is at rest.
 export function markAddress() {
-    if (location.hash === known && history.state?.place !== boardPlace()) {
-        write(location.href);
+    if (location.hash === known && !isOfStart() && history.state?.place !== boardPlace()) {
+        write('replaceState', withPlace(), location.href);
     }
 }
 

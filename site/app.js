@@ -10,12 +10,14 @@ import { createLetters } from './letters.js';
 import { workOffline } from './offline.js';
 import { startProgram } from './program.js';
 import { createReader } from './reader.js';
-import { createRecent } from './recent.js';
 import { countFailures, wayBack } from './restarts.js';
 import {
-    boardPlace, lastWork, modelOf, openWork, storeWork, useNewPlaceForChanges, watchOtherTabs,
+    boardPlace, keepsWork, lastWork, modelOf, openWork, storeWork, useNewPlaceForChanges, watchOtherTabs,
 } from './storage.js';
+import { createShown } from './shown.js';
+import { rememberTaught } from './taught.js';
 import { createPageText } from './page_text.js';
+import { createViews } from './views.js';
 import { createViewport } from './viewport.js';
 
 const canvas = document.getElementById('board');
@@ -35,6 +37,10 @@ let hasBegun = false;
 let isWhole = false; // the program: until then it shows its first picture and takes no input
 let isBoardShown = false; // or reported as unavailable
 let language = ''; // translations as JSON, or English
+let hasBoard = false; // other than the example that the page begins with
+let isRefused = false; // what was opened last: the program says why
+let views; // of the page: start page, board, tables
+let sayAtStart; // what has been refused, on the start page
 let installTestHook = null; // only with ?test in the address
 
 const failures = countFailures();
@@ -133,13 +139,21 @@ function open(text, from, file = '') {
 // The first text offered put `model`, as JSON, on the board; `model` is empty if the text was refused.
 function textOpened(model) {
     const { text } = offered.shift();
-    if (model !== '') {
+    isRefused = model === '';
+    if (!isRefused) {
         useNewPlaceForChanges(model);
         opened = boardPlace() === null ? text : null;
+        hasBoard = true;
+        views.boardCame();
+        queueMicrotask(refreshAddress); // after this frame: a reload at once shows it too
     }
 }
 
 function tell(text, isProblem) {
+    if (views.shown() === 'start') {
+        sayAtStart(text);
+        return;
+    }
     program.withTexts([text], (address) => program._gussetSaid(address, isProblem ? 1 : 0));
     wake();
 }
@@ -159,6 +173,16 @@ function openFragment() {
     return isOther;
 }
 
+// After Back or Forward, or with a link put in the address.
+function followAddress() {
+    if (views.isOfBoard()) { // the link in an entry may be behind the board
+        readAddress();
+        refreshAddress();
+    } else if (!openFragment()) {
+        views.stamp();
+    }
+}
+
 function refreshAddress() {
     if (!isWhole) {
         whenAtRest(refreshAddress);
@@ -173,6 +197,7 @@ function refreshAddress() {
 
 function store(text) {
     opened = null;
+    hasBoard = true;
     const isStored = storeWork(text);
     markAddress();
     return isStored;
@@ -189,7 +214,7 @@ function watchLeaving() {
 }
 
 // What the program may request of the page (web/platform/platform_web.cpp).
-function pageFor({ field, pageText, files, recent }) {
+function pageFor({ field, pageText, files }) {
     const halo = createHalo();
     return {
         showField: field.show,
@@ -208,24 +233,27 @@ function pageFor({ field, pageText, files, recent }) {
         savePicture: files.savePicture,
         canShareLinks,
         shareLink: files.shareLink,
-        openFile: files.choose,
-        showRecent: recent.show,
-        openExample: (name) => files.fetchExample(name),
-        openLink: (link) => open(link, openedFrom.link),
         textOpened,
         setAddress,
         addressIsBehind: () => whenAtRest(refreshAddress),
         storeWork: store,
         setPageText: pageText.set,
-        showPageText: pageText.show,
+        showPageText: () => views.goTo('tables'),
         setFullScreen: (on) => {
             // Refused where there is none, as on some phones: the large type is what matters.
             const change = on ? document.documentElement.requestFullscreen?.()
                 : document.fullscreenElement && document.exitFullscreen();
             Promise.resolve(change).catch(() => {});
         },
-        showHelp: () => window.open(new URL('help/', location.href), '_blank', 'noopener'),
-        announce: pageText.announce,
+        showStart: () => views.goTo('start'),
+        lessonDone: rememberTaught,
+        announce: (text) => {
+            pageText.announce(text);
+            if (isRefused && views.shown() === 'start') {
+                sayAtStart(text);
+            }
+            isRefused = false;
+        },
         ...createLetters(),
     };
 }
@@ -272,23 +300,29 @@ function createParts(begun) {
         },
         drawNow: () => program && drawNow(),
         fieldDone: (key, text) => fieldDone(key, text, 0),
+        goTo: (view) => views.goTo(view),
     });
     const files = createFiles({ open, tell, begun });
-    const recent = createRecent({
-        tell,
-        goTo: (show) => {
-            program._gussetLeave(page); // so that the board shown is in the list
-            return show();
-        },
-        newReader: () => createReader(() => startProgram({}, () => {})),
+    return { field, pageText, files, failure: createFailure() };
+}
+
+// `home`: what the start page needs of the page (home_board.js), but the views.
+function createAllViews(pageText, home) {
+    const shown = createShown({ canvas, pageText });
+    const all = createViews({
+        show: (view, left) => shown.show(view, left, { ...home, views: all }),
+        leaving: refreshAddress,
+        arrived: followAddress,
     });
-    return { field, pageText, files, recent, failure: createFailure() };
+    sayAtStart = shown.say;
+    return all;
 }
 
 // Puts the work on the board of a newly loaded program; `failuresBefore` is how often it has failed on it, numbered
 // as in web/page.hpp (Return).
 function begin(work, failuresBefore) {
     hasBegun = true;
+    hasBoard ||= work.newer !== '';
     const address = location.href.split('#')[0];
     page = program.withTexts([address, work.newer, work.older], (...addresses) =>
         program._gussetStart(...addresses, failuresBefore));
@@ -350,7 +384,7 @@ function welcome(work, isOther) {
         const instead = isOther ? 'The link in the address is open instead.'
             : `${work.newer === '' ? 'An example' : 'The board before it'} is open instead.`;
         tell('The board that was here last cannot be read: every copy of it in this browser is damaged. What is ' +
-            `left of it stays under Recent boards. ${instead}`, true);
+            `left of it stays under Recent boards on the start page. ${instead}`, true);
     } else if (work.isCopy && !isOther) {
         tell('This board is open in another tab. Here you have a copy: neither changes the other.', false);
     }
@@ -384,7 +418,17 @@ async function makeWhole(work, load) {
 
 async function start() {
     let letFilesIn;
-    const parts = createParts(new Promise((resolve) => { letFilesIn = resolve; }));
+    const begun = new Promise((resolve) => { letFilesIn = resolve; });
+    const parts = createParts(begun);
+    views = createAllViews(parts.pageText, {
+        begun,
+        running: () => ({ program, page }),
+        open,
+        files: parts.files,
+        hasBoard: () => hasBoard || history.state?.from === 'board',
+        newProgram: () => startProgram({}, () => {}),
+    });
+    views.begin(history.state?.view ?? (holdsModel(location.hash) || keepsWork() ? 'board' : 'start'));
     const load = (how) => startProgram(pageFor(parts), () => comeBack(parts), how);
     const speech = loadLanguage();
     program = await load({ isEarly: true });
@@ -404,9 +448,9 @@ async function start() {
     }
     letFilesIn();
     globalThis.gussetStart.succeeded();
-    addEventListener('hashchange', openFragment);
+    addEventListener('hashchange', followAddress);
     if (location.hash !== shown) {
-        openFragment();
+        followAddress();
     }
     watchOtherTabs(() => tell('Another tab works on this board too. What you do here is kept as a copy.', false));
     watchLeaving();

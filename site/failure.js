@@ -8,7 +8,8 @@ const words = {
     stored: `${begins}and the board is as it was last kept: at most the step in hand is lost.`,
     undone: `${begins}and stopped on the same board. So this is the board before its last step: Redo brings it back.`,
     before: `${begins}and stopped on the board that was opened. So this is the one before it.`,
-    empty: `${begins}and stopped on the same board. So an empty one is here; the other is kept under Recent boards.`,
+    empty: `${begins}and stopped on the same board. So an empty one is here; the other is kept under Recent boards on ` +
+        'the start page.',
 };
 
 const isJson = (board) => /^\s*\{/.test(board);

@@ -1,7 +1,8 @@
 // Text out of the page and into it: clipboard, files, examples.
 const largestFile = 8 * 1024 * 1024; // bytes; engine/exchange/files/model_file.hpp refuses more
 
-export const openedFrom = { file: 0, link: 1, example: 2, before: 3 }; // OpenedFrom of web/app/state/action.hpp
+// OpenedFrom of web/app/state/action.hpp.
+export const openedFrom = { file: 0, link: 1, example: 2, before: 3, new: 4, firstNew: 5, form: 6 };
 
 // False if the browser refused, and the text is shown selected in a dialog instead.
 export async function copyText(text) {
@@ -83,7 +84,9 @@ export function createFiles({ open, tell, begun }) {
             if (!response.ok) {
                 throw new Error(`status ${response.status}`);
             }
-            open(await response.text(), openedFrom.example);
+            const text = await response.text();
+            await begun;
+            open(text, openedFrom.example);
         } catch (error) {
             tell(`The example could not be fetched (${error.message}).`, true);
         }

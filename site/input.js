@@ -250,7 +250,8 @@ function startsFigure(event) {
 export function listenToKeys({ press, pressInPanel, inPanel, type }) {
     addEventListener('keydown', (event) => {
         const onBoard = event.target === document.body || event.target.id === 'board';
-        if (!onBoard || document.body.classList.contains('reading')) {
+        const isCovered = ['reading', 'at-start'].some((name) => document.body.classList.contains(name));
+        if (!onBoard || isCovered) {
             return;
         }
         const panelKey = panelKeyOf(event, inPanel());

@@ -2,7 +2,8 @@
 // a page of its own to read, search and print.
 import { editTables } from './page_tables.js';
 
-export function createPageText({ wantWorking, drawNow, fieldDone }) {
+// `goTo` shows another view of the page (views.js).
+export function createPageText({ wantWorking, drawNow, fieldDone, goTo }) {
     const canvas = document.getElementById('board');
     const section = document.getElementById('tables');
     const content = document.getElementById('tables-content');
@@ -24,16 +25,16 @@ export function createPageText({ wantWorking, drawNow, fieldDone }) {
 
     document.getElementById('skip').addEventListener('click', (event) => {
         event.preventDefault(); // the fragment belongs to the model
-        show();
+        goTo('tables');
     });
-    document.getElementById('close-tables').addEventListener('click', close);
+    document.getElementById('close-tables').addEventListener('click', () => goTo('board'));
     document.getElementById('print-tables').addEventListener('click', async () => {
         await document.fonts.load('1em "Gusset Maths"').catch(() => {}); // a page prints without it, if less well
         print();
     });
     section.addEventListener('keydown', (event) => {
         if (event.key === 'Escape') {
-            close();
+            goTo('board');
         }
     });
     const tables = editTables(content, (key, text) => {
@@ -48,6 +49,7 @@ export function createPageText({ wantWorking, drawNow, fieldDone }) {
 
     return {
         show,
+        close,
         set(html, summary) {
             tables.replace(html); // everything a user typed has been escaped by the program
             canvas.setAttribute('aria-label', summary);

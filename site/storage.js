@@ -255,8 +255,7 @@ export function storeWork(text) {
         newest = Math.max(Date.now(), newest + 1, numberOf(copies[0].text) + 1);
         const older = copies.filter(({ slot }) => slot !== null)[1];
         const numbered = `${newest} ${text}`;
-        onDiskThen.set(place, numbered);
-        putOnDisk(place, numbered);
+        keepOnDisk(place, numbered);
         isStored = fits(older.slot, numbered);
         if (!isStored) {
             isStored = diskWorks();
@@ -284,6 +283,15 @@ function titleOf(text) {
         return JSON.parse(modelOf(text)).title || 'Without a title';
     } catch {
         return 'A board that cannot be read';
+    }
+}
+
+// Whether a board is kept here, as far as can be told at once: the third copies are read later.
+export function keepsWork() {
+    try {
+        return places().length > 0;
+    } catch {
+        return false; // storage is switched off
     }
 }
 
@@ -322,4 +330,43 @@ export async function goToPlace(name) {
     }
     hasLeft = true;
     return true;
+}
+
+// Resolves to what `change` returns; to false without calling it if another tab has the board open.
+function whileShut(name, change) {
+    if (name === place || !navigator.locks) {
+        return Promise.resolve(change());
+    }
+    return navigator.locks.request(lockOf(name), { ifAvailable: true }, (lock) => lock !== null && change());
+}
+
+// Removes a board that is not shown. Resolves to a function that brings it back, or to false (whileShut).
+export function forgetBoard(name) {
+    return whileShut(name, () => {
+        const copies = copiesOf(name);
+        clearSlots(name);
+        onDiskThen.delete(name);
+        forgetOnDisk(name);
+        isStored = isStored && name !== place;
+        return () => {
+            const bringBack = ({ slot, text }) => (slot === null ? keepOnDisk(name, text) : fits(slot, text));
+            copies.filter(({ text }) => text !== null).forEach(bringBack);
+            isStored = isStored || name === place;
+        };
+    });
+}
+
+function keepOnDisk(name, text) {
+    onDiskThen.set(name, text);
+    putOnDisk(name, text);
+}
+
+// Another text for a board that is not shown, written when that one was. Resolves to whether it is stored.
+export function rewriteBoard(name, text) {
+    return whileShut(name, () => {
+        const copies = copiesOf(name);
+        const numbered = `${numberOf(copies[0].text) + 1} ${text}`;
+        keepOnDisk(name, numbered);
+        return fits(copies.filter(({ slot }) => slot !== null)[1].slot, numbered) || diskWorks();
+    });
 }

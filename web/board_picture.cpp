@@ -4,8 +4,12 @@
 #include "app/state/camera.hpp"
 #include "app/state/session.hpp"
 #include "app/state/update.hpp"
+#include "exchange/files/model_file.hpp"
 #include "ui/labels.hpp"
 #include "ui/scene_svg.hpp"
+
+#include <optional>
+#include <utility>
 
 namespace gusset {
 namespace {
@@ -21,6 +25,14 @@ AppState onSmallSheet(const Truss& truss) {
     view.showDimensions = false;
     view.camera = fitTo(Camera{.size = kSmall}, boardExtent(truss));
     return state;
+}
+
+std::optional<Truss> trussIn(std::string_view text) {
+    if (const std::optional<AppState> saved = readSession(text)) {
+        return saved->committed;
+    }
+    Outcome<Reading> model = readModel(text);
+    return model ? std::optional(std::move(model).value().truss) : std::nullopt;
 }
 
 } // namespace
@@ -39,12 +51,12 @@ std::string pictureOf(const Page& page) {
                      .note = note});
 }
 
-std::string smallPicture(PaletteName palette, std::string_view saved) {
-    const std::optional<AppState> read = readSession(saved);
-    if (!read) {
+std::string smallPicture(PaletteName palette, std::string_view text) {
+    const std::optional<Truss> truss = trussIn(text);
+    if (!truss) {
         return "";
     }
-    const AppState state = onSmallSheet(read->committed);
+    const AppState state = onSmallSheet(*truss);
     Derived derived;
     derive(state, derived);
     const MeasureText measure = [](const std::string&, LabelKind) { return Vec2{}; };

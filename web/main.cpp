@@ -1,9 +1,11 @@
 // The program as the page's scripts see it: start, frame, leave. Everything else comes in through
 // platform/platform_web.cpp and is handled in page.cpp.
 
+#include "app/page/starter.hpp"
 #include "app/state/session.hpp"
 #include "app/state/update.hpp"
 #include "board_picture.hpp"
+#include "exchange/files/model_file.hpp"
 #include "page.hpp"
 #include "test_hook.hpp"
 
@@ -126,13 +128,49 @@ EMSCRIPTEN_KEEPALIVE int gussetReads(const char* saved) {
     return gusset::readSession(saved) ? 1 : 0;
 }
 
-// Saved work as a small SVG in the colours of this palette, or empty; valid until the next call.
-EMSCRIPTEN_KEEPALIVE const char* gussetSmallPicture(gusset::Page* page, const char* saved,
+// What the start page shows and asks for (app/page/starter); each text is valid until the next
+// call.
+EMSCRIPTEN_KEEPALIVE const char* gussetStarterForms(gusset::Page* page) {
+    page->said = gusset::starterForms(page->state);
+    return page->said.c_str();
+}
+
+// The model as JSON, or the sentence that says why there is none.
+EMSCRIPTEN_KEEPALIVE const char* gussetStarter(gusset::Page* page, int form, int panels,
+                                               const char* span, const char* rise,
+                                               const char* cases) {
+    const gusset::Outcome<gusset::Truss> truss =
+        gusset::starterOf(page->state, {form, panels, span, rise, cases});
+    page->said = truss ? gusset::writeModel(truss.value(), gusset::Layout::Compact)
+                       : gusset::said(*page->state.book, truss.issues().front().says);
+    return page->said.c_str();
+}
+
+EMSCRIPTEN_KEEPALIVE const char* gussetEmptyBoard(gusset::Page* page) {
+    page->said = gusset::writeModel(gusset::emptyBoard(page->state), gusset::Layout::Compact);
+    return page->said.c_str();
+}
+
+EMSCRIPTEN_KEEPALIVE const char* gussetBoard(gusset::Page* page) {
+    page->said = gusset::writeModel(page->state.committed, gusset::Layout::Compact);
+    return page->said.c_str();
+}
+
+// Saved work under another title, or empty.
+EMSCRIPTEN_KEEPALIVE const char* gussetRetitled(gusset::Page* page, const char* saved,
+                                                const char* title) {
+    page->said = gusset::retitled(saved, title);
+    return page->said.c_str();
+}
+
+// Saved work or a model as a small SVG in the colours of this palette, or empty; valid until the
+// next call.
+EMSCRIPTEN_KEEPALIVE const char* gussetSmallPicture(gusset::Page* page, const char* text,
                                                     int palette) {
     constexpr int kLast = static_cast<int>(gusset::kPaletteNames.size()) - 1;
     const auto name =
         gusset::kPaletteNames[static_cast<std::size_t>(std::clamp(palette, 0, kLast))];
-    page->said = gusset::smallPicture(name, saved);
+    page->said = gusset::smallPicture(name, text);
     return page->said.c_str();
 }
 

@@ -5,6 +5,7 @@
 #include "app/state/update.hpp"
 #include "board_picture.hpp"
 #include "canvas/hands/board_field.hpp"
+#include "canvas/scene/lesson.hpp"
 #include "canvas/scene/movement.hpp"
 #include "exchange/links/link.hpp"
 #include "page_input.hpp"
@@ -339,6 +340,14 @@ PageRequests drawFrame(Page& page, const PageLayout& layout, const Canvas& canva
     return requests;
 }
 
+void endLesson(Page& page) {
+    if (lessonOf(page.state, page.derived) == Lesson::Done) {
+        update(page.state, {Set{&View::teaches, false}});
+        lessonDone();
+        page.framesWanted = std::max(page.framesWanted, 2);
+    }
+}
+
 } // namespace
 
 std::string addressFor(Page& page, std::string_view current) {
@@ -367,6 +376,9 @@ void runFrame(Page& page, const Canvas& canvas, double now) {
     if (page.renderer) {
         const PageRequests requests = drawFrame(page, layout, canvas, now, slice);
         carryOut(page, requests);
+    }
+    if (page.state.view.teaches) {
+        endLesson(page);
     }
     if (page.state.revision != page.storedRevision && !inGesture(page.state)) {
         store(page);

@@ -58,18 +58,6 @@ void carryOut(Page& page, const PageRequests& requests) {
         sendLink(page, requests);
     }
     saveFiles(page, requests);
-    if (requests.openFile) {
-        openFile();
-    }
-    if (requests.showRecent) {
-        showRecent();
-    }
-    if (!requests.openExample.empty()) {
-        openExample(requests.openExample);
-    }
-    if (!requests.openLink.empty()) {
-        openLink(requests.openLink);
-    }
     if (requests.readAsPage) {
         showPageText();
     }
@@ -79,8 +67,8 @@ void carryOut(Page& page, const PageRequests& requests) {
     if (!requests.announce.empty()) {
         announce(requests.announce);
     }
-    if (requests.showHelp) {
-        showHelp();
+    if (requests.showStart) {
+        showStart();
     }
 }
 

@@ -2,12 +2,14 @@
 
 #include "app/fields/field_key.hpp"
 #include "app/state/camera.hpp"
+#include "canvas/scene/lesson.hpp"
 #include "exchange/files/model_file.hpp"
 #include "exchange/json/json_text.hpp"
 
 #include <emscripten/emmalloc.h>
 #include <malloc.h> // struct mallinfo
 
+#include <array>
 #include <string_view>
 
 namespace gusset {
@@ -84,6 +86,14 @@ void counts(JsonText& json, const Page& page) {
     number(json, "workingShare", jobs.working.made ? jobs.working.job.share() : 0);
 }
 
+std::string_view lessonName(const Page& page) {
+    constexpr std::array<std::string_view, 8> kNames{"member", "triangle", "pin",    "roller",
+                                                     "load",   "waits",    "forces", ""};
+    const Lesson lesson =
+        page.state.view.teaches ? lessonOf(page.state, page.derived) : Lesson::Done;
+    return kNames[static_cast<std::size_t>(lesson)];
+}
+
 void inHand(JsonText& json, const Page& page) {
     const AppState& state = page.state;
     json.whole("tool", static_cast<long>(state.tool));
@@ -96,6 +106,7 @@ void inHand(JsonText& json, const Page& page) {
     json.whole("members", static_cast<long>(state.selection.members.size()));
     json.endObject();
     truth(json, "menu", state.menu.open);
+    json.text("lesson", lessonName(page));
     json.whole("step", state.notebook.step);
     truth(json, "loupe", page.loupeShown);
     json.text("undo", said(*state.book, state.history.undoName()));

@@ -171,11 +171,21 @@ export async function dragJoint(board, label, dx, dy) {
     await board.drag(from, { x: from.x + dx, y: from.y + dy });
 }
 
+// The start page, from the board, when all of it is there.
+export async function openStart(board) {
+    await board.press('Start page');
+    await board.page.waitForFunction(() => document.querySelector('#home-form:not([aria-busy])') &&
+        document.querySelector('#home-examples button') &&
+        (document.querySelector('#recent-list button') || document.getElementById('recent-none').hidden === false));
+}
+
+// Without the first steps, which are offered once.
 export async function emptyBoard(board) {
-    await board.press('Share');
-    await board.reveal('New empty board');
-    await board.press('New empty board');
-    assert.deepEqual(await board.table('Joints'), []);
+    await board.page.evaluate(() => localStorage.setItem('gusset.taught', '1'));
+    await openStart(board);
+    await board.page.click('#home-new');
+    await board.page.waitForFunction(() => window.gussetTest.observe().model.joints.length === 0);
+    await board.idle();
 }
 
 // Places on the board, in metres; in steps of two metres where the grid is too fine for single ones. The ground is
@@ -198,10 +208,4 @@ export async function dropFile(page, name, text) {
 }
 
 // The list of boards that this browser keeps, with all its contents.
-export async function openRecent(board) {
-    await board.press('Share');
-    await board.reveal('Recent boards');
-    await board.press('Recent boards');
-    await board.page.waitForFunction(() => document.querySelector('#recent-list button') ||
-        document.getElementById('recent-none').hidden === false);
-}
+export const openRecent = openStart;

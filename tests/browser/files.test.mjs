@@ -3,7 +3,7 @@ import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
 import path from 'node:path';
-import { boardOf, dragJoint, dropFile, openBoard } from './board.mjs';
+import { boardOf, dragJoint, dropFile, emptyBoard, openBoard, openStart } from './board.mjs';
 import { openPage, root, siteAndBrowser, sizes } from './support.mjs';
 
 const shared = siteAndBrowser();
@@ -12,27 +12,25 @@ const open = (size = sizes.desktop) => openBoard(shared.browser, shared.site.add
 const example = path.join(root, 'site/examples/farm_bridge.json');
 const titleOf = (file) => JSON.parse(readFileSync(file, 'utf8')).title;
 
-async function pressInShare(board, label) {
-    await board.press('Share');
-    await board.reveal(label);
-    await board.press(label);
+async function chooseFile(board) {
+    await openStart(board);
+    const [chooser] = await Promise.all([board.page.waitForEvent('filechooser'), board.page.click('#home-file')]);
+    return chooser;
 }
 
 test('a file is chosen and opened, saved, and opened again the same', async () => {
     const { page, board, context } = await open();
-    const [chooser] = await Promise.all([page.waitForEvent('filechooser'), pressInShare(board, 'Open a file')]);
+    const chooser = await chooseFile(board);
     await chooser.setFiles(example);
     await page.waitForFunction((title) => window.gussetTest.observe().model.title === title, titleOf(example));
     const { model } = await board.observe();
+    await board.press('Share');
     await board.reveal('Save as a file');
     const [download] = await Promise.all([page.waitForEvent('download'), board.press('Save as a file')]);
     assert.equal(download.suggestedFilename(), `${titleOf(example)}.json`);
     const saved = await download.path();
-    await board.reveal('New empty board');
-    await board.press('New empty board');
-    await page.keyboard.press('Escape');
-    await board.press('Model');
-    const [again] = await Promise.all([page.waitForEvent('filechooser'), pressInShare(board, 'Open a file')]);
+    await emptyBoard(board);
+    const again = await chooseFile(board);
     await again.setFiles({ name: 'again.json', mimeType: 'application/json', buffer: readFileSync(saved) });
     await page.waitForFunction(() => window.gussetTest.observe().model.joints.length > 0);
     assert.deepEqual((await board.observe()).model, model);

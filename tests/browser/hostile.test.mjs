@@ -33,7 +33,7 @@ async function openChanged(...changes) {
 
 async function recentEntries(board) {
     await openRecent(board);
-    return board.page.locator('#recent-list button').evaluateAll((buttons) =>
+    return board.page.locator('#recent-list .card').evaluateAll((buttons) =>
         buttons.map((button) => [...button.querySelectorAll('span')].map((span) => span.textContent)));
 }
 

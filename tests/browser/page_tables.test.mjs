@@ -1,7 +1,7 @@
 // The model is created and changed in the page's own tables, by keyboard only, with and without the board.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { openBoard } from './board.mjs';
+import { emptyBoard, openBoard } from './board.mjs';
 import { firstFrame, openPage, siteAndBrowser, sizes } from './support.mjs';
 
 const shared = siteAndBrowser();
@@ -48,9 +48,7 @@ const forces = (page) => page.evaluate(() => {
 // indeterminate, so the second is changed into a roller.
 test('a triangle is typed, held, loaded and solved without the board', async () => {
     const { page, board, context, errors } = await openBoard(shared.browser, shared.site.address, sizes.desktop);
-    await board.press('Share');
-    await board.reveal('New empty board');
-    await board.press('New empty board');
+    await emptyBoard(board);
     await page.locator('#skip').focus();
     await page.keyboard.press('Enter');
     await typeTriangle(page);

@@ -1,7 +1,7 @@
 // Work is not lost: two tabs, recent boards, and a page that ends in the middle of a gesture.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { boardOf, dragJoint, openBoard } from './board.mjs';
+import { boardOf, dragJoint, openBoard, openRecent } from './board.mjs';
 import { firstFrame, screenshot, siteAndBrowser, sizes } from './support.mjs';
 
 const shared = siteAndBrowser();
@@ -67,9 +67,7 @@ test('a link that is opened and changed leaves the board before it among the rec
     assert.equal(changed.title, '<b>Stranger</b>');
 
     const goToRecent = async (from, title) => {
-        await from.press('Share');
-        await from.reveal('Recent boards');
-        await from.press('Recent boards');
+        await openRecent(from);
         await Promise.all([
             page.waitForEvent('load'),
             page.locator('#recent-list button', { hasText: title }).first().click(),
@@ -116,9 +114,7 @@ test('recent boards stand in the list with their pictures', async () => {
     await dragJoint(board, 'C', 60, 0);
     const other = await boardWithLink(context, 'Other');
     await other.page.close();
-    await board.press('Share');
-    await board.reveal('Recent boards');
-    await board.press('Recent boards');
+    await openRecent(board);
     const picture = page.locator('#recent-list img').first();
     await page.waitForFunction(() => document.querySelector('#recent-list img').naturalWidth > 20);
     const inked = await picture.evaluate(async (image) => {
@@ -194,9 +190,7 @@ for (const [name, size] of Object.entries(sizes)) {
         const there = await boardOf(later, size);
         assert.match((await there.observe()).message, /cannot be read.*An example is open instead/);
         await screenshot(later, `damaged-${name}`);
-        await there.press('Share');
-        await there.reveal('Recent boards');
-        await there.press('Recent boards');
+        await openRecent(there);
         const entry = later.locator('#recent-list button').first();
         await entry.waitFor({ state: 'visible' });
         const words = await entry.textContent();

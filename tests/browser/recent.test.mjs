@@ -85,20 +85,18 @@ test('Back from a link that was only looked at leads to the board before it, not
     await context.close();
 });
 
-test('a link that is pasted into the notebook leaves the board before it in the list', async () => {
+test('a link that is pasted on the start page leaves the board before it in the list', async () => {
     const { board, page, context } = await open();
     await dragJoint(board, 'C', 60, 0);
     const own = await modelOf(board);
-    await board.press('Share');
-    await board.reveal('open');
-    await board.press('open');
+    await openRecent(board);
+    await page.click('#home-link-text');
     await page.keyboard.insertText(`${shared.site.address}${linkOf(beam('Pasted'))}`);
     await page.keyboard.press('Enter');
     await page.waitForFunction(() => window.gussetTest.observe().model.title === 'Pasted');
     await board.idle();
     await dragJoint(board, 'B', 0, -60);
-    await board.reveal('Recent boards');
-    await board.press('Recent boards');
+    await openRecent(board);
     await page.locator('#recent-list button', { hasText: own.title }).waitFor();
     await context.close();
 });
@@ -117,10 +115,12 @@ for (const [name, size] of Object.entries(sizes)) {
         });
         assert.equal((await recent(board)).length, 7);
         assert.equal(await page.evaluate(() => window.sameDocument), true);
-        assert.equal(await page.locator('#recent-dialog').isVisible(), true);
+        assert.equal(await page.locator('#recent-list').isVisible(), true);
         await page.waitForFunction(() => [...document.querySelectorAll('#recent-list img')].every((one) => one.complete));
         await screenshot(page, `recent-${name}`);
-        const box = await page.locator('#recent-list button').nth(1).boundingBox();
+        const second = page.locator('#recent-list .card').nth(1);
+        await second.scrollIntoViewIfNeeded();
+        const box = await second.boundingBox();
         const at = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
         await Promise.all([page.waitForEvent('load'), board.hands.tap(at)]);
         await context.close();

@@ -80,10 +80,24 @@ export function launch() {
     return chromium.launch(launchOptions());
 }
 
+// Pages of this context open the board directly, as a tab does in which somebody has left the start page before.
+function openBoardFirst(context) {
+    return context.addInitScript(() => {
+        try {
+            if (history.state === null) {
+                history.replaceState({ view: 'board' }, '');
+            }
+        } catch {
+            // about:blank has no history to write to
+        }
+    });
+}
+
 // A browser whose profile is in this folder.
 export async function launchIn(profile, options = sizes.desktop) {
     const context = await chromium.launchPersistentContext(profile, { ...launchOptions(), ...options });
     context.setDefaultTimeout(Number(process.env.PATIENCE ?? 10000));
+    await openBoardFirst(context);
     return context;
 }
 
@@ -103,9 +117,13 @@ export function siteAndBrowser() {
 }
 
 // A page in a fresh profile, and a record of what it should not have done: `errors` from the console or uncaught,
-// `strangers` requested from outside `address`.
-export async function openPage(browser, address, options = sizes.desktop) {
+// `strangers` requested from outside `address`. With `atStart` a bare address opens the start page, as it does for
+// everybody who comes for the first time.
+export async function openPage(browser, address, { atStart = false, ...options } = sizes.desktop) {
     const context = await browser.newContext(options);
+    if (!atStart) {
+        await openBoardFirst(context);
+    }
     context.setDefaultTimeout(Number(process.env.PATIENCE ?? 10000));
     const page = await context.newPage();
     const errors = [];

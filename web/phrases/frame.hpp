@@ -1,11 +1,11 @@
 #pragma once
-// What surrounds the board: the header, the view menu, the legend, messages, the notebook's tabs,
-// and the standard forms to start from.
+// What surrounds the board: the header, the view menu, the legend, messages, the notebook's tabs.
 
 #include "core/phrase.hpp"
 
 namespace gusset::phrase {
 
+inline constexpr auto kStartPage = "Start page"_phrase;
 inline constexpr auto kTitle = "title"_phrase; // the name of its field
 inline constexpr auto kUndo = "Undo"_phrase;
 inline constexpr auto kUndoStep = "Undo: {step}"_phrase;
@@ -50,15 +50,7 @@ inline constexpr auto kFiguresUse = "figures: utilisation, force / allowed"_phra
 
 inline constexpr auto kDrawFirst = "Drag across the paper to draw the first member."_phrase;
 inline constexpr auto kEmptyBoard =
-    "An empty board. Draw a truss, or begin with an example."_phrase;
+    "An empty board. Draw a truss, or take a form or an example from the start page."_phrase;
 inline constexpr auto kDrawMembers = "Draw members"_phrase;
-inline constexpr auto kChooseExample = "Choose an example"_phrase;
-
-inline constexpr auto kBeginUsual = "Begin with a usual form"_phrase;
-inline constexpr auto kSpan = "span"_phrase;
-inline constexpr auto kRise = "rise"_phrase;
-inline constexpr auto kLoadOfJoint = "load a joint"_phrase;
-inline constexpr auto kPanels = "Panels"_phrase;
-inline constexpr auto kPutOnBoard = "Put it on the board"_phrase;
 
 } // namespace gusset::phrase

@@ -29,6 +29,21 @@ inline constexpr auto kNextPlace =
 inline constexpr auto kCutByDrag =
     "Tap a member or a support, or draw a line across the truss to cut it."_phrase;
 
+// The first steps on an empty board.
+inline constexpr auto kLessonMember =
+    "Draw the first member: drag along the dashed line, or anywhere."_phrase;
+inline constexpr auto kLessonTriangle =
+    "Draw on from joint to joint, until members close a triangle."_phrase;
+inline constexpr auto kLessonPin = "Now a support: choose Pin, then tap the ringed joint."_phrase;
+inline constexpr auto kLessonRoller =
+    "And one that can slide: choose Roller, then tap the ringed joint."_phrase;
+inline constexpr auto kLessonLoad =
+    "Now a load: choose Load, tap the ringed joint, type its size and press Enter."_phrase;
+inline constexpr auto kLessonLoadByFinger =
+    "Now a load: choose Load, tap the ringed joint and type its size."_phrase;
+inline constexpr auto kLessonForces =
+    "Solved: T is tension, C compression. Tap a member to see why it carries that."_phrase;
+
 inline constexpr auto kTapForPin = "Tap a joint to put a pin there."_phrase;
 inline constexpr auto kTapForRoller = "Tap a joint to put a roller there."_phrase;
 inline constexpr auto kDragForLoad = "Drag from a joint to draw a load, or tap one."_phrase;

@@ -75,10 +75,6 @@ void saveFile(std::string_view name, std::string_view text);
 void savePicture(std::string_view name, std::string_view svg); // as PNG, two pixels per CSS px
 [[nodiscard]] bool canShareLinks();                            // the system has a share sheet
 void shareLink(std::string_view title, std::string_view link);
-void openFile();
-void showRecent();                           // the boards kept in this browser, to choose from
-void openExample(std::string_view fileName); // from examples/, beside the page
-void openLink(std::string_view link);        // pasted: comes back as OpenedText
 // The result of an OpenedText: the model that it put on the board, as JSON, or empty if it was
 // refused.
 void textOpened(std::string_view model);
@@ -92,8 +88,8 @@ void addressIsBehind(); // the board or the view of it has changed since the add
 // The page's own tables, and a description of the drawing for those who can't see it.
 void setPageText(std::string_view html, std::string_view summary);
 void showPageText();
-// The manual, beside the board.
-void showHelp();
+void showStart();  // the start page: new, recent and other boards, examples, help
+void lessonDone(); // the first steps have been taken: they are never offered again
 void setFullScreen(bool);
 void announce(std::string_view text); // to screen readers
 

@@ -136,10 +136,6 @@ EM_JS(int, pageCanShareLinks, (), { return Module['page'].canShareLinks() ? 1 : 
 EM_JS(void, pageShareLink, (const char* title, int titleLength, const char* link, int length), {
     Module['page'].shareLink(UTF8ToString(title, titleLength), UTF8ToString(link, length));
 });
-EM_JS(void, pageOpenFile, (), { Module['page'].openFile(); });
-EM_JS(void, pageShowRecent, (), { Module['page'].showRecent(); });
-EM_JS(void, pageOpenExample, (const char* name, int length), { Module['page'].openExample(UTF8ToString(name, length)); });
-EM_JS(void, pageOpenLink, (const char* link, int length), { Module['page'].openLink(UTF8ToString(link, length)); });
 EM_JS(void, pageTextOpened, (const char* model, int length), { Module['page'].textOpened(UTF8ToString(model, length)); });
 EM_JS(void, pageSetAddress, (const char* fragment, int length), { Module['page'].setAddress(UTF8ToString(fragment, length)); });
 EM_JS(void, pageAddressIsBehind, (), { Module['page'].addressIsBehind(); });
@@ -148,7 +144,8 @@ EM_JS(void, pageSetText, (const char* html, int length, const char* summary, int
     Module['page'].setPageText(UTF8ToString(html, length), UTF8ToString(summary, summaryLength));
 });
 EM_JS(void, pageShowText, (), { Module['page'].showPageText(); });
-EM_JS(void, pageShowHelp, (), { Module['page'].showHelp(); });
+EM_JS(void, pageShowStart, (), { Module['page'].showStart(); });
+EM_JS(void, pageLessonDone, (), { Module['page'].lessonDone(); });
 EM_JS(void, pageSetFullScreen, (int on), { Module['page'].setFullScreen(on !== 0); });
 EM_JS(void, pageAnnounce, (const char* text, int length), { Module['page'].announce(UTF8ToString(text, length)); });
 EM_JS(int, pageRunWidth, (const char* run, int length, double size, int look), {
@@ -200,10 +197,6 @@ void shareLink(std::string_view title, std::string_view link) {
     pageShareLink(title.data(), sizeOf(title), link.data(), sizeOf(link));
 }
 
-void openFile() { pageOpenFile(); }
-void showRecent() { pageShowRecent(); }
-void openExample(std::string_view fileName) { pageOpenExample(fileName.data(), sizeOf(fileName)); }
-void openLink(std::string_view link) { pageOpenLink(link.data(), sizeOf(link)); }
 void textOpened(std::string_view model) { pageTextOpened(model.data(), sizeOf(model)); }
 void setAddress(std::string_view fragment) { pageSetAddress(fragment.data(), sizeOf(fragment)); }
 void addressIsBehind() { pageAddressIsBehind(); }
@@ -227,7 +220,8 @@ void setPageText(std::string_view html, std::string_view summary) {
 }
 
 void showPageText() { pageShowText(); }
-void showHelp() { pageShowHelp(); }
+void showStart() { pageShowStart(); }
+void lessonDone() { pageLessonDone(); }
 void setFullScreen(bool on) { pageSetFullScreen(on ? 1 : 0); }
 void announce(std::string_view text) { pageAnnounce(text.data(), sizeOf(text)); }
 

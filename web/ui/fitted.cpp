@@ -71,6 +71,12 @@ float putFitted(ImDrawList& list, const Ui& ui, std::string_view text, const Fit
             return size.x;
         }
     }
+    const TextFit lines{.wrap = look.high.x - look.low.x};
+    const ImVec2 size = textSize(*ui.fonts.small, text, lines);
+    if (look.wraps && size.y <= look.high.y - look.low.y && size.x <= lines.wrap) {
+        putText(list, *ui.fonts.small, placeOf(look, size), look.ink, text, lines);
+        return size.x;
+    }
     return putCut(list, *look.font, text, look);
 }
 

@@ -14,6 +14,7 @@ struct FittedLook {
     ImVec2 high;
     Align align = Align::Left;
     bool isNumber = false; // never truncated; words end in "…"
+    bool wraps = false;    // into several small lines, if there is room for them, before that
     const ImFont* font = nullptr;
     ImU32 ink = 0;
 };

@@ -149,6 +149,21 @@ void drawCommand(Pen& pen, Icon icon) {
         pen.path({{3, 12.3f}, {12, 16.8f}, {21, 12.3f}});
         pen.path({{3, 16.1f}, {12, 20.6f}, {21, 16.1f}});
         break;
+    case Icon::Mark: // as site/icons/gusset.svg
+        pen.line({3, 17.5f}, {21, 17.5f});
+        pen.line({12, 17.5f}, {5, 5});
+        pen.line({12, 17.5f}, {19, 5});
+        pen.area({{4.5f, 20.8f},
+                  {4.5f, 16},
+                  {8.6f, 10.8f},
+                  {15.4f, 10.8f},
+                  {19.5f, 16},
+                  {19.5f, 20.8f}});
+        break;
+    case Icon::Pencil:
+        pen.path({{4, 20}, {5.5f, 14}, {16.5f, 3}, {21, 7.5f}, {10, 18.5f}}, true);
+        pen.line({13.5f, 6}, {18, 10.5f});
+        break;
     case Icon::Trash:
         pen.line({4.5f, 7}, {19.5f, 7});
         pen.path({{9.5f, 6.5f}, {9.5f, 4}, {14.5f, 4}, {14.5f, 6.5f}});
@@ -207,7 +222,7 @@ void drawIcon(ImDrawList& list, Icon icon, ImVec2 centre, float side, ImU32 ink)
     Pen pen(list, centre, side, ink);
     if (icon <= Icon::Erase) {
         drawTool(pen, icon);
-    } else if (icon <= Icon::View || icon == Icon::Trash) {
+    } else if (icon <= Icon::View || (icon >= Icon::Mark && icon <= Icon::Trash)) {
         drawCommand(pen, icon);
     } else {
         drawSign(pen, icon);

@@ -20,6 +20,8 @@ enum class Icon {
     Notebook,
     View,
     Plus,
+    Mark, // of Gusset
+    Pencil,
     Trash,
     Next,
     Previous,

@@ -237,6 +237,7 @@ Scene pictureScene(const AppState& state, const Derived& derived, const MeasureT
     still.chain = {};
     still.drawn = {};
     still.menu = {};
+    still.view.teaches = false;
     return buildScene(still, derived, measure);
 }
 

@@ -108,7 +108,9 @@ float buttonWidth(const Ui& ui, const char* label, const ButtonLook& look) {
 
 bool button(const Ui& ui, const char* label, const ButtonLook& look) {
     const float width = look.full ? ImGui::GetContentRegionAvail().x : buttonWidth(ui, label, look);
-    const bool pressed = pressable(label, {width, targetHeight(ui)}, look.enabled);
+    const ImVec2 size =
+        look.side > 0 ? ImVec2{look.side, look.side} : ImVec2{width, targetHeight(ui)};
+    const bool pressed = pressable(label, size, look.enabled);
     const Corners box = lastItem();
     drawGround(ui, box, look);
     if (look.showText && !look.primary && !look.selected) {

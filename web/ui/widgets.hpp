@@ -19,6 +19,7 @@ struct ButtonLook {
     bool enabled = true;
     bool primary = false; // filled: the main action here
     bool full = false;    // as wide as the column
+    float side = 0;       // of a square one, device px; 0: the usual size
 };
 [[nodiscard]] bool button(const Ui&, const char* label, const ButtonLook& look = {});
 [[nodiscard]] float targetHeight(const Ui&); // of a button or a tick box, device px

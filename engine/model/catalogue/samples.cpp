@@ -257,17 +257,24 @@ bool isSupported(const Truss& truss, JointId joint) {
                        [&](const Support& support) { return support.joint == joint; });
 }
 
+std::vector<SampleCase> casesOf(const SampleSpec& spec) {
+    return spec.cases.empty() ? std::vector<SampleCase>{{"", spec.load}} : spec.cases;
+}
+
 void supportAndLoad(Draft& draft) {
     if (draft.truss.supports.empty()) {
         draft.support(draft.lower.front(), SupportKind::Pin);
         draft.support(draft.lower.back(), SupportKind::Roller);
     }
     const auto& chord = draft.spec.loaded == Upper ? draft.upper : draft.lower;
-    for (const JointId joint : chord) {
-        if (joint.valid() && !isSupported(draft.truss, joint) && draft.spec.load != 0) {
-            Load load;
-            load.what = JointForce{joint, 0, -draft.spec.load};
-            draft.truss.loads.push_back(load);
+    for (const SampleCase& of : casesOf(draft.spec)) {
+        for (const JointId joint : chord) {
+            if (joint.valid() && !isSupported(draft.truss, joint) && of.load != 0) {
+                Load load;
+                load.what = JointForce{joint, 0, -of.load};
+                load.caseId = of.name;
+                draft.truss.loads.push_back(load);
+            }
         }
     }
 }
@@ -291,7 +298,9 @@ Outcome<Truss> makeSample(const PhraseBook& book, const SampleSpec& spec) {
         return Issue{IssueCode::OutOfRange, isSize(spec.span) ? "rise" : "span",
                      phrase::kFormNeedsSizes};
     }
-    if (!(std::abs(spec.load) <= kLargestNumber)) {
+    const std::vector<SampleCase> cases = casesOf(spec);
+    if (!std::all_of(cases.begin(), cases.end(),
+                     [](const SampleCase& of) { return std::abs(of.load) <= kLargestNumber; })) {
         return Issue{IssueCode::NotFinite, "load", phrase::kFormLoadTooLarge};
     }
     Draft draft{.spec = spec, .panels = panelsOf(spec), .truss = {}, .lower = {}, .upper = {}};

@@ -7,6 +7,8 @@
 #include "model/truss/truss.hpp"
 
 #include <span>
+#include <string>
+#include <vector>
 
 namespace gusset {
 
@@ -25,12 +27,18 @@ enum class SampleForm {
 };
 enum class LoadedChord { Upper, Lower };
 
+struct SampleCase {
+    std::string name; // of the load case
+    double load = 0;  // as SampleSpec::load
+};
+
 struct SampleSpec {
     SampleForm form = SampleForm::Pratt;
     double span = 12; // length units, > 0; for a cantilever, its reach
     double rise = 3;  // length units, > 0
     int panels = 4;   // for the forms that have a choice
     double load = 10; // force units, down, on each inner joint of the loaded chord; 0: none
+    std::vector<SampleCase> cases{}; // if there are any, they stand in place of `load`
     LoadedChord loaded = LoadedChord::Lower;
     Units units;
 };

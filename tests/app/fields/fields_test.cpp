@@ -51,12 +51,8 @@ std::vector<FieldId> everyField() {
     for (int kind = 0; kind <= static_cast<int>(SeveralKind::Warm); ++kind) {
         fields.emplace_back(static_cast<SeveralKind>(kind));
     }
-    for (int size = 0; size <= static_cast<int>(StarterSize::Load); ++size) {
-        fields.emplace_back(static_cast<StarterSize>(size));
-    }
-    fields.insert(fields.end(),
-                  {TitleField::Header, TitleField::Page, LinkField::Open, LoadField{LoadId{4}},
-                   MemberEndField::Drawing, MemberEndField::Drawn});
+    fields.insert(fields.end(), {TitleField::Header, TitleField::Page, LoadField{LoadId{4}},
+                                 MemberEndField::Drawing, MemberEndField::Drawn});
     return fields;
 }
 

@@ -420,7 +420,9 @@ TEST_CASE("in a language made up for it, the steps of the history keep no Englis
          {OpenText{writeLink(gable()), OpenedFrom::Link}, OpenText{writeModel(roof())},
           OpenText{writeModel(gable()), OpenedFrom::File, "Q1"},
           OpenText{writeModel(roof()), OpenedFrom::Example},
-          OpenText{writeModel(gable()), OpenedFrom::Before}}) {
+          OpenText{writeModel(gable()), OpenedFrom::Before},
+          OpenText{writeModel(roof()), OpenedFrom::New},
+          OpenText{writeModel(gable()), OpenedFrom::Form}}) {
         board.act(opened);
         check(board, "opened", undoText(board.state));
     }

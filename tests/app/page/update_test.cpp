@@ -149,6 +149,19 @@ TEST_CASE("opening replaces the board in one step that can be undone") {
     CHECK(board.state.history.undoName().empty());
 }
 
+TEST_CASE("a new board is for drawing, and a form or an example for looking at first") {
+    Board board;
+    for (const auto& [from, tool, name] :
+         {std::tuple{OpenedFrom::New, Tool::Member, "New board"},
+          std::tuple{OpenedFrom::Form, Tool::Select, "Begin with a form"},
+          std::tuple{OpenedFrom::FirstNew, Tool::Member, "New board"},
+          std::tuple{OpenedFrom::Example, Tool::Select, "Open example"}}) {
+        board.act(OpenText{writeModel(support::roof()), from});
+        CHECK(board.state.tool == tool);
+        CHECK(undoText(board.state) == name);
+    }
+}
+
 TEST_CASE(
     "a link shows the loads that it looks at, on its truss and on the board that is its truss") {
     Board board;

@@ -127,6 +127,27 @@ TEST_CASE("a panel count out of range is brought into it, a size that is none is
     }
 }
 
+TEST_CASE("each load case of a form has its own load on the same joints") {
+    SampleSpec spec = specOf(SampleForm::Howe, 6, LoadedChord::Upper);
+    const Truss one = made(spec);
+    spec.cases = {{"dead", 4}, {"snow", 6}, {"none", 0}};
+    const Truss truss = made(spec);
+    REQUIRE(truss.loads.size() == 2 * one.loads.size());
+    for (std::size_t i = 0; i < one.loads.size(); ++i) {
+        const auto& at = std::get<JointForce>(one.loads[i].what);
+        const auto& dead = std::get<JointForce>(truss.loads[i].what);
+        const auto& snow = std::get<JointForce>(truss.loads[one.loads.size() + i].what);
+        CHECK(dead.joint == at.joint);
+        CHECK(snow.joint == at.joint);
+        CHECK(dead.fy == -4);
+        CHECK(snow.fy == -6);
+        CHECK(truss.loads[i].caseId == "dead");
+        CHECK(truss.loads[one.loads.size() + i].caseId == "snow");
+    }
+    spec.cases[1].load = std::numeric_limits<double>::quiet_NaN();
+    CHECK_FALSE(makeSample(englishPhrases(), spec).ok());
+}
+
 TEST_CASE(
     "in a language made up for it, what one starts from is called in it, and called in English "
     "as ever") {

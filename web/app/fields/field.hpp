@@ -43,19 +43,15 @@ struct FieldHost {
 // What panels request of the page itself; main passes it to the platform after the frame.
 struct PageRequests {
     bool copyLink = false;
-    bool openFile = false;
     bool saveFile = false;
-    bool saveCode = false;    // the link as a QR code
-    bool savePicture = false; // as SVG
-    bool savePixels = false;  // as PNG
-    bool saveResults = false; // as CSV
-    bool shareLink = false;   // through the system's share sheet
-    bool showRecent = false;  // boards kept by the browser
-    bool readAsPage = false;  // show the HTML tables
-    bool showHelp = false;
+    bool saveCode = false;          // the link as a QR code
+    bool savePicture = false;       // as SVG
+    bool savePixels = false;        // as PNG
+    bool saveResults = false;       // as CSV
+    bool shareLink = false;         // through the system's share sheet
+    bool readAsPage = false;        // show the HTML tables
+    bool showStart = false;         // the start page
     std::optional<bool> fullScreen; // enter or leave it
-    std::string openExample;        // file name in examples/; empty: none
-    std::string openLink;           // pasted; empty: none
     std::string announce;           // to screen readers
     bool drawAgain = false;         // part of a long page is not laid out yet
 };

@@ -86,8 +86,9 @@ struct Say {
     MessageKind kind = MessageKind::Info;
     Statement text{};
 };
-enum class OpenedFrom { File, Link, Example, Before }; // numbered as in site/files.js
-struct OpenText {                                      // a link, or the text of a file
+// Numbered as in site/files.js. FirstNew: a new board of somebody who has never drawn on one.
+enum class OpenedFrom { File, Link, Example, Before, New, FirstNew, Form };
+struct OpenText { // a link, or the text of a file
     std::string text;
     OpenedFrom from = OpenedFrom::File;
     std::string file{}; // its name, if it has one

@@ -68,8 +68,6 @@ struct SearchField { // the text searched for in a table of the notebook
     friend bool operator==(const SearchField&, const SearchField&) = default;
 };
 enum class SeveralKind { Move, Copy, Turn, Repeat, Warm }; // applies to everything selected
-enum class StarterSize { Span, Rise, Load };               // of a standard form to start from
-enum class LinkField { Open };                             // a link to be pasted
 
 // On the board itself.
 struct LoadField { // the force of a load, beside its arrow
@@ -88,7 +86,6 @@ struct Measured {
 enum class MemberEndField { Drawing, Drawn }; // of the member being drawn, of the one drawn last
 
 using FieldId = std::variant<TitleField, Cell, PickedCell, PageCell, PageRow, ListField, CheckField,
-                             SearchField, SeveralKind, StarterSize, LinkField, LoadField, Measured,
-                             MemberEndField>;
+                             SearchField, SeveralKind, LoadField, Measured, MemberEndField>;
 
 } // namespace gusset

@@ -34,7 +34,7 @@ struct PageLayout {
     bool narrow = false;
     Rect notebook; // size 0 when closed
     Rect tools;  // the strip at the bottom of the free board; width 0 if only the notebook is shown
-    Rect header; // title, undo, redo, share
+    Rect header; // start page, title, undo, redo, share
 
     friend bool operator==(const PageLayout&, const PageLayout&) = default;
 };

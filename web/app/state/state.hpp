@@ -126,6 +126,7 @@ struct View {
     bool showLargest = false;  // highlights the largest tension and compression
     bool presenting = false;   // large type, readable from the back row of a room
     bool fingerDraws = true;   // false: fingers only pan and zoom, a pen draws
+    bool teaches = false;      // the first steps are offered, one after another
     bool showMovement = false; // the deflected shape, even when the notebook shows another page
     int enlarge = 0; // steps of 1, 2, 5 by which it is drawn larger or smaller than the default
     ThemeChoice theme = ThemeChoice::System;

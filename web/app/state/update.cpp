@@ -285,6 +285,11 @@ Statement nameOf(const OpenText& action) {
         return phrase::kStepOpenExample;
     case OpenedFrom::Before:
         return phrase::kStepOpenAgain;
+    case OpenedFrom::New:
+    case OpenedFrom::FirstNew:
+        return phrase::kStepNewBoard;
+    case OpenedFrom::Form:
+        return phrase::kStepBegin;
     case OpenedFrom::File:
         break;
     }
@@ -301,6 +306,12 @@ void carryOut(AppState& state, const OpenText& action) {
     }
     Issues notes = reading.value().notes;
     carryOut(state, Commit{ReplaceTruss{std::move(reading).value().truss, nameOf(action)}});
+    state.view.teaches = action.from == OpenedFrom::FirstNew;
+    if (action.from == OpenedFrom::New || action.from == OpenedFrom::FirstNew) {
+        carryOut(state, SetTool{Tool::Member});
+    } else if (action.from == OpenedFrom::Form || action.from == OpenedFrom::Example) {
+        carryOut(state, SetTool{Tool::Select}); // the first taps look, and change nothing
+    }
     if (!notes.empty()) {
         say(state, MessageKind::Info, notes.front().says);
     }

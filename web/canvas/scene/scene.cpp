@@ -1,5 +1,6 @@
 #include "canvas/scene/scene.hpp"
 
+#include "canvas/scene/lesson.hpp"
 #include "canvas/scene/scene_builders.hpp"
 #include "canvas/scene/short_name.hpp"
 #include "canvas/scene/thinning.hpp"
@@ -265,10 +266,15 @@ Scene buildScene(const AppState& state, const Derived& derived, const MeasureTex
     drawSupports(drawing);
     drawLoads(drawing);
     drawReactions(drawing);
-    drawMechanism(drawing);
+    if (!offersStep(state, derived)) { // else what is missing comes with the next steps
+        drawMechanism(drawing);
+    }
     drawMovement(drawing);
     drawInfluence(drawing);
     wishJointNames(drawing, drawRings(drawing));
+    if (state.view.teaches) {
+        drawLesson(drawing);
+    }
     drawGesture(drawing);
     placeLoupe(drawing);
     drawHint(drawing);

@@ -66,6 +66,7 @@ void drawCheckCaution(Drawing&); // in the corner of the board, while use is sho
 void drawHalos(Drawing&);   // beneath everything: what is selected, hovered or in the working
 void drawGesture(Drawing&); // what the pointer is about to do
 void drawHint(Drawing&);    // and its values: length, inclination, position, size
+void drawLesson(Drawing&);  // the ghost of the next of the first steps
 void placeLoupe(Drawing&);  // before the hint, which avoids it
 void hideUnderLoupe(const MeasureText&, Scene&); // at the end
 

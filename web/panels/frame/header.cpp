@@ -5,7 +5,6 @@
 
 #include <algorithm>
 #include <string>
-#include <utility>
 
 namespace gusset {
 namespace {
@@ -43,8 +42,16 @@ float shareWidth(const PanelContext& context) {
                        {.icon = Icon::Share, .showText = !context.layout.narrow});
 }
 
+// On a narrow page the title has the room of what can't be undone or redone.
+bool showsCommand(const PanelContext& context, const Statement& step) {
+    return !context.layout.narrow || !step.empty();
+}
+
 float commandsWidth(const PanelContext& context) {
-    const int square = context.layout.narrow ? 4 : 5;
+    const History& history = context.state.history;
+    const int square = 2 + (context.layout.narrow ? 0 : 1) +
+                       (showsCommand(context, history.undoName()) ? 1 : 0) +
+                       (showsCommand(context, history.redoName()) ? 1 : 0);
     const float one = buttonWidth(context.ui, "##one", {.icon = Icon::Undo, .showText = false});
     return static_cast<float>(square) * (one + context.ui.px(2)) + shareWidth(context) +
            context.ui.px(2);
@@ -62,6 +69,7 @@ void titleField(PanelContext& context, float height) {
     look.hint = words(context, phrase::kUntitledTruss);
     look.numeric = false;
     look.font = context.layout.narrow ? ui.fonts.strong : ui.fonts.heading;
+    look.wraps = look.marked = true;
     field(context, {low, {low.x + width, low.y + height}}, look);
     ImGui::Dummy({width, height});
 }
@@ -70,10 +78,14 @@ void commands(PanelContext& context) {
     const History& history = context.state.history;
     const Statement back = history.undoName();
     const Statement on = history.redoName();
-    commandButton(context, {naming(context, phrase::kUndo, phrase::kUndoStep, back) + "###undo",
-                            Icon::Undo, !back.empty(), false, false, Undo{}});
-    commandButton(context, {naming(context, phrase::kRedo, phrase::kRedoStep, on) + "###redo",
-                            Icon::Redo, !on.empty(), false, false, Redo{}});
+    if (showsCommand(context, back)) {
+        commandButton(context, {naming(context, phrase::kUndo, phrase::kUndoStep, back) + "###undo",
+                                Icon::Undo, !back.empty(), false, false, Undo{}});
+    }
+    if (showsCommand(context, on)) {
+        commandButton(context, {naming(context, phrase::kRedo, phrase::kRedoStep, on) + "###redo",
+                                Icon::Redo, !on.empty(), false, false, Redo{}});
+    }
     if (!context.layout.narrow) {
         commandButton(context, {wordsAs(context, phrase::kFitDrawing, "##fit"), Icon::Fit, true,
                                 false, false, ZoomToFit{}});
@@ -91,30 +103,33 @@ void commands(PanelContext& context) {
                             Icon::Notebook, true, open, false, Set{&NotebookState::open, !open}});
 }
 
-// A pasted link, whatever page the notebook has been turned to by now.
-void takeLink(PanelContext& context) {
-    if (!context.field.done || context.field.done->field != FieldId(LinkField::Open)) {
-        return;
+// The product's mark: the way to everything that is not this board.
+void startButton(PanelContext& context, float side) {
+    const ButtonLook look{.icon = Icon::Mark, .showText = false, .side = side};
+    if (button(context.ui, wordsAs(context, phrase::kStartPage, "##start").c_str(), look)) {
+        context.requests.showStart = true;
     }
-    const FieldDone done = *std::exchange(context.field.done, std::nullopt);
-    context.actions.push_back(EndField{});
-    if (done.how != FieldEnd::GivenUp && !done.text.empty()) {
-        context.requests.openLink = done.text;
-    }
+    ImGui::SameLine(0, context.ui.px(2));
 }
 
 } // namespace
 
 void headerPanel(PanelContext& context) {
-    takeLink(context);
     const Ui& ui = context.ui;
     const Rect& place = context.layout.header;
     const float side = context.layout.narrow ? 2 : 12;
+    // The way out of the board and its title are targets of full size for a mouse too.
+    const float large = ui.px(kTouchTarget);
     const float height = targetHeight(ui);
-    const float above = static_cast<float>(place.size.y - height / ui.scale) / 2;
-    beginSheet(ui, "header", place, {.padding = {side, above}});
-    titleField(context, height);
+    const auto above = [&](float of) {
+        return ui.px(place.at.y) + std::round((ui.px(place.size.y) - of) / 2);
+    };
+    beginSheet(ui, "header", place, {.padding = {side, 0}});
+    ImGui::SetCursorScreenPos({ImGui::GetCursorScreenPos().x, above(large)});
+    startButton(context, large);
+    titleField(context, large);
     ImGui::SameLine(0, ui.px(8));
+    ImGui::SetCursorScreenPos({ImGui::GetCursorScreenPos().x, above(height)});
     commands(context);
     const float bottom = std::round(ui.px(place.at.y + place.size.y));
     ImGui::GetWindowDrawList()->AddRectFilled({0, bottom - std::max(1.0f, ui.px(1))},

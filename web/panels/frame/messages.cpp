@@ -1,3 +1,4 @@
+#include "canvas/scene/lesson.hpp"
 #include "panels/frame/panel_context.hpp"
 #include "phrases/frame.hpp"
 
@@ -51,9 +52,9 @@ void beginning(PanelContext& context) {
     const bool drawing = context.state.tool == Tool::Member;
     const char* says = words(context, drawing ? phrase::kDrawFirst : phrase::kEmptyBoard);
     const char* members = words(context, phrase::kDrawMembers);
-    const char* example = words(context, phrase::kChooseExample);
+    const char* start = words(context, phrase::kStartPage);
     const float draw = drawing ? 0 : buttonWidth(ui, members, {.icon = Icon::Member});
-    const float choose = buttonWidth(ui, example, {.icon = Icon::Notebook});
+    const float choose = buttonWidth(ui, start, {.icon = Icon::Mark});
     const double width = (draw + choose) / ui.scale + 8;
     const double height = targetHeight(ui) / ui.scale;
     const Rect board = freeBoard(context);
@@ -73,8 +74,9 @@ void beginning(PanelContext& context) {
         }
         ImGui::SameLine(0, ui.px(8));
     }
-    if (button(ui, example, {.icon = Icon::Notebook})) {
-        turnTo(NotebookTab::Share, context.actions);
+    if (button(ui, wordsAs(context, phrase::kStartPage, "##beginning").c_str(),
+               {.icon = Icon::Mark})) {
+        context.requests.showStart = true;
     }
     endSheet();
 }
@@ -105,10 +107,11 @@ void messagePanel(PanelContext& context) {
     if (!state.message.text.empty()) {
         strip(context, state.message);
     } else if (!state.truss.joints.empty() && !context.derived.solution.solved &&
-               !context.derived.verdict.empty()) {
+               !context.derived.verdict.empty() && !offersStep(state, context.derived)) {
         unsolved(context);
     }
-    if (state.truss.joints.empty() && state.gesture.kind == GestureKind::None) {
+    if (state.truss.joints.empty() && !state.view.teaches &&
+        state.gesture.kind == GestureKind::None) {
         beginning(context);
     }
 }

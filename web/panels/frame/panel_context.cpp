@@ -13,6 +13,8 @@
 namespace gusset {
 namespace {
 
+constexpr double kPencil = 22; // CSS px after the words of a field that is marked as one
+
 Rect toCss(const Ui& ui, const Table::Box& box) {
     return {{box.low.x / ui.scale, box.low.y / ui.scale},
             {(box.high.x - box.low.x) / ui.scale, (box.high.y - box.low.y) / ui.scale}};
@@ -48,13 +50,20 @@ void placeInput(PanelContext& context, const Table::Box& box, const FieldLook& l
 void drawText(const Ui& ui, const Table::Box& box, const FieldLook& look) {
     const bool empty = look.look.empty();
     const float pad = ui.px(8);
-    putFitted(*ImGui::GetWindowDrawList(), ui, empty ? look.hint : look.look,
-              {.low = {box.low.x + pad, box.low.y},
-               .high = {box.high.x - pad, box.high.y},
-               .align = look.align,
-               .isNumber = !empty && look.align == Align::Right,
-               .font = look.font ? look.font : ui.fonts.body,
-               .ink = packed(empty ? ui.palette->muted : ui.palette->ink)});
+    const float mark = look.marked ? ui.px(kPencil) : 0;
+    const float width = putFitted(*ImGui::GetWindowDrawList(), ui, empty ? look.hint : look.look,
+                                  {.low = {box.low.x + pad, box.low.y},
+                                   .high = {box.high.x - pad - mark, box.high.y},
+                                   .align = look.align,
+                                   .isNumber = !empty && look.align == Align::Right,
+                                   .wraps = look.wraps,
+                                   .font = look.font ? look.font : ui.fonts.body,
+                                   .ink = packed(empty ? ui.palette->muted : ui.palette->ink)});
+    if (look.marked) {
+        const ImVec2 at{box.low.x + pad + width + mark / 2, (box.low.y + box.high.y) / 2};
+        drawIcon(*ImGui::GetWindowDrawList(), Icon::Pencil, at, ui.px(14),
+                 packed(ui.palette->muted));
+    }
 }
 
 } // namespace

@@ -26,7 +26,7 @@ struct PanelContext {
     bool canShareLinks = false;            // the system has a share sheet
 };
 
-void headerPanel(PanelContext&);   // title, undo, redo, fit, share, notebook
+void headerPanel(PanelContext&);   // start page, title, undo, redo, fit, share, notebook
 void toolsPanel(PanelContext&);    // the strip at the bottom
 void notebookPanel(PanelContext&); // tabs: model, forces, working, share
 void messagePanel(PanelContext&);  // errors and notices

@@ -16,7 +16,7 @@ void forcesTab(PanelContext&);         // forces and other results
 void classSettings(PanelContext&);     // a page of the working tab
 void workingTab(PanelContext&);        // steps; its bar stays while the steps scroll
 void linkCode(PanelContext&);          // the link's QR code, in the share tab
-void shareTab(PanelContext&);          // link, files, examples
+void shareTab(PanelContext&);          // link, files
 
 // Pages of the results.
 void movementPage(PanelContext&);  // displacements
@@ -29,10 +29,6 @@ void mechanismButtons(PanelContext&); // animates it; does nothing if nothing ca
 
 // The loads that move along one path, as fields, and a button to add one.
 void movingLoadsOn(PanelContext&, const std::vector<JointId>& path);
-
-void starters(PanelContext&); // standard forms of truss, in the share tab
-
-void keyOverview(PanelContext&); // at the end of the share tab; not shown for fingers
 
 // For several selected things, or while several are being selected; likewise above the tools.
 [[nodiscard]] bool severalPanel(PanelContext&);

@@ -1,5 +1,6 @@
 #include "phrases/tools.hpp"
 #include "canvas/hands/tool.hpp"
+#include "canvas/scene/lesson.hpp"
 #include "panels/frame/panel_context.hpp"
 #include "panels/frame/tabs.hpp"
 
@@ -25,6 +26,23 @@ constexpr std::array kTools{
     ToolEntry{Tool::Erase, Icon::Erase, phrase::kToolErase, phrase::kUseErase},
 };
 
+Phrase<> lessonHint(Lesson lesson, bool coarse) {
+    switch (lesson) {
+    case Lesson::FirstMember:
+        return phrase::kLessonMember;
+    case Lesson::Triangle:
+        return phrase::kLessonTriangle;
+    case Lesson::Pin:
+        return phrase::kLessonPin;
+    case Lesson::Roller:
+        return phrase::kLessonRoller;
+    case Lesson::Load:
+        return coarse ? phrase::kLessonLoadByFinger : phrase::kLessonLoad;
+    default:
+        return phrase::kLessonForces;
+    }
+}
+
 Phrase<> hintOf(const AppState& state, bool coarse) {
     if (state.chain.active) {
         return coarse ? phrase::kNextPlaceByFinger : phrase::kNextPlace;
@@ -38,10 +56,9 @@ Phrase<> hintOf(const AppState& state, bool coarse) {
     return entry->hint;
 }
 
-void hint(PanelContext& context, const char* says) {
+void hint(PanelContext& context, const char* says, const ImFont& font, Colour ink) {
     const Ui& ui = context.ui;
     const Rect& tools = context.layout.tools;
-    const ImFont& font = *ui.fonts.small;
     const float left = ui.px(8);
     const float right = context.layout.narrow || context.layout.notebook.size.x == 0
                             ? ui.px(context.viewport.size.x - 8)
@@ -56,7 +73,30 @@ void hint(PanelContext& context, const char* says) {
     paper.alpha = 220;
     list.AddRectFilled({at.x - pad, at.y - pad / 2}, {at.x + size.x + pad, at.y + size.y + pad / 2},
                        packed(paper), ui.px(3));
-    list.AddText(&font, font.FontSize, at, packed(ui.palette->muted), says, nullptr, wrap);
+    list.AddText(&font, font.FontSize, at, packed(ink), says, nullptr, wrap);
+}
+
+void showHint(PanelContext& context) {
+    const Ui& ui = context.ui;
+    if (offersStep(context.state, context.derived)) {
+        const Lesson lesson = lessonOf(context.state, context.derived);
+        hint(context, words(context, lessonHint(lesson, ui.coarse)), *ui.fonts.strong,
+             ui.palette->accent);
+    } else {
+        hint(context, words(context, hintOf(context.state, ui.coarse)), *ui.fonts.small,
+             ui.palette->muted);
+    }
+}
+
+// Around the tool that the next of the first steps is taken with.
+void markTool(const PanelContext& context, Tool tool) {
+    const bool wanted = offersStep(context.state, context.derived) && context.state.tool != tool &&
+                        toolFor(lessonOf(context.state, context.derived)) == tool;
+    if (wanted) {
+        ImGui::GetWindowDrawList()->AddRect(ImGui::GetItemRectMin(), ImGui::GetItemRectMax(),
+                                            packed(context.ui.palette->accent), context.ui.px(4), 0,
+                                            context.ui.px(2));
+    }
 }
 
 } // namespace
@@ -82,10 +122,11 @@ void toolsPanel(PanelContext& context) {
         if (toolButton(ui, words(context, entry.label), entry.icon, selected, each)) {
             context.actions.push_back(SetTool{entry.tool});
         }
+        markTool(context, entry.tool);
     }
     endSheet();
     if (!severalPanel(context) && !inspector(context) && !hasRoomForOneOnly(context.viewport)) {
-        hint(context, words(context, hintOf(context.state, context.ui.coarse)));
+        showHint(context);
     }
 }
 

@@ -1,8 +1,6 @@
 #include "panels/frame/panel_context.hpp"
 #include "panels/frame/tabs.hpp"
-#include "panels/pages/examples.hpp"
 #include "phrases/frame.hpp"
-#include "phrases/history.hpp"
 #include "phrases/share.hpp"
 
 #include <string>
@@ -52,13 +50,6 @@ void link(PanelContext& context) {
     } else {
         sendingLink(context);
     }
-    gap(ui, 4);
-    FieldLook look;
-    look.field = LinkField::Open;
-    look.name = look.hint = words(context, phrase::kPasteLink);
-    look.numeric = false;
-    look.framed = true;
-    fieldLine(context, look);
 }
 
 void files(PanelContext& context) {
@@ -67,13 +58,6 @@ void files(PanelContext& context) {
     ImGui::PushStyleVar(ImGuiStyleVar_ItemSpacing, {0, 0});
     if (listRow(ui, words(context, phrase::kSaveFile))) {
         context.requests.saveFile = true;
-    }
-    if (listRow(ui, words(context, phrase::kOpenFile))) {
-        context.requests.openFile = true;
-    }
-    if (listRow(ui, words(context, phrase::kRecentBoards),
-                words(context, phrase::kKeptInBrowser))) {
-        context.requests.showRecent = true;
     }
     if (listRow(ui, words(context, phrase::kSaveSvg), words(context, phrase::kADrawing))) {
         context.requests.savePicture = true;
@@ -88,27 +72,6 @@ void files(PanelContext& context) {
                 words(context, phrase::kTablesAndWorking))) {
         context.requests.readAsPage = true;
     }
-    if (listRow(ui, words(context, phrase::kHelp), words(context, phrase::kHowToUse))) {
-        context.requests.showHelp = true;
-    }
-    if (listRow(ui, words(context, phrase::kNewBoard), words(context, phrase::kUndoBringsBack))) {
-        Truss empty;
-        empty.units = context.state.truss.units;
-        empty.classSettings = context.state.truss.classSettings;
-        context.actions.push_back(Commit{ReplaceTruss{empty, phrase::kStepNewBoard}});
-        context.actions.push_back(SetTool{Tool::Member});
-    }
-    ImGui::PopStyleVar();
-}
-
-void exampleList(PanelContext& context) {
-    sectionHeading(context.ui, words(context, phrase::kExamples));
-    ImGui::PushStyleVar(ImGuiStyleVar_ItemSpacing, {0, 0});
-    for (const Example& example : examples()) {
-        if (listEntry(context.ui, example.title, example.says)) {
-            context.requests.openExample = example.file;
-        }
-    }
     ImGui::PopStyleVar();
 }
 
@@ -118,9 +81,6 @@ void shareTab(PanelContext& context) {
     beginScroll(context.ui, "share");
     link(context);
     files(context);
-    starters(context);
-    exampleList(context);
-    keyOverview(context);
     gap(context.ui, 16);
     endScroll();
 }

@@ -1,0 +1,69 @@
+// What the start page asks of the program and of the board beneath it.
+import { openedFrom } from './files.js';
+import { createReader } from './reader.js';
+import { goToPlace } from './storage.js';
+import { isTaught } from './taught.js';
+
+// `needs` (app.js): begun, a promise, until which the program takes nothing; running(), which returns the program and
+// its page; open, files, views, hasBoard() and newProgram().
+export function createBoardAccess({ begun, running, open, files, views, hasBoard, newProgram }) {
+    const said = (name, texts = [], ...numbers) => {
+        const { program, page } = running();
+        return program.withTexts(texts, (...addresses) =>
+            program.UTF8ToString(program[name](page, ...numbers, ...addresses)));
+    };
+    const drawing = (text, palette) => {
+        const { program, page } = running();
+        return program.withTexts([text], (address) =>
+            program.UTF8ToString(program._gussetSmallPicture(page, address, palette)));
+    };
+    const put = async (text, from) => {
+        await begun;
+        open(text, from);
+    };
+
+    return {
+        forms: {
+            forms: async () => {
+                await begun;
+                return JSON.parse(said('_gussetStarterForms'));
+            },
+            make: ({ form, panels, span, rise, cases }) => said('_gussetStarter', [span, rise, cases], form, panels),
+            drawing,
+        },
+        recent: {
+            retitled: (text, title) => said('_gussetRetitled', [text, title]),
+            // Stores the board that is shown; then a reload brings the one that `goTo` has gone to.
+            open: async (name) => {
+                await begun;
+                const { program, page } = running();
+                program._gussetLeave(page);
+                const isFree = await goToPlace(name);
+                if (isFree) {
+                    views.pushBoard();
+                    location.reload();
+                }
+                return isFree;
+            },
+            newReader: () => createReader(newProgram),
+        },
+        put: (model) => put(model, openedFrom.form),
+        begin: async () => {
+            await begun;
+            open(said('_gussetEmptyBoard'), isTaught() ? openedFrom.new : openedFrom.firstNew);
+        },
+        openLink: (link) => put(link, openedFrom.link),
+        openExample: files.fetchExample,
+        chooseFile: files.choose,
+        goOn: () => views.goTo('board'),
+        // The board to go on with, or null.
+        now: async () => {
+            await begun;
+            if (!hasBoard()) {
+                return null;
+            }
+            const model = said('_gussetBoard');
+            return { title: JSON.parse(model).title, drawing: (palette) => drawing(model, palette) };
+        },
+    };
+}
