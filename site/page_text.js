@@ -2,7 +2,7 @@
 // a page of its own to read, search and print.
 import { editTables } from './page_tables.js';
 
-export function createPageText({ wantWorking, drawNow, fieldDone }) {
+export function createPageText({ wantWorking, drawNow, fieldDone, printSheet }) {
     const canvas = document.getElementById('board');
     const section = document.getElementById('tables');
     const content = document.getElementById('tables-content');
@@ -27,10 +27,7 @@ export function createPageText({ wantWorking, drawNow, fieldDone }) {
         show();
     });
     document.getElementById('close-tables').addEventListener('click', close);
-    document.getElementById('print-tables').addEventListener('click', async () => {
-        await document.fonts.load('1em "Gusset Maths"').catch(() => {}); // a page prints without it, if less well
-        print();
-    });
+    document.getElementById('print-tables').addEventListener('click', printSheet);
     section.addEventListener('keydown', (event) => {
         if (event.key === 'Escape') {
             close();
@@ -40,11 +37,6 @@ export function createPageText({ wantWorking, drawNow, fieldDone }) {
         fieldDone(key, text);
         drawNow();
     });
-    addEventListener('beforeprint', () => {
-        wantWorking(true, { atOnce: true });
-        drawNow();
-    });
-    addEventListener('afterprint', () => wantWorking(document.body.classList.contains('reading')));
 
     return {
         show,

@@ -1,0 +1,204 @@
+#include "report/sheet/sheet.hpp"
+
+#include "hand/virtual_work/force_method.hpp"
+#include "phrases/results/checks.hpp"
+#include "phrases/results/lists.hpp"
+#include "phrases/results/sheet.hpp"
+#include "phrases/results/tables.hpp"
+#include "phrases/working/paper.hpp"
+#include "report/derivation/force_method_text.hpp"
+#include "report/derivation/truss_figures.hpp"
+#include "report/derivation/working_text.hpp"
+#include "report/paper/page_html.hpp"
+#include "report/results/results_text.hpp"
+#include "report/results/solution_text.hpp"
+#include "report/results/trust_text.hpp"
+#include "report/sheet/sheet_head.hpp"
+#include "report/sheet/sheet_model.hpp"
+#include "report/sheet/sheet_results.hpp"
+#include "report/sheet/sheet_table.hpp"
+#include "report/sketch/sketch_svg.hpp"
+#include "report/text/html.hpp"
+
+#include <cmath>
+#include <optional>
+
+namespace gusset {
+
+namespace {
+
+// In force units; 0 for what is zero to working accuracy.
+FinalForces forcesOf(const Truss& truss, const Solution& solution) {
+    const double newton = toNewton(truss.units.force);
+    const auto inUnits = [&](const std::vector<double>& forces) {
+        std::vector<double> values;
+        for (const double force : forces) {
+            values.push_back(isZero(solution, force) ? 0 : force / newton);
+        }
+        return values;
+    };
+    return {inUnits(solution.forces), inUnits(solution.reactions)};
+}
+
+// A drawing needs no steps of a working, only its truss and its loads.
+Working drawnFrom(const Truss& truss, const LoadChoice& choice) {
+    Working working;
+    working.structure = structureOf(truss);
+    working.loads = jointLoads(truss, working.structure, choice);
+    for (Vec2& load : working.loads) {
+        load = (1 / toNewton(truss.units.force)) * load;
+    }
+    return working;
+}
+
+// "1: AB, 16.67 C", for each member.
+std::string numbersHtml(const Writer& writer, const Solution& solution) {
+    std::string html = "<ul class=\"numbers\">\n";
+    int number = 0;
+    for (const ForceRow& row : forceRows(writer, solution)) {
+        const RichLine force = row.sense == Sense::Zero
+                                   ? plainLine(row.letter)
+                                   : say(writer, phrase::kForceWithLetter,
+                                         {{"value", row.size}, {"letter", row.letter}});
+        html +=
+            "<li>" +
+            escapeHtml(sayPlain(writer, phrase::kNumberOfMember,
+                                {{"number", ++number}, {"member", row.name}, {"force", force}})) +
+            "</li>\n";
+    }
+    return html + "</ul>\n";
+}
+
+std::string figurePart(const Writer& writer, const std::string& caption,
+                       const std::optional<FullFigure>& figure) {
+    if (!figure) {
+        return paragraphsHtml({sayPlain(writer, writer.truss.joints.empty() ? phrase::kNothingToDraw
+                                                                            : phrase::kNotDrawn)});
+    }
+    std::string says = escapeHtml(caption);
+    if (figure->numbered) {
+        says += " " + escapeHtml(sayPlain(writer, phrase::kDrawnNumbers));
+    }
+    if (!figure->complete) {
+        says += " " + escapeHtml(sayPlain(writer, phrase::kDrawnIncomplete));
+    }
+    return "<figure>\n<figcaption>" + says + "</figcaption>\n" + svgOf(figure->sketch) +
+           "</figure>\n";
+}
+
+// Two to a page, below the title.
+FigureSpace spaceOf(const SheetChoices& choices) {
+    constexpr double kUpright = 215; // px
+    constexpr double kAcross = 130;
+    return {widthOf(choices), choices.across ? kAcross : kUpright};
+}
+
+std::string loadDrawing(const Writer& writer, const SheetChoices& choices,
+                        const Notation& notation) {
+    const std::string caption =
+        sayPlain(writer, phrase::kDrawnLoads, {{"loads", loadsName(writer, choices.loads)}});
+    return figurePart(writer, caption, loadsFigure(notation, spaceOf(choices)));
+}
+
+std::string forceDrawing(const Writer& writer, const SheetChoices& choices, const SheetLoads& loads,
+                         const Notation& notation) {
+    const std::string unit = symbolOf(writer.truss.units.force);
+    const std::string signs = unit.empty() ? sayPlain(writer, phrase::kForcesSigns)
+                                           : sayPlain(writer, phrase::kForcesIn, {{"unit", unit}});
+    const std::string caption =
+        sayPlain(writer, phrase::kDrawnForces,
+                 {{"loads", loadsName(writer, choices.loads)}, {"signs", signs}});
+    const auto figure =
+        forcesFigure(notation, forcesOf(writer.truss, loads.solution), spaceOf(choices));
+    return figurePart(writer, caption, figure) +
+           (figure && figure->numbered ? numbersHtml(writer, loads.solution) : std::string{});
+}
+
+std::string drawings(const Writer& writer, const SheetChoices& choices, const SheetLoads& loads) {
+    if (loads.solution.status == Status::Invalid) {
+        return {}; // the verdict says what is wrong
+    }
+    const Working working = drawnFrom(writer.truss, choices.loads);
+    Notation notation = notationOf(writer, working);
+    std::string html;
+    if (choices.has(SheetPart::LoadDrawing)) {
+        html += loadDrawing(writer, choices, notation);
+    }
+    if (choices.has(SheetPart::ForceDrawing) && loads.solution.solved) {
+        notation.numbers = drawingStyleOf(writer.truss, loads.solution);
+        html += forceDrawing(writer, choices, loads, notation);
+    }
+    return html;
+}
+
+std::string workingPart(const Writer& writer, const SheetLoads& loads) {
+    const Truss& truss = writer.truss;
+    const std::vector<Passage> passages =
+        loads.solution.status == Status::Indeterminate
+            ? forceMethodPassages(writer, forceMethod(truss, loads.shown, loads.solution))
+            : workingPassages(writer, workOut(truss, loads.shown, loads.solution));
+    return "<p>" + escapeHtml(loadsName(writer, loads.shown)) + "</p>\n" + passagesHtml(passages);
+}
+
+std::string part(const PhraseBook& book, Phrase<> heading, const std::string& html) {
+    return html.empty()
+               ? html
+               : "<div class=\"part\">\n" + sheetHeading(book, heading) + html + "</div>\n";
+}
+
+std::string resultParts(const Writer& writer, const SheetChoices& choices,
+                        const SheetLoads& loads) {
+    std::string html;
+    if (choices.has(SheetPart::Forces)) {
+        html += part(writer, phrase::kSheetForces, forcesHtml(writer, loads, choices.across));
+    }
+    if (choices.has(SheetPart::Displacements)) {
+        html += part(writer, phrase::kHeadDisplacements, displacementsHtml(writer, loads));
+    }
+    if (choices.has(SheetPart::Checks)) {
+        html += part(writer, phrase::kCheckCaption, checksPartHtml(writer, loads));
+    }
+    if (choices.has(SheetPart::Working)) {
+        html += part(writer, phrase::kPartWorking, workingPart(writer, loads));
+    }
+    return html;
+}
+
+// What kind of truss it is; then, as it may depend on the loads, under which the rest holds.
+std::vector<std::string> verdictUnder(const Writer& writer, const SheetLoads& loads) {
+    const std::vector<std::string> says = verdict(writer, loads.solution);
+    std::string rest;
+    for (std::size_t i = 1; i < says.size(); ++i) {
+        rest += (rest.empty() ? "" : " ") + says[i];
+    }
+    if (rest.empty()) {
+        return says;
+    }
+    return {says.front(), sayPlain(writer, phrase::kSaidUnder,
+                                   {{"loads", loadsName(writer, loads.shown)}, {"says", rest}})};
+}
+
+std::string bodyOf(const Writer& writer, const SheetChoices& choices) {
+    const SheetLoads loads = sheetLoads(writer.truss, choices.loads);
+    const bool isRead = loads.solution.status != Status::Invalid;
+    std::string html = sheetHead(writer, choices) + paragraphsHtml(verdictUnder(writer, loads)) +
+                       "</header>\n" + drawings(writer, choices, loads);
+    if (choices.has(SheetPart::Model)) {
+        html += part(writer, phrase::kSheetModel, sheetTablesHtml(writer, modelTables(writer)));
+    }
+    if (choices.has(SheetPart::Combinations)) {
+        html += part(writer, phrase::kSheetLoads, combinationsHtml(writer));
+    }
+    return html +
+           (isRead && loads.solution.solved ? resultParts(writer, choices, loads) : std::string{});
+}
+
+} // namespace
+
+std::string sheetHtml(const Writer& writer, const SheetChoices& choices,
+                      const SheetStyles& styles) {
+    return pageHtml(writer, {styles.typeface, styles.sheet, pageRule(writer, choices),
+                             bodyOf(writer, choices)});
+}
+
+} // namespace gusset
