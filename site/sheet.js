@@ -6,9 +6,9 @@ const keptUnder = 'gusset.sheet';
 
 const parts = {
     drawing: 'Drawing with loads and dimensions',
-    'forces-drawing': 'Drawing with forces',
+    diagram: 'Drawing with forces',
     model: 'Joints, members, supports, loads',
-    combinations: 'Cases and combinations',
+    cases: 'Cases and combinations',
     forces: 'Forces and reactions',
     displacements: 'Displacements',
     checks: 'Checks of the members',
@@ -77,7 +77,8 @@ function addPanel() {
         'the link. For the page numbers at the foot, leave the browser’s own headers and footers off.');
     const buttons = addElement(form, 'p', { class: 'buttons' });
     addElement(buttons, 'button', { type: 'button', name: 'print' }, 'Print');
-    addElement(buttons, 'button', { type: 'button', name: 'save' }, 'Save as a file');
+    addElement(buttons, 'button', { type: 'button', name: 'save' }, 'Save as HTML');
+    addElement(buttons, 'button', { type: 'button', name: 'csv' }, 'Save its tables as CSV');
     addElement(buttons, 'button', { type: 'submit' }, 'Close');
     return dialog;
 }
@@ -222,6 +223,13 @@ export function createSheet({ program, page, drawNow, save }) {
         save(`${oneLine(panel.dataset.title)}.html`, new TextEncoder().encode(documentOf(chosen, typeface)));
     }
 
+    function saveTables() {
+        drawNow();
+        const tables = program().withTexts([wishOf(chosenNow())], (wish) =>
+            program().UTF8ToString(program()._gussetSheetTables(page(), wish)));
+        save(`${oneLine(panel.dataset.title)}.csv`, `\uFEFF${tables.replace(/^\uFEFF/, '')}`); // lost as a string
+    }
+
     function open() {
         if (!panel) {
             panel = addPanel();
@@ -232,6 +240,7 @@ export function createSheet({ program, page, drawNow, save }) {
             });
             form.print.addEventListener('click', printSheet);
             form.save.addEventListener('click', saveSheet);
+            form.csv.addEventListener('click', saveTables);
             form.addEventListener('keydown', (event) => event.stopPropagation()); // Escape closes the page too
         }
         show(panel.querySelector('form'));

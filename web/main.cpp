@@ -116,12 +116,17 @@ EMSCRIPTEN_KEEPALIVE const char* gussetAddress(gusset::Page* page, const char* c
     return page->said.c_str();
 }
 
-// The board's truss as a document for paper, and the loads that it may be under
+// The board's truss as a document for paper, its tables as CSV, and the loads that it may be under
 // (app/page/sheet_request). Valid until the next call.
 EMSCRIPTEN_KEEPALIVE const char* gussetSheet(gusset::Page* page, const char* wish, int withLink,
                                              const char* style, const char* typeface) {
     page->said = gusset::sheetOf(page->state, wish, withLink != 0 ? page->address : std::string{},
                                  {style, typeface});
+    return page->said.c_str();
+}
+
+EMSCRIPTEN_KEEPALIVE const char* gussetSheetTables(gusset::Page* page, const char* wish) {
+    page->said = gusset::sheetTablesOf(page->state, wish);
     return page->said.c_str();
 }
 

@@ -44,8 +44,7 @@ constexpr Option kCheckMember{"--member", "A-B", kPart, "how one member is check
 constexpr Option kSheetForm{"--html", "", kForm, "as a web page to print, as is done anyway"};
 constexpr Option kSheetTables{"--csv", "", kForm, "its tables for spreadsheets"};
 constexpr Option kParts{"--parts", "NAMES", 0,
-                        "only these, with commas: drawing, forces-drawing, model, combinations, "
-                        "forces, displacements, checks, working"};
+                        "some of drawing,diagram,model,cases,forces,displacements,checks,working"};
 constexpr Option kPaperSize{"--paper", "A4", 0, "or Letter"};
 constexpr Option kAcross{"--across", "", 0, "the paper on its side"};
 constexpr Option kProject{"--project", "TEXT", 0, "for the head and the foot of the sheet"};
@@ -85,9 +84,8 @@ constexpr std::array<Command, 8> kCommands{{
      "what is wrong with a model, and what it is; or how far each member is used",
      "gusset check site/examples/farm_bridge.json --members"},
     {"report", "FILE", kReportOptions,
-     "a sheet to print and hand over: drawings, tables and checks, under the first combination "
-     "unless asked otherwise",
-     "gusset report site/examples/garage_roof.json --combination winter --author \"A. Smith\""},
+     "a sheet to print and hand over, under the first combination unless asked otherwise",
+     "gusset report site/examples/garage_roof.json --combination winter --project Garage"},
     {"link",
      "FILE",
      {},

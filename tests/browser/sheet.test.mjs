@@ -187,7 +187,7 @@ test('the page writes the same document as the command line, byte for byte', asy
     for (const part of ['working', 'model']) {
         await page.locator(`[name=${part}]`).click();
     }
-    const parts = 'drawing,forces-drawing,combinations,forces,displacements,checks,working';
+    const parts = 'drawing,diagram,cases,forces,displacements,checks,working';
     assert.equal(await saved(page), sheetOf(roof(), ...asked, '--parts', parts));
     await context.close();
 });

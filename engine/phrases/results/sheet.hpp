@@ -67,6 +67,8 @@ inline constexpr auto kSpreadWhereWorst = "{force} where it is worst"_phrase;
 inline constexpr auto kColumnGreatestTension = "Greatest tension"_phrase;
 inline constexpr auto kColumnGreatestCompression = "Greatest compression"_phrase;
 inline constexpr auto kColumnAxis = "Along"_phrase;
+inline constexpr auto kHenceNoForces =
+    "So there are no forces, displacements or checks on this sheet."_phrase;
 inline constexpr auto kNoForcesUnder = "Under {loads} there are no forces. {why}"_phrase;
 inline constexpr auto kColumnOfSpan = "y as part of the span"_phrase;
 inline constexpr auto kPartOfSpan = "L/{n}"_phrase;

@@ -20,7 +20,7 @@
 #include "report/sketch/sketch_svg.hpp"
 #include "report/text/html.hpp"
 
-#include <cmath>
+#include <algorithm>
 #include <optional>
 
 namespace gusset {
@@ -69,64 +69,92 @@ std::string numbersHtml(const Writer& writer, const Solution& solution) {
     return html + "</ul>\n";
 }
 
-std::string figurePart(const Writer& writer, const std::string& caption,
-                       const std::optional<FullFigure>& figure) {
-    if (!figure) {
+// A drawing, or the reason why there is none.
+struct SheetFigure {
+    std::string caption;
+    std::optional<FullFigure> figure;
+    std::string below{}; // what its numbers mean
+};
+
+std::string figurePart(const Writer& writer, const SheetFigure& it, bool half) {
+    if (!it.figure) {
         return paragraphsHtml({sayPlain(writer, writer.truss.joints.empty() ? phrase::kNothingToDraw
                                                                             : phrase::kNotDrawn)});
     }
-    std::string says = escapeHtml(caption);
-    if (figure->numbered) {
+    std::string says = escapeHtml(it.caption);
+    if (it.figure->numbered) {
         says += " " + escapeHtml(sayPlain(writer, phrase::kDrawnNumbers));
     }
-    if (!figure->complete) {
+    if (!it.figure->complete) {
         says += " " + escapeHtml(sayPlain(writer, phrase::kDrawnIncomplete));
     }
-    return "<figure>\n<figcaption>" + says + "</figcaption>\n" + svgOf(figure->sketch) +
-           "</figure>\n";
+    return (half ? "<figure class=\"half\">\n" : "<figure>\n") + std::string("<figcaption>") +
+           says + "</figcaption>\n" + svgOf(it.figure->sketch) + "</figure>\n" + it.below;
 }
 
-// Two to a page, below the title.
-FigureSpace spaceOf(const SheetChoices& choices) {
-    constexpr double kUpright = 215; // px
-    constexpr double kAcross = 130;
-    return {widthOf(choices), choices.across ? kAcross : kUpright};
+SheetFigure loadDrawing(const Writer& writer, const LoadChoice& choice, const Notation& notation,
+                        const FigureSpace& space) {
+    return {sayPlain(writer, phrase::kDrawnLoads, {{"loads", loadsName(writer, choice)}}),
+            loadsFigure(notation, space)};
 }
 
-std::string loadDrawing(const Writer& writer, const SheetChoices& choices,
-                        const Notation& notation) {
-    const std::string caption =
-        sayPlain(writer, phrase::kDrawnLoads, {{"loads", loadsName(writer, choices.loads)}});
-    return figurePart(writer, caption, loadsFigure(notation, spaceOf(choices)));
-}
-
-std::string forceDrawing(const Writer& writer, const SheetChoices& choices, const SheetLoads& loads,
-                         const Notation& notation) {
+SheetFigure forceDrawing(const Writer& writer, const SheetLoads& loads, const Notation& notation,
+                         const FigureSpace& space) {
     const std::string unit = symbolOf(writer.truss.units.force);
     const std::string signs = unit.empty() ? sayPlain(writer, phrase::kForcesSigns)
                                            : sayPlain(writer, phrase::kForcesIn, {{"unit", unit}});
-    const std::string caption =
-        sayPlain(writer, phrase::kDrawnForces,
-                 {{"loads", loadsName(writer, choices.loads)}, {"signs", signs}});
-    const auto figure =
-        forcesFigure(notation, forcesOf(writer.truss, loads.solution), spaceOf(choices));
-    return figurePart(writer, caption, figure) +
-           (figure && figure->numbered ? numbersHtml(writer, loads.solution) : std::string{});
+    SheetFigure made{sayPlain(writer, phrase::kDrawnForces,
+                              {{"loads", loadsName(writer, loads.shown)}, {"signs", signs}}),
+                     forcesFigure(notation, forcesOf(writer.truss, loads.solution), space)};
+    if (made.figure && made.figure->numbered) {
+        made.below = numbersHtml(writer, loads.solution);
+    }
+    return made;
 }
 
+std::vector<SheetFigure> figuresIn(const Writer& writer, const SheetChoices& choices,
+                                   const SheetLoads& loads, const FigureSpace& space) {
+    const Working working = drawnFrom(writer.truss, choices.loads);
+    Notation notation = notationOf(writer, working);
+    std::vector<SheetFigure> figures;
+    if (choices.has(SheetPart::LoadDrawing)) {
+        figures.push_back(loadDrawing(writer, choices.loads, notation, space));
+    }
+    if (choices.has(SheetPart::ForceDrawing) && loads.solution.solved) {
+        notation.numbers = drawingStyleOf(writer.truss, loads.solution);
+        figures.push_back(forceDrawing(writer, loads, notation, space));
+    }
+    return figures;
+}
+
+// Letters of 13 px come out as 7 pt or more.
+bool canBeReadWithin(const SheetFigure& it, double width) {
+    constexpr double kMostShrunk = 1.35;
+    return it.figure && it.figure->complete && !it.figure->numbered &&
+           it.figure->sketch.width <= kMostShrunk * width;
+}
+
+// Across the paper two drawings stand beside each other, if they can still be read.
 std::string drawings(const Writer& writer, const SheetChoices& choices, const SheetLoads& loads) {
     if (loads.solution.status == Status::Invalid) {
         return {}; // the verdict says what is wrong
     }
-    const Working working = drawnFrom(writer.truss, choices.loads);
-    Notation notation = notationOf(writer, working);
-    std::string html;
-    if (choices.has(SheetPart::LoadDrawing)) {
-        html += loadDrawing(writer, choices, notation);
+    constexpr double kBetween = 6 * 96 / 25.4; // px, as in sheet.css
+    const double half = (widthOf(choices) - kBetween) / 2;
+    std::vector<SheetFigure> figures;
+    bool beside = choices.across;
+    if (beside) {
+        figures = figuresIn(writer, choices, loads, {half, half});
+        beside = std::all_of(figures.begin(), figures.end(),
+                             [&](const SheetFigure& it) { return canBeReadWithin(it, half); });
     }
-    if (choices.has(SheetPart::ForceDrawing) && loads.solution.solved) {
-        notation.numbers = drawingStyleOf(writer.truss, loads.solution);
-        html += forceDrawing(writer, choices, loads, notation);
+    if (!beside) {
+        constexpr double kHigh = 215; // px, so that a page has room for two
+        figures = figuresIn(writer, choices, loads, {widthOf(choices), kHigh});
+    }
+    std::string html;
+    for (const SheetFigure& figure : figures) {
+        html += figurePart(writer, figure, beside);
     }
     return html;
 }
@@ -171,11 +199,15 @@ std::vector<std::string> verdictUnder(const Writer& writer, const SheetLoads& lo
     for (std::size_t i = 1; i < says.size(); ++i) {
         rest += (rest.empty() ? "" : " ") + says[i];
     }
-    if (rest.empty()) {
-        return says;
+    std::vector<std::string> lines{says.front()};
+    if (!rest.empty()) {
+        lines.push_back(sayPlain(writer, phrase::kSaidUnder,
+                                 {{"loads", loadsName(writer, loads.shown)}, {"says", rest}}));
     }
-    return {says.front(), sayPlain(writer, phrase::kSaidUnder,
-                                   {{"loads", loadsName(writer, loads.shown)}, {"says", rest}})};
+    if (!loads.solution.solved && !writer.truss.joints.empty()) {
+        lines.push_back(sayPlain(writer, phrase::kHenceNoForces));
+    }
+    return lines;
 }
 
 std::string bodyOf(const Writer& writer, const SheetChoices& choices) {

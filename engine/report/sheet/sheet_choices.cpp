@@ -9,8 +9,7 @@ namespace gusset {
 namespace {
 
 constexpr std::array<std::string_view, kSheetParts> kPartWords{
-    "drawing", "forces-drawing", "model",  "combinations",
-    "forces",  "displacements",  "checks", "working"};
+    "drawing", "diagram", "model", "cases", "forces", "displacements", "checks", "working"};
 
 constexpr double kPxOfMm = 96 / 25.4;
 constexpr double kSideMargins = 30; // mm, both together, as in the @page rule

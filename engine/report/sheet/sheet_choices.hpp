@@ -40,9 +40,8 @@ struct SheetChoices {
 // The first combination, or every load where there is none.
 [[nodiscard]] LoadChoice usualLoads(const Truss&);
 
-// As on the command line: "drawing", "forces-drawing", "model", "combinations", "forces",
-// "displacements", "checks", "working", with commas between them. None if one of them is unknown,
-// or there are none.
+// As on the command line: "drawing", "diagram", "model", "cases", "forces", "displacements",
+// "checks", "working", with commas between them. None if one of them is unknown, or there are none.
 [[nodiscard]] std::optional<std::array<bool, kSheetParts>> partsNamed(std::string_view names);
 [[nodiscard]] std::string partNames();                                   // all of them, with commas
 [[nodiscard]] std::optional<SheetSize> sizeNamed(std::string_view name); // "A4", "Letter"

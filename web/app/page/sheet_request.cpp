@@ -38,11 +38,7 @@ std::string wishFor(const LoadChoice& choice) {
     return (isCombination(choice) ? "combination=" : "case=") + name;
 }
 
-} // namespace
-
-std::string sheetOf(const AppState& state, std::string_view wish, std::string_view address,
-                    const SheetStyles& styles) {
-    const Truss& truss = state.committed;
+SheetChoices choicesOf(const Truss& truss, std::string_view wish) {
     SheetChoices choices;
     const LoadChoice loads = loadsWished(wish);
     choices.loads = isThere(truss, loads) ? loads : LoadChoice{};
@@ -52,11 +48,23 @@ std::string sheetOf(const AppState& state, std::string_view wish, std::string_vi
     choices.project = wished(wish, "project").value_or("");
     choices.author = wished(wish, "author").value_or("");
     choices.date = wished(wish, "date").value_or("");
+    return choices;
+}
+
+} // namespace
+
+std::string sheetOf(const AppState& state, std::string_view wish, std::string_view address,
+                    const SheetStyles& styles) {
+    SheetChoices choices = choicesOf(state.committed, wish);
     if (!address.empty()) {
-        const Outcome<std::string> link = openableLink(truss, choices.loads);
+        const Outcome<std::string> link = openableLink(state.committed, choices.loads);
         choices.link = link ? std::string(address) + "#" + link.value() : std::string{};
     }
-    return sheetHtml({*state.book, truss}, choices, styles);
+    return sheetHtml({*state.book, state.committed}, choices, styles);
+}
+
+std::string sheetTablesOf(const AppState& state, std::string_view wish) {
+    return sheetCsv({*state.book, state.committed}, choicesOf(state.committed, wish));
 }
 
 std::string sheetLoadsOf(const AppState& state) {

@@ -16,6 +16,8 @@ namespace gusset {
 [[nodiscard]] std::string sheetOf(const AppState&, std::string_view wish, std::string_view address,
                                   const SheetStyles&);
 
+[[nodiscard]] std::string sheetTablesOf(const AppState&, std::string_view wish); // as CSV
+
 // The loads that a sheet may be under, a line each: the choice as in a wish (a case, a combination,
 // or nothing for every load), a tab, and its name. The board's choice comes first.
 [[nodiscard]] std::string sheetLoadsOf(const AppState&);
