@@ -1,7 +1,6 @@
 // The sheet: the board's truss as a document for paper, which the program writes (web/app/page/sheet_request). Whatever
 // prints this page prints the sheet: the button of the panel, and the browser's own command. It stands in a shadow
 // tree, so that neither its styles nor the page's affect the other.
-const style = await fetch('sheet.css').then((response) => (response.ok ? response.text() : Promise.reject()));
 const keptUnder = 'gusset.sheet';
 
 const parts = {
@@ -123,33 +122,43 @@ function roomOn(paper) {
     return { width: across - 30, height: down - 28 };
 }
 
-// As the command line has it compiled in. The page itself has its typeface in a file.
-async function typefaceOfFormulas() {
-    const [css, font] = await Promise.all([fetch('formula.css').then((response) => response.text()),
-        fetch('maths.woff2').then((response) => response.arrayBuffer())]);
+async function fetched(name) {
+    const response = await fetch(name);
+    if (!response.ok) {
+        throw new Error(`the server answers ${response.status} for ${name}`);
+    }
+    return response;
+}
+
+// How formulas are set, with the typeface in it, as the command line has it compiled in.
+async function withTypeface(formulas) {
+    const font = await (await fetched('maths.woff2')).arrayBuffer();
     const bytes = Array.from(new Uint8Array(font), (byte) => String.fromCharCode(byte)).join('');
-    return css.replace('maths.woff2', `data:font/woff2;base64,${btoa(bytes)}`);
+    return formulas.replace('maths.woff2', `data:font/woff2;base64,${btoa(bytes)}`);
 }
 
 // `program()` is the running program, or null; `page()` what it is called with; `save(name, bytes)` saves a file.
-export function createSheet({ program, page, drawNow, save }) {
+export async function createSheet({ program, page, drawNow, save }) {
+    const [style, formulas] = await Promise.all(['sheet.css', 'formula.css'].map(async (name) =>
+        (await fetched(name)).text()));
     const host = addElement(document.body, 'div', { id: 'sheet' });
     const paper = host.attachShadow({ mode: 'open' });
     let panel = null;
     let choices = kept();
-    let title = document.title;
+    const pageTitle = document.title;
     let date = null; // as typed since the page was opened
 
     const loadsOf = () => program().UTF8ToString(program()._gussetSheetLoads(page())).split('\n').filter(Boolean)
         .map((line) => line.split('\t'));
 
     // The whole document; empty when there is no program to write it.
-    function documentOf(chosen, typeface = '') {
+    function documentOf(chosen, formulaStyle = formulas) {
         if (!program() || program().hasFailed()) {
             return '';
         }
         drawNow(); // takes in what has just been typed
-        return program().withTexts([wishOf(chosen), style, typeface], (wish, ...css) =>
+        const styles = [style, chosen.parts.includes('working') ? formulaStyle : ''];
+        return program().withTexts([wishOf(chosen), ...styles], (wish, ...css) =>
             program().UTF8ToString(program()._gussetSheet(page(), wish, chosen.link ? 1 : 0, ...css)));
     }
 
@@ -218,9 +227,8 @@ export function createSheet({ program, page, drawNow, save }) {
 
     // Complete by itself, as the command line writes it.
     async function saveSheet() {
-        const chosen = chosenNow();
-        const typeface = chosen.parts.includes('working') ? await typefaceOfFormulas() : '';
-        save(`${oneLine(panel.dataset.title)}.html`, new TextEncoder().encode(documentOf(chosen, typeface)));
+        const complete = await withTypeface(formulas);
+        save(`${oneLine(panel.dataset.title)}.html`, documentOf(chosenNow(), complete));
     }
 
     function saveTables() {
@@ -248,10 +256,7 @@ export function createSheet({ program, page, drawNow, save }) {
         preview();
     }
 
-    addEventListener('beforeprint', () => {
-        title = document.title;
-        ready();
-    });
-    addEventListener('afterprint', () => { document.title = title; });
+    addEventListener('beforeprint', ready);
+    addEventListener('afterprint', () => { document.title = pageTitle; });
     return { open };
 }
