@@ -44,7 +44,9 @@ function addPanel() {
     const dialog = addElement(document.body, 'dialog', { id: 'sheet-dialog', 'aria-labelledby': 'sheet-title' });
     const form = addElement(dialog, 'form', { method: 'dialog' });
     addElement(form, 'h2', { id: 'sheet-title' }, 'Print a report');
-    const fields = addElement(form, 'div', { class: 'sheet-fields' });
+    const columns = addElement(form, 'div', { class: 'sheet-columns' });
+    const left = addElement(columns, 'div');
+    const fields = addElement(left, 'div', { class: 'sheet-fields' });
     const text = (name, label) => {
         const row = addElement(fields, 'label', {}, label);
         addElement(row, 'input', { name, type: 'text', autocomplete: 'off', maxlength: '120' });
@@ -60,7 +62,7 @@ function addPanel() {
     select('loads', 'Drawings and displacements under', []);
     select('paper', 'Paper', [['A4', 'A4, upright'], ['A4 across', 'A4, across'], ['Letter', 'Letter, upright'],
         ['Letter across', 'Letter, across']]);
-    const set = addElement(form, 'fieldset');
+    const set = addElement(left, 'fieldset');
     addElement(set, 'legend', {}, 'On the sheet');
     const tick = (name, label) => {
         const row = addElement(set, 'label');
@@ -69,16 +71,16 @@ function addPanel() {
     };
     Object.entries(parts).forEach(([name, label]) => tick(name, label));
     tick('link', 'Link and QR code of the truss');
-    addElement(form, 'p', { class: 'sheet-pages', role: 'status' });
-    addElement(addElement(form, 'div', { class: 'sheet-preview', tabindex: '0', role: 'group',
-        'aria-label': 'The pages, small' }), 'div');
-    addElement(form, 'p', { class: 'sheet-note' }, 'Project, author and date stay in this browser: they are not in ' +
+    addElement(left, 'p', { class: 'sheet-note' }, 'Project, author and date stay in this browser: they are not in ' +
         'the link. For the page numbers at the foot, leave the browser’s own headers and footers off.');
-    const buttons = addElement(form, 'p', { class: 'buttons' });
-    addElement(buttons, 'button', { type: 'button', name: 'print' }, 'Print');
-    addElement(buttons, 'button', { type: 'button', name: 'save' }, 'Save as HTML');
-    addElement(buttons, 'button', { type: 'button', name: 'csv' }, 'Save its tables as CSV');
-    addElement(buttons, 'button', { type: 'submit' }, 'Close');
+    addElement(addElement(columns, 'div', { class: 'sheet-preview', tabindex: '0', role: 'group',
+        'aria-label': 'The pages, small' }), 'div');
+    const foot = addElement(form, 'div', { class: 'sheet-foot' });
+    addElement(foot, 'span', { class: 'sheet-pages', role: 'status' });
+    addElement(foot, 'button', { type: 'button', name: 'print', autofocus: '' }, 'Print');
+    addElement(foot, 'button', { type: 'button', name: 'save' }, 'Save as HTML');
+    addElement(foot, 'button', { type: 'button', name: 'csv' }, 'Save as CSV');
+    addElement(foot, 'button', { type: 'submit' }, 'Close');
     return dialog;
 }
 
@@ -176,7 +178,8 @@ export async function createSheet({ program, page, drawNow, save }) {
     function ready() {
         const text = documentOf(chosenNow());
         if (text === '') {
-            return; // the page's own tables are printed
+            document.adoptedStyleSheets = []; // the page's own tables are printed
+            return;
         }
         const made = fill(paper, text);
         document.adoptedStyleSheets = [sheetOf(onlySheet + made.pages)]; // @page counts in the document only
@@ -189,7 +192,7 @@ export async function createSheet({ program, page, drawNow, save }) {
         const box = panel.querySelector('.sheet-preview > div');
         const shadow = box.shadowRoot ?? box.attachShadow({ mode: 'open' });
         const made = fill(shadow, documentOf(chosenNow()), `main { width: ${width}mm; max-width: none; height: ${height}mm;
-            padding: 0; columns: auto ${width}mm; column-gap: 20mm; column-fill: auto;
+            margin: 0; padding: 0; columns: auto ${width}mm; column-gap: 20mm; column-fill: auto;
             column-rule: 0.5mm dashed #8d867a; }`);
         panel.dataset.title = made.title;
         const main = shadow.querySelector('main');

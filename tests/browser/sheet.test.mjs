@@ -198,7 +198,7 @@ test('the browser’s own command prints the sheet from the board, under the loa
     await page.waitForFunction(() => document.getElementById('sheet'));
     const file = await printed(page);
     const text = textOf(file);
-    assert.match(text, /Forces and reactions under all loads together/);
+    assert.match(text, /Forces and reactions under combination snow leads/);
     names(roof()).forEach((name) => assert.match(text, new RegExp(`\\b${name}\\b`)));
     assert.match(text, new RegExp(`Page ${pagesOf(file)} of ${pagesOf(file)}`));
     keepPictures(file, 'sheet-from-the-board');

@@ -8,11 +8,12 @@
 #include "report/sheet/sheet_results.hpp"
 
 #include <algorithm>
+#include <string_view>
 
 namespace gusset {
 namespace {
 
-constexpr const char* kLineEnd = "\r\n";
+using CsvRow = std::vector<std::string>; // cells as they are written
 
 // A number as printed, as spreadsheets of every language read it from a file.
 std::string numberCell(std::string text, char decimalSign) {
@@ -23,73 +24,94 @@ std::string numberCell(std::string text, char decimalSign) {
     return text;
 }
 
-std::string blockOf(const Writer& writer, const TextTable& table) {
+void addTable(const Writer& writer, const TextTable& table, std::vector<CsvRow>& rows) {
     if (table.rows.empty()) {
-        return {};
+        return;
     }
-    std::string text = kLineEnd + csvTextCell(table.caption) + kLineEnd;
-    for (std::size_t c = 0; c < table.head.size(); ++c) {
-        text += (c == 0 ? "" : ",") + csvTextCell(plainText(table.head[c]));
+    rows.push_back({""});
+    rows.push_back({csvTextCell(table.caption)});
+    CsvRow& head = rows.emplace_back();
+    for (const RichLine& cell : table.head) {
+        head.push_back(csvTextCell(plainText(cell)));
     }
-    text += kLineEnd;
-    for (const auto& row : table.rows) {
-        for (std::size_t c = 0; c < row.size(); ++c) {
-            const std::string cell = plainText(row[c].line);
-            text += c == 0 ? "" : ",";
-            text += table.numeric[c] ? numberCell(cell, writer.truss.classSettings.decimalSign)
-                                     : csvTextCell(cell);
+    for (const auto& from : table.rows) {
+        CsvRow& row = rows.emplace_back();
+        for (std::size_t c = 0; c < from.size(); ++c) {
+            const std::string cell = plainText(from[c].line);
+            row.push_back(table.numeric[c]
+                              ? numberCell(cell, writer.truss.classSettings.decimalSign)
+                              : csvTextCell(cell));
         }
-        text += kLineEnd;
     }
-    return text;
 }
 
-std::string blocksOf(const Writer& writer, const std::vector<TextTable>& tables) {
-    std::string text;
+void addTables(const Writer& writer, const std::vector<TextTable>& tables,
+               std::vector<CsvRow>& rows) {
     for (const TextTable& table : tables) {
-        text += blockOf(writer, table);
+        addTable(writer, table, rows);
     }
-    return text;
 }
 
-std::string checksBlock(const Writer& writer, const SheetLoads& loads) {
-    std::string text = blockOf(writer, sheetChecks(writer, loads).table);
-    for (const std::string& line : cautionLines(writer)) {
-        text += csvTextCell(line) + kLineEnd;
-    }
-    return text;
+void addHead(const Writer& writer, const SheetChoices& choices, std::vector<CsvRow>& rows) {
+    rows.push_back({csvTextCell(titleOf(writer))});
+    const auto add = [&](Phrase<> name, const std::string& value) {
+        if (!value.empty()) {
+            rows.push_back({csvTextCell(sayPlain(writer, name)), csvTextCell(value)});
+        }
+    };
+    add(phrase::kSheetProject, choices.project);
+    add(phrase::kSheetAuthor, choices.author);
+    add(phrase::kSheetDate, choices.date);
 }
 
-std::string line(const PhraseBook& book, Phrase<> name, const std::string& value) {
-    return value.empty() ? value
-                         : csvTextCell(sayPlain(book, name)) + "," + csvTextCell(value) + kLineEnd;
+void addResults(const Writer& writer, const SheetChoices& choices, std::vector<CsvRow>& rows) {
+    const SheetLoads loads = sheetLoads(writer.truss, choices.loads);
+    if (!loads.solution.solved) {
+        return;
+    }
+    if (choices.has(SheetPart::Forces)) {
+        constexpr bool kWide = true; // a file has room
+        addTables(writer, sheetForces(writer, loads, kWide).tables, rows);
+        addTables(writer, movingForceTables(writer), rows);
+    }
+    if (choices.has(SheetPart::Displacements)) {
+        addTable(writer, displacementsTable(writer, loads), rows);
+    }
+    if (choices.has(SheetPart::Checks)) {
+        addTable(writer, sheetChecks(writer, loads).table, rows);
+        for (const std::string& line : cautionLines(writer)) {
+            rows.push_back({csvTextCell(line)});
+        }
+    }
+}
+
+std::string lineOf(const CsvRow& row, std::size_t width) {
+    std::string line;
+    for (std::size_t c = 0; c < width; ++c) {
+        line += (c == 0 ? "" : ",") + (c < row.size() ? row[c] : std::string{});
+    }
+    return line;
 }
 
 } // namespace
 
 std::string sheetCsv(const Writer& writer, const SheetChoices& choices) {
-    const SheetLoads loads = sheetLoads(writer.truss, choices.loads);
-    const bool solved = loads.solution.solved;
-    std::string text = csvHead(csvTextCell(titleOf(writer))) +
-                       line(writer, phrase::kSheetProject, choices.project) +
-                       line(writer, phrase::kSheetAuthor, choices.author) +
-                       line(writer, phrase::kSheetDate, choices.date);
+    std::vector<CsvRow> rows;
+    addHead(writer, choices, rows);
     if (choices.has(SheetPart::Model)) {
-        text += blocksOf(writer, modelTables(writer));
+        addTables(writer, modelTables(writer), rows);
     }
     if (choices.has(SheetPart::Combinations)) {
-        text += blocksOf(writer, combinationTables(writer));
+        addTables(writer, combinationTables(writer), rows);
     }
-    if (choices.has(SheetPart::Forces) && solved) {
-        constexpr bool kWide = true; // a file has room
-        text += blocksOf(writer, sheetForces(writer, loads, kWide).tables) +
-                blocksOf(writer, movingForceTables(writer));
+    addResults(writer, choices, rows);
+    std::size_t width = 0; // RFC 4180: the same in all lines
+    for (const CsvRow& row : rows) {
+        width = std::max(width, row.size());
     }
-    if (choices.has(SheetPart::Displacements) && solved) {
-        text += blockOf(writer, displacementsTable(writer, loads));
-    }
-    if (choices.has(SheetPart::Checks) && solved) {
-        text += checksBlock(writer, loads);
+    std::string text = csvHead(lineOf(rows.front(), width));
+    for (std::size_t i = 1; i < rows.size(); ++i) {
+        text += lineOf(rows[i], width) + "\r\n";
     }
     return text;
 }

@@ -56,7 +56,7 @@ std::string rowHtml(const TextTable& table, const std::vector<Words>& row,
 }
 
 std::string headHtml(const TextTable& table) {
-    std::string html = "<thead>\n<tr><th class=\"caption\" scope=\"colgroup\" colspan=\"" +
+    std::string html = "<thead>\n<tr><th scope=\"colgroup\" class=\"caption\" colspan=\"" +
                        std::to_string(table.head.size()) + "\">" + escapeHtml(table.caption) +
                        "</th></tr>\n<tr>";
     for (std::size_t c = 0; c < table.head.size(); ++c) {

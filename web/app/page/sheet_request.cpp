@@ -68,14 +68,16 @@ std::string sheetTablesOf(const AppState& state, std::string_view wish) {
 }
 
 std::string sheetLoadsOf(const AppState& state) {
-    std::vector<LoadChoice> choices{state.choice};
+    const LoadChoice first =
+        state.choice == LoadChoice{} ? usualLoads(state.committed) : state.choice;
+    std::vector<LoadChoice> choices{first};
     for (const auto& more : {combinationChoices(state.committed), caseChoices(state.committed),
                              std::vector<LoadChoice>{{}}}) {
         choices.insert(choices.end(), more.begin(), more.end());
     }
     std::string lines;
     for (std::size_t i = 0; i < choices.size(); ++i) {
-        if (i == 0 || choices[i] != state.choice) {
+        if (i == 0 || choices[i] != first) {
             lines += wishFor(choices[i]) + "\t" + loadsName(*state.book, choices[i]) + "\n";
         }
     }

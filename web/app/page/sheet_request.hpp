@@ -19,7 +19,8 @@ namespace gusset {
 [[nodiscard]] std::string sheetTablesOf(const AppState&, std::string_view wish); // as CSV
 
 // The loads that a sheet may be under, a line each: the choice as in a wish (a case, a combination,
-// or nothing for every load), a tab, and its name. The board's choice comes first.
+// or nothing for every load), a tab, and its name. First comes the board's choice, or, if the board
+// has every load, what the command line takes.
 [[nodiscard]] std::string sheetLoadsOf(const AppState&);
 
 } // namespace gusset
