@@ -284,6 +284,15 @@ function fieldDone(key, text, how) {
     program.withTexts([key, text], (...addresses) => program._gussetFieldDone(...addresses, how));
 }
 
+// What prints the page: not needed for the first picture, but before the browser's own command to print.
+let sheet = null; // a promise
+function loadSheet({ files }) {
+    sheet ??= import('./sheet.js').then(({ createSheet }) => createSheet({
+        program: () => program, page: () => page, drawNow: () => program && drawNow(), save: files.save }));
+    sheet.catch(() => { sheet = null; }); // lost on the way: fetched again when it is asked for
+    return sheet;
+}
+
 // A file may arrive before there is a program: it waits for `begun`, a promise.
 function createParts(begun) {
     const field = createField((key, text, how) => {
@@ -294,11 +303,12 @@ function createParts(begun) {
         wake();
     });
     const pageText = createPageText({
-        wantWorking: (wanted, { atOnce = false } = {}) => {
-            program?._gussetWorkingInPageText(page, wanted ? (atOnce ? 2 : 1) : 0);
+        wantWorking: (wanted) => {
+            program?._gussetWorkingInPageText(page, wanted ? 1 : 0);
             wake();
         },
         drawNow: () => program && drawNow(),
+        printSheet: async () => (await loadSheet({ files })).open(),
         fieldDone: (key, text) => fieldDone(key, text, 0),
         goTo: (view) => views.goTo(view),
     });
@@ -456,6 +466,7 @@ async function start() {
     watchLeaving();
     showBoard(parts.field);
     performance.mark('can-edit');
+    loadSheet(parts).catch(() => {});
     workOffline(() => program._gussetLeave(page));
     wake();
 }

@@ -19,7 +19,7 @@ export async function copyText(text) {
     }
 }
 
-const types = { json: 'application/json', svg: 'image/svg+xml', csv: 'text/csv' };
+const types = { json: 'application/json', svg: 'image/svg+xml', csv: 'text/csv', html: 'text/html' };
 
 function download(name, blob) {
     const link = document.createElement('a');

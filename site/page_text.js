@@ -3,7 +3,7 @@
 import { editTables } from './page_tables.js';
 
 // `goTo` shows another view of the page (views.js).
-export function createPageText({ wantWorking, drawNow, fieldDone, goTo }) {
+export function createPageText({ wantWorking, drawNow, fieldDone, goTo, printSheet }) {
     const canvas = document.getElementById('board');
     const section = document.getElementById('tables');
     const content = document.getElementById('tables-content');
@@ -28,10 +28,7 @@ export function createPageText({ wantWorking, drawNow, fieldDone, goTo }) {
         goTo('tables');
     });
     document.getElementById('close-tables').addEventListener('click', () => goTo('board'));
-    document.getElementById('print-tables').addEventListener('click', async () => {
-        await document.fonts.load('1em "Gusset Maths"').catch(() => {}); // a page prints without it, if less well
-        print();
-    });
+    document.getElementById('print-tables').addEventListener('click', printSheet);
     section.addEventListener('keydown', (event) => {
         if (event.key === 'Escape') {
             goTo('board');
@@ -41,11 +38,6 @@ export function createPageText({ wantWorking, drawNow, fieldDone, goTo }) {
         fieldDone(key, text);
         drawNow();
     });
-    addEventListener('beforeprint', () => {
-        wantWorking(true, { atOnce: true });
-        drawNow();
-    });
-    addEventListener('afterprint', () => wantWorking(document.body.classList.contains('reading')));
 
     return {
         show,

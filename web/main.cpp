@@ -1,6 +1,7 @@
 // The program as the page's scripts see it: start, frame, leave. Everything else comes in through
 // platform/platform_web.cpp and is handled in page.cpp.
 
+#include "app/page/sheet_request.hpp"
 #include "app/page/starter.hpp"
 #include "app/state/session.hpp"
 #include "app/state/update.hpp"
@@ -101,10 +102,8 @@ EMSCRIPTEN_KEEPALIVE void gussetContextRestored(gusset::Page* page) {
     }
 }
 
-// 0: not wanted; 1: when it is ready; 2: whole in the next frame.
 EMSCRIPTEN_KEEPALIVE void gussetWorkingInPageText(gusset::Page* page, int wanted) {
     page->workingInPageText = wanted != 0;
-    page->workingAtOnce = wanted == 2;
 }
 
 EMSCRIPTEN_KEEPALIVE void gussetLeave(gusset::Page* page) { gusset::storeBeforeLeaving(*page); }
@@ -116,6 +115,25 @@ EMSCRIPTEN_KEEPALIVE int gussetTakeAddress(gusset::Page* page, const char* link)
 // Valid until the next call.
 EMSCRIPTEN_KEEPALIVE const char* gussetAddress(gusset::Page* page, const char* current) {
     page->said = gusset::addressFor(*page, current);
+    return page->said.c_str();
+}
+
+// The board's truss as a document for paper, its tables as CSV, and the loads that it may be under
+// (app/page/sheet_request). Valid until the next call.
+EMSCRIPTEN_KEEPALIVE const char* gussetSheet(gusset::Page* page, const char* wish, int withLink,
+                                             const char* style, const char* typeface) {
+    page->said = gusset::sheetOf(page->state, wish, withLink != 0 ? page->address : std::string{},
+                                 {style, typeface});
+    return page->said.c_str();
+}
+
+EMSCRIPTEN_KEEPALIVE const char* gussetSheetTables(gusset::Page* page, const char* wish) {
+    page->said = gusset::sheetTablesOf(page->state, wish);
+    return page->said.c_str();
+}
+
+EMSCRIPTEN_KEEPALIVE const char* gussetSheetLoads(gusset::Page* page) {
+    page->said = gusset::sheetLoadsOf(page->state);
     return page->said.c_str();
 }
 

@@ -60,12 +60,8 @@ void moveOn(Page& page, double seconds) {
     }
 }
 
-// The share of this frame that long calculations may take. The working of a page about to be
-// printed is needed at once.
+// The share of this frame that long calculations may take.
 Slice sliceOf(const Page& page) {
-    if (page.workingAtOnce) {
-        return wholeSlice();
-    }
     const bool moves = inGesture(page.state) && page.state.revision != page.frameRevision;
     const auto clock = [] {
         const auto now = std::chrono::steady_clock::now().time_since_epoch();
@@ -389,7 +385,6 @@ void runFrame(Page& page, const Canvas& canvas, double now) {
     refreshPageLook(page);
     refreshPageText(page);
     page.frameRevision = page.state.revision;
-    page.workingAtOnce = false;
     ++page.framesDrawn;
 }
 

@@ -5,7 +5,6 @@
 
 #include "app/derived/derived.hpp"
 #include "app/fields/field.hpp"
-#include "app/page/qr_code.hpp"
 #include "app/state/layout.hpp"
 #include "app/state/state.hpp"
 #include "platform/item_log.hpp"
@@ -14,6 +13,7 @@
 #include "platform/platform.hpp"
 #include "render/renderer.hpp"
 #include "render/screen.hpp"
+#include "report/sketch/qr_code.hpp"
 #include "ui/heights.hpp"
 #include "ui/theme.hpp"
 
@@ -63,7 +63,6 @@ struct Page {
     double lastFrame = 0; // s
 
     bool workingInPageText = false;
-    bool workingAtOnce = false; // the next frame makes the working whole: it is about to be printed
     bool pageTextWantsWorking = false;
     bool pageTextHasWorking = false;    // the working may come later
     std::uint64_t frameRevision = 0;    // of the state at the end of the last frame

@@ -5,9 +5,11 @@
 #include "exchange/results/json_checks.hpp"
 #include "model/validate/validate.hpp"
 #include "report/derivation/check_working.hpp"
+#include "report/paper/document.hpp"
 #include "report/results/check_text.hpp"
 #include "report/results/solution_text.hpp"
 #include "report/results/trust_text.hpp"
+#include "report/text/html.hpp"
 
 namespace gusset::cli {
 
@@ -66,9 +68,10 @@ Answer sheet(const PhraseBook& book, const Arguments& arguments, const Truss& tr
         return {found.exit, checksCsv({book, truss}, found.checks),
                 joined(found.faults, notesOnForces(warnings))};
     }
-    const std::string text = arguments.has("--html")
-                                 ? checksHtml({book, truss}, found.checks, found.loads)
-                                 : checksText({book, truss}, found.checks, found.loads);
+    const std::string text =
+        arguments.has("--html")
+            ? documentAround({book, truss}, checksHtml({book, truss}, found.checks, found.loads))
+            : checksText({book, truss}, found.checks, found.loads);
     return {found.exit, text, found.faults};
 }
 
@@ -89,8 +92,15 @@ Answer oneMember(const PhraseBook& book, const Arguments& arguments, const Truss
     }
     const std::vector<Passage> passages =
         checkPassages({book, truss}, found.checks.members[member.value().at()]);
-    return withSentences({found.exit, passagesOf(arguments, passages), found.faults}, arguments,
-                         trustSentences({book, truss}, found.checks.reliance));
+    const std::vector<std::string> warnings = trustSentences({book, truss}, found.checks.reliance);
+    if (arguments.has("--html")) {
+        return {found.exit,
+                documentAround({book, truss}, paragraphsHtml(warnings) + passagesHtml(passages) +
+                                                  cautionHtml(book)),
+                found.faults};
+    }
+    return withSentences({found.exit, passagesText(passages) + cautionText(book), found.faults},
+                         warnings);
 }
 
 } // namespace

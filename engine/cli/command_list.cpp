@@ -18,7 +18,6 @@ constexpr Option kWorst{"--worst", "", kLoads,
 constexpr Option kText{"--text", "", kForm, "as text"};
 constexpr Option kJson{"--json", "", kForm, "as JSON, for programs"};
 constexpr Option kCsv{"--csv", "", kForm, "as a table for spreadsheets"};
-constexpr Option kHtml{"--html", "", kForm, "as a piece of a web page"};
 constexpr Option kPaper{"--html", "", kForm, "as a web page of its own, to read or to print"};
 constexpr Option kAnswersFirst{"--answers-first", "", 0, "the results before the working"};
 constexpr Option kSvg{"--svg", "", kForm, "as a drawing"};
@@ -42,6 +41,19 @@ constexpr Option kOf{"--of", "member:A-B", 0,
 constexpr Option kMembers{"--members", "", kPart, "how far each member is used, with the caution"};
 constexpr Option kCheckMember{"--member", "A-B", kPart, "how one member is checked, step by step"};
 
+constexpr Option kSheetForm{"--html", "", kForm, "as a web page to print, as is done anyway"};
+constexpr Option kSheetTables{"--csv", "", kForm, "its tables for spreadsheets"};
+constexpr Option kParts{"--parts", "NAMES", 0,
+                        "some of drawing,diagram,model,cases,forces,displacements,checks,working"};
+constexpr Option kPaperSize{"--paper", "A4", 0, "or Letter"};
+constexpr Option kAcross{"--across", "", 0, "the paper on its side"};
+constexpr Option kProject{"--project", "TEXT", 0, "for the head and the foot of the sheet"};
+constexpr Option kAuthor{"--author", "TEXT", 0, "for the head"};
+constexpr Option kDate{"--date", "TEXT", 0, "for the head and the foot"};
+constexpr Option kAddress{"--address", "URL", 0,
+                          "where the page is: the truss is then on the sheet as a link and a QR "
+                          "code"};
+
 constexpr std::array kSolveOptions{kCase, kCombination, kExact, kText, kJson, kCsv};
 constexpr std::array kWorkingOptions{
     kCase,          kCombination, kWorkMember, kDisplacement, kSection, kForceMethod, kReleased,
@@ -49,9 +61,13 @@ constexpr std::array kWorkingOptions{
 constexpr std::array kInfluenceOptions{kPath, kOf, kText, kJson, kCsv, kSvg};
 constexpr std::array kEnvelopeOptions{kText, kJson, kCsv};
 constexpr std::array kCheckOptions{kMembers, kCheckMember, kCase, kCombination, kWorst,
-                                   kText,    kJson,        kCsv,  kHtml};
+                                   kText,    kJson,        kCsv,  kPaper};
 
-constexpr std::array<Command, 7> kCommands{{
+constexpr std::array kReportOptions{kCase,   kCombination, kSheetForm, kSheetTables,
+                                    kParts,  kPaperSize,   kAcross,    kProject,
+                                    kAuthor, kDate,        kAddress};
+
+constexpr std::array<Command, 8> kCommands{{
     {"solve", "FILE", kSolveOptions, "member forces and reactions, as text unless asked otherwise",
      "gusset solve site/examples/garage_roof.json --combination winter"},
     {"working", "FILE", kWorkingOptions,
@@ -67,6 +83,9 @@ constexpr std::array<Command, 7> kCommands{{
     {"check", "FILE", kCheckOptions,
      "what is wrong with a model, and what it is; or how far each member is used",
      "gusset check site/examples/farm_bridge.json --members"},
+    {"report", "FILE", kReportOptions,
+     "a sheet to print and hand over, under the first combination unless asked otherwise",
+     "gusset report site/examples/garage_roof.json --combination winter --project Garage"},
     {"link",
      "FILE",
      {},

@@ -2,6 +2,7 @@
 
 #include "cli/check_command.hpp"
 #include "cli/names.hpp"
+#include "cli/report_command.hpp"
 #include "cli/statics_commands.hpp"
 #include "cli/verdicts.hpp"
 #include "cli/working_command.hpp"
@@ -100,6 +101,9 @@ Answer answerOf(const PhraseBook& book, const Arguments& arguments, const Readin
     }
     if (name == "check") {
         return answerCheck(book, arguments, reading);
+    }
+    if (name == "report") {
+        return withNotes(answerReport(book, arguments, reading), reading);
     }
     if (name == "link") {
         return withNotes(answerLink(reading), reading);

@@ -6,7 +6,6 @@
 #include "report/results/results_text.hpp"
 #include "report/results/solution_text.hpp"
 #include "report/results/trust_text.hpp"
-#include "report/text/html.hpp"
 
 #include <algorithm>
 
@@ -107,16 +106,10 @@ Issues notesOnForces(const std::vector<std::string>& sentences) {
     return notes;
 }
 
-std::string passagesOf(const Arguments& arguments, const std::vector<Passage>& passages) {
-    return arguments.has("--html") ? passagesHtml(passages) : passagesText(passages);
-}
-
-Answer withSentences(Answer answer, const Arguments& arguments,
-                     const std::vector<std::string>& sentences) {
+Answer withSentences(Answer answer, const std::vector<std::string>& sentences) {
     std::string text;
     for (const std::string& sentence : sentences) {
-        text +=
-            arguments.has("--html") ? "<p>" + escapeHtml(sentence) + "</p>\n" : sentence + "\n\n";
+        text += sentence + "\n\n";
     }
     answer.text = text + answer.text;
     return answer;

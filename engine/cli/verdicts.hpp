@@ -3,7 +3,6 @@
 // there are no forces, or where they hold for exactly these loads only.
 
 #include "cli/commands.hpp"
-#include "report/derivation/passage.hpp"
 #include "report/text/writer.hpp"
 #include "statics/solve/exact.hpp"
 
@@ -30,11 +29,8 @@ namespace gusset::cli {
 // Sentences that have no place in a table, as notes on its forces.
 [[nodiscard]] Issues notesOnForces(const std::vector<std::string>& sentences);
 
-// As HTML if asked for, otherwise as text.
-[[nodiscard]] std::string passagesOf(const Arguments&, const std::vector<Passage>&);
-// Puts the warnings about the figures before a derivation.
-[[nodiscard]] Answer withSentences(Answer, const Arguments&,
-                                   const std::vector<std::string>& sentences);
+// Puts the warnings about the figures before a derivation as text.
+[[nodiscard]] Answer withSentences(Answer, const std::vector<std::string>& sentences);
 
 // The truss without loose joints, for influence lines: joints that no member meets and no pin holds
 // are a mechanism by themselves, and are left out with a note.

@@ -242,7 +242,7 @@ Answer written(const Writer& writer, const Arguments& arguments, Derivation made
     passages.insert(document.resultsFirst ? passages.begin() : passages.end(),
                     document.results.begin(), document.results.end());
     const std::string text = made.text.empty() ? passagesText(passages) : made.text;
-    return withSentences({made.exit, text, std::move(made.faults)}, arguments, warnings);
+    return withSentences({made.exit, text, std::move(made.faults)}, warnings);
 }
 
 // The loads of the model do not act while one of 1 moves along.

@@ -1,4 +1,4 @@
-// Files in and out, a refused clipboard, and printing.
+// Files in and out, and a refused clipboard.
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
@@ -109,26 +109,5 @@ test('where the clipboard is refused the link stands selected, to be copied by h
     assert.equal(selected.picked, selected.text);
     await page.locator('#copy-dialog button').click();
     assert.equal(await page.locator('#copy-dialog').isVisible(), false);
-    await context.close();
-});
-
-test('on paper stand the results, the model and the working, and no button', async () => {
-    const { page, board, context } = await open();
-    await page.emulateMedia({ media: 'print' });
-    await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
-    await board.idle();
-    const paper = await page.evaluate(() => ({
-        board: getComputedStyle(document.getElementById('stage')).display,
-        working: document.querySelectorAll('#tables-content math').length,
-        tables: [...document.querySelectorAll('#tables-content caption')].map((one) => one.textContent),
-        removes: [...document.querySelectorAll('[data-press$=".remove"], .buttons, tr.new')]
-            .filter((one) => one.getClientRects().length > 0).length,
-    }));
-    assert.equal(paper.board, 'none');
-    assert.ok(paper.working > 10, `${paper.working} formulas`);
-    assert.ok(paper.tables.some((caption) => caption.startsWith('Member forces')), paper.tables.join());
-    assert.equal(paper.removes, 0);
-    const pdf = await page.pdf();
-    assert.ok(pdf.length > 20000, `${pdf.length} bytes of PDF`);
     await context.close();
 });

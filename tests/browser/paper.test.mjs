@@ -3,14 +3,13 @@
 // build/screenshots.
 import assert from 'node:assert/strict';
 import { execFileSync } from 'node:child_process';
-import { mkdirSync, mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
-import os from 'node:os';
+import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { after, before, test } from 'node:test';
 import { answered, gusset } from '../cli/support.mjs';
+import { folder, inMargins, keepPictures, pagesOf, papers, picturesOf, whereWords } from './prints.mjs';
 import { launch, root } from './support.mjs';
 
-const papers = { A4: [210, 297], Letter: [215.9, 279.4] };
 const margins = { top: 16, side: 15, bottom: 18 }; // mm, as paper.css has them
 const examples = JSON.parse(readFileSync(path.join(root, 'site/examples/index.json'), 'utf8'))
     .examples.map(({ file }) => file);
@@ -60,13 +59,9 @@ function htmlOf(asked) {
     return stdout;
 }
 
-const folder = mkdtempSync(path.join(os.tmpdir(), 'gusset-paper-'));
 let browser;
 before(async () => { browser = await launch(); });
-after(async () => {
-    await browser?.close();
-    rmSync(folder, { recursive: true });
-});
+after(() => browser?.close());
 
 async function openDocument(html, options = {}) {
     const page = await browser.newPage(options);
@@ -115,61 +110,11 @@ async function printed(page, paper) {
     return file;
 }
 
-const pagesOf = (file) => Number(execFileSync('pdfinfo', [file]).toString().match(/^Pages: +(\d+)/m)[1]);
-
-// Word → the numbers of the pages where it is printed.
-function whereWords(file) {
-    const where = new Map();
-    const pages = execFileSync('pdftotext', ['-bbox', file, '-'], { maxBuffer: 1e8 }).toString().split('<page ').slice(1);
-    pages.forEach((page, i) => {
-        for (const [, word] of page.matchAll(/<word [^>]*>([^<]*)<\/word>/g)) {
-            where.set(word, [...where.get(word) ?? [], i + 1]);
-        }
-    });
-    return where;
-}
-
-// The pages as grey pictures: { width, height, at(x, y) }, 0 black.
-function picturesOf(file, dpi = 60) {
-    execFileSync('pdftoppm', ['-gray', '-r', String(dpi), file, path.join(folder, 'page')]);
-    return readdirSync(folder).filter((name) => name.endsWith('.pgm')).sort().map((name) => {
-        const bytes = readFileSync(path.join(folder, name));
-        rmSync(path.join(folder, name));
-        const [head, width, height] = bytes.toString('latin1', 0, 40).match(/^P5\s+(\d+)\s+(\d+)\s+255\s/);
-        const grey = bytes.subarray(head.length);
-        return { width: Number(width), height: Number(height), at: (x, y) => grey[y * Number(width) + x] };
-    });
-}
-
-// What is printed in a margin, in mm from the upper left corner of the page; the number of the page, in the middle at
-// the bottom, does not count.
-function inMargins(picture, paper) {
+// In a margin, apart from the number of the page, in the middle at the bottom.
+function notNumbers(picture, paper) {
     const [width, height] = papers[paper];
-    const slack = 0.8; // mm: half a dot, and the width of a line
-    const found = [];
-    for (let y = 0; y < picture.height; ++y) {
-        for (let x = 0; x < picture.width; ++x) {
-            const [left, top] = [x * width / picture.width, y * height / picture.height];
-            const outside = left < margins.side - slack || left > width - margins.side + slack ||
-                top < margins.top - slack || top > height - margins.bottom + slack;
-            const numbers = top > height - margins.bottom + 2 && Math.abs(left - width / 2) < 15;
-            if (outside && !numbers && picture.at(x, y) < 250) {
-                found.push([Math.round(left), Math.round(top)]);
-            }
-        }
-    }
-    return found;
-}
-
-function keepPictures(file, name) {
-    const screenshots = path.join(root, 'build/screenshots');
-    mkdirSync(screenshots, { recursive: true });
-    execFileSync('pdftoppm', ['-png', '-r', '80', file, path.join(folder, 'kept')]);
-    for (const kept of readdirSync(folder).filter((it) => it.startsWith('kept'))) {
-        const bytes = readFileSync(path.join(folder, kept));
-        rmSync(path.join(folder, kept));
-        writeFileSync(path.join(screenshots, `paper-${name.replaceAll(' ', '-')}-${kept.slice(5)}`), bytes);
-    }
+    return inMargins(picture, papers[paper], margins, (left, top) =>
+        top > height - margins.bottom + 2 && Math.abs(left - width / 2) < 15);
 }
 
 test('every kind of working keeps to the paper, and its figures to their headings', async () => {
@@ -181,13 +126,13 @@ test('every kind of working keeps to the paper, and its figures to their heading
             assert.equal(await isTooWide(page, paper), false, `${name}, ${paper}`);
             const file = await printed(page, paper);
             picturesOf(file).forEach((picture, i) =>
-                assert.deepEqual(inMargins(picture, paper), [], `${name}, ${paper}, page ${i + 1}`));
+                assert.deepEqual(notNumbers(picture, paper), [], `${name}, ${paper}, page ${i + 1}`));
             const where = whereWords(file);
             for (let i = 0; i < count; ++i) {
                 assert.deepEqual(where.get(`figure${i}`), where.get(`heading${i}`), `${name}, ${paper}, figure ${i}`);
                 assert.equal(where.get(`figure${i}`).length, 1);
             }
-            keepPictures(file, `${name}-${paper}`);
+            keepPictures(file, `paper-${name}-${paper}`);
         }
         figures += count;
         await page.close();
@@ -228,7 +173,7 @@ test('these checks notice what is in a margin, and a figure on another page than
     assert.equal(await isTooWide(clipped, 'A4'), true);
     await clipped.close();
     const outside = await openDocument(html.replace('margin: 16mm 15mm 18mm', 'margin: 16mm 12mm 18mm'));
-    assert.ok(inMargins(picturesOf(await printed(outside, 'A4'))[0], 'A4').length > 0);
+    assert.ok(notNumbers(picturesOf(await printed(outside, 'A4'))[0], 'A4').length > 0);
     await outside.close();
     const apart = await openDocument(html.replace(/(<h3>Joint A<\/h3>)/, '$1<div style="break-after: page"></div>'));
     const count = await apart.evaluate(markFigures);

@@ -99,9 +99,11 @@ function assertReadable(html) {
         assert.match(figure, /<svg |<img [^>]*alt="[^"]/, 'a figure has something to show');
     }
     for (const table of parts(html, 'table')) {
-        assert.match(table, /^<table>\s*<caption>[^<]/, 'a table has a caption');
+        // On a sheet it is in the head, as that is repeated on each page.
+        const captions = /^<table( class="beside")?>\s*(<caption>|<thead>\s*<tr><th scope="colgroup" class="caption"[^>]*>)[^<]/;
+        assert.match(table, captions, 'a table has a caption');
         const [head, body] = [parts(table, 'thead').join(), parts(table, 'tbody').join()];
-        assert.doesNotMatch(head, /<td|<th\b(?! scope="col")/, 'the head is column heads');
+        assert.doesNotMatch(head, /<td|<th\b(?! scope="col(group)?")/, 'the head is column heads');
         for (const row of parts(body, 'tr')) {
             assert.match(row, /^<tr><th scope="row">/, 'a row begins with its head');
         }
@@ -159,6 +161,17 @@ test('so are the tables and drawings of the other methods', async () => {
     }
 });
 
+test('so are sheets and checks as documents', async () => {
+    const all = 'drawing,diagram,model,cases,forces,displacements,checks,working';
+    for (const file of ['cottage_roof', 'garage_roof', 'farm_bridge', 'braced_tower']) {
+        const model = `site/examples/${file}.json`;
+        const who = ['--project', 'A & B', '--date', '1 < 2', '--address', 'https://example.org/'];
+        await assertSound(answered(['report', model, ...who, '--parts', all]), documents);
+        await assertSound(answered(['check', model, '--members', '--html']), documents);
+    }
+    await assertSound(answered(['check', 'site/examples/farm_bridge.json', '--member', 'A-B', '--html']), documents);
+});
+
 test('labels of a stranger leave the HTML sound', async () => {
     const [a, b] = ['<b>"&\'', '</math>'];
     const model = {
@@ -169,6 +182,7 @@ test('labels of a stranger leave the HTML sound', async () => {
         loads: [{ joint: 'C', fy: -3 }],
     };
     await assertSound(answered(['working', '-', '--html'], JSON.stringify(model)), documents);
+    await assertSound(answered(['report', '-'], JSON.stringify(model)), documents);
 });
 
 test('the page and the manual are sound HTML', async () => {

@@ -75,6 +75,8 @@ const commands = {
     'influence --svg': ['influence', '-', ...line, '--svg'],
     'influence --text': ['influence', '-', ...line, '--text'],
     'working --influence': ['working', '-', '--influence', 'member:A-C', '--path', 'A,B'],
+    report: ['report', '-'],
+    'report --csv': ['report', '-', '--csv'],
     link: ['link', '-'],
     open: ['open', '-'],
 };

@@ -146,6 +146,7 @@ std::vector<CommandLine> everyCommand(const Truss& truss, Random& random) {
     add(lines, "check", {"--members"}, asked.loads, {"--text", "--json", "--csv", "--html"});
     add(lines, "check", {"--members"}, {"--worst"}, {"--text", "--json", "--csv", "--html"});
     add(lines, "check", {"--member", asked.member}, asked.loads, {"--text", "--html", "--json"});
+    add(lines, "report", {}, asked.loads, {"--html", "--csv"});
     lines.push_back({"check", "-"});
     lines.push_back({"link", "-"});
     lines.push_back({"open", "-"});

@@ -80,6 +80,11 @@ const names = new Set([
     'H0z\\" fill=\\"#ffffff\\"/>\\n<path d=\\"',
     '\\" shape-rendering=\\"crispEdges\\" role=\\"img\\">\\n<title>',
     'Inter, Helvetica, Arial, sans-serif',
+    '@page {\\n    margin: 13mm 15mm 15mm;\\n    font: 8pt \\"Helvetica Neue\\", Arial, ',
+    '<span class=\\"tail t',
+    '<thead>\\n<tr><th scope=\\"colgroup\\" class=\\"caption\\" colspan=\\"',
+    // A size of paper.
+    'Letter',
     // Forces n with their indices (force_method_tables).
     'Nn',
     'Rr',

@@ -2,14 +2,9 @@
 // The tables of the model, in the notebook and on the page: their names, columns and rows.
 
 #include "core/phrase.hpp"
+#include "phrases/model/tables.hpp"
 
 namespace gusset::phrase {
-
-inline constexpr auto kHeadJoints = "Joints"_phrase;
-inline constexpr auto kHeadSupports = "Supports"_phrase;
-inline constexpr auto kHeadLoads = "Loads"_phrase;
-inline constexpr auto kHeadMaterials = "Materials"_phrase;
-inline constexpr auto kHeadSections = "Sections"_phrase;
 
 // What a screen reader calls a row; a load by its number.
 inline constexpr auto kRowOfJoint = "joint {name}"_phrase;
@@ -44,8 +39,6 @@ inline constexpr auto kReactionAt = "reaction at"_phrase;
 inline constexpr auto kCellSettlement = "settlement"_phrase;
 inline constexpr auto kSettles = "settles"_phrase;
 inline constexpr auto kCellKind = "kind"_phrase;
-inline constexpr auto kKindPin = "pin"_phrase;
-inline constexpr auto kKindRoller = "roller"_phrase;
 inline constexpr auto kLoadAt = "load at"_phrase;
 inline constexpr auto kForceRight = "force to the right"_phrase;
 inline constexpr auto kForceUp = "force upwards"_phrase;
@@ -57,18 +50,13 @@ inline constexpr auto kRightSign = "→"_phrase;
 inline constexpr auto kUpSign = "↑"_phrase;
 inline constexpr auto kCellSize = "size"_phrase;
 inline constexpr auto kCellAngle = "angle"_phrase;
-inline constexpr auto kCellCase = "case"_phrase;
 inline constexpr auto kCellMaterial = "material"_phrase;
 inline constexpr auto kModulusSign = "E"_phrase;
 inline constexpr auto kCellDensity = "density"_phrase;
-inline constexpr auto kDensityUnit = "kg/m³"_phrase;
 inline constexpr auto kExpansionSign = "α"_phrase;
 inline constexpr auto kCellMadeAs = "profile"_phrase;
 inline constexpr auto kAreaSign = "A"_phrase;
 
 inline constexpr auto kRemove = "Remove"_phrase;
-// Loads that are not on a single joint.
-inline constexpr auto kAlongPath = "along {path}"_phrase;
-inline constexpr auto kSelfWeight = "self-weight"_phrase;
 
 } // namespace gusset::phrase

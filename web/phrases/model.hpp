@@ -3,6 +3,7 @@
 // combinations, moving loads, and units.
 
 #include "core/phrase.hpp"
+#include "phrases/model/tables.hpp"
 
 namespace gusset::phrase {
 
@@ -23,7 +24,6 @@ inline constexpr auto kUsualMaterials =
     "Steel: nominal values of EN 1993-1-1; timber: C24 of EN 338. What is built with has its own "
     "certificate."_phrase;
 
-inline constexpr auto kHeadCombinations = "Combinations"_phrase;
 inline constexpr auto kCellCombination = "combination"_phrase;
 inline constexpr auto kCellOfCase = "of case"_phrase;
 inline constexpr auto kCellTimes = "times"_phrase;

@@ -19,7 +19,6 @@ inline constexpr auto kShareBy = "Share by …"_phrase;
 inline constexpr auto kNoCode =
     "Too long for a QR code that phones read: save the board as a file below."_phrase;
 inline constexpr auto kSaveCode = "Save the QR code as SVG"_phrase;
-inline constexpr auto kCodeOfTruss = "The truss as a QR code"_phrase;
 inline constexpr auto kForHandout = "for a handout"_phrase;
 
 inline constexpr auto kFilesAndPages = "Files and pages"_phrase;

@@ -39,21 +39,27 @@ void drawArrow(Draft& draft, const BodyForce& force, Vec2 way, double from, doub
         {{.words = force.label, .at = far, .ink = force.ink, .size = kLabelSize}, way});
 }
 
-// A load or reaction is drawn on the side of its joint that is clearer; on the other one, if that
-// is taken and the other is not; else beyond whatever is on the same ray.
-void drawOuter(Draft& draft, const BodyForce& force) {
-    const std::vector<Ray>& rays = draft.rays[indexOf(draft.body, force.at)];
-    const Vec2 along = onPaper(force.along);
-    Vec2 way = freedom(rays, along) > freedom(rays, -along) + kHair ? along : -along;
-    if (freedom(rays, way) < 1 - kOneRay && freedom(rays, -way) > 1 - kOneRay) {
-        way = -way;
-    }
+// Px from the joint, beyond whatever is on the same ray.
+double beginOn(const std::vector<Ray>& rays, Vec2 way) {
     double from = kStart;
     for (const Ray& ray : rays) {
         if (dot(ray.way, way) > kOneRay) {
             from = std::max(from, ray.reach + kSeries);
         }
     }
+    return from;
+}
+
+// A load or reaction is drawn on the side of its joint that is clearer; on the other one, if that
+// lets it begin nearer to the joint.
+void drawOuter(Draft& draft, const BodyForce& force) {
+    const std::vector<Ray>& rays = draft.rays[indexOf(draft.body, force.at)];
+    const Vec2 along = onPaper(force.along);
+    Vec2 way = freedom(rays, along) > freedom(rays, -along) + kHair ? along : -along;
+    if (beginOn(rays, -way) < beginOn(rays, way)) { // the nearer end of what is taken
+        way = -way;
+    }
+    const double from = beginOn(rays, way);
     const bool inclined =
         std::fabs(force.along.x) > kParallel && std::fabs(force.along.y) > kParallel;
     drawArrow(draft, force, way, from, from + (inclined ? draft.arm : kLoadArm) - kStart);

@@ -107,18 +107,53 @@ std::vector<Vec2> placesBeside(const SketchLine& member, const RichLine& words) 
     return places;
 }
 
-void writeForces(Draft& draft, const std::vector<MemberId>& members, const FinalForces& forces) {
+// `wordsOf(i)`: what is written beside the member with this index.
+template <class WordsOf>
+void writeBeside(Draft& draft, const std::vector<MemberId>& members, const FinalForces& forces,
+                 WordsOf wordsOf) {
     for (std::size_t i = 0; i < members.size(); ++i) { // the sketch has their lines in this order
         SketchLine& line = draft.sketch.lines[i];
-        const double force = forces.members[members[i].at()];
-        line.ink = inkOfForce(force);
-        RichLine words = forceOfMember(draft.notation, force);
+        line.ink = inkOfForce(forces.members[members[i].at()]);
+        RichLine words = wordsOf(members[i].at());
         draft.waiting.push_back(
             {{.words = words, .at = 0.5 * (line.a + line.b), .ink = line.ink, .size = kForceSize},
              {0, -1},
              3,
              placesBeside(line, words)});
     }
+}
+
+void writeForces(Draft& draft, const std::vector<MemberId>& members, const FinalForces& forces) {
+    writeBeside(draft, members, forces, [&](std::size_t member) {
+        return forceOfMember(draft.notation, forces.members[member]);
+    });
+}
+
+void drawSupports(Draft& draft) {
+    for (const Support& support : draft.notation.truss.supports) {
+        drawSupport(draft, support);
+    }
+}
+
+constexpr double kAroundTruss = 150;    // px, for arrows and labels left and right of it
+constexpr double kLargestOnSheet = 1.7; // times as large: 13 px come out as 6 pt
+
+// The smallest figure in which everything has room, when drawn by `draw`, which returns whether it
+// has; else the largest.
+template <class Draw>
+FullFigure roomiest(const Notation& notation, const FreeBody& body, const FigureSpace& space,
+                    Draw draw) {
+    const double wide = space.wide - kAroundTruss;
+    FullFigure figure;
+    figure.complete = false;
+    for (double size = 1; !figure.complete && size < kLargestOnSheet; size *= 1.15) {
+        const PartRoom room{wide, space.high, wide, 0};
+        Draft draft{notation, body, kPartArm, times(size, room)};
+        drawMembers(draft);
+        figure.complete = draw(draft);
+        figure.sketch = completed(draft);
+    }
+    return figure;
 }
 
 } // namespace
@@ -147,9 +182,7 @@ std::optional<Sketch> givenFigure(const Notation& notation, const std::vector<Me
     Draft draft{notation, body, kPartArm};
     drawMembers(draft);
     showAsked(draft, insideMembers(notation, body), asked);
-    for (const Support& support : notation.truss.supports) {
-        drawSupport(draft, support);
-    }
+    drawSupports(draft);
     drawForces(draft);
     nameJoints(draft);
     measureJoints(draft);
@@ -177,6 +210,50 @@ std::optional<Sketch> answerFigure(const Notation& notation, const FinalForces& 
     }
     sketch.says = sayPlain(notation.book, phrase::kFigureAnswer);
     return sketch;
+}
+
+std::optional<FullFigure> loadsFigure(const Notation& notation, const FigureSpace& space) {
+    if (!canBeRead(notation.truss)) {
+        return std::nullopt;
+    }
+    FullFigure figure = roomiest(notation, loadedBody(notation), space, [](Draft& draft) {
+        drawSupports(draft);
+        drawForces(draft);
+        nameJoints(draft);
+        measureJoints(draft);
+        return placeWords(draft);
+    });
+    figure.sketch.says = sayPlain(notation.book, phrase::kFigureGiven);
+    return figure;
+}
+
+std::optional<FullFigure> forcesFigure(const Notation& notation, const FinalForces& forces,
+                                       const FigureSpace& space) {
+    if (!canBeRead(notation.truss)) {
+        return std::nullopt;
+    }
+    const FreeBody body = finalFreeBody(notation, forces.reactions);
+    const std::vector<MemberId> members = insideMembers(notation, body);
+    const auto drawn = [&](bool numbered) {
+        return roomiest(notation, body, space, [&](Draft& draft) {
+            if (numbered) {
+                writeBeside(draft, members, forces,
+                            [](std::size_t i) { return plainLine(std::to_string(i + 1)); });
+            } else {
+                writeForces(draft, members, forces);
+            }
+            drawForces(draft);
+            nameJoints(draft);
+            return placeWords(draft);
+        });
+    };
+    FullFigure figure = drawn(false);
+    if (!figure.complete) {
+        figure = drawn(true);
+        figure.numbered = true;
+    }
+    figure.sketch.says = sayPlain(notation.book, phrase::kFigureAnswer);
+    return figure;
 }
 
 } // namespace gusset

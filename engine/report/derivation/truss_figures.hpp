@@ -23,4 +23,21 @@ struct FinalForces {               // force units
 // With every force as it acts, "16.67 C" at a member. Nothing likewise.
 [[nodiscard]] std::optional<Sketch> answerFigure(const Notation&, const FinalForces&);
 
+// A figure for a sheet, with every value on it in letters that stay readable when it is scaled down
+// to the sheet's width.
+struct FigureSpace { // px
+    double wide = 0;
+    double high = 0; // of the truss alone
+};
+struct FullFigure {
+    Sketch sketch;
+    bool numbered = false; // members carry numbers, from 1 in the order of the model, as their
+                           // forces have no room
+    bool complete = true;  // all that belongs to it has room
+};
+// With supports, loads and dimensions. Nothing for a truss that is not drawn, likewise.
+[[nodiscard]] std::optional<FullFigure> loadsFigure(const Notation&, const FigureSpace&);
+[[nodiscard]] std::optional<FullFigure> forcesFigure(const Notation&, const FinalForces&,
+                                                     const FigureSpace&);
+
 } // namespace gusset

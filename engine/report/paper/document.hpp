@@ -21,5 +21,7 @@ struct WorkingDocument {
     bool resultsFirst = false;
 };
 [[nodiscard]] std::string documentHtml(const Writer&, const WorkingDocument&);
+// A piece of a page under the truss's title.
+[[nodiscard]] std::string documentAround(const Writer&, const std::string& html);
 
 } // namespace gusset

@@ -371,6 +371,22 @@ std::vector<std::string> cautionLines(const PhraseBook& book) {
             sayPlain(book, phrase::kCautionDecide)};
 }
 
+std::string cautionText(const PhraseBook& book) {
+    std::string text = "\n";
+    for (const std::string& line : cautionLines(book)) {
+        text += line + '\n';
+    }
+    return text;
+}
+
+std::string cautionHtml(const PhraseBook& book) {
+    std::string html;
+    for (const std::string& line : cautionLines(book)) {
+        html += "<p><strong>" + escapeHtml(line) + "</strong></p>\n";
+    }
+    return html;
+}
+
 std::string checksText(const Writer& writer, const MemberChecks& checks,
                        const CheckedLoads& loads) {
     std::string text;
@@ -380,26 +396,16 @@ std::string checksText(const Writer& writer, const MemberChecks& checks,
     if (!checks.members.empty()) {
         text += '\n' + tableText(checkTable(writer, checks));
     }
-    text += '\n';
-    for (const std::string& line : cautionLines(writer)) {
-        text += line + '\n';
-    }
-    return text;
+    return text + cautionText(writer);
 }
 
 std::string checksHtml(const Writer& writer, const MemberChecks& checks,
                        const CheckedLoads& loads) {
-    std::string html;
-    for (const std::string& line : checkLines(writer, checks, loads)) {
-        html += "<p>" + escapeHtml(line) + "</p>\n";
-    }
+    std::string html = paragraphsHtml(checkLines(writer, checks, loads));
     if (!checks.members.empty()) {
         html += tableHtml(checkTable(writer, checks));
     }
-    for (const std::string& line : cautionLines(writer)) {
-        html += "<p><strong>" + escapeHtml(line) + "</strong></p>\n";
-    }
-    return html;
+    return html + cautionHtml(writer);
 }
 
 std::string checksCsv(const Writer& writer, const MemberChecks& checks) {

@@ -52,6 +52,8 @@ struct CheckedLoads {
 [[nodiscard]] std::vector<std::string> lackLines(const Writer&, const MemberChecks&);
 // That the check is preliminary, what it leaves out, and who decides.
 [[nodiscard]] std::vector<std::string> cautionLines(const PhraseBook&);
+[[nodiscard]] std::string cautionText(const PhraseBook&); // after an empty line
+[[nodiscard]] std::string cautionHtml(const PhraseBook&);
 
 [[nodiscard]] std::string checksText(const Writer&, const MemberChecks&, const CheckedLoads&);
 [[nodiscard]] std::string checksHtml(const Writer&, const MemberChecks&, const CheckedLoads&);

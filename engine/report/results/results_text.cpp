@@ -207,10 +207,7 @@ std::string resultsCsv(const Truss& truss, const Solution& solution, const Exact
 }
 
 std::string resultsHtml(const Writer& writer, const Solution& solution) {
-    std::string html;
-    for (const std::string& line : verdict(writer, solution)) {
-        html += "<p>" + escapeHtml(line) + "</p>\n";
-    }
+    std::string html = paragraphsHtml(verdict(writer, solution));
     for (const TextTable& table : tablesOf(writer, solution)) {
         html += tableHtml(table);
     }

@@ -47,4 +47,12 @@ std::string escapeHtml(std::string_view text) {
     return out;
 }
 
+std::string paragraphsHtml(const std::vector<std::string>& texts) {
+    std::string html;
+    for (const std::string& text : texts) {
+        html += "<p>" + escapeHtml(text) + "</p>\n";
+    }
+    return html;
+}
+
 } // namespace gusset

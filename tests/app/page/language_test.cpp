@@ -10,7 +10,7 @@
 #include "app/fields/typed_text.hpp"
 #include "app/page/page_tables.hpp"
 #include "app/page/page_text.hpp"
-#include "app/page/qr_code.hpp"
+#include "report/sketch/qr_code.hpp"
 #include "canvas/hands/arrange.hpp"
 #include "canvas/hands/board_menu.hpp"
 #include "canvas/hands/several_field.hpp"

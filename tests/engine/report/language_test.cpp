@@ -20,6 +20,7 @@
 #include "report/results/movement_text.hpp"
 #include "report/results/results_text.hpp"
 #include "report/results/solution_text.hpp"
+#include "report/sheet/sheet.hpp"
 #include "report/sketch/influence_sketch.hpp"
 #include "report/sketch/sketch_svg.hpp"
 #include "statics/moving/load_paths.hpp"
@@ -221,6 +222,23 @@ void checkMemberChecks(Reader reader) {
     }
 }
 
+// A sheet's words, without its styles.
+std::string wordsOfSheet(const Writer& writer, const SheetChoices& choices) {
+    std::string html = sheetHtml(writer, choices, {});
+    for (std::size_t at = html.find("<style>"); at != html.npos; at = html.find("<style>")) {
+        html.erase(at, html.find("</style>") - at);
+    }
+    return textOfHtml(html);
+}
+
+void checkSheet(const Reader& reader) {
+    const auto& [truss, solution, book] = reader;
+    SheetChoices choices{.loads = usualLoads(truss)};
+    choices.across = truss.members.size() % 2 == 0;
+    choices.parts.fill(true);
+    reader.check("sheet", wordsOfSheet({book, truss}, choices));
+}
+
 // The truss with two sections of steel and one of timber on its members in turn.
 Truss withStrength(Truss truss) {
     truss.materials = {{"steel", 210e3, 235, 7850, 1.2e-5, {}}, {"oak", 11e3, 18, 600, 5e-6, {}}};
@@ -262,6 +280,7 @@ TEST_CASE("in a language made up for it, results, working and drawings keep no E
     for (const Truss& truss : allKinds()) {
         const Reader reader = readerOf(truss);
         checkResults(reader);
+        checkSheet(reader);
         if (!truss.joints.empty()) {
             checkWorking(reader);
             checkMoving(reader);
@@ -274,6 +293,7 @@ TEST_CASE("nor do checks of members, by any formula") {
     for (const Truss& truss : exampleTrusses()) {
         checkMemberChecks(readerOf(truss));
         checkMemberChecks(readerOf(withStrength(truss)));
+        checkSheet(readerOf(withStrength(truss)));
     }
     checkMemberChecks(readerOf(Truss{}));
 }

@@ -32,14 +32,6 @@ std::string checksPart(const AppState& state, const Derived& derived) {
 
 std::string line(const std::string& text) { return "<p>" + escapeHtml(text) + "</p>\n"; }
 
-std::string linesOf(const std::vector<std::string>& texts) {
-    std::string html;
-    for (const std::string& text : texts) {
-        html += line(text);
-    }
-    return html;
-}
-
 // Without numbers, so that these tables are not remade in every frame.
 std::string atWork(const PhraseBook& book, Phrase<> what) {
     return line(sayPlain(book, phrase::kJobAtWork, {{"what", say(book, what)}}));
@@ -53,7 +45,7 @@ std::string movingPart(const AppState& state, const Derived& derived) {
         if (!isOf(shown, state)) {
             return heading(book, phrase::kEnvelopeHeading) + atWork(book, phrase::kJobLoads);
         }
-        return heading(book, phrase::kEnvelopeHeading) + linesOf(shown.warnings) +
+        return heading(book, phrase::kEnvelopeHeading) + paragraphsHtml(shown.warnings) +
                (shown.rows.empty()
                     ? line(shown.says)
                     : tableHtml(envelopeTable({book, truss}, shown.says, shown.rows)));
@@ -66,9 +58,9 @@ std::string movingPart(const AppState& state, const Derived& derived) {
     if (!shown.report) {
         return html + (shown.says.empty() ? atWork(book, phrase::kJobPlaces) : line(shown.says));
     }
-    html += linesOf(shown.warnings) + line(shown.reading) +
+    html += paragraphsHtml(shown.warnings) + line(shown.reading) +
             tableHtml(ordinateTable({book, truss}, *shown.report)) + line(shown.areas) +
-            linesOf(shown.assumed) + linesOf(shown.moving);
+            paragraphsHtml(shown.assumed) + paragraphsHtml(shown.moving);
     if (!shown.view.members) {
         return html;
     }

@@ -4,9 +4,9 @@
 
 #include "app/derived/derived.hpp"
 #include "app/fields/field.hpp"
-#include "app/page/qr_code.hpp"
 #include "app/state/action.hpp"
 #include "app/state/layout.hpp"
+#include "report/sketch/qr_code.hpp"
 #include "ui/heights.hpp"
 #include "ui/theme.hpp"
 

@@ -1,7 +1,7 @@
-#include "app/page/qr_code.hpp"
 #include "panels/frame/panel_context.hpp"
 #include "panels/frame/tabs.hpp"
 #include "phrases/share.hpp"
+#include "report/sketch/qr_code.hpp"
 
 #include <algorithm>
 #include <cmath>

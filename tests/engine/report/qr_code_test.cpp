@@ -1,4 +1,4 @@
-#include "app/page/qr_code.hpp"
+#include "report/sketch/qr_code.hpp"
 
 #include <catch2/catch_test_macros.hpp>
 

@@ -1,6 +1,6 @@
-#include "app/page/qr_code.hpp"
+#include "report/sketch/qr_code.hpp"
 
-#include "phrases/share.hpp"
+#include "phrases/results/sheet.hpp"
 #include "report/text/html.hpp"
 #include "report/text/phrases.hpp"
 
