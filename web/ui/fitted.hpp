@@ -14,6 +14,7 @@ struct FittedLook {
     ImVec2 high;
     Align align = Align::Left;
     bool isNumber = false; // never truncated; words end in "…"
+    int decimals = 0;      // if it has fewer, it keeps the room of the others, if there is enough
     const ImFont* font = nullptr;
     ImU32 ink = 0;
 };

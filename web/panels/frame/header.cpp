@@ -38,13 +38,16 @@ std::string naming(const PanelContext& context, Phrase<> alone, decltype("{step}
                         : sayPlain(book, withStep, {{"step", said(book, step)}});
 }
 
+// A header narrower than this shows icons only.
+bool isShort(const PanelContext& context) { return context.layout.header.size.x < kNarrowBelow; }
+
 float shareWidth(const PanelContext& context) {
     return buttonWidth(context.ui, words(context, phrase::kCopyLink),
-                       {.icon = Icon::Share, .showText = !context.layout.narrow});
+                       {.icon = Icon::Share, .showText = !isShort(context)});
 }
 
 float commandsWidth(const PanelContext& context) {
-    const int square = context.layout.narrow ? 4 : 5;
+    const int square = isShort(context) ? 4 : 5;
     const float one = buttonWidth(context.ui, "##one", {.icon = Icon::Undo, .showText = false});
     return static_cast<float>(square) * (one + context.ui.px(2)) + shareWidth(context) +
            context.ui.px(2);
@@ -61,27 +64,25 @@ void titleField(PanelContext& context, float height) {
     look.text = look.look = context.state.truss.title;
     look.hint = words(context, phrase::kUntitledTruss);
     look.numeric = false;
-    look.font = context.layout.narrow ? ui.fonts.strong : ui.fonts.heading;
+    look.font = isShort(context) ? ui.fonts.strong : ui.fonts.heading;
     field(context, {low, {low.x + width, low.y + height}}, look);
     ImGui::Dummy({width, height});
 }
 
 void commands(PanelContext& context) {
-    const History& history = context.state.history;
-    const Statement back = history.undoName();
-    const Statement on = history.redoName();
-    commandButton(context, {naming(context, phrase::kUndo, phrase::kUndoStep, back) + "###undo",
-                            Icon::Undo, !back.empty(), false, false, Undo{}});
+    const Statement on = context.state.history.redoName();
+    undoButton(context);
+    ImGui::SameLine(0, context.ui.px(2));
     commandButton(context, {naming(context, phrase::kRedo, phrase::kRedoStep, on) + "###redo",
                             Icon::Redo, !on.empty(), false, false, Redo{}});
-    if (!context.layout.narrow) {
+    if (!isShort(context)) {
         commandButton(context, {wordsAs(context, phrase::kFitDrawing, "##fit"), Icon::Fit, true,
                                 false, false, ZoomToFit{}});
     }
     viewMenu(context);
     ImGui::SameLine(0, context.ui.px(2));
     if (button(context.ui, words(context, phrase::kCopyLink),
-               {.icon = Icon::Share, .showText = !context.layout.narrow})) {
+               {.icon = Icon::Share, .showText = !isShort(context)})) {
         context.requests.copyLink = true;
     }
     ImGui::SameLine(0, context.ui.px(2));
@@ -105,17 +106,30 @@ void takeLink(PanelContext& context) {
 
 } // namespace
 
+void undoButton(PanelContext& context) {
+    const Statement back = context.state.history.undoName();
+    const std::string label = naming(context, phrase::kUndo, phrase::kUndoStep, back) + "###undo";
+    if (button(context.ui, label.c_str(),
+               {.icon = Icon::Undo, .showText = false, .enabled = !back.empty()})) {
+        context.actions.push_back(Undo{});
+    }
+}
+
 void headerPanel(PanelContext& context) {
     takeLink(context);
     const Ui& ui = context.ui;
     const Rect& place = context.layout.header;
-    const float side = context.layout.narrow ? 2 : 12;
+    const float side = isShort(context) ? 2 : 12;
     const float height = targetHeight(ui);
     const float above = static_cast<float>(place.size.y - height / ui.scale) / 2;
     beginSheet(ui, "header", place, {.padding = {side, above}});
-    titleField(context, height);
-    ImGui::SameLine(0, ui.px(8));
-    commands(context);
+    if (context.layout.reading) {
+        readerHeader(context);
+    } else {
+        titleField(context, height);
+        ImGui::SameLine(0, ui.px(8));
+        commands(context);
+    }
     const float bottom = std::round(ui.px(place.at.y + place.size.y));
     ImGui::GetWindowDrawList()->AddRectFilled({0, bottom - std::max(1.0f, ui.px(1))},
                                               {ui.px(place.size.x), bottom},

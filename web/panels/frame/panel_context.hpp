@@ -23,6 +23,7 @@ struct FieldLook {
     bool numeric = true;
     const ImFont* font = nullptr; // null: the text face
     bool framed = false;          // drawn as a box even at rest
+    int decimals = 0;             // Column::decimals
 };
 // In a box of the screen, device px. True in the frame in which it was pressed.
 bool field(PanelContext&, const Table::Box&, const FieldLook&);
