@@ -13,6 +13,7 @@ export function createField(done, typed) {
     const frame = document.getElementById('field');
     const input = document.getElementById('field-input');
     const sign = document.getElementById('field-sign');
+    const angle = document.getElementById('field-angle');
     const stage = document.getElementById('stage');
     let key = ''; // of the field shown, as the program names it; empty: none
     let ofMember = false;
@@ -55,7 +56,9 @@ export function createField(done, typed) {
         input.value = text;
         input.inputMode = field.numeric ? 'decimal' : 'text';
         input.setAttribute('aria-label', field.name);
-        sign.hidden = !field.numeric || !matchMedia('(pointer: coarse)').matches;
+        const isKeypad = field.numeric && matchMedia('(pointer: coarse)').matches;
+        sign.hidden = !isKeypad || !field.sign;
+        angle.hidden = !isKeypad || !field.angle;
         frame.hidden = false;
         input.focus({ preventScroll: true });
         if (field.goesOn) {
@@ -84,7 +87,13 @@ export function createField(done, typed) {
             finish('kept', rows);
         }
     });
-    // The decimal keypads of phones have no minus. Not a click: that would blur the input first.
+    // The decimal keypads of phones have neither a minus nor an @. Not a click: that would blur the input first.
+    angle.addEventListener('pointerdown', (event) => {
+        event.preventDefault();
+        const at = input.value.includes('@') ? '' : ' @ ';
+        input.setRangeText(at, input.selectionEnd, input.selectionEnd, 'end');
+        typed(key, input.value);
+    });
     sign.addEventListener('pointerdown', (event) => {
         event.preventDefault();
         input.value = /^\s*[-−]/.test(input.value)

@@ -246,6 +246,11 @@ function startsFigure(event) {
     return !event.ctrlKey && !event.metaKey && !event.altKey && /^[0-9.,=(−-]$/.test(event.key);
 }
 
+// Anything typed on a focused cell: what it is to hold.
+function startsText(event) {
+    return !event.ctrlKey && !event.metaKey && !event.altKey && [...event.key].length === 1;
+}
+
 // Only while no element of the page itself is being typed in or pressed; other keys are left to the browser.
 export function listenToKeys({ press, pressInPanel, inPanel, type }) {
     addEventListener('keydown', (event) => {
@@ -260,7 +265,7 @@ export function listenToKeys({ press, pressInPanel, inPanel, type }) {
             pressInPanel(panelKey);
         } else if (key !== undefined) {
             press(key);
-        } else if (startsFigure(event)) {
+        } else if (inPanel() ? startsText(event) : startsFigure(event)) {
             type(event.key); // comes back as the text of a field
         } else {
             return;

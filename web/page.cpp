@@ -9,6 +9,7 @@
 #include "canvas/scene/movement.hpp"
 #include "exchange/links/link.hpp"
 #include "page_input.hpp"
+#include "page_modes.hpp"
 #include "page_output.hpp"
 #include "panels/frame/panels.hpp"
 #include "phrases/frame.hpp"
@@ -136,6 +137,7 @@ void refreshPageLook(Page& page) {
     const PaletteName theme = paletteFor(page.state.view.theme, page.viewport);
     const PageLook look{theme, page.state.view.presenting};
     if (page.pageLook != look) {
+        keepScrolls(page, look.presenting);
         page.pageLook = look;
         setPageLook(kNames[static_cast<std::size_t>(theme)], look.presenting);
     }
@@ -160,6 +162,9 @@ void beginPanels(Page& page, const Canvas& canvas, double now) {
     ImGui_ImplOpenGL3_NewFrame();
     ImGui::NewFrame();
     page.panelKeys.beginFrame();
+    if (page.panelScrolls.beginFrame()) {
+        page.framesWanted = std::max(page.framesWanted, 2);
+    }
 }
 
 PageRequests runPanels(Page& page, const PageLayout& layout) {
@@ -178,6 +183,7 @@ PageRequests runPanels(Page& page, const PageLayout& layout) {
                          .canShareLinks = page.canShareLinks};
     headerPanel(context);
     toolsPanel(context);
+    readerPanel(context);
     notebookPanel(context);
     messagePanel(context);
     legendPanel(context);
@@ -323,7 +329,9 @@ PageRequests drawFrame(Page& page, const PageLayout& layout, const Canvas& canva
     beginPanels(page, canvas, now);
     const PageRequests requests = runPanels(page, layout);
     page.field.done.reset();
+    page.field.typed.clear();
     placeField(page);
+    keepReading(page);
     fitBoardToPage(page, layoutOf(page));
     deriveAll(page, slice);
     moveOn(page, ImGui::GetIO().DeltaTime);
@@ -365,6 +373,7 @@ void runFrame(Page& page, const Canvas& canvas, double now) {
     for (const PlatformEvent& event : events) {
         takeEvent(page, event);
     }
+    keepReading(page);
     const PageLayout layout = layoutOf(page);
     fitBoardToPage(page, layout);
     Slice slice = sliceOf(page);

@@ -10,6 +10,7 @@
 #include "platform/item_log.hpp"
 #include "platform/panel_keys.hpp"
 #include "platform/panel_pointer.hpp"
+#include "platform/panel_scrolls.hpp"
 #include "platform/platform.hpp"
 #include "render/renderer.hpp"
 #include "render/screen.hpp"
@@ -48,6 +49,7 @@ struct Page {
     Ui ui;
     PanelPointer panelPointer;
     PanelKeys panelKeys;
+    PanelScrolls panelScrolls;
     std::optional<QrCode> linkCode; // while the share tab is open
     std::string codedLink;          // the link that it encodes
     bool canShareLinks = false;     // the system has a share sheet

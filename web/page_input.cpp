@@ -148,6 +148,10 @@ void take(Page& page, const PanelKeyEvent& event) {
 }
 
 void take(Page& page, const TypedText& event) {
+    if (page.panelKeys.inPanel()) {
+        page.field.typed += event.text;
+        return;
+    }
     Actions actions;
     beginTyping(page.state, event.text, actions);
     update(page.state, actions);
@@ -197,11 +201,13 @@ void take(Page& page, const OpenedText& event) {
 
 void take(Page& page, const Said& event) { update(page.state, {Say{event.kind, event.text}}); }
 
-// If there is room for only one, the board comes first; the header's button opens the notebook.
+// If there is room for only one, the board comes first; the header's button opens the notebook. But
+// an on-screen keyboard doesn't take away the page that is typed on or read.
 void take(Page& page, const Viewport& event) {
     const bool shrunk = hasRoomForOneOnly(event) && !hasRoomForOneOnly(page.viewport);
+    const bool isUsed = page.state.notebook.reading || page.state.field.id;
     page.viewport = event;
-    if (shrunk && page.state.notebook.open) {
+    if (shrunk && page.state.notebook.open && !isUsed) {
         update(page.state, {Set{&NotebookState::open, false}});
     }
 }

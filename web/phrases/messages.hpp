@@ -23,6 +23,7 @@ inline constexpr auto kIsNoSection =
     "“{text}” is not a section: write A 1200, r 25, or a shape and its dimensions. Shapes: {shapes}."_phrase;
 inline constexpr auto kWriteSettlement =
     "Write how far the pin moves to the right and up: 0, −5."_phrase;
+inline constexpr auto kPinOrRoller = "Write pin or roller."_phrase;
 inline constexpr auto kPenDraws =
     "A pen draws, so fingers only move the board now. View, “Finger draws” changes that."_phrase;
 

@@ -11,6 +11,7 @@ inline constexpr auto kPageForce = "Force"_phrase;
 inline constexpr auto kPageDisplacement = "Displacement"_phrase;
 inline constexpr auto kPagePolygon = "Force polygon"_phrase;
 inline constexpr auto kPageSettings = "Settings"_phrase;
+inline constexpr auto kBackToBoard = "Back to the board"_phrase;
 inline constexpr auto kPreviousStep = "Previous step"_phrase;
 inline constexpr auto kNextStep = "Next step"_phrase;
 inline constexpr auto kOneOfMany = "{i} of {n}"_phrase;

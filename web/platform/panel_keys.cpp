@@ -10,7 +10,7 @@ namespace {
 
 // In the order in which F6 visits them; those not on the screen are skipped.
 constexpr std::array kPanels{"header",  "beginning", "tools",  "picked",
-                             "several", "notebook",  "message"};
+                             "several", "notebook",  "reader", "message"};
 
 void strike(ImGuiKey key, bool shift = false) {
     ImGuiIO& io = ImGui::GetIO();

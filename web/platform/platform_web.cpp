@@ -114,7 +114,7 @@ EMSCRIPTEN_KEEPALIVE void gussetViewport(double width, double height, double pix
 // since a string_view need not be zero-terminated.
 // clang-format off
 EM_JS(void, pageShowField, (const char* key, const char* name, const char* text, double x, double y, double width, double height, int how), {
-    Module['page'].showField({ key: UTF8ToString(key), name: UTF8ToString(name), text: UTF8ToString(text), numeric: !!(how & 1), goesOn: !!(how & 2), ofMember: !!(how & 4) }, x, y, width, height);
+    Module['page'].showField({ key: UTF8ToString(key), name: UTF8ToString(name), text: UTF8ToString(text), numeric: !!(how & 1), goesOn: !!(how & 2), ofMember: !!(how & 4), sign: !!(how & 8), angle: !!(how & 16) }, x, y, width, height);
 });
 EM_JS(void, pageBringSentence, (const char* english), { Module['bringSentence'](english); });
 EM_JS(void, pageHideField, (), { Module['page'].hideField(); });
@@ -169,7 +169,8 @@ void showField(const FieldPlace& field) {
     const std::string key = keyOf(field.field);
     pageShowField(key.c_str(), field.name.c_str(), field.text.c_str(), field.rect.at.x,
                   field.rect.at.y, field.rect.size.x, field.rect.size.y,
-                  (field.numeric ? 1 : 0) | (field.goesOn ? 2 : 0) | (field.ofMember ? 4 : 0));
+                  (field.numeric ? 1 : 0) | (field.goesOn ? 2 : 0) | (field.ofMember ? 4 : 0) |
+                      (field.keys.sign ? 8 : 0) | (field.keys.angle ? 16 : 0));
 }
 
 void hideField() { pageHideField(); }

@@ -97,6 +97,16 @@ void help(std::span<const ColumnWish> wishes, bool numbers, std::vector<double>&
 
 } // namespace
 
+int decimalsIn(std::string_view text) {
+    const std::size_t sign = text.find_first_of(".,");
+    if (sign == std::string_view::npos || !isNumberText(text)) {
+        return 0;
+    }
+    const std::string_view after = text.substr(sign + 1);
+    const bool plain = after.find_first_not_of("0123456789") == std::string_view::npos;
+    return plain ? static_cast<int>(after.size()) : 0;
+}
+
 bool isNumberText(std::string_view text) { return readNumber(text).has_value(); }
 
 FittedNumber fitNumber(std::string_view text, double room, std::size_t faces,

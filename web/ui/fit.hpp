@@ -2,6 +2,7 @@
 // How contents are fitted into a cell: a number whole, in a smaller face or in a shorter form, and
 // columns as wide as their numbers if there is room. Widths in any one unit. No Dear ImGui.
 
+#include <algorithm>
 #include <cstddef>
 #include <functional>
 #include <span>
@@ -26,6 +27,19 @@ struct FittedNumber {
                                      const WidthIn&);
 // Whether the text is a number as core/number writes it: "−24,75", "1.2e21".
 [[nodiscard]] bool isNumberText(std::string_view text);
+
+// The figures after the decimal sign; 0 for what has none, and for a power of ten.
+[[nodiscard]] int decimalsIn(std::string_view text);
+inline constexpr int kMostAligned = 6; // more decimals would push the other numbers too far left
+// The most decimals in a column.
+template <class Row>
+[[nodiscard]] int decimalsOf(const std::vector<Row>& rows, std::string Row::*text) {
+    int most = 0;
+    for (const Row& row : rows) {
+        most = std::max(most, decimalsIn(row.*text));
+    }
+    return std::min(most, kMostAligned);
+}
 
 struct ColumnWish {
     double least = 0;

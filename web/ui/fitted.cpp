@@ -41,8 +41,21 @@ float putCut(ImDrawList& list, const ImFont& font, std::string_view text, const 
     return size.x;
 }
 
+// The room of the decimals that it lacks beside the other numbers of its column.
+float roomAfter(const ImFont& font, std::string_view text, int decimals) {
+    const int own = decimalsIn(text);
+    const float figure = textSize(font, "0").x;
+    return own < decimals ? static_cast<float>(decimals - own) * figure +
+                                (own == 0 ? textSize(font, ".").x : 0)
+                          : 0;
+}
+
 float putNumber(ImDrawList& list, const std::vector<const ImFont*>& faces, std::string_view text,
-                const FittedLook& look) {
+                FittedLook look) {
+    const float after = roomAfter(*look.font, text, look.decimals);
+    if (textSize(*look.font, text).x + after <= look.high.x - look.low.x) {
+        look.high.x -= after;
+    }
     const FittedNumber fitted = fitNumber(text, look.high.x - look.low.x, faces.size(),
                                           [&](std::size_t face, std::string_view number) -> double {
                                               return textSize(*faces[face], number).x;

@@ -15,6 +15,7 @@ struct FittedLook {
     Align align = Align::Left;
     bool isNumber = false; // never truncated; words end in "…"
     bool wraps = false;    // into several small lines, if there is room for them, before that
+    int decimals = 0;      // if it has fewer, it keeps the room of the others, if there is enough
     const ImFont* font = nullptr;
     ImU32 ink = 0;
 };

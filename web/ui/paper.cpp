@@ -99,6 +99,7 @@ void progressLine(const Ui& ui, std::string_view says, double share) {
 void beginSheet(const Ui& ui, const char* id, const Rect& place, const SheetLook& look) {
     ImGui::SetNextWindowPos({ui.px(place.at.x), ui.px(place.at.y)});
     ImGui::SetNextWindowSize({ui.px(place.size.x), ui.px(place.size.y)});
+    ImGui::SetNextWindowScroll({0, 0}); // what has the focus scrolls within the sheet, not with it
     ImGui::PushStyleVar(ImGuiStyleVar_WindowPadding,
                         {ui.px(look.padding.x), ui.px(look.padding.y)});
     ImGuiWindowFlags flags = ImGuiWindowFlags_NoDecoration | ImGuiWindowFlags_NoMove |

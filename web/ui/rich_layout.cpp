@@ -105,8 +105,21 @@ Piece pieceOf(const Ui& ui, std::string_view text, RunStyle style, const ImFont*
     return piece;
 }
 
-bool endsLine(const LaidWord& word) {
-    return word.pieces.size() != 1 || !staysWithNext(word.pieces.front().text);
+bool isCount(std::string_view word) {
+    return !word.empty() && word.find_first_not_of("0123456789") == std::string_view::npos;
+}
+
+// A line doesn't end with the sign before a term, within a product, or between a number and what it
+// counts: "2 × 8 joints".
+bool endsLine(const LaidWord& word, std::string_view next) {
+    constexpr std::string_view kTimes = "×";
+    if (word.pieces.empty() || word.pieces.back().style != RunStyle::Plain) {
+        return true;
+    }
+    const std::string_view text = word.pieces.back().text;
+    const bool counts =
+        next.starts_with(kTimes) || (!next.empty() && next.front() >= 'a' && next.front() <= 'z');
+    return !staysWithNext(text) && text != kTimes && !(isCount(text) && counts);
 }
 
 // Words end at the spaces where a line may end; a word may extend over several runs.
@@ -126,7 +139,7 @@ std::vector<LaidWord> wordsOf(const Ui& ui, const RichLine& line, const ImFont* 
             if (space == std::string_view::npos) {
                 break;
             }
-            if (endsLine(words.back())) {
+            if (endsLine(words.back(), rest.substr(space + 1))) {
                 words.push_back({{}, 0, true, false});
             } else {
                 const Piece gap = pieceOf(ui, rest.substr(space, 1), RunStyle::Plain, face);

@@ -74,6 +74,19 @@ void Table::header() {
     endHeader();
 }
 
+// Whether every heading sorts, and has room for the mark that says so.
+bool Table::allHaveMarks() const {
+    bool all = true;
+    for (std::size_t i = 0; i < columns_.size(); ++i) {
+        const Column& column = columns_[i];
+        const float room = edges_[i + 1] - edges_[i];
+        const float width = textSize(*ui_.fonts.small, column.heading.words).x;
+        all = all && (column.heading.words.empty() ||
+                      (column.orders && width + ui_.px(kOuterPad + kOrderMark) < room));
+    }
+    return all;
+}
+
 // Beside the heading, where it covers no words: before numbers, after words.
 void Table::orderMark(int column, const OrderLook& look, float width) {
     const Column& of = columns_[static_cast<std::size_t>(column)];
@@ -87,15 +100,16 @@ void Table::orderMark(int column, const OrderLook& look, float width) {
     if (look.orders == of.orders) {
         list.AddTriangleFilled({at.x - half, at.y - point}, {at.x + half, at.y - point},
                                {at.x, at.y + point}, packed(ui_.palette->accent));
-    } else if (width + ui_.px(24) < box.high.x - box.low.x) {
+    } else if (look.showsAll) {
         list.AddTriangleFilled({at.x - half / 2, at.y - half / 2},
                                {at.x + half / 2, at.y - half / 2}, {at.x, at.y + half / 2},
                                packed(ui_.palette->edge));
     }
 }
 
-const Column* Table::orderingHeader(const PhraseBook& book, const OrderLook& look) {
+const Column* Table::orderingHeader(const PhraseBook& book, OrderLook look) {
     const Column* pressed = nullptr;
+    look.showsAll = allHaveMarks();
     beginHeader(
         std::fmax(ui_.fonts.small->FontSize * 1.7f, ui_.px(ui_.coarse ? kTouchTarget : 28)));
     for (int i = 0; i < static_cast<int>(columns_.size()); ++i) {
@@ -173,7 +187,8 @@ void Table::text(int column, std::string_view words, const TextLook& look) {
     put(column, words,
         {.font = look.font ? look.font : ui_.fonts.body,
          .ink = look.ink,
-         .isNumber = columns_[static_cast<std::size_t>(column)].align == Align::Right});
+         .isNumber = columns_[static_cast<std::size_t>(column)].align == Align::Right,
+         .decimals = columns_[static_cast<std::size_t>(column)].decimals});
 }
 
 float Table::putHeading(int column, Colour ink) {
@@ -192,6 +207,7 @@ float Table::put(int column, std::string_view words, const PutLook& look) {
                       .high = {box.high.x - (right ? outer : inner), box.high.y},
                       .align = align,
                       .isNumber = look.isNumber,
+                      .decimals = look.decimals,
                       .font = look.font,
                       .ink = packed(look.ink)});
 }

@@ -27,6 +27,7 @@ struct Column {
     std::string_view longest{}; // its longest text, if known beforehand: it gets room for this from
                                 // columns that have room to spare
     const ImFont* font = nullptr; // null: the text face
+    int decimals = 0; // the most that a number in it has: their decimal signs are below each other
 };
 
 // Exists while the table is drawn.
@@ -43,8 +44,9 @@ public:
     struct OrderLook {
         std::optional<int> orders{}; // Column::orders; none: as drawn
         bool falling = false;
+        bool showsAll = false; // every heading has a mark: the header decides
     };
-    [[nodiscard]] const Column* orderingHeader(const PhraseBook&, const OrderLook&);
+    [[nodiscard]] const Column* orderingHeader(const PhraseBook&, OrderLook);
 
     struct RowLook {
         int id = 0;
@@ -64,6 +66,9 @@ public:
         ImVec2 high;
     };
     [[nodiscard]] Box cell(int column) const;
+    [[nodiscard]] int decimals(int column) const {
+        return columns_[static_cast<std::size_t>(column)].decimals;
+    }
     // Whether the text fits without being truncated.
     [[nodiscard]] bool fits(int column, std::string_view) const;
     struct TextLook {
@@ -81,6 +86,7 @@ private:
         Colour ink;
         bool isNumber = false;
         bool isHeading = false; // may extend into the next column
+        int decimals = 0;
     };
     float put(int column, std::string_view, const PutLook&); // returns its width
     float putHeading(int column, Colour);
@@ -88,6 +94,7 @@ private:
     [[nodiscard]] ColumnWish wishOf(const Column&) const;
     void beginHeader(float height);
     void endHeader();
+    [[nodiscard]] bool allHaveMarks() const;
     void orderMark(int column, const OrderLook&, float width);
 
     const Ui& ui_;

@@ -42,7 +42,10 @@ std::string memberName(const Truss& truss, MemberId id) {
 }
 
 std::string memberName(const std::string& a, const std::string& b) {
-    return a.size() == 1 && b.size() == 1 ? a + b : a + "–" + b;
+    const auto isLetter = [](const std::string& label) {
+        return label.size() == 1 && !(label[0] >= '0' && label[0] <= '9');
+    };
+    return isLetter(a) && isLetter(b) ? a + b : a + "–" + b;
 }
 
 Vec2 memberVector(const Truss& truss, MemberId id) {

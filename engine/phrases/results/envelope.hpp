@@ -15,7 +15,7 @@ inline constexpr auto kEnvelopeOfCombinations =
 inline constexpr auto kEnvelopeOfOneCombination =
     "Tension and compression of each member under {combination}, the only combination."_phrase;
 inline constexpr auto kEnvelopeOfOne =
-    "There is nothing to choose from: all loads act together. Under Model, give each load a case, such as dead or wind, and add combinations of the cases; this page then shows which of them is worst for each member."_phrase;
+    "An envelope gives the greatest tension and the greatest compression of each member over several cases or combinations. Here all loads act together, so there is nothing to choose from. Under Model, give each load a case, such as dead or wind, and add combinations of the cases; this page then shows which of them is worst for each member."_phrase;
 inline constexpr auto kAxleOn = "{axle} on {joint} {way}"_phrase;
 inline constexpr auto kPlacedFromTo = "{from} to {to}"_phrase;
 inline constexpr auto kPlacedWorst = "worst place"_phrase;

@@ -46,8 +46,8 @@ inline constexpr auto kReactionY = "the vertical reaction at {joint}"_phrase;
 inline constexpr auto kTheMember = "member {member}"_phrase;
 inline constexpr auto kDeterminate =
     "Statically determinate: {members} + {reactions} = 2 × {joints}."_phrase;
-inline constexpr auto kLargestTension = "Largest tension: {value} in {member}."_phrase;
-inline constexpr auto kLargestCompression = "Largest compression: {value} in {member}."_phrase;
+inline constexpr auto kLargestTension = "Largest tension: {value} in {members}."_phrase;
+inline constexpr auto kLargestCompression = "Largest compression: {value} in {members}."_phrase;
 inline constexpr auto kAllForcesZero = "No member carries any force under these loads."_phrase;
 
 } // namespace gusset::phrase

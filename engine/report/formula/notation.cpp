@@ -34,14 +34,6 @@ bool hasNumber(const Truss& truss, MemberId id) {
            isNumber(truss.joints[member.b.at()].label);
 }
 
-// F_AB, and F_2–4 rather than F_24.
-std::string nameInSymbol(const Truss& truss, MemberId id) {
-    const Member& member = truss.members[id.at()];
-    return hasNumber(truss, id)
-               ? truss.joints[member.a.at()].label + "\u2013" + truss.joints[member.b.at()].label
-               : memberName(truss, id);
-}
-
 // P_A; P_Ax where the load at A has two parts; W_A where P is a joint's label.
 Token loadToken(const Notation& notation, const Symbol& symbol) {
     const Vec2 load = notation.working.loads[symbol.joint.at()];
@@ -72,7 +64,7 @@ Token symbolToken(const Notation& notation, const Symbol& symbol) {
     case SymbolKind::Letter:
         return variableToken(symbol.index == 0 ? "X" : "Y");
     case SymbolKind::MemberForce: {
-        const std::string name = nameInSymbol(notation.truss, symbol.member);
+        const std::string name = memberName(notation.truss, symbol.member);
         switch (notation.truss.classSettings.symbols) {
         case SymbolStyle::FAB:
             return variableToken("F", name);

@@ -155,13 +155,32 @@ bool isSurelyUnloaded(const Solution& solution) {
     });
 }
 
+constexpr std::size_t kTiesNamed = 3; // if there are more, two of them
+
+// The members among which a reader can't choose, as their forces are printed alike.
+RichLine namesOfTies(const PhraseBook& book, const std::vector<RichLine>& names) {
+    if (names.size() <= kTiesNamed) {
+        return listOf(book, names);
+    }
+    const RichLine list = say(book, phrase::kListMore, {{"a", names[0]}, {"b", names[1]}});
+    return say(book, phrase::kListAndMore,
+               {{"list", list}, {"n", static_cast<int>(names.size()) - 2}});
+}
+
 void addLargest(Sentences& lines, const Truss& truss, const Solution& solution) {
     const auto rows = forceRows({lines.book, truss}, solution);
+    const NumberStyle style = forceStyleOf(truss, solution);
     const auto named = [&](MemberId member, decltype(phrase::kLargestTension) phrase) {
-        const ForceRow& row = rows[member.at()];
-        add(lines, phrase,
-            {{"value", forceText(truss, std::fabs(row.force), forceStyleOf(truss, solution))},
-             {"member", row.name}});
+        const ForceRow& largest = rows[member.at()];
+        const std::string value = forceText(truss, std::fabs(largest.force), style);
+        std::vector<RichLine> names;
+        for (const ForceRow& row : rows) {
+            if (row.sense == largest.sense &&
+                forceText(truss, std::fabs(row.force), style) == value) {
+                names.push_back(plainLine(row.name));
+            }
+        }
+        add(lines, phrase, {{"value", value}, {"members", namesOfTies(lines.book, names)}});
     };
     const LargestForces largest = largestForces(solution);
     if (largest.tension.valid()) {

@@ -41,6 +41,30 @@ TEST_CASE("once a pen was seen a finger pans and changes nothing, until it is al
     CHECK(board.state.view.fingerDraws);
 }
 
+TEST_CASE("in reading mode a finger edits nothing, and picks only what the working is about") {
+    Board board = roofBoard(PointerKind::Touch);
+    board.act(Set{&NotebookState::tab, NotebookTab::Working});
+    board.act(Read{true});
+    for (const Tool tool : {Tool::Select, Tool::Erase, Tool::Member}) {
+        board.use(tool);
+        board.tap({3, 4});
+        board.drag({3, 4}, {3, 2});
+        board.hold({3, 4});
+        board.up({3, 4});
+        CHECK_FALSE(board.state.menu.open);
+        CHECK(board.state.selection.empty());
+        CHECK(board.state.truss == support::roof());
+    }
+    board.act(Set{&NotebookState::working, WorkingPage::OneForce});
+    board.tap({3, 0}); // the tie
+    CHECK(board.state.selection.members.size() == 1);
+    board.tap({1, 3.6}); // beside the truss
+    CHECK(board.state.selection.members.size() == 1);
+    board.act(Set{&NotebookState::working, WorkingPage::Displacement});
+    board.tap({3, 4});
+    CHECK(board.state.selection.joints.size() == 1);
+}
+
 TEST_CASE("a pen draws as a mouse does") {
     Board board = roofBoard(PointerKind::Pen);
     board.drag({3, 4}, {3, 2});

@@ -62,12 +62,56 @@ TEST_CASE("Tab goes on to the next cell and Shift-Tab back, over cells that can'
     CHECK(after("joint.0.y", FieldEnd::NextField) == "joint.1.label");
     CHECK(after("joint.1.label", FieldEnd::PreviousField) == "joint.0.y");
     CHECK(after("joint.0.label", FieldEnd::PreviousField).empty());
-    CHECK(after("support.0.joint", FieldEnd::NextField) ==
+    CHECK(after("support.0.joint", FieldEnd::NextField) == "support.0.kind");
+    CHECK(after("support.0.kind", FieldEnd::NextField) ==
           "support.0.settle"); // a pin: no direction
+    CHECK(after("support.1.kind", FieldEnd::NextField) == "support.1.direction");
     CHECK(after("support.0.settle", FieldEnd::NextField) == "support.1.joint");
     CHECK(after("joint.2.y", FieldEnd::NextField) ==
           "joint.3.x"); // a new joint has its label already
     CHECK(after("joint.3.y", FieldEnd::NextField).empty());
+}
+
+TEST_CASE("The kind of a support is typed in full or by its first letter") {
+    AppState state = typedIn(startWith(triangle()), "support.1.kind", "pin");
+    CHECK(state.truss.supports[1].kind == SupportKind::Pin);
+    state = typedIn(state, "support.1.kind", "R");
+    CHECK(state.truss.supports[1].kind == SupportKind::Roller);
+    state = typedIn(state, "support.1.kind", "hinge");
+    CHECK(state.truss.supports[1].kind == SupportKind::Roller);
+    CHECK(state.message.text == "Write pin or roller.");
+}
+
+TEST_CASE("Three columns pasted into an empty table of joints are names and coordinates") {
+    const AppState state =
+        typedIn(startWith({}), "joint.0.x", "joint\tx\ty\nP\t0\t0\nQ\t4.5\t0\nR\t2\t-3\n");
+    REQUIRE(state.truss.joints.size() == 3);
+    CHECK(state.truss.joints[0].label == "P");
+    CHECK(state.truss.joints[1].label == "Q");
+    CHECK(state.truss.joints[1].at == Vec2{4.5, 0});
+    CHECK(state.truss.joints[2].at == Vec2{2, -3});
+    const AppState two = typedIn(startWith({}), "joint.0.x", "0\t0\n4\t0");
+    CHECK(two.truss.joints.size() == 2);
+    CHECK(two.truss.joints[1].label == "B");
+}
+
+TEST_CASE("A typed number is shown in full, with a true minus sign") {
+    Truss truss = triangle();
+    truss.joints[2].at = {-1234.56789, 1.23456789};
+    CHECK(cellLook(truss, cellNamed("joint.2.x")) == "−1234.56789");
+    CHECK(cellLook(truss, cellNamed("joint.2.y")) == "1.23456789");
+}
+
+TEST_CASE("A keypad has the keys that its field can use") {
+    const auto keys = [](const char* key) { return extraKeys(fieldNamed(key)); };
+    CHECK(keys("joint.0.x").sign);
+    CHECK_FALSE(keys("joint.0.x").angle);
+    CHECK(keys("load.0.first").angle); // 5 @ 30°
+    CHECK(keys("board.load.0").angle);
+    CHECK(keys("support.0.direction").sign);
+    CHECK_FALSE(keys("material.0.E").sign);
+    CHECK_FALSE(keys("starter.span").sign);
+    CHECK_FALSE(keys("moving.0.0.force").sign);
 }
 
 TEST_CASE("Enter goes to the cell below, down to the row for a new thing") {

@@ -64,8 +64,9 @@ TEST_CASE("six tools of a finger's size fit into their strip") {
 
 TEST_CASE("the notebook is a column on wide pages and a sheet on narrow ones") {
     CHECK_FALSE(layoutFor(viewportOf({1366, 768}), notebook(true)).narrow);
-    CHECK_FALSE(layoutFor(viewportOf({768, 1024}), notebook(true)).narrow);
     CHECK(layoutFor(viewportOf({390, 844}), notebook(true)).narrow);
+    CHECK(layoutFor(viewportOf({768, 1024}), notebook(true)).narrow); // room below, not beside
+    CHECK_FALSE(layoutFor(viewportOf({1024, 768}), notebook(true)).narrow);
     // A phone in landscape has no height to spare.
     CHECK_FALSE(layoutFor(viewportOf({844, 390}), notebook(true)).narrow);
     CHECK_FALSE(layoutFor(viewportOf({667, 375}), notebook(true)).narrow);
@@ -81,6 +82,34 @@ TEST_CASE("however wide a notebook is wanted, it leaves the board more than half
             CHECK(layout.notebook.size.x <= 0.45 * page.x);
         }
     }
+}
+
+TEST_CASE("in reading mode the working has most of the page, with its buttons at the bottom") {
+    NotebookState reading = notebook(true);
+    reading.reading = true;
+    for (const Vec2 page : kPages) {
+        const Viewport viewport = viewportOf(page);
+        if (!readsApart(viewport)) {
+            continue;
+        }
+        const PageLayout layout = layoutFor(viewport, reading);
+        CAPTURE(page.x, page.y);
+        CHECK(layout.reading);
+        CHECK(layout.tools.size == Vec2{0, 0});
+        CHECK(layout.reader.size.y >= kTouchTarget);
+        CHECK(layout.reader.at.y + layout.reader.size.y == page.y);
+        CHECK(isWithin(layout.notebook, page));
+        CHECK_FALSE(overlap(layout.notebook, layout.header));
+        CHECK_FALSE(overlap(layout.notebook, layout.reader));
+        CHECK(layout.notebook.size.x * layout.notebook.size.y >= 0.45 * page.x * page.y);
+        const Camera camera = withLayout({}, viewport, layout);
+        CHECK(toPixel(camera, camera.centre).y < layout.reader.at.y);
+        CHECK(page.y - camera.coverTop - camera.coverBottom >= 100); // of the picture
+    }
+    CHECK(readsApart(viewportOf({390, 844})));
+    CHECK(readsApart(viewportOf({844, 390})));
+    CHECK(readsApart(viewportOf({768, 1024})));
+    CHECK_FALSE(readsApart(viewportOf({1024, 768})));
 }
 
 TEST_CASE("presenting, the notebook has nearly half of a wide page") {

@@ -265,6 +265,72 @@ TEST_CASE("a fitted drawing fits again when the page changes its shape, a moved 
     CHECK(board.state.view.camera.scale == 2 * upright);
 }
 
+TEST_CASE("leaving reading mode brings back the board and the notebook as they were") {
+    Board board;
+    board.state = startWith(support::roof());
+    board.act(Set{&NotebookState::tab, NotebookTab::Model});
+    board.act(SetCamera{zoomAbout(board.state.view.camera, {100, 100}, 2)});
+    const Camera before = board.state.view.camera;
+    board.act(Set{&NotebookState::tab, NotebookTab::Working});
+    board.act(Read{true});
+    CHECK(board.state.view.fitted);
+    CHECK(board.state.view.camera != before);
+    // What is kept of the work is not the picture beside the working.
+    const std::optional<AppState> kept = readSession(writeSession(board.state));
+    REQUIRE(kept);
+    CHECK(kept.value().view.camera.scale == before.scale);
+    board.act(LeaveWorking{});
+    board.act(Read{false});
+    CHECK(board.state.notebook.tab == NotebookTab::Model);
+    CHECK(board.state.view.camera == before);
+    CHECK_FALSE(board.state.view.fitted);
+}
+
+TEST_CASE("a working opened from the board alone leaves the notebook closed") {
+    Board board;
+    board.state = startWith(support::roof());
+    board.act(Set{&NotebookState::open, false});
+    Actions actions;
+    turnTo(WorkingPage::OneForce, actions);
+    update(board.state, actions);
+    board.act(LeaveWorking{});
+    CHECK_FALSE(board.state.notebook.open);
+}
+
+TEST_CASE("another truss opened while reading is shown whole afterwards") {
+    Board board;
+    board.state = startWith(support::roof());
+    board.act(SetCamera{zoomAbout(board.state.view.camera, {100, 100}, 2)});
+    board.act(Read{true});
+    board.act(Commit{ReplaceTruss{support::gable(), "another"}});
+    board.act(Read{false});
+    CHECK(board.state.view.fitted);
+}
+
+TEST_CASE("leaving the presentation brings back view and notebook, and keeps the step") {
+    Board board;
+    board.state = startWith(support::roof());
+    NotebookState& notebook = board.state.notebook;
+    board.act(Set{&NotebookState::width, 512});
+    board.act(Set{&NotebookState::open, false});
+    board.act(SetCamera{zoomAbout(board.state.view.camera, {100, 100}, 2)});
+    const Camera before = board.state.view.camera;
+    board.act(Present{true});
+    Actions actions;
+    turnTo(NotebookTab::Working, actions);
+    update(board.state, actions);
+    board.act(Set{&NotebookState::step, 3});
+    board.act(Set{&NotebookState::width, 600});
+    board.act(ZoomToFit{});
+    board.act(Present{false});
+    CHECK_FALSE(board.state.view.presenting);
+    CHECK(board.state.view.camera == before);
+    CHECK_FALSE(notebook.open);
+    CHECK(notebook.tab == NotebookTab::Forces);
+    CHECK(notebook.width == 512);
+    CHECK(notebook.step == 3);
+}
+
 TEST_CASE("work comes back from its text: model, undo, redo, view and notebook") {
     for (std::uint64_t seed = 1; seed <= 20; ++seed) {
         Random random(seed);

@@ -45,6 +45,8 @@ TEST_CASE("A member is found from either end and named by its joints") {
     CHECK_FALSE(findMember(truss, JointId{0}, JointId{2}).valid());
     CHECK(memberName(truss, MemberId{0}) == "AB");
     CHECK(memberName(truss, MemberId{1}) == "C12–B");
+    CHECK(memberName("1", "2") == "1–2"); // 12 would be a number, and A1 a joint
+    CHECK(memberName("A", "1") == "A–1");
     CHECK(memberVector(truss, MemberId{0}) == Vec2{3, 4});
     CHECK(findJoint(truss, "C12") == JointId{2});
     CHECK_FALSE(findJoint(truss, "D").valid());

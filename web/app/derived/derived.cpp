@@ -145,6 +145,15 @@ std::optional<int> shownStep(const AppState& state, const Derived& derived) {
     return std::clamp(state.notebook.step, 0, count - 1);
 }
 
+std::optional<StepPlace> stepPlace(const AppState& state, const Derived& derived) {
+    const std::optional<int> step = shownStep(state, derived);
+    const int count = step ? stepsOf(derived.working) : 0;
+    if (count < 2 || state.notebook.working == WorkingPage::Displacement) {
+        return std::nullopt;
+    }
+    return StepPlace{*step, count};
+}
+
 void keepStepInRange(const AppState& state, const Derived& derived, Actions& actions) {
     const std::optional<int> shown = shownStep(state, derived);
     if (shown && *shown != state.notebook.step) {

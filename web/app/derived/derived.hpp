@@ -89,6 +89,13 @@ void deriveLink(const AppState&, Derived&);
 // The step of the working that is shown, clamped to its length; none if there is no working or it
 // belongs to another revision.
 [[nodiscard]] std::optional<int> shownStep(const AppState&, const Derived&);
+// Where a working that is read step by step has got to; none: it is read as a whole, as a table is,
+// or there is none.
+struct StepPlace {
+    int step = 0;
+    int count = 0;
+};
+[[nodiscard]] std::optional<StepPlace> stepPlace(const AppState&, const Derived&);
 // The keys that leaf through the working don't know its length: this brings the step back into
 // range.
 void keepStepInRange(const AppState&, const Derived&, Actions&);

@@ -1,6 +1,7 @@
 #include "app/fields/cells.hpp"
 
 #include "app/fields/typed_text.hpp"
+#include "core/signs.hpp"
 #include "phrases/columns.hpp"
 #include "report/results/results_text.hpp"
 
@@ -91,7 +92,8 @@ std::string cellText(const Truss& truss, const Cell& cell) {
 
 std::string cellLook(const Truss& truss, const Cell& cell) {
     const std::optional<double> number = cellNumber(truss, cell);
-    return number ? formatNumber(*number, typedStyleOf(truss)) : cellText(truss, cell);
+    const std::string text = cellText(truss, cell);
+    return number && *number < 0 ? std::string(kMinus) + text.substr(1) : text;
 }
 
 Outcome<Edit> cellEdit(const Truss& truss, const Cell& cell, const std::string& typed) {
@@ -129,7 +131,10 @@ RowOrder shownRows(const AppState& state, CellTable table) {
 
 std::optional<Cell> cellAfter(const Truss& truss, const Cell& cell, FieldEnd how, RowOrder order) {
     Cell next = cell;
-    const int columns = columnsOf(cell.table);
+    const std::span<const int> shown = modelTable(cell.table).inNotebook;
+    const auto columns = static_cast<int>(shown.size());
+    const auto column =
+        static_cast<int>(std::find(shown.begin(), shown.end(), cell.column) - shown.begin());
     const int step = how == FieldEnd::PreviousField ? -1 : how == FieldEnd::Below ? columns : 1;
     if (how == FieldEnd::Kept || how == FieldEnd::GivenUp) {
         return std::nullopt;
@@ -141,10 +146,10 @@ std::optional<Cell> cellAfter(const Truss& truss, const Cell& cell, FieldEnd how
     const int end = static_cast<int>(order.size()) * columns;
     int place = found == order.end()
                     ? end
-                    : static_cast<int>(found - order.begin()) * columns + cell.column + step;
+                    : static_cast<int>(found - order.begin()) * columns + column + step;
     for (; place >= 0 && place < end; place += step) {
         next.row = order[static_cast<std::size_t>(place / columns)];
-        next.column = place % columns;
+        next.column = shown[static_cast<std::size_t>(place % columns)];
         if (canType(truss, next)) {
             return next;
         }

@@ -31,7 +31,7 @@ using RowOrder = std::vector<int>;
 
 // The text of the field when typing begins; its numbers read back the same.
 [[nodiscard]] std::string cellText(const Truss&, const Cell&);
-// The text for display: a true minus sign, six figures.
+// The text for display: as typed, with a true minus sign.
 [[nodiscard]] std::string cellLook(const Truss&, const Cell&);
 // Fails with a sentence when the text can't be read. Whether the edit is valid is for apply to
 // decide.

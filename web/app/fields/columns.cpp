@@ -4,6 +4,7 @@
 #include "app/fields/column_access.hpp"
 #include "model/quantity/quantity_input.hpp"
 #include "phrases/columns.hpp"
+#include "phrases/messages.hpp"
 #include "phrases/results/tables.hpp"
 #include "phrases/table_view.hpp"
 
@@ -169,6 +170,22 @@ CellValue writeKind(const Truss& truss, std::size_t row) {
     return isRoller(truss, row) ? "roller" : "pin";
 }
 
+// As the column writes it, or its first letter.
+Outcome<Edit> readKind(const Truss& truss, int row, const std::string& text) {
+    const SupportId id{row};
+    Support support = truss.supports[id.at()];
+    const std::string word = trimmed(text);
+    const char first = word.empty() ? ' ' : word.front();
+    if (first == 'p' || first == 'P') {
+        support.kind = SupportKind::Pin;
+    } else if (first == 'r' || first == 'R') {
+        support.kind = SupportKind::Roller;
+    } else {
+        return unreadable(phrase::kPinOrRoller);
+    }
+    return Edit(ChangeSupport{id, support});
+}
+
 constexpr std::array kSupportColumns{
     wordColumn("joint", phrase::kCellJoint, {phrase::kCellSupport, 58}, writeSupportJoint,
                readSupportJoint, {.hint = phrase::kCellJoint}),
@@ -178,7 +195,7 @@ constexpr std::array kSupportColumns{
     numbersColumn("settle", phrase::kCellSettlement, ColumnUnit::Displacement,
                   {.heading = phrase::kSettles, .least = 76, .orders = false, .atRight = true},
                   writeSettlement, readSettlement, {.mayBeEmpty = true}),
-    wordColumn("kind", phrase::kCellKind, {phrase::kCellKind, 88}, writeKind),
+    wordColumn("kind", phrase::kCellKind, {phrase::kCellKind, 88}, writeKind, readKind),
 };
 
 constexpr ModelTable kJoints{"joint",

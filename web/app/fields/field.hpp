@@ -23,12 +23,20 @@ struct FieldTyped { // so far, in a field that is still open
     std::string text;
 };
 
+// What a decimal keypad lacks and the field can use.
+struct ExtraKeys {
+    bool sign = false;  // its value may be negative
+    bool angle = false; // "5 @ 30°" may be typed
+};
+[[nodiscard]] ExtraKeys extraKeys(const FieldId&);
+
 struct FieldPlace { // a panel or the board says where the open field is this frame
     FieldId field;
     std::string name; // for screen readers: "x of joint C"
     std::string text;
     Rect rect;             // CSS px
     bool numeric = true;   // selects the on-screen keyboard
+    ExtraKeys keys{};      // beside it
     bool goesOn = false;   // its text was begun elsewhere: typing continues after it
     bool ofMember = false; // a press on the board that ends it draws nothing
 };
@@ -38,6 +46,7 @@ struct FieldPlace { // a panel or the board says where the open field is this fr
 struct FieldHost {
     std::optional<FieldDone> done;
     std::optional<FieldPlace> place;
+    std::string typed{}; // while a panel has the keyboard: begins an edit of the focused field
 };
 
 // What panels request of the page itself; main passes it to the platform after the frame.

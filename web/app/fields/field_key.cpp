@@ -28,7 +28,10 @@ void addCells(std::vector<Key>& keys, CellTable table) {
         const std::string pattern = row + std::string(columnOf(cell).key);
         keys.push_back({pattern, cell});
         keys.push_back({"picked:" + pattern, PickedCell{cell}});
-        keys.push_back({"page." + pattern, PageCell{cell}});
+        const bool pressed = table == CellTable::Supports && column == gusset::column::kSupportKind;
+        if (!pressed) { // in the page's tables the kind is a button, a PageRow
+            keys.push_back({"page." + pattern, PageCell{cell}});
+        }
     }
     keys.push_back({"page." + row + "remove", PageRow{table, 0, RowPress::Remove}});
 }

@@ -55,6 +55,15 @@ std::vector<int> rowsFrom(const RowOrder& order, int row) {
     return {std::find(order.begin(), order.end(), row), order.end()};
 }
 
+// Three columns pasted on x, where a new joint begins, are name, x and y.
+Cell firstOf(const Cell& cell, const std::vector<std::string>& lines) {
+    const bool onX = cell.table == CellTable::Joints && cell.column == column::kJointX;
+    const bool named = std::all_of(lines.begin(), lines.end(), [](const std::string& line) {
+        return parted(line, '\t').size() > 2;
+    });
+    return onX && named ? Cell{cell.table, cell.row, column::kJointLabel} : cell;
+}
+
 Issue moreThanShown() { return {IssueCode::OutOfRange, {}, phrase::kMoreRowsThanShown}; }
 
 } // namespace
@@ -69,7 +78,7 @@ Outcome<Truss> pasteRows(Truss truss, const Cell& from, const std::string& text,
     std::erase(lines, std::string());
     std::vector<int> rows = rowsFrom(order, from.row);
     const bool hidesSome = order.size() < asDrawn(truss, from.table).size();
-    Cell at = from;
+    Cell at = firstOf(from, lines);
     std::size_t laid = 0;
     for (std::size_t i = 0; i < lines.size(); ++i) {
         if (laid == rows.size()) {

@@ -56,6 +56,13 @@ struct SetCamera {
     Camera camera;
 };
 struct ZoomToFit {};
+struct Read { // reading mode; the page asks for it, by its size
+    bool on = false;
+};
+struct LeaveWorking {}; // turns the notebook back to where it was
+struct Present {
+    bool on = false;
+};
 // One setting of the view, the notebook or its influence lines: `Set{&View::showForces, true}`.
 // Other changes made in the same frame are kept.
 template <class Owner, class Value>
@@ -96,14 +103,14 @@ struct OpenText { // a link, or the text of a file
 
 using ActionKind = std::variant<
     Commit, ShowEdit, EndGesture, SetGesture, SetChain, SetDrawn, SetMenu, PickSeveral, SetFigures,
-    SeePen, Undo, Redo, SetTool, SetSelection, SetHover, SetCamera, ZoomToFit, Set<View, bool>,
-    Set<View, int>, Set<View, MemberFigure>, Set<View, ThemeChoice>, Set<NotebookState, bool>,
-    Set<NotebookState, int>, Set<NotebookState, double>, Set<NotebookState, NotebookTab>,
-    Set<NotebookState, ResultPage>, Set<NotebookState, ForceFilter>,
-    Set<NotebookState, WorkingPage>, Set<InfluenceView, bool>, Set<InfluenceView, PathKind>,
-    Set<InfluenceView, std::string>, Set<InfluenceView, std::vector<std::string>>,
-    Set<InfluenceView, std::optional<double>>, SetTableView, SetMotion, BeginField, EndField,
-    SetChoice, Say, OpenText>;
+    SeePen, Undo, Redo, SetTool, SetSelection, SetHover, SetCamera, ZoomToFit, Read, LeaveWorking,
+    Present, Set<View, bool>, Set<View, int>, Set<View, MemberFigure>, Set<View, ThemeChoice>,
+    Set<NotebookState, bool>, Set<NotebookState, int>, Set<NotebookState, double>,
+    Set<NotebookState, NotebookTab>, Set<NotebookState, ResultPage>,
+    Set<NotebookState, ForceFilter>, Set<NotebookState, WorkingPage>, Set<InfluenceView, bool>,
+    Set<InfluenceView, PathKind>, Set<InfluenceView, std::string>,
+    Set<InfluenceView, std::vector<std::string>>, Set<InfluenceView, std::optional<double>>,
+    SetTableView, SetMotion, BeginField, EndField, SetChoice, Say, OpenText>;
 
 // One of these, shared since it never changes. Like Edit, its special members are in one source
 // file only.

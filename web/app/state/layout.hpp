@@ -32,6 +32,10 @@ inline constexpr double kNarrowBelow = 700; // page width below which the notebo
 // Not `Layout`, which is the layout of a model file (exchange/json/json_text).
 struct PageLayout {
     bool narrow = false;
+    // Reading mode, on a page too small for board and working: the working with its buttons below
+    // it, and a small picture of the truss above or beside it. Nothing is edited.
+    bool reading = false;
+    Rect reader;   // its buttons; size 0 in any other mode
     Rect notebook; // size 0 when closed
     Rect tools;  // the strip at the bottom of the free board; width 0 if only the notebook is shown
     Rect header; // start page, title, undo, redo, share
@@ -42,6 +46,8 @@ struct PageLayout {
 // A page that is both short and narrow, such as one zoomed to 400 %, shows either the board or the
 // notebook, which then takes everything below the header.
 [[nodiscard]] bool hasRoomForOneOnly(const Viewport&);
+// Whether the working needs a page of this size to itself.
+[[nodiscard]] bool readsApart(const Viewport&);
 // CSS px between the notebook's edges and its contents, left and right.
 [[nodiscard]] double notebookMargin(const PageLayout&);
 // The width left between the margins for a drawing.

@@ -111,13 +111,23 @@ void eachOrder(Fields& fields, TableViews& tableViews) {
     }
 }
 
+// Of a view, or of the place that reading mode has put aside.
+template <class Fields, class Place>
+void eachOfPlace(Fields& fields, Place& place) {
+    fields.real("centre.x", place.camera.centre.x);
+    fields.real("centre.y", place.camera.centre.y);
+    fields.real("scale", place.camera.scale);
+    fields.flag("fitted", place.fitted);
+}
+
 template <class Fields, class State>
 void eachField(Fields& fields, State& state) {
     auto& view = state.view;
-    fields.real("centre.x", view.camera.centre.x);
-    fields.real("centre.y", view.camera.centre.y);
-    fields.real("scale", view.camera.scale);
-    fields.flag("fitted", view.fitted);
+    if (state.beforeReading) {
+        eachOfPlace(fields, *state.beforeReading);
+    } else {
+        eachOfPlace(fields, view);
+    }
     fields.flag("snap", view.snapToGrid);
     fields.flag("forces", view.showForces);
     fields.choice("figure", view.memberFigure, MemberFigure::Use);

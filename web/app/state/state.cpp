@@ -25,6 +25,10 @@ bool pageIsOnScreen(const AppState& state, ResultPage page) {
 
 } // namespace
 
+bool isAtWorking(const AppState& state) {
+    return state.notebook.open && state.notebook.tab == NotebookTab::Working;
+}
+
 bool showsInfluence(const AppState& state) { return pageIsOnScreen(state, ResultPage::Influence); }
 
 bool showsEnvelope(const AppState& state) { return pageIsOnScreen(state, ResultPage::Envelope); }

@@ -153,6 +153,11 @@ struct InfluenceView {
 
     friend bool operator==(const InfluenceView&, const InfluenceView&) = default;
 };
+// Whether the notebook is open, and where.
+struct Leaf {
+    bool open = true;
+    NotebookTab tab = NotebookTab::Forces;
+};
 struct NotebookState {
     // Special members in state.cpp: as inline code they would be most of each object file.
     NotebookState();
@@ -164,8 +169,10 @@ struct NotebookState {
 
     bool open = true;
     NotebookTab tab = NotebookTab::Forces;
-    double width = 400;  // CSS px, wide screens
-    double sheet = 0.45; // fraction of the height, narrow screens
+    bool reading = false; // reading mode: see PageLayout. The page sets it, by its size
+    Leaf beforeWorking;   // where the notebook was when it was turned to the working
+    double width = 400;   // CSS px, wide screens
+    double sheet = 0.45;  // fraction of the height, narrow screens
     ResultPage results = ResultPage::Forces;
     ForceFilter forceFilter = ForceFilter::All;
     std::array<TableView, kSortedTables> tableViews{}; // in the order of SortedTable
@@ -204,6 +211,23 @@ struct Motion {
     double elapsed = 0; // s
 };
 
+// What reading mode puts aside, and brings back when it is left.
+struct BoardPlace {
+    Camera camera;
+    bool fitted = true;
+};
+// Likewise presenting.
+struct PagePlace {
+    BoardPlace board;
+    Leaf leaf;
+    double width = 0;
+    double sheet = 0;
+    ResultPage results = ResultPage::Forces;
+    WorkingPage working = WorkingPage::Truss;
+    bool wholeWorking = false;
+    int step = 0;
+};
+
 enum class MessageKind { Info, Problem };
 struct Message {
     MessageKind kind = MessageKind::Info;
@@ -240,6 +264,8 @@ struct AppState {
     bool penSeen = false;
     View view;
     NotebookState notebook;
+    std::optional<BoardPlace> beforeReading{};   // while reading
+    std::optional<PagePlace> beforePresenting{}; // while presenting
     Motion motion;
     FieldEdit field;
     LoadChoice choice;
@@ -253,6 +279,7 @@ template <class Kind>
     return state.field.id ? std::get_if<Kind>(&*state.field.id) : nullptr;
 }
 
+[[nodiscard]] bool isAtWorking(const AppState&); // the notebook is open there
 // Whether that page of the results is on the screen.
 [[nodiscard]] bool showsInfluence(const AppState&);
 [[nodiscard]] bool showsEnvelope(const AppState&);

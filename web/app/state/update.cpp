@@ -1,5 +1,6 @@
 #include "app/state/update.hpp"
 
+#include "app/state/places.hpp"
 #include "exchange/files/model_file.hpp"
 #include "exchange/links/link.hpp"
 #include "phrases/faults/links.hpp"
@@ -41,13 +42,6 @@ void keepSelectionAfter(AppState& state, const Edit& edit, const Truss& after) {
     }
     state.hover = {};
     state.menu = {};
-}
-
-void fit(AppState& state) {
-    View& view = state.view;
-    view.camera = fitTo(view.camera, boardExtent(state.truss));
-    view.gridStep = gridStepFor(view.camera);
-    view.fitted = true;
 }
 
 // Discards what was shown of a gesture and shows the committed model again.
@@ -112,6 +106,7 @@ void carryOut(AppState& state, const Commit& action) {
         }
         state.motion = {.plays = true};
         state.choice = {};
+        forgetPlaces(state);
         fit(state);
     }
 }
@@ -237,6 +232,18 @@ void carryOut(AppState& state, const SetCamera& action) {
 
 void carryOut(AppState& state, const ZoomToFit&) { fit(state); }
 
+void carryOut(AppState& state, const Read& action) {
+    dropGesture(state);
+    read(state, action.on);
+}
+
+void carryOut(AppState& state, const LeaveWorking&) { leaveWorking(state); }
+
+void carryOut(AppState& state, const Present& action) {
+    dropGesture(state);
+    present(state, action.on);
+}
+
 View& ownerOf(AppState& state, const View*) { return state.view; }
 NotebookState& ownerOf(AppState& state, const NotebookState*) { return state.notebook; }
 InfluenceView& ownerOf(AppState& state, const InfluenceView*) { return state.notebook.influence; }
@@ -323,8 +330,13 @@ void carryOut(AppState& state, const OpenText& action) {
 } // namespace
 
 void update(AppState& state, const Actions& actions) {
+    const bool wasAtWorking = isAtWorking(state);
+    const Leaf before{state.notebook.open, state.notebook.tab};
     for (const Action& action : actions) {
         std::visit([&state](const auto& which) { carryOut(state, which); }, action.kind());
+    }
+    if (isAtWorking(state) && !wasAtWorking) {
+        state.notebook.beforeWorking = before;
     }
 }
 

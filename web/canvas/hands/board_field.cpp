@@ -208,6 +208,7 @@ std::optional<FieldPlace> boardFieldPlace(const AppState& state) {
                       .text = state.field.text,
                       .rect = *rect,
                       .numeric = isNumeric(state.truss, *field),
+                      .keys = extraKeys(*field),
                       .goesOn = state.field.goesOn,
                       .ofMember = std::holds_alternative<MemberEndField>(*field)};
 }

@@ -33,6 +33,10 @@ void drawTo(const AppState&, Vec2 to, Actions&); // from the end of the chain
 // A mouse moved between two taps of a chain.
 void hoverMember(const AppState&, const PointerEvent&, Actions&);
 
+// In reading mode: a drag moves the picture or makes a cut, a tap picks what the working is about.
+[[nodiscard]] Gesture beginReading(const AppState&);
+void tapReading(const AppState&, const Hit&, Actions&);
+
 // Taps with the support tools: place the support, turn a roller, remove the support.
 void tapPin(const AppState&, const Hit&, Actions&);
 void tapRoller(const AppState&, const Hit&, Actions&);

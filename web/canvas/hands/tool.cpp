@@ -92,6 +92,9 @@ bool onlyMovesBoard(const AppState& state, PointerKind kind) {
 }
 
 Gesture begin(const AppState& state, const PointerEvent& event, const Hit& under) {
+    if (state.notebook.reading) {
+        return beginReading(state);
+    }
     if (onlyMovesBoard(state, event.kind)) {
         return gestureOf(GestureKind::Pan);
     }
@@ -250,6 +253,10 @@ void tapSelect(const AppState& state, const PointerEvent& event, const Hit& unde
 
 void tap(const AppState& state, const PointerEvent& event, const Gesture& gesture,
          Actions& actions) {
+    if (state.notebook.reading) {
+        tapReading(state, gesture.under, actions);
+        return;
+    }
     if (const Figure* figure = figureAt(state, gesture.startPixel)) {
         actions.push_back(BeginField{figure->opens, figure->text});
         return;
@@ -313,7 +320,7 @@ void pointerUp(const AppState& state, const PointerEvent& event, Actions& action
 // A tap that it interrupts does nothing; a stroke in progress continues.
 void hold(const AppState& state, const PointerEvent& event, Actions& actions) {
     const Gesture& gesture = state.gesture;
-    if (gesture.moved || onlyMovesBoard(state, event.kind)) {
+    if (gesture.moved || state.notebook.reading || onlyMovesBoard(state, event.kind)) {
         return;
     }
     BoardMenu menu;
@@ -346,12 +353,6 @@ double slackOf(PointerKind kind) {
         break;
     }
     return 22; // half a touch target
-}
-
-bool cutsByDrag(const AppState& state) {
-    const NotebookState& notebook = state.notebook;
-    return state.tool == Tool::Select && notebook.open && notebook.tab == NotebookTab::Working &&
-           notebook.working == WorkingPage::OneForce;
 }
 
 void stepTool(const AppState& state, const PointerEvent& event, Actions& actions) {

@@ -202,7 +202,10 @@ void drawDimensions(Drawing& drawing) {
     const Vec2 size = box.high - box.low;
     const double close = kOneLine * std::max(size.x, size.y);
     const Camera& camera = state.view.camera;
-    if (size.x > close) {
+    // Half of them would be worse than none on the small picture beside a working.
+    const double lowest = drawing.high.y + kAwayFromDrawing + kRowsApart;
+    const bool fits = !state.notebook.reading || lowest < camera.size.y - camera.coverBottom;
+    if (size.x > close && fits) {
         const Row row = rowOf(camera, Direction::Across, panelPoints(state.truss, box, close));
         drawRows(drawing, row, drawing.high.y + kAwayFromDrawing, kRowsApart);
     }

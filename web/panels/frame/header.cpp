@@ -37,19 +37,22 @@ std::string naming(const PanelContext& context, Phrase<> alone, decltype("{step}
                         : sayPlain(book, withStep, {{"step", said(book, step)}});
 }
 
+// A header narrower than this shows icons only.
+bool isShort(const PanelContext& context) { return context.layout.header.size.x < kNarrowBelow; }
+
 float shareWidth(const PanelContext& context) {
     return buttonWidth(context.ui, words(context, phrase::kCopyLink),
-                       {.icon = Icon::Share, .showText = !context.layout.narrow});
+                       {.icon = Icon::Share, .showText = !isShort(context)});
 }
 
 // On a narrow page the title has the room of what can't be undone or redone.
 bool showsCommand(const PanelContext& context, const Statement& step) {
-    return !context.layout.narrow || !step.empty();
+    return !isShort(context) || !step.empty();
 }
 
 float commandsWidth(const PanelContext& context) {
     const History& history = context.state.history;
-    const int square = 2 + (context.layout.narrow ? 0 : 1) +
+    const int square = 2 + (isShort(context) ? 0 : 1) +
                        (showsCommand(context, history.undoName()) ? 1 : 0) +
                        (showsCommand(context, history.redoName()) ? 1 : 0);
     const float one = buttonWidth(context.ui, "##one", {.icon = Icon::Undo, .showText = false});
@@ -68,7 +71,7 @@ void titleField(PanelContext& context, float height) {
     look.text = look.look = context.state.truss.title;
     look.hint = words(context, phrase::kUntitledTruss);
     look.numeric = false;
-    look.font = context.layout.narrow ? ui.fonts.strong : ui.fonts.heading;
+    look.font = isShort(context) ? ui.fonts.strong : ui.fonts.heading;
     look.wraps = look.marked = true;
     field(context, {low, {low.x + width, low.y + height}}, look);
     ImGui::Dummy({width, height});
@@ -76,24 +79,23 @@ void titleField(PanelContext& context, float height) {
 
 void commands(PanelContext& context) {
     const History& history = context.state.history;
-    const Statement back = history.undoName();
     const Statement on = history.redoName();
-    if (showsCommand(context, back)) {
-        commandButton(context, {naming(context, phrase::kUndo, phrase::kUndoStep, back) + "###undo",
-                                Icon::Undo, !back.empty(), false, false, Undo{}});
+    if (showsCommand(context, history.undoName())) {
+        undoButton(context);
+        ImGui::SameLine(0, context.ui.px(2));
     }
     if (showsCommand(context, on)) {
         commandButton(context, {naming(context, phrase::kRedo, phrase::kRedoStep, on) + "###redo",
                                 Icon::Redo, !on.empty(), false, false, Redo{}});
     }
-    if (!context.layout.narrow) {
+    if (!isShort(context)) {
         commandButton(context, {wordsAs(context, phrase::kFitDrawing, "##fit"), Icon::Fit, true,
                                 false, false, ZoomToFit{}});
     }
     viewMenu(context);
     ImGui::SameLine(0, context.ui.px(2));
     if (button(context.ui, words(context, phrase::kCopyLink),
-               {.icon = Icon::Share, .showText = !context.layout.narrow})) {
+               {.icon = Icon::Share, .showText = !isShort(context)})) {
         context.requests.copyLink = true;
     }
     ImGui::SameLine(0, context.ui.px(2));
@@ -114,23 +116,38 @@ void startButton(PanelContext& context, float side) {
 
 } // namespace
 
+void undoButton(PanelContext& context) {
+    const Statement back = context.state.history.undoName();
+    const std::string label = naming(context, phrase::kUndo, phrase::kUndoStep, back) + "###undo";
+    if (button(context.ui, label.c_str(),
+               {.icon = Icon::Undo, .showText = false, .enabled = !back.empty()})) {
+        context.actions.push_back(Undo{});
+    }
+}
+
 void headerPanel(PanelContext& context) {
     const Ui& ui = context.ui;
     const Rect& place = context.layout.header;
-    const float side = context.layout.narrow ? 2 : 12;
+    const float side = isShort(context) ? 2 : 12;
     // The way out of the board and its title are targets of full size for a mouse too.
     const float large = ui.px(kTouchTarget);
     const float height = targetHeight(ui);
     const auto above = [&](float of) {
         return ui.px(place.at.y) + std::round((ui.px(place.size.y) - of) / 2);
     };
-    beginSheet(ui, "header", place, {.padding = {side, 0}});
-    ImGui::SetCursorScreenPos({ImGui::GetCursorScreenPos().x, above(large)});
-    startButton(context, large);
-    titleField(context, large);
-    ImGui::SameLine(0, ui.px(8));
-    ImGui::SetCursorScreenPos({ImGui::GetCursorScreenPos().x, above(height)});
-    commands(context);
+    if (context.layout.reading) {
+        const float gap = static_cast<float>(place.size.y - height / ui.scale) / 2;
+        beginSheet(ui, "header", place, {.padding = {side, gap}});
+        readerHeader(context);
+    } else {
+        beginSheet(ui, "header", place, {.padding = {side, 0}});
+        ImGui::SetCursorScreenPos({ImGui::GetCursorScreenPos().x, above(large)});
+        startButton(context, large);
+        titleField(context, large);
+        ImGui::SameLine(0, ui.px(8));
+        ImGui::SetCursorScreenPos({ImGui::GetCursorScreenPos().x, above(height)});
+        commands(context);
+    }
     const float bottom = std::round(ui.px(place.at.y + place.size.y));
     ImGui::GetWindowDrawList()->AddRectFilled({0, bottom - std::max(1.0f, ui.px(1))},
                                               {ui.px(place.size.x), bottom},

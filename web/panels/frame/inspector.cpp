@@ -107,6 +107,27 @@ void figures(PanelContext& context, const ThingId& picked, const Table::Box& roo
     }
 }
 
+// In one line if there is room, else in two.
+void memberWords(const Ui& ui, const Table::Box& room, const std::string& title,
+                 const std::string& facts) {
+    const Colour ink = ui.palette->ink;
+    const float middle = (room.low.y + room.high.y) / 2;
+    const float beside =
+        room.low.x + textSize(*ui.fonts.strong, title).x + ui.px(8); // as stripWords leaves it
+    if (beside + textSize(*ui.fonts.body, facts).x <= room.high.x) {
+        stripWords(ui, *ui.fonts.strong, {room.low.x, middle}, title, ink);
+        stripWords(ui, *ui.fonts.body, {beside, middle}, facts, ink);
+        return;
+    }
+    const float apart = ui.px(10);
+    stripWords(ui, *ui.fonts.strong, {room.low.x, middle - apart}, title, ink);
+    putFitted(*ImGui::GetWindowDrawList(), ui, facts,
+              {.low = {room.low.x, middle},
+               .high = {room.high.x, middle + 2 * apart},
+               .font = ui.fonts.small,
+               .ink = packed(ink)});
+}
+
 // Leads to the shortest way to a member's force or a support's reaction.
 void why(PanelContext& context) {
     if (button(context.ui, words(context, phrase::kWhy))) {
@@ -146,14 +167,15 @@ bool inspector(PanelContext& context) {
     const ImVec2 high{low.x + ui.px(place.size.x), low.y + ui.px(kHeight)};
     ImGui::GetWindowDrawList()->AddRect(low, high, packed(ui.palette->rule), 0, 0, ui.px(1));
     const float middle = (low.y + high.y) / 2;
-    const float x = stripWords(ui, *ui.fonts.strong, {low.x + ui.px(12), middle},
-                               titleOf(context.state, picked), ui.palette->ink);
+    const std::string title = titleOf(context.state, picked);
     const bool asks = hasWhy(context, picked);
     const float right = high.x - ui.px(kRemoveWidth + 4) -
                         (asks ? buttonWidth(ui, words(context, phrase::kWhy)) + ui.px(6) : 0);
+    const ImVec2 left{low.x + ui.px(12), middle};
     if (const MemberId member = hitOf<MemberId>(picked); member.valid()) {
-        stripWords(ui, *ui.fonts.body, {x, middle}, memberFacts(context, member), ui.palette->ink);
+        memberWords(ui, {{left.x, low.y}, {right, high.y}}, title, memberFacts(context, member));
     } else {
+        const float x = stripWords(ui, *ui.fonts.strong, left, title, ui.palette->ink);
         figures(context, picked, {{x, low.y}, {right, high.y}});
     }
     ImGui::SetCursorScreenPos({right, middle - targetHeight(ui) / 2});

@@ -30,7 +30,7 @@ void legendPanel(PanelContext& context) {
     const Ui& ui = context.ui;
     const Rect& tools = context.layout.tools;
     const bool shown = context.derived.solution.solved && context.state.view.showForces;
-    if (!shown || tools.at.x < kRoom * ui.textScale) {
+    if (!shown || context.layout.reading || tools.at.x < kRoom * ui.textScale) {
         return;
     }
     ImDrawList& list = *ImGui::GetBackgroundDrawList();

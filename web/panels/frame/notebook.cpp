@@ -2,6 +2,8 @@
 #include "panels/frame/tabs.hpp"
 #include "phrases/frame.hpp"
 
+#include <imgui_internal.h>
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -13,6 +15,7 @@ constexpr std::array<Phrase<>, 4> kTabs{phrase::kTabModel, phrase::kTabResults, 
                                         phrase::kTabShare};
 // The stops of the sheet on a narrow page: an edge, half, nearly all.
 constexpr std::array kStops{0.18, 0.45, 0.85};
+constexpr double kUsualWidth = 400; // of the column, CSS px
 
 double nearestStop(double share) {
     return *std::min_element(kStops.begin(), kStops.end(), [share](double a, double b) {
@@ -27,6 +30,15 @@ void widthHandle(PanelContext& context) {
     const ImVec2 low{ui.px(place.at.x), ui.px(place.at.y)};
     ImGui::SetCursorScreenPos(low);
     ImGui::InvisibleButton("notebook width", {ui.px(12), ui.px(place.size.y)});
+    const bool pressedByKey =
+        ImGui::IsItemActivated() &&
+        ImGui::GetCurrentContext()->ActiveIdSource == ImGuiInputSource_Keyboard;
+    if (pressedByKey) { // narrow and wide in turn
+        const bool narrow = context.state.notebook.width <= kUsualWidth;
+        context.actions.push_back(
+            Set{&NotebookState::width, narrow ? context.viewport.size.x : kUsualWidth});
+    }
+    drawFocus(ui);
     const bool lit = ImGui::IsItemHovered() || ImGui::IsItemActive();
     ImGui::GetWindowDrawList()->AddRectFilled(
         low, {low.x + ui.px(lit ? 3 : 1), low.y + ui.px(place.size.y)},
@@ -106,6 +118,7 @@ void notebookPanel(PanelContext& context) {
         return;
     }
     const bool narrow = context.layout.narrow;
+    const bool reading = context.layout.reading;
     beginSheet(
         context.ui, "notebook", context.layout.notebook,
         {.padding = {static_cast<float>(notebookMargin(context.layout)), narrow ? 2.0f : 6.0f}});
@@ -115,11 +128,13 @@ void notebookPanel(PanelContext& context) {
         ImGui::GetWindowDrawList()->AddRectFilled(
             {0, y}, {context.ui.px(context.viewport.size.x), y + context.ui.px(1.5)},
             packed(context.ui.palette->edge));
-    } else {
+    } else if (!reading) {
         widthHandle(context);
     }
     ImGui::SetCursorScreenPos(start);
-    tabBar(context);
+    if (!reading) {
+        tabBar(context);
+    }
     page(context);
     endSheet();
 }

@@ -9,6 +9,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace gusset {
 namespace {
@@ -43,7 +44,9 @@ void placeInput(PanelContext& context, const Table::Box& box, const FieldLook& l
                                          .name = look.name,
                                          .text = context.state.field.text,
                                          .rect = toCss(context.ui, box),
-                                         .numeric = look.numeric};
+                                         .numeric = look.numeric,
+                                         .keys = extraKeys(look.field),
+                                         .goesOn = context.state.field.goesOn};
     }
 }
 
@@ -57,6 +60,7 @@ void drawText(const Ui& ui, const Table::Box& box, const FieldLook& look) {
                                    .align = look.align,
                                    .isNumber = !empty && look.align == Align::Right,
                                    .wraps = look.wraps,
+                                   .decimals = look.decimals,
                                    .font = look.font ? look.font : ui.fonts.body,
                                    .ink = packed(empty ? ui.palette->muted : ui.palette->ink)});
     if (look.marked) {
@@ -83,6 +87,9 @@ bool field(PanelContext& context, const Table::Box& box, const FieldLook& look) 
     drawFocus(ui);
     if (pressed) {
         context.actions.push_back(BeginField{look.field, look.text});
+    } else if (!context.field.typed.empty() && ImGui::IsItemFocused()) {
+        context.actions.push_back(
+            BeginField{look.field, std::exchange(context.field.typed, {}), true});
     }
     if (editing) {
         list.AddRect(box.low, box.high, packed(ui.palette->accent), 0, 0, ui.px(2));
@@ -131,6 +138,7 @@ bool cellField(PanelContext& context, const Table& table, int column, const Cell
     look.look = cellLook(truss, cell);
     look.numeric = isNumber(cell);
     look.align = look.numeric ? Align::Right : Align::Left;
+    look.decimals = table.decimals(column);
     if (cell.row == rowsOf(truss, cell.table)) {
         look.hint = words(context, *columnOf(cell).more.hint);
     }

@@ -25,6 +25,7 @@ struct FieldLook {
     bool framed = false;          // drawn as a box even at rest
     bool wraps = false;           // words too long for one line
     bool marked = false;          // by a pencil after the words, where nobody expects a field
+    int decimals = 0;             // Column::decimals
 };
 // In a box of the screen, device px. True in the frame in which it was pressed.
 bool field(PanelContext&, const Table::Box&, const FieldLook&);

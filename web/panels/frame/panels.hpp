@@ -27,6 +27,7 @@ struct PanelContext {
 };
 
 void headerPanel(PanelContext&);   // start page, title, undo, redo, fit, share, notebook
+void readerPanel(PanelContext&);   // reading mode: the buttons at the bottom
 void toolsPanel(PanelContext&);    // the strip at the bottom
 void notebookPanel(PanelContext&); // tabs: model, forces, working, share
 void messagePanel(PanelContext&);  // errors and notices

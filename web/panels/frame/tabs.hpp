@@ -2,7 +2,9 @@
 // Parts of panels that have their own files.
 
 #include "panels/frame/panels.hpp"
+#include "ui/widgets.hpp"
 
+#include <string>
 #include <vector>
 
 namespace gusset {
@@ -36,6 +38,15 @@ void movingLoadsOn(PanelContext&, const std::vector<JointId>& path);
 [[nodiscard]] bool inspector(PanelContext&);
 // Words in these strips, centred on `at.y`; returns where they end, plus a gap. Device px.
 float stripWords(const Ui&, const ImFont&, ImVec2 at, std::string_view text, Colour);
+
+// Parts of the bar of a working, and of reading mode.
+void setStep(PanelContext&, int step);
+void previousStep(PanelContext&, const StepPlace&);
+void nextStep(PanelContext&, const StepPlace&, const ButtonLook&);
+void allSteps(PanelContext&); // rather than up to the current one
+[[nodiscard]] std::string stepOfMany(const PanelContext&, const StepPlace&);
+void readerHeader(PanelContext&); // what the header holds in reading mode
+void undoButton(PanelContext&);
 
 void viewMenu(PanelContext&); // layers and theme: the button in the header and what it opens
 

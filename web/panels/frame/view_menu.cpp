@@ -61,13 +61,13 @@ void menu(PanelContext& context) {
         layer(context, phrase::kFingerDraws, &View::fingerDraws);
     }
     if (toggle(ui, words(context, phrase::kPresent), view.presenting)) {
-        context.actions.push_back(Set{&View::presenting, !view.presenting});
+        context.actions.push_back(Present{!view.presenting});
         context.requests.fullScreen = !view.presenting;
     }
     rule(ui);
     smallPrint(ui, words(context, phrase::kTheme));
     choice(context, "theme", words(context, kThemes), &View::theme);
-    if (context.layout.narrow) { // the header has no room for it
+    if (context.layout.header.size.x < kNarrowBelow) { // the header has no room for it
         rule(ui);
         if (button(ui, words(context, phrase::kFitDrawing), {.icon = Icon::Fit, .full = true})) {
             context.actions.push_back(ZoomToFit{});

@@ -50,8 +50,10 @@ void reactions(PanelContext& context) {
     const std::vector<ReactionRow>& rows = context.derived.reactions;
     const std::array columns{
         Column{{joint}, 80, 1, Align::Left, 0, false, longestOf(rows, &ReactionRow::name)},
-        Column{x, 90, 1, Align::Right, 1, true, longestOf(rows, &ReactionRow::x)},
-        Column{y, 90, 1, Align::Right, 2, true, longestOf(rows, &ReactionRow::y)}};
+        Column{x, 90, 1, Align::Right, 1, true, longestOf(rows, &ReactionRow::x), nullptr,
+               decimalsOf(rows, &ReactionRow::x)},
+        Column{y, 90, 1, Align::Right, 2, true, longestOf(rows, &ReactionRow::y), nullptr,
+               decimalsOf(rows, &ReactionRow::y)}};
     sectionHeading(context.ui, words(context, phrase::kReactions));
     const std::vector<int> places = orderedReactions(context.state, context.derived);
     listSearch(context, SortedTable::Reactions, static_cast<int>(rows.size()),
@@ -139,7 +141,8 @@ void forceTable(PanelContext& context, const std::vector<int>& places) {
     const std::vector<ForceRow>& rows = context.derived.forces;
     std::vector<Column> columns{
         Column{{member}, 80, 1, Align::Left, 0, false, longestOf(rows, &ForceRow::name)},
-        Column{force, 90, 1, Align::Right, 1, true, longestOf(rows, &ForceRow::number)},
+        Column{force, 90, 1, Align::Right, 1, true, longestOf(rows, &ForceRow::number), nullptr,
+               decimalsOf(rows, &ForceRow::number)},
         Column{{letter}, exact ? 60.0 : 100.0, 1, Align::Left, 2, true}};
     if (exact) {
         columns.push_back(Column{{exactly}, 100, 1.5, Align::Right});

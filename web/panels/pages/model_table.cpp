@@ -36,7 +36,16 @@ struct Headings {
     std::vector<Column> columns; // without texts of their own
 };
 
-Headings headingsOf(const PanelContext& context, const ModelTable& of) {
+int decimalsOfColumn(const Truss& truss, CellTable table, int column) {
+    int most = 0;
+    for (int row = 0; row < rowsOf(truss, table); ++row) {
+        most = std::max(most, decimalsIn(cellLook(truss, {table, row, column})));
+    }
+    return std::min(most, kMostAligned);
+}
+
+Headings headingsOf(const PanelContext& context, CellTable table) {
+    const ModelTable& of = modelTable(table);
     Headings headings;
     for (const int column : of.inNotebook) {
         const CellColumn& it = of.columns[static_cast<std::size_t>(column)];
@@ -47,10 +56,14 @@ Headings headingsOf(const PanelContext& context, const ModelTable& of) {
     for (std::size_t i = 0; i < of.inNotebook.size(); ++i) {
         const int column = of.inNotebook[i];
         const CellColumn& it = of.columns[static_cast<std::size_t>(column)];
-        const bool right = it.form == CellForm::Number || it.notebook.atRight;
-        headings.columns.push_back({headings.heads[i], it.notebook.least, it.notebook.share,
-                                    right ? Align::Right : Align::Left,
-                                    it.notebook.orders ? std::optional(column) : std::nullopt});
+        const bool number = it.form == CellForm::Number;
+        headings.columns.push_back(
+            {.heading = headings.heads[i],
+             .least = it.notebook.least,
+             .share = it.notebook.share,
+             .align = number || it.notebook.atRight ? Align::Right : Align::Left,
+             .orders = it.notebook.orders ? std::optional(column) : std::nullopt,
+             .decimals = number ? decimalsOfColumn(context.state.truss, table, column) : 0});
     }
     headings.columns.push_back({{}, kTouchTarget, 0});
     return headings;
@@ -129,6 +142,12 @@ void otherwise(PanelContext& context, Table& table, int place, const Cell& cell,
     }
 }
 
+// The kind of a support is pressed to change it, and typed where Tab leads to it.
+bool isPressed(const AppState& state, const Cell& cell) {
+    return cell.table == CellTable::Supports && cell.column == column::kSupportKind &&
+           state.field.id != FieldId(cell);
+}
+
 void rowOf(PanelContext& context, Table& table, CellTable of, int row) {
     const ModelTable& model = modelTable(of);
     const bool isNew = row == rowsOf(context.state.truss, of);
@@ -143,7 +162,7 @@ void rowOf(PanelContext& context, Table& table, CellTable of, int row) {
     int place = 0;
     for (const int column : model.inNotebook) {
         const Cell cell{of, row, column};
-        if (!canType(context.state.truss, cell)) {
+        if (!canType(context.state.truss, cell) || isPressed(context.state, cell)) {
             otherwise(context, table, place, cell, isNew);
         } else if (cellField(context, table, place, cell) && thing &&
                    (column == 0 || of != CellTable::Supports)) {
@@ -171,7 +190,7 @@ void drawModelTable(PanelContext& context, CellTable of, void (*below)(PanelCont
     }
     const RowOrder rows = shownRows(context.state, of);
     listSearch(context, orderedAs(of), count, static_cast<int>(rows.size()) - 1, model.find);
-    const Headings headings = headingsOf(context, model);
+    const Headings headings = headingsOf(context, of);
     Table table(context.ui, (std::string(model.key) + "s").c_str(), headings.columns);
     listHeader(context, table, orderedAs(of), model.name);
     ImGuiListClipper clipper = clipperFor(context, table, of, rows);

@@ -45,9 +45,12 @@ void jointTable(PanelContext& context) {
     const std::vector<MovementRow>& rows = context.derived.movements;
     const std::array columns{
         Column{{joint}, 56, 1, Align::Left, 0, false, longestOf(rows, &MovementRow::name)},
-        Column{x, 80, 1, Align::Right, 1, true, longestOf(rows, &MovementRow::x)},
-        Column{y, 80, 1, Align::Right, 2, true, longestOf(rows, &MovementRow::y)},
-        Column{total, 84, 1, Align::Right, 3, true, longestOf(rows, &MovementRow::total)}};
+        Column{x, 80, 1, Align::Right, 1, true, longestOf(rows, &MovementRow::x), nullptr,
+               decimalsOf(rows, &MovementRow::x)},
+        Column{y, 80, 1, Align::Right, 2, true, longestOf(rows, &MovementRow::y), nullptr,
+               decimalsOf(rows, &MovementRow::y)},
+        Column{total, 84, 1, Align::Right, 3, true, longestOf(rows, &MovementRow::total), nullptr,
+               decimalsOf(rows, &MovementRow::total)}};
     sectionHeading(context.ui, words(context, phrase::kHeadDisplacements));
     const std::vector<int> places = orderedMovements(context.state, context.derived);
     listSearch(context, SortedTable::Displacements, static_cast<int>(rows.size()),
@@ -72,8 +75,10 @@ void memberTable(PanelContext& context) {
     const std::vector<StretchRow>& rows = context.derived.stretches;
     const std::array columns{
         Column{{member}, 80, 1, Align::Left, 0, false, longestOf(rows, &StretchRow::name)},
-        Column{stretch, 110, 1, Align::Right, 1, true, longestOf(rows, &StretchRow::stretch)},
-        Column{stress, 100, 1, Align::Right, 2, true, longestOf(rows, &StretchRow::stress)}};
+        Column{stretch, 110, 1, Align::Right, 1, true, longestOf(rows, &StretchRow::stretch),
+               nullptr, decimalsOf(rows, &StretchRow::stretch)},
+        Column{stress, 100, 1, Align::Right, 2, true, longestOf(rows, &StretchRow::stress), nullptr,
+               decimalsOf(rows, &StretchRow::stress)}};
     sectionHeading(context.ui, words(context, phrase::kHeadMembers));
     const std::vector<int> places = orderedStretches(context.state, context.derived);
     listSearch(context, SortedTable::Stretches, static_cast<int>(rows.size()),
