@@ -226,6 +226,7 @@ function pageFor({ field, pageText, files, recent }) {
         },
         showHelp: () => window.open(new URL('help/', location.href), '_blank', 'noopener'),
         announce: pageText.announce,
+        drawAgainAfter: (seconds) => setTimeout(wake, 1000 * seconds),
         ...createLetters(),
     };
 }

@@ -28,6 +28,7 @@ inline constexpr auto kSaveFile = "Save as a file"_phrase;
 inline constexpr auto kOpenFile = "Open a file"_phrase;
 inline constexpr auto kRecentBoards = "Recent boards"_phrase;
 inline constexpr auto kKeptInBrowser = "kept in this browser"_phrase;
+inline constexpr auto kOnWhite = "Pictures on white paper"_phrase;
 inline constexpr auto kSaveSvg = "Save the board as SVG"_phrase;
 inline constexpr auto kADrawing = "a drawing"_phrase;
 inline constexpr auto kSavePng = "Save the board as PNG"_phrase;

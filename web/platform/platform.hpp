@@ -96,5 +96,6 @@ void showPageText();
 void showHelp();
 void setFullScreen(bool);
 void announce(std::string_view text); // to screen readers
+void drawAgainAfter(double seconds);  // a frame, even if nothing happens until then
 
 } // namespace gusset

@@ -136,6 +136,7 @@ EM_JS(void, pageSetText, (const char* html, int length, const char* summary, int
 EM_JS(void, pageShowText, (), { Module['page'].showPageText(); });
 EM_JS(void, pageShowHelp, (), { Module['page'].showHelp(); });
 EM_JS(void, pageSetFullScreen, (int on), { Module['page'].setFullScreen(on !== 0); });
+EM_JS(void, pageDrawAgainAfter, (double seconds), { Module['page'].drawAgainAfter(seconds); });
 EM_JS(void, pageAnnounce, (const char* text, int length), { Module['page'].announce(UTF8ToString(text, length)); });
 EM_JS(int, pageRunWidth, (const char* run, int length, double size, int look), {
     return Module['page'].runWidth(UTF8ToString(run, length), { size, strong: !!(look & 1), italic: !!(look & 2) });
@@ -215,6 +216,7 @@ void setPageText(std::string_view html, std::string_view summary) {
 void showPageText() { pageShowText(); }
 void showHelp() { pageShowHelp(); }
 void setFullScreen(bool on) { pageSetFullScreen(on ? 1 : 0); }
+void drawAgainAfter(double seconds) { pageDrawAgainAfter(seconds); }
 void announce(std::string_view text) { pageAnnounce(text.data(), sizeOf(text)); }
 
 } // namespace gusset
