@@ -254,6 +254,7 @@ function pageFor({ field, pageText, files }) {
             }
             isRefused = false;
         },
+        drawAgainAfter: (seconds) => setTimeout(wake, 1000 * seconds),
         ...createLetters(),
     };
 }

@@ -7,6 +7,7 @@
 #include "exchange/files/model_file.hpp"
 #include "ui/labels.hpp"
 #include "ui/scene_svg.hpp"
+#include "ui/whole_picture.hpp"
 
 #include <optional>
 #include <utility>
@@ -42,13 +43,9 @@ MeasureText measuring(const Ui& ui) {
 }
 
 std::string pictureOf(const Page& page) {
-    const MeasureText measure = measuring(page.ui);
-    const std::string note = pictureNote(page.state, page.derived);
-    return sceneSvg(pictureScene(page.state, page.derived, measure),
-                    {.palette = *page.ui.palette,
-                     .measure = measure,
-                     .title = boardSummary(page.state, page.derived),
-                     .note = note});
+    const View& view = page.state.view;
+    return wholePicture(page.state, page.derived, measuring(page.ui),
+                        picturePalette(paletteFor(view.theme, page.viewport), view.whitePictures));
 }
 
 std::string smallPicture(PaletteName palette, std::string_view text) {
@@ -62,10 +59,9 @@ std::string smallPicture(PaletteName palette, std::string_view text) {
     const MeasureText measure = [](const std::string&, LabelKind) { return Vec2{}; };
     Scene scene = pictureScene(state, derived, measure);
     scene.labels.clear();
-    return sceneSvg(scene, {.palette = paletteOf(palette),
-                            .measure = measure,
-                            .title = boardSummary(state, derived),
-                            .note = {}});
+    return sceneSvg(
+        scene,
+        {.palette = paletteOf(palette), .measure = measure, .title = boardSummary(state, derived)});
 }
 
 } // namespace gusset

@@ -289,6 +289,25 @@ void refreshPageText(Page& page) {
     }
 }
 
+// News leaves when there was time to read it; a problem stays until it is closed or remedied.
+void letMessageLeave(Page& page, double now) {
+    constexpr double kLeast = 5;   // s, to notice it
+    constexpr double kEach = 0.06; // s, to read a letter
+    const Message& message = page.state.message;
+    if (message.kind != MessageKind::Info || message.text.empty()) {
+        return;
+    }
+    if (page.leavingSerial != message.serial) {
+        const double time = kLeast + kEach * static_cast<double>(message.text.size());
+        page.leavingSerial = message.serial;
+        page.leavesAt = now + time;
+        drawAgainAfter(time + 0.1);
+    } else if (now >= page.leavesAt) {
+        update(page.state, {Say{MessageKind::Info, ""}});
+        page.framesWanted = std::max(page.framesWanted, kFramesAfterChange);
+    }
+}
+
 Cursor cursorOfPanels() {
     switch (ImGui::GetMouseCursor()) {
     case ImGuiMouseCursor_Hand:
@@ -393,6 +412,7 @@ void runFrame(Page& page, const Canvas& canvas, double now) {
     }
     refreshPageLook(page);
     refreshPageText(page);
+    letMessageLeave(page, now);
     page.frameRevision = page.state.revision;
     ++page.framesDrawn;
 }

@@ -78,6 +78,8 @@ struct Page {
     LoadChoice addressLoads;
     std::uint64_t saidSerial = 0; // of the last message announced
     std::string saidVerdict;
+    std::uint64_t leavingSerial = 0; // the message that leaves by itself,
+    double leavesAt = 0;             // and when, s
 
     std::string said; // the text that the scripts last asked for: a small picture, the address
 

@@ -32,9 +32,9 @@ async function typeTriangle(page) {
         }
         await page.keyboard.press('Escape');
     }
-    await cell(page, 'load.0.second').focus();
+    await cell(page, 'load.0.first').focus();
     await page.keyboard.press('Enter');
-    await page.keyboard.type('-10');
+    await page.keyboard.type('10');
     await page.keyboard.press('Enter');
 }
 

@@ -40,16 +40,14 @@ inline constexpr auto kCellSettlement = "settlement"_phrase;
 inline constexpr auto kSettles = "settles"_phrase;
 inline constexpr auto kCellKind = "kind"_phrase;
 inline constexpr auto kLoadAt = "load at"_phrase;
-inline constexpr auto kForceRight = "force to the right"_phrase;
-inline constexpr auto kForceUp = "force upwards"_phrase;
-inline constexpr auto kRightOrSize = "→ or size"_phrase;
-inline constexpr auto kUpOrAngle = "↑ or angle"_phrase;
-inline constexpr auto kRightOrSizeInWords = "to the right, or size"_phrase;
-inline constexpr auto kUpOrAngleInWords = "up, or @ angle"_phrase;
 inline constexpr auto kRightSign = "→"_phrase;
 inline constexpr auto kUpSign = "↑"_phrase;
+// The force of a load, by its size and direction or by two parts.
 inline constexpr auto kCellSize = "size"_phrase;
-inline constexpr auto kCellAngle = "angle"_phrase;
+inline constexpr auto kAtSign = "@"_phrase; // as in "5 @ 30°"
+inline constexpr auto kPartAlongX = "part along x"_phrase;
+inline constexpr auto kPartAlongY = "part along y"_phrase;
+inline constexpr auto kLoadParts = "{across}, {upright}"_phrase;
 inline constexpr auto kCellMaterial = "material"_phrase;
 inline constexpr auto kModulusSign = "E"_phrase;
 inline constexpr auto kCellDensity = "density"_phrase;
@@ -58,5 +56,8 @@ inline constexpr auto kCellMadeAs = "profile"_phrase;
 inline constexpr auto kAreaSign = "A"_phrase;
 
 inline constexpr auto kRemove = "Remove"_phrase;
+// Loads that are not on a single joint.
+inline constexpr auto kAlongFromTo = "along {from} … {to}"_phrase;
+inline constexpr auto kLoadOnMember = "on {member}, {distance} from {joint}"_phrase;
 
 } // namespace gusset::phrase

@@ -23,6 +23,7 @@ inline constexpr auto kForHandout = "for a handout"_phrase;
 
 inline constexpr auto kFilesAndPages = "Files and pages"_phrase;
 inline constexpr auto kSaveFile = "Save as a file"_phrase;
+inline constexpr auto kOnWhite = "Pictures on white paper"_phrase;
 inline constexpr auto kSaveSvg = "Save the board as SVG"_phrase;
 inline constexpr auto kADrawing = "a drawing"_phrase;
 inline constexpr auto kSavePng = "Save the board as PNG"_phrase;

@@ -92,5 +92,6 @@ void showStart();  // the start page: new, recent and other boards, examples, he
 void lessonDone(); // the first steps have been taken: they are never offered again
 void setFullScreen(bool);
 void announce(std::string_view text); // to screen readers
+void drawAgainAfter(double seconds);  // a frame, even if nothing happens until then
 
 } // namespace gusset

@@ -147,6 +147,7 @@ EM_JS(void, pageShowText, (), { Module['page'].showPageText(); });
 EM_JS(void, pageShowStart, (), { Module['page'].showStart(); });
 EM_JS(void, pageLessonDone, (), { Module['page'].lessonDone(); });
 EM_JS(void, pageSetFullScreen, (int on), { Module['page'].setFullScreen(on !== 0); });
+EM_JS(void, pageDrawAgainAfter, (double seconds), { Module['page'].drawAgainAfter(seconds); });
 EM_JS(void, pageAnnounce, (const char* text, int length), { Module['page'].announce(UTF8ToString(text, length)); });
 EM_JS(int, pageRunWidth, (const char* run, int length, double size, int look), {
     return Module['page'].runWidth(UTF8ToString(run, length), { size, strong: !!(look & 1), italic: !!(look & 2) });
@@ -224,6 +225,7 @@ void showPageText() { pageShowText(); }
 void showStart() { pageShowStart(); }
 void lessonDone() { pageLessonDone(); }
 void setFullScreen(bool on) { pageSetFullScreen(on ? 1 : 0); }
+void drawAgainAfter(double seconds) { pageDrawAgainAfter(seconds); }
 void announce(std::string_view text) { pageAnnounce(text.data(), sizeOf(text)); }
 
 } // namespace gusset

@@ -57,7 +57,7 @@ constexpr Palette kDark{
     .tension = kPurplePale,
     .compression = kOrangePale,
     .zero = hex(0x98917f),
-    .tensionText = hex(0xd8daeb),
+    .tensionText = hex(0xb9a0f0),
     .compressionText = kOrangePale,
     .zeroText = hex(0xb3aa9a),
 };

@@ -8,7 +8,8 @@
 namespace gusset {
 namespace {
 
-constexpr double kAir = 12; // CSS px of margin around the drawing
+constexpr double kAir = 12;        // CSS px of margin around the drawing
+constexpr double kSignLength = 34; // CSS px of a member's sign beside its meaning
 
 struct Box {
     Vec2 low{1e9, 1e9};
@@ -142,11 +143,14 @@ std::string textOf(const LabelMark& label, const PictureLook& look) {
     const double em = size.y / kLineHeight;
     std::string text;
     if (label.backed) {
-        text = "<rect" + svgAttribute("x", svgLength(label.at.x - 0.5 * size.x - 2)) +
+        const bool tag = label.kind == LabelKind::Joint;
+        const double pad = tag ? kTagPad : 2;
+        text = "<rect" + svgAttribute("x", svgLength(label.at.x - 0.5 * size.x - pad)) +
                svgAttribute("y", svgLength(label.at.y - 0.5 * size.y)) +
-               svgAttribute("width", svgLength(size.x + 4)) +
-               svgAttribute("height", svgLength(size.y)) + svgAttribute("rx", "3") +
-               svgAttribute("fill", colourText(look.palette.board)) + "/>\n";
+               svgAttribute("width", svgLength(size.x + 2 * pad)) +
+               svgAttribute("height", svgLength(size.y)) + svgAttribute("rx", tag ? "5" : "3") +
+               svgAttribute("fill", colourText(tag ? look.palette.wash : look.palette.board)) +
+               (tag ? stroked(look.palette.rule, 1) : "") + "/>\n";
     }
     return text + "<text" + svgAttribute("x", svgLength(label.at.x)) +
            svgAttribute("y", svgLength(label.at.y + kBaseline * em)) +
@@ -174,26 +178,73 @@ std::string openingOf(const Box& frame, const PictureLook& look) {
            svgAttribute("fill", colourText(look.palette.board)) + "/>\n";
 }
 
-// The note as labels on a strip of paper, by which the frame is extended.
-std::vector<LabelMark> noteUnder(Box& frame, const PictureLook& look) {
+// Lines of text beside the drawing, with the signs of members among them.
+struct Strip {
     std::vector<LabelMark> labels;
-    const double middle = 0.5 * (frame.low.x + frame.high.x);
-    const double width = frame.high.x - frame.low.x - 2 * kAir;
-    for (const std::string& line : linesWithin(look.note, width, look.measure)) {
-        const double height = look.measure(line, LabelKind::Hint).y;
-        labels.push_back(
-            {line, {middle, frame.high.y + 0.5 * height}, Ink::Warning, LabelKind::Hint, false});
-        frame.high.y += height;
+    std::vector<LineMark> lines;
+    double height = 0;
+};
+
+// As members are drawn on the board: one line, two, or dashes.
+void addSign(Strip& strip, Ink ink, Vec2 from) {
+    constexpr double kTwin = 2.3; // px from the middle of the two lines to each
+    const Vec2 along{kSignLength, 0};
+    if (ink == Ink::Compression) {
+        for (const double aside : {-kTwin, kTwin}) {
+            const Vec2 at = from + Vec2{0, aside};
+            strip.lines.push_back({at, at + along, 1.7F, ink, 0});
+        }
+        return;
     }
-    frame.high.y += labels.empty() ? 0 : kAir;
-    return labels;
+    const bool zero = ink == Ink::Zero;
+    strip.lines.push_back({from, from + along, zero ? 1.6F : 3.0F, ink, zero ? 5.0F : 0.0F});
+}
+
+Strip stripOf(const std::vector<PictureLine>& lines, const Box& frame, const PictureLook& look) {
+    Strip strip;
+    const double width = frame.high.x - frame.low.x - 2 * kAir;
+    for (const PictureLine& line : lines) {
+        const double left = frame.low.x + kAir + (line.sign ? kSignLength + 8 : 0);
+        for (const std::string& words : linesWithin(line.text, width, look.measure)) {
+            const Vec2 size = look.measure(words, line.kind);
+            const double middle = strip.height + 0.5 * size.y;
+            if (line.sign) {
+                addSign(strip, *line.sign, {frame.low.x + kAir, middle});
+            }
+            strip.labels.push_back(
+                {words, {left + 0.5 * size.x, middle}, line.ink, line.kind, false});
+            strip.height += 1.25 * size.y;
+        }
+    }
+    strip.height += strip.labels.empty() ? 0 : kAir;
+    return strip;
+}
+
+void moveDown(Strip& strip, double by) {
+    for (LabelMark& label : strip.labels) {
+        label.at.y += by;
+    }
+    for (LineMark& line : strip.lines) {
+        line.a.y += by;
+        line.b.y += by;
+    }
+}
+
+// The strips above and below the drawing; the frame is extended by them.
+std::vector<Strip> stripsOf(Box& frame, const PictureLook& look) {
+    std::vector<Strip> strips{stripOf(look.above, frame, look), stripOf(look.below, frame, look)};
+    frame.low.y -= strips[0].height;
+    moveDown(strips[0], frame.low.y + (strips[0].labels.empty() ? 0 : kAir));
+    moveDown(strips[1], frame.high.y);
+    frame.high.y += strips[1].height;
+    return strips;
 }
 
 } // namespace
 
 std::string sceneSvg(const Scene& scene, const PictureLook& look) {
     Box frame = frameOf(scene, look.measure);
-    const std::vector<LabelMark> note = noteUnder(frame, look);
+    const std::vector<Strip> strips = stripsOf(frame, look);
     std::string text = openingOf(frame, look);
     const auto drawAll = [&](const auto& marks) {
         for (const auto& mark : marks) {
@@ -210,8 +261,13 @@ std::string sceneSvg(const Scene& scene, const PictureLook& look) {
             text += textOf(label, look);
         }
     }
-    for (const LabelMark& label : note) {
-        text += textOf(label, look);
+    for (const Strip& strip : strips) {
+        for (const LineMark& line : strip.lines) {
+            text += textOf(line, look.palette);
+        }
+        for (const LabelMark& label : strip.labels) {
+            text += textOf(label, look);
+        }
     }
     return text + "</svg>\n";
 }
@@ -237,8 +293,9 @@ Scene pictureScene(const AppState& state, const Derived& derived, const MeasureT
     still.chain = {};
     still.drawn = {};
     still.menu = {};
+    still.field = {};
     still.view.teaches = false;
-    return buildScene(still, derived, measure);
+    return buildScene(still, derived, measure, DrawnOn::Picture);
 }
 
 } // namespace gusset

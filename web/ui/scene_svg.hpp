@@ -5,16 +5,27 @@
 #include "canvas/scene/scene.hpp"
 #include "ui/palette.hpp"
 
+#include <optional>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace gusset {
+
+// Beside the drawing, wrapped and at its left edge.
+struct PictureLine {
+    std::string text;
+    Ink ink = Ink::Plain;
+    LabelKind kind = LabelKind::Hint;
+    std::optional<Ink> sign{}; // how a member of that kind is drawn, before the text
+};
 
 struct PictureLook {
     const Palette& palette;
     const MeasureText& measure; // as used to build the scene: words keep the room they were given
     std::string_view title;     // the picture's name for those who can't see it; escaped here
-    std::string_view note{};    // placed under the drawing, wrapped; may be empty
+    std::vector<PictureLine> above{};
+    std::vector<PictureLine> below{};
 };
 
 // Cropped to what is drawn within the uncovered part of the board, with a small margin; all of that

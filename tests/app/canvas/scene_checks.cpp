@@ -60,6 +60,10 @@ std::vector<std::string> overlapsIn(const Scene& scene, const Truss& truss) {
                 found.push_back(label.text + " and " + scene.labels[j].text);
             }
         }
+        if (label.kind ==
+            LabelKind::Note) { // where there is no room for it, it lies over the truss
+            continue;
+        }
         for (const Member& member : truss.members) {
             const Vec2 a = toPixel(scene.camera, truss.joints[member.a.at()].at);
             const Vec2 b = toPixel(scene.camera, truss.joints[member.b.at()].at);

@@ -165,12 +165,78 @@ TEST_CASE("Labels that are each other's beginnings are told apart by the sign be
 }
 
 TEST_CASE("A load can be typed by components, or by size and angle in one go") {
-    AppState state = typedIn(startWith(triangle()), "load.0.second", "-1500 N");
+    AppState state = typedIn(startWith(triangle()), "load.0.first", "1500 N");
     CHECK(state.truss.loads[0].what == decltype(Load::what)(JointForce{JointId{2}, 0, -1.5}));
     state = typedIn(state, "load.0.first", "5 @ 30°");
     CHECK(state.truss.loads[0].what == decltype(Load::what)(AngledForce{JointId{2}, 5, 30}));
     state = typedIn(state, "load.0.second", "-90");
     CHECK(state.truss.loads[0].what == decltype(Load::what)(AngledForce{JointId{2}, 5, -90}));
+}
+
+TEST_CASE(
+    "A number typed over the size of a load keeps its direction, a negative one turns it round") {
+    const auto typed = [](const decltype(Load::what)& what, const char* key, const char* text) {
+        Truss truss = triangle();
+        truss.loads[0].what = what;
+        return typedIn(startWith(truss), key, text).truss.loads[0].what;
+    };
+    using What = decltype(Load::what);
+    const JointId c{2};
+    for (const char* key : {"load.0.first", "picked:load.0.first", "page.load.0.first"}) {
+        CAPTURE(key);
+        CHECK(typed(JointForce{c, 0, -5}, key, "8") == What(JointForce{c, 0, -8}));
+        CHECK(typed(JointForce{c, 0, -5}, key, "-8") == What(JointForce{c, 0, 8}));
+        CHECK(typed(JointForce{c, -5, 0}, key, "8") == What(JointForce{c, -8, 0}));
+        CHECK(typed(AngledForce{c, 5, -60}, key, "8") == What(AngledForce{c, 8, -60}));
+        CHECK(typed(AngledForce{c, -5, 90}, key, "8") == What(AngledForce{c, -8, 90}));
+        CHECK(typed(JointForce{c, 0, 0}, key, "8") == What(JointForce{c, 0, -8}));
+    }
+    // By parts: each keeps its own direction.
+    CHECK(typed(JointForce{c, 3, -4}, "load.0.first", "6") == What(JointForce{c, 6, -4}));
+    CHECK(typed(JointForce{c, 3, -4}, "load.0.second", "6") == What(JointForce{c, 3, -6}));
+    CHECK(typed(JointForce{c, 3, -4}, "load.0.second", "-6") == What(JointForce{c, 3, 6}));
+    CHECK(typed(JointForce{c, 3, -4}, "load.0.first", "5 @ 30°") == What(AngledForce{c, 5, 30}));
+    // A direction of its own.
+    CHECK(typed(JointForce{c, 0, -5}, "load.0.second", "0") == What(JointForce{c, 5, 0}));
+    CHECK(typed(JointForce{c, 0, -5}, "load.0.second", "30°") == What(AngledForce{c, 5, 30}));
+}
+
+TEST_CASE("A row of the loads shows whether it is a size and a direction, or parts") {
+    Truss truss = triangle();
+    const JointId c{2};
+    truss.loads = {{JointForce{c, 0, -5}, {}, {}},
+                   {AngledForce{c, 9, 112.6}, {}, {}},
+                   {JointForce{c, 3, -4}, {}, {}},
+                   {ChordLoad{{JointId{0}, JointId{1}}, -2}, {}, {}}};
+    const auto look = [&](int row, int column) {
+        return cellLook(truss, {CellTable::Loads, row, column});
+    };
+    CHECK(look(0, column::kLoadFirst) == "5");
+    CHECK(look(0, column::kLoadSecond) == "↓");
+    CHECK(look(1, column::kLoadFirst) == "9");
+    CHECK(look(1, column::kLoadSecond) == "112.6°");
+    CHECK(look(2, column::kLoadFirst) == "→\u20093");
+    CHECK(look(2, column::kLoadSecond) == "↓\u20094");
+    CHECK(look(3, column::kLoadFirst) == "2\u2009kN/m");
+    CHECK(look(3, column::kLoadSecond) == "↓");
+    // What typing begins with reads back the same.
+    for (int row = 0; row < 4; ++row) {
+        for (const int column : {column::kLoadFirst, column::kLoadSecond}) {
+            const Cell cell{CellTable::Loads, row, column};
+            if (canType(truss, cell)) {
+                const Outcome<Edit> same = cellEdit(truss, cell, cellText(truss, cell));
+                REQUIRE(same.ok());
+                CAPTURE(row, column, cellText(truss, cell));
+                CHECK(apply(truss, same.value()).value() == truss);
+            }
+        }
+    }
+}
+
+TEST_CASE("Two pasted numbers of a load are its parts, to the right and up") {
+    AppState state = typedIn(startWith(triangle()), "load.0.joint", "B\t1\t-2\nC\t0\t7");
+    CHECK(state.truss.loads[0].what == decltype(Load::what)(JointForce{JointId{1}, 1, -2}));
+    CHECK(state.truss.loads[1].what == decltype(Load::what)(JointForce{JointId{2}, 0, 7}));
 }
 
 TEST_CASE("A new load on a joint is as large as the last one, downward") {

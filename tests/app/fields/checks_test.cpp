@@ -8,7 +8,7 @@
 #include "app/state/session.hpp"
 #include "support/trusses/checked_truss.hpp"
 #include "support/trusses/example_trusses.hpp"
-#include "ui/scene_svg.hpp"
+#include "ui/whole_picture.hpp"
 
 #include <catch2/catch_test_macros.hpp>
 #include <catch2/matchers/catch_matchers_string.hpp>
@@ -186,12 +186,7 @@ TEST_CASE("the picture of a board that shows use carries the whole caution, othe
     const auto svg = [&] {
         look(board);
         const MeasureText measuring = measure;
-        const std::string note = pictureNote(board.state, board.derived);
-        const Scene scene = pictureScene(board.state, board.derived, measuring);
-        return sceneSvg(scene, {.palette = paletteOf(PaletteName::Paper),
-                                .measure = measuring,
-                                .title = "Gable",
-                                .note = note});
+        return wholePicture(board.state, board.derived, measuring, paletteOf(PaletteName::Paper));
     };
     CHECK_THAT(svg(), !ContainsSubstring("Preliminary"));
     label(board, MemberFigure::Use);

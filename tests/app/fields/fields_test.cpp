@@ -143,11 +143,11 @@ TEST_CASE("a field is called by words: what it is, and of which thing") {
               truss.joints[truss.members[0].b.at()].label);
     CHECK(named(CellTable::Supports, 1, column::kSupportDirection) ==
           "direction of support " + truss.joints[truss.supports[1].joint.at()].label);
-    CHECK(named(CellTable::Loads, 0, column::kLoadSecond) == "force upwards of load 1");
+    CHECK(named(CellTable::Loads, 0, column::kLoadSecond) == "direction of load 1");
     CHECK(named(CellTable::Loads, loads - 1, column::kLoadSecond) ==
-          "angle of load " + std::to_string(loads));
+          "direction of load " + std::to_string(loads));
     CHECK(cellNameWithUnit(writer, {CellTable::Loads, loads - 1, column::kLoadSecond}) ==
-          "angle (°) of load " + std::to_string(loads));
+          "direction (°) of load " + std::to_string(loads));
     CHECK(cellNameWithUnit(writer, {CellTable::Joints, 0, column::kJointX}) ==
           "x (m) of joint " + truss.joints[0].label);
 }

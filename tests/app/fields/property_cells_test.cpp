@@ -98,12 +98,12 @@ TEST_CASE("temperature, misfit and settlement are typed, and cleared by an empty
     CHECK(board.state.truss == roof());
 }
 
-TEST_CASE("the load along a chord is typed where its share upward stands") {
+TEST_CASE("the load along a chord is typed where its size stands, and keeps its direction") {
     Truss truss = roof();
     truss.loads = {{ChordLoad{{JointId{0}, JointId{1}}, -1}, {}, {}}};
     Board board = typing(truss);
-    CHECK_FALSE(canType(board.state.truss, {CellTable::Loads, 0, column::kLoadFirst}));
-    type(board, "load.0.second", "−2.5");
+    CHECK_FALSE(canType(board.state.truss, {CellTable::Loads, 0, column::kLoadSecond}));
+    type(board, "load.0.first", "2.5");
     CHECK(std::get<ChordLoad>(board.state.truss.loads[0].what).perLength == -2.5);
 }
 

@@ -25,7 +25,7 @@ TEST_CASE("A truss is made in the page's tables alone, from an empty board, and 
     send(state, "support.0.joint", "A");
     send(state, "support.0.kind", "roller");
     send(state, "load.0.joint", "B");
-    send(state, "load.0.second", "-5");
+    send(state, "load.0.first", "5");
     send(state, "title", "Strut");
     const Truss& truss = state.truss;
     REQUIRE(truss.joints.size() == 2);

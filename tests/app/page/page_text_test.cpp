@@ -35,7 +35,7 @@ TEST_CASE("The page's tables hold the model beside the results") {
     CHECK(has(html, "aria-label=\"A–B: ends of member A–B\">A–B<"));
     CHECK(has(html, "data-press=\"page.support.0.kind\" data-text=\"roller\""));
     CHECK(has(html, "data-cell=\"page.support.1.direction\" data-text=\"90\""));
-    CHECK(has(html, "data-cell=\"page.load.0.second\" data-text=\"-10\""));
+    CHECK(has(html, "data-cell=\"page.load.0.first\" data-text=\"10\""));
     // Half of 10 kN at each support; the legs have a vertical component of 5 kN and a rise of 4 in
     // 5 m: 6.25 kN.
     CHECK(has(html, "6.25"));

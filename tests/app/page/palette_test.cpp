@@ -60,6 +60,18 @@ TEST_CASE("Words and figures can be read on either paper in every theme") {
     }
 }
 
+TEST_CASE("The ink of tension is told apart from that of words in every theme") {
+    const auto apart = [](Colour a, Colour b) { // in the three channels together
+        return std::abs(a.red - b.red) + std::abs(a.green - b.green) + std::abs(a.blue - b.blue);
+    };
+    for (const PaletteName name : kPaletteNames) {
+        const Palette& palette = paletteOf(name);
+        CAPTURE(static_cast<int>(name));
+        CHECK(apart(palette.tensionText, palette.ink) >= 120);
+        CHECK(apart(palette.compressionText, palette.ink) >= 90);
+    }
+}
+
 TEST_CASE("Lines and boundaries stand out from either paper in every theme") {
     for (const PaletteName name : kPaletteNames) {
         const Palette& palette = paletteOf(name);

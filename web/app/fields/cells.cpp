@@ -1,5 +1,6 @@
 #include "app/fields/cells.hpp"
 
+#include "app/fields/load_text.hpp"
 #include "app/fields/typed_text.hpp"
 #include "core/signs.hpp"
 #include "phrases/columns.hpp"
@@ -38,19 +39,27 @@ std::vector<int> namedColumns(CellTable table) {
     return named;
 }
 
-// Whether the cell is of a load given by its magnitude and angle.
-bool isAngled(const Truss& truss, const Cell& cell) {
+// Whether the cell is of a load that is shown by its two parts.
+bool isOfParts(const Truss& truss, const Cell& cell) {
     return cell.table == CellTable::Loads && isNumber(cell) && !isNew(truss, cell) &&
-           std::holds_alternative<AngledForce>(
-               truss.loads[static_cast<std::size_t>(cell.row)].what);
+           isByParts(truss.loads[static_cast<std::size_t>(cell.row)]);
 }
 
-Phrase<> partOfAngled(const Cell& cell) {
-    return cell.column == column::kLoadFirst ? phrase::kCellSize : phrase::kCellAngle;
+Phrase<> nameOfPart(const Cell& cell) {
+    return cell.column == column::kLoadFirst ? phrase::kPartAlongX : phrase::kPartAlongY;
+}
+
+// The unit of what the cell holds, where it is not its column's.
+ColumnUnit unitOf(const Truss& truss, const Cell& cell) {
+    const bool direction = cell.table == CellTable::Loads && cell.column == column::kLoadSecond;
+    if (!direction) {
+        return columnOf(cell).unit;
+    }
+    return isOfParts(truss, cell) ? ColumnUnit::Force : ColumnUnit::Degrees;
 }
 
 RichLine heardName(const Writer& writer, const Cell& cell) {
-    return say(writer, isAngled(writer.truss, cell) ? partOfAngled(cell) : columnOf(cell).name);
+    return say(writer, isOfParts(writer.truss, cell) ? nameOfPart(cell) : columnOf(cell).name);
 }
 
 } // namespace
@@ -91,6 +100,12 @@ std::string cellText(const Truss& truss, const Cell& cell) {
 }
 
 std::string cellLook(const Truss& truss, const Cell& cell) {
+    const LookCell look = columnOf(cell).more.look;
+    std::string shown =
+        look && !isNew(truss, cell) ? look(truss, static_cast<std::size_t>(cell.row)) : "";
+    if (!shown.empty()) {
+        return shown;
+    }
     const std::optional<double> number = cellNumber(truss, cell);
     const std::string text = cellText(truss, cell);
     return number && *number < 0 ? std::string(kMinus) + text.substr(1) : text;
@@ -174,9 +189,7 @@ std::string cellName(const Writer& writer, const Cell& cell) {
 }
 
 std::string cellNameWithUnit(const Writer& writer, const Cell& cell) {
-    const bool angle = isAngled(writer.truss, cell) && cell.column == column::kLoadSecond;
-    const std::string unit =
-        symbolOf(writer.truss.units, angle ? ColumnUnit::Degrees : columnOf(cell).unit);
+    const std::string unit = symbolOf(writer.truss.units, unitOf(writer.truss, cell));
     return unit.empty() ? cellName(writer, cell)
                         : sayPlain(writer, phrase::kCellInUnitOfRow,
                                    {{"cell", heardName(writer, cell)},
@@ -185,7 +198,10 @@ std::string cellNameWithUnit(const Writer& writer, const Cell& cell) {
 }
 
 std::optional<Phrase<>> pickedName(const Truss& truss, const Cell& cell) {
-    return isAngled(truss, cell) ? partOfAngled(cell) : columnOf(cell).more.picked;
+    if (isOfParts(truss, cell)) {
+        return cell.column == column::kLoadFirst ? phrase::kCellX : phrase::kCellY;
+    }
+    return columnOf(cell).more.picked;
 }
 
 } // namespace gusset

@@ -26,8 +26,8 @@ inline constexpr int kMemberEnds = 0;
 inline constexpr int kSupportDirection = 1;
 inline constexpr int kSupportSettle = 2;
 inline constexpr int kSupportKind = 3;
-inline constexpr int kLoadFirst = 1;  // F_x, or the magnitude
-inline constexpr int kLoadSecond = 2; // F_y, or the angle; for a chord load, per length
+inline constexpr int kLoadFirst = 1;  // the size, or the part along x
+inline constexpr int kLoadSecond = 2; // the direction, or the part along y
 inline constexpr int kLoadCase = 3;
 inline constexpr int kMaterialAlpha = 4;
 inline constexpr int kSectionMake = 2;
@@ -68,6 +68,7 @@ struct NotebookLook {
 using ReadCell = Outcome<Edit> (*)(const Truss&, int row, const std::string& text);
 // Only for existing rows.
 using WriteCell = CellValue (*)(const Truss&, std::size_t row);
+using LookCell = std::string (*)(const Truss&, std::size_t row);
 using AskCell = bool (*)(const Truss&, std::size_t row);
 struct ColumnMore {
     bool mayBeEmpty = false; // an empty text leaves it out of the model
@@ -77,6 +78,7 @@ struct ColumnMore {
     bool isOnPage = true;
     std::optional<Phrase<>> picked{}; // its name in the inspector; none: not shown there
     AskCell canType = nullptr;        // null: in every existing row
+    LookCell look = nullptr;          // null: as the value is written
 };
 struct CellColumn {
     std::string_view key; // within the key of the field

@@ -1,10 +1,13 @@
 // The table of loads, which holds loads of every kind.
 #include "app/fields/cell_text.hpp"
 #include "app/fields/column_access.hpp"
+#include "app/fields/load_text.hpp"
 #include "model/quantity/quantity_input.hpp"
 #include "phrases/columns.hpp"
 #include "phrases/results/tables.hpp"
 #include "phrases/table_view.hpp"
+
+#include <cmath>
 
 namespace gusset {
 namespace {
@@ -18,59 +21,68 @@ double sizeToBeginWith(const Truss& truss) {
     return 10;
 }
 
-// The number of a load in that column; null: none.
-template <class AnyLoad>
-auto numberIn(AnyLoad& load, int column) -> decltype(&std::get<JointForce>(load.what).fx) {
-    const bool first = column == column::kLoadFirst;
-    if (auto* force = std::get_if<JointForce>(&load.what)) {
-        return first ? &force->fx : &force->fy;
+const Load& loadIn(const Truss& truss, std::size_t row) { return truss.loads[row]; }
+
+CellValue writeFirst(const Truss& truss, std::size_t row) {
+    const Load& load = loadIn(truss, row);
+    if (const auto* chord = std::get_if<ChordLoad>(&load.what)) {
+        return std::abs(chord->perLength);
     }
-    if (auto* angled = std::get_if<AngledForce>(&load.what)) {
-        return first ? &angled->size : &angled->angle;
+    if (std::holds_alternative<SelfWeight>(load.what)) {
+        return weightOf(truss);
     }
-    auto* chord = std::get_if<ChordLoad>(&load.what);
-    return chord && !first ? &chord->perLength : nullptr;
+    const Vec2 force = arrowForce(load).value_or(Vec2{});
+    return isByParts(load) ? std::abs(force.x) : length(force);
 }
 
-template <int kColumn>
-CellValue writeLoadNumber(const Truss& truss, std::size_t row) {
-    const double* number = numberIn(truss.loads[row], kColumn);
-    return numberOrNothing(number ? std::optional(*number) : std::nullopt);
+CellValue writeSecond(const Truss& truss, std::size_t row) {
+    const Load& load = loadIn(truss, row);
+    return isByParts(load) ? CellValue(std::abs(arrowForce(load)->y))
+                           : numberOrNothing(degreesOf(load));
 }
 
-bool isOnJoint(const Truss& truss, std::size_t row) { return jointOf(truss.loads[row]).valid(); }
-
-template <int kColumn>
-bool hasNumber(const Truss& truss, std::size_t row) {
-    return isOnJoint(truss, row) || numberIn(truss.loads[row], kColumn) != nullptr;
-}
-
-Load withForce(Load load, JointId joint, const TypedVector& typed) {
-    if (typed.angled) {
-        load.what = AngledForce{joint, typed.first, typed.second};
-    } else {
-        load.what = JointForce{joint, typed.first, typed.second};
+std::string lookOfFirst(const Truss& truss, std::size_t row) {
+    const Load& load = loadIn(truss, row);
+    if (const auto* chord = std::get_if<ChordLoad>(&load.what)) {
+        return perLengthText(truss, chord->perLength);
     }
-    return load;
+    return isByParts(load) ? partLook(truss, load, false) : "";
 }
 
-template <int kColumn>
-Outcome<Edit> readLoadNumber(const Truss& truss, int row, const std::string& text) {
+std::string lookOfSecond(const Truss& truss, std::size_t row) {
+    const Load& load = loadIn(truss, row);
+    return isByParts(load) ? partLook(truss, load, true) : directionLook(truss, load);
+}
+
+bool isOnJoint(const Truss& truss, std::size_t row) { return jointOf(loadIn(truss, row)).valid(); }
+bool hasSize(const Truss& truss, std::size_t row) { return canTypeFigure(loadIn(truss, row)); }
+bool hasDirection(const Truss& truss, std::size_t row) {
+    return arrowForce(loadIn(truss, row)).has_value();
+}
+
+Outcome<Edit> readFirst(const Truss& truss, int row, const std::string& text) {
     const LoadId id{row};
-    Load load = truss.loads[id.at()];
-    const bool angle =
-        std::holds_alternative<AngledForce>(load.what) && kColumn == column::kLoadSecond;
-    const Outcome<double> number = angle ? readAngle(text) : readForce(text, truss.units.force);
+    const Load& load = truss.loads[id.at()];
+    const Outcome<double> number = readForce(text, truss.units.force);
+    if (number && isByParts(load)) {
+        return Edit(SetLoad{id, withPart(load, false, number.value())});
+    }
+    const Outcome<Load> typed = withTypedForce(truss, load, text);
+    return typed ? Outcome<Edit>(SetLoad{id, typed.value()}) : typed.issues();
+}
+
+// "5 @ 30°" or "3, -4" in either cell sets the whole force.
+Outcome<Edit> readSecond(const Truss& truss, int row, const std::string& text) {
+    const LoadId id{row};
+    const Load& load = truss.loads[id.at()];
+    const bool part = isByParts(load);
+    const Outcome<double> number = part ? readForce(text, truss.units.force) : readAngle(text);
     if (number) {
-        *numberIn(load, kColumn) = number.value();
-        return Edit(SetLoad{id, load});
+        return Edit(SetLoad{id, part ? withPart(load, true, number.value())
+                                     : withDirection(load, number.value())});
     }
-    // "5 @ 30°" or "3, -4" in either cell sets the whole force.
     const Outcome<TypedVector> whole = readForceVector(text, truss.units.force);
-    if (!whole || !jointOf(load).valid()) {
-        return number.issues();
-    }
-    return Edit(SetLoad{id, withForce(load, jointOf(load), whole.value())});
+    return whole ? readFirst(truss, row, text) : number.issues();
 }
 
 Outcome<Edit> readLoadJoint(const Truss& truss, int row, const std::string& text) {
@@ -111,18 +123,13 @@ CellValue writeCase(const Truss& truss, std::size_t row) {
 }
 
 constexpr std::array kLoadColumns{
-    wordColumn("joint", phrase::kCellJoint, {phrase::kLoadAt, 64}, writeLoadJoint, readLoadJoint,
+    wordColumn("joint", phrase::kCellJoint, {phrase::kLoadAt, 80}, writeLoadJoint, readLoadJoint,
                {.hint = phrase::kCellJoint, .canType = isOnJoint}),
-    numberColumn("first", phrase::kForceRight, ColumnUnit::Force, {phrase::kRightOrSize, 80},
-                 writeLoadNumber<column::kLoadFirst>, readLoadNumber<column::kLoadFirst>,
-                 {.onPage = phrase::kRightOrSizeInWords,
-                  .picked = phrase::kRightSign,
-                  .canType = hasNumber<column::kLoadFirst>}),
-    numberColumn("second", phrase::kForceUp, ColumnUnit::Force, {phrase::kUpOrAngle, 80},
-                 writeLoadNumber<column::kLoadSecond>, readLoadNumber<column::kLoadSecond>,
-                 {.onPage = phrase::kUpOrAngleInWords,
-                  .picked = phrase::kUpSign,
-                  .canType = hasNumber<column::kLoadSecond>}),
+    numberColumn("first", phrase::kCellSize, ColumnUnit::Force, {phrase::kCellSize, 72}, writeFirst,
+                 readFirst, {.picked = phrase::kCellSize, .canType = hasSize, .look = lookOfFirst}),
+    numberColumn("second", phrase::kCellDirection, ColumnUnit::None, {phrase::kCellDirection, 72},
+                 writeSecond, readSecond,
+                 {.picked = phrase::kAtSign, .canType = hasDirection, .look = lookOfSecond}),
     wordColumn("case", phrase::kCellCase, {phrase::kCellCase, 60}, writeCase, readCase),
 };
 

@@ -1,8 +1,11 @@
 #include "app/fields/paste.hpp"
 
+#include "app/fields/typed_text.hpp"
+#include "model/quantity/quantity_input.hpp"
 #include "phrases/messages.hpp"
 
 #include <algorithm>
+#include <utility>
 #include <vector>
 
 namespace gusset {
@@ -20,6 +23,25 @@ std::vector<std::string> parted(const std::string& text, char sign) {
     return parts;
 }
 
+// The two numbers of a load are its parts, to the right and up, as in other programs' tables,
+// unless the row holds a size and an angle.
+void joinParts(const Truss& truss, const Cell& from, std::vector<std::string>& texts) {
+    const int first = column::kLoadFirst - from.column;
+    const auto row = static_cast<std::size_t>(from.row);
+    const bool angled =
+        row < truss.loads.size() && std::holds_alternative<AngledForce>(truss.loads[row].what);
+    if (from.table != CellTable::Loads || angled || first < 0 ||
+        first + 1 >= static_cast<int>(texts.size())) {
+        return;
+    }
+    std::string& across = texts[static_cast<std::size_t>(first)];
+    std::string& upright = texts[static_cast<std::size_t>(first) + 1];
+    const ForceUnit unit = truss.units.force;
+    if (readForce(withPoints(truss, across), unit) && readForce(withPoints(truss, upright), unit)) {
+        across += "; " + std::exchange(upright, "");
+    }
+}
+
 // A row starts with the name, except for a new joint: that starts with its position and is named
 // afterwards.
 Outcome<Truss> pasteRow(Truss truss, const Cell& from, const std::string& line) {
@@ -31,6 +53,7 @@ Outcome<Truss> pasteRow(Truss truss, const Cell& from, const std::string& line) 
     if (from.table == CellTable::Joints && from.column == column::kJointLabel) {
         std::rotate(columns.begin(), columns.begin() + 1, columns.end());
     }
+    joinParts(truss, from, texts);
     for (const int i : columns) {
         const Cell cell{from.table, from.row, from.column + i};
         const std::string& text = texts[static_cast<std::size_t>(i)];

@@ -2,6 +2,7 @@
 
 #include "app/fields/cells.hpp"
 #include "app/fields/field_key.hpp"
+#include "app/fields/load_text.hpp"
 #include "phrases/columns.hpp"
 #include "phrases/frame.hpp"
 #include "phrases/model.hpp"
@@ -41,7 +42,11 @@ std::string valueOf(const PhraseBook& book, const std::string& value, const std:
 
 std::string cellHtml(const Writer& writer, const Cell& cell) {
     const Truss& truss = writer.truss;
-    const std::string look = cellLook(truss, cell);
+    const bool placeOfSeveral =
+        cell.table == CellTable::Loads && cell.column == 0 && !canType(truss, cell);
+    const std::string look =
+        placeOfSeveral ? placeOfLoad(writer, truss.loads[static_cast<std::size_t>(cell.row)])
+                       : cellLook(truss, cell);
     if (!canType(truss, cell)) {
         return escapeHtml(look);
     }

@@ -35,6 +35,9 @@ Camera holding(Camera camera, Vec2 world, Vec2 pixel) {
     return camera;
 }
 
+// Px below a truss for a support, a reaction with its figure and a row of dimensions.
+constexpr double kLeastBelow = 128;
+
 // The space to keep free around the truss for labels, loads, reactions and dimensions; less on a
 // small board, where some of these are left out.
 struct Margins {
@@ -47,7 +50,10 @@ Margins marginsFor(Vec2 free) {
         std::min(std::clamp(free.x / 700, 0.4, 1.0), kMost * free.x / (kFull.left + kFull.right));
     const double high =
         std::min(std::clamp(free.y / 600, 0.4, 1.0), kMost * free.y / (kFull.top + kFull.bottom));
-    return {wide * kFull.left, wide * kFull.right, high * kFull.top, high * kFull.bottom};
+    const double below =
+        std::clamp(kLeastBelow, high * kFull.bottom,
+                   std::max(high * kFull.bottom, kMost * free.y - high * kFull.top));
+    return {wide * kFull.left, wide * kFull.right, high * kFull.top, below};
 }
 
 // Twelve metres by six, in length units.

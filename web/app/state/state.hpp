@@ -124,6 +124,7 @@ struct View {
     bool showDimensions = true;
     bool widthByForce = false;
     bool showLargest = false;  // highlights the largest tension and compression
+    bool whitePictures = true; // saved pictures are on white, not on the theme's paper
     bool presenting = false;   // large type, readable from the back row of a room
     bool fingerDraws = true;   // false: fingers only pan and zoom, a pen draws
     bool teaches = false;      // the first steps are offered, one after another

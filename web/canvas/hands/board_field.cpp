@@ -1,6 +1,7 @@
 #include "canvas/hands/board_field.hpp"
 
 #include "app/fields/cells.hpp"
+#include "app/fields/load_text.hpp"
 #include "app/fields/typed_text.hpp"
 #include "canvas/hands/strokes.hpp"
 #include "canvas/scene/figures.hpp"
@@ -47,47 +48,6 @@ std::optional<Rect> loadFieldRect(const AppState& state, LoadId load) {
     return std::nullopt;
 }
 
-// A bare number is a magnitude: the arrow keeps its direction, or is reversed if it is negative.
-Load withSize(const Load& load, double size) {
-    Load typed = load;
-    if (auto* angled = std::get_if<AngledForce>(&typed.what)) {
-        angled->size = size;
-    } else if (auto* force = std::get_if<JointForce>(&typed.what)) {
-        const double before = std::sqrt(force->fx * force->fx + force->fy * force->fy);
-        force->fx = before > 0 ? size * (force->fx / before) : 0;
-        force->fy = before > 0 ? size * (force->fy / before) : -size;
-    } else if (auto* onMember = std::get_if<MemberForce>(&typed.what)) {
-        const Vec2 force{onMember->fx, onMember->fy};
-        const double before = length(force);
-        onMember->fx = before > 0 ? size * (force.x / before) : 0;
-        onMember->fy = before > 0 ? size * (force.y / before) : -size;
-    }
-    return typed;
-}
-
-Outcome<Load> typedLoad(const Load& load, const std::string& text, ForceUnit unit) {
-    if (const Outcome<double> size = readForce(text, unit)) {
-        return withSize(load, size.value());
-    }
-    const Outcome<TypedVector> force = readForceVector(text, unit);
-    if (!force) {
-        return force.issues();
-    }
-    Load typed = load;
-    const TypedVector& read = force.value();
-    if (auto* onMember = std::get_if<MemberForce>(&typed.what)) {
-        const Vec2 parts =
-            read.angled ? read.first * directionOf(read.second) : Vec2{read.first, read.second};
-        onMember->fx = parts.x;
-        onMember->fy = parts.y;
-    } else if (read.angled) {
-        typed.what = AngledForce{jointOf(load), read.first, read.second};
-    } else {
-        typed.what = JointForce{jointOf(load), read.first, read.second};
-    }
-    return typed;
-}
-
 void refuse(const Issues& issues, Actions& actions) {
     actions.push_back(Say{MessageKind::Problem, issues.front().says});
 }
@@ -101,7 +61,7 @@ void finishLoad(const AppState& state, LoadId id, const std::string& text, Actio
         return;
     }
     const Load& load = state.committed.loads[id.at()];
-    const Outcome<Load> typed = typedLoad(load, text, state.committed.units.force);
+    const Outcome<Load> typed = withTypedForce(state.committed, load, text);
     if (typed) {
         actions.push_back(Commit{SetLoad{id, typed.value()}});
     } else {
@@ -153,8 +113,11 @@ void finishDrawn(const AppState& state, const std::string& text, Actions& action
 
 std::optional<Rect> rectOf(const AppState& state, const FieldId& field) {
     const Camera& camera = state.view.camera;
-    if (const auto* load = std::get_if<LoadField>(&field)) {
-        return isThere(state.truss, load->load) ? loadFieldRect(state, load->load) : std::nullopt;
+    const auto* load = std::get_if<LoadField>(&field);
+    if (load && isThere(state.truss, load->load)) {
+        if (const std::optional<Rect> beside = loadFieldRect(state, load->load)) {
+            return beside;
+        }
     }
     if (field == FieldId(MemberEndField::Drawing) && state.chain.active) {
         // Beside its start, which doesn't move.

@@ -1,4 +1,4 @@
-#include "app/fields/typed_text.hpp"
+#include "app/fields/load_text.hpp"
 #include "canvas/hands/strokes.hpp"
 #include "canvas/scene/pick.hpp"
 #include "canvas/scene/snap.hpp"
@@ -69,10 +69,6 @@ LoadId loadOn(const Truss& truss, JointId joint) {
     return {};
 }
 
-std::string typedSize(const Truss& truss, const Load& load) {
-    return typedNumber(truss, length(arrowForce(load).value_or(Vec2{})));
-}
-
 } // namespace
 
 Gesture beginNewLoad(const AppState& state, JointId joint) {
@@ -117,8 +113,8 @@ void dragLoad(const AppState& state, const PointerEvent& event, Gesture& gesture
 
 void editLoadValue(const AppState& state, LoadId load, Actions& actions) {
     const Load& edited = state.truss.loads[load.at()];
-    if (jointOf(edited).valid() || std::holds_alternative<MemberForce>(edited.what)) {
-        actions.push_back(BeginField{LoadField{load}, typedSize(state.truss, edited)});
+    if (canTypeFigure(edited)) {
+        actions.push_back(BeginField{LoadField{load}, loadFigureTyped(state.truss, edited)});
     }
 }
 
@@ -136,7 +132,7 @@ void addMemberLoad(const AppState& state, MemberId member, Actions& actions) {
     const LoadId load{static_cast<int>(state.committed.loads.size())};
     actions.push_back(Commit{AddLoad{added}});
     actions.push_back(SetSelection{thingsOf(load)});
-    actions.push_back(BeginField{LoadField{load}, typedSize(state.truss, added)});
+    actions.push_back(BeginField{LoadField{load}, loadFigureTyped(state.truss, added)});
 }
 
 std::optional<Load> turnedRound(const Load& load) {
@@ -173,7 +169,7 @@ void tapLoad(const AppState& state, const Hit& under, Actions& actions) {
     load = LoadId{static_cast<int>(state.committed.loads.size())};
     actions.push_back(Commit{AddLoad{added}});
     actions.push_back(SetSelection{thingsOf(load)});
-    actions.push_back(BeginField{LoadField{load}, typedSize(state.truss, added)});
+    actions.push_back(BeginField{LoadField{load}, loadFigureTyped(state.truss, added)});
 }
 
 } // namespace gusset

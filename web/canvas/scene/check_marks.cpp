@@ -27,6 +27,7 @@ void addBand(Drawing& drawing, MemberId member, Ink ink, float width, float dash
     const Vec2 b = drawing.at[marked.b.at()];
     addLine(drawing, {a, b, width, ink, dash});
     addLine(drawing, {a, b, width - 2 * kEdge, Ink::Paper, 0});
+    keepFrame(drawing, member, 0.5 * width);
 }
 
 // Top or bottom of the board, whichever strip of this height covers fewer joints.

@@ -29,6 +29,7 @@ struct Row {
     double across = 0;           // px: the line's y, or x
     std::vector<double> figures; // length units, ascending: the points measured
     std::vector<double> along;   // px of these points
+    std::size_t panels = 1;      // equal parts of its only span, which its label names
 };
 
 Vec2 onRow(const Row& row, double along, double aside = 0) {
@@ -43,6 +44,17 @@ std::string figureText(const Drawing& drawing, double value, bool withUnit) {
     return formatMeasured(value, sign) + (named ? kThinSpace + unit : "");
 }
 
+// The label of the span that ends there; of so many equal panels, "6 × 2 = 12 m".
+std::string spanText(const Drawing& drawing, const Row& row, std::size_t to, bool withUnit) {
+    const double span = row.figures[to] - row.figures[to - 1];
+    const std::string text = figureText(drawing, span, withUnit);
+    return row.panels == 1
+               ? text
+               : std::to_string(row.panels) + " × " +
+                     figureText(drawing, span / static_cast<double>(row.panels), false) + " = " +
+                     text;
+}
+
 // Px along the row that its label takes; labels are never rotated.
 double roomOf(const Drawing& drawing, const Row& row, const std::string& text) {
     const Vec2 size = drawing.measure(text, LabelKind::Dimension);
@@ -53,9 +65,11 @@ bool fits(const Drawing& drawing, const Row& row, bool withUnit) {
     const Rect& free = drawing.obstacles.free();
     const Vec2 first = onRow(row, row.along.front());
     const Vec2 last = onRow(row, row.along.back());
-    const double whole = row.figures.back() - row.figures.front();
-    const double widest =
-        drawing.measure(figureText(drawing, whole, withUnit), LabelKind::Dimension).x;
+    double widest = 0;
+    for (std::size_t i = 1; i < row.along.size(); ++i) {
+        const std::string text = spanText(drawing, row, i, withUnit);
+        widest = std::max(widest, drawing.measure(text, LabelKind::Dimension).x);
+    }
     const double margin = row.direction == Direction::Across ? kWitness : 0.5 * widest + 1;
     const Vec2 low{std::min(first.x, last.x), std::min(first.y, last.y)};
     const Vec2 high{std::max(first.x, last.x), std::max(first.y, last.y)};
@@ -64,8 +78,11 @@ bool fits(const Drawing& drawing, const Row& row, bool withUnit) {
         return false;
     }
     for (std::size_t i = 1; i < row.along.size(); ++i) {
-        const std::string text = figureText(drawing, row.figures[i] - row.figures[i - 1], withUnit);
-        if (std::abs(row.along[i] - row.along[i - 1]) < roomOf(drawing, row, text) + 2 * kTick) {
+        const std::string text = spanText(drawing, row, i, withUnit);
+        const Vec2 half = 0.5 * drawing.measure(text, LabelKind::Dimension);
+        const Vec2 middle = onRow(row, 0.5 * (row.along[i - 1] + row.along[i]));
+        if (std::abs(row.along[i] - row.along[i - 1]) < roomOf(drawing, row, text) + 2 * kTick ||
+            !drawing.obstacles.isClear(middle, half)) {
             return false;
         }
     }
@@ -88,7 +105,7 @@ void drawSpan(Drawing& drawing, const Row& row, std::size_t to, bool withUnit) {
     const double from = row.along[to - 1];
     const double until = row.along[to];
     LabelMark mark;
-    mark.text = figureText(drawing, row.figures[to] - row.figures[to - 1], withUnit);
+    mark.text = spanText(drawing, row, to, withUnit);
     mark.at = onRow(row, 0.5 * (from + until));
     mark.ink = Ink::Dimension;
     mark.kind = LabelKind::Dimension;
@@ -166,29 +183,87 @@ Row rowOf(const Camera& camera, Direction direction, std::vector<double> figures
     return row;
 }
 
-// The parts next to the drawing if there is room for each, then the total beyond them; false if
-// there is no room at all.
-bool drawRows(Drawing& drawing, Row parts, double nearest, double outward) {
-    const bool several = parts.figures.size() > 2 && parts.figures.size() <= kMostPanels + 1;
-    parts.across = nearest;
-    const bool drawn = several && drawRow(drawing, parts, false);
-    Row whole;
-    whole.direction = parts.direction;
-    whole.across = nearest + (drawn ? outward : 0);
-    whole.figures = {parts.figures.front(), parts.figures.back()};
-    whole.along = {parts.along.front(), parts.along.back()};
-    return drawRow(drawing, whole, true) || drawn;
+bool areEqual(const std::vector<double>& figures) {
+    const double whole = figures.back() - figures.front();
+    const double each = whole / static_cast<double>(figures.size() - 1);
+    for (std::size_t i = 1; i < figures.size(); ++i) {
+        if (std::abs(figures[i] - figures[i - 1] - each) > kOneLine * whole) {
+            return false;
+        }
+    }
+    return true;
 }
 
-// On the left, or on the right if the left is too narrow.
-void drawHeights(Drawing& drawing, const Row& row) {
-    const double whole = row.figures.back() - row.figures.front();
-    const double widest = drawing.measure(figureText(drawing, whole, true), LabelKind::Dimension).x;
-    const double away = kAwayFromDrawing + 0.5 * widest;
-    const double apart = widest + kTextAir;
-    if (!drawRows(drawing, row, drawing.low.x - away, -apart)) {
-        drawRows(drawing, row, drawing.high.x + away, apart);
+// Which of a direction's dimensions are on the board.
+struct RowsShown {
+    bool parts = false;
+    bool whole = false;
+};
+
+// The parts next to the drawing if there is room for each, then the total beyond them; equal parts
+// without room are named in the total.
+RowsShown drawRows(Drawing& drawing, Row parts, double nearest, double outward) {
+    const std::size_t count = parts.figures.size() - 1;
+    parts.across = nearest;
+    RowsShown drawn;
+    drawn.parts = count == 1 || (count <= kMostPanels && drawRow(drawing, parts, false));
+    const bool rowDrawn = count > 1 && drawn.parts;
+    Row whole;
+    whole.direction = parts.direction;
+    whole.across = nearest + (rowDrawn ? outward : 0);
+    whole.figures = {parts.figures.front(), parts.figures.back()};
+    whole.along = {parts.along.front(), parts.along.back()};
+    const double across = whole.across;
+    const auto width = [&] {
+        return drawing.measure(spanText(drawing, whole, 1, true), LabelKind::Dimension).x;
+    };
+    if (!drawn.parts && areEqual(parts.figures)) {
+        const double alone = width();
+        whole.panels = count;
+        const bool upright = whole.direction == Direction::Upright;
+        whole.across += upright ? std::copysign(0.5 * (width() - alone), outward) : 0;
     }
+    drawn.whole = drawRow(drawing, whole, true);
+    drawn.parts = drawn.parts || (drawn.whole && whole.panels > 1);
+    if (!drawn.whole && whole.panels > 1) {
+        whole.panels = 1;
+        whole.across = across;
+        drawn.whole = drawRow(drawing, whole, true);
+    }
+    return drawn;
+}
+
+// Counts what is missing of a row that is on the board from end to end.
+void leaveOutRows(Drawing& drawing, const Row& row, RowsShown drawn) {
+    const Rect& free = drawing.obstacles.free();
+    const Vec2 middle = free.at + 0.5 * free.size;
+    const bool across = row.direction == Direction::Across;
+    for (const double end : {row.along.front(), row.along.back()}) {
+        const Vec2 at = across ? Vec2{end, middle.y} : Vec2{middle.x, end};
+        if (!drawing.obstacles.isWithin(at, {})) {
+            return;
+        }
+    }
+    const auto leave = [&](double size, bool withUnit) {
+        leaveOut(drawing, {figureText(drawing, size, withUnit), middle, Ink::Dimension,
+                           LabelKind::Dimension});
+    };
+    for (std::size_t i = 1; !drawn.parts && i < row.figures.size(); ++i) {
+        leave(row.figures[i] - row.figures[i - 1], false);
+    }
+    if (!drawn.whole) {
+        leave(row.figures.back() - row.figures.front(), true);
+    }
+}
+
+// On either side of the drawing, whichever has room for more; the first, if both have.
+void drawOnASide(Drawing& drawing, const Row& row, double first, double other, double apart) {
+    const bool single = row.figures.size() == 2;
+    RowsShown drawn = drawRows(drawing, row, first, apart);
+    if (!drawn.whole && (single || !drawn.parts)) {
+        drawn = drawRows(drawing, row, other, -apart);
+    }
+    leaveOutRows(drawing, row, drawn);
 }
 
 } // namespace
@@ -202,15 +277,21 @@ void drawDimensions(Drawing& drawing) {
     const Vec2 size = box.high - box.low;
     const double close = kOneLine * std::max(size.x, size.y);
     const Camera& camera = state.view.camera;
+    const Vec2 low = drawing.low; // before the first row is drawn
+    const Vec2 high = drawing.high;
     // Half of them would be worse than none on the small picture beside a working.
-    const double lowest = drawing.high.y + kAwayFromDrawing + kRowsApart;
+    const double lowest = high.y + kAwayFromDrawing + kRowsApart;
     const bool fits = !state.notebook.reading || lowest < camera.size.y - camera.coverBottom;
     if (size.x > close && fits) {
         const Row row = rowOf(camera, Direction::Across, panelPoints(state.truss, box, close));
-        drawRows(drawing, row, drawing.high.y + kAwayFromDrawing, kRowsApart);
+        drawOnASide(drawing, row, high.y + kAwayFromDrawing, low.y - kAwayFromDrawing, kRowsApart);
     }
     if (size.y > close) {
-        drawHeights(drawing, rowOf(camera, Direction::Upright, levels(state.truss, close)));
+        const Row row = rowOf(camera, Direction::Upright, levels(state.truss, close));
+        const double widest =
+            drawing.measure(figureText(drawing, size.y, true), LabelKind::Dimension).x;
+        const double away = kAwayFromDrawing + 0.5 * widest;
+        drawOnASide(drawing, row, low.x - away, high.x + away, -(widest + kTextAir));
     }
 }
 

@@ -20,6 +20,9 @@ namespace {
 constexpr double kBesideFigure = 4; // px around its text that still count as the label
 
 bool opensWith(Tool tool, const Figure& figure) {
+    if (std::holds_alternative<LoadField>(figure.opens)) {
+        return tool == Tool::Load || tool == Tool::Select;
+    }
     return tool == (std::holds_alternative<Measured>(figure.opens) ? Tool::Select : Tool::Member);
 }
 

@@ -24,8 +24,12 @@ void haloMember(Drawing& drawing, MemberId member, const Halo& halo) {
         return;
     }
     const Member& marked = drawing.state.truss.members[member.at()];
-    addLine(drawing,
-            {drawing.at[marked.a.at()], drawing.at[marked.b.at()], halo.width, halo.ink, 0});
+    const Vec2 a = drawing.at[marked.a.at()];
+    const Vec2 b = drawing.at[marked.b.at()];
+    addLine(drawing, {a, b, halo.width, halo.ink, 0});
+    if (halo.ink != Ink::Halo) {
+        keepFrame(drawing, member, 0.5 * halo.width);
+    }
 }
 
 void haloJoint(Drawing& drawing, JointId joint, const Halo& halo) {

@@ -84,14 +84,17 @@ void Obstacles::addSegment(Vec2 a, Vec2 b, double halfWidth) {
 
 void Obstacles::addBox(Vec2 middle, Vec2 half) { add({middle, middle, half, 0}); }
 
+bool Obstacles::isWithin(Vec2 middle, Vec2 half) const {
+    const Vec2 low = middle - half - free_.at;
+    const Vec2 high = middle + half - free_.at;
+    return low.x >= 0 && low.y >= 0 && high.x <= free_.size.x && high.y <= free_.size.y;
+}
+
 bool Obstacles::isClear(Vec2 middle, Vec2 half) const {
-    const Vec2 low = middle - half;
-    const Vec2 high = middle + half;
-    const Vec2 end = free_.at + free_.size;
-    if (low.x < free_.at.x || low.y < free_.at.y || high.x > end.x || high.y > end.y) {
+    if (!isWithin(middle, half)) {
         return false;
     }
-    const Cells cells = cellsOf(low, high);
+    const Cells cells = cellsOf(middle - half, middle + half);
     for (int row = cells.top; row <= cells.bottom; ++row) {
         for (int column = cells.left; column <= cells.right; ++column) {
             for (const std::uint32_t index :
@@ -196,12 +199,14 @@ private:
 
 } // namespace
 
-std::vector<LabelMark> placeLabels(std::vector<LabelWish> wishes, const Obstacles& obstacles) {
+PlacedLabels placeLabels(std::vector<LabelWish> wishes, const Obstacles& obstacles) {
     std::stable_sort(wishes.begin(), wishes.end(),
                      [](const LabelWish& a, const LabelWish& b) { return a.weight > b.weight; });
-    std::erase_if(wishes, [&](const LabelWish& wish) {
-        return wish.places.empty() || obstacles.isCrowded(wish.places.front());
-    });
+    for (LabelWish& wish : wishes) {
+        if (!wish.places.empty() && obstacles.isCrowded(wish.places.front())) {
+            wish.places.clear();
+        }
+    }
     Placing placing(wishes, obstacles);
     std::vector<std::size_t> left;
     for (std::size_t i = 0; i < wishes.size(); ++i) {
@@ -212,15 +217,17 @@ std::vector<LabelMark> placeLabels(std::vector<LabelWish> wishes, const Obstacle
     for (const std::size_t label : left) {
         placing.placeByPushing(label);
     }
-    std::vector<LabelMark> marks;
+    PlacedLabels placed;
     for (std::size_t i = 0; i < wishes.size(); ++i) {
+        LabelMark& mark = wishes[i].mark;
         if (placing.at(i)) {
-            LabelMark mark = std::move(wishes[i].mark);
             mark.at = *placing.at(i);
-            marks.push_back(std::move(mark));
+            placed.marks.push_back(std::move(mark));
+        } else if (obstacles.isWithin(mark.at, {})) {
+            placed.unplaced.push_back(std::move(mark));
         }
     }
-    return marks;
+    return placed;
 }
 
 } // namespace gusset

@@ -13,7 +13,7 @@
 namespace gusset {
 
 struct LabelWish {
-    LabelMark mark;           // its `at` is set when it is placed
+    LabelMark mark;           // `at`: the middle of what it belongs to, until it is placed
     Vec2 size;                // CSS px
     std::vector<Vec2> places; // of its centre, best first
     double weight = 0;        // heavier labels are placed first
@@ -29,7 +29,8 @@ public:
     void addBox(Vec2 middle, Vec2 half);
 
     [[nodiscard]] const Rect& free() const { return free_; }
-    [[nodiscard]] bool isClear(Vec2 middle, Vec2 half) const; // of obstacles, and within `free`
+    [[nodiscard]] bool isClear(Vec2 middle, Vec2 half) const;  // of obstacles, and within `free`
+    [[nodiscard]] bool isWithin(Vec2 middle, Vec2 half) const; // `free`
     // So many lines near this place that it is not worth looking for room.
     [[nodiscard]] bool isCrowded(Vec2) const;
 
@@ -70,6 +71,10 @@ private:
 // CSS px of clear paper around a label.
 inline constexpr double kLabelAir = 2;
 
-[[nodiscard]] std::vector<LabelMark> placeLabels(std::vector<LabelWish>, const Obstacles&);
+struct PlacedLabels {
+    std::vector<LabelMark> marks;
+    std::vector<LabelMark> unplaced; // only of what lies within `free`
+};
+[[nodiscard]] PlacedLabels placeLabels(std::vector<LabelWish>, const Obstacles&);
 
 } // namespace gusset

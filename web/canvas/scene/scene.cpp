@@ -1,8 +1,8 @@
 #include "canvas/scene/scene.hpp"
 
+#include "app/fields/load_text.hpp"
 #include "canvas/scene/lesson.hpp"
 #include "canvas/scene/scene_builders.hpp"
-#include "canvas/scene/short_name.hpp"
 #include "canvas/scene/thinning.hpp"
 #include "core/tolerance.hpp"
 
@@ -82,12 +82,20 @@ MemberStyle styleOf(const Drawing& drawing, std::size_t member) {
     return {Ink::Zero, kZeroWidth, 0, 5};
 }
 
-// Positions for a member's value: beside its midpoint on either side, then towards its ends.
-std::vector<Vec2> placesAlong(Vec2 a, Vec2 b, Vec2 size, double half) {
+// Positions for a member's value: beside its midpoint on either side, then towards its ends. The
+// ends are taken in an order that is mirrored about the upright through `middle`, so that a
+// symmetric truss has symmetric labels.
+std::vector<Vec2> placesAlong(Vec2 a, Vec2 b, Vec2 size, double half, double middle) {
+    const bool level = std::abs(a.y - b.y) <= 1;
+    const bool right = 0.5 * (a.x + b.x) > middle + 1;
+    if (level ? (a.x > b.x) != right : a.y < b.y) {
+        std::swap(a, b);
+    }
     const Vec2 along = b - a;
     Vec2 side = (1 / length(along)) * Vec2{along.y, -along.x};
-    if (side.y > kHair || (std::abs(side.y) <= kHair && side.x < 0)) {
-        side = -side; // first above a member, or to the right of a vertical one
+    const bool upright = std::abs(along.x) <= 1;
+    if (upright ? (side.x < 0) != right : side.y > 0) {
+        side = -side; // first above a member, or to the inner side of a vertical one
     }
     const Vec2 halfLabel = 0.5 * size + Vec2{kLabelAir, kLabelAir};
     const double reach =
@@ -101,17 +109,25 @@ std::vector<Vec2> placesAlong(Vec2 a, Vec2 b, Vec2 size, double half) {
     return places;
 }
 
+LabelMark forceMark(const Drawing& drawing, std::size_t member, Vec2 a, Vec2 b, bool written) {
+    LabelMark mark{written ? memberFigure(drawing, member) : "", 0.5 * (a + b),
+                   failsCheck(drawing, member) ? Ink::Warning : styleOf(drawing, member).ink,
+                   LabelKind::Force};
+    mark.of = MemberId{static_cast<int>(member)};
+    return mark;
+}
+
 void wishForceLabel(Drawing& drawing, std::size_t member, Vec2 a, Vec2 b) {
-    const MemberStyle style = styleOf(drawing, member);
-    LabelMark mark;
-    mark.text = memberFigure(drawing, member);
-    mark.ink = failsCheck(drawing, member) ? Ink::Warning : style.ink;
-    mark.kind = LabelKind::Force;
     if (length(b - a) < kLeastLabelled) {
+        const bool few = !thinning(drawing, drawing.state.truss.members.size()).isNeeded();
+        leaveOut(drawing, forceMark(drawing, member, a, b, few));
         return;
     }
+    LabelMark mark = forceMark(drawing, member, a, b, true);
     const Vec2 size = drawing.measure(mark.text, mark.kind);
-    wish(drawing, mark, placesAlong(a, b, size, style.half()),
+    wish(drawing, std::move(mark),
+         placesAlong(a, b, size, std::max(styleOf(drawing, member).half(), drawing.framed[member]),
+                     drawing.middle),
          kForceWeight + shareOfLargest(drawing, member));
 }
 
@@ -122,6 +138,9 @@ void drawMembers(Drawing& drawing) {
         const Vec2 a = drawing.at[member.a.at()];
         const Vec2 b = drawing.at[member.b.at()];
         if (many && isUnderOneRing(a, b)) {
+            if (showsForces(drawing)) {
+                leaveOut(drawing, forceMark(drawing, i, a, b, false));
+            }
             continue;
         }
         const MemberStyle style = styleOf(drawing, i);
@@ -136,78 +155,6 @@ void drawMembers(Drawing& drawing) {
         if (showsForces(drawing)) {
             wishForceLabel(drawing, i, a, b);
         }
-    }
-}
-
-// Around the joint, the freest directions first.
-std::vector<Vec2> placesAround(Vec2 joint, const std::vector<Vec2>& taken, Vec2 size) {
-    constexpr int kWays = 24;
-    struct Way {
-        Vec2 way;
-        double blocked;
-    };
-    std::vector<Way> ways;
-    for (int i = 0; i < kWays; ++i) {
-        const Vec2 direction = directionOf(90 + i * 360.0 / kWays);
-        const Vec2 way{direction.x, -direction.y};
-        ways.push_back({way, blockage(taken, way)});
-    }
-    std::stable_sort(ways.begin(), ways.end(), [](const Way& a, const Way& b) {
-        return a.blocked < b.blocked - kHair; // ties keep their order: above first
-    });
-    std::vector<Vec2> places;
-    for (const double away : {4.0, 12.0, 22.0, 34.0}) { // px from the ring
-        for (const Way& way : ways) {
-            const double reach =
-                kJointRadius + away +
-                0.5 * (std::abs(way.way.x) * size.x + std::abs(way.way.y) * size.y);
-            places.push_back(joint + reach * way.way);
-        }
-    }
-    return places;
-}
-
-// Returns the joints whose names may have room: all, unless there are too many to tell apart.
-std::vector<JointId> drawRings(Drawing& drawing) {
-    std::vector<bool> selected(drawing.at.size());
-    for (const JointId joint : drawing.state.selection.joints) {
-        selected[joint.at()] = true;
-    }
-    std::vector<JointId> apart;
-    Thinning thinned = thinning(drawing, drawing.at.size());
-    for (std::size_t i = 0; i < drawing.at.size(); ++i) {
-        growBox(drawing, drawing.at[i]);
-        const bool stands = !thinned.leavesOut(drawing.at[i]);
-        if (stands) {
-            apart.push_back(JointId{static_cast<int>(i)});
-        }
-        if (!stands && !selected[i]) {
-            continue;
-        }
-        DiscMark disc;
-        disc.at = drawing.at[i];
-        disc.radius = static_cast<float>(kJointRadius);
-        disc.ink = selected[i] ? Ink::Accent : Ink::Plain;
-        drawing.scene.discs.push_back(disc);
-        drawing.obstacles.addDisc(drawing.at[i], kJointRadius + 1);
-    }
-    if (thinned.isNeeded()) {
-        std::erase_if(apart, [&](JointId joint) {
-            return drawing.obstacles.isCrowded(drawing.at[joint.at()]);
-        });
-    }
-    return apart;
-}
-
-void wishJointNames(Drawing& drawing, const std::vector<JointId>& joints) {
-    for (const JointId joint : joints) {
-        LabelMark mark;
-        mark.text = shortName(drawing.state.truss.joints[joint.at()].label);
-        mark.kind = LabelKind::Joint;
-        const Vec2 size = drawing.measure(mark.text, mark.kind);
-        wish(drawing, mark,
-             placesAround(drawing.at[joint.at()], drawing.symbols.taken[joint.at()], size),
-             kJointWeight);
     }
 }
 
@@ -233,13 +180,33 @@ void followPointer(const AppState& state, Symbols& symbols) {
     }
 }
 
+void takePlaced(Drawing& drawing, PlacedLabels placed) {
+    for (LabelMark& mark : placed.marks) {
+        const Vec2 half = 0.5 * drawing.measure(mark.text, mark.kind);
+        growBox(drawing, mark.at - half);
+        growBox(drawing, mark.at + half);
+        const LoadId load = hitOf<LoadId>(mark.of);
+        if (load.valid() && canTypeFigure(drawing.state.truss.loads[load.at()])) {
+            const std::string typed =
+                loadFigureTyped(drawing.state.truss, drawing.state.truss.loads[load.at()]);
+            drawing.scene.figures.push_back({LoadField{load}, typed, mark.at, half});
+        }
+        drawing.scene.labels.push_back(std::move(mark));
+    }
+    for (LabelMark& mark : placed.unplaced) {
+        drawing.scene.unplaced.push_back(std::move(mark));
+    }
+}
+
 } // namespace
 
-Scene buildScene(const AppState& state, const Derived& derived, const MeasureText& measure) {
+Scene buildScene(const AppState& state, const Derived& derived, const MeasureText& measure,
+                 DrawnOn on) {
     const Camera& camera = state.view.camera;
     Drawing drawing{.state = state,
                     .derived = derived,
                     .measure = measure,
+                    .on = on,
                     .symbols = layOutSymbols(state.truss, camera),
                     .at = {},
                     .solved = derived.revision == state.revision && derived.solution.solved,
@@ -250,6 +217,8 @@ Scene buildScene(const AppState& state, const Derived& derived, const MeasureTex
                     .scene = {},
                     .obstacles = Obstacles(freeBoard(camera)),
                     .wishes = {},
+                    .framed = std::vector<double>(state.truss.members.size()),
+                    .middle = 0,
                     .low = {1e9, 1e9},
                     .high = {-1e9, -1e9}};
     drawing.checks = checksLit(drawing);
@@ -259,9 +228,12 @@ Scene buildScene(const AppState& state, const Derived& derived, const MeasureTex
     for (const Joint& joint : state.truss.joints) {
         drawing.at.push_back(toPixel(camera, joint.at));
     }
+    const Extent box = extent(state.truss);
+    drawing.middle = toPixel(camera, 0.5 * (box.low + box.high)).x;
     drawUseBands(drawing);
     drawHalos(drawing);
     drawCheckCaution(drawing);
+    drawNews(drawing);
     drawMembers(drawing);
     drawSupports(drawing);
     drawLoads(drawing);
@@ -271,20 +243,16 @@ Scene buildScene(const AppState& state, const Derived& derived, const MeasureTex
     }
     drawMovement(drawing);
     drawInfluence(drawing);
-    wishJointNames(drawing, drawRings(drawing));
+    drawJoints(drawing);
     if (state.view.teaches) {
         drawLesson(drawing);
     }
     drawGesture(drawing);
     placeLoupe(drawing);
     drawHint(drawing);
-    for (LabelMark& mark : placeLabels(std::move(drawing.wishes), drawing.obstacles)) {
-        const Vec2 half = 0.5 * measure(mark.text, mark.kind);
-        growBox(drawing, mark.at - half);
-        growBox(drawing, mark.at + half);
-        drawing.scene.labels.push_back(std::move(mark));
-    }
+    takePlaced(drawing, placeLabels(std::move(drawing.wishes), drawing.obstacles));
     drawDimensions(drawing);
+    drawNotes(drawing);
     hideUnderLoupe(measure, drawing.scene);
     return std::move(drawing.scene);
 }
@@ -301,6 +269,19 @@ void growBox(Drawing& drawing, Vec2 point) {
 void wish(Drawing& drawing, LabelMark mark, std::vector<Vec2> places, double weight) {
     const Vec2 size = drawing.measure(mark.text, mark.kind);
     drawing.wishes.push_back({std::move(mark), size, std::move(places), weight});
+}
+
+void keepFrame(Drawing& drawing, MemberId member, double halfWidth) {
+    const Member& framed = drawing.state.truss.members[member.at()];
+    drawing.obstacles.addSegment(drawing.at[framed.a.at()], drawing.at[framed.b.at()], halfWidth);
+    double& half = drawing.framed[member.at()];
+    half = std::max(half, halfWidth);
+}
+
+void leaveOut(Drawing& drawing, LabelMark mark) {
+    if (drawing.obstacles.isWithin(mark.at, {})) {
+        drawing.scene.unplaced.push_back(std::move(mark));
+    }
 }
 
 // Coordinates far outside would lose precision as floats, so lines are clipped to the board and a

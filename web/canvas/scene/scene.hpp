@@ -52,13 +52,15 @@ struct TriangleMark { // arrow heads, supports
     Ink ink = Ink::Plain;
     bool filled = true;
 };
-enum class LabelKind { Joint, Force, Load, Reaction, Dimension, Hint };
+// Note: what a reader must know about the drawing itself, in a corner.
+enum class LabelKind { Joint, Force, Load, Reaction, Dimension, Hint, Note };
 struct LabelMark {
     std::string text; // UTF-8
     Vec2 at;          // its centre
     Ink ink = Ink::Plain;
     LabelKind kind = LabelKind::Joint;
     bool backed = true; // on a patch of paper, to be legible over lines
+    Hit of{};           // what it belongs to; none for dimensions and hints
 };
 
 // What a finger covers, shown magnified above it.
@@ -75,11 +77,15 @@ struct Scene {
     std::vector<TriangleMark> triangles; // over the lines
     std::vector<DiscMark> discs;         // over the triangles
     std::vector<LabelMark> labels;       // on top
+    std::vector<LabelMark> unplaced;     // of things on the board, for which there was no room
     std::vector<Figure> figures;         // labels that open a field when tapped
     Loupe loupe;
     Camera camera; // for the grid
     double gridStep = 1;
 };
+
+// CSS px on either side of a joint's letter to the edges of its tag.
+inline constexpr double kTagPad = 4;
 
 // The size of text in CSS px, as the drawing's labels are set; measured with the caller's font.
 using MeasureText = std::function<Vec2(const std::string& text, LabelKind kind)>;
@@ -89,7 +95,10 @@ using MeasureText = std::function<Vec2(const std::string& text, LabelKind kind)>
 [[nodiscard]] std::vector<std::string> linesWithin(std::string_view text, double width,
                                                    const MeasureText&);
 
-// If the notebook shows a step of the working, its joint and members are highlighted.
-[[nodiscard]] Scene buildScene(const AppState&, const Derived&, const MeasureText&);
+// If the notebook shows a step of the working, its joint and members are highlighted. In a picture,
+// which can't be zoomed, nothing says how many values have no room: who makes it lists them.
+enum class DrawnOn { Screen, Picture };
+[[nodiscard]] Scene buildScene(const AppState&, const Derived&, const MeasureText&,
+                               DrawnOn = DrawnOn::Screen);
 
 } // namespace gusset

@@ -17,6 +17,7 @@ struct Drawing {
     const AppState& state;
     const Derived& derived;
     const MeasureText& measure;
+    DrawnOn on = DrawnOn::Screen;
     Symbols symbols;
     std::vector<Vec2> at;             // CSS px, one per joint
     bool solved = false;              // the forces in `derived` belong to the truss on the board
@@ -27,9 +28,14 @@ struct Drawing {
     Scene scene;
     Obstacles obstacles;
     std::vector<LabelWish> wishes;
-    Vec2 low; // box around joints, symbols and arrows: dimensions go outside it
+    std::vector<double> framed; // px on either side of a member, taken by a frame around it
+    double middle = 0; // px: x halfway between the outermost joints; labels are mirrored about it
+    Vec2 low;          // box around joints, symbols and arrows: dimensions go outside it
     Vec2 high;
 };
+
+// Px between the centre of a joint and the nearest edge of its letter, at most.
+inline constexpr double kLetterReach = 28;
 
 // Importance of labels: the least important are left out first when there is no room for all.
 inline constexpr double kJointWeight = 5;
@@ -44,10 +50,15 @@ inline constexpr double kForceWeight = 1; // plus the member's share of the larg
 void addLine(Drawing&, const LineMark&); // omitted or clipped outside the board
 void addArrow(Drawing&, const Arrow&, Ink, float width);
 void growBox(Drawing&, Vec2 point);
+// A label's patch of paper would cut a gap into a frame around a member: labels avoid it.
+void keepFrame(Drawing&, MemberId, double halfWidth);
 void wish(Drawing&, LabelMark, std::vector<Vec2> places, double weight);
+// A label for which no room is sought; counted if what it belongs to is on the board.
+void leaveOut(Drawing&, LabelMark);
 // Centres for a label beside an arrow: beyond its far end, and along its sides.
 [[nodiscard]] std::vector<Vec2> placesBeside(const Arrow&, bool pushes, Vec2 labelSize);
 
+void drawJoints(Drawing&); // with their letters
 void drawSupports(Drawing&);
 void drawLoads(Drawing&);
 void drawReactions(Drawing&);
@@ -56,6 +67,8 @@ void drawMovement(Drawing&);
 void drawPath(Drawing&);      // beneath everything: the path of the unit load, and the effect
 void drawInfluence(Drawing&); // the unit load, and the ordinate as a number
 void drawDimensions(Drawing&);
+void drawNews(Drawing&);  // at the top, before the labels: why there are no forces
+void drawNotes(Drawing&); // last: the self-weight, and how many values had no room
 
 // What a member is labelled by: its force, its stress, or its use.
 [[nodiscard]] std::string memberFigure(const Drawing&, std::size_t member);

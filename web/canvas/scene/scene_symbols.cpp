@@ -65,71 +65,9 @@ void drawSupport(Drawing& drawing, const SupportSymbol& symbol) {
     growBox(drawing, axes.at(kSupportDepth, kSupportHalf));
 }
 
-LabelMark labelOf(std::string text, Ink ink, LabelKind kind) {
-    LabelMark mark;
-    mark.text = std::move(text);
-    mark.ink = ink;
-    mark.kind = kind;
-    return mark;
-}
-
-// Pale if it is not among the loads that the results are for.
-Ink inkOf(const Drawing& drawing, const Load& load) {
-    const bool acts = caseFactor(drawing.state.truss, drawing.state.choice, load) != 0;
-    return acts ? Ink::Load : Ink::Muted;
-}
-
-// Outside each segment of the line, the middle one first.
-std::vector<Vec2> placesOver(const ChordSymbol& symbol, Vec2 size) {
-    constexpr double kAway = 6;
-    std::vector<Vec2> places;
-    const std::size_t count = symbol.edges.size();
-    for (std::size_t i = 0; i < count; ++i) {
-        const Arrow& edge = symbol.edges[(count / 2 + i) % count];
-        const Vec2 along = edge.head - edge.tail;
-        const double slope = std::abs(along.y) / std::max(std::abs(along.x), 1.0);
-        const double away = kAway * std::sqrt(1 + slope * slope);
-        places.push_back(0.5 * (edge.tail + edge.head) +
-                         (away + 0.5 * (size.y + slope * size.x)) * symbol.out);
-    }
-    return places;
-}
-
-void drawChordLoad(Drawing& drawing, const ChordSymbol& symbol) {
-    const Truss& truss = drawing.state.truss;
-    const Load& load = truss.loads[symbol.load.at()];
-    const Ink ink = inkOf(drawing, load);
-    for (const Arrow& edge : symbol.edges) {
-        addLine(drawing, {edge.tail, edge.head, 1.8F, ink, 0});
-        drawing.obstacles.addSegment(edge.tail, edge.head, 2);
-        growBox(drawing, edge.tail);
-        growBox(drawing, edge.head);
-    }
-    for (const Arrow& arrow : symbol.arrows) {
-        addArrow(drawing, arrow, ink, 1.4F);
-    }
-    const double size = std::abs(std::get<ChordLoad>(load.what).perLength);
-    const std::string unit = symbolOf(truss.units.length);
-    const std::string text =
-        forceText(truss, size, drawingStyleOf(truss)) + (unit.empty() ? "" : "/" + unit);
-    LabelMark mark = labelOf(text, ink, LabelKind::Load);
-    const Vec2 extent = drawing.measure(mark.text, mark.kind);
-    wish(drawing, std::move(mark), placesOver(symbol, extent), kLoadWeight);
-}
-
-void drawLoad(Drawing& drawing, const LoadSymbol& symbol) {
-    const Truss& truss = drawing.state.truss;
-    const Load& load = truss.loads[symbol.load.at()];
-    const Ink ink = inkOf(drawing, load);
-    addArrow(drawing, symbol.arrow, ink, 2.4F);
-    const double size = length(arrowForce(load).value_or(Vec2{}));
-    LabelMark mark = labelOf(forceText(truss, size, drawingStyleOf(truss)), ink, LabelKind::Load);
-    const Vec2 extent = drawing.measure(mark.text, mark.kind);
-    wish(drawing, std::move(mark), placesBeside(symbol.arrow, symbol.pushes, extent), kLoadWeight);
-}
-
 // One component as found in the working: along x or y for a pin, or along a roller's reaction.
 struct Component {
+    SupportId support;
     JointId joint;
     Vec2 force; // N
 };
@@ -140,8 +78,8 @@ std::vector<Component> reactionComponents(const Drawing& drawing) {
     for (std::size_t i = 0; i < structure.restraints.size(); ++i) {
         const double size = drawing.derived.solution.reactions[i];
         if (!isZero(drawing.derived.solution, size)) {
-            components.push_back(
-                {structure.restraints[i].joint, size * structure.restraints[i].along});
+            components.push_back({structure.restraints[i].support, structure.restraints[i].joint,
+                                  size * structure.restraints[i].along});
         }
     }
     return components;
@@ -208,21 +146,6 @@ void drawSupports(Drawing& drawing) {
     }
 }
 
-void drawLoads(Drawing& drawing) {
-    if (drawing.influence) {
-        return;
-    }
-    for (const ChordSymbol& symbol : drawing.symbols.chords) {
-        drawChordLoad(drawing, symbol);
-    }
-    Thinning thinned = thinning(drawing, drawing.symbols.loads.size());
-    for (const LoadSymbol& symbol : drawing.symbols.loads) {
-        if (!thinned.leavesOut(symbol.arrow.head)) {
-            drawLoad(drawing, symbol);
-        }
-    }
-}
-
 void drawReactions(Drawing& drawing) {
     const Truss& truss = drawing.state.truss;
     if (!drawing.solved || !drawing.state.view.showReactions || drawing.movement ||
@@ -243,7 +166,8 @@ void drawReactions(Drawing& drawing) {
         drawing.symbols.taken[component.joint.at()].push_back(placed.pushes ? -way : way);
         const std::string text = forceText(truss, size / toNewton(truss.units.force),
                                            drawingStyleOf(truss, drawing.derived.solution));
-        LabelMark mark = labelOf(text, Ink::Reaction, LabelKind::Reaction);
+        LabelMark mark{text, middleOf(placed.arrow), Ink::Reaction, LabelKind::Reaction};
+        mark.of = component.support;
         const Vec2 extent = drawing.measure(mark.text, mark.kind);
         wish(drawing, std::move(mark), placesBeside(placed.arrow, placed.pushes, extent),
              kReactionWeight);

@@ -1,5 +1,6 @@
 #include "canvas/scene/symbols.hpp"
 
+#include "app/fields/load_text.hpp"
 #include "core/tolerance.hpp"
 
 #include <algorithm>
@@ -194,13 +195,6 @@ double largestLoad(const Truss& truss) {
         largest = std::max(largest, length(arrowForce(load).value_or(Vec2{})));
     }
     return largest;
-}
-
-std::optional<Vec2> arrowForce(const Load& load) {
-    if (const auto* force = std::get_if<MemberForce>(&load.what)) {
-        return Vec2{force->fx, force->fy};
-    }
-    return forceOf(load);
 }
 
 double longestArrow(const Camera& camera) {

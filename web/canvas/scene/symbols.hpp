@@ -21,6 +21,8 @@ struct Arrow { // CSS px
     Vec2 head;
 };
 
+[[nodiscard]] inline Vec2 middleOf(const Arrow& arrow) { return 0.5 * (arrow.tail + arrow.head); }
+
 struct SupportSymbol {
     SupportId support;
     Vec2 joint; // CSS px
@@ -63,10 +65,7 @@ struct PlacedArrow {
 };
 [[nodiscard]] PlacedArrow arrowAt(Vec2 joint, Vec2 way, double length,
                                   const std::vector<Vec2>& taken);
-// The force of a load that is drawn as one arrow, on a joint or on a member between its joints;
-// none for other loads. Force units.
-[[nodiscard]] std::optional<Vec2> arrowForce(const Load&);
-// The largest of these; 0 if there are none.
+// The largest force of a load that is drawn as one arrow (arrowForce); 0 if there are none.
 [[nodiscard]] double largestLoad(const Truss&);
 // Px of the arrow of the largest load; shorter on a low board.
 [[nodiscard]] double longestArrow(const Camera&);

@@ -81,34 +81,12 @@ void beginning(PanelContext& context) {
     endSheet();
 }
 
-// For a truss without forces: the reason, where it is drawn.
-void unsolved(PanelContext& context) {
-    const Ui& ui = context.ui;
-    const Rect board = freeBoard(context);
-    const std::string& says = newsOf(context.derived);
-    const ImFont& font = *ui.fonts.small;
-    const float wrap = ui.px(std::min(board.size.x - 60, 520.0));
-    const ImVec2 size = font.CalcTextSizeA(font.FontSize, FLT_MAX, wrap, says.c_str());
-    const float left = std::round((ui.px(board.size.x) - size.x + ui.px(26)) / 2);
-    const float top = std::round(ui.px(board.at.y + 12));
-    ImDrawList& list = *ImGui::GetBackgroundDrawList();
-    const ImU32 ink = packed(ui.palette->warning);
-    list.AddRectFilled({left - ui.px(34), top - ui.px(5)},
-                       {left + size.x + ui.px(8), top + size.y + ui.px(5)},
-                       packed(ui.palette->board), ui.px(3));
-    drawIcon(list, Icon::Problem, {left - ui.px(17), top + size.y / 2}, ui.px(20), ink);
-    list.AddText(&font, font.FontSize, {left, top}, ink, says.c_str(), nullptr, wrap);
-}
-
 } // namespace
 
 void messagePanel(PanelContext& context) {
     const AppState& state = context.state;
     if (!state.message.text.empty()) {
         strip(context, state.message);
-    } else if (!state.truss.joints.empty() && !context.derived.solution.solved &&
-               !context.derived.verdict.empty() && !offersStep(state, context.derived)) {
-        unsolved(context);
     }
     if (state.truss.joints.empty() && !state.view.teaches &&
         state.gesture.kind == GestureKind::None) {

@@ -1,12 +1,13 @@
 #include "panels/pages/model_table.hpp"
 
+#include "app/fields/load_text.hpp"
 #include "core/number.hpp"
 #include "model/catalogue/section_properties.hpp"
 #include "panels/pages/ordered_rows.hpp"
 #include "phrases/columns.hpp"
-#include "report/results/influence_text.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <string>
 #include <vector>
 
@@ -109,12 +110,25 @@ void supportKind(PanelContext& context, const Table::Box& box, int row) {
     ImGui::SetCursorScreenPos(back);
 }
 
-// Loads that are not on a single joint are shown as words.
-std::string wordsOf(const Writer& writer, const Load& load) {
-    const auto* chord = std::get_if<ChordLoad>(&load.what);
-    return chord ? sayPlain(writer, phrase::kAlongPath,
-                            {{"path", pathName(writer.truss, chord->chord)}})
-                 : sayPlain(writer, phrase::kSelfWeight);
+// In up to two lines; a chord that is longer by its first and last joint.
+void loadPlace(const PanelContext& context, const Table::Box& box, const Load& load) {
+    const Ui& ui = context.ui;
+    const Truss& truss = context.state.truss;
+    const ImFont& font = *ui.fonts.small;
+    const float pad = ui.px(4);
+    const TextFit fit{.wrap = box.high.x - box.low.x - 2 * pad};
+    std::string words = placeOfLoad({*context.state.book, truss}, load);
+    const float most = box.high.y - box.low.y;
+    if (const auto* chord = std::get_if<ChordLoad>(&load.what);
+        chord && textSize(font, words, fit).y > most) {
+        words = sayPlain(*context.state.book, phrase::kAlongFromTo,
+                         {{"from", truss.joints[chord->chord.front().at()].label},
+                          {"to", truss.joints[chord->chord.back().at()].label}});
+    }
+    const ImVec2 size = textSize(font, words, fit);
+    const float middle = (box.low.y + box.high.y) / 2;
+    putText(*ImGui::GetWindowDrawList(), font, {box.low.x + pad, std::round(middle - size.y / 2)},
+            packed(ui.palette->ink), words, fit);
 }
 
 std::string areaText(const Truss& truss, const Section& section) {
@@ -136,7 +150,9 @@ void otherwise(PanelContext& context, Table& table, int place, const Cell& cell,
     } else if (cell.table == CellTable::Supports && cell.column == column::kSupportKind) {
         supportKind(context, table.cell(place), cell.row);
     } else if (cell.table == CellTable::Loads && cell.column == 0) {
-        table.text(place, wordsOf({*context.state.book, truss}, truss.loads[row]), {palette.ink});
+        loadPlace(context, table.cell(place), truss.loads[row]);
+    } else if (cell.table == CellTable::Loads) {
+        table.text(place, cellLook(truss, cell), {palette.ink});
     } else if (cell.table == CellTable::Sections && cell.column == column::kSectionArea) {
         table.text(place, areaText(truss, truss.sections[row]), {palette.muted});
     }

@@ -59,6 +59,10 @@ void files(PanelContext& context) {
     if (listRow(ui, words(context, phrase::kSaveFile))) {
         context.requests.saveFile = true;
     }
+    const bool white = context.state.view.whitePictures;
+    if (toggle(ui, words(context, phrase::kOnWhite), white)) {
+        context.actions.push_back(Set{&View::whitePictures, !white});
+    }
     if (listRow(ui, words(context, phrase::kSaveSvg), words(context, phrase::kADrawing))) {
         context.requests.savePicture = true;
     }
