@@ -24,6 +24,7 @@ inline constexpr auto kNothingKept =
     "This browser keeps nothing for this page (its storage is full or switched off). Save the "
     "board as a file to keep it."_phrase;
 
+inline constexpr auto kNotebookHeight = "Height of the notebook"_phrase;
 inline constexpr auto kTabModel = "Model"_phrase;
 inline constexpr auto kTabResults = "Results"_phrase;
 inline constexpr auto kTabWorking = "Working"_phrase;

@@ -189,6 +189,16 @@ struct NotebookState {
     return notebook.tableViews[static_cast<std::size_t>(table)];
 }
 
+// Parts of the page's own tables that are made only when they are asked for. The last two are also
+// asked for in the notebook.
+enum class PagePart { Envelope, Influence, Checks, Exact, ByHand, UnderMoving };
+struct PageParts {
+    bool envelope = false;
+    bool influence = false;
+    bool checks = false;
+    bool exact = false;
+};
+
 // A table cell or a value on the board that is being edited. The text itself is in the page's input
 // element; it is returned whole when editing ends.
 struct FieldEdit {
@@ -201,6 +211,14 @@ struct FieldEdit {
 struct Motion {
     bool plays = false;
     double elapsed = 0; // s
+};
+
+// How the model last changed: what is said of it to those who can't see the board.
+enum class HistoryMove { Done, Undone, Redone };
+struct LastStep {
+    HistoryMove kind = HistoryMove::Done;
+    Statement name{};
+    std::uint64_t serial = 0; // grows with every step
 };
 
 enum class MessageKind { Info, Problem };
@@ -226,6 +244,7 @@ struct AppState {
     std::optional<Edit> pending; // the gesture's edit: `truss` is `committed` with this applied
     Statement pendingFault;      // why the gesture's last edit is not shown; empty: it is shown
     History history;
+    LastStep lastStep;
     std::uint64_t revision = 1; // incremented whenever `truss` changes
     Things selection;
     Hit hover;
@@ -239,6 +258,7 @@ struct AppState {
     bool penSeen = false;
     View view;
     NotebookState notebook;
+    PageParts pageParts;
     Motion motion;
     FieldEdit field;
     LoadChoice choice;

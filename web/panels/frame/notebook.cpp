@@ -2,6 +2,8 @@
 #include "panels/frame/tabs.hpp"
 #include "phrases/frame.hpp"
 
+#include <imgui_internal.h>
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -26,7 +28,9 @@ void widthHandle(PanelContext& context) {
     const Rect& place = context.layout.notebook;
     const ImVec2 low{ui.px(place.at.x), ui.px(place.at.y)};
     ImGui::SetCursorScreenPos(low);
+    ImGui::PushItemFlag(ImGuiItemFlags_NoNav | ImGuiItemFlags_NoTabStop, true); // no use for keys
     ImGui::InvisibleButton("notebook width", {ui.px(12), ui.px(place.size.y)});
+    ImGui::PopItemFlag();
     const bool lit = ImGui::IsItemHovered() || ImGui::IsItemActive();
     ImGui::GetWindowDrawList()->AddRectFilled(
         low, {low.x + ui.px(lit ? 3 : 1), low.y + ui.px(place.size.y)},
@@ -52,7 +56,7 @@ void sheetHandle(PanelContext& context) {
     const bool highest = now > kStops[1] + 0.05;
     drawIcon(*ImGui::GetWindowDrawList(), highest ? Icon::Down : Icon::Up, middle, ui.px(22),
              packed(ui.palette->ink));
-    drawFocus(ui);
+    drawFocus(ui, words(context, phrase::kNotebookHeight));
     const bool dragged = ImGui::GetIO().MouseDragMaxDistanceSqr[0] > ui.px(8) * ui.px(8);
     if (ImGui::IsItemActive() && dragged) {
         const double y = ImGui::GetIO().MousePos.y / ui.scale - kTouchTarget / 2;

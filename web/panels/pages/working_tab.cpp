@@ -102,7 +102,9 @@ void stepLines(PanelContext& context, int index, bool current, const SketchLook&
         list.AddRectFilled(low, {low.x + width, end.y}, packed(ui.palette->wash));
     }
     list.ChannelsMerge();
-    drawFocus(ui);
+    if (showsFocus()) {
+        drawFocus(ui, plainText(context.derived.working.passages[at].title));
+    }
     if (pressed) {
         setStep(context, index);
     }
