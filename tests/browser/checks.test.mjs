@@ -6,12 +6,12 @@ import { openBoard } from './board.mjs';
 import { linkTo, screenshot, siteAndBrowser, sizes } from './support.mjs';
 
 const shared = siteAndBrowser();
-const caption = 'Use of the members';
+const caption = 'Utilisation of the members';
 
 async function openChecks(size, example = 'farm_bridge.json') {
     const opened = await openBoard(shared.browser, shared.site.address, size, linkTo(example));
-    await opened.board.reveal('Use');
-    await opened.board.press('Use');
+    await opened.board.reveal('Checks');
+    await opened.board.press('Checks');
     return opened;
 }
 
@@ -47,8 +47,8 @@ test('another formula is chosen, undone, and travels with the model', async () =
 
 test('use is put on the board from the page, and the caution stays when the page is left', async () => {
     const { board, page, context } = await openChecks(sizes.desktop);
-    await board.reveal('Use on the board');
-    await board.press('Use on the board');
+    await board.reveal('Utilisation on the board');
+    await board.press('Utilisation on the board');
     await board.press('Forces');
     assert.equal(await caution(page), 1);
     await screenshot(page, 'use-desktop');

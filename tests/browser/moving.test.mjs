@@ -29,7 +29,7 @@ async function onPlot(board, share) {
 
 for (const [name, size] of Object.entries(sizes)) {
     test(`an influence line is read off by a drag on a ${name}`, async () => {
-        const { board, page, context, errors } = await openPage(size, 'siding_bridge.json', 'Influence');
+        const { board, page, context, errors } = await openPage(size, 'siding_bridge.json', 'Influence lines');
         // The reaction at A falls from 1 at A to 0 at P, 24 m away.
         assert.equal(await reading(page), 'Load on A: +1');
         await board.reveal('influence line');
@@ -49,7 +49,7 @@ for (const [name, size] of Object.entries(sizes)) {
 }
 
 test('a member tapped on the board shows its own line, and lights on it', async () => {
-    const { board, page, context } = await openPage(sizes.desktop, 'siding_bridge.json', 'Influence');
+    const { board, page, context } = await openPage(sizes.desktop, 'siding_bridge.json', 'Influence lines');
     const [h, i] = [await board.joint('G'), await board.joint('I')];
     await board.tap({ x: (h.x + i.x) / 2, y: (h.y + i.y) / 2 });
     assert.ok(await board.table('Influence line of the force in GI'));
@@ -57,7 +57,7 @@ test('a member tapped on the board shows its own line, and lights on it', async 
 });
 
 test('a load that moves is added, placed, and taken back', async () => {
-    const { board, page, context } = await openPage(sizes.desktop, 'siding_bridge.json', 'Influence');
+    const { board, page, context } = await openPage(sizes.desktop, 'siding_bridge.json', 'Influence lines');
     await board.reveal('Add a load that moves here');
     await board.press('Add a load that moves here');
     assert.equal((await board.observe()).undo, 'Add moving load vehicle 1');

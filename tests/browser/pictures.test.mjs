@@ -38,8 +38,8 @@ test('pictures of the dark theme and the one for sunlight, the model’s tables,
     await picture(sizes.desktop, '', 'model', (board) => board.press('Model'));
     await picture(sizes.desktop, '', 'page', async (board) => {
         await board.press('Share');
-        await board.reveal('Read as a page');
-        await board.press('Read as a page');
+        await board.reveal('Tables and print');
+        await board.press('Tables and print');
     });
 });
 
@@ -70,7 +70,7 @@ test('pictures for the manual', async () => {
         const [e, f] = [await board.joint('E'), await board.joint('F')];
         await board.tap({ x: (e.x + f.x) / 2, y: (e.y + f.y) / 2 });
         await board.press('Results');
-        await board.press('Influence');
+        await board.press('Influence lines');
     }, once);
     await picture(sizes.desktop, linkTo('cottage_roof.json'), 'help-working', async (board) => {
         await board.press('Working');

@@ -44,10 +44,10 @@ inline constexpr auto kTheme = "Theme"_phrase;
 inline constexpr auto kThemeSystem = "System"_phrase;
 inline constexpr auto kThemePaper = "Paper"_phrase;
 inline constexpr auto kThemeDark = "Dark"_phrase;
-inline constexpr auto kThemeSun = "Sun"_phrase;
+inline constexpr auto kThemeBright = "Bright"_phrase;
 
 inline constexpr auto kFiguresStress = "figures: stress"_phrase;
-inline constexpr auto kFiguresUse = "figures: use, force / allowed"_phrase;
+inline constexpr auto kFiguresUse = "figures: utilisation, force / allowed"_phrase;
 
 inline constexpr auto kDrawFirst = "Drag across the paper to draw the first member."_phrase;
 inline constexpr auto kEmptyBoard =

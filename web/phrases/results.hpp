@@ -6,8 +6,8 @@
 namespace gusset::phrase {
 
 inline constexpr auto kPageForces = "Forces"_phrase;
-inline constexpr auto kPageInfluence = "Influence"_phrase;
-inline constexpr auto kPageUse = "Use"_phrase;
+inline constexpr auto kPageInfluence = "Influence lines"_phrase;
+inline constexpr auto kPageChecks = "Checks"_phrase;
 
 inline constexpr auto kUnder = "Under"_phrase;
 inline constexpr auto kAllLoads = "all loads"_phrase;
@@ -28,7 +28,7 @@ inline constexpr auto kOverCases = "cases"_phrase;
 inline constexpr auto kOpenModel = "Open the model"_phrase;
 inline constexpr auto kExtremes = "Extremes"_phrase;
 
-inline constexpr auto kTravelsAlong = "A load of one travels along"_phrase;
+inline constexpr auto kTravelsAlong = "A unit load travels along"_phrase;
 inline constexpr auto kBottomChord = "bottom chord"_phrase;
 inline constexpr auto kTopChord = "top chord"_phrase;
 inline constexpr auto kPickedJoints = "picked joints"_phrase;
@@ -47,19 +47,19 @@ inline constexpr auto kAllUnderThese = "All members under these loads"_phrase;
 
 inline constexpr auto kLoadsShown = "the loads shown"_phrase;
 inline constexpr auto kWorstOfAll = "the worst of all"_phrase;
-inline constexpr auto kUseOnBoard = "Use on the board"_phrase;
+inline constexpr auto kUseOnBoard = "Utilisation on the board"_phrase;
 inline constexpr auto kCheckedBy = "Checked by"_phrase;
 inline constexpr auto kByEuler = "Euler"_phrase;
 inline constexpr auto kBucklingCurve = "Buckling curve"_phrase;
 inline constexpr auto kFactorM0 = "γM0, of the section"_phrase;
 inline constexpr auto kFactorM1 = "γM1, of the member"_phrase;
-inline constexpr auto kStrengthDividedBy = "strength divided by"_phrase;
-inline constexpr auto kCriticalDividedBy = "critical force divided by"_phrase;
+inline constexpr auto kStrengthDividedBy = "safety factor of strength"_phrase;
+inline constexpr auto kCriticalDividedBy = "safety factor of buckling"_phrase;
 inline constexpr auto kFactorPhi = "φ"_phrase;
 inline constexpr auto kFactorOmega = "Ω"_phrase;
-inline constexpr auto kFactorK = "K, of the buckling length"_phrase;
-inline constexpr auto kSlendernessPressed = "largest slenderness, pressed"_phrase;
-inline constexpr auto kSlendernessPulled = "largest slenderness, pulled"_phrase;
+inline constexpr auto kFactorK = "K, effective length factor"_phrase;
+inline constexpr auto kSlendernessPressed = "largest slenderness in compression"_phrase;
+inline constexpr auto kSlendernessPulled = "largest slenderness in tension"_phrase;
 inline constexpr auto kNoLimit = "no limit"_phrase;
 
 } // namespace gusset::phrase

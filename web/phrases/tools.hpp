@@ -14,9 +14,10 @@ inline constexpr auto kToolErase = "Erase"_phrase;
 inline constexpr auto kUseSelect = "Drag joints, tap to pick, press long for more."_phrase;
 inline constexpr auto kUseMember =
     "Drag from joint to joint, or tap one after the other; a joint appears where you let go."_phrase;
-inline constexpr auto kUsePin = "Tap a joint to hold it in both directions."_phrase;
+inline constexpr auto kUsePin =
+    "Tap a joint to put a pin there: it holds in both directions."_phrase;
 inline constexpr auto kUseRoller =
-    "Tap a joint to let it roll. Tap again to turn the roller."_phrase;
+    "Tap a joint to put a roller there. Tap again to turn it."_phrase;
 inline constexpr auto kUseLoad =
     "Drag from a joint to pull on it. Tap a load to type its size."_phrase;
 inline constexpr auto kUseErase = "Tap or stroke over what should go."_phrase;

@@ -9,7 +9,7 @@ namespace gusset::phrase {
 inline constexpr auto kPageTruss = "Truss"_phrase;
 inline constexpr auto kPageForce = "Force"_phrase;
 inline constexpr auto kPageDisplacement = "Displacement"_phrase;
-inline constexpr auto kPagePolygon = "Polygon"_phrase;
+inline constexpr auto kPagePolygon = "Force polygon"_phrase;
 inline constexpr auto kPageSettings = "Settings"_phrase;
 inline constexpr auto kPreviousStep = "Previous step"_phrase;
 inline constexpr auto kNextStep = "Next step"_phrase;

@@ -19,8 +19,8 @@ inline constexpr auto kEditDrawAMember = "Draw member"_phrase;
 inline constexpr auto kEditChangeMember = "Change member {member}"_phrase;
 inline constexpr auto kEditChangeAMember = "Change member"_phrase;
 inline constexpr auto kEditRemoveMember = "Remove member {member}"_phrase;
-inline constexpr auto kEditWarmMember = "Warm member {member}"_phrase;
-inline constexpr auto kEditWarmMembers = "Warm {n} members"_phrase;
+inline constexpr auto kEditWarmMember = "Change the temperature of member {member}"_phrase;
+inline constexpr auto kEditWarmMembers = "Change the temperature of {n} members"_phrase;
 
 inline constexpr auto kEditPin = "Pin at {joint}"_phrase;
 inline constexpr auto kEditRoller = "Roller at {joint}"_phrase;

@@ -5,10 +5,10 @@
 
 namespace gusset::phrase {
 
-inline constexpr auto kCheckCaption = "Use of the members"_phrase;
+inline constexpr auto kCheckCaption = "Utilisation of the members"_phrase;
 inline constexpr auto kColumnCheck = "check"_phrase;
 inline constexpr auto kColumnAllowed = "allowed"_phrase;
-inline constexpr auto kColumnUse = "use"_phrase;
+inline constexpr auto kColumnUse = "utilisation"_phrase;
 inline constexpr auto kColumnSlenderness = "slenderness"_phrase;
 inline constexpr auto kColumnRemark = "remark"_phrase;
 inline constexpr auto kWordStrength = "strength"_phrase;
@@ -32,10 +32,12 @@ inline constexpr auto kCheckByOmega =
 inline constexpr auto kCheckNotSteel =
     "Not of steel, hence by strength divided by {strength} and Euler's "
     "critical force divided by {euler}: {members}."_phrase;
-inline constexpr auto kCheckWorst = "Most used: member {member}, {use} by {check}."_phrase;
-inline constexpr auto kCheckOver = "Used more than allowed: {members}."_phrase;
+inline constexpr auto kCheckWorst =
+    "Highest utilisation: member {member}, {use} by {check}."_phrase;
+inline constexpr auto kCheckOver = "Carry more than allowed: {members}."_phrase;
 inline constexpr auto kCheckSlender = "More slender than allowed: {members}."_phrase;
-inline constexpr auto kCheckHolds = "No member is used more, or more slender, than allowed."_phrase;
+inline constexpr auto kCheckHolds =
+    "No member carries more, or is more slender, than allowed."_phrase;
 inline constexpr auto kCheckLacks = "Not checked, as there is no {what}: {members}."_phrase;
 inline constexpr auto kCheckBends =
     "Bent too by loads between their joints, which is left out here: {members}."_phrase;

@@ -41,10 +41,10 @@ inline constexpr auto kDisplacementsLost =
     "is too close to being unstable, or its stiffnesses differ too much."_phrase;
 inline constexpr auto kDrawnEnlarged = "Displacements drawn {times}"_phrase;
 inline constexpr auto kPickForce =
-    "Touch a member or a support on the board: the shortest way to its force is shown here. "
+    "Tap a member or a support on the board: the shortest way to its force is shown here. "
     "With two or more members picked, a section is taken through them."_phrase;
 inline constexpr auto kPickJoint =
-    "Touch a joint on the board: its displacement is worked out here."_phrase;
+    "Tap a joint on the board: its displacement is worked out here."_phrase;
 inline constexpr auto kNothingMoves = "No joint moves under these loads."_phrase;
 inline constexpr auto kReactions = "Reactions"_phrase;
 inline constexpr auto kCellBy = "by"_phrase;

@@ -18,7 +18,8 @@ inline constexpr auto kForcesNeedStiffness =
     "the forces depend on E and A of every member, and member {member} has none: give it a section "
     "with A and a material with E"_phrase;
 inline constexpr auto kStrainsNeedStiffness =
-    "settlement, temperature and misfit cause forces that depend on E and A: give every member a "
+    "settlement, temperature changes and lack of fit cause forces that depend on E and A: give "
+    "every member a "
     "section with A and a material with E"_phrase;
 inline constexpr auto kNoLoadInCase = "no load is in case \"{case}\"; name an existing one"_phrase;
 inline constexpr auto kNoSuchCombination =

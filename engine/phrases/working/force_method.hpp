@@ -66,7 +66,7 @@ inline constexpr auto kIndicesTwo =
 inline constexpr auto kPlaceCut = "At {i}: how far the ends at the cut in {member} overlap."_phrase;
 inline constexpr auto kPlaceReaction = "At {i}: how far {joint} moves {direction}."_phrase;
 inline constexpr auto kSumsCaption = "What each member adds to the displacements"_phrase;
-inline constexpr auto kStrainsCaption = "What warming and misfit add"_phrase;
+inline constexpr auto kStrainsCaption = "What temperature changes and lack of fit add"_phrase;
 inline constexpr auto kEndsMeet =
     "In the whole truss {member} is not cut, and nothing overlaps there:"_phrase;
 inline constexpr auto kHoldsStill =

@@ -28,8 +28,8 @@ inline constexpr auto kReleasedIsEnough =
 inline constexpr auto kElongationIs =
     "The elongation {e} is how much longer a member becomes; it is negative where the member "
     "becomes shorter:"_phrase;
-inline constexpr auto kWarmedBy = "Warmed by {change}: {members}."_phrase;
-inline constexpr auto kCooledBy = "Cooled by {change}: {members}."_phrase;
+inline constexpr auto kWarmedBy = "Warmer by {change}: {members}."_phrase;
+inline constexpr auto kCooledBy = "Colder by {change}: {members}."_phrase;
 inline constexpr auto kMadeTooLong = "Made {size} too long: {members}."_phrase;
 inline constexpr auto kMadeTooShort = "Made {size} too short: {members}."_phrase;
 inline constexpr auto kUnitLoadTheorem =

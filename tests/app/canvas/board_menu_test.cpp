@@ -91,10 +91,10 @@ TEST_CASE("a press beside the menu, Escape, and a moved board close it and do no
 TEST_CASE("a joint is held, loaded, drawn from and removed by its menu") {
     Board board = touchedRoof();
     board.hold({3, 4});
-    choose(board, "Let it roll");
+    choose(board, "Roller");
     CHECK(board.state.truss.supports.back().kind == SupportKind::Roller);
     board.hold({3, 4});
-    CHECK(lineNamed(board, "Let it roll") < 0); // it is a roller already
+    CHECK(lineNamed(board, "Roller") < 0); // it is a roller already
     choose(board, "Take the support away");
     CHECK(board.state.truss == support::roof());
     board.hold({6, 0});

@@ -159,7 +159,7 @@ TEST_CASE("the selected members warm alike") {
     for (const Member& member : board.state.truss.members) {
         CHECK(member.warming == 30);
     }
-    CHECK(undoText(board.state) == "Warm 3 members");
+    CHECK(undoText(board.state) == "Change the temperature of 3 members");
     board.press(Key::Undo);
     CHECK(board.state.truss == support::roof());
 }

@@ -159,7 +159,7 @@ TEST_CASE("warming and misfit are written out with their numbers") {
     truss.supports[1].settle = {0, -2};
     const std::string text =
         unitLoadText({englishPhrases(), truss}, tableOf(truss, "C", DisplacementAxis::Y));
-    CHECK(contains(text, "Warmed by 50\u2009K: AC.\n"));
+    CHECK(contains(text, "Warmer by 50\u2009K: AC.\n"));
     CHECK(contains(text, "= 0.000012\u2009\u00B7\u200950\u2009\u00B7\u20094000\u2009mm = "
                          "2.4\u2009mm\n"));
     CHECK(contains(text, "Made 3\u2009mm too short: BC.\n"));

@@ -144,7 +144,7 @@ TEST_CASE("A use that is just over 1 is not rounded to 1") {
 TEST_CASE("The sentences name the most used member, what fails, what lacks, and the rule") {
     Truss truss = steelGable();
     std::vector<std::string> lines = checkLines({englishPhrases(), truss}, checked(truss), {});
-    CHECK(lines.front() == "Most used: member AC, 0.77 by buckling.");
+    CHECK(lines.front() == "Highest utilisation: member AC, 0.77 by buckling.");
     CHECK(hasLine(lines, "More slender than allowed: AB."));
     CHECK(hasLine(lines, "Under all loads together."));
     CHECK(lines.back() == "Strength on the gross area divided by 1.5; of members in compression "
@@ -152,7 +152,7 @@ TEST_CASE("The sentences name the most used member, what fails, what lacks, and 
                           "force divided by 2, with K = 1.");
     truss.checks.tensionLimit = 0;
     CHECK(hasLine(checkLines({englishPhrases(), truss}, checked(truss), {}),
-                  "No member is used more, or more slender, than allowed."));
+                  "No member carries more, or is more slender, than allowed."));
 
     truss.checks.formula = ColumnFormula::En1993;
     truss.checks.curve = BucklingCurve::A0;
@@ -164,7 +164,7 @@ TEST_CASE("The sentences name the most used member, what fails, what lacks, and 
                          "gyration: AC."));
     CHECK(hasLine(lines, "Under snow."));
     CHECK_THAT(lines.back(), ContainsSubstring("EN 1993-1-1") && ContainsSubstring("curve a₀"));
-    CHECK_FALSE(hasLine(lines, "No member is used more, or more slender, than allowed."));
+    CHECK_FALSE(hasLine(lines, "No member carries more, or is more slender, than allowed."));
 }
 
 TEST_CASE("What is not of steel is named beside a formula for steel, and what bends is named") {

@@ -57,10 +57,10 @@ void offerSupports(const AppState& state, JointId joint, Lines& lines) {
     const bool pinned =
         support.valid() && state.truss.supports[support.at()].kind == SupportKind::Pin;
     if (!pinned) {
-        lines.push_back({phrase::kHoldByPin, {Commit{SetSupport{joint, SupportKind::Pin}}}});
+        lines.push_back({phrase::kPinThere, {Commit{SetSupport{joint, SupportKind::Pin}}}});
     }
     if (!support.valid() || pinned) {
-        lines.push_back({phrase::kLetRoll, {Commit{SetSupport{joint, SupportKind::Roller}}}});
+        lines.push_back({phrase::kRollerThere, {Commit{SetSupport{joint, SupportKind::Roller}}}});
     }
     if (support.valid()) {
         lines.push_back({phrase::kTakeSupport, {Commit{RemoveSupports{joint}}}});
@@ -130,7 +130,7 @@ Lines ofSupport(const AppState& state, SupportId support) {
                          {Commit{ChangeSupport{support, turned}}}});
     }
     lines.push_back(
-        {shown.kind == SupportKind::Pin ? phrase::kLetRoll : phrase::kHoldByPin,
+        {shown.kind == SupportKind::Pin ? phrase::kRollerThere : phrase::kPinThere,
          {Commit{SetSupport{shown.joint, shown.kind == SupportKind::Pin ? SupportKind::Roller
                                                                         : SupportKind::Pin}}}});
     why(support, lines);

@@ -27,7 +27,7 @@ constexpr std::array kLayers{
 constexpr std::array<Phrase<>, 3> kMemberFigures{phrase::kCellForce, phrase::kCellStress,
                                                  phrase::kColumnUse};
 constexpr std::array<Phrase<>, 4> kThemes{phrase::kThemeSystem, phrase::kThemePaper,
-                                          phrase::kThemeDark, phrase::kThemeSun};
+                                          phrase::kThemeDark, phrase::kThemeBright};
 
 void layer(PanelContext& context, Phrase<> label, bool View::*shown) {
     const bool now = context.state.view.*shown;

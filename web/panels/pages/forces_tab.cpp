@@ -192,7 +192,8 @@ void forcesPage(PanelContext& context) {
 
 ResultPage pageChoice(PanelContext& context) {
     constexpr std::array kPages{phrase::kPageForces, phrase::kHeadDisplacements,
-                                phrase::kEnvelopeHeading, phrase::kPageInfluence, phrase::kPageUse};
+                                phrase::kEnvelopeHeading, phrase::kPageInfluence,
+                                phrase::kPageChecks};
     const int now = static_cast<int>(context.state.notebook.results);
     const int chosen = wordChoice(context.ui, "results", words(context, kPages), now);
     if (chosen != now) {
