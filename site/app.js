@@ -4,7 +4,7 @@ import { createFailure } from './failure.js';
 import { createField } from './field.js';
 import { canShareLinks, copyText, createFiles, openedFrom } from './files.js';
 import { createHalo } from './halo.js';
-import { listenToKeys, listenToPointers } from './input.js';
+import { listenToKeys, listenToPointers, listenToSaving } from './input.js';
 import { loadLanguage } from './language.js';
 import { createLetters } from './letters.js';
 import { workOffline } from './offline.js';
@@ -84,6 +84,11 @@ function showAsTables(text) {
     document.body.classList.toggle('has-board', text === '');
 }
 
+// Whether the page's own tables are read: as a page of their own, or since there is no board.
+function wantTables(pageText) {
+    program._gussetWorkingInPageText(page, pageText.isRead() ? 1 : 0);
+}
+
 // The drawing is visible, but can't be edited yet.
 function showPicture() {
     if (program._gussetDraws(page)) {
@@ -93,21 +98,23 @@ function showPicture() {
 }
 
 // Only a running program can tell whether it draws; comeBack() asks the next one.
-function showBoard(field) {
+function showBoard({ field, pageText }) {
     if (isBoardShown || program.hasFailed()) {
         return;
     }
     isBoardShown = true;
     if (program._gussetDraws(page)) {
         showAsTables('');
-        listen(field);
+        listen(field, pageText);
     } else {
         showAsTables('This browser offers no WebGL2, which the board is drawn with. The tables below work ' +
             'without it. To draw, switch on hardware acceleration or use another browser.');
+        wantTables(pageText);
+        drawNow();
     }
 }
 
-function watchContext() {
+function watchContext(pageText) {
     let timer = 0;
     canvas.addEventListener('webglcontextlost', (event) => {
         event.preventDefault();
@@ -118,6 +125,7 @@ function watchContext() {
             showAsTables('The browser has lost its means of drawing, as happens when the graphics driver fails. ' +
                 'The board is safe: the tables below show it, and can be changed. When drawing is possible again, ' +
                 'the board comes back by itself.');
+            wantTables(pageText);
             wake();
         }, lossPatience);
     });
@@ -126,6 +134,7 @@ function watchContext() {
         contextLost = false;
         showAsTables('');
         program._gussetContextRestored(page);
+        wantTables(pageText);
         wake();
     });
 }
@@ -259,7 +268,7 @@ function pageFor({ field, pageText, files }) {
     };
 }
 
-function listen(field) {
+function listen(field, pageText) {
     listenToPointers(canvas, {
         pointer: (...all) => { program._gussetPointer(...all); wake(); },
         wheel: (...all) => { program._gussetWheel(...all); wake(); },
@@ -278,7 +287,7 @@ function listen(field) {
         },
     });
     viewport.watch();
-    watchContext();
+    watchContext(pageText);
 }
 
 function fieldDone(key, text, how) {
@@ -331,7 +340,7 @@ function createAllViews(pageText, home) {
 
 // Puts the work on the board of a newly loaded program; `failuresBefore` is how often it has failed on it, numbered
 // as in web/page.hpp (Return).
-function begin(work, failuresBefore) {
+function begin(work, failuresBefore, pageText) {
     hasBegun = true;
     hasBoard ||= work.newer !== '';
     const address = location.href.split('#')[0];
@@ -343,7 +352,7 @@ function begin(work, failuresBefore) {
     if (isWhole) {
         installTestHook?.(program, page, drawFrame);
     }
-    program._gussetWorkingInPageText(page, document.body.classList.contains('reading') ? 1 : 0);
+    wantTables(pageText);
     viewport.measure();
 }
 
@@ -373,7 +382,7 @@ async function comeBack(parts) {
         parts.failure.staysAway(error.message, failedOn);
         return;
     }
-    begin(work, { stored: 1, before: 1, undone: 2, empty: 3 }[way]);
+    begin(work, { stored: 1, before: 1, undone: 2, empty: 3 }[way], parts.pageText);
     failures.startedAgain();
     const since = offered; // arrived while there was no program
     offered = [];
@@ -386,7 +395,7 @@ async function comeBack(parts) {
         useNewPlaceForChanges();
     }
     parts.failure.cameBack(way, failedOn);
-    showBoard(parts.field);
+    showBoard(parts);
     wake();
 }
 
@@ -402,16 +411,16 @@ function welcome(work, isOther) {
 }
 
 // Everything up to the first frame; it may be repeated with another program.
-function showFirst(work) {
+function showFirst(work, pageText) {
     offered = [];
-    begin(work, 0);
+    begin(work, 0, pageText);
     // A reload shows what is stored, which may be newer than the address.
     welcome(work, isAddressHere() || isAddressOf(work.place) ? false : openFragment());
     drawFrame();
 }
 
 // Waits for the rest of the program. A program that failed to start without it is replaced by a whole one.
-async function makeWhole(work, load) {
+async function makeWhole(work, load, pageText) {
     const early = program;
     if (!early.hasFailed()) {
         performance.mark('first-frame');
@@ -421,7 +430,7 @@ async function makeWhole(work, load) {
     }
     if (early.lacksRest()) {
         program = await load();
-        showFirst(work);
+        showFirst(work, pageText);
         performance.mark('first-frame');
     }
     isWhole = true;
@@ -448,9 +457,10 @@ async function start() {
     const reader = createReader(load, program);
     const work = await openWork(reader.reads);
     program = await reader.ready(); // another one if that failed on something stored
-    showFirst(work);
+    showFirst(work, parts.pageText);
     const shown = location.hash;
-    await makeWhole(work, load);
+    await makeWhole(work, load, parts.pageText);
+    await parts.pageText.load();
     if (new URLSearchParams(location.search).has('test')) {
         ({ installTestHook } = await import('./test_hook.js').catch(() => ({}))); // not kept offline
         if (!program.hasFailed()) { // else the next one gets it in begin()
@@ -458,6 +468,12 @@ async function start() {
         }
     }
     letFilesIn();
+    listenToSaving((key) => {
+        parts.field.keep(); // what is being typed belongs to the board
+        parts.pageText.keep();
+        program._gussetKey(key);
+        drawNow();
+    });
     globalThis.gussetStart.succeeded();
     addEventListener('hashchange', followAddress);
     if (location.hash !== shown) {
@@ -465,7 +481,7 @@ async function start() {
     }
     watchOtherTabs(() => tell('Another tab works on this board too. What you do here is kept as a copy.', false));
     watchLeaving();
-    showBoard(parts.field);
+    showBoard(parts);
     performance.mark('can-edit');
     loadSheet(parts).catch(() => {});
     workOffline(() => program._gussetLeave(page));

@@ -212,8 +212,10 @@ const keys = {
     ContextMenu: 12, Enter: 13,
 };
 const keysWithControl = { z: 2, y: 3, a: 4, 0: 5 };
+const keysOfKinds = { j: 14, m: 16, s: 18, l: 20 }; // picks the next of that kind; with Shift the one before
+const saveKey = 22;
 
-function keyOf(event) {
+function keyOf(event, inPanel) {
     if (event.ctrlKey || event.metaKey) {
         const letter = event.key.toLowerCase();
         return letter === 'z' && event.shiftKey ? 3 : keysWithControl[letter];
@@ -223,6 +225,10 @@ function keyOf(event) {
     }
     if (event.key === 'F10' && event.shiftKey) {
         return keys.ContextMenu;
+    }
+    const kind = keysOfKinds[event.key.toLowerCase()];
+    if (kind !== undefined && !inPanel) {
+        return kind + (event.shiftKey ? 1 : 0);
     }
     return event.key === ' ' ? 10 : keys[event.key];
 }
@@ -259,8 +265,9 @@ export function listenToKeys({ press, pressInPanel, inPanel, type }) {
         if (!onBoard || isCovered) {
             return;
         }
-        const panelKey = panelKeyOf(event, inPanel());
-        const key = panelKey === undefined ? keyOf(event) : undefined;
+        const isInPanel = inPanel();
+        const panelKey = panelKeyOf(event, isInPanel);
+        const key = panelKey === undefined ? keyOf(event, isInPanel) : undefined;
         if (panelKey !== undefined) {
             pressInPanel(panelKey);
         } else if (key !== undefined) {
@@ -272,4 +279,16 @@ export function listenToKeys({ press, pressInPanel, inPanel, type }) {
         }
         event.preventDefault();
     });
+}
+
+// Anywhere in the page, and whatever is being typed: `save` gets the program's number of the key. The browser's own
+// command would save the page without the board.
+export function listenToSaving(save) {
+    addEventListener('keydown', (event) => {
+        const isCommand = (event.ctrlKey || event.metaKey) && !event.altKey && !event.shiftKey;
+        if (isCommand && event.key.toLowerCase() === 's') {
+            event.preventDefault();
+            save(saveKey);
+        }
+    }, true);
 }

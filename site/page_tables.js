@@ -1,7 +1,10 @@
 // The page's tables of the model, for typing. The program writes each cell as a button (web/app/page/page_tables):
-// when pressed it is replaced by an input; Enter goes on to the cell below, Tab to the next one, Escape leaves it
-// unchanged.
+// when pressed, or typed on, it is replaced by an input; Enter goes on to the cell below, Tab to the next one, Escape
+// leaves it unchanged.
 import { pastedRows } from './field.js';
+import { dressTables } from './page_dress.js';
+
+const keyOf = ({ dataset }) => dataset.cell ?? dataset.press ?? dataset.ask;
 
 // `send` passes a text to the program, which may reply with new tables (replace) before it returns.
 export function editTables(content, send) {
@@ -10,19 +13,21 @@ export function editTables(content, send) {
     const cells = () => [...content.querySelectorAll('[data-cell]')];
     const cellNamed = (key) => cells().find((button) => button.dataset.cell === key);
 
-    // The button that had the keyboard focus, or the equivalent one, keeps it when the tables are rewritten.
+    // What had the keyboard focus, or its equivalent, keeps it when the tables are rewritten; if it is gone, the
+    // page has it.
     function focusOn(key) {
-        const buttons = [...content.querySelectorAll('[data-cell], [data-press]')];
-        buttons.find(({ dataset }) => key === (dataset.cell ?? dataset.press))?.focus();
+        const all = [...content.querySelectorAll('[data-cell], [data-press], [data-ask]')];
+        (all.find((one) => key === keyOf(one)) ?? content.closest('main')).focus();
     }
 
     function replace(html) {
-        const { dataset } = content.contains(document.activeElement) ? document.activeElement : {};
+        const key = content.contains(document.activeElement) ? keyOf(document.activeElement) : undefined;
         content.querySelectorAll('input').forEach((input) => { input.dataset.ended = 'true'; });
         content.innerHTML = html;
+        dressTables(content);
         wasReplaced = true;
-        if (dataset) {
-            focusOn(dataset.cell ?? dataset.press);
+        if (key !== undefined) {
+            focusOn(key);
         }
     }
 
@@ -100,7 +105,8 @@ export function editTables(content, send) {
         }
     }
 
-    function edit(button) {
+    // `begun`: what was typed on the button; else the whole text is selected.
+    function edit(button, begun) {
         const input = document.createElement('input');
         input.dataset.cell = button.dataset.cell;
         input.value = button.dataset.text;
@@ -109,7 +115,11 @@ export function editTables(content, send) {
         input.setAttribute('aria-label', button.getAttribute('aria-label'));
         button.replaceWith(input);
         input.focus();
-        input.select();
+        if (begun === undefined) {
+            input.select();
+        } else {
+            input.value = begun;
+        }
         input.addEventListener('keydown', (event) => pressed(event, input, button));
         input.addEventListener('blur', () => finish(input, button, input.value));
         input.addEventListener('paste', (event) => {
@@ -121,6 +131,33 @@ export function editTables(content, send) {
         });
     }
 
+    function typedOn(event) {
+        const button = event.target.closest('button[data-cell]');
+        const isTyped = [...event.key].length === 1 && event.key !== ' ';
+        if (!button || event.ctrlKey || event.metaKey || event.altKey || event.isComposing) {
+            return;
+        }
+        if (isTyped || event.key === 'Backspace' || event.key === 'Delete') {
+            event.preventDefault();
+            edit(button, isTyped ? event.key : '');
+        }
+    }
+
+    // What is being typed is kept, and the focus stays there.
+    function keep() {
+        const input = document.activeElement;
+        if (content.contains(input) && input.matches('input[data-cell]')) {
+            input.blur();
+            focusOn(input.dataset.cell);
+        }
+    }
+
+    content.addEventListener('keydown', typedOn);
+    content.addEventListener('change', ({ target }) => {
+        if (target.dataset.ask) {
+            commit(target.dataset.ask, target.value);
+        }
+    });
     content.addEventListener('click', ({ target }) => {
         const button = target.closest('button');
         if (button?.dataset.cell) {
@@ -129,5 +166,6 @@ export function editTables(content, send) {
             commit(button.dataset.press, button.dataset.text);
         }
     });
-    return { replace };
+    dressTables(content);
+    return { replace, keep, press: (key) => commit(key, '') };
 }

@@ -75,19 +75,21 @@ Slice sliceOf(const Page& page) {
 bool deriveResults(Page& page, Slice& slice) {
     const AppState& state = page.state;
     Derived& derived = page.derived;
+    // What the page's own tables were asked for, while they are read.
+    const PageParts parts = page.workingInPageText ? state.pageParts : PageParts{};
     bool more = false;
-    if (showsChecks(state) || showsUse(state)) {
+    if (showsChecks(state) || showsUse(state) || parts.checks) {
         more = deriveChecks(state, derived, slice) || more;
     }
-    if (showsEnvelope(state)) {
+    if (showsEnvelope(state) || parts.envelope) {
         more = deriveEnvelope(state, derived, slice) || more;
     }
-    if (showsInfluence(state)) {
+    if (showsInfluence(state) || parts.influence) {
         const double width = columnWidth(layoutOf(page));
         more = deriveInfluence(state, derived.influence, width, slice) || more;
     }
     const bool wantsExact = tabIsOnScreen(state, NotebookTab::Forces) && state.notebook.exact;
-    if (wantsExact && !inGesture(state)) {
+    if ((wantsExact || parts.exact) && !inGesture(state)) {
         more = deriveExact(state, derived, slice) || more;
     }
     return more;
@@ -156,6 +158,8 @@ void beginPanels(Page& page, const Canvas& canvas, double now) {
     io.DisplaySize = {static_cast<float>(canvas.width), static_cast<float>(canvas.height)};
     io.DeltaTime = static_cast<float>(std::clamp(now - page.lastFrame, 0.001, kLongestStep));
     page.lastFrame = now;
+    page.focused = {};
+    page.ui.focused = &page.focused;
     if (page.panelPointer.beginFrame()) {
         page.framesWanted = std::max(page.framesWanted, 2);
     }
@@ -257,35 +261,44 @@ void followWithAddress(Page& page) {
 
 void refreshPageText(Page& page) {
     if (inGesture(page.state) || page.owner == PointerOwner::Panels) {
-        return; // announced at the end of the drag, not at every pixel
+        return;
     }
-    std::string moving = movingHtml(page.state, page.derived);
-    const bool hasWorking = page.workingInPageText && isShown(page.state, page.derived.working);
-    if (page.pageTextRevision != page.state.revision || page.pageTextHasWorking != hasWorking ||
+    const bool isRead = page.workingInPageText;
+    std::string moving =
+        isRead ? partsHtml(page.state, page.derived) : movingHtml(page.state, page.derived);
+    const bool hasWorking = isRead && isShown(page.state, page.derived.working);
+    const std::uint64_t working = hasWorking ? page.derived.working.serial : 0;
+    if (page.pageTextRevision != page.state.revision || page.pageTextWorking != working ||
+        page.pageTextSelection != page.state.selection ||
         page.pageTextWantsWorking != page.workingInPageText ||
         page.pageTextLoads != page.state.choice || page.movingInPageText != moving) {
         page.movingInPageText = std::move(moving);
         page.pageTextRevision = page.state.revision;
         page.pageTextLoads = page.state.choice;
-        page.pageTextHasWorking = hasWorking;
+        page.pageTextWorking = working;
+        page.pageTextSelection = page.state.selection;
         page.pageTextWantsWorking = page.workingInPageText;
-        std::string html = pageTextHtml(page.state, page.derived) + page.movingInPageText;
-        if (page.workingInPageText) {
+        std::string html =
+            pageTextHtml(page.state, page.derived, isRead ? PageCells::Typed : PageCells::Plain) +
+            page.movingInPageText;
+        if (isRead) {
             html += workingHtml(page.state, page.derived);
         }
         setPageText(html, boardSummary(page.state, page.derived));
     }
-    const Message& message = page.state.message;
-    if (message.serial != page.saidSerial) {
-        page.saidSerial = message.serial;
-        announce(message.text);
-    } else if (!page.derived.verdict.empty() && newsOf(page.derived) != page.saidVerdict) {
-        page.saidVerdict = newsOf(page.derived);
-        announce(page.saidVerdict);
-    } else if (showsInfluence(page.state) && page.derived.influence.report &&
-               page.derived.influence.reading != page.saidReading) {
-        page.saidReading = page.derived.influence.reading;
-        announce(page.saidReading);
+}
+
+// One sentence for what a frame has changed. An item of a panel that is scrolled out of sight is
+// not drawn, and stays what was heard last.
+void announceNews(Page& page) {
+    if (inGesture(page.state) || page.owner == PointerOwner::Panels) {
+        return; // at the end of the drag, not at every pixel
+    }
+    const bool unseen = page.panelKeys.inPanel() && page.focused.panel.empty();
+    const std::string news =
+        announcement(page.heard, page.state, page.derived, unseen ? page.heard.item : page.focused);
+    if (!news.empty()) {
+        announce(news);
     }
 }
 
@@ -404,6 +417,9 @@ void runFrame(Page& page, const Canvas& canvas, double now) {
     if (page.state.view.teaches) {
         endLesson(page);
     }
+    if (std::exchange(page.savesFile, false)) { // with what the panels took in this frame
+        saveBoard(page);
+    }
     if (page.state.revision != page.storedRevision && !inGesture(page.state)) {
         store(page);
     }
@@ -413,6 +429,7 @@ void runFrame(Page& page, const Canvas& canvas, double now) {
     refreshPageLook(page);
     refreshPageText(page);
     letMessageLeave(page, now);
+    announceNews(page);
     page.frameRevision = page.state.revision;
     ++page.framesDrawn;
 }

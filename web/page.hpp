@@ -7,6 +7,7 @@
 #include "app/fields/field.hpp"
 #include "app/state/layout.hpp"
 #include "app/state/state.hpp"
+#include "canvas/hands/heard.hpp"
 #include "platform/item_log.hpp"
 #include "platform/panel_keys.hpp"
 #include "platform/panel_pointer.hpp"
@@ -66,20 +67,21 @@ struct Page {
 
     bool workingInPageText = false;
     bool pageTextWantsWorking = false;
-    bool pageTextHasWorking = false;    // the working may come later
+    std::uint64_t pageTextWorking = 0; // the serial of the working, which may come later; 0: none
+    Things pageTextSelection;
     std::uint64_t frameRevision = 0;    // of the state at the end of the last frame
     std::string movingInPageText;       // envelope or influence line, as shown in the page's tables
-    std::string saidReading;            // of the influence line
     std::uint64_t pageTextRevision = 0; // the state that the page's tables show
     LoadChoice pageTextLoads;
     std::uint64_t storedRevision = 0; // the state that local storage holds, or need not hold
     bool boardIsStored = false;       // it holds this board, so the view of it is worth keeping too
     std::uint64_t addressRevision = 0; // the state last put into the browser's address
     LoadChoice addressLoads;
-    std::uint64_t saidSerial = 0; // of the last message announced
-    std::string saidVerdict;
     std::uint64_t leavingSerial = 0; // the message that leaves by itself,
     double leavesAt = 0;             // and when, s
+    FocusedItem focused; // as the panels of this frame noted it
+    Heard heard;
+    bool savesFile = false; // asked for by a key
 
     std::string said; // the text that the scripts last asked for: a small picture, the address
 

@@ -136,6 +136,10 @@ void take(Page& page, const KeyEvent& event) {
     if (event.key == Key::Escape && page.renderer && PanelKeys::closeMenu()) {
         return;
     }
+    if (event.key == Key::Save) {
+        page.savesFile = true;
+        return;
+    }
     Actions actions;
     pressKey(page.state, event.key, actions);
     update(page.state, actions);
@@ -166,6 +170,8 @@ void take(Page& page, const FieldTyped& event) {
 // Fields of the page's own tables, which have their own inputs.
 bool isOfPage(const FieldId& field) {
     return std::holds_alternative<PageCell>(field) || std::holds_alternative<PageRow>(field) ||
+           std::holds_alternative<PageControl>(field) ||
+           std::holds_alternative<PageAnswer>(field) || std::holds_alternative<PageList>(field) ||
            field == FieldId(TitleField::Page);
 }
 

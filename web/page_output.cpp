@@ -4,6 +4,7 @@
 #include "app/state/update.hpp"
 #include "board_picture.hpp"
 #include "exchange/files/model_file.hpp"
+#include "phrases/heard.hpp"
 #include "phrases/share.hpp"
 #include "report/results/results_text.hpp"
 
@@ -32,9 +33,6 @@ void sendLink(Page& page, const PageRequests& requests) {
 
 void saveFiles(const Page& page, const PageRequests& requests) {
     const Truss& truss = page.state.committed;
-    if (requests.saveFile) {
-        saveFile(fileNameFor(truss.title, ".json"), writeModel(truss));
-    }
     if (requests.saveCode && page.linkCode) {
         saveFile(fileNameFor(truss.title, "-code.svg"),
                  qrCodeSvg(*page.state.book, *page.linkCode));
@@ -53,9 +51,20 @@ void saveFiles(const Page& page, const PageRequests& requests) {
 
 } // namespace
 
+void saveBoard(Page& page) {
+    const Truss& truss = page.state.committed;
+    const std::string name = fileNameFor(truss.title, ".json");
+    saveFile(name, writeModel(truss));
+    update(page.state, {Say{MessageKind::Info, statement(phrase::kFileSaved, {{"file", name}})}});
+    page.framesWanted = std::max(page.framesWanted, 2);
+}
+
 void carryOut(Page& page, const PageRequests& requests) {
     if (requests.copyLink || requests.shareLink) {
         sendLink(page, requests);
+    }
+    if (requests.saveFile) {
+        saveBoard(page);
     }
     saveFiles(page, requests);
     if (requests.readAsPage) {

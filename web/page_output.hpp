@@ -6,5 +6,6 @@
 namespace gusset {
 
 void carryOut(Page&, const PageRequests&);
+void saveBoard(Page&); // as a file, and says so
 
 } // namespace gusset

@@ -4,8 +4,8 @@ import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { test } from 'node:test';
-import { openBoard } from './board.mjs';
-import { openPage, siteAndBrowser, sizes } from './support.mjs';
+import { openBoard, openRecent } from './board.mjs';
+import { linkTo, openPage, screenshot, siteAndBrowser, sizes } from './support.mjs';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const rules = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
@@ -20,18 +20,110 @@ async function violations(page) {
         `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
 }
 
+async function readTables({ page, board }) {
+    await page.locator('#skip').focus();
+    await page.keyboard.press('Enter');
+    await board.idle();
+    await page.locator('#tables-content nav').waitFor();
+}
+
 for (const colorScheme of ['light', 'dark']) {
     test(`axe finds no fault with the board or the page to read, ${colorScheme}`, async () => {
-        const { page, board, context } =
-            await openBoard(shared.browser, shared.site.address, { ...sizes.desktop, colorScheme });
+        const opened = await openBoard(shared.browser, shared.site.address, { ...sizes.desktop, colorScheme });
+        const { page, context } = opened;
         assert.deepEqual(await violations(page), []);
-        await page.locator('#skip').focus();
-        await page.keyboard.press('Enter');
-        await board.idle();
+        await readTables(opened);
         assert.deepEqual(await violations(page), []);
         await context.close();
     });
 }
+
+// Every part of the page shown, each working, a cell being typed in and one that is refused.
+for (const [at, [name, size]] of Object.entries(sizes).entries()) {
+    const theme = ['paper', 'dark', 'sun'][at];
+    test(`axe finds no fault with any state of the tables’ page on a ${name}, ${theme}`, async () => {
+        const opened = await openBoard(shared.browser, shared.site.address, size, linkTo('farm_bridge.json'));
+        const { page, board, context, errors } = opened;
+        await readTables(opened);
+        await page.evaluate((look) => { document.documentElement.dataset.theme = look; }, theme);
+        for (const part of [0, 1, 2, 3, 4, 5]) {
+            await page.locator(`[data-press="page.show.${part}"]`).click();
+            await board.idle();
+        }
+        assert.deepEqual(await violations(page), []);
+        await screenshot(page, `tables-page-${name}`);
+        for (const working of ['1', '2', '3']) {
+            await page.locator('[data-ask="page.ask.8"]').selectOption(working);
+            await board.idle();
+            assert.deepEqual(await violations(page), [], `working ${working}`);
+        }
+        const levels = await page.locator('#page :is(h1, h2, h3, h4, h5, h6)').evaluateAll((all) =>
+            all.map(({ tagName }) => Number(tagName[1])));
+        levels.forEach((level, i) => assert.ok(level <= (levels[i - 1] ?? 0) + 1, `h${level} after h${levels[i - 1]}`));
+        await page.locator('[data-cell="page.joint.1.x"]').click();
+        await page.keyboard.type('about three');
+        await page.keyboard.press('Enter');
+        assert.deepEqual(await violations(page), [], 'a refused text');
+        assert.deepEqual(errors, []);
+        await context.close();
+    });
+}
+
+test('beside the board nothing of the page takes the focus, and the board shows that it has it', async () => {
+    const { page, board, context } = await openBoard(shared.browser, shared.site.address, sizes.desktop);
+    await page.keyboard.press('Tab');
+    await page.keyboard.press('Tab');
+    assert.equal(await page.evaluate(() => document.activeElement.id), 'board');
+    const ring = await page.locator('#board').evaluate((one) => getComputedStyle(one).outlineStyle);
+    assert.equal(ring, 'solid');
+    await screenshot(page, 'focus-board');
+    for (let i = 0; i < 4; ++i) {
+        await page.keyboard.press('Tab');
+        const inPage = await page.evaluate(() => document.getElementById('page').contains(document.activeElement));
+        assert.equal(inPage, false);
+    }
+    assert.deepEqual(await page.evaluate(() => [scrollX, scrollY, document.getElementById('page').scrollTop]), [0, 0, 0]);
+    await board.idle();
+    await context.close();
+});
+
+test('everything that takes the focus on the tables’ page shows it', async () => {
+    const opened = await openBoard(shared.browser, shared.site.address, sizes.desktop);
+    const { page, context } = opened;
+    await readTables(opened);
+    const bare = await page.evaluate(() => {
+        const all = [...document.querySelectorAll('#page :is(a, button, select, summary, input)')];
+        return all.filter((one) => {
+            one.focus({ focusVisible: true });
+            const { outlineStyle, borderStyle } = getComputedStyle(one);
+            return outlineStyle === 'none' && one.tagName !== 'INPUT' && borderStyle;
+        }).map((one) => one.outerHTML.slice(0, 80));
+    });
+    assert.deepEqual(bare, []);
+    await context.close();
+});
+
+test('the contents lead to each part of the page', async () => {
+    const opened = await openBoard(shared.browser, shared.site.address, sizes.phone);
+    const { page, context } = opened;
+    await readTables(opened);
+    const names = await page.locator('#tables-content > h3').allTextContents();
+    assert.ok(names.length > 6, names.join(', '));
+    assert.deepEqual(await page.locator('nav button').allTextContents(), names);
+    await page.locator('nav button', { hasText: 'The working' }).click();
+    assert.equal(await page.evaluate(() => document.activeElement.textContent), 'The working');
+    const top = await page.evaluate(() => document.activeElement.getBoundingClientRect().top);
+    assert.ok(top >= 0 && top < 400, `${top} px from the top`);
+    await context.close();
+});
+
+test('a dialog gives the focus back to the board', async () => {
+    const { page, board, context } = await openBoard(shared.browser, shared.site.address, sizes.desktop);
+    await openRecent(board);
+    await page.keyboard.press('Escape');
+    assert.equal(await page.evaluate(() => document.activeElement.id), 'board');
+    await context.close();
+});
 
 test('the keyboard goes from the skip link to the tables with the working, and back', async () => {
     const { page, board, context } = await openBoard(shared.browser, shared.site.address, sizes.desktop);
@@ -54,7 +146,7 @@ test('what changed is announced, and the canvas says what it shows', async () =>
     const joint = await board.joint('A');
     await board.press('Erase');
     await board.tap({ x: joint.x, y: joint.y + 18 }); // the support below it
-    assert.match(await page.locator('#announcer').textContent(), /^Unstable: /);
+    assert.match(await page.locator('#announcer').textContent(), /^Done: Remove support.*Unstable: /);
     assert.match(await page.locator('#board').getAttribute('aria-label'), /1 support/);
     await context.close();
 });

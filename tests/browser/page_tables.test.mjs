@@ -1,8 +1,10 @@
 // The model is created and changed in the page's own tables, by keyboard only, with and without the board.
 import assert from 'node:assert/strict';
+import { spawnSync } from 'node:child_process';
+import path from 'node:path';
 import { test } from 'node:test';
 import { emptyBoard, openBoard } from './board.mjs';
-import { firstFrame, openPage, siteAndBrowser, sizes } from './support.mjs';
+import { firstFrame, linkTo, openPage, root, siteAndBrowser, sizes } from './support.mjs';
 
 const shared = siteAndBrowser();
 
@@ -94,5 +96,119 @@ test('without WebGL2 the tables are the way to work', async () => {
     const before = await forces(page);
     await page.locator('[data-press="page.load.0.remove"]').click();
     assert.notDeepEqual(await forces(page), before);
+    await context.close();
+});
+
+const tables = async (page, board) => {
+    await page.locator('#skip').focus();
+    await page.keyboard.press('Enter');
+    await board.idle();
+};
+
+test('typing on a cell begins an edit, and undo and redo are on the page, by buttons and by keys', async () => {
+    const { page, board, context, errors } = await openBoard(shared.browser, shared.site.address, sizes.desktop);
+    const before = (await board.observe()).model;
+    await tables(page, board);
+    await cell(page, 'joint.1.x').focus();
+    await page.keyboard.type('4.5');
+    await page.keyboard.press('Enter');
+    assert.equal((await board.observe()).model.joints[1].x, 4.5);
+    await page.keyboard.press('Control+z');
+    assert.deepEqual((await board.observe()).model, before);
+    assert.match(await page.locator('#announcer').textContent(), /^Undone: Move joint B/);
+    await page.locator('[data-press="page.redo"]').click();
+    assert.equal((await board.observe()).model.joints[1].x, 4.5);
+    await page.locator('[data-press="page.undo"]').focus();
+    await page.keyboard.press('Enter');
+    assert.deepEqual((await board.observe()).model, before);
+    assert.equal(await page.evaluate(() => document.activeElement.dataset.press), 'page.undo', 'the focus stays');
+    assert.deepEqual(errors, []);
+    await context.close();
+});
+
+test('numbers of a column stand below each other by their decimal signs', async () => {
+    const { page, board, context } = await openBoard(shared.browser, shared.site.address, sizes.desktop);
+    await tables(page, board);
+    await cell(page, 'joint.1.x').focus();
+    await page.keyboard.type('4.125');
+    await page.keyboard.press('Enter');
+    await board.idle();
+    // Where the last figure before the decimal sign ends, in px.
+    const ends = await page.evaluate(() => [...document.querySelectorAll('[data-cell^="page.joint."][data-cell$=".x"]')]
+        .filter((one) => one.classList.contains('number'))
+        .map((one) => {
+            const range = document.createRange();
+            const text = one.firstChild;
+            const point = text.data.search(/[.,]/);
+            range.setStart(text, 0);
+            range.setEnd(text, point < 0 ? text.length : point);
+            return range.getBoundingClientRect().right;
+        }));
+    assert.ok(ends.length > 4);
+    assert.ok(Math.max(...ends) - Math.min(...ends) < 1, ends.join(', '));
+    await context.close();
+});
+
+// The command line's own table of the same model.
+function printed(example) {
+    const gusset = process.env.GUSSET ?? path.join(root, 'build/dev/engine/gusset');
+    const { stdout } = spawnSync(gusset, ['solve', path.join(root, 'site/examples', example)], { encoding: 'utf8' });
+    return stdout;
+}
+
+for (const example of ['footbridge.json', 'farm_bridge.json', 'porch_roof.json']) {
+    test(`the tables of ${example} hold what the command line prints`, async () => {
+        const { page, board, context } =
+            await openBoard(shared.browser, shared.site.address, sizes.desktop, linkTo(example));
+        await tables(page, board);
+        const rows = await page.evaluate(() => [...document.querySelectorAll('#tables-content table:not(.model)')]
+            .filter((one) => /^(Member forces|Reactions)/.test(one.caption.textContent))
+            .flatMap((one) => [...one.tBodies[0].rows].map((row) => [...row.cells].map((it) => it.textContent))));
+        const text = printed(example);
+        assert.ok(rows.length > 5);
+        for (const row of rows) {
+            const pattern = row.map((one) => one.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')).join('\\s+');
+            assert.match(text, new RegExp(`^\\s*${pattern}\\s*$`, 'm'));
+        }
+        await context.close();
+    });
+}
+
+test('what is asked for is made, with the choices of the notebook, and every caption names its loads', async () => {
+    const { page, board, context, errors } =
+        await openBoard(shared.browser, shared.site.address, sizes.desktop, linkTo('farm_bridge.json'));
+    await tables(page, board);
+    const ask = async (label, answer) => {
+        await page.getByLabel(label, { exact: true }).first().selectOption(answer);
+        await board.idle();
+    };
+    const captions = () => page.locator('#tables-content table:not(.model) caption').allTextContents();
+    const { model } = await board.observe();
+    const [combination] = model.combinations;
+    await ask('Under', combination.id);
+    for (const caption of await captions()) {
+        assert.ok(caption.includes(`under ${combination.id}`), caption);
+    }
+    await page.locator('button', { hasText: 'Show: Envelope' }).click();
+    await board.idle();
+    assert.ok((await captions()).some((one) => one.startsWith('Greatest tension and compression')));
+    await ask('Working of', 'Force');
+    await ask('About', 'Member AB');
+    await page.locator('#tables-content h4').first().waitFor();
+    assert.equal((await board.observe()).selected.members, 1);
+    await page.locator('button', { hasText: 'Hide: Envelope' }).click();
+    await board.idle();
+    assert.ok(!(await captions()).some((one) => one.startsWith('Greatest tension and compression')));
+    assert.deepEqual(errors, []);
+    await context.close();
+});
+
+test('on paper no column is hidden behind an edge', async () => {
+    const { page, board, context } =
+        await openBoard(shared.browser, shared.site.address, sizes.phone, linkTo('farm_bridge.json'));
+    await tables(page, board);
+    await page.emulateMedia({ media: 'print' });
+    const overflow = await page.locator('#tables-content').evaluate((one) => getComputedStyle(one).overflowX);
+    assert.equal(overflow, 'visible');
     await context.close();
 });

@@ -76,6 +76,9 @@ const names = new Set([
     'moving load',
     // HTML and SVG.
     '<button type=\\"button\\" data-',
+    ' <select data-ask=\\"',
+    '<option value=\\"',
+    '<th scope=\\"rowgroup\\"',
     '<path d=\\"M0 0h',
     'H0z\\" fill=\\"#ffffff\\"/>\\n<path d=\\"',
     '\\" shape-rendering=\\"crispEdges\\" role=\\"img\\">\\n<title>',

@@ -13,6 +13,7 @@ inline constexpr auto kRedo = "Redo"_phrase;
 inline constexpr auto kRedoStep = "Redo: {step}"_phrase;
 inline constexpr auto kFitDrawing = "Fit the drawing"_phrase;
 inline constexpr auto kCopyLink = "Copy link"_phrase;
+inline constexpr auto kNotebookWidth = "width of the notebook"_phrase;
 inline constexpr auto kOpenNotebook = "Open the notebook"_phrase;
 inline constexpr auto kCloseNotebook = "Close the notebook"_phrase;
 inline constexpr auto kNoLanguage =
@@ -24,6 +25,7 @@ inline constexpr auto kNothingKept =
     "This browser keeps nothing for this page (its storage is full or switched off). Save the "
     "board as a file to keep it."_phrase;
 
+inline constexpr auto kNotebookHeight = "Height of the notebook"_phrase;
 inline constexpr auto kTabModel = "Model"_phrase;
 inline constexpr auto kTabResults = "Results"_phrase;
 inline constexpr auto kTabWorking = "Working"_phrase;

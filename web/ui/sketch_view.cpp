@@ -210,7 +210,7 @@ std::optional<Vec2> drawSketch(const Ui& ui, const char* id, const Sketch& sketc
     if (!look.readable) {
         return std::nullopt;
     }
-    drawFocus(ui);
+    drawFocus(ui, sketch.says);
     if (ImGui::IsItemHovered()) {
         ImGui::SetMouseCursor(ImGuiMouseCursor_ResizeEW);
     }

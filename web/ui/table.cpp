@@ -133,7 +133,7 @@ const Column* Table::orderingHeader(const PhraseBook& book, OrderLook look) {
         const float width = putHeading(i, lit || column.orders == look.orders ? ui_.palette->ink
                                                                               : ui_.palette->muted);
         orderMark(i, look, width);
-        drawFocus(ui_);
+        drawFocus(ui_, visiblePart(name.c_str()));
     }
     endHeader();
     return pressed;
@@ -163,8 +163,9 @@ Table::RowState Table::row(const RowLook& look) {
     }
     const float hair = std::fmax(1.0f, std::floor(ui_.px(1)));
     list.AddRectFilled({low_.x, high.y - hair}, high, packed(ui_.palette->rule));
+    rowHasFocus_ = look.pressable && showsFocus();
     if (look.pressable) {
-        drawFocus(ui_);
+        drawFocus(ui_, {}, look.selected ? ItemState::Chosen : ItemState::Plain);
     }
     return state;
 }
@@ -184,6 +185,10 @@ bool Table::fits(int column, std::string_view words) const {
 }
 
 void Table::text(int column, std::string_view words, const TextLook& look) {
+    if (rowHasFocus_ && ui_.focused != nullptr) { // a cell is heard with its heading
+        const Heading& heading = columns_[static_cast<std::size_t>(column)].heading;
+        ui_.focused->cells.emplace_back(heading.name.empty() ? heading.words : heading.name, words);
+    }
     put(column, words,
         {.font = look.font ? look.font : ui_.fonts.body,
          .ink = look.ink,

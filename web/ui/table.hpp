@@ -103,6 +103,7 @@ private:
     ImVec2 low_;
     float height_ = 0;
     float now_ = 0; // height of the current row
+    bool rowHasFocus_ = false;
 };
 
 // Draws those of this many rows that are on the screen, each by its index.

@@ -3,6 +3,7 @@
 // the page and read by panels and widgets. Dear ImGui runs in device pixels (its text is sharp only
 // on whole ones); sizes in this project are CSS pixels, and Ui::px converts them.
 
+#include "app/state/focused_item.hpp"
 #include "app/state/layout.hpp"
 #include "ui/foreign.hpp"
 #include "ui/palette.hpp"
@@ -26,10 +27,11 @@ struct Fonts {
 struct Ui {
     const Palette* palette = nullptr;
     Fonts fonts;
-    float scale = 0;       // device pixels per CSS pixel
-    float textScale = 1;   // > 1 when presenting; already included in the font sizes
-    bool coarse = false;   // fingers rather than a mouse
-    ForeignRuns foreign{}; // runs drawn in letters that the fonts lack
+    float scale = 0;                // device pixels per CSS pixel
+    float textScale = 1;            // > 1 when presenting; already included in the font sizes
+    bool coarse = false;            // fingers rather than a mouse
+    ForeignRuns foreign{};          // runs drawn in letters that the fonts lack
+    FocusedItem* focused = nullptr; // noted as it is drawn (drawFocus)
 
     [[nodiscard]] float px(double css) const { return static_cast<float>(css) * scale; }
     // Height of a row of a table or a list, large enough for a finger if touch is used, else for a

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <string>
 
 namespace gusset {
 namespace {
@@ -86,9 +87,12 @@ float targetHeight(const Ui& ui) {
     return std::max(ui.px(ui.coarse ? kTouchTarget : 36), ui.fonts.body->FontSize * 1.7f);
 }
 
-void drawFocus(const Ui& ui) {
-    const ImGuiContext& context = *ImGui::GetCurrentContext();
-    if (context.NavDisableHighlight || !ImGui::IsItemFocused()) {
+bool showsFocus() {
+    return !ImGui::GetCurrentContext()->NavDisableHighlight && ImGui::IsItemFocused();
+}
+
+void drawFocus(const Ui& ui, std::string_view name, ItemState state) {
+    if (!showsFocus()) {
         return;
     }
     const Corners box = lastItem();
@@ -96,6 +100,9 @@ void drawFocus(const Ui& ui) {
     ImGui::GetWindowDrawList()->AddRect({box.low.x - out, box.low.y - out},
                                         {box.high.x + out, box.high.y + out},
                                         packed(ui.palette->accent), ui.px(3), 0, ui.px(2.5));
+    if (ui.focused != nullptr) {
+        *ui.focused = {ImGui::GetCurrentWindow()->RootWindow->Name, std::string(name), state, {}};
+    }
 }
 
 float buttonWidth(const Ui& ui, const char* label, const ButtonLook& look) {
@@ -129,7 +136,7 @@ bool button(const Ui& ui, const char* label, const ButtonLook& look) {
              ui.px(kIconSide), ink);
     put(*ui.fonts.body, {left + iconWidth + between, centre.y - ui.fonts.body->FontSize / 2}, ink,
         text);
-    drawFocus(ui);
+    drawFocus(ui, visiblePart(label), look.selected ? ItemState::Chosen : ItemState::Plain);
     if (!look.showText) {
         tip(ui, visiblePart(label));
     }
@@ -152,7 +159,7 @@ bool toolButton(const Ui& ui, const char* label, Icon icon, bool selected, ImVec
         const float y = box.high.y - ui.px(5);
         list.AddLine({x - half, y}, {x + half, y}, ink, ui.px(2));
     }
-    drawFocus(ui);
+    drawFocus(ui, visiblePart(label), selected ? ItemState::Chosen : ItemState::Plain);
     return pressed;
 }
 
@@ -163,7 +170,7 @@ bool cellButton(const Ui& ui, const char* label, ImVec2 size) {
     ImGui::GetWindowDrawList()->AddRect(box.low, box.high, packed(ui.palette->edge), ui.px(3), 0,
                                         ui.px(1));
     putCentred(*ui.fonts.small, box.centre(), packed(ui.palette->ink), visiblePart(label));
-    drawFocus(ui);
+    drawFocus(ui, visiblePart(label));
     return pressed;
 }
 
@@ -180,7 +187,7 @@ bool menuRow(const Ui& ui, const char* label, ImVec2 size, bool lit) {
     list.AddLine(box.low, {box.high.x, box.low.y}, packed(ui.palette->rule), ui.px(1));
     put(*ui.fonts.body, {box.low.x + ui.px(8), box.centre().y - ui.fonts.body->FontSize / 2},
         packed(ui.palette->ink), visiblePart(label));
-    drawFocus(ui);
+    drawFocus(ui, visiblePart(label));
     return pressed;
 }
 
@@ -204,7 +211,7 @@ bool toggle(const Ui& ui, const char* label, bool on) {
     }
     put(*ui.fonts.body, {low.x + side + ui.px(8), y - ui.fonts.body->FontSize / 2},
         packed(ui.palette->ink), visiblePart(label));
-    drawFocus(ui);
+    drawFocus(ui, visiblePart(label), on ? ItemState::On : ItemState::Off);
     return pressed;
 }
 
@@ -222,7 +229,7 @@ bool choiceWord(const Ui& ui, const char* word, bool chosen, float width) {
         ImGui::GetWindowDrawList()->AddRectFilled(
             {centre.x - half, y}, {centre.x + half, y + ui.px(2.5)}, packed(ui.palette->accent));
     }
-    drawFocus(ui);
+    drawFocus(ui, word, chosen ? ItemState::Chosen : ItemState::Plain);
     return pressed;
 }
 
@@ -297,7 +304,7 @@ bool listRow(const Ui& ui, const char* label, std::string_view aside) {
     drawIcon(list, Icon::Next, {box.high.x - ui.px(12), y}, ui.px(16), packed(ui.palette->muted));
     list.AddLine({box.low.x, box.high.y}, {box.high.x, box.high.y}, packed(ui.palette->rule),
                  ui.px(1));
-    drawFocus(ui);
+    drawFocus(ui, visiblePart(label));
     return pressed;
 }
 
@@ -321,7 +328,7 @@ bool listEntry(const Ui& ui, const char* label, const char* under) {
     drawIcon(list, Icon::Next, {box.high.x - ui.px(12), box.centre().y}, ui.px(16),
              packed(ui.palette->muted));
     list.AddLine({box.low.x, box.high.y}, box.high, packed(ui.palette->rule), ui.px(1));
-    drawFocus(ui);
+    drawFocus(ui, visiblePart(label));
     return pressed;
 }
 

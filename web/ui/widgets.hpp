@@ -69,8 +69,10 @@ void keepFinger();
 // swiped right, else 0.
 [[nodiscard]] int leafedByFinger(const Ui&);
 
-// The hover and focus marks, for items that draw themselves.
-void drawFocus(const Ui&);
+// For items that draw themselves: the mark of the keyboard's focus around the last item, which is
+// noted for screen readers under this name if it has the focus.
+void drawFocus(const Ui&, std::string_view name, ItemState state = ItemState::Plain);
+[[nodiscard]] bool showsFocus(); // the last item has it
 
 [[nodiscard]] std::string_view visiblePart(const char* label); // before ##
 

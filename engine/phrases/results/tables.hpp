@@ -7,6 +7,7 @@ namespace gusset::phrase {
 
 inline constexpr auto kMemberForcesCaption = "Member forces in {unit}, tension positive"_phrase;
 inline constexpr auto kMemberForcesSigned = "Member forces, tension positive"_phrase;
+inline constexpr auto kCaptionUnder = "{caption}, under {loads}"_phrase;
 inline constexpr auto kMemberForces = "Member forces"_phrase;
 inline constexpr auto kReactionsCaption =
     "Reactions on the truss in {unit}, positive to the right and up"_phrase;

@@ -88,9 +88,8 @@ std::string passagesText(const std::vector<Passage>& passages) {
     return text.substr(0, text.find_last_not_of('\n') + 1) + '\n';
 }
 
-std::string passagesHtml(const std::vector<Passage>& passages) {
-    constexpr int kHeading = 3;
-    return sectionsHtml(passages, kHeading);
+std::string passagesHtml(const std::vector<Passage>& passages, int level) {
+    return sectionsHtml(passages, level);
 }
 
 } // namespace gusset

@@ -32,8 +32,8 @@ void addFormula(Passage&, LineRole, Formula);
 
 // Plain UTF-8, without drawings.
 [[nodiscard]] std::string passagesText(const std::vector<Passage>&);
-// A piece of a page: a section with an <h3> for each passage, and those about one body together;
-// what is folded in <details>.
-[[nodiscard]] std::string passagesHtml(const std::vector<Passage>&);
+// A piece of a page: a section with a heading of this level for each passage, and those about one
+// body together; what is folded in <details>.
+[[nodiscard]] std::string passagesHtml(const std::vector<Passage>&, int level = 3);
 
 } // namespace gusset

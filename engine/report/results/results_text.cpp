@@ -206,9 +206,13 @@ std::string resultsCsv(const Truss& truss, const Solution& solution, const Exact
     return text;
 }
 
-std::string resultsHtml(const Writer& writer, const Solution& solution) {
+std::string resultsHtml(const Writer& writer, const Solution& solution, const std::string& under) {
     std::string html = paragraphsHtml(verdict(writer, solution));
-    for (const TextTable& table : tablesOf(writer, solution)) {
+    for (TextTable& table : tablesOf(writer, solution)) {
+        if (!under.empty()) {
+            table.caption = sayPlain(writer, phrase::kCaptionUnder,
+                                     {{"caption", table.caption}, {"loads", under}});
+        }
         html += tableHtml(table);
     }
     if (solution.solved) {

@@ -54,7 +54,8 @@ struct ReactionRow {
 // fewer where rounding leaves fewer; a last row of the kind "figures" then says how many. ASCII.
 // Where exact forces are known, an extra column gives those of the members.
 [[nodiscard]] std::string resultsCsv(const Truss&, const Solution&, const ExactSolution& = {});
-[[nodiscard]] std::string resultsHtml(const Writer&,
-                                      const Solution&); // tables, everything escaped
+// Tables, everything escaped. `under`: the loads, named in each caption; empty: not named.
+[[nodiscard]] std::string resultsHtml(const Writer&, const Solution&,
+                                      const std::string& under = {});
 
 } // namespace gusset

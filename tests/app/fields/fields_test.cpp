@@ -45,6 +45,13 @@ std::vector<FieldId> everyField() {
                           of == ListFieldKind::AxleForce;
         fields.emplace_back(ListField{of, 3, part ? 2 : 0});
     }
+    for (int press = 0; press <= static_cast<int>(PagePress::ChoosePath); ++press) {
+        const auto what = static_cast<PagePress>(press);
+        const bool row = what == PagePress::ShowPart || what == PagePress::RemoveCombination ||
+                         what == PagePress::RemoveMoving || what == PagePress::RemoveAxle;
+        fields.emplace_back(PageControl{what, row ? 3 : 0, what == PagePress::RemoveAxle ? 2 : 0});
+    }
+    fields.insert(fields.end(), {PageAnswer{5}, PageList::Cut, PageList::Path});
     for (const CheckNumber& number : kCheckNumbers) {
         fields.emplace_back(CheckField{number.value});
     }

@@ -61,6 +61,23 @@ std::string labelsIn(const std::string& html) {
     return textOfHtml(labels);
 }
 
+// Envelope, influence line, checks and exact values, as they are read away from the board.
+std::string partsOf(Board& board) {
+    for (const auto part :
+         {&PageParts::envelope, &PageParts::influence, &PageParts::checks, &PageParts::exact}) {
+        board.act(Set{part, true});
+    }
+    board.act(Set{&InfluenceView::byHand, true});
+    board.act(Set{&InfluenceView::members, true});
+    board.finish(deriveEnvelope);
+    board.finish(deriveChecks);
+    board.finish(deriveExact);
+    if (board.derived.solution.status != Status::Mechanism) {
+        (void)board.line(400);
+    }
+    return partsHtml(board.state, board.derived);
+}
+
 void showResults(Board& board, ResultPage page) {
     board.act(Set{&NotebookState::tab, NotebookTab::Forces});
     board.act(Set{&NotebookState::results, page});
@@ -114,6 +131,9 @@ TEST_CASE("in a language made up for it, what the page shows of a truss keeps no
         check(board, "page", textOfHtml(text));
         REQUIRE_FALSE(labelsIn(text).empty());
         check(board, "buttons of the page", labelsIn(text));
+        const std::string parts = partsOf(board);
+        check(board, "parts of the page", textOfHtml(parts));
+        check(board, "buttons of the parts", labelsIn(parts));
         check(board, "summary", boardSummary(board.state, board.derived));
         showResults(board, ResultPage::Envelope);
         board.finish(deriveEnvelope);

@@ -182,6 +182,10 @@ std::string rowName(const Writer& writer, CellTable table, int row) {
     return sayPlain(writer, of.row, {{"name", byNumber ? std::to_string(row + 1) : first}});
 }
 
+std::string columnName(const Writer& writer, const Cell& cell) {
+    return plainText(heardName(writer, cell));
+}
+
 std::string cellName(const Writer& writer, const Cell& cell) {
     return sayPlain(
         writer, phrase::kCellOfRow,

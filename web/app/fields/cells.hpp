@@ -42,6 +42,7 @@ using RowOrder = std::vector<int>;
 
 // The row's name for a screen reader: "joint C", "load 2", "a new member".
 [[nodiscard]] std::string rowName(const Writer&, CellTable, int row);
+[[nodiscard]] std::string columnName(const Writer&, const Cell&);       // "x", "force upwards"
 [[nodiscard]] std::string cellName(const Writer&, const Cell&);         // "x of joint C"
 [[nodiscard]] std::string cellNameWithUnit(const Writer&, const Cell&); // "x (m) of joint C"
 // The label of the field in the inspector; none: it has no field for this cell.

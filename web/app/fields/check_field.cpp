@@ -2,6 +2,7 @@
 
 #include "app/fields/cell_text.hpp"
 #include "model/quantity/quantity_input.hpp"
+#include "phrases/results.hpp"
 #include "report/results/results_text.hpp"
 
 #include <algorithm>
@@ -42,6 +43,26 @@ Outcome<Edit> checkEdit(const Truss& truss, const CheckField& field, const std::
     }
     settings.*field.number = value.value();
     return Edit(SetChecks{settings});
+}
+
+std::vector<CheckFactor> factorsOf(const CheckSettings& settings) {
+    std::vector<CheckFactor> factors;
+    if (settings.formula == ColumnFormula::En1993) {
+        factors = {{&CheckSettings::gammaM0, phrase::kFactorM0},
+                   {&CheckSettings::gammaM1, phrase::kFactorM1}};
+    } else if (settings.formula == ColumnFormula::Euler) {
+        factors = {{&CheckSettings::strengthFactor, phrase::kStrengthDividedBy},
+                   {&CheckSettings::eulerFactor, phrase::kCriticalDividedBy}};
+    } else if (settings.safety == AiscSafety::Resistance) {
+        factors = {{&CheckSettings::phi, phrase::kFactorPhi}};
+    } else {
+        factors = {{&CheckSettings::omega, phrase::kFactorOmega}};
+    }
+    factors.push_back({&CheckSettings::effectiveLength, phrase::kFactorK});
+    factors.push_back(
+        {&CheckSettings::compressionLimit, phrase::kSlendernessPressed, phrase::kNoLimit});
+    factors.push_back({&CheckSettings::tensionLimit, phrase::kSlendernessPulled, phrase::kNoLimit});
+    return factors;
 }
 
 } // namespace gusset

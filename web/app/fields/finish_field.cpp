@@ -4,6 +4,7 @@
 #include "app/fields/cells.hpp"
 #include "app/fields/check_field.hpp"
 #include "app/fields/load_cells.hpp"
+#include "app/fields/page_controls.hpp"
 #include "app/fields/paste.hpp"
 #include "app/state/commit.hpp"
 #include "phrases/history.hpp"
@@ -108,6 +109,26 @@ struct Finish {
             Support support = state.truss.supports[static_cast<std::size_t>(of.row)];
             support.kind = done.text == "pin" ? SupportKind::Pin : SupportKind::Roller;
             actions.push_back(Commit{ChangeSupport{SupportId{of.row}, support}});
+        }
+        return true;
+    }
+
+    bool operator()(const PageControl& control) const {
+        press(state, control, done.text, actions);
+        return true;
+    }
+
+    bool operator()(const PageAnswer& asked) const {
+        answer(state, asked, done.text, actions);
+        return true;
+    }
+
+    bool operator()(PageList list) const {
+        const Outcome<Actions> typed = listTyped(state, list, done.text);
+        if (typed) {
+            actions.insert(actions.end(), typed.value().begin(), typed.value().end());
+        } else {
+            actions.push_back(Say{MessageKind::Problem, typed.issues().front().says});
         }
         return true;
     }

@@ -3,6 +3,7 @@
 #include "app/fields/cells.hpp"
 #include "app/fields/field_key.hpp"
 #include "app/fields/load_text.hpp"
+#include "app/page/page_html.hpp"
 #include "phrases/columns.hpp"
 #include "phrases/frame.hpp"
 #include "phrases/model.hpp"
@@ -19,26 +20,6 @@ namespace {
 // A browser lays out this many within a second; hundreds of thousands would block the page for a
 // minute.
 constexpr int kMostRows = 5000;
-
-struct PageButton {
-    std::string_view does; // "cell": becomes an input; "press": acts at once
-    std::string key;
-    std::string text; // what it holds or sends
-    std::string look;
-    std::string name; // for screen readers
-};
-
-std::string buttonHtml(const PageButton& button) {
-    return "<button type=\"button\" data-" + std::string(button.does) + "=\"" +
-           escapeHtml(button.key) + "\" data-text=\"" + escapeHtml(button.text) +
-           "\" aria-label=\"" + escapeHtml(button.name) + "\">" + escapeHtml(button.look) +
-           "</button>";
-}
-
-// "12: x (m) of joint C".
-std::string valueOf(const PhraseBook& book, const std::string& value, const std::string& what) {
-    return sayPlain(book, phrase::kValueOf, {{"value", value}, {"what", what}});
-}
 
 std::string cellHtml(const Writer& writer, const Cell& cell) {
     const Truss& truss = writer.truss;
@@ -57,16 +38,24 @@ std::string cellHtml(const Writer& writer, const Cell& cell) {
                            sayPlain(writer, phrase::kAddThat, {{"what", name}})});
     }
     const std::string heard = look.empty() ? sayPlain(writer, phrase::kEmptyCell) : look;
-    return buttonHtml({"cell", key, cellText(truss, cell), look, valueOf(writer, heard, name)});
+    return buttonHtml(
+        {"cell", key, cellText(truss, cell), look, valueOf(writer.book, heard, name)});
+}
+
+bool isPin(const Writer& writer, int row) {
+    return writer.truss.supports[static_cast<std::size_t>(row)].kind == SupportKind::Pin;
+}
+
+std::string kindOf(const Writer& writer, int row) {
+    return sayPlain(writer, isPin(writer, row) ? phrase::kKindPin : phrase::kKindRoller);
 }
 
 std::string kindHtml(const Writer& writer, int row) {
     const Cell cell{CellTable::Supports, row, column::kSupportKind};
-    const bool pin = writer.truss.supports[static_cast<std::size_t>(row)].kind == SupportKind::Pin;
-    const std::string kind = sayPlain(writer, pin ? phrase::kKindPin : phrase::kKindRoller);
+    const std::string kind = kindOf(writer, row);
     return buttonHtml({"press", keyOf(PageRow{cell.table, row, RowPress::ChangeKind}),
-                       pin ? "roller" : "pin", kind,
-                       valueOf(writer, kind, cellName(writer, cell))});
+                       isPin(writer, row) ? "roller" : "pin", kind,
+                       valueOf(writer.book, kind, cellName(writer, cell))});
 }
 
 std::string removeHtml(const Writer& writer, CellTable table, int row) {
@@ -74,6 +63,22 @@ std::string removeHtml(const Writer& writer, CellTable table, int row) {
         {"press", keyOf(PageRow{table, row, RowPress::Remove}), "",
          sayPlain(writer, phrase::kRemove),
          sayPlain(writer, phrase::kRemoveThat, {{"what", rowName(writer, table, row)}})});
+}
+
+// The same without anything to press, for reading only.
+std::string plainRowHtml(const Writer& writer, CellTable table, int row) {
+    std::string html = "<tr>";
+    for (int column = 0; column < columnsOf(table); ++column) {
+        const Cell cell{table, row, column};
+        if (!columnOf(cell).more.isOnPage) {
+            continue;
+        }
+        const bool kind = table == CellTable::Supports && column == column::kSupportKind;
+        const std::string look =
+            escapeHtml(kind ? kindOf(writer, row) : cellLook(writer.truss, cell));
+        html += column == 0 ? "<th scope=\"row\">" + look + "</th>" : "<td>" + look + "</td>";
+    }
+    return html + "</tr>\n";
 }
 
 std::string rowHtml(const Writer& writer, CellTable table, int row) {
@@ -95,7 +100,7 @@ std::string rowHtml(const Writer& writer, CellTable table, int row) {
     return html + "</tr>\n";
 }
 
-std::string headingHtml(const Writer& writer, const CellColumn& column) {
+std::string columnHtml(const Writer& writer, const CellColumn& column) {
     const std::string unit = symbolOf(writer.truss.units, column.unit);
     const RichLine name = say(writer, column.more.onPage.value_or(column.name));
     return "<th scope=\"col\">" +
@@ -105,20 +110,26 @@ std::string headingHtml(const Writer& writer, const CellColumn& column) {
            "</th>";
 }
 
-std::string tableOf(const Writer& writer, CellTable table) {
+std::string headHtml(const PhraseBook& book, Phrase<> heading) {
+    return "<th scope=\"col\">" + escapeHtml(sayPlain(book, heading)) + "</th>";
+}
+
+std::string tableOf(const Writer& writer, CellTable table, PageCells cells) {
     const ModelTable& of = modelTable(table);
     std::string html = "<table class=\"model\">\n<caption>" +
                        escapeHtml(sayPlain(writer, of.name)) + "</caption>\n<thead><tr>";
     for (const CellColumn& column : of.columns) {
-        html += column.more.isOnPage ? headingHtml(writer, column) : "";
+        html += column.more.isOnPage ? columnHtml(writer, column) : "";
     }
-    html += "<td></td></tr></thead>\n<tbody>\n"; // the column of remove buttons needs no heading
+    const bool typed = cells == PageCells::Typed;
+    html += typed ? headHtml(writer.book, phrase::kRemoveHeading) : "";
+    html += "</tr></thead>\n<tbody>\n";
     const int rows = rowsOf(writer.truss, table);
     const int shown = std::min(rows, kMostRows);
     for (int row = 0; row < shown; ++row) {
-        html += rowHtml(writer, table, row);
+        html += typed ? rowHtml(writer, table, row) : plainRowHtml(writer, table, row);
     }
-    html += rowHtml(writer, table, rows) + "</tbody>\n</table>\n";
+    html += (typed ? rowHtml(writer, table, rows) : "") + "</tbody>\n</table>\n";
     if (shown < rows) {
         html += "<p>" + escapeHtml(sayPlain(writer, phrase::kMoreRows, {{"n", rows - shown}})) +
                 "</p>\n";
@@ -129,23 +140,17 @@ std::string tableOf(const Writer& writer, CellTable table) {
 std::string titleHtml(const Writer& writer) {
     const std::string& title = writer.truss.title;
     const std::string look = title.empty() ? sayPlain(writer, phrase::kNone) : title;
-    const std::string button =
-        buttonHtml({"cell", keyOf(TitleField::Page), title, look,
-                    valueOf(writer, look, sayPlain(writer, phrase::kTitle))});
-    std::string html;
-    forEachPiece(
-        sentenceIn(writer.book, phrase::kTitleIs.english),
-        [&](std::string_view words) { html += escapeHtml(words); },
-        [&](std::string_view) { html += button; });
-    return "<p>" + html + "</p>\n";
+    return sentenceHtml(
+        writer.book, phrase::kTitleIs,
+        typedHtml(writer.book, TitleField::Page, title, look, sayPlain(writer, phrase::kTitle)));
 }
 
 } // namespace
 
-std::string modelTablesHtml(const Writer& writer) {
-    std::string html = titleHtml(writer);
+std::string modelTablesHtml(const Writer& writer, PageCells cells) {
+    std::string html = cells == PageCells::Typed ? titleHtml(writer) : "";
     for (std::size_t table = 0; table < kCellTables; ++table) {
-        html += tableOf(writer, static_cast<CellTable>(table));
+        html += tableOf(writer, static_cast<CellTable>(table), cells);
     }
     return html;
 }

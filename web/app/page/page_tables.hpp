@@ -10,6 +10,7 @@
 namespace gusset {
 
 // Joints, members, supports, loads, materials and sections. Everything a user typed is escaped.
-[[nodiscard]] std::string modelTablesHtml(const Writer&);
+enum class PageCells { Typed, Plain }; // Plain: for reading only
+[[nodiscard]] std::string modelTablesHtml(const Writer&, PageCells = PageCells::Typed);
 
 } // namespace gusset

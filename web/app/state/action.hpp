@@ -110,7 +110,7 @@ using ActionKind = std::variant<
     Set<NotebookState, ForceFilter>, Set<NotebookState, WorkingPage>, Set<InfluenceView, bool>,
     Set<InfluenceView, PathKind>, Set<InfluenceView, std::string>,
     Set<InfluenceView, std::vector<std::string>>, Set<InfluenceView, std::optional<double>>,
-    SetTableView, SetMotion, BeginField, EndField, SetChoice, Say, OpenText>;
+    Set<PageParts, bool>, SetTableView, SetMotion, BeginField, EndField, SetChoice, Say, OpenText>;
 
 // One of these, shared since it never changes. Like Edit, its special members are in one source
 // file only.

@@ -37,6 +37,31 @@ struct PageRow {                            // a button of the page's own tables
     friend bool operator==(const PageRow&, const PageRow&) = default;
 };
 
+// Controls of the page's own tables, besides their cells and rows.
+enum class PagePress {
+    Undo,
+    Redo,
+    ShowPart, // row: a PagePart (state.hpp)
+    RemoveCombination,
+    RemoveMoving,
+    RemoveAxle,
+    AddMoving, // text: the joints of its path, by their numbers
+    ChoosePath // text: the kind of path, and the name of a moving load
+};
+struct PageControl {
+    PagePress press = PagePress::Undo;
+    int row = 0;
+    int part = 0;
+
+    friend bool operator==(const PageControl&, const PageControl&) = default;
+};
+struct PageAnswer { // text: the number of the answer
+    int row = 0;    // of the question (fields/questions)
+
+    friend bool operator==(const PageAnswer&, const PageAnswer&) = default;
+};
+enum class PageList { Cut, Path }; // names of members or joints, one after the other
+
 enum class TitleField { Header, Page };
 
 // Load combinations and moving loads.
@@ -85,7 +110,8 @@ struct Measured {
 };
 enum class MemberEndField { Drawing, Drawn }; // of the member being drawn, of the one drawn last
 
-using FieldId = std::variant<TitleField, Cell, PickedCell, PageCell, PageRow, ListField, CheckField,
-                             SearchField, SeveralKind, LoadField, Measured, MemberEndField>;
+using FieldId =
+    std::variant<TitleField, Cell, PickedCell, PageCell, PageRow, PageControl, PageAnswer, PageList,
+                 ListField, CheckField, SearchField, SeveralKind, LoadField, Measured, MemberEndField>;
 
 } // namespace gusset

@@ -198,6 +198,16 @@ struct NotebookState {
     return notebook.tableViews[static_cast<std::size_t>(table)];
 }
 
+// Parts of the page's own tables that are made only when they are asked for. The last two are also
+// asked for in the notebook.
+enum class PagePart { Envelope, Influence, Checks, Exact, ByHand, UnderMoving };
+struct PageParts {
+    bool envelope = false;
+    bool influence = false;
+    bool checks = false;
+    bool exact = false;
+};
+
 // A table cell or a value on the board that is being edited. The text itself is in the page's input
 // element; it is returned whole when editing ends.
 struct FieldEdit {
@@ -229,6 +239,14 @@ struct PagePlace {
     int step = 0;
 };
 
+// How the model last changed: what is said of it to those who can't see the board.
+enum class HistoryMove { Done, Undone, Redone };
+struct LastStep {
+    HistoryMove kind = HistoryMove::Done;
+    Statement name{};
+    std::uint64_t serial = 0; // grows with every step
+};
+
 enum class MessageKind { Info, Problem };
 struct Message {
     MessageKind kind = MessageKind::Info;
@@ -252,6 +270,7 @@ struct AppState {
     std::optional<Edit> pending; // the gesture's edit: `truss` is `committed` with this applied
     Statement pendingFault;      // why the gesture's last edit is not shown; empty: it is shown
     History history;
+    LastStep lastStep;
     std::uint64_t revision = 1; // incremented whenever `truss` changes
     Things selection;
     Hit hover;
@@ -267,6 +286,7 @@ struct AppState {
     NotebookState notebook;
     std::optional<BoardPlace> beforeReading{};   // while reading
     std::optional<PagePlace> beforePresenting{}; // while presenting
+    PageParts pageParts;
     Motion motion;
     FieldEdit field;
     LoadChoice choice;

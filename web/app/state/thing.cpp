@@ -23,7 +23,38 @@ auto& ofKind(All& all, LoadId) {
     return all.loads;
 }
 
+Vec2 between(const Truss& truss, JointId a, JointId b) {
+    return 0.5 * (truss.joints[a.at()].at + truss.joints[b.at()].at);
+}
+
+struct MiddleOf {
+    const Truss& truss;
+    Vec2 operator()(JointId joint) const { return truss.joints[joint.at()].at; }
+    Vec2 operator()(MemberId member) const {
+        const Member& it = truss.members[member.at()];
+        return between(truss, it.a, it.b);
+    }
+    Vec2 operator()(SupportId support) const {
+        return truss.joints[truss.supports[support.at()].joint.at()].at;
+    }
+    Vec2 operator()(LoadId load) const {
+        const Load& it = truss.loads[load.at()];
+        if (const auto* chord = std::get_if<ChordLoad>(&it.what)) {
+            return between(truss, chord->chord.front(), chord->chord.back());
+        }
+        if (const auto* onMember = std::get_if<MemberForce>(&it.what)) {
+            return between(truss, onMember->from, onMember->to);
+        }
+        const JointId joint = jointOf(it);
+        return truss.joints.empty() ? Vec2{} : truss.joints[joint.valid() ? joint.at() : 0].at;
+    }
+};
+
 } // namespace
+
+Vec2 middleOf(const Truss& truss, const ThingId& thing) {
+    return std::visit(MiddleOf{truss}, thing);
+}
 
 int rowOf(const ThingId& thing) {
     return std::visit([](auto id) { return id.index; }, thing);

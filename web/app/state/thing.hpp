@@ -24,6 +24,9 @@ template <class Id>
 [[nodiscard]] int rowOf(const ThingId&); // in its table
 [[nodiscard]] bool isThere(const Truss&, const ThingId&);
 
+// Where it is, in length units; for what extends along members, its middle. Precondition: isThere.
+[[nodiscard]] Vec2 middleOf(const Truss&, const ThingId&);
+
 [[nodiscard]] Things thingsOf(const Hit&);
 [[nodiscard]] std::size_t countOf(const Things&);
 [[nodiscard]] bool holds(const Things&, const ThingId&);

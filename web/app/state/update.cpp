@@ -54,9 +54,14 @@ void dropGesture(AppState& state) {
     state.gesture = {};
 }
 
+void note(AppState& state, HistoryMove kind, Statement name) {
+    state.lastStep = {kind, std::move(name), state.lastStep.serial + 1};
+}
+
 void enter(AppState& state, const Edit& edit, Truss after) {
     keepSelectionAfter(state, edit, after);
     Statement name = describe(state.committed, edit);
+    note(state, HistoryMove::Done, name);
     state.history.record(std::move(name), std::move(state.committed));
     state.drawn = {};
     if (!edit.is<DrawMember>()) {
@@ -69,11 +74,12 @@ void enter(AppState& state, const Edit& edit, Truss after) {
     show(state, std::move(after));
 }
 
-// Goes back or forward in the history; `other` is the model there.
-void turnTo(AppState& state, std::optional<Truss> other) {
+// Goes back or forward in the history; `other` is the model there, on the other side of this step.
+void turnTo(AppState& state, std::optional<Truss> other, LastStep step) {
     if (!other) {
         return;
     }
+    note(state, step.kind, std::move(step.name));
     if (!sameCounts(*other, state.committed)) {
         state.selection = {};
     }
@@ -169,12 +175,14 @@ void carryOut(AppState& state, const SeePen&) {
 
 void carryOut(AppState& state, const Undo&) {
     dropGesture(state);
-    turnTo(state, state.history.undo(state.committed));
+    const Statement name = state.history.undoName();
+    turnTo(state, state.history.undo(state.committed), {HistoryMove::Undone, name});
 }
 
 void carryOut(AppState& state, const Redo&) {
     dropGesture(state);
-    turnTo(state, state.history.redo(state.committed));
+    const Statement name = state.history.redoName();
+    turnTo(state, state.history.redo(state.committed), {HistoryMove::Redone, name});
 }
 
 void carryOut(AppState& state, const SetTool& action) {
@@ -247,6 +255,7 @@ void carryOut(AppState& state, const Present& action) {
 View& ownerOf(AppState& state, const View*) { return state.view; }
 NotebookState& ownerOf(AppState& state, const NotebookState*) { return state.notebook; }
 InfluenceView& ownerOf(AppState& state, const InfluenceView*) { return state.notebook.influence; }
+PageParts& ownerOf(AppState& state, const PageParts*) { return state.pageParts; }
 
 template <class Owner, class Value>
 void carryOut(AppState& state, const Set<Owner, Value>& action) {

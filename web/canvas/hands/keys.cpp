@@ -69,7 +69,6 @@ void removeSelected(const AppState& state, Actions& actions) {
 // On the selection, or at the centre of the board.
 void openMenu(const AppState& state, Actions& actions) {
     const Camera& camera = state.view.camera;
-    const Truss& truss = state.truss;
     const Things& things = state.selection;
     const Vec2 free = camera.size - Vec2{camera.coverRight, camera.coverBottom - camera.coverTop};
     BoardMenu menu;
@@ -78,14 +77,42 @@ void openMenu(const AppState& state, Actions& actions) {
     menu.pixel = 0.5 * free;
     if (!things.joints.empty()) {
         menu.under = things.joints.front();
-        menu.pixel = toPixel(camera, truss.joints[things.joints.front().at()].at);
     } else if (!things.members.empty()) {
-        const Member& member = truss.members[things.members.front().at()];
         menu.under = things.members.front();
-        menu.pixel = toPixel(
-            camera, 0.5 * (truss.joints[member.a.at()].at + truss.joints[member.b.at()].at));
+    } else {
+        menu.under = onlyOne(things);
+    }
+    if (menu.under) {
+        menu.pixel = toPixel(camera, middleOf(state.truss, *menu.under));
     }
     actions.push_back(SetMenu{menu});
+}
+
+// The one after, or before, the thing of this kind that is picked; the first, or the last, if none
+// is. Past the end it goes on from the beginning.
+template <class Id>
+Things beside(const std::vector<Id>& picked, std::size_t count, int by) {
+    if (count == 0) {
+        return {};
+    }
+    const int from = !picked.empty() ? picked.front().index : by > 0 ? -1 : 0;
+    const int all = static_cast<int>(count);
+    return thingsOf(Id{((from + by) % all + all) % all});
+}
+
+// Keeps what is picked in sight.
+void pickBeside(const AppState& state, const Things& things, Actions& actions) {
+    const Hit picked = onlyOne(things);
+    if (!picked || state.gesture.kind != GestureKind::None) {
+        return;
+    }
+    const Camera& camera = state.view.camera;
+    const Vec2 at = toPixel(camera, middleOf(state.truss, *picked));
+    if (at.x < 0 || at.x > camera.size.x - camera.coverRight || at.y < camera.coverTop ||
+        at.y > camera.size.y - camera.coverBottom) {
+        actions.push_back(ZoomToFit{});
+    }
+    actions.push_back(SetSelection{things});
 }
 
 // True if the menu took the key.
@@ -110,6 +137,8 @@ bool turnsMenu(const AppState& state, Key key, Actions& actions) {
 } // namespace
 
 void pressKey(const AppState& state, Key key, Actions& actions) {
+    const Truss& truss = state.truss;
+    const Things& picked = state.selection;
     if (state.menu.open && turnsMenu(state, key, actions)) {
         return;
     }
@@ -140,7 +169,24 @@ void pressKey(const AppState& state, Key key, Actions& actions) {
         return turnStep(state, -1, actions);
     case Key::Menu:
         return openMenu(state, actions);
+    case Key::NextJoint:
+        return pickBeside(state, beside(picked.joints, truss.joints.size(), 1), actions);
+    case Key::PreviousJoint:
+        return pickBeside(state, beside(picked.joints, truss.joints.size(), -1), actions);
+    case Key::NextMember:
+        return pickBeside(state, beside(picked.members, truss.members.size(), 1), actions);
+    case Key::PreviousMember:
+        return pickBeside(state, beside(picked.members, truss.members.size(), -1), actions);
+    case Key::NextSupport:
+        return pickBeside(state, beside(picked.supports, truss.supports.size(), 1), actions);
+    case Key::PreviousSupport:
+        return pickBeside(state, beside(picked.supports, truss.supports.size(), -1), actions);
+    case Key::NextLoad:
+        return pickBeside(state, beside(picked.loads, truss.loads.size(), 1), actions);
+    case Key::PreviousLoad:
+        return pickBeside(state, beside(picked.loads, truss.loads.size(), -1), actions);
     case Key::Enter:
+    case Key::Save:
         return;
     }
 }

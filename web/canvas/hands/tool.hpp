@@ -40,7 +40,16 @@ enum class Key {
     NextStep,
     PreviousStep,
     Menu,
-    Enter
+    Enter,
+    NextJoint, // picks one thing of a kind after the other
+    PreviousJoint,
+    NextMember,
+    PreviousMember,
+    NextSupport,
+    PreviousSupport,
+    NextLoad,
+    PreviousLoad,
+    Save // a wish of the page (web/page_input)
 };
 void pressKey(const AppState&, Key, Actions&);
 

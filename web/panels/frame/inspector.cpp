@@ -1,10 +1,8 @@
 // The selected thing, above the tools: what it is, its values as fields, and a remove button.
-#include "app/fields/cell_text.hpp"
+#include "app/derived/thing_text.hpp"
 #include "panels/frame/panel_context.hpp"
 #include "panels/frame/tabs.hpp"
 #include "phrases/picked.hpp"
-#include "phrases/results/tables.hpp"
-#include "report/results/results_text.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -15,51 +13,9 @@ namespace {
 constexpr double kHeight = 48;
 constexpr double kRemoveWidth = 44;
 
-struct TitleOf {
-    const PhraseBook& book;
-    const Truss& truss;
-    std::string operator()(JointId joint) const {
-        return sayPlain(book, phrase::kTheJoint, {{"joint", truss.joints[joint.at()].label}});
-    }
-    std::string operator()(MemberId member) const {
-        return sayPlain(book, phrase::kThatMember, {{"member", memberName(truss, member)}});
-    }
-    std::string operator()(SupportId support) const {
-        const Support& it = truss.supports[support.at()];
-        return sayPlain(book, it.kind == SupportKind::Pin ? phrase::kPinAt : phrase::kRollerAt,
-                        {{"joint", jointLabel(truss, it.joint)}});
-    }
-    std::string operator()(LoadId load) const {
-        const JointId joint = jointOf(truss.loads[load.at()]);
-        return joint.valid()
-                   ? sayPlain(book, phrase::kThatLoadAt, {{"joint", jointLabel(truss, joint)}})
-                   : sayPlain(book, phrase::kThatLoad);
-    }
-};
-std::string titleOf(const AppState& state, const ThingId& picked) {
-    return std::visit(TitleOf{*state.book, state.truss}, picked);
-}
-
-std::string forceFact(const PanelContext& context, const ForceRow& row) {
-    if (row.sense == Sense::Zero) {
-        return words(context, phrase::kFactNoForce);
-    }
-    return sayPlain(*context.state.book,
-                    row.sense == Sense::Tension ? phrase::kFactTension : phrase::kFactCompression,
-                    {{"value", quantity(row.size, symbolOf(context.state.truss.units.force))}});
-}
-
 std::string memberFacts(const PanelContext& context, MemberId member) {
-    const Truss& truss = context.state.truss;
-    std::string facts =
-        quantity(formatNumber(length(memberVector(truss, member)), numberStyleOf(truss)),
-                 symbolOf(truss.units.length));
-    for (const ForceRow& row : context.derived.forces) {
-        if (row.member == member) {
-            facts += " · " + forceFact(context, row);
-        }
-    }
-    return facts;
+    const std::string force = memberForce(context.state, context.derived, member);
+    return memberLength(context.state.truss, member) + (force.empty() ? force : " · " + force);
 }
 
 CellTable tableOf(const ThingId& thing) {
@@ -142,7 +98,7 @@ bool hasWhy(const PanelContext& context, const ThingId& picked) {
 
 void removeIt(PanelContext& context, const ThingId& picked) {
     const std::string label = sayPlain(*context.state.book, phrase::kRemoveThat,
-                                       {{"what", titleOf(context.state, picked)}}) +
+                                       {{"what", thingTitle(context.state, picked)}}) +
                               "###remove picked";
     if (button(context.ui, label.c_str(), {.icon = Icon::Trash, .showText = false})) {
         context.actions.push_back(Commit{Remove{thingsOf(picked)}});
@@ -167,7 +123,7 @@ bool inspector(PanelContext& context) {
     const ImVec2 high{low.x + ui.px(place.size.x), low.y + ui.px(kHeight)};
     ImGui::GetWindowDrawList()->AddRect(low, high, packed(ui.palette->rule), 0, 0, ui.px(1));
     const float middle = (low.y + high.y) / 2;
-    const std::string title = titleOf(context.state, picked);
+    const std::string title = thingTitle(context.state, picked);
     const bool asks = hasWhy(context, picked);
     const float right = high.x - ui.px(kRemoveWidth + 4) -
                         (asks ? buttonWidth(ui, words(context, phrase::kWhy)) + ui.px(6) : 0);

@@ -38,7 +38,7 @@ void widthHandle(PanelContext& context) {
         context.actions.push_back(
             Set{&NotebookState::width, narrow ? context.viewport.size.x : kUsualWidth});
     }
-    drawFocus(ui);
+    drawFocus(ui, words(context, phrase::kNotebookWidth));
     const bool lit = ImGui::IsItemHovered() || ImGui::IsItemActive();
     ImGui::GetWindowDrawList()->AddRectFilled(
         low, {low.x + ui.px(lit ? 3 : 1), low.y + ui.px(place.size.y)},
@@ -64,7 +64,7 @@ void sheetHandle(PanelContext& context) {
     const bool highest = now > kStops[1] + 0.05;
     drawIcon(*ImGui::GetWindowDrawList(), highest ? Icon::Down : Icon::Up, middle, ui.px(22),
              packed(ui.palette->ink));
-    drawFocus(ui);
+    drawFocus(ui, words(context, phrase::kNotebookHeight));
     const bool dragged = ImGui::GetIO().MouseDragMaxDistanceSqr[0] > ui.px(8) * ui.px(8);
     if (ImGui::IsItemActive() && dragged) {
         const double y = ImGui::GetIO().MousePos.y / ui.scale - kTouchTarget / 2;

@@ -3,7 +3,7 @@
 #include "report/results/table.hpp"
 
 #include "app/fields/field_key.hpp"
-#include "core/signs.hpp"
+#include "phrases/page_text.hpp"
 
 #include <imgui_internal.h>
 
@@ -84,7 +84,12 @@ bool field(PanelContext& context, const Table::Box& box, const FieldLook& look) 
         ImGui::SetMouseCursor(ImGuiMouseCursor_TextInput);
         list.AddRectFilled(box.low, box.high, packed(ui.palette->wash));
     }
-    drawFocus(ui);
+    if (showsFocus()) {
+        const std::string value =
+            look.look.empty() ? words(context, phrase::kEmptyCell) : look.look;
+        drawFocus(ui, sayPlain(*context.state.book, phrase::kValueOf,
+                               {{"value", value}, {"what", look.name}}));
+    }
     if (pressed) {
         context.actions.push_back(BeginField{look.field, look.text});
     } else if (!context.field.typed.empty() && ImGui::IsItemFocused()) {
@@ -189,13 +194,9 @@ bool trashButton(const Ui& ui, const Table::Box& box, const std::string& label) 
     drawIcon(*ImGui::GetWindowDrawList(), Icon::Trash,
              {(box.low.x + box.high.x) / 2, (box.low.y + box.high.y) / 2}, ui.px(18),
              packed(lit ? ui.palette->warning : ui.palette->edge));
-    drawFocus(ui);
+    drawFocus(ui, visiblePart(label.c_str()));
     ImGui::SetCursorScreenPos(back);
     return pressed;
-}
-
-std::string quantity(const std::string& number, const char* unit) {
-    return *unit == '\0' ? number : number + kThinSpace + unit;
 }
 
 const char* words(const PanelContext& context, Phrase<> phrase) {

@@ -52,8 +52,6 @@ void drawForceSign(ImDrawList&, const Ui&, Ink, ImVec2 at, float length);
 // Removes the row of a table, in its last cell. `label` is its name, with ## and a unique suffix.
 [[nodiscard]] bool trashButton(const Ui&, const Table::Box&, const std::string& label);
 
-// "4.00 m" with a thin space; only the number if the model has no units.
-[[nodiscard]] std::string quantity(const std::string& number, const char* unit);
 // How far the page's content has got.
 template <class Shown>
 void progressOf(const PanelContext& context, const Making<Shown>& making) {

@@ -1,6 +1,7 @@
 // Member checks among the results: the verdict and the caution, the loads, the rule, a table, and
 // the check of the selected member worked out.
 #include "app/fields/check_field.hpp"
+#include "app/fields/questions.hpp"
 #include "panels/frame/panel_context.hpp"
 #include "panels/frame/tabs.hpp"
 #include "panels/pages/passages.hpp"
@@ -16,10 +17,6 @@ namespace gusset {
 namespace {
 
 constexpr std::array kLoads{phrase::kLoadsShown, phrase::kWorstOfAll};
-// As the codes themselves write them, in every language.
-constexpr std::array kCurves{"a₀", "a", "b", "c", "d"};
-constexpr std::array kSafeties{"φ (LRFD)", "Ω (ASD)"};
-
 void loadsOfChecks(PanelContext& context) {
     const ChecksShown& shown = context.derived.checks;
     if (shown.hasChoice) {
@@ -44,34 +41,7 @@ void useOnBoard(PanelContext& context) {
     }
 }
 
-struct Factor {
-    double CheckSettings::*number;
-    Phrase<> says;
-    Phrase<> hint{};
-};
-
-// The factors that the chosen formula uses, and those that every formula uses.
-std::vector<Factor> factorsOf(const CheckSettings& settings) {
-    std::vector<Factor> factors;
-    if (settings.formula == ColumnFormula::En1993) {
-        factors = {{&CheckSettings::gammaM0, phrase::kFactorM0},
-                   {&CheckSettings::gammaM1, phrase::kFactorM1}};
-    } else if (settings.formula == ColumnFormula::Euler) {
-        factors = {{&CheckSettings::strengthFactor, phrase::kStrengthDividedBy},
-                   {&CheckSettings::eulerFactor, phrase::kCriticalDividedBy}};
-    } else if (settings.safety == AiscSafety::Resistance) {
-        factors = {{&CheckSettings::phi, phrase::kFactorPhi}};
-    } else {
-        factors = {{&CheckSettings::omega, phrase::kFactorOmega}};
-    }
-    factors.push_back({&CheckSettings::effectiveLength, phrase::kFactorK});
-    factors.push_back(
-        {&CheckSettings::compressionLimit, phrase::kSlendernessPressed, phrase::kNoLimit});
-    factors.push_back({&CheckSettings::tensionLimit, phrase::kSlendernessPulled, phrase::kNoLimit});
-    return factors;
-}
-
-void factorRow(PanelContext& context, Table& table, int row, const Factor& factor) {
+void factorRow(PanelContext& context, Table& table, int row, const CheckFactor& factor) {
     const CheckField number{factor.number};
     table.row({.id = row});
     table.text(0, words(context, factor.says), {context.ui.palette->ink});
@@ -88,7 +58,8 @@ void factorRow(PanelContext& context, Table& table, int row, const Factor& facto
 void settingsOfChecks(PanelContext& context) {
     const Ui& ui = context.ui;
     CheckSettings settings = context.state.truss.checks;
-    const std::array formulas{words(context, phrase::kByEuler), "EN 1993-1-1", "AISC 360-16"};
+    const std::array names = checkFormulas(*context.state.book);
+    const std::array formulas{names[0].c_str(), names[1].c_str(), names[2].c_str()};
     sectionHeading(ui, words(context, phrase::kCheckedBy));
     settings.formula = static_cast<ColumnFormula>(
         wordChoice(ui, "formula", formulas, static_cast<int>(settings.formula)));
@@ -106,7 +77,7 @@ void settingsOfChecks(PanelContext& context) {
     const std::array columns{Column{{}, 200, 1}, Column{{}, 90, 0.4, Align::Right}};
     Table table(ui, "factors", columns);
     int row = 0;
-    for (const Factor& factor : factorsOf(context.state.truss.checks)) {
+    for (const CheckFactor& factor : factorsOf(context.state.truss.checks)) {
         factorRow(context, table, row++, factor);
     }
 }

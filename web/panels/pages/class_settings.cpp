@@ -1,46 +1,37 @@
 // The conventions in which the working is written. They are stored in the model, so that a link
 // carries them.
+#include "app/fields/questions.hpp"
 #include "panels/frame/panel_context.hpp"
 #include "panels/frame/tabs.hpp"
 #include "phrases/working.hpp"
 
 #include <algorithm>
-#include <array>
+#include <span>
 #include <string>
+#include <vector>
 
 namespace gusset {
 namespace {
 
-// A choice in the class settings: its words correspond to the values 0, 1, … of an enumeration.
-template <class Value, std::size_t Count>
-void ask(const PanelContext& context, Phrase<> question, const std::array<Phrase<>, Count>& answers,
-         Value& value) {
+void ask(const PanelContext& context, const ClassQuestion& question, ClassSettings& settings) {
     gap(context.ui, 4);
-    const char* const asked = words(context, question);
+    const char* const asked = words(context, question.asks);
     smallPrint(context.ui, asked);
-    value = static_cast<Value>(
-        wordChoice(context.ui, asked, words(context, answers), static_cast<int>(value)));
+    std::vector<const char*> answers;
+    for (const Phrase<> answer : question.answers) {
+        answers.push_back(words(context, answer));
+    }
+    const int now = question.now(settings);
+    const int chosen = wordChoice(context.ui, asked, answers, now);
+    if (chosen != now) {
+        question.set(settings, chosen);
+    }
 }
-
-constexpr std::array<Phrase<>, 2> kTurns{phrase::kClockwise, phrase::kAnticlockwise};
-constexpr std::array<Phrase<>, 3> kAngles{phrase::kByOneAngle, phrase::kByCosines,
-                                          phrase::kBySlopes};
-constexpr std::array<Phrase<>, 2> kAxes{phrase::kAxesHV, phrase::kAxesXY};
-constexpr std::array<Phrase<>, 3> kSymbols{phrase::kAsForceBelow, phrase::kAsEnds,
-                                           phrase::kAsNumbered};
-constexpr std::array<Phrase<>, 2> kSenses{phrase::kDrawnAway, phrase::kDrawnExpected};
-constexpr std::array<Phrase<>, 2> kEquations{phrase::kSymbolsFirst, phrase::kNumbersOnly};
-constexpr std::array<Phrase<>, 3> kForms{phrase::kExactNumbers, phrase::kDecimals,
-                                         phrase::kSignificant};
-constexpr std::array<Phrase<>, 2> kSigns{phrase::kPoint, phrase::kComma};
-constexpr std::array<Phrase<>, 2> kCarried{phrase::kInFull, phrase::kRounded};
-constexpr int kMostFigures = 6;
 
 // The number of decimals or significant figures; exact numbers have decimals beside them.
 void figures(const PanelContext& context, ClassSettings& settings) {
     const Ui& ui = context.ui;
-    ask(context, phrase::kNumbersGiven, kForms, settings.form);
-    const int least = settings.form == NumberForm::Significant ? 1 : 0;
+    const int least = leastFigures(settings);
     if (button(ui, "−##fewer", {.enabled = settings.digits > least})) {
         --settings.digits;
     }
@@ -61,17 +52,13 @@ void classSettings(PanelContext& context) {
     ImGui::PushStyleVar(ImGuiStyleVar_ItemSpacing, {ui.px(8), 0});
     smallPrint(ui, words(context, phrase::kHowWritten));
     ClassSettings settings = context.state.truss.classSettings;
-    ask(context, phrase::kMomentsPositive, kTurns, settings.moments);
-    ask(context, phrase::kResolvedBy, kAngles, settings.angles);
-    ask(context, phrase::kDirectionsCalled, kAxes, settings.axes);
-    ask(context, phrase::kForceWritten, kSymbols, settings.symbols);
-    ask(context, phrase::kUnknownDrawn, kSenses, settings.senses);
-    ask(context, phrase::kEquationsBegin, kEquations, settings.equations);
-    figures(context, settings);
-    int sign = settings.decimalSign == ',' ? 1 : 0;
-    ask(context, phrase::kDecimalsFollow, kSigns, sign);
-    settings.decimalSign = sign == 1 ? ',' : '.';
-    ask(context, phrase::kValuesGo, kCarried, settings.carry);
+    const std::span<const ClassQuestion> questions = classQuestions();
+    for (std::size_t i = 0; i < questions.size(); ++i) {
+        ask(context, questions[i], settings);
+        if (i == kBeforeFigures) {
+            figures(context, settings);
+        }
+    }
     ImGui::PopStyleVar();
     if (settings != context.state.truss.classSettings) {
         context.actions.push_back(Commit{SetClassSettings{settings}});

@@ -1,4 +1,5 @@
 #include "app/derived/result_lists.hpp"
+#include "app/fields/questions.hpp"
 #include "panels/frame/panel_context.hpp"
 #include "panels/frame/tabs.hpp"
 #include "panels/pages/ordered_rows.hpp"
@@ -209,29 +210,21 @@ ResultPage pageChoice(PanelContext& context) {
 } // namespace
 
 void loadChoice(PanelContext& context) {
-    const Truss& truss = context.state.truss;
-    const std::vector<std::string> cases = caseNames(truss);
-    if (cases.size() + truss.combinations.size() < 2) {
+    const Choices answers = loadAnswers(context.state);
+    if (answers.size() < 2) {
         return;
     }
-    const LoadChoice& now = context.state.choice;
-    std::vector<const char*> names{words(context, phrase::kAllLoads)};
-    std::vector<LoadChoice> choices{{}};
-    for (const std::string& name : cases) {
-        names.push_back(name.c_str());
-        choices.emplace_back(OneCase{name});
+    std::vector<const char*> names;
+    int before = 0;
+    for (std::size_t i = 0; i < answers.size(); ++i) {
+        names.push_back(answers[i].name.c_str());
+        before = answers[i].isNow ? static_cast<int>(i) : before;
     }
-    for (const Combination& combination : truss.combinations) {
-        names.push_back(combination.id.c_str());
-        choices.emplace_back(OneCombination{combination.id});
-    }
-    const auto isNow = [&now](const LoadChoice& choice) { return choice == now; };
-    const auto found = std::find_if(choices.begin(), choices.end(), isNow);
-    const int before = static_cast<int>(found - choices.begin()) % static_cast<int>(choices.size());
     smallPrint(context.ui, words(context, phrase::kUnder));
     const int after = wordChoice(context.ui, "loads", names, before);
     if (after != before) {
-        context.actions.push_back(SetChoice{choices[static_cast<std::size_t>(after)]});
+        const Actions& does = answers[static_cast<std::size_t>(after)].does;
+        context.actions.insert(context.actions.end(), does.begin(), does.end());
     }
 }
 

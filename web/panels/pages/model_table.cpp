@@ -5,6 +5,8 @@
 #include "model/catalogue/section_properties.hpp"
 #include "panels/pages/ordered_rows.hpp"
 #include "phrases/columns.hpp"
+#include "phrases/page_text.hpp"
+#include "report/results/influence_text.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -106,7 +108,11 @@ void supportKind(PanelContext& context, const Table::Box& box, int row) {
                  {box.low.x + ui.px(32), std::round(y - ui.fonts.body->FontSize / 2)},
                  packed(ui.palette->ink),
                  words(context, pin ? phrase::kKindPin : phrase::kKindRoller));
-    drawFocus(ui);
+    const Writer writer{*context.state.book, context.state.truss};
+    drawFocus(ui, sayPlain(writer, phrase::kValueOf,
+                           {{"value", words(context, pin ? phrase::kKindPin : phrase::kKindRoller)},
+                            {"what",
+                             cellName(writer, {CellTable::Supports, row, column::kSupportKind})}}));
     ImGui::SetCursorScreenPos(back);
 }
 

@@ -81,7 +81,9 @@ void stepLines(PanelContext& context, int index, bool current, const SketchLook&
         list.AddRectFilled(low, {low.x + width, end.y}, packed(ui.palette->wash));
     }
     list.ChannelsMerge();
-    drawFocus(ui);
+    if (showsFocus()) {
+        drawFocus(ui, plainText(context.derived.working.passages[at].title));
+    }
     if (pressed && !(context.layout.reading && !context.state.notebook.wholeWorking)) {
         setStep(context, index);
     }

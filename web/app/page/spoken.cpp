@@ -1,0 +1,139 @@
+#include "app/page/spoken.hpp"
+
+#include "core/signs.hpp"
+#include "phrases/heard.hpp"
+
+#include <algorithm>
+#include <array>
+#include <string_view>
+
+namespace gusset {
+namespace {
+
+struct Sign {
+    std::string_view sign;
+    Phrase<> said;
+};
+constexpr std::array kSigns{
+    Sign{"=", phrase::kSaidEquals},     Sign{kAlmost, phrase::kSaidAlmost},
+    Sign{"+", phrase::kSaidPlus},       Sign{kMinus, phrase::kSaidMinus},
+    Sign{kDot, phrase::kSaidTimes},     Sign{"\u21D2", phrase::kSaidSo},
+    Sign{"(", phrase::kSaidOpen},       Sign{")", phrase::kSaidClose},
+    Sign{"sin", phrase::kSaidSine},     Sign{"cos", phrase::kSaidCosine},
+    Sign{"tan", phrase::kSaidTangent},  Sign{"\u2191", phrase::kSaidUp},
+    Sign{"\u2193", phrase::kSaidDown},  Sign{"\u2190", phrase::kSaidLeft},
+    Sign{"\u2192", phrase::kSaidRight},
+};
+
+// "−5" is minus 5; what is no sign stays as it is.
+std::string spokenWord(const PhraseBook& book, const std::string& text) {
+    const auto* found = std::find_if(kSigns.begin(), kSigns.end(),
+                                     [&](const Sign& sign) { return sign.sign == text; });
+    if (found != kSigns.end()) {
+        return sayPlain(book, found->said);
+    }
+    const std::string_view minus = kMinus;
+    return text.starts_with(minus)
+               ? sayPlain(book, phrase::kSaidNegative, {{"number", text.substr(minus.size())}})
+               : text;
+}
+
+std::string rootOf(const PhraseBook& book, const std::string& radicand) {
+    return sayPlain(book, phrase::kSaidRoot, {{"what", spokenWord(book, radicand)}});
+}
+
+std::string spokenFraction(const PhraseBook& book, const Token& token) {
+    std::string above = spokenWord(book, token.text);
+    if (!token.rootAbove.empty()) {
+        const std::string root = rootOf(book, token.rootAbove);
+        above = token.text.empty() ? root
+                : token.text == kMinus
+                    ? sayPlain(book, phrase::kSaidNegative, {{"number", root}})
+                    : sayPlain(book, phrase::kSaidFactor, {{"factor", above}, {"what", root}});
+    }
+    const std::string below =
+        token.rootBelow ? rootOf(book, token.below) : spokenWord(book, token.below);
+    return sayPlain(book, phrase::kSaidOver, {{"above", above}, {"below", below}});
+}
+
+std::string spokenToken(const PhraseBook& book, const Token& token) {
+    switch (token.kind) {
+    case TokenKind::Fraction:
+        return spokenFraction(book, token);
+    case TokenKind::Root:
+        return rootOf(book, token.text);
+    case TokenKind::Variable:
+        return token.subscript.empty() ? token.text : token.text + " " + token.subscript;
+    case TokenKind::Number:
+    case TokenKind::Operator:
+    case TokenKind::Function:
+    case TokenKind::Word:
+        break;
+    }
+    return spokenWord(book, token.text);
+}
+
+bool isTurn(const Token& token) { return token.text == "\u27F2" || token.text == "\u27F3"; }
+
+bool pauses(const Token& token) {
+    return token.kind == TokenKind::Operator &&
+           (token.text == ":" || token.text == "," || token.text == ";");
+}
+
+void addWord(std::string& text, const std::string& word) {
+    text += (text.empty() || word.empty() ? "" : " ") + word;
+}
+
+std::string spokenRuns(const RichLine& line) {
+    std::string text;
+    for (const Run& run : line) {
+        text += (run.style == RunStyle::Subscript ? " " : "") + run.text;
+    }
+    return text;
+}
+
+// A pause after it, unless it ends in one.
+void addLine(std::string& text, const std::string& line) {
+    if (!text.empty() && !line.empty()) {
+        const bool ends = std::string_view(".:;,?!").find(text.back()) != std::string_view::npos;
+        text += ends ? " " : ". ";
+    }
+    text += line;
+}
+
+struct SpokenPart {
+    const PhraseBook& book;
+    std::string operator()(const WorkingLine& line) const {
+        return line.formula.empty() ? spokenRuns(line.runs) : spokenFormula(book, line.formula);
+    }
+    std::string operator()(const TextTable& table) const { return table.caption; }
+    std::string operator()(const Sketch&) const { return {}; }
+};
+
+} // namespace
+
+std::string spokenFormula(const PhraseBook& book, const Formula& formula) {
+    std::string text;
+    for (std::size_t i = 0; i < formula.size(); ++i) {
+        const Token& token = formula[i];
+        if (pauses(token)) {
+            text += token.text;
+        } else if (token.text == kSum && i + 1 < formula.size()) {
+            addWord(text,
+                    sayPlain(book, phrase::kSaidSum, {{"what", spokenToken(book, formula[++i])}}));
+        } else if (!isTurn(token)) {
+            addWord(text, spokenToken(book, token));
+        }
+    }
+    return text;
+}
+
+std::string spokenPassage(const PhraseBook& book, const Passage& passage) {
+    std::string text = spokenRuns(passage.title);
+    for (const auto& part : passage.parts) {
+        addLine(text, std::visit(SpokenPart{book}, part));
+    }
+    return text;
+}
+
+} // namespace gusset

@@ -1,0 +1,15 @@
+#pragma once
+// A working as it is heard: formulas in words, since a screen reader skips or misreads their signs.
+
+#include "report/derivation/passage.hpp"
+
+#include <string>
+
+namespace gusset {
+
+// "F AB equals 60 over 12 equals 5 kN up".
+[[nodiscard]] std::string spokenFormula(const PhraseBook&, const Formula&);
+// Its title, sentences and formulas, and the captions of its tables.
+[[nodiscard]] std::string spokenPassage(const PhraseBook&, const Passage&);
+
+} // namespace gusset
