@@ -54,7 +54,7 @@ std::string titleOf(const Writer& writer) {
                                       : writer.truss.title;
 }
 
-std::string pageHtml(const Writer& writer, const PageParts& parts) {
+std::string pageHtml(const Writer& writer, const DocumentParts& parts) {
     const std::string language = svgAttribute("lang", sayPlain(writer, phrase::kLanguageTag));
     return "<!doctype html>\n<html" + language + ">\n<head>\n<meta charset=\"utf-8\">\n" +
            "<meta name=\"viewport\" content=\"width=device-width\">\n<title>" +

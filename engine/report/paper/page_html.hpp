@@ -9,14 +9,14 @@
 
 namespace gusset {
 
-struct PageParts {
+struct DocumentParts {
     std::string typeface{}; // styles that hold a typeface; empty for a page without formulas
     std::string style{};
     std::string pages{}; // the @page rules, where the paper is chosen
     std::string body{};  // inside <main>
 };
 // Titled as the truss is.
-[[nodiscard]] std::string pageHtml(const Writer&, const PageParts&);
+[[nodiscard]] std::string pageHtml(const Writer&, const DocumentParts&);
 
 // The styles of formulas, with their typeface in them.
 [[nodiscard]] std::string formulaStyleWithTypeface();
