@@ -344,6 +344,8 @@ test('the button of the start page is at the left of the header, large enough, a
         assert.ok(item.width >= 44 && item.height >= 44 && item.x < 16, JSON.stringify(item));
         await board.press('View');
         await board.press('Present in large type');
+        await page.keyboard.press('Escape'); // closes the menu
+        await board.idle();
         await board.press('Start page');
         await page.locator('#home-title').waitFor({ state: 'visible' });
         await context.close();
