@@ -182,11 +182,18 @@ function openFragment() {
     return isOther;
 }
 
+// An entry of the history may be behind the board that it shows. Only looking at the example keeps the plain address.
+function refreshOwnAddress() {
+    if (hasBoard) {
+        refreshAddress();
+    }
+}
+
 // After Back or Forward, or with a link put in the address.
 function followAddress() {
-    if (views.isOfBoard()) { // the link in an entry may be behind the board
+    if (views.isOfBoard()) {
         readAddress();
-        refreshAddress();
+        refreshOwnAddress();
     } else if (!openFragment()) {
         views.stamp();
     }
@@ -331,7 +338,7 @@ function createAllViews(pageText, home) {
     const shown = createShown({ canvas, pageText });
     const all = createViews({
         show: (view, left) => shown.show(view, left, { ...home, views: all }),
-        leaving: refreshAddress,
+        leaving: refreshOwnAddress,
         arrived: followAddress,
     });
     sayAtStart = shown.say;

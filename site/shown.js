@@ -26,7 +26,9 @@ export function createShown({ canvas, pageText }) {
     return {
         // `needs` as in home_board.js.
         show(view, left, needs) {
-            stage.inert = view === 'start'; // first: what is inert can't have the focus
+            // First: what is inert or hidden can't have the focus.
+            document.body.classList.toggle('at-start', view === 'start');
+            stage.inert = view === 'start';
             if (left === 'tables') {
                 pageText.close();
             }
@@ -34,7 +36,6 @@ export function createShown({ canvas, pageText }) {
                 document.getElementById('home').hidden = true;
                 canvas.focus();
             }
-            document.body.classList.toggle('at-start', view === 'start');
             if (view === 'start') {
                 showStart(needs);
             } else if (view === 'tables') {

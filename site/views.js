@@ -50,6 +50,7 @@ export function createViews({ show, leaving, arrived }) {
             history.back();
         } else {
             push(view);
+            arrived();
         }
     }
 

@@ -128,7 +128,7 @@ test('Back leads from the tables to the board and from the board to the start pa
     await page.waitForFunction(() => location.hash.startsWith('#m='));
     await page.locator('#skip').focus();
     await page.keyboard.press('Enter');
-    assert.equal(await page.locator('#tables-content').isVisible(), true);
+    await page.waitForFunction(() => document.body.classList.contains('reading'));
     await page.goBack();
     await page.waitForFunction(() => !document.body.classList.contains('reading'));
     assert.equal(await isAtStart(page), false);
@@ -191,9 +191,9 @@ test('a reload stays where it was: on the start page, on the board, on the table
     await board.press('Tables and print');
     await page.reload();
     await firstFrame(page);
-    assert.equal(await page.locator('#tables-content').isVisible(), true);
+    assert.equal(await page.evaluate(() => document.body.classList.contains('reading')), true);
     await page.locator('#close-tables').click();
-    assert.equal(await page.locator('#tables-content').isVisible(), false);
+    assert.equal(await page.evaluate(() => document.body.classList.contains('reading')), false);
     assert.equal(await isAtStart(page), false);
     await context.close();
 });
@@ -344,6 +344,8 @@ test('the button of the start page is at the left of the header, large enough, a
         assert.ok(item.width >= 44 && item.height >= 44 && item.x < 16, JSON.stringify(item));
         await board.press('View');
         await board.press('Present in large type');
+        await page.keyboard.press('Escape'); // closes the menu
+        await board.idle();
         await board.press('Start page');
         await page.locator('#home-title').waitFor({ state: 'visible' });
         await context.close();
