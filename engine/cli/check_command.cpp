@@ -4,6 +4,7 @@
 #include "cli/verdicts.hpp"
 #include "exchange/results/json_checks.hpp"
 #include "model/validate/validate.hpp"
+#include "phrases/results/checks.hpp"
 #include "report/derivation/check_working.hpp"
 #include "report/paper/document.hpp"
 #include "report/results/check_text.hpp"
@@ -95,8 +96,10 @@ Answer oneMember(const PhraseBook& book, const Arguments& arguments, const Truss
     const std::vector<std::string> warnings = trustSentences({book, truss}, found.checks.reliance);
     if (arguments.has("--html")) {
         return {found.exit,
-                documentAround({book, truss}, paragraphsHtml(warnings) + passagesHtml(passages) +
-                                                  cautionHtml(book)),
+                documentAround({book, truss},
+                               "<h2>" + escapeHtml(sayPlain(book, phrase::kCheckCaption)) +
+                                   "</h2>\n" + paragraphsHtml(warnings) + passagesHtml(passages) +
+                                   cautionHtml(book)),
                 found.faults};
     }
     return withSentences({found.exit, passagesText(passages) + cautionText(book), found.faults},

@@ -127,9 +127,9 @@ std::vector<SheetFigure> figuresIn(const Writer& writer, const SheetChoices& cho
     return figures;
 }
 
-// Letters of 13 px come out as 7 pt or more.
+// Letters of 13 px come out as 6 pt or more.
 bool canBeReadWithin(const SheetFigure& it, double width) {
-    constexpr double kMostShrunk = 1.35;
+    constexpr double kMostShrunk = 1.6;
     return it.figure && it.figure->complete && !it.figure->numbered &&
            it.figure->sketch.width <= kMostShrunk * width;
 }

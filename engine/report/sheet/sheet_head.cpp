@@ -59,7 +59,10 @@ std::string linkHtml(const PhraseBook& book, const SheetChoices& choices) {
     const std::optional<QrCode> code = qrCodeOf(choices.link);
     const std::string words =
         code ? sayPlain(book, phrase::kSheetOpens) : sayPlain(book, phrase::kSheetNoCode);
-    return "<p class=\"code\">\n" + (code ? qrCodeSvg(book, *code) : std::string{}) + "<a href=\"" +
+    constexpr int kFine = 85; // modules a side: finer ones need more room to be read
+    const bool large = code && code->side > kFine;
+    return (large ? "<p class=\"code large\">\n" : "<p class=\"code\">\n") +
+           (code ? qrCodeSvg(book, *code) : std::string{}) + "<a href=\"" +
            escapeHtml(choices.link) + "\">" + escapeHtml(words) + "</a></p>\n";
 }
 

@@ -27,6 +27,7 @@ namespace {
 constexpr std::size_t kColumnsUpright = 5;
 constexpr std::size_t kColumnsAcross = 9;
 constexpr std::size_t kBesideEnvelope = 4; // fewer
+constexpr std::size_t kNarrowAcross = 8;   // columns that leave room for the reactions beside them
 
 // One choice that a table has a column for, and the forces under it.
 struct Column {
@@ -305,8 +306,10 @@ TextTable displacementsTable(const Writer& writer, const SheetLoads& loads) {
 std::string forcesHtml(const Writer& writer, const SheetLoads& loads, bool across) {
     const SheetForces forces = sheetForces(writer, loads, across);
     const std::vector<TextTable> moving = movingForceTables(writer);
-    std::string html = paragraphsHtml(forces.says) + sheetTablesHtml(writer, forces.tables) +
-                       sheetTablesHtml(writer, moving);
+    std::string html =
+        paragraphsHtml(forces.says) +
+        sheetTablesHtml(writer, forces.tables, across ? kNarrowAcross : kNarrowColumns) +
+        sheetTablesHtml(writer, moving);
     if (!moving.empty()) {
         html += paragraphsHtml({sayPlain(writer, phrase::kAxleExplained)});
     }

@@ -68,10 +68,10 @@ std::string headHtml(const TextTable& table) {
 
 } // namespace
 
-std::string sheetTableHtml(const Writer& writer, const TextTable& table) {
+std::string sheetTableHtml(const Writer& writer, const TextTable& table, std::size_t narrow) {
     const char decimalSign = writer.truss.classSettings.decimalSign;
     const std::vector<std::size_t> tails = tailsOf(table, decimalSign);
-    const bool beside = table.head.size() <= kColumnsBeside;
+    const bool beside = table.head.size() <= narrow;
     const std::size_t most = beside ? kRowsBeside : table.rows.size();
     std::string html;
     for (std::size_t from = 0; from < table.rows.size(); from += most) {
@@ -84,10 +84,11 @@ std::string sheetTableHtml(const Writer& writer, const TextTable& table) {
     return html;
 }
 
-std::string sheetTablesHtml(const Writer& writer, const std::vector<TextTable>& tables) {
+std::string sheetTablesHtml(const Writer& writer, const std::vector<TextTable>& tables,
+                            std::size_t narrow) {
     std::string html;
     for (const TextTable& table : tables) {
-        html += sheetTableHtml(writer, table);
+        html += sheetTableHtml(writer, table, narrow);
     }
     return html;
 }
