@@ -111,16 +111,6 @@ test('the keypad has a sign where a number may be negative and an @ where an ang
     await context.close();
 });
 
-test('a size that can’t be negative has no sign key', async () => {
-    const { board, page, context } = await open(sizes.phone, linkTo('cottage_roof.json'));
-    await board.press('Model');
-    await board.reveal('material.0.E');
-    await board.press('material.0.E');
-    await page.locator('#field-input').waitFor({ state: 'visible' });
-    assert.equal(await page.locator('#field-sign').isVisible(), false);
-    await context.close();
-});
-
 test('the tabs stay where they are, whatever has the focus on a low page', async () => {
     const { board, page, context } = await open({ ...sizes.desktop, viewport: { width: 1366, height: 420 } });
     await board.press('Model');
