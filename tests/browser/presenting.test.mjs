@@ -58,3 +58,41 @@ test('presenting at a desk, a clicker and the arrows leaf, the column is wide, a
     assert.deepEqual(errors, []);
     await context.close();
 });
+
+for (const size of ['desktop', 'tablet']) {
+    test(`leaving the presentation on a ${size} brings back the view, the notebook and its place`, async () => {
+        const { board, page, context, errors } = await openBoard(
+            shared.browser, shared.site.address, sizes[size]);
+        await board.press('Model');
+        const { item } = await board.find('notebook');
+        const middle = { x: item.x + item.width / 2, y: item.y + item.height / 2 };
+        await board.drag({ x: 60, y: 120 }, { x: 90, y: 150 }); // the board is moved
+        if (size === 'desktop') {
+            await page.mouse.move(middle.x, middle.y);
+            await page.mouse.wheel(0, 180);
+            await board.idle();
+        } else {
+            await board.drag(middle, { x: middle.x, y: middle.y - 180 });
+        }
+        const places = async () => {
+            const { items, origin, scale } = await board.observe();
+            const { item: sheet } = await board.find('notebook');
+            const rows = items.filter(({ label }) => /^(joint|member)\.\d+\.(x|ends)$/.test(label));
+            return { origin, scale, width: sheet.width, rows: rows.map(({ label, y }) => [label, y]) };
+        };
+        const before = await places();
+        const turnPresenting = async () => {
+            await board.press('View');
+            await board.press('Present in large type');
+            await page.keyboard.press('Escape'); // closes the menu
+            await board.idle();
+        };
+        await turnPresenting();
+        await board.press('Working');
+        await board.press('Next step');
+        await turnPresenting();
+        assert.deepEqual(await places(), before);
+        assert.deepEqual(errors, []);
+        await context.close();
+    });
+}

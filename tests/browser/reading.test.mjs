@@ -152,7 +152,7 @@ test('undo is within reach while reading', async () => {
     const { undo } = await board.observe();
     assert.ok(undo);
     await board.press('Working');
-    const button = await board.find('undo');
+    const button = await board.find('#undo');
     assert.ok(button.y > 844 - 80, 'at the bottom');
     await board.tap(button);
     assert.equal((await board.observe()).undo, '');

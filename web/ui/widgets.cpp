@@ -217,14 +217,21 @@ bool toggle(const Ui& ui, const char* label, bool on) {
 
 namespace {
 
-bool choiceWord(const Ui& ui, const char* word, bool chosen, float width) {
+struct WordLook {
+    const ImFont& face;
+    const ImFont& chosen;
+    float within = 0; // device px of air
+    float between = 0;
+};
+
+bool choiceWord(const Ui& ui, const char* word, bool chosen, const WordLook& look, float width) {
     const bool pressed = pressable(word, {width, targetHeight(ui)}, true);
     const ImVec2 centre = lastItem().centre();
     const bool lit = chosen || ImGui::IsItemHovered();
-    putCentred(chosen ? *ui.fonts.strong : *ui.fonts.body, centre,
+    putCentred(chosen ? look.chosen : look.face, centre,
                packed(lit ? ui.palette->ink : ui.palette->muted), word);
     if (chosen) {
-        const float half = textSize(*ui.fonts.strong, word).x / 2;
+        const float half = textSize(look.chosen, word).x / 2;
         const float y = std::round(centre.y + ui.fonts.body->FontSize * 0.75f);
         ImGui::GetWindowDrawList()->AddRectFilled(
             {centre.x - half, y}, {centre.x + half, y + ui.px(2.5)}, packed(ui.palette->accent));
@@ -233,31 +240,24 @@ bool choiceWord(const Ui& ui, const char* word, bool chosen, float width) {
     return pressed;
 }
 
-} // namespace
-
-namespace {
-
-struct WordAir { // device px
-    float within = 0;
-    float between = 0;
-};
-
-float widthOf(const Ui& ui, const char* word, const WordAir& air) {
-    return std::max(textSize(*ui.fonts.strong, word).x + air.within, ui.px(kTouchTarget));
+float widthOf(const Ui& ui, const char* word, const WordLook& look) {
+    return std::max(textSize(look.chosen, word).x + look.within, ui.px(kTouchTarget));
 }
 
-// A row that would break for want of a little room is set closer.
-WordAir airOf(const Ui& ui, std::span<const char* const> words, float room) {
-    const WordAir loose{ui.px(12), ui.px(4)};
-    const WordAir tight{ui.px(8), 0};
-    const auto whole = [&](const WordAir& air) {
-        float width = -air.between;
+// A row that would break for want of a little room is set closer, then smaller.
+WordLook lookOf(const Ui& ui, std::span<const char* const> words, float room) {
+    const Fonts& fonts = ui.fonts;
+    const WordLook loose{*fonts.body, *fonts.strong, ui.px(12), ui.px(4)};
+    const auto fits = [&](const WordLook& look) {
+        float width = -look.between;
         for (const char* word : words) {
-            width += widthOf(ui, word, air) + air.between;
+            width += widthOf(ui, word, look) + look.between;
         }
-        return width;
+        return width <= room;
     };
-    return whole(loose) > room && whole(tight) <= room ? tight : loose;
+    const WordLook tight{*fonts.body, *fonts.strong, ui.px(8), 0};
+    const WordLook small{*fonts.small, *fonts.small, ui.px(8), 0};
+    return fits(loose) ? loose : fits(tight) ? tight : fits(small) ? small : loose;
 }
 
 } // namespace
@@ -266,20 +266,20 @@ int wordChoice(const Ui& ui, const char* id, std::span<const char* const> words,
                bool spread) {
     ImGui::PushID(id);
     const float room = ImGui::GetContentRegionAvail().x;
-    const WordAir air = airOf(ui, words, room);
-    const float between = spread ? 0 : air.between;
+    const WordLook look = lookOf(ui, words, room);
+    const float between = spread ? 0 : look.between;
     float used = 0;
     for (int i = 0; i < static_cast<int>(words.size()); ++i) {
         const char* word = words[static_cast<std::size_t>(i)];
         const float width =
-            spread ? room / static_cast<float>(words.size()) : widthOf(ui, word, air);
+            spread ? room / static_cast<float>(words.size()) : widthOf(ui, word, look);
         if (i > 0 && used + between + width <= room + 1) {
             ImGui::SameLine(0, between);
             used += between + width;
         } else {
             used = width;
         }
-        if (choiceWord(ui, word, i == chosen, width)) {
+        if (choiceWord(ui, word, i == chosen, look, width)) {
             chosen = i;
         }
     }

@@ -66,6 +66,8 @@ Headings headingsOf(const PanelContext& context, CellTable table) {
              .share = it.notebook.share,
              .align = number || it.notebook.atRight ? Align::Right : Align::Left,
              .orders = it.notebook.orders ? std::optional(column) : std::nullopt,
+             .longest = headings.heads[i].words, // no heading is cut while another has room
+             .font = context.ui.fonts.small,
              .decimals = number ? decimalsOfColumn(context.state.truss, table, column) : 0});
     }
     headings.columns.push_back({{}, kTouchTarget, 0});
