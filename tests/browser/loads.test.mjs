@@ -1,5 +1,5 @@
-// A load is one thing: its figure on the board, its cell in the table and its field in the strip mean the same, and
-// what has no room on the board is counted.
+// A load is one thing: its figure on the board and its row in the table mean the same; and what has no room on the board
+// is counted.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { readFileSync } from 'node:fs';
@@ -41,7 +41,7 @@ for (const [name, size] of Object.entries(sizes)) {
     });
 }
 
-test('the strip of a picked load has its size and direction, and a new size keeps the direction', async () => {
+test('a row of the loads shows a size and a direction, or two parts', async () => {
     const { board, context, errors } = await openBoard(shared.browser, shared.site.address, sizes.desktop,
         triangle({ joint: 'C', size: 9, angle: 112.6 }, { joint: 'B', fx: 3, fy: -4 }));
     await screenshot(board.page, 'loads-board');
@@ -98,4 +98,16 @@ test('pictures of loads of every kind, and of examples on a phone', async () => 
             await context.close();
         }
     }
+});
+
+test('news leaves by itself, when there was time to read it', async () => {
+    const { board, context, page, errors } = await openBoard(shared.browser, shared.site.address, sizes.desktop,
+        triangle({ joint: 'C', fy: -5 }));
+    await board.press('Load');
+    const { x, y } = await board.joint('A');
+    await board.tap({ x: x - 60, y: y - 150 });
+    assert.notEqual((await board.observe()).message, '');
+    await page.waitForFunction(() => window.gussetTest.observe().message === '');
+    assert.deepEqual(errors, []);
+    await context.close();
 });

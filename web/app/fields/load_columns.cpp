@@ -31,8 +31,7 @@ CellValue writeFirst(const Truss& truss, std::size_t row) {
     if (std::holds_alternative<SelfWeight>(load.what)) {
         return weightOf(truss);
     }
-    const Vec2 force = arrowForce(load).value_or(Vec2{});
-    return isByParts(load) ? std::abs(force.x) : length(force);
+    return isByParts(load) ? std::abs(arrowForce(load)->x) : forceSizeOf(load);
 }
 
 CellValue writeSecond(const Truss& truss, std::size_t row) {

@@ -59,6 +59,11 @@ std::optional<Vec2> arrowForce(const Load& load) {
     return forceOf(load);
 }
 
+double forceSizeOf(const Load& load) {
+    const auto* angled = std::get_if<AngledForce>(&load.what);
+    return angled ? std::abs(angled->size) : length(arrowForce(load).value_or(Vec2{}));
+}
+
 bool isByParts(const Load& load) {
     const std::optional<Vec2> force = arrowForce(load);
     return force && !std::holds_alternative<AngledForce>(load.what) && force->x != 0 &&
@@ -117,7 +122,7 @@ std::string loadFigure(const Writer& writer, const Load& load) {
             {{"across", partLook(truss, load, false)},
              {"upright", withUnit(partLook(truss, load, true), symbolOf(truss.units.force))}});
     }
-    return forceText(truss, length(arrowForce(load).value_or(Vec2{})), drawingStyleOf(truss));
+    return forceText(truss, forceSizeOf(load), drawingStyleOf(truss));
 }
 
 std::string loadFigureTyped(const Truss& truss, const Load& load) {
@@ -127,7 +132,7 @@ std::string loadFigureTyped(const Truss& truss, const Load& load) {
     const Vec2 force = arrowForce(load).value_or(Vec2{});
     return isByParts(load)
                ? typedNumbers(truss, shortestNumber(force.x) + ", " + shortestNumber(force.y))
-               : typedNumber(truss, length(force));
+               : typedNumber(truss, forceSizeOf(load));
 }
 
 bool canTypeFigure(const Load& load) { return !std::holds_alternative<SelfWeight>(load.what); }

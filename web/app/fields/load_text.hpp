@@ -15,6 +15,8 @@ namespace gusset {
 // The force of a load that is drawn as one arrow, on a joint or on a member between its joints;
 // none for other loads. Force units.
 [[nodiscard]] std::optional<Vec2> arrowForce(const Load&);
+[[nodiscard]] double
+forceSizeOf(const Load&); // of that force, exactly as typed; zero for other loads
 // Whether it is shown by its two parts: it was given by them, and neither is zero.
 [[nodiscard]] bool isByParts(const Load&);
 // Degrees from the x axis, anticlockwise, above −180 and up to 180; none for no force, parts, and

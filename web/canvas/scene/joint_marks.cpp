@@ -135,7 +135,7 @@ void drawJoints(Drawing& drawing) {
             continue;
         }
         mark.text = shortName(drawing.state.truss.joints[i].label);
-        const Vec2 size = drawing.measure(mark.text, mark.kind) + Vec2{2 * (kTagPad - 2), 0};
+        const Vec2 size = drawing.measure(mark.text, mark.kind) + Vec2{2 * kTagPad, 0};
         const std::vector<Vec2> ways =
             waysOut(drawing.symbols.taken[i], drawing.at[i].x > drawing.middle + 1);
         std::vector<Vec2> places = placesAround(drawing.at[i], ways, near.around(i, size), size);

@@ -39,14 +39,11 @@ std::vector<Vec2> placesOver(const ChordSymbol& symbol, Vec2 size) {
         places.push_back(0.5 * (edge.tail + edge.head) +
                          (away + 0.5 * (size.y + slope * size.x)) * symbol.out);
     }
-    for (const Arrow& edge : {symbol.edges.front(), symbol.edges.back()}) {
-        for (const double way : {-1.0, 1.0}) {
-            const double end =
-                way < 0 ? std::min(edge.tail.x, edge.head.x) : std::max(edge.tail.x, edge.head.x);
-            const double high = way < 0 == edge.tail.x < edge.head.x ? edge.tail.y : edge.head.y;
-            places.push_back({end + way * (kAway + 0.5 * size.x), high});
-        }
-    }
+    const Vec2 first = symbol.edges.front().tail;
+    const Vec2 last = symbol.edges.back().head;
+    const Vec2 beyond{std::copysign(kAway + 0.5 * size.x, last.x - first.x), 0};
+    places.push_back(first - beyond);
+    places.push_back(last + beyond);
     return places;
 }
 

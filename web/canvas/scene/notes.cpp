@@ -35,27 +35,36 @@ bool covers(const Drawing& drawing, const NoteBox& box, const LabelMark& label) 
            std::abs(label.at.y - box.middle.y) < reach.y;
 }
 
-// The corner or edge where nothing is drawn; if there is none, the one that covers fewest labels.
-NoteBox roomFor(const Drawing& drawing, Vec2 half) {
+// Corners and edges of the free board, in the order in which they are tried.
+constexpr std::size_t kCorners = 6;
+NoteBox boxIn(const Drawing& drawing, std::size_t corner, Vec2 half) {
     const Rect& free = drawing.obstacles.free();
     const Vec2 low = free.at + half + Vec2{kNoteAway, kNoteAway};
     const Vec2 high = free.at + free.size - half - Vec2{kNoteAway, kNoteAway};
     const Vec2 middle = 0.5 * (low + high);
-    const std::array<Vec2, 6> places{
-        low, {middle.x, low.y}, {high.x, low.y}, {low.x, high.y}, {middle.x, high.y}, high};
-    NoteBox best{places.front(), half};
+    const std::array<double, 3> across{low.x, middle.x, high.x};
+    return {{across[corner % 3], corner < 3 ? low.y : high.y}, half};
+}
+
+// The corner where nothing is drawn; if there is none, the one that covers fewest labels.
+std::size_t freestCorner(const Drawing& drawing, const std::vector<LabelMark>& labels, Vec2 half) {
+    std::size_t best = 0;
     long least = -1;
-    for (const Vec2 place : places) {
-        const NoteBox box{place, half};
-        long covered = drawing.obstacles.isClear(place, half) ? 0 : 1;
-        for (const LabelMark& label : drawing.scene.labels) {
+    for (std::size_t corner = 0; corner < kCorners; ++corner) {
+        const NoteBox box = boxIn(drawing, corner, half);
+        long covered = drawing.obstacles.isClear(box.middle, half) ? 0 : 1;
+        const auto weigh = [&](const LabelMark& label) {
             if (covers(drawing, box, label)) {
                 covered += staysOver(label) ? kNever : 2;
             }
+        };
+        std::for_each(labels.begin(), labels.end(), weigh);
+        if (&labels != &drawing.scene.labels) {
+            std::for_each(drawing.scene.labels.begin(), drawing.scene.labels.end(), weigh);
         }
         if (least < 0 || covered < least) {
             least = covered;
-            best = box;
+            best = corner;
         }
     }
     return best;
@@ -100,15 +109,15 @@ long countOfKind(const std::vector<LabelMark>& labels, LabelKind kind) {
 }
 
 // "9 of 13 forces and 3 of 4 loads shown: zoom in"; empty if nothing is left out.
-std::string countsText(const Drawing& drawing) {
+std::string countsText(const Drawing& drawing, const PlacedLabels& placed) {
     std::vector<RichLine> parts;
     if (drawing.on == DrawnOn::Picture) {
         return "";
     }
     for (const Counted& counted : kCountedKinds) {
-        const long left = countOfKind(drawing.scene.unplaced, counted.kind);
+        const long left = countOfKind(placed.unplaced, counted.kind);
         if (left > 0) {
-            const long shown = countOfKind(drawing.scene.labels, counted.kind);
+            const long shown = countOfKind(placed.marks, counted.kind);
             parts.push_back(
                 say(*drawing.state.book, counted.says, {{"n", shown}, {"total", shown + left}}));
         }
@@ -135,6 +144,18 @@ bool clearUnder(Drawing& drawing, const NoteBox& box) {
     return some;
 }
 
+bool hasNotes(const Drawing& drawing) { return !drawing.movement && !drawing.influence; }
+
+std::vector<LabelMark> notesFor(const Drawing& drawing, const PlacedLabels& placed) {
+    std::vector<LabelMark> lines;
+    addSelfWeight(drawing, lines);
+    const double width = drawing.obstacles.free().size.x - 2 * kNoteAway;
+    for (std::string& line : linesWithin(countsText(drawing, placed), width, drawing.measure)) {
+        lines.push_back({std::move(line), {}, Ink::Muted, LabelKind::Note});
+    }
+    return lines;
+}
+
 } // namespace
 
 void drawNews(Drawing& drawing) {
@@ -157,27 +178,33 @@ void drawNews(Drawing& drawing) {
     }
 }
 
-void drawNotes(Drawing& drawing) {
-    if (drawing.movement || drawing.influence) {
-        return;
+bool reserveNotes(Drawing& drawing, const PlacedLabels& placed) {
+    const std::vector<LabelMark> lines =
+        hasNotes(drawing) ? notesFor(drawing, placed) : std::vector<LabelMark>{};
+    if (lines.empty()) {
+        return false;
     }
+    const Vec2 half = 0.5 * sizeOf(drawing, lines);
+    drawing.noteCorner = freestCorner(drawing, placed.marks, half);
+    const NoteBox box = boxIn(drawing, *drawing.noteCorner, half);
+    drawing.obstacles.addBox(box.middle, box.half);
+    return true;
+}
+
+void drawNotes(Drawing& drawing) {
     std::vector<LabelMark> lines;
-    addSelfWeight(drawing, lines);
-    const std::size_t weights = lines.size();
-    const double width = drawing.obstacles.free().size.x - 2 * kNoteAway;
-    const auto addCounts = [&] {
-        lines.resize(weights);
-        for (std::string& line : linesWithin(countsText(drawing), width, drawing.measure)) {
-            lines.push_back({std::move(line), {}, Ink::Muted, LabelKind::Note});
-        }
-    };
     NoteBox box{};
     do {
-        addCounts();
+        const PlacedLabels placed{drawing.scene.labels, drawing.scene.unplaced};
+        lines = hasNotes(drawing) ? notesFor(drawing, placed) : std::vector<LabelMark>{};
         if (lines.empty()) {
             return;
         }
-        box = roomFor(drawing, 0.5 * sizeOf(drawing, lines));
+        const Vec2 half = 0.5 * sizeOf(drawing, lines);
+        box = boxIn(drawing,
+                    drawing.noteCorner ? *drawing.noteCorner
+                                       : freestCorner(drawing, drawing.scene.labels, half),
+                    half);
     } while (clearUnder(drawing, box));
     const double left = box.middle.x - box.half.x;
     double top = box.middle.y - box.half.y;

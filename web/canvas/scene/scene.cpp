@@ -219,6 +219,7 @@ Scene buildScene(const AppState& state, const Derived& derived, const MeasureTex
                     .wishes = {},
                     .framed = std::vector<double>(state.truss.members.size()),
                     .middle = 0,
+                    .noteCorner = {},
                     .low = {1e9, 1e9},
                     .high = {-1e9, -1e9}};
     drawing.checks = checksLit(drawing);
@@ -250,7 +251,11 @@ Scene buildScene(const AppState& state, const Derived& derived, const MeasureTex
     drawGesture(drawing);
     placeLoupe(drawing);
     drawHint(drawing);
-    takePlaced(drawing, placeLabels(std::move(drawing.wishes), drawing.obstacles));
+    PlacedLabels placed = placeLabels(drawing.wishes, drawing.obstacles);
+    if (reserveNotes(drawing, placed)) {
+        placed = placeLabels(std::move(drawing.wishes), drawing.obstacles);
+    }
+    takePlaced(drawing, std::move(placed));
     drawDimensions(drawing);
     drawNotes(drawing);
     hideUnderLoupe(measure, drawing.scene);

@@ -30,7 +30,8 @@ struct Drawing {
     std::vector<LabelWish> wishes;
     std::vector<double> framed; // px on either side of a member, taken by a frame around it
     double middle = 0; // px: x halfway between the outermost joints; labels are mirrored about it
-    Vec2 low;          // box around joints, symbols and arrows: dimensions go outside it
+    std::optional<std::size_t> noteCorner{}; // kept free for notes
+    Vec2 low; // box around joints, symbols and arrows: dimensions go outside it
     Vec2 high;
 };
 
@@ -67,7 +68,9 @@ void drawMovement(Drawing&);
 void drawPath(Drawing&);      // beneath everything: the path of the unit load, and the effect
 void drawInfluence(Drawing&); // the unit load, and the ordinate as a number
 void drawDimensions(Drawing&);
-void drawNews(Drawing&);  // at the top, before the labels: why there are no forces
+void drawNews(Drawing&); // at the top, before the labels: why there are no forces
+// If there will be notes: keeps their corner free, so that labels are to be placed again.
+[[nodiscard]] bool reserveNotes(Drawing&, const PlacedLabels&);
 void drawNotes(Drawing&); // last: the self-weight, and how many values had no room
 
 // What a member is labelled by: its force, its stress, or its use.

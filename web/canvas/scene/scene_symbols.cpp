@@ -106,6 +106,12 @@ void addHead(Drawing& drawing, Vec2 tip, Vec2 way, Ink ink) {
     drawing.scene.triangles.push_back({tip, base + aside, base - aside, ink, true});
 }
 
+void keepClearOf(Drawing& drawing, const Arrow& arrow) {
+    drawing.obstacles.addSegment(arrow.tail, arrow.head, kHeadHalf);
+    growBox(drawing, arrow.tail);
+    growBox(drawing, arrow.head);
+}
+
 } // namespace
 
 void addArrow(Drawing& drawing, const Arrow& arrow, Ink ink, float width) {
@@ -113,9 +119,7 @@ void addArrow(Drawing& drawing, const Arrow& arrow, Ink ink, float width) {
     const Vec2 shaftEnd = arrow.head - 0.7 * kHeadLength * way;
     addLine(drawing, {arrow.tail, shaftEnd, width, ink, 0});
     addHead(drawing, arrow.head, way, ink);
-    drawing.obstacles.addSegment(arrow.tail, arrow.head, kHeadHalf);
-    growBox(drawing, arrow.tail);
-    growBox(drawing, arrow.head);
+    keepClearOf(drawing, arrow);
 }
 
 std::vector<Vec2> placesBeside(const Arrow& arrow, bool pushes, Vec2 size) {
@@ -174,6 +178,7 @@ void drawReactions(Drawing& drawing) {
     }
 }
 
+// Dashed, as they are movements and no loads.
 void drawMechanism(Drawing& drawing) {
     constexpr double kFastest = 46; // px for the joint that moves most
     const Mechanism* mechanism = mechanismShown(drawing.state, drawing.derived);
@@ -190,7 +195,10 @@ void drawMechanism(Drawing& drawing) {
         const double reach = kFastest * length(velocity);
         if (reach > kHeadLength) {
             const Vec2 from = drawing.at[joint.at()] + (kJointRadius + 1) * way;
-            addArrow(drawing, {from, from + reach * way}, Ink::Warning, 2.4F);
+            const Arrow arrow{from, from + reach * way};
+            addLine(drawing, {arrow.tail, arrow.head - kHeadLength * way, 1.8F, Ink::Warning, 5});
+            addHead(drawing, arrow.head, way, Ink::Warning);
+            keepClearOf(drawing, arrow);
             drawing.symbols.taken[joint.at()].push_back(way);
         }
     }
