@@ -46,7 +46,7 @@ async function open(fragment = '', size = sizes.desktop) {
     return { ...opened, strike, type, choose };
 }
 
-// Legs 5 long with a rise of 4 over 3; 10 kN at the top: −6.25 kN in the legs, 6.25 · 3/5 = 3.75 kN in the tie.
+// Legs 5 long with a rise of 4 over 3; 20 kN at the top: −12.5 kN in the legs, 12.5 · 3/5 = 7.5 kN in the tie.
 test('a truss is drawn, held, loaded, explained, changed and taken back by keys, and every step is heard', async () => {
     const { page, board, context, errors, strike, type, choose } =
         await open(linkOf({ gusset: 1, joints: [], members: [] }));
@@ -63,11 +63,11 @@ test('a truss is drawn, held, loaded, explained, changed and taken back by keys,
     assert.match(await strike('j'), /^Joint C, x /);
     await choose('Load');
     await page.locator('#field-input').waitFor({ state: 'visible' });
-    await page.keyboard.type('10');
+    await page.keyboard.type('20');
     assert.match(await strike('Enter'),
-        /^Done: Change load at C\. Largest tension now 3\.75\skN in AB, largest compression 6\.25\skN in (BC|CA)\.$/);
-    assert.match(await strike('m'), /^Member AB, 6\.00\sm, 3\.75\skN tension$/);
-    assert.match(await strike('l'), /^Load at C, force to the right 0, force upwards −10$/);
+        /^Done: Change load at C\. Largest tension now 7\.50\skN in AB, largest compression 12\.50\skN in (BC|CA)\.$/);
+    assert.match(await strike('m'), /^Member AB, 6\.00\sm, 7\.50\skN tension$/);
+    assert.match(await strike('l'), /^Load at C, force to the right 0, force upwards −20$/);
     assert.match(await strike(' '), /^Step 1 of \d+: /);
     const steps = [];
     for (let line = await strike(' '); line !== ''; line = await strike(' ')) {
@@ -81,7 +81,7 @@ test('a truss is drawn, held, loaded, explained, changed and taken back by keys,
     await strike('Escape');
     assert.match(await strike('Shift+J'), /^Joint C, /);
     assert.match(await strike('ArrowUp'), /^C moved to \S+, \S+\. Largest tension now /);
-    assert.match(await strike('Control+z'), /^Undone: Move joint C\. Largest tension now 3\.75\skN in AB/);
+    assert.match(await strike('Control+z'), /^Undone: Move joint C\. Largest tension now 7\.50\skN in AB/);
     assert.match(await strike('Control+y'), /^Done again: Move joint C\. /);
     assert.match(await strike('Delete'), /^Done: Remove joint C\. /);
     assert.deepEqual(errors, []);

@@ -104,7 +104,8 @@ void beginSheet(const Ui& ui, const char* id, const Rect& place, const SheetLook
                         {ui.px(look.padding.x), ui.px(look.padding.y)});
     ImGuiWindowFlags flags = ImGuiWindowFlags_NoDecoration | ImGuiWindowFlags_NoMove |
                              ImGuiWindowFlags_NoSavedSettings |
-                             ImGuiWindowFlags_NoBringToFrontOnFocus;
+                             ImGuiWindowFlags_NoBringToFrontOnFocus |
+                             ImGuiWindowFlags_NoFocusOnAppearing; // the keyboard stays where it is
     if (!look.filled) {
         flags |= ImGuiWindowFlags_NoBackground;
     }

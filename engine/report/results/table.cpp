@@ -72,7 +72,8 @@ std::string tableHtml(const TextTable& table) {
     }
     html += "</tr></thead>\n<tbody>\n";
     for (const auto& row : table.rows) {
-        html += "<tr><th scope=\"row\">" + htmlOf(row.front().line) + "</th>";
+        const std::string name = htmlOf(row.front().line);
+        html += name.empty() ? "<tr><td></td>" : "<tr><th scope=\"row\">" + name + "</th>";
         for (std::size_t c = 1; c < row.size(); ++c) {
             html += (table.numeric[c] ? "<td>" : "<td class=\"words\">") + htmlOf(row[c].line) +
                     "</td>";

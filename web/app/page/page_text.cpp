@@ -239,7 +239,7 @@ std::string pageTextHtml(const AppState& state, const Derived& derived, PageCell
         truss.title.empty() ? sayPlain(book, phrase::kUntitledTruss) : truss.title;
     std::string html = "<h2>" + escapeHtml(title) + "</h2>\n";
     html += typed ? historyHtml(state) : "";
-    html += headingHtml(book, phrase::kTheResults);
+    html += headingHtml(book, phrase::kTabResults);
     html += typed ? questionHtml(state, PageQuestion::Loads) : "";
     html += resultsHtml({book, truss}, derived.solution, loadsNamed(state));
     html += headingHtml(book, phrase::kTheModel);
@@ -255,8 +255,8 @@ std::string pageTextHtml(const AppState& state, const Derived& derived, PageCell
 std::string partsHtml(const AppState& state, const Derived& derived) {
     std::string html =
         part(state, derived, PagePart::Envelope, phrase::kEnvelopeHeading, envelopePart);
-    html += part(state, derived, PagePart::Influence, phrase::kInfluenceLines, influencePart);
-    html += part(state, derived, PagePart::Checks, phrase::kChecksHeading, checksPart);
+    html += part(state, derived, PagePart::Influence, phrase::kPageInfluence, influencePart);
+    html += part(state, derived, PagePart::Checks, phrase::kPageChecks, checksPart);
     html += part(state, derived, PagePart::Exact, phrase::kExactValues, exactPart);
     return html;
 }

@@ -51,6 +51,7 @@ template Action::Action(Set<InfluenceView, PathKind>);
 template Action::Action(Set<InfluenceView, std::string>);
 template Action::Action(Set<InfluenceView, std::vector<std::string>>);
 template Action::Action(Set<InfluenceView, std::optional<double>>);
+template Action::Action(Set<PageParts, bool>);
 template Action::Action(SetTableView);
 template Action::Action(SetMotion);
 template Action::Action(BeginField);

@@ -112,6 +112,7 @@ void pickBeside(const AppState& state, const Things& things, Actions& actions) {
         at.y > camera.size.y - camera.coverBottom) {
         actions.push_back(ZoomToFit{});
     }
+    actions.push_back(SetMenu{});
     actions.push_back(SetSelection{things});
 }
 
