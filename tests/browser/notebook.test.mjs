@@ -156,7 +156,10 @@ for (const [name, size] of Object.entries(all)) {
             await screenshot(page, `notebook-${steps.join('-').toLowerCase()}-${name}`);
             if (size.hasTouch) {
                 const { items } = await board.observe();
-                const small = items.filter(({ window, label, width, height }) =>
+                const edges = items.filter(({ label }) => label === 'notebook' || label.startsWith('notebook/'))
+                    .map(({ y, height }) => y + height);
+                const small = items.filter(({ window, label, y, width, height }) =>
+                    y + height < Math.min(...edges) - 1 && // not cut by the edge of what scrolls
                     /^(header|notebook|reader)/.test(window) && window !== label && label !== 'step' &&
                     !label.startsWith('#') && !label.includes('/') && label !== 'notebook width' &&
                     Math.min(width, height) > 0 && Math.min(width, height) < 43.5);
