@@ -56,7 +56,7 @@ function fail(program) {
     }
 }
 
-// The page without a link; and each example by a handwritten link, by a generated one, and as saved work.
+// The page without a link; and each example by a handwritten link at every size, by a generated one, and as saved work.
 async function boardsOpenedFirst(create) {
     const { examples: index } = JSON.parse(readFileSync(path.join(examples, 'index.json'), 'utf8'));
     const files = index.map(({ file }) => file).filter((file) => !later.includes(file));
@@ -69,7 +69,8 @@ async function boardsOpenedFirst(create) {
         const page = showBoard(program, written);
         const ours = program.texts([''], (now) => program.UTF8ToString(program._gussetAddress(page, now)));
         program._gussetLeave(page);
-        boards.push(written, { size, link: `#${ours}` }, { size, link: `#${ours}`, work: program.page.stored });
+        boards.push({ size, link: `#${ours}` }, { size, link: `#${ours}`, work: program.page.stored });
+        boards.push(...sizes.map((each) => ({ ...written, size: each }))); // what has room differs
     }
     return boards;
 }

@@ -83,10 +83,9 @@ std::vector<Vec2> placesAround(Vec2 joint, const std::vector<Vec2>& ways,
                 kJointRadius + away + 0.5 * (std::abs(way.x) * size.x + std::abs(way.y) * size.y);
             const Vec2 place = joint + reach * way;
             const double edge = distanceToBox(joint, place, 0.5 * size);
-            const bool own =
-                edge <= kLetterReach && std::all_of(others.begin(), others.end(), [&](Vec2 other) {
-                    return distanceToBox(other, place, 0.5 * size) > edge;
-                });
+            const bool own = edge <= kLetterReach &&
+                             std::all_of(others.begin(), others.end(),
+                                         [&](Vec2 other) { return length(place - other) > reach; });
             if (own) {
                 places.push_back(place);
             }
