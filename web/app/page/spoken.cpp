@@ -61,9 +61,11 @@ std::string spokenFraction(const PhraseBook& book, const Token& token) {
 // "ΣM" is the sum of M.
 std::string spokenName(const PhraseBook& book, const std::string& name) {
     const std::string_view sum = kSum;
-    return name.starts_with(sum) && name.size() > sum.size()
-               ? sayPlain(book, phrase::kSaidSum, {{"what", name.substr(sum.size())}})
-               : name;
+    const std::size_t at = name.find(sum);
+    return at == name.npos || at + sum.size() == name.size()
+               ? name
+               : name.substr(0, at) +
+                     sayPlain(book, phrase::kSaidSum, {{"what", name.substr(at + sum.size())}});
 }
 
 std::string spokenToken(const PhraseBook& book, const Token& token) {
