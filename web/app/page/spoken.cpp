@@ -5,7 +5,9 @@
 
 #include <algorithm>
 #include <array>
+#include <cctype>
 #include <string_view>
+#include <utility>
 
 namespace gusset {
 namespace {
@@ -56,6 +58,16 @@ std::string spokenFraction(const PhraseBook& book, const Token& token) {
     return sayPlain(book, phrase::kSaidOver, {{"above", above}, {"below", below}});
 }
 
+// "ΣM" is the sum of M.
+std::string spokenName(const PhraseBook& book, const std::string& name) {
+    const std::string_view sum = kSum;
+    const std::size_t at = name.find(sum);
+    return at == name.npos || at + sum.size() == name.size()
+               ? name
+               : name.substr(0, at) +
+                     sayPlain(book, phrase::kSaidSum, {{"what", name.substr(at + sum.size())}});
+}
+
 std::string spokenToken(const PhraseBook& book, const Token& token) {
     switch (token.kind) {
     case TokenKind::Fraction:
@@ -63,7 +75,8 @@ std::string spokenToken(const PhraseBook& book, const Token& token) {
     case TokenKind::Root:
         return rootOf(book, token.text);
     case TokenKind::Variable:
-        return token.subscript.empty() ? token.text : token.text + " " + token.subscript;
+        return spokenName(book, token.subscript.empty() ? token.text
+                                                        : token.text + " " + token.subscript);
     case TokenKind::Number:
     case TokenKind::Operator:
     case TokenKind::Function:
@@ -84,12 +97,30 @@ void addWord(std::string& text, const std::string& word) {
     text += (text.empty() || word.empty() ? "" : " ") + word;
 }
 
-std::string spokenRuns(const RichLine& line) {
-    std::string text;
-    for (const Run& run : line) {
-        text += (run.style == RunStyle::Subscript ? " " : "") + run.text;
+// Signs within a sentence: brackets and words stay, as they are read as they should be.
+std::string spokenSigns(const PhraseBook& book, std::string text) {
+    for (const Sign& sign : kSigns) {
+        const bool isRead = sign.sign == "(" || sign.sign == ")" || std::isalpha(sign.sign[0]) != 0;
+        for (std::size_t at = isRead ? text.npos : text.find(sign.sign); at != text.npos;
+             at = text.find(sign.sign, at)) {
+            const bool begins = at == 0 || text[at - 1] == ' ';
+            const std::size_t end = at + sign.sign.size();
+            const bool ends = end == text.size() || text[end] == ' ';
+            const std::string word =
+                (begins ? "" : " ") + sayPlain(book, sign.said) + (ends ? "" : " ");
+            text.replace(at, sign.sign.size(), word);
+            at += word.size();
+        }
     }
     return text;
+}
+
+std::string spokenRuns(const PhraseBook& book, const RichLine& line) {
+    std::string text;
+    for (const Run& run : line) {
+        text += (run.style == RunStyle::Subscript ? " " : "") + spokenName(book, run.text);
+    }
+    return spokenSigns(book, std::move(text));
 }
 
 // A pause after it, unless it ends in one.
@@ -104,7 +135,8 @@ void addLine(std::string& text, const std::string& line) {
 struct SpokenPart {
     const PhraseBook& book;
     std::string operator()(const WorkingLine& line) const {
-        return line.formula.empty() ? spokenRuns(line.runs) : spokenFormula(book, line.formula);
+        return line.formula.empty() ? spokenRuns(book, line.runs)
+                                    : spokenFormula(book, line.formula);
     }
     std::string operator()(const TextTable& table) const { return table.caption; }
     std::string operator()(const Sketch&) const { return {}; }
@@ -129,7 +161,7 @@ std::string spokenFormula(const PhraseBook& book, const Formula& formula) {
 }
 
 std::string spokenPassage(const PhraseBook& book, const Passage& passage) {
-    std::string text = spokenRuns(passage.title);
+    std::string text = spokenRuns(book, passage.title);
     for (const auto& part : passage.parts) {
         addLine(text, std::visit(SpokenPart{book}, part));
     }
