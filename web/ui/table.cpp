@@ -165,7 +165,7 @@ Table::RowState Table::row(const RowLook& look) {
     list.AddRectFilled({low_.x, high.y - hair}, high, packed(ui_.palette->rule));
     rowHasFocus_ = look.pressable && showsFocus();
     if (look.pressable) {
-        drawFocus(ui_, {}, look.selected ? ItemState::Chosen : ItemState::Plain);
+        drawFocus(ui_, {}); // that it is picked is said of its thing
     }
     return state;
 }

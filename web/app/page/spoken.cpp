@@ -7,7 +7,6 @@
 #include <array>
 #include <cctype>
 #include <string_view>
-#include <utility>
 
 namespace gusset {
 namespace {
@@ -65,7 +64,8 @@ std::string spokenName(const PhraseBook& book, const std::string& name) {
     return at == name.npos || at + sum.size() == name.size()
                ? name
                : name.substr(0, at) +
-                     sayPlain(book, phrase::kSaidSum, {{"what", name.substr(at + sum.size())}});
+                     sayPlain(book, phrase::kSaidSum,
+                              {{"what", spokenName(book, name.substr(at + sum.size()))}});
 }
 
 std::string spokenToken(const PhraseBook& book, const Token& token) {
@@ -118,9 +118,9 @@ std::string spokenSigns(const PhraseBook& book, std::string text) {
 std::string spokenRuns(const PhraseBook& book, const RichLine& line) {
     std::string text;
     for (const Run& run : line) {
-        text += (run.style == RunStyle::Subscript ? " " : "") + spokenName(book, run.text);
+        text += (run.style == RunStyle::Subscript ? " " : "") + run.text;
     }
-    return spokenSigns(book, std::move(text));
+    return spokenSigns(book, spokenName(book, text));
 }
 
 // A pause after it, unless it ends in one.
