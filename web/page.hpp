@@ -79,7 +79,7 @@ struct Page {
     LoadChoice addressLoads;
     std::uint64_t leavingSerial = 0; // the message that leaves by itself,
     double leavesAt = 0;             // and when, s
-    FocusedItem focused; // as the panels of this frame noted it
+    FocusedItem focused;             // as the panels of this frame noted it
     Heard heard;
     bool savesFile = false; // asked for by a key
 

@@ -110,8 +110,8 @@ struct Measured {
 };
 enum class MemberEndField { Drawing, Drawn }; // of the member being drawn, of the one drawn last
 
-using FieldId =
-    std::variant<TitleField, Cell, PickedCell, PageCell, PageRow, PageControl, PageAnswer, PageList,
-                 ListField, CheckField, SearchField, SeveralKind, LoadField, Measured, MemberEndField>;
+using FieldId = std::variant<TitleField, Cell, PickedCell, PageCell, PageRow, PageControl,
+                             PageAnswer, PageList, ListField, CheckField, SearchField, SeveralKind,
+                             LoadField, Measured, MemberEndField>;
 
 } // namespace gusset
