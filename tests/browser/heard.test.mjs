@@ -67,7 +67,7 @@ test('a truss is drawn, held, loaded, explained, changed and taken back by keys,
     assert.match(await strike('Enter'),
         /^Done: Change load at C\. Largest tension now 7\.50\skN in AB, largest compression 12\.50\skN in (BC|CA)\.$/);
     assert.match(await strike('m'), /^Member AB, 6\.00\sm, 7\.50\skN tension$/);
-    assert.match(await strike('l'), /^Load at C, force to the right 0, force upwards −20$/);
+    assert.match(await strike('l'), /^Load at C, size 20, direction down$/);
     assert.match(await strike(' '), /^Step 1 of \d+: /);
     const steps = [];
     for (let line = await strike(' '); line !== ''; line = await strike(' ')) {

@@ -58,7 +58,8 @@ test('a move is undone, a tool chosen, a tab opened and a number typed without a
     await strikeUntil('Tab', 'Member');
     await strike('Enter');
     assert.equal((await board.observe()).tool, 1);
-    await strikeUntil('F6', 'Model');
+    await strikeUntil('F6', 'notebook width');
+    await strikeUntil('Tab', 'Model');
     await strike('Enter');
     await strikeUntil('Tab', 'joint.1.x');
     await screenshot(page, 'keys-desktop');

@@ -83,8 +83,7 @@ TEST_CASE("things are picked one after the other by keys, and heard with their v
     CHECK(listener.press(Key::NextJoint).starts_with("Joint A"));
     CHECK(listener.press(Key::NextMember) == "Member AB, 6.00\u2009m, 3.75\u2009kN tension");
     CHECK(listener.press(Key::NextSupport).starts_with("Pin at A"));
-    CHECK(listener.press(Key::NextLoad) ==
-          "Load at C, force to the right 0, force upwards \u221210");
+    CHECK(listener.press(Key::NextLoad) == "Load at C, size 10, direction down");
     CHECK(listener.press(Key::Escape) == "Nothing is picked");
     CHECK(listener.press(Key::SelectAll) == "3 joints, 3 members picked");
 }

@@ -110,7 +110,6 @@ TEST_CASE("A keypad has the keys that its field can use") {
     CHECK(keys("board.load.0").angle);
     CHECK(keys("support.0.direction").sign);
     CHECK_FALSE(keys("material.0.E").sign);
-    CHECK_FALSE(keys("starter.span").sign);
     CHECK_FALSE(keys("moving.0.0.force").sign);
 }
 

@@ -11,6 +11,9 @@
 #include "report/results/results_text.hpp"
 
 #include <algorithm>
+#include <array>
+#include <string_view>
+#include <utility>
 
 namespace gusset {
 namespace {
@@ -43,7 +46,28 @@ void addTo(const PhraseBook& book, std::string& text, const std::string& more) {
     }
 }
 
-// What the strip shows as fields: "x 4", "force upwards −10".
+// "→ 3" is to the right 3: a screen reader skips arrows.
+std::string spokenArrow(const PhraseBook& book, const std::string& value) {
+    constexpr std::array<std::pair<std::string_view, Phrase<>>, 4> kArrows{
+        {{"↑", phrase::kSaidUp},
+         {"↓", phrase::kSaidDown},
+         {"←", phrase::kSaidLeft},
+         {"→", phrase::kSaidRight}}};
+    for (const auto& [arrow, said] : kArrows) {
+        if (!value.starts_with(arrow)) {
+            continue;
+        }
+        const std::string way = sayPlain(book, said);
+        const std::string_view space = kThinSpace;
+        std::string_view rest = std::string_view(value).substr(arrow.size());
+        rest.remove_prefix(rest.starts_with(space) ? space.size() : 0);
+        return rest.empty() ? way
+                            : sayPlain(book, phrase::kHeardValue, {{"name", way}, {"value", rest}});
+    }
+    return value;
+}
+
+// What the strip shows as fields: "x 4", "size 10", "direction down".
 void addValues(const AppState& state, const ThingId& thing, std::string& text) {
     const Truss& truss = state.truss;
     const Writer writer{*state.book, truss};
@@ -55,7 +79,8 @@ void addValues(const AppState& state, const ThingId& thing, std::string& text) {
             addTo(writer.book, text,
                   value.empty() ? value
                                 : sayPlain(writer, phrase::kHeardValue,
-                                           {{"name", columnName(writer, cell)}, {"value", value}}));
+                                           {{"name", columnName(writer, cell)},
+                                            {"value", spokenArrow(writer.book, value)}}));
         }
     }
 }
