@@ -137,15 +137,15 @@ void headerPanel(PanelContext& context) {
     };
     if (context.layout.reading) {
         const float gap = static_cast<float>(place.size.y - height / ui.scale) / 2;
-        beginSheet(ui, "header", place, {.padding = {side, gap}});
+        beginSheet(ui, "header", place, {.padding = {12, gap}});
         readerHeader(context);
     } else {
         beginSheet(ui, "header", place, {.padding = {side, 0}});
         ImGui::SetCursorScreenPos({ImGui::GetCursorScreenPos().x, above(large)});
         startButton(context, large);
         titleField(context, large);
-        ImGui::SameLine(0, ui.px(8));
-        ImGui::SetCursorScreenPos({ImGui::GetCursorScreenPos().x, above(height)});
+        // Not by SameLine, which would keep the buttons at the height of the title's field.
+        ImGui::SetCursorScreenPos({ImGui::GetItemRectMax().x + ui.px(8), above(height)});
         commands(context);
     }
     const float bottom = std::round(ui.px(place.at.y + place.size.y));
