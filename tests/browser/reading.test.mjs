@@ -148,7 +148,8 @@ test('the step stays in view when the device is turned, the keyboard opens and b
 
 test('undo is within reach while reading', async () => {
     const { board, context } = await open(sizes.phone);
-    await board.drag(await board.joint('E'), { x: 200, y: 150 });
+    const at = await board.joint('E');
+    await board.drag(at, { x: at.x - 30, y: at.y - 30 });
     const { undo } = await board.observe();
     assert.ok(undo);
     await board.press('Working');
