@@ -64,6 +64,6 @@ test('the picked member has its check worked out', async () => {
     const { board, page, context } = await openChecks(sizes.desktop);
     const [a, b] = [await board.joint('A'), await board.joint('C')];
     await board.tap({ x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 });
-    await page.locator('#tables-content h3', { hasText: 'Check of member AC' }).waitFor({ state: 'attached' });
+    await page.locator('#tables-content h4', { hasText: 'Check of member AC' }).waitFor({ state: 'attached' });
     await context.close();
 });
