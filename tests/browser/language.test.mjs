@@ -64,7 +64,7 @@ for (const [name, size] of Object.entries(sizes)) {
             await screenshot(page, `language-${name}-${where}`);
         };
         await look('board');
-        for (const tab of ['Model', 'Results', 'Working', 'Share']) {
+        for (const tab of ['Model', 'Results', 'Share', 'Working']) { // the last has the whole page of a phone
             await board.press(spoken(tab));
             await look(tab);
         }
