@@ -19,7 +19,8 @@ before(async () => {
         'index.html': title('Gusset', 'Gusset, next'),
         'app.js': (script) => `${script}\ndocument.documentElement.dataset.version = 'next';\n`,
         'storage.js': (script) => `${script}\nexport const isNext = true;\n`,
-        'recent.js': (script) => script.replace(/import \{ /, 'import { isNext, '),
+        'files.js': (script) => `${script}\nexport const isNext = true;\n`,
+        'failure.js': (script) => script.replace(/import \{ /, 'import { isNext, '),
     });
 });
 
@@ -96,7 +97,7 @@ test('a newer version that another tab has let in is used when this tab says so 
 const half = (name) => (['sw.js', 'app.js', 'storage.js'].includes(name) ? next.folder : old.folder);
 const cutShort = (name) =>
     name === 'gusset.wasm' ? readFileSync(path.join(next.folder, name)).subarray(0, 100_000) : next.folder;
-const lacking = (name) => (name === 'recent.js' ? 404 : next.folder);
+const lacking = (name) => (name === 'failure.js' ? 404 : next.folder);
 
 for (const [what, answer] of Object.entries({
     'half of its files are still old': half,
@@ -187,12 +188,12 @@ test('a damaged page without a network says that it is damaged, and comes back w
 });
 
 for (const [what, fault] of Object.entries({
-    'a script is missing': (name) => (name === 'recent.js' ? 404 : old.folder),
+    'a script is missing': (name) => (name === 'failure.js' ? 404 : old.folder),
     'a script is cut short': (name) =>
         name === 'storage.js' ? readFileSync(path.join(old.folder, name)).subarray(0, 2000) : old.folder,
     'the program is cut short': (name) =>
         name === 'gusset.wasm' ? readFileSync(path.join(old.folder, name)).subarray(0, 100_000) : old.folder,
-    'two versions are mixed': (name) => (name === 'recent.js' ? next.folder : old.folder),
+    'two versions are mixed': (name) => (name === 'failure.js' ? next.folder : old.folder),
     'the program is missing': (name) => (name === 'gusset.js' ? 404 : old.folder),
 })) {
     test(`on the first visit, when ${what}, the page says so, tries once more, and never goes round`, async () => {
@@ -218,7 +219,7 @@ for (const [what, fault] of Object.entries({
 
 for (const [name, size] of Object.entries(sizes)) {
     test(`what a page that did not start says can be read on a ${name}`, async () => {
-        const server = await openServer((file) => (file === 'recent.js' ? 404 : old.folder));
+        const server = await openServer((file) => (file === 'failure.js' ? 404 : old.folder));
         const { page, context } = await openPage(browser, server.address, size);
         await page.goto(server.address);
         const button = page.locator('#status button');
