@@ -167,8 +167,13 @@ export async function createSheet({ program, page, drawNow, save }) {
     const chosenNow = () => ({ ...choices, date: date ?? today(), loads: panel?.open ? choices.loads : loadsOf()[0][0] });
 
     function fill(shadow, text, more = '') {
-        const made = new DOMParser().parseFromString(text, 'text/html');
-        const styles = [...made.querySelectorAll('style')].map((element) => element.textContent);
+        // Taken out before it is parsed: the page's policy refuses styles in a text. Words in it have been escaped.
+        const styles = [];
+        const bare = text.replace(/<style>([^]*?)<\/style>/g, (_, rules) => {
+            styles.push(rules);
+            return '';
+        });
+        const made = new DOMParser().parseFromString(bare, 'text/html');
         const pages = styles.pop();
         shadow.adoptedStyleSheets = [sheetOf(styles.join('') + more)];
         shadow.replaceChildren(made.querySelector('main'));

@@ -1,8 +1,10 @@
 // What somebody does who has never seen the page, by real taps and typing. The results are asserted, the taps are only
 // reported.
 import assert from 'node:assert/strict';
+import path from 'node:path';
 import { test } from 'node:test';
 import { boardOf } from './board.mjs';
+import { folder, keepPictures, whereWords } from './prints.mjs';
 import { linkTo, openPage, screenshot, siteAndBrowser, sizes } from './support.mjs';
 
 const shared = siteAndBrowser();
@@ -31,7 +33,7 @@ function fingerOn(page) {
     };
 }
 
-test('from the bare address to a solved roof of 24 m with three load cases, as tables, on a tablet', async (context_) => {
+test('from the bare address to a solved roof of 24 m with three load cases, on paper, from a tablet', async (context_) => {
     const { page, context, errors } = await openPage(shared.browser, shared.site.address, { ...sizes.tablet, atStart: true });
     await page.goto(`${shared.site.address}?test`);
     const { counted, tap, choose, type } = fingerOn(page);
@@ -68,6 +70,19 @@ test('from the bare address to a solved roof of 24 m with three load cases, as t
     await page.waitForFunction(() => document.body.classList.contains('reading'));
     await page.waitForFunction(() => document.querySelectorAll('#tables-content math').length > 10);
     await screenshot(page, 'newcomer-tables');
+    await page.evaluate(() => { globalThis.print = () => { globalThis.wasPrinted = true; }; });
+    await tap('#print-tables');
+    await page.locator('#sheet-dialog').waitFor({ state: 'visible' });
+    await screenshot(page, 'newcomer-print');
+    await tap('#sheet-dialog [name=print]');
+    await page.waitForFunction(() => globalThis.wasPrinted);
+    const sheet = path.join(folder, 'newcomer.pdf');
+    await page.pdf({ path: sheet, preferCSSPageSize: true });
+    const words = whereWords(sheet);
+    for (const name of ['dead', 'snow', 'wind', ...model.members.map(({ a, b }) => a + b)]) {
+        assert.ok(words.has(name), `${name} is printed`);
+    }
+    keepPictures(sheet, 'newcomer-sheet');
     const taps = counted.taps + board.strokes.taps;
     context_.diagnostic(`a roof of 24 m with three load cases: ${taps} taps, ${counted.words} numbers typed, ` +
         `${board.strokes.drags} drags`);
