@@ -257,8 +257,16 @@ function startsText(event) {
     return !event.ctrlKey && !event.metaKey && !event.altKey && [...event.key].length === 1;
 }
 
+// The board has the focus from the start, without anybody having asked for it: that is shown to those who use keys.
+function showFocusByKeys() {
+    const set = (byKeys) => document.body.classList.toggle('by-keys', byKeys);
+    addEventListener('keydown', ({ key }) => /^(Tab|F6|Arrow\w+)$/.test(key) && set(true), true);
+    addEventListener('pointerdown', () => set(false), true);
+}
+
 // Only while no element of the page itself is being typed in or pressed; other keys are left to the browser.
 export function listenToKeys({ press, pressInPanel, inPanel, type }) {
+    showFocusByKeys();
     addEventListener('keydown', (event) => {
         const onBoard = event.target === document.body || event.target.id === 'board';
         const isCovered = ['reading', 'at-start'].some((name) => document.body.classList.contains(name));

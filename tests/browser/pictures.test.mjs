@@ -4,7 +4,7 @@ import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
 import path from 'node:path';
 import { openBoard } from './board.mjs';
-import { linkTo, root, screenshot, siteAndBrowser, sizes } from './support.mjs';
+import { linkTo, openPage, root, screenshot, siteAndBrowser, sizes } from './support.mjs';
 
 const shared = siteAndBrowser();
 
@@ -61,6 +61,11 @@ test('icons of every size are made of the one drawing', async () => {
 test('pictures for the manual', async () => {
     const once = { deviceScaleFactor: 1 };
     const farm = linkTo('farm_bridge.json');
+    const start = await openPage(shared.browser, shared.site.address, { ...sizes.desktop, ...once, atStart: true });
+    await start.page.goto(shared.site.address);
+    await start.page.locator('#form-put:enabled').waitFor();
+    await screenshot(start.page, 'help-start');
+    await start.context.close();
     await picture(sizes.desktop, linkTo('cottage_roof.json'), 'help-board', undefined, once);
     await picture(sizes.desktop, farm, 'help-displacements', async (board) => {
         await board.press('Results');

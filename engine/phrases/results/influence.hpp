@@ -9,10 +9,10 @@ inline constexpr auto kEffectForce = "the force in {member}"_phrase;
 inline constexpr auto kEffectMoveX = "the displacement of {joint} to the right"_phrase;
 inline constexpr auto kEffectMoveY = "the displacement of {joint} upwards"_phrase;
 inline constexpr auto kInfluenceBoth =
-    "Influence line of {effect}, for a load of one that acts downwards: it reaches "
+    "Influence line of {effect}, for a unit load that acts downwards: it reaches "
     "{high} at {highJoint} and {low} at {lowJoint}."_phrase;
 inline constexpr auto kInfluenceOne =
-    "Influence line of {effect}, for a load of one that acts downwards: "
+    "Influence line of {effect}, for a unit load that acts downwards: "
     "it reaches {value} at {joint}."_phrase;
 inline constexpr auto kInfluenceNone =
     "Influence line of {effect}: it is zero wherever the load stands."_phrase;

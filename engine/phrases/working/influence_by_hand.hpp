@@ -7,7 +7,7 @@ namespace gusset::phrase {
 
 inline constexpr auto kTitleInfluence = "Influence line of {effect}"_phrase;
 inline constexpr auto kLoadMoves =
-    "Let a load of 1, acting down, move along {joints}. What {effect} is when "
+    "Let a unit load, acting down, move along {joints}. What {effect} is when "
     "the load stands at a joint is the ordinate there. Between two joints the "
     "line is straight, for stringers hand the load on to both."_phrase;
 inline constexpr auto kReactionPositive = "Positive ordinates act {direction}."_phrase;
