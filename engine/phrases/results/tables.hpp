@@ -28,7 +28,7 @@ inline constexpr auto kMovementCaptionPlain =
 inline constexpr auto kStretchCaption =
     "Members: change of length, positive longer, and stress"_phrase;
 inline constexpr auto kTotal = "Total"_phrase;
-inline constexpr auto kColumnStretch = "Change of length"_phrase;
+inline constexpr auto kColumnStretch = "Elongation"_phrase;
 inline constexpr auto kColumnStress = "Stress"_phrase;
 inline constexpr auto kLargestDisplacement =
     "Largest displacement: {value} at joint {joint}."_phrase;
@@ -62,7 +62,7 @@ inline constexpr auto kCellMember = "member"_phrase;
 inline constexpr auto kCellForce = "force"_phrase;
 inline constexpr auto kCellLetter = "T or C"_phrase;
 inline constexpr auto kCellExact = "exact"_phrase;
-inline constexpr auto kCellStretch = "longer by"_phrase;
+inline constexpr auto kCellStretch = "elongation"_phrase;
 inline constexpr auto kCellStress = "stress"_phrase;
 inline constexpr auto kFactTension = "{value} tension"_phrase;
 inline constexpr auto kFactCompression = "{value} compression"_phrase;
