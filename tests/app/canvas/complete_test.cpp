@@ -66,7 +66,9 @@ bool holdsText(const std::string& svg, const std::string& text) {
 } // namespace
 
 TEST_CASE("a letter is within 28 px of its joint, and its middle nearer to it than to any other") {
-    for (const auto& [name, truss] : subjects()) {
+    for (const auto& subject : subjects()) {
+        const auto& name = subject.name;
+        const auto& truss = subject.truss; // clang 14 captures no structured binding
         for (const Vec2 page : kSheets) {
             Board board = boardOn(truss, page);
             const Scene scene = drawn(board);
