@@ -1,27 +1,19 @@
 // The start page: what this is, the board to go on with, and every way to another one. It is HTML over the board,
 // loaded when it is wanted first, and can be read while the program is still on its way.
 import { card, itemOf, paletteNow } from './cards.js';
+import { fetched } from './fetched.js';
 import { createBoardAccess } from './home_board.js';
 import { createForm } from './home_form.js';
 import { createRecent } from './recent.js';
 
 const home = document.getElementById('home');
 const at = (id) => document.getElementById(id);
-const fileOf = (name) => new URL(name, import.meta.url);
-
-async function fetched(name) {
-    const response = await fetch(fileOf(name));
-    if (!response.ok) {
-        throw new Error(`the server answers ${response.status} for ${name}`);
-    }
-    return response;
-}
 
 function styled() {
     return new Promise((resolve, reject) => {
         const link = document.createElement('link');
         link.rel = 'stylesheet';
-        link.href = fileOf('home.css');
+        link.href = new URL('home.css', import.meta.url);
         link.addEventListener('load', resolve);
         link.addEventListener('error', () => reject(new Error('its style did not come')));
         document.head.append(link);

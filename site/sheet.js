@@ -1,6 +1,8 @@
 // The sheet: the board's truss as a document for paper, which the program writes (web/app/page/sheet_request). Whatever
 // prints this page prints the sheet: the button of the panel, and the browser's own command. It stands in a shadow
 // tree, so that neither its styles nor the page's affect the other.
+import { fetched } from './fetched.js';
+
 const keptUnder = 'gusset.sheet';
 
 const parts = {
@@ -122,14 +124,6 @@ function roomOn(paper) {
     const [width, height] = paper.startsWith('A4') ? [210, 297] : [215.9, 279.4];
     const [across, down] = paper.endsWith('across') ? [height, width] : [width, height];
     return { width: across - 30, height: down - 28 };
-}
-
-async function fetched(name) {
-    const response = await fetch(name);
-    if (!response.ok) {
-        throw new Error(`the server answers ${response.status} for ${name}`);
-    }
-    return response;
 }
 
 // How formulas are set, with the typeface in it, as the command line has it compiled in.

@@ -269,7 +269,7 @@ void refreshPageText(Page& page) {
     const bool hasWorking = isRead && isShown(page.state, page.derived.working);
     const std::uint64_t working = hasWorking ? page.derived.working.serial : 0;
     if (page.pageTextRevision != page.state.revision || page.pageTextWorking != working ||
-        page.pageTextSelection != page.state.selection ||
+        (isRead && page.pageTextSelection != page.state.selection) ||
         page.pageTextWantsWorking != page.workingInPageText ||
         page.pageTextLoads != page.state.choice || page.movingInPageText != moving) {
         page.movingInPageText = std::move(moving);

@@ -172,6 +172,10 @@ std::string formatMeasured(double value, char decimalSign) {
     return formatNumber(value, {NumberForm::Decimals, decimals, decimalSign, false});
 }
 
+std::string withUnit(const std::string& number, std::string_view unit) {
+    return unit.empty() ? number : number + kThinSpace + std::string(unit);
+}
+
 std::string shortestNumber(double value) {
     if (!std::isfinite(value)) {
         return std::isnan(value) ? "nan" : (value < 0 ? "-inf" : "inf");

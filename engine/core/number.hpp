@@ -4,6 +4,7 @@
 // to_chars).
 
 #include <string>
+#include <string_view>
 
 namespace gusset {
 
@@ -32,6 +33,8 @@ struct NumberStyle {
 // A length as on a drawing: three decimals, or more where that would leave fewer than three
 // significant figures (0.0006), without trailing zeros.
 [[nodiscard]] std::string formatMeasured(double, char decimalSign);
+// "4.00 m", never broken between the two; only the number if there is no unit.
+[[nodiscard]] std::string withUnit(const std::string& number, std::string_view unit);
 // The shortest text that reads back as the same double, ASCII, for files and fields: "-0.1",
 // "1e21".
 [[nodiscard]] std::string shortestNumber(double);

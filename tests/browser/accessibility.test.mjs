@@ -4,7 +4,7 @@ import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { test } from 'node:test';
-import { openBoard, openRecent } from './board.mjs';
+import { openBoard, openStart } from './board.mjs';
 import { linkTo, openPage, screenshot, siteAndBrowser, sizes } from './support.mjs';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
@@ -120,7 +120,7 @@ test('the contents lead to each part of the page', async () => {
 
 test('a dialog gives the focus back to the board', async () => {
     const { page, board, context } = await openBoard(shared.browser, shared.site.address, sizes.desktop);
-    await openRecent(board);
+    await openStart(board);
     await page.keyboard.press('Escape');
     assert.equal(await page.evaluate(() => document.activeElement.id), 'board');
     await context.close();

@@ -1,7 +1,7 @@
 // Drives the page as a person does: real mouse and touch events at the places where things are drawn. Positions
 // come from the page's test hook (site/test_hook.js).
 import assert from 'node:assert/strict';
-import { firstFrame, openPage } from './support.mjs';
+import { beam, firstFrame, linkOf, openPage, sizes } from './support.mjs';
 
 export async function openBoard(browser, address, size, fragment = '') {
     const opened = await openPage(browser, address, size);
@@ -207,5 +207,11 @@ export async function dropFile(page, name, text) {
     await page.dispatchEvent('#board', 'drop', { dataTransfer: transfer });
 }
 
-// The list of boards that this browser keeps, with all its contents.
-export const openRecent = openStart;
+// A board of another tab, kept and shut.
+export async function keepBoard(context, address, title) {
+    const page = await context.newPage();
+    await page.goto(`${address}?test&${title}${linkOf(beam(title))}`);
+    await dragJoint(await boardOf(page, sizes.desktop), 'B', 0, -60);
+    await page.evaluate(() => window.gussetTest.reachedDisk());
+    await page.close();
+}

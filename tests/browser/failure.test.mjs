@@ -2,7 +2,7 @@
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
-import { boardOf, dragJoint, dropFile, openBoard, openRecent } from './board.mjs';
+import { boardOf, dragJoint, dropFile, openBoard, openStart } from './board.mjs';
 import { openPage, screenshot, siteAndBrowser, sizes } from './support.mjs';
 
 const shared = siteAndBrowser();
@@ -128,7 +128,7 @@ test('when it fails a third time an empty board stands there, and the bad one am
     after = await boardOf(page, sizes.desktop);
     assert.equal((await modelOf(after)).joints.length, 2);
     assert.equal(await bar(page).isVisible(), false);
-    await openRecent(after);
+    await openStart(after);
     await page.locator('#recent-list button', { hasText: bad.title }).waitFor();
     await context.close();
 });

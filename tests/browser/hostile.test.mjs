@@ -2,7 +2,7 @@
 // back, an address that changes at the wrong moment.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { boardOf, dragJoint, openBoard, openRecent } from './board.mjs';
+import { boardOf, dragJoint, openBoard, openStart } from './board.mjs';
 import { beam, linkOf, openPage, siteAndBrowser, sizes } from './support.mjs';
 
 const shared = siteAndBrowser();
@@ -32,7 +32,7 @@ async function openChanged(...changes) {
 }
 
 async function recentEntries(board) {
-    await openRecent(board);
+    await openStart(board);
     return board.page.locator('#recent-list .card').evaluateAll((buttons) =>
         buttons.map((button) => [...button.querySelectorAll('span')].map((span) => span.textContent)));
 }

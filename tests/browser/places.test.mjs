@@ -1,8 +1,8 @@
 // Work is not lost: two tabs, recent boards, and a page that ends in the middle of a gesture.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { boardOf, dragJoint, openBoard, openRecent } from './board.mjs';
-import { firstFrame, screenshot, siteAndBrowser, sizes } from './support.mjs';
+import { boardOf, dragJoint, openBoard, openStart } from './board.mjs';
+import { beam, firstFrame, linkOf, screenshot, siteAndBrowser, sizes } from './support.mjs';
 
 const shared = siteAndBrowser();
 
@@ -67,7 +67,7 @@ test('a link that is opened and changed leaves the board before it among the rec
     assert.equal(changed.title, '<b>Stranger</b>');
 
     const goToRecent = async (from, title) => {
-        await openRecent(from);
+        await openStart(from);
         await Promise.all([
             page.waitForEvent('load'),
             page.locator('#recent-list button', { hasText: title }).first().click(),
@@ -102,9 +102,7 @@ test('of many boards the eight written last are kept besides the open one', asyn
 });
 
 async function boardWithLink(context, title) {
-    const model = { gusset: 1, title, joints: [{ id: 'A', x: 0, y: 0 }, { id: 'B', x: 3, y: 0 }],
-        members: [{ a: 'A', b: 'B' }] };
-    const opened = await openIn(context, `&${title}#j=${encodeURIComponent(JSON.stringify(model))}`);
+    const opened = await openIn(context, `&${title}${linkOf(beam(title))}`);
     await dragJoint(opened.board, 'B', 0, -60);
     return opened;
 }
@@ -114,7 +112,7 @@ test('recent boards stand in the list with their pictures', async () => {
     await dragJoint(board, 'C', 60, 0);
     const other = await boardWithLink(context, 'Other');
     await other.page.close();
-    await openRecent(board);
+    await openStart(board);
     const picture = page.locator('#recent-list img').first();
     await page.waitForFunction(() => document.querySelector('#recent-list img').naturalWidth > 20);
     const inked = await picture.evaluate(async (image) => {
@@ -190,7 +188,7 @@ for (const [name, size] of Object.entries(sizes)) {
         const there = await boardOf(later, size);
         assert.match((await there.observe()).message, /cannot be read.*An example is open instead/);
         await screenshot(later, `damaged-${name}`);
-        await openRecent(there);
+        await openStart(there);
         const entry = later.locator('#recent-list button').first();
         await entry.waitFor({ state: 'visible' });
         const words = await entry.textContent();

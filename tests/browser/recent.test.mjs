@@ -1,7 +1,7 @@
 // Which boards are kept, and which of them Recent boards lists: looking at a board does not add it.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { boardOf, dragJoint, dropFile, openBoard, openRecent } from './board.mjs';
+import { boardOf, dragJoint, dropFile, keepBoard, openBoard, openStart } from './board.mjs';
 import { beam, linkOf, screenshot, siteAndBrowser, sizes } from './support.mjs';
 
 const shared = siteAndBrowser();
@@ -16,7 +16,7 @@ async function goTo(page, board, fragment) {
 
 // The titles in the list, latest first. The list stays open.
 async function recent(board) {
-    await openRecent(board);
+    await openStart(board);
     return board.page.locator('#recent-list button span:nth-of-type(1)').allTextContents();
 }
 
@@ -89,14 +89,14 @@ test('a link that is pasted on the start page leaves the board before it in the 
     const { board, page, context } = await open();
     await dragJoint(board, 'C', 60, 0);
     const own = await modelOf(board);
-    await openRecent(board);
+    await openStart(board);
     await page.click('#home-link-text');
     await page.keyboard.insertText(`${shared.site.address}${linkOf(beam('Pasted'))}`);
     await page.keyboard.press('Enter');
     await page.waitForFunction(() => window.gussetTest.observe().model.title === 'Pasted');
     await board.idle();
     await dragJoint(board, 'B', 0, -60);
-    await openRecent(board);
+    await openStart(board);
     await page.locator('#recent-list button', { hasText: own.title }).waitFor();
     await context.close();
 });
@@ -146,22 +146,13 @@ async function failToRead(page, word) {
     });
 }
 
-async function boardWithLink(context, title) {
-    const page = await context.newPage();
-    await page.goto(`${shared.site.address}?test&${title}${linkOf(beam(title))}`);
-    const board = await boardOf(page, sizes.desktop);
-    await dragJoint(board, 'B', 0, -60);
-    await page.evaluate(() => window.gussetTest.reachedDisk());
-    await page.close();
-}
-
 test('a stored text that the program fails on harms no other: the board before it is open, and all are listed', async () => {
     const { board, page, context } = await open();
     await dragJoint(board, 'C', 60, 0);
     const own = await modelOf(board);
     await page.close();
-    await boardWithLink(context, 'Other');
-    await boardWithLink(context, 'Killer');
+    await keepBoard(context, shared.site.address, 'Other');
+    await keepBoard(context, shared.site.address, 'Killer');
     const later = await context.newPage();
     await failToRead(later, 'Killer');
     await later.goto(`${shared.site.address}?test`);

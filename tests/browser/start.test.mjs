@@ -4,7 +4,7 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { test } from 'node:test';
 import path from 'node:path';
-import { boardOf, dragJoint, openBoard, openStart } from './board.mjs';
+import { boardOf, dragJoint, keepBoard, openBoard, openStart } from './board.mjs';
 import { beam, firstFrame, linkOf, linkTo, openPage, root, screenshot, siteAndBrowser, sizes } from './support.mjs';
 
 const shared = siteAndBrowser();
@@ -259,21 +259,11 @@ test('what is refused is said on the start page, which stays', async () => {
     await context.close();
 });
 
-// A board of another tab, kept and shut.
-async function keepBoard(context, title) {
-    const page = await context.newPage();
-    await page.goto(`${shared.site.address}?test&${title}${linkOf(beam(title))}`);
-    const board = await boardOf(page, sizes.desktop);
-    await dragJoint(board, 'B', 0, -60);
-    await page.evaluate(() => window.gussetTest.reachedDisk());
-    await page.close();
-}
-
 test('a recent board is named anew, removed, and brought back', async () => {
     const { page, context, board } = await openBoard(shared.browser, shared.site.address, sizes.desktop,
         linkTo('footbridge.json'));
-    await keepBoard(context, 'First');
-    await keepBoard(context, 'Second');
+    await keepBoard(context, shared.site.address, 'First');
+    await keepBoard(context, shared.site.address, 'Second');
     await openStart(board);
     const titles = () => page.locator('#recent-list .title').allInnerTexts();
     assert.deepEqual(await titles(), ['Second', 'First']);
@@ -286,12 +276,16 @@ test('a recent board is named anew, removed, and brought back', async () => {
     await page.keyboard.press('Escape');
     assert.deepEqual(await titles(), ['Second', 'Porch']);
     assert.equal(await isAtStart(page), true);
+    const bringBack = page.getByRole('button', { name: 'Bring it back' });
     await page.getByRole('button', { name: 'Remove Second' }).click();
+    await bringBack.waitFor();
     assert.deepEqual(await titles(), ['Porch']);
-    await page.getByRole('button', { name: 'Bring it back' }).click();
+    await bringBack.click();
+    await page.getByRole('button', { name: 'Remove Second' }).waitFor();
     assert.deepEqual(await titles(), ['Second', 'Porch']);
     await screenshot(page, 'home-recent-desktop');
     await page.getByRole('button', { name: 'Remove Second' }).click();
+    await bringBack.waitFor();
     await page.locator('#home-go button').click();
     await openStart(board);
     assert.deepEqual(await titles(), ['Porch'], 'removed for good');

@@ -6,10 +6,9 @@
 #include "model/truss/units.hpp"
 #include "phrases/drawing.hpp"
 #include "phrases/frame.hpp"
-#include "phrases/results/tables.hpp"
+#include "ui/force_signs.hpp"
 
 #include <algorithm>
-#include <array>
 
 namespace gusset {
 namespace {
@@ -36,15 +35,6 @@ Camera sheetFor(const Truss& truss, double width) {
 }
 
 void addSigns(const PhraseBook& book, const AppState& state, std::vector<PictureLine>& lines) {
-    struct Sign {
-        Ink ink;
-        Phrase<> letter;
-        Phrase<> word;
-    };
-    constexpr std::array kSigns{
-        Sign{Ink::Tension, phrase::kLetterTension, phrase::kWordTension},
-        Sign{Ink::Compression, phrase::kLetterCompression, phrase::kWordCompression},
-        Sign{Ink::Zero, phrase::kLetterZero, phrase::kFactNoForce}};
     const std::string unit = symbolOf(state.truss.units.force);
     if (state.view.memberFigure == MemberFigure::Stress) {
         lines.push_back({sayPlain(book, phrase::kFiguresStress), Ink::Muted});
@@ -53,7 +43,7 @@ void addSigns(const PhraseBook& book, const AppState& state, std::vector<Picture
     } else if (!unit.empty()) {
         lines.push_back({sayPlain(book, phrase::kMemberForcesIn, {{"unit", unit}}), Ink::Muted});
     }
-    for (const Sign& sign : kSigns) {
+    for (const ForceSign& sign : forceSigns()) {
         lines.push_back(
             {sayPlain(book, phrase::kSignMeans,
                       {{"letter", say(book, sign.letter)}, {"word", say(book, sign.word)}}),

@@ -1,5 +1,6 @@
 #include "report/derivation/force_method_text.hpp"
 
+#include "core/number.hpp"
 #include "phrases/working/force_method.hpp"
 #include "phrases/working/remarks.hpp"
 #include "phrases/working/unit_load.hpp"
@@ -232,7 +233,7 @@ RichLine conditionLine(const ForceMethodNotes& notes, std::size_t i) {
     const Vec2 along = wayOf(notes, i);
     return say(notes.notation.book, phrase::kGivesWay,
                {{"joint", jointOf(notes, i)},
-                {"size", unit.empty() ? size : size + kThinSpace + unit},
+                {"size", withUnit(size, unit)},
                 {"direction", directionWord(notes.notation.book, allowed < 0 ? -along : along)}});
 }
 

@@ -1,5 +1,6 @@
 #include "report/derivation/unit_load_text.hpp"
 
+#include "core/number.hpp"
 #include "core/signs.hpp"
 #include "phrases/working/unit_load.hpp"
 #include "report/derivation/force_method_text.hpp"
@@ -26,10 +27,6 @@ RichLine movedJoint(const UnitLoadNotes& notes) {
 
 Vec2 axisOf(const UnitLoadTable& unit) {
     return unit.axis == DisplacementAxis::X ? Vec2{1, 0} : Vec2{0, 1};
-}
-
-std::string withUnit(const std::string& number, const std::string& unit) {
-    return unit.empty() ? number : number + kThinSpace + unit;
 }
 
 void endWithUnit(Formula& formula, const std::string& unit) {

@@ -1,5 +1,6 @@
 #include "report/formula/notation.hpp"
 
+#include "core/number.hpp"
 #include "core/signs.hpp"
 #include "core/tolerance.hpp"
 #include "phrases/results/lists.hpp"
@@ -211,12 +212,12 @@ std::string directionWord(const PhraseBook& book, Vec2 direction) {
 
 std::string givenForce(const Notation& notation, double force) {
     const std::string unit = symbolOf(notation.truss.units.force);
-    return formatGiven(force, notation.numbers) + (unit.empty() ? unit : kThinSpace + unit);
+    return withUnit(formatGiven(force, notation.numbers), unit);
 }
 
 std::string givenLength(const Notation& notation, double length) {
     const std::string unit = symbolOf(notation.truss.units.length);
-    return formatGiven(length, notation.numbers) + (unit.empty() ? unit : kThinSpace + unit);
+    return withUnit(formatGiven(length, notation.numbers), unit);
 }
 
 } // namespace gusset

@@ -1,7 +1,7 @@
 #include "report/results/check_text.hpp"
 
 #include "core/csv.hpp"
-#include "core/signs.hpp"
+#include "core/number.hpp"
 #include "phrases/results/checks.hpp"
 #include "phrases/results/lists.hpp"
 #include "phrases/results/tables.hpp"
@@ -289,7 +289,7 @@ std::string stressOf(const Truss& truss, const Solution& solution, MemberId memb
         zero ? 0 : std::fabs(solution.stresses[member.at()]) / toPascal(truss.units.stress);
     const std::string unit = symbolOf(truss.units.stress);
     const NumberStyle style{NumberForm::Significant, 3, truss.classSettings.decimalSign, false};
-    return formatNumber(stress, style) + (unit.empty() ? unit : kThinSpace + unit);
+    return withUnit(formatNumber(stress, style), unit);
 }
 
 std::vector<CheckRow> checkRows(const Writer& writer, const MemberChecks& checks) {

@@ -1,5 +1,6 @@
 #include "report/results/influence_text.hpp"
 
+#include "core/number.hpp"
 #include "core/signs.hpp"
 #include "core/tolerance.hpp"
 #include "phrases/results/influence.hpp"
@@ -50,10 +51,6 @@ NumberStyle ordinateStyle(const Truss& truss, EffectKind kind, double error) {
         style.keepZeros = false;
     }
     return style;
-}
-
-std::string withUnit(const std::string& number, const std::string& unit) {
-    return unit.empty() ? number : number + kThinSpace + unit;
 }
 
 std::string withTrueMinus(std::string text) {

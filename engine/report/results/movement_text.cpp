@@ -1,5 +1,6 @@
 #include "report/results/movement_text.hpp"
 
+#include "core/number.hpp"
 #include "core/signs.hpp"
 #include "core/tolerance.hpp"
 #include "phrases/results/tables.hpp"
@@ -167,9 +168,9 @@ std::string movementOf(const Truss& truss, const Solution& solution, JointId joi
     const double unit = toMetre(truss.units.displacement);
     const std::string symbol = symbolOf(truss.units.displacement);
     const double size = length(solution.displacements[joint.at()]);
-    return numberText(truss, inUnits(size, largestOf(solution), unit),
-                      movementBound(solution) / unit) +
-           (symbol.empty() ? symbol : kThinSpace + symbol);
+    return withUnit(
+        numberText(truss, inUnits(size, largestOf(solution), unit), movementBound(solution) / unit),
+        symbol);
 }
 
 std::string timesText(const Truss& truss, double factor) {

@@ -4,7 +4,7 @@
 #include "report/text/html.hpp"
 
 #include "core/csv.hpp"
-#include "core/signs.hpp"
+#include "core/number.hpp"
 #include "core/utf8.hpp"
 #include "report/results/movement_text.hpp"
 #include "report/results/table.hpp"
@@ -104,7 +104,7 @@ NumberStyle roughStyleOf(const Truss& truss) {
 
 std::string forceText(const Truss& truss, double force, const NumberStyle& style) {
     const std::string unit = symbolOf(truss.units.force);
-    return formatNumber(force, style) + (unit.empty() ? unit : kThinSpace + unit);
+    return withUnit(formatNumber(force, style), unit);
 }
 
 std::vector<ForceRow> forceRows(const Writer& writer, const Solution& solution) {

@@ -1,5 +1,6 @@
 #include "report/sheet/sheet_model.hpp"
 
+#include "core/number.hpp"
 #include "core/signs.hpp"
 #include "model/catalogue/section_properties.hpp"
 #include "model/catalogue/section_shapes.hpp"
@@ -19,10 +20,6 @@
 
 namespace gusset {
 namespace {
-
-std::string withUnit(const std::string& number, std::string_view unit) {
-    return unit.empty() ? number : number + kThinSpace + std::string(unit);
-}
 
 std::string labelAt(const Truss& truss, JointId joint) { return truss.joints[joint.at()].label; }
 

@@ -1,7 +1,7 @@
 // What a screen reader is told of the board: each event once, and nothing of what did not happen.
 #include "app/board.hpp"
+#include "app/derived/spoken.hpp"
 #include "app/fields/fields.hpp"
-#include "app/page/spoken.hpp"
 #include "canvas/hands/board_menu.hpp"
 #include "canvas/hands/heard.hpp"
 #include "report/text/formula.hpp"

@@ -1,8 +1,9 @@
 #include "app/derived/thing_text.hpp"
 
+#include "app/derived/spoken.hpp"
 #include "app/fields/cell_text.hpp"
 #include "app/fields/cells.hpp"
-#include "core/signs.hpp"
+#include "core/number.hpp"
 #include "phrases/columns.hpp"
 #include "phrases/heard.hpp"
 #include "phrases/picked.hpp"
@@ -11,9 +12,6 @@
 #include "report/results/results_text.hpp"
 
 #include <algorithm>
-#include <array>
-#include <string_view>
-#include <utility>
 
 namespace gusset {
 namespace {
@@ -44,27 +42,6 @@ void addTo(const PhraseBook& book, std::string& text, const std::string& more) {
     if (!more.empty()) {
         text = sayPlain(book, phrase::kHeardMore, {{"what", text}, {"more", more}});
     }
-}
-
-// "→ 3" is to the right 3: a screen reader skips arrows.
-std::string spokenArrow(const PhraseBook& book, const std::string& value) {
-    constexpr std::array<std::pair<std::string_view, Phrase<>>, 4> kArrows{
-        {{"↑", phrase::kSaidUp},
-         {"↓", phrase::kSaidDown},
-         {"←", phrase::kSaidLeft},
-         {"→", phrase::kSaidRight}}};
-    for (const auto& [arrow, said] : kArrows) {
-        if (!value.starts_with(arrow)) {
-            continue;
-        }
-        const std::string way = sayPlain(book, said);
-        const std::string_view space = kThinSpace;
-        std::string_view rest = std::string_view(value).substr(arrow.size());
-        rest.remove_prefix(rest.starts_with(space) ? space.size() : 0);
-        return rest.empty() ? way
-                            : sayPlain(book, phrase::kHeardValue, {{"name", way}, {"value", rest}});
-    }
-    return value;
 }
 
 // What the strip shows as fields: "x 4", "size 10", "direction down".
@@ -107,16 +84,12 @@ std::string loadsAt(const AppState& state, JointId joint) {
 
 } // namespace
 
-std::string quantity(const std::string& number, const char* unit) {
-    return *unit == '\0' ? number : number + kThinSpace + unit;
-}
-
 std::string thingTitle(const AppState& state, const ThingId& thing) {
     return std::visit(ThingTitle{*state.book, state.truss}, thing);
 }
 
 std::string memberLength(const Truss& truss, MemberId member) {
-    return quantity(formatNumber(length(memberVector(truss, member)), numberStyleOf(truss)),
+    return withUnit(formatNumber(length(memberVector(truss, member)), numberStyleOf(truss)),
                     symbolOf(truss.units.length));
 }
 
@@ -128,7 +101,7 @@ std::string memberForce(const AppState& state, const Derived& derived, MemberId 
         if (row.member == member) {
             const bool pulled = row.sense == Sense::Tension;
             return sayPlain(*state.book, pulled ? phrase::kFactTension : phrase::kFactCompression,
-                            {{"value", quantity(row.size, symbolOf(state.truss.units.force))}});
+                            {{"value", withUnit(row.size, symbolOf(state.truss.units.force))}});
         }
     }
     return {};

@@ -8,8 +8,6 @@
 
 namespace gusset {
 
-// "4.00 m" with a thin space; only the number if the model has no units.
-[[nodiscard]] std::string quantity(const std::string& number, const char* unit);
 [[nodiscard]] std::string thingTitle(const AppState&, const ThingId&); // "Pin at A"
 [[nodiscard]] std::string memberLength(const Truss&, MemberId);
 // "24.75 kN tension"; empty if the truss has no forces.

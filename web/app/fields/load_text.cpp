@@ -41,10 +41,6 @@ const char* arrowOf(bool upright, double part) {
     return upright ? (part < 0 ? "↓" : "↑") : (part < 0 ? "←" : "→");
 }
 
-std::string withUnit(const std::string& text, const char* unit) {
-    return *unit == '\0' ? text : text + kThinSpace + unit;
-}
-
 double turnedIntoRange(double degrees) {
     const double turned = std::remainder(degrees, 360);
     return turned <= -180 ? turned + 360 : turned;
@@ -161,7 +157,7 @@ Load withPart(const Load& load, bool upright, double size) {
 Load withDirection(const Load& load, double degrees) {
     Load typed = load;
     const auto* angled = std::get_if<AngledForce>(&load.what);
-    const double size = angled ? std::abs(angled->size) : length(arrowForce(load).value_or(Vec2{}));
+    const double size = forceSizeOf(load);
     const bool keepsAngle = jointOf(load).valid() && std::remainder(degrees, 90) != 0;
     if (keepsAngle || angled) {
         typed.what = AngledForce{jointOf(load), size, degrees};

@@ -31,6 +31,18 @@ std::string headingHtml(const PhraseBook& book, Phrase<> phrase, int level) {
 
 std::string lineHtml(const std::string& text) { return "<p>" + escapeHtml(text) + "</p>\n"; }
 
+std::string tableBegin(const std::string& caption, const std::vector<std::string>& headings) {
+    std::string html =
+        "<table class=\"model\">\n<caption>" + escapeHtml(caption) + "</caption>\n<thead><tr>";
+    for (const std::string& heading : headings) {
+        html += "<th scope=\"col\">" + escapeHtml(heading) + "</th>";
+    }
+    return html + "</tr></thead>\n<tbody>\n";
+}
+
+std::string inCell(const std::string& html) { return "<td>" + html + "</td>"; }
+std::string inRowHead(const std::string& html) { return "<th scope=\"row\">" + html + "</th>"; }
+
 std::string selectHtml(const std::string& label, const FieldId& field,
                        const std::vector<PageOption>& options) {
     std::string html = "<p><label>" + escapeHtml(label) + " <select data-ask=\"" +

@@ -28,6 +28,12 @@ struct PageButton {
                                   const std::string& what);
 [[nodiscard]] std::string headingHtml(const PhraseBook&, Phrase<>, int level = 3);
 [[nodiscard]] std::string lineHtml(const std::string& text);
+// A table of the model, up to its first row; what ends it; and cells of pieces of HTML.
+[[nodiscard]] std::string tableBegin(const std::string& caption,
+                                     const std::vector<std::string>& headings);
+inline constexpr const char* kTableEnd = "</tbody>\n</table>\n";
+[[nodiscard]] std::string inCell(const std::string& html);
+[[nodiscard]] std::string inRowHead(const std::string& html);
 struct PageOption {
     std::string value; // sent when it is chosen
     std::string name;

@@ -18,19 +18,6 @@
 namespace gusset {
 namespace {
 
-std::string tableBegin(const std::string& caption, const std::vector<std::string>& headings) {
-    std::string html =
-        "<table class=\"model\">\n<caption>" + escapeHtml(caption) + "</caption>\n<thead><tr>";
-    for (const std::string& heading : headings) {
-        html += "<th scope=\"col\">" + escapeHtml(heading) + "</th>";
-    }
-    return html + "</tr></thead>\n<tbody>\n";
-}
-constexpr const char* kTableEnd = "</tbody>\n</table>\n";
-
-std::string inCell(const std::string& html) { return "<td>" + html + "</td>"; }
-std::string inRowHead(const std::string& html) { return "<th scope=\"row\">" + html + "</th>"; }
-
 std::string listHtml(const Writer& writer, const ListField& field) {
     if (!canType(writer.truss, field)) {
         return {};

@@ -76,7 +76,7 @@ std::string plainRowHtml(const Writer& writer, CellTable table, int row) {
         const bool kind = table == CellTable::Supports && column == column::kSupportKind;
         const std::string look =
             escapeHtml(kind ? kindOf(writer, row) : cellLook(writer.truss, cell));
-        html += column == 0 ? "<th scope=\"row\">" + look + "</th>" : "<td>" + look + "</td>";
+        html += column == 0 ? inRowHead(look) : inCell(look);
     }
     return html + "</tr>\n";
 }
@@ -91,45 +91,40 @@ std::string rowHtml(const Writer& writer, CellTable table, int row) {
             continue;
         }
         const std::string inner = presses ? kindHtml(writer, row) : cellHtml(writer, cell);
-        html += column == 0 && !isNew ? "<th scope=\"row\">" + inner + "</th>"
-                                      : "<td>" + inner + "</td>";
+        html += column == 0 && !isNew ? inRowHead(inner) : inCell(inner);
     }
     if (!isNew) {
-        html += "<td>" + removeHtml(writer, table, row) + "</td>";
+        html += inCell(removeHtml(writer, table, row));
     }
     return html + "</tr>\n";
 }
 
-std::string columnHtml(const Writer& writer, const CellColumn& column) {
+std::string columnHeading(const Writer& writer, const CellColumn& column) {
     const std::string unit = symbolOf(writer.truss.units, column.unit);
     const RichLine name = say(writer, column.more.onPage.value_or(column.name));
-    return "<th scope=\"col\">" +
-           escapeHtml(unit.empty() ? plainText(name)
-                                   : sayPlain(writer, phrase::kNameInUnit,
-                                              {{"name", name}, {"unit", unit}})) +
-           "</th>";
-}
-
-std::string headHtml(const PhraseBook& book, Phrase<> heading) {
-    return "<th scope=\"col\">" + escapeHtml(sayPlain(book, heading)) + "</th>";
+    return unit.empty() ? plainText(name)
+                        : sayPlain(writer, phrase::kNameInUnit, {{"name", name}, {"unit", unit}});
 }
 
 std::string tableOf(const Writer& writer, CellTable table, PageCells cells) {
     const ModelTable& of = modelTable(table);
-    std::string html = "<table class=\"model\">\n<caption>" +
-                       escapeHtml(sayPlain(writer, of.name)) + "</caption>\n<thead><tr>";
+    std::vector<std::string> headings;
     for (const CellColumn& column : of.columns) {
-        html += column.more.isOnPage ? columnHtml(writer, column) : "";
+        if (column.more.isOnPage) {
+            headings.push_back(columnHeading(writer, column));
+        }
     }
     const bool typed = cells == PageCells::Typed;
-    html += typed ? headHtml(writer.book, phrase::kRemoveHeading) : "";
-    html += "</tr></thead>\n<tbody>\n";
+    if (typed) {
+        headings.push_back(sayPlain(writer, phrase::kRemoveHeading));
+    }
+    std::string html = tableBegin(sayPlain(writer, of.name), headings);
     const int rows = rowsOf(writer.truss, table);
     const int shown = std::min(rows, kMostRows);
     for (int row = 0; row < shown; ++row) {
         html += typed ? rowHtml(writer, table, row) : plainRowHtml(writer, table, row);
     }
-    html += (typed ? rowHtml(writer, table, rows) : "") + "</tbody>\n</table>\n";
+    html += (typed ? rowHtml(writer, table, rows) : "") + kTableEnd;
     if (shown < rows) {
         html += "<p>" + escapeHtml(sayPlain(writer, phrase::kMoreRows, {{"n", rows - shown}})) +
                 "</p>\n";

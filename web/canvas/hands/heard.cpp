@@ -1,10 +1,11 @@
 #include "canvas/hands/heard.hpp"
 
+#include "app/derived/spoken.hpp"
 #include "app/derived/thing_text.hpp"
 #include "app/fields/typed_text.hpp"
-#include "app/page/spoken.hpp"
 #include "canvas/hands/arrange.hpp"
 #include "canvas/hands/board_menu.hpp"
+#include "core/number.hpp"
 #include "phrases/frame.hpp"
 #include "phrases/heard.hpp"
 #include "phrases/tools.hpp"
@@ -72,7 +73,7 @@ std::string largestForces(const AppState& state, const Derived& derived) {
     const ForceRow* pulled = largestOf(derived.forces, Sense::Tension);
     const ForceRow* pushed = largestOf(derived.forces, Sense::Compression);
     const auto sizeOf = [&](const ForceRow& row) {
-        return quantity(row.size, symbolOf(state.truss.units.force));
+        return withUnit(row.size, symbolOf(state.truss.units.force));
     };
     if (pulled && pushed) {
         return sayPlain(book, phrase::kHeardLargestBoth,

@@ -4,7 +4,6 @@
 #include "canvas/scene/pick.hpp"
 #include "canvas/scene/snap.hpp"
 #include "core/number.hpp"
-#include "core/signs.hpp"
 #include "core/tolerance.hpp"
 #include "model/truss/units.hpp"
 #include "phrases/history.hpp"
@@ -42,7 +41,7 @@ double reachOf(const Figure& figure) {
 std::string lengthText(const Truss& truss, double value) {
     const std::string unit = symbolOf(truss.units.length);
     const std::string number = formatMeasured(value, truss.classSettings.decimalSign);
-    return unit.empty() ? number : number + kThinSpace + unit;
+    return withUnit(number, unit);
 }
 
 const Figure* figureAt(const AppState& state, Vec2 pixel) {

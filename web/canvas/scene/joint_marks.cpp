@@ -1,5 +1,5 @@
-// Joints and their letters. A letter stays with its joint: its edge is within kLetterReach of it
-// and nearer to it than to any other, or it is left out, which a note says.
+// Joints and their letters. A letter stays with its joint: its edge is within kLetterReach of it,
+// and no other joint is as near to its middle; else it is left out, which a note says.
 #include "canvas/scene/scene_builders.hpp"
 #include "canvas/scene/short_name.hpp"
 #include "core/tolerance.hpp"

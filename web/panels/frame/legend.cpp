@@ -1,7 +1,7 @@
 // How tension, compression and zero are drawn, in the corner of the board beside the tools.
 #include "panels/frame/panel_context.hpp"
 #include "phrases/frame.hpp"
-#include "phrases/results/tables.hpp"
+#include "ui/force_signs.hpp"
 
 #include <array>
 #include <cmath>
@@ -9,15 +9,6 @@
 namespace gusset {
 namespace {
 
-struct Sign {
-    Ink ink;
-    Phrase<> letter;
-    Phrase<> word;
-};
-constexpr std::array kLegendSigns{
-    Sign{Ink::Tension, phrase::kLetterTension, phrase::kWordTension},
-    Sign{Ink::Compression, phrase::kLetterCompression, phrase::kWordCompression},
-    Sign{Ink::Zero, phrase::kLetterZero, phrase::kFactNoForce}};
 // In the order of MemberFigure.
 constexpr std::array<Phrase<>, 3> kFigures{Phrase<>{}, phrase::kFiguresStress, phrase::kFiguresUse};
 constexpr float kSignLength = 34; // CSS px
@@ -38,10 +29,10 @@ void legendPanel(PanelContext& context) {
     const float step = std::round(font.FontSize * 1.35F);
     const char* figures =
         words(context, kFigures[static_cast<std::size_t>(context.state.view.memberFigure)]);
-    const std::size_t lines = kLegendSigns.size() + (*figures != '\0' ? 1 : 0);
+    const std::size_t lines = forceSigns().size() + (*figures != '\0' ? 1 : 0);
     float y = ui.px(tools.at.y + tools.size.y) - step * static_cast<float>(lines);
     const float left = ui.px(16);
-    for (const Sign& sign : kLegendSigns) {
+    for (const ForceSign& sign : forceSigns()) {
         const float middle = std::round(y + step / 2);
         const float top = std::round(middle - font.FontSize / 2);
         const ImU32 ink = packed(textColour(*ui.palette, sign.ink));

@@ -9,6 +9,8 @@ namespace gusset {
 
 // "F AB equals 60 over 12 equals 5 kN up".
 [[nodiscard]] std::string spokenFormula(const PhraseBook&, const Formula&);
+// "→ 3" is "to the right 3"; other texts stay.
+[[nodiscard]] std::string spokenArrow(const PhraseBook&, const std::string&);
 // Its title, sentences and formulas, and the captions of its tables.
 [[nodiscard]] std::string spokenPassage(const PhraseBook&, const Passage&);
 

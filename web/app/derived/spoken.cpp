@@ -1,4 +1,4 @@
-#include "app/page/spoken.hpp"
+#include "app/derived/spoken.hpp"
 
 #include "core/signs.hpp"
 #include "phrases/heard.hpp"
@@ -15,15 +15,28 @@ struct Sign {
     std::string_view sign;
     Phrase<> said;
 };
-constexpr std::array kSigns{
-    Sign{"=", phrase::kSaidEquals},     Sign{kAlmost, phrase::kSaidAlmost},
-    Sign{"+", phrase::kSaidPlus},       Sign{kMinus, phrase::kSaidMinus},
-    Sign{kDot, phrase::kSaidTimes},     Sign{"\u21D2", phrase::kSaidSo},
-    Sign{"(", phrase::kSaidOpen},       Sign{")", phrase::kSaidClose},
-    Sign{"sin", phrase::kSaidSine},     Sign{"cos", phrase::kSaidCosine},
-    Sign{"tan", phrase::kSaidTangent},  Sign{"\u2191", phrase::kSaidUp},
-    Sign{"\u2193", phrase::kSaidDown},  Sign{"\u2190", phrase::kSaidLeft},
+constexpr std::array kArrows{
+    Sign{"\u2191", phrase::kSaidUp},
+    Sign{"\u2193", phrase::kSaidDown},
+    Sign{"\u2190", phrase::kSaidLeft},
     Sign{"\u2192", phrase::kSaidRight},
+};
+constexpr std::array kSigns{
+    Sign{"=", phrase::kSaidEquals},
+    Sign{kAlmost, phrase::kSaidAlmost},
+    Sign{"+", phrase::kSaidPlus},
+    Sign{kMinus, phrase::kSaidMinus},
+    Sign{kDot, phrase::kSaidTimes},
+    Sign{"\u21D2", phrase::kSaidSo},
+    Sign{"(", phrase::kSaidOpen},
+    Sign{")", phrase::kSaidClose},
+    Sign{"sin", phrase::kSaidSine},
+    Sign{"cos", phrase::kSaidCosine},
+    Sign{"tan", phrase::kSaidTangent},
+    kArrows[0],
+    kArrows[1],
+    kArrows[2],
+    kArrows[3],
 };
 
 // "−5" is minus 5; what is no sign stays as it is.
@@ -143,6 +156,21 @@ struct SpokenPart {
 };
 
 } // namespace
+
+std::string spokenArrow(const PhraseBook& book, const std::string& text) {
+    const auto* found = std::find_if(kArrows.begin(), kArrows.end(), [&](const Sign& arrow) {
+        return text.starts_with(arrow.sign);
+    });
+    if (found == kArrows.end()) {
+        return text;
+    }
+    const std::string_view space = kThinSpace;
+    std::string_view rest = std::string_view(text).substr(found->sign.size());
+    rest.remove_prefix(rest.starts_with(space) ? space.size() : 0);
+    const std::string way = sayPlain(book, found->said);
+    return rest.empty() ? way
+                        : sayPlain(book, phrase::kHeardValue, {{"name", way}, {"value", rest}});
+}
 
 std::string spokenFormula(const PhraseBook& book, const Formula& formula) {
     std::string text;
