@@ -1,0 +1,29 @@
+#include "classroom/exercise/answers.hpp"
+
+namespace gusset {
+
+bool isBlank(const GivenForce& given) {
+    return !given.size && !given.sign;
+}
+
+std::optional<double> valueOf(const GivenForce& given) {
+    if (given.sign == 0 || given.size == 0.0) {
+        return 0.0;
+    }
+    return given.size && given.sign ? std::optional(*given.size * *given.sign) : std::nullopt;
+}
+
+Answers blankAnswers(const Truss& truss, const Exercise& exercise) {
+    Answers answers;
+    answers.variant = exercise.variant;
+    for (const Support& support : truss.supports) {
+        answers.reactions.resize(answers.reactions.size() +
+                                 (support.kind == SupportKind::Pin ? 2 : 1));
+    }
+    answers.forces.resize(truss.members.size());
+    answers.zeros.resize(truss.members.size());
+    answers.values.resize(exercise.questions.size());
+    return answers;
+}
+
+} // namespace gusset
