@@ -2,11 +2,9 @@
 
 namespace gusset {
 
-bool isBlank(const GivenForce& given) {
-    return !given.size && !given.sign;
-}
+bool isBlank(const WrittenForce& given) { return !given.size && !given.sign; }
 
-std::optional<double> valueOf(const GivenForce& given) {
+std::optional<double> valueOf(const WrittenForce& given) {
     if (given.sign == 0 || given.size == 0.0) {
         return 0.0;
     }

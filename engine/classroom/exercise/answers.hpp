@@ -12,22 +12,22 @@ namespace gusset {
 
 // +1: tension of a member, or along Restraint::along of a reaction; −1: compression, or against;
 // 0: zero.
-struct GivenForce {
+struct WrittenForce {
     std::optional<double> size; // force units, not negative
     std::optional<int> sign;
 
-    bool operator==(const GivenForce&) const = default;
+    bool operator==(const WrittenForce&) const = default;
 };
-[[nodiscard]] bool isBlank(const GivenForce&);
+[[nodiscard]] bool isBlank(const WrittenForce&);
 // With its sign; nothing if either is missing, unless the force is said to be zero.
-[[nodiscard]] std::optional<double> valueOf(const GivenForce&);
+[[nodiscard]] std::optional<double> valueOf(const WrittenForce&);
 
 struct Answers {
     std::string exercise; // checksum of the exercise that they are for: see exerciseMark
     int variant = 0;
     std::string code;                          // a random one, to tell sheets apart
-    std::vector<GivenForce> reactions;         // of each Restraint of the structure
-    std::vector<GivenForce> forces;            // of each member
+    std::vector<WrittenForce> reactions;       // of each Restraint of the structure
+    std::vector<WrittenForce> forces;          // of each member
     std::vector<std::optional<bool>> zeros;    // of each member: whether it carries nothing
     std::optional<int> degree;                 // of indeterminacy; negative: mechanism
     std::vector<std::optional<double>> values; // of each question that asks for one value
