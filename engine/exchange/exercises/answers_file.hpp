@@ -1,0 +1,27 @@
+#pragma once
+// A student's answers as a file, and as a link's fragment `a=1.<base64url>.<length>.<check>`, which
+// is made like a model's (exchange/links/link):
+//
+// { "gussetAnswers": 1, "exercise": "9f0c33ab", "variant": 7, "code": "7HQ2M",
+//   "reactions": [ { "of": "A:y", "size": 12.5, "sign": "+" } ],
+//   "forces": [ { "of": "A-B", "size": 7, "sense": "T" } ],
+//   "zero": ["B-C"], "notZero": ["A-B"], "degree": 0, "values": [null, 3.2] }
+//
+// "exercise" is exerciseMark's; sizes are in the model's force units, `sign` is along +x, up, or
+// the reaction's direction for "+". `values` has one place for each question. No name is ever
+// written.
+
+#include "classroom/exercise/answers.hpp"
+#include "core/outcome.hpp"
+
+#include <string>
+#include <string_view>
+
+namespace gusset {
+
+// An issue if they are for another exercise, since nothing in them can then be trusted.
+[[nodiscard]] Outcome<Answers> readAnswers(const Truss&, const Exercise&, std::string_view json);
+
+[[nodiscard]] std::string answersText(const Truss&, const Answers&);
+
+} // namespace gusset

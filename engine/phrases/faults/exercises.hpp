@@ -1,0 +1,40 @@
+#pragma once
+// What is wrong with the question that a model asks, or with answers to it. Words in quotes are
+// keys and words of the file.
+
+#include "core/phrase.hpp"
+
+namespace gusset::phrase {
+
+inline constexpr auto kPlaceExercise = "the exercise"_phrase;
+inline constexpr auto kPlaceAnswers = "the answers"_phrase;
+inline constexpr auto kNoExercise =
+    "the model asks nothing: make an exercise of it first (\"exercise\")"_phrase;
+inline constexpr auto kNothingAsked = "asks nothing: give at least one question"_phrase;
+inline constexpr auto kQuestionIsTextOrObject =
+    "a question is a word, such as \"forces\", or an object with \"what\""_phrase;
+inline constexpr auto kNoMemberBetween =
+    "no member between \"{a}\" and \"{b}\": name another"_phrase;
+inline constexpr auto kMemberIsTwoJoints = "a member is a list of its two joints"_phrase;
+inline constexpr auto kToleranceRange = "must be from 0 to {most}"_phrase;
+inline constexpr auto kMarksNotNegative = "must not be negative"_phrase;
+inline constexpr auto kAskedTwice = "this is asked twice: keep one of the two"_phrase;
+inline constexpr auto kAtNotOnPath =
+    "the joint \"{joint}\" is not on the path: choose one of it"_phrase;
+inline constexpr auto kPathTooShort = "a path needs at least two joints"_phrase;
+inline constexpr auto kNoSuchLoads =
+    "no case or combination \"{name}\": name one of the model"_phrase;
+inline constexpr auto kAskedButUnanswerable =
+    "is asked, but this truss has no answer to it: {why}"_phrase;
+inline constexpr auto kNotAnswers =
+    "these are no answers to an exercise: they must say \"gussetAnswers\": 1"_phrase;
+inline constexpr auto kAnswersOfLater =
+    "written by a later version of Gusset: open them with that version"_phrase;
+inline constexpr auto kAnswersOfAnother =
+    "these answers are for another exercise, or the exercise was changed since"_phrase;
+inline constexpr auto kNoSuchAnswer = "the exercise has nothing called \"{name}\" to answer"_phrase;
+inline constexpr auto kSenseIsOneOf = "must be \"T\", \"C\" or \"0\""_phrase;
+inline constexpr auto kSignIsOneOf = "must be \"+\", \"-\" or \"0\""_phrase;
+inline constexpr auto kSizeNotNegative = "a size is not negative: give the sense beside it"_phrase;
+
+} // namespace gusset::phrase
