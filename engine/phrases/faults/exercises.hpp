@@ -24,8 +24,10 @@ inline constexpr auto kAtNotOnPath =
 inline constexpr auto kPathTooShort = "a path needs at least two joints"_phrase;
 inline constexpr auto kNoSuchLoads =
     "no case or combination \"{name}\": name one of the model"_phrase;
-inline constexpr auto kAskedButUnanswerable =
-    "is asked, but this truss has no answer to it: {why}"_phrase;
+inline constexpr auto kAskedOfUnsolved =
+    "this truss has no forces to be found: ask whether it is determinate, or make it stable"_phrase;
+inline constexpr auto kAskedOfUndisplaced =
+    "this truss has no displacements to be found: give its members E and A"_phrase;
 inline constexpr auto kNotAnswers =
     "these are no answers to an exercise: they must say \"gussetAnswers\": 1"_phrase;
 inline constexpr auto kAnswersOfLater =
