@@ -179,6 +179,9 @@ private:
             out_.beginObject();
             out_.text("of", names[i]);
             out_.text("label", memberName(request_.truss, {static_cast<int>(i)}));
+            const Member& member = request_.truss.members[i];
+            out_.texts("ends", {request_.truss.joints[member.a.at()].label,
+                                request_.truss.joints[member.b.at()].label});
             out_.endObject();
         }
         out_.endArray();
