@@ -3,7 +3,7 @@
 const asks = [
     ['reactions', 'The reactions', true],
     ['forces', 'The force in members', true],
-    ['zero members', 'Which members carry nothing', false],
+    ['zero-members', 'Which members carry nothing', false],
     ['determinacy', 'The degree of indeterminacy', false],
     ['displacement', 'A displacement', false],
 ];

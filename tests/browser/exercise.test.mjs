@@ -122,7 +122,7 @@ test('a damaged link, a question without an answer and a broken one are said', a
 });
 
 test('every target of the student’s page can be hit by a thumb', async () => {
-    const { page, context } = await arrive(sizes.phone, asking({ ask: ['reactions', 'forces', 'zero members', 'determinacy'] }));
+    const { page, context } = await arrive(sizes.phone, asking({ ask: ['reactions', 'forces', 'zero-members', 'determinacy'] }));
     const small = await page.evaluate(() => [...document.querySelectorAll('button, select, .choice label, .members label, input[type=text], summary, header a')]
         .filter((one) => one.offsetParent).map((one) => [one.outerHTML.slice(0, 60), one.getBoundingClientRect()])
         .filter(([, box]) => box.height < 44 || box.width < 43.9).map(([html]) => html));
