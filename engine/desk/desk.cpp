@@ -79,6 +79,9 @@ private:
         out_.text("forceUnit", symbolOf(request_.truss.units.force));
         out_.text("lengthUnit", symbolOf(request_.truss.units.displacement));
         if (!request_.exercise) {
+            if (const std::string name = choiceName(request_.loads); !name.empty()) {
+                out_.text(isOneCase(request_.loads) ? "case" : "combination", name);
+            }
             return {};
         }
         const Outcome<AnswerKey> key = keyOf(request_.truss, *request_.exercise);
@@ -101,7 +104,7 @@ private:
         if (!key) {
             return key.issues();
         }
-        const Outcome<std::string> link = openableLink(request_.truss);
+        const Outcome<std::string> link = exerciseLink(request_.truss);
         if (!link) {
             return link.issues();
         }
@@ -114,7 +117,7 @@ private:
     void writeFigure() {
         Working nothing;
         nothing.structure = structureOf(request_.truss);
-        const LoadChoice loads = request_.exercise ? request_.exercise->loads : LoadChoice{};
+        const LoadChoice loads = request_.exercise ? request_.exercise->loads : request_.loads;
         const double newton = toNewton(request_.truss.units.force);
         for (const Vec2 load : jointLoads(request_.truss, loads)) {
             nothing.loads.push_back({load.x / newton, load.y / newton});

@@ -4,6 +4,7 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import path from 'node:path';
 import { test } from 'node:test';
+import { boardOf, openBoard } from './board.mjs';
 import { linkOf, linkTo, root, screenshot, siteAndBrowser, sizes } from './support.mjs';
 
 const shared = siteAndBrowser();
@@ -41,7 +42,7 @@ test('an instructor asks three things on a laptop, and a student answers them on
     await teacher.page.getByLabel('Members, if not all of them').fill('A-C, CE');
     await teacher.page.getByRole('button', { name: 'Make the link' }).click();
     const link = await teacher.page.getByRole('link', { name: 'as a student sees it' }).getAttribute('href');
-    assert.match(link, /^#m=1\./);
+    assert.match(link, /^#x=1\./);
     assert.deepEqual(await faultsByAxe(teacher.page), []);
 
     const { page, context } = await arrive(sizes.phone, link);
@@ -129,5 +130,28 @@ test('every target of the student’s page can be hit by a thumb', async () => {
     assert.deepEqual(small, []);
     assert.equal(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth), true);
     await screenshot(page, 'exercise-phone-all');
+    await context.close();
+});
+
+test('the link of an exercise leads to its question, also without the name of its page', async () => {
+    const teacher = await arrive(sizes.desktop, linkTo('footbridge.json'));
+    await teacher.page.getByRole('button', { name: 'Make the link' }).click();
+    const link = await teacher.page.getByRole('link', { name: 'as a student sees it' }).getAttribute('href');
+    await teacher.page.goto(`${shared.site.address}${link}`);
+    await teacher.page.locator('#work:not([hidden])').waitFor();
+    assert.equal(new URL(teacher.page.url()).pathname, '/exercise/');
+    await teacher.context.close();
+});
+
+test('the board leads to the page that sets its truss as an exercise, and Back returns to it', async () => {
+    const { page, context, board } = await openBoard(shared.browser, shared.site.address, sizes.desktop,
+        linkTo('footbridge.json'));
+    await board.press('Share');
+    await board.reveal('Set it as an exercise');
+    await board.press('Set it as an exercise');
+    await page.locator('#setting-title').waitFor();
+    await page.goBack();
+    await boardOf(page, sizes.desktop);
+    assert.equal(new URL(page.url()).pathname, '/');
     await context.close();
 });

@@ -20,7 +20,7 @@ test('a question is put into the model, which is otherwise the same', () => {
 
 test('a link for students leads to the page of exercises', () => {
     const { stdout } = gusset(['exercise', bridge, '--address', 'https://example.org/']);
-    assert.match(stdout, /^https:\/\/example\.org\/exercise\/#m=1\.\S+\n$/);
+    assert.match(stdout, /^https:\/\/example\.org\/exercise\/#x=1\.\S+\n$/);
     const opened = JSON.parse(gusset(['open', stdout.trim()]).stdout);
     assert.deepEqual(opened.exercise.ask, [{ what: 'reactions' }, { what: 'forces' }]);
 });
