@@ -148,7 +148,7 @@ test('the board leads to the page that sets its truss as an exercise, and Back r
         linkTo('footbridge.json'));
     await board.press('Share');
     await board.reveal('Set it as an exercise');
-    await board.press('Set it as an exercise');
+    await Promise.allSettled([board.press('Set it as an exercise')]); // the board leaves under the press
     await page.locator('#setting-title').waitFor();
     await page.goBack();
     await boardOf(page, sizes.desktop);
