@@ -82,6 +82,18 @@ test('an instructor asks three things on a laptop, and a student answers them on
     await teacher.context.close();
 });
 
+test('pictures for the manual', async () => {
+    const setting = await arrive({ ...sizes.desktop, deviceScaleFactor: 1 }, linkTo('footbridge.json'));
+    await screenshot(setting.page, 'help-setting');
+    await setting.context.close();
+    const phone = { ...sizes.phone, deviceScaleFactor: 1, viewport: { width: 390, height: 640 } };
+    const answering = await arrive(phone, asking({ ask: ['reactions'] }));
+    await answering.page.locator('.answer[data-of="A:y"]').getByLabel('size').fill('36');
+    await answering.page.locator('.answer[data-of="A:y"]').getByLabel('up', { exact: true }).tap();
+    await screenshot(answering.page, 'help-exercise');
+    await answering.context.close();
+});
+
 test('hints come one at a time, from where the student stands, and as far as the exercise allows', async () => {
     const { page, context } = await arrive(sizes.phone, asking({ ask: ['reactions', 'forces'], hints: 'equations' }));
     await page.getByLabel('Body').selectOption('joint D');
