@@ -12,6 +12,7 @@ namespace {
 constexpr double kSlipCost = 1;
 constexpr double kUnnamedCost = 0.2;
 constexpr double kSeveralFitCost = 0.1;
+constexpr double kTermCost = 0.02;       // many terms could be wrong, and one of them fit by chance
 constexpr double kMiswrittenCost = 0.05; // the value used was not the one written
 constexpr double kUnsupportedCost = 0.5;
 constexpr double kGuessCost = 0.3; // of a reaction found from no equation
@@ -48,9 +49,14 @@ public:
 private:
     static std::size_t at(int unknown) { return static_cast<std::size_t>(unknown); }
 
-    bool isNear(double value, const Estimate& expected) const {
-        return std::abs(value - expected.value) <=
-               allowance(basis_.tolerance, expected.value, basis_.largest) + expected.error;
+    // Where rounding may make more of a difference than the tolerance, the benefit of the doubt has
+    // an end, except for a value that is right.
+    bool isNear(int unknown, double value, const Estimate& expected) const {
+        const double within = allowance(basis_.tolerance, expected.value, basis_.largest);
+        const double doubt = isRight(basis_, unknown, value)
+                                 ? within + expected.error
+                                 : std::clamp(expected.error, within, 2 * within);
+        return std::abs(value - expected.value) <= doubt;
     }
 
     // What a part gives, if it gives anything.
@@ -69,9 +75,22 @@ private:
             here.unknowns.push_back(force.of);
             here.values.push_back(value);
             here.expected.push_back(estimate(part, *sum, trial.own, force.of));
-            here.follows.push_back(value && isNear(*value, here.expected.back()));
+            here.follows.push_back(value && (isNear(force.of, *value, here.expected.back()) ||
+                                             isGivenPlainly(trial, part, force.of, *value)));
         }
         return here;
+    }
+
+    bool isGivenPlainly(const Trial& trial, const PartOfTruss& part, int unknown,
+                        double value) const {
+        const std::vector<Sum> sums =
+            plainSumsFor(basis_.structure, part, trial.own.known, unknown);
+        return std::any_of(sums.begin(), sums.end(), [&](const Sum& sum) {
+            const Estimate expected = estimate(part, sum, trial.own, unknown);
+            // With a small share in the sum, rounding alone would let anything follow.
+            return expected.error <= allowance(basis_.tolerance, expected.value, basis_.largest) &&
+                   isNear(unknown, value, expected);
+        });
     }
 
     void take(Trial& trial, int unknown, double value, double error) const {
@@ -183,9 +202,10 @@ private:
             account.part = part;
             account.slip = number;
         }
-        trial.cost += kSlipCost + (fits.empty()      ? kUnnamedCost
-                                   : fits.size() > 1 ? kSeveralFitCost
-                                                     : 0);
+        trial.cost += kSlipCost + (fits.empty()                   ? kUnnamedCost
+                                   : fits.size() > 1              ? kSeveralFitCost
+                                   : isOfValueAlone(fits.front()) ? 0
+                                                                  : kTermCost);
         trial.found.slips.push_back({part, std::move(fits), answers});
     }
 

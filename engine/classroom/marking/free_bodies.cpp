@@ -103,4 +103,35 @@ std::optional<Sum> sumFor(const PartOfTruss& part, const std::vector<bool>& know
     return sumOf(own, origin, extent);
 }
 
+std::vector<Sum> plainSums(const Structure& structure, const PartOfTruss& part) {
+    std::vector<Sum> sums{{{1, 0}, false, {}}, {{0, 1}, false, {}}};
+    if (part.joints.size() > 1) {
+        for (const Restraint& restraint : structure.restraints) {
+            const Vec2 centre = structure.joints[restraint.joint.at()];
+            if (sums.size() == 2 || sums.back().centre != centre) {
+                sums.push_back({{}, true, centre});
+            }
+        }
+    }
+    return sums;
+}
+
+std::vector<Sum> plainSumsFor(const Structure& structure, const PartOfTruss& part,
+                              const std::vector<bool>& known, int unknown) {
+    std::vector<Sum> found;
+    for (const Sum& sum : plainSums(structure, part)) {
+        const bool holdsNoOther =
+            std::all_of(part.forces.begin(), part.forces.end(), [&](const ActingForce& force) {
+                const bool isOther = force.of != kGivenLoad && force.of != unknown &&
+                                     !known[static_cast<std::size_t>(force.of)];
+                const bool holds = std::abs(shareIn(sum, force)) > kNoShare;
+                return isOther ? !holds : force.of != unknown || holds;
+            });
+        if (holdsNoOther) {
+            found.push_back(sum);
+        }
+    }
+    return found;
+}
+
 } // namespace gusset

@@ -8,12 +8,9 @@ namespace gusset {
 
 namespace {
 
-constexpr double kNoShare = 1e-9; // a share of unit forces that is only rounding error
 constexpr double kGravity = 9.81; // m/s², as taught
 constexpr Sum kSumX{{1, 0}, false, {}};
 constexpr Sum kSumY{{0, 1}, false, {}};
-
-Sum momentsAbout(Vec2 centre) { return {{}, true, centre}; }
 
 Vec2 swapped(Vec2 along) {
     return {std::copysign(std::abs(along.y), along.x), std::copysign(std::abs(along.x), along.y)};
@@ -59,7 +56,7 @@ public:
 
     // Whether the value balances one sum with all others as they are written.
     bool isCarried(std::size_t which) const {
-        for (const Sum& sum : plainSums()) {
+        for (const Sum& sum : plainSums(structure_, part_)) {
             const ActingForce& force = forceOf(here_.unknowns[which]);
             if (std::abs(shareIn(sum, force)) < kNoShare) {
                 continue;
@@ -111,23 +108,9 @@ private:
         }
     }
 
-    // ΣF_x and ΣF_y, and moments about each support on a part that is more than a joint.
-    std::vector<Sum> plainSums() const {
-        std::vector<Sum> sums{kSumX, kSumY};
-        if (part_.joints.size() > 1) {
-            for (const Restraint& restraint : structure_.restraints) {
-                const Vec2 centre = structure_.joints[restraint.joint.at()];
-                if (sums.size() == 2 || sums.back().centre != centre) {
-                    sums.push_back(momentsAbout(centre));
-                }
-            }
-        }
-        return sums;
-    }
-
     std::vector<Together> waysToSolve() const {
         std::vector<Together> ways;
-        const std::vector<Sum> sums = plainSums();
+        const std::vector<Sum> sums = plainSums(structure_, part_);
         if (unknowns_.size() == 1) {
             for (const Sum& sum : sums) {
                 ways.push_back({{sum}, unknowns_});
@@ -379,7 +362,7 @@ private:
                 add(SlipKind::WrongFactor);
             }
         }
-        if (isDigitSwap(*here_.values[i], expected.value,
+        if (isDigitSwap(rounding_, *here_.values[i], expected.value,
                         roundingError(rounding_, expected.value) * 1.01 + expected.error)) {
             add(SlipKind::DigitsSwapped);
         }

@@ -15,7 +15,7 @@ struct Rounding {
 [[nodiscard]] Rounding roundingOf(const std::vector<std::optional<double>>& written);
 [[nodiscard]] double roundingError(const Rounding&, double value);
 
-// Whether exchanging two digits next to each other in one gives the other.
-[[nodiscard]] bool isDigitSwap(double written, double meant, double within);
+// Whether exchanging two digits next to each other gives what is written, `within` of it.
+[[nodiscard]] bool isDigitSwap(const Rounding&, double written, double meant, double within);
 
 } // namespace gusset

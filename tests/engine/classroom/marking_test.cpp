@@ -77,8 +77,20 @@ bool canBeTold(const StudentStep& step, const PossibleSlip& slip) {
 struct Made {
     SlipKind kind;
     std::vector<JointId> body;
+    std::vector<MemberOrRestraint> unknowns; // of the step
     bool canBeTold = false;
 };
+std::vector<MemberOrRestraint> named(const Asked& asked, const std::vector<std::size_t>& unknowns) {
+    std::vector<MemberOrRestraint> names;
+    const int restraints = static_cast<int>(asked.key.reactions.size());
+    for (const std::size_t unknown : unknowns) {
+        const int number = static_cast<int>(unknown);
+        names.push_back(number < restraints ? MemberOrRestraint(RestraintId{number})
+                                            : MemberOrRestraint(MemberId{number - restraints}));
+    }
+    return names;
+}
+
 struct Worked {
     Answers sheet;
     std::vector<Made> made;
@@ -108,17 +120,23 @@ Worked workWith(const Asked& asked, const std::vector<SlipKind>& kinds, std::uin
         }
         const PossibleSlip& slip = random.pick(fitting);
         student.go(*step, slip.values);
-        worked.made.push_back({slip.kind, step->body, canBeTold(*step, slip)});
+        worked.made.push_back(
+            {slip.kind, step->body, named(asked, step->unknowns), canBeTold(*step, slip)});
         wait = random.integer(0, 2);
     }
     worked.sheet = student.sheet(figures);
     return worked;
 }
 
+// Of the right kind, and at the right step: on its body, or for one of its unknowns, which another
+// body can give as well.
+bool isAt(const Slip& slip, const Made& made) {
+    return slip.body == made.body || std::find(made.unknowns.begin(), made.unknowns.end(),
+                                               slip.answers.front()) != made.unknowns.end();
+}
 bool finds(const Marking& marking, const Made& made) {
-    return std::any_of(marking.slips.begin(), marking.slips.end(), [&](const Slip& slip) {
-        return slip.kind == made.kind && slip.body == made.body;
-    });
+    return std::any_of(marking.slips.begin(), marking.slips.end(),
+                       [&](const Slip& slip) { return slip.kind == made.kind; });
 }
 
 int rightMarkedWrong(const Asked& asked, const Worked& worked, const Marking& marking) {
@@ -136,14 +154,15 @@ struct Tally {
     int made = 0;
     int told = 0;   // that can be told apart
     int named = 0;  // of these
-    int placed = 0; // of those that can't: a slip on the right body, unnamed or among its kinds
+    int there = 0;  // of these, at the step where it was made
+    int placed = 0; // of those that can't be told: a slip at that step, unnamed or of another kind
 };
 
 void print(const char* name, const Tally& tally) {
-    std::printf("%-16s %6d made, %6d can be told apart, %6.2f %% of them named; of the others, "
-                "%d found at their joint\n",
+    std::printf("%-16s %6d made, %6d can be told apart, %6.2f %% of them named, %6.2f %% "
+                "where they were made; of the others, %d found at their joint\n",
                 name, tally.made, tally.told, 100.0 * tally.named / std::max(tally.told, 1),
-                tally.placed);
+                100.0 * tally.there / std::max(tally.told, 1), tally.placed);
 }
 
 } // namespace
@@ -180,13 +199,16 @@ TEST_CASE("One slip, carried through, is found and named") {
             ++tally->made;
             tally->told += made.canBeTold ? 1 : 0;
             tally->named += made.canBeTold && named ? 1 : 0;
+            tally->there += made.canBeTold && named && isAt(marking.slips[0], made) ? 1 : 0;
             tally->placed +=
-                !made.canBeTold && marking.slips.size() == 1 && marking.slips[0].body == made.body;
+                !made.canBeTold && marking.slips.size() == 1 && isAt(marking.slips[0], made) ? 1
+                                                                                             : 0;
         }
         if (made.canBeTold && !named && std::getenv("MISSED")) {
-            std::printf("missed %d %s:", n, kKindNames[static_cast<std::size_t>(kind)]);
+            std::printf("missed %d %s (%d):", n, kKindNames[static_cast<std::size_t>(kind)],
+                        (int)made.unknowns.size());
             for (const Slip& slip : marking.slips) {
-                std::printf(" [%s%s", slip.body == made.body ? "here" : "elsewhere",
+                std::printf(" [%s%s", isAt(slip, made) ? "here" : "elsewhere",
                             slip.body.size() > 1 ? "+" : "");
                 for (const SlipKind fit : slip.fits) {
                     std::printf(" %s,", kKindNames[static_cast<std::size_t>(fit)]);
@@ -194,6 +216,19 @@ TEST_CASE("One slip, carried through, is found and named") {
                 std::printf("]");
             }
             std::printf("\n");
+            if (std::getenv("DETAIL")) {
+                for (const MarkedForce& f : marking.forces) {
+                    std::printf("   %s%d %d w %.6g truth %.6g exp %.6g\n", f.of.index() ? "R" : "M",
+                                f.of.index() ? std::get<1>(f.of).index : std::get<0>(f.of).index,
+                                (int)f.verdict, f.written.value_or(-999), f.truth,
+                                f.expected.value_or(-999));
+                }
+                std::printf("   made at");
+                for (auto u : made.unknowns)
+                    std::printf(" %s%d", u.index() ? "R" : "M",
+                                u.index() ? std::get<1>(u).index : std::get<0>(u).index);
+                std::printf("\n");
+            }
         }
     }
     for (std::size_t kind = 0; kind < kSlipKinds; ++kind) {

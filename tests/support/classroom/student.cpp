@@ -82,6 +82,7 @@ bool leans(Vec2 along) {
 Vec2 exchanged(Vec2 v) {
     return {std::copysign(std::abs(v.y), v.x), std::copysign(std::abs(v.x), v.y)};
 }
+bool differs(double a, double b) { return std::abs(a - b) > 0.05 * std::abs(b); }
 double exchangedDigits(double value) {
     std::string text = significantNumber(std::abs(value), 4);
     for (std::size_t i = 0; i + 1 < text.size(); ++i) {
@@ -155,6 +156,11 @@ private:
                     return std::copysign(length(pull.along), share);
                 });
             }
+            if (leans(pull.along)) {
+                with(SlipKind::SineForCosine, p, r, [&](const Row& row, double) {
+                    return row.share(exchanged(pull.along), pull.at);
+                });
+            }
             if (rows_[r].isMoment) {
                 with(SlipKind::WrongArm, p, r, [&](const Row& row, double share) {
                     return std::copysign(length(pull.along) * length(pull.at - row.centre), share);
@@ -170,13 +176,23 @@ private:
                  [&](const Row& row, double) { return row.share(exchanged(pull.along), pull.at); });
         }
     }
-    // A slip in one value, with the others as they follow from the equations.
+    // A slip in one value, with the others as they follow from the equations, or from one of them
+    // with the wrong value in it.
     void ofValue(std::size_t i) {
         const bool isReaction = step_.unknowns[i] < restraints_;
         const auto becomes = [&](SlipKind kind, double value) {
             std::vector<double> values = step_.right;
             values[i] = value;
             put(kind, values);
+            for (std::size_t k = 0; k < values.size(); ++k) {
+                for (std::size_t r = 0; k != i && r < rows_.size(); ++r) {
+                    std::vector<double> carried = values;
+                    if (const std::optional<double> other = balanced(r, k, values)) {
+                        carried[k] = *other;
+                        put(kind, carried);
+                    }
+                }
+            }
         };
         becomes(isReaction ? SlipKind::ReactionTurned : SlipKind::WrongSense, -step_.right[i]);
         if (!isReaction) {
@@ -187,6 +203,25 @@ private:
             becomes(SlipKind::WrongFactor, step_.right[i] / factor);
         }
         becomes(SlipKind::DigitsSwapped, exchangedDigits(step_.right[i]));
+    }
+    // Unknown k from one row with these values for the others.
+    std::optional<double> balanced(std::size_t r, std::size_t k,
+                                   const std::vector<double>& values) const {
+        double rest = 0;
+        double share = 0;
+        std::size_t unknown = 0;
+        for (std::size_t p = 0; p < pulls_.size(); ++p) {
+            if (pulls_[p].isKnown) {
+                rest -= table_[r][p] * pulls_[p].value;
+            } else if (unknown == k) {
+                share = table_[r][p];
+                ++unknown;
+            } else {
+                rest -= table_[r][p] * values[unknown];
+                ++unknown;
+            }
+        }
+        return std::abs(share) > 1e-3 ? std::optional(rest / share) : std::nullopt;
     }
     void taken() {
         if (rows_.size() == 2 && step_.body.size() == 1) {
@@ -208,7 +243,9 @@ private:
                 values.push_back(rest / table_[r][p]);
             }
         }
-        if (values.size() == 2) {
+        // If one of the two stands alone in that sum anyway, the other's term is merely left out.
+        if (values.size() == 2 && differs(values[0], step_.right[0]) &&
+            differs(values[1], step_.right[1])) {
             put(SlipKind::ToOneBar, values);
         }
     }
