@@ -1,6 +1,7 @@
 #include "cli/commands.hpp"
 
 #include "cli/check_command.hpp"
+#include "cli/exercise_command.hpp"
 #include "cli/names.hpp"
 #include "cli/report_command.hpp"
 #include "cli/statics_commands.hpp"
@@ -104,6 +105,9 @@ Answer answerOf(const PhraseBook& book, const Arguments& arguments, const Readin
     }
     if (name == "report") {
         return withNotes(answerReport(book, arguments, reading), reading);
+    }
+    if (name == "exercise") {
+        return withNotes(answerExercise(book, arguments, reading), reading);
     }
     if (name == "link") {
         return withNotes(answerLink(reading), reading);

@@ -4,8 +4,10 @@
 #include "exchange/exercises/exercise_file.hpp"
 #include "exchange/files/object_reader.hpp"
 #include "exchange/json/json_text.hpp"
+#include "exchange/links/deflated.hpp"
+#include "exchange/links/link_text.hpp"
 #include "phrases/faults/exercises.hpp"
-#include "phrases/faults/reading.hpp"
+#include "phrases/faults/links.hpp"
 
 #include <algorithm>
 
@@ -14,6 +16,8 @@ namespace gusset {
 namespace {
 
 constexpr int kAnswersVersion = 1;
+constexpr std::string_view kAnswersLink = "a=1.";                 // a model's link begins with m=1.
+constexpr std::size_t kLargestAnswers = 1u << 20;                 // bytes
 constexpr std::array<std::string_view, 3> kSenses{"C", "0", "T"}; // −1, 0, +1
 constexpr std::array<std::string_view, 3> kSigns{"-", "0", "+"};
 
@@ -213,6 +217,31 @@ std::string answersText(const Truss& truss, const Answers& answers) {
     out.endArray();
     out.endObject();
     return out.take();
+}
+
+std::string answersLink(std::string_view json) {
+    std::string link = sealedLink(deflated(json));
+    link.front() = kAnswersLink.front();
+    return link;
+}
+
+Outcome<std::string> linkedAnswers(std::string_view link) {
+    const std::size_t start = link.find(kAnswersLink);
+    if (start == std::string_view::npos) {
+        return Issue{IssueCode::Syntax, phrase::kPlaceAnswers, phrase::kNoAnswersInLink};
+    }
+    std::string fragment(link.substr(start));
+    fragment.erase(fragment.find_last_not_of(" \t\r\n)>.,;\"'*") + 1); // what mail programs add
+    fragment.front() = 'm';
+    const Outcome<Bytes> bytes = unsealedLink(fragment);
+    if (!bytes) {
+        return bytes.issues();
+    }
+    Inflated content = inflated(bytes.value(), kLargestAnswers);
+    if (content.fault) {
+        return Issue{IssueCode::Damaged, phrase::kPlaceAnswers, phrase::kLinkDoesNotUnpack};
+    }
+    return std::move(content.text);
 }
 
 } // namespace gusset

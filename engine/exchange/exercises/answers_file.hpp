@@ -24,4 +24,9 @@ namespace gusset {
 
 [[nodiscard]] std::string answersText(const Truss&, const Answers&);
 
+// The fragment of a link, without '#', and what stands in one: the text for readAnswers. A link may
+// be a whole address.
+[[nodiscard]] std::string answersLink(std::string_view json);
+[[nodiscard]] Outcome<std::string> linkedAnswers(std::string_view link);
+
 } // namespace gusset

@@ -35,6 +35,10 @@ inline constexpr auto kAnswersOfLater =
 inline constexpr auto kAnswersOfAnother =
     "these answers are for another exercise, or the exercise was changed since"_phrase;
 inline constexpr auto kNoSuchAnswer = "the exercise has nothing called \"{name}\" to answer"_phrase;
+inline constexpr auto kNoAnswersInLink =
+    "there are no answers in this link: paste all of it"_phrase;
+inline constexpr auto kNotTyped =
+    "\"{text}\" is no number here: write a size such as 12.5, with its unit if you like"_phrase;
 inline constexpr auto kSenseIsOneOf = "must be \"T\", \"C\" or \"0\""_phrase;
 inline constexpr auto kSignIsOneOf = "must be \"+\", \"-\" or \"0\""_phrase;
 inline constexpr auto kSizeNotNegative = "a size is not negative: give the sense beside it"_phrase;

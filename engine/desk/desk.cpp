@@ -1,0 +1,253 @@
+#include "desk/desk.hpp"
+
+#include "classroom/exercise/answer_names.hpp"
+#include "classroom/exercise/key.hpp"
+#include "classroom/exercise/typed_answer.hpp"
+#include "desk/guidance.hpp"
+#include "desk/question_text.hpp"
+#include "desk/request.hpp"
+#include "exchange/exercises/answers_file.hpp"
+#include "exchange/exercises/exercise_file.hpp"
+#include "exchange/json/json_text.hpp"
+#include "exchange/links/link.hpp"
+#include "report/derivation/truss_figures.hpp"
+#include "report/results/solution_text.hpp"
+#include "report/sheet/sheet_model.hpp"
+#include "report/sketch/sketch_svg.hpp"
+#include "report/text/math_ml.hpp"
+
+#include <algorithm>
+
+namespace gusset {
+
+namespace {
+
+// The words of the page for each kind of question, in the order of the variant.
+constexpr std::array<std::string_view, 7> kKinds{"reactions",    "forces",    "zero", "determinacy",
+                                                 "displacement", "influence", "steps"};
+constexpr std::array<std::string_view, 4> kHintLevels{"none", "bodies", "equations", "terms"};
+
+std::string refusal(const PhraseBook& book, const Issues& issues) {
+    JsonText out(Layout::Compact);
+    out.beginObject();
+    std::vector<std::string> faults;
+    for (const Issue& issue : issues) {
+        faults.push_back(faultSentence(book, issue));
+    }
+    out.texts("faults", faults);
+    out.endObject();
+    return out.take();
+}
+
+class Desk {
+public:
+    Desk(const PhraseBook& book, const DeskRequest& request)
+        : writer_{book, request.truss}, request_(request) {}
+
+    Outcome<std::string> reply() {
+        out_.beginObject();
+        Issues faults;
+        if (request_.wants == "open") {
+            faults = open();
+        } else if (request_.wants == "set") {
+            faults = set();
+        } else if (request_.wants == "answers") {
+            const std::string answers = answersText(request_.truss, request_.answers);
+            out_.text("answers", answers);
+            out_.text("link", answersLink(answers));
+        } else if (request_.wants == "typed") {
+            faults = writeTyped();
+        } else if (request_.wants == "stand") {
+            out_.text("says",
+                      standingText(writer_, request_, findJoint(request_.truss, request_.joint)));
+        } else if (request_.wants == "hint") {
+            writeHint();
+        }
+        if (!faults.empty()) {
+            return faults;
+        }
+        out_.endObject();
+        return out_.take();
+    }
+
+private:
+    Issues open() {
+        out_.text("title", request_.truss.title);
+        out_.text("model", writeModel(request_.truss, Layout::Compact));
+        writeFigure();
+        writeNames();
+        out_.text("forceUnit", symbolOf(request_.truss.units.force));
+        out_.text("lengthUnit", symbolOf(request_.truss.units.displacement));
+        if (!request_.exercise) {
+            return {};
+        }
+        const Outcome<AnswerKey> key = keyOf(request_.truss, *request_.exercise);
+        if (!key) {
+            return key.issues(); // a question without an answer is not put to anyone
+        }
+        out_.text("mark", exerciseMark(request_.truss));
+        out_.whole("variant", request_.exercise->variant);
+        out_.text("text", request_.exercise->text);
+        out_.text("hints", kHintLevels[static_cast<std::size_t>(request_.exercise->hints)]);
+        if (request_.exercise->checking == Checking::AtOnce) {
+            out_.yes("checksAtOnce");
+        }
+        writeQuestions();
+        return {};
+    }
+
+    Issues set() {
+        const Outcome<AnswerKey> key = keyOf(request_.truss, *request_.exercise);
+        if (!key) {
+            return key.issues();
+        }
+        const Outcome<std::string> link = openableLink(request_.truss);
+        if (!link) {
+            return link.issues();
+        }
+        out_.text("model", writeModel(request_.truss, Layout::Compact));
+        out_.text("link", link.value());
+        return {};
+    }
+
+    // Of a truss that was not solved: nothing that is found can get into it.
+    void writeFigure() {
+        Working nothing;
+        nothing.structure = structureOf(request_.truss);
+        const LoadChoice loads = request_.exercise ? request_.exercise->loads : LoadChoice{};
+        const double newton = toNewton(request_.truss.units.force);
+        for (const Vec2 load : jointLoads(request_.truss, loads)) {
+            nothing.loads.push_back({load.x / newton, load.y / newton});
+        }
+        const std::optional<Sketch> figure =
+            givenFigure(notationOf(writer_, nothing), askedMembers());
+        out_.text("figure", figure ? svgOf(*figure) : std::string());
+        std::string tables;
+        for (const TextTable& table : modelTables(writer_)) {
+            tables += tableHtml(table);
+        }
+        out_.text("given", tables);
+    }
+
+    std::vector<MemberId> askedMembers() const {
+        std::vector<MemberId> asked;
+        if (request_.exercise) {
+            for (const Question& question : request_.exercise->questions) {
+                if (const auto* forces = std::get_if<AskForces>(&question.what);
+                    forces && forces->members.size() < request_.truss.members.size()) {
+                    asked = forces->members;
+                }
+            }
+        }
+        return asked;
+    }
+
+    void writeNames() {
+        Working nothing;
+        nothing.structure = structureOf(request_.truss);
+        const Notation notation = notationOf(writer_, nothing);
+        const std::vector<std::string> reactions = reactionNames(request_.truss);
+        out_.key("reactions");
+        out_.beginArray();
+        for (std::size_t i = 0; i < reactions.size(); ++i) {
+            const Restraint& restraint = nothing.structure.restraints[i];
+            Symbol symbol;
+            symbol.kind = SymbolKind::Reaction;
+            symbol.restraint = {static_cast<int>(i)};
+            symbol.joint = restraint.joint;
+            out_.beginObject();
+            out_.text("of", reactions[i]);
+            out_.text("label", htmlOf(symbolRuns(notation, symbol)));
+            out_.text("plus", directionArrow(restraint.along));
+            out_.text("minus", directionArrow(-1.0 * restraint.along));
+            out_.endObject();
+        }
+        out_.endArray();
+        writeMembers();
+        std::vector<std::string> joints;
+        for (const Joint& joint : request_.truss.joints) {
+            joints.push_back(joint.label);
+        }
+        out_.texts("joints", joints);
+    }
+
+    void writeMembers() {
+        const std::vector<std::string> names = answerNames(request_.truss);
+        out_.key("members");
+        out_.beginArray();
+        for (std::size_t i = 0; i < names.size(); ++i) {
+            out_.beginObject();
+            out_.text("of", names[i]);
+            out_.text("label", memberName(request_.truss, {static_cast<int>(i)}));
+            const Member& member = request_.truss.members[i];
+            out_.texts("ends", {request_.truss.joints[member.a.at()].label,
+                                request_.truss.joints[member.b.at()].label});
+            out_.endObject();
+        }
+        out_.endArray();
+    }
+
+    void writeQuestions() {
+        const std::vector<std::string> names = answerNames(request_.truss);
+        out_.objects("questions", request_.exercise->questions, [&](const Question& question) {
+            out_.text("what", kKinds[question.what.index()]);
+            out_.text("says", questionText(writer_, question));
+            if (question.marks != 0) {
+                out_.number("marks", question.marks);
+            }
+            if (const auto* forces = std::get_if<AskForces>(&question.what)) {
+                std::vector<std::string> members;
+                for (const MemberId member : forces->members) {
+                    members.push_back(names[member.at()]);
+                }
+                out_.texts("members", members);
+            }
+        });
+    }
+
+    Issues writeTyped() {
+        const Outcome<WrittenForce> written =
+            readWritten(request_.typed, request_.truss.units.force);
+        if (!written) {
+            return written.issues();
+        }
+        if (written.value().size) {
+            out_.number("size", *written.value().size);
+        }
+        if (written.value().sign) {
+            out_.whole("sign", *written.value().sign);
+        }
+        return {};
+    }
+
+    // Never more than the exercise allows.
+    void writeHint() {
+        const int most = static_cast<int>(request_.exercise->hints);
+        const int level = std::min(request_.level, most);
+        out_.texts("lines",
+                   level > 0 ? hintHtml(writer_, request_, level) : std::vector<std::string>{});
+        if (level < most) {
+            out_.yes("more");
+        }
+    }
+
+    Writer writer_;
+    const DeskRequest& request_;
+    JsonText out_{Layout::Compact};
+};
+
+} // namespace
+
+std::string deskReply(const PhraseBook& book, std::string_view json) {
+    const Outcome<DeskRequest> request = readRequest(json);
+    if (!request) {
+        return refusal(book, request.issues());
+    }
+    if (!request.value().exercise && request.value().wants != "open") {
+        return refusal(book, readExercise(request.value().truss).issues());
+    }
+    const Outcome<std::string> reply = Desk(book, request.value()).reply();
+    return reply ? reply.value() : refusal(book, reply.issues());
+}
+
+} // namespace gusset

@@ -1,0 +1,25 @@
+#pragma once
+// What the classroom's pages ask the program: one request in, one answer out, both JSON, so that
+// the pages hold no rule of mechanics and tests need no browser. Every request names what it wants
+// ("do") and brings the model as text, a file or a link:
+//
+// open    what a page needs to ask the question: the figure, tables of what is given, names of what
+//         is to be answered, and nothing of the answers
+// set     { exercise }: the model with this question, as text and as a link
+// typed   { typed }: the size and the sign of an answer as it was typed
+// answers { answers }: the same as they are to be handed in, checked for form, and as a link
+// stand   { answers, joint }: whether a body gives anything with what was found; no joint: the
+// whole hint    { answers, level }: the next step from there: its body, its equation, its terms
+//
+// What is wrong stands in "faults", a list of sentences, and nothing else is then answered.
+
+#include "core/phrase.hpp"
+
+#include <string>
+#include <string_view>
+
+namespace gusset {
+
+[[nodiscard]] std::string deskReply(const PhraseBook&, std::string_view request);
+
+} // namespace gusset

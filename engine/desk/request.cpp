@@ -1,0 +1,62 @@
+#include "desk/request.hpp"
+
+#include "exchange/exercises/answers_file.hpp"
+#include "exchange/exercises/exercise_file.hpp"
+#include "exchange/links/link.hpp"
+
+namespace gusset {
+
+namespace {
+
+std::string textUnder(const JsonValue& request, std::string_view key) {
+    const JsonValue* value = request.find(key);
+    return value && value->kind == JsonValue::Kind::Text ? value->text : std::string{};
+}
+
+Outcome<Reading> readModelText(const std::string& text) {
+    return looksLikeLink(text) ? readLink(text) : readModel(text);
+}
+
+} // namespace
+
+Outcome<DeskRequest> readRequest(std::string_view json) {
+    const Outcome<JsonValue> parsed = parseJson(json);
+    if (!parsed) {
+        return parsed.issues();
+    }
+    const JsonValue& value = parsed.value();
+    Outcome<Reading> reading = readModelText(textUnder(value, "model"));
+    if (!reading) {
+        return reading.issues();
+    }
+    DeskRequest request;
+    request.wants = textUnder(value, "do");
+    request.truss = std::move(reading).value().truss;
+    request.joint = textUnder(value, "joint");
+    request.typed = textUnder(value, "typed");
+    if (const JsonValue* level = value.find("level")) {
+        request.level = static_cast<int>(level->number);
+    }
+    if (const JsonValue* asked = value.find("exercise")) {
+        request.truss.exercise = jsonText(*asked);
+    }
+    if (request.truss.exercise.empty()) {
+        return request;
+    }
+    const Outcome<Exercise> exercise = readExercise(request.truss);
+    if (!exercise) {
+        return exercise.issues();
+    }
+    request.exercise = exercise.value();
+    request.answers = blankAnswers(request.truss, *request.exercise);
+    if (const std::string answers = textUnder(value, "answers"); !answers.empty()) {
+        const Outcome<Answers> read = readAnswers(request.truss, *request.exercise, answers);
+        if (!read) {
+            return read.issues();
+        }
+        request.answers = read.value();
+    }
+    return request;
+}
+
+} // namespace gusset

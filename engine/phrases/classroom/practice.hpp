@@ -1,0 +1,45 @@
+#pragma once
+// What a student who practises is asked and told.
+
+#include "core/phrase.hpp"
+
+namespace gusset::phrase {
+
+inline constexpr auto kAskReactions =
+    "Find the reactions: the size of each, and which way it acts."_phrase;
+inline constexpr auto kAskForces =
+    "Find the force in each of these members: its size, and whether it is tension (T), "
+    "compression (C) or zero (0)."_phrase;
+inline constexpr auto kAskZeroMembers = "Which members carry no force?"_phrase;
+inline constexpr auto kAskDeterminacy =
+    "By how many is the truss statically indeterminate? Write 0 if it is determinate."_phrase;
+inline constexpr auto kAskDisplacementX =
+    "Find the horizontal displacement of joint {joint}, positive to the right."_phrase;
+inline constexpr auto kAskDisplacementY =
+    "Find the vertical displacement of joint {joint}, positive upward."_phrase;
+inline constexpr auto kAskInfluence =
+    "Find the ordinate at {joint} of the influence line for the force in {member}, tension "
+    "positive, as a load of 1 moves over {path}."_phrase;
+inline constexpr auto kAskSteps =
+    "Write down each step: the body, its equation, the result."_phrase;
+
+// What can be found from a body, with what has been found so far.
+inline constexpr auto kBodyNothingLeft = "Everything at {body} has been found."_phrase;
+inline constexpr auto kBodyGivesAll = "{body} can be solved: {unknowns} unknown."_phrase;
+inline constexpr auto kBodyGivesSome =
+    "{body} gives {given}, though {unknowns} are unknown there."_phrase;
+inline constexpr auto kBodyTooMany =
+    "{unknowns} are unknown at {body}: too many for its equations. Choose {other} first."_phrase;
+inline constexpr auto kBodyTooManyNow =
+    "{unknowns} are unknown at {body}: too many for its equations, as everywhere now. A section "
+    "through three members, or two joints together, goes on."_phrase;
+inline constexpr auto kTheWholeTruss = "the whole truss"_phrase;
+inline constexpr auto kTheWholeTrussFirst = "The whole truss"_phrase;
+inline constexpr auto kTheJoint = "joint {joint}"_phrase;
+inline constexpr auto kTheJointFirst = "Joint {joint}"_phrase;
+
+// Hints, from where the student stands.
+inline constexpr auto kHintNothingLeft = "There is nothing left to find."_phrase;
+inline constexpr auto kHintNext = "Next: {step}."_phrase;
+
+} // namespace gusset::phrase

@@ -1,0 +1,183 @@
+// The fields of an exercise, and what was written in them. A size and its sense are asked apart: the number pads of
+// phones have no minus, and a right size with a wrong sense is a slip of its own.
+
+function element(name, properties = {}, ...children) {
+    const made = Object.assign(document.createElement(name), properties);
+    made.append(...children);
+    return made;
+}
+
+let lastName = 0; // of groups of buttons, which must differ
+
+// A row: label, number, a choice of three. `choices` are [text, spoken, value].
+function forceRow({ of, label, spoken, choices, changed }) {
+    const group = `sense-${lastName += 1}`;
+    const input = element('input', { type: 'text', inputMode: 'decimal', enterKeyHint: 'next' });
+    input.setAttribute('aria-label', `${spoken}: size`);
+    const says = element('span', { className: 'verdict', id: `says-${group}` });
+    input.setAttribute('aria-describedby', says.id);
+    const choice = element('span', { className: 'choice' });
+    choice.setAttribute('role', 'radiogroup');
+    choice.setAttribute('aria-label', `${spoken}: sense`);
+    const radios = choices.map(([text, name, value]) => {
+        const radio = element('input', { type: 'radio', name: group, value: String(value) });
+        radio.setAttribute('aria-label', name);
+        choice.append(element('label', {}, radio, element('span', { textContent: text })));
+        return radio;
+    });
+    const tell = (fault) => {
+        row.classList.toggle('unread', fault !== '');
+        input.setAttribute('aria-invalid', String(fault !== ''));
+        says.textContent = fault;
+    };
+    const labelled = element('span', { className: 'of' });
+    labelled.innerHTML = label; // made by the program, everything escaped
+    const row = element('div', { className: 'answer' }, labelled, input, choice, says);
+    row.dataset.of = of;
+    const put = (sign) => radios.forEach((radio) => { radio.checked = radio.value === String(sign); });
+    const read = () => {
+        const checked = radios.find((radio) => radio.checked);
+        return { text: input.value, sign: checked ? Number(checked.value) : null };
+    };
+    // As it is typed: a message that came when the field is left would move the button that is being tapped.
+    input.addEventListener('input', () => changed(row));
+    choice.addEventListener('change', () => changed(row));
+    return Object.assign(row, { input, tell, put, read, of });
+}
+
+const senses = [['T', 'tension', 1], ['C', 'compression', -1], ['0', 'zero', 0]];
+const signs = [['+', 'positive', 1], ['−', 'negative', -1], ['0', 'zero', 0]];
+const arrowNames = { '→': 'to the right', '←': 'to the left', '↑': 'up', '↓': 'down' };
+const wayOf = (arrow) => [arrow, arrowNames[arrow] ?? `along ${arrow}`];
+const plain = (html) => html.replace(/<[^>]*>/g, '');
+
+// Puts the questions into `form`. The result knows every row by what it is the answer of.
+export function createFields(form, exercise, changed) {
+    const rows = { reactions: new Map(), forces: new Map(), values: new Map() };
+    const zeros = new Map();
+    let degree = null;
+    form.replaceChildren();
+
+    const memberNamed = (of) => exercise.members.find((member) => member.of === of);
+    const makers = {
+        reactions(part) {
+            exercise.reactions.forEach(({ of, label, plus, minus }) => {
+                const choices = [[...wayOf(plus), 1], [...wayOf(minus), -1], ['0', 'zero', 0]];
+                const row = forceRow({ of, label, spoken: `Reaction ${plain(label)}`, choices, changed });
+                rows.reactions.set(of, row);
+                part.append(row);
+            });
+        },
+        forces(part, question) {
+            question.members.forEach((of) => {
+                const { label } = memberNamed(of);
+                const row = forceRow({ of, label: element('span', { textContent: label }).innerHTML,
+                    spoken: `Member ${label}`, choices: senses, changed });
+                rows.forces.set(of, row);
+                part.append(row);
+            });
+        },
+        zero(part) {
+            const list = element('div', { className: 'members' });
+            exercise.members.forEach(({ of, label }) => {
+                const box = element('input', { type: 'checkbox' });
+                box.addEventListener('change', () => changed(null));
+                zeros.set(of, box);
+                list.append(element('label', {}, box, element('span', { textContent: label })));
+            });
+            part.append(list);
+        },
+        determinacy(part) {
+            degree = element('input', { type: 'text', inputMode: 'numeric' });
+            degree.setAttribute('aria-label', 'Degree of indeterminacy');
+            degree.addEventListener('change', () => changed(null));
+            part.append(element('div', { className: 'answer' }, degree));
+        },
+        value(part, question, index) {
+            const row = forceRow({ of: String(index), label: question.what === 'displacement' ? 'δ' : 'η',
+                spoken: 'Value', choices: signs, changed });
+            rows.values.set(index, row);
+            part.append(row);
+        },
+    };
+    makers.displacement = makers.value;
+    makers.influence = makers.value;
+
+    exercise.questions.forEach((question, index) => {
+        const part = element('fieldset', {}, element('legend', { textContent: question.says }));
+        const unit = { displacement: exercise.lengthUnit, influence: '' }[question.what] ?? exercise.forceUnit;
+        if (makers[question.what]) {
+            if (unit && !['zero', 'determinacy'].includes(question.what)) {
+                part.append(element('p', { className: 'small', textContent: `Sizes in ${unit}.` }));
+            }
+            makers[question.what](part, question, index);
+        } else {
+            part.append(element('p', { className: 'small', textContent: 'Write this on paper.' }));
+        }
+        form.append(part);
+    });
+
+    const forceRows = [...rows.reactions.values(), ...rows.forces.values(), ...rows.values.values()];
+    return {
+        forceRows,
+        count: () => {
+            const blanks = forceRows.filter((row) => row.read().text.trim() === '' && row.read().sign !== 0);
+            return { of: forceRows.length, blank: blanks, first: blanks[0]?.input ?? null };
+        },
+        // What was typed, to be kept and put back.
+        draft: () => ({
+            rows: Object.fromEntries(Object.entries(rows).map(([kind, all]) =>
+                [kind, [...all].map(([of, row]) => [of, row.read()])])),
+            zeros: [...zeros].filter(([, box]) => box.checked).map(([of]) => of),
+            degree: degree?.value ?? '',
+        }),
+        putBack(draft) {
+            Object.entries(draft.rows ?? {}).forEach(([kind, all]) => all.forEach(([of, { text, sign }]) => {
+                const row = rows[kind]?.get(of);
+                if (row) {
+                    row.input.value = text;
+                    row.put(sign);
+                }
+            }));
+            (draft.zeros ?? []).forEach((of) => { (zeros.get(of) ?? {}).checked = true; });
+            if (degree) {
+                degree.value = draft.degree ?? '';
+            }
+        },
+        // As in exchange/exercises/answers_file.hpp. `typed` reads a number; rows that it can't read are left out and
+        // say why.
+        answers(typed, { mark, variant, code }) {
+            const readRow = (row, words, key) => {
+                const { text, sign } = row.read();
+                const read = typed(text);
+                row.tell(read.faults?.[0] ?? '');
+                if (read.faults) {
+                    return null;
+                }
+                const word = sign ?? read.sign ?? null;
+                if (read.size === undefined && word === null) {
+                    return null;
+                }
+                return { of: row.of, ...(read.size === undefined ? {} : { size: read.size }),
+                    ...(word === null ? {} : { [key]: words[word + 1] }) };
+            };
+            const list = (all, words, key) => [...all.values()].map((row) => readRow(row, words, key)).filter(Boolean);
+            const values = exercise.questions.map((question, index) => {
+                const row = rows.values.get(index);
+                const read = row && readRow(row, [-1, 0, 1], 'sign');
+                return read?.size === undefined ? null : read.size * (read.sign ?? 1);
+            });
+            const isJudged = [...zeros.values()].some((box) => box.checked);
+            const named = (checked) => [...zeros].filter(([, box]) => isJudged && box.checked === checked).map(([of]) => of);
+            const count = degree?.value.trim().replace('−', '-') ?? '';
+            return JSON.stringify({
+                gussetAnswers: 1, exercise: mark, ...(variant ? { variant } : {}), code,
+                reactions: list(rows.reactions, ['-', '0', '+'], 'sign'),
+                forces: list(rows.forces, ['C', '0', 'T'], 'sense'),
+                zero: named(true), notZero: named(false),
+                ...(/^-?\d{1,4}$/.test(count) ? { degree: Number(count) } : {}),
+                values,
+            });
+        },
+    };
+}

@@ -1,0 +1,181 @@
+// A student's page: the truss, the questions, help as far as the exercise allows, and handing in. It has nothing of the
+// answers in it: the program is asked about what was written.
+import { createFields } from './answers.js';
+import { startDesk } from './program.js';
+
+const at = (id) => document.getElementById(id);
+const say = (words) => { at('says').textContent = words; };
+
+// Letters that can't be taken for one another when read aloud or from paper.
+const codeLetters = 'ACDEFGHJKLMNPQRTUVWXY34679';
+function newCode() {
+    return [...crypto.getRandomValues(new Uint8Array(5))].map((byte) => codeLetters[byte % codeLetters.length]).join('');
+}
+
+// Storage may be refused; then the answers live as long as the page.
+function createDraft(mark) {
+    const name = `gusset-exercise-${mark}`;
+    return {
+        read() {
+            try {
+                return JSON.parse(localStorage.getItem(name)) ?? {};
+            } catch {
+                return {};
+            }
+        },
+        keep(draft) {
+            try {
+                localStorage.setItem(name, JSON.stringify(draft));
+            } catch {
+                say('This browser keeps nothing: hand in before you leave the page.');
+            }
+        },
+    };
+}
+
+function showFigure(exercise) {
+    at('figure').innerHTML = exercise.figure; // made by the program, everything escaped
+    at('figure').hidden = exercise.figure === '';
+    at('given-tables').innerHTML = exercise.given;
+    at('given').open = exercise.figure === '';
+}
+
+function createHelp(desk, exercise, model, answers) {
+    at('help').hidden = exercise.hints === 'none';
+    const whole = new Option('the whole truss', '');
+    at('body').replaceChildren(whole, ...exercise.joints.map((joint) => new Option(`joint ${joint}`, joint)));
+    at('stand').addEventListener('click', () => {
+        const reply = desk({ do: 'stand', model, answers: answers(), joint: at('body').value });
+        at('stand-says').textContent = reply.says ?? reply.faults[0];
+    });
+    let level = 0;
+    let asked = '';
+    at('hint').addEventListener('click', () => {
+        const now = answers();
+        level = now === asked ? level + 1 : 1; // something was written since: a new place
+        asked = now;
+        const reply = desk({ do: 'hint', model, answers: now, level });
+        const lines = reply.lines ?? [];
+        at('hints').replaceChildren(...lines.map((html) => {
+            const item = document.createElement('li');
+            item.innerHTML = html; // made by the program, everything escaped
+            return item;
+        }));
+        at('hint').textContent = reply.more ? 'More of this hint' : 'A hint';
+        if (!reply.more) {
+            asked = '';
+        }
+    });
+    return { changed() {
+        at('hint').textContent = 'A hint';
+        at('stand-says').textContent = '';
+    } };
+}
+
+function createFinish(fields, written, code, beginAgain) {
+    const count = () => {
+        const { of, blank } = fields.count();
+        const unread = fields.forceRows.filter((row) => row.classList.contains('unread'));
+        if (unread.length > 0) {
+            return `${unread.length} of ${of} can’t be read: see ${unread[0].querySelector('.of').textContent}.`;
+        }
+        return blank.length === 0 ? `All ${of} answers are filled in.`
+            : `${of - blank.length} of ${of} answers are filled in; blank: ${
+                blank.map((row) => row.querySelector('.of').textContent).join(', ')}.`;
+    };
+    at('code').textContent = code;
+    at('review').addEventListener('click', () => {
+        written();
+        at('review-part').hidden = false;
+        at('review-says').textContent = count();
+        at('review-says').focus();
+    });
+    at('copy').addEventListener('click', async () => {
+        const address = `${location.href.split('#')[0]}#${written().link}`;
+        try {
+            await navigator.clipboard.writeText(address);
+            at('review-says').textContent = 'The link is copied.';
+        } catch {
+            at('review-says').textContent = address;
+        }
+    });
+    at('save').addEventListener('click', () => {
+        const link = document.createElement('a');
+        link.href = URL.createObjectURL(new Blob([written().answers], { type: 'application/json' }));
+        link.download = `answers-${code}.json`;
+        link.click();
+        at('review-says').textContent = `Saved as ${link.download}.`;
+    });
+    at('again').addEventListener('click', () => {
+        beginAgain();
+        at('review-part').hidden = true;
+    });
+    return { changed() { at('review-part').hidden = true; } };
+}
+
+function begin(desk, exercise) {
+    const { model, mark, variant } = exercise;
+    document.title = `Gusset: ${exercise.title || 'an exercise'}`;
+    at('title').textContent = exercise.title || 'An exercise';
+    at('instructions').textContent = exercise.text;
+    at('instructions').hidden = exercise.text === '';
+    showFigure(exercise);
+    const draft = createDraft(mark);
+    const before = draft.read();
+    const code = before.code ?? newCode();
+    const typed = (text) => desk({ do: 'typed', model, typed: text });
+    const answers = () => fields.answers(typed, { mark, variant, code });
+    const written = () => desk({ do: 'answers', model, answers: answers() });
+
+    function changed(row) {
+        draft.keep({ code, ...fields.draft() });
+        help.changed();
+        finish.changed();
+        if (row) {
+            readBack(row, typed);
+        }
+    }
+    const fields = createFields(at('questions'), exercise, changed);
+    const help = createHelp(desk, exercise, model, answers);
+    const finish = createFinish(fields, written, code, () => {
+        fields.putBack({ rows: fields.draft().rows && blankRows(fields.draft().rows), zeros: [], degree: '' });
+        draft.keep({ code });
+        location.reload();
+    });
+    fields.putBack(before);
+    at('questions').addEventListener('submit', (event) => event.preventDefault());
+    at('work').hidden = false;
+    say('');
+}
+
+function blankRows(rows) {
+    return Object.fromEntries(Object.entries(rows).map(([kind, all]) =>
+        [kind, all.map(([of]) => [of, { text: '', sign: null }])]));
+}
+
+// "12.5 kN T" is a size and a sense: the sense is shown on its button.
+function readBack(row, typed) {
+    const { text, sign } = row.read();
+    const read = typed(text);
+    row.tell(read.faults?.[0] ?? '');
+    if (!read.faults && sign === null && read.sign !== undefined) {
+        row.put(read.sign);
+    }
+}
+
+async function start() {
+    const desk = await startDesk();
+    const exercise = desk({ do: 'open', model: location.hash });
+    if (exercise.faults) {
+        say(exercise.faults.join(' '));
+    } else if (exercise.questions) {
+        begin(desk, exercise);
+    } else {
+        const { showSetting } = await import('./setting.js');
+        say('');
+        showSetting(desk, exercise);
+    }
+}
+
+addEventListener('hashchange', () => location.reload());
+start().catch((error) => say(`The exercise can’t be shown: ${error.message}. Reload the page to try again.`));
