@@ -16,6 +16,8 @@ constexpr double kTermCost = 0.02;       // many terms could be wrong, and one o
 constexpr double kMiswrittenCost = 0.05; // the value used was not the one written
 constexpr double kUnsupportedCost = 0.5;
 constexpr double kGuessCost = 0.3; // of a reaction found from no equation
+// Of what was worked with, and of what came out, with something to spare.
+constexpr double kRoundings = 2;
 // Sheets with more slips than this can sort out are explained as they come.
 constexpr int kMostTrials = 80;
 
@@ -31,10 +33,16 @@ struct Trial {
     double cost = 0;
 };
 
+// How far a value may be from what it follows from: by the sheet's own figures, or by the
+// exercise's tolerance, within which a small slip can hide as two values that are each a little
+// off.
+enum class Sharpness { OfTheSheet, OfTheExercise };
+
 class SheetReader {
 public:
-    SheetReader(const SheetBasis& basis, const std::vector<std::optional<double>>& written)
-        : basis_(basis), written_(written), rounding_(roundingOf(written)) {}
+    SheetReader(const SheetBasis& basis, const std::vector<std::optional<double>>& written,
+                Sharpness sharpness)
+        : basis_(basis), written_(written), rounding_(roundingOf(written)), sharpness_(sharpness) {}
 
     Explanation read() {
         Trial start;
@@ -49,14 +57,17 @@ public:
 private:
     static std::size_t at(int unknown) { return static_cast<std::size_t>(unknown); }
 
-    // Where rounding may make more of a difference than the tolerance, the benefit of the doubt has
-    // an end, except for a value that is right.
+    // How far a value may be from what it follows from. What rounding may do counts up to twice the
+    // tolerance, and all of it for a value that is right.
     bool isNear(int unknown, double value, const Estimate& expected) const {
         const double within = allowance(basis_.tolerance, expected.value, basis_.largest);
-        const double doubt = isRight(basis_, unknown, value)
-                                 ? within + expected.error
-                                 : std::clamp(expected.error, within, 2 * within);
-        return std::abs(value - expected.value) <= doubt;
+        const bool right = isRight(basis_, unknown, value);
+        const double most =
+            right ? within + expected.error : std::clamp(expected.error, within, 2 * within);
+        const double rounding = expected.error + roundingError(rounding_, value);
+        const bool isSharp = sharpness_ == Sharpness::OfTheSheet && !right;
+        return std::abs(value - expected.value) <=
+               (isSharp ? std::min(most, kRoundings * rounding) : most);
     }
 
     // What a part gives, if it gives anything.
@@ -305,6 +316,7 @@ private:
     const SheetBasis& basis_;
     const std::vector<std::optional<double>>& written_;
     Rounding rounding_;
+    Sharpness sharpness_;
     std::optional<Trial> best_;
     int trials_ = 0;
 };
@@ -320,7 +332,15 @@ bool isRight(const SheetBasis& basis, int unknown, double written) {
 
 Explanation explainSheet(const SheetBasis& basis,
                          const std::vector<std::optional<double>>& written) {
-    return SheetReader(basis, written).read();
+    Explanation sharp = SheetReader(basis, written, Sharpness::OfTheSheet).read();
+    const bool isTold = std::all_of(sharp.slips.begin(), sharp.slips.end(),
+                                    [](const FoundSlip& slip) { return slip.fits.size() == 1; });
+    if (isTold) {
+        return sharp;
+    }
+    Explanation mild = SheetReader(basis, written, Sharpness::OfTheExercise).read();
+    // Where anything is wrong there is a slip.
+    return !mild.slips.empty() && mild.slips.size() < sharp.slips.size() ? mild : sharp;
 }
 
 } // namespace gusset
