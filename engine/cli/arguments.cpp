@@ -53,6 +53,11 @@ public:
         if (parsed_.asks == Asks::Answer && !parsed_.misuse && parsed_.arguments.input.empty()) {
             failOfCommand("needs a " + std::string(parsed_.arguments.command->input));
         }
+        if (parsed_.asks == Asks::Answer && !parsed_.misuse && parsed_.arguments.more.empty() &&
+            !parsed_.arguments.command->more.empty()) {
+            failOfCommand("needs " + std::string(parsed_.arguments.command->more) + " after the " +
+                          std::string(parsed_.arguments.command->input));
+        }
         return std::move(parsed_);
     }
 
@@ -90,6 +95,9 @@ private:
         const std::string what(parsed_.arguments.command->input);
         if (word.empty()) {
             return failOfCommand("needs a " + what + ", and the one given is empty");
+        }
+        if (!parsed_.arguments.input.empty() && !parsed_.arguments.command->more.empty()) {
+            return parsed_.arguments.more.push_back(word);
         }
         if (!parsed_.arguments.input.empty()) {
             return failOfCommand("takes one " + what + ", but \"" + word + "\" was given too");

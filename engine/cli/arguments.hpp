@@ -19,15 +19,17 @@ struct Option {
 
 struct Command {
     std::string_view name;
-    std::string_view input; // placeholder of its only operand, "FILE"
+    std::string_view input; // placeholder of its first operand, "FILE"
     std::span<const Option> options;
-    std::string_view says;    // one line for the usage
-    std::string_view example; // a complete command line that works in a checkout
+    std::string_view says;      // one line for the usage
+    std::string_view example;   // a complete command line that works in a checkout
+    std::string_view more = {}; // placeholder of further operands, of which it needs one
 };
 
 struct Arguments {
     const Command* command = nullptr;
     std::string input;
+    std::vector<std::string> more{};                          // further operands
     std::vector<std::pair<std::string, std::string>> options; // name and value
 
     [[nodiscard]] bool has(std::string_view option) const;

@@ -77,6 +77,7 @@ constexpr std::array kWorkingOptions{
     kCase,          kCombination, kWorkMember, kDisplacement, kSection, kForceMethod, kReleased,
     kWorkInfluence, kPolygon,     kPath,       kAnswersFirst, kText,    kPaper,       kSvg};
 constexpr std::array kInfluenceOptions{kPath, kOf, kText, kJson, kCsv, kSvg};
+constexpr std::array kMarkOptions{kText, kCsv};
 constexpr std::array kEnvelopeOptions{kText, kJson, kCsv};
 constexpr std::array kCheckOptions{kMembers, kCheckMember, kCase, kCombination, kWorst,
                                    kText,    kJson,        kCsv,  kPaper};
@@ -85,7 +86,7 @@ constexpr std::array kReportOptions{kCase,   kCombination, kSheetForm, kSheetTab
                                     kParts,  kPaperSize,   kAcross,    kProject,
                                     kAuthor, kDate,        kAddress};
 
-constexpr std::array<Command, 9> kCommands{{
+constexpr std::array<Command, 10> kCommands{{
     {"solve", "FILE", kSolveOptions, "member forces and reactions, as text unless asked otherwise",
      "gusset solve site/examples/garage_roof.json --combination winter"},
     {"working", "FILE", kWorkingOptions,
@@ -107,6 +108,10 @@ constexpr std::array<Command, 9> kCommands{{
     {"exercise", "FILE", kExerciseOptions,
      "the model with a question for students, whose page is exercise/ on the site",
      "gusset exercise site/examples/footbridge.json --ask reactions,forces --members A-C,C-E"},
+    {"mark", "KEY", kMarkOptions,
+     "marks with carried errors, for answers to the exercise in KEY: files of one student, or "
+     "tables of a class",
+     "gusset mark site/examples/exercise.json tests/data/class.csv", "ANSWERS"},
     {"link",
      "FILE",
      {},
@@ -146,6 +151,7 @@ std::string optionsOf(const Command& command) {
 
 std::string lineOf(const Command& command) {
     return "  gusset " + std::string(command.name) + " " + std::string(command.input) +
+           (command.more.empty() ? "" : " " + std::string(command.more) + "…") +
            optionsOf(command) + "\n";
 }
 

@@ -2,6 +2,7 @@
 
 #include "cli/check_command.hpp"
 #include "cli/exercise_command.hpp"
+#include "cli/mark_command.hpp"
 #include "cli/names.hpp"
 #include "cli/report_command.hpp"
 #include "cli/statics_commands.hpp"
@@ -105,6 +106,9 @@ Answer answerOf(const PhraseBook& book, const Arguments& arguments, const Readin
     }
     if (name == "report") {
         return withNotes(answerReport(book, arguments, reading), reading);
+    }
+    if (name == "mark") {
+        return withNotes(answerMark(book, arguments, reading), reading);
     }
     if (name == "exercise") {
         return withNotes(answerExercise(book, arguments, reading), reading);
