@@ -4,12 +4,14 @@
 #include "classroom/exercise/key.hpp"
 #include "classroom/exercise/typed_answer.hpp"
 #include "desk/guidance.hpp"
+#include "desk/judgement.hpp"
 #include "desk/question_text.hpp"
 #include "desk/request.hpp"
 #include "exchange/exercises/answers_file.hpp"
 #include "exchange/exercises/exercise_file.hpp"
 #include "exchange/json/json_text.hpp"
 #include "exchange/links/link.hpp"
+#include "report/classroom/marking_text.hpp"
 #include "report/derivation/truss_figures.hpp"
 #include "report/results/solution_text.hpp"
 #include "report/sheet/sheet_model.hpp"
@@ -62,6 +64,10 @@ public:
                       standingText(writer_, request_, findJoint(request_.truss, request_.joint)));
         } else if (request_.wants == "hint") {
             writeHint();
+        } else if (request_.wants == "check") {
+            faults = check();
+        } else if (request_.wants == "mark") {
+            faults = mark();
         }
         if (!faults.empty()) {
             return faults;
@@ -221,6 +227,62 @@ private:
             out_.whole("sign", *written.value().sign);
         }
         return {};
+    }
+
+    // Only as the exercise allows it, and nothing that gives an answer away.
+    Issues check() {
+        const Outcome<AnswerKey> key = keyOf(request_.truss, *request_.exercise);
+        if (!key) {
+            return key.issues();
+        }
+        if (request_.exercise->checking == Checking::AtTheEnd) {
+            return {};
+        }
+        const Marking marking =
+            MarkingScheme(request_.truss, *request_.exercise, key.value()).mark(request_.answers);
+        const std::vector<std::string> names = allNames();
+        std::vector<WrittenForce> written = request_.answers.reactions;
+        written.insert(written.end(), request_.answers.forces.begin(),
+                       request_.answers.forces.end());
+        out_.key("rows");
+        out_.beginArray();
+        for (std::size_t i = 0; i < marking.forces.size(); ++i) {
+            const std::string says = checkText(writer_, marking.forces[i], written[i]);
+            if (!says.empty()) {
+                out_.beginObject();
+                out_.text("of", names[i]);
+                out_.text("says", says);
+                if (isRight(marking.forces[i].verdict)) {
+                    out_.yes("right");
+                }
+                out_.endObject();
+            }
+        }
+        out_.endArray();
+        return {};
+    }
+
+    Issues mark() {
+        const Outcome<AnswerKey> key = keyOf(request_.truss, *request_.exercise);
+        if (!key) {
+            return key.issues();
+        }
+        const Marking marking =
+            MarkingScheme(request_.truss, *request_.exercise, key.value()).mark(request_.answers);
+        out_.text("code", request_.answers.code);
+        out_.number("marks", marking.marks);
+        out_.number("outOf", marking.outOf);
+        out_.texts("feedback", feedback(writer_, marking, request_.answers));
+        out_.texts("rule", markingRule(writer_));
+        return {};
+    }
+
+    // Of reactions, then members: as a marking has them.
+    std::vector<std::string> allNames() const {
+        std::vector<std::string> names = reactionNames(request_.truss);
+        const std::vector<std::string> members = answerNames(request_.truss);
+        names.insert(names.end(), members.begin(), members.end());
+        return names;
     }
 
     // Never more than the exercise allows.

@@ -10,6 +10,8 @@
 // answers { answers }: the same as they are to be handed in, checked for form, and as a link
 // stand   { answers, joint }: whether a body gives anything with what was found; no joint: the
 // whole hint    { answers, level }: the next step from there: its body, its equation, its terms
+// check   { answers }: what is to be said of each answer while practising, if the exercise allows
+// it mark    { answers, as a link or text }: marks, feedback, and the rule
 //
 // What is wrong stands in "faults", a list of sentences, and nothing else is then answered.
 

@@ -57,7 +57,12 @@ Outcome<DeskRequest> readRequest(std::string_view json) {
     request.exercise = exercise.value();
     request.answers = blankAnswers(request.truss, *request.exercise);
     if (const std::string answers = textUnder(value, "answers"); !answers.empty()) {
-        const Outcome<Answers> read = readAnswers(request.truss, *request.exercise, answers);
+        const Outcome<std::string> text =
+            answers.find('{') == answers.npos ? linkedAnswers(answers) : Outcome(answers);
+        if (!text) {
+            return text.issues();
+        }
+        const Outcome<Answers> read = readAnswers(request.truss, *request.exercise, text.value());
         if (!read) {
             return read.issues();
         }

@@ -42,7 +42,8 @@ function forceRow({ of, label, spoken, choices, changed }) {
     // As it is typed: a message that came when the field is left would move the button that is being tapped.
     input.addEventListener('input', () => changed(row));
     choice.addEventListener('change', () => changed(row));
-    return Object.assign(row, { input, tell, put, read, of });
+    const judge = (words) => { says.textContent = words; };
+    return Object.assign(row, { input, tell, judge, put, read, of });
 }
 
 const senses = [['T', 'tension', 1], ['C', 'compression', -1], ['0', 'zero', 0]];

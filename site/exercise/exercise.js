@@ -72,6 +72,34 @@ function createHelp(desk, exercise, model, answers) {
     } };
 }
 
+function createCheck(desk, model, fields, answers) {
+    const rowsOf = () => new Map(fields.forceRows.map((row) => [row.of, row]));
+    at('check').addEventListener('click', () => {
+        const reply = desk({ do: 'check', model, answers: answers() });
+        const rows = rowsOf();
+        const told = reply.rows.filter(({ of }) => rows.has(of));
+        told.forEach(({ of, says }) => rows.get(of).judge(says));
+        at('check-says').textContent = told.length === 0 ? 'Nothing is written yet.'
+            : `${told.filter(({ right }) => right).length} of ${told.length} forces written so far are right: see each.`;
+    });
+    return { changed(row) {
+        at('check-says').textContent = '';
+        row?.judge('');
+    } };
+}
+
+function createMarking(desk, model) {
+    const lines = (list) => list.map((text) => Object.assign(document.createElement('li'), { textContent: text }));
+    at('mark').addEventListener('click', () => {
+        const reply = desk({ do: 'mark', model, answers: at('sheet').value.trim() || '{}' });
+        at('mark-says').textContent = reply.faults ? reply.faults.join(' ')
+            : `${reply.code || 'Without a code'}: ${reply.marks} of ${reply.outOf} marks.`;
+        at('feedback').replaceChildren(...lines(reply.feedback ?? []));
+        at('rule-lines').replaceChildren(...lines(reply.rule ?? []));
+        at('rule').hidden = !reply.rule;
+    });
+}
+
 function createFinish(fields, written, code, beginAgain) {
     const count = () => {
         const { of, blank } = fields.count();
@@ -130,6 +158,7 @@ function begin(desk, exercise) {
     function changed(row) {
         draft.keep({ code, ...fields.draft() });
         help.changed();
+        check.changed(row);
         finish.changed();
         if (row) {
             readBack(row, typed);
@@ -142,6 +171,9 @@ function begin(desk, exercise) {
         draft.keep({ code });
         location.reload();
     });
+    const check = createCheck(desk, model, fields, answers);
+    at('checking').hidden = !exercise.checksAtOnce;
+    createMarking(desk, model);
     fields.putBack(before);
     at('questions').addEventListener('submit', (event) => event.preventDefault());
     at('work').hidden = false;

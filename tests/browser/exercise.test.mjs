@@ -167,3 +167,41 @@ test('the board leads to the page that sets its truss as an exercise, and Back r
     assert.equal(new URL(page.url()).pathname, '/');
     await context.close();
 });
+
+test('what was written is checked without giving anything away, and a sheet that was handed in is marked', async () => {
+    const { page, context } = await arrive(sizes.phone, asking({ ask: ['reactions', 'forces'] }));
+    const write = async (of, size, sense) => {
+        const row = page.locator(`.answer[data-of="${of}"]`);
+        await row.getByLabel('size').fill(size);
+        await row.getByLabel(sense, { exact: true }).tap();
+    };
+    // Right: A_y = H_y = 36, AB = 36 · 4/3 = 48. Here A_y is turned round, and AB and AC follow from that.
+    await write('A:x', '0', 'zero');
+    await write('A:y', '36', 'down');
+    await write('H:y', '36', 'up');
+    await write('A-C', '60', 'tension');
+    await write('A-B', '48', 'compression');
+    await page.getByRole('button', { name: 'Check what I have written' }).tap();
+    await page.locator('#check-says', { hasText: '2 of 5' }).waitFor();
+    const says = (of) => page.locator(`.answer[data-of="${of}"] .verdict`).innerText();
+    assert.match(await says('A:y'), /look again at the whole truss/);
+    assert.equal(await says('H:y'), 'Right.');
+    assert.match(await says('A-B'), /follows from your earlier values/);
+    await screenshot(page, 'exercise-phone-checked');
+    assert.deepEqual(await faultsByAxe(page), []);
+
+    await page.getByRole('button', { name: 'Review and hand in' }).tap();
+    const saved = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Save them as a file' }).tap();
+    const sheet = readFileSync(await (await saved).path(), 'utf8');
+    await page.getByText('For whoever marks').tap();
+    await page.locator('#sheet').fill(sheet);
+    await page.getByRole('button', { name: 'Mark it' }).tap();
+    await page.locator('#mark-says', { hasText: 'marks.' }).waitFor();
+    await page.locator('#feedback', { hasText: 'a reaction turned round' }).waitFor();
+    await screenshot(page, 'exercise-phone-marked');
+    await page.locator('#sheet').fill('#a=1.broken');
+    await page.getByRole('button', { name: 'Mark it' }).tap();
+    await page.locator('#mark-says', { hasText: 'link' }).waitFor();
+    await context.close();
+});

@@ -42,4 +42,14 @@ inline constexpr auto kTheJointFirst = "Joint {joint}"_phrase;
 inline constexpr auto kHintNothingLeft = "There is nothing left to find."_phrase;
 inline constexpr auto kHintNext = "Next: {step}."_phrase;
 
+// What is said of an answer while practising: never what it should be.
+inline constexpr auto kCheckRight = "Right."_phrase;
+inline constexpr auto kCheckUnsupported =
+    "Right, but it does not follow from your other values."_phrase;
+inline constexpr auto kCheckCarried =
+    "This follows from your earlier values, of which one is wrong."_phrase;
+inline constexpr auto kCheckSlipAt = "This does not follow: look again at {where}."_phrase;
+inline constexpr auto kCheckSlip = "This does not follow from your other values."_phrase;
+inline constexpr auto kCheckHalf = "A size and a sense are needed, and one is missing."_phrase;
+
 } // namespace gusset::phrase
