@@ -1,5 +1,5 @@
-// The program of the classroom's pages: the desk (engine/desk) and nothing that draws. A request and
-// its answer are JSON; the answer is the caller's to free.
+// The program of the classroom's pages: the desk (engine/desk) and nothing that draws. A request
+// and its answer are JSON; the answer is the caller's to free.
 
 #include "desk/desk.hpp"
 
