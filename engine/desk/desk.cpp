@@ -4,7 +4,7 @@
 #include "classroom/exercise/key.hpp"
 #include "classroom/exercise/typed_answer.hpp"
 #include "desk/guidance.hpp"
-#include "desk/question_text.hpp"
+#include "report/classroom/question_text.hpp"
 #include "desk/request.hpp"
 #include "exchange/exercises/answers_file.hpp"
 #include "exchange/exercises/exercise_file.hpp"
