@@ -18,7 +18,17 @@ std::string Arguments::valueOf(std::string_view option) const {
     return {};
 }
 
+constexpr std::string_view kAndMore = "…";
+
+bool takesSeveral(const Command& command) { return command.input.ends_with(kAndMore); }
+
 namespace {
+
+// "FILE", also of "FILE…".
+std::string inputOf(const Command& command) {
+    const std::size_t more = takesSeveral(command) ? kAndMore.size() : 0;
+    return std::string(command.input.substr(0, command.input.size() - more));
+}
 
 template <class Named>
 const Named* find(std::span<const Named> list, std::string_view name) {
@@ -51,7 +61,7 @@ public:
             }
         }
         if (parsed_.asks == Asks::Answer && !parsed_.misuse && parsed_.arguments.input.empty()) {
-            failOfCommand("needs a " + std::string(parsed_.arguments.command->input));
+            failOfCommand("needs a " + inputOf(*parsed_.arguments.command));
         }
         return std::move(parsed_);
     }
@@ -87,9 +97,13 @@ private:
     }
 
     void takeInput(const std::string& word) {
-        const std::string what(parsed_.arguments.command->input);
+        const std::string what = inputOf(*parsed_.arguments.command);
         if (word.empty()) {
             return failOfCommand("needs a " + what + ", and the one given is empty");
+        }
+        if (!parsed_.arguments.input.empty() && takesSeveral(*parsed_.arguments.command)) {
+            parsed_.arguments.more.push_back(word);
+            return;
         }
         if (!parsed_.arguments.input.empty()) {
             return failOfCommand("takes one " + what + ", but \"" + word + "\" was given too");

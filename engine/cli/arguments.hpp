@@ -19,15 +19,18 @@ struct Option {
 
 struct Command {
     std::string_view name;
-    std::string_view input; // placeholder of its only operand, "FILE"
+    std::string_view input; // placeholder of its operand, "FILE"; of one or more, "FILE…"
     std::span<const Option> options;
     std::string_view says;    // one line for the usage
     std::string_view example; // a complete command line that works in a checkout
 };
 
+[[nodiscard]] bool takesSeveral(const Command&); // inputs
+
 struct Arguments {
     const Command* command = nullptr;
     std::string input;
+    std::vector<std::string> more; // inputs behind the first, if it takes several
     std::vector<std::pair<std::string, std::string>> options; // name and value
 
     [[nodiscard]] bool has(std::string_view option) const;

@@ -54,6 +54,30 @@ constexpr Option kAddress{"--address", "URL", 0,
                           "where the page is: the truss is then on the sheet as a link and a QR "
                           "code"};
 
+constexpr Option kAsk{"--ask", "NAMES", 0,
+                      "some of reactions,forces,zero,determinacy,displacement:C:y,steps; reactions "
+                      "and forces unless said"};
+constexpr Option kAskedMembers{"--members", "A-B,C-D", 0, "whose forces are asked, if not all"};
+constexpr Option kWithin{"--within", "PERCENT", 0, "how near is right; 1 unless said"};
+constexpr Option kFigures{"--figures", "N", 0, "or how many significant figures must be right"};
+constexpr Option kHints{"--hints", "terms", 0,
+                        "how far hints go: none, bodies, equations or terms"};
+constexpr Option kAtTheEnd{"--check-at-the-end", "", 0, "and not each answer at once"};
+constexpr Option kSays{"--says", "TEXT", 0, "what students are told"};
+constexpr Option kAsLink{"--link", "", 0, "as the fragment of a link instead of a file"};
+constexpr Option kPageAddress{"--address", "URL", 0,
+                              "where the page is, with a slash at the end: as the whole link"};
+
+constexpr std::array kExerciseOptions{kAsk,         kAskedMembers, kWithin,     kFigures,
+                                      kHints,       kAtTheEnd,     kSays,       kCase,
+                                      kCombination, kAsLink,       kPageAddress};
+
+constexpr Option kPlatform{
+    "--as", "FORMAT", 0, "moodle, cloze, qti12 (for Canvas), gift, blackboard, qti21, qti3 or csv"};
+constexpr Option kPicture{"--picture", "FILE.png", 0,
+                          "of the truss, instead of an SVG; gift, blackboard, csv hold neither"};
+constexpr std::array kExportOptions{kPlatform, kPicture};
+
 constexpr std::array kSolveOptions{kCase, kCombination, kExact, kText, kJson, kCsv};
 constexpr std::array kWorkingOptions{
     kCase,          kCombination, kWorkMember, kDisplacement, kSection, kForceMethod, kReleased,
@@ -67,7 +91,7 @@ constexpr std::array kReportOptions{kCase,   kCombination, kSheetForm, kSheetTab
                                     kParts,  kPaperSize,   kAcross,    kProject,
                                     kAuthor, kDate,        kAddress};
 
-constexpr std::array<Command, 8> kCommands{{
+constexpr std::array<Command, 10> kCommands{{
     {"solve", "FILE", kSolveOptions, "member forces and reactions, as text unless asked otherwise",
      "gusset solve site/examples/garage_roof.json --combination winter"},
     {"working", "FILE", kWorkingOptions,
@@ -86,6 +110,12 @@ constexpr std::array<Command, 8> kCommands{{
     {"report", "FILE", kReportOptions,
      "a sheet to print and hand over, under the first combination unless asked otherwise",
      "gusset report site/examples/garage_roof.json --combination winter --project Garage"},
+    {"exercise", "FILE", kExerciseOptions,
+     "the model with a question for students, whose page is exercise/ on the site",
+     "gusset exercise site/examples/footbridge.json --ask reactions,forces --members A-C,C-E"},
+    {"export", "FILE…", kExportOptions,
+     "the exercises of models as questions for a learning platform; every QTI is a zip",
+     "gusset export site/examples/footbridge.json --as moodle"},
     {"link",
      "FILE",
      {},

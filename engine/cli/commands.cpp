@@ -1,6 +1,8 @@
 #include "cli/commands.hpp"
 
 #include "cli/check_command.hpp"
+#include "cli/exercise_command.hpp"
+#include "cli/export_command.hpp"
 #include "cli/names.hpp"
 #include "cli/report_command.hpp"
 #include "cli/statics_commands.hpp"
@@ -105,6 +107,12 @@ Answer answerOf(const PhraseBook& book, const Arguments& arguments, const Readin
     if (name == "report") {
         return withNotes(answerReport(book, arguments, reading), reading);
     }
+    if (name == "exercise") {
+        return withNotes(answerExercise(book, arguments, reading), reading);
+    }
+    if (name == "export") {
+        return withNotes(answerExport(book, arguments, {{"", reading}}), reading);
+    }
     if (name == "link") {
         return withNotes(answerLink(reading), reading);
     }
@@ -124,6 +132,26 @@ Answer answer(const PhraseBook& book, const Arguments& arguments, const Reading&
     Answer given = answerOf(book, arguments, reading);
     const bool isRefused = given.exit == Exit::BadInput && given.text.empty();
     return isRefused ? refuse(book, arguments, given.faults) : given;
+}
+
+Answer answerSeveral(const PhraseBook& book, const Arguments& arguments,
+                     const std::vector<NamedReading>& readings) {
+    Answer given = answerExport(book, arguments, readings);
+    for (const NamedReading& it : readings) {
+        const Answer noted = withNotes({given.exit, {}, {}}, it.reading);
+        given.faults = joined(std::move(given.faults), inFile(book, noted.faults, it.name));
+    }
+    return given;
+}
+
+Issues inFile(const PhraseBook& book, const Issues& issues, const std::string& name) {
+    Issues placed = issues;
+    for (Issue& issue : placed) {
+        if (!name.empty()) {
+            issue.at = issue.at.empty() ? name : name + ": " + said(book, issue.at);
+        }
+    }
+    return placed;
 }
 
 } // namespace gusset::cli

@@ -46,8 +46,7 @@ Outcome<std::string> readAll(std::FILE* file, const std::string& name) {
     return text;
 }
 
-Outcome<Reading> readFile(std::FILE* file, const std::string& name) {
-    const Outcome<std::string> text = readAll(file, name);
+Outcome<Reading> readWhole(const Outcome<std::string>& text) {
     if (!text) {
         return text.issues();
     }
@@ -65,21 +64,22 @@ Outcome<Reading> readText(std::string_view text) {
 
 bool isPath(const std::string& input) { return input != "-" && !looksLikeLink(input); }
 
+Outcome<std::string> readBytes(const std::string& path) {
+    errno = 0;
+    std::FILE* file = std::fopen(path.c_str(), "rb");
+    if (!file) {
+        return unreadable(path, errno);
+    }
+    Outcome<std::string> bytes = readAll(file, path);
+    std::fclose(file);
+    return bytes;
+}
+
 Outcome<Reading> readInput(const std::string& input) {
     if (input == "-") {
-        return readFile(stdin, "standard input");
+        return readWhole(readAll(stdin, "standard input"));
     }
-    if (!isPath(input)) {
-        return readLink(input);
-    }
-    errno = 0;
-    std::FILE* file = std::fopen(input.c_str(), "rb");
-    if (!file) {
-        return unreadable(input, errno);
-    }
-    Outcome<Reading> reading = readFile(file, input);
-    std::fclose(file);
-    return reading;
+    return isPath(input) ? readWhole(readBytes(input)) : readLink(input);
 }
 
 } // namespace gusset::cli

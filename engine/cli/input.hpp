@@ -14,4 +14,7 @@ namespace gusset::cli {
 // `text`: the content of a file, a model or a link.
 [[nodiscard]] Outcome<Reading> readText(std::string_view text);
 
+// The bytes of a file that is no model, such as a picture.
+[[nodiscard]] Outcome<std::string> readBytes(const std::string& path);
+
 } // namespace gusset::cli

@@ -14,8 +14,8 @@ function forceRow({ of, label, spoken, choices, changed }) {
     const group = `sense-${lastName += 1}`;
     const input = element('input', { type: 'text', inputMode: 'decimal', enterKeyHint: 'next' });
     input.setAttribute('aria-label', `${spoken}: size`);
-    const says = element('span', { className: 'verdict' });
-    says.setAttribute('role', 'status');
+    const says = element('span', { className: 'verdict', id: `says-${group}` });
+    input.setAttribute('aria-describedby', says.id);
     const choice = element('span', { className: 'choice' });
     choice.setAttribute('role', 'radiogroup');
     choice.setAttribute('aria-label', `${spoken}: sense`);
@@ -25,6 +25,11 @@ function forceRow({ of, label, spoken, choices, changed }) {
         choice.append(element('label', {}, radio, element('span', { textContent: text })));
         return radio;
     });
+    const tell = (fault) => {
+        row.classList.toggle('unread', fault !== '');
+        input.setAttribute('aria-invalid', String(fault !== ''));
+        says.textContent = fault;
+    };
     const labelled = element('span', { className: 'of' });
     labelled.innerHTML = label; // made by the program, everything escaped
     const row = element('div', { className: 'answer' }, labelled, input, choice, says);
@@ -34,9 +39,10 @@ function forceRow({ of, label, spoken, choices, changed }) {
         const checked = radios.find((radio) => radio.checked);
         return { text: input.value, sign: checked ? Number(checked.value) : null };
     };
-    input.addEventListener('change', () => changed(row));
+    // As it is typed: a message that came when the field is left would move the button that is being tapped.
+    input.addEventListener('input', () => changed(row));
     choice.addEventListener('change', () => changed(row));
-    return Object.assign(row, { input, says, put, read, of });
+    return Object.assign(row, { input, tell, put, read, of });
 }
 
 const senses = [['T', 'tension', 1], ['C', 'compression', -1], ['0', 'zero', 0]];
@@ -144,9 +150,8 @@ export function createFields(form, exercise, changed) {
             const readRow = (row, words, key) => {
                 const { text, sign } = row.read();
                 const read = typed(text);
-                row.classList.toggle('unread', Boolean(read.faults));
+                row.tell(read.faults?.[0] ?? '');
                 if (read.faults) {
-                    row.says.textContent = read.faults[0];
                     return null;
                 }
                 const word = sign ?? read.sign ?? null;

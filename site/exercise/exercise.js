@@ -157,8 +157,7 @@ function blankRows(rows) {
 function readBack(row, typed) {
     const { text, sign } = row.read();
     const read = typed(text);
-    row.classList.toggle('unread', Boolean(read.faults));
-    row.says.textContent = read.faults ? read.faults[0] : '';
+    row.tell(read.faults?.[0] ?? '');
     if (!read.faults && sign === null && read.sign !== undefined) {
         row.put(read.sign);
     }

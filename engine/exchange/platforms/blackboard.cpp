@@ -1,5 +1,7 @@
 #include "exchange/platforms/blackboard.hpp"
 
+#include "exchange/platforms/quiz_parts.hpp"
+
 #include "phrases/faults/platforms.hpp"
 
 namespace gusset {
@@ -14,8 +16,8 @@ std::string recordOf(const std::string& question, const NumberField& field) {
 std::string recordOf(const std::string& question, const ChoiceField& field) {
     std::string line = "MC\t" + question;
     for (std::size_t i = 0; i < field.options.size(); ++i) {
-        line += "\t" + onOneLine(field.options[i]) +
-                (i == field.answer ? "\tcorrect" : "\tincorrect");
+        line +=
+            "\t" + onOneLine(field.options[i]) + (i == field.answer ? "\tcorrect" : "\tincorrect");
     }
     return line + "\r\n";
 }
@@ -34,10 +36,9 @@ Outcome<std::string> blackboardText(const std::vector<Quiz>& quizzes) {
         }
     }
     if (records > kBlackboardRecords) {
-        return Issue{IssueCode::TooLarge,
-                     "--as blackboard",
+        return Issue{IssueCode::TooLarge, "--as blackboard",
                      statement(phrase::kTooManyRecords,
-                      {{"number", records}, {"limit", kBlackboardRecords}})};
+                               {{"number", records}, {"limit", kBlackboardRecords}})};
     }
     return text;
 }

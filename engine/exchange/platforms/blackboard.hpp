@@ -2,8 +2,8 @@
 // Blackboard's upload of questions: UTF-8, one question a line, its parts separated by tabs, no
 // head and no blank lines (help.blackboard.com, "Upload Questions"). No pictures and no feedback.
 
+#include "classroom/exercise/quiz.hpp"
 #include "core/outcome.hpp"
-#include "exchange/platforms/quiz.hpp"
 
 #include <string>
 #include <vector>

@@ -1,5 +1,7 @@
 #include "exchange/platforms/canvas.hpp"
 
+#include "exchange/platforms/quiz_parts.hpp"
+
 #include "core/markup.hpp"
 #include "exchange/platforms/xml_text.hpp"
 
@@ -24,9 +26,8 @@ public:
         xml_.open("questestinterop",
                   {{"xmlns", "http://www.imsglobal.org/xsd/ims_qtiasiv1p2"},
                    {"xmlns:xsi", kInstance},
-                   {"xsi:schemaLocation",
-                    "http://www.imsglobal.org/xsd/ims_qtiasiv1p2 "
-                    "http://www.imsglobal.org/xsd/ims_qtiasiv1p2p1.xsd"}});
+                   {"xsi:schemaLocation", "http://www.imsglobal.org/xsd/ims_qtiasiv1p2 "
+                                          "http://www.imsglobal.org/xsd/ims_qtiasiv1p2p1.xsd"}});
         xml_.open("assessment", {{"ident", name_}, {"title", onOneLine(quiz_.title)}});
         xml_.open("section", {{"ident", "root_section"}});
         int count = 0;
@@ -55,10 +56,9 @@ private:
         xml_.close();
         xml_.open("resprocessing");
         xml_.open("outcomes");
-        xml_.leaf("decvar", {{"maxvalue", "100"},
-                             {"minvalue", "0"},
-                             {"varname", "SCORE"},
-                             {"vartype", "Decimal"}});
+        xml_.leaf(
+            "decvar",
+            {{"maxvalue", "100"}, {"minvalue", "0"}, {"varname", "SCORE"}, {"vartype", "Decimal"}});
         xml_.close();
         wrongFeedback();
         if (number) {
@@ -77,9 +77,8 @@ private:
 
     // Canvas puts the address of the course's files in place of $IMS-CC-FILEBASE$.
     std::string source() const {
-        return hasPicture(quiz_.picture)
-                   ? "$IMS-CC-FILEBASE$/" + canvasPicture(quiz_, name_)
-                   : std::string();
+        return hasPicture(quiz_.picture) ? "$IMS-CC-FILEBASE$/" + canvasPicture(quiz_, name_)
+                                         : std::string();
     }
 
     void metadata(const std::string& type, double points) {
@@ -129,14 +128,11 @@ private:
         xml_.open("conditionvar");
         xml_.leaf("other");
         xml_.close();
-        xml_.leaf("displayfeedback",
-                  {{"feedbacktype", "Response"}, {"linkrefid", kWrongFeedback}});
+        xml_.leaf("displayfeedback", {{"feedbacktype", "Response"}, {"linkrefid", kWrongFeedback}});
         xml_.close();
     }
 
-    void fullScore() {
-        xml_.element("setvar", "100", {{"action", "Set"}, {"varname", "SCORE"}});
-    }
+    void fullScore() { xml_.element("setvar", "100", {{"action", "Set"}, {"varname", "SCORE"}}); }
 
     void rightNumber(const NumberField& field) {
         const XmlAttributes response{{"respident", "response1"}};
@@ -208,9 +204,9 @@ std::string canvasManifest(const std::vector<Quiz>& quizzes) {
         xml.close();
         if (hasPicture(quizzes[i].picture)) {
             const std::string picture = canvasPicture(quizzes[i], name);
-            xml.open("resource", {{"identifier", name + "_picture"},
-                                  {"type", "webcontent"},
-                                  {"href", picture}});
+            xml.open(
+                "resource",
+                {{"identifier", name + "_picture"}, {"type", "webcontent"}, {"href", picture}});
             xml.leaf("file", {{"href", picture}});
             xml.close();
         }
@@ -226,12 +222,10 @@ std::vector<PackedFile> canvasPackage(const std::vector<Quiz>& quizzes) {
     std::vector<PackedFile> files{{"imsmanifest.xml", canvasManifest(quizzes)}};
     for (std::size_t i = 0; i < quizzes.size(); ++i) {
         const std::string name = "quiz" + std::to_string(i + 1);
-        files.push_back(
-            {name + "/" + name + ".xml", CanvasWriter(quizzes[i], name).questions()});
+        files.push_back({name + "/" + name + ".xml", CanvasWriter(quizzes[i], name).questions()});
         files.push_back({name + "/assessment_meta.xml", canvasMeta(quizzes[i], name)});
         if (hasPicture(quizzes[i].picture)) {
-            files.push_back(
-                {canvasPicture(quizzes[i], name), pictureBytes(quizzes[i].picture)});
+            files.push_back({canvasPicture(quizzes[i], name), pictureBytes(quizzes[i].picture)});
         }
     }
     return files;

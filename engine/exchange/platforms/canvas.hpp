@@ -3,7 +3,7 @@
 // as web content. Forms: the fixtures of Canvas's own importer (github.com/instructure/qti) and
 // IMS QTI 1.2.1. It takes no part of the points for an answer of the wrong sign.
 
-#include "exchange/platforms/quiz.hpp"
+#include "classroom/exercise/quiz.hpp"
 #include "exchange/platforms/zip.hpp"
 
 #include <vector>

@@ -1,5 +1,7 @@
 #include "exchange/platforms/gift.hpp"
 
+#include "exchange/platforms/quiz_parts.hpp"
+
 #include <string_view>
 
 namespace gusset {
@@ -18,11 +20,10 @@ std::string giftEscaped(const std::string& text) {
 
 std::string giftAnswers(const NumberField& field) {
     const std::string tolerance = ":" + answerNumber(field.tolerance) + "#";
-    std::string text = "{#\n\t=%100%" + answerNumber(field.value) + tolerance +
-                       giftEscaped(field.right) + "\n";
+    std::string text =
+        "{#\n\t=%100%" + answerNumber(field.value) + tolerance + giftEscaped(field.right) + "\n";
     if (tellsSign(field)) {
-        text +=
-            "\t=%50%" + answerNumber(-field.value) + tolerance + giftEscaped(field.sign) + "\n";
+        text += "\t=%50%" + answerNumber(-field.value) + tolerance + giftEscaped(field.sign) + "\n";
     }
     return text + "\t~#" + giftEscaped(field.wrong) + "\n}";
 }
@@ -42,13 +43,13 @@ std::string giftAnswers(const ChoiceField& field) {
 std::string giftText(const std::vector<Quiz>& quizzes) {
     std::string text;
     for (const Quiz& quiz : quizzes) {
-        text += "$CATEGORY: Gusset/" + onOneLine(quiz.title) + "\n\n";
+        text += "$CATEGORY: " + categoryOf(quiz) + "\n\n";
         for (const QuizItem& item : separateItems(quiz)) {
-            text += "::" + giftEscaped(item.name) + "::[html]" +
-                    giftEscaped(questionHtml(quiz, item.text, "")) +
-                    std::visit([](const auto& it) { return giftAnswers(it); },
-                               item.fields.front()) +
-                    "\n\n";
+            text +=
+                "::" + giftEscaped(item.name) + "::[html]" +
+                giftEscaped(questionHtml(quiz, item.text, "")) +
+                std::visit([](const auto& it) { return giftAnswers(it); }, item.fields.front()) +
+                "\n\n";
         }
     }
     return text;

@@ -2,7 +2,7 @@
 // GIFT: https://docs.moodle.org/en/GIFT_format, and in Moodle's source question/format/gift. A
 // question for each field. It holds no pictures.
 
-#include "exchange/platforms/quiz.hpp"
+#include "classroom/exercise/quiz.hpp"
 
 #include <string>
 #include <vector>

@@ -1,5 +1,7 @@
 #include "exchange/platforms/moodle.hpp"
 
+#include "exchange/platforms/quiz_parts.hpp"
+
 #include "core/base64.hpp"
 #include "core/markup.hpp"
 #include "exchange/platforms/xml_text.hpp"
@@ -24,14 +26,9 @@ public:
         return xml_.take();
     }
 
-    // A slash in the title would begin a category within it; two are one that is read as written.
     void category(const Quiz& quiz) {
-        std::string name;
-        for (const char c : onOneLine(quiz.title)) {
-            name += c == '/' ? "//" : std::string(1, c);
-        }
         xml_.open("question", {{"type", "category"}});
-        texts("category", "$course$/Gusset/" + name);
+        texts("category", "$course$/" + categoryOf(quiz));
         xml_.close();
     }
 
@@ -77,8 +74,7 @@ private:
         if (hasPicture(quiz.picture)) {
             const std::string& bytes = pictureBytes(quiz.picture);
             xml_.element(
-                "file",
-                base64({reinterpret_cast<const std::uint8_t*>(bytes.data()), bytes.size()}),
+                "file", base64({reinterpret_cast<const std::uint8_t*>(bytes.data()), bytes.size()}),
                 {{"name", moodlePicture(quiz)}, {"path", "/"}, {"encoding", "base64"}});
         }
         xml_.close();
@@ -135,8 +131,8 @@ private:
 
     static std::string clozeAnswers(const NumberField& field) {
         const std::string tolerance = ":" + answerNumber(field.tolerance) + "#";
-        std::string text = ":NUMERICAL:=" + answerNumber(field.value) + tolerance +
-                           clozeText(field.right);
+        std::string text =
+            ":NUMERICAL:=" + answerNumber(field.value) + tolerance + clozeText(field.right);
         if (tellsSign(field)) {
             text += "~%50%" + answerNumber(-field.value) + tolerance + clozeText(field.sign);
         }

@@ -3,7 +3,7 @@
 // question/format/xml/tests and question/type/multianswer. Fractions are of the list that Moodle
 // allows (question/engine/bank.php); tolerances are absolute.
 
-#include "exchange/platforms/quiz.hpp"
+#include "classroom/exercise/quiz.hpp"
 
 #include <string>
 #include <vector>

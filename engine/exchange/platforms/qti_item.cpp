@@ -1,5 +1,7 @@
 #include "exchange/platforms/qti_item.hpp"
 
+#include "exchange/platforms/quiz_parts.hpp"
+
 #include "exchange/platforms/xml_text.hpp"
 
 namespace gusset {
@@ -52,9 +54,8 @@ private:
         XmlAttributes made;
         for (const auto& attribute : attributes) {
             const bool isXml = attribute.first.find(':') != std::string::npos;
-            made.emplace_back(
-                isXml ? attribute.first : qtiAttribute(version_, attribute.first),
-                attribute.second);
+            made.emplace_back(isXml ? attribute.first : qtiAttribute(version_, attribute.first),
+                              attribute.second);
         }
         return made;
     }

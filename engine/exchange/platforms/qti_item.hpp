@@ -3,7 +3,7 @@
 // 2022). The two differ in names, responseCondition and qti-response-condition, and in little else.
 // Private to exchange/platforms.
 
-#include "exchange/platforms/quiz.hpp"
+#include "classroom/exercise/quiz.hpp"
 
 #include <string>
 

@@ -1,5 +1,7 @@
 #include "exchange/platforms/qti_package.hpp"
 
+#include "exchange/platforms/quiz_parts.hpp"
+
 #include "exchange/platforms/xml_text.hpp"
 
 namespace gusset {
@@ -70,9 +72,8 @@ public:
         open("testPart", {{"identifier", "part1"},
                           {at("navigationMode"), "nonlinear"},
                           {at("submissionMode"), "simultaneous"}});
-        open("assessmentSection", {{"identifier", "section1"},
-                                   {"title", onOneLine(quiz.title)},
-                                   {"visible", "true"}});
+        open("assessmentSection",
+             {{"identifier", "section1"}, {"title", onOneLine(quiz.title)}, {"visible", "true"}});
         for (std::size_t i = 0; i < quiz.items.size(); ++i) {
             leaf("assessmentItemRef",
                  {{"identifier", itemName(index, i)}, {"href", itemPath(index, i)}});
@@ -159,8 +160,7 @@ std::vector<PackedFile> qtiPackage(QtiVersion version, const std::vector<Quiz>& 
         const std::string picture = drawn ? "../" + qtiPicture(quiz, i) : std::string();
         for (std::size_t k = 0; k < quiz.items.size(); ++k) {
             files.push_back(
-                {itemPath(i, k),
-                 qtiItem(version, quiz, quiz.items[k], {itemName(i, k), picture})});
+                {itemPath(i, k), qtiItem(version, quiz, quiz.items[k], {itemName(i, k), picture})});
         }
         if (drawn) {
             files.push_back({qtiPicture(quiz, i), pictureBytes(quiz.picture)});

@@ -1,5 +1,7 @@
 #include "exchange/platforms/quiz_csv.hpp"
 
+#include "exchange/platforms/quiz_parts.hpp"
+
 #include "core/csv.hpp"
 
 namespace gusset {

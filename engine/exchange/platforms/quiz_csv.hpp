@@ -1,7 +1,7 @@
 #pragma once
 // A table for spreadsheets, and for platforms whose import maps the columns of any table.
 
-#include "exchange/platforms/quiz.hpp"
+#include "classroom/exercise/quiz.hpp"
 
 #include <string>
 #include <vector>

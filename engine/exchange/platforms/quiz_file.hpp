@@ -1,8 +1,8 @@
 #pragma once
 // The formats by name, as on the command line.
 
+#include "classroom/exercise/quiz.hpp"
 #include "core/outcome.hpp"
-#include "exchange/platforms/quiz.hpp"
 
 #include <optional>
 #include <string>

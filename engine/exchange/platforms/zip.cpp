@@ -16,7 +16,7 @@ void putBytes(std::string& out, std::uint64_t value, int count) { // little-endi
 // What the local header and the central directory say alike, from "version needed" to the length of
 // the extra field (4.3.7).
 std::string fileHeader(const PackedFile& file) {
-    constexpr unsigned kVersion = 10;                 // 4.4.3: the default
+    constexpr unsigned kVersion = 10;                   // 4.4.3: the default
     constexpr unsigned kFirstDay = 0 << 9 | 1 << 5 | 1; // 1 January 1980, so that bytes repeat
     const auto size = static_cast<std::uint64_t>(file.bytes.size());
     const auto* bytes = reinterpret_cast<const Bytef*>(file.bytes.data());

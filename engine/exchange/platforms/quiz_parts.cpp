@@ -1,4 +1,4 @@
-#include "exchange/platforms/quiz.hpp"
+#include "exchange/platforms/quiz_parts.hpp"
 
 #include "core/markup.hpp"
 #include "core/number.hpp"
@@ -52,6 +52,14 @@ std::string onOneLine(const std::string& text) {
     return line;
 }
 
+std::string categoryOf(const Quiz& quiz) {
+    std::string name;
+    for (const char c : onOneLine(quiz.title)) {
+        name += c == '/' ? "//" : std::string(1, c);
+    }
+    return "Gusset/" + name;
+}
+
 std::string questionHtml(const Quiz& quiz, const std::string& text, const std::string& source) {
     std::string html;
     for (const std::string& paragraph : quiz.introduction) {
@@ -59,9 +67,8 @@ std::string questionHtml(const Quiz& quiz, const std::string& text, const std::s
     }
     if (!source.empty()) {
         html += "<p><img src=\"" + escapeHtml(source) + "\" alt=\"" +
-                escapeHtml(quiz.picture.says) + "\" width=\"" +
-                std::to_string(quiz.picture.width) + "\" height=\"" +
-                std::to_string(quiz.picture.height) + "\"/></p>";
+                escapeHtml(quiz.picture.says) + "\" width=\"" + std::to_string(quiz.picture.width) +
+                "\" height=\"" + std::to_string(quiz.picture.height) + "\"/></p>";
     }
     return html + "<p>" + escapeHtml(text) + "</p>";
 }

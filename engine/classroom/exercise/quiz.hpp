@@ -1,7 +1,7 @@
 #pragma once
 // An exercise as learning platforms know one: a title, a picture, questions, and for each question
 // the fields to fill in with their right answers. All texts are plain text in UTF-8; the writers of
-// this folder turn them into what each platform reads.
+// exchange/platforms turn them into what each platform reads.
 
 #include <cstddef>
 #include <string>
@@ -50,29 +50,5 @@ struct Quiz {
     QuizPicture picture;
     std::vector<QuizItem> items;
 };
-
-// Whether an answer of the other sign is to be told from a wrong one: the two ranges lie apart.
-[[nodiscard]] bool tellsSign(const NumberField&);
-[[nodiscard]] double pointsOf(const QuizField&);
-[[nodiscard]] double pointsOf(const QuizItem&);
-[[nodiscard]] const std::string& labelOf(const QuizField&);
-
-// Each field as a question of its own, for formats that take one answer a question.
-[[nodiscard]] std::vector<QuizItem> separateItems(const Quiz&);
-
-// As files have them: ASCII, a hyphen for minus, twelve figures.
-[[nodiscard]] std::string answerNumber(double);
-// Line breaks and tabs as spaces.
-[[nodiscard]] std::string onOneLine(const std::string&);
-
-// Introduction and question as HTML; `source` is where the picture is found, empty for none.
-[[nodiscard]] std::string questionHtml(const Quiz&, const std::string& text,
-                                       const std::string& source);
-// Introduction and question as one line of text.
-[[nodiscard]] std::string questionLine(const Quiz&, const std::string& text);
-
-[[nodiscard]] const char* pictureEnding(const QuizPicture&); // "png" or "svg"
-[[nodiscard]] const std::string& pictureBytes(const QuizPicture&);
-[[nodiscard]] bool hasPicture(const QuizPicture&);
 
 } // namespace gusset

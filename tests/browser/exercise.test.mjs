@@ -1,0 +1,133 @@
+// The page of an exercise: set by an instructor, answered by a student on a phone, with nothing of the answers in it.
+import assert from 'node:assert/strict';
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import path from 'node:path';
+import { test } from 'node:test';
+import { linkOf, linkTo, root, screenshot, siteAndBrowser, sizes } from './support.mjs';
+
+const shared = siteAndBrowser();
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+const bridge = JSON.parse(readFileSync(path.join(root, 'site/examples/footbridge.json'), 'utf8'));
+
+// A page of the exercise's, once it shows one or says why not.
+async function arrive(size, fragment, options = {}) {
+    const context = await shared.browser.newContext({ ...size, ...options });
+    context.setDefaultTimeout(Number(process.env.PATIENCE ?? 10000));
+    const page = await context.newPage();
+    page.on('pageerror', (error) => { throw error; });
+    await page.goto(`${shared.site.address}exercise/${fragment}`);
+    await page.locator('#work:not([hidden]), #setting:not([hidden]), #says:has-text(".")').first().waitFor();
+    return { page, context };
+}
+
+async function faultsByAxe(page) {
+    await page.evaluate(axe);
+    const { violations } = await page.evaluate(() => window.axe.run(document,
+        { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] }));
+    return violations.map(({ id, nodes }) => [id, nodes.map(({ html }) => html)]);
+}
+
+const asking = (exercise) => linkOf({ ...bridge, exercise });
+
+test('an instructor asks three things on a laptop, and a student answers them on a phone', async () => {
+    const teacher = await arrive(sizes.desktop, linkTo('footbridge.json'));
+    await teacher.page.getByLabel('Which members carry nothing').check();
+    await teacher.page.getByLabel('Members, if not all of them').fill('A-C, CE; ED');
+    await teacher.page.getByLabel('What you want to say (optional)').fill('Take the joints in any order.');
+    await screenshot(teacher.page, 'exercise-setting-desktop');
+    await teacher.page.getByRole('button', { name: 'Make the link' }).click();
+    await teacher.page.locator('#setting-says', { hasText: 'no member ED' }).waitFor();
+    await teacher.page.getByLabel('Members, if not all of them').fill('A-C, CE');
+    await teacher.page.getByRole('button', { name: 'Make the link' }).click();
+    const link = await teacher.page.getByRole('link', { name: 'as a student sees it' }).getAttribute('href');
+    assert.match(link, /^#m=1\./);
+    assert.deepEqual(await faultsByAxe(teacher.page), []);
+
+    const { page, context } = await arrive(sizes.phone, link);
+    await screenshot(page, 'exercise-phone');
+    assert.equal(await page.getByText('Take the joints in any order.').isVisible(), true);
+    const reaction = page.locator('.answer[data-of="A:y"]');
+    await reaction.getByLabel('size').fill('12,5 kN');
+    await reaction.getByLabel('up', { exact: true }).tap();
+    const member = page.locator('.answer[data-of="A-C"]');
+    await member.getByLabel('size').fill('7 c');
+    await member.getByLabel('size').blur();
+    assert.equal(await member.getByLabel('compression').isChecked(), true, 'the letter that was typed');
+    await page.locator('.answer[data-of="C-E"]').getByLabel('size').fill('seven');
+    await page.getByRole('button', { name: 'Review and hand in' }).tap();
+    await page.locator('#review-says', { hasText: 'CE' }).waitFor();
+    await page.locator('.answer[data-of="C-E"] .verdict', { hasText: 'no number' }).waitFor();
+    await screenshot(page, 'exercise-phone-review');
+    await page.locator('.answer[data-of="C-E"]').getByLabel('size').fill('');
+    await page.locator('.answer[data-of="C-E"]').getByLabel('size').blur();
+    await page.getByLabel('BC', { exact: true }).check({ force: true });
+    await page.getByRole('button', { name: 'Review and hand in' }).tap();
+    await page.locator('#review-says', { hasText: 'blank: Ax, Hy, CE' }).waitFor();
+    const saved = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Save them as a file' }).tap();
+    const answers = JSON.parse(readFileSync(await (await saved).path(), 'utf8'));
+    assert.deepEqual(answers.reactions, [{ of: 'A:y', size: 12.5, sign: '+' }]);
+    assert.deepEqual(answers.forces, [{ of: 'A-C', size: 7, sense: 'C' }]);
+    assert.deepEqual(answers.zero, ['B-C']);
+    assert.match(answers.code, /^[A-Z0-9]{5}$/);
+
+    await page.reload();
+    await page.locator('#work:not([hidden])').waitFor();
+    assert.equal(await reaction.getByLabel('size').inputValue(), '12,5 kN', 'kept on this device');
+    assert.equal(await member.getByLabel('compression').isChecked(), true);
+    assert.deepEqual(await faultsByAxe(page), []);
+    await context.close();
+    await teacher.context.close();
+});
+
+test('hints come one at a time, from where the student stands, and as far as the exercise allows', async () => {
+    const { page, context } = await arrive(sizes.phone, asking({ ask: ['reactions', 'forces'], hints: 'equations' }));
+    await page.getByLabel('Body').selectOption('joint D');
+    await page.getByRole('button', { name: 'Can it be solved?' }).tap();
+    await page.locator('#stand-says', { hasText: 'too many' }).waitFor();
+    await page.getByLabel('Body').selectOption('the whole truss');
+    await page.getByRole('button', { name: 'Can it be solved?' }).tap();
+    await page.locator('#stand-says', { hasText: 'can be solved' }).waitFor();
+    await page.getByRole('button', { name: 'A hint' }).tap();
+    await page.locator('#hints li', { hasText: 'whole truss' }).waitFor();
+    assert.equal(await page.locator('#hints math').count(), 0);
+    await page.getByRole('button', { name: 'More of this hint' }).tap();
+    await page.locator('#hints math').first().waitFor();
+    await screenshot(page, 'exercise-phone-hint');
+    await page.getByRole('button', { name: 'A hint' }).waitFor();
+    await context.close();
+});
+
+test('nothing of the answers is on the page of an exercise', async () => {
+    const { page, context } = await arrive(sizes.desktop, asking({ ask: ['reactions', 'forces'] }));
+    await page.getByText('The same as tables').click();
+    const words = (await page.evaluate(() => document.body.textContent)).match(/\d+(\.\d+)?/g);
+    assert.equal(words.includes('24'), true, 'the load');
+    // Reactions 3 · 24 / 2 = 36; AB = 36 · 4/3 = 48, AC = 36 · 5/3 = 60, CE = (36 · 8 − 24 · 4)/3 = 64.
+    assert.deepEqual(words.filter((word) => ['36', '48', '60', '64'].includes(word)), []);
+    await screenshot(page, 'exercise-desktop');
+    await context.close();
+});
+
+test('a damaged link, a question without an answer and a broken one are said', async () => {
+    for (const [fragment, words] of [['#m=1.abc', 'link'], [asking({ ask: ['forces', 'weight'] }), '"weight"'],
+        [linkOf({ ...bridge, supports: [], exercise: { ask: ['forces'] } }), 'no forces'],
+        [asking({ ask: [{ what: 'displacement', joint: 'D' }] }), 'E and A']]) {
+        const { page, context } = await arrive(sizes.phone, fragment);
+        assert.match(await page.locator('#says').innerText(), new RegExp(words));
+        assert.equal(await page.locator('#work').isVisible(), false);
+        await context.close();
+    }
+});
+
+test('every target of the student’s page can be hit by a thumb', async () => {
+    const { page, context } = await arrive(sizes.phone, asking({ ask: ['reactions', 'forces', 'zero members', 'determinacy'] }));
+    const small = await page.evaluate(() => [...document.querySelectorAll('button, select, .choice label, .members label, input[type=text], summary, header a')]
+        .filter((one) => one.offsetParent).map((one) => [one.outerHTML.slice(0, 60), one.getBoundingClientRect()])
+        .filter(([, box]) => box.height < 44 || box.width < 43.9).map(([html]) => html));
+    assert.deepEqual(small, []);
+    assert.equal(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth), true);
+    await screenshot(page, 'exercise-phone-all');
+    await context.close();
+});
