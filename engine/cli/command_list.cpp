@@ -78,6 +78,15 @@ constexpr Option kPicture{"--picture", "FILE.png", 0,
                           "of the truss, instead of an SVG; gift, blackboard, csv hold neither"};
 constexpr std::array kExportOptions{kPlatform, kPicture};
 
+constexpr int kSheetKind = 4;
+constexpr Option kKey{"--key", "", kSheetKind,
+                      "for the teacher: the answers, and how they are found"};
+constexpr Option kAnswersOnly{"--answers", "", kSheetKind, "for the teacher: the answers alone"};
+constexpr Option kExerciseAddress{"--address", "URL", 0,
+                                  "where the page is, with a slash at the end: its exercise as a "
+                                  "QR code"};
+constexpr std::array kHandoutOptions{kKey, kAnswersOnly, kPaperSize, kExerciseAddress};
+
 constexpr std::array kSolveOptions{kCase, kCombination, kExact, kText, kJson, kCsv};
 constexpr std::array kWorkingOptions{
     kCase,          kCombination, kWorkMember, kDisplacement, kSection, kForceMethod, kReleased,
@@ -91,7 +100,7 @@ constexpr std::array kReportOptions{kCase,   kCombination, kSheetForm, kSheetTab
                                     kParts,  kPaperSize,   kAcross,    kProject,
                                     kAuthor, kDate,        kAddress};
 
-constexpr std::array<Command, 10> kCommands{{
+constexpr std::array<Command, 11> kCommands{{
     {"solve", "FILE", kSolveOptions, "member forces and reactions, as text unless asked otherwise",
      "gusset solve site/examples/garage_roof.json --combination winter"},
     {"working", "FILE", kWorkingOptions,
@@ -116,6 +125,9 @@ constexpr std::array<Command, 10> kCommands{{
     {"export", "FILE…", kExportOptions,
      "the exercises of models as questions for a learning platform; every QTI is a zip",
      "gusset export site/examples/footbridge.json --as moodle"},
+    {"handout", "FILE…", kHandoutOptions,
+     "the exercises of models as sheets to print, each of which begins on a new page",
+     "gusset handout site/examples/footbridge.json --key"},
     {"link",
      "FILE",
      {},

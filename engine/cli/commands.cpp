@@ -3,6 +3,7 @@
 #include "cli/check_command.hpp"
 #include "cli/exercise_command.hpp"
 #include "cli/export_command.hpp"
+#include "cli/handout_command.hpp"
 #include "cli/names.hpp"
 #include "cli/report_command.hpp"
 #include "cli/statics_commands.hpp"
@@ -113,6 +114,9 @@ Answer answerOf(const PhraseBook& book, const Arguments& arguments, const Readin
     if (name == "export") {
         return withNotes(answerExport(book, arguments, {{"", reading}}), reading);
     }
+    if (name == "handout") {
+        return withNotes(answerHandout(book, arguments, {{"", reading}}), reading);
+    }
     if (name == "link") {
         return withNotes(answerLink(reading), reading);
     }
@@ -136,7 +140,8 @@ Answer answer(const PhraseBook& book, const Arguments& arguments, const Reading&
 
 Answer answerSeveral(const PhraseBook& book, const Arguments& arguments,
                      const std::vector<NamedReading>& readings) {
-    Answer given = answerExport(book, arguments, readings);
+    Answer given = arguments.command->name == "handout" ? answerHandout(book, arguments, readings)
+                                                        : answerExport(book, arguments, readings);
     for (const NamedReading& it : readings) {
         const Answer noted = withNotes({given.exit, {}, {}}, it.reading);
         given.faults = joined(std::move(given.faults), inFile(book, noted.faults, it.name));

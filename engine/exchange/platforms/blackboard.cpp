@@ -36,7 +36,7 @@ Outcome<std::string> blackboardText(const std::vector<Quiz>& quizzes) {
         }
     }
     if (records > kBlackboardRecords) {
-        return Issue{IssueCode::TooLarge, "--as blackboard",
+        return Issue{IssueCode::TooLarge, "--as",
                      statement(phrase::kTooManyRecords,
                                {{"number", records}, {"limit", kBlackboardRecords}})};
     }
