@@ -83,7 +83,7 @@ test('the key has the working as well, in the class’s settings', () => {
     assert.match(html, /<math/);
     assert.ok(html.includes('How the forces are found'));
     const model = JSON.parse(readFileSync(path.join(root, bridge)));
-    model.class = { decimal: ',' };
+    model.class = { numbers: { sign: ',' } };
     const file = path.join(folder, 'comma.json');
     writeFileSync(file, JSON.stringify(model));
     const comma = answered(['handout', file, '--answers']);

@@ -2,6 +2,7 @@
 
 #include "classroom/exercise/key.hpp"
 #include "phrases/classroom/handout.hpp"
+#include "phrases/classroom/practice.hpp"
 #include "phrases/classroom/quiz.hpp"
 #include "report/classroom/blanks.hpp"
 #include "report/classroom/joint_stubs.hpp"
@@ -101,8 +102,11 @@ std::string roomForWorking(const Writer& writer, const Exercise& exercise) {
     if (!stubs.empty()) {
         html += paragraphsHtml({sayPlain(writer, phrase::kCompleteBodies)});
         html += "<div class=\"stubs\">\n";
-        for (const Sketch& stub : stubs) {
-            html += "<div class=\"stub\">" + svgOf(stub) + "</div>\n";
+        for (std::size_t i = 0; i < stubs.size(); ++i) {
+            html += "<div class=\"stub\">" +
+                    paragraphsHtml({sayPlain(writer, phrase::kTheJointFirst,
+                                             {{"joint", writer.truss.joints[i].label}})}) +
+                    svgOf(stubs[i]) + "</div>\n";
         }
         html += "</div>\n";
     }
