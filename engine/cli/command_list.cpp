@@ -54,9 +54,9 @@ constexpr Option kAddress{"--address", "URL", 0,
                           "where the page is: the truss is then on the sheet as a link and a QR "
                           "code"};
 
-constexpr Option kAsk{"--ask", "NAMES", 0,
-                      "some of reactions,forces,zero,determinacy,displacement:C:y,steps; reactions "
-                      "and forces unless said"};
+constexpr Option kAsk{
+    "--ask", "NAMES", 0,
+    "of reactions,forces (both unless said),zero,determinacy,displacement:C:y,steps"};
 constexpr Option kAskedMembers{"--members", "A-B,C-D", 0, "whose forces are asked, if not all"};
 constexpr Option kWithin{"--within", "PERCENT", 0, "how near is right; 1 unless said"};
 constexpr Option kFigures{"--figures", "N", 0, "or how many significant figures must be right"};

@@ -104,6 +104,10 @@ test('every kind of question has its place, and its value in the answers', () =>
     const answers = answered(['handout', file, '--answers']);
     assert.match(answers, /<span class="blank">0<\/span>/); // determinate
     assert.match(answers, /<span class="blank">−1\.33<\/span>/); // (1/2 · 8)/3 of compression, by ΣM about D
+    const sections = (text) => text.match(/<section/g).length;
+    const forcesAlone = answered(['handout', oddBridge({ ask: ['forces'] }), '--key']);
+    const withLine = answered(['handout', file, '--key']);
+    assert.ok(sections(withLine) - 6 > sections(forcesAlone) - 1); // the working of the influence line as well
 });
 
 test('several exercises are one document, each on a page of its own', () => {

@@ -9,6 +9,8 @@
 #include "report/classroom/question_figure.hpp"
 #include "report/classroom/question_text.hpp"
 #include "report/derivation/forces_passages.hpp"
+#include "report/derivation/influence_by_hand_text.hpp"
+#include "report/derivation/unit_load_text.hpp"
 #include "report/paper/page_html.hpp"
 #include "report/results/trust_text.hpp"
 #include "report/sheet/sheet.hpp"
@@ -113,12 +115,41 @@ std::string roomForWorking(const Writer& writer, const Exercise& exercise) {
     return html + "<div class=\"room\"></div>\n</section>\n";
 }
 
+// How the answers are found: the forces, then what rests on them.
+struct WorkingOfAnswers {
+    const Writer& writer;
+    const Exercise& exercise;
+    const Solution& solution;
+    std::vector<Passage> passages{};
+
+    void operator()(const AskDisplacement& asked) {
+        const DisplacementAxis axis =
+            asked.axis == Axis::X ? DisplacementAxis::X : DisplacementAxis::Y;
+        passages.push_back(unitLoadPassage(
+            writer, unitLoadTable(writer.truss, exercise.loads, solution, asked.joint, axis)));
+    }
+    void operator()(const AskInfluence& asked) {
+        const Effect effect{EffectKind::MemberForce, asked.of, {}, false};
+        for (Passage& passage :
+             influencePassages(writer, influenceByHand(writer.truss, asked.path, effect))) {
+            passages.push_back(std::move(passage));
+        }
+    }
+    template <class Other>
+    void operator()(const Other&) {}
+};
+
 std::string workingOf(const Writer& writer, const Exercise& exercise, const Solution& solution) {
     if (!solution.solved) {
         return {};
     }
+    WorkingOfAnswers working{writer, exercise, solution,
+                             passagesOfForces(writer, exercise.loads, solution)};
+    for (const Question& question : exercise.questions) {
+        std::visit(working, question.what);
+    }
     return "<h2>" + escapeHtml(sayPlain(writer, phrase::kHandoutWorking)) + "</h2>\n" +
-           passagesHtml(passagesOfForces(writer, exercise.loads, solution));
+           paragraphsHtml(workingSentences(writer, solution)) + passagesHtml(working.passages);
 }
 
 } // namespace
