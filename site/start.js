@@ -2,6 +2,18 @@
 // rest. It says so, deletes what the browser keeps of the page, fetches all of it again and restarts: once; after
 // that it only says so. It is a separate script and not a module, so that it runs whatever happened to the others.
 (() => {
+    // The link of an exercise shows the question and never the board.
+    const leaveForExercise = () => {
+        const isExercise = location.hash.startsWith('#x=');
+        if (isExercise) {
+            location.replace(`exercise/${location.hash}`);
+        }
+        return isExercise;
+    };
+    addEventListener('hashchange', leaveForExercise);
+    if (leaveForExercise()) {
+        return;
+    }
     const mark = 'gusset.afresh'; // in session storage, from the first failure to the next successful start
     const slow = 20000; // ms: then a notice says that the page is still loading
     const patience = 60000; // ms, for fetching all of it again

@@ -70,6 +70,9 @@ void carryOut(Page& page, const PageRequests& requests) {
     if (requests.readAsPage) {
         showPageText();
     }
+    if (requests.setExercise) {
+        setExercise(page.derived.link);
+    }
     if (requests.fullScreen) {
         setFullScreen(*requests.fullScreen);
     }

@@ -63,6 +63,11 @@ public:
         if (parsed_.asks == Asks::Answer && !parsed_.misuse && parsed_.arguments.input.empty()) {
             failOfCommand("needs a " + inputOf(*parsed_.arguments.command));
         }
+        if (parsed_.asks == Asks::Answer && !parsed_.misuse && parsed_.arguments.more.empty() &&
+            !parsed_.arguments.command->more.empty()) {
+            failOfCommand("needs " + std::string(parsed_.arguments.command->more) + " after the " +
+                          std::string(parsed_.arguments.command->input));
+        }
         return std::move(parsed_);
     }
 
@@ -101,9 +106,9 @@ private:
         if (word.empty()) {
             return failOfCommand("needs a " + what + ", and the one given is empty");
         }
-        if (!parsed_.arguments.input.empty() && takesSeveral(*parsed_.arguments.command)) {
-            parsed_.arguments.more.push_back(word);
-            return;
+        const Command& command = *parsed_.arguments.command;
+        if (!parsed_.arguments.input.empty() && (takesSeveral(command) || !command.more.empty())) {
+            return parsed_.arguments.more.push_back(word);
         }
         if (!parsed_.arguments.input.empty()) {
             return failOfCommand("takes one " + what + ", but \"" + word + "\" was given too");

@@ -19,10 +19,11 @@ struct Option {
 
 struct Command {
     std::string_view name;
-    std::string_view input; // placeholder of its operand, "FILE"; of one or more, "FILE…"
+    std::string_view input; // placeholder of its first operand, "FILE"; of one or more, "FILE…"
     std::span<const Option> options;
-    std::string_view says;    // one line for the usage
-    std::string_view example; // a complete command line that works in a checkout
+    std::string_view says;      // one line for the usage
+    std::string_view example;   // a complete command line that works in a checkout
+    std::string_view more = {}; // placeholder of further operands, of which it needs one
 };
 
 [[nodiscard]] bool takesSeveral(const Command&); // inputs
@@ -30,7 +31,7 @@ struct Command {
 struct Arguments {
     const Command* command = nullptr;
     std::string input;
-    std::vector<std::string> more; // inputs behind the first, if it takes several
+    std::vector<std::string> more{};                          // further operands
     std::vector<std::pair<std::string, std::string>> options; // name and value
 
     [[nodiscard]] bool has(std::string_view option) const;

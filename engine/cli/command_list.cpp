@@ -92,6 +92,7 @@ constexpr std::array kWorkingOptions{
     kCase,          kCombination, kWorkMember, kDisplacement, kSection, kForceMethod, kReleased,
     kWorkInfluence, kPolygon,     kPath,       kAnswersFirst, kText,    kPaper,       kSvg};
 constexpr std::array kInfluenceOptions{kPath, kOf, kText, kJson, kCsv, kSvg};
+constexpr std::array kMarkOptions{kText, kCsv};
 constexpr std::array kEnvelopeOptions{kText, kJson, kCsv};
 constexpr std::array kCheckOptions{kMembers, kCheckMember, kCase, kCombination, kWorst,
                                    kText,    kJson,        kCsv,  kPaper};
@@ -100,7 +101,7 @@ constexpr std::array kReportOptions{kCase,   kCombination, kSheetForm, kSheetTab
                                     kParts,  kPaperSize,   kAcross,    kProject,
                                     kAuthor, kDate,        kAddress};
 
-constexpr std::array<Command, 11> kCommands{{
+constexpr std::array<Command, 12> kCommands{{
     {"solve", "FILE", kSolveOptions, "member forces and reactions, as text unless asked otherwise",
      "gusset solve site/examples/garage_roof.json --combination winter"},
     {"working", "FILE", kWorkingOptions,
@@ -128,6 +129,10 @@ constexpr std::array<Command, 11> kCommands{{
     {"handout", "FILE…", kHandoutOptions,
      "the exercises of models as sheets to print, each of which begins on a new page",
      "gusset handout site/examples/footbridge.json --key"},
+    {"mark", "KEY", kMarkOptions,
+     "marks with carried errors, for answers to the exercise in KEY: files of one student, or "
+     "tables of a class",
+     "gusset mark site/examples/exercise.json tests/data/class.csv", "ANSWERS"},
     {"link",
      "FILE",
      {},
@@ -167,6 +172,7 @@ std::string optionsOf(const Command& command) {
 
 std::string lineOf(const Command& command) {
     return "  gusset " + std::string(command.name) + " " + std::string(command.input) +
+           (command.more.empty() ? "" : " " + std::string(command.more) + "…") +
            optionsOf(command) + "\n";
 }
 

@@ -141,7 +141,7 @@ Answer answerExercise(const PhraseBook&, const Arguments& arguments, const Readi
     if (!arguments.has("--link") && !arguments.has("--address")) {
         return {Exit::Answered, writeModel(truss), {}};
     }
-    const Outcome<std::string> link = openableLink(truss);
+    const Outcome<std::string> link = exerciseLink(truss);
     if (!link) {
         return {Exit::BadInput, {}, link.issues()};
     }

@@ -27,7 +27,7 @@ std::size_t pngNumber(const std::string& png, std::size_t at) {
 }
 
 Outcome<std::string> pictureNamed(const std::string& path) {
-    Outcome<std::string> png = readBytes(path);
+    Outcome<std::string> png = readTextOf(path);
     if (!png) {
         return png.issues();
     }

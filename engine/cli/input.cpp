@@ -46,13 +46,6 @@ Outcome<std::string> readAll(std::FILE* file, const std::string& name) {
     return text;
 }
 
-Outcome<Reading> readWhole(const Outcome<std::string>& text) {
-    if (!text) {
-        return text.issues();
-    }
-    return readText(text.value());
-}
-
 } // namespace
 
 Outcome<Reading> readText(std::string_view text) {
@@ -64,22 +57,29 @@ Outcome<Reading> readText(std::string_view text) {
 
 bool isPath(const std::string& input) { return input != "-" && !looksLikeLink(input); }
 
-Outcome<std::string> readBytes(const std::string& path) {
+Outcome<Reading> readInput(const std::string& input) {
+    if (input != "-" && !isPath(input)) {
+        return readLink(input);
+    }
+    const Outcome<std::string> text = readTextOf(input);
+    if (!text) {
+        return text.issues();
+    }
+    return readText(text.value());
+}
+
+Outcome<std::string> readTextOf(const std::string& path) {
+    if (path == "-") {
+        return readAll(stdin, "standard input");
+    }
     errno = 0;
     std::FILE* file = std::fopen(path.c_str(), "rb");
     if (!file) {
         return unreadable(path, errno);
     }
-    Outcome<std::string> bytes = readAll(file, path);
+    Outcome<std::string> text = readAll(file, path);
     std::fclose(file);
-    return bytes;
-}
-
-Outcome<Reading> readInput(const std::string& input) {
-    if (input == "-") {
-        return readWhole(readAll(stdin, "standard input"));
-    }
-    return isPath(input) ? readWhole(readBytes(input)) : readLink(input);
+    return text;
 }
 
 } // namespace gusset::cli

@@ -11,10 +11,9 @@ namespace gusset::cli {
 [[nodiscard]] bool isPath(const std::string& input);
 // Issues with the path itself name the path; issues with the content name their place in it.
 [[nodiscard]] Outcome<Reading> readInput(const std::string& input);
+// All of a file, or of standard input for "-".
+[[nodiscard]] Outcome<std::string> readTextOf(const std::string& path);
 // `text`: the content of a file, a model or a link.
 [[nodiscard]] Outcome<Reading> readText(std::string_view text);
-
-// The bytes of a file that is no model, such as a picture.
-[[nodiscard]] Outcome<std::string> readBytes(const std::string& path);
 
 } // namespace gusset::cli

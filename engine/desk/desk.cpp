@@ -80,6 +80,9 @@ private:
         out_.text("forceUnit", symbolOf(request_.truss.units.force));
         out_.text("lengthUnit", symbolOf(request_.truss.units.displacement));
         if (!request_.exercise) {
+            if (const std::string name = choiceName(request_.loads); !name.empty()) {
+                out_.text(isOneCase(request_.loads) ? "case" : "combination", name);
+            }
             return {};
         }
         const Outcome<AnswerKey> key = keyOf(request_.truss, *request_.exercise);
@@ -102,7 +105,7 @@ private:
         if (!key) {
             return key.issues();
         }
-        const Outcome<std::string> link = openableLink(request_.truss);
+        const Outcome<std::string> link = exerciseLink(request_.truss);
         if (!link) {
             return link.issues();
         }
@@ -115,7 +118,7 @@ private:
         const std::optional<Sketch> figure =
             request_.exercise
                 ? questionFigure(writer_, request_.exercise->loads, request_.exercise->questions)
-                : questionFigure(writer_, {}, {});
+                : questionFigure(writer_, request_.loads, {});
         out_.text("figure", figure ? svgOf(*figure) : std::string());
         std::string tables;
         for (const TextTable& table : modelTables(writer_)) {

@@ -31,6 +31,13 @@ Outcome<DeskRequest> readRequest(std::string_view json) {
     }
     DeskRequest request;
     request.wants = textUnder(value, "do");
+    if (const std::string model = textUnder(value, "model"); looksLikeLink(model)) {
+        const Outcome<LoadChoice> loads = linkedLoads(model, request.truss);
+        if (!loads) {
+            return loads.issues();
+        }
+        request.loads = loads.value();
+    }
     request.truss = std::move(reading).value().truss;
     request.joint = textUnder(value, "joint");
     request.typed = textUnder(value, "typed");

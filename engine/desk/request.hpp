@@ -12,6 +12,7 @@ namespace gusset {
 
 struct DeskRequest {
     std::string wants; // the word under "do"
+    LoadChoice loads;  // that the link asks to show
     Truss truss;
     std::optional<Exercise> exercise; // none: the model asks nothing
     Answers answers;                  // blank where the request brings none

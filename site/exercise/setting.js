@@ -3,7 +3,7 @@
 const asks = [
     ['reactions', 'The reactions', true],
     ['forces', 'The force in members', true],
-    ['zero members', 'Which members carry nothing', false],
+    ['zero-members', 'Which members carry nothing', false],
     ['determinacy', 'The degree of indeterminacy', false],
     ['displacement', 'A displacement', false],
 ];
@@ -71,7 +71,8 @@ function exerciseOf(truss) {
     if (!(percent >= 0 && percent <= 100)) {
         throw new Error('“Right within” must be a number of per cent, from 0 to 100.');
     }
-    return { text: at('text').value, ask, tolerance: { percent }, hints: at('hints-allowed').value };
+    const loads = Object.fromEntries(['case', 'combination'].filter((key) => key in truss).map((key) => [key, truss[key]]));
+    return { text: at('text').value, ...loads, ask, tolerance: { percent }, hints: at('hints-allowed').value };
 }
 
 export function showSetting(desk, truss) {

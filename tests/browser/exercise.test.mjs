@@ -4,6 +4,7 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import path from 'node:path';
 import { test } from 'node:test';
+import { boardOf, openBoard } from './board.mjs';
 import { linkOf, linkTo, root, screenshot, siteAndBrowser, sizes } from './support.mjs';
 
 const shared = siteAndBrowser();
@@ -41,7 +42,7 @@ test('an instructor asks three things on a laptop, and a student answers them on
     await teacher.page.getByLabel('Members, if not all of them').fill('A-C, CE');
     await teacher.page.getByRole('button', { name: 'Make the link' }).click();
     const link = await teacher.page.getByRole('link', { name: 'as a student sees it' }).getAttribute('href');
-    assert.match(link, /^#m=1\./);
+    assert.match(link, /^#x=1\./);
     assert.deepEqual(await faultsByAxe(teacher.page), []);
 
     const { page, context } = await arrive(sizes.phone, link);
@@ -79,6 +80,18 @@ test('an instructor asks three things on a laptop, and a student answers them on
     assert.deepEqual(await faultsByAxe(page), []);
     await context.close();
     await teacher.context.close();
+});
+
+test('pictures for the manual', async () => {
+    const setting = await arrive({ ...sizes.desktop, deviceScaleFactor: 1 }, linkTo('footbridge.json'));
+    await screenshot(setting.page, 'help-setting');
+    await setting.context.close();
+    const phone = { ...sizes.phone, deviceScaleFactor: 1, viewport: { width: 390, height: 640 } };
+    const answering = await arrive(phone, asking({ ask: ['reactions'] }));
+    await answering.page.locator('.answer[data-of="A:y"]').getByLabel('size').fill('36');
+    await answering.page.locator('.answer[data-of="A:y"]').getByLabel('up', { exact: true }).tap();
+    await screenshot(answering.page, 'help-exercise');
+    await answering.context.close();
 });
 
 test('hints come one at a time, from where the student stands, and as far as the exercise allows', async () => {
@@ -122,12 +135,35 @@ test('a damaged link, a question without an answer and a broken one are said', a
 });
 
 test('every target of the student’s page can be hit by a thumb', async () => {
-    const { page, context } = await arrive(sizes.phone, asking({ ask: ['reactions', 'forces', 'zero members', 'determinacy'] }));
+    const { page, context } = await arrive(sizes.phone, asking({ ask: ['reactions', 'forces', 'zero-members', 'determinacy'] }));
     const small = await page.evaluate(() => [...document.querySelectorAll('button, select, .choice label, .members label, input[type=text], summary, header a')]
         .filter((one) => one.offsetParent).map((one) => [one.outerHTML.slice(0, 60), one.getBoundingClientRect()])
         .filter(([, box]) => box.height < 44 || box.width < 43.9).map(([html]) => html));
     assert.deepEqual(small, []);
     assert.equal(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth), true);
     await screenshot(page, 'exercise-phone-all');
+    await context.close();
+});
+
+test('the link of an exercise leads to its question, also without the name of its page', async () => {
+    const teacher = await arrive(sizes.desktop, linkTo('footbridge.json'));
+    await teacher.page.getByRole('button', { name: 'Make the link' }).click();
+    const link = await teacher.page.getByRole('link', { name: 'as a student sees it' }).getAttribute('href');
+    await teacher.page.goto(`${shared.site.address}${link}`);
+    await teacher.page.locator('#work:not([hidden])').waitFor();
+    assert.equal(new URL(teacher.page.url()).pathname, '/exercise/');
+    await teacher.context.close();
+});
+
+test('the board leads to the page that sets its truss as an exercise, and Back returns to it', async () => {
+    const { page, context, board } = await openBoard(shared.browser, shared.site.address, sizes.desktop,
+        linkTo('footbridge.json'));
+    await board.press('Share');
+    await board.reveal('Set it as an exercise');
+    await Promise.allSettled([board.press('Set it as an exercise')]); // the board leaves under the press
+    await page.locator('#setting-title').waitFor();
+    await page.goBack();
+    await boardOf(page, sizes.desktop);
+    assert.equal(new URL(page.url()).pathname, '/');
     await context.close();
 });

@@ -12,7 +12,7 @@ test('a question is put into the model, which is otherwise the same', () => {
     const model = JSON.parse(stdout);
     assert.deepEqual(model.exercise, { text: 'Find them.',
         ask: [{ what: 'reactions' }, { what: 'forces', members: [['A', 'C'], ['C', 'E']] }],
-        tolerance: { percent: 2, floor: 0.1 }, hints: 'bodies', checks: 'at once' });
+        tolerance: { percent: 2, floor: 0.1 }, hints: 'bodies', checks: 'at-once' });
     delete model.exercise;
     const plain = JSON.parse(gusset(['open', bridge]).stdout);
     assert.deepEqual(model, plain);
@@ -20,7 +20,7 @@ test('a question is put into the model, which is otherwise the same', () => {
 
 test('a link for students leads to the page of exercises', () => {
     const { stdout } = gusset(['exercise', bridge, '--address', 'https://example.org/']);
-    assert.match(stdout, /^https:\/\/example\.org\/exercise\/#m=1\.\S+\n$/);
+    assert.match(stdout, /^https:\/\/example\.org\/exercise\/#x=1\.\S+\n$/);
     const opened = JSON.parse(gusset(['open', stdout.trim()]).stdout);
     assert.deepEqual(opened.exercise.ask, [{ what: 'reactions' }, { what: 'forces' }]);
 });
@@ -29,7 +29,7 @@ test('what can’t be asked is refused with its cure', () => {
     for (const [words, says] of [
         [['--ask', 'weight'], 'takes some of reactions'],
         [['--ask', 'displacement:C:y'], 'E and A'],
-        [['--ask', 'displacement:Q:y'], 'is no joint'],
+        [['--ask', 'displacement:Q:y'], 'is no displacement'],
         [['--members', 'A-Q'], 'is no member'],
         [['--hints', 'all'], 'is one of none'],
         [['--within', 'much'], 'takes a number'],

@@ -37,6 +37,8 @@ const rooms = [
     'engine/design',
     'engine/exchange',
     'engine/report',
+    'engine/classroom',
+    'engine/desk',
     'engine/hand',
     'engine/model/catalogue/usual_materials.cpp',
     'engine/model/edit/describe.cpp',

@@ -16,12 +16,12 @@ namespace gusset {
 namespace {
 
 constexpr WordList kHintWords{"none", "bodies", "equations", "terms"};
-constexpr WordList kCheckingWords{"at once", "at the end"};
+constexpr WordList kCheckingWords{"at-once", "at-the-end"};
 constexpr WordList kAxisWords{"x", "y"};
 constexpr int kMostFigures = 12;
 
 constexpr std::array<std::string_view, 7> kQuestionWords{
-    "reactions", "forces", "zero members", "determinacy", "displacement", "influence", "steps"};
+    "reactions", "forces", "zero-members", "determinacy", "displacement", "influence", "steps"};
 constexpr std::size_t kForces = 1;
 constexpr std::size_t kDisplacement = 4;
 constexpr std::size_t kInfluence = 5;

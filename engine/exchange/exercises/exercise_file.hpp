@@ -2,13 +2,13 @@
 // The key "exercise" of a model file, which Truss::exercise holds as text:
 //
 // { "text": "Find the forces.",
-//   "ask": [ "reactions", { "what": "forces", "members": [["A","B"]], "marks": 4 }, "zero members",
+//   "ask": [ "reactions", { "what": "forces", "members": [["A","B"]], "marks": 4 }, "zero-members",
 //            "determinacy", { "what": "displacement", "joint": "C", "axis": "y" },
 //            { "what": "influence", "path": ["A","B","C"], "member": ["B","D"], "at": "B" },
 //            "steps" ],
 //   "tolerance": { "percent": 1, "floor": 0.1 },  or { "figures": 3 }
 //   "hints": "none" | "bodies" | "equations" | "terms",
-//   "checks": "at once" | "at the end",
+//   "checks": "at-once" | "at-the-end",
 //   "case": "wind",  or "combination"
 //   "variant": 7, "seed": "12345" }
 //

@@ -28,9 +28,9 @@ void stripTrailing(std::string& text, std::string_view signs) {
     text.erase(text.find_last_not_of(signs) + 1);
 }
 
-// From "m=" or "j=" on; empty if there is neither.
+// From "m=", "j=" or "x=" on; empty if there is none of them.
 std::string_view fragmentOf(std::string_view text) {
-    for (const std::string_view mark : {"#m=", "#j=", "%23m=", "%23j="}) {
+    for (const std::string_view mark : {"#m=", "#j=", "#x=", "%23m=", "%23j=", "%23x="}) {
         if (const std::size_t found = text.find(mark); found != std::string_view::npos) {
             return text.substr(found + mark.size() - 2);
         }
@@ -38,7 +38,7 @@ std::string_view fragmentOf(std::string_view text) {
     const std::size_t start = text.find_first_not_of(" \t\r\n#<\"'(");
     text.remove_prefix(std::min(start, text.size()));
     const std::string_view first = text.substr(0, 2);
-    return first == "m=" || first == "j=" ? text : std::string_view{};
+    return first == "m=" || first == "j=" || first == "x=" ? text : std::string_view{};
 }
 
 // A value of the model file is one list deeper in the compact form.
@@ -122,6 +122,16 @@ Outcome<std::string> openableLink(const Truss& truss, const LoadChoice& loads) {
     return link;
 }
 
+Outcome<std::string> exerciseLink(const Truss& truss) {
+    Outcome<std::string> link = openableLink(truss);
+    if (!link) {
+        return link;
+    }
+    std::string fragment = std::move(link).value();
+    fragment.front() = 'x';
+    return fragment;
+}
+
 bool looksLikeLink(std::string_view text) { return !fragmentOf(text).empty(); }
 
 Outcome<Reading> readLink(std::string_view text) {
@@ -145,6 +155,9 @@ Outcome<Reading> readLink(std::string_view text) {
     }
     plain = withoutSpaces(plain);
     stripTrailing(plain, ").,>\"'*;:!?]}");
+    if (plain.starts_with("x=")) {
+        plain.front() = 'm';
+    }
     const Outcome<Bytes> bytes = unsealedLink(plain);
     if (!bytes) {
         return bytes.issues();

@@ -28,6 +28,10 @@ inline constexpr std::size_t kLargestInflated = 1u << 20; // bytes
 // returned here to the same truss.
 [[nodiscard]] Outcome<std::string> openableLink(const Truss&, const LoadChoice& = {});
 
+// The same for students: it begins with "x=", so that the page shows the question of the truss and
+// never its board.
+[[nodiscard]] Outcome<std::string> exerciseLink(const Truss&);
+
 // Takes a whole address, or a fragment with or without '#', and tolerates what programs put around
 // a link: trailing ).,>"'* and %29 %3E. Damage is reported as such, not as a fault of the model:
 // "the link is incomplete: 310 of 402 characters arrived".

@@ -79,7 +79,7 @@ TEST_CASE("A model without a question opens to be asked, and is given one") {
                                      .with("do", textValue("set"))
                                      .with("model", textValue(model))
                                      .with("exercise", exercise.value()));
-    CHECK(wordsUnder(made, "link").starts_with("\"m=1."));
+    CHECK(wordsUnder(made, "link").starts_with("\"x=1."));
     const JsonValue again = reply(
         Request{}.with("do", textValue("open")).with("model", textValue(made.find("link")->text)));
     CHECK(again.find("questions")->items.size() == 1);

@@ -52,8 +52,8 @@ WrittenForce written(std::string_view text) {
 TEST_CASE("An exercise is read from the model that asks it, and written back the same") {
     const Truss truss = trussAsking(
         R"({"text":"Find them.","ask":["reactions",{"what":"forces","members":[["B","A"],["A","C"]],)"
-        R"("marks":4},"zero members","determinacy"],"tolerance":{"percent":2,"floor":0.5},)"
-        R"("hints":"bodies","checks":"at the end","variant":7,"seed":"18446744073709551615"})");
+        R"("marks":4},"zero-members","determinacy"],"tolerance":{"percent":2,"floor":0.5},)"
+        R"("hints":"bodies","checks":"at-the-end","variant":7,"seed":"18446744073709551615"})");
     const Outcome<Exercise> read = readExercise(truss);
     REQUIRE(read);
     const Exercise& exercise = read.value();
@@ -142,7 +142,7 @@ TEST_CASE("An answer is read as people type it") {
 }
 
 TEST_CASE("Answers go to a file and a link, and come back") {
-    const Truss truss = trussAsking(R"({"ask":["reactions","forces","zero members"]})");
+    const Truss truss = trussAsking(R"({"ask":["reactions","forces","zero-members"]})");
     const Exercise exercise = readExercise(truss).value();
     Answers answers = blankAnswers(truss, exercise);
     answers.exercise = exerciseMark(truss);

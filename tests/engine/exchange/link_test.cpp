@@ -170,10 +170,22 @@ TEST_CASE("A link with any one character changed is refused") {
     const std::string link = writeLink(footbridge());
     for (std::size_t i = 0; i < link.size(); ++i) {
         std::string altered = link;
-        altered[i] = altered[i] == 'x' ? 'y' : 'x';
+        altered[i] = altered[i] == 'y' ? 'z' : 'y';
         INFO(altered);
         CHECK_FALSE(readLink(altered).ok());
     }
+}
+
+TEST_CASE("The link of an exercise holds the same model, and says that it is asked") {
+    Truss truss = footbridge();
+    truss.exercise = R"({"ask":["forces"]})";
+    const Outcome<std::string> link = exerciseLink(truss);
+    REQUIRE(link);
+    CHECK(link.value().starts_with("x=1."));
+    const Outcome<Reading> back = readLink("https://example.org/exercise/#" + link.value());
+    REQUIRE(back);
+    CHECK(back.value().truss == truss);
+    CHECK_FALSE(readLink(link.value().substr(0, link.value().size() - 9)).ok());
 }
 
 TEST_CASE("A link of a later version says so") {

@@ -59,6 +59,7 @@ struct PageRequests {
     bool saveResults = false;       // as CSV
     bool shareLink = false;         // through the system's share sheet
     bool readAsPage = false;        // show the HTML tables
+    bool setExercise = false;       // leave for the page of exercises, with the link
     bool showStart = false;         // the start page
     std::optional<bool> fullScreen; // enter or leave it
     std::string announce;           // to screen readers

@@ -76,6 +76,10 @@ void files(PanelContext& context) {
                 words(context, phrase::kTablesAndWorking))) {
         context.requests.readAsPage = true;
     }
+    if (!context.derived.link.empty() &&
+        listRow(ui, words(context, phrase::kSetExercise), words(context, phrase::kForStudents))) {
+        context.requests.setExercise = true;
+    }
     ImGui::PopStyleVar();
 }
 

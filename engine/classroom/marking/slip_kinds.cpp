@@ -1,0 +1,480 @@
+#include "classroom/marking/slip_kinds.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+namespace gusset {
+
+namespace {
+
+constexpr double kGravity = 9.81; // m/s², as taught
+constexpr Sum kSumX{{1, 0}, false, {}};
+constexpr Sum kSumY{{0, 1}, false, {}};
+
+Vec2 swapped(Vec2 along) {
+    return {std::copysign(std::abs(along.y), along.x), std::copysign(std::abs(along.x), along.y)};
+}
+bool isInclined(Vec2 along) {
+    return std::abs(along.x) > kNoShare * length(along) &&
+           std::abs(along.y) > kNoShare * length(along);
+}
+
+// Equations that are solved together for their unknowns.
+struct Together {
+    std::vector<Sum> sums;
+    std::vector<int> unknowns;
+};
+using Shares = std::vector<std::vector<double>>; // of each sum, of each force of the part
+
+class SlipReader {
+public:
+    SlipReader(const Structure& structure, const PartOfTruss& part, const OwnValues& own,
+               const Rounding& rounding, const WrittenHere& here)
+        : structure_(structure), part_(part), own_(own), rounding_(rounding), here_(here) {
+        for (const ActingForce& force : part.forces) {
+            if (force.of != kGivenLoad && !isKnown(force)) {
+                unknowns_.push_back(force.of);
+            }
+        }
+    }
+
+    std::vector<SlipKind> fits() {
+        for (const Together& together : waysToSolve()) {
+            tryChangedTerms(together);
+        }
+        for (std::size_t i = 0; i < here_.unknowns.size(); ++i) {
+            if (here_.values[i] && !here_.follows[i] && othersAreCarried(i)) {
+                tryChangedValue(i);
+            }
+        }
+        tryToOneBar();
+        trySymmetry();
+        preferWhatIsSeen();
+        return std::move(fits_);
+    }
+
+    // Whether the value balances one sum with all others as they are written.
+    bool isCarried(std::size_t which) const {
+        for (const Sum& sum : plainSums(structure_, part_)) {
+            const ActingForce& force = forceOf(here_.unknowns[which]);
+            if (std::abs(shareIn(sum, force)) < kNoShare) {
+                continue;
+            }
+            OwnValues all = own_;
+            bool areGiven = true;
+            for (const int unknown : unknowns_) {
+                if (unknown == force.of || std::abs(shareIn(sum, forceOf(unknown))) < kNoShare) {
+                    continue;
+                }
+                const std::optional<double> value = writtenFor(unknown);
+                areGiven = areGiven && value.has_value();
+                all.known[static_cast<std::size_t>(unknown)] = true;
+                all.value[static_cast<std::size_t>(unknown)] = value.value_or(0);
+                all.error[static_cast<std::size_t>(unknown)] =
+                    roundingError(rounding_, value.value_or(0));
+            }
+            if (areGiven && isWritten(which, estimate(part_, sum, all, force.of))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+private:
+    bool isKnown(const ActingForce& force) const {
+        return own_.known[static_cast<std::size_t>(force.of)];
+    }
+    double valueOf(const ActingForce& force) const {
+        return force.of == kGivenLoad ? 1 : own_.value[static_cast<std::size_t>(force.of)];
+    }
+    const ActingForce& forceOf(int unknown) const {
+        return *std::find_if(part_.forces.begin(), part_.forces.end(),
+                             [&](const ActingForce& force) { return force.of == unknown; });
+    }
+    std::optional<double> writtenFor(int unknown) const {
+        const auto at = std::find(here_.unknowns.begin(), here_.unknowns.end(), unknown);
+        return at == here_.unknowns.end()
+                   ? std::nullopt
+                   : here_.values[static_cast<std::size_t>(at - here_.unknowns.begin())];
+    }
+    bool isWritten(std::size_t which, const Estimate& value) const {
+        return std::abs(*here_.values[which] - value.value) <=
+               roundingError(rounding_, *here_.values[which]) * 1.01 + value.error;
+    }
+    void add(SlipKind kind) {
+        if (std::find(fits_.begin(), fits_.end(), kind) == fits_.end()) {
+            fits_.push_back(kind);
+        }
+    }
+
+    std::vector<Together> waysToSolve() const {
+        std::vector<Together> ways;
+        const std::vector<Sum> sums = plainSums(structure_, part_);
+        if (unknowns_.size() == 1) {
+            for (const Sum& sum : sums) {
+                ways.push_back({{sum}, unknowns_});
+            }
+            return ways;
+        }
+        if (unknowns_.size() == 2) {
+            ways.push_back({{kSumX, kSumY}, unknowns_});
+        }
+        for (std::size_t i = 2; i < sums.size(); ++i) {
+            if (unknowns_.size() == 2) {
+                ways.push_back({{kSumX, sums[i]}, unknowns_});
+                ways.push_back({{kSumY, sums[i]}, unknowns_});
+            } else if (unknowns_.size() == 3) {
+                ways.push_back({{kSumX, kSumY, sums[i]}, unknowns_});
+            }
+        }
+        const bool isJointOfTwo = part_.joints.size() == 1 && unknowns_.size() == 2;
+        for (const int unknown : here_.unknowns) {
+            if (!isJointOfTwo) {
+                ways.push_back(
+                    {{*sumFor(part_, own_.known, unknown, structure_.extent)}, {unknown}});
+            }
+        }
+        return ways;
+    }
+
+    Shares sharesIn(const Together& together) const {
+        Shares shares;
+        for (const Sum& sum : together.sums) {
+            std::vector<double>& row = shares.emplace_back();
+            for (const ActingForce& force : part_.forces) {
+                row.push_back(shareIn(sum, force));
+            }
+        }
+        return shares;
+    }
+
+    // Solves, and compares with what is written for these unknowns.
+    void test(SlipKind kind, const Together& together, const Shares& shares) {
+        const std::size_t size = together.unknowns.size();
+        std::vector<std::vector<double>> rows(size); // unknowns, then what each known force adds
+        std::vector<std::size_t> knownForces;
+        for (std::size_t f = 0; f < part_.forces.size(); ++f) {
+            if (part_.forces[f].of == kGivenLoad || isKnown(part_.forces[f])) {
+                knownForces.push_back(f);
+            }
+        }
+        for (std::size_t r = 0; r < size; ++r) {
+            for (const int unknown : together.unknowns) {
+                const auto f = static_cast<std::size_t>(&forceOf(unknown) - part_.forces.data());
+                rows[r].push_back(shares[r][f]);
+            }
+            for (const std::size_t f : knownForces) {
+                rows[r].push_back(-shares[r][f]);
+            }
+        }
+        if (!eliminate(rows)) {
+            return;
+        }
+        bool comparesAny = false;
+        for (std::size_t i = 0; i < size; ++i) {
+            Estimate result;
+            for (std::size_t k = 0; k < knownForces.size(); ++k) {
+                const ActingForce& force = part_.forces[knownForces[k]];
+                result.value += rows[i][size + k] * valueOf(force);
+                if (force.of != kGivenLoad) {
+                    result.error += std::abs(rows[i][size + k]) *
+                                    own_.error[static_cast<std::size_t>(force.of)];
+                }
+            }
+            const auto at =
+                std::find(here_.unknowns.begin(), here_.unknowns.end(), together.unknowns[i]);
+            if (at == here_.unknowns.end()) {
+                continue;
+            }
+            const auto which = static_cast<std::size_t>(at - here_.unknowns.begin());
+            if (here_.values[which]) {
+                comparesAny = comparesAny || !here_.follows[which];
+                if (!isWritten(which, result)) {
+                    return;
+                }
+            }
+        }
+        if (comparesAny && explainsOthers(together)) {
+            add(kind);
+        }
+    }
+
+    // Written values that these equations do not give must follow anyway.
+    bool explainsOthers(const Together& together) const {
+        for (std::size_t i = 0; i < here_.unknowns.size(); ++i) {
+            const bool isIn = std::find(together.unknowns.begin(), together.unknowns.end(),
+                                        here_.unknowns[i]) != together.unknowns.end();
+            if (!isIn && here_.values[i] && !here_.follows[i] && !isCarried(i)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    static bool eliminate(std::vector<std::vector<double>>& rows) {
+        for (std::size_t c = 0; c < rows.size(); ++c) {
+            std::size_t pivot = c;
+            for (std::size_t r = c; r < rows.size(); ++r) {
+                pivot = std::abs(rows[r][c]) > std::abs(rows[pivot][c]) ? r : pivot;
+            }
+            std::swap(rows[c], rows[pivot]);
+            if (std::abs(rows[c][c]) < kNoShare) {
+                return false;
+            }
+            const double by = rows[c][c];
+            for (double& entry : rows[c]) {
+                entry /= by;
+            }
+            for (std::size_t r = 0; r < rows.size(); ++r) {
+                const double times = r == c ? 0 : rows[r][c];
+                for (std::size_t k = 0; times != 0 && k < rows[r].size(); ++k) {
+                    rows[r][k] -= times * rows[c][k];
+                }
+            }
+        }
+        return true;
+    }
+
+    void tryChangedTerms(const Together& together) {
+        const Shares shares = sharesIn(together);
+        for (std::size_t f = 0; f < part_.forces.size(); ++f) {
+            const ActingForce& force = part_.forces[f];
+            const bool isGiven = force.of == kGivenLoad || isKnown(force);
+            const bool isSolvedFor =
+                !isGiven && std::find(together.unknowns.begin(), together.unknowns.end(),
+                                      force.of) != together.unknowns.end();
+            if ((isGiven && valueOf(force) != 0) || isSolvedFor) {
+                tryChangedForce(together, shares, f, isGiven);
+            }
+        }
+    }
+
+    void tryChangedForce(const Together& together, const Shares& shares, std::size_t f,
+                         bool isGiven) {
+        const ActingForce& force = part_.forces[f];
+        std::size_t holding = 0;
+        for (const std::vector<double>& row : shares) {
+            holding += std::abs(row[f]) > kNoShare ? 1 : 0;
+        }
+        for (std::size_t r = 0; r < shares.size(); ++r) {
+            if (std::abs(shares[r][f]) > kNoShare) {
+                if (isGiven || holding > 1) {
+                    tryShare(SlipKind::LeftOut, together, shares, r, f, 0);
+                    tryShare(SlipKind::WrongSign, together, shares, r, f, -shares[r][f]);
+                }
+                tryDirections(together, shares, r, f);
+                tryArms(together, shares, r, f);
+            }
+        }
+        if (isGiven && holding > 1) {
+            const bool isEarlier = force.of != kGivenLoad;
+            tryAll(SlipKind::LeftOut, together, shares, f, [](double, std::size_t) { return 0.0; });
+            tryAll(isEarlier ? SlipKind::EarlierSign : SlipKind::WrongSign, together, shares, f,
+                   [](double share, std::size_t) { return -share; });
+        }
+        if (isInclined(force.along)) {
+            tryAll(SlipKind::SineForCosine, together, shares, f, [&](double, std::size_t r) {
+                return shareIn(together.sums[r], swapped(force.along), force.at);
+            });
+        }
+    }
+
+    void tryShare(SlipKind kind, const Together& together, const Shares& shares, std::size_t row,
+                  std::size_t f, double share) {
+        Shares changed = shares;
+        changed[row][f] = share;
+        test(kind, together, changed);
+    }
+    template <class Change>
+    void tryAll(SlipKind kind, const Together& together, const Shares& shares, std::size_t f,
+                const Change& change) {
+        Shares changed = shares;
+        for (std::size_t r = 0; r < shares.size(); ++r) {
+            changed[r][f] = change(shares[r][f], r);
+        }
+        test(kind, together, changed);
+    }
+
+    void tryDirections(const Together& together, const Shares& shares, std::size_t r,
+                       std::size_t f) {
+        const ActingForce& force = part_.forces[f];
+        if (!isInclined(force.along)) {
+            return;
+        }
+        const Sum& sum = together.sums[r];
+        tryShare(SlipKind::SineForCosine, together, shares, r, f,
+                 shareIn(sum, swapped(force.along), force.at));
+        if (!sum.takesMoments) {
+            tryShare(SlipKind::NotResolved, together, shares, r, f,
+                     std::copysign(length(force.along), shares[r][f]));
+        }
+    }
+
+    // The whole distance for the one across the force, or an arm to the next joint.
+    void tryArms(const Together& together, const Shares& shares, std::size_t r, std::size_t f) {
+        const Sum& sum = together.sums[r];
+        if (!sum.takesMoments) {
+            return;
+        }
+        const ActingForce& force = part_.forces[f];
+        tryShare(SlipKind::WrongArm, together, shares, r, f,
+                 std::copysign(length(force.along) * length(force.at - sum.centre), shares[r][f]));
+        for (const Bar& bar : structure_.bars) {
+            const Vec2 a = structure_.joints[static_cast<std::size_t>(bar.a)];
+            const Vec2 b = structure_.joints[static_cast<std::size_t>(bar.b)];
+            if (a == force.at || b == force.at) {
+                const double share = shareIn(sum, force.along, a == force.at ? b : a);
+                if (share * shares[r][f] > 0 &&
+                    std::abs(share - shares[r][f]) > kNoShare * std::abs(share)) {
+                    tryShare(SlipKind::WrongArm, together, shares, r, f, share);
+                }
+            }
+        }
+    }
+
+    bool othersAreCarried(std::size_t which) const {
+        for (std::size_t i = 0; i < here_.unknowns.size(); ++i) {
+            if (i != which && here_.values[i] && !here_.follows[i] && !isCarried(i)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    void tryChangedValue(std::size_t i) {
+        const Estimate& expected = here_.expected[i];
+        const bool isReaction = here_.unknowns[i] < static_cast<int>(structure_.restraints.size());
+        const auto isTimes = [&](double factor) {
+            return isWritten(i, {factor * expected.value, std::abs(factor) * expected.error});
+        };
+        if (*here_.values[i] == 0) {
+            if (!isReaction) {
+                add(SlipKind::ZeroMisjudged);
+            }
+            return;
+        }
+        if (isTimes(-1)) {
+            add(isReaction ? SlipKind::ReactionTurned : SlipKind::WrongSense);
+        }
+        for (const double factor : {2.0, 10.0, 1000.0, kGravity}) {
+            if (isTimes(factor) || isTimes(1 / factor)) {
+                add(SlipKind::WrongFactor);
+            }
+        }
+        if (isDigitSwap(rounding_, *here_.values[i], expected.value,
+                        roundingError(rounding_, expected.value) * 1.01 + expected.error)) {
+            add(SlipKind::DigitsSwapped);
+        }
+    }
+
+    // Each of two bars from one sum as if the other were not there.
+    void tryToOneBar() {
+        if (part_.joints.size() > 1 || unknowns_.size() != 2 || here_.unknowns.size() != 2) {
+            return;
+        }
+        for (std::size_t i = 0; i < 2; ++i) {
+            bool isAlone = false;
+            for (const Sum& sum : {kSumX, kSumY}) {
+                const ActingForce& force = forceOf(here_.unknowns[i]);
+                isAlone = isAlone || (here_.values[i] && !here_.follows[i] &&
+                                      std::abs(shareIn(sum, force)) > kNoShare &&
+                                      isWritten(i, estimate(part_, sum, own_, force.of)));
+            }
+            if (!isAlone) {
+                return;
+            }
+        }
+        add(SlipKind::ToOneBar);
+    }
+
+    // Two upright reactions of which each is half of all loads.
+    void trySymmetry() {
+        double total = 0;
+        for (const ActingForce& force : part_.forces) {
+            total += force.of == kGivenLoad ? force.along.y : 0;
+        }
+        std::vector<std::size_t> upright;
+        const int restraints = static_cast<int>(structure_.restraints.size());
+        for (std::size_t i = 0; i < here_.unknowns.size(); ++i) {
+            if (here_.unknowns[i] < restraints && here_.values[i] &&
+                std::abs(forceOf(here_.unknowns[i]).along.y) > 1 - kNoShare) {
+                upright.push_back(i);
+            }
+        }
+        if (total == 0 || upright.size() != 2) {
+            return;
+        }
+        for (const std::size_t i : upright) {
+            const double half = -total / 2 / forceOf(here_.unknowns[i]).along.y;
+            if (here_.follows[i] || !isWritten(i, {half, 0})) {
+                return;
+            }
+        }
+        add(SlipKind::BySymmetry);
+    }
+
+    void drop(SlipKind kind) {
+        fits_.erase(std::remove(fits_.begin(), fits_.end(), kind), fits_.end());
+    }
+    bool has(SlipKind kind) const {
+        return std::find(fits_.begin(), fits_.end(), kind) != fits_.end();
+    }
+    // The right size with the wrong sense, a nought, equal reactions are what is seen, whichever
+    // sign or term it came from; and two bars each taken alone leave out two terms.
+    void preferWhatIsSeen() {
+        if (has(SlipKind::WrongSense) || has(SlipKind::ReactionTurned)) {
+            drop(SlipKind::WrongSign);
+            drop(SlipKind::EarlierSign);
+        }
+        if (has(SlipKind::ZeroMisjudged)) {
+            fits_ = {SlipKind::ZeroMisjudged};
+        }
+        if (has(SlipKind::BySymmetry)) {
+            fits_ = {SlipKind::BySymmetry};
+        }
+    }
+
+    const Structure& structure_;
+    const PartOfTruss& part_;
+    const OwnValues& own_;
+    const Rounding& rounding_;
+    const WrittenHere& here_;
+    std::vector<int> unknowns_; // of the part
+    std::vector<SlipKind> fits_;
+};
+
+} // namespace
+
+Estimate estimate(const PartOfTruss& part, const Sum& sum, const OwnValues& own, int unknown) {
+    Estimate result;
+    double share = 0;
+    for (const ActingForce& force : part.forces) {
+        const double each = shareIn(sum, force);
+        if (force.of == unknown) {
+            share = each;
+        } else if (force.of == kGivenLoad) {
+            result.value -= each;
+        } else if (own.known[static_cast<std::size_t>(force.of)]) {
+            const double value = own.value[static_cast<std::size_t>(force.of)];
+            result.value -= each * value;
+            result.error += std::abs(each) * own.error[static_cast<std::size_t>(force.of)];
+        }
+    }
+    result.value /= share;
+    result.error /= std::abs(share);
+    return result;
+}
+
+std::vector<SlipKind> slipsThatFit(const Structure& structure, const PartOfTruss& part,
+                                   const OwnValues& own, const Rounding& rounding,
+                                   const WrittenHere& here) {
+    return SlipReader(structure, part, own, rounding, here).fits();
+}
+
+bool balancesOneSum(const Structure& structure, const PartOfTruss& part, const OwnValues& own,
+                    const Rounding& rounding, const WrittenHere& here, std::size_t which) {
+    return SlipReader(structure, part, own, rounding, here).isCarried(which);
+}
+
+} // namespace gusset

@@ -1,0 +1,215 @@
+#include "report/classroom/marking_text.hpp"
+
+#include "classroom/exercise/answer_names.hpp"
+#include "core/csv.hpp"
+#include "core/number.hpp"
+#include "phrases/classroom/marking.hpp"
+#include "report/text/phrases.hpp"
+
+#include <array>
+#include <cmath>
+
+namespace gusset {
+
+namespace {
+
+constexpr int kFeedbackFigures = 4;
+
+const std::array<Phrase<>, kSlipKinds>& kindPhrases() {
+    static constexpr std::array<Phrase<>, kSlipKinds> kPhrases{
+        phrase::kKindLeftOut,      phrase::kKindWrongSign,     phrase::kKindSineForCosine,
+        phrase::kKindNotResolved,  phrase::kKindToOneBar,      phrase::kKindReactionTurned,
+        phrase::kKindBySymmetry,   phrase::kKindWrongArm,      phrase::kKindEarlierSign,
+        phrase::kKindWrongSense,   phrase::kKindZeroMisjudged, phrase::kKindWrongFactor,
+        phrase::kKindDigitsSwapped};
+    return kPhrases;
+}
+
+std::string forceOf(const Truss& truss, double value) {
+    NumberStyle style;
+    style.form = NumberForm::Significant;
+    style.digits = kFeedbackFigures;
+    style.keepZeros = false;
+    return withUnit(formatNumber(value, style), symbolOf(truss.units.force));
+}
+
+std::string nameOf(const Truss& truss, const std::vector<std::string>& reactions,
+                   const MemberOrRestraint& of) {
+    if (const auto* member = std::get_if<MemberId>(&of)) {
+        return memberName(truss, *member);
+    }
+    return reactions[std::get<RestraintId>(of).at()];
+}
+
+std::string whereOf(const Writer& writer, const std::vector<JointId>& body) {
+    if (body.size() == 1) {
+        return sayPlain(writer, phrase::kWhereJoint,
+                        {{"joint", writer.truss.joints[body.front().at()].label}});
+    }
+    return sayPlain(writer, body.size() == writer.truss.joints.size() ? phrase::kWhereWhole
+                                                                      : phrase::kWhereSection);
+}
+
+class SheetSpeaker {
+public:
+    SheetSpeaker(const Writer& writer, const Marking& marking, const Answers& answers)
+        : writer_(writer), marking_(marking), answers_(answers),
+          reactions_(reactionNames(writer.truss)) {}
+
+    std::vector<std::string> all() const {
+        std::vector<std::string> said;
+        for (std::size_t i = 0; i < marking_.forces.size(); ++i) {
+            const MarkedForce& force = marking_.forces[i];
+            if (force.isAsked && force.verdict != Verdict::Right) {
+                said.push_back(of(force, i));
+            }
+        }
+        return said;
+    }
+
+private:
+    std::string of(const MarkedForce& force, std::size_t number) const {
+        const Truss& truss = writer_.truss;
+        const std::string name = nameOf(truss, reactions_, force.of);
+        if (force.verdict == Verdict::Blank) {
+            const std::size_t restraints = answers_.reactions.size();
+            const WrittenForce& written = number < restraints
+                                              ? answers_.reactions[number]
+                                              : answers_.forces[number - restraints];
+            return sayPlain(writer_, isBlank(written) ? phrase::kAnswerBlank : phrase::kAnswerHalf,
+                            {{"answer", name}});
+        }
+        const std::string written = forceOf(truss, *force.written);
+        if (force.verdict == Verdict::Carried) {
+            return sayPlain(
+                writer_, force.marks < force.outOf ? phrase::kAnswerEased : phrase::kAnswerCarried,
+                {{"answer", name}, {"written", written}});
+        }
+        if (!force.expected || force.body.empty()) {
+            return sayPlain(writer_, phrase::kSlipSomewhere,
+                            {{"answer", name}, {"written", written}});
+        }
+        const std::string expected = forceOf(truss, *force.expected);
+        if (force.verdict == Verdict::Unsupported) {
+            return sayPlain(writer_, phrase::kAnswerUnsupported,
+                            {{"answer", name}, {"written", written}, {"expected", expected}});
+        }
+        const std::string where = whereOf(writer_, force.body);
+        const std::optional<SlipKind> kind = marking_.slips[*force.slip].kind;
+        if (!kind) {
+            return sayPlain(
+                writer_, phrase::kSlipAt,
+                {{"answer", name}, {"written", written}, {"where", where}, {"expected", expected}});
+        }
+        return sayPlain(writer_, phrase::kSlipOfKind,
+                        {{"answer", name},
+                         {"written", written},
+                         {"where", where},
+                         {"expected", expected},
+                         {"kind", slipName(writer_, kind)}});
+    }
+
+    const Writer& writer_;
+    const Marking& marking_;
+    const Answers& answers_;
+    std::vector<std::string> reactions_;
+};
+
+// How often each kind occurs, those that were not recognised last.
+std::array<int, kSlipKinds + 1> slipCounts(const std::vector<MarkedSheet>& sheets) {
+    std::array<int, kSlipKinds + 1> counts{};
+    for (const MarkedSheet& sheet : sheets) {
+        for (const Slip& slip : sheet.marking.slips) {
+            ++counts[slip.kind ? static_cast<std::size_t>(*slip.kind) : kSlipKinds];
+        }
+    }
+    return counts;
+}
+std::optional<SlipKind> kindAt(std::size_t index) {
+    return index < kSlipKinds ? std::optional(static_cast<SlipKind>(index)) : std::nullopt;
+}
+
+std::string markText(double marks) { return significantNumber(std::round(marks * 100) / 100, 6); }
+
+std::string together(const std::vector<std::string>& parts, const char* between) {
+    std::string text;
+    for (const std::string& part : parts) {
+        text += (text.empty() ? "" : between) + part;
+    }
+    return text;
+}
+
+} // namespace
+
+std::vector<std::string> markingRule(const PhraseBook& book) {
+    return {sayPlain(book, phrase::kRuleEach), sayPlain(book, phrase::kRuleCarried),
+            sayPlain(book, phrase::kRuleSlip), sayPlain(book, phrase::kRuleRight),
+            sayPlain(book, phrase::kRuleZero)};
+}
+
+std::string slipName(const PhraseBook& book, std::optional<SlipKind> kind) {
+    return sayPlain(book,
+                    kind ? kindPhrases()[static_cast<std::size_t>(*kind)] : phrase::kKindUnknown);
+}
+
+std::vector<std::string> feedback(const Writer& writer, const Marking& marking,
+                                  const Answers& answers) {
+    return SheetSpeaker(writer, marking, answers).all();
+}
+
+std::string classText(const Writer& writer, const std::vector<MarkedSheet>& sheets) {
+    std::string text;
+    for (const MarkedSheet& sheet : sheets) {
+        text += sayPlain(writer, phrase::kClassMarks,
+                         {{"code", sheet.code},
+                          {"marks", markText(sheet.marking.marks)},
+                          {"all", markText(sheet.marking.outOf)}}) +
+                "\n";
+        for (const std::string& sentence : feedback(writer, sheet.marking, sheet.answers)) {
+            text += "  " + sentence + "\n";
+        }
+    }
+    text += "\n" + sayPlain(writer, phrase::kClassSlips) + "\n";
+    const auto counts = slipCounts(sheets);
+    for (std::size_t i = 0; i < counts.size(); ++i) {
+        if (counts[i] > 0) {
+            text += "  " +
+                    sayPlain(writer, phrase::kSlipCount,
+                             {{"n", counts[i]}, {"kind", slipName(writer, kindAt(i))}}) +
+                    "\n";
+        }
+    }
+    text += "\n" + sayPlain(writer, phrase::kMarksRule) + "\n";
+    for (const std::string& sentence : markingRule(writer)) {
+        text += "  " + sentence + "\n";
+    }
+    return text;
+}
+
+std::string classCsv(const Writer& writer, const std::vector<MarkedSheet>& sheets) {
+    std::string text = csvHead("code,marks,of,slips,feedback");
+    for (const MarkedSheet& sheet : sheets) {
+        std::vector<std::string> slips;
+        for (const Slip& slip : sheet.marking.slips) {
+            slips.push_back(slipName(writer, slip.kind));
+        }
+        text += csvTextCell(sheet.code) + "," + markText(sheet.marking.marks) + "," +
+                markText(sheet.marking.outOf) + "," + csvTextCell(together(slips, "; ")) + "," +
+                csvTextCell(together(feedback(writer, sheet.marking, sheet.answers), " ")) + "\r\n";
+    }
+    text += "\r\nslip,times\r\n";
+    const auto counts = slipCounts(sheets);
+    for (std::size_t i = 0; i < counts.size(); ++i) {
+        if (counts[i] > 0) {
+            text +=
+                csvTextCell(slipName(writer, kindAt(i))) + "," + std::to_string(counts[i]) + "\r\n";
+        }
+    }
+    text += "\r\n" + csvTextCell(sayPlain(writer, phrase::kMarksRule)) + "\r\n";
+    for (const std::string& sentence : markingRule(writer)) {
+        text += csvTextCell(sentence) + "\r\n";
+    }
+    return text;
+}
+
+} // namespace gusset

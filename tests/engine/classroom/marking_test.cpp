@@ -1,0 +1,268 @@
+// Marks with carried errors: slips that a student makes on the way are found and named, what
+// follows from them is not marked again, and no right answer is marked wrong.
+#include "classroom/marking/marking.hpp"
+
+#include "support/classroom/student.hpp"
+#include "support/trusses/random_truss.hpp"
+#include "support/trusses/small_truss.hpp"
+
+#include <catch2/catch_test_macros.hpp>
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <cstdio>
+
+using namespace gusset;
+using namespace gusset::support;
+
+namespace {
+
+#ifdef __SANITIZE_ADDRESS__
+constexpr int kTrusses = 500; // each takes ten times as long under the sanitizers
+#else
+constexpr int kTrusses = 5000;
+#endif
+
+constexpr std::array<const char*, kSlipKinds> kKindNames{
+    "left out",        "wrong sign",  "sine for cosine", "not resolved", "to one bar",
+    "reaction turned", "by symmetry", "wrong arm",       "earlier sign", "wrong sense",
+    "zero misjudged",  "factor",      "digits swapped"};
+
+Exercise everyForce(const Truss& truss) {
+    Exercise exercise;
+    AskForces forces;
+    for (std::size_t i = 0; i < truss.members.size(); ++i) {
+        forces.members.push_back(MemberId{static_cast<int>(i)});
+    }
+    exercise.questions = {{AskReactions{}, 0}, {forces, 0}};
+    return exercise;
+}
+
+struct Asked {
+    Truss truss;
+    Exercise exercise;
+    AnswerKey key;
+
+    explicit Asked(Truss model)
+        : truss(std::move(model)), exercise(everyForce(truss)),
+          key(keyOf(truss, exercise).value()) {}
+};
+
+bool isWrongBy(const Asked& asked, const StudentStep& step, const std::vector<double>& values) {
+    for (std::size_t i = 0; i < values.size(); ++i) {
+        // Twice the tolerance, so that it is a slip and not a rounding.
+        if (std::abs(values[i] - step.right[i]) >
+            2 * allowance(asked.exercise.tolerance, step.right[i], asked.key.largest)) {
+            return true;
+        }
+    }
+    return false;
+}
+
+// What two slips look like when they give the same: a wrong sense is what is seen, whichever sign
+// it came from; so is a nought.
+bool outranks(SlipKind kind, SlipKind other) {
+    const bool isSign = other == SlipKind::WrongSign || other == SlipKind::EarlierSign;
+    return (isSign && (kind == SlipKind::WrongSense || kind == SlipKind::ReactionTurned)) ||
+           kind == SlipKind::ZeroMisjudged || kind == SlipKind::BySymmetry;
+}
+bool canBeTold(const StudentStep& step, const PossibleSlip& slip) {
+    return std::none_of(step.slips.begin(), step.slips.end(), [&](const PossibleSlip& other) {
+        return other.kind != slip.kind && !outranks(slip.kind, other.kind) &&
+               looksTheSame(other.values, slip.values);
+    });
+}
+
+struct Made {
+    SlipKind kind;
+    std::vector<JointId> body;
+    std::vector<MemberOrRestraint> unknowns; // of the step
+    bool canBeTold = false;
+};
+std::vector<MemberOrRestraint> named(const Asked& asked, const std::vector<std::size_t>& unknowns) {
+    std::vector<MemberOrRestraint> names;
+    const int restraints = static_cast<int>(asked.key.reactions.size());
+    for (const std::size_t unknown : unknowns) {
+        const int number = static_cast<int>(unknown);
+        names.push_back(number < restraints ? MemberOrRestraint(RestraintId{number})
+                                            : MemberOrRestraint(MemberId{number - restraints}));
+    }
+    return names;
+}
+
+struct Worked {
+    Answers sheet;
+    std::vector<Made> made;
+};
+
+// Works the truss and makes so many slips of these kinds, each at the first step after a random one
+// where it can be made.
+Worked workWith(const Asked& asked, const std::vector<SlipKind>& kinds, std::uint64_t seed,
+                int figures) {
+    Student student(asked.truss, asked.exercise, asked.key, seed);
+    Random random(seed + 1);
+    Worked worked;
+    int wait = random.integer(0, static_cast<int>(asked.truss.joints.size()) / 2);
+    while (const std::optional<StudentStep> step = student.next()) {
+        std::vector<PossibleSlip> fitting;
+        if (worked.made.size() < kinds.size() && --wait < 0) {
+            for (const PossibleSlip& slip : step->slips) {
+                if (slip.kind == kinds[worked.made.size()] &&
+                    isWrongBy(asked, *step, slip.values)) {
+                    fitting.push_back(slip);
+                }
+            }
+        }
+        if (fitting.empty()) {
+            student.go(*step, step->right);
+            continue;
+        }
+        const PossibleSlip& slip = random.pick(fitting);
+        student.go(*step, slip.values);
+        worked.made.push_back(
+            {slip.kind, step->body, named(asked, step->unknowns), canBeTold(*step, slip)});
+        wait = random.integer(0, 2);
+    }
+    worked.sheet = student.sheet(figures);
+    return worked;
+}
+
+// Of the right kind, and at the right step: on its body, or for one of its unknowns, which another
+// body can give as well.
+bool isAt(const Slip& slip, const Made& made) {
+    return slip.body == made.body || std::find(made.unknowns.begin(), made.unknowns.end(),
+                                               slip.answers.front()) != made.unknowns.end();
+}
+bool finds(const Marking& marking, const Made& made) {
+    return std::any_of(marking.slips.begin(), marking.slips.end(),
+                       [&](const Slip& slip) { return slip.kind == made.kind; });
+}
+
+int rightMarkedWrong(const Asked& asked, const Worked& worked, const Marking& marking) {
+    int count = 0;
+    for (const MarkedForce& force : marking.forces) {
+        const bool right = force.written &&
+                           std::abs(*force.written - force.truth) <=
+                               allowance(asked.exercise.tolerance, force.truth, asked.key.largest);
+        count += right && (force.marks < force.outOf || force.verdict == Verdict::Slip) ? 1 : 0;
+    }
+    return count + (worked.made.empty() && !marking.slips.empty() ? 1 : 0);
+}
+
+struct Tally {
+    int made = 0;
+    int told = 0;   // that can be told apart
+    int named = 0;  // of these
+    int there = 0;  // of these, at the step where it was made
+    int placed = 0; // of those that can't be told: a slip at that step, unnamed or of another kind
+};
+
+void print(const char* name, const Tally& tally) {
+    std::printf("%-16s %6d made, %6d can be told apart, %6.2f %% of them named, %6.2f %% "
+                "where they were made; of the others, %d found at their joint\n",
+                name, tally.made, tally.told, 100.0 * tally.named / std::max(tally.told, 1),
+                100.0 * tally.there / std::max(tally.told, 1), tally.placed);
+}
+
+} // namespace
+
+TEST_CASE("A sheet without a slip has full marks, in whichever order it was worked") {
+    for (std::uint64_t seed = 0; seed < 300; ++seed) {
+        const Asked asked(randomDeterminateTruss(seed));
+        const MarkingScheme scheme(asked.truss, asked.exercise, asked.key);
+        const Marking marking = scheme.mark(workWith(asked, {}, seed, 4).sheet);
+        CAPTURE(seed);
+        CHECK(marking.slips.empty());
+        CHECK(marking.marks == marking.outOf);
+    }
+}
+
+TEST_CASE("One slip, carried through, is found and named") {
+    std::array<Tally, kSlipKinds> tallies{};
+    Tally all;
+    int wronged = 0;
+    for (int n = 0; n < kTrusses; ++n) {
+        const auto seed = static_cast<std::uint64_t>(n);
+        const Asked asked(randomDeterminateTruss(seed));
+        const auto kind = static_cast<SlipKind>(n % kSlipKinds);
+        const Worked worked = workWith(asked, {kind}, seed, 4);
+        const Marking marking =
+            MarkingScheme(asked.truss, asked.exercise, asked.key).mark(worked.sheet);
+        wronged += rightMarkedWrong(asked, worked, marking);
+        if (worked.made.empty()) {
+            continue;
+        }
+        const Made& made = worked.made.front();
+        const bool named = marking.slips.size() == 1 && finds(marking, made);
+        for (Tally* tally : {&all, &tallies[static_cast<std::size_t>(kind)]}) {
+            ++tally->made;
+            tally->told += made.canBeTold ? 1 : 0;
+            tally->named += made.canBeTold && named ? 1 : 0;
+            tally->there += made.canBeTold && named && isAt(marking.slips[0], made) ? 1 : 0;
+            tally->placed +=
+                !made.canBeTold && marking.slips.size() == 1 && isAt(marking.slips[0], made) ? 1
+                                                                                             : 0;
+        }
+        if (made.canBeTold && !named && std::getenv("MISSED")) {
+            std::printf("missed %d %s (%d):", n, kKindNames[static_cast<std::size_t>(kind)],
+                        (int)made.unknowns.size());
+            for (const Slip& slip : marking.slips) {
+                std::printf(" [%s%s", isAt(slip, made) ? "here" : "elsewhere",
+                            slip.body.size() > 1 ? "+" : "");
+                for (const SlipKind fit : slip.fits) {
+                    std::printf(" %s,", kKindNames[static_cast<std::size_t>(fit)]);
+                }
+                std::printf("]");
+            }
+            std::printf("\n");
+            if (std::getenv("DETAIL")) {
+                for (const MarkedForce& f : marking.forces) {
+                    std::printf("   %s%d %d w %.6g truth %.6g exp %.6g\n", f.of.index() ? "R" : "M",
+                                f.of.index() ? std::get<1>(f.of).index : std::get<0>(f.of).index,
+                                (int)f.verdict, f.written.value_or(-999), f.truth,
+                                f.expected.value_or(-999));
+                }
+                std::printf("   made at");
+                for (auto u : made.unknowns)
+                    std::printf(" %s%d", u.index() ? "R" : "M",
+                                u.index() ? std::get<1>(u).index : std::get<0>(u).index);
+                std::printf("\n");
+            }
+        }
+    }
+    for (std::size_t kind = 0; kind < kSlipKinds; ++kind) {
+        print(kKindNames[kind], tallies[kind]);
+    }
+    print("all", all);
+    CHECK(wronged == 0);
+    CHECK(all.named >= 0.99 * all.told);
+}
+
+TEST_CASE("Two slips, carried through, are found and named") {
+    Tally all;
+    int wronged = 0;
+    for (int n = 0; n < kTrusses; ++n) {
+        const std::uint64_t seed = 100000 + static_cast<std::uint64_t>(n);
+        const Asked asked(randomDeterminateTruss(seed));
+        const auto first = static_cast<SlipKind>(n % kSlipKinds);
+        const auto second = static_cast<SlipKind>(n / kSlipKinds % kSlipKinds);
+        const Worked worked = workWith(asked, {first, second}, seed, 4);
+        const Marking marking =
+            MarkingScheme(asked.truss, asked.exercise, asked.key).mark(worked.sheet);
+        wronged += rightMarkedWrong(asked, worked, marking);
+        if (worked.made.size() < 2) {
+            continue;
+        }
+        const bool told = worked.made[0].canBeTold && worked.made[1].canBeTold;
+        ++all.made;
+        all.told += told ? 1 : 0;
+        all.named += told && marking.slips.size() == 2 && finds(marking, worked.made[0]) &&
+                             finds(marking, worked.made[1])
+                         ? 1
+                         : 0;
+    }
+    print("two", all);
+    CHECK(wronged == 0);
+    CHECK(all.named >= 0.95 * all.told);
+}
