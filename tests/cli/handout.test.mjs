@@ -92,7 +92,7 @@ test('the key has the working as well, in the class’s settings', () => {
 
 test('every kind of question has its place, and its value in the answers', () => {
     const file = oddBridge({ text: 'Work <neatly>.', ask: ['reactions', { what: 'forces', members: [['C', 'E']], marks: 4 },
-        'zero members', { what: 'determinacy', marks: 1 },
+        'zero-members', { what: 'determinacy', marks: 1 },
         { what: 'influence', path: ['A', 'B', 'D', 'F', 'H'], member: ['C', 'E'], at: 'D' }, 'steps'], variant: 7, seed: '1' });
     const html = answered(['handout', file]);
     assert.equal(html.match(/<h2>Question \d/g).length, 6);

@@ -245,7 +245,7 @@ test('CSV: a row for each question, a byte order mark, numbers as numbers', () =
 
 test('every kind of question goes along, and only the steps stay behind', async () => {
     const model = JSON.parse(readFileSync(path.join(root, bridge)));
-    model.exercise = { ask: [{ what: 'reactions', marks: 6 }, 'zero members', 'determinacy',
+    model.exercise = { ask: [{ what: 'reactions', marks: 6 }, 'zero-members', 'determinacy',
         { what: 'influence', path: ['A', 'B', 'D', 'F', 'H'], member: ['C', 'E'], at: 'D' }, 'steps'],
     tolerance: { figures: 3 }, variant: 7 };
     const file = kept('kinds.json', model);
