@@ -18,7 +18,17 @@ std::string Arguments::valueOf(std::string_view option) const {
     return {};
 }
 
+constexpr std::string_view kAndMore = "…";
+
+bool takesSeveral(const Command& command) { return command.input.ends_with(kAndMore); }
+
 namespace {
+
+// "FILE", also of "FILE…".
+std::string inputOf(const Command& command) {
+    const std::size_t more = takesSeveral(command) ? kAndMore.size() : 0;
+    return std::string(command.input.substr(0, command.input.size() - more));
+}
 
 template <class Named>
 const Named* find(std::span<const Named> list, std::string_view name) {
@@ -51,7 +61,7 @@ public:
             }
         }
         if (parsed_.asks == Asks::Answer && !parsed_.misuse && parsed_.arguments.input.empty()) {
-            failOfCommand("needs a " + std::string(parsed_.arguments.command->input));
+            failOfCommand("needs a " + inputOf(*parsed_.arguments.command));
         }
         if (parsed_.asks == Asks::Answer && !parsed_.misuse && parsed_.arguments.more.empty() &&
             !parsed_.arguments.command->more.empty()) {
@@ -92,11 +102,12 @@ private:
     }
 
     void takeInput(const std::string& word) {
-        const std::string what(parsed_.arguments.command->input);
+        const std::string what = inputOf(*parsed_.arguments.command);
         if (word.empty()) {
             return failOfCommand("needs a " + what + ", and the one given is empty");
         }
-        if (!parsed_.arguments.input.empty() && !parsed_.arguments.command->more.empty()) {
+        const Command& command = *parsed_.arguments.command;
+        if (!parsed_.arguments.input.empty() && (takesSeveral(command) || !command.more.empty())) {
             return parsed_.arguments.more.push_back(word);
         }
         if (!parsed_.arguments.input.empty()) {

@@ -19,12 +19,14 @@ struct Option {
 
 struct Command {
     std::string_view name;
-    std::string_view input; // placeholder of its first operand, "FILE"
+    std::string_view input; // placeholder of its first operand, "FILE"; of one or more, "FILE…"
     std::span<const Option> options;
     std::string_view says;      // one line for the usage
     std::string_view example;   // a complete command line that works in a checkout
     std::string_view more = {}; // placeholder of further operands, of which it needs one
 };
+
+[[nodiscard]] bool takesSeveral(const Command&); // inputs
 
 struct Arguments {
     const Command* command = nullptr;

@@ -54,9 +54,9 @@ constexpr Option kAddress{"--address", "URL", 0,
                           "where the page is: the truss is then on the sheet as a link and a QR "
                           "code"};
 
-constexpr Option kAsk{"--ask", "NAMES", 0,
-                      "some of reactions,forces,zero,determinacy,displacement:C:y,steps; reactions "
-                      "and forces unless said"};
+constexpr Option kAsk{
+    "--ask", "NAMES", 0,
+    "of reactions,forces (both unless said),zero,determinacy,displacement:C:y,steps"};
 constexpr Option kAskedMembers{"--members", "A-B,C-D", 0, "whose forces are asked, if not all"};
 constexpr Option kWithin{"--within", "PERCENT", 0, "how near is right; 1 unless said"};
 constexpr Option kFigures{"--figures", "N", 0, "or how many significant figures must be right"};
@@ -72,6 +72,21 @@ constexpr std::array kExerciseOptions{kAsk,         kAskedMembers, kWithin,     
                                       kHints,       kAtTheEnd,     kSays,       kCase,
                                       kCombination, kAsLink,       kPageAddress};
 
+constexpr Option kPlatform{
+    "--as", "FORMAT", 0, "moodle, cloze, qti12 (for Canvas), gift, blackboard, qti21, qti3 or csv"};
+constexpr Option kPicture{"--picture", "FILE.png", 0,
+                          "of the truss, instead of an SVG; gift, blackboard, csv hold neither"};
+constexpr std::array kExportOptions{kPlatform, kPicture};
+
+constexpr int kSheetKind = 4;
+constexpr Option kKey{"--key", "", kSheetKind,
+                      "for the teacher: the answers, and how they are found"};
+constexpr Option kAnswersOnly{"--answers", "", kSheetKind, "for the teacher: the answers alone"};
+constexpr Option kExerciseAddress{"--address", "URL", 0,
+                                  "where the page is, with a slash at the end: its exercise as a "
+                                  "QR code"};
+constexpr std::array kHandoutOptions{kKey, kAnswersOnly, kPaperSize, kExerciseAddress};
+
 constexpr std::array kSolveOptions{kCase, kCombination, kExact, kText, kJson, kCsv};
 constexpr std::array kWorkingOptions{
     kCase,          kCombination, kWorkMember, kDisplacement, kSection, kForceMethod, kReleased,
@@ -86,7 +101,7 @@ constexpr std::array kReportOptions{kCase,   kCombination, kSheetForm, kSheetTab
                                     kParts,  kPaperSize,   kAcross,    kProject,
                                     kAuthor, kDate,        kAddress};
 
-constexpr std::array<Command, 10> kCommands{{
+constexpr std::array<Command, 12> kCommands{{
     {"solve", "FILE", kSolveOptions, "member forces and reactions, as text unless asked otherwise",
      "gusset solve site/examples/garage_roof.json --combination winter"},
     {"working", "FILE", kWorkingOptions,
@@ -108,6 +123,12 @@ constexpr std::array<Command, 10> kCommands{{
     {"exercise", "FILE", kExerciseOptions,
      "the model with a question for students, whose page is exercise/ on the site",
      "gusset exercise site/examples/footbridge.json --ask reactions,forces --members A-C,C-E"},
+    {"export", "FILE…", kExportOptions,
+     "the exercises of models as questions for a learning platform; every QTI is a zip",
+     "gusset export site/examples/footbridge.json --as moodle"},
+    {"handout", "FILE…", kHandoutOptions,
+     "the exercises of models as sheets to print, each of which begins on a new page",
+     "gusset handout site/examples/footbridge.json --key"},
     {"mark", "KEY", kMarkOptions,
      "marks with carried errors, for answers to the exercise in KEY: files of one student, or "
      "tables of a class",

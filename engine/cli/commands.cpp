@@ -2,6 +2,8 @@
 
 #include "cli/check_command.hpp"
 #include "cli/exercise_command.hpp"
+#include "cli/export_command.hpp"
+#include "cli/handout_command.hpp"
 #include "cli/mark_command.hpp"
 #include "cli/names.hpp"
 #include "cli/report_command.hpp"
@@ -113,6 +115,12 @@ Answer answerOf(const PhraseBook& book, const Arguments& arguments, const Readin
     if (name == "exercise") {
         return withNotes(answerExercise(book, arguments, reading), reading);
     }
+    if (name == "export") {
+        return withNotes(answerExport(book, arguments, {{"", reading}}), reading);
+    }
+    if (name == "handout") {
+        return withNotes(answerHandout(book, arguments, {{"", reading}}), reading);
+    }
     if (name == "link") {
         return withNotes(answerLink(reading), reading);
     }
@@ -132,6 +140,27 @@ Answer answer(const PhraseBook& book, const Arguments& arguments, const Reading&
     Answer given = answerOf(book, arguments, reading);
     const bool isRefused = given.exit == Exit::BadInput && given.text.empty();
     return isRefused ? refuse(book, arguments, given.faults) : given;
+}
+
+Answer answerSeveral(const PhraseBook& book, const Arguments& arguments,
+                     const std::vector<NamedReading>& readings) {
+    Answer given = arguments.command->name == "handout" ? answerHandout(book, arguments, readings)
+                                                        : answerExport(book, arguments, readings);
+    for (const NamedReading& it : readings) {
+        const Answer noted = withNotes({given.exit, {}, {}}, it.reading);
+        given.faults = joined(std::move(given.faults), inFile(book, noted.faults, it.name));
+    }
+    return given;
+}
+
+Issues inFile(const PhraseBook& book, const Issues& issues, const std::string& name) {
+    Issues placed = issues;
+    for (Issue& issue : placed) {
+        if (!name.empty()) {
+            issue.at = issue.at.empty() ? name : name + ": " + said(book, issue.at);
+        }
+    }
+    return placed;
 }
 
 } // namespace gusset::cli

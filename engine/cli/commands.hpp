@@ -6,6 +6,7 @@
 #include "report/text/phrases.hpp"
 
 #include <string>
+#include <vector>
 
 namespace gusset::cli {
 
@@ -23,5 +24,15 @@ struct Answer {
 [[nodiscard]] Answer refuse(const PhraseBook&, const Arguments&, const Issues& faults);
 [[nodiscard]] Answer answer(const PhraseBook&, const Arguments&,
                             const Reading&); // precondition: one of commands()
+
+// For a command that takes several inputs.
+struct NamedReading {
+    std::string name; // of its file; empty for a link or standard input
+    Reading reading;
+};
+[[nodiscard]] Answer answerSeveral(const PhraseBook&, const Arguments&,
+                                   const std::vector<NamedReading>&);
+// Places within this file.
+[[nodiscard]] Issues inFile(const PhraseBook&, const Issues&, const std::string& name);
 
 } // namespace gusset::cli

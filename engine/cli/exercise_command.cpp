@@ -1,6 +1,7 @@
 #include "cli/exercise_command.hpp"
 
 #include "classroom/exercise/key.hpp"
+#include "cli/asked.hpp"
 #include "cli/names.hpp"
 #include "exchange/exercises/exercise_file.hpp"
 #include "exchange/links/link.hpp"
@@ -27,14 +28,6 @@ std::vector<std::string_view> partsOf(std::string_view list) {
         }
         list.remove_prefix(comma + 1);
     }
-}
-
-std::vector<MemberId> allMembers(const Truss& truss) {
-    std::vector<MemberId> members;
-    for (std::size_t i = 0; i < truss.members.size(); ++i) {
-        members.push_back({static_cast<int>(i)});
-    }
-    return members;
 }
 
 Outcome<Question> questionNamed(const Truss& truss, std::string_view name,

@@ -37,6 +37,22 @@ int reportMisuse(const Parsed& parsed) {
     return static_cast<int>(Exit::WrongUse);
 }
 
+// Lines of faults name the files themselves.
+int runSeveral(const Arguments& arguments) {
+    std::vector<std::string> inputs{arguments.input};
+    inputs.insert(inputs.end(), arguments.more.begin(), arguments.more.end());
+    std::vector<NamedReading> readings;
+    for (const std::string& input : inputs) {
+        const std::string file = isPath(input) ? input : "";
+        Outcome<Reading> reading = readInput(input);
+        if (!reading) {
+            return report(refuse(englishPhrases(), arguments, reading.issues()), file);
+        }
+        readings.push_back({file, std::move(reading).value()});
+    }
+    return report(answerSeveral(englishPhrases(), arguments, readings));
+}
+
 int run(const std::vector<std::string>& words) {
     const Parsed parsed = parseArguments(commands(), words);
     if (parsed.misuse) {
@@ -50,6 +66,9 @@ int run(const std::vector<std::string>& words) {
             {Exit::Answered,
              parsed.arguments.command ? helpOf(*parsed.arguments.command) : usage(commands()),
              {}});
+    }
+    if (takesSeveral(*parsed.arguments.command)) {
+        return runSeveral(parsed.arguments);
     }
     const std::string& input = parsed.arguments.input;
     const Outcome<Reading> reading = readInput(input);

@@ -5,13 +5,14 @@
 #include "classroom/exercise/typed_answer.hpp"
 #include "desk/guidance.hpp"
 #include "desk/judgement.hpp"
-#include "desk/question_text.hpp"
 #include "desk/request.hpp"
 #include "exchange/exercises/answers_file.hpp"
 #include "exchange/exercises/exercise_file.hpp"
 #include "exchange/json/json_text.hpp"
 #include "exchange/links/link.hpp"
 #include "report/classroom/marking_text.hpp"
+#include "report/classroom/question_figure.hpp"
+#include "report/classroom/question_text.hpp"
 #include "report/derivation/truss_figures.hpp"
 #include "report/results/solution_text.hpp"
 #include "report/sheet/sheet_model.hpp"
@@ -119,36 +120,17 @@ private:
         return {};
     }
 
-    // Of a truss that was not solved: nothing that is found can get into it.
     void writeFigure() {
-        Working nothing;
-        nothing.structure = structureOf(request_.truss);
-        const LoadChoice loads = request_.exercise ? request_.exercise->loads : request_.loads;
-        const double newton = toNewton(request_.truss.units.force);
-        for (const Vec2 load : jointLoads(request_.truss, loads)) {
-            nothing.loads.push_back({load.x / newton, load.y / newton});
-        }
         const std::optional<Sketch> figure =
-            givenFigure(notationOf(writer_, nothing), askedMembers());
+            request_.exercise
+                ? questionFigure(writer_, request_.exercise->loads, request_.exercise->questions)
+                : questionFigure(writer_, request_.loads, {});
         out_.text("figure", figure ? svgOf(*figure) : std::string());
         std::string tables;
         for (const TextTable& table : modelTables(writer_)) {
             tables += tableHtml(table);
         }
         out_.text("given", tables);
-    }
-
-    std::vector<MemberId> askedMembers() const {
-        std::vector<MemberId> asked;
-        if (request_.exercise) {
-            for (const Question& question : request_.exercise->questions) {
-                if (const auto* forces = std::get_if<AskForces>(&question.what);
-                    forces && forces->members.size() < request_.truss.members.size()) {
-                    asked = forces->members;
-                }
-            }
-        }
-        return asked;
     }
 
     void writeNames() {

@@ -147,6 +147,9 @@ std::vector<CommandLine> everyCommand(const Truss& truss, Random& random) {
     add(lines, "check", {"--members"}, {"--worst"}, {"--text", "--json", "--csv", "--html"});
     add(lines, "check", {"--member", asked.member}, asked.loads, {"--text", "--html", "--json"});
     add(lines, "report", {}, asked.loads, {"--html", "--csv"});
+    add(lines, "export", {"--as"}, {}, {"moodle", "cloze", "gift", "blackboard", "csv"});
+    add(lines, "handout", {}, {}, {"--answers", "--key"});
+    lines.push_back({"handout", "-"});
     lines.push_back({"check", "-"});
     lines.push_back({"link", "-"});
     lines.push_back({"open", "-"});

@@ -39,7 +39,8 @@ std::string faultOfForm(const cli::Arguments& arguments, const Answer& answer) {
         return faultOfJson(text);
     }
     std::string fault = faultOfUtf8(text);
-    if (fault.empty() && (arguments.has("--html") || (arguments.has("--svg") && isDrawn(text)))) {
+    const bool isPage = arguments.has("--html") || arguments.command->name == "handout";
+    if (fault.empty() && (isPage || (arguments.has("--svg") && isDrawn(text)))) {
         fault = faultOfMarkup(text);
     }
     // Exact forces are lines of text below the table.

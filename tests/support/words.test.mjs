@@ -98,6 +98,17 @@ const names = new Set([
     'Case',
     'Combination',
     'Pa',
+    // Of the formats of learning platforms (exchange/platforms).
+    'Decimal',
+    'Single',
+    'Yes',
+    'No',
+    'Set',
+    'Response',
+    'IMS Content',
+    'QTI Package',
+    'Gusset/',
+    '<p><img src=\\"',
     // What JSON can't hold, and how its parser begins and goes on (exchange/json/parser_words).
     'NaN',
     'Inf',

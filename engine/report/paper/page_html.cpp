@@ -1,5 +1,6 @@
 #include "report/paper/page_html.hpp"
 
+#include "core/base64.hpp"
 #include "phrases/results/board.hpp"
 #include "phrases/working/paper.hpp"
 #include "report/sketch/svg_text.hpp"
@@ -15,23 +16,6 @@ std::span<const unsigned char> formulaStyle();
 std::span<const unsigned char> mathsTypeface();
 
 namespace {
-
-// RFC 4648, section 4.
-std::string base64(std::span<const unsigned char> bytes) {
-    constexpr std::string_view kDigits =
-        "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+/";
-    std::string text;
-    for (std::size_t i = 0; i < bytes.size(); i += 3) {
-        unsigned block = 0;
-        for (std::size_t k = 0; k < 3; ++k) {
-            block = block << 8 | (i + k < bytes.size() ? bytes[i + k] : 0u);
-        }
-        for (std::size_t k = 0; k < 4; ++k) {
-            text += i + k <= bytes.size() ? kDigits[block >> (18 - 6 * k) & 63u] : '=';
-        }
-    }
-    return text;
-}
 
 std::string styleElement(const std::string& css) {
     return css.empty() ? css : "<style>\n" + css + "</style>\n";

@@ -1,14 +1,12 @@
 #include "report/sheet/sheet.hpp"
 
-#include "hand/virtual_work/force_method.hpp"
 #include "phrases/results/checks.hpp"
 #include "phrases/results/lists.hpp"
 #include "phrases/results/sheet.hpp"
 #include "phrases/results/tables.hpp"
 #include "phrases/working/paper.hpp"
-#include "report/derivation/force_method_text.hpp"
+#include "report/derivation/forces_passages.hpp"
 #include "report/derivation/truss_figures.hpp"
-#include "report/derivation/working_text.hpp"
 #include "report/paper/page_html.hpp"
 #include "report/results/results_text.hpp"
 #include "report/results/solution_text.hpp"
@@ -160,12 +158,8 @@ std::string drawings(const Writer& writer, const SheetChoices& choices, const Sh
 }
 
 std::string workingPart(const Writer& writer, const SheetLoads& loads) {
-    const Truss& truss = writer.truss;
-    const std::vector<Passage> passages =
-        loads.solution.status == Status::Indeterminate
-            ? forceMethodPassages(writer, forceMethod(truss, loads.shown, loads.solution))
-            : workingPassages(writer, workOut(truss, loads.shown, loads.solution));
-    return "<p>" + escapeHtml(loadsName(writer, loads.shown)) + "</p>\n" + passagesHtml(passages);
+    return "<p>" + escapeHtml(loadsName(writer, loads.shown)) + "</p>\n" +
+           passagesHtml(passagesOfForces(writer, loads.shown, loads.solution));
 }
 
 std::string part(const PhraseBook& book, Phrase<> heading, const std::string& html) {

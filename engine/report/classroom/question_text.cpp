@@ -1,4 +1,4 @@
-#include "desk/question_text.hpp"
+#include "report/classroom/question_text.hpp"
 
 #include "phrases/classroom/practice.hpp"
 

@@ -1,5 +1,5 @@
 #pragma once
-// What is asked, in words. Private to desk.
+// What is asked, in words.
 
 #include "classroom/exercise/exercise.hpp"
 #include "report/text/writer.hpp"
