@@ -363,7 +363,7 @@ private:
             }
         }
         if (isDigitSwap(rounding_, *here_.values[i], expected.value,
-                        roundingError(rounding_, expected.value) * 1.01 + expected.error)) {
+                        2.02 * roundingError(rounding_, expected.value) + expected.error)) {
             add(SlipKind::DigitsSwapped);
         }
     }
