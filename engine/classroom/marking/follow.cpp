@@ -16,8 +16,6 @@ constexpr double kTermCost = 0.02;       // many terms could be wrong, and one o
 constexpr double kMiswrittenCost = 0.05; // the value used was not the one written
 constexpr double kUnsupportedCost = 0.5;
 constexpr double kGuessCost = 0.3; // of a reaction found from no equation
-// Of what was worked with, and of what came out, with something to spare.
-constexpr double kRoundings = 2;
 // Sheets with more slips than this can sort out are explained as they come.
 constexpr int kMostTrials = 80;
 
@@ -64,10 +62,9 @@ private:
         const bool right = isRight(basis_, unknown, value);
         const double most =
             right ? within + expected.error : std::clamp(expected.error, within, 2 * within);
-        const double rounding = expected.error + roundingError(rounding_, value);
+        const double rounding = roundingError(rounding_, value) + kRoundings * expected.error;
         const bool isSharp = sharpness_ == Sharpness::OfTheSheet && !right;
-        return std::abs(value - expected.value) <=
-               (isSharp ? std::min(most, kRoundings * rounding) : most);
+        return std::abs(value - expected.value) <= (isSharp ? std::min(most, rounding) : most);
     }
 
     // What a part gives, if it gives anything.

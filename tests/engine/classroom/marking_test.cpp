@@ -74,6 +74,30 @@ bool canBeTold(const StudentStep& step, const PossibleSlip& slip) {
     });
 }
 
+// Whether a student who carries no more figures than he writes still gets the right values: where
+// not, rounding alone looks like a slip.
+bool bearsRounding(const Asked& asked, std::uint64_t seed, int figures) {
+    for (std::uint64_t order = 0; order < 3; ++order) {
+        Student student(asked.truss, asked.exercise, asked.key, seed + order);
+        while (const std::optional<StudentStep> step = student.next()) {
+            std::vector<double> rounded;
+            for (std::size_t i = 0; i < step->right.size(); ++i) {
+                rounded.push_back(roundedToFigures(step->right[i], figures));
+                const std::size_t unknown = step->unknowns[i];
+                const std::size_t restraints = asked.key.reactions.size();
+                const double truth = unknown < restraints ? asked.key.reactions[unknown]
+                                                          : asked.key.forces[unknown - restraints];
+                if (std::abs(rounded.back() - truth) >
+                    allowance(asked.exercise.tolerance, truth, asked.key.largest) / 2) {
+                    return false;
+                }
+            }
+            student.go(*step, rounded);
+        }
+    }
+    return true;
+}
+
 struct Made {
     SlipKind kind;
     std::vector<JointId> body;
@@ -103,6 +127,7 @@ Worked workWith(const Asked& asked, const std::vector<SlipKind>& kinds, std::uin
     Student student(asked.truss, asked.exercise, asked.key, seed);
     Random random(seed + 1);
     Worked worked;
+    const bool bears = bearsRounding(asked, seed, figures);
     int wait = random.integer(0, static_cast<int>(asked.truss.joints.size()) / 2);
     while (const std::optional<StudentStep> step = student.next()) {
         std::vector<PossibleSlip> fitting;
@@ -121,7 +146,7 @@ Worked workWith(const Asked& asked, const std::vector<SlipKind>& kinds, std::uin
         const PossibleSlip& slip = random.pick(fitting);
         student.go(*step, slip.values);
         worked.made.push_back(
-            {slip.kind, step->body, named(asked, step->unknowns), canBeTold(*step, slip)});
+            {slip.kind, step->body, named(asked, step->unknowns), bears && canBeTold(*step, slip)});
         wait = random.integer(0, 2);
     }
     worked.sheet = student.sheet(figures);
