@@ -132,7 +132,9 @@ constexpr std::array<Command, 12> kCommands{{
     {"mark", "KEY", kMarkOptions,
      "marks with carried errors, for answers to the exercise in KEY: files of one student, or "
      "tables of a class",
-     "gusset mark site/examples/exercise.json tests/data/class.csv", "ANSWERS"},
+     "gusset exercise site/examples/footbridge.json --ask reactions,forces | gusset mark - "
+     "tests/data/classroom/class.csv",
+     "ANSWERS"},
     {"link",
      "FILE",
      {},

@@ -16,8 +16,6 @@ constexpr double kTermCost = 0.02;       // many terms could be wrong, and one o
 constexpr double kMiswrittenCost = 0.05; // the value used was not the one written
 constexpr double kUnsupportedCost = 0.5;
 constexpr double kGuessCost = 0.3; // of a reaction found from no equation
-// Of what was worked with, and of what came out, with something to spare.
-constexpr double kRoundings = 2;
 // Sheets with more slips than this can sort out are explained as they come.
 constexpr int kMostTrials = 80;
 
@@ -64,10 +62,9 @@ private:
         const bool right = isRight(basis_, unknown, value);
         const double most =
             right ? within + expected.error : std::clamp(expected.error, within, 2 * within);
-        const double rounding = expected.error + roundingError(rounding_, value);
-        const bool isSharp = sharpness_ == Sharpness::OfTheSheet && !right;
-        return std::abs(value - expected.value) <=
-               (isSharp ? std::min(most, kRoundings * rounding) : most);
+        const double rounding = roundingError(rounding_, value) + kRoundings * expected.error;
+        const bool isSharp = sharpness_ == Sharpness::OfTheSheet;
+        return std::abs(value - expected.value) <= (isSharp ? std::min(most, rounding) : most);
     }
 
     // What a part gives, if it gives anything.
@@ -323,6 +320,24 @@ private:
 
 } // namespace
 
+namespace {
+
+// A right value that is off by no more than the exercise allows needs no remark.
+Explanation withoutTrifles(const SheetBasis& basis,
+                           const std::vector<std::optional<double>>& written, Explanation found) {
+    for (std::size_t i = 0; i < written.size(); ++i) {
+        Account& account = found.accounts[i];
+        if (account.verdict == Verdict::Unsupported && account.expected &&
+            std::abs(*written[i] - *account.expected) <=
+                2 * allowance(basis.tolerance, *account.expected, basis.largest)) {
+            account.verdict = Verdict::Right;
+        }
+    }
+    return found;
+}
+
+} // namespace
+
 bool isRight(const SheetBasis& basis, int unknown, double written) {
     const double truth = basis.truth[static_cast<std::size_t>(unknown)];
     // Of numbers that are decimals, such as 1 % of 16, the last bit is not the student's.
@@ -332,15 +347,28 @@ bool isRight(const SheetBasis& basis, int unknown, double written) {
 
 Explanation explainSheet(const SheetBasis& basis,
                          const std::vector<std::optional<double>>& written) {
-    Explanation sharp = SheetReader(basis, written, Sharpness::OfTheSheet).read();
-    const bool isTold = std::all_of(sharp.slips.begin(), sharp.slips.end(),
-                                    [](const FoundSlip& slip) { return slip.fits.size() == 1; });
-    if (isTold) {
-        return sharp;
+    const bool isAllRight = [&] {
+        for (std::size_t i = 0; i < written.size(); ++i) {
+            if (written[i] && !isRight(basis, static_cast<int>(i), *written[i])) {
+                return false;
+            }
+        }
+        return true;
+    }();
+    if (!isAllRight) {
+        Explanation mild;
+        Explanation sharp = SheetReader(basis, written, Sharpness::OfTheSheet).read();
+        const bool isTold =
+            std::all_of(sharp.slips.begin(), sharp.slips.end(),
+                        [](const FoundSlip& slip) { return slip.fits.size() == 1; });
+        if (!isTold) {
+            mild = SheetReader(basis, written, Sharpness::OfTheExercise).read();
+        }
+        // Where anything is wrong there is a slip.
+        const bool takesSharp = mild.slips.empty() || mild.slips.size() >= sharp.slips.size();
+        return takesSharp ? withoutTrifles(basis, written, std::move(sharp)) : mild;
     }
-    Explanation mild = SheetReader(basis, written, Sharpness::OfTheExercise).read();
-    // Where anything is wrong there is a slip.
-    return !mild.slips.empty() && mild.slips.size() < sharp.slips.size() ? mild : sharp;
+    return SheetReader(basis, written, Sharpness::OfTheExercise).read();
 }
 
 } // namespace gusset

@@ -12,6 +12,9 @@ constexpr double kGravity = 9.81; // m/s², as taught
 constexpr Sum kSumX{{1, 0}, false, {}};
 constexpr Sum kSumY{{0, 1}, false, {}};
 
+// Errors of rounding are independent of each other.
+double ofBoth(double error, double another) { return std::sqrt(error * error + another * another); }
+
 Vec2 swapped(Vec2 along) {
     return {std::copysign(std::abs(along.y), along.x), std::copysign(std::abs(along.x), along.y)};
 }
@@ -100,7 +103,7 @@ private:
     }
     bool isWritten(std::size_t which, const Estimate& value) const {
         return std::abs(*here_.values[which] - value.value) <=
-               roundingError(rounding_, *here_.values[which]) * 1.01 + value.error;
+               roundingError(rounding_, *here_.values[which]) * 1.01 + kRoundings * value.error;
     }
     void add(SlipKind kind) {
         if (std::find(fits_.begin(), fits_.end(), kind) == fits_.end()) {
@@ -178,8 +181,9 @@ private:
                 const ActingForce& force = part_.forces[knownForces[k]];
                 result.value += rows[i][size + k] * valueOf(force);
                 if (force.of != kGivenLoad) {
-                    result.error += std::abs(rows[i][size + k]) *
-                                    own_.error[static_cast<std::size_t>(force.of)];
+                    result.error =
+                        ofBoth(result.error,
+                               rows[i][size + k] * own_.error[static_cast<std::size_t>(force.of)]);
                 }
             }
             const auto at =
@@ -363,7 +367,8 @@ private:
             }
         }
         if (isDigitSwap(rounding_, *here_.values[i], expected.value,
-                        roundingError(rounding_, expected.value) * 1.01 + expected.error)) {
+                        2.02 * roundingError(rounding_, expected.value) +
+                            kRoundings * expected.error)) {
             add(SlipKind::DigitsSwapped);
         }
     }
@@ -458,7 +463,8 @@ Estimate estimate(const PartOfTruss& part, const Sum& sum, const OwnValues& own,
         } else if (own.known[static_cast<std::size_t>(force.of)]) {
             const double value = own.value[static_cast<std::size_t>(force.of)];
             result.value -= each * value;
-            result.error += std::abs(each) * own.error[static_cast<std::size_t>(force.of)];
+            result.error =
+                ofBoth(result.error, each * own.error[static_cast<std::size_t>(force.of)]);
         }
     }
     result.value /= share;

@@ -14,9 +14,11 @@ struct OwnValues {
     std::vector<double> value; // force units
     std::vector<double> error; // how far it may be from what was worked with
 };
+// How many times the usual error of a result still counts as rounding.
+inline constexpr double kRoundings = 2;
 struct Estimate {
     double value = 0;
-    double error = 0; // from rounding alone
+    double error = 0; // from rounding alone, the usual one
 };
 // The value of an unknown that makes a sum 0 with the own values; precondition: its share is not 0.
 [[nodiscard]] Estimate estimate(const PartOfTruss&, const Sum&, const OwnValues&, int unknown);

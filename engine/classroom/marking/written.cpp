@@ -33,7 +33,11 @@ Rounding roundingOf(const std::vector<std::optional<double>>& written) {
             point == std::string::npos ? 0 : static_cast<int>(text.size() - point - 1);
         const int whole = static_cast<int>(std::floor(std::log10(std::abs(*value)))) + 1;
         rounding.decimals = std::max(rounding.decimals, decimals);
-        rounding.figures = std::max(rounding.figures, whole + decimals);
+        // Noughts at the end of a whole number may only keep its place.
+        const std::size_t last = text.find_last_not_of('0');
+        const int noughts =
+            point == std::string::npos ? static_cast<int>(text.size() - last - 1) : 0;
+        rounding.figures = std::max(rounding.figures, whole + decimals - noughts);
     }
     rounding.figures = std::min(rounding.figures, kMostDigits);
     return rounding;

@@ -29,6 +29,13 @@ std::string trimmed(std::string_view text) {
     return std::string(text);
 }
 
+std::string inLowerCase(std::string text) {
+    for (char& c : text) {
+        c = c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+    }
+    return text;
+}
+
 // What stands between the cells, by the row of headings.
 char separatorIn(std::string_view table) {
     std::array<std::size_t, 3> counts{};
@@ -208,9 +215,9 @@ private:
                          phrase::kColumnTwice);
                     place = {};
                 }
-            } else if (name == "variant" || name == "Variant") {
+            } else if (inLowerCase(name) == "variant") {
                 place.kind = Kind::Variant;
-            } else if (name == "exercise" || name == "Exercise") {
+            } else if (inLowerCase(name) == "exercise") {
                 place.kind = Kind::Exercise;
             } else if (looksLikeAnswer(name)) {
                 note(statement(phrase::kPlaceColumn, {{"column", heading}}), phrase::kNoSuchColumn);
@@ -299,15 +306,10 @@ private:
     // The sign that a letter or an arrow gives; none if it has no meaning here.
     std::optional<int> senseOf(const std::string& word, const ColumnPlace& place) const {
         if (place.kind == ColumnPlace::Kind::Force) {
-            constexpr std::array<std::string_view, 4> kTension{"T", "t", "tension", "Tension"};
-            constexpr std::array<std::string_view, 4> kPressed{"C", "c", "compression",
-                                                               "Compression"};
-            const auto isIn = [&](const auto& list) {
-                return std::find(list.begin(), list.end(), word) != list.end();
-            };
-            return isIn(kTension)   ? std::optional(1)
-                   : isIn(kPressed) ? std::optional(-1)
-                                    : std::nullopt;
+            const std::string lower = inLowerCase(word);
+            return lower == "t" || lower == "tension"       ? std::optional(1)
+                   : lower == "c" || lower == "compression" ? std::optional(-1)
+                                                            : std::nullopt;
         }
         constexpr std::string_view kArrowLetters = "<^>_";
         constexpr std::array<Vec2, 4> kWays{{{-1, 0}, {0, 1}, {1, 0}, {0, -1}}};

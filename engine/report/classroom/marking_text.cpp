@@ -15,7 +15,7 @@ namespace {
 
 constexpr int kFeedbackFigures = 4;
 
-const std::array<Phrase<>, kSlipKinds>& kindNames() {
+const std::array<Phrase<>, kSlipKinds>& namesOfKinds() {
     static constexpr std::array<Phrase<>, kSlipKinds> kPhrases{
         phrase::kKindLeftOut,      phrase::kKindWrongSign,     phrase::kKindSineForCosine,
         phrase::kKindNotResolved,  phrase::kKindToOneBar,      phrase::kKindReactionTurned,
@@ -149,7 +149,7 @@ std::vector<std::string> markingRule(const PhraseBook& book) {
 
 std::string slipName(const PhraseBook& book, std::optional<SlipKind> kind) {
     return sayPlain(book,
-                    kind ? kindNames()[static_cast<std::size_t>(*kind)] : phrase::kKindUnknown);
+                    kind ? namesOfKinds()[static_cast<std::size_t>(*kind)] : phrase::kKindUnknown);
 }
 
 std::vector<std::string> feedback(const Writer& writer, const Marking& marking,

@@ -278,6 +278,10 @@ private:
 
 } // namespace
 
+double roundedToFigures(double value, int figures) {
+    return std::strtod(significantNumber(value, figures).c_str(), nullptr);
+}
+
 bool looksTheSame(const std::vector<double>& a, const std::vector<double>& b) {
     double largest = 0;
     for (std::size_t i = 0; i < a.size(); ++i) {
@@ -404,10 +408,9 @@ void Student::go(const StudentStep& step, const std::vector<double>& values) {
 Answers Student::sheet(int figures) const {
     Answers answers = blankAnswers(truss_, exercise_);
     for (std::size_t i = 0; i < values_.size(); ++i) {
-        const double rounded =
-            std::abs(*values_[i]) < 1e-9 * key_.largest
-                ? 0
-                : std::strtod(significantNumber(*values_[i], figures).c_str(), nullptr);
+        const double rounded = std::abs(*values_[i]) < 1e-9 * key_.largest
+                                   ? 0
+                                   : roundedToFigures(*values_[i], figures);
         const WrittenForce force{std::abs(rounded), rounded > 0 ? 1 : rounded < 0 ? -1 : 0};
         const std::size_t restraints = answers.reactions.size();
         (i < restraints ? answers.reactions[i] : answers.forces[i - restraints]) = force;

@@ -48,6 +48,7 @@ private:
     Random random_;
 };
 
+[[nodiscard]] double roundedToFigures(double, int figures);
 // Whether two results are so close that rounded sheets can't tell them apart.
 [[nodiscard]] bool looksTheSame(const std::vector<double>&, const std::vector<double>&);
 
