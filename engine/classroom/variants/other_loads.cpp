@@ -11,7 +11,7 @@ namespace gusset {
 
 namespace {
 
-constexpr std::array kRatios{1, 1, 1, 2, 2, 3};
+constexpr std::array kRatios{1, 1, 1, 2, 2, 3, 3, 4, 5};
 // Cosine and sine are decimals, so that the components of a decimal size are decimals too.
 constexpr std::array kSlopes{Vec2{0, 1},       Vec2{0, 1},      Vec2{0.6, 0.8},  Vec2{0.8, 0.6},
                              Vec2{0.28, 0.96}, Vec2{-0.6, 0.8}, Vec2{-0.8, 0.6}, Vec2{-0.28, 0.96}};

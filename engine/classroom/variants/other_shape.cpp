@@ -57,16 +57,46 @@ double otherLength(double length, Dice& dice) {
     return dice.pick(std::span<const double>(fitting));
 }
 
-// New places in units of the grid. Either every kind of gap has a new length of its own, or all
-// change by one factor, which keeps chords straight.
-std::vector<double> otherPlaces(const AxisGaps& axis, bool varies, bool together, Dice& dice) {
-    std::vector<double> lengths = axis.gaps;
-    if (varies && !lengths.empty()) {
-        const double factor = otherLength(lengths[0], dice) / lengths[0];
-        for (double& length : lengths) {
-            length = together ? length * factor : otherLength(length, dice);
-        }
+// New lengths of the kinds of gaps, each for itself.
+std::vector<double> otherLengths(const AxisGaps& axis, Dice& dice) {
+    std::vector<double> lengths;
+    for (const double length : axis.gaps) {
+        lengths.push_back(otherLength(length, dice));
     }
+    return lengths;
+}
+
+std::vector<double> scaled(std::vector<double> lengths, double factor) {
+    for (double& length : lengths) {
+        length *= factor;
+    }
+    return lengths;
+}
+
+double otherFactor(const AxisGaps& axis, Dice& dice) {
+    return axis.gaps.empty() ? 1 : otherLength(axis.gaps[0], dice) / axis.gaps[0];
+}
+
+struct Lengths {
+    std::vector<double> x;
+    std::vector<double> y;
+};
+
+// Every kind of gap gets a length of its own; or each axis has a factor, which keeps chords
+// straight; or both have the same, which keeps the slopes.
+Lengths throwLengths(const Gaps& gaps, const Vary& vary, Dice& dice) {
+    const std::size_t way = dice.below(vary.lengths && vary.rise ? 3 : 2);
+    if (way == 0) {
+        return {vary.lengths ? otherLengths(gaps.x, dice) : gaps.x.gaps,
+                vary.rise ? otherLengths(gaps.y, dice) : gaps.y.gaps};
+    }
+    const double x = vary.lengths ? otherFactor(gaps.x, dice) : 1;
+    const double y = way == 2 ? x : vary.rise ? otherFactor(gaps.y, dice) : 1;
+    return {scaled(gaps.x.gaps, x), scaled(gaps.y.gaps, y)};
+}
+
+// In units of the grid.
+std::vector<double> placesOf(const AxisGaps& axis, const std::vector<double>& lengths) {
     std::vector<double> places{axis.places.front() / axis.grid};
     for (const int kind : axis.kind) {
         places.push_back(places.back() + lengths[static_cast<std::size_t>(kind)] / axis.grid);
@@ -112,9 +142,9 @@ std::optional<Truss> otherShape(const Truss& truss, const Gaps& gaps, const Vary
     if (!vary.lengths && !vary.rise) {
         return truss;
     }
-    const bool together = dice.below(2) == 0;
-    std::vector<double> xs = otherPlaces(gaps.x, vary.lengths, together, dice);
-    std::vector<double> ys = otherPlaces(gaps.y, vary.rise, together, dice);
+    const Lengths lengths = throwLengths(gaps, vary, dice);
+    std::vector<double> xs = placesOf(gaps.x, lengths.x);
+    std::vector<double> ys = placesOf(gaps.y, lengths.y);
     if (!settleOnGrid(xs) || !settleOnGrid(ys)) {
         return std::nullopt;
     }

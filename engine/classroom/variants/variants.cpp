@@ -23,8 +23,8 @@ struct Source {
     const Truss& truss;
     const VariantWishes& wishes;
     Gaps gaps;
-    std::vector<bool> needed; // members whose length must be rational
-    StepsOf steps;
+    std::vector<bool> needed;     // members whose length must be rational
+    std::optional<StepsOf> steps; // to be like; none: those of the first variant
     int loads = 0;
 };
 
@@ -47,20 +47,24 @@ bool isNeeded(const VariantWishes& wishes, const ExactSolution& exact, std::size
     return isAsked && mayTurnZero;
 }
 
+// Whether a load can be thrown so that the supports do not share it equally.
+bool canBeUneven(const VariantWishes& wishes, int loads) {
+    return wishes.vary.places || (wishes.vary.loads && loads > 1);
+}
+
 Source sourceOf(const Truss& truss, const VariantWishes& wishes, const ExactSolution& exact) {
-    Source source{truss, wishes, gapsOf(truss), {}, stepsOf(truss, wishes.loads, exact), 0};
+    Source source{truss, wishes, gapsOf(truss), {}, std::nullopt, 0};
     for (std::size_t i = 0; i < truss.members.size(); ++i) {
         source.needed.push_back(isNeeded(wishes, exact, i));
     }
     for (const Load& load : truss.loads) {
         source.loads += caseFactor(truss, wishes.loads, load) != 0 ? 1 : 0;
     }
+    // Symmetry halves a working, and no variant has it then.
+    if (!canBeUneven(wishes, source.loads) || !sharesEqually(truss, exact)) {
+        source.steps = stepsOf(truss, wishes.loads, exact);
+    }
     return source;
-}
-
-// Whether a load can be thrown so that the supports do not share it equally.
-bool canBeUneven(const Source& source) {
-    return source.wishes.vary.places || (source.wishes.vary.loads && source.loads > 1);
 }
 
 struct Thrown {
@@ -92,10 +96,14 @@ std::optional<Thrown> throwLoads(const Source& source, Truss truss, Dice& dice) 
     }
     ExactSolution exact = solveExactly(truss, wishes.loads);
     if (!areFriendly(exact, wishes.asked, wishes.decimals) ||
-        (canBeUneven(source) && sharesEqually(truss, exact))) {
+        (canBeUneven(wishes, source.loads) && sharesEqually(truss, exact))) {
         return std::nullopt;
     }
     return Thrown{std::move(truss), std::move(exact)};
+}
+
+bool isLike(const Source& source, const StepsOf& steps) {
+    return !source.steps || areAlike(*source.steps, steps);
 }
 
 std::optional<Variant> nextVariant(const Source& source, int number,
@@ -115,7 +123,7 @@ std::optional<Variant> nextVariant(const Source& source, int number,
         std::string answers = answersOf(thrown->exact);
         const StepsOf steps = stepsOf(thrown->truss, source.wishes.loads, thrown->exact);
         const bool isNew = std::find(taken.begin(), taken.end(), answers) == taken.end();
-        if (!isNew || !areAlike(source.steps, steps) || !validate(thrown->truss).errors.empty()) {
+        if (!isNew || !isLike(source, steps) || !validate(thrown->truss).errors.empty()) {
             continue;
         }
         taken.push_back(std::move(answers));
@@ -124,7 +132,7 @@ std::optional<Variant> nextVariant(const Source& source, int number,
     return std::nullopt;
 }
 
-std::vector<Variant> variantsOf(const Source& source, const ExactSolution& own, int count,
+std::vector<Variant> variantsOf(Source source, const ExactSolution& own, int count,
                                 std::uint64_t seed) {
     std::vector<std::string> taken{answersOf(own)};
     std::vector<Variant> variants;
@@ -134,6 +142,7 @@ std::vector<Variant> variantsOf(const Source& source, const ExactSolution& own, 
         if (!variant) {
             break;
         }
+        source.steps = source.steps ? source.steps : variant->steps;
         variants.push_back(std::move(*variant));
     }
     return variants;

@@ -2,15 +2,19 @@
 // written and re-read file, by exact arithmetic.
 #include "classroom/variants/variants.hpp"
 
-#include "english.hpp"
 #include "exchange/files/model_file.hpp"
-#include "trusses/random_truss.hpp"
+#include "support/english.hpp"
+#include "support/trusses/random_truss.hpp"
 
 #include <catch2/catch_test_macros.hpp>
 
+#include <array>
 #include <cmath>
+#include <initializer_list>
 #include <set>
 #include <string>
+#include <utility>
+#include <vector>
 
 using namespace gusset;
 
@@ -60,8 +64,8 @@ Truss prattOfFour(double panel, double height, std::array<double, 3> down) {
 }
 
 // A roof of seven joints and eleven members whose webs all have rational lengths: half-span 16,
-// rise 12, the inner bottom joints 12.5 from the supports, so that AB and BC have the rafter's
-// slope 3 : 4 both ways: AB = BD = 10, BC² = 4.5² + 6² = 7.5².
+// rise 12, the inner bottom joints C and E 12.5 from the supports: AB = BD = 10 (3 : 4),
+// BC = √(4.5² + 6²) = 7.5, CD = √(3.5² + 12²) = 12.5.
 Truss wRoof() {
     Truss truss;
     const std::vector<Vec2> places{{0, 0},    {8, 6},  {12.5, 0}, {16, 12},
@@ -148,9 +152,10 @@ TEST_CASE("A Pratt truss of four panels with 12 kN at its first bottom joint has
     CHECK(textOf(exact.forces[6]) == "-15");
     CHECK(textOf(exact.forces[0]) == "12");
     CHECK(areFriendly(solveExactly(prattOfFour(4, 3, {6, 6, 6})), {}, 0));
-    // A = 7.5 with 10 kN.
-    CHECK_FALSE(areFriendly(solveExactly(prattOfFour(4, 3, {10, 0, 0})), {}, 0));
-    CHECK(areFriendly(solveExactly(prattOfFour(4, 3, {10, 0, 0})), {}, 1));
+    // 18 kN: A = 13.5, AF = −22.5; 10 kN: E = 2.5, HE = −2.5·5/3.
+    CHECK_FALSE(areFriendly(solveExactly(prattOfFour(4, 3, {18, 0, 0})), {}, 0));
+    CHECK(areFriendly(solveExactly(prattOfFour(4, 3, {18, 0, 0})), {}, 1));
+    CHECK_FALSE(areFriendly(solveExactly(prattOfFour(4, 3, {10, 0, 0})), {}, 1));
     // Panels of 3 m, 3 m high: the diagonals have √2.
     CHECK_FALSE(areFriendly(solveExactly(prattOfFour(3, 3, {12, 0, 0})), {}, 1));
 }
@@ -175,7 +180,7 @@ TEST_CASE("A class of thirty gets thirty different Pratt trusses with whole forc
 
 TEST_CASE("With the lengths kept, whole forces come from the loads alone") {
     VariantWishes wishes;
-    wishes.vary = {.lengths = false, .rise = false, .loads = true};
+    wishes.vary = {false, false, true, false, false, false};
     const Truss truss = prattOfFour(4, 3, {10, 10, 10});
     const std::vector<Variant> variants = variantsOf(truss, wishes, 8, 3);
     checkVariants(variants, wishes);
@@ -189,7 +194,49 @@ TEST_CASE("A roof whose webs all have rational lengths keeps them") {
     checkVariants(variantsOf(wRoof(), wishes, 10, 1), wishes);
 }
 
-TEST_CASE("Directions, places and supports vary too, with one decimal") {
+// After A. Akabaila: three panels of 8 m, 6 m high, 100 and 150 downward at joints 2 and 4, held at
+// 0 and 6; the published sizes are 116.67 155.56 194.44 0 16.67 …, thirds and ninths of whole
+// numbers, so that another size of the loads makes them whole.
+TEST_CASE("A published truss of 8 m by 6 m panels gets whole forces by other loads") {
+    Truss truss = prattOfFour(8, 6, {0, 0, 0});
+    truss.joints.clear();
+    truss.members.clear();
+    for (int i = 0; i < 4; ++i) {
+        truss.joints.push_back({defaultLabel(2 * i), {8.0 * i, 0}, {}});
+        truss.joints.push_back({defaultLabel(2 * i + 1), {8.0 * i, 6}, {}});
+    }
+    for (const auto& [a, b] : std::initializer_list<std::pair<int, int>>{{0, 1},
+                                                                         {1, 3},
+                                                                         {1, 2},
+                                                                         {0, 2},
+                                                                         {2, 3},
+                                                                         {3, 5},
+                                                                         {3, 4},
+                                                                         {2, 4},
+                                                                         {4, 5},
+                                                                         {5, 7},
+                                                                         {4, 7},
+                                                                         {4, 6},
+                                                                         {6, 7}}) {
+        truss.members.push_back({JointId{a}, JointId{b}, {}, 0, 0, {}});
+    }
+    truss.supports[0].joint = JointId{0};
+    truss.supports[1].joint = JointId{6};
+    truss.loads = {{JointForce{JointId{2}, 0, -100}, {}, {}},
+                   {JointForce{JointId{4}, 0, -150}, {}, {}}};
+    const ExactSolution published = solveExactly(truss);
+    CHECK(textOf(published.forces[0]) == "-350/3");  // 116.67
+    CHECK(textOf(published.forces[1]) == "-1400/9"); // 155.56
+    CHECK(textOf(published.forces[2]) == "1750/9");  // 194.44
+    CHECK(textOf(published.forces[3]) == "0");
+    CHECK_FALSE(areFriendly(published, {}, 1));
+    VariantWishes wishes;
+    wishes.vary = {false, false, true, false, false, false};
+    checkVariants(variantsOf(truss, wishes, 3, 2), wishes);
+    checkVariants(variantsOf(truss, {}, 20, 2), {});
+}
+
+TEST_CASE("Directions and places and supports vary too, with one decimal") {
     VariantWishes wishes;
     wishes.decimals = 1;
     wishes.vary = {true, true, true, true, true, true};
@@ -233,7 +280,7 @@ TEST_CASE("A variant depends on the seed, not on how many are made") {
 TEST_CASE("Only the members asked for need friendly forces") {
     // Posts and chords are level or upright: their forces are rational at 45° as well.
     VariantWishes wishes;
-    wishes.vary = {.lengths = false, .rise = false, .loads = true};
+    wishes.vary = {false, false, true, false, false, false};
     const Truss truss = prattOfFour(3, 3, {10, 10, 0});
     const Outcome<std::vector<Variant>> all = makeVariants(truss, wishes, 5, 1);
     REQUIRE_FALSE(all.ok());
