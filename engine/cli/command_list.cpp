@@ -67,7 +67,23 @@ constexpr std::array kReportOptions{kCase,   kCombination, kSheetForm, kSheetTab
                                     kParts,  kPaperSize,   kAcross,    kProject,
                                     kAuthor, kDate,        kAddress};
 
-constexpr std::array<Command, 8> kCommands{{
+constexpr Option kCount{"--count", "30", 0, "how many variants; with --class one for each student"};
+constexpr Option kSeed{"--seed", "7", 0, "a whole number: the same one gives the same variants"};
+constexpr Option kOut{"--out", "FOLDER", 0, "where the files go"};
+constexpr Option kVary{"--vary", "NAMES", 0,
+                       "some of lengths,rise,loads,directions,places,supports; the first three "
+                       "unless asked otherwise"};
+constexpr Option kDecimals{"--decimals", "0", 0, "of the answers: 0, or 1"};
+constexpr Option kAsked{
+    "--asked", "A-B,C-D", 0,
+    "the members whose forces must be such numbers, all unless asked otherwise"};
+constexpr Option kClass{"--class", "LIST.csv", 0,
+                        "a class list, for a variant for each line of it"};
+constexpr Option kPage{"--address", "URL", 0, "where the page is, for whole links"};
+constexpr std::array kVariantOptions{kCount, kSeed,  kOut,  kVary, kDecimals,
+                                     kAsked, kClass, kPage, kCase, kCombination};
+
+constexpr std::array<Command, 9> kCommands{{
     {"solve", "FILE", kSolveOptions, "member forces and reactions, as text unless asked otherwise",
      "gusset solve site/examples/garage_roof.json --combination winter"},
     {"working", "FILE", kWorkingOptions,
@@ -86,6 +102,9 @@ constexpr std::array<Command, 8> kCommands{{
     {"report", "FILE", kReportOptions,
      "a sheet to print and hand over, under the first combination unless asked otherwise",
      "gusset report site/examples/garage_roof.json --combination winter --project Garage"},
+    {"variants", "FILE", kVariantOptions,
+     "the same truss with other numbers and friendly answers, as files with a key and links",
+     "gusset variants site/examples/footbridge.json --count 5 --seed 7 --out variants"},
     {"link",
      "FILE",
      {},

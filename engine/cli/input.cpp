@@ -46,14 +46,6 @@ Outcome<std::string> readAll(std::FILE* file, const std::string& name) {
     return text;
 }
 
-Outcome<Reading> readFile(std::FILE* file, const std::string& name) {
-    const Outcome<std::string> text = readAll(file, name);
-    if (!text) {
-        return text.issues();
-    }
-    return readText(text.value());
-}
-
 } // namespace
 
 Outcome<Reading> readText(std::string_view text) {
@@ -66,20 +58,26 @@ Outcome<Reading> readText(std::string_view text) {
 bool isPath(const std::string& input) { return input != "-" && !looksLikeLink(input); }
 
 Outcome<Reading> readInput(const std::string& input) {
-    if (input == "-") {
-        return readFile(stdin, "standard input");
-    }
-    if (!isPath(input)) {
+    if (input != "-" && !isPath(input)) {
         return readLink(input);
     }
-    errno = 0;
-    std::FILE* file = std::fopen(input.c_str(), "rb");
-    if (!file) {
-        return unreadable(input, errno);
+    const Outcome<std::string> text =
+        input == "-" ? readAll(stdin, "standard input") : readPlain(input);
+    if (!text) {
+        return text.issues();
     }
-    Outcome<Reading> reading = readFile(file, input);
+    return readText(text.value());
+}
+
+Outcome<std::string> readPlain(const std::string& path) {
+    errno = 0;
+    std::FILE* file = std::fopen(path.c_str(), "rb");
+    if (!file) {
+        return unreadable(path, errno);
+    }
+    Outcome<std::string> text = readAll(file, path);
     std::fclose(file);
-    return reading;
+    return text;
 }
 
 } // namespace gusset::cli

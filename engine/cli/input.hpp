@@ -13,5 +13,7 @@ namespace gusset::cli {
 [[nodiscard]] Outcome<Reading> readInput(const std::string& input);
 // `text`: the content of a file, a model or a link.
 [[nodiscard]] Outcome<Reading> readText(std::string_view text);
+// A file that is no model, such as a class list; at most the largest size of a model is read.
+[[nodiscard]] Outcome<std::string> readPlain(const std::string& path);
 
 } // namespace gusset::cli
