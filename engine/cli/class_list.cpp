@@ -16,6 +16,7 @@ constexpr std::array<std::string_view, 18> kColumnNames{
 using Line = std::vector<std::string>;
 
 char separatorOf(std::string_view text) {
+    text.remove_prefix(std::min(text.find_first_not_of("\r\n"), text.size()));
     const std::string_view first = text.substr(0, text.find_first_of("\r\n"));
     char best = ',';
     for (const char candidate : {';', '\t'}) {

@@ -8,8 +8,8 @@
 namespace gusset::cli {
 
 // One text for each student, in order: the cells of a line, joined by spaces. Commas, semicolons or
-// tabs separate cells, whichever the first line holds most of; quotes are as in RFC 4180; a byte
-// order mark and empty lines are left out, and so is a first line of column names.
+// tabs separate cells, whichever the first written line holds most of; quotes are as in RFC 4180; a
+// byte order mark and empty lines are left out, and so is a first line of column names.
 [[nodiscard]] std::vector<std::string> studentsOf(std::string_view classList);
 
 } // namespace gusset::cli

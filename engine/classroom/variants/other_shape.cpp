@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <numeric>
 #include <span>
 
 namespace gusset {
@@ -10,9 +11,9 @@ namespace gusset {
 namespace {
 
 // Lengths that people give on a drawing, rich in the sides of right triangles with whole sides.
-constexpr std::array kLengths{100, 120, 125, 150, 160, 175, 180, 200, 210, 225, 240, 250,
-                              280, 300, 320, 350, 360, 375, 400, 420, 450, 480, 500, 525,
-                              560, 600, 630, 640, 700, 720, 750, 800, 840, 875, 900, 960};
+constexpr std::array kLengths{100, 120, 125, 140, 150, 160, 175, 180, 200, 210, 225, 240, 250,
+                              280, 300, 320, 350, 360, 375, 400, 420, 450, 480, 500, 525, 560,
+                              600, 630, 640, 700, 720, 750, 800, 840, 875, 900, 960};
 constexpr double kShortest = 0.55; // times the author's length
 constexpr double kLongest = 1.9;
 constexpr double kLargestGrid = 1e6; // units of the grid: their squares are exact in a double
@@ -57,11 +58,34 @@ double otherLength(double length, Dice& dice) {
     return dice.pick(std::span<const double>(fitting));
 }
 
-// New lengths of the kinds of gaps, each for itself.
+// The sum of two other kinds that a kind of gap is, if it is one: a rafter that is straight over
+// both stays so.
+struct Sum {
+    std::size_t a = 0;
+    std::size_t b = 0;
+};
+std::optional<Sum> sumOf(const std::vector<double>& gaps, std::size_t kind) {
+    for (std::size_t a = 0; a < gaps.size(); ++a) {
+        for (std::size_t b = a; b < gaps.size(); ++b) {
+            if (std::fabs(gaps[a] + gaps[b] - gaps[kind]) < 1e-9 * gaps[kind]) {
+                return Sum{a, b};
+            }
+        }
+    }
+    return std::nullopt;
+}
+
+// New lengths of the kinds of gaps, each for itself but for sums.
 std::vector<double> otherLengths(const AxisGaps& axis, Dice& dice) {
-    std::vector<double> lengths;
-    for (const double length : axis.gaps) {
-        lengths.push_back(otherLength(length, dice));
+    std::vector<std::size_t> order(axis.gaps.size());
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    std::sort(order.begin(), order.end(),
+              [&](std::size_t a, std::size_t b) { return axis.gaps[a] < axis.gaps[b]; });
+    std::vector<double> lengths(axis.gaps.size());
+    for (const std::size_t kind : order) { // the parts of a sum are shorter: they come first
+        const std::optional<Sum> sum = sumOf(axis.gaps, kind);
+        lengths[kind] =
+            sum ? lengths[sum->a] + lengths[sum->b] : otherLength(axis.gaps[kind], dice);
     }
     return lengths;
 }

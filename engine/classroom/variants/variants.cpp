@@ -15,8 +15,8 @@ namespace gusset {
 
 namespace {
 
-constexpr int kThrows = 6000;  // of lengths, for one variant: most are dropped at a glance
-constexpr int kSolutions = 60; // of them that are solved
+constexpr int kThrows = 15000;  // of lengths, for one variant: most are dropped at a glance
+constexpr int kSolutions = 150; // of them that are solved
 
 // What does not change from one variant to the next.
 struct Source {
@@ -169,6 +169,20 @@ std::array<Cure, 4> curesOf(const VariantWishes& wishes) {
              {all, phrase::kBlamesAll}}};
 }
 
+std::optional<Issue> slopedRoller(const Truss& truss, const ExactSolution& exact) {
+    std::size_t restraint = 0;
+    for (const Support& support : truss.supports) {
+        const bool isRoller = support.kind == SupportKind::Roller;
+        if (isRoller && exact.reactions[restraint].radicand != "1") {
+            return Issue{IssueCode::OutOfRange, "supports",
+                         statement(phrase::kBlamesRoller,
+                                   {{"joint", truss.joints[support.joint.at()].label}})};
+        }
+        restraint += isRoller ? 1 : 2;
+    }
+    return std::nullopt;
+}
+
 // The first wish whose giving up is enough.
 Issue blame(const Truss& truss, const VariantWishes& wishes, const ExactSolution& exact,
             std::uint64_t seed) {
@@ -223,6 +237,9 @@ Outcome<std::vector<Variant>> makeVariants(const Truss& truss, const VariantWish
     }
     const ExactSolution exact = solveExactly(truss, wishes.loads);
     if (std::optional<Issue> fault = faultOf(exact)) {
+        return *fault;
+    }
+    if (std::optional<Issue> fault = slopedRoller(truss, exact)) {
         return *fault;
     }
     std::vector<Variant> variants = variantsOf(sourceOf(truss, wishes, exact), exact, count, seed);

@@ -18,6 +18,9 @@ inline constexpr auto kNotExact =
     "a coordinate, a slope of a roller or a load is no ratio of whole numbers, or the truss is "
     "very "
     "large: write coordinates and loads with few decimals, without self-weight"_phrase;
+inline constexpr auto kBlamesRoller = "the slope of the roller at {joint} gives its reaction a "
+                                      "root: turn it upright or level, or to a "
+                                      "slope such as 3 : 4"_phrase;
 inline constexpr auto kBlamesDecimals =
     "whole numbers can't be had with these wishes: allow one decimal"_phrase;
 inline constexpr auto kBlamesLengths = "the inclined members have lengths with roots as long as "

@@ -190,8 +190,8 @@ TEST_CASE("With the lengths kept, whole forces come from the loads alone") {
 }
 
 TEST_CASE("A roof whose webs all have rational lengths keeps them") {
-    VariantWishes wishes;
-    checkVariants(variantsOf(wRoof(), wishes, 10, 1), wishes);
+    const VariantWishes wishes;
+    checkVariants(variantsOf(wRoof(), wishes, 4, 1), wishes);
 }
 
 // After A. Akabaila: three panels of 8 m, 6 m high, 100 and 150 downward at joints 2 and 4, held at
@@ -309,6 +309,9 @@ TEST_CASE("The wish to blame is named") {
     wishes.vary.places = true;
     CHECK(says(prattOfFour(4, 3, {24, 0, 0}), wishes, 50).find("ask for") != std::string::npos);
     CHECK(says(prattOfFour(4, 3, {0, 0, 0}), {}, 1).find("put a load") != std::string::npos);
+    Truss sloped = truss;
+    sloped.supports[1].reaction = 45;
+    CHECK(says(sloped, {}, 1).find("roller at E") != std::string::npos);
     Truss mechanism = truss;
     mechanism.members.pop_back();
     CHECK(says(mechanism, {}, 1).starts_with("truss: "));
