@@ -103,7 +103,8 @@ std::optional<Thrown> throwLoads(const Source& source, Truss truss, Dice& dice) 
 }
 
 bool isLike(const Source& source, const StepsOf& steps) {
-    return !source.steps || areAlike(*source.steps, steps);
+    const std::optional<int>& zeros = source.wishes.zeros;
+    return (!zeros || *zeros == steps.zeros) && (!source.steps || areAlike(*source.steps, steps));
 }
 
 std::optional<Variant> nextVariant(const Source& source, int number,

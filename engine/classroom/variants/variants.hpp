@@ -11,6 +11,7 @@
 #include "model/truss/truss.hpp"
 
 #include <cstdint>
+#include <optional>
 #include <vector>
 
 namespace gusset {
@@ -32,6 +33,7 @@ struct VariantWishes {
     std::vector<MemberId>
         asked{}; // whose forces must be such numbers; empty: all. Reactions always
     LoadChoice loads{};
+    std::optional<int> zeros{}; // members that carry nothing; none: about as many as now
 };
 
 struct Variant {

@@ -40,4 +40,10 @@ inline constexpr auto kTooFewVariants =
 inline constexpr auto kTooFewOfOne =
     "these wishes give only one variant: ask for one, or let more vary"_phrase;
 
+inline constexpr auto kFormJoints = "must be from {fewest} to {most}"_phrase;
+inline constexpr auto kBracketIsEven =
+    "a bracket has an even number of joints: ask for {fewer} or {more}"_phrase;
+inline constexpr auto kBlamesZeros =
+    "no loading of this form was found with {wished} zero members: the nearest that was is {nearest}"_phrase;
+
 } // namespace gusset::phrase

@@ -1,5 +1,6 @@
 // Variants: the same exercise with other numbers. Whether answers are friendly is decided on the
 // written and re-read file, by exact arithmetic.
+#include "classroom/variants/forms.hpp"
 #include "classroom/variants/variants.hpp"
 
 #include "exchange/files/model_file.hpp"
@@ -337,4 +338,44 @@ TEST_CASE("Any truss gives variants with friendly numbers, or a sentence that sa
         checkVariants(variants.value(), wishes);
     }
     CHECK(made >= 1); // irregular shapes have roots in most of their lengths
+}
+
+TEST_CASE("Seven joints, friendly, two zero members") {
+    for (std::uint64_t seed = 1; seed <= 5; ++seed) {
+        const Outcome<Truss> form = makeForm({7, 2, Held::AtEnds}, seed);
+        REQUIRE(form.ok());
+        CHECK(form.value().joints.size() == 7);
+        VariantWishes wishes;
+        wishes.zeros = 2;
+        const std::vector<Variant> variants = variantsOf(form.value(), wishes, 5, seed);
+        checkVariants(variants, wishes);
+        for (const Variant& variant : variants) {
+            CHECK(variant.steps.zeros == 2);
+        }
+    }
+}
+
+TEST_CASE("A form of any wished number of joints is determinate") {
+    for (int joints = kFewestJoints; joints <= kMostJoints; ++joints) {
+        for (const Held held : {Held::AtEnds, Held::AtWall}) {
+            INFO(joints << " joints");
+            const Outcome<Truss> form = makeForm({joints, std::nullopt, held}, 3);
+            if (held == Held::AtWall && joints % 2 == 1) {
+                REQUIRE_FALSE(form.ok());
+                CHECK(support::english(form.issues().front()).find("even number") !=
+                      std::string::npos);
+                continue;
+            }
+            REQUIRE(form.ok());
+            CHECK(form.value().joints.size() == static_cast<std::size_t>(joints));
+            const ExactSolution exact = solveExactly(form.value());
+            CHECK(exact.solved);
+            CHECK(exact.counting.mechanisms == 0);
+        }
+    }
+    const Outcome<Truss> none = makeForm({7, 11, Held::AtEnds}, 1);
+    REQUIRE_FALSE(none.ok());
+    CHECK(support::english(none.issues().front()).find("the nearest that was is") !=
+          std::string::npos);
+    CHECK_FALSE(makeForm({3, std::nullopt, Held::AtEnds}, 1).ok());
 }
