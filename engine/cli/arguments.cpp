@@ -50,7 +50,8 @@ public:
                 takeInput(word);
             }
         }
-        if (parsed_.asks == Asks::Answer && !parsed_.misuse && parsed_.arguments.input.empty()) {
+        if (parsed_.asks == Asks::Answer && !parsed_.misuse && parsed_.arguments.input.empty() &&
+            !parsed_.arguments.command->mayLackInput) {
             failOfCommand("needs a " + std::string(parsed_.arguments.command->input));
         }
         return std::move(parsed_);

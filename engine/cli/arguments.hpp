@@ -23,6 +23,7 @@ struct Command {
     std::span<const Option> options;
     std::string_view says;    // one line for the usage
     std::string_view example; // a complete command line that works in a checkout
+    bool mayLackInput = false;
 };
 
 struct Arguments {

@@ -80,8 +80,11 @@ constexpr Option kAsked{
 constexpr Option kClass{"--class", "LIST.csv", 0,
                         "a class list, for a variant for each line of it"};
 constexpr Option kPage{"--address", "URL", 0, "where the page is, for whole links"};
-constexpr std::array kVariantOptions{kCount, kSeed,  kOut,  kVary, kDecimals,
-                                     kAsked, kClass, kPage, kCase, kCombination};
+constexpr Option kJoints{"--joints", "7", 0, "instead of a FILE: a simple truss of so many joints"};
+constexpr Option kZero{"--zero", "2", 0, "of which so many members carry nothing"};
+constexpr Option kHeld{"--held", "ends", 0, "or wall, for a bracket"};
+constexpr std::array kVariantOptions{kJoints,   kZero,  kHeld,  kCount, kSeed, kOut,        kVary,
+                                     kDecimals, kAsked, kClass, kPage,  kCase, kCombination};
 
 constexpr std::array<Command, 9> kCommands{{
     {"solve", "FILE", kSolveOptions, "member forces and reactions, as text unless asked otherwise",
@@ -104,7 +107,7 @@ constexpr std::array<Command, 9> kCommands{{
      "gusset report site/examples/garage_roof.json --combination winter --project Garage"},
     {"variants", "FILE", kVariantOptions,
      "the same truss with other numbers and friendly answers, as files with a key and links",
-     "gusset variants site/examples/footbridge.json --count 5 --seed 7 --out variants"},
+     "gusset variants site/examples/footbridge.json --count 5 --seed 7 --out variants", true},
     {"link",
      "FILE",
      {},

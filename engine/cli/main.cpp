@@ -76,7 +76,7 @@ int run(const std::vector<std::string>& words) {
              {}});
     }
     const std::string& input = parsed.arguments.input;
-    const Outcome<Reading> reading = readInput(input);
+    const Outcome<Reading> reading = input.empty() ? Reading{} : readInput(input);
     const Answer given = reading ? answer(englishPhrases(), parsed.arguments, reading.value())
                                  : refuse(englishPhrases(), parsed.arguments, reading.issues());
     return report(given, given.exit != Exit::WrongUse && isPath(input) ? input : "");

@@ -1,5 +1,6 @@
 #include "cli/variants_command.hpp"
 
+#include "classroom/variants/forms.hpp"
 #include "classroom/variants/variants.hpp"
 #include "cli/class_list.hpp"
 #include "cli/input.hpp"
@@ -103,7 +104,28 @@ Outcome<VariantWishes> wishesOf(const Arguments& arguments, const Truss& truss) 
         return decimals.issues();
     }
     wishes.decimals = decimals.value();
+    const Outcome<int> zeros = wholeNumber(arguments, "--zero", 0);
+    if (arguments.has("--zero") && zeros) {
+        wishes.zeros = zeros.value();
+    }
     return wishes;
+}
+
+Outcome<Truss> formNamed(const Arguments& arguments, std::uint64_t seed) {
+    const Outcome<int> joints = wholeNumber(arguments, "--joints", 0);
+    const Outcome<int> zeros = wholeNumber(arguments, "--zero", 0);
+    if (!joints || !zeros) {
+        return !joints ? joints.issues() : zeros.issues();
+    }
+    const std::string held = arguments.valueOf("--held");
+    if (!held.empty() && held != "ends" && held != "wall") {
+        return Issue{IssueCode::OutOfRange, "--held", "must be ends or wall"};
+    }
+    FormWishes wishes{joints.value(), std::nullopt, held == "wall" ? Held::AtWall : Held::AtEnds};
+    if (arguments.has("--zero")) {
+        wishes.zeros = zeros.value();
+    }
+    return makeForm(wishes, seed);
 }
 
 Outcome<Series> seriesOf(const Arguments& arguments, const Truss& truss) {
@@ -193,38 +215,62 @@ Outcome<std::vector<NamedFile>> filesOf(const Arguments& arguments, const Truss&
 
 Answer refusal(const Issues& issues) { return {exitOf(issues), {}, issues}; }
 
-} // namespace
-
-Answer answerVariants(const Arguments& arguments, const Reading& reading) {
-    const std::string folder = arguments.valueOf("--out");
-    if (folder.empty()) {
-        return {Exit::WrongUse,
-                {},
-                {{IssueCode::Missing, "--out", "is missing: name a folder for the files"}}};
-    }
-    if (arguments.has("--count") && arguments.has("--class")) {
-        return {Exit::WrongUse,
-                {},
-                {{IssueCode::OutOfRange, "--count",
-                  "follows from the class list: leave it out, or --class"}}};
-    }
-    const Outcome<Series> series = seriesOf(arguments, reading.truss);
+Answer variantsOf(const Arguments& arguments, const Truss& truss) {
+    const Outcome<Series> series = seriesOf(arguments, truss);
     if (!series) {
         return refusal(series.issues());
     }
-    const Outcome<std::vector<Variant>> variants = makeVariants(
-        reading.truss, series.value().wishes, series.value().count, series.value().seed);
+    const Outcome<std::vector<Variant>> variants =
+        makeVariants(truss, series.value().wishes, series.value().count, series.value().seed);
     if (!variants) {
         return refusal(variants.issues());
     }
     const Outcome<std::vector<NamedFile>> files =
-        filesOf(arguments, reading.truss, series.value(), variants.value());
+        filesOf(arguments, truss, series.value(), variants.value());
     if (!files) {
         return refusal(files.issues());
     }
+    const std::string folder = arguments.valueOf("--out");
     const std::string said = std::to_string(variants.value().size()) + " variants, key.csv and " +
                              "links.csv are in " + folder + "\n";
     return {Exit::Answered, said, {}, folder, files.value()};
+}
+
+std::optional<Issue> misuseOf(const Arguments& arguments) {
+    const bool hasFile = !arguments.input.empty();
+    const bool hasForm = arguments.has("--joints");
+    if (hasFile == hasForm) {
+        return Issue{IssueCode::Missing, "variants", "needs a FILE or --joints, and not both"};
+    }
+    if (hasFile && (arguments.has("--zero") || arguments.has("--held"))) {
+        return Issue{IssueCode::OutOfRange, arguments.has("--zero") ? "--zero" : "--held",
+                     "goes with --joints: leave it out for a FILE"};
+    }
+    if (!arguments.has("--out")) {
+        return Issue{IssueCode::Missing, "--out", "is missing: name a folder for the files"};
+    }
+    if (arguments.has("--count") && arguments.has("--class")) {
+        return Issue{IssueCode::OutOfRange, "--count",
+                     "follows from the class list: leave it out, or --class"};
+    }
+    return std::nullopt;
+}
+
+} // namespace
+
+Answer answerVariants(const Arguments& arguments, const Reading& reading) {
+    if (std::optional<Issue> misuse = misuseOf(arguments)) {
+        return {Exit::WrongUse, {}, {*misuse}};
+    }
+    if (!arguments.input.empty()) {
+        return variantsOf(arguments, reading.truss);
+    }
+    const Outcome<std::uint64_t> seed = wholeNumber<std::uint64_t>(arguments, "--seed", 1);
+    if (!seed) {
+        return refusal(seed.issues());
+    }
+    const Outcome<Truss> form = formNamed(arguments, seed.value());
+    return form ? variantsOf(arguments, form.value()) : refusal(form.issues());
 }
 
 } // namespace gusset::cli

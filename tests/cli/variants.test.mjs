@@ -112,6 +112,30 @@ for (const [name, [status, words, says]] of Object.entries(refused)) {
     });
 }
 
+test('without a file: seven joints, two zero members', () => {
+    const made = gusset(['variants', '--joints', '7', '--zero', '2', '--count', '6', '--seed', '4', '--out', at('form')]);
+    assert.equal(made.status, 0, made.stderr);
+    const key = linesOf(at('form', 'key.csv')).slice(1).map((line) => line.split(','));
+    assert.equal(key.length, 6);
+    for (const line of key) {
+        const forces = line.slice(4, 4 + 11); // 2·7 − 3 members
+        assert.equal(forces.filter((force) => force === '0').length, 2, line.join());
+        assert.ok(line.slice(4).every((value) => /^-?\d+$/.test(value)), line.join());
+    }
+});
+
+test('wishes for a form that can not be met are said', () => {
+    const says = (...words) => gusset(['variants', '--out', at('no'), ...words]).stderr;
+    assert.match(says(), /needs a FILE or --joints/);
+    assert.match(says(footbridge, '--joints', '7'), /needs a FILE or --joints/);
+    assert.match(says(footbridge, '--zero', '2'), /--zero: goes with --joints/);
+    assert.match(says('--joints', '99'), /joints: must be from 4 to 40/);
+    assert.match(says('--joints', '7', '--held', 'wall'), /ask for 6 or 8/);
+    assert.match(says('--joints', '7', '--held', 'air'), /--held: must be ends or wall/);
+    assert.match(says('--joints', '7', '--zero', '11'), /zero: no loading .* 11 zero members: the nearest/);
+    assert.ok(!existsSync(at('no')));
+});
+
 test('an empty class list and a folder that is a file are said', () => {
     writeFileSync(at('empty.csv'), '\uFEFF\n;;\n');
     const empty = gusset(['variants', footbridge, '--out', at('no'), '--class', at('empty.csv')]);
