@@ -60,7 +60,8 @@ public:
                 takeInput(word);
             }
         }
-        if (parsed_.asks == Asks::Answer && !parsed_.misuse && parsed_.arguments.input.empty()) {
+        if (parsed_.asks == Asks::Answer && !parsed_.misuse && parsed_.arguments.input.empty() &&
+            !parsed_.arguments.command->mayLackInput) {
             failOfCommand("needs a " + inputOf(*parsed_.arguments.command));
         }
         if (parsed_.asks == Asks::Answer && !parsed_.misuse && parsed_.arguments.more.empty() &&

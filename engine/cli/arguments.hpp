@@ -24,6 +24,7 @@ struct Command {
     std::string_view says;      // one line for the usage
     std::string_view example;   // a complete command line that works in a checkout
     std::string_view more = {}; // placeholder of further operands, of which it needs one
+    bool mayLackInput = false;
 };
 
 [[nodiscard]] bool takesSeveral(const Command&); // inputs

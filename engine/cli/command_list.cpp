@@ -101,7 +101,26 @@ constexpr std::array kReportOptions{kCase,   kCombination, kSheetForm, kSheetTab
                                     kParts,  kPaperSize,   kAcross,    kProject,
                                     kAuthor, kDate,        kAddress};
 
-constexpr std::array<Command, 12> kCommands{{
+constexpr Option kCount{"--count", "30", 0, "how many variants; with --class one for each student"};
+constexpr Option kSeed{"--seed", "7", 0, "a whole number: the same one gives the same variants"};
+constexpr Option kOut{"--out", "FOLDER", 0, "where the files go"};
+constexpr Option kVary{"--vary", "NAMES", 0,
+                       "some of lengths,rise,loads,directions,places,supports; the first three "
+                       "unless asked otherwise"};
+constexpr Option kDecimals{"--decimals", "0", 0, "of the answers: 0, or 1"};
+constexpr Option kAsked{
+    "--asked", "A-B,C-D", 0,
+    "the members whose forces must be such numbers, all unless asked otherwise"};
+constexpr Option kClass{"--class", "LIST.csv", 0,
+                        "a class list, for a variant for each line of it"};
+constexpr Option kPage{"--address", "URL", 0, "where the page is, for whole links"};
+constexpr Option kJoints{"--joints", "7", 0, "instead of a FILE: a simple truss of so many joints"};
+constexpr Option kZero{"--zero", "2", 0, "of which so many members carry nothing"};
+constexpr Option kHeld{"--held", "ends", 0, "or wall, for a bracket"};
+constexpr std::array kVariantOptions{kJoints,   kZero,  kHeld,  kCount, kSeed, kOut,        kVary,
+                                     kDecimals, kAsked, kClass, kPage,  kCase, kCombination};
+
+constexpr std::array<Command, 13> kCommands{{
     {"solve", "FILE", kSolveOptions, "member forces and reactions, as text unless asked otherwise",
      "gusset solve site/examples/garage_roof.json --combination winter"},
     {"working", "FILE", kWorkingOptions,
@@ -135,6 +154,13 @@ constexpr std::array<Command, 12> kCommands{{
      "gusset exercise site/examples/footbridge.json --ask reactions,forces | gusset mark - "
      "tests/data/classroom/class.csv",
      "ANSWERS"},
+    {"variants",
+     "FILE",
+     kVariantOptions,
+     "the same truss with other numbers and friendly answers, as files with a key and links",
+     "gusset variants site/examples/footbridge.json --count 5 --seed 7 --out variants",
+     {},
+     true},
     {"link",
      "FILE",
      {},

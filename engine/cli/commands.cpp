@@ -8,6 +8,7 @@
 #include "cli/names.hpp"
 #include "cli/report_command.hpp"
 #include "cli/statics_commands.hpp"
+#include "cli/variants_command.hpp"
 #include "cli/verdicts.hpp"
 #include "cli/working_command.hpp"
 #include "exchange/links/link.hpp"
@@ -120,6 +121,9 @@ Answer answerOf(const PhraseBook& book, const Arguments& arguments, const Readin
     }
     if (name == "handout") {
         return withNotes(answerHandout(book, arguments, {{"", reading}}), reading);
+    }
+    if (name == "variants") {
+        return withNotes(answerVariants(arguments, reading), reading);
     }
     if (name == "link") {
         return withNotes(answerLink(reading), reading);

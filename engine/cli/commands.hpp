@@ -14,10 +14,17 @@ namespace gusset::cli {
 // mechanism, or the drawing asked for can't be made. The answer says why.
 enum class Exit { Answered = 0, Mechanism = 1, BadInput = 2, WrongUse = 3, LostOutput = 4 };
 
+struct NamedFile {
+    std::string name; // without a folder
+    std::string content;
+};
+
 struct Answer {
     Exit exit = Exit::Answered;
-    std::string text; // for standard output
-    Issues faults;    // for standard error, one line each
+    std::string text;               // for standard output
+    Issues faults;                  // for standard error, one line each
+    std::string folder{};           // for the files
+    std::vector<NamedFile> files{}; // to be written; the text is said if all of them are
 };
 
 // The answer to an input that can't be read.

@@ -11,7 +11,8 @@ namespace gusset::cli {
 [[nodiscard]] bool isPath(const std::string& input);
 // Issues with the path itself name the path; issues with the content name their place in it.
 [[nodiscard]] Outcome<Reading> readInput(const std::string& input);
-// All of a file, or of standard input for "-".
+// All of a file, such as a class list, or of standard input for "-"; at most the largest size of a
+// model.
 [[nodiscard]] Outcome<std::string> readTextOf(const std::string& path);
 // `text`: the content of a file, a model or a link.
 [[nodiscard]] Outcome<Reading> readText(std::string_view text);

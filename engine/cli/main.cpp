@@ -17,15 +17,39 @@ std::string lineOf(const Issue& fault, const std::string& file) {
     return file.empty() || fault.at == file ? line : file + ": " + line;
 }
 
+int lost(const std::string& what, const std::string& why) {
+    complain("gusset: " + what + " could not be written (" + why +
+             "): make room, or write it somewhere else");
+    return static_cast<int>(Exit::LostOutput);
+}
+
+// Says on standard error how far it has come; 0 when all are written.
+int writeFiles(const Answer& answer) {
+    if (const std::optional<std::string> why = makeFolder(answer.folder)) {
+        return lost("the folder " + answer.folder, *why);
+    }
+    std::size_t count = 0;
+    for (const NamedFile& file : answer.files) {
+        const std::string path = answer.folder + "/" + file.name;
+        if (const std::optional<std::string> why = writeWhole(path, file.content)) {
+            return lost(path, *why);
+        }
+        complain(std::to_string(++count) + " of " + std::to_string(answer.files.size()) + ": " +
+                 path);
+    }
+    return 0;
+}
+
 int report(const Answer& answer, const std::string& file = {}) {
-    const std::optional<std::string> lost = writeAnswer(answer.text);
+    if (const int failed = answer.files.empty() ? 0 : writeFiles(answer)) {
+        return failed;
+    }
+    const std::optional<std::string> unwritten = writeAnswer(answer.text);
     for (const Issue& fault : answer.faults) {
         complain(lineOf(fault, file));
     }
-    if (lost) {
-        complain("gusset: the answer could not be written (" + *lost +
-                 "): make room, or write it somewhere else");
-        return static_cast<int>(Exit::LostOutput);
+    if (unwritten) {
+        return lost("the answer", *unwritten);
     }
     return static_cast<int>(answer.exit);
 }
@@ -71,7 +95,7 @@ int run(const std::vector<std::string>& words) {
         return runSeveral(parsed.arguments);
     }
     const std::string& input = parsed.arguments.input;
-    const Outcome<Reading> reading = readInput(input);
+    const Outcome<Reading> reading = input.empty() ? Reading{} : readInput(input);
     const Answer given = reading ? answer(englishPhrases(), parsed.arguments, reading.value())
                                  : refuse(englishPhrases(), parsed.arguments, reading.issues());
     return report(given, given.exit != Exit::WrongUse && isPath(input) ? input : "");

@@ -1,11 +1,13 @@
 #include "cli/output.hpp"
 
+#include "cli/input.hpp"
 #include "model/validate/characters.hpp"
 
 #include <cerrno>
 #include <csignal>
 #include <cstdio>
 #include <cstring>
+#include <sys/stat.h>
 
 namespace gusset::cli {
 
@@ -21,6 +23,36 @@ std::optional<std::string> writeAnswer(std::string_view text) {
         return std::nullopt;
     }
     return std::strerror(errno);
+}
+
+std::optional<std::string> makeFolder(const std::string& path) {
+    errno = 0;
+    struct stat found {};
+    if (mkdir(path.c_str(), 0777) == 0 ||
+        (errno == EEXIST && stat(path.c_str(), &found) == 0 && S_ISDIR(found.st_mode))) {
+        return std::nullopt;
+    }
+    return std::strerror(errno == 0 ? EEXIST : errno);
+}
+
+std::optional<std::string> writeWhole(const std::string& path, std::string_view content) {
+    if (const Outcome<std::string> old = readTextOf(path); old && old.value() == content) {
+        return std::nullopt;
+    }
+    const std::string unfinished = path + ".part";
+    errno = 0;
+    std::FILE* file = std::fopen(unfinished.c_str(), "wb");
+    if (!file) {
+        return std::strerror(errno);
+    }
+    const bool written = std::fwrite(content.data(), 1, content.size(), file) == content.size();
+    const bool closed = std::fclose(file) == 0;
+    if (written && closed && std::rename(unfinished.c_str(), path.c_str()) == 0) {
+        return std::nullopt;
+    }
+    const std::string why = std::strerror(errno);
+    std::remove(unfinished.c_str());
+    return why;
 }
 
 void complain(std::string_view line) { std::fprintf(stderr, "%s\n", spelled(line).c_str()); }

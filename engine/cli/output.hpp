@@ -15,6 +15,13 @@ void prepareOutput();
 // the reader closed the pipe.
 [[nodiscard]] std::optional<std::string> writeAnswer(std::string_view);
 
+// Makes the folder, unless it is there. Returns why that failed.
+[[nodiscard]] std::optional<std::string> makeFolder(const std::string& path);
+// Writes a file whole or not at all, under another name first. One that has this content already is
+// left alone. Returns why it failed.
+[[nodiscard]] std::optional<std::string> writeWhole(const std::string& path,
+                                                    std::string_view content);
+
 // Writes a line to standard error. Control characters are spelled out, so that untrusted text can
 // neither send commands to a terminal nor break the line.
 void complain(std::string_view line);
