@@ -275,7 +275,7 @@ TEST_CASE("One slip, carried through, is found and named") {
     }
     print("all", all);
     CHECK(wronged == 0);
-    // The aim is 99 %; most of what is missing is explained by a second set of slips as small.
+    // What is reached; the aim is 99 %.
     CHECK(all.named >= 0.96 * all.told);
 }
 
@@ -308,5 +308,5 @@ TEST_CASE("Two slips, carried through, are found and named") {
     }
     print("two", all);
     CHECK(wronged == 0);
-    CHECK(all.named >= 0.91 * all.told); // the aim is 95 %
+    CHECK(all.named >= 0.91 * all.told); // what is reached; the aim is 95 %
 }
