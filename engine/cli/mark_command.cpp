@@ -4,7 +4,10 @@
 #include "exchange/exercises/answers_file.hpp"
 #include "exchange/exercises/class_list.hpp"
 #include "exchange/exercises/exercise_file.hpp"
+#include "phrases/faults/class_lists.hpp"
 #include "report/classroom/marking_text.hpp"
+
+#include <algorithm>
 
 namespace gusset::cli {
 
@@ -23,7 +26,33 @@ Issues inFile(const PhraseBook& book, const std::string& file, const Issues& iss
     return named;
 }
 
-// Answers of one student in a file of their own, or of a class in a table.
+// Links to answers, one a line, as students hand them in. A line that can't be read is a note.
+ClassList readLinks(const Truss& truss, const Exercise& exercise, std::string_view text) {
+    ClassList list;
+    int line = 0;
+    while (!text.empty()) {
+        const std::string_view link = text.substr(0, text.find('\n'));
+        text.remove_prefix(std::min(text.size(), link.size() + 1));
+        ++line;
+        if (link.find_first_not_of(" \t\r") == link.npos) {
+            continue;
+        }
+        const Outcome<std::string> json = linkedAnswers(link);
+        Outcome<Answers> answers =
+            json ? readAnswers(truss, exercise, json.value()) : Outcome<Answers>(json.issues());
+        if (answers) {
+            list.rows.push_back({line, answers.value().code, answers.value()});
+            continue;
+        }
+        for (Issue issue : answers.issues()) {
+            issue.at = statement(phrase::kPlaceRow, {{"row", line}});
+            list.notes.push_back(std::move(issue));
+        }
+    }
+    return list;
+}
+
+// Answers of one student in a file of their own, or of a class in a table or as links.
 Outcome<ClassList> readAnswersOf(const Truss& truss, const Exercise& exercise,
                                  const std::string& file) {
     const Outcome<std::string> text = readTextOf(file);
@@ -31,6 +60,9 @@ Outcome<ClassList> readAnswersOf(const Truss& truss, const Exercise& exercise,
         return text.issues();
     }
     const std::size_t start = text.value().find_first_not_of(" \t\r\n\xEF\xBB\xBF");
+    if (text.value().find(kAnswersLink) != std::string::npos) {
+        return readLinks(truss, exercise, text.value());
+    }
     if (start == std::string::npos || text.value()[start] != '{') {
         return readClassList(truss, exercise, exerciseMark(truss), text.value());
     }

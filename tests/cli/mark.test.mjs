@@ -104,3 +104,12 @@ test('a class of a thousand is marked row by row', () => {
     const { stdout } = marked([heads, ...rows].join('\n'));
     assert.equal(rowsOf(stdout).filter((row) => /^S\d+,32,32,,$/.test(row)).length, 1000);
 });
+
+test('links that students handed in are marked, one a line, and a broken one is said with its row', () => {
+    // Made by the page of exercises for a blank sheet with A_x = 0 and A_y = 36 kN upward.
+    const link = 'a=1.YqsGpktgsixxzCsuB6dJQx0lRAmoZGmRZmZikWQMTvMpIJGoQHOQ91ITkcqR_DRQkreqAKfgqlRwSQdKykBRAyVQzoYqqIQrMDaDq9AGugJaBIJMA7LLEnNKwWxwwIGI2FoA.132.1cru6';
+    const { status, stdout, stderr } = marked(`https://example.org/exercise/#${link}\n\n#a=1.broken.6.x\n`);
+    assert.equal(status, 0);
+    assert.match(rowsOf(stdout)[1], /^ZQ7,4,32,/);
+    assert.match(stderr, /row 3/);
+});

@@ -16,7 +16,6 @@ namespace gusset {
 namespace {
 
 constexpr int kAnswersVersion = 1;
-constexpr std::string_view kAnswersLink = "a=1.";                 // a model's link begins with m=1.
 constexpr std::size_t kLargestAnswers = 1u << 20;                 // bytes
 constexpr std::array<std::string_view, 3> kSenses{"C", "0", "T"}; // −1, 0, +1
 constexpr std::array<std::string_view, 3> kSigns{"-", "0", "+"};

@@ -24,6 +24,8 @@ namespace gusset {
 
 [[nodiscard]] std::string answersText(const Truss&, const Answers&);
 
+inline constexpr std::string_view kAnswersLink = "a=1."; // a model's link begins with m=1.
+
 // The fragment of a link, without '#', and what stands in one: the text for readAnswers. A link may
 // be a whole address.
 [[nodiscard]] std::string answersLink(std::string_view json);
