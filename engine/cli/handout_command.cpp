@@ -33,7 +33,7 @@ Outcome<std::string> linkOf(const Arguments& arguments, const Truss& truss,
     }
     Truss asking = truss;
     asking.exercise = exerciseText(truss, exercise);
-    const Outcome<std::string> link = openableLink(asking);
+    const Outcome<std::string> link = exerciseLink(asking);
     if (!link) {
         return link.issues();
     }

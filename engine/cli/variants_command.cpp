@@ -2,12 +2,14 @@
 
 #include "classroom/variants/forms.hpp"
 #include "classroom/variants/variants.hpp"
+#include "cli/asked.hpp"
 #include "cli/class_list.hpp"
 #include "cli/input.hpp"
 #include "cli/names.hpp"
 #include "cli/verdicts.hpp"
 #include "core/csv.hpp"
 #include "core/number.hpp"
+#include "exchange/exercises/exercise_file.hpp"
 #include "exchange/links/link.hpp"
 
 #include <algorithm>
@@ -192,6 +194,29 @@ std::string keyLine(const Truss& truss, const Series& series, const Variant& var
     return line + "\r\n";
 }
 
+// Of the page of exercises; empty if none is given: the link is then a fragment.
+std::string addressOf(const Arguments& arguments) {
+    const std::string page = arguments.valueOf("--address");
+    return page.empty() ? page : page + "exercise/";
+}
+
+// A variant with its question: the model's own, or its reactions and forces.
+Outcome<Truss> askedTruss(const Series& series, const Variant& variant) {
+    Truss truss = variant.truss;
+    Outcome<Exercise> asked = askedOf(truss);
+    if (!asked) {
+        return asked.issues();
+    }
+    Exercise exercise = std::move(asked).value();
+    if (truss.exercise.empty()) {
+        exercise.loads = series.wishes.loads;
+    }
+    exercise.variant = variant.number;
+    exercise.seed = series.seed;
+    truss.exercise = exerciseText(truss, exercise);
+    return truss;
+}
+
 Outcome<std::vector<NamedFile>> filesOf(const Arguments& arguments, const Truss& truss,
                                         const Series& series,
                                         const std::vector<Variant>& variants) {
@@ -199,14 +224,18 @@ Outcome<std::vector<NamedFile>> filesOf(const Arguments& arguments, const Truss&
     NamedFile key{"key.csv", keyHead(truss)};
     NamedFile links{"links.csv", csvHead("variant,student,link")};
     for (const Variant& variant : variants) {
-        const Outcome<std::string> link = openableLink(variant.truss, series.wishes.loads);
+        const Outcome<Truss> asked = askedTruss(series, variant);
+        if (!asked) {
+            return asked.issues();
+        }
+        const Outcome<std::string> link = exerciseLink(asked.value());
         if (!link) {
             return link.issues();
         }
-        files.push_back({fileNameOf(variant.number), writeModel(variant.truss)});
+        files.push_back({fileNameOf(variant.number), writeModel(asked.value())});
         key.content += keyLine(truss, series, variant);
         links.content += std::to_string(variant.number) + "," + studentCell(series, variant) + "," +
-                         csvTextCell(arguments.valueOf("--address") + "#" + link.value()) + "\r\n";
+                         csvTextCell(addressOf(arguments) + "#" + link.value()) + "\r\n";
     }
     files.push_back(std::move(key));
     files.push_back(std::move(links));

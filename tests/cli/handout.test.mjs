@@ -120,7 +120,7 @@ test('several exercises are one document, each on a page of its own', () => {
 
 test('the code in the corner opens the exercise that the sheet puts', () => {
     const html = answered(['handout', bridge, '--address', 'https://example.org/']);
-    const [, link] = html.match(/<a href="(https:\/\/example\.org\/exercise\/#m=1\.[^"]+)"/);
+    const [, link] = html.match(/<a href="(https:\/\/example\.org\/exercise\/#x=1\.[^"]+)"/);
     const opened = JSON.parse(answered(['open', link]));
     assert.deepEqual(opened.exercise.ask, [{ what: 'reactions' }, { what: 'forces' }]);
     assert.ok(!answered(['handout', bridge]).includes('href='));
