@@ -29,7 +29,7 @@ Issues inFile(const PhraseBook& book, const std::string& file, const Issues& iss
 // Links to answers, one a line, as students hand them in. A line that can't be read is a note.
 ClassList readLinks(const Truss& truss, const Exercise& exercise, std::string_view text) {
     ClassList list;
-    int line = 0;
+    std::size_t line = 0;
     while (!text.empty()) {
         const std::string_view link = text.substr(0, text.find('\n'));
         text.remove_prefix(std::min(text.size(), link.size() + 1));

@@ -51,7 +51,7 @@ function startingPage(address, kept = new Map()) {
         setTimeout: (ring) => timers.push(ring),
         performance: { getEntriesByType: () => [{ name: `${address}app.js` }] },
         navigator: { serviceWorker: { getRegistrations: async () => registrations } },
-        location: { href: address, origin: 'https://host', reload: () => { ++page.reloads; } },
+        location: { href: address, hash: '', origin: 'https://host', reload: () => { ++page.reloads; } },
         sessionStorage: {
             getItem: (key) => marks.get(key) ?? null,
             setItem: (key, value) => marks.set(key, value),
