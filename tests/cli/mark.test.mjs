@@ -96,7 +96,7 @@ test('a table without answers is refused, with the place', () => {
         assert.equal(stdout, '');
         assert.match(stderr, /row 1: /);
     }
-    assert.equal(gusset(['mark', '-'], key).status, 3);
+    assert.equal(gusset(['mark', '-']).status, 3);
 });
 
 test('a class of a thousand is marked row by row', () => {
