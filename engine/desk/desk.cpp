@@ -3,6 +3,7 @@
 #include "classroom/exercise/answer_names.hpp"
 #include "classroom/exercise/key.hpp"
 #include "classroom/exercise/typed_answer.hpp"
+#include "desk/building.hpp"
 #include "desk/guidance.hpp"
 #include "desk/judgement.hpp"
 #include "desk/request.hpp"
@@ -69,6 +70,10 @@ public:
             faults = check();
         } else if (request_.wants == "mark") {
             faults = mark();
+        } else if (request_.wants == "body") {
+            out_.texts("forces", forcesText(writer_, request_));
+        } else if (request_.wants == "equation") {
+            faults = judgeEquation();
         }
         if (!faults.empty()) {
             return faults;
@@ -241,6 +246,21 @@ private:
             }
         }
         out_.endArray();
+        return {};
+    }
+
+    Issues judgeEquation() {
+        const Outcome<EquationSaid> said = equationSaid(writer_, request_);
+        if (!said) {
+            return said.issues();
+        }
+        out_.text("says", said.value().says);
+        out_.objects("terms", said.value().terms, [&](const TermSaid& term) {
+            out_.text("says", term.says);
+            if (term.right) {
+                out_.yes("right");
+            }
+        });
         return {};
     }
 

@@ -24,7 +24,7 @@ std::string bodyName(const Writer& writer, JointId joint, bool first) {
 }
 
 std::string namesOf(const Writer& writer, const std::vector<MemberOrRestraint>& forces) {
-    const std::vector<std::string> reactions = reactionNames(writer.truss);
+    const std::vector<std::string> reactions = readableReactions(writer.truss);
     std::string names;
     for (const MemberOrRestraint& force : forces) {
         const auto* member = std::get_if<MemberId>(&force);

@@ -4,6 +4,9 @@
 #include "exchange/exercises/exercise_file.hpp"
 #include "exchange/links/link.hpp"
 
+#include <algorithm>
+#include <array>
+
 namespace gusset {
 
 namespace {
@@ -11,6 +14,23 @@ namespace {
 std::string textUnder(const JsonValue& request, std::string_view key) {
     const JsonValue* value = request.find(key);
     return value && value->kind == JsonValue::Kind::Text ? value->text : std::string{};
+}
+
+BuiltTerm readTerm(const JsonValue& value) {
+    constexpr std::array<std::string_view, 4> kMultipliers{"whole", "sine", "cosine", "arm"};
+    BuiltTerm term;
+    if (const JsonValue* sign = value.find("sign")) {
+        term.sign = sign->number > 0 ? 1 : sign->number < 0 ? -1 : 0;
+    }
+    const std::string by = textUnder(value, "by");
+    const auto found = std::find(kMultipliers.begin(), kMultipliers.end(), by);
+    if (found != kMultipliers.end()) {
+        term.by = static_cast<Multiplier>(found - kMultipliers.begin());
+    }
+    if (const JsonValue* arm = value.find("arm")) {
+        term.arm = arm->number;
+    }
+    return term;
 }
 
 Outcome<Reading> readModelText(const std::string& text) {
@@ -41,6 +61,13 @@ Outcome<DeskRequest> readRequest(std::string_view json) {
     request.truss = std::move(reading).value().truss;
     request.joint = textUnder(value, "joint");
     request.typed = textUnder(value, "typed");
+    request.sum = textUnder(value, "sum");
+    request.about = textUnder(value, "about");
+    if (const JsonValue* terms = value.find("terms")) {
+        for (const JsonValue& term : terms->items) {
+            request.terms.push_back(readTerm(term));
+        }
+    }
     if (const JsonValue* level = value.find("level")) {
         request.level = static_cast<int>(level->number);
     }

@@ -2,6 +2,7 @@
 // A request to the desk, read: the model, its question and the student's answers. Private to desk.
 
 #include "classroom/exercise/answers.hpp"
+#include "classroom/practice/terms.hpp"
 #include "exchange/json/json_value.hpp"
 #include "model/truss/truss.hpp"
 
@@ -19,6 +20,9 @@ struct DeskRequest {
     std::string joint;                // a label, or empty
     std::string typed;                // an answer as typed
     int level = 1;                    // of a hint
+    std::string sum;                  // of an equation that is built: "x", "y" or "moments"
+    std::string about;                // the label of its centre
+    std::vector<BuiltTerm> terms;
 };
 // A request for "set" need not have a question yet.
 [[nodiscard]] Outcome<DeskRequest> readRequest(std::string_view json);

@@ -1,6 +1,7 @@
 // A student's page: the truss, the questions, help as far as the exercise allows, and handing in. It has nothing of the
 // answers in it: the program is asked about what was written.
 import { createFields } from './answers.js';
+import { createEquation } from './equation.js';
 import { startDesk } from './program.js';
 
 const at = (id) => document.getElementById(id);
@@ -41,7 +42,8 @@ function showFigure(exercise) {
 }
 
 function createHelp(desk, exercise, model, answers) {
-    at('help').hidden = exercise.hints === 'none';
+    at('help').hidden = exercise.hints === 'none' && !exercise.checksAtOnce; // the body is that of equations too
+    at('hint').hidden = exercise.hints === 'none';
     const whole = new Option('the whole truss', '');
     at('body').replaceChildren(whole, ...exercise.joints.map((joint) => new Option(`joint ${joint}`, joint)));
     at('stand').addEventListener('click', () => {
@@ -174,6 +176,10 @@ function begin(desk, exercise) {
     const check = createCheck(desk, model, fields, answers);
     at('checking').hidden = !exercise.checksAtOnce;
     createMarking(desk, model);
+    at('building').hidden = !exercise.checksAtOnce;
+    if (exercise.checksAtOnce) {
+        createEquation((request) => desk({ ...request, model, answers: answers() }), exercise.joints);
+    }
     fields.putBack(before);
     at('questions').addEventListener('submit', (event) => event.preventDefault());
     at('work').hidden = false;

@@ -96,10 +96,10 @@ test('pictures for the manual', async () => {
 
 test('hints come one at a time, from where the student stands, and as far as the exercise allows', async () => {
     const { page, context } = await arrive(sizes.phone, asking({ ask: ['reactions', 'forces'], hints: 'equations' }));
-    await page.getByLabel('Body').selectOption('joint D');
+    await page.getByLabel('Body', { exact: true }).selectOption('joint D');
     await page.getByRole('button', { name: 'Can it be solved?' }).tap();
     await page.locator('#stand-says', { hasText: 'too many' }).waitFor();
-    await page.getByLabel('Body').selectOption('the whole truss');
+    await page.getByLabel('Body', { exact: true }).selectOption('the whole truss');
     await page.getByRole('button', { name: 'Can it be solved?' }).tap();
     await page.locator('#stand-says', { hasText: 'can be solved' }).waitFor();
     await page.getByRole('button', { name: 'A hint' }).tap();
@@ -203,5 +203,38 @@ test('what was written is checked without giving anything away, and a sheet that
     await page.locator('#sheet').fill('#a=1.broken');
     await page.getByRole('button', { name: 'Mark it' }).tap();
     await page.locator('#mark-says', { hasText: 'link' }).waitFor();
+    await context.close();
+});
+
+test('an equation is built force by force, on a phone, and each is judged', async () => {
+    const { page, context } = await arrive(sizes.phone, asking({ ask: ['reactions', 'forces'] }));
+    await page.getByLabel('Body', { exact: true }).selectOption('joint A');
+    const term = (force) => page.locator('.term', { hasText: force });
+    await page.locator('.term').nth(3).waitFor();
+    assert.equal(await page.locator('.term').count(), 4, 'two reactions, two members');
+    await term('AB').getByLabel('positive').tap();
+    await page.getByRole('button', { name: 'Check the equation' }).tap();
+    await page.locator('#judge-says', { hasText: '2 of 4' }).waitFor();
+    await screenshot(page, 'exercise-phone-equation');
+    await term('A_x').getByLabel('positive').tap();
+    await term('AC').getByLabel('positive').tap();
+    await term('AC').getByLabel('times').selectOption('· sin α');
+    await page.getByRole('button', { name: 'Check the equation' }).tap();
+    await term('AC').getByText('not its part along the axis').waitFor();
+    await term('AC').getByLabel('times').selectOption('· cos α');
+    await page.getByRole('button', { name: 'Check the equation' }).tap();
+    await page.locator('#judge-says', { hasText: 'The equation is right. Unknown in it: A_x, AB, AC.' }).waitFor();
+    await page.getByLabel('Sum').selectOption('of moments');
+    await page.getByLabel('Body', { exact: true }).selectOption('the whole truss');
+    await page.getByLabel('about', { exact: true }).selectOption('A');
+    // 24 kN at 4, 8 and 12 m, and H_y at 16 m: anticlockwise positive.
+    for (const [force, sign, arm] of [['at B', 'negative', '4'], ['at D', 'negative', '8'], ['at F', 'negative', '12'],
+        ['H_y', 'positive', '16']]) {
+        await term(force).getByLabel(sign).tap();
+        await term(force).getByLabel('arm').fill(arm);
+    }
+    await page.getByRole('button', { name: 'Check the equation' }).tap();
+    await page.locator('#judge-says', { hasText: 'Unknown in it: H_y.' }).waitFor();
+    assert.deepEqual(await faultsByAxe(page), []);
     await context.close();
 });

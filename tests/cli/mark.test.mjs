@@ -37,7 +37,7 @@ test('one wrong reaction is marked once, and what follows from it is not', () =>
     const { stdout } = marked(`${heads}\nZQ1,0,30,42,40,40,24,24,-48,-48,24,0,24,-50,10,30,-70\n`);
     const row = rowsOf(stdout)[1];
     assert.match(row, /^ZQ1,30,32,not recognised,/); // both marks of one answer
-    assert.match(row, /A:y = 30\skN: a slip at the whole truss, where your other values give 36\skN/);
+    assert.match(row, /A_y = 30\skN: a slip at the whole truss, where your other values give 36\skN/);
     assert.match(row, /AC = −50\skN follows from your own earlier values/);
 });
 

@@ -38,6 +38,20 @@ std::vector<std::string> reactionNames(const Truss& truss) {
     return names;
 }
 
+std::vector<std::string> readableReactions(const Truss& truss) {
+    std::vector<std::string> names = reactionNames(truss);
+    for (std::size_t i = 0, restraint = 0; i < truss.supports.size(); ++i) {
+        const std::size_t label = truss.joints[truss.supports[i].joint.at()].label.size();
+        const std::size_t count = truss.supports[i].kind == SupportKind::Pin ? 2 : 1;
+        for (std::size_t end = restraint + count; restraint < end; ++restraint) {
+            if (names[restraint].size() > label && names[restraint][label] == ':') {
+                names[restraint][label] = '_'; // a label may itself hold a colon
+            }
+        }
+    }
+    return names;
+}
+
 std::vector<std::string> answerNames(const Truss& truss) {
     std::vector<std::string> names;
     for (const Member& member : truss.members) {

@@ -64,6 +64,14 @@ PartOfTruss partOf(const Structure& structure, const std::vector<Vec2>& loads,
     return part;
 }
 
+std::vector<JointId> allJoints(const Structure& structure) {
+    std::vector<JointId> joints;
+    for (std::size_t i = 0; i < structure.joints.size(); ++i) {
+        joints.push_back({static_cast<int>(i)});
+    }
+    return joints;
+}
+
 double shareIn(const Sum& sum, Vec2 along, Vec2 at) {
     return sum.takesMoments ? cross(at - sum.centre, along) : dot(sum.along, along);
 }

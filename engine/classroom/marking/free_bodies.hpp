@@ -1,6 +1,6 @@
 #pragma once
-// Parts of a truss whose equilibrium a student can have written, and what they give. Private to
-// classroom/marking.
+// Parts of a truss whose equilibrium a student can have written, and what they give. Shared by
+// marking and practice.
 
 #include "statics/equilibrium/structure.hpp"
 
@@ -23,6 +23,8 @@ struct PartOfTruss {
 };
 [[nodiscard]] PartOfTruss partOf(const Structure&, const std::vector<Vec2>& loads,
                                  const std::vector<JointId>& joints);
+
+[[nodiscard]] std::vector<JointId> allJoints(const Structure&);
 
 // An equation: a sum of forces along `along`, or of moments about `centre`.
 struct Sum {

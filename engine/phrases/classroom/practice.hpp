@@ -52,4 +52,19 @@ inline constexpr auto kCheckSlipAt = "This does not follow: look again at {where
 inline constexpr auto kCheckSlip = "This does not follow from your other values."_phrase;
 inline constexpr auto kCheckHalf = "A size and a sense are needed, and one is missing."_phrase;
 
+// What is said of a term while an equation is built.
+inline constexpr auto kTermMissing = "It has a part in this equation."_phrase;
+inline constexpr auto kTermNotInIt = "It has no part in this equation."_phrase;
+inline constexpr auto kTermWrongSign = "It is the other way round."_phrase;
+inline constexpr auto kTermWrongMultiplier =
+    "This is not its part along the axis: look at its angle with the horizontal."_phrase;
+inline constexpr auto kTermWrongArm =
+    "This is not its arm: the distance from the centre to its line, at right angles."_phrase;
+inline constexpr auto kEquationRight = "The equation is right. Unknown in it: {unknowns}."_phrase;
+inline constexpr auto kEquationRightKnown =
+    "The equation is right, and holds nothing unknown: it checks what you have."_phrase;
+inline constexpr auto kForceMember = "{member}, away from the body"_phrase;
+inline constexpr auto kForceReaction = "{reaction}, {arrow}"_phrase;
+inline constexpr auto kForceLoad = "the load at {joint}, {size} {arrow}"_phrase;
+
 } // namespace gusset::phrase

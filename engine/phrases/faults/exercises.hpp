@@ -37,6 +37,8 @@ inline constexpr auto kAnswersOfAnother =
 inline constexpr auto kNoSuchAnswer = "the exercise has nothing called \"{name}\" to answer"_phrase;
 inline constexpr auto kNoAnswersInLink =
     "there are no answers in this link: paste all of it"_phrase;
+inline constexpr auto kNoSuchEquation =
+    "an equation needs a term for each force on the body, and moments need a centre"_phrase;
 inline constexpr auto kNotTyped =
     "\"{text}\" is no number here: write a size such as 12.5, with its unit if you like"_phrase;
 inline constexpr auto kSenseIsOneOf = "must be \"T\", \"C\" or \"0\""_phrase;

@@ -54,7 +54,7 @@ class SheetSpeaker {
 public:
     SheetSpeaker(const Writer& writer, const Marking& marking, const Answers& answers)
         : writer_(writer), marking_(marking), answers_(answers),
-          reactions_(reactionNames(writer.truss)) {}
+          reactions_(readableReactions(writer.truss)) {}
 
     std::vector<std::string> all() const {
         std::vector<std::string> said;

@@ -2,6 +2,7 @@
 #include "classroom/exercise/key.hpp"
 #include "classroom/exercise/typed_answer.hpp"
 #include "classroom/practice/standing.hpp"
+#include "classroom/practice/terms.hpp"
 #include "exchange/exercises/answers_file.hpp"
 #include "exchange/exercises/exercise_file.hpp"
 #include "exchange/files/model_file.hpp"
@@ -189,6 +190,7 @@ TEST_CASE("A damaged link of answers is said to be damaged") {
 TEST_CASE("Reactions are named by joint and axis, and two at one joint apart") {
     Truss truss = trussAsking(R"({"ask":["forces"]})");
     CHECK(reactionNames(truss) == std::vector<std::string>{"A:x", "A:y", "B:y"});
+    CHECK(readableReactions(truss) == std::vector<std::string>{"A_x", "A_y", "B_y"});
     truss.supports[1].reaction = 60;
     CHECK(reactionNames(truss)[2] == "B");
     truss.supports.push_back({{0}, SupportKind::Roller, 0, {}, 0, {}, {}});
@@ -211,4 +213,38 @@ TEST_CASE("A joint gives what its two equations determine, with what was found b
     CHECK(standingAt(structure, foundIn(answers), b).given.size() == 2);
     answers.forces[1] = {13.75, -1};
     CHECK(standingAt(structure, foundIn(answers), b).unknowns.size() == 1);
+}
+
+TEST_CASE("A term of an equation is right with its sign and its part, and nothing else is") {
+    // At B of the triangle: B_y up, AB towards A (−1, 0), BC towards C (−4, 3)/5.
+    const Truss truss = trussAsking(R"({"ask":["forces"]})");
+    const Structure structure = structureOf(truss);
+    const PartOfTruss part = partOf(structure, jointLoads(truss, LoadChoice{}), {JointId{1}});
+    REQUIRE(part.forces.size() == 3);
+    const auto judged = [&](AskedSum sum, std::vector<BuiltTerm> terms) {
+        return judgeTerms(structure, part, sum, terms);
+    };
+    using V = std::vector<TermVerdict>;
+    const BuiltTerm out;
+    const AskedSum across{EquationKind::SumX, {}, false, 1};
+    CHECK(judged(across, {out, {-1, Multiplier::Whole, 0}, {-1, Multiplier::Cosine, 0}}) ==
+          V(3, TermVerdict::Right));
+    CHECK(judged(across, {{1, Multiplier::Whole, 0}, out, {1, Multiplier::Cosine, 0}}) ==
+          V{TermVerdict::NotInIt, TermVerdict::Missing, TermVerdict::WrongSign});
+    CHECK(judged(across, {out, {-1, Multiplier::Whole, 0}, {-1, Multiplier::Sine, 0}})[2] ==
+          TermVerdict::WrongMultiplier);
+    CHECK(judged(across, {out, {-1, Multiplier::Sine, 0}, {-1, Multiplier::Whole, 0}}) ==
+          V{TermVerdict::Right, TermVerdict::WrongMultiplier, TermVerdict::WrongMultiplier});
+    const AskedSum up{EquationKind::SumY, {}, false, 1};
+    CHECK(judged(up, {{1, Multiplier::Whole, 0}, out, {1, Multiplier::Sine, 0}}) ==
+          V(3, TermVerdict::Right));
+    // About A: B_y has the arm 8, AB none, BC the arm 8 · 3/5 = 4.8, both anticlockwise.
+    AskedSum turning{EquationKind::SumMoments, {0}, false, 1};
+    CHECK(judged(turning, {{1, Multiplier::Arm, 8}, out, {1, Multiplier::Arm, 4.8}}) ==
+          V(3, TermVerdict::Right));
+    CHECK(judged(turning, {{1, Multiplier::Arm, 4}, out, {1, Multiplier::Arm, 8}}) ==
+          V{TermVerdict::WrongArm, TermVerdict::Right, TermVerdict::WrongArm});
+    turning.clockwise = true;
+    CHECK(judged(turning, {{-1, Multiplier::Arm, 8}, out, {1, Multiplier::Arm, 4.8}}) ==
+          V{TermVerdict::Right, TermVerdict::Right, TermVerdict::WrongSign});
 }
