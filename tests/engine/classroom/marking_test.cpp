@@ -23,6 +23,9 @@ constexpr int kTrusses = 500; // each takes ten times as long under the sanitize
 #else
 constexpr int kTrusses = 5000;
 #endif
+// Of 300 slips a share of 96 % has a standard error of more than 1 %: only all 5,000 trusses tell
+// whether it is reached.
+constexpr bool kTellsShares = kTrusses >= 5000;
 
 constexpr std::array<const char*, kSlipKinds> kKindNames{
     "left out",        "wrong sign",  "sine for cosine", "not resolved", "to one bar",
@@ -276,7 +279,7 @@ TEST_CASE("One slip, carried through, is found and named") {
     print("all", all);
     CHECK(wronged == 0);
     // What is reached; the aim is 99 %.
-    CHECK(all.named >= 0.96 * all.told);
+    CHECK((!kTellsShares || all.named >= 0.96 * all.told));
 }
 
 TEST_CASE("Two slips, carried through, are found and named") {
@@ -308,5 +311,6 @@ TEST_CASE("Two slips, carried through, are found and named") {
     }
     print("two", all);
     CHECK(wronged == 0);
-    CHECK(all.named >= 0.91 * all.told); // what is reached; the aim is 95 %
+    // What is reached; the aim is 95 %.
+    CHECK((!kTellsShares || all.named >= 0.91 * all.told));
 }
