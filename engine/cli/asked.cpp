@@ -1,16 +1,9 @@
 #include "cli/asked.hpp"
 
+#include "classroom/exercise/answers.hpp"
 #include "exchange/exercises/exercise_file.hpp"
 
 namespace gusset::cli {
-
-std::vector<MemberId> allMembers(const Truss& truss) {
-    std::vector<MemberId> members;
-    for (std::size_t i = 0; i < truss.members.size(); ++i) {
-        members.push_back({static_cast<int>(i)});
-    }
-    return members;
-}
 
 Outcome<Exercise> askedOf(const Truss& truss) {
     if (!truss.exercise.empty()) {
@@ -19,6 +12,11 @@ Outcome<Exercise> askedOf(const Truss& truss) {
     Exercise everything;
     everything.questions = {{AskReactions{}, 0}, {AskForces{allMembers(truss)}, 0}};
     return everything;
+}
+
+std::string exerciseAddress(const Arguments& arguments, const std::string& link) {
+    const std::string page = arguments.valueOf("--address");
+    return (page.empty() ? page : page + "exercise/") + "#" + link;
 }
 
 } // namespace gusset::cli

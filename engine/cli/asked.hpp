@@ -2,14 +2,18 @@
 // What a model asks of students.
 
 #include "classroom/exercise/exercise.hpp"
+#include "cli/arguments.hpp"
 #include "core/outcome.hpp"
 
-#include <vector>
+#include <string>
 
 namespace gusset::cli {
 
-[[nodiscard]] std::vector<MemberId> allMembers(const Truss&);
 // Its exercise; of a model without one, all reactions and all member forces.
 [[nodiscard]] Outcome<Exercise> askedOf(const Truss&);
+
+// A link to the page of exercises, at the address given by --address; only a fragment if there is
+// none.
+[[nodiscard]] std::string exerciseAddress(const Arguments&, const std::string& link);
 
 } // namespace gusset::cli

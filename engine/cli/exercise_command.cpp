@@ -1,5 +1,6 @@
 #include "cli/exercise_command.hpp"
 
+#include "classroom/exercise/answers.hpp"
 #include "classroom/exercise/key.hpp"
 #include "cli/asked.hpp"
 #include "cli/names.hpp"
@@ -69,7 +70,6 @@ Outcome<double> numberUnder(const Arguments& arguments, std::string_view option,
 }
 
 std::optional<Issues> readRules(const Arguments& arguments, Exercise& exercise) {
-    constexpr std::array<std::string_view, 4> kHints{"none", "bodies", "equations", "terms"};
     if (arguments.has("--within")) {
         const Outcome<double> percent = numberUnder(arguments, "--within", 100);
         if (!percent) {
@@ -85,11 +85,12 @@ std::optional<Issues> readRules(const Arguments& arguments, Exercise& exercise) 
         exercise.tolerance.figures = static_cast<int>(figures.value());
     }
     if (arguments.has("--hints")) {
-        const auto found = std::find(kHints.begin(), kHints.end(), arguments.valueOf("--hints"));
-        if (found == kHints.end()) {
+        const auto found =
+            std::find(kHintWords.begin(), kHintWords.end(), arguments.valueOf("--hints"));
+        if (found == kHintWords.end()) {
             return Issues{isNone("--hints", "is one of none, bodies, equations, terms")};
         }
-        exercise.hints = static_cast<Hints>(found - kHints.begin());
+        exercise.hints = static_cast<Hints>(found - kHintWords.begin());
     }
     return std::nullopt;
 }
@@ -145,9 +146,7 @@ Answer answerExercise(const PhraseBook&, const Arguments& arguments, const Readi
     if (!link) {
         return {Exit::BadInput, {}, link.issues()};
     }
-    const std::string before =
-        arguments.has("--address") ? arguments.valueOf("--address") + "exercise/" : std::string();
-    return {Exit::Answered, before + "#" + link.value() + "\n", {}};
+    return {Exit::Answered, exerciseAddress(arguments, link.value()) + "\n", {}};
 }
 
 } // namespace gusset::cli

@@ -37,7 +37,7 @@ Outcome<std::string> linkOf(const Arguments& arguments, const Truss& truss,
     if (!link) {
         return link.issues();
     }
-    return arguments.valueOf("--address") + "exercise/#" + link.value();
+    return exerciseAddress(arguments, link.value());
 }
 
 Outcome<std::string> sheetOf(const PhraseBook& book, const Arguments& arguments, const Truss& truss,

@@ -194,12 +194,6 @@ std::string keyLine(const Truss& truss, const Series& series, const Variant& var
     return line + "\r\n";
 }
 
-// Of the page of exercises; empty if none is given: the link is then a fragment.
-std::string addressOf(const Arguments& arguments) {
-    const std::string page = arguments.valueOf("--address");
-    return page.empty() ? page : page + "exercise/";
-}
-
 // A variant with its question: the model's own, or its reactions and forces.
 Outcome<Truss> askedTruss(const Series& series, const Variant& variant) {
     Truss truss = variant.truss;
@@ -235,7 +229,7 @@ Outcome<std::vector<NamedFile>> filesOf(const Arguments& arguments, const Truss&
         files.push_back({fileNameOf(variant.number), writeModel(asked.value())});
         key.content += keyLine(truss, series, variant);
         links.content += std::to_string(variant.number) + "," + studentCell(series, variant) + "," +
-                         csvTextCell(addressOf(arguments) + "#" + link.value()) + "\r\n";
+                         csvTextCell(exerciseAddress(arguments, link.value())) + "\r\n";
     }
     files.push_back(std::move(key));
     files.push_back(std::move(links));

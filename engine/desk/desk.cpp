@@ -29,7 +29,6 @@ namespace {
 // The words of the page for each kind of question, in the order of the variant.
 constexpr std::array<std::string_view, 7> kKinds{"reactions",    "forces",    "zero", "determinacy",
                                                  "displacement", "influence", "steps"};
-constexpr std::array<std::string_view, 4> kHintLevels{"none", "bodies", "equations", "terms"};
 
 std::string refusal(const PhraseBook& book, const Issues& issues) {
     JsonText out(Layout::Compact);
@@ -103,7 +102,7 @@ private:
         out_.text("mark", exerciseMark(request_.truss));
         out_.whole("variant", request_.exercise->variant);
         out_.text("text", request_.exercise->text);
-        out_.text("hints", kHintLevels[static_cast<std::size_t>(request_.exercise->hints)]);
+        out_.text("hints", kHintWords[static_cast<std::size_t>(request_.exercise->hints)]);
         if (request_.exercise->checking == Checking::AtOnce) {
             out_.yes("checksAtOnce");
         }
@@ -218,28 +217,27 @@ private:
 
     // Only as the exercise allows it, and nothing that gives an answer away.
     Issues check() {
-        const Outcome<AnswerKey> key = keyOf(request_.truss, *request_.exercise);
-        if (!key) {
-            return key.issues();
-        }
         if (request_.exercise->checking == Checking::AtTheEnd) {
             return {};
         }
-        const Marking marking =
-            MarkingScheme(request_.truss, *request_.exercise, key.value()).mark(request_.answers);
+        const Outcome<Marking> marked = marking();
+        if (!marked) {
+            return marked.issues();
+        }
+        const std::vector<MarkedForce>& forces = marked.value().forces;
         const std::vector<std::string> names = allNames();
         std::vector<WrittenForce> written = request_.answers.reactions;
         written.insert(written.end(), request_.answers.forces.begin(),
                        request_.answers.forces.end());
         out_.key("rows");
         out_.beginArray();
-        for (std::size_t i = 0; i < marking.forces.size(); ++i) {
-            const std::string says = checkText(writer_, marking.forces[i], written[i]);
+        for (std::size_t i = 0; i < forces.size(); ++i) {
+            const std::string says = checkText(writer_, forces[i], written[i]);
             if (!says.empty()) {
                 out_.beginObject();
                 out_.text("of", names[i]);
                 out_.text("says", says);
-                if (isRight(marking.forces[i].verdict)) {
+                if (isRight(forces[i].verdict)) {
                     out_.yes("right");
                 }
                 out_.endObject();
@@ -264,17 +262,24 @@ private:
         return {};
     }
 
-    Issues mark() {
+    Outcome<Marking> marking() const {
         const Outcome<AnswerKey> key = keyOf(request_.truss, *request_.exercise);
         if (!key) {
             return key.issues();
         }
-        const Marking marking =
-            MarkingScheme(request_.truss, *request_.exercise, key.value()).mark(request_.answers);
+        return MarkingScheme(request_.truss, *request_.exercise, key.value())
+            .mark(request_.answers);
+    }
+
+    Issues mark() {
+        const Outcome<Marking> marked = marking();
+        if (!marked) {
+            return marked.issues();
+        }
         out_.text("code", request_.answers.code);
-        out_.number("marks", marking.marks);
-        out_.number("outOf", marking.outOf);
-        out_.texts("feedback", feedback(writer_, marking, request_.answers));
+        out_.number("marks", marked.value().marks);
+        out_.number("outOf", marked.value().outOf);
+        out_.texts("feedback", feedback(writer_, marked.value(), request_.answers));
         out_.texts("rule", markingRule(writer_));
         return {};
     }

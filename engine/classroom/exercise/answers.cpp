@@ -11,6 +11,14 @@ std::optional<double> valueOf(const WrittenForce& given) {
     return given.size && given.sign ? std::optional(*given.size * *given.sign) : std::nullopt;
 }
 
+std::vector<MemberId> allMembers(const Truss& truss) {
+    std::vector<MemberId> members;
+    for (std::size_t i = 0; i < truss.members.size(); ++i) {
+        members.push_back({static_cast<int>(i)});
+    }
+    return members;
+}
+
 Answers blankAnswers(const Truss& truss, const Exercise& exercise) {
     Answers answers;
     answers.variant = exercise.variant;

@@ -35,6 +35,7 @@ struct Answers {
     bool operator==(const Answers&) const = default;
 };
 
+[[nodiscard]] std::vector<MemberId> allMembers(const Truss&);
 // Blank answers of the right sizes.
 [[nodiscard]] Answers blankAnswers(const Truss&, const Exercise&);
 

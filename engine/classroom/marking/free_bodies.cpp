@@ -64,6 +64,14 @@ PartOfTruss partOf(const Structure& structure, const std::vector<Vec2>& loads,
     return part;
 }
 
+MemberOrRestraint unknownNumbered(const Structure& structure, int number) {
+    const int restraints = static_cast<int>(structure.restraints.size());
+    if (number < restraints) {
+        return RestraintId{number};
+    }
+    return MemberId{number - restraints};
+}
+
 std::vector<JointId> allJoints(const Structure& structure) {
     std::vector<JointId> joints;
     for (std::size_t i = 0; i < structure.joints.size(); ++i) {

@@ -25,6 +25,7 @@ struct PartOfTruss {
                                  const std::vector<JointId>& joints);
 
 [[nodiscard]] std::vector<JointId> allJoints(const Structure&);
+[[nodiscard]] MemberOrRestraint unknownNumbered(const Structure&, int number);
 
 // An equation: a sum of forces along `along`, or of moments about `centre`.
 struct Sum {

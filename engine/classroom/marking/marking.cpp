@@ -26,10 +26,7 @@ bool keepsMethod(SlipKind kind) {
 // The whole, the joints in the order of the working, then the two sides of its sections.
 std::vector<std::vector<JointId>> bodiesInOrder(const Structure& structure,
                                                 const Working& working) {
-    std::vector<JointId> all;
-    for (std::size_t i = 0; i < structure.joints.size(); ++i) {
-        all.push_back(JointId{static_cast<int>(i)});
-    }
+    const std::vector<JointId> all = allJoints(structure);
     std::vector<std::vector<JointId>> bodies{all};
     std::vector<std::vector<JointId>> sections;
     std::vector<bool> isIn(all.size());
@@ -53,14 +50,6 @@ std::vector<std::vector<JointId>> bodiesInOrder(const Structure& structure,
     std::for_each(all.begin(), all.end(), addJoint);
     bodies.insert(bodies.end(), sections.begin(), sections.end());
     return bodies;
-}
-
-MemberOrRestraint unknownNumber(const Structure& structure, int number) {
-    const int restraints = static_cast<int>(structure.restraints.size());
-    if (number < restraints) {
-        return RestraintId{number};
-    }
-    return MemberId{number - restraints};
 }
 
 } // namespace
@@ -189,13 +178,13 @@ struct MarkingScheme::Basis {
                 told.kind = slip.fits.front();
             }
             for (const int answer : slip.answers) {
-                told.answers.push_back(unknownNumber(sheet.structure, answer));
+                told.answers.push_back(unknownNumbered(sheet.structure, answer));
             }
         }
         marking.questions.resize(exercise.questions.size());
         for (std::size_t i = 0; i < written.size(); ++i) {
             const Account& account = found.accounts[i];
-            MarkedForce force{unknownNumber(sheet.structure, static_cast<int>(i)),
+            MarkedForce force{unknownNumbered(sheet.structure, static_cast<int>(i)),
                               askedBy[i].has_value(),
                               account.verdict,
                               written[i],

@@ -6,14 +6,6 @@ namespace gusset {
 
 namespace {
 
-MemberOrRestraint forceNumbered(const Structure& structure, int number) {
-    const int restraints = static_cast<int>(structure.restraints.size());
-    if (number < restraints) {
-        return RestraintId{number};
-    }
-    return MemberId{number - restraints};
-}
-
 Standing standingOn(const Structure& structure, const HasFound& found,
                     const std::vector<JointId>& joints) {
     std::vector<bool> known = found.reactions;
@@ -25,7 +17,7 @@ Standing standingOn(const Structure& structure, const HasFound& found,
         if (known[static_cast<std::size_t>(force.of)]) {
             continue;
         }
-        standing.unknowns.push_back(forceNumbered(structure, force.of));
+        standing.unknowns.push_back(unknownNumbered(structure, force.of));
         if (sumFor(part, known, force.of, structure.extent)) {
             standing.given.push_back(standing.unknowns.back());
         }

@@ -1,5 +1,6 @@
 #include "exchange/exercises/exercise_file.hpp"
 
+#include "classroom/exercise/answers.hpp"
 #include "exchange/files/model_file.hpp"
 #include "exchange/files/object_reader.hpp"
 #include "exchange/json/json_text.hpp"
@@ -15,7 +16,7 @@ namespace gusset {
 
 namespace {
 
-constexpr WordList kHintWords{"none", "bodies", "equations", "terms"};
+constexpr WordList kHintList{kHintWords[0], kHintWords[1], kHintWords[2], kHintWords[3]};
 constexpr WordList kCheckingWords{"at-once", "at-the-end"};
 constexpr WordList kAxisWords{"x", "y"};
 constexpr int kMostFigures = 12;
@@ -37,7 +38,7 @@ public:
         readQuestions(object, exercise);
         readTolerance(object, exercise.tolerance);
         exercise.hints = static_cast<Hints>(
-            object.word("hints", kHintWords, static_cast<std::size_t>(exercise.hints)));
+            object.word("hints", kHintList, static_cast<std::size_t>(exercise.hints)));
         exercise.checking = static_cast<Checking>(
             object.word("checks", kCheckingWords, static_cast<std::size_t>(exercise.checking)));
         readLoads(object, exercise.loads);
@@ -161,13 +162,10 @@ private:
     }
 
     std::vector<MemberId> askedMembers(ObjectReader& object) {
-        std::vector<MemberId> members;
         if (!object.has("members")) {
-            for (std::size_t i = 0; i < truss_.members.size(); ++i) {
-                members.push_back({static_cast<int>(i)});
-            }
-            return members;
+            return allMembers(truss_);
         }
+        std::vector<MemberId> members;
         for (const JsonValue& value : object.list("members")) {
             const MemberId member = memberOf(value, object.placeOf("members"));
             if (std::find(members.begin(), members.end(), member) != members.end()) {
@@ -330,7 +328,7 @@ private:
                 out_.number("floor", exercise.tolerance.floor);
             });
         }
-        out_.text("hints", wordOf(kHintWords, exercise.hints));
+        out_.text("hints", wordOf(kHintList, exercise.hints));
         out_.text("checks", wordOf(kCheckingWords, exercise.checking));
         if (const std::string name = choiceName(exercise.loads); !name.empty()) {
             out_.text(isOneCase(exercise.loads) ? "case" : "combination", name);

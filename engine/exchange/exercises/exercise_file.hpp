@@ -19,9 +19,13 @@
 #include "classroom/exercise/exercise.hpp"
 #include "core/outcome.hpp"
 
+#include <array>
 #include <string>
+#include <string_view>
 
 namespace gusset {
+
+inline constexpr std::array<std::string_view, 4> kHintWords{"none", "bodies", "equations", "terms"};
 
 // Places of issues begin with "exercise". An issue too if the truss has none.
 [[nodiscard]] Outcome<Exercise> readExercise(const Truss&);
