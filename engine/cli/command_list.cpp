@@ -120,7 +120,21 @@ constexpr Option kHeld{"--held", "ends", 0, "or wall, for a bracket"};
 constexpr std::array kVariantOptions{kJoints,   kZero,  kHeld,  kCount, kSeed, kOut,        kVary,
                                      kDecimals, kAsked, kClass, kPage,  kCase, kCombination};
 
-constexpr std::array<Command, 13> kCommands{{
+constexpr Option kSlides{"--html", "", kForm, "as slides, one page each, as is done anyway"};
+constexpr Option kVtt{"--vtt", "", kForm, "what is said, as captions at a speaker's pace"};
+constexpr Option kPictures{"--svg", "FOLDER", kForm, "the slides as numbered drawings"};
+constexpr Option kWords{"--text", "", kForm, "what is said, as text"};
+constexpr Option kShape{"--shape", "16:9", 0, "or 4:3"};
+constexpr Option kByStep{"--by-step", "", 0,
+                         "a slide for each step; otherwise one for each equation and each answer"};
+constexpr Option kWithWords{"--with-words", "", 0, "what is said below each slide"};
+constexpr Option kHideValues{"--hide-values", "", 0, "no values on the drawing of the truss"};
+constexpr std::array kLessonOptions{
+    kCase,          kCombination, kWorkMember, kDisplacement, kSection,   kForceMethod,
+    kWorkInfluence, kPolygon,     kPath,       kSlides,       kVtt,       kPictures,
+    kWords,         kShape,       kByStep,     kWithWords,    kHideValues};
+
+constexpr std::array<Command, 14> kCommands{{
     {"solve", "FILE", kSolveOptions, "member forces and reactions, as text unless asked otherwise",
      "gusset solve site/examples/garage_roof.json --combination winter"},
     {"working", "FILE", kWorkingOptions,
@@ -142,6 +156,9 @@ constexpr std::array<Command, 13> kCommands{{
     {"exercise", "FILE", kExerciseOptions,
      "the model with a question for students, whose page is exercise/ on the site",
      "gusset exercise site/examples/footbridge.json --ask reactions,forces --members A-C,C-E"},
+    {"lesson", "FILE", kLessonOptions,
+     "a derivation as it is shown to a room, step by step, as slides unless asked otherwise",
+     "gusset lesson site/examples/cottage_roof.json --text"},
     {"export", "FILE…", kExportOptions,
      "the exercises of models as questions for a learning platform; every QTI is a zip",
      "gusset export site/examples/footbridge.json --as moodle"},

@@ -4,6 +4,7 @@
 #include "cli/exercise_command.hpp"
 #include "cli/export_command.hpp"
 #include "cli/handout_command.hpp"
+#include "cli/lesson_command.hpp"
 #include "cli/mark_command.hpp"
 #include "cli/names.hpp"
 #include "cli/report_command.hpp"
@@ -97,6 +98,9 @@ Answer answerOf(const PhraseBook& book, const Arguments& arguments, const Readin
     }
     if (name == "working") {
         return withNotes(answerWorking(book, arguments, reading), reading);
+    }
+    if (name == "lesson") {
+        return withNotes(answerLesson(book, arguments, reading), reading);
     }
     if (name == "influence") {
         return answerInfluence(book, arguments, reading);

@@ -44,28 +44,6 @@ inline constexpr auto kPanelMessage = "Message"_phrase;
 
 inline constexpr auto kHeardStep = "Step {i} of {n}: {step}"_phrase;
 
-// Signs of formulas.
-inline constexpr auto kSaidEquals = "equals"_phrase;
-inline constexpr auto kSaidAlmost = "is about"_phrase;
-inline constexpr auto kSaidPlus = "plus"_phrase;
-inline constexpr auto kSaidMinus = "minus"_phrase;
-inline constexpr auto kSaidTimes = "times"_phrase;
-inline constexpr auto kSaidSo = "so"_phrase;
-inline constexpr auto kSaidOpen = "bracket"_phrase;
-inline constexpr auto kSaidClose = "bracket closed"_phrase;
-inline constexpr auto kSaidSum = "sum of {what}"_phrase;
-inline constexpr auto kSaidOver = "{above} over {below}"_phrase;
-inline constexpr auto kSaidRoot = "root of {what}"_phrase;
-inline constexpr auto kSaidNegative = "minus {number}"_phrase;
-inline constexpr auto kSaidFactor = "{factor} times {what}"_phrase;
-inline constexpr auto kSaidSine = "sine"_phrase;
-inline constexpr auto kSaidCosine = "cosine"_phrase;
-inline constexpr auto kSaidTangent = "tangent"_phrase;
-inline constexpr auto kSaidUp = "up"_phrase;
-inline constexpr auto kSaidDown = "down"_phrase;
-inline constexpr auto kSaidLeft = "to the left"_phrase;
-inline constexpr auto kSaidRight = "to the right"_phrase;
-
 inline constexpr auto kFileSaved = "Saved as {file}."_phrase;
 
 } // namespace gusset::phrase

@@ -45,9 +45,9 @@ Sketch finished(Draft& draft) {
     return sketch;
 }
 
-Sketch jointSketch(const Notation& notation, const FreeBody& body,
-                   const std::optional<Vec2>& axis) {
-    Draft draft{notation, body, armOfJoint(notation, body)};
+Sketch jointSketch(const Notation& notation, const FreeBody& body, const std::optional<Vec2>& axis,
+                   double share = 1) {
+    Draft draft{notation, body, share * armOfJoint(notation, body)};
     draft.axis = axis;
     draft.places = {{0, 0}};
     draft.rays.resize(1);
@@ -58,8 +58,8 @@ Sketch jointSketch(const Notation& notation, const FreeBody& body,
 }
 
 Sketch partSketch(const Notation& notation, const FreeBody& body, std::size_t step,
-                  SketchPaper paper) {
-    Draft draft{notation, body, kPartArm, roomIn(paper)};
+                  const PartRoom& room, bool measures) {
+    Draft draft{notation, body, kPartArm, room};
     const std::optional<MomentCentre> centre = centreOnBody(notation.working, step);
     if (centre) {
         for (const JointId joint : jointsTakenBeyond(notation, body, *centre)) {
@@ -77,9 +77,9 @@ Sketch partSketch(const Notation& notation, const FreeBody& body, std::size_t st
     if (centre) {
         drawCentre(draft, *centre, scale);
     }
-    if (paper == SketchPaper::Page) {
+    if (measures) {
         measureForces(draft);
-    } else { // in a column there is no width to spare for dimensions
+    } else {
         draft.measured.clear();
     }
     return finished(draft);
@@ -194,13 +194,69 @@ Sketch trussSketch(const Notation& notation, const std::vector<MemberWords>& mem
     return finished(draft);
 }
 
+namespace {
+
+bool fits(const Sketch& sketch, const FigureSpace& space) {
+    return sketch.width <= space.wide && sketch.height <= space.high;
+}
+
+// With its dimensions if it need not become much smaller for them.
+Sketch partSketchIn(const Notation& notation, const FreeBody& body, std::size_t step,
+                    const FigureSpace& space) {
+    constexpr double kSmallestShare = 0.25;
+    constexpr double kWorthDimensions = 0.45;
+    Sketch sketch;
+    for (const bool measures : {true, false}) {
+        for (double share = 1; share > (measures ? kWorthDimensions : kSmallestShare);
+             share *= 0.92) {
+            const PartRoom room{share * space.wide, share * space.high, share * space.wide, 0};
+            sketch = partSketch(notation, body, step, room, measures);
+            if (fits(sketch, space)) {
+                return sketch;
+            }
+        }
+    }
+    return sketch;
+}
+
+Sketch jointSketchIn(const Notation& notation, const FreeBody& body,
+                     const std::optional<Vec2>& axis, const FigureSpace& space) {
+    constexpr double kShortest = 0.6; // arrows, over the usual ones
+    Sketch sketch = jointSketch(notation, body, axis);
+    for (double share = 0.9; share > kShortest && !fits(sketch, space); share -= 0.1) {
+        sketch = jointSketch(notation, body, axis, share);
+    }
+    return sketch;
+}
+
+} // namespace
+
+std::vector<Sketch> bodySketchesIn(const Notation& notation, std::size_t step,
+                                   const FigureSpace& space) {
+    std::vector<Sketch> sketches;
+    const std::optional<Vec2> axis = axisOn(notation.working, step);
+    const std::vector<FreeBody> bodies = freeBodiesOf(notation, step);
+    const FigureSpace each{
+        space.wide / static_cast<double>(std::max<std::size_t>(1, bodies.size())), space.high};
+    for (const FreeBody& body : bodies) {
+        if (body.joints.size() <= kLargestBody) {
+            sketches.push_back(body.joints.size() == 1 ? jointSketchIn(notation, body, axis, each)
+                                                       : partSketchIn(notation, body, step, each));
+        }
+    }
+    return sketches;
+}
+
 std::vector<Sketch> bodySketches(const Notation& notation, std::size_t step, SketchPaper paper) {
     std::vector<Sketch> sketches;
     const std::optional<Vec2> axis = axisOn(notation.working, step);
     for (const FreeBody& body : freeBodiesOf(notation, step)) {
         if (body.joints.size() <= kLargestBody) {
-            sketches.push_back(body.joints.size() == 1 ? jointSketch(notation, body, axis)
-                                                       : partSketch(notation, body, step, paper));
+            // In a column there is no width to spare for dimensions.
+            sketches.push_back(
+                body.joints.size() == 1
+                    ? jointSketch(notation, body, axis)
+                    : partSketch(notation, body, step, roomIn(paper), paper == SketchPaper::Page));
         }
     }
     return sketches;

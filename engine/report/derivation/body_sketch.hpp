@@ -18,6 +18,11 @@ inline constexpr std::size_t kLargestBody = 120;
 [[nodiscard]] std::vector<Sketch> bodySketches(const Notation&, std::size_t step,
                                                SketchPaper = SketchPaper::Page);
 
+// The same as large as fits the space, side by side; lever arms have dimensions where there is room
+// for them. A body that does not fit at the usual size of letters comes out larger than the space.
+[[nodiscard]] std::vector<Sketch> bodySketchesIn(const Notation&, std::size_t step,
+                                                 const FigureSpace&);
+
 // What is written beside a member of the whole truss.
 struct MemberWords {
     JointId a;

@@ -1,50 +1,17 @@
 #include "report/derivation/truss_figures.hpp"
 
-#include "phrases/results/lists.hpp"
-#include "phrases/results/tables.hpp"
 #include "phrases/working/paper.hpp"
 #include "report/derivation/body_draft.hpp"
 #include "report/derivation/body_sketch.hpp"
+#include "report/derivation/truss_marks.hpp"
 
 #include <algorithm>
-#include <cmath>
 
 namespace gusset {
 namespace {
 
-constexpr double kSupportHeight = 15; // px from the joint to the ground, or to a roller's wheels
-constexpr double kSupportHalf = 10;   // px, half the width of its triangle
-constexpr double kWheel = 3;          // px, radius
 constexpr PartRoom kAnswerRoom{540, 300, 1100}; // more than usual, for the force of each member
 constexpr double kLargestAnswer = 3;            // times as large, until all forces have room
-constexpr double kForceSize = 13;               // px, font size of the forces at the members
-
-// A triangle on the ground, or on wheels that let it roll along the ground.
-void drawSupport(Draft& draft, const Support& support) {
-    const std::size_t joint = indexOf(draft.body, support.joint);
-    const bool rolls = support.kind == SupportKind::Roller;
-    const Vec2 down = rolls ? onPaper(-gusset::directionOf(support.reaction)) : Vec2{0, 1};
-    const Vec2 side{-down.y, down.x};
-    const Vec2 tip = draft.places[joint];
-    const Vec2 foot = tip + kSupportHeight * down;
-    const auto line = [&](Vec2 a, Vec2 b) {
-        draft.sketch.lines.push_back({a, b, SketchInk::Plain, 1.25, false});
-    };
-    line(tip, foot + kSupportHalf * side);
-    line(foot + kSupportHalf * side, foot - kSupportHalf * side);
-    line(foot - kSupportHalf * side, tip);
-    double depth = kSupportHeight;
-    if (rolls) {
-        for (const double at : {-0.6, 0.6}) {
-            draft.sketch.discs.push_back(
-                {foot + kWheel * down + at * kSupportHalf * side, kWheel, SketchInk::Plain, false});
-        }
-        depth += 2 * kWheel + 1;
-    }
-    const Vec2 ground = tip + depth * down;
-    line(ground - 1.6 * kSupportHalf * side, ground + 1.6 * kSupportHalf * side);
-    draft.rays[joint].push_back({down, depth});
-}
 
 void showAsked(Draft& draft, const std::vector<MemberId>& drawn,
                const std::vector<MemberId>& asked) {
@@ -67,72 +34,24 @@ bool canBeRead(const Truss& truss) {
     return !truss.joints.empty() && truss.joints.size() <= kLargestBody;
 }
 
-SketchInk inkOfForce(double force) {
-    return force > 0 ? SketchInk::Tension : force < 0 ? SketchInk::Compression : SketchInk::Zero;
-}
-
-RichLine forceOfMember(const Notation& notation, double force) {
-    if (force == 0) {
-        return plainLine("0");
-    }
-    const Phrase<> letter = force > 0 ? phrase::kLetterTension : phrase::kLetterCompression;
-    return say(notation.book, phrase::kForceWithLetter,
-               {{"value", formatNumber(std::fabs(force), notation.numbers)},
-                {"letter", sayPlain(notation.book, letter)}});
-}
-
 PartRoom times(double size, const PartRoom& room) {
     return {size * room.wide, size * room.high, size * room.widest, size * room.shortest};
 }
 
-// Beside a member, as near to its middle as possible, above it or to its left first.
-std::vector<Vec2> placesBeside(const SketchLine& member, const RichLine& words) {
-    constexpr double kGap = 3; // px between the words and the member
-    const Vec2 way = member.b - member.a;
-    const double size = length(way);
-    if (!(size > 0)) {
-        return {};
-    }
-    Vec2 across = (1 / size) * Vec2{way.y, -way.x};
-    across = across.y > 0 || (across.y == 0 && across.x > 0) ? -across : across;
-    const SketchBox box = boxOf({.words = words, .size = kForceSize});
-    const Vec2 half = 0.5 * (box.high - box.low);
-    const double off = kGap + half.x * std::fabs(across.x) + half.y * std::fabs(across.y);
-    std::vector<Vec2> places;
-    for (const double share : {0.5, 0.42, 0.58, 0.34, 0.66, 0.26, 0.74}) {
-        for (const double side : {1.0, -1.0}) {
-            places.push_back(member.a + share * way + side * off * across);
-        }
-    }
-    return places;
-}
-
 // `wordsOf(i)`: what is written beside the member with this index.
 template <class WordsOf>
-void writeBeside(Draft& draft, const std::vector<MemberId>& members, const FinalForces& forces,
-                 WordsOf wordsOf) {
-    for (std::size_t i = 0; i < members.size(); ++i) { // the sketch has their lines in this order
-        SketchLine& line = draft.sketch.lines[i];
-        line.ink = inkOfForce(forces.members[members[i].at()]);
-        RichLine words = wordsOf(members[i].at());
-        draft.waiting.push_back(
-            {{.words = words, .at = 0.5 * (line.a + line.b), .ink = line.ink, .size = kForceSize},
-             {0, -1},
-             3,
-             placesBeside(line, words)});
+void writeBesideAll(Draft& draft, const std::vector<MemberId>& members, const FinalForces& forces,
+                    WordsOf wordsOf) {
+    for (std::size_t i = 0; i < members.size(); ++i) {
+        const std::size_t member = members[i].at();
+        writeBeside(draft, i, inkOfForce(forces.members[member]), wordsOf(member));
     }
 }
 
 void writeForces(Draft& draft, const std::vector<MemberId>& members, const FinalForces& forces) {
-    writeBeside(draft, members, forces, [&](std::size_t member) {
+    writeBesideAll(draft, members, forces, [&](std::size_t member) {
         return forceOfMember(draft.notation, forces.members[member]);
     });
-}
-
-void drawSupports(Draft& draft) {
-    for (const Support& support : draft.notation.truss.supports) {
-        drawSupport(draft, support);
-    }
 }
 
 constexpr double kAroundTruss = 150;    // px, for arrows and labels left and right of it
@@ -237,8 +156,8 @@ std::optional<FullFigure> forcesFigure(const Notation& notation, const FinalForc
     const auto drawn = [&](bool numbered) {
         return roomiest(notation, body, space, [&](Draft& draft) {
             if (numbered) {
-                writeBeside(draft, members, forces,
-                            [](std::size_t i) { return plainLine(std::to_string(i + 1)); });
+                writeBesideAll(draft, members, forces,
+                               [](std::size_t i) { return plainLine(std::to_string(i + 1)); });
             } else {
                 writeForces(draft, members, forces);
             }

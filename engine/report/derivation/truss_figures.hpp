@@ -25,10 +25,6 @@ struct FinalForces {               // force units
 
 // A figure for a sheet, with every value on it in letters that stay readable when it is scaled down
 // to the sheet's width.
-struct FigureSpace { // px
-    double wide = 0;
-    double high = 0; // of the truss alone
-};
 struct FullFigure {
     Sketch sketch;
     bool numbered = false; // members carry numbers, from 1 in the order of the model, as their
@@ -36,6 +32,7 @@ struct FullFigure {
     bool complete = true;  // all that belongs to it has room
 };
 // With supports, loads and dimensions. Nothing for a truss that is not drawn, likewise.
+// The height of the space is that of the truss alone.
 [[nodiscard]] std::optional<FullFigure> loadsFigure(const Notation&, const FigureSpace&);
 [[nodiscard]] std::optional<FullFigure> forcesFigure(const Notation&, const FinalForces&,
                                                      const FigureSpace&);

@@ -30,6 +30,11 @@ enum class SketchInk : std::uint8_t {
 // the narrow column beside the board.
 enum class SketchPaper : std::uint8_t { Page, Column };
 
+struct FigureSpace { // px, where a drawing is to go
+    double wide = 0;
+    double high = 0;
+};
+
 struct SketchLine {
     Vec2 a;
     Vec2 b;

@@ -1,6 +1,6 @@
 // What a screen reader is told of the board: each event once, and nothing of what did not happen.
 #include "app/board.hpp"
-#include "app/derived/spoken.hpp"
+#include "report/lesson/spoken.hpp"
 #include "app/fields/fields.hpp"
 #include "canvas/hands/board_menu.hpp"
 #include "canvas/hands/heard.hpp"

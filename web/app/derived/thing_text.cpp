@@ -1,6 +1,6 @@
 #include "app/derived/thing_text.hpp"
 
-#include "app/derived/spoken.hpp"
+#include "report/lesson/spoken.hpp"
 #include "app/fields/cell_text.hpp"
 #include "app/fields/cells.hpp"
 #include "core/number.hpp"

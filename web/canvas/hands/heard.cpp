@@ -1,6 +1,6 @@
 #include "canvas/hands/heard.hpp"
 
-#include "app/derived/spoken.hpp"
+#include "report/lesson/spoken.hpp"
 #include "app/derived/thing_text.hpp"
 #include "app/fields/typed_text.hpp"
 #include "canvas/hands/arrange.hpp"

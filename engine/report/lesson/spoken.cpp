@@ -1,7 +1,7 @@
-#include "app/derived/spoken.hpp"
+#include "report/lesson/spoken.hpp"
 
 #include "core/signs.hpp"
-#include "phrases/heard.hpp"
+#include "phrases/working/spoken.hpp"
 
 #include <algorithm>
 #include <array>
@@ -128,14 +128,6 @@ std::string spokenSigns(const PhraseBook& book, std::string text) {
     return text;
 }
 
-std::string spokenRuns(const PhraseBook& book, const RichLine& line) {
-    std::string text;
-    for (const Run& run : line) {
-        text += (run.style == RunStyle::Subscript ? " " : "") + run.text;
-    }
-    return spokenSigns(book, spokenName(book, text));
-}
-
 // A pause after it, unless it ends in one.
 void addLine(std::string& text, const std::string& line) {
     if (!text.empty() && !line.empty()) {
@@ -148,7 +140,7 @@ void addLine(std::string& text, const std::string& line) {
 struct SpokenPart {
     const PhraseBook& book;
     std::string operator()(const WorkingLine& line) const {
-        return line.formula.empty() ? spokenRuns(book, line.runs)
+        return line.formula.empty() ? spokenLine(book, line.runs)
                                     : spokenFormula(book, line.formula);
     }
     std::string operator()(const TextTable& table) const { return table.caption; }
@@ -156,6 +148,14 @@ struct SpokenPart {
 };
 
 } // namespace
+
+std::string spokenLine(const PhraseBook& book, const RichLine& line) {
+    std::string text;
+    for (const Run& run : line) {
+        text += (run.style == RunStyle::Subscript ? " " : "") + run.text;
+    }
+    return spokenSigns(book, spokenName(book, text));
+}
 
 std::string spokenArrow(const PhraseBook& book, const std::string& text) {
     const auto* found = std::find_if(kArrows.begin(), kArrows.end(), [&](const Sign& arrow) {
@@ -168,8 +168,7 @@ std::string spokenArrow(const PhraseBook& book, const std::string& text) {
     std::string_view rest = std::string_view(text).substr(found->sign.size());
     rest.remove_prefix(rest.starts_with(space) ? space.size() : 0);
     const std::string way = sayPlain(book, found->said);
-    return rest.empty() ? way
-                        : sayPlain(book, phrase::kHeardValue, {{"name", way}, {"value", rest}});
+    return rest.empty() ? way : sayPlain(book, phrase::kSaidWay, {{"way", way}, {"value", rest}});
 }
 
 std::string spokenFormula(const PhraseBook& book, const Formula& formula) {
@@ -189,7 +188,7 @@ std::string spokenFormula(const PhraseBook& book, const Formula& formula) {
 }
 
 std::string spokenPassage(const PhraseBook& book, const Passage& passage) {
-    std::string text = spokenRuns(book, passage.title);
+    std::string text = spokenLine(book, passage.title);
     for (const auto& part : passage.parts) {
         addLine(text, std::visit(SpokenPart{book}, part));
     }

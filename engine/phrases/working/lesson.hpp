@@ -1,0 +1,13 @@
+#pragma once
+// What a lesson says that a working on paper does not.
+
+#include "core/phrase.hpp"
+
+namespace gusset::phrase {
+
+inline constexpr auto kTitlePolygon = "The force polygon, line by line"_phrase;
+inline constexpr auto kTitleTraced = "The line, as the load moves"_phrase;
+inline constexpr auto kUnderLoadAt = "With the load at {joint}: {value}."_phrase;
+inline constexpr auto kTitleMoves = "How it moves"_phrase;
+
+} // namespace gusset::phrase

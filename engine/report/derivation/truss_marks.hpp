@@ -1,0 +1,18 @@
+#pragma once
+// What a figure of the whole truss shows besides its members and forces: supports, and the force in
+// each member written beside it. Private to report/.
+
+#include "report/derivation/body_draft.hpp"
+
+#include <vector>
+
+namespace gusset {
+
+void drawSupports(Draft&); // once the members are drawn
+[[nodiscard]] SketchInk inkOfForce(double force);
+[[nodiscard]] RichLine forceOfMember(const Notation&, double force); // "16.67 C"
+// The line in the sketch gets the force's ink, and the words stand beside it. Precondition: the
+// sketch has the lines of members first, in this order.
+void writeBeside(Draft&, std::size_t line, SketchInk, RichLine words);
+
+} // namespace gusset

@@ -1,0 +1,80 @@
+// Lessons whose drawing grows: a force polygon line by line, an influence line as its load moves.
+
+#include "phrases/working/lesson.hpp"
+#include "report/derivation/force_polygon_text.hpp"
+#include "report/derivation/influence_by_hand_text.hpp"
+#include "report/formula/notation.hpp"
+#include "report/lesson/lesson.hpp"
+#include "report/lesson/spoken.hpp"
+#include "report/text/formula.hpp"
+
+#include <utility>
+
+namespace gusset {
+namespace {
+
+Stroke strokeSaying(std::string says) {
+    Stroke stroke;
+    stroke.spoken = std::move(says);
+    return stroke;
+}
+
+std::string lineSaid(const Writer& writer, const ForcePolygon& polygon, std::size_t line) {
+    return spokenLine(writer.book, plainLine(polygonLineSentence(writer, polygon, line)));
+}
+
+// "Under the load at C: 0.75."
+std::string ordinateSaid(const Writer& writer, const InfluenceByHand& line, std::size_t i) {
+    const InfluenceOrdinate& ordinate = line.ordinates[i];
+    const Notation notation = notationOf({writer.book, line.unloaded}, ordinate.chain);
+    return sayPlain(
+        writer.book, phrase::kUnderLoadAt,
+        {{"joint", line.unloaded.joints[ordinate.at.at()].label},
+         {"value", spokenFormula(writer.book,
+                                 {numberToken(formatNumber(ordinate.value, notation.numbers))})}});
+}
+
+} // namespace
+
+Lesson lessonOf(const PhraseBook& book, const Truss& truss, Working working,
+                const ForcePolygon& polygon) {
+    Lesson lesson{truss, std::move(working)};
+    lesson.polygon = std::make_shared<ForcePolygon>(polygon);
+    const Writer writer{book, lesson.truss};
+    LessonStep step;
+    step.title = say(book, phrase::kTitlePolygon);
+    step.subject = "polygon";
+    for (std::size_t i = 0; i < polygon.lines.size(); ++i) {
+        Stroke stroke = strokeSaying(lineSaid(writer, polygon, i));
+        if (i > 0 && stroke.spoken == lineSaid(writer, polygon, i - 1)) {
+            step.strokes.back().drawn = i + 1; // two lines that meet are drawn together
+            continue;
+        }
+        stroke.drawn = i + 1;
+        step.strokes.push_back(std::move(stroke));
+    }
+    lesson.steps.push_back(std::move(step));
+    return lesson;
+}
+
+Lesson lessonOf(const PhraseBook& book, const Truss& truss, Working working,
+                const InfluenceByHand& line) {
+    Lesson lesson =
+        lessonOf(book, truss, std::move(working), influencePassages({book, truss}, line));
+    if (line.end != InfluenceEnd::Complete) {
+        return lesson;
+    }
+    lesson.traced = std::make_shared<InfluenceByHand>(line);
+    LessonStep step;
+    step.title = say(book, phrase::kTitleTraced);
+    step.subject = "traced";
+    for (std::size_t i = 0; i < line.ordinates.size(); ++i) {
+        Stroke stroke = strokeSaying(ordinateSaid({book, lesson.truss}, line, i));
+        stroke.traced = i + 1;
+        step.strokes.push_back(std::move(stroke));
+    }
+    lesson.steps.push_back(std::move(step));
+    return lesson;
+}
+
+} // namespace gusset

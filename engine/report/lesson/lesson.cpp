@@ -1,0 +1,277 @@
+#include "report/lesson/lesson.hpp"
+
+#include "phrases/working/lesson.hpp"
+#include "report/derivation/working_text.hpp"
+#include "report/lesson/spoken.hpp"
+#include "report/lesson/spoken_sum.hpp"
+#include "report/results/solution_text.hpp"
+
+#include <algorithm>
+#include <array>
+#include <map>
+
+namespace gusset {
+namespace {
+
+bool isFormula(const WorkingLine& line) { return !line.formula.empty(); }
+
+bool hasEquation(const Passage& passage) {
+    return std::any_of(passage.parts.begin(), passage.parts.end(), [](const auto& part) {
+        const auto* line = std::get_if<WorkingLine>(&part);
+        return line && line->role == LineRole::Equation;
+    });
+}
+
+void pause(std::string& text, const std::string& more) {
+    if (!text.empty() && !more.empty()) {
+        text += std::string_view(".:;,?!").find(text.back()) == std::string_view::npos ? ". " : " ";
+    }
+    text += more;
+}
+
+// The results of a step in the order in which its lines give them.
+std::vector<Found> inOrder(const Step& step) {
+    std::vector<Found> found;
+    for (const SolvingLine& line : step.solving) {
+        if (const auto* here = std::get_if<FoundHere>(&line)) {
+            found.push_back(step.found[here->at]);
+        }
+    }
+    return found.empty() ? step.found : found;
+}
+
+class StepWriter {
+public:
+    StepWriter(const PhraseBook& book, const Passage& passage) : book_(book) {
+        made_.title = passage.title;
+        showsSentences_ = !hasEquation(passage);
+    }
+
+    void add(const Passage& passage) {
+        if (!passage.goesOn) { // the room looks at the new body first
+            beginStroke();
+            pause(stroke().spoken, spokenLine(book_, made_.title));
+        }
+        for (const auto& part : passage.parts) {
+            if (const auto* sketch = std::get_if<Sketch>(&part)) {
+                made_.drawings.push_back(*sketch);
+            } else if (const auto* table = std::get_if<TextTable>(&part)) {
+                addTable(*table);
+            } else {
+                addLine(std::get<WorkingLine>(part));
+            }
+        }
+        if (made_.strokes.empty()) {
+            beginStroke();
+            pause(stroke().spoken, spokenLine(book_, made_.title));
+        }
+    }
+
+    // What the truss shows with each stroke; everything with the last one.
+    void tell(const Notation& notation, const Step& step) {
+        const std::vector<Found> found = inOrder(step);
+        std::size_t told = 0;
+        std::size_t seen = 0;
+        for (Stroke& each : made_.strokes) {
+            for (; seen < each.lines; ++seen) {
+                told += made_.lines[seen].role == LineRole::Result ? 1u : 0u;
+            }
+            const std::size_t count =
+                &each == &made_.strokes.back() ? found.size() : std::min(told, found.size());
+            each.told.assign(found.begin(), found.begin() + static_cast<std::ptrdiff_t>(count));
+        }
+        sayTerms(notation, step);
+    }
+
+    LessonStep take() { return std::move(made_); }
+
+private:
+    Stroke& stroke() { return made_.strokes.back(); }
+
+    void beginStroke() {
+        Stroke next;
+        next.lines = made_.lines.size();
+        made_.strokes.push_back(std::move(next));
+    }
+
+    // As many rows at once as can be read from the last row of a room.
+    void addTable(const TextTable& table) {
+        constexpr std::size_t kRows = 11;
+        for (std::size_t first = 0; first < table.rows.size(); first += kRows) {
+            beginStroke();
+            stroke().table =
+                TableShown{made_.tables.size(), first, std::min(kRows, table.rows.size() - first)};
+            pause(stroke().spoken, first == 0 ? table.caption : std::string());
+        }
+        made_.tables.push_back(table);
+    }
+
+    void addLine(const WorkingLine& line) {
+        if (isFormula(line) || made_.strokes.empty()) {
+            beginStroke();
+        }
+        if (isFormula(line) || showsSentences_) {
+            made_.lines.push_back(line);
+            stroke().lines = made_.lines.size();
+        }
+        pause(stroke().spoken,
+              isFormula(line) ? spokenFormula(book_, line.formula) : spokenLine(book_, line.runs));
+    }
+
+    // The first stroke with an equation says its terms one by one.
+    void sayTerms(const Notation& notation, const Step& step) {
+        if (step.equations.size() != 1) {
+            return;
+        }
+        const std::string said = spokenSum(notation, step.equations.front(), made_.title);
+        const auto first = std::find_if(made_.lines.begin(), made_.lines.end(), isFormula);
+        if (said.empty() || first == made_.lines.end()) {
+            return;
+        }
+        const std::string plain = spokenFormula(book_, first->formula);
+        for (Stroke& each : made_.strokes) {
+            if (const std::size_t at = each.spoken.find(plain); at != std::string::npos) {
+                each.spoken.replace(at, plain.size(), said + " " + plain);
+                return;
+            }
+        }
+    }
+
+    const PhraseBook& book_;
+    LessonStep made_{};
+    bool showsSentences_ = false;
+};
+
+// Words for the parts of a subject: names that stay the same in every language and notation.
+constexpr std::array<std::string_view, 16> kSubjects{
+    "count", "whole",     "slopes",   "moment", "sum",     "reactions", "zero",    "symmetry",
+    "joint", "joint-sum", "together", "cut",    "cut-sum", "joints",    "closing", "summary"};
+
+std::string subjectOf(const Truss& truss, const Step& step) {
+    std::string subject(kSubjects[static_cast<std::size_t>(step.kind)]);
+    if (step.joint.valid()) {
+        subject += " " + truss.joints[step.joint.at()].label;
+    }
+    if (!step.equations.empty()) {
+        constexpr std::array<std::string_view, 4> kSums{" moments", " x", " y", " across"};
+        subject += kSums[static_cast<std::size_t>(step.equations.front().kind)];
+    }
+    if (step.kind == StepKind::SectionIntro || step.kind == StepKind::ZeroByRule) {
+        for (const MemberId member : step.members) {
+            subject += " " + memberName(truss, member);
+        }
+    }
+    return subject;
+}
+
+// The second of a name gets a number.
+void tellApart(std::vector<LessonStep>& steps) {
+    std::map<std::string, int> seen;
+    for (LessonStep& step : steps) {
+        if (const int times = ++seen[step.subject]; times > 1) {
+            step.subject += " (" + std::to_string(times) + ")";
+        }
+    }
+}
+
+// A step that goes on with a derivation shows its drawings.
+void carryDrawings(std::vector<LessonStep>& steps, const std::vector<Passage>& passages) {
+    for (std::size_t i = 1; i < steps.size(); ++i) {
+        if (steps[i].drawings.empty() && passages[i].goesOn) {
+            steps[i].drawings = steps[i - 1].drawings;
+        }
+    }
+}
+
+bool isOfReactions(StepKind kind) {
+    return kind == StepKind::WholeBody || kind == StepKind::ReactionMoment ||
+           kind == StepKind::ReactionSum || kind == StepKind::ReactionPair;
+}
+
+// A body stays on the stage through all its steps, the whole truss while its reactions are found.
+void carryBodies(const Working& working, const std::vector<Passage>& passages,
+                 std::vector<LessonStep>& steps) {
+    std::optional<std::size_t> whole;
+    for (std::size_t i = 0; i < steps.size(); ++i) {
+        const StepKind kind = working.steps[i].kind;
+        if (!steps[i].drawings.empty()) {
+            steps[i].body = i;
+        } else if (isOfReactions(kind)) {
+            steps[i].body = whole;
+        } else if (i > 0 && passages[i].goesOn) {
+            steps[i].body = steps[i - 1].body;
+        }
+        whole = kind == StepKind::WholeBody ? steps[i].body : whole;
+        steps[i].bodyIsWhole = isOfReactions(kind) && steps[i].body.has_value();
+    }
+    for (LessonStep& step : steps) { // they are drawn for the stage
+        step.drawings.clear();
+    }
+}
+
+// All results are on the truss: no list of them beside it.
+void sumUp(const Working& working, std::vector<LessonStep>& steps) {
+    for (std::size_t i = 0; i < steps.size(); ++i) {
+        if (working.steps[i].kind != StepKind::Summary) {
+            continue;
+        }
+        Stroke all = steps[i].strokes.back();
+        for (std::size_t k = 0; k + 1 < steps[i].strokes.size(); ++k) {
+            all.spoken.insert(0, steps[i].strokes[steps[i].strokes.size() - 2 - k].spoken + ". ");
+        }
+        all.lines = 0;
+        steps[i].lines.clear();
+        steps[i].strokes = {std::move(all)};
+    }
+}
+
+void showMoving(const Writer& writer, Lesson& lesson) {
+    if (lesson.working.mechanisms.empty()) {
+        return;
+    }
+    LessonStep step;
+    step.title = say(writer.book, phrase::kTitleMoves);
+    step.subject = "moves";
+    step.moves = true;
+    step.strokes.emplace_back();
+    step.strokes.back().spoken = mechanismSentence(writer, lesson.working.mechanisms.front());
+    lesson.steps.push_back(std::move(step));
+}
+
+} // namespace
+
+Lesson lessonOf(const PhraseBook& book, const Truss& truss, Working working,
+                std::vector<MemberId> asked) {
+    Lesson lesson{truss, std::move(working), std::move(asked)};
+    const std::vector<Passage> passages = workingPassages({book, lesson.truss}, lesson.working);
+    const Notation notation = notationOf({book, lesson.truss}, lesson.working);
+    for (std::size_t i = 0; i < passages.size(); ++i) {
+        StepWriter writer(book, passages[i]);
+        writer.add(passages[i]);
+        writer.tell(notation, lesson.working.steps[i]);
+        lesson.steps.push_back(writer.take());
+        lesson.steps.back().step = i;
+        lesson.steps.back().subject = subjectOf(lesson.truss, lesson.working.steps[i]);
+    }
+    carryBodies(lesson.working, passages, lesson.steps);
+    sumUp(lesson.working, lesson.steps);
+    showMoving({book, lesson.truss}, lesson);
+    tellApart(lesson.steps);
+    return lesson;
+}
+
+Lesson lessonOf(const PhraseBook& book, const Truss& truss, Working working,
+                const std::vector<Passage>& passages) {
+    Lesson lesson{truss, std::move(working)};
+    for (const Passage& passage : passages) {
+        StepWriter writer(book, passage);
+        writer.add(passage);
+        lesson.steps.push_back(writer.take());
+        lesson.steps.back().subject = plainText(passage.title);
+    }
+    carryDrawings(lesson.steps, passages);
+    tellApart(lesson.steps);
+    return lesson;
+}
+
+} // namespace gusset

@@ -1,0 +1,87 @@
+#include "report/lesson/spoken_sum.hpp"
+
+#include "phrases/working/spoken.hpp"
+#include "report/lesson/spoken.hpp"
+
+namespace gusset {
+namespace {
+
+bool isForce(const Factor& factor) {
+    return factor.kind == FactorKind::Load || factor.kind == FactorKind::Known ||
+           factor.kind == FactorKind::Unknown;
+}
+
+bool isInclination(const Factor& factor) {
+    return isFunctionOfAngle(factor.kind) || factor.kind == FactorKind::Ratio;
+}
+
+// The factors of a term by what they are.
+struct SaidTerm {
+    const Factor* force = nullptr;
+    const Factor* arm = nullptr;
+    std::vector<const Factor*> inclinations{};
+    bool other = false;
+};
+
+SaidTerm partsOf(const Term& term) {
+    SaidTerm parts;
+    for (const Factor& factor : term.factors) {
+        if (isForce(factor) && !parts.force) {
+            parts.force = &factor;
+        } else if (factor.kind == FactorKind::Arm && !parts.arm) {
+            parts.arm = &factor;
+        } else if (isInclination(factor)) {
+            parts.inclinations.push_back(&factor);
+        } else {
+            parts.other = true;
+        }
+    }
+    parts.other = parts.other || !parts.force;
+    return parts;
+}
+
+std::string forceSaid(const Notation& notation, const SaidTerm& parts) {
+    std::string said = spokenFormula(notation.book, {symbolToken(notation, parts.force->symbol)});
+    for (const Factor* inclination : parts.inclinations) {
+        said = sayPlain(
+            notation.book, phrase::kSaidProduct,
+            {{"force", said},
+             {"factor", spokenFormula(notation.book, factorFormula(notation, *inclination))}});
+    }
+    return said;
+}
+
+std::string momentSaid(const Notation& notation, const Term& term, const SaidTerm& parts) {
+    const bool anticlockwise =
+        (term.sign > 0) == (notation.truss.classSettings.moments == MomentSense::Anticlockwise);
+    const decltype(phrase::kSaidTurnsLeftPlus) said =
+        anticlockwise   ? (term.sign > 0 ? phrase::kSaidTurnsLeftPlus : phrase::kSaidTurnsLeftMinus)
+        : term.sign > 0 ? phrase::kSaidTurnsRightPlus
+                        : phrase::kSaidTurnsRightMinus;
+    return sayPlain(
+        notation.book, said,
+        {{"force", forceSaid(notation, parts)}, {"arm", givenLength(notation, parts.arm->value)}});
+}
+
+std::string partSaid(const Notation& notation, const Term& term, const SaidTerm& parts) {
+    return sayPlain(notation.book, term.sign > 0 ? phrase::kSaidWith : phrase::kSaidAgainst,
+                    {{"force", forceSaid(notation, parts)}});
+}
+
+} // namespace
+
+std::string spokenSum(const Notation& notation, const Equation& equation, const RichLine& title) {
+    std::string text = spokenLine(notation.book, title) + ".";
+    for (const Term& term : equation.terms) {
+        const SaidTerm parts = partsOf(term);
+        const bool isMoment = equation.kind == EquationKind::SumMoments;
+        if (parts.other || isMoment != (parts.arm != nullptr)) {
+            return {};
+        }
+        text +=
+            " " + (isMoment ? momentSaid(notation, term, parts) : partSaid(notation, term, parts));
+    }
+    return text;
+}
+
+} // namespace gusset

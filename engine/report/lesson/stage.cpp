@@ -1,0 +1,261 @@
+#include "report/lesson/stage.hpp"
+
+#include "report/derivation/body_sketch.hpp"
+#include "report/lesson/stage_influence.hpp"
+#include "report/lesson/stage_lines.hpp"
+#include "report/lesson/stage_moving.hpp"
+#include "report/lesson/stage_polygon.hpp"
+#include "report/lesson/stage_truss.hpp"
+
+#include <algorithm>
+#include <array>
+
+namespace gusset {
+namespace {
+
+constexpr double kReading = 14;           // px, the font size of labels in sketches
+constexpr double kOfLabels = 1.45;        // labels over the smallest letters, which are subscripts
+constexpr double kAtArmsLength = 9;       // px
+constexpr double kLargestBodyScale = 1.6; // over the truss's
+constexpr double kTitleOver = 1.5;        // the title over the smallest lines
+constexpr double kLinesAtArmsLength = 16;
+
+bool isUpright(const StageSize& size) { return size.height > size.width; }
+
+// Where things stand.
+struct Places {
+    SketchBox title;
+    SketchBox truss;
+    SketchBox body;
+    SketchBox lines;
+};
+
+double wide(const SketchBox& box) { return box.high.x - box.low.x; }
+double high(const SketchBox& box) { return box.high.y - box.low.y; }
+
+bool hasBody(const LessonStep& step) { return step.body || !step.drawings.empty(); }
+
+bool showsOneJoint(const Lesson& lesson, const LessonStep& step) {
+    return step.body && lesson.working.steps[*step.body].body.size() == 1;
+}
+
+Places placesOn(const StageSize& size, const Lesson& lesson, const LessonStep& step) {
+    const double margin = 0.025 * std::min(size.width, size.height);
+    const double top = margin + 2.2 * smallestLines(size);
+    const double left = margin;
+    const double right = size.width - margin;
+    const double bottom = size.height - margin;
+    if (step.lines.empty() && !hasBody(step)) {
+        return {{{left, margin}, {right, top}},
+                {{left, top}, {right, bottom}},
+                {},
+                {{}, {right, bottom}}};
+    }
+    const double middle = top + (step.bodyIsWhole ? 0.64 : 0.56) * (bottom - top);
+    Places places;
+    places.title = {{left, margin}, {right, top}};
+    places.lines = {{left, middle + margin}, {right, bottom}};
+    if (!hasBody(step) || step.bodyIsWhole) {
+        places.truss = places.body = {{left, top}, {right, middle}};
+    } else if (isUpright(size)) {
+        const double between = top + 0.45 * (middle - top);
+        places.truss = {{left, top}, {right, between}};
+        places.body = {{left, between}, {right, middle}};
+    } else {
+        const double share =
+            showsOneJoint(lesson, step) ? (size.width < 1.5 * size.height ? 0.48 : 0.58) : 0.38;
+        const double between = left + share * (right - left);
+        places.truss = {{left, top}, {between - margin, middle}};
+        places.body = {{between, top}, {right, middle}};
+    }
+    return places;
+}
+
+Vec2 scaled(Vec2 at, double by, Vec2 to) { return by * at + to; }
+
+// Everything of a sketch, larger and elsewhere.
+void addScaled(Sketch& sketch, Sketch part, double by, Vec2 to) {
+    for (SketchArea& area : part.areas) {
+        for (Vec2& corner : area.corners) {
+            corner = scaled(corner, by, to);
+        }
+        sketch.areas.push_back(area);
+    }
+    for (SketchLine& line : part.lines) {
+        line.a = scaled(line.a, by, to);
+        line.b = scaled(line.b, by, to);
+        line.width *= by;
+        sketch.lines.push_back(line);
+    }
+    for (SketchArrow& arrow : part.arrows) {
+        arrow.tail = scaled(arrow.tail, by, to);
+        arrow.tip = scaled(arrow.tip, by, to);
+        arrow.width *= by;
+        sketch.arrows.push_back(arrow);
+    }
+    for (SketchArc& arc : part.arcs) {
+        arc.centre = scaled(arc.centre, by, to);
+        arc.radius *= by;
+        sketch.arcs.push_back(arc);
+    }
+    for (SketchDisc& disc : part.discs) {
+        disc.at = scaled(disc.at, by, to);
+        disc.radius *= by;
+        sketch.discs.push_back(disc);
+    }
+    for (SketchWords& words : part.words) {
+        words.at = scaled(words.at, by, to);
+        words.size *= by;
+        sketch.words.push_back(words);
+    }
+}
+
+// In the middle of its place, no larger than `largest` times.
+void addFitted(Sketch& sketch, Sketch part, const SketchBox& place, double largest) {
+    const double by = std::min({largest, wide(place) / part.width, high(place) / part.height});
+    const Vec2 to =
+        place.low + 0.5 * Vec2{wide(place) - by * part.width, high(place) - by * part.height};
+    addScaled(sketch, std::move(part), by, to);
+}
+
+double labelScale(const StageSize& size) { return kOfLabels * smallestLetters(size) / kReading; }
+
+void addTruss(const PhraseBook& book, const Lesson& lesson, const StagePlace& at,
+              const StageSize& size, const SketchBox& place, Sketch& stage) {
+    const double by = labelScale(size);
+    addFitted(stage, stageTruss(book, lesson, at, {wide(place) / by, high(place) / by}), place, by);
+}
+
+void addBodies(const PhraseBook& book, const Lesson& lesson, const LessonStep& step,
+               const SketchBox& place, double by, Sketch& stage) {
+    const std::vector<Sketch> sketches =
+        step.body ? bodySketchesIn(notationOf({book, lesson.truss}, lesson.working), *step.body,
+                                   {wide(place) / by, high(place) / by})
+                  : step.drawings;
+    if (sketches.empty()) { // more joints than anybody could read
+        return;
+    }
+    Sketch all = sketches.front();
+    for (std::size_t i = 1; i < sketches.size(); ++i) {
+        all = sideBySide(std::move(all), sketches[i], kReading);
+    }
+    addFitted(stage, std::move(all), place, kLargestBodyScale * by);
+}
+
+bool fitIn(const SketchBox& place, const std::vector<WorkingLine>& lines, double letters) {
+    return heightOf(lines, wide(place), letters) <= high(place) &&
+           widestRow(lines, wide(place), letters) <= wide(place);
+}
+
+void addTitle(const LessonStep& step, const StageSize& size, const SketchBox& place,
+              Sketch& stage) {
+    const double usual = kTitleOver * smallestLines(size);
+    const double letters =
+        std::clamp(usual * wide(place) / widthOf(step.title, usual), smallestLetters(size), usual);
+    stage.words.push_back({step.title,
+                           {place.low.x, place.low.y + 0.4 * high(place)},
+                           SketchAnchor::Start,
+                           SketchInk::Muted,
+                           letters});
+}
+
+// The largest size at which all lines of the step have room, so that none moves when the next one
+// comes; where there is none, only the last that have.
+void addLines(const LessonStep& step, std::size_t shown, const StageSize& size,
+              const SketchBox& place, Sketch& stage) {
+    double letters = 2.2 * smallestLines(size);
+    while (letters > 1.1 * smallestLines(size) && !fitIn(place, step.lines, letters)) {
+        letters = std::max(0.94 * letters, 1.1 * smallestLines(size));
+    }
+    std::vector<WorkingLine> lines(step.lines.begin(),
+                                   step.lines.begin() + static_cast<std::ptrdiff_t>(shown));
+    while (lines.size() > 1 && heightOf(lines, wide(place), letters) > high(place)) {
+        lines.erase(lines.begin());
+    }
+    placeLines(stage, lines, place.low, wide(place), letters);
+}
+
+} // namespace
+
+double smallestLetters(const StageSize& size) {
+    return isUpright(size) ? kAtArmsLength : std::max(kAtArmsLength, size.height / 60);
+}
+
+double smallestLines(const StageSize& size) {
+    return isUpright(size) ? kLinesAtArmsLength : std::max(kLinesAtArmsLength, size.height / 40);
+}
+
+namespace {
+
+void addTable(const TextTable& table, const TableShown& shown, const StageSize& size,
+              const SketchBox& place, Sketch& stage) {
+    const double letters = smallestLines(size);
+    addFitted(stage, tableSketch(table, letters, shown.first, shown.rows), place, 2);
+}
+
+// Two drawings side by side, or one below the other.
+std::array<SketchBox, 2> halvesOf(const SketchBox& all, const StageSize& size) {
+    const Vec2 middle = 0.5 * (all.low + all.high);
+    return isUpright(size) ? std::array<SketchBox, 2>{{{all.low, {all.high.x, middle.y}},
+                                                       {{all.low.x, middle.y}, all.high}}}
+                           : std::array<SketchBox, 2>{{{all.low, {middle.x, all.high.y}},
+                                                       {{middle.x, all.low.y}, all.high}}};
+}
+
+FigureSpace spaceIn(const SketchBox& place, double by) {
+    return {wide(place) / by, high(place) / by};
+}
+
+void addPolygon(const PhraseBook& book, const Lesson& lesson, std::size_t drawn,
+                const StageSize& size, const SketchBox& place, Sketch& stage) {
+    const auto [truss, lines] = halvesOf(place, size);
+    const double by = labelScale(size);
+    addFitted(stage, polygonTruss(book, lesson, drawn, spaceIn(truss, by)), truss, by);
+    addFitted(stage, polygonLines(book, lesson, drawn, spaceIn(lines, by)), lines, by);
+}
+
+// What has the whole stage to itself; whether there is such a thing.
+bool addAlone(const PhraseBook& book, const Lesson& lesson, const StagePlace& at,
+              const StageSize& size, const SketchBox& place, Sketch& stage) {
+    const LessonStep& step = lesson.steps[at.step];
+    const Stroke& stroke = step.strokes[at.stroke];
+    const double by = labelScale(size);
+    if (stroke.table) {
+        addTable(step.tables[stroke.table->table], *stroke.table, size, place, stage);
+    } else if (stroke.drawn) {
+        addPolygon(book, lesson, *stroke.drawn, size, place, stage);
+    } else if (stroke.traced) {
+        addFitted(stage, tracedLine(book, lesson, *stroke.traced, spaceIn(place, by)), place, by);
+    } else if (step.moves) {
+        addFitted(stage, movingTruss(book, lesson, at.phase, spaceIn(place, by)), place, by);
+    } else {
+        return false;
+    }
+    return true;
+}
+
+} // namespace
+
+Sketch stageOf(const PhraseBook& book, const Lesson& lesson, const StagePlace& at,
+               const StageSize& size) {
+    const LessonStep& step = lesson.steps[at.step];
+    const Places places = placesOn(size, lesson, step);
+    Sketch stage;
+    stage.width = size.width;
+    stage.height = size.height;
+    stage.says = plainText(step.title);
+    addTitle(step, size, places.title, stage);
+    if (addAlone(book, lesson, at, size, {places.truss.low, places.lines.high}, stage)) {
+        return stage;
+    }
+    if (!hasBody(step) || !step.bodyIsWhole) {
+        addTruss(book, lesson, at, size, places.truss, stage);
+    }
+    if (hasBody(step)) {
+        addBodies(book, lesson, step, places.body, labelScale(size), stage);
+    }
+    addLines(step, step.strokes[at.stroke].lines, size, places.lines, stage);
+    return stage;
+}
+
+} // namespace gusset

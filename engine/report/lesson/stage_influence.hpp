@@ -1,0 +1,13 @@
+#pragma once
+// An influence line on the stage: the load on the truss, and under it the line as far as the load
+// has come. Private to report/lesson.
+
+#include "report/lesson/stage.hpp"
+
+namespace gusset {
+
+// Precondition: the lesson has a line, of which at least one ordinate is traced.
+[[nodiscard]] Sketch tracedLine(const PhraseBook&, const Lesson&, std::size_t traced,
+                                const FigureSpace&);
+
+} // namespace gusset

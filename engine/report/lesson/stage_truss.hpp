@@ -1,0 +1,13 @@
+#pragma once
+// The truss on the stage. Private to report/lesson.
+
+#include "report/lesson/stage.hpp"
+
+namespace gusset {
+
+// As large as fits the space (px at a font size of 14 px for its labels), with the results told by
+// the steps before and by this stroke.
+[[nodiscard]] Sketch stageTruss(const PhraseBook&, const Lesson&, const StagePlace&,
+                                const FigureSpace&);
+
+} // namespace gusset
