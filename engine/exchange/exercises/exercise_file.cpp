@@ -2,6 +2,7 @@
 
 #include "classroom/exercise/answers.hpp"
 #include "exchange/files/model_file.hpp"
+#include "exchange/files/named_things.hpp"
 #include "exchange/files/object_reader.hpp"
 #include "exchange/json/json_text.hpp"
 #include "phrases/faults/exercises.hpp"
@@ -29,7 +30,8 @@ constexpr std::size_t kInfluence = 5;
 
 class ExerciseReader {
 public:
-    ExerciseReader(const Truss& truss, IssueList& issues) : truss_(truss), issues_(issues) {}
+    ExerciseReader(const Truss& truss, IssueList& issues)
+        : truss_(truss), things_{truss, issues}, issues_(issues) {}
 
     Exercise read(const JsonValue& value) {
         ObjectReader object(value, "exercise", issues_);
@@ -124,7 +126,7 @@ private:
             break;
         case kDisplacement: {
             AskDisplacement asked;
-            asked.joint = jointUnder(object, "joint");
+            asked.joint = things_.jointUnder(object, "joint");
             asked.axis = static_cast<Axis>(object.word("axis", kAxisWords, 1));
             question.what = asked;
             break;
@@ -139,19 +141,9 @@ private:
 
     AskInfluence askedInfluence(ObjectReader& object) {
         AskInfluence asked;
-        const std::vector<JsonValue>& path = object.list("path", true);
-        for (const JsonValue& joint : path) {
-            asked.path.push_back(jointNamed(joint.text, object.placeOf("path")));
-        }
-        if (path.size() < 2) {
-            issues_.error(IssueCode::Missing, object.placeOf("path"), phrase::kPathTooShort);
-        }
-        if (const JsonValue* member = object.any("member")) {
-            asked.of = memberOf(*member, object.placeOf("member"));
-        } else {
-            issues_.error(IssueCode::Missing, object.placeOf("member"), phrase::kMemberIsTwoJoints);
-        }
-        asked.at = jointUnder(object, "at");
+        asked.path = things_.pathUnder(object, "path");
+        asked.of = things_.memberUnder(object, "member");
+        asked.at = things_.jointUnder(object, "at");
         if (asked.at.valid() &&
             std::find(asked.path.begin(), asked.path.end(), asked.at) == asked.path.end()) {
             issues_.error(
@@ -167,7 +159,7 @@ private:
         }
         std::vector<MemberId> members;
         for (const JsonValue& value : object.list("members")) {
-            const MemberId member = memberOf(value, object.placeOf("members"));
+            const MemberId member = things_.member(value, object.placeOf("members"));
             if (std::find(members.begin(), members.end(), member) != members.end()) {
                 issues_.error(IssueCode::Duplicate, object.placeOf("members"), phrase::kAskedTwice);
             }
@@ -177,40 +169,6 @@ private:
             issues_.error(IssueCode::Missing, object.placeOf("members"), phrase::kNothingAsked);
         }
         return members;
-    }
-
-    MemberId memberOf(const JsonValue& value, const std::string& place) {
-        if (value.items.size() != 2 || value.items[0].kind != JsonValue::Kind::Text ||
-            value.items[1].kind != JsonValue::Kind::Text) {
-            issues_.error(IssueCode::WrongType, place, phrase::kMemberIsTwoJoints);
-            return {};
-        }
-        const std::string& a = value.items[0].text;
-        const std::string& b = value.items[1].text;
-        const JointId start = findJoint(truss_, a);
-        const JointId end = findJoint(truss_, b);
-        const MemberId found =
-            start.valid() && end.valid() ? findMember(truss_, start, end) : MemberId{};
-        if (!found.valid()) {
-            issues_.error(IssueCode::UnknownName, place,
-                          statement(phrase::kNoMemberBetween, {{"a", a}, {"b", b}}));
-        }
-        return found;
-    }
-
-    JointId jointUnder(ObjectReader& object, std::string_view key) {
-        std::string label;
-        object.read(key, true, label);
-        return label.empty() ? JointId{} : jointNamed(label, object.placeOf(key));
-    }
-
-    JointId jointNamed(const std::string& label, const std::string& place) {
-        const JointId found = findJoint(truss_, label);
-        if (!found.valid()) {
-            issues_.error(IssueCode::UnknownName, place,
-                          statement(phrase::kNoJointNamed, {{"joint", label}}));
-        }
-        return found;
     }
 
     void readTolerance(ObjectReader& object, Tolerance& tolerance) {
@@ -252,6 +210,7 @@ private:
     }
 
     const Truss& truss_;
+    NamedThings things_;
     IssueList& issues_;
 };
 

@@ -84,6 +84,9 @@ public:
         if (const JsonValue* exercise = model.object("exercise")) {
             truss_.exercise = jsonText(*exercise);
         }
+        if (const JsonValue* lesson = model.object("lesson")) {
+            truss_.lesson = jsonText(*lesson);
+        }
         truss_.unknown = model.rest();
         return std::move(truss_);
     }

@@ -75,6 +75,10 @@ private:
             out_.key("exercise");
             out_.json(truss_.exercise);
         }
+        if (!truss_.lesson.empty()) {
+            out_.key("lesson");
+            out_.json(truss_.lesson);
+        }
         out_.members(truss_.unknown);
     }
 

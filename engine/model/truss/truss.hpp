@@ -177,6 +177,7 @@ struct Truss {
     CheckSettings checks;
     ClassSettings classSettings;
     std::string exercise; // JSON text, kept unchanged, or empty
+    std::string lesson;   // likewise
     UnknownKeys unknown;
 
     friend bool operator==(const Truss&, const Truss&);

@@ -10,4 +10,9 @@ inline constexpr auto kTitleTraced = "The line, as the load moves"_phrase;
 inline constexpr auto kUnderLoadAt = "With the load at {joint}: {value}."_phrase;
 inline constexpr auto kTitleMoves = "How it moves"_phrase;
 
+// Of the lesson's page.
+inline constexpr auto kNoSuchPlace = "The lesson has no such step: open it again."_phrase;
+inline constexpr auto kSayTensionOrCompression =
+    "Say whether it is tension or compression: 12 T, or 12 C."_phrase;
+
 } // namespace gusset::phrase

@@ -28,6 +28,19 @@ inline constexpr auto kSaidLeft = "to the left"_phrase;
 inline constexpr auto kSaidRight = "to the right"_phrase;
 inline constexpr auto kSaidWay = "{way} {value}"_phrase; // "to the right 3 kN"
 
+// Units behind a number.
+inline constexpr auto kSaidQuantity = "{number} {unit}"_phrase;
+inline constexpr auto kSaidNewtons = "newtons"_phrase;
+inline constexpr auto kSaidKilonewtons = "kilonewtons"_phrase;
+inline constexpr auto kSaidMeganewtons = "meganewtons"_phrase;
+inline constexpr auto kSaidPounds = "pounds"_phrase;
+inline constexpr auto kSaidKips = "kips"_phrase;
+inline constexpr auto kSaidMetres = "metres"_phrase;
+inline constexpr auto kSaidCentimetres = "centimetres"_phrase;
+inline constexpr auto kSaidMillimetres = "millimetres"_phrase;
+inline constexpr auto kSaidFeet = "feet"_phrase;
+inline constexpr auto kSaidInches = "inches"_phrase;
+
 // A sum, term by term: {arm} is a length.
 inline constexpr auto kSaidTurnsLeftPlus = "{force}, {arm} away, turns anticlockwise: plus."_phrase;
 inline constexpr auto kSaidTurnsLeftMinus =

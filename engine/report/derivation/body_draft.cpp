@@ -241,13 +241,13 @@ void measureForces(Draft& draft) {
 
 Sketch completed(Draft& draft) {
     if (!draft.measured.empty()) {
-        const Vec2 moved = fitSketch(draft.sketch, 0);
+        draft.moved = fitSketch(draft.sketch, 0);
         for (MeasuredPoint& point : draft.measured) {
-            point.px = point.px + moved;
+            point.px = point.px + draft.moved;
         }
         addDimensions(draft.notation, draft.measured, draft.sketch);
     }
-    fitSketch(draft.sketch, kBodyMargin);
+    draft.moved = draft.moved + fitSketch(draft.sketch, kBodyMargin);
     return std::move(draft.sketch);
 }
 

@@ -51,6 +51,7 @@ struct Draft {
     std::vector<Waiting> waiting{};
     std::vector<AngleMark> angles{};
     std::vector<MeasuredPoint> measured{}; // what dimensions are drawn between, if any
+    Vec2 moved{}; // by completed(): from where it was drawn to where it is in the sketch
 };
 
 [[nodiscard]] std::size_t indexOf(const FreeBody&, JointId);

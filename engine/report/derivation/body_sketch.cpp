@@ -221,7 +221,7 @@ Sketch partSketchIn(const Notation& notation, const FreeBody& body, std::size_t 
 
 Sketch jointSketchIn(const Notation& notation, const FreeBody& body,
                      const std::optional<Vec2>& axis, const FigureSpace& space) {
-    constexpr double kShortest = 0.6; // arrows, over the usual ones
+    constexpr double kShortest = 0.45; // arrows, over the usual ones
     Sketch sketch = jointSketch(notation, body, axis);
     for (double share = 0.9; share > kShortest && !fits(sketch, space); share -= 0.1) {
         sketch = jointSketch(notation, body, axis, share);

@@ -22,9 +22,16 @@ bool hasEquation(const Passage& passage) {
     });
 }
 
+void endSentence(std::string& text) {
+    const bool ends =
+        text.empty() || std::string_view(".:;,?!").find(text.back()) != std::string_view::npos;
+    text += ends ? "" : ".";
+}
+
 void pause(std::string& text, const std::string& more) {
     if (!text.empty() && !more.empty()) {
-        text += std::string_view(".:;,?!").find(text.back()) == std::string_view::npos ? ". " : " ";
+        endSentence(text);
+        text += " ";
     }
     text += more;
 }
@@ -83,7 +90,12 @@ public:
         sayTerms(notation, step);
     }
 
-    LessonStep take() { return std::move(made_); }
+    LessonStep take() {
+        for (Stroke& each : made_.strokes) {
+            endSentence(each.spoken);
+        }
+        return std::move(made_);
+    }
 
 private:
     Stroke& stroke() { return made_.strokes.back(); }
@@ -123,15 +135,22 @@ private:
         if (step.equations.size() != 1) {
             return;
         }
-        const std::string said = spokenSum(notation, step.equations.front(), made_.title);
+        const std::string terms = spokenSum(notation, step.equations.front());
         const auto first = std::find_if(made_.lines.begin(), made_.lines.end(), isFormula);
-        if (said.empty() || first == made_.lines.end()) {
+        if (terms.empty() || first == made_.lines.end()) {
             return;
         }
+        const std::string title = spokenLine(book_, made_.title);
         const std::string plain = spokenFormula(book_, first->formula);
+        const bool isTitled = made_.strokes.front().spoken.starts_with(title);
         for (Stroke& each : made_.strokes) {
             if (const std::size_t at = each.spoken.find(plain); at != std::string::npos) {
-                each.spoken.replace(at, plain.size(), said + " " + plain);
+                std::string said = isTitled ? terms : title;
+                pause(said, isTitled ? plain : terms);
+                if (!isTitled) {
+                    pause(said, plain);
+                }
+                each.spoken.replace(at, plain.size(), said);
                 return;
             }
         }
@@ -217,7 +236,7 @@ void sumUp(const Working& working, std::vector<LessonStep>& steps) {
         }
         Stroke all = steps[i].strokes.back();
         for (std::size_t k = 0; k + 1 < steps[i].strokes.size(); ++k) {
-            all.spoken.insert(0, steps[i].strokes[steps[i].strokes.size() - 2 - k].spoken + ". ");
+            all.spoken.insert(0, steps[i].strokes[steps[i].strokes.size() - 2 - k].spoken + " ");
         }
         all.lines = 0;
         steps[i].lines.clear();

@@ -41,7 +41,8 @@ std::vector<Slide> slidesOf(const PhraseBook& book, const std::vector<Lesson>& l
                 }
                 slides.push_back(
                     {plainText(step.title),
-                     stageOf(book, lesson, {i, k, choices.hidesValues}, sizeOf(choices)), says});
+                     stageOf(book, lesson, {i, k, choices.hidesValues}, sizeOf(choices)).sketch,
+                     says});
                 says.clear();
             }
         }

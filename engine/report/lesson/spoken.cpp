@@ -39,6 +39,14 @@ constexpr std::array kSigns{
     kArrows[3],
 };
 
+constexpr std::array kUnits{
+    Sign{"N", phrase::kSaidNewtons},      Sign{"kN", phrase::kSaidKilonewtons},
+    Sign{"MN", phrase::kSaidMeganewtons}, Sign{"lbf", phrase::kSaidPounds},
+    Sign{"kip", phrase::kSaidKips},       Sign{"m", phrase::kSaidMetres},
+    Sign{"cm", phrase::kSaidCentimetres}, Sign{"mm", phrase::kSaidMillimetres},
+    Sign{"ft", phrase::kSaidFeet},        Sign{"in", phrase::kSaidInches},
+};
+
 // "−5" is minus 5; what is no sign stays as it is.
 std::string spokenWord(const PhraseBook& book, const std::string& text) {
     const auto* found = std::find_if(kSigns.begin(), kSigns.end(),
@@ -90,10 +98,11 @@ std::string spokenToken(const PhraseBook& book, const Token& token) {
     case TokenKind::Variable:
         return spokenName(book, token.subscript.empty() ? token.text
                                                         : token.text + " " + token.subscript);
+    case TokenKind::Word:
+        return spokenUnit(book, token.text);
     case TokenKind::Number:
     case TokenKind::Operator:
     case TokenKind::Function:
-    case TokenKind::Word:
         break;
     }
     return spokenWord(book, token.text);
@@ -148,6 +157,12 @@ struct SpokenPart {
 };
 
 } // namespace
+
+std::string spokenUnit(const PhraseBook& book, const std::string& unit) {
+    const auto* found = std::find_if(kUnits.begin(), kUnits.end(),
+                                     [&](const Sign& each) { return each.sign == unit; });
+    return found == kUnits.end() ? spokenWord(book, unit) : sayPlain(book, found->said);
+}
 
 std::string spokenLine(const PhraseBook& book, const RichLine& line) {
     std::string text;

@@ -11,6 +11,8 @@ namespace gusset {
 [[nodiscard]] std::string spokenFormula(const PhraseBook&, const Formula&);
 // "→ 3" is "to the right 3"; other texts stay.
 [[nodiscard]] std::string spokenArrow(const PhraseBook&, const std::string&);
+// "kN" is kilonewtons; what is no unit of force or length stays.
+[[nodiscard]] std::string spokenUnit(const PhraseBook&, const std::string&);
 // A sentence with names in it: "F AB is zero".
 [[nodiscard]] std::string spokenLine(const PhraseBook&, const RichLine&);
 // Its title, sentences and formulas, and the captions of its tables.

@@ -51,6 +51,14 @@ std::string forceSaid(const Notation& notation, const SaidTerm& parts) {
     return said;
 }
 
+std::string lengthSaid(const Notation& notation, double length) {
+    const std::string number = formatGiven(length, notation.numbers);
+    const std::string unit = symbolOf(notation.truss.units.length);
+    return unit.empty() ? number
+                        : sayPlain(notation.book, phrase::kSaidQuantity,
+                                   {{"number", number}, {"unit", spokenUnit(notation.book, unit)}});
+}
+
 std::string momentSaid(const Notation& notation, const Term& term, const SaidTerm& parts) {
     const bool anticlockwise =
         (term.sign > 0) == (notation.truss.classSettings.moments == MomentSense::Anticlockwise);
@@ -60,7 +68,7 @@ std::string momentSaid(const Notation& notation, const Term& term, const SaidTer
                         : phrase::kSaidTurnsRightMinus;
     return sayPlain(
         notation.book, said,
-        {{"force", forceSaid(notation, parts)}, {"arm", givenLength(notation, parts.arm->value)}});
+        {{"force", forceSaid(notation, parts)}, {"arm", lengthSaid(notation, parts.arm->value)}});
 }
 
 std::string partSaid(const Notation& notation, const Term& term, const SaidTerm& parts) {
@@ -70,8 +78,8 @@ std::string partSaid(const Notation& notation, const Term& term, const SaidTerm&
 
 } // namespace
 
-std::string spokenSum(const Notation& notation, const Equation& equation, const RichLine& title) {
-    std::string text = spokenLine(notation.book, title) + ".";
+std::string spokenSum(const Notation& notation, const Equation& equation) {
+    std::string text;
     for (const Term& term : equation.terms) {
         const SaidTerm parts = partsOf(term);
         const bool isMoment = equation.kind == EquationKind::SumMoments;

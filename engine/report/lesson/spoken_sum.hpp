@@ -7,8 +7,8 @@
 
 namespace gusset {
 
-// "Moments about A. E y, 12 m away, turns anticlockwise: plus. P B, 3 m away, turns clockwise:
-// minus." Empty where a term is none that is said so: products of brackets, letters for numbers.
-[[nodiscard]] std::string spokenSum(const Notation&, const Equation&, const RichLine& title);
+// "E y, 12 metres away, turns anticlockwise: plus. P B, 3 metres away, turns clockwise: minus."
+// Empty where a term is none that is said so: products of brackets, letters for numbers.
+[[nodiscard]] std::string spokenSum(const Notation&, const Equation&);
 
 } // namespace gusset

@@ -35,6 +35,9 @@ double high(const SketchBox& box) { return box.high.y - box.low.y; }
 
 bool hasBody(const LessonStep& step) { return step.body || !step.drawings.empty(); }
 
+// A derivation's own drawings, or the whole truss as a body, stand for it.
+bool showsTruss(const LessonStep& step) { return step.drawings.empty() && !step.bodyIsWhole; }
+
 bool showsOneJoint(const Lesson& lesson, const LessonStep& step) {
     return step.body && lesson.working.steps[*step.body].body.size() == 1;
 }
@@ -55,10 +58,10 @@ Places placesOn(const StageSize& size, const Lesson& lesson, const LessonStep& s
     Places places;
     places.title = {{left, margin}, {right, top}};
     places.lines = {{left, middle + margin}, {right, bottom}};
-    if (!hasBody(step) || step.bodyIsWhole) {
+    if (!hasBody(step) || !showsTruss(step)) {
         places.truss = places.body = {{left, top}, {right, middle}};
     } else if (isUpright(size)) {
-        const double between = top + 0.45 * (middle - top);
+        const double between = top + 0.42 * (middle - top);
         places.truss = {{left, top}, {right, between}};
         places.body = {{left, between}, {right, middle}};
     } else {
@@ -111,19 +114,23 @@ void addScaled(Sketch& sketch, Sketch part, double by, Vec2 to) {
 }
 
 // In the middle of its place, no larger than `largest` times.
-void addFitted(Sketch& sketch, Sketch part, const SketchBox& place, double largest) {
+OnStage addFitted(Sketch& sketch, Sketch part, const SketchBox& place, double largest) {
     const double by = std::min({largest, wide(place) / part.width, high(place) / part.height});
     const Vec2 to =
         place.low + 0.5 * Vec2{wide(place) - by * part.width, high(place) - by * part.height};
     addScaled(sketch, std::move(part), by, to);
+    return {to, by};
 }
 
 double labelScale(const StageSize& size) { return kOfLabels * smallestLetters(size) / kReading; }
 
-void addTruss(const PhraseBook& book, const Lesson& lesson, const StagePlace& at,
-              const StageSize& size, const SketchBox& place, Sketch& stage) {
+OnStage addTruss(const PhraseBook& book, const Lesson& lesson, const StagePlace& at,
+                 const StageSize& size, const SketchBox& place, Sketch& stage) {
     const double by = labelScale(size);
-    addFitted(stage, stageTruss(book, lesson, at, {wide(place) / by, high(place) / by}), place, by);
+    TrussPicture picture = stageTruss(book, lesson, at, {wide(place) / by, high(place) / by});
+    const OnStage fitted = addFitted(stage, std::move(picture.sketch), place, by);
+    return {scaled(picture.board.origin, fitted.scale, fitted.origin),
+            fitted.scale * picture.board.scale};
 }
 
 void addBodies(const PhraseBook& book, const Lesson& lesson, const LessonStep& step,
@@ -139,7 +146,7 @@ void addBodies(const PhraseBook& book, const Lesson& lesson, const LessonStep& s
     for (std::size_t i = 1; i < sketches.size(); ++i) {
         all = sideBySide(std::move(all), sketches[i], kReading);
     }
-    addFitted(stage, std::move(all), place, kLargestBodyScale * by);
+    (void)addFitted(stage, std::move(all), place, kLargestBodyScale * by);
 }
 
 bool fitIn(const SketchBox& place, const std::vector<WorkingLine>& lines, double letters) {
@@ -190,7 +197,7 @@ namespace {
 void addTable(const TextTable& table, const TableShown& shown, const StageSize& size,
               const SketchBox& place, Sketch& stage) {
     const double letters = smallestLines(size);
-    addFitted(stage, tableSketch(table, letters, shown.first, shown.rows), place, 2);
+    (void)addFitted(stage, tableSketch(table, letters, shown.first, shown.rows), place, 2);
 }
 
 // Two drawings side by side, or one below the other.
@@ -210,8 +217,8 @@ void addPolygon(const PhraseBook& book, const Lesson& lesson, std::size_t drawn,
                 const StageSize& size, const SketchBox& place, Sketch& stage) {
     const auto [truss, lines] = halvesOf(place, size);
     const double by = labelScale(size);
-    addFitted(stage, polygonTruss(book, lesson, drawn, spaceIn(truss, by)), truss, by);
-    addFitted(stage, polygonLines(book, lesson, drawn, spaceIn(lines, by)), lines, by);
+    (void)addFitted(stage, polygonTruss(book, lesson, drawn, spaceIn(truss, by)), truss, by);
+    (void)addFitted(stage, polygonLines(book, lesson, drawn, spaceIn(lines, by)), lines, by);
 }
 
 // What has the whole stage to itself; whether there is such a thing.
@@ -225,9 +232,10 @@ bool addAlone(const PhraseBook& book, const Lesson& lesson, const StagePlace& at
     } else if (stroke.drawn) {
         addPolygon(book, lesson, *stroke.drawn, size, place, stage);
     } else if (stroke.traced) {
-        addFitted(stage, tracedLine(book, lesson, *stroke.traced, spaceIn(place, by)), place, by);
+        (void)addFitted(stage, tracedLine(book, lesson, *stroke.traced, spaceIn(place, by)), place,
+                        by);
     } else if (step.moves) {
-        addFitted(stage, movingTruss(book, lesson, at.phase, spaceIn(place, by)), place, by);
+        (void)addFitted(stage, movingTruss(book, lesson, at.phase, spaceIn(place, by)), place, by);
     } else {
         return false;
     }
@@ -236,25 +244,26 @@ bool addAlone(const PhraseBook& book, const Lesson& lesson, const StagePlace& at
 
 } // namespace
 
-Sketch stageOf(const PhraseBook& book, const Lesson& lesson, const StagePlace& at,
-               const StageSize& size) {
+Stage stageOf(const PhraseBook& book, const Lesson& lesson, const StagePlace& at,
+              const StageSize& size) {
     const LessonStep& step = lesson.steps[at.step];
     const Places places = placesOn(size, lesson, step);
-    Sketch stage;
-    stage.width = size.width;
-    stage.height = size.height;
-    stage.says = plainText(step.title);
-    addTitle(step, size, places.title, stage);
-    if (addAlone(book, lesson, at, size, {places.truss.low, places.lines.high}, stage)) {
+    Stage stage;
+    Sketch& sketch = stage.sketch;
+    sketch.width = size.width;
+    sketch.height = size.height;
+    sketch.says = plainText(step.title);
+    addTitle(step, size, places.title, sketch);
+    if (addAlone(book, lesson, at, size, {places.truss.low, places.lines.high}, sketch)) {
         return stage;
     }
-    if (!hasBody(step) || !step.bodyIsWhole) {
-        addTruss(book, lesson, at, size, places.truss, stage);
+    if (showsTruss(step)) {
+        stage.board = addTruss(book, lesson, at, size, places.truss, sketch);
     }
     if (hasBody(step)) {
-        addBodies(book, lesson, step, places.body, labelScale(size), stage);
+        addBodies(book, lesson, step, places.body, labelScale(size), sketch);
     }
-    addLines(step, step.strokes[at.stroke].lines, size, places.lines, stage);
+    addLines(step, step.strokes[at.stroke].lines, size, places.lines, sketch);
     return stage;
 }
 

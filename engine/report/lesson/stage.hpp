@@ -22,7 +22,16 @@ struct StagePlace { // in a lesson
     bool hidesValues = false; // of the truss, throughout
     double phase = 0.25;      // of a truss that moves: from 0 to 1 it goes to and fro
 };
+// Where the truss is: a joint at (x, y), length units, stands at origin + scale · (x, −y), px.
+struct OnStage {
+    Vec2 origin{};
+    double scale = 0;
+};
+struct Stage {
+    Sketch sketch;
+    std::optional<OnStage> board{}; // if it shows the truss with its supports
+};
 // Precondition: there is such a step and stroke.
-[[nodiscard]] Sketch stageOf(const PhraseBook&, const Lesson&, const StagePlace&, const StageSize&);
+[[nodiscard]] Stage stageOf(const PhraseBook&, const Lesson&, const StagePlace&, const StageSize&);
 
 } // namespace gusset

@@ -55,15 +55,18 @@ void lightAll(Draft& draft, const std::vector<MemberId>& drawn, const Step& step
     }
 }
 
-Sketch drawnIn(const Notation& notation, const Lesson& lesson, const StagePlace& place,
-               const PartRoom& room) {
+Sketch drawnIn(OnStage& board, const Notation& notation, const Lesson& lesson,
+               const StagePlace& place, const PartRoom& room) {
     const KnownForces known = knownAt(lesson, place);
     const FreeBody body = finalFreeBody(notation, known.reactions);
     Draft draft{notation, body, kPartArm, room};
-    drawMembers(draft);
+    const double scale = drawMembers(draft);
     const std::vector<MemberId> members = insideMembers(notation, body);
     if (const std::optional<std::size_t> step = lesson.steps[place.step].step) {
-        lightAll(draft, members, lesson.working.steps[*step]);
+        const Step& spoken = lesson.working.steps[*step];
+        if (spoken.kind != StepKind::Summary) {
+            lightAll(draft, members, spoken);
+        }
     }
     for (std::size_t i = 0; i < members.size(); ++i) {
         const bool isAsked =
@@ -79,7 +82,9 @@ Sketch drawnIn(const Notation& notation, const Lesson& lesson, const StagePlace&
     drawForces(draft);
     nameJoints(draft);
     (void)placeWords(draft);
-    return completed(draft);
+    Sketch sketch = completed(draft);
+    board = {draft.moved, scale};
+    return sketch;
 }
 
 } // namespace
@@ -95,13 +100,15 @@ void light(Sketch& sketch, const SketchLine& member) {
         {{member.a + side, member.b + side, member.b - side, member.a - side}, SketchInk::Accent});
 }
 
-Sketch stageTruss(const PhraseBook& book, const Lesson& lesson, const StagePlace& place,
-                  const FigureSpace& space) {
+TrussPicture stageTruss(const PhraseBook& book, const Lesson& lesson, const StagePlace& place,
+                        const FigureSpace& space) {
     const Notation notation = notationOf({book, lesson.truss}, lesson.working);
-    Sketch sketch = largestIn(
-        space, [&](const PartRoom& room) { return drawnIn(notation, lesson, place, room); });
-    sketch.says = sayPlain(book, phrase::kFigureGiven);
-    return sketch;
+    TrussPicture picture;
+    picture.sketch = largestIn(space, [&](const PartRoom& room) {
+        return drawnIn(picture.board, notation, lesson, place, room);
+    });
+    picture.sketch.says = sayPlain(book, phrase::kFigureGiven);
+    return picture;
 }
 
 } // namespace gusset

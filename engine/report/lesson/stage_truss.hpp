@@ -7,7 +7,11 @@ namespace gusset {
 
 // As large as fits the space (px at a font size of 14 px for its labels), with the results told by
 // the steps before and by this stroke.
-[[nodiscard]] Sketch stageTruss(const PhraseBook&, const Lesson&, const StagePlace&,
-                                const FigureSpace&);
+struct TrussPicture {
+    Sketch sketch;
+    OnStage board{}; // within the sketch
+};
+[[nodiscard]] TrussPicture stageTruss(const PhraseBook&, const Lesson&, const StagePlace&,
+                                      const FigureSpace&);
 
 } // namespace gusset

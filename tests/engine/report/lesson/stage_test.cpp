@@ -62,7 +62,8 @@ TEST_CASE("everything on the stage can be read from the last row, on every scree
                 REQUIRE(strokes > 0);
                 for (const StageSize& size : kSizes) {
                     const StagePlace place{i, strokes - 1, false};
-                    const Sketch stage = stageOf(englishPhrases(), lesson.value(), place, size);
+                    const Sketch stage =
+                        stageOf(englishPhrases(), lesson.value(), place, size).sketch;
                     INFO(at(truss, item, lesson.value(), place, size));
                     CHECK(stage.width == size.width);
                     CHECK(stage.height == size.height);

@@ -1,0 +1,41 @@
+#pragma once
+// What the lesson's page asks the program: one request in, one answer out, both JSON, as at the
+// desk (desk/desk.hpp). The lectern keeps the model that was opened last and its derivations, so
+// that a step is drawn without deriving everything anew.
+//
+// - open { model }: the title, the plan, and each derivation of it: its steps with their subjects
+//   and what is said with each stroke
+// - stage { item, step, stroke, width, height, phase, hides }: a drawing as large as the screen
+// - plan { plan }: the model with this plan, as text and as a link
+// - move { joint, x, y }: the model with a joint elsewhere (length units), as text
+// - answer { item, member, typed }: whether this is the force of a member, as typed
+// - slides { shape, byStep, words, hides }: a document of them
+// - captions { shown: [ { item, step, stroke, from, to } ] }: captions, chapters, a transcript and
+// a
+//   list of chapters, for the strokes as they were shown, in s
+//
+// What is wrong stands in "faults", a list of sentences, and nothing else is then answered.
+
+#include "core/phrase.hpp"
+
+#include <memory>
+#include <string>
+#include <string_view>
+
+namespace gusset {
+
+class Lectern {
+public:
+    explicit Lectern(const PhraseBook&);
+    ~Lectern();
+    Lectern(const Lectern&) = delete;
+    Lectern& operator=(const Lectern&) = delete;
+
+    [[nodiscard]] std::string reply(std::string_view request);
+
+private:
+    struct State;
+    std::unique_ptr<State> state_;
+};
+
+} // namespace gusset

@@ -1,0 +1,311 @@
+// A lesson on its stage: one stroke at a time, by key, clicker, thumb or the speaker's window.
+import { createBoard } from './board.js';
+import { createMore } from './more.js';
+import { createPause } from './pause.js';
+import { createPen } from './pen.js';
+import { placesOf, samePlace } from './places.js';
+import { startLectern } from './program.js';
+import { createSpeakerLink } from './speaker_link.js';
+import { createVoice } from './voice.js';
+
+const at = (id) => document.getElementById(id);
+const say = (words) => { at('says').textContent = words; };
+
+function createLesson(lectern, opened) {
+    let { lessons, model } = opened;
+    let places = placesOf(opened);
+    let now = 0;
+    let came = []; // where "Why?" was asked
+    let hides = false;
+    const watchers = []; // of what is shown: the speaker's window, the recording
+
+    const voice = createVoice();
+    const pen = createPen(at('pen'), at('stage'), () => watchers.forEach(({ drawn }) => drawn?.()));
+    const pause = createPause(lectern, () => opened, () => go(1));
+    const board = createBoard(at('picture'), {
+        moved(joint, x, y) { change(lectern({ do: 'move', joint, x, y })); },
+        tapped(member) { const found = lessons[place().item].found?.[member]; why(found < 0 ? null : found); },
+        next: () => go(1),
+        back: () => go(-1),
+    });
+
+    const place = () => places[now];
+    const step = () => lessons[place().item].steps[place().step];
+    const keyOf = ({ item, subject }) => `${item} ${subject}`;
+    const lastStrokeOf = (index) => lessons[place().item].steps[index].strokes.length - 1;
+
+    // A pause stands on the picture before it.
+    function picturePlace() {
+        const { item, step: index, stroke, pause: pausing } = place();
+        if (!pausing) {
+            return { item, step: index, stroke };
+        }
+        const before = places.slice(0, now).findLast((each) => each.item === item && !each.pause);
+        return before ?? { item, step: index, stroke: 0 };
+    }
+
+    function draw(phase = 0.25) {
+        const { clientWidth: width, clientHeight: height } = at('picture');
+        if (width === 0) {
+            return;
+        }
+        const { item, step: index, stroke } = picturePlace();
+        const reply = lectern({ do: 'stage', item, step: index, stroke, width, height, phase, hides });
+        at('picture').innerHTML = reply.svg; // made by the program, everything escaped
+        board.follow(reply.board, opened);
+        watchers.forEach(({ drawn }) => drawn?.());
+    }
+
+    // A truss that moves does so until the lesson goes on.
+    let turning = 0;
+    function turn(start, time) {
+        draw(((time - start) / 4000) % 1);
+        turning = requestAnimationFrame((next) => turn(start, next));
+    }
+    function animate() {
+        cancelAnimationFrame(turning);
+        if (step().moves && !place().pause && !matchMedia('(prefers-reduced-motion: reduce)').matches) {
+            turning = requestAnimationFrame((time) => turn(time, time));
+        }
+    }
+
+    function showWhys() {
+        const uses = place().pause ? [] : step().uses ?? [];
+        at('why').hidden = uses.length === 0;
+        at('whys').hidden = true;
+        at('why').setAttribute('aria-expanded', 'false');
+        at('whys').replaceChildren(...uses.map(({ says, step: found }) => {
+            const item = document.createElement('li');
+            const button = document.createElement('button');
+            button.type = 'button';
+            button.textContent = `Why ${says}?`;
+            button.addEventListener('click', () => why(found));
+            item.append(button);
+            return item;
+        }));
+        at('return').hidden = came.length === 0;
+    }
+
+    function show() {
+        const { pause: pausing, spoken } = place();
+        draw();
+        animate();
+        pen.show(keyOf(place()));
+        pause.show(pausing ?? null);
+        showWhys();
+        at('where').textContent = `${now + 1} of ${places.length}: ${step().title}`;
+        at('back').disabled = now === 0;
+        at('next').disabled = now === places.length - 1;
+        const words = pausing ? pausing.says ?? '' : spoken;
+        at('spoken').textContent = words;
+        voice.say(words);
+        watchers.forEach(({ shown }) => shown?.(state()));
+    }
+
+    function state() {
+        const next = places[now + 1];
+        return {
+            now,
+            of: places.length,
+            place: { item: place().item, step: place().step, stroke: place().stroke },
+            title: step().title,
+            subject: step().subject,
+            spoken: place().spoken ?? place().pause?.says ?? '',
+            next: next ? { title: lessons[next.item].steps[next.step].title, spoken: next.spoken ?? next.pause?.says ?? '' } : null,
+        };
+    }
+
+    function goTo(index) {
+        now = Math.max(0, Math.min(places.length - 1, index));
+        show();
+    }
+    function go(by) {
+        if (by > 0 && place().pause && !pause.isDone()) {
+            pause.insist();
+            return;
+        }
+        goTo(now + by);
+    }
+    function why(found) {
+        if (found === undefined || found === null) {
+            return;
+        }
+        const { item } = place();
+        const last = places.findLastIndex((each) => each.item === item && each.step === found && !each.pause);
+        if (last < 0 || last === now) {
+            return;
+        }
+        came.push(now);
+        goTo(last);
+    }
+    at('return').addEventListener('click', () => {
+        const before = came.pop();
+        if (before !== undefined) {
+            goTo(before);
+        }
+    });
+
+    // Another model, or another plan: the lesson goes on where the same is said.
+    function change(reply) {
+        if (reply.faults) {
+            say(reply.faults.join(' '));
+            return false;
+        }
+        const made = lectern({ do: 'open', model: reply.model });
+        if (made.faults) {
+            say(made.faults.join(' '));
+            return false;
+        }
+        say('');
+        const before = place();
+        Object.assign(opened, made);
+        ({ lessons, model } = opened);
+        places = placesOf(opened);
+        came = [];
+        goTo(samePlace(places, before));
+        fillContents();
+        return true;
+    }
+
+    function fillContents() {
+        const entries = places.map((each, index) => ({ ...each, index }))
+            .filter(({ stroke, pause: pausing }) => pausing || stroke === 0);
+        at('contents').replaceChildren(...entries.map(({ item, step: index, pause: pausing, index: to }) => {
+            const entry = document.createElement('li');
+            const button = document.createElement('button');
+            button.type = 'button';
+            button.textContent = pausing ? `— ${pausing.says || 'A question'}` : lessons[item].steps[index].title;
+            button.addEventListener('click', () => {
+                at('contents').hidden = true;
+                at('contents-open').setAttribute('aria-expanded', 'false');
+                goTo(to);
+            });
+            entry.append(button);
+            return entry;
+        }));
+    }
+
+    return {
+        go,
+        goTo,
+        state,
+        draw,
+        pen,
+        voice,
+        change,
+        watch(watcher) { watchers.push(watcher); },
+        count: () => places.length,
+        model: () => model,
+        plan: () => opened.plan,
+        opened: () => opened,
+        lastStrokeOf,
+        hideValues(hidden) {
+            hides = hidden;
+            draw();
+        },
+        begin() {
+            fillContents();
+            show();
+        },
+    };
+}
+
+function toggle(button, panel) {
+    button.addEventListener('click', () => {
+        const opens = panel.hidden;
+        document.querySelectorAll('.panel').forEach((each) => { each.hidden = true; });
+        document.querySelectorAll('[aria-expanded]').forEach((each) => each.setAttribute('aria-expanded', 'false'));
+        panel.hidden = !opens;
+        button.setAttribute('aria-expanded', String(opens));
+        if (opens) {
+            panel.querySelector('button, input, select, textarea')?.focus();
+        }
+    });
+}
+
+function listen(lesson) {
+    at('next').addEventListener('click', () => lesson.go(1));
+    at('back').addEventListener('click', () => lesson.go(-1));
+    toggle(at('contents-open'), at('contents'));
+    toggle(at('why'), at('whys'));
+    toggle(at('more-open'), at('more'));
+    const chooseTool = (tool) => {
+        const chosen = lesson.pen.choose(tool);
+        document.querySelectorAll('[data-tool][aria-pressed]').forEach((button) =>
+            button.setAttribute('aria-pressed', String(button.dataset.tool === chosen)));
+    };
+    document.querySelectorAll('button[data-tool]').forEach((button) =>
+        button.addEventListener('click', () => chooseTool(button.dataset.tool)));
+    at('undo').addEventListener('click', () => lesson.pen.undo());
+    at('stage').addEventListener('pointermove', ({ clientX, clientY }) => {
+        const box = at('stage').getBoundingClientRect();
+        at('halo').style.left = `${clientX - box.left}px`;
+        at('halo').style.top = `${clientY - box.top}px`;
+    });
+    const keys = {
+        ArrowRight: () => lesson.go(1),
+        PageDown: () => lesson.go(1), // clickers send these two
+        ' ': () => lesson.go(1),
+        ArrowLeft: () => lesson.go(-1),
+        PageUp: () => lesson.go(-1),
+        Home: () => lesson.goTo(0),
+        End: () => lesson.goTo(lesson.count() - 1),
+        p: () => chooseTool('pen'),
+        h: () => chooseTool('marker'),
+        a: () => chooseTool('arrow'),
+        e: () => chooseTool('eraser'),
+        u: () => lesson.pen.undo(),
+        o: () => { at('halo').hidden = !at('halo').hidden; },
+        f: () => fullScreen(),
+    };
+    addEventListener('keydown', (event) => {
+        const { key, ctrlKey, metaKey, altKey, target } = event;
+        const isTyping = target.matches?.('input, textarea, select') || (key === ' ' && target.matches?.('button, a'));
+        if (key === 'Escape') {
+            document.querySelectorAll('.panel').forEach((panel) => { panel.hidden = true; });
+            at('picture').focus();
+        }
+        if (isTyping || ctrlKey || metaKey || altKey || !keys[key]) {
+            return;
+        }
+        event.preventDefault();
+        keys[key]();
+    });
+    new ResizeObserver(() => {
+        lesson.draw();
+        lesson.pen.redraw();
+    }).observe(at('picture'));
+    document.addEventListener('fullscreenchange', () =>
+        document.body.classList.toggle('full', document.fullscreenElement !== null));
+}
+
+function fullScreen() {
+    if (document.fullscreenElement) {
+        document.exitFullscreen();
+    } else {
+        document.documentElement.requestFullscreen?.().catch(() => say('This browser shows no page in full.'));
+    }
+}
+
+async function start() {
+    const lectern = await startLectern();
+    const opened = lectern({ do: 'open', model: location.hash });
+    if (opened.faults) {
+        say(opened.faults.join(' '));
+        return;
+    }
+    document.title = `Gusset: ${opened.title || 'a lesson'}`;
+    at('title').textContent = opened.title || 'A lesson';
+    at('leave').href = `../${location.hash}`;
+    at('stage').hidden = false;
+    at('bar').hidden = false;
+    say('');
+    const lesson = createLesson(lectern, opened);
+    const link = createSpeakerLink(lesson);
+    createMore({ panel: at('more'), lectern, lesson, link, fullScreen, say });
+    listen(lesson);
+    lesson.begin();
+}
+
+addEventListener('hashchange', () => location.reload());
+start().catch((error) => say(`The lesson can’t be shown: ${error.message}. Reload the page to try again.`));

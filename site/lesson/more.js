@@ -1,0 +1,73 @@
+// Everything that is not needed while one turns pages: the plan, the voice, the speaker's window, slides, recording.
+import { createPlan } from './plan.js';
+import { createRecording } from './recording.js';
+import { save } from './save.js';
+
+const page = `
+<h2>This room</h2>
+<p class="row"><button type="button" id="full">Full screen (F)</button>
+<button type="button" id="ring" aria-pressed="false">Ring round the pointer (O)</button>
+<button type="button" id="speaker">Speaker’s window</button></p>
+<p class="row"><label><input type="checkbox" id="hides"> no values on the truss</label></p>
+<h2>Aloud</h2>
+<p class="row" id="aloud-row"><button type="button" id="aloud" aria-pressed="false">Read aloud</button>
+<label for="rate">Speed</label> <select id="rate"><option value="0.75">slow</option><option value="1" selected>usual</option>
+<option value="1.25">fast</option></select></p>
+<p id="no-voice" hidden>This browser has no voice; what is said stands in the speaker’s window.</p>
+<section id="plan"></section>
+<section id="recording"></section>
+<h2>Slides</h2>
+<p class="row"><label for="shape">Shape</label> <select id="shape"><option>16:9</option><option>4:3</option></select>
+<label for="each">A page for each</label> <select id="each"><option value="stroke">equation and answer</option>
+<option value="step">step</option></select>
+<label><input type="checkbox" id="with-words"> what is said below</label></p>
+<p class="row"><button type="button" id="print-slides">Print the slides</button>
+<button type="button" id="save-slides">Save them as a file</button></p>
+<p id="more-says" role="status"></p>`;
+
+// A document of its own, printed from a frame, so that the stage stays as it is.
+function printDocument(html) {
+    document.getElementById('printed')?.remove();
+    const frame = document.createElement('iframe');
+    frame.id = 'printed';
+    frame.className = 'unseen';
+    frame.title = 'Slides to print';
+    frame.srcdoc = html;
+    frame.addEventListener('load', () => frame.contentWindow.print(), { once: true });
+    document.body.append(frame);
+}
+
+export function createMore({ panel, lectern, lesson, link, fullScreen, say }) {
+    panel.innerHTML = page;
+    const at = (id) => document.getElementById(id);
+    const tell = (words) => { at('more-says').textContent = words; };
+    at('full').addEventListener('click', fullScreen);
+    at('ring').addEventListener('click', () => {
+        at('halo').hidden = !at('halo').hidden;
+        at('ring').setAttribute('aria-pressed', String(!at('halo').hidden));
+    });
+    at('speaker').addEventListener('click', () => {
+        if (!link.open()) {
+            tell('The browser held the window back: allow windows for this page, and try again.');
+        }
+    });
+    at('hides').checked = lesson.plan().values === 'hidden';
+    at('hides').addEventListener('change', () => lesson.hideValues(at('hides').checked));
+    at('aloud-row').hidden = !lesson.voice.has();
+    at('no-voice').hidden = lesson.voice.has();
+    at('aloud').addEventListener('click', () => {
+        lesson.voice.turn(!lesson.voice.isOn());
+        at('aloud').setAttribute('aria-pressed', String(lesson.voice.isOn()));
+        lesson.voice.say(lesson.state().spoken);
+    });
+    at('rate').addEventListener('change', () => lesson.voice.setRate(Number(at('rate').value)));
+    const slides = () => lectern({
+        do: 'slides', shape: at('shape').value, byStep: at('each').value === 'step', words: at('with-words').checked,
+        hides: at('hides').checked,
+    }).html;
+    at('print-slides').addEventListener('click', () => printDocument(slides()));
+    at('save-slides').addEventListener('click', () => tell(`Saved as ${save(slides(), 'slides.html', 'text/html')}.`));
+    createPlan({ place: at('plan'), lectern, lesson, tell });
+    createRecording({ place: at('recording'), lectern, lesson, tell });
+    say('');
+}
