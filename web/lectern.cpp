@@ -1,5 +1,5 @@
-// The program of the lesson's page: the lectern (engine/lectern) and nothing that draws on a board. A request and
-// its answer are JSON; the answer is the caller's to free.
+// The program of the lesson's page: the lectern (engine/lectern) and nothing that draws on a board.
+// A request and its answer are JSON; the answer is the caller's to free.
 
 #include "lectern/lectern.hpp"
 

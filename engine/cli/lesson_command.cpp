@@ -74,9 +74,9 @@ std::vector<NamedFile> picturesOf(const std::vector<Slide>& slides) {
     return files;
 }
 
-Answer written(const Writer& writer, const Arguments& arguments, const Lesson& lesson,
+Answer written(const Writer& writer, const Arguments& arguments, const LessonShown& lesson,
                const SlideChoices& choices, Exit exit) {
-    const std::vector<Lesson> lessons{lesson};
+    const std::vector<LessonShown> lessons{lesson};
     if (arguments.has("--vtt")) {
         return {exit, captionsVtt(captionsAtReadingPace(lessons)), {}};
     }
@@ -109,7 +109,7 @@ Answer answerLesson(const PhraseBook& book, const Arguments& arguments, const Re
     if (!shown) {
         return {Exit::BadInput, {}, shown.issues()};
     }
-    const Outcome<Lesson> lesson =
+    const Outcome<LessonShown> lesson =
         lessonFor(book, reading.truss, loads, solution, {shown.value(), {}, {}});
     if (!lesson) {
         return {exitOf(lesson.issues()), {}, lesson.issues()};

@@ -85,7 +85,7 @@ std::optional<Place> placeUnder(const JsonValue& request, const Opened& opened) 
 }
 
 // The step of a lesson that finds a symbol, before the summary.
-std::optional<std::size_t> findingStep(const Lesson& lesson, const Symbol& symbol) {
+std::optional<std::size_t> findingStep(const LessonShown& lesson, const Symbol& symbol) {
     for (std::size_t i = 0; i < lesson.steps.size(); ++i) {
         if (!lesson.steps[i].step) {
             continue;
@@ -100,7 +100,7 @@ std::optional<std::size_t> findingStep(const Lesson& lesson, const Symbol& symbo
 }
 
 // What the step takes from earlier ones, so that a reader can ask why.
-void writeUses(JsonText& out, const PhraseBook& book, const Lesson& lesson, const Step& step) {
+void writeUses(JsonText& out, const PhraseBook& book, const LessonShown& lesson, const Step& step) {
     const Notation notation = notationOf({book, lesson.truss}, lesson.working);
     out.key("uses");
     out.beginArray();
@@ -116,7 +116,7 @@ void writeUses(JsonText& out, const PhraseBook& book, const Lesson& lesson, cons
 }
 
 // For each member, where its force is found; −1: nowhere.
-void writeFindings(JsonText& out, const Lesson& lesson) {
+void writeFindings(JsonText& out, const LessonShown& lesson) {
     out.key("found");
     out.beginArray();
     for (std::size_t i = 0; i < lesson.truss.members.size(); ++i) {
@@ -127,7 +127,7 @@ void writeFindings(JsonText& out, const Lesson& lesson) {
     out.endArray();
 }
 
-void writeStep(JsonText& out, const PhraseBook& book, const Lesson& lesson,
+void writeStep(JsonText& out, const PhraseBook& book, const LessonShown& lesson,
                const LessonStep& step) {
     out.text("subject", step.subject);
     out.text("title", plainText(step.title));
@@ -152,7 +152,7 @@ std::string writeOpened(const PhraseBook& book, const Opened& opened) {
     out.text("model", writeModel(opened.truss, Layout::Compact));
     out.key("plan");
     out.json(lessonText(opened.truss, opened.plan));
-    out.objects("lessons", opened.lessons, [&](const Lesson& lesson) {
+    out.objects("lessons", opened.lessons, [&](const LessonShown& lesson) {
         out.objects("steps", lesson.steps,
                     [&](const LessonStep& step) { writeStep(out, book, lesson, step); });
         writeFindings(out, lesson);
@@ -220,7 +220,7 @@ std::string Lectern::State::stage(const JsonValue& request) const {
     const auto side = [&](std::string_view key) {
         return std::clamp(numberUnder(request, key, 1366), kSmallestStage, kLargestStage);
     };
-    const Stage made =
+    const StagePicture made =
         stageOf(book, opened->lessons[place->item],
                 {place->step, place->stroke, isTrue(request, "hides") || opened->plan.hidesValues,
                  numberUnder(request, "phase", 0.25)},

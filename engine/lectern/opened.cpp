@@ -38,7 +38,7 @@ Outcome<Opened> openLesson(const PhraseBook& book, Truss truss, const LoadChoice
         return solution.errors;
     }
     for (const LessonItem& item : opened.plan.items) {
-        Outcome<Lesson> lesson = lessonFor(book, opened.truss, loads, solution, item);
+        Outcome<LessonShown> lesson = lessonFor(book, opened.truss, loads, solution, item);
         if (!lesson) {
             return lesson.issues();
         }

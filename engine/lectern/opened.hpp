@@ -14,7 +14,7 @@ struct Opened {
     Truss truss{};
     LoadChoice loads{};
     LessonPlan plan{};
-    std::vector<Lesson> lessons{}; // one for each item of the plan
+    std::vector<LessonShown> lessons{}; // one for each item of the plan
 };
 // A text of a model, or a link.
 [[nodiscard]] Outcome<Opened> openLesson(const PhraseBook&, const std::string& model);

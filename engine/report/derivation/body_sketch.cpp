@@ -219,14 +219,21 @@ Sketch partSketchIn(const Notation& notation, const FreeBody& body, std::size_t 
     return sketch;
 }
 
+// With the longest arrows that fit, or those that miss by least.
 Sketch jointSketchIn(const Notation& notation, const FreeBody& body,
                      const std::optional<Vec2>& axis, const FigureSpace& space) {
     constexpr double kShortest = 0.45; // arrows, over the usual ones
-    Sketch sketch = jointSketch(notation, body, axis);
-    for (double share = 0.9; share > kShortest && !fits(sketch, space); share -= 0.1) {
-        sketch = jointSketch(notation, body, axis, share);
+    const auto excess = [&](const Sketch& sketch) {
+        return std::max({1.0, sketch.width / space.wide, sketch.height / space.high});
+    };
+    Sketch best = jointSketch(notation, body, axis);
+    for (double share = 0.9; share > kShortest && excess(best) > 1; share -= 0.1) {
+        Sketch sketch = jointSketch(notation, body, axis, share);
+        if (excess(sketch) < excess(best)) {
+            best = std::move(sketch);
+        }
     }
-    return sketch;
+    return best;
 }
 
 } // namespace

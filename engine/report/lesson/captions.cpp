@@ -73,10 +73,10 @@ double secondsFor(const std::string& says) {
     return kLook + static_cast<double>(words) / kWordsInSecond;
 }
 
-std::vector<Caption> captionsAtReadingPace(const std::vector<Lesson>& lessons) {
+std::vector<Caption> captionsAtReadingPace(const std::vector<LessonShown>& lessons) {
     std::vector<Caption> captions;
     double now = 0;
-    for (const Lesson& lesson : lessons) {
+    for (const LessonShown& lesson : lessons) {
         for (const LessonStep& step : lesson.steps) {
             std::string chapter = plainText(step.title);
             for (const Stroke& stroke : step.strokes) {

@@ -18,7 +18,7 @@ struct Caption {
 };
 
 // Each stroke as long as it takes to be said: for a lesson that nobody has recorded yet.
-[[nodiscard]] std::vector<Caption> captionsAtReadingPace(const std::vector<Lesson>&);
+[[nodiscard]] std::vector<Caption> captionsAtReadingPace(const std::vector<LessonShown>&);
 // Of a speaker at 150 words a minute, the pace of recorded talks (common practice), with a moment
 // to look at what is new.
 [[nodiscard]] double secondsFor(const std::string& says);

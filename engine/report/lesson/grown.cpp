@@ -36,9 +36,9 @@ std::string ordinateSaid(const Writer& writer, const InfluenceByHand& line, std:
 
 } // namespace
 
-Lesson lessonOf(const PhraseBook& book, const Truss& truss, Working working,
-                const ForcePolygon& polygon) {
-    Lesson lesson{truss, std::move(working)};
+LessonShown lessonOf(const PhraseBook& book, const Truss& truss, Working working,
+                     const ForcePolygon& polygon) {
+    LessonShown lesson{truss, std::move(working)};
     lesson.polygon = std::make_shared<ForcePolygon>(polygon);
     const Writer writer{book, lesson.truss};
     LessonStep step;
@@ -57,9 +57,9 @@ Lesson lessonOf(const PhraseBook& book, const Truss& truss, Working working,
     return lesson;
 }
 
-Lesson lessonOf(const PhraseBook& book, const Truss& truss, Working working,
-                const InfluenceByHand& line) {
-    Lesson lesson =
+LessonShown lessonOf(const PhraseBook& book, const Truss& truss, Working working,
+                     const InfluenceByHand& line) {
+    LessonShown lesson =
         lessonOf(book, truss, std::move(working), influencePassages({book, truss}, line));
     if (line.end != InfluenceEnd::Complete) {
         return lesson;

@@ -244,7 +244,7 @@ void sumUp(const Working& working, std::vector<LessonStep>& steps) {
     }
 }
 
-void showMoving(const Writer& writer, Lesson& lesson) {
+void showMoving(const Writer& writer, LessonShown& lesson) {
     if (lesson.working.mechanisms.empty()) {
         return;
     }
@@ -259,9 +259,9 @@ void showMoving(const Writer& writer, Lesson& lesson) {
 
 } // namespace
 
-Lesson lessonOf(const PhraseBook& book, const Truss& truss, Working working,
-                std::vector<MemberId> asked) {
-    Lesson lesson{truss, std::move(working), std::move(asked)};
+LessonShown lessonOf(const PhraseBook& book, const Truss& truss, Working working,
+                     std::vector<MemberId> asked) {
+    LessonShown lesson{truss, std::move(working), std::move(asked)};
     const std::vector<Passage> passages = workingPassages({book, lesson.truss}, lesson.working);
     const Notation notation = notationOf({book, lesson.truss}, lesson.working);
     for (std::size_t i = 0; i < passages.size(); ++i) {
@@ -279,9 +279,9 @@ Lesson lessonOf(const PhraseBook& book, const Truss& truss, Working working,
     return lesson;
 }
 
-Lesson lessonOf(const PhraseBook& book, const Truss& truss, Working working,
-                const std::vector<Passage>& passages) {
-    Lesson lesson{truss, std::move(working)};
+LessonShown lessonOf(const PhraseBook& book, const Truss& truss, Working working,
+                     const std::vector<Passage>& passages) {
+    LessonShown lesson{truss, std::move(working)};
     for (const Passage& passage : passages) {
         StepWriter writer(book, passage);
         writer.add(passage);

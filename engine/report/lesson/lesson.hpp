@@ -44,7 +44,7 @@ struct LessonStep {
     std::vector<Stroke> strokes{}; // at least one
 };
 
-struct Lesson {
+struct LessonShown {
     Truss truss;
     Working working{};                               // of the truss that is shown
     std::vector<MemberId> asked{};                   // what it is about, if not about all
@@ -54,14 +54,15 @@ struct Lesson {
 };
 
 // By equilibrium, step by step.
-[[nodiscard]] Lesson lessonOf(const PhraseBook&, const Truss&, Working,
-                              std::vector<MemberId> asked);
+[[nodiscard]] LessonShown lessonOf(const PhraseBook&, const Truss&, Working,
+                                   std::vector<MemberId> asked);
 // Any other derivation, whose passages bring their drawings; the working is that of its figure.
-[[nodiscard]] Lesson lessonOf(const PhraseBook&, const Truss&, Working,
-                              const std::vector<Passage>&);
+[[nodiscard]] LessonShown lessonOf(const PhraseBook&, const Truss&, Working,
+                                   const std::vector<Passage>&);
 // A force polygon that grows line by line. Precondition: it is not refused.
-[[nodiscard]] Lesson lessonOf(const PhraseBook&, const Truss&, Working, const ForcePolygon&);
+[[nodiscard]] LessonShown lessonOf(const PhraseBook&, const Truss&, Working, const ForcePolygon&);
 // An influence line: its derivation, then the load that moves while the line is traced.
-[[nodiscard]] Lesson lessonOf(const PhraseBook&, const Truss&, Working, const InfluenceByHand&);
+[[nodiscard]] LessonShown lessonOf(const PhraseBook&, const Truss&, Working,
+                                   const InfluenceByHand&);
 
 } // namespace gusset

@@ -20,31 +20,31 @@ struct LessonMaker {
     [[nodiscard]] Writer writer() const { return {book, truss}; }
     [[nodiscard]] Working whole() const { return workOut(truss, loads, solution); }
 
-    Outcome<Lesson> operator()(const ShowAll&) const {
+    Outcome<LessonShown> operator()(const ShowAll&) const {
         return solution.status == Status::Indeterminate
                    ? (*this)(ShowForceMethod{})
-                   : Outcome<Lesson>(lessonOf(book, truss, whole(), std::vector<MemberId>{}));
+                   : Outcome<LessonShown>(lessonOf(book, truss, whole(), std::vector<MemberId>{}));
     }
-    Outcome<Lesson> operator()(const ShowMember& shown) const {
+    Outcome<LessonShown> operator()(const ShowMember& shown) const {
         return lessonOf(book, truss,
                         explain(truss, loads, solution, whole(),
                                 {.kind = SymbolKind::MemberForce, .member = shown.member}),
                         {shown.member});
     }
-    Outcome<Lesson> operator()(const ShowCut& shown) const {
+    Outcome<LessonShown> operator()(const ShowCut& shown) const {
         return lessonOf(book, truss, workCut(truss, loads, solution, shown.members), shown.members);
     }
-    Outcome<Lesson> operator()(const ShowDisplacement& shown) const {
+    Outcome<LessonShown> operator()(const ShowDisplacement& shown) const {
         const DisplacementAxis axis = shown.horizontal ? DisplacementAxis::X : DisplacementAxis::Y;
         return lessonOf(book, truss, whole(),
                         std::vector{unitLoadPassage(
                             writer(), unitLoadTable(truss, loads, solution, shown.joint, axis))});
     }
-    Outcome<Lesson> operator()(const ShowForceMethod&) const {
+    Outcome<LessonShown> operator()(const ShowForceMethod&) const {
         return lessonOf(book, truss, whole(),
                         forceMethodPassages(writer(), forceMethod(truss, loads, solution)));
     }
-    Outcome<Lesson> operator()(const ShowPolygon&) const {
+    Outcome<LessonShown> operator()(const ShowPolygon&) const {
         const ForcePolygon polygon = forcePolygon(truss, loads, solution);
         return polygon.refusal == PolygonRefusal::None
                    ? lessonOf(book, truss, whole(), polygon)
@@ -52,7 +52,7 @@ struct LessonMaker {
                               std::vector{forcePolygonPassage(writer(), polygon)});
     }
     // The loads of the model do not act while one of 1 moves along.
-    Outcome<Lesson> operator()(const ShowInfluence& shown) const {
+    Outcome<LessonShown> operator()(const ShowInfluence& shown) const {
         Truss bare = truss;
         bare.loads.clear();
         if (const auto analysis = analysePath(bare, shown.path); !analysis) {
@@ -65,13 +65,13 @@ struct LessonMaker {
 
 } // namespace
 
-Outcome<Lesson> lessonFor(const PhraseBook& book, const Truss& truss, const LoadChoice& loads,
-                          const Solution& solution, const LessonItem& item) {
-    Outcome<Lesson> lesson = std::visit(LessonMaker{book, truss, loads, solution}, item.shown);
+Outcome<LessonShown> lessonFor(const PhraseBook& book, const Truss& truss, const LoadChoice& loads,
+                               const Solution& solution, const LessonItem& item) {
+    Outcome<LessonShown> lesson = std::visit(LessonMaker{book, truss, loads, solution}, item.shown);
     if (!lesson) {
         return lesson;
     }
-    Lesson made = std::move(lesson).value();
+    LessonShown made = std::move(lesson).value();
     const auto isLeftOut = [&](const LessonStep& step) {
         return std::find(item.without.begin(), item.without.end(), step.subject) !=
                item.without.end();

@@ -10,8 +10,8 @@ namespace gusset {
 // A truss that moves gives a lesson that ends with the reason. Precondition: the solution is
 // solve(truss, choice)'s, and not refused for faults of the model. An issue where a line of
 // influence has no path that can be taken.
-[[nodiscard]] Outcome<Lesson> lessonFor(const PhraseBook&, const Truss&, const LoadChoice&,
-                                        const Solution&, const LessonItem&);
+[[nodiscard]] Outcome<LessonShown> lessonFor(const PhraseBook&, const Truss&, const LoadChoice&,
+                                             const Solution&, const LessonItem&);
 [[nodiscard]] std::vector<LessonItem> usualItems(); // without a plan: all forces
 
 } // namespace gusset

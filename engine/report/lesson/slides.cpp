@@ -27,10 +27,10 @@ std::string pageRule(const SlideChoices& choices) {
 
 StageSize sizeOf(const SlideChoices& choices) { return choices.narrow ? kNarrow : kWide; }
 
-std::vector<Slide> slidesOf(const PhraseBook& book, const std::vector<Lesson>& lessons,
+std::vector<Slide> slidesOf(const PhraseBook& book, const std::vector<LessonShown>& lessons,
                             const SlideChoices& choices) {
     std::vector<Slide> slides;
-    for (const Lesson& lesson : lessons) {
+    for (const LessonShown& lesson : lessons) {
         for (std::size_t i = 0; i < lesson.steps.size(); ++i) {
             const LessonStep& step = lesson.steps[i];
             std::string says;

@@ -21,7 +21,7 @@ struct Slide {
     Sketch picture;
     std::string says{}; // since the slide before
 };
-[[nodiscard]] std::vector<Slide> slidesOf(const PhraseBook&, const std::vector<Lesson>&,
+[[nodiscard]] std::vector<Slide> slidesOf(const PhraseBook&, const std::vector<LessonShown>&,
                                           const SlideChoices&);
 // A document of its own, one page a slide.
 [[nodiscard]] std::string slidesHtml(const Writer&, const std::vector<Slide>&, const SlideChoices&);

@@ -13,9 +13,10 @@
 namespace gusset {
 namespace {
 
-constexpr double kReading = 14;           // px, the font size of labels in sketches
-constexpr double kOfLabels = 1.45;        // labels over the smallest letters, which are subscripts
-constexpr double kAtArmsLength = 9;       // px
+constexpr double kReading = 14;     // px, the font size of labels in sketches
+constexpr double kOfLabels = 1.45;  // labels over the smallest letters, which are subscripts
+constexpr double kAtArmsLength = 6.5; // px, subscripts
+constexpr double kUsualAtArmsLength = 9;
 constexpr double kLargestBodyScale = 1.6; // over the truss's
 constexpr double kTitleOver = 1.5;        // the title over the smallest lines
 constexpr double kLinesAtArmsLength = 16;
@@ -38,11 +39,12 @@ bool hasBody(const LessonStep& step) { return step.body || !step.drawings.empty(
 // A derivation's own drawings, or the whole truss as a body, stand for it.
 bool showsTruss(const LessonStep& step) { return step.drawings.empty() && !step.bodyIsWhole; }
 
-bool showsOneJoint(const Lesson& lesson, const LessonStep& step) {
+bool showsOneJoint(const LessonShown& lesson, const LessonStep& step) {
     return step.body && lesson.working.steps[*step.body].body.size() == 1;
 }
 
-Places placesOn(const StageSize& size, const Lesson& lesson, const LessonStep& step) {
+// `share`: of the truss, beside its free body or above it.
+Places placesOn(const StageSize& size, const LessonStep& step, double share) {
     const double margin = 0.025 * std::min(size.width, size.height);
     const double top = margin + 2.2 * smallestLines(size);
     const double left = margin;
@@ -61,12 +63,10 @@ Places placesOn(const StageSize& size, const Lesson& lesson, const LessonStep& s
     if (!hasBody(step) || !showsTruss(step)) {
         places.truss = places.body = {{left, top}, {right, middle}};
     } else if (isUpright(size)) {
-        const double between = top + 0.42 * (middle - top);
+        const double between = top + share * (middle - top);
         places.truss = {{left, top}, {right, between}};
         places.body = {{left, between}, {right, middle}};
     } else {
-        const double share =
-            showsOneJoint(lesson, step) ? (size.width < 1.5 * size.height ? 0.48 : 0.58) : 0.38;
         const double between = left + share * (right - left);
         places.truss = {{left, top}, {between - margin, middle}};
         places.body = {{between, top}, {right, middle}};
@@ -122,31 +122,67 @@ OnStage addFitted(Sketch& sketch, Sketch part, const SketchBox& place, double la
     return {to, by};
 }
 
-double labelScale(const StageSize& size) { return kOfLabels * smallestLetters(size) / kReading; }
-
-OnStage addTruss(const PhraseBook& book, const Lesson& lesson, const StagePlace& at,
-                 const StageSize& size, const SketchBox& place, Sketch& stage) {
-    const double by = labelScale(size);
-    TrussPicture picture = stageTruss(book, lesson, at, {wide(place) / by, high(place) / by});
-    const OnStage fitted = addFitted(stage, std::move(picture.sketch), place, by);
-    return {scaled(picture.board.origin, fitted.scale, fitted.origin),
-            fitted.scale * picture.board.scale};
+double labelScale(const StageSize& size) {
+    const double subscripts = isUpright(size) ? kUsualAtArmsLength : smallestLetters(size);
+    return kOfLabels * subscripts / kReading;
 }
 
-void addBodies(const PhraseBook& book, const Lesson& lesson, const LessonStep& step,
-               const SketchBox& place, double by, Sketch& stage) {
+// The free bodies of a step, or its own drawings, side by side; nothing if they have more joints
+// than anybody could read.
+std::optional<Sketch> bodiesIn(const PhraseBook& book, const LessonShown& lesson,
+                               const LessonStep& step, const FigureSpace& space) {
     const std::vector<Sketch> sketches =
-        step.body ? bodySketchesIn(notationOf({book, lesson.truss}, lesson.working), *step.body,
-                                   {wide(place) / by, high(place) / by})
-                  : step.drawings;
-    if (sketches.empty()) { // more joints than anybody could read
-        return;
+        step.body
+            ? bodySketchesIn(notationOf({book, lesson.truss}, lesson.working), *step.body, space)
+            : step.drawings;
+    if (sketches.empty()) {
+        return std::nullopt;
     }
     Sketch all = sketches.front();
     for (std::size_t i = 1; i < sketches.size(); ++i) {
         all = sideBySide(std::move(all), sketches[i], kReading);
     }
-    (void)addFitted(stage, std::move(all), place, kLargestBodyScale * by);
+    return all;
+}
+
+FigureSpace spaceIn(const SketchBox& place, double by) {
+    return {wide(place) / by, high(place) / by};
+}
+
+// As much for the truss as its free body leaves. A body gives the same place in all its steps.
+Places placesFor(const PhraseBook& book, const StageSize& size, const LessonShown& lesson,
+                 const LessonStep& step) {
+    constexpr std::array kShares{0.58, 0.5, 0.42, 0.34, 0.26};
+    const std::size_t first = showsOneJoint(lesson, step) && !isUpright(size) ? 0 : 2;
+    Places places;
+    for (std::size_t i = first; i < kShares.size(); ++i) {
+        places = placesOn(size, step, kShares[i]);
+        if (!step.body || !showsTruss(step)) {
+            break;
+        }
+        const FigureSpace space = spaceIn(places.body, labelScale(size));
+        const std::optional<Sketch> bodies = bodiesIn(book, lesson, step, space);
+        if (!bodies || (bodies->width <= space.wide && bodies->height <= space.high)) {
+            break;
+        }
+    }
+    return places;
+}
+
+OnStage addTruss(const PhraseBook& book, const LessonShown& lesson, const StagePlace& at,
+                 const StageSize& size, const SketchBox& place, Sketch& stage) {
+    const double by = labelScale(size);
+    TrussPicture picture = stageTruss(book, lesson, at, spaceIn(place, by));
+    const OnStage fitted = addFitted(stage, std::move(picture.sketch), place, by);
+    return {scaled(picture.board.origin, fitted.scale, fitted.origin),
+            fitted.scale * picture.board.scale};
+}
+
+void addBodies(const PhraseBook& book, const LessonShown& lesson, const LessonStep& step,
+               const SketchBox& place, double by, Sketch& stage) {
+    if (std::optional<Sketch> bodies = bodiesIn(book, lesson, step, spaceIn(place, by))) {
+        (void)addFitted(stage, std::move(*bodies), place, kLargestBodyScale * by);
+    }
 }
 
 bool fitIn(const SketchBox& place, const std::vector<WorkingLine>& lines, double letters) {
@@ -185,7 +221,7 @@ void addLines(const LessonStep& step, std::size_t shown, const StageSize& size,
 } // namespace
 
 double smallestLetters(const StageSize& size) {
-    return isUpright(size) ? kAtArmsLength : std::max(kAtArmsLength, size.height / 60);
+    return isUpright(size) ? kAtArmsLength : std::max(kUsualAtArmsLength, size.height / 60);
 }
 
 double smallestLines(const StageSize& size) {
@@ -209,11 +245,7 @@ std::array<SketchBox, 2> halvesOf(const SketchBox& all, const StageSize& size) {
                                                        {{middle.x, all.low.y}, all.high}}};
 }
 
-FigureSpace spaceIn(const SketchBox& place, double by) {
-    return {wide(place) / by, high(place) / by};
-}
-
-void addPolygon(const PhraseBook& book, const Lesson& lesson, std::size_t drawn,
+void addPolygon(const PhraseBook& book, const LessonShown& lesson, std::size_t drawn,
                 const StageSize& size, const SketchBox& place, Sketch& stage) {
     const auto [truss, lines] = halvesOf(place, size);
     const double by = labelScale(size);
@@ -222,7 +254,7 @@ void addPolygon(const PhraseBook& book, const Lesson& lesson, std::size_t drawn,
 }
 
 // What has the whole stage to itself; whether there is such a thing.
-bool addAlone(const PhraseBook& book, const Lesson& lesson, const StagePlace& at,
+bool addAlone(const PhraseBook& book, const LessonShown& lesson, const StagePlace& at,
               const StageSize& size, const SketchBox& place, Sketch& stage) {
     const LessonStep& step = lesson.steps[at.step];
     const Stroke& stroke = step.strokes[at.stroke];
@@ -244,11 +276,11 @@ bool addAlone(const PhraseBook& book, const Lesson& lesson, const StagePlace& at
 
 } // namespace
 
-Stage stageOf(const PhraseBook& book, const Lesson& lesson, const StagePlace& at,
-              const StageSize& size) {
+StagePicture stageOf(const PhraseBook& book, const LessonShown& lesson, const StagePlace& at,
+                     const StageSize& size) {
     const LessonStep& step = lesson.steps[at.step];
-    const Places places = placesOn(size, lesson, step);
-    Stage stage;
+    const Places places = placesFor(book, size, lesson, step);
+    StagePicture stage;
     Sketch& sketch = stage.sketch;
     sketch.width = size.width;
     sketch.height = size.height;

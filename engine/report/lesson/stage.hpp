@@ -27,11 +27,12 @@ struct OnStage {
     Vec2 origin{};
     double scale = 0;
 };
-struct Stage {
+struct StagePicture {
     Sketch sketch;
     std::optional<OnStage> board{}; // if it shows the truss with its supports
 };
 // Precondition: there is such a step and stroke.
-[[nodiscard]] Stage stageOf(const PhraseBook&, const Lesson&, const StagePlace&, const StageSize&);
+[[nodiscard]] StagePicture stageOf(const PhraseBook&, const LessonShown&, const StagePlace&,
+                                   const StageSize&);
 
 } // namespace gusset

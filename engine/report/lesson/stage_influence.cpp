@@ -75,7 +75,7 @@ void drawTrace(Draft& draft, const InfluenceByHand& line, std::size_t traced) {
 
 } // namespace
 
-Sketch tracedLine(const PhraseBook& book, const Lesson& lesson, std::size_t traced,
+Sketch tracedLine(const PhraseBook& book, const LessonShown& lesson, std::size_t traced,
                   const FigureSpace& space) {
     const InfluenceByHand& line = *lesson.traced;
     const Notation notation = notationOf({book, lesson.truss}, lesson.working);

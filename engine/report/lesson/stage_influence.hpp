@@ -7,7 +7,7 @@
 namespace gusset {
 
 // Precondition: the lesson has a line, of which at least one ordinate is traced.
-[[nodiscard]] Sketch tracedLine(const PhraseBook&, const Lesson&, std::size_t traced,
+[[nodiscard]] Sketch tracedLine(const PhraseBook&, const LessonShown&, std::size_t traced,
                                 const FigureSpace&);
 
 } // namespace gusset

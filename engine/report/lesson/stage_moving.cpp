@@ -13,7 +13,7 @@ constexpr double kShown = 34; // px that the joint moves which moves most
 
 } // namespace
 
-Sketch movingTruss(const PhraseBook& book, const Lesson& lesson, double phase,
+Sketch movingTruss(const PhraseBook& book, const LessonShown& lesson, double phase,
                    const FigureSpace& space) {
     const Notation notation = notationOf({book, lesson.truss}, lesson.working);
     const FreeBody body = loadedBody(notation);

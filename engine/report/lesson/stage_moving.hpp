@@ -7,7 +7,7 @@ namespace gusset {
 
 // Its first mechanism; `phase` from 0 to 1 goes to one side, to the other and back. Precondition:
 // the working has a mechanism.
-[[nodiscard]] Sketch movingTruss(const PhraseBook&, const Lesson&, double phase,
+[[nodiscard]] Sketch movingTruss(const PhraseBook&, const LessonShown&, double phase,
                                  const FigureSpace&);
 
 } // namespace gusset

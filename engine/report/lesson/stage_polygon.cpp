@@ -24,7 +24,7 @@ void letterSpaces(Draft& draft, const ForcePolygon& polygon, double scale) {
 
 } // namespace
 
-Sketch polygonTruss(const PhraseBook& book, const Lesson& lesson, std::size_t drawn,
+Sketch polygonTruss(const PhraseBook& book, const LessonShown& lesson, std::size_t drawn,
                     const FigureSpace& space) {
     const Notation notation = notationOf({book, lesson.truss}, lesson.working);
     const FreeBody body = wholeFreeBody(notation);
@@ -49,7 +49,7 @@ Sketch polygonTruss(const PhraseBook& book, const Lesson& lesson, std::size_t dr
     });
 }
 
-Sketch polygonLines(const PhraseBook& book, const Lesson& lesson, std::size_t drawn,
+Sketch polygonLines(const PhraseBook& book, const LessonShown& lesson, std::size_t drawn,
                     const FigureSpace& space) {
     constexpr double kAround = 60; // px, for its letters
     PolygonLook look;

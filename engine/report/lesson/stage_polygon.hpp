@@ -7,9 +7,9 @@
 namespace gusset {
 
 // Precondition: the lesson has a polygon, of which at least one line is drawn.
-[[nodiscard]] Sketch polygonTruss(const PhraseBook&, const Lesson&, std::size_t drawn,
+[[nodiscard]] Sketch polygonTruss(const PhraseBook&, const LessonShown&, std::size_t drawn,
                                   const FigureSpace&);
-[[nodiscard]] Sketch polygonLines(const PhraseBook&, const Lesson&, std::size_t drawn,
+[[nodiscard]] Sketch polygonLines(const PhraseBook&, const LessonShown&, std::size_t drawn,
                                   const FigureSpace&);
 
 } // namespace gusset

@@ -25,7 +25,7 @@ void learn(KnownForces& known, const Found& found) {
     }
 }
 
-KnownForces knownAt(const Lesson& lesson, const StagePlace& place) {
+KnownForces knownAt(const LessonShown& lesson, const StagePlace& place) {
     KnownForces known{std::vector<std::optional<double>>(lesson.truss.members.size()),
                       std::vector<double>(lesson.working.structure.restraints.size())};
     const LessonStep& step = lesson.steps[place.step];
@@ -55,7 +55,7 @@ void lightAll(Draft& draft, const std::vector<MemberId>& drawn, const Step& step
     }
 }
 
-Sketch drawnIn(OnStage& board, const Notation& notation, const Lesson& lesson,
+Sketch drawnIn(OnStage& board, const Notation& notation, const LessonShown& lesson,
                const StagePlace& place, const PartRoom& room) {
     const KnownForces known = knownAt(lesson, place);
     const FreeBody body = finalFreeBody(notation, known.reactions);
@@ -100,7 +100,7 @@ void light(Sketch& sketch, const SketchLine& member) {
         {{member.a + side, member.b + side, member.b - side, member.a - side}, SketchInk::Accent});
 }
 
-TrussPicture stageTruss(const PhraseBook& book, const Lesson& lesson, const StagePlace& place,
+TrussPicture stageTruss(const PhraseBook& book, const LessonShown& lesson, const StagePlace& place,
                         const FigureSpace& space) {
     const Notation notation = notationOf({book, lesson.truss}, lesson.working);
     TrussPicture picture;

@@ -11,7 +11,7 @@ struct TrussPicture {
     Sketch sketch;
     OnStage board{}; // within the sketch
 };
-[[nodiscard]] TrussPicture stageTruss(const PhraseBook&, const Lesson&, const StagePlace&,
+[[nodiscard]] TrussPicture stageTruss(const PhraseBook&, const LessonShown&, const StagePlace&,
                                       const FigureSpace&);
 
 } // namespace gusset

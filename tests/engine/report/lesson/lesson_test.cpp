@@ -23,14 +23,14 @@ using namespace gusset::support;
 
 namespace {
 
-Lesson lessonOfAll(const Truss& truss) {
-    const Outcome<Lesson> lesson =
+LessonShown lessonOfAll(const Truss& truss) {
+    const Outcome<LessonShown> lesson =
         lessonFor(englishPhrases(), truss, {}, solve(truss, {}), LessonItem{});
     REQUIRE(lesson);
     return lesson.value();
 }
 
-const LessonStep& stepNamed(const Lesson& lesson, const std::string& subject) {
+const LessonStep& stepNamed(const LessonShown& lesson, const std::string& subject) {
     const auto found =
         std::find_if(lesson.steps.begin(), lesson.steps.end(),
                      [&](const LessonStep& step) { return step.subject == subject; });
@@ -80,7 +80,7 @@ std::string saidIn(const LessonStep& step) {
 TEST_CASE("moments are said term by term, with the arm and which way each force turns") {
     Truss truss = gable();
     truss.joints[jointAt(truss, "C")].at.x = 3; // no symmetry: moments about A
-    const Lesson lesson = lessonOfAll(truss);
+    const LessonShown lesson = lessonOfAll(truss);
     const LessonStep& step = stepNamed(lesson, "moment A moments");
     const std::string said = saidIn(step);
     INFO(said);
@@ -93,7 +93,7 @@ TEST_CASE(
     "an equation and its answer are strokes of their own, and the truss shows the answer with "
     "the last one") {
     for (const Truss& truss : exampleTrusses()) {
-        const Lesson lesson = lessonOfAll(truss);
+        const LessonShown lesson = lessonOfAll(truss);
         for (const LessonStep& step : lesson.steps) {
             if (!step.step || lesson.working.steps[*step.step].kind != StepKind::JointEquation) {
                 continue;
@@ -109,7 +109,7 @@ TEST_CASE(
 
 TEST_CASE("what is said holds every number of what is shown") {
     for (const Truss& truss : exampleTrusses()) {
-        const Lesson lesson = lessonOfAll(truss);
+        const LessonShown lesson = lessonOfAll(truss);
         for (const LessonStep& step : lesson.steps) {
             const std::multiset<std::string> shown = numbersIn(linesOf(step));
             const std::multiset<std::string> said = numbersIn(saidIn(step));
@@ -121,9 +121,9 @@ TEST_CASE("what is said holds every number of what is shown") {
 
 TEST_CASE("a step keeps its subject when a joint is moved") {
     Truss truss = gable();
-    const Lesson before = lessonOfAll(truss);
+    const LessonShown before = lessonOfAll(truss);
     truss.joints[jointAt(truss, "C")].at.y += 0.5;
-    const Lesson after = lessonOfAll(truss);
+    const LessonShown after = lessonOfAll(truss);
     REQUIRE(before.steps.size() == after.steps.size());
     for (std::size_t i = 0; i < before.steps.size(); ++i) {
         CHECK(before.steps[i].subject == after.steps[i].subject);
@@ -144,9 +144,10 @@ TEST_CASE("a step that is left out keeps what it found for those after it") {
     const Truss truss = gable();
     LessonItem item;
     item.without = {"count", "slopes"};
-    const Outcome<Lesson> lesson = lessonFor(englishPhrases(), truss, {}, solve(truss, {}), item);
+    const Outcome<LessonShown> lesson =
+        lessonFor(englishPhrases(), truss, {}, solve(truss, {}), item);
     REQUIRE(lesson);
-    const Lesson whole = lessonOfAll(truss);
+    const LessonShown whole = lessonOfAll(truss);
     CHECK(lesson.value().steps.size() == whole.steps.size() - 2);
     const std::size_t last = lesson.value().steps.size() - 1;
     const Sketch short_ = stageOf(englishPhrases(), lesson.value(), {last, 0}, {1366, 768}).sketch;
@@ -157,7 +158,7 @@ TEST_CASE("a step that is left out keeps what it found for those after it") {
 
 TEST_CASE("values are on the truss only once they are found, and never if they are hidden") {
     const Truss truss = gable();
-    const Lesson lesson = lessonOfAll(truss);
+    const LessonShown lesson = lessonOfAll(truss);
     const auto wordsAt = [&](std::size_t step, bool hides) {
         std::string words;
         const StagePlace place{step, lesson.steps[step].strokes.size() - 1, hides};
@@ -179,7 +180,8 @@ TEST_CASE("a force polygon grows by one line or two that meet, and ends complete
     const Truss truss = gable();
     LessonItem item;
     item.shown = ShowPolygon{};
-    const Outcome<Lesson> lesson = lessonFor(englishPhrases(), truss, {}, solve(truss, {}), item);
+    const Outcome<LessonShown> lesson =
+        lessonFor(englishPhrases(), truss, {}, solve(truss, {}), item);
     REQUIRE(lesson);
     REQUIRE(lesson.value().polygon);
     const LessonStep& step = lesson.value().steps.front();
@@ -207,7 +209,7 @@ TEST_CASE("an influence line is traced ordinate by ordinate") {
     shown.effect.kind = EffectKind::Reaction;
     shown.effect.joint = {0};
     shown.path = {{0}, {1}, {2}};
-    const Outcome<Lesson> lesson =
+    const Outcome<LessonShown> lesson =
         lessonFor(englishPhrases(), truss, {}, solve(truss, {}), {shown, {}, {}});
     REQUIRE(lesson);
     const LessonStep& traced = lesson.value().steps.back();
@@ -229,7 +231,7 @@ TEST_CASE("a truss that moves is shown moving, to one side and to the other") {
     pin(truss, "A");
     pin(truss, "B");
     force(truss, "D", 10, 0);
-    const Lesson lesson = lessonOfAll(truss);
+    const LessonShown lesson = lessonOfAll(truss);
     const LessonStep& step = lesson.steps.back();
     REQUIRE(step.moves);
     CHECK(!step.strokes.front().spoken.empty());
@@ -275,7 +277,7 @@ TEST_CASE("a long caption is divided into pieces of two lines, which take its ti
 
 TEST_CASE("slides: one for each stroke, or one for each step as it ends") {
     const Truss truss = gable();
-    const std::vector<Lesson> lessons{lessonOfAll(truss)};
+    const std::vector<LessonShown> lessons{lessonOfAll(truss)};
     std::size_t strokes = 0;
     for (const LessonStep& step : lessons.front().steps) {
         strokes += step.strokes.size();
@@ -292,7 +294,7 @@ TEST_CASE("slides: one for each stroke, or one for each step as it ends") {
 
 TEST_CASE("in a language made up for it, a lesson says no English word") {
     for (const Truss& truss : {gable(), struttedRoof()}) {
-        const Outcome<Lesson> lesson =
+        const Outcome<LessonShown> lesson =
             lessonFor(mockPhrases(), truss, {}, solve(truss, {}), LessonItem{});
         REQUIRE(lesson);
         for (const LessonStep& step : lesson.value().steps) {

@@ -40,8 +40,8 @@ std::vector<LessonItem> itemsFor(const Truss& truss) {
     return items;
 }
 
-std::string at(const Truss& truss, std::size_t item, const Lesson& lesson, const StagePlace& place,
-               const StageSize& size) {
+std::string at(const Truss& truss, std::size_t item, const LessonShown& lesson,
+               const StagePlace& place, const StageSize& size) {
     return truss.title + ", item " + std::to_string(item) + ", " +
            lesson.steps[place.step].subject + ", stroke " + std::to_string(place.stroke) + ", " +
            std::to_string(static_cast<int>(size.width));
@@ -54,7 +54,7 @@ TEST_CASE("everything on the stage can be read from the last row, on every scree
         const Solution solution = solve(truss, {});
         const std::vector<LessonItem> items = itemsFor(truss);
         for (std::size_t item = 0; item < items.size(); ++item) {
-            const Outcome<Lesson> lesson =
+            const Outcome<LessonShown> lesson =
                 lessonFor(englishPhrases(), truss, {}, solution, items[item]);
             REQUIRE(lesson);
             for (std::size_t i = 0; i < lesson.value().steps.size(); ++i) {
