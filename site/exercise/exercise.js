@@ -90,18 +90,6 @@ function createCheck(desk, model, fields, answers) {
     } };
 }
 
-function createMarking(desk, model) {
-    const lines = (list) => list.map((text) => Object.assign(document.createElement('li'), { textContent: text }));
-    at('mark').addEventListener('click', () => {
-        const reply = desk({ do: 'mark', model, answers: at('sheet').value.trim() || '{}' });
-        at('mark-says').textContent = reply.faults ? reply.faults.join(' ')
-            : `${reply.code || 'Without a code'}: ${reply.marks} of ${reply.outOf} marks.`;
-        at('feedback').replaceChildren(...lines(reply.feedback ?? []));
-        at('rule-lines').replaceChildren(...lines(reply.rule ?? []));
-        at('rule').hidden = !reply.rule;
-    });
-}
-
 function createFinish(fields, written, code, beginAgain) {
     const count = () => {
         const { of, blank } = fields.count();
@@ -175,7 +163,6 @@ function begin(desk, exercise) {
     });
     const check = createCheck(desk, model, fields, answers);
     at('checking').hidden = !exercise.checksAtOnce;
-    createMarking(desk, model);
     at('building').hidden = !exercise.checksAtOnce;
     if (exercise.checksAtOnce) {
         createEquation((request) => desk({ ...request, model, answers: answers() }), exercise.joints);
@@ -202,16 +189,18 @@ function readBack(row, typed) {
 }
 
 async function start() {
+    if (location.hash.startsWith('#a=')) { // answers: their instructor has opened them
+        location.replace(`../course/${location.hash}`);
+        return;
+    }
     const desk = await startDesk();
     const exercise = desk({ do: 'open', model: location.hash });
     if (exercise.faults) {
         say(exercise.faults.join(' '));
-    } else if (exercise.questions) {
-        begin(desk, exercise);
+    } else if (exercise.asksNothing) {
+        location.replace(`../course/${location.hash}`); // to be asked something
     } else {
-        const { showSetting } = await import('./setting.js');
-        say('');
-        showSetting(desk, exercise);
+        begin(desk, exercise);
     }
 }
 

@@ -39,6 +39,7 @@ const rooms = [
     'engine/report',
     'engine/classroom',
     'engine/desk',
+    'engine/course',
     'engine/hand',
     'engine/model/catalogue/usual_materials.cpp',
     'engine/model/edit/describe.cpp',

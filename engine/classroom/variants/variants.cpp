@@ -20,7 +20,7 @@ constexpr int kSolutions = 150; // of them that are solved
 
 // What does not change from one variant to the next.
 struct Source {
-    const Truss& truss;
+    const Truss& truss; // outlives it, as do the wishes
     const VariantWishes& wishes;
     Gaps gaps;
     std::vector<bool> needed;     // members whose length must be rational
@@ -133,20 +133,10 @@ std::optional<Variant> nextVariant(const Source& source, int number,
     return std::nullopt;
 }
 
-std::vector<Variant> variantsOf(Source source, const ExactSolution& own, int count,
-                                std::uint64_t seed) {
+// Whether there is a variant at all.
+bool hasVariant(const Source& source, const ExactSolution& own, std::uint64_t seed) {
     std::vector<std::string> taken{answersOf(own)};
-    std::vector<Variant> variants;
-    Dice seeds(seed);
-    for (int number = 1; number <= count; ++number) {
-        std::optional<Variant> variant = nextVariant(source, number, taken, Dice(seeds.bits()));
-        if (!variant) {
-            break;
-        }
-        source.steps = source.steps ? source.steps : variant->steps;
-        variants.push_back(std::move(*variant));
-    }
-    return variants;
+    return nextVariant(source, 1, taken, Dice(Dice(seed).bits())).has_value();
 }
 
 struct Cure {
@@ -190,11 +180,17 @@ Issue blame(const Truss& truss, const VariantWishes& wishes, const ExactSolution
     for (const Cure& cure : curesOf(wishes)) {
         const bool isOther =
             cure.wishes.vary != wishes.vary || cure.wishes.decimals != wishes.decimals;
-        if (isOther && !variantsOf(sourceOf(truss, cure.wishes, exact), exact, 1, seed).empty()) {
+        if (isOther && hasVariant(sourceOf(truss, cure.wishes, exact), exact, seed)) {
             return {IssueCode::OutOfRange, "variants", cure.says};
         }
     }
     return {IssueCode::OutOfRange, "variants", phrase::kBlamesForm};
+}
+
+Issue tooFew(std::size_t found) {
+    return {IssueCode::OutOfRange, "count",
+            found == 1 ? Statement(phrase::kTooFewOfOne)
+                       : statement(phrase::kTooFewVariants, {{"found", found}})};
 }
 
 std::optional<Issue> faultOf(const VariantWishes& wishes, int count) {
@@ -231,29 +227,69 @@ std::optional<Issue> faultOf(const ExactSolution& exact) {
 
 } // namespace
 
+struct VariantSearch::State {
+    Truss truss;
+    VariantWishes wishes;
+    int count = 0;
+    std::uint64_t seed = 0;
+    Dice seeds{seed};
+    ExactSolution exact = solveExactly(truss, wishes.loads);
+    Issues issues{}; // why there are none
+    std::optional<Source> source{};
+    std::vector<std::string> taken{};
+    std::vector<Variant> variants{};
+};
+
+VariantSearch::VariantSearch(const Truss& truss, const VariantWishes& wishes, int count,
+                             std::uint64_t seed)
+    : state_(new State{truss, wishes, count, seed}) {
+    const ExactSolution& exact = state_->exact;
+    std::optional<Issue> fault = faultOf(wishes, count);
+    fault = fault ? fault : faultOf(exact);
+    fault = fault ? fault : slopedRoller(state_->truss, exact);
+    if (fault) {
+        state_->issues = {*fault};
+        return;
+    }
+    state_->source.emplace(sourceOf(state_->truss, state_->wishes, exact));
+    state_->taken = {answersOf(exact)};
+}
+
+VariantSearch::~VariantSearch() = default;
+
+bool VariantSearch::advance() {
+    State& at = *state_;
+    if (!at.issues.empty()) {
+        return true;
+    }
+    const int number = static_cast<int>(at.variants.size()) + 1;
+    std::optional<Variant> variant =
+        nextVariant(*at.source, number, at.taken, Dice(at.seeds.bits()));
+    if (variant) {
+        at.source->steps = at.source->steps ? at.source->steps : variant->steps;
+        at.variants.push_back(std::move(*variant));
+        return number == at.count;
+    }
+    at.issues = {at.variants.empty() ? blame(at.truss, at.wishes, at.exact, at.seed)
+                                     : tooFew(at.variants.size())};
+    return true;
+}
+
+Progress VariantSearch::progress() const {
+    return {state_->variants.size(), static_cast<std::size_t>(std::max(0, state_->count))};
+}
+
+Outcome<std::vector<Variant>> VariantSearch::result() {
+    if (!state_->issues.empty()) {
+        return state_->issues;
+    }
+    return std::move(state_->variants);
+}
+
 Outcome<std::vector<Variant>> makeVariants(const Truss& truss, const VariantWishes& wishes,
                                            int count, std::uint64_t seed) {
-    if (std::optional<Issue> fault = faultOf(wishes, count)) {
-        return *fault;
-    }
-    const ExactSolution exact = solveExactly(truss, wishes.loads);
-    if (std::optional<Issue> fault = faultOf(exact)) {
-        return *fault;
-    }
-    if (std::optional<Issue> fault = slopedRoller(truss, exact)) {
-        return *fault;
-    }
-    std::vector<Variant> variants = variantsOf(sourceOf(truss, wishes, exact), exact, count, seed);
-    if (variants.empty()) {
-        return blame(truss, wishes, exact, seed);
-    }
-    if (static_cast<int>(variants.size()) == count) {
-        return variants;
-    }
-    return Issue{IssueCode::OutOfRange, "count",
-                 variants.size() == 1
-                     ? Statement(phrase::kTooFewOfOne)
-                     : statement(phrase::kTooFewVariants, {{"found", variants.size()}})};
+    VariantSearch search(truss, wishes, count, seed);
+    return runToEnd(search).result();
 }
 
 } // namespace gusset

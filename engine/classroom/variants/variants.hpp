@@ -8,10 +8,14 @@
 
 #include "classroom/variants/steps.hpp"
 #include "core/outcome.hpp"
+#include "core/progress.hpp"
 #include "model/truss/truss.hpp"
 
+#include <array>
 #include <cstdint>
+#include <memory>
 #include <optional>
+#include <string_view>
 #include <vector>
 
 namespace gusset {
@@ -25,6 +29,16 @@ struct Vary {
     bool supports = false;   // the pin and the roller change places
 
     bool operator==(const Vary&) const = default;
+};
+
+struct VaryWord {
+    std::string_view word;
+    bool Vary::*what;
+};
+inline constexpr std::array kVaryWords{
+    VaryWord{"lengths", &Vary::lengths}, VaryWord{"rise", &Vary::rise},
+    VaryWord{"loads", &Vary::loads},     VaryWord{"directions", &Vary::directions},
+    VaryWord{"places", &Vary::places},   VaryWord{"supports", &Vary::supports},
 };
 
 struct VariantWishes {
@@ -52,6 +66,22 @@ inline constexpr int kMostVariants = 400;
 // Precondition: validate found no error.
 [[nodiscard]] Outcome<std::vector<Variant>> makeVariants(const Truss&, const VariantWishes&,
                                                          int count, std::uint64_t seed);
+
+// The same, a variant at a time.
+class VariantSearch {
+public:
+    VariantSearch(const Truss&, const VariantWishes&, int count, std::uint64_t seed);
+    ~VariantSearch();
+
+    [[nodiscard]] bool advance();
+    [[nodiscard]] Progress progress() const; // in variants
+    // Precondition: advance() has returned true.
+    [[nodiscard]] Outcome<std::vector<Variant>> result();
+
+private:
+    struct State;
+    std::unique_ptr<State> state_;
+};
 
 // Whether the reactions, and the forces of these members (empty: all), are whole numbers or have at
 // most this many decimals.

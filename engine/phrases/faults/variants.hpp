@@ -5,6 +5,8 @@
 
 namespace gusset::phrase {
 
+inline constexpr auto kPlaceSeed = "the seed"_phrase;
+inline constexpr auto kSeedIsWhole = "is no whole number of usual size: write digits alone"_phrase;
 inline constexpr auto kVariantCount = "must be from 1 to {most}"_phrase;
 inline constexpr auto kVariantDecimals = "must be 0 or 1"_phrase;
 inline constexpr auto kNothingVaries =
