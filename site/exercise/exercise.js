@@ -13,6 +13,9 @@ function newCode() {
     return [...crypto.getRandomValues(new Uint8Array(5))].map((byte) => codeLetters[byte % codeLetters.length]).join('');
 }
 
+// That the link gives this student, if it gives one.
+const linkedCode = () => location.hash.match(/&code=([A-Z0-9]{1,8})$/)?.[1];
+
 // Storage may be refused; then the answers live as long as the page.
 function createDraft(mark) {
     const name = `gusset-exercise-${mark}`;
@@ -140,7 +143,7 @@ function begin(desk, exercise) {
     showFigure(exercise);
     const draft = createDraft(mark);
     const before = draft.read();
-    const code = before.code ?? newCode();
+    const code = linkedCode() ?? before.code ?? newCode();
     const typed = (text) => desk({ do: 'typed', model, typed: text });
     const answers = () => fields.answers(typed, { mark, variant, code });
     const written = () => desk({ do: 'answers', model, answers: answers() });

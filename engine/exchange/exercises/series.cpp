@@ -90,7 +90,7 @@ Outcome<VariantPaper> paperOf(const Series& series, const Variant& variant) {
     if (!link) {
         return link.issues();
     }
-    paper.link = link.value();
+    paper.link = link.value() + "&code=" + paper.code;
     return paper;
 }
 

@@ -24,7 +24,7 @@ struct VariantPaper {
     std::string file;
     std::string student; // or empty
     std::string code;    // tells the sheets of a series apart
-    std::string link;    // the fragment, without '#'
+    std::string link;    // the fragment, without '#', with the code behind it: "x=1.…&code=7HQ2M"
 };
 struct SeriesPapers {
     std::vector<VariantPaper> variants;

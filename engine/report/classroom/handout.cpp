@@ -100,7 +100,7 @@ std::string roomForWorking(const Writer& writer, const Exercise& exercise) {
     std::string html =
         "<section>\n<h2>" + escapeHtml(sayPlain(writer, phrase::kRoomForWorking)) + "</h2>\n";
     const std::vector<Sketch> stubs =
-        needsBodies(exercise) ? jointStubs(writer) : std::vector<Sketch>{};
+        needsBodies(exercise) ? jointStubs(writer, exercise.loads) : std::vector<Sketch>{};
     if (!stubs.empty()) {
         html += paragraphsHtml({sayPlain(writer, phrase::kCompleteBodies)});
         html += "<div class=\"stubs\">\n";
