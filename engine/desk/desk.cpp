@@ -33,6 +33,16 @@ std::string refusalOf(const PhraseBook& book, const Issues& issues) {
     return refusal(faults);
 }
 
+// Of a model without a question there is no more to show than what is given.
+std::string openedForLooking(const PhraseBook& book, const Truss& truss) {
+    JsonText out(Layout::Compact);
+    out.beginObject();
+    out.yes("asksNothing");
+    writeGiven(out, {book, truss}, EveryLoad{}, {});
+    out.endObject();
+    return out.take();
+}
+
 class Desk {
 public:
     Desk(const PhraseBook& book, const DeskRequest& request)
@@ -232,7 +242,7 @@ std::string deskReply(const PhraseBook& book, std::string_view json) {
     }
     if (!request.value().exercise) {
         return request.value().wants == "open"
-                   ? R"({"asksNothing":true})"
+                   ? openedForLooking(book, request.value().truss)
                    : refusalOf(book, readExercise(request.value().truss).issues());
     }
     const Outcome<std::string> reply = Desk(book, request.value()).reply();

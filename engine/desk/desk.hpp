@@ -4,7 +4,8 @@
 // ("do") and brings the model as text, a file or a link:
 //
 // - open: what a page needs to ask the question: the figure, tables of what is given, names of what
-//   is to be answered, and nothing of the answers; "asksNothing" for a model without a question
+//   is to be answered, and nothing of the answers; of a model without a question,
+//   "asksNothing" and what is given
 // - typed { typed }: the size and the sign of an answer as it was typed
 // - answers { answers }: the same as they are to be handed in, checked for form, and as a link
 // - stand { answers, joint }: whether a body gives anything with what was found; no joint: the

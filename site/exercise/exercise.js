@@ -1,6 +1,7 @@
 // A student's page: the truss, the questions, help as far as the exercise allows, and handing in. It has nothing of the
 // answers in it: the program is asked about what was written.
 import { createFields } from './answers.js';
+import { embed, showsTrussAlone } from './embedded.js';
 import { createEquation } from './equation.js';
 import { startDesk } from './program.js';
 
@@ -171,6 +172,10 @@ function begin(desk, exercise) {
         createEquation((request) => desk({ ...request, model, answers: answers() }), exercise.joints);
     }
     fields.putBack(before);
+    embed(exercise, written, () => {
+        const rows = exercise.checksAtOnce ? desk({ do: 'check', model, answers: answers() }).rows : null;
+        return rows && { right: rows.filter((row) => row.right).length, of: fields.forceRows.length };
+    });
     at('questions').addEventListener('submit', (event) => event.preventDefault());
     at('work').hidden = false;
     say('');
@@ -200,6 +205,12 @@ async function start() {
     const exercise = desk({ do: 'open', model: location.hash });
     if (exercise.faults) {
         say(exercise.faults.join(' '));
+    } else if (showsTrussAlone) {
+        at('title').textContent = exercise.title;
+        showFigure(exercise);
+        at('answering').hidden = true;
+        at('work').hidden = false;
+        say('');
     } else if (exercise.asksNothing) {
         location.replace(`../course/${location.hash}`); // to be asked something
     } else {
