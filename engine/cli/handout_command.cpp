@@ -3,7 +3,7 @@
 #include "cli/asked.hpp"
 #include "cli/verdicts.hpp"
 #include "exchange/exercises/exercise_file.hpp"
-#include "exchange/links/link.hpp"
+#include "exchange/exercises/series.hpp"
 #include "report/classroom/handout.hpp"
 
 namespace gusset::cli {
@@ -33,7 +33,7 @@ Outcome<std::string> linkOf(const Arguments& arguments, const Truss& truss,
     }
     Truss asking = truss;
     asking.exercise = exerciseText(truss, exercise);
-    const Outcome<std::string> link = exerciseLink(asking);
+    const Outcome<std::string> link = studentLink(asking, exercise);
     if (!link) {
         return link.issues();
     }

@@ -1,8 +1,8 @@
 #include "course/papers.hpp"
 
 #include "core/base64.hpp"
+#include "exchange/exercises/series.hpp"
 #include "exchange/links/base64url.hpp"
-#include "exchange/links/link.hpp"
 #include "exchange/platforms/quiz_file.hpp"
 #include "exchange/platforms/quiz_picture.hpp"
 #include "report/classroom/handout.hpp"
@@ -67,7 +67,7 @@ Issues makeSheets(const CourseWish& wish, JsonText& out) {
     std::string sheets;
     for (const AskedTruss& asked : all.value()) {
         if (!page.empty()) {
-            const Outcome<std::string> link = exerciseLink(asked.truss);
+            const Outcome<std::string> link = studentLink(asked.truss, asked.exercise);
             if (!link) {
                 return link.issues();
             }

@@ -1,8 +1,8 @@
 // Which truss: one that is pasted, opened from a file, made from nothing, or set on this device before.
+import { at } from './element.js';
 import { onFiles } from './files.js';
 import { forgetExercise, keptExercises } from './kept.js';
 
-const at = (id) => document.getElementById(id);
 const whole = (id) => Number(at(id).value.trim() || NaN);
 
 export function createBeginning(program, open) {

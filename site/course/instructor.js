@@ -1,6 +1,7 @@
 // The instructor's page: a question about a truss, its variants, what is handed out, and marking. Nothing leaves the
 // device but what the instructor gives out.
 import { createBeginning } from './beginning.js';
+import { at } from './element.js';
 import { copied, saveFile } from './files.js';
 import { keepExercise } from './kept.js';
 import { createMarking } from './marking.js';
@@ -9,7 +10,6 @@ import { createProgram } from './program.js';
 import { createQuestions } from './questions.js';
 import { createSeries } from './series.js';
 
-const at = (id) => document.getElementById(id);
 const exercisePage = new URL('../exercise/', location.href).href;
 const parts = ['beginning', 'asking', 'series', 'papers', 'marking'];
 
@@ -22,7 +22,7 @@ const titleOf = () => truss?.title || 'A truss without a title';
 
 function showPart(name, takesFocus = true) {
     parts.forEach((part) => { at(part).hidden = part !== name; });
-    at('figure-place').hidden = !truss || !['asking', 'series'].includes(name);
+    at('figure-place').hidden = !truss || name !== 'asking';
     document.querySelectorAll('#parts button').forEach((button) => {
         if (button.dataset.part === name) {
             button.setAttribute('aria-current', 'page');
@@ -32,6 +32,7 @@ function showPart(name, takesFocus = true) {
         button.disabled = !truss && ['asking', 'series', 'papers'].includes(button.dataset.part);
     });
     papers.changed();
+    marking.show();
     if (takesFocus) {
         at(name).querySelector('h2').focus();
     }
@@ -42,7 +43,7 @@ function showFigure(shown) {
     at('figure').innerHTML = shown.figure; // made by the program, everything escaped
     const svg = at('figure').querySelector('svg');
     at('figure-says').textContent = svg ? 'Tap members to ask for these alone.' : 'This truss is too large to be drawn here.';
-    [...svg?.querySelectorAll('line') ?? []].slice(0, shown.members.length).forEach((line, index) => {
+    [...svg?.querySelectorAll('path[class^=line]') ?? []].slice(0, shown.members.length).forEach((line, index) => {
         const over = line.cloneNode();
         over.setAttribute('class', 'member');
         over.dataset.of = shown.members[index].of;

@@ -1,13 +1,8 @@
 // Marking: what a class has handed in, a table of marks, one sheet at a time, and the slips that the class makes.
+import { at, element } from './element.js';
 import { onFiles, saveFile } from './files.js';
 import { keptExercises } from './kept.js';
 
-const at = (id) => document.getElementById(id);
-const element = (tag, properties = {}, ...children) => {
-    const made = Object.assign(document.createElement(tag), properties);
-    made.append(...children);
-    return made;
-};
 const lines = (texts) => (texts ?? []).map((text) => element('li', { textContent: text }));
 const row = (cells, tag = 'td') => element('tr', {}, ...cells.map((cell) =>
     (cell instanceof Node ? element(tag, {}, cell) : element(tag, { textContent: cell, ...(tag === 'th' ? { scope: 'col' } : {}) }))));
@@ -105,6 +100,11 @@ export function createMarking(program, current) {
     at('marks-save').addEventListener('click', () => saveFile('marks.csv', reply.csv, 'text/csv'));
 
     return {
+        show() {
+            const count = keptExercises().length;
+            at('marking-what').textContent = count === 0 ? 'No exercise was set on this device: paste the links of yours.'
+                : `${count === 1 ? 'One exercise was' : `${count} exercises were`} set on this device, and need no link here.`;
+        },
         // Answers that were opened with this page.
         async take(link) {
             at('sheets').value = link;

@@ -1,7 +1,6 @@
 // What is handed out: sheets to print, and questions for a learning platform.
+import { at } from './element.js';
 import { saveFile } from './files.js';
-
-const at = (id) => document.getElementById(id);
 
 const platforms = [
     ['moodle', 'Moodle XML, a question for each value'],

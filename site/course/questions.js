@@ -1,11 +1,5 @@
 // The form of a question: what is asked, how it is answered, and the same read back from an exercise.
-
-const at = (id) => document.getElementById(id);
-const element = (tag, properties = {}, ...children) => {
-    const made = Object.assign(document.createElement(tag), properties);
-    made.append(...children);
-    return made;
-};
+import { at, element } from './element.js';
 
 const asks = [
     ['reactions', 'The reactions', true],

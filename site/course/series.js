@@ -1,12 +1,6 @@
 // Variants: what may vary, how many, for whom; each with its picture, its link and its code.
+import { at, element } from './element.js';
 import { onFiles, saveFile } from './files.js';
-
-const at = (id) => document.getElementById(id);
-const element = (tag, properties = {}, ...children) => {
-    const made = Object.assign(document.createElement(tag), properties);
-    made.append(...children);
-    return made;
-};
 
 const varies = [
     ['lengths', 'lengths', true],

@@ -1,5 +1,6 @@
 #include "exchange/exercises/series.hpp"
 
+#include "classroom/exercise/variant_code.hpp"
 #include "core/csv.hpp"
 #include "core/number.hpp"
 #include "exchange/exercises/exercise_file.hpp"
@@ -17,23 +18,6 @@ std::string fileNameOf(int number) {
     const std::string digits = std::to_string(number);
     return "variant_" + std::string(3 - std::min<std::size_t>(3, digits.size()), '0') + digits +
            ".json";
-}
-
-// Five letters that can't be taken for one another. Within a series no two are the same, as the
-// factor has no divisor in common with the number of codes.
-std::string codeOf(std::uint64_t seed, int number) {
-    constexpr std::string_view kLetters = "ACDEFGHJKLMNPQRTUVWXY34679";
-    constexpr std::uint64_t kFactor = 4764359;
-    constexpr std::uint64_t kCodes = 26 * 26 * 26 * 26 * 26;
-    static_assert(kLetters.size() == 26 && kFactor % 2 == 1 && kFactor % 13 != 0);
-    std::uint64_t left =
-        (seed % kCodes * 7919 + static_cast<std::uint64_t>(number) * kFactor) % kCodes;
-    std::string code;
-    for (int i = 0; i < 5; ++i) {
-        code += kLetters[left % kLetters.size()];
-        left /= kLetters.size();
-    }
-    return code;
 }
 
 std::string studentOf(const Series& series, int number) {
@@ -70,11 +54,8 @@ std::string keyLine(const Truss& truss, const Series& series, const Variant& var
 }
 
 Outcome<VariantPaper> paperOf(const Series& series, const Variant& variant) {
-    VariantPaper paper{variant.truss,
-                       fileNameOf(variant.number),
-                       studentOf(series, variant.number),
-                       codeOf(series.seed, variant.number),
-                       {}};
+    VariantPaper paper{
+        variant.truss, fileNameOf(variant.number), studentOf(series, variant.number), {}, {}};
     Outcome<Exercise> asked = askedOf(paper.truss);
     if (!asked) {
         return asked.issues();
@@ -86,15 +67,24 @@ Outcome<VariantPaper> paperOf(const Series& series, const Variant& variant) {
     exercise.variant = variant.number;
     exercise.seed = series.seed;
     paper.truss.exercise = exerciseText(paper.truss, exercise);
-    const Outcome<std::string> link = exerciseLink(paper.truss);
+    const Outcome<std::string> link = studentLink(paper.truss, exercise);
     if (!link) {
         return link.issues();
     }
-    paper.link = link.value() + "&code=" + paper.code;
+    paper.code = variantCode(exercise);
+    paper.link = link.value();
     return paper;
 }
 
 } // namespace
+
+Outcome<std::string> studentLink(const Truss& truss, const Exercise& exercise) {
+    const Outcome<std::string> link = exerciseLink(truss);
+    if (!link || exercise.variant == 0) {
+        return link;
+    }
+    return link.value() + "&code=" + variantCode(exercise);
+}
 
 Outcome<SeriesPapers> papersOf(const Truss& truss, const Series& series,
                                const std::vector<Variant>& variants, const std::string& page) {

@@ -3,6 +3,7 @@
 // and a table of links, each with the student that it is for. A student's name is in these tables
 // alone, never in a link.
 
+#include "classroom/exercise/exercise.hpp"
 #include "classroom/variants/variants.hpp"
 
 #include <cstdint>
@@ -19,12 +20,16 @@ struct Series {
     std::uint64_t seed = 0;
 };
 
+// The link of an exercise for the student who is to answer it: with the code of a variant behind
+// it, "x=1.…&code=7HQ2M", which readLink ignores. `exercise`: that of the truss.
+[[nodiscard]] Outcome<std::string> studentLink(const Truss&, const Exercise&);
+
 struct VariantPaper {
     Truss truss; // with its question: the model's own, or all reactions and forces
     std::string file;
     std::string student; // or empty
     std::string code;    // tells the sheets of a series apart
-    std::string link;    // the fragment, without '#', with the code behind it: "x=1.…&code=7HQ2M"
+    std::string link;    // studentLink's
 };
 struct SeriesPapers {
     std::vector<VariantPaper> variants;

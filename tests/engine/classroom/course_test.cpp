@@ -1,10 +1,13 @@
+#include "classroom/exercise/variant_code.hpp"
 #include "course/course.hpp"
 #include "exchange/links/link.hpp"
 #include "support/classroom/requests.hpp"
 #include "support/english.hpp"
+#include "support/reading/mock_language.hpp"
 
 #include <catch2/catch_test_macros.hpp>
 
+#include <set>
 #include <string>
 #include <vector>
 
@@ -219,4 +222,53 @@ TEST_CASE("What the course can't read is said, and nothing else") {
         CHECK(answer.value().find("faults") != nullptr);
         CHECK(answer.value().members.size() == 1);
     }
+}
+
+TEST_CASE("The codes of a series differ, and sheets of paper and links carry them") {
+    Exercise exercise;
+    CHECK(variantCode(exercise).empty());
+    exercise.seed = 123456789012345u;
+    std::set<std::string> codes;
+    for (int number = 1; number <= 400; ++number) {
+        exercise.variant = number;
+        codes.insert(variantCode(exercise));
+        CHECK(variantCode(exercise).size() == 5);
+    }
+    CHECK(codes.size() == 400);
+    const JsonValue made =
+        variantsOfBridge(R"("vary":["loads"],"decimals":1,"seed":"1","count":1)");
+    REQUIRE(faultsIn(made).empty());
+    const JsonValue& variant = made.find("variants")->items.front();
+    const std::string code = textUnder(variant, "code");
+    CHECK(textUnder(variant, "link").ends_with("&code=" + code));
+    const std::string html =
+        textUnder(courseAnswer("handout", "\"models\":[" + quoted(textUnder(variant, "link")) +
+                                              R"(],"address":"https://x.org/exercise/")"),
+                  "html");
+    CHECK(html.find("<span class=\"blank\">" + code + "</span>") != std::string::npos);
+    CHECK(html.find("&amp;code=" + code) != std::string::npos);
+}
+
+TEST_CASE("In another language nothing that the course says is left in English") {
+    const auto foreign = [](const std::string& request) {
+        const Outcome<JsonValue> answer = parseJson(courseReply(mockPhrases(), request));
+        REQUIRE(answer);
+        std::string said;
+        for (const char* key : {"faults", "notes", "rule"}) {
+            if (const JsonValue* texts = answer.value().find(key)) {
+                for (const JsonValue& text : texts->items) {
+                    said += text.text + "\n";
+                }
+            }
+        }
+        CHECK_FALSE(said.empty());
+        return foreignWords(said, {});
+    };
+    const std::string bridge = modelPart(bridgeAsking(R"({"ask":["reactions"]})"));
+    CHECK(foreign(R"({"do":"fly"})") == std::vector<std::string>{"do"}); // a key
+    CHECK(foreign(R"({"do":"form","joints":7,"seed":"x"})").empty());
+    CHECK(foreign(R"({"do":"variants",)" + bridge + R"(,"vary":["loads"],"seed":"x"})").empty());
+    CHECK(foreign(R"({"do":"mark","models":[)" + quoted(bridgeAsking(R"({"ask":["forces"]})")) +
+                  R"(],"sheets":[{"name":"1","text":"#a=1.broken"}]})")
+              .empty());
 }
