@@ -5,6 +5,7 @@ import { createRequire } from 'node:module';
 import path from 'node:path';
 import { test } from 'node:test';
 import { boardOf, openBoard } from './board.mjs';
+import { gusset } from '../cli/support.mjs';
 import { linkOf, linkTo, root, screenshot, siteAndBrowser, sizes } from './support.mjs';
 
 const shared = siteAndBrowser();
@@ -246,7 +247,9 @@ test('sheets are made on the page as on the command line, and every question of 
     const sheet = await downloaded(page, () => press(page, 'Save as a file'));
     const html = sheet.content.toString();
     assert.match(html, /<article class="handout">/);
-    assert.match(html, /exercise\/#x=1\./);
+    const link = html.match(/href="([^"]*#x=1\.[^"]*)"/)[1];
+    const onTheLine = gusset(['handout', link, '--address', shared.site.address]);
+    assert.equal(html, onTheLine.stdout, 'the same as on the command line');
     const shown = page.frameLocator('#paper-view').locator('article');
     await shown.first().waitFor();
     assert.notEqual(await shown.locator('svg').first().evaluate((svg) => getComputedStyle(svg).display), 'none');
