@@ -23,7 +23,8 @@ namespace {
 // truss and the exercise, which therefore stay where they are.
 struct Exam {
     AskedTruss asked;
-    std::string mark;
+    std::size_t index = 0; // in the request
+    std::string mark{};
     std::optional<MarkingScheme> scheme{};
 };
 struct HandedIn {
@@ -137,7 +138,7 @@ Outcome<std::vector<std::unique_ptr<Exam>>> examsOf(const JsonValue& request) {
     }
     std::vector<std::unique_ptr<Exam>> exams;
     for (AskedTruss& asked : std::move(all).value()) {
-        auto exam = std::make_unique<Exam>(Exam{std::move(asked), {}});
+        auto exam = std::make_unique<Exam>(Exam{std::move(asked), exams.size()});
         exam->mark = exerciseMark(exam->asked.truss);
         const Outcome<AnswerKey> key = keyOf(exam->asked.truss, exam->asked.exercise);
         if (!key) {
@@ -153,7 +154,7 @@ void writeSheet(JsonText& out, const PhraseBook& book, const HandedIn& sheet) {
     const MarkedSheet& marked = sheet.marked;
     out.text("sheet", sheet.sheet);
     out.text("code", marked.code);
-    out.text("exercise", sheet.exam->mark);
+    out.whole("model", static_cast<long>(sheet.exam->index));
     out.whole("variant", sheet.exam->asked.exercise.variant);
     out.number("marks", marked.marking.marks);
     out.number("outOf", marked.marking.outOf);

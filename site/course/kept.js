@@ -24,7 +24,8 @@ function store(all) {
 // could not be kept.
 export function keepExercise(exercise) {
     const others = keptExercises().filter(({ models }) => models[0].mark !== exercise.models[0].mark);
-    return store([exercise, ...others].slice(0, most));
+    const models = exercise.models.map(({ link, mark, variant, student }) => ({ link, mark, variant, student }));
+    return store([{ ...exercise, models }, ...others].slice(0, most));
 }
 
 export function forgetExercise(mark) {

@@ -7,8 +7,15 @@ const lines = (texts) => (texts ?? []).map((text) => element('li', { textContent
 const row = (cells, tag = 'td') => element('tr', {}, ...cells.map((cell) =>
     (cell instanceof Node ? element(tag, {}, cell) : element(tag, { textContent: cell, ...(tag === 'th' ? { scope: 'col' } : {}) }))));
 
-// Addresses and links in a text: of exercises one a line, or in the cells of links.csv.
-const linksIn = (text) => text.match(/[^\s,;"']*\bx=1\.[\w.-]+/g) ?? [];
+// Exercises in a text: links, one a line, or the lines of links.csv, which have students.
+const cell = '("(?:[^"]|"")*"|[^,]*)';
+const ofLinksTable = new RegExp(`^\\d+,${cell},[A-Z0-9]*,`);
+function exercisesIn(text) {
+    return text.split(/\r?\n/).flatMap((line) => {
+        const student = line.match(ofLinksTable)?.[1].replace(/^"|"$/g, '').replace(/""/g, '"') ?? '';
+        return (line.match(/\bx=1\.[\w.-]+/g) ?? []).map((link) => ({ link, student }));
+    });
+}
 
 // `current` resolves to the exercise that is open, and its variants.
 export function createMarking(program, current) {
@@ -18,11 +25,11 @@ export function createMarking(program, current) {
 
     // The exercises that sheets can be for: those pasted; else the open one and all that were set on this device.
     async function keys() {
-        const pasted = linksIn(at('keys').value);
+        const pasted = exercisesIn(at('keys').value);
         const kept = keptExercises().flatMap(({ models }) => models);
         const open = pasted.length > 0 ? [] : await current();
-        const all = pasted.length > 0 ? pasted.map((link) => ({ link })) : [...open, ...kept];
-        return [...new Map(all.map((model) => [model.mark ?? model.link, model])).values()];
+        return [...new Map([...pasted, ...open, ...(pasted.length > 0 ? [] : kept)]
+            .map((model) => [model.mark ?? model.link, model])).values()];
     }
 
     function showSheet({ code, marks, outOf, feedback }) {
@@ -33,8 +40,7 @@ export function createMarking(program, current) {
     }
 
     function showMarks(models) {
-        const students = new Map(models.map(({ mark, student }) => [mark, student]));
-        const hasNames = reply.sheets.some(({ exercise }) => students.get(exercise));
+        const hasNames = reply.sheets.some(({ model }) => models[model].student);
         const open = (sheet) => {
             const button = element('button', { type: 'button', textContent: sheet.code || sheet.sheet });
             button.addEventListener('click', () => showSheet(sheet));
@@ -43,7 +49,7 @@ export function createMarking(program, current) {
         at('marks').replaceChildren(element('caption', { textContent: 'Marks' }),
             element('thead', {}, row(['Sheet', 'Variant', ...(hasNames ? ['Student'] : []), 'Marks', 'Of', 'Slips'], 'th')),
             element('tbody', {}, ...reply.sheets.map((sheet) => row([open(sheet), sheet.variant ? String(sheet.variant) : '–',
-                ...(hasNames ? [students.get(sheet.exercise) ?? ''] : []), String(sheet.marks), String(sheet.outOf),
+                ...(hasNames ? [models[sheet.model].student ?? ''] : []), String(sheet.marks), String(sheet.outOf),
                 (sheet.slips ?? []).join('; ') || 'none']))));
     }
 

@@ -201,7 +201,18 @@ test('variants for a class: each student has a picture, a link and a code, and s
     await page.getByLabel('What was handed in').fill(sheet);
     await press(page, 'Mark it');
     await page.locator('#mark-says', { hasText: '1 sheet is marked' }).waitFor();
-    assert.match(await page.locator('#marks tbody').innerText(), /=cmd b@x/);
+    assert.match(await page.locator('#marks tbody').innerText(), /'?=cmd b@x/);
+    // On another device, the table of links says whose they are.
+    const other = await arrive(sizes.phone, '#a=1.broken');
+    await other.page.getByLabel('Links of the exercises').fill(links.content.toString());
+    await other.page.getByLabel('What was handed in').fill(sheet);
+    await press(other.page, 'Mark it');
+    await other.page.locator('#mark-says', { hasText: '1 sheet is marked' }).waitFor();
+    assert.match(await other.page.locator('#marks tbody').innerText(), /'?=cmd b@x/);
+    await screenshot(other.page, 'course-marking-phone');
+    assert.deepEqual(await faultsByAxe(other.page), []);
+    assert.equal(await other.page.evaluate(() => document.documentElement.scrollWidth <= innerWidth), true);
+    await other.context.close();
     await context.close();
 });
 

@@ -24,7 +24,7 @@ before(async () => {
                     source.postMessage({ type: 'gusset-received' }, origin);
                 }
             });
-            </script><iframe title="Exercise" width="380" height="600" src="${source.replace(/"/g, '&quot;')}"></iframe>`);
+            </script><iframe title="Exercise" width="324" height="600" src="${source.replace(/"/g, '&quot;')}"></iframe>`);
     });
     await new Promise((resolve) => server.listen(0, '127.0.0.1', resolve));
     school = { origin: `http://127.0.0.1:${server.address().port}`, stop: () => server.close() };
@@ -48,6 +48,7 @@ test('the answers go to the page around it when the student hands them in, and t
     const { page, context, frame } = await framed({ frame: school.origin, theme: 'dark' });
     assert.equal(await frame.locator('html').getAttribute('data-theme'), 'dark');
     assert.equal(await frame.locator('header .home').isVisible(), false);
+    assert.deepEqual(await frame.locator('html').evaluate((html) => [html.clientWidth <= 320, html.scrollWidth <= 320]), [true, true]);
     await frame.locator('.answer[data-of="A:y"]').getByLabel('size').fill('36');
     await frame.locator('.answer[data-of="A:y"]').getByLabel('up', { exact: true }).check({ force: true });
     await frame.getByRole('button', { name: 'Review and hand in' }).click();
