@@ -32,7 +32,9 @@ Outcome<std::string> linkOf(const Arguments& arguments, const Truss& truss,
         return std::string();
     }
     Truss asking = truss;
-    asking.exercise = exerciseText(truss, exercise);
+    if (truss.exercise.empty()) {
+        asking.exercise = exerciseText(truss, exercise);
+    }
     const Outcome<std::string> link = studentLink(asking, exercise);
     if (!link) {
         return link.issues();

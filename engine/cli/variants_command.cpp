@@ -8,6 +8,7 @@
 #include "cli/verdicts.hpp"
 #include "exchange/exercises/series.hpp"
 #include "exchange/exercises/student_list.hpp"
+#include "model/quantity/quantity_input.hpp"
 
 #include <algorithm>
 #include <charconv>
@@ -84,6 +85,15 @@ Outcome<VariantWishes> wishesOf(const Arguments& arguments, const Truss& truss) 
         return decimals.issues();
     }
     wishes.decimals = decimals.value();
+    for (const auto& [option, step] : {std::pair{"--length-step", &wishes.lengthStep},
+                                       std::pair{"--load-step", &wishes.loadStep}}) {
+        const Outcome<double> read =
+            arguments.has(option) ? readNumber(arguments.valueOf(option)) : 0;
+        if (!read || read.value() < 0) {
+            return Issue{IssueCode::OutOfRange, option, "takes a number that is not negative"};
+        }
+        *step = read.value();
+    }
     const Outcome<int> zeros = wholeNumber(arguments, "--zero", 0);
     if (arguments.has("--zero") && zeros) {
         wishes.zeros = zeros.value();

@@ -7,7 +7,8 @@
 //   in the order of the list, names, loads to choose from, paths, and the question there is
 // - set { model, exercise }: the model with this question, as text and as a link, and its figure
 // - form { joints, zeros, held: "ends" or "wall", seed }: a truss from nothing, as text
-// - variants { model, vary: [words], decimals, count or students, seed, address of the page of
+// - variants { model, vary: [words], decimals, steps (lengthStep, loadStep; 0: any), count or
+//   students, seed, address of the page of
 //   exercises }: each variant with its link, code, picture and steps, and key.csv and links.csv.
 //   Their progress is told while they are searched for
 // - handout { models, kind: "questions", "key" or "answers", paper, address or "" }: the sheets as

@@ -23,6 +23,7 @@ std::vector<std::string> labelsOf(const Truss& truss, const std::vector<JointId>
 }
 
 void writeChoices(JsonText& out, const Truss& truss) {
+    out.text("coordinateUnit", symbolOf(truss.units.length));
     out.texts("cases", caseNames(truss));
     std::vector<std::string> combinations;
     for (const Combination& combination : truss.combinations) {
@@ -83,6 +84,7 @@ Issues setExercise(const CourseWish& wish, JsonText& out) {
     if (!exercise) {
         return exercise.issues();
     }
+    truss.exercise = exerciseText(truss, exercise.value()); // the shortest that says it
     const Outcome<AnswerKey> key = keyOf(truss, exercise.value());
     if (!key) {
         return key.issues();

@@ -36,6 +36,12 @@ int wholeUnder(const JsonValue& request, std::string_view key) {
                : -1;
 }
 
+// 0 where there is none.
+double numberUnder(const JsonValue& request, std::string_view key) {
+    const JsonValue* value = request.find(key);
+    return value ? value->number : 0;
+}
+
 Outcome<std::uint64_t> seedUnder(const JsonValue& request) {
     const std::string text = textUnder(request, "seed");
     std::uint64_t seed = 0;
@@ -63,7 +69,8 @@ Outcome<Series> seriesOf(const JsonValue& request, const Exercise& exercise) {
         return seed.issues();
     }
     Series series{{varyUnder(request), wholeUnder(request, "decimals"), membersAsked(exercise),
-                   exercise.loads},
+                   exercise.loads, numberUnder(request, "lengthStep"),
+                   numberUnder(request, "loadStep")},
                   studentsOf(textUnder(request, "students")),
                   wholeUnder(request, "count"),
                   seed.value()};

@@ -97,6 +97,7 @@ async function open(model) {
     at('made').hidden = true;
     at('setting-says').textContent = '';
     questions.show(truss);
+    seriesPart.show(truss);
     showFigure(truss);
     seriesPart.clear();
     showPart('asking');

@@ -46,19 +46,19 @@ export function createMarking(program, current) {
             button.addEventListener('click', () => showSheet(sheet));
             return button;
         };
-        at('marks').replaceChildren(element('caption', { textContent: 'Marks' }),
+        at('marks').replaceChildren(element('table', {}, element('caption', { textContent: 'Marks' }),
             element('thead', {}, row(['Sheet', 'Variant', ...(hasNames ? ['Student'] : []), 'Marks', 'Of', 'Slips'], 'th')),
             element('tbody', {}, ...reply.sheets.map((sheet) => row([open(sheet), sheet.variant ? String(sheet.variant) : '–',
                 ...(hasNames ? [models[sheet.model].student ?? ''] : []), String(sheet.marks), String(sheet.outOf),
-                (sheet.slips ?? []).join('; ') || 'none']))));
+                (sheet.slips ?? []).join('; ') || 'none'])))));
     }
 
     function showSlips() {
         const counts = new Map();
         reply.sheets.flatMap(({ slips }) => slips ?? []).forEach((slip) => counts.set(slip, (counts.get(slip) ?? 0) + 1));
-        at('slips').replaceChildren(element('caption', { textContent: 'How often each slip was made' }),
+        at('slips').replaceChildren(element('table', {}, element('caption', { textContent: 'How often each slip was made' }),
             element('thead', {}, row(['Slip', 'Times'], 'th')),
-            element('tbody', {}, ...[...counts].sort(([, a], [, b]) => b - a).map(([slip, times]) => row([slip, String(times)]))));
+            element('tbody', {}, ...[...counts].sort(([, a], [, b]) => b - a).map(([slip, times]) => row([slip, String(times)])))));
     }
 
     async function mark() {
@@ -109,7 +109,8 @@ export function createMarking(program, current) {
         show() {
             const count = keptExercises().length;
             at('marking-what').textContent = count === 0 ? 'No exercise was set on this device: paste the links of yours.'
-                : `${count === 1 ? 'One exercise was' : `${count} exercises were`} set on this device, and need no link here.`;
+                : count === 1 ? 'The exercise that was set on this device needs no link here.'
+                    : `The ${count} exercises that were set on this device need no links here.`;
         },
         // Answers that were opened with this page.
         async take(link) {

@@ -40,12 +40,21 @@ export function createSeries(program, exercise, exercisePage, use) {
         at('series-form').querySelector('[type=submit]').disabled = isWorking;
     }
 
+    function stepIn(id) {
+        const text = at(id).value.trim().replace(',', '.');
+        const step = Number(text);
+        if (!(step >= 0)) {
+            throw new Error(`A step must be a number such as 0.5, or nothing: “${at(id).value}” is none.`);
+        }
+        return step;
+    }
+
     async function make() {
         const { model } = await exercise();
         const students = at('students').value;
         const request = { do: 'variants', model, address: exercisePage, students,
             vary: [...at('varies').querySelectorAll('input:checked')].map(({ value }) => value),
-            decimals: Number(at('decimals').value), count: Number(at('count').value.trim() || NaN),
+            lengthStep: stepIn('length-step'), loadStep: stepIn('load-step'), decimals: Number(at('decimals').value), count: Number(at('count').value.trim() || NaN),
             seed: at('seed').value.trim() };
         reply = await program.ask(request, ({ done, all }) => {
             at('series-progress').max = all;
@@ -84,5 +93,11 @@ export function createSeries(program, exercise, exercisePage, use) {
     });
     at('links-save').addEventListener('click', () => saveFile('links.csv', reply.links, 'text/csv'));
     at('key-save').addEventListener('click', () => saveFile('key.csv', reply.key, 'text/csv'));
-    return { clear };
+    return {
+        clear,
+        show({ coordinateUnit, forceUnit }) {
+            at('length-unit').textContent = coordinateUnit;
+            at('load-unit').textContent = forceUnit;
+        },
+    };
 }

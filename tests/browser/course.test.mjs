@@ -158,8 +158,8 @@ test('everything of a question is set, and read back from its link', async () =>
     await page.getByLabel('Hints').selectOption('none');
     await page.getByLabel('Answers are checked').selectOption('at-the-end');
     const link = await linkMade(page);
+    await page.goto('about:blank');
     await page.goto(`${shared.site.address}course/${link.slice(link.indexOf('#'))}`);
-    await page.reload();
     await page.locator('html[data-ready]').waitFor();
     const values = await page.evaluate(() => Object.fromEntries([...document.querySelectorAll('#setting-form input, #setting-form select')]
         .filter((field) => field.id || field.checked).map((field) => [field.id || field.value, field.value])));
@@ -242,6 +242,10 @@ test('wishes that can’t be met are said, a search can be stopped, and a truss 
     await screenshot(page, 'course-searching-phone');
     await press(page, 'Stop');
     await page.locator('#series-says', { hasText: 'Stopped' }).waitFor();
+    await page.getByLabel('Lengths in steps of').fill('half');
+    await press(page, 'Make the variants');
+    await page.locator('#series-says', { hasText: '“half” is none' }).waitFor();
+    await page.getByLabel('Lengths in steps of').fill('0,5');
     await page.locator('#count').fill('2');
     await press(page, 'Make the variants');
     await page.locator('#series-says', { hasText: '2 variants are made' }).waitFor();

@@ -1,5 +1,7 @@
 #include "classroom/variants/other_shape.hpp"
 
+#include "classroom/variants/friendly.hpp"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -177,6 +179,13 @@ bool settleOnGrid(std::vector<double>& places) {
     return true;
 }
 
+// Whether the distances between places, in units of the grid, are multiples of the step.
+bool areInSteps(const std::vector<double>& places, double grid, double step) {
+    return step == 0 || std::all_of(places.begin(), places.end(), [&](double place) {
+               return isMultiple((place - places.front()) * grid, step);
+           });
+}
+
 bool isWholeRoot(double square) {
     const double root = std::round(std::sqrt(square));
     return root * root == square;
@@ -198,8 +207,9 @@ Gaps gapsOf(const Truss& truss) {
     return gaps;
 }
 
-std::optional<Truss> otherShape(const Truss& truss, const Gaps& gaps, const Vary& vary,
+std::optional<Truss> otherShape(const Truss& truss, const Gaps& gaps, const VariantWishes& wishes,
                                 const std::vector<bool>& needed, Dice& dice) {
+    const Vary& vary = wishes.vary;
     if (!vary.lengths && !vary.rise) {
         return truss;
     }
@@ -209,6 +219,11 @@ std::optional<Truss> otherShape(const Truss& truss, const Gaps& gaps, const Vary
     std::vector<double> xs = placesOf(gaps.x, lengths.x);
     std::vector<double> ys = placesOf(gaps.y, lengths.y);
     if (!settleOnGrid(xs) || !settleOnGrid(ys)) {
+        return std::nullopt;
+    }
+    const bool isInSteps = areInSteps(xs, gaps.x.grid, vary.lengths ? wishes.lengthStep : 0) &&
+                           areInSteps(ys, gaps.y.grid, vary.rise ? wishes.lengthStep : 0);
+    if (!isInSteps) {
         return std::nullopt;
     }
     const auto placeOf = [&](JointId joint) {

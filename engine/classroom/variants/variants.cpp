@@ -90,7 +90,8 @@ std::optional<Thrown> throwLoads(const Source& source, Truss truss, Dice& dice) 
         const ExactSolution exact = solveExactly(truss, wishes.loads);
         const auto multiple =
             exact.solved ? friendlyMultiple(exact, wishes.asked, wishes.decimals) : std::nullopt;
-        if (!multiple || !throwSize(source.truss, truss, *multiple, dice)) {
+        if (!multiple || !throwSize(source.truss, truss, *multiple, dice) ||
+            (wishes.loadStep != 0 && !areLoadsInSteps(truss, wishes.loadStep))) {
             return std::nullopt;
         }
     }
@@ -112,7 +113,7 @@ std::optional<Variant> nextVariant(const Source& source, int number,
     int solved = 0;
     for (int i = 0; i < kThrows && solved < kSolutions; ++i) {
         std::optional<Truss> shape =
-            otherShape(source.truss, source.gaps, source.wishes.vary, source.needed, dice);
+            otherShape(source.truss, source.gaps, source.wishes, source.needed, dice);
         if (!shape) {
             continue;
         }
@@ -143,7 +144,7 @@ struct Cure {
     VariantWishes wishes;
     Phrase<> says;
 };
-std::array<Cure, 4> curesOf(const VariantWishes& wishes) {
+std::array<Cure, 5> curesOf(const VariantWishes& wishes) {
     VariantWishes decimals = wishes;
     decimals.decimals = 1;
     VariantWishes lengths = wishes;
@@ -151,10 +152,16 @@ std::array<Cure, 4> curesOf(const VariantWishes& wishes) {
     lengths.vary.rise = true;
     VariantWishes loads = wishes;
     loads.vary.loads = true;
+    VariantWishes steps = wishes;
+    steps.lengthStep = 0;
+    steps.loadStep = 0;
     VariantWishes all = lengths;
     all.vary.loads = true;
     all.decimals = 1;
-    return {{{decimals, phrase::kBlamesDecimals},
+    all.lengthStep = 0;
+    all.loadStep = 0;
+    return {{{steps, phrase::kBlamesSteps},
+             {decimals, phrase::kBlamesDecimals},
              {lengths, phrase::kBlamesLengths},
              {loads, phrase::kBlamesLoads},
              {all, phrase::kBlamesAll}}};
@@ -178,9 +185,7 @@ std::optional<Issue> slopedRoller(const Truss& truss, const ExactSolution& exact
 Issue blame(const Truss& truss, const VariantWishes& wishes, const ExactSolution& exact,
             std::uint64_t seed) {
     for (const Cure& cure : curesOf(wishes)) {
-        const bool isOther =
-            cure.wishes.vary != wishes.vary || cure.wishes.decimals != wishes.decimals;
-        if (isOther && hasVariant(sourceOf(truss, cure.wishes, exact), exact, seed)) {
+        if (cure.wishes != wishes && hasVariant(sourceOf(truss, cure.wishes, exact), exact, seed)) {
             return {IssueCode::OutOfRange, "variants", cure.says};
         }
     }
@@ -200,6 +205,9 @@ std::optional<Issue> faultOf(const VariantWishes& wishes, int count) {
     }
     if (wishes.decimals != 0 && wishes.decimals != 1) {
         return Issue{IssueCode::OutOfRange, "decimals", phrase::kVariantDecimals};
+    }
+    if (!(wishes.lengthStep >= 0 && wishes.loadStep >= 0)) {
+        return Issue{IssueCode::OutOfRange, "steps", phrase::kStepNotNegative};
     }
     const Vary none{false, false, false, false, false, false};
     if (wishes.vary == none) {

@@ -47,7 +47,11 @@ struct VariantWishes {
     std::vector<MemberId>
         asked{}; // whose forces must be such numbers; empty: all. Reactions always
     LoadChoice loads{};
+    double lengthStep = 0;      // new coordinates are multiples of it; length units; 0: of any
+    double loadStep = 0;        // new sizes of loads, likewise; force units
     std::optional<int> zeros{}; // members that carry nothing; none: about as many as now
+
+    bool operator==(const VariantWishes&) const = default;
 };
 
 struct Variant {

@@ -34,6 +34,9 @@ inline constexpr auto kBlamesLoads =
 inline constexpr auto kBlamesAll =
     "these wishes can't be met: let lengths, rise and the sizes of the loads vary, and allow one "
     "decimal"_phrase;
+inline constexpr auto kStepNotNegative = "must not be negative"_phrase;
+inline constexpr auto kBlamesSteps =
+    "no variant was found whose lengths and loads are in these steps: allow smaller ones"_phrase;
 inline constexpr auto kBlamesForm =
     "no lengths were found by which the forces of all the members asked for are such numbers: ask "
     "for fewer members, or use a form with fewer different slopes"_phrase;

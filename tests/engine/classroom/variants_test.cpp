@@ -440,3 +440,24 @@ TEST_CASE("A form of any wished number of joints is determinate") {
           std::string::npos);
     CHECK_FALSE(makeForm({3, std::nullopt, Held::AtEnds}, 1).ok());
 }
+
+TEST_CASE("Lengths and loads come in the steps that are wished for, or these are blamed") {
+    VariantWishes wishes;
+    wishes.lengthStep = 0.5;
+    wishes.loadStep = 5;
+    const Truss truss = prattOfFour(4, 3, {0, 20, 0});
+    const std::vector<Variant> variants = variantsOf(truss, wishes, 6, 4);
+    checkVariants(variants, wishes);
+    for (const Variant& variant : variants) {
+        for (const Joint& joint : variant.truss.joints) {
+            CHECK(2 * joint.at.x == std::round(2 * joint.at.x));
+            CHECK(2 * joint.at.y == std::round(2 * joint.at.y));
+        }
+        const double load = std::get<JointForce>(variant.truss.loads[0].what).fy;
+        CHECK(load / 5 == std::round(load / 5));
+    }
+    wishes.loadStep = 3.14159; // of which no whole number in reach is a multiple
+    const Outcome<std::vector<Variant>> none = makeVariants(truss, wishes, 1, 4);
+    REQUIRE_FALSE(none.ok());
+    CHECK(support::english(none.issues().front()).find("allow smaller ones") != std::string::npos);
+}
