@@ -10,7 +10,7 @@
 // - variants { model, vary: [words], decimals, steps (lengthStep, loadStep; 0: any), count or
 //   students, seed, address of the page of
 //   exercises }: each variant with its link, code, picture and steps, and key.csv and links.csv.
-//   Their progress is told while they are searched for
+//   Their progress is told while they are searched for, and that of sheets
 // - handout { models, kind: "questions", "key" or "answers", paper, address or "" }: the sheets as
 //   a page of HTML
 // - export { models, format as on the command line, pictures: [base64url of PNG] }: a file's name,
@@ -30,7 +30,7 @@
 
 namespace gusset {
 
-using CourseTold = std::function<void(const Progress&)>; // of variants
+using CourseTold = std::function<void(const Progress&)>; // in variants, or in sheets
 
 [[nodiscard]] std::string courseReply(const PhraseBook&, std::string_view request,
                                       const CourseTold& = {});

@@ -65,6 +65,7 @@ Issues makeSheets(const CourseWish& wish, JsonText& out) {
     HandoutChoices choices = handoutChoicesOf(wish.request);
     const std::string page = textUnder(wish.request, "address");
     std::string sheets;
+    Progress progress{0, all.value().size()};
     for (const AskedTruss& asked : all.value()) {
         if (!page.empty()) {
             const Outcome<std::string> link = studentLink(asked.truss, asked.exercise);
@@ -79,6 +80,10 @@ Issues makeSheets(const CourseWish& wish, JsonText& out) {
             return sheet.issues();
         }
         sheets += sheet.value();
+        ++progress.done;
+        if (wish.told) {
+            wish.told(progress);
+        }
     }
     out.text("html", handoutHtml({wish.book, all.value().front().truss}, sheets, choices));
     return {};

@@ -50,7 +50,8 @@ export function createPapers(program, models, exercisePage, whatIsHandedOut) {
     async function makeSheets() {
         const all = await models();
         const reply = await program.ask({ do: 'handout', models: all.map(({ link }) => link), kind: at('paper-kind').value,
-            paper: at('paper-size').value, address: at('paper-link').checked ? exercisePage : '' });
+            paper: at('paper-size').value, address: at('paper-link').checked ? exercisePage : '' },
+        ({ done, all: sheets }) => { at('paper-says').textContent = `${done} of ${sheets} sheets …`; });
         html = reply.html;
         at('paper-view').src = URL.createObjectURL(new Blob([html], { type: 'text/html' }));
         at('paper-view').hidden = false;
@@ -69,16 +70,19 @@ export function createPapers(program, models, exercisePage, whatIsHandedOut) {
 
     const onSubmit = (form, says, work) => at(form).addEventListener('submit', async (event) => {
         event.preventDefault();
+        at('paper-cancel').hidden = form !== 'paper-form';
         at(says).textContent = 'Working …';
         try {
             await work();
         } catch (error) {
             at(says).textContent = error.message;
         }
+        at('paper-cancel').hidden = true;
     });
     onSubmit('paper-form', 'paper-says', makeSheets);
     onSubmit('platform-form', 'platform-says', exportQuestions);
     at('paper-form').addEventListener('change', changed);
+    at('paper-cancel').addEventListener('click', () => program.cancel());
     at('paper-print').addEventListener('click', () => at('paper-view').contentWindow.print());
     at('paper-save').addEventListener('click', () => saveFile(`${at('paper-kind').value}.html`, html, 'text/html'));
     return { changed };

@@ -135,9 +135,12 @@ TEST_CASE("A truss is made from nothing, with as many zero members as wished") {
 TEST_CASE("Sheets of several exercises are one document") {
     const std::string models = "\"models\":[" + quoted(bridgeAsking(R"({"ask":["forces"]})")) +
                                "," + quoted(bridgeAsking(R"({"ask":["reactions"]})")) + "]";
+    std::vector<Progress> heard;
     const std::string html = textUnder(
-        courseAnswer("handout", models + R"(,"kind":"questions","paper":"Letter","address":"")"),
+        courseAnswer("handout", models + R"(,"kind":"questions","paper":"Letter","address":"")",
+                     [&](const Progress& progress) { heard.push_back(progress); }),
         "html");
+    CHECK(heard == std::vector<Progress>{{1, 2}, {2, 2}});
     std::size_t sheets = 0;
     for (auto at = html.find("<article"); at != html.npos; at = html.find("<article", at + 1)) {
         ++sheets;
