@@ -12,7 +12,7 @@ const cell = '("(?:[^"]|"")*"|[^,]*)';
 const ofLinksTable = new RegExp(`^\\d+,${cell},[A-Z0-9]*,`);
 function exercisesIn(text) {
     return text.split(/\r?\n/).flatMap((line) => {
-        const student = line.match(ofLinksTable)?.[1].replace(/^"|"$/g, '').replace(/""/g, '"') ?? '';
+        const student = line.match(ofLinksTable)?.[1].replace(/^"|"$/g, '').replace(/""/g, '"').replace(/^'(?=[=+@-])/, '') ?? '';
         return (line.match(/\bx=1\.[\w.-]+/g) ?? []).map((link) => ({ link, student }));
     });
 }

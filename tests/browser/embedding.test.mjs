@@ -24,7 +24,7 @@ before(async () => {
                     source.postMessage({ type: 'gusset-received' }, origin);
                 }
             });
-            </script><iframe title="Exercise" width="324" height="600" src="${source.replace(/"/g, '&quot;')}"></iframe>`);
+            </script><iframe title="Exercise" width="320" height="600" src="${source.replace(/"/g, '&quot;')}"></iframe>`);
     });
     await new Promise((resolve) => server.listen(0, '127.0.0.1', resolve));
     school = { origin: `http://127.0.0.1:${server.address().port}`, stop: () => server.close() };
