@@ -5,7 +5,8 @@
 //
 // - open { model }: what is needed to set a question: the figure, whose first lines are the members
 //   in the order of the list, names, loads to choose from, paths, and the question there is
-// - set { model, exercise }: the model with this question, as text and as a link, and its figure
+// - set { model, exercise, or none for the model's own as it is }: the model with this question, as
+//   text and as a link, its mark, and its figure
 // - form { joints, zeros, held: "ends" or "wall", seed }: a truss from nothing, as text
 // - variants { model, vary: [words], decimals, steps (lengthStep, loadStep; 0: any), count or
 //   students, seed, address of the page of

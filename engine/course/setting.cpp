@@ -79,12 +79,16 @@ Issues setExercise(const CourseWish& wish, JsonText& out) {
     }
     Truss truss = std::move(reading).value().truss;
     const JsonValue* asked = wish.request.find("exercise");
-    truss.exercise = asked ? jsonText(*asked) : std::string();
+    if (asked) {
+        truss.exercise = jsonText(*asked);
+    }
     const Outcome<Exercise> exercise = readExercise(truss);
     if (!exercise) {
         return exercise.issues();
     }
-    truss.exercise = exerciseText(truss, exercise.value()); // the shortest that says it
+    if (asked) {
+        truss.exercise = exerciseText(truss, exercise.value()); // the shortest that says it
+    }
     const Outcome<AnswerKey> key = keyOf(truss, exercise.value());
     if (!key) {
         return key.issues();

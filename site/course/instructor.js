@@ -15,6 +15,7 @@ const parts = ['beginning', 'asking', 'series', 'papers', 'marking'];
 
 const program = createProgram();
 let truss = null; // what the program said of it when it was opened
+let isChanged = false; // the question of the form, since the truss was opened
 let made = null; // the exercise, once there is one
 let series = null; // its variants, if there are any
 
@@ -63,6 +64,7 @@ function markChosen() {
 }
 
 const questions = createQuestions(() => {
+    isChanged = true;
     made = null;
     series = null;
     at('made').hidden = true;
@@ -76,10 +78,12 @@ function keep(variants) {
     return keepExercise({ title: titleOf(), when: new Date().toISOString().slice(0, 10), models });
 }
 
-// The exercise of the form: made now unless nothing has changed since.
+// The exercise of the form, made now unless nothing has changed since. One that was opened, such as a variant, stays
+// the same until its question is changed.
 async function exercise() {
     if (!made) {
-        made = await program.ask({ do: 'set', model: truss.model, exercise: questions.exercise() });
+        const isOpened = truss.exercise && !isChanged;
+        made = await program.ask({ do: 'set', model: truss.model, ...(isOpened ? {} : { exercise: questions.exercise() }) });
         at('made-link').href = `${exercisePage}#${made.link}`;
         at('made').hidden = false;
         keep();
@@ -97,6 +101,7 @@ async function open(model) {
     at('made').hidden = true;
     at('setting-says').textContent = '';
     questions.show(truss);
+    isChanged = false;
     seriesPart.show(truss);
     showFigure(truss);
     seriesPart.clear();

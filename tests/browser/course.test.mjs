@@ -197,6 +197,13 @@ test('variants for a class: each student has a picture, a link and a code, and s
     assert.equal(variant, 2);
     assert.ok(link.endsWith(`&code=${code}`), 'the code of the link');
     assert.doesNotMatch(decodeURIComponent(link), /cmd/);
+    // Opened by its link, a variant stays that variant until it is changed.
+    const opened = await arrive(sizes.desktop, link.slice(link.indexOf('#')));
+    const partOf = (address) => address.match(/x=1\.[\w.-]+/)[0];
+    assert.equal(partOf(await linkMade(opened.page)), partOf(link));
+    await opened.page.getByLabel('Which members carry nothing', { exact: true }).check();
+    assert.notEqual(partOf(await linkMade(opened.page)), partOf(link));
+    await opened.context.close();
     await part(page, 'Mark');
     await page.getByLabel('What was handed in').fill(sheet);
     await press(page, 'Mark it');

@@ -57,6 +57,7 @@ TEST_CASE("A truss opens to be asked about, is given a question, and opens again
     const std::string link = textUnder(made, "link");
     CHECK(link.starts_with("x=1."));
     const JsonValue again = courseAnswer("open", modelPart(link));
+    CHECK(textUnder(courseAnswer("set", modelPart(link)), "mark") == textUnder(made, "mark"));
     const JsonValue* exercise = again.find("exercise");
     REQUIRE(exercise);
     CHECK(exercise->find("ask")->items.size() == 2);
