@@ -2,6 +2,10 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstdio>
+#include <cstdlib>
+#include <limits>
+#include <map>
 #include <utility>
 
 namespace gusset {
@@ -10,14 +14,18 @@ namespace {
 
 // What an explanation costs: slips count first, then how well they are told.
 constexpr double kSlipCost = 1;
-constexpr double kUnnamedCost = 0.2;
+constexpr double kUnnamedCost = 0.4;
+constexpr double kFreeValueCost = 0.9; // of each more value that an unknown slip could have given
 constexpr double kSeveralFitCost = 0.1;
 constexpr double kTermCost = 0.02;       // many terms could be wrong, and one of them fit by chance
 constexpr double kMiswrittenCost = 0.05; // the value used was not the one written
-constexpr double kUnsupportedCost = 0.5;
+constexpr double kUnsupportedCost = 0.9;
+constexpr double kGrantedCost = 0.3; // of a right value by a section that is not followed here
+constexpr int kMostGranted = 2;
 constexpr double kGuessCost = 0.3; // of a reaction found from no equation
 // Sheets with more slips than this can sort out are explained as they come.
-constexpr int kMostTrials = 80;
+constexpr int kMostTrials = 400;
+constexpr double kNotUsed = std::numeric_limits<double>::max();
 
 bool isOfValueAlone(SlipKind kind) {
     return kind == SlipKind::WrongSense || kind == SlipKind::ReactionTurned ||
@@ -29,6 +37,7 @@ struct Trial {
     OwnValues own;
     Explanation found;
     double cost = 0;
+    int granted = 0; // right values that were taken though no part gives them
 };
 
 // How far a value may be from what it follows from: by the sheet's own figures, or by the
@@ -62,7 +71,7 @@ private:
         const bool right = isRight(basis_, unknown, value);
         const double most =
             right ? within + expected.error : std::clamp(expected.error, within, 2 * within);
-        const double rounding = roundingError(rounding_, value) + kRoundings * expected.error;
+        const double rounding = roundingError(rounding_, value) * 1.01 + kRoundings * expected.error;
         const bool isSharp = sharpness_ == Sharpness::OfTheSheet;
         return std::abs(value - expected.value) <= (isSharp ? std::min(most, rounding) : most);
     }
@@ -83,10 +92,22 @@ private:
             here.unknowns.push_back(force.of);
             here.values.push_back(value);
             here.expected.push_back(estimate(part, *sum, trial.own, force.of));
-            here.follows.push_back(value && (isNear(force.of, *value, here.expected.back()) ||
-                                             isGivenPlainly(trial, part, force.of, *value)));
+            here.follows.push_back(value && !isWrongOfRight(trial, part, force.of, *value) &&
+                                   (isNear(force.of, *value, here.expected.back()) ||
+                                    isGivenPlainly(trial, part, force.of, *value)));
         }
         return here;
+    }
+
+    // A wrong value of right ones: even where rounding could have given it, it has a slip in it.
+    bool isWrongOfRight(const Trial& trial, const PartOfTruss& part, int unknown,
+                        double value) const {
+        return sharpness_ == Sharpness::OfTheSheet && !isRight(basis_, unknown, value) &&
+               std::all_of(part.forces.begin(), part.forces.end(), [&](const ActingForce& force) {
+                   return force.of == kGivenLoad || !trial.own.known[at(force.of)] ||
+                          std::abs(trial.own.value[at(force.of)] - basis_.truth[at(force.of)]) <=
+                              kRoundings * trial.own.error[at(force.of)];
+               });
     }
 
     bool isGivenPlainly(const Trial& trial, const PartOfTruss& part, int unknown,
@@ -153,29 +174,65 @@ private:
         }
     }
 
-    void search(Trial trial) {
-        if (best_ && trial.cost >= best_->cost) {
-            return;
-        }
-        takeAllThatFollows(trial);
-        if (std::find(trial.own.known.begin(), trial.own.known.end(), false) ==
-            trial.own.known.end()) {
-            best_ = std::move(trial);
-            return;
-        }
-        ++trials_;
-        std::vector<Trial> next = slipsFrom(trial);
-        if (next.empty()) {
-            next.push_back(withoutEquation(trial));
-        }
-        std::stable_sort(next.begin(), next.end(),
-                         [](const Trial& a, const Trial& b) { return a.cost < b.cost; });
-        for (Trial& each : next) {
-            search(std::move(each));
-            if (best_ && trials_ > kMostTrials) {
-                return;
+    // The cheapest first, so that the first explanation that is whole is the least one. What is
+    // used for the unknowns decides what is still to be explained: of several ways to the same,
+    // only the cheapest goes on.
+    void search(Trial start) {
+        std::vector<Trial> open;
+        std::map<std::vector<double>, double> costs;
+        const auto isDearer = [](const Trial& a, const Trial& b) { return a.cost > b.cost; };
+        const auto add = [&](Trial trial) {
+            takeAllThatFollows(trial);
+            const auto [at, isNew] = costs.try_emplace(usedIn(trial), trial.cost);
+            if (isSlipless(trial)) {
+                best_ = std::move(trial); // in want of another
+            } else if (isNew || trial.cost < at->second) {
+                at->second = trial.cost;
+                open.push_back(std::move(trial));
+                std::push_heap(open.begin(), open.end(), isDearer);
+            }
+        };
+        add(std::move(start));
+        for (int trials = 0; !open.empty() && !isWhole(open.front()); ++trials) {
+            const Trial trial = std::move(open.front());
+            std::pop_heap(open.begin(), open.end(), isDearer);
+            open.pop_back();
+            std::vector<Trial> next = slipsFrom(trial);
+            if (next.empty()) {
+                next.push_back(withoutEquation(trial));
+            } else if (trial.granted < (givesAnyJoint(trial) ? 1 : kMostGranted)) {
+                addGranted(next, trial);
+            }
+            if (trials > kMostTrials) { // no small set explains the sheet: as it comes
+                open.clear();
+                costs.clear();
+                next = {*std::min_element(next.begin(), next.end(), isCheaper)};
+            }
+            for (Trial& each : next) {
+                if(getenv("MKDBG")){ fprintf(stderr,"from %.2f to %.2f:",trial.cost,each.cost); for(auto&sl:each.found.slips){fprintf(stderr," part %d fits",sl.part?(int)*sl.part:-1);for(auto f:sl.fits)fprintf(stderr," %d",(int)f);fprintf(stderr," on");for(int a:sl.answers)fprintf(stderr," %d",a);} fprintf(stderr,"\n");}
+                add(std::move(each));
             }
         }
+        if (!open.empty()) {
+            best_ = std::move(open.front());
+        }
+    }
+
+    // Where anything is wrong there is a slip.
+    bool isSlipless(const Trial& trial) const {
+        return sharpness_ == Sharpness::OfTheSheet && trial.found.slips.empty() && isWhole(trial);
+    }
+    static bool isCheaper(const Trial& a, const Trial& b) { return a.cost < b.cost; }
+    static std::vector<double> usedIn(const Trial& trial) {
+        std::vector<double> used = trial.own.value;
+        for (std::size_t i = 0; i < used.size(); ++i) {
+            used[i] = trial.own.known[i] ? used[i] : kNotUsed;
+        }
+        return used;
+    }
+    static bool isWhole(const Trial& trial) {
+        return std::find(trial.own.known.begin(), trial.own.known.end(), false) ==
+               trial.own.known.end();
     }
 
     std::vector<Trial> slipsFrom(const Trial& trial) const {
@@ -201,6 +258,35 @@ private:
         return next;
     }
 
+    // Right not only by the tolerance, but as far as it is written.
+    bool isExact(int unknown) const {
+        const std::optional<double>& value = written_[at(unknown)];
+        return value && std::abs(*value - basis_.truth[at(unknown)]) <=
+                            kRoundings * roundingError(rounding_, *value);
+    }
+    bool givesAnyJoint(const Trial& trial) const {
+        return std::any_of(
+            basis_.parts.begin(), basis_.parts.end(), [&](const PartOfTruss& part) {
+                return part.joints.size() == 1 && !look(trial, part).unknowns.empty();
+            });
+    }
+    // Where only a section goes on, it may have been another one than is followed here.
+    void addGranted(std::vector<Trial>& next, const Trial& before) const {
+        for (int unknown = 0; unknown < static_cast<int>(written_.size()); ++unknown) {
+            if (!before.own.known[at(unknown)] && isExact(unknown)) {
+                Trial& trial = next.emplace_back(before);
+                trial.found.accounts[at(unknown)].verdict = Verdict::Right;
+                trial.cost += kGrantedCost;
+                ++trial.granted;
+                takeWritten(trial, unknown);
+            }
+        }
+    }
+
+    static double unnamedCost(std::size_t values) {
+        return kUnnamedCost + kFreeValueCost * (static_cast<double>(values) - 1);
+    }
+
     void addSlip(Trial& trial, std::optional<std::size_t> part, std::vector<SlipKind> fits,
                  const std::vector<int>& answers) const {
         const std::size_t number = trial.found.slips.size();
@@ -210,7 +296,7 @@ private:
             account.part = part;
             account.slip = number;
         }
-        trial.cost += kSlipCost + (fits.empty()                   ? kUnnamedCost
+        trial.cost += kSlipCost + (fits.empty()                   ? unnamedCost(answers.size())
                                    : fits.size() > 1              ? kSeveralFitCost
                                    : isOfValueAlone(fits.front()) ? 0
                                                                   : kTermCost);
@@ -268,7 +354,7 @@ private:
         std::vector<int> apart;
         for (std::size_t k = 1; k < wrong.size(); ++k) {
             const bool isOne =
-                !fits.empty() || balancesOneSum(basis_.structure, basis_.parts[index], trial.own,
+                !fits.empty() || basis_.parts[index].joints.size() == 1 || balancesOneSum(basis_.structure, basis_.parts[index], trial.own,
                                                 rounding_, here, wrong[k]);
             (isOne ? together : apart).push_back(here.unknowns[wrong[k]]);
         }
@@ -315,7 +401,6 @@ private:
     Rounding rounding_;
     Sharpness sharpness_;
     std::optional<Trial> best_;
-    int trials_ = 0;
 };
 
 } // namespace

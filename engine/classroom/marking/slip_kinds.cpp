@@ -9,6 +9,8 @@ namespace gusset {
 namespace {
 
 constexpr double kGravity = 9.81; // m/s², as taught
+constexpr double kToldFrom = 20;     // times its error: so much more is a value than nothing
+constexpr double kSomeArm = 0.02;    // of the right one
 constexpr Sum kSumX{{1, 0}, false, {}};
 constexpr Sum kSumY{{0, 1}, false, {}};
 
@@ -114,10 +116,12 @@ private:
     std::vector<Together> waysToSolve() const {
         std::vector<Together> ways;
         const std::vector<Sum> sums = plainSums(structure_, part_);
-        if (unknowns_.size() == 1) {
-            for (const Sum& sum : sums) {
-                ways.push_back({{sum}, unknowns_});
+        for (const int unknown : here_.unknowns) {
+            for (const Sum& sum : plainSumsFor(structure_, part_, own_.known, unknown)) {
+                ways.push_back({{sum}, {unknown}});
             }
+        }
+        if (unknowns_.size() == 1) {
             return ways;
         }
         if (unknowns_.size() == 2) {
@@ -329,7 +333,8 @@ private:
             const Vec2 b = structure_.joints[static_cast<std::size_t>(bar.b)];
             if (a == force.at || b == force.at) {
                 const double share = shareIn(sum, force.along, a == force.at ? b : a);
-                if (share * shares[r][f] > 0 &&
+                // None at all is a force left out.
+                if (share * shares[r][f] > 0 && std::abs(share) > kSomeArm * std::abs(shares[r][f]) &&
                     std::abs(share - shares[r][f]) > kNoShare * std::abs(share)) {
                     tryShare(SlipKind::WrongArm, together, shares, r, f, share);
                 }
@@ -361,13 +366,15 @@ private:
         if (isTimes(-1)) {
             add(isReaction ? SlipKind::ReactionTurned : SlipKind::WrongSense);
         }
+        // A nought has no factor, nor what may be one within rounding.
+        const bool isTold = std::abs(expected.value) > kToldFrom * expected.error;
         for (const double factor : {2.0, 10.0, 1000.0, kGravity}) {
-            if (isTimes(factor) || isTimes(1 / factor)) {
+            if (isTold && (isTimes(factor) || isTimes(1 / factor))) {
                 add(SlipKind::WrongFactor);
             }
         }
         if (isDigitSwap(rounding_, *here_.values[i], expected.value,
-                        2.02 * roundingError(rounding_, expected.value) +
+                        roundingError(rounding_, expected.value) * 1.01 +
                             kRoundings * expected.error)) {
             add(SlipKind::DigitsSwapped);
         }
@@ -431,6 +438,12 @@ private:
         if (has(SlipKind::WrongSense) || has(SlipKind::ReactionTurned)) {
             drop(SlipKind::WrongSign);
             drop(SlipKind::EarlierSign);
+        }
+        if (has(SlipKind::WrongFactor)) {
+            drop(SlipKind::DigitsSwapped);
+        }
+        if (fits_.size() > 1) { // an arm may be that of any joint: one will do by chance
+            drop(SlipKind::WrongArm);
         }
         if (has(SlipKind::ZeroMisjudged)) {
             fits_ = {SlipKind::ZeroMisjudged};

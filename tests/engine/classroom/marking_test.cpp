@@ -2,7 +2,7 @@
 // follows from them is not marked again, and no right answer is marked wrong.
 #include "classroom/marking/marking.hpp"
 
-#include "support/classroom/student.hpp"
+#include "support/classroom/worked_sheet.hpp"
 #include "support/trusses/random_truss.hpp"
 #include "support/trusses/small_truss.hpp"
 
@@ -31,138 +31,6 @@ constexpr std::array<const char*, kSlipKinds> kKindNames{
     "left out",        "wrong sign",  "sine for cosine", "not resolved", "to one bar",
     "reaction turned", "by symmetry", "wrong arm",       "earlier sign", "wrong sense",
     "zero misjudged",  "factor",      "digits swapped"};
-
-Exercise everyForce(const Truss& truss) {
-    Exercise exercise;
-    AskForces forces;
-    for (std::size_t i = 0; i < truss.members.size(); ++i) {
-        forces.members.push_back(MemberId{static_cast<int>(i)});
-    }
-    exercise.questions = {{AskReactions{}, 0}, {forces, 0}};
-    return exercise;
-}
-
-struct Asked {
-    Truss truss;
-    Exercise exercise;
-    AnswerKey key;
-
-    explicit Asked(Truss model)
-        : truss(std::move(model)), exercise(everyForce(truss)),
-          key(keyOf(truss, exercise).value()) {}
-};
-
-bool isWrongBy(const Asked& asked, const StudentStep& step, const std::vector<double>& values) {
-    for (std::size_t i = 0; i < values.size(); ++i) {
-        // Twice the tolerance, so that it is a slip and not a rounding.
-        if (std::abs(values[i] - step.right[i]) >
-            2 * allowance(asked.exercise.tolerance, step.right[i], asked.key.largest)) {
-            return true;
-        }
-    }
-    return false;
-}
-
-// What two slips look like when they give the same: a wrong sense is what is seen, whichever sign
-// it came from; so is a nought.
-bool outranks(SlipKind kind, SlipKind other) {
-    const bool isSign = other == SlipKind::WrongSign || other == SlipKind::EarlierSign;
-    return (isSign && (kind == SlipKind::WrongSense || kind == SlipKind::ReactionTurned)) ||
-           kind == SlipKind::ZeroMisjudged || kind == SlipKind::BySymmetry;
-}
-bool canBeTold(const StudentStep& step, const PossibleSlip& slip) {
-    return std::none_of(step.slips.begin(), step.slips.end(), [&](const PossibleSlip& other) {
-        return other.kind != slip.kind && !outranks(slip.kind, other.kind) &&
-               looksTheSame(other.values, slip.values);
-    });
-}
-
-// Whether a student who carries no more figures than he writes still gets the right values: where
-// not, rounding alone looks like a slip.
-bool bearsRounding(const Asked& asked, std::uint64_t seed, int figures) {
-    for (std::uint64_t order = 0; order < 3; ++order) {
-        Student student(asked.truss, asked.exercise, asked.key, seed + order);
-        while (const std::optional<StudentStep> step = student.next()) {
-            std::vector<double> rounded;
-            for (std::size_t i = 0; i < step->right.size(); ++i) {
-                rounded.push_back(roundedToFigures(step->right[i], figures));
-                const std::size_t unknown = step->unknowns[i];
-                const std::size_t restraints = asked.key.reactions.size();
-                const double truth = unknown < restraints ? asked.key.reactions[unknown]
-                                                          : asked.key.forces[unknown - restraints];
-                if (std::abs(rounded.back() - truth) >
-                    allowance(asked.exercise.tolerance, truth, asked.key.largest) / 2) {
-                    return false;
-                }
-            }
-            student.go(*step, rounded);
-        }
-    }
-    return true;
-}
-
-struct Made {
-    SlipKind kind;
-    std::vector<JointId> body;
-    std::vector<MemberOrRestraint> unknowns; // of the step
-    bool canBeTold = false;
-};
-std::vector<MemberOrRestraint> named(const Asked& asked, const std::vector<std::size_t>& unknowns) {
-    std::vector<MemberOrRestraint> names;
-    const int restraints = static_cast<int>(asked.key.reactions.size());
-    for (const std::size_t unknown : unknowns) {
-        const int number = static_cast<int>(unknown);
-        names.push_back(number < restraints ? MemberOrRestraint(RestraintId{number})
-                                            : MemberOrRestraint(MemberId{number - restraints}));
-    }
-    return names;
-}
-
-struct Worked {
-    Answers sheet;
-    std::vector<Made> made;
-    bool isWorked = true; // by supports and joints alone
-};
-
-// Works the truss and makes so many slips of these kinds, each at the first step after a random one
-// where it can be made.
-Worked workWith(const Asked& asked, const std::vector<SlipKind>& kinds, std::uint64_t seed,
-                int figures) {
-    Student student(asked.truss, asked.exercise, asked.key, seed);
-    Random random(seed + 1);
-    Worked worked;
-    const bool bears = bearsRounding(asked, seed, figures);
-    int wait = random.integer(0, static_cast<int>(asked.truss.joints.size()) / 2);
-    while (const std::optional<StudentStep> step = student.next()) {
-        if (step->body.empty() && !worked.made.empty()) {
-            // Only a section would go on, and this one forgets the slip: no student works so.
-            worked.made.clear();
-            worked.isWorked = false;
-            break;
-        }
-        std::vector<PossibleSlip> fitting;
-        if (worked.made.size() < kinds.size() && --wait < 0) {
-            for (const PossibleSlip& slip : step->slips) {
-                if (slip.kind == kinds[worked.made.size()] &&
-                    isWrongBy(asked, *step, slip.values)) {
-                    fitting.push_back(slip);
-                }
-            }
-        }
-        if (fitting.empty()) {
-            student.go(*step, step->right);
-            continue;
-        }
-        const PossibleSlip& slip = random.pick(fitting);
-        student.go(*step, slip.values);
-        worked.made.push_back(
-            {slip.kind, step->body, named(asked, step->unknowns), bears && canBeTold(*step, slip)});
-        wait = random.integer(0, 2);
-    }
-    worked.sheet =
-        worked.isWorked ? student.sheet(figures) : blankAnswers(asked.truss, asked.exercise);
-    return worked;
-}
 
 // Of the right kind, and at the right step: on its body, or for one of its unknowns, which another
 // body can give as well.
@@ -239,7 +107,7 @@ TEST_CASE("A sheet without a slip has full marks, in whichever order it was work
     for (std::uint64_t seed = 0; seed < 300; ++seed) {
         const Asked asked(randomDeterminateTruss(seed));
         const MarkingScheme scheme(asked.truss, asked.exercise, asked.key);
-        const Marking marking = scheme.mark(workWith(asked, {}, seed, 4).sheet);
+        const Marking marking = scheme.mark(workWith(asked, {}, seed).sheet);
         CAPTURE(seed);
         CHECK(marking.slips.empty());
         CHECK(marking.marks == marking.outOf);
@@ -254,7 +122,7 @@ TEST_CASE("One slip, carried through, is found and named") {
         const auto seed = static_cast<std::uint64_t>(n);
         const Asked asked(randomDeterminateTruss(seed));
         const auto kind = static_cast<SlipKind>(n % kSlipKinds);
-        const Worked worked = workWith(asked, {kind}, seed, 4);
+        const Worked worked = workWith(asked, {kind}, seed);
         const Marking marking =
             MarkingScheme(asked.truss, asked.exercise, asked.key).mark(worked.sheet);
         wronged += rightMarkedWrong(asked, worked, marking);
@@ -290,7 +158,7 @@ TEST_CASE("Two slips, carried through, are found and named") {
         const Asked asked(randomDeterminateTruss(seed));
         const auto first = static_cast<SlipKind>(n % kSlipKinds);
         const auto second = static_cast<SlipKind>(n / kSlipKinds % kSlipKinds);
-        const Worked worked = workWith(asked, {first, second}, seed, 4);
+        const Worked worked = workWith(asked, {first, second}, seed);
         const Marking marking =
             MarkingScheme(asked.truss, asked.exercise, asked.key).mark(worked.sheet);
         wronged += rightMarkedWrong(asked, worked, marking);
