@@ -244,6 +244,7 @@ private:
             };
             if (std::any_of(here.values.begin(), here.values.end(), isAnswered)) {
                 addSlipsOn(next, trial, index, here);
+                addSlipsOnEach(next, trial, index, here);
             }
         }
         for (std::size_t i = 0; i < basis_.structure.restraints.size(); ++i) {
@@ -328,6 +329,23 @@ private:
             next.push_back(std::move(miswritten));
         }
         next.push_back(std::move(trial));
+    }
+
+    // An equation that holds one of several unknowns may have been worked for itself.
+    void addSlipsOnEach(std::vector<Trial>& next, const Trial& before, std::size_t index,
+                        const WrittenHere& here) const {
+        for (std::size_t i = 0; here.unknowns.size() > 1 && i < here.unknowns.size(); ++i) {
+            if (here.values[i] && !isRight(basis_, here.unknowns[i], *here.values[i]) &&
+                !plainSumsFor(basis_.structure, basis_.parts[index], before.own.known,
+                              here.unknowns[i])
+                     .empty()) {
+                addSlipsOn(next, before, index,
+                           {{here.unknowns[i]},
+                            {here.values[i]},
+                            {here.follows[i]},
+                            {here.expected[i]}});
+            }
+        }
     }
 
     // Right values beside a slip, or that nothing supports.

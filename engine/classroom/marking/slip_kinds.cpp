@@ -49,8 +49,13 @@ public:
             tryChangedTerms(together);
         }
         for (std::size_t i = 0; i < here_.unknowns.size(); ++i) {
-            if (here_.values[i] && !here_.follows[i] && othersAreCarried(i)) {
-                tryChangedValue(i);
+            if (here_.values[i] && !here_.follows[i] &&
+                areOthersCarried([i](std::size_t other) { return other == i; })) {
+                tryChangedValue(i, here_.expected[i]);
+                for (const Sum& sum :
+                     plainSumsFor(structure_, part_, own_.known, here_.unknowns[i])) {
+                    tryChangedValue(i, estimate(part_, sum, own_, here_.unknowns[i]));
+                }
             }
         }
         tryToOneBar();
@@ -61,29 +66,9 @@ public:
 
     // Whether the value balances one sum with all others as they are written.
     bool isCarried(std::size_t which) const {
-        for (const Sum& sum : plainSums(structure_, part_)) {
-            const ActingForce& force = forceOf(here_.unknowns[which]);
-            if (std::abs(shareIn(sum, force)) < kNoShare) {
-                continue;
-            }
-            OwnValues all = own_;
-            bool areGiven = true;
-            for (const int unknown : unknowns_) {
-                if (unknown == force.of || std::abs(shareIn(sum, forceOf(unknown))) < kNoShare) {
-                    continue;
-                }
-                const std::optional<double> value = writtenFor(unknown);
-                areGiven = areGiven && value.has_value();
-                all.known[static_cast<std::size_t>(unknown)] = true;
-                all.value[static_cast<std::size_t>(unknown)] = value.value_or(0);
-                all.error[static_cast<std::size_t>(unknown)] =
-                    roundingError(rounding_, value.value_or(0));
-            }
-            if (areGiven && isWritten(which, estimate(part_, sum, all, force.of))) {
-                return true;
-            }
-        }
-        return false;
+        const std::vector<Sum> sums = plainSums(structure_, part_);
+        return std::any_of(sums.begin(), sums.end(),
+                           [&](const Sum& sum) { return balances(which, sum); });
     }
 
 private:
@@ -107,6 +92,66 @@ private:
         return std::abs(*here_.values[which] - value.value) <=
                roundingError(rounding_, *here_.values[which]) * 1.01 + kRoundings * value.error;
     }
+    bool balances(std::size_t which, const Sum& sum) const {
+        const ActingForce& force = forceOf(here_.unknowns[which]);
+        if (std::abs(shareIn(sum, force)) < kNoShare) {
+            return false;
+        }
+        OwnValues all = own_;
+        for (const int unknown : unknowns_) {
+            if (unknown == force.of || std::abs(shareIn(sum, forceOf(unknown))) < kNoShare) {
+                continue;
+            }
+            const std::optional<double> value = writtenFor(unknown);
+            if (!value) {
+                return false;
+            }
+            all.known[static_cast<std::size_t>(unknown)] = true;
+            all.value[static_cast<std::size_t>(unknown)] = *value;
+            all.error[static_cast<std::size_t>(unknown)] = roundingError(rounding_, *value);
+        }
+        return isWritten(which, estimate(part_, sum, all, force.of));
+    }
+
+    // Whether these values follow from as many sums as they are, with all others as written.
+    bool areCarried(const std::vector<std::size_t>& which) const {
+        std::vector<std::vector<double>> rows;
+        for (const Sum& sum : plainSums(structure_, part_)) {
+            const auto holding = std::find_if(which.begin(), which.end(), [&](std::size_t i) {
+                return std::abs(shareIn(sum, forceOf(here_.unknowns[i]))) > kNoShare;
+            });
+            if (holding == which.end() || !balances(*holding, sum)) {
+                continue;
+            }
+            std::vector<double>& row = rows.emplace_back();
+            for (const std::size_t i : which) {
+                row.push_back(shareIn(sum, forceOf(here_.unknowns[i])));
+            }
+        }
+        return rankOf(std::move(rows)) == which.size();
+    }
+
+    static std::size_t rankOf(std::vector<std::vector<double>> rows) {
+        std::size_t rank = 0;
+        for (std::size_t c = 0; !rows.empty() && c < rows[0].size() && rank < rows.size(); ++c) {
+            const auto pivot = std::max_element(
+                rows.begin() + static_cast<std::ptrdiff_t>(rank), rows.end(),
+                [&](const auto& a, const auto& b) { return std::abs(a[c]) < std::abs(b[c]); });
+            if (std::abs((*pivot)[c]) < kNoShare) {
+                continue;
+            }
+            std::swap(rows[rank], *pivot);
+            for (std::size_t r = rank + 1; r < rows.size(); ++r) {
+                const double times = rows[r][c] / rows[rank][c];
+                for (std::size_t k = c; k < rows[r].size(); ++k) {
+                    rows[r][k] -= times * rows[rank][k];
+                }
+            }
+            ++rank;
+        }
+        return rank;
+    }
+
     void add(SlipKind kind) {
         if (std::find(fits_.begin(), fits_.end(), kind) == fits_.end()) {
             fits_.push_back(kind);
@@ -210,14 +255,20 @@ private:
 
     // Written values that these equations do not give must follow anyway.
     bool explainsOthers(const Together& together) const {
+        return areOthersCarried([&](std::size_t i) {
+            return std::find(together.unknowns.begin(), together.unknowns.end(),
+                             here_.unknowns[i]) != together.unknowns.end();
+        });
+    }
+    template <class IsExplained>
+    bool areOthersCarried(const IsExplained& isExplained) const {
+        std::vector<std::size_t> others;
         for (std::size_t i = 0; i < here_.unknowns.size(); ++i) {
-            const bool isIn = std::find(together.unknowns.begin(), together.unknowns.end(),
-                                        here_.unknowns[i]) != together.unknowns.end();
-            if (!isIn && here_.values[i] && !here_.follows[i] && !isCarried(i)) {
-                return false;
+            if (!isExplained(i) && here_.values[i] && !here_.follows[i]) {
+                others.push_back(i);
             }
         }
-        return true;
+        return others.empty() || areCarried(others);
     }
 
     static bool eliminate(std::vector<std::vector<double>>& rows) {
@@ -342,17 +393,7 @@ private:
         }
     }
 
-    bool othersAreCarried(std::size_t which) const {
-        for (std::size_t i = 0; i < here_.unknowns.size(); ++i) {
-            if (i != which && here_.values[i] && !here_.follows[i] && !isCarried(i)) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    void tryChangedValue(std::size_t i) {
-        const Estimate& expected = here_.expected[i];
+    void tryChangedValue(std::size_t i, const Estimate& expected) {
         const bool isReaction = here_.unknowns[i] < static_cast<int>(structure_.restraints.size());
         const auto isTimes = [&](double factor) {
             return isWritten(i, {factor * expected.value, std::abs(factor) * expected.error});
