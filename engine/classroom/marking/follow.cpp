@@ -2,10 +2,9 @@
 
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
-#include <cstdlib>
 #include <limits>
 #include <map>
+#include <set>
 #include <utility>
 
 namespace gusset {
@@ -18,6 +17,8 @@ constexpr double kUnnamedCost = 0.4;
 constexpr double kFreeValueCost = 0.9; // of each more value that an unknown slip could have given
 constexpr double kSeveralFitCost = 0.1;
 constexpr double kTermCost = 0.02;       // many terms could be wrong, and one of them fit by chance
+constexpr double kDigitsCost = 0.03;     // any two digits
+constexpr double kSectionCost = 0.03;    // joints are the usual way
 constexpr double kMiswrittenCost = 0.05; // the value used was not the one written
 constexpr double kUnsupportedCost = 0.9;
 constexpr double kGrantedCost = 0.3; // of a right value by a section that is not followed here
@@ -25,6 +26,8 @@ constexpr int kMostGranted = 2;
 constexpr double kGuessCost = 0.3; // of a reaction found from no equation
 // Sheets with more slips than this can sort out are explained as they come.
 constexpr int kMostTrials = 400;
+constexpr std::size_t kMostOpen = 4000;
+constexpr std::ptrdiff_t kMostUnknown = 6; // slips of a sheet that is worth a search
 constexpr double kNotUsed = std::numeric_limits<double>::max();
 
 bool isOfValueAlone(SlipKind kind) {
@@ -57,7 +60,10 @@ public:
         start.own.value.resize(written_.size());
         start.own.error.resize(written_.size());
         start.found.accounts.resize(written_.size());
-        search(std::move(start));
+        search(start, 0);
+        if (hasFewUnknown(best_->found)) {
+            search(std::move(start), kMostTrials);
+        }
         return std::move(best_->found);
     }
 
@@ -71,7 +77,8 @@ private:
         const bool right = isRight(basis_, unknown, value);
         const double most =
             right ? within + expected.error : std::clamp(expected.error, within, 2 * within);
-        const double rounding = roundingError(rounding_, value) * 1.01 + kRoundings * expected.error;
+        const double rounding =
+            roundingError(rounding_, value) * 1.01 + kRoundings * expected.error;
         const bool isSharp = sharpness_ == Sharpness::OfTheSheet;
         return std::abs(value - expected.value) <= (isSharp ? std::min(most, rounding) : most);
     }
@@ -103,11 +110,12 @@ private:
     bool isWrongOfRight(const Trial& trial, const PartOfTruss& part, int unknown,
                         double value) const {
         return sharpness_ == Sharpness::OfTheSheet && !isRight(basis_, unknown, value) &&
-               std::all_of(part.forces.begin(), part.forces.end(), [&](const ActingForce& force) {
-                   return force.of == kGivenLoad || !trial.own.known[at(force.of)] ||
-                          std::abs(trial.own.value[at(force.of)] - basis_.truth[at(force.of)]) <=
-                              kRoundings * trial.own.error[at(force.of)];
-               });
+               (trial.found.slips.empty() ||
+                std::all_of(part.forces.begin(), part.forces.end(), [&](const ActingForce& force) {
+                    return force.of == kGivenLoad || !trial.own.known[at(force.of)] ||
+                           std::abs(trial.own.value[at(force.of)] - basis_.truth[at(force.of)]) <=
+                               kRoundings * trial.own.error[at(force.of)];
+                }));
     }
 
     bool isGivenPlainly(const Trial& trial, const PartOfTruss& part, int unknown,
@@ -177,45 +185,56 @@ private:
     // The cheapest first, so that the first explanation that is whole is the least one. What is
     // used for the unknowns decides what is still to be explained: of several ways to the same,
     // only the cheapest goes on.
-    void search(Trial start) {
+    void search(Trial start, int most) {
         std::vector<Trial> open;
-        std::map<std::vector<double>, double> costs;
+        std::set<std::vector<double>> looked;
         const auto isDearer = [](const Trial& a, const Trial& b) { return a.cost > b.cost; };
-        const auto add = [&](Trial trial) {
-            takeAllThatFollows(trial);
-            const auto [at, isNew] = costs.try_emplace(usedIn(trial), trial.cost);
-            if (isSlipless(trial)) {
-                best_ = std::move(trial); // in want of another
-            } else if (isNew || trial.cost < at->second) {
-                at->second = trial.cost;
-                open.push_back(std::move(trial));
-                std::push_heap(open.begin(), open.end(), isDearer);
-            }
-        };
-        add(std::move(start));
-        for (int trials = 0; !open.empty() && !isWhole(open.front()); ++trials) {
-            const Trial trial = std::move(open.front());
+        open.push_back(std::move(start));
+        for (int trials = 0; !open.empty();) {
             std::pop_heap(open.begin(), open.end(), isDearer);
+            Trial trial = std::move(open.back());
             open.pop_back();
-            std::vector<Trial> next = slipsFrom(trial);
-            if (next.empty()) {
-                next.push_back(withoutEquation(trial));
-            } else if (trial.granted < (givesAnyJoint(trial) ? 1 : kMostGranted)) {
-                addGranted(next, trial);
+            takeAllThatFollows(trial);
+            if (isWhole(trial)) {
+                const bool isLeast = !isSlipless(trial);
+                best_ = std::move(trial);
+                if (isLeast) {
+                    return;
+                }
+                continue; // in want of another
             }
-            if (trials > kMostTrials) { // no small set explains the sheet: as it comes
+            if (!looked.insert(usedIn(trial)).second) {
+                continue;
+            }
+            std::vector<Trial> next = following(trial);
+            if (++trials > most || open.size() > kMostOpen) {
+                // No small set explains the sheet: as it comes.
                 open.clear();
-                costs.clear();
                 next = {*std::min_element(next.begin(), next.end(), isCheaper)};
             }
             for (Trial& each : next) {
-                if(getenv("MKDBG")){ fprintf(stderr,"from %.2f to %.2f:",trial.cost,each.cost); for(auto&sl:each.found.slips){fprintf(stderr," part %d fits",sl.part?(int)*sl.part:-1);for(auto f:sl.fits)fprintf(stderr," %d",(int)f);fprintf(stderr," on");for(int a:sl.answers)fprintf(stderr," %d",a);} fprintf(stderr,"\n");}
-                add(std::move(each));
+                open.push_back(std::move(each));
+                std::push_heap(open.begin(), open.end(), isDearer);
             }
         }
-        if (!open.empty()) {
-            best_ = std::move(open.front());
+    }
+
+    // Taken as it comes, a sheet that a few slips explain has not many more; one of random numbers
+    // has a slip in every value.
+    static bool hasFewUnknown(const Explanation& found) {
+        return std::count_if(found.slips.begin(), found.slips.end(), [](const FoundSlip& slip) {
+                   return slip.fits.size() != 1;
+               }) <= kMostUnknown;
+    }
+
+    std::vector<Trial> following(const Trial& trial) const {
+        std::vector<Trial> next = slipsFrom(trial);
+        if (next.empty()) {
+            next.push_back(withoutEquation(trial));
+        } else if (trial.granted < (givesAnyJoint(trial) ? 1 : kMostGranted)) {
+            addGranted(next, trial);
         }
+        return next;
     }
 
     // Where anything is wrong there is a slip.
@@ -266,10 +285,9 @@ private:
                             kRoundings * roundingError(rounding_, *value);
     }
     bool givesAnyJoint(const Trial& trial) const {
-        return std::any_of(
-            basis_.parts.begin(), basis_.parts.end(), [&](const PartOfTruss& part) {
-                return part.joints.size() == 1 && !look(trial, part).unknowns.empty();
-            });
+        return std::any_of(basis_.parts.begin(), basis_.parts.end(), [&](const PartOfTruss& part) {
+            return part.joints.size() == 1 && !look(trial, part).unknowns.empty();
+        });
     }
     // Where only a section goes on, it may have been another one than is followed here.
     void addGranted(std::vector<Trial>& next, const Trial& before) const {
@@ -284,6 +302,17 @@ private:
         }
     }
 
+    double costOf(std::optional<std::size_t> part, const std::vector<SlipKind>& fits,
+                  std::size_t values) const {
+        const std::size_t joints = part ? basis_.parts[*part].joints.size() : 1;
+        const bool isSection = joints > 1 && joints < basis_.structure.joints.size();
+        return kSlipCost + (isSection ? kSectionCost : 0) +
+               (fits.empty()                              ? unnamedCost(values)
+                : fits.size() > 1                         ? kSeveralFitCost
+                : fits.front() == SlipKind::DigitsSwapped ? kDigitsCost
+                : isOfValueAlone(fits.front())            ? 0
+                                                          : kTermCost);
+    }
     static double unnamedCost(std::size_t values) {
         return kUnnamedCost + kFreeValueCost * (static_cast<double>(values) - 1);
     }
@@ -297,10 +326,7 @@ private:
             account.part = part;
             account.slip = number;
         }
-        trial.cost += kSlipCost + (fits.empty()                   ? unnamedCost(answers.size())
-                                   : fits.size() > 1              ? kSeveralFitCost
-                                   : isOfValueAlone(fits.front()) ? 0
-                                                                  : kTermCost);
+        trial.cost += costOf(part, fits, answers.size());
         trial.found.slips.push_back({part, std::move(fits), answers});
     }
 
@@ -318,7 +344,7 @@ private:
         takeRight(trial, index, here, wrong.empty());
         std::vector<SlipKind> fits;
         if (!wrong.empty()) {
-            fits = slipsThatFit(basis_.structure, part, before.own, rounding_, here);
+            fits = fitsOn(before, index, here);
             addWrong(trial, index, here, wrong, fits);
         }
         if (wrong.size() == 1 && fits.size() == 1 && isOfValueAlone(fits.front())) {
@@ -331,6 +357,25 @@ private:
         next.push_back(std::move(trial));
     }
 
+    // The same part with the same values is met again and again.
+    const std::vector<SlipKind>& fitsOn(const Trial& trial, std::size_t index,
+                                        const WrittenHere& here) const {
+        const PartOfTruss& part = basis_.parts[index];
+        std::vector<double> key{static_cast<double>(index), static_cast<double>(here.unknowns[0]),
+                                static_cast<double>(here.unknowns.size())};
+        for (const ActingForce& force : part.forces) {
+            if (force.of != kGivenLoad) {
+                key.push_back(trial.own.known[at(force.of)] ? trial.own.value[at(force.of)]
+                                                            : kNotUsed);
+            }
+        }
+        const auto [found, isNew] = fits_.try_emplace(std::move(key));
+        if (isNew) {
+            found->second = slipsThatFit(basis_.structure, part, trial.own, rounding_, here);
+        }
+        return found->second;
+    }
+
     // An equation that holds one of several unknowns may have been worked for itself.
     void addSlipsOnEach(std::vector<Trial>& next, const Trial& before, std::size_t index,
                         const WrittenHere& here) const {
@@ -339,11 +384,9 @@ private:
                 !plainSumsFor(basis_.structure, basis_.parts[index], before.own.known,
                               here.unknowns[i])
                      .empty()) {
-                addSlipsOn(next, before, index,
-                           {{here.unknowns[i]},
-                            {here.values[i]},
-                            {here.follows[i]},
-                            {here.expected[i]}});
+                addSlipsOn(
+                    next, before, index,
+                    {{here.unknowns[i]}, {here.values[i]}, {here.follows[i]}, {here.expected[i]}});
             }
         }
     }
@@ -371,9 +414,9 @@ private:
         std::vector<int> together{here.unknowns[wrong.front()]};
         std::vector<int> apart;
         for (std::size_t k = 1; k < wrong.size(); ++k) {
-            const bool isOne =
-                !fits.empty() || basis_.parts[index].joints.size() == 1 || balancesOneSum(basis_.structure, basis_.parts[index], trial.own,
-                                                rounding_, here, wrong[k]);
+            const bool isOne = !fits.empty() || basis_.parts[index].joints.size() == 1 ||
+                               balancesOneSum(basis_.structure, basis_.parts[index], trial.own,
+                                              rounding_, here, wrong[k]);
             (isOne ? together : apart).push_back(here.unknowns[wrong[k]]);
         }
         addSlip(trial, index, fits, together);
@@ -419,6 +462,7 @@ private:
     Rounding rounding_;
     Sharpness sharpness_;
     std::optional<Trial> best_;
+    mutable std::map<std::vector<double>, std::vector<SlipKind>> fits_{};
 };
 
 } // namespace

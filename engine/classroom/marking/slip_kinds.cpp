@@ -9,8 +9,8 @@ namespace gusset {
 namespace {
 
 constexpr double kGravity = 9.81; // m/s², as taught
-constexpr double kToldFrom = 20;     // times its error: so much more is a value than nothing
-constexpr double kSomeArm = 0.02;    // of the right one
+constexpr double kToldFrom = 20;  // times its error: so much more is a value than nothing
+constexpr double kSomeArm = 0.02; // of the right one
 constexpr Sum kSumX{{1, 0}, false, {}};
 constexpr Sum kSumY{{0, 1}, false, {}};
 
@@ -385,7 +385,8 @@ private:
             if (a == force.at || b == force.at) {
                 const double share = shareIn(sum, force.along, a == force.at ? b : a);
                 // None at all is a force left out.
-                if (share * shares[r][f] > 0 && std::abs(share) > kSomeArm * std::abs(shares[r][f]) &&
+                if (share * shares[r][f] > 0 &&
+                    std::abs(share) > kSomeArm * std::abs(shares[r][f]) &&
                     std::abs(share - shares[r][f]) > kNoShare * std::abs(share)) {
                     tryShare(SlipKind::WrongArm, together, shares, r, f, share);
                 }
@@ -480,11 +481,11 @@ private:
             drop(SlipKind::WrongSign);
             drop(SlipKind::EarlierSign);
         }
-        if (has(SlipKind::WrongFactor)) {
-            drop(SlipKind::DigitsSwapped);
-        }
-        if (fits_.size() > 1) { // an arm may be that of any joint: one will do by chance
-            drop(SlipKind::WrongArm);
+        // Any joint's arm, any two digits: one of them will do by chance.
+        for (const SlipKind kind : {SlipKind::WrongArm, SlipKind::DigitsSwapped}) {
+            if (fits_.size() > 1) {
+                drop(kind);
+            }
         }
         if (has(SlipKind::ZeroMisjudged)) {
             fits_ = {SlipKind::ZeroMisjudged};

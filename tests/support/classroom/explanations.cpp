@@ -96,11 +96,24 @@ private:
 } // namespace
 
 bool outranks(SlipKind kind, SlipKind other) {
-    const bool isSign = other == SlipKind::WrongSign || other == SlipKind::EarlierSign;
-    return (isSign && (kind == SlipKind::WrongSense || kind == SlipKind::ReactionTurned)) ||
-           (other == SlipKind::DigitsSwapped && kind == SlipKind::WrongFactor) ||
-           (other == SlipKind::WrongArm && kind != SlipKind::WrongArm) ||
-           (other != kind && (kind == SlipKind::ZeroMisjudged || kind == SlipKind::BySymmetry));
+    const auto rank = [](SlipKind each) {
+        switch (each) {
+        case SlipKind::ZeroMisjudged:
+        case SlipKind::BySymmetry:
+            return 0;
+        case SlipKind::WrongSign:
+        case SlipKind::EarlierSign:
+            return 2;
+        case SlipKind::WrongArm:
+            return 3;
+        case SlipKind::DigitsSwapped:
+            return 4;
+        default:
+            return 1;
+        }
+    };
+    const bool isSeen = kind == SlipKind::WrongSense || kind == SlipKind::ReactionTurned;
+    return rank(kind) < rank(other) && (rank(kind) == 0 || rank(other) > 2 || isSeen);
 }
 
 SlipSets waysTo(const std::vector<double>& written, const Student& student, std::size_t most) {

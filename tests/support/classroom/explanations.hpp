@@ -9,9 +9,9 @@
 
 namespace gusset::support {
 
-// Where two slips give the same at one step, the name is that of what is seen: a wrong sense, a
-// turned reaction, a nought, equal reactions, a factor; and an arm, which may be any joint's, only
-// where nothing else gives it.
+// Where two slips give the same at one step, the name is that of what is seen: a nought or equal
+// reactions; a wrong sense or a turned reaction before a sign. An arm, which may be any joint's,
+// and then digits, which may be any two, only where nothing else gives it.
 [[nodiscard]] bool outranks(SlipKind, SlipKind other);
 
 // Sets of at most `most` slips that give these values, rounded to kWrittenFigures, each sorted. The

@@ -213,7 +213,8 @@ private:
         becomes(SlipKind::DigitsSwapped, 1, exchangedDigits(right));
     }
     // The other unknowns from all rows but one, with this value for unknown i.
-    std::optional<Result> carriedWithout(std::size_t row, std::size_t i, const Result& alone) const {
+    std::optional<Result> carriedWithout(std::size_t row, std::size_t i,
+                                         const Result& alone) const {
         std::vector<Pull> pulls = pulls_;
         std::size_t unknown = 0;
         for (Pull& pull : pulls) {

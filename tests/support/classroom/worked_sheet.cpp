@@ -84,9 +84,9 @@ public:
             }
             const std::size_t which = random_.pick(fitting);
             const PossibleSlip& slip = step->slips[which];
-            worked_.made.push_back({slip.kind, step->body, named(asked_, step->unknowns),
-                                    isLikeAnother(*step, slip) ? Hidden::AtTheStep
-                                                               : Hidden::Nowhere});
+            worked_.made.push_back(
+                {slip.kind, step->body, named(asked_, step->unknowns),
+                 isLikeAnother(*step, slip) ? Hidden::AtTheStep : Hidden::Nowhere});
             go(*step, slip.result, rounding, rounded->slips[which].result);
             wait = random_.integer(0, 2);
         }
