@@ -29,6 +29,7 @@ struct FoundSlip {
 struct Explanation {
     std::vector<Account> accounts;
     std::vector<FoundSlip> slips;
+    bool isOfFewSlips = true; // or no small set explains the sheet: these are as they come
 };
 // Precondition: the truss is statically determinate.
 [[nodiscard]] Explanation explainSheet(const SheetBasis&,

@@ -14,9 +14,6 @@ constexpr double kSomeArm = 0.02; // of the right one
 constexpr Sum kSumX{{1, 0}, false, {}};
 constexpr Sum kSumY{{0, 1}, false, {}};
 
-// Errors of rounding are independent of each other.
-double ofBoth(double error, double another) { return std::sqrt(error * error + another * another); }
-
 Vec2 swapped(Vec2 along) {
     return {std::copysign(std::abs(along.y), along.x), std::copysign(std::abs(along.x), along.y)};
 }
@@ -25,27 +22,15 @@ bool isInclined(Vec2 along) {
            std::abs(along.y) > kNoShare * length(along);
 }
 
-// Equations that are solved together for their unknowns.
-struct Together {
-    std::vector<Sum> sums;
-    std::vector<int> unknowns;
-};
-using Shares = std::vector<std::vector<double>>; // of each sum, of each force of the part
-
 class SlipReader {
 public:
     SlipReader(const Structure& structure, const PartOfTruss& part, const OwnValues& own,
                const Rounding& rounding, const WrittenHere& here)
-        : structure_(structure), part_(part), own_(own), rounding_(rounding), here_(here) {
-        for (const ActingForce& force : part.forces) {
-            if (force.of != kGivenLoad && !isKnown(force)) {
-                unknowns_.push_back(force.of);
-            }
-        }
-    }
+        : structure_(structure), part_(part), own_(own), rounding_(rounding), here_(here),
+          written_(structure, part, own, rounding, here) {}
 
     std::vector<SlipKind> fits() {
-        for (const Together& together : waysToSolve()) {
+        for (const SolvedTogether& together : waysToSolve()) {
             tryChangedTerms(together);
         }
         for (std::size_t i = 0; i < here_.unknowns.size(); ++i) {
@@ -64,13 +49,6 @@ public:
         return std::move(fits_);
     }
 
-    // Whether the value balances one sum with all others as they are written.
-    bool isCarried(std::size_t which) const {
-        const std::vector<Sum> sums = plainSums(structure_, part_);
-        return std::any_of(sums.begin(), sums.end(),
-                           [&](const Sum& sum) { return balances(which, sum); });
-    }
-
 private:
     bool isKnown(const ActingForce& force) const {
         return own_.known[static_cast<std::size_t>(force.of)];
@@ -78,109 +56,35 @@ private:
     double valueOf(const ActingForce& force) const {
         return force.of == kGivenLoad ? 1 : own_.value[static_cast<std::size_t>(force.of)];
     }
-    const ActingForce& forceOf(int unknown) const {
-        return *std::find_if(part_.forces.begin(), part_.forces.end(),
-                             [&](const ActingForce& force) { return force.of == unknown; });
-    }
-    std::optional<double> writtenFor(int unknown) const {
-        const auto at = std::find(here_.unknowns.begin(), here_.unknowns.end(), unknown);
-        return at == here_.unknowns.end()
-                   ? std::nullopt
-                   : here_.values[static_cast<std::size_t>(at - here_.unknowns.begin())];
-    }
-    bool isWritten(std::size_t which, const Estimate& value) const {
-        return std::abs(*here_.values[which] - value.value) <=
-               roundingError(rounding_, *here_.values[which]) * 1.01 + kRoundings * value.error;
-    }
-    bool balances(std::size_t which, const Sum& sum) const {
-        const ActingForce& force = forceOf(here_.unknowns[which]);
-        if (std::abs(shareIn(sum, force)) < kNoShare) {
-            return false;
-        }
-        OwnValues all = own_;
-        for (const int unknown : unknowns_) {
-            if (unknown == force.of || std::abs(shareIn(sum, forceOf(unknown))) < kNoShare) {
-                continue;
-            }
-            const std::optional<double> value = writtenFor(unknown);
-            if (!value) {
-                return false;
-            }
-            all.known[static_cast<std::size_t>(unknown)] = true;
-            all.value[static_cast<std::size_t>(unknown)] = *value;
-            all.error[static_cast<std::size_t>(unknown)] = roundingError(rounding_, *value);
-        }
-        return isWritten(which, estimate(part_, sum, all, force.of));
-    }
-
-    // Whether these values follow from as many sums as they are, with all others as written.
-    bool areCarried(const std::vector<std::size_t>& which) const {
-        std::vector<std::vector<double>> rows;
-        for (const Sum& sum : plainSums(structure_, part_)) {
-            const auto holding = std::find_if(which.begin(), which.end(), [&](std::size_t i) {
-                return std::abs(shareIn(sum, forceOf(here_.unknowns[i]))) > kNoShare;
-            });
-            if (holding == which.end() || !balances(*holding, sum)) {
-                continue;
-            }
-            std::vector<double>& row = rows.emplace_back();
-            for (const std::size_t i : which) {
-                row.push_back(shareIn(sum, forceOf(here_.unknowns[i])));
-            }
-        }
-        return rankOf(std::move(rows)) == which.size();
-    }
-
-    static std::size_t rankOf(std::vector<std::vector<double>> rows) {
-        std::size_t rank = 0;
-        for (std::size_t c = 0; !rows.empty() && c < rows[0].size() && rank < rows.size(); ++c) {
-            const auto pivot = std::max_element(
-                rows.begin() + static_cast<std::ptrdiff_t>(rank), rows.end(),
-                [&](const auto& a, const auto& b) { return std::abs(a[c]) < std::abs(b[c]); });
-            if (std::abs((*pivot)[c]) < kNoShare) {
-                continue;
-            }
-            std::swap(rows[rank], *pivot);
-            for (std::size_t r = rank + 1; r < rows.size(); ++r) {
-                const double times = rows[r][c] / rows[rank][c];
-                for (std::size_t k = c; k < rows[r].size(); ++k) {
-                    rows[r][k] -= times * rows[rank][k];
-                }
-            }
-            ++rank;
-        }
-        return rank;
-    }
-
     void add(SlipKind kind) {
         if (std::find(fits_.begin(), fits_.end(), kind) == fits_.end()) {
             fits_.push_back(kind);
         }
     }
 
-    std::vector<Together> waysToSolve() const {
-        std::vector<Together> ways;
+    std::vector<SolvedTogether> waysToSolve() const {
+        std::vector<SolvedTogether> ways;
         const std::vector<Sum> sums = plainSums(structure_, part_);
         for (const int unknown : here_.unknowns) {
             for (const Sum& sum : plainSumsFor(structure_, part_, own_.known, unknown)) {
                 ways.push_back({{sum}, {unknown}});
             }
         }
-        if (unknowns_.size() == 1) {
+        if (written_.unknowns().size() == 1) {
             return ways;
         }
-        if (unknowns_.size() == 2) {
-            ways.push_back({{kSumX, kSumY}, unknowns_});
+        if (written_.unknowns().size() == 2) {
+            ways.push_back({{kSumX, kSumY}, written_.unknowns()});
         }
         for (std::size_t i = 2; i < sums.size(); ++i) {
-            if (unknowns_.size() == 2) {
-                ways.push_back({{kSumX, sums[i]}, unknowns_});
-                ways.push_back({{kSumY, sums[i]}, unknowns_});
-            } else if (unknowns_.size() == 3) {
-                ways.push_back({{kSumX, kSumY, sums[i]}, unknowns_});
+            if (written_.unknowns().size() == 2) {
+                ways.push_back({{kSumX, sums[i]}, written_.unknowns()});
+                ways.push_back({{kSumY, sums[i]}, written_.unknowns()});
+            } else if (written_.unknowns().size() == 3) {
+                ways.push_back({{kSumX, kSumY, sums[i]}, written_.unknowns()});
             }
         }
-        const bool isJointOfTwo = part_.joints.size() == 1 && unknowns_.size() == 2;
+        const bool isJointOfTwo = part_.joints.size() == 1 && written_.unknowns().size() == 2;
         for (const int unknown : here_.unknowns) {
             if (!isJointOfTwo) {
                 ways.push_back(
@@ -190,7 +94,7 @@ private:
         return ways;
     }
 
-    Shares sharesIn(const Together& together) const {
+    Shares sharesIn(const SolvedTogether& together) const {
         Shares shares;
         for (const Sum& sum : together.sums) {
             std::vector<double>& row = shares.emplace_back();
@@ -202,48 +106,16 @@ private:
     }
 
     // Solves, and compares with what is written for these unknowns.
-    void test(SlipKind kind, const Together& together, const Shares& shares) {
-        const std::size_t size = together.unknowns.size();
-        std::vector<std::vector<double>> rows(size); // unknowns, then what each known force adds
-        std::vector<std::size_t> knownForces;
-        for (std::size_t f = 0; f < part_.forces.size(); ++f) {
-            if (part_.forces[f].of == kGivenLoad || isKnown(part_.forces[f])) {
-                knownForces.push_back(f);
-            }
-        }
-        for (std::size_t r = 0; r < size; ++r) {
-            for (const int unknown : together.unknowns) {
-                const auto f = static_cast<std::size_t>(&forceOf(unknown) - part_.forces.data());
-                rows[r].push_back(shares[r][f]);
-            }
-            for (const std::size_t f : knownForces) {
-                rows[r].push_back(-shares[r][f]);
-            }
-        }
-        if (!eliminate(rows)) {
-            return;
-        }
+    void test(SlipKind kind, const SolvedTogether& together, const Shares& shares) {
+        const std::optional<std::vector<Estimate>> results = written_.solved(together, shares);
         bool comparesAny = false;
-        for (std::size_t i = 0; i < size; ++i) {
-            Estimate result;
-            for (std::size_t k = 0; k < knownForces.size(); ++k) {
-                const ActingForce& force = part_.forces[knownForces[k]];
-                result.value += rows[i][size + k] * valueOf(force);
-                if (force.of != kGivenLoad) {
-                    result.error =
-                        ofBoth(result.error,
-                               rows[i][size + k] * own_.error[static_cast<std::size_t>(force.of)]);
-                }
-            }
-            const auto at =
+        for (std::size_t i = 0; results && i < together.unknowns.size(); ++i) {
+            const auto found =
                 std::find(here_.unknowns.begin(), here_.unknowns.end(), together.unknowns[i]);
-            if (at == here_.unknowns.end()) {
-                continue;
-            }
-            const auto which = static_cast<std::size_t>(at - here_.unknowns.begin());
-            if (here_.values[which]) {
+            const auto which = static_cast<std::size_t>(found - here_.unknowns.begin());
+            if (found != here_.unknowns.end() && here_.values[which]) {
                 comparesAny = comparesAny || !here_.follows[which];
-                if (!isWritten(which, result)) {
+                if (!written_.isWritten(which, (*results)[i])) {
                     return;
                 }
             }
@@ -254,7 +126,7 @@ private:
     }
 
     // Written values that these equations do not give must follow anyway.
-    bool explainsOthers(const Together& together) const {
+    bool explainsOthers(const SolvedTogether& together) const {
         return areOthersCarried([&](std::size_t i) {
             return std::find(together.unknowns.begin(), together.unknowns.end(),
                              here_.unknowns[i]) != together.unknowns.end();
@@ -268,34 +140,10 @@ private:
                 others.push_back(i);
             }
         }
-        return others.empty() || areCarried(others);
+        return others.empty() || written_.areCarried(others);
     }
 
-    static bool eliminate(std::vector<std::vector<double>>& rows) {
-        for (std::size_t c = 0; c < rows.size(); ++c) {
-            std::size_t pivot = c;
-            for (std::size_t r = c; r < rows.size(); ++r) {
-                pivot = std::abs(rows[r][c]) > std::abs(rows[pivot][c]) ? r : pivot;
-            }
-            std::swap(rows[c], rows[pivot]);
-            if (std::abs(rows[c][c]) < kNoShare) {
-                return false;
-            }
-            const double by = rows[c][c];
-            for (double& entry : rows[c]) {
-                entry /= by;
-            }
-            for (std::size_t r = 0; r < rows.size(); ++r) {
-                const double times = r == c ? 0 : rows[r][c];
-                for (std::size_t k = 0; times != 0 && k < rows[r].size(); ++k) {
-                    rows[r][k] -= times * rows[c][k];
-                }
-            }
-        }
-        return true;
-    }
-
-    void tryChangedTerms(const Together& together) {
+    void tryChangedTerms(const SolvedTogether& together) {
         const Shares shares = sharesIn(together);
         for (std::size_t f = 0; f < part_.forces.size(); ++f) {
             const ActingForce& force = part_.forces[f];
@@ -309,7 +157,7 @@ private:
         }
     }
 
-    void tryChangedForce(const Together& together, const Shares& shares, std::size_t f,
+    void tryChangedForce(const SolvedTogether& together, const Shares& shares, std::size_t f,
                          bool isGiven) {
         const ActingForce& force = part_.forces[f];
         std::size_t holding = 0;
@@ -339,14 +187,14 @@ private:
         }
     }
 
-    void tryShare(SlipKind kind, const Together& together, const Shares& shares, std::size_t row,
-                  std::size_t f, double share) {
+    void tryShare(SlipKind kind, const SolvedTogether& together, const Shares& shares,
+                  std::size_t row, std::size_t f, double share) {
         Shares changed = shares;
         changed[row][f] = share;
         test(kind, together, changed);
     }
     template <class Change>
-    void tryAll(SlipKind kind, const Together& together, const Shares& shares, std::size_t f,
+    void tryAll(SlipKind kind, const SolvedTogether& together, const Shares& shares, std::size_t f,
                 const Change& change) {
         Shares changed = shares;
         for (std::size_t r = 0; r < shares.size(); ++r) {
@@ -355,7 +203,7 @@ private:
         test(kind, together, changed);
     }
 
-    void tryDirections(const Together& together, const Shares& shares, std::size_t r,
+    void tryDirections(const SolvedTogether& together, const Shares& shares, std::size_t r,
                        std::size_t f) {
         const ActingForce& force = part_.forces[f];
         if (!isInclined(force.along)) {
@@ -371,7 +219,8 @@ private:
     }
 
     // The whole distance for the one across the force, or an arm to the next joint.
-    void tryArms(const Together& together, const Shares& shares, std::size_t r, std::size_t f) {
+    void tryArms(const SolvedTogether& together, const Shares& shares, std::size_t r,
+                 std::size_t f) {
         const Sum& sum = together.sums[r];
         if (!sum.takesMoments) {
             return;
@@ -397,7 +246,8 @@ private:
     void tryChangedValue(std::size_t i, const Estimate& expected) {
         const bool isReaction = here_.unknowns[i] < static_cast<int>(structure_.restraints.size());
         const auto isTimes = [&](double factor) {
-            return isWritten(i, {factor * expected.value, std::abs(factor) * expected.error});
+            return written_.isWritten(i,
+                                      {factor * expected.value, std::abs(factor) * expected.error});
         };
         if (*here_.values[i] == 0) {
             if (!isReaction) {
@@ -424,16 +274,17 @@ private:
 
     // Each of two bars from one sum as if the other were not there.
     void tryToOneBar() {
-        if (part_.joints.size() > 1 || unknowns_.size() != 2 || here_.unknowns.size() != 2) {
+        if (part_.joints.size() > 1 || written_.unknowns().size() != 2 ||
+            here_.unknowns.size() != 2) {
             return;
         }
         for (std::size_t i = 0; i < 2; ++i) {
             bool isAlone = false;
             for (const Sum& sum : {kSumX, kSumY}) {
-                const ActingForce& force = forceOf(here_.unknowns[i]);
+                const ActingForce& force = written_.forceOf(here_.unknowns[i]);
                 isAlone = isAlone || (here_.values[i] && !here_.follows[i] &&
                                       std::abs(shareIn(sum, force)) > kNoShare &&
-                                      isWritten(i, estimate(part_, sum, own_, force.of)));
+                                      written_.isWritten(i, estimate(part_, sum, own_, force.of)));
             }
             if (!isAlone) {
                 return;
@@ -452,7 +303,7 @@ private:
         const int restraints = static_cast<int>(structure_.restraints.size());
         for (std::size_t i = 0; i < here_.unknowns.size(); ++i) {
             if (here_.unknowns[i] < restraints && here_.values[i] &&
-                std::abs(forceOf(here_.unknowns[i]).along.y) > 1 - kNoShare) {
+                std::abs(written_.forceOf(here_.unknowns[i]).along.y) > 1 - kNoShare) {
                 upright.push_back(i);
             }
         }
@@ -460,8 +311,8 @@ private:
             return;
         }
         for (const std::size_t i : upright) {
-            const double half = -total / 2 / forceOf(here_.unknowns[i]).along.y;
-            if (here_.follows[i] || !isWritten(i, {half, 0})) {
+            const double half = -total / 2 / written_.forceOf(here_.unknowns[i]).along.y;
+            if (here_.follows[i] || !written_.isWritten(i, {half, 0})) {
                 return;
             }
         }
@@ -500,42 +351,16 @@ private:
     const OwnValues& own_;
     const Rounding& rounding_;
     const WrittenHere& here_;
-    std::vector<int> unknowns_; // of the part
+    PartAsWritten written_;
     std::vector<SlipKind> fits_;
 };
 
 } // namespace
 
-Estimate estimate(const PartOfTruss& part, const Sum& sum, const OwnValues& own, int unknown) {
-    Estimate result;
-    double share = 0;
-    for (const ActingForce& force : part.forces) {
-        const double each = shareIn(sum, force);
-        if (force.of == unknown) {
-            share = each;
-        } else if (force.of == kGivenLoad) {
-            result.value -= each;
-        } else if (own.known[static_cast<std::size_t>(force.of)]) {
-            const double value = own.value[static_cast<std::size_t>(force.of)];
-            result.value -= each * value;
-            result.error =
-                ofBoth(result.error, each * own.error[static_cast<std::size_t>(force.of)]);
-        }
-    }
-    result.value /= share;
-    result.error /= std::abs(share);
-    return result;
-}
-
 std::vector<SlipKind> slipsThatFit(const Structure& structure, const PartOfTruss& part,
                                    const OwnValues& own, const Rounding& rounding,
                                    const WrittenHere& here) {
     return SlipReader(structure, part, own, rounding, here).fits();
-}
-
-bool balancesOneSum(const Structure& structure, const PartOfTruss& part, const OwnValues& own,
-                    const Rounding& rounding, const WrittenHere& here, std::size_t which) {
-    return SlipReader(structure, part, own, rounding, here).isCarried(which);
 }
 
 } // namespace gusset
