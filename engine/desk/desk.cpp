@@ -6,6 +6,7 @@
 #include "desk/building.hpp"
 #include "desk/guidance.hpp"
 #include "desk/judgement.hpp"
+#include "desk/marked_slips.hpp"
 #include "desk/request.hpp"
 #include "exchange/exercises/answers_file.hpp"
 #include "exchange/exercises/exercise_file.hpp"
@@ -280,6 +281,7 @@ private:
         out_.number("marks", marked.value().marks);
         out_.number("outOf", marked.value().outOf);
         out_.texts("feedback", feedback(writer_, marked.value(), request_.answers));
+        writeSlips(out_, writer_, marked.value());
         out_.texts("rule", markingRule(writer_));
         return {};
     }

@@ -13,6 +13,7 @@ struct SheetBasis {
     std::vector<double> truth;
     double largest = 0;
     Tolerance tolerance{};
+    double metre = 1; // of a length unit
 };
 
 struct Account { // of one unknown

@@ -44,7 +44,6 @@ public:
             }
         }
         tryToOneBar();
-        trySymmetry();
         preferWhatIsSeen();
         return std::move(fits_);
     }
@@ -293,40 +292,14 @@ private:
         add(SlipKind::ToOneBar);
     }
 
-    // Two upright reactions of which each is half of all loads.
-    void trySymmetry() {
-        double total = 0;
-        for (const ActingForce& force : part_.forces) {
-            total += force.of == kGivenLoad ? force.along.y : 0;
-        }
-        std::vector<std::size_t> upright;
-        const int restraints = static_cast<int>(structure_.restraints.size());
-        for (std::size_t i = 0; i < here_.unknowns.size(); ++i) {
-            if (here_.unknowns[i] < restraints && here_.values[i] &&
-                std::abs(written_.forceOf(here_.unknowns[i]).along.y) > 1 - kNoShare) {
-                upright.push_back(i);
-            }
-        }
-        if (total == 0 || upright.size() != 2) {
-            return;
-        }
-        for (const std::size_t i : upright) {
-            const double half = -total / 2 / written_.forceOf(here_.unknowns[i]).along.y;
-            if (here_.follows[i] || !written_.isWritten(i, {half, 0})) {
-                return;
-            }
-        }
-        add(SlipKind::BySymmetry);
-    }
-
     void drop(SlipKind kind) {
         fits_.erase(std::remove(fits_.begin(), fits_.end(), kind), fits_.end());
     }
     bool has(SlipKind kind) const {
         return std::find(fits_.begin(), fits_.end(), kind) != fits_.end();
     }
-    // The right size with the wrong sense, a nought, equal reactions are what is seen, whichever
-    // sign or term it came from; and two bars each taken alone leave out two terms.
+    // The right size with the wrong sense and a nought are what is seen, whichever sign or term it
+    // came from; and two bars each taken alone leave out two terms.
     void preferWhatIsSeen() {
         if (has(SlipKind::WrongSense) || has(SlipKind::ReactionTurned)) {
             drop(SlipKind::WrongSign);
@@ -340,9 +313,6 @@ private:
         }
         if (has(SlipKind::ZeroMisjudged)) {
             fits_ = {SlipKind::ZeroMisjudged};
-        }
-        if (has(SlipKind::BySymmetry)) {
-            fits_ = {SlipKind::BySymmetry};
         }
     }
 

@@ -1,6 +1,7 @@
 #include "classroom/marking/slip_trials.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <limits>
 #include <utility>
 
@@ -15,6 +16,8 @@ constexpr double kFreeValueCost = 0.9; // of each more value that an unknown sli
 constexpr double kSeveralFitCost = 0.1;
 constexpr double kTermCost = 0.02;       // many terms could be wrong, and one of them fit by chance
 constexpr double kDigitsCost = 0.03;     // any two digits
+constexpr double kSymmetryCost = -0.01;  // two values, seen at once
+constexpr double kRoundedOff = 1.01;     // the last bit of half a unit
 constexpr double kSectionCost = 0.03;    // joints are the usual way
 constexpr double kMiswrittenCost = 0.05; // the value used was not the one written
 constexpr double kUnsupportedCost = 0.9;
@@ -50,7 +53,48 @@ std::vector<SheetTrial> SlipTrials::after(const SheetTrial& trial) {
     } else if (trial.granted < (givesAnyJoint(trial) ? 1 : kMostGranted)) {
         addGranted(next, trial);
     }
+    addBySymmetry(next, trial);
     return next;
+}
+
+// Two upright reactions of which each is half of all loads, where they are not equal: written
+// without an equation, whether or not one would give them.
+void SlipTrials::addBySymmetry(std::vector<SheetTrial>& next, const SheetTrial& before) const {
+    double total = 0;
+    for (const ActingForce& force : basis_.parts.front().forces) {
+        total += force.of == kGivenLoad ? force.along.y : 0;
+    }
+    std::vector<int> halves;
+    std::vector<int> wrong;
+    std::size_t upright = 0;
+    for (std::size_t i = 0; i < basis_.structure.restraints.size(); ++i) {
+        const int unknown = static_cast<int>(i);
+        const double along = basis_.structure.restraints[i].along.y;
+        if (std::abs(along) < 1 - kNoShare) {
+            continue;
+        }
+        ++upright;
+        const std::optional<double>& value = sheet_.written(unknown);
+        if (value && !before.own.known[i] &&
+            std::abs(*value + total / 2 / along) <=
+                roundingError(sheet_.rounding(), *value) * kRoundedOff) {
+            halves.push_back(unknown);
+            if (sheet_.isWrittenWrong(unknown)) {
+                wrong.push_back(unknown);
+            }
+        }
+    }
+    if (total == 0 || upright != 2 || halves.size() != 2 || wrong.empty()) {
+        return;
+    }
+    SheetTrial& trial = next.emplace_back(before);
+    addSlip(trial, std::size_t{0}, {SlipKind::BySymmetry}, wrong);
+    for (const int unknown : halves) {
+        if (sheet_.isWrittenRight(unknown)) {
+            trial.found.accounts[placeOf(unknown)].verdict = Verdict::Right;
+        }
+        sheet_.takeWritten(trial, unknown);
+    }
 }
 
 std::vector<SheetTrial> SlipTrials::slipsFrom(const SheetTrial& trial) {

@@ -20,6 +20,7 @@ public:
 private:
     [[nodiscard]] std::vector<SheetTrial> slipsFrom(const SheetTrial&);
     [[nodiscard]] bool givesAnyJoint(const SheetTrial&) const;
+    void addBySymmetry(std::vector<SheetTrial>& next, const SheetTrial&) const;
     void addGranted(std::vector<SheetTrial>& next, const SheetTrial&) const;
     [[nodiscard]] double costOf(std::optional<std::size_t> part, const std::vector<SlipKind>& fits,
                                 std::size_t values) const;
