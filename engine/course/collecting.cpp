@@ -1,6 +1,7 @@
 #include "course/collecting.hpp"
 
 #include "classroom/exercise/key.hpp"
+#include "course/marked_slips.hpp"
 #include "course/request.hpp"
 #include "exchange/exercises/answers_file.hpp"
 #include "exchange/exercises/class_list.hpp"
@@ -158,13 +159,9 @@ void writeSheet(JsonText& out, const PhraseBook& book, const HandedIn& sheet) {
     out.whole("variant", sheet.exam->asked.exercise.variant);
     out.number("marks", marked.marking.marks);
     out.number("outOf", marked.marking.outOf);
-    std::vector<std::string> slips;
-    for (const Slip& slip : marked.marking.slips) {
-        slips.push_back(slipName(book, slip.kind));
-    }
-    out.texts("slips", slips);
-    out.texts("feedback",
-              feedback({book, sheet.exam->asked.truss}, marked.marking, marked.answers));
+    const Writer writer{book, sheet.exam->asked.truss};
+    writeSlips(out, writer, marked.marking);
+    out.texts("feedback", feedback(writer, marked.marking, marked.answers));
 }
 
 } // namespace

@@ -17,8 +17,8 @@
 // - export { models, format as on the command line, pictures: [base64url of PNG] }: a file's name,
 //   its type, and its bytes in base64
 // - mark { models, sheets: [{ name, text }] }: for each sheet the position of its model, marks,
-//   slips and feedback; notes on what can't be read, the rule, and all of it as CSV; a sheet is a
-//   link, a file, lines of links, or a table
+//   slips (course/marked_slips) and feedback; notes on what can't be read, the rule, and all of it
+//   as CSV; a sheet is a link, a file, lines of links, or a table
 //
 // What is wrong stands in "faults", a list of sentences, and nothing else is then answered.
 

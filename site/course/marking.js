@@ -2,6 +2,7 @@
 import { at, element } from './element.js';
 import { onFiles, saveFile } from './files.js';
 import { keptExercises } from './kept.js';
+import { slipPart } from './own_body.js';
 
 const lines = (texts) => (texts ?? []).map((text) => element('li', { textContent: text }));
 const row = (cells, tag = 'td') => element('tr', {}, ...cells.map((cell) =>
@@ -32,10 +33,11 @@ export function createMarking(program, current) {
             .map((model) => [model.mark ?? model.link, model])).values()];
     }
 
-    function showSheet({ code, marks, outOf, feedback }) {
+    function showSheet({ code, marks, outOf, feedback, slips }) {
         at('sheet').hidden = false;
         at('sheet-title').textContent = `${code || 'Without a code'}: ${marks} of ${outOf} marks`;
         at('feedback').replaceChildren(...lines(feedback ?? ['Nothing is wrong.']));
+        at('own').replaceChildren(...slips.map(slipPart));
         at('sheet-title').focus();
     }
 
@@ -50,12 +52,12 @@ export function createMarking(program, current) {
             element('thead', {}, row(['Sheet', 'Variant', ...(hasNames ? ['Student'] : []), 'Marks', 'Of', 'Slips'], 'th')),
             element('tbody', {}, ...reply.sheets.map((sheet) => row([open(sheet), sheet.variant ? String(sheet.variant) : '–',
                 ...(hasNames ? [models[sheet.model].student ?? ''] : []), String(sheet.marks), String(sheet.outOf),
-                (sheet.slips ?? []).join('; ') || 'none'])))));
+                sheet.slips.map(({ kind }) => kind).join('; ') || 'none'])))));
     }
 
     function showSlips() {
         const counts = new Map();
-        reply.sheets.flatMap(({ slips }) => slips ?? []).forEach((slip) => counts.set(slip, (counts.get(slip) ?? 0) + 1));
+        reply.sheets.flatMap(({ slips }) => slips).forEach(({ kind }) => counts.set(kind, (counts.get(kind) ?? 0) + 1));
         at('slips').replaceChildren(element('table', {}, element('caption', { textContent: 'How often each slip was made' }),
             element('thead', {}, row(['Slip', 'Times'], 'th')),
             element('tbody', {}, ...[...counts].sort(([, a], [, b]) => b - a).map(([slip, times]) => row([slip, String(times)])))));
