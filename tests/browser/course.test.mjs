@@ -86,18 +86,31 @@ test('an instructor asks three things on a laptop, students hand in, and the ins
         ['A-C', '60', 'tension'], ['A-B', '48', 'compression']]);
     const right = await handIn(link, [['A:x', '0', 'zero'], ['A:y', '36', 'up'], ['H:y', '36', 'up'],
         ['A-C', '60', 'compression'], ['A-B', '48', 'tension']]);
+    // Upright at A: 0.6 AC = −36, so that AC = 60; with 0.8 it is 45, and AB = 0.8 · 45 follows.
+    const crossed = await handIn(link, [['A:x', '0', 'zero'], ['A:y', '36', 'up'], ['H:y', '36', 'up'],
+        ['A-C', '45', 'compression'], ['A-B', '36', 'tension']]);
     await part(page, 'Mark');
     await page.getByLabel('Files that were handed in').setInputFiles([
         { name: 'one.json', mimeType: 'application/json', buffer: Buffer.from(turned) },
-        { name: 'two.json', mimeType: 'application/json', buffer: Buffer.from(right) }]);
-    await page.locator('#mark-says', { hasText: '2 files' }).waitFor();
+        { name: 'two.json', mimeType: 'application/json', buffer: Buffer.from(right) },
+        { name: 'three.json', mimeType: 'application/json', buffer: Buffer.from(crossed) }]);
+    await page.locator('#mark-says', { hasText: '3 files' }).waitFor();
     await press(page, 'Mark it');
-    await page.locator('#mark-says', { hasText: '2 sheets are marked.' }).waitFor();
+    await page.locator('#mark-says', { hasText: '3 sheets are marked.' }).waitFor();
     const { code } = JSON.parse(turned);
     await press(page, code);
     await page.locator('#feedback', { hasText: 'a reaction turned round' }).waitFor();
     assert.match(await page.locator('#slips').innerText(), /a reaction turned round\s+1/);
     await screenshot(page, 'course-marking-desktop');
+    await press(page, JSON.parse(crossed).code);
+    await page.locator('.slip h4', { hasText: 'A-C: sine for cosine' }).waitFor();
+    const body = page.locator('.slip svg');
+    assert.match(await body.locator('title').textContent(), /^Joint A/);
+    assert.deepEqual((await body.locator('text').allTextContents()).filter((words) => /^A-[CB]: /.test(words)).sort(),
+        ['A-B: 36', 'A-C: 45'], 'the student’s own values');
+    assert.ok(await page.locator('.slip math').count() > 0, 'and the sum with them');
+    await page.locator('#sheet').scrollIntoViewIfNeeded();
+    await screenshot(page, 'course-slip-desktop');
     assert.deepEqual(await faultsByAxe(page), []);
     const { name, content } = await downloaded(page, () => press(page, 'Save as CSV'));
     assert.equal(name, 'marks.csv');
