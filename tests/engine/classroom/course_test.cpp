@@ -276,3 +276,26 @@ TEST_CASE("In another language nothing that the course says is left in English")
                   R"(],"sheets":[{"name":"1","text":"#a=1.broken"}]})")
               .empty());
 }
+
+TEST_CASE("A slip is shown on its body with the student's own numbers") {
+    const std::string model = bridgeAsking(R"({"ask":["reactions","forces"]})");
+    const std::string mark = textUnder(courseAnswer("set", modelPart(model)), "mark");
+    // A_y = H_y = 36; upright at A: 0.6 AC + 36 = 0 gives −60, and with 0.8, −45.
+    const std::string sheet =
+        R"({"gussetAnswers":1,"exercise":")" + mark +
+        R"(","reactions":[{"of":"A:x","size":0,"sign":"0"},{"of":"A:y","size":36,"sign":"+"},)"
+        R"({"of":"H:y","size":36,"sign":"+"}],"forces":[{"of":"A-C","size":45,"sense":"C"},{"of":"A-B","size":36,"sense":"T"}]})";
+    const JsonValue marked =
+        courseAnswer("mark", "\"models\":[" + quoted(model) +
+                                 "],\"sheets\":[{\"name\":\"s\",\"text\":" + quoted(sheet) + "}]");
+    REQUIRE(faultsIn(marked).empty());
+    const std::vector<JsonValue>& slips = marked.find("sheets")->items.front().find("slips")->items;
+    REQUIRE(slips.size() == 1);
+    CHECK(textUnder(slips[0], "kind") == "sine for cosine");
+    CHECK(jsonText(*slips[0].find("body")) == R"(["A"])");
+    REQUIRE(!slips[0].find("equations")->items.empty());
+    const JsonValue& equation = slips[0].find("equations")->items.front();
+    CHECK(equation.find("written")->number == -45);
+    CHECK(equation.find("gives")->number == -60);
+    CHECK(textUnder(equation, "says").starts_with("<math"));
+}
