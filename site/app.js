@@ -255,7 +255,7 @@ function pageFor({ field, pageText, files }) {
         storeWork: store,
         setPageText: pageText.set,
         showPageText: () => views.goTo('tables'),
-        setExercise: (link) => location.assign(`exercise/#${link}`),
+        setExercise: (link) => location.assign(`course/#${link}`),
         setFullScreen: (on) => {
             // Refused where there is none, as on some phones: the large type is what matters.
             const change = on ? document.documentElement.requestFullscreen?.()

@@ -2,13 +2,13 @@
 // rest. It says so, deletes what the browser keeps of the page, fetches all of it again and restarts: once; after
 // that it only says so. It is a separate script and not a module, so that it runs whatever happened to the others.
 (() => {
-    // The link of an exercise shows the question and never the board.
+    // The link of an exercise shows the question and never the board; answers to one are marked.
     const leaveForExercise = () => {
-        const isExercise = location.hash.startsWith('#x=');
-        if (isExercise) {
-            location.replace(`exercise/${location.hash}`);
+        const page = { '#x=': 'exercise', '#a=': 'course' }[location.hash.slice(0, 3)];
+        if (page) {
+            location.replace(`${page}/${location.hash}`);
         }
-        return isExercise;
+        return Boolean(page);
     };
     addEventListener('hashchange', leaveForExercise);
     if (leaveForExercise()) {

@@ -108,6 +108,10 @@ constexpr Option kVary{"--vary", "NAMES", 0,
                        "some of lengths,rise,loads,directions,places,supports; the first three "
                        "unless asked otherwise"};
 constexpr Option kDecimals{"--decimals", "0", 0, "of the answers: 0, or 1"};
+constexpr Option kLengthStep{"--length-step", "0.5", 0,
+                             "new coordinates are multiples of it from the first joint on, "
+                             "length units"};
+constexpr Option kLoadStep{"--load-step", "5", 0, "new sizes of loads are multiples of it"};
 constexpr Option kAsked{
     "--asked", "A-B,C-D", 0,
     "the members whose forces must be such numbers, all unless asked otherwise"};
@@ -117,8 +121,9 @@ constexpr Option kPage{"--address", "URL", 0, "where the page is, for whole link
 constexpr Option kJoints{"--joints", "7", 0, "instead of a FILE: a simple truss of so many joints"};
 constexpr Option kZero{"--zero", "2", 0, "of which so many members carry nothing"};
 constexpr Option kHeld{"--held", "ends", 0, "or wall, for a bracket"};
-constexpr std::array kVariantOptions{kJoints,   kZero,  kHeld,  kCount, kSeed, kOut,        kVary,
-                                     kDecimals, kAsked, kClass, kPage,  kCase, kCombination};
+constexpr std::array kVariantOptions{kJoints, kZero,  kHeld,     kCount,      kSeed,
+                                     kOut,    kVary,  kDecimals, kLengthStep, kLoadStep,
+                                     kAsked,  kClass, kPage,     kCase,       kCombination};
 
 constexpr Option kSlides{"--html", "", kForm, "as slides, one page each, as is done anyway"};
 constexpr Option kVtt{"--vtt", "", kForm, "what is said, as captions at a speaker's pace"};

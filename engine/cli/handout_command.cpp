@@ -3,7 +3,7 @@
 #include "cli/asked.hpp"
 #include "cli/verdicts.hpp"
 #include "exchange/exercises/exercise_file.hpp"
-#include "exchange/links/link.hpp"
+#include "exchange/exercises/series.hpp"
 #include "report/classroom/handout.hpp"
 
 namespace gusset::cli {
@@ -32,8 +32,10 @@ Outcome<std::string> linkOf(const Arguments& arguments, const Truss& truss,
         return std::string();
     }
     Truss asking = truss;
-    asking.exercise = exerciseText(truss, exercise);
-    const Outcome<std::string> link = exerciseLink(asking);
+    if (truss.exercise.empty()) {
+        asking.exercise = exerciseText(truss, exercise);
+    }
+    const Outcome<std::string> link = studentLink(asking, exercise);
     if (!link) {
         return link.issues();
     }

@@ -48,13 +48,6 @@ Outcome<std::string> readAll(std::FILE* file, const std::string& name) {
 
 } // namespace
 
-Outcome<Reading> readText(std::string_view text) {
-    const std::size_t start = text.find_first_not_of(" \t\r\n\xEF\xBB\xBF");
-    const bool isJson =
-        start != std::string_view::npos && (text[start] == '{' || text[start] == '[');
-    return !isJson && looksLikeLink(text) ? readLink(text) : readModel(text);
-}
-
 bool isPath(const std::string& input) { return input != "-" && !looksLikeLink(input); }
 
 Outcome<Reading> readInput(const std::string& input) {
@@ -65,7 +58,7 @@ Outcome<Reading> readInput(const std::string& input) {
     if (!text) {
         return text.issues();
     }
-    return readText(text.value());
+    return readModelOrLink(text.value());
 }
 
 Outcome<std::string> readTextOf(const std::string& path) {

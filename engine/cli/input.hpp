@@ -14,7 +14,5 @@ namespace gusset::cli {
 // All of a file, such as a class list, or of standard input for "-"; at most the largest size of a
 // model.
 [[nodiscard]] Outcome<std::string> readTextOf(const std::string& path);
-// `text`: the content of a file, a model or a link.
-[[nodiscard]] Outcome<Reading> readText(std::string_view text);
 
 } // namespace gusset::cli

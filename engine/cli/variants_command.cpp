@@ -3,17 +3,14 @@
 #include "classroom/variants/forms.hpp"
 #include "classroom/variants/variants.hpp"
 #include "cli/asked.hpp"
-#include "cli/class_list.hpp"
 #include "cli/input.hpp"
 #include "cli/names.hpp"
 #include "cli/verdicts.hpp"
-#include "core/csv.hpp"
-#include "core/number.hpp"
-#include "exchange/exercises/exercise_file.hpp"
-#include "exchange/links/link.hpp"
+#include "exchange/exercises/series.hpp"
+#include "exchange/exercises/student_list.hpp"
+#include "model/quantity/quantity_input.hpp"
 
 #include <algorithm>
-#include <array>
 #include <charconv>
 #include <optional>
 #include <string_view>
@@ -22,16 +19,6 @@
 namespace gusset::cli {
 
 namespace {
-
-struct VaryWord {
-    std::string_view word;
-    bool Vary::*what;
-};
-constexpr std::array kVaryWords{
-    VaryWord{"lengths", &Vary::lengths}, VaryWord{"rise", &Vary::rise},
-    VaryWord{"loads", &Vary::loads},     VaryWord{"directions", &Vary::directions},
-    VaryWord{"places", &Vary::places},   VaryWord{"supports", &Vary::supports},
-};
 
 template <class Number>
 Outcome<Number> wholeNumber(const Arguments& arguments, std::string_view option, Number otherwise) {
@@ -72,14 +59,6 @@ Outcome<Vary> varyNamed(std::string_view names) {
     }
 }
 
-// What is asked for on the command line.
-struct Series {
-    VariantWishes wishes;
-    std::vector<std::string> students; // empty without a class list
-    int count = 0;
-    std::uint64_t seed = 0;
-};
-
 Outcome<VariantWishes> wishesOf(const Arguments& arguments, const Truss& truss) {
     VariantWishes wishes;
     wishes.loads = choiceOf(arguments);
@@ -106,6 +85,15 @@ Outcome<VariantWishes> wishesOf(const Arguments& arguments, const Truss& truss) 
         return decimals.issues();
     }
     wishes.decimals = decimals.value();
+    for (const auto& [option, step] : {std::pair{"--length-step", &wishes.lengthStep},
+                                       std::pair{"--load-step", &wishes.loadStep}}) {
+        const Outcome<double> read =
+            arguments.has(option) ? readNumber(arguments.valueOf(option)) : 0;
+        if (!read || read.value() < 0) {
+            return Issue{IssueCode::OutOfRange, option, "takes a number that is not negative"};
+        }
+        *step = read.value();
+    }
     const Outcome<int> zeros = wholeNumber(arguments, "--zero", 0);
     if (arguments.has("--zero") && zeros) {
         wishes.zeros = zeros.value();
@@ -154,85 +142,19 @@ Outcome<Series> seriesOf(const Arguments& arguments, const Truss& truss) {
     return series;
 }
 
-// "variant_007.json": the same name whatever the count.
-std::string fileNameOf(int number) {
-    const std::string digits = std::to_string(number);
-    return "variant_" + std::string(3 - std::min<std::size_t>(3, digits.size()), '0') + digits +
-           ".json";
-}
-
-std::string studentCell(const Series& series, const Variant& variant) {
-    return series.students.empty()
-               ? std::string()
-               : csvTextCell(series.students[static_cast<std::size_t>(variant.number) - 1]);
-}
-
-std::string keyHead(const Truss& truss) {
-    std::string columns = "variant,student,file,steps";
-    for (std::size_t i = 0; i < truss.members.size(); ++i) {
-        columns += "," + csvTextCell(memberName(truss, MemberId{static_cast<int>(i)}));
-    }
-    for (const Support& support : truss.supports) {
-        const std::string& label = truss.joints[support.joint.at()].label;
-        columns += "," + csvTextCell(label + " x") + "," + csvTextCell(label + " y");
-    }
-    return csvHead(columns);
-}
-
-// Reactions by components in the order of the head, which names joints: supports may change places.
-std::string keyLine(const Truss& truss, const Series& series, const Variant& variant) {
-    const ExactSolution exact = solveExactly(variant.truss, series.wishes.loads);
-    std::string line = std::to_string(variant.number) + "," + studentCell(series, variant) + "," +
-                       fileNameOf(variant.number) + "," + std::to_string(variant.steps.steps);
-    for (const Surd& force : exact.forces) {
-        line += "," + fileNumber(force.value);
-    }
-    for (const Support& support : truss.supports) {
-        const ExactSolution::Reaction& reaction = exact.jointReactions[support.joint.at()];
-        line += "," + fileNumber(reaction.x.value) + "," + fileNumber(reaction.y.value);
-    }
-    return line + "\r\n";
-}
-
-// A variant with its question: the model's own, or its reactions and forces.
-Outcome<Truss> askedTruss(const Series& series, const Variant& variant) {
-    Truss truss = variant.truss;
-    Outcome<Exercise> asked = askedOf(truss);
-    if (!asked) {
-        return asked.issues();
-    }
-    Exercise exercise = std::move(asked).value();
-    if (truss.exercise.empty()) {
-        exercise.loads = series.wishes.loads;
-    }
-    exercise.variant = variant.number;
-    exercise.seed = series.seed;
-    truss.exercise = exerciseText(truss, exercise);
-    return truss;
-}
-
 Outcome<std::vector<NamedFile>> filesOf(const Arguments& arguments, const Truss& truss,
                                         const Series& series,
                                         const std::vector<Variant>& variants) {
-    std::vector<NamedFile> files;
-    NamedFile key{"key.csv", keyHead(truss)};
-    NamedFile links{"links.csv", csvHead("variant,student,link")};
-    for (const Variant& variant : variants) {
-        const Outcome<Truss> asked = askedTruss(series, variant);
-        if (!asked) {
-            return asked.issues();
-        }
-        const Outcome<std::string> link = exerciseLink(asked.value());
-        if (!link) {
-            return link.issues();
-        }
-        files.push_back({fileNameOf(variant.number), writeModel(asked.value())});
-        key.content += keyLine(truss, series, variant);
-        links.content += std::to_string(variant.number) + "," + studentCell(series, variant) + "," +
-                         csvTextCell(exerciseAddress(arguments, link.value())) + "\r\n";
+    const Outcome<SeriesPapers> papers = papersOf(truss, series, variants, exercisePage(arguments));
+    if (!papers) {
+        return papers.issues();
     }
-    files.push_back(std::move(key));
-    files.push_back(std::move(links));
+    std::vector<NamedFile> files;
+    for (const VariantPaper& paper : papers.value().variants) {
+        files.push_back({paper.file, writeModel(paper.truss)});
+    }
+    files.push_back({"key.csv", papers.value().key});
+    files.push_back({"links.csv", papers.value().links});
     return files;
 }
 

@@ -4,20 +4,15 @@
 #include "classroom/exercise/key.hpp"
 #include "classroom/exercise/typed_answer.hpp"
 #include "desk/building.hpp"
+#include "desk/given.hpp"
 #include "desk/guidance.hpp"
 #include "desk/judgement.hpp"
 #include "desk/request.hpp"
 #include "exchange/exercises/answers_file.hpp"
 #include "exchange/exercises/exercise_file.hpp"
 #include "exchange/json/json_text.hpp"
-#include "exchange/links/link.hpp"
-#include "report/classroom/marking_text.hpp"
-#include "report/classroom/question_figure.hpp"
 #include "report/classroom/question_text.hpp"
-#include "report/derivation/truss_figures.hpp"
 #include "report/results/solution_text.hpp"
-#include "report/sheet/sheet_model.hpp"
-#include "report/sketch/sketch_svg.hpp"
 #include "report/text/math_ml.hpp"
 
 #include <algorithm>
@@ -30,14 +25,20 @@ namespace {
 constexpr std::array<std::string_view, 7> kKinds{"reactions",    "forces",    "zero", "determinacy",
                                                  "displacement", "influence", "steps"};
 
-std::string refusal(const PhraseBook& book, const Issues& issues) {
-    JsonText out(Layout::Compact);
-    out.beginObject();
+std::string refusalOf(const PhraseBook& book, const Issues& issues) {
     std::vector<std::string> faults;
     for (const Issue& issue : issues) {
         faults.push_back(faultSentence(book, issue));
     }
-    out.texts("faults", faults);
+    return refusal(faults);
+}
+
+// Of a model without a question there is no more to show than what is given.
+std::string openedForLooking(const PhraseBook& book, const Truss& truss) {
+    JsonText out(Layout::Compact);
+    out.beginObject();
+    out.yes("asksNothing");
+    writeGiven(out, {book, truss}, EveryLoad{}, {});
     out.endObject();
     return out.take();
 }
@@ -52,8 +53,6 @@ public:
         Issues faults;
         if (request_.wants == "open") {
             faults = open();
-        } else if (request_.wants == "set") {
-            faults = set();
         } else if (request_.wants == "answers") {
             const std::string answers = answersText(request_.truss, request_.answers);
             out_.text("answers", answers);
@@ -67,8 +66,6 @@ public:
             writeHint();
         } else if (request_.wants == "check") {
             faults = check();
-        } else if (request_.wants == "mark") {
-            faults = mark();
         } else if (request_.wants == "body") {
             out_.texts("forces", forcesText(writer_, request_));
         } else if (request_.wants == "equation") {
@@ -83,18 +80,8 @@ public:
 
 private:
     Issues open() {
-        out_.text("title", request_.truss.title);
-        out_.text("model", writeModel(request_.truss, Layout::Compact));
-        writeFigure();
-        writeNames();
-        out_.text("forceUnit", symbolOf(request_.truss.units.force));
-        out_.text("lengthUnit", symbolOf(request_.truss.units.displacement));
-        if (!request_.exercise) {
-            if (const std::string name = choiceName(request_.loads); !name.empty()) {
-                out_.text(isOneCase(request_.loads) ? "case" : "combination", name);
-            }
-            return {};
-        }
+        writeGiven(out_, writer_, request_.exercise->loads, request_.exercise->questions);
+        writeReactions();
         const Outcome<AnswerKey> key = keyOf(request_.truss, *request_.exercise);
         if (!key) {
             return key.issues(); // a question without an answer is not put to anyone
@@ -110,34 +97,7 @@ private:
         return {};
     }
 
-    Issues set() {
-        const Outcome<AnswerKey> key = keyOf(request_.truss, *request_.exercise);
-        if (!key) {
-            return key.issues();
-        }
-        const Outcome<std::string> link = exerciseLink(request_.truss);
-        if (!link) {
-            return link.issues();
-        }
-        out_.text("model", writeModel(request_.truss, Layout::Compact));
-        out_.text("link", link.value());
-        return {};
-    }
-
-    void writeFigure() {
-        const std::optional<Sketch> figure =
-            request_.exercise
-                ? questionFigure(writer_, request_.exercise->loads, request_.exercise->questions)
-                : questionFigure(writer_, request_.loads, {});
-        out_.text("figure", figure ? svgOf(*figure) : std::string());
-        std::string tables;
-        for (const TextTable& table : modelTables(writer_)) {
-            tables += tableHtml(table);
-        }
-        out_.text("given", tables);
-    }
-
-    void writeNames() {
+    void writeReactions() {
         Working nothing;
         nothing.structure = structureOf(request_.truss);
         const Notation notation = notationOf(writer_, nothing);
@@ -155,28 +115,6 @@ private:
             out_.text("label", htmlOf(symbolRuns(notation, symbol)));
             out_.text("plus", directionArrow(restraint.along));
             out_.text("minus", directionArrow(-1.0 * restraint.along));
-            out_.endObject();
-        }
-        out_.endArray();
-        writeMembers();
-        std::vector<std::string> joints;
-        for (const Joint& joint : request_.truss.joints) {
-            joints.push_back(joint.label);
-        }
-        out_.texts("joints", joints);
-    }
-
-    void writeMembers() {
-        const std::vector<std::string> names = answerNames(request_.truss);
-        out_.key("members");
-        out_.beginArray();
-        for (std::size_t i = 0; i < names.size(); ++i) {
-            out_.beginObject();
-            out_.text("of", names[i]);
-            out_.text("label", memberName(request_.truss, {static_cast<int>(i)}));
-            const Member& member = request_.truss.members[i];
-            out_.texts("ends", {request_.truss.joints[member.a.at()].label,
-                                request_.truss.joints[member.b.at()].label});
             out_.endObject();
         }
         out_.endArray();
@@ -271,19 +209,6 @@ private:
             .mark(request_.answers);
     }
 
-    Issues mark() {
-        const Outcome<Marking> marked = marking();
-        if (!marked) {
-            return marked.issues();
-        }
-        out_.text("code", request_.answers.code);
-        out_.number("marks", marked.value().marks);
-        out_.number("outOf", marked.value().outOf);
-        out_.texts("feedback", feedback(writer_, marked.value(), request_.answers));
-        out_.texts("rule", markingRule(writer_));
-        return {};
-    }
-
     // Of reactions, then members: as a marking has them.
     std::vector<std::string> allNames() const {
         std::vector<std::string> names = reactionNames(request_.truss);
@@ -313,13 +238,15 @@ private:
 std::string deskReply(const PhraseBook& book, std::string_view json) {
     const Outcome<DeskRequest> request = readRequest(json);
     if (!request) {
-        return refusal(book, request.issues());
+        return refusalOf(book, request.issues());
     }
-    if (!request.value().exercise && request.value().wants != "open") {
-        return refusal(book, readExercise(request.value().truss).issues());
+    if (!request.value().exercise) {
+        return request.value().wants == "open"
+                   ? openedForLooking(book, request.value().truss)
+                   : refusalOf(book, readExercise(request.value().truss).issues());
     }
     const Outcome<std::string> reply = Desk(book, request.value()).reply();
-    return reply ? reply.value() : refusal(book, reply.issues());
+    return reply ? reply.value() : refusalOf(book, reply.issues());
 }
 
 } // namespace gusset

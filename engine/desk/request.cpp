@@ -11,11 +11,6 @@ namespace gusset {
 
 namespace {
 
-std::string textUnder(const JsonValue& request, std::string_view key) {
-    const JsonValue* value = request.find(key);
-    return value && value->kind == JsonValue::Kind::Text ? value->text : std::string{};
-}
-
 BuiltTerm readTerm(const JsonValue& value) {
     constexpr std::array<std::string_view, 4> kMultipliers{"whole", "sine", "cosine", "arm"};
     BuiltTerm term;
@@ -33,10 +28,6 @@ BuiltTerm readTerm(const JsonValue& value) {
     return term;
 }
 
-Outcome<Reading> readModelText(const std::string& text) {
-    return looksLikeLink(text) ? readLink(text) : readModel(text);
-}
-
 } // namespace
 
 Outcome<DeskRequest> readRequest(std::string_view json) {
@@ -45,19 +36,12 @@ Outcome<DeskRequest> readRequest(std::string_view json) {
         return parsed.issues();
     }
     const JsonValue& value = parsed.value();
-    Outcome<Reading> reading = readModelText(textUnder(value, "model"));
+    Outcome<Reading> reading = readModelOrLink(textUnder(value, "model"));
     if (!reading) {
         return reading.issues();
     }
     DeskRequest request;
     request.wants = textUnder(value, "do");
-    if (const std::string model = textUnder(value, "model"); looksLikeLink(model)) {
-        const Outcome<LoadChoice> loads = linkedLoads(model, request.truss);
-        if (!loads) {
-            return loads.issues();
-        }
-        request.loads = loads.value();
-    }
     request.truss = std::move(reading).value().truss;
     request.joint = textUnder(value, "joint");
     request.typed = textUnder(value, "typed");
@@ -70,9 +54,6 @@ Outcome<DeskRequest> readRequest(std::string_view json) {
     }
     if (const JsonValue* level = value.find("level")) {
         request.level = static_cast<int>(level->number);
-    }
-    if (const JsonValue* asked = value.find("exercise")) {
-        request.truss.exercise = jsonText(*asked);
     }
     if (request.truss.exercise.empty()) {
         return request;

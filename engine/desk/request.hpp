@@ -13,7 +13,6 @@ namespace gusset {
 
 struct DeskRequest {
     std::string wants; // the word under "do"
-    LoadChoice loads;  // that the link asks to show
     Truss truss;
     std::optional<Exercise> exercise; // none: the model asks nothing
     Answers answers;                  // blank where the request brings none
@@ -24,7 +23,6 @@ struct DeskRequest {
     std::string about;                // the label of its centre
     std::vector<BuiltTerm> terms;
 };
-// A request for "set" need not have a question yet.
 [[nodiscard]] Outcome<DeskRequest> readRequest(std::string_view json);
 
 } // namespace gusset

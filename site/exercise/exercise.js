@@ -1,6 +1,7 @@
 // A student's page: the truss, the questions, help as far as the exercise allows, and handing in. It has nothing of the
 // answers in it: the program is asked about what was written.
 import { createFields } from './answers.js';
+import { embed, showsTrussAlone } from './embedded.js';
 import { createEquation } from './equation.js';
 import { startDesk } from './program.js';
 
@@ -12,6 +13,9 @@ const codeLetters = 'ACDEFGHJKLMNPQRTUVWXY34679';
 function newCode() {
     return [...crypto.getRandomValues(new Uint8Array(5))].map((byte) => codeLetters[byte % codeLetters.length]).join('');
 }
+
+// That the link gives this student, if it gives one.
+const linkedCode = () => location.hash.match(/&code=([A-Z0-9]{1,8})$/)?.[1];
 
 // Storage may be refused; then the answers live as long as the page.
 function createDraft(mark) {
@@ -90,18 +94,6 @@ function createCheck(desk, model, fields, answers) {
     } };
 }
 
-function createMarking(desk, model) {
-    const lines = (list) => list.map((text) => Object.assign(document.createElement('li'), { textContent: text }));
-    at('mark').addEventListener('click', () => {
-        const reply = desk({ do: 'mark', model, answers: at('sheet').value.trim() || '{}' });
-        at('mark-says').textContent = reply.faults ? reply.faults.join(' ')
-            : `${reply.code || 'Without a code'}: ${reply.marks} of ${reply.outOf} marks.`;
-        at('feedback').replaceChildren(...lines(reply.feedback ?? []));
-        at('rule-lines').replaceChildren(...lines(reply.rule ?? []));
-        at('rule').hidden = !reply.rule;
-    });
-}
-
 function createFinish(fields, written, code, beginAgain) {
     const count = () => {
         const { of, blank } = fields.count();
@@ -152,7 +144,7 @@ function begin(desk, exercise) {
     showFigure(exercise);
     const draft = createDraft(mark);
     const before = draft.read();
-    const code = before.code ?? newCode();
+    const code = linkedCode() ?? before.code ?? newCode();
     const typed = (text) => desk({ do: 'typed', model, typed: text });
     const answers = () => fields.answers(typed, { mark, variant, code });
     const written = () => desk({ do: 'answers', model, answers: answers() });
@@ -175,12 +167,15 @@ function begin(desk, exercise) {
     });
     const check = createCheck(desk, model, fields, answers);
     at('checking').hidden = !exercise.checksAtOnce;
-    createMarking(desk, model);
     at('building').hidden = !exercise.checksAtOnce;
     if (exercise.checksAtOnce) {
         createEquation((request) => desk({ ...request, model, answers: answers() }), exercise.joints);
     }
     fields.putBack(before);
+    embed(exercise, written, () => {
+        const rows = exercise.checksAtOnce ? desk({ do: 'check', model, answers: answers() }).rows : null;
+        return rows && { right: rows.filter((row) => row.right).length, of: fields.forceRows.length };
+    });
     at('questions').addEventListener('submit', (event) => event.preventDefault());
     at('work').hidden = false;
     say('');
@@ -202,16 +197,24 @@ function readBack(row, typed) {
 }
 
 async function start() {
+    if (location.hash.startsWith('#a=')) { // answers: their instructor has opened them
+        location.replace(`../course/${location.hash}`);
+        return;
+    }
     const desk = await startDesk();
     const exercise = desk({ do: 'open', model: location.hash });
     if (exercise.faults) {
         say(exercise.faults.join(' '));
-    } else if (exercise.questions) {
-        begin(desk, exercise);
-    } else {
-        const { showSetting } = await import('./setting.js');
+    } else if (showsTrussAlone) {
+        at('title').textContent = exercise.title;
+        showFigure(exercise);
+        at('answering').hidden = true;
+        at('work').hidden = false;
         say('');
-        showSetting(desk, exercise);
+    } else if (exercise.asksNothing) {
+        location.replace(`../course/${location.hash}`); // to be asked something
+    } else {
+        begin(desk, exercise);
     }
 }
 

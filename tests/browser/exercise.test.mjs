@@ -1,11 +1,10 @@
-// The page of an exercise: set by an instructor, answered by a student on a phone, with nothing of the answers in it.
+// The page of an exercise: answered by a student on a phone, with nothing of the answers in it.
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import path from 'node:path';
 import { test } from 'node:test';
-import { boardOf, openBoard } from './board.mjs';
-import { linkOf, linkTo, root, screenshot, siteAndBrowser, sizes } from './support.mjs';
+import { linkOf, root, screenshot, siteAndBrowser, sizes } from './support.mjs';
 
 const shared = siteAndBrowser();
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
@@ -18,7 +17,7 @@ async function arrive(size, fragment, options = {}) {
     const page = await context.newPage();
     page.on('pageerror', (error) => { throw error; });
     await page.goto(`${shared.site.address}exercise/${fragment}`);
-    await page.locator('#work:not([hidden]), #setting:not([hidden]), #says:has-text(".")').first().waitFor();
+    await page.locator('#work:not([hidden]), #says:has-text(".")').first().waitFor();
     return { page, context };
 }
 
@@ -31,21 +30,9 @@ async function faultsByAxe(page) {
 
 const asking = (exercise) => linkOf({ ...bridge, exercise });
 
-test('an instructor asks three things on a laptop, and a student answers them on a phone', async () => {
-    const teacher = await arrive(sizes.desktop, linkTo('footbridge.json'));
-    await teacher.page.getByLabel('Which members carry nothing').check();
-    await teacher.page.getByLabel('Members, if not all of them').fill('A-C, CE; ED');
-    await teacher.page.getByLabel('What you want to say (optional)').fill('Take the joints in any order.');
-    await screenshot(teacher.page, 'exercise-setting-desktop');
-    await teacher.page.getByRole('button', { name: 'Make the link' }).click();
-    await teacher.page.locator('#setting-says', { hasText: 'no member ED' }).waitFor();
-    await teacher.page.getByLabel('Members, if not all of them').fill('A-C, CE');
-    await teacher.page.getByRole('button', { name: 'Make the link' }).click();
-    const link = await teacher.page.getByRole('link', { name: 'as a student sees it' }).getAttribute('href');
-    assert.match(link, /^#x=1\./);
-    assert.deepEqual(await faultsByAxe(teacher.page), []);
-
-    const { page, context } = await arrive(sizes.phone, link);
+test('a student answers three questions on a phone, and hands them in', async () => {
+    const { page, context } = await arrive(sizes.phone, asking({ text: 'Take the joints in any order.',
+        ask: ['reactions', { what: 'forces', members: [['A', 'C'], ['C', 'E']] }, 'zero-members'] }));
     await screenshot(page, 'exercise-phone');
     assert.equal(await page.getByText('Take the joints in any order.').isVisible(), true);
     const reaction = page.locator('.answer[data-of="A:y"]');
@@ -79,13 +66,9 @@ test('an instructor asks three things on a laptop, and a student answers them on
     assert.equal(await member.getByLabel('compression').isChecked(), true);
     assert.deepEqual(await faultsByAxe(page), []);
     await context.close();
-    await teacher.context.close();
 });
 
-test('pictures for the manual', async () => {
-    const setting = await arrive({ ...sizes.desktop, deviceScaleFactor: 1 }, linkTo('footbridge.json'));
-    await screenshot(setting.page, 'help-setting');
-    await setting.context.close();
+test('a picture for the manual', async () => {
     const phone = { ...sizes.phone, deviceScaleFactor: 1, viewport: { width: 390, height: 640 } };
     const answering = await arrive(phone, asking({ ask: ['reactions'] }));
     await answering.page.locator('.answer[data-of="A:y"]').getByLabel('size').fill('36');
@@ -145,30 +128,7 @@ test('every target of the student’s page can be hit by a thumb', async () => {
     await context.close();
 });
 
-test('the link of an exercise leads to its question, also without the name of its page', async () => {
-    const teacher = await arrive(sizes.desktop, linkTo('footbridge.json'));
-    await teacher.page.getByRole('button', { name: 'Make the link' }).click();
-    const link = await teacher.page.getByRole('link', { name: 'as a student sees it' }).getAttribute('href');
-    await teacher.page.goto(`${shared.site.address}${link}`);
-    await teacher.page.locator('#work:not([hidden])').waitFor();
-    assert.equal(new URL(teacher.page.url()).pathname, '/exercise/');
-    await teacher.context.close();
-});
-
-test('the board leads to the page that sets its truss as an exercise, and Back returns to it', async () => {
-    const { page, context, board } = await openBoard(shared.browser, shared.site.address, sizes.desktop,
-        linkTo('footbridge.json'));
-    await board.press('Share');
-    await board.reveal('Set it as an exercise');
-    await Promise.allSettled([board.press('Set it as an exercise')]); // the board leaves under the press
-    await page.locator('#setting-title').waitFor();
-    await page.goBack();
-    await boardOf(page, sizes.desktop);
-    assert.equal(new URL(page.url()).pathname, '/');
-    await context.close();
-});
-
-test('what was written is checked without giving anything away, and a sheet that was handed in is marked', async () => {
+test('what was written is checked without giving anything away', async () => {
     const { page, context } = await arrive(sizes.phone, asking({ ask: ['reactions', 'forces'] }));
     const write = async (of, size, sense) => {
         const row = page.locator(`.answer[data-of="${of}"]`);
@@ -190,19 +150,6 @@ test('what was written is checked without giving anything away, and a sheet that
     await screenshot(page, 'exercise-phone-checked');
     assert.deepEqual(await faultsByAxe(page), []);
 
-    await page.getByRole('button', { name: 'Review and hand in' }).tap();
-    const saved = page.waitForEvent('download');
-    await page.getByRole('button', { name: 'Save them as a file' }).tap();
-    const sheet = readFileSync(await (await saved).path(), 'utf8');
-    await page.getByText('For whoever marks').tap();
-    await page.locator('#sheet').fill(sheet);
-    await page.getByRole('button', { name: 'Mark it' }).tap();
-    await page.locator('#mark-says', { hasText: 'marks.' }).waitFor();
-    await page.locator('#feedback', { hasText: 'a reaction turned round' }).waitFor();
-    await screenshot(page, 'exercise-phone-marked');
-    await page.locator('#sheet').fill('#a=1.broken');
-    await page.getByRole('button', { name: 'Mark it' }).tap();
-    await page.locator('#mark-says', { hasText: 'link' }).waitFor();
     await context.close();
 });
 

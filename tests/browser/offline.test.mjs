@@ -3,7 +3,7 @@ import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { after, before, test } from 'node:test';
 import path from 'node:path';
-import { firstFrame, launch, openPage, root, screenshot, serve, sizes } from './support.mjs';
+import { firstFrame, launch, linkTo, openPage, root, screenshot, serve, sizes } from './support.mjs';
 import { openServer, siteWith } from './upload.mjs';
 import { cached, controlled, heading, takesUpdate, title, updated, visit } from './versions.mjs';
 
@@ -60,6 +60,10 @@ test('after the first visit the page starts without a network', async () => {
     assert.equal(example, true, 'the examples are there too');
     await page.goto(`${site.address}help/`);
     assert.match(await heading(page), /\w/, 'and the manual');
+    await page.goto(`${site.address}course/${linkTo('footbridge.json')}`);
+    await page.locator('html[data-ready]').waitFor();
+    await page.getByRole('button', { name: 'Make the link' }).click();
+    await page.locator('#made:not([hidden])').waitFor(); // by its program, in a worker
     assert.deepEqual(errors, []);
     await context.close();
 });

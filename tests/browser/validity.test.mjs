@@ -185,8 +185,8 @@ test('labels of a stranger leave the HTML sound', async () => {
     await assertSound(answered(['report', '-'], JSON.stringify(model)), documents);
 });
 
-test('the page and the manual are sound HTML', async () => {
-    for (const file of ['site/index.html', 'site/help/index.html']) {
+test('the pages and the manual are sound HTML', async () => {
+    for (const file of ['site/index.html', 'site/help/index.html', 'site/course/index.html']) {
         await assertSound(readFileSync(path.join(root, file), 'utf8'));
     }
 });

@@ -74,7 +74,7 @@ public:
     Judge(const std::string& text, std::uint64_t seed) : text_(text), random_(seed) {}
 
     Judged judge() {
-        const Outcome<Reading> read = cli::readText(text_);
+        const Outcome<Reading> read = readModelOrLink(text_);
         if (!read) {
             refusal(read.issues());
             return std::move(judged_);

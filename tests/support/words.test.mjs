@@ -39,6 +39,7 @@ const rooms = [
     'engine/report',
     'engine/classroom',
     'engine/desk',
+    'engine/course',
     'engine/hand',
     'engine/model/catalogue/usual_materials.cpp',
     'engine/model/edit/describe.cpp',
@@ -98,6 +99,13 @@ const names = new Set([
     'Case',
     'Combination',
     'Pa',
+    // Headings of class lists, which are left out (exchange/exercises/student_list).
+    'first name',
+    'given name',
+    'last name',
+    'student id',
+    'id number',
+    'email address',
     // Of the formats of learning platforms (exchange/platforms).
     'Decimal',
     'Single',

@@ -1,326 +1,99 @@
 #include "classroom/marking/follow.hpp"
 
+#include "classroom/marking/slip_trials.hpp"
+
 #include <algorithm>
 #include <cmath>
+#include <set>
 #include <utility>
 
 namespace gusset {
 
 namespace {
 
-// What an explanation costs: slips count first, then how well they are told.
-constexpr double kSlipCost = 1;
-constexpr double kUnnamedCost = 0.2;
-constexpr double kSeveralFitCost = 0.1;
-constexpr double kTermCost = 0.02;       // many terms could be wrong, and one of them fit by chance
-constexpr double kMiswrittenCost = 0.05; // the value used was not the one written
-constexpr double kUnsupportedCost = 0.5;
-constexpr double kGuessCost = 0.3; // of a reaction found from no equation
 // Sheets with more slips than this can sort out are explained as they come.
-constexpr int kMostTrials = 80;
-
-bool isOfValueAlone(SlipKind kind) {
-    return kind == SlipKind::WrongSense || kind == SlipKind::ReactionTurned ||
-           kind == SlipKind::WrongFactor || kind == SlipKind::DigitsSwapped ||
-           kind == SlipKind::ZeroMisjudged;
-}
-
-struct Trial {
-    OwnValues own;
-    Explanation found;
-    double cost = 0;
-};
-
-// How far a value may be from what it follows from: by the sheet's own figures, or by the
-// exercise's tolerance, within which a small slip can hide as two values that are each a little
-// off.
-enum class Sharpness { OfTheSheet, OfTheExercise };
+constexpr int kMostTrials = 400;
+constexpr std::size_t kMostOpen = 4000;
+constexpr std::ptrdiff_t kMostUnknown = 6; // slips of a sheet that is worth a search
 
 class SheetReader {
 public:
     SheetReader(const SheetBasis& basis, const std::vector<std::optional<double>>& written,
                 Sharpness sharpness)
-        : basis_(basis), written_(written), rounding_(roundingOf(written)), sharpness_(sharpness) {}
+        : sheet_(basis, written, sharpness), next_(sheet_) {}
 
     Explanation read() {
-        Trial start;
-        start.own.known.resize(written_.size());
-        start.own.value.resize(written_.size());
-        start.own.error.resize(written_.size());
-        start.found.accounts.resize(written_.size());
-        search(std::move(start));
+        search(0);
+        const bool isWorthIt = hasFewUnknown(best_->found);
+        if (isWorthIt) {
+            search(kMostTrials);
+        }
+        best_->found.isOfFewSlips = isWorthIt;
         return std::move(best_->found);
     }
 
 private:
-    static std::size_t at(int unknown) { return static_cast<std::size_t>(unknown); }
-
-    // How far a value may be from what it follows from. What rounding may do counts up to twice the
-    // tolerance, and all of it for a value that is right.
-    bool isNear(int unknown, double value, const Estimate& expected) const {
-        const double within = allowance(basis_.tolerance, expected.value, basis_.largest);
-        const bool right = isRight(basis_, unknown, value);
-        const double most =
-            right ? within + expected.error : std::clamp(expected.error, within, 2 * within);
-        const double rounding = roundingError(rounding_, value) + kRoundings * expected.error;
-        const bool isSharp = sharpness_ == Sharpness::OfTheSheet;
-        return std::abs(value - expected.value) <= (isSharp ? std::min(most, rounding) : most);
-    }
-
-    // What a part gives, if it gives anything.
-    WrittenHere look(const Trial& trial, const PartOfTruss& part) const {
-        WrittenHere here;
-        for (const ActingForce& force : part.forces) {
-            if (force.of == kGivenLoad || trial.own.known[at(force.of)]) {
+    // The cheapest first, so that the first explanation that is whole is the least one. What is
+    // used for the unknowns decides what is still to be explained: of several ways to the same,
+    // only the cheapest goes on.
+    void search(int most) {
+        std::vector<SheetTrial> open;
+        std::set<std::vector<double>> looked;
+        const auto isDearer = [](const SheetTrial& a, const SheetTrial& b) {
+            return a.cost > b.cost;
+        };
+        open.push_back(sheet_.start());
+        for (int trials = 0; !open.empty();) {
+            std::pop_heap(open.begin(), open.end(), isDearer);
+            SheetTrial trial = std::move(open.back());
+            open.pop_back();
+            sheet_.takeAllThatFollows(trial);
+            if (isWhole(trial)) {
+                const bool isLeast = !isSlipless(trial);
+                best_ = std::move(trial);
+                if (isLeast) {
+                    return;
+                }
+                continue; // in want of another
+            }
+            if (!looked.insert(SlipTrials::usedIn(trial)).second) {
                 continue;
             }
-            const std::optional<Sum> sum =
-                sumFor(part, trial.own.known, force.of, basis_.structure.extent);
-            if (!sum) {
-                continue;
+            std::vector<SheetTrial> next = next_.after(trial);
+            if (++trials > most || open.size() > kMostOpen) {
+                // No small set explains the sheet: as it comes.
+                open.clear();
+                next = {*std::min_element(next.begin(), next.end(), isCheaper)};
             }
-            const std::optional<double> value = written_[at(force.of)];
-            here.unknowns.push_back(force.of);
-            here.values.push_back(value);
-            here.expected.push_back(estimate(part, *sum, trial.own, force.of));
-            here.follows.push_back(value && (isNear(force.of, *value, here.expected.back()) ||
-                                             isGivenPlainly(trial, part, force.of, *value)));
-        }
-        return here;
-    }
-
-    bool isGivenPlainly(const Trial& trial, const PartOfTruss& part, int unknown,
-                        double value) const {
-        const std::vector<Sum> sums =
-            plainSumsFor(basis_.structure, part, trial.own.known, unknown);
-        return std::any_of(sums.begin(), sums.end(), [&](const Sum& sum) {
-            const Estimate expected = estimate(part, sum, trial.own, unknown);
-            // With a small share in the sum, rounding alone would let anything follow.
-            return expected.error <= allowance(basis_.tolerance, expected.value, basis_.largest) &&
-                   isNear(unknown, value, expected);
-        });
-    }
-
-    void take(Trial& trial, int unknown, double value, double error) const {
-        trial.own.known[at(unknown)] = true;
-        trial.own.value[at(unknown)] = value;
-        trial.own.error[at(unknown)] = error;
-    }
-    void takeWritten(Trial& trial, int unknown) const {
-        const double value = *written_[at(unknown)];
-        take(trial, unknown, value, value == 0 ? 0 : roundingError(rounding_, value));
-    }
-
-    // Takes what follows. Blanks only where nothing contradicts what would stand in them.
-    bool takeFrom(Trial& trial, std::size_t index, bool takesBlanks) const {
-        const WrittenHere here = look(trial, basis_.parts[index]);
-        bool areAllCarried = true;
-        bool takesAny = false;
-        for (std::size_t i = 0; i < here.unknowns.size(); ++i) {
-            const int unknown = here.unknowns[i];
-            if (here.follows[i]) {
-                const bool right = isRight(basis_, unknown, *here.values[i]);
-                trial.found.accounts[at(unknown)] = {
-                    right ? Verdict::Right : Verdict::Carried, here.expected[i].value, index, {}};
-                takeWritten(trial, unknown);
-                takesAny = true;
-            } else if (here.values[i]) {
-                areAllCarried = false;
-            }
-        }
-        for (std::size_t i = 0; takesBlanks && areAllCarried && i < here.unknowns.size(); ++i) {
-            if (!here.values[i]) {
-                const Estimate& expected = here.expected[i];
-                trial.found.accounts[at(here.unknowns[i])] = {
-                    Verdict::Blank, expected.value, index, {}};
-                take(trial, here.unknowns[i], expected.value, expected.error);
-                takesAny = true;
-            }
-        }
-        return takesAny;
-    }
-
-    void takeAllThatFollows(Trial& trial) const {
-        bool goesOn = true;
-        while (goesOn) {
-            goesOn = false;
-            for (std::size_t i = 0; i < basis_.parts.size(); ++i) {
-                goesOn = takeFrom(trial, i, false) || goesOn;
-            }
-            for (std::size_t i = 0; !goesOn && i < basis_.parts.size(); ++i) {
-                goesOn = takeFrom(trial, i, true);
+            for (SheetTrial& each : next) {
+                open.push_back(std::move(each));
+                std::push_heap(open.begin(), open.end(), isDearer);
             }
         }
     }
 
-    void search(Trial trial) {
-        if (best_ && trial.cost >= best_->cost) {
-            return;
-        }
-        takeAllThatFollows(trial);
-        if (std::find(trial.own.known.begin(), trial.own.known.end(), false) ==
-            trial.own.known.end()) {
-            best_ = std::move(trial);
-            return;
-        }
-        ++trials_;
-        std::vector<Trial> next = slipsFrom(trial);
-        if (next.empty()) {
-            next.push_back(withoutEquation(trial));
-        }
-        std::stable_sort(next.begin(), next.end(),
-                         [](const Trial& a, const Trial& b) { return a.cost < b.cost; });
-        for (Trial& each : next) {
-            search(std::move(each));
-            if (best_ && trials_ > kMostTrials) {
-                return;
-            }
-        }
+    // Taken as it comes, a sheet that a few slips explain has not many more; one of random numbers
+    // has a slip in every value.
+    static bool hasFewUnknown(const Explanation& found) {
+        return std::count_if(found.slips.begin(), found.slips.end(), [](const FoundSlip& slip) {
+                   return slip.fits.size() != 1;
+               }) <= kMostUnknown;
     }
 
-    std::vector<Trial> slipsFrom(const Trial& trial) const {
-        std::vector<Trial> next;
-        for (std::size_t index = 0; index < basis_.parts.size(); ++index) {
-            const WrittenHere here = look(trial, basis_.parts[index]);
-            const auto isAnswered = [](const std::optional<double>& value) {
-                return value.has_value();
-            };
-            if (std::any_of(here.values.begin(), here.values.end(), isAnswered)) {
-                addSlipsOn(next, trial, index, here);
-            }
-        }
-        for (std::size_t i = 0; i < basis_.structure.restraints.size(); ++i) {
-            const int unknown = static_cast<int>(i);
-            if (!trial.own.known[i] && written_[i] == 0.0 && !isRight(basis_, unknown, 0)) {
-                next.push_back(trial);
-                addSlip(next.back(), {}, {SlipKind::LeftOut}, {unknown});
-                next.back().cost += kGuessCost;
-                takeWritten(next.back(), unknown);
-            }
-        }
-        return next;
+    // Where anything is wrong there is a slip.
+    bool isSlipless(const SheetTrial& trial) const {
+        return sheet_.isSharp() && trial.found.slips.empty() && isWhole(trial);
+    }
+    static bool isCheaper(const SheetTrial& a, const SheetTrial& b) { return a.cost < b.cost; }
+    static bool isWhole(const SheetTrial& trial) {
+        return std::find(trial.own.known.begin(), trial.own.known.end(), false) ==
+               trial.own.known.end();
     }
 
-    void addSlip(Trial& trial, std::optional<std::size_t> part, std::vector<SlipKind> fits,
-                 const std::vector<int>& answers) const {
-        const std::size_t number = trial.found.slips.size();
-        for (const int answer : answers) {
-            Account& account = trial.found.accounts[at(answer)];
-            account.verdict = answer == answers.front() ? Verdict::Slip : Verdict::Carried;
-            account.part = part;
-            account.slip = number;
-        }
-        trial.cost += kSlipCost + (fits.empty()                   ? kUnnamedCost
-                                   : fits.size() > 1              ? kSeveralFitCost
-                                   : isOfValueAlone(fits.front()) ? 0
-                                                                  : kTermCost);
-        trial.found.slips.push_back({part, std::move(fits), answers});
-    }
-
-    void addSlipsOn(std::vector<Trial>& next, const Trial& before, std::size_t index,
-                    const WrittenHere& here) const {
-        const PartOfTruss& part = basis_.parts[index];
-        Trial trial = before;
-        std::vector<std::size_t> wrong;
-        for (std::size_t i = 0; i < here.unknowns.size(); ++i) {
-            trial.found.accounts[at(here.unknowns[i])].expected = here.expected[i].value;
-            if (here.values[i] && !isRight(basis_, here.unknowns[i], *here.values[i])) {
-                wrong.push_back(i);
-            }
-        }
-        takeRight(trial, index, here, wrong.empty());
-        std::vector<SlipKind> fits;
-        if (!wrong.empty()) {
-            fits = slipsThatFit(basis_.structure, part, before.own, rounding_, here);
-            addWrong(trial, index, here, wrong, fits);
-        }
-        if (wrong.size() == 1 && fits.size() == 1 && isOfValueAlone(fits.front())) {
-            Trial miswritten = trial;
-            const Estimate& expected = here.expected[wrong.front()];
-            take(miswritten, here.unknowns[wrong.front()], expected.value, expected.error);
-            miswritten.cost += kMiswrittenCost;
-            next.push_back(std::move(miswritten));
-        }
-        next.push_back(std::move(trial));
-    }
-
-    // Right values beside a slip, or that nothing supports.
-    void takeRight(Trial& trial, std::size_t index, const WrittenHere& here, bool alone) const {
-        const OwnValues before = trial.own;
-        for (std::size_t i = 0; i < here.unknowns.size(); ++i) {
-            const int unknown = here.unknowns[i];
-            if (!here.values[i] || !isRight(basis_, unknown, *here.values[i])) {
-                continue;
-            }
-            const bool isSupported = !alone && balancesOneSum(basis_.structure, basis_.parts[index],
-                                                              before, rounding_, here, i);
-            trial.found.accounts[at(unknown)].verdict =
-                isSupported ? Verdict::Right : Verdict::Unsupported;
-            trial.found.accounts[at(unknown)].part = index;
-            trial.cost += isSupported ? 0 : kUnsupportedCost;
-            takeWritten(trial, unknown);
-        }
-    }
-
-    void addWrong(Trial& trial, std::size_t index, const WrittenHere& here,
-                  const std::vector<std::size_t>& wrong, const std::vector<SlipKind>& fits) const {
-        std::vector<int> together{here.unknowns[wrong.front()]};
-        std::vector<int> apart;
-        for (std::size_t k = 1; k < wrong.size(); ++k) {
-            const bool isOne =
-                !fits.empty() || balancesOneSum(basis_.structure, basis_.parts[index], trial.own,
-                                                rounding_, here, wrong[k]);
-            (isOne ? together : apart).push_back(here.unknowns[wrong[k]]);
-        }
-        addSlip(trial, index, fits, together);
-        for (const int unknown : apart) {
-            addSlip(trial, index, {}, {unknown});
-        }
-        for (const std::size_t i : wrong) {
-            takeWritten(trial, here.unknowns[i]);
-        }
-    }
-
-    // Where no part gives anything: a right value is taken as found by a way that is not followed
-    // here, such as a section. Only then a wrong one is a slip of which no more can be said.
-    Trial withoutEquation(const Trial& before) const {
-        Trial trial = before;
-        std::optional<int> wrong;
-        std::optional<int> blank;
-        for (int unknown = 0; unknown < static_cast<int>(written_.size()); ++unknown) {
-            if (trial.own.known[at(unknown)]) {
-                continue;
-            }
-            if (!written_[at(unknown)]) {
-                blank = blank.value_or(unknown);
-            } else if (isRight(basis_, unknown, *written_[at(unknown)])) {
-                trial.found.accounts[at(unknown)].verdict = Verdict::Right;
-                takeWritten(trial, unknown);
-                return trial;
-            } else {
-                wrong = wrong.value_or(unknown);
-            }
-        }
-        if (wrong) {
-            addSlip(trial, {}, {}, {*wrong});
-            takeWritten(trial, *wrong);
-        } else {
-            take(trial, *blank, basis_.truth[at(*blank)], 0);
-        }
-        return trial;
-    }
-
-    const SheetBasis& basis_;
-    const std::vector<std::optional<double>>& written_;
-    Rounding rounding_;
-    Sharpness sharpness_;
-    std::optional<Trial> best_;
-    int trials_ = 0;
+    SheetValues sheet_;
+    SlipTrials next_;
+    std::optional<SheetTrial> best_;
 };
-
-} // namespace
-
-namespace {
 
 // A right value that is off by no more than the exercise allows needs no remark.
 Explanation withoutTrifles(const SheetBasis& basis,

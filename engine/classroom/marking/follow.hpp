@@ -13,6 +13,7 @@ struct SheetBasis {
     std::vector<double> truth;
     double largest = 0;
     Tolerance tolerance{};
+    double metre = 1; // of a length unit
 };
 
 struct Account { // of one unknown
@@ -29,6 +30,7 @@ struct FoundSlip {
 struct Explanation {
     std::vector<Account> accounts;
     std::vector<FoundSlip> slips;
+    bool isOfFewSlips = true; // or no small set explains the sheet: these are as they come
 };
 // Precondition: the truss is statically determinate.
 [[nodiscard]] Explanation explainSheet(const SheetBasis&,

@@ -1,7 +1,6 @@
 #include "classroom/marking/marking.hpp"
 
-#include "classroom/marking/follow.hpp"
-#include "hand/paper/working.hpp"
+#include "classroom/marking/own_equations.hpp"
 #include "statics/solve/solution.hpp"
 
 #include <algorithm>
@@ -69,6 +68,7 @@ struct MarkingScheme::Basis {
         sheet.truth.insert(sheet.truth.end(), key.forces.begin(), key.forces.end());
         sheet.largest = key.largest;
         sheet.tolerance = exercise.tolerance;
+        sheet.metre = toMetre(truss.units.length);
         askedBy.resize(sheet.structure.restraints.size() + truss.members.size());
         for (std::size_t i = 0; i < exercise.questions.size(); ++i) {
             noteAsked(i);
@@ -154,14 +154,36 @@ struct MarkingScheme::Basis {
             return isEased ? kMethodMark : kMethodMark + kAccuracyMark;
         }
         case Verdict::Slip: {
-            const std::vector<SlipKind>& fits = slips[*force.slip].fits;
-            return !fits.empty() && std::all_of(fits.begin(), fits.end(), keepsMethod) ? kMethodMark
-                                                                                       : 0;
+            // Of a slip that is not recognised the equation may well have been right.
+            const std::optional<SlipKind>& kind = slips[*force.slip].kind;
+            return !kind || keepsMethod(*kind) ? kMethodMark : 0;
         }
         case Verdict::Blank:
             break;
         }
         return 0;
+    }
+
+    Slip tell(const FoundSlip& found, const Explanation& all,
+              std::vector<std::optional<double>> values) const {
+        Slip slip;
+        slip.fits = found.fits;
+        if (found.fits.size() == 1) {
+            slip.kind = found.fits.front();
+        }
+        for (const int answer : found.answers) {
+            slip.answers.push_back(unknownNumbered(sheet.structure, answer));
+        }
+        if (found.part) {
+            slip.body = sheet.parts[*found.part].joints;
+            const Rounding rounding = roundingOf(values);
+            for (std::size_t i = 0; i < values.size(); ++i) { // a blank is what would stand in it
+                values[i] = values[i] ? values[i] : all.accounts[i].expected;
+            }
+            slip.equations =
+                brokenSums(sheet, sheet.parts[*found.part], values, found.answers, rounding);
+        }
+        return slip;
     }
 
     Marking report(const Explanation& found,
@@ -170,16 +192,9 @@ struct MarkingScheme::Basis {
         const auto bodyOf = [&](std::optional<std::size_t> part) {
             return part ? sheet.parts[*part].joints : std::vector<JointId>{};
         };
+        marking.isOfFewSlips = found.isOfFewSlips;
         for (const FoundSlip& slip : found.slips) {
-            Slip& told = marking.slips.emplace_back();
-            told.body = bodyOf(slip.part);
-            told.fits = slip.fits;
-            if (slip.fits.size() == 1) {
-                told.kind = slip.fits.front();
-            }
-            for (const int answer : slip.answers) {
-                told.answers.push_back(unknownNumbered(sheet.structure, answer));
-            }
+            marking.slips.push_back(tell(slip, found, written));
         }
         marking.questions.resize(exercise.questions.size());
         for (std::size_t i = 0; i < written.size(); ++i) {

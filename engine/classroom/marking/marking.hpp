@@ -8,6 +8,7 @@
 
 #include "classroom/exercise/answers.hpp"
 #include "classroom/exercise/key.hpp"
+#include "hand/paper/working.hpp"
 
 #include <memory>
 #include <optional>
@@ -40,12 +41,35 @@ enum class SlipKind {
 };
 inline constexpr int kSlipKinds = 13;
 
+// An equation of a body in a student's own numbers: forces along x or y (along +x and up positive),
+// or moments about a joint (anticlockwise positive). Member forces are drawn away from the body as
+// tension, reactions along their positive direction, loads as they act.
+struct OwnTerm {
+    std::optional<MemberOrRestraint> of{}; // none: the load on a joint
+    JointId at{};                          // where it acts on the body
+    Vec2 along{};                          // unit vector for a positive value
+    double value = 0;                      // force units, as written; a load's size
+    double factor = 0; // what the sum takes it times: a component of `along`, or an arm with the
+                       // sign of its sense, length units
+};
+struct OwnEquation {
+    EquationKind kind = EquationKind::SumY; // SumX, SumY or SumMoments
+    JointId about{};                        // of SumMoments
+    std::vector<OwnTerm> terms{};           // only those that the sum holds
+    double left = 0;        // what the sum comes to, and would be 0: force units, or times length
+    MemberOrRestraint of{}; // the answer that it is solved for
+    double written = 0;     // force units
+    double gives = 0;       // for that answer, with the other values as written: force units
+};
+
 struct Slip {
     std::vector<JointId> body; // on which it was made; none if that can't be told
     std::optional<SlipKind> kind;
     std::vector<SlipKind> fits; // all that give what was written; `kind` only if one does
     // Wrong answers that it explains, the first of them being marked for it.
     std::vector<MemberOrRestraint> answers;
+    // Sums of the body that hold one of these answers and are not 0 with the values of the sheet.
+    std::vector<OwnEquation> equations;
 };
 
 struct MarkedForce {
@@ -72,6 +96,9 @@ struct Marking {
     std::vector<MarkedQuestion> questions; // of the exercise, in order
     double marks = 0;
     double outOf = 0;
+    // Whether the slips are the least set that explains the sheet. No small set does for a sheet
+    // that is wrong nearly everywhere: then they are as they come, one for each value.
+    bool isOfFewSlips = true;
 };
 
 // What is the same for all sheets of one exercise. The truss and the exercise must outlive it.

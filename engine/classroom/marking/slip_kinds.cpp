@@ -9,11 +9,10 @@ namespace gusset {
 namespace {
 
 constexpr double kGravity = 9.81; // m/s², as taught
+constexpr double kToldFrom = 20;  // times its error: so much more is a value than nothing
+constexpr double kSomeArm = 0.02; // of the right one
 constexpr Sum kSumX{{1, 0}, false, {}};
 constexpr Sum kSumY{{0, 1}, false, {}};
-
-// Errors of rounding are independent of each other.
-double ofBoth(double error, double another) { return std::sqrt(error * error + another * another); }
 
 Vec2 swapped(Vec2 along) {
     return {std::copysign(std::abs(along.y), along.x), std::copysign(std::abs(along.x), along.y)};
@@ -23,65 +22,30 @@ bool isInclined(Vec2 along) {
            std::abs(along.y) > kNoShare * length(along);
 }
 
-// Equations that are solved together for their unknowns.
-struct Together {
-    std::vector<Sum> sums;
-    std::vector<int> unknowns;
-};
-using Shares = std::vector<std::vector<double>>; // of each sum, of each force of the part
-
 class SlipReader {
 public:
     SlipReader(const Structure& structure, const PartOfTruss& part, const OwnValues& own,
                const Rounding& rounding, const WrittenHere& here)
-        : structure_(structure), part_(part), own_(own), rounding_(rounding), here_(here) {
-        for (const ActingForce& force : part.forces) {
-            if (force.of != kGivenLoad && !isKnown(force)) {
-                unknowns_.push_back(force.of);
-            }
-        }
-    }
+        : structure_(structure), part_(part), own_(own), rounding_(rounding), here_(here),
+          written_(structure, part, own, rounding, here) {}
 
     std::vector<SlipKind> fits() {
-        for (const Together& together : waysToSolve()) {
+        for (const SolvedTogether& together : waysToSolve()) {
             tryChangedTerms(together);
         }
         for (std::size_t i = 0; i < here_.unknowns.size(); ++i) {
-            if (here_.values[i] && !here_.follows[i] && othersAreCarried(i)) {
-                tryChangedValue(i);
+            if (here_.values[i] && !here_.follows[i] &&
+                areOthersCarried([i](std::size_t other) { return other == i; })) {
+                tryChangedValue(i, here_.expected[i]);
+                for (const Sum& sum :
+                     plainSumsFor(structure_, part_, own_.known, here_.unknowns[i])) {
+                    tryChangedValue(i, estimate(part_, sum, own_, here_.unknowns[i]));
+                }
             }
         }
         tryToOneBar();
-        trySymmetry();
         preferWhatIsSeen();
         return std::move(fits_);
-    }
-
-    // Whether the value balances one sum with all others as they are written.
-    bool isCarried(std::size_t which) const {
-        for (const Sum& sum : plainSums(structure_, part_)) {
-            const ActingForce& force = forceOf(here_.unknowns[which]);
-            if (std::abs(shareIn(sum, force)) < kNoShare) {
-                continue;
-            }
-            OwnValues all = own_;
-            bool areGiven = true;
-            for (const int unknown : unknowns_) {
-                if (unknown == force.of || std::abs(shareIn(sum, forceOf(unknown))) < kNoShare) {
-                    continue;
-                }
-                const std::optional<double> value = writtenFor(unknown);
-                areGiven = areGiven && value.has_value();
-                all.known[static_cast<std::size_t>(unknown)] = true;
-                all.value[static_cast<std::size_t>(unknown)] = value.value_or(0);
-                all.error[static_cast<std::size_t>(unknown)] =
-                    roundingError(rounding_, value.value_or(0));
-            }
-            if (areGiven && isWritten(which, estimate(part_, sum, all, force.of))) {
-                return true;
-            }
-        }
-        return false;
     }
 
 private:
@@ -91,47 +55,35 @@ private:
     double valueOf(const ActingForce& force) const {
         return force.of == kGivenLoad ? 1 : own_.value[static_cast<std::size_t>(force.of)];
     }
-    const ActingForce& forceOf(int unknown) const {
-        return *std::find_if(part_.forces.begin(), part_.forces.end(),
-                             [&](const ActingForce& force) { return force.of == unknown; });
-    }
-    std::optional<double> writtenFor(int unknown) const {
-        const auto at = std::find(here_.unknowns.begin(), here_.unknowns.end(), unknown);
-        return at == here_.unknowns.end()
-                   ? std::nullopt
-                   : here_.values[static_cast<std::size_t>(at - here_.unknowns.begin())];
-    }
-    bool isWritten(std::size_t which, const Estimate& value) const {
-        return std::abs(*here_.values[which] - value.value) <=
-               roundingError(rounding_, *here_.values[which]) * 1.01 + kRoundings * value.error;
-    }
     void add(SlipKind kind) {
         if (std::find(fits_.begin(), fits_.end(), kind) == fits_.end()) {
             fits_.push_back(kind);
         }
     }
 
-    std::vector<Together> waysToSolve() const {
-        std::vector<Together> ways;
+    std::vector<SolvedTogether> waysToSolve() const {
+        std::vector<SolvedTogether> ways;
         const std::vector<Sum> sums = plainSums(structure_, part_);
-        if (unknowns_.size() == 1) {
-            for (const Sum& sum : sums) {
-                ways.push_back({{sum}, unknowns_});
+        for (const int unknown : here_.unknowns) {
+            for (const Sum& sum : plainSumsFor(structure_, part_, own_.known, unknown)) {
+                ways.push_back({{sum}, {unknown}});
             }
+        }
+        if (written_.unknowns().size() == 1) {
             return ways;
         }
-        if (unknowns_.size() == 2) {
-            ways.push_back({{kSumX, kSumY}, unknowns_});
+        if (written_.unknowns().size() == 2) {
+            ways.push_back({{kSumX, kSumY}, written_.unknowns()});
         }
         for (std::size_t i = 2; i < sums.size(); ++i) {
-            if (unknowns_.size() == 2) {
-                ways.push_back({{kSumX, sums[i]}, unknowns_});
-                ways.push_back({{kSumY, sums[i]}, unknowns_});
-            } else if (unknowns_.size() == 3) {
-                ways.push_back({{kSumX, kSumY, sums[i]}, unknowns_});
+            if (written_.unknowns().size() == 2) {
+                ways.push_back({{kSumX, sums[i]}, written_.unknowns()});
+                ways.push_back({{kSumY, sums[i]}, written_.unknowns()});
+            } else if (written_.unknowns().size() == 3) {
+                ways.push_back({{kSumX, kSumY, sums[i]}, written_.unknowns()});
             }
         }
-        const bool isJointOfTwo = part_.joints.size() == 1 && unknowns_.size() == 2;
+        const bool isJointOfTwo = part_.joints.size() == 1 && written_.unknowns().size() == 2;
         for (const int unknown : here_.unknowns) {
             if (!isJointOfTwo) {
                 ways.push_back(
@@ -141,7 +93,7 @@ private:
         return ways;
     }
 
-    Shares sharesIn(const Together& together) const {
+    Shares sharesIn(const SolvedTogether& together) const {
         Shares shares;
         for (const Sum& sum : together.sums) {
             std::vector<double>& row = shares.emplace_back();
@@ -153,48 +105,16 @@ private:
     }
 
     // Solves, and compares with what is written for these unknowns.
-    void test(SlipKind kind, const Together& together, const Shares& shares) {
-        const std::size_t size = together.unknowns.size();
-        std::vector<std::vector<double>> rows(size); // unknowns, then what each known force adds
-        std::vector<std::size_t> knownForces;
-        for (std::size_t f = 0; f < part_.forces.size(); ++f) {
-            if (part_.forces[f].of == kGivenLoad || isKnown(part_.forces[f])) {
-                knownForces.push_back(f);
-            }
-        }
-        for (std::size_t r = 0; r < size; ++r) {
-            for (const int unknown : together.unknowns) {
-                const auto f = static_cast<std::size_t>(&forceOf(unknown) - part_.forces.data());
-                rows[r].push_back(shares[r][f]);
-            }
-            for (const std::size_t f : knownForces) {
-                rows[r].push_back(-shares[r][f]);
-            }
-        }
-        if (!eliminate(rows)) {
-            return;
-        }
+    void test(SlipKind kind, const SolvedTogether& together, const Shares& shares) {
+        const std::optional<std::vector<Estimate>> results = written_.solved(together, shares);
         bool comparesAny = false;
-        for (std::size_t i = 0; i < size; ++i) {
-            Estimate result;
-            for (std::size_t k = 0; k < knownForces.size(); ++k) {
-                const ActingForce& force = part_.forces[knownForces[k]];
-                result.value += rows[i][size + k] * valueOf(force);
-                if (force.of != kGivenLoad) {
-                    result.error =
-                        ofBoth(result.error,
-                               rows[i][size + k] * own_.error[static_cast<std::size_t>(force.of)]);
-                }
-            }
-            const auto at =
+        for (std::size_t i = 0; results && i < together.unknowns.size(); ++i) {
+            const auto found =
                 std::find(here_.unknowns.begin(), here_.unknowns.end(), together.unknowns[i]);
-            if (at == here_.unknowns.end()) {
-                continue;
-            }
-            const auto which = static_cast<std::size_t>(at - here_.unknowns.begin());
-            if (here_.values[which]) {
+            const auto which = static_cast<std::size_t>(found - here_.unknowns.begin());
+            if (found != here_.unknowns.end() && here_.values[which]) {
                 comparesAny = comparesAny || !here_.follows[which];
-                if (!isWritten(which, result)) {
+                if (!written_.isWritten(which, (*results)[i])) {
                     return;
                 }
             }
@@ -205,42 +125,24 @@ private:
     }
 
     // Written values that these equations do not give must follow anyway.
-    bool explainsOthers(const Together& together) const {
+    bool explainsOthers(const SolvedTogether& together) const {
+        return areOthersCarried([&](std::size_t i) {
+            return std::find(together.unknowns.begin(), together.unknowns.end(),
+                             here_.unknowns[i]) != together.unknowns.end();
+        });
+    }
+    template <class IsExplained>
+    bool areOthersCarried(const IsExplained& isExplained) const {
+        std::vector<std::size_t> others;
         for (std::size_t i = 0; i < here_.unknowns.size(); ++i) {
-            const bool isIn = std::find(together.unknowns.begin(), together.unknowns.end(),
-                                        here_.unknowns[i]) != together.unknowns.end();
-            if (!isIn && here_.values[i] && !here_.follows[i] && !isCarried(i)) {
-                return false;
+            if (!isExplained(i) && here_.values[i] && !here_.follows[i]) {
+                others.push_back(i);
             }
         }
-        return true;
+        return others.empty() || written_.areCarried(others);
     }
 
-    static bool eliminate(std::vector<std::vector<double>>& rows) {
-        for (std::size_t c = 0; c < rows.size(); ++c) {
-            std::size_t pivot = c;
-            for (std::size_t r = c; r < rows.size(); ++r) {
-                pivot = std::abs(rows[r][c]) > std::abs(rows[pivot][c]) ? r : pivot;
-            }
-            std::swap(rows[c], rows[pivot]);
-            if (std::abs(rows[c][c]) < kNoShare) {
-                return false;
-            }
-            const double by = rows[c][c];
-            for (double& entry : rows[c]) {
-                entry /= by;
-            }
-            for (std::size_t r = 0; r < rows.size(); ++r) {
-                const double times = r == c ? 0 : rows[r][c];
-                for (std::size_t k = 0; times != 0 && k < rows[r].size(); ++k) {
-                    rows[r][k] -= times * rows[c][k];
-                }
-            }
-        }
-        return true;
-    }
-
-    void tryChangedTerms(const Together& together) {
+    void tryChangedTerms(const SolvedTogether& together) {
         const Shares shares = sharesIn(together);
         for (std::size_t f = 0; f < part_.forces.size(); ++f) {
             const ActingForce& force = part_.forces[f];
@@ -254,7 +156,7 @@ private:
         }
     }
 
-    void tryChangedForce(const Together& together, const Shares& shares, std::size_t f,
+    void tryChangedForce(const SolvedTogether& together, const Shares& shares, std::size_t f,
                          bool isGiven) {
         const ActingForce& force = part_.forces[f];
         std::size_t holding = 0;
@@ -284,14 +186,14 @@ private:
         }
     }
 
-    void tryShare(SlipKind kind, const Together& together, const Shares& shares, std::size_t row,
-                  std::size_t f, double share) {
+    void tryShare(SlipKind kind, const SolvedTogether& together, const Shares& shares,
+                  std::size_t row, std::size_t f, double share) {
         Shares changed = shares;
         changed[row][f] = share;
         test(kind, together, changed);
     }
     template <class Change>
-    void tryAll(SlipKind kind, const Together& together, const Shares& shares, std::size_t f,
+    void tryAll(SlipKind kind, const SolvedTogether& together, const Shares& shares, std::size_t f,
                 const Change& change) {
         Shares changed = shares;
         for (std::size_t r = 0; r < shares.size(); ++r) {
@@ -300,7 +202,7 @@ private:
         test(kind, together, changed);
     }
 
-    void tryDirections(const Together& together, const Shares& shares, std::size_t r,
+    void tryDirections(const SolvedTogether& together, const Shares& shares, std::size_t r,
                        std::size_t f) {
         const ActingForce& force = part_.forces[f];
         if (!isInclined(force.along)) {
@@ -316,7 +218,8 @@ private:
     }
 
     // The whole distance for the one across the force, or an arm to the next joint.
-    void tryArms(const Together& together, const Shares& shares, std::size_t r, std::size_t f) {
+    void tryArms(const SolvedTogether& together, const Shares& shares, std::size_t r,
+                 std::size_t f) {
         const Sum& sum = together.sums[r];
         if (!sum.takesMoments) {
             return;
@@ -329,7 +232,9 @@ private:
             const Vec2 b = structure_.joints[static_cast<std::size_t>(bar.b)];
             if (a == force.at || b == force.at) {
                 const double share = shareIn(sum, force.along, a == force.at ? b : a);
+                // None at all is a force left out.
                 if (share * shares[r][f] > 0 &&
+                    std::abs(share) > kSomeArm * std::abs(shares[r][f]) &&
                     std::abs(share - shares[r][f]) > kNoShare * std::abs(share)) {
                     tryShare(SlipKind::WrongArm, together, shares, r, f, share);
                 }
@@ -337,20 +242,11 @@ private:
         }
     }
 
-    bool othersAreCarried(std::size_t which) const {
-        for (std::size_t i = 0; i < here_.unknowns.size(); ++i) {
-            if (i != which && here_.values[i] && !here_.follows[i] && !isCarried(i)) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    void tryChangedValue(std::size_t i) {
-        const Estimate& expected = here_.expected[i];
+    void tryChangedValue(std::size_t i, const Estimate& expected) {
         const bool isReaction = here_.unknowns[i] < static_cast<int>(structure_.restraints.size());
         const auto isTimes = [&](double factor) {
-            return isWritten(i, {factor * expected.value, std::abs(factor) * expected.error});
+            return written_.isWritten(i,
+                                      {factor * expected.value, std::abs(factor) * expected.error});
         };
         if (*here_.values[i] == 0) {
             if (!isReaction) {
@@ -361,13 +257,15 @@ private:
         if (isTimes(-1)) {
             add(isReaction ? SlipKind::ReactionTurned : SlipKind::WrongSense);
         }
+        // A nought has no factor, nor what may be one within rounding.
+        const bool isTold = std::abs(expected.value) > kToldFrom * expected.error;
         for (const double factor : {2.0, 10.0, 1000.0, kGravity}) {
-            if (isTimes(factor) || isTimes(1 / factor)) {
+            if (isTold && (isTimes(factor) || isTimes(1 / factor))) {
                 add(SlipKind::WrongFactor);
             }
         }
         if (isDigitSwap(rounding_, *here_.values[i], expected.value,
-                        2.02 * roundingError(rounding_, expected.value) +
+                        roundingError(rounding_, expected.value) * 1.01 +
                             kRoundings * expected.error)) {
             add(SlipKind::DigitsSwapped);
         }
@@ -375,16 +273,17 @@ private:
 
     // Each of two bars from one sum as if the other were not there.
     void tryToOneBar() {
-        if (part_.joints.size() > 1 || unknowns_.size() != 2 || here_.unknowns.size() != 2) {
+        if (part_.joints.size() > 1 || written_.unknowns().size() != 2 ||
+            here_.unknowns.size() != 2) {
             return;
         }
         for (std::size_t i = 0; i < 2; ++i) {
             bool isAlone = false;
             for (const Sum& sum : {kSumX, kSumY}) {
-                const ActingForce& force = forceOf(here_.unknowns[i]);
+                const ActingForce& force = written_.forceOf(here_.unknowns[i]);
                 isAlone = isAlone || (here_.values[i] && !here_.follows[i] &&
                                       std::abs(shareIn(sum, force)) > kNoShare &&
-                                      isWritten(i, estimate(part_, sum, own_, force.of)));
+                                      written_.isWritten(i, estimate(part_, sum, own_, force.of)));
             }
             if (!isAlone) {
                 return;
@@ -393,50 +292,27 @@ private:
         add(SlipKind::ToOneBar);
     }
 
-    // Two upright reactions of which each is half of all loads.
-    void trySymmetry() {
-        double total = 0;
-        for (const ActingForce& force : part_.forces) {
-            total += force.of == kGivenLoad ? force.along.y : 0;
-        }
-        std::vector<std::size_t> upright;
-        const int restraints = static_cast<int>(structure_.restraints.size());
-        for (std::size_t i = 0; i < here_.unknowns.size(); ++i) {
-            if (here_.unknowns[i] < restraints && here_.values[i] &&
-                std::abs(forceOf(here_.unknowns[i]).along.y) > 1 - kNoShare) {
-                upright.push_back(i);
-            }
-        }
-        if (total == 0 || upright.size() != 2) {
-            return;
-        }
-        for (const std::size_t i : upright) {
-            const double half = -total / 2 / forceOf(here_.unknowns[i]).along.y;
-            if (here_.follows[i] || !isWritten(i, {half, 0})) {
-                return;
-            }
-        }
-        add(SlipKind::BySymmetry);
-    }
-
     void drop(SlipKind kind) {
         fits_.erase(std::remove(fits_.begin(), fits_.end(), kind), fits_.end());
     }
     bool has(SlipKind kind) const {
         return std::find(fits_.begin(), fits_.end(), kind) != fits_.end();
     }
-    // The right size with the wrong sense, a nought, equal reactions are what is seen, whichever
-    // sign or term it came from; and two bars each taken alone leave out two terms.
+    // The right size with the wrong sense and a nought are what is seen, whichever sign or term it
+    // came from; and two bars each taken alone leave out two terms.
     void preferWhatIsSeen() {
         if (has(SlipKind::WrongSense) || has(SlipKind::ReactionTurned)) {
             drop(SlipKind::WrongSign);
             drop(SlipKind::EarlierSign);
         }
+        // Any joint's arm, any two digits: one of them will do by chance.
+        for (const SlipKind kind : {SlipKind::WrongArm, SlipKind::DigitsSwapped}) {
+            if (fits_.size() > 1) {
+                drop(kind);
+            }
+        }
         if (has(SlipKind::ZeroMisjudged)) {
             fits_ = {SlipKind::ZeroMisjudged};
-        }
-        if (has(SlipKind::BySymmetry)) {
-            fits_ = {SlipKind::BySymmetry};
         }
     }
 
@@ -445,42 +321,16 @@ private:
     const OwnValues& own_;
     const Rounding& rounding_;
     const WrittenHere& here_;
-    std::vector<int> unknowns_; // of the part
+    PartAsWritten written_;
     std::vector<SlipKind> fits_;
 };
 
 } // namespace
 
-Estimate estimate(const PartOfTruss& part, const Sum& sum, const OwnValues& own, int unknown) {
-    Estimate result;
-    double share = 0;
-    for (const ActingForce& force : part.forces) {
-        const double each = shareIn(sum, force);
-        if (force.of == unknown) {
-            share = each;
-        } else if (force.of == kGivenLoad) {
-            result.value -= each;
-        } else if (own.known[static_cast<std::size_t>(force.of)]) {
-            const double value = own.value[static_cast<std::size_t>(force.of)];
-            result.value -= each * value;
-            result.error =
-                ofBoth(result.error, each * own.error[static_cast<std::size_t>(force.of)]);
-        }
-    }
-    result.value /= share;
-    result.error /= std::abs(share);
-    return result;
-}
-
 std::vector<SlipKind> slipsThatFit(const Structure& structure, const PartOfTruss& part,
                                    const OwnValues& own, const Rounding& rounding,
                                    const WrittenHere& here) {
     return SlipReader(structure, part, own, rounding, here).fits();
-}
-
-bool balancesOneSum(const Structure& structure, const PartOfTruss& part, const OwnValues& own,
-                    const Rounding& rounding, const WrittenHere& here, std::size_t which) {
-    return SlipReader(structure, part, own, rounding, here).isCarried(which);
 }
 
 } // namespace gusset

@@ -15,6 +15,22 @@ namespace {
 // A student writes no more than this; what has more was computed.
 constexpr int kMostDigits = 6;
 
+// Whether exchanging two digits next to each other gives this number.
+bool givesByExchange(std::string text, double number, double within) {
+    for (std::size_t i = 0; i + 1 < text.size(); ++i) {
+        const std::size_t next = text[i + 1] == '.' ? i + 2 : i + 1;
+        if (text[i] == '.' || next >= text.size() || text[i] == text[next]) {
+            continue;
+        }
+        std::swap(text[i], text[next]);
+        if (std::abs(std::strtod(text.c_str(), nullptr) - number) <= within) {
+            return true;
+        }
+        std::swap(text[i], text[next]);
+    }
+    return false;
+}
+
 } // namespace
 
 Rounding roundingOf(const std::vector<std::optional<double>>& written) {
@@ -56,23 +72,16 @@ bool isDigitSwap(const Rounding& rounding, double written, double meant, double 
     if (written * meant <= 0) {
         return false;
     }
-    // With its noughts, which may be among the exchanged: 11.08 and 11.80.
+    // With its noughts, which may be among the exchanged: 11.08 for 11.80, and 1.5 for 10.5. The
+    // digits are put back where they were, as only these are known exactly.
     NumberStyle style;
     style.form = NumberForm::Significant;
     style.digits = rounding.figures;
-    std::string text = formatNumber(std::abs(meant), style);
-    for (std::size_t i = 0; i + 1 < text.size(); ++i) {
-        const std::size_t next = text[i + 1] == '.' ? i + 2 : i + 1;
-        if (text[i] == '.' || next >= text.size() || text[i] == text[next]) {
-            continue;
-        }
-        std::swap(text[i], text[next]);
-        if (std::abs(std::strtod(text.c_str(), nullptr) - std::abs(written)) <= within) {
-            return true;
-        }
-        std::swap(text[i], text[next]);
-    }
-    return false;
+    const std::string text = formatNumber(std::abs(written), style);
+    style.digits = std::max(rounding.figures - 1, 1);
+    const std::string behindNought = '0' + formatNumber(std::abs(written), style);
+    return givesByExchange(text, std::abs(meant), within) ||
+           givesByExchange(behindNought, std::abs(meant), within);
 }
 
 } // namespace gusset

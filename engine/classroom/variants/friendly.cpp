@@ -1,6 +1,7 @@
 #include "classroom/variants/friendly.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <numeric>
 #include <string>
 
@@ -44,6 +45,12 @@ std::optional<std::int64_t> friendlyMultiple(const ExactSolution& exact,
 
 bool areFriendly(const ExactSolution& exact, const std::vector<MemberId>& asked, int decimals) {
     return exact.solved && friendlyMultiple(exact, asked, decimals) == 1;
+}
+
+bool isMultiple(double number, double step) {
+    constexpr double kRounding = 1e-6; // of a step: far above that of a few operations
+    const double times = number / step;
+    return std::fabs(times - std::round(times)) < kRounding;
 }
 
 bool sharesEqually(const Truss& truss, const ExactSolution& exact) {

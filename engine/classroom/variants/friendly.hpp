@@ -13,6 +13,9 @@ namespace gusset {
 [[nodiscard]] std::optional<std::int64_t>
 friendlyMultiple(const ExactSolution&, const std::vector<MemberId>& asked, int decimals);
 
+// Whether a number that people wrote is a whole multiple of a step.
+[[nodiscard]] bool isMultiple(double number, double step);
+
 // Whether the supports share the load equally, so that a reaction guessed by symmetry is right.
 [[nodiscard]] bool sharesEqually(const Truss&, const ExactSolution&);
 

@@ -1,5 +1,7 @@
 #include "classroom/variants/other_loads.hpp"
 
+#include "classroom/variants/friendly.hpp"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -162,6 +164,13 @@ void throwSupports(Truss& truss, Dice& dice) {
         return;
     }
     std::swap(truss.supports[0].joint, truss.supports[1].joint);
+}
+
+bool areLoadsInSteps(const Truss& truss, double step) {
+    return std::all_of(truss.loads.begin(), truss.loads.end(), [&](const Load& load) {
+        return isMultiple(std::visit([](const auto& what) { return sizeOf(what); }, load.what),
+                          step);
+    });
 }
 
 bool throwSize(const Truss& before, Truss& truss, std::int64_t multiple, Dice& dice) {

@@ -16,6 +16,9 @@ void throwDirections(Truss&, Dice&); // keeps sizes
 void throwRatios(Truss&, Dice&);
 void throwSupports(Truss&, Dice&);
 
+// Whether all sizes of loads are multiples of this step.
+[[nodiscard]] bool areLoadsInSteps(const Truss&, double step);
+
 // Multiplies all loads so that their sizes are like those of `before`, by a multiple of this whole
 // number, or of a power of ten times it. False if there is none of that size.
 [[nodiscard]] bool throwSize(const Truss& before, Truss&, std::int64_t multiple, Dice&);

@@ -1,5 +1,7 @@
 #include "classroom/variants/other_shape.hpp"
 
+#include "classroom/variants/friendly.hpp"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -106,6 +108,43 @@ struct Lengths {
     std::vector<double> y;
 };
 
+// A roof with two struts and two ties on each side, as a W: its middle posts lean from the joints
+// of the bottom chord, at `inner` from each end, to the middles of the rafters and to the ridge.
+// With slopes r and 2r not all of its webs are rational, and few proportions are friendly; in these
+// all are: webs 7.5 and 12.5, 12.5 and 17, 13 and 36.5.
+struct FriendlyRoof {
+    double halfSpan;
+    double rise;
+    double inner;
+};
+constexpr std::array kFriendlyRoofs{FriendlyRoof{16, 12, 12.5}, FriendlyRoof{36, 15, 28},
+                                    FriendlyRoof{45, 24, 17.5}};
+
+// Places along x: end, middle of the rafter, bottom joint, ridge, and the same mirrored; along y:
+// eaves, middle, ridge.
+bool isRoofOfW(const Truss& truss, const Gaps& gaps) {
+    const std::vector<int>& x = gaps.x.kind;
+    return truss.joints.size() == 7 && x.size() == 6 && x[0] == x[5] && x[1] == x[4] &&
+           x[2] == x[3] && gaps.x.gaps.size() == 3 && gaps.y.kind == std::vector<int>{0, 0} &&
+           std::fabs(gaps.x.gaps[static_cast<std::size_t>(x[0])] -
+                     gaps.x.gaps[static_cast<std::size_t>(x[1])] -
+                     gaps.x.gaps[static_cast<std::size_t>(x[2])]) <
+               1e-9 * gaps.x.gaps[static_cast<std::size_t>(x[0])];
+}
+
+Lengths roofOfW(const Gaps& gaps, Dice& dice) {
+    const FriendlyRoof& roof = dice.pick(std::span(kFriendlyRoofs));
+    const std::vector<int>& kinds = gaps.x.kind;
+    const auto gapAt = [&](std::size_t place) { return static_cast<std::size_t>(kinds[place]); };
+    const double half = roof.halfSpan / 2;
+    const double scale = otherLength(gaps.x.gaps[gapAt(0)], dice) / half;
+    std::vector<double> x(3);
+    x[gapAt(0)] = scale * half;
+    x[gapAt(1)] = scale * (roof.inner - half); // negative where the joint is nearer to the end
+    x[gapAt(2)] = scale * (roof.halfSpan - roof.inner);
+    return {x, {scale * roof.rise / 2}};
+}
+
 // Every kind of gap gets a length of its own; or each axis has a factor, which keeps chords
 // straight; or both have the same, which keeps the slopes.
 Lengths throwLengths(const Gaps& gaps, const Vary& vary, Dice& dice) {
@@ -140,6 +179,13 @@ bool settleOnGrid(std::vector<double>& places) {
     return true;
 }
 
+// Whether the distances between places, in units of the grid, are multiples of the step.
+bool areInSteps(const std::vector<double>& places, double grid, double step) {
+    return step == 0 || std::all_of(places.begin(), places.end(), [&](double place) {
+               return isMultiple((place - places.front()) * grid, step);
+           });
+}
+
 bool isWholeRoot(double square) {
     const double root = std::round(std::sqrt(square));
     return root * root == square;
@@ -161,15 +207,23 @@ Gaps gapsOf(const Truss& truss) {
     return gaps;
 }
 
-std::optional<Truss> otherShape(const Truss& truss, const Gaps& gaps, const Vary& vary,
+std::optional<Truss> otherShape(const Truss& truss, const Gaps& gaps, const VariantWishes& wishes,
                                 const std::vector<bool>& needed, Dice& dice) {
+    const Vary& vary = wishes.vary;
     if (!vary.lengths && !vary.rise) {
         return truss;
     }
-    const Lengths lengths = throwLengths(gaps, vary, dice);
+    const bool mayBeRoof = vary.lengths && vary.rise && isRoofOfW(truss, gaps);
+    const Lengths lengths =
+        mayBeRoof && dice.below(2) == 0 ? roofOfW(gaps, dice) : throwLengths(gaps, vary, dice);
     std::vector<double> xs = placesOf(gaps.x, lengths.x);
     std::vector<double> ys = placesOf(gaps.y, lengths.y);
     if (!settleOnGrid(xs) || !settleOnGrid(ys)) {
+        return std::nullopt;
+    }
+    const bool isInSteps = areInSteps(xs, gaps.x.grid, vary.lengths ? wishes.lengthStep : 0) &&
+                           areInSteps(ys, gaps.y.grid, vary.rise ? wishes.lengthStep : 0);
+    if (!isInSteps) {
         return std::nullopt;
     }
     const auto placeOf = [&](JointId joint) {

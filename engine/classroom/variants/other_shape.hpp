@@ -24,7 +24,7 @@ struct Gaps {
 
 // One throw: most are of no use, and are told apart quickly. `needed`: whether each member must
 // have a rational length.
-[[nodiscard]] std::optional<Truss> otherShape(const Truss&, const Gaps&, const Vary&,
+[[nodiscard]] std::optional<Truss> otherShape(const Truss&, const Gaps&, const VariantWishes&,
                                               const std::vector<bool>& needed, Dice&);
 
 } // namespace gusset

@@ -20,7 +20,7 @@ constexpr int kSolutions = 150; // of them that are solved
 
 // What does not change from one variant to the next.
 struct Source {
-    const Truss& truss;
+    const Truss& truss; // outlives it, as do the wishes
     const VariantWishes& wishes;
     Gaps gaps;
     std::vector<bool> needed;     // members whose length must be rational
@@ -90,7 +90,8 @@ std::optional<Thrown> throwLoads(const Source& source, Truss truss, Dice& dice) 
         const ExactSolution exact = solveExactly(truss, wishes.loads);
         const auto multiple =
             exact.solved ? friendlyMultiple(exact, wishes.asked, wishes.decimals) : std::nullopt;
-        if (!multiple || !throwSize(source.truss, truss, *multiple, dice)) {
+        if (!multiple || !throwSize(source.truss, truss, *multiple, dice) ||
+            (wishes.loadStep != 0 && !areLoadsInSteps(truss, wishes.loadStep))) {
             return std::nullopt;
         }
     }
@@ -112,7 +113,7 @@ std::optional<Variant> nextVariant(const Source& source, int number,
     int solved = 0;
     for (int i = 0; i < kThrows && solved < kSolutions; ++i) {
         std::optional<Truss> shape =
-            otherShape(source.truss, source.gaps, source.wishes.vary, source.needed, dice);
+            otherShape(source.truss, source.gaps, source.wishes, source.needed, dice);
         if (!shape) {
             continue;
         }
@@ -133,27 +134,17 @@ std::optional<Variant> nextVariant(const Source& source, int number,
     return std::nullopt;
 }
 
-std::vector<Variant> variantsOf(Source source, const ExactSolution& own, int count,
-                                std::uint64_t seed) {
+// Whether there is a variant at all.
+bool hasVariant(const Source& source, const ExactSolution& own, std::uint64_t seed) {
     std::vector<std::string> taken{answersOf(own)};
-    std::vector<Variant> variants;
-    Dice seeds(seed);
-    for (int number = 1; number <= count; ++number) {
-        std::optional<Variant> variant = nextVariant(source, number, taken, Dice(seeds.bits()));
-        if (!variant) {
-            break;
-        }
-        source.steps = source.steps ? source.steps : variant->steps;
-        variants.push_back(std::move(*variant));
-    }
-    return variants;
+    return nextVariant(source, 1, taken, Dice(Dice(seed).bits())).has_value();
 }
 
 struct Cure {
     VariantWishes wishes;
     Phrase<> says;
 };
-std::array<Cure, 4> curesOf(const VariantWishes& wishes) {
+std::array<Cure, 5> curesOf(const VariantWishes& wishes) {
     VariantWishes decimals = wishes;
     decimals.decimals = 1;
     VariantWishes lengths = wishes;
@@ -161,10 +152,16 @@ std::array<Cure, 4> curesOf(const VariantWishes& wishes) {
     lengths.vary.rise = true;
     VariantWishes loads = wishes;
     loads.vary.loads = true;
+    VariantWishes steps = wishes;
+    steps.lengthStep = 0;
+    steps.loadStep = 0;
     VariantWishes all = lengths;
     all.vary.loads = true;
     all.decimals = 1;
-    return {{{decimals, phrase::kBlamesDecimals},
+    all.lengthStep = 0;
+    all.loadStep = 0;
+    return {{{steps, phrase::kBlamesSteps},
+             {decimals, phrase::kBlamesDecimals},
              {lengths, phrase::kBlamesLengths},
              {loads, phrase::kBlamesLoads},
              {all, phrase::kBlamesAll}}};
@@ -188,13 +185,17 @@ std::optional<Issue> slopedRoller(const Truss& truss, const ExactSolution& exact
 Issue blame(const Truss& truss, const VariantWishes& wishes, const ExactSolution& exact,
             std::uint64_t seed) {
     for (const Cure& cure : curesOf(wishes)) {
-        const bool isOther =
-            cure.wishes.vary != wishes.vary || cure.wishes.decimals != wishes.decimals;
-        if (isOther && !variantsOf(sourceOf(truss, cure.wishes, exact), exact, 1, seed).empty()) {
+        if (cure.wishes != wishes && hasVariant(sourceOf(truss, cure.wishes, exact), exact, seed)) {
             return {IssueCode::OutOfRange, "variants", cure.says};
         }
     }
     return {IssueCode::OutOfRange, "variants", phrase::kBlamesForm};
+}
+
+Issue tooFew(std::size_t found) {
+    return {IssueCode::OutOfRange, "count",
+            found == 1 ? Statement(phrase::kTooFewOfOne)
+                       : statement(phrase::kTooFewVariants, {{"found", found}})};
 }
 
 std::optional<Issue> faultOf(const VariantWishes& wishes, int count) {
@@ -204,6 +205,9 @@ std::optional<Issue> faultOf(const VariantWishes& wishes, int count) {
     }
     if (wishes.decimals != 0 && wishes.decimals != 1) {
         return Issue{IssueCode::OutOfRange, "decimals", phrase::kVariantDecimals};
+    }
+    if (!(wishes.lengthStep >= 0 && wishes.loadStep >= 0)) {
+        return Issue{IssueCode::OutOfRange, "steps", phrase::kStepNotNegative};
     }
     const Vary none{false, false, false, false, false, false};
     if (wishes.vary == none) {
@@ -231,29 +235,69 @@ std::optional<Issue> faultOf(const ExactSolution& exact) {
 
 } // namespace
 
+struct VariantSearch::State {
+    Truss truss;
+    VariantWishes wishes;
+    int count = 0;
+    std::uint64_t seed = 0;
+    Dice seeds{seed};
+    ExactSolution exact = solveExactly(truss, wishes.loads);
+    Issues issues{}; // why there are none
+    std::optional<Source> source{};
+    std::vector<std::string> taken{};
+    std::vector<Variant> variants{};
+};
+
+VariantSearch::VariantSearch(const Truss& truss, const VariantWishes& wishes, int count,
+                             std::uint64_t seed)
+    : state_(new State{truss, wishes, count, seed}) {
+    const ExactSolution& exact = state_->exact;
+    std::optional<Issue> fault = faultOf(wishes, count);
+    fault = fault ? fault : faultOf(exact);
+    fault = fault ? fault : slopedRoller(state_->truss, exact);
+    if (fault) {
+        state_->issues = {*fault};
+        return;
+    }
+    state_->source.emplace(sourceOf(state_->truss, state_->wishes, exact));
+    state_->taken = {answersOf(exact)};
+}
+
+VariantSearch::~VariantSearch() = default;
+
+bool VariantSearch::advance() {
+    State& at = *state_;
+    if (!at.issues.empty()) {
+        return true;
+    }
+    const int number = static_cast<int>(at.variants.size()) + 1;
+    std::optional<Variant> variant =
+        nextVariant(*at.source, number, at.taken, Dice(at.seeds.bits()));
+    if (variant) {
+        at.source->steps = at.source->steps ? at.source->steps : variant->steps;
+        at.variants.push_back(std::move(*variant));
+        return number == at.count;
+    }
+    at.issues = {at.variants.empty() ? blame(at.truss, at.wishes, at.exact, at.seed)
+                                     : tooFew(at.variants.size())};
+    return true;
+}
+
+Progress VariantSearch::progress() const {
+    return {state_->variants.size(), static_cast<std::size_t>(std::max(0, state_->count))};
+}
+
+Outcome<std::vector<Variant>> VariantSearch::result() {
+    if (!state_->issues.empty()) {
+        return state_->issues;
+    }
+    return std::move(state_->variants);
+}
+
 Outcome<std::vector<Variant>> makeVariants(const Truss& truss, const VariantWishes& wishes,
                                            int count, std::uint64_t seed) {
-    if (std::optional<Issue> fault = faultOf(wishes, count)) {
-        return *fault;
-    }
-    const ExactSolution exact = solveExactly(truss, wishes.loads);
-    if (std::optional<Issue> fault = faultOf(exact)) {
-        return *fault;
-    }
-    if (std::optional<Issue> fault = slopedRoller(truss, exact)) {
-        return *fault;
-    }
-    std::vector<Variant> variants = variantsOf(sourceOf(truss, wishes, exact), exact, count, seed);
-    if (variants.empty()) {
-        return blame(truss, wishes, exact, seed);
-    }
-    if (static_cast<int>(variants.size()) == count) {
-        return variants;
-    }
-    return Issue{IssueCode::OutOfRange, "count",
-                 variants.size() == 1
-                     ? Statement(phrase::kTooFewOfOne)
-                     : statement(phrase::kTooFewVariants, {{"found", variants.size()}})};
+    VariantSearch search(truss, wishes, count, seed);
+    return runToEnd(search).result();
 }
 
 } // namespace gusset

@@ -8,10 +8,14 @@
 
 #include "classroom/variants/steps.hpp"
 #include "core/outcome.hpp"
+#include "core/progress.hpp"
 #include "model/truss/truss.hpp"
 
+#include <array>
 #include <cstdint>
+#include <memory>
 #include <optional>
+#include <string_view>
 #include <vector>
 
 namespace gusset {
@@ -27,13 +31,27 @@ struct Vary {
     bool operator==(const Vary&) const = default;
 };
 
+struct VaryWord {
+    std::string_view word;
+    bool Vary::*what;
+};
+inline constexpr std::array kVaryWords{
+    VaryWord{"lengths", &Vary::lengths}, VaryWord{"rise", &Vary::rise},
+    VaryWord{"loads", &Vary::loads},     VaryWord{"directions", &Vary::directions},
+    VaryWord{"places", &Vary::places},   VaryWord{"supports", &Vary::supports},
+};
+
 struct VariantWishes {
     Vary vary;
     int decimals = 0; // of the answers, in force units: 0 or 1
     std::vector<MemberId>
         asked{}; // whose forces must be such numbers; empty: all. Reactions always
     LoadChoice loads{};
+    double lengthStep = 0;      // new coordinates are multiples of it; length units; 0: of any
+    double loadStep = 0;        // new sizes of loads, likewise; force units
     std::optional<int> zeros{}; // members that carry nothing; none: about as many as now
+
+    bool operator==(const VariantWishes&) const = default;
 };
 
 struct Variant {
@@ -52,6 +70,22 @@ inline constexpr int kMostVariants = 400;
 // Precondition: validate found no error.
 [[nodiscard]] Outcome<std::vector<Variant>> makeVariants(const Truss&, const VariantWishes&,
                                                          int count, std::uint64_t seed);
+
+// The same, a variant at a time.
+class VariantSearch {
+public:
+    VariantSearch(const Truss&, const VariantWishes&, int count, std::uint64_t seed);
+    ~VariantSearch();
+
+    [[nodiscard]] bool advance();
+    [[nodiscard]] Progress progress() const; // in variants
+    // Precondition: advance() has returned true.
+    [[nodiscard]] Outcome<std::vector<Variant>> result();
+
+private:
+    struct State;
+    std::unique_ptr<State> state_;
+};
 
 // Whether the reactions, and the forces of these members (empty: all), are whole numbers or have at
 // most this many decimals.

@@ -322,6 +322,15 @@ Outcome<Exercise> readExercise(const Truss& truss) {
     return exercise;
 }
 
+Outcome<Exercise> askedOf(const Truss& truss) {
+    if (!truss.exercise.empty()) {
+        return readExercise(truss);
+    }
+    Exercise everything;
+    everything.questions = {{AskReactions{}, 0}, {AskForces{allMembers(truss)}, 0}};
+    return everything;
+}
+
 std::string exerciseText(const Truss& truss, const Exercise& exercise) {
     return ExerciseWriter(truss).write(exercise);
 }

@@ -30,6 +30,9 @@ inline constexpr std::array<std::string_view, 4> kHintWords{"none", "bodies", "e
 // Places of issues begin with "exercise". An issue too if the truss has none.
 [[nodiscard]] Outcome<Exercise> readExercise(const Truss&);
 
+// The same; of a truss that asks nothing, all reactions and all member forces.
+[[nodiscard]] Outcome<Exercise> askedOf(const Truss&);
+
 // The JSON text for Truss::exercise.
 [[nodiscard]] std::string exerciseText(const Truss&, const Exercise&);
 

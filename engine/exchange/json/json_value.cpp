@@ -22,6 +22,11 @@ bool JsonValue::isWhole() const {
            number == std::floor(number);
 }
 
+std::string textUnder(const JsonValue& object, std::string_view key) {
+    const JsonValue* value = object.find(key);
+    return value && value->kind == JsonValue::Kind::Text ? value->text : std::string{};
+}
+
 JsonValue numberValue(double number) {
     return {.kind = JsonValue::Kind::Number, .number = number, .text = shortestNumber(number)};
 }

@@ -25,6 +25,9 @@ struct JsonValue {
     [[nodiscard]] bool isWhole() const;                              // a whole number within ±2^53
 };
 
+// The text under a key of an object; empty if there is none.
+[[nodiscard]] std::string textUnder(const JsonValue& object, std::string_view key);
+
 [[nodiscard]] JsonValue numberValue(double); // with the fewest digits that read back the same
 
 struct JsonBounds {

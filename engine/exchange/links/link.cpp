@@ -134,6 +134,13 @@ Outcome<std::string> exerciseLink(const Truss& truss) {
 
 bool looksLikeLink(std::string_view text) { return !fragmentOf(text).empty(); }
 
+Outcome<Reading> readModelOrLink(std::string_view text) {
+    const std::size_t start = text.find_first_not_of(" \t\r\n\xEF\xBB\xBF");
+    const bool isJson =
+        start != std::string_view::npos && (text[start] == '{' || text[start] == '[');
+    return !isJson && looksLikeLink(text) ? readLink(text) : readModel(text);
+}
+
 Outcome<Reading> readLink(std::string_view text) {
     const std::string_view whole = fragmentOf(text);
     if (const std::size_t size = whole.empty() ? text.size() : whole.size(); size > kLargestLink) {

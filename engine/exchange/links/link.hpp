@@ -37,6 +37,9 @@ inline constexpr std::size_t kLargestInflated = 1u << 20; // bytes
 // "the link is incomplete: 310 of 402 characters arrived".
 [[nodiscard]] Outcome<Reading> readLink(std::string_view text);
 
+// A file's text or a link, whichever it is.
+[[nodiscard]] Outcome<Reading> readModelOrLink(std::string_view text);
+
 [[nodiscard]] bool looksLikeLink(std::string_view text);
 
 // The loads that a link asks to show: empty if it asks for none, an issue if its truss has no such

@@ -12,8 +12,9 @@ inline constexpr auto kRuleCarried = "A value that follows from the student's ow
                                      "has both, though those be wrong; only the mark for the "
                                      "method if they make the step trivial."_phrase;
 inline constexpr auto kRuleSlip =
-    "A slip loses marks once, where it is made: the accuracy if the equation has the right terms, "
-    "both if a force is left out or not resolved, or if the slip is not recognised."_phrase;
+    "A slip loses marks once, where it is made: the accuracy if the equation has the right terms "
+    "or "
+    "the slip is not recognised, both if a force is left out or not resolved."_phrase;
 inline constexpr auto kRuleRight =
     "A right value has both marks, however it was found; a blank has none."_phrase;
 inline constexpr auto kRuleZero = "Each member found to carry nothing has one mark, and each that "
@@ -34,6 +35,11 @@ inline constexpr auto kAnswerHalf =
     "{answer}: a size and a sense are needed, and one is missing."_phrase;
 inline constexpr auto kSlipAt =
     "{answer} = {written}: a slip at {where}, where your other values give {expected}."_phrase;
+inline constexpr auto kSlipInSum =
+    "{answer} = {written}: a slip at {where}. With your other values "
+    "{equation}, which gives {gives}."_phrase;
+inline constexpr auto kTooManySlips = "Too much of this sheet is wrong for a few slips to explain "
+                                      "it: each value is judged for itself."_phrase;
 inline constexpr auto kSlipSomewhere =
     "{answer} = {written} does not follow from your other values."_phrase;
 inline constexpr auto kSlipOfKind = "{answer} = {written}: at {where} your other values give "

@@ -10,6 +10,8 @@ inline constexpr auto kPlaceExercise = "the exercise"_phrase;
 inline constexpr auto kPlaceAnswers = "the answers"_phrase;
 inline constexpr auto kNoExercise =
     "the model asks nothing: make an exercise of it first (\"exercise\")"_phrase;
+inline constexpr auto kUnknownRequest =
+    "the page asks for what its program does not know: reload the page"_phrase;
 inline constexpr auto kNothingAsked = "asks nothing: give at least one question"_phrase;
 inline constexpr auto kQuestionIsTextOrObject =
     "a question is a word, such as \"forces\", or an object with \"what\""_phrase;

@@ -5,6 +5,8 @@
 
 namespace gusset::phrase {
 
+inline constexpr auto kPlaceSeed = "the seed"_phrase;
+inline constexpr auto kSeedIsWhole = "is no whole number of usual size: write digits alone"_phrase;
 inline constexpr auto kVariantCount = "must be from 1 to {most}"_phrase;
 inline constexpr auto kVariantDecimals = "must be 0 or 1"_phrase;
 inline constexpr auto kNothingVaries =
@@ -32,6 +34,9 @@ inline constexpr auto kBlamesLoads =
 inline constexpr auto kBlamesAll =
     "these wishes can't be met: let lengths, rise and the sizes of the loads vary, and allow one "
     "decimal"_phrase;
+inline constexpr auto kStepNotNegative = "must not be negative"_phrase;
+inline constexpr auto kBlamesSteps =
+    "no variant was found whose lengths and loads are in these steps: allow smaller ones"_phrase;
 inline constexpr auto kBlamesForm =
     "no lengths were found by which the forces of all the members asked for are such numbers: ask "
     "for fewer members, or use a form with fewer different slopes"_phrase;

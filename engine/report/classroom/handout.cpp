@@ -1,6 +1,7 @@
 #include "report/classroom/handout.hpp"
 
 #include "classroom/exercise/key.hpp"
+#include "classroom/exercise/variant_code.hpp"
 #include "phrases/classroom/handout.hpp"
 #include "phrases/classroom/practice.hpp"
 #include "phrases/classroom/quiz.hpp"
@@ -43,7 +44,7 @@ std::string headOf(const Writer& writer, const Exercise& exercise, const Handout
     }
     if (choices.kind == HandoutKind::Questions) {
         html += "<p>" + escapeHtml(sayPlain(writer, phrase::kHandoutCode)) +
-                " <span class=\"blank\"></span></p>\n";
+                " <span class=\"blank\">" + escapeHtml(variantCode(exercise)) + "</span></p>\n";
     } else {
         html += "<p class=\"key\">" + escapeHtml(sayPlain(writer, phrase::kHandoutKey)) + "</p>\n";
     }
@@ -100,7 +101,7 @@ std::string roomForWorking(const Writer& writer, const Exercise& exercise) {
     std::string html =
         "<section>\n<h2>" + escapeHtml(sayPlain(writer, phrase::kRoomForWorking)) + "</h2>\n";
     const std::vector<Sketch> stubs =
-        needsBodies(exercise) ? jointStubs(writer) : std::vector<Sketch>{};
+        needsBodies(exercise) ? jointStubs(writer, exercise.loads) : std::vector<Sketch>{};
     if (!stubs.empty()) {
         html += paragraphsHtml({sayPlain(writer, phrase::kCompleteBodies)});
         html += "<div class=\"stubs\">\n";

@@ -1,7 +1,7 @@
 #pragma once
 // An exercise on paper: for students the truss, the questions, blanks and room for the working; for
 // the teacher the same blanks filled in, with the working in the class's notation or without. A
-// code stands where a name would.
+// code stands where a name would: that of a variant, or one that the student writes.
 
 #include "classroom/exercise/exercise.hpp"
 #include "core/outcome.hpp"

@@ -4,8 +4,10 @@
 #include "core/csv.hpp"
 #include "core/number.hpp"
 #include "phrases/classroom/marking.hpp"
+#include "report/classroom/own_equation.hpp"
 #include "report/text/phrases.hpp"
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 
@@ -54,10 +56,15 @@ class SheetSpeaker {
 public:
     SheetSpeaker(const Writer& writer, const Marking& marking, const Answers& answers)
         : writer_(writer), marking_(marking), answers_(answers),
-          reactions_(readableReactions(writer.truss)) {}
+          reactions_(readableReactions(writer.truss)) {
+        nothing_.structure = structureOf(writer.truss);
+    }
 
     std::vector<std::string> all() const {
         std::vector<std::string> said;
+        if (!marking_.isOfFewSlips) {
+            said.push_back(sayPlain(writer_, phrase::kTooManySlips));
+        }
         for (std::size_t i = 0; i < marking_.forces.size(); ++i) {
             const MarkedForce& force = marking_.forces[i];
             if (force.isAsked && force.verdict != Verdict::Right) {
@@ -95,7 +102,18 @@ private:
                             {{"answer", name}, {"written", written}, {"expected", expected}});
         }
         const std::string where = whereOf(writer_, force.body);
-        const std::optional<SlipKind> kind = marking_.slips[*force.slip].kind;
+        const Slip& slip = marking_.slips[*force.slip];
+        const std::optional<SlipKind> kind = slip.kind;
+        const auto own = std::find_if(slip.equations.begin(), slip.equations.end(),
+                                      [&](const OwnEquation& each) { return each.of == force.of; });
+        if (!kind && own != slip.equations.end()) {
+            return sayPlain(writer_, phrase::kSlipInSum,
+                            {{"answer", name},
+                             {"written", written},
+                             {"where", where},
+                             {"equation", ownEquationText(notation_, *own)},
+                             {"gives", forceOf(truss, own->gives)}});
+        }
         if (!kind) {
             return sayPlain(
                 writer_, phrase::kSlipAt,
@@ -113,6 +131,8 @@ private:
     const Marking& marking_;
     const Answers& answers_;
     std::vector<std::string> reactions_;
+    Working nothing_; // worked out: only its names are used
+    Notation notation_ = notationOf(writer_, nothing_);
 };
 
 // How often each kind occurs, those that were not recognised last.

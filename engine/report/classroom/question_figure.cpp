@@ -19,14 +19,19 @@ std::vector<MemberId> membersInInk(const Truss& truss, const std::vector<Questio
 
 } // namespace
 
-std::optional<Sketch> questionFigure(const Writer& writer, const LoadChoice& loads,
-                                     const std::vector<Question>& questions) {
-    Working nothing; // of a truss that was not solved: nothing that is found can get into it
-    nothing.structure = structureOf(writer.truss);
-    const double newton = toNewton(writer.truss.units.force);
-    for (const Vec2 load : jointLoads(writer.truss, loads)) {
+Working workingOfNothing(const Truss& truss, const LoadChoice& loads) {
+    Working nothing;
+    nothing.structure = structureOf(truss);
+    const double newton = toNewton(truss.units.force);
+    for (const Vec2 load : jointLoads(truss, loads)) {
         nothing.loads.push_back({load.x / newton, load.y / newton});
     }
+    return nothing;
+}
+
+std::optional<Sketch> questionFigure(const Writer& writer, const LoadChoice& loads,
+                                     const std::vector<Question>& questions) {
+    const Working nothing = workingOfNothing(writer.truss, loads);
     return givenFigure(notationOf(writer, nothing), membersInInk(writer.truss, questions));
 }
 

@@ -14,6 +14,10 @@ enum class QuizForm {
                  // value
 };
 
+[[nodiscard]] constexpr QuizForm quizFormFor(bool takesSeveralFields) {
+    return takesSeveralFields ? QuizForm::SizeAndSense : QuizForm::OneNumber;
+}
+
 // Every value is given a point, or its share of the marks of its question; a size has two thirds of
 // it where the direction is apart. The picture is an SVG. Steps are left out, as no platform marks
 // them; an issue if nothing is left, or where keyOf has one.

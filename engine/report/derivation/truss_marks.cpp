@@ -2,43 +2,14 @@
 
 #include "phrases/results/lists.hpp"
 #include "phrases/results/tables.hpp"
+#include "report/derivation/support_symbol.hpp"
 
 #include <cmath>
 
 namespace gusset {
 namespace {
 
-constexpr double kSupportHeight = 15; // px from the joint to the ground, or to a roller's wheels
-constexpr double kSupportHalf = 10;   // px, half the width of its triangle
-constexpr double kWheel = 3;          // px, radius
 constexpr double kForceSize = 13;     // px, font size of the forces at the members
-
-// A triangle on the ground, or on wheels that let it roll along the ground.
-void drawSupport(Draft& draft, const Support& support) {
-    const std::size_t joint = indexOf(draft.body, support.joint);
-    const bool rolls = support.kind == SupportKind::Roller;
-    const Vec2 down = rolls ? onPaper(-gusset::directionOf(support.reaction)) : Vec2{0, 1};
-    const Vec2 side{-down.y, down.x};
-    const Vec2 tip = draft.places[joint];
-    const Vec2 foot = tip + kSupportHeight * down;
-    const auto line = [&](Vec2 a, Vec2 b) {
-        draft.sketch.lines.push_back({a, b, SketchInk::Plain, 1.25, false});
-    };
-    line(tip, foot + kSupportHalf * side);
-    line(foot + kSupportHalf * side, foot - kSupportHalf * side);
-    line(foot - kSupportHalf * side, tip);
-    double depth = kSupportHeight;
-    if (rolls) {
-        for (const double at : {-0.6, 0.6}) {
-            draft.sketch.discs.push_back(
-                {foot + kWheel * down + at * kSupportHalf * side, kWheel, SketchInk::Plain, false});
-        }
-        depth += 2 * kWheel + 1;
-    }
-    const Vec2 ground = tip + depth * down;
-    line(ground - 1.6 * kSupportHalf * side, ground + 1.6 * kSupportHalf * side);
-    draft.rays[joint].push_back({down, depth});
-}
 
 // Beside a member, as near to its middle as possible, above it or to its left first.
 std::vector<Vec2> placesBeside(const SketchLine& member, const RichLine& words) {
@@ -66,7 +37,9 @@ std::vector<Vec2> placesBeside(const SketchLine& member, const RichLine& words) 
 
 void drawSupports(Draft& draft) {
     for (const Support& support : draft.notation.truss.supports) {
-        drawSupport(draft, support);
+        const std::size_t joint = indexOf(draft.body, support.joint);
+        const SupportReach reach = drawSupport(draft.sketch, draft.places[joint], support);
+        draft.rays[joint].push_back({reach.way, reach.depth});
     }
 }
 

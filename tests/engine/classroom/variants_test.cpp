@@ -195,6 +195,67 @@ TEST_CASE("A roof whose webs all have rational lengths keeps them") {
     checkVariants(variantsOf(wRoof(), wishes, 4, 1), wishes);
 }
 
+// Bottom joints at the thirds of the span and a slope of 1 : 2: the ties lean 3 : 2, so that their
+// lengths hold √13, and those of the struts too.
+TEST_CASE("A roof of slopes r and 2r gets a shape in which all webs are rational") {
+    Truss roof = wRoof();
+    const std::vector<Vec2> places{{0, 0}, {3, 1.5}, {4, 0}, {6, 3}, {8, 0}, {9, 1.5}, {12, 0}};
+    for (std::size_t i = 0; i < places.size(); ++i) {
+        roof.joints[i].at = places[i];
+    }
+    VariantWishes wishes;
+    wishes.decimals = 1;
+    CHECK_FALSE(areFriendly(solveExactly(roof), {}, 1));
+    checkVariants(variantsOf(roof, wishes, 6, 2), wishes);
+}
+
+// Delft University of Technology, FMM 1.1 (CC BY 4.0): two arms on pins at A and B, Q = 360 down at
+// D and P = 180 down at H. Published: DC = CB = 600, AC = CE = EH = 300, EG = BE = 0; so, by the
+// equilibrium of C, D, E and H, DC = CB = 5 Q / 3 and AC = CE = EH = 5 P / 3.
+TEST_CASE(
+    "A published frame of two arms is made again with other loads, and its answers are known") {
+    Truss truss;
+    const std::vector<std::pair<const char*, Vec2>> joints{
+        {"A", {0, 0}},    {"B", {10, 0}},      {"C", {5, 3.75}}, {"D", {-10, 15}},
+        {"E", {10, 7.5}}, {"G", {12.5, 3.75}}, {"H", {20, 15}}};
+    for (const auto& [label, at] : joints) {
+        truss.joints.push_back({label, at, {}});
+    }
+    enum : std::size_t { AD, DC, AC, CB, CE, BE, BG, EG, EH, GH };
+    for (const auto& [a, b] : std::initializer_list<std::pair<int, int>>{
+             {0, 3}, {3, 2}, {0, 2}, {2, 1}, {2, 4}, {1, 4}, {1, 5}, {4, 5}, {4, 6}, {5, 6}}) {
+        truss.members.push_back({JointId{a}, JointId{b}, {}, 0, 0, {}});
+    }
+    truss.supports.resize(2);
+    truss.supports[0].joint = JointId{0};
+    truss.supports[1].joint = JointId{1};
+    truss.loads = {{JointForce{JointId{3}, 0, -360}, {}, {}},
+                   {JointForce{JointId{6}, 0, -180}, {}, {}}};
+    CHECK(textOf(solveExactly(truss).forces[DC]) == "600");
+    CHECK(textOf(solveExactly(truss).forces[EH]) == "300");
+    VariantWishes wishes;
+    wishes.vary = {false, false, true, false, false, false};
+    for (const std::size_t member : {DC, AC, CB, CE, BE, EG, EH}) {
+        wishes.asked.push_back(MemberId{static_cast<int>(member)});
+    }
+    const std::vector<Variant> variants = variantsOf(truss, wishes, 10, 5);
+    REQUIRE(variants.size() == 10);
+    for (const Variant& variant : variants) {
+        const double q = -std::get<JointForce>(variant.truss.loads[0].what).fy;
+        const double p = -std::get<JointForce>(variant.truss.loads[1].what).fy;
+        const ExactSolution exact = solveExactly(variant.truss);
+        CHECK(areFriendly(exact, wishes.asked, 0));
+        for (const std::size_t member : {DC, CB}) {
+            CHECK(3 * exact.forces[member].value == 5 * q);
+        }
+        for (const std::size_t member : {AC, CE, EH}) {
+            CHECK(3 * exact.forces[member].value == 5 * p);
+        }
+        CHECK(exact.forces[EG].value == 0);
+        CHECK(exact.forces[BE].value == 0);
+    }
+}
+
 // After A. Akabaila: three panels of 8 m, 6 m high, 100 and 150 downward at joints 2 and 4, held at
 // 0 and 6; the published sizes are 116.67 155.56 194.44 0 16.67 …, thirds and ninths of whole
 // numbers, so that another size of the loads makes them whole.
@@ -378,4 +439,25 @@ TEST_CASE("A form of any wished number of joints is determinate") {
     CHECK(support::english(none.issues().front()).find("the nearest that was is") !=
           std::string::npos);
     CHECK_FALSE(makeForm({3, std::nullopt, Held::AtEnds}, 1).ok());
+}
+
+TEST_CASE("Lengths and loads come in the steps that are wished for, or these are blamed") {
+    VariantWishes wishes;
+    wishes.lengthStep = 0.5;
+    wishes.loadStep = 5;
+    const Truss truss = prattOfFour(4, 3, {0, 20, 0});
+    const std::vector<Variant> variants = variantsOf(truss, wishes, 6, 4);
+    checkVariants(variants, wishes);
+    for (const Variant& variant : variants) {
+        for (const Joint& joint : variant.truss.joints) {
+            CHECK(2 * joint.at.x == std::round(2 * joint.at.x));
+            CHECK(2 * joint.at.y == std::round(2 * joint.at.y));
+        }
+        const double load = std::get<JointForce>(variant.truss.loads[0].what).fy;
+        CHECK(load / 5 == std::round(load / 5));
+    }
+    wishes.loadStep = 3.14159; // of which no whole number in reach is a multiple
+    const Outcome<std::vector<Variant>> none = makeVariants(truss, wishes, 1, 4);
+    REQUIRE_FALSE(none.ok());
+    CHECK(support::english(none.issues().front()).find("allow smaller ones") != std::string::npos);
 }

@@ -1,5 +1,6 @@
 #include "support/classroom/student.hpp"
 
+#include "classroom/marking/free_bodies.hpp"
 #include "core/number.hpp"
 
 #include <algorithm>
@@ -12,28 +13,8 @@ namespace gusset::support {
 
 namespace {
 
-// Results closer than this share of the larger one are the same on a sheet of four figures, after
-// the rounding of what they come from.
-constexpr double kSame = 2e-3;
 constexpr double kFlat = 1e-9;
 
-struct Pull {                      // a force on the body
-    std::optional<std::size_t> of; // none: a load
-    Vec2 along;                    // a load: the force
-    Vec2 at;
-    double value = 1; // of a known one
-    bool isKnown = true;
-};
-struct Row { // ΣF along `along`, or ΣM about `centre`
-    Vec2 along;
-    bool isMoment = false;
-    Vec2 centre;
-
-    double share(Vec2 force, Vec2 at) const {
-        const Vec2 arm = at - centre;
-        return isMoment ? arm.x * force.y - arm.y * force.x : dot(along, force);
-    }
-};
 using Table = std::vector<std::vector<double>>; // share of each pull in each row
 
 // Cramer's rule, as by hand.
@@ -49,7 +30,20 @@ double determinant(const Table& m) {
            m[0][2] * (m[1][0] * m[2][1] - m[1][1] * m[2][0]);
 }
 
-std::optional<std::vector<double>> solved(const std::vector<Pull>& pulls, const Table& table) {
+// With this right side, by Cramer's rule.
+std::vector<double> solvedWith(const Table& matrix, const std::vector<double>& rest) {
+    std::vector<double> values;
+    for (std::size_t c = 0; c < matrix.size(); ++c) {
+        Table changed = matrix;
+        for (std::size_t r = 0; r < matrix.size(); ++r) {
+            changed[r][c] = rest[r];
+        }
+        values.push_back(determinant(changed) / determinant(matrix));
+    }
+    return values;
+}
+
+std::optional<Result> solved(const std::vector<Pull>& pulls, const Table& table) {
     Table matrix(table.size());
     std::vector<double> rest(table.size());
     for (std::size_t r = 0; r < table.size(); ++r) {
@@ -61,19 +55,22 @@ std::optional<std::vector<double>> solved(const std::vector<Pull>& pulls, const 
             }
         }
     }
-    const double whole = determinant(matrix);
-    if (std::abs(whole) < 1e-3) {
+    if (std::abs(determinant(matrix)) < 1e-3) {
         return std::nullopt;
     }
-    std::vector<double> values;
-    for (std::size_t c = 0; c < table.size(); ++c) {
-        Table changed = matrix;
-        for (std::size_t r = 0; r < table.size(); ++r) {
-            changed[r][c] = rest[r];
+    Result result{solvedWith(matrix, rest), std::vector<double>(table.size())};
+    for (std::size_t p = 0; p < pulls.size(); ++p) {
+        if (pulls[p].of && pulls[p].isKnown) {
+            for (std::size_t r = 0; r < table.size(); ++r) {
+                rest[r] = table[r][p] * halfUnit(pulls[p].value, kWrittenFigures);
+            }
+            const std::vector<double> change = solvedWith(matrix, rest);
+            for (std::size_t i = 0; i < change.size(); ++i) {
+                result.blurs[i] += std::abs(change[i]);
+            }
         }
-        values.push_back(determinant(changed) / whole);
     }
-    return values;
+    return result;
 }
 
 bool leans(Vec2 along) {
@@ -97,8 +94,8 @@ double exchangedDigits(double value) {
 class Mistaker {
 public:
     Mistaker(const std::vector<Pull>& pulls, const std::vector<Row>& rows, StudentStep& step,
-             std::size_t restraints)
-        : pulls_(pulls), rows_(rows), step_(step), restraints_(restraints) {
+             const Structure& structure)
+        : pulls_(pulls), rows_(rows), step_(step), structure_(structure) {
         for (const Row& row : rows) {
             std::vector<double>& shares = table_.emplace_back();
             for (const Pull& pull : pulls) {
@@ -120,9 +117,9 @@ public:
     }
 
 private:
-    void put(SlipKind kind, std::optional<std::vector<double>> values) {
-        if (values) {
-            step_.slips.push_back({kind, *values});
+    void put(SlipKind kind, const std::optional<Result>& result) {
+        if (result) {
+            step_.slips.push_back({kind, *result});
         }
     }
     void with(SlipKind kind, std::size_t p, std::optional<std::size_t> only,
@@ -162,9 +159,7 @@ private:
                 });
             }
             if (rows_[r].isMoment) {
-                with(SlipKind::WrongArm, p, r, [&](const Row& row, double share) {
-                    return std::copysign(length(pull.along) * length(pull.at - row.centre), share);
-                });
+                ofArm(p, r);
             }
         }
         if (pull.isKnown && holding > 1) {
@@ -176,52 +171,67 @@ private:
                  [&](const Row& row, double) { return row.share(exchanged(pull.along), pull.at); });
         }
     }
-    // A slip in one value, with the others as they follow from the equations, or from one of them
-    // with the wrong value in it.
-    void ofValue(std::size_t i) {
-        const bool isReaction = step_.unknowns[i] < restraints_;
-        const auto becomes = [&](SlipKind kind, double value) {
-            std::vector<double> values = step_.right;
-            values[i] = value;
-            put(kind, values);
-            for (std::size_t k = 0; k < values.size(); ++k) {
-                for (std::size_t r = 0; k != i && r < rows_.size(); ++r) {
-                    std::vector<double> carried = values;
-                    if (const std::optional<double> other = balanced(r, k, values)) {
-                        carried[k] = *other;
-                        put(kind, carried);
-                    }
+    // The whole distance for the one across the force, or the arm of a joint next to it.
+    void ofArm(std::size_t p, std::size_t r) {
+        const Pull& pull = pulls_[p];
+        with(SlipKind::WrongArm, p, r, [&](const Row& row, double share) {
+            return std::copysign(length(pull.along) * length(pull.at - row.centre), share);
+        });
+        for (const Bar& bar : structure_.bars) {
+            const Vec2 a = structure_.joints[static_cast<std::size_t>(bar.a)];
+            const Vec2 b = structure_.joints[static_cast<std::size_t>(bar.b)];
+            if (a == pull.at || b == pull.at) {
+                const double share = rows_[r].share(pull.along, a == pull.at ? b : a);
+                if (share * table_[r][p] > 0) {
+                    with(SlipKind::WrongArm, p, r, [&](const Row&, double) { return share; });
                 }
             }
+        }
+    }
+    // A slip in one value, with the others as they follow from the equations, or from all but one
+    // of these with the wrong value in them.
+    void ofValue(std::size_t i) {
+        const bool isReaction = step_.unknowns[i] < structure_.restraints.size();
+        const auto becomes = [&](SlipKind kind, double factor, double value) {
+            Result alone = step_.right;
+            alone.values[i] = value;
+            alone.blurs[i] *= std::abs(factor);
+            put(kind, alone);
+            for (std::size_t r = 0; rows_.size() > 1 && r < rows_.size(); ++r) {
+                put(kind, carriedWithout(r, i, alone));
+            }
         };
-        becomes(isReaction ? SlipKind::ReactionTurned : SlipKind::WrongSense, -step_.right[i]);
+        const double right = step_.right.values[i];
+        becomes(isReaction ? SlipKind::ReactionTurned : SlipKind::WrongSense, -1, -right);
         if (!isReaction) {
-            becomes(SlipKind::ZeroMisjudged, 0);
+            becomes(SlipKind::ZeroMisjudged, 0, 0);
         }
         for (const double factor : {2.0, 10.0, 1000.0, 9.81}) {
-            becomes(SlipKind::WrongFactor, step_.right[i] * factor);
-            becomes(SlipKind::WrongFactor, step_.right[i] / factor);
+            becomes(SlipKind::WrongFactor, factor, right * factor);
+            becomes(SlipKind::WrongFactor, 1 / factor, right / factor);
         }
-        becomes(SlipKind::DigitsSwapped, exchangedDigits(step_.right[i]));
+        becomes(SlipKind::DigitsSwapped, 1, exchangedDigits(right));
     }
-    // Unknown k from one row with these values for the others.
-    std::optional<double> balanced(std::size_t r, std::size_t k,
-                                   const std::vector<double>& values) const {
-        double rest = 0;
-        double share = 0;
+    // The other unknowns from all rows but one, with this value for unknown i.
+    std::optional<Result> carriedWithout(std::size_t row, std::size_t i,
+                                         const Result& alone) const {
+        std::vector<Pull> pulls = pulls_;
         std::size_t unknown = 0;
-        for (std::size_t p = 0; p < pulls_.size(); ++p) {
-            if (pulls_[p].isKnown) {
-                rest -= table_[r][p] * pulls_[p].value;
-            } else if (unknown == k) {
-                share = table_[r][p];
-                ++unknown;
-            } else {
-                rest -= table_[r][p] * values[unknown];
-                ++unknown;
+        for (Pull& pull : pulls) {
+            if (!pull.isKnown && unknown++ == i) {
+                pull.isKnown = true;
+                pull.value = alone.values[i];
             }
         }
-        return std::abs(share) > 1e-3 ? std::optional(rest / share) : std::nullopt;
+        Table table = table_;
+        table.erase(table.begin() + static_cast<std::ptrdiff_t>(row));
+        std::optional<Result> result = solved(pulls, table);
+        if (result) {
+            const auto at = static_cast<std::ptrdiff_t>(i);
+            result->values.insert(result->values.begin() + at, alone.values[i]);
+            result->blurs.insert(result->blurs.begin() + at, alone.blurs[i]);
+        }
+        return result;
     }
     void taken() {
         if (rows_.size() == 2 && step_.body.size() == 1) {
@@ -233,46 +243,54 @@ private:
     }
     // Both members of a joint from the same sum, each without the other.
     void alone(std::size_t r) {
-        double rest = 0;
-        std::vector<double> values;
+        Result both;
         for (std::size_t p = 0; p < pulls_.size(); ++p) {
-            rest -= pulls_[p].isKnown ? table_[r][p] * pulls_[p].value : 0;
-        }
-        for (std::size_t p = 0; p < pulls_.size(); ++p) {
-            if (!pulls_[p].isKnown && std::abs(table_[r][p]) > 1e-3) {
-                values.push_back(rest / table_[r][p]);
+            std::vector<Pull> pulls = pulls_;
+            for (std::size_t other = 0; other < pulls.size(); ++other) {
+                if (!pulls[other].isKnown && other != p) {
+                    pulls[other] = {{}, {}, pulls[other].at, 0, true};
+                }
+            }
+            const std::optional<Result> one =
+                pulls_[p].isKnown ? std::nullopt : solved(pulls, {table_[r]});
+            if (one) {
+                both.values.push_back(one->values[0]);
+                both.blurs.push_back(one->blurs[0]);
             }
         }
         // If one of the two stands alone in that sum anyway, the other's term is merely left out.
-        if (values.size() == 2 && differs(values[0], step_.right[0]) &&
-            differs(values[1], step_.right[1])) {
-            put(SlipKind::ToOneBar, values);
+        if (both.values.size() == 2 && differs(both.values[0], step_.right.values[0]) &&
+            differs(both.values[1], step_.right.values[1])) {
+            put(SlipKind::ToOneBar, both);
         }
     }
     void halved() {
         double total = 0;
-        std::vector<double> values = step_.right;
+        Result halves = step_.right;
         std::vector<std::size_t> upright;
-        std::size_t i = 0;
+        std::vector<double> directions; // of each unknown, upward
         for (const Pull& pull : pulls_) {
             total += pull.of ? 0 : pull.along.y;
             if (pull.of && !pull.isKnown) {
                 if (std::abs(pull.along.y) > 1 - kFlat) {
-                    upright.push_back(i);
+                    upright.push_back(directions.size());
                 }
-                ++i;
+                directions.push_back(pull.along.y);
             }
         }
         if (upright.size() == 2 && total != 0) {
-            values[upright[0]] = values[upright[1]] = -total / 2;
-            put(SlipKind::BySymmetry, values);
+            for (const std::size_t k : upright) {
+                halves.values[k] = -total / 2 / directions[k];
+                halves.blurs[k] = 0;
+            }
+            put(SlipKind::BySymmetry, halves);
         }
     }
 
     const std::vector<Pull>& pulls_;
     const std::vector<Row>& rows_;
     StudentStep& step_;
-    std::size_t restraints_;
+    const Structure& structure_;
     Table table_;
 };
 
@@ -282,13 +300,15 @@ double roundedToFigures(double value, int figures) {
     return std::strtod(significantNumber(value, figures).c_str(), nullptr);
 }
 
-bool looksTheSame(const std::vector<double>& a, const std::vector<double>& b) {
-    double largest = 0;
-    for (std::size_t i = 0; i < a.size(); ++i) {
-        largest = std::max({largest, std::abs(a[i]), std::abs(b[i])});
-    }
-    for (std::size_t i = 0; i < a.size(); ++i) {
-        if (std::abs(a[i] - b[i]) > kSame * largest) {
+double halfUnit(double value, int figures) {
+    return value == 0 ? 0
+                      : 0.5 * std::pow(10.0, std::floor(std::log10(std::abs(value))) - figures + 1);
+}
+
+bool couldBe(const std::vector<double>& written, const Result& result) {
+    for (std::size_t i = 0; i < written.size(); ++i) {
+        const double most = result.blurs[i] + halfUnit(written[i], kWrittenFigures);
+        if (std::abs(written[i] - result.values[i]) > most * (1 + kFlat) + kFlat) {
             return false;
         }
     }
@@ -306,27 +326,21 @@ Student::Student(const Truss& truss, const Exercise& exercise, const AnswerKey& 
     values_.resize(truth_.size());
 }
 
-std::optional<StudentStep> Student::stepOn(const std::vector<JointId>& body) const {
+std::vector<Pull> Student::pullsOn(const std::vector<JointId>& body) const {
     std::vector<Pull> pulls;
-    StudentStep step{body, {}, {}, {}};
-    const auto isIn = [&](std::size_t joint) {
-        return std::any_of(body.begin(), body.end(),
-                           [&](JointId each) { return each.at() == joint; });
-    };
-    const auto add = [&](std::size_t of, Vec2 along, Vec2 at) {
-        pulls.push_back({of, along, at, values_[of].value_or(0), values_[of].has_value()});
-        if (!values_[of]) {
-            step.unknowns.push_back(of);
-        }
-    };
+    std::vector<bool> isIn(structure_.joints.size());
     for (const JointId joint : body) {
+        isIn[joint.at()] = true;
         if (loads_[joint.at()] != Vec2{}) {
             pulls.push_back({{}, loads_[joint.at()], structure_.joints[joint.at()], 1, true});
         }
     }
+    const auto add = [&](std::size_t of, Vec2 along, Vec2 at) {
+        pulls.push_back({of, along, at, values_[of].value_or(0), values_[of].has_value()});
+    };
     for (std::size_t i = 0; i < structure_.restraints.size(); ++i) {
         const Restraint& restraint = structure_.restraints[i];
-        if (isIn(restraint.joint.at())) {
+        if (isIn[restraint.joint.at()]) {
             add(i, restraint.along, structure_.joints[restraint.joint.at()]);
         }
     }
@@ -334,29 +348,54 @@ std::optional<StudentStep> Student::stepOn(const std::vector<JointId>& body) con
         const Bar& bar = structure_.bars[i];
         const auto a = static_cast<std::size_t>(bar.a);
         const auto b = static_cast<std::size_t>(bar.b);
-        if (isIn(a) != isIn(b)) {
-            add(structure_.restraints.size() + i, isIn(a) ? bar.along : -bar.along,
-                structure_.joints[isIn(a) ? a : b]);
+        if (isIn[a] != isIn[b]) {
+            add(structure_.restraints.size() + i, isIn[a] ? bar.along : -bar.along,
+                structure_.joints[isIn[a] ? a : b]);
         }
     }
-    std::vector<Row> rows;
-    const bool isWhole = body.size() > 1;
-    if (step.unknowns.empty() || step.unknowns.size() > (isWhole ? 3u : 2u) ||
-        (isWhole && step.unknowns.size() != 3)) {
-        return std::nullopt;
-    }
+    return pulls;
+}
+
+// The equations that can be written together for these unknowns; none if they are too many.
+std::vector<std::vector<Row>> Student::rowsFor(const std::vector<JointId>& body,
+                                               const std::vector<Pull>& unknown) const {
     const Row across{{1, 0}, false, {}};
     const Row up{{0, 1}, false, {}};
-    if (isWhole) {
-        rows = {across, up,
-                Row{{}, true, structure_.joints[structure_.restraints.front().joint.at()]}};
-    } else if (step.unknowns.size() == 2) {
-        rows = {across, up};
-    } else {
-        const auto unknown = std::find_if(pulls.begin(), pulls.end(),
-                                          [](const Pull& pull) { return !pull.isKnown; });
-        rows = {std::abs(unknown->along.x) > std::abs(unknown->along.y) ? across : up};
+    if (body.size() == 1 && unknown.size() == 2) {
+        return {{across, up}};
     }
+    std::vector<Row> single{across, up};
+    std::vector<std::vector<Row>> ways;
+    for (std::size_t i = 0; body.size() > 1 && i < structure_.restraints.size(); ++i) {
+        const Vec2 centre = structure_.joints[structure_.restraints[i].joint.at()];
+        if (i > 0 && single.back().centre == centre) {
+            continue;
+        }
+        single.push_back({{}, true, centre});
+        if (unknown.size() == 3) {
+            ways.push_back({across, up, single.back()});
+        }
+    }
+    for (const Row& row : single) {
+        const auto holds = [&](const Pull& pull) { return isHeld(row, pull); };
+        if (std::count_if(unknown.begin(), unknown.end(), holds) == 1) {
+            ways.push_back({row});
+        }
+    }
+    return ways;
+}
+
+bool Student::isHeld(const Row& row, const Pull& pull) const {
+    return std::abs(row.share(pull.along, pull.at)) >
+           kFlat * (row.isMoment ? structure_.extent : 1);
+}
+
+std::optional<StudentStep> Student::stepBy(const std::vector<Row>& rows, std::vector<Pull> pulls,
+                                           Slips slips) const {
+    // An unknown that a single equation does not hold stays one.
+    std::erase_if(pulls, [&](const Pull& pull) {
+        return !pull.isKnown && rows.size() == 1 && !isHeld(rows[0], pull);
+    });
     Table table;
     for (const Row& row : rows) {
         std::vector<double>& shares = table.emplace_back();
@@ -364,36 +403,57 @@ std::optional<StudentStep> Student::stepOn(const std::vector<JointId>& body) con
             shares.push_back(row.share(pull.along, pull.at));
         }
     }
-    const std::optional<std::vector<double>> right = solved(pulls, table);
+    const std::optional<Result> right = solved(pulls, table);
     if (!right) {
         return std::nullopt;
     }
-    step.right = *right;
-    Mistaker(pulls, rows, step, structure_.restraints.size()).all();
+    StudentStep step{{}, {}, *right, {}};
+    for (const Pull& pull : pulls) {
+        if (!pull.isKnown) {
+            step.unknowns.push_back(*pull.of);
+        }
+    }
+    if (slips == Slips::Listed) {
+        Mistaker(pulls, rows, step, structure_).all();
+    }
     return step;
 }
 
-std::optional<StudentStep> Student::next() {
-    std::vector<JointId> all;
-    for (std::size_t i = 0; i < structure_.joints.size(); ++i) {
-        all.push_back(JointId{static_cast<int>(i)});
-    }
-    if (std::optional<StudentStep> whole = stepOn(all)) {
-        return whole;
-    }
-    std::vector<StudentStep> steps;
-    for (const JointId joint : all) {
-        if (std::optional<StudentStep> step = stepOn({joint})) {
+void Student::addSteps(std::vector<StudentStep>& steps, const std::vector<JointId>& body,
+                       Slips slips) const {
+    const std::vector<Pull> pulls = pullsOn(body);
+    std::vector<Pull> unknown;
+    std::copy_if(pulls.begin(), pulls.end(), std::back_inserter(unknown),
+                 [](const Pull& pull) { return !pull.isKnown; });
+    for (const std::vector<Row>& rows : rowsFor(body, unknown)) {
+        if (std::optional<StudentStep> step = stepBy(rows, pulls, slips)) {
+            step->body = body;
             steps.push_back(std::move(*step));
         }
     }
-    if (!steps.empty()) {
-        return random_.pick(steps);
+}
+
+std::vector<StudentStep> Student::steps(Slips slips) const {
+    std::vector<StudentStep> steps;
+    addSteps(steps, allJoints(structure_), slips);
+    for (std::size_t i = 0; i < structure_.joints.size(); ++i) {
+        addSteps(steps, {JointId{static_cast<int>(i)}}, slips);
+    }
+    return steps;
+}
+
+std::optional<StudentStep> Student::next() {
+    std::vector<StudentStep> now = steps(Slips::Listed);
+    if (!now.empty() && now.front().body.size() > 1) {
+        std::erase_if(now, [](const StudentStep& step) { return step.body.size() == 1; });
+    }
+    if (!now.empty()) {
+        return random_.pick(now);
     }
     // Stuck: one force by a section, without a slip.
     for (std::size_t i = 0; i < values_.size(); ++i) {
         if (!values_[i]) {
-            return StudentStep{{}, {i}, {truth_[i]}, {}};
+            return StudentStep{{}, {i}, {{truth_[i]}, {0}}, {}};
         }
     }
     return std::nullopt;

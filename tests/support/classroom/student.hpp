@@ -11,16 +11,41 @@
 
 namespace gusset::support {
 
+inline constexpr int kWrittenFigures = 4; // on every sheet
+// Of unknowns, with the most that rounding of the known values to the figures of a sheet can
+// change them.
+struct Result {
+    std::vector<double> values;
+    std::vector<double> blurs;
+};
 // A slip that could be made at one step of a student's way, and what it gives there.
 struct PossibleSlip {
     SlipKind kind;
-    std::vector<double> values; // of the step's unknowns
+    Result result; // of the step's unknowns
 };
 struct StudentStep {
     std::vector<JointId> body;
     std::vector<std::size_t> unknowns; // reactions are numbered first, then members
-    std::vector<double> right;         // with the values found so far
-    std::vector<PossibleSlip> slips;   // those that change a value by more than the tolerance
+    Result right;                      // with the values found so far
+    std::vector<PossibleSlip> slips;
+};
+enum class Slips { NotListed, Listed };
+
+struct Pull {                      // a force on the body
+    std::optional<std::size_t> of; // none: a load
+    Vec2 along;                    // a load: the force
+    Vec2 at;
+    double value = 1; // of a known one
+    bool isKnown = true;
+};
+struct Row { // ΣF along `along`, or ΣM about `centre`
+    Vec2 along;
+    bool isMoment = false;
+    Vec2 centre;
+
+    [[nodiscard]] double share(Vec2 force, Vec2 where) const {
+        return isMoment ? cross(where - centre, force) : dot(along, force);
+    }
 };
 
 class Student {
@@ -30,13 +55,23 @@ public:
     // The next step with what can go wrong at it; none at the end. Precondition: `go` was called
     // for the step before.
     [[nodiscard]] std::optional<StudentStep> next();
+    // All that could be next, by the whole or by a joint.
+    [[nodiscard]] std::vector<StudentStep> steps(Slips) const;
     void go(const StudentStep&, const std::vector<double>& values);
 
+    [[nodiscard]] const std::vector<std::optional<double>>& values() const { return values_; }
+    [[nodiscard]] const std::vector<double>& truth() const { return truth_; }
     // To so many significant figures.
     [[nodiscard]] Answers sheet(int figures) const;
 
 private:
-    [[nodiscard]] std::optional<StudentStep> stepOn(const std::vector<JointId>&) const;
+    [[nodiscard]] std::vector<Pull> pullsOn(const std::vector<JointId>&) const;
+    [[nodiscard]] std::vector<std::vector<Row>> rowsFor(const std::vector<JointId>&,
+                                                        const std::vector<Pull>& unknown) const;
+    [[nodiscard]] bool isHeld(const Row&, const Pull&) const;
+    [[nodiscard]] std::optional<StudentStep> stepBy(const std::vector<Row>&, std::vector<Pull>,
+                                                    Slips) const;
+    void addSteps(std::vector<StudentStep>&, const std::vector<JointId>& body, Slips) const;
 
     const Truss& truss_;
     const Exercise& exercise_;
@@ -49,7 +84,8 @@ private:
 };
 
 [[nodiscard]] double roundedToFigures(double, int figures);
-// Whether two results are so close that rounded sheets can't tell them apart.
-[[nodiscard]] bool looksTheSame(const std::vector<double>&, const std::vector<double>&);
+[[nodiscard]] double halfUnit(double, int figures); // of its last figure
+// Whether these values, rounded, can stand on a sheet for a result, by rounding alone.
+[[nodiscard]] bool couldBe(const std::vector<double>& written, const Result&);
 
 } // namespace gusset::support

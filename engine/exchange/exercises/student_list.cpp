@@ -1,10 +1,10 @@
-#include "cli/class_list.hpp"
+#include "exchange/exercises/student_list.hpp"
 
 #include <algorithm>
 #include <array>
 #include <cctype>
 
-namespace gusset::cli {
+namespace gusset {
 
 namespace {
 
@@ -113,4 +113,4 @@ std::vector<std::string> studentsOf(std::string_view text) {
     return students;
 }
 
-} // namespace gusset::cli
+} // namespace gusset
