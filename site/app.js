@@ -255,7 +255,7 @@ function pageFor({ field, pageText, files }) {
         storeWork: store,
         setPageText: pageText.set,
         showPageText: () => views.goTo('tables'),
-        setExercise: (link) => location.assign(`course/#${link}`),
+        leaveFor: (folder, link) => location.assign(`${folder}/#${link}`),
         setFullScreen: (on) => {
             // Refused where there is none, as on some phones: the large type is what matters.
             const change = on ? document.documentElement.requestFullscreen?.()

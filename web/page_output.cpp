@@ -70,8 +70,8 @@ void carryOut(Page& page, const PageRequests& requests) {
     if (requests.readAsPage) {
         showPageText();
     }
-    if (requests.setExercise) {
-        setExercise(page.derived.link);
+    if (!requests.leaveFor.empty()) {
+        leaveFor(requests.leaveFor, page.derived.link);
     }
     if (requests.fullScreen) {
         setFullScreen(*requests.fullScreen);

@@ -88,6 +88,7 @@ export function createRecording({ place, lectern, lesson, tell }) {
 
     const isOn = () => recorder !== null && recorder.state !== 'inactive';
     const secondsIn = () => (performance.now() - current.began) / 1000;
+    const secondsBefore = () => takeOf.reduce((sum, { seconds }) => sum + seconds, 0);
     const keyOf = ({ place: { item }, subject }) => `${item} ${subject}`;
 
     function buttons() {
@@ -106,6 +107,9 @@ export function createRecording({ place, lectern, lesson, tell }) {
         recorder.addEventListener('dataavailable', ({ data }) => {
             const part = mine.parts;
             mine.parts += 1;
+            if (current) {
+                say(`Recording: ${Math.floor(secondsBefore() + secondsIn())} s.`);
+            }
             keeping = keeping.then(() => takes.keep(take, part, data)).catch(() => {
                 stop();
                 say('There is no room left on this device: the recording ends here. What was recorded before can be saved.');
@@ -210,7 +214,7 @@ export function createRecording({ place, lectern, lesson, tell }) {
     }));
     at('finish').addEventListener('click', async () => {
         await stop();
-        say(`Recorded: ${Math.round(takeOf.reduce((sum, { seconds }) => sum + seconds, 0))} s.`);
+        say(`Recorded: ${Math.round(secondsBefore())} s.`);
     });
     document.addEventListener('visibilitychange', () => {
         if (document.hidden && recorder?.state === 'recording') {

@@ -59,10 +59,11 @@ export async function serve(folder = path.join(root, 'build/site')) {
 }
 
 // WebGL2 by SwiftShader, so that no graphics card is needed; and no background requests by the browser.
-function launchOptions() {
+function launchOptions(more = []) {
     return {
         executablePath: chromiumPath(),
         args: [
+            ...more,
             '--headless',
             '--no-sandbox',
             '--disable-quic',
@@ -76,8 +77,8 @@ function launchOptions() {
     };
 }
 
-export function launch() {
-    return chromium.launch(launchOptions());
+export function launch(more = []) {
+    return chromium.launch(launchOptions(more));
 }
 
 // Pages of this context open the board directly, as a tab does in which somebody has left the start page before.

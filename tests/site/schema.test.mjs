@@ -62,6 +62,7 @@ const changes = {
     'a factor that adds strength': (m) => (m.checks = { gammaM1: 0.9 }),
     'a slenderness below nothing': (m) => (m.checks = { tensionLimit: -1 }),
     'an exercise that is a list': (m) => (m.exercise = []),
+    'a lesson that is a list': (m) => (m.lesson = []),
 };
 
 test('every example and every model of the link corpus is valid by the schema', () => {

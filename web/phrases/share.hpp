@@ -32,6 +32,8 @@ inline constexpr auto kSaveCsv = "Save the results as CSV"_phrase;
 inline constexpr auto kForSpreadsheet = "for a spreadsheet"_phrase;
 inline constexpr auto kReadAsPage = "Tables and print"_phrase;
 inline constexpr auto kTablesAndWorking = "tables and working"_phrase;
+inline constexpr auto kShowLesson = "Show it as a lesson"_phrase;
+inline constexpr auto kToARoom = "step by step"_phrase;
 inline constexpr auto kSetExercise = "Set it as an exercise"_phrase;
 inline constexpr auto kForStudents = "for students"_phrase;
 

@@ -88,7 +88,7 @@ void addressIsBehind(); // the board or the view of it has changed since the add
 // The page's own tables, and a description of the drawing for those who can't see it.
 void setPageText(std::string_view html, std::string_view summary);
 void showPageText();
-void setExercise(std::string_view link); // leaves for the page of exercises
+void leaveFor(std::string_view folder, std::string_view link); // a page of its own
 void showStart();  // the start page: new, recent and other boards, examples, help
 void lessonDone(); // the first steps have been taken: they are never offered again
 void setFullScreen(bool);

@@ -144,7 +144,9 @@ EM_JS(void, pageSetText, (const char* html, int length, const char* summary, int
     Module['page'].setPageText(UTF8ToString(html, length), UTF8ToString(summary, summaryLength));
 });
 EM_JS(void, pageShowText, (), { Module['page'].showPageText(); });
-EM_JS(void, pageSetExercise, (const char* link, int length), { Module['page'].setExercise(UTF8ToString(link, length)); });
+EM_JS(void, pageLeaveFor, (const char* folder, int folderLength, const char* link, int length), {
+    Module['page'].leaveFor(UTF8ToString(folder, folderLength), UTF8ToString(link, length));
+});
 EM_JS(void, pageShowStart, (), { Module['page'].showStart(); });
 EM_JS(void, pageLessonDone, (), { Module['page'].lessonDone(); });
 EM_JS(void, pageSetFullScreen, (int on), { Module['page'].setFullScreen(on !== 0); });
@@ -223,7 +225,9 @@ void setPageText(std::string_view html, std::string_view summary) {
 }
 
 void showPageText() { pageShowText(); }
-void setExercise(std::string_view link) { pageSetExercise(link.data(), sizeOf(link)); }
+void leaveFor(std::string_view folder, std::string_view link) {
+    pageLeaveFor(folder.data(), sizeOf(folder), link.data(), sizeOf(link));
+}
 void showStart() { pageShowStart(); }
 void lessonDone() { pageLessonDone(); }
 void setFullScreen(bool on) { pageSetFullScreen(on ? 1 : 0); }

@@ -105,6 +105,7 @@ TEST_CASE("Every key of the format is read into the model") {
                                        1.05, 1.1, AiscSafety::Allowable, 0.85, 1.75, 0, 180,
                                        R"({"checkedBy":"us"})"});
     CHECK(read.exercise == R"({"ask":["forces"],"hidden":3.0})");
+    CHECK(read.lesson == R"({"shows":["forces"],"slow":2.0})");
     CHECK(read.unknown == R"({"made":{"by":"hand","at":1.50,"deep":[[[]],{}]}})");
 }
 

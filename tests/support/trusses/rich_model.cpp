@@ -60,6 +60,7 @@ std::string everyKeyOfTheFormat() {
              "senses": "guessed", "equations": "numbers", "ink": "blue",
              "numbers": { "form": "significant", "digits": 4, "carry": "rounded", "zeros": false } },
   "exercise": { "ask": ["forces"], "hidden": 3.0 },
+  "lesson": { "shows": ["forces"], "slow": 2.0 },
   "made": { "by": "hand", "at": 1.50, "deep": [[[]], {}] }
 })";
 }
@@ -134,6 +135,7 @@ Truss randomRichTruss(std::uint64_t seed) {
         truss.checks.effectiveLength = random.decimal(0.5, 2, 20);
     }
     truss.exercise = random.oneIn(2) ? "" : R"({"ask":["forces"]})";
+    truss.lesson = random.oneIn(2) ? "" : R"({"shows":["polygon"]})";
     truss.unknown = random.oneIn(2) ? "" : R"({"made":{"by":"a test"}})";
     return truss;
 }

@@ -7,6 +7,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 
 namespace gusset {
 
@@ -59,7 +60,7 @@ struct PageRequests {
     bool saveResults = false;       // as CSV
     bool shareLink = false;         // through the system's share sheet
     bool readAsPage = false;        // show the HTML tables
-    bool setExercise = false;       // leave for the page of exercises, with the link
+    std::string_view leaveFor{};    // a page of its own, with the link: "course" or "lesson"
     bool showStart = false;         // the start page
     std::optional<bool> fullScreen; // enter or leave it
     std::string announce;           // to screen readers

@@ -77,8 +77,12 @@ void files(PanelContext& context) {
         context.requests.readAsPage = true;
     }
     if (!context.derived.link.empty() &&
+        listRow(ui, words(context, phrase::kShowLesson), words(context, phrase::kToARoom))) {
+        context.requests.leaveFor = "lesson";
+    }
+    if (!context.derived.link.empty() &&
         listRow(ui, words(context, phrase::kSetExercise), words(context, phrase::kForStudents))) {
-        context.requests.setExercise = true;
+        context.requests.leaveFor = "course";
     }
     ImGui::PopStyleVar();
 }

@@ -1,0 +1,238 @@
+// A lesson on its stage, turned by keys, thumbs, the contents and the speaker's window.
+import assert from 'node:assert/strict';
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import path from 'node:path';
+import { test } from 'node:test';
+import { linkOf, root, screenshot, siteAndBrowser, sizes } from './support.mjs';
+
+const shared = siteAndBrowser();
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+const bridge = JSON.parse(readFileSync(path.join(root, 'site/examples/footbridge.json'), 'utf8'));
+const projector = { viewport: { width: 1920, height: 1080 }, deviceScaleFactor: 1 };
+
+// A lesson's page, once it shows one or says why not.
+async function arrive(size, model = bridge, options = {}) {
+    const context = await shared.browser.newContext({ ...size, ...options });
+    context.setDefaultTimeout(Number(process.env.PATIENCE ?? 10000));
+    const page = await context.newPage();
+    page.on('pageerror', (error) => { throw error; });
+    await page.goto(`${shared.site.address}lesson/${typeof model === 'string' ? model : linkOf(model)}`);
+    await page.locator('#picture svg, #says:has-text(".")').first().waitFor();
+    return { page, context };
+}
+
+const where = (page) => page.locator('#where').textContent();
+const numberOf = async (page) => Number((await where(page)).match(/^\d+/)[0]);
+const countOf = async (page) => Number((await where(page)).match(/ of (\d+)/)[1]);
+
+async function until(page, number) {
+    await page.locator('#where', { hasText: new RegExp(`^${number} of `) }).waitFor();
+}
+
+async function faultsByAxe(page) {
+    await page.evaluate(axe);
+    const { violations } = await page.evaluate(() => window.axe.run(document,
+        { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] }));
+    return violations.map(({ id, nodes }) => [id, nodes.map(({ html }) => html)]);
+}
+
+test('a lesson is turned stroke by stroke, with keys, and what is said is there for a screen reader', async () => {
+    const { page, context } = await arrive(sizes.desktop);
+    assert.equal(await numberOf(page), 1);
+    const first = await page.locator('#spoken').textContent();
+    await page.keyboard.press('ArrowRight');
+    await until(page, 2);
+    assert.notEqual(await page.locator('#spoken').textContent(), first);
+    await page.keyboard.press('PageUp');
+    await until(page, 1);
+    await page.keyboard.press('End');
+    await until(page, await countOf(page));
+    assert.equal(await page.locator('#next').isDisabled(), true);
+    await screenshot(page, 'lesson-desktop-end');
+    assert.deepEqual(await faultsByAxe(page), []);
+    await context.close();
+});
+
+test('letters on the stage are as high as the last row needs, as painted', async () => {
+    for (const size of [sizes.desktop, projector]) {
+        const { page, context } = await arrive(size);
+        const { height } = size.viewport;
+        for (let i = await countOf(page); i > 1; i -= 1) {
+            const letters = await page.locator('#picture svg').evaluate((svg) => [...svg.querySelectorAll('tspan')]
+                .filter((span) => span.textContent.trim() !== '')
+                .map((span) => parseFloat(getComputedStyle(span).fontSize) * svg.getBoundingClientRect().height /
+                    svg.viewBox.baseVal.height));
+            // The bar takes a little of the page: the stage is what is shown in full.
+            const bar = await page.locator('#bar').evaluate((each) => each.getBoundingClientRect().height);
+            assert.ok(Math.min(...letters) >= (height - bar) / 60 - 0.01, `${await where(page)}: ${Math.min(...letters)}`);
+            await page.keyboard.press('ArrowRight');
+        }
+        await context.close();
+    }
+});
+
+test('the pen belongs to its step, and is undone', async () => {
+    const { page, context } = await arrive(sizes.desktop);
+    const painted = () => page.locator('#pen').evaluate((canvas) =>
+        new Uint32Array(canvas.getContext('2d').getImageData(0, 0, canvas.width, canvas.height).data.buffer)
+            .some((value) => value !== 0));
+    await page.keyboard.press('p');
+    await page.mouse.move(300, 300);
+    await page.mouse.down();
+    await page.mouse.move(500, 350, { steps: 5 });
+    await page.mouse.up();
+    assert.equal(await painted(), true);
+    await screenshot(page, 'lesson-pen');
+    const subject = await where(page);
+    await page.locator('#contents-open').click();
+    await page.locator('#contents button').nth(2).click();
+    assert.equal(await painted(), false, 'another step');
+    await page.keyboard.press('Home');
+    assert.equal(await where(page), subject);
+    assert.equal(await painted(), true, 'the step on which it was drawn');
+    await page.setViewportSize({ width: 1000, height: 700 });
+    assert.equal(await painted(), true);
+    await page.keyboard.press('u');
+    assert.equal(await painted(), false);
+    await context.close();
+});
+
+test('a joint that is dragged in mid-lesson keeps the step, and its numbers follow', async () => {
+    const { page, context } = await arrive(sizes.desktop);
+    await page.locator('#contents-open').click();
+    await page.locator('#contents button', { hasText: /^Joint C$/ }).click();
+    const before = await where(page);
+    const svg = await page.locator('#picture').innerHTML();
+    // The letter E stands beside its joint, in the drawing of the truss.
+    const joint = await page.evaluate(() => {
+        const rings = [...document.querySelectorAll('#picture circle.ring-plain')];
+        const top = rings.sort((a, b) => a.cy.baseVal.value - b.cy.baseVal.value)[0].getBoundingClientRect();
+        return { x: top.x + top.width / 2, y: top.y + top.height / 2 };
+    });
+    await page.mouse.move(joint.x, joint.y);
+    await page.mouse.down();
+    await page.mouse.move(joint.x, joint.y - 25, { steps: 4 });
+    await page.mouse.up();
+    await page.waitForFunction((old) => document.getElementById('picture').innerHTML !== old, svg);
+    assert.equal((await where(page)).replace(/^\d+ of \d+/, ''), before.replace(/^\d+ of \d+/, ''));
+    await screenshot(page, 'lesson-dragged');
+    await context.close();
+});
+
+test('the speaker’s window keeps in step over 500 keys, pressed in either', async () => {
+    const { page, context } = await arrive(sizes.desktop);
+    await page.locator('#more-open').click();
+    const opened = context.waitForEvent('page');
+    await page.getByRole('button', { name: 'Speaker’s window' }).click();
+    const speaker = await opened;
+    await speaker.locator('#all:not([hidden])').waitFor();
+    await page.keyboard.press('Escape');
+    const count = await countOf(page);
+    let expected = 1;
+    let seed = 7;
+    const next = () => (seed = (seed * 1103515245 + 12345) % 2 ** 31) / 2 ** 31;
+    for (let i = 0; i < 500; i += 1) {
+        const by = next() < 0.6 ? 1 : -1;
+        expected = Math.max(1, Math.min(count, expected + by));
+        await (next() < 0.5 ? page : speaker).keyboard.press(by > 0 ? 'ArrowRight' : 'ArrowLeft');
+        await until(page, expected);
+    }
+    await speaker.locator('#where', { hasText: new RegExp(`^${expected} of `) }).waitFor();
+    assert.equal(await speaker.locator('#spoken').textContent(), await page.locator('#spoken').textContent());
+    await screenshot(speaker, 'lesson-speaker');
+    await context.close();
+});
+
+const planned = { ...bridge, lesson: { shows: [{ of: 'member', member: ['A', 'B'], pauses: [
+    { before: 'joint A', says: 'Look at A before going on.', asks: ['A', 'B'] }] }, 'polygon'] } };
+
+test('a student on a phone tries what an instructor asks before the lesson goes on', async () => {
+    const { page, context } = await arrive(sizes.phone, planned);
+    const tapNext = () => page.locator('#next').tap();
+    while (!await page.locator('#pause').isVisible()) {
+        await tapNext();
+    }
+    const here = await where(page);
+    await tapNext();
+    await page.locator('#pause-reply', { hasText: 'Try it first' }).waitFor();
+    assert.equal(await where(page), here);
+    await screenshot(page, 'lesson-phone-pause');
+    // Reaction 36, slope 3 in 4: AB = 36 · 4 / 3 = 48 in tension.
+    await page.locator('#pause-typed').fill('48');
+    await page.locator('#pause').getByText('T', { exact: true }).tap();
+    await page.getByRole('button', { name: 'Try it' }).tap();
+    await page.locator('#pause-reply', { hasText: 'Right' }).waitFor();
+    await tapNext();
+    await page.locator('#pause').waitFor({ state: 'hidden' });
+    await screenshot(page, 'lesson-phone');
+    const small = await page.locator('button:visible, a:visible, input:visible').evaluateAll((all) => all
+        .filter((each) => each.getBoundingClientRect().height < 44).map((each) => each.outerHTML));
+    assert.deepEqual(small, []);
+    assert.equal(await page.evaluate(() => document.documentElement.scrollWidth), 390);
+    assert.deepEqual(await faultsByAxe(page), []);
+    await context.close();
+});
+
+test('why a number is so leads to the step that found it, and back', async () => {
+    const { page, context } = await arrive(sizes.desktop);
+    while (!await page.locator('#why').isVisible()) {
+        await page.keyboard.press('ArrowRight');
+    }
+    const here = await where(page);
+    await page.locator('#why').click();
+    await page.locator('#whys button').first().click();
+    assert.notEqual(await where(page), here);
+    await page.getByRole('button', { name: 'Back to where you were' }).click();
+    assert.equal(await where(page), here);
+    await context.close();
+});
+
+test('the plan: another derivation, a step left out, a remark; all of it in the link', async () => {
+    const { page, context } = await arrive(sizes.desktop);
+    const steps = await countOf(page);
+    await page.locator('#more-open').click();
+    await page.getByRole('button', { name: 'Leave this step out' }).click();
+    await page.waitForFunction((before) => Number(document.getElementById('where').textContent.match(/ of (\d+)/)[1]) < before, steps);
+    await page.getByLabel('Add').selectOption('one member');
+    await page.getByLabel('Which').fill('A-Z');
+    await page.getByRole('button', { name: 'Add' }).click();
+    await page.locator('#more-says', { hasText: 'Z' }).waitFor();
+    await page.getByLabel('Which').fill('A-B');
+    await page.getByRole('button', { name: 'Add' }).click();
+    await page.locator('#plan-items li', { hasText: 'one member AB' }).waitFor();
+    await page.getByLabel('Before this step').fill('First the whole.');
+    await page.getByRole('button', { name: 'Put it before this step' }).click();
+    await screenshot(page, 'lesson-plan');
+    assert.deepEqual(await faultsByAxe(page), []);
+    const link = await page.evaluate(() => location.hash);
+    await context.close();
+    const again = await arrive(sizes.desktop, link);
+    await again.page.locator('#pause-says', { hasText: 'First the whole.' }).waitFor();
+    await again.context.close();
+});
+
+test('a truss that moves does so on the stage; other trusses and themes', async () => {
+    const missing = JSON.parse(readFileSync(path.join(root, 'site/examples/missing_diagonal.json'), 'utf8'));
+    const { page, context } = await arrive(sizes.tablet, missing);
+    await page.keyboard.press('End');
+    await page.locator('#where', { hasText: 'How it moves' }).waitFor();
+    const before = await page.locator('#picture').innerHTML();
+    await page.waitForFunction((old) => document.getElementById('picture').innerHTML !== old, before);
+    await screenshot(page, 'lesson-moves');
+    await context.close();
+    const dark = await arrive(sizes.desktop, bridge, { colorScheme: 'dark' });
+    for (let i = 0; i < 14; i += 1) {
+        await dark.page.keyboard.press('ArrowRight');
+    }
+    await screenshot(dark.page, 'lesson-dark');
+    await dark.context.close();
+});
+
+test('a damaged link is said, and a broken plan too', async () => {
+    for (const [fragment, words] of [['#m=1.abc', 'link'], [linkOf({ ...bridge, lesson: { shows: ['waltz'] } }), 'waltz']]) {
+        const { page, context } = await arrive(sizes.desktop, fragment);
+        await page.locator('#says', { hasText: words }).waitFor();
+        await context.close();
+    }
+});
