@@ -5,7 +5,6 @@
 #include "phrases/working/free_bodies.hpp"
 #include "report/derivation/axis_arrow.hpp"
 #include "report/derivation/body_draft.hpp"
-#include "report/derivation/body_forces.hpp"
 #include "report/derivation/force_polygon_sketch.hpp"
 #include "report/derivation/moment_centre.hpp"
 
@@ -192,6 +191,11 @@ Sketch trussSketch(const Notation& notation, const std::vector<MemberWords>& mem
              3});
     }
     return finished(draft);
+}
+
+Sketch bodySketch(const Notation& notation, const FreeBody& body, SketchPaper paper) {
+    return body.joints.size() == 1 ? jointSketch(notation, body, std::nullopt)
+                                   : partSketch(notation, body, 0, paper);
 }
 
 std::vector<Sketch> bodySketches(const Notation& notation, std::size_t step, SketchPaper paper) {

@@ -19,8 +19,9 @@ constexpr PartRoom kAnswerRoom{540, 300, 1100}; // more than usual, for the forc
 constexpr double kLargestAnswer = 3;            // times as large, until all forces have room
 constexpr double kForceSize = 13;               // px, font size of the forces at the members
 
-// A triangle on the ground, or on wheels that let it roll along the ground.
-void drawSupport(Draft& draft, const Support& support) {
+// A triangle on the ground, or on wheels that let it roll along the ground. Its lines belong to
+// `thing`.
+void drawSupport(Draft& draft, const Support& support, int thing) {
     const std::size_t joint = indexOf(draft.body, support.joint);
     const bool rolls = support.kind == SupportKind::Roller;
     const Vec2 down = rolls ? onPaper(-gusset::directionOf(support.reaction)) : Vec2{0, 1};
@@ -28,7 +29,7 @@ void drawSupport(Draft& draft, const Support& support) {
     const Vec2 tip = draft.places[joint];
     const Vec2 foot = tip + kSupportHeight * down;
     const auto line = [&](Vec2 a, Vec2 b) {
-        draft.sketch.lines.push_back({a, b, SketchInk::Plain, 1.25, false});
+        draft.sketch.lines.push_back({a, b, SketchInk::Plain, 1.25, false, thing});
     };
     line(tip, foot + kSupportHalf * side);
     line(foot + kSupportHalf * side, foot - kSupportHalf * side);
@@ -130,8 +131,10 @@ void writeForces(Draft& draft, const std::vector<MemberId>& members, const Final
 }
 
 void drawSupports(Draft& draft) {
+    int thing = static_cast<int>(draft.notation.truss.members.size());
     for (const Support& support : draft.notation.truss.supports) {
-        drawSupport(draft, support);
+        drawSupport(draft, support, thing);
+        thing += support.kind == SupportKind::Pin ? 2 : 1;
     }
 }
 
