@@ -169,7 +169,7 @@ test('answers are typed in the figure, stand there, and follow the list', async 
 
 test('with the check at the end an equation is kept without judgement, listed, removed and handed in', async () => {
     const { page, context } = await arrive(sizes.phone,
-        asking({ ask: ['reactions', { what: 'forces', members: [['C', 'E']] }], check: 'at-the-end', hints: 'none' }));
+        asking({ ask: ['reactions', { what: 'forces', members: [['C', 'E']] }], checks: 'at-the-end', hints: 'none' }));
     assert.equal(await page.getByRole('button', { name: 'Check the equation' }).isVisible(), false);
     await body(page).selectOption('joint A');
     await say(page, 'AC', { sign: 'positive', times: '· cos α' });

@@ -189,7 +189,7 @@ TEST_CASE("A part beside a cut is a body: what it gives, by which sum, and its e
 TEST_CASE("An equation is kept as it was built, and judged only where the exercise allows it") {
     for (const std::string check : {"at-once", "at-the-end"}) {
         const std::string model =
-            bridgeAsking(R"({"ask":["reactions","forces"],"check":")" + check + "\"}");
+            bridgeAsking(R"({"ask":["reactions","forces"],"checks":")" + check + "\"}");
         const JsonValue opened =
             reply(Request{}.with("do", textValue("open")).with("model", textValue(model)));
         // At A: A_x + F_AB + F_AC sin α, where cos α is right.
