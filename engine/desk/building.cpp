@@ -135,9 +135,8 @@ std::vector<ForceSaid> forcesSaid(const Writer& writer, const DeskBody& body) {
     for (const ActingForce& force : body.part.forces) {
         const AngleLine* line = angleLineOf(body.paper, unitOf(force));
         const std::string angle = line ? angleToken(line->angle).text : std::string();
-        const Symbol symbol = symbolOf(body.paper.structure, force);
-        said.push_back(
-            {forceText(writer, body, force), plainText(symbolRuns(notation, symbol)), angle});
+        const RichLine name = symbolRuns(notation, symbolOf(body.paper.structure, force));
+        said.push_back({forceText(writer, body, force), plainText(name), htmlOf(name), angle});
     }
     return said;
 }

@@ -270,6 +270,7 @@ private:
         out_.objects("forces", forcesSaid(writer_, body), [&](const ForceSaid& force) {
             out_.text("says", force.says);
             out_.text("name", force.name);
+            out_.text("label", force.label);
             if (!force.angle.empty()) {
                 out_.text("angle", force.angle);
             }

@@ -34,6 +34,18 @@ export function createBody({ ask, exercise, changed, light, press }) {
         : select.value === '' ? {} : { joint: joints.get(select.value) });
     const isBody = () => !isCut() || part() !== '';
 
+    // On a wide page the drawing stands below the truss, else above the equation, where it stays in sight.
+    const isWide = matchMedia('(width >= 56rem)');
+    function move() {
+        if (isWide.matches) {
+            at('sight').append(at('free-body'));
+        } else {
+            at('help').after(at('free-body'));
+        }
+    }
+    move();
+    isWide.addEventListener('change', move);
+
     const picture = createPicture(at('free-body'), { nameOf: (force) => forces[force].says, press });
 
     function lightCut() {

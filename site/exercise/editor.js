@@ -75,10 +75,18 @@ export function createEditor({ figure, place, exercise, fields, edited, choice }
     const picture = createPicture(figure, { nameOf: (thing) => (rowsOf(thing).length > 0 ? nameOf(thing) : ''), press });
     picture.show(exercise.figure);
 
+    // "A_x 0, A_y 36 ↑" at a support, with the letters of its reactions.
+    function runsOf(row, index) {
+        const name = document.createElement('template');
+        name.innerHTML = row.made.label; // made by the program, everything escaped
+        const letters = [...name.content.childNodes].map((node) => ({ text: node.textContent, isLow: node.nodeName === 'SUB' }));
+        return [...index > 0 ? [{ text: ', ' }] : [], ...letters, { text: ` ${row.words()}` }];
+    }
+
     function write(thing) {
-        const rows = rowsOf(thing);
-        const written = rows.filter((row) => row.words() !== '');
-        picture.write(thing, written.map((row) => (thing < members ? row.words() : `${row.made.name} ${row.words()}`)).join(', '));
+        const written = rowsOf(thing).filter((row) => row.words() !== '');
+        picture.write(thing, thing < members ? written.map((row) => ({ text: row.words() })) : written.flatMap(runsOf),
+            thing >= members);
     }
 
     return {

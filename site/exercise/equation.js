@@ -4,6 +4,10 @@
 const at = (id) => document.getElementById(id);
 const signs = [['no', 'not in it', 0], ['+', 'positive', 1], ['−', 'negative', -1]];
 
+function formulaItem(tag, html) {
+    return Object.assign(document.createElement(tag), { innerHTML: html }); // made by the program, everything escaped
+}
+
 let lastName = 0; // of groups of buttons, which must differ
 
 function choiceOf(force) {
@@ -51,8 +55,13 @@ function termRow(force, takesMoments, { picked, changed }) {
 
     function show() {
         const of = takesMoments ? ` · ${by.value || '?'}` : by && by.value !== 'whole' ? ` ${by.selectedOptions[0].text}` : '';
-        const words = sign() === 0 ? 'not in it' : `${sign() > 0 ? '+' : '−'} ${force.name}${of}`;
-        head.replaceChildren(force.says, Object.assign(document.createElement('b'), { textContent: words }));
+        const words = document.createElement('b');
+        if (sign() === 0) {
+            words.textContent = 'not in it';
+        } else {
+            words.append(`${sign() > 0 ? '+' : '−'} `, formulaItem('span', force.label), of);
+        }
+        head.replaceChildren(force.says, words);
     }
     row.addEventListener('input', () => {
         says.textContent = '';
@@ -70,10 +79,6 @@ function termRow(force, takesMoments, { picked, changed }) {
     const focus = () => choice.querySelector('input:checked').focus({ preventScroll: true });
     const unread = () => takesMoments && sign() !== 0 && !(arm() >= 0 && by.value.trim() !== '');
     return Object.assign(row, { term, says, pick, focus, unread, force });
-}
-
-function formulaItem(tag, html) {
-    return Object.assign(document.createElement(tag), { innerHTML: html }); // made by the program, everything escaped
 }
 
 // `ask` takes a request without the model and the answers, and adds them. `kept` holds the equations in the form in which

@@ -75,8 +75,8 @@ export function createPicture(figure, { nameOf, press }) {
         const group = drawn('g', { class: 'thing', role: 'button', tabindex: '-1', 'aria-label': nameOf(thing) });
         marks[0].before(group);
         const segments = segmentsOf(marks);
-        segments.forEach(({ from, to }) => group.append(drawn('path',
-            { class: 'glow', d: `M${from.x} ${from.y}L${to.x} ${to.y}` })));
+        marks.filter(({ tagName }) => tagName === 'path').forEach((mark) =>
+            group.append(drawn('path', { class: 'glow', d: mark.getAttribute('d') })));
         group.append(...marks);
         group.addEventListener('keydown', (event) => onKey(event, thing));
         things.set(thing, { group, segments });
@@ -86,19 +86,33 @@ export function createPicture(figure, { nameOf, press }) {
         things.forEach(({ group }, thing) => group.classList.toggle('lit', lit.has(thing)));
     }
 
-    // Beside the middle of the first stroke, above it or to its left, and within the drawing.
-    function place(text, thing) {
-        const { from, to } = things.get(thing).segments[0];
-        const size = Math.min(largest, Math.max(13, smallest / scale()));
+    // Within the drawing, where text with its middle at x would reach over its edges.
+    function within(x, width) {
+        return Math.max(width / 2, Math.min(svg.viewBox.baseVal.width - width / 2, x));
+    }
+
+    function placeBelow(text, { segments }, size) {
+        const ends = segments.flatMap(({ from, to }) => [from, to]);
+        const xs = ends.map(({ x }) => x);
+        text.setAttribute('x', within((Math.min(...xs) + Math.max(...xs)) / 2, text.getBBox().width));
+        text.setAttribute('y', Math.max(...ends.map(({ y }) => y)) + 1.1 * size);
+    }
+
+    // Beside the middle of the first stroke, above it or to its left.
+    function placeBeside(text, { segments: [{ from, to }] }, size) {
         const length = Math.hypot(to.x - from.x, to.y - from.y) || 1;
         const across = { x: (to.y - from.y) / length, y: -(to.x - from.x) / length };
         const side = across.y > 0.01 || (Math.abs(across.y) <= 0.01 && across.x > 0) ? -1 : 1;
-        text.setAttribute('font-size', size);
         const box = text.getBBox();
         const off = side * (3 + Math.abs(across.x) * box.width / 2 + Math.abs(across.y) * size / 2);
-        const wide = svg.viewBox.baseVal.width - box.width / 2;
-        text.setAttribute('x', Math.max(box.width / 2, Math.min(wide, (from.x + to.x) / 2 + off * across.x)));
+        text.setAttribute('x', within((from.x + to.x) / 2 + off * across.x, box.width));
         text.setAttribute('y', (from.y + to.y) / 2 + off * across.y + 0.35 * size);
+    }
+
+    function place({ text, isBelow }, thing) {
+        const size = Math.min(largest, Math.max(13, smallest / scale()));
+        text.setAttribute('font-size', size);
+        (isBelow ? placeBelow : placeBeside)(text, things.get(thing), size);
     }
 
     figure.addEventListener('click', (event) => {
@@ -107,7 +121,7 @@ export function createPicture(figure, { nameOf, press }) {
             press(thing);
         }
     });
-    addEventListener('resize', () => texts.forEach((text, thing) => place(text, thing)));
+    addEventListener('resize', () => texts.forEach(place));
 
     return {
         show(svgText) {
@@ -136,18 +150,25 @@ export function createPicture(figure, { nameOf, press }) {
             lead(thing);
             things.get(thing)?.group.focus();
         },
-        // What stands at a thing, and what it is called with it; '' takes it away.
-        write(thing, words) {
+        // What stands at a thing, or below it, and what it is called with it; no runs take it away. A run is
+        // { text, isLow }, low for a subscript.
+        write(thing, runs, isBelow = false) {
             const found = things.get(thing);
             if (!found) {
                 return;
             }
+            const words = runs.map(({ text }) => text).join('');
             found.group.setAttribute('aria-label', `${nameOf(thing)}${words && `: ${words}`}`);
-            const text = texts.get(thing) ?? svg.appendChild(drawn('text', { class: 'typed', 'text-anchor': 'middle' }));
+            const text = texts.get(thing)?.text ?? svg.appendChild(drawn('text', { class: 'typed', 'text-anchor': 'middle' }));
             text.setAttribute('aria-hidden', 'true');
-            text.textContent = words;
-            texts.set(thing, text);
-            place(text, thing);
+            text.replaceChildren(...runs.map((run, index) => {
+                const drop = 0.25 * ((run.isLow ? 1 : 0) - (runs[index - 1]?.isLow ? 1 : 0));
+                const part = drawn('tspan', { dy: `${drop}em`, class: run.isLow ? 'low' : '' });
+                part.textContent = run.text;
+                return part;
+            }));
+            texts.set(thing, { text, isBelow });
+            place(texts.get(thing), thing);
         },
     };
 }

@@ -97,7 +97,7 @@ test('by keyboard, arrows lead along the forces of the free body, and Enter pick
     await page.keyboard.press('Enter');
     await page.locator('.term.lit', { hasText: 'AB' }).waitFor();
     await page.keyboard.press('ArrowRight');
-    await page.locator('.term.lit', { hasText: '+ F_AB' }).waitFor();
+    await page.locator('.term.lit', { hasText: '+ FAB' }).waitFor();
     await screenshot(page, 'practising-desktop-equation');
     await context.close();
 });
@@ -114,7 +114,7 @@ test('a part that a cut leaves is a body: it is picked in the figure, and can be
     await page.getByLabel('CD', { exact: true }).check({ force: true });
     await tapOn(page, thing(figure, 'Member CE'));
     await page.locator('#cut-says', { hasText: 'choose a part' }).waitFor();
-    await page.getByText('The part with A, B and C').tap();
+    await page.getByLabel('The part with A, B and C').tap();
     await term(page, 'CE').waitFor();
     assert.equal(await page.locator('.term').count(), 6, 'a load, two reactions, three members');
     await page.getByRole('button', { name: 'Can it be solved?' }).tap();

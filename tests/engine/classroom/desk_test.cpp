@@ -143,7 +143,7 @@ TEST_CASE("A free body is drawn with the names of its forces, and with the stude
     for (const char* thing : {"0", "1", "2", "3"}) {
         CHECK(drawing.find("data-thing=\"" + std::string(thing) + "\"") != std::string::npos);
     }
-    CHECK(drawing.find("30") == std::string::npos);
+    CHECK(drawing.find("= 30") == std::string::npos);
     // 30 is wrong (36 is right), and is drawn as it was found.
     const JsonValue own = body(R"({"gussetAnswers":1,"exercise":)" + wordsUnder(opened, "mark") +
                                R"(,"reactions":[{"of":"A:y","size":30,"sign":"+"}]})");
