@@ -23,7 +23,7 @@ export function createBody({ ask, exercise, changed, light, press }) {
     select.replaceChildren(new Option('the whole truss', ''),
         ...[...joints].map(([value, joint]) => new Option(`joint ${joint}`, value)), new Option('a part, cut off', section));
     at('cut').replaceChildren(...exercise.members.map(({ of, label }) =>
-        choiceButton({ type: 'checkbox', text: label, value: of })));
+        choiceButton({ type: 'checkbox', text: label, spoken: `Cut ${label}`, value: of })));
     let forces = [];
 
     const isCut = () => select.value === section;

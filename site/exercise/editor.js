@@ -29,6 +29,7 @@ export function createEditor({ figure, place, exercise, fields, edited, choice }
 
     function close() {
         place.hidden = true;
+        place.replaceChildren();
         picture.light();
         picture.focus(shown);
         open = [];

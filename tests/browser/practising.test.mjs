@@ -111,7 +111,7 @@ test('a part that a cut leaves is a body: it is picked in the figure, and can be
     await page.locator('#stand-says', { hasText: 'Cut the truss in two first' }).waitFor();
     await tapOn(page, thing(figure, 'Member BD'));
     await page.locator('#cut-says', { hasText: 'hangs together' }).waitFor();
-    await page.getByLabel('CD', { exact: true }).check({ force: true });
+    await page.getByLabel('Cut CD').check({ force: true });
     await tapOn(page, thing(figure, 'Member CE'));
     await page.locator('#cut-says', { hasText: 'choose a part' }).waitFor();
     await page.getByLabel('The part with A, B and C').tap();
@@ -222,7 +222,8 @@ test('a student on a phone practises offline: is stuck, takes a hint, answers in
     await page.locator('#judge-says', { hasText: 'The equation is right. Unknown in it: AC.' }).waitFor();
     await page.getByRole('button', { name: 'Keep the equation' }).tap();
     await page.locator('#kept-list li').waitFor();
-    // 36 + 3/5 AC = 0.
+    // 36 + 3/5 AC = 0. The free body covers the truss while its equation is in view.
+    await page.locator('h1').scrollIntoViewIfNeeded();
     await tapOn(page, thing(figure, 'Member AC'));
     await editor.getByLabel('size').fill('60');
     await editor.getByLabel('compression').tap();
