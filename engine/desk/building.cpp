@@ -22,7 +22,7 @@ std::string forceText(const Writer& writer, const DeskBody& body, const ActingFo
     if (force.of == kGivenLoad) {
         const double size = length(force.along) / toNewton(writer.truss.units.force);
         return sayPlain(writer, phrase::kForceLoad,
-                        {{"joint", jointLabels(writer, {jointOf(body.paper.structure, force)})},
+                        {{"joint", jointLabels(writer, {force.joint})},
                          {"size", givenForce(notationOf(writer, body), size)},
                          {"arrow", arrow}});
     }
@@ -124,7 +124,7 @@ WrittenTerm namedTerm(const DeskBody& body, const ActingForce& force) {
         named.of = unknownNumbered(body.paper.structure, force.of);
         return named;
     }
-    named.at = jointOf(body.paper.structure, force);
+    named.at = force.joint;
     named.along = std::abs(force.along.x) > std::abs(force.along.y) ? SumKind::X : SumKind::Y;
     return named;
 }

@@ -94,7 +94,7 @@ PartOfTruss drawnPart(const Structure& structure, const std::vector<Vec2>& loads
         }
         for (const Vec2 along : {Vec2{force.along.x, 0}, Vec2{0, force.along.y}}) {
             if (length(along) > kNoShare * length(force.along)) {
-                part.forces.push_back({kGivenLoad, along, force.at});
+                part.forces.push_back({kGivenLoad, along, force.at, force.joint});
             }
         }
     }

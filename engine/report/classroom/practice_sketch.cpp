@@ -3,7 +3,6 @@
 #include "core/tolerance.hpp"
 #include "report/derivation/body_sketch.hpp"
 
-#include <algorithm>
 #include <cmath>
 
 namespace gusset {
@@ -33,7 +32,7 @@ RichLine nameWithValue(const Notation& notation, const Symbol& symbol,
 BodyForce bodyForce(const Notation& notation, const ActingForce& acting, const OwnValues& own) {
     const Structure& structure = notation.working.structure;
     const double size = length(acting.along);
-    BodyForce force{.at = jointOf(structure, acting), .along = (1 / size) * acting.along};
+    BodyForce force{.at = acting.joint, .along = (1 / size) * acting.along};
     if (acting.of == kGivenLoad) {
         force.ink = SketchInk::Load;
         force.label = plainLine(givenForce(notation, size / toNewton(notation.truss.units.force)));
@@ -49,22 +48,17 @@ BodyForce bodyForce(const Notation& notation, const ActingForce& acting, const O
 
 } // namespace
 
-JointId jointOf(const Structure& structure, const ActingForce& force) {
-    const auto found = std::find(structure.joints.begin(), structure.joints.end(), force.at);
-    return {static_cast<int>(found - structure.joints.begin())};
-}
-
 Symbol symbolOf(const Structure& structure, const ActingForce& force) {
-    const JointId at = jointOf(structure, force);
     if (force.of == kGivenLoad) {
         const int axis = std::fabs(force.along.x) > std::fabs(force.along.y) ? 0 : 1;
-        return {.kind = SymbolKind::Load, .joint = at, .index = axis};
+        return {.kind = SymbolKind::Load, .joint = force.joint, .index = axis};
     }
     const MemberOrRestraint of = unknownNumbered(structure, force.of);
     if (const auto* member = std::get_if<MemberId>(&of)) {
         return {.kind = SymbolKind::MemberForce, .member = *member};
     }
-    return {.kind = SymbolKind::Reaction, .restraint = std::get<RestraintId>(of), .joint = at};
+    return {
+        .kind = SymbolKind::Reaction, .restraint = std::get<RestraintId>(of), .joint = force.joint};
 }
 
 std::optional<Sketch> practiceSketch(const Notation& notation, const PartOfTruss& part,

@@ -20,7 +20,6 @@ using OwnValues = std::vector<std::optional<double>>;
 [[nodiscard]] std::optional<Sketch> practiceSketch(const Notation&, const PartOfTruss&,
                                                    const OwnValues&, SketchPaper);
 
-[[nodiscard]] JointId jointOf(const Structure&, const ActingForce&); // at which it acts
 [[nodiscard]] Symbol symbolOf(const Structure&, const ActingForce&); // F_AB, A_x, P_B
 
 } // namespace gusset
