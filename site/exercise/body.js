@@ -44,7 +44,10 @@ export function createBody({ ask, exercise, changed, light, press }) {
         }
     }
     move();
-    isWide.addEventListener('change', move);
+    isWide.addEventListener('change', () => {
+        move();
+        draw();
+    });
 
     const picture = createPicture(at('free-body'), { nameOf: (force) => forces[force].says, press });
 

@@ -200,6 +200,7 @@ function begin(desk, exercise) {
     });
     const check = createCheck(desk, model, fields, answers);
     at('checking').hidden = !exercise.checksAtOnce;
+    at('working').hidden = exercise.questions.every(({ what }) => what === 'determinacy'); // there is no force to find
     createMarking(desk, model);
     at('questions').addEventListener('submit', (event) => event.preventDefault());
     say('');

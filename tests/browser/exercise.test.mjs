@@ -68,8 +68,20 @@ test('pictures for the manual', async () => {
     const answering = await arrive(phone, asking({ ask: ['reactions'] }));
     await answering.page.locator('.answer[data-of="A:y"]').getByLabel('size').fill('36');
     await answering.page.locator('.answer[data-of="A:y"]').getByLabel('up', { exact: true }).tap();
+    const member = answering.page.locator('#figure').getByRole('button', { name: 'Support at A' });
+    await member.focus();
+    await member.press('Enter');
     await screenshot(answering.page, 'help-exercise');
     await answering.context.close();
+    const practising = await arrive(phone, asking({ ask: ['reactions', 'forces'] }));
+    await practising.page.getByLabel('Body', { exact: true }).selectOption('joint A');
+    const force = practising.page.locator('.term', { hasText: 'AC' });
+    await force.locator('button.force').tap();
+    await force.getByLabel('positive').tap();
+    await force.getByLabel('times').selectOption('· cos α');
+    await force.evaluate((row) => row.scrollIntoView({ block: 'end' }));
+    await screenshot(practising.page, 'help-practising');
+    await practising.context.close();
 });
 
 test('hints come one at a time, from where the student stands, and as far as the exercise allows', async () => {
