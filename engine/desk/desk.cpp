@@ -86,6 +86,9 @@ private:
         out_.text("model", writeModel(request_.truss, Layout::Compact));
         writeFigure();
         writeNames();
+        if (request_.truss.classSettings.moments == MomentSense::Clockwise) {
+            out_.yes("clockwise");
+        }
         out_.text("forceUnit", symbolOf(request_.truss.units.force));
         out_.text("lengthUnit", symbolOf(request_.truss.units.displacement));
         if (!request_.exercise) {

@@ -28,6 +28,9 @@ export function answerRow(made) {
     });
     let told = '';
     const tell = (fault) => {
+        if (fault === told) {
+            return; // what was said of it by a check stays
+        }
         told = fault;
         row.classList.toggle('unread', fault !== '');
         input.setAttribute('aria-invalid', String(fault !== ''));
@@ -45,7 +48,7 @@ export function answerRow(made) {
     // As it is typed: a message that came when the field is left would move the button that is being tapped.
     input.addEventListener('input', () => changed(row));
     choice.addEventListener('change', () => changed(row));
-    const judge = (words) => { says.textContent = words; };
+    const judge = (words) => { says.textContent = told || words; };
     // As it stands in the figure: "48 T", "36 ↑".
     const words = () => {
         const { text, sign } = read();

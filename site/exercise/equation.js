@@ -88,13 +88,16 @@ export function createEquation({ ask, exercise, kept, keep }) {
     let body = null;
     const sum = at('sum');
     at('about').replaceChildren(...exercise.joints.map((joint) => new Option(joint)));
+    sum.querySelector('[value=moments]').textContent = `of moments, ${exercise.clockwise ? '↻' : '↺'} positive`;
     at('judge').hidden = !exercise.checksAtOnce;
 
     const request = (more) => ({ do: 'equation', ...body.chosen(), sum: sum.value, about: at('about').value,
         terms: rows.map((row) => row.term()), ...more });
 
+    const isBegun = () => rows.some((row) => row.term().sign !== 0);
+
     function write() {
-        const reply = rows.length > 0 ? ask(request({})) : {};
+        const reply = isBegun() ? ask(request({})) : {};
         at('built').replaceChildren(...(reply.html ?? []).map((html) => formulaItem('p', html)));
     }
 
@@ -144,7 +147,7 @@ export function createEquation({ ask, exercise, kept, keep }) {
                 at('kept-title').focus();
             });
             const item = document.createElement('li');
-            item.append(Object.assign(document.createElement('span'), { textContent: `${name}: ` }), formulaItem('span', html), remove);
+            item.append(Object.assign(document.createElement('span'), { textContent: `${name}:\u00A0` }), formulaItem('span', html), remove);
             return item;
         }));
         at('kept-says').textContent = faults?.join(' ') ?? '';
@@ -163,6 +166,10 @@ export function createEquation({ ask, exercise, kept, keep }) {
     });
     at('keep').addEventListener('click', () => {
         if (hasUnread()) {
+            return;
+        }
+        if (!isBegun()) {
+            at('judge-says').textContent = 'No force is in it yet: pick one.';
             return;
         }
         const reply = ask(request({}));

@@ -66,7 +66,7 @@ test('an equation is built by picking forces on the free body, on a phone, and e
     await page.locator('#built math').first().waitFor();
     await page.getByRole('button', { name: 'Check the equation' }).tap();
     await page.locator('#judge-says', { hasText: 'The equation is right. Unknown in it: A_x, AB, AC.' }).waitFor();
-    await page.getByLabel('Sum').selectOption('of moments');
+    await page.getByLabel('Sum').selectOption('moments');
     await body(page).selectOption('the whole truss');
     await page.getByLabel('about', { exact: true }).selectOption('A');
     // 24 kN at 4, 8 and 12 m, and H_y at 16 m: anticlockwise positive.
@@ -172,6 +172,8 @@ test('with the check at the end an equation is kept without judgement, listed, r
         asking({ ask: ['reactions', { what: 'forces', members: [['C', 'E']] }], checks: 'at-the-end', hints: 'none' }));
     assert.equal(await page.getByRole('button', { name: 'Check the equation' }).isVisible(), false);
     await body(page).selectOption('joint A');
+    await page.getByRole('button', { name: 'Keep the equation' }).tap();
+    await page.locator('#judge-says', { hasText: 'No force is in it yet' }).waitFor();
     await say(page, 'AC', { sign: 'positive', times: '· cos α' });
     await page.getByRole('button', { name: 'Keep the equation' }).tap();
     await page.locator('#kept-list li', { hasText: 'Joint A' }).waitFor();
@@ -215,7 +217,7 @@ test('a student on a phone practises offline: is stuck, takes a hint, answers in
     await body(page).selectOption('joint A');
     await page.getByRole('button', { name: 'Can it be solved?' }).tap();
     await page.locator('#stand-says', { hasText: 'Joint A can be solved: 2 unknown.' }).waitFor();
-    await page.getByLabel('Sum').selectOption('of vertical forces, upward positive');
+    await page.getByLabel('Sum').selectOption('y');
     await say(page, 'A_y', { sign: 'positive' });
     await say(page, 'AC', { sign: 'positive', times: '· sin α' });
     await page.getByRole('button', { name: 'Check the equation' }).tap();
