@@ -11,6 +11,8 @@ const reach = 26; // CSS px from a stroke within which a press means it
 const smallest = 12; // CSS px, of what is written at a thing
 const largest = 16; // px of the drawing
 
+const shares = [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8]; // of a stroke, where words may stand
+
 const numbersIn = (path) => path.match(/-?[\d.]+/g).map(Number);
 
 // The strokes and words of a thing as segments { from, to }, px of the drawing.
@@ -98,15 +100,23 @@ export function createPicture(figure, { nameOf, press }) {
         text.setAttribute('y', Math.max(...ends.map(({ y }) => y)) + 1.1 * size);
     }
 
-    // Beside the middle of the first stroke, above it or to its left.
+    // Beside the first stroke, as near to its middle as it is clear of other words, above it or to its left first.
     function placeBeside(text, { segments: [{ from, to }] }, size) {
         const length = Math.hypot(to.x - from.x, to.y - from.y) || 1;
         const across = { x: (to.y - from.y) / length, y: -(to.x - from.x) / length };
         const side = across.y > 0.01 || (Math.abs(across.y) <= 0.01 && across.x > 0) ? -1 : 1;
-        const box = text.getBBox();
-        const off = side * (3 + Math.abs(across.x) * box.width / 2 + Math.abs(across.y) * size / 2);
-        text.setAttribute('x', within((from.x + to.x) / 2 + off * across.x, box.width));
-        text.setAttribute('y', (from.y + to.y) / 2 + off * across.y + 0.35 * size);
+        const { width } = text.getBBox();
+        const off = 3 + Math.abs(across.x) * width / 2 + Math.abs(across.y) * size / 2;
+        const places = shares.flatMap((share) => [side, -side].map((way) => ({
+            x: within(from.x + share * (to.x - from.x) + way * off * across.x, width),
+            y: from.y + share * (to.y - from.y) + way * off * across.y,
+        })));
+        const others = [...svg.querySelectorAll('text')].filter((other) => other !== text).map((other) => other.getBBox());
+        const isClear = ({ x, y }) => others.every((box) => box.width === 0 || x + width / 2 <= box.x
+            || x - width / 2 >= box.x + box.width || y + size / 2 <= box.y || y - size / 2 >= box.y + box.height);
+        const { x, y } = places.find(isClear) ?? places[0];
+        text.setAttribute('x', x);
+        text.setAttribute('y', y + 0.35 * size);
     }
 
     function place({ text, isBelow }, thing) {
