@@ -77,7 +77,7 @@ function termRow(force, takesMoments, { picked, changed }) {
     };
     pick(false);
     const focus = () => choice.querySelector('input:checked').focus({ preventScroll: true });
-    const unread = () => takesMoments && sign() !== 0 && !(arm() >= 0 && by.value.trim() !== '');
+    const unread = () => takesMoments && sign() !== 0 && (by.value.trim() === '' || !(arm() >= 0 && arm() < Infinity));
     return Object.assign(row, { term, says, pick, focus, unread, force });
 }
 

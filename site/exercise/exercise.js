@@ -156,7 +156,7 @@ function begin(desk, exercise) {
     const draft = createDraft(mark);
     const before = draft.read();
     const code = before.code ?? newCode();
-    const kept = before.equations ?? [];
+    const kept = readable(desk, exercise, before.equations ?? []);
     const typed = (text) => desk({ do: 'typed', model, typed: text });
     const answers = () => fields.answers(typed, { mark, variant, code, equations: kept });
     const written = () => desk({ do: 'answers', model, answers: answers() });
@@ -203,8 +203,14 @@ function begin(desk, exercise) {
     at('working').hidden = exercise.questions.every(({ what }) => what === 'determinacy'); // there is no force to find
     createMarking(desk, model);
     at('questions').addEventListener('submit', (event) => event.preventDefault());
-    say('');
+    say(kept.length < (before.equations ?? []).length ? 'Equations that were kept before can’t be read any more, and are left out.' : '');
     keepOffline(at('offline'));
+}
+
+// One that can't be read would make all answers unreadable.
+function readable(desk, { model, mark }, equations) {
+    return equations.filter((equation) => !desk({ do: 'equations', model,
+        answers: JSON.stringify({ gussetAnswers: 1, exercise: mark, equations: [equation] }) }).faults);
 }
 
 // At most once a moment, as what is typed comes letter by letter.
