@@ -120,6 +120,11 @@ function createFinish(fields, kept, written, code, beginAgain) {
         written();
         at('review-part').hidden = false;
         at('review-says').textContent = `${count()} Equations kept: ${kept.length}.`;
+        at('review-equations').replaceChildren(...[...at('kept-list').children].map((item) => {
+            const copy = item.cloneNode(true);
+            copy.querySelector('button').remove();
+            return copy;
+        }));
         at('review-says').focus();
     });
     at('copy').addEventListener('click', async () => {

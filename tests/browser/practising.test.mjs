@@ -193,6 +193,7 @@ test('with the check at the end an equation is kept without judgement, listed, r
     await page.reload();
     await page.locator('#says', { hasText: 'left out' }).waitFor();
     const { equations } = await savedAnswers(page);
+    assert.match(await page.locator('#review-equations li').textContent(), /^Joint A/);
     assert.deepEqual(equations, [{ joint: 'A', sum: 'x', terms: [{ of: 'A-C', sign: '+', by: 'cosine' }] }]);
     assert.match(await page.locator('#review-says').innerText(), /Saved/);
     assert.deepEqual(await faultsByAxe(page), []);
