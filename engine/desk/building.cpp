@@ -1,58 +1,30 @@
 #include "desk/building.hpp"
 
-#include "classroom/exercise/answer_names.hpp"
-#include "classroom/practice/standing.hpp"
 #include "phrases/classroom/practice.hpp"
 #include "phrases/faults/exercises.hpp"
+#include "report/derivation/angle_marks.hpp"
 #include "report/formula/notation.hpp"
+#include "report/text/math_ml.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 namespace gusset {
 
 namespace {
 
-struct BuiltBody {
-    Structure structure;
-    PartOfTruss part;
-    std::vector<std::string> names; // reactions, then members
-};
-
-BuiltBody builtBody(const DeskRequest& request) {
-    BuiltBody body{structureOf(request.truss), {}, readableReactions(request.truss)};
-    const JointId joint = findJoint(request.truss, request.joint);
-    body.part =
-        partOf(body.structure, jointLoads(request.truss, body.structure, request.exercise->loads),
-               joint.valid() ? std::vector<JointId>{joint} : allJoints(body.structure));
-    for (std::size_t i = 0; i < request.truss.members.size(); ++i) {
-        body.names.push_back(memberName(request.truss, MemberId{static_cast<int>(i)}));
-    }
-    return body;
+bool isReaction(const DeskBody& body, const ActingForce& force) {
+    return force.of < static_cast<int>(body.paper.structure.restraints.size());
 }
 
-bool isReaction(const BuiltBody& body, const ActingForce& force) {
-    return force.of < static_cast<int>(body.structure.restraints.size());
-}
-
-// The joint at which a force acts on the body.
-std::string jointOf(const Writer& writer, const BuiltBody& body, const ActingForce& force) {
-    const auto found =
-        std::find(body.structure.joints.begin(), body.structure.joints.end(), force.at);
-    return writer.truss.joints[static_cast<std::size_t>(found - body.structure.joints.begin())]
-        .label;
-}
-
-std::string forceText(const Writer& writer, const BuiltBody& body, const ActingForce& force) {
+std::string forceText(const Writer& writer, const DeskBody& body, const ActingForce& force) {
     const std::string arrow = directionArrow(force.along);
     if (force.of == kGivenLoad) {
         const double size = length(force.along) / toNewton(writer.truss.units.force);
-        NumberStyle style;
-        style.decimalSign = writer.truss.classSettings.decimalSign;
-        const std::string written =
-            withUnit(formatGiven(size, style), symbolOf(writer.truss.units.force));
-        return sayPlain(
-            writer, phrase::kForceLoad,
-            {{"joint", jointOf(writer, body, force)}, {"size", written}, {"arrow", arrow}});
+        return sayPlain(writer, phrase::kForceLoad,
+                        {{"joint", jointLabels(writer, {force.joint})},
+                         {"size", givenForce(notationOf(writer, body), size)},
+                         {"arrow", arrow}});
     }
     const std::string& name = body.names[static_cast<std::size_t>(force.of)];
     return isReaction(body, force)
@@ -78,15 +50,12 @@ std::string verdictText(const Writer& writer, TermVerdict verdict) {
     return sayPlain(writer, phrase::kTermWrongArm);
 }
 
-std::string wholeText(const Writer& writer, const DeskRequest& request, const BuiltBody& body) {
-    const HasFound found = foundIn(request.answers);
-    std::vector<bool> known = found.reactions;
-    known.insert(known.end(), found.forces.begin(), found.forces.end());
+std::string wholeText(const Writer& writer, const DeskRequest& request, const DeskBody& body) {
     std::string unknowns;
     for (std::size_t i = 0; i < body.part.forces.size(); ++i) {
         const int of = body.part.forces[i].of;
         if (of != kGivenLoad && request.terms[i].sign != 0 &&
-            !known[static_cast<std::size_t>(of)]) {
+            !body.own[static_cast<std::size_t>(of)]) {
             unknowns += (unknowns.empty() ? "" : ", ") + body.names[static_cast<std::size_t>(of)];
         }
     }
@@ -94,33 +63,142 @@ std::string wholeText(const Writer& writer, const DeskRequest& request, const Bu
                             : sayPlain(writer, phrase::kEquationRight, {{"unknowns", unknowns}});
 }
 
-} // namespace
+Vec2 unitOf(const ActingForce& force) { return (1 / length(force.along)) * force.along; }
 
-std::vector<std::string> forcesText(const Writer& writer, const DeskRequest& request) {
-    const BuiltBody body = builtBody(request);
-    std::vector<std::string> texts;
-    for (const ActingForce& force : body.part.forces) {
-        texts.push_back(forceText(writer, body, force));
+Factor forceFactor(const DeskBody& body, const ActingForce& force) {
+    const Symbol symbol = symbolOf(body.paper.structure, force);
+    if (force.of == kGivenLoad) {
+        return {.kind = FactorKind::Load,
+                .value = length(force.along) / toNewton(body.truss.units.force),
+                .symbol = symbol};
     }
-    return texts;
+    const std::optional<double>& value = body.own[static_cast<std::size_t>(force.of)];
+    return {.kind = value ? FactorKind::Known : FactorKind::Unknown,
+            .value = value.value_or(0),
+            .symbol = symbol};
 }
 
-Outcome<EquationSaid> equationSaid(const Writer& writer, const DeskRequest& request) {
-    const BuiltBody body = builtBody(request);
-    AskedSum sum;
-    sum.kind = request.sum == "x"   ? EquationKind::SumX
-               : request.sum == "y" ? EquationKind::SumY
-                                    : EquationKind::SumMoments;
-    sum.about = findJoint(request.truss, request.about);
-    sum.clockwise = request.truss.classSettings.moments == MomentSense::Clockwise;
-    sum.metre = toMetre(request.truss.units.length);
+Term termOf(const DeskBody& body, const ActingForce& force, const BuiltTerm& built) {
+    Term term{built.sign, {forceFactor(body, force)}};
+    const Vec2 along = unitOf(force);
+    const AngleLine* line = angleLineOf(body.paper, along);
+    if (built.by == Multiplier::Arm) {
+        term.factors.push_back({.kind = FactorKind::Arm, .value = built.arm});
+    } else if (line && built.by == Multiplier::Sine) {
+        term.factors.push_back(
+            {.kind = FactorKind::Sine, .value = std::abs(along.y), .symbol = line->angle});
+    } else if (line && built.by == Multiplier::Cosine) {
+        term.factors.push_back(
+            {.kind = FactorKind::Cosine, .value = std::abs(along.x), .symbol = line->angle});
+    }
+    return term;
+}
+
+EquationKind kindOf(SumKind sum) {
+    return sum == SumKind::X   ? EquationKind::SumX
+           : sum == SumKind::Y ? EquationKind::SumY
+                               : EquationKind::SumMoments;
+}
+
+// What a kept equation says of each force on its body.
+std::vector<BuiltTerm> termsOf(const DeskBody& body, const WrittenEquation& equation) {
+    std::vector<BuiltTerm> terms;
+    for (const ActingForce& force : body.part.forces) {
+        const WrittenTerm named = namedTerm(body, force);
+        const auto found = std::find_if(
+            equation.terms.begin(), equation.terms.end(), [&](const WrittenTerm& written) {
+                return written.of
+                           ? written.of == named.of
+                           : !named.of && written.at == named.at && written.along == named.along;
+            });
+        terms.push_back(found == equation.terms.end() ? BuiltTerm{} : found->term);
+    }
+    return terms;
+}
+
+} // namespace
+
+WrittenTerm namedTerm(const DeskBody& body, const ActingForce& force) {
+    WrittenTerm named;
+    if (force.of != kGivenLoad) {
+        named.of = unknownNumbered(body.paper.structure, force.of);
+        return named;
+    }
+    named.at = force.joint;
+    named.along = std::abs(force.along.x) > std::abs(force.along.y) ? SumKind::X : SumKind::Y;
+    return named;
+}
+
+std::vector<ForceSaid> forcesSaid(const Writer& writer, const DeskBody& body) {
+    const Notation notation = notationOf(writer, body);
+    std::vector<ForceSaid> said;
+    for (const ActingForce& force : body.part.forces) {
+        const AngleLine* line = angleLineOf(body.paper, unitOf(force));
+        const std::string angle = line ? angleToken(line->angle).text : std::string();
+        const RichLine name = symbolRuns(notation, symbolOf(body.paper.structure, force));
+        said.push_back({forceText(writer, body, force), plainText(name), htmlOf(name), angle});
+    }
+    return said;
+}
+
+AskedSum askedSum(const DeskBody& body, SumKind kind, JointId about) {
+    return {kind, about, body.truss.classSettings.moments == MomentSense::Clockwise,
+            toMetre(body.truss.units.length)};
+}
+
+std::vector<std::string> equationHtml(const Writer& writer, const DeskBody& body,
+                                      const AskedSum& sum, const std::vector<BuiltTerm>& terms) {
+    const Notation notation = notationOf(writer, body);
+    Equation equation;
+    equation.kind = kindOf(sum.kind);
+    equation.about = sum.about;
+    for (std::size_t i = 0; i < body.part.forces.size(); ++i) {
+        if (terms[i].sign != 0) {
+            equation.terms.push_back(termOf(body, body.part.forces[i], terms[i]));
+        }
+    }
+    std::vector<std::string> lines;
+    for (const Formula& formula : equationLines(notation, equation, {})) {
+        lines.push_back(mathMl(formula));
+    }
+    return lines;
+}
+
+Outcome<KeptEquation> keptEquation(const Writer& writer, const DeskRequest& request,
+                                   const WrittenEquation& written) {
+    const Outcome<DeskBody> body = deskBody(request, written.body);
+    if (!body) {
+        return body.issues();
+    }
+    const AskedSum sum = askedSum(body.value(), written.sum, written.about);
+    return KeptEquation{
+        bodyName(writer, body.value().part.joints, Begins::Sentence),
+        equationHtml(writer, body.value(), sum, termsOf(body.value(), written)).front()};
+}
+
+Outcome<EquationSaid> equationSaid(const Writer& writer, const DeskRequest& request,
+                                   const DeskBody& body) {
     if (request.terms.size() != body.part.forces.size() ||
-        (sum.kind == EquationKind::SumMoments && !sum.about.valid())) {
+        (request.sum == SumKind::Moments && !request.about.valid())) {
         return Issue{IssueCode::Missing, phrase::kPlaceAnswers, phrase::kNoSuchEquation};
     }
+    const AskedSum sum = askedSum(body, request.sum, request.about);
     EquationSaid said;
+    said.html = equationHtml(writer, body, sum, request.terms);
+    said.written = {
+        request.body, request.sum, request.sum == SumKind::Moments ? request.about : JointId{}, {}};
+    for (std::size_t i = 0; i < request.terms.size(); ++i) {
+        if (request.terms[i].sign != 0) {
+            said.written.terms.push_back(namedTerm(body, body.part.forces[i]));
+            said.written.terms.back().term = request.terms[i];
+        }
+    }
+    if (!request.asksJudgement || request.exercise->checking == Checking::AtTheEnd) {
+        return said;
+    }
     bool isRight = true;
-    for (const TermVerdict verdict : judgeTerms(body.structure, body.part, sum, request.terms)) {
+    for (const TermVerdict verdict :
+         judgeTerms(body.paper.structure, body.part, sum, request.terms)) {
         said.terms.push_back({verdict == TermVerdict::Right, verdictText(writer, verdict)});
         isRight = isRight && verdict == TermVerdict::Right;
     }

@@ -9,6 +9,7 @@
 #include "desk/judgement.hpp"
 #include "desk/request.hpp"
 #include "exchange/exercises/answers_file.hpp"
+#include "exchange/exercises/equations_file.hpp"
 #include "exchange/exercises/exercise_file.hpp"
 #include "exchange/json/json_text.hpp"
 #include "report/classroom/question_text.hpp"
@@ -59,17 +60,15 @@ public:
             out_.text("link", answersLink(answers));
         } else if (request_.wants == "typed") {
             faults = writeTyped();
-        } else if (request_.wants == "stand") {
-            out_.text("says",
-                      standingText(writer_, request_, findJoint(request_.truss, request_.joint)));
-        } else if (request_.wants == "hint") {
-            writeHint();
+        } else if (request_.wants == "cut") {
+            writeCut();
         } else if (request_.wants == "check") {
             faults = check();
-        } else if (request_.wants == "body") {
-            out_.texts("forces", forcesText(writer_, request_));
-        } else if (request_.wants == "equation") {
-            faults = judgeEquation();
+        } else if (request_.wants == "equations") {
+            faults = writeKept();
+        } else if (const std::optional<BodyWork> work = bodyWork()) {
+            const Outcome<DeskBody> body = deskBody(request_, request_.body);
+            faults = body ? (this->**work)(body.value()) : body.issues();
         }
         if (!faults.empty()) {
             return faults;
@@ -82,6 +81,9 @@ private:
     Issues open() {
         writeGiven(out_, writer_, request_.exercise->loads, request_.exercise->questions);
         writeReactions();
+        if (request_.truss.classSettings.moments == MomentSense::Clockwise) {
+            out_.yes("clockwise");
+        }
         const Outcome<AnswerKey> key = keyOf(request_.truss, *request_.exercise);
         if (!key) {
             return key.issues(); // a question without an answer is not put to anyone
@@ -112,6 +114,7 @@ private:
             symbol.joint = restraint.joint;
             out_.beginObject();
             out_.text("of", reactions[i]);
+            out_.text("joint", request_.truss.joints[restraint.joint.at()].label);
             out_.text("label", htmlOf(symbolRuns(notation, symbol)));
             out_.text("plus", directionArrow(restraint.along));
             out_.text("minus", directionArrow(-1.0 * restraint.along));
@@ -185,11 +188,71 @@ private:
         return {};
     }
 
-    Issues judgeEquation() {
-        const Outcome<EquationSaid> said = equationSaid(writer_, request_);
+    // What is asked of a body.
+    using BodyWork = Issues (Desk::*)(const DeskBody&);
+    std::optional<BodyWork> bodyWork() const {
+        return request_.wants == "stand"      ? std::optional<BodyWork>(&Desk::writeStanding)
+               : request_.wants == "hint"     ? std::optional<BodyWork>(&Desk::writeHint)
+               : request_.wants == "body"     ? std::optional<BodyWork>(&Desk::writeBody)
+               : request_.wants == "equation" ? std::optional<BodyWork>(&Desk::judgeEquation)
+                                              : std::nullopt;
+    }
+
+    Issues writeStanding(const DeskBody& body) {
+        out_.text("says", standingText(writer_, request_, body));
+        return {};
+    }
+
+    Issues writeBody(const DeskBody& body) {
+        const std::optional<Sketch> sketch =
+            practiceSketch(notationOf(writer_, body), body.part, body.own,
+                           request_.isNarrow ? SketchPaper::Column : SketchPaper::Page);
+        out_.text("figure", sketch ? svgToPointAt(*sketch) : std::string());
+        out_.objects("forces", forcesSaid(writer_, body), [&](const ForceSaid& force) {
+            out_.text("says", force.says);
+            out_.text("name", force.name);
+            out_.text("label", force.label);
+            if (!force.angle.empty()) {
+                out_.text("angle", force.angle);
+            }
+        });
+        return {};
+    }
+
+    void writeCut() {
+        const CutSaid cut = cutSaid(writer_, request_);
+        out_.text("says", cut.says);
+        out_.objects("parts", cut.parts, [&](const CutSaid::Part& part) {
+            out_.text("part", part.joint);
+            out_.text("says", part.says);
+        });
+    }
+
+    // Those that came with the answers.
+    Issues writeKept() {
+        out_.key("equations");
+        out_.beginArray();
+        for (const WrittenEquation& written : request_.answers.equations) {
+            const Outcome<KeptEquation> kept = keptEquation(writer_, request_, written);
+            if (!kept) {
+                return kept.issues();
+            }
+            out_.beginObject();
+            out_.text("body", kept.value().body);
+            out_.text("html", kept.value().html);
+            out_.endObject();
+        }
+        out_.endArray();
+        return {};
+    }
+
+    Issues judgeEquation(const DeskBody& body) {
+        const Outcome<EquationSaid> said = equationSaid(writer_, request_, body);
         if (!said) {
             return said.issues();
         }
+        out_.texts("html", said.value().html);
+        writeEquations(request_.truss, {said.value().written}, out_);
         out_.text("says", said.value().says);
         out_.objects("terms", said.value().terms, [&](const TermSaid& term) {
             out_.text("says", term.says);
@@ -218,14 +281,15 @@ private:
     }
 
     // Never more than the exercise allows.
-    void writeHint() {
+    Issues writeHint(const DeskBody& body) {
         const int most = static_cast<int>(request_.exercise->hints);
         const int level = std::min(request_.level, most);
-        out_.texts("lines",
-                   level > 0 ? hintHtml(writer_, request_, level) : std::vector<std::string>{});
+        out_.texts("lines", level > 0 ? hintHtml(writer_, request_, body, level)
+                                      : std::vector<std::string>{});
         if (level < most) {
             out_.yes("more");
         }
+        return {};
     }
 
     Writer writer_;

@@ -8,15 +8,21 @@
 //   "asksNothing" and what is given
 // - typed { typed }: the size and the sign of an answer as it was typed
 // - answers { answers }: the same as they are to be handed in, checked for form, and as a link
-// - stand { answers, joint }: whether a body gives anything with what was found; no joint: the
-// whole
-//   truss
-// - hint { answers, level }: the next step from there: its body, its equation, its terms
+// - cut { cut }: whether these members part the truss in two, and the parts, each by a joint of it
+// - stand { answers, body }: whether a body gives anything with what was found
+// - hint { answers, body, level }: the next step from there: its body, its equation, its terms
 // - check { answers }: what is to be said of each answer while practising, if the exercise allows
 // it
-// - body { joint }: the forces that act on a body, as they are drawn; no joint: the whole truss
-// - equation { joint, sum, about, terms }: what is to be said of each term of an equation that the
-//   student builds; the sum is "x", "y" or "moments", a term { sign, by, arm }
+// - body { answers, body, narrow }: the free body as a drawing, its marks pointing to the forces
+//   that act on it, and these in words
+// - equation { answers, body, sum, about, terms, judge }: an equation that the student builds, as
+// it
+//   is written, as it is kept, and if the exercise allows, what is to be said of each term; the sum
+//   is "x", "y" or "moments", a term { sign, by, arm }, one for each force of the body
+// - equations { answers }: those that are kept with the answers, as they are written
+//
+// A body is a "joint"; or the "part" that holds a joint, beside a "cut" through these members; or,
+// with neither, the whole truss.
 //
 // What is wrong stands in "faults", a list of sentences, and nothing else is then answered.
 

@@ -16,7 +16,7 @@ namespace {
 void writeFigure(JsonText& out, const Writer& writer, const LoadChoice& loads,
                  const std::vector<Question>& questions) {
     const std::optional<Sketch> figure = questionFigure(writer, loads, questions);
-    out.text("figure", figure ? svgOf(*figure) : std::string());
+    out.text("figure", figure ? svgToPointAt(*figure) : std::string());
     std::string tables;
     for (const TextTable& table : modelTables(writer)) {
         tables += tableHtml(table);

@@ -2,6 +2,7 @@
 
 #include "classroom/exercise/answer_names.hpp"
 #include "classroom/practice/standing.hpp"
+#include "desk/building.hpp"
 #include "phrases/classroom/practice.hpp"
 #include "report/derivation/working_text.hpp"
 #include "report/text/math_ml.hpp"
@@ -14,14 +15,6 @@ namespace {
 
 constexpr int kEquationLevel = 2;
 constexpr int kTermLevel = 3;
-
-std::string bodyName(const Writer& writer, JointId joint, bool first) {
-    if (!joint.valid()) {
-        return sayPlain(writer, first ? phrase::kTheWholeTrussFirst : phrase::kTheWholeTruss);
-    }
-    return sayPlain(writer, first ? phrase::kTheJointFirst : phrase::kTheJoint,
-                    {{"joint", writer.truss.joints[joint.at()].label}});
-}
 
 std::string namesOf(const Writer& writer, const std::vector<MemberOrRestraint>& forces) {
     const std::vector<std::string> reactions = readableReactions(writer.truss);
@@ -36,12 +29,12 @@ std::string namesOf(const Writer& writer, const std::vector<MemberOrRestraint>& 
 }
 
 // The body to choose instead of one that gives nothing: the whole truss if it gives a reaction.
-std::optional<JointId> betterBody(const Structure& structure, const HasFound& found) {
+std::optional<std::vector<JointId>> betterBody(const Structure& structure, const HasFound& found) {
     if (!standingOfWhole(structure, found).given.empty()) {
-        return JointId{};
+        return allJoints(structure);
     }
     const std::vector<JointId> useful = usefulJoints(structure, found);
-    return useful.empty() ? std::nullopt : std::optional(useful.front());
+    return useful.empty() ? std::nullopt : std::optional(std::vector<JointId>{useful.front()});
 }
 
 bool isFound(const HasFound& found, const Symbol& symbol) {
@@ -104,42 +97,119 @@ void addEquations(const Notation& notation, const DeskRequest& request, const St
     }
 }
 
-} // namespace
+std::string nameOf(const DeskBody& body, const MemberOrRestraint& force) {
+    const auto* member = std::get_if<MemberId>(&force);
+    return body.names[member ? body.paper.structure.restraints.size() + member->at()
+                             : std::get<RestraintId>(force).at()];
+}
 
-std::string standingText(const Writer& writer, const DeskRequest& request, JointId joint) {
-    const Structure structure = structureOf(request.truss);
-    const HasFound found = foundIn(request.answers);
-    const Standing standing =
-        joint.valid() ? standingAt(structure, found, joint) : standingOfWhole(structure, found);
+int numberOf(const Structure& structure, const MemberOrRestraint& force) {
+    const auto* member = std::get_if<MemberId>(&force);
+    return member ? static_cast<int>(structure.restraints.size()) + member->index
+                  : std::get<RestraintId>(force).index;
+}
+
+// A sum on a part, or its words where it is none that can be built on the page.
+struct Leaving {
+    std::optional<AskedSum> sum;
+    std::string says;
+};
+
+Leaving leavingOnly(const Writer& writer, const DeskBody& body, const std::vector<bool>& known,
+                    const MemberOrRestraint& force) {
+    const Structure& structure = body.paper.structure;
+    const int number = numberOf(structure, force);
+    const std::string name = nameOf(body, force);
+    const std::optional<AskedSum> sum =
+        sumLeavingOnly(structure, body.part, known, number, askedSum(body, SumKind::X, JointId{}));
+    if (!sum) {
+        const std::optional<Sum> far = sumFor(body.part, known, number, structure.extent);
+        const bool isMoment = far && far->takesMoments;
+        return {std::nullopt,
+                sayPlain(writer, isMoment ? phrase::kLeavesOnlyFar : phrase::kLeavesOnlyAcross,
+                         {{"unknown", name}})};
+    }
+    if (sum->kind == SumKind::Moments) {
+        return {sum, sayPlain(writer, phrase::kLeavesOnlyMoments,
+                              {{"joint", jointLabels(writer, {sum->about})}, {"unknown", name}})};
+    }
+    return {sum,
+            sayPlain(writer, sum->kind == SumKind::X ? phrase::kLeavesOnlyX : phrase::kLeavesOnlyY,
+                     {{"unknown", name}})};
+}
+
+std::string standingOn(const Writer& writer, const DeskBody& body, const HasFound& found) {
+    const Structure& structure = body.paper.structure;
+    const std::vector<JointId>& joints = body.part.joints;
+    const Standing standing = standingOfPart(structure, found, joints);
     const std::string count = std::to_string(standing.unknowns.size());
     if (standing.unknowns.empty()) {
         return sayPlain(writer, phrase::kBodyNothingLeft,
-                        {{"body", bodyName(writer, joint, false)}});
+                        {{"body", bodyName(writer, joints, Begins::Inside)}});
     }
     if (standing.given.size() == standing.unknowns.size()) {
-        return sayPlain(writer, phrase::kBodyGivesAll,
-                        {{"body", bodyName(writer, joint, true)}, {"unknowns", count}});
+        return sayPlain(
+            writer, phrase::kBodyGivesAll,
+            {{"body", bodyName(writer, joints, Begins::Sentence)}, {"unknowns", count}});
     }
     if (!standing.given.empty()) {
         return sayPlain(writer, phrase::kBodyGivesSome,
-                        {{"body", bodyName(writer, joint, true)},
+                        {{"body", bodyName(writer, joints, Begins::Sentence)},
                          {"given", namesOf(writer, standing.given)},
                          {"unknowns", count}});
     }
-    const std::optional<JointId> other = betterBody(structure, found);
+    const std::optional<std::vector<JointId>> other = betterBody(structure, found);
     return other ? sayPlain(writer, phrase::kBodyTooMany,
                             {{"unknowns", count},
-                             {"body", bodyName(writer, joint, false)},
-                             {"other", bodyName(writer, *other, false)}})
-                 : sayPlain(writer, phrase::kBodyTooManyNow,
-                            {{"unknowns", count}, {"body", bodyName(writer, joint, false)}});
+                             {"body", bodyName(writer, joints, Begins::Inside)},
+                             {"other", bodyName(writer, *other, Begins::Inside)}})
+                 : sayPlain(
+                       writer, phrase::kBodyTooManyNow,
+                       {{"unknowns", count}, {"body", bodyName(writer, joints, Begins::Inside)}});
 }
 
-std::vector<std::string> hintHtml(const Writer& writer, const DeskRequest& request, int level) {
+// Of a part that gives something: what it gives, the sum to take, the sum with its terms.
+std::vector<std::string> partHint(const Writer& writer, const DeskBody& body, const HasFound& found,
+                                  int level) {
+    const Standing standing = standingOfPart(body.paper.structure, found, body.part.joints);
+    std::vector<std::string> lines{htmlOf(plainLine(standingOn(writer, body, found)))};
+    if (level < kEquationLevel || standing.given.empty()) {
+        return lines;
+    }
+    const Leaving leaving = leavingOnly(writer, body, knownIn(found), standing.given.front());
+    lines.push_back(htmlOf(plainLine(leaving.says)));
+    if (level >= kTermLevel && leaving.sum) {
+        const auto terms = rightTerms(body.paper.structure, body.part, *leaving.sum);
+        for (std::string& line : equationHtml(writer, body, *leaving.sum, terms)) {
+            lines.push_back(std::move(line));
+        }
+    }
+    return lines;
+}
+
+} // namespace
+
+std::string standingText(const Writer& writer, const DeskRequest& request, const DeskBody& body) {
+    const HasFound found = foundIn(request.answers);
+    std::string text = standingOn(writer, body, found);
+    const Standing standing = standingOfPart(body.paper.structure, found, body.part.joints);
+    const bool tellsSums = !request.body.cut.empty() && request.exercise->hints >= Hints::Equations;
+    for (std::size_t i = 0; tellsSums && i < standing.given.size(); ++i) {
+        text += " " + leavingOnly(writer, body, knownIn(found), standing.given[i]).says;
+    }
+    return text;
+}
+
+std::vector<std::string> hintHtml(const Writer& writer, const DeskRequest& request,
+                                  const DeskBody& body, int level) {
     const LoadChoice& loads = request.exercise->loads;
+    const HasFound found = foundIn(request.answers);
+    if (!request.body.cut.empty() &&
+        !standingOfPart(body.paper.structure, found, body.part.joints).given.empty()) {
+        return partHint(writer, body, found, level);
+    }
     const Working working = workOut(request.truss, loads, solve(request.truss, loads));
     const Notation notation = notationOf(writer, working);
-    const HasFound found = foundIn(request.answers);
     const auto next = std::find_if(working.steps.begin(), working.steps.end(),
                                    [&](const Step& step) { return bringsSomething(step, found); });
     if (next == working.steps.end()) {

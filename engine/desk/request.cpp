@@ -1,8 +1,10 @@
 #include "desk/request.hpp"
 
+#include "classroom/exercise/answer_names.hpp"
 #include "exchange/exercises/answers_file.hpp"
 #include "exchange/exercises/exercise_file.hpp"
 #include "exchange/links/link.hpp"
+#include "phrases/faults/exercises.hpp"
 
 #include <algorithm>
 #include <array>
@@ -28,6 +30,42 @@ BuiltTerm readTerm(const JsonValue& value) {
     return term;
 }
 
+bool isYes(const JsonValue& request, std::string_view key) {
+    const JsonValue* value = request.find(key);
+    return value && value->kind == JsonValue::Kind::Boolean && value->boolean;
+}
+
+Outcome<ChosenBody> readBody(const JsonValue& request, const Truss& truss) {
+    ChosenBody body;
+    body.joint = findJoint(truss, textUnder(request, "joint"));
+    body.part = findJoint(truss, textUnder(request, "part"));
+    const std::vector<std::string> names = answerNames(truss);
+    const JsonValue* cut = request.find("cut");
+    for (const JsonValue& name : cut ? cut->items : std::vector<JsonValue>{}) {
+        const auto found = std::find(names.begin(), names.end(), name.text);
+        if (found == names.end()) {
+            return Issue{IssueCode::UnknownName, phrase::kPlaceAnswers,
+                         statement(phrase::kNoSuchAnswer, {{"name", name.text}})};
+        }
+        body.cut.push_back({static_cast<int>(found - names.begin())});
+    }
+    return body;
+}
+
+void readEquation(const JsonValue& value, DeskRequest& request) {
+    constexpr std::array<std::string_view, 3> kSumWords{"x", "y", "moments"};
+    const auto sum =
+        std::find(kSumWords.begin(), kSumWords.end(), textUnder(value, "sum")) - kSumWords.begin();
+    request.sum = sum < 3 ? static_cast<SumKind>(sum) : SumKind::X;
+    request.about = findJoint(request.truss, textUnder(value, "about"));
+    if (const JsonValue* terms = value.find("terms")) {
+        for (const JsonValue& term : terms->items) {
+            request.terms.push_back(readTerm(term));
+        }
+    }
+    request.asksJudgement = isYes(value, "judge");
+}
+
 } // namespace
 
 Outcome<DeskRequest> readRequest(std::string_view json) {
@@ -43,15 +81,14 @@ Outcome<DeskRequest> readRequest(std::string_view json) {
     DeskRequest request;
     request.wants = textUnder(value, "do");
     request.truss = std::move(reading).value().truss;
-    request.joint = textUnder(value, "joint");
-    request.typed = textUnder(value, "typed");
-    request.sum = textUnder(value, "sum");
-    request.about = textUnder(value, "about");
-    if (const JsonValue* terms = value.find("terms")) {
-        for (const JsonValue& term : terms->items) {
-            request.terms.push_back(readTerm(term));
-        }
+    const Outcome<ChosenBody> body = readBody(value, request.truss);
+    if (!body) {
+        return body.issues();
     }
+    request.body = body.value();
+    request.isNarrow = isYes(value, "narrow");
+    request.typed = textUnder(value, "typed");
+    readEquation(value, request);
     if (const JsonValue* level = value.find("level")) {
         request.level = static_cast<int>(level->number);
     }

@@ -16,12 +16,14 @@ struct DeskRequest {
     Truss truss;
     std::optional<Exercise> exercise; // none: the model asks nothing
     Answers answers;                  // blank where the request brings none
-    std::string joint;                // a label, or empty
-    std::string typed;                // an answer as typed
-    int level = 1;                    // of a hint
-    std::string sum;                  // of an equation that is built: "x", "y" or "moments"
-    std::string about;                // the label of its centre
-    std::vector<BuiltTerm> terms;
+    ChosenBody body{};
+    bool isNarrow = false; // the page has little room for drawings
+    std::string typed{};   // an answer as typed
+    int level = 1;         // of a hint
+    SumKind sum{};         // of an equation that is built
+    JointId about{};       // its centre
+    std::vector<BuiltTerm> terms{};
+    bool asksJudgement = false; // of the equation
 };
 [[nodiscard]] Outcome<DeskRequest> readRequest(std::string_view json);
 

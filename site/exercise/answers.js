@@ -10,7 +10,8 @@ function element(name, properties = {}, ...children) {
 let lastName = 0; // of groups of buttons, which must differ
 
 // A row: label, number, a choice of three. `choices` are [text, spoken, value].
-function forceRow({ of, label, spoken, choices, changed }) {
+export function answerRow(made) {
+    const { of, label, spoken, choices, changed } = made;
     const group = `sense-${lastName += 1}`;
     const input = element('input', { type: 'text', inputMode: 'decimal', enterKeyHint: 'next' });
     input.setAttribute('aria-label', `${spoken}: size`);
@@ -25,7 +26,12 @@ function forceRow({ of, label, spoken, choices, changed }) {
         choice.append(element('label', {}, radio, element('span', { textContent: text })));
         return radio;
     });
+    let told = '';
     const tell = (fault) => {
+        if (fault === told) {
+            return; // what was said of it by a check stays
+        }
+        told = fault;
         row.classList.toggle('unread', fault !== '');
         input.setAttribute('aria-invalid', String(fault !== ''));
         says.textContent = fault;
@@ -42,8 +48,14 @@ function forceRow({ of, label, spoken, choices, changed }) {
     // As it is typed: a message that came when the field is left would move the button that is being tapped.
     input.addEventListener('input', () => changed(row));
     choice.addEventListener('change', () => changed(row));
-    const judge = (words) => { says.textContent = words; };
-    return Object.assign(row, { input, tell, judge, put, read, of });
+    const judge = (words) => { says.textContent = told || words; };
+    // As it stands in the figure: "48 T", "36 ↑".
+    const words = () => {
+        const { text, sign } = read();
+        const sense = choices.find(([, , value]) => value === sign)?.[0] ?? '';
+        return sign === 0 ? '0' : [text.trim(), sense].filter(Boolean).join(' ');
+    };
+    return Object.assign(row, { input, tell, judge, put, read, of, words, made, fault: () => told });
 }
 
 const senses = [['T', 'tension', 1], ['C', 'compression', -1], ['0', 'zero', 0]];
@@ -64,15 +76,15 @@ export function createFields(form, exercise, changed) {
         reactions(part) {
             exercise.reactions.forEach(({ of, label, plus, minus }) => {
                 const choices = [[...wayOf(plus), 1], [...wayOf(minus), -1], ['0', 'zero', 0]];
-                const row = forceRow({ of, label, spoken: `Reaction ${plain(label)}`, choices, changed });
+                const row = answerRow({ of, label, name: plain(label), spoken: `Reaction ${plain(label)}`, choices, changed });
                 rows.reactions.set(of, row);
                 part.append(row);
             });
         },
-        forces(part, question) {
-            question.members.forEach((of) => {
+        forces(part, { members }) {
+            members.forEach((of) => {
                 const { label } = memberNamed(of);
-                const row = forceRow({ of, label: element('span', { textContent: label }).innerHTML,
+                const row = answerRow({ of, label: element('span', { textContent: label }).innerHTML, name: label,
                     spoken: `Member ${label}`, choices: senses, changed });
                 rows.forces.set(of, row);
                 part.append(row);
@@ -95,7 +107,7 @@ export function createFields(form, exercise, changed) {
             part.append(element('div', { className: 'answer' }, degree));
         },
         value(part, question, index) {
-            const row = forceRow({ of: String(index), label: question.what === 'displacement' ? 'δ' : 'η',
+            const row = answerRow({ of: String(index), label: question.what === 'displacement' ? 'δ' : 'η',
                 spoken: 'Value', choices: signs, changed });
             rows.values.set(index, row);
             part.append(row);
@@ -118,13 +130,28 @@ export function createFields(form, exercise, changed) {
         form.append(part);
     });
 
+    // What leads to what is asked: without it, nobody could say how far a student has come.
+    const asked = new Set([...rows.reactions.values(), ...rows.forces.values(), ...rows.values.values()]);
+    const members = exercise.members.map(({ of }) => of).filter((of) => !rows.forces.has(of));
+    const isWorked = exercise.questions.some(({ what }) => what !== 'determinacy');
+    if (isWorked && (rows.reactions.size === 0 || members.length > 0)) {
+        const more = element('details', {}, element('summary', { textContent: 'Forces found on the way' }),
+            element('p', { className: 'small', textContent: `Not asked for, but equations and hints use them. Sizes in ${
+                exercise.forceUnit}.` }));
+        if (rows.reactions.size === 0) {
+            makers.reactions(more);
+        }
+        makers.forces(more, { members });
+        form.append(more);
+    }
     const forceRows = [...rows.reactions.values(), ...rows.forces.values(), ...rows.values.values()];
     return {
         forceRows,
         count: () => {
-            const blanks = forceRows.filter((row) => row.read().text.trim() === '' && row.read().sign !== 0);
-            return { of: forceRows.length, blank: blanks, first: blanks[0]?.input ?? null };
+            const blanks = [...asked].filter((row) => row.read().text.trim() === '' && row.read().sign !== 0);
+            return { of: asked.size, blank: blanks };
         },
+        rowOf: (of) => rows.reactions.get(of) ?? rows.forces.get(of),
         // What was typed, to be kept and put back.
         draft: () => ({
             rows: Object.fromEntries(Object.entries(rows).map(([kind, all]) =>
@@ -147,10 +174,10 @@ export function createFields(form, exercise, changed) {
         },
         // As in exchange/exercises/answers_file.hpp. `typed` reads a number; rows that it can't read are left out and
         // say why.
-        answers(typed, { mark, variant, code }) {
+        answers(typed, { mark, variant, code, equations }) {
             const readRow = (row, words, key) => {
                 const { text, sign } = row.read();
-                const read = typed(text);
+                const read = text.trim() === '' ? {} : typed(text);
                 row.tell(read.faults?.[0] ?? '');
                 if (read.faults) {
                     return null;
@@ -177,7 +204,7 @@ export function createFields(form, exercise, changed) {
                 forces: list(rows.forces, ['C', '0', 'T'], 'sense'),
                 zero: named(true), notZero: named(false),
                 ...(/^-?\d{1,4}$/.test(count) ? { degree: Number(count) } : {}),
-                values,
+                values, equations,
             });
         },
     };

@@ -1,8 +1,11 @@
 // A student's page: the truss, the questions, help as far as the exercise allows, and handing in. It has nothing of the
 // answers in it: the program is asked about what was written.
 import { createFields } from './answers.js';
+import { createBody } from './body.js';
+import { createEditor } from './editor.js';
 import { embed, showsTrussAlone } from './embedded.js';
 import { createEquation } from './equation.js';
+import { keepOffline } from './offline.js';
 import { startDesk } from './program.js';
 
 const at = (id) => document.getElementById(id);
@@ -39,28 +42,27 @@ function createDraft(mark) {
 }
 
 function showFigure(exercise) {
-    at('figure').innerHTML = exercise.figure; // made by the program, everything escaped
     at('figure').hidden = exercise.figure === '';
     at('given-tables').innerHTML = exercise.given;
     at('given').open = exercise.figure === '';
 }
 
-function createHelp(desk, exercise, model, answers) {
-    at('help').hidden = exercise.hints === 'none' && !exercise.checksAtOnce; // the body is that of equations too
+function createHelp(desk, exercise, body, ask) {
     at('hint').hidden = exercise.hints === 'none';
-    const whole = new Option('the whole truss', '');
-    at('body').replaceChildren(whole, ...exercise.joints.map((joint) => new Option(`joint ${joint}`, joint)));
+    at('stand').hidden = exercise.hints === 'none' && !exercise.checksAtOnce;
     at('stand').addEventListener('click', () => {
-        const reply = desk({ do: 'stand', model, answers: answers(), joint: at('body').value });
+        const reply = body.isBody() ? ask({ do: 'stand', ...body.chosen() })
+            : { says: 'Cut the truss in two first, and choose a part.' };
         at('stand-says').textContent = reply.says ?? reply.faults[0];
     });
     let level = 0;
     let asked = '';
     at('hint').addEventListener('click', () => {
-        const now = answers();
-        level = now === asked ? level + 1 : 1; // something was written since: a new place
+        const request = { do: 'hint', ...body.isBody() ? body.chosen() : {} };
+        const now = JSON.stringify([request, ask.answers()]);
+        level = now === asked ? level + 1 : 1; // another body, or something was written since: a new place
         asked = now;
-        const reply = desk({ do: 'hint', model, answers: now, level });
+        const reply = ask({ ...request, level });
         const lines = reply.lines ?? [];
         at('hints').replaceChildren(...lines.map((html) => {
             const item = document.createElement('li');
@@ -94,7 +96,7 @@ function createCheck(desk, model, fields, answers) {
     } };
 }
 
-function createFinish(fields, written, code, beginAgain) {
+function createFinish(fields, kept, written, code, beginAgain) {
     const count = () => {
         const { of, blank } = fields.count();
         const unread = fields.forceRows.filter((row) => row.classList.contains('unread'));
@@ -109,7 +111,12 @@ function createFinish(fields, written, code, beginAgain) {
     at('review').addEventListener('click', () => {
         written();
         at('review-part').hidden = false;
-        at('review-says').textContent = count();
+        at('review-says').textContent = `${count()} Equations kept: ${kept.length}.`;
+        at('review-equations').replaceChildren(...[...at('kept-list').children].map((item) => {
+            const copy = item.cloneNode(true);
+            copy.querySelector('button').remove();
+            return copy;
+        }));
         at('review-says').focus();
     });
     at('copy').addEventListener('click', async () => {
@@ -141,49 +148,78 @@ function begin(desk, exercise) {
     at('title').textContent = exercise.title || 'An exercise';
     at('instructions').textContent = exercise.text;
     at('instructions').hidden = exercise.text === '';
+    at('work').hidden = false; // before anything is drawn, so that it can be measured
     showFigure(exercise);
     const draft = createDraft(mark);
     const before = draft.read();
     const code = linkedCode() ?? before.code ?? newCode();
+    const kept = readable(desk, exercise, before.equations ?? []);
     const typed = (text) => desk({ do: 'typed', model, typed: text });
-    const answers = () => fields.answers(typed, { mark, variant, code });
+    const answers = () => fields.answers(typed, { mark, variant, code, equations: kept });
     const written = () => desk({ do: 'answers', model, answers: answers() });
+    const ask = Object.assign((request) => desk({ ...request, model, answers: answers() }), { answers });
 
+    const keep = () => draft.keep({ code, ...fields.draft(), equations: kept });
+    const redraw = whenIdle(() => {
+        body.redraw();
+        equation.refresh();
+    });
     function changed(row) {
-        draft.keep({ code, ...fields.draft() });
+        keep();
         help.changed();
         check.changed(row);
         finish.changed();
         if (row) {
             readBack(row, typed);
         }
+        editor.follow(row);
+        redraw();
     }
     const fields = createFields(at('questions'), exercise, changed);
-    const help = createHelp(desk, exercise, model, answers);
-    const finish = createFinish(fields, written, code, () => {
-        fields.putBack({ rows: fields.draft().rows && blankRows(fields.draft().rows), zeros: [], degree: '' });
+    fields.putBack(before);
+    const editor = createEditor({ figure: at('figure'), place: at('editor'), exercise, fields, edited: changed,
+        choice: (thing) => body.takesMember(thing) });
+    const equation = createEquation({ ask, exercise, kept, keep() {
+        keep();
+        finish.changed();
+    } });
+    const body = createBody({ ask, exercise, light: editor.light, press: equation.pick, changed() {
+        help.changed();
+        equation.of(body);
+    } });
+    equation.of(body);
+    equation.refresh();
+    editor.follow(null);
+    const help = createHelp(desk, exercise, body, ask);
+    const finish = createFinish(fields, kept, written, code, () => {
         draft.keep({ code });
         location.reload();
     });
     const check = createCheck(desk, model, fields, answers);
     at('checking').hidden = !exercise.checksAtOnce;
-    at('building').hidden = !exercise.checksAtOnce;
-    if (exercise.checksAtOnce) {
-        createEquation((request) => desk({ ...request, model, answers: answers() }), exercise.joints);
-    }
-    fields.putBack(before);
+    at('working').hidden = exercise.questions.every(({ what }) => what === 'determinacy'); // there is no force to find
     embed(exercise, written, () => {
         const rows = exercise.checksAtOnce ? desk({ do: 'check', model, answers: answers() }).rows : null;
         return rows && { right: rows.filter((row) => row.right).length, of: fields.forceRows.length };
     });
     at('questions').addEventListener('submit', (event) => event.preventDefault());
-    at('work').hidden = false;
-    say('');
+    say(kept.length < (before.equations ?? []).length ? 'Equations that were kept before can’t be read any more, and are left out.' : '');
+    keepOffline(at('offline'));
 }
 
-function blankRows(rows) {
-    return Object.fromEntries(Object.entries(rows).map(([kind, all]) =>
-        [kind, all.map(([of]) => [of, { text: '', sign: null }])]));
+// One that can't be read would make all answers unreadable.
+function readable(desk, { model, mark }, equations) {
+    return equations.filter((equation) => !desk({ do: 'equations', model,
+        answers: JSON.stringify({ gussetAnswers: 1, exercise: mark, equations: [equation] }) }).faults);
+}
+
+// At most once a moment, as what is typed comes letter by letter.
+function whenIdle(work) {
+    let timer = 0;
+    return () => {
+        clearTimeout(timer);
+        timer = setTimeout(work, 200);
+    };
 }
 
 // "12.5 kN T" is a size and a sense: the sense is shown on its button.

@@ -1,34 +1,12 @@
 // The page of an exercise: answered by a student on a phone, with nothing of the answers in it.
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import path from 'node:path';
 import { test } from 'node:test';
-import { linkOf, root, screenshot, siteAndBrowser, sizes } from './support.mjs';
+import { arrive as arriveAt, asking, bridge, faultsByAxe, tooSmall } from './exercises.mjs';
+import { linkOf, screenshot, siteAndBrowser, sizes } from './support.mjs';
 
 const shared = siteAndBrowser();
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-const bridge = JSON.parse(readFileSync(path.join(root, 'site/examples/footbridge.json'), 'utf8'));
-
-// A page of the exercise's, once it shows one or says why not.
-async function arrive(size, fragment, options = {}) {
-    const context = await shared.browser.newContext({ ...size, ...options });
-    context.setDefaultTimeout(Number(process.env.PATIENCE ?? 10000));
-    const page = await context.newPage();
-    page.on('pageerror', (error) => { throw error; });
-    await page.goto(`${shared.site.address}exercise/${fragment}`);
-    await page.locator('#work:not([hidden]), #says:has-text(".")').first().waitFor();
-    return { page, context };
-}
-
-async function faultsByAxe(page) {
-    await page.evaluate(axe);
-    const { violations } = await page.evaluate(() => window.axe.run(document,
-        { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] }));
-    return violations.map(({ id, nodes }) => [id, nodes.map(({ html }) => html)]);
-}
-
-const asking = (exercise) => linkOf({ ...bridge, exercise });
+const arrive = (...place) => arriveAt(shared, ...place);
 
 test('a student answers three questions on a phone, and hands them in', async () => {
     const { page, context } = await arrive(sizes.phone, asking({ text: 'Take the joints in any order.',
@@ -73,8 +51,20 @@ test('a picture for the manual', async () => {
     const answering = await arrive(phone, asking({ ask: ['reactions'] }));
     await answering.page.locator('.answer[data-of="A:y"]').getByLabel('size').fill('36');
     await answering.page.locator('.answer[data-of="A:y"]').getByLabel('up', { exact: true }).tap();
+    const member = answering.page.locator('#figure').getByRole('button', { name: 'Support at A' });
+    await member.focus();
+    await member.press('Enter');
     await screenshot(answering.page, 'help-exercise');
     await answering.context.close();
+    const practising = await arrive(phone, asking({ ask: ['reactions', 'forces'] }));
+    await practising.page.getByLabel('Body', { exact: true }).selectOption('joint A');
+    const force = practising.page.locator('.term', { hasText: 'AC' });
+    await force.locator('button.force').tap();
+    await force.getByLabel('positive').tap();
+    await force.getByLabel('times').selectOption('· cos α');
+    await force.evaluate((row) => row.scrollIntoView({ block: 'end' }));
+    await screenshot(practising.page, 'help-practising');
+    await practising.context.close();
 });
 
 test('hints come one at a time, from where the student stands, and as far as the exercise allows', async () => {
@@ -119,11 +109,7 @@ test('a damaged link, a question without an answer and a broken one are said', a
 
 test('every target of the student’s page can be hit by a thumb', async () => {
     const { page, context } = await arrive(sizes.phone, asking({ ask: ['reactions', 'forces', 'zero-members', 'determinacy'] }));
-    const small = await page.evaluate(() => [...document.querySelectorAll('button, select, .choice label, .members label, input[type=text], summary, header a')]
-        .filter((one) => one.offsetParent).map((one) => [one.outerHTML.slice(0, 60), one.getBoundingClientRect()])
-        .filter(([, box]) => box.height < 44 || box.width < 43.9).map(([html]) => html));
-    assert.deepEqual(small, []);
-    assert.equal(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth), true);
+    assert.deepEqual(await tooSmall(page), []);
     await screenshot(page, 'exercise-phone-all');
     await context.close();
 });
@@ -150,38 +136,5 @@ test('what was written is checked without giving anything away', async () => {
     await screenshot(page, 'exercise-phone-checked');
     assert.deepEqual(await faultsByAxe(page), []);
 
-    await context.close();
-});
-
-test('an equation is built force by force, on a phone, and each is judged', async () => {
-    const { page, context } = await arrive(sizes.phone, asking({ ask: ['reactions', 'forces'] }));
-    await page.getByLabel('Body', { exact: true }).selectOption('joint A');
-    const term = (force) => page.locator('.term', { hasText: force });
-    await page.locator('.term').nth(3).waitFor();
-    assert.equal(await page.locator('.term').count(), 4, 'two reactions, two members');
-    await term('AB').getByLabel('positive').tap();
-    await page.getByRole('button', { name: 'Check the equation' }).tap();
-    await page.locator('#judge-says', { hasText: '2 of 4' }).waitFor();
-    await screenshot(page, 'exercise-phone-equation');
-    await term('A_x').getByLabel('positive').tap();
-    await term('AC').getByLabel('positive').tap();
-    await term('AC').getByLabel('times').selectOption('· sin α');
-    await page.getByRole('button', { name: 'Check the equation' }).tap();
-    await term('AC').getByText('not its part along the axis').waitFor();
-    await term('AC').getByLabel('times').selectOption('· cos α');
-    await page.getByRole('button', { name: 'Check the equation' }).tap();
-    await page.locator('#judge-says', { hasText: 'The equation is right. Unknown in it: A_x, AB, AC.' }).waitFor();
-    await page.getByLabel('Sum').selectOption('of moments');
-    await page.getByLabel('Body', { exact: true }).selectOption('the whole truss');
-    await page.getByLabel('about', { exact: true }).selectOption('A');
-    // 24 kN at 4, 8 and 12 m, and H_y at 16 m: anticlockwise positive.
-    for (const [force, sign, arm] of [['at B', 'negative', '4'], ['at D', 'negative', '8'], ['at F', 'negative', '12'],
-        ['H_y', 'positive', '16']]) {
-        await term(force).getByLabel(sign).tap();
-        await term(force).getByLabel('arm').fill(arm);
-    }
-    await page.getByRole('button', { name: 'Check the equation' }).tap();
-    await page.locator('#judge-says', { hasText: 'Unknown in it: H_y.' }).waitFor();
-    assert.deepEqual(await faultsByAxe(page), []);
     await context.close();
 });

@@ -3,7 +3,9 @@
 #include "cli/command_list.hpp"
 #include "cli/commands.hpp"
 #include "cli/input.hpp"
+#include "desk/desk.hpp"
 #include "exchange/links/link.hpp"
+#include "fuzz/every_request.hpp"
 #include "fuzz/soundness.hpp"
 #include "support/english.hpp"
 
@@ -84,6 +86,9 @@ public:
         for (const CommandLine& words : everyCommand(read.value().truss, random_)) {
             run(words, read.value());
         }
+        for (const std::string& request : everyRequest(read.value().truss, random_)) {
+            ask(request);
+        }
         return std::move(judged_);
     }
 
@@ -126,6 +131,18 @@ private:
         demand(faultOfForm(parsed.arguments, answer), spelled(words));
         demand(faultOfWords(answer), spelled(words));
         agrees(words, answer);
+    }
+
+    // The desk answers in JSON, or says what is wrong and nothing else.
+    void ask(const std::string& request) {
+        const std::string name = "desk " + request.substr(0, request.find(','));
+        ++judged_.runs;
+        const std::clock_t start = std::clock();
+        const std::string reply = deskReply(englishPhrases(), request);
+        const double seconds = static_cast<double>(std::clock() - start) / CLOCKS_PER_SEC;
+        demand(seconds > kHangs ? "takes " + std::to_string(seconds) + " s" : "", name);
+        demand(faultOfJson(reply), name);
+        demand(reply == R"({"faults":[]})" ? "refused without a word" : "", name);
     }
 
     // All commands on the whole model must end with the exit status of `solve`.

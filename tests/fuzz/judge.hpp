@@ -1,7 +1,7 @@
 #pragma once
-// Gives one input to every command, and checks what must hold whatever the input is: there is an
-// answer or a reason, the commands agree on the exit status, the output has the format asked for,
-// and files and links reproduce the model unchanged.
+// Gives one input to every command and to the desk, and checks what must hold whatever the input
+// is: there is an answer or a reason, the commands agree on the exit status, the output has the
+// format asked for, and files and links reproduce the model unchanged.
 
 #include "fuzz/every_command.hpp"
 

@@ -1,13 +1,14 @@
 // The published JSON Schema and the reader of the command line agree on what a model is.
 import assert from 'node:assert/strict';
 import { spawnSync } from 'node:child_process';
-import { readFileSync, readdirSync } from 'node:fs';
+import { mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { test } from 'node:test';
 import { gusset, root } from '../cli/support.mjs';
 
-function validity(models) {
-    const { status, stdout, stderr } = spawnSync('python3', [path.join(root, 'tests/site/validate_models.py')], {
+function validity(models, schema = 'model') {
+    const { status, stdout, stderr } = spawnSync('python3', [path.join(root, 'tests/site/validate_models.py'), schema], {
         input: models.map((model) => JSON.stringify(model) + '\n').join(''),
         encoding: 'utf8',
     });
@@ -112,4 +113,46 @@ test('unknown keys are allowed everywhere', () => {
     }
     assert.deepEqual(validity([model]), ['valid']);
     assert.equal(gusset(['check', '-'], JSON.stringify(model)).status, 0);
+});
+
+// Changes to answers that gusset mark refuses for a reason that a schema can express.
+const answerChanges = {
+    'no version': (a) => delete a.gussetAnswers,
+    'no exercise': (a) => delete a.exercise,
+    'a size below nothing': (a) => (a.reactions[1].size = -36),
+    'a sign that is none': (a) => (a.reactions[1].sign = 'up'),
+    'a sense that is none': (a) => (a.forces[0].sense = 'tension'),
+    'a force of nothing': (a) => delete a.forces[0].of,
+    'an equation that is text': (a) => (a.equations[0] = 'ΣF = 0'),
+    'a sum that is none': (a) => (a.equations[0].sum = 'z'),
+    'moments about nothing': (a) => delete a.equations[1].about,
+    'a cut without a part': (a) => delete a.equations[1].part,
+    'a term with two signs': (a) => (a.equations[0].terms[0].sign = '+-'),
+    'a term times a tangent': (a) => (a.equations[0].terms[1].by = 'tangent'),
+    'an arm below nothing': (a) => (a.equations[1].terms[0].arm = -8),
+};
+
+test('answers with equations are what their schema says, and what it refuses is not marked', () => {
+    const answers = () => JSON.parse(readFileSync(path.join(root, 'tests/data/classroom/answers.json'), 'utf8'));
+    const key = gusset(['exercise', 'site/examples/footbridge.json', '--ask', 'reactions,forces']).stdout;
+    const folder = mkdtempSync(path.join(tmpdir(), 'gusset-'));
+    const marked = (sheet) => {
+        const file = path.join(folder, 'answers.json');
+        writeFileSync(file, JSON.stringify(sheet));
+        return gusset(['mark', '-', file], key);
+    };
+    assert.deepEqual(validity([answers()], 'answers'), ['valid']);
+    assert.match(marked(answers()).stdout, /^7HQ2M,/m);
+    const changed = Object.values(answerChanges).map((change) => {
+        const sheet = answers();
+        change(sheet);
+        return sheet;
+    });
+    validity(changed, 'answers').forEach((line, i) => assert.match(line, /^invalid/, Object.keys(answerChanges)[i]));
+    changed.forEach((sheet, i) => {
+        const { status, stdout, stderr } = marked(sheet);
+        assert.doesNotMatch(stdout, /^7HQ2M,/m, Object.keys(answerChanges)[i]);
+        assert.ok(status === 2 && stderr !== '', Object.keys(answerChanges)[i]);
+    });
+    rmSync(folder, { recursive: true });
 });

@@ -1,17 +1,18 @@
 #!/usr/bin/env python3
-"""Reads lines of JSON, each a model, and prints for each whether the JSON Schema of the format accepts it:
-"valid", or "invalid" and why. Fails if the schema itself is not valid."""
+"""Reads lines of JSON and prints for each whether the JSON Schema that is named, by default that of models, accepts
+it: "valid", or "invalid" and why. Fails if the schema itself is not valid."""
 import json
 import pathlib
 import sys
 
 import jsonschema
 
-SCHEMA = pathlib.Path(__file__).resolve().parents[2] / "site/schema/model.schema.json"
+SCHEMAS = pathlib.Path(__file__).resolve().parents[2] / "site/schema"
 
 
 def main() -> None:
-    schema = json.loads(SCHEMA.read_text(encoding="utf-8"))
+    name = sys.argv[1] if len(sys.argv) > 1 else "model"
+    schema = json.loads((SCHEMAS / f"{name}.schema.json").read_text(encoding="utf-8"))
     jsonschema.Draft202012Validator.check_schema(schema)
     validator = jsonschema.Draft202012Validator(schema)
     for line in sys.stdin:

@@ -3,6 +3,7 @@
 // apart. Never a name.
 
 #include "classroom/exercise/exercise.hpp"
+#include "classroom/exercise/written_equation.hpp"
 
 #include <optional>
 #include <string>
@@ -31,6 +32,7 @@ struct Answers {
     std::vector<std::optional<bool>> zeros;    // of each member: whether it carries nothing
     std::optional<int> degree;                 // of indeterminacy; negative: mechanism
     std::vector<std::optional<double>> values; // of each question that asks for one value
+    std::vector<WrittenEquation> equations{};  // that the student kept, in the order of keeping
 
     bool operator==(const Answers&) const = default;
 };

@@ -41,14 +41,16 @@ PartOfTruss partOf(const Structure& structure, const std::vector<Vec2>& loads,
     for (const JointId joint : joints) {
         within[joint.at()] = true;
         if (loads[joint.at()] != Vec2{}) {
-            part.forces.push_back({kGivenLoad, loads[joint.at()], structure.joints[joint.at()]});
+            part.forces.push_back(
+                {kGivenLoad, loads[joint.at()], structure.joints[joint.at()], joint});
         }
     }
     const int restraints = static_cast<int>(structure.restraints.size());
     for (int i = 0; i < restraints; ++i) {
         const Restraint& restraint = structure.restraints[static_cast<std::size_t>(i)];
         if (within[restraint.joint.at()]) {
-            part.forces.push_back({i, restraint.along, structure.joints[restraint.joint.at()]});
+            part.forces.push_back(
+                {i, restraint.along, structure.joints[restraint.joint.at()], restraint.joint});
         }
     }
     for (std::size_t i = 0; i < structure.bars.size(); ++i) {
@@ -58,7 +60,8 @@ PartOfTruss partOf(const Structure& structure, const std::vector<Vec2>& loads,
         if (within[a] != within[b]) {
             part.forces.push_back({restraints + static_cast<int>(i),
                                    within[a] ? bar.along : -bar.along,
-                                   structure.joints[within[a] ? a : b]});
+                                   structure.joints[within[a] ? a : b],
+                                   {within[a] ? bar.a : bar.b}});
         }
     }
     return part;

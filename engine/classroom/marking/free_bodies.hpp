@@ -16,6 +16,7 @@ struct ActingForce {
     int of = kGivenLoad; // number of an unknown
     Vec2 along;          // unit vector on the body for a value of +1; of a load, the force itself
     Vec2 at;             // m
+    JointId joint{};     // of the part, where it acts
 };
 struct PartOfTruss {
     std::vector<JointId> joints;

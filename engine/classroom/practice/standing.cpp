@@ -4,12 +4,26 @@
 
 namespace gusset {
 
-namespace {
+HasFound foundIn(const Answers& answers) {
+    HasFound found;
+    for (const WrittenForce& reaction : answers.reactions) {
+        found.reactions.push_back(valueOf(reaction).has_value());
+    }
+    for (std::size_t i = 0; i < answers.forces.size(); ++i) {
+        found.forces.push_back(valueOf(answers.forces[i]).has_value() || answers.zeros[i] == true);
+    }
+    return found;
+}
 
-Standing standingOn(const Structure& structure, const HasFound& found,
-                    const std::vector<JointId>& joints) {
+std::vector<bool> knownIn(const HasFound& found) {
     std::vector<bool> known = found.reactions;
     known.insert(known.end(), found.forces.begin(), found.forces.end());
+    return known;
+}
+
+Standing standingOfPart(const Structure& structure, const HasFound& found,
+                        const std::vector<JointId>& joints) {
+    const std::vector<bool> known = knownIn(found);
     const std::vector<Vec2> noLoads(structure.joints.size()); // they are known in any case
     const PartOfTruss part = partOf(structure, noLoads, joints);
     Standing standing;
@@ -25,25 +39,12 @@ Standing standingOn(const Structure& structure, const HasFound& found,
     return standing;
 }
 
-} // namespace
-
-HasFound foundIn(const Answers& answers) {
-    HasFound found;
-    for (const WrittenForce& reaction : answers.reactions) {
-        found.reactions.push_back(valueOf(reaction).has_value());
-    }
-    for (std::size_t i = 0; i < answers.forces.size(); ++i) {
-        found.forces.push_back(valueOf(answers.forces[i]).has_value() || answers.zeros[i] == true);
-    }
-    return found;
-}
-
 Standing standingAt(const Structure& structure, const HasFound& found, JointId joint) {
-    return standingOn(structure, found, {joint});
+    return standingOfPart(structure, found, {joint});
 }
 
 Standing standingOfWhole(const Structure& structure, const HasFound& found) {
-    return standingOn(structure, found, allJoints(structure));
+    return standingOfPart(structure, found, allJoints(structure));
 }
 
 std::vector<JointId> usefulJoints(const Structure& structure, const HasFound& found) {

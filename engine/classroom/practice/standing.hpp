@@ -20,9 +20,13 @@ struct Standing {
     std::vector<MemberOrRestraint> unknowns; // reactions, then members
     std::vector<MemberOrRestraint> given;    // of these, what its equations determine
 };
-// Precondition for both: the structure is structureOf(the truss).
+// Precondition for all: the structure is structureOf(the truss).
 [[nodiscard]] Standing standingAt(const Structure&, const HasFound&, JointId);
 [[nodiscard]] Standing standingOfWhole(const Structure&, const HasFound&);
+[[nodiscard]] Standing standingOfPart(const Structure&, const HasFound&,
+                                      const std::vector<JointId>& joints);
+// What is known, by the number of the unknown.
+[[nodiscard]] std::vector<bool> knownIn(const HasFound&);
 
 // The joints that give something, those that give all their unknowns first.
 [[nodiscard]] std::vector<JointId> usefulJoints(const Structure&, const HasFound&);

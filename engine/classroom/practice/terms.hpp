@@ -2,25 +2,18 @@
 // An equation of equilibrium as a student builds it: for each force that acts on a body, whether it
 // is in the equation, with which sign, and times what.
 
+#include "classroom/exercise/written_equation.hpp"
 #include "classroom/marking/free_bodies.hpp"
-#include "hand/paper/working.hpp"
 
 #include <vector>
 
 namespace gusset {
 
-enum class Multiplier { Whole, Sine, Cosine, Arm }; // of the force's angle with the horizontal
-struct BuiltTerm {
-    int sign = 0; // 0: the force is not in the equation
-    Multiplier by = Multiplier::Whole;
-    double arm = 0; // length units, not negative
-};
-
 struct AskedSum {
-    EquationKind kind = EquationKind::SumX; // SumX, SumY or SumMoments
-    JointId about;                          // of SumMoments
-    bool clockwise = false;                 // which sense of rotation is positive
-    double metre = 1;                       // of a length unit
+    SumKind kind = SumKind::X;
+    JointId about{};        // of moments
+    bool clockwise = false; // which sense of rotation is positive
+    double metre = 1;       // of a length unit
 };
 
 enum class TermVerdict { Right, Missing, NotInIt, WrongSign, WrongMultiplier, WrongArm };
@@ -30,5 +23,14 @@ enum class TermVerdict { Right, Missing, NotInIt, WrongSign, WrongMultiplier, Wr
 // many terms as the part has forces.
 [[nodiscard]] std::vector<TermVerdict> judgeTerms(const Structure&, const PartOfTruss&,
                                                   const AskedSum&, const std::vector<BuiltTerm>&);
+// What is right of each force, an axis-parallel one without sine or cosine.
+[[nodiscard]] std::vector<BuiltTerm> rightTerms(const Structure&, const PartOfTruss&,
+                                                const AskedSum&);
+
+// A sum that holds no unknown but this one: of horizontal or vertical forces, or of moments about a
+// joint; none where there is no such sum.
+[[nodiscard]] std::optional<AskedSum> sumLeavingOnly(const Structure&, const PartOfTruss&,
+                                                     const std::vector<bool>& known, int unknown,
+                                                     AskedSum like);
 
 } // namespace gusset

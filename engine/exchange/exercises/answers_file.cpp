@@ -1,6 +1,7 @@
 #include "exchange/exercises/answers_file.hpp"
 
 #include "classroom/exercise/answer_names.hpp"
+#include "exchange/exercises/equations_file.hpp"
 #include "exchange/exercises/exercise_file.hpp"
 #include "exchange/files/object_reader.hpp"
 #include "exchange/json/json_text.hpp"
@@ -25,7 +26,7 @@ using SignWords = std::array<std::string_view, 3>;
 class AnswersReader {
 public:
     AnswersReader(const Truss& truss, const Exercise& exercise, IssueList& issues)
-        : reactions_(reactionNames(truss)), members_(answerNames(truss)),
+        : truss_(truss), reactions_(reactionNames(truss)), members_(answerNames(truss)),
           mark_(exerciseMark(truss)), issues_(issues), answers_(blankAnswers(truss, exercise)) {}
 
     Answers read(const JsonValue& value) {
@@ -49,6 +50,7 @@ public:
             answers_.degree = static_cast<int>(*degree);
         }
         readValues(object);
+        answers_.equations = readEquations(truss_, object);
         return std::move(answers_);
     }
 
@@ -136,6 +138,7 @@ private:
         }
     }
 
+    const Truss& truss_;
     std::vector<std::string> reactions_;
     std::vector<std::string> members_;
     std::string mark_;
@@ -214,6 +217,7 @@ std::string answersText(const Truss& truss, const Answers& answers) {
         value ? out.number(*value) : out.null();
     }
     out.endArray();
+    writeEquations(truss, answers.equations, out);
     out.endObject();
     return out.take();
 }

@@ -8,8 +8,9 @@
 //   "zero": ["B-C"], "notZero": ["A-B"], "degree": 0, "values": [null, 3.2] }
 //
 // "exercise" is exerciseMark's; sizes are in the model's force units, `sign` is along +x, up, or
-// the reaction's direction for "+". `values` has one place for each question. No name is ever
-// written.
+// the reaction's direction for "+". `values` has one place for each question. "equations" holds
+// those that the student kept (equations_file). No name is ever written. As JSON Schema:
+// site/schema/answers.schema.json.
 
 #include "classroom/exercise/answers.hpp"
 #include "core/outcome.hpp"

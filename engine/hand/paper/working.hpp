@@ -238,5 +238,8 @@ struct Working {
 // determinate, the working holds the counting and a remark that says why it ends there. It finds
 // its own values from its own equations; the solution only tells whether there is a working at all.
 [[nodiscard]] Working workOut(const Truss&, const LoadChoice&, const Solution&);
+// The paper before the first step: structure, loads, and one step of geometry with every angle, by
+// the letters that workOut() gives them.
+[[nodiscard]] Working blankPaper(const Truss&, const LoadChoice&);
 
 } // namespace gusset

@@ -33,6 +33,20 @@ inline constexpr auto kBodyTooMany =
 inline constexpr auto kBodyTooManyNow =
     "{unknowns} are unknown at {body}: too many for its equations, as everywhere now. A section "
     "through three members, or two joints together, goes on."_phrase;
+// Of a part that a cut leaves: which sum gives one of its forces.
+inline constexpr auto kLeavesOnlyX =
+    "The sum of horizontal forces leaves only {unknown} unknown."_phrase;
+inline constexpr auto kLeavesOnlyY =
+    "The sum of vertical forces leaves only {unknown} unknown."_phrase;
+inline constexpr auto kLeavesOnlyMoments =
+    "The sum of moments about {joint} leaves only {unknown} unknown."_phrase;
+inline constexpr auto kLeavesOnlyFar = "Moments about the point where the other unknown forces "
+                                       "meet leave only {unknown} unknown; that "
+                                       "point is no joint."_phrase;
+inline constexpr auto kLeavesOnlyAcross =
+    "The other unknown forces are parallel: a sum across them leaves only {unknown} unknown."_phrase;
+inline constexpr auto kThePart = "the part with {joints}"_phrase;
+inline constexpr auto kThePartFirst = "The part with {joints}"_phrase;
 inline constexpr auto kTheWholeTruss = "the whole truss"_phrase;
 inline constexpr auto kTheWholeTrussFirst = "The whole truss"_phrase;
 inline constexpr auto kTheJoint = "joint {joint}"_phrase;
@@ -51,6 +65,17 @@ inline constexpr auto kCheckCarried =
 inline constexpr auto kCheckSlipAt = "This does not follow: look again at {where}."_phrase;
 inline constexpr auto kCheckSlip = "This does not follow from your other values."_phrase;
 inline constexpr auto kCheckHalf = "A size and a sense are needed, and one is missing."_phrase;
+
+// What is said of a cut while its members are picked.
+inline constexpr auto kCutNothing =
+    "No member is cut yet: pick those that the section goes through."_phrase;
+inline constexpr auto kCutStillOne =
+    "The truss still hangs together: cut more members, until it falls into two parts."_phrase;
+inline constexpr auto kCutTooMany =
+    "The truss falls into {parts} parts: cut fewer members, so that there are two."_phrase;
+inline constexpr auto kCutIdle =
+    "{member} is cut, though both its ends are in the same part: leave it whole."_phrase;
+inline constexpr auto kCutParts = "The cut parts the truss in two: choose a part."_phrase;
 
 // What is said of a term while an equation is built.
 inline constexpr auto kTermMissing = "It has a part in this equation."_phrase;

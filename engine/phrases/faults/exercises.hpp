@@ -41,6 +41,10 @@ inline constexpr auto kNoAnswersInLink =
     "there are no answers in this link: paste all of it"_phrase;
 inline constexpr auto kNoSuchEquation =
     "an equation needs a term for each force on the body, and moments need a centre"_phrase;
+inline constexpr auto kCutPartsNothing =
+    "the members that are cut must part the truss in two, and \"part\" must be a joint of one "
+    "part"_phrase;
+inline constexpr auto kMomentsNeedCentre = "moments are about a joint: give \"about\""_phrase;
 inline constexpr auto kNotTyped =
     "\"{text}\" is no number here: write a size such as 12.5, with its unit if you like"_phrase;
 inline constexpr auto kSenseIsOneOf = "must be \"T\", \"C\" or \"0\""_phrase;

@@ -32,6 +32,7 @@ std::string forceOf(const Truss& truss, double value) {
     style.form = NumberForm::Significant;
     style.digits = kFeedbackFigures;
     style.keepZeros = false;
+    style.decimalSign = truss.classSettings.decimalSign;
     return withUnit(formatNumber(value, style), symbolOf(truss.units.force));
 }
 

@@ -33,10 +33,15 @@ void drawArrow(Draft& draft, const BodyForce& force, Vec2 way, double from, doub
     const Vec2 near = draft.places[joint] + from * way;
     const Vec2 far = draft.places[joint] + to * way;
     const bool outwards = dot(onPaper(force.along), way) > 0;
-    draft.sketch.arrows.push_back({outwards ? near : far, outwards ? far : near, force.ink, 1.75});
+    draft.sketch.arrows.push_back(
+        {outwards ? near : far, outwards ? far : near, force.ink, 1.75, force.thing});
     draft.rays[joint].push_back({way, to});
-    draft.waiting.push_back(
-        {{.words = force.label, .at = far, .ink = force.ink, .size = kLabelSize}, way});
+    draft.waiting.push_back({{.words = force.label,
+                              .at = far,
+                              .ink = force.ink,
+                              .size = kLabelSize,
+                              .thing = force.thing},
+                             way});
 }
 
 // Px from the joint, beyond whatever is on the same ray.
@@ -137,7 +142,7 @@ double drawMembers(Draft& draft) {
         const Vec2 way = onPaper(notation.working.structure.bars[id.at()].along);
         const double reach = length(draft.places[b] - draft.places[a]);
         draft.sketch.lines.push_back(
-            {draft.places[a], draft.places[b], SketchInk::Muted, 2, false});
+            {draft.places[a], draft.places[b], SketchInk::Muted, 2, false, id.index});
         draft.rays[a].push_back({way, reach});
         draft.rays[b].push_back({-way, reach});
     }

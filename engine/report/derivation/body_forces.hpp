@@ -16,7 +16,8 @@ struct BodyForce {
     std::optional<MemberOrRestraint> of{}; // the cut member, or the reaction; none: a load
     Vec2 out{};                            // for a cut member, the unit vector out of the body
     SketchInk ink = SketchInk::Plain;
-    RichLine label{}; // F_AB, "A_y = 36 kN", "24 kN"
+    RichLine label{};     // F_AB, "A_y = 36 kN", "24 kN"
+    int thing = kNoThing; // of its arrow and its label
 };
 [[nodiscard]] bool isCutMember(const BodyForce&);
 struct FreeBody {

@@ -5,7 +5,6 @@
 #include "phrases/working/free_bodies.hpp"
 #include "report/derivation/axis_arrow.hpp"
 #include "report/derivation/body_draft.hpp"
-#include "report/derivation/body_forces.hpp"
 #include "report/derivation/force_polygon_sketch.hpp"
 #include "report/derivation/moment_centre.hpp"
 
@@ -252,6 +251,12 @@ std::vector<Sketch> bodySketchesIn(const Notation& notation, std::size_t step,
         }
     }
     return sketches;
+}
+
+Sketch bodySketch(const Notation& notation, const FreeBody& body, SketchPaper paper) {
+    return body.joints.size() == 1 ? jointSketch(notation, body, std::nullopt)
+                                   : partSketch(notation, body, 0, roomIn(paper),
+                                                 paper == SketchPaper::Page);
 }
 
 std::vector<Sketch> bodySketches(const Notation& notation, std::size_t step, SketchPaper paper) {

@@ -3,6 +3,7 @@
 // ones, and at inclined forces the angle or slope triangle in the class's style. Labels never
 // overlap each other or an arrow.
 
+#include "report/derivation/body_forces.hpp"
 #include "report/formula/notation.hpp"
 #include "report/sketch/sketch.hpp"
 
@@ -22,6 +23,8 @@ inline constexpr std::size_t kLargestBody = 120;
 // for them. A body that does not fit at the usual size of letters comes out larger than the space.
 [[nodiscard]] std::vector<Sketch> bodySketchesIn(const Notation&, std::size_t step,
                                                  const FigureSpace&);
+// A body that no step introduces. Precondition: the notation is that of a blankPaper.
+[[nodiscard]] Sketch bodySketch(const Notation&, const FreeBody&, SketchPaper);
 
 // What is written beside a member of the whole truss.
 struct MemberWords {

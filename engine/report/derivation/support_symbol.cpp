@@ -4,7 +4,7 @@
 
 namespace gusset {
 
-SupportReach drawSupport(Sketch& sketch, Vec2 tip, const Support& support) {
+SupportReach drawSupport(Sketch& sketch, Vec2 tip, const Support& support, int thing) {
     constexpr double kHeight = 15; // px from the joint to the ground, or to a roller's wheels
     constexpr double kHalf = 10;   // px, half the width of its triangle
     constexpr double kWheel = 3;   // px, radius
@@ -13,7 +13,7 @@ SupportReach drawSupport(Sketch& sketch, Vec2 tip, const Support& support) {
     const Vec2 side{-down.y, down.x};
     const Vec2 foot = tip + kHeight * down;
     const auto line = [&](Vec2 a, Vec2 b) {
-        sketch.lines.push_back({a, b, SketchInk::Plain, 1.25, false});
+        sketch.lines.push_back({a, b, SketchInk::Plain, 1.25, false, thing});
     };
     line(tip, foot + kHalf * side);
     line(foot + kHalf * side, foot - kHalf * side);

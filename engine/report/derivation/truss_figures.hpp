@@ -17,7 +17,8 @@ struct FinalForces {               // force units
 [[nodiscard]] std::optional<FinalForces> finalForces(const Notation&);
 
 // With supports, loads and dimensions, and the members that are asked for in another ink. Nothing
-// for a truss with too many joints to be read, or with none.
+// for a truss with too many joints to be read, or with none. Marks of a member belong to its
+// number, those of a support to the number of its first restraint, counted on from the members.
 [[nodiscard]] std::optional<Sketch> givenFigure(const Notation&,
                                                 const std::vector<MemberId>& asked);
 // With every force as it acts, "16.67 C" at a member. Nothing likewise.

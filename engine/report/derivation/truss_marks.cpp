@@ -36,10 +36,12 @@ std::vector<Vec2> placesBeside(const SketchLine& member, const RichLine& words) 
 } // namespace
 
 void drawSupports(Draft& draft) {
+    int thing = static_cast<int>(draft.notation.truss.members.size());
     for (const Support& support : draft.notation.truss.supports) {
         const std::size_t joint = indexOf(draft.body, support.joint);
-        const SupportReach reach = drawSupport(draft.sketch, draft.places[joint], support);
+        const SupportReach reach = drawSupport(draft.sketch, draft.places[joint], support, thing);
         draft.rays[joint].push_back({reach.way, reach.depth});
+        thing += support.kind == SupportKind::Pin ? 2 : 1;
     }
 }
 

@@ -35,18 +35,23 @@ struct FigureSpace { // px, where a drawing is to go
     double high = 0;
 };
 
+// What a mark belongs to, by a number of the drawing's own, for a page on which people point at it.
+inline constexpr int kNoThing = -1;
+
 struct SketchLine {
     Vec2 a;
     Vec2 b;
     SketchInk ink = SketchInk::Plain;
     double width = 1.5; // px
     bool dashed = false;
+    int thing = kNoThing;
 };
 struct SketchArrow { // a shaft and a filled head that ends at the tip
     Vec2 tail;
     Vec2 tip;
     SketchInk ink = SketchInk::Plain;
     double width = 1.5; // px, of the shaft; the head follows
+    int thing = kNoThing;
 };
 struct SketchArc { // a thin line round a centre
     Vec2 centre;
@@ -72,6 +77,7 @@ struct SketchWords {
     SketchAnchor anchor = SketchAnchor::Middle;
     SketchInk ink = SketchInk::Plain;
     double size = 14; // font size in px; subscripts are kSubscriptSize of it
+    int thing = kNoThing;
 };
 
 struct Sketch {

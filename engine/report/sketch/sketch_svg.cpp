@@ -40,16 +40,26 @@ std::string stroked(SketchInk ink, double width) {
            svgAttribute("stroke-width", svgLength(width)) + svgAttribute("stroke-linecap", "round");
 }
 
-std::string lineText(const SketchLine& line) {
-    return svgSegment(line.a, line.b,
-                      stroked(line.ink, line.width) +
-                          (line.dashed ? svgAttribute("stroke-dasharray", "5 4") : ""));
+enum class Things { Hidden, Marked };
+
+std::string marked(Things things, int thing) {
+    return things == Things::Marked && thing != kNoThing
+               ? svgAttribute("data-thing", std::to_string(thing))
+               : std::string();
 }
 
-std::string arrowText(const SketchArrow& arrow) {
+std::string lineText(const SketchLine& line, Things things) {
+    return svgSegment(line.a, line.b,
+                      stroked(line.ink, line.width) +
+                          (line.dashed ? svgAttribute("stroke-dasharray", "5 4") : "") +
+                          marked(things, line.thing));
+}
+
+std::string arrowText(const SketchArrow& arrow, Things things) {
     const auto head = headOf(arrow);
-    return svgSegment(arrow.tail, shaftEnd(arrow), stroked(arrow.ink, arrow.width)) +
-           svgPolygon({head.begin(), head.end()}, filled(arrow.ink));
+    const std::string thing = marked(things, arrow.thing);
+    return svgSegment(arrow.tail, shaftEnd(arrow), stroked(arrow.ink, arrow.width) + thing) +
+           svgPolygon({head.begin(), head.end()}, filled(arrow.ink) + thing);
 }
 
 std::string arcText(const SketchArc& arc) {
@@ -95,12 +105,13 @@ std::string runText(const Run& run, double size, double& lowered) {
     return "<tspan" + look + ">" + svgWords(run.text) + "</tspan>";
 }
 
-std::string wordsText(const SketchWords& words) {
+std::string wordsText(const SketchWords& words, Things things) {
     constexpr double kBaseline = 0.35; // below the middle of the line, in font sizes
     std::string text = "<text" + svgAttribute("x", svgLength(words.at.x)) +
                        svgAttribute("y", svgLength(words.at.y + kBaseline * words.size)) +
                        svgAttribute("text-anchor", anchorName(words.anchor)) +
-                       svgAttribute("font-size", svgLength(words.size)) + filled(words.ink) + ">";
+                       svgAttribute("font-size", svgLength(words.size)) + filled(words.ink) +
+                       marked(things, words.thing) + ">";
     double lowered = 0;
     for (const Run& run : words.words) {
         text += runText(run, words.size, lowered);
@@ -108,9 +119,7 @@ std::string wordsText(const SketchWords& words) {
     return text + "</text>\n";
 }
 
-} // namespace
-
-std::string svgOf(const Sketch& sketch) {
+std::string svgText(const Sketch& sketch, Things things) {
     const std::string size = svgLength(sketch.width) + " " + svgLength(sketch.height);
     std::string text = "<svg xmlns=\"http://www.w3.org/2000/svg\"" +
                        svgAttribute("viewBox", "0 0 " + size) +
@@ -123,22 +132,27 @@ std::string svgOf(const Sketch& sketch) {
                            filled(area.ink) + svgAttribute("fill-opacity", svgLength(kSketchWash)));
     }
     for (const SketchLine& line : sketch.lines) {
-        text += lineText(line);
+        text += lineText(line, things);
     }
     for (const SketchArc& arc : sketch.arcs) {
         text += arcText(arc);
     }
     for (const SketchArrow& arrow : sketch.arrows) {
-        text += arrowText(arrow);
+        text += arrowText(arrow, things);
     }
     for (const SketchDisc& disc : sketch.discs) {
         text += discText(disc);
     }
     for (const SketchWords& words : sketch.words) {
-        text += wordsText(words);
+        text += wordsText(words, things);
     }
     return text + "</svg>\n";
 }
+
+} // namespace
+
+std::string svgOf(const Sketch& sketch) { return svgText(sketch, Things::Hidden); }
+std::string svgToPointAt(const Sketch& sketch) { return svgText(sketch, Things::Marked); }
 
 std::string figureHtml(const Sketch& sketch) {
     constexpr double kBeside = 380; // px: the widest that leaves room for the text beside it

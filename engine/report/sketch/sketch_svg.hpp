@@ -11,7 +11,9 @@
 
 namespace gusset {
 
-[[nodiscard]] std::string svgOf(const Sketch&);      // ends with a line break
+[[nodiscard]] std::string svgOf(const Sketch&); // ends with a line break
+// With the attribute data-thing on every mark that belongs to something.
+[[nodiscard]] std::string svgToPointAt(const Sketch&);
 [[nodiscard]] std::string figureHtml(const Sketch&); // a <figure> of it
 
 } // namespace gusset

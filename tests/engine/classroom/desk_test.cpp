@@ -102,6 +102,102 @@ TEST_CASE("Hints go no further than the exercise allows") {
     CHECK(hint.find("more") == nullptr);
 }
 
+TEST_CASE("A free body is drawn with the names of its forces, and with the student's own values") {
+    const std::string model = bridgeAsking(R"({"ask":["reactions","forces"]})");
+    const JsonValue opened =
+        reply(Request{}.with("do", textValue("open")).with("model", textValue(model)));
+    const auto body = [&](const std::string& answers) {
+        return reply(Request{}
+                         .with("do", textValue("body"))
+                         .with("model", textValue(model))
+                         .with("answers", textValue(answers))
+                         .with("joint", textValue("A")));
+    };
+    const JsonValue blank = body(blankSheet(opened));
+    REQUIRE(blank.find("forces")->items.size() == 4); // A_x, A_y, AB, AC
+    CHECK(wordsUnder(blank.find("forces")->items[3], "name") == "\"F_AC\"");
+    CHECK(wordsUnder(blank.find("forces")->items[3], "angle") == "\"α\"");
+    CHECK(blank.find("forces")->items[2].find("angle") == nullptr); // AB is level
+    const std::string drawing = blank.find("figure")->text;
+    for (const char* thing : {"0", "1", "2", "3"}) {
+        CHECK(drawing.find("data-thing=\"" + std::string(thing) + "\"") != std::string::npos);
+    }
+    CHECK(drawing.find("= 30") == std::string::npos);
+    // 30 is wrong (36 is right), and is drawn as it was found.
+    const JsonValue own = body(R"({"gussetAnswers":1,"exercise":)" + wordsUnder(opened, "mark") +
+                               R"(,"reactions":[{"of":"A:y","size":30,"sign":"+"}]})");
+    CHECK(own.find("figure")->text.find("= 30") != std::string::npos);
+}
+
+TEST_CASE("A part beside a cut is a body: what it gives, by which sum, and its equation") {
+    const std::string model = bridgeAsking(R"({"ask":["reactions","forces"]})");
+    const JsonValue opened =
+        reply(Request{}.with("do", textValue("open")).with("model", textValue(model)));
+    const JsonValue cut = parseJson(R"(["B-D","C-D","C-E"])").value();
+    const auto ask = [&](const char* what, JsonValue through) {
+        return reply(
+            Request{}
+                .with("do", textValue(what))
+                .with("model", textValue(model))
+                .with("answers",
+                      textValue(R"({"gussetAnswers":1,"exercise":)" + wordsUnder(opened, "mark") +
+                                R"(,"reactions":[{"of":"A:x","size":0,"sign":"0"},)"
+                                R"({"of":"A:y","size":36,"sign":"+"}]})"))
+                .with("cut", std::move(through))
+                .with("part", textValue("A"))
+                .with("level", parseJson("3").value()));
+    };
+    const JsonValue parts = ask("cut", cut);
+    REQUIRE(parts.find("parts")->items.size() == 2);
+    CHECK(wordsUnder(parts.find("parts")->items[0], "says").find("A, B and C") !=
+          std::string::npos);
+    CHECK(wordsUnder(ask("cut", parseJson(R"(["B-D"])").value()), "says").find("hangs together") !=
+          std::string::npos);
+    const std::string says = wordsUnder(ask("stand", cut), "says");
+    CHECK(says.find("can be solved: 3 unknown") != std::string::npos);
+    CHECK(says.find("moments about D leaves only CE") != std::string::npos);
+    CHECK(says.find("vertical forces leaves only CD") != std::string::npos);
+    // About C, of the first unknown BD: 36 · 4 = 3 BD.
+    const std::string hint = wordsUnder(ask("hint", cut), "lines");
+    CHECK(hint.find("moments about C leaves only BD") != std::string::npos);
+    CHECK(hint.find("<math") != std::string::npos);
+    CHECK(hint.find("48") == std::string::npos); // never what it comes to
+    CHECK(ask("body", parseJson(R"(["B-D"])").value()).find("faults") != nullptr);
+}
+
+TEST_CASE("An equation is kept as it was built, and judged only where the exercise allows it") {
+    for (const std::string check : {"at-once", "at-the-end"}) {
+        const std::string model =
+            bridgeAsking(R"({"ask":["reactions","forces"],"checks":")" + check + "\"}");
+        const JsonValue opened =
+            reply(Request{}.with("do", textValue("open")).with("model", textValue(model)));
+        // At A: A_x + F_AB + F_AC sin α, where cos α is right.
+        const JsonValue terms =
+            parseJson(R"([{"sign":1},{"sign":0},{"sign":1},{"sign":1,"by":"sine"}])").value();
+        const JsonValue built = reply(Request{}
+                                          .with("do", textValue("equation"))
+                                          .with("model", textValue(model))
+                                          .with("answers", textValue(blankSheet(opened)))
+                                          .with("joint", textValue("A"))
+                                          .with("sum", textValue("x"))
+                                          .with("terms", terms)
+                                          .with("judge", parseJson("true").value()));
+        CHECK(wordsUnder(built, "html").find("sin") != std::string::npos);
+        CHECK(wordsUnder(built, "equations") ==
+              R"([{"joint":"A","sum":"x","terms":[{"of":"A:x","sign":"+"},)"
+              R"({"of":"A-B","sign":"+"},{"of":"A-C","sign":"+","by":"sine"}]}])");
+        CHECK(built.find("terms")->items.empty() == (check == "at-the-end"));
+        std::string kept = blankSheet(opened);
+        kept.insert(kept.find_last_of('}'), ",\"equations\":" + wordsUnder(built, "equations"));
+        const JsonValue listed = reply(Request{}
+                                           .with("do", textValue("equations"))
+                                           .with("model", textValue(model))
+                                           .with("answers", textValue(kept)));
+        REQUIRE(listed.find("equations")->items.size() == 1);
+        CHECK(wordsUnder(listed.find("equations")->items[0], "body") == "\"Joint A\"");
+    }
+}
+
 TEST_CASE("What the desk can't read is said, and nothing else") {
     for (const char* request : {"", "[]", "{", R"({"do":"open"})", R"({"do":"open","model":"x"})",
                                 R"({"do":"hint","model":"{\"gusset\":1}"})"}) {

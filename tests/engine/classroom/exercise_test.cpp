@@ -226,7 +226,7 @@ TEST_CASE("A term of an equation is right with its sign and its part, and nothin
     };
     using V = std::vector<TermVerdict>;
     const BuiltTerm out;
-    const AskedSum across{EquationKind::SumX, {}, false, 1};
+    const AskedSum across{SumKind::X, {}, false, 1};
     CHECK(judged(across, {out, {-1, Multiplier::Whole, 0}, {-1, Multiplier::Cosine, 0}}) ==
           V(3, TermVerdict::Right));
     CHECK(judged(across, {{1, Multiplier::Whole, 0}, out, {1, Multiplier::Cosine, 0}}) ==
@@ -235,11 +235,11 @@ TEST_CASE("A term of an equation is right with its sign and its part, and nothin
           TermVerdict::WrongMultiplier);
     CHECK(judged(across, {out, {-1, Multiplier::Sine, 0}, {-1, Multiplier::Whole, 0}}) ==
           V{TermVerdict::Right, TermVerdict::WrongMultiplier, TermVerdict::WrongMultiplier});
-    const AskedSum up{EquationKind::SumY, {}, false, 1};
+    const AskedSum up{SumKind::Y, {}, false, 1};
     CHECK(judged(up, {{1, Multiplier::Whole, 0}, out, {1, Multiplier::Sine, 0}}) ==
           V(3, TermVerdict::Right));
     // About A: B_y has the arm 8, AB none, BC the arm 8 · 3/5 = 4.8, both anticlockwise.
-    AskedSum turning{EquationKind::SumMoments, {0}, false, 1};
+    AskedSum turning{SumKind::Moments, {0}, false, 1};
     CHECK(judged(turning, {{1, Multiplier::Arm, 8}, out, {1, Multiplier::Arm, 4.8}}) ==
           V(3, TermVerdict::Right));
     CHECK(judged(turning, {{1, Multiplier::Arm, 4}, out, {1, Multiplier::Arm, 8}}) ==
