@@ -11,12 +11,16 @@ function drawn(tag, properties, text = '') {
     return made;
 }
 
-// A force as it acts with its value: away from the joint, or towards it. Loads, which have no name, come in.
-function arrowOf({ of, x, y, value }) {
+// On which side of the joint a force is drawn: loads, which have no name, come in. y is down on the screen.
+const sideOf = ({ of, x, y }) => (of === undefined ? [-x, y] : [x, -y]);
+
+// A force as it acts with its value: away from the joint, or towards it.
+function arrowOf(term) {
+    const { of, x, y, value } = term;
     const sense = value < 0 ? -1 : 1;
     const isLoad = of === undefined;
-    const [dx, dy] = [sense * x, -sense * y]; // y is down on the screen
-    const side = isLoad ? [-dx, -dy] : [x, -y];
+    const [dx, dy] = [sense * x, -sense * y];
+    const side = sideOf(term);
     const tip = isLoad ? [8 * side[0], 8 * side[1]] : sense > 0 ? [arm * x, -arm * y] : [8 * x, -8 * y];
     const tail = isLoad || sense < 0 ? [arm * side[0], arm * side[1]] : [8 * x, -8 * y];
     const head = [-1, 1].map((turn) => [tip[0] - 9 * dx + turn * 4 * dy, tip[1] - 9 * dy - turn * 4 * dx]);
@@ -34,11 +38,18 @@ function arrowOf({ of, x, y, value }) {
 function bodyOf(joint, equations) {
     const terms = new Map(equations.flatMap((equation) => equation.terms)
         .map((term) => [`${term.of ?? 'load'} ${term.x} ${term.y}`, term]));
-    const svg = drawn('svg', { viewBox: '-160 -110 320 220', width: 320, height: 220, role: 'img' });
+    const forces = [...terms.values()].filter(({ value }) => value !== 0);
+    const sides = forces.map(sideOf);
+    const top = Math.min(-24, ...sides.map(([, y]) => y * (arm + 28)));
+    const bottom = Math.max(24, ...sides.map(([, y]) => y * (arm + 28)));
+    const svg = drawn('svg', { viewBox: `-160 ${top} 320 ${bottom - top}`, width: 320, height: bottom - top, role: 'img' });
+    // The joint's name stands away from its forces.
+    const [x, y] = [0, 1].map((axis) => sides.reduce((sum, side) => sum - side[axis], 0));
+    const far = 16 / (Math.hypot(x, y) || 1);
     svg.append(drawn('title', {}, `Joint ${joint} with the student’s own values`),
-        ...[...terms.values()].filter(({ value }) => value !== 0).flatMap(arrowOf),
+        ...forces.flatMap(arrowOf),
         drawn('circle', { r: 3.5, fill: 'currentColor' }),
-        drawn('text', { x: 7, y: -7, 'font-size': 14, 'font-weight': 'bold' }, joint));
+        drawn('text', { x: x * far, y: y * far + 5, 'text-anchor': 'middle', 'font-size': 14, 'font-weight': 'bold' }, joint));
     return svg;
 }
 
