@@ -28,9 +28,10 @@ bool isBlankSheet(const Answers& given) {
 
 class ClassReader {
 public:
-    ClassReader(const Truss& truss, const Exercise& exercise, const std::string& mark)
-        : truss_(truss), exercise_(exercise), mark_(mark), structure_(structureOf(truss)),
-          names_(truss, exercise, structure_) {}
+    ClassReader(const Truss& truss, const Exercise& exercise, const std::string& mark,
+                ClassRows which)
+        : truss_(truss), exercise_(exercise), mark_(mark), which_(which),
+          structure_(structureOf(truss)), names_(truss, exercise, structure_) {}
 
     Outcome<ClassList> read(std::string_view table) {
         const std::vector<CsvRow> rows = csvRows(table);
@@ -70,9 +71,10 @@ private:
             ColumnPlace place = names_.placeOf(heading);
             const Statement at = statement(phrase::kPlaceColumn, {{"column", heading}});
             if (place.kind == ClassColumn::Other) {
-                if (ColumnNames::looksLikeAnswer(heading)) {
+                const bool isAnswer = ColumnNames::looksLikeAnswer(heading);
+                if (isAnswer && which_ == ClassRows::All) {
                     note(at, phrase::kNoSuchColumn);
-                } else if (!hasCode && !heading.empty()) {
+                } else if (!isAnswer && !hasCode && !heading.empty()) {
                     place.kind = ClassColumn::Code;
                     list_.codeHeading = heading;
                     hasCode = true;
@@ -86,7 +88,18 @@ private:
         }
     }
 
+    bool isOfThis(const CsvRow& cells) const {
+        const auto column =
+            std::find(places_.begin(), places_.end(), ColumnPlace{ClassColumn::Exercise, 0});
+        const auto at = static_cast<std::size_t>(column - places_.begin());
+        return at < cells.size() && cells[at] == mark_;
+    }
+
     void readRow(std::size_t number, const CsvRow& cells) {
+        if (which_ == ClassRows::OfThisExercise && !isOfThis(cells)) {
+            return;
+        }
+        list_.read.push_back(number);
         ClassRow row{number, {}, blankAnswers(truss_, exercise_)};
         bool isOfAnother = false;
         for (std::size_t i = 0; i < cells.size() && i < places_.size(); ++i) {
@@ -204,6 +217,7 @@ private:
     const Truss& truss_;
     const Exercise& exercise_;
     const std::string& mark_;
+    ClassRows which_;
     Structure structure_;
     ColumnNames names_;
     CsvRow headings_;
@@ -216,8 +230,8 @@ private:
 } // namespace
 
 Outcome<ClassList> readClassList(const Truss& truss, const Exercise& exercise,
-                                 const std::string& mark, std::string_view table) {
-    return ClassReader(truss, exercise, mark).read(table);
+                                 const std::string& mark, std::string_view table, ClassRows which) {
+    return ClassReader(truss, exercise, mark, which).read(table);
 }
 
 } // namespace gusset

@@ -27,10 +27,15 @@ struct ClassRow {
 struct ClassList {
     std::string codeHeading; // of the column that tells them apart, or empty
     std::vector<ClassRow> rows;
-    Issues notes; // what could not be read, with its row; the rest was
+    std::vector<std::size_t> read; // numbers of all rows that were looked at, kept or not
+    Issues notes;                  // what could not be read, with its row; the rest was
 };
+// Which rows are read: all that are not said to be of another exercise, or, from a table of several
+// exercises, only those that are said to be of this one, the others being left without a word.
+enum class ClassRows { All, OfThisExercise };
 // `mark` is the exercise's checksum. An issue only if nothing of it can be read.
 [[nodiscard]] Outcome<ClassList> readClassList(const Truss&, const Exercise&,
-                                               const std::string& mark, std::string_view table);
+                                               const std::string& mark, std::string_view table,
+                                               ClassRows = ClassRows::All);
 
 } // namespace gusset

@@ -25,6 +25,15 @@ inline constexpr auto kCellNotNumber =
 inline constexpr auto kCellNoMember = "\"{text}\" is no member of the truss: it is left out"_phrase;
 inline constexpr auto kRowOfAnother =
     "this sheet is for another exercise or variant: it is not marked"_phrase;
+inline constexpr auto kOfNoExercise =
+    "this sheet is for no exercise of the course: it is not marked"_phrase;
+inline constexpr auto kNoCourse = "no exercise is in this folder: put models with an exercise, as "
+                                  "files that end in .json, into it"_phrase;
+inline constexpr auto kExerciseTwice = "the same exercise as in {file}: it is left out"_phrase;
+inline constexpr auto kFolderUnread =
+    "this folder can't be read: check its name and that you may open it"_phrase;
+inline constexpr auto kMarksAreThere = "this file holds something already: add --resume to go on "
+                                       "with it, or name another"_phrase;
 inline constexpr auto kRowTwice = "the same as row {row}: it is left out"_phrase;
 inline constexpr auto kCodeTwice =
     "\"{code}\" is in row {row} too, with other answers: both are marked"_phrase;
