@@ -9,14 +9,13 @@
 #include "phrases/faults/exercises.hpp"
 
 #include <algorithm>
-#include <filesystem>
+#include <dirent.h>
 #include <set>
+#include <sys/stat.h>
 
 namespace gusset::cli {
 
 namespace {
-
-namespace fs = std::filesystem;
 
 Statement placeOfRow(std::size_t row) { return statement(phrase::kPlaceRow, {{"row", row}}); }
 
@@ -205,18 +204,18 @@ Outcome<std::vector<std::string>> filesIn(const std::vector<std::string>& paths)
             files.push_back(path);
             continue;
         }
-        std::error_code failed;
         std::vector<std::string> inside;
-        for (fs::directory_iterator at(path, failed), end; !failed && at != end;
-             at.increment(failed)) {
-            std::error_code unknown;
-            if (at->is_regular_file(unknown) && !at->path().filename().string().starts_with('.')) {
-                inside.push_back(at->path().string());
-            }
-        }
-        if (failed) {
+        DIR* folder = opendir(path.c_str());
+        if (!folder) {
             return Issue{IssueCode::Missing, path, phrase::kFolderUnread};
         }
+        while (const dirent* entry = readdir(folder)) {
+            const std::string name = entry->d_name;
+            if (!name.starts_with('.') && !isFolder(path + "/" + name)) {
+                inside.push_back(path + "/" + name);
+            }
+        }
+        closedir(folder);
         std::sort(inside.begin(), inside.end());
         files.insert(files.end(), inside.begin(), inside.end());
     }
@@ -224,8 +223,8 @@ Outcome<std::vector<std::string>> filesIn(const std::vector<std::string>& paths)
 }
 
 bool isFolder(const std::string& path) {
-    std::error_code failed;
-    return path != "-" && fs::is_directory(path, failed);
+    struct stat found {};
+    return path != "-" && stat(path.c_str(), &found) == 0 && S_ISDIR(found.st_mode);
 }
 
 Issues placedIn(const PhraseBook& book, const std::string& file, const Issues& issues) {
