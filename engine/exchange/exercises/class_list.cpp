@@ -17,6 +17,13 @@ namespace {
 
 constexpr double kLargestDegree = 1e6;
 
+// A comma in a number of a table is the decimal sign, whatever stands behind it.
+std::string numberIn(const std::string& cell) {
+    std::string plain = withPlainNumbers(cell);
+    std::replace(plain.begin(), plain.end(), ',', '.');
+    return plain;
+}
+
 bool isBlankSheet(const Answers& given) {
     const auto isBlankForce = [](const WrittenForce& force) { return isBlank(force); };
     const auto isNone = [](const auto& value) { return !value; };
@@ -136,7 +143,7 @@ private:
             readZeros(answers, row, column, cell);
             break;
         case ClassColumn::Degree: {
-            const Outcome<double> degree = readNumber(withPlainNumbers(cell));
+            const Outcome<double> degree = readNumber(numberIn(cell));
             if (degree && std::abs(degree.value()) < kLargestDegree &&
                 degree.value() == std::floor(degree.value())) {
                 answers.degree = static_cast<int>(degree.value());
@@ -159,7 +166,7 @@ private:
             rule.words = SenseRule::Words::OfReaction;
             rule.along = structure_.restraints[places_[column].index].along;
         }
-        const Outcome<WrittenForce> force = readWritten(cell, truss_.units.force, rule);
+        const Outcome<WrittenForce> force = readWritten(numberIn(cell), truss_.units.force, rule);
         if (!force) {
             noteCell(row, column, phrase::kCellNotForce, cell);
         }
@@ -182,7 +189,7 @@ private:
     }
 
     std::optional<double> valueIn(const std::string& cell, std::size_t row, std::size_t column) {
-        const std::string plain = withPlainNumbers(cell);
+        const std::string plain = numberIn(cell);
         const bool isLength = std::holds_alternative<AskDisplacement>(
             exercise_.questions[places_[column].index].what);
         const Outcome<double> value =
