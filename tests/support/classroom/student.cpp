@@ -234,7 +234,7 @@ private:
         return result;
     }
     void taken() {
-        if (rows_.size() == 2 && step_.body.size() == 1) {
+        if (rows_.size() == 2) { // of a joint
             alone(0);
             alone(1);
         } else if (rows_.size() == 3) {
