@@ -16,18 +16,8 @@ namespace {
 
 constexpr double kLargestAnswer = 1e15; // beyond it a number is no force
 
-constexpr std::array<std::pair<std::string_view, int>, 12> kMemberWords{{{"(T)", 1},
-                                                                         {"(C)", -1},
-                                                                         {"(t)", 1},
-                                                                         {"(c)", -1},
-                                                                         {"tension", 1},
-                                                                         {"Tension", 1},
-                                                                         {"compression", -1},
-                                                                         {"Compression", -1},
-                                                                         {"T", 1},
-                                                                         {"C", -1},
-                                                                         {"t", 1},
-                                                                         {"c", -1}}};
+constexpr std::array<std::pair<std::string_view, int>, 6> kMemberWords{
+    {{"(t)", 1}, {"(c)", -1}, {"tension", 1}, {"compression", -1}, {"t", 1}, {"c", -1}}};
 constexpr std::array<std::pair<std::string_view, Vec2>, 4> kArrows{
     {{"→", {1, 0}}, {"←", {-1, 0}}, {"↑", {0, 1}}, {"↓", {0, -1}}}};
 
@@ -39,13 +29,22 @@ std::string_view trimmed(std::string_view text) {
     return text.substr(first, text.find_last_not_of(" \t\r\n") - first + 1);
 }
 
+// In capitals or not.
+bool isWord(std::string_view text, std::string_view word) {
+    const auto small = [](char c) {
+        return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+    };
+    return std::equal(text.begin(), text.end(), word.begin(), word.end(),
+                      [&](char a, char b) { return small(a) == b; });
+}
+
 // Whether a word stands at an end of the text, which then loses it.
 bool takeWord(std::string_view& text, std::string_view word) {
-    if (text.starts_with(word)) {
+    if (isWord(text.substr(0, word.size()), word)) {
         text = trimmed(text.substr(word.size()));
         return true;
     }
-    if (!text.ends_with(word)) {
+    if (text.size() < word.size() || !isWord(text.substr(text.size() - word.size()), word)) {
         return false;
     }
     // A letter behind a letter belongs to a unit, unless a whole one stands before it: kNT.

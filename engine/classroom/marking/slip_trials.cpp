@@ -167,7 +167,6 @@ void SlipTrials::addSlip(SheetTrial& trial, std::optional<std::size_t> part,
 
 void SlipTrials::addSlipsOn(std::vector<SheetTrial>& next, const SheetTrial& before,
                             std::size_t index, const WrittenHere& here) {
-    const PartOfTruss& part = basis_.parts[index];
     SheetTrial trial = before;
     std::vector<std::size_t> wrong;
     for (std::size_t i = 0; i < here.unknowns.size(); ++i) {
