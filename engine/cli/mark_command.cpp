@@ -3,6 +3,7 @@
 #include "cli/course.hpp"
 #include "core/csv.hpp"
 #include "exchange/exercises/exercise_file.hpp"
+#include "phrases/faults/class_lists.hpp"
 #include "report/classroom/marking_text.hpp"
 
 #include <algorithm>
@@ -44,6 +45,42 @@ std::string slipsIn(const std::string& table) {
     return text;
 }
 
+// Two sheets with one code, in different files: of one table, its reader says it.
+class CodeWatch {
+public:
+    Issues notesOn(const std::string& file, const std::vector<HandedIn>& sheets) {
+        Issues notes;
+        for (const HandedIn& sheet : sheets) {
+            const auto [at, isNew] = seen_.try_emplace({sheet.exercise, sheet.answers.code}, file,
+                                                       std::to_string(sheet.row));
+            const auto& [other, row] = at->second;
+            if (!isNew && other != file && !sheet.answers.code.empty()) {
+                notes.push_back(
+                    {IssueCode::Duplicate, statement(phrase::kPlaceRow, {{"row", sheet.row}}),
+                     statement(phrase::kCodeInFile,
+                               {{"code", sheet.answers.code}, {"row", row}, {"file", other}})});
+            }
+        }
+        return notes;
+    }
+
+private:
+    std::map<std::pair<const CourseExercise*, std::string>, std::pair<std::string, std::string>>
+        seen_; // file and row
+};
+
+// The sheets of a file; what is to be said of it goes to the faults.
+SheetsOfFile sheetsOf(const PhraseBook& book, const Course& course, const std::string& file,
+                      CodeWatch& codes, Issues& faults) {
+    Outcome<SheetsOfFile> read = readSheets(course, file);
+    SheetsOfFile sheets = read ? std::move(read).value() : SheetsOfFile{{}, read.issues()};
+    const Issues twice = codes.notesOn(file, sheets.sheets);
+    sheets.notes.insert(sheets.notes.end(), twice.begin(), twice.end());
+    const Issues notes = placedIn(book, file, sheets.notes);
+    faults.insert(faults.end(), notes.begin(), notes.end());
+    return sheets;
+}
+
 class CourseMarker {
 public:
     CourseMarker(const PhraseBook& book, const Course& course, const MarkSink& sink)
@@ -60,13 +97,10 @@ public:
             return lost(std::move(given));
         }
         for (std::size_t i = 0; i < files.size(); ++i) {
-            const Outcome<SheetsOfFile> read = readSheets(course_, files[i]);
-            const Issues notes =
-                placedIn(book_, files[i], read ? read.value().notes : read.issues());
-            given.faults.insert(given.faults.end(), notes.begin(), notes.end());
+            const SheetsOfFile read = sheetsOf(book_, course_, files[i], codes_, given.faults);
             const std::string place =
                 std::to_string(i + 1) + " of " + std::to_string(files.size()) + ": " + files[i];
-            if (read && !markAll(files[i], read.value().sheets, place)) {
+            if (!markAll(files[i], read.sheets, place)) {
                 return lost(std::move(given));
             }
             sink_.progress(place, i + 1 == files.size());
@@ -111,6 +145,7 @@ private:
     const MarkSink& sink_;
     std::string table_; // all that was put
     Places done_;
+    CodeWatch codes_;
     std::size_t count_ = 0;
 };
 
@@ -120,15 +155,10 @@ Answer markOne(const PhraseBook& book, const Arguments& arguments, const Course&
     const CourseExercise& of = course.exercises.begin()->second;
     std::vector<MarkedSheet> sheets;
     Answer given;
+    CodeWatch codes;
     for (const std::string& file : files) {
-        const Outcome<SheetsOfFile> read = readSheets(course, file);
-        const Issues notes = placedIn(book, file, read ? read.value().notes : read.issues());
-        given.faults.insert(given.faults.end(), notes.begin(), notes.end());
-        if (read) {
-            for (const HandedIn& sheet : read.value().sheets) {
-                sheets.push_back(
-                    {sheet.answers.code, sheet.answers, of.scheme->mark(sheet.answers)});
-            }
+        for (const HandedIn& sheet : sheetsOf(book, course, file, codes, given.faults).sheets) {
+            sheets.push_back({sheet.answers.code, sheet.answers, of.scheme->mark(sheet.answers)});
         }
     }
     if (sheets.empty()) {

@@ -227,6 +227,18 @@ test('a course is marked as a folder: each sheet by its own exercise, and others
     });
 });
 
+test('two files with one code are both marked, and said', () => {
+    inFolder((folder) => {
+        const files = ['a.csv', 'b.csv'].map((name) => path.join(folder, name));
+        for (const file of files) {
+            writeFileSync(file, `${heads}\nZQ1,${right}\n`);
+        }
+        const { stdout, stderr } = gusset(['mark', '-', ...files], key);
+        assert.deepEqual(rowsOf(stdout).slice(1, 3), ['ZQ1,32,32,,', 'ZQ1,32,32,,']);
+        assert.match(stderr, /b\.csv: row 2: "ZQ1" is in row 2 of .*a\.csv too: both are marked/);
+    });
+});
+
 test('marking that was stopped goes on where it was, and marks no sheet twice', () => {
     inFolder((folder) => {
         const keys = path.join(folder, 'key.json');

@@ -37,6 +37,8 @@ inline constexpr auto kMarksAreThere = "this file holds something already: add -
 inline constexpr auto kRowTwice = "the same as row {row}: it is left out"_phrase;
 inline constexpr auto kCodeTwice =
     "\"{code}\" is in row {row} too, with other answers: both are marked"_phrase;
+inline constexpr auto kCodeInFile =
+    "\"{code}\" is in row {row} of {file} too: both are marked"_phrase;
 inline constexpr auto kRowBlank = "no answers: the student is missing"_phrase;
 inline constexpr auto kRowTooLong =
     "more cells than there are headings: the last are left out"_phrase;
