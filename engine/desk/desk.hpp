@@ -14,7 +14,7 @@
 // - hint { answers, level }: the next step from there: its body, its equation, its terms
 // - check { answers }: what is to be said of each answer while practising, if the exercise allows
 // it
-// - mark { answers, as a link or text }: marks, feedback, the slips (desk/marked_slips), and the rule
+// - mark { answers, as a link or text }: marks, feedback, slips (desk/marked_slips), the rule
 // - body { joint }: the forces that act on a body, as they are drawn; no joint: the whole truss
 // - equation { joint, sum, about, terms }: what is to be said of each term of an equation that the
 //   student builds; the sum is "x", "y" or "moments", a term { sign, by, arm }
