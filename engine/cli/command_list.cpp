@@ -92,7 +92,10 @@ constexpr std::array kWorkingOptions{
     kCase,          kCombination, kWorkMember, kDisplacement, kSection, kForceMethod, kReleased,
     kWorkInfluence, kPolygon,     kPath,       kAnswersFirst, kText,    kPaper,       kSvg};
 constexpr std::array kInfluenceOptions{kPath, kOf, kText, kJson, kCsv, kSvg};
-constexpr std::array kMarkOptions{kText, kCsv};
+constexpr Option kMarksOut{"--out", "FILE.csv", 0, "row by row into a file, safe to stop"};
+constexpr Option kResume{"--resume", "", 0, "go on with the file of --out: what is in it is kept"};
+constexpr Option kProgress{"--progress", "", 0, "say how far it is where no terminal is watched"};
+constexpr std::array kMarkOptions{kText, kCsv, kMarksOut, kResume, kProgress};
 constexpr std::array kEnvelopeOptions{kText, kJson, kCsv};
 constexpr std::array kCheckOptions{kMembers, kCheckMember, kCase, kCombination, kWorst,
                                    kText,    kJson,        kCsv,  kPaper};
@@ -171,8 +174,8 @@ constexpr std::array<Command, 14> kCommands{{
      "the exercises of models as sheets to print, each of which begins on a new page",
      "gusset handout site/examples/footbridge.json --key"},
     {"mark", "KEY", kMarkOptions,
-     "marks with carried errors, for answers to the exercise in KEY: files of one student, or "
-     "tables of a class",
+     "marks with carried errors, for answers to the exercise in KEY or to those of a folder KEY: "
+     "files of one student, tables of a class, links, or folders of these",
      "gusset exercise site/examples/footbridge.json --ask reactions,forces | gusset mark - "
      "tests/data/classroom/class.csv",
      "ANSWERS"},

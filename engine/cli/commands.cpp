@@ -5,7 +5,6 @@
 #include "cli/export_command.hpp"
 #include "cli/handout_command.hpp"
 #include "cli/lesson_command.hpp"
-#include "cli/mark_command.hpp"
 #include "cli/names.hpp"
 #include "cli/report_command.hpp"
 #include "cli/statics_commands.hpp"
@@ -113,9 +112,6 @@ Answer answerOf(const PhraseBook& book, const Arguments& arguments, const Readin
     }
     if (name == "report") {
         return withNotes(answerReport(book, arguments, reading), reading);
-    }
-    if (name == "mark") {
-        return withNotes(answerMark(book, arguments, reading), reading);
     }
     if (name == "exercise") {
         return withNotes(answerExercise(book, arguments, reading), reading);

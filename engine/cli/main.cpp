@@ -3,7 +3,9 @@
 #include "cli/command_list.hpp"
 #include "cli/commands.hpp"
 #include "cli/input.hpp"
+#include "cli/mark_command.hpp"
 #include "cli/output.hpp"
+#include "phrases/faults/class_lists.hpp"
 #include "report/results/solution_text.hpp"
 
 namespace {
@@ -77,6 +79,42 @@ int runSeveral(const Arguments& arguments) {
     return report(answerSeveral(englishPhrases(), arguments, readings));
 }
 
+Issue refusedOut(const std::string& file) {
+    return {IssueCode::Duplicate, file, phrase::kMarksAreThere};
+}
+
+// Row by row into a file, or onto standard output.
+int runMark(const Arguments& arguments) {
+    const std::string out = arguments.valueOf("--out");
+    MarkSink sink;
+    if (const Outcome<std::string> old = out.empty() ? Issue{} : readTextOf(out); old) {
+        if (!arguments.has("--resume") && !old.value().empty()) {
+            return report({Exit::BadInput, {}, {refusedOut(out)}});
+        }
+        sink.before = wholeLines(old.value());
+        if (const std::optional<std::string> why = writeWhole(out, sink.before)) {
+            return lost(out, *why);
+        }
+    }
+    std::optional<std::string> unwritten;
+    sink.put = [&](const std::string& line) {
+        unwritten = out.empty() ? writeAnswer(line) : append(out, line);
+        return !unwritten;
+    };
+    const bool isWatched = isTerminal() || arguments.has("--progress");
+    sink.progress = [&](const std::string& line, bool isLast) {
+        if (isWatched) {
+            showProgress(line, isLast);
+        }
+    };
+    Answer given = answerMark(englishPhrases(), arguments, sink);
+    if (unwritten) {
+        return lost(out.empty() ? "the answer" : out, *unwritten);
+    }
+    const std::string& input = arguments.input;
+    return report(given, given.text.empty() && isPath(input) ? input : "");
+}
+
 int run(const std::vector<std::string>& words) {
     const Parsed parsed = parseArguments(commands(), words);
     if (parsed.misuse) {
@@ -93,6 +131,9 @@ int run(const std::vector<std::string>& words) {
     }
     if (takesSeveral(*parsed.arguments.command)) {
         return runSeveral(parsed.arguments);
+    }
+    if (parsed.arguments.command->name == "mark") {
+        return runMark(parsed.arguments);
     }
     const std::string& input = parsed.arguments.input;
     const Outcome<Reading> reading = input.empty() ? Reading{} : readInput(input);

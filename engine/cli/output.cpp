@@ -8,6 +8,7 @@
 #include <cstdio>
 #include <cstring>
 #include <sys/stat.h>
+#include <unistd.h>
 
 namespace gusset::cli {
 
@@ -60,5 +61,27 @@ void complain(std::string_view line) { std::fprintf(stderr, "%s\n", spelled(line
 void complainInLines(std::string_view ownWords) {
     std::fwrite(ownWords.data(), 1, ownWords.size(), stderr);
 }
+
+std::optional<std::string> append(const std::string& path, std::string_view text) {
+    errno = 0;
+    std::FILE* file = std::fopen(path.c_str(), "ab");
+    if (!file) {
+        return std::strerror(errno);
+    }
+    const bool written = std::fwrite(text.data(), 1, text.size(), file) == text.size();
+    const bool closed = std::fclose(file) == 0;
+    return written && closed ? std::nullopt : std::optional<std::string>(std::strerror(errno));
+}
+
+void showProgress(std::string_view line, bool isLast) {
+    const std::string text = spelled(line);
+    if (isTerminal()) {
+        std::fprintf(stderr, "\r%s%s", text.c_str(), isLast ? "\n" : "");
+    } else {
+        std::fprintf(stderr, "%s\n", text.c_str());
+    }
+}
+
+bool isTerminal() { return isatty(STDERR_FILENO) != 0; }
 
 } // namespace gusset::cli

@@ -27,4 +27,10 @@ void prepareOutput();
 void complain(std::string_view line);
 void complainInLines(std::string_view ownWords);
 
+// Behind what the file holds, at once on the disk; what could not be written, if anything.
+[[nodiscard]] std::optional<std::string> append(const std::string& path, std::string_view text);
+// One line on standard error, in place of the one before where that is a terminal.
+void showProgress(std::string_view line, bool isLast);
+[[nodiscard]] bool isTerminal(); // standard error
+
 } // namespace gusset::cli

@@ -27,11 +27,6 @@ namespace {
 constexpr double kLargestStage = 8192;
 constexpr double kSmallestStage = 120;
 
-std::string textUnder(const JsonValue& request, std::string_view key) {
-    const JsonValue* value = request.find(key);
-    return value && value->kind == JsonValue::Kind::Text ? value->text : std::string();
-}
-
 double numberUnder(const JsonValue& request, std::string_view key, double otherwise = 0) {
     const JsonValue* value = request.find(key);
     return value && value->kind == JsonValue::Kind::Number ? value->number : otherwise;

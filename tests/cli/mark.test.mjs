@@ -1,6 +1,6 @@
 // Answers of a class, marked on the command line.
 import assert from 'node:assert/strict';
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { appendFileSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
 import { test } from 'node:test';
@@ -21,6 +21,15 @@ function marked(table, ...more) {
     rmSync(folder, { recursive: true });
     return result;
 }
+// Does something in a folder of its own, which then goes.
+function inFolder(work) {
+    const folder = mkdtempSync(path.join(os.tmpdir(), 'course-'));
+    try {
+        return work(folder);
+    } finally {
+        rmSync(folder, { recursive: true });
+    }
+}
 const rowsOf = (stdout) => stdout.replace('\ufeff', '').split('\r\n');
 
 test('a right sheet has all marks, and no feedback', () => {
@@ -31,14 +40,22 @@ test('a right sheet has all marks, and no feedback', () => {
     assert.equal(rowsOf(stdout)[1], 'ZQ1,32,32,,'); // 16 answers of two marks
 });
 
-test('one wrong reaction is marked once, and what follows from it is not', () => {
-    // A_y = 30 kN: AC = −50, AB = BD = 40, CD = 10, CE = EG = −48, DG = 30, DF = FH = 24,
-    // GH = −70, and H_y = 72 − 30 = 42 kN from the sum of upright forces.
-    const { stdout } = marked(`${heads}\nZQ1,0,30,42,40,40,24,24,-48,-48,24,0,24,-50,10,30,-70\n`);
+test('one wrong reaction is marked once, with its equation, and what follows from it is not', () => {
+    // A_y = 33 kN: AC = −33 · 5/3 = −55, AB = BD = 44, CD = (33 − 24) · 5/3 = 15,
+    // CE = EG = −(33 · 8 − 24 · 4)/3 = −56, DG = (24 − 9) · 5/3 = 25, DF = FH = 44 + 12 − 20 = 36,
+    // and H_y = 72 − 33 = 39 kN from the sum of upright forces, GH = −39 · 5/3 = −65.
+    const { stdout } = marked(`${heads}\nZQ1,0,33,39,44,44,36,36,-56,-56,24,0,24,-55,15,25,-65\n`);
     const row = rowsOf(stdout)[1];
-    assert.match(row, /^ZQ1,30,32,not recognised,/); // both marks of one answer
-    assert.match(row, /A_y = 30\skN: a slip at the whole truss, where your other values give 36\skN/);
-    assert.match(row, /AC = −50\skN follows from your own earlier values/);
+    assert.match(row, /^ZQ1,31,32,not recognised,/); // one mark of one answer
+    // About H: A_y · 16 = 24 · (12 + 8 + 4).
+    assert.match(row, /A_y = 33\skN: a slip at the whole truss\. With your other values [^.]*ΣM_H = 0: [^.]*A_y[^.]* = 0, which gives 36\skN/);
+    assert.match(row, /AC = −55\skN follows from your own earlier values/);
+});
+
+test('a load left out of a sum is named', () => {
+    // Without the load on F: A_y · 16 = 24 · (12 + 8) = 480, A_y = 30.
+    const { stdout } = marked(`${heads}\nZQ1,0,30,42,40,40,24,24,-48,-48,24,0,24,-50,10,30,-70\n`);
+    assert.match(rowsOf(stdout)[1], /^ZQ1,30,32,a force left out,/); // the method too
 });
 
 test('tension for compression is named', () => {
@@ -62,7 +79,7 @@ test('what is wrong with a row is said with the row, and the others are marked',
         `ZQ1,${right},5,,`, `ZQ1,0,35,${right.slice(5)},,,`, `ZQ5,=1+1${right.slice(1)},,,`, 'ZQ6', ''].join('\n');
     const { status, stdout, stderr } = marked(table);
     assert.equal(status, 0);
-    assert.match(stderr, /column "AZ": the truss has no such member or reaction/);
+    assert.match(stderr, /column "AZ": the exercise has no such member, reaction or value/);
     assert.match(stderr, /row 3: this sheet is for another exercise or variant/);
     assert.match(stderr, /row 4: this sheet is for another exercise or variant/);
     assert.match(stderr, /row 5: the same as row 2/);
@@ -112,4 +129,157 @@ test('links that students handed in are marked, one a line, and a broken one is 
     assert.equal(status, 0);
     assert.match(rowsOf(stdout)[1], /^ZQ7,4,32,/);
     assert.match(stderr, /row 3/);
+});
+
+// Of the footbridge only DE carries nothing: E has no load, and CE and EG are in line.
+const others = gusset(['exercise', 'site/examples/footbridge.json', '--ask', 'zero,determinacy,steps']).stdout;
+
+test('zero members and the degree of indeterminacy stand in class tables too; steps are marked by hand', () => {
+    inFolder((folder) => {
+        const file = path.join(folder, 'class.csv');
+        writeFileSync(file, 'Code,zero,degree\na,DE,0\nb,"D-E, BC",1\nc,XY; E-D,0.5\nd,,\n');
+        const { stdout, stderr } = gusset(['mark', '-', file], others);
+        const rows = rowsOf(stdout);
+        assert.match(rows[1], /^a,2,2,,"?The steps are marked by hand/);
+        assert.match(rows[2], /^b,0,2,/); // one right, one wrong; and not determinate
+        assert.match(rows[3], /^c,1,2,/);
+        assert.match(stderr, /row 4, column "zero": "XY" is no member of the truss/);
+        assert.match(stderr, /row 4, column "degree": "0\.5" is no degree of indeterminacy/);
+        assert.match(stderr, /row 5: no answers/);
+    });
+});
+
+test('a displacement and an influence ordinate are marked in class tables, with a unit or none', () => {
+    const model = JSON.parse(readFileSync(new URL('../../site/examples/footbridge.json', import.meta.url), 'utf8'));
+    model.materials = [{ id: 'steel', E: 210000 }];
+    model.sections = [{ id: 'all', material: 'steel', A: 1000 }];
+    model.members.forEach((member) => { member.section = 'all'; });
+    model.exercise = { ask: [{ what: 'displacement', joint: 'D', axis: 'y' },
+        { what: 'influence', path: ['A', 'B', 'D', 'F', 'H'], member: ['C', 'E'], at: 'D' }] };
+    const down = JSON.parse(gusset(['solve', '-', '--json'], JSON.stringify(model)).stdout)
+        .joints.find((joint) => joint.id === 'D').uy;
+    inFolder((folder) => {
+        const file = path.join(folder, 'class.tsv');
+        // 1 down at D, the middle of 16 m: CE = −(1/2 · 8)/3 = −1.333 about D, 3 m below it.
+        const inMetres = String(down / 1000).replace('.', ',');
+        writeFileSync(file, `Code\tQ1\tQ2\na\t${down} mm\t−1.333\nb\t${inMetres} m\t1.333\nc\tsome\t-1,333\n`);
+        const { stdout, stderr } = gusset(['mark', '-', file], JSON.stringify(model));
+        assert.deepEqual(rowsOf(stdout).slice(1, 4), ['a,4,4,,', 'b,2,4,,', 'c,2,4,,']);
+        assert.match(stderr, /row 4, column "Q1": "some" is no value/);
+    });
+});
+
+test('a sense of the wrong kind and a quote that is never closed lose nothing else', () => {
+    const { stdout, stderr } = marked(`${heads}\nZQ1,0,36 T${right.slice(4)}\n"ZQ2,${right}\nZQ3,0,36,00${right.slice(4)}\n`);
+    assert.match(stderr, /row 2, column "A_y": "36 T" is no force/);
+    assert.ok(rowsOf(stdout)[2].startsWith('"""ZQ2",32,32,,'));
+    assert.match(stderr, /row 4: more cells than there are headings/);
+    assert.equal(rowsOf(stdout)[3].split(',')[0], 'ZQ3');
+});
+
+test('a sheet for an exercise whose truss was changed since is said, with its file', () => {
+    inFolder((folder) => {
+        const file = path.join(folder, 'sheet.json');
+        writeFileSync(file, '{"gussetAnswers":1,"exercise":"00000000","code":"ZQ9"}');
+        const { status, stdout, stderr } = gusset(['mark', '-', file], key);
+        assert.equal(status, 2);
+        assert.equal(stdout, '');
+        assert.match(stderr, /sheet\.json: /);
+        assert.match(stderr, /exercise/);
+    });
+});
+
+// Two exercises in a folder: the footbridge under its loads, and under half of them. Returns their
+// checksums, as the table of marks tells them.
+function course(folder) {
+    const half = key.replaceAll(/"fy": ?-24/g, '"fy": -12');
+    assert.notEqual(half, key);
+    mkdirSync(path.join(folder, 'keys'));
+    mkdirSync(path.join(folder, 'sheets'));
+    const sheet = path.join(folder, 'sheet.csv');
+    writeFileSync(sheet, `${heads}\nx,${right}\n`);
+    return [key, half].map((model, i) => {
+        const file = path.join(folder, 'keys', `${i}.json`);
+        const out = path.join(folder, `${i}.csv`);
+        writeFileSync(file, model);
+        assert.equal(gusset(['mark', file, sheet, '--out', out]).status, 0);
+        return rowsOf(readFileSync(out, 'utf8'))[1].split(',')[2];
+    });
+}
+
+test('a course is marked as a folder: each sheet by its own exercise, and others are said with their row', () => {
+    inFolder((folder) => {
+        const [whole, half] = course(folder);
+        assert.notEqual(whole, half);
+        writeFileSync(path.join(folder, 'sheets', 'a.csv'),
+            `exercise,${heads}\n${whole},ZQ1,${right}\n${half},ZQ2,${right}\n00000000,ZQ3,${right}\n`);
+        writeFileSync(path.join(folder, 'sheets', 'b.json'),
+            `{"gussetAnswers":1,"exercise":"${whole}","code":"ZQ4","reactions":[{"of":"A:y","size":36,"sign":"+"}]}`);
+        const { status, stdout, stderr } = gusset(['mark', path.join(folder, 'keys'), path.join(folder, 'sheets')]);
+        assert.equal(status, 0);
+        const rows = rowsOf(stdout);
+        assert.equal(rows[0], 'file,row,exercise,code,marks,of,slips,feedback');
+        assert.match(rows[1], new RegExp(`a\\.csv,2,${whole},ZQ1,32,32,,$`));
+        assert.match(rows[2], new RegExp(`a\\.csv,3,${half},ZQ2,(?!32)[\\d.]+,32,`));
+        assert.match(rows[3], new RegExp(`b\\.json,1,${whole},ZQ4,2,32,`)); // one answer of two marks
+        assert.match(stderr, /a\.csv: row 4: this sheet is for no exercise of the course/);
+        assert.match(stdout, /slip,times/);
+    });
+});
+
+test('two files with one code are both marked, and said', () => {
+    inFolder((folder) => {
+        const files = ['a.csv', 'b.csv'].map((name) => path.join(folder, name));
+        for (const file of files) {
+            writeFileSync(file, `${heads}\nZQ1,${right}\n`);
+        }
+        const { stdout, stderr } = gusset(['mark', '-', ...files], key);
+        assert.deepEqual(rowsOf(stdout).slice(1, 3), ['ZQ1,32,32,,', 'ZQ1,32,32,,']);
+        assert.match(stderr, /b\.csv: row 2: "ZQ1" is in row 2 of .*a\.csv too: both are marked/);
+    });
+});
+
+test('marking that was stopped goes on where it was, and marks no sheet twice', () => {
+    inFolder((folder) => {
+        const keys = path.join(folder, 'key.json');
+        writeFileSync(keys, key);
+        const sheets = path.join(folder, 'class.csv');
+        writeFileSync(sheets, `${heads}\nZQ1,${right}\nZQ2,${right}\n`);
+        const out = path.join(folder, 'marks.csv');
+        assert.equal(gusset(['mark', keys, sheets, '--out', out]).status, 0);
+        const whole = readFileSync(out, 'utf8');
+        const again = gusset(['mark', keys, sheets, '--out', out]);
+        assert.equal(again.status, 2); // what is there is not lost
+        assert.match(again.stderr, /add --resume/);
+        assert.equal(readFileSync(out, 'utf8'), whole);
+        writeFileSync(out, whole.slice(0, whole.indexOf('ZQ2') + 3)); // stopped in the second row
+        appendFileSync(sheets, `ZQ3,${right}\n`);
+        const { status, stderr } = gusset(['mark', keys, sheets, '--out', out, '--resume', '--progress']);
+        assert.equal(status, 0);
+        assert.match(stderr, /1 of 1: .*class\.csv/);
+        const rows = rowsOf(readFileSync(out, 'utf8'));
+        assert.deepEqual(rows.slice(1, 4).map((row) => row.split(',')[3]), ['ZQ1', 'ZQ2', 'ZQ3']);
+        assert.equal(rows.length, 5); // and what stands behind the end of the last line: nothing
+    });
+});
+
+test('a folder without exercises, or one that is not there, is said', () => {
+    inFolder((folder) => {
+        const { status, stderr } = gusset(['mark', folder, folder]);
+        assert.equal(status, 2);
+        assert.match(stderr, /no exercise is in this folder/);
+        assert.equal(gusset(['mark', path.join(folder, 'none'), folder]).status, 2);
+    });
+});
+
+test('a thousand sheets of random numbers are said to be beyond a few slips', () => {
+    let state = 1;
+    const random = () => {
+        state = (state * 48271) % 2147483647;
+        return ((state % 2000) - 1000) / 10;
+    };
+    const rows = Array.from({ length: 1000 }, (_, i) => `S${i},${Array.from({ length: 16 }, random).join(',')}`);
+    const { status, stdout } = marked([heads, ...rows].join('\n'));
+    assert.equal(status, 0);
+    assert.ok(rowsOf(stdout).filter((row) => /^S\d+,.*Too much of this sheet is wrong/.test(row)).length > 900);
 });

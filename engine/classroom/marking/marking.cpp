@@ -239,14 +239,17 @@ struct MarkingScheme::Basis {
             if (std::holds_alternative<AskZeroMembers>(what)) {
                 marked = zeroMembers(answers);
             } else if (std::holds_alternative<AskDeterminacy>(what)) {
-                marked = {answers.degree == key.degree ? 1.0 : 0.0, 1};
+                marked = {answers.degree == key.degree ? 1.0 : 0.0, 1, false};
+            } else if (std::holds_alternative<AskSteps>(what)) {
+                marked = {0, exercise.questions[i].marks, true};
             } else if (key.values[i]) {
                 const double truth = *key.values[i];
                 const bool right =
                     answers.values[i] &&
                     std::abs(*answers.values[i] - truth) <=
                         allowance(exercise.tolerance, truth, std::abs(truth)) * (1 + 1e-9);
-                marked = {right ? kMethodMark + kAccuracyMark : 0, kMethodMark + kAccuracyMark};
+                marked = {right ? kMethodMark + kAccuracyMark : 0, kMethodMark + kAccuracyMark,
+                          false};
             }
         }
     }
@@ -255,6 +258,9 @@ struct MarkingScheme::Basis {
     void scale(Marking& marking) const {
         for (std::size_t i = 0; i < marking.questions.size(); ++i) {
             MarkedQuestion& question = marking.questions[i];
+            if (question.isByHand) {
+                continue;
+            }
             const double marks = exercise.questions[i].marks;
             const double by = marks > 0 && question.outOf > 0 ? marks / question.outOf : 1;
             question.marks *= by;

@@ -88,6 +88,7 @@ struct MarkedForce {
 struct MarkedQuestion {
     double marks = 0;
     double outOf = 0;
+    bool isByHand = false; // steps: not marked here, and in no sum; out of what the exercise gives
 };
 
 struct Marking {

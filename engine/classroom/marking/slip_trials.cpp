@@ -148,6 +148,7 @@ double SlipTrials::costOf(std::optional<std::size_t> part, const std::vector<Sli
            (fits.empty()                              ? unnamedCost(values)
             : fits.size() > 1                         ? kSeveralFitCost
             : fits.front() == SlipKind::DigitsSwapped ? kDigitsCost
+            : fits.front() == SlipKind::BySymmetry    ? kSymmetryCost
             : isOfValueAlone(fits.front())            ? 0
                                                       : kTermCost);
 }

@@ -194,6 +194,15 @@ Outcome<Answers> readAnswers(const Truss& truss, const Exercise& exercise, std::
     return answers;
 }
 
+Outcome<std::string> exerciseOfAnswers(std::string_view json) {
+    const Outcome<JsonValue> value = parseJson(json);
+    if (!value) {
+        return value.issues();
+    }
+    const JsonValue* exercise = value.value().find("exercise");
+    return exercise ? exercise->text : std::string();
+}
+
 std::string answersText(const Truss& truss, const Answers& answers) {
     const std::vector<std::string> members = answerNames(truss);
     JsonText out(Layout::Compact);

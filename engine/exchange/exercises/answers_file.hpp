@@ -23,6 +23,9 @@ namespace gusset {
 // An issue if they are for another exercise, since nothing in them can then be trusted.
 [[nodiscard]] Outcome<Answers> readAnswers(const Truss&, const Exercise&, std::string_view json);
 
+// The checksum of the exercise that answers say they are for; empty if they say none.
+[[nodiscard]] Outcome<std::string> exerciseOfAnswers(std::string_view json);
+
 [[nodiscard]] std::string answersText(const Truss&, const Answers&);
 
 inline constexpr std::string_view kAnswersLink = "a=1."; // a model's link begins with m=1.

@@ -1,131 +1,47 @@
 #include "exchange/exercises/class_list.hpp"
 
-#include "core/utf8.hpp"
+#include "classroom/exercise/typed_answer.hpp"
+#include "core/csv.hpp"
+#include "exchange/exercises/class_columns.hpp"
+#include "model/quantity/quantity_input.hpp"
 #include "phrases/faults/class_lists.hpp"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
-#include <cstdlib>
 #include <map>
-#include <optional>
 #include <utility>
 
 namespace gusset {
 
 namespace {
 
-using Cells = std::vector<std::string>;
-constexpr double kLargestAnswer = 1e15; // beyond it a number is no force
+constexpr double kLargestDegree = 1e6;
 
-std::string trimmed(std::string_view text) {
-    const auto isSpace = [](char c) { return c == ' ' || c == '\t' || c == '\r' || c == '\n'; };
-    while (!text.empty() && isSpace(text.front())) {
-        text.remove_prefix(1);
-    }
-    while (!text.empty() && isSpace(text.back())) {
-        text.remove_suffix(1);
-    }
-    return std::string(text);
-}
-
-std::string inLowerCase(std::string text) {
-    for (char& c : text) {
-        c = c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
-    }
-    return text;
-}
-
-// What stands between the cells, by the row of headings.
-char separatorIn(std::string_view table) {
-    std::array<std::size_t, 3> counts{};
-    constexpr std::string_view kSeparators = "\t;,";
-    bool isQuoted = false;
-    for (const char c : table) {
-        isQuoted = c == '"' ? !isQuoted : isQuoted;
-        if (c == '\n' && !isQuoted) {
-            break;
-        }
-        const std::size_t at = kSeparators.find(c);
-        if (!isQuoted && at != kSeparators.npos) {
-            ++counts[at];
-        }
-    }
-    return kSeparators[static_cast<std::size_t>(std::max_element(counts.begin(), counts.end()) -
-                                                counts.begin())];
-}
-
-std::vector<Cells> rowsOf(std::string_view table) {
-    const char separator = separatorIn(table);
-    std::vector<Cells> rows(1, Cells(1));
-    bool isQuoted = false;
-    for (std::size_t i = 0; i < table.size(); ++i) {
-        const char c = table[i];
-        if (isQuoted && c == '"' && i + 1 < table.size() && table[i + 1] == '"') {
-            rows.back().back() += c;
-            ++i;
-        } else if (c == '"' && (isQuoted || trimmed(rows.back().back()).empty())) {
-            isQuoted = !isQuoted;
-        } else if (!isQuoted && c == separator) {
-            rows.back().emplace_back();
-        } else if (!isQuoted &&
-                   (c == '\n' || (c == '\r' && (i + 1 == table.size() || table[i + 1] != '\n')))) {
-            rows.emplace_back(1);
-        } else {
-            rows.back().back() += c;
-        }
-    }
-    for (Cells& row : rows) {
-        for (std::string& cell : row) {
-            cell = trimmed(cell);
-        }
-    }
-    return rows;
-}
-
-// With ASCII hyphens, without spaces of any kind; arrows are letters of their own.
-std::string plainly(const std::string& text) {
-    constexpr std::array<char32_t, 7> kDashes{0x2010, 0x2011, 0x2012, 0x2013,
-                                              0x2014, 0x2212, 0xFE63};
-    constexpr std::array<char32_t, 4> kSpaces{0x00A0, 0x2007, 0x2009, 0x202F};
-    constexpr std::array<char32_t, 4> kArrows{0x2190, 0x2191, 0x2192, 0x2193};
-    constexpr std::string_view kArrowLetters = "<^>_";
-    std::string plain;
-    for (std::string_view rest = text; !rest.empty();) {
-        const Character next = firstCharacter(rest);
-        rest.remove_prefix(next.bytes);
-        const auto is = [&](const auto& list) {
-            return std::find(list.begin(), list.end(), next.code) != list.end();
-        };
-        if (is(kDashes)) {
-            plain += '-';
-        } else if (is(kArrows)) {
-            plain += kArrowLetters[static_cast<std::size_t>(
-                std::find(kArrows.begin(), kArrows.end(), next.code) - kArrows.begin())];
-        } else if (!is(kSpaces) && next.code != ' ') {
-            appendCharacter(plain, next.code);
-        }
-    }
+// A comma in a number of a table is the decimal sign, whatever stands behind it.
+std::string numberIn(const std::string& cell) {
+    std::string plain = withPlainNumbers(cell);
+    std::replace(plain.begin(), plain.end(), ',', '.');
     return plain;
 }
 
-struct ColumnPlace {
-    enum class Kind { Other, Code, Variant, Exercise, Reaction, Force } kind = Kind::Other;
-    std::size_t index = 0;
-};
+bool isBlankSheet(const Answers& given) {
+    const auto isBlankForce = [](const WrittenForce& force) { return isBlank(force); };
+    const auto isNone = [](const auto& value) { return !value; };
+    return std::all_of(given.reactions.begin(), given.reactions.end(), isBlankForce) &&
+           std::all_of(given.forces.begin(), given.forces.end(), isBlankForce) &&
+           std::all_of(given.zeros.begin(), given.zeros.end(), isNone) &&
+           std::all_of(given.values.begin(), given.values.end(), isNone) && !given.degree;
+}
 
 class ClassReader {
 public:
-    ClassReader(const Truss& truss, const Exercise& exercise, const std::string& mark)
-        : truss_(truss), exercise_(exercise), mark_(mark), structure_(structureOf(truss)) {
-        nameAnswers();
-    }
+    ClassReader(const Truss& truss, const Exercise& exercise, const std::string& mark,
+                ClassRows which)
+        : truss_(truss), exercise_(exercise), mark_(mark), which_(which),
+          structure_(structureOf(truss)), names_(truss, exercise, structure_) {}
 
     Outcome<ClassList> read(std::string_view table) {
-        if (table.starts_with("\xEF\xBB\xBF")) {
-            table.remove_prefix(3);
-        }
-        const std::vector<Cells> rows = rowsOf(table);
+        const std::vector<CsvRow> rows = csvRows(table);
         if (isBlankRow(rows.front())) {
             return Issue{IssueCode::Missing, placeOfRow(1), phrase::kListEmpty};
         }
@@ -143,122 +59,67 @@ public:
     }
 
 private:
-    static bool isBlankRow(const Cells& row) {
-        return std::all_of(row.begin(), row.end(),
-                           [](const std::string& cell) { return cell.empty(); });
-    }
     static Statement placeOfRow(std::size_t row) {
         return statement(phrase::kPlaceRow, {{"row", std::to_string(row)}});
-    }
-    Statement placeOfCell(std::size_t row, std::size_t column) const {
-        return statement(phrase::kPlaceCell,
-                         {{"row", std::to_string(row)}, {"column", headings_[column]}});
     }
     void note(Statement place, Statement says) {
         list_.notes.push_back({IssueCode::OutOfRange, std::move(place), std::move(says)});
     }
-
-    void nameAnswers() {
-        using Kind = ColumnPlace::Kind;
-        for (std::size_t i = 0; i < truss_.members.size(); ++i) {
-            const std::string& a = truss_.joints[truss_.members[i].a.at()].label;
-            const std::string& b = truss_.joints[truss_.members[i].b.at()].label;
-            for (const std::string& name : {a + b, b + a, a + "-" + b, b + "-" + a}) {
-                names_.try_emplace(plainly(name), ColumnPlace{Kind::Force, i});
-                names_.try_emplace("F_" + plainly(name), ColumnPlace{Kind::Force, i});
-            }
-        }
-        std::map<int, std::size_t> atJoint;
-        for (const Restraint& restraint : structure_.restraints) {
-            ++atJoint[restraint.joint.index];
-        }
-        for (std::size_t i = 0; i < structure_.restraints.size(); ++i) {
-            const Restraint& restraint = structure_.restraints[i];
-            const std::string joint = plainly(truss_.joints[restraint.joint.at()].label);
-            const ColumnPlace place{Kind::Reaction, i};
-            if (atJoint[restraint.joint.index] == 1) {
-                names_.try_emplace("R_" + joint, place);
-                names_.try_emplace(joint, place);
-            }
-            const std::string axis = restraint.along.y == 0   ? "x"
-                                     : restraint.along.x == 0 ? "y"
-                                                              : "";
-            for (const char* between : {"_", ":", ""}) {
-                if (!axis.empty()) {
-                    names_.try_emplace(joint + between + axis, place);
-                }
-            }
-        }
-    }
-
-    // Whether a heading is meant as a member or a reaction, though the truss has none such.
-    static bool looksLikeAnswer(const std::string& name) {
-        const auto isCapital = [](char c) { return c >= 'A' && c <= 'Z'; };
-        return name.starts_with("F_") || name.starts_with("R_") || name.ends_with("_x") ||
-               name.ends_with("_y") ||
-               (name.size() == 2 && isCapital(name[0]) && isCapital(name[1]) && name != "ID") ||
-               (name.size() == 3 && name[1] == '-' && isCapital(name[0]) && isCapital(name[2]));
+    template <class Says>
+    void noteCell(std::size_t row, std::size_t column, Says says, const std::string& text) {
+        note(statement(phrase::kPlaceCell,
+                       {{"row", std::to_string(row)}, {"column", headings_[column]}}),
+             statement(says, {{"text", text}}));
     }
 
     void readHeadings() {
-        using Kind = ColumnPlace::Kind;
         bool hasCode = false;
         for (const std::string& heading : headings_) {
-            const std::string name = plainly(heading);
-            ColumnPlace place;
-            const auto found = names_.find(name);
-            if (found != names_.end()) {
-                place = found->second;
-                hasAnswers_ = true;
-                if (isTaken(place)) {
-                    note(statement(phrase::kPlaceColumn, {{"column", heading}}),
-                         phrase::kColumnTwice);
-                    place = {};
+            ColumnPlace place = names_.placeOf(heading);
+            const Statement at = statement(phrase::kPlaceColumn, {{"column", heading}});
+            if (place.kind == ClassColumn::Other) {
+                const bool isAnswer = ColumnNames::looksLikeAnswer(heading);
+                if (isAnswer && which_ == ClassRows::All) {
+                    note(at, phrase::kNoSuchColumn);
+                } else if (!isAnswer && !hasCode && !heading.empty()) {
+                    place.kind = ClassColumn::Code;
+                    list_.codeHeading = heading;
+                    hasCode = true;
                 }
-            } else if (inLowerCase(name) == "variant") {
-                place.kind = Kind::Variant;
-            } else if (inLowerCase(name) == "exercise") {
-                place.kind = Kind::Exercise;
-            } else if (looksLikeAnswer(name)) {
-                note(statement(phrase::kPlaceColumn, {{"column", heading}}), phrase::kNoSuchColumn);
-            } else if (!hasCode && !name.empty()) {
-                place.kind = Kind::Code;
-                list_.codeHeading = heading;
-                hasCode = true;
+            } else if (std::find(places_.begin(), places_.end(), place) != places_.end()) {
+                note(at, phrase::kColumnTwice);
+                place = {};
             }
+            hasAnswers_ = hasAnswers_ || place.kind >= ClassColumn::Reaction;
             places_.push_back(place);
         }
     }
-    bool isTaken(const ColumnPlace& place) const {
-        return std::any_of(places_.begin(), places_.end(), [&](const ColumnPlace& other) {
-            return other.kind == place.kind && other.index == place.index;
-        });
+
+    bool isOfThis(const CsvRow& cells) const {
+        const auto column =
+            std::find(places_.begin(), places_.end(), ColumnPlace{ClassColumn::Exercise, 0});
+        const auto at = static_cast<std::size_t>(column - places_.begin());
+        return at < cells.size() && cells[at] == mark_;
     }
 
-    void readRow(std::size_t number, const Cells& cells) {
-        using Kind = ColumnPlace::Kind;
+    void readRow(std::size_t number, const CsvRow& cells) {
+        if (which_ == ClassRows::OfThisExercise && !isOfThis(cells)) {
+            return;
+        }
+        list_.read.push_back(number);
         ClassRow row{number, {}, blankAnswers(truss_, exercise_)};
         bool isOfAnother = false;
         for (std::size_t i = 0; i < cells.size() && i < places_.size(); ++i) {
-            switch (places_[i].kind) {
-            case Kind::Code:
-                row.code = cells[i];
-                break;
-            case Kind::Variant:
-                isOfAnother = isOfAnother ||
-                              (!cells[i].empty() && cells[i] != std::to_string(exercise_.variant));
-                break;
-            case Kind::Exercise:
-                isOfAnother = isOfAnother || (!cells[i].empty() && cells[i] != mark_);
-                break;
-            case Kind::Reaction:
-                row.answers.reactions[places_[i].index] = forceIn(cells[i], number, i);
-                break;
-            case Kind::Force:
-                row.answers.forces[places_[i].index] = forceIn(cells[i], number, i);
-                break;
-            case Kind::Other:
-                break;
+            const std::string& cell = cells[i];
+            if (places_[i].kind == ClassColumn::Code) {
+                row.code = cell;
+            } else if (places_[i].kind == ClassColumn::Variant) {
+                isOfAnother =
+                    isOfAnother || (!cell.empty() && cell != std::to_string(exercise_.variant));
+            } else if (places_[i].kind == ClassColumn::Exercise) {
+                isOfAnother = isOfAnother || (!cell.empty() && cell != mark_);
+            } else if (!isOfAnother && withPlainNumbers(cell) != "-" && !cell.empty()) {
+                readAnswer(row.answers, number, i, cell);
             }
         }
         if (cells.size() > places_.size()) {
@@ -268,14 +129,82 @@ private:
         keep(std::move(row), isOfAnother);
     }
 
+    void readAnswer(Answers& answers, std::size_t row, std::size_t column,
+                    const std::string& cell) {
+        const ColumnPlace& place = places_[column];
+        switch (place.kind) {
+        case ClassColumn::Reaction:
+            answers.reactions[place.index] = forceIn(cell, row, column);
+            break;
+        case ClassColumn::Force:
+            answers.forces[place.index] = forceIn(cell, row, column);
+            break;
+        case ClassColumn::Zeros:
+            readZeros(answers, row, column, cell);
+            break;
+        case ClassColumn::Degree: {
+            const Outcome<double> degree = readNumber(numberIn(cell));
+            if (degree && std::abs(degree.value()) < kLargestDegree &&
+                degree.value() == std::floor(degree.value())) {
+                answers.degree = static_cast<int>(degree.value());
+            } else {
+                noteCell(row, column, phrase::kCellNotWhole, cell);
+            }
+            break;
+        }
+        case ClassColumn::Value:
+            answers.values[place.index] = valueIn(cell, row, column);
+            break;
+        default:
+            break;
+        }
+    }
+
+    WrittenForce forceIn(const std::string& cell, std::size_t row, std::size_t column) {
+        SenseRule rule{SenseRule::Words::OfMember, {}, true};
+        if (places_[column].kind == ClassColumn::Reaction) {
+            rule.words = SenseRule::Words::OfReaction;
+            rule.along = structure_.restraints[places_[column].index].along;
+        }
+        const Outcome<WrittenForce> force = readWritten(numberIn(cell), truss_.units.force, rule);
+        if (!force) {
+            noteCell(row, column, phrase::kCellNotForce, cell);
+        }
+        return force ? force.value() : WrittenForce{};
+    }
+
+    // Members with spaces, commas or semicolons between them.
+    void readZeros(Answers& answers, std::size_t row, std::size_t column, const std::string& cell) {
+        constexpr std::string_view kBetween = " ,;\t\n";
+        for (std::size_t at = cell.find_first_not_of(kBetween); at != cell.npos;) {
+            const std::size_t end = std::min(cell.find_first_of(kBetween, at), cell.size());
+            const std::string name = cell.substr(at, end - at);
+            if (const std::optional<std::size_t> member = names_.memberNamed(name)) {
+                answers.zeros[*member] = true;
+            } else {
+                noteCell(row, column, phrase::kCellNoMember, name);
+            }
+            at = cell.find_first_not_of(kBetween, end);
+        }
+    }
+
+    std::optional<double> valueIn(const std::string& cell, std::size_t row, std::size_t column) {
+        const std::string plain = numberIn(cell);
+        const bool isLength = std::holds_alternative<AskDisplacement>(
+            exercise_.questions[places_[column].index].what);
+        const Outcome<double> value =
+            isLength ? readLength(plain, truss_.units.displacement) : readNumber(plain);
+        if (!value) {
+            noteCell(row, column, phrase::kCellNotNumber, cell);
+        }
+        return value ? std::optional(value.value()) : std::nullopt;
+    }
+
     void keep(ClassRow row, bool isOfAnother) {
         if (isOfAnother) {
             return note(placeOfRow(row.number), phrase::kRowOfAnother);
         }
-        const auto isBlankForce = [](const WrittenForce& force) { return isBlank(force); };
-        const Answers& given = row.answers;
-        if (std::all_of(given.reactions.begin(), given.reactions.end(), isBlankForce) &&
-            std::all_of(given.forces.begin(), given.forces.end(), isBlankForce)) {
+        if (isBlankSheet(row.answers)) {
             note(placeOfRow(row.number), phrase::kRowBlank);
         }
         const auto before = row.code.empty() ? rowOfCode_.end() : rowOfCode_.find(row.code);
@@ -292,102 +221,13 @@ private:
         list_.rows.push_back(std::move(row));
     }
 
-    WrittenForce forceIn(const std::string& cell, std::size_t row, std::size_t column) {
-        if (plainly(cell).empty() || plainly(cell) == "-") {
-            return {};
-        }
-        const std::optional<WrittenForce> force = readForce(plainly(cell), places_[column]);
-        if (!force) {
-            note(placeOfCell(row, column), statement(phrase::kCellNotForce, {{"text", cell}}));
-        }
-        return force.value_or(WrittenForce{});
-    }
-
-    // The sign that a letter or an arrow gives; none if it has no meaning here.
-    std::optional<int> senseOf(const std::string& word, const ColumnPlace& place) const {
-        if (place.kind == ColumnPlace::Kind::Force) {
-            const std::string lower = inLowerCase(word);
-            return lower == "t" || lower == "tension"       ? std::optional(1)
-                   : lower == "c" || lower == "compression" ? std::optional(-1)
-                                                            : std::nullopt;
-        }
-        constexpr std::string_view kArrowLetters = "<^>_";
-        constexpr std::array<Vec2, 4> kWays{{{-1, 0}, {0, 1}, {1, 0}, {0, -1}}};
-        if (word.size() != 1 || kArrowLetters.find(word[0]) == kArrowLetters.npos) {
-            return std::nullopt;
-        }
-        const double along =
-            dot(kWays[kArrowLetters.find(word[0])], structure_.restraints[place.index].along);
-        return along > 0 ? std::optional(1) : along < 0 ? std::optional(-1) : std::nullopt;
-    }
-
-    // "12,5kNT": a sense or a unit before and after a number.
-    std::optional<WrittenForce> readForce(const std::string& text, const ColumnPlace& place) const {
-        const std::size_t start = text.find_first_of("0123456789.,+-");
-        if (start == text.npos) {
-            return std::nullopt;
-        }
-        std::size_t end = text.find_first_not_of("0123456789.,+-", start);
-        end = end == text.npos ? text.size() : end;
-        const std::optional<double> number = numberIn(text.substr(start, end - start));
-        if (!number) {
-            return std::nullopt;
-        }
-        double value = *number;
-        std::optional<int> sense;
-        for (std::string word : {text.substr(0, start), text.substr(end)}) {
-            while (!word.empty()) {
-                const std::size_t size = wordAt(word, place, sense, value);
-                if (size == 0) {
-                    return std::nullopt;
-                }
-                word.erase(0, size);
-            }
-        }
-        return WrittenForce{std::abs(value), value == 0 ? 0 : sense ? *sense : value > 0 ? 1 : -1};
-    }
-
-    // How long the longest unit or sense is that a word begins with; 0 if it begins with none.
-    std::size_t wordAt(const std::string& word, const ColumnPlace& place, std::optional<int>& sense,
-                       double& value) const {
-        for (std::size_t size = word.size(); size > 0; --size) {
-            const std::string part = word.substr(0, size);
-            if (const std::optional<int> found = senseOf(part, place)) {
-                sense = found;
-                return size;
-            }
-            if (const std::optional<ForceUnit> unit = forceUnitNamed(part)) {
-                value = converted(value, *unit, truss_.units.force);
-                return size;
-            }
-        }
-        return 0;
-    }
-
-    // With a point or a comma; both: the last of them is the decimal sign.
-    static std::optional<double> numberIn(std::string text) {
-        const std::size_t last = text.find_last_of(".,");
-        const bool hasBoth = text.find('.') != text.npos && text.find(',') != text.npos;
-        std::string plain;
-        for (std::size_t i = 0; i < text.size(); ++i) {
-            if (text[i] != '.' && text[i] != ',') {
-                plain += text[i];
-            } else if (i == last || !hasBoth) {
-                plain += '.';
-            }
-        }
-        char* end = nullptr;
-        const double value = std::strtod(plain.c_str(), &end);
-        const bool isWhole = end == plain.c_str() + plain.size();
-        return isWhole && std::abs(value) < kLargestAnswer ? std::optional(value) : std::nullopt;
-    }
-
     const Truss& truss_;
     const Exercise& exercise_;
     const std::string& mark_;
+    ClassRows which_;
     Structure structure_;
-    std::map<std::string, ColumnPlace> names_;
-    Cells headings_;
+    ColumnNames names_;
+    CsvRow headings_;
     std::vector<ColumnPlace> places_; // of each heading
     bool hasAnswers_ = false;
     std::map<std::string, std::size_t> rowOfCode_;
@@ -397,8 +237,8 @@ private:
 } // namespace
 
 Outcome<ClassList> readClassList(const Truss& truss, const Exercise& exercise,
-                                 const std::string& mark, std::string_view table) {
-    return ClassReader(truss, exercise, mark).read(table);
+                                 const std::string& mark, std::string_view table, ClassRows which) {
+    return ClassReader(truss, exercise, mark, which).read(table);
 }
 
 } // namespace gusset

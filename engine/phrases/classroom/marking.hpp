@@ -40,6 +40,10 @@ inline constexpr auto kSlipInSum =
     "{equation}, which gives {gives}."_phrase;
 inline constexpr auto kTooManySlips = "Too much of this sheet is wrong for a few slips to explain "
                                       "it: each value is judged for itself."_phrase;
+inline constexpr auto kStepsByHand =
+    "The steps are marked by hand, out of {marks} more; these are not in the sum."_phrase;
+inline constexpr auto kStepsByHandOpen =
+    "The steps are marked by hand, and are not in the sum."_phrase;
 inline constexpr auto kSlipSomewhere =
     "{answer} = {written} does not follow from your other values."_phrase;
 inline constexpr auto kSlipOfKind = "{answer} = {written}: at {where} your other values give "

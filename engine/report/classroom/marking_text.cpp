@@ -53,6 +53,8 @@ std::string whereOf(const Writer& writer, const std::vector<JointId>& body) {
                                                                       : phrase::kWhereSection);
 }
 
+std::string markText(double marks) { return significantNumber(std::round(marks * 100) / 100, 6); }
+
 class SheetSpeaker {
 public:
     SheetSpeaker(const Writer& writer, const Marking& marking, const Answers& answers)
@@ -70,6 +72,13 @@ public:
             const MarkedForce& force = marking_.forces[i];
             if (force.isAsked && force.verdict != Verdict::Right) {
                 said.push_back(of(force, i));
+            }
+        }
+        for (const MarkedQuestion& question : marking_.questions) {
+            if (question.isByHand) {
+                said.push_back(question.outOf > 0 ? sayPlain(writer_, phrase::kStepsByHand,
+                                                             {{"marks", markText(question.outOf)}})
+                                                  : sayPlain(writer_, phrase::kStepsByHandOpen));
             }
         }
         return said;
@@ -150,8 +159,6 @@ std::optional<SlipKind> kindAt(std::size_t index) {
     return index < kSlipKinds ? std::optional(static_cast<SlipKind>(index)) : std::nullopt;
 }
 
-std::string markText(double marks) { return significantNumber(std::round(marks * 100) / 100, 6); }
-
 std::string together(const std::vector<std::string>& parts, const char* between) {
     std::string text;
     for (const std::string& part : parts) {
@@ -207,16 +214,20 @@ std::string classText(const Writer& writer, const std::vector<MarkedSheet>& shee
     return text;
 }
 
+std::string sheetCells(const Writer& writer, const MarkedSheet& sheet) {
+    std::vector<std::string> slips;
+    for (const Slip& slip : sheet.marking.slips) {
+        slips.push_back(slipName(writer, slip.kind));
+    }
+    return csvTextCell(sheet.code) + "," + markText(sheet.marking.marks) + "," +
+           markText(sheet.marking.outOf) + "," + csvTextCell(together(slips, "; ")) + "," +
+           csvTextCell(together(feedback(writer, sheet.marking, sheet.answers), " "));
+}
+
 std::string classCsv(const Writer& writer, const std::vector<MarkedSheet>& sheets) {
     std::string text = csvHead("code,marks,of,slips,feedback");
     for (const MarkedSheet& sheet : sheets) {
-        std::vector<std::string> slips;
-        for (const Slip& slip : sheet.marking.slips) {
-            slips.push_back(slipName(writer, slip.kind));
-        }
-        text += csvTextCell(sheet.code) + "," + markText(sheet.marking.marks) + "," +
-                markText(sheet.marking.outOf) + "," + csvTextCell(together(slips, "; ")) + "," +
-                csvTextCell(together(feedback(writer, sheet.marking, sheet.answers), " ")) + "\r\n";
+        text += sheetCells(writer, sheet) + "\r\n";
     }
     text += "\r\nslip,times\r\n";
     const auto counts = slipCounts(sheets);

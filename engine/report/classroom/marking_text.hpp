@@ -23,6 +23,9 @@ struct MarkedSheet {
 };
 // For people, and for spreadsheets: a row for each sheet, then how often each slip was made, then
 // the rule of marks. Text that a spreadsheet would run as a formula is escaped.
+// Code, marks, marks of all, slips and feedback of one sheet: what classCsv has in a row, without
+// the end of the line.
+[[nodiscard]] std::string sheetCells(const Writer&, const MarkedSheet&);
 [[nodiscard]] std::string classText(const Writer&, const std::vector<MarkedSheet>&);
 [[nodiscard]] std::string classCsv(const Writer&, const std::vector<MarkedSheet>&);
 

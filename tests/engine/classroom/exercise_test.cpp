@@ -138,8 +138,24 @@ TEST_CASE("An answer is read as people type it") {
     CHECK(written("5") == WrittenForce{5, std::nullopt});
     CHECK(written("0") == WrittenForce{0, 0});
     CHECK(written("  ") == WrittenForce{});
+    CHECK(written("–7 kN") == WrittenForce{7, -1}); // a spreadsheet's dash
+    CHECK(written("-5 C") == WrittenForce{5, -1});  // said twice
+    CHECK(written("5 compression") == WrittenForce{5, -1});
+    CHECK(written("12,5kNT") == WrittenForce{12.5, 1});
+    CHECK(written("1.234,5 T") == WrittenForce{1234.5, 1});
     CHECK_FALSE(readWritten("seven", ForceUnit::kN));
     CHECK_FALSE(readWritten("5 m", ForceUnit::kN));
+}
+
+TEST_CASE(
+    "An arrow counts along the reaction that it is written for, and T and C for members alone") {
+    const SenseRule downward{SenseRule::Words::OfReaction, {0, -1}, true};
+    CHECK(readWritten("↓ 4", ForceUnit::kN, downward).value() == WrittenForce{4, 1});
+    CHECK(readWritten("4 ↑", ForceUnit::kN, downward).value() == WrittenForce{4, -1});
+    CHECK(readWritten("4", ForceUnit::kN, downward).value() == WrittenForce{4, 1});
+    CHECK_FALSE(readWritten("→ 4", ForceUnit::kN, downward)); // says nothing of it
+    CHECK_FALSE(readWritten("4 T", ForceUnit::kN, downward));
+    CHECK_FALSE(readWritten("4 ↑", ForceUnit::kN, {SenseRule::Words::OfMember, {}, true}));
 }
 
 TEST_CASE("Answers go to a file and a link, and come back") {
