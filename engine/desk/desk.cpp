@@ -14,6 +14,7 @@
 #include "exchange/json/json_text.hpp"
 #include "report/classroom/question_text.hpp"
 #include "report/results/solution_text.hpp"
+#include "report/sketch/sketch_svg.hpp"
 #include "report/text/math_ml.hpp"
 
 #include <algorithm>
