@@ -299,3 +299,32 @@ TEST_CASE("A slip is shown on its body with the student's own numbers") {
     CHECK(equation.find("gives")->number == -60);
     CHECK(textUnder(equation, "says").starts_with("<math"));
 }
+
+// 33 for A_y = 36: about H, A_y · 16 = 24 · (12 + 8 + 4), which the student's number does not give:
+// anticlockwise, −33 · 16 + 576 = 48 is left.
+TEST_CASE("A marked sheet brings the equation of an unknown slip in the student's own numbers") {
+    const std::string model = bridgeAsking(R"({"ask":["reactions"]})");
+    const std::string mark = textUnder(courseAnswer("set", modelPart(model)), "mark");
+    const std::string answers =
+        R"({"gussetAnswers":1,"exercise":)" + quoted(mark) +
+        R"(,"reactions":[{"of":"A:x","size":0,"sign":"0"},{"of":"A:y","size":33,"sign":"+"},)"
+        R"({"of":"H:y","size":39,"sign":"+"}]})";
+    const JsonValue marked = courseAnswer(
+        "mark", "\"models\":[" + quoted(model) +
+                    "],\"sheets\":[{\"name\":\"one\",\"text\":" + quoted(answers) + "}]");
+    const JsonValue& sheet = marked.find("sheets")->items.front();
+    REQUIRE(sheet.find("slips")->items.size() == 1);
+    const JsonValue& slip = sheet.find("slips")->items[0];
+    CHECK(textUnder(slip, "kind").empty());
+    CHECK(slip.find("body")->items.size() == 8);
+    const JsonValue& equation = slip.find("equations")->items.back();
+    CHECK(textUnder(equation, "sum") == "moments");
+    CHECK(textUnder(equation, "about") == "H");
+    CHECK(textUnder(equation, "of") == "A:y");
+    CHECK(equation.find("written")->number == 33);
+    CHECK(equation.find("gives")->number == 36);
+    CHECK(equation.find("left")->number == 48);
+    CHECK(equation.find("terms")->items.size() == 4); // three loads and A_y
+    CHECK(textUnder(equation, "says").starts_with("<math"));
+    CHECK(sheet.find("fewSlips")->boolean);
+}

@@ -207,33 +207,3 @@ TEST_CASE("What the desk can't read is said, and nothing else") {
         CHECK(answer.value().members.size() == 1);
     }
 }
-
-// 33 for A_y = 36: about H, A_y · 16 = 24 · (12 + 8 + 4), which the student's number does not give:
-// anticlockwise, −33 · 16 + 576 = 48 is left.
-TEST_CASE("A marked sheet brings the equation of an unknown slip in the student's own numbers") {
-    const std::string model = bridgeAsking(R"({"ask":["reactions"]})");
-    const JsonValue opened =
-        reply(Request{}.with("do", textValue("open")).with("model", textValue(model)));
-    const std::string answers =
-        R"({"gussetAnswers":1,"exercise":)" + wordsUnder(opened, "mark") +
-        R"(,"reactions":[{"of":"A:x","size":0,"sign":"0"},{"of":"A:y","size":33,"sign":"+"},)"
-        R"({"of":"H:y","size":39,"sign":"+"}]})";
-    const JsonValue marked = reply(Request{}
-                                       .with("do", textValue("mark"))
-                                       .with("model", textValue(model))
-                                       .with("answers", textValue(answers)));
-    REQUIRE(marked.find("slips")->items.size() == 1);
-    const JsonValue& slip = marked.find("slips")->items[0];
-    CHECK(slip.find("kind") == nullptr);
-    CHECK(slip.find("body")->items.size() == 8);
-    const JsonValue& equation = slip.find("equations")->items.back();
-    CHECK(equation.find("sum")->text == "moments");
-    CHECK(equation.find("about")->text == "H");
-    CHECK(equation.find("of")->text == "A:y");
-    CHECK(equation.find("written")->number == 33);
-    CHECK(equation.find("gives")->number == 36);
-    CHECK(equation.find("left")->number == 48);
-    CHECK(equation.find("terms")->items.size() == 4); // three loads and A_y
-    CHECK(equation.find("says")->text.starts_with("<math"));
-    CHECK(marked.find("fewSlips")->boolean);
-}
