@@ -254,9 +254,9 @@ std::vector<Sketch> bodySketchesIn(const Notation& notation, std::size_t step,
 }
 
 Sketch bodySketch(const Notation& notation, const FreeBody& body, SketchPaper paper) {
-    return body.joints.size() == 1 ? jointSketch(notation, body, std::nullopt)
-                                   : partSketch(notation, body, 0, roomIn(paper),
-                                                 paper == SketchPaper::Page);
+    return body.joints.size() == 1
+               ? jointSketch(notation, body, std::nullopt)
+               : partSketch(notation, body, 0, roomIn(paper), paper == SketchPaper::Page);
 }
 
 std::vector<Sketch> bodySketches(const Notation& notation, std::size_t step, SketchPaper paper) {

@@ -9,7 +9,7 @@
 namespace gusset {
 namespace {
 
-constexpr double kForceSize = 13;     // px, font size of the forces at the members
+constexpr double kForceSize = 13; // px, font size of the forces at the members
 
 // Beside a member, as near to its middle as possible, above it or to its left first.
 std::vector<Vec2> placesBeside(const SketchLine& member, const RichLine& words) {

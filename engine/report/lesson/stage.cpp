@@ -15,7 +15,7 @@ namespace {
 
 constexpr double kReading = 14;     // px, the font size of labels in sketches
 constexpr double kOfLabels = 1.45;  // labels over the smallest letters, which are subscripts
-constexpr double kAtArmsLength = 6.5; // px, subscripts
+constexpr double kAtArmsLength = 6; // px, subscripts
 constexpr double kUsualAtArmsLength = 9;
 constexpr double kLargestBodyScale = 1.6; // over the truss's
 constexpr double kTitleOver = 1.5;        // the title over the smallest lines

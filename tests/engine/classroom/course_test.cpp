@@ -315,7 +315,7 @@ TEST_CASE("A marked sheet brings the equation of an unknown slip in the student'
     const JsonValue& sheet = marked.find("sheets")->items.front();
     REQUIRE(sheet.find("slips")->items.size() == 1);
     const JsonValue& slip = sheet.find("slips")->items[0];
-    CHECK(textUnder(slip, "kind").empty());
+    CHECK(textUnder(slip, "kind") == "not recognised");
     CHECK(slip.find("body")->items.size() == 8);
     const JsonValue& equation = slip.find("equations")->items.back();
     CHECK(textUnder(equation, "sum") == "moments");
