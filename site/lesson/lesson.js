@@ -157,12 +157,17 @@ function createLesson(lectern, opened) {
             return false;
         }
         say('');
-        const before = place();
+        const before = { ...place(), index: now };
+        const count = places.length;
+        const { title } = step();
         Object.assign(opened, made);
         ({ lessons, model } = opened);
         places = placesOf(opened);
         came = [];
-        goTo(samePlace(places, before));
+        goTo(samePlace(places, before, count));
+        if (place().subject !== before.subject) {
+            say(`“${title}” is no step of this working; it goes on with “${step().title}”.`);
+        }
         fillContents();
         return true;
     }
@@ -287,7 +292,16 @@ function fullScreen() {
     }
 }
 
+// The drawing has inks of its own for a dark page.
+function followTheme() {
+    const dark = matchMedia('(prefers-color-scheme: dark)');
+    const follow = () => { document.documentElement.dataset.theme = dark.matches ? 'dark' : 'paper'; };
+    dark.addEventListener('change', follow);
+    follow();
+}
+
 async function start() {
+    followTheme();
     const lectern = await startLectern();
     const opened = lectern({ do: 'open', model: location.hash });
     if (opened.faults) {

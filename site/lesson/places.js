@@ -20,14 +20,16 @@ export function placesOf(opened) {
     return places;
 }
 
-// Where the same is said in another lesson: the step with the same subject, as far on in it; else as near the
-// beginning as before.
-export function samePlace(places, before) {
-    const same = places.filter(({ item, subject, pause }) =>
-        item === before.item && subject === before.subject && !pause === !before.pause);
+// Where the same is said in another lesson: the step with the same subject, as far on in it; if there is none, a step
+// about the same joint, or one as near to the end.
+export function samePlace(places, before, count) {
+    const ofItem = (test) => places.filter((each) => each.item === before.item && !each.pause === !before.pause && test(each));
+    const same = ofItem(({ subject }) => subject === before.subject);
     if (same.length > 0) {
         return places.indexOf(same[Math.min(before.stroke ?? 0, same.length - 1)]);
     }
-    const near = places.findIndex(({ item, step }) => item === before.item && step >= before.step);
-    return Math.max(0, near);
+    const joint = before.subject.match(/^joint\S* (\S+)/)?.[1];
+    const about = joint ? ofItem(({ subject }) => subject.match(/^joint\S* (\S+)/)?.[1] === joint) : [];
+    return about.length > 0 ? places.indexOf(about[0])
+        : Math.min(places.length - 1, Math.round((before.index / count) * places.length));
 }

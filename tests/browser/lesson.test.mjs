@@ -104,11 +104,15 @@ test('a joint that is dragged in mid-lesson keeps the step, and its numbers foll
     await page.locator('#contents button', { hasText: /^Joint C$/ }).click();
     const before = await where(page);
     const svg = await page.locator('#picture').innerHTML();
-    // The letter E stands beside its joint, in the drawing of the truss.
+    // E is in the middle of the upper chord: the truss stays the same on both sides.
     const joint = await page.evaluate(() => {
-        const rings = [...document.querySelectorAll('#picture circle.ring-plain')];
-        const top = rings.sort((a, b) => a.cy.baseVal.value - b.cy.baseVal.value)[0].getBoundingClientRect();
-        return { x: top.x + top.width / 2, y: top.y + top.height / 2 };
+        const middle = (each) => {
+            const box = each.getBoundingClientRect();
+            return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+        };
+        const letter = middle([...document.querySelectorAll('#picture text')].find(({ textContent }) => textContent === 'E'));
+        const far = ({ x, y }) => Math.hypot(x - letter.x, y - letter.y);
+        return [...document.querySelectorAll('#picture circle.ring-plain')].map(middle).sort((a, b) => far(a) - far(b))[0];
     });
     await page.mouse.move(joint.x, joint.y);
     await page.mouse.down();
@@ -117,6 +121,17 @@ test('a joint that is dragged in mid-lesson keeps the step, and its numbers foll
     await page.waitForFunction((old) => document.getElementById('picture').innerHTML !== old, svg);
     assert.equal((await where(page)).replace(/^\d+ of \d+/, ''), before.replace(/^\d+ of \d+/, ''));
     await screenshot(page, 'lesson-dragged');
+    // Without its twin on the other side, C is no longer needed: that is said.
+    const corner = await page.evaluate(() => {
+        const letters = [...document.querySelectorAll('#picture text')].filter(({ textContent }) => textContent === 'C');
+        const left = letters.map((each) => each.getBoundingClientRect()).sort((a, b) => a.x - b.x)[0];
+        return { x: left.x + left.width / 2, y: left.y + left.height + 8 };
+    });
+    await page.mouse.move(corner.x, corner.y);
+    await page.mouse.down();
+    await page.mouse.move(corner.x, corner.y - 25, { steps: 4 });
+    await page.mouse.up();
+    await page.locator('#says', { hasText: '“Joint C” is no step of this working' }).waitFor();
     await context.close();
 });
 
@@ -144,7 +159,7 @@ test('the speaker’s window keeps in step over 500 keys, pressed in either', as
     await context.close();
 });
 
-const planned = { ...bridge, lesson: { shows: [{ of: 'member', member: ['A', 'B'], pauses: [
+const planned = { ...bridge, lesson: { shows: [{ of: 'forces', pauses: [
     { before: 'joint A', says: 'Look at A before going on.', asks: ['A', 'B'] }] }, 'polygon'] } };
 
 test('a student on a phone tries what an instructor asks before the lesson goes on', async () => {

@@ -92,11 +92,11 @@ test('a recorded lesson decodes to its pictures, sound and captions', async () =
     await visit(2);
     // The third step is taken again: what was recorded of it before is gone.
     await page.evaluate(() => document.getElementById('retake').click());
-    await page.locator('#recording-says', { hasText: 'again' }).waitFor();
+    await page.locator('#recording-says', { hasText: 'again' }).waitFor({ state: 'attached' });
     number = 4;
     await visit(2);
     await page.evaluate(() => document.getElementById('finish').click());
-    await page.locator('#recording-says', { hasText: 'Recorded' }).waitFor();
+    await page.locator('#recording-says', { hasText: 'Recorded' }).waitFor({ state: 'attached' });
     await page.locator('#more-open').click();
     const film = await saved(page, 'Save the film', 'lesson.webm');
     const captions = cuesOf(readFileSync(await saved(page, 'Captions', 'captions.vtt'), 'utf8'));
