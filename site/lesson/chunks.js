@@ -1,5 +1,5 @@
 // What was recorded, kept on the disk of this device while the lesson goes on, so that an hour of it takes no memory:
-// one take for each step that was shown. Chunks go to the browser's database as they come.
+// the recorder's chunks go to the browser's database as they come.
 const database = 'gusset-recording';
 
 function done(request) {
@@ -11,21 +11,19 @@ function done(request) {
 
 async function open() {
     const request = indexedDB.open(database, 1);
-    request.addEventListener('upgradeneeded', () => request.result.createObjectStore('chunks', { keyPath: ['take', 'part'] }));
+    request.addEventListener('upgradeneeded', () => request.result.createObjectStore('chunks', { keyPath: 'part' }));
     return done(request);
 }
 
-export async function createTakes() {
+export async function createChunks() {
     const base = await open();
     const store = (mode) => base.transaction('chunks', mode, { durability: 'relaxed' }).objectStore('chunks');
     return {
         clear: () => done(store('readwrite').clear()),
-        keep: (take, part, blob) => done(store('readwrite').put({ take, part, blob })),
-        dropFrom: (take) => done(store('readwrite').delete(IDBKeyRange.lowerBound([take, 0]))),
-        // One take at a time: it is a step long.
-        async read(take) {
-            const chunks = await done(store('readonly').getAll(IDBKeyRange.bound([take, 0], [take, Infinity])));
-            return new Blob(chunks.map(({ blob }) => blob));
+        keep: (part, blob) => done(store('readwrite').put({ part, blob })),
+        async film(type) {
+            const chunks = await done(store('readonly').getAll());
+            return new Blob(chunks.map(({ blob }) => blob), { type });
         },
     };
 }
