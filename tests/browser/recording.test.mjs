@@ -106,7 +106,10 @@ test('a recorded lesson decodes to its pictures, sound and captions', async () =
         'default=nw=1:nk=1', film])).split('\n').filter((line) => line !== '').map(Number);
     assert.ok(packets.every((time, i) => i === 0 || time >= packets[i - 1]), 'times run on');
     const { to: end } = chapters.at(-1);
-    assert.ok(Math.abs(packets.at(-1) - end) < 1, `${packets.at(-1)} s of ${end} s`);
+    const sound = String(run('ffprobe', ['-v', 'error', '-select_streams', 'a', '-show_entries', 'packet=pts_time', '-of',
+        'default=nw=1:nk=1', film])).trim().split('\n').map(Number);
+    assert.ok(Math.abs(sound.at(-1) - end) < 0.7, `${sound.at(-1)} s of ${end} s`);
+    assert.ok(packets.at(-1) > chapters.at(-1).from, 'there is a picture in the last chapter');
     assert.equal(captions[0].from, 0);
     assert.ok(captions.every(({ from }, i) => i === 0 || Math.abs(from - captions[i - 1].to) < 0.0015));
     assert.equal(captions.at(-1).to, end);
