@@ -17,10 +17,10 @@ function createLesson(lectern, opened) {
     let now = 0;
     let came = []; // where "Why?" was asked
     let hides = false;
-    const watchers = []; // of what is shown: the speaker's window, the recording
+    let watcher = null; // of what is shown: the speaker's window
 
     const voice = createVoice();
-    const pen = createPen(at('pen'), at('stage'), () => watchers.forEach(({ drawn }) => drawn?.()));
+    const pen = createPen(at('pen'), at('stage'));
     const pause = createPause(lectern, () => opened, () => go(1));
     const board = createBoard(at('picture'), {
         moved(joint, x, y) { change(lectern({ do: 'move', joint, x, y })); },
@@ -32,7 +32,6 @@ function createLesson(lectern, opened) {
     const place = () => places[now];
     const step = () => lessons[place().item].steps[place().step];
     const keyOf = ({ item, subject }) => `${item} ${subject}`;
-    const lastStrokeOf = (index) => lessons[place().item].steps[index].strokes.length - 1;
 
     // A pause stands on the picture before it.
     function picturePlace() {
@@ -53,7 +52,6 @@ function createLesson(lectern, opened) {
         const reply = lectern({ do: 'stage', item, step: index, stroke, width, height, phase, hides });
         at('picture').innerHTML = reply.svg; // made by the program, everything escaped
         board.follow(reply.board, opened);
-        watchers.forEach(({ drawn }) => drawn?.());
     }
 
     // A truss that moves does so until the lesson goes on.
@@ -99,7 +97,7 @@ function createLesson(lectern, opened) {
         const words = pausing ? pausing.says ?? '' : spoken;
         at('spoken').textContent = words;
         voice.say(words);
-        watchers.forEach(({ shown }) => shown?.(state()));
+        watcher?.(state());
     }
 
     function state() {
@@ -198,12 +196,11 @@ function createLesson(lectern, opened) {
         pen,
         voice,
         change,
-        watch(watcher) { watchers.push(watcher); },
+        watch(next) { watcher = next; },
         count: () => places.length,
         model: () => model,
         plan: () => opened.plan,
         opened: () => opened,
-        lastStrokeOf,
         hideValues(hidden) {
             hides = hidden;
             draw();

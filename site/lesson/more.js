@@ -1,6 +1,5 @@
-// Everything that is not needed while one turns pages: the plan, the voice, the speaker's window, slides, recording.
+// Everything that is not needed while one turns pages: the plan, the voice, window, slides.
 import { createPlan } from './plan.js';
-import { createRecording } from './recording.js';
 import { save } from './save.js';
 
 const page = `
@@ -15,7 +14,6 @@ const page = `
 <option value="1.25">fast</option></select></p>
 <p id="no-voice" hidden>This browser has no voice; what is said stands in the speaker’s window.</p>
 <section id="plan"></section>
-<section id="recording"></section>
 <h2>Slides</h2>
 <p class="row"><label for="shape">Shape</label> <select id="shape"><option>16:9</option><option>4:3</option></select>
 <label for="each">A page for each</label> <select id="each"><option value="stroke">equation and answer</option>
@@ -68,6 +66,5 @@ export function createMore({ panel, lectern, lesson, link, fullScreen, say }) {
     at('print-slides').addEventListener('click', () => printDocument(slides()));
     at('save-slides').addEventListener('click', () => tell(`Saved as ${save(slides(), 'slides.html', 'text/html')}.`));
     createPlan({ place: at('plan'), lectern, lesson, tell });
-    createRecording({ place: at('recording'), lectern, lesson, tell });
     say('');
 }

@@ -24,8 +24,7 @@ function traceHead(context, points, { width, height }) {
     context.stroke();
 }
 
-// Also for the recording, at another size.
-export function drawStrokes(context, strokes, size) {
+function drawStrokes(context, strokes, size) {
     context.lineCap = 'round';
     context.lineJoin = 'round';
     for (const { tool, points } of strokes) {
@@ -38,8 +37,7 @@ export function drawStrokes(context, strokes, size) {
     }
 }
 
-// `changed` is called whenever something was drawn.
-export function createPen(canvas, stage, changed) {
+export function createPen(canvas, stage) {
     const ofSteps = new Map(); // by the key of a step
     let key = '';
     let tool = null;
@@ -54,7 +52,6 @@ export function createPen(canvas, stage, changed) {
         const context = canvas.getContext('2d');
         context.scale(dense, dense);
         drawStrokes(context, strokes(), { width, height });
-        changed();
     }
     function shareOf({ clientX, clientY }) {
         const box = canvas.getBoundingClientRect();
@@ -98,7 +95,6 @@ export function createPen(canvas, stage, changed) {
             redraw();
         },
         redraw,
-        strokes,
         tool: () => tool,
         choose(next) {
             tool = tool === next ? null : next;

@@ -11,7 +11,7 @@ export function createSpeakerLink(lesson) {
             lesson.goTo(data.index);
         }
     });
-    lesson.watch({ shown: (state) => channel.postMessage({ state }) });
+    lesson.watch((state) => channel.postMessage({ state }));
     return {
         open: () => window.open(`speaker.html#${name}`, name, 'popup,width=520,height=640') !== null,
     };

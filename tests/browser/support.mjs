@@ -59,11 +59,10 @@ export async function serve(folder = path.join(root, 'build/site')) {
 }
 
 // WebGL2 by SwiftShader, so that no graphics card is needed; and no background requests by the browser.
-function launchOptions(more = []) {
+function launchOptions() {
     return {
         executablePath: chromiumPath(),
         args: [
-            ...more,
             '--headless',
             '--no-sandbox',
             '--disable-quic',
@@ -77,8 +76,8 @@ function launchOptions(more = []) {
     };
 }
 
-export function launch(more = []) {
-    return chromium.launch(launchOptions(more));
+export function launch() {
+    return chromium.launch(launchOptions());
 }
 
 // Pages of this context open the board directly, as a tab does in which somebody has left the start page before.
