@@ -86,7 +86,8 @@ test('the pen belongs to its step, and is undone', async () => {
     await screenshot(page, 'lesson-pen');
     const subject = await where(page);
     await page.locator('#contents-open').click();
-    await page.locator('#contents button').nth(2).click();
+    await page.locator('#contents button', { hasText: 'Slopes' }).click();
+    await page.locator('#where', { hasText: 'Slopes' }).waitFor();
     assert.equal(await painted(), false, 'another step');
     await page.keyboard.press('Home');
     assert.equal(await where(page), subject);

@@ -11,6 +11,7 @@ inline constexpr auto kSheetDate = "Date"_phrase;
 inline constexpr auto kSheetPage = "Page {n} of {m}"_phrase;
 inline constexpr auto kCodeOfTruss = "The truss as a QR code"_phrase;
 inline constexpr auto kSheetOpens = "This truss as a link"_phrase;
+inline constexpr auto kSheetAsks = "This exercise as a link"_phrase;
 inline constexpr auto kSheetNoCode =
     "The link is too long for a QR code that phones read: open the file of the truss instead."_phrase;
 

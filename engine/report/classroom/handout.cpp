@@ -33,6 +33,7 @@ SheetChoices sheetChoices(const HandoutChoices& choices) {
     sheet.parts[static_cast<std::size_t>(SheetPart::Working)] = choices.kind == HandoutKind::Key;
     sheet.size = choices.size;
     sheet.link = choices.link;
+    sheet.asks = true;
     return sheet;
 }
 

@@ -33,6 +33,7 @@ struct SheetChoices {
     std::string author{};
     std::string date{};
     std::string link{}; // the whole address that opens the truss; empty: none on the sheet
+    bool asks = false;  // it opens an exercise
 
     [[nodiscard]] bool has(SheetPart part) const { return parts[static_cast<std::size_t>(part)]; }
 };

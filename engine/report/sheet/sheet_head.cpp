@@ -57,8 +57,9 @@ std::string linkHtml(const PhraseBook& book, const SheetChoices& choices) {
         return {};
     }
     const std::optional<QrCode> code = qrCodeOf(choices.link);
-    const std::string words =
-        code ? sayPlain(book, phrase::kSheetOpens) : sayPlain(book, phrase::kSheetNoCode);
+    const std::string words = sayPlain(book, !code          ? phrase::kSheetNoCode
+                                             : choices.asks ? phrase::kSheetAsks
+                                                            : phrase::kSheetOpens);
     constexpr int kFine = 85; // modules a side: finer ones need more room to be read
     const bool large = code && code->side > kFine;
     return (large ? "<p class=\"code large\">\n" : "<p class=\"code\">\n") +
