@@ -57,7 +57,7 @@ inline constexpr auto kPlaceLeftAbove = "{dx} to the left of {joint} and {dy} ab
 inline constexpr auto kPlaceLeftBelow = "{dx} to the left of {joint} and {dy} below it"_phrase;
 inline constexpr auto kPlaceRightAbove = "{dx} to the right of {joint} and {dy} above it"_phrase;
 inline constexpr auto kPlaceRightBelow = "{dx} to the right of {joint} and {dy} below it"_phrase;
-inline constexpr auto kSumLeavesOne = "This sum holds only {left}."_phrase;
+inline constexpr auto kSumLeavesOne = "The only unknown in this sum is {left}."_phrase;
 inline constexpr auto kReactionsTogether =
     "No equation of the whole truss holds only one of {reactions}: "
     "solve them together."_phrase;
