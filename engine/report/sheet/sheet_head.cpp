@@ -38,9 +38,23 @@ std::string pageCount(const PhraseBook& book) {
     return css;
 }
 
+// What has room beside the number of the page.
+std::string cutShort(const std::string& text) {
+    constexpr int kLongest = 60; // characters
+    int letters = 0;
+    for (std::size_t at = 0; at < text.size(); ++at) {
+        letters += (text[at] & 0xC0) != 0x80 ? 1 : 0; // a byte that begins a character
+        if (letters > kLongest) {
+            return text.substr(0, at) + "\u2026";
+        }
+    }
+    return text;
+}
+
 std::string footOf(const Writer& writer, const SheetChoices& choices) {
     std::string foot;
-    for (const std::string& part : {choices.project, titleOf(writer), choices.date}) {
+    for (const std::string& part :
+         {cutShort(choices.project), cutShort(titleOf(writer)), choices.date}) {
         foot += (foot.empty() || part.empty() ? "" : " \u00B7 ") + part;
     }
     return foot;

@@ -97,6 +97,19 @@ TEST_CASE("a mechanism has no forces on its sheet, which says so, and its model"
     CHECK_FALSE(says(html, "Member forces"));
 }
 
+TEST_CASE("a long title is cut short at the foot, where the number of the page stands beside it") {
+    Truss truss = gable();
+    for (int i = 0; i < 100; ++i) {
+        truss.title += "\u00E9"; // two bytes each
+    }
+    const std::string html = sheetText(truss);
+    std::string sixty;
+    for (int i = 0; i < 60; ++i) {
+        sixty += "\u00E9";
+    }
+    CHECK(says(html, "@bottom-left { content: \"" + sixty + "\u2026\""));
+    CHECK(says(html, "<h1>" + truss.title + "</h1>"));
+}
 TEST_CASE("whatever is typed for a sheet stays text, in its head and at the foot of its pages") {
     const std::string evil = "</style><script>\"\\";
     const std::string html =
