@@ -289,6 +289,7 @@ async function start() {
     } else if (showsTrussAlone) {
         at('title').textContent = exercise.title;
         showFigure(exercise);
+        at('figure').innerHTML = exercise.figure; // made by the program, everything escaped
         at('answering').hidden = true;
         at('work').hidden = false;
         say('');

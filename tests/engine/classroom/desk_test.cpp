@@ -261,13 +261,12 @@ TEST_CASE("A body is named to be looked at again only where all its other forces
     const std::string model = bridgeAsking(R"({"ask":["reactions","forces"]})");
     const JsonValue opened =
         reply(Request{}.with("do", textValue("open")).with("model", textValue(model)));
-    const auto says = [&](const std::string& forces) {
-        const std::string answers = R"({"gussetAnswers":1,"exercise":)" +
-                                    wordsUnder(opened, "mark") +
-                                    R"(,"reactions":[{"of":"A:x","size":0,"sign":"0"},)"
-                                    R"({"of":"A:y","size":36,"sign":"+"},)"
-                                    R"({"of":"H:y","size":36,"sign":"+"}],"forces":[)" +
-                                    forces + "]}";
+    const auto says = [&](const char* way, const std::string& forces) {
+        const std::string answers =
+            R"({"gussetAnswers":1,"exercise":)" + wordsUnder(opened, "mark") +
+            R"(,"reactions":[{"of":"A:x","size":0,"sign":"0"},)"
+            R"({"of":"A:y","size":36,"sign":")" +
+            way + R"("},{"of":"H:y","size":36,"sign":"+"}],"forces":[)" + forces + "]}";
         const JsonValue checked = reply(Request{}
                                             .with("do", textValue("check"))
                                             .with("model", textValue(model))
@@ -275,14 +274,14 @@ TEST_CASE("A body is named to be looked at again only where all its other forces
         return wordsUnder(checked, "rows");
     };
     // True: AB = 48, AC = -60. At A all is written, at B and C it is not.
-    const std::string two = says(R"({"of":"A-B","size":100,"sense":"T"},)"
-                                 R"({"of":"A-C","size":7,"sense":"C"})");
+    const std::string two = says("+", R"({"of":"A-B","size":100,"sense":"T"},)"
+                                      R"({"of":"A-C","size":7,"sense":"C"})");
     CHECK(two.find("joint B") == std::string::npos);
     CHECK(two.find("joint C") == std::string::npos);
-    // 36 + 60 · 3/5 is not 0.
-    const std::string one = says(R"({"of":"A-B","size":48,"sense":"T"},)"
-                                 R"({"of":"A-C","size":7,"sense":"C"})");
-    CHECK(one.find("look again at joint A") != std::string::npos);
+    // A_y is turned round; AB and AC follow from that.
+    const std::string one = says("-", R"({"of":"A-B","size":48,"sense":"C"},)"
+                                      R"({"of":"A-C","size":60,"sense":"T"})");
+    CHECK(one.find("look again at the whole truss") != std::string::npos);
 }
 
 TEST_CASE("Of a truss that equilibrium alone does not give, the hint and the standing say so") {
